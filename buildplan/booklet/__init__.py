@@ -1,0 +1,1 @@
+"""The booklet: pages, editions, words, lists."""

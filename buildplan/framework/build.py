@@ -1,0 +1,65 @@
+"""From a design to its framework."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from buildplan.design.course import expand_course
+from buildplan.design.model import Balloon, Design, Tube
+from buildplan.framework.listed import build_listed
+from buildplan.framework.model import BalloonType, Framework
+from buildplan.framework.tube import LAYOUTS, TubeCell, TubePlan, build_tube
+
+METRES_PER_UNIT: Mapping[str, float] = {"in": 0.0254, "cm": 0.01}
+
+# Length between the knots of a built link, over the gauge it was sized against. From
+# memory, an estimate: a measured `tie_to_tie` or `chain_of_ten` in the file replaces it.
+TIE_TO_TIE_PER_GAUGE = 1.15
+
+
+def balloon_type(key: str, balloon: Balloon, metres_per_unit: float) -> BalloonType:
+    """A balloon of the file in metres."""
+    if balloon.tie_to_tie is not None:
+        length, measured = balloon.tie_to_tie, True
+    elif balloon.chain_of_ten is not None:
+        length, measured = balloon.chain_of_ten / 10, True
+    elif balloon.kind == "link":
+        length, measured = balloon.inflate_to * TIE_TO_TIE_PER_GAUGE, False
+    else:
+        length, measured = balloon.inflate_to, True
+    return BalloonType(
+        key=key,
+        kind=balloon.kind,
+        nominal_m=balloon.nominal * metres_per_unit,
+        gauge_m=balloon.inflate_to * metres_per_unit,
+        tie_to_tie_m=length * metres_per_unit,
+        measured=measured,
+        colour=balloon.colour.upper(),
+        label=balloon.label,
+    )
+
+
+def _tube_plan(design: Design, tube: Tube) -> TubePlan:
+    letters = [letter for letter, _, _ in LAYOUTS[tube.chains]]
+    by_letter = tube.long if isinstance(tube.long, dict) else dict.fromkeys(letters, tube.long)
+    patterns: Mapping[str, list[str]] = dict(design.colour_pattern)
+    return TubePlan(
+        closed=tube.closed,
+        long={letter: patterns.get(letter, [by_letter[letter]]) for letter in letters},
+        brace=tube.brace,
+        single=tube.single,
+        lock=tube.lock,
+        course=[TubeCell(cell.name, cell.outer, cell.inner) for cell in expand_course(tube)],
+    )
+
+
+def build_framework(design: Design) -> Framework:
+    """Build the framework of a design that has been read and checked."""
+    scale = METRES_PER_UNIT[design.units]
+    balloons = {key: balloon_type(key, b, scale) for key, b in design.balloons.items()}
+    if design.build.tube is not None:
+        return build_tube(design.name, balloons, _tube_plan(design, design.build.tube))
+    graph = design.build.graph
+    assert graph is not None, "a checked design has exactly one pattern"
+    listed = [(b.from_, b.to, b.balloon) for b in graph.balloons]
+    return build_listed(design.name, balloons, graph.joints, listed, graph.lock)

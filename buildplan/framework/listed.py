@@ -1,0 +1,117 @@
+"""The piece that is listed joint by joint: its chains are worked out from the graph.
+
+Rings and the fewest trails that cover every balloon: a connected piece with 2k odd joints
+needs k trails (one closed trail when k is 0). Euler 1736; Hierholzer 1873.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+
+import networkx as nx
+
+from buildplan.framework.model import (
+    BalloonType,
+    Chain,
+    End,
+    Framework,
+    Link,
+    Lock,
+    LongChain,
+    Role,
+)
+
+
+def fewest_trails(graph: nx.MultiGraph) -> list[list[tuple[str, str, str]]]:
+    """Trails of (joint, next joint, edge key) that cover each edge of `graph` once.
+
+    A closed trail ends at the joint that it starts at. Deterministic for a given order of
+    nodes and edges.
+    """
+    trails = []
+    for nodes in nx.connected_components(graph):
+        part = nx.MultiGraph()
+        part.add_nodes_from(node for node in graph if node in nodes)
+        part.add_edges_from((u, v, key) for u, v, key in graph.edges(keys=True) if u in nodes)
+        if part.number_of_edges() == 0:
+            continue
+        odd = [node for node, degree in part.degree() if degree % 2]
+        for i in range(0, len(odd), 2):
+            part.add_edge(odd[i], odd[i + 1], key=("bridge", i))
+        source = odd[0] if odd else next(iter(part))
+        circuit = list(nx.eulerian_circuit(part, source=source, keys=True))
+        trails += _cut_at_bridges(circuit)
+    return trails
+
+
+def _cut_at_bridges(
+    circuit: Sequence[tuple[str, str, object]],
+) -> list[list[tuple[str, str, str]]]:
+    cuts = [i for i, (_, _, key) in enumerate(circuit) if isinstance(key, tuple)]
+    if not cuts:
+        return [[(u, v, str(key)) for u, v, key in circuit]]
+    turned = [*circuit[cuts[0] + 1 :], *circuit[: cuts[0] + 1]]
+    trails: list[list[tuple[str, str, str]]] = [[]]
+    for u, v, key in turned:
+        if isinstance(key, tuple):
+            trails.append([])
+        else:
+            trails[-1].append((u, v, str(key)))
+    return [trail for trail in trails if trail]
+
+
+def _letter(index: int) -> str:
+    """A, B, ... Z, AA, AB, ... for chain number `index`."""
+    letters = ""
+    index += 1
+    while index:
+        index, rest = divmod(index - 1, 26)
+        letters = chr(ord("A") + rest) + letters
+    return letters
+
+
+def build_listed(
+    name: str,
+    balloons: Mapping[str, BalloonType],
+    joints: Sequence[str],
+    listed: Iterable[tuple[str, str, str]],
+    lock: str | None,
+) -> Framework:
+    """Build a framework from `listed` (joint, joint, balloon key) triples.
+
+    Joints keep their given names. With `lock`, a lock goes on every joint where more than
+    one knot is brought together, that is where more than two balloon ends meet.
+    """
+    graph = nx.MultiGraph()
+    graph.add_nodes_from(joints)
+    key_of: dict[str, str] = {}
+    for u, v, balloon in listed:
+        link_id, copy = f"{u}-{v}", 2
+        while link_id in key_of:
+            link_id, copy = f"{u}-{v}#{copy}", copy + 1
+        key_of[link_id] = balloon
+        graph.add_edge(u, v, key=link_id)
+
+    links, chains = [], []
+    for index, trail in enumerate(fewest_trails(graph)):
+        closed = trail[0][0] == trail[-1][1]
+        for i, (u, v, link_id) in enumerate(trail):
+            end = End.TAIL if i % 2 == 0 else End.NECK
+            links.append(Link(link_id, key_of[link_id], Role.CHAIN, u, v, end))
+        walked = tuple(u for u, _, _ in trail) + (() if closed else (trail[-1][1],))
+        chain = Chain(walked, tuple(link_id for _, _, link_id in trail), closed)
+        chains.append(LongChain(_letter(index), "ring" if closed else "open chain", chain))
+    locked = [joint for joint in joints if graph.degree(joint) > 2] if lock else []
+    return Framework(
+        name=name,
+        balloons=dict(balloons),
+        joints=tuple(joints),
+        links=tuple(links),
+        chains=tuple(chains),
+        braces=(),
+        cells=(),
+        singles=(),
+        locks=tuple(Lock(joint, str(lock)) for joint in locked),
+        closed=all(chain.chain.closed for chain in chains),
+        mirror={},
+    )

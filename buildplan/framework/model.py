@@ -1,0 +1,193 @@
+"""The framework of a piece as frozen data: balloons, joints, chains, braces, singles, locks.
+
+Everything later (shape, sequence, drawing, booklet) reads this and nothing of the file.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from enum import StrEnum
+from functools import cached_property
+
+
+class Role(StrEnum):
+    """What a link balloon does in the piece."""
+
+    CHAIN = "chain"
+    BRACE = "brace"
+    SINGLE = "single"
+
+
+class End(StrEnum):
+    """The two tie ends of a link balloon."""
+
+    NECK = "neck"
+    TAIL = "tail"
+
+
+@dataclass(frozen=True)
+class BalloonType:
+    """One kind of balloon, lengths in metres.
+
+    `gauge_m` is the diameter it is sized to. `tie_to_tie_m` is the length between the two
+    knots of a built link (for a round: its gauge); `measured` says whether the file gave it
+    or it was estimated from the gauge.
+    """
+
+    key: str
+    kind: str
+    nominal_m: float
+    gauge_m: float
+    tie_to_tie_m: float
+    measured: bool
+    colour: str
+    label: str
+
+
+@dataclass(frozen=True)
+class Link:
+    """One link balloon: the joint its neck is tied at and the joint its tail is tied at.
+
+    `start` and `finish` are the same two joints in the order of the chain that it is part
+    of; `id` names it by them, as `A1-A2`.
+    """
+
+    id: str
+    balloon: str
+    role: Role
+    start: str
+    finish: str
+    start_end: End
+
+    @property
+    def neck(self) -> str:
+        """Joint at which the neck is tied."""
+        return self.start if self.start_end is End.NECK else self.finish
+
+    @property
+    def tail(self) -> str:
+        """Joint at which the tail is tied."""
+        return self.finish if self.start_end is End.NECK else self.start
+
+    def end_at(self, joint: str) -> End:
+        """Which end is tied at `joint`, one of the link's two joints."""
+        return End.NECK if joint == self.neck else End.TAIL
+
+
+@dataclass(frozen=True)
+class Chain:
+    """Link balloons tied end to end; closed, it is a ring.
+
+    Link `i` joins `joints[i]` to `joints[i + 1]`, round to `joints[0]` when closed. Links
+    0-1, 2-3, ... are pairs, tied neck to neck; pairs meet tail to tail; when the number is
+    odd the last link is not part of a pair.
+    """
+
+    joints: tuple[str, ...]
+    links: tuple[str, ...]
+    closed: bool
+
+    @property
+    def pairs(self) -> tuple[tuple[str, str], ...]:
+        """The links that are tied neck to neck before the chain is made."""
+        return tuple(zip(self.links[0::2], self.links[1::2], strict=False))
+
+    @property
+    def odd(self) -> str | None:
+        """The link that is left when the others have been paired."""
+        return self.links[-1] if len(self.links) % 2 else None
+
+
+@dataclass(frozen=True)
+class LongChain:
+    """A chain along the whole piece, named by a letter and a place ("outer front")."""
+
+    letter: str
+    place: str
+    chain: Chain
+
+
+@dataclass(frozen=True)
+class Brace:
+    """What is tied across the long chains at one section of a tube.
+
+    `section` names the section's joints in order round the tube. `chains` are the links
+    this brace brings, usually one short chain, closed when it comes all round; `shared`
+    are the section's links that an earlier brace brought.
+    """
+
+    number: int
+    section: tuple[str, ...]
+    chains: tuple[Chain, ...]
+    shared: tuple[str, ...]
+
+    @property
+    def links(self) -> tuple[str, ...]:
+        """Every link that this brace brings."""
+        return tuple(link for chain in self.chains for link in chain.links)
+
+
+@dataclass(frozen=True)
+class Cell:
+    """What lies between two neighbouring braces.
+
+    `outer` and `inner` are the number of balloons by which the chains advance; `first` and
+    `second` are the numbers of its braces; `skipped` are the joints that no brace reaches.
+    """
+
+    number: int
+    name: str
+    outer: int
+    inner: int
+    first: int
+    second: int
+    skipped: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class Lock:
+    """A pair of small rounds twisted round a joint."""
+
+    joint: str
+    balloon: str
+
+
+@dataclass(frozen=True)
+class Framework:
+    """A whole piece.
+
+    `mirror` maps each joint to the one that faces it across the middle plane (to itself
+    when it lies in the plane); it is empty when the pattern names no such plane.
+    """
+
+    name: str
+    balloons: Mapping[str, BalloonType]
+    joints: tuple[str, ...]
+    links: tuple[Link, ...]
+    chains: tuple[LongChain, ...]
+    braces: tuple[Brace, ...]
+    cells: tuple[Cell, ...]
+    singles: tuple[str, ...]
+    locks: tuple[Lock, ...]
+    closed: bool
+    mirror: Mapping[str, str]
+
+    @cached_property
+    def link(self) -> Mapping[str, Link]:
+        """Links by id."""
+        return {link.id: link for link in self.links}
+
+    @cached_property
+    def lock_at(self) -> Mapping[str, Lock]:
+        """Locks by joint."""
+        return {lock.joint: lock for lock in self.locks}
+
+    @cached_property
+    def links_at(self) -> Mapping[str, tuple[str, ...]]:
+        """Ids of the links that end at each joint, in the order of `links`."""
+        found: dict[str, list[str]] = {joint: [] for joint in self.joints}
+        for link in self.links:
+            found[link.start].append(link.id)
+            found[link.finish].append(link.id)
+        return {joint: tuple(ids) for joint, ids in found.items()}

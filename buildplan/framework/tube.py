@@ -1,0 +1,202 @@
+"""The tube: long chains along a course of cells, braced at every section.
+
+Section k lies before cell k. Its joints are those that the outer chains have reached by the
+sum of the outer advances and the inner chains by the sum of the inner advances, so that two
+neighbouring sections share the joints on a side that does not advance.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, field
+
+from buildplan.framework.model import (
+    BalloonType,
+    Brace,
+    Cell,
+    Chain,
+    End,
+    Framework,
+    Link,
+    Lock,
+    LongChain,
+    Role,
+)
+
+OUTER, INNER = 0, 1
+# letter, place, side; the order is the order round a section
+LAYOUTS: Mapping[int, tuple[tuple[str, str, int], ...]] = {
+    2: (("A", "outer", OUTER), ("B", "inner", INNER)),
+    3: (("A", "outer front", OUTER), ("B", "inner", INNER), ("C", "outer back", OUTER)),
+    4: (
+        ("A", "outer front", OUTER),
+        ("B", "inner front", INNER),
+        ("C", "inner back", INNER),
+        ("D", "outer back", OUTER),
+    ),
+}
+TWINS: Mapping[int, Mapping[str, str]] = {
+    2: {"A": "A", "B": "B"},
+    3: {"A": "C", "B": "B", "C": "A"},
+    4: {"A": "D", "B": "C", "C": "B", "D": "A"},
+}
+
+
+@dataclass(frozen=True)
+class TubeCell:
+    """A cell of the course: its name and how far the outer and inner chains advance."""
+
+    name: str
+    outer: int
+    inner: int
+
+
+@dataclass(frozen=True)
+class TubePlan:
+    """What a tube is made of. `long` gives, for each chain letter, the balloons laid along
+    that chain in turn, over and over; the other fields are keys of balloons."""
+
+    closed: bool
+    long: Mapping[str, Sequence[str]]
+    brace: str
+    single: str | None
+    lock: str
+    course: Sequence[TubeCell]
+
+
+@dataclass
+class _Links:
+    """Links as they are brought in; a link that two braces would both have is built once."""
+
+    made: list[Link] = field(default_factory=list)
+    between: dict[frozenset[str], str] = field(default_factory=dict)
+
+    def chain(self, joints: Sequence[str], keys: Iterable[str], closed: bool, role: Role) -> Chain:
+        """Bring a chain along `joints`; the closing link of a ring returns to the first."""
+        ends = [*joints[1:], joints[0]] if closed else list(joints[1:])
+        ids = []
+        for i, (start, finish, key) in enumerate(zip(joints, ends, keys, strict=False)):
+            link = Link(
+                id=f"{start}-{finish}",
+                balloon=key,
+                role=role,
+                start=start,
+                finish=finish,
+                start_end=End.TAIL if i % 2 == 0 else End.NECK,
+            )
+            self.made.append(link)
+            self.between[frozenset((start, finish))] = link.id
+            ids.append(link.id)
+        return Chain(tuple(joints), tuple(ids), closed)
+
+
+def _cycle(keys: Sequence[str], count: int) -> list[str]:
+    return [keys[i % len(keys)] for i in range(count)]
+
+
+def _missing_chains(section: Sequence[str], links: _Links) -> tuple[list[list[str]], list[str]]:
+    """Runs of joints round a section that no earlier brace has linked, and the shared links.
+
+    A run that comes all round repeats its first joint at its end.
+    """
+    count = len(section)
+    sides = [(section[i], section[(i + 1) % count]) for i in range(count)] if count > 2 else [
+        (section[0], section[1])
+    ]
+    shared = [
+        links.between[frozenset(side)] for side in sides if frozenset(side) in links.between
+    ]
+    open_sides = [frozenset(side) not in links.between for side in sides]
+    if all(open_sides):
+        return [[side[0] for side in sides] + [sides[-1][1]]], shared
+    # start after a shared side, so that a run is never cut in two by the seam
+    first = open_sides.index(False)
+    runs: list[list[str]] = []
+    for step in range(1, len(sides) + 1):
+        i = (first + step) % len(sides)
+        if not open_sides[i]:
+            continue
+        if runs and runs[-1][-1] == sides[i][0] and open_sides[i - 1]:
+            runs[-1].append(sides[i][1])
+        else:
+            runs.append(list(sides[i]))
+    return runs, shared
+
+
+def build_tube(name: str, balloons: Mapping[str, BalloonType], plan: TubePlan) -> Framework:
+    """Build the framework of a tube.
+
+    The plan must have been checked: known balloons, a single where joints are skipped and
+    the chain has a twin, at least three balloons in each ring.
+    """
+    layout = LAYOUTS[len(plan.long)]
+    totals = (sum(cell.outer for cell in plan.course), sum(cell.inner for cell in plan.course))
+    links = _Links()
+    long_chains = []
+    for letter, place, side in layout:
+        joints = [f"{letter}{i + 1}" for i in range(totals[side] + (not plan.closed))]
+        keys = _cycle(plan.long[letter], totals[side])
+        chain = links.chain(joints, keys, plan.closed, Role.CHAIN)
+        long_chains.append(LongChain(letter, place, chain))
+
+    def label(letter: str, side: int, index: int) -> str:
+        return f"{letter}{(index % totals[side] if plan.closed else index) + 1}"
+
+    count = len(plan.course) + (not plan.closed)
+    braces, reached = [], [0, 0]
+    starts = []
+    for k in range(count):
+        starts.append(tuple(reached))
+        section = tuple(label(letter, side, reached[side]) for letter, _, side in layout)
+        runs, shared = _missing_chains(section, links)
+        chains = []
+        for run in runs:
+            closed = len(run) > 2 and run[0] == run[-1]
+            joints = run[:-1] if closed else run
+            keys = [plan.brace] * (len(run) - 1)
+            chains.append(links.chain(joints, keys, closed, Role.BRACE))
+        braces.append(Brace(k + 1, section, tuple(chains), tuple(shared)))
+        if k < len(plan.course):
+            reached[OUTER] += plan.course[k].outer
+            reached[INNER] += plan.course[k].inner
+
+    cells = []
+    for k, cell in enumerate(plan.course):
+        skipped = tuple(
+            label(letter, side, starts[k][side] + step)
+            for letter, _, side in layout
+            for step in range(1, (cell.outer, cell.inner)[side])
+        )
+        second = (k + 1) % count + 1
+        cells.append(Cell(k + 1, cell.name, cell.outer, cell.inner, k + 1, second, skipped))
+
+    twins = TWINS[len(layout)]
+    mirror = {
+        joint: twins[chain.letter] + joint[1:]
+        for chain in long_chains
+        for joint in chain.chain.joints
+    }
+    singles = []
+    for cell in cells:
+        for joint in cell.skipped:
+            twin = mirror[joint]
+            if twin != joint and frozenset((joint, twin)) not in links.between:
+                assert plan.single is not None, "a checked plan names its single"
+                singles += links.chain((joint, twin), [plan.single], False, Role.SINGLE).links
+
+    joints = tuple(joint for chain in long_chains for joint in chain.chain.joints)
+    held = {joint for link in links.made if link.role is not Role.CHAIN
+            for joint in (link.start, link.finish)}
+    return Framework(
+        name=name,
+        balloons=dict(balloons),
+        joints=joints,
+        links=tuple(links.made),
+        chains=tuple(long_chains),
+        braces=tuple(braces),
+        cells=tuple(cells),
+        singles=tuple(singles),
+        locks=tuple(Lock(joint, plan.lock) for joint in joints if joint in held),
+        closed=plan.closed,
+        mirror=mirror,
+    )
