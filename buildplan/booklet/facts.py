@@ -1,0 +1,163 @@
+"""Every number that a command or a page states about a piece, worked out once.
+
+Pages, lists and `check --json` all read these, so that they cannot disagree.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from buildplan.design.model import Design
+from buildplan.design.problems import Problem, in_words
+from buildplan.framework.build import METRES_PER_UNIT
+from buildplan.framework.counts import balloon_counts, ring_lengths
+from buildplan.framework.model import BalloonType, Framework
+from buildplan.sequence.labour import work_minutes
+from buildplan.sequence.model import Step
+from buildplan.shape.model import Shape
+
+
+@dataclass(frozen=True)
+class Purchase:
+    """What to buy of one balloon: `needed` for the piece, `spare` on top, and whole packs.
+
+    `packs` and `pack_size` are None when the file names no pack size.
+    """
+
+    balloon: BalloonType
+    needed: int
+    spare: int
+    pack_size: int | None
+    packs: int | None
+
+    @property
+    def to_buy(self) -> int:
+        """Balloons bought: whole packs, or exactly needed and spare."""
+        if self.packs is None or self.pack_size is None:
+            return self.needed + self.spare
+        return self.packs * self.pack_size
+
+
+@dataclass(frozen=True)
+class Facts:
+    """The figures of one piece. Lengths in metres, mass in kilograms, time in minutes."""
+
+    name: str
+    units: str
+    counts: Mapping[str, int]
+    joints: int
+    rings: tuple[int, ...]
+    chains: Mapping[str, int]
+    braces: int
+    singles: int
+    locks: int
+    pairs: int
+    width_m: float
+    height_m: float
+    depth_m: float
+    mass_kg: float
+    mechanisms: int
+    closes: bool
+    stands: bool
+    tip_angle_deg: float
+    purchases: tuple[Purchase, ...]
+    work_minutes: float
+    crew: int
+    problems: tuple[Problem, ...]
+
+    @property
+    def total(self) -> int:
+        """Balloons of every kind in the piece."""
+        return sum(self.counts.values())
+
+
+def purchases(design: Design, framework: Framework) -> tuple[Purchase, ...]:
+    """What to buy of each balloon the piece uses; spares and packs are rounded up."""
+    bought = []
+    for key, needed in balloon_counts(framework).items():
+        if not needed:
+            continue
+        # round before ceil, so that 5 % of 160 is 8 and not 9 by binary noise
+        spare = math.ceil(round(needed * design.spare, 6))
+        size = design.pack_sizes.get(key)
+        packs = math.ceil((needed + spare) / size) if size else None
+        bought.append(Purchase(framework.balloons[key], needed, spare, size, packs))
+    return tuple(bought)
+
+
+def gather_facts(
+    design: Design, framework: Framework, shape: Shape, steps: tuple[Step, ...]
+) -> Facts:
+    """Work out every stated figure of a piece."""
+    pairs = sum(len(long.chain.pairs) for long in framework.chains)
+    pairs += sum(len(c.pairs) for brace in framework.braces for c in brace.chains)
+    return Facts(
+        name=framework.name,
+        units=design.units,
+        counts=balloon_counts(framework),
+        joints=len(framework.joints),
+        rings=tuple(ring_lengths(framework)),
+        chains={long.letter: len(long.chain.links) for long in framework.chains},
+        braces=len(framework.braces),
+        singles=len(framework.singles),
+        locks=len(framework.locks),
+        pairs=pairs,
+        width_m=shape.width_m,
+        height_m=shape.height_m,
+        depth_m=shape.depth_m,
+        mass_kg=shape.mass_kg,
+        mechanisms=shape.mechanisms,
+        closes=shape.closes,
+        stands=shape.standing.stands,
+        tip_angle_deg=shape.standing.tip_angle_deg,
+        purchases=purchases(design, framework),
+        work_minutes=work_minutes(steps, design.labour),
+        crew=design.crew or 2,
+        problems=shape.problems,
+    )
+
+
+def facts_as_json(facts: Facts) -> dict[str, object]:
+    """The object that `check --json` prints; lengths in the file's units, weight in kg."""
+    scale = METRES_PER_UNIT[facts.units]
+    return {
+        "name": facts.name,
+        "balloons": facts.total,
+        "counts": dict(facts.counts),
+        "joints": facts.joints,
+        "rings": list(facts.rings),
+        "chains": dict(facts.chains),
+        "braces": facts.braces,
+        "singles": facts.singles,
+        "locks": facts.locks,
+        "pairs": facts.pairs,
+        "size": {
+            "width": round(facts.width_m / scale, 1),
+            "height": round(facts.height_m / scale, 1),
+            "depth": round(facts.depth_m / scale, 1),
+            "unit": facts.units,
+        },
+        "weight": round(facts.mass_kg, 2),
+        "weight_unit": "kg",
+        "mechanisms": facts.mechanisms,
+        "stands": facts.stands,
+        "tip_angle": round(facts.tip_angle_deg, 1),
+        "closes": facts.closes,
+        "minutes": round(facts.work_minutes),
+        "estimates": ["size", "weight", "tip_angle", "minutes"],
+        "problems": [problem_as_json(problem) for problem in facts.problems],
+    }
+
+
+def problem_as_json(problem: Problem) -> dict[str, object]:
+    """A problem as plain data, with its sentence under `text`."""
+    return {
+        "text": in_words(problem),
+        "message": problem.message,
+        "suggestion": problem.suggestion,
+        "path": problem.path,
+        "line": problem.line,
+        "joints": list(problem.joints),
+    }

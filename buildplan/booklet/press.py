@@ -1,0 +1,237 @@
+"""Putting text, tables and pictures on tagged pages.
+
+A booklet is a list of leaves, each exactly one page; the press draws them in order, with
+the running head and foot, bookmarks and structure tags.
+"""
+
+from __future__ import annotations
+
+import io
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager
+from dataclasses import dataclass
+from xml.sax.saxutils import escape
+
+from reportlab.lib.styles import ParagraphStyle
+from reportlab.platypus import Paragraph
+
+from buildplan.booklet.paper import Paper
+from buildplan.booklet.tagged import TaggedCanvas, finish
+from buildplan.drawing.fonts import BOLD, REGULAR, register_fonts, text_width
+from buildplan.drawing.marks import Picture
+from buildplan.drawing.pdf import draw_picture
+
+INK = "#1A1A1A"
+QUIET = "#595959"  # 7.0:1 on white, so small print stays readable
+RULE = "#9A9A9A"
+TINT = "#F1F0EC"
+
+BODY = ParagraphStyle("body", fontName=REGULAR, fontSize=10, leading=14, textColor=INK)
+SMALL = ParagraphStyle("small", parent=BODY, fontSize=10, leading=13, textColor=QUIET)
+STRONG = ParagraphStyle("strong", parent=BODY, fontName=BOLD)
+LEAD = ParagraphStyle("lead", parent=BODY, fontSize=12, leading=17)
+HEADING = ParagraphStyle("heading", parent=BODY, fontName=BOLD, fontSize=13, leading=17)
+TITLE = ParagraphStyle("title", parent=BODY, fontName=BOLD, fontSize=20, leading=26)
+DISPLAY = ParagraphStyle("display", parent=BODY, fontName=BOLD, fontSize=34, leading=40)
+
+
+def plain(text: str) -> str:
+    """Text as paragraph markup: everything that would be read as markup escaped."""
+    return escape(text)
+
+
+def strong(text: str) -> str:
+    """Text in bold, as paragraph markup."""
+    return f'<font name="{BOLD}">{escape(text)}</font>'
+
+
+def paragraph_height(markup: str, style: ParagraphStyle, width: float) -> float:
+    """Height of a paragraph set to `width`."""
+    _, height = Paragraph(markup, style).wrap(width, 10_000)
+    return float(height)
+
+
+@dataclass(frozen=True)
+class Leaf:
+    """One page: its title (for bookmarks and contents), the stage shown in the running head,
+    how far the work is (`done` of `total`, or None), and what draws it.
+
+    A leaf whose `listed` is false goes under the one before it in the contents.
+    """
+
+    title: str
+    draw: Callable[[Press], None]
+    running: str = ""
+    progress: tuple[int, int] | None = None
+    listed: bool = True
+
+
+class Press:
+    """Draws leaves onto a tagged canvas."""
+
+    def __init__(self, paper: Paper, foot: str) -> None:
+        register_fonts()
+        self.paper = paper
+        self._foot = foot
+        self._target = io.BytesIO()
+        self.canvas = TaggedCanvas(self._target, (paper.width, paper.height), REGULAR)
+        self._bare = False
+
+    def print(self, leaves: Sequence[Leaf], *, title: str, author: str, language: str) -> bytes:
+        """Draw every leaf on a page of its own and return the finished document."""
+        self.canvas.setTitle(title)
+        self.canvas.setAuthor(author)
+        self.canvas.setCreator("buildplan")
+        for number, leaf in enumerate(leaves, start=1):
+            key = f"page-{number}"
+            self.canvas.bookmarkPage(key)
+            self.canvas.addOutlineEntry(leaf.title, key, level=0 if leaf.listed else 1)
+            if number > 1:
+                self._head_and_foot(leaf, number, len(leaves))
+            with self.canvas.element("Sect"):
+                leaf.draw(self)
+            self.canvas.showPage()
+        self.canvas.save()
+        return finish(
+            self._target.getvalue(), self.canvas.root, title=title, language=language
+        )
+
+    def _head_and_foot(self, leaf: Leaf, number: int, total: int) -> None:
+        canvas, paper = self.canvas, self.paper
+        with canvas.artifact():
+            baseline = paper.height - 40
+            canvas.setFillColor(QUIET)
+            canvas.setFont(REGULAR, 9)
+            canvas.drawString(paper.left, baseline, leaf.running or leaf.title)
+            if leaf.progress is not None:
+                done, of = leaf.progress
+                words = f"step {done} of {of}"
+                canvas.drawRightString(paper.right, baseline, words)
+                left = paper.right - 190 - text_width(words, 9) + 60
+                bar = 120.0
+                canvas.setFillColor("#DCDAD3")
+                canvas.rect(left, baseline, bar, 5, stroke=0, fill=1)
+                canvas.setFillColor(INK)
+                canvas.rect(left, baseline, bar * done / of, 5, stroke=0, fill=1)
+            canvas.setStrokeColor(RULE)
+            canvas.setLineWidth(0.5)
+            canvas.line(paper.left, baseline - 8, paper.right, baseline - 8)
+            canvas.setFillColor(QUIET)
+            canvas.drawString(paper.left, 32, self._foot)
+            canvas.drawRightString(paper.right, 32, f"page {number} of {total}")
+
+    def paragraph(
+        self,
+        markup: str,
+        x: float,
+        top: float,
+        width: float,
+        style: ParagraphStyle = BODY,
+        role: str = "P",
+    ) -> float:
+        """Set a paragraph with its top at `top`; returns the y of its bottom."""
+        flowable = Paragraph(markup, style)
+        _, height = flowable.wrap(width, 10_000)
+        with self.canvas.element(role), self.canvas.content():
+            flowable.drawOn(self.canvas, x, top - height)
+        return float(top - height)
+
+    def title(self, text: str) -> float:
+        """Set the page's title; returns the y below it."""
+        paper = self.paper
+        return self.paragraph(plain(text), paper.left, paper.top, paper.measure, TITLE, "H1") - 8
+
+    def bullets(
+        self, items: Sequence[str], x: float, top: float, width: float, gap: float = 4
+    ) -> float:
+        """Set a list of paragraphs (markup) with a dash before each."""
+        with self.canvas.element("L"):
+            for item in items:
+                with self.canvas.element("LI"):
+                    with self.canvas.element("Lbl"), self.canvas.content():
+                        self.canvas.setFillColor(INK)
+                        self.canvas.setFont(BOLD, BODY.fontSize)
+                        self.canvas.drawString(x, top - 11, "–")
+                    top = self.paragraph(item, x + 14, top, width - 14, BODY, "LBody") - gap
+        return top
+
+    def tick_list(
+        self, items: Sequence[str], x: float, top: float, width: float, gap: float = 6
+    ) -> float:
+        """Set a list of paragraphs (markup) with a box to tick before each."""
+        with self.canvas.element("L"):
+            for item in items:
+                with self.canvas.element("LI"):
+                    with self.canvas.element("Lbl", alt="box to tick"), self.canvas.content():
+                        self._box(x, top - 11.5)
+                    top = self.paragraph(item, x + 17, top, width - 17, BODY, "LBody") - gap
+        return top
+
+    def _box(self, x: float, y: float, side: float = 9.5) -> None:
+        self.canvas.setStrokeColor(INK)
+        self.canvas.setLineWidth(0.9)
+        self.canvas.rect(x, y, side, side, stroke=1, fill=0)
+
+    def table(
+        self,
+        rows: Sequence[Sequence[str]],
+        x: float,
+        top: float,
+        widths: Sequence[float],
+        right_aligned: frozenset[int] = frozenset(),
+    ) -> float:
+        """Set a table; the first row is its head. Cells are paragraph markup."""
+        pad = 4.0
+        with self.canvas.element("Table"):
+            for number, row in enumerate(rows):
+                style = STRONG if number == 0 else BODY
+                heights = [
+                    paragraph_height(cell, style, width - 2 * pad)
+                    for cell, width in zip(row, widths, strict=True)
+                ]
+                height = max(heights) + 2 * pad
+                with self.canvas.artifact():
+                    if number == 0:
+                        self.canvas.setFillColor(TINT)
+                        self.canvas.rect(x, top - height, sum(widths), height, stroke=0, fill=1)
+                    self.canvas.setStrokeColor(RULE)
+                    self.canvas.setLineWidth(0.5)
+                    self.canvas.line(x, top - height, x + sum(widths), top - height)
+                left = x
+                with self.canvas.element("TR"):
+                    for column, (cell, width) in enumerate(zip(row, widths, strict=True)):
+                        aligned = ParagraphStyle(
+                            f"{style.name}-{column}",
+                            parent=style,
+                            alignment=2 if column in right_aligned else 0,
+                        )
+                        role = "TH" if number == 0 else "TD"
+                        self.paragraph(cell, left + pad, top - pad, width - 2 * pad, aligned, role)
+                        left += width
+                top -= height
+        return top
+
+    def picture(self, picture: Picture, x: float, y: float, scale: float = 1.0) -> None:
+        """Place a picture with its lower left corner at (x, y)."""
+        box = (x, y, x + picture.width * scale, y + picture.height * scale)
+        with self.canvas.element("Figure", alt=picture.alt, box=box), self.canvas.content():
+            draw_picture(self.canvas, picture, x, y, scale)
+
+    @contextmanager
+    def decoration(self) -> Iterator[TaggedCanvas]:
+        """Draw lines and tints that need not be read out."""
+        with self.canvas.artifact():
+            yield self.canvas
+
+    def tint(self, x: float, y: float, width: float, height: float, colour: str = TINT) -> None:
+        """A quiet ground behind text."""
+        with self.canvas.artifact():
+            self.canvas.setFillColor(colour)
+            self.canvas.rect(x, y, width, height, stroke=0, fill=1)
+
+    def rule(self, x: float, y: float, width: float) -> None:
+        """A thin line across."""
+        with self.canvas.artifact():
+            self.canvas.setStrokeColor(RULE)
+            self.canvas.setLineWidth(0.5)
+            self.canvas.line(x, y, x + width, y)
