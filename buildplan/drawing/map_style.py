@@ -1,0 +1,113 @@
+"""What the signs of a joint map look like, and their key."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from buildplan.drawing.fonts import text_width
+from buildplan.drawing.line_art import INK, PALE, PAPER, SOFT, TYPE, disc, lock_mark
+from buildplan.drawing.marks import Ink, Label, Mark, Point, Polyline
+from buildplan.framework.model import Framework
+
+JOINT_FILL = "#2E4756"
+REPEAT_FILL = "#E3E7EA"
+# long chains are told apart by their dashes as well as by their letter
+CHAIN_DASHES: tuple[tuple[float, ...], ...] = ((), (8, 2.5), (8, 2.5, 2, 2.5), (3.5, 2))
+LOCK_RADIUS = 1.9
+
+
+@dataclass(frozen=True)
+class LinkStyle:
+    """How a link is drawn on a map; `double` is two thin lines side by side."""
+
+    width: float
+    dash: tuple[float, ...] = ()
+    double: bool = False
+
+
+BRACE = LinkStyle(1.1)
+SHARED = LinkStyle(0.9, double=True)
+SINGLE = LinkStyle(1.3, dash=(1.6, 2.2))
+
+
+def chain_style(number: int) -> LinkStyle:
+    """The style of long chain `number` (from 0)."""
+    return LinkStyle(2.2, CHAIN_DASHES[number % len(CHAIN_DASHES)])
+
+
+def link_marks(start: Point, finish: Point, style: LinkStyle, repeat: bool = False) -> list[Mark]:
+    """The line of a link between two joints; pale when it is drawn again."""
+    ink = Ink(stroke=PALE if repeat else INK, width=style.width, dash=style.dash)
+    if not style.double:
+        return [Polyline((start, finish), ink)]
+    dx, dy = finish[0] - start[0], finish[1] - start[1]
+    length = math.hypot(dx, dy) or 1.0
+    nx, ny = -dy / length * 1.5, dx / length * 1.5
+    return [
+        Polyline(
+            ((start[0] + s * nx, start[1] + s * ny), (finish[0] + s * nx, finish[1] + s * ny)), ink
+        )
+        for s in (1, -1)
+    ]
+
+
+def joint_radius(framework: Framework) -> float:
+    """Radius of a disc that holds the longest joint label."""
+    widest = max(text_width(joint, TYPE, bold=True) for joint in framework.joints)
+    return max(8.5, widest / 2 + 1.8)
+
+
+def joint_marks(
+    at: Point, radius: float, label: str, *, skipped: bool, locked: bool, repeat: bool
+) -> list[Mark]:
+    """A joint with its label: dark; open when no brace reaches it; pale when drawn again."""
+    if repeat:
+        rim = Ink(stroke=PALE, width=0.8, dash=(2, 1.5) if skipped else ())
+        return [*disc(at, radius, label, PAPER if skipped else REPEAT_FILL, SOFT, rim)]
+    if skipped:
+        marks = [*disc(at, radius, label, PAPER, INK, Ink(stroke=INK, width=1.3))]
+    else:
+        marks = [*disc(at, radius, label, JOINT_FILL, PAPER, Ink(stroke=JOINT_FILL, width=0.8))]
+    if locked:
+        reach = (radius + 0.6) * math.sqrt(0.5)
+        marks += lock_mark((at[0] + reach, at[1] + reach), LOCK_RADIUS, -45)
+    return marks
+
+
+def _sample(kind: str, at: Point) -> list[Mark]:
+    x, y = at
+    if kind in ("joint", "skipped", "repeat"):
+        return joint_marks(
+            (x + 13, y), 7.0, "", skipped=kind == "skipped", locked=False, repeat=kind == "repeat"
+        )
+    if kind == "lock":
+        return [*lock_mark((x + 13, y), LOCK_RADIUS, -45)]
+    styles = {"brace": BRACE, "shared": SHARED, "single": SINGLE}
+    style = styles.get(kind) or chain_style(int(kind))
+    return link_marks((x, y), (x + 26, y), style)
+
+
+def legend(items: list[tuple[str, str]], width: float) -> tuple[float, list[Mark]]:
+    """The key, laid out in rows from the picture's foot: its height, and its marks.
+
+    `items` are (kind, words); kinds are joint, skipped, repeat, lock, brace, shared, single,
+    or a long chain's number.
+    """
+    gap, sample, line = 16.0, 31.0, 17.0
+    rows: list[list[tuple[str, str, float]]] = [[]]
+    x = 0.0
+    for kind, words in items:
+        wide = sample + text_width(words, TYPE)
+        if rows[-1] and x + wide > width:
+            rows.append([])
+            x = 0.0
+        rows[-1].append((kind, words, x))
+        x += wide + gap
+    marks: list[Mark] = []
+    for i, row in enumerate(rows):
+        y = line * (len(rows) - 1 - i) + line / 2
+        for kind, words, left in row:
+            marks += _sample(kind, (left, y))
+            marks.append(Label((left + sample, y - TYPE * 0.35), words, TYPE, INK, anchor="start"))
+    return line * len(rows), marks
