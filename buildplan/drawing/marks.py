@@ -66,11 +66,21 @@ class Label:
 
 @dataclass(frozen=True)
 class Look:
-    """How one balloon looks: drawn once in each document and stamped wherever it is needed.
+    """How one part of a balloon looks: drawn once in each document, stamped wherever needed.
 
-    `form` is "link", "round" or "highlight"; `aspect` the drawn length between knots over
-    the body's diameter (foreshortened, in steps); `state` is "new", "done" (pale) or
-    "outline". `pattern` tells colours apart without colour (0 is none).
+    Its unit is the body's diameter, its origin the body's centre. Forms:
+
+    - "link": the outline of a link balloon along x, from its far knot at `-aspect / 2` to
+      its near knot at `aspect / 2`. `length` is the true length between the knots and
+      `aspect` the drawn, foreshortened one, both over the body's diameter. `near` says
+      which end is the near one, "neck" or "tail"; empty, the ends are drawn alike.
+    - "end": the near end of a link that points at the viewer, its knot at the origin.
+    - "round": the outline of a round, its knot towards +x.
+    - "body": light and shade of a body, always stamped upright.
+    - "pattern": the sign that tells colours apart without colour (`pattern` 0 is none).
+
+    `state` is "new", "done" (pale) or "outline" (no fill); `tone` dims what lies deep, from
+    0 (near) to 3; `line` is the outline's width.
     """
 
     form: str
@@ -78,6 +88,10 @@ class Look:
     state: str
     aspect: float = 1.0
     pattern: int = 0
+    length: float = 1.15
+    near: str = ""
+    tone: int = 0
+    line: float = 0.03
 
 
 @dataclass(frozen=True)
@@ -89,7 +103,8 @@ class Stamp:
     matrix: tuple[float, float, float, float, float, float]
 
 
-Mark = Polyline | Curve | Circle | Label | Stamp
+Path = Polyline | Curve | Circle
+Mark = Path | Label | Stamp
 
 
 @dataclass(frozen=True)

@@ -1,0 +1,40 @@
+"""The type that pictures and pages are set in: DejaVu Sans, which comes with matplotlib."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+from importlib.util import find_spec
+from pathlib import Path
+
+from reportlab.pdfbase import pdfmetrics
+from reportlab.pdfbase.ttfonts import TTFont
+
+REGULAR = "DejaVuSans"
+BOLD = "DejaVuSans-Bold"
+FAMILY = "DejaVu Sans"
+
+# Of the em, from the font's own OS/2 table.
+CAP_HEIGHT = 0.729
+DESCENT = 0.236
+
+
+@lru_cache(maxsize=1)
+def register_fonts() -> None:
+    """Make both faces known to reportlab, to be embedded in the documents that use them."""
+    spec = find_spec("matplotlib")
+    assert spec is not None, "matplotlib is one of the project's dependencies"
+    assert spec.origin is not None
+    folder = Path(spec.origin).parent / "mpl-data" / "fonts" / "ttf"
+    for name in (REGULAR, BOLD):
+        pdfmetrics.registerFont(TTFont(name, str(folder / f"{name}.ttf")))
+
+
+def face(bold: bool) -> str:
+    """The name by which reportlab knows the face."""
+    register_fonts()
+    return BOLD if bold else REGULAR
+
+
+def text_width(text: str, size: float, bold: bool = False) -> float:
+    """Exact width of a line of text in points."""
+    return float(pdfmetrics.stringWidth(text, face(bold), size))

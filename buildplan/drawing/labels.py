@@ -1,0 +1,281 @@
+"""Joint labels: tags with leader lines, placed so that none covers another, a joint or the
+picture's edge.
+
+Every tag tries places round its joint, nearest first; tags with the fewest free places choose
+first, then each moves on while that makes the whole better. No chance is involved.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+import numpy as np
+import numpy.typing as npt
+
+from buildplan.drawing.fonts import text_width
+from buildplan.drawing.marks import Circle, Curve, Ink, Label, Mark, Picture, Point, Polyline
+
+FloatArray = npt.NDArray[np.float64]
+Box = tuple[float, float, float, float]
+
+PAD_X, PAD_Y = 2.4, 1.7
+GAP = 1.0
+DOT_RADIUS = 2.2
+TIE_RADIUS = 3.2
+DARK = "#16202A"
+_ANGLES = 20
+_REACHES = (9.0, 13.0, 18.0, 25.0, 34.0, 46.0, 62.0, 84.0)
+
+
+@dataclass(frozen=True)
+class Tag:
+    """A placed label: its words, the joint's place, and its box (left, low, right, high)."""
+
+    text: str
+    spot: Point
+    box: Box
+    size: float
+
+
+def joint_dot(spot: Point, tied: bool = False) -> tuple[Circle, Circle]:
+    """The dot that marks a joint: dark in a white ring, larger where ends are tied."""
+    radius = TIE_RADIUS if tied else DOT_RADIUS
+    return (
+        Circle(spot, radius, Ink(fill="#FFFFFF", stroke=DARK, width=0.5)),
+        Circle(spot, radius * 0.55, Ink(fill=DARK)),
+    )
+
+
+def tag_size(text: str, size: float) -> tuple[float, float]:
+    """Width and height of a tag."""
+    return text_width(text, size, bold=True) + 2 * PAD_X, size * 0.74 + 2 * PAD_Y
+
+
+def _overlap(boxes: FloatArray, box: FloatArray, gap: float) -> FloatArray:
+    """Overlapping area of each of `boxes` (n, 4) with `box`, each widened by `gap`."""
+    wide = np.minimum(boxes[..., 2], box[..., 2]) - np.maximum(boxes[..., 0], box[..., 0]) + gap
+    high = np.minimum(boxes[..., 3], box[..., 3]) - np.maximum(boxes[..., 1], box[..., 1]) + gap
+    return np.asarray(np.clip(wide, 0, None) * np.clip(high, 0, None))
+
+
+def _candidates(text: str, spot: Point, size: float, width: float, height: float) -> FloatArray:
+    """Boxes (n, 4) in which a tag could go, nearest first, all inside the picture."""
+    w, h = tag_size(text, size)
+    angles = np.pi / 2 + 2 * np.pi * np.arange(_ANGLES) / _ANGLES
+    rays = np.column_stack([np.cos(angles), np.sin(angles)])
+    # the reach is counted from the tag's rim, so that wide tags keep clear of the joint too
+    rim = 1 / np.maximum(np.abs(rays[:, 0]) / (w / 2), np.abs(rays[:, 1]) / (h / 2))
+    reach = np.asarray(_REACHES)
+    middles = (
+        np.asarray(spot)
+        + (reach[:, None, None] - 4.0) * rays[None]
+        + rim[None, :, None] * rays[None]
+    ).reshape(-1, 2)
+    half = np.array([w / 2, h / 2])
+    boxes = np.hstack([middles - half, middles + half])
+    inside = (
+        (boxes[:, 0] >= GAP)
+        & (boxes[:, 1] >= GAP)
+        & (boxes[:, 2] <= width - GAP)
+        & (boxes[:, 3] <= height - GAP)
+    )
+    if np.any(inside):
+        return boxes[inside]
+    return _everywhere(w, h, spot, width, height)
+
+
+def _everywhere(w: float, h: float, spot: Point, width: float, height: float) -> FloatArray:
+    xs = np.arange(GAP, max(GAP, width - w - GAP) + 1e-9, max(w / 2, 1.0))
+    ys = np.arange(GAP, max(GAP, height - h - GAP) + 1e-9, max(h / 2, 1.0))
+    low = np.array([(x, y) for x in xs for y in ys])
+    whole = np.array([w, h])
+    away = np.linalg.norm(low + whole / 2 - np.asarray(spot), axis=1)
+    low = low[np.argsort(away, kind="stable")]
+    return np.hstack([low, low + whole])
+
+
+def _crossings(first: FloatArray, second: FloatArray, ends: FloatArray) -> FloatArray:
+    """Which segments first[i]-second[i] cross the segment `ends` (2, 2)."""
+
+    def side(a: FloatArray, b: FloatArray, c: FloatArray) -> FloatArray:
+        return np.asarray(
+            (b[..., 0] - a[..., 0]) * (c[..., 1] - a[..., 1])
+            - (b[..., 1] - a[..., 1]) * (c[..., 0] - a[..., 0])
+        )
+
+    p, q = ends
+    return np.asarray(
+        (side(first, second, p) * side(first, second, q) < 0)
+        & (side(p, q, first) * side(p, q, second) < 0)
+    ).astype(float)
+
+
+def place_tags(
+    wanted: Sequence[tuple[str, Point]],
+    width: float,
+    height: float,
+    *,
+    size: float = 8.0,
+    keep_clear: Iterable[Point] = (),
+) -> tuple[Tag, ...]:
+    """Places for the labels of joints (words, place), in the order given.
+
+    Tags lie inside the picture and cover no joint of `wanted` or `keep_clear` and no other
+    tag. A label for which no such place is left is left out.
+    """
+    if not wanted:
+        return ()
+    dots = np.array([*(spot for _, spot in wanted), *keep_clear], dtype=float)
+    dot_boxes = np.hstack([dots - TIE_RADIUS, dots + TIE_RADIUS])
+    choices, costs = [], []
+    for text, spot in wanted:
+        boxes = _candidates(text, spot, size, width, height)
+        free = np.array([not np.any(_overlap(dot_boxes, box, GAP)) for box in boxes])
+        boxes = boxes[free]
+        if not len(boxes):
+            grid = _everywhere(*tag_size(text, size), spot, width, height)
+            boxes = grid[[not np.any(_overlap(dot_boxes, box, GAP)) for box in grid]]
+        choices.append(boxes)
+        middles = (boxes[:, :2] + boxes[:, 2:]) / 2
+        away = np.linalg.norm(middles - np.asarray(spot), axis=1)
+        costs.append(away + 6.0 * _covered(middles, spot, dots))
+    return _settle(wanted, choices, costs, size, width, height, dot_boxes)
+
+
+def _covered(middles: FloatArray, spot: Point, dots: FloatArray) -> FloatArray:
+    """How many other joints the leader to each of `middles` runs over."""
+    start = np.asarray(spot)
+    run = middles - start
+    length = np.maximum(np.sum(run**2, axis=1), 1e-9)
+    others = dots[np.linalg.norm(dots - start, axis=1) > 0.5]
+    if not len(others):
+        return np.zeros(len(middles))
+    share = np.clip(((others[None] - start) @ run[:, :, None])[..., 0] / length[:, None], 0, 1)
+    nearest = start + share[..., None] * run[:, None]
+    return np.asarray(
+        np.sum(np.linalg.norm(nearest - others[None], axis=2) < TIE_RADIUS, axis=1)
+    ).astype(float)
+
+
+def _settle(
+    wanted: Sequence[tuple[str, Point]],
+    choices: list[FloatArray],
+    costs: list[FloatArray],
+    size: float,
+    width: float,
+    height: float,
+    dot_boxes: FloatArray,
+) -> tuple[Tag, ...]:
+    taken: dict[int, FloatArray] = {}
+
+    def best(i: int) -> FloatArray | None:
+        boxes, cost = choices[i], costs[i].copy()
+        if not len(boxes):
+            return None
+        spot = np.asarray(wanted[i][1])
+        middles = (boxes[:, :2] + boxes[:, 2:]) / 2
+        for j, box in taken.items():
+            if j == i:
+                continue
+            cost += np.where(_overlap(boxes, box, GAP) > 0, np.inf, 0.0)
+            other = np.array([wanted[j][1], (box[:2] + box[2:]) / 2], dtype=float)
+            start = np.broadcast_to(spot, middles.shape)
+            cost += 14.0 * _crossings(start, middles, other)
+            cost += 10.0 * _through(start, middles, box) + 10.0 * _leader_hits(other, boxes)
+        at = int(np.argmin(cost))
+        return boxes[at] if np.isfinite(cost[at]) else None
+
+    for i in sorted(range(len(wanted)), key=lambda i: (len(choices[i]), i)):
+        found = best(i)
+        if found is not None:
+            taken[i] = found
+    for _ in range(3):
+        for i in range(len(wanted)):
+            found = best(i)
+            if found is not None:
+                taken[i] = found
+    for i in range(len(wanted)):
+        if i in taken:
+            continue
+        grid = _everywhere(*tag_size(wanted[i][0], size), wanted[i][1], width, height)
+        held = np.vstack([dot_boxes, *(box[None] for box in taken.values())])
+        for box in grid:
+            if not np.any(_overlap(held, box, GAP)):
+                taken[i] = box
+                break
+    return tuple(
+        Tag(text, spot, _box(taken[i]), size) for i, (text, spot) in enumerate(wanted) if i in taken
+    )
+
+
+def _through(first: FloatArray, second: FloatArray, box: FloatArray) -> FloatArray:
+    """Which segments run through `box`, by its two diagonals."""
+    one = np.array([[box[0], box[1]], [box[2], box[3]]])
+    two = np.array([[box[0], box[3]], [box[2], box[1]]])
+    return np.maximum(_crossings(first, second, one), _crossings(first, second, two))
+
+
+def _leader_hits(leader: FloatArray, boxes: FloatArray) -> FloatArray:
+    low, high = boxes[:, :2], boxes[:, 2:]
+    other_low = np.column_stack([boxes[:, 0], boxes[:, 3]])
+    other_high = np.column_stack([boxes[:, 2], boxes[:, 1]])
+    return np.maximum(_crossings(low, high, leader), _crossings(other_low, other_high, leader))
+
+
+def _box(box: FloatArray) -> Box:
+    left, low, right, high = (round(float(value), 3) for value in box)
+    return (left, low, right, high)
+
+
+def rounded_box(box: Box, radius: float, ink: Ink) -> Curve:
+    """A box with rounded corners."""
+    left, low, right, high = box
+    k = radius * 0.4477  # what is left of the radius for a quarter circle as a cubic curve
+    p = [(left + radius, low), (right - radius, low), (right, low + radius)]
+    p += [(right, high - radius), (right - radius, high), (left + radius, high)]
+    p += [(left, high - radius), (left, low + radius)]
+    pieces = (
+        (p[0], p[1], p[1]),
+        ((right - k, low), (right, low + k), p[2]),
+        (p[2], p[3], p[3]),
+        ((right, high - k), (right - k, high), p[4]),
+        (p[4], p[5], p[5]),
+        ((left + k, high), (left, high - k), p[6]),
+        (p[6], p[7], p[7]),
+        ((left, low + k), (left + k, low), p[0]),
+    )
+    return Curve(p[0], pieces, ink, closed=True)
+
+
+def leaders(tags: Iterable[Tag]) -> list[Mark]:
+    """The lines from joints to their tags, to be drawn under both."""
+    inks = (Ink(stroke="#FFFFFF", width=2.0), Ink(stroke=DARK, width=0.7))
+    return [Polyline((tag.spot, _middle(tag.box)), ink) for ink in inks for tag in tags]
+
+
+def joint_tags(tags: Iterable[Tag]) -> list[Mark]:
+    """The tags with their words."""
+    marks: list[Mark] = []
+    for tag in tags:
+        left, low, right, _ = tag.box
+        marks.append(rounded_box(tag.box, 2.6, Ink(fill="#FFFFFF", stroke=DARK, width=0.6)))
+        at = ((left + right) / 2, low + PAD_Y)
+        marks.append(Label(at, tag.text, tag.size, colour=DARK, bold=True))
+    return marks
+
+
+def _middle(box: Box) -> Point:
+    return ((box[0] + box[2]) / 2, (box[1] + box[3]) / 2)
+
+
+def label_boxes(picture: Picture) -> dict[str, list[Box]]:
+    """Where each text of a picture is, as boxes by its words."""
+    found: dict[str, list[Box]] = {}
+    for mark in picture.marks:
+        if isinstance(mark, Label):
+            wide = text_width(mark.text, mark.size, mark.bold)
+            left = mark.at[0] - {"start": 0.0, "middle": wide / 2, "end": wide}[mark.anchor]
+            low, high = mark.at[1] - 0.24 * mark.size, mark.at[1] + 0.76 * mark.size
+            found.setdefault(mark.text, []).append((left, low, left + wide, high))
+    return found
