@@ -22,22 +22,34 @@ class Stage(StrEnum):
 
 
 class Kind(StrEnum):
-    """What hands do in an operation."""
+    """What hands do in an operation.
+
+    `TIE_OFF` closes the neck of a link balloon that has no partner with a knot of its own;
+    `TAG` marks joints with their labels; `JOIN` brings together the knots of chains that
+    meet at a joint where no brace does.
+    """
 
     SIZE = "size"
     PAIR = "pair"
+    TIE_OFF = "tie off"
     CHAIN = "chain"
     CLOSE_RING = "close ring"
+    TAG = "tag"
     LAY = "lay"
     BRACE = "brace"
     SINGLE = "single"
+    JOIN = "join"
     LOCK = "lock"
+    INSPECT = "inspect"
     STAND_UP = "stand up"
 
 
 @dataclass(frozen=True)
 class Knot:
-    """Balloon ends knotted together at a joint: (link id, end) each."""
+    """Balloon ends knotted together at a joint: (link id, end) each.
+
+    A knot of a single end is that end tied into a joint which stands already.
+    """
 
     joint: str
     ends: tuple[tuple[str, End], ...]
@@ -49,8 +61,12 @@ class Operation:
 
     `needs` and `makes` are names of things: `sized A1-A2`, `pair A1-A2 A2-A3`, `chain A`,
     `ring A`, `laid`, `brace 3`, `lock A1`. An operation can be done once all it needs has
-    been made. `links` and `locks` are what it brings into the piece (locks by joint), or,
-    for size and pair, what it prepares. `joints` are the joints at which hands work.
+    been made. `links` and `locks` are what it handles: what it brings into the piece (locks
+    by joint), or what it makes ready (see `adds`). `joints` are the joints at which hands
+    work, in the order of the work; along a chain every joint it runs through, so that the
+    first comes again at the end when the chain is to be closed. `balloon` is the key of
+    what a size operation sizes, and empty elsewhere. `adds` says whether what it handles
+    becomes part of the piece by it.
     """
 
     id: str
@@ -58,30 +74,37 @@ class Operation:
     stage: Stage
     needs: tuple[str, ...]
     makes: tuple[str, ...]
-    links: tuple[str, ...]
-    locks: tuple[str, ...]
-    joints: tuple[str, ...]
-    knots: tuple[Knot, ...]
+    links: tuple[str, ...] = ()
+    locks: tuple[str, ...] = ()
+    joints: tuple[str, ...] = ()
+    knots: tuple[Knot, ...] = ()
+    balloon: str = ""
+    adds: bool = False
 
 
 @dataclass(frozen=True)
 class Turn:
     """One doing of a step that is done several times: what it is called ("Brace 3"), the
-    joints where hands work, and the operations in it."""
+    joints where hands work, the operations in it, and the row of words that says what is
+    particular to it ("Brace 3: A3 – B3 – C3 – D3, closed at A3")."""
 
     name: str
     joints: tuple[str, ...]
     operations: tuple[Operation, ...]
+    words: str
 
 
 @dataclass(frozen=True)
 class Step:
     """One numbered step of the booklet.
 
-    Done `times` over, once for each of `turns`. `adds` counts the balloons that come into
-    the piece (all times together, by key); `prepares` counts those made ready. `needs` are
-    numbers of earlier steps. `taken_with` names the step that is done turn by turn together
-    with this one (a brace and its locks), or is None.
+    Done `times` over, once for each of `turns`; work that has no place of its own yet (80
+    equal pairs, 30 equal short chains) has a single turn for all its times. `adds` counts
+    the balloons that come into the piece (all times together, by key); `prepares` counts
+    those made ready. `needs` are numbers of earlier steps. `taken_with` names the step that
+    is done turn by turn together with this one (a brace and its locks), or is None. `cells`
+    names the kinds of cell concerned ("straight", "tip", ...). `alike` is the number of the
+    first step that asks for the same moves at other joints, or None.
     """
 
     number: int
@@ -97,6 +120,7 @@ class Step:
     prepares: Mapping[str, int]
     taken_with: int | None
     cells: tuple[str, ...]
+    alike: int | None = None
 
     @property
     def operations(self) -> tuple[Operation, ...]:

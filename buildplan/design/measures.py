@@ -1,0 +1,33 @@
+"""Lengths as people write them: inches with fractions, centimetres to a half."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import Literal
+
+Units = Literal["in", "cm"]
+
+METRES_PER_INCH = 0.0254
+INCHES_PER_FOOT = 12
+
+
+def length_words(length_m: float, units: Units) -> str:
+    """A gauge or another short length: `3 1/2 in` to the nearest quarter, or `20.5 cm` to the
+    nearest half. Nothing is rounded down to no length at all."""
+    if units == "cm":
+        halves = max(1, round(length_m * 100 * 2))
+        return f"{halves / 2:g} cm"
+    quarters = max(1, round(length_m / METRES_PER_INCH * 4))
+    whole, rest = divmod(Fraction(quarters, 4), 1)
+    parts = [str(whole)] if whole or not rest else []
+    return " ".join([*parts, *([str(rest)] if rest else []), "in"])
+
+
+def size_words(length_m: float, units: Units) -> str:
+    """The size of a piece: `6 ft 4 in` to the nearest inch, or `1.93 m` to the centimetre."""
+    if units == "cm":
+        return f"{length_m:.2f} m"
+    feet, inches = divmod(round(length_m / METRES_PER_INCH), INCHES_PER_FOOT)
+    if not feet:
+        return f"{inches} in"
+    return f"{feet} ft {inches} in" if inches else f"{feet} ft"

@@ -1,0 +1,249 @@
+"""Operations gathered into what is told as one step.
+
+Equal work is one group with a count. A brace is followed by its locks: a group of braces
+and the group of their locks are done turn by turn together.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Hashable, Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from functools import cached_property
+from itertools import pairwise
+
+from buildplan.framework.counts import BALLOONS_PER_LOCK
+from buildplan.framework.model import Brace, Cell, Chain, Framework
+from buildplan.sequence.model import Kind, Operation, Stage
+
+HEADS = (Kind.BRACE, Kind.SINGLE, Kind.JOIN)
+STRAIGHT = "straight"
+
+
+@dataclass(frozen=True)
+class Group:
+    """Operations told in one step; `shape` is equal where the same moves are asked for."""
+
+    stage: Stage
+    kind: Kind
+    turns: tuple[tuple[Operation, ...], ...]
+    times: int
+    shape: Hashable
+    cells: tuple[str, ...] = ()
+    locked_next: bool = False
+
+    @property
+    def operations(self) -> tuple[Operation, ...]:
+        """Every operation of every turn, in order."""
+        return tuple(operation for turn in self.turns for operation in turn)
+
+
+@dataclass(frozen=True)
+class Piece:
+    """A framework with what the sequence looks up in it again and again."""
+
+    framework: Framework
+
+    @cached_property
+    def chain_of_link(self) -> Mapping[str, Chain]:
+        """The chain, long or short, that each link is part of (singles are in none)."""
+        chains = [long.chain for long in self.framework.chains]
+        chains += [chain for brace in self.framework.braces for chain in brace.chains]
+        return {link: chain for chain in chains for link in chain.links}
+
+    @cached_property
+    def long_links(self) -> frozenset[str]:
+        """Links of the long chains."""
+        return frozenset(link for long in self.framework.chains for link in long.chain.links)
+
+    @cached_property
+    def letter(self) -> Mapping[str, str]:
+        """The letter of the (first) long chain that runs through each joint."""
+        letters: dict[str, str] = {}
+        for long in self.framework.chains:
+            for joint in long.chain.joints:
+                letters.setdefault(joint, long.letter)
+        return letters
+
+    @cached_property
+    def brace(self) -> Mapping[str, Brace]:
+        """Braces by the id of their operation."""
+        return {f"brace {brace.number}": brace for brace in self.framework.braces}
+
+    @cached_property
+    def brought_by(self) -> Mapping[str, int]:
+        """Number of the brace that brings each brace link."""
+        return {link: brace.number for brace in self.framework.braces for link in brace.links}
+
+    def keys(self, links: Iterable[str]) -> tuple[str, ...]:
+        """Balloon keys of links."""
+        return tuple(self.framework.link[link].balloon for link in links)
+
+    def cells_at(self, brace: Brace) -> tuple[Cell, ...]:
+        """Cells that `brace` completes: the one before it, and at the last brace of a closed
+        tube the one that closes the course."""
+        return tuple(
+            cell
+            for cell in self.framework.cells
+            if max(cell.first, cell.second) == brace.number and len(self.framework.braces) > 1
+        )
+
+
+def groups(piece: Piece, ordered: Sequence[Operation], new_parts_limit: int) -> list[Group]:
+    """Groups in the order of `ordered`, no brace group with more than `new_parts_limit` new
+    links or locks (a single brace may exceed it)."""
+    ahead = [op for op in ordered if op.kind not in (*HEADS, Kind.LOCK)]
+    preparing = [op for op in ahead if op.stage is not Stage.FINISH]
+    finishing = [op for op in ahead if op.stage is Stage.FINISH]
+    assembling = [op for op in ordered if op.kind in (*HEADS, Kind.LOCK)]
+    return [
+        *_gathered(piece, preparing),
+        *_assembly(piece, assembling, new_parts_limit),
+        *_gathered(piece, finishing),
+    ]
+
+
+def _gathered(piece: Piece, ordered: Sequence[Operation]) -> list[Group]:
+    together: dict[Hashable, list[Operation]] = {}
+    for operation in ordered:
+        together.setdefault((operation.kind, _sameness(piece, operation)), []).append(operation)
+    gathered = []
+    for shape, same in together.items():
+        first = same[0]
+        placed = first.adds or first.kind in (Kind.CLOSE_RING, Kind.TAG)
+        turns = tuple((operation,) for operation in same) if placed else (tuple(same),)
+        rounds = first.kind is Kind.SIZE and bool(first.locks)
+        times = len(same) * (BALLOONS_PER_LOCK if rounds else 1)
+        gathered.append(Group(first.stage, first.kind, turns, times, shape))
+    return gathered
+
+
+def _sameness(piece: Piece, operation: Operation) -> Hashable:
+    """What operations of one kind must have in common to be told together."""
+    if operation.kind is Kind.SIZE:
+        return operation.balloon
+    if operation.kind is Kind.PAIR and operation.links:
+        return operation.links[0] in piece.long_links, tuple(sorted(piece.keys(operation.links)))
+    if operation.kind is Kind.TIE_OFF:
+        return piece.keys(operation.links)
+    if operation.kind is Kind.CHAIN:
+        closed = operation.joints[0] == operation.joints[-1]
+        return operation.adds, closed, piece.keys(operation.links)
+    return None
+
+
+_Round = tuple[Operation, tuple[Operation, ...]]
+
+
+def _rounds(ordered: Sequence[Operation]) -> list[_Round]:
+    """Each head with the locks that follow it."""
+    rounds: list[tuple[Operation, list[Operation]]] = []
+    for operation in ordered:
+        if operation.kind in HEADS:
+            rounds.append((operation, []))
+        else:
+            rounds[-1][1].append(operation)
+    return [(head, tuple(locks)) for head, locks in rounds]
+
+
+def _assembly(piece: Piece, ordered: Sequence[Operation], limit: int) -> list[Group]:
+    runs: list[list[_Round]] = []
+    for round_ in _rounds(ordered):
+        if runs and _same_move(piece, runs[-1][-1], round_):
+            runs[-1].append(round_)
+        else:
+            runs.append([round_])
+    gathered: list[Group] = []
+    for run in runs:
+        for part in _even_parts(run, max(1, limit // _most_parts(run))):
+            gathered += _head_and_locks(piece, part)
+    return gathered
+
+
+def _same_move(piece: Piece, before: _Round, after: _Round) -> bool:
+    """Whether a head can be told with the one before it: the same move, both with locks or
+    both without, and no cell but straight ones between them."""
+    (one, its_locks), (other, other_locks) = before, after
+    cells = {*_cells(piece, one), *_cells(piece, other)}
+    if one.kind is Kind.BRACE and not cells <= {STRAIGHT}:
+        return False
+    return bool(its_locks) == bool(other_locks) and _move(piece, one) == _move(piece, other)
+
+
+def _most_parts(run: Sequence[_Round]) -> int:
+    return max(max(len(head.links), len(locks), 1) for head, locks in run)
+
+
+def _even_parts(run: Sequence[_Round], most: int) -> list[Sequence[_Round]]:
+    """`run` cut into as few parts of at most `most` as can be, as even as can be."""
+    count = -(-len(run) // most)
+    cuts = [i * len(run) // count for i in range(count + 1)]
+    return [run[a:b] for a, b in pairwise(cuts)]
+
+
+def _letters(piece: Piece, joints: Iterable[str]) -> tuple[str, ...]:
+    return tuple(piece.letter[joint] for joint in joints)
+
+
+def _move(piece: Piece, head: Operation) -> Hashable:
+    """What hands do in a head, apart from the numbers of its joints."""
+    if head.kind is Kind.JOIN:
+        return head.kind, len(head.knots)
+    letters = _letters(piece, head.joints)
+    if head.kind is Kind.SINGLE:
+        return head.kind, letters, piece.keys(head.links)
+    brace = piece.brace[head.id]
+    chains = tuple(
+        (_letters(piece, chain.joints), chain.closed, piece.keys(chain.links))
+        for chain in brace.chains
+    )
+    links = piece.framework.link
+    shared = tuple(
+        (*_letters(piece, (links[link].start, links[link].finish)),) for link in brace.shared
+    )
+    return head.kind, chains, shared
+
+
+def _cells(piece: Piece, head: Operation) -> tuple[str, ...]:
+    if head.kind is Kind.BRACE:
+        found = [cell.name for cell in piece.cells_at(piece.brace[head.id])]
+        return tuple(dict.fromkeys(found)) or ((STRAIGHT,) if piece.framework.cells else ())
+    if head.kind is Kind.SINGLE:
+        return tuple(c.name for c in piece.framework.cells if head.joints[0] in c.skipped)
+    return ()
+
+
+def _head_and_locks(piece: Piece, rounds: Sequence[_Round]) -> list[Group]:
+    heads = [head for head, _ in rounds]
+    cells = tuple(dict.fromkeys(name for head in heads for name in _cells(piece, head)))
+    moves = tuple(_move(piece, head) for head in heads)
+    locked = any(locks for _, locks in rounds)
+    head_group = Group(
+        stage=heads[0].stage,
+        kind=heads[0].kind,
+        turns=tuple((head,) for head in heads),
+        times=len(heads),
+        shape=(moves, cells),
+        cells=cells,
+        locked_next=locked,
+    )
+    if not locked:
+        return [head_group]
+    at = tuple(_letters(piece, (lock.joints[0] for lock in locks)) for _, locks in rounds)
+    lock_group = Group(
+        stage=Stage.LOCK_JOINTS,
+        kind=Kind.LOCK,
+        turns=tuple(locks for _, locks in rounds),
+        times=len(rounds),
+        shape=(Kind.LOCK, moves, at, cells),
+        cells=cells,
+    )
+    return [head_group, lock_group]
+
+
+def head_name(head: Operation) -> str:
+    """How a head is called: `Brace 3`, `Single A5-D5`, `Joint v4`."""
+    if head.kind is Kind.BRACE:
+        return head.id.replace("brace", "Brace", 1)
+    if head.kind is Kind.SINGLE:
+        return f"Single {head.links[0]}"
+    return f"Joint {head.joints[0]}"

@@ -1,0 +1,82 @@
+"""The numbered steps of a piece."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Hashable
+
+from buildplan.design.measures import Units
+from buildplan.framework.counts import BALLOONS_PER_LOCK
+from buildplan.framework.model import Framework
+from buildplan.sequence.grouping import Piece, groups
+from buildplan.sequence.model import Operation, Step, Turn
+from buildplan.sequence.operations import operations
+from buildplan.sequence.ordering import in_order
+from buildplan.sequence.telling import Plan, row, wording
+
+
+def plan_steps(
+    framework: Framework, new_parts_limit: int = 16, units: Units = "in"
+) -> tuple[Step, ...]:
+    """The steps that build `framework`, in order, numbered from 1.
+
+    No step of braces brings more than `new_parts_limit` links (one brace may). Gauges are
+    told in `units`.
+    """
+    piece = Piece(framework)
+    plan = Plan(piece, groups(piece, in_order(operations(framework)), new_parts_limit), units)
+    first_of: dict[Hashable, int] = {}
+    steps = []
+    for number, group in enumerate(plan.groups, 1):
+        said = wording(plan, number)
+        turns = tuple(_turn(plan, number, turn) for turn in group.turns)
+        like = first_of.setdefault((group.kind, group.shape), number)
+        steps.append(
+            Step(
+                number=number,
+                stage=group.stage,
+                kind=group.kind,
+                title=said.title,
+                text=said.text,
+                check=said.check,
+                times=group.times,
+                turns=turns,
+                needs=_needs(plan, number),
+                adds=_balloons(framework, group.operations, adds=True),
+                prepares=_balloons(framework, group.operations, adds=False),
+                taken_with=_partner(plan, number),
+                cells=group.cells,
+                alike=like if like != number else None,
+            )
+        )
+    return tuple(steps)
+
+
+def _turn(plan: Plan, number: int, turn: tuple[Operation, ...]) -> Turn:
+    name, said = row(plan, number, turn)
+    joints = tuple(dict.fromkeys(joint for operation in turn for joint in operation.joints))
+    return Turn(name=name, joints=joints, operations=turn, words=said)
+
+
+def _needs(plan: Plan, number: int) -> tuple[int, ...]:
+    """Earlier steps whose makings this step needs. What it needs of the step that it is
+    taken with turn by turn, and that is numbered after it, is told by `taken_with`."""
+    makers = {plan.maker[thing] for op in plan.groups[number - 1].operations for thing in op.needs}
+    return tuple(sorted(maker for maker in makers if maker < number))
+
+
+def _partner(plan: Plan, number: int) -> int | None:
+    if plan.groups[number - 1].locked_next:
+        return number + 1
+    return number - 1 if number > 1 and plan.groups[number - 2].locked_next else None
+
+
+def _balloons(framework: Framework, handled: tuple[Operation, ...], adds: bool) -> dict[str, int]:
+    """Balloons by key that come into the piece (`adds`) or are made ready, in file order."""
+    found: Counter[str] = Counter()
+    for operation in handled:
+        if operation.adds is adds:
+            found.update(framework.link[link].balloon for link in operation.links)
+            for joint in operation.locks:
+                found[framework.lock_at[joint].balloon] += BALLOONS_PER_LOCK
+    return {key: found[key] for key in framework.balloons if found[key]}
