@@ -1,0 +1,69 @@
+"""Every number that the shape rests on and that no design file gives.
+
+One table: name, value, unit, a range within which the true value is thought to lie, and where
+it comes from. `from memory` is said where nothing better is at hand; whatever is worked out
+from such a number is an estimate. A design may give its own values by name.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+
+FROM_MEMORY = "from memory"
+
+
+@dataclass(frozen=True)
+class Constant:
+    """A number with its unit, the range it may lie in, and its source."""
+
+    name: str
+    value: float
+    unit: str
+    low: float
+    high: float
+    source: str
+
+    @property
+    def remembered(self) -> bool:
+        """True when results that rest on this number are estimates."""
+        return self.source.startswith(FROM_MEMORY)
+
+
+_TABLE = (
+    # latex, by the size printed on the bag; sizes between are interpolated on log scales
+    Constant("link_6_in_g", 1.3, "g", 1.0, 1.7, FROM_MEMORY),
+    Constant("link_12_in_g", 3.5, "g", 2.8, 4.3, FROM_MEMORY),
+    Constant("round_5_in_g", 0.9, "g", 0.7, 1.1, FROM_MEMORY),
+    Constant("round_11_in_g", 3.0, "g", 2.5, 3.6, FROM_MEMORY),
+    Constant("round_16_in_g", 7.0, "g", 5.5, 9.0, FROM_MEMORY),
+    Constant("round_24_in_g", 18.0, "g", 14.0, 23.0, FROM_MEMORY),
+    Constant("round_36_in_g", 45.0, "g", 35.0, 60.0, FROM_MEMORY),
+    # the air and the place
+    Constant("over_pressure", 2500.0, "Pa", 1000.0, 3500.0, FROM_MEMORY),
+    Constant("air_pressure", 101325.0, "Pa", 98000.0, 104000.0, "ISA sea level, ISO 2533"),
+    Constant("air_density", 1.204, "kg/m3", 1.15, 1.25, "p / (287.05 T), dry air at 20 C"),
+    Constant("gravity", 9.80665, "m/s2", 9.78, 9.83, "standard gravity, CGPM 1901"),
+    # the built link
+    Constant("strut_stiffness", 1500.0, "N/m", 500.0, 4000.0, FROM_MEMORY),
+    Constant("crowding_stiffness", 45.0, "N/m", 15.0, 150.0, f"{FROM_MEMORY}, a trial's fit"),
+    Constant("crowding_ratio", 0.72, "of tie-to-tie", 0.70, 0.75, f"{FROM_MEMORY}, a trial's fit"),
+    Constant("overlap_stiffness", 300.0, "N/m", 100.0, 800.0, FROM_MEMORY),
+    Constant("lock_stiffness", 0.35, "N m/rad", 0.1, 1.0, FROM_MEMORY),
+    # the wind
+    Constant("drag", 1.2, "", 1.0, 1.4, f"{FROM_MEMORY}; infinite cylinder 1.20, flat plate 1.28"),
+)
+
+CONSTANTS: Mapping[str, Constant] = {constant.name: constant for constant in _TABLE}
+
+
+def constants_with(overrides: Mapping[str, float]) -> Mapping[str, Constant]:
+    """The table with the values of `overrides` in place of its own.
+
+    A given value counts as known: its range shrinks to it. Raises KeyError for a name that
+    the table does not have.
+    """
+    table = dict(CONSTANTS)
+    for name, value in overrides.items():
+        table[name] = replace(table[name], value=value, low=value, high=value, source="the design")
+    return table

@@ -1,0 +1,234 @@
+"""The plan of a tube: its cells laid one after another in the middle plane, then closed.
+
+Section k runs from the inner joint I to the outer joint O, a length `width`. A cell turns it
+inward by an angle `turn` and moves its middle along the half-turned heading, slanted by `slant`:
+a straight cell is a trapezoid (a square when its chains are equal), a fan an equilateral triangle,
+a tip or a dip a rhombus whose angle is free. What is free is chosen so that a closed tube comes
+round: its turns add up to a full one and it ends where it began, with the least change of angles.
+
+The plane is that of complex numbers, x + iy; the course runs clockwise, outer side to its left.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+import numpy.typing as npt
+from scipy.optimize import brentq
+
+from buildplan.framework.model import Framework
+from buildplan.shape.model import FloatArray
+
+ComplexArray = npt.NDArray[np.complex128]
+
+RHOMBUS_TURN = np.pi / 2  # a tip's or dip's angle before anything asks it to change
+WIDEST_TURN = np.radians(150)
+# How unwilling an angle is to change: rhombi give first, then slants, rigid cells last.
+EASE_RHOMBUS, EASE_SLANT, EASE_RIGID = 1.0, 0.05, 1e-4
+
+
+@dataclass(frozen=True)
+class Plan:
+    """The cells of a tube as numbers.
+
+    `outer_m` and `inner_m` are the lengths of chain along each cell (cells,), `width_m` the
+    length of a section in the plane, `turn` the angle each cell would turn by itself,
+    `turn_ease` and `slant_ease` how readily its two angles change (0 is never).
+    """
+
+    outer_m: FloatArray
+    inner_m: FloatArray
+    width_m: float
+    turn: FloatArray
+    turn_ease: FloatArray
+    slant_ease: FloatArray
+    closed: bool
+
+
+def section_size_m(framework: Framework) -> tuple[float, float]:
+    """Width of a section in the middle plane, and its depth across the plane."""
+    key = framework.links[-1].balloon
+    for brace in framework.braces:
+        for link in brace.links:
+            key = framework.link[link].balloon
+            break
+        break
+    length = framework.balloons[key].tie_to_tie_m
+    by_chains = {2: (length, 0.0), 3: (length * np.sqrt(0.75), length), 4: (length, length)}
+    return by_chains[len(framework.chains)]
+
+
+def _sides(framework: Framework) -> dict[str, list[float]]:
+    """Lengths of the links of the first outer and the first inner chain, in order."""
+    found: dict[str, list[float]] = {}
+    for long in framework.chains:
+        side = long.place.split()[0]
+        found.setdefault(
+            side,
+            [
+                framework.balloons[framework.link[link].balloon].tie_to_tie_m
+                for link in long.chain.links
+            ],
+        )
+    return found
+
+
+def plan_of(framework: Framework) -> Plan:
+    """The plan of a tube's framework."""
+    width, _ = section_size_m(framework)
+    sides = _sides(framework)
+    outer_steps = np.array([cell.outer for cell in framework.cells])
+    inner_steps = np.array([cell.inner for cell in framework.cells])
+    outer = _along(sides["outer"], outer_steps)
+    inner = _along(sides["inner"], inner_steps)
+    most = 2 * np.arcsin(np.clip((outer - inner) / (2 * width), -1, 1))
+    turn = most.copy()
+    # with two links or more on the longer side the chain may bulge, and the turn is free
+    longer = np.where(outer > inner, outer_steps, inner_steps)
+    free = (outer_steps != inner_steps) & (longer >= 2)
+    turn[free] = np.sign(most[free]) * np.minimum(np.abs(most[free]), RHOMBUS_TURN)
+    slanting = (outer_steps > 0) & (inner_steps > 0)
+    return Plan(
+        outer_m=outer,
+        inner_m=inner,
+        width_m=width,
+        turn=turn,
+        turn_ease=np.where(free, EASE_RHOMBUS, EASE_RIGID),
+        slant_ease=np.where(slanting, EASE_SLANT, 0.0),
+        closed=framework.closed,
+    )
+
+
+def _along(lengths: list[float], steps: npt.NDArray[np.int_]) -> FloatArray:
+    reached = np.concatenate([[0.0], np.cumsum(lengths)])
+    ends = np.cumsum(steps)
+    return np.asarray(reached[ends] - reached[ends - steps])
+
+
+def _advances(plan: Plan, turn: FloatArray) -> FloatArray:
+    """How far the middle of the section moves in each cell.
+
+    The side with less chain lies straight; the other's chord is longer by 2 width sin(turn / 2).
+    """
+    gain = plan.width_m * np.sin(turn / 2)
+    bends_in = plan.outer_m >= plan.inner_m
+    return np.asarray(np.where(bends_in, plan.inner_m + gain, plan.outer_m - gain))
+
+
+def lay_sections(
+    plan: Plan, turn: FloatArray, slant: FloatArray
+) -> tuple[ComplexArray, FloatArray]:
+    """Middle of every section and the heading there, one more than there are cells.
+
+    `turn` and `slant` may carry leading axes, all laid at once.
+    """
+    heading = np.zeros((*turn.shape[:-1], turn.shape[-1] + 1))
+    heading[..., 1:] = -np.cumsum(turn, axis=-1)
+    direction = np.exp(1j * (heading[..., :-1] - turn / 2 + slant))
+    middle = np.zeros(heading.shape, complex)
+    middle[..., 1:] = np.cumsum(_advances(plan, turn) * direction, axis=-1)
+    return middle, heading
+
+
+def close_plan(plan: Plan, turn: FloatArray, slant: FloatArray) -> tuple[FloatArray, FloatArray]:
+    """Turns and slants, as near as may be to those given, with which a closed tube comes round.
+
+    Least squares of the changes, each over its ease, under three conditions (full turn, x, y):
+    Gauss-Newton on the conditions. An open tube is returned as given.
+    """
+    if not plan.closed:
+        return turn, slant
+    cells = len(turn)
+    # with more outer than inner chain, or as much, the outer side is outside
+    outside = plan.outer_m.sum() >= plan.inner_m.sum() * (1 - 1e-9)
+    full = 2 * np.pi if outside else -2 * np.pi
+    wanted = np.concatenate([turn, slant])
+    ease = np.concatenate([plan.turn_ease, plan.slant_ease])
+    angles = wanted.copy()
+    scale = float(plan.outer_m.sum() + plan.inner_m.sum()) / 4
+
+    def misses(batch: FloatArray) -> FloatArray:
+        middle, heading = lay_sections(plan, batch[..., :cells], batch[..., cells:])
+        gap = (middle[..., -1] - middle[..., 0]) / scale
+        return np.stack([-heading[..., -1] - full, gap.real, gap.imag], axis=-1)
+
+    step = 1e-6
+    for _ in range(60):
+        miss = misses(angles)
+        if np.abs(miss).max() < 1e-12:
+            break
+        nudge: FloatArray = step * np.eye(2 * cells)
+        slopes = (misses(angles + nudge) - misses(angles - nudge)) / (2 * step)
+        # least |change / ease| from `wanted` that meets the conditions made linear at `angles`
+        across = slopes.T @ (ease[:, None] * slopes)
+        multipliers = np.linalg.lstsq(across, -miss + slopes.T @ (angles - wanted), rcond=1e-12)[0]
+        move = wanted + ease * (slopes @ multipliers) - angles
+        angles = angles + move * min(1.0, 0.4 / max(float(np.abs(move).max()), 1e-12))
+        limit = np.where(np.arange(2 * cells) < cells, WIDEST_TURN, np.radians(60))
+        angles = np.clip(angles, -limit, limit)
+    return angles[:cells], angles[cells:]
+
+
+def bulge(start: complex, finish: complex, lengths: FloatArray, outward: int) -> ComplexArray:
+    """Joints between the ends of a run of links that bows out evenly from its chord.
+
+    `outward` is +1 to the left of the way from start to finish, -1 to the right. A chord that
+    is too long is divided in proportion.
+    """
+    chord = abs(finish - start)
+    total = float(lengths.sum())
+    along = (finish - start) / chord if chord > 1e-9 * total else 1j * outward
+    place = (np.cumsum(lengths) - lengths / 2) / total - 0.5
+
+    def reach(bend: float) -> float:
+        return float((lengths * np.cos(bend * place)).sum())
+
+    bend = 0.0
+    if chord < total * (1 - 1e-9):
+        most = 2 * np.pi
+        bend = brentq(lambda b: reach(b) - chord, 0.0, most) if reach(most) < chord else most
+    steps = lengths * np.exp(-1j * outward * bend * place)
+    across: ComplexArray = np.cumsum(steps)
+    if abs(across[-1]) > 1e-9 * total:
+        across = across * chord / abs(across[-1]) * np.exp(-1j * np.angle(across[-1]))
+    return np.asarray(start + along * across[:-1])
+
+
+def plan_positions(framework: Framework, turn: FloatArray, slant: FloatArray) -> FloatArray:
+    """Position of every joint (joints, 3) when the cells are laid with these angles."""
+    plan = plan_of(framework)
+    width, depth = section_size_m(framework)
+    middle, heading = lay_sections(plan, turn, slant)
+    across = 0.5 * width * 1j * np.exp(1j * heading)
+    number = {joint: i for i, joint in enumerate(framework.joints)}
+    positions = np.zeros((len(framework.joints), 3))
+    for long in framework.chains:
+        outer = long.place.startswith("outer")
+        at_section = middle + (across if outer else -across)
+        steps = [cell.outer if outer else cell.inner for cell in framework.cells]
+        lengths = np.array(
+            [
+                framework.balloons[framework.link[link].balloon].tie_to_tie_m
+                for link in long.chain.links
+            ]
+        )
+        reached = 0
+        places: dict[int, complex] = {}
+        for k, step in enumerate(steps):
+            places.setdefault(reached, complex(at_section[k]))
+            if step >= 2:
+                run = bulge(
+                    complex(at_section[k]),
+                    complex(at_section[k + 1]),
+                    lengths[reached : reached + step],
+                    1 if outer else -1,
+                )
+                places.update({reached + 1 + i: complex(point) for i, point in enumerate(run)})
+            reached += step
+            if not framework.closed:
+                places.setdefault(reached, complex(at_section[k + 1]))
+        z = {"front": depth / 2, "back": -depth / 2}.get(long.place.split()[-1], 0.0)
+        for i, joint in enumerate(long.chain.joints):
+            positions[number[joint]] = (places[i].real, places[i].imag, z)
+    return positions

@@ -1,0 +1,191 @@
+"""Resting poses: which way up a piece is set on the floor.
+
+A rigid piece rests on a face of its convex hull, and stays there while its centre of mass is over
+that face. A mirrored piece is only turned in its middle plane, where the hull is a polygon; any
+other piece may rest on any face of the hull in space.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from scipy.spatial import ConvexHull, cKDTree
+
+from buildplan.shape.bodies import IntArray
+from buildplan.shape.model import FloatArray
+
+EQUAL = 1e-3  # poses within this share of each other count as equally stable
+
+
+@dataclass(frozen=True)
+class Pose:
+    """A rotation (3, 3), to be applied as `positions @ rotation.T`, and how stable it is.
+
+    `tip_angle` is the lean in radians at which the rigid piece would go over, `lopsided` how far
+    from left-right symmetric it looks (0 is symmetric).
+    """
+
+    rotation: FloatArray
+    tip_angle: float
+    lopsided: float
+
+
+def turned_in_plane(angle: float) -> FloatArray:
+    """Rotation by `angle` about z, counter-clockwise as seen from the front."""
+    cos, sin = np.cos(angle), np.sin(angle)
+    return np.array([[cos, -sin, 0.0], [sin, cos, 0.0], [0.0, 0.0, 1.0]])
+
+
+def lopsidedness(points: FloatArray) -> float:
+    """How far the points (n, 2 or 3) are from their own image in a vertical middle line.
+
+    Root mean square distance from each image to its nearest point, over the size; x and y count,
+    and z when given.
+    """
+    middle = 0.5 * (points[:, 0].max() + points[:, 0].min())
+    image = points.copy()
+    image[:, 0] = 2 * middle - image[:, 0]
+    apart, _ = cKDTree(points).query(image)
+    return float(np.sqrt((apart**2).mean()) / max(np.ptp(points, axis=0).max(), 1e-12))
+
+
+def poses_in_plane(middle_m: FloatArray, radius_m: FloatArray, centre_m: FloatArray) -> list[Pose]:
+    """Every stable way to stand a mirrored piece on an edge of its outline.
+
+    `middle_m` (bodies, 3) with `radius_m` (bodies,) are the bodies, `centre_m` (3,) the centre of
+    mass. Edges are those of the hull of the bodies' centres, tilted for their radii.
+    """
+    flat = middle_m[:, :2]
+    corners = ConvexHull(flat).vertices  # counter-clockwise
+    poses = []
+    for first, second in zip(corners, np.roll(corners, -1), strict=True):
+        edge = flat[second] - flat[first]
+        length = float(np.hypot(*edge))
+        tilt = np.arcsin(np.clip((radius_m[first] - radius_m[second]) / length, -1, 1))
+        # along a counter-clockwise hull the outside is to the right: turned to +x it is the floor
+        rotation = turned_in_plane(-float(np.arctan2(edge[1], edge[0]) + tilt))
+        placed = middle_m @ rotation.T
+        low = placed[:, 1] - radius_m
+        carrying = low < low.min() + 0.02 * float(radius_m.mean())
+        centre = rotation @ centre_m
+        reach = min(centre[0] - placed[carrying, 0].min(), placed[carrying, 0].max() - centre[0])
+        if reach <= 0:
+            continue
+        angle = float(np.arctan2(reach, centre[1] - low.min()))
+        poses.append(Pose(rotation, angle, lopsidedness(placed[:, :2])))
+    return poses
+
+
+def pose_on(feet: IntArray, positions_m: FloatArray) -> Pose:
+    """The turn in the middle plane that puts the joints `feet` lowest, on one level.
+
+    With one foot (or several at one place) the middle of the piece goes straight above it;
+    with more, their line lies level and the piece above it.
+    """
+    flat = positions_m[:, :2]
+    spots = flat[feet]
+    centre = spots.mean(axis=0)
+    away = flat.mean(axis=0) - centre
+    spread, _, axes = np.linalg.svd(spots - centre, full_matrices=False)
+    size = float(np.ptp(flat, axis=0).max())
+    if len(feet) > 1 and np.linalg.norm((spots - centre) @ axes[0]) > 0.05 * size and spread.any():
+        normal = np.array([-axes[0][1], axes[0][0]])
+        upward = normal if normal @ away >= 0 else -normal
+    else:
+        upward = away
+    rotation = turned_in_plane(float(np.pi / 2 - np.arctan2(upward[1], upward[0])))
+    return Pose(rotation, 0.0, lopsidedness((positions_m @ rotation.T)[:, :2]))
+
+
+def poses_in_space(middle_m: FloatArray, radius_m: FloatArray, centre_m: FloatArray) -> list[Pose]:
+    """Every stable way to rest a piece on a face of its hull, its longest side then along x."""
+    turns = _even_directions(60)
+    skin = (middle_m[:, None, :] + radius_m[:, None, None] * turns).reshape(-1, 3)
+    normals = _face_normals(middle_m, radius_m, skin)
+    poses = []
+    for normal in normals:
+        placed = middle_m @ _down(normal).T
+        low = placed[:, 1] - radius_m
+        carrying = placed[low < low.min() + 0.02 * float(radius_m.mean())]
+        rotation = _down(normal)
+        centre = rotation @ centre_m
+        reach = inside_by(carrying[:, [0, 2]], centre[[0, 2]])
+        if reach <= 0:
+            continue
+        rotation = _facing(placed) @ rotation
+        angle = float(np.arctan2(reach, centre[1] - low.min()))
+        poses.append(Pose(rotation, angle, lopsidedness(middle_m @ rotation.T)))
+    return poses
+
+
+def _even_directions(count: int) -> FloatArray:
+    """Directions spread evenly over the sphere (golden spiral), with the six axes among them."""
+    k = np.arange(count) + 0.5
+    height, round_ = 1 - 2 * k / count, np.pi * (1 + 5**0.5) * k
+    ring = np.sqrt(1 - height**2)
+    spiral = np.column_stack([ring * np.cos(round_), ring * np.sin(round_), height])
+    return np.vstack([np.eye(3), -np.eye(3), spiral])
+
+
+def _face_normals(middle_m: FloatArray, radius_m: FloatArray, skin: FloatArray) -> FloatArray:
+    """Outward normals of the faces of the bodies' hull, each once."""
+    extent = np.ptp(middle_m, axis=0)
+    flat = np.linalg.matrix_rank(middle_m - middle_m.mean(axis=0), tol=1e-3 * extent.max()) < 3
+    alike = np.ptp(radius_m) < 1e-9 and not flat
+    hull = ConvexHull(middle_m if alike else skin)
+    normals = hull.equations[:, :3]
+    _, first = np.unique(np.round(normals, 3), axis=0, return_index=True)
+    return np.asarray(normals[np.sort(first)])
+
+
+def _down(normal: FloatArray) -> FloatArray:
+    """The least rotation that takes `normal` to straight down."""
+    down = np.array([0.0, -1.0, 0.0])
+    axis, cos = np.cross(normal, down), float(normal @ down)
+    if cos < -1 + 1e-12:
+        return np.diag([1.0, -1.0, -1.0])
+    cross = np.array(
+        [[0, -axis[2], axis[1]], [axis[2], 0, -axis[0]], [-axis[1], axis[0], 0]], dtype=float
+    )
+    return np.asarray(np.eye(3) + cross + cross @ cross / (1 + cos))
+
+
+def _facing(placed: FloatArray) -> FloatArray:
+    """Rotation about y that lays the longest horizontal direction along x."""
+    flat = placed[:, [0, 2]] - placed[:, [0, 2]].mean(axis=0)
+    values, axes = np.linalg.eigh(flat.T @ flat)
+    if values[1] - values[0] < 1e-6 * max(values[1], 1e-12):
+        return np.eye(3)
+    along = axes[:, 1] if axes[0, 1] >= 0 else -axes[:, 1]
+    cos, sin = along
+    return np.array([[cos, 0.0, sin], [0.0, 1.0, 0.0], [-sin, 0.0, cos]])
+
+
+def inside_by(corners: FloatArray, point: FloatArray) -> float:
+    """Least distance from `point` to an edge of the hull of `corners`, negative when outside.
+
+    A hull without area (fewer than three corners not on a line) has no inside: 0 or less.
+    """
+    spread = corners - corners.mean(axis=0)
+    if len(corners) < 3 or np.linalg.svd(spread, compute_uv=False)[1] < 1e-9:
+        return -float(np.linalg.norm(corners - point, axis=1).min(initial=np.inf))
+    return -float(ConvexHull(corners).equations.dot(np.append(point, 1.0)).max())
+
+
+def best_pose(poses: Sequence[Pose], start_m: FloatArray) -> Pose | None:
+    """The stablest pose; among equals the most symmetric, then the one that has `start_m` (the
+    middle of the first section, (3,)) lowest and leftmost. None when there is no pose."""
+    if not poses:
+        return None
+    steadiest = max(pose.tip_angle for pose in poses)
+    steady = [pose for pose in poses if pose.tip_angle >= steadiest * (1 - EQUAL)]
+    straightest = min(pose.lopsided for pose in steady)
+    straight = [pose for pose in steady if pose.lopsided <= straightest + EQUAL]
+
+    def rank(pose: Pose) -> tuple[float, ...]:
+        x, y, z = pose.rotation @ start_m
+        return (round(x + y, 4), round(y, 4), round(-z, 4), *np.round(pose.rotation, 4).ravel())
+
+    return min(straight, key=rank)

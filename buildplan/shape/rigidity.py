@@ -1,0 +1,66 @@
+"""Rigidity of the pin-jointed framework: mechanisms and states of self stress.
+
+Maxwell (1864) counted; Calladine (1978) and Pellegrino took the rank of the equilibrium matrix:
+mechanisms = 3 j - 6 - rank, states of self stress = b - rank, for a free framework whose joints
+do not all lie on a line.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from scipy import sparse
+
+from buildplan.shape.bodies import IntArray
+from buildplan.shape.model import FloatArray
+
+RANK_TOLERANCE = 1e-9  # of the largest singular value
+
+
+@dataclass(frozen=True)
+class Rigidity:
+    """Rank of the rigidity matrix, internal mechanisms, independent states of self stress."""
+
+    rank: int
+    mechanisms: int
+    self_stresses: int
+
+
+def rigidity_matrix(ends: IntArray, positions_m: FloatArray) -> sparse.csr_array:
+    """Rate of each bar's length for each joint's velocity, (bars, 3 joints).
+
+    Bar (i, j) has its unit vector from j to i under joint i and the opposite under joint j.
+    """
+    vector = positions_m[ends[:, 0]] - positions_m[ends[:, 1]]
+    unit = vector / np.maximum(np.linalg.norm(vector, axis=1, keepdims=True), 1e-12)
+    bars = len(ends)
+    rows = np.repeat(np.arange(bars), 6)
+    columns = (3 * ends[:, :, None] + np.arange(3)).reshape(bars, 6)
+    values = np.hstack([unit, -unit])
+    return sparse.csr_array(
+        (values.ravel(), (rows, columns.ravel())), shape=(bars, positions_m.size)
+    )
+
+
+def rigid_motions(positions_m: FloatArray) -> int:
+    """Independent rigid motions: 6, or 5 for joints on a line, 3 for a single place."""
+    spread = positions_m - positions_m.mean(axis=0)
+    values = np.linalg.svd(spread, compute_uv=False)
+    lines = (
+        int((values > RANK_TOLERANCE * max(float(values[0]), 1e-300)).sum())
+        if len(values) and values[0] > 0
+        else 0
+    )
+    return {0: 3, 1: 5}.get(lines, 6)
+
+
+def rigidity(
+    ends: IntArray, positions_m: FloatArray, tolerance: float = RANK_TOLERANCE
+) -> Rigidity:
+    """Rank, mechanisms and self stresses of bars `ends` (b, 2) between joints (j, 3)."""
+    matrix = rigidity_matrix(ends, positions_m).toarray()
+    values = np.linalg.svd(matrix, compute_uv=False)
+    rank = int((values > tolerance * values[0]).sum()) if len(values) else 0
+    free = positions_m.size - rigid_motions(positions_m)
+    return Rigidity(rank, free - rank, len(ends) - rank)

@@ -1,0 +1,114 @@
+"""Springs between weighted sums of joint positions: one form for every force in the piece.
+
+A spring measures the length of `row @ positions`. A link balloon has the row (+1, -1) on its
+two joints; two bodies that press on one another have the row of one midpoint less the other's.
+Its energy is stiffness / 2 * (length - rest)^2; a spring that only pushes has none above its rest
+length.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from functools import cached_property
+
+import numpy as np
+import numpy.typing as npt
+from scipy import sparse
+
+from buildplan.shape.model import FloatArray
+
+SHORTEST_M = 1e-12  # keeps the direction of a spring of no length finite
+
+
+@dataclass(frozen=True)
+class Springs:
+    """`rows` (springs, joints) sparse; the others (springs,)."""
+
+    rows: sparse.csr_array
+    rest_m: FloatArray
+    stiffness_n_per_m: FloatArray
+    push_only: npt.NDArray[np.bool_]
+
+    @cached_property
+    def columns(self) -> sparse.csr_array:
+        """The rows turned over, (joints, springs)."""
+        return sparse.csr_array(self.rows.T)
+
+    def __len__(self) -> int:
+        return int(self.rows.shape[0])
+
+
+def springs_between(
+    ends: npt.NDArray[np.int_],
+    weights: FloatArray,
+    joints: int,
+    rest_m: FloatArray,
+    stiffness_n_per_m: float,
+    push_only: bool,
+) -> Springs:
+    """Springs whose row `s` puts `weights` (k,) on the joints `ends[s]` of an (s, k) array."""
+    count, width = ends.shape
+    rows = sparse.csr_array(
+        (
+            np.tile(weights, count),
+            (np.repeat(np.arange(count), width), ends.ravel()),
+        ),
+        shape=(count, joints),
+    )
+    return Springs(
+        rows,
+        np.asarray(rest_m, float),
+        np.full(count, float(stiffness_n_per_m)),
+        np.full(count, push_only),
+    )
+
+
+def together(groups: Iterable[Springs]) -> Springs:
+    """All springs of `groups` as one set, in order."""
+    every = list(groups)
+    return Springs(
+        sparse.csr_array(sparse.vstack([group.rows for group in every], format="csr")),
+        np.concatenate([group.rest_m for group in every]),
+        np.concatenate([group.stiffness_n_per_m for group in every]),
+        np.concatenate([group.push_only for group in every]),
+    )
+
+
+def lengths_m(springs: Springs, positions_m: FloatArray) -> FloatArray:
+    """Length of each spring, (springs,)."""
+    return np.asarray(np.linalg.norm(springs.rows @ positions_m, axis=1))
+
+
+def energy_and_gradient(springs: Springs, positions_m: FloatArray) -> tuple[float, FloatArray]:
+    """Energy in J and its gradient, (joints, 3) in N: minus the force on each joint."""
+    vector = springs.rows @ positions_m
+    length = np.maximum(np.sqrt(np.einsum("ij,ij->i", vector, vector)), SHORTEST_M)
+    stretch = length - springs.rest_m
+    stretch[springs.push_only & (stretch > 0)] = 0.0
+    tension = springs.stiffness_n_per_m * stretch
+    gradient = springs.columns @ (vector * (tension / length)[:, None])
+    return 0.5 * float(tension @ stretch), np.asarray(gradient)
+
+
+def stiffness_matrix(springs: Springs, positions_m: FloatArray) -> sparse.csr_array:
+    """Second derivative of the energy, (3 joints, 3 joints) in N/m, joint by joint.
+
+    For a spring of stiffness k, rest r, length l and direction n the block is
+    k n n' + k (1 - r / l) (I - n n'): its own stiffness along, and the tension's across.
+    """
+    vector = springs.rows @ positions_m
+    length = np.maximum(np.linalg.norm(vector, axis=1), SHORTEST_M)
+    at_work = ~springs.push_only | (length < springs.rest_m)
+    rows, vector, length = springs.rows[at_work], vector[at_work], length[at_work]
+    stiffness, rest = springs.stiffness_n_per_m[at_work], springs.rest_m[at_work]
+    direction = vector / length[:, None]
+    along = np.einsum("si,sj->sij", direction, direction)
+    across = np.eye(3) - along
+    blocks = stiffness[:, None, None] * (along + (1 - rest / length)[:, None, None] * across)
+    count = len(length)
+    middle = sparse.bsr_array(
+        (blocks, np.arange(count), np.arange(count + 1)), shape=(3 * count, 3 * count)
+    )
+    spread = sparse.csr_array(sparse.kron(rows, sparse.eye_array(3), format="csr"))
+    return sparse.csr_array(spread.T @ (middle.tocsr() @ spread))

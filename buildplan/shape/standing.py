@@ -1,0 +1,176 @@
+"""Standing: mass, what touches the floor, and how far the piece may lean before it goes over."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from scipy.optimize import brentq
+from scipy.spatial import ConvexHull
+
+from buildplan.framework.counts import BALLOONS_PER_LOCK
+from buildplan.framework.model import BalloonType, Framework
+from buildplan.shape.bodies import Bodies
+from buildplan.shape.constants import Constant
+from buildplan.shape.model import FloatArray, Standing
+
+INCH_M = 0.0254
+EDGE_POINTS = 24  # corners drawn round one body's contact patch
+
+
+def latex_kg(balloon: BalloonType, constants: Mapping[str, Constant]) -> float:
+    """Latex in one balloon, by its printed size: interpolated on log scales (an estimate)."""
+    known = sorted(
+        (float(name.split("_")[1]), constant.value)
+        for name, constant in constants.items()
+        if name.startswith(f"{balloon.kind}_") and name.endswith("_in_g")
+    )
+    sizes, grams = np.log(np.array(known)).T
+    size = float(np.log(balloon.nominal_m / INCH_M))
+    # outside the table, latex goes with the square of the size, as skin of one thickness does
+    nearest = float(np.clip(size, sizes[0], sizes[-1]))
+    return float(np.exp(np.interp(nearest, sizes, grams) + 2 * (size - nearest))) / 1000
+
+
+def body_volume_m3(radius_m: float, length_m: float) -> float:
+    """A prolate spheroid of that radius and length: 4/3 pi a b c."""
+    return 4 / 3 * np.pi * radius_m**2 * length_m / 2
+
+
+def weight_kg(balloon: BalloonType, constants: Mapping[str, Constant]) -> float:
+    """What one filled balloon weighs in air, as a mass.
+
+    The air inside floats in the air outside, but for what the over-pressure adds.
+    """
+    length = balloon.tie_to_tie_m if balloon.kind == "link" else balloon.gauge_m
+    over = constants["over_pressure"].value / constants["air_pressure"].value
+    air = constants["air_density"].value * over * body_volume_m3(balloon.gauge_m / 2, length)
+    return latex_kg(balloon, constants) + air
+
+
+def masses(
+    framework: Framework, bodies: Bodies, positions_m: FloatArray, constants: Mapping[str, Constant]
+) -> tuple[FloatArray, FloatArray]:
+    """Masses in kg (n,) and where they are (n, 3): every link at its midpoint, then every lock."""
+    each = {key: weight_kg(balloon, constants) for key, balloon in framework.balloons.items()}
+    number = {joint: i for i, joint in enumerate(framework.joints)}
+    at_locks = np.array([number[lock.joint] for lock in framework.locks], int)
+    mass = [each[link.balloon] for link in framework.links]
+    mass += [BALLOONS_PER_LOCK * each[lock.balloon] for lock in framework.locks]
+    return np.array(mass), np.vstack([bodies.midpoints_m(positions_m), positions_m[at_locks]])
+
+
+@dataclass(frozen=True)
+class Patches:
+    """What of each body lies below a level: ellipses in the floor's plane (x, z)."""
+
+    bodies: Sequence[int]
+    centres_m: FloatArray  # (k, 2)
+    spans_m: FloatArray  # (k, 2, 2), columns are the half axes
+
+    @property
+    def area_m2(self) -> float:
+        """Area of all patches."""
+        return float(np.pi * np.abs(np.linalg.det(self.spans_m)).sum())
+
+    def outline_m(self) -> FloatArray:
+        """Points round every patch, (k * EDGE_POINTS, 2)."""
+        angle = np.linspace(0, 2 * np.pi, EDGE_POINTS, endpoint=False)
+        circle = np.stack([np.cos(angle), np.sin(angle)])
+        around = self.centres_m[:, :, None] + self.spans_m @ circle
+        return np.asarray(around.transpose(0, 2, 1).reshape(-1, 2))
+
+
+def lowest_m(bodies: Bodies, positions_m: FloatArray) -> FloatArray:
+    """Height of the lowest point of each body, a spheroid along its axis, (links,)."""
+    upward = bodies.axes(positions_m)[:, 1]
+    radius, half = bodies.radius_m, bodies.length_m / 2
+    reach = np.sqrt(radius**2 + (half**2 - radius**2) * upward**2)
+    return np.asarray(bodies.midpoints_m(positions_m)[:, 1] - reach)
+
+
+def patches_below(bodies: Bodies, positions_m: FloatArray, level_m: float) -> Patches:
+    """Sections of the bodies by the horizontal plane at `level_m`, where it cuts their lower half.
+
+    A spheroid is the set w' Q w <= 1 with Q = (I - a a') / r^2 + a a' / c^2.
+    """
+    low = lowest_m(bodies, positions_m)
+    middle = bodies.midpoints_m(positions_m)
+    # a balloon pressed flat past a third of its half height does not go on growing its patch
+    touching = np.flatnonzero(low < level_m)
+    axis = bodies.axes(positions_m)[touching]
+    radius, half = bodies.radius_m[touching], bodies.length_m[touching] / 2
+    along = np.einsum("si,sj->sij", axis, axis)
+    form = (np.eye(3) - along) / radius[:, None, None] ** 2 + along / half[:, None, None] ** 2
+    reach = middle[touching, 1] - low[touching]
+    height = np.clip(level_m - middle[touching, 1], -reach, -0.1 * reach)
+    flat = form[:, [0, 2]][:, :, [0, 2]]
+    shift = -np.linalg.solve(flat, form[:, [0, 2], 1][:, :, None])[:, :, 0] * height[:, None]
+    values, axes = np.linalg.eigh(flat)
+    width = np.sqrt(np.maximum(1 - (height / reach) ** 2, 0))
+    spans = axes / np.sqrt(values)[:, None, :] * width[:, None, None]
+    return Patches(list(touching), middle[touching][:, [0, 2]] + shift, spans)
+
+
+def floor_level_m(
+    bodies: Bodies, positions_m: FloatArray, load_n: float, over_pressure_pa: float
+) -> float:
+    """How high the floor cuts the unsquashed bodies: over-pressure times patch carries the load."""
+    low = lowest_m(bodies, positions_m)
+    bottom = float(low.min())
+
+    def spare(level: float) -> float:
+        return patches_below(bodies, positions_m, level).area_m2 * over_pressure_pa - load_n
+
+    top = bottom + 0.5 * float(bodies.radius_m.max())
+    return float(brentq(spare, bottom, top)) if spare(top) > 0 else top
+
+
+def hull_corners(points: FloatArray) -> FloatArray:
+    """Corners (k, 2) of the convex hull of points (n, 2), counter-clockwise."""
+    return np.asarray(points[ConvexHull(points).vertices])
+
+
+def tip_lean(polygon_m: FloatArray, point_m: FloatArray, height_m: float) -> float:
+    """Lean in degrees at which a centre of mass `height_m` above the foot goes over its edge.
+
+    atan(b / h), b the least distance from the centre's projection to an edge of the foot; negative
+    when the projection is outside.
+    """
+    edge = -float(ConvexHull(polygon_m).equations.dot(np.append(point_m, 1.0)).max())
+    return float(np.degrees(np.arctan2(edge, height_m)))
+
+
+def stand(
+    framework: Framework,
+    bodies: Bodies,
+    positions_m: FloatArray,
+    constants: Mapping[str, Constant],
+) -> tuple[Standing, float]:
+    """How a placed piece stands on the floor, and its mass in kg.
+
+    The floor is where the bodies have sunk in far enough to carry the weight, y = 0 their lowest
+    point before; the foot is the hull of all patches.
+    """
+    mass, where = masses(framework, bodies, positions_m, constants)
+    total = float(mass.sum())
+    centre = (mass @ where) / total
+    level = floor_level_m(
+        bodies,
+        positions_m,
+        total * constants["gravity"].value,
+        constants["over_pressure"].value,
+    )
+    patches = patches_below(bodies, positions_m, level)
+    polygon = hull_corners(patches.outline_m())
+    angle = tip_lean(polygon, centre[[0, 2]], float(centre[1]) - level)
+    feet = sorted({int(joint) for body in patches.bodies for joint in bodies.ends[body]})
+    standing = Standing(
+        stands=angle > 0,
+        feet=tuple(framework.joints[joint] for joint in feet),
+        foot_polygon_m=polygon,
+        centre_of_mass_m=centre,
+        tip_angle_deg=max(angle, 0.0),
+    )
+    return standing, total

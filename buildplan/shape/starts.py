@@ -1,0 +1,83 @@
+"""Starts for a piece that is only a graph: places for its joints from how far apart they are.
+
+Joints k links apart are asked to lie the length of those links apart (Kruskal's stress, brought
+down by majorisation, de Leeuw 1977; Gansner, Koren and North 2004), which opens a piece as wide
+as it goes.
+"""
+
+from __future__ import annotations
+
+import numpy as np
+from scipy import sparse
+from scipy.sparse.csgraph import connected_components, dijkstra
+from scipy.sparse.linalg import eigsh
+
+from buildplan.shape.bodies import Bodies
+from buildplan.shape.model import FloatArray
+
+MANY = 1500  # joints beyond which all distances between them would take too long
+
+
+def path_lengths_m(bodies: Bodies) -> FloatArray:
+    """Least length of links between every two joints, (joints, joints); inf between parts."""
+    graph = _graph(bodies, bodies.length_m)
+    return np.asarray(dijkstra(graph, directed=False))
+
+
+def _graph(bodies: Bodies, weight: FloatArray) -> sparse.csr_array:
+    i, j = bodies.ends.T
+    shape = (bodies.joints, bodies.joints)
+    return sparse.csr_array((weight, (i, j)), shape=shape)
+
+
+def _spectral(bodies: Bodies) -> FloatArray:
+    """Three lowest modes of the graph's Laplacian, scaled so that links have about their length."""
+    both = _graph(bodies, np.ones(len(bodies.ends)))
+    both = sparse.csr_array(both + both.T)
+    laplacian = sparse.csgraph.laplacian(both).astype(float)
+    first = np.cos(np.arange(bodies.joints) * 1.7)  # a fixed start keeps the result repeatable
+    values, modes = eigsh(sparse.csc_array(laplacian), k=4, sigma=-1e-3, v0=first)
+    order = np.argsort(values)[1:4]
+    places = modes[:, order] / np.sqrt(np.maximum(values[order], 1e-9))
+    drawn = np.linalg.norm(places[bodies.ends[:, 0]] - places[bodies.ends[:, 1]], axis=1)
+    return np.asarray(places * float(bodies.length_m.mean() / max(drawn.mean(), 1e-12)))
+
+
+def _classical(distance: FloatArray) -> FloatArray:
+    """Classical scaling of a distance matrix to three dimensions (Torgerson 1952)."""
+    squared = distance**2
+    centred = squared - squared.mean(axis=0) - squared.mean(axis=1)[:, None] + squared.mean()
+    values, vectors = np.linalg.eigh(-0.5 * centred)
+    return np.asarray(vectors[:, -1:-4:-1] * np.sqrt(np.maximum(values[-1:-4:-1], 0)))
+
+
+def _majorised(places: FloatArray, distance: FloatArray, rounds: int = 60) -> FloatArray:
+    """Bring the stress of `places` down (SMACOF, weights 1 / distance^2)."""
+    weight = np.where(distance > 0, 1 / np.maximum(distance, 1e-12) ** 2, 0.0)
+    across = np.diag(weight.sum(axis=1)) - weight
+    inverse = np.linalg.pinv(across)
+    for _ in range(rounds):
+        apart = np.linalg.norm(places[:, None] - places[None], axis=2)
+        ratio = weight * distance / np.maximum(apart, 1e-9)
+        np.fill_diagonal(ratio, 0.0)
+        moved = inverse @ ((np.diag(ratio.sum(axis=1)) - ratio) @ places)
+        done = np.abs(moved - places).max() < 1e-5 * distance.max()
+        places = moved
+        if done:
+            break
+    return places
+
+
+def spread_starts(bodies: Bodies, count: int, chance: np.random.Generator) -> list[FloatArray]:
+    """`count` starts (joints, 3) of a bare graph, the first without chance."""
+    parts, _ = connected_components(_graph(bodies, bodies.length_m), directed=False)
+    if bodies.joints > MANY and parts == 1:
+        return [_spectral(bodies)]
+    distance = path_lengths_m(bodies)
+    far = float(distance[np.isfinite(distance)].max())
+    distance = np.where(np.isfinite(distance), distance, 1.5 * far)
+    shaken = 1e-3 * float(bodies.length_m.mean())
+    first = _classical(distance) + shaken * chance.standard_normal((bodies.joints, 3))
+    starts = [first]
+    starts += [0.5 * far * chance.standard_normal((bodies.joints, 3)) for _ in range(count - 1)]
+    return [_majorised(start, distance) for start in starts]
