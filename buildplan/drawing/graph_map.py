@@ -11,7 +11,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from itertools import combinations
+from itertools import pairwise
 
 import networkx as nx
 import numpy as np
@@ -173,13 +173,12 @@ def _chain_rows(framework: Framework, width: float, height: float) -> tuple[Pict
     radius = joint_radius(framework)
     left, step, line = 26.0, 2 * radius + 14, 2 * radius + 16
     fit = max(2, int((width - left - 2 * radius) // step) + 1)
-    rows: list[tuple[str, int, Sequence[str], Sequence[str]]] = []
+    rows: list[tuple[str, int, Sequence[str]]] = []
     for number, long in enumerate(framework.chains):
         walk = [*long.chain.joints, *(long.chain.joints[:1] if long.chain.closed else ())]
         for first in range(0, len(walk) - 1, fit - 1):
-            joints = walk[first : first + fit]
-            links = long.chain.links[first : first + len(joints) - 1]
-            rows.append((long.letter if first == 0 else "", number, joints, links))
+            letter = long.letter if first == 0 else ""
+            rows.append((letter, number, walk[first : first + fit]))
     items = [*_legend_items(framework), ("repeat", "joint shown before: chains meet here")]
     key_height, key = legend(items, width)
     per_sheet = max(1, int((height - key_height - 8) // line))
@@ -190,16 +189,15 @@ def _chain_rows(framework: Framework, width: float, height: float) -> tuple[Pict
         here = rows[sheet * per_sheet : (sheet + 1) * per_sheet]
         tall = key_height + 8 + line * len(here)
         marks: list[Mark] = [*key]
-        for i, (letter, number, joints, _) in enumerate(here):
+        for i, (letter, number, joints) in enumerate(here):
             y = tall - line * (i + 0.5)
             if letter:
                 marks.append(Label((0, y - 4), letter, 11, INK, anchor="start", bold=True))
             else:
                 marks.append(Label((0, y - 3), "...", TYPE, SOFT, anchor="start"))
             xs = [left + radius + k * step for k in range(len(joints))]
-            for a, b in combinations(range(len(joints)), 2):
-                if b == a + 1:
-                    marks += link_marks((xs[a], y), (xs[b], y), chain_style(number))
+            for a, b in pairwise(xs):
+                marks += link_marks((a, y), (b, y), chain_style(number))
             for x, joint in zip(xs, joints, strict=True):
                 locked = joint in framework.lock_at
                 marks += joint_marks(

@@ -93,60 +93,37 @@ def arrow(points: Sequence[Point], ink: Ink, head: float = 5.0) -> tuple[Mark, .
     return (smooth(points, ink), Polyline((barbs[0], tip, barbs[1]), solid))
 
 
-def _placed(start: Point, finish: Point) -> tuple[float, object]:
+def link_outline(start: Point, finish: Point, width: float, ink: Ink) -> Curve:
+    """A link balloon from knot to knot: a rounded body drawn in to a nozzle at both ends."""
     dx, dy = finish[0] - start[0], finish[1] - start[1]
     length = math.hypot(dx, dy)
     ux, uy = dx / length, dy / length
-
-    def place(u: float, v: float) -> Point:
-        return (start[0] + u * ux - v * uy, start[1] + u * uy + v * ux)
-
-    return length, place
-
-
-def link_outline(start: Point, finish: Point, width: float, ink: Ink) -> Curve:
-    """A link balloon from knot to knot: a rounded body drawn in to a nozzle at both ends."""
-    length, place = _placed(start, finish)
     half, nozzle = width / 2, min(width * 0.09, 2.2)
     end = min(0.07 * length, width * 0.22)
     body = min(length / 2 - end, width * 0.9)
 
     def p(u: float, v: float) -> Point:
-        return place(u, v)  # type: ignore[operator, no-any-return]
+        return (start[0] + u * ux - v * uy, start[1] + u * uy + v * ux)
 
-    pieces = []
-    for side in (1, -1):
-        u = (lambda x: x) if side == 1 else (lambda x: length - x)
-        pieces += [
-            (
-                p(u(end * 0.5), side * nozzle),
-                p(u(end * 0.8), side * nozzle),
-                p(u(end), side * nozzle * 1.3),
-            ),
-            (
-                p(u(end + body * 0.12), side * half * 0.62),
-                p(u(end + body * 0.45), side * half),
-                p(u(end + body), side * half),
-            ),
-            (
-                p(u(end + body), side * half),
-                p(u(length - end - body), side * half),
-                p(u(length - end - body), side * half),
-            ),
-            (
-                p(u(length - end - body * 0.45), side * half),
-                p(u(length - end - body * 0.12), side * half * 0.62),
-                p(u(length - end), side * nozzle * 1.3),
-            ),
-            (
-                p(u(length - end * 0.8), side * nozzle),
-                p(u(length - end * 0.5), side * nozzle),
-                p(u(length), side * nozzle),
-            ),
-        ]
-        if side == 1:
-            pieces.append((p(length, nozzle), p(length, -nozzle), p(length, -nozzle)))
-    return Curve(p(0, nozzle), tuple(pieces), ink, closed=True)
+    # half of one side, as (along, across) from the knot; the rest mirrors it
+    quarter = [
+        ((0.0, nozzle), (end * 0.5, nozzle), (end * 0.8, nozzle), (end, nozzle * 1.3)),
+        (
+            (end, nozzle * 1.3),
+            (end + body * 0.12, half * 0.62),
+            (end + body * 0.45, half),
+            (end + body, half),
+        ),
+    ]
+    there = [piece[1:] for piece in quarter]
+    back = [tuple((length - u, v) for u, v in reversed(piece[:-1])) for piece in reversed(quarter)]
+    edge = (length - end - body, half)
+    upper = [*there, ((end + body, half), edge, edge), *back]
+    lower = [tuple((length - u, -v) for u, v in piece) for piece in upper]
+    across = ((length, nozzle), (length, -nozzle), (length, -nozzle))
+    outline = [*upper, across, *lower]
+    pieces = tuple((p(*a), p(*b), p(*c)) for a, b, c in outline)
+    return Curve(p(0, nozzle), pieces, ink, closed=True)
 
 
 def link_balloon(
@@ -215,7 +192,10 @@ def rope(
     With `gap`, paper is left bare on both sides of the band, so that what was drawn before
     goes visibly under it. With `ends`, the band is closed off at both ends.
     """
-    left, right, wide_left, wide_right = [], [], [], []
+    left: list[Point] = []
+    right: list[Point] = []
+    wide_left: list[Point] = []
+    wide_right: list[Point] = []
     last = len(points) - 1
     for i, (x, y) in enumerate(points):
         (x0, y0), (x1, y1) = points[max(i - 1, 0)], points[min(i + 1, last)]

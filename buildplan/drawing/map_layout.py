@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cached_property
+from itertools import pairwise
 
 from buildplan.framework.model import Framework, LongChain
 
@@ -104,7 +105,7 @@ class TubePlan:
             marks = sorted(known)
             for index in marks:
                 found[row, index] = known[index]
-            for low, high in zip(marks, marks[1:], strict=False):
+            for low, high in pairwise(marks):
                 for index in range(low + 1, high):
                     share = (index - low) / (high - low)
                     found[row, index] = known[low] + (known[high] - known[low]) * share
@@ -126,7 +127,7 @@ class TubePlan:
         drawn: set[tuple[Place, Place]] = set()
         for section in range(strip.first, strip.last + 1):
             places = self.section_places(section)
-            for pair in zip(places, places[1:], strict=False):
+            for pair in pairwise(places):
                 if pair not in drawn and (link := self._link_at(*pair)):
                     drawn.add(pair)
                     yield PlanLine(link, *pair)
@@ -154,7 +155,7 @@ class TubePlan:
             repeats, fit = count // period, int(most_columns // width)
             strips = -(-repeats // fit)
             cuts = [round(i * repeats / strips) * period for i in range(strips + 1)]
-            return [Strip(a, b) for a, b in zip(cuts, cuts[1:], strict=False)]
+            return [Strip(a, b) for a, b in pairwise(cuts)]
         found, first = [], 0
         while first < count:
             left = self.columns[count] - self.columns[first]
