@@ -17,7 +17,6 @@ from buildplan.drawing.fonts import REGULAR, face, register_fonts
 from buildplan.drawing.looks import ellipse, look_marks
 from buildplan.drawing.marks import (
     Circle,
-    Curve,
     Ink,
     Label,
     Look,

@@ -1,147 +1,209 @@
-"""A state of the work as bodies in space: link balloons and the rounds of locks."""
+"""Pictures of a piece: every balloon stamped in its place, from back to front."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass, field
+from collections.abc import Mapping, Sequence
 
 import numpy as np
 import numpy.typing as npt
 
+from buildplan.drawing.bodies import Bodies, Scene, finished, link_length_m, scene_bodies
+from buildplan.drawing.camera import Camera, View, fit
+from buildplan.drawing.framing import MARGIN_PT, close_view, floor_points, view_of
+from buildplan.drawing.ground import ground_shadow
+from buildplan.drawing.labels import joint_dot, joint_tags, leaders, place_tags
+from buildplan.drawing.looks import quantised_length, quantised_line
+from buildplan.drawing.marks import Look, Mark, Picture
+from buildplan.drawing.sight import in_front_of_new
+from buildplan.drawing.stamps import link_stamps, round_stamps
 from buildplan.framework.model import Framework
 from buildplan.shape.model import Shape
 
 FloatArray = npt.NDArray[np.float64]
-BoolArray = npt.NDArray[np.bool_]
+IntArray = npt.NDArray[np.int_]
+
+# Outline widths on paper, in points.
+NEW_LINE_PT = 0.75
+DONE_LINE_PT = 0.45
+# Bodies at least this wide on paper show which end is neck and which is tail.
+ENDS_FROM_PT = 44.0
+# In a close-up, work further than this many link lengths from the joints is left out.
+CLOSE_REACH = 2.5
 
 
-@dataclass(frozen=True)
-class Scene:
-    """What is in a picture: a piece, its shape, what is new and what stands already.
+def finished_picture(
+    framework: Framework,
+    shape: Shape,
+    camera: Camera,
+    width: float,
+    height: float,
+    *,
+    patterns: Mapping[str, int] | None = None,
+    alt: str = "",
+) -> Picture:
+    """The finished piece on the floor, every part in full colour."""
+    scene = finished(framework, shape, patterns)
+    bodies = scene_bodies(scene)
+    points = np.vstack([bodies.centre, floor_points(shape)])
+    radii = np.concatenate([bodies.radius, np.full(4, 0.03 * shape.width_m)])
+    view = fit(camera, points, radii, width, height, MARGIN_PT)
+    marks = [*ground_shadow(shape, view), *body_marks(scene, view, width, height)]
+    return Picture(width, height, tuple(marks), alt or _view_words(framework, camera))
 
-    Links are named by id, locks by joint; what is named nowhere is not drawn. `patterns`
-    gives balloon keys the number of their sign (`Look.pattern`).
+
+def _view_words(framework: Framework, camera: Camera) -> str:
+    seen = f"seen from the {camera.name}" if camera.name else "seen"
+    return f"{framework.name}, finished, {seen}."
+
+
+def step_picture(
+    scene: Scene,
+    camera: Camera,
+    width: float,
+    height: float,
+    *,
+    ties: Sequence[str] = (),
+    labels: Sequence[str] = (),
+    label_size: float = 8.0,
+    alt: str = "",
+) -> Picture:
+    """The whole piece as far as it stands, with what is new in full colour.
+
+    The piece keeps its place on the page from step to step. `ties` are joints that are tied
+    in this step and ringed, `labels` those that are named.
     """
-
-    framework: Framework
-    shape: Shape
-    new_links: frozenset[str] = frozenset()
-    done_links: frozenset[str] = frozenset()
-    new_locks: frozenset[str] = frozenset()
-    done_locks: frozenset[str] = frozenset()
-    patterns: Mapping[str, int] = field(default_factory=dict)
+    view = view_of(scene, camera, width, height, scene.shape.joints)
+    return _picture(scene, view, (width, height), (), ties, labels, label_size, alt)
 
 
-def finished(
-    framework: Framework, shape: Shape, patterns: Mapping[str, int] | None = None
-) -> Scene:
-    """The whole piece, every part in full colour."""
-    return Scene(
-        framework,
-        shape,
-        new_links=frozenset(framework.link),
-        new_locks=frozenset(framework.lock_at),
-        patterns=patterns or {},
+def close_up(
+    scene: Scene,
+    camera: Camera,
+    width: float,
+    height: float,
+    joints: Sequence[str],
+    *,
+    ties: Sequence[str] = (),
+    labels: Sequence[str] = (),
+    label_size: float = 9.0,
+    alt: str = "",
+) -> Picture:
+    """The surroundings of some joints; work far from them is left out."""
+    view = close_view(scene, camera, width, height, joints)
+    return _picture(scene, view, (width, height), joints, ties, labels, label_size, alt)
+
+
+def _picture(
+    scene: Scene,
+    view: View,
+    size: tuple[float, float],
+    focus: Sequence[str],
+    ties: Sequence[str],
+    labels: Sequence[str],
+    label_size: float,
+    alt: str,
+) -> Picture:
+    marks = body_marks(scene, view, *size, focus, ties)
+    named = list(dict.fromkeys(labels))
+    joints = list(dict.fromkeys([*ties, *named]))
+    places, _ = view.place(np.array([scene.shape.at[joint] for joint in joints]).reshape(-1, 3))
+    spots = {joint: (float(x), float(y)) for joint, (x, y) in zip(joints, places, strict=True)}
+    tags = place_tags(
+        [(joint, spots[joint]) for joint in named],
+        *size,
+        size=label_size,
+        keep_clear=list(spots.values()),
     )
+    marks += leaders(tags)
+    for joint, spot in spots.items():
+        marks += joint_dot(spot, tied=joint in ties)
+    marks += joint_tags(tags)
+    return Picture(*size, tuple(marks), alt)
 
 
-@dataclass(frozen=True)
-class Bodies:
-    """The bodies of a scene, one row each; links first, in the framework's order.
+def depth_tones(bodies: Bodies, depth: FloatArray, link_m: float) -> IntArray:
+    """How far each body is dimmed, 0 (near) to 3, so that depth is told."""
+    span = max(float(np.ptp(depth)), 2 * link_m) if len(depth) else 1.0
+    nearest = np.max(depth, initial=-np.inf)
+    return np.asarray(np.minimum(3, (4 * (nearest - depth) / span).astype(int)))
 
-    `names` are link ids, and joints for the rounds of a lock (two rows each). `first` and
-    `second` (n, 3) are a link's two knots, a round's joint and the point across its centre
-    from there; `centre` (n, 3) is the middle. Lengths are metres.
+
+def body_marks(
+    scene: Scene,
+    view: View,
+    width: float,
+    height: float,
+    focus: Sequence[str] = (),
+    ties: Sequence[str] = (),
+) -> list[Mark]:
+    """Stamps of all bodies that fall into the picture, back to front.
+
+    With `focus` (joints), existing bodies far from them are left out.
     """
-
-    names: tuple[str, ...]
-    balloons: tuple[str, ...]
-    is_link: BoolArray
-    is_new: BoolArray
-    first: FloatArray
-    second: FloatArray
-    centre: FloatArray
-    radius: FloatArray
-
-
-def outward(framework: Framework, shape: Shape, joint: str) -> FloatArray:
-    """Unit vector at a joint that points away from what the joint is tied to."""
-    here = shape.at[joint]
-    links = (framework.link[name] for name in framework.links_at[joint])
-    others = [shape.at[link.finish if link.start == joint else link.start] for link in links]
-    away = here - np.mean(others, axis=0) if others else np.zeros(3)
-    if np.linalg.norm(away) < 1e-6:
-        away = here - np.mean(shape.positions_m, axis=0)
-    if np.linalg.norm(away) < 1e-6:
-        away = np.array([0.0, 0.0, 1.0])
-    return np.asarray(away / np.linalg.norm(away))
-
-
-def lock_centres(framework: Framework, shape: Shape, joint: str, radius_m: float) -> FloatArray:
-    """Centres (2, 3) of the two rounds of a lock: they hug the joint from outside, side by
-    side across the chain, in the valley between its balloons."""
-    here, away = shape.at[joint], outward(framework, shape, joint)
-    chain = [
-        framework.link[name]
-        for name in framework.links_at[joint]
-        if framework.link[name].role == "chain"
-    ]
-    along = np.zeros(3)
-    if chain:
-        one, other = chain[0], chain[-1]
-        ends = [link.finish if link.start == joint else link.start for link in (one, other)]
-        along = shape.at[ends[1]] - shape.at[ends[0]]
-        if np.linalg.norm(along) < 1e-6:
-            along = shape.at[ends[0]] - here
-    across = np.cross(away, along)
-    if np.linalg.norm(across) < 1e-6:
-        across = np.cross(away, [0.0, 0.0, 1.0])
-    if np.linalg.norm(across) < 1e-6:
-        across = np.cross(away, [0.0, 1.0, 0.0])
-    across = across / np.linalg.norm(across)
-    middle = here + away * radius_m * 0.75
-    return np.array([middle - across * radius_m * 0.96, middle + across * radius_m * 0.96])
-
-
-def scene_bodies(scene: Scene) -> Bodies:
-    """Every body that the scene shows."""
     framework, shape = scene.framework, scene.shape
-    links = [
-        link
-        for link in framework.links
-        if link.id in scene.new_links or link.id in scene.done_links
-    ]
-    locks = [
-        lock
-        for lock in framework.locks
-        if lock.joint in scene.new_locks or lock.joint in scene.done_locks
-    ]
-    names, keys, new, first, second, radius = [], [], [], [], [], []
-    for link in links:
-        names.append(link.id)
-        keys.append(link.balloon)
-        new.append(link.id in scene.new_links)
-        first.append(shape.at[link.start])
-        second.append(shape.at[link.finish])
-        radius.append(framework.balloons[link.balloon].gauge_m / 2)
-    for lock in locks:
-        half = framework.balloons[lock.balloon].gauge_m / 2
-        joint = shape.at[lock.joint]
-        for centre in lock_centres(framework, shape, lock.joint, half):
-            names.append(lock.joint)
-            keys.append(lock.balloon)
-            new.append(lock.joint in scene.new_locks)
-            first.append(joint)
-            second.append(2 * centre - joint)
-            radius.append(half)
-    one, two = np.array(first).reshape(-1, 3), np.array(second).reshape(-1, 3)
-    return Bodies(
-        names=tuple(names),
-        balloons=tuple(keys),
-        is_link=np.arange(len(names)) < len(links),
-        is_new=np.array(new, dtype=bool),
-        first=one,
-        second=two,
-        centre=(one + two) / 2,
-        radius=np.array(radius, dtype=float),
-    )
+    link_m = link_length_m(framework)
+    bodies = scene_bodies(scene)
+    flat, _ = view.place(bodies.centre)
+    radius = bodies.radius[:, None] * view.scale
+    shown = np.all((flat > -radius) & (flat < np.array([width, height]) + radius), axis=1)
+    if focus:
+        near_to = np.array([shape.at[joint] for joint in focus])
+        away = np.min(np.linalg.norm(bodies.centre[:, None] - near_to[None], axis=2), axis=1)
+        shown &= bodies.is_new | (away < CLOSE_REACH * link_m)
+    bodies = bodies.some(shown)
+    _, depth = view.place(bodies.centre)
+    tie_points = np.array([shape.at[joint] for joint in ties]).reshape(-1, 3)
+    through, painted = in_front_of_new(bodies, view.camera, tie_points, 0.6 * link_m)
+    tones = np.zeros(len(depth), dtype=int)
+    if not focus and np.all(bodies.is_new):
+        tones = depth_tones(bodies, depth, link_m)
+
+    stamps = _Stamper(scene, view, bodies)
+    # fillings at the depth where they hide nothing new; outlines at their own
+    layers = [(painted[i], i, "new" if bodies.is_new[i] else "done") for i in range(len(depth))]
+    layers += [(depth[i], i, "outline") for i in range(len(depth)) if through[i]]
+    layers.sort(key=lambda layer: (layer[0], layer[1]))
+    marks: list[Mark] = []
+    for _, i, state in layers:
+        marks += stamps.of(int(i), state, int(tones[i]))
+    return marks
+
+
+class _Stamper:
+    """Stamps of the bodies of one picture, by row."""
+
+    def __init__(self, scene: Scene, view: View, bodies: Bodies) -> None:
+        self._framework = scene.framework
+        self._patterns = scene.patterns
+        self._bodies = bodies
+        self._centre, _ = view.place(bodies.centre)
+        self._first, self._first_depth = view.place(bodies.first)
+        self._second, self._second_depth = view.place(bodies.second)
+        self._diameter = 2 * bodies.radius * view.scale
+        self._length = np.linalg.norm(bodies.second - bodies.first, axis=1) * view.scale
+        self._with_ends = float(np.max(self._diameter, initial=0.0)) >= ENDS_FROM_PT
+
+    def of(self, i: int, state: str, tone: int) -> list[Mark]:
+        """The stamps of body `i`."""
+        kind = self._framework.balloons[self._bodies.balloons[i]]
+        diameter = float(self._diameter[i])
+        line = quantised_line((NEW_LINE_PT if state == "new" else DONE_LINE_PT) / diameter)
+        look = Look("link", kind.colour, state, tone=tone, line=line)
+        pattern = self._patterns.get(kind.key, 0)
+        if not self._bodies.is_link[i]:
+            return round_stamps(look, self._first[i], self._centre[i], diameter, pattern)
+        link = self._framework.link[self._bodies.names[i]]
+        start_near = self._first_depth[i] > self._second_depth[i]
+        ends = (
+            (self._second[i], self._first[i]) if start_near else (self._first[i], self._second[i])
+        )
+        near_end = str(link.end_at(link.start if start_near else link.finish))
+        return link_stamps(
+            look,
+            *ends,
+            true_length=float(self._length[i]),
+            diameter=diameter,
+            length=quantised_length(kind.tie_to_tie_m / kind.gauge_m),
+            near_end=near_end if self._with_ends else "",
+            pattern=pattern,
+        )

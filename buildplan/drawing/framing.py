@@ -1,0 +1,49 @@
+"""How a piece, or a part of it, is fitted into a picture."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+import numpy as np
+
+from buildplan.drawing.bodies import Scene, link_length_m, scene_bodies
+from buildplan.drawing.camera import Camera, View, fit
+from buildplan.shape.model import Shape
+
+MARGIN_PT = 6.0
+# What a close-up shows about its joints, in link lengths.
+CLOSE_ROOM = 0.95
+
+
+def view_of(
+    scene: Scene,
+    camera: Camera,
+    width: float,
+    height: float,
+    frame: Iterable[str] = (),
+    margin: float = MARGIN_PT,
+) -> View:
+    """The view that fits the scene's bodies, and bodies about the joints of `frame`.
+
+    Framing every joint of the piece keeps its place on the page the same from step to step.
+    """
+    bodies = scene_bodies(scene)
+    around = np.array([scene.shape.at[joint] for joint in frame]).reshape(-1, 3)
+    size = max((b.gauge_m for b in scene.framework.balloons.values()), default=0.2) / 2
+    radii = np.concatenate([bodies.radius, np.full(len(around), size)])
+    return fit(camera, np.vstack([bodies.centre, around]), radii, width, height, margin)
+
+
+def close_view(
+    scene: Scene, camera: Camera, width: float, height: float, joints: Iterable[str]
+) -> View:
+    """The view of some joints with about one link length of surroundings."""
+    points = np.array([scene.shape.at[joint] for joint in joints])
+    room = CLOSE_ROOM * link_length_m(scene.framework)
+    return fit(camera, points, room, width, height, MARGIN_PT)
+
+
+def floor_points(shape: Shape) -> np.ndarray[tuple[int, ...], np.dtype[np.float64]]:
+    """Corners (4, 3) of the rectangle on the floor that the piece stands over."""
+    x, z = shape.width_m / 2, shape.depth_m / 2
+    return np.array([(x, 0, z), (x, 0, -z), (-x, 0, z), (-x, 0, -z)], dtype=float)

@@ -1,0 +1,183 @@
+"""What is seen in a picture and what is covered, and the camera that shows the work best.
+
+Bodies count as discs of their gauge, painted in the order of their middles' depth, as the
+pictures paint them.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+import numpy.typing as npt
+
+from buildplan.drawing.bodies import Bodies, Scene, link_length_m, scene_bodies
+from buildplan.drawing.camera import Camera, angle_between_deg, project, turned
+
+FloatArray = npt.NDArray[np.float64]
+BoolArray = npt.NDArray[np.bool_]
+
+ENOUGH_SEEN = 0.8
+# A body that covers less than this share of a new body's disc is left opaque.
+SLIGHT_COVER = 0.06
+_SAMPLES = 60
+_TURNS_DEG = (-60.0, -45.0, -30.0, -15.0, 0.0, 15.0, 30.0, 45.0, 60.0)
+
+
+@dataclass(frozen=True)
+class Sight:
+    """What one camera shows of new work.
+
+    `share` is the part of the new bodies' discs, each counted whole, that nothing opaque
+    covers, `by_existing` the part that existing work covers; `joints_seen` the share of the
+    joints that no new body covers, `spread` the least distance between two of them on the
+    page, in link lengths.
+    """
+
+    share: float
+    by_existing: float
+    joints_seen: float
+    spread: float
+
+
+def disc_samples(count: int = _SAMPLES) -> FloatArray:
+    """Points (count, 2) spread evenly over the unit disc (a sunflower's spiral)."""
+    k = np.arange(count) + 0.5
+    radius, angle = np.sqrt(k / count), k * np.pi * (3 - np.sqrt(5))
+    return np.column_stack([radius * np.cos(angle), radius * np.sin(angle)])
+
+
+def _lens_share(apart: FloatArray, own: FloatArray, other: FloatArray) -> FloatArray:
+    """Share of a disc of radius `own` that a disc of radius `other`, `apart` away, covers."""
+    a, r, q = np.broadcast_arrays(np.maximum(apart, 1e-12), own, other)
+    cut = np.clip((a**2 + r**2 - q**2) / (2 * a * r), -1, 1)
+    back = np.clip((a**2 + q**2 - r**2) / (2 * a * q), -1, 1)
+    root = (-a + r + q) * (a + r - q) * (a - r + q) * (a + r + q)
+    area = r**2 * np.arccos(cut) + q**2 * np.arccos(back) - np.sqrt(np.clip(root, 0, None)) / 2
+    inside = np.where(q >= r, 1.0, (q / r) ** 2)
+    share = np.where(a <= np.abs(r - q), inside, area / (np.pi * r**2))
+    return np.asarray(np.where(a >= r + q, 0.0, share))
+
+
+def in_front_of_new(
+    bodies: Bodies, camera: Camera, ties_m: FloatArray, reach_m: float
+) -> tuple[BoolArray, FloatArray]:
+    """Existing bodies that have to be seen through, and the depth (n,) to paint each body at.
+
+    A body is seen through when it stands already and covers more than a little of something
+    new, or a joint of `ties_m` (k, 3). Its filling is painted behind what it would cover (no
+    more than `reach_m` behind a joint), its outline at its own depth.
+    """
+    flat, depth = project(camera, bodies.centre)
+    through = np.zeros(len(depth), dtype=bool)
+    painted = depth.copy()
+    done, new = np.flatnonzero(~bodies.is_new), np.flatnonzero(bodies.is_new)
+    if done.size and new.size:
+        apart = np.linalg.norm(flat[done][:, None] - flat[new][None], axis=2)
+        share = _lens_share(apart, bodies.radius[new][None], bodies.radius[done][:, None])
+        over = (share > SLIGHT_COVER) & (depth[done][:, None] >= depth[new][None])
+        behind = np.min(np.where(over, depth[new][None], np.inf), axis=1)
+        through[done] |= np.any(over, axis=1)
+        painted[done] = np.minimum(painted[done], behind - 1e-6)
+    if done.size and len(ties_m):
+        spots, tie_depth = project(camera, ties_m)
+        apart = np.linalg.norm(flat[done][:, None] - spots[None], axis=2)
+        over = (apart < bodies.radius[done][:, None]) & (depth[done][:, None] > tie_depth[None])
+        behind = np.min(np.where(over, tie_depth[None] - reach_m, np.inf), axis=1)
+        through[done] |= np.any(over, axis=1)
+        painted[done] = np.minimum(painted[done], behind)
+    return through, painted
+
+
+def sight_of(scene: Scene, camera: Camera, joints: Sequence[str] = ()) -> Sight:
+    """What a camera shows of a scene's new bodies and of some joints."""
+    bodies = scene_bodies(scene)
+    ties = _joints_m(scene, joints)
+    return _sight(bodies, camera, ties, link_length_m(scene.framework))
+
+
+def visible_share(scene: Scene, camera: Camera, joints: Sequence[str] = ()) -> float:
+    """Share of the new bodies' discs, each counted whole, that nothing opaque covers."""
+    return sight_of(scene, camera, joints).share
+
+
+def _joints_m(scene: Scene, joints: Sequence[str]) -> FloatArray:
+    return np.array([scene.shape.at[joint] for joint in joints]).reshape(-1, 3)
+
+
+def _sight(bodies: Bodies, camera: Camera, ties_m: FloatArray, link_m: float) -> Sight:
+    through, _ = in_front_of_new(bodies, camera, ties_m, link_m)
+    flat, depth = project(camera, bodies.centre)
+    new = np.flatnonzero(bodies.is_new)
+    samples = disc_samples()
+    seen, by_existing = [], []
+    opaque = ~through
+    for i in new:
+        apart = np.linalg.norm(flat - flat[i], axis=1)
+        front = (depth > depth[i]) | ((depth == depth[i]) & (np.arange(len(depth)) > i))
+        over = np.flatnonzero(opaque & front & (apart < bodies.radius + bodies.radius[i]))
+        points = flat[i] + bodies.radius[i] * samples
+        hit = np.linalg.norm(points[:, None] - flat[over][None], axis=2) < bodies.radius[over]
+        seen.append(1 - np.mean(np.any(hit, axis=1)))
+        by_existing.append(np.mean(np.any(hit[:, ~bodies.is_new[over]], axis=1)))
+    weight = bodies.radius[new] ** 2
+    share = float(np.average(seen, weights=weight)) if seen else 1.0
+    covered = float(np.average(by_existing, weights=weight)) if seen else 0.0
+    if not len(ties_m):
+        return Sight(share, covered, 1.0, 1.0)
+    spots, tie_depth = project(camera, ties_m)
+    apart = np.linalg.norm(spots[:, None] - flat[new][None], axis=2)
+    # a link tied at the joint ends there and does not hide it by its own middle
+    hides = (apart < 0.9 * bodies.radius[new]) & (
+        depth[new][None] > tie_depth[:, None] + 0.1 * bodies.radius[new]
+    )
+    joints_seen = float(1 - np.mean(np.any(hides, axis=1)))
+    between = np.linalg.norm(spots[:, None] - spots[None], axis=2)
+    pairs = between[np.triu_indices(len(spots), 1)]
+    spread = float(np.min(pairs)) / link_m if len(pairs) else 1.0
+    return Sight(share, covered, joints_seen, spread)
+
+
+def _score(sight: Sight, turn_deg: float) -> float:
+    return (
+        2.0 * min(sight.share, 0.95)
+        + 2.0 * sight.joints_seen
+        + 1.5 * min(sight.spread, 0.4) / 0.4
+        - turn_deg / 90
+    )
+
+
+def best_camera(
+    scene: Scene, joints: Sequence[str], near: Camera, stay: float = ENOUGH_SEEN
+) -> Camera:
+    """The camera that shows the new work and the joints best, turned from `near` no further
+    than it pays.
+
+    `near` itself when it already shows `stay` of the new work and every joint apart from the
+    others.
+    """
+    bodies = _close_bodies(scene, joints)
+    ties = _joints_m(scene, joints)
+    link_m = link_length_m(scene.framework)
+    found = _sight(bodies, near, ties, link_m)
+    if found.share >= stay and found.joints_seen == 1 and found.spread > 0.2:
+        return near
+    best, best_score = near, _score(found, 0.0)
+    for over in _TURNS_DEG:
+        for across in _TURNS_DEG:
+            camera = turned(near, across, over)
+            score = _score(_sight(bodies, camera, ties, link_m), angle_between_deg(near, camera))
+            if score > best_score + 1e-9:
+                best, best_score = camera, score
+    return best
+
+
+def _close_bodies(scene: Scene, joints: Sequence[str]) -> Bodies:
+    """The scene's bodies near the joints; all of them when no joint is given."""
+    bodies = scene_bodies(scene)
+    if not joints:
+        return bodies
+    ties = _joints_m(scene, joints)
+    away = np.min(np.linalg.norm(bodies.centre[:, None] - ties[None], axis=2), axis=1)
+    return bodies.some(away < 3 * link_length_m(scene.framework))
