@@ -10,16 +10,66 @@ from __future__ import annotations
 from decimal import Decimal
 from typing import Annotated, Literal
 
-from pydantic import BaseModel, ConfigDict, Field
+from pydantic import (
+    BaseModel,
+    BeforeValidator,
+    ConfigDict,
+    Discriminator,
+    Field,
+    Tag,
+    WithJsonSchema,
+)
 
 ChainLetter = Literal["A", "B", "C", "D"]
 CellName = Literal["straight", "fan", "fan_in", "dip", "tip"]
 StageName = Literal["size", "pair", "chain", "close rings", "brace", "lock joints", "finish"]
+LabourKind = Literal[
+    "size", "pair", "chain", "close ring", "lay", "brace", "single", "lock", "stand up"
+]
 
-Key = Annotated[str, Field(min_length=1, max_length=40)]
-JointLabel = Annotated[str, Field(min_length=1, max_length=12)]
-Length = Annotated[float, Field(gt=0, allow_inf_nan=False)]
+NOT_BLANK = r"\S"
+
+Key = Annotated[str, Field(min_length=1, max_length=40, pattern=NOT_BLANK)]
+JointLabel = Annotated[str, Field(min_length=1, max_length=12, pattern=NOT_BLANK)]
+Length = Annotated[float, Field(ge=0.1, le=5000, allow_inf_nan=False)]
 Advance = Annotated[int, Field(ge=0, le=20)]
+Minutes = Annotated[float, Field(gt=0, le=10_000, allow_inf_nan=False)]
+ConstantName = Annotated[str, Field(pattern=r"^[a-z][a-z0-9_]*$", max_length=60)]
+ConstantValue = Annotated[float, Field(allow_inf_nan=False)]
+
+
+def _exact(value: object) -> object:
+    """A number of the file as the decimal that was typed: 0.35, not 0.34999999999999997..."""
+    if isinstance(value, int | float) and not isinstance(value, bool):
+        return Decimal(str(value))
+    return value
+
+
+def _not_a_truth_value(value: object) -> object:
+    # Python counts True as 1, and so does a Literal[1]
+    return None if isinstance(value, bool) else value
+
+
+Price = Annotated[
+    Decimal,
+    Field(ge=0, le=1_000_000, allow_inf_nan=False),
+    BeforeValidator(_exact),
+    WithJsonSchema({"type": "number", "minimum": 0, "maximum": 1_000_000}),
+]
+Version = Annotated[Literal[1], BeforeValidator(_not_a_truth_value)]
+
+# A value of several forms is read as the form that it looks like, so that a mistake is told
+# once and not once for each form. The tags are no keys of the file: `<` marks them.
+TEXT_FORM, LIST_FORM, KEYS_FORM = "<text>", "<list>", "<keys>"
+
+
+def form_of(value: object) -> str | None:
+    """Which form `value` has: text, list, keys (or a part that has been read already)."""
+    if isinstance(value, str):
+        return TEXT_FORM
+    if isinstance(value, list):
+        return LIST_FORM
+    return KEYS_FORM if isinstance(value, dict | BaseModel) else None
 
 
 class FileModel(BaseModel):
@@ -31,81 +81,173 @@ class FileModel(BaseModel):
 class Balloon(FileModel):
     """One kind of balloon in the piece: its size, its colour, and how far it is inflated."""
 
-    kind: Literal["link", "round"]
-    nominal: Length = Field(description="the size printed on the bag")
-    inflate_to: Length = Field(description="the gauge it is sized against")
-    colour: Annotated[str, Field(pattern=r"^#[0-9A-Fa-f]{6}$")]
-    label: Annotated[str, Field(min_length=1, max_length=40)]
-    tie_to_tie: Length | None = Field(None, description="measured between its two knots")
-    chain_of_ten: Length | None = Field(None, description="measured over ten tied links")
+    kind: Literal["link", "round"] = Field(
+        description="link (a neck and a tail, one strut of the framework) or round (a neck only)"
+    )
+    nominal: Length = Field(description="the size printed on the bag, in the file's units")
+    inflate_to: Length = Field(
+        description="the gauge that it is sized against, in the file's units"
+    )
+    colour: Annotated[str, Field(pattern=r"^#[0-9A-Fa-f]{6}$")] = Field(
+        description='its colour as # and six hex digits, in quotes: "#1F5F8B"'
+    )
+    label: Annotated[str, Field(min_length=1, max_length=40, pattern=NOT_BLANK)] = Field(
+        description="what people call it: its colour's name"
+    )
+    tie_to_tie: Length | None = Field(
+        None,
+        description="a link's measured length between its two knots once built, "
+        "in the file's units",
+    )
+    chain_of_ten: Length | None = Field(
+        None, description="the measured length of ten tied links, in the file's units"
+    )
 
 
 class Repeat(FileModel):
     """A group of cells laid several times over."""
 
-    repeat: Annotated[int, Field(ge=1, le=500)]
-    cells: Annotated[list[CourseItem], Field(min_length=1, max_length=500)]
+    repeat: Annotated[int, Field(ge=1, le=500)] = Field(
+        description="how many times the group is laid"
+    )
+    cells: Annotated[list[CourseItem], Field(min_length=1, max_length=500)] = Field(
+        description="the group: cells by name or as [outer, inner], or further repeats"
+    )
 
 
-CourseItem = CellName | Annotated[list[Advance], Field(min_length=2, max_length=2)] | Repeat
+CourseItem = Annotated[
+    Annotated[CellName, Tag(TEXT_FORM)]
+    | Annotated[list[Advance], Field(min_length=2, max_length=2), Tag(LIST_FORM)]
+    | Annotated[Repeat, Tag(KEYS_FORM)],
+    Discriminator(form_of),
+]
+BalloonOfEachChain = dict[ChainLetter, Key]
+LongChains = Annotated[
+    Annotated[Key, Tag(TEXT_FORM)] | Annotated[BalloonOfEachChain, Tag(KEYS_FORM)],
+    Discriminator(form_of),
+]
+OneOrMoreJoints = Annotated[
+    Annotated[JointLabel, Tag(TEXT_FORM)]
+    | Annotated[list[JointLabel], Field(min_length=1, max_length=1000), Tag(LIST_FORM)],
+    Discriminator(form_of),
+]
 
 
 class Tube(FileModel):
     """Long chains side by side, held apart by braces, along a course of cells."""
 
-    closed: bool
-    chains: Literal[2, 3, 4]
-    long: Key | dict[ChainLetter, Key]
-    brace: Key
-    single: Key | None = None
-    lock: Key
-    course: Annotated[list[CourseItem], Field(min_length=1, max_length=500)]
+    closed: bool = Field(
+        description="true: the long chains are tied into rings; false: their ends stay open"
+    )
+    chains: Literal[2, 3, 4] = Field(
+        description="how many long chains: 2 a flat ladder (A outer, B inner); 3 a triangle "
+        "(A outer front, B inner, C outer back); 4 a square (A outer front, B inner front, "
+        "C inner back, D outer back)"
+    )
+    long: LongChains = Field(
+        description="the link balloon of the long chains: one key for all, or one for each "
+        "chain letter; inner chains sized smaller make straight cells a gentle curve"
+    )
+    brace: Key = Field(description="the link balloon of the braces across the chains")
+    single: Key | None = Field(
+        None,
+        description="the link balloon tied across two joints that no brace reaches "
+        "(needed where a tip or dip skips a joint between front and back)",
+    )
+    lock: Key = Field(
+        description="the round balloon of the locks; a lock is a pair of them at a joint"
+    )
+    course: Annotated[list[CourseItem], Field(min_length=1, max_length=500)] = Field(
+        description="the cells in order: straight, fan, fan_in, tip, dip, [outer, inner] "
+        "advances, or a group {repeat: times, cells: [...]}"
+    )
 
 
 class GraphBalloon(FileModel):
     """One link balloon of a piece that is listed joint by joint."""
 
-    from_: JointLabel = Field(alias="from")
-    to: JointLabel
-    balloon: Key
+    from_: JointLabel = Field(alias="from", description="the joint at one of its ends")
+    to: JointLabel = Field(description="the joint at its other end")
+    balloon: Key = Field(description="which balloon it is: a key of `balloons`")
 
 
 class Graph(FileModel):
     """A piece listed one by one: joints, and the link balloon between each two."""
 
-    joints: Annotated[list[JointLabel], Field(min_length=2, max_length=20_000)]
-    balloons: Annotated[list[GraphBalloon], Field(min_length=1, max_length=60_000)]
-    lock: Key | None = None
+    joints: Annotated[list[JointLabel], Field(min_length=2, max_length=20_000)] = Field(
+        description="the labels of the joints, each once"
+    )
+    balloons: Annotated[list[GraphBalloon], Field(min_length=1, max_length=60_000)] = Field(
+        description="the link balloons, each with the two joints that it ties together"
+    )
+    lock: Key | None = Field(
+        None, description="the round balloon of the locks; left out, the joints get none"
+    )
 
 
 class Build(FileModel):
     """How the piece is made: exactly one pattern."""
 
-    tube: Tube | None = None
-    graph: Graph | None = None
+    model_config = ConfigDict(json_schema_extra={"minProperties": 1, "maxProperties": 1})
+
+    tube: Tube | None = Field(None, description="long chains side by side along a course of cells")
+    graph: Graph | None = Field(None, description="joints and balloons listed one by one")
 
 
 class Brand(FileModel):
     """Whose plan this is, for the cover."""
 
-    name: Annotated[str, Field(min_length=1, max_length=80)]
-    contact: Annotated[str, Field(max_length=200)] = ""
+    name: Annotated[str, Field(min_length=1, max_length=80, pattern=NOT_BLANK)] = Field(
+        description="the name on the cover"
+    )
+    contact: Annotated[str, Field(max_length=200)] = Field(
+        "", description="how to reach them, in one line"
+    )
 
 
 class Design(FileModel):
-    """A whole design file."""
+    """A whole design file: a freestanding piece of link balloons, from which its counts, its
+    shape, the order of work and the booklet are made."""
 
-    buildplan: Literal[1]
-    name: Annotated[str, Field(min_length=1, max_length=80)]
-    units: Literal["in", "cm"]
-    balloons: Annotated[dict[Key, Balloon], Field(min_length=1, max_length=60)]
-    build: Build
-    stand_on: JointLabel | list[JointLabel] | None = None
-    crew: Annotated[int, Field(ge=1, le=100)] | None = None
-    prices: dict[Key, Decimal] = Field(default_factory=dict)
-    pack_sizes: dict[Key, Annotated[int, Field(ge=1)]] = Field(default_factory=dict)
-    spare: Annotated[float, Field(ge=0, le=1)] = 0.05
-    labour: dict[str, Annotated[float, Field(gt=0)]] = Field(default_factory=dict)
-    brand: Brand | None = None
-    text: dict[StageName, str] = Field(default_factory=dict)
-    colour_pattern: dict[ChainLetter, list[Key]] = Field(default_factory=dict)
+    buildplan: Version = Field(description="the version of this file format: 1")
+    name: Annotated[str, Field(min_length=1, max_length=80, pattern=NOT_BLANK)] = Field(
+        description="the name of the piece, as it stands on the cover"
+    )
+    units: Literal["in", "cm"] = Field(description="the unit of every length in this file")
+    balloons: Annotated[dict[Key, Balloon], Field(min_length=1, max_length=60)] = Field(
+        description="the kinds of balloon, each under a key that the rest of the file uses"
+    )
+    build: Build = Field(description="how the piece is made: exactly one pattern")
+    stand_on: OneOrMoreJoints | None = Field(
+        None, description="the joint, or the list of joints, that the piece stands on"
+    )
+    crew: Annotated[int, Field(ge=1, le=100)] | None = Field(
+        None, description="how many people build it, for the timetable"
+    )
+    prices: dict[Key, Price] = Field(
+        default_factory=dict, description="price of one balloon, by its key"
+    )
+    pack_sizes: dict[Key, Annotated[int, Field(ge=1, le=100_000)]] = Field(
+        default_factory=dict, description="balloons in a bought pack, by the balloon's key"
+    )
+    spare: Annotated[float, Field(ge=0, le=1, allow_inf_nan=False)] = Field(
+        0.05, description="extra balloons to take, as a fraction: 0.05 is 5 in a hundred"
+    )
+    labour: dict[LabourKind, Minutes] = Field(
+        default_factory=dict, description="minutes for one operation, by its kind"
+    )
+    brand: Brand | None = Field(None, description="whose plan this is, for the cover")
+    text: dict[StageName, Annotated[str, Field(max_length=2000)]] = Field(
+        default_factory=dict, description="your own note to print with a stage, by the stage"
+    )
+    colour_pattern: dict[
+        ChainLetter, Annotated[list[Key], Field(min_length=1, max_length=1000)]
+    ] = Field(
+        default_factory=dict,
+        description="link balloons laid in turn along a long chain of a tube, over and over, "
+        "by chain letter; a chain without one is all of its `long` balloon",
+    )
+    constants: dict[ConstantName, ConstantValue] = Field(
+        default_factory=dict,
+        description="your own values for constants that are otherwise remembered, by name",
+    )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from buildplan.design.course import expand_course
+from buildplan.design.lengths import tie_to_tie
 from buildplan.design.model import Balloon, Design, Tube
 from buildplan.framework.listed import build_listed
 from buildplan.framework.model import BalloonType, Framework
@@ -12,21 +13,10 @@ from buildplan.framework.tube import LAYOUTS, TubeCell, TubePlan, build_tube
 
 METRES_PER_UNIT: Mapping[str, float] = {"in": 0.0254, "cm": 0.01}
 
-# Length between the knots of a built link, over the gauge it was sized against. From
-# memory, an estimate: a measured `tie_to_tie` or `chain_of_ten` in the file replaces it.
-TIE_TO_TIE_PER_GAUGE = 1.15
-
 
 def balloon_type(key: str, balloon: Balloon, metres_per_unit: float) -> BalloonType:
     """A balloon of the file in metres."""
-    if balloon.tie_to_tie is not None:
-        length, measured = balloon.tie_to_tie, True
-    elif balloon.chain_of_ten is not None:
-        length, measured = balloon.chain_of_ten / 10, True
-    elif balloon.kind == "link":
-        length, measured = balloon.inflate_to * TIE_TO_TIE_PER_GAUGE, False
-    else:
-        length, measured = balloon.inflate_to, True
+    length, measured = tie_to_tie(balloon)
     return BalloonType(
         key=key,
         kind=balloon.kind,
@@ -41,8 +31,10 @@ def balloon_type(key: str, balloon: Balloon, metres_per_unit: float) -> BalloonT
 
 def _tube_plan(design: Design, tube: Tube) -> TubePlan:
     letters = [letter for letter, _, _ in LAYOUTS[tube.chains]]
-    by_letter = tube.long if isinstance(tube.long, dict) else dict.fromkeys(letters, tube.long)
-    patterns: Mapping[str, list[str]] = dict(design.colour_pattern)
+    by_letter: dict[str, str] = (
+        {**tube.long} if isinstance(tube.long, dict) else dict.fromkeys(letters, tube.long)
+    )
+    patterns: dict[str, list[str]] = {**design.colour_pattern}
     return TubePlan(
         closed=tube.closed,
         long={letter: patterns.get(letter, [by_letter[letter]]) for letter in letters},

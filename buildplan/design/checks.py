@@ -1,0 +1,216 @@
+"""What the parts of a design must agree on, beyond the form of each.
+
+Every check looks only at what it needs, so that a mistake in one part hides none in another.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterator, Mapping
+from dataclasses import dataclass
+
+from buildplan.design.graph_checks import check_graph
+from buildplan.design.lengths import tie_to_tie
+from buildplan.design.mistake import Mistake, Path, listed, nearest, one_of, shown
+from buildplan.design.model import Balloon, Tube
+from buildplan.design.salvage import Salvaged, list_in, mapping_in, salvage
+from buildplan.design.tube_checks import check_tube, joint_counts
+
+# A measured tie-to-tie length lies within this range of the gauge. From memory, generous: an
+# unmeasured link is taken as 1.15 times its gauge.
+LEAST_PER_GAUGE, MOST_PER_GAUGE = 0.8, 2.0
+
+Balloons = Mapping[str, Salvaged[Balloon]]
+
+
+def check(data: object, known_constants: Collection[str] | None = None) -> Iterator[Mistake]:
+    """Every disagreement in `data`, a file's content as plain data.
+
+    `known_constants` are the names that `constants` may use; None lets any name pass.
+    """
+    top = mapping_in(data)
+    build = mapping_in(top.get("build"))
+    balloons = {
+        key: salvage(Balloon, value) for key, value in mapping_in(top.get("balloons")).items()
+    }
+    for key, balloon in balloons.items():
+        yield from _check_sizes(("balloons", key), balloon)
+    if balloons:
+        for reference in _references(top):
+            yield from _check_reference(reference, balloons)
+    if "build" in top:
+        yield from _check_pattern(build)
+    if build.get("tube") is not None:
+        pattern = mapping_in(top.get("colour_pattern"))
+        tube = salvage(Tube, build["tube"])
+        yield from check_tube(tube, mapping_in(build["tube"]), balloons, pattern)
+    if build.get("graph") is not None:
+        yield from check_graph(mapping_in(build["graph"]))
+        if "colour_pattern" in top:
+            yield Mistake(
+                ("colour_pattern",),
+                "a graph has no long chains to lay a colour pattern along",
+                "name the balloon of each colour in build.graph.balloons instead",
+            )
+    yield from _check_standing(top, build)
+    if known_constants is not None:
+        for name in mapping_in(top.get("constants")):
+            if name not in known_constants:
+                yield Mistake(
+                    ("constants", name),
+                    f"there is no constant {shown(name)}",
+                    one_of(name, sorted(known_constants), "the constants are"),
+                )
+
+
+def _check_sizes(at: Path, balloon: Salvaged[Balloon]) -> Iterator[Mistake]:
+    part, right = balloon.part, balloon.right
+    if right("nominal", "inflate_to") and part.inflate_to > part.nominal:
+        yield Mistake(
+            (*at, "inflate_to"),
+            f"inflate_to {part.inflate_to:g} is more than the balloon's nominal size "
+            f"{part.nominal:g}",
+            f"size it to {part.nominal:g} or less (common practice for a link: about two "
+            f"thirds, {part.nominal * 2 / 3:.3g})",
+        )
+    measured = [
+        name
+        for name in ("tie_to_tie", "chain_of_ten")
+        if right(name) and getattr(part, name) is not None
+    ]
+    if len(measured) == 2:
+        yield Mistake(
+            (*at, "chain_of_ten"),
+            "tie_to_tie and chain_of_ten are both given, and say the same thing twice",
+            "keep the one that you measured",
+        )
+    elif measured and right("kind") and part.kind == "round":
+        yield Mistake(
+            (*at, measured[0]),
+            f"a round is tied at its neck only and has no {measured[0]}",
+            f"leave {measured[0]} out, or make it kind: link",
+        )
+    elif measured and right("kind", "inflate_to"):
+        length, _ = tie_to_tie(part)
+        least, most = LEAST_PER_GAUGE * part.inflate_to, MOST_PER_GAUGE * part.inflate_to
+        if not least <= length <= most:
+            tens = 10 if measured == ["chain_of_ten"] else 1
+            yield Mistake(
+                (*at, measured[0]),
+                f"{measured[0]} {length * tens:g} cannot be right for a link sized to "
+                f"{part.inflate_to:g}",
+                f"measure again: between {least * tens:.3g} and {most * tens:.3g} is likely",
+            )
+
+
+@dataclass(frozen=True)
+class _Reference:
+    """A place that names a balloon by its key; `use` says what for, and `kind` what kind of
+    balloon belongs there, if one does."""
+
+    at: Path
+    key: object
+    kind: str | None
+    use: str
+
+
+def _references(top: Mapping[str, object]) -> Iterator[_Reference]:
+    """Every place of the file that names a balloon."""
+    build = mapping_in(top.get("build"))
+    tube, graph = mapping_in(build.get("tube")), mapping_in(build.get("graph"))
+    at: Path = ("build", "tube")
+    long = tube.get("long")
+    if isinstance(long, dict):
+        for letter, key in long.items():
+            yield _Reference((*at, "long", letter), key, "link", "a long chain")
+    else:
+        yield _Reference((*at, "long"), long, "link", "a long chain")
+    yield _Reference((*at, "brace"), tube.get("brace"), "link", "a brace")
+    yield _Reference((*at, "single"), tube.get("single"), "link", "a single")
+    yield _Reference((*at, "lock"), tube.get("lock"), "round", "a lock")
+    at = ("build", "graph")
+    for i, balloon in enumerate(list_in(graph.get("balloons"))):
+        key = mapping_in(balloon).get("balloon")
+        yield _Reference((*at, "balloons", i, "balloon"), key, "link", "a framework")
+    yield _Reference((*at, "lock"), graph.get("lock"), "round", "a lock")
+    for letter, keys in mapping_in(top.get("colour_pattern")).items():
+        for i, key in enumerate(list_in(keys)):
+            yield _Reference(("colour_pattern", letter, i), key, "link", "a long chain")
+    for part in ("prices", "pack_sizes"):
+        for key in mapping_in(top.get(part)):
+            yield _Reference((part, key), key, None, part)
+
+
+def _check_reference(reference: _Reference, balloons: Balloons) -> Iterator[Mistake]:
+    key, kind = reference.key, reference.kind
+    if not isinstance(key, str):
+        return
+    fitting = [
+        name
+        for name, balloon in balloons.items()
+        if kind is None or (balloon.right("kind") and balloon.part.kind == kind)
+    ]
+    if key not in balloons:
+        yield Mistake(
+            reference.at,
+            f"there is no balloon {shown(key)}",
+            one_of(key, fitting or balloons, "the balloons are"),
+        )
+    elif balloons[key].right("kind") and key not in fitting:
+        kinds = "a round" if kind == "link" else "a link balloon"
+        wanted = "link balloons" if kind == "link" else "rounds"
+        yield Mistake(
+            reference.at,
+            f"{shown(key)} is {kinds}, and {reference.use} is made of {wanted}",
+            f"use {listed(fitting, 'or')}" if fitting else f"add a balloon of kind: {kind}",
+        )
+
+
+def _check_pattern(build: Mapping[str, object]) -> Iterator[Mistake]:
+    patterns = [name for name in ("tube", "graph") if build.get(name) is not None]
+    if len(patterns) > 1:
+        yield Mistake(
+            ("build", list(build)[-1]),
+            "build gives two patterns, tube and graph",
+            "keep one of them; a piece has exactly one",
+        )
+    elif not any(value is not None for value in build.values()):
+        yield Mistake(
+            ("build",), "build gives no pattern", "add tube or graph, with its keys beneath it"
+        )
+
+
+def _check_standing(top: Mapping[str, object], build: Mapping[str, object]) -> Iterator[Mistake]:
+    given = top.get("stand_on")
+    labels: list[tuple[Path, object]]
+    if isinstance(given, list):
+        labels = [(("stand_on", i), label) for i, label in enumerate(given)]
+    else:
+        labels = [(("stand_on",), given)]
+    seen: set[str] = set()
+    known, these_are = _joints(build)
+    for at, label in labels:
+        if not isinstance(label, str):
+            continue
+        if label in seen:
+            yield Mistake(at, f"{shown(label)} is listed twice", "list each joint once")
+        elif known is not None and label not in known:
+            guess = nearest(label, known)
+            words = f"did you mean {guess}? " if guess else ""
+            yield Mistake(
+                at, f"there is no joint {shown(label)}", f"{words}the joints are {these_are}"
+            )
+        seen.add(label)
+
+
+def _joints(build: Mapping[str, object]) -> tuple[Collection[str] | None, str]:
+    """The labels of the piece's joints, also in words; None if they cannot be told."""
+    if build.get("tube") is not None and build.get("graph") is None:
+        counts = joint_counts(salvage(Tube, build["tube"]))
+        if counts is None:
+            return None, ""
+        known = {f"{letter}{i + 1}": None for letter, n in counts.items() for i in range(n)}
+        return known, listed(f"{letter}1 to {letter}{n}" for letter, n in counts.items())
+    joints = [
+        j for j in list_in(mapping_in(build.get("graph")).get("joints")) if isinstance(j, str)
+    ]
+    return (joints, listed(joints)) if joints else (None, "")

@@ -1,0 +1,97 @@
+"""What the joints and balloons of a listed piece must agree on."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+
+from buildplan.design.mistake import Mistake, Path, listed, one_of, shown
+from buildplan.design.salvage import list_in, mapping_in
+
+AT: Path = ("build", "graph")
+
+
+def check_graph(graph: Mapping[str, object]) -> Iterator[Mistake]:
+    """Every disagreement in `graph`, plain data of the file."""
+    joints: dict[str, int] = {}
+    for i, label in enumerate(list_in(graph.get("joints"))):
+        if not isinstance(label, str):
+            continue
+        if label in joints:
+            yield Mistake(
+                (*AT, "joints", i),
+                f"the joint {shown(label)} is listed twice",
+                "list each joint once, or give the second a label of its own",
+            )
+        joints.setdefault(label, i)
+    if not joints:
+        return
+
+    ties: list[tuple[str, str]] = []
+    whole = all(isinstance(label, str) for label in list_in(graph.get("joints")))
+    for i, balloon in enumerate(list_in(graph.get("balloons"))):
+        ends = [mapping_in(balloon).get(end) for end in ("from", "to")]
+        for end, label in zip(("from", "to"), ends, strict=True):
+            if isinstance(label, str) and label not in joints:
+                yield Mistake(
+                    (*AT, "balloons", i, end),
+                    f"there is no joint {shown(label)}",
+                    one_of(label, joints, "the joints are"),
+                )
+        if not all(isinstance(label, str) and label in joints for label in ends):
+            whole = False
+        elif ends[0] == ends[1]:
+            yield Mistake(
+                (*AT, "balloons", i, "to"),
+                f"this balloon is tied to joint {shown(ends[0])} at both its ends",
+                "let it end at another joint",
+            )
+        else:
+            ties.append((str(ends[0]), str(ends[1])))
+    if whole and ties:
+        yield from _check_connections(joints, ties)
+
+
+def _check_connections(
+    joints: Mapping[str, int], ties: Sequence[tuple[str, str]]
+) -> Iterator[Mistake]:
+    neighbours: dict[str, list[str]] = {label: [] for label in joints}
+    for one, other in ties:
+        neighbours[one].append(other)
+        neighbours[other].append(one)
+    for label, beside in neighbours.items():
+        if not beside:
+            yield Mistake(
+                (*AT, "joints", joints[label]),
+                f"no balloon is tied at the joint {shown(label)}",
+                "add a balloon from it to another joint, or take it out",
+            )
+    parts = _parts({label: beside for label, beside in neighbours.items() if beside})
+    if len(parts) > 1:
+        smallest = min(parts, key=len)
+        yield Mistake(
+            (*AT, "balloons"),
+            f"the piece falls into {len(parts)} parts: nothing ties {listed(smallest, most=6)} "
+            "to the rest",
+            "tie the parts together, or make a design of each",
+        )
+
+
+def _parts(neighbours: Mapping[str, Sequence[str]]) -> list[list[str]]:
+    """The connected parts, each a list of joints in the order of the file."""
+    part_of: dict[str, int] = {}
+    count = 0
+    for start in neighbours:
+        if start in part_of:
+            continue
+        part_of[start] = count
+        waiting = [start]
+        while waiting:
+            for label in neighbours[waiting.pop()]:
+                if label not in part_of:
+                    part_of[label] = count
+                    waiting.append(label)
+        count += 1
+    parts: list[list[str]] = [[] for _ in range(count)]
+    for label in neighbours:
+        parts[part_of[label]].append(label)
+    return parts

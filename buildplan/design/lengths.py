@@ -1,0 +1,21 @@
+"""How long a balloon of the file is once it is built in."""
+
+from __future__ import annotations
+
+from buildplan.design.model import Balloon
+
+# Length between the knots of a built link, over the gauge it was sized against. From
+# memory, an estimate: a measured `tie_to_tie` or `chain_of_ten` in the file replaces it.
+TIE_TO_TIE_PER_GAUGE = 1.15
+
+
+def tie_to_tie(balloon: Balloon) -> tuple[float, bool]:
+    """Length between the two knots of a built link, in the file's units, and whether the
+    file gives it (else it is estimated from the gauge). For a round: its gauge."""
+    if balloon.tie_to_tie is not None:
+        return balloon.tie_to_tie, True
+    if balloon.chain_of_ten is not None:
+        return balloon.chain_of_ten / 10, True
+    if balloon.kind == "link":
+        return balloon.inflate_to * TIE_TO_TIE_PER_GAUGE, False
+    return balloon.inflate_to, True

@@ -1,0 +1,99 @@
+"""A mistake at a place in the design file, before it is given its line."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+from dataclasses import dataclass
+from difflib import get_close_matches
+from functools import lru_cache
+
+Path = tuple[str | int, ...]
+"""A place in the file: keys, and positions in lists from 0."""
+Mark = tuple[int, int]
+"""Line and column, both from 1."""
+
+_PLAIN_KEY = re.compile(r"[\w-]+( [\w-]+)*")
+
+
+@dataclass(frozen=True)
+class Mistake:
+    """What is wrong at `at`, and what would be right.
+
+    `mark` is given only where `at` does not lead to the line (a key's second copy, say).
+    """
+
+    at: Path
+    message: str
+    suggestion: str
+    mark: Mark | None = None
+
+
+def path_in_words(path: Path) -> str:
+    """`path` as people write it: `build.tube.course[3]`."""
+    words = ""
+    for step in path:
+        if isinstance(step, int):
+            words += f"[{step}]"
+        elif _PLAIN_KEY.fullmatch(step):
+            words += f".{step}" if words else step
+        else:
+            words += f"[{shown(step)}]"
+    return words
+
+
+def shown(value: object) -> str:
+    """`value` as it is written in a design file, cut short if it is long."""
+    match value:
+        case None:
+            words = "nothing"
+        case bool():
+            words = "true" if value else "false"
+        case str():
+            escaped = value.replace("\\", "\\\\").replace('"', '\\"')
+            words = '"' + "".join(c if c.isprintable() else "?" for c in escaped) + '"'
+            return words if len(words) <= 42 else words[:38] + '..."'
+        case dict():
+            words = "a mapping"
+        case list():
+            words = "a list"
+        case float():
+            words = f"{value:.12g}"
+        case _:
+            words = str(value)
+    return words if len(words) <= 42 else words[:38] + "..."
+
+
+def listed(names: Iterable[str], last: str = "and", most: int = 12) -> str:
+    """`names` as a list in words: a, b and c."""
+    all_names = list(names)
+    if len(all_names) > most:
+        return ", ".join(all_names[:most]) + f" and {len(all_names) - most} more"
+    if len(all_names) < 2:
+        return "".join(all_names)
+    return f"{', '.join(all_names[:-1])} {last} {all_names[-1]}"
+
+
+@lru_cache(maxsize=2000)
+def _nearest(name: str, known: tuple[str, ...]) -> str | None:
+    by_lower = {one.lower(): one for one in reversed(known)}
+    close = get_close_matches(name.lower(), by_lower, n=1, cutoff=0.55)
+    return by_lower[close[0]] if close else None
+
+
+def nearest(name: str, known: Iterable[str]) -> str | None:
+    """The one of `known` that `name` was most likely meant to be, or None.
+
+    Looks through no more than the first 1,000, so that a long list costs little.
+    """
+    return _nearest(name, tuple(known)[:1000])
+
+
+def one_of(name: str, known: Iterable[str], what: str) -> str:
+    """A suggestion that leads from `name` to one of `known`: the nearest first, then all."""
+    names = tuple(known)
+    if not names:
+        return f"there are no {what}"
+    guess = nearest(name, names)
+    all_of_them = f"{what}: {listed(names)}"
+    return f"did you mean {guess}? {all_of_them}" if guess else all_of_them

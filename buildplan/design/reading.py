@@ -1,0 +1,107 @@
+"""Reading a design file: from a path to a checked design, or to all that is wrong with it."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterable
+from pathlib import Path
+
+from pydantic import ValidationError
+
+from buildplan.design.checks import check
+from buildplan.design.mistake import Mistake, path_in_words
+from buildplan.design.model import Design
+from buildplan.design.problems import DesignProblemsError, Problem, UnreadableDesignError
+from buildplan.design.wording import mistakes_in
+from buildplan.design.yaml_source import Keys, Node, load, mark_of, plain
+
+MOST_BYTES = 1024 * 1024
+
+
+def read_design(path: Path, known_constants: Collection[str] | None = None) -> Design:
+    """Read and check the design file at `path`.
+
+    `known_constants` are the names that the file's `constants` may use; None lets any pass.
+
+    Raises UnreadableDesignError when the file cannot be read as a design at all, and
+    DesignProblemsError with every problem of the file, in its order, when it can.
+    """
+    file = str(path)
+    source = load(_text(path), file)
+    if not isinstance(source.root, Keys):
+        raise UnreadableDesignError(
+            file,
+            Problem(
+                "a design file is made of keys with values, and this one is not",
+                "begin with buildplan: 1, then name: and the other keys, each on its own line",
+                line=source.root.mark[0],
+            ),
+        )
+    data = plain(source.root)
+    mistakes = list(source.mistakes)
+    design = None
+    try:
+        design = Design.model_validate(data)
+    except ValidationError as error:
+        mistakes += mistakes_in(error, data)
+    mistakes += check(data, known_constants)
+    if design is None or mistakes:
+        raise DesignProblemsError(file, _in_file_order(mistakes, source.root), _name(source.root))
+    return design
+
+
+def _text(path: Path) -> str:
+    """The text of the file, which must be UTF-8 and of a sensible size."""
+    try:
+        with path.open("rb") as file:
+            data = file.read(MOST_BYTES + 1)
+    except FileNotFoundError:
+        raise _unreadable(path, "there is no such file", "check the name and the folder") from None
+    except IsADirectoryError:
+        raise _unreadable(path, "this is a folder", "name the design file in it") from None
+    except PermissionError:
+        raise _unreadable(
+            path, "this file may not be read", "ask its owner, or copy it to your own folder"
+        ) from None
+    except (OSError, ValueError) as error:
+        why = error.strerror if isinstance(error, OSError) and error.strerror else str(error)
+        raise _unreadable(path, f"cannot be read ({why})", "check the name") from None
+    if len(data) > MOST_BYTES:
+        raise _unreadable(
+            path,
+            f"larger than {MOST_BYTES // 1024} KiB, which no design is",
+            "name the design file, a .yaml of a few dozen lines; use repeat for long courses",
+        )
+    if data.startswith((b"\xff\xfe", b"\xfe\xff")):
+        raise _unreadable(path, "saved as UTF-16", "save it as UTF-8 text")
+    if b"\0" in data:
+        raise _unreadable(path, "not a text file", "name the design file, a .yaml of plain text")
+    try:
+        return data.decode("utf-8-sig")
+    except UnicodeDecodeError as error:
+        line = data.count(b"\n", 0, error.start) + 1
+        raise _unreadable(
+            path, "this line holds bytes that are not UTF-8 text", "save it as UTF-8 text", line
+        ) from None
+
+
+def _unreadable(
+    path: Path, message: str, suggestion: str, line: int | None = None
+) -> UnreadableDesignError:
+    return UnreadableDesignError(str(path), Problem(message, suggestion, line=line))
+
+
+def _in_file_order(mistakes: Iterable[Mistake], root: Node) -> list[Problem]:
+    """The mistakes as problems with their lines, from the top of the file down, once each."""
+    placed = sorted(
+        ((one.mark or mark_of(root, one.at), one) for one in mistakes), key=lambda pair: pair[0]
+    )
+    problems = [
+        Problem(one.message, one.suggestion, path_in_words(one.at), line)
+        for (line, _), one in placed
+    ]
+    return list(dict.fromkeys(problems))
+
+
+def _name(root: Keys) -> str:
+    node = root.nodes.get("name")
+    return str(plain(node)) if node is not None else ""

@@ -1,0 +1,213 @@
+"""What the parts of a tube must agree on: its chains, its course, and whether it comes round."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from statistics import fmean
+
+from buildplan.design.coming_round import check_coming_round
+from buildplan.design.course import (
+    CELLS,
+    INNER_CHAINS,
+    OUTER_CHAINS,
+    CourseCell,
+    cell_counts,
+)
+from buildplan.design.lengths import tie_to_tie
+from buildplan.design.mistake import Mistake, Path, listed
+from buildplan.design.model import Balloon, ChainLetter, Tube
+from buildplan.design.salvage import Salvaged, list_in
+from buildplan.design.turning import SideLengths
+
+MOST_BALLOONS = 20_000
+LEAST_IN_RING = 3
+LINKS_PER_BRACE: Mapping[int, int] = {2: 1, 3: 3, 4: 4}
+BALLOONS_PER_LOCK = 2
+
+AT: Path = ("build", "tube")
+
+Balloons = Mapping[str, Salvaged[Balloon]]
+
+
+def chain_letters(chains: int) -> list[str]:
+    """The letters of a tube's chains."""
+    return sorted([*OUTER_CHAINS[chains], *INNER_CHAINS[chains]])
+
+
+def joint_counts(tube: Salvaged[Tube]) -> dict[str, int] | None:
+    """How many joints each chain of the tube has; None if that cannot be told."""
+    if not tube.right("chains", "closed", "course"):
+        return None
+    outer, inner = _advances(cell_counts(tube.part.course))
+    end = 0 if tube.part.closed else 1
+    if outer + inner > MOST_BALLOONS:
+        return None
+    return {
+        letter: (outer if letter in OUTER_CHAINS[tube.part.chains] else inner) + end
+        for letter in chain_letters(tube.part.chains)
+    }
+
+
+def _advances(counts: Mapping[CourseCell, int]) -> tuple[int, int]:
+    return (
+        sum(count * cell.outer for cell, count in counts.items()),
+        sum(count * cell.inner for cell, count in counts.items()),
+    )
+
+
+def check_tube(
+    tube: Salvaged[Tube],
+    given: Mapping[str, object],
+    balloons: Balloons,
+    colour_pattern: Mapping[str, object],
+) -> Iterator[Mistake]:
+    """Every disagreement in a tube; `given` is what the file says of it, as plain data."""
+    if tube.right("chains"):
+        yield from _check_letters(tube, given.get("long"), colour_pattern)
+    cells = list(_cells(given.get("course"), (*AT, "course")))
+    for at, (outer, inner) in cells:
+        if (outer, inner) == (0, 0):
+            yield Mistake(
+                at, "a cell [0, 0] advances no chain", "take it out, or let a side advance"
+            )
+    if tube.right("chains") and "single" not in given:
+        yield from _check_singles(tube.part.chains, cells, given.get("brace"))
+    if tube.right("closed", "chains", "course") and (0, 0) not in [cell for _, cell in cells]:
+        yield from _check_course(tube, balloons, colour_pattern)
+
+
+def _check_letters(
+    tube: Salvaged[Tube], long: object, colour_pattern: Mapping[str, object]
+) -> Iterator[Mistake]:
+    chains = tube.part.chains
+    letters = chain_letters(chains)
+    has = f"a tube of {chains} chains has {listed(letters)}"
+    if isinstance(long, dict):
+        for letter in long:
+            if letter in ("A", "B", "C", "D") and letter not in letters:
+                yield Mistake(
+                    (*AT, "long", letter),
+                    f"there is no chain {letter}: {has}",
+                    f"take {letter} out, or change the number of chains",
+                )
+        missing = [letter for letter in letters if letter not in long]
+        if missing:
+            yield Mistake(
+                (*AT, "long"),
+                f"long names no balloon for {listed(missing)}: {has}",
+                f"add {listed(f'{letter}: its balloon' for letter in missing)}",
+            )
+    for letter in colour_pattern:
+        if letter in ("A", "B", "C", "D") and letter not in letters:
+            yield Mistake(
+                ("colour_pattern", letter),
+                f"there is no chain {letter}: {has}",
+                f"use {listed(letters, 'or')}",
+            )
+
+
+def _cells(items: object, at: Path) -> Iterator[tuple[Path, tuple[int, int]]]:
+    """The advances of every cell that is written down (once, however often it is laid), and
+    where; what is no cell is passed over."""
+    for i, item in enumerate(list_in(items)):
+        if isinstance(item, str) and item in CELLS:
+            yield (*at, i), CELLS[item]
+        elif isinstance(item, list) and len(item) == 2 and all(type(n) is int for n in item):
+            yield (*at, i), (item[0], item[1])
+        elif isinstance(item, dict):
+            yield from _cells(item.get("cells"), (*at, i, "cells"))
+
+
+def _check_singles(
+    chains: int, cells: Sequence[tuple[Path, tuple[int, int]]], brace: object
+) -> Iterator[Mistake]:
+    """A joint that no brace reaches takes a single to its twin, if its chain has one."""
+    for at, advances in cells:
+        for advance, side, twins in zip(
+            advances, ("outer", "inner"), (OUTER_CHAINS[chains], INNER_CHAINS[chains]), strict=True
+        ):
+            if advance > 1 and len(twins) > 1:
+                example = brace if isinstance(brace, str) else "its balloon"
+                yield Mistake(
+                    at,
+                    f"this cell skips a joint on the {side} side, between chains "
+                    f"{listed(twins)}, and no single is named for it",
+                    f"add single: {example} to build.tube",
+                )
+                return
+
+
+def _check_course(
+    tube: Salvaged[Tube], balloons: Balloons, colour_pattern: Mapping[str, object]
+) -> Iterator[Mistake]:
+    at: Path = (*AT, "course")
+    part = tube.part
+    counts = cell_counts(part.course)
+    outer, inner = _advances(counts)
+    total = _balloon_total(part.chains, outer, inner, sum(counts.values()))
+    if total > MOST_BALLOONS:
+        yield Mistake(
+            at,
+            f"this course takes about {total:,} balloons",
+            f"a piece may have {MOST_BALLOONS:,}; repeat fewer times",
+        )
+        return
+    least = LEAST_IN_RING if part.closed else 1
+    for side, advance in (("outer", outer), ("inner", inner)):
+        if advance < least:
+            what = "a closed ring" if part.closed else "an open chain"
+            yield Mistake(
+                at,
+                f"the {side} chains are {advance} balloons long, and {what} takes at least {least}",
+                f"let the {side} side advance further: add straight cells",
+            )
+            return
+    if part.closed and tube.right("long", "brace"):
+        lengths = side_lengths(part, balloons, colour_pattern)
+        if lengths is not None:
+            yield from check_coming_round(counts, lengths, at)
+
+
+def _balloon_total(chains: int, outer: int, inner: int, cells: int) -> int:
+    """About how many balloons a tube takes: long chains, braces, locks."""
+    links = len(OUTER_CHAINS[chains]) * outer + len(INNER_CHAINS[chains]) * inner
+    return links + cells * LINKS_PER_BRACE[chains] + links * BALLOONS_PER_LOCK
+
+
+def _length(key: object, balloons: Balloons) -> float | None:
+    """Tie-to-tie length of a link, if the file says enough, and rightly, about it."""
+    balloon = balloons.get(key) if isinstance(key, str) else None
+    if balloon is None or not balloon.right(
+        "kind", "nominal", "inflate_to", "tie_to_tie", "chain_of_ten"
+    ):
+        return None
+    part = balloon.part
+    if part.kind != "link" or part.inflate_to > part.nominal:
+        return None
+    return tie_to_tie(part)[0]
+
+
+def side_lengths(
+    tube: Tube, balloons: Balloons, colour_pattern: Mapping[str, object]
+) -> SideLengths | None:
+    """The mean lengths of a tube's links on either side and of its braces; None if one of
+    them cannot be told."""
+
+    def mean_length(letters: Sequence[ChainLetter]) -> float | None:
+        chains = []
+        for letter in letters:
+            long = tube.long.get(letter) if isinstance(tube.long, dict) else tube.long
+            keys = list_in(colour_pattern.get(letter)) or [long]
+            lengths = [_length(key, balloons) for key in keys]
+            known = [length for length in lengths if length is not None]
+            if len(known) < len(lengths):
+                return None
+            chains.append(fmean(known))
+        return fmean(chains)
+
+    outer = mean_length(OUTER_CHAINS[tube.chains])
+    inner = mean_length(INNER_CHAINS[tube.chains])
+    brace = _length(tube.brace, balloons)
+    if outer is None or inner is None or brace is None:
+        return None
+    return SideLengths(outer, inner, brace)
