@@ -32,9 +32,11 @@ def balloon_type(key: str, balloon: Balloon, metres_per_unit: float) -> BalloonT
 def _tube_plan(design: Design, tube: Tube) -> TubePlan:
     letters = [letter for letter, _, _ in LAYOUTS[tube.chains]]
     by_letter: dict[str, str] = (
-        {**tube.long} if isinstance(tube.long, dict) else dict.fromkeys(letters, tube.long)
+        dict(tube.long.items())
+        if isinstance(tube.long, dict)
+        else dict.fromkeys(letters, tube.long)
     )
-    patterns: dict[str, list[str]] = {**design.colour_pattern}
+    patterns: dict[str, list[str]] = dict(design.colour_pattern.items())
     return TubePlan(
         closed=tube.closed,
         long={letter: patterns.get(letter, [by_letter[letter]]) for letter in letters},
