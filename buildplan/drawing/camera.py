@@ -40,7 +40,7 @@ CAMERAS: Mapping[str, Camera] = {
     "back": Camera((0.0, 0.0, -1.0), (0.0, 1.0, 0.0), "back"),
     "side": Camera((1.0, 0.0, 0.0), (0.0, 1.0, 0.0), "side"),
     "top": Camera((0.0, 1.0, 0.0), (0.0, 0.0, -1.0), "top"),
-    "corner": Camera((0.62, 0.42, 0.78), (0.0, 1.0, 0.0), "corner"),
+    "corner": Camera((0.55, 0.26, 0.80), (0.0, 1.0, 0.0), "corner"),
 }
 
 

@@ -9,7 +9,7 @@ from buildplan.drawing.looks import ellipse
 from buildplan.drawing.marks import Ink, Mark
 from buildplan.shape.model import Shape
 
-_TONES = ("#F4F4F6", "#ECECEF", "#E3E4E8", "#DADBE0", "#D0D2D8")
+_TONES = ("#F8F8F9", "#F2F2F4", "#ECECEF", "#E5E6E9", "#DEDFE4", "#D6D8DE")
 # What hangs above this share of the piece's height throws no shadow worth drawing.
 _NEAR_FLOOR = 0.25
 # An ellipse seen edge-on is still drawn this thick, over its width.
@@ -33,5 +33,5 @@ def ground_shadow(shape: Shape, view: View) -> list[Mark]:
     place = (float(centre[0]), float(centre[1]))
     return [
         ellipse(place, long * share, wide * share, angle, Ink(fill=tone))
-        for share, tone in zip((1.12, 1.04, 0.95, 0.85, 0.74), _TONES, strict=True)
+        for share, tone in zip((1.14, 1.08, 1.01, 0.93, 0.84, 0.74), _TONES, strict=True)
     ]

@@ -38,13 +38,17 @@ class Tag:
     size: float
 
 
-def joint_dot(spot: Point, tied: bool = False) -> tuple[Circle, Circle]:
-    """The dot that marks a joint: dark in a white ring, larger where ends are tied."""
+def joint_dot(spot: Point, tied: bool = False, hidden: bool = False) -> tuple[Circle, Circle]:
+    """The dot that marks a joint: dark in a white ring, larger where ends are tied.
+
+    A joint that lies behind something new has a broken ring and a hollow middle.
+    """
     radius = TIE_RADIUS if tied else DOT_RADIUS
-    return (
-        Circle(spot, radius, Ink(fill="#FFFFFF", stroke=DARK, width=0.5)),
-        Circle(spot, radius * 0.55, Ink(fill=DARK)),
-    )
+    if hidden:
+        broken = Ink(fill="#FFFFFF", stroke=DARK, width=0.6, dash=(1.3, 1.3))
+        return Circle(spot, radius, broken), Circle(spot, radius * 0.5, Ink(stroke=DARK, width=0.6))
+    whole = Ink(fill="#FFFFFF", stroke=DARK, width=0.5)
+    return Circle(spot, radius, whole), Circle(spot, radius * 0.55, Ink(fill=DARK))
 
 
 def tag_size(text: str, size: float) -> tuple[float, float]:

@@ -93,7 +93,7 @@ def quantised_line(width: float) -> float:
     return min(LINE_STEPS, key=lambda step: abs(np.log(step / width)))
 
 
-def _smooth(points: FloatArray, ink: Ink, closed: bool = True) -> Curve:
+def smooth(points: FloatArray, ink: Ink, closed: bool = True) -> Curve:
     """A smooth curve through points (Catmull and Rom 1974, as Bezier curves)."""
     count = len(points)
     if closed:
@@ -117,7 +117,7 @@ def _point(value: FloatArray) -> Point:
 def _link_curve(length: float, aspect: float, ink: Ink) -> Curve:
     upper = outline(length, aspect)
     lower = upper[-2:0:-1] * np.array([1.0, -1.0])
-    return _smooth(np.vstack([upper, lower]), ink)
+    return smooth(np.vstack([upper, lower]), ink)
 
 
 def ellipse(centre: Point, half_x: float, half_y: float, turn: float, ink: Ink) -> Curve:
@@ -165,7 +165,7 @@ def lit_region(level: float, radius: float, points: int = 24) -> FloatArray | No
 def _lit(level: float, radius: float, fill: str) -> Curve:
     region = lit_region(level, radius)
     if region is not None:
-        return _smooth(region, Ink(fill=fill))
+        return smooth(region, Ink(fill=fill))
     flat = float(np.hypot(_LIGHT[0], _LIGHT[1]))
     turn = float(np.arctan2(_LIGHT[1], _LIGHT[0]))
     wide = float(np.sqrt(1 - level**2)) * radius

@@ -11,10 +11,10 @@ from buildplan.drawing.bodies import Bodies, Scene, finished, link_length_m, sce
 from buildplan.drawing.camera import Camera, View, fit
 from buildplan.drawing.framing import MARGIN_PT, close_view, floor_points, view_of
 from buildplan.drawing.ground import ground_shadow
-from buildplan.drawing.labels import joint_dot, joint_tags, leaders, place_tags
+from buildplan.drawing.labels import DARK, joint_dot, joint_tags, leaders, place_tags
 from buildplan.drawing.looks import quantised_length, quantised_line
-from buildplan.drawing.marks import Look, Mark, Picture
-from buildplan.drawing.sight import in_front_of_new
+from buildplan.drawing.marks import Circle, Ink, Look, Mark, Picture, Polyline
+from buildplan.drawing.sight import behind_new, in_front_of_new
 from buildplan.drawing.stamps import link_stamps, round_stamps
 from buildplan.framework.model import Framework
 from buildplan.shape.model import Shape
@@ -29,6 +29,7 @@ DONE_LINE_PT = 0.45
 ENDS_FROM_PT = 44.0
 # In a close-up, work further than this many link lengths from the joints is left out.
 CLOSE_REACH = 2.5
+FRAME_LINE = Ink(stroke="#8A9AA8", width=0.9)
 
 
 def finished_picture(
@@ -65,15 +66,20 @@ def step_picture(
     ties: Sequence[str] = (),
     labels: Sequence[str] = (),
     label_size: float = 8.0,
+    place: Sequence[str] = (),
     alt: str = "",
 ) -> Picture:
     """The whole piece as far as it stands, with what is new in full colour.
 
     The piece keeps its place on the page from step to step. `ties` are joints that are tied
-    in this step and ringed, `labels` those that are named.
+    in this step and ringed, `labels` those that are named, and a circle goes round those of
+    `place`, to show where a close-up is.
     """
     view = view_of(scene, camera, width, height, scene.shape.joints)
-    return _picture(scene, view, (width, height), (), ties, labels, label_size, alt)
+    marks = _picture_marks(scene, view, (width, height), (), ties, labels, label_size)
+    if place:
+        marks.append(place_ring(scene, view, place))
+    return Picture(width, height, tuple(marks), alt)
 
 
 def close_up(
@@ -88,12 +94,30 @@ def close_up(
     label_size: float = 9.0,
     alt: str = "",
 ) -> Picture:
-    """The surroundings of some joints; work far from them is left out."""
+    """The surroundings of some joints in a frame; work far from them is left out."""
     view = close_view(scene, camera, width, height, joints)
-    return _picture(scene, view, (width, height), joints, ties, labels, label_size, alt)
+    marks = _picture_marks(scene, view, (width, height), joints, ties, labels, label_size)
+    marks.append(frame_line(width, height))
+    return Picture(width, height, tuple(marks), alt)
 
 
-def _picture(
+def place_ring(scene: Scene, view: View, joints: Sequence[str]) -> Mark:
+    """A circle round some joints and the balloons that meet there."""
+    places, _ = view.place(np.array([scene.shape.at[joint] for joint in joints]))
+    middle = (np.min(places, axis=0) + np.max(places, axis=0)) / 2
+    reach = np.max(np.linalg.norm(places - middle, axis=1))
+    radius = float(reach) + 0.75 * link_length_m(scene.framework) * view.scale
+    return Circle((float(middle[0]), float(middle[1])), radius, Ink(stroke=DARK, width=1.3))
+
+
+def frame_line(width: float, height: float) -> Mark:
+    """The line round a close-up."""
+    half = FRAME_LINE.width / 2
+    box = ((half, half), (width - half, half), (width - half, height - half), (half, height - half))
+    return Polyline(box, FRAME_LINE, closed=True)
+
+
+def _picture_marks(
     scene: Scene,
     view: View,
     size: tuple[float, float],
@@ -101,12 +125,12 @@ def _picture(
     ties: Sequence[str],
     labels: Sequence[str],
     label_size: float,
-    alt: str,
-) -> Picture:
+) -> list[Mark]:
     marks = body_marks(scene, view, *size, focus, ties)
     named = list(dict.fromkeys(labels))
     joints = list(dict.fromkeys([*ties, *named]))
-    places, _ = view.place(np.array([scene.shape.at[joint] for joint in joints]).reshape(-1, 3))
+    joints_m = np.array([scene.shape.at[joint] for joint in joints]).reshape(-1, 3)
+    places, _ = view.place(joints_m)
     spots = {joint: (float(x), float(y)) for joint, (x, y) in zip(joints, places, strict=True)}
     tags = place_tags(
         [(joint, spots[joint]) for joint in named],
@@ -115,10 +139,11 @@ def _picture(
         keep_clear=list(spots.values()),
     )
     marks += leaders(tags)
-    for joint, spot in spots.items():
-        marks += joint_dot(spot, tied=joint in ties)
+    hidden = behind_new(scene_bodies(scene), view.camera, joints_m)
+    for (joint, spot), behind in zip(spots.items(), hidden, strict=True):
+        marks += joint_dot(spot, joint in ties, bool(behind))
     marks += joint_tags(tags)
-    return Picture(*size, tuple(marks), alt)
+    return marks
 
 
 def depth_tones(bodies: Bodies, depth: FloatArray, link_m: float) -> IntArray:

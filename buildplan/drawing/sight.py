@@ -90,6 +90,18 @@ def in_front_of_new(
     return through, painted
 
 
+def behind_new(bodies: Bodies, camera: Camera, joints_m: FloatArray) -> BoolArray:
+    """Which of the joints (k, 3) lie behind a new body."""
+    new = np.flatnonzero(bodies.is_new)
+    flat, depth = project(camera, bodies.centre[new])
+    spots, joint_depth = project(camera, joints_m)
+    apart = np.linalg.norm(spots[:, None] - flat[None], axis=2)
+    radius = bodies.radius[new][None]
+    # the rim of a disc is the turn of a round body: a joint there is still seen past it
+    hides = (apart < 0.9 * radius) & (depth[None] > joint_depth[:, None] + 0.1 * radius)
+    return np.asarray(np.any(hides, axis=1))
+
+
 def sight_of(scene: Scene, camera: Camera, joints: Sequence[str] = ()) -> Sight:
     """What a camera shows of a scene's new bodies and of some joints."""
     bodies = scene_bodies(scene)
@@ -126,13 +138,8 @@ def _sight(bodies: Bodies, camera: Camera, ties_m: FloatArray, link_m: float) ->
     covered = float(np.average(by_existing, weights=weight)) if seen else 0.0
     if not len(ties_m):
         return Sight(share, covered, 1.0, 1.0)
-    spots, tie_depth = project(camera, ties_m)
-    apart = np.linalg.norm(spots[:, None] - flat[new][None], axis=2)
-    # a link tied at the joint ends there and does not hide it by its own middle
-    hides = (apart < 0.9 * bodies.radius[new]) & (
-        depth[new][None] > tie_depth[:, None] + 0.1 * bodies.radius[new]
-    )
-    joints_seen = float(1 - np.mean(np.any(hides, axis=1)))
+    spots, _ = project(camera, ties_m)
+    joints_seen = float(1 - np.mean(behind_new(bodies, camera, ties_m)))
     between = np.linalg.norm(spots[:, None] - spots[None], axis=2)
     pairs = between[np.triu_indices(len(spots), 1)]
     spread = float(np.min(pairs)) / link_m if len(pairs) else 1.0
