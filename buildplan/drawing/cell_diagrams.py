@@ -1,0 +1,344 @@
+"""One cell of a tube as a line diagram: which joints meet, and by which balloons.
+
+The cell is seen from the front, a little from one side and above. The direction in which
+depth is drawn is chosen so that no joint hides behind a balloon that does not end at it.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from buildplan.drawing.cell_plan import Corner, run_plan
+from buildplan.drawing.colours import mix
+from buildplan.drawing.fonts import text_width
+from buildplan.drawing.line_art import (
+    INK,
+    PALE,
+    PAPER,
+    SOFT,
+    TYPE,
+    between,
+    link_outline,
+    toward,
+)
+from buildplan.drawing.map_layout import side_of
+from buildplan.drawing.map_style import joint_marks, joint_radius
+from buildplan.drawing.marks import Ink, Label, Mark, Picture, Point, Polyline
+from buildplan.framework.model import Brace, Cell, Framework, Link, Role
+
+# how far back each chain lies: 0 front, 1 back
+DEPTHS = {2: (0.0, 0.0), 3: (0.0, 0.5, 1.0), 4: (0.0, 0.0, 1.0, 1.0)}
+STUB = 0.38  # how much of a neighbouring balloon is shown
+SHOWN = 17.0  # least length of a balloon that shows between two joints
+EDGE = 4.0  # bare paper round the diagram
+Box = tuple[float, float, float, float]  # left, foot, right, top
+
+
+@dataclass(frozen=True)
+class _Bar:
+    """A link on the diagram: its ends on paper, how far back it lies, and how it is shown."""
+
+    link: Link
+    start: Point
+    finish: Point
+    depth: float
+    ink: Ink
+    word: str = ""
+
+
+def newest_brace(framework: Framework, cell: Cell) -> Brace:
+    """The brace of a cell that is tied last: of a ring's last cell it is the first."""
+    return framework.braces[max(cell.first, cell.second) - 1]
+
+
+def cell_diagram(framework: Framework, cell_number: int, width: float, height: float) -> Picture:
+    """A cell with its two braces; the one tied last is bold.
+
+    A balloon that both braces use is marked "shared", one across skipped joints "single";
+    skipped joints are open. The ends of the neighbouring balloons are pale. Designed for
+    220 x 170 points or more; type is 8 pt.
+    """
+    return _CellDrawing(framework, framework.cells[cell_number - 1], width, height).picture()
+
+
+@dataclass(frozen=True)
+class _CellDrawing:
+    framework: Framework
+    cell: Cell
+    width: float
+    height: float
+
+    def _plan(self) -> tuple[dict[str, tuple[Point, float]], list[tuple[Point, Point, float]]]:
+        """Plan and depth of each joint of the cell, and of each neighbouring link's stub."""
+        framework, cell = self.framework, self.cell
+        count, at = len(framework.cells), cell.number - 1
+        before = [framework.cells[at - 1]] if framework.closed or at > 0 else []
+        after = [framework.cells[(at + 1) % count]] if framework.closed or at + 1 < count else []
+        run = [*before, cell, *after]
+        corners = run_plan(run, len(before))
+        start = (before[0].outer, before[0].inner) if before else (0, 0)
+        section = framework.braces[cell.first - 1].section
+        joints: dict[str, tuple[Point, float]] = {}
+        stubs = []
+        for place, long in enumerate(framework.chains):
+            side, depth = side_of(long), DEPTHS[len(framework.chains)][place]
+            first = long.chain.joints.index(section[place])
+            advance = (cell.outer, cell.inner)[side]
+            for step in range(advance + 1):
+                joint = long.chain.joints[(first + step) % len(long.chain.joints)]
+                joints[joint] = (corners[side, start[side] + step], depth)
+            for end, way in ((start[side], -1), (start[side] + advance, 1)):
+                beyond: Corner = (side, end + way)
+                if beyond in corners:
+                    stubs.append((corners[side, end], corners[beyond], depth))
+        return joints, stubs
+
+    def picture(self) -> Picture:
+        framework, cell = self.framework, self.cell
+        joints, stubs = self._plan()
+        links = [link for link in framework.links if {link.start, link.finish} <= joints.keys()]
+        newest = newest_brace(framework, cell)
+        radius = joint_radius(framework)
+        ends = [(between(a, b, STUB), depth) for a, b, depth in stubs]
+        back = _depth_direction(joints, links, ends, (self.width, self.height), radius)
+
+        def flat(spot: tuple[Point, float]) -> Point:
+            (x, y), depth = spot
+            return (x + depth * back[0], y + depth * back[1])
+
+        stub_ends = [
+            (flat((a, depth)), flat((between(a, b, STUB), depth)), depth) for a, b, depth in stubs
+        ]
+        scale, shift = _fit(
+            [*map(flat, joints.values()), *(b for _, b, _ in stub_ends)],
+            (self.width, self.height),
+            radius + EDGE,
+        )
+
+        def paper(point: Point) -> Point:
+            return (point[0] * scale + shift[0], point[1] * scale + shift[1])
+
+        spots = {joint: paper(flat(spot)) for joint, spot in joints.items()}
+        fat = _thickness(scale)
+        bars = [self._bar(link, spots, joints, newest) for link in links]
+        layers: list[tuple[float, list[Mark]]] = []
+        for a, b, depth in stub_ends:
+            layers.append((depth + 0.002, _stub(paper(a), paper(b), radius)))
+        for bar in bars:
+            start, finish = (
+                toward(bar.start, bar.finish, radius - 1),
+                toward(bar.finish, bar.start, radius - 1),
+            )
+            halo = link_outline(start, finish, fat + 4, Ink(fill=PAPER))
+            layers.append((bar.depth, [halo, link_outline(start, finish, fat, bar.ink)]))
+        for joint, spot in spots.items():
+            marks = joint_marks(
+                spot,
+                radius,
+                joint,
+                skipped=joint in cell.skipped,
+                locked=joint in framework.lock_at,
+                repeat=False,
+            )
+            layers.append((joints[joint][1] - 0.001, marks))
+        layers.sort(key=lambda layer: -layer[0])
+        marks = [mark for _, layer in layers for mark in layer]
+        marks += self._words(bars, spots, radius, fat)
+        return Picture(self.width, self.height, tuple(marks), self._alt(links, newest))
+
+    def _bar(
+        self,
+        link: Link,
+        spots: dict[str, Point],
+        joints: dict[str, tuple[Point, float]],
+        newest: Brace,
+    ) -> _Bar:
+        colour = self.framework.balloons[link.balloon].colour
+        pale = mix(colour, PAPER, 0.7)
+        word = ""
+        if link.role is Role.SINGLE:
+            ink, word = Ink(pale, INK, 1.1, (3, 2)), "single"
+        elif link.id in newest.links:
+            ink = Ink(mix(colour, PAPER, 0.15), INK, 2.0)
+        elif link.role is Role.BRACE:
+            ink = Ink(pale, INK, 0.9)
+        else:
+            ink = Ink(pale, SOFT, 0.9)
+        if link.id in newest.shared:
+            word = "shared"
+        depth = (joints[link.start][1] + joints[link.finish][1]) / 2
+        return _Bar(link, spots[link.start], spots[link.finish], depth, ink, word)
+
+    def _words(
+        self, bars: Sequence[_Bar], spots: dict[str, Point], radius: float, fat: float
+    ) -> list[Mark]:
+        """ "shared", "single" and the braces' numbers, each where it covers least."""
+        taken = [(x - radius, y - radius, x + radius, y + radius) for x, y in spots.values()]
+        bodies = [(toward(b.start, b.finish, 12), toward(b.finish, b.start, 12)) for b in bars]
+        marks: list[Mark] = []
+        wanted = [(bar.word, bar, 0) for bar in bars if bar.word]
+        for number, side in ((self.cell.first, -1), (self.cell.second, 1)):
+            brace = self.framework.braces[number - 1]
+            own = [bar for bar in bars if bar.link.id in brace.links] or [
+                bar for bar in bars if bar.link.id in brace.shared
+            ]
+            front = min(own, key=lambda bar: (bar.depth, bar.link.id), default=None)
+            if front:
+                wanted.append((f"brace {number}", front, side))
+        for word, bar, lean in wanted:
+            bold = lean != 0
+            middle = between(bar.start, bar.finish)[0]
+            half = text_width(word, TYPE, bold) / 2 + 2
+            spot = min(
+                _beside(bar, half, fat),
+                key=lambda at: (
+                    _covered(
+                        (at[0] - half, at[1] - 5, at[0] + half, at[1] + 5),
+                        taken,
+                        bodies,
+                        fat,
+                        (self.width, self.height),
+                    )
+                    # a brace's number stands on its own side of the cell
+                    + 8 * (lean * (at[0] - middle) < 0)
+                ),
+            )
+            box = (spot[0] - half, spot[1] - 5, spot[0] + half, spot[1] + 5)
+            taken.append(box)
+            if bold:
+                ends = ((box[0], box[1]), (box[2], box[1]), (box[2], box[3]), (box[0], box[3]))
+                marks.append(Polyline(ends, Ink(PAPER, INK, 0.7), closed=True))
+            at = (spot[0], spot[1] - TYPE * 0.36)
+            marks.append(Label(at, word, TYPE, INK, bold=bold, halo=None if bold else PAPER))
+        return marks
+
+    def _alt(self, links: Iterable[Link], newest: Brace) -> str:
+        cell = self.cell
+        parts = [f"Cell {cell.number}, {cell.name.replace('_', ' ')}, between brace {cell.first}"]
+        parts[0] += f" and brace {cell.second}."
+        for number in (cell.first, cell.second):
+            brace = self.framework.braces[number - 1]
+            parts.append(f"Brace {number} holds {', '.join(brace.section)}.")
+        parts.append(f"New in brace {newest.number}: {_list(newest.links)}.")
+        if newest.shared:
+            parts.append(f"Shared with another brace: {_list(newest.shared)}.")
+        if cell.skipped:
+            parts.append(f"Skipped: {_list(cell.skipped)}.")
+        singles = [link.id for link in links if link.role is Role.SINGLE]
+        if singles:
+            parts.append(f"Single: {_list(singles)}.")
+        return " ".join(parts)
+
+
+def _list(words: Iterable[str]) -> str:
+    return ", ".join(words) or "none"
+
+
+def _gap(point: Point, a: Point, b: Point) -> float:
+    """Distance of a point from the line between two others."""
+    dx, dy = b[0] - a[0], b[1] - a[1]
+    along = ((point[0] - a[0]) * dx + (point[1] - a[1]) * dy) / ((dx * dx + dy * dy) or 1.0)
+    x, y = between(a, b, min(max(along, 0.0), 1.0))
+    return math.hypot(point[0] - x, point[1] - y)
+
+
+def _depth_direction(
+    joints: dict[str, tuple[Point, float]],
+    links: Sequence[Link],
+    ends: Sequence[tuple[Point, float]],
+    size: tuple[float, float],
+    radius: float,
+) -> Point:
+    """The way in which depth is drawn, per balloon of depth: of many ways, the one in which
+    joints, at the scale that fits, stand clearest of one another and of balloons not theirs."""
+    choices = [
+        (length * math.cos(math.radians(angle)), length * math.sin(math.radians(angle)))
+        for length in (0.5, 0.6, 0.7, 0.8, 0.9, 1.0, 1.15, 1.3)
+        for angle in range(10, 86, 5)
+    ]
+
+    def clearance(back: Point) -> float:
+        flat = [(x + d * back[0], y + d * back[1]) for (x, y), d in [*joints.values(), *ends]]
+        scale, _ = _fit(flat, size, radius + EDGE)
+        at = dict(zip(joints, flat, strict=False))
+        half = _thickness(scale) / 2
+        gaps = [math.dist(at[a], at[b]) * scale - 2 * radius for a in at for b in at if a < b]
+        gaps += [
+            math.dist(at[link.start], at[link.finish]) * scale - 2 * radius - SHOWN
+            for link in links
+        ]
+        gaps += [
+            _gap(spot, at[link.start], at[link.finish]) * scale - radius - half
+            for joint, spot in at.items()
+            for link in links
+            if joint not in (link.start, link.finish)
+        ]
+        # enough room is enough: then the larger drawing is the better one
+        return round(min(min(gaps, default=0.0), 5.0) + 0.05 * scale, 6)
+
+    return max(choices, key=clearance)
+
+
+def _thickness(scale: float) -> float:
+    """How thick balloons are drawn: slimmer than they are, so that the plan shows."""
+    return min(scale * 0.26, 24.0)
+
+
+def _fit(points: Sequence[Point], size: tuple[float, float], margin: float) -> tuple[float, Point]:
+    xs, ys = [p[0] for p in points], [p[1] for p in points]
+    wide, tall = max(max(xs) - min(xs), 1e-6), max(max(ys) - min(ys), 1e-6)
+    scale = min((size[0] - 2 * margin) / wide, (size[1] - 2 * margin) / tall)
+    shift = (
+        size[0] / 2 - scale * (max(xs) + min(xs)) / 2,
+        size[1] / 2 - scale * (max(ys) + min(ys)) / 2,
+    )
+    return scale, shift
+
+
+def _stub(joint: Point, end: Point, radius: float) -> list[Mark]:
+    """Where the chain goes on beyond the cell."""
+    return [Polyline((toward(joint, end, radius), end), Ink(stroke=PALE, width=2.2))]
+
+
+def _beside(bar: _Bar, half: float, fat: float) -> list[Point]:
+    """Places for a word beside a balloon, the nearest first."""
+    dx, dy = bar.finish[0] - bar.start[0], bar.finish[1] - bar.start[1]
+    length = math.hypot(dx, dy) or 1.0
+    nx, ny = -dy / length, dx / length
+    found = []
+    for out in (0.0, 3.0, 9.0, 18.0):
+        for share in (0.5, 0.38, 0.62, 0.28, 0.72):
+            for side in (1, -1):
+                x, y = between(bar.start, bar.finish, share)
+                reach = fat / 2 + out + abs(nx) * half + abs(ny) * 5
+                found.append((x + side * nx * reach, y + side * ny * reach))
+    return found
+
+
+def _covered(
+    box: Box,
+    taken: Sequence[Box],
+    bodies: Sequence[tuple[Point, Point]],
+    fat: float,
+    size: tuple[float, float],
+) -> float:
+    """What a word in `box` would cover: joints and words weigh most, then balloons."""
+    cost = 0.0
+    for other in taken:
+        wide = min(box[2], other[2]) - max(box[0], other[0]) + 2
+        tall = min(box[3], other[3]) - max(box[1], other[1]) + 2
+        if wide > 0 and tall > 0:
+            cost += 100 + wide * tall
+    for a, b in bodies:
+        for point in (
+            (box[0], box[1]),
+            (box[2], box[1]),
+            (box[0], box[3]),
+            (box[2], box[3]),
+            ((box[0] + box[2]) / 2, (box[1] + box[3]) / 2),
+        ):
+            cost += max(0.0, fat / 2 + 1 - _gap(point, a, b))
+    out = max(0.0, 1 - box[0], 1 - box[1], box[2] - size[0] + 1, box[3] - size[1] + 1)
+    return cost + 50 * out

@@ -1,0 +1,152 @@
+"""A brace as it is tied: the tube cut across, seen along it from its first section."""
+
+from __future__ import annotations
+
+import math
+
+from buildplan.drawing.colours import mix
+from buildplan.drawing.fonts import text_width
+from buildplan.drawing.line_art import INK, PAPER, SOFT, TYPE, arrow, between, link_outline, toward
+from buildplan.drawing.map_style import joint_marks, joint_radius
+from buildplan.drawing.marks import Circle, Ink, Label, Mark, Picture, Point
+from buildplan.framework.model import Brace, Chain, Framework
+
+# corners of a section by number of chains, in chain order: outer side up, front to the left
+CORNERS: dict[int, tuple[Point, ...]] = {
+    2: ((0.0, 1.0), (0.0, 0.0)),
+    3: ((0.0, 0.9), (0.52, 0.0), (1.04, 0.9)),
+    4: ((0.0, 1.0), (0.0, 0.0), (1.0, 0.0), (1.0, 1.0)),
+}
+EDGE = 40.0  # room round the section for words and arrows
+
+
+def section_diagram(framework: Framework, brace_number: int, size: float = 190.0) -> Picture:
+    """The tube's cross-section at a brace, `size` points square.
+
+    Joints carry their labels; balloons of the brace are numbered in the order of tying, with
+    a thin arrow beside them from the start to the closing knot; a balloon that an earlier
+    brace brought is pale and marked "shared". Designed for 170 points or more.
+    """
+    brace = framework.braces[brace_number - 1]
+    unit = CORNERS[len(brace.section)]
+    wide = max(x for x, _ in unit) or 0.0
+    scale = size - 2 * EDGE
+    left = (size - scale * wide) / 2
+    at = {
+        joint: (left + x * scale, EDGE + y * scale)
+        for joint, (x, y) in zip(brace.section, unit, strict=True)
+    }
+    middle = (
+        sum(x for x, _ in at.values()) / len(at),
+        sum(y for _, y in at.values()) / len(at),
+    )
+    radius = joint_radius(framework)
+    marks: list[Mark] = []
+    for link_id in brace.shared:
+        marks += _shared(framework, link_id, at, middle, radius)
+    for chain in brace.chains:
+        marks += _chain(framework, chain, at, middle, radius)
+    for joint, spot in at.items():
+        locked = joint in framework.lock_at
+        marks += joint_marks(spot, radius, joint, skipped=False, locked=locked, repeat=False)
+    marks += [
+        Label((2, size - 9), f"Brace {brace_number}", 9, INK, anchor="start", bold=True),
+        Label((size - 2, size - 9), "outer side up", TYPE, SOFT, anchor="end"),
+        Label((2, 2), "front", TYPE, SOFT, anchor="start"),
+        Label((size - 2, 2), "back", TYPE, SOFT, anchor="end"),
+        Label((size / 2, 2), "inner side", TYPE, SOFT),
+    ]
+    return Picture(size, size, tuple(marks), _alt(framework, brace))
+
+
+def _outward(start: Point, finish: Point, middle: Point) -> Point:
+    """Unit vector square to a side, pointing away from the middle of the section."""
+    dx, dy = finish[0] - start[0], finish[1] - start[1]
+    length = math.hypot(dx, dy)
+    nx, ny = dy / length, -dx / length
+    half = between(start, finish)
+    away = (half[0] - middle[0]) * nx + (half[1] - middle[1]) * ny
+    return (nx, ny) if away >= 0 else (-nx, -ny)
+
+
+def _thick(framework: Framework, size: float) -> float:
+    return min(26.0, size * 0.24)
+
+
+def _shared(
+    framework: Framework, link_id: str, at: dict[str, Point], middle: Point, radius: float
+) -> list[Mark]:
+    link = framework.link[link_id]
+    a, b = at[link.start], at[link.finish]
+    thick = _thick(framework, math.dist(a, b))
+    fill = mix(framework.balloons[link.balloon].colour, PAPER, 0.7)
+    ends = toward(a, b, radius - 1), toward(b, a, radius - 1)
+    x, y = between(a, b)
+    word_wide = text_width("shared", TYPE) + 4
+    marks: list[Mark] = [link_outline(*ends, thick, Ink(fill, INK, 0.8, (4, 2)))]
+    nx, ny = _outward(a, b, middle)
+    reach = thick / 2 + 5 + abs(nx) * word_wide / 2 + abs(ny) * 3
+    spot = (x + nx * reach, y + ny * reach - TYPE * 0.35)
+    marks.append(Label(spot, "shared", TYPE, INK))
+    return marks
+
+
+def _chain(
+    framework: Framework, chain: Chain, at: dict[str, Point], middle: Point, radius: float
+) -> list[Mark]:
+    marks: list[Mark] = []
+    walk = [*chain.joints, *(chain.joints[:1] if chain.closed else ())]
+    for number, link_id in enumerate(chain.links, 1):
+        link = framework.link[link_id]
+        a, b = at[walk[number - 1]], at[walk[number]]
+        thick = _thick(framework, math.dist(a, b))
+        fill = mix(framework.balloons[link.balloon].colour, PAPER, 0.15)
+        ends = toward(a, b, radius - 1), toward(b, a, radius - 1)
+        marks.append(link_outline(*ends, thick, Ink(fill, INK, 1.8)))
+        x, y = between(a, b)
+        marks += [
+            Circle((x, y), 7.5, Ink(PAPER, INK, 0.7)),
+            Label((x, y - TYPE * 0.36), str(number), TYPE, INK, bold=True),
+        ]
+        nx, ny = _outward(a, b, middle)
+        inside = thick / 2 + 5
+        line = [
+            (p[0] - nx * inside, p[1] - ny * inside)
+            for p in (between(a, b, 0.28), between(a, b, 0.72))
+        ]
+        marks += arrow(line, Ink(stroke=INK, width=0.7), 5)
+    marks += _end_words(chain, at, middle, radius)
+    return marks
+
+
+def _end_words(chain: Chain, at: dict[str, Point], middle: Point, radius: float) -> list[Mark]:
+    """ "start" and "end" at the joints where the chain begins and ends."""
+    if chain.closed:
+        words = {chain.joints[0]: ("start and", "closing knot")}
+    else:
+        words = {chain.joints[0]: ("start",), chain.joints[-1]: ("end",)}
+    marks: list[Mark] = []
+    for joint, lines in words.items():
+        x, y = at[joint]
+        right, up = x >= middle[0], y >= middle[1]
+        anchor = "end" if right else "start"
+        edge = x + (radius + 2 if right else -radius - 2)
+        for i, line in enumerate(lines):
+            rise = radius + 4 + 9 * (len(lines) - 1 - i) if up else -radius - 10 - 9 * i
+            marks.append(Label((edge, y + rise), line, TYPE, INK, anchor=anchor))
+    return marks
+
+
+def _alt(framework: Framework, brace: Brace) -> str:
+    parts = [f"Brace {brace.number}, the tube cut across: joints {', '.join(brace.section)}."]
+    for chain in brace.chains:
+        walk = [*chain.joints, *(chain.joints[:1] if chain.closed else ())]
+        count = len(chain.links)
+        how = "closed by a knot to its start" if chain.closed else "open at both ends"
+        parts.append(f"A chain of {count}, {how}, is tied {' to '.join(walk)}.")
+    if brace.shared:
+        parts.append(f"Shared with another brace: {', '.join(brace.shared)}.")
+    locks = [joint for joint in brace.section if joint in framework.lock_at]
+    if locks:
+        parts.append(f"A lock at each of {', '.join(locks)}.")
+    return " ".join(parts)
