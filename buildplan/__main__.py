@@ -1,0 +1,5 @@
+"""`python -m buildplan`."""
+
+from buildplan.cli import main
+
+main()

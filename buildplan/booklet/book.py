@@ -1,0 +1,51 @@
+"""A booklet's contents gathered, and the whole booklet printed."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from buildplan.booklet.facts import Facts, gather_facts
+from buildplan.booklet.paper import Paper
+from buildplan.design.model import Design
+from buildplan.framework.build import build_framework
+from buildplan.framework.model import Framework
+from buildplan.sequence.model import Step
+from buildplan.sequence.steps import plan_steps
+from buildplan.shape.finding import find_shape
+from buildplan.shape.model import Shape
+
+
+@dataclass(frozen=True)
+class Book:
+    """All that the pages draw on: one piece, its steps and its figures.
+
+    `letters` gives each balloon key the letter that stands beside its colour on every page.
+    `units` are those of the reader, `edition` who it is for.
+    """
+
+    design: Design
+    framework: Framework
+    shape: Shape
+    steps: tuple[Step, ...]
+    facts: Facts
+    paper: Paper
+    units: str
+    edition: str
+
+    @property
+    def colour_letters(self) -> dict[str, str]:
+        """The letter of each balloon that the piece uses, from the end of the alphabet so
+        that it is not taken for a chain."""
+        used = [key for key, count in self.facts.counts.items() if count]
+        return dict(zip(used, "ZYXWVUTSRQPNMLKJ", strict=False))
+
+
+def gather_book(design: Design, paper: Paper, units: str, edition: str) -> Book:
+    """Run a design through every stage."""
+    framework = build_framework(design)
+    stand_on = design.stand_on
+    feet = (stand_on,) if isinstance(stand_on, str) else tuple(stand_on or ())
+    shape = find_shape(framework, stand_on=feet)
+    steps = plan_steps(framework, units=units)
+    facts = gather_facts(design, framework, shape, steps)
+    return Book(design, framework, shape, steps, facts, paper, units, edition)

@@ -1,0 +1,155 @@
+"""Which pictures a step gets, and where they stand beside its words."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from buildplan.booklet.book import Book
+from buildplan.drawing.bodies import Scene
+from buildplan.drawing.camera import CAMERAS
+from buildplan.drawing.cell_diagrams import cell_diagram
+from buildplan.drawing.closeup import closeup_camera
+from buildplan.drawing.marks import Picture
+from buildplan.drawing.scene import close_up, step_picture
+from buildplan.drawing.section_diagram import section_diagram
+from buildplan.drawing.techniques import technique
+from buildplan.framework.model import Cell
+from buildplan.sequence.model import Kind, Step
+
+SIDE_SHARE = 0.36
+GAP = 8.0
+ROW = 172.0
+
+
+@dataclass(frozen=True)
+class Placed:
+    """A picture, its upper left corner `x` from the left and `y` down from the top."""
+
+    picture: Picture
+    x: float
+    y: float
+
+
+@dataclass(frozen=True)
+class StepPictures:
+    """The pictures of a step within the block's picture side."""
+
+    placed: tuple[Placed, ...]
+    height: float
+
+
+ON_THE_PIECE = frozenset({Kind.BRACE, Kind.SINGLE, Kind.JOIN, Kind.LOCK})
+ON_THE_WHOLE = frozenset({Kind.LAY, Kind.INSPECT, Kind.STAND_UP})
+
+
+def step_pictures(book: Book, step: Step, width: float, height: float) -> StepPictures:
+    """The pictures of a step within `width` points; a row of them is `height` points high.
+
+    Work on the piece gets a close-up of the joints where hands meet, the whole piece with
+    what is new in colour, and a diagram of what is tied to what. Work beside the piece gets
+    the hand move.
+    """
+    if step.kind not in ON_THE_PIECE:
+        if step.kind in ON_THE_WHOLE:
+            half = (width - GAP) / 2
+            move = technique(step.kind, half, height)
+            whole = _on_the_piece(book, step, half, height)
+            return StepPictures((Placed(move, 0, 0), Placed(whole, half + GAP, 0)), height)
+        return StepPictures((Placed(technique(step.kind, width, height), 0, 0),), height)
+    side = (width - GAP) * SIDE_SHARE
+    main = width - GAP - side
+    placed = [
+        Placed(_closeup(book, step, main, height), 0, 0),
+        Placed(_on_the_piece(book, step, side, side), main + GAP, 0),
+    ]
+    below = height + GAP
+    brace, cell = _first_brace(book, step), _corner(book, step)
+    if cell is not None:
+        placed.append(Placed(cell_diagram(book.framework, cell.number, width, ROW), 0, below))
+    elif _is_first_of_kind(book, step):
+        move = technique(step.kind, width - ROW - GAP if brace else width, ROW)
+        placed.append(Placed(move, 0, below))
+        if brace:
+            diagram = section_diagram(book.framework, brace, ROW)
+            placed.append(Placed(diagram, width - ROW, below))
+    else:
+        return StepPictures(tuple(placed), height)
+    return StepPictures(tuple(placed), below + ROW)
+
+
+def _is_first_of_kind(book: Book, step: Step) -> bool:
+    return step is next(other for other in book.steps if other.kind is step.kind)
+
+
+def _first_brace(book: Book, step: Step) -> int | None:
+    """Number of the first brace that a step ties."""
+    if step.kind is not Kind.BRACE:
+        return None
+    links = set(step.links)
+    return next(brace.number for brace in book.framework.braces if set(brace.links) & links)
+
+
+def _corner(book: Book, step: Step) -> Cell | None:
+    """The cell that a brace step finishes, unless it goes straight on."""
+    number = _first_brace(book, step)
+    if number is None or set(step.cells) <= {"straight"}:
+        return None
+    return next((cell for cell in book.framework.cells if cell.second == number), None)
+
+
+def _brought(steps: Iterable[Step]) -> tuple[frozenset[str], frozenset[str]]:
+    """Links by id, and locks by joint, that steps bring into the piece."""
+    adding = [op for step in steps for op in step.operations if op.adds]
+    links = frozenset(link for op in adding for link in op.links)
+    return links, frozenset(joint for op in adding for joint in op.locks)
+
+
+def _scene(book: Book, step: Step) -> Scene:
+    done_links, done_locks = _brought(s for s in book.steps if s.number < step.number)
+    links, locks = _brought([step])
+    if step.kind in ON_THE_WHOLE:
+        links, locks, done_links, done_locks = done_links, done_locks, links, locks
+    return Scene(
+        book.framework,
+        book.shape,
+        new_links=links,
+        done_links=done_links,
+        new_locks=locks,
+        done_locks=done_locks,
+    )
+
+
+def _joints(step: Step) -> tuple[str, ...]:
+    return tuple(dict.fromkeys(joint for turn in step.turns for joint in turn.joints))
+
+
+def _row_words(step: Step) -> str:
+    return "; ".join(turn.words for turn in step.turns)
+
+
+def _closeup(book: Book, step: Step, width: float, height: float) -> Picture:
+    joints = _joints(step)
+    scene = _scene(book, step)
+    return close_up(
+        scene,
+        closeup_camera(scene, joints),
+        width,
+        height,
+        joints,
+        ties=joints,
+        labels=joints,
+        alt=f"Close-up of step {step.number}. {_row_words(step)}.",
+    )
+
+
+def _on_the_piece(book: Book, step: Step, width: float, height: float) -> Picture:
+    return step_picture(
+        _scene(book, step),
+        CAMERAS["front"],
+        width,
+        height,
+        labels=_joints(step) if step.kind is Kind.LAY else (),
+        place=_joints(step) if step.kind in ON_THE_PIECE else (),
+        alt=f"Step {step.number} on the whole piece, from the front. {step.check}",
+    )

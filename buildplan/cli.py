@@ -1,0 +1,294 @@
+"""The commands. Exit status: 0 good; 1 the design was read and has problems, each listed;
+2 it could not be read, or the call is wrong."""
+
+from __future__ import annotations
+
+import json
+import os
+import sys
+import tempfile
+from collections.abc import Iterator
+from contextlib import contextmanager
+from enum import StrEnum
+from pathlib import Path
+from typing import Annotated
+
+import typer
+from rich.console import Console
+
+from buildplan import __version__
+from buildplan.booklet.book import Book, gather_book
+from buildplan.booklet.editions import print_booklet
+from buildplan.booklet.facts import facts_as_json, problem_as_json
+from buildplan.booklet.paper import PAPERS
+from buildplan.booklet.report import check_report
+from buildplan.design.model import Design
+from buildplan.design.problems import (
+    DesignProblemsError,
+    Problem,
+    UnreadableDesignError,
+    in_words,
+)
+from buildplan.design.reading import read_design
+from buildplan.design.schema import design_schema
+from buildplan.drawing.camera import CAMERAS
+from buildplan.drawing.pdf import picture_pdf
+from buildplan.drawing.png import picture_png
+from buildplan.drawing.scene import finished_picture
+from buildplan.drawing.svg import picture_svg
+from buildplan.sequence.exchange import steps_as_json
+
+app = typer.Typer(
+    name="buildplan",
+    help=(
+        "Design a freestanding link-balloon piece once, in a small text file; get its counts, "
+        "its shape and whether it stands, the order of work, and a printed, illustrated "
+        "booklet.\n\nStart with: buildplan check designs/reading_star.yaml"
+    ),
+    no_args_is_help=True,
+    add_completion=False,
+    pretty_exceptions_enable=False,
+    context_settings={"help_option_names": ["-h", "--help"]},
+)
+errors = Console(stderr=True, highlight=False, soft_wrap=True)
+
+
+class Edition(StrEnum):
+    """Who the booklet is for."""
+
+    TRAINING = "training"
+    CREW = "crew"
+    SALE = "sale"
+
+
+class PaperName(StrEnum):
+    """Paper the booklet is printed on."""
+
+    A4 = "a4"
+    LETTER = "letter"
+
+
+class Units(StrEnum):
+    """Units in words and on gauges."""
+
+    INCHES = "in"
+    CENTIMETRES = "cm"
+
+
+class View(StrEnum):
+    """Where the piece is seen from."""
+
+    FRONT = "front"
+    BACK = "back"
+    SIDE = "side"
+    TOP = "top"
+    CORNER = "corner"
+
+
+DesignArgument = Annotated[
+    Path, typer.Argument(metavar="DESIGN", help="The design file, a .yaml.", show_default=False)
+]
+JsonOption = Annotated[
+    bool, typer.Option("--json", help="Print plain data for scripts, not words.")
+]
+
+
+class ProblemsFoundError(Exception):
+    """The design was read and has problems that have been listed."""
+
+
+def _read(path: Path) -> Design:
+    return read_design(path)
+
+
+def _book(
+    path: Path, paper: str = "a4", units: Units | None = None, edition: str = "training"
+) -> Book:
+    design = _read(path)
+    with errors.status(f"Finding the shape and the order of work of {design.name} ..."):
+        chosen = units.value if units else design.units
+        return gather_book(design, PAPERS[paper], chosen, edition)
+
+
+def _list_problems(file: Path, problems: tuple[Problem, ...]) -> None:
+    for problem in problems:
+        errors.print(in_words(problem, str(file)), markup=False)
+
+
+@contextmanager
+def _whole_file(path: Path) -> Iterator[Path]:
+    """A path to write to that becomes `path` only when all is written."""
+    path.parent.mkdir(parents=True, exist_ok=True)
+    handle, name = tempfile.mkstemp(prefix=f".{path.name}-", dir=path.parent)
+    os.close(handle)
+    part = Path(name)
+    try:
+        yield part
+        # a temporary file is private; a booklet is as open as any new file
+        umask = os.umask(0)
+        os.umask(umask)
+        part.chmod(0o666 & ~umask)
+        part.replace(path)
+    finally:
+        part.unlink(missing_ok=True)
+
+
+@app.command()
+def booklet(
+    designs: Annotated[
+        list[Path],
+        typer.Argument(metavar="DESIGN...", help="One or more design files.", show_default=False),
+    ],
+    edition: Annotated[
+        Edition, typer.Option(help="Who it is for.", show_choices=True)
+    ] = Edition.TRAINING,
+    paper: Annotated[PaperName, typer.Option(help="Paper size.")] = PaperName.A4,
+    units: Annotated[
+        Units | None, typer.Option(help="Inches or centimetres; else as in the file.")
+    ] = None,
+    out: Annotated[
+        Path, typer.Option(help="Folder to write to; made if it is not there.")
+    ] = Path("output"),
+    draft: Annotated[
+        bool, typer.Option("--draft", help="Print even a piece that has problems.")
+    ] = False,
+) -> None:
+    """Print the numbered, illustrated booklet of a design as a PDF.
+
+    Prints the path of each booklet it wrote. A piece that has problems (see check) is not
+    printed, unless as a draft.
+    """
+    if edition is not Edition.TRAINING:
+        raise typer.BadParameter(
+            f"the {edition.value} edition is not built yet; use --edition training"
+        )
+    failed = False
+    for path in designs:
+        book = _book(path, paper.value, units, edition.value)
+        if book.facts.problems:
+            failed = True
+            _list_problems(path, book.facts.problems)
+            if not draft:
+                errors.print(f"{path}: no booklet printed; mend it, or print it with --draft")
+                continue
+        with errors.status(f"Printing {book.facts.name} ..."):
+            data = print_booklet(book)
+        name = f"{path.stem}-{edition.value}-{paper.value}.pdf"
+        with _whole_file(out / name) as part:
+            part.write_bytes(data)
+        typer.echo(out / name)
+    if failed:
+        raise ProblemsFoundError
+
+
+@app.command()
+def check(design: DesignArgument, as_json: JsonOption = False) -> None:
+    """Count the balloons of a design, find its shape, and say whether it closes and stands."""
+    try:
+        book = _book(design)
+    except DesignProblemsError as error:
+        if not as_json:
+            raise
+        listed = [
+            problem_as_json(p) | {"text": in_words(p, str(design))} for p in error.problems
+        ]
+        typer.echo(json.dumps({"name": error.name, "problems": listed}, indent=2))
+        raise ProblemsFoundError from error
+    if as_json:
+        typer.echo(json.dumps(facts_as_json(book.facts), indent=2, ensure_ascii=False))
+    else:
+        typer.echo(check_report(book.facts))
+    if book.facts.problems:
+        raise ProblemsFoundError
+
+
+@app.command()
+def steps(design: DesignArgument, as_json: JsonOption = False) -> None:
+    """List the steps of the work in order, each with what it adds and a count to check."""
+    book = _book(design)
+    if as_json:
+        typer.echo(json.dumps(steps_as_json(book.steps), indent=2, ensure_ascii=False))
+        return
+    stage = None
+    for step in book.steps:
+        if step.stage is not stage:
+            stage = step.stage
+            typer.echo(f"\n{stage.value.upper()}")
+        times = f" (x {step.times})" if step.times > 1 else ""
+        typer.echo(f"{step.number:4}. {step.title}{times}\n      {step.text}")
+        typer.echo(f"      Check: {step.check}")
+
+
+@app.command()
+def draw(
+    design: DesignArgument,
+    view: Annotated[View, typer.Option(help="Where it is seen from.")] = View.FRONT,
+    out: Annotated[
+        Path | None, typer.Option(help="File to write: .pdf, .svg or .png.", show_default=False)
+    ] = None,
+) -> None:
+    """Draw the finished piece as seen from one side."""
+    writers = {
+        ".pdf": picture_pdf,
+        ".svg": lambda picture: picture_svg(picture).encode(),
+        ".png": picture_png,
+    }
+    target = out or Path(f"{design.stem}-{view.value}.pdf")
+    if target.suffix.lower() not in writers:
+        raise typer.BadParameter(f"{target}: the name must end in .pdf, .svg or .png")
+    book = _book(design)
+    picture = finished_picture(book.framework, book.shape, CAMERAS[view.value], 720, 720)
+    with _whole_file(target) as part:
+        part.write_bytes(writers[target.suffix.lower()](picture))
+    typer.echo(target)
+
+
+@app.command()
+def schema() -> None:
+    """Print the JSON Schema of the design file, for editors that complete and check it."""
+    typer.echo(json.dumps(design_schema(), indent=2, ensure_ascii=False))
+
+
+def _version(asked: bool) -> None:
+    if asked:
+        typer.echo(f"buildplan {__version__}")
+        raise typer.Exit
+
+
+@app.callback()
+def _options(
+    version: Annotated[
+        bool, typer.Option("--version", callback=_version, is_eager=True, help="Print the version.")
+    ] = False,
+) -> None:
+    pass
+
+
+def main() -> None:
+    """Run a command; every error that a user can cause ends in one clear message."""
+    try:
+        app()
+    except UnreadableDesignError as error:
+        errors.print(in_words(error.problem, error.file), markup=False)
+        sys.exit(2)
+    except DesignProblemsError as error:
+        _list_problems(Path(error.file), error.problems)
+        sys.exit(1)
+    except ProblemsFoundError:
+        sys.exit(1)
+    except BrokenPipeError:
+        # the reader of our output has gone; nothing is left to say
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        sys.exit(1)
+    except OSError as error:
+        errors.print(f"cannot write {error.filename}: {error.strerror}", markup=False)
+        sys.exit(2)
+    except Exception as error:
+        if os.environ.get("BUILDPLAN_DEBUG"):
+            raise
+        errors.print(
+            f"buildplan has a fault ({type(error).__name__}: {error}). Please report it; "
+            "BUILDPLAN_DEBUG=1 shows where it is.",
+            markup=False,
+        )
+        sys.exit(2)
