@@ -9,15 +9,11 @@ from collections.abc import Collection, Iterator, Mapping
 from dataclasses import dataclass
 
 from buildplan.design.graph_checks import check_graph
-from buildplan.design.lengths import tie_to_tie
+from buildplan.design.lengths import LEAST_PER_GAUGE, MOST_PER_GAUGE, likely, tie_to_tie
 from buildplan.design.mistake import Mistake, Path, listed, nearest, one_of, shown
 from buildplan.design.model import Balloon, Tube
 from buildplan.design.salvage import Salvaged, list_in, mapping_in, salvage
 from buildplan.design.tube_checks import check_tube, joint_counts
-
-# A measured tie-to-tie length lies within this range of the gauge. From memory, generous: an
-# unmeasured link is taken as 1.15 times its gauge.
-LEAST_PER_GAUGE, MOST_PER_GAUGE = 0.8, 2.0
 
 Balloons = Mapping[str, Salvaged[Balloon]]
 
@@ -89,17 +85,15 @@ def _check_sizes(at: Path, balloon: Salvaged[Balloon]) -> Iterator[Mistake]:
             f"a round is tied at its neck only and has no {measured[0]}",
             f"leave {measured[0]} out, or make it kind: link",
         )
-    elif measured and right("kind", "inflate_to"):
-        length, _ = tie_to_tie(part)
-        least, most = LEAST_PER_GAUGE * part.inflate_to, MOST_PER_GAUGE * part.inflate_to
-        if not least <= length <= most:
-            tens = 10 if measured == ["chain_of_ten"] else 1
-            yield Mistake(
-                (*at, measured[0]),
-                f"{measured[0]} {length * tens:g} cannot be right for a link sized to "
-                f"{part.inflate_to:g}",
-                f"measure again: between {least * tens:.3g} and {most * tens:.3g} is likely",
-            )
+    elif measured and right("kind", "inflate_to") and not likely(part):
+        links = 10 if measured == ["chain_of_ten"] else 1
+        least, most = (links * part.inflate_to * r for r in (LEAST_PER_GAUGE, MOST_PER_GAUGE))
+        yield Mistake(
+            (*at, measured[0]),
+            f"{measured[0]} {tie_to_tie(part)[0] * links:g} cannot be right for a link sized to "
+            f"{part.inflate_to:g}",
+            f"measure again: between {least:.4g} and {most:.4g} is likely",
+        )
 
 
 @dataclass(frozen=True)
@@ -188,13 +182,15 @@ def _check_standing(top: Mapping[str, object], build: Mapping[str, object]) -> I
         labels = [(("stand_on",), given)]
     seen: set[str] = set()
     known, these_are = _joints(build)
+    tube = build.get("tube") is not None
     for at, label in labels:
         if not isinstance(label, str):
             continue
         if label in seen:
             yield Mistake(at, f"{shown(label)} is listed twice", "list each joint once")
         elif known is not None and label not in known:
-            guess = nearest(label, known)
+            # nearest to A99 would be A9, which tells nobody anything
+            guess = None if tube else nearest(label, known)
             words = f"did you mean {guess}? " if guess else ""
             yield Mistake(
                 at, f"there is no joint {shown(label)}", f"{words}the joints are {these_are}"

@@ -12,7 +12,7 @@ from buildplan.design.turning import (
     comes_round,
     course_turn,
     fan_turn_deg,
-    inner_length_that_closes,
+    inner_gauge_that_closes,
 )
 
 Counts = Mapping[CourseCell, int]
@@ -49,22 +49,24 @@ def _what_would_do(counts: Counts, lengths: SideLengths, short_deg: float) -> st
     for name in (bend, corner):
         for number in range(1, MOST_CELLS_TO_ADD + 1):
             if comes_round(_with(counts, name, number), lengths):
-                ways.append(f"add {number} {name}{'' if number == 1 else 's'}")
+                ways.append(f"add {_cells(number, name)}")
                 break
     against = cell_of("fan_in" if short_deg > 0 else "fan")
     for number in range(1, counts.get(against, 0) + 1):
         if comes_round(_with(counts, against.name, -number), lengths):
-            ways.append(f"take out {number} {against.name}{'' if number == 1 else 's'}")
+            ways.append(f"take out {_cells(number, against.name)}")
             break
-    length = inner_length_that_closes(counts, lengths)
-    if length is not None:
-        ways.append(
-            f"size the balloons of the inner chains to {length / lengths.inner:.3f} of what they "
-            "are sized to now"
-        )
+    gauge = inner_gauge_that_closes(counts, lengths)
+    if gauge is not None:
+        now = f"{lengths.inner_gauge:.4g}"
+        ways.append(f"size the balloons of the inner chains to {gauge:.3g} instead of {now}")
     if not ways:
-        return "fans and tips bend inward, fan_ins and dips outward: change their number"
-    return " or ".join(ways)
+        return "fan and tip bend inward, fan_in and dip outward: change how many there are"
+    return ", or ".join(ways)
+
+
+def _cells(number: int, name: str) -> str:
+    return f"{number} {name} cell{'' if number == 1 else 's'}"
 
 
 def _with(counts: Counts, name: str, number: int) -> dict[CourseCell, int]:

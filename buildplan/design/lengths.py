@@ -8,6 +8,9 @@ from buildplan.design.model import Balloon
 # memory, an estimate: a measured `tie_to_tie` or `chain_of_ten` in the file replaces it.
 TIE_TO_TIE_PER_GAUGE = 1.15
 
+# Within this range of the gauge a measured length is believed. From memory, and generous.
+LEAST_PER_GAUGE, MOST_PER_GAUGE = 0.8, 2.0
+
 
 def tie_to_tie(balloon: Balloon) -> tuple[float, bool]:
     """Length between the two knots of a built link, in the file's units, and whether the
@@ -19,3 +22,9 @@ def tie_to_tie(balloon: Balloon) -> tuple[float, bool]:
     if balloon.kind == "link":
         return balloon.inflate_to * TIE_TO_TIE_PER_GAUGE, False
     return balloon.inflate_to, True
+
+
+def likely(balloon: Balloon) -> bool:
+    """Whether the balloon's length between its knots can be right for its gauge."""
+    length, _ = tie_to_tie(balloon)
+    return LEAST_PER_GAUGE <= length / balloon.inflate_to <= MOST_PER_GAUGE

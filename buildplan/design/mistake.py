@@ -64,7 +64,7 @@ def shown(value: object) -> str:
     return words if len(words) <= 42 else words[:38] + "..."
 
 
-def listed(names: Iterable[str], last: str = "and", most: int = 12) -> str:
+def listed(names: Iterable[str], last: str = "and", most: int = 20) -> str:
     """`names` as a list in words: a, b and c."""
     all_names = list(names)
     if len(all_names) > most:

@@ -111,7 +111,7 @@ class Repeat(FileModel):
         description="how many times the group is laid"
     )
     cells: Annotated[list[CourseItem], Field(min_length=1, max_length=500)] = Field(
-        description="the group: cells by name or as [outer, inner], or further repeats"
+        description="the cells of the group in order, written like those of the course"
     )
 
 
@@ -126,6 +126,7 @@ LongChains = Annotated[
     Annotated[Key, Tag(TEXT_FORM)] | Annotated[BalloonOfEachChain, Tag(KEYS_FORM)],
     Discriminator(form_of),
 ]
+Repeat.model_rebuild()
 OneOrMoreJoints = Annotated[
     Annotated[JointLabel, Tag(TEXT_FORM)]
     | Annotated[list[JointLabel], Field(min_length=1, max_length=1000), Tag(LIST_FORM)],
@@ -137,7 +138,7 @@ class Tube(FileModel):
     """Long chains side by side, held apart by braces, along a course of cells."""
 
     closed: bool = Field(
-        description="true: the long chains are tied into rings; false: their ends stay open"
+        description="whether the long chains are tied into rings (true) or stay open (false)"
     )
     chains: Literal[2, 3, 4] = Field(
         description="how many long chains: 2 a flat ladder (A outer, B inner); 3 a triangle "
@@ -225,16 +226,17 @@ class Design(FileModel):
         None, description="how many people build it, for the timetable"
     )
     prices: dict[Key, Price] = Field(
-        default_factory=dict, description="price of one balloon, by its key"
+        default_factory=dict, description="the price of one balloon, by its key"
     )
     pack_sizes: dict[Key, Annotated[int, Field(ge=1, le=100_000)]] = Field(
-        default_factory=dict, description="balloons in a bought pack, by the balloon's key"
+        default_factory=dict,
+        description="how many balloons a bought pack holds, by the balloon's key",
     )
     spare: Annotated[float, Field(ge=0, le=1, allow_inf_nan=False)] = Field(
-        0.05, description="extra balloons to take, as a fraction: 0.05 is 5 in a hundred"
+        0.05, description="the extra balloons to take, as a fraction: 0.05 is 5 in a hundred"
     )
     labour: dict[LabourKind, Minutes] = Field(
-        default_factory=dict, description="minutes for one operation, by its kind"
+        default_factory=dict, description="the minutes that one operation takes, by its kind"
     )
     brand: Brand | None = Field(None, description="whose plan this is, for the cover")
     text: dict[StageName, Annotated[str, Field(max_length=2000)]] = Field(

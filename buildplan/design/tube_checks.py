@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from statistics import fmean
 
 from buildplan.design.coming_round import check_coming_round
@@ -13,7 +13,7 @@ from buildplan.design.course import (
     CourseCell,
     cell_counts,
 )
-from buildplan.design.lengths import tie_to_tie
+from buildplan.design.lengths import likely, tie_to_tie
 from buildplan.design.mistake import Mistake, Path, listed
 from buildplan.design.model import Balloon, ChainLetter, Tube
 from buildplan.design.salvage import Salvaged, list_in
@@ -70,7 +70,7 @@ def check_tube(
             yield Mistake(
                 at, "a cell [0, 0] advances no chain", "take it out, or let a side advance"
             )
-    if tube.right("chains") and "single" not in given:
+    if tube.right("chains") and given.get("single") is None:
         yield from _check_singles(tube.part.chains, cells, given.get("brace"))
     if tube.right("closed", "chains", "course") and (0, 0) not in [cell for _, cell in cells]:
         yield from _check_course(tube, balloons, colour_pattern)
@@ -163,7 +163,7 @@ def _check_course(
             )
             return
     if part.closed and tube.right("long", "brace"):
-        lengths = side_lengths(part, balloons, colour_pattern)
+        lengths = _side_lengths(part, balloons, colour_pattern)
         if lengths is not None:
             yield from check_coming_round(counts, lengths, at)
 
@@ -174,40 +174,42 @@ def _balloon_total(chains: int, outer: int, inner: int, cells: int) -> int:
     return links + cells * LINKS_PER_BRACE[chains] + links * BALLOONS_PER_LOCK
 
 
-def _length(key: object, balloons: Balloons) -> float | None:
-    """Tie-to-tie length of a link, if the file says enough, and rightly, about it."""
-    balloon = balloons.get(key) if isinstance(key, str) else None
-    if balloon is None or not balloon.right(
-        "kind", "nominal", "inflate_to", "tie_to_tie", "chain_of_ten"
-    ):
-        return None
-    part = balloon.part
-    if part.kind != "link" or part.inflate_to > part.nominal:
-        return None
-    return tie_to_tie(part)[0]
+def _links(keys: Iterable[object], balloons: Balloons) -> list[Balloon] | None:
+    """The links of these keys, if the file says enough, and rightly, about each's length."""
+    links = []
+    for key in keys:
+        balloon = balloons.get(key) if isinstance(key, str) else None
+        if balloon is None or not balloon.right(
+            "kind", "nominal", "inflate_to", "tie_to_tie", "chain_of_ten"
+        ):
+            return None
+        link = balloon.part
+        if link.kind != "link" or link.inflate_to > link.nominal or not likely(link):
+            return None
+        links.append(link)
+    return links
 
 
-def side_lengths(
+def _side_lengths(
     tube: Tube, balloons: Balloons, colour_pattern: Mapping[str, object]
 ) -> SideLengths | None:
     """The mean lengths of a tube's links on either side and of its braces; None if one of
     them cannot be told."""
 
-    def mean_length(letters: Sequence[ChainLetter]) -> float | None:
-        chains = []
+    def side(letters: Sequence[ChainLetter]) -> list[Balloon] | None:
+        keys: list[object] = []
         for letter in letters:
             long = tube.long.get(letter) if isinstance(tube.long, dict) else tube.long
-            keys = list_in(colour_pattern.get(letter)) or [long]
-            lengths = [_length(key, balloons) for key in keys]
-            known = [length for length in lengths if length is not None]
-            if len(known) < len(lengths):
-                return None
-            chains.append(fmean(known))
-        return fmean(chains)
+            keys += list_in(colour_pattern.get(letter)) or [long]
+        return _links(keys, balloons)
 
-    outer = mean_length(OUTER_CHAINS[tube.chains])
-    inner = mean_length(INNER_CHAINS[tube.chains])
-    brace = _length(tube.brace, balloons)
-    if outer is None or inner is None or brace is None:
+    outer, inner = side(OUTER_CHAINS[tube.chains]), side(INNER_CHAINS[tube.chains])
+    braces = _links([tube.brace], balloons)
+    if outer is None or inner is None or braces is None:
         return None
-    return SideLengths(outer, inner, brace)
+    return SideLengths(
+        outer=fmean(tie_to_tie(link)[0] for link in outer),
+        inner=fmean(tie_to_tie(link)[0] for link in inner),
+        brace=tie_to_tie(braces[0])[0],
+        inner_gauge=fmean(link.inflate_to for link in inner),
+    )

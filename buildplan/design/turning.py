@@ -13,7 +13,7 @@ A closed plane curve that does not cross itself turns 360 degrees in all.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import asin, degrees, radians, sin
 
 from buildplan.design.course import CourseCell
@@ -36,11 +36,13 @@ MOST_TOLERANCE_DEG = 45.0
 
 @dataclass(frozen=True)
 class SideLengths:
-    """Tie-to-tie lengths of a tube's links, in any one unit."""
+    """Mean tie-to-tie lengths of a tube's links, and the gauge that the inner ones are sized
+    to, in any one unit."""
 
     outer: float
     inner: float
     brace: float
+    inner_gauge: float
 
 
 @dataclass(frozen=True)
@@ -117,19 +119,16 @@ def comes_round(counts: Mapping[CourseCell, int], lengths: SideLengths) -> bool:
     return abs(shortfall) <= tolerance_deg(counts, lengths)
 
 
-def inner_length_that_closes(
-    counts: Mapping[CourseCell, int], lengths: SideLengths
-) -> float | None:
-    """The inner links' length with which the straight cells make up a full turn, everything
-    else left as it is; None when no sensible length does."""
+def inner_gauge_that_closes(counts: Mapping[CourseCell, int], lengths: SideLengths) -> float | None:
+    """The gauge to size the inner links to so that the course makes a full turn, everything
+    else left as it is; None when no sensible gauge does. Lengths go with the gauge."""
 
     def shortfall(inner: float) -> float:
-        turn = course_turn(counts, SideLengths(lengths.outer, inner, lengths.brace))
-        return turn.shortfall_deg()
+        return course_turn(counts, replace(lengths, inner=inner)).shortfall_deg()
 
     # a longer inner link always makes a course turn less
     now = shortfall(lengths.inner)
-    wrong, right = lengths.inner, lengths.outer * (0.4 if now > 0 else 2.0)
+    wrong, right = lengths.inner, lengths.outer * (0.5 if now > 0 else 2.0)
     if shortfall(right) * now > 0:
         return None
     for _ in range(50):
@@ -138,4 +137,4 @@ def inner_length_that_closes(
             wrong = middle
         else:
             right = middle
-    return right
+    return lengths.inner_gauge * right / lengths.inner

@@ -246,14 +246,6 @@ class _Composer:
                 f"{shown(written)[1:-1]} has a leading zero, which some read as octal",
                 f"write {bare[:MAX_DIGITS]} for the number, or put it in quotes as text",
             )
-        elif len(written) > MAX_DIGITS and _DECIMAL.fullmatch(written):
-            self._mistake(
-                event,
-                path,
-                f"a number of {len(written)} characters is too long",
-                f"no number of a design needs more than {MAX_DIGITS}",
-            )
-            return Scalar(1, written, _mark(event))
         return Scalar(_resolved(written), written, _mark(event))
 
     def _items(
@@ -322,13 +314,15 @@ def _extent(children: Collection[Node]) -> tuple[int, int]:
 
 
 def _resolved(written: str) -> str | int | float | bool | None:
-    """The value of an unquoted scalar."""
+    """The value of an unquoted scalar; a number too long to be one stays text."""
     if _NULL.fullmatch(written):
         return None
     if _TRUE.fullmatch(written):
         return True
     if _FALSE.fullmatch(written):
         return False
+    if len(written) > MAX_DIGITS:
+        return written
     if _WHOLE.fullmatch(written):
         return int(written)
     if _DECIMAL.fullmatch(written):

@@ -37,6 +37,11 @@ WORDS = (
         "write `key: value`, with a space after the colon",
     ),
     (
+        r"unknown escape|expected escape",
+        "a backslash in this text begins no known character",
+        "write text with backslashes in 'single quotes'",
+    ),
+    (
         r"quoted scalar",
         "a quotation mark is opened and never closed",
         "close the text with the same mark, on the same line",
@@ -55,11 +60,6 @@ WORDS = (
         r"parsing a block (mapping|collection)|expected <block end>|parsing a block sequence",
         "this line is not indented like the lines that it belongs with",
         "indent keys and items of the same list by the same number of spaces",
-    ),
-    (
-        r"escape",
-        "a backslash in this text begins no known character",
-        "write text with backslashes in 'single quotes'",
     ),
     (
         r"special characters are not allowed",
