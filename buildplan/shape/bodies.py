@@ -113,6 +113,24 @@ def crowding(bodies: Bodies, constants: Mapping[str, Constant]) -> Springs:
     )
 
 
+def opening(bodies: Bodies, constants: Mapping[str, Constant]) -> Springs:
+    """Two links that meet would rather lie in one line: the knots' own slight stiffness.
+
+    Far too weak to stretch anything. It settles what lengths and crowding leave open (a loose ring
+    lies round, a wall of squares lies flat), so that a floppy piece has one drawn shape.
+    """
+    parted = bodies.far_ends[:, 0] != bodies.far_ends[:, 1]
+    first, second, _ = bodies.sharing[parted].T
+    return springs_between(
+        bodies.far_ends[parted],
+        np.array([0.5, -0.5]),
+        bodies.joints,
+        0.5 * (bodies.length_m[first] + bodies.length_m[second]),
+        constants["opening_stiffness"].value,
+        push_only=True,
+    )
+
+
 def touching_m(bodies: Bodies, pairs: IntArray, constants: Mapping[str, Constant]) -> FloatArray:
     """How near the midpoints of bodies that share no joint may come, (pairs,).
 

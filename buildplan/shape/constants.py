@@ -48,8 +48,9 @@ _TABLE = (
     Constant("strut_stiffness", 1500.0, "N/m", 500.0, 4000.0, FROM_MEMORY),
     Constant("crowding_stiffness", 45.0, "N/m", 15.0, 150.0, f"{FROM_MEMORY}, a trial's fit"),
     Constant("crowding_ratio", 0.72, "of tie-to-tie", 0.70, 0.75, f"{FROM_MEMORY}, a trial's fit"),
+    Constant("opening_stiffness", 0.1, "N/m", 0.0, 0.5, FROM_MEMORY),
     Constant("overlap_stiffness", 300.0, "N/m", 100.0, 800.0, FROM_MEMORY),
-    Constant("lock_stiffness", 0.35, "N m/rad", 0.1, 1.0, FROM_MEMORY),
+    Constant("lock_stiffness", 0.1, "N m/rad", 0.03, 0.3, f"{FROM_MEMORY}; two links at one lock"),
     # the wind
     Constant("drag", 1.2, "", 1.0, 1.4, f"{FROM_MEMORY}; infinite cylinder 1.20, flat plate 1.28"),
 )

@@ -15,6 +15,7 @@ from buildplan.shape.bodies import (
     contacts,
     crowding,
     neighbours,
+    opening,
     struts,
     touching_m,
 )
@@ -80,7 +81,7 @@ def _starts(framework: Framework, bodies: Bodies, settings: Settings) -> list[Fl
 
 def _at_rest(framework: Framework, bodies: Bodies, settings: Settings) -> list[Relaxed]:
     """The piece at rest from every start, lowest energy first."""
-    springs = together([struts(bodies, settings.constants), crowding(bodies, settings.constants)])
+    springs = together(part(bodies, settings.constants) for part in (struts, crowding, opening))
     basis = mirrored_basis(_twins(framework)) if framework.mirror else free_basis(bodies.joints)
     results = [
         relax_apart(
@@ -98,6 +99,25 @@ def _at_rest(framework: Framework, bodies: Bodies, settings: Settings) -> list[R
     return sorted(results, key=lambda result: round(result.energy_j, 6))
 
 
+def end_feet(framework: Framework, positions_m: FloatArray) -> tuple[str, ...]:
+    """The joints that an open tube stands on unless told otherwise; none for any other piece.
+
+    One that turns back on itself, an arch, stands on both ends; one that does not, a column, on
+    its first.
+    """
+    if framework.closed or not framework.braces:
+        return ()
+    first, last = framework.braces[0].section, framework.braces[-1].section
+    number = {joint: i for i, joint in enumerate(framework.joints)}
+
+    def middle(section: Sequence[str]) -> FloatArray:
+        return np.asarray(positions_m[[number[joint] for joint in section]].mean(axis=0))
+
+    away = middle(framework.braces[min(1, len(framework.braces) - 1)].section) - middle(first)
+    back = middle(last) - middle(framework.braces[max(len(framework.braces) - 2, 0)].section)
+    return (*first, *last) if float(away @ back) < 0 else first
+
+
 def _pose(
     framework: Framework,
     bodies: Bodies,
@@ -107,12 +127,10 @@ def _pose(
 ) -> FloatArray:
     """Rotation (3, 3) that sets the piece upright."""
     number = {joint: i for i, joint in enumerate(framework.joints)}
-    feet = [number[joint] for joint in stand_on]
-    if not feet and framework.braces and not framework.closed:
-        ends = (*framework.braces[0].section, *framework.braces[-1].section)
-        feet = [number[joint] for joint in ends]
+    flat = bool(framework.mirror)
+    feet = [number[joint] for joint in stand_on or end_feet(framework, positions_m)]
     if feet:
-        return pose_on(np.array(feet), positions_m).rotation
+        return pose_on(np.array(feet), positions_m, flat).rotation
     mass, where = masses(framework, bodies, positions_m, constants)
     centre = mass @ where / mass.sum()
     middle = bodies.midpoints_m(positions_m)
@@ -120,7 +138,7 @@ def _pose(
     start = positions_m[[number[joint] for joint in first]].mean(axis=0)
     poses: list[Pose] = (
         poses_in_plane(middle, bodies.radius_m, centre)
-        if framework.mirror
+        if flat
         else poses_in_space(middle, bodies.radius_m, centre)
     )
     best = best_pose(poses, start)
@@ -213,7 +231,7 @@ def _problems(
         other
         for other in results[1:]
         if other.energy_j < 1.02 * best.energy_j + 1e-9
-        and _same_shape(best.positions_m, other.positions_m) > 0.02 * size
+        and _same_shape(best.positions_m, other.positions_m) > 0.05 * size
     ]
     if rivals:
         apart = np.linalg.norm(rivals[0].positions_m - best.positions_m, axis=1)

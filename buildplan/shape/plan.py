@@ -151,7 +151,8 @@ def close_plan(plan: Plan, turn: FloatArray, slant: FloatArray) -> tuple[FloatAr
     def misses(batch: FloatArray) -> FloatArray:
         middle, heading = lay_sections(plan, batch[..., :cells], batch[..., cells:])
         gap = (middle[..., -1] - middle[..., 0]) / scale
-        return np.stack([-heading[..., -1] - full, gap.real, gap.imag], axis=-1)
+        short = full + heading[..., -1]
+        return np.asarray(np.stack([-short, gap.real, gap.imag], axis=-1))
 
     step = 1e-6
     for _ in range(60):
@@ -162,10 +163,10 @@ def close_plan(plan: Plan, turn: FloatArray, slant: FloatArray) -> tuple[FloatAr
         slopes = (misses(angles + nudge) - misses(angles - nudge)) / (2 * step)
         # least |change / ease| from `wanted` that meets the conditions made linear at `angles`
         across = slopes.T @ (ease[:, None] * slopes)
-        multipliers = np.linalg.lstsq(across, -miss + slopes.T @ (angles - wanted), rcond=1e-12)[0]
+        multipliers = np.linalg.lstsq(across, slopes.T @ (angles - wanted) - miss, rcond=1e-12)[0]
         move = wanted + ease * (slopes @ multipliers) - angles
         angles = angles + move * min(1.0, 0.4 / max(float(np.abs(move).max()), 1e-12))
-        limit = np.where(np.arange(2 * cells) < cells, WIDEST_TURN, np.radians(60))
+        limit: FloatArray = np.where(np.arange(2 * cells) < cells, WIDEST_TURN, np.radians(60))
         angles = np.clip(angles, -limit, limit)
     return angles[:cells], angles[cells:]
 

@@ -1,7 +1,8 @@
 """Relaxing: from a start to the nearest shape in which all forces balance.
 
-A quasi-Newton run (scipy's L-BFGS, analytic gradients) brings a rough start near, a damped
-Newton run on the sparse second derivatives finishes it. Positions are `basis @ freedom`, so that
+Damped Newton steps on the sparse second derivatives, with a quasi-Newton run (scipy's L-BFGS) where
+they stall: a tube's long soft modes take hundreds of quasi-Newton steps but six or so of Newton's.
+Positions are `basis @ freedom`, so that
 a piece may be held symmetric, flat or free by the choice of the basis.
 """
 
@@ -18,6 +19,8 @@ from scipy.sparse.linalg import splu
 from buildplan.shape.bodies import Bodies, IntArray
 from buildplan.shape.model import FloatArray
 from buildplan.shape.springs import Springs, energy_and_gradient, stiffness_matrix, together
+
+NEWTON_STEPS, QUASI_NEWTON_STEPS = 60, 500
 
 ContactsOf = Callable[[IntArray], Springs]
 NeighboursOf = Callable[[FloatArray, float], IntArray]
@@ -61,71 +64,118 @@ def mirrored_basis(twin: IntArray) -> sparse.csr_array:
     return sparse.csr_array((values, (rows, columns)), shape=(3 * len(twin), freedoms))
 
 
+@dataclass(frozen=True)
+class _Rest:
+    """Where a minimiser stands: freedoms, energy, gradient, iterations so far."""
+
+    freedom: FloatArray
+    energy: float
+    gradient: FloatArray
+    iterations: int
+
+
+class _Energy:
+    """Energy, gradient and second derivatives as functions of the freedoms."""
+
+    def __init__(self, springs: Springs, basis: sparse.csr_array, load_n: FloatArray) -> None:
+        self.springs, self.basis, self.load = springs, basis, load_n
+        self.turned = sparse.csr_array(basis.T)
+        self.unit = sparse.eye_array(basis.shape[1], format="csr")
+
+    def positions(self, freedom: FloatArray) -> FloatArray:
+        return np.asarray(self.basis @ freedom).reshape(-1, 3)
+
+    def value(self, freedom: FloatArray) -> tuple[float, FloatArray]:
+        positions = self.positions(freedom)
+        energy, gradient = energy_and_gradient(self.springs, positions)
+        energy -= float((self.load * positions).sum())
+        return energy, np.asarray(self.turned @ (gradient - self.load).ravel())
+
+    def curvature(self, freedom: FloatArray) -> sparse.csr_array:
+        full = stiffness_matrix(self.springs, self.positions(freedom))
+        return sparse.csr_array(self.turned @ full @ self.basis)
+
+
+def _newton(
+    problem: _Energy, start: _Rest, tolerance_n: float, longest_m: float, steps: int
+) -> _Rest:
+    """Newton's method, damped as Levenberg and Marquardt do, on the sparse second derivatives.
+
+    The damping grows until the damped matrix is positive definite (its factors tell) and the step
+    brings the energy down; it shrinks where the quadratic model foretells the energy well.
+    """
+    now, damping = start, 1e-3 * float(problem.springs.stiffness_n_per_m.max(initial=1.0))
+    ceiling = 1e6 * damping
+    for _ in range(steps):
+        if np.abs(now.gradient).max(initial=0.0) <= tolerance_n:
+            break
+        curvature = problem.curvature(now.freedom)
+        while damping < ceiling:
+            factors = splu(
+                sparse.csc_array(curvature + damping * problem.unit),
+                permc_spec="MMD_AT_PLUS_A",
+                diag_pivot_thresh=0.0,
+                options={"SymmetricMode": True},
+            )
+            if (factors.U.diagonal() <= 0).any():
+                damping *= 4
+                continue
+            step = -factors.solve(now.gradient)
+            step *= min(1.0, longest_m / max(float(np.abs(step).max()), 1e-300))
+            energy, gradient = problem.value(now.freedom + step)
+            foretold = -float(now.gradient @ step) - 0.5 * float(step @ (curvature @ step))
+            gain = (now.energy - energy) / foretold if foretold > 0 else -1.0
+            calmer = np.linalg.norm(gradient) < np.linalg.norm(now.gradient)
+            if energy <= now.energy + 1e-14 * abs(now.energy) and (gain > 1e-4 or calmer):
+                break
+            damping *= 4
+        else:
+            break
+        now = _Rest(now.freedom + step, energy, gradient, now.iterations + 1)
+        if gain > 0.5:
+            damping = max(damping / 5, 1e-8)
+    return now
+
+
+def _quasi_newton(problem: _Energy, start: _Rest, tolerance_n: float, steps: int) -> _Rest:
+    """scipy's L-BFGS: slower to finish, but not put off by a start that is far away."""
+    found = minimize(
+        problem.value,
+        start.freedom,
+        jac=True,
+        method="L-BFGS-B",
+        options={"maxiter": steps, "gtol": tolerance_n, "ftol": 1e-15, "maxcor": 20},
+    )
+    energy, gradient = problem.value(found.x)
+    return _Rest(found.x, energy, gradient, start.iterations + int(found.nit))
+
+
 def relax(
     springs: Springs,
     basis: sparse.csr_array,
     start_m: FloatArray,
     tolerance_n: float,
-    steps: int = 3000,
+    longest_m: float = 0.1,
     load_n: FloatArray | None = None,
 ) -> Relaxed:
     """Bring `start_m` (joints, 3) to rest under `springs` and a dead load (joints, 3).
 
-    Ends when no freedom is pushed with more than `tolerance_n`, or after `steps`.
+    Ends when no freedom is pushed with more than `tolerance_n`. No freedom moves more than
+    `longest_m` in one Newton step.
     """
-    turned = sparse.csr_array(basis.T)
+    problem = _Energy(springs, basis, np.zeros_like(start_m) if load_n is None else load_n)
     freedom = _freedoms(basis, start_m)
-    load = np.zeros_like(start_m) if load_n is None else load_n
-
-    def value(q: FloatArray) -> tuple[float, FloatArray]:
-        positions = (basis @ q).reshape(-1, 3)
-        energy, gradient = energy_and_gradient(springs, positions)
-        return (
-            energy - float((load * positions).sum()),
-            np.asarray(turned @ (gradient - load).ravel()),
-        )
-
-    rough = minimize(
-        value,
-        freedom,
-        jac=True,
-        method="L-BFGS-B",
-        options={
-            "maxiter": steps,
-            "maxfun": 2 * steps,
-            "gtol": tolerance_n,
-            "ftol": 1e-15,
-            "maxcor": 20,
-        },
-    )
-    freedom, iterations = rough.x, int(rough.nit)
-    energy, gradient = value(freedom)
-    damping = 1e-3 * float(springs.stiffness_n_per_m.max())
-    for _ in range(60):
-        if np.abs(gradient).max(initial=0.0) <= tolerance_n:
+    now = _Rest(freedom, *problem.value(freedom), 0)
+    for _ in range(3):
+        now = _newton(problem, now, tolerance_n, longest_m, NEWTON_STEPS)
+        if np.abs(now.gradient).max(initial=0.0) <= tolerance_n:
             break
-        positions = (basis @ freedom).reshape(-1, 3)
-        curvature = turned @ stiffness_matrix(springs, positions) @ basis
-        accepted = False
-        for _ in range(12):
-            shifted = sparse.csc_array(curvature + damping * sparse.eye_array(len(freedom)))
-            step = -splu(shifted).solve(gradient)
-            trial_energy, trial_gradient = value(freedom + step)
-            better = np.linalg.norm(trial_gradient) < np.linalg.norm(gradient)
-            if trial_energy < energy or (better and trial_energy < energy + 1e-12 * abs(energy)):
-                accepted = True
-                break
-            damping *= 8
-        if not accepted:
-            break
-        freedom, energy, gradient = freedom + step, trial_energy, trial_gradient
-        damping = max(damping / 8, 1e-9)
-        iterations += 1
+        now = _quasi_newton(problem, now, tolerance_n, QUASI_NEWTON_STEPS)
     return Relaxed(
-        positions_m=np.asarray(basis @ freedom).reshape(-1, 3),
-        energy_j=float(energy),
-        residual_n=float(np.abs(gradient).max(initial=0.0)),
-        iterations=iterations,
+        positions_m=problem.positions(now.freedom),
+        energy_j=now.energy,
+        residual_n=float(np.abs(now.gradient).max(initial=0.0)),
+        iterations=now.iterations,
         springs=springs,
     )
 
@@ -157,7 +207,7 @@ def relax_apart(
     for _ in range(12):
         pairs = neighbours_of(positions, skin)
         active = together([springs, contacts_of(pairs)]) if len(pairs) else springs
-        result = relax(active, basis, positions, tolerance_n, load_n=load_n)
+        result = relax(active, basis, positions, tolerance_n, skin / 2, load_n)
         iterations += result.iterations
         positions = result.positions_m
         met = neighbours_of(positions, 0.0)

@@ -17,6 +17,8 @@ from buildplan.shape.bodies import IntArray
 from buildplan.shape.model import FloatArray
 
 EQUAL = 1e-3  # poses within this share of each other count as equally stable
+LEVEL = 0.1  # of a body's radius: how much higher a body may lie and still help to carry
+FOOT_SPREAD = 0.05  # of the piece's size: feet nearer together than this count as one place
 
 
 @dataclass(frozen=True)
@@ -68,7 +70,7 @@ def poses_in_plane(middle_m: FloatArray, radius_m: FloatArray, centre_m: FloatAr
         rotation = turned_in_plane(-float(np.arctan2(edge[1], edge[0]) + tilt))
         placed = middle_m @ rotation.T
         low = placed[:, 1] - radius_m
-        carrying = low < low.min() + 0.02 * float(radius_m.mean())
+        carrying = low < low.min() + LEVEL * float(radius_m.mean())
         centre = rotation @ centre_m
         reach = min(centre[0] - placed[carrying, 0].min(), placed[carrying, 0].max() - centre[0])
         if reach <= 0:
@@ -78,25 +80,28 @@ def poses_in_plane(middle_m: FloatArray, radius_m: FloatArray, centre_m: FloatAr
     return poses
 
 
-def pose_on(feet: IntArray, positions_m: FloatArray) -> Pose:
-    """The turn in the middle plane that puts the joints `feet` lowest, on one level.
+def pose_on(feet: IntArray, positions_m: FloatArray, in_plane: bool) -> Pose:
+    """The turn that puts the joints `feet` lowest and level with one another.
 
-    With one foot (or several at one place) the middle of the piece goes straight above it;
-    with more, their line lies level and the piece above it.
+    Up is the way from the feet to the middle of the piece, square to the line or plane that the
+    feet lie in. `in_plane` allows turns about z only.
     """
-    flat = positions_m[:, :2]
-    spots = flat[feet]
-    centre = spots.mean(axis=0)
-    away = flat.mean(axis=0) - centre
-    spread, _, axes = np.linalg.svd(spots - centre, full_matrices=False)
-    size = float(np.ptp(flat, axis=0).max())
-    if len(feet) > 1 and np.linalg.norm((spots - centre) @ axes[0]) > 0.05 * size and spread.any():
-        normal = np.array([-axes[0][1], axes[0][0]])
-        upward = normal if normal @ away >= 0 else -normal
+    points = positions_m[:, :2] if in_plane else positions_m
+    spots = points[feet]
+    away = points.mean(axis=0) - spots.mean(axis=0)
+    _, spread, axes = np.linalg.svd(spots - spots.mean(axis=0), full_matrices=True)
+    wide = spread > FOOT_SPREAD * float(np.ptp(points, axis=0).max())
+    level = axes[: min(int(wide.sum()), points.shape[1] - 1)]
+    upward = away - level.T @ (level @ away)
+    if np.linalg.norm(upward) < 1e-6 * max(np.linalg.norm(away), 1e-12):
+        upward = axes[len(level)]
+    upward = upward / np.linalg.norm(upward)
+    if in_plane:
+        rotation = turned_in_plane(float(np.pi / 2 - np.arctan2(upward[1], upward[0])))
     else:
-        upward = away
-    rotation = turned_in_plane(float(np.pi / 2 - np.arctan2(upward[1], upward[0])))
-    return Pose(rotation, 0.0, lopsidedness((positions_m @ rotation.T)[:, :2]))
+        rotation = _down(-upward)
+        rotation = _facing(positions_m @ rotation.T) @ rotation
+    return Pose(rotation, 0.0, lopsidedness(positions_m @ rotation.T))
 
 
 def poses_in_space(middle_m: FloatArray, radius_m: FloatArray, centre_m: FloatArray) -> list[Pose]:
@@ -108,7 +113,7 @@ def poses_in_space(middle_m: FloatArray, radius_m: FloatArray, centre_m: FloatAr
     for normal in normals:
         placed = middle_m @ _down(normal).T
         low = placed[:, 1] - radius_m
-        carrying = placed[low < low.min() + 0.02 * float(radius_m.mean())]
+        carrying = placed[low < low.min() + LEVEL * float(radius_m.mean())]
         rotation = _down(normal)
         centre = rotation @ centre_m
         reach = inside_by(carrying[:, [0, 2]], centre[[0, 2]])

@@ -48,7 +48,10 @@ def _classical(distance: FloatArray) -> FloatArray:
     squared = distance**2
     centred = squared - squared.mean(axis=0) - squared.mean(axis=1)[:, None] + squared.mean()
     values, vectors = np.linalg.eigh(-0.5 * centred)
-    return np.asarray(vectors[:, -1:-4:-1] * np.sqrt(np.maximum(values[-1:-4:-1], 0)))
+    places = np.zeros((len(distance), 3))
+    kept = min(3, len(distance))
+    places[:, :kept] = (vectors * np.sqrt(np.maximum(values, 0)))[:, ::-1][:, :kept]
+    return places
 
 
 def _majorised(places: FloatArray, distance: FloatArray, rounds: int = 60) -> FloatArray:
