@@ -123,7 +123,7 @@ def dimensioned_view(
     if person is not None:
         reach = np.array([high[0] + 0.85, max(high[1], low[1] + PERSON_M)])
     below = size + 2 * _OFF_PT + (size + 3 if person else 0) + 6
-    left = text_width(upright, size) / 2 + _ARROW_PT + 2 * _OFF_PT + 4
+    left = text_width(upright, size) + 2 * _OFF_PT + 6
     room = np.array([width - left - 8, height - below - 8])
     scale = float(np.min(room / (reach - low)))
     spare = room - scale * (reach - low)

@@ -14,21 +14,25 @@ from buildplan.drawing.ground import ground_shadow
 from buildplan.drawing.labels import DARK, joint_dot, joint_tags, leaders, place_tags
 from buildplan.drawing.looks import quantised_length, quantised_line
 from buildplan.drawing.marks import Circle, Ink, Look, Mark, Picture, Polyline
-from buildplan.drawing.sight import behind_new, in_front_of_new
+from buildplan.drawing.sight import LEVEL_M, behind_new, in_front_of_new, paint_order
 from buildplan.drawing.stamps import link_stamps, round_stamps
 from buildplan.framework.model import Framework
 from buildplan.shape.model import Shape
+
+__all__ = ["Scene", "body_marks", "close_up", "finished", "finished_picture", "step_picture"]
 
 FloatArray = npt.NDArray[np.float64]
 IntArray = npt.NDArray[np.int_]
 
 # Outline widths on paper, in points.
-NEW_LINE_PT = 0.75
+NEW_LINE_PT = 0.85
 DONE_LINE_PT = 0.45
 # Bodies at least this wide on paper show which end is neck and which is tail.
 ENDS_FROM_PT = 44.0
 # In a close-up, work further than this many link lengths from the joints is left out.
 CLOSE_REACH = 2.5
+# Round the whole piece, so that the ring round a place at its rim stays in the picture.
+RING_MARGIN_PT = 14.0
 FRAME_LINE = Ink(stroke="#8A9AA8", width=0.9)
 
 
@@ -75,7 +79,7 @@ def step_picture(
     in this step and ringed, `labels` those that are named, and a circle goes round those of
     `place`, to show where a close-up is.
     """
-    view = view_of(scene, camera, width, height, scene.shape.joints)
+    view = view_of(scene, camera, width, height, scene.shape.joints, margin=RING_MARGIN_PT)
     marks = _picture_marks(scene, view, (width, height), (), ties, labels, label_size)
     if place:
         marks.append(place_ring(scene, view, place))
@@ -174,7 +178,9 @@ def body_marks(
     if focus:
         near_to = np.array([shape.at[joint] for joint in focus])
         away = np.min(np.linalg.norm(bodies.centre[:, None] - near_to[None], axis=2), axis=1)
-        shown &= bodies.is_new | (away < CLOSE_REACH * link_m)
+        # a lock goes with the links about it, none is left hanging by itself
+        reach = np.where(bodies.is_link, CLOSE_REACH, CLOSE_REACH - 0.7) * link_m
+        shown &= bodies.is_new | (away < reach)
     bodies = bodies.some(shown)
     _, depth = view.place(bodies.centre)
     tie_points = np.array([shape.at[joint] for joint in ties]).reshape(-1, 3)
@@ -184,13 +190,16 @@ def body_marks(
         tones = depth_tones(bodies, depth, link_m)
 
     stamps = _Stamper(scene, view, bodies)
-    # fillings at the depth where they hide nothing new; outlines at their own
-    layers = [(painted[i], i, "new" if bodies.is_new[i] else "done") for i in range(len(depth))]
-    layers += [(depth[i], i, "outline") for i in range(len(depth)) if through[i]]
-    layers.sort(key=lambda layer: (layer[0], layer[1]))
+    # fillings at the depth where they hide nothing new, outlines at their own
+    rows = [int(i) for i in paint_order(bodies, painted)]
+    outlines = [int(i) for i in paint_order(bodies, depth) if through[i]]
     marks: list[Mark] = []
-    for _, i, state in layers:
-        marks += stamps.of(int(i), state, int(tones[i]))
+    for i in rows:
+        while outlines and depth[outlines[0]] < painted[i] - LEVEL_M:
+            marks += stamps.of(outlines.pop(0), "outline", 0)
+        marks += stamps.of(i, "new" if bodies.is_new[i] else "done", int(tones[i]))
+    for i in outlines:
+        marks += stamps.of(i, "outline", 0)
     return marks
 
 

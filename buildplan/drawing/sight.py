@@ -1,4 +1,4 @@
-"""What is seen in a picture and what is covered, and the camera that shows the work best.
+"""What is seen in a picture and what is covered.
 
 Bodies count as discs of their gauge, painted in the order of their middles' depth, as the
 pictures paint them.
@@ -13,16 +13,16 @@ import numpy as np
 import numpy.typing as npt
 
 from buildplan.drawing.bodies import Bodies, Scene, link_length_m, scene_bodies
-from buildplan.drawing.camera import Camera, angle_between_deg, project, turned
+from buildplan.drawing.camera import Camera, project
 
 FloatArray = npt.NDArray[np.float64]
 BoolArray = npt.NDArray[np.bool_]
 
-ENOUGH_SEEN = 0.8
 # A body that covers less than this share of a new body's disc is left opaque.
 SLIGHT_COVER = 0.06
+# Depths closer than this are level: existing work is painted first.
+LEVEL_M = 1e-6
 _SAMPLES = 60
-_TURNS_DEG = (-60.0, -45.0, -30.0, -15.0, 0.0, 15.0, 30.0, 45.0, 60.0)
 
 
 @dataclass(frozen=True)
@@ -32,13 +32,14 @@ class Sight:
     `share` is the part of the new bodies' discs, each counted whole, that nothing opaque
     covers, `by_existing` the part that existing work covers; `joints_seen` the share of the
     joints that no new body covers, `spread` the least distance between two of them on the
-    page, in link lengths.
+    page, in link lengths; `outlined` counts the bodies that have to be seen through.
     """
 
     share: float
     by_existing: float
     joints_seen: float
     spread: float
+    outlined: int
 
 
 def disc_samples(count: int = _SAMPLES) -> FloatArray:
@@ -48,7 +49,7 @@ def disc_samples(count: int = _SAMPLES) -> FloatArray:
     return np.column_stack([radius * np.cos(angle), radius * np.sin(angle)])
 
 
-def _lens_share(apart: FloatArray, own: FloatArray, other: FloatArray) -> FloatArray:
+def lens_share(apart: FloatArray, own: FloatArray, other: FloatArray) -> FloatArray:
     """Share of a disc of radius `own` that a disc of radius `other`, `apart` away, covers."""
     a, r, q = np.broadcast_arrays(np.maximum(apart, 1e-12), own, other)
     cut = np.clip((a**2 + r**2 - q**2) / (2 * a * r), -1, 1)
@@ -58,6 +59,12 @@ def _lens_share(apart: FloatArray, own: FloatArray, other: FloatArray) -> FloatA
     inside = np.where(q >= r, 1.0, (q / r) ** 2)
     share = np.where(a <= np.abs(r - q), inside, area / (np.pi * r**2))
     return np.asarray(np.where(a >= r + q, 0.0, share))
+
+
+def paint_order(bodies: Bodies, depth: FloatArray) -> npt.NDArray[np.intp]:
+    """Rows in the order of painting: deepest first, existing before new where level."""
+    rows = np.arange(len(depth))
+    return np.lexsort((rows, bodies.is_new, np.round(depth / LEVEL_M)))
 
 
 def in_front_of_new(
@@ -75,8 +82,8 @@ def in_front_of_new(
     done, new = np.flatnonzero(~bodies.is_new), np.flatnonzero(bodies.is_new)
     if done.size and new.size:
         apart = np.linalg.norm(flat[done][:, None] - flat[new][None], axis=2)
-        share = _lens_share(apart, bodies.radius[new][None], bodies.radius[done][:, None])
-        over = (share > SLIGHT_COVER) & (depth[done][:, None] >= depth[new][None])
+        share = lens_share(apart, bodies.radius[new][None], bodies.radius[done][:, None])
+        over = (share > SLIGHT_COVER) & (depth[done][:, None] > depth[new][None] + LEVEL_M)
         behind = np.min(np.where(over, depth[new][None], np.inf), axis=1)
         through[done] |= np.any(over, axis=1)
         painted[done] = np.minimum(painted[done], behind - 1e-6)
@@ -90,23 +97,23 @@ def in_front_of_new(
     return through, painted
 
 
-def behind_new(bodies: Bodies, camera: Camera, joints_m: FloatArray) -> BoolArray:
-    """Which of the joints (k, 3) lie behind a new body."""
+def behind_new(bodies: Bodies, camera: Camera, places_m: FloatArray) -> BoolArray:
+    """Which places (k, 3) lie behind a new body."""
     new = np.flatnonzero(bodies.is_new)
     flat, depth = project(camera, bodies.centre[new])
-    spots, joint_depth = project(camera, joints_m)
+    spots, place_depth = project(camera, places_m)
     apart = np.linalg.norm(spots[:, None] - flat[None], axis=2)
     radius = bodies.radius[new][None]
     # the rim of a disc is the turn of a round body: a joint there is still seen past it
-    hides = (apart < 0.9 * radius) & (depth[None] > joint_depth[:, None] + 0.1 * radius)
+    hides = (apart < 0.9 * radius) & (depth[None] > place_depth[:, None] + 0.1 * radius)
     return np.asarray(np.any(hides, axis=1))
 
 
 def sight_of(scene: Scene, camera: Camera, joints: Sequence[str] = ()) -> Sight:
     """What a camera shows of a scene's new bodies and of some joints."""
-    bodies = scene_bodies(scene)
-    ties = _joints_m(scene, joints)
-    return _sight(bodies, camera, ties, link_length_m(scene.framework))
+    return sight_of_bodies(
+        scene_bodies(scene), camera, joints_m(scene, joints), link_length_m(scene.framework)
+    )
 
 
 def visible_share(scene: Scene, camera: Camera, joints: Sequence[str] = ()) -> float:
@@ -114,20 +121,23 @@ def visible_share(scene: Scene, camera: Camera, joints: Sequence[str] = ()) -> f
     return sight_of(scene, camera, joints).share
 
 
-def _joints_m(scene: Scene, joints: Sequence[str]) -> FloatArray:
+def joints_m(scene: Scene, joints: Sequence[str]) -> FloatArray:
+    """Positions (k, 3) of joints."""
     return np.array([scene.shape.at[joint] for joint in joints]).reshape(-1, 3)
 
 
-def _sight(bodies: Bodies, camera: Camera, ties_m: FloatArray, link_m: float) -> Sight:
+def sight_of_bodies(bodies: Bodies, camera: Camera, ties_m: FloatArray, link_m: float) -> Sight:
+    """As `sight_of`, of bodies and positions of joints (k, 3)."""
     through, _ = in_front_of_new(bodies, camera, ties_m, link_m)
     flat, depth = project(camera, bodies.centre)
     new = np.flatnonzero(bodies.is_new)
     samples = disc_samples()
+    rank = np.argsort(paint_order(bodies, depth))
     seen, by_existing = [], []
     opaque = ~through
     for i in new:
         apart = np.linalg.norm(flat - flat[i], axis=1)
-        front = (depth > depth[i]) | ((depth == depth[i]) & (np.arange(len(depth)) > i))
+        front = rank > rank[i]
         over = np.flatnonzero(opaque & front & (apart < bodies.radius + bodies.radius[i]))
         points = flat[i] + bodies.radius[i] * samples
         hit = np.linalg.norm(points[:, None] - flat[over][None], axis=2) < bodies.radius[over]
@@ -136,55 +146,12 @@ def _sight(bodies: Bodies, camera: Camera, ties_m: FloatArray, link_m: float) ->
     weight = bodies.radius[new] ** 2
     share = float(np.average(seen, weights=weight)) if seen else 1.0
     covered = float(np.average(by_existing, weights=weight)) if seen else 0.0
+    outlined = int(np.count_nonzero(through))
     if not len(ties_m):
-        return Sight(share, covered, 1.0, 1.0)
+        return Sight(share, covered, 1.0, 1.0, outlined)
     spots, _ = project(camera, ties_m)
     joints_seen = float(1 - np.mean(behind_new(bodies, camera, ties_m)))
     between = np.linalg.norm(spots[:, None] - spots[None], axis=2)
     pairs = between[np.triu_indices(len(spots), 1)]
     spread = float(np.min(pairs)) / link_m if len(pairs) else 1.0
-    return Sight(share, covered, joints_seen, spread)
-
-
-def _score(sight: Sight, turn_deg: float) -> float:
-    return (
-        2.0 * min(sight.share, 0.95)
-        + 2.0 * sight.joints_seen
-        + 1.5 * min(sight.spread, 0.4) / 0.4
-        - turn_deg / 90
-    )
-
-
-def best_camera(
-    scene: Scene, joints: Sequence[str], near: Camera, stay: float = ENOUGH_SEEN
-) -> Camera:
-    """The camera that shows the new work and the joints best, turned from `near` no further
-    than it pays.
-
-    `near` itself when it already shows `stay` of the new work and every joint apart from the
-    others.
-    """
-    bodies = _close_bodies(scene, joints)
-    ties = _joints_m(scene, joints)
-    link_m = link_length_m(scene.framework)
-    found = _sight(bodies, near, ties, link_m)
-    if found.share >= stay and found.joints_seen == 1 and found.spread > 0.2:
-        return near
-    best, best_score = near, _score(found, 0.0)
-    for over in _TURNS_DEG:
-        for across in _TURNS_DEG:
-            camera = turned(near, across, over)
-            score = _score(_sight(bodies, camera, ties, link_m), angle_between_deg(near, camera))
-            if score > best_score + 1e-9:
-                best, best_score = camera, score
-    return best
-
-
-def _close_bodies(scene: Scene, joints: Sequence[str]) -> Bodies:
-    """The scene's bodies near the joints; all of them when no joint is given."""
-    bodies = scene_bodies(scene)
-    if not joints:
-        return bodies
-    ties = _joints_m(scene, joints)
-    away = np.min(np.linalg.norm(bodies.centre[:, None] - ties[None], axis=2), axis=1)
-    return bodies.some(away < 3 * link_length_m(scene.framework))
+    return Sight(share, covered, joints_seen, spread, outlined)

@@ -1,0 +1,159 @@
+"""Pictures as lists of marks: every part once, nearer later, new apart from old."""
+
+import numpy as np
+import pytest
+from drawn_pieces import GAUGE, LINK, brace_scene, straight_tube
+
+from buildplan.drawing.bodies import scene_bodies
+from buildplan.drawing.camera import CAMERAS, turned
+from buildplan.drawing.framing import view_of
+from buildplan.drawing.labels import label_boxes
+from buildplan.drawing.marks import Circle, Label, Look, Picture, Stamp
+from buildplan.drawing.scene import (
+    body_marks,
+    close_up,
+    finished,
+    finished_picture,
+    step_picture,
+)
+from buildplan.drawing.stamps import link_stamps
+
+VIEWS = ["front", "back", "side", "top", "corner"]
+
+
+def stamps(picture: Picture, form: str, *states: str) -> list[Stamp]:
+    return [
+        mark
+        for mark in picture.marks
+        if isinstance(mark, Stamp)
+        and mark.look.form == form
+        and (not states or mark.look.state in states)
+    ]
+
+
+@pytest.mark.parametrize("view", VIEWS)
+def test_finished_view_has_every_balloon_once(view: str) -> None:
+    framework, shape = straight_tube()
+    picture = finished_picture(framework, shape, CAMERAS[view], 300, 200)
+    assert len(stamps(picture, "link")) == len(framework.links)
+    assert len(stamps(picture, "round")) == 2 * len(framework.locks)
+    assert len(stamps(picture, "body")) == len(framework.links) + 2 * len(framework.locks)
+    assert {mark.look.state for mark in stamps(picture, "link")} == {"new"}
+    assert picture.alt
+
+
+def test_step_has_every_balloon_once_filled_and_new_ones_in_full() -> None:
+    scene = brace_scene()
+    picture = step_picture(scene, CAMERAS["front"], 300, 200)
+    assert len(stamps(picture, "link", "new")) == len(scene.new_links)
+    assert len(stamps(picture, "link", "done")) == len(scene.done_links)
+    assert len(stamps(picture, "round", "done")) == 2 * len(scene.done_locks)
+    assert not stamps(picture, "body", "outline")
+
+
+@pytest.mark.parametrize(("across", "over"), [(7, 11), (-40, 23), (100, -31)])
+def test_nearer_bodies_are_painted_later(across: float, over: float) -> None:
+    framework, shape = straight_tube()
+    scene = finished(framework, shape)
+    view = view_of(scene, turned(CAMERAS["front"], across, over), 300, 200)
+    bodies = scene_bodies(scene)
+    flat, depth = view.place(bodies.centre)
+    painted = []
+    for mark in body_marks(scene, view, 300, 200):
+        if isinstance(mark, Stamp) and mark.look.form in ("link", "round"):
+            away = np.linalg.norm(flat - np.array(mark.matrix[4:]), axis=1)
+            # at this angle no two bodies have their middles at one place of the page
+            assert np.sum(away < 0.01) == 1
+            painted.append(depth[np.argmin(away)])
+    assert len(painted) == len(depth)
+    assert np.all(np.diff(painted) >= -1e-6)
+
+
+def test_outlines_come_after_what_they_let_through() -> None:
+    scene = brace_scene()
+    picture = step_picture(scene, CAMERAS["corner"], 300, 200)
+    order = [m.look.state for m in picture.marks if isinstance(m, Stamp) and m.look.form == "link"]
+    assert "outline" in order
+    assert order.index("outline") > order.index("new")
+
+
+def test_link_stamp_takes_the_look_to_its_joints() -> None:
+    far, near = np.array([10.0, 20.0]), np.array([17.0, 41.0])
+    drawn = float(np.linalg.norm(near - far))
+    look = Look("link", "#1F5F8B", "new")
+    link, *_ = link_stamps(look, far, near, drawn * 1.1, 20.0, LINK / GAUGE)
+    assert isinstance(link, Stamp)
+    a, b, c, d, e, f = link.matrix
+    half = link.look.aspect / 2
+    assert (a * half + e, b * half + f) == pytest.approx(tuple(near), abs=0.01)
+    assert (-a * half + e, -b * half + f) == pytest.approx(tuple(far), abs=0.01)
+    # across the axis the body keeps its gauge
+    assert np.hypot(c, d) == pytest.approx(20.0, abs=0.01)
+
+
+def test_light_is_never_turned() -> None:
+    framework, shape = straight_tube()
+    picture = finished_picture(framework, shape, CAMERAS["corner"], 300, 200)
+    for mark in stamps(picture, "body"):
+        a, b, c, d, _, _ = mark.matrix
+        # symmetric and positive: a stretch, without a turn
+        assert b == pytest.approx(c)
+        assert min(np.linalg.eigvalsh([[a, b], [c, d]])) > 0
+
+
+def test_ties_and_labels() -> None:
+    scene = brace_scene()
+    section = scene.framework.braces[1].section
+    camera = CAMERAS["corner"]
+    picture = close_up(scene, camera, 220, 220, section, ties=section, labels=section)
+    assert set(label_boxes(picture)) == set(section)
+    dots = [mark for mark in picture.marks if isinstance(mark, Circle)]
+    assert len(dots) == 2 * len(section)
+    assert all(mark.size >= 8 for mark in picture.marks if isinstance(mark, Label))
+
+
+def test_close_up_leaves_out_what_is_far() -> None:
+    scene = brace_scene(30, 2)
+    picture = close_up(scene, CAMERAS["front"], 220, 220, ["A3", "B3"])
+    assert len(stamps(picture, "link", "new")) == 4
+    assert 8 < len(stamps(picture, "link", "done")) < 40
+
+
+def test_piece_keeps_its_place_from_step_to_step() -> None:
+    places = []
+    for brace in (1, 2):
+        scene = brace_scene(4, brace)
+        view = view_of(scene, CAMERAS["front"], 300, 200, scene.shape.joints)
+        places.append(view.place(scene.shape.positions_m)[0])
+    assert places[0] == pytest.approx(places[1])
+
+
+def test_depth_is_told_by_tone_in_finished_views() -> None:
+    framework, shape = straight_tube(8)
+    picture = finished_picture(framework, shape, CAMERAS["side"], 300, 200)
+    tones = [mark.look.tone for mark in stamps(picture, "link")]
+    assert tones[0] == 3
+    assert tones[-1] == 0
+
+
+def test_signs_are_drawn_where_asked() -> None:
+    framework, shape = straight_tube()
+    picture = finished_picture(framework, shape, CAMERAS["front"], 300, 200, patterns={"cross": 2})
+    crosses = [link for link in framework.links if link.balloon == "cross"]
+    assert len(stamps(picture, "pattern")) == len(crosses)
+
+
+def test_ends_are_shown_large_and_left_out_small() -> None:
+    scene = brace_scene()
+    large = close_up(scene, CAMERAS["front"], 400, 400, ["A2", "B2"])
+    small = step_picture(scene, CAMERAS["front"], 100, 80)
+    assert {mark.look.near for mark in stamps(large, "link", "new")} == {"neck", "tail"}
+    assert {mark.look.near for mark in stamps(small, "link")} == {""}
+
+
+def test_same_scene_same_picture() -> None:
+    pictures = [
+        step_picture(brace_scene(), CAMERAS["corner"], 300, 200, labels=["A2", "B2"])
+        for _ in range(2)
+    ]
+    assert pictures[0] == pictures[1]

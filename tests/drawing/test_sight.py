@@ -1,0 +1,111 @@
+"""What is covered and what is seen."""
+
+import numpy as np
+import pytest
+from drawn_pieces import LINK, brace_scene, straight_tube
+from hypothesis import given
+from hypothesis import strategies as st
+from shapely.geometry import Point
+
+from buildplan.drawing.bodies import lock_centres, outward, scene_bodies
+from buildplan.drawing.camera import CAMERAS, angle_between_deg
+from buildplan.drawing.closeup import APART, closeup_camera
+from buildplan.drawing.scene import Scene
+from buildplan.drawing.sight import (
+    behind_new,
+    disc_samples,
+    in_front_of_new,
+    joints_m,
+    lens_share,
+    sight_of,
+    visible_share,
+)
+
+FRONT = CAMERAS["front"]
+
+
+@given(st.floats(0, 3), st.floats(0.2, 1), st.floats(0.2, 1))
+def test_lens_share_is_that_of_two_discs(apart: float, own: float, other: float) -> None:
+    one, two = Point(0, 0).buffer(own, 128), Point(apart, 0).buffer(other, 128)
+    share = float(lens_share(np.array(apart), np.array(own), np.array(other)))
+    assert share == pytest.approx(one.intersection(two).area / one.area, abs=0.002)
+
+
+def test_disc_samples_are_even() -> None:
+    samples = disc_samples(400)
+    assert np.max(np.hypot(*samples.T)) < 1
+    assert np.mean(np.hypot(*samples.T) < 0.5) == pytest.approx(0.25, abs=0.02)
+    assert np.mean(samples, axis=0) == pytest.approx([0, 0], abs=0.02)
+
+
+def test_only_existing_work_in_front_is_seen_through() -> None:
+    scene = brace_scene()
+    bodies = scene_bodies(scene)
+    through, painted = in_front_of_new(bodies, FRONT, joints_m(scene, []), LINK)
+    depth = bodies.centre @ FRONT.axes[2]
+    assert not np.any(through & bodies.is_new)
+    names = {bodies.names[i] for i in np.flatnonzero(through)}
+    # of the chains only A and B lie in front; they hide the ends of the links that go back
+    assert names
+    assert all(name[0] in "AB" for name in names)
+    assert np.all(painted <= depth)
+    assert painted[~through] == pytest.approx(depth[~through])
+
+
+def test_existing_work_never_covers_much_of_what_is_new() -> None:
+    for name in ("front", "back", "side", "top", "corner"):
+        assert sight_of(brace_scene(), CAMERAS[name]).by_existing < 0.06
+
+
+def test_new_links_in_a_row_hide_each_other_from_the_front() -> None:
+    # of the brace's four links one lies behind another and is hidden whole
+    share = visible_share(brace_scene(), FRONT)
+    assert 0.4 < share < 0.75
+
+
+def test_back_joints_lie_behind_the_new_brace() -> None:
+    scene = brace_scene()
+    bodies = scene_bodies(scene)
+    assert not np.any(behind_new(bodies, FRONT, joints_m(scene, ["A2", "B2"])))
+    middle = (scene.shape.at["C2"] + scene.shape.at["D2"]) / 2
+    assert behind_new(bodies, FRONT, middle[None, :])[0]
+
+
+@pytest.mark.parametrize("brace", [0, 1, 3])
+def test_closeup_shows_the_brace_and_its_joints_apart(brace: int) -> None:
+    scene = brace_scene(5, brace)
+    joints = scene.framework.braces[brace].section
+    camera = closeup_camera(scene, joints)
+    sight = sight_of(scene, camera, joints)
+    assert sight.share >= 0.8
+    assert sight.joints_seen == 1
+    assert sight.spread >= APART
+    assert angle_between_deg(FRONT, camera) <= 75
+
+
+def test_closeup_keeps_a_camera_that_serves() -> None:
+    scene = brace_scene()
+    joints = scene.framework.braces[1].section
+    camera = closeup_camera(scene, joints)
+    assert closeup_camera(scene, joints, near=camera) is camera
+
+
+def test_nothing_new_is_wholly_seen() -> None:
+    framework, shape = straight_tube()
+    scene = Scene(framework, shape, done_links=frozenset(framework.link))
+    assert visible_share(scene, FRONT) == 1.0
+
+
+def test_locks_hug_their_joint_from_outside() -> None:
+    framework, shape = straight_tube()
+    middle = np.mean(shape.positions_m, axis=0)
+    radius = 0.045
+    for joint in ("A3", "B3", "C3", "D3"):
+        centres = lock_centres(framework, shape, joint, radius)
+        here = shape.at[joint]
+        away = outward(framework, shape, joint)
+        assert away @ (here - middle) > 0
+        assert np.all((centres - here) @ away > 0)
+        assert np.linalg.norm(centres[0] - centres[1]) == pytest.approx(2 * radius, rel=0.1)
+        # across the chain, so that both lie in the valley between its balloons
+        assert (centres[0] - centres[1])[0] == pytest.approx(0, abs=1e-9)
