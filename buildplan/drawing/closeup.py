@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 import numpy as np
 
@@ -16,18 +17,10 @@ APART = 0.35
 TURNS_DEG = (-60.0, -45.0, -30.0, -15.0, 0.0, 15.0, 30.0, 45.0, 60.0)
 # A close-up is never seen from further round than this, counted from the front.
 FURTHEST_DEG = 75.0
+# What a second close-up must add; about a fifth of the new work or of the joints.
+WORTH_A_SECOND = 0.35
 # Only bodies this near to the joints, in link lengths, are asked what they cover.
 _REACH = 3.0
-
-
-def _score(sight: Sight, turn_deg: float) -> float:
-    return (
-        2.0 * min(sight.share, 0.95)
-        + 2.0 * sight.joints_seen
-        + 1.5 * min(sight.spread, APART) / APART
-        - 0.03 * sight.outlined
-        - turn_deg / 80
-    )
 
 
 def closeup_camera(scene: Scene, joints: Sequence[str], near: Camera = CAMERAS["front"]) -> Camera:
@@ -37,23 +30,75 @@ def closeup_camera(scene: Scene, joints: Sequence[str], near: Camera = CAMERAS["
     It is `near` itself when that already shows enough of the new work and every joint, apart
     from the others; so pass the last step's camera to keep the view as long as it serves.
     """
-    bodies = _bodies_near(scene, joints)
-    ties = joints_m(scene, joints)
-    link_m = link_length_m(scene.framework)
-    found = sight_of_bodies(bodies, near, ties, link_m)
-    if found.share >= ENOUGH_SEEN and found.joints_seen == 1 and found.spread >= APART:
+    look = _Looking(scene, joints)
+    found = look.at(near)
+    if found.share >= ENOUGH_SEEN and found.joints_share == 1 and found.spread >= APART:
         return near
-    best, best_score = near, _score(found, 0.0)
+    return max(_cameras_about(near), key=lambda camera: _worth(look.at(camera), near, camera))
+
+
+def closeup_cameras(
+    scene: Scene, joints: Sequence[str], near: Camera = CAMERAS["front"]
+) -> tuple[Camera, ...]:
+    """One camera, or two when one cannot show enough.
+
+    The first is `closeup_camera`'s. When new work hides new work or a joint from it, a
+    second shows best what the first does not.
+    """
+    look = _Looking(scene, joints)
+    first = closeup_camera(scene, joints, near)
+    found = look.at(first)
+    if found.share >= ENOUGH_SEEN and found.joints_share == 1:
+        return (first,)
+
+    def worth(camera: Camera) -> float:
+        other = look.at(camera)
+        both = replace(
+            other,
+            seen=np.maximum(found.seen, other.seen),
+            joint_seen=found.joint_seen | other.joint_seen,
+        )
+        return _worth(both, near, camera)
+
+    second = max(_cameras_about(near), key=worth)
+    return (first, second) if worth(second) > worth(first) + WORTH_A_SECOND else (first,)
+
+
+class _Looking:
+    """What cameras show of one scene's work about some joints; each is asked once."""
+
+    def __init__(self, scene: Scene, joints: Sequence[str]) -> None:
+        self._bodies = _bodies_near(scene, joints)
+        self._ties = joints_m(scene, joints)
+        self._link_m = link_length_m(scene.framework)
+        self._found: dict[Camera, Sight] = {}
+
+    def at(self, camera: Camera) -> Sight:
+        if camera not in self._found:
+            sight = sight_of_bodies(self._bodies, camera, self._ties, self._link_m)
+            self._found[camera] = sight
+        return self._found[camera]
+
+
+def _worth(sight: Sight, near: Camera, camera: Camera) -> float:
+    return (
+        2.0 * min(sight.share, 0.95)
+        + 2.0 * sight.joints_share
+        + 1.5 * min(sight.spread, APART) / APART
+        - 0.03 * sight.outlined
+        - angle_between_deg(near, camera) / 80
+    )
+
+
+def _cameras_about(near: Camera) -> list[Camera]:
+    """Cameras turned from `near`, itself first."""
+    cameras = [near]
     for over in TURNS_DEG:
         for across in TURNS_DEG:
             camera = turned(near, across, over)
-            if angle_between_deg(CAMERAS["front"], camera) > FURTHEST_DEG:
-                continue
-            turn_deg = angle_between_deg(near, camera)
-            score = _score(sight_of_bodies(bodies, camera, ties, link_m), turn_deg)
-            if score > best_score + 1e-9:
-                best, best_score = camera, score
-    return best
+            if angle_between_deg(CAMERAS["front"], camera) <= FURTHEST_DEG:
+                cameras.append(camera)
+    return cameras
 
 
 def _bodies_near(scene: Scene, joints: Sequence[str]) -> Bodies:

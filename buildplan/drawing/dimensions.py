@@ -33,10 +33,11 @@ _ARROW_PT, _OFF_PT = 6.0, 4.0
 # Half of a standing figure seen from the front, over its height: down the outside, up the
 # inside. Own drawing.
 _HALF_FIGURE = (
-    (0.0, 0.868),
-    (0.030, 0.866),
-    (0.038, 0.842),
-    (0.092, 0.822),
+    (0.0, 0.885),
+    (0.027, 0.880),
+    (0.031, 0.852),
+    (0.055, 0.836),
+    (0.098, 0.820),
     (0.124, 0.790),
     (0.138, 0.700),
     (0.148, 0.600),

@@ -187,7 +187,7 @@ def _glow(fill: tuple[str, ...], radius: float) -> list[Path]:
 
 def dimmed(colour: str, tone: int) -> str:
     """The colour of a balloon that lies deep in the picture."""
-    return shade(colour, -0.05 * tone) if tone else colour
+    return shade(colour, -0.04 * tone) if tone else colour
 
 
 def paled(colour: str) -> str:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 import numpy.typing as npt
@@ -25,23 +26,41 @@ LEVEL_M = 1e-6
 _SAMPLES = 60
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Sight:
-    """What one camera shows of new work.
+    """What one camera shows of new work and of joints.
 
-    `share` is the part of the new bodies' discs, each counted whole, that nothing opaque
-    covers, `by_existing` the part that existing work covers; `joints_seen` the share of the
-    joints that no new body covers, `spread` the least distance between two of them on the
-    page, in link lengths; `outlined` counts the bodies that have to be seen through.
+    For each new body (m,): `seen` is the part of its disc, counted whole, that nothing
+    opaque covers, `by_existing` the part that existing work covers, `weight` its share of
+    all discs. `joint_seen` (k,) says which joints no new body covers; `spread` is the least
+    distance between two of them on the page, in link lengths; `outlined` counts the bodies
+    that have to be seen through.
     """
 
-    share: float
-    by_existing: float
-    joints_seen: float
+    seen: FloatArray
+    by_existing: FloatArray
+    weight: FloatArray
+    joint_seen: BoolArray
     spread: float
     outlined: int
 
+    @property
+    def share(self) -> float:
+        """Share of all new bodies' discs that is seen; 1 when nothing is new."""
+        return float(self.seen @ self.weight) if len(self.seen) else 1.0
 
+    @property
+    def existing_share(self) -> float:
+        """Share of all new bodies' discs that existing work covers."""
+        return float(self.by_existing @ self.weight)
+
+    @property
+    def joints_share(self) -> float:
+        """Share of the joints that is seen; 1 when none was asked for."""
+        return float(np.mean(self.joint_seen)) if len(self.joint_seen) else 1.0
+
+
+@lru_cache(maxsize=8)
 def disc_samples(count: int = _SAMPLES) -> FloatArray:
     """Points (count, 2) spread evenly over the unit disc (a sunflower's spiral)."""
     k = np.arange(count) + 0.5
@@ -131,27 +150,25 @@ def sight_of_bodies(bodies: Bodies, camera: Camera, ties_m: FloatArray, link_m: 
     through, _ = in_front_of_new(bodies, camera, ties_m, link_m)
     flat, depth = project(camera, bodies.centre)
     new = np.flatnonzero(bodies.is_new)
-    samples = disc_samples()
     rank = np.argsort(paint_order(bodies, depth))
-    seen, by_existing = [], []
-    opaque = ~through
-    for i in new:
+    seen, by_existing = np.ones(len(new)), np.zeros(len(new))
+    for row, i in enumerate(new):
         apart = np.linalg.norm(flat - flat[i], axis=1)
-        front = rank > rank[i]
-        over = np.flatnonzero(opaque & front & (apart < bodies.radius + bodies.radius[i]))
-        points = flat[i] + bodies.radius[i] * samples
+        near = apart < bodies.radius + bodies.radius[i]
+        over = np.flatnonzero(near & ~through & (rank > rank[i]))
+        points = flat[i] + bodies.radius[i] * disc_samples()
         hit = np.linalg.norm(points[:, None] - flat[over][None], axis=2) < bodies.radius[over]
-        seen.append(1 - np.mean(np.any(hit, axis=1)))
-        by_existing.append(np.mean(np.any(hit[:, ~bodies.is_new[over]], axis=1)))
-    weight = bodies.radius[new] ** 2
-    share = float(np.average(seen, weights=weight)) if seen else 1.0
-    covered = float(np.average(by_existing, weights=weight)) if seen else 0.0
-    outlined = int(np.count_nonzero(through))
-    if not len(ties_m):
-        return Sight(share, covered, 1.0, 1.0, outlined)
+        seen[row] = 1 - np.mean(np.any(hit, axis=1))
+        by_existing[row] = np.mean(np.any(hit[:, ~bodies.is_new[over]], axis=1))
+    area = bodies.radius[new] ** 2
     spots, _ = project(camera, ties_m)
-    joints_seen = float(1 - np.mean(behind_new(bodies, camera, ties_m)))
     between = np.linalg.norm(spots[:, None] - spots[None], axis=2)
     pairs = between[np.triu_indices(len(spots), 1)]
-    spread = float(np.min(pairs)) / link_m if len(pairs) else 1.0
-    return Sight(share, covered, joints_seen, spread, outlined)
+    return Sight(
+        seen=seen,
+        by_existing=by_existing,
+        weight=area / max(float(np.sum(area)), 1e-12),
+        joint_seen=~behind_new(bodies, camera, ties_m),
+        spread=float(np.min(pairs)) / link_m if len(pairs) else 1.0,
+        outlined=int(np.count_nonzero(through)),
+    )

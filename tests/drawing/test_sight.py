@@ -1,5 +1,7 @@
 """What is covered and what is seen."""
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 from drawn_pieces import LINK, brace_scene, straight_tube
@@ -9,7 +11,7 @@ from shapely.geometry import Point
 
 from buildplan.drawing.bodies import lock_centres, outward, scene_bodies
 from buildplan.drawing.camera import CAMERAS, angle_between_deg
-from buildplan.drawing.closeup import APART, closeup_camera
+from buildplan.drawing.closeup import APART, closeup_camera, closeup_cameras
 from buildplan.drawing.scene import Scene
 from buildplan.drawing.sight import (
     behind_new,
@@ -54,7 +56,7 @@ def test_only_existing_work_in_front_is_seen_through() -> None:
 
 def test_existing_work_never_covers_much_of_what_is_new() -> None:
     for name in ("front", "back", "side", "top", "corner"):
-        assert sight_of(brace_scene(), CAMERAS[name]).by_existing < 0.06
+        assert sight_of(brace_scene(), CAMERAS[name]).existing_share < 0.06
 
 
 def test_new_links_in_a_row_hide_each_other_from_the_front() -> None:
@@ -78,7 +80,7 @@ def test_closeup_shows_the_brace_and_its_joints_apart(brace: int) -> None:
     camera = closeup_camera(scene, joints)
     sight = sight_of(scene, camera, joints)
     assert sight.share >= 0.8
-    assert sight.joints_seen == 1
+    assert sight.joints_share == 1
     assert sight.spread >= APART
     assert angle_between_deg(FRONT, camera) <= 75
 
@@ -88,6 +90,23 @@ def test_closeup_keeps_a_camera_that_serves() -> None:
     joints = scene.framework.braces[1].section
     camera = closeup_camera(scene, joints)
     assert closeup_camera(scene, joints, near=camera) is camera
+
+
+def test_a_second_camera_shows_what_the_first_does_not() -> None:
+    scene = brace_scene(6, 1)
+    more = frozenset(link for b in scene.framework.braces[1:6] for link in b.links)
+    scene = replace(scene, new_links=more)
+    joints = [joint for b in scene.framework.braces[1:6] for joint in b.section]
+    first, second = closeup_cameras(scene, joints)
+    sights = [sight_of(scene, camera, joints) for camera in (first, second)]
+    both = np.maximum(sights[0].seen, sights[1].seen)
+    assert np.mean(both) > sights[0].share + 0.05
+    assert np.sum(sights[0].joint_seen | sights[1].joint_seen) > np.sum(sights[0].joint_seen)
+
+
+def test_one_camera_is_enough_for_one_brace() -> None:
+    scene = brace_scene()
+    assert len(closeup_cameras(scene, scene.framework.braces[1].section)) == 1
 
 
 def test_nothing_new_is_wholly_seen() -> None:
