@@ -207,7 +207,9 @@ def rope(
             side.append((x - nx * half, y - ny * half))
     marks: list[Mark] = []
     if gap:
-        marks.append(Polyline((*wide_left, *reversed(wide_right)), Ink(fill=PAPER), closed=True))
+        # short of the ends, so that the band's own other stretches are not cut
+        bare = (*wide_left[2:-2], *reversed(wide_right[2:-2]))
+        marks.append(Polyline(bare, Ink(fill=PAPER), closed=True))
     marks.append(Polyline((*left, *reversed(right)), Ink(fill=fill), closed=True))
     line = Ink(stroke=edge, width=0.9)
     if ends:

@@ -112,7 +112,7 @@ def _chain(
         inside = thick / 2 + 5
         line = [
             (p[0] - nx * inside, p[1] - ny * inside)
-            for p in (between(a, b, 0.28), between(a, b, 0.72))
+            for p in (between(a, b, 0.34), between(a, b, 0.66))
         ]
         marks += arrow(line, Ink(stroke=INK, width=0.7), 5)
     marks += _end_words(chain, at, middle, radius)
@@ -120,20 +120,19 @@ def _chain(
 
 
 def _end_words(chain: Chain, at: dict[str, Point], middle: Point, radius: float) -> list[Mark]:
-    """ "start" and "end" at the joints where the chain begins and ends."""
+    """What happens at the joints where the chain begins and ends."""
     if chain.closed:
-        words = {chain.joints[0]: ("start and", "closing knot")}
+        words = {chain.joints[0]: "start and closing knot"}
     else:
-        words = {chain.joints[0]: ("start",), chain.joints[-1]: ("end",)}
+        words = {chain.joints[0]: "start", chain.joints[-1]: "end"}
     marks: list[Mark] = []
-    for joint, lines in words.items():
+    for joint, word in words.items():
         x, y = at[joint]
-        right, up = x >= middle[0], y >= middle[1]
+        right, up = x > middle[0] + 1, y >= middle[1]
         anchor = "end" if right else "start"
         edge = x + (radius + 2 if right else -radius - 2)
-        for i, line in enumerate(lines):
-            rise = radius + 4 + 9 * (len(lines) - 1 - i) if up else -radius - 10 - 9 * i
-            marks.append(Label((edge, y + rise), line, TYPE, INK, anchor=anchor))
+        rise = radius + 7 if up else -radius - 13
+        marks.append(Label((edge, y + rise), word, TYPE, INK, anchor=anchor))
     return marks
 
 

@@ -1,0 +1,165 @@
+"""The knots: a pair neck to neck, and pairs chained tail to tail."""
+
+from __future__ import annotations
+
+import math
+
+from buildplan.drawing.colours import mix
+from buildplan.drawing.line_art import PAPER, arrow
+from buildplan.drawing.marks import Mark, Picture
+from buildplan.drawing.techniques.props import (
+    WAY,
+    Strand,
+    badge,
+    knot,
+    link,
+    lip,
+    palette,
+    picture,
+    tail_end,
+    weave,
+    words,
+)
+from buildplan.framework.model import Framework
+
+
+def pair_strands(colour: str, other: str) -> tuple[Strand, Strand]:
+    """The two necks of a pair, the wrap still open: (the one that wraps, the one wrapped).
+
+    The first goes over the second, behind it, over, behind it (two turns), and its end comes
+    back in front of the second but under the first's own second turn.
+    """
+    y = 92.0
+    core = Strand(
+        ((158, y, 0), (140, y, 0), (112, y, 0), (92, y + 1, 0), (82, y + 12, 0), (76, y + 30, 0)),
+        other,
+    )
+    wrap = Strand(
+        (
+            (62, y, 2),
+            (76, y - 5, 2),
+            (86, y - 13, 2),
+            (93, y - 10, 2),  # first turn, in front
+            (98, y, 2),
+            (103, y + 10, 2),
+            (108, y + 9, -1),  # behind
+            (112, y, -1),
+            (116, y - 10, -1),
+            (121, y - 10, 2),  # second turn, in front
+            (125, y, 2),
+            (129, y + 10, 2),
+            (135, y + 9, -1),  # behind
+            (138, y, -1),
+            (140, y - 11, -1),
+            (136, y - 18, 1),
+            (127, y - 12, 1),  # back in front of the core, under the second turn
+            (120, y + 2, 1),
+            (116, y + 16, 1),
+            (113, y + 32, 1),
+        ),
+        colour,
+    )
+    return wrap, core
+
+
+def tie_pair(framework: Framework) -> Picture:
+    """Two balloons neck to neck: necks wrapped twice, the end pulled through."""
+    colours = palette(framework)
+    other = mix(colours.chain, PAPER, 0.45)
+    wrap, core = pair_strands(colours.chain, other)
+    marks: list[Mark] = [
+        *link((4, 92), (62, 92), 50, colours.chain),
+        *link((158, 92), (216, 92), 50, other),
+        *weave([core, wrap]),
+        *lip(core),
+        *lip(wrap),
+        *badge((92, 66), "1"),
+        *badge((122, 66), "2"),
+        *arrow([(126, 118), (128, 128), (124, 136)], WAY),
+        words((134, 127), "pull through", "start"),
+        *link((62, 26), (108, 26), 40, colours.chain),
+        *link((112, 26), (158, 26), 40, other),
+        *knot((110, 26), 0, colours.chain),
+        words((166, 23), "snug", "start"),
+    ]
+    return picture(
+        marks,
+        "Two link balloons tied neck to neck. One neck goes round the other twice: over, behind, "
+        "over, behind. Its end then comes back under its own second turn and is pulled through. "
+        "Below, the knot pulled snug, the two balloons close together.",
+    )
+
+
+def chain_strands(colour: str, other: str) -> tuple[Strand, Strand]:
+    """The two tails of a double knot, still open: two half knots, the second the other way
+    about, which makes a reef knot. (left balloon's tail, right balloon's tail)"""
+    middle, half, rise = 110.0, 24.0, 7.5
+    y, low, high = 88.0, 80.0, 112.0
+
+    def half_knot(height: float, way: int) -> list[tuple[float, float]]:
+        """From below on one side to above on the other, in three half waves."""
+        shares = [i / 12 for i in range(13)]
+        return [
+            (middle + way * half * (2 * t - 1), height - rise * math.cos(3 * math.pi * t))
+            for t in shares
+        ]
+
+    def levels(line: list[tuple[float, float]]) -> list[tuple[float, float, int]]:
+        return [
+            (x, y, 1 if i / 12 < 1 / 3 - 1e-9 or i / 12 >= 2 / 3 - 1e-9 else -1)
+            for i, (x, y) in enumerate(line)
+        ]
+
+    left = [
+        (56, y, 1),
+        (66, y - 4, 1),
+        (76, y - 10, 1),
+        *levels(half_knot(low, 1)),
+        (143, low + 11, 1),
+        (147, (low + high) / 2, 1),
+        (143, high - 11, 1),
+        *levels(half_knot(high, -1)),
+        (77, high + 10, 1),
+        (66, high + 18, 1),
+    ]
+    right = [
+        (164, y, 0),
+        (154, y - 4, 0),
+        (144, y - 10, 0),
+        *((a, b, 0) for a, b in half_knot(low, -1)),
+        (77, low + 11, 0),
+        (73, (low + high) / 2, 0),
+        (77, high - 11, 0),
+        *((a, b, 0) for a, b in half_knot(high, 1)),
+        (143, high + 10, 0),
+        (154, high + 18, 0),
+    ]
+    return Strand(tuple(left), colour, 6.0), Strand(tuple(right), other, 6.0)
+
+
+def chain_pairs(framework: Framework) -> Picture:
+    """Pairs chained tail to tail with a double knot."""
+    colours = palette(framework)
+    other = mix(colours.chain, PAPER, 0.45)
+    left, right = chain_strands(colours.chain, other)
+    marks: list[Mark] = [
+        *link((4, 88), (56, 88), 44, colours.chain),
+        *link((164, 88), (216, 88), 44, other),
+        *weave([right, left]),
+        *tail_end(left),
+        *tail_end(right),
+        *badge((110, 62), "1"),
+        *badge((110, 131), "2"),
+    ]
+    for i in range(4):
+        left_end = 48.0 + 31 * i
+        marks += link((left_end + 0.5, 29), (left_end + 30.5, 29), 26, colours.chain)
+    for i, word in enumerate(("necks", "tails", "necks"), 1):
+        marks += knot((48 + 31 * i, 29), 0, colours.chain, 2.4)
+        marks.append(words((48 + 31 * i, 5), word))
+    return picture(
+        marks,
+        "Two pairs tied tail to tail with a double knot. First the left tail goes over the right "
+        "one, behind it and over it again; then the same once more the other way about, above "
+        "the first. Pull both ends. Below, two pairs chained: necks, tails, necks.",
+    )

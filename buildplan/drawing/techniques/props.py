@@ -1,0 +1,196 @@
+"""What the technique pictures are set with: balloons, necks and tails, signs, a palette.
+
+All pictures are 220 x 140 points. Balloons are stamped from the same looks as in the step
+pictures; necks and tails are bands whose crossings show which goes over.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from buildplan.drawing.colours import luminance, mix
+from buildplan.drawing.line_art import INK, PAPER, SOFT, TYPE, rope
+from buildplan.drawing.looks import quantised_line
+from buildplan.drawing.marks import Circle, Ink, Label, Look, Mark, Picture, Point, Polyline
+from buildplan.drawing.stamps import link_stamps, round_stamps
+from buildplan.framework.model import Framework, Role
+
+WIDTH, HEIGHT = 220.0, 140.0
+THIN = Ink(stroke=INK, width=0.8)
+WAY = Ink(stroke=INK, width=1.1)  # arrows that say how a hand moves
+
+
+@dataclass(frozen=True)
+class Palette:
+    """Colours of the piece's own balloons."""
+
+    chain: str
+    brace: str
+    lock: str
+
+
+def palette(framework: Framework) -> Palette:
+    """The colours that the piece's chains, braces and locks are most easily known by."""
+    balloons = framework.balloons
+
+    def first(*roles: Role) -> str:
+        found = next((link for link in framework.links if link.role in roles), framework.links[0])
+        return balloons[found.balloon].colour
+
+    chain = first(Role.CHAIN)
+    lock = balloons[framework.locks[0].balloon].colour if framework.locks else chain
+    return Palette(chain, first(Role.BRACE, Role.SINGLE), lock)
+
+
+def picture(marks: Sequence[Mark], alt: str) -> Picture:
+    """A technique picture."""
+    return Picture(WIDTH, HEIGHT, tuple(marks), alt)
+
+
+def link(
+    start: Point, finish: Point, diameter: float, colour: str, state: str = "new"
+) -> list[Mark]:
+    """A link balloon from knot to knot."""
+    length = math.dist(start, finish)
+    look = Look("link", colour, state, line=quantised_line(1.0 / diameter))
+    ends = np.array(start, dtype=float), np.array(finish, dtype=float)
+    return link_stamps(look, *ends, length, diameter, round(length / diameter, 2))
+
+
+def round_(centre: Point, knot: Point, diameter: float, colour: str) -> list[Mark]:
+    """A round balloon, its knot towards `knot`."""
+    look = Look("round", colour, "new", line=quantised_line(0.9 / diameter))
+    return round_stamps(look, np.array(knot, dtype=float), np.array(centre, dtype=float), diameter)
+
+
+@dataclass(frozen=True)
+class Strand:
+    """A neck or tail: points along it, each (x, y, level). Where strands cross, the higher
+    level goes over."""
+
+    points: tuple[tuple[float, float, int], ...]
+    colour: str
+    width: float = 7.0
+
+
+def neck_colour(colour: str) -> str:
+    """A balloon's neck: thicker rubber, so a little deeper in colour."""
+    return mix(colour, INK, 0.12 if luminance(colour) > 0.4 else 0.0)
+
+
+def sampled(strand: Strand, steps: int = 8) -> list[tuple[float, float, int]]:
+    """The strand as a dense line (Catmull-Rom), each point with its level."""
+    points = strand.points
+    last = len(points) - 1
+    found = []
+    for i in range(last):
+        p = [np.array(points[min(max(i + k, 0), last)][:2]) for k in (-1, 0, 1, 2)]
+        for step in range(steps):
+            t = step / steps
+            x, y = 0.5 * (
+                2 * p[1]
+                + (p[2] - p[0]) * t
+                + (2 * p[0] - 5 * p[1] + 4 * p[2] - p[3]) * t**2
+                + (3 * p[1] - p[0] - 3 * p[2] + p[3]) * t**3
+            )
+            found.append((float(x), float(y), points[i if t < 0.5 else i + 1][2]))
+    return [*found, points[-1]]
+
+
+def weave(strands: Sequence[Strand]) -> list[Mark]:
+    """Strands drawn so that each crossing shows which of them goes over."""
+    runs: list[tuple[int, list[Point], Strand]] = []
+    for strand in strands:
+        line = sampled(strand)
+        first = 0
+        for i in range(1, len(line) + 1):
+            if i == len(line) or line[i][2] != line[first][2]:
+                # a run reaches into its neighbours, so that no seam shows
+                part = line[max(first - 2, 0) : min(i + 2, len(line))]
+                runs.append((line[first][2], [(x, y) for x, y, _ in part], strand))
+                first = i
+    marks: list[Mark] = []
+    for level, points, strand in sorted(runs, key=lambda run: run[0]):
+        gap = 1.8 if level > min(run[0] for run in runs) else 0.0
+        marks += rope(points, strand.width, neck_colour(strand.colour), INK, gap)
+    return marks
+
+
+def lip(strand: Strand) -> list[Mark]:
+    """The rolled rim at a neck's free end."""
+    (x0, y0, _), (x1, y1, _) = sampled(strand)[-2:]
+    length = math.hypot(x1 - x0, y1 - y0) or 1.0
+    nx, ny = -(y1 - y0) / length, (x1 - x0) / length
+    half = strand.width / 2 + 1.8
+    band = ((x1 - nx * half, y1 - ny * half), (x1 + nx * half, y1 + ny * half))
+    fill = neck_colour(strand.colour)
+    return [
+        Polyline(band, Ink(stroke=INK, width=4.6)),
+        Polyline(band, Ink(stroke=fill, width=3.0)),
+    ]
+
+
+def tail_end(strand: Strand) -> list[Mark]:
+    """The closed, rounded tip of a tail."""
+    x, y, _ = sampled(strand)[-1]
+    fill = neck_colour(strand.colour)
+    return [Circle((x, y), strand.width / 2 + 0.6, Ink(fill, INK, 0.9))]
+
+
+def knot(at: Point, along_deg: float, colour: str, size: float = 3.2) -> list[Mark]:
+    """A tied knot seen small: the ends' wrap, and two short ends that stand out of it."""
+    turn = math.radians(along_deg)
+    c, s = math.cos(turn), math.sin(turn)
+
+    def at_(u: float, v: float) -> Point:
+        return (at[0] + u * c - v * s, at[1] + u * s + v * c)
+
+    fill = neck_colour(colour)
+    marks: list[Mark] = []
+    for side in (-1, 1):
+        end = ((*at_(0, 0), 0), (*at_(side * 0.9 * size, 1.9 * size), 0))
+        strand = Strand(end, colour, size * 0.9)
+        marks += rope(
+            [at_(0, 0), at_(side * 0.9 * size, 1.9 * size)], strand.width, fill, ends=True
+        )
+    corners = (at_(-size, -size), at_(size, -size), at_(size, size), at_(-size, size))
+    marks.append(Polyline(corners, Ink(fill, INK, 0.9), closed=True))
+    marks.append(Polyline((at_(-size * 0.35, -size), at_(size * 0.35, size)), Ink(None, INK, 0.7)))
+    return marks
+
+
+def badge(at: Point, text: str) -> list[Mark]:
+    """A number in a small ring."""
+    return [
+        Circle(at, 7.0, Ink(PAPER, INK, 0.8)),
+        Label((at[0], at[1] - TYPE * 0.36), text, TYPE, INK, bold=True),
+    ]
+
+
+def words(at: Point, text: str, anchor: str = "middle") -> Label:
+    """A short caption inside a picture."""
+    return Label(at, text, TYPE, INK, anchor=anchor, halo=PAPER)
+
+
+def tick(at: Point, size: float = 5.0) -> list[Mark]:
+    """A tick: right."""
+    x, y = at
+    line = ((x - size, y), (x - size * 0.3, y - size * 0.7), (x + size, y + size * 0.9))
+    return [Polyline(line, Ink(stroke=INK, width=1.8))]
+
+
+def cross(at: Point, size: float = 4.5) -> list[Mark]:
+    """A cross: wrong."""
+    x, y = at
+    ink = Ink(stroke=INK, width=1.8)
+    return [
+        Polyline(((x - size, y - size), (x + size, y + size)), ink),
+        Polyline(((x - size, y + size), (x + size, y - size)), ink),
+    ]
+
+
+__all__ = ["HEIGHT", "SOFT", "THIN", "WAY", "WIDTH"]

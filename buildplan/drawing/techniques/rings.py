@@ -1,0 +1,186 @@
+"""Closing a ring, and laying the long chains out to be braced."""
+
+from __future__ import annotations
+
+import math
+from itertools import pairwise
+
+from buildplan.drawing.line_art import INK, TYPE, arrow
+from buildplan.drawing.map_layout import INNER, side_of
+from buildplan.drawing.map_style import joint_marks, joint_radius
+from buildplan.drawing.marks import Ink, Label, Mark, Picture, Point, Polyline
+from buildplan.drawing.techniques.props import (
+    WAY,
+    Strand,
+    link,
+    palette,
+    picture,
+    tail_end,
+    weave,
+    words,
+)
+from buildplan.framework.counts import ring_lengths
+from buildplan.framework.model import Framework, LongChain
+
+
+def _round_points(
+    centre: Point, across: float, high: float, count: int, first_deg: float, span_deg: float
+) -> list[Point]:
+    """Points along an ellipse, equally far apart along its edge."""
+    dense = [math.radians(first_deg + span_deg * i / 400) for i in range(401)]
+    line = [(centre[0] + across * math.cos(a), centre[1] + high * math.sin(a)) for a in dense]
+    along = [0.0]
+    for a, b in pairwise(line):
+        along.append(along[-1] + math.dist(a, b))
+    found, k = [], 0
+    for i in range(count + 1):
+        goal = along[-1] * i / count
+        while k < 399 and along[k + 1] < goal:
+            k += 1
+        share = (goal - along[k]) / ((along[k + 1] - along[k]) or 1.0)
+        (x0, y0), (x1, y1) = line[k], line[k + 1]
+        found.append((x0 + (x1 - x0) * share, y0 + (y1 - y0) * share))
+    return found
+
+
+def close_ring(framework: Framework) -> Picture:
+    """The two free ends of a chain brought together, its balloons counted first."""
+    colours = palette(framework)
+    lengths = ring_lengths(framework)
+    count = lengths[0] if lengths else 0
+    centre = (110.0, 76.0)
+    points = _round_points(centre, 92, 50, 16, -72, 324)
+    marks: list[Mark] = []
+    order = sorted(range(16), key=lambda i: -(points[i][1] + points[i + 1][1]))
+    for i in order:
+        if i not in (7, 8):
+            marks += link(points[i], points[i + 1], 25, colours.chain)
+    for i in range(3):
+        marks.append(words((centre[0] - 8 + 8 * i, centre[1] + 48), "."))
+    right, left = points[0], points[-1]
+    ends = (
+        Strand(((*left, 0), (left[0] + 8, left[1] - 6, 0), (106, 15, 0)), colours.chain, 4.5),
+        Strand(((*right, 0), (right[0] - 8, right[1] - 6, 0), (114, 15, 0)), colours.chain, 4.5),
+    )
+    marks += weave(ends)
+    for end in ends:
+        marks += tail_end(end)
+    marks += arrow([(72, 8), (84, 5), (98, 7)], WAY)
+    marks += arrow([(148, 8), (136, 5), (122, 7)], WAY)
+    marks += [
+        Label((110, 78), str(count) if count else "count", 20, INK, bold=True),
+        words((110, 64), "balloons in the ring:"),
+        words((110, 53), "count before you tie"),
+    ]
+    return picture(
+        marks,
+        f"A chain laid round, its two free tails brought together at the foot of the ring. "
+        f"{count} balloons: count them before you tie the double knot.",
+    )
+
+
+def lay_chains(framework: Framework) -> Picture:
+    """The long chains laid out: back below, front above, number-1 joints together."""
+    if framework.closed:
+        return _lay_rings(framework)
+    return _lay_rows(framework)
+
+
+def _layers(framework: Framework) -> list[tuple[str, list[LongChain]]]:
+    """Chains from the floor up, each layer named."""
+    chains = framework.chains
+    if len(chains) == 4:
+        return [("back", [chains[3], chains[2]]), ("front", [chains[0], chains[1]])]
+    if len(chains) == 3:
+        return [("back", [chains[2]]), ("between", [chains[1]]), ("front", [chains[0]])]
+    return [("flat", list(chains))]
+
+
+def _tag(framework: Framework, at: Point, joint: str) -> list[Mark]:
+    return joint_marks(
+        at, joint_radius(framework), joint, skipped=False, locked=False, repeat=False
+    )
+
+
+def _lay_rings(framework: Framework) -> Picture:
+    colours = palette(framework)
+    layers = _layers(framework)
+    marks: list[Mark] = []
+    x = 124.0
+    gap = {1: 0.0, 2: 64.0, 3: 45.0}[len(layers)]
+    foot = {1: 70.0, 2: 36.0, 3: 24.0}[len(layers)]
+    squeeze = 1.0 if len(layers) < 3 else 0.68
+    first: dict[int, list[tuple[Point, str]]] = {}
+    for level, (name, chains) in enumerate(layers):
+        y = foot + gap * level
+        for chain in chains:
+            side = side_of(chain)
+            across, high, count = (52.0, 14.0, 20) if side == INNER else (80.0, 27.0, 30)
+            ring = _round_points((x, y), across, high * squeeze, count, 0, 360)
+            for i in sorted(range(count), key=lambda k: -(ring[k][1] + ring[k + 1][1])):
+                marks += link(ring[i], ring[i + 1], 11, colours.chain)
+            first.setdefault(side, []).append(((x + across, y), chain.chain.joints[0]))
+        marks.append(Label((2, y + 8), name, TYPE, INK, anchor="start", bold=True))
+        for i, chain in enumerate(chains):
+            row = f"{chain.letter} {_short(chain)}"
+            marks.append(Label((2, y - 3 - 10 * i), row, TYPE, INK, anchor="start"))
+    line = Ink(stroke=INK, width=0.9, dash=(3, 2))
+    for tags in first.values():
+        if len(tags) > 1:
+            marks.append(Polyline((tags[0][0], tags[-1][0]), line))
+    for tags in first.values():
+        for spot, joint in tags:
+            marks += _tag(framework, spot, joint)
+    if gap:
+        top = foot + gap * (len(layers) - 1)
+        marks += arrow([(x, top - 6), (x, top - 20), (x, foot + 14)], WAY)
+    return picture(marks, _lay_words(framework, "rings"))
+
+
+def _short(chain: LongChain) -> str:
+    return chain.place.split()[0]
+
+
+def _lay_rows(framework: Framework) -> Picture:
+    """Open chains: rows beside one another on the floor, the front ones above the back."""
+    colours = palette(framework)
+    layers = _layers(framework)
+    marks: list[Mark] = []
+    gap = {1: 0.0, 2: 68.0, 3: 46.0}[len(layers)]
+    foot = {1: 48.0, 2: 20.0, 3: 14.0}[len(layers)]
+    slant, deep = 18.0, {1: 40.0, 2: 28.0, 3: 14.0}[len(layers)]
+    first: dict[int, list[tuple[Point, str]]] = {}
+    for level, (name, chains) in enumerate(layers):
+        y = foot + gap * level
+        for chain in sorted(chains, key=lambda c: side_of(c) == INNER):
+            outer = side_of(chain) != INNER
+            dx, dy = (slant, deep) if outer else (0.0, 0.0)
+            ends = [(64 + 22 * i + dx, y + dy) for i in range(7)]
+            for a, b in pairwise(ends):
+                marks += link(a, b, 18, colours.chain)
+            first.setdefault(side_of(chain), []).append((ends[0], chain.chain.joints[0]))
+            row = f"{chain.letter} {_short(chain)}"
+            marks.append(Label((2, y + dy - 3), row, TYPE, INK, anchor="start"))
+            if chain is max(chains, key=lambda c: side_of(c) != INNER):
+                at = (2, y + dy + 8)
+                marks.append(Label(at, name, TYPE, INK, anchor="start", bold=True))
+    line = Ink(stroke=INK, width=0.9, dash=(3, 2))
+    for tags in first.values():
+        if len(tags) > 1:
+            marks.append(Polyline((tags[0][0], tags[-1][0]), line))
+        for spot, joint in tags:
+            marks += _tag(framework, spot, joint)
+    if gap:
+        top = foot + gap * (len(layers) - 1)
+        marks += arrow([(190, top - 10), (190, top - 18), (190, foot + deep + 12)], WAY)
+    return picture(marks, _lay_words(framework, "chains"))
+
+
+def _lay_words(framework: Framework, what: str) -> str:
+    parts = [f"The long {what} laid out flat, from the floor up:"]
+    for name, chains in _layers(framework):
+        names = " and ".join(f"{chain.letter} ({chain.place})" for chain in chains)
+        parts.append(f"{name}: {names};")
+    firsts = ", ".join(chain.chain.joints[0] for chain in framework.chains)
+    parts.append(f"inner chains within the outer ones; joints {firsts} lie together.")
+    return " ".join(parts)

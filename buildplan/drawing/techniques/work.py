@@ -1,0 +1,152 @@
+"""Sizing balloons against a gauge, and standing the piece up."""
+
+from __future__ import annotations
+
+import math
+
+from buildplan.drawing.colours import mix
+from buildplan.drawing.line_art import INK, PALE, PAPER, SOFT, WASH, arc, arrow, smooth
+from buildplan.drawing.marks import Circle, Curve, Ink, Mark, Picture, Point, Polyline
+from buildplan.drawing.techniques.props import (
+    WAY,
+    cross,
+    link,
+    palette,
+    picture,
+    tick,
+    words,
+)
+from buildplan.framework.model import Framework
+
+FIGURE = "#C4CBD1"
+
+
+def _jaws(x: float, y: float, radius: float) -> list[Mark]:
+    """A card with a notch, opening upwards."""
+    wall, deep = 9.0, 6.0
+    left, right, top = x - radius - wall, x + radius + wall, y + deep
+    foot = y - radius - wall
+    bend = arc((x, y), radius, 180, 360, Ink())
+    corner = (right, top)
+
+    def line(a: Point, b: Point) -> tuple[Point, Point, Point]:
+        return (a, b, b)
+
+    path = [
+        line((left, foot), (left, top)),
+        line((left, top), (x - radius, top)),
+        line((x - radius, top), (x - radius, y)),
+        *bend.pieces,
+        line((x + radius, y), (x + radius, top)),
+        line((x + radius, top), corner),
+        line(corner, (right, foot)),
+    ]
+    return [Curve((left, foot), tuple(path), Ink(WASH, INK, 1.0), closed=True)]
+
+
+def size_balloons(framework: Framework) -> Picture:
+    """A balloon too small, right, and too big for the gauge; two sized alike at a time."""
+    colours = palette(framework)
+    marks: list[Mark] = []
+    radius, y = 24.0, 98.0
+    for x, share, word in (
+        (36.0, 0.78, "too small"),
+        (110.0, 1.0, "touches"),
+        (184.0, 1.2, "too big"),
+    ):
+        marks += _jaws(x, y, radius)
+        size = radius * share
+        centre = y if share <= 1 else y + 6 + math.sqrt(size**2 - radius**2)
+        if share < 1:
+            centre = y - radius + size
+        marks += _end_on((x, centre), size, colours.chain)
+        marks.append(words((x - 5, 52), word))
+        if share == 1.0:
+            marks += tick((x + 13, 55), 4)
+        else:
+            marks += cross((x + 25, 55), 3.2)
+    for x in (82.0, 138.0):
+        marks += link((x - 25, 24), (x + 25, 24), 40, colours.chain)
+    for height in (4.0, 44.0):
+        marks.append(Polyline(((46, height), (174, height)), Ink(None, INK, 0.7, (3, 2))))
+    marks.append(words((2, 21), "two alike", "start"))
+    return picture(
+        marks,
+        "Sizing against the gauge. Left, too small: a gap at the jaws. Middle, right: the balloon "
+        "just touches both jaws. Right, too big: it will not go in. Below, two balloons sized to "
+        "the same size, ready to be tied as a pair.",
+    )
+
+
+def _end_on(centre: Point, radius: float, colour: str) -> list[Mark]:
+    """A balloon seen along its length."""
+    x, y = centre
+    return [
+        Circle(centre, radius, Ink(mix(colour, INK, 0.14), INK, 1.0)),
+        Circle((x - radius * 0.07, y + radius * 0.07), radius * 0.87, Ink(colour)),
+        Circle((x - radius * 0.2, y + radius * 0.2), radius * 0.6, Ink(mix(colour, PAPER, 0.18))),
+        Circle(
+            (x - radius * 0.36, y + radius * 0.38), radius * 0.14, Ink(mix(colour, PAPER, 0.85))
+        ),
+        Circle(centre, 3.2, Ink(mix(colour, INK, 0.3), INK, 0.8)),
+        Circle(centre, 1.2, Ink(INK)),
+    ]
+
+
+def person(x: float, foot: float, tall: float, facing: int, hands: Point) -> list[Mark]:
+    """A plain standing figure, `tall` high, with its hands at `hands`; `facing` +1 or -1."""
+    hip, shoulder = foot + tall * 0.50, foot + tall * 0.79
+    lean = facing * tall * 0.03
+    limbs: list[tuple[list[Point], float]] = []
+    for ahead in (-1, 1):
+        ankle = (x + ahead * tall * 0.085, foot + tall * 0.035)
+        knee = (x + ahead * tall * 0.055 + facing * tall * 0.015, foot + tall * 0.27)
+        toe = (ankle[0] + facing * tall * 0.06, foot + tall * 0.02)
+        limbs.append(([(x + ahead * tall * 0.025, hip), knee, ankle], tall * 0.075))
+        limbs.append(([ankle, toe], tall * 0.045))
+    limbs.append(
+        ([(x, hip - 2), (x + lean * 0.4, hip + tall * 0.14), (x + lean, shoulder)], tall * 0.15)
+    )
+    for drop in (0.0, tall * 0.07):
+        reach = (hands[0], hands[1] - drop)
+        elbow = ((x + lean + reach[0]) / 2 - facing, min(shoulder, reach[1]) - tall * 0.05)
+        limbs.append(([(x + lean, shoulder - tall * 0.02), elbow, reach], tall * 0.055))
+    head, radius = (x + lean * 1.6, foot + tall * 0.92), tall * 0.078
+    marks: list[Mark] = [smooth(line, Ink(None, INK, thick + 1.8)) for line, thick in limbs]
+    marks.append(Circle(head, radius + 0.9, Ink(INK)))
+    marks += [smooth(line, Ink(None, FIGURE, thick)) for line, thick in limbs]
+    marks.append(Circle(head, radius, Ink(FIGURE)))
+    return marks
+
+
+def stand_up(framework: Framework) -> Picture:
+    """Two people raise the piece about its foot, one on each side."""
+    colours = palette(framework)
+    marks: list[Mark] = [Polyline(((4, 14), (216, 14)), Ink(None, SOFT, 1.0))]
+    states = ((0.24, "pale"), (0.62, "bold"))
+    for share, state in states:
+        across, high = 56.0, 56.0 * share
+        centre = (110.0, 18 + high)
+        count = 26
+        ring = [
+            (
+                centre[0] + across * math.sin(2 * math.pi * i / count),
+                centre[1] - high * math.cos(2 * math.pi * i / count),
+            )
+            for i in range(count + 1)
+        ]
+        if state == "pale":
+            outline = smooth(ring[:-1], Ink(None, PALE, 1.0, (3, 2)), closed=True)
+            marks.append(outline)
+            continue
+        for i in sorted(range(count), key=lambda k: -(ring[k][1] + ring[k + 1][1])):
+            marks += link(ring[i], ring[i + 1], 12.5, colours.chain)
+    marks += person(34, 14, 96, 1, (57, 62))
+    marks += person(186, 14, 96, -1, (163, 62))
+    marks += arrow([(110, 96), (110, 112), (110, 128)], WAY)
+    marks.append(words((110, 2), "the foot stays on the floor"))
+    return picture(
+        marks,
+        "Two people, one on each side, raise the piece, drawn as a plain hoop, from lying flat. "
+        "Its foot stays on the floor; they lift together by the braces.",
+    )
