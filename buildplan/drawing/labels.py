@@ -122,11 +122,13 @@ def place_tags(
     *,
     size: float = 8.0,
     keep_clear: Iterable[Point] = (),
+    discs: FloatArray | None = None,
 ) -> tuple[Tag, ...]:
     """Places for the labels of joints (words, place), in the order given.
 
     Tags lie inside the picture and cover no joint of `wanted` or `keep_clear` and no other
-    tag. A label for which no such place is left is left out.
+    tag. A label for which no such place is left is left out. Tags also shun `discs`
+    (n, 3: x, y, radius), small ones most, where another place is about as near.
     """
     if not wanted:
         return ()
@@ -143,8 +145,23 @@ def place_tags(
         choices.append(boxes)
         middles = (boxes[:, :2] + boxes[:, 2:]) / 2
         away = np.linalg.norm(middles - np.asarray(spot), axis=1)
-        costs.append(away + 6.0 * _covered(middles, spot, dots))
+        cost = away + 6.0 * _covered(middles, spot, dots)
+        if discs is not None and len(discs):
+            cost += _shun(boxes, discs)
+        costs.append(cost)
     return _settle(wanted, choices, costs, size, width, height, dot_boxes)
+
+
+def _shun(boxes: FloatArray, discs: FloatArray) -> FloatArray:
+    """What it costs each box (n, 4) to cover discs (m, 3), by its corners and middle."""
+    left, low, right, high = boxes.T
+    xs = np.stack([left, left, right, right, (left + right) / 2], axis=1)
+    ys = np.stack([low, high, low, high, (low + high) / 2], axis=1)
+    x, y, radius = discs.T
+    inside = (xs[:, :, None] - x) ** 2 + (ys[:, :, None] - y) ** 2 < radius**2
+    # to cover a large body costs little; to cover most of a small one costs much
+    price = np.clip(40.0 / np.maximum(radius, 1.0), 0.5, 5.0)
+    return np.asarray(np.sum(np.max(inside * price, axis=2), axis=1))
 
 
 def _covered(middles: FloatArray, spot: Point, dots: FloatArray) -> FloatArray:

@@ -136,14 +136,18 @@ def _picture_marks(
     joints_m = np.array([scene.shape.at[joint] for joint in joints]).reshape(-1, 3)
     places, _ = view.place(joints_m)
     spots = {joint: (float(x), float(y)) for joint, (x, y) in zip(joints, places, strict=True)}
+    bodies = scene_bodies(scene)
+    new = bodies.some(bodies.is_new)
+    middles, _ = view.place(new.centre)
     tags = place_tags(
         [(joint, spots[joint]) for joint in named],
         *size,
         size=label_size,
         keep_clear=list(spots.values()),
+        discs=np.column_stack([middles, new.radius * view.scale]),
     )
     marks += leaders(tags)
-    hidden = behind_new(scene_bodies(scene), view.camera, joints_m)
+    hidden = behind_new(bodies, view.camera, joints_m)
     for (joint, spot), behind in zip(spots.items(), hidden, strict=True):
         marks += joint_dot(spot, joint in ties, bool(behind))
     marks += joint_tags(tags)
