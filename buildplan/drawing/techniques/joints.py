@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 from buildplan.drawing.colours import mix
-from buildplan.drawing.line_art import INK, PAPER, arrow, between, rope
+from buildplan.drawing.line_art import INK, PAPER, between, rope
 from buildplan.drawing.map_style import joint_marks, joint_radius
 from buildplan.drawing.marks import Mark, Picture, Point
 from buildplan.drawing.techniques.props import (
-    WAY,
     Strand,
     badge,
     knot,
     link,
+    move,
     neck_colour,
     palette,
     picture,
@@ -87,8 +87,8 @@ def wrap_brace(framework: Framework) -> Picture:
         if last:
             far = (between(a, b, 0.86)[0] + 6, between(a, b, 0.86)[1] + 22)
             layers.append(((da + db) / 2, link(a, far, 23, colours.brace)))
-            marks_on_top += arrow(
-                [(far[0] - 4, far[1] - 2), (b[0] + 2, b[1] + 24), (b[0] - 2, b[1] + 14)], WAY
+            marks_on_top += move(
+                [(far[0] - 4, far[1] - 2), (b[0] + 2, b[1] + 24), (b[0] - 2, b[1] + 14)]
             )
             marks_on_top += badge(between(a, far), str(i + 1))
         else:
@@ -113,7 +113,10 @@ def settle_joint(framework: Framework) -> Picture:
     colours = palette(framework)
     marks: list[Mark] = []
     y, reach, long, fat = 76.0, 9.0, 36.0, 30.0
-    for x, off, word in ((50.0, (13.0, 9.0), "beside: push"), (168.0, (0.0, 0.0), "nozzles cross")):
+    for x, off, word in (
+        (49.0, (14.0, 10.0), "beside: push"),
+        (170.0, (0.0, 0.0), "nozzles cross"),
+    ):
         # the chain lies level, below; the brace stands across it, above
         marks += link((x - reach - long, y), (x - reach, y), fat, colours.chain)
         marks += link((x + reach, y), (x + reach + long, y), fat, colours.chain)
@@ -128,8 +131,8 @@ def settle_joint(framework: Framework) -> Picture:
         marks += rope(nozzle, 5, neck_colour(colours.brace), INK)
         marks += knot((bx, by), 90, colours.brace, 3.6)
         marks.append(words((x, 6), word))
-    marks += arrow([(84, 104), (74, 96), (58, 83)], WAY)
-    marks += arrow([(104, 76), (109, 76), (115, 76)], WAY)
+    marks += move([(96, 122), (86, 112), (74, 97)])
+    marks += move([(100, 76), (109, 76), (118, 76)])
     return picture(
         marks,
         "Left, the brace's knot beside the chain's knot. Right, the brace pushed on to the joint, "
@@ -186,7 +189,7 @@ def _twist_from_side(x: float, y: float, chain: str, lock: str) -> list[Mark]:
         *knot((x, y - 12), 0, lock, 2.6),
         *round_((x - 13, y + 34), (x - 5, y + 27), 18, lock),
         *round_((x + 13, y + 34), (x + 5, y + 27), 18, lock),
-        *arrow([(x - 25, y + 46), (x, y + 51), (x + 25, y + 46)], WAY),
+        *move([(x - 25, y + 46), (x, y + 51), (x + 25, y + 46)]),
         *badge((x, y + 56), "2"),
     ]
 
@@ -209,8 +212,8 @@ def twist_lock(framework: Framework) -> Picture:
         marks += round_((x - out, y + out), (x, y), 18, lock)
         marks += round_((x + out, y - out), (x, y), 18, lock)
         if word == "from behind":
-            marks += arrow([(x - 12, y + 36), (x + 3, y + 36), (x + 14, y + 26)], WAY)
-            marks += arrow([(x + 12, y - 36), (x - 3, y - 36), (x - 14, y - 26)], WAY)
+            marks += move([(x - 12, y + 36), (x + 3, y + 36), (x + 14, y + 26)])
+            marks += move([(x + 12, y - 36), (x - 3, y - 36), (x - 14, y - 26)])
     marks += badge((37, 128), "1")
     marks += badge((183, 128), "3")
     return picture(
@@ -238,7 +241,7 @@ def tie_single(framework: Framework) -> Picture:
     tail = Strand(((*far, 0), (134, 74, 0), (138, 82, 0)), colours.brace, 4.5)
     marks += weave([tail])
     marks += tail_end(tail)
-    marks += arrow([(150, 72), (156, 80), (153, 89)], WAY)
+    marks += move([(150, 72), (156, 80), (153, 89)])
     marks += joint_marks(front, radius, start, skipped=True, locked=False, repeat=False)
     marks += [
         words((158, 72), "tail: tie in here", "start"),

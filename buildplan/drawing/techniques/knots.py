@@ -5,15 +5,15 @@ from __future__ import annotations
 import math
 
 from buildplan.drawing.colours import mix
-from buildplan.drawing.line_art import PAPER, arrow
+from buildplan.drawing.line_art import PAPER
 from buildplan.drawing.marks import Mark, Picture
 from buildplan.drawing.techniques.props import (
-    WAY,
     Strand,
     badge,
     knot,
     link,
     lip,
+    move,
     palette,
     picture,
     tail_end,
@@ -75,7 +75,7 @@ def tie_pair(framework: Framework) -> Picture:
         *lip(wrap),
         *badge((92, 66), "1"),
         *badge((122, 66), "2"),
-        *arrow([(126, 118), (128, 128), (124, 136)], WAY),
+        *move([(126, 118), (128, 128), (124, 136)]),
         words((134, 127), "pull through", "start"),
         *link((62, 26), (108, 26), 40, colours.chain),
         *link((112, 26), (158, 26), 40, other),

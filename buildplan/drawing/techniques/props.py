@@ -13,14 +13,14 @@ from dataclasses import dataclass
 import numpy as np
 
 from buildplan.drawing.colours import luminance, mix
-from buildplan.drawing.line_art import INK, PAPER, SOFT, TYPE, rope
+from buildplan.drawing.line_art import INK, PAPER, TYPE, arrow, between, rope, smooth
 from buildplan.drawing.looks import quantised_line
 from buildplan.drawing.marks import Circle, Ink, Label, Look, Mark, Picture, Point, Polyline
 from buildplan.drawing.stamps import link_stamps, round_stamps
 from buildplan.framework.model import Framework, Role
 
 WIDTH, HEIGHT = 220.0, 140.0
-THIN = Ink(stroke=INK, width=0.8)
+FINE = Ink(stroke=INK, width=0.6)
 WAY = Ink(stroke=INK, width=1.1)  # arrows that say how a hand moves
 
 
@@ -56,6 +56,7 @@ def link(
 ) -> list[Mark]:
     """A link balloon from knot to knot."""
     length = math.dist(start, finish)
+    diameter = min(diameter, length / 1.12)  # no stouter than a built link is drawn
     look = Look("link", colour, state, line=quantised_line(1.0 / diameter))
     ends = np.array(start, dtype=float), np.array(finish, dtype=float)
     return link_stamps(look, *ends, length, diameter, round(length / diameter, 2))
@@ -152,14 +153,14 @@ def knot(at: Point, along_deg: float, colour: str, size: float = 3.2) -> list[Ma
     fill = neck_colour(colour)
     marks: list[Mark] = []
     for side in (-1, 1):
-        end = ((*at_(0, 0), 0), (*at_(side * 0.9 * size, 1.9 * size), 0))
-        strand = Strand(end, colour, size * 0.9)
-        marks += rope(
-            [at_(0, 0), at_(side * 0.9 * size, 1.9 * size)], strand.width, fill, ends=True
-        )
-    corners = (at_(-size, -size), at_(size, -size), at_(size, size), at_(-size, size))
-    marks.append(Polyline(corners, Ink(fill, INK, 0.9), closed=True))
-    marks.append(Polyline((at_(-size * 0.35, -size), at_(size * 0.35, size)), Ink(None, INK, 0.7)))
+        end = at_(side * 1.05 * size, 1.55 * size)
+        marks += rope([at_(0, 0), between(at_(0, 0), end), end], size * 0.75, fill, ends=True)
+    oval = [
+        at_(1.15 * size * math.cos(k * math.pi / 4), 0.9 * size * math.sin(k * math.pi / 4))
+        for k in range(8)
+    ]
+    marks.append(smooth(oval, Ink(fill, INK, 0.9), closed=True))
+    marks.append(Polyline((at_(-size * 0.5, -size * 0.6), at_(size * 0.5, size * 0.6)), FINE))
     return marks
 
 
@@ -193,4 +194,10 @@ def cross(at: Point, size: float = 4.5) -> list[Mark]:
     ]
 
 
-__all__ = ["HEIGHT", "SOFT", "THIN", "WAY", "WIDTH"]
+def move(points: Sequence[Point]) -> list[Mark]:
+    """An arrow for a hand's move, with paper left bare round it."""
+    (x0, y0), (x1, y1) = points[-2:]
+    length = math.hypot(x1 - x0, y1 - y0) or 1.0
+    short = (x1 - (x1 - x0) / length, y1 - (y1 - y0) / length)
+    bare = smooth([*points[:-1], short], Ink(stroke=PAPER, width=WAY.width + 3))
+    return [bare, *arrow(points, WAY)]

@@ -5,14 +5,14 @@ from __future__ import annotations
 import math
 from itertools import pairwise
 
-from buildplan.drawing.line_art import INK, TYPE, arrow
+from buildplan.drawing.line_art import INK, TYPE
 from buildplan.drawing.map_layout import INNER, side_of
 from buildplan.drawing.map_style import joint_marks, joint_radius
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.drawing.techniques.props import (
-    WAY,
     Strand,
     link,
+    move,
     palette,
     picture,
     tail_end,
@@ -65,8 +65,8 @@ def close_ring(framework: Framework) -> Picture:
     marks += weave(ends)
     for end in ends:
         marks += tail_end(end)
-    marks += arrow([(72, 8), (84, 5), (98, 7)], WAY)
-    marks += arrow([(148, 8), (136, 5), (122, 7)], WAY)
+    marks += move([(72, 8), (84, 5), (98, 7)])
+    marks += move([(148, 8), (136, 5), (122, 7)])
     marks += [
         Label((110, 78), str(count) if count else "count", 20, INK, bold=True),
         words((110, 64), "balloons in the ring:"),
@@ -133,7 +133,7 @@ def _lay_rings(framework: Framework) -> Picture:
             marks += _tag(framework, spot, joint)
     if gap:
         top = foot + gap * (len(layers) - 1)
-        marks += arrow([(x, top - 6), (x, top - 20), (x, foot + 14)], WAY)
+        marks += move([(x, top - 6), (x, top - 20), (x, foot + 14)])
     return picture(marks, _lay_words(framework, "rings"))
 
 
@@ -172,7 +172,7 @@ def _lay_rows(framework: Framework) -> Picture:
             marks += _tag(framework, spot, joint)
     if gap:
         top = foot + gap * (len(layers) - 1)
-        marks += arrow([(190, top - 10), (190, top - 18), (190, foot + deep + 12)], WAY)
+        marks += move([(190, top - 10), (190, top - 18), (190, foot + deep + 12)])
     return picture(marks, _lay_words(framework, "chains"))
 
 

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import math
 
-from buildplan.drawing.colours import mix
-from buildplan.drawing.line_art import INK, PALE, PAPER, SOFT, WASH, arc, arrow, smooth
-from buildplan.drawing.marks import Circle, Curve, Ink, Mark, Picture, Point, Polyline
+from buildplan.drawing.colours import shade
+from buildplan.drawing.line_art import INK, PALE, SOFT, WASH, arc, smooth
+from buildplan.drawing.looks import quantised_line
+from buildplan.drawing.marks import Circle, Curve, Ink, Look, Mark, Picture, Point, Polyline, Stamp
 from buildplan.drawing.techniques.props import (
-    WAY,
     cross,
     link,
+    move,
     palette,
     picture,
     tick,
@@ -18,12 +19,13 @@ from buildplan.drawing.techniques.props import (
 )
 from buildplan.framework.model import Framework
 
+JAW = 5.0  # straight part of the drawn gauge's jaws
 FIGURE = "#C4CBD1"
 
 
 def _jaws(x: float, y: float, radius: float) -> list[Mark]:
     """A card with a notch, opening upwards."""
-    wall, deep = 9.0, 6.0
+    wall, deep = 9.0, JAW
     left, right, top = x - radius - wall, x + radius + wall, y + deep
     foot = y - radius - wall
     bend = arc((x, y), radius, 180, 360, Ink())
@@ -48,23 +50,24 @@ def size_balloons(framework: Framework) -> Picture:
     """A balloon too small, right, and too big for the gauge; two sized alike at a time."""
     colours = palette(framework)
     marks: list[Mark] = []
-    radius, y = 24.0, 98.0
+    radius, y = 23.0, 93.0
     for x, share, word in (
-        (36.0, 0.78, "too small"),
-        (110.0, 1.0, "touches"),
-        (184.0, 1.2, "too big"),
+        (36.0, 0.76, "too small"),
+        (110.0, 1.0, "right"),
+        (184.0, 1.13, "too big"),
     ):
         marks += _jaws(x, y, radius)
         size = radius * share
-        centre = y if share <= 1 else y + 6 + math.sqrt(size**2 - radius**2)
+        # a balloon too big rests on the jaws' corners
+        centre = y if share <= 1 else y + JAW + math.sqrt(size**2 - radius**2)
         if share < 1:
             centre = y - radius + size
         marks += _end_on((x, centre), size, colours.chain)
         marks.append(words((x - 5, 52), word))
         if share == 1.0:
-            marks += tick((x + 13, 55), 4)
+            marks += tick((x + 17, 54.5), 4)
         else:
-            marks += cross((x + 25, 55), 3.2)
+            marks += cross((x + 25, 55), 3)
     for x in (82.0, 138.0):
         marks += link((x - 25, 24), (x + 25, 24), 40, colours.chain)
     for height in (4.0, 44.0):
@@ -79,17 +82,15 @@ def size_balloons(framework: Framework) -> Picture:
 
 
 def _end_on(centre: Point, radius: float, colour: str) -> list[Mark]:
-    """A balloon seen along its length."""
+    """A balloon seen along its length, its neck towards us."""
     x, y = centre
+    size = 2 * radius
+    body = Look("body", colour, "new", line=0.0, length=1.0)
+    end = Look("end", colour, "new", near="neck", line=quantised_line(0.9 / size), length=1.0)
     return [
-        Circle(centre, radius, Ink(mix(colour, INK, 0.14), INK, 1.0)),
-        Circle((x - radius * 0.07, y + radius * 0.07), radius * 0.87, Ink(colour)),
-        Circle((x - radius * 0.2, y + radius * 0.2), radius * 0.6, Ink(mix(colour, PAPER, 0.18))),
-        Circle(
-            (x - radius * 0.36, y + radius * 0.38), radius * 0.14, Ink(mix(colour, PAPER, 0.85))
-        ),
-        Circle(centre, 3.2, Ink(mix(colour, INK, 0.3), INK, 0.8)),
-        Circle(centre, 1.2, Ink(INK)),
+        Circle(centre, radius, Ink(shade(colour, -0.3), INK, 1.0)),
+        Stamp(body, (size, 0, 0, size, x, y)),
+        Stamp(end, (size, 0, 0, size, x, y)),
     ]
 
 
@@ -143,7 +144,7 @@ def stand_up(framework: Framework) -> Picture:
             marks += link(ring[i], ring[i + 1], 12.5, colours.chain)
     marks += person(34, 14, 96, 1, (57, 62))
     marks += person(186, 14, 96, -1, (163, 62))
-    marks += arrow([(110, 96), (110, 112), (110, 128)], WAY)
+    marks += move([(110, 96), (110, 112), (110, 128)])
     marks.append(words((110, 2), "the foot stays on the floor"))
     return picture(
         marks,
