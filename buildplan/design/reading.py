@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Iterable
+from itertools import islice
 from pathlib import Path
 
 from pydantic import ValidationError
@@ -12,9 +13,11 @@ from buildplan.design.mistake import Mistake, path_in_words
 from buildplan.design.model import Design
 from buildplan.design.problems import DesignProblemsError, Problem, UnreadableDesignError
 from buildplan.design.wording import mistakes_in
-from buildplan.design.yaml_source import Keys, Node, load, mark_of, plain
+from buildplan.design.yaml_source import Keys, Node, Scalar, load, mark_of, plain
 
 MOST_BYTES = 1024 * 1024
+# a file that is wrong throughout is not listed throughout
+MOST_PROBLEMS = 1000
 
 
 def read_design(path: Path, known_constants: Collection[str] | None = None) -> Design:
@@ -37,13 +40,13 @@ def read_design(path: Path, known_constants: Collection[str] | None = None) -> D
             ),
         )
     data = plain(source.root)
-    mistakes = list(source.mistakes)
     design = None
+    mistakes = list(source.mistakes)
     try:
         design = Design.model_validate(data)
     except ValidationError as error:
-        mistakes += mistakes_in(error, data)
-    mistakes += check(data, known_constants)
+        mistakes += mistakes_in(error, data, MOST_PROBLEMS + 1)
+    mistakes += islice(check(data, known_constants), MOST_PROBLEMS + 1)
     if design is None or mistakes:
         raise DesignProblemsError(file, _in_file_order(mistakes, source.root), _name(source.root))
     return design
@@ -99,9 +102,14 @@ def _in_file_order(mistakes: Iterable[Mistake], root: Node) -> list[Problem]:
         Problem(one.message, one.suggestion, path_in_words(one.at), line)
         for (line, _), one in placed
     ]
-    return list(dict.fromkeys(problems))
+    once = list(dict.fromkeys(problems))
+    if len(once) > MOST_PROBLEMS:
+        more = Problem(f"there are more problems than these {MOST_PROBLEMS:,}", "mend these first")
+        return [*once[:MOST_PROBLEMS], more]
+    return once
 
 
 def _name(root: Keys) -> str:
+    """The piece's name, if it is one."""
     node = root.nodes.get("name")
-    return str(plain(node)) if node is not None else ""
+    return node.value if isinstance(node, Scalar) and isinstance(node.value, str) else ""

@@ -43,10 +43,10 @@ _ITEMS = {
 }
 
 
-def mistakes_in(error: ValidationError, data: object) -> Iterator[Mistake]:
-    """Every mistake that `error` found in `data`, in our own words."""
+def mistakes_in(error: ValidationError, data: object, most: int) -> Iterator[Mistake]:
+    """What `error` found wrong in `data`, in our own words; at most the first `most`."""
     found = []
-    for one in error.errors(include_url=False):
+    for one in error.errors(include_url=False)[:most]:
         at, is_key = _place(one["loc"], data)
         found.append((one, at, is_key))
     misspelt = set(_misspelt([(one["type"], at) for one, at, _ in found]))

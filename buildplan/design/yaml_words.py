@@ -47,6 +47,11 @@ WORDS = (
         "close the text with the same mark, on the same line",
     ),
     (
+        r"parsing a flow node",
+        "a list in [ ] or keys in { } are not closed",
+        "close a list with ] and keys with }",
+    ),
+    (
         r"parsing a flow sequence",
         "a list in [ ] is not closed, or a comma is missing in it",
         "separate the items with commas and close the list with ]",
