@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 
 import numpy as np
 import numpy.typing as npt
 
-from buildplan.framework.model import Framework
+from buildplan.framework.model import Framework, Link, Role
 from buildplan.shape.model import Shape
 
 FloatArray = npt.NDArray[np.float64]
@@ -78,43 +78,61 @@ class Bodies:
         )
 
 
-def outward(framework: Framework, shape: Shape, joint: str) -> FloatArray:
-    """Unit vector at a joint that points away from what the joint is tied to."""
-    here = shape.at[joint]
-    links = (framework.link[name] for name in framework.links_at[joint])
-    others = [shape.at[link.finish if link.start == joint else link.start] for link in links]
-    away = here - np.mean(others, axis=0) if others else np.zeros(3)
-    if np.linalg.norm(away) < 1e-6:
-        away = here - np.mean(shape.positions_m, axis=0)
-    if np.linalg.norm(away) < 1e-6:
-        away = np.array([0.0, 0.0, 1.0])
-    return np.asarray(away / np.linalg.norm(away))
+def outward(framework: Framework, shape: Shape) -> FloatArray:
+    """Unit vectors (joints, 3), in the shape's order, that point away from what each joint
+    is tied to; for a joint whose ties pull evenly all round, away from the piece's middle."""
+    at = shape.positions_m
+    starts, finishes = _link_rows(framework, shape, framework.links)
+    ties = np.zeros((len(at), 4))
+    np.add.at(ties, starts, np.column_stack([at[finishes], np.ones(len(finishes))]))
+    np.add.at(ties, finishes, np.column_stack([at[starts], np.ones(len(starts))]))
+    away = at - ties[:, :3] / np.maximum(ties[:, 3:], 1)
+    even = np.linalg.norm(away, axis=1) < 1e-6
+    away[even] = (at - np.mean(at, axis=0))[even]
+    return _unit(away, np.array([0.0, 0.0, 1.0]))
 
 
-def lock_centres(framework: Framework, shape: Shape, joint: str, radius_m: float) -> FloatArray:
-    """Centres (2, 3) of the two rounds of a lock: they hug the joint from outside, side by
-    side across the chain, in the valley between its balloons."""
-    here, away = shape.at[joint], outward(framework, shape, joint)
-    chain = [
-        framework.link[name]
-        for name in framework.links_at[joint]
-        if framework.link[name].role == "chain"
-    ]
-    along = np.zeros(3)
-    if chain:
-        one, other = chain[0], chain[-1]
-        ends = [link.finish if link.start == joint else link.start for link in (one, other)]
-        along = shape.at[ends[1]] - shape.at[ends[0]]
-        if np.linalg.norm(along) < 1e-6:
-            along = shape.at[ends[0]] - here
+def along_chain(framework: Framework, shape: Shape) -> FloatArray:
+    """Unit vectors (joints, 3), in the shape's order, along the long chain at each joint;
+    zero where no chain passes."""
+    at = shape.positions_m
+    links = [link for link in framework.links if link.role is Role.CHAIN]
+    starts, finishes = _link_rows(framework, shape, links)
+    run = np.zeros_like(at)
+    np.add.at(run, starts, at[finishes] - at[starts])
+    np.add.at(run, finishes, at[finishes] - at[starts])
+    return _unit(run, np.zeros(3))
+
+
+def _link_rows(
+    framework: Framework, shape: Shape, links: Sequence[Link]
+) -> tuple[list[int], list[int]]:
+    row = {joint: i for i, joint in enumerate(shape.joints)}
+    return [row[link.start] for link in links], [row[link.finish] for link in links]
+
+
+def _unit(vectors: FloatArray, instead: FloatArray) -> FloatArray:
+    """Each of `vectors` (n, 3) at unit length, `instead` of those without a length."""
+    length = np.linalg.norm(vectors, axis=1)[:, None]
+    return np.where(length > 1e-9, vectors / np.maximum(length, 1e-12), instead)
+
+
+def lock_centres(framework: Framework, shape: Shape) -> FloatArray:
+    """Centres (locks, 2, 3) of the two rounds of each lock, in the framework's order: they
+    hug the joint from outside, side by side across the chain, in the valley between its
+    balloons."""
+    row = {joint: i for i, joint in enumerate(shape.joints)}
+    rows = [row[lock.joint] for lock in framework.locks]
+    radius = np.array([framework.balloons[lock.balloon].gauge_m / 2 for lock in framework.locks])
+    away, along = outward(framework, shape)[rows], along_chain(framework, shape)[rows]
     across = np.cross(away, along)
-    if np.linalg.norm(across) < 1e-6:
-        across = np.cross(away, [0.0, 0.0, 1.0])
-    if np.linalg.norm(across) < 1e-6:
-        across = np.cross(away, [0.0, 1.0, 0.0])
-    across = across / np.linalg.norm(across)
-    middle = here + away * radius_m * 0.75
-    return np.array([middle - across * radius_m * 0.96, middle + across * radius_m * 0.96])
+    for instead in ((0.0, 0.0, 1.0), (0.0, 1.0, 0.0)):
+        level = np.linalg.norm(across, axis=1) < 1e-6
+        across[level] = np.cross(away[level], instead)
+    across = _unit(across, np.array([1.0, 0.0, 0.0]))
+    middle = shape.positions_m[rows] + away * 0.75 * radius[:, None]
+    side = across * 0.96 * radius[:, None]
+    return np.stack([middle - side, middle + side], axis=1)
 
 
 def scene_bodies(scene: Scene) -> Bodies:
@@ -125,11 +143,6 @@ def scene_bodies(scene: Scene) -> Bodies:
         for link in framework.links
         if link.id in scene.new_links or link.id in scene.done_links
     ]
-    locks = [
-        lock
-        for lock in framework.locks
-        if lock.joint in scene.new_locks or lock.joint in scene.done_locks
-    ]
     names, keys, new, first, second, radius = [], [], [], [], [], []
     for link in links:
         names.append(link.id)
@@ -138,16 +151,20 @@ def scene_bodies(scene: Scene) -> Bodies:
         first.append(shape.at[link.start])
         second.append(shape.at[link.finish])
         radius.append(framework.balloons[link.balloon].gauge_m / 2)
-    for lock in locks:
-        half = framework.balloons[lock.balloon].gauge_m / 2
-        joint = shape.at[lock.joint]
-        for centre in lock_centres(framework, shape, lock.joint, half):
-            names.append(lock.joint)
-            keys.append(lock.balloon)
-            new.append(lock.joint in scene.new_locks)
-            first.append(joint)
-            second.append(2 * centre - joint)
-            radius.append(half)
+    if scene.new_locks or scene.done_locks:
+        shown = scene.new_locks | scene.done_locks
+        pairs = lock_centres(framework, shape)
+        for lock, centres in zip(framework.locks, pairs, strict=True):
+            if lock.joint not in shown:
+                continue
+            joint = shape.at[lock.joint]
+            for centre in centres:
+                names.append(lock.joint)
+                keys.append(lock.balloon)
+                new.append(lock.joint in scene.new_locks)
+                first.append(joint)
+                second.append(2 * centre - joint)
+                radius.append(framework.balloons[lock.balloon].gauge_m / 2)
     one, two = np.array(first).reshape(-1, 3), np.array(second).reshape(-1, 3)
     return Bodies(
         names=tuple(names),

@@ -9,6 +9,7 @@ stretched to the body's outline but never turned.
 from __future__ import annotations
 
 from functools import lru_cache
+from math import log
 
 import numpy as np
 import numpy.typing as npt
@@ -77,9 +78,10 @@ def body_length(length: float, aspect: float) -> float:
     return float(np.sqrt((full * cosine) ** 2 + 1 - cosine**2))
 
 
+@lru_cache(maxsize=256)
 def quantised_length(length: float) -> float:
     """`length` over diameter, on the steps in which looks are made."""
-    return round(float(np.clip(round(length / LENGTH_STEP), 16, 60)) * LENGTH_STEP, 4)
+    return round(min(60, max(16, round(length / LENGTH_STEP))) * LENGTH_STEP, 4)
 
 
 def quantised_aspect(length: float, foreshortening: float) -> float:
@@ -90,7 +92,7 @@ def quantised_aspect(length: float, foreshortening: float) -> float:
 
 def quantised_line(width: float) -> float:
     """The nearest of the outline widths in which looks are made."""
-    return min(LINE_STEPS, key=lambda step: abs(np.log(step / width)))
+    return min(LINE_STEPS, key=lambda step: abs(log(step / width)))
 
 
 def smooth(points: FloatArray, ink: Ink, closed: bool = True) -> Curve:

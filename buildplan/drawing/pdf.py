@@ -9,6 +9,7 @@ from __future__ import annotations
 import io
 from functools import lru_cache
 
+from reportlab import rl_config
 from reportlab.lib.colors import HexColor
 from reportlab.pdfbase import pdfdoc
 from reportlab.pdfgen.canvas import Canvas
@@ -26,6 +27,9 @@ from buildplan.drawing.marks import (
     Polyline,
     Stamp,
 )
+
+# Streams stay binary: written as text they would be a quarter larger.
+rl_config.useA85 = 0
 
 # A form's box, in body diameters: the longest link that looks.py makes, with its ends.
 _FORM_BOX = (-2.0, -1.0, 2.0, 1.0)

@@ -214,34 +214,39 @@ class _Stamper:
         self._framework = scene.framework
         self._patterns = scene.patterns
         self._bodies = bodies
-        self._centre, _ = view.place(bodies.centre)
-        self._first, self._first_depth = view.place(bodies.first)
-        self._second, self._second_depth = view.place(bodies.second)
-        self._diameter = 2 * bodies.radius * view.scale
-        self._length = np.linalg.norm(bodies.second - bodies.first, axis=1) * view.scale
-        self._with_ends = float(np.max(self._diameter, initial=0.0)) >= ENDS_FROM_PT
+        first, self._first_depth = view.place(bodies.first)
+        second, self._second_depth = view.place(bodies.second)
+        centre, _ = view.place(bodies.centre)
+        self._first, self._second, self._centre = first.tolist(), second.tolist(), centre.tolist()
+        self._diameter = (2 * bodies.radius * view.scale).tolist()
+        lengths = np.linalg.norm(bodies.second - bodies.first, axis=1) * view.scale
+        self._length = lengths.tolist()
+        self._with_ends = max(self._diameter, default=0.0) >= ENDS_FROM_PT
 
     def of(self, i: int, state: str, tone: int) -> list[Mark]:
         """The stamps of body `i`."""
         kind = self._framework.balloons[self._bodies.balloons[i]]
-        diameter = float(self._diameter[i])
+        diameter = self._diameter[i]
         line = quantised_line((NEW_LINE_PT if state == "new" else DONE_LINE_PT) / diameter)
         look = Look("link", kind.colour, state, tone=tone, line=line)
         pattern = self._patterns.get(kind.key, 0)
         if not self._bodies.is_link[i]:
             return round_stamps(look, self._first[i], self._centre[i], diameter, pattern)
-        link = self._framework.link[self._bodies.names[i]]
-        start_near = self._first_depth[i] > self._second_depth[i]
-        ends = (
-            (self._second[i], self._first[i]) if start_near else (self._first[i], self._second[i])
-        )
-        near_end = str(link.end_at(link.start if start_near else link.finish))
+        far, near = self._first[i], self._second[i]
+        start_near = bool(self._first_depth[i] > self._second_depth[i])
+        if start_near:
+            far, near = near, far
         return link_stamps(
             look,
-            *ends,
-            true_length=float(self._length[i]),
+            far,
+            near,
+            true_length=self._length[i],
             diameter=diameter,
             length=quantised_length(kind.tie_to_tie_m / kind.gauge_m),
-            near_end=near_end if self._with_ends else "",
+            near_end=self._near_end(i, start_near) if self._with_ends else "",
             pattern=pattern,
         )
+
+    def _near_end(self, i: int, start_near: bool) -> str:
+        link = self._framework.link[self._bodies.names[i]]
+        return str(link.end_at(link.start if start_near else link.finish))

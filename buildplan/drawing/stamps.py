@@ -2,19 +2,25 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
+from math import hypot
+
 import numpy as np
 import numpy.typing as npt
 
 from buildplan.drawing.looks import body_length, quantised_aspect, shows_end
-from buildplan.drawing.marks import Look, Mark, Stamp
+from buildplan.drawing.marks import Look, Mark, Point, Stamp
 
-FloatArray = npt.NDArray[np.float64]
+Place = Point | npt.NDArray[np.float64]
+
+# Existing bodies smaller than this on paper get no light and shade: it would not be seen.
+SHADED_FROM_PT = 3.5
 
 
 def link_stamps(
     look: Look,
-    far: FloatArray,
-    near: FloatArray,
+    far: Place,
+    near: Place,
     true_length: float,
     diameter: float,
     length: float,
@@ -26,50 +32,52 @@ def link_stamps(
     `true_length` is the distance between the knots in space, in points; `length` the
     balloon's tie-to-tie length over its diameter.
     """
-    along = near - far
-    drawn = float(np.hypot(along[0], along[1]))
-    cosine, sine = (along / drawn) if drawn > 1e-6 else (1.0, 0.0)
+    x0, y0, x1, y1 = float(far[0]), float(far[1]), float(near[0]), float(near[1])
+    drawn = hypot(x1 - x0, y1 - y0)
+    cosine, sine = ((x1 - x0) / drawn, (y1 - y0) / drawn) if drawn > 1e-6 else (1.0, 0.0)
     aspect = quantised_aspect(length, drawn / true_length if true_length > 0 else 0.0)
     # what the steps of foreshortening leave over, so that every end meets its joint
-    stretch = float(np.clip(drawn / (aspect * diameter), 0.8, 1.25)) if aspect > 0.3 else 1.0
-    x, y = (near + far) / 2
+    stretch = min(1.25, max(0.8, drawn / (aspect * diameter))) if aspect > 0.3 else 1.0
+    x, y = (x0 + x1) / 2, (y0 + y1) / 2
     d, s = diameter, diameter * stretch
-    turned = (s * cosine, s * sine, -d * sine, d * cosine)
-    link = _as(look, "link", aspect=aspect, length=length, near=near_end)
-    marks: list[Mark] = [Stamp(link, _matrix(*turned, x, y))]
-    if look.state != "outline":
+    link = _as(look, "link", aspect, length, near_end)
+    marks: list[Mark] = [_stamp(link, s * cosine, s * sine, -d * sine, d * cosine, x, y)]
+    if look.state == "outline":
+        return marks
+    if look.state == "new" or diameter >= SHADED_FROM_PT:
         extra = d * (body_length(length, aspect) - 1)
-        matrix = (d + extra * cosine**2, extra * cosine * sine, d + extra * sine**2)
-        marks.append(
-            Stamp(_as(look, "body"), _matrix(matrix[0], matrix[1], matrix[1], matrix[2], x, y))
-        )
-        if look.state == "new" and pattern:
-            marks.append(Stamp(_as(look, "pattern", pattern=pattern), _matrix(d, 0, 0, d, x, y)))
+        skew = extra * cosine * sine
+        body = _as(look, "body")
+        marks.append(_stamp(body, d + extra * cosine**2, skew, skew, d + extra * sine**2, x, y))
         if shows_end(length, aspect):
             end = _as(look, "end", near=near_end)
-            marks.append(
-                Stamp(end, _matrix(d * cosine, d * sine, -d * sine, d * cosine, near[0], near[1]))
-            )
-    return marks
+            marks.append(_stamp(end, d * cosine, d * sine, -d * sine, d * cosine, x1, y1))
+    return marks + _sign(look, pattern, d, x, y)
 
 
 def round_stamps(
-    look: Look, joint: FloatArray, centre: FloatArray, diameter: float, pattern: int = 0
+    look: Look, joint: Place, centre: Place, diameter: float, pattern: int = 0
 ) -> list[Mark]:
     """The stamps of one round, its knot towards the joint."""
-    toward = joint - centre
-    length = float(np.hypot(toward[0], toward[1]))
-    c, s = (toward / length * diameter) if length > 1e-6 else (diameter, 0.0)
-    x, y = centre
-    marks: list[Mark] = [Stamp(_as(look, "round"), _matrix(c, s, -s, c, x, y))]
-    if look.state != "outline":
-        marks.append(Stamp(_as(look, "body"), _matrix(diameter, 0, 0, diameter, x, y)))
-        if look.state == "new" and pattern:
-            sign = _as(look, "pattern", pattern=pattern)
-            marks.append(Stamp(sign, _matrix(diameter, 0, 0, diameter, x, y)))
-    return marks
+    d, x, y = diameter, float(centre[0]), float(centre[1])
+    toward_x, toward_y = float(joint[0]) - x, float(joint[1]) - y
+    length = hypot(toward_x, toward_y)
+    c, s = (toward_x / length * d, toward_y / length * d) if length > 1e-6 else (d, 0.0)
+    marks: list[Mark] = [_stamp(_as(look, "round"), c, s, -s, c, x, y)]
+    if look.state == "outline":
+        return marks
+    if look.state == "new" or diameter >= SHADED_FROM_PT:
+        marks.append(_stamp(_as(look, "body"), d, 0.0, 0.0, d, x, y))
+    return marks + _sign(look, pattern, d, x, y)
 
 
+def _sign(look: Look, pattern: int, diameter: float, x: float, y: float) -> list[Mark]:
+    if look.state != "new" or not pattern:
+        return []
+    return [_stamp(_as(look, "pattern", pattern=pattern), diameter, 0.0, 0.0, diameter, x, y)]
+
+
+@lru_cache(maxsize=4096)
 def _as(
     look: Look,
     form: str,
@@ -94,6 +102,6 @@ def _as(
     )
 
 
-def _matrix(*values: float) -> tuple[float, float, float, float, float, float]:
-    a, b, c, d, e, f = (round(float(value), 3) for value in values)
-    return (a, b, c, d, e, f)
+def _stamp(look: Look, a: float, b: float, c: float, d: float, e: float, f: float) -> Stamp:
+    matrix = (round(a, 3), round(b, 3), round(c, 3), round(d, 3), round(e, 3), round(f, 3))
+    return Stamp(look, matrix)

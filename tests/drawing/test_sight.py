@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import numpy as np
 import pytest
-from drawn_pieces import LINK, brace_scene, straight_tube
+from drawn_pieces import BALLOONS, LINK, brace_scene, straight_tube
 from hypothesis import given
 from hypothesis import strategies as st
 from shapely.geometry import Point
@@ -22,6 +22,8 @@ from buildplan.drawing.sight import (
     sight_of,
     visible_share,
 )
+from buildplan.framework.listed import build_listed
+from buildplan.framework.model import Lock
 
 FRONT = CAMERAS["front"]
 
@@ -118,13 +120,24 @@ def test_nothing_new_is_wholly_seen() -> None:
 def test_locks_hug_their_joint_from_outside() -> None:
     framework, shape = straight_tube()
     middle = np.mean(shape.positions_m, axis=0)
-    radius = 0.045
-    for joint in ("A3", "B3", "C3", "D3"):
-        centres = lock_centres(framework, shape, joint, radius)
-        here = shape.at[joint]
-        away = outward(framework, shape, joint)
-        assert away @ (here - middle) > 0
-        assert np.all((centres - here) @ away > 0)
+    radius = BALLOONS["lock"].gauge_m / 2
+    away = dict(zip(shape.joints, outward(framework, shape), strict=True))
+    pairs = lock_centres(framework, shape)
+    for lock, centres in zip(framework.locks, pairs, strict=True):
+        here, out = shape.at[lock.joint], away[lock.joint]
+        assert np.linalg.norm(out) == pytest.approx(1)
+        assert out @ (here - middle) > 0
+        assert np.all((centres - here) @ out > 0)
         assert np.linalg.norm(centres[0] - centres[1]) == pytest.approx(2 * radius, rel=0.1)
         # across the chain, so that both lie in the valley between its balloons
         assert (centres[0] - centres[1])[0] == pytest.approx(0, abs=1e-9)
+
+
+def test_locks_need_no_chain() -> None:
+    # listed joint by joint, two links end to end: no direction is given across them
+    framework = build_listed("two", BALLOONS, ["J", "K", "L"], [("J", "K", "long")], "lock")
+    framework = replace(framework, locks=(Lock("K", "lock"),), links=())
+    _, shape = straight_tube(1)
+    at = np.array([(0.0, 0, 0), (0, 0, 0), (0, 0, 0)])
+    shape = replace(shape, joints=("J", "K", "L"), positions_m=at)
+    assert np.all(np.isfinite(lock_centres(framework, shape)))
