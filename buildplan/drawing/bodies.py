@@ -20,7 +20,7 @@ class Scene:
     """What is in a picture: a piece, its shape, what is new and what stands already.
 
     Links are named by id, locks by joint; what is named nowhere is not drawn. `patterns`
-    gives balloon keys the number of their sign (`Look.pattern`).
+    gives balloon keys the number of their sign (`Look.pattern`), `finishes` their finish.
     """
 
     framework: Framework
@@ -30,6 +30,7 @@ class Scene:
     new_locks: frozenset[str] = frozenset()
     done_locks: frozenset[str] = frozenset()
     patterns: Mapping[str, int] = field(default_factory=dict)
+    finishes: Mapping[str, str] = field(default_factory=dict)
 
 
 def finished(

@@ -13,9 +13,9 @@ import numpy.typing as npt
 
 from buildplan.drawing.bodies import finished, scene_bodies
 from buildplan.drawing.camera import Camera, View, project
+from buildplan.drawing.curves import smooth
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.ground import ground_shadow
-from buildplan.drawing.looks import smooth
 from buildplan.drawing.marks import Circle, Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.drawing.scene import body_marks
 from buildplan.framework.model import Framework

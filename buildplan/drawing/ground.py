@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 
 from buildplan.drawing.camera import View
-from buildplan.drawing.looks import ellipse
+from buildplan.drawing.curves import ellipse
 from buildplan.drawing.marks import Ink, Mark
 from buildplan.shape.model import Shape
 

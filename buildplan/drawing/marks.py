@@ -80,7 +80,7 @@ class Look:
     - "pattern": the sign that tells colours apart without colour (`pattern` 0 is none).
 
     `state` is "new", "done" (pale) or "outline" (no fill); `tone` dims what lies deep, from
-    0 (near) to 3; `line` is the outline's width.
+    0 (near) to 3; `line` is the outline's width; `finish` is one of shading.FINISHES.
     """
 
     form: str
@@ -92,6 +92,7 @@ class Look:
     near: str = ""
     tone: int = 0
     line: float = 0.03
+    finish: str = "standard"
 
 
 @dataclass(frozen=True)

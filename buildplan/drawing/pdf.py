@@ -14,8 +14,9 @@ from reportlab.lib.colors import HexColor
 from reportlab.pdfbase import pdfdoc
 from reportlab.pdfgen.canvas import Canvas
 
+from buildplan.drawing.curves import ellipse
 from buildplan.drawing.fonts import REGULAR, face, register_fonts
-from buildplan.drawing.looks import ellipse, look_marks
+from buildplan.drawing.looks import look_marks
 from buildplan.drawing.marks import (
     Circle,
     Ink,
@@ -95,6 +96,7 @@ def form_name(look: Look) -> str:
         look.near or "x",
         str(look.tone),
         _number(look.line),
+        look.finish,
     )
     return "-".join(fields)
 

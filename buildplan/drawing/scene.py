@@ -12,8 +12,9 @@ from buildplan.drawing.camera import Camera, View, fit
 from buildplan.drawing.framing import MARGIN_PT, close_view, floor_points, view_of
 from buildplan.drawing.ground import ground_shadow
 from buildplan.drawing.labels import DARK, joint_dot, joint_tags, leaders, place_tags
-from buildplan.drawing.looks import quantised_length, quantised_line
+from buildplan.drawing.looks import quantised_line
 from buildplan.drawing.marks import Circle, Ink, Look, Mark, Picture, Polyline
+from buildplan.drawing.outlines import quantised_length
 from buildplan.drawing.sight import LEVEL_M, behind_new, in_front_of_new, paint_order
 from buildplan.drawing.stamps import link_stamps, round_stamps
 from buildplan.framework.model import Framework
@@ -213,6 +214,7 @@ class _Stamper:
     def __init__(self, scene: Scene, view: View, bodies: Bodies) -> None:
         self._framework = scene.framework
         self._patterns = scene.patterns
+        self._finishes = scene.finishes
         self._bodies = bodies
         first, self._first_depth = view.place(bodies.first)
         second, self._second_depth = view.place(bodies.second)
@@ -228,7 +230,8 @@ class _Stamper:
         kind = self._framework.balloons[self._bodies.balloons[i]]
         diameter = self._diameter[i]
         line = quantised_line((NEW_LINE_PT if state == "new" else DONE_LINE_PT) / diameter)
-        look = Look("link", kind.colour, state, tone=tone, line=line)
+        finish = self._finishes.get(kind.key, "standard")
+        look = Look("link", kind.colour, state, tone=tone, line=line, finish=finish)
         pattern = self._patterns.get(kind.key, 0)
         if not self._bodies.is_link[i]:
             return round_stamps(look, self._first[i], self._centre[i], diameter, pattern)

@@ -8,8 +8,8 @@ from math import hypot
 import numpy as np
 import numpy.typing as npt
 
-from buildplan.drawing.looks import body_length, quantised_aspect, shows_end
 from buildplan.drawing.marks import Look, Mark, Point, Stamp
+from buildplan.drawing.outlines import body_length, quantised_aspect, shows_end
 
 Place = Point | npt.NDArray[np.float64]
 
@@ -99,6 +99,7 @@ def _as(
         near=near,
         tone=look.tone if form != "pattern" else 0,
         line=look.line if outlined else 0.0,
+        finish=look.finish if form != "pattern" else "standard",
     )
 
 

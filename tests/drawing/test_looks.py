@@ -9,21 +9,18 @@ from shapely.geometry import Point, Polygon
 from shapely.ops import unary_union
 
 from buildplan.drawing.colours import to_oklab
-from buildplan.drawing.looks import (
-    PATTERNS,
+from buildplan.drawing.looks import PATTERNS, look_marks
+from buildplan.drawing.marks import Circle, Curve, Look
+from buildplan.drawing.outlines import (
     body_length,
-    dark_line,
     inscribed_length,
-    lit_region,
-    look_marks,
     outline,
-    paled,
     profile,
     quantised_aspect,
     quantised_length,
     shows_end,
 )
-from buildplan.drawing.marks import Circle, Curve, Look
+from buildplan.drawing.shading import FINISHES, dark_line, lit_region, paled
 
 LENGTHS = st.floats(1.0, 2.0).map(quantised_length)
 
@@ -106,6 +103,11 @@ def test_every_look_can_be_drawn() -> None:
     signs = [look_marks(Look("pattern", "#1F5F8B", "new", pattern=i)) for i in range(PATTERNS)]
     assert signs[0] == ()
     assert len(set(signs)) == PATTERNS
+
+
+def test_every_finish_looks_different() -> None:
+    looks = [look_marks(Look("body", "#1F5F8B", "new", finish=finish)) for finish in FINISHES]
+    assert len(set(looks)) == len(FINISHES)
 
 
 def test_outline_state_has_no_filling() -> None:

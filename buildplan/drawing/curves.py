@@ -1,0 +1,50 @@
+"""Smooth curves and ellipses as Bezier curves."""
+
+from __future__ import annotations
+
+import numpy as np
+import numpy.typing as npt
+
+from buildplan.drawing.marks import Curve, Ink, Point
+
+FloatArray = npt.NDArray[np.float64]
+
+
+def smooth(points: FloatArray, ink: Ink, closed: bool = True) -> Curve:
+    """A smooth curve through points (Catmull and Rom 1974, as Bezier curves)."""
+    count = len(points)
+    if closed:
+        before, after = np.roll(points, 1, axis=0), np.roll(points, -1, axis=0)
+    else:
+        before = np.vstack([points[:1], points[:-1]])
+        after = np.vstack([points[1:], points[-1:]])
+    slope = (after - before) / 6
+    pieces = []
+    for i in range(count if closed else count - 1):
+        j = (i + 1) % count
+        first, second = points[i] + slope[i], points[j] - slope[j]
+        pieces.append((round_point(first), round_point(second), round_point(points[j])))
+    return Curve(round_point(points[0]), tuple(pieces), ink, closed)
+
+
+def round_point(value: FloatArray) -> Point:
+    """A point rounded to what paper can show of a form."""
+    return (round(float(value[0]), 4), round(float(value[1]), 4))
+
+
+def ellipse(centre: Point, half_x: float, half_y: float, turn: float, ink: Ink) -> Curve:
+    """An ellipse as four Bezier curves, its x half-axis turned by `turn` radians."""
+    k = 0.5522847498  # circle by cubic curves, largest error 0.03 %
+    c, s = float(np.cos(turn)), float(np.sin(turn))
+
+    def at(x: float, y: float) -> Point:
+        x, y = x * half_x, y * half_y
+        return (round(centre[0] + c * x - s * y, 4), round(centre[1] + s * x + c * y, 4))
+
+    pieces = (
+        (at(1, k), at(k, 1), at(0, 1)),
+        (at(-k, 1), at(-1, k), at(-1, 0)),
+        (at(-1, -k), at(-k, -1), at(0, -1)),
+        (at(k, -1), at(1, -k), at(1, 0)),
+    )
+    return Curve(at(1, 0), pieces, ink, closed=True)
