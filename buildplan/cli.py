@@ -22,7 +22,7 @@ from buildplan.booklet.editions import print_booklet
 from buildplan.booklet.facts import facts_as_json, problem_as_json
 from buildplan.booklet.paper import PAPERS
 from buildplan.booklet.report import check_report
-from buildplan.design.model import Design
+from buildplan.design.measures import Units
 from buildplan.design.problems import (
     DesignProblemsError,
     Problem,
@@ -68,7 +68,7 @@ class PaperName(StrEnum):
     LETTER = "letter"
 
 
-class Units(StrEnum):
+class UnitsName(StrEnum):
     """Units in words and on gauges."""
 
     INCHES = "in"
@@ -97,16 +97,12 @@ class ProblemsFoundError(Exception):
     """The design was read and has problems that have been listed."""
 
 
-def _read(path: Path) -> Design:
-    return read_design(path)
-
-
 def _book(
-    path: Path, paper: str = "a4", units: Units | None = None, edition: str = "training"
+    path: Path, paper: str = "a4", units: UnitsName | None = None, edition: str = "training"
 ) -> Book:
-    design = _read(path)
+    design = read_design(path)
     with errors.status(f"Finding the shape and the order of work of {design.name} ..."):
-        chosen = units.value if units else design.units
+        chosen: Units = design.units if units is None else "in" if units == "in" else "cm"
         return gather_book(design, PAPERS[paper], chosen, edition)
 
 
@@ -144,11 +140,11 @@ def booklet(
     ] = Edition.TRAINING,
     paper: Annotated[PaperName, typer.Option(help="Paper size.")] = PaperName.A4,
     units: Annotated[
-        Units | None, typer.Option(help="Inches or centimetres; else as in the file.")
+        UnitsName | None, typer.Option(help="Inches or centimetres; else as in the file.")
     ] = None,
-    out: Annotated[
-        Path, typer.Option(help="Folder to write to; made if it is not there.")
-    ] = Path("output"),
+    out: Annotated[Path, typer.Option(help="Folder to write to; made if it is not there.")] = Path(
+        "output"
+    ),
     draft: Annotated[
         bool, typer.Option("--draft", help="Print even a piece that has problems.")
     ] = False,
@@ -189,9 +185,7 @@ def check(design: DesignArgument, as_json: JsonOption = False) -> None:
     except DesignProblemsError as error:
         if not as_json:
             raise
-        listed = [
-            problem_as_json(p) | {"text": in_words(p, str(design))} for p in error.problems
-        ]
+        listed = [problem_as_json(p) | {"text": in_words(p, str(design))} for p in error.problems]
         typer.echo(json.dumps({"name": error.name, "problems": listed}, indent=2))
         raise ProblemsFoundError from error
     if as_json:

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from buildplan.booklet.facts import Facts, gather_facts
 from buildplan.booklet.paper import Paper
+from buildplan.design.measures import Units
 from buildplan.design.model import Design
 from buildplan.framework.build import build_framework
 from buildplan.framework.model import Framework
@@ -29,7 +30,7 @@ class Book:
     steps: tuple[Step, ...]
     facts: Facts
     paper: Paper
-    units: str
+    units: Units
     edition: str
 
     @property
@@ -40,7 +41,7 @@ class Book:
         return dict(zip(used, "ZYXWVUTSRQPNMLKJ", strict=False))
 
 
-def gather_book(design: Design, paper: Paper, units: str, edition: str) -> Book:
+def gather_book(design: Design, paper: Paper, units: Units, edition: str) -> Book:
     """Run a design through every stage."""
     framework = build_framework(design)
     stand_on = design.stand_on

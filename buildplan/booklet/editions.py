@@ -39,6 +39,8 @@ def print_booklet(book: Book) -> bytes:
     author = book.design.brand.name if book.design.brand is not None else "buildplan"
     press = Press(book.paper, foot)
     return press.print(
-        training_leaves(book), title=f"{book.facts.name}: build booklet", author=author,
+        training_leaves(book),
+        title=f"{book.facts.name}: build booklet",
+        author=author,
         language=LANGUAGE,
     )

@@ -9,6 +9,7 @@ import math
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from buildplan.design.measures import Units
 from buildplan.design.model import Design
 from buildplan.design.problems import Problem, in_words
 from buildplan.framework.build import METRES_PER_UNIT
@@ -45,7 +46,7 @@ class Facts:
     """The figures of one piece. Lengths in metres, mass in kilograms, time in minutes."""
 
     name: str
-    units: str
+    units: Units
     counts: Mapping[str, int]
     joints: int
     rings: tuple[int, ...]
@@ -113,7 +114,9 @@ def gather_facts(
         stands=shape.standing.stands,
         tip_angle_deg=shape.standing.tip_angle_deg,
         purchases=purchases(design, framework),
-        work_minutes=work_minutes(steps, design.labour),
+        work_minutes=work_minutes(
+            steps, {str(kind): value for kind, value in design.labour.items()}
+        ),
         crew=design.crew or 2,
         problems=shape.problems,
     )

@@ -136,5 +136,3 @@ def taking_down(book: Book) -> Leaf:
                 y -= 24
 
     return Leaf("While it stands, and taking it down", draw)
-
-

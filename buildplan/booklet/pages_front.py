@@ -39,8 +39,10 @@ EDITION_NAMES: Mapping[str, str] = {
 
 # Trade words, as this booklet uses them.
 WORDS: Sequence[tuple[str, str]] = (
-    ("link balloon", "a balloon with a tie point at both ends: the neck, where it is filled, "
-     "and the tail"),
+    (
+        "link balloon",
+        "a balloon with a tie point at both ends: the neck, where it is filled, and the tail",
+    ),
     ("pair", "two balloons tied neck to neck"),
     ("chain", "link balloons tied end to end; its joints are numbered along it: A1, A2, A3 ..."),
     ("ring", "a chain whose two free ends are tied together"),
@@ -69,9 +71,12 @@ def cover(book: Book) -> Leaf:
         paper, facts = book.paper, book.facts
         top = paper.height - mm(22)
         if book.design.brand is not None:
-            top = press.paragraph(
-                strong(book.design.brand.name), paper.left, top, paper.measure, BODY
-            ) - 2
+            top = (
+                press.paragraph(
+                    strong(book.design.brand.name), paper.left, top, paper.measure, BODY
+                )
+                - 2
+            )
             if book.design.brand.contact:
                 top = press.paragraph(
                     plain(book.design.brand.contact), paper.left, top, paper.measure, SMALL
@@ -136,8 +141,7 @@ def cautions(book: Book) -> Leaf:
         y = press.paragraph(plain(CHOKING_EUROPE), paper.left, y - 8, paper.measure, BODY)
         y = press.paragraph(strong(LATEX_WORDS), paper.left, y - 6, paper.measure, BODY)
         y = press.paragraph(
-            "Ask everyone who will build, carry or stand near the piece about latex allergy "
-            "first.",
+            "Ask everyone who will build, carry or stand near the piece about latex allergy first.",
             paper.left,
             y - 2,
             paper.measure,
@@ -179,28 +183,30 @@ def reading_guide(book: Book, contents: Sequence[tuple[str, int]]) -> Leaf:
                     below = press.paragraph(
                         plain(title), paper.left, y, left_width - 34, BODY, "LBody"
                     )
-                    press.paragraph(
-                        f"{page}", paper.left + left_width - 30, y, 30, BODY, "LBody"
-                    )
+                    press.paragraph(f"{page}", paper.left + left_width - 30, y, 30, BODY, "LBody")
                 y = below - 3
         y = press.paragraph("Words", right_x, top, right_width, HEADING, "H2") - 4
         for word, meaning in WORDS:
-            y = press.paragraph(
-                f"{strong(word)}: {plain(meaning)}", right_x, y, right_width, BODY
-            ) - 3
+            y = (
+                press.paragraph(f"{strong(word)}: {plain(meaning)}", right_x, y, right_width, BODY)
+                - 3
+            )
         y = press.paragraph("Chains and joints", right_x, y - 8, right_width, HEADING, "H2") - 4
         for long in book.framework.chains:
             count = len(long.chain.links)
             joints = f"{long.chain.joints[0]} to {long.chain.joints[-1]}"
             kind = "ring" if long.chain.closed else "chain"
-            y = press.paragraph(
-                f"{strong(long.letter)}: {plain(long.place)} {kind}, {count} balloons, "
-                f"joints {joints}",
-                right_x,
-                y,
-                right_width,
-                BODY,
-            ) - 2
+            y = (
+                press.paragraph(
+                    f"{strong(long.letter)}: {plain(long.place)} {kind}, {count} balloons, "
+                    f"joints {joints}",
+                    right_x,
+                    y,
+                    right_width,
+                    BODY,
+                )
+                - 2
+            )
         y = press.paragraph("Pictures", right_x, y - 8, right_width, HEADING, "H2") - 4
         press.bullets(
             (

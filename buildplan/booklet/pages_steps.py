@@ -5,7 +5,7 @@ Steps that are done turn by turn together (a brace and its locks) are kept on on
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from buildplan.booklet.book import Book
@@ -91,8 +91,11 @@ def _text_height(book: Book, step: Step, width: float) -> float:
 def _block(book: Book, step: Step) -> Block:
     measure = book.paper.measure
     text_width = measure * TEXT_SHARE
-    pictures = step_pictures(book, step, measure - text_width - GAP, PICTURE_HEIGHT)
-    height = max(_text_height(book, step, text_width), pictures.height)
+    beside = measure - text_width - GAP
+    pictures = step_pictures(book, step, beside, PICTURE_HEIGHT, measure)
+    height = max(_text_height(book, step, text_width), pictures.beside_height)
+    if pictures.below:
+        height += GAP + pictures.below_height
     return Block(step, pictures, height)
 
 
@@ -113,7 +116,7 @@ def _pages(book: Book, groups: Sequence[Sequence[Block]]) -> list[list[Block]]:
     room = book.paper.top - book.paper.bottom
     pages: list[list[Block]] = []
     used = room + 1
-    for group in groups:
+    for group in _that_fit(groups, room):
         height = sum(block.height + BLOCK_GAP for block in group)
         new_stage = bool(pages) and _starts_a_page(pages[-1][-1].step.stage, group[0].step.stage)
         if used + height > room or new_stage:
@@ -122,6 +125,15 @@ def _pages(book: Book, groups: Sequence[Sequence[Block]]) -> list[list[Block]]:
         pages[-1] += group
         used += height
     return pages
+
+
+def _that_fit(groups: Sequence[Sequence[Block]], room: float) -> Iterator[Sequence[Block]]:
+    """The groups, those too tall for one page taken apart."""
+    for group in groups:
+        if sum(block.height + BLOCK_GAP for block in group) <= room:
+            yield group
+        else:
+            yield from ([block] for block in group)
 
 
 def _starts_a_page(before: Stage, now: Stage) -> bool:
@@ -146,8 +158,11 @@ def _draw_block(press: Press, book: Book, block: Block, top: float) -> None:
             y = press.paragraph(markup, paper.left, y, width, STYLES[kind])
         y -= 5
     left = paper.left + width + GAP
-    for placed in block.pictures.placed:
+    for placed in block.pictures.beside:
         press.picture(placed.picture, left + placed.x, top - placed.y - placed.picture.height)
+    top -= block.height - block.pictures.below_height
+    for placed in block.pictures.below:
+        press.picture(placed.picture, paper.left + placed.x, top - placed.y - placed.picture.height)
 
 
 def _leaf(book: Book, blocks: Sequence[Block]) -> Leaf:

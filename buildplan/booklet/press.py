@@ -92,9 +92,7 @@ class Press:
                 leaf.draw(self)
             self.canvas.showPage()
         self.canvas.save()
-        return finish(
-            self._target.getvalue(), self.canvas.root, title=title, language=language
-        )
+        return finish(self._target.getvalue(), self.canvas.root, title=title, language=language)
 
     def _head_and_foot(self, leaf: Leaf, number: int, total: int) -> None:
         canvas, paper = self.canvas, self.paper
@@ -215,7 +213,13 @@ class Press:
         """Place a picture with its lower left corner at (x, y)."""
         box = (x, y, x + picture.width * scale, y + picture.height * scale)
         with self.canvas.element("Figure", alt=picture.alt, box=box), self.canvas.content():
+            self.canvas.saveState()
+            frame = self.canvas.beginPath()
+            frame.rect(x, y, box[2] - x, box[3] - y)
+            # balloons at the edge of a close-up reach past it
+            self.canvas.clipPath(frame, stroke=0, fill=0)
             draw_picture(self.canvas, picture, x, y, scale)
+            self.canvas.restoreState()
 
     @contextmanager
     def decoration(self) -> Iterator[TaggedCanvas]:

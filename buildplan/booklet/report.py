@@ -32,8 +32,7 @@ def check_report(facts: Facts) -> str:
         f"({2 * facts.locks} rounds)"
     )
     size = " x ".join(
-        size_words(length, facts.units)
-        for length in (facts.width_m, facts.height_m, facts.depth_m)
+        size_words(length, facts.units) for length in (facts.width_m, facts.height_m, facts.depth_m)
     )
     lines.append(f"Size        {size} (width x height x depth, estimate)")
     lines.append(f"Weight      {weight_words(facts.mass_kg)} (estimate)")

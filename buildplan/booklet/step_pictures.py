@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from buildplan.booklet.book import Book
@@ -13,13 +13,15 @@ from buildplan.drawing.closeup import closeup_camera
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import close_up, step_picture
 from buildplan.drawing.section_diagram import section_diagram
-from buildplan.drawing.techniques import technique
+from buildplan.drawing.techniques import TECHNIQUES
 from buildplan.framework.model import Cell
 from buildplan.sequence.model import Kind, Step
 
-SIDE_SHARE = 0.36
+SIDE_SHARE = 0.34
 GAP = 8.0
 ROW = 172.0
+CELL_WIDTH = 250.0
+WHOLE_HEIGHT = 290.0
 
 
 @dataclass(frozen=True)
@@ -33,49 +35,60 @@ class Placed:
 
 @dataclass(frozen=True)
 class StepPictures:
-    """The pictures of a step within the block's picture side."""
+    """The pictures of a step: those beside its words, and rows below across the page."""
 
-    placed: tuple[Placed, ...]
-    height: float
+    beside: tuple[Placed, ...]
+    beside_height: float
+    below: tuple[Placed, ...] = ()
+    below_height: float = 0.0
 
 
 ON_THE_PIECE = frozenset({Kind.BRACE, Kind.SINGLE, Kind.JOIN, Kind.LOCK})
 ON_THE_WHOLE = frozenset({Kind.LAY, Kind.INSPECT, Kind.STAND_UP})
 
 
-def step_pictures(book: Book, step: Step, width: float, height: float) -> StepPictures:
-    """The pictures of a step within `width` points; a row of them is `height` points high.
+def step_pictures(
+    book: Book, step: Step, width: float, height: float, measure: float
+) -> StepPictures:
+    """The pictures of a step.
 
-    Work on the piece gets a close-up of the joints where hands meet, the whole piece with
-    what is new in colour, and a diagram of what is tied to what. Work beside the piece gets
-    the hand move.
+    Work on the piece gets, beside the words in `width` by `height` points, a close-up of the
+    joints where hands meet and the whole piece with what is new in colour; below, across the
+    page's `measure`, a diagram of what is tied to what where the course turns. The hand
+    moves are shown where a kind of work first comes up, and with all work beside the piece.
     """
+    moves = [draw(book.framework) for draw in TECHNIQUES.get(step.kind, ())]
+    if step.kind in ON_THE_WHOLE:
+        whole = _on_the_piece(book, step, width, WHOLE_HEIGHT)
+        return StepPictures(*_rows([*moves, whole], width))
     if step.kind not in ON_THE_PIECE:
-        if step.kind in ON_THE_WHOLE:
-            half = (width - GAP) / 2
-            move = technique(step.kind, half, height)
-            whole = _on_the_piece(book, step, half, height)
-            return StepPictures((Placed(move, 0, 0), Placed(whole, half + GAP, 0)), height)
-        return StepPictures((Placed(technique(step.kind, width, height), 0, 0),), height)
+        return StepPictures(*_rows(moves, width))
     side = (width - GAP) * SIDE_SHARE
     main = width - GAP - side
-    placed = [
+    beside = (
         Placed(_closeup(book, step, main, height), 0, 0),
         Placed(_on_the_piece(book, step, side, side), main + GAP, 0),
-    ]
-    below = height + GAP
+    )
+    below = []
     brace, cell = _first_brace(book, step), _corner(book, step)
+    if _is_first_of_kind(book, step):
+        below += moves
+        if brace and cell is None:
+            below.append(section_diagram(book.framework, brace, ROW))
     if cell is not None:
-        placed.append(Placed(cell_diagram(book.framework, cell.number, width, ROW), 0, below))
-    elif _is_first_of_kind(book, step):
-        move = technique(step.kind, width - ROW - GAP if brace else width, ROW)
-        placed.append(Placed(move, 0, below))
-        if brace:
-            diagram = section_diagram(book.framework, brace, ROW)
-            placed.append(Placed(diagram, width - ROW, below))
-    else:
-        return StepPictures(tuple(placed), height)
-    return StepPictures(tuple(placed), below + ROW)
+        below.append(cell_diagram(book.framework, cell.number, CELL_WIDTH, ROW))
+    return StepPictures(beside, height, *_rows(below, measure))
+
+
+def _rows(pictures: Sequence[Picture], width: float) -> tuple[tuple[Placed, ...], float]:
+    """Pictures placed in rows of `width`, and the height they take together."""
+    placed, x, y, row = [], 0.0, 0.0, 0.0
+    for picture in pictures:
+        if x and x + picture.width > width:
+            x, y, row = 0.0, y + row + GAP, 0.0
+        placed.append(Placed(picture, x, y))
+        x, row = x + picture.width + GAP, max(row, picture.height)
+    return tuple(placed), y + row
 
 
 def _is_first_of_kind(book: Book, step: Step) -> bool:

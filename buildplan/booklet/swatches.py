@@ -12,12 +12,6 @@ def swatch(balloon: BalloonType, letter: str, size: float = 20) -> Picture:
     return Picture(
         size,
         size,
-        (
-            Circle(
-                (radius, radius), radius - 1, Ink(balloon.colour, "#1A1A1A", 0.8)
-            ),
-        ),
+        (Circle((radius, radius), radius - 1, Ink(balloon.colour, "#1A1A1A", 0.8)),),
         f"Colour {letter}: {balloon.label}, a {balloon.kind} balloon.",
     )
-
-

@@ -128,9 +128,7 @@ def _structure(
     parent: pikepdf.Object,
     parents: dict[int, list[pikepdf.Object]],
 ) -> pikepdf.Object:
-    made = pdf.make_indirect(
-        Dictionary(Type=Name.StructElem, S=Name("/" + element.role), P=parent)
-    )
+    made = pdf.make_indirect(Dictionary(Type=Name.StructElem, S=Name("/" + element.role), P=parent))
     if element.alt:
         made.Alt = String(element.alt)
     if element.box is not None:

@@ -100,12 +100,12 @@ def _missing_chains(section: Sequence[str], links: _Links) -> tuple[list[list[st
     A run that comes all round repeats its first joint at its end.
     """
     count = len(section)
-    sides = [(section[i], section[(i + 1) % count]) for i in range(count)] if count > 2 else [
-        (section[0], section[1])
-    ]
-    shared = [
-        links.between[frozenset(side)] for side in sides if frozenset(side) in links.between
-    ]
+    sides = (
+        [(section[i], section[(i + 1) % count]) for i in range(count)]
+        if count > 2
+        else [(section[0], section[1])]
+    )
+    shared = [links.between[frozenset(side)] for side in sides if frozenset(side) in links.between]
     open_sides = [frozenset(side) not in links.between for side in sides]
     if all(open_sides):
         return [[side[0] for side in sides] + [sides[-1][1]]], shared
@@ -123,79 +123,114 @@ def _missing_chains(section: Sequence[str], links: _Links) -> tuple[list[list[st
     return runs, shared
 
 
+@dataclass(frozen=True)
+class _Course:
+    """Where the course has come to: for each section, the sum of the outer and of the inner
+    advances before it."""
+
+    plan: TubePlan
+    reached: tuple[tuple[int, int], ...]
+    totals: tuple[int, int]
+
+    def label(self, letter: str, side: int, index: int) -> str:
+        """Name of the joint at which a chain has advanced `index` balloons."""
+        return f"{letter}{(index % self.totals[side] if self.plan.closed else index) + 1}"
+
+    def section(self, number: int) -> tuple[str, ...]:
+        """Joints of section `number`, from 0, round the tube."""
+        layout = LAYOUTS[len(self.plan.long)]
+        reached = self.reached[number]
+        return tuple(self.label(letter, side, reached[side]) for letter, _, side in layout)
+
+
+def _walk_course(plan: TubePlan) -> _Course:
+    reached = [(0, 0)]
+    for cell in plan.course:
+        outer, inner = reached[-1]
+        reached.append((outer + cell.outer, inner + cell.inner))
+    sections = reached[:-1] if plan.closed else reached
+    return _Course(plan, tuple(sections), reached[-1])
+
+
+def _lay_chains(course: _Course, links: _Links) -> tuple[LongChain, ...]:
+    chains = []
+    for letter, place, side in LAYOUTS[len(course.plan.long)]:
+        count = course.totals[side]
+        joints = [f"{letter}{i + 1}" for i in range(count + (not course.plan.closed))]
+        keys = _cycle(course.plan.long[letter], count)
+        chain = links.chain(joints, keys, course.plan.closed, Role.CHAIN)
+        chains.append(LongChain(letter, place, chain))
+    return tuple(chains)
+
+
+def _tie_brace(number: int, section: tuple[str, ...], key: str, links: _Links) -> Brace:
+    runs, shared = _missing_chains(section, links)
+    chains = []
+    for run in runs:
+        closed = len(run) > 2 and run[0] == run[-1]
+        joints = run[:-1] if closed else run
+        chains.append(links.chain(joints, [key] * (len(run) - 1), closed, Role.BRACE))
+    return Brace(number, section, tuple(chains), tuple(shared))
+
+
+def _cells(course: _Course) -> tuple[Cell, ...]:
+    cells, count = [], len(course.reached)
+    for k, cell in enumerate(course.plan.course):
+        skipped = tuple(
+            course.label(letter, side, course.reached[k][side] + step)
+            for letter, _, side in LAYOUTS[len(course.plan.long)]
+            for step in range(1, (cell.outer, cell.inner)[side])
+        )
+        second = (k + 1) % count + 1
+        cells.append(Cell(k + 1, cell.name, cell.outer, cell.inner, k + 1, second, skipped))
+    return tuple(cells)
+
+
+def _tie_singles(
+    plan: TubePlan, cells: Iterable[Cell], mirror: Mapping[str, str], links: _Links
+) -> tuple[str, ...]:
+    singles: list[str] = []
+    for joint in (joint for cell in cells for joint in cell.skipped):
+        twin = mirror[joint]
+        if twin != joint and frozenset((joint, twin)) not in links.between:
+            assert plan.single is not None, "a checked plan names its single"
+            singles += links.chain((joint, twin), [plan.single], False, Role.SINGLE).links
+    return tuple(singles)
+
+
 def build_tube(name: str, balloons: Mapping[str, BalloonType], plan: TubePlan) -> Framework:
     """Build the framework of a tube.
 
     The plan must have been checked: known balloons, a single where joints are skipped and
     the chain has a twin, at least three balloons in each ring.
     """
-    layout = LAYOUTS[len(plan.long)]
-    totals = (sum(cell.outer for cell in plan.course), sum(cell.inner for cell in plan.course))
-    links = _Links()
-    long_chains = []
-    for letter, place, side in layout:
-        joints = [f"{letter}{i + 1}" for i in range(totals[side] + (not plan.closed))]
-        keys = _cycle(plan.long[letter], totals[side])
-        chain = links.chain(joints, keys, plan.closed, Role.CHAIN)
-        long_chains.append(LongChain(letter, place, chain))
-
-    def label(letter: str, side: int, index: int) -> str:
-        return f"{letter}{(index % totals[side] if plan.closed else index) + 1}"
-
-    count = len(plan.course) + (not plan.closed)
-    braces, reached = [], [0, 0]
-    starts = []
-    for k in range(count):
-        starts.append(tuple(reached))
-        section = tuple(label(letter, side, reached[side]) for letter, _, side in layout)
-        runs, shared = _missing_chains(section, links)
-        chains = []
-        for run in runs:
-            closed = len(run) > 2 and run[0] == run[-1]
-            joints = run[:-1] if closed else run
-            keys = [plan.brace] * (len(run) - 1)
-            chains.append(links.chain(joints, keys, closed, Role.BRACE))
-        braces.append(Brace(k + 1, section, tuple(chains), tuple(shared)))
-        if k < len(plan.course):
-            reached[OUTER] += plan.course[k].outer
-            reached[INNER] += plan.course[k].inner
-
-    cells = []
-    for k, cell in enumerate(plan.course):
-        skipped = tuple(
-            label(letter, side, starts[k][side] + step)
-            for letter, _, side in layout
-            for step in range(1, (cell.outer, cell.inner)[side])
-        )
-        second = (k + 1) % count + 1
-        cells.append(Cell(k + 1, cell.name, cell.outer, cell.inner, k + 1, second, skipped))
-
-    twins = TWINS[len(layout)]
+    course, links = _walk_course(plan), _Links()
+    chains = _lay_chains(course, links)
+    braces = tuple(
+        _tie_brace(k + 1, course.section(k), plan.brace, links) for k in range(len(course.reached))
+    )
+    cells = _cells(course)
+    twins = TWINS[len(chains)]
     mirror = {
-        joint: twins[chain.letter] + joint[1:]
-        for chain in long_chains
-        for joint in chain.chain.joints
+        joint: twins[long.letter] + joint[1:] for long in chains for joint in long.chain.joints
     }
-    singles = []
-    for cell in cells:
-        for joint in cell.skipped:
-            twin = mirror[joint]
-            if twin != joint and frozenset((joint, twin)) not in links.between:
-                assert plan.single is not None, "a checked plan names its single"
-                singles += links.chain((joint, twin), [plan.single], False, Role.SINGLE).links
-
-    joints = tuple(joint for chain in long_chains for joint in chain.chain.joints)
-    held = {joint for link in links.made if link.role is not Role.CHAIN
-            for joint in (link.start, link.finish)}
+    singles = _tie_singles(plan, cells, mirror, links)
+    joints = tuple(joint for long in chains for joint in long.chain.joints)
+    held = {
+        joint
+        for link in links.made
+        if link.role is not Role.CHAIN
+        for joint in (link.start, link.finish)
+    }
     return Framework(
         name=name,
         balloons=dict(balloons),
         joints=joints,
         links=tuple(links.made),
-        chains=tuple(long_chains),
-        braces=tuple(braces),
-        cells=tuple(cells),
-        singles=tuple(singles),
+        chains=chains,
+        braces=braces,
+        cells=cells,
+        singles=singles,
         locks=tuple(Lock(joint, plan.lock) for joint in joints if joint in held),
         closed=plan.closed,
         mirror=mirror,

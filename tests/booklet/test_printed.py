@@ -1,0 +1,230 @@
+"""The printed booklet, read back: paper, gauges, words of caution, and every number on it."""
+
+from __future__ import annotations
+
+import io
+import math
+import re
+from collections.abc import Iterator
+from pathlib import Path
+
+import numpy as np
+import pypdf
+import pytest
+from pypdf.generic import ContentStream
+
+from buildplan.booklet.book import Book, gather_book
+from buildplan.booklet.editions import print_booklet
+from buildplan.booklet.facts import facts_as_json
+from buildplan.booklet.paper import PAPERS
+from buildplan.design.reading import read_design
+
+DESIGNS = Path(__file__).parent.parent.parent / "designs"
+SHIPPED = sorted(path.stem for path in DESIGNS.glob("*.yaml"))
+POINTS_PER_INCH = 72
+
+
+@pytest.fixture(scope="module", params=SHIPPED)
+def printed(request: pytest.FixtureRequest) -> tuple[Book, pypdf.PdfReader, bytes]:
+    design = read_design(DESIGNS / f"{request.param}.yaml")
+    book = gather_book(design, PAPERS["a4"], design.units, "training")
+    data = print_booklet(book)
+    return book, pypdf.PdfReader(io.BytesIO(data)), data
+
+
+Printed = tuple[Book, pypdf.PdfReader, bytes]
+
+
+def words(reader: pypdf.PdfReader) -> str:
+    """All text of the document on one line, white space folded."""
+    return " ".join(" ".join(page.extract_text() for page in reader.pages).split())
+
+
+def normalised(text: str) -> str:
+    """Letters and digits only, lower case: dashes, case and line breaks do not count."""
+    return " ".join(re.findall(r"[a-z0-9]+", text.lower()))
+
+
+def test_same_design_gives_the_same_bytes(printed: Printed) -> None:
+    book, _, data = printed
+    assert print_booklet(book) == data
+
+
+def test_pages_are_a4(printed: Printed) -> None:
+    """ISO 216: A4 is 210 x 297 mm; 1 in = 25.4 mm, PDF unit 1/72 in (ISO 32000-1, 8.3.2.3)."""
+    _, reader, _ = printed
+    for page in reader.pages:
+        assert float(page.mediabox.width) == pytest.approx(210 / 25.4 * 72, abs=0.01)
+        assert float(page.mediabox.height) == pytest.approx(297 / 25.4 * 72, abs=0.01)
+
+
+def test_letter_paper_is_letter() -> None:
+    """US Letter, 8.5 x 11 in: 612 x 792 pt (page size tables; ANSI Y14.1 from memory)."""
+    design = read_design(DESIGNS / "picture_frame.yaml")
+    reader = pypdf.PdfReader(
+        io.BytesIO(print_booklet(gather_book(design, PAPERS["letter"], "cm", "training")))
+    )
+    for page in reader.pages:
+        assert [float(v) for v in page.mediabox] == pytest.approx([0, 0, 612, 792], abs=0.01)
+
+
+# 16 CFR 1500.19(b)(2) by way of EDItEUR ONIX code list 143, value 02; punctuation and line
+# layout are not compared.
+REGULATION = (
+    "WARNING: CHOKING HAZARD. Children under 8 yrs. can choke or suffocate on uninflated or "
+    "broken balloons. Adult supervision required. Keep uninflated balloons from children. "
+    "Discard broken balloons at once."
+)
+# 21 CFR 801.437 final rule, 62 FR 51021, as model wording.
+LATEX = "Caution: This Product Contains Natural Rubber Latex Which May Cause Allergic Reactions."
+
+
+def test_cautions_use_the_words_of_the_regulation(printed: Printed) -> None:
+    _, reader, _ = printed
+    second_page = normalised(reader.pages[1].extract_text())
+    assert normalised(REGULATION) in second_page
+    assert normalised(LATEX) in second_page
+
+
+def curved_paths(reader: pypdf.PdfReader, number: int) -> Iterator[np.ndarray]:
+    """Points (n, 2) in page units of each path of a page that has Bezier curves in it."""
+    page = reader.pages[number]
+    stack, matrix, path = [], np.eye(3), []
+    curved = False
+    for operands, operator in ContentStream(page.get_contents(), reader).operations:
+        v = [float(o) for o in operands] if operator in (b"cm", b"m", b"l", b"c") else []
+        if operator == b"q":
+            stack.append(matrix)
+        elif operator == b"Q":
+            matrix = stack.pop()
+        elif operator == b"cm":
+            matrix = np.array([[v[0], v[1], 0], [v[2], v[3], 0], [v[4], v[5], 1]]) @ matrix
+        elif operator in (b"m", b"l", b"c"):
+            curved |= operator == b"c"
+            # the end of each curve lies on it; its control points do not
+            path.append((np.array([v[-2], v[-1], 1]) @ matrix)[:2])
+        elif operator in (b"S", b"s", b"f", b"f*", b"B", b"b", b"n"):
+            if path and curved:
+                yield np.array(path)
+            path, curved = [], False
+
+
+def test_gauges_have_their_true_diameter_on_paper(printed: Printed) -> None:
+    """The international inch is 25.4 mm; PDF user space is 1/72 in (ISO 32000-1, 8.3.2.3)."""
+    book, reader, _ = printed
+    pages = [
+        i for i, page in enumerate(reader.pages) if "Gauges at true size" in page.extract_text()
+    ]
+    extents = [
+        extent
+        for i in pages
+        for path in curved_paths(reader, i)
+        for extent in (np.ptp(path[:, 0]), np.ptp(path[:, 1]))
+    ]
+    wanted = {b.gauge_m for key, b in book.framework.balloons.items() if book.facts.counts[key]}
+    for gauge_m in wanted:
+        diameter = gauge_m / 0.0254 * POINTS_PER_INCH
+        assert min(abs(extent - diameter) for extent in extents) < 0.02
+
+
+def test_every_stated_number_agrees_with_check(printed: Printed) -> None:
+    book, reader, _ = printed
+    facts = facts_as_json(book.facts)
+    text = words(reader)
+    balloons, locks = facts["balloons"], facts["locks"]
+    assert f"{balloons} balloons" in words_of_page(reader, 0)
+    assert f"{locks} locks, {2 * int(str(locks))} rounds" in text
+    assert f"Locks so far: {locks} of {locks}" in text
+    assert f"Braces standing: {facts['braces']} of {facts['braces']}" in text
+    for long in book.framework.chains:
+        assert f"{long.letter}: {long.place}" in text
+        assert f"{len(long.chain.links)} balloons, joints {long.chain.joints[0]}" in text
+    # running totals of braces and locks never run past the end nor backwards
+    for noun, total in (("Locks so far", facts["locks"]), ("Braces standing", facts["braces"])):
+        found = [(int(a), int(b)) for a, b in re.findall(rf"{noun}: (\d+) of (\d+)", text)]
+        assert {b for _, b in found} == {total}
+        assert [a for a, _ in found] == sorted(a for a, _ in found)
+
+
+def words_of_page(reader: pypdf.PdfReader, number: int) -> str:
+    return " ".join(reader.pages[number].extract_text().split())
+
+
+def test_needs_page_counts_as_check_does(printed: Printed) -> None:
+    book, reader, _ = printed
+    page = next(
+        words_of_page(reader, i)
+        for i, page in enumerate(reader.pages)
+        if page.extract_text().startswith("What you need")
+    )
+    for purchase in book.facts.purchases:
+        assert f"{purchase.needed} {purchase.spare}" in page
+        assert purchase.needed == book.facts.counts[purchase.balloon.key]
+        # spares are rounded up to whole balloons, and packs to whole packs
+        assert purchase.spare >= purchase.needed * book.design.spare - 1e-9
+        assert purchase.to_buy >= purchase.needed + purchase.spare
+        if purchase.pack_size and purchase.packs:
+            assert (purchase.packs - 1) * purchase.pack_size < purchase.needed + purchase.spare
+    assert f"all together {book.facts.total}" in page
+
+
+def test_every_step_is_printed_once_in_order(printed: Printed) -> None:
+    book, reader, _ = printed
+    text = words(reader)
+    at = -1
+    for step in book.steps:
+        found = text.find(f"{step.number} {' '.join(step.title.split())}", at + 1)
+        assert found > at, f"step {step.number} is missing or out of order"
+        at = found
+
+
+def test_every_turn_names_its_joints_on_paper(printed: Printed) -> None:
+    book, reader, _ = printed
+    text = words(reader)
+    for step in book.steps:
+        if len(step.turns) > 1 or step.taken_with is not None:
+            for turn in step.turns:
+                assert " ".join(turn.words.split()) in text
+
+
+def test_document_is_tagged_and_titled(printed: Printed) -> None:
+    """ISO 32000-1, 14.7 and 14.8: structure tree, marked, language, title shown."""
+    book, reader, _ = printed
+    root = reader.trailer["/Root"]
+    assert root["/MarkInfo"]["/Marked"]
+    assert root["/Lang"] == "en-GB"
+    assert root["/ViewerPreferences"]["/DisplayDocTitle"]
+    assert book.facts.name in reader.metadata.title
+    figures = list(alternatives(root["/StructTreeRoot"]))
+    assert all(figures)
+    assert len(set(figures)) == len(figures), "each picture has words of its own"
+    assert len(figures) >= len(book.steps)
+
+
+def alternatives(node: object) -> Iterator[str]:
+    """The alternative text of every figure below a structure element."""
+    if isinstance(node, pypdf.generic.IndirectObject):
+        node = node.get_object()
+    if isinstance(node, list):
+        for kid in node:
+            yield from alternatives(kid)
+    elif isinstance(node, dict):
+        if node.get("/S") == "/Figure":
+            yield str(node.get("/Alt", ""))
+        if "/K" in node and node.get("/Type") != "/MCR":
+            yield from alternatives(node["/K"])
+
+
+def test_nothing_is_printed_outside_the_page(printed: Printed) -> None:
+    _, reader, _ = printed
+    for page in reader.pages:
+        placed: list[tuple[float, float]] = []
+
+        def note(text: str, _cm: list[float], tm: list[float], _f: object, _s: float) -> None:
+            if text.strip():
+                placed.append((tm[4], tm[5]))  # noqa: B023 (called before the loop goes on)
+
+        page.extract_text(visitor_text=note)
+        width, height = float(page.mediabox.width), float(page.mediabox.height)
+        assert all(-1 <= x <= width and -1 <= y <= height for x, y in placed)
+        assert math.isfinite(width)
