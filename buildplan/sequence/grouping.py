@@ -6,14 +6,14 @@ and the group of their locks are done turn by turn together.
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Iterable, Mapping, Sequence
+from collections.abc import Hashable, Iterable, Sequence
 from dataclasses import dataclass
-from functools import cached_property
 from itertools import pairwise
 
 from buildplan.framework.counts import BALLOONS_PER_LOCK
-from buildplan.framework.model import Brace, Cell, Chain, Framework
 from buildplan.sequence.model import Kind, Operation, Stage
+from buildplan.sequence.ordering import phase
+from buildplan.sequence.piece import Piece
 
 HEADS = (Kind.BRACE, Kind.SINGLE, Kind.JOIN)
 STRAIGHT = "straight"
@@ -37,62 +37,14 @@ class Group:
         return tuple(operation for turn in self.turns for operation in turn)
 
 
-@dataclass(frozen=True)
-class Piece:
-    """A framework with what the sequence looks up in it again and again."""
-
-    framework: Framework
-
-    @cached_property
-    def chain_of_link(self) -> Mapping[str, Chain]:
-        """The chain, long or short, that each link is part of (singles are in none)."""
-        chains = [long.chain for long in self.framework.chains]
-        chains += [chain for brace in self.framework.braces for chain in brace.chains]
-        return {link: chain for chain in chains for link in chain.links}
-
-    @cached_property
-    def long_links(self) -> frozenset[str]:
-        """Links of the long chains."""
-        return frozenset(link for long in self.framework.chains for link in long.chain.links)
-
-    @cached_property
-    def letter(self) -> Mapping[str, str]:
-        """The letter of the (first) long chain that runs through each joint."""
-        letters: dict[str, str] = {}
-        for long in self.framework.chains:
-            for joint in long.chain.joints:
-                letters.setdefault(joint, long.letter)
-        return letters
-
-    @cached_property
-    def brace(self) -> Mapping[str, Brace]:
-        """Braces by the id of their operation."""
-        return {f"brace {brace.number}": brace for brace in self.framework.braces}
-
-    @cached_property
-    def brought_by(self) -> Mapping[str, int]:
-        """Number of the brace that brings each brace link."""
-        return {link: brace.number for brace in self.framework.braces for link in brace.links}
-
-    def keys(self, links: Iterable[str]) -> tuple[str, ...]:
-        """Balloon keys of links."""
-        return tuple(self.framework.link[link].balloon for link in links)
-
-    def cells_at(self, brace: Brace) -> tuple[Cell, ...]:
-        """Cells that `brace` completes: the one before it, and at the last brace of a closed
-        tube the one that closes the course."""
-        return tuple(
-            cell
-            for cell in self.framework.cells
-            if max(cell.first, cell.second) == brace.number and len(self.framework.braces) > 1
-        )
-
-
 def groups(piece: Piece, ordered: Sequence[Operation], new_parts_limit: int) -> list[Group]:
     """Groups in the order of `ordered`, no brace group with more than `new_parts_limit` new
     links or locks (a single brace may exceed it)."""
     ahead = [op for op in ordered if op.kind not in (*HEADS, Kind.LOCK)]
-    preparing = [op for op in ahead if op.stage is not Stage.FINISH]
+    preparing = sorted(
+        (op for op in ahead if op.stage is not Stage.FINISH),
+        key=lambda op: (phase(op), _purpose(piece, op)),
+    )
     finishing = [op for op in ahead if op.stage is Stage.FINISH]
     assembling = [op for op in ordered if op.kind in (*HEADS, Kind.LOCK)]
     return [
@@ -100,6 +52,13 @@ def groups(piece: Piece, ordered: Sequence[Operation], new_parts_limit: int) -> 
         *_assembly(piece, assembling, new_parts_limit),
         *_gathered(piece, finishing),
     ]
+
+
+def _purpose(piece: Piece, operation: Operation) -> int:
+    """What work is for, in the order of need: long chains, braces and singles, locks."""
+    if operation.locks:
+        return 2
+    return 0 if piece.long_links.issuperset(operation.links) else 1
 
 
 def _gathered(piece: Piece, ordered: Sequence[Operation]) -> list[Group]:
@@ -154,7 +113,7 @@ def _assembly(piece: Piece, ordered: Sequence[Operation], limit: int) -> list[Gr
             runs.append([round_])
     gathered: list[Group] = []
     for run in runs:
-        for part in _even_parts(run, max(1, limit // _most_parts(run))):
+        for part in _even_parts(run, max(1, limit // _most_parts(piece, run))):
             gathered += _head_and_locks(piece, part)
     return gathered
 
@@ -169,8 +128,15 @@ def _same_move(piece: Piece, before: _Round, after: _Round) -> bool:
     return bool(its_locks) == bool(other_locks) and _move(piece, one) == _move(piece, other)
 
 
-def _most_parts(run: Sequence[_Round]) -> int:
-    return max(max(len(head.links), len(locks), 1) for head, locks in run)
+def _most_parts(piece: Piece, run: Sequence[_Round]) -> int:
+    """The most links or locks that one round of `run` has to do with."""
+    return max(max(_parts(piece, head), len(locks), 1) for head, locks in run)
+
+
+def _parts(piece: Piece, head: Operation) -> int:
+    if head.kind is Kind.JOIN:
+        return sum(len(piece.framework.links_at[joint]) for joint in head.joints)
+    return len(head.links)
 
 
 def _even_parts(run: Sequence[_Round], most: int) -> list[Sequence[_Round]]:
@@ -187,7 +153,7 @@ def _letters(piece: Piece, joints: Iterable[str]) -> tuple[str, ...]:
 def _move(piece: Piece, head: Operation) -> Hashable:
     """What hands do in a head, apart from the numbers of its joints."""
     if head.kind is Kind.JOIN:
-        return head.kind, len(head.knots)
+        return (head.kind,)
     letters = _letters(piece, head.joints)
     if head.kind is Kind.SINGLE:
         return head.kind, letters, piece.keys(head.links)
@@ -208,7 +174,8 @@ def _cells(piece: Piece, head: Operation) -> tuple[str, ...]:
         found = [cell.name for cell in piece.cells_at(piece.brace[head.id])]
         return tuple(dict.fromkeys(found)) or ((STRAIGHT,) if piece.framework.cells else ())
     if head.kind is Kind.SINGLE:
-        return tuple(c.name for c in piece.framework.cells if head.joints[0] in c.skipped)
+        cell = piece.cell_of_skipped.get(head.joints[0])
+        return () if cell is None else (cell.name,)
     return ()
 
 
@@ -228,7 +195,7 @@ def _head_and_locks(piece: Piece, rounds: Sequence[_Round]) -> list[Group]:
     )
     if not locked:
         return [head_group]
-    at = tuple(_letters(piece, (lock.joints[0] for lock in locks)) for _, locks in rounds)
+    at = tuple(_where(piece, head, locks) for head, locks in rounds)
     lock_group = Group(
         stage=Stage.LOCK_JOINTS,
         kind=Kind.LOCK,
@@ -238,6 +205,13 @@ def _head_and_locks(piece: Piece, rounds: Sequence[_Round]) -> list[Group]:
         cells=cells,
     )
     return [head_group, lock_group]
+
+
+def _where(piece: Piece, head: Operation, locks: Sequence[Operation]) -> Hashable:
+    """On which chains locks sit; where chains meet, only how many they are."""
+    if head.kind is Kind.JOIN:
+        return len(locks)
+    return _letters(piece, (lock.joints[0] for lock in locks))
 
 
 def head_name(head: Operation) -> str:

@@ -59,7 +59,7 @@ class Knot:
 class Operation:
     """One act of work.
 
-    `needs` and `makes` are names of things: `sized A1-A2`, `pair A1-A2 A2-A3`, `chain A`,
+    `needs` and `makes` are names of things: `sized A1-A2`, `pair 3 of chain A`, `chain A`,
     `ring A`, `laid`, `brace 3`, `lock A1`. An operation can be done once all it needs has
     been made. `links` and `locks` are what it handles: what it brings into the piece (locks
     by joint), or what it makes ready (see `adds`). `joints` are the joints at which hands

@@ -52,20 +52,24 @@ def takes_tying(chain: Chain) -> bool:
     return len(chain.links) > 2
 
 
-def _all_chains(framework: Framework) -> Iterator[Chain]:
-    yield from (long.chain for long in framework.chains)
-    yield from (chain for brace in framework.braces for chain in brace.chains)
+def _all_chains(framework: Framework) -> Iterator[tuple[str, Chain]]:
+    """Every chain, long or short, with its name."""
+    yield from ((f"chain {long.letter}", long.chain) for long in framework.chains)
+    for brace in framework.braces:
+        yield from short_chains(brace)
 
 
-def _pair_name(pair: tuple[str, str]) -> str:
-    return f"pair {pair[0]} {pair[1]}"
+def _pair_names(name: str, chain: Chain) -> tuple[str, ...]:
+    """Names of a chain's pairs; the chain's own name keeps them apart whatever joints are
+    called."""
+    return tuple(f"pair {i + 1} of {name}" for i in range(len(chain.pairs)))
 
 
 def _preparing(framework: Framework) -> Iterator[Operation]:
     """Size every balloon; tie pairs; tie off what has no partner; tie rounds two by two."""
     for link in framework.links:
         yield Operation(
-            id=f"size {link.id}",
+            id=f"size link {link.id}",
             kind=Kind.SIZE,
             stage=Stage.SIZE,
             needs=(),
@@ -75,7 +79,7 @@ def _preparing(framework: Framework) -> Iterator[Operation]:
         )
     for lock in framework.locks:
         yield Operation(
-            id=f"size lock {lock.joint}",
+            id=f"size rounds {lock.joint}",
             kind=Kind.SIZE,
             stage=Stage.SIZE,
             needs=(),
@@ -84,15 +88,16 @@ def _preparing(framework: Framework) -> Iterator[Operation]:
             balloon=lock.balloon,
         )
     odd = list(framework.singles)
-    for chain in _all_chains(framework):
+    for name, chain in _all_chains(framework):
+        names = _pair_names(name, chain)
         for i, pair in enumerate(chain.pairs):
             joint = chain.joints[2 * i + 1]
             yield Operation(
-                id=_pair_name(pair),
+                id=names[i],
                 kind=Kind.PAIR,
                 stage=Stage.PAIR,
                 needs=tuple(f"sized {link}" for link in pair),
-                makes=(_pair_name(pair),),
+                makes=(names[i],),
                 links=pair,
                 joints=(joint,),
                 knots=(Knot(joint, tuple((link, End.NECK) for link in pair)),),
@@ -110,19 +115,19 @@ def _preparing(framework: Framework) -> Iterator[Operation]:
         )
     for lock in framework.locks:
         yield Operation(
-            id=f"pair lock {lock.joint}",
+            id=f"pair rounds {lock.joint}",
             kind=Kind.PAIR,
             stage=Stage.PAIR,
             needs=(f"rounds {lock.joint}",),
-            makes=(f"lock pair {lock.joint}",),
+            makes=(f"twin rounds {lock.joint}",),
             locks=(lock.joint,),
         )
 
 
-def _prepared(chain: Chain) -> tuple[str, ...]:
+def _prepared(name: str, chain: Chain) -> tuple[str, ...]:
     """Names of the pairs and the odd balloon that a chain is tied from."""
     odd = () if chain.odd is None else (f"tied off {chain.odd}",)
-    return (*map(_pair_name, chain.pairs), *odd)
+    return (*_pair_names(name, chain), *odd)
 
 
 def _chain_knots(framework: Framework, chain: Chain) -> tuple[Knot, ...]:
@@ -153,7 +158,7 @@ def _chaining(framework: Framework) -> Iterator[Operation]:
             id=f"chain {long.letter}",
             kind=Kind.CHAIN,
             stage=Stage.CHAIN,
-            needs=_prepared(long.chain),
+            needs=_prepared(f"chain {long.letter}", long.chain),
             makes=(f"chain {long.letter}",),
             links=long.chain.links,
             joints=walk(long.chain),
@@ -167,7 +172,7 @@ def _chaining(framework: Framework) -> Iterator[Operation]:
                     id=f"chain for {name}",
                     kind=Kind.CHAIN,
                     stage=Stage.CHAIN,
-                    needs=_prepared(chain),
+                    needs=_prepared(name, chain),
                     makes=(f"chain for {name}",),
                     links=chain.links,
                     joints=walk(chain),
@@ -193,11 +198,16 @@ def _built(long: LongChain) -> str:
     return f"ring {long.letter}" if long.chain.closed else f"chain {long.letter}"
 
 
-def _tagged_joints(framework: Framework, long: LongChain) -> tuple[str, ...]:
-    """Joint 1 and every fifth of a chain whose labels count along it; else every joint."""
+def counts_along(long: LongChain) -> bool:
+    """Whether the chain's joints are called by its letter and counted along it: A1, A2, ..."""
+    return all(j == f"{long.letter}{i}" for i, j in enumerate(long.chain.joints, 1))
+
+
+def _tagged_joints(long: LongChain) -> tuple[str, ...]:
+    """Joint 1 and every fifth of a chain whose joints count along it; else every joint."""
     joints = long.chain.joints
-    if framework.braces and all(j == f"{long.letter}{i + 1}" for i, j in enumerate(joints)):
-        return tuple(j for i, j in enumerate(joints) if i == 0 or (i + 1) % TAG_EVERY == 0)
+    if counts_along(long):
+        return tuple(j for i, j in enumerate(joints, 1) if i == 1 or i % TAG_EVERY == 0)
     return joints
 
 
@@ -209,7 +219,7 @@ def _tagging(framework: Framework) -> Iterator[Operation]:
             stage=Stage.CLOSE_RINGS,
             needs=(_built(long),),
             makes=(f"tags {long.letter}",),
-            joints=_tagged_joints(framework, long),
+            joints=_tagged_joints(long),
         )
 
 
@@ -257,7 +267,7 @@ def _lock(joint: str, after: str) -> Operation:
         id=f"lock {joint}",
         kind=Kind.LOCK,
         stage=Stage.LOCK_JOINTS,
-        needs=(after, f"lock pair {joint}"),
+        needs=(after, f"twin rounds {joint}"),
         makes=(f"lock {joint}",),
         locks=(joint,),
         joints=(joint,),
@@ -280,35 +290,37 @@ def _assembling(framework: Framework) -> Iterator[Operation]:
 def _heads(framework: Framework) -> Iterator[tuple[Operation, tuple[str, ...]]]:
     """Braces along the piece, singles once their cell stands, then joins; and the joints to
     be locked after each."""
-    waits = lock_waits_for(framework)
-    ready = _single_ready(framework)
+    locked_after: dict[int, list[str]] = {}
+    for joint, number in lock_waits_for(framework).items():
+        locked_after.setdefault(number, []).append(joint)
+    singles_after = _singles_after(framework)
     for brace in framework.braces:
-        locked = tuple(j for j, number in waits.items() if number == brace.number)
-        yield _brace(framework, brace), locked
-        for link_id in (s for s in framework.singles if ready[s] == brace.number):
+        yield _brace(framework, brace), tuple(locked_after.get(brace.number, ()))
+        for link_id in singles_after.get(brace.number, ()):
             yield _single(framework, link_id)
-    for link_id in (s for s in framework.singles if ready[s] == 0):
+    for link_id in singles_after.get(0, ()):
         yield _single(framework, link_id)
+    free_ends = _free_ends(framework)
     for joint in meeting_joints(framework):
-        locked = () if joint in waits else (joint,)
-        yield _join(framework, joint), locked
+        yield _join(framework, joint, free_ends.get(joint, ())), (joint,)
 
 
-def _single_ready(framework: Framework) -> Mapping[str, int]:
-    """Number of the brace after which each single can be tied (0: only at the end)."""
+def _singles_after(framework: Framework) -> Mapping[int, list[str]]:
+    """Singles by the number of the brace after which they can be tied (0: at the end)."""
     cell_of = {joint: cell for cell in framework.cells for joint in cell.skipped}
-    ready = {}
+    after: dict[int, list[str]] = {}
     for link_id in framework.singles:
         cell = cell_of.get(framework.link[link_id].start)
-        ready[link_id] = 0 if cell is None else max(cell.first, cell.second)
-    return ready
+        number = 0 if cell is None else max(cell.first, cell.second)
+        after.setdefault(number, []).append(link_id)
+    return after
 
 
 def _brace(framework: Framework, brace: Brace) -> Operation:
     name = f"brace {brace.number}"
     needs: list[str] = []
     for chain_name, chain in short_chains(brace):
-        needs += [f"chain for {chain_name}"] if takes_tying(chain) else _prepared(chain)
+        needs += [f"chain for {chain_name}"] if takes_tying(chain) else _prepared(chain_name, chain)
     return Operation(
         id=name,
         kind=Kind.BRACE,
@@ -363,13 +375,16 @@ def _first_on_last_chain(places: Sequence[tuple[int, int]]) -> tuple[int, int]:
     return min(place for place in places if place[0] == last)
 
 
-def _join(framework: Framework, joint: str) -> Operation:
-    free = []
-    for long in framework.chains:
-        if not long.chain.closed:
-            ends = ((long.chain.joints[0], 0), (long.chain.joints[-1], -1))
-            free += [long.chain.links[place] for at, place in ends if at == joint]
-    knots = tuple(_tie_in(framework, link_id, joint) for link_id in free)
+def _free_ends(framework: Framework) -> Mapping[str, list[str]]:
+    """By joint, the links with which open long chains end there."""
+    ends: dict[str, list[str]] = {}
+    for chain in (long.chain for long in framework.chains if not long.chain.closed):
+        ends.setdefault(chain.joints[0], []).append(chain.links[0])
+        ends.setdefault(chain.joints[-1], []).append(chain.links[-1])
+    return ends
+
+
+def _join(framework: Framework, joint: str, free: Sequence[str]) -> Operation:
     return Operation(
         id=f"join {joint}",
         kind=Kind.JOIN,
@@ -377,7 +392,7 @@ def _join(framework: Framework, joint: str) -> Operation:
         needs=(),
         makes=(f"join {joint}",),
         joints=(joint,),
-        knots=knots,
+        knots=tuple(_tie_in(framework, link_id, joint) for link_id in free),
     )
 
 

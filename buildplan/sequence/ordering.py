@@ -26,6 +26,11 @@ _PHASES: tuple[tuple[Kind, ...], ...] = (
 _PHASE: Mapping[Kind, int] = {kind: i for i, kinds in enumerate(_PHASES) for kind in kinds}
 
 
+def phase(operation: Operation) -> int:
+    """The place of an operation's kind in the course of the work."""
+    return _PHASE[operation.kind]
+
+
 def natural(label: str) -> tuple[tuple[int, int, str], ...]:
     """A sort key under which A2 comes before A10."""
     pieces = re.findall(r"\d+|\D+", label)
@@ -67,7 +72,7 @@ def in_order(ops: Iterable[Operation]) -> tuple[Operation, ...]:
     by_id: Mapping[str, Operation] = dict(graph.nodes(data="operation"))
 
     def rank(name: str) -> tuple[int, tuple[tuple[int, int, str], ...]]:
-        return _PHASE[by_id[name].kind], natural(name)
+        return phase(by_id[name]), natural(name)
 
     try:
         return tuple(by_id[name] for name in nx.lexicographical_topological_sort(graph, key=rank))

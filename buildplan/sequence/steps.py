@@ -8,11 +8,13 @@ from collections.abc import Hashable
 from buildplan.design.measures import Units
 from buildplan.framework.counts import BALLOONS_PER_LOCK
 from buildplan.framework.model import Framework
-from buildplan.sequence.grouping import Piece, groups
+from buildplan.sequence.grouping import groups
 from buildplan.sequence.model import Operation, Step, Turn
 from buildplan.sequence.operations import operations
 from buildplan.sequence.ordering import in_order
-from buildplan.sequence.telling import Plan, row, wording
+from buildplan.sequence.piece import Piece
+from buildplan.sequence.plan import Plan
+from buildplan.sequence.telling import row, wording
 
 
 def plan_steps(
@@ -61,14 +63,14 @@ def _turn(plan: Plan, number: int, turn: tuple[Operation, ...]) -> Turn:
 def _needs(plan: Plan, number: int) -> tuple[int, ...]:
     """Earlier steps whose makings this step needs. What it needs of the step that it is
     taken with turn by turn, and that is numbered after it, is told by `taken_with`."""
-    makers = {plan.maker[thing] for op in plan.groups[number - 1].operations for thing in op.needs}
+    makers = {plan.maker[thing] for op in plan.group(number).operations for thing in op.needs}
     return tuple(sorted(maker for maker in makers if maker < number))
 
 
 def _partner(plan: Plan, number: int) -> int | None:
-    if plan.groups[number - 1].locked_next:
+    if plan.group(number).locked_next:
         return number + 1
-    return number - 1 if number > 1 and plan.groups[number - 2].locked_next else None
+    return number - 1 if number > 1 and plan.group(number - 1).locked_next else None
 
 
 def _balloons(framework: Framework, handled: tuple[Operation, ...], adds: bool) -> dict[str, int]:

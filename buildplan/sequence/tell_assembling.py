@@ -1,0 +1,210 @@
+"""Telling the braces, singles, joints and locks, and the finish."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from buildplan.framework.model import Brace, Cell, Chain, End
+from buildplan.sequence.grouping import STRAIGHT, head_name
+from buildplan.sequence.model import Kind, Operation
+from buildplan.sequence.plan import Plan
+from buildplan.sequence.tell_preparing import ALL, Row, balloons_of, lock_name
+from buildplan.sequence.words import assembling as words
+from buildplan.sequence.words import rows
+from buildplan.sequence.words.grammar import Wording
+
+
+def _lock_step(plan: Plan, number: int) -> int | None:
+    return number + 1 if plan.group(number).locked_next else None
+
+
+def _in_turn(plan: Plan, number: int) -> str:
+    group = plan.group(number)
+    if not group.locked_next or group.times == 1:
+        return ""
+    first, second = (_small(head_name(turn[0])) for turn in group.turns[:2])
+    locks = len(plan.group(number + 1).turns[0])
+    return words.in_turn(number, number + 1, first, second, group.times > 2, locks)
+
+
+def _small(name: str) -> str:
+    return name[:1].lower() + name[1:]
+
+
+# --- braces -------------------------------------------------------------------------------
+
+
+def brace(plan: Plan, number: int) -> Wording:
+    """One brace, or several equal ones."""
+    group = plan.group(number)
+    braces = [plan.piece.brace[op.id] for op in group.operations]
+    one, alone = braces[0], group.times == 1
+    moves = [_cell_moves(plan, one, cell) for cell in plan.piece.cells_at(one)] if alone else []
+    moves += [_leading(plan, chain, alone) for chain in one.chains]
+    if alone:
+        moves.append(words.shares(_shared(plan, one), one.number))
+        moves.append(words.beside_locks(_locked_before(plan, group.operations[0], number)))
+    elif any(brace.shared for brace in braces):
+        moves.append(words.shares_in_row())
+    moves += [words.settle(_lock_step(plan, number)), _in_turn(plan, number)]
+    special = [name for name in group.cells if name != STRAIGHT]
+    progress = plan.progress(Kind.BRACE, number)
+    return words.brace_step([brace.number for brace in braces], special, moves, *progress)
+
+
+def _shared(plan: Plan, brace: Brace) -> list[tuple[str, int]]:
+    return [(link, plan.piece.brought_by[link]) for link in brace.shared]
+
+
+def _locked_before(plan: Plan, operation: Operation, number: int) -> list[str]:
+    return [j for j in operation.joints if plan.locked_in.get(j, number) < number]
+
+
+def _leading(plan: Plan, chain: Chain, alone: bool) -> str:
+    """How one short chain of a brace is tied in; `alone` names its joints."""
+    what = words.short_chain(len(chain.links), balloons_of(plan, chain.links))
+    if chain.closed:
+        ends = words.TAIL_AND_NECK if len(chain.links) % 2 else words.BOTH_TAILS
+        return words.lead_round(what, chain.joints[0] if alone else "", ends)
+    link = plan.framework.link
+    first_neck = link[chain.links[0]].end_at(chain.joints[0]) is End.NECK
+    last_neck = link[chain.links[-1]].end_at(chain.joints[-1]) is End.NECK
+    first_end = words.end_words(first_neck)
+    last_end = words.end_words(last_neck, other=not first_neck)
+    first, *over, last = chain.joints
+    if alone:
+        return words.lead_between(what, first, over, last, first_end, last_end)
+    return words.lead_between_in_row(what, bool(over), first_end, last_end)
+
+
+def _cell_moves(plan: Plan, brace: Brace, cell: Cell) -> str:
+    """What a cell does; nothing is said of a straight one."""
+    if cell.name == STRAIGHT:
+        return ""
+    before = plan.framework.braces[cell.first - 1].section
+    after = plan.framework.braces[cell.second - 1].section
+
+    def side(name: str, advance: int) -> tuple[list[str], int, list[str], list[str]]:
+        letters = [long.letter for long in plan.framework.chains if long.place.startswith(name)]
+        letter = plan.piece.letter
+        return (
+            letters,
+            advance,
+            [joint for joint in before if letter[joint] in letters],
+            [joint for joint in after if letter[joint] in letters],
+        )
+
+    outer, inner = side("outer", cell.outer), side("inner", cell.inner)
+    return words.cell_moves(cell.name, cell.second < cell.first, outer, inner, cell.skipped)
+
+
+def brace_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
+    """`Brace 3: A3 – B3 – C3 – D3, closed at A3`."""
+    name = head_name(turn[0])
+    one = plan.piece.brace[turn[0].id]
+    ways = [(chain.joints, chain.closed) for chain in one.chains]
+    return name, rows.brace(name, ways, _shared(plan, one))
+
+
+# --- singles, joints ----------------------------------------------------------------------
+
+
+def single(plan: Plan, number: int) -> Wording:
+    """Singles across skipped joints."""
+    links = [op.links[0] for op in plan.group(number).operations]
+    return words.single_step(
+        links,
+        balloons_of(plan, links),
+        plan.group(number).operations[0].joints if len(links) == 1 else (),
+        _lock_step(plan, number),
+        _in_turn(plan, number),
+        *plan.progress(Kind.SINGLE, number),
+    )
+
+
+def single_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
+    """`Single A5-D5: A5 – D5`."""
+    name = head_name(turn[0])
+    return name, rows.single(name, turn[0].joints)
+
+
+def join(plan: Plan, number: int) -> Wording:
+    """Joints where long chains meet."""
+    return words.join_step(
+        [op.joints[0] for op in plan.group(number).operations],
+        _lock_step(plan, number),
+        _in_turn(plan, number),
+        *plan.progress(Kind.JOIN, number),
+    )
+
+
+def join_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
+    """`Joint v4: knots of chain A (2 times) and chain B; free end of chain C`."""
+    name = head_name(turn[0])
+    passing, ends = plan.piece.passing[turn[0].joints[0]]
+    knots = [rows.passes(letter, times) for letter, times in passing.items()]
+    return name, rows.join(name, knots, [rows.passes(*end) for end in ends.items()])
+
+
+# --- locks --------------------------------------------------------------------------------
+
+
+def lock(plan: Plan, number: int) -> Wording:
+    """Locks of the step before."""
+    group = plan.group(number)
+    heads = plan.group(number - 1).operations
+    joints = [joint for op in group.operations for joint in op.joints]
+    return words.lock_step(
+        _heads_to_lock(heads, plan),
+        lock_name(plan, group.operations[0]),
+        any(joint in plan.piece.behind for joint in joints),
+        _waiting(plan, heads),
+        *plan.progress(Kind.LOCK, number),
+    )
+
+
+def _heads_to_lock(heads: Sequence[Operation], plan: Plan) -> str:
+    if heads[0].kind is Kind.BRACE:
+        return words.braces_to_lock([plan.piece.brace[head.id].number for head in heads])
+    if heads[0].kind is Kind.SINGLE:
+        return words.singles_to_lock([head.links[0] for head in heads])
+    return words.joints_to_lock([head.joints[0] for head in heads])
+
+
+def _waiting(plan: Plan, heads: Sequence[Operation]) -> list[str]:
+    """What is said of joints whose lock waits for a brace of a later step."""
+    later: dict[int, list[str]] = {}
+    for head in heads:
+        if head.kind is Kind.BRACE:
+            for joint in head.joints:
+                number = plan.lock_waits_for[joint]
+                if number > plan.piece.brace[heads[-1].id].number:
+                    later.setdefault(number, []).append(joint)
+    return [words.waits(joints, number) for number, joints in sorted(later.items())]
+
+
+def lock_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
+    """`Locks of brace 4: A4, D4`."""
+    place = plan.group(number).turns.index(tuple(turn))
+    name = f"Locks of {_small(head_name(plan.group(number - 1).operations[place]))}"
+    return name, rows.at_joints(name, [op.joints[0] for op in turn])
+
+
+# --- finish -------------------------------------------------------------------------------
+
+
+def inspect(plan: Plan, number: int) -> Wording:
+    """Looking the piece over."""
+    framework = plan.framework
+    two_sides = any(joint != twin for joint, twin in framework.mirror.items())
+    return words.inspect(len(framework.links), len(framework.locks), two_sides)
+
+
+def stand_up(plan: Plan, number: int) -> Wording:
+    """Standing it up."""
+    return words.stand_up(bool(plan.framework.braces))
+
+
+def plain_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
+    """Nothing particular."""
+    return ALL, ""

@@ -1,0 +1,196 @@
+"""Telling the steps up to the laying of the chains."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from buildplan.design.measures import length_words
+from buildplan.framework.model import LongChain
+from buildplan.sequence.model import Operation
+from buildplan.sequence.plan import Plan
+from buildplan.sequence.words import preparing as words
+from buildplan.sequence.words import rows
+from buildplan.sequence.words.grammar import Wording, colours, count_word, noun
+
+Row = tuple[str, str]
+ALL = "All"
+RUN_PAIRS = 4
+LONGEST_WITHOUT_RUNS = 12
+
+
+def long_of(plan: Plan, operation: Operation) -> LongChain:
+    """The long chain that an operation is about: its id ends in the letter."""
+    return plan.long[operation.id.rsplit(" ", 1)[-1]]
+
+
+def size(plan: Plan, number: int) -> Wording:
+    """Sizing balloons of one key."""
+    operations = plan.group(number).operations
+    key = operations[0].balloon
+    balloon = plan.framework.balloons[key]
+    say = words.size_rounds if operations[0].locks else words.size_links
+    return say(
+        plan.group(number).times,
+        plan.names[key],
+        length_words(balloon.nominal_m, plan.units),
+        length_words(balloon.gauge_m, plan.units),
+        plan.used_in(operations),
+    )
+
+
+def size_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
+    """`160 deep blue link balloons`."""
+    count = plan.group(number).times
+    what = noun(count, "round" if turn[0].locks else "link balloon")
+    return ALL, rows.in_bulk(count, f"{plan.names[turn[0].balloon]} {what}")
+
+
+def lock_name(plan: Plan, operation: Operation) -> str:
+    """What the balloons of a lock are called."""
+    return plan.names[plan.framework.lock_at[operation.locks[0]].balloon]
+
+
+def pair(plan: Plan, number: int) -> Wording:
+    """Tying pairs of links, or locks."""
+    group = plan.group(number)
+    first = group.operations[0]
+    if first.locks:
+        return words.pair_rounds(group.times, lock_name(plan, first))
+    long = first.links[0] in plan.piece.long_links
+    return words.pair_links(group.times, sorted(plan.names_of(first.links)), long)
+
+
+def pair_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
+    """`80 pairs, deep blue with deep blue`."""
+    if turn[0].locks:
+        return ALL, rows.in_bulk(
+            len(turn), f"{noun(len(turn), 'lock')}, {lock_name(plan, turn[0])} rounds"
+        )
+    names = sorted(plan.names_of(turn[0].links))
+    return ALL, rows.in_bulk(len(turn), f"{noun(len(turn), 'pair')}, {names[0]} with {names[1]}")
+
+
+def tie_off(plan: Plan, number: int) -> Wording:
+    """Closing link balloons that have no partner."""
+    links = [op.links[0] for op in plan.group(number).operations]
+    long = [letter for letter, c in plan.long.items() if c.chain.odd in links]
+    singles = len(plan.piece.singles.intersection(links))
+    in_braces = len(links) - len(long) - singles
+    return words.tie_off(len(links), plan.names_of(links)[0], long, in_braces, singles)
+
+
+def tie_off_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
+    """`20 ivory balloons tied off alone`."""
+    name = plan.names_of(turn[0].links)[0]
+    return ALL, rows.in_bulk(len(turn), f"{name} {noun(len(turn), 'balloon')} tied off alone")
+
+
+def chain(plan: Plan, number: int) -> Wording:
+    """Tying long chains, or the short chains of braces."""
+    group = plan.group(number)
+    links = group.operations[0].links
+    if not group.operations[0].adds:
+        braces = sorted({plan.piece.brought_by[op.links[0]] for op in group.operations})
+        return words.short_chains(group.times, len(links), balloons_of(plan, links), braces)
+    runs, over = plan.colour_runs(links)
+    return words.long_chains(
+        letters=[long_of(plan, op).letter for op in group.operations],
+        length=len(links),
+        colour_order=colours(runs, over) if len(runs) > 1 else "",
+        run_pairs=RUN_PAIRS if len(links) > LONGEST_WITHOUT_RUNS else 0,
+    )
+
+
+def balloons_of(plan: Plan, links: Sequence[str]) -> str:
+    """What the balloons of a short chain are called: `ivory`, `ivory and coral`."""
+    return " and ".join(dict.fromkeys(plan.names_of(links)))
+
+
+def chain_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
+    """`Chain A: 40 balloons (all deep blue), joints A1 to A40 and back to A1`."""
+    operation = turn[0]
+    if not operation.adds:
+        length = count_word(len(operation.links))
+        what = (
+            f"{noun(len(turn), 'chain')} of {length} {balloons_of(plan, operation.links)} balloons"
+        )
+        return ALL, rows.in_bulk(len(turn), what)
+    long = long_of(plan, operation)
+    joints = long.chain.joints
+    way = rows.along(operation.joints)
+    if plan.piece.counts_along(long):
+        way = rows.counted(joints[0], joints[-1], joints[0] if long.chain.closed else "")
+    name = f"Chain {long.letter}"
+    order = colours(*plan.colour_runs(operation.links))
+    return name, rows.chain(name, len(operation.links), order, way)
+
+
+def close(plan: Plan, number: int) -> Wording:
+    """Closing rings."""
+    chains = [long_of(plan, op) for op in plan.group(number).operations]
+    letters = [long.letter for long in chains]
+    if not all(plan.piece.counts_along(long) for long in chains):
+        return words.close_listed_rings(letters)
+    odd = {long.chain.odd is not None for long in chains}
+    how = words.TAIL_TO_NECK if True in odd else words.TAIL_TO_TAIL
+    if len(odd) > 1:
+        how = words.AS_THEY_ARE
+    counts = [
+        (len(c.links), len(c.pairs), len(c.links) - len(c.pairs))
+        for c in (long.chain for long in chains)
+    ]
+    return words.close_rings(letters, how, counts)
+
+
+def close_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
+    """`Ring A: closed at A1, 40 balloons`."""
+    long = long_of(plan, turn[0])
+    name = f"Ring {long.letter}"
+    return name, rows.ring(name, long.chain.joints[0], len(long.chain.links))
+
+
+def tag(plan: Plan, number: int) -> Wording:
+    """Tagging joints."""
+    chains = plan.framework.chains
+    if not all(plan.piece.counts_along(long) for long in chains):
+        return words.tag_named()
+    lasts = [long.chain.joints[-1] for long in chains]
+    return words.tag_counted(plan.framework.closed, lasts)
+
+
+def tag_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
+    """`Chain A: A1, A5, A10`."""
+    name = f"Chain {long_of(plan, turn[0]).letter}"
+    return name, rows.at_joints(name, turn[0].joints)
+
+
+def lay(plan: Plan, number: int) -> Wording:
+    """Laying the long chains, those at the back first."""
+    chains = plan.framework.chains
+    if not plan.framework.braces:
+        return words.lay_apart([long.letter for long in chains])
+    behind = {long.place: long.letter for long in chains}
+    placed = sorted(chains, key=lambda long: (_layer(long), "inner" in long.place))
+    order = [
+        words.place_of_chain(
+            long.letter, long.place, behind.get(long.place.replace("front", "back"), "")
+        )
+        if "front" in long.place
+        else words.place_of_chain(long.letter, long.place, "")
+        for long in placed
+    ]
+    firsts = [long.chain.joints[0] for long in chains]
+    layers = any(_layer(long) == 0 for long in chains)
+    return words.lay_beside(order, firsts, plan.framework.closed, layers)
+
+
+def _layer(long: LongChain) -> int:
+    """0 for what lies underneath, 2 for what lies on top."""
+    return 0 if "back" in long.place else 2 if "front" in long.place else 1
+
+
+def lay_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
+    """`Joints 1: A1, B1, C1, D1`, where they are brought together."""
+    if not plan.framework.braces:
+        return ALL, ""
+    return ALL, rows.at_joints("Together", turn[0].joints)

@@ -1,0 +1,43 @@
+"""Lengths as people write them."""
+
+import pytest
+
+from buildplan.design.measures import length_words, size_words
+
+INCH = 0.0254  # exact: international inch, 1959
+
+
+@pytest.mark.parametrize(
+    ("inches", "words"),
+    [
+        (8, "8 in"),
+        (3.5, "3 1/2 in"),
+        (0.75, "3/4 in"),
+        (5.26, "5 1/4 in"),
+        (11.9, "12 in"),
+        (0.01, "1/4 in"),
+    ],
+)
+def test_inches_are_told_to_the_quarter(inches: float, words: str) -> None:
+    assert length_words(inches * INCH, "in") == words
+
+
+@pytest.mark.parametrize(
+    ("metres", "words"), [(0.2032, "20.5 cm"), (0.2, "20 cm"), (0.0889, "9 cm"), (0.001, "0.5 cm")]
+)
+def test_centimetres_are_told_to_the_half(metres: float, words: str) -> None:
+    assert length_words(metres, "cm") == words
+
+
+@pytest.mark.parametrize(
+    ("metres", "units", "words"),
+    [
+        (76 * INCH, "in", "6 ft 4 in"),
+        (72 * INCH, "in", "6 ft"),
+        (10 * INCH, "in", "10 in"),
+        (71.6 * INCH, "in", "6 ft"),
+        (1.934, "cm", "1.93 m"),
+    ],
+)
+def test_sizes_of_pieces(metres: float, units: str, words: str) -> None:
+    assert size_words(metres, units) == words  # type: ignore[arg-type]

@@ -1,0 +1,129 @@
+"""Steps: numbering, counts, grouping."""
+
+import json
+
+import pytest
+from hypothesis import given, settings
+from sequence_pieces import STAR, listed, listed_pieces, tube, tubes
+
+from buildplan.framework.counts import balloon_counts
+from buildplan.framework.model import Framework
+from buildplan.sequence.exchange import steps_as_json
+from buildplan.sequence.model import Kind, Stage, Step
+from buildplan.sequence.operations import operations
+from buildplan.sequence.steps import plan_steps
+
+
+def assert_sound(framework: Framework, steps: tuple[Step, ...]) -> None:
+    assert [step.number for step in steps] == list(range(1, len(steps) + 1))
+    added = dict.fromkeys(framework.balloons, 0)
+    prepared = dict.fromkeys(framework.balloons, 0)
+    for step in steps:
+        assert all(0 < needed < step.number for needed in step.needs)
+        assert len(step.turns) in (1, step.times)
+        assert all((step.title, step.text, step.check))
+        for key, count in step.adds.items():
+            added[key] += count
+        if step.kind is Kind.SIZE:
+            for key, count in step.prepares.items():
+                prepared[key] += count
+    assert added == balloon_counts(framework) == prepared
+    told = [op.id for step in steps for op in step.operations]
+    assert sorted(told) == sorted(op.id for op in operations(framework))
+
+
+@settings(deadline=None, max_examples=60)
+@given(tubes())
+def test_steps_of_tubes_are_sound(framework: Framework) -> None:
+    assert_sound(framework, plan_steps(framework))
+
+
+@settings(deadline=None, max_examples=60)
+@given(listed_pieces())
+def test_steps_of_listed_pieces_are_sound(framework: Framework) -> None:
+    assert_sound(framework, plan_steps(framework))
+
+
+def test_the_seven_stages_come_up_in_their_order() -> None:
+    """Issue 2 names the seven stages; design.md gives their order."""
+    stages = list(dict.fromkeys(step.stage for step in plan_steps(tube(STAR, closed=True))))
+    assert stages == list(Stage)
+
+
+@settings(deadline=None, max_examples=40)
+@given(tubes())
+def test_a_brace_step_and_its_locks_go_turn_by_turn(framework: Framework) -> None:
+    steps = plan_steps(framework)
+    for step in steps:
+        if step.kind is Kind.LOCK:
+            head = steps[step.number - 2]
+            assert (head.taken_with, step.taken_with) == (step.number, head.number)
+            assert len(head.turns) == len(step.turns)
+            assert head.number in step.needs
+
+
+@pytest.mark.parametrize("limit", [1, 4, 8, 16, 100])
+def test_no_brace_step_brings_more_than_the_limit(limit: int) -> None:
+    for step in plan_steps(tube(STAR, closed=True), new_parts_limit=limit):
+        if step.kind is Kind.BRACE:
+            assert step.times == 1 or len(step.links) <= limit
+
+
+def test_runs_of_braces_are_cut_evenly() -> None:
+    steps = plan_steps(tube(["straight"] * 5), new_parts_limit=16)
+    assert [step.times for step in steps if step.kind is Kind.BRACE] == [3, 3]
+
+
+def test_equal_chains_are_told_once() -> None:
+    steps = plan_steps(tube(STAR, closed=True))
+    long = [step for step in steps if step.kind is Kind.CHAIN and step.adds]
+    assert [step.times for step in long] == [4]
+    assert [turn.name for turn in long[0].turns] == ["Chain A", "Chain B", "Chain C", "Chain D"]
+
+
+def test_chains_that_differ_are_told_apart() -> None:
+    framework = tube(["straight"] * 4, by_letter={"B": ["other"]})
+    long = [s for s in plan_steps(framework) if s.kind is Kind.CHAIN and s.adds]
+    assert [[turn.name[-1] for turn in step.turns] for step in long] == [["A", "C", "D"], ["B"]]
+
+
+def test_a_cell_that_is_not_straight_is_a_step_of_its_own() -> None:
+    steps = plan_steps(tube(["straight", "straight", "tip", "straight", "fan", "dip"]))
+    special = [s for s in steps if s.kind is Kind.BRACE and s.cells != ("straight",)]
+    assert [(step.cells, step.times) for step in special] == [
+        (("tip",), 1),
+        (("fan",), 1),
+        (("dip",), 1),
+    ]
+
+
+def test_steps_that_ask_for_the_same_moves_say_so() -> None:
+    steps = plan_steps(tube(STAR, closed=True))
+    tips = [s for s in steps if s.kind is Kind.BRACE and s.cells == ("tip",)]
+    assert tips[0].alike is None
+    assert [step.alike for step in tips[1:]] == [tips[0].number] * 4
+
+
+def test_json_is_plain_and_keeps_every_count() -> None:
+    framework = tube(STAR, closed=True)
+    steps = plan_steps(framework)
+    read = json.loads(json.dumps(steps_as_json(steps)))
+    assert read == steps_as_json(steps)
+    for step, plain in zip(steps, read, strict=True):
+        assert plain["number"] == step.number
+        assert plain["stage"] == step.stage
+        assert plain["adds"] == dict(step.adds)
+        assert plain["needs"] == list(step.needs)
+        assert plain["times"] == step.times
+
+
+def test_the_same_piece_gives_the_same_steps() -> None:
+    assert plan_steps(tube(STAR, closed=True)) == plan_steps(tube(STAR, closed=True))
+
+
+def test_labels_of_a_listed_piece_may_be_anything() -> None:
+    """A joint called like one of our own names must not be taken for it."""
+    odd = ["lock A1", "rounds A1", "tie off", "A1", "1 of chain A", "brace 3"]
+    ties = [(a, b, "long") for i, a in enumerate(odd) for b in odd[i + 1 :]]
+    framework = listed(ties)
+    assert_sound(framework, plan_steps(framework))

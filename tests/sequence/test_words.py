@@ -1,0 +1,110 @@
+"""The words of the steps say enough to build from."""
+
+import re
+from collections import Counter
+from dataclasses import replace
+
+import pytest
+from hypothesis import given, settings
+from sequence_pieces import STAR, listed_pieces, tube, tubes
+from sequence_reader import Edge, Read, read_words
+
+from buildplan.framework.model import Framework
+from buildplan.sequence.model import Kind, Step
+from buildplan.sequence.steps import plan_steps
+from buildplan.sequence.words.grammar import listed, number_ranges
+
+
+def read(steps: tuple[Step, ...]) -> Read:
+    return read_words(
+        (step.title, step.text, [turn.words for turn in step.turns]) for step in steps
+    )
+
+
+def links_of(framework: Framework) -> Counter[Edge]:
+    label = {key: balloon.label for key, balloon in framework.balloons.items()}
+    return Counter(
+        (link.neck, link.tail, label[link.balloon], str(link.role)) for link in framework.links
+    )
+
+
+def assert_told(framework: Framework) -> None:
+    told = read(plan_steps(framework))
+    assert told.links == links_of(framework)
+    assert told.locks == {lock.joint: "ivory" for lock in framework.locks}
+    links = Counter(f"{name} link balloon" for _, _, name, _ in links_of(framework).elements())
+    rounds = {"ivory round": 2 * len(framework.locks)} if framework.locks else {}
+    assert told.sized == links + Counter(rounds)
+
+
+@settings(deadline=None, max_examples=120)
+@given(tubes())
+def test_a_tube_can_be_rebuilt_from_words(framework: Framework) -> None:
+    assert_told(framework)
+
+
+@settings(deadline=None, max_examples=120)
+@given(listed_pieces())
+def test_a_listed_piece_can_be_rebuilt_from_words(framework: Framework) -> None:
+    assert_told(framework)
+
+
+def test_the_star_can_be_rebuilt_from_words() -> None:
+    assert_told(tube(STAR, closed=True))
+
+
+@settings(deadline=None, max_examples=60)
+@given(tubes())
+def test_every_joint_of_a_brace_or_lock_is_named_in_its_row(framework: Framework) -> None:
+    for step in plan_steps(framework):
+        if step.kind in (Kind.BRACE, Kind.SINGLE, Kind.LOCK):
+            for turn in step.turns:
+                words = set(re.findall(r"[A-D]\d+", turn.words.partition(": ")[2]))
+                assert words >= set(turn.joints)
+
+
+def test_a_corner_names_what_it_shares_and_what_it_skips() -> None:
+    steps = plan_steps(tube(["straight", "tip", "straight"]))
+    tip = next(step for step in steps if step.cells == ("tip",) and step.kind is Kind.BRACE)
+    assert "shares balloon B2-C2 with brace 2" in tip.text
+    assert "No brace reaches A3 and D3" in tip.text
+    for joint in tip.turns[0].joints:
+        assert joint in tip.text
+
+
+@pytest.mark.parametrize(("units", "gauge"), [("in", "8 in"), ("cm", "20.5 cm")])
+def test_gauges_are_told_in_the_units_asked_for(units: str, gauge: str) -> None:
+    first = plan_steps(tube(STAR, closed=True), units=units)[0]  # type: ignore[arg-type]
+    assert gauge in first.title
+    assert f"{gauge} hole of the gauge" in first.text
+
+
+def test_counts_to_check_come_out_at_the_end() -> None:
+    steps = plan_steps(tube(STAR, closed=True))
+    last_lock = [step for step in steps if step.kind is Kind.LOCK][-1]
+    last_brace = [step for step in steps if step.kind is Kind.BRACE][-1]
+    assert "160 of 160" in last_lock.check
+    assert "40 of 40" in last_brace.check
+    ring = next(step for step in steps if step.kind is Kind.CLOSE_RING)
+    assert ring.check.startswith("Each ring has 40 balloons, 20 neck knots and 20 tail knots")
+
+
+def test_steps_named_in_a_text_are_the_right_ones() -> None:
+    steps = plan_steps(tube(STAR, closed=True))
+    for step in steps:
+        for number in map(int, re.findall(r"\(step (\d+)\)", step.text)):
+            assert number in (step.number + 1, *(s.number for s in steps if s.kind is Kind.PAIR))
+
+
+def test_labels_alike_are_told_apart_by_gauge() -> None:
+    framework = tube(["straight"] * 3, long=["long"])
+    balloons = {**framework.balloons}
+    balloons["long"] = replace(balloons["long"], label="ivory", gauge_m=0.254)
+    titles = [s.title for s in plan_steps(replace(framework, balloons=balloons))]
+    assert titles[0].startswith("Size 12 ivory 10 in link balloons")
+
+
+def test_lists_and_ranges() -> None:
+    assert listed(["A"]) == "A"
+    assert listed(["A", "B", "C"]) == "A, B and C"
+    assert number_ranges([1, 2, 3, 4, 6, 8, 9]) == "1 to 4, 6, 8 and 9"
