@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
+from functools import cached_property
 
 import numpy as np
 import numpy.typing as npt
@@ -13,37 +14,6 @@ from buildplan.shape.model import Shape
 
 FloatArray = npt.NDArray[np.float64]
 BoolArray = npt.NDArray[np.bool_]
-
-
-@dataclass(frozen=True)
-class Scene:
-    """What is in a picture: a piece, its shape, what is new and what stands already.
-
-    Links are named by id, locks by joint; what is named nowhere is not drawn. `patterns`
-    gives balloon keys the number of their sign (`Look.pattern`), `finishes` their finish.
-    """
-
-    framework: Framework
-    shape: Shape
-    new_links: frozenset[str] = frozenset()
-    done_links: frozenset[str] = frozenset()
-    new_locks: frozenset[str] = frozenset()
-    done_locks: frozenset[str] = frozenset()
-    patterns: Mapping[str, int] = field(default_factory=dict)
-    finishes: Mapping[str, str] = field(default_factory=dict)
-
-
-def finished(
-    framework: Framework, shape: Shape, patterns: Mapping[str, int] | None = None
-) -> Scene:
-    """The whole piece, every part in full colour."""
-    return Scene(
-        framework,
-        shape,
-        new_links=frozenset(framework.link),
-        new_locks=frozenset(framework.lock_at),
-        patterns=patterns or {},
-    )
 
 
 @dataclass(frozen=True)
@@ -77,6 +47,42 @@ class Bodies:
             centre=self.centre[rows],
             radius=self.radius[rows],
         )
+
+
+@dataclass(frozen=True)
+class Scene:
+    """What is in a picture: a piece, its shape, what is new and what stands already.
+
+    Links are named by id, locks by joint; what is named nowhere is not drawn. `patterns`
+    gives balloon keys the number of their sign (`Look.pattern`), `finishes` their finish.
+    """
+
+    framework: Framework
+    shape: Shape
+    new_links: frozenset[str] = frozenset()
+    done_links: frozenset[str] = frozenset()
+    new_locks: frozenset[str] = frozenset()
+    done_locks: frozenset[str] = frozenset()
+    patterns: Mapping[str, int] = field(default_factory=dict)
+    finishes: Mapping[str, str] = field(default_factory=dict)
+
+    @cached_property
+    def bodies(self) -> Bodies:
+        """Every body that the scene shows."""
+        return _bodies_of(self)
+
+
+def finished(
+    framework: Framework, shape: Shape, patterns: Mapping[str, int] | None = None
+) -> Scene:
+    """The whole piece, every part in full colour."""
+    return Scene(
+        framework,
+        shape,
+        new_links=frozenset(framework.link),
+        new_locks=frozenset(framework.lock_at),
+        patterns=patterns or {},
+    )
 
 
 def outward(framework: Framework, shape: Shape) -> FloatArray:
@@ -136,8 +142,7 @@ def lock_centres(framework: Framework, shape: Shape) -> FloatArray:
     return np.stack([middle - side, middle + side], axis=1)
 
 
-def scene_bodies(scene: Scene) -> Bodies:
-    """Every body that the scene shows."""
+def _bodies_of(scene: Scene) -> Bodies:
     framework, shape = scene.framework, scene.shape
     links = [
         link

@@ -7,7 +7,7 @@ from dataclasses import replace
 
 import numpy as np
 
-from buildplan.drawing.bodies import Bodies, Scene, link_length_m, scene_bodies
+from buildplan.drawing.bodies import Bodies, Scene, link_length_m
 from buildplan.drawing.camera import CAMERAS, Camera, angle_between_deg, turned
 from buildplan.drawing.sight import Sight, joints_m, sight_of_bodies
 
@@ -103,7 +103,7 @@ def _cameras_about(near: Camera) -> list[Camera]:
 
 def _bodies_near(scene: Scene, joints: Sequence[str]) -> Bodies:
     """The scene's bodies near the joints; all of them when no joint is given."""
-    bodies = scene_bodies(scene)
+    bodies = scene.bodies
     if not joints:
         return bodies
     apart = np.linalg.norm(bodies.centre[:, None] - joints_m(scene, joints)[None], axis=2)

@@ -11,7 +11,7 @@ from collections.abc import Mapping
 import numpy as np
 import numpy.typing as npt
 
-from buildplan.drawing.bodies import finished, scene_bodies
+from buildplan.drawing.bodies import finished
 from buildplan.drawing.camera import Camera, View, project
 from buildplan.drawing.curves import smooth
 from buildplan.drawing.fonts import text_width
@@ -116,7 +116,7 @@ def dimensioned_view(
     `across` and `upright` are the figures, in words. With `person` (words under the
     figure), someone 1.70 m tall stands at the right; the camera must then be level.
     """
-    bodies = scene_bodies(finished(framework, shape))
+    bodies = finished(framework, shape).bodies
     flat, _ = project(camera, bodies.centre)
     radius = bodies.radius[:, None]
     low, high = np.min(flat - radius, axis=0), np.max(flat + radius, axis=0)

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 import numpy as np
 
-from buildplan.drawing.bodies import Scene, link_length_m, scene_bodies
+from buildplan.drawing.bodies import Scene, link_length_m
 from buildplan.drawing.camera import Camera, View, fit
 from buildplan.shape.model import Shape
 
@@ -27,7 +27,7 @@ def view_of(
 
     Framing every joint of the piece keeps its place on the page the same from step to step.
     """
-    bodies = scene_bodies(scene)
+    bodies = scene.bodies
     around = np.array([scene.shape.at[joint] for joint in frame]).reshape(-1, 3)
     size = max((b.gauge_m for b in scene.framework.balloons.values()), default=0.2) / 2
     radii = np.concatenate([bodies.radius, np.full(len(around), size)])

@@ -17,6 +17,7 @@ from buildplan.drawing.fonts import text_width
 from buildplan.drawing.marks import Circle, Curve, Ink, Label, Mark, Picture, Point, Polyline
 
 FloatArray = npt.NDArray[np.float64]
+BoolArray = npt.NDArray[np.bool_]
 Box = tuple[float, float, float, float]
 
 PAD_X, PAD_Y = 2.4, 1.7
@@ -56,11 +57,19 @@ def tag_size(text: str, size: float) -> tuple[float, float]:
     return text_width(text, size, bold=True) + 2 * PAD_X, size * 0.74 + 2 * PAD_Y
 
 
-def _overlap(boxes: FloatArray, box: FloatArray, gap: float) -> FloatArray:
-    """Overlapping area of each of `boxes` (n, 4) with `box`, each widened by `gap`."""
-    wide = np.minimum(boxes[..., 2], box[..., 2]) - np.maximum(boxes[..., 0], box[..., 0]) + gap
-    high = np.minimum(boxes[..., 3], box[..., 3]) - np.maximum(boxes[..., 1], box[..., 1]) + gap
-    return np.asarray(np.clip(wide, 0, None) * np.clip(high, 0, None))
+def _touch(boxes: FloatArray, other: FloatArray) -> BoolArray:
+    """Which of `boxes` (..., 4) come nearer to `other` (..., 4) than the gap."""
+    return np.asarray(
+        (boxes[..., 0] < other[..., 2] + GAP)
+        & (other[..., 0] < boxes[..., 2] + GAP)
+        & (boxes[..., 1] < other[..., 3] + GAP)
+        & (other[..., 1] < boxes[..., 3] + GAP)
+    )
+
+
+def _clear(boxes: FloatArray, held: FloatArray) -> BoolArray:
+    """Which of `boxes` (n, 4) touch none of `held` (m, 4)."""
+    return np.asarray(~np.any(_touch(boxes[:, None], held[None]), axis=1))
 
 
 def _candidates(text: str, spot: Point, size: float, width: float, height: float) -> FloatArray:
@@ -137,11 +146,10 @@ def place_tags(
     choices, costs = [], []
     for text, spot in wanted:
         boxes = _candidates(text, spot, size, width, height)
-        free = np.array([not np.any(_overlap(dot_boxes, box, GAP)) for box in boxes])
-        boxes = boxes[free]
+        boxes = boxes[_clear(boxes, dot_boxes)]
         if not len(boxes):
             grid = _everywhere(*tag_size(text, size), spot, width, height)
-            boxes = grid[[not np.any(_overlap(dot_boxes, box, GAP)) for box in grid]]
+            boxes = grid[_clear(grid, dot_boxes)]
         choices.append(boxes)
         middles = (boxes[:, :2] + boxes[:, 2:]) / 2
         away = np.linalg.norm(middles - np.asarray(spot), axis=1)
@@ -199,7 +207,7 @@ def _settle(
         for j, box in taken.items():
             if j == i:
                 continue
-            cost += np.where(_overlap(boxes, box, GAP) > 0, np.inf, 0.0)
+            cost[_touch(boxes, box)] = np.inf
             other = np.array([wanted[j][1], (box[:2] + box[2:]) / 2], dtype=float)
             start = np.broadcast_to(spot, middles.shape)
             cost += 14.0 * _crossings(start, middles, other)
@@ -221,10 +229,9 @@ def _settle(
             continue
         grid = _everywhere(*tag_size(wanted[i][0], size), wanted[i][1], width, height)
         held = np.vstack([dot_boxes, *(box[None] for box in taken.values())])
-        for box in grid:
-            if not np.any(_overlap(held, box, GAP)):
-                taken[i] = box
-                break
+        clear = grid[_clear(grid, held)]
+        if len(clear):
+            taken[i] = clear[0]
     return tuple(
         Tag(text, spot, _box(taken[i]), size) for i, (text, spot) in enumerate(wanted) if i in taken
     )

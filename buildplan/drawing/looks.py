@@ -23,6 +23,7 @@ PATTERNS = 7
 LINE_STEPS = (0.012, 0.018, 0.026, 0.038, 0.055)
 
 
+@lru_cache(maxsize=4096)
 def quantised_line(width: float) -> float:
     """The nearest of the outline widths in which looks are made."""
     return min(LINE_STEPS, key=lambda step: abs(log(step / width)))

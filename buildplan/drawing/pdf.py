@@ -32,6 +32,8 @@ from buildplan.drawing.marks import (
 # Streams stay binary: written as text they would be a quarter larger.
 rl_config.useA85 = 0
 
+_STAMP = "q %.3f %.3f %.3f %.3f %.3f %.3f cm /%s Do Q"
+
 # A form's box, in body diameters: the longest link that looks.py makes, with its ends.
 _FORM_BOX = (-2.0, -1.0, 2.0, 1.0)
 
@@ -151,8 +153,7 @@ def draw_picture(canvas: Canvas, picture: Picture, x: float, y: float, scale: fl
             name = names.get(mark.look)
             if name is None:
                 name = names[mark.look] = _need_form(canvas, mark.look)
-            matrix = " ".join(_number(value) for value in mark.matrix)
-            canvas._code.append(f"q {matrix} cm /{name} Do Q")
+            canvas._code.append(_STAMP % (*mark.matrix, name))
         elif isinstance(mark, Label):
             _draw_label(canvas, mark)
         else:

@@ -7,7 +7,7 @@ from collections.abc import Mapping, Sequence
 import numpy as np
 import numpy.typing as npt
 
-from buildplan.drawing.bodies import Bodies, Scene, finished, link_length_m, scene_bodies
+from buildplan.drawing.bodies import Bodies, Scene, finished, link_length_m
 from buildplan.drawing.camera import Camera, View, fit
 from buildplan.drawing.framing import MARGIN_PT, close_view, floor_points, view_of
 from buildplan.drawing.ground import ground_shadow
@@ -49,7 +49,7 @@ def finished_picture(
 ) -> Picture:
     """The finished piece on the floor, every part in full colour."""
     scene = finished(framework, shape, patterns)
-    bodies = scene_bodies(scene)
+    bodies = scene.bodies
     points = np.vstack([bodies.centre, floor_points(shape)])
     radii = np.concatenate([bodies.radius, np.full(4, 0.03 * shape.width_m)])
     view = fit(camera, points, radii, width, height, MARGIN_PT)
@@ -137,7 +137,7 @@ def _picture_marks(
     joints_m = np.array([scene.shape.at[joint] for joint in joints]).reshape(-1, 3)
     places, _ = view.place(joints_m)
     spots = {joint: (float(x), float(y)) for joint, (x, y) in zip(joints, places, strict=True)}
-    bodies = scene_bodies(scene)
+    bodies = scene.bodies
     new = bodies.some(bodies.is_new)
     middles, _ = view.place(new.centre)
     tags = place_tags(
@@ -176,7 +176,7 @@ def body_marks(
     """
     framework, shape = scene.framework, scene.shape
     link_m = link_length_m(framework)
-    bodies = scene_bodies(scene)
+    bodies = scene.bodies
     flat, _ = view.place(bodies.centre)
     radius = bodies.radius[:, None] * view.scale
     shown = np.all((flat > -radius) & (flat < np.array([width, height]) + radius), axis=1)

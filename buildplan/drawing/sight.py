@@ -13,7 +13,7 @@ from functools import lru_cache
 import numpy as np
 import numpy.typing as npt
 
-from buildplan.drawing.bodies import Bodies, Scene, link_length_m, scene_bodies
+from buildplan.drawing.bodies import Bodies, Scene, link_length_m
 from buildplan.drawing.camera import Camera, project
 
 FloatArray = npt.NDArray[np.float64]
@@ -131,7 +131,7 @@ def behind_new(bodies: Bodies, camera: Camera, places_m: FloatArray) -> BoolArra
 def sight_of(scene: Scene, camera: Camera, joints: Sequence[str] = ()) -> Sight:
     """What a camera shows of a scene's new bodies and of some joints."""
     return sight_of_bodies(
-        scene_bodies(scene), camera, joints_m(scene, joints), link_length_m(scene.framework)
+        scene.bodies, camera, joints_m(scene, joints), link_length_m(scene.framework)
     )
 
 

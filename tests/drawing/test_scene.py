@@ -4,7 +4,6 @@ import numpy as np
 import pytest
 from drawn_pieces import GAUGE, LINK, brace_scene, straight_tube
 
-from buildplan.drawing.bodies import scene_bodies
 from buildplan.drawing.camera import CAMERAS, turned
 from buildplan.drawing.framing import view_of
 from buildplan.drawing.labels import label_boxes
@@ -56,7 +55,7 @@ def test_nearer_bodies_are_painted_later(across: float, over: float) -> None:
     framework, shape = straight_tube()
     scene = finished(framework, shape)
     view = view_of(scene, turned(CAMERAS["front"], across, over), 300, 200)
-    bodies = scene_bodies(scene)
+    bodies = scene.bodies
     flat, depth = view.place(bodies.centre)
     painted = []
     for mark in body_marks(scene, view, 300, 200):

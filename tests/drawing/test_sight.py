@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from shapely.geometry import Point
 
-from buildplan.drawing.bodies import lock_centres, outward, scene_bodies
+from buildplan.drawing.bodies import lock_centres, outward
 from buildplan.drawing.camera import CAMERAS, angle_between_deg
 from buildplan.drawing.closeup import APART, closeup_camera, closeup_cameras
 from buildplan.drawing.scene import Scene
@@ -44,7 +44,7 @@ def test_disc_samples_are_even() -> None:
 
 def test_only_existing_work_in_front_is_seen_through() -> None:
     scene = brace_scene()
-    bodies = scene_bodies(scene)
+    bodies = scene.bodies
     through, painted = in_front_of_new(bodies, FRONT, joints_m(scene, []), LINK)
     depth = bodies.centre @ FRONT.axes[2]
     assert not np.any(through & bodies.is_new)
@@ -69,7 +69,7 @@ def test_new_links_in_a_row_hide_each_other_from_the_front() -> None:
 
 def test_back_joints_lie_behind_the_new_brace() -> None:
     scene = brace_scene()
-    bodies = scene_bodies(scene)
+    bodies = scene.bodies
     assert not np.any(behind_new(bodies, FRONT, joints_m(scene, ["A2", "B2"])))
     middle = (scene.shape.at["C2"] + scene.shape.at["D2"]) / 2
     assert behind_new(bodies, FRONT, middle[None, :])[0]
