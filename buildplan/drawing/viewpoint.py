@@ -1,0 +1,47 @@
+"""A small block that shows from where a picture is seen: the piece's own box, its front marked."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from buildplan.drawing.camera import Camera, fit
+from buildplan.drawing.marks import Ink, Label, Mark, Picture, Polyline
+from buildplan.shape.model import Shape
+
+# face: its outward axis and sign, its corners in order round it, its tone
+_FACES = (
+    (2, 1, ((-1, -1, 1), (1, -1, 1), (1, 1, 1), (-1, 1, 1)), "#FFFFFF"),
+    (2, -1, ((1, -1, -1), (-1, -1, -1), (-1, 1, -1), (1, 1, -1)), "#E4E8EC"),
+    (0, 1, ((1, -1, 1), (1, -1, -1), (1, 1, -1), (1, 1, 1)), "#C9D1D9"),
+    (0, -1, ((-1, -1, -1), (-1, -1, 1), (-1, 1, 1), (-1, 1, -1)), "#C9D1D9"),
+    (1, 1, ((-1, 1, 1), (1, 1, 1), (1, 1, -1), (-1, 1, -1)), "#EEF1F4"),
+    (1, -1, ((-1, -1, -1), (1, -1, -1), (1, -1, 1), (-1, -1, 1)), "#AEB8C2"),
+)
+_LINE = "#3A4652"
+# A box thinner than this share of its longest side would not show its sides.
+_THINNEST = 0.22
+
+
+def viewpoint_picture(
+    shape: Shape, camera: Camera, size: float, *, front: str = "", alt: str = ""
+) -> Picture:
+    """A picture `size` points square of the piece's box as `camera` sees it.
+
+    `front` is what is written on the front face when it is seen.
+    """
+    sides = np.array([shape.width_m, shape.height_m, shape.depth_m])
+    half = np.maximum(sides, _THINNEST * np.max(sides)) / 2
+    corners = half * np.array([corner for face in _FACES for corner in face[2]])
+    view = fit(camera, corners, 0.0, size, size, 2.0)
+    marks: list[Mark] = []
+    for axis, sign, face, tone in _FACES:
+        if sign * camera.axes[2][axis] < 0.02:
+            continue
+        flat, _ = view.place(half * np.array(face))
+        points = tuple((round(float(x), 3), round(float(y), 3)) for x, y in flat)
+        marks.append(Polyline(points, Ink(fill=tone, stroke=_LINE, width=0.7), closed=True))
+        if front and (axis, sign) == (2, 1):
+            x, y = np.mean(flat, axis=0)
+            at = (round(float(x), 3), round(float(y) - 2.9, 3))
+            marks.append(Label(at, front, 8.0))
+    return Picture(size, size, tuple(marks), alt)
