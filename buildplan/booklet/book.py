@@ -40,6 +40,13 @@ class Book:
         used = [key for key, count in self.facts.counts.items() if count]
         return dict(zip(used, "ZYXWVUTSRQPNMLKJ", strict=False))
 
+    @property
+    def patterns(self) -> dict[str, int]:
+        """The sign that tells each balloon's colour without colour, where colours differ."""
+        used = [key for key, count in self.facts.counts.items() if count]
+        colours = list(dict.fromkeys(self.framework.balloons[key].colour for key in used))
+        return {key: colours.index(self.framework.balloons[key].colour) for key in used}
+
 
 def gather_book(design: Design, paper: Paper, units: Units, edition: str) -> Book:
     """Run a design through every stage."""

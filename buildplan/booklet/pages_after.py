@@ -81,10 +81,24 @@ def standing(book: Book) -> Leaf:
             lower_left,
             half,
         )
-        picture = finished_picture(book.framework, book.shape, CAMERAS["corner"], half, 300)
+        picture = finished_picture(
+            book.framework,
+            book.shape,
+            CAMERAS["corner"],
+            half,
+            300,
+            alt=f"{facts.name} standing, seen from a corner.",
+        )
         press.picture(picture, right, top - 300)
         y = press.paragraph("How it stands, seen from a corner.", right, top - 306, half, SMALL)
-        side = finished_picture(book.framework, book.shape, CAMERAS["side"], half, 270)
+        side = finished_picture(
+            book.framework,
+            book.shape,
+            CAMERAS["side"],
+            half,
+            270,
+            alt=f"{facts.name} standing, seen from the side.",
+        )
         press.picture(side, right, y - 280)
         press.paragraph("From the side.", right, y - 284, half, SMALL)
 

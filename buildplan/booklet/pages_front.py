@@ -112,7 +112,12 @@ def cover(book: Book) -> Leaf:
         )
         height = top - (base + 52) - 24
         picture = finished_picture(
-            book.framework, book.shape, CAMERAS["front"], paper.measure, height
+            book.framework,
+            book.shape,
+            CAMERAS["front"],
+            paper.measure,
+            height,
+            alt=f"Cover picture: {facts.name}, finished and standing, seen from the front.",
         )
         press.picture(picture, paper.left, base + 64)
 
@@ -271,7 +276,11 @@ def needs(book: Book) -> Leaf:
         for i, purchase in enumerate(facts.purchases, start=1):
             middle = table_top - (i + 0.5) * row_height
             press.picture(
-                swatch(purchase.balloon, letters[purchase.balloon.key]),
+                swatch(
+                    purchase.balloon,
+                    letters[purchase.balloon.key],
+                    book.patterns[purchase.balloon.key],
+                ),
                 paper.left + 22,
                 middle - 10,
             )

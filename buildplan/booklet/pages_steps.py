@@ -28,7 +28,8 @@ GAP = 10.0
 BLOCK_GAP = 14.0
 NUMBER_WIDTH = 34.0
 TICK_WIDTH = 17.0
-PICTURE_HEIGHT = 196.0
+ROW_GAP = 5.0
+PICTURE_HEIGHT = 204.0
 
 
 @dataclass(frozen=True)
@@ -58,19 +59,22 @@ def _texts(book: Book, step: Step) -> list[tuple[str, str]]:
     note = book.design.text.get(step.stage.value)
     if note and step.number == _first_of_stage(book.steps, step.stage):
         texts.append(("body", plain(note)))
-    if step.taken_with is not None and step.times > 1:
-        other = step.taken_with
-        first, second = sorted((step.number, other))
-        texts.append(
-            ("small", plain(f"Steps {first} and {second} go together, one turn at a time."))
-        )
     adds = adds_words(book, step)
     if adds:
         texts.append(("small", plain(adds)))
-    if len(step.turns) > 1 or step.taken_with is not None:
-        texts += [("tick", plain(turn.words)) for turn in step.turns]
     texts.append(("tick", f"{strong('Check')} {plain(step.check)}"))
     return texts
+
+
+def _turn_rows(step: Step) -> list[str]:
+    """A row to tick for each turn of a step that is done at more than one place."""
+    if len(step.turns) == 1 and step.taken_with is None:
+        return []
+    return [plain(turn.words) for turn in step.turns]
+
+
+def _rows_height(rows: Sequence[str], width: float) -> float:
+    return sum(paragraph_height(row, BODY, width - TICK_WIDTH) + ROW_GAP for row in rows)
 
 
 def _first_of_stage(steps: Sequence[Step], stage: Stage) -> int:
@@ -93,7 +97,10 @@ def _block(book: Book, step: Step) -> Block:
     text_width = measure * TEXT_SHARE
     beside = measure - text_width - GAP
     pictures = step_pictures(book, step, beside, PICTURE_HEIGHT, measure)
-    height = max(_text_height(book, step, text_width), pictures.beside_height)
+    column = pictures.beside_height + ROW_GAP + _rows_height(_turn_rows(step), beside)
+    if pictures.under is not None:
+        column += pictures.under.height
+    height = max(_text_height(book, step, text_width), column)
     if pictures.below:
         height += GAP + pictures.below_height
     return Block(step, pictures, height)
@@ -160,6 +167,10 @@ def _draw_block(press: Press, book: Book, block: Block, top: float) -> None:
     left = paper.left + width + GAP
     for placed in block.pictures.beside:
         press.picture(placed.picture, left + placed.x, top - placed.y - placed.picture.height)
+    under = top - block.pictures.beside_height - ROW_GAP
+    under = press.tick_list(_turn_rows(step), left, under, paper.right - left, ROW_GAP)
+    if block.pictures.under is not None:
+        press.picture(block.pictures.under, left, under - block.pictures.under.height)
     top -= block.height - block.pictures.below_height
     for placed in block.pictures.below:
         press.picture(placed.picture, paper.left + placed.x, top - placed.y - placed.picture.height)

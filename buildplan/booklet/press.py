@@ -157,6 +157,8 @@ class Press:
         self, items: Sequence[str], x: float, top: float, width: float, gap: float = 6
     ) -> float:
         """Set a list of paragraphs (markup) with a box to tick before each."""
+        if not items:
+            return top
         with self.canvas.element("L"):
             for item in items:
                 with self.canvas.element("LI"):

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from buildplan.booklet.book import Book
 from buildplan.drawing.bodies import Scene
@@ -35,16 +35,18 @@ class Placed:
 
 @dataclass(frozen=True)
 class StepPictures:
-    """The pictures of a step: those beside its words, and rows below across the page."""
+    """The pictures of a step: those beside its words, one under them in the same column, and
+    rows below across the page."""
 
     beside: tuple[Placed, ...]
     beside_height: float
+    under: Picture | None = None
     below: tuple[Placed, ...] = ()
     below_height: float = 0.0
 
 
 ON_THE_PIECE = frozenset({Kind.BRACE, Kind.SINGLE, Kind.JOIN, Kind.LOCK})
-ON_THE_WHOLE = frozenset({Kind.LAY, Kind.INSPECT, Kind.STAND_UP})
+ON_THE_WHOLE = frozenset({Kind.LAY, Kind.INSPECT})
 
 
 def step_pictures(
@@ -53,11 +55,14 @@ def step_pictures(
     """The pictures of a step.
 
     Work on the piece gets, beside the words in `width` by `height` points, a close-up of the
-    joints where hands meet and the whole piece with what is new in colour; below, across the
-    page's `measure`, a diagram of what is tied to what where the course turns. The hand
-    moves are shown where a kind of work first comes up, and with all work beside the piece.
+    joints where hands meet and the whole piece with what is new in colour; under these, where
+    the course turns, a diagram of what is tied to what. The hand moves are shown with work
+    beside the piece, and where a kind of work on it first comes up, in rows across `measure`.
     """
-    moves = [draw(book.framework) for draw in TECHNIQUES.get(step.kind, ())]
+    moves = [
+        _captioned(draw(book.framework), f"How to do step {step.number}")
+        for draw in TECHNIQUES.get(step.kind, ())
+    ]
     if step.kind in ON_THE_WHOLE:
         whole = _on_the_piece(book, step, width, WHOLE_HEIGHT)
         return StepPictures(*_rows([*moves, whole], width))
@@ -69,15 +74,21 @@ def step_pictures(
         Placed(_closeup(book, step, main, height), 0, 0),
         Placed(_on_the_piece(book, step, side, side), main + GAP, 0),
     )
-    below = []
+    moves_below = list(moves) if _is_first_of_kind(book, step) else []
     brace, cell = _first_brace(book, step), _corner(book, step)
-    if _is_first_of_kind(book, step):
-        below += moves
-        if brace and cell is None:
-            below.append(section_diagram(book.framework, brace, ROW))
+    if moves_below and brace and cell is None:
+        diagram = section_diagram(book.framework, brace, ROW)
+        moves_below.append(_captioned(diagram, f"Diagram of step {step.number}"))
+    under = None
     if cell is not None:
-        below.append(cell_diagram(book.framework, cell.number, CELL_WIDTH, ROW))
-    return StepPictures(beside, height, *_rows(below, measure))
+        diagram = cell_diagram(book.framework, cell.number, CELL_WIDTH, ROW)
+        under = _captioned(diagram, f"Diagram of step {step.number}")
+    return StepPictures(beside, height, under, *_rows(moves_below, measure))
+
+
+def _captioned(picture: Picture, words: str) -> Picture:
+    """The picture with words of its own before its alternative text."""
+    return replace(picture, alt=f"{words}. {picture.alt}")
 
 
 def _rows(pictures: Sequence[Picture], width: float) -> tuple[tuple[Placed, ...], float]:
@@ -130,6 +141,7 @@ def _scene(book: Book, step: Step) -> Scene:
         done_links=done_links,
         new_locks=locks,
         done_locks=done_locks,
+        patterns=book.patterns,
     )
 
 

@@ -1,17 +1,20 @@
-"""Colour swatches that do not rely on colour."""
+"""Colour swatches that do not rely on colour: the balloon with its sign, as pictures have it."""
 
 from __future__ import annotations
 
-from buildplan.drawing.marks import Circle, Ink, Picture
+import numpy as np
+
+from buildplan.drawing.marks import Look, Picture
+from buildplan.drawing.stamps import round_stamps
 from buildplan.framework.model import BalloonType
 
 
-def swatch(balloon: BalloonType, letter: str, size: float = 20) -> Picture:
-    """The balloon as it is drawn in pictures, small."""
-    radius = size / 2
+def swatch(balloon: BalloonType, letter: str, pattern: int, size: float = 20) -> Picture:
+    """A balloon's colour and sign, `size` points square."""
+    middle = np.array([size / 2, size / 2])
+    knot = np.array([size / 2, 0.0])
+    look = Look("round", balloon.colour, "new", line=0.05)
+    marks = round_stamps(look, knot, middle, size * 0.86, pattern)
     return Picture(
-        size,
-        size,
-        (Circle((radius, radius), radius - 1, Ink(balloon.colour, "#1A1A1A", 0.8)),),
-        f"Colour {letter}: {balloon.label}, a {balloon.kind} balloon.",
+        size, size, tuple(marks), f"Colour {letter}: {balloon.label}, a {balloon.kind} balloon."
     )
