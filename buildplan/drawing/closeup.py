@@ -83,6 +83,7 @@ class _Looking:
 def _worth(sight: Sight, near: Camera, camera: Camera) -> float:
     return (
         2.0 * min(sight.share, 0.95)
+        - 6.0 * max(0.0, ENOUGH_SEEN - sight.share)
         + 2.0 * sight.joints_share
         + 1.5 * min(sight.spread, APART) / APART
         - 0.03 * sight.outlined
