@@ -32,7 +32,8 @@ from buildplan.framework.model import Brace, Cell, Framework, Link, Role
 DEPTHS = {2: (0.0, 0.0), 3: (0.0, 0.5, 1.0), 4: (0.0, 0.0, 1.0, 1.0)}
 STUB = 0.38  # how much of a neighbouring balloon is shown
 SHOWN = 17.0  # least length of a balloon that shows between two joints
-EDGE = 4.0  # bare paper round the diagram
+THICKEST = 24.0
+EDGE = 3.0  # bare paper round the diagram
 Box = tuple[float, float, float, float]  # left, foot, right, top
 
 
@@ -114,7 +115,7 @@ class _CellDrawing:
         scale, shift = _fit(
             [*map(flat, joints.values()), *(b for _, b, _ in stub_ends)],
             (self.width, self.height),
-            radius + EDGE,
+            _margin(radius),
         )
 
         def paper(point: Point) -> Point:
@@ -256,17 +257,17 @@ def _depth_direction(
     choices = [
         (length * math.cos(math.radians(angle)), length * math.sin(math.radians(angle)))
         for length in (0.5, 0.6, 0.7, 0.8, 0.9, 1.0, 1.15, 1.3)
-        for angle in range(10, 86, 5)
+        for angle in range(10, 91, 4)
     ]
 
     def clearance(back: Point) -> float:
         flat = [(x + d * back[0], y + d * back[1]) for (x, y), d in [*joints.values(), *ends]]
-        scale, _ = _fit(flat, size, radius + EDGE)
+        scale, _ = _fit(flat, size, _margin(radius))
         at = dict(zip(joints, flat, strict=False))
         half = _thickness(scale) / 2
         gaps = [math.dist(at[a], at[b]) * scale - 2 * radius for a in at for b in at if a < b]
         gaps += [
-            math.dist(at[link.start], at[link.finish]) * scale - 2 * radius - SHOWN
+            (math.dist(at[link.start], at[link.finish]) * scale - 2 * radius - SHOWN) / 2
             for link in links
         ]
         gaps += [
@@ -281,9 +282,14 @@ def _depth_direction(
     return max(choices, key=clearance)
 
 
+def _margin(radius: float) -> float:
+    """What has to stay free round the joints' centres: their discs, and balloons' bodies."""
+    return max(radius, THICKEST / 2 + 2) + EDGE
+
+
 def _thickness(scale: float) -> float:
     """How thick balloons are drawn: slimmer than they are, so that the plan shows."""
-    return min(scale * 0.26, 24.0)
+    return min(scale * 0.26, THICKEST)
 
 
 def _fit(points: Sequence[Point], size: tuple[float, float], margin: float) -> tuple[float, Point]:

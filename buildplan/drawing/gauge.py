@@ -386,19 +386,15 @@ def _ruler(at: Point, units: str) -> list[Mark]:
     marks += [
         Label((right, y + 2), "mm", TYPE, INK, "start"),
         Label((right, y - 14), "in", TYPE, INK, "start"),
-        Label(
-            (right + 24, y + 2),
-            "Print at 100 %. Cut the solid lines; keep the grey card.",
-            9,
-            INK,
-            "start",
-        ),
-        Label(
-            (right + 24, y - 11),
-            f"Lay a ruler here: {first} and {second} must be true.",
-            9,
-            INK,
-            "start",
+        *(
+            Label((right + 24, y + 9 - 11 * i), line, 9, INK, "start")
+            for i, line in enumerate(
+                (
+                    "Print at 100 %, then lay a ruler here:",
+                    f"{first} and {second} must be true.",
+                    "Cut the solid lines; keep the grey card.",
+                )
+            )
         ),
     ]
     return marks

@@ -153,7 +153,7 @@ class _TubeMap:
         touched = {
             place for k in range(strip.first, strip.last + 1) for place in plan.section_places(k)
         }
-        for place in spots:
+        for place in sorted(spots):
             joint = plan.joint(place)
             discs += joint_marks(
                 at(place),
@@ -161,9 +161,9 @@ class _TubeMap:
                 joint,
                 skipped=place not in touched,
                 locked=joint in self.framework.lock_at,
-                repeat=joint in seen or plan.repeats_first_row(place[0]),
+                repeat=joint in seen,
             )
-        seen.update(plan.joint(place) for place in spots)
+            seen.add(joint)
         return [*marks, *lines, *flags, *discs]
 
     def _style(self, line: PlanLine) -> LinkStyle:

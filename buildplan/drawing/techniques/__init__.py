@@ -1,4 +1,7 @@
-"""How hands do each kind of work: one picture for each move, in the piece's own colours."""
+"""How hands do each kind of work: one picture for each move, in the piece's own colours.
+
+Looking a piece over takes no move of its own, so `Kind.INSPECT` has no picture.
+"""
 
 from __future__ import annotations
 
@@ -8,13 +11,14 @@ from types import MappingProxyType
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.techniques.joints import (
     brace_chain,
+    join_chains,
     settle_joint,
     tie_single,
     twist_lock,
     wrap_brace,
 )
-from buildplan.drawing.techniques.knots import chain_pairs, tie_pair
-from buildplan.drawing.techniques.rings import close_ring, lay_chains
+from buildplan.drawing.techniques.knots import chain_pairs, tie_off, tie_pair
+from buildplan.drawing.techniques.rings import close_ring, lay_chains, tag_joints
 from buildplan.drawing.techniques.work import size_balloons, stand_up
 from buildplan.framework.model import Framework
 from buildplan.sequence.model import Kind
@@ -25,14 +29,37 @@ TECHNIQUES: Mapping[Kind, tuple[Technique, ...]] = MappingProxyType(
     {
         Kind.SIZE: (size_balloons,),
         Kind.PAIR: (tie_pair,),
+        Kind.TIE_OFF: (tie_off,),
         Kind.CHAIN: (chain_pairs,),
         Kind.CLOSE_RING: (close_ring,),
+        Kind.TAG: (tag_joints,),
         Kind.LAY: (lay_chains,),
         Kind.BRACE: (brace_chain, wrap_brace, settle_joint),
         Kind.SINGLE: (tie_single,),
+        Kind.JOIN: (join_chains,),
         Kind.LOCK: (twist_lock,),
         Kind.STAND_UP: (stand_up,),
     }
 )
 
-__all__ = ["TECHNIQUES", "Technique"]
+
+def technique_pictures(framework: Framework, kind: Kind) -> tuple[Picture, ...]:
+    """The pictures of one kind of work that have something to show for this piece."""
+    return tuple(draw(framework) for draw in TECHNIQUES.get(kind, ()) if _applies(draw, framework))
+
+
+def _applies(draw: Technique, framework: Framework) -> bool:
+    if draw in (lay_chains, wrap_brace, settle_joint):
+        return bool(framework.braces)
+    if draw is brace_chain:
+        return any(len(chain.links) > 1 for brace in framework.braces for chain in brace.chains)
+    if draw is tie_single:
+        return bool(framework.singles)
+    if draw is twist_lock:
+        return bool(framework.locks)
+    if draw is close_ring:
+        return any(long.chain.closed for long in framework.chains)
+    return True
+
+
+__all__ = ["TECHNIQUES", "Technique", "technique_pictures"]

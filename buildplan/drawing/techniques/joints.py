@@ -11,12 +11,12 @@ from buildplan.drawing.techniques.props import (
     badge,
     knot,
     link,
+    lip,
     move,
     neck_colour,
     palette,
     picture,
     round_,
-    tail_end,
     weave,
     words,
 )
@@ -100,11 +100,11 @@ def wrap_brace(framework: Framework) -> Picture:
         radius = joint_radius(framework)
         marks += joint_marks(spot, radius, joint, skipped=False, locked=False, repeat=False)
     marks += marks_on_top
-    order = " to ".join(walk)
+    end = f"its two ends are tied together at {walk[0]}" if chain.closed else "knotted at each end"
     return picture(
         marks,
-        f"Brace {brace.number} goes round the long chains from joint to joint: {order}, knotted at "
-        f"each. " + ("Its last end closes on its start." if chain.closed else ""),
+        f"Brace {brace.number} is led round the long chains from joint to joint, "
+        f"{' to '.join(walk)}, its knots on theirs; {end}.",
     )
 
 
@@ -152,31 +152,32 @@ def _joint_from_front(x: float, y: float, chain: str, brace: str) -> list[Mark]:
 
 
 def _twist_from_side(x: float, y: float, chain: str, lock: str) -> list[Mark]:
-    """The joint seen along the brace: necks straddle it from behind and twist before it."""
+    """The joint seen along the brace, front up: the lock's knot lies on it, its two necks
+    straddle it and twist behind it."""
     one = Strand(
         (
-            (x, y - 11, 1),
-            (x - 7, y - 6, 1),
-            (x - 8, y + 3, 1),
-            (x - 4, y + 9, 2),
-            (x + 4, y + 14, 2),
-            (x + 5, y + 18, -1),
-            (x, y + 23, -1),
-            (x - 7, y + 28, -1),
+            (x, y + 10, 1),
+            (x - 7, y + 6, 1),
+            (x - 8, y - 3, 1),
+            (x - 4, y - 9, 2),
+            (x + 4, y - 14, 2),
+            (x + 5, y - 18, -1),
+            (x, y - 23, -1),
+            (x - 7, y - 28, -1),
         ),
         lock,
         4.0,
     )
     two = Strand(
         (
-            (x, y - 11, -1),
-            (x + 7, y - 6, -1),
-            (x + 8, y + 3, -1),
-            (x + 4, y + 9, 0),
-            (x - 4, y + 14, 0),
-            (x - 5, y + 18, 0),
-            (x, y + 23, 0),
-            (x + 7, y + 28, 0),
+            (x, y + 10, -1),
+            (x + 7, y + 6, -1),
+            (x + 8, y - 3, -1),
+            (x + 4, y - 9, 0),
+            (x - 4, y - 14, 0),
+            (x - 5, y - 18, 0),
+            (x, y - 23, 0),
+            (x + 7, y - 28, 0),
         ),
         lock,
         4.0,
@@ -186,69 +187,108 @@ def _twist_from_side(x: float, y: float, chain: str, lock: str) -> list[Mark]:
         *link((x - 35, y), (x - 6, y), 22, chain, "done"),
         *link((x + 6, y), (x + 35, y), 22, chain, "done"),
         *weave([nozzle, two, one]),
-        *knot((x, y - 12), 0, lock, 2.6),
-        *round_((x - 13, y + 34), (x - 5, y + 27), 18, lock),
-        *round_((x + 13, y + 34), (x + 5, y + 27), 18, lock),
-        *move([(x - 25, y + 46), (x, y + 51), (x + 25, y + 46)]),
-        *badge((x, y + 56), "2"),
+        *knot((x, y + 11), 0, lock, 2.8),
+        *round_((x - 13, y - 35), (x - 5, y - 27), 18, lock),
+        *round_((x + 13, y - 35), (x + 5, y - 27), 18, lock),
+        *move([(x - 22, y - 48), (x, y - 53), (x + 22, y - 48)]),
     ]
 
 
 def twist_lock(framework: Framework) -> Picture:
-    """A pair of small rounds put through the joint from behind and twisted in front."""
+    """A lock's knot laid on the joint, its rounds led round it and twisted past each other."""
     colours = palette(framework)
     marks: list[Mark] = []
     y, lock = 72.0, colours.lock
-    for x, word in ((37.0, "from behind"), (110.0, "from the side"), (183.0, "tight")):
-        marks.append(words((x, 6), word))
-        if word == "from the side":
-            marks += _twist_from_side(x, 62.0, colours.chain, lock)
+    for number, (x, word) in enumerate(
+        ((37.0, "knot on joint"), (110.0, "from the side"), (183.0, "tight")), 1
+    ):
+        marks.append(words((x, 4), word))
+        marks += badge((x, 129), str(number))
+        if number == 2:
+            marks += _twist_from_side(x, 82.0, colours.chain, lock)
             continue
-        out = 21.0 if word == "from behind" else 7.5
-        if word == "from behind":
+        out = 21.0 if number == 1 else 12.5
+        marks += _joint_from_front(x, y, colours.chain, colours.brace)
+        if number == 1:
             neck = ((x - out, y + out, 0), (x, y, 0), (x + out, y - out, 0))
             marks += weave([Strand(neck, lock, 4.0)])
-        marks += _joint_from_front(x, y, colours.chain, colours.brace)
+            marks += knot((x, y), -45, lock, 2.8)
         marks += round_((x - out, y + out), (x, y), 18, lock)
         marks += round_((x + out, y - out), (x, y), 18, lock)
-        if word == "from behind":
-            marks += move([(x - 12, y + 36), (x + 3, y + 36), (x + 14, y + 26)])
-            marks += move([(x + 12, y - 36), (x - 3, y - 36), (x - 14, y - 26)])
-    marks += badge((37, 128), "1")
-    marks += badge((183, 128), "3")
+        if number == 1:
+            marks += move([(x - 33, y + 12), (x - 36, y - 6), (x - 27, y - 18)])
+            marks += move([(x + 33, y - 12), (x + 36, y + 6), (x + 27, y + 18)])
     return picture(
         marks,
-        "A lock. One: the pair's knot lies behind the joint, a round on each side, in opposite "
-        "corners. Two, seen from the side: the necks straddle the joint and the two rounds are "
-        "twisted round one another in front of it. Three: both sit tight on the joint.",
+        "A lock. One: the pair's knot is laid on the joint, a round to either side, in opposite "
+        "corners. Two, seen from the side: its necks straddle the joint and the two rounds are "
+        "twisted past each other behind it. Three: a round sits tight on either side.",
     )
 
 
 def tie_single(framework: Framework) -> Picture:
-    """A single from one skipped joint to its twin on the other side."""
+    """A single from one skipped joint to its twin on the other side: the tail first."""
     colours = palette(framework)
-    single = framework.link[framework.singles[0]] if framework.singles else None
-    start, finish = (single.start, single.finish) if single else ("", "")
+    single = framework.link[framework.singles[0]] if framework.singles else framework.links[0]
     marks: list[Mark] = []
     front, back = (62.0, 40.0), (146.0, 102.0)
     for x, y in (back, front):
         marks += link((x - 54, y), (x - 1, y), 32, colours.chain, "done")
         marks += link((x + 1, y), (x + 54, y), 32, colours.chain, "done")
     radius = joint_radius(framework)
-    marks += joint_marks(back, radius, finish, skipped=True, locked=False, repeat=False)
+    marks += joint_marks(back, radius, single.neck, skipped=True, locked=False, repeat=False)
     near, far = between(front, back, 0.06), (128.0, 70.0)
     marks += link(near, far, 40, colours.brace)
-    tail = Strand(((*far, 0), (134, 74, 0), (138, 82, 0)), colours.brace, 4.5)
-    marks += weave([tail])
-    marks += tail_end(tail)
-    marks += move([(150, 72), (156, 80), (153, 89)])
-    marks += joint_marks(front, radius, start, skipped=True, locked=False, repeat=False)
+    neck = Strand(((*far, 0), (133, 74, 0), (137, 81, 0)), colours.brace, 4.5)
+    marks += weave([neck])
+    marks += knot((134, 76), 55, colours.brace, 3.0)
+    marks += lip(neck)
+    marks += move([(152, 70), (158, 79), (155, 88)])
+    marks += joint_marks(front, radius, single.tail, skipped=True, locked=False, repeat=False)
     marks += [
-        words((158, 72), "tail: tie in here", "start"),
-        words((62, 12), "neck: tied"),
+        words((160, 70), "2: closed", "start"),
+        words((160, 60), "neck", "start"),
+        words((62, 10), "1: tail, tied in"),
     ]
     return picture(
         marks,
-        f"A single, one link balloon, tied by its neck into joint {start} and by its tail into "
-        f"joint {finish}, which no brace reaches. A lock goes on each end.",
+        f"A single, one link balloon that was tied off alone: its tail is tied into joint "
+        f"{single.tail}, its closed neck into joint {single.neck}. No brace reaches them. A lock "
+        "goes on each end.",
+    )
+
+
+def join_chains(framework: Framework) -> Picture:
+    """Knots of two chains with the same tag, brought together at one joint."""
+    colours = palette(framework)
+    other = mix(colours.chain, PAPER, 0.45)
+    meeting = (j for j, links in framework.links_at.items() if len(links) > 2)
+    joint = next(meeting, framework.joints[0])
+    marks: list[Mark] = []
+    y = 72.0
+    # apart: two chains that bend towards one another
+    for side, colour in ((1, colours.chain), (-1, other)):
+        at = (52.0, y + side * 13)
+        for way in (1, -1):
+            marks += link(
+                (at[0] + way * 7, at[1]), (at[0] + way * 43, at[1] + side * 20), 27, colour
+            )
+        nozzle = [(at[0] - 9, at[1] + side), at, (at[0] + 9, at[1] + side)]
+        marks += rope(nozzle, 4.5, neck_colour(colour), INK)
+        marks += knot(at, 0 if side > 0 else 180, colour, 3.2)
+    # together: the two chains cross at the joint
+    x = 168.0
+    for colour, (dx, dy) in ((other, (0.82, -0.57)), (colours.chain, (0.82, 0.57))):
+        for way in (1, -1):
+            near, far = 8 * way, 46 * way
+            marks += link((x + near * dx, y + near * dy), (x + far * dx, y + far * dy), 27, colour)
+        nozzle = [(x + r * dx, y + r * dy) for r in (-9, -3, 3, 9)]
+        marks += rope(nozzle, 4.5, neck_colour(colour), INK)
+    marks += knot((x, y), 35, colours.chain, 3.6)
+    marks += move([(99, 72), (109, 72), (119, 72)])
+    marks += [words((52, 6), f"two knots tagged {joint}"), words((x, 6), "one joint")]
+    return picture(
+        marks,
+        f"Left, the knots of two chains, both tagged {joint}. Right, brought together, knot on "
+        "knot, with the four nozzles crossing: one joint, to be locked.",
     )

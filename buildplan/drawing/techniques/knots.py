@@ -163,3 +163,52 @@ def chain_pairs(framework: Framework) -> Picture:
         "one, behind it and over it again; then the same once more the other way about, above "
         "the first. Pull both ends. Below, two pairs chained: necks, tails, necks.",
     )
+
+
+def closing_strand(colour: str) -> Strand:
+    """A neck tied in an overhand knot, still open: round to a loop, and the end through it."""
+    return Strand(
+        (
+            (92, 84, 0),
+            (108, 84, 0),
+            (122, 81, 1),
+            (136, 76, 1),  # over what comes back
+            (152, 76, 1),
+            (162, 88, 3),  # over the end on its way out
+            (154, 104, 3),
+            (138, 106, -1),
+            (126, 96, -1),
+            (124, 80, -1),  # behind the neck
+            (130, 64, 2),
+            (144, 62, 2),
+            (152, 76, 2),  # up through the loop, over its near side
+            (156, 92, 2),  # and out behind its far side
+            (164, 104, 2),
+            (176, 114, 2),
+            (190, 118, 2),
+        ),
+        colour,
+    )
+
+
+def tie_off(framework: Framework) -> Picture:
+    """The neck of a balloon without a partner, closed with a knot of its own."""
+    colours = palette(framework)
+    strand = closing_strand(colours.brace)
+    short = Strand(((160, 26, 0), (166, 26, 0), (173, 26, 0)), colours.brace, 5.0)
+    marks: list[Mark] = [
+        *link((22, 84), (92, 84), 62, colours.brace),
+        *weave([strand]),
+        *lip(strand),
+        *move([(197, 119), (205, 121), (214, 120)]),
+        *link((116, 26), (160, 26), 38, colours.brace),
+        *weave([short]),
+        *knot((165, 26), 0, colours.brace, 3.2),
+        *lip(short),
+        words((180, 23), "closed", "start"),
+    ]
+    return picture(
+        marks,
+        "One link balloon by itself: its neck is led round to a loop, the end goes behind the neck "
+        "and through the loop, and is pulled tight. Below, the neck closed. Its tail stays free.",
+    )

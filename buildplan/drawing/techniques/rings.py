@@ -5,12 +5,15 @@ from __future__ import annotations
 import math
 from itertools import pairwise
 
-from buildplan.drawing.line_art import INK, TYPE
+from buildplan.drawing.fonts import text_width
+from buildplan.drawing.line_art import INK, PAPER, TYPE, smooth
 from buildplan.drawing.map_layout import INNER, side_of
 from buildplan.drawing.map_style import joint_marks, joint_radius
-from buildplan.drawing.marks import Ink, Label, Mark, Picture, Point, Polyline
+from buildplan.drawing.marks import Circle, Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.drawing.techniques.props import (
+    FINE,
     Strand,
+    knot,
     link,
     move,
     palette,
@@ -47,7 +50,8 @@ def close_ring(framework: Framework) -> Picture:
     """The two free ends of a chain brought together, its balloons counted first."""
     colours = palette(framework)
     lengths = ring_lengths(framework)
-    count = lengths[0] if lengths else 0
+    alike = len(set(lengths)) == 1
+    counts = [f"{c.letter} {len(c.chain.links)}" for c in framework.chains if c.chain.closed]
     centre = (110.0, 76.0)
     points = _round_points(centre, 92, 50, 16, -72, 324)
     marks: list[Mark] = []
@@ -68,14 +72,17 @@ def close_ring(framework: Framework) -> Picture:
     marks += move([(72, 8), (84, 5), (98, 7)])
     marks += move([(148, 8), (136, 5), (122, 7)])
     marks += [
-        Label((110, 78), str(count) if count else "count", 20, INK, bold=True),
-        words((110, 64), "balloons in the ring:"),
+        words((110, 64), "balloons in the ring:" if alike else "balloons in each ring:"),
         words((110, 53), "count before you tie"),
     ]
+    rows = [str(lengths[0])] if alike else [", ".join(counts[i : i + 4]) for i in (0, 4)]
+    size = 20.0 if alike else 10.0
+    for i, row in enumerate(reversed([row for row in rows if row])):
+        marks.append(Label((110, 78 + 12 * i), row, size, INK, bold=True))
     return picture(
         marks,
-        f"A chain laid round, its two free tails brought together at the foot of the ring. "
-        f"{count} balloons: count them before you tie the double knot.",
+        "A chain laid round, its two free ends brought together at the foot of the ring. Count "
+        f"its balloons before you tie the double knot: {', '.join(counts)}.",
     )
 
 
@@ -184,3 +191,47 @@ def _lay_words(framework: Framework, what: str) -> str:
     firsts = ", ".join(chain.chain.joints[0] for chain in framework.chains)
     parts.append(f"inner chains within the outer ones; joints {firsts} lie together.")
     return " ".join(parts)
+
+
+def tag_joints(framework: Framework) -> Picture:
+    """Paper tags fastened to the knots along a chain."""
+    colours = palette(framework)
+    long = framework.chains[0]
+    joints = (*long.chain.joints, *long.chain.joints[:1])[:6]
+    counted = all(j == f"{long.letter}{i}" for i, j in enumerate(long.chain.joints, 1))
+    tagged = [i for i in range(len(joints)) if not counted or i in (0, 4)]
+    marks: list[Mark] = []
+    knots = [(14 + 38.0 * i, 92 + 6 * math.sin(i)) for i in range(len(joints))]
+    for a, b in pairwise(knots):
+        marks += link((a[0] + 1, a[1]), (b[0] - 1, b[1]), 31, colours.chain)
+    for i, (x, y) in enumerate(knots):
+        marks += knot((x, y), 0, colours.chain, 2.8)
+        if i in tagged:
+            marks += _tag_on((x, y), joints[i])
+        else:
+            marks.append(words((x, y - 34), str(i + 1)))
+    rest = " The knots between are counted on from the tag before." if counted else ""
+    names = ", ".join(joints[i] for i in tagged)
+    return picture(
+        marks, f"Part of chain {long.letter}: paper tags hang from its knots: {names}.{rest}"
+    )
+
+
+def _tag_on(at: Point, joint: str) -> list[Mark]:
+    """A paper tag on a string."""
+    wide = text_width(joint, 10, bold=True) / 2 + 5
+    x, y = max(at[0] + 2, wide + 1), at[1] - 36
+    tag = (
+        (x - wide, y - 18),
+        (x + wide, y - 18),
+        (x + wide, y - 4),
+        (x + 5, y + 4),
+        (x - 5, y + 4),
+        (x - wide, y - 4),
+    )
+    return [
+        smooth([(at[0], at[1] - 3), (at[0] + 3, at[1] - 18), (x, y - 1)], FINE),
+        Polyline(tag, Ink(PAPER, INK, 0.9), closed=True),
+        Circle((x, y - 1), 1.5, Ink(PAPER, INK, 0.6)),
+        Label((x, y - 14), joint, 10, INK, bold=True),
+    ]

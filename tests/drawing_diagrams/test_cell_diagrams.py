@@ -1,0 +1,136 @@
+"""Diagrams of one cell and of one brace."""
+
+from __future__ import annotations
+
+import math
+
+import pytest
+from diagram_pieces import assert_inside, assert_readable, pieces, star
+
+from buildplan.drawing.cell_diagrams import cell_diagram
+from buildplan.drawing.cell_plan import INNER, OUTER, polygon, run_plan
+from buildplan.drawing.line_art import PAPER
+from buildplan.drawing.marks import Circle, Curve, Label, Picture
+from buildplan.drawing.section_diagram import section_diagram
+from buildplan.framework.model import Cell
+
+PIECES = pieces()
+CASES = sorted(
+    {
+        (name, next(c.number for c in framework.cells if c.name == kind))
+        for name, framework in PIECES.items()
+        for kind in {cell.name for cell in framework.cells}
+    }
+    | {(name, len(framework.cells)) for name, framework in PIECES.items()}
+)
+
+
+def texts(picture: Picture) -> list[str]:
+    return [mark.text for mark in picture.marks if isinstance(mark, Label)]
+
+
+@pytest.mark.parametrize(
+    ("sides", "circumradius"),
+    [(3, 0.5774), (4, 0.7071), (5, 0.8507), (6, 1.0000), (8, 1.3066)],
+)
+def test_cells_are_regular_polygons(sides: int, circumradius: float) -> None:
+    """R/S of regular polygons: Machinery's Handbook, 31st ed., p. 82."""
+    for outer in range(sides - 1):
+        corners = polygon(outer, sides - 2 - outer)
+        assert len(corners) == sides
+        for at in corners.values():
+            assert math.hypot(*at) == pytest.approx(circumradius, abs=5e-5)
+
+
+def test_a_fan_turns_by_sixty_degrees() -> None:
+    """Two straight cells with a fan between: the angle of an equilateral triangle."""
+    cells = [
+        Cell(1, "straight", 1, 1, 1, 2, ()),
+        Cell(2, "fan", 1, 0, 2, 3, ()),
+        Cell(3, "straight", 1, 1, 3, 4, ()),
+    ]
+    at = run_plan(cells, 0)
+
+    def way(a: tuple[int, int], b: tuple[int, int]) -> float:
+        return math.degrees(math.atan2(at[b][1] - at[a][1], at[b][0] - at[a][0]))
+
+    before, after = way((OUTER, 0), (OUTER, 1)), way((OUTER, 2), (OUTER, 3))
+    assert before - after == pytest.approx(60)
+    assert way((INNER, 0), (INNER, 1)) - way((INNER, 1), (INNER, 2)) == pytest.approx(60)
+
+
+@pytest.mark.parametrize(("name", "number"), CASES)
+def test_a_cell_shows_its_joints_and_is_readable(name: str, number: int) -> None:
+    framework = PIECES[name]
+    cell = framework.cells[number - 1]
+    picture = cell_diagram(framework, number, 250, 172)
+    assert (picture.width, picture.height) == (250, 172)
+    assert_inside(picture)
+    assert_readable(picture)
+    joints = {
+        *framework.braces[cell.first - 1].section,
+        *framework.braces[cell.second - 1].section,
+        *cell.skipped,
+    }
+    shown = [text for text in texts(picture) if text in framework.joints]
+    assert joints <= set(shown)
+    assert len(shown) == len(set(shown))
+    # joints that are not the cell's are those that its chains pass, of [m, n] cells only
+    assert set(shown) == joints
+
+
+@pytest.mark.parametrize(("name", "number"), CASES)
+def test_joints_stand_clear(name: str, number: int) -> None:
+    picture = cell_diagram(PIECES[name], number, 250, 172)
+    discs = [m for m in picture.marks if isinstance(m, Circle) and m.radius > 5]
+    for i, one in enumerate(discs):
+        for other in discs[:i]:
+            assert math.dist(one.centre, other.centre) >= 2 * one.radius
+
+
+@pytest.mark.parametrize(("name", "number"), CASES)
+def test_every_balloon_of_a_cell_is_drawn(name: str, number: int) -> None:
+    framework = PIECES[name]
+    picture = cell_diagram(framework, number, 250, 172)
+    joints = {text for text in texts(picture) if text in framework.joints}
+    inside = [x for x in framework.links if {x.start, x.finish} <= joints]
+    bodies = [m for m in picture.marks if isinstance(m, Curve) and m.ink.stroke]
+    assert len(bodies) == len(inside)
+
+
+def test_the_star_tip_marks_shared_single_and_new() -> None:
+    picture = cell_diagram(star(), 4, 250, 172)
+    assert texts(picture).count("shared") == 1
+    assert texts(picture).count("single") == 1
+    assert {"brace 4", "brace 5"} <= set(texts(picture))
+    bold = [m for m in picture.marks if isinstance(m, Curve) and m.ink.width == 2.0]
+    assert len(bold) == 3  # the second brace is a chain of three (common practice, no source)
+    open_discs = [
+        m for m in picture.marks if isinstance(m, Circle) and m.ink.fill == PAPER and m.radius > 5
+    ]
+    assert len(open_discs) == 2
+    for words in ("C4-D6, D6-A6, A6-B4", "Shared with another brace: B4-C4", "A5, D5", "A5-D5"):
+        assert words in picture.alt
+
+
+def test_the_ring_closes_on_its_first_brace() -> None:
+    picture = cell_diagram(star(), 40, 250, 172)
+    assert {"A1", "B1", "C1", "D1", "B39", "C39", "B40", "C40"} <= set(texts(picture))
+    assert "New in brace 40" in picture.alt
+
+
+@pytest.mark.parametrize("name", PIECES)
+def test_sections(name: str) -> None:
+    framework = PIECES[name]
+    for brace in framework.braces[:12]:
+        picture = section_diagram(framework, brace.number, 172)
+        assert_inside(picture)
+        assert_readable(picture)
+        words = texts(picture)
+        assert set(brace.section) <= set(words)
+        numbers = sorted(int(text) for text in words if text.isdigit())
+        expected = [i for chain in brace.chains for i in range(1, len(chain.links) + 1)]
+        assert numbers == sorted(expected)
+        assert words.count("shared") == len(brace.shared)
+        for chain in brace.chains:
+            assert " to ".join(chain.joints) in picture.alt

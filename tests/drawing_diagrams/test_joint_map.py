@@ -1,0 +1,205 @@
+"""The joint map is read as a builder reads it, and what is read must be the piece."""
+
+from __future__ import annotations
+
+import math
+from collections import Counter
+
+import networkx as nx
+import pytest
+from diagram_pieces import assert_inside, assert_readable, listed, pieces, star, tube
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from buildplan.drawing.joint_map import joint_map
+from buildplan.drawing.line_art import INK, PAPER, SOFT
+from buildplan.drawing.map_layout import TubePlan
+from buildplan.drawing.map_style import LOCK_RADIUS
+from buildplan.drawing.marks import Circle, Curve, Label, Picture, Point, Polyline
+from buildplan.framework.counts import multigraph
+from buildplan.framework.model import Framework
+
+SHEET = (523.0, 720.0)
+PIECES = pieces()
+
+
+def discs(picture: Picture, joints: set[str]) -> list[tuple[str, Point, float, bool]]:
+    """Each joint's disc: its label, centre, radius, and whether it is drawn in full."""
+    circles = [m for m in picture.marks if isinstance(m, Circle) and m.radius > 5]
+    found = []
+    for mark in picture.marks:
+        if isinstance(mark, Label) and mark.text in joints and mark.bold and mark.size == 8:
+            near = [c for c in circles if math.dist(c.centre, mark.at) < 5]
+            found.append((mark.text, near[0].centre, near[0].radius, mark.colour != SOFT))
+    return found
+
+
+def read_edges(picture: Picture, joints: set[str]) -> Counter[frozenset[str]]:
+    """Pairs of joints that a line drawn in full joins, read off the picture."""
+    at = [(centre, joint) for joint, centre, _, _ in discs(picture, joints)]
+
+    def joint_at(point: Point) -> str | None:
+        return next((joint for centre, joint in at if math.dist(centre, point) < 1.6), None)
+
+    edges: Counter[frozenset[str]] = Counter()
+    for mark in picture.marks:
+        if isinstance(mark, Polyline) and len(mark.points) == 2 and mark.ink.stroke == INK:
+            ends = [joint_at(point) for point in mark.points]
+        elif isinstance(mark, Curve) and len(mark.pieces) == 1 and mark.ink.stroke == INK:
+            ends = [joint_at(mark.start), joint_at(mark.pieces[-1][2])]
+        else:
+            continue
+        if None not in ends and ends[0] != ends[1]:
+            # a shared balloon is two thin lines
+            edges[frozenset(map(str, ends))] += 1 if mark.ink.width != 0.9 else 0.5  # type: ignore[assignment]
+    return edges
+
+
+def assert_map_is_the_piece(framework: Framework, sheets: tuple[Picture, ...]) -> None:
+    joints = set(framework.joints)
+    drawn = Counter(j for sheet in sheets for j, _, _, full in discs(sheet, joints) if full)
+    assert drawn == Counter(framework.joints)
+    edges: Counter[frozenset[str]] = Counter()
+    for sheet in sheets:
+        edges.update(read_edges(sheet, joints))
+    assert edges == Counter(frozenset((x.start, x.finish)) for x in framework.links)
+    # handshake lemma (Euler 1736): the lines' ends, counted at the joints, are twice the lines
+    assert sum(dict(multigraph(framework).degree()).values()) == 2 * sum(edges.values())
+
+
+@pytest.mark.parametrize("name", PIECES)
+def test_the_map_shows_the_piece(name: str) -> None:
+    assert_map_is_the_piece(PIECES[name], joint_map(PIECES[name], *SHEET))
+
+
+@pytest.mark.parametrize("name", PIECES)
+def test_sheets_are_readable(name: str) -> None:
+    framework = PIECES[name]
+    joints = set(framework.joints)
+    for sheet in joint_map(framework, *SHEET):
+        assert sheet.width <= SHEET[0]
+        assert sheet.height <= SHEET[1] + 1e-6
+        assert_inside(sheet)
+        assert_readable(sheet)
+        spots = discs(sheet, joints)
+        for i, (_, one, radius, _) in enumerate(spots):
+            for _, other, _, _ in spots[:i]:
+                assert math.dist(one, other) >= 2 * radius + 1
+
+
+@pytest.mark.parametrize("name", PIECES)
+def test_brace_numbers_and_locks_are_there_once(name: str) -> None:
+    framework = PIECES[name]
+    sheets = joint_map(framework, *SHEET)
+    numbers = Counter(
+        int(mark.text)
+        for sheet in sheets
+        for mark in sheet.marks
+        if isinstance(mark, Label) and mark.text.isdigit() and mark.bold and mark.colour == INK
+    )
+    assert numbers == Counter(brace.number for brace in framework.braces)
+    rounds = sum(
+        isinstance(mark, Circle) and mark.radius == LOCK_RADIUS and mark.ink.fill == PAPER
+        for sheet in sheets
+        for mark in sheet.marks
+    )
+    # two rounds a lock, and one lock in each sheet's key
+    assert rounds == 2 * len(framework.locks) + 2 * len(sheets)
+
+
+def test_star_skips_ten_twins_and_is_cut_where_it_repeats() -> None:
+    framework = star()
+    plan = TubePlan(framework)
+    strips = plan.strips(12)
+    assert [(s.first, s.last) for s in strips] == [(0, 8), (8, 16), (16, 24), (24, 32), (32, 40)]
+    open_discs = [
+        mark
+        for sheet in joint_map(framework, *SHEET)
+        for mark in sheet.marks
+        if isinstance(mark, Circle) and mark.ink.fill == PAPER and mark.ink.width == 1.3
+    ]
+    assert len(open_discs) == 2 * len(framework.singles) + 2  # and one in the key of each sheet
+
+
+def test_sheets_say_where_the_plan_goes_on() -> None:
+    sheets = joint_map(PIECES["long"], *SHEET)
+    assert len(sheets) > 1
+    texts = [[m.text for m in sheet.marks if isinstance(m, Label)] for sheet in sheets]
+    assert any("goes on at brace" in text and "sheet 2" in text for text in texts[0])
+    assert any(text == "ends here" for text in texts[-1])
+
+
+def test_alt_text_says_what_each_brace_ties() -> None:
+    framework = star()
+    words = " ".join(sheet.alt for sheet in joint_map(framework, *SHEET))
+    for brace in framework.braces:
+        assert f"Brace {brace.number} ties {', '.join(brace.section)}" in words
+    for link in framework.singles:
+        assert link in words
+
+
+CELLS = st.sampled_from(["straight", "fan", "fan_in", "tip", "dip", [2, 1], [1, 3], [2, 2]])
+
+
+@settings(max_examples=25, deadline=None, derandomize=True)
+@given(st.lists(CELLS, min_size=1, max_size=30), st.sampled_from([2, 3, 4]))
+def test_any_open_course(course: list[object], chains: int) -> None:
+    framework = tube(course, chains)
+    sheets = joint_map(framework, *SHEET)
+    assert_map_is_the_piece(framework, sheets)
+    for sheet in sheets:
+        assert_inside(sheet)
+        assert_readable(sheet)
+
+
+SOLIDS = {
+    "tetrahedron": nx.tetrahedral_graph(),
+    "cube": nx.cubical_graph(),
+    "octahedron": nx.octahedral_graph(),
+    "dodecahedron": nx.dodecahedral_graph(),
+    "icosahedron": nx.icosahedral_graph(),
+    "complete on five": nx.complete_graph(5),
+    "tree": nx.balanced_tree(2, 3),
+}
+
+
+@pytest.mark.parametrize("name", SOLIDS)
+def test_listed_pieces(name: str) -> None:
+    framework = listed([(f"J{u}", f"J{v}") for u, v in SOLIDS[name].edges()])
+    sheets = joint_map(framework, *SHEET)
+    assert_map_is_the_piece(framework, sheets)
+    for sheet in sheets:
+        assert_inside(sheet)
+        assert_readable(sheet)
+
+
+def _cross(a: Point, b: Point, c: Point, d: Point) -> bool:
+    def side(p: Point, q: Point, r: Point) -> float:
+        return (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0])
+
+    return side(a, b, c) * side(a, b, d) < -1e-6 and side(c, d, a) * side(c, d, b) < -1e-6
+
+
+@pytest.mark.parametrize("name", ["cube", "octahedron", "dodecahedron", "icosahedron"])
+def test_solids_are_drawn_without_crossings(name: str) -> None:
+    """Tutte 1963: a 3-connected planar graph drawn by his method has no crossings."""
+    framework = listed([(f"J{u}", f"J{v}") for u, v in SOLIDS[name].edges()])
+    (sheet,) = joint_map(framework, *SHEET)
+    spots = {joint: centre for joint, centre, _, _ in discs(sheet, set(framework.joints))}
+    lines = [(spots[x.start], spots[x.finish]) for x in framework.links]
+    assert not any(_cross(*one, *two) for i, one in enumerate(lines) for two in lines[:i])
+
+
+def test_two_balloons_between_the_same_joints() -> None:
+    framework = listed([("P", "Q"), ("P", "Q"), ("Q", "R"), ("R", "P"), ("P", "Q")])
+    assert_map_is_the_piece(framework, joint_map(framework, 300, 300))
+
+
+def test_crowded_listed_piece_is_written_out_in_rows() -> None:
+    graph = nx.random_regular_graph(4, 60, seed=2)
+    framework = listed([(f"J{u}", f"J{v}") for u, v in graph.edges()])
+    sheets = joint_map(framework, 380, 380)
+    assert_map_is_the_piece(framework, sheets)
+    for sheet in sheets:
+        assert_inside(sheet)
+        assert_readable(sheet)

@@ -1,0 +1,107 @@
+"""Technique pictures: the knots are the knots they claim to be; every picture is readable."""
+
+from __future__ import annotations
+
+import pytest
+from diagram_pieces import assert_inside, assert_readable, listed, pieces, star
+
+from buildplan.drawing.marks import Label
+from buildplan.drawing.techniques import TECHNIQUES, technique_pictures
+from buildplan.drawing.techniques.knots import chain_strands, closing_strand, pair_strands
+from buildplan.drawing.techniques.props import HEIGHT, WIDTH, Strand, sampled
+from buildplan.sequence.model import Kind
+
+PIECES = {**pieces(), "listed": listed([("P", "Q"), ("Q", "R"), ("R", "P"), ("P", "S")])}
+
+
+def crossings(one: Strand, other: Strand) -> list[tuple[float, int, int]]:
+    """Where `one` crosses `other`: how far along `one`, +1 over or -1 under, and the sign of
+    the crossing (right-handed +1), in order along `one`."""
+    found = []
+    a, b = sampled(one), sampled(other)
+    for i in range(len(a) - 1):
+        for j in range(len(b) - 1):
+            if one is other and abs(i - j) < 4:
+                continue
+            (x0, y0, level), (x1, y1, _) = a[i], a[i + 1]
+            (u0, v0, under), (u1, v1, _) = b[j], b[j + 1]
+            dx, dy, du, dv = x1 - x0, y1 - y0, u1 - u0, v1 - v0
+            turn = dx * dv - dy * du
+            if abs(turn) < 1e-12:
+                continue
+            s = ((u0 - x0) * dv - (v0 - y0) * du) / turn
+            t = ((u0 - x0) * dy - (v0 - y0) * dx) / turn
+            if 0 <= s < 1 and 0 <= t < 1:
+                assert level != under, "strands cross at one level"
+                over = 1 if level > under else -1
+                found.append((i + s, over, over * (1 if turn > 0 else -1)))
+    return sorted(found)
+
+
+def test_the_pair_knot_wraps_twice_and_tucks_under_its_own_turn() -> None:
+    """Necks wrapped round twice, end pulled through (common practice, no source)."""
+    wrap, core = pair_strands("#1F5F8B", "#F7F3E8")
+    # over, behind: the first turn; over, behind: the second; then the end in front
+    assert [over for _, over, _ in crossings(wrap, core)] == [1, -1, 1, -1, 1]
+    turns = [place for place, over, _ in crossings(wrap, core)]
+    own = [(place, over) for place, over, _ in crossings(wrap, wrap)]
+    end = [over for place, over in own if place > turns[3]]
+    assert end  # the end does cross the turns
+    second_turn = [over for place, over in own if turns[1] < place < turns[3] and over == 1]
+    assert -1 in end
+    assert second_turn
+
+
+def test_the_double_knot_is_a_reef_knot() -> None:
+    """A square (reef) knot is the sum of a trefoil and its mirror image: in its diagram of
+    six crossings the signs add up to 0; a granny knot's add up to 6 (knot theory, from
+    memory). The two strands are walked one way round, as if their ends were joined."""
+    left, right = chain_strands("#1F5F8B", "#F7F3E8")
+    back = Strand(tuple(reversed(right.points)), right.colour)
+    met = crossings(left, back)
+    assert len(met) == 6
+    assert sum(sign for _, _, sign in met) == 0
+    assert [over for _, over, _ in met] == [1, -1, 1, 1, -1, 1]
+    assert abs(sum(sign for _, _, sign in met[:3])) == 3
+    assert crossings(left, left) == []
+
+
+def test_the_neck_is_closed_with_an_overhand_knot() -> None:
+    """An overhand knot is a trefoil with its ends free: three crossings that alternate, all
+    of one hand (knot theory, from memory)."""
+    strand = closing_strand("#F7F3E8")
+    met = crossings(strand, strand)
+    assert len(met) == 6  # each crossing is passed twice
+    assert [over for _, over, _ in met] in ([1, -1] * 3, [-1, 1] * 3)
+    assert len({sign for _, _, sign in met}) == 1
+
+
+def test_every_kind_of_work_has_a_picture() -> None:
+    assert set(TECHNIQUES) == set(Kind) - {Kind.INSPECT}
+    framework = star()
+    for kind in Kind:
+        assert len(technique_pictures(framework, kind)) == len(TECHNIQUES.get(kind, ()))
+
+
+@pytest.mark.parametrize("name", PIECES)
+@pytest.mark.parametrize("kind", list(Kind))
+def test_pictures_are_readable(name: str, kind: Kind) -> None:
+    for picture in technique_pictures(PIECES[name], kind):
+        assert (picture.width, picture.height) == (WIDTH, HEIGHT)
+        assert_inside(picture)
+        assert_readable(picture)
+        assert len(picture.alt) > 40
+        assert picture.alt.endswith(".")
+
+
+def test_the_ring_is_counted() -> None:
+    (picture,) = technique_pictures(star(), Kind.CLOSE_RING)
+    assert "40" in [mark.text for mark in picture.marks if isinstance(mark, Label)]
+    assert "A 40, B 40, C 40, D 40" in picture.alt
+
+
+def test_the_brace_picture_names_the_piece_s_own_joints() -> None:
+    _, wrap, _ = technique_pictures(star(), Kind.BRACE)
+    labels = {mark.text for mark in wrap.marks if isinstance(mark, Label)}
+    assert {"A1", "B1", "C1", "D1", "1", "2", "3", "4"} <= labels
+    assert "A1 to B1 to C1 to D1 to A1" in wrap.alt
