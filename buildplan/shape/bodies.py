@@ -58,6 +58,19 @@ class Bodies:
         )
 
     @cached_property
+    def links_at(self) -> tuple[IntArray, ...]:
+        """Numbers of the links that end at each joint."""
+        order = np.argsort(self.ends.ravel(), kind="stable")
+        at = self.ends.ravel()[order]
+        cuts = np.searchsorted(at, np.arange(1, self.joints))
+        return tuple(np.split(order // 2, cuts))
+
+    @cached_property
+    def parted(self) -> IntArray:
+        """The pairs of `sharing` whose far ends differ: not two links between the same joints."""
+        return np.asarray(self.sharing[self.far_ends[:, 0] != self.far_ends[:, 1]])
+
+    @cached_property
     def sharing_keys(self) -> IntArray:
         """The pairs of `sharing` as sorted single numbers, for look-up."""
         return np.unique(self.sharing[:, 0] * len(self.ends) + self.sharing[:, 1])

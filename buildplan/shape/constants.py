@@ -50,7 +50,9 @@ _TABLE = (
     Constant("crowding_ratio", 0.72, "of tie-to-tie", 0.70, 0.75, f"{FROM_MEMORY}, a trial's fit"),
     Constant("opening_stiffness", 0.1, "N/m", 0.0, 0.5, FROM_MEMORY),
     Constant("overlap_stiffness", 300.0, "N/m", 100.0, 800.0, FROM_MEMORY),
-    Constant("lock_stiffness", 0.1, "N m/rad", 0.03, 0.3, f"{FROM_MEMORY}; two links at one lock"),
+    Constant(
+        "lock_stiffness", 0.5, "N m/rad", 0.2, 1.5, f"{FROM_MEMORY}; between two links at a lock"
+    ),
     # the wind
     Constant("drag", 1.2, "", 1.0, 1.4, f"{FROM_MEMORY}; infinite cylinder 1.20, flat plate 1.28"),
 )
@@ -68,3 +70,12 @@ def constants_with(overrides: Mapping[str, float]) -> Mapping[str, Constant]:
     for name, value in overrides.items():
         table[name] = replace(table[name], value=value, low=value, high=value, source="the design")
     return table
+
+
+def at_bound(table: Mapping[str, Constant], names: Mapping[str, str]) -> Mapping[str, Constant]:
+    """The table with each constant of `names` at its `low` or `high` bound."""
+    moved = dict(table)
+    for name, bound in names.items():
+        constant = table[name]
+        moved[name] = replace(constant, value=constant.low if bound == "low" else constant.high)
+    return moved

@@ -64,3 +64,93 @@ class Shape:
     def at(self) -> dict[str, FloatArray]:
         """Position of each joint by its label."""
         return dict(zip(self.joints, self.positions_m, strict=True))
+
+
+@dataclass(frozen=True)
+class Estimate:
+    """A figure that rests on remembered constants: the likely value and the range about it.
+
+    `rests_on` names the constants; when it is empty the figure is as good as the measurements.
+    """
+
+    value: float
+    low: float
+    high: float
+    unit: str
+    rests_on: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class SoftMode:
+    """The way in which the piece gives most easily.
+
+    `stiffness_n_per_m` is the push that moves the joint that moves most by a metre, were the piece
+    to go on giving evenly; below zero the piece folds by itself. `joints` are those that move
+    most, `motion` (joints, 3) the whole movement, the largest of length 1.
+    """
+
+    stiffness_n_per_m: float
+    joints: tuple[str, ...]
+    motion: FloatArray
+
+
+@dataclass(frozen=True)
+class ExtraBrace:
+    """One more balloon, tried: between which joints, how long, and what it is worth.
+
+    `gain` is how much less the piece gives with it, on the whole of its six softest modes, or None
+    when the piece folds by itself without it and no longer does with it.
+    """
+
+    joints: tuple[str, str]
+    length_m: float
+    gain: float | None
+
+
+@dataclass(frozen=True)
+class Stiffness:
+    """How the piece gives: as pin-jointed bars, with crowding, and with its locks too.
+
+    `folds` counts the ways in which it would fold by itself without locks; `folds_locked` with
+    them.
+    """
+
+    mechanisms: int
+    self_stresses: int
+    folds: int
+    folds_locked: int
+    crowded: SoftMode
+    locked: SoftMode
+    extra: ExtraBrace | None
+
+
+@dataclass(frozen=True)
+class Wind:
+    """What wind does to the standing piece, by dynamic pressure on its drawn area.
+
+    `front_area_m2` and `side_area_m2` are its outlines filled, `tips_at` the gust speed that
+    tips it about `edge_m` (2, 2), the worst edge of its foot (x and z of the ends). For a gust
+    that the user names: `ballast` on the foot that holds it, or `reach`, how far the foot would
+    have to reach out from below the centre of mass instead; None where no gust is named.
+    """
+
+    front_area_m2: float
+    side_area_m2: float
+    tips_at: Estimate
+    edge_m: FloatArray
+    gust_m_per_s: float | None
+    ballast: Estimate | None
+    reach: Estimate | None
+
+
+@dataclass(frozen=True)
+class Examination:
+    """What is known of a standing piece beyond its shape. Estimates say so."""
+
+    mass: Estimate
+    tip_angle: Estimate
+    sag: Estimate
+    sway: Estimate
+    stiffness: Stiffness
+    wind: Wind
+    problems: tuple[Problem, ...]

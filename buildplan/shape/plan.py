@@ -23,7 +23,7 @@ from buildplan.shape.model import FloatArray
 ComplexArray = npt.NDArray[np.complex128]
 
 RHOMBUS_TURN = np.pi / 2  # a tip's or dip's angle before anything asks it to change
-WIDEST_TURN = np.radians(150)
+WIDEST_TURN, WIDEST_SLANT = np.radians(150), np.radians(60)
 # How unwilling an angle is to change: rhombi give first, then slants, rigid cells last.
 EASE_RHOMBUS, EASE_SLANT, EASE_RIGID = 1.0, 0.05, 1e-4
 
@@ -155,6 +155,7 @@ def close_plan(plan: Plan, turn: FloatArray, slant: FloatArray) -> tuple[FloatAr
         return np.asarray(np.stack([-short, gap.real, gap.imag], axis=-1))
 
     step = 1e-6
+    limit = np.repeat([WIDEST_TURN, WIDEST_SLANT], cells)
     for _ in range(60):
         miss = misses(angles)
         if np.abs(miss).max() < 1e-12:
@@ -166,7 +167,6 @@ def close_plan(plan: Plan, turn: FloatArray, slant: FloatArray) -> tuple[FloatAr
         multipliers = np.linalg.lstsq(across, slopes.T @ (angles - wanted) - miss, rcond=1e-12)[0]
         move = wanted + ease * (slopes @ multipliers) - angles
         angles = angles + move * min(1.0, 0.4 / max(float(np.abs(move).max()), 1e-12))
-        limit: FloatArray = np.where(np.arange(2 * cells) < cells, WIDEST_TURN, np.radians(60))
         angles = np.clip(angles, -limit, limit)
     return angles[:cells], angles[cells:]
 

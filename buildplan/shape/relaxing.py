@@ -12,6 +12,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 import numpy as np
+import numpy.typing as npt
 from scipy import sparse
 from scipy.optimize import minimize
 from scipy.sparse.linalg import splu
@@ -40,6 +41,14 @@ class Relaxed:
 def free_basis(joints: int) -> sparse.csr_array:
     """Every joint free in x, y and z: the unit matrix, (3 joints, 3 joints)."""
     return sparse.csr_array(sparse.eye_array(3 * joints, format="csr"))
+
+
+def pinned_basis(pinned: npt.NDArray[np.bool_]) -> sparse.csr_array:
+    """Every coordinate free but those that `pinned` (joints, 3) marks."""
+    free = np.flatnonzero(~pinned.ravel())
+    return sparse.csr_array(
+        (np.ones(len(free)), (free, np.arange(len(free)))), shape=(pinned.size, len(free))
+    )
 
 
 def mirrored_basis(twin: IntArray) -> sparse.csr_array:
@@ -77,13 +86,15 @@ class _Rest:
 class _Energy:
     """Energy, gradient and second derivatives as functions of the freedoms."""
 
-    def __init__(self, springs: Springs, basis: sparse.csr_array, load_n: FloatArray) -> None:
-        self.springs, self.basis, self.load = springs, basis, load_n
+    def __init__(
+        self, springs: Springs, basis: sparse.csr_array, held_m: FloatArray, load_n: FloatArray
+    ) -> None:
+        self.springs, self.basis, self.held, self.load = springs, basis, held_m, load_n
         self.turned = sparse.csr_array(basis.T)
         self.unit = sparse.eye_array(basis.shape[1], format="csr")
 
     def positions(self, freedom: FloatArray) -> FloatArray:
-        return np.asarray(self.basis @ freedom).reshape(-1, 3)
+        return np.asarray(self.held + (self.basis @ freedom).reshape(-1, 3))
 
     def value(self, freedom: FloatArray) -> tuple[float, FloatArray]:
         positions = self.positions(freedom)
@@ -157,20 +168,27 @@ def relax(
     tolerance_n: float,
     longest_m: float = 0.1,
     load_n: FloatArray | None = None,
+    held_m: FloatArray | None = None,
+    rounds: int = 3,
 ) -> Relaxed:
     """Bring `start_m` (joints, 3) to rest under `springs` and a dead load (joints, 3).
 
     Ends when no freedom is pushed with more than `tolerance_n`. No freedom moves more than
-    `longest_m` in one Newton step.
+    `longest_m` in one Newton step. `held_m` (joints, 3) is added to `basis @ freedom`: where
+    joints are that the basis leaves no freedom. Between `rounds` of Newton steps comes a
+    quasi-Newton run.
     """
-    problem = _Energy(springs, basis, np.zeros_like(start_m) if load_n is None else load_n)
-    freedom = _freedoms(basis, start_m)
+    nowhere = np.zeros_like(start_m)
+    held = nowhere if held_m is None else held_m
+    problem = _Energy(springs, basis, held, nowhere if load_n is None else load_n)
+    freedom = _freedoms(basis, start_m - held)
     now = _Rest(freedom, *problem.value(freedom), 0)
-    for _ in range(3):
-        now = _newton(problem, now, tolerance_n, longest_m, NEWTON_STEPS)
+    now = _newton(problem, now, tolerance_n, longest_m, NEWTON_STEPS)
+    for _ in range(rounds - 1):
         if np.abs(now.gradient).max(initial=0.0) <= tolerance_n:
             break
         now = _quasi_newton(problem, now, tolerance_n, QUASI_NEWTON_STEPS)
+        now = _newton(problem, now, tolerance_n, longest_m, NEWTON_STEPS)
     return Relaxed(
         positions_m=problem.positions(now.freedom),
         energy_j=now.energy,

@@ -93,7 +93,7 @@ def pose_on(feet: IntArray, positions_m: FloatArray, in_plane: bool) -> Pose:
     wide = spread > FOOT_SPREAD * float(np.ptp(points, axis=0).max())
     level = axes[: min(int(wide.sum()), points.shape[1] - 1)]
     upward = away - level.T @ (level @ away)
-    if np.linalg.norm(upward) < 1e-6 * max(np.linalg.norm(away), 1e-12):
+    if float(np.linalg.norm(upward)) < 1e-6 * max(float(np.linalg.norm(away)), 1e-12):
         upward = axes[len(level)]
     upward = upward / np.linalg.norm(upward)
     if in_plane:

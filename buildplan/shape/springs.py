@@ -44,14 +44,17 @@ def springs_between(
     weights: FloatArray,
     joints: int,
     rest_m: FloatArray,
-    stiffness_n_per_m: float,
+    stiffness_n_per_m: float | FloatArray,
     push_only: bool,
 ) -> Springs:
-    """Springs whose row `s` puts `weights` (k,) on the joints `ends[s]` of an (s, k) array."""
+    """Springs whose row `s` puts `weights[s]` on the joints `ends[s]`, both (springs, k).
+
+    Weights of shape (k,) and a single stiffness are meant for every spring.
+    """
     count, width = ends.shape
     rows = sparse.csr_array(
         (
-            np.tile(weights, count),
+            np.broadcast_to(weights, ends.shape).ravel(),
             (np.repeat(np.arange(count), width), ends.ravel()),
         ),
         shape=(count, joints),
@@ -59,7 +62,7 @@ def springs_between(
     return Springs(
         rows,
         np.asarray(rest_m, float),
-        np.full(count, float(stiffness_n_per_m)),
+        np.broadcast_to(np.asarray(stiffness_n_per_m, float), count).copy(),
         np.full(count, push_only),
     )
 
@@ -78,6 +81,24 @@ def together(groups: Iterable[Springs]) -> Springs:
 def lengths_m(springs: Springs, positions_m: FloatArray) -> FloatArray:
     """Length of each spring, (springs,)."""
     return np.asarray(np.linalg.norm(springs.rows @ positions_m, axis=1))
+
+
+def answering(springs: Springs, positions_m: FloatArray, stiffness: float | FloatArray) -> Springs:
+    """The springs at work at `positions_m`, answering to small movements with other stiffnesses.
+
+    Each keeps the force that it has there, so that a shape at rest stays at rest. `stiffness` is
+    one number or one for every spring of `springs`; push-only springs without force are left out.
+    """
+    length = lengths_m(springs, positions_m)
+    at_work = ~springs.push_only | (length < springs.rest_m)
+    stiffer = np.broadcast_to(np.asarray(stiffness, float), length.shape)[at_work]
+    tension = (springs.stiffness_n_per_m * (length - springs.rest_m))[at_work]
+    return Springs(
+        springs.rows[at_work],
+        length[at_work] - tension / stiffer,
+        stiffer,
+        springs.push_only[at_work],
+    )
 
 
 def energy_and_gradient(springs: Springs, positions_m: FloatArray) -> tuple[float, FloatArray]:

@@ -17,6 +17,7 @@ from buildplan.shape.model import FloatArray, Standing
 
 INCH_M = 0.0254
 EDGE_POINTS = 24  # corners drawn round one body's contact patch
+NEARLY_DOWN = 0.1  # of a body's radius
 
 
 def latex_kg(balloon: BalloonType, constants: Mapping[str, Constant]) -> float:
@@ -151,7 +152,7 @@ def stand(
     """How a placed piece stands on the floor, and its mass in kg.
 
     The floor is where the bodies have sunk in far enough to carry the weight, y = 0 their lowest
-    point before; the foot is the hull of all patches.
+    point before; the foot is the hull of all patches, and of what hangs just above the floor.
     """
     mass, where = masses(framework, bodies, positions_m, constants)
     total = float(mass.sum())
@@ -163,9 +164,14 @@ def stand(
         constants["over_pressure"].value,
     )
     patches = patches_below(bodies, positions_m, level)
-    polygon = hull_corners(patches.outline_m())
+    # a piece gives as it settles: bodies that are nearly down come down and help to carry
+    low = lowest_m(bodies, positions_m)
+    down = np.flatnonzero(low < low.min() + NEARLY_DOWN * bodies.radius_m.mean())
+    touches = bodies.midpoints_m(positions_m)[down][:, [0, 2]]
+    polygon = hull_corners(np.vstack([patches.outline_m(), touches]))
     angle = tip_lean(polygon, centre[[0, 2]], float(centre[1]) - level)
-    feet = sorted({int(joint) for body in patches.bodies for joint in bodies.ends[body]})
+    carrying = sorted({*patches.bodies, *down.tolist()})
+    feet = sorted({int(joint) for body in carrying for joint in bodies.ends[body]})
     standing = Standing(
         stands=angle > 0,
         feet=tuple(framework.joints[joint] for joint in feet),

@@ -1,0 +1,123 @@
+"""Calibration: what to measure on the floor, and how far the size moves with warmth and gauge.
+
+A finished ring, laid round on the floor before anything is braced, has the diameter of the polygon
+of its links: the quickest check with a tape measure that the tie-to-tie length is right.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from scipy.optimize import brentq
+
+from buildplan.framework.model import Chain, Framework
+from buildplan.shape.model import FloatArray, Shape
+
+ZERO_CELSIUS_K = 273.15
+# Tie-to-tie lengths worked out from the gauge alone may be off by this share (from memory).
+UNMEASURED_SHARE = 0.06
+
+
+@dataclass(frozen=True)
+class RingCheck:
+    """A closed chain laid round: what a tape measure should show, in metres.
+
+    `across_knots_m` goes through the middle from knot to knot (of the circle that all knots lie
+    on), `outside_m` over the balloons; `low_m` and `high_m` are the bounds of the latter when the
+    tie-to-tie length was not measured.
+    """
+
+    chain: str
+    links: int
+    across_knots_m: float
+    outside_m: float
+    low_m: float
+    high_m: float
+    measured: bool
+
+
+@dataclass(frozen=True)
+class SizeChange:
+    """How the size of the piece moves: the factor and the height that comes of it."""
+
+    factor: float
+    height_m: float
+
+
+def circle_radius_m(sides_m: Sequence[float] | FloatArray) -> float:
+    """Radius of the circle on which a closed polygon of these sides can lie.
+
+    Solves sum of 2 asin(s / 2R) = 2 pi; for n equal sides R = s / (2 sin(pi / n)). With fewer than
+    three sides, or one longer than the rest together, there is no such circle: ValueError.
+    """
+    sides = np.asarray(sides_m, float)
+    longest, total = float(sides.max()), float(sides.sum())
+    if len(sides) < 3 or longest >= total - longest:
+        raise ValueError("these sides do not close to a polygon")
+
+    def short(radius: float) -> float:
+        return float(2 * np.arcsin(np.minimum(sides / (2 * radius), 1)).sum() - 2 * np.pi)
+
+    least = longest / 2
+    if short(least) >= 0:
+        return float(brentq(short, least, total, xtol=1e-13))
+
+    # the middle lies outside: the longest side is seen from beyond, its angle counts from the rest
+    rest = np.delete(sides, int(sides.argmax()))
+
+    def beyond(radius: float) -> float:
+        return float(np.arcsin(rest / (2 * radius)).sum() - np.arcsin(longest / (2 * radius)))
+
+    most = least
+    while beyond(most) <= 0:
+        most *= 2
+    return float(brentq(beyond, least, most, xtol=1e-13))
+
+
+def _ring(framework: Framework, name: str, chain: Chain) -> RingCheck:
+    types = [framework.balloons[framework.link[link].balloon] for link in chain.links]
+    across = 2 * circle_radius_m([balloon.tie_to_tie_m for balloon in types])
+    apothem = np.sqrt(
+        np.maximum((across / 2) ** 2 - np.array([b.tie_to_tie_m for b in types]) ** 2 / 4, 0)
+    )
+    outside = float((2 * apothem + [balloon.gauge_m for balloon in types]).max())
+    measured = all(balloon.measured for balloon in types)
+    slack = 0.0 if measured else UNMEASURED_SHARE * across
+    return RingCheck(name, len(types), across, outside, outside - slack, outside + slack, measured)
+
+
+def ring_checks(framework: Framework) -> tuple[RingCheck, ...]:
+    """What each closed long chain should measure when it lies round on the floor."""
+    return tuple(
+        _ring(framework, long.letter, long.chain)
+        for long in framework.chains
+        if long.chain.closed and len(long.chain.links) >= 3
+    )
+
+
+def warmth_factor(from_celsius: float, to_celsius: float) -> float:
+    """How lengths change with the air's temperature.
+
+    Ideal gas at constant pressure: volume goes with absolute temperature (Charles), lengths with
+    its cube root. The skin's over-pressure of a few per cent of an atmosphere is left out.
+    """
+    ratio = (to_celsius + ZERO_CELSIUS_K) / (from_celsius + ZERO_CELSIUS_K)
+    return float(ratio ** (1 / 3))
+
+
+def at_warmth(shape: Shape, from_celsius: float, to_celsius: float) -> SizeChange:
+    """Size of a piece that is sized at one temperature and stands at another."""
+    factor = warmth_factor(from_celsius, to_celsius)
+    return SizeChange(factor, shape.height_m * factor)
+
+
+def at_gauge_step(framework: Framework, shape: Shape, step_m: float) -> SizeChange:
+    """Size of a piece whose link balloons are all sized `step_m` larger (or smaller, negative).
+
+    The tie-to-tie length goes with the gauge; a piece of several sizes moves with their mean.
+    """
+    gauges = [framework.balloons[link.balloon].gauge_m for link in framework.links]
+    factor = 1 + step_m / float(np.mean(gauges))
+    return SizeChange(factor, shape.height_m * factor)

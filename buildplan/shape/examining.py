@@ -1,0 +1,304 @@
+"""Examining a shape: how it gives, sags, leans and stands in wind, with ranges and advice.
+
+Everything here rests on remembered constants; every figure is an Estimate that names them, and its
+range comes from working the figure out again with the constants at their bounds.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+
+import numpy as np
+
+from buildplan.design.problems import Problem
+from buildplan.framework.model import Framework
+from buildplan.shape.bodies import (
+    Bodies,
+    bodies_of,
+    contacts,
+    crowding,
+    neighbours,
+    opening,
+    struts,
+)
+from buildplan.shape.constants import CONSTANTS, Constant, at_bound
+from buildplan.shape.locking import locks
+from buildplan.shape.model import (
+    Estimate,
+    Examination,
+    ExtraBrace,
+    FloatArray,
+    Shape,
+    Stiffness,
+    Wind,
+)
+from buildplan.shape.relaxing import pinned_basis, relax
+from buildplan.shape.softness import best_extra_brace, folds, soft_mode, softest_modes
+from buildplan.shape.springs import Springs, answering, stiffness_matrix, together
+from buildplan.shape.standing import masses, stand
+from buildplan.shape.wind import outline_towards, tip_speed_m_per_s, worst_wind
+
+Table = Mapping[str, Constant]
+
+LATEX = tuple(name for name in CONSTANTS if name.endswith("_in_g"))
+SPRINGS = ("strut_stiffness", "over_pressure", "lock_stiffness")
+LEANS_LIGHTLY_DEG = 10.0
+SAGS_SHARE, FALLEN_SHARE = 0.05, 0.25  # of the height
+
+
+def _numbers(framework: Framework) -> dict[str, int]:
+    return {joint: i for i, joint in enumerate(framework.joints)}
+
+
+def unlocked(bodies: Bodies, positions_m: FloatArray, table: Table) -> Springs:
+    """The piece before its joints are locked: what found its shape, bodies free to slide."""
+    parts = [part(bodies, table) for part in (struts, crowding, opening)]
+    pairs = neighbours(bodies, positions_m, 0.0, table)
+    if len(pairs):
+        parts.append(contacts(bodies, pairs, table))
+    return together(parts)
+
+
+def locked(
+    framework: Framework, bodies: Bodies, positions_m: FloatArray, found: Table, table: Table
+) -> Springs:
+    """The piece as it stands built, with the forces that it has at `positions_m`.
+
+    `found` are the constants that found the shape, `table` those that it answers to movement
+    with. Two skins at over-pressure p that come nearer by d flatten over a patch of radius a,
+    a^2 = r d, and push with p pi a^2 more: a stiffness of pi p r.
+    """
+    skin = np.pi * table["over_pressure"].value
+    radius = bodies.radius_m[bodies.parted[:, :2]].mean(axis=1)
+    parts = [
+        answering(struts(bodies, found), positions_m, table["strut_stiffness"].value),
+        answering(crowding(bodies, found), positions_m, skin * radius),
+        opening(bodies, found),
+    ]
+    pairs = neighbours(bodies, positions_m, 0.0, found)
+    if len(pairs):
+        radius = bodies.radius_m[pairs].mean(axis=1)
+        parts.append(answering(contacts(bodies, pairs, found), positions_m, skin * radius))
+    if framework.locks:
+        number = _numbers(framework)
+        at = [number[lock.joint] for lock in framework.locks]
+        parts.append(locks(bodies, positions_m, at, table))
+    return together(parts)
+
+
+def joint_masses_kg(
+    framework: Framework, bodies: Bodies, positions_m: FloatArray, table: Table
+) -> FloatArray:
+    """What hangs on each joint: half of every link that ends there, and its lock."""
+    mass, _ = masses(framework, bodies, positions_m, table)
+    number = _numbers(framework)
+    at = np.zeros(bodies.joints)
+    links = mass[: len(bodies.ends)]
+    np.add.at(at, bodies.ends.ravel(), np.repeat(links / 2, 2))
+    np.add.at(
+        at, np.array([number[lock.joint] for lock in framework.locks], int), mass[len(links) :]
+    )
+    return at
+
+
+def settled(
+    framework: Framework, bodies: Bodies, shape: Shape, found: Table, table: Table
+) -> tuple[float, float]:
+    """How far the top sinks and how far it moves sideways when the piece is stood up, in m.
+
+    The piece stands with the joints of its feet held; it was built without weight, its locks keep
+    the angles that it was built with. A piece that does not come to rest, or that sinks by more
+    than a quarter, has fallen: its height is returned.
+    """
+    positions = shape.positions_m
+    number = _numbers(framework)
+    pinned = np.zeros(positions.shape, bool)
+    pinned[[number[joint] for joint in shape.standing.feet]] = True
+    if pinned.all():
+        return 0.0, 0.0
+    load = np.zeros_like(positions)
+    weight = joint_masses_kg(framework, bodies, positions, table) * table["gravity"].value
+    load[:, 1] = -weight
+    result = relax(
+        locked(framework, bodies, positions, found, table),
+        pinned_basis(pinned),
+        positions,
+        1e-5,
+        0.05,
+        load,
+        np.where(pinned, positions, 0.0),
+        rounds=1,
+    )
+    top = int(np.argmax(positions[:, 1]))
+    move = result.positions_m - positions
+    sag, sway = float(-move[top, 1]), float(np.hypot(move[:, 0], move[:, 2]).max())
+    if result.residual_n > 1e-3 or sag > FALLEN_SHARE * shape.height_m:
+        return shape.height_m, shape.height_m
+    return sag, sway
+
+
+def _spread(
+    figures: Callable[[Table], tuple[float, ...]],
+    table: Table,
+    bounds: Mapping[str, str],
+    units: Sequence[str],
+) -> tuple[Estimate, ...]:
+    """Figures, and their ranges when the constants of `bounds` go that way and the other."""
+    other = {name: "high" if bound == "low" else "low" for name, bound in bounds.items()}
+    cases = [figures(at_bound(table, bounds)), figures(table), figures(at_bound(table, other))]
+    rests_on = tuple(name for name in bounds if table[name].remembered)
+    return tuple(
+        Estimate(found[1], min(found), max(found), unit, rests_on)
+        for found, unit in zip(zip(*cases, strict=True), units, strict=True)
+    )
+
+
+def _stiffness(framework: Framework, bodies: Bodies, shape: Shape, table: Table) -> Stiffness:
+    positions = shape.positions_m
+    mass = joint_masses_kg(framework, bodies, positions, table)
+    built = locked(framework, bodies, positions, table, table)
+    matrices = [
+        stiffness_matrix(springs, positions)
+        for springs in (unlocked(bodies, positions, table), built)
+    ]
+    found = [softest_modes(matrix, mass, positions) for matrix in matrices]
+    modes = [
+        soft_mode(float(values[0]), vectors[:, 0], mass, framework.joints)
+        for values, vectors in found
+    ]
+    extra: ExtraBrace | None = best_extra_brace(
+        matrices[1],
+        found[1],
+        bodies,
+        positions,
+        mass,
+        framework.joints,
+        table["strut_stiffness"].value,
+    )
+    return Stiffness(
+        mechanisms=shape.mechanisms,
+        self_stresses=shape.self_stresses,
+        folds=folds(matrices[0]),
+        folds_locked=folds(matrices[1]),
+        crowded=modes[0],
+        locked=modes[1],
+        extra=extra,
+    )
+
+
+def _wind(bodies: Bodies, shape: Shape, mass: Estimate, table: Table, gust: float | None) -> Wind:
+    positions, standing = shape.positions_m, shape.standing
+    foot, centre = standing.foot_polygon_m, standing.centre_of_mass_m
+    worst = worst_wind(bodies, positions, foot, centre)
+    gravity = table["gravity"].value
+
+    def tips_at(t: Table, weight: float) -> float:
+        density, drag = t["air_density"].value, t["drag"].value
+        return tip_speed_m_per_s(weight, worst.reach_m, density, drag, worst.moment_m3, 1.0)
+
+    kilograms = (mass.low, mass.value, mass.high)
+    drags = [at_bound(table, {"drag": "high"}), table, at_bound(table, {"drag": "low"})]
+    speeds = [tips_at(t, kg * gravity) for t, kg in zip(drags, kilograms, strict=True)]
+    rests = (*mass.rests_on, "drag")
+    ballast = reach = None
+    if gust is not None:
+        pressures = [
+            0.5 * t["air_density"].value * gust**2 * t["drag"].value for t in reversed(drags)
+        ]
+        moments = [pressure * worst.moment_m3 for pressure in pressures]
+        arm = max(worst.reach_m, 1e-6)
+        needed = [
+            max(moment / (arm * gravity) - kg, 0.0)
+            for moment, kg in zip(moments, reversed(kilograms), strict=True)
+        ]
+        ballast = Estimate(needed[1], needed[0], needed[2], "kg", rests)
+        arms = [
+            moment / (kg * gravity) for moment, kg in zip(moments, reversed(kilograms), strict=True)
+        ]
+        reach = Estimate(arms[1], arms[0], arms[2], "m", rests)
+    return Wind(
+        front_area_m2=outline_towards(bodies, positions, np.pi / 2).area_m2,
+        side_area_m2=outline_towards(bodies, positions, 0.0).area_m2,
+        tips_at=Estimate(speeds[1], speeds[0], speeds[2], "m/s", rests),
+        edge_m=worst.edge_m,
+        gust_m_per_s=gust,
+        ballast=ballast,
+        reach=reach,
+    )
+
+
+def _problems(shape: Shape, found: Stiffness, sag: Estimate, tip: Estimate) -> list[Problem]:
+    problems = []
+    if found.folds_locked:
+        advice = "brace it there"
+        if found.extra is not None:
+            advice = "tie one more balloon between " + " and ".join(found.extra.joints)
+        problems.append(
+            Problem(
+                "the piece folds by itself even when every joint is locked",
+                advice,
+                joints=found.locked.joints,
+            )
+        )
+    elif sag.value > SAGS_SHARE * shape.height_m:
+        falls = sag.value > FALLEN_SHARE * shape.height_m
+        problems.append(
+            Problem(
+                "the piece does not hold itself up"
+                if falls
+                else f"the top of the piece sags by {100 * sag.value:.0f} cm under its own weight",
+                "hang it, give it a pole, or brace the joints that move most",
+                joints=found.locked.joints,
+            )
+        )
+    if shape.standing.stands and tip.value < LEANS_LIGHTLY_DEG:
+        problems.append(
+            Problem(
+                f"the piece tips over when it leans by more than {tip.value:.1f} degrees",
+                "tie its foot to a weighted base that reaches out in front and behind",
+                joints=shape.standing.feet,
+            )
+        )
+    return problems
+
+
+def examine(
+    framework: Framework,
+    shape: Shape,
+    *,
+    gust_m_per_s: float | None = None,
+    constants: Table = CONSTANTS,
+) -> Examination:
+    """Examine a shape that `find_shape` has set on the floor.
+
+    `gust_m_per_s` asks for the ballast that holds that gust. Nothing is raised; advice is in
+    `problems`.
+    """
+    bodies = bodies_of(framework)
+    positions = shape.positions_m
+
+    def weighed(table: Table) -> tuple[float, ...]:
+        return (float(masses(framework, bodies, positions, table)[0].sum()),)
+
+    def tipped(table: Table) -> tuple[float, ...]:
+        return (stand(framework, bodies, positions, table)[0].tip_angle_deg,)
+
+    def settles(table: Table) -> tuple[float, ...]:
+        return settled(framework, bodies, shape, constants, table)
+
+    light = dict.fromkeys(LATEX, "low")
+    weak = dict.fromkeys(SPRINGS, "low") | dict.fromkeys(LATEX, "high")
+    (mass,) = _spread(weighed, constants, light | {"over_pressure": "low"}, ["kg"])
+    (tip,) = _spread(tipped, constants, light | {"over_pressure": "high"}, ["degrees"])
+    sag, sway = _spread(settles, constants, weak, ["m", "m"])
+    found = _stiffness(framework, bodies, shape, constants)
+    wind = _wind(bodies, shape, mass, constants, gust_m_per_s)
+    return Examination(
+        mass=mass,
+        tip_angle=tip,
+        sag=sag,
+        sway=sway,
+        stiffness=found,
+        wind=wind,
+        problems=tuple(_problems(shape, found, sag, tip)),
+    )

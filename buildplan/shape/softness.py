@@ -1,0 +1,178 @@
+"""Softness: how a piece gives, with crowding alone and with its locks, and what would help.
+
+Modes are those of free vibration about the shape, with each joint carrying the mass of what hangs
+on it: H v = w M v, the smallest w first, the rigid motions taken out. A negative w means that the
+piece folds by itself.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+import numpy as np
+from scipy import sparse
+from scipy.sparse.linalg import LinearOperator, SuperLU, eigsh, splu
+from scipy.spatial import cKDTree
+
+from buildplan.shape.bodies import Bodies, IntArray
+from buildplan.shape.model import ExtraBrace, FloatArray, SoftMode
+from buildplan.shape.springs import springs_between, stiffness_matrix
+
+SOUGHT = 12  # modes looked for, six of which are rigid motions
+TRIED = 6  # extra braces tried out in full
+WEIGHED = 6  # softest modes that an extra brace is judged by
+WORTH = 1.01  # the least gain worth a balloon
+SHORTEST, LONGEST = 0.6, 1.6  # an extra brace's length over a link's
+
+
+def rigid_modes(positions_m: FloatArray) -> FloatArray:
+    """The six rigid motions as columns, (3 joints, 6), not made orthogonal."""
+    spread = positions_m - positions_m.mean(axis=0)
+    columns = [np.tile(axis, len(spread)) for axis in np.eye(3)]
+    columns += [np.cross(axis, spread).ravel() for axis in np.eye(3)]
+    return np.column_stack(columns)
+
+
+def symmetric_factors(matrix: sparse.csr_array) -> SuperLU:
+    """Sparse factors of a symmetric matrix with pivots on its diagonal.
+
+    The signs of the diagonal of U are then those of the eigenvalues (Sylvester's law of inertia).
+    """
+    return splu(
+        sparse.csc_array(matrix),
+        permc_spec="MMD_AT_PLUS_A",
+        diag_pivot_thresh=0.0,
+        options={"SymmetricMode": True},
+    )
+
+
+def softest_modes(
+    stiffness: sparse.csr_array, joint_mass_kg: FloatArray, positions_m: FloatArray
+) -> tuple[FloatArray, FloatArray]:
+    """Lowest w in 1/s2 and their modes (3 joints, k), rigid motions taken out.
+
+    Works for any size: inverse iteration about a shift below the lowest w, found by inertia.
+    """
+    mass = np.repeat(joint_mass_kg, 3)
+    root = np.sqrt(mass)
+    scaled = sparse.csr_array(
+        sparse.diags_array(1 / root) @ stiffness @ sparse.diags_array(1 / root)
+    )
+    rigid, _ = np.linalg.qr(root[:, None] * rigid_modes(positions_m))
+    size = len(mass)
+    if size <= 3 * SOUGHT:
+        _, vectors = np.linalg.eigh(scaled.toarray())
+    else:
+        unit = sparse.eye_array(size, format="csr")
+        shift = 1e-4 * float(scaled.diagonal().max())
+        factors = symmetric_factors(scaled + shift * unit)
+        while (factors.U.diagonal() <= 0).any():
+            shift *= 3
+            factors = symmetric_factors(scaled + shift * unit)
+        inverse = LinearOperator((size, size), matvec=factors.solve, dtype=float)
+        _, vectors = eigsh(
+            scaled, k=SOUGHT, sigma=-shift, OPinv=inverse, v0=np.cos(np.arange(size) * 1.7)
+        )
+    # within what was found, take the rigid motions out and sort what is left (Rayleigh and Ritz)
+    left = vectors - rigid @ (rigid.T @ vectors)
+    basis, sizes, _ = np.linalg.svd(left, full_matrices=False)
+    basis = basis[:, sizes > 1e-3]
+    values, turned = np.linalg.eigh(basis.T @ (scaled @ basis))
+    return values, (basis @ turned) / root[:, None]
+
+
+def folds(stiffness: sparse.csr_array) -> int:
+    """In how many independent ways a piece with this stiffness folds by itself: the negative
+    eigenvalues, told by the signs of the factors' diagonal (Sylvester)."""
+    sure = 1e-6 * float(stiffness.diagonal().max())
+    unit = sparse.eye_array(stiffness.shape[0], format="csr")
+    return int((symmetric_factors(stiffness + sure * unit).U.diagonal() < 0).sum())
+
+
+def soft_mode(
+    value: float, mode: FloatArray, joint_mass_kg: FloatArray, labels: Sequence[str]
+) -> SoftMode:
+    """A mode in plain figures."""
+    motion = mode.reshape(-1, 3)
+    size = np.linalg.norm(motion, axis=1)
+    largest = float(size.max())
+    modal_mass = float((joint_mass_kg * size**2).sum()) / largest**2
+    most = np.argsort(-np.round(size, 9), kind="stable")[:4]
+    motion = motion / largest
+    # one sign of two: the joint that moves most moves forward, or else up, or else right
+    lead = motion[most[0]][[2, 1, 0]]
+    motion = motion * np.sign(lead[np.argmax(np.abs(lead) > 1e-6)] or 1.0)
+    return SoftMode(value * modal_mass, tuple(labels[joint] for joint in most), motion)
+
+
+def compliance(values: FloatArray) -> float:
+    """How much a piece gives on the whole: the sum of 1 / w over its softest modes."""
+    return float((1 / values[:WEIGHED]).sum())
+
+
+def brace_candidates(
+    bodies: Bodies, positions_m: FloatArray, values: FloatArray, modes: FloatArray
+) -> IntArray:
+    """Pairs of joints (k, 2) that no link joins and a balloon could, the likeliest first.
+
+    A brace on a pair whose distance changes at the rate s in a mode takes of its 1 / w about
+    s^2 / w^2 each; a mode that folds by itself outweighs all others.
+    """
+    link = float(bodies.length_m.mean())
+    pairs = cKDTree(positions_m).query_pairs(LONGEST * link, output_type="ndarray")
+    pairs = np.sort(pairs, axis=1)
+    joined = np.sort(bodies.ends, axis=1) @ [bodies.joints, 1]
+    vector = positions_m[pairs[:, 0]] - positions_m[pairs[:, 1]]
+    length = np.linalg.norm(vector, axis=1)
+    free = ~np.isin(pairs @ [bodies.joints, 1], joined) & (length > SHORTEST * link)
+    pairs, unit = pairs[free], vector[free] / length[free, None]
+    worth = np.zeros(len(pairs))
+    soft = 1e-3 * float(np.abs(values[:WEIGHED]).max(initial=1e-12))
+    for value, mode in zip(values[:WEIGHED], modes.T, strict=False):
+        motion = mode.reshape(-1, 3)
+        rate = np.einsum("ij,ij->i", unit, motion[pairs[:, 0]] - motion[pairs[:, 1]])
+        worth += rate**2 / max(float(value), soft) ** 2
+    order = np.lexsort(
+        (pairs[:, 1], pairs[:, 0], -np.round(worth / max(worth.max(initial=0), 1e-300), 9))
+    )
+    return np.asarray(pairs[order], int)
+
+
+def best_extra_brace(
+    matrix: sparse.csr_array,
+    found: tuple[FloatArray, FloatArray],
+    bodies: Bodies,
+    positions_m: FloatArray,
+    joint_mass_kg: FloatArray,
+    labels: Sequence[str],
+    strut_n_per_m: float,
+) -> ExtraBrace | None:
+    """The one balloon more that stiffens the piece most: the likeliest few are tried.
+
+    `found` are the softest modes of `matrix`. None where no balloon fits, or none is worth
+    its while (a gain of WORTH).
+    """
+    values, modes = found
+    best: ExtraBrace | None = None
+    for one, other in brace_candidates(bodies, positions_m, values, modes)[:TRIED]:
+        length = float(np.linalg.norm(positions_m[one] - positions_m[other]))
+        brace = springs_between(
+            np.array([[one, other]]),
+            np.array([1.0, -1.0]),
+            bodies.joints,
+            np.array([length]),
+            strut_n_per_m,
+            push_only=False,
+        )
+        tried, _ = softest_modes(
+            matrix + stiffness_matrix(brace, positions_m), joint_mass_kg, positions_m
+        )
+        if tried[0] <= 0:
+            continue
+        ends = (labels[one], labels[other])
+        if values[0] <= 0:  # the piece folded by itself and no longer does
+            return ExtraBrace(ends, length, None)
+        gain = compliance(values) / compliance(tried)
+        if gain > (WORTH if best is None or best.gain is None else best.gain + 1e-6):
+            best = ExtraBrace(ends, length, gain)
+    return best
