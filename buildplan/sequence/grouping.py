@@ -16,6 +16,7 @@ from buildplan.sequence.ordering import phase
 from buildplan.sequence.piece import Piece
 
 HEADS = (Kind.BRACE, Kind.SINGLE, Kind.JOIN)
+ASSEMBLING = (*HEADS, Kind.SETTLE, Kind.LOCK)
 STRAIGHT = "straight"
 
 
@@ -36,17 +37,22 @@ class Group:
         """Every operation of every turn, in order."""
         return tuple(operation for turn in self.turns for operation in turn)
 
+    @property
+    def heads(self) -> tuple[Operation, ...]:
+        """The first operation of every turn: its brace, single or join, say."""
+        return tuple(turn[0] for turn in self.turns)
+
 
 def groups(piece: Piece, ordered: Sequence[Operation], new_parts_limit: int) -> list[Group]:
     """Groups in the order of `ordered`, no brace group with more than `new_parts_limit` new
     links or locks (a single brace may exceed it)."""
-    ahead = [op for op in ordered if op.kind not in (*HEADS, Kind.LOCK)]
+    ahead = [op for op in ordered if op.kind not in ASSEMBLING]
     preparing = sorted(
         (op for op in ahead if op.stage is not Stage.FINISH),
         key=lambda op: (phase(op), _purpose(piece, op)),
     )
     finishing = [op for op in ahead if op.stage is Stage.FINISH]
-    assembling = [op for op in ordered if op.kind in (*HEADS, Kind.LOCK)]
+    assembling = [op for op in ordered if op.kind in ASSEMBLING]
     return [
         *_gathered(piece, preparing),
         *_assembly(piece, assembling, new_parts_limit),
@@ -90,18 +96,26 @@ def _sameness(piece: Piece, operation: Operation) -> Hashable:
     return None
 
 
-_Round = tuple[Operation, tuple[Operation, ...]]
+@dataclass(frozen=True)
+class _Round:
+    """A head, its settling if it is a brace, and the locks that follow it."""
+
+    turn: tuple[Operation, ...]
+    locks: tuple[Operation, ...]
+
+    @property
+    def head(self) -> Operation:
+        return self.turn[0]
 
 
 def _rounds(ordered: Sequence[Operation]) -> list[_Round]:
-    """Each head with the locks that follow it."""
-    rounds: list[tuple[Operation, list[Operation]]] = []
+    rounds: list[tuple[list[Operation], list[Operation]]] = []
     for operation in ordered:
         if operation.kind in HEADS:
-            rounds.append((operation, []))
+            rounds.append(([operation], []))
         else:
-            rounds[-1][1].append(operation)
-    return [(head, tuple(locks)) for head, locks in rounds]
+            rounds[-1][operation.kind is Kind.LOCK].append(operation)
+    return [_Round(tuple(turn), tuple(locks)) for turn, locks in rounds]
 
 
 def _assembly(piece: Piece, ordered: Sequence[Operation], limit: int) -> list[Group]:
@@ -121,16 +135,17 @@ def _assembly(piece: Piece, ordered: Sequence[Operation], limit: int) -> list[Gr
 def _same_move(piece: Piece, before: _Round, after: _Round) -> bool:
     """Whether a head can be told with the one before it: the same move, both with locks or
     both without, and no cell but straight ones between them."""
-    (one, its_locks), (other, other_locks) = before, after
-    cells = {*_cells(piece, one), *_cells(piece, other)}
-    if one.kind is Kind.BRACE and not cells <= {STRAIGHT}:
+    cells = {*_cells(piece, before.head), *_cells(piece, after.head)}
+    if before.head.kind is Kind.BRACE and not cells <= {STRAIGHT}:
         return False
-    return bool(its_locks) == bool(other_locks) and _move(piece, one) == _move(piece, other)
+    if bool(before.locks) != bool(after.locks):
+        return False
+    return _move(piece, before.head) == _move(piece, after.head)
 
 
 def _most_parts(piece: Piece, run: Sequence[_Round]) -> int:
     """The most links or locks that one round of `run` has to do with."""
-    return max(max(_parts(piece, head), len(locks), 1) for head, locks in run)
+    return max(max(_parts(piece, round_.head), len(round_.locks), 1) for round_ in run)
 
 
 def _parts(piece: Piece, head: Operation) -> int:
@@ -180,28 +195,28 @@ def _cells(piece: Piece, head: Operation) -> tuple[str, ...]:
 
 
 def _head_and_locks(piece: Piece, rounds: Sequence[_Round]) -> list[Group]:
-    heads = [head for head, _ in rounds]
+    heads = [round_.head for round_ in rounds]
     cells = tuple(dict.fromkeys(name for head in heads for name in _cells(piece, head)))
     moves = tuple(_move(piece, head) for head in heads)
-    locked = any(locks for _, locks in rounds)
+    locked = any(round_.locks for round_ in rounds)
     head_group = Group(
         stage=heads[0].stage,
         kind=heads[0].kind,
-        turns=tuple((head,) for head in heads),
-        times=len(heads),
+        turns=tuple(round_.turn for round_ in rounds),
+        times=len(rounds),
         shape=(moves, cells),
         cells=cells,
         locked_next=locked,
     )
     if not locked:
         return [head_group]
-    at = tuple(_where(piece, head, locks) for head, locks in rounds)
+    at = tuple(_where(piece, round_.head, round_.locks) for round_ in rounds)
     lock_group = Group(
         stage=Stage.LOCK_JOINTS,
         kind=Kind.LOCK,
-        turns=tuple(locks for _, locks in rounds),
+        turns=tuple(round_.locks for round_ in rounds),
         times=len(rounds),
-        shape=(Kind.LOCK, moves, at, cells),
+        shape=(moves, at, cells),
         cells=cells,
     )
     return [head_group, lock_group]

@@ -25,8 +25,9 @@ class Kind(StrEnum):
     """What hands do in an operation.
 
     `TIE_OFF` closes the neck of a link balloon that has no partner with a knot of its own;
-    `TAG` marks joints with their labels; `JOIN` brings together the knots of chains that
-    meet at a joint where no brace does.
+    `TAG` marks joints with their labels; `SETTLE` brings the knots of a brace to lie on those
+    of the chains; `JOIN` brings together the knots of chains that meet at a joint where no
+    brace does.
     """
 
     SIZE = "size"
@@ -37,6 +38,7 @@ class Kind(StrEnum):
     TAG = "tag"
     LAY = "lay"
     BRACE = "brace"
+    SETTLE = "settle"
     SINGLE = "single"
     JOIN = "join"
     LOCK = "lock"

@@ -262,12 +262,23 @@ def _brace_knots(framework: Framework, brace: Brace) -> Iterator[Knot]:
             yield _tie_in(framework, chain.links[-1], chain.joints[-1])
 
 
-def _lock(joint: str, after: str) -> Operation:
+def _settling(brace: Operation) -> Operation:
+    return Operation(
+        id=f"settle {brace.id}",
+        kind=Kind.SETTLE,
+        stage=Stage.BRACE,
+        needs=brace.makes,
+        makes=(f"settled {brace.id}",),
+        joints=brace.joints,
+    )
+
+
+def _lock(joint: str, after: Operation) -> Operation:
     return Operation(
         id=f"lock {joint}",
         kind=Kind.LOCK,
         stage=Stage.LOCK_JOINTS,
-        needs=(after, f"twin rounds {joint}"),
+        needs=(*after.makes, f"twin rounds {joint}"),
         makes=(f"lock {joint}",),
         locks=(joint,),
         joints=(joint,),
@@ -276,15 +287,18 @@ def _lock(joint: str, after: str) -> Operation:
 
 
 def _assembling(framework: Framework) -> Iterator[Operation]:
-    """Heads (a brace, a single, a join), each followed by its locks; each head needs all
-    that was made by the head before it."""
+    """Heads (a brace, a single, a join), each followed by its locks, a brace by its settling
+    first; each head needs all that was made after the head before it."""
     before: tuple[str, ...] = ("laid",)
     for head, locked in _heads(framework):
-        needs = tuple(dict.fromkeys((*before, *head.needs)))
-        yield replace(head, needs=needs)
-        locks = [_lock(joint, head.id) for joint in locked if joint in framework.lock_at]
+        yield replace(head, needs=tuple(dict.fromkeys((*before, *head.needs))))
+        last = head
+        if head.kind is Kind.BRACE:
+            last = _settling(head)
+            yield last
+        locks = [_lock(joint, last) for joint in locked if joint in framework.lock_at]
         yield from locks
-        before = tuple(lock.id for lock in locks) or head.makes
+        before = tuple(lock.id for lock in locks) or last.makes
 
 
 def _heads(framework: Framework) -> Iterator[tuple[Operation, tuple[str, ...]]]:

@@ -9,8 +9,8 @@ import networkx as nx
 
 from buildplan.sequence.model import Kind, Operation
 
-# Work of an earlier phase comes first wherever needs leave a choice. Braces, singles,
-# joins and locks are one phase: there the needs alone rule.
+# Work of an earlier phase comes first wherever needs leave a choice. Braces, their settling,
+# singles, joins and locks are one phase: there the needs alone rule.
 _PHASES: tuple[tuple[Kind, ...], ...] = (
     (Kind.SIZE,),
     (Kind.PAIR,),
@@ -19,7 +19,7 @@ _PHASES: tuple[tuple[Kind, ...], ...] = (
     (Kind.CLOSE_RING,),
     (Kind.TAG,),
     (Kind.LAY,),
-    (Kind.BRACE, Kind.SINGLE, Kind.JOIN, Kind.LOCK),
+    (Kind.BRACE, Kind.SETTLE, Kind.SINGLE, Kind.JOIN, Kind.LOCK),
     (Kind.INSPECT,),
     (Kind.STAND_UP,),
 )

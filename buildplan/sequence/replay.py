@@ -132,8 +132,9 @@ class _Floor:
 
     `knot_of` and `joint_of` say for each balloon end which knot it is in and which joint
     that knot, or the free end of a chain, is called. `standing` are the joints of chains
-    that have been laid; `gathered` the joints where knots were brought together and are not
-    held yet; `apart` those where chains still have to be joined.
+    that have been laid; `gathered` those where knots were brought together and are not held
+    yet, `loose` those of a brace that is not settled, `apart` those where chains still have
+    to be joined.
     """
 
     made: set[str] = field(default_factory=set)
@@ -150,6 +151,7 @@ class _Floor:
     apart: set[str] = field(default_factory=set)
     locks: dict[str, str] = field(default_factory=dict)
     ends_at: dict[str, set[End]] = field(default_factory=dict)
+    loose: set[str] = field(default_factory=set)
     tagged: set[str] = field(default_factory=set)
     looked_over: bool = False
     stood_up: bool = False
@@ -167,6 +169,7 @@ class _Floor:
             "tag": lambda: self._tag(operation),
             "lay": lambda: self._lay(operation),
             "brace": lambda: self._brace(operation),
+            "settle": lambda: self._settle(operation),
             "single": lambda: self._single(operation),
             "join": lambda: self._join(operation),
             "lock": lambda: self._lock(operation),
@@ -292,6 +295,7 @@ class _Floor:
 
     def _brace(self, operation: Json) -> None:
         links, joints = operation["links"], operation["joints"]
+        _refuse_unless(not self.loose, f"{_list(self.loose)} must be settled first")
         waiting = self.gathered - set(joints)
         _refuse_unless(not waiting, f"{_list(waiting)} must be locked before the next brace")
         for link in links:
@@ -300,6 +304,13 @@ class _Floor:
             self._tie_to_piece(knot)
         self._bring(links, "brace")
         self._hold(links, joints)
+        self.loose.update(joints)
+
+    def _settle(self, operation: Json) -> None:
+        for joint in operation["joints"]:
+            _refuse_unless(joint in self.standing, f"there is no joint {joint} to settle")
+            _refuse_unless(len(self._things_at(joint)) > 1, f"no brace has come to {joint}")
+        self.loose.difference_update(operation["joints"])
 
     def _single(self, operation: Json) -> None:
         _refuse_unless(len(operation["links"]) == 1, "a single is one balloon")
@@ -345,11 +356,12 @@ class _Floor:
             _refuse_unless(joint in self.standing, f"there is no joint {joint} to lock")
             _refuse_unless(joint not in self.apart, f"the knots at {joint} are still apart")
             _refuse_unless(len(self._things_at(joint)) > 1, f"{joint} has nothing to hold")
+            _refuse_unless(joint not in self.loose, f"the brace at {joint} is not settled")
             self.locks[joint] = self.rounds[joint]
             self.gathered.discard(joint)
 
     def _inspect(self) -> None:
-        waiting = self.gathered | self.apart
+        waiting = self.gathered | self.apart | self.loose
         _refuse_unless(not waiting, f"nothing holds the knots at {_list(waiting)}")
         left = set(self.sized) - set(self.roles)
         _refuse_unless(not left, f"balloons left over: {_list(left)}")

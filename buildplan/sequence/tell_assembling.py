@@ -37,16 +37,17 @@ def _small(name: str) -> str:
 def brace(plan: Plan, number: int) -> Wording:
     """One brace, or several equal ones."""
     group = plan.group(number)
-    braces = [plan.piece.brace[op.id] for op in group.operations]
+    braces = [plan.piece.brace[op.id] for op in group.heads]
     one, alone = braces[0], group.times == 1
     moves = [_cell_moves(plan, one, cell) for cell in plan.piece.cells_at(one)] if alone else []
     moves += [_leading(plan, chain, alone) for chain in one.chains]
     if alone:
         moves.append(words.shares(_shared(plan, one), one.number))
-        moves.append(words.beside_locks(_locked_before(plan, group.operations[0], number)))
+        moves.append(words.beside_locks(_locked_before(plan, group.heads[0], number)))
     elif any(brace.shared for brace in braces):
         moves.append(words.shares_in_row())
-    moves += [words.settle(_lock_step(plan, number)), _in_turn(plan, number)]
+    moves.append(words.settle(_lock_step(plan, number) if alone else None))
+    moves.append(_in_turn(plan, number))
     special = [name for name in group.cells if name != STRAIGHT]
     progress = plan.progress(Kind.BRACE, number)
     return words.brace_step([brace.number for brace in braces], special, moves, *progress)
@@ -111,11 +112,11 @@ def brace_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
 
 def single(plan: Plan, number: int) -> Wording:
     """Singles across skipped joints."""
-    links = [op.links[0] for op in plan.group(number).operations]
+    links = [op.links[0] for op in plan.group(number).heads]
     return words.single_step(
         links,
         balloons_of(plan, links),
-        plan.group(number).operations[0].joints if len(links) == 1 else (),
+        plan.group(number).heads[0].joints if len(links) == 1 else (),
         _lock_step(plan, number),
         _in_turn(plan, number),
         *plan.progress(Kind.SINGLE, number),
@@ -131,7 +132,7 @@ def single_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
 def join(plan: Plan, number: int) -> Wording:
     """Joints where long chains meet."""
     return words.join_step(
-        [op.joints[0] for op in plan.group(number).operations],
+        [op.joints[0] for op in plan.group(number).heads],
         _lock_step(plan, number),
         _in_turn(plan, number),
         *plan.progress(Kind.JOIN, number),
@@ -152,7 +153,7 @@ def join_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
 def lock(plan: Plan, number: int) -> Wording:
     """Locks of the step before."""
     group = plan.group(number)
-    heads = plan.group(number - 1).operations
+    heads = plan.group(number - 1).heads
     joints = [joint for op in group.operations for joint in op.joints]
     return words.lock_step(
         _heads_to_lock(heads, plan),
@@ -186,7 +187,7 @@ def _waiting(plan: Plan, heads: Sequence[Operation]) -> list[str]:
 def lock_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     """`Locks of brace 4: A4, D4`."""
     place = plan.group(number).turns.index(tuple(turn))
-    name = f"Locks of {_small(head_name(plan.group(number - 1).operations[place]))}"
+    name = f"Locks of {_small(head_name(plan.group(number - 1).heads[place]))}"
     return name, rows.at_joints(name, [op.joints[0] for op in turn])
 
 

@@ -36,8 +36,10 @@ def test_a_brace_of_four_closes_round_four_chains_and_takes_four_locks() -> None
         brace = ordered[start]
         assert len(brace.links) == 4
         assert {joint[0] for joint in brace.joints} == set("ABCD")
-        assert [op.kind for op in ordered[start + 1 : start + 5]] == [Kind.LOCK] * 4
-        assert {op.joints[0] for op in ordered[start + 1 : start + 5]} == set(brace.joints)
+        settling, *locks = ordered[start + 1 : start + 6]
+        assert settling.kind is Kind.SETTLE
+        assert [op.kind for op in locks] == [Kind.LOCK] * 4
+        assert {op.joints[0] for op in locks} == set(brace.joints)
 
 
 def test_a_brace_that_shares_a_balloon_is_a_chain_of_three() -> None:
