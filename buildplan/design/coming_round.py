@@ -27,8 +27,8 @@ def check_coming_round(counts: Counts, lengths: SideLengths, at: Path) -> Iterat
         return
     turn = course_turn(counts, lengths)
     short_deg = turn.shortfall_deg()
-    side = "outer" if short_deg > 0 else "inner"
-    balloons = f"{abs(short_deg) / fan_turn_deg(lengths):.1f}".removesuffix(".0")
+    side, link = ("outer", lengths.outer) if short_deg > 0 else ("inner", lengths.inner)
+    balloons = f"{abs(short_deg) / fan_turn_deg(link, lengths.brace):.1f}".removesuffix(".0")
     least, most = round(turn.least_deg), round(turn.most_deg)
     turns = f"turns {most} degrees" if least == most else f"can turn {least} to {most} degrees"
     yield Mistake(
@@ -57,7 +57,7 @@ def _what_would_do(counts: Counts, lengths: SideLengths, short_deg: float) -> st
             ways.append(f"take out {_cells(number, against.name)}")
             break
     gauge = inner_gauge_that_closes(counts, lengths)
-    if gauge is not None:
+    if gauge is not None and gauge <= lengths.inner_nominal:
         now = f"{lengths.inner_gauge:.4g}"
         ways.append(f"size the balloons of the inner chains to {gauge:.3g} instead of {now}")
     if not ways:

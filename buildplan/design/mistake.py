@@ -35,11 +35,15 @@ def path_in_words(path: Path) -> str:
     for step in path:
         if isinstance(step, int):
             words += f"[{step}]"
-        elif _PLAIN_KEY.fullmatch(step):
-            words += f".{step}" if words else step
         else:
-            words += f"[{shown(step)}]"
-    return words
+            name = key_in_words(step)
+            words += f"[{name}]" if name.startswith('"') else f".{name}"
+    return words.removeprefix(".")
+
+
+def key_in_words(key: str) -> str:
+    """`key` as it stands in a sentence: in quotes, and cut short, when it is no plain word."""
+    return key if _PLAIN_KEY.fullmatch(key) and len(key) <= 40 else shown(key)
 
 
 def shown(value: object) -> str:

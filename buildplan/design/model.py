@@ -24,7 +24,20 @@ ChainLetter = Literal["A", "B", "C", "D"]
 CellName = Literal["straight", "fan", "fan_in", "dip", "tip"]
 StageName = Literal["size", "pair", "chain", "close rings", "brace", "lock joints", "finish"]
 LabourKind = Literal[
-    "size", "pair", "chain", "close ring", "lay", "brace", "single", "lock", "stand up"
+    "size",
+    "pair",
+    "tie off",
+    "chain",
+    "close ring",
+    "tag",
+    "lay",
+    "brace",
+    "settle",
+    "single",
+    "join",
+    "lock",
+    "inspect",
+    "stand up",
 ]
 
 NOT_BLANK = r"\S"

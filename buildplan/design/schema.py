@@ -4,9 +4,22 @@ from __future__ import annotations
 
 from typing import Any
 
+from pydantic.json_schema import GenerateJsonSchema, JsonSchemaValue
+from pydantic_core import core_schema
+
 from buildplan.design.model import Design
 
 DIALECT = "https://json-schema.org/draft/2020-12/schema"
+
+
+class _ClosedKeys(GenerateJsonSchema):
+    """Keys that do not match their pattern are refused, as the reader refuses them."""
+
+    def dict_schema(self, schema: core_schema.DictSchema) -> JsonSchemaValue:
+        made = super().dict_schema(schema)
+        if "patternProperties" in made:
+            made["additionalProperties"] = False
+        return made
 
 
 def design_schema() -> dict[str, Any]:
@@ -15,5 +28,5 @@ def design_schema() -> dict[str, Any]:
     It says what one key can say by itself; what keys must agree on (a balloon's key that is
     nowhere defined, a course that does not come round) only `read_design` can tell.
     """
-    schema = Design.model_json_schema(by_alias=True)
+    schema = Design.model_json_schema(by_alias=True, schema_generator=_ClosedKeys)
     return {"$schema": DIALECT, **schema, "title": "buildplan design file"}

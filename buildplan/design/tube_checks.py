@@ -212,4 +212,5 @@ def _side_lengths(
         inner=fmean(tie_to_tie(link)[0] for link in inner),
         brace=tie_to_tie(braces[0])[0],
         inner_gauge=fmean(link.inflate_to for link in inner),
+        inner_nominal=min(link.nominal for link in inner),
     )

@@ -36,13 +36,14 @@ MOST_TOLERANCE_DEG = 45.0
 
 @dataclass(frozen=True)
 class SideLengths:
-    """Mean tie-to-tie lengths of a tube's links, and the gauge that the inner ones are sized
-    to, in any one unit."""
+    """Mean tie-to-tie lengths of a tube's links, and what the inner ones are sized to now and
+    can be sized to at most, in any one unit."""
 
     outer: float
     inner: float
     brace: float
     inner_gauge: float
+    inner_nominal: float
 
 
 @dataclass(frozen=True)
@@ -86,15 +87,15 @@ def cell_turn(cell: CourseCell, lengths: SideLengths) -> Turn:
     most = _opening_deg(outer_most - inner_least, lengths.brace, limit_deg)
     fans = cell.outer - cell.inner
     if cell.outer > 2 and fans > 0:
-        most = max(most, fans * fan_turn_deg(lengths))
+        most = max(most, fans * fan_turn_deg(lengths.outer, lengths.brace))
     if cell.inner > 2 and fans < 0:
-        least = min(least, fans * fan_turn_deg(lengths))
+        least = min(least, fans * fan_turn_deg(lengths.inner, lengths.brace))
     return Turn(least, most)
 
 
-def fan_turn_deg(lengths: SideLengths) -> float:
-    """What one fan turns: 60 degrees when all lengths are equal."""
-    return cell_turn(CourseCell("fan", 1, 0), lengths).most_deg
+def fan_turn_deg(link: float, brace: float) -> float:
+    """What a fan of this link turns: 60 degrees when the braces have its length."""
+    return _opening_deg(link, brace, 180.0)
 
 
 def course_turn(counts: Mapping[CourseCell, int], lengths: SideLengths) -> Turn:

@@ -9,7 +9,7 @@ from typing import Any, get_origin
 from pydantic import ValidationError
 
 from buildplan.design.known import choices, described, form_in_words, types_at
-from buildplan.design.mistake import Mistake, Path, nearest, one_of, shown
+from buildplan.design.mistake import Mistake, Path, key_in_words, nearest, one_of, shown
 from buildplan.design.model import Build
 
 PATTERNS_TO_COME = ("wall", "column", "globe", "arch", "assembly", "letters")
@@ -106,13 +106,13 @@ def _value_at(at: Path, data: object) -> object:
 
 def _words(kind: str, at: Path, value: object, limits: Mapping[str, Any]) -> tuple[str, str]:
     """Message and suggestion for one kind of error."""
-    name = str(at[-1]) if at else ""
+    name = key_in_words(str(at[-1])) if at else ""
     what = _what(at)
     match kind:
         case "missing":
             return f"{name} is missing", f"add {name}: {_purpose(at)[1]}"
         case "extra_forbidden":
-            return _unknown_key(name, at)
+            return _unknown_key(str(at[-1]), at)
         case "string_pattern_mismatch" if name == "colour":
             return f"{shown(value)} is not a colour", COLOUR_FORM
         case "string_pattern_mismatch" | "string_too_short":
@@ -139,7 +139,7 @@ def _what(at: Path) -> str:
         return "the design"
     name = at[-1]
     if isinstance(name, str):
-        return _ENTRIES.get(at[:-1], "{}").format(name)
+        return _ENTRIES.get(at[:-1], "{}").format(key_in_words(name))
     if _is_advance(at):
         return "a cell's advance"
     return _ITEMS.get(str(at[-2]), "a balloon's key")
@@ -155,7 +155,7 @@ def _purpose(at: Path) -> tuple[str, str]:
     for end in range(len(at), 0, -1):
         keys = described(types_at(at[: end - 1]))
         if keys.get(str(at[end - 1])):
-            return str(at[end - 1]), keys[str(at[end - 1])]
+            return str(at[end - 1]), keys[str(at[end - 1])]  # a key of the model's own
     return "the design", "a set of keys with their values"
 
 
@@ -230,7 +230,7 @@ def _wrong_type(at: Path, value: object) -> tuple[str, str]:
 
 def _right_form(at: Path, kinds: Sequence[Any], value: object) -> str:
     """How `value` would be written rightly, if that can be told; else what it is for."""
-    name = f"{at[-1]}: " if at and isinstance(at[-1], str) else ""
+    name = f"{key_in_words(at[-1])}: " if at and isinstance(at[-1], str) else ""
     known = choices(kinds)
     if isinstance(value, str):
         number = _NUMBER_IN_TEXT.fullmatch(value)
@@ -252,5 +252,5 @@ def _right_form(at: Path, kinds: Sequence[Any], value: object) -> str:
         if int in kinds and isinstance(value, float) and abs(value) < 1e9:
             return f"write a whole number: {name}{round(value)}"
     if isinstance(value, str) and any(get_origin(kind) is list for kind in kinds) and not known:
-        return f"write it as a list: {name}[{value}]"
+        return f"write it as a list: {name}[{key_in_words(value)}]"
     return _reminder(at)

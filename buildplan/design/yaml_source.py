@@ -25,7 +25,7 @@ from typing import NoReturn
 
 import yaml
 
-from buildplan.design.mistake import Mark, Mistake, Path, shown
+from buildplan.design.mistake import Mark, Mistake, Path, key_in_words, shown
 from buildplan.design.problems import Problem, UnreadableDesignError
 from buildplan.design.yaml_words import parse_problem
 
@@ -34,12 +34,13 @@ MAX_ALIASED_NODES = 20_000
 MAX_DIGITS = 30
 MERGE = "<<"
 
-# YAML 1.2.2, section 10.3.2: the core schema's expressions, less octal and hexadecimal
-# numbers, which nobody sizes a balloon in
+# YAML 1.2.2, section 10.3.2: the core schema's expressions
 _NULL = re.compile(r"null|Null|NULL|~|")
 _TRUE = re.compile(r"true|True|TRUE")
 _FALSE = re.compile(r"false|False|FALSE")
 _WHOLE = re.compile(r"[-+]?[0-9]+")
+_OCTAL = re.compile(r"0o[0-7]+")
+_HEXADECIMAL = re.compile(r"0x[0-9a-fA-F]+")
 _DECIMAL = re.compile(r"[-+]?(\.[0-9]+|[0-9]+(\.[0-9]*)?)([eE][-+]?[0-9]+)?")
 _NOT_FINITE = re.compile(r"[-+]?(\.inf|\.Inf|\.INF)|\.nan|\.NaN|\.NAN")
 _LEADING_ZERO = re.compile(r"[-+]?0[0-9]+")
@@ -195,17 +196,17 @@ class _Composer:
         )
 
     def _alias(self, event: yaml.AliasEvent, path: Path) -> Node:
-        name = event.anchor
+        name = event.anchor or ""
         if name not in self.anchors:
             self._refuse(
                 event,
-                f"the alias *{name} names nothing",
-                f"mark what it stands for with &{name}, above it, or put text in quotes",
+                f"the alias *{name[:40]} names nothing",
+                f"mark what it stands for with &{name[:40]}, above it, or put text in quotes",
             )
         node = self.anchors[name]
         if node is None:
             self._refuse(
-                event, f"the alias *{name} stands inside what it names", "write it out in full"
+                event, f"the alias *{name[:40]} stands inside what it names", "write it out in full"
             )
         self.aliased += node.size
         if self.aliased > MAX_ALIASED_NODES:
@@ -277,7 +278,7 @@ class _Composer:
                 self._mistake(
                     start,
                     (*path, key),
-                    f"the key {key} is given twice, first on line {marks[key][0]}",
+                    f"the key {key_in_words(key)} is given twice, first on line {marks[key][0]}",
                     "keep one of the two",
                 )
             else:
@@ -325,6 +326,8 @@ def _resolved(written: str) -> str | int | float | bool | None:
         return written
     if _WHOLE.fullmatch(written):
         return int(written)
+    if _OCTAL.fullmatch(written) or _HEXADECIMAL.fullmatch(written):
+        return int(written, 0)
     if _DECIMAL.fullmatch(written):
         return float(written)
     if _NOT_FINITE.fullmatch(written):

@@ -1,0 +1,104 @@
+"""The course and its counts, and that the design knows a tube as the framework builds it."""
+
+from __future__ import annotations
+
+from collections import Counter
+
+import pytest
+from design_texts import VALID_FILES, read
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from buildplan.design.course import (
+    CELLS,
+    INNER_CHAINS,
+    OUTER_CHAINS,
+    cell_counts,
+    expand_course,
+)
+from buildplan.design.model import LabourKind, StageName, Tube
+from buildplan.design.reading import read_design
+from buildplan.design.salvage import salvage
+from buildplan.design.tube_checks import joint_counts
+from buildplan.framework.build import build_framework
+from buildplan.framework.tube import INNER, LAYOUTS, OUTER, TWINS
+from buildplan.sequence.model import Kind, Stage
+
+items = st.recursive(
+    st.sampled_from(sorted(CELLS)) | st.tuples(st.integers(0, 5), st.integers(0, 5)).map(list),
+    lambda inner: st.fixed_dictionaries(
+        {"repeat": st.integers(1, 4), "cells": st.lists(inner, min_size=1, max_size=4)}
+    ),
+    max_leaves=10,
+)
+tubes = st.fixed_dictionaries(
+    {
+        "closed": st.booleans(),
+        "chains": st.sampled_from([2, 3, 4]),
+        "long": st.just("long"),
+        "brace": st.just("long"),
+        "lock": st.just("lock"),
+        "course": st.lists(items, min_size=1, max_size=5),
+    }
+)
+
+
+@given(tubes)
+@settings(derandomize=True, deadline=None, max_examples=100)
+def test_counted_cells_are_those_that_are_laid_out(data: dict[str, object]) -> None:
+    tube = Tube.model_validate(data)
+    laid = expand_course(tube)
+    assert cell_counts(tube.course) == Counter(laid)
+    counts = joint_counts(salvage(Tube, data))
+    assert counts is not None
+    end = 0 if tube.closed else 1
+    assert counts["A"] == sum(cell.outer for cell in laid) + end
+    assert counts["B"] == sum(cell.inner for cell in laid) + end
+
+
+def test_repeats_of_repeats_are_counted_without_being_laid_out() -> None:
+    course: list[object] = ["straight"]
+    for _ in range(12):
+        course = [{"repeat": 500, "cells": course}]
+    data = {"closed": True, "chains": 4, "long": "a", "brace": "a", "lock": "b", "course": course}
+    (count,) = cell_counts(Tube.model_validate(data).course).values()
+    assert count == 500**12
+
+
+@pytest.mark.parametrize("path", VALID_FILES, ids=lambda path: path.stem)
+def test_joints_that_may_be_named_are_those_that_are_built(path) -> None:  # type: ignore[no-untyped-def]
+    design = read_design(path)
+    framework = build_framework(design)
+    if design.build.tube is not None:
+        counts = joint_counts(salvage(Tube, design.build.tube.model_dump(by_alias=True)))
+        assert counts is not None
+        known = {f"{letter}{i + 1}" for letter, n in counts.items() for i in range(n)}
+        assert known == set(framework.joints)
+
+
+@pytest.mark.parametrize("chains", [2, 3, 4])
+def test_chains_are_those_of_the_framework(chains: int) -> None:
+    sides = {side: tuple(c for c, _, s in LAYOUTS[chains] if s == side) for side in (OUTER, INNER)}
+    assert sides == {OUTER: OUTER_CHAINS[chains], INNER: INNER_CHAINS[chains]}
+    for letters in sides.values():
+        for letter in letters:
+            # a chain has a twin just where two chains lie on its side
+            assert (TWINS[chains][letter] != letter) == (len(letters) == 2)
+
+
+def test_stages_and_kinds_of_work_are_those_of_the_sequence() -> None:
+    assert list(StageName.__args__) == [stage.value for stage in Stage]
+    assert set(LabourKind.__args__) == {kind.value for kind in Kind}
+
+
+def test_a_part_that_is_right_is_salvaged_whole() -> None:
+    design = read(VALID_FILES[0].read_bytes())
+    assert design.build.tube is not None
+    data = design.build.tube.model_dump()
+    salvaged = salvage(Tube, data)
+    assert not salvaged.wrong
+    assert salvaged.part == design.build.tube
+    broken = salvage(Tube, {**data, "chains": 7, "course": ["fun"]})
+    assert broken.wrong == {"chains", "course"}
+    assert broken.right("closed", "long")
+    assert not broken.right("closed", "chains")

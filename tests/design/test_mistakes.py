@@ -1,0 +1,392 @@
+"""Each mistake in a design file: its line, its path, and that what would be right is named."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+import pytest
+from design_texts import LAST_LINE, RING, TRIANGLE, changed, only_problem, problems, read
+
+from buildplan.design.problems import DesignProblemsError, in_words
+from buildplan.design.wording import PATTERNS_TO_COME
+
+# old text, new text, line, path, words of the message, words of the suggestion
+FORM = [
+    ("name: Ring", "nmae: Ring", 2, "nmae", ["unknown key", "nmae"], ["name"]),
+    (
+        "  long:\n",
+        "  long:\n    glow: 1\n",
+        6,
+        "balloons.long.glow",
+        ["unknown"],
+        ["kind", "label"],
+    ),
+    ('    colour: "', '    color: "', 9, "balloons.long.color", ["unknown key"], ["colour"]),
+    ("    closed:", "    closd:", 15, "build.tube.closd", ["unknown key"], ["closed"]),
+    ("units: in\n", "", 1, "units", ["missing"], ["unit"]),
+    ("    lock: lock\n", "", 14, "build.tube.lock", ["missing"], ["round"]),
+    ("    nominal: 12\n", "", 5, "balloons.long.nominal", ["missing"], ["bag"]),
+    ("buildplan: 1", "buildplan: 2", 1, "buildplan", ["must be 1", "2"], ["version"]),
+    ("buildplan: 1", "buildplan: true", 1, "buildplan", ["must be 1", "true"], ["version"]),
+    ("name: Ring", "name: 12", 2, "name", ["text", "12"], ['name: "12"']),
+    ("name: Ring", "name:", 2, "name", ["empty"], ["cover"]),
+    ("name: Ring", 'name: "  "', 2, "name", ["blank"], ["cover"]),
+    ("name: Ring", f"name: {'x' * 81}", 2, "name", ["81"], ["80"]),
+    ("units: in", "units: inch", 3, "units", ["in or cm", "inch"], ["in"]),
+    ("kind: link", "kind: lnk", 6, "balloons.long.kind", ["link or round"], ["link"]),
+    ("nominal: 12", 'nominal: "12"', 7, "balloons.long.nominal", ["text"], ["nominal: 12"]),
+    ("nominal: 12", "nominal: 12 in", 7, "balloons.long.nominal", ["12 in"], ["nominal: 12"]),
+    ("nominal: 12", "nominal: 12,5", 7, "balloons.long.nominal", ["text"], ["nominal: 12.5"]),
+    ("nominal: 12", "nominal: true", 7, "balloons.long.nominal", ["number", "true"], ["bag"]),
+    ("nominal: 12", "nominal: .inf", 7, "balloons.long.nominal", ["ordinary number"], ["bag"]),
+    ("nominal: 12", "nominal: .nan", 7, "balloons.long.nominal", ["ordinary number"], ["bag"]),
+    ("nominal: 12", "nominal: -12", 7, "balloons.long.nominal", ["at least", "-12"], ["bag"]),
+    ("to: 8", "to: 0", 8, "balloons.long.inflate_to", ["at least", "0"], ["gauge"]),
+    ('"#1F5F8B"', "blue", 9, "balloons.long.colour", ["blue", "not a colour"], ['"#1F5F8B"']),
+    ('"#1F5F8B"', "#1F5F8B", 9, "balloons.long.colour", ["comment"], ["quotes", '"#1F5F8B"']),
+    ("closed: true", "closed: yes", 15, "build.tube.closed", ["yes"], ["closed: true"]),
+    ("closed: true", "closed: off", 15, "build.tube.closed", ["off"], ["closed: false"]),
+    ("closed: true", "closed: 1", 15, "build.tube.closed", ["true or false"], ["rings"]),
+    ("chains: 4", "chains: 5", 16, "build.tube.chains", ["2, 3 or 4"], ["square"]),
+    ("chains: 4", 'chains: "4"', 16, "build.tube.chains", ["text"], ["chains: 4"]),
+    ("long: long", "long: 3", 17, "build.tube.long", ["text", "3"], ['long: "3"']),
+    ("long: long", "long: [long]", 17, "build.tube.long", ["a list"], ["chain letter"]),
+    ("repeat: 6", "repeat: 0", 21, "build.tube.course[0].repeat", ["at least 1"], ["times"]),
+    ("repeat: 6", "repeat: -2", 21, "build.tube.course[0].repeat", ["at least 1"], ["times"]),
+    ("repeat: 6", "repeat: 6.5", 21, "build.tube.course[0].repeat", ["whole"], ["repeat: 6"]),
+    ("fan]", "fann]", 22, "build.tube.course[0].cells[1]", ["fann"], ["fan?"]),
+    ("fan]", "7]", 22, "build.tube.course[0].cells[1]", ["7"], ["cells"]),
+    ("fan]", "[1]]", 22, "build.tube.course[0].cells[1]", ["two advances"], ["[outer, inner]"]),
+    ("fan]", "[1, 0, 1]]", 22, "build.tube.course[0].cells[1]", ["two"], ["[outer, inner]"]),
+    ("fan]", "[1, -1]]", 22, "build.tube.course[0].cells[1][1]", ["at least 0"], ["0 to 20"]),
+    ("fan]", "[1, x]]", 22, "build.tube.course[0].cells[1][1]", ["whole number"], ["0 to 20"]),
+    ("[straight, fan]", "[]", 22, "build.tube.course[0].cells", ["empty"], ["at least 1"]),
+    ("[straight, fan]", "fan", 22, "build.tube.course[0].cells", ["list"], ["cells: [fan]"]),
+    ("  tube:\n", "  tub:\n", 14, "build.tub", ["unknown key"], ["tube"]),
+    ("build:\n", "bild:\n", 13, "bild", ["unknown key"], ["build"]),
+    ("spare: 0.05", "spare: 5", 23, "spare", ["at most 1"], ["0.05"]),
+    ("spare: 0.05", "spare: 5%", 23, "spare", ["number"], ["spare: 0.05"]),
+    ("spare: 0.05", "crew: 0", 23, "crew", ["at least 1"], ["people"]),
+    ("spare: 0.05", "prices: {long: -0.3}", 23, "prices.long", ["at least 0"], ["price"]),
+    ("spare: 0.05", 'prices: {long: "1"}', 23, "prices.long", ["text"], ["long: 1"]),
+    ("spare: 0.05", "pack_sizes: {lock: 0}", 23, "pack_sizes.lock", ["at least 1"], ["pack"]),
+    ("spare: 0.05", "labour: {pairs: 1}", 23, "labour.pairs", ["unknown"], ["pair?", "stand up"]),
+    ("spare: 0.05", "labour: {pair: 0}", 23, "labour.pair", ["more than 0"], ["minutes"]),
+    ("spare: 0.05", "brand: Lantern", 23, "brand", ["keys (name and contact)"], ["cover"]),
+    ("spare: 0.05", "text: {lock: x}", 23, "text.lock", ["unknown key"], ["lock joints"]),
+    ("spare: 0.05", "colour_pattern: {A: []}", 23, "colour_pattern.A", ["empty"], ["1"]),
+    ("spare: 0.05", "colour_pattern: {E: [long]}", 23, "colour_pattern.E", ["E"], ["A, B, C"]),
+    ("spare: 0.05", "constants: {Drag: 1}", 23, "constants.Drag", ["Drag"], ["small letters"]),
+    ("spare: 0.05", "stand_on: []", 23, "stand_on", ["empty"], ["1"]),
+    ("spare: 0.05", "stand_on: 3", 23, "stand_on", ["text"], ['stand_on: "3"']),
+]
+AGREEMENT = [
+    ("long: long", "long: lng", 17, "build.tube.long", ['"lng"'], ["did you mean long?"]),
+    ("brace: cross", "brace: crss", 18, "build.tube.brace", ['"crss"'], ["cross"]),
+    ("    lock: lock", "    lock: lok", 19, "build.tube.lock", ['"lok"'], ["lock"]),
+    ("brace: cross", "brace: lock", 18, "build.tube.brace", ["a round", "link"], ["long or cross"]),
+    ("    lock: lock", "    lock: cross", 19, "build.tube.lock", ["link balloon"], ["use lock"]),
+    (
+        "    lock: lock",
+        "    single: crs\n    lock: lock",
+        19,
+        "build.tube.single",
+        ['"crs"'],
+        ["cross"],
+    ),
+    ("to: 8\n", "to: 12.5\n", 8, "balloons.long.inflate_to", ["12.5", "12"], ["12 or less"]),
+    (
+        "label: deep blue",
+        "tie_to_tie: 9\n    chain_of_ten: 90\n    label: deep blue",
+        11,
+        "balloons.long.chain_of_ten",
+        ["tie_to_tie", "both"],
+        ["keep the one"],
+    ),
+    (
+        "label: deep",
+        "tie_to_tie: 6.3\n    label: deep",
+        10,
+        "balloons.long.tie_to_tie",
+        ["6.3"],
+        ["6.4", "16"],
+    ),
+    (
+        "label: deep",
+        "chain_of_ten: 161\n    label: deep",
+        10,
+        "balloons.long.chain_of_ten",
+        ["161"],
+        ["64", "160"],
+    ),
+    (
+        "inflate_to: 3.5",
+        "inflate_to: 3.5, tie_to_tie: 4",
+        12,
+        "balloons.lock.tie_to_tie",
+        ["round", "neck only"],
+        ["leave tie_to_tie out"],
+    ),
+    (
+        "long: long\n",
+        "long: {A: long, B: long}\n",
+        17,
+        "build.tube.long",
+        ["C and D"],
+        ["C: its balloon"],
+    ),
+    (
+        "long: long\n",
+        "long: {A: long, B: long, C: lnog, D: long}\n",
+        17,
+        "build.tube.long.C",
+        ["lnog"],
+        ["long"],
+    ),
+    (
+        "straight, fan]",
+        "straight, [0, 0], fan]",
+        22,
+        "build.tube.course[0].cells[1]",
+        ["[0, 0]"],
+        ["take it out"],
+    ),
+    (
+        "straight, fan]",
+        "straight, fan, tip, dip]",
+        22,
+        "build.tube.course[0].cells[2]",
+        ["skips a joint", "outer", "A and D"],
+        ["single: cross"],
+    ),
+    (
+        "straight, fan]",
+        "straight, fan, dip, tip]",
+        22,
+        "build.tube.course[0].cells[2]",
+        ["skips a joint", "inner", "B and C"],
+        ["single: cross"],
+    ),
+    (
+        "cells: [straight, fan]",
+        "cells: [fan]",
+        20,
+        "build.tube.course",
+        ["inner", "0 balloons"],
+        ["straight"],
+    ),
+    (
+        "fan]",
+        "{repeat: 500, cells: [straight]}]",
+        20,
+        "build.tube.course",
+        ["48,096 balloons"],
+        ["20,000"],
+    ),
+    ("spare: 0.05", "stand_on: A99", 23, "stand_on", ["A99"], ["A1 to A12", "B1 to B6"]),
+    ("spare: 0.05", "stand_on: [A1, E1]", 23, "stand_on[1]", ["E1"], ["D1 to D12"]),
+    ("spare: 0.05", "stand_on: [A1, A1]", 23, "stand_on[1]", ["twice"], ["once"]),
+    ("spare: 0.05", "prices: {lnog: 1}", 23, "prices.lnog", ["lnog"], ["long"]),
+    ("spare: 0.05", "pack_sizes: {crss: 5}", 23, "pack_sizes.crss", ["crss"], ["cross"]),
+    (
+        "spare: 0.05",
+        "colour_pattern: {A: [long, lok]}",
+        23,
+        "colour_pattern.A[1]",
+        ["lok"],
+        ["long and cross"],
+    ),
+    (
+        "spare: 0.05",
+        "colour_pattern: {A: [long, lock]}",
+        23,
+        "colour_pattern.A[1]",
+        ["a round"],
+        ["long or cross"],
+    ),
+]
+YAML = [
+    ("units: in\n", "units: in\nunits: in\n", 4, "units", ["twice", "line 3"], ["one"]),
+    ("nominal: 12\n", "nominal: 012\n", 7, "balloons.long.nominal", ["012"], ["12"]),
+    ("units: in", "units: !!str in", 3, "units", ["!!str"], ["leave the tag out"]),
+    ("name: Ring", 'name: "Ring\\a"', 2, "name", ["cannot be printed"], ["take them out"]),
+    ("spare: 0.05", "? [spare]\n: 1\nspare: 0.05", 23, "", ["cannot be a key"], ["word"]),
+    ("spare: 0.05", "<<: 5\nspare: 0.05", 23, '["<<"]', ["mappings only"], ["<<: *name"]),
+    ("spare: 0.05", "yes: 1\nspare: 0.05", 23, "yes", ["unknown key", "yes"], ["name"]),
+]
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "line", "path", "message", "right"), FORM + AGREEMENT + YAML
+)
+def test_mistake_is_told_with_its_place_and_what_would_be_right(
+    old: str, new: str, line: int, path: str, message: list[str], right: list[str]
+) -> None:
+    problem = only_problem(changed(RING, (old, new)))
+    assert (problem.line, problem.path) == (line, path)
+    for word in message:
+        assert word in problem.message
+    for word in right:
+        assert word in problem.suggestion
+
+
+# what the issue lists for a graph: line, path, message, suggestion
+GRAPH = [
+    ("[P, Q, R]", "[P, Q, Q, R]", 9, "build.graph.joints[2]", ["twice"], ["once"]),
+    ("[P, Q, R]", "[P, Q, R, S]", 9, "build.graph.joints[3]", ['"S"', "no balloon"], ["add"]),
+    ("[P, Q, R]", "[P, Q, R, 4]", 9, "build.graph.joints[3]", ["text", "4"], ['"4"']),
+    ("from: P, to: Q", "from: P, to: T", 12, "build.graph.balloons[0].to", ['"T"'], ["P, Q and R"]),
+    ("from: P, to: Q", "from: W, to: Q", 12, "build.graph.balloons[0].from", ['"W"'], ["P, Q"]),
+    ("from: P, to: Q", "from: Q, to: Q", 12, "build.graph.balloons[0].to", ["both"], ["another"]),
+    ("from: P, to: Q", "form: P, to: Q", 12, "build.graph.balloons[0].form", ["form"], ["from?"]),
+    ("to: Q, balloon: edge", "to: Q, balloon: egde", 12, "build.graph.balloons[0].balloon",
+     ["egde"], ["edge"]),
+    ("to: Q, balloon: edge", "to: Q, balloon: lock", 12, "build.graph.balloons[0].balloon",
+     ["a round"], ["use edge"]),
+    ("lock: lock\n", "lock: edge\n", 10, "build.graph.lock", ["link"], ["use lock"]),
+    ("units: in\n", "units: in\nstand_on: p\n", 4, "stand_on", ['"p"'], ["did you mean P?"]),
+    ("units: in\n", "units: in\ncolour_pattern: {A: [edge]}\n", 4, "colour_pattern",
+     ["no long chains"], ["build.graph.balloons"]),
+    ("[P, Q, R]", "[P, Q, R, S, T]", 11, "build.graph.balloons", ["2 parts", "S and T"],
+     ["tie the parts"]),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("old", "new", "line", "path", "message", "right"), GRAPH)
+def test_mistake_in_a_listed_piece(
+    old: str, new: str, line: int, path: str, message: list[str], right: list[str]
+) -> None:
+    text = changed(TRIANGLE, (old, new))
+    if "T]" in new:
+        text += "      - {from: S, to: T, balloon: edge}\n"
+    problem = only_problem(text)
+    assert (problem.line, problem.path) == (line, path)
+    for word in message:
+        assert word in problem.message
+    for word in right:
+        assert word in problem.suggestion
+
+
+@pytest.mark.parametrize("pattern", PATTERNS_TO_COME)
+def test_patterns_to_come_are_refused_by_name(pattern: str) -> None:
+    problem = only_problem(changed(RING, ("  tube:\n", f"  {pattern}:\n")))
+    assert (problem.line, problem.path) == (14, f"build.{pattern}")
+    assert problem.message == f"the pattern {pattern} is not built yet"
+    assert problem.suggestion == "use tube or graph"
+
+
+def test_two_patterns_and_none() -> None:
+    graph = "  graph:\n    joints: [P, Q]\n    balloons: [{from: P, to: Q, balloon: long}]\n"
+    two = only_problem(changed(RING, ("spare", f"{graph}spare")))
+    assert (two.line, two.path) == (23, "build.graph")
+    assert "two patterns" in two.message
+    none = only_problem(RING[: RING.index("  tube:")].replace("build:", "build: {}"))
+    assert (none.line, none.path) == (13, "build")
+    assert "tube or graph" in none.suggestion
+
+
+@pytest.mark.parametrize(
+    ("chains", "cell", "needed"),
+    [
+        # a chain has a twin to tie a single to: 4 chains on both sides, 3 outside, 2 nowhere
+        (4, "tip", True), (4, "dip", True), (4, "[3, 3]", True), (4, "fan", False),
+        (3, "tip", True), (3, "dip", False), (3, "[1, 4]", False),
+        (2, "tip", False), (2, "dip", False),
+    ],
+)  # fmt: skip
+def test_single_is_asked_for_only_where_a_skipped_joint_has_a_twin(
+    chains: int, cell: str, needed: bool
+) -> None:
+    course = f"    course: [straight, straight, straight, {cell}]\n"
+    text = changed(RING, ("closed: true", "closed: false"), ("chains: 4", f"chains: {chains}"))
+    text = text[: text.index("    course:")] + course
+    assert len(problems(text)) == needed
+    if needed:
+        problem = only_problem(text)
+        assert problem.path == "build.tube.course[3]"
+        assert "single" in problem.message
+    assert not problems(changed(text, ("    lock:", "    single: cross\n    lock:")))
+
+
+@pytest.mark.parametrize(
+    ("chains", "letters", "right"),
+    [(2, "AB", True), (3, "ABC", True), (4, "ABCD", True), (2, "ABC", False), (3, "AB", False)],
+)
+def test_long_names_exactly_the_chains_of_the_tube(chains: int, letters: str, right: bool) -> None:
+    long = ", ".join(f"{letter}: long" for letter in letters)
+    text = changed(RING, ("chains: 4", f"chains: {chains}"), ("long: long", f"long: {{{long}}}"))
+    assert bool(problems(text)) is not right
+    if not right:
+        assert only_problem(text).path.startswith("build.tube.long")
+
+
+def test_colour_pattern_only_for_chains_of_the_tube() -> None:
+    text = changed(
+        RING, ("chains: 4", "chains: 2"), ("spare", "colour_pattern: {C: [long]}\nspare")
+    )
+    problem = only_problem(text)
+    assert (problem.line, problem.path) == (23, "colour_pattern.C")
+    assert "A or B" in problem.suggestion
+
+
+EIGHT_MISTAKES = [
+    (("units: in", "units: inches"), 3, "units"),
+    (("nominal: 12", "nominal: twelve"), 7, "balloons.long.nominal"),
+    (("    label: deep blue", "    labell: deep blue"), 10, "balloons.long.labell"),
+    (("inflate_to: 3.5", "inflate_to: 35"), 12, "balloons.lock.inflate_to"),
+    (("brace: cross", "brace: crosss"), 18, "build.tube.brace"),
+    (("cells: [straight, fan]", "cells: [straight, fun]"), 22, "build.tube.course[0].cells[1]"),
+    (("spare: 0.05", "spare: 0.05\nspare: 0.06"), 24, "spare"),
+    (("spare: 0.06", "spare: 0.06\nprices: {look: 0.1}"), 25, "prices.look"),
+]
+
+
+def test_all_mistakes_are_told_at_once_in_the_order_of_the_file() -> None:
+    found = problems(changed(RING, *(change for change, _, _ in EIGHT_MISTAKES)))
+    assert [(p.line, p.path) for p in found] == [(line, path) for _, line, path in EIGHT_MISTAKES]
+
+
+def test_one_mistake_hides_no_other_check() -> None:
+    # the colour is wrong and so is the turning, which does not depend on it
+    text = changed(RING, ('"#1F5F8B"', "blue"), ("repeat: 6", "repeat: 5"))
+    assert [p.path for p in problems(text)] == ["balloons.long.colour", "build.tube.course"]
+
+
+def test_the_error_carries_the_name_of_the_piece() -> None:
+    with pytest.raises(DesignProblemsError) as caught:
+        read(changed(RING, ("units: in", "units: mm")))
+    assert caught.value.name == "Ring"
+
+
+def test_in_words_names_file_line_path_and_remedy() -> None:
+    problem = only_problem(changed(RING, ("long: long", "long: lng")))
+    words = in_words(problem, "ring.yaml")
+    assert words.startswith("ring.yaml:17: build.tube.long: ")
+    assert words.endswith("the balloons are: long and cross")
+
+
+def test_whole_numbers_do_for_lengths_and_prices_are_exact() -> None:
+    design = read(changed(RING, ("spare: 0.05", "prices: {long: 0.35, cross: 1, lock: 0.1}")))
+    assert design.balloons["long"].nominal == 12.0
+    assert design.prices["long"] == Decimal("0.35")
+    assert design.prices["long"] * 3 == Decimal("1.05")
+    assert str(design.prices["lock"]) == "0.1"
+
+
+def test_constants_are_checked_against_the_names_that_are_given(tmp_path) -> None:  # type: ignore[no-untyped-def]
+    from buildplan.design.reading import read_design
+
+    path = tmp_path / "ring.yaml"
+    path.write_text(RING + "constants: {drgg: 1.3}\n")
+    assert read_design(path).constants == {"drgg": 1.3}
+    with pytest.raises(DesignProblemsError) as caught:
+        read_design(path, known_constants={"drag", "gravity"})
+    (problem,) = caught.value.problems
+    assert (problem.line, problem.path) == (LAST_LINE + 1, "constants.drgg")
+    assert "did you mean drag?" in problem.suggestion
+
+
+def test_a_file_that_is_wrong_throughout_is_cut_short() -> None:
+    found = problems("".join(f"key{i}: 1\n" for i in range(5000)))
+    assert len(found) == 1001
+    assert "more problems" in found[-1].message
