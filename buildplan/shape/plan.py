@@ -119,16 +119,10 @@ def _advances(plan: Plan, turn: FloatArray) -> FloatArray:
 def lay_sections(
     plan: Plan, turn: FloatArray, slant: FloatArray
 ) -> tuple[ComplexArray, FloatArray]:
-    """Middle of every section and the heading there, one more than there are cells.
-
-    `turn` and `slant` may carry leading axes, all laid at once.
-    """
-    heading = np.zeros((*turn.shape[:-1], turn.shape[-1] + 1))
-    heading[..., 1:] = -np.cumsum(turn, axis=-1)
-    direction = np.exp(1j * (heading[..., :-1] - turn / 2 + slant))
-    middle = np.zeros(heading.shape, complex)
-    middle[..., 1:] = np.cumsum(_advances(plan, turn) * direction, axis=-1)
-    return middle, heading
+    """Middle of every section and the heading there, one more than there are cells."""
+    heading = np.append(0.0, -np.cumsum(turn))
+    direction = np.exp(1j * (heading[:-1] - turn / 2 + slant))
+    return np.append(0.0, np.cumsum(_advances(plan, turn) * direction)), heading
 
 
 def close_plan(plan: Plan, turn: FloatArray, slant: FloatArray) -> tuple[FloatArray, FloatArray]:
@@ -148,20 +142,11 @@ def close_plan(plan: Plan, turn: FloatArray, slant: FloatArray) -> tuple[FloatAr
     angles = wanted.copy()
     scale = float(plan.outer_m.sum() + plan.inner_m.sum()) / 4
 
-    def misses(batch: FloatArray) -> FloatArray:
-        middle, heading = lay_sections(plan, batch[..., :cells], batch[..., cells:])
-        gap = (middle[..., -1] - middle[..., 0]) / scale
-        short = full + heading[..., -1]
-        return np.asarray(np.stack([-short, gap.real, gap.imag], axis=-1))
-
-    step = 1e-6
     limit = np.repeat([WIDEST_TURN, WIDEST_SLANT], cells)
     for _ in range(60):
-        miss = misses(angles)
+        miss, slopes = _misses(plan, angles[:cells], angles[cells:], full, scale)
         if np.abs(miss).max() < 1e-12:
             break
-        nudge: FloatArray = step * np.eye(2 * cells)
-        slopes = (misses(angles + nudge) - misses(angles - nudge)) / (2 * step)
         # least |change / ease| from `wanted` that meets the conditions made linear at `angles`
         across = slopes.T @ (ease[:, None] * slopes)
         multipliers = np.linalg.lstsq(across, slopes.T @ (angles - wanted) - miss, rcond=1e-12)[0]
@@ -169,6 +154,26 @@ def close_plan(plan: Plan, turn: FloatArray, slant: FloatArray) -> tuple[FloatAr
         angles = angles + move * min(1.0, 0.4 / max(float(np.abs(move).max()), 1e-12))
         angles = np.clip(angles, -limit, limit)
     return angles[:cells], angles[cells:]
+
+
+def _misses(
+    plan: Plan, turn: FloatArray, slant: FloatArray, full: float, scale: float
+) -> tuple[FloatArray, FloatArray]:
+    """By how much a tube misses coming round (turn, x / scale, y / scale), and the derivatives of
+    that by every turn and slant, (2 cells, 3)."""
+    middle, heading = lay_sections(plan, turn, slant)
+    gap = (middle[-1] - middle[0]) / scale
+    steps = np.diff(middle) / scale
+    direction = np.exp(1j * (heading[:-1] - turn / 2 + slant))
+    gain = np.where(plan.outer_m >= plan.inner_m, 0.5, -0.5) * plan.width_m * np.cos(turn / 2)
+    # a cell's turn lengthens it, turns it by half, and turns all that comes after it in full
+    after = np.append(np.cumsum(steps[::-1])[::-1][1:], 0.0)
+    by_turn = gain / scale * direction - 0.5j * steps - 1j * after
+    by_slant = 1j * steps
+    slopes = np.zeros((2 * len(turn), 3))
+    slopes[: len(turn), 0] = 1.0
+    slopes[:, 1:] = np.concatenate([by_turn, by_slant])[:, None].view(np.float64)
+    return np.array([-heading[-1] - full, gap.real, gap.imag]), slopes
 
 
 def bulge(start: complex, finish: complex, lengths: FloatArray, outward: int) -> ComplexArray:

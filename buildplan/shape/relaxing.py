@@ -15,9 +15,9 @@ import numpy as np
 import numpy.typing as npt
 from scipy import sparse
 from scipy.optimize import minimize
-from scipy.sparse.linalg import splu
 
 from buildplan.shape.bodies import Bodies, IntArray
+from buildplan.shape.factors import symmetric_factors
 from buildplan.shape.model import FloatArray
 from buildplan.shape.springs import Springs, energy_and_gradient, stiffness_matrix, together
 
@@ -122,12 +122,7 @@ def _newton(
             break
         curvature = problem.curvature(now.freedom)
         while damping < ceiling:
-            factors = splu(
-                sparse.csc_array(curvature + damping * problem.unit),
-                permc_spec="MMD_AT_PLUS_A",
-                diag_pivot_thresh=0.0,
-                options={"SymmetricMode": True},
-            )
+            factors = symmetric_factors(curvature + damping * problem.unit)
             if (factors.U.diagonal() <= 0).any():
                 damping *= 4
                 continue

@@ -13,9 +13,12 @@ import numpy as np
 from scipy import sparse
 
 from buildplan.shape.bodies import IntArray
+from buildplan.shape.factors import symmetric_factors
 from buildplan.shape.model import FloatArray
 
 RANK_TOLERANCE = 1e-9  # of the largest singular value
+COARSE_TOLERANCE = 1e-6  # the same for large pieces, whose rank is told from squares
+DENSE_LIMIT = 900  # coordinates up to which all singular values are worked out
 
 
 @dataclass(frozen=True)
@@ -45,22 +48,34 @@ def rigidity_matrix(ends: IntArray, positions_m: FloatArray) -> sparse.csr_array
 
 def rigid_motions(positions_m: FloatArray) -> int:
     """Independent rigid motions: 6, or 5 for joints on a line, 3 for a single place."""
-    spread = positions_m - positions_m.mean(axis=0)
-    values = np.linalg.svd(spread, compute_uv=False)
-    lines = (
-        int((values > RANK_TOLERANCE * max(float(values[0]), 1e-300)).sum())
-        if len(values) and values[0] > 0
-        else 0
-    )
-    return {0: 3, 1: 5}.get(lines, 6)
+    values = np.linalg.svd(positions_m - positions_m.mean(axis=0), compute_uv=False)
+    spans = int((values > RANK_TOLERANCE * max(float(values[0]), 1e-300)).sum())
+    return {0: 3, 1: 5}.get(spans, 6)
 
 
-def rigidity(
-    ends: IntArray, positions_m: FloatArray, tolerance: float = RANK_TOLERANCE
-) -> Rigidity:
+def rank_dense(matrix: sparse.csr_array, tolerance: float = RANK_TOLERANCE) -> int:
+    """Rank by singular values."""
+    values = np.linalg.svd(matrix.toarray(), compute_uv=False)
+    return int((values > tolerance * values.max(initial=0.0)).sum())
+
+
+def rank_sparse(matrix: sparse.csr_array, tolerance: float = COARSE_TOLERANCE) -> int:
+    """Rank of a large matrix by the law of inertia.
+
+    The squares of its singular values are the eigenvalues of R R'; those below the square of the
+    tolerance are the negative pivots of R R' less that square (Sylvester).
+    """
+    squares = sparse.csr_array(matrix @ matrix.T)
+    floor = tolerance**2 * float(squares.diagonal().max())
+    unit = sparse.eye_array(squares.shape[0], format="csr")
+    pivots = symmetric_factors(squares - floor * unit).U.diagonal()
+    return int((pivots > 0).sum())
+
+
+def rigidity(ends: IntArray, positions_m: FloatArray) -> Rigidity:
     """Rank, mechanisms and self stresses of bars `ends` (b, 2) between joints (j, 3)."""
-    matrix = rigidity_matrix(ends, positions_m).toarray()
-    values = np.linalg.svd(matrix, compute_uv=False)
-    rank = int((values > tolerance * values[0]).sum()) if len(values) else 0
+    matrix = rigidity_matrix(ends, positions_m)
+    small = matrix.shape[1] <= DENSE_LIMIT
+    rank = 0 if not len(ends) else rank_dense(matrix) if small else rank_sparse(matrix)
     free = positions_m.size - rigid_motions(positions_m)
     return Rigidity(rank, free - rank, len(ends) - rank)

@@ -11,10 +11,11 @@ from collections.abc import Sequence
 
 import numpy as np
 from scipy import sparse
-from scipy.sparse.linalg import LinearOperator, SuperLU, eigsh, splu
+from scipy.sparse.linalg import LinearOperator, eigsh
 from scipy.spatial import cKDTree
 
 from buildplan.shape.bodies import Bodies, IntArray
+from buildplan.shape.factors import symmetric_factors
 from buildplan.shape.model import ExtraBrace, FloatArray, SoftMode
 from buildplan.shape.springs import springs_between, stiffness_matrix
 
@@ -31,19 +32,6 @@ def rigid_modes(positions_m: FloatArray) -> FloatArray:
     columns = [np.tile(axis, len(spread)) for axis in np.eye(3)]
     columns += [np.cross(axis, spread).ravel() for axis in np.eye(3)]
     return np.column_stack(columns)
-
-
-def symmetric_factors(matrix: sparse.csr_array) -> SuperLU:
-    """Sparse factors of a symmetric matrix with pivots on its diagonal.
-
-    The signs of the diagonal of U are then those of the eigenvalues (Sylvester's law of inertia).
-    """
-    return splu(
-        sparse.csc_array(matrix),
-        permc_spec="MMD_AT_PLUS_A",
-        diag_pivot_thresh=0.0,
-        options={"SymmetricMode": True},
-    )
 
 
 def softest_modes(

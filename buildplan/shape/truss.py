@@ -11,9 +11,9 @@ from dataclasses import dataclass
 import numpy as np
 import numpy.typing as npt
 from scipy import sparse
-from scipy.sparse.linalg import splu
 
 from buildplan.shape.bodies import IntArray
+from buildplan.shape.factors import symmetric_factors
 from buildplan.shape.model import FloatArray
 from buildplan.shape.rigidity import rigidity_matrix
 
@@ -49,16 +49,11 @@ def solve_truss(
     matrix = rigidity_matrix(ends, positions_m)
     free = np.flatnonzero(~held.ravel())
     active = sparse.csr_array(matrix[:, free])
-    stiffness = sparse.csc_array(active.T @ sparse.diags_array(axial_n_per_m) @ active)
+    stiffness = sparse.csr_array(active.T @ sparse.diags_array(axial_n_per_m) @ active)
     move = np.zeros(held.size)
     if len(free):
         try:
-            factors = splu(
-                stiffness,
-                permc_spec="MMD_AT_PLUS_A",
-                diag_pivot_thresh=0.0,
-                options={"SymmetricMode": True},
-            )
+            factors = symmetric_factors(stiffness)
         except RuntimeError as error:  # SuperLU: exactly singular
             raise MechanismError("the framework is a mechanism under these supports") from error
         pivots = np.abs(factors.U.diagonal())

@@ -14,7 +14,7 @@ from itertools import combinations, product
 import numpy as np
 import pytest
 
-from buildplan.shape.rigidity import rigid_motions, rigidity
+from buildplan.shape.rigidity import rank_sparse, rigid_motions, rigidity, rigidity_matrix
 
 Bars = list[tuple[int, int]]
 
@@ -156,6 +156,12 @@ def test_rank_mechanisms_and_self_stresses(
     assert (found.rank, found.mechanisms, found.self_stresses) == (rank, mechanisms, self_stresses)
     # Maxwell's count, as Calladine completed it
     assert found.mechanisms - found.self_stresses == 3 * len(points) - 6 - len(bars)
+
+
+@pytest.mark.parametrize(("piece", "rank"), [row[1:3] for row in ROWS], ids=[r[0] for r in ROWS])
+def test_the_rank_of_large_pieces_is_told_alike(piece: tuple[np.ndarray, Bars], rank: int) -> None:
+    points, bars = piece
+    assert rank_sparse(rigidity_matrix(np.array(bars), np.asarray(points, float))) == rank
 
 
 def test_rigid_motions_of_a_line_and_of_a_single_place() -> None:
