@@ -7,10 +7,11 @@ depth is drawn is chosen so that no joint hides behind a balloon that does not e
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 
 from buildplan.drawing.cell_plan import Corner, run_plan
+from buildplan.drawing.cell_words import Body, Clutter, best_spot, gap, word_box
 from buildplan.drawing.colours import mix
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.line_art import (
@@ -34,7 +35,6 @@ STUB = 0.38  # how much of a neighbouring balloon is shown
 SHOWN = 17.0  # least length of a balloon that shows between two joints
 THICKEST = 24.0
 EDGE = 3.0  # bare paper round the diagram
-Box = tuple[float, float, float, float]  # left, foot, right, top
 
 
 @dataclass(frozen=True)
@@ -47,6 +47,11 @@ class _Bar:
     depth: float
     ink: Ink
     word: str = ""
+
+    def body(self, half: float) -> Body:
+        """What of the paper it covers between its joints."""
+        start, finish = toward(self.start, self.finish, 12), toward(self.finish, self.start, 12)
+        return Body(start, finish, half)
 
 
 def newest_brace(framework: Framework, cell: Cell) -> Brace:
@@ -146,7 +151,15 @@ class _CellDrawing:
             layers.append((joints[joint][1] - 0.001, marks))
         layers.sort(key=lambda layer: -layer[0])
         marks = [mark for _, layer in layers for mark in layer]
-        marks += self._words(bars, spots, radius, fat)
+        clutter = Clutter(
+            tuple((x - radius, y - radius, x + radius, y + radius) for x, y in spots.values()),
+            (
+                *(bar.body(fat / 2) for bar in bars),
+                *(Body(paper(a), paper(b), 1.0) for a, b, _ in stub_ends),
+            ),
+            (self.width, self.height),
+        )
+        marks += self._words(bars, clutter, fat / 2)
         return Picture(self.width, self.height, tuple(marks), self._alt(links, newest))
 
     def _bar(
@@ -172,48 +185,37 @@ class _CellDrawing:
         depth = (joints[link.start][1] + joints[link.finish][1]) / 2
         return _Bar(link, spots[link.start], spots[link.finish], depth, ink, word)
 
-    def _words(
-        self, bars: Sequence[_Bar], spots: dict[str, Point], radius: float, fat: float
-    ) -> list[Mark]:
+    def _words(self, bars: Sequence[_Bar], clutter: Clutter, half: float) -> list[Mark]:
         """ "shared", "single" and the braces' numbers, each where it covers least."""
-        taken = [(x - radius, y - radius, x + radius, y + radius) for x, y in spots.values()]
-        bodies = [(toward(b.start, b.finish, 12), toward(b.finish, b.start, 12)) for b in bars]
         marks: list[Mark] = []
-        wanted = [(bar.word, bar, 0) for bar in bars if bar.word]
+        for bar in bars:
+            if bar.word:
+                wide = text_width(bar.word, TYPE) / 2 + 2
+                spot = best_spot([bar.body(half)], wide, clutter, lambda at: 0.0)
+                clutter = clutter.with_box(word_box(spot, wide))
+                marks.append(Label(_baseline(spot), bar.word, TYPE, INK, halo=PAPER))
         for number, side in ((self.cell.first, -1), (self.cell.second, 1)):
             brace = self.framework.braces[number - 1]
             own = [bar for bar in bars if bar.link.id in brace.links] or [
                 bar for bar in bars if bar.link.id in brace.shared
             ]
-            front = min(own, key=lambda bar: (bar.depth, bar.link.id), default=None)
-            if front:
-                wanted.append((f"brace {number}", front, side))
-        for word, bar, lean in wanted:
-            bold = lean != 0
-            middle = between(bar.start, bar.finish)[0]
-            half = text_width(word, TYPE, bold) / 2 + 2
-            spot = min(
-                _beside(bar, half, fat),
-                key=lambda at: (
-                    _covered(
-                        (at[0] - half, at[1] - 5, at[0] + half, at[1] + 5),
-                        taken,
-                        bodies,
-                        fat,
-                        (self.width, self.height),
-                    )
-                    # a brace's number stands on its own side of the cell
-                    + 8 * (lean * (at[0] - middle) < 0)
-                ),
-            )
-            box = (spot[0] - half, spot[1] - 5, spot[0] + half, spot[1] + 5)
-            taken.append(box)
-            if bold:
-                ends = ((box[0], box[1]), (box[2], box[1]), (box[2], box[3]), (box[0], box[3]))
-                marks.append(Polyline(ends, Ink(PAPER, INK, 0.7), closed=True))
-            at = (spot[0], spot[1] - TYPE * 0.36)
-            marks.append(Label(at, word, TYPE, INK, bold=bold, halo=None if bold else PAPER))
+            if not own:
+                continue
+            text = f"brace {number}"
+            wide = text_width(text, TYPE, bold=True) / 2 + 2
+            bodies = [bar.body(half) for bar in sorted(own, key=lambda bar: bar.depth)]
+            spot = best_spot(bodies, wide, clutter, self._on_side(side))
+            box = word_box(spot, wide)
+            clutter = clutter.with_box(box)
+            corners = ((box[0], box[1]), (box[2], box[1]), (box[2], box[3]), (box[0], box[3]))
+            marks.append(Polyline(corners, Ink(PAPER, INK, 0.7), closed=True))
+            marks.append(Label(_baseline(spot), text, TYPE, INK, bold=True))
         return marks
+
+    def _on_side(self, side: int) -> Callable[[Point], float]:
+        """What it costs a brace's number to stand on the other brace's side of the cell."""
+        middle = self.width / 2
+        return lambda at: 8.0 + 0.2 * abs(at[0] - middle) if side * (at[0] - middle) < 0 else 0.0
 
     def _alt(self, links: Iterable[Link], newest: Brace) -> str:
         cell = self.cell
@@ -233,16 +235,12 @@ class _CellDrawing:
         return " ".join(parts)
 
 
+def _baseline(middle: Point) -> Point:
+    return (middle[0], middle[1] - TYPE * 0.36)
+
+
 def _list(words: Iterable[str]) -> str:
     return ", ".join(words) or "none"
-
-
-def _gap(point: Point, a: Point, b: Point) -> float:
-    """Distance of a point from the line between two others."""
-    dx, dy = b[0] - a[0], b[1] - a[1]
-    along = ((point[0] - a[0]) * dx + (point[1] - a[1]) * dy) / ((dx * dx + dy * dy) or 1.0)
-    x, y = between(a, b, min(max(along, 0.0), 1.0))
-    return math.hypot(point[0] - x, point[1] - y)
 
 
 def _depth_direction(
@@ -271,7 +269,7 @@ def _depth_direction(
             for link in links
         ]
         gaps += [
-            _gap(spot, at[link.start], at[link.finish]) * scale - radius - half
+            gap(spot, at[link.start], at[link.finish]) * scale - radius - half
             for joint, spot in at.items()
             for link in links
             if joint not in (link.start, link.finish)
@@ -306,45 +304,3 @@ def _fit(points: Sequence[Point], size: tuple[float, float], margin: float) -> t
 def _stub(joint: Point, end: Point, radius: float) -> list[Mark]:
     """Where the chain goes on beyond the cell."""
     return [Polyline((toward(joint, end, radius), end), Ink(stroke=PALE, width=2.2))]
-
-
-def _beside(bar: _Bar, half: float, fat: float) -> list[Point]:
-    """Places for a word beside a balloon, the nearest first."""
-    dx, dy = bar.finish[0] - bar.start[0], bar.finish[1] - bar.start[1]
-    length = math.hypot(dx, dy) or 1.0
-    nx, ny = -dy / length, dx / length
-    found = []
-    for out in (0.0, 3.0, 9.0, 18.0):
-        for share in (0.5, 0.38, 0.62, 0.28, 0.72):
-            for side in (1, -1):
-                x, y = between(bar.start, bar.finish, share)
-                reach = fat / 2 + out + abs(nx) * half + abs(ny) * 5
-                found.append((x + side * nx * reach, y + side * ny * reach))
-    return found
-
-
-def _covered(
-    box: Box,
-    taken: Sequence[Box],
-    bodies: Sequence[tuple[Point, Point]],
-    fat: float,
-    size: tuple[float, float],
-) -> float:
-    """What a word in `box` would cover: joints and words weigh most, then balloons."""
-    cost = 0.0
-    for other in taken:
-        wide = min(box[2], other[2]) - max(box[0], other[0]) + 2
-        tall = min(box[3], other[3]) - max(box[1], other[1]) + 2
-        if wide > 0 and tall > 0:
-            cost += 100 + wide * tall
-    for a, b in bodies:
-        for point in (
-            (box[0], box[1]),
-            (box[2], box[1]),
-            (box[0], box[3]),
-            (box[2], box[3]),
-            ((box[0] + box[2]) / 2, (box[1] + box[3]) / 2),
-        ):
-            cost += max(0.0, fat / 2 + 1 - _gap(point, a, b))
-    out = max(0.0, 1 - box[0], 1 - box[1], box[2] - size[0] + 1, box[3] - size[1] + 1)
-    return cost + 50 * out

@@ -5,11 +5,12 @@ from __future__ import annotations
 import pytest
 from diagram_pieces import assert_inside, assert_readable, listed, pieces, star
 
-from buildplan.drawing.marks import Label
-from buildplan.drawing.techniques import TECHNIQUES, technique_pictures
+from buildplan.drawing.marks import Label, Stamp
+from buildplan.drawing.techniques import TECHNIQUES, moves, technique_pictures
 from buildplan.drawing.techniques.knots import chain_strands, closing_strand, pair_strands
 from buildplan.drawing.techniques.props import HEIGHT, WIDTH, Strand, sampled
 from buildplan.sequence.model import Kind
+from buildplan.sequence.steps import plan_steps
 
 PIECES = {**pieces(), "listed": listed([("P", "Q"), ("Q", "R"), ("R", "P"), ("P", "S")])}
 
@@ -77,7 +78,7 @@ def test_the_neck_is_closed_with_an_overhand_knot() -> None:
 
 
 def test_every_kind_of_work_has_a_picture() -> None:
-    assert set(TECHNIQUES) == set(Kind) - {Kind.INSPECT}
+    assert set(TECHNIQUES) == set(Kind) - {Kind.INSPECT, Kind.SETTLE}
     framework = star()
     for kind in Kind:
         assert len(technique_pictures(framework, kind)) == len(TECHNIQUES.get(kind, ()))
@@ -105,3 +106,42 @@ def test_the_brace_picture_names_the_piece_s_own_joints() -> None:
     labels = {mark.text for mark in wrap.marks if isinstance(mark, Label)}
     assert {"A1", "B1", "C1", "D1", "1", "2", "3", "4"} <= labels
     assert "A1 to B1 to C1 to D1 to A1" in wrap.alt
+
+
+@pytest.mark.parametrize("name", PIECES)
+def test_moves_of_every_step_are_readable(name: str) -> None:
+    framework = PIECES[name]
+    for step in plan_steps(framework):
+        pictures = moves(framework, step)
+        assert pictures or step.kind in (Kind.INSPECT, Kind.LAY)
+        for picture in pictures:
+            assert_inside(picture)
+            assert_readable(picture)
+
+
+def test_moves_show_the_step_s_own_balloons() -> None:
+    framework = star()
+    drawn = {
+        step.title: [
+            mark.look.colour
+            for picture in moves(framework, step)
+            for mark in picture.marks
+            if isinstance(mark, Stamp)
+        ]
+        for step in plan_steps(framework)
+        if step.kind is Kind.SIZE
+    }
+    for key, title in (("long", "deep blue"), ("lock", "ivory rounds")):
+        colours = next(colours for name, colours in drawn.items() if title in name)
+        assert set(colours) == {framework.balloons[key].colour}
+
+
+def test_a_shared_brace_is_shown_as_three_and_one_that_stands() -> None:
+    """Where two braces share a balloon the second is a chain of three (common practice, no
+    source)."""
+    framework = star()
+    step = next(s for s in plan_steps(framework) if "C4-D6" in s.links and s.kind is Kind.BRACE)
+    wrap = moves(framework, step)[0]
+    labels = [mark.text for mark in wrap.marks if isinstance(mark, Label)]
+    assert [text for text in labels if text.isdigit()] == ["1", "2", "3"]
+    assert "B4-C4" in wrap.alt

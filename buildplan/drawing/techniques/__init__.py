@@ -1,6 +1,8 @@
 """How hands do each kind of work: one picture for each move, in the piece's own colours.
 
-Looking a piece over takes no move of its own, so `Kind.INSPECT` has no picture.
+`TECHNIQUES` holds the moves of each kind of step; `moves` draws those of one step with its own
+balloons and joints. Settling is told in the step of its brace, and looking a piece over takes no
+move of its own, so neither has a picture in `TECHNIQUES`.
 """
 
 from __future__ import annotations
@@ -17,18 +19,18 @@ from buildplan.drawing.techniques.joints import (
     twist_lock,
     wrap_brace,
 )
-from buildplan.drawing.techniques.knots import chain_pairs, tie_off, tie_pair
+from buildplan.drawing.techniques.knots import chain_pairs, pair_rounds, tie_off, tie_pair
 from buildplan.drawing.techniques.rings import close_ring, lay_chains, tag_joints
 from buildplan.drawing.techniques.work import size_balloons, stand_up
 from buildplan.framework.model import Framework
-from buildplan.sequence.model import Kind
+from buildplan.sequence.model import Kind, Step
 
-Technique = Callable[[Framework], Picture]
+Technique = Callable[..., Picture]  # of a framework; more arguments have defaults
 
 TECHNIQUES: Mapping[Kind, tuple[Technique, ...]] = MappingProxyType(
     {
         Kind.SIZE: (size_balloons,),
-        Kind.PAIR: (tie_pair,),
+        Kind.PAIR: (tie_pair, pair_rounds),
         Kind.TIE_OFF: (tie_off,),
         Kind.CHAIN: (chain_pairs,),
         Kind.CLOSE_RING: (close_ring,),
@@ -43,6 +45,23 @@ TECHNIQUES: Mapping[Kind, tuple[Technique, ...]] = MappingProxyType(
 )
 
 
+def moves(framework: Framework, step: Step) -> tuple[Picture, ...]:
+    """The hand moves that a step takes, with its own balloons and joints."""
+    first = step.operations[0]
+    if step.kind is Kind.SIZE:
+        return (size_balloons(framework, first.balloon),)
+    if step.kind is Kind.PAIR:
+        return (pair_rounds(framework) if first.locks else tie_pair(framework, first.links),)
+    if step.kind is Kind.TIE_OFF:
+        return (tie_off(framework, first.links[0]),)
+    if step.kind is Kind.CHAIN and not first.adds:
+        return (brace_chain(framework, (len(first.links),)),)
+    if step.kind is Kind.BRACE:
+        number = next(b.number for b in framework.braces if first.links[0] in b.links)
+        return (wrap_brace(framework, number), settle_joint(framework))
+    return technique_pictures(framework, step.kind)
+
+
 def technique_pictures(framework: Framework, kind: Kind) -> tuple[Picture, ...]:
     """The pictures of one kind of work that have something to show for this piece."""
     return tuple(draw(framework) for draw in TECHNIQUES.get(kind, ()) if _applies(draw, framework))
@@ -55,11 +74,11 @@ def _applies(draw: Technique, framework: Framework) -> bool:
         return any(len(chain.links) > 1 for brace in framework.braces for chain in brace.chains)
     if draw is tie_single:
         return bool(framework.singles)
-    if draw is twist_lock:
+    if draw in (twist_lock, pair_rounds):
         return bool(framework.locks)
     if draw is close_ring:
         return any(long.chain.closed for long in framework.chains)
     return True
 
 
-__all__ = ["TECHNIQUES", "Technique", "technique_pictures"]
+__all__ = ["TECHNIQUES", "Technique", "moves", "technique_pictures"]

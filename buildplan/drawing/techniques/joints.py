@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from itertools import pairwise
+
 from buildplan.drawing.colours import mix
 from buildplan.drawing.line_art import INK, PAPER, between, rope
 from buildplan.drawing.map_style import joint_marks, joint_radius
@@ -17,36 +20,37 @@ from buildplan.drawing.techniques.props import (
     palette,
     picture,
     round_,
+    told_apart,
     weave,
     words,
 )
-from buildplan.framework.model import Framework
+from buildplan.framework.model import Brace, Framework
+
+SHORT_CHAINS = {
+    1: "one link balloon by itself",
+    2: "one pair, its necks tied together",
+    3: "a pair, and one more balloon tied to it tail to tail",
+    4: "two pairs tied tail to tail",
+}
 
 
-def brace_chain(framework: Framework) -> Picture:
-    """The short chains that braces are made of: of four and of three, or fewer."""
-    colours = palette(framework)
-    full = len(framework.chains) if len(framework.chains) > 2 else 1
-    sizes = [full] + ([full - 1] if any(b.shared for b in framework.braces) and full > 2 else [])
+def brace_chain(framework: Framework, sizes: Sequence[int] = ()) -> Picture:
+    """The short chains that braces are made of, of the given lengths, or of all (at most two)
+    that the piece has."""
+    found = {len(chain.links) for brace in framework.braces for chain in brace.chains}
+    wanted = sizes or sorted(found, reverse=True)[:2]
+    colour = palette(framework).brace
     marks: list[Mark] = []
-    rows = [96.0, 34.0] if len(sizes) == 2 else [70.0]
-    for size, y in zip(sizes, rows, strict=True):
-        step, left = 45.0, 34.0
-        for i in range(size):
-            marks += link(
-                (left + step * i + 1, y), (left + step * (i + 1) - 1, y), 37, colours.brace
-            )
-        for i in range(1, size):
-            marks += knot((left + step * i, y), 0, colours.brace, 3.0)
-            marks.append(words((left + step * i, y + 24), "necks" if i % 2 else "tails"))
+    for row, size in enumerate(wanted):
+        y = (96.0, 34.0)[row] if len(wanted) > 1 else 66.0
+        ends = [34.0 + 45 * i for i in range(size + 1)]
+        for a, b in pairwise(ends):
+            marks += link((a + 1, y), (b - 1, y), 37, colour)
+        for i, x in enumerate(ends[1:-1], 1):
+            marks += knot((x, y), 0, colour, 3.0)
+            marks.append(words((x, y + 24), "necks" if i % 2 else "tails"))
         marks += badge((14, y), str(size))
-    made_of = {
-        1: "one link balloon by itself",
-        2: "one pair, its necks tied together",
-        3: "a pair, and one more balloon tied to it tail to tail",
-        4: "two pairs tied tail to tail",
-    }
-    return picture(marks, " ".join(f"A brace chain of {n}: {made_of[n]}." for n in sizes))
+    return picture(marks, " ".join(f"A brace chain of {n}: {SHORT_CHAINS[n]}." for n in wanted))
 
 
 def _tube_corners(count: int) -> list[tuple[Point, float]]:
@@ -64,48 +68,55 @@ def _tube_corners(count: int) -> list[tuple[Point, float]]:
     return [((x, y), depth) for (x, y), depth in corners[count]]
 
 
-def wrap_brace(framework: Framework) -> Picture:
-    """A brace going round the long chains, knotted to each joint, its last end about to
-    close."""
+def wrap_brace(framework: Framework, number: int = 1) -> Picture:
+    """A brace led round the long chains; its last end is about to be tied. A balloon that it
+    shares with an earlier brace is pale."""
     colours = palette(framework)
-    brace = framework.braces[0]
-    corners = _tube_corners(len(brace.section))
-    spots = dict(zip(brace.section, corners, strict=True))
+    brace = framework.braces[number - 1]
+    spots = dict(zip(brace.section, _tube_corners(len(brace.section)), strict=True))
     layers: list[tuple[float, list[Mark]]] = []
+    on_top: list[Mark] = []
     for (x, y), depth in spots.values():
         pale = [
             *link((x - 50, y), (x - 1, y), 25, colours.chain, "done"),
             *link((x + 1, y), (x + 50, y), 25, colours.chain, "done"),
         ]
         layers.append((depth + 0.01, pale))
-    marks_on_top: list[Mark] = []
-    chain = brace.chains[0]
-    walk = [*chain.joints, *(chain.joints[:1] if chain.closed else ())]
-    for i in range(len(chain.links)):
-        (a, da), (b, db) = spots[walk[i]], spots[walk[i + 1]]
-        last = chain.closed and i == len(chain.links) - 1
-        if last:
-            far = (between(a, b, 0.86)[0] + 6, between(a, b, 0.86)[1] + 22)
-            layers.append(((da + db) / 2, link(a, far, 23, colours.brace)))
-            marks_on_top += move(
-                [(far[0] - 4, far[1] - 2), (b[0] + 2, b[1] + 24), (b[0] - 2, b[1] + 14)]
-            )
-            marks_on_top += badge(between(a, far), str(i + 1))
-        else:
-            layers.append(((da + db) / 2, link(a, b, 23, colours.brace)))
-            marks_on_top += badge(between(a, b), str(i + 1))
+    for link_id in brace.shared:
+        old = framework.link[link_id]
+        (a, da), (b, db) = spots[old.start], spots[old.finish]
+        layers.append(((da + db) / 2, link(a, b, 23, colours.brace, "done")))
+    for chain in brace.chains:
+        walk = [*chain.joints, *(chain.joints[:1] if chain.closed else ())]
+        for i, (start, finish) in enumerate(pairwise(walk)):
+            (a, da), (b, db) = spots[start], spots[finish]
+            end = b
+            if chain.closed and i == len(chain.links) - 1:
+                end = (between(a, b, 0.86)[0] + 6, between(a, b, 0.86)[1] + 22)
+                reach = (b[0] + 2, b[1] + 24), (b[0] - 2, b[1] + 14)
+                on_top += move([(end[0] - 4, end[1] - 2), *reach])
+            layers.append(((da + db) / 2, link(a, end, 23, colours.brace)))
+            on_top += badge(between(a, end), str(i + 1))
     layers.sort(key=lambda layer: -layer[0])
     marks = [mark for _, layer in layers for mark in layer]
+    radius = joint_radius(framework)
     for joint, (spot, _) in spots.items():
-        radius = joint_radius(framework)
         marks += joint_marks(spot, radius, joint, skipped=False, locked=False, repeat=False)
-    marks += marks_on_top
-    end = f"its two ends are tied together at {walk[0]}" if chain.closed else "knotted at each end"
-    return picture(
-        marks,
-        f"Brace {brace.number} is led round the long chains from joint to joint, "
-        f"{' to '.join(walk)}, its knots on theirs; {end}.",
-    )
+    return picture([*marks, *on_top], _brace_words(brace))
+
+
+def _brace_words(brace: Brace) -> str:
+    parts = []
+    for chain in brace.chains:
+        walk = [*chain.joints, *(chain.joints[:1] if chain.closed else ())]
+        end = f"its two ends are tied together at {walk[0]}" if chain.closed else ""
+        parts.append(
+            f"Brace {brace.number} is led from joint to joint, {' to '.join(walk)}, its knots on "
+            f"those of the long chains; {end or 'its ends are tied into the first and the last'}."
+        )
+    if brace.shared:
+        parts.append(f"It shares {', '.join(brace.shared)} with another brace.")
+    return " ".join(parts) or f"Brace {brace.number} brings no balloon of its own."
 
 
 def settle_joint(framework: Framework) -> Picture:
@@ -261,7 +272,7 @@ def tie_single(framework: Framework) -> Picture:
 def join_chains(framework: Framework) -> Picture:
     """Knots of two chains with the same tag, brought together at one joint."""
     colours = palette(framework)
-    other = mix(colours.chain, PAPER, 0.45)
+    other = told_apart(colours.chain, colours.chain)
     meeting = (j for j, links in framework.links_at.items() if len(links) > 2)
     joint = next(meeting, framework.joints[0])
     marks: list[Mark] = []

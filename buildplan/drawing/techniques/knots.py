@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 
-from buildplan.drawing.colours import mix
-from buildplan.drawing.line_art import PAPER
 from buildplan.drawing.marks import Mark, Picture
 from buildplan.drawing.techniques.props import (
     Strand,
@@ -16,7 +15,9 @@ from buildplan.drawing.techniques.props import (
     move,
     palette,
     picture,
+    round_,
     tail_end,
+    told_apart,
     weave,
     words,
 )
@@ -62,14 +63,47 @@ def pair_strands(colour: str, other: str) -> tuple[Strand, Strand]:
     return wrap, core
 
 
-def tie_pair(framework: Framework) -> Picture:
-    """Two balloons neck to neck: necks wrapped twice, the end pulled through."""
-    colours = palette(framework)
-    other = mix(colours.chain, PAPER, 0.45)
-    wrap, core = pair_strands(colours.chain, other)
-    marks: list[Mark] = [
-        *link((4, 92), (62, 92), 50, colours.chain),
+def tie_pair(framework: Framework, links: Sequence[str] = ()) -> Picture:
+    """Two link balloons neck to neck; `links` are the two, or the first pair of a chain."""
+    first = links or framework.chains[0].chain.links[:2]
+    one, other = (framework.balloons[framework.link[id_].balloon].colour for id_ in first)
+    other = told_apart(one, other)
+    balloons = [
+        *link((4, 92), (62, 92), 50, one),
         *link((158, 92), (216, 92), 50, other),
+        *link((62, 26), (108, 26), 40, one),
+        *link((112, 26), (158, 26), 40, other),
+    ]
+    return picture(
+        [*balloons, *_pair_knots(one, other)],
+        "Two link balloons tied neck to neck. One neck goes round the other twice: over, behind, "
+        "over, behind. Its end then comes back under its own second turn and is pulled through. "
+        "Below, the knot pulled snug, the two balloons close together.",
+    )
+
+
+def pair_rounds(framework: Framework) -> Picture:
+    """Two rounds neck to neck: a lock."""
+    one = palette(framework).lock
+    other = told_apart(one, one)
+    balloons = [
+        *round_((40, 92), (110, 92), 42, one),
+        *round_((180, 92), (110, 92), 42, other),
+        *round_((89, 26), (110, 26), 36, one),
+        *round_((131, 26), (110, 26), 36, other),
+    ]
+    return picture(
+        [*balloons, *_pair_knots(one, other)],
+        "Two small rounds tied neck to neck to make a lock. One neck goes round the other twice: "
+        "over, behind, over, behind. Its end then comes back under its own second turn and is "
+        "pulled through. Below, the lock, its knot pulled snug.",
+    )
+
+
+def _pair_knots(one: str, other: str) -> list[Mark]:
+    """The knot between two necks, open above and snug below."""
+    wrap, core = pair_strands(one, other)
+    return [
         *weave([core, wrap]),
         *lip(core),
         *lip(wrap),
@@ -77,17 +111,9 @@ def tie_pair(framework: Framework) -> Picture:
         *badge((122, 66), "2"),
         *move([(126, 118), (128, 128), (124, 136)]),
         words((134, 127), "pull through", "start"),
-        *link((62, 26), (108, 26), 40, colours.chain),
-        *link((112, 26), (158, 26), 40, other),
-        *knot((110, 26), 0, colours.chain),
+        *knot((110, 26), 0, one),
         words((166, 23), "snug", "start"),
     ]
-    return picture(
-        marks,
-        "Two link balloons tied neck to neck. One neck goes round the other twice: over, behind, "
-        "over, behind. Its end then comes back under its own second turn and is pulled through. "
-        "Below, the knot pulled snug, the two balloons close together.",
-    )
 
 
 def chain_strands(colour: str, other: str) -> tuple[Strand, Strand]:
@@ -140,7 +166,7 @@ def chain_strands(colour: str, other: str) -> tuple[Strand, Strand]:
 def chain_pairs(framework: Framework) -> Picture:
     """Pairs chained tail to tail with a double knot."""
     colours = palette(framework)
-    other = mix(colours.chain, PAPER, 0.45)
+    other = told_apart(colours.chain, colours.chain)
     left, right = chain_strands(colours.chain, other)
     marks: list[Mark] = [
         *link((4, 88), (56, 88), 44, colours.chain),
@@ -191,19 +217,21 @@ def closing_strand(colour: str) -> Strand:
     )
 
 
-def tie_off(framework: Framework) -> Picture:
+def tie_off(framework: Framework, link_id: str = "") -> Picture:
     """The neck of a balloon without a partner, closed with a knot of its own."""
-    colours = palette(framework)
-    strand = closing_strand(colours.brace)
-    short = Strand(((160, 26, 0), (166, 26, 0), (173, 26, 0)), colours.brace, 5.0)
+    colour = palette(framework).brace
+    if link_id:
+        colour = framework.balloons[framework.link[link_id].balloon].colour
+    strand = closing_strand(colour)
+    short = Strand(((160, 26, 0), (166, 26, 0), (173, 26, 0)), colour, 5.0)
     marks: list[Mark] = [
-        *link((22, 84), (92, 84), 62, colours.brace),
+        *link((22, 84), (92, 84), 62, colour),
         *weave([strand]),
         *lip(strand),
         *move([(197, 119), (205, 121), (214, 120)]),
-        *link((116, 26), (160, 26), 38, colours.brace),
+        *link((116, 26), (160, 26), 38, colour),
         *weave([short]),
-        *knot((165, 26), 0, colours.brace, 3.2),
+        *knot((165, 26), 0, colour, 3.2),
         *lip(short),
         words((180, 23), "closed", "start"),
     ]

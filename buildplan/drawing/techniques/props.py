@@ -46,6 +46,14 @@ def palette(framework: Framework) -> Palette:
     return Palette(chain, first(Role.BRACE, Role.SINGLE), lock)
 
 
+def told_apart(colour: str, other: str) -> str:
+    """A colour for the second of two balloons: its own, unless both are alike; then lighter
+    or darker, so that a knot's two strands can be told apart."""
+    if colour != other:
+        return other
+    return mix(colour, PAPER, 0.45) if luminance(colour) < 0.45 else mix(colour, INK, 0.25)
+
+
 def picture(marks: Sequence[Mark], alt: str) -> Picture:
     """A technique picture."""
     return Picture(WIDTH, HEIGHT, tuple(marks), alt)

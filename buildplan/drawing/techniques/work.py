@@ -14,6 +14,7 @@ from buildplan.drawing.techniques.props import (
     move,
     palette,
     picture,
+    round_,
     tick,
     words,
 )
@@ -46,9 +47,15 @@ def _jaws(x: float, y: float, radius: float) -> list[Mark]:
     return [Curve((left, foot), tuple(path), Ink(WASH, INK, 1.0), closed=True)]
 
 
-def size_balloons(framework: Framework) -> Picture:
-    """A balloon too small, right, and too big for the gauge; two sized alike at a time."""
-    colours = palette(framework)
+def size_balloons(framework: Framework, key: str = "") -> Picture:
+    """A balloon too small, right, and too big for the gauge; two sized alike at a time.
+
+    `key` names the balloon; without it, it is one of the long chains'.
+    """
+    colour, is_round = palette(framework).chain, False
+    if key:
+        balloon = framework.balloons[key]
+        colour, is_round = balloon.colour, balloon.kind == "round"
     marks: list[Mark] = []
     radius, y = 23.0, 93.0
     for x, share, word in (
@@ -62,14 +69,17 @@ def size_balloons(framework: Framework) -> Picture:
         centre = y if share <= 1 else y + JAW + math.sqrt(size**2 - radius**2)
         if share < 1:
             centre = y - radius + size
-        marks += _end_on((x, centre), size, colours.chain)
+        marks += _end_on((x, centre), size, colour)
         marks.append(words((x - 5, 52), word))
         if share == 1.0:
             marks += tick((x + 17, 54.5), 4)
         else:
             marks += cross((x + 25, 55), 3)
     for x in (82.0, 138.0):
-        marks += link((x - 25, 24), (x + 25, 24), 40, colours.chain)
+        if is_round:
+            marks += round_((x, 24), (x, 60), 40, colour)
+        else:
+            marks += link((x - 25, 24), (x + 25, 24), 40, colour)
     for height in (4.0, 44.0):
         marks.append(Polyline(((46, height), (174, height)), Ink(None, INK, 0.7, (3, 2))))
     marks.append(words((2, 21), "two alike", "start"))

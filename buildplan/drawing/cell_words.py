@@ -1,0 +1,103 @@
+"""Where the words of a cell's diagram stand: beside what they name, covering as little as
+can be."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass
+
+from buildplan.drawing.line_art import between
+from buildplan.drawing.marks import Point
+
+Box = tuple[float, float, float, float]  # left, foot, right, top
+HALF_HEIGHT = 5.0  # of a word of 8 pt with its frame
+OFFSETS = (0.0, 3.0, 9.0, 18.0)  # bare paper between a balloon and its word
+SHARES = (0.5, 0.38, 0.62, 0.28, 0.72)
+
+
+@dataclass(frozen=True)
+class Body:
+    """Something long on the paper: its two ends, and half its thickness."""
+
+    start: Point
+    finish: Point
+    half: float
+
+
+@dataclass(frozen=True)
+class Clutter:
+    """What stands on the paper already: boxes not to be touched (joints, words), bodies
+    better left uncovered, and the paper's own size."""
+
+    boxes: tuple[Box, ...]
+    bodies: tuple[Body, ...]
+    size: tuple[float, float]
+
+    def with_box(self, box: Box) -> Clutter:
+        """The same with one more box."""
+        return Clutter((*self.boxes, box), self.bodies, self.size)
+
+
+def word_box(at: Point, half_width: float) -> Box:
+    """The box of a word centred on `at`."""
+    return (at[0] - half_width, at[1] - HALF_HEIGHT, at[0] + half_width, at[1] + HALF_HEIGHT)
+
+
+def best_spot(
+    bodies: Iterable[Body], half_width: float, clutter: Clutter, cost: Callable[[Point], float]
+) -> Point:
+    """The spot beside one of `bodies` at which a word covers least, `cost` counted in.
+
+    Of equal spots the first is taken: nearer bodies, then nearer spots, come first.
+    """
+    spots = [spot for body in bodies for spot in _beside(body, half_width)]
+    return min(spots, key=lambda at: _covered(word_box(at, half_width), clutter) + cost(at))
+
+
+def gap(point: Point, a: Point, b: Point) -> float:
+    """Distance of a point from the line between two others."""
+    dx, dy = b[0] - a[0], b[1] - a[1]
+    along = ((point[0] - a[0]) * dx + (point[1] - a[1]) * dy) / ((dx * dx + dy * dy) or 1.0)
+    return math.dist(point, between(a, b, min(max(along, 0.0), 1.0)))
+
+
+def _beside(body: Body, half_width: float) -> Iterable[Point]:
+    (x0, y0), (x1, y1) = body.start, body.finish
+    length = math.dist(body.start, body.finish) or 1.0
+    nx, ny = (y0 - y1) / length, (x1 - x0) / length
+    clear = body.half + abs(nx) * half_width + abs(ny) * HALF_HEIGHT
+    for offset in OFFSETS:
+        for share in SHARES:
+            x, y = between(body.start, body.finish, share)
+            for side in (1, -1):
+                reach = side * (clear + offset)
+                yield (x + nx * reach, y + ny * reach)
+
+
+def _covered(box: Box, clutter: Clutter) -> float:
+    """What a word in `box` would cover: boxes weigh most, then bodies."""
+    cost = 0.0
+    for other in clutter.boxes:
+        wide = min(box[2], other[2]) - max(box[0], other[0]) + 2
+        tall = min(box[3], other[3]) - max(box[1], other[1]) + 2
+        if wide > 0 and tall > 0:
+            cost += 100 + wide * tall
+    for body in clutter.bodies:
+        for point in _sampled(box):
+            cost += max(0.0, body.half + 1 - gap(point, body.start, body.finish))
+    width, height = clutter.size
+    return cost + 50 * max(0.0, 1 - box[0], 1 - box[1], box[2] + 1 - width, box[3] + 1 - height)
+
+
+def _sampled(box: Box) -> Sequence[Point]:
+    """Corners of a box and points along its middle."""
+    left, foot, right, top = box
+    middle = (foot + top) / 2
+    return (
+        (left, foot),
+        (right, foot),
+        (left, top),
+        (right, top),
+        *((left + (right - left) * i / 4, middle) for i in range(5)),
+    )

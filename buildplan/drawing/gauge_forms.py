@@ -1,0 +1,225 @@
+"""The forms of a gauge and the ruler, drawn at true size (see gauge.py for the forms)."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from buildplan.drawing.fonts import text_width
+from buildplan.drawing.line_art import INK, PAPER, SOFT, TYPE, WASH, arc
+from buildplan.drawing.marks import Circle, Curve, Ink, Label, Mark, Point, Polyline
+from buildplan.framework.model import BalloonType
+
+MM = 72 / 25.4
+INCH = 72.0
+WALL = 14.0  # least card left round a gauge
+JAW = 26.0  # straight part of a jaw, before the half circle
+CUT = Ink(stroke=INK, width=1.0)
+EDGE = Ink(stroke=SOFT, width=0.6, dash=(5, 3))
+
+
+@dataclass(frozen=True)
+class Gauge:
+    """One gauge on a sheet: its diameter, form, and the balloons that are sized with it.
+
+    `mouth` is a hole's centre; of a notch the middle of its mouth, half way between the ends
+    of its jaws; of a half the same point, where its taped edge meets the mouth.
+    """
+
+    diameter_m: float
+    form: str
+    balloons: tuple[str, ...]
+    mouth: Point
+
+    @property
+    def diameter(self) -> float:
+        """True diameter in points."""
+        return points(self.diameter_m)
+
+
+def points(length_m: float) -> float:
+    """A length in metres as points on paper."""
+    return length_m / 0.0254 * 72
+
+
+def diameter_words(diameter_m: float, units: str) -> str:
+    """The diameter in the units of the design, with the other unit after it."""
+    inches, cm = _short(diameter_m / 0.0254), _short(diameter_m * 100)
+    return f"{inches} in ({cm} cm)" if units == "in" else f"{cm} cm ({inches} in)"
+
+
+def _short(value: float) -> str:
+    return f"{value:.2f}".rstrip("0").rstrip(".")
+
+
+def balloon_words(balloon: BalloonType, units: str) -> str:
+    nominal = balloon.nominal_m / (0.0254 if units == "in" else 0.01)
+    return f"{balloon.label} {_short(nominal)} {units} {balloon.kind}"
+
+
+def tape_words(gauge: Gauge, units: str) -> str:
+    round_m = math.pi * gauge.diameter_m
+    value = f"{round_m / 0.0254:.1f} in" if units == "in" else f"{round_m * 100:.1f} cm"
+    return f"{diameter_words(gauge.diameter_m, units)}: a tape measure round it shows {value}"
+
+
+def gauge_words(gauge: Gauge, units: str) -> str:
+    what = {
+        "hole": "a hole",
+        "notch": "a notch between two jaws",
+        "half": "half a notch, to be taped to its other half,",
+    }
+    names = ", ".join(gauge.balloons)
+    if gauge.form == "tape":
+        return f"{tape_words(gauge, units)}, for {names}."
+    size = diameter_words(gauge.diameter_m, units)
+    return f"{what[gauge.form].capitalize()} {size} across, for {names}."
+
+
+def _card(x: float, y: float, width: float, height: float) -> Mark:
+    corners = ((x, y), (x + width, y), (x + width, y + height), (x, y + height))
+    return Polyline(corners, Ink(WASH, EDGE.stroke, EDGE.width, EDGE.dash), closed=True)
+
+
+def _dimension(start: Point, finish: Point) -> list[Mark]:
+    """A thin line from edge to edge with a filled arrow head at both ends."""
+    angle = math.atan2(finish[1] - start[1], finish[0] - start[0])
+    marks: list[Mark] = [Polyline((start, finish), Ink(stroke=INK, width=0.5))]
+    for tip, way in ((start, angle), (finish, angle + math.pi)):
+        barbs = [
+            (tip[0] + 9 * math.cos(way + turn), tip[1] + 9 * math.sin(way + turn))
+            for turn in (0.2, -0.2)
+        ]
+        marks.append(Polyline((tip, *barbs), Ink(fill=INK), closed=True))
+    return marks
+
+
+def _wrapped(words: Sequence[str], width: float, size: float) -> Iterator[str]:
+    """Lines of at most `width`, each name beginning a line of its own."""
+    for name in words:
+        line = ""
+        for word in name.split():
+            longer = f"{line} {word}".strip()
+            if line and text_width(longer, size) > width:
+                yield line
+                line = word
+            else:
+                line = longer
+        yield line
+
+
+def _names(gauge: Gauge, units: str, middle: Point, width: float) -> list[Mark]:
+    """The gauge's size and its balloons, centred on a point."""
+    title = diameter_words(gauge.diameter_m, units)
+    big = 15.0
+    while text_width(title, big, bold=True) > width and big > 9:
+        big -= 1
+    lines = list(_wrapped(gauge.balloons, width, 9))
+    x, y = middle[0], middle[1] + 6
+    marks: list[Mark] = [Label((x, y), title, big, INK, bold=True)]
+    marks += [Label((x, y - 14 - 12 * i), line, 9, SOFT) for i, line in enumerate(lines)]
+    return marks
+
+
+def hole_marks(gauge: Gauge, units: str) -> list[Mark]:
+    (x, y), radius = gauge.mouth, gauge.diameter / 2
+    side = radius + WALL
+    return [
+        _card(x - side, y - side, 2 * side, 2 * side),
+        Circle(gauge.mouth, radius, Ink(PAPER, CUT.stroke, CUT.width)),
+        *_dimension((x - radius, y), (x + radius, y)),
+        *_names(gauge, units, (x, y + radius * 0.36), radius * 1.5),
+    ]
+
+
+def notch_marks(gauge: Gauge, inward: float, units: str) -> list[Mark]:
+    (x, y), radius = gauge.mouth, gauge.diameter / 2
+    deep, centre = JAW + radius + WALL, (x + inward * JAW, y)
+    bend = arc(centre, radius, 90, 90 - inward * 180, CUT)
+    start, finish = (x, y + radius), (x, y - radius)
+    jaws = (
+        _straight(start, bend.start),
+        *bend.pieces,
+        _straight(bend.pieces[-1][2], finish),
+    )
+    left = x if inward > 0 else x - deep
+    across = x + inward * JAW / 2
+    return [
+        _card(left, y - radius - WALL, deep, 2 * (radius + WALL)),
+        Curve(start, jaws, Ink(fill=PAPER)),
+        Curve(start, jaws, CUT),
+        *_dimension((across, y + radius), (across, y - radius)),
+        *_names(gauge, units, (x + inward * (JAW + radius * 0.42), y), radius * 0.95),
+    ]
+
+
+def half_marks(gauge: Gauge, inward: float, upper: bool, units: str) -> list[Mark]:
+    (x, y), radius = gauge.mouth, gauge.diameter / 2
+    up = 1.0 if upper else -1.0
+    deep = JAW + radius + WALL
+    start = (x, y + up * radius)
+    bend = arc((x + inward * JAW, y), radius, up * 90, 90 - inward * 90, CUT)
+    edge = (_straight(start, bend.start), *bend.pieces)
+    filled = (*edge, _straight(edge[-1][2], (x, y)))
+    left = x if inward > 0 else x - deep
+    low = y if upper else y - radius - WALL
+    which = "upper" if upper else "lower"
+    words = f"{which} half: tape to the other half along this line"
+    return [
+        _card(left, low, deep, radius + WALL),
+        Curve(start, filled, Ink(fill=PAPER)),
+        Curve(start, edge, CUT),
+        Polyline(((left, y), (left + deep, y)), Ink(stroke=INK, width=0.8, dash=(10, 3, 2, 3))),
+        *_dimension((x + inward * JAW / 2, y), (x + inward * JAW / 2, y + up * radius)),
+        *_names(gauge, units, (x + inward * (JAW + radius * 0.42), y + up * radius * 0.4), radius),
+        Label((left + deep / 2, y - 12 if upper else y + 6), words, TYPE, INK),
+    ]
+
+
+def _straight(start: Point, finish: Point) -> tuple[Point, Point, Point]:
+    """A straight Bezier piece."""
+    third = ((finish[0] - start[0]) / 3, (finish[1] - start[1]) / 3)
+    return (
+        (start[0] + third[0], start[1] + third[1]),
+        (finish[0] - third[0], finish[1] - third[1]),
+        finish,
+    )
+
+
+def ruler_marks(at: Point, units: str) -> list[Mark]:
+    """Lines of exactly 100 mm and 4 in, one over the other, to check the printer's scale."""
+    x, y = at[0], at[1] + 22
+    thin, thick = Ink(stroke=INK, width=0.5), Ink(stroke=INK, width=1.0)
+    marks: list[Mark] = [
+        Polyline(((x, y), (x + 100 * MM, y)), thick),
+        Polyline(((x, y - 5), (x + 4 * INCH, y - 5)), thick),
+    ]
+    for mm in range(101):
+        tall = 9 if mm % 10 == 0 else 6.5 if mm % 5 == 0 else 4
+        marks.append(Polyline(((x + mm * MM, y), (x + mm * MM, y + tall)), thin))
+        if mm % 20 == 0:
+            marks.append(Label((x + mm * MM, y + 11), str(mm), TYPE, INK))
+    for eighth in range(33):
+        tall = 9 if eighth % 8 == 0 else 6.5 if eighth % 4 == 0 else 4
+        top = (x + eighth * INCH / 8, y - 5)
+        marks.append(Polyline((top, (top[0], top[1] - tall)), thin))
+        if eighth % 8 == 0:
+            marks.append(Label((top[0], y - 22), str(eighth // 8), TYPE, INK))
+    right = x + 4 * INCH + 12
+    first, second = ("4 in", "100 mm") if units == "in" else ("100 mm", "4 in")
+    marks += [
+        Label((right, y + 2), "mm", TYPE, INK, "start"),
+        Label((right, y - 14), "in", TYPE, INK, "start"),
+        *(
+            Label((right + 24, y + 9 - 11 * i), line, 9, INK, "start")
+            for i, line in enumerate(
+                (
+                    "Print at 100 %, then lay a ruler here:",
+                    f"{first} and {second} must be true.",
+                    "Cut the solid lines; keep the grey card.",
+                )
+            )
+        ),
+    ]
+    return marks
