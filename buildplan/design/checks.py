@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from buildplan.design.graph_checks import check_graph
 from buildplan.design.lengths import LEAST_PER_GAUGE, MOST_PER_GAUGE, likely, tie_to_tie
-from buildplan.design.mistake import Mistake, Path, listed, nearest, one_of, shown
+from buildplan.design.mistake import Mistake, Path, key_in_words, listed, nearest, one_of, shown
 from buildplan.design.model import Balloon, Tube
 from buildplan.design.salvage import Salvaged, list_in, mapping_in, salvage
 from buildplan.design.tube_checks import check_tube, joint_counts
@@ -155,7 +155,9 @@ def _check_reference(reference: _Reference, balloons: Balloons) -> Iterator[Mist
         yield Mistake(
             reference.at,
             f"{shown(key)} is {kinds}, and {reference.use} is made of {wanted}",
-            f"use {listed(fitting, 'or')}" if fitting else f"add a balloon of kind: {kind}",
+            f"use {listed(map(key_in_words, fitting), 'or')}"
+            if fitting
+            else f"add a balloon of kind: {kind}",
         )
 
 
@@ -191,7 +193,7 @@ def _check_standing(top: Mapping[str, object], build: Mapping[str, object]) -> I
         elif known is not None and label not in known:
             # nearest to A99 would be A9, which tells nobody anything
             guess = None if tube else nearest(label, known)
-            words = f"did you mean {guess}? " if guess else ""
+            words = f"did you mean {key_in_words(guess)}? " if guess else ""
             yield Mistake(
                 at, f"there is no joint {shown(label)}", f"{words}the joints are {these_are}"
             )
@@ -209,4 +211,4 @@ def _joints(build: Mapping[str, object]) -> tuple[Collection[str] | None, str]:
     joints = [
         j for j in list_in(mapping_in(build.get("graph")).get("joints")) if isinstance(j, str)
     ]
-    return (joints, listed(joints)) if joints else (None, "")
+    return (joints, listed(map(key_in_words, joints))) if joints else (None, "")

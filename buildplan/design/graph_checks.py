@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
-from buildplan.design.mistake import Mistake, Path, listed, one_of, shown
+from buildplan.design.mistake import Mistake, Path, key_in_words, listed, one_of, shown
 from buildplan.design.salvage import list_in, mapping_in
 
 AT: Path = ("build", "graph")
@@ -67,11 +67,10 @@ def _check_connections(
             )
     parts = _parts({label: beside for label, beside in neighbours.items() if beside})
     if len(parts) > 1:
-        smallest = min(parts, key=len)
+        smallest = listed(map(key_in_words, min(parts, key=len)), most=6)
         yield Mistake(
             (*AT, "balloons"),
-            f"the piece falls into {len(parts)} parts: nothing ties {listed(smallest, most=6)} "
-            "to the rest",
+            f"the piece falls into {len(parts)} parts: nothing ties {smallest} to the rest",
             "tie the parts together, or make a design of each",
         )
 

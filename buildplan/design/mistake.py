@@ -99,5 +99,5 @@ def one_of(name: str, known: Iterable[str], what: str) -> str:
     if not names:
         return f"there are no {what}"
     guess = nearest(name, names)
-    all_of_them = f"{what}: {listed(names)}"
-    return f"did you mean {guess}? {all_of_them}" if guess else all_of_them
+    all_of_them = f"{what}: {listed(map(key_in_words, names))}"
+    return f"did you mean {key_in_words(guess)}? {all_of_them}" if guess else all_of_them

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import copy
 from collections.abc import Sequence
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -109,10 +110,10 @@ def test_any_structure(value: object) -> None:
     assert outcome(yaml.safe_dump(value)) is None
 
 
-def places(value: object) -> list[tuple[Any, Any]]:
+def places(value: Any) -> list[tuple[Any, Any]]:
     """Every (container, key) under `value`."""
     found: list[tuple[Any, Any]] = []
-    inside = value.items() if isinstance(value, dict) else enumerate(value)  # type: ignore[var-annotated, arg-type]
+    inside = list(value.items()) if isinstance(value, dict) else list(enumerate(value))
     for key, inner in inside:
         found.append((value, key))
         if isinstance(inner, dict | list):
@@ -144,7 +145,7 @@ def test_a_design_with_parts_changed(original: dict[str, Any], data: st.DataObje
 
 
 @pytest.mark.parametrize("path", VALID_FILES, ids=lambda path: path.stem)
-def test_a_design_that_is_written_out_and_read_again_is_the_same(path) -> None:  # type: ignore[no-untyped-def]
+def test_a_design_that_is_written_out_and_read_again_is_the_same(path: Path) -> None:
     design = read_design(path)
     data = design.model_dump(by_alias=True, exclude_defaults=True)
     data["prices"] = {key: float(price) for key, price in design.prices.items()}

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from collections import Counter
+from pathlib import Path
+from typing import get_args
 
 import pytest
 from design_texts import VALID_FILES, read
@@ -66,7 +68,7 @@ def test_repeats_of_repeats_are_counted_without_being_laid_out() -> None:
 
 
 @pytest.mark.parametrize("path", VALID_FILES, ids=lambda path: path.stem)
-def test_joints_that_may_be_named_are_those_that_are_built(path) -> None:  # type: ignore[no-untyped-def]
+def test_joints_that_may_be_named_are_those_that_are_built(path: Path) -> None:
     design = read_design(path)
     framework = build_framework(design)
     if design.build.tube is not None:
@@ -87,8 +89,8 @@ def test_chains_are_those_of_the_framework(chains: int) -> None:
 
 
 def test_stages_and_kinds_of_work_are_those_of_the_sequence() -> None:
-    assert list(StageName.__args__) == [stage.value for stage in Stage]
-    assert set(LabourKind.__args__) == {kind.value for kind in Kind}
+    assert list(get_args(StageName)) == [stage.value for stage in Stage]
+    assert set(get_args(LabourKind)) == {kind.value for kind in Kind}
 
 
 def test_a_part_that_is_right_is_salvaged_whole() -> None:

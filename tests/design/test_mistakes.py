@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from decimal import Decimal
+from pathlib import Path
 
 import pytest
 from design_texts import LAST_LINE, RING, TRIANGLE, changed, only_problem, problems, read
 
 from buildplan.design.problems import DesignProblemsError, in_words
+from buildplan.design.reading import read_design
 from buildplan.design.wording import PATTERNS_TO_COME
 
 # old text, new text, line, path, words of the message, words of the suggestion
@@ -373,9 +375,7 @@ def test_whole_numbers_do_for_lengths_and_prices_are_exact() -> None:
     assert str(design.prices["lock"]) == "0.1"
 
 
-def test_constants_are_checked_against_the_names_that_are_given(tmp_path) -> None:  # type: ignore[no-untyped-def]
-    from buildplan.design.reading import read_design
-
+def test_constants_are_checked_against_the_names_that_are_given(tmp_path: Path) -> None:
     path = tmp_path / "ring.yaml"
     path.write_text(RING + "constants: {drgg: 1.3}\n")
     assert read_design(path).constants == {"drgg": 1.3}
