@@ -1,8 +1,5 @@
-"""The piece that is listed joint by joint: its chains are worked out from the graph.
-
-Rings and the fewest trails that cover every balloon: a connected piece with 2k odd joints
-needs k trails (one closed trail when k is 0). Euler 1736; Hierholzer 1873.
-"""
+"""The piece that is listed joint by joint: its chains are worked out from the graph, as rings
+and the fewest trails that cover every balloon."""
 
 from __future__ import annotations
 
@@ -20,44 +17,7 @@ from buildplan.framework.model import (
     LongChain,
     Role,
 )
-
-
-def fewest_trails(graph: nx.MultiGraph) -> list[list[tuple[str, str, str]]]:
-    """Trails of (joint, next joint, edge key) that cover each edge of `graph` once.
-
-    A closed trail ends at the joint that it starts at. Deterministic for a given order of
-    nodes and edges.
-    """
-    trails = []
-    for nodes in nx.connected_components(graph):
-        part = nx.MultiGraph()
-        part.add_nodes_from(node for node in graph if node in nodes)
-        part.add_edges_from((u, v, key) for u, v, key in graph.edges(keys=True) if u in nodes)
-        if part.number_of_edges() == 0:
-            continue
-        odd = [node for node, degree in part.degree() if degree % 2]
-        for i in range(0, len(odd), 2):
-            part.add_edge(odd[i], odd[i + 1], key=("bridge", i))
-        source = odd[0] if odd else next(iter(part))
-        circuit = list(nx.eulerian_circuit(part, source=source, keys=True))
-        trails += _cut_at_bridges(circuit)
-    return trails
-
-
-def _cut_at_bridges(
-    circuit: Sequence[tuple[str, str, object]],
-) -> list[list[tuple[str, str, str]]]:
-    cuts = [i for i, (_, _, key) in enumerate(circuit) if isinstance(key, tuple)]
-    if not cuts:
-        return [[(u, v, str(key)) for u, v, key in circuit]]
-    turned = [*circuit[cuts[0] + 1 :], *circuit[: cuts[0] + 1]]
-    trails: list[list[tuple[str, str, str]]] = [[]]
-    for u, v, key in turned:
-        if isinstance(key, tuple):
-            trails.append([])
-        else:
-            trails[-1].append((u, v, str(key)))
-    return [trail for trail in trails if trail]
+from buildplan.framework.trails import fewest_trails
 
 
 def _letter(index: int) -> str:
