@@ -1,4 +1,4 @@
-"""The step pages: each step a block with its words at the left and its pictures beside them.
+"""The step pages: each step a block, its words above its pictures.
 
 Steps that are done turn by turn together (a brace and its locks) are kept on one page.
 """
@@ -8,12 +8,13 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
+from reportlab.lib.styles import ParagraphStyle
+
 from buildplan.booklet.book import Book
 from buildplan.booklet.press import (
     BODY,
     HEADING,
     SMALL,
-    STRONG,
     Leaf,
     Press,
     paragraph_height,
@@ -23,22 +24,39 @@ from buildplan.booklet.press import (
 from buildplan.booklet.step_pictures import StepPictures, step_pictures
 from buildplan.sequence.model import Stage, Step
 
-TEXT_SHARE = 0.36
-GAP = 10.0
-BLOCK_GAP = 14.0
+TEXT_SHARE = 0.56
+COLUMN_GAP = 20.0
+GAP = 8.0
+BLOCK_GAP = 16.0
 NUMBER_WIDTH = 34.0
 TICK_WIDTH = 17.0
-ROW_GAP = 5.0
-PICTURE_HEIGHT = 204.0
+ROW_GAP = 4.0
 
 
 @dataclass(frozen=True)
 class Block:
-    """One step laid out: its pictures and the height it takes on the page."""
+    """One step laid out below its heading; heights and widths in points.
+
+    Wide pictures stand under the words, which then have what is to be ticked at their right.
+    A single narrow picture stands at the right of both.
+    """
 
     step: Step
     pictures: StepPictures
-    height: float
+    narrow: bool
+    words_width: float
+    words_height: float
+    ticks_width: float
+    ticks_height: float
+
+    @property
+    def height(self) -> float:
+        """Height of the whole block."""
+        if self.narrow:
+            body = max(self.words_height + self.ticks_height, self.pictures.height)
+        else:
+            body = max(self.words_height, self.ticks_height) + GAP + self.pictures.height
+        return float(HEADING.leading + GAP + body)
 
 
 def adds_words(book: Book, step: Step) -> str:
@@ -53,57 +71,54 @@ def adds_words(book: Book, step: Step) -> str:
     return "Adds " + ", ".join(parts) if parts else ""
 
 
-def _texts(book: Book, step: Step) -> list[tuple[str, str]]:
-    """The step's paragraphs as (style name, markup), in order."""
-    texts = [("heading", plain(step.title)), ("body", plain(step.text))]
+def _paragraphs(book: Book, step: Step) -> list[tuple[ParagraphStyle, str]]:
+    """The step's words: style and markup of each paragraph."""
+    texts = [(BODY, plain(step.text))]
     note = book.design.text.get(step.stage.value)
     if note and step.number == _first_of_stage(book.steps, step.stage):
-        texts.append(("body", plain(note)))
+        texts.append((BODY, plain(note)))
     adds = adds_words(book, step)
     if adds:
-        texts.append(("small", plain(adds)))
-    texts.append(("tick", f"{strong('Check')} {plain(step.check)}"))
+        texts.append((SMALL, plain(adds)))
     return texts
 
 
-def _turn_rows(step: Step) -> list[str]:
-    """A row to tick for each turn of a step that is done at more than one place."""
-    if len(step.turns) == 1 and step.taken_with is None:
-        return []
-    return [plain(turn.words) for turn in step.turns]
-
-
-def _rows_height(rows: Sequence[str], width: float) -> float:
-    return sum(paragraph_height(row, BODY, width - TICK_WIDTH) + ROW_GAP for row in rows)
+def _ticks(step: Step) -> list[str]:
+    """What is to be ticked: a row for each turn of work at more than one place, and the
+    check."""
+    rows = []
+    if len(step.turns) > 1 or step.taken_with is not None:
+        rows = [plain(turn.words) for turn in step.turns]
+    return [*rows, f"{strong('Check')} {plain(step.check)}"]
 
 
 def _first_of_stage(steps: Sequence[Step], stage: Stage) -> int:
     return next(step.number for step in steps if step.stage is stage)
 
 
-STYLES = {"heading": HEADING, "body": BODY, "small": SMALL, "tick": BODY, "strong": STRONG}
-
-
-def _text_height(book: Book, step: Step, width: float) -> float:
-    height = 0.0
-    for kind, markup in _texts(book, step):
-        indent = {"heading": NUMBER_WIDTH, "tick": TICK_WIDTH}.get(kind, 0.0)
-        height += paragraph_height(markup, STYLES[kind], width - indent) + 5
-    return height
-
-
 def _block(book: Book, step: Step) -> Block:
     measure = book.paper.measure
-    text_width = measure * TEXT_SHARE
-    beside = measure - text_width - GAP
-    pictures = step_pictures(book, step, beside, PICTURE_HEIGHT, measure)
-    column = pictures.beside_height + ROW_GAP + _rows_height(_turn_rows(step), beside)
-    if pictures.under is not None:
-        column += pictures.under.height
-    height = max(_text_height(book, step, text_width), column)
-    if pictures.below:
-        height += GAP + pictures.below_height
-    return Block(step, pictures, height)
+    pictures = step_pictures(book, step, measure)
+    narrow = len(pictures.placed) == 1 and pictures.placed[0].picture.width < measure / 2
+    if narrow:
+        words_width = ticks_width = measure - pictures.placed[0].picture.width - COLUMN_GAP
+    else:
+        words_width = measure * TEXT_SHARE
+        ticks_width = measure - words_width - COLUMN_GAP
+    return Block(
+        step,
+        pictures,
+        narrow,
+        words_width,
+        sum(
+            paragraph_height(markup, style, words_width) + ROW_GAP
+            for style, markup in _paragraphs(book, step)
+        ),
+        ticks_width,
+        sum(
+            paragraph_height(row, BODY, ticks_width - TICK_WIDTH) + ROW_GAP for row in _ticks(step)
+        ),
+    )
 
 
 def _groups(blocks: Sequence[Block]) -> list[list[Block]]:
@@ -151,29 +166,23 @@ def _starts_a_page(before: Stage, now: Stage) -> bool:
 
 def _draw_block(press: Press, book: Book, block: Block, top: float) -> None:
     paper, step = book.paper, block.step
-    width = paper.measure * TEXT_SHARE
+    press.paragraph(strong(f"{step.number}"), paper.left, top, NUMBER_WIDTH, HEADING)
+    x = paper.left + NUMBER_WIDTH
+    press.paragraph(plain(step.title), x, top, paper.right - x, HEADING, "H2")
+    top -= HEADING.leading + GAP
     y = top
-    for kind, markup in _texts(book, step):
-        if kind == "heading":
-            press.paragraph(strong(f"{step.number}"), paper.left, y, NUMBER_WIDTH, HEADING)
-            y = press.paragraph(
-                markup, paper.left + NUMBER_WIDTH, y, width - NUMBER_WIDTH, HEADING, "H2"
-            )
-        elif kind == "tick":
-            y = press.tick_list((markup,), paper.left, y, width, gap=0)
-        else:
-            y = press.paragraph(markup, paper.left, y, width, STYLES[kind])
-        y -= 5
-    left = paper.left + width + GAP
-    for placed in block.pictures.beside:
+    for style, markup in _paragraphs(book, step):
+        y = press.paragraph(markup, paper.left, y, block.words_width, style) - ROW_GAP
+    if block.narrow:
+        press.tick_list(_ticks(step), paper.left, y, block.ticks_width, ROW_GAP)
+        left = paper.right - block.pictures.placed[0].picture.width
+    else:
+        x = paper.right - block.ticks_width
+        press.tick_list(_ticks(step), x, top, block.ticks_width, ROW_GAP)
+        top -= max(block.words_height, block.ticks_height) + GAP
+        left = paper.left
+    for placed in block.pictures.placed:
         press.picture(placed.picture, left + placed.x, top - placed.y - placed.picture.height)
-    under = top - block.pictures.beside_height - ROW_GAP
-    under = press.tick_list(_turn_rows(step), left, under, paper.right - left, ROW_GAP)
-    if block.pictures.under is not None:
-        press.picture(block.pictures.under, left, under - block.pictures.under.height)
-    top -= block.height - block.pictures.below_height
-    for placed in block.pictures.below:
-        press.picture(placed.picture, paper.left + placed.x, top - placed.y - placed.picture.height)
 
 
 def _leaf(book: Book, blocks: Sequence[Block]) -> Leaf:

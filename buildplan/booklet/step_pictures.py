@@ -9,7 +9,7 @@ from buildplan.booklet.book import Book
 from buildplan.drawing.bodies import Scene
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.cell_diagrams import cell_diagram
-from buildplan.drawing.closeup import closeup_camera
+from buildplan.drawing.closeup import closeup_cameras
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import close_up, step_picture
 from buildplan.drawing.section_diagram import section_diagram
@@ -17,11 +17,12 @@ from buildplan.drawing.techniques import TECHNIQUES
 from buildplan.framework.model import Cell
 from buildplan.sequence.model import Kind, Step
 
-SIDE_SHARE = 0.34
-GAP = 8.0
-ROW = 172.0
+GAP = 10.0
+HEIGHT = 186.0
+PLACE_WIDTH = 108.0
+WIDEST_CLOSEUP = 270.0
 CELL_WIDTH = 250.0
-WHOLE_HEIGHT = 290.0
+WHOLE_HEIGHT = 300.0
 
 
 @dataclass(frozen=True)
@@ -35,55 +36,48 @@ class Placed:
 
 @dataclass(frozen=True)
 class StepPictures:
-    """The pictures of a step: those beside its words, one under them in the same column, and
-    rows below across the page."""
+    """The pictures of a step, in rows across the page, and the height they take together."""
 
-    beside: tuple[Placed, ...]
-    beside_height: float
-    under: Picture | None = None
-    below: tuple[Placed, ...] = ()
-    below_height: float = 0.0
+    placed: tuple[Placed, ...]
+    height: float
 
 
 ON_THE_PIECE = frozenset({Kind.BRACE, Kind.SINGLE, Kind.JOIN, Kind.LOCK})
 ON_THE_WHOLE = frozenset({Kind.LAY, Kind.INSPECT})
 
 
-def step_pictures(
-    book: Book, step: Step, width: float, height: float, measure: float
-) -> StepPictures:
-    """The pictures of a step.
+def step_pictures(book: Book, step: Step, measure: float) -> StepPictures:
+    """The pictures of a step, in rows `measure` points wide.
 
-    Work on the piece gets, beside the words in `width` by `height` points, a close-up of the
-    joints where hands meet and the whole piece with what is new in colour; under these, where
-    the course turns, a diagram of what is tied to what. The hand moves are shown with work
-    beside the piece, and where a kind of work on it first comes up, in rows across `measure`.
+    Work on the piece gets a close-up of the joints where hands meet (two when one view hides
+    some of it), a diagram of what is tied to what where the course turns, and the whole piece
+    with what is new in colour. The hand moves are shown with work beside the piece, and where
+    a kind of work on it first comes up.
     """
     moves = [
         _captioned(draw(book.framework), f"How to do step {step.number}")
         for draw in TECHNIQUES.get(step.kind, ())
     ]
     if step.kind in ON_THE_WHOLE:
-        whole = _on_the_piece(book, step, width, WHOLE_HEIGHT)
-        return StepPictures(*_rows([*moves, whole], width))
+        left = measure - sum(move.width + GAP for move in moves)
+        return _rows([*moves, _on_the_piece(book, step, left, WHOLE_HEIGHT)], measure)
     if step.kind not in ON_THE_PIECE:
-        return StepPictures(*_rows(moves, width))
-    side = (width - GAP) * SIDE_SHARE
-    main = width - GAP - side
-    beside = (
-        Placed(_closeup(book, step, main, height), 0, 0),
-        Placed(_on_the_piece(book, step, side, side), main + GAP, 0),
-    )
-    moves_below = list(moves) if _is_first_of_kind(book, step) else []
+        return _rows(moves, measure)
     brace, cell = _first_brace(book, step), _corner(book, step)
-    if moves_below and brace and cell is None:
-        diagram = section_diagram(book.framework, brace, ROW)
-        moves_below.append(_captioned(diagram, f"Diagram of step {step.number}"))
-    under = None
+    pictures: list[Picture] = []
+    room = measure - PLACE_WIDTH - GAP
     if cell is not None:
-        diagram = cell_diagram(book.framework, cell.number, CELL_WIDTH, ROW)
-        under = _captioned(diagram, f"Diagram of step {step.number}")
-    return StepPictures(beside, height, under, *_rows(moves_below, measure))
+        diagram = cell_diagram(book.framework, cell.number, CELL_WIDTH, HEIGHT)
+        pictures.append(_captioned(diagram, f"Diagram of step {step.number}"))
+        room -= CELL_WIDTH + GAP
+    pictures = [*_closeups(book, step, room, one=cell is not None), *pictures]
+    pictures.append(_on_the_piece(book, step, PLACE_WIDTH, HEIGHT))
+    if _is_first_of_kind(book, step):
+        pictures += moves
+        if brace and cell is None:
+            diagram = section_diagram(book.framework, brace, HEIGHT)
+            pictures.append(_captioned(diagram, f"Diagram of step {step.number}"))
+    return _rows(pictures, measure)
 
 
 def _captioned(picture: Picture, words: str) -> Picture:
@@ -91,15 +85,15 @@ def _captioned(picture: Picture, words: str) -> Picture:
     return replace(picture, alt=f"{words}. {picture.alt}")
 
 
-def _rows(pictures: Sequence[Picture], width: float) -> tuple[tuple[Placed, ...], float]:
-    """Pictures placed in rows of `width`, and the height they take together."""
+def _rows(pictures: Sequence[Picture], width: float) -> StepPictures:
+    """Pictures placed in rows of `width`."""
     placed, x, y, row = [], 0.0, 0.0, 0.0
     for picture in pictures:
-        if x and x + picture.width > width:
+        if x and x + picture.width > width + 0.01:
             x, y, row = 0.0, y + row + GAP, 0.0
         placed.append(Placed(picture, x, y))
         x, row = x + picture.width + GAP, max(row, picture.height)
-    return tuple(placed), y + row
+    return StepPictures(tuple(placed), y + row)
 
 
 def _is_first_of_kind(book: Book, step: Step) -> bool:
@@ -153,19 +147,28 @@ def _row_words(step: Step) -> str:
     return "; ".join(turn.words for turn in step.turns)
 
 
-def _closeup(book: Book, step: Step, width: float, height: float) -> Picture:
+def _closeups(book: Book, step: Step, room: float, one: bool) -> list[Picture]:
+    """Close-ups of a step that share `room` points across."""
     joints = _joints(step)
     scene = _scene(book, step)
-    return close_up(
-        scene,
-        closeup_camera(scene, joints),
-        width,
-        height,
-        joints,
-        ties=joints,
-        labels=joints,
-        alt=f"Close-up of step {step.number}. {_row_words(step)}.",
-    )
+    cameras = closeup_cameras(scene, joints)
+    if one:
+        cameras = cameras[:1]
+    width = min((room - GAP * (len(cameras) - 1)) / len(cameras), WIDEST_CLOSEUP)
+    names = ("Close-up", "Close-up from another side")
+    return [
+        close_up(
+            scene,
+            camera,
+            width,
+            HEIGHT,
+            joints,
+            ties=joints,
+            labels=joints,
+            alt=f"{name} of step {step.number}. {_row_words(step)}.",
+        )
+        for name, camera in zip(names, cameras, strict=False)
+    ]
 
 
 def _on_the_piece(book: Book, step: Step, width: float, height: float) -> Picture:
