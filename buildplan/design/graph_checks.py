@@ -67,10 +67,11 @@ def _check_connections(
             )
     parts = _parts({label: beside for label, beside in neighbours.items() if beside})
     if len(parts) > 1:
-        smallest = listed(map(key_in_words, min(parts, key=len)), most=6)
+        smallest = min(parts, key=len)
         yield Mistake(
             (*AT, "balloons"),
-            f"the piece falls into {len(parts)} parts: nothing ties {smallest} to the rest",
+            f"the piece falls into {len(parts)} parts: nothing ties "
+            f"{listed(map(key_in_words, smallest), most=6)} to the rest",
             "tie the parts together, or make a design of each",
         )
 

@@ -40,10 +40,11 @@ LabourKind = Literal[
     "stand up",
 ]
 
-NOT_BLANK = r"\S"
+# something to read, on one line
+ONE_LINE = r"^[^\n\t]*\S[^\n\t]*$"
 
-Key = Annotated[str, Field(min_length=1, max_length=40, pattern=NOT_BLANK)]
-JointLabel = Annotated[str, Field(min_length=1, max_length=12, pattern=NOT_BLANK)]
+Key = Annotated[str, Field(min_length=1, max_length=40, pattern=ONE_LINE)]
+JointLabel = Annotated[str, Field(min_length=1, max_length=12, pattern=ONE_LINE)]
 Length = Annotated[float, Field(ge=0.1, le=5000, allow_inf_nan=False)]
 Advance = Annotated[int, Field(ge=0, le=20)]
 Minutes = Annotated[float, Field(gt=0, le=10_000, allow_inf_nan=False)]
@@ -104,7 +105,7 @@ class Balloon(FileModel):
     colour: Annotated[str, Field(pattern=r"^#[0-9A-Fa-f]{6}$")] = Field(
         description='its colour as # and six hex digits, in quotes: "#1F5F8B"'
     )
-    label: Annotated[str, Field(min_length=1, max_length=40, pattern=NOT_BLANK)] = Field(
+    label: Annotated[str, Field(min_length=1, max_length=40, pattern=ONE_LINE)] = Field(
         description="what people call it: its colour's name"
     )
     tie_to_tie: Length | None = Field(
@@ -191,7 +192,7 @@ class Graph(FileModel):
     joints: Annotated[list[JointLabel], Field(min_length=2, max_length=20_000)] = Field(
         description="the labels of the joints, each once"
     )
-    balloons: Annotated[list[GraphBalloon], Field(min_length=1, max_length=60_000)] = Field(
+    balloons: Annotated[list[GraphBalloon], Field(min_length=1, max_length=20_000)] = Field(
         description="the link balloons, each with the two joints that it ties together"
     )
     lock: Key | None = Field(
@@ -211,10 +212,10 @@ class Build(FileModel):
 class Brand(FileModel):
     """Whose plan this is, for the cover."""
 
-    name: Annotated[str, Field(min_length=1, max_length=80, pattern=NOT_BLANK)] = Field(
+    name: Annotated[str, Field(min_length=1, max_length=80, pattern=ONE_LINE)] = Field(
         description="the name on the cover"
     )
-    contact: Annotated[str, Field(max_length=200)] = Field(
+    contact: Annotated[str, Field(max_length=200, pattern=r"^[^\n\t]*$")] = Field(
         "", description="how to reach them, in one line"
     )
 
@@ -224,7 +225,7 @@ class Design(FileModel):
     shape, the order of work and the booklet are made."""
 
     buildplan: Version = Field(description="the version of this file format: 1")
-    name: Annotated[str, Field(min_length=1, max_length=80, pattern=NOT_BLANK)] = Field(
+    name: Annotated[str, Field(min_length=1, max_length=80, pattern=ONE_LINE)] = Field(
         description="the name of the piece, as it stands on the cover"
     )
     units: Literal["in", "cm"] = Field(description="the unit of every length in this file")

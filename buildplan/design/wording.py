@@ -115,6 +115,8 @@ def _words(kind: str, at: Path, value: object, limits: Mapping[str, Any]) -> tup
             return _unknown_key(str(at[-1]), at)
         case "string_pattern_mismatch" if name == "colour":
             return f"{shown(value)} is not a colour", COLOUR_FORM
+        case "string_pattern_mismatch" if isinstance(value, str) and value.strip():
+            return f"{what} must stand on one line, without tabs", _reminder(at)
         case "string_pattern_mismatch" | "string_too_short":
             return f"{what} is blank", _reminder(at)
         case "string_too_long":

@@ -4,10 +4,7 @@ PyYAML scans and parses (its safe, pure-Python loader, so that every machine tel
 in the same words); the composing is done here, because a design file is read more strictly
 and more plainly than YAML 1.1 allows:
 
-- Scalars are resolved by the core schema of YAML 1.2 (YAML 1.2.2, section 10.3.2), as
-  editors do: `yes`, `on`, `12:30` and `2024-05-01` are text, and only `true` and `false`
-  are truth values. A whole number with leading zeros, which YAML 1.1 reads as octal and
-  1.2 as decimal, is refused.
+- Values are those of YAML 1.2 (see yaml_scalars).
 - Keys are text, just as they are written. The one exception is the merge key `<<`
   (https://yaml.org/type/merge.html).
 - Explicit tags (`!!set`, `!!python/...`) are refused, so nothing but text, numbers, truth
@@ -18,7 +15,6 @@ and more plainly than YAML 1.1 allows:
 
 from __future__ import annotations
 
-import re
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import NoReturn
@@ -27,26 +23,17 @@ import yaml
 
 from buildplan.design.mistake import Mark, Mistake, Path, key_in_words, shown
 from buildplan.design.problems import Problem, UnreadableDesignError
+from buildplan.design.yaml_scalars import (
+    Value,
+    has_leading_zero,
+    is_printable,
+    resolved,
+)
 from buildplan.design.yaml_words import parse_problem
 
 MAX_NESTING = 40
 MAX_ALIASED_NODES = 20_000
-MAX_DIGITS = 30
 MERGE = "<<"
-
-# YAML 1.2.2, section 10.3.2: the core schema's expressions
-_NULL = re.compile(r"null|Null|NULL|~|")
-_TRUE = re.compile(r"true|True|TRUE")
-_FALSE = re.compile(r"false|False|FALSE")
-_WHOLE = re.compile(r"[-+]?[0-9]+")
-_OCTAL = re.compile(r"0o[0-7]+")
-_HEXADECIMAL = re.compile(r"0x[0-9a-fA-F]+")
-_DECIMAL = re.compile(r"[-+]?(\.[0-9]+|[0-9]+(\.[0-9]*)?)([eE][-+]?[0-9]+)?")
-_NOT_FINITE = re.compile(r"[-+]?(\.inf|\.Inf|\.INF)|\.nan|\.NaN|\.NAN")
-_LEADING_ZERO = re.compile(r"[-+]?0[0-9]+")
-# control characters, halves of surrogate pairs and non-characters, which no paper can show
-_UNPRINTABLE = re.compile("[\x00-\x08\x0b-\x1f\x7f-\x9f\ud800-\udfff\ufffe\uffff]")
-
 
 _NODE_EVENTS = (yaml.ScalarEvent, yaml.SequenceStartEvent, yaml.MappingStartEvent)
 
@@ -55,7 +42,7 @@ _NODE_EVENTS = (yaml.ScalarEvent, yaml.SequenceStartEvent, yaml.MappingStartEven
 class Scalar:
     """One value; `written` is its text in the file."""
 
-    value: str | int | float | bool | None
+    value: Value
     written: str
     mark: Mark
     size: int = 1
@@ -230,24 +217,27 @@ class _Composer:
                 event, path, f"the tag {shown(name)} has no place in a design", "leave the tag out"
             )
 
-    def _scalar(self, event: yaml.ScalarEvent, path: Path) -> Scalar:
+    def _written(self, event: yaml.ScalarEvent, path: Path) -> str:
         self._refuse_tag(event, path)
-        written = event.value
-        if _UNPRINTABLE.search(written):
+        if not is_printable(event.value):
             self._mistake(
                 event, path, "this text holds characters that cannot be printed", "take them out"
             )
+        return event.value
+
+    def _scalar(self, event: yaml.ScalarEvent, path: Path) -> Scalar:
+        written = self._written(event, path)
         if event.style is not None or event.tag is not None:
             return Scalar(written, written, _mark(event))
-        if _LEADING_ZERO.fullmatch(written):
+        if has_leading_zero(written):
             bare = written.lstrip("+-0") or "0"
             self._mistake(
                 event,
                 path,
-                f"{shown(written)[1:-1]} has a leading zero, which some read as octal",
-                f"write {bare[:MAX_DIGITS]} for the number, or put it in quotes as text",
+                f"{written} has a leading zero, which some read as octal",
+                f"write {bare} for the number, or put it in quotes as text",
             )
-        return Scalar(_resolved(written), written, _mark(event))
+        return Scalar(resolved(written), written, _mark(event))
 
     def _items(
         self, event: yaml.SequenceStartEvent, events: Iterator[yaml.Event], path: Path
@@ -266,13 +256,11 @@ class _Composer:
         marks: dict[str, Mark] = {}
         merged: list[Keys] = []
         while not isinstance(start := next(events), yaml.MappingEndEvent):
-            key_node = self._node(start, events, (*path, "?"))
-            is_merge = isinstance(start, yaml.ScalarEvent) and start.style is None
-            key = key_node.written if isinstance(key_node, Scalar) else None
+            key = self._key(start, events, path)
             value = self._node(next(events), events, path if key is None else (*path, key))
             if key is None:
                 self._mistake(start, path, "a list or mapping cannot be a key", "use a word")
-            elif key == MERGE and is_merge:
+            elif key == MERGE and isinstance(start, yaml.ScalarEvent) and start.style is None:
                 merged += self._merged(start, value, path)
             elif key in nodes:
                 self._mistake(
@@ -288,6 +276,16 @@ class _Composer:
                 nodes.setdefault(key, value)
                 marks.setdefault(key, other.key_marks[key])
         return Keys(nodes, marks, _mark(event), *_extent(nodes.values()))
+
+    def _key(self, event: yaml.Event, events: Iterator[yaml.Event], path: Path) -> str | None:
+        """The text of a key, as written; None when it is no text."""
+        if not isinstance(event, yaml.ScalarEvent):
+            node = self._node(event, events, (*path, "?"))
+            return node.written if isinstance(node, Scalar) else None
+        key = self._written(event, (*path, event.value))
+        if event.anchor is not None:
+            self.anchors[event.anchor] = Scalar(key, key, _mark(event))
+        return key
 
     def _merged(self, event: yaml.Event, value: Node, path: Path) -> list[Keys]:
         """The mappings that a merge key brings in; what stands first in them wins."""
@@ -312,24 +310,3 @@ def _mark(event: yaml.Event) -> Mark:
 def _extent(children: Collection[Node]) -> tuple[int, int]:
     """Size and height of a list or mapping of `children`."""
     return 1 + sum(n.size for n in children), 1 + max((n.height for n in children), default=0)
-
-
-def _resolved(written: str) -> str | int | float | bool | None:
-    """The value of an unquoted scalar; a number too long to be one stays text."""
-    if _NULL.fullmatch(written):
-        return None
-    if _TRUE.fullmatch(written):
-        return True
-    if _FALSE.fullmatch(written):
-        return False
-    if len(written) > MAX_DIGITS:
-        return written
-    if _WHOLE.fullmatch(written):
-        return int(written)
-    if _OCTAL.fullmatch(written) or _HEXADECIMAL.fullmatch(written):
-        return int(written, 0)
-    if _DECIMAL.fullmatch(written):
-        return float(written)
-    if _NOT_FINITE.fullmatch(written):
-        return float(written.replace(".", ""))
-    return written

@@ -33,6 +33,7 @@ FORM = [
     ("name: Ring", "name: 12", 2, "name", ["text", "12"], ['name: "12"']),
     ("name: Ring", "name:", 2, "name", ["empty"], ["cover"]),
     ("name: Ring", 'name: "  "', 2, "name", ["blank"], ["cover"]),
+    ("name: Ring", 'name: "Ring\\ntwo"', 2, "name", ["one line"], ["cover"]),
     ("name: Ring", f"name: {'x' * 81}", 2, "name", ["81"], ["80"]),
     ("units: in", "units: inch", 3, "units", ["in or cm", "inch"], ["in"]),
     ("kind: link", "kind: lnk", 6, "balloons.long.kind", ["link or round"], ["link"]),

@@ -88,6 +88,13 @@ def test_yaml_that_does_not_parse(old: str, new: str, line: int, message: str, r
     assert right in problem.suggestion
 
 
+def test_byte_order_mark_and_other_line_ends_are_read() -> None:
+    text = "\ufeff" + RING.replace("\n", "\r\n")
+    assert read(text) == read(RING)
+    (problem,) = problems(text.replace("chains: 4", "chains: 5"))
+    assert problem.line == 16
+
+
 def billion_laughs(levels: int) -> str:
     """Every level is ten times the one before, by aliases alone (the attack known by this
     name since 2003; CWE-776)."""

@@ -55,7 +55,7 @@ def test_oddities_of_yaml_1_1_are_text(written: str) -> None:
     assert values(f"{written}: a") == {written: "a"}
 
 
-@pytest.mark.parametrize("key", ["1", "1.50", "true", "null", "~", "2001-12-14", "0x1F"])
+@pytest.mark.parametrize("key", ["1", "007", "1.50", "true", "null", "~", "2001-12-14", "0x1F"])
 def test_keys_are_text_as_written(key: str) -> None:
     assert values(f"{key}: a") == {key: "a"}
 
