@@ -271,7 +271,7 @@ def needs(book: Book) -> Leaf:
         )
         widths = (62, paper.measure - 62 - 300, 66, 76, 54, 104)
         table_top = y
-        y = press.table(rows, paper.left, y, widths, frozenset({3, 4}))
+        y = press.table(rows, paper.left, y, widths, frozenset({3, 4, 5}))
         row_height = (table_top - y) / len(rows)
         for i, purchase in enumerate(facts.purchases, start=1):
             middle = table_top - (i + 0.5) * row_height
@@ -285,8 +285,8 @@ def needs(book: Book) -> Leaf:
                 middle - 10,
             )
         y = press.paragraph(
-            f"A lock takes two rounds: {facts.locks} locks, "
-            f"{2 * facts.locks} rounds. Spares are {book.design.spare:.0%} for bursts.",
+            f"A lock takes two rounds: {facts.locks} locks, {2 * facts.locks} rounds. "
+            f"Spares for bursts are {book.design.spare:.0%}, rounded up.",
             paper.left,
             y - 8,
             paper.measure,

@@ -5,7 +5,7 @@ Steps that are done turn by turn together (a brace and its locks) are kept on on
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from reportlab.lib.styles import ParagraphStyle
@@ -31,6 +31,17 @@ BLOCK_GAP = 16.0
 NUMBER_WIDTH = 34.0
 TICK_WIDTH = 17.0
 ROW_GAP = 4.0
+
+# Stages that share pages, and what their part of the work is called.
+PART: Mapping[Stage, str] = {
+    Stage.SIZE: "Size and pair",
+    Stage.PAIR: "Size and pair",
+    Stage.CHAIN: "Chain",
+    Stage.CLOSE_RINGS: "Close rings and lay in place",
+    Stage.BRACE: "Brace and lock joints",
+    Stage.LOCK_JOINTS: "Brace and lock joints",
+    Stage.FINISH: "Finish",
+}
 
 
 @dataclass(frozen=True)
@@ -133,15 +144,14 @@ def _groups(blocks: Sequence[Block]) -> list[list[Block]]:
     return groups
 
 
-def _pages(book: Book, groups: Sequence[Sequence[Block]]) -> list[list[Block]]:
-    """Fill pages with whole groups; a new kind of stage before the braces starts a page."""
-    room = book.paper.top - book.paper.bottom
+def _pages(groups: Sequence[Sequence[Block]], room: float) -> list[list[Block]]:
+    """Fill pages with whole groups; another part of the work starts a page."""
     pages: list[list[Block]] = []
     used = room + 1
     for group in _that_fit(groups, room):
         height = sum(block.height + BLOCK_GAP for block in group)
-        new_stage = bool(pages) and _starts_a_page(pages[-1][-1].step.stage, group[0].step.stage)
-        if used + height > room or new_stage:
+        part = PART[group[0].step.stage]
+        if used + height > room or PART[pages[-1][-1].step.stage] != part:
             pages.append([])
             used = 0.0
         pages[-1] += group
@@ -156,12 +166,6 @@ def _that_fit(groups: Sequence[Sequence[Block]], room: float) -> Iterator[Sequen
             yield group
         else:
             yield from ([block] for block in group)
-
-
-def _starts_a_page(before: Stage, now: Stage) -> bool:
-    together = {Stage.BRACE, Stage.LOCK_JOINTS}
-    early = {Stage.SIZE, Stage.PAIR}
-    return now is not before and not {before, now} <= together and not {before, now} <= early
 
 
 def _draw_block(press: Press, book: Book, block: Block, top: float) -> None:
@@ -185,11 +189,17 @@ def _draw_block(press: Press, book: Book, block: Block, top: float) -> None:
         press.picture(placed.picture, left + placed.x, top - placed.y - placed.picture.height)
 
 
+def _steps_words(steps: Sequence[Step]) -> str:
+    first, last = steps[0].number, steps[-1].number
+    return f"step {first}" if first == last else f"steps {first} to {last}"
+
+
 def _leaf(book: Book, blocks: Sequence[Block]) -> Leaf:
-    first, last = blocks[0].step, blocks[-1].step
-    stages = list(dict.fromkeys(block.step.stage for block in blocks))
-    names = " and ".join(stage.value for stage in stages)
-    numbers = f"step {first.number}" if first is last else f"steps {first.number} to {last.number}"
+    """One page; the first of its part of the work stands in the contents for all of it."""
+    steps = [block.step for block in blocks]
+    part = PART[steps[0].stage]
+    all_of_part = [step for step in book.steps if PART[step.stage] == part]
+    begins = steps[0] is all_of_part[0]
 
     def draw(press: Press) -> None:
         top = book.paper.top
@@ -199,15 +209,11 @@ def _leaf(book: Book, blocks: Sequence[Block]) -> Leaf:
             _draw_block(press, book, block, top)
             top -= block.height + BLOCK_GAP
 
-    title = f"{names.capitalize()}: {numbers}"
-    begins = any(
-        block.step.number == _first_of_stage(book.steps, block.step.stage) for block in blocks
-    )
     return Leaf(
-        title,
+        f"{part}: {_steps_words(all_of_part if begins else steps)}",
         draw,
-        running=names.capitalize(),
-        progress=(last.number, len(book.steps)),
+        running=part,
+        progress=(steps[-1].number, len(book.steps)),
         listed=begins,
     )
 
@@ -215,4 +221,5 @@ def _leaf(book: Book, blocks: Sequence[Block]) -> Leaf:
 def step_leaves(book: Book) -> list[Leaf]:
     """Every step page, in order."""
     blocks = [_block(book, step) for step in book.steps]
-    return [_leaf(book, page) for page in _pages(book, _groups(blocks))]
+    room = book.paper.top - book.paper.bottom
+    return [_leaf(book, page) for page in _pages(_groups(blocks), room)]
