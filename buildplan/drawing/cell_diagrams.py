@@ -196,9 +196,9 @@ class _CellDrawing:
                 marks.append(Label(_baseline(spot), bar.word, TYPE, INK, halo=PAPER))
         for number, side in ((self.cell.first, -1), (self.cell.second, 1)):
             brace = self.framework.braces[number - 1]
-            own = [bar for bar in bars if bar.link.id in brace.links] or [
-                bar for bar in bars if bar.link.id in brace.shared
-            ]
+            of_it = {*brace.links, *brace.shared}
+            all_of_it = [bar for bar in bars if bar.link.id in of_it]
+            own = [bar for bar in all_of_it if not bar.word] or all_of_it
             if not own:
                 continue
             text = f"brace {number}"

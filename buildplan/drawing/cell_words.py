@@ -47,12 +47,15 @@ def word_box(at: Point, half_width: float) -> Box:
 def best_spot(
     bodies: Iterable[Body], half_width: float, clutter: Clutter, cost: Callable[[Point], float]
 ) -> Point:
-    """The spot beside one of `bodies` at which a word covers least, `cost` counted in.
-
-    Of equal spots the first is taken: nearer bodies, then nearer spots, come first.
-    """
+    """The spot beside one of `bodies` at which a word covers least, `cost` counted in; of
+    spots that cover as little, one close to the middle of its body."""
     spots = [spot for body in bodies for spot in _beside(body, half_width)]
-    return min(spots, key=lambda at: _covered(word_box(at, half_width), clutter) + cost(at))
+
+    def total(spot: tuple[Point, float]) -> float:
+        at, stray = spot
+        return _covered(word_box(at, half_width), clutter) + cost(at) + stray
+
+    return min(spots, key=total)[0]
 
 
 def gap(point: Point, a: Point, b: Point) -> float:
@@ -62,7 +65,8 @@ def gap(point: Point, a: Point, b: Point) -> float:
     return math.dist(point, between(a, b, min(max(along, 0.0), 1.0)))
 
 
-def _beside(body: Body, half_width: float) -> Iterable[Point]:
+def _beside(body: Body, half_width: float) -> Iterable[tuple[Point, float]]:
+    """Spots beside a body, and what it costs to stray so far from its middle."""
     (x0, y0), (x1, y1) = body.start, body.finish
     length = math.dist(body.start, body.finish) or 1.0
     nx, ny = (y0 - y1) / length, (x1 - x0) / length
@@ -72,7 +76,8 @@ def _beside(body: Body, half_width: float) -> Iterable[Point]:
             x, y = between(body.start, body.finish, share)
             for side in (1, -1):
                 reach = side * (clear + offset)
-                yield (x + nx * reach, y + ny * reach)
+                stray = 0.2 * offset + 20 * abs(share - 0.5)
+                yield (x + nx * reach, y + ny * reach), stray
 
 
 def _covered(box: Box, clutter: Clutter) -> float:

@@ -18,6 +18,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
+from buildplan.design.measures import Units
 from buildplan.drawing.gauge_forms import (
     JAW,
     MM,
@@ -49,7 +50,7 @@ class GaugeSheet:
     gauges: tuple[Gauge, ...]
 
 
-def gauge_template(balloon: BalloonType, units: str) -> Picture:
+def gauge_template(balloon: BalloonType, units: Units) -> Picture:
     """The gauge of one balloon as a full circle at true size, alone on as much paper as it
     takes (for a gauge that a page has room for, see `gauge_sheets`)."""
     size = points(balloon.gauge_m) + 2 * WALL
@@ -59,7 +60,15 @@ def gauge_template(balloon: BalloonType, units: str) -> Picture:
     return Picture(size, size, tuple(hole_marks(gauge, units)), gauge_words(gauge, units))
 
 
-def needed_gauges(framework: Framework, units: str) -> list[tuple[float, tuple[str, ...]]]:
+@dataclass(frozen=True)
+class Need:
+    """A diameter that the piece sizes balloons to, and what those balloons are called."""
+
+    diameter_m: float
+    balloons: tuple[str, ...]
+
+
+def needed_gauges(framework: Framework, units: Units) -> list[Need]:
     """Each distinct gauge diameter that the piece uses, largest first, with its balloons."""
     used = [framework.balloons[key] for key, n in balloon_counts(framework).items() if n]
     sizes: dict[float, list[str]] = {}
@@ -67,7 +76,7 @@ def needed_gauges(framework: Framework, units: str) -> list[tuple[float, tuple[s
         names = sizes.setdefault(round(balloon.gauge_m, 6), [])
         if (words := balloon_words(balloon, units)) not in names:
             names.append(words)
-    return [(size, tuple(names)) for size, names in sorted(sizes.items(), reverse=True)]
+    return [Need(size, tuple(names)) for size, names in sorted(sizes.items(), reverse=True)]
 
 
 @dataclass
@@ -105,7 +114,7 @@ class _Page:
 def gauge_sheets(
     framework: Framework,
     page_size: tuple[float, float],
-    units: str,
+    units: Units,
     *,
     head: float = 0.0,
     foot: float = 0.0,
@@ -122,19 +131,19 @@ def gauge_sheets(
         return _Page(width, height - MARGIN - head, MARGIN + foot + RULER_HEIGHT)
 
     pages = [fresh()]
-    for size, names in needed_gauges(framework, units):
-        if any(_place(page, size, names, units) for page in pages):
+    for need in needed_gauges(framework, units):
+        if any(_place(page, need, units) for page in pages):
             continue
         blank = fresh()
-        if _place(blank, size, names, units):
+        if _place(blank, need, units):
             pages.append(blank)
-        elif _place_half(fresh(), size, names, units, True):
+        elif _place_half(fresh(), need, units, True):
             for upper in (True, False):
-                if not any(_place_half(page, size, names, units, upper) for page in pages):
+                if not any(_place_half(page, need, units, upper) for page in pages):
                     pages.append(fresh())
-                    _place_half(pages[-1], size, names, units, upper)
+                    _place_half(pages[-1], need, units, upper)
         else:
-            _note(pages[-1], size, names, units)
+            _note(pages[-1], need, units)
     sheets = []
     for page in pages:
         marks = (*page.marks, *ruler_marks((MARGIN, MARGIN + foot), units))
@@ -144,9 +153,9 @@ def gauge_sheets(
     return tuple(sheets)
 
 
-def _place(page: _Page, size: float, names: tuple[str, ...], units: str) -> bool:
+def _place(page: _Page, need: Need, units: Units) -> bool:
     """Draw a gauge on the page, if it has room for it in one piece."""
-    across = points(size)
+    across = points(need.diameter_m)
     forms = (("hole", across + 2 * WALL), ("notch", across / 2 + JAW + WALL))
     for form, deep in forms:
         tall = across + 2 * WALL
@@ -156,42 +165,42 @@ def _place(page: _Page, size: float, names: tuple[str, ...], units: str) -> bool
         edge, middle = page.take(side, deep, tall)
         inward = 1.0 if side == 0 else -1.0
         if form == "hole":
-            gauge = Gauge(size, form, names, (edge + inward * deep / 2, middle))
+            gauge = Gauge(need.diameter_m, form, need.balloons, (edge + inward * deep / 2, middle))
             page.marks += hole_marks(gauge, units)
         else:
-            gauge = Gauge(size, form, names, (edge, middle))
+            gauge = Gauge(need.diameter_m, form, need.balloons, (edge, middle))
             page.marks += notch_marks(gauge, inward, units)
         page.gauges.append(gauge)
         return True
     return False
 
 
-def _place_half(page: _Page, size: float, names: tuple[str, ...], units: str, upper: bool) -> bool:
+def _place_half(page: _Page, need: Need, units: Units, upper: bool) -> bool:
     """Draw half a notch on the page, if it has room for it."""
-    radius = points(size) / 2
+    radius = points(need.diameter_m) / 2
     deep, tall = radius + JAW + WALL, radius + WALL + 20
     side = page.column_for(deep, tall)
     if side is None:
         return False
     edge, middle = page.take(side, deep, tall)
     line = middle - tall / 2 + 20 if upper else middle + tall / 2 - 20
-    gauge = Gauge(size, "half", names, (edge, line))
+    gauge = Gauge(need.diameter_m, "half", need.balloons, (edge, line))
     page.marks += half_marks(gauge, 1.0 if side == 0 else -1.0, upper, units)
     page.gauges.append(gauge)
     return True
 
 
-def _note(page: _Page, size: float, names: tuple[str, ...], units: str) -> None:
+def _note(page: _Page, need: Need, units: Units) -> None:
     """A gauge that no page has room for: what a tape measure shows round the balloon."""
     deep, tall = page.width - 2 * MARGIN, 44.0
     page.top = min(page.level)
     page.level = [page.top - tall, page.top - tall]
     page.reach = [MARGIN, MARGIN]
-    gauge = Gauge(size, "tape", names, (MARGIN, page.top - tall / 2))
+    gauge = Gauge(need.diameter_m, "tape", need.balloons, (MARGIN, page.top - tall / 2))
     page.gauges.append(gauge)
     page.marks += [
         Label((MARGIN, page.top - 16), tape_words(gauge, units), 11, INK, "start", bold=True),
-        Label((MARGIN, page.top - 30), ", ".join(names), 9, SOFT, "start"),
+        Label((MARGIN, page.top - 30), "; ".join(need.balloons), 9, SOFT, "start"),
         Polyline(
             ((MARGIN, page.top - tall + 6), (MARGIN + deep, page.top - tall + 6)),
             Ink(stroke=SOFT, width=0.5),

@@ -6,6 +6,7 @@ import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
+from buildplan.design.measures import METRES_PER_INCH, Units, length_words
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.line_art import INK, PAPER, SOFT, TYPE, WASH, arc
 from buildplan.drawing.marks import Circle, Curve, Ink, Label, Mark, Point, Polyline
@@ -40,37 +41,44 @@ class Gauge:
 
 def points(length_m: float) -> float:
     """A length in metres as points on paper."""
-    return length_m / 0.0254 * 72
+    return length_m / METRES_PER_INCH * INCH
 
 
-def diameter_words(diameter_m: float, units: str) -> str:
-    """The diameter in the units of the design, with the other unit after it."""
-    inches, cm = _short(diameter_m / 0.0254), _short(diameter_m * 100)
-    return f"{inches} in ({cm} cm)" if units == "in" else f"{cm} cm ({inches} in)"
+def diameter_words(diameter_m: float, units: Units) -> str:
+    """The diameter as the steps call it, and exactly in millimetres: `3 1/2 in (88.9 mm)`.
+
+    A diameter that the steps round is given exactly in its own unit too: `3.4 in (86.4 mm)`.
+    """
+    said = length_words(diameter_m, units)
+    per_unit, step = (METRES_PER_INCH, 0.25) if units == "in" else (0.01, 0.5)
+    parts = diameter_m / per_unit / step
+    if abs(parts - round(parts)) > 1e-3 * parts:
+        said = f"{_short(diameter_m / per_unit)} {units}"
+    return f"{said} ({_short(diameter_m * 1000, 1)} mm)"
 
 
-def _short(value: float) -> str:
-    return f"{value:.2f}".rstrip("0").rstrip(".")
+def _short(value: float, places: int = 2) -> str:
+    return f"{value:.{places}f}".rstrip("0").rstrip(".")
 
 
-def balloon_words(balloon: BalloonType, units: str) -> str:
-    nominal = balloon.nominal_m / (0.0254 if units == "in" else 0.01)
-    return f"{balloon.label} {_short(nominal)} {units} {balloon.kind}"
+def balloon_words(balloon: BalloonType, units: Units) -> str:
+    """`deep blue, 12 in link`."""
+    return f"{balloon.label}, {length_words(balloon.nominal_m, units)} {balloon.kind}"
 
 
-def tape_words(gauge: Gauge, units: str) -> str:
+def tape_words(gauge: Gauge, units: Units) -> str:
     round_m = math.pi * gauge.diameter_m
-    value = f"{round_m / 0.0254:.1f} in" if units == "in" else f"{round_m * 100:.1f} cm"
+    value = f"{round_m / METRES_PER_INCH:.1f} in" if units == "in" else f"{round_m * 100:.1f} cm"
     return f"{diameter_words(gauge.diameter_m, units)}: a tape measure round it shows {value}"
 
 
-def gauge_words(gauge: Gauge, units: str) -> str:
+def gauge_words(gauge: Gauge, units: Units) -> str:
     what = {
         "hole": "a hole",
         "notch": "a notch between two jaws",
         "half": "half a notch, to be taped to its other half,",
     }
-    names = ", ".join(gauge.balloons)
+    names = "; ".join(gauge.balloons)
     if gauge.form == "tape":
         return f"{tape_words(gauge, units)}, for {names}."
     size = diameter_words(gauge.diameter_m, units)
@@ -109,7 +117,7 @@ def _wrapped(words: Sequence[str], width: float, size: float) -> Iterator[str]:
         yield line
 
 
-def _names(gauge: Gauge, units: str, middle: Point, width: float) -> list[Mark]:
+def _names(gauge: Gauge, units: Units, middle: Point, width: float) -> list[Mark]:
     """The gauge's size and its balloons, centred on a point."""
     title = diameter_words(gauge.diameter_m, units)
     big = 15.0
@@ -122,7 +130,7 @@ def _names(gauge: Gauge, units: str, middle: Point, width: float) -> list[Mark]:
     return marks
 
 
-def hole_marks(gauge: Gauge, units: str) -> list[Mark]:
+def hole_marks(gauge: Gauge, units: Units) -> list[Mark]:
     (x, y), radius = gauge.mouth, gauge.diameter / 2
     side = radius + WALL
     return [
@@ -133,7 +141,7 @@ def hole_marks(gauge: Gauge, units: str) -> list[Mark]:
     ]
 
 
-def notch_marks(gauge: Gauge, inward: float, units: str) -> list[Mark]:
+def notch_marks(gauge: Gauge, inward: float, units: Units) -> list[Mark]:
     (x, y), radius = gauge.mouth, gauge.diameter / 2
     deep, centre = JAW + radius + WALL, (x + inward * JAW, y)
     bend = arc(centre, radius, 90, 90 - inward * 180, CUT)
@@ -154,7 +162,7 @@ def notch_marks(gauge: Gauge, inward: float, units: str) -> list[Mark]:
     ]
 
 
-def half_marks(gauge: Gauge, inward: float, upper: bool, units: str) -> list[Mark]:
+def half_marks(gauge: Gauge, inward: float, upper: bool, units: Units) -> list[Mark]:
     (x, y), radius = gauge.mouth, gauge.diameter / 2
     up = 1.0 if upper else -1.0
     deep = JAW + radius + WALL
@@ -187,7 +195,7 @@ def _straight(start: Point, finish: Point) -> tuple[Point, Point, Point]:
     )
 
 
-def ruler_marks(at: Point, units: str) -> list[Mark]:
+def ruler_marks(at: Point, units: Units) -> list[Mark]:
     """Lines of exactly 100 mm and 4 in, one over the other, to check the printer's scale."""
     x, y = at[0], at[1] + 22
     thin, thick = Ink(stroke=INK, width=0.5), Ink(stroke=INK, width=1.0)

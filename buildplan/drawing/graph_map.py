@@ -16,7 +16,8 @@ from itertools import pairwise
 import networkx as nx
 import numpy as np
 
-from buildplan.drawing.line_art import INK, SOFT, TYPE
+from buildplan.drawing.fonts import text_width
+from buildplan.drawing.line_art import INK, PAPER, SOFT, TYPE, between
 from buildplan.drawing.map_style import (
     chain_style,
     joint_marks,
@@ -24,12 +25,13 @@ from buildplan.drawing.map_style import (
     legend,
     link_marks,
 )
-from buildplan.drawing.marks import Curve, Ink, Label, Mark, Picture, Point
+from buildplan.drawing.marks import Curve, Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.framework.counts import multigraph
 from buildplan.framework.model import Framework
 
 Layout = dict[str, Point]
 CLEAR = 6.0  # bare paper between two discs
+LETTER_ROOM = 22.0  # least bare line that a chain's letter is set on
 
 
 def graph_map(framework: Framework, width: float, height: float) -> tuple[Picture, ...]:
@@ -144,10 +146,27 @@ def _diagram(framework: Framework, spots: Layout, radius: float) -> list[Mark]:
             marks.append(_bowed(a, b, copy, Ink(stroke=INK, width=style.width, dash=style.dash)))
         else:
             marks += link_marks(a, b, style)
+    if len(framework.chains) > 1:
+        for link in framework.links:
+            a, b = spots[link.start], spots[link.finish]
+            if math.dist(a, b) >= 2 * radius + LETTER_ROOM:
+                letter = framework.chains[chain_of[link.id]].letter
+                marks += _letter(between(a, b), letter)
     for joint, at in spots.items():
         locked = joint in framework.lock_at
         marks += joint_marks(at, radius, joint, skipped=False, locked=locked, repeat=False)
     return marks
+
+
+def _letter(at: Point, letter: str) -> list[Mark]:
+    """A chain's letter on one of its lines, paper left bare behind it."""
+    half = text_width(letter, TYPE) / 2 + 1
+    x, y = at
+    box = ((x - half, y - 4.5), (x + half, y - 4.5), (x + half, y + 4.5), (x - half, y + 4.5))
+    return [
+        Polyline(box, Ink(fill=PAPER), closed=True),
+        Label((x, y - TYPE * 0.36), letter, TYPE, INK),
+    ]
 
 
 def _bowed(a: Point, b: Point, copy: int, ink: Ink) -> Curve:

@@ -112,6 +112,11 @@ class TubePlan:
         return found
 
     @cached_property
+    def shared(self) -> frozenset[str]:
+        """Links that more than one brace uses."""
+        return frozenset(link for brace in self.framework.braces for link in brace.shared)
+
+    @cached_property
     def _between(self) -> dict[frozenset[str], str]:
         across = [link for brace in self.framework.braces for link in brace.links]
         links = [self.framework.link[id_] for id_ in (*across, *self.framework.singles)]

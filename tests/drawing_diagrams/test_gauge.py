@@ -14,6 +14,7 @@ from diagram_pieces import assert_inside, assert_readable, sized, star
 from pypdf import PdfReader
 from pypdf.generic import ContentStream
 
+from buildplan.design.measures import Units
 from buildplan.drawing.gauge import GaugeSheet, gauge_sheets, gauge_template
 from buildplan.drawing.marks import Label, Picture
 from buildplan.drawing.pdf import picture_pdf
@@ -91,7 +92,7 @@ def test_notch_is_true_in_the_pdf(
 
 
 @pytest.mark.parametrize(("gauge", "units", "mm"), [(15, "cm", 150.0), (2.5, "in", 63.5)])
-def test_hole_is_true_in_the_pdf(gauge: float, units: str, mm: float) -> None:
+def test_hole_is_true_in_the_pdf(gauge: float, units: Units, mm: float) -> None:
     (sheet,) = gauge_sheets(sized([gauge], units), A4, units)
     assert forms((sheet,)) == [[("hole", mm)]]
     circles = [path for path, curved in pdf_paths(sheet.picture) if curved]
@@ -111,6 +112,22 @@ def test_template_is_true() -> None:
     assert extent(circles[0])[0] == pytest.approx(576, abs=0.01)
     assert "8 in" in picture.alt
     assert "12 in link" in picture.alt
+
+
+@pytest.mark.parametrize(
+    ("gauge", "units", "words"),
+    [
+        (3.5, "in", "3 1/2 in (88.9 mm)"),
+        (8, "in", "8 in (203.2 mm)"),
+        (3.4, "in", "3.4 in (86.4 mm)"),
+        (20, "cm", "20 cm (200 mm)"),
+        (20.32, "cm", "20.32 cm (203.2 mm)"),
+    ],
+)
+def test_a_gauge_is_called_as_in_the_steps(gauge: float, units: Units, words: str) -> None:
+    (sheet, *_) = gauge_sheets(sized([gauge], units), A4, units)
+    assert words in [mark.text for mark in sheet.picture.marks if isinstance(mark, Label)]
+    assert words in sheet.picture.alt
 
 
 def test_ruler_is_true() -> None:

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from buildplan.drawing.colours import luminance, mix
+from buildplan.drawing.colours import luminance, mix, shade
 from buildplan.drawing.line_art import INK, PAPER, TYPE, arrow, between, rope, smooth
 from buildplan.drawing.looks import quantised_line
 from buildplan.drawing.marks import Circle, Ink, Label, Look, Mark, Picture, Point, Polyline
@@ -51,7 +51,7 @@ def told_apart(colour: str, other: str) -> str:
     or darker, so that a knot's two strands can be told apart."""
     if colour != other:
         return other
-    return mix(colour, PAPER, 0.45) if luminance(colour) < 0.45 else mix(colour, INK, 0.25)
+    return mix(colour, PAPER, 0.45) if luminance(colour) < 0.45 else shade(colour, -0.22)
 
 
 def picture(marks: Sequence[Mark], alt: str) -> Picture:
