@@ -8,15 +8,12 @@ from functools import cached_property
 from itertools import combinations
 
 import numpy as np
-import numpy.typing as npt
 from scipy.spatial import cKDTree
 
 from buildplan.framework.model import Framework
 from buildplan.shape.constants import Constant
-from buildplan.shape.model import FloatArray
+from buildplan.shape.model import FloatArray, IntArray
 from buildplan.shape.springs import Springs, springs_between
-
-IntArray = npt.NDArray[np.int_]
 
 
 @dataclass(frozen=True)

@@ -40,7 +40,7 @@ from buildplan.shape.starts import spread_starts
 class Settings:
     """How hard to look.
 
-    `starts` is the number of starts tried, `seed` makes the shaken ones repeatable,
+    `starts` is the number of starts tried (two at most for a piece of more than MANY_JOINTS), `seed` makes the shaken ones repeatable,
     `tolerance_n` the force left at rest, `strain_allowed` the largest change of a link's length
     that still counts as closing, `overlap_allowed` how far bodies that share no joint may press
     into each other as a share of touching distance.
@@ -55,6 +55,7 @@ class Settings:
 
 
 DEFAULT = Settings()
+MANY_JOINTS = 2000
 
 
 def _twins(framework: Framework) -> np.ndarray:
@@ -65,12 +66,13 @@ def _twins(framework: Framework) -> np.ndarray:
 def _starts(framework: Framework, bodies: Bodies, settings: Settings) -> list[FloatArray]:
     """Starts to relax from: the closed plan and shaken ones, or layouts of a bare graph."""
     chance = np.random.default_rng(settings.seed)
+    count = settings.starts if bodies.joints <= MANY_JOINTS else min(settings.starts, 2)
     if not framework.cells:
-        return spread_starts(bodies, settings.starts, chance)
+        return spread_starts(bodies, count, chance)
     plan = plan_of(framework)
     level = np.zeros(len(plan.turn))
     found = []
-    for attempt in range(settings.starts):
+    for attempt in range(count):
         shake = 0.0 if attempt == 0 else 0.25
         free = plan.turn_ease > plan.turn_ease.min() if np.ptp(plan.turn_ease) > 0 else level > 0
         turn = plan.turn + shake * free * chance.standard_normal(len(level))

@@ -16,6 +16,7 @@ import numpy.typing as npt
 from buildplan.design.problems import Problem
 
 FloatArray = npt.NDArray[np.float64]
+IntArray = npt.NDArray[np.int_]
 
 
 @dataclass(frozen=True)

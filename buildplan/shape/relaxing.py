@@ -16,12 +16,13 @@ import numpy.typing as npt
 from scipy import sparse
 from scipy.optimize import minimize
 
-from buildplan.shape.bodies import Bodies, IntArray
+from buildplan.shape.bodies import Bodies
 from buildplan.shape.factors import symmetric_factors
-from buildplan.shape.model import FloatArray
+from buildplan.shape.model import FloatArray, IntArray
 from buildplan.shape.springs import Springs, energy_and_gradient, stiffness_matrix, together
 
-NEWTON_STEPS, QUASI_NEWTON_STEPS = 60, 500
+NEWTON_STEPS, QUASI_NEWTON_STEPS = 100, 500
+LONGEST_SHARE = 0.05  # of the piece's size: the farthest that one step may move a joint
 
 ContactsOf = Callable[[IntArray], Springs]
 NeighboursOf = Callable[[FloatArray, float], IntArray]
@@ -220,7 +221,8 @@ def relax_apart(
     for _ in range(12):
         pairs = neighbours_of(positions, skin)
         active = together([springs, contacts_of(pairs)]) if len(pairs) else springs
-        result = relax(active, basis, positions, tolerance_n, skin / 2, load_n)
+        longest = max(skin, LONGEST_SHARE * float(np.ptp(positions, axis=0).max()))
+        result = relax(active, basis, positions, tolerance_n, longest, load_n)
         iterations += result.iterations
         positions = result.positions_m
         met = neighbours_of(positions, 0.0)

@@ -13,8 +13,7 @@ from dataclasses import dataclass
 import numpy as np
 from scipy.spatial import ConvexHull, cKDTree
 
-from buildplan.shape.bodies import IntArray
-from buildplan.shape.model import FloatArray
+from buildplan.shape.model import FloatArray, IntArray
 
 EQUAL = 1e-3  # poses within this share of each other count as equally stable
 LEVEL = 0.1  # of a body's radius: how much higher a body may lie and still help to carry
@@ -174,7 +173,7 @@ def inside_by(corners: FloatArray, point: FloatArray) -> float:
     A hull without area (fewer than three corners not on a line) has no inside: 0 or less.
     """
     spread = corners - corners.mean(axis=0)
-    if len(corners) < 3 or np.linalg.svd(spread, compute_uv=False)[1] < 1e-9:
+    if len(corners) < 3 or np.linalg.eigvalsh(spread.T @ spread)[0] < 1e-12:
         return -float(np.linalg.norm(corners - point, axis=1).min(initial=np.inf))
     return -float(ConvexHull(corners).equations.dot(np.append(point, 1.0)).max())
 

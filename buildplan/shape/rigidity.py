@@ -12,9 +12,8 @@ from dataclasses import dataclass
 import numpy as np
 from scipy import sparse
 
-from buildplan.shape.bodies import IntArray
 from buildplan.shape.factors import symmetric_factors
-from buildplan.shape.model import FloatArray
+from buildplan.shape.model import FloatArray, IntArray
 
 RANK_TOLERANCE = 1e-9  # of the largest singular value
 COARSE_TOLERANCE = 1e-6  # the same for large pieces, whose rank is told from squares

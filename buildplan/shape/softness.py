@@ -14,9 +14,9 @@ from scipy import sparse
 from scipy.sparse.linalg import LinearOperator, eigsh
 from scipy.spatial import cKDTree
 
-from buildplan.shape.bodies import Bodies, IntArray
+from buildplan.shape.bodies import Bodies
 from buildplan.shape.factors import symmetric_factors
-from buildplan.shape.model import ExtraBrace, FloatArray, SoftMode
+from buildplan.shape.model import ExtraBrace, FloatArray, IntArray, SoftMode
 from buildplan.shape.springs import springs_between, stiffness_matrix
 
 SOUGHT = 12  # modes looked for, six of which are rigid motions

@@ -16,7 +16,7 @@ import numpy as np
 import numpy.typing as npt
 from scipy import sparse
 
-from buildplan.shape.model import FloatArray
+from buildplan.shape.model import FloatArray, IntArray
 
 SHORTEST_M = 1e-12  # keeps the direction of a spring of no length finite
 
@@ -34,6 +34,27 @@ class Springs:
     def columns(self) -> sparse.csr_array:
         """The rows turned over, (joints, springs)."""
         return sparse.csr_array(self.rows.T)
+
+    @cached_property
+    def pattern(self) -> tuple[sparse.csr_array, IntArray, IntArray]:
+        """Where springs put their 3 by 3 blocks in the stiffness matrix.
+
+        A matrix (blocks, springs) that sums the springs' blocks into those of the matrix, and the
+        block indices and row pointers of a BSR matrix.
+        """
+        joints = self.rows.shape[1]
+        count = np.diff(self.rows.indptr)
+        first = np.repeat(np.arange(len(self.rows.data)), np.repeat(count, count))
+        start = np.repeat(self.rows.indptr[:-1], count**2)
+        within = np.arange(len(first)) - np.repeat(np.cumsum(count**2) - count**2, count**2)
+        second = start + within % np.repeat(count, count**2)
+        place = self.rows.indices[first].astype(np.int64) * joints + self.rows.indices[second]
+        blocks, block = np.unique(place, return_inverse=True)
+        weight = self.rows.data[first] * self.rows.data[second]
+        spring = np.repeat(np.arange(len(self)), count**2)
+        summing = sparse.csr_array((weight, (block, spring)), shape=(len(blocks), len(self)))
+        pointers = np.searchsorted(blocks // joints, np.arange(joints + 1))
+        return summing, blocks % joints, pointers
 
     def __len__(self) -> int:
         return int(self.rows.shape[0])
@@ -119,17 +140,14 @@ def stiffness_matrix(springs: Springs, positions_m: FloatArray) -> sparse.csr_ar
     k n n' + k (1 - r / l) (I - n n'): its own stiffness along, and the tension's across.
     """
     vector = springs.rows @ positions_m
-    length = np.maximum(np.linalg.norm(vector, axis=1), SHORTEST_M)
-    at_work = ~springs.push_only | (length < springs.rest_m)
-    rows, vector, length = springs.rows[at_work], vector[at_work], length[at_work]
-    stiffness, rest = springs.stiffness_n_per_m[at_work], springs.rest_m[at_work]
+    length = np.maximum(np.sqrt(np.einsum("ij,ij->i", vector, vector)), SHORTEST_M)
+    idle = springs.push_only & (length >= springs.rest_m)
+    stiffness = np.where(idle, 0.0, springs.stiffness_n_per_m)
+    across = stiffness * (1 - springs.rest_m / length)
     direction = vector / length[:, None]
-    along = np.einsum("si,sj->sij", direction, direction)
-    across = np.eye(3) - along
-    blocks = stiffness[:, None, None] * (along + (1 - rest / length)[:, None, None] * across)
-    count = len(length)
-    middle = sparse.bsr_array(
-        (blocks, np.arange(count), np.arange(count + 1)), shape=(3 * count, 3 * count)
-    )
-    spread = sparse.csr_array(sparse.kron(rows, sparse.eye_array(3), format="csr"))
-    return sparse.csr_array(spread.T @ (middle.tocsr() @ spread))
+    blocks = ((stiffness - across)[:, None] * direction)[:, :, None] * direction[:, None, :]
+    blocks[:, [0, 1, 2], [0, 1, 2]] += across[:, None]
+    summing, indices, pointers = springs.pattern
+    data = (summing @ blocks.reshape(-1, 9)).reshape(-1, 3, 3)
+    size = 3 * springs.rows.shape[1]
+    return sparse.bsr_array((data, indices, pointers), shape=(size, size)).tocsr()

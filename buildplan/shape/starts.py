@@ -11,6 +11,7 @@ import numpy as np
 from scipy import sparse
 from scipy.sparse.csgraph import connected_components, dijkstra
 from scipy.sparse.linalg import eigsh
+from scipy.spatial.distance import pdist, squareform
 
 from buildplan.shape.bodies import Bodies
 from buildplan.shape.model import FloatArray
@@ -58,13 +59,14 @@ def _majorised(places: FloatArray, distance: FloatArray, rounds: int = 60) -> Fl
     """Bring the stress of `places` down (SMACOF, weights 1 / distance^2)."""
     weight = np.where(distance > 0, 1 / np.maximum(distance, 1e-12) ** 2, 0.0)
     across = np.diag(weight.sum(axis=1)) - weight
-    inverse = np.linalg.pinv(across)
+    # across has the constant vector as its only null vector: its pseudo-inverse by a rank-one shift
+    inverse = np.linalg.inv(across + 1.0 / len(places)) - 1.0 / len(places)
     for _ in range(rounds):
-        apart = np.linalg.norm(places[:, None] - places[None], axis=2)
+        apart = squareform(pdist(places))
         ratio = weight * distance / np.maximum(apart, 1e-9)
         np.fill_diagonal(ratio, 0.0)
         moved = inverse @ ((np.diag(ratio.sum(axis=1)) - ratio) @ places)
-        done = np.abs(moved - places).max() < 1e-5 * distance.max()
+        done = np.abs(moved - places).max() < 1e-4 * distance.max()
         places = moved
         if done:
             break

@@ -12,9 +12,8 @@ import numpy as np
 import numpy.typing as npt
 from scipy import sparse
 
-from buildplan.shape.bodies import IntArray
 from buildplan.shape.factors import symmetric_factors
-from buildplan.shape.model import FloatArray
+from buildplan.shape.model import FloatArray, IntArray
 from buildplan.shape.rigidity import rigidity_matrix
 
 SINGULAR = 1e-12  # least pivot over the largest
