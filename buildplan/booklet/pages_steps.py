@@ -24,8 +24,9 @@ from buildplan.booklet.press import (
 from buildplan.booklet.step_pictures import StepPictures, step_pictures
 from buildplan.sequence.model import Stage, Step
 
-TEXT_SHARE = 0.56
-COLUMN_GAP = 20.0
+TEXT_SHARE = 0.5
+COLUMN_GAP = 14.0
+LEAST_HEIGHT, MOST_HEIGHT = 132.0, 200.0
 GAP = 8.0
 BLOCK_GAP = 16.0
 NUMBER_WIDTH = 34.0
@@ -107,40 +108,56 @@ def _first_of_stage(steps: Sequence[Step], stage: Stage) -> int:
     return next(step.number for step in steps if step.stage is stage)
 
 
-def _block(book: Book, step: Step) -> Block:
+def _heights(book: Book, step: Step, words_width: float, ticks_width: float) -> tuple[float, float]:
+    """Heights of the words and of what is to be ticked."""
+    words = sum(
+        paragraph_height(markup, style, words_width) + ROW_GAP
+        for style, markup in _paragraphs(book, step)
+    )
+    ticks = sum(
+        paragraph_height(row, BODY, ticks_width - TICK_WIDTH) + ROW_GAP for row in _ticks(step)
+    )
+    return words, ticks
+
+
+def _wide_columns(book: Book) -> tuple[float, float]:
+    words_width = book.paper.measure * TEXT_SHARE
+    return words_width, book.paper.measure - words_width - COLUMN_GAP
+
+
+def _room(book: Book) -> float:
+    return book.paper.top - book.paper.bottom
+
+
+def _picture_height(book: Book, group: Sequence[Step]) -> float:
+    """The height of pictures with which a group of steps fits one page."""
+    words = sum(max(_heights(book, step, *_wide_columns(book))) for step in group)
+    gaps = len(group) * (HEADING.leading + 2 * GAP + BLOCK_GAP)
+    fits = (_room(book) - words - gaps) / len(group)
+    return float(min(max(fits, LEAST_HEIGHT), MOST_HEIGHT))
+
+
+def _block(book: Book, step: Step, height: float) -> Block:
     measure = book.paper.measure
-    pictures = step_pictures(book, step, measure)
+    pictures = step_pictures(book, step, measure, height)
     narrow = len(pictures.placed) == 1 and pictures.placed[0].picture.width < measure / 2
     if narrow:
-        words_width = ticks_width = measure - pictures.placed[0].picture.width - COLUMN_GAP
+        width = measure - pictures.placed[0].picture.width - COLUMN_GAP
+        widths = (width, width)
     else:
-        words_width = measure * TEXT_SHARE
-        ticks_width = measure - words_width - COLUMN_GAP
-    return Block(
-        step,
-        pictures,
-        narrow,
-        words_width,
-        sum(
-            paragraph_height(markup, style, words_width) + ROW_GAP
-            for style, markup in _paragraphs(book, step)
-        ),
-        ticks_width,
-        sum(
-            paragraph_height(row, BODY, ticks_width - TICK_WIDTH) + ROW_GAP for row in _ticks(step)
-        ),
-    )
+        widths = _wide_columns(book)
+    words_height, ticks_height = _heights(book, step, *widths)
+    return Block(step, pictures, narrow, widths[0], words_height, widths[1], ticks_height)
 
 
-def _groups(blocks: Sequence[Block]) -> list[list[Block]]:
-    """Blocks that must share a page: steps taken together stand next to one another."""
-    groups: list[list[Block]] = []
-    for block in blocks:
-        previous = groups[-1][-1].step if groups else None
-        if previous is not None and previous.taken_with == block.step.number:
-            groups[-1].append(block)
+def _groups(steps: Sequence[Step]) -> list[list[Step]]:
+    """Steps that must share a page: those taken together stand next to one another."""
+    groups: list[list[Step]] = []
+    for step in steps:
+        if groups and groups[-1][-1].taken_with == step.number:
+            groups[-1].append(step)
         else:
-            groups.append([block])
+            groups.append([step])
     return groups
 
 
@@ -151,7 +168,7 @@ def _pages(groups: Sequence[Sequence[Block]], room: float) -> list[list[Block]]:
     for group in _that_fit(groups, room):
         height = sum(block.height + BLOCK_GAP for block in group)
         part = PART[group[0].step.stage]
-        if used + height > room or PART[pages[-1][-1].step.stage] != part:
+        if used + height - BLOCK_GAP > room or PART[pages[-1][-1].step.stage] != part:
             pages.append([])
             used = 0.0
         pages[-1] += group
@@ -162,7 +179,7 @@ def _pages(groups: Sequence[Sequence[Block]], room: float) -> list[list[Block]]:
 def _that_fit(groups: Sequence[Sequence[Block]], room: float) -> Iterator[Sequence[Block]]:
     """The groups, those too tall for one page taken apart."""
     for group in groups:
-        if sum(block.height + BLOCK_GAP for block in group) <= room:
+        if sum(block.height + BLOCK_GAP for block in group) - BLOCK_GAP <= room:
             yield group
         else:
             yield from ([block] for block in group)
@@ -220,6 +237,8 @@ def _leaf(book: Book, blocks: Sequence[Block]) -> Leaf:
 
 def step_leaves(book: Book) -> list[Leaf]:
     """Every step page, in order."""
-    blocks = [_block(book, step) for step in book.steps]
-    room = book.paper.top - book.paper.bottom
-    return [_leaf(book, page) for page in _pages(_groups(blocks), room)]
+    groups = [
+        [_block(book, step, _picture_height(book, group)) for step in group]
+        for group in _groups(book.steps)
+    ]
+    return [_leaf(book, page) for page in _pages(groups, _room(book))]

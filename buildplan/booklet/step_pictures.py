@@ -18,7 +18,6 @@ from buildplan.framework.model import Cell
 from buildplan.sequence.model import Kind, Step
 
 GAP = 10.0
-HEIGHT = 186.0
 PLACE_WIDTH = 108.0
 WIDEST_CLOSEUP = 270.0
 CELL_WIDTH = 250.0
@@ -46,8 +45,8 @@ ON_THE_PIECE = frozenset({Kind.BRACE, Kind.SINGLE, Kind.JOIN, Kind.LOCK})
 ON_THE_WHOLE = frozenset({Kind.LAY, Kind.INSPECT})
 
 
-def step_pictures(book: Book, step: Step, measure: float) -> StepPictures:
-    """The pictures of a step, in rows `measure` points wide.
+def step_pictures(book: Book, step: Step, measure: float, height: float) -> StepPictures:
+    """The pictures of a step, in rows `measure` points wide and, on the piece, `height` high.
 
     Work on the piece gets a close-up of the joints where hands meet (two when one view hides
     some of it), a diagram of what is tied to what where the course turns, and the whole piece
@@ -67,15 +66,15 @@ def step_pictures(book: Book, step: Step, measure: float) -> StepPictures:
     pictures: list[Picture] = []
     room = measure - PLACE_WIDTH - GAP
     if cell is not None:
-        diagram = cell_diagram(book.framework, cell.number, CELL_WIDTH, HEIGHT)
+        diagram = cell_diagram(book.framework, cell.number, CELL_WIDTH, height)
         pictures.append(_captioned(diagram, f"Diagram of step {step.number}"))
         room -= CELL_WIDTH + GAP
-    pictures = [*_closeups(book, step, room, one=cell is not None), *pictures]
-    pictures.append(_on_the_piece(book, step, PLACE_WIDTH, HEIGHT))
+    pictures = [*_closeups(book, step, room, height, one=cell is not None), *pictures]
+    pictures.append(_on_the_piece(book, step, PLACE_WIDTH, height))
     if _is_first_of_kind(book, step):
         pictures += moves
         if brace and cell is None:
-            diagram = section_diagram(book.framework, brace, HEIGHT)
+            diagram = section_diagram(book.framework, brace, height)
             pictures.append(_captioned(diagram, f"Diagram of step {step.number}"))
     return _rows(pictures, measure)
 
@@ -147,8 +146,9 @@ def _row_words(step: Step) -> str:
     return "; ".join(turn.words for turn in step.turns)
 
 
-def _closeups(book: Book, step: Step, room: float, one: bool) -> list[Picture]:
-    """Close-ups of a step that share `room` points across."""
+def _closeups(book: Book, step: Step, room: float, height: float, one: bool) -> list[Picture]:
+    """Close-ups of a step, `height` points high, that share `room` across; at most one, or
+    two."""
     joints = _joints(step)
     scene = _scene(book, step)
     cameras = closeup_cameras(scene, joints)
@@ -161,7 +161,7 @@ def _closeups(book: Book, step: Step, room: float, one: bool) -> list[Picture]:
             scene,
             camera,
             width,
-            HEIGHT,
+            height,
             joints,
             ties=joints,
             labels=joints,
