@@ -150,6 +150,16 @@ def _block(book: Book, step: Step, height: float) -> Block:
     return Block(step, pictures, narrow, widths[0], words_height, widths[1], ticks_height)
 
 
+def _blocks(book: Book, group: Sequence[Step]) -> list[Block]:
+    """A group laid out to fit one page, if its pictures can be made small enough."""
+    height = _picture_height(book, group)
+    blocks = [_block(book, step, height) for step in group]
+    over = sum(block.height + BLOCK_GAP for block in blocks) - BLOCK_GAP - _room(book)
+    if over > 0 and height - over / len(group) >= LEAST_HEIGHT:
+        blocks = [_block(book, step, height - over / len(group)) for step in group]
+    return blocks
+
+
 def _groups(steps: Sequence[Step]) -> list[list[Step]]:
     """Steps that must share a page: those taken together stand next to one another."""
     groups: list[list[Step]] = []
@@ -237,8 +247,5 @@ def _leaf(book: Book, blocks: Sequence[Block]) -> Leaf:
 
 def step_leaves(book: Book) -> list[Leaf]:
     """Every step page, in order."""
-    groups = [
-        [_block(book, step, _picture_height(book, group)) for step in group]
-        for group in _groups(book.steps)
-    ]
+    groups = [_blocks(book, group) for group in _groups(book.steps)]
     return [_leaf(book, page) for page in _pages(groups, _room(book))]

@@ -20,7 +20,7 @@ from buildplan.sequence.model import Kind, Step
 GAP = 10.0
 PLACE_WIDTH = 108.0
 WIDEST_CLOSEUP = 270.0
-CELL_WIDTH = 250.0
+CELL_WIDTH = 226.0
 WHOLE_HEIGHT = 300.0
 
 
