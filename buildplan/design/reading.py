@@ -7,6 +7,7 @@ from itertools import islice
 from pathlib import Path
 
 from pydantic import ValidationError
+from pydantic_core import ErrorDetails
 
 from buildplan.design.checks import check
 from buildplan.design.mistake import Mistake, path_in_words
@@ -42,13 +43,19 @@ def read_design(path: Path, known_constants: Collection[str] | None = None) -> D
     data = plain(source.root)
     design = None
     mistakes = list(source.mistakes)
+    errors: list[ErrorDetails] = []
     try:
         design = Design.model_validate(data)
     except ValidationError as error:
-        mistakes += mistakes_in(error, data, MOST_PROBLEMS + 1)
-    mistakes += islice(check(data, known_constants), MOST_PROBLEMS + 1)
+        errors = error.errors(include_url=False)
+        mistakes += mistakes_in(errors[:MOST_PROBLEMS], data)
+    mistakes += islice(check(data, known_constants), MOST_PROBLEMS)
     if design is None or mistakes:
-        raise DesignProblemsError(file, _in_file_order(mistakes, source.root), _name(source.root))
+        problems = _in_file_order(mistakes, source.root)
+        if max(len(problems), len(errors)) >= MOST_PROBLEMS:
+            more = Problem("there may be more problems than these", "mend these first")
+            problems = [*problems[:MOST_PROBLEMS], more]
+        raise DesignProblemsError(file, problems, _name(source.root))
     return design
 
 
@@ -102,11 +109,7 @@ def _in_file_order(mistakes: Iterable[Mistake], root: Node) -> list[Problem]:
         Problem(one.message, one.suggestion, path_in_words(one.at), line)
         for (line, _), one in placed
     ]
-    once = list(dict.fromkeys(problems))
-    if len(once) > MOST_PROBLEMS:
-        more = Problem(f"there are more problems than these {MOST_PROBLEMS:,}", "mend these first")
-        return [*once[:MOST_PROBLEMS], more]
-    return once
+    return list(dict.fromkeys(problems))
 
 
 def _name(root: Keys) -> str:

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import Any, get_origin
 
-from pydantic import ValidationError
+from pydantic_core import ErrorDetails
 
 from buildplan.design.known import choices, described, form_in_words, types_at
 from buildplan.design.mistake import Mistake, Path, key_in_words, nearest, one_of, shown
@@ -43,10 +43,10 @@ _ITEMS = {
 }
 
 
-def mistakes_in(error: ValidationError, data: object, most: int) -> Iterator[Mistake]:
-    """What `error` found wrong in `data`, in our own words; at most the first `most`."""
+def mistakes_in(errors: Iterable[ErrorDetails], data: object) -> Iterator[Mistake]:
+    """What pydantic found wrong in `data`, in our own words."""
     found = []
-    for one in error.errors(include_url=False)[:most]:
+    for one in errors:
         at, is_key = _place(one["loc"], data)
         found.append((one, at, is_key))
     misspelt = set(_misspelt([(one["type"], at) for one, at, _ in found]))
@@ -56,7 +56,7 @@ def mistakes_in(error: ValidationError, data: object, most: int) -> Iterator[Mis
         if is_key:
             message, suggestion = _wrong_key(at)
         else:
-            limits = one.get("ctx", {})
+            limits: Mapping[str, Any] = one.get("ctx", {})
             message, suggestion = _words(one["type"], at, _value_at(at, data), limits)
         yield Mistake(at, message, suggestion)
 

@@ -32,6 +32,7 @@ from buildplan.design.yaml_scalars import (
 from buildplan.design.yaml_words import parse_problem
 
 MAX_NESTING = 40
+MAX_NODES = 200_000  # a listed piece of 20,000 balloons has 160,000
 MAX_ALIASED_NODES = 20_000
 MERGE = "<<"
 
@@ -125,6 +126,7 @@ class _Composer:
     mistakes: list[Mistake] = field(default_factory=list)
     # a node that is still being built stands as None
     anchors: dict[str, Node | None] = field(default_factory=dict)
+    composed: int = 0
     aliased: int = 0
 
     def document(self) -> Node:
@@ -162,6 +164,13 @@ class _Composer:
         if len(path) > MAX_NESTING:
             self._too_deep(event)
         assert isinstance(event, _NODE_EVENTS)
+        self.composed += 1
+        if self.composed > MAX_NODES:
+            self._refuse(
+                event,
+                f"this file holds more than {MAX_NODES:,} values, which no design does",
+                "use repeat for long courses",
+            )
         if event.anchor is not None:
             self.anchors[event.anchor] = None
         node: Node

@@ -132,6 +132,11 @@ def test_aliases_are_read_up_to_the_limit() -> None:
     assert "aliases" in refusal(listed(MAX_ALIASED_NODES + 1)).message
 
 
+def test_file_of_far_too_many_values_is_refused(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("buildplan.design.yaml_source.MAX_NODES", 50)
+    assert "more than 50 values" in refusal(RING).message
+
+
 @pytest.mark.parametrize("opening", ["[", "{a: ", "- ", "? "])
 def test_deep_nesting_is_refused(opening: str) -> None:
     problem = refusal(opening * 20_000)
