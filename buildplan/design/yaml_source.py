@@ -32,7 +32,7 @@ from buildplan.design.yaml_scalars import (
 from buildplan.design.yaml_words import parse_problem
 
 MAX_NESTING = 40
-MAX_NODES = 200_000  # a listed piece of 20,000 balloons has 160,000
+MAX_NODES = 200_000  # a listed piece of 20,000 balloons has about 100,000
 MAX_ALIASED_NODES = 20_000
 MERGE = "<<"
 
