@@ -30,10 +30,10 @@ from buildplan.drawing.marks import Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.framework.model import Framework, Role
 
 LEFT, RIGHT = 60.0, 50.0  # margins for the rows' letters, places and the faces' names
-HEAD = 44.0  # a strip's title, cell names and brace numbers
-ROW_GAPS = (31.0, 42.0)  # least and most between two rows
+HEAD = 43.0  # a strip's title, cell names and brace numbers
+ROW_GAPS = (29.5, 42.0)  # least and most between two rows
 DISC_GAPS = (13.0, 44.0)  # least and most bare line between two discs
-STRIP_GAP = 20.0
+STRIP_GAP = 14.0
 FACES = {3: ("front", "back", "outside"), 4: ("front", "inside", "back", "outside")}
 
 

@@ -12,7 +12,7 @@ from buildplan.drawing.colours import mix
 from buildplan.drawing.marks import Circle, Curve, Ink, Label, Mark, Point, Polyline
 
 INK = "#1F2A33"
-SOFT = "#5F6B75"
+SOFT = "#55616B"
 PALE = "#B4BCC3"
 WASH = "#E6EAED"
 PAPER = "#FFFFFF"

@@ -11,10 +11,11 @@ from diagram_pieces import assert_inside, assert_readable, listed, pieces, star,
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from buildplan.drawing.colours import contrast
 from buildplan.drawing.joint_map import joint_map
 from buildplan.drawing.line_art import INK, PAPER, SOFT
 from buildplan.drawing.map_layout import TubePlan
-from buildplan.drawing.map_style import LOCK_RADIUS
+from buildplan.drawing.map_style import JOINT_FILL, LOCK_RADIUS, REPEAT_FILL
 from buildplan.drawing.marks import Circle, Curve, Label, Picture, Point, Polyline
 from buildplan.framework.counts import multigraph
 from buildplan.framework.model import Framework
@@ -203,3 +204,11 @@ def test_crowded_listed_piece_is_written_out_in_rows() -> None:
     for sheet in sheets:
         assert_inside(sheet)
         assert_readable(sheet)
+
+
+@pytest.mark.parametrize(
+    ("text", "ground"), [(PAPER, JOINT_FILL), (SOFT, REPEAT_FILL), (SOFT, PAPER), (INK, PAPER)]
+)
+def test_labels_stand_out_from_their_discs(text: str, ground: str) -> None:
+    """WCAG 2.2, success criterion 1.4.3: a contrast of at least 4.5 : 1."""
+    assert contrast(text, ground) >= 4.5

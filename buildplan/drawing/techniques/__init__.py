@@ -30,7 +30,7 @@ Technique = Callable[..., Picture]  # of a framework; more arguments have defaul
 TECHNIQUES: Mapping[Kind, tuple[Technique, ...]] = MappingProxyType(
     {
         Kind.SIZE: (size_balloons,),
-        Kind.PAIR: (tie_pair, pair_rounds),
+        Kind.PAIR: (tie_pair,),
         Kind.TIE_OFF: (tie_off,),
         Kind.CHAIN: (chain_pairs,),
         Kind.CLOSE_RING: (close_ring,),
@@ -56,7 +56,7 @@ def moves(framework: Framework, step: Step) -> tuple[Picture, ...]:
         return (tie_off(framework, first.links[0]),)
     if step.kind is Kind.CHAIN and not first.adds:
         return (brace_chain(framework, (len(first.links),)),)
-    if step.kind is Kind.BRACE:
+    if step.kind is Kind.BRACE and first.links:
         number = next(b.number for b in framework.braces if first.links[0] in b.links)
         return (wrap_brace(framework, number), settle_joint(framework))
     return technique_pictures(framework, step.kind)
@@ -74,7 +74,7 @@ def _applies(draw: Technique, framework: Framework) -> bool:
         return any(len(chain.links) > 1 for brace in framework.braces for chain in brace.chains)
     if draw is tie_single:
         return bool(framework.singles)
-    if draw in (twist_lock, pair_rounds):
+    if draw is twist_lock:
         return bool(framework.locks)
     if draw is close_ring:
         return any(long.chain.closed for long in framework.chains)
