@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from buildplan.framework.model import Brace, Cell, Framework, LongChain
-from buildplan.sequence.operations import counts_along
+from buildplan.sequence.chains import counts_along
 
 
 @dataclass(frozen=True)

@@ -10,9 +10,9 @@ from itertools import groupby
 
 from buildplan.design.measures import Units, length_words
 from buildplan.framework.model import Framework, LongChain
+from buildplan.sequence.assembly import lock_waits_for
 from buildplan.sequence.grouping import Group
 from buildplan.sequence.model import Kind, Operation
-from buildplan.sequence.operations import lock_waits_for
 from buildplan.sequence.piece import Piece
 
 

@@ -1,0 +1,197 @@
+"""Operations on the laid chains: braces, singles, joints, and the locks of each.
+
+Two rules of the work decide the order along the piece:
+
+- Brace by brace, each locked before the next, so that nothing wanders.
+- A joint takes one lock. Where the very next brace is tied into a joint too, its lock waits
+  for that brace, so that the lock holds all that is tied there. A brace that comes back to
+  a joint later (the last brace of a closed tube may share with the first) is tied into the
+  joint beside its lock.
+
+A skipped joint's single follows once the braces on both sides of it are locked.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
+
+from buildplan.framework.model import Brace, Framework
+from buildplan.sequence.chains import closing_knot, prepared, short_chains, takes_tying
+from buildplan.sequence.model import Kind, Knot, Operation, Stage
+
+
+def assembling(framework: Framework) -> Iterator[Operation]:
+    """Heads (a brace, a single, a join), each followed by its locks, a brace by its settling
+    first; each head needs all that was made after the head before it."""
+    before: tuple[str, ...] = ("laid",)
+    for head, locked in _heads(framework):
+        yield replace(head, needs=tuple(dict.fromkeys((*before, *head.needs))))
+        last = head
+        if head.kind is Kind.BRACE:
+            last = _settling(head)
+            yield last
+        locks = [_lock(joint, last) for joint in locked if joint in framework.lock_at]
+        yield from locks
+        before = tuple(lock.id for lock in locks) or last.makes
+
+
+def _heads(framework: Framework) -> Iterator[tuple[Operation, tuple[str, ...]]]:
+    """Braces along the piece, singles once their cell stands, then joins; and the joints to
+    be locked after each."""
+    locked_after: dict[int, list[str]] = {}
+    for joint, number in lock_waits_for(framework).items():
+        locked_after.setdefault(number, []).append(joint)
+    singles_after = _singles_after(framework)
+    for brace in framework.braces:
+        yield _brace(framework, brace), tuple(locked_after.get(brace.number, ()))
+        for link_id in singles_after.get(brace.number, ()):
+            yield _single(framework, link_id)
+    for link_id in singles_after.get(0, ()):
+        yield _single(framework, link_id)
+    free_ends = _free_ends(framework)
+    for joint in meeting_joints(framework):
+        yield _join(framework, joint, free_ends.get(joint, ())), (joint,)
+
+
+def _singles_after(framework: Framework) -> Mapping[int, list[str]]:
+    """Singles by the number of the brace after which they can be tied (0: at the end)."""
+    cell_of = {joint: cell for cell in framework.cells for joint in cell.skipped}
+    after: dict[int, list[str]] = {}
+    for link_id in framework.singles:
+        cell = cell_of.get(framework.link[link_id].start)
+        number = 0 if cell is None else max(cell.first, cell.second)
+        after.setdefault(number, []).append(link_id)
+    return after
+
+
+def lock_waits_for(framework: Framework) -> Mapping[str, int]:
+    """For each joint that braces reach, the number of the brace after which it is locked:
+    the last of an unbroken run of braces from the first that reaches it."""
+    after: dict[str, int] = {}
+    for brace in framework.braces:
+        for joint in _reached(brace):
+            if after.get(joint, brace.number) >= brace.number - 1:
+                after[joint] = brace.number
+    return after
+
+
+def _reached(brace: Brace) -> tuple[str, ...]:
+    return tuple(dict.fromkeys(joint for chain in brace.chains for joint in chain.joints))
+
+
+def _tie_in(framework: Framework, link_id: str, joint: str) -> Knot:
+    return Knot(joint, ((link_id, framework.link[link_id].end_at(joint)),))
+
+
+def _brace_knots(framework: Framework, brace: Brace) -> Iterator[Knot]:
+    for chain in brace.chains:
+        if chain.closed:
+            yield closing_knot(framework, chain)
+        else:
+            yield _tie_in(framework, chain.links[0], chain.joints[0])
+            yield _tie_in(framework, chain.links[-1], chain.joints[-1])
+
+
+def _settling(brace: Operation) -> Operation:
+    return Operation(
+        id=f"settle {brace.id}",
+        kind=Kind.SETTLE,
+        stage=Stage.BRACE,
+        needs=brace.makes,
+        makes=(f"settled {brace.id}",),
+        joints=brace.joints,
+    )
+
+
+def _lock(joint: str, after: Operation) -> Operation:
+    return Operation(
+        id=f"lock {joint}",
+        kind=Kind.LOCK,
+        stage=Stage.LOCK_JOINTS,
+        needs=(*after.makes, f"twin rounds {joint}"),
+        makes=(f"lock {joint}",),
+        locks=(joint,),
+        joints=(joint,),
+        adds=True,
+    )
+
+
+def _brace(framework: Framework, brace: Brace) -> Operation:
+    name = f"brace {brace.number}"
+    needs: list[str] = []
+    for chain_name, chain in short_chains(brace):
+        needs += [f"chain for {chain_name}"] if takes_tying(chain) else prepared(chain_name, chain)
+    return Operation(
+        id=name,
+        kind=Kind.BRACE,
+        stage=Stage.BRACE,
+        needs=tuple(needs),
+        makes=(name,),
+        links=brace.links,
+        joints=_reached(brace),
+        knots=tuple(_brace_knots(framework, brace)),
+        adds=True,
+    )
+
+
+def _single(framework: Framework, link_id: str) -> tuple[Operation, tuple[str, ...]]:
+    link = framework.link[link_id]
+    ends = (link.start, link.finish)
+    tied = Operation(
+        id=f"single {link_id}",
+        kind=Kind.SINGLE,
+        stage=Stage.BRACE,
+        needs=(f"tied off {link_id}",),
+        makes=(f"single {link_id}",),
+        links=(link_id,),
+        joints=ends,
+        knots=tuple(_tie_in(framework, link_id, joint) for joint in ends),
+        adds=True,
+    )
+    return tied, ends
+
+
+def _visits(framework: Framework) -> Mapping[str, list[tuple[int, int]]]:
+    """(chain, place along it) of each passing of a joint, joints of all chains."""
+    visits: dict[str, list[tuple[int, int]]] = {}
+    for index, long in enumerate(framework.chains):
+        for place, joint in enumerate(long.chain.joints):
+            visits.setdefault(joint, []).append((index, place))
+    return visits
+
+
+def meeting_joints(framework: Framework) -> tuple[str, ...]:
+    """Joints that long chains pass more than once, in the order of joining them.
+
+    A joint is joined with the last chain that comes to it, in order along that chain: the
+    first chain with itself, then the second with the first, and so on.
+    """
+    met = {joint: places for joint, places in _visits(framework).items() if len(places) > 1}
+    return tuple(sorted(met, key=lambda joint: _first_on_last_chain(met[joint])))
+
+
+def _first_on_last_chain(places: Sequence[tuple[int, int]]) -> tuple[int, int]:
+    last = max(index for index, _ in places)
+    return min(place for place in places if place[0] == last)
+
+
+def _free_ends(framework: Framework) -> Mapping[str, list[str]]:
+    """By joint, the links with which open long chains end there."""
+    ends: dict[str, list[str]] = {}
+    for chain in (long.chain for long in framework.chains if not long.chain.closed):
+        ends.setdefault(chain.joints[0], []).append(chain.links[0])
+        ends.setdefault(chain.joints[-1], []).append(chain.links[-1])
+    return ends
+
+
+def _join(framework: Framework, joint: str, free: Sequence[str]) -> Operation:
+    return Operation(
+        id=f"join {joint}",
+        kind=Kind.JOIN,
+        stage=Stage.BRACE,
+        needs=(),
+        makes=(f"join {joint}",),
+        joints=(joint,),
+        knots=tuple(_tie_in(framework, link_id, joint) for link_id in free),
+    )

@@ -1,0 +1,314 @@
+"""Who does what when: the steps of a piece shared among a crew.
+
+What can be carried (sized balloons, pairs, chains) may be made beforehand in the workshop;
+closing, laying and all that follows is done where the piece will stand.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from enum import StrEnum
+
+from buildplan.sequence.labour import operation_minutes
+from buildplan.sequence.model import Kind, Operation, Step
+from buildplan.sequence.network import INFLATE, TIE, Activity, critical_path
+from buildplan.sequence.scheduling import Assignment, Person, Schedule, schedule
+
+# Kinds that a helper can do who does not tie.
+WITHOUT_TYING = frozenset({Kind.SIZE, Kind.TAG, Kind.LAY, Kind.INSPECT, Kind.STAND_UP})
+# Kinds whose makings can be carried to the site.
+PORTABLE = frozenset({Kind.SIZE, Kind.PAIR, Kind.TIE_OFF, Kind.CHAIN})
+# Nobody stands a piece up alone (common practice, no source).
+PEOPLE: Mapping[Kind, int] = {Kind.STAND_UP: 2}
+# Held back for breaks, bursts and mistakes, as a share of the time worked out. From memory.
+RESERVE = 0.15
+
+
+class Place(StrEnum):
+    """Where work is done."""
+
+    WORKSHOP = "workshop"
+    SITE = "site"
+
+
+@dataclass(frozen=True)
+class Span:
+    """A person at the same work for a while: step numbers, from start to finish, and how much
+    of that time they work (the rest they wait). Minutes from the start of the part."""
+
+    person: int
+    steps: tuple[int, ...]
+    start: float
+    finish: float
+    work: float
+
+
+@dataclass(frozen=True)
+class Wait:
+    """A person with nothing to start, until somebody (a place in the crew) had finished a
+    step. `for_person` is None when they waited only for enough people to be free."""
+
+    person: int
+    start: float
+    finish: float
+    for_person: int | None
+    step: int
+
+
+@dataclass(frozen=True)
+class Part:
+    """The work at one place. `minutes` is how long the crew takes, `work` the minutes of work
+    of all people together, `critical` how long it would take with hands enough, along
+    `critical_steps`."""
+
+    place: Place
+    minutes: float
+    work: float
+    critical: float
+    critical_steps: tuple[int, ...]
+    spans: tuple[Span, ...]
+    waits: tuple[Wait, ...]
+    step_times: Mapping[int, tuple[float, float]]
+
+
+@dataclass(frozen=True)
+class Timetable:
+    """A crew's work, part by part. `short_of` names steps that take more people than the crew
+    has, with that number: help has to be called for them."""
+
+    crew: tuple[Person, ...]
+    parts: tuple[Part, ...]
+    short_of: Mapping[int, int]
+
+    @property
+    def minutes(self) -> float:
+        """All parts, one after another."""
+        return sum(part.minutes for part in self.parts)
+
+
+def crew_of(people: int, inflate_only: int = 0) -> tuple[Person, ...]:
+    """`people` in all, of whom the last `inflate_only` cannot tie. Raises ValueError unless
+    at least one can."""
+    if not 0 <= inflate_only < people:
+        raise ValueError("a crew needs at least one who can tie")
+    able = [Person(f"person {i + 1}") for i in range(people - inflate_only)]
+    helping = [
+        Person(f"person {i + 1}", frozenset({INFLATE}))
+        for i in range(people - inflate_only, people)
+    ]
+    return (*able, *helping)
+
+
+def timetable(
+    steps: Sequence[Step],
+    crew: Sequence[Person],
+    minutes: Mapping[str, float],
+    in_workshop: bool = True,
+) -> Timetable:
+    """Share the operations of `steps` among `crew`. `minutes` replaces remembered times by
+    kind (see `labour`); without `in_workshop` all is done on site, in one part."""
+    everyone_ties = all(TIE in person.skills for person in crew)
+    works = _works(steps, everyone_ties)
+    places = [Place.WORKSHOP, Place.SITE] if in_workshop else [Place.SITE]
+    parts = []
+    for place in places:
+        here = [w for w in works if not in_workshop or (place is Place.WORKSHOP) == w.portable]
+        if here:
+            parts.append(_part(place, here, crew, minutes))
+    short_of = {
+        work.step: PEOPLE[work.kind] for work in works if PEOPLE.get(work.kind, 1) > len(crew)
+    }
+    return Timetable(tuple(crew), tuple(parts), short_of)
+
+
+@dataclass(frozen=True)
+class _Work:
+    """Operations that the same hands do in one go, of a step or of two taken together."""
+
+    operations: tuple[Operation, ...]
+    steps: tuple[int, ...]
+    block: tuple[int, ...]
+
+    @property
+    def kind(self) -> Kind:
+        """What decides where it is done and by whom: the last of its operations."""
+        return self.operations[-1].kind
+
+    @property
+    def id(self) -> str:
+        return self.operations[-1].id
+
+    @property
+    def step(self) -> int:
+        return self.steps[-1]
+
+    @property
+    def portable(self) -> bool:
+        return self.kind in PORTABLE
+
+
+def _works(steps: Sequence[Step], everyone_ties: bool) -> list[_Work]:
+    """Operations put together where the same hands do them in one go: two balloons are sized
+    and tied at once (unless somebody else inflates), a brace is settled by whoever tied it."""
+    step_of = {op.id: step for step in steps for op in step.operations}
+    maker = {thing: op for step in steps for op in step.operations for thing in op.makes}
+    fused = {Kind.SETTLE: Kind.BRACE}
+    if everyone_ties:
+        fused |= {Kind.PAIR: Kind.SIZE, Kind.TIE_OFF: Kind.SIZE}
+    before = {
+        op.id: tuple(maker[t] for t in op.needs if maker[t].kind is fused.get(op.kind))
+        for step in steps
+        for op in step.operations
+    }
+    swallowed = {one.id for ones in before.values() for one in ones}
+    works = []
+    for step in steps:
+        for op in step.operations:
+            if op.id not in swallowed:
+                operations = (*before[op.id], op)
+                numbers = tuple(dict.fromkeys(step_of[one.id].number for one in operations))
+                partner = step.taken_with or step.number
+                works.append(_Work(operations, numbers, tuple(sorted({*numbers, partner}))))
+    return works
+
+
+def _activities(
+    works: Sequence[_Work], crew: Sequence[Person], minutes: Mapping[str, float]
+) -> list[Activity]:
+    maker = {thing: work.id for work in works for op in work.operations for thing in op.makes}
+    activities = []
+    for work in works:
+        needs = (maker[t] for op in work.operations for t in op.needs if t in maker)
+        activities.append(
+            Activity(
+                id=work.id,
+                minutes=sum(operation_minutes(op, minutes) for op in work.operations),
+                needs=tuple(dict.fromkeys(need for need in needs if need != work.id)),
+                skill=INFLATE if work.kind in WITHOUT_TYING else TIE,
+                people=min(PEOPLE.get(work.kind, 1), len(crew)),
+                block=" ".join(map(str, work.block)),
+            )
+        )
+    return activities
+
+
+def _part(
+    place: Place, works: Sequence[_Work], crew: Sequence[Person], minutes: Mapping[str, float]
+) -> Part:
+    activities = _activities(works, crew, minutes)
+    planned = schedule(activities, crew)
+    network = critical_path(activities)
+    work_of = {work.id: work for work in works}
+    return Part(
+        place=place,
+        minutes=planned.minutes,
+        work=sum(a.minutes * a.people for a in activities),
+        critical=network.minutes,
+        critical_steps=tuple(
+            sorted({number for name in network.path for number in work_of[name].steps})
+        ),
+        spans=_spans(planned, work_of, len(crew)),
+        waits=_waits(planned, {a.id: a for a in activities}, work_of, len(crew)),
+        step_times=_step_times(planned, work_of),
+    )
+
+
+def _by_person(planned: Schedule, people: int) -> list[list[Assignment]]:
+    mine: list[list[Assignment]] = [[] for _ in range(people)]
+    for assignment in planned.assignments:
+        for person in assignment.people:
+            mine[person].append(assignment)
+    return mine
+
+
+def _spans(planned: Schedule, work_of: Mapping[str, _Work], people: int) -> tuple[Span, ...]:
+    spans: list[Span] = []
+    for person, assignments in enumerate(_by_person(planned, people)):
+        blocks: list[tuple[int, ...]] = []
+        for one in assignments:
+            work = work_of[one.activity]
+            done = one.finish - one.start
+            if blocks and blocks[-1] == work.block:
+                last = spans[-1]
+                steps = tuple(sorted({*last.steps, *work.steps}))
+                spans[-1] = Span(person, steps, last.start, one.finish, last.work + done)
+            else:
+                spans.append(Span(person, work.steps, one.start, one.finish, done))
+                blocks.append(work.block)
+    return tuple(spans)
+
+
+def _waits(
+    planned: Schedule,
+    activities: Mapping[str, Activity],
+    work_of: Mapping[str, _Work],
+    people: int,
+) -> tuple[Wait, ...]:
+    done = {assignment.activity: assignment for assignment in planned.assignments}
+    waits = []
+    for person, assignments in enumerate(_by_person(planned, people)):
+        free_since = 0.0
+        for one in assignments:
+            if one.start > free_since:
+                held = [done[n] for n in activities[one.activity].needs]
+                last = max(held, key=lambda before: before.finish, default=None)
+                if last is not None and last.finish >= one.start:
+                    waits.append(
+                        Wait(
+                            person,
+                            free_since,
+                            one.start,
+                            last.people[0],
+                            work_of[last.activity].step,
+                        )
+                    )
+                else:
+                    step = work_of[one.activity].step
+                    waits.append(Wait(person, free_since, one.start, None, step))
+            free_since = one.finish
+    return tuple(waits)
+
+
+def _step_times(
+    planned: Schedule, work_of: Mapping[str, _Work]
+) -> Mapping[int, tuple[float, float]]:
+    times: dict[int, tuple[float, float]] = {}
+    for one in planned.assignments:
+        for number in work_of[one.activity].steps:
+            start, finish = times.get(number, (one.start, one.finish))
+            times[number] = (min(start, one.start), max(finish, one.finish))
+    return dict(sorted(times.items()))
+
+
+def latest_starts(
+    planned: Timetable,
+    opening: datetime,
+    travel: timedelta = timedelta(0),
+    reserve: float = RESERVE,
+) -> Mapping[Place, datetime]:
+    """The latest moment to start each part so that the piece stands at `opening`: each part
+    with its reserve, `travel` between workshop and site."""
+    end, starts = opening, {}
+    for part in reversed(planned.parts):
+        starts[part.place] = end - timedelta(minutes=part.minutes * (1 + reserve))
+        end = starts[part.place] - travel
+    return {part.place: starts[part.place] for part in planned.parts}
+
+
+def waiting_minutes(part: Part) -> Mapping[int, float]:
+    """How long each person waits between their first and their last work."""
+    waited: dict[int, float] = {}
+    for wait in part.waits:
+        waited[wait.person] = waited.get(wait.person, 0.0) + wait.finish - wait.start
+    return waited
+
+
+def people_at(part: Part, step: int) -> tuple[int, ...]:
+    """Who works at a step."""
+    return tuple(sorted(_at(part.spans, step)))
+
+
+def _at(spans: Iterable[Span], step: int) -> set[int]:
+    return {span.person for span in spans if step in span.steps}

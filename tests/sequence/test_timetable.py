@@ -1,0 +1,175 @@
+"""Who does what when."""
+
+from datetime import datetime, timedelta
+from itertools import pairwise
+
+import pytest
+from sequence_pieces import STAR, listed, tube
+
+from buildplan.sequence.exchange import steps_as_json
+from buildplan.sequence.labour import MINUTES, PER, work_minutes
+from buildplan.sequence.model import Kind
+from buildplan.sequence.steps import plan_steps
+from buildplan.sequence.tell_times import steps_with_times, timetable_lines
+from buildplan.sequence.time_log import TimeLogError, labour_lines, learn_minutes
+from buildplan.sequence.timetable import (
+    PEOPLE,
+    PORTABLE,
+    Place,
+    Timetable,
+    crew_of,
+    latest_starts,
+    timetable,
+    waiting_minutes,
+)
+
+STEPS = plan_steps(tube(STAR, closed=True))
+WORK = work_minutes(STEPS, {})
+
+
+def star(people: int, inflate_only: int = 0, in_workshop: bool = True) -> Timetable:
+    return timetable(STEPS, crew_of(people, inflate_only), {}, in_workshop)
+
+
+def test_every_kind_has_its_minutes_and_its_unit() -> None:
+    assert set(MINUTES) == set(PER) == set(Kind)
+
+
+def test_minutes_of_one_are_the_sum_of_the_work() -> None:
+    assert star(1).minutes == pytest.approx(WORK)
+    assert sum(part.work for part in star(1).parts) == pytest.approx(WORK)
+
+
+@pytest.mark.parametrize("people", [1, 2, 3, 4, 6])
+def test_no_crew_beats_the_critical_path_or_its_share_of_the_work(people: int) -> None:
+    for part in star(people).parts:
+        assert part.minutes >= part.critical - 1e-9
+        assert part.minutes >= part.work / people - 1e-9
+
+
+def test_more_hands_are_never_slower() -> None:
+    """Not so for list scheduling at large (Graham 1969), but of this piece we ask it."""
+    minutes = [star(people).minutes for people in (1, 2, 3, 4)]
+    assert minutes == sorted(minutes, reverse=True)
+
+
+@pytest.mark.parametrize(("people", "inflate_only"), [(1, 0), (2, 0), (2, 1), (4, 2)])
+def test_people_are_in_one_place_at_a_time_and_all_work_is_done(
+    people: int, inflate_only: int
+) -> None:
+    for part in star(people, inflate_only).parts:
+        for person in range(people):
+            mine = sorted((s.start, s.finish) for s in part.spans if s.person == person)
+            assert all(a[1] <= b[0] + 1e-9 for a, b in pairwise(mine))
+        assert sum(span.work for span in part.spans) == pytest.approx(part.work)
+
+
+def test_who_only_inflates_ties_nothing() -> None:
+    ties = {s.number for s in STEPS if s.kind in (Kind.PAIR, Kind.CHAIN, Kind.BRACE, Kind.LOCK)}
+    for part in star(3, inflate_only=2).parts:
+        for span in part.spans:
+            if span.person > 0:
+                assert not ties.intersection(span.steps)
+
+
+def test_what_can_be_carried_is_made_in_the_workshop() -> None:
+    workshop, site = star(2).parts
+    assert (workshop.place, site.place) == (Place.WORKSHOP, Place.SITE)
+    for step in STEPS:
+        part = workshop if step.kind in PORTABLE else site
+        assert step.number in part.step_times
+    (only,) = star(2, in_workshop=False).parts
+    assert only.place is Place.SITE
+    assert only.minutes <= workshop.minutes + site.minutes
+
+
+def test_a_lone_builder_is_told_to_call_for_help() -> None:
+    assert star(1).short_of == {STEPS[-1].number: PEOPLE[Kind.STAND_UP]}
+    assert star(2).short_of == {}
+    assert "call for help" in timetable_lines(star(1))[-1]
+
+
+def test_waits_say_for_whom() -> None:
+    site = star(2).parts[1]
+    waited = waiting_minutes(site)
+    assert set(waited) == {1}
+    assert all(wait.for_person == 0 for wait in site.waits)
+    idle = site.minutes * 2 - site.work
+    assert waited[1] == pytest.approx(idle)
+
+
+def test_own_minutes_replace_remembered_ones() -> None:
+    slow = timetable(STEPS, crew_of(1), {"lock": MINUTES[Kind.LOCK] + 1})
+    assert slow.minutes == pytest.approx(WORK + 160)
+
+
+def test_the_latest_start_leaves_room_for_the_reserve_and_the_way() -> None:
+    planned = star(2)
+    opening = datetime(2031, 5, 3, 18, 0)
+    starts = latest_starts(planned, opening, timedelta(minutes=30), reserve=0.5)
+    workshop, site = planned.parts
+    assert starts[Place.SITE] == opening - timedelta(minutes=site.minutes * 1.5)
+    assert starts[Place.WORKSHOP] == starts[Place.SITE] - timedelta(
+        minutes=30 + workshop.minutes * 1.5
+    )
+
+
+def test_json_says_where_when_and_who() -> None:
+    planned = star(2)
+    timed = steps_with_times(steps_as_json(STEPS), planned)
+    assert [step["number"] for step in timed] == [step.number for step in STEPS]
+    for step in timed:
+        assert step["place"] in ("workshop", "site")
+        assert 0 <= step["starts"] <= step["ends"]
+        assert set(step["people"]) <= {"person 1", "person 2"}
+        assert step["people"]
+    for step in timed[13:]:
+        for needed in step["needs"]:
+            before = timed[needed - 1]
+            if before["place"] == "site" and step["taken_with"] != needed:
+                assert before["ends"] <= step["starts"] + 0.01
+
+
+def test_a_listed_piece_has_a_timetable_too() -> None:
+    solid = listed([(f"v{i}", f"v{j}", "long") for i in range(4) for j in range(i)], lock=None)
+    assert timetable(plan_steps(solid), crew_of(2), {}).minutes > 0
+
+
+def test_a_crew_needs_somebody_who_can_tie() -> None:
+    with pytest.raises(ValueError, match="at least one"):
+        crew_of(2, inflate_only=2)
+
+
+# --- a log of own times -------------------------------------------------------------------
+
+
+def test_minutes_are_learned_from_all_rows_together() -> None:
+    log = "Kind,count,minutes,note\nlock,10,5,\nlock,30,6,after lunch\n\npair,100,25,\n"
+    learned = learn_minutes(log)
+    assert learned[Kind.LOCK].minutes == pytest.approx(11 / 40)
+    assert (learned[Kind.LOCK].count, learned[Kind.LOCK].rows) == (40, 2)
+    lines = labour_lines(learned)
+    assert lines[0] == "labour:"
+    assert lines[1].startswith("  pair: 0.25  # ")
+    assert lines[2].startswith("  lock: 0.275  # ")
+
+
+def test_every_mistake_of_a_log_is_told_with_its_line() -> None:
+    log = "kind,count,minutes\nsizing,3,4\nlock,none,0\npair,5\nlock,4,2\n"
+    with pytest.raises(TimeLogError) as refusal:
+        learn_minutes(log)
+    mistakes = refusal.value.mistakes
+    assert [mistake.partition(":")[0] for mistake in mistakes] == [
+        "line 2",
+        "line 3",
+        "line 3",
+        "line 4",
+    ]
+    assert "close ring" in mistakes[0]
+
+
+def test_a_log_without_its_columns_is_refused() -> None:
+    with pytest.raises(TimeLogError, match="count and minutes are not there"):
+        learn_minutes("kind,number\n")
+    with pytest.raises(TimeLogError, match="kind, count and minutes"):
+        learn_minutes("")
