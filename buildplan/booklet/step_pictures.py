@@ -13,7 +13,7 @@ from buildplan.drawing.closeup import closeup_cameras
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import close_up, step_picture
 from buildplan.drawing.section_diagram import section_diagram
-from buildplan.drawing.techniques import TECHNIQUES
+from buildplan.drawing.techniques import moves
 from buildplan.framework.model import Cell
 from buildplan.sequence.model import Kind, Step
 
@@ -53,15 +53,15 @@ def step_pictures(book: Book, step: Step, measure: float, height: float) -> Step
     with what is new in colour. The hand moves are shown with work beside the piece, and where
     a kind of work on it first comes up.
     """
-    moves = [
-        _captioned(draw(book.framework), f"How to do step {step.number}")
-        for draw in TECHNIQUES.get(step.kind, ())
+    own_moves = [
+        _captioned(picture, f"How to do step {step.number}")
+        for picture in moves(book.framework, step)
     ]
     if step.kind in ON_THE_WHOLE:
-        left = measure - sum(move.width + GAP for move in moves)
-        return _rows([*moves, _on_the_piece(book, step, left, WHOLE_HEIGHT)], measure)
+        left = measure - sum(move.width + GAP for move in own_moves)
+        return _rows([*own_moves, _on_the_piece(book, step, left, WHOLE_HEIGHT)], measure)
     if step.kind not in ON_THE_PIECE:
-        return _rows(moves, measure)
+        return _rows(own_moves, measure)
     brace, cell = _first_brace(book, step), _corner(book, step)
     pictures: list[Picture] = []
     room = measure - PLACE_WIDTH - GAP
@@ -72,7 +72,7 @@ def step_pictures(book: Book, step: Step, measure: float, height: float) -> Step
     pictures = [*_closeups(book, step, room, height, one=cell is not None), *pictures]
     pictures.append(_on_the_piece(book, step, PLACE_WIDTH, height))
     if _is_first_of_kind(book, step):
-        pictures += moves
+        pictures += own_moves
         if brace and cell is None:
             diagram = section_diagram(book.framework, brace, height)
             pictures.append(_captioned(diagram, f"Diagram of step {step.number}"))
