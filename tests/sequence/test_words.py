@@ -76,7 +76,7 @@ def test_a_corner_names_what_it_shares_and_what_it_skips() -> None:
 def test_gauges_are_told_in_the_units_asked_for(units: str, gauge: str) -> None:
     first = plan_steps(tube(STAR, closed=True), units=units)[0]  # type: ignore[arg-type]
     assert gauge in first.title
-    assert f"{gauge} hole of the gauge" in first.text
+    assert f"in the {gauge} gauge" in first.text
 
 
 def test_counts_to_check_come_out_at_the_end() -> None:

@@ -22,8 +22,8 @@ AS_THEY_ARE = "tail to tail, or where a chain ends in a closed neck, tail to nec
 
 def _against_the_gauge(gauge: str) -> str:
     return (
-        f"Inflate each a little past {gauge}, hold it in the {gauge} hole of the gauge and let air"
-        " out until it just slips through."
+        f"Inflate each a little past {gauge}, hold it in the {gauge} gauge and let air out"
+        " until it just slips through."
     )
 
 
@@ -40,7 +40,7 @@ def size_links(
             _against_the_gauge(gauge),
             f"Size two, tie them as {numbered('step', pair_steps)} {says}, then size the next two.",
         ),
-        check=f"Each just touches the sides of the {gauge} hole. {count} sized in all.",
+        check=f"Each just touches both sides of the {gauge} gauge. {count} sized in all.",
     )
 
 
@@ -56,7 +56,7 @@ def size_rounds(
             _against_the_gauge(gauge),
             f"Size two and tie them together at once ({numbered('step', pair_steps)}).",
         ),
-        check=f"Each just touches the sides of the {gauge} hole. {count} sized in all.",
+        check=f"Each just touches both sides of the {gauge} gauge. {count} sized in all.",
     )
 
 
