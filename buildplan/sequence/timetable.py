@@ -24,6 +24,10 @@ PORTABLE = frozenset({Kind.SIZE, Kind.PAIR, Kind.TIE_OFF, Kind.CHAIN})
 PEOPLE: Mapping[Kind, int] = {Kind.STAND_UP: 2}
 # Held back for breaks, bursts and mistakes, as a share of the time worked out. From memory.
 RESERVE = 0.15
+# People stay at one work unless something else is more pressing by this share of the whole.
+GRAIN = 0.02
+# Minutes: work shorter than this is told together with what follows it.
+SHORT = 2.0
 
 
 class Place(StrEnum):
@@ -125,11 +129,12 @@ def timetable(
 
 @dataclass(frozen=True)
 class _Work:
-    """Operations that the same hands do in one go, of a step or of two taken together."""
+    """Operations that the same hands do in one go, and the number of the step that stands for
+    the work they belong with (the first of two that are taken together)."""
 
     operations: tuple[Operation, ...]
     steps: tuple[int, ...]
-    block: tuple[int, ...]
+    block: int
 
     @property
     def kind(self) -> Kind:
@@ -162,6 +167,14 @@ def _works(steps: Sequence[Step], everyone_ties: bool) -> list[_Work]:
         for step in steps
         for op in step.operations
     }
+    # sizing belongs with the tying it is for, whoever does it
+    tied_in = {
+        thing: step.number
+        for step in steps
+        for op in step.operations
+        if op.kind in (Kind.PAIR, Kind.TIE_OFF)
+        for thing in op.needs
+    }
     swallowed = {one.id for ones in before.values() for one in ones}
     works = []
     for step in steps:
@@ -169,9 +182,10 @@ def _works(steps: Sequence[Step], everyone_ties: bool) -> list[_Work]:
             if op.id not in swallowed:
                 operations = (*before[op.id], op)
                 numbers = tuple(dict.fromkeys(step_of[one.id].number for one in operations))
-                partner = step.taken_with or step.number
-                works.append(_Work(operations, numbers, tuple(sorted({*numbers, partner}))))
-    return works
+                block = min(step.number, step.taken_with or step.number)
+                block = tied_in.get(op.makes[0], block)
+                works.append(_Work(operations, numbers, block))
+    return sorted(works, key=lambda work: work.block)
 
 
 def _activities(
@@ -188,7 +202,7 @@ def _activities(
                 needs=tuple(dict.fromkeys(need for need in needs if need != work.id)),
                 skill=INFLATE if work.kind in WITHOUT_TYING else TIE,
                 people=min(PEOPLE.get(work.kind, 1), len(crew)),
-                block=" ".join(map(str, work.block)),
+                block=str(work.block),
             )
         )
     return activities
@@ -198,13 +212,14 @@ def _part(
     place: Place, works: Sequence[_Work], crew: Sequence[Person], minutes: Mapping[str, float]
 ) -> Part:
     activities = _activities(works, crew, minutes)
-    planned = schedule(activities, crew)
     network = critical_path(activities)
+    work = sum(activity.minutes * activity.people for activity in activities)
+    planned = schedule(activities, crew, GRAIN * max(network.minutes, work / len(crew)))
     work_of = {work.id: work for work in works}
     return Part(
         place=place,
         minutes=planned.minutes,
-        work=sum(a.minutes * a.people for a in activities),
+        work=work,
         critical=network.minutes,
         critical_steps=tuple(
             sorted({number for name in network.path for number in work_of[name].steps})
@@ -224,20 +239,29 @@ def _by_person(planned: Schedule, people: int) -> list[list[Assignment]]:
 
 
 def _spans(planned: Schedule, work_of: Mapping[str, _Work], people: int) -> tuple[Span, ...]:
+    """Each person's activities put together: those of one block, and short ones that follow
+    one another."""
     spans: list[Span] = []
     for person, assignments in enumerate(_by_person(planned, people)):
-        blocks: list[tuple[int, ...]] = []
+        block = 0
         for one in assignments:
             work = work_of[one.activity]
-            done = one.finish - one.start
-            if blocks and blocks[-1] == work.block:
-                last = spans[-1]
-                steps = tuple(sorted({*last.steps, *work.steps}))
-                spans[-1] = Span(person, steps, last.start, one.finish, last.work + done)
+            new = Span(person, work.steps, one.start, one.finish, one.finish - one.start)
+            if block == work.block or (block and max(_length(spans[-1]), _length(new)) < SHORT):
+                spans[-1] = _together(spans[-1], new)
             else:
-                spans.append(Span(person, work.steps, one.start, one.finish, done))
-                blocks.append(work.block)
+                spans.append(new)
+            block = work.block
     return tuple(spans)
+
+
+def _length(span: Span) -> float:
+    return span.finish - span.start
+
+
+def _together(one: Span, other: Span) -> Span:
+    steps = tuple(sorted({*one.steps, *other.steps}))
+    return Span(one.person, steps, one.start, other.finish, one.work + other.work)
 
 
 def _waits(
