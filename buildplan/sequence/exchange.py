@@ -24,6 +24,7 @@ def steps_as_json(steps: Iterable[Step]) -> list[dict[str, Any]]:
             "prepares": dict(step.prepares),
             "taken_with": step.taken_with,
             "alike": step.alike,
+            "side_work": step.side_work,
             "cells": list(step.cells),
             "turns": [_turn(turn) for turn in step.turns],
         }
@@ -47,6 +48,7 @@ def _operation(operation: Operation) -> dict[str, Any]:
         "needs": list(operation.needs),
         "makes": list(operation.makes),
         "balloon": operation.balloon or None,
+        "adds": operation.adds,
         "links": list(operation.links),
         "locks": list(operation.locks),
         "joints": list(operation.joints),

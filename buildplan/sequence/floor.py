@@ -56,29 +56,13 @@ class Floor:
     looked_over: bool = False
     stood_up: bool = False
 
-    def do(self, operation: Json, adds: bool) -> None:
+    def do(self, operation: Json) -> None:
         """Do one operation."""
         for thing in operation["needs"]:
             _refuse_unless(thing in self.made, f"{operation['id']} needs {thing}, not made yet")
-        acts: Mapping[str, Callable[[], None]] = {
-            "size": lambda: self._size(operation),
-            "pair": lambda: self._pair(operation),
-            "tie off": lambda: self._tie_off(operation),
-            "chain": lambda: self._chain(operation, adds),
-            "close ring": lambda: self._close_ring(operation),
-            "tag": lambda: self._tag(operation),
-            "lay": lambda: self._lay(operation),
-            "brace": lambda: self._brace(operation),
-            "settle": lambda: self._settle(operation),
-            "single": lambda: self._single(operation),
-            "join": lambda: self._join(operation),
-            "lock": lambda: self._lock(operation),
-            "inspect": self._inspect,
-            "stand up": self._stand_up,
-        }
         kind = operation["kind"]
-        _refuse_unless(kind in acts, f"nobody knows how to {kind}")
-        acts[kind]()
+        _refuse_unless(kind in _ACTS, f"nobody knows how to {kind}")
+        _ACTS[kind](self, operation)
         for thing in operation["makes"]:
             _refuse_unless(thing not in self.made, f"{thing} is made twice")
             self.made.add(thing)
@@ -119,7 +103,7 @@ class Floor:
             _refuse_unless(link not in self.closed_necks, f"the neck of {link} is closed already")
             self.closed_necks.add(link)
 
-    def _chain(self, operation: Json, adds: bool) -> None:
+    def _chain(self, operation: Json) -> None:
         links, joints = operation["links"], operation["joints"]
         _refuse_unless(len(joints) == len(links) + 1, "a chain has one joint more than balloons")
         for knot in operation["knots"]:
@@ -129,7 +113,7 @@ class Floor:
         for link in links:
             self._ready(link)
         self._walk(links, joints)
-        if adds:
+        if operation["adds"]:
             _refuse_unless(not self.standing, "a long chain comes after the laying")
             self._bring(links, "chain")
 
@@ -260,7 +244,7 @@ class Floor:
             self.locks[joint] = self.rounds[joint]
             self.gathered.discard(joint)
 
-    def _inspect(self) -> None:
+    def _inspect(self, operation: Json) -> None:
         waiting = self.gathered | self.apart | self.loose
         _refuse_unless(not waiting, f"nothing holds the knots at {_list(waiting)}")
         left = set(self.sized) - set(self.roles)
@@ -270,7 +254,7 @@ class Floor:
         _refuse_unless(not self.looked_over, "it was looked over before")
         self.looked_over = True
 
-    def _stand_up(self) -> None:
+    def _stand_up(self, operation: Json) -> None:
         _refuse_unless(self.looked_over, "it was not looked over")
         _refuse_unless(not self.stood_up, "it stands already")
         self.stood_up = True
@@ -322,6 +306,24 @@ class Floor:
                 neck, tail, key=link, balloon=self.sized[link], role=role, neck=neck, tail=tail
             )
         return graph
+
+
+_ACTS: Mapping[str, Callable[[Floor, Json], None]] = {
+    "size": Floor._size,
+    "pair": Floor._pair,
+    "tie off": Floor._tie_off,
+    "chain": Floor._chain,
+    "close ring": Floor._close_ring,
+    "tag": Floor._tag,
+    "lay": Floor._lay,
+    "brace": Floor._brace,
+    "settle": Floor._settle,
+    "single": Floor._single,
+    "join": Floor._join,
+    "lock": Floor._lock,
+    "inspect": Floor._inspect,
+    "stand up": Floor._stand_up,
+}
 
 
 def _knot(knot: Json) -> tuple[str, list[End]]:

@@ -106,7 +106,9 @@ class Step:
     those made ready. `needs` are numbers of earlier steps. `taken_with` names the step that
     is done turn by turn together with this one (a brace and its locks), or is None. `cells`
     names the kinds of cell concerned ("straight", "tip", ...). `alike` is the number of the
-    first step that asks for the same moves at other joints, or None.
+    first step that asks for the same moves at other joints, or None. Side work can go on at
+    the same time as the steps about it: `side_work` is the first step of the main line that
+    needs it, None for the main line itself.
     """
 
     number: int
@@ -123,6 +125,7 @@ class Step:
     taken_with: int | None
     cells: tuple[str, ...]
     alike: int | None = None
+    side_work: int | None = None
 
     @property
     def operations(self) -> tuple[Operation, ...]:

@@ -74,6 +74,29 @@ class Plan:
         made = (thing for operation in operations for thing in operation.makes)
         return sorted({number for thing in made for number in self._users.get(thing, ())})
 
+    def needs(self, number: int) -> tuple[int, ...]:
+        """Earlier steps whose makings step `number` needs. What it needs of the step that it is
+        taken with turn by turn, and that is numbered after it, is not among them."""
+        makers = {self.maker[t] for op in self.group(number).operations for t in op.needs}
+        return tuple(sorted(maker for maker in makers if maker < number))
+
+    @cached_property
+    def side_work(self) -> Mapping[int, int]:
+        """Steps that the laying does not wait for, and that others can do meanwhile; with the
+        first step of the main line that needs what they make."""
+        laying = next(n for n, group in enumerate(self.groups, 1) if group.kind is Kind.LAY)
+        main = {laying}
+        for number in range(laying, 0, -1):
+            if number in main:
+                main.update(self.needs(number))
+        first: dict[int, int] = {}
+        for number in range(len(self.groups), 0, -1):
+            for needed in self.needs(number):
+                if needed < laying and needed not in main:
+                    needs_it = first.get(number, number)
+                    first[needed] = min(needs_it, first.get(needed, needs_it))
+        return first
+
     @cached_property
     def _tally(self) -> Sequence[Counter[Kind]]:
         tally: list[Counter[Kind]] = [Counter()]

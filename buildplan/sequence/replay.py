@@ -40,9 +40,9 @@ def replay(steps: Sequence[Json]) -> Replayed:
     something impossible, or that says something untrue of itself."""
     floor = Floor()
     _read_numbers(steps)
-    for number, operation, adds in _in_turn(steps):
+    for number, operation in _in_turn(steps):
         try:
-            floor.do(operation, adds)
+            floor.do(operation)
         except ImpossibleError as cannot:
             raise ReplayError(number, str(cannot)) from None
     for step in steps:
@@ -80,9 +80,8 @@ def _read_partner(steps: Sequence[Json], step: Json, partner: int) -> None:
         raise ReplayError(number, f"and step {partner} do not match turn by turn")
 
 
-def _in_turn(steps: Sequence[Json]) -> Iterator[tuple[int, Json, bool]]:
-    """(step number, operation, whether its step adds balloons), steps that are taken
-    together turn by turn."""
+def _in_turn(steps: Sequence[Json]) -> Iterator[tuple[int, Json]]:
+    """(step number, operation); steps that are taken together go turn by turn."""
     for step in steps:
         partner = step["taken_with"]
         if partner is not None and partner < step["number"]:
@@ -91,17 +90,18 @@ def _in_turn(steps: Sequence[Json]) -> Iterator[tuple[int, Json, bool]]:
         for turn in range(len(step["turns"])):
             for member in together:
                 for operation in member["turns"][turn]["operations"]:
-                    yield member["number"], operation, bool(member["adds"])
+                    yield member["number"], operation
 
 
 def _compare_counts(step: Json, floor: Floor) -> None:
     """What a step says it adds and prepares must be what its operations handled."""
-    handled: Counter[str] = Counter()
-    for turn in step["turns"]:
-        for operation in turn["operations"]:
-            handled.update(floor.sized[link] for link in operation["links"])
-            for joint in operation["locks"]:
-                handled[floor.rounds[joint]] += 2
-    told: Counter[str] = Counter(step["adds"]) + Counter(step["prepares"])
-    if handled != told:
-        raise ReplayError(step["number"], f"counts {dict(told)}, but handles {dict(handled)}")
+    for told, adds in ((step["adds"], True), (step["prepares"], False)):
+        handled: Counter[str] = Counter()
+        for turn in step["turns"]:
+            for operation in turn["operations"]:
+                if operation["adds"] is adds:
+                    handled.update(floor.sized[link] for link in operation["links"])
+                    for joint in operation["locks"]:
+                        handled[floor.rounds[joint]] += 2
+        if handled != Counter(told):
+            raise ReplayError(step["number"], f"counts {dict(told)}, but handles {dict(handled)}")

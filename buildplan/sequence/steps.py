@@ -15,6 +15,8 @@ from buildplan.sequence.ordering import in_order
 from buildplan.sequence.piece import Piece
 from buildplan.sequence.plan import Plan
 from buildplan.sequence.telling import row, wording
+from buildplan.sequence.words.grammar import sentences
+from buildplan.sequence.words.preparing import side_work
 
 
 def plan_steps(
@@ -39,32 +41,31 @@ def plan_steps(
                 stage=group.stage,
                 kind=group.kind,
                 title=said.title,
-                text=said.text,
+                text=_with_side_work(plan, number, said.text),
                 check=said.check,
                 times=group.times,
                 turns=turns,
-                needs=_needs(plan, number),
+                needs=plan.needs(number),
                 adds=_balloons(framework, group.operations, adds=True),
                 prepares=_balloons(framework, group.operations, adds=False),
                 taken_with=_partner(plan, number),
                 cells=group.cells,
                 alike=like if like != number else None,
+                side_work=plan.side_work.get(number),
             )
         )
     return tuple(steps)
+
+
+def _with_side_work(plan: Plan, number: int, text: str) -> str:
+    first = plan.side_work.get(number)
+    return text if first is None else sentences(text, side_work(first))
 
 
 def _turn(plan: Plan, number: int, turn: tuple[Operation, ...]) -> Turn:
     name, said = row(plan, number, turn)
     joints = tuple(dict.fromkeys(joint for operation in turn for joint in operation.joints))
     return Turn(name=name, joints=joints, operations=turn, words=said)
-
-
-def _needs(plan: Plan, number: int) -> tuple[int, ...]:
-    """Earlier steps whose makings this step needs. What it needs of the step that it is
-    taken with turn by turn, and that is numbered after it, is told by `taken_with`."""
-    makers = {plan.maker[thing] for op in plan.group(number).operations for thing in op.needs}
-    return tuple(sorted(maker for maker in makers if maker < number))
 
 
 def _partner(plan: Plan, number: int) -> int | None:

@@ -104,6 +104,23 @@ def test_steps_that_ask_for_the_same_moves_say_so() -> None:
     assert [step.alike for step in tips[1:]] == [tips[0].number] * 4
 
 
+def test_what_the_laying_does_not_wait_for_is_side_work() -> None:
+    steps = plan_steps(tube(STAR, closed=True))
+    laying = next(step for step in steps if step.kind is Kind.LAY)
+    for step in steps:
+        if step.side_work is None:
+            continue
+        first = steps[step.side_work - 1]
+        assert first.side_work is None
+        assert first.number > laying.number > step.number
+        users = [other for other in steps if step.number in other.needs]
+        assert first.number == min(user.side_work or user.number for user in users)
+        assert f"Step {first.number} is the first to need it" in step.text
+    ring_work = [step for step in steps if step.adds.get("long") or step.prepares.get("long")]
+    assert all(step.side_work is None for step in ring_work)
+    assert {s.kind for s in steps if s.side_work} >= {Kind.SIZE, Kind.PAIR, Kind.TIE_OFF}
+
+
 def test_json_is_plain_and_keeps_every_count() -> None:
     framework = tube(STAR, closed=True)
     steps = plan_steps(framework)

@@ -27,6 +27,11 @@ def _against_the_gauge(gauge: str) -> str:
     )
 
 
+def side_work(first: int) -> str:
+    """Work that goes on beside the main line, until the step that first needs it."""
+    return f"This is side work: others can do it meanwhile. Step {first} is the first to need it."
+
+
 def size_links(
     count: int, name: str, nominal: str, gauge: str, pair_steps: Sequence[int]
 ) -> Wording:
