@@ -7,11 +7,11 @@ import json
 import os
 import sys
 import tempfile
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from enum import StrEnum
 from pathlib import Path
-from typing import Annotated
+from typing import Annotated, TypeVar
 
 import typer
 from rich.console import Console
@@ -19,10 +19,10 @@ from rich.console import Console
 from buildplan import __version__
 from buildplan.booklet.book import Book, gather_book
 from buildplan.booklet.editions import print_booklet
-from buildplan.booklet.facts import facts_as_json, problem_as_json
+from buildplan.booklet.facts import examination_as_json, facts_as_json, problem_as_json
 from buildplan.booklet.paper import PAPERS
 from buildplan.booklet.report import check_report
-from buildplan.design.measures import Units
+from buildplan.design.measures import Units, parse_speed
 from buildplan.design.problems import (
     DesignProblemsError,
     Problem,
@@ -37,6 +37,7 @@ from buildplan.drawing.png import picture_png
 from buildplan.drawing.scene import finished_picture
 from buildplan.drawing.svg import picture_svg
 from buildplan.sequence.exchange import steps_as_json
+from buildplan.shape.constants import CONSTANTS
 
 app = typer.Typer(
     name="buildplan",
@@ -50,6 +51,7 @@ app = typer.Typer(
     pretty_exceptions_enable=False,
     context_settings={"help_option_names": ["-h", "--help"]},
 )
+Parsed = TypeVar("Parsed")
 errors = Console(stderr=True, highlight=False, soft_wrap=True)
 
 
@@ -100,10 +102,18 @@ class ProblemsFoundError(Exception):
 def _book(
     path: Path, paper: str = "a4", units: UnitsName | None = None, edition: str = "training"
 ) -> Book:
-    design = read_design(path)
+    design = read_design(path, CONSTANTS)
     with errors.status(f"Finding the shape and the order of work of {design.name} ..."):
         chosen: Units = design.units if units is None else "in" if units == "in" else "cm"
         return gather_book(design, PAPERS[paper], chosen, edition)
+
+
+def _asked(parse: Callable[[str], Parsed], text: str) -> Parsed:
+    """What a user gave in words; a wrong call where it cannot be read."""
+    try:
+        return parse(text)
+    except ValueError as error:
+        raise typer.BadParameter(str(error)) from error
 
 
 def _list_problems(file: Path, problems: tuple[Problem, ...]) -> None:
@@ -178,8 +188,19 @@ def booklet(
 
 
 @app.command()
-def check(design: DesignArgument, as_json: JsonOption = False) -> None:
-    """Count the balloons of a design, find its shape, and say whether it closes and stands."""
+def check(
+    design: DesignArgument,
+    as_json: JsonOption = False,
+    gust: Annotated[
+        str | None,
+        typer.Option(
+            help="A gust that ballast is to hold: 25km/h, 15mph or 7m/s.", show_default=False
+        ),
+    ] = None,
+) -> None:
+    """Count the balloons of a design, find its shape, and say whether it closes and stands,
+    how it gives and what wind it bears."""
+    gust_m_per_s = _asked(parse_speed, gust) if gust is not None else None
     try:
         book = _book(design)
     except DesignProblemsError as error:
@@ -188,10 +209,13 @@ def check(design: DesignArgument, as_json: JsonOption = False) -> None:
         listed = [problem_as_json(p) | {"text": in_words(p, str(design))} for p in error.problems]
         typer.echo(json.dumps({"name": error.name, "problems": listed}, indent=2))
         raise ProblemsFoundError from error
+    with errors.status(f"Trying how {book.facts.name} stands ..."):
+        examination = book.examine(gust_m_per_s)
     if as_json:
-        typer.echo(json.dumps(facts_as_json(book.facts), indent=2, ensure_ascii=False))
+        facts = facts_as_json(book.facts) | examination_as_json(examination)
+        typer.echo(json.dumps(facts, indent=2, ensure_ascii=False))
     else:
-        typer.echo(check_report(book.facts))
+        typer.echo(check_report(book, examination))
     if book.facts.problems:
         raise ProblemsFoundError
 

@@ -141,3 +141,23 @@ def test_schema_is_a_json_schema(call) -> None:
     status, out, _ = call("schema")
     assert status == 0
     assert json.loads(out)["$schema"] == "https://json-schema.org/draft/2020-12/schema"
+
+
+def test_check_names_the_ballast_for_a_gust(call) -> None:
+    frame = ROOT / "designs" / "picture_frame.yaml"
+    _, out, _ = call("check", frame, "--json", "--gust", "5m/s")
+    held = json.loads(out)["wind"]
+    assert held["gust_m_per_s"] == 5
+    assert held["ballast"]["low"] < held["ballast"]["value"] < held["ballast"]["high"]
+    # dynamic pressure goes with the square of the speed: 10 mph is 4.4704 m/s
+    _, out, _ = call("check", frame, "--json", "--gust", "10 mph")
+    assert json.loads(out)["wind"]["ballast"]["value"] < held["ballast"]["value"]
+    status, _, messages = call("check", frame, "--gust", "fast")
+    assert (status, "25km/h" in messages) == (2, True)
+
+
+def test_report_says_what_an_estimate_is(call) -> None:
+    _, out, _ = call("check", ROOT / "designs" / "picture_frame.yaml")
+    for name in ("Size", "Weight", "Stands", "Wind", "Sags", "Work", "Measure"):
+        line = next(line for line in out.splitlines() if line.startswith(name))
+        assert "estimate" in line

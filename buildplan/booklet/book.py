@@ -13,8 +13,10 @@ from buildplan.framework.build import build_framework
 from buildplan.framework.model import Framework
 from buildplan.sequence.model import Step
 from buildplan.sequence.steps import plan_steps
-from buildplan.shape.finding import find_shape
-from buildplan.shape.model import Shape
+from buildplan.shape.constants import constants_with
+from buildplan.shape.examining import examine
+from buildplan.shape.finding import Settings, find_shape
+from buildplan.shape.model import Examination, Shape
 
 # New link balloons in one step, at most: few for those who learn.
 NEW_PARTS: Mapping[str, int] = {"training": 12}
@@ -37,6 +39,15 @@ class Book:
     units: Units
     edition: str
 
+    def examine(self, gust_m_per_s: float | None = None) -> Examination:
+        """How the piece stands, gives, and meets the wind."""
+        return examine(
+            self.framework,
+            self.shape,
+            gust_m_per_s=gust_m_per_s,
+            constants=constants_with(self.design.constants),
+        )
+
     @property
     def colour_letters(self) -> dict[str, str]:
         """The letter of each balloon that the piece uses, from the end of the alphabet so
@@ -57,7 +68,8 @@ def gather_book(design: Design, paper: Paper, units: Units, edition: str) -> Boo
     framework = build_framework(design)
     stand_on = design.stand_on
     feet = (stand_on,) if isinstance(stand_on, str) else tuple(stand_on or ())
-    shape = find_shape(framework, stand_on=feet)
+    settings = Settings(constants=constants_with(design.constants))
+    shape = find_shape(framework, stand_on=feet, settings=settings)
     steps = plan_steps(framework, NEW_PARTS[edition], units=units)
     facts = gather_facts(design, framework, shape, steps)
     return Book(design, framework, shape, steps, facts, paper, units, edition)

@@ -17,7 +17,7 @@ from buildplan.framework.counts import balloon_counts, ring_lengths
 from buildplan.framework.model import BalloonType, Framework
 from buildplan.sequence.labour import work_minutes
 from buildplan.sequence.model import Step
-from buildplan.shape.model import Shape
+from buildplan.shape.model import Estimate, Examination, Shape
 
 
 @dataclass(frozen=True)
@@ -51,6 +51,7 @@ class Facts:
     joints: int
     rings: tuple[int, ...]
     chains: Mapping[str, int]
+    closed: frozenset[str]
     braces: int
     singles: int
     locks: int
@@ -101,6 +102,7 @@ def gather_facts(
         joints=len(framework.joints),
         rings=tuple(ring_lengths(framework)),
         chains={long.letter: len(long.chain.links) for long in framework.chains},
+        closed=frozenset(long.letter for long in framework.chains if long.chain.closed),
         braces=len(framework.braces),
         singles=len(framework.singles),
         locks=len(framework.locks),
@@ -120,6 +122,48 @@ def gather_facts(
         crew=design.crew or 2,
         problems=shape.problems,
     )
+
+
+def estimate_as_json(estimate: Estimate) -> dict[str, object]:
+    """An estimate with its range, unit and the remembered constants it rests on."""
+    return {
+        "value": round(estimate.value, 4),
+        "low": round(estimate.low, 4),
+        "high": round(estimate.high, 4),
+        "unit": estimate.unit,
+        "rests_on": list(estimate.rests_on),
+    }
+
+
+def examination_as_json(examination: Examination) -> dict[str, object]:
+    """How the piece stands, gives and meets the wind, in SI units."""
+    wind, stiffness = examination.wind, examination.stiffness
+    extra = stiffness.extra
+    return {
+        "weight_range": estimate_as_json(examination.mass),
+        "tip_angle_range": estimate_as_json(examination.tip_angle),
+        "sag": estimate_as_json(examination.sag),
+        "sway": estimate_as_json(examination.sway),
+        "wind": {
+            "front_area_m2": round(wind.front_area_m2, 3),
+            "side_area_m2": round(wind.side_area_m2, 3),
+            "tips_at": estimate_as_json(wind.tips_at),
+            "gust_m_per_s": wind.gust_m_per_s,
+            "ballast": estimate_as_json(wind.ballast) if wind.ballast else None,
+            "reach": estimate_as_json(wind.reach) if wind.reach else None,
+        },
+        "stiffness": {
+            "self_stresses": stiffness.self_stresses,
+            "folds_crowded": stiffness.folds,
+            "folds_locked": stiffness.folds_locked,
+            "softest_crowded_n_per_m": round(stiffness.crowded.stiffness_n_per_m, 3),
+            "softest_locked_n_per_m": round(stiffness.locked.stiffness_n_per_m, 3),
+            "gives_at": list(stiffness.locked.joints),
+            "extra_brace": list(extra.joints) if extra else None,
+            "extra_brace_gain": extra.gain if extra else None,
+        },
+        "advice": [problem_as_json(problem) for problem in examination.problems],
+    }
 
 
 def facts_as_json(facts: Facts) -> dict[str, object]:

@@ -4,17 +4,10 @@ from __future__ import annotations
 
 from buildplan.booklet.book import Book
 from buildplan.booklet.press import HEADING, SMALL, Leaf, Press, plain, strong
-from buildplan.booklet.words import weight_words
+from buildplan.booklet.words import joined, weight_words
 from buildplan.design.measures import size_words
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.scene import finished_picture
-
-
-def joined(labels: tuple[str, ...]) -> str:
-    """Labels as a list in words: `A1, B1 and C1`."""
-    if len(labels) < 2:
-        return "".join(labels)
-    return f"{', '.join(labels[:-1])} and {labels[-1]}"
 
 
 def standing(book: Book) -> Leaf:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+from collections.abc import Mapping
 from fractions import Fraction
 from typing import Literal
 
@@ -31,3 +33,18 @@ def size_words(length_m: float, units: Units) -> str:
     if not feet:
         return f"{inches} in"
     return f"{feet} ft {inches} in" if inches else f"{feet} ft"
+
+
+# International mile and hour, exact.
+METRES_PER_SECOND: Mapping[str, float] = {"km/h": 1 / 3.6, "mph": 1609.344 / 3600, "m/s": 1.0}
+
+
+def parse_speed(text: str) -> float:
+    """Metres per second of a speed such as `25km/h`, `15 mph` or `7m/s`.
+
+    Raises ValueError, in words for the user, for anything else.
+    """
+    found = re.fullmatch(r"\s*(\d+(?:\.\d+)?)\s*(km/h|mph|m/s)\s*", text)
+    if found is None or not float(found[1]):
+        raise ValueError(f"{text!r} is not a speed; write it like 25km/h, 15mph or 7m/s")
+    return float(found[1]) * METRES_PER_SECOND[found[2]]
