@@ -43,6 +43,7 @@ Table = Mapping[str, Constant]
 LATEX = tuple(name for name in CONSTANTS if name.endswith("_in_g"))
 SPRINGS = ("strut_stiffness", "over_pressure", "lock_stiffness")
 LEANS_LIGHTLY_DEG = 10.0
+OUTDOORS_M_PER_S = 8.0  # a fresh breeze begins here (Beaufort 5)
 SAGS_SHARE, FALLEN_SHARE = 0.05, 0.25  # of the height
 
 
@@ -227,7 +228,7 @@ def _wind(bodies: Bodies, shape: Shape, mass: Estimate, table: Table, gust: floa
     )
 
 
-def _problems(shape: Shape, found: Stiffness, sag: Estimate, tip: Estimate) -> list[Problem]:
+def _problems(shape: Shape, found: Stiffness, sag: Estimate) -> list[Problem]:
     problems = []
     if found.folds_locked:
         advice = "brace it there"
@@ -240,26 +241,42 @@ def _problems(shape: Shape, found: Stiffness, sag: Estimate, tip: Estimate) -> l
                 joints=found.locked.joints,
             )
         )
-    elif sag.value > SAGS_SHARE * shape.height_m:
-        falls = sag.value > FALLEN_SHARE * shape.height_m
+    elif sag.value > FALLEN_SHARE * shape.height_m:
         problems.append(
             Problem(
-                "the piece does not hold itself up"
-                if falls
-                else f"the top of the piece sags by {100 * sag.value:.0f} cm under its own weight",
+                "the piece does not hold itself up",
                 "hang it, give it a pole, or brace the joints that move most",
                 joints=found.locked.joints,
             )
         )
+    return problems
+
+
+def _cautions(shape: Shape, sag: Estimate, tip: Estimate, wind: Wind) -> list[Problem]:
+    cautions = []
+    if SAGS_SHARE * shape.height_m < sag.value <= FALLEN_SHARE * shape.height_m:
+        cautions.append(
+            Problem(
+                f"the top is likely to sag by {100 * sag.value:.0f} cm under its own weight",
+                "try it before the day, and have a pole or a line ready",
+            )
+        )
     if shape.standing.stands and tip.value < LEANS_LIGHTLY_DEG:
-        problems.append(
+        cautions.append(
             Problem(
                 f"the piece tips over when it leans by more than {tip.value:.1f} degrees",
                 "tie its foot to a weighted base that reaches out in front and behind",
                 joints=shape.standing.feet,
             )
         )
-    return problems
+    if wind.tips_at.value < OUTDOORS_M_PER_S:
+        cautions.append(
+            Problem(
+                f"a draught of {wind.tips_at.value:.1f} m/s tips the piece as it stands",
+                "keep it indoors away from open doors, or tie it to something fixed",
+            )
+        )
+    return cautions
 
 
 def examine(
@@ -300,5 +317,6 @@ def examine(
         sway=sway,
         stiffness=found,
         wind=wind,
-        problems=tuple(_problems(shape, found, sag, tip)),
+        problems=tuple(_problems(shape, found, sag)),
+        cautions=tuple(_cautions(shape, sag, tip, wind)),
     )

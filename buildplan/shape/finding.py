@@ -21,7 +21,7 @@ from buildplan.shape.bodies import (
 )
 from buildplan.shape.constants import CONSTANTS, Constant
 from buildplan.shape.model import FloatArray, Shape
-from buildplan.shape.plan import close_plan, plan_of, plan_positions
+from buildplan.shape.plan import EASE_RIGID, close_plan, plan_of, plan_positions
 from buildplan.shape.relaxing import Relaxed, free_basis, mirrored_basis, relax_apart
 from buildplan.shape.resting import (
     Pose,
@@ -40,10 +40,11 @@ from buildplan.shape.starts import spread_starts
 class Settings:
     """How hard to look.
 
-    `starts` is the number of starts tried (two at most for a piece of more than MANY_JOINTS), `seed` makes the shaken ones repeatable,
-    `tolerance_n` the force left at rest, `strain_allowed` the largest change of a link's length
-    that still counts as closing, `overlap_allowed` how far bodies that share no joint may press
-    into each other as a share of touching distance.
+    `starts` is the number of starts tried (two at most for a piece of more than MANY_JOINTS) and
+    `seed` makes the shaken ones repeatable. `tolerance_n` is the force left at rest,
+    `strain_allowed` the largest change of a link's length that still counts as closing,
+    `overlap_allowed` how far bodies that share no joint may press into each other as a share of
+    touching distance.
     """
 
     starts: int = 4
@@ -74,7 +75,7 @@ def _starts(framework: Framework, bodies: Bodies, settings: Settings) -> list[Fl
     found = []
     for attempt in range(count):
         shake = 0.0 if attempt == 0 else 0.25
-        free = plan.turn_ease > plan.turn_ease.min() if np.ptp(plan.turn_ease) > 0 else level > 0
+        free = plan.turn_ease > EASE_RIGID
         turn = plan.turn + shake * free * chance.standard_normal(len(level))
         slant = level + 0.2 * shake * (plan.slant_ease > 0) * chance.standard_normal(len(level))
         found.append(plan_positions(framework, *close_plan(plan, turn, slant)))
@@ -181,6 +182,16 @@ def _same_shape(first: FloatArray, second: FloatArray) -> float:
     return float(np.sqrt(((a - b @ (u @ v).T) ** 2).sum(axis=1).mean()))
 
 
+def _turning(framework: Framework) -> str:
+    """How far a closed course without free corners turns by itself, in words."""
+    if not (framework.closed and framework.cells):
+        return ""
+    plan = plan_of(framework)
+    if (plan.turn_ease > EASE_RIGID).any():
+        return ""
+    return f"; its cells turn it by {np.degrees(plan.turn.sum()):.0f} degrees of the 360 it needs"
+
+
 def _problems(
     framework: Framework,
     bodies: Bodies,
@@ -207,7 +218,7 @@ def _problems(
         problems.append(
             Problem(
                 f"the piece does not close: {len(tight)} links would have to change their length"
-                f" by up to {100 * np.abs(strain).max():.1f} %",
+                f" by up to {100 * np.abs(strain).max():.1f} %" + _turning(framework),
                 "add or take away cells so that the course comes round by itself",
                 joints=tuple(labels),
             )

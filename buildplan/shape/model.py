@@ -146,7 +146,10 @@ class Wind:
 
 @dataclass(frozen=True)
 class Examination:
-    """What is known of a standing piece beyond its shape. Estimates say so."""
+    """What is known of a standing piece beyond its shape. Estimates say so.
+
+    `problems` must be mended; `cautions` are to be known when the piece is set up.
+    """
 
     mass: Estimate
     tip_angle: Estimate
@@ -155,3 +158,4 @@ class Examination:
     stiffness: Stiffness
     wind: Wind
     problems: tuple[Problem, ...]
+    cautions: tuple[Problem, ...]

@@ -22,6 +22,7 @@ from buildplan.shape.model import FloatArray, IntArray
 from buildplan.shape.springs import Springs, energy_and_gradient, stiffness_matrix, together
 
 NEWTON_STEPS, QUASI_NEWTON_STEPS = 100, 500
+MEETINGS = 6  # how often new neighbours are looked for
 LONGEST_SHARE = 0.05  # of the piece's size: the farthest that one step may move a joint
 
 ContactsOf = Callable[[IntArray], Springs]
@@ -218,7 +219,7 @@ def relax_apart(
     """
     skin = 0.5 * float(bodies.length_m.mean())
     positions, iterations = start_m, 0
-    for _ in range(12):
+    for _ in range(MEETINGS):
         pairs = neighbours_of(positions, skin)
         active = together([springs, contacts_of(pairs)]) if len(pairs) else springs
         longest = max(skin, LONGEST_SHARE * float(np.ptp(positions, axis=0).max()))

@@ -11,7 +11,8 @@ from collections.abc import Sequence
 
 import numpy as np
 from scipy import sparse
-from scipy.sparse.linalg import LinearOperator, eigsh
+from scipy.linalg import eigh
+from scipy.sparse.linalg import ArpackNoConvergence, LinearOperator, eigsh
 from scipy.spatial import cKDTree
 
 from buildplan.shape.bodies import Bodies
@@ -20,6 +21,7 @@ from buildplan.shape.model import ExtraBrace, FloatArray, IntArray, SoftMode
 from buildplan.shape.springs import springs_between, stiffness_matrix
 
 SOUGHT = 12  # modes looked for, six of which are rigid motions
+DENSE_LIMIT = 600  # coordinates up to which a dense solver is quicker and surer
 TRIED = 6  # extra braces tried out in full
 WEIGHED = 6  # softest modes that an extra brace is judged by
 WORTH = 1.01  # the least gain worth a balloon
@@ -48,8 +50,8 @@ def softest_modes(
     )
     rigid, _ = np.linalg.qr(root[:, None] * rigid_modes(positions_m))
     size = len(mass)
-    if size <= 3 * SOUGHT:
-        _, vectors = np.linalg.eigh(scaled.toarray())
+    if size <= DENSE_LIMIT:
+        _, vectors = eigh(scaled.toarray(), subset_by_index=[0, min(SOUGHT, size) - 1])
     else:
         unit = sparse.eye_array(size, format="csr")
         shift = 1e-4 * float(scaled.diagonal().max())
@@ -58,9 +60,11 @@ def softest_modes(
             shift *= 3
             factors = symmetric_factors(scaled + shift * unit)
         inverse = LinearOperator((size, size), matvec=factors.solve, dtype=float)
-        _, vectors = eigsh(
-            scaled, k=SOUGHT, sigma=-shift, OPinv=inverse, v0=np.cos(np.arange(size) * 1.7)
-        )
+        start = np.cos(np.arange(size) * 1.7)  # fixed, so that the result repeats
+        try:
+            _, vectors = eigsh(scaled, k=SOUGHT, sigma=-shift, OPinv=inverse, v0=start, ncv=48)
+        except ArpackNoConvergence as stopped:  # what has converged is kept
+            vectors = np.asarray(stopped.eigenvectors).reshape(size, -1)
     # within what was found, take the rigid motions out and sort what is left (Rayleigh and Ritz)
     left = vectors - rigid @ (rigid.T @ vectors)
     basis, sizes, _ = np.linalg.svd(left, full_matrices=False)

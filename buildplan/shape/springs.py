@@ -138,12 +138,14 @@ def stiffness_matrix(springs: Springs, positions_m: FloatArray) -> sparse.csr_ar
 
     For a spring of stiffness k, rest r, length l and direction n the block is
     k n n' + k (1 - r / l) (I - n n'): its own stiffness along, and the tension's across.
+    That of a spring squeezed below half its rest length is kept at what it is there: it grows
+    without bound as the ends meet, and would then tell a solver nothing.
     """
     vector = springs.rows @ positions_m
     length = np.maximum(np.sqrt(np.einsum("ij,ij->i", vector, vector)), SHORTEST_M)
     idle = springs.push_only & (length >= springs.rest_m)
     stiffness = np.where(idle, 0.0, springs.stiffness_n_per_m)
-    across = stiffness * (1 - springs.rest_m / length)
+    across = stiffness * np.maximum(1 - springs.rest_m / length, -1.0)
     direction = vector / length[:, None]
     blocks = ((stiffness - across)[:, None] * direction)[:, :, None] * direction[:, None, :]
     blocks[:, [0, 1, 2], [0, 1, 2]] += across[:, None]
