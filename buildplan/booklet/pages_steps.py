@@ -96,12 +96,8 @@ def _paragraphs(book: Book, step: Step) -> list[tuple[ParagraphStyle, str]]:
 
 
 def _ticks(step: Step) -> list[str]:
-    """What is to be ticked: a row for each turn of work at more than one place, and the
-    check."""
-    rows = []
-    if len(step.turns) > 1 or step.taken_with is not None:
-        rows = [plain(turn.words) for turn in step.turns]
-    return [*rows, f"{strong('Check')} {plain(step.check)}"]
+    """What is to be ticked: the rows of the step, and the check."""
+    return [*(plain(words) for words in step.rows), f"{strong('Check')} {plain(step.check)}"]
 
 
 def _first_of_stage(steps: Sequence[Step], stage: Stage) -> int:

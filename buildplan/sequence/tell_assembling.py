@@ -8,7 +8,7 @@ from buildplan.framework.model import Brace, Cell, Chain, End
 from buildplan.sequence.grouping import STRAIGHT, head_name
 from buildplan.sequence.model import Kind, Operation
 from buildplan.sequence.plan import Plan
-from buildplan.sequence.tell_preparing import ALL, Row, balloons_of, lock_name
+from buildplan.sequence.tell_preparing import UNNAMED, Row, balloons_of, lock_name
 from buildplan.sequence.words import assembling as words
 from buildplan.sequence.words import rows
 from buildplan.sequence.words.grammar import Wording
@@ -208,4 +208,4 @@ def stand_up(plan: Plan, number: int) -> Wording:
 
 def plain_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     """Nothing particular."""
-    return ALL, ""
+    return UNNAMED, ""

@@ -13,7 +13,7 @@ from buildplan.sequence.words import rows
 from buildplan.sequence.words.grammar import Wording, colours, count_word, noun
 
 Row = tuple[str, str]
-ALL = "All"
+UNNAMED = ""
 RUN_PAIRS = 4
 LONGEST_WITHOUT_RUNS = 12
 
@@ -42,7 +42,7 @@ def size_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     """`160 deep blue link balloons`."""
     count = plan.group(number).times
     what = noun(count, "round" if turn[0].locks else "link balloon")
-    return ALL, rows.in_bulk(count, f"{plan.names[turn[0].balloon]} {what}")
+    return UNNAMED, rows.in_bulk(count, f"{plan.names[turn[0].balloon]} {what}")
 
 
 def lock_name(plan: Plan, operation: Operation) -> str:
@@ -63,11 +63,13 @@ def pair(plan: Plan, number: int) -> Wording:
 def pair_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     """`80 pairs, deep blue with deep blue`."""
     if turn[0].locks:
-        return ALL, rows.in_bulk(
+        return UNNAMED, rows.in_bulk(
             len(turn), f"{noun(len(turn), 'lock')}, {lock_name(plan, turn[0])} rounds"
         )
     names = sorted(plan.names_of(turn[0].links))
-    return ALL, rows.in_bulk(len(turn), f"{noun(len(turn), 'pair')}, {names[0]} with {names[1]}")
+    return UNNAMED, rows.in_bulk(
+        len(turn), f"{noun(len(turn), 'pair')}, {names[0]} with {names[1]}"
+    )
 
 
 def tie_off(plan: Plan, number: int) -> Wording:
@@ -82,7 +84,7 @@ def tie_off(plan: Plan, number: int) -> Wording:
 def tie_off_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     """`20 ivory balloons tied off alone`."""
     name = plan.names_of(turn[0].links)[0]
-    return ALL, rows.in_bulk(len(turn), f"{name} {noun(len(turn), 'balloon')} tied off alone")
+    return UNNAMED, rows.in_bulk(len(turn), f"{name} {noun(len(turn), 'balloon')} tied off alone")
 
 
 def chain(plan: Plan, number: int) -> Wording:
@@ -114,7 +116,7 @@ def chain_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
         what = (
             f"{noun(len(turn), 'chain')} of {length} {balloons_of(plan, operation.links)} balloons"
         )
-        return ALL, rows.in_bulk(len(turn), what)
+        return UNNAMED, rows.in_bulk(len(turn), what)
     long = long_of(plan, operation)
     joints = long.chain.joints
     way = rows.along(operation.joints)
@@ -192,5 +194,5 @@ def _layer(long: LongChain) -> int:
 def lay_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     """`Joints 1: A1, B1, C1, D1`, where they are brought together."""
     if not plan.framework.braces:
-        return ALL, ""
-    return ALL, rows.at_joints("Together", turn[0].joints)
+        return UNNAMED, ""
+    return UNNAMED, rows.at_joints("Together", turn[0].joints)

@@ -1,17 +1,35 @@
-"""A reader of words: rebuilds a piece from titles, texts and rows of steps alone.
+"""A reader of words: rebuilds a piece from what steps say, and from nothing else.
 
-It knows English phrases of the trade and joint labels, and nothing of operations: if the
-words do not say enough, the piece it ends with is wrong.
+It knows phrases of the trade and joint labels, and nothing of operations: if the words do not
+say enough, the piece it ends with is wrong. White space counts for nothing, so that it can
+read a printed page as well.
 """
 
 from __future__ import annotations
 
 import re
 from collections import Counter
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 
 Edge = tuple[str, str, str, str]  # joint of the neck, joint of the tail, balloon, role
+
+LABEL = r"[^\s,;:–]+"
+WAY = rf"{LABEL}(?: – {LABEL})+(?:, closed at {LABEL})?"
+PHRASES = re.compile(
+    "|".join(
+        (
+            r"Size (?P<count>\d+) (?P<sized>[^.,]+?) (?P<kind>link balloon|round)s? to \d",
+            r"Take (?:a chain of \w+|one|a pair of) (?P<balloon>[^.,]+?) balloons?\b",
+            r"a pair of (?P<rounds>[^.,]+?) rounds\b",
+            rf"Chain \w+: (?P<length>\d+) balloons? \((?P<order>[^)]+)\), joints "
+            rf"(?P<chain>{LABEL}(?: – {LABEL})+|{LABEL} to {LABEL}(?: and back to {LABEL})?)",
+            rf"Brace \d+: (?P<brace>{WAY}(?:; and {WAY})*)",
+            rf"Single \S+: (?P<single>{LABEL} – {LABEL})",
+            rf"Locks of (?:brace|single|joint) \S+: (?P<locks>{LABEL}(?:, {LABEL})*)",
+        )
+    )
+)
 
 
 @dataclass
@@ -24,36 +42,28 @@ class Read:
     sized: Counter[str] = field(default_factory=Counter)
 
 
-def read_words(steps: Iterable[tuple[str, str, Sequence[str]]]) -> Read:
-    """Read steps given as (title, text, rows)."""
-    read = Read()
-    for title, text, rows in steps:
-        _read_sized(read, title)
-        named = re.search(r"Take (?:a chain of \w+|one|a pair of) (.+?) balloons?\b", text)
-        rounds = re.search(r"a pair of (.+?) rounds", text)
-        for row in rows:
-            name, _, rest = row.partition(": ")
-            if name.startswith("Chain ") and "joints " in rest:
-                read.links.update(_chain(rest))
-            elif name.startswith("Brace "):
-                assert named
-                read.links.update(_brace(rest, named[1]))
-            elif name.startswith("Single "):
-                assert named
-                tail, neck = rest.split(" – ")
-                read.links[neck, tail, named[1], "single"] += 1
-            elif name.startswith("Locks of "):
-                assert rounds
-                for joint in rest.split(", "):
-                    assert joint not in read.locks
-                    read.locks[joint] = rounds[1]
+def read_words(text: str) -> Read:
+    """Read the steps of a piece, in their order."""
+    read, balloon, rounds = Read(), "", ""
+    for found in PHRASES.finditer(" ".join(text.split())):
+        said = found.groupdict()
+        balloon = said["balloon"] or balloon
+        rounds = said["rounds"] or rounds
+        if said["sized"]:
+            read.sized[f"{said['sized']} {said['kind']}"] += int(said["count"])
+        elif said["chain"]:
+            names = _names(said["order"], int(said["length"]))
+            read.links.update(_alternating(_way(said["chain"]), names, "chain"))
+        elif said["brace"]:
+            read.links.update(_brace(said["brace"], balloon))
+        elif said["single"]:
+            tail, neck = said["single"].split(" – ")
+            read.links[neck, tail, balloon, "single"] += 1
+        elif said["locks"]:
+            for joint in said["locks"].split(", "):
+                assert joint not in read.locks
+                read.locks[joint] = rounds
     return read
-
-
-def _read_sized(read: Read, title: str) -> None:
-    sized = re.match(r"Size (\d+) (.+?) (link balloon|round)s? to ", title)
-    if sized:
-        read.sized[f"{sized[2]} {sized[3]}"] += int(sized[1])
 
 
 def _alternating(joints: Sequence[str], names: Sequence[str], role: str) -> Iterator[Edge]:
@@ -65,20 +75,13 @@ def _alternating(joints: Sequence[str], names: Sequence[str], role: str) -> Iter
         yield neck, tail, name, role
 
 
-def _chain(rest: str) -> Iterator[Edge]:
-    """`40 balloons (all deep blue), joints A1 to A40 and back to A1`."""
-    found = re.fullmatch(r"(\d+) balloons? \((.+)\), joints (.+)", rest)
-    assert found
-    count = int(found[1])
-    yield from _alternating(_way(found[3]), _names(found[2], count), "chain")
-
-
 def _way(words: str) -> list[str]:
-    counted = re.fullmatch(r"([A-Z]+)1 to \1(\d+)( and back to \1[1])?", words)
-    if " – " in words or not counted:
+    if " – " in words:
         return words.split(" – ")
+    counted = re.fullmatch(r"([A-Z]+)1 to \1(\d+)( and back to \1[1])?", words)
+    assert counted, words
     joints = [f"{counted[1]}{i + 1}" for i in range(int(counted[2]))]
-    return [*joints, joints[0]] if "and back to" in words else joints
+    return [*joints, joints[0]] if counted[3] else joints
 
 
 def _names(order: str, count: int) -> list[str]:
@@ -90,10 +93,8 @@ def _names(order: str, count: int) -> list[str]:
     return [names[i % len(names)] for i in range(count)]
 
 
-def _brace(rest: str, balloon: str) -> Iterator[Edge]:
-    """`A3 – B3 – C3 – D3, closed at A3`; `C4 – D6 – A6 – B4, shares B4-C4 with brace 4`."""
-    own = rest.split(", shares ")[0]
-    for part in own.split("; and "):
+def _brace(ways: str, balloon: str) -> Iterator[Edge]:
+    for part in ways.split("; and "):
         way, _, closed = part.partition(", closed at ")
         joints = way.split(" – ")
         if closed:

@@ -16,9 +16,8 @@ from buildplan.sequence.words.grammar import listed, number_ranges
 
 
 def read(steps: tuple[Step, ...]) -> Read:
-    return read_words(
-        (step.title, step.text, [turn.words for turn in step.turns]) for step in steps
-    )
+    said = ((step.title, step.text, *(turn.words for turn in step.turns)) for step in steps)
+    return read_words(" ".join(part for parts in said for part in parts))
 
 
 def links_of(framework: Framework) -> Counter[Edge]:
