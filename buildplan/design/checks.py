@@ -12,6 +12,7 @@ from buildplan.design.graph_checks import check_graph
 from buildplan.design.lengths import LEAST_PER_GAUGE, MOST_PER_GAUGE, likely, tie_to_tie
 from buildplan.design.mistake import Mistake, Path, key_in_words, listed, nearest, one_of, shown
 from buildplan.design.model import Balloon, Tube
+from buildplan.design.money_checks import check_money
 from buildplan.design.salvage import Salvaged, list_in, mapping_in, salvage
 from buildplan.design.tube_checks import check_tube, joint_counts
 
@@ -48,6 +49,7 @@ def check(data: object, known_constants: Collection[str] | None = None) -> Itera
                 "name the balloon of each colour in build.graph.balloons instead",
             )
     yield from _check_standing(top, build)
+    yield from check_money(top)
     if known_constants is not None:
         for name in mapping_in(top.get("constants")):
             if name not in known_constants:
@@ -129,7 +131,7 @@ def _references(top: Mapping[str, object]) -> Iterator[_Reference]:
     for letter, keys in mapping_in(top.get("colour_pattern")).items():
         for i, key in enumerate(list_in(keys)):
             yield _Reference(("colour_pattern", letter, i), key, "link", "a long chain")
-    for part in ("prices", "pack_sizes"):
+    for part in ("prices", "pack_sizes", "pack_prices"):
         for key in mapping_in(top.get(part)):
             yield _Reference((part, key), key, None, part)
 

@@ -8,13 +8,13 @@ from types import UnionType
 from typing import Annotated, Any, Literal, Union, get_args, get_origin
 
 from buildplan.design.mistake import Path, listed
-from buildplan.design.model import Design, FileModel
+from buildplan.design.model import FileModel
 
 
-def types_at(path: Path) -> list[Any]:
-    """The types that the model has for the value at `path`, unions taken apart; none when
-    the model knows no such place."""
-    found: list[Any] = [Design]
+def types_at(path: Path, root: type[FileModel]) -> list[Any]:
+    """The types that a file of the form `root` has for the value at `path`, unions taken
+    apart; none when it knows no such place."""
+    found: list[Any] = [root]
     for step in path:
         found = [inner for kind in found for inner in _inside(kind, step)]
     return found

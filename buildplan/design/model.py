@@ -42,12 +42,15 @@ LabourKind = Literal[
 
 # something to read, on one line
 ONE_LINE = r"^[^\n\t]*\S[^\n\t]*$"
+# the form of an alphabetic code of ISO 4217
+CURRENCY = r"^[A-Z]{3}$"
 
 Key = Annotated[str, Field(min_length=1, max_length=40, pattern=ONE_LINE)]
 JointLabel = Annotated[str, Field(min_length=1, max_length=12, pattern=ONE_LINE)]
 Length = Annotated[float, Field(ge=0.1, le=5000, allow_inf_nan=False)]
 Advance = Annotated[int, Field(ge=0, le=20)]
 Minutes = Annotated[float, Field(gt=0, le=10_000, allow_inf_nan=False)]
+Labour = dict[LabourKind, Minutes]
 ConstantName = Annotated[str, Field(pattern=r"^[a-z][a-z0-9_]*$", max_length=60)]
 ConstantValue = Annotated[float, Field(allow_inf_nan=False)]
 
@@ -69,6 +72,13 @@ Price = Annotated[
     Field(ge=0, le=1_000_000, allow_inf_nan=False),
     BeforeValidator(_exact),
     WithJsonSchema({"type": "number", "minimum": 0, "maximum": 1_000_000}),
+]
+# A share of a whole, exact for money: 0.35 is 35 in a hundred.
+Share = Annotated[
+    Decimal,
+    Field(ge=0, lt=1, allow_inf_nan=False),
+    BeforeValidator(_exact),
+    WithJsonSchema({"type": "number", "minimum": 0, "exclusiveMaximum": 1}),
 ]
 Version = Annotated[Literal[1], BeforeValidator(_not_a_truth_value)]
 
@@ -220,6 +230,23 @@ class Brand(FileModel):
     )
 
 
+class Rates(FileModel):
+    """What a quote adds to the material. All of it is the user's own; nothing is assumed."""
+
+    hour: Price | None = Field(None, description="what an hour of one person's work costs")
+    margin: Share | None = Field(
+        None,
+        description="the part of the price before tax that is kept, as a fraction: 0.35 is 35 of "
+        "every 100, so that 65 of cost make a price of 100",
+    )
+    delivery: Price | None = Field(
+        None, description="one sum for bringing the piece, placing it and taking it away"
+    )
+    tax: Share | None = Field(
+        None, description="the tax on top of the price, as a fraction of it: 0.2 is 20 in a hundred"
+    )
+
+
 class Design(FileModel):
     """A whole design file: a freestanding piece of link balloons, from which its counts, its
     shape, the order of work and the booklet are made."""
@@ -246,10 +273,21 @@ class Design(FileModel):
         default_factory=dict,
         description="how many balloons a bought pack holds, by the balloon's key",
     )
+    pack_prices: dict[Key, Price] = Field(
+        default_factory=dict,
+        description="the price of a whole pack, by the balloon's key, in place of that of one "
+        "balloon",
+    )
+    currency: Annotated[str, Field(pattern=CURRENCY)] | None = Field(
+        None, description="the currency of all prices, as its three letters of ISO 4217: GBP"
+    )
+    rates: Rates | None = Field(
+        None, description="what work costs and what is added to it, for a quote"
+    )
     spare: Annotated[float, Field(ge=0, le=1, allow_inf_nan=False)] = Field(
         0.05, description="the extra balloons to take, as a fraction: 0.05 is 5 in a hundred"
     )
-    labour: dict[LabourKind, Minutes] = Field(
+    labour: Labour = Field(
         default_factory=dict, description="the minutes that one operation takes, by its kind"
     )
     brand: Brand | None = Field(None, description="whose plan this is, for the cover")

@@ -2,23 +2,28 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable
+from collections.abc import Callable, Collection, Iterable, Mapping
 from itertools import islice
 from pathlib import Path
+from typing import TypeVar
 
 from pydantic import ValidationError
 from pydantic_core import ErrorDetails
 
 from buildplan.design.checks import check
 from buildplan.design.mistake import Mistake, path_in_words
-from buildplan.design.model import Design
+from buildplan.design.model import Design, FileModel
 from buildplan.design.problems import DesignProblemsError, Problem, UnreadableDesignError
 from buildplan.design.wording import mistakes_in
 from buildplan.design.yaml_source import Keys, Node, Scalar, load, mark_of, plain
 
 MOST_BYTES = 1024 * 1024
+# by the key that it begins with
+KIND_OF_FILE: Mapping[str, str] = {"buildplan": "a design file", "event": "an event file"}
 # a file that is wrong throughout is not listed throughout
 MOST_PROBLEMS = 1000
+
+Form = TypeVar("Form", bound=FileModel)
 
 
 def read_design(path: Path, known_constants: Collection[str] | None = None) -> Design:
@@ -29,34 +34,41 @@ def read_design(path: Path, known_constants: Collection[str] | None = None) -> D
     Raises UnreadableDesignError when the file cannot be read as a design at all, and
     DesignProblemsError with every problem of the file, in its order, when it can.
     """
+    return read_as(Design, path, lambda data: check(data, known_constants))
+
+
+def read_as(form: type[Form], path: Path, checked: Callable[[object], Iterable[Mistake]]) -> Form:
+    """Read the file at `path` as one of `form`; `checked` finds what its parts disagree on in
+    its content as plain data. Raises as `read_design` does."""
     file = str(path)
     source = load(_text(path), file)
     if not isinstance(source.root, Keys):
+        first, second, *_ = form.model_fields
         raise UnreadableDesignError(
             file,
             Problem(
-                "a design file is made of keys with values, and this one is not",
-                "begin with buildplan: 1, then name: and the other keys, each on its own line",
+                f"{KIND_OF_FILE[first]} is made of keys with values, and this one is not",
+                f"begin with {first}: 1, then {second}: and the other keys, each on its own line",
                 line=source.root.mark[0],
             ),
         )
     data = plain(source.root)
-    design = None
+    read = None
     mistakes = list(source.mistakes)
     errors: list[ErrorDetails] = []
     try:
-        design = Design.model_validate(data)
+        read = form.model_validate(data)
     except ValidationError as error:
         errors = error.errors(include_url=False)
-        mistakes += mistakes_in(errors[:MOST_PROBLEMS], data)
-    mistakes += islice(check(data, known_constants), MOST_PROBLEMS)
-    if design is None or mistakes:
+        mistakes += mistakes_in(errors[:MOST_PROBLEMS], data, form)
+    mistakes += islice(checked(data), MOST_PROBLEMS)
+    if read is None or mistakes:
         problems = _in_file_order(mistakes, source.root)
         if max(len(problems), len(errors)) >= MOST_PROBLEMS:
             more = Problem("there may be more problems than these", "mend these first")
             problems = [*problems[:MOST_PROBLEMS], more]
         raise DesignProblemsError(file, problems, _name(source.root))
-    return design
+    return read
 
 
 def _text(path: Path) -> str:

@@ -20,7 +20,7 @@ from buildplan.booklet.paper import PAPERS
 from buildplan.design.reading import read_design
 
 DESIGNS = Path(__file__).parent.parent.parent / "designs"
-SHIPPED = sorted(path.stem for path in DESIGNS.glob("*.yaml"))
+SHIPPED = sorted(p.stem for p in DESIGNS.glob("*.yaml") if ".event." not in p.name)
 POINTS_PER_INCH = 72
 
 

@@ -1,0 +1,118 @@
+"""Event files: what they say, each mistake with its line, and the schema of one mind."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+import yaml
+from design_texts import ROOT
+from jsonschema import Draft202012Validator
+
+from buildplan.design.event import read_event
+from buildplan.design.problems import DesignProblemsError, UnreadableDesignError
+from buildplan.design.reading import read_design
+from buildplan.design.schema import event_schema
+
+SHIPPED = ROOT / "designs" / "reopening.event.yaml"
+EVENT = """\
+event: 1
+name: Reopening
+designs:
+  - design: star.yaml
+  - {design: frame.yaml, count: 2}
+crew: 3
+opening: "10:00"
+"""
+VALIDATOR = Draft202012Validator(event_schema())
+
+
+@pytest.fixture
+def event(tmp_path: Path) -> Path:
+    for name in ("star.yaml", "frame.yaml"):
+        (tmp_path / name).write_text("")
+    path = tmp_path / "reopening.event.yaml"
+    path.write_text(EVENT)
+    return path
+
+
+def test_an_event_is_read(event: Path) -> None:
+    read = read_event(event)
+    assert [(piece.design, piece.count) for piece in read.designs] == [
+        ("star.yaml", 1),
+        ("frame.yaml", 2),
+    ]
+    assert (read.crew, read.opening) == (3, "10:00")
+
+
+def test_the_shipped_event_and_its_designs_are_read() -> None:
+    for piece in read_event(SHIPPED).designs:
+        assert read_design(SHIPPED.parent / piece.design)
+
+
+@pytest.mark.parametrize("path_of", [lambda _: SHIPPED, lambda path: path])
+def test_events_that_are_read_are_valid_by_the_schema(event: Path, path_of) -> None:
+    VALIDATOR.validate(yaml.safe_load(path_of(event).read_text("utf-8")))
+
+
+# old text, new text, line, path, words of the message, words of the suggestion
+FORM = [
+    ("event: 1", "event: 2", 1, "event", "must be 1", "version"),
+    ("name: Reopening\n", "", 1, "name", "missing", "first page"),
+    ("count: 2", "count: 0", 5, "designs[1].count", "at least 1", "how many"),
+    ("count: 2", "cuont: 2", 5, "designs[1].cuont", "unknown key", "count"),
+    ("  - design: star.yaml", "  - star.yaml", 4, "designs[0]", "a set of keys", "design"),
+    ("crew: 3", "crew: 0", 6, "crew", "at least 1", "people"),
+    ("crew: 3", "labour: {sizing: 1}", 7, "labour.sizing", "unknown key", "size"),
+    ('"10:00"', '"25:00"', 7, "opening", "not a time of day", '"10:00"'),
+    ('"10:00"', "10", 7, "opening", "must be text", "quotes"),
+]
+
+
+@pytest.mark.parametrize(("old", "new", "line", "path", "message", "suggestion"), FORM)
+def test_each_mistake_of_form(
+    event: Path, old: str, new: str, line: int, path: str, message: str, suggestion: str
+) -> None:
+    text = EVENT.replace(old, new, 1)
+    event.write_text(text)
+    with pytest.raises(DesignProblemsError) as found:
+        read_event(event)
+    (problem,) = [p for p in found.value.problems if p.path == path]
+    assert problem.line == line or "missing" in message or "labour" in path
+    assert message in problem.message
+    assert suggestion in problem.suggestion
+    assert not VALIDATOR.is_valid(yaml.safe_load(text))
+
+
+@pytest.mark.parametrize(
+    ("new", "message"),
+    [
+        ("other.yaml", 'no design file "other.yaml"'),
+        ("star.yaml", "listed twice"),
+        ("other.event.yaml", "an event file"),
+    ],
+)
+def test_each_design_must_be_there_once(event: Path, new: str, message: str) -> None:
+    event.write_text(EVENT.replace("frame.yaml", new))
+    with pytest.raises(DesignProblemsError) as found:
+        read_event(event)
+    (problem,) = found.value.problems
+    assert (problem.line, problem.path) == (5, "designs[1].design")
+    assert message in problem.message
+
+
+def test_all_mistakes_are_told_at_once_in_the_order_of_the_file(event: Path) -> None:
+    text = EVENT
+    for old, new in (("event: 1", "event: 2"), ("star", "stra"), ("crew: 3", "crew: many")):
+        text = text.replace(old, new, 1)
+    event.write_text(text)
+    with pytest.raises(DesignProblemsError) as found:
+        read_event(event)
+    assert [problem.line for problem in found.value.problems] == [1, 4, 6]
+
+
+def test_what_is_no_event_is_refused(event: Path) -> None:
+    event.write_text("- star.yaml\n")
+    with pytest.raises(UnreadableDesignError) as refused:
+        read_event(event)
+    assert "event: 1" in refused.value.problem.suggestion
