@@ -5,40 +5,19 @@ Pages, lists and `check --json` all read these, so that they cannot disagree.
 
 from __future__ import annotations
 
-import math
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from buildplan.booklet.materials import Purchase, air_m3, needs_of, pump_minutes, purchases
 from buildplan.design.measures import Units
 from buildplan.design.model import Design
 from buildplan.design.problems import Problem, in_words
 from buildplan.framework.build import METRES_PER_UNIT
 from buildplan.framework.counts import balloon_counts, ring_lengths
-from buildplan.framework.model import BalloonType, Framework
+from buildplan.framework.model import Framework
 from buildplan.sequence.labour import work_minutes
 from buildplan.sequence.model import Step
 from buildplan.shape.model import Estimate, Examination, Shape
-
-
-@dataclass(frozen=True)
-class Purchase:
-    """What to buy of one balloon: `needed` for the piece, `spare` on top, and whole packs.
-
-    `packs` and `pack_size` are None when the file names no pack size.
-    """
-
-    balloon: BalloonType
-    needed: int
-    spare: int
-    pack_size: int | None
-    packs: int | None
-
-    @property
-    def to_buy(self) -> int:
-        """Balloons bought: whole packs, or exactly needed and spare."""
-        if self.packs is None or self.pack_size is None:
-            return self.needed + self.spare
-        return self.packs * self.pack_size
 
 
 @dataclass(frozen=True)
@@ -65,6 +44,8 @@ class Facts:
     stands: bool
     tip_angle_deg: float
     purchases: tuple[Purchase, ...]
+    air_m3: float
+    pump_minutes: float
     work_minutes: float
     crew: int
     problems: tuple[Problem, ...]
@@ -75,24 +56,11 @@ class Facts:
         return sum(self.counts.values())
 
 
-def purchases(design: Design, framework: Framework) -> tuple[Purchase, ...]:
-    """What to buy of each balloon the piece uses; spares and packs are rounded up."""
-    bought = []
-    for key, needed in balloon_counts(framework).items():
-        if not needed:
-            continue
-        # round before ceil, so that 5 % of 160 is 8 and not 9 by binary noise
-        spare = math.ceil(round(needed * design.spare, 6))
-        size = design.pack_sizes.get(key)
-        packs = math.ceil((needed + spare) / size) if size else None
-        bought.append(Purchase(framework.balloons[key], needed, spare, size, packs))
-    return tuple(bought)
-
-
 def gather_facts(
     design: Design, framework: Framework, shape: Shape, steps: tuple[Step, ...]
 ) -> Facts:
     """Work out every stated figure of a piece."""
+    air = air_m3(framework)
     pairs = sum(len(long.chain.pairs) for long in framework.chains)
     pairs += sum(len(c.pairs) for brace in framework.braces for c in brace.chains)
     return Facts(
@@ -115,7 +83,9 @@ def gather_facts(
         closes=shape.closes,
         stands=shape.standing.stands,
         tip_angle_deg=shape.standing.tip_angle_deg,
-        purchases=purchases(design, framework),
+        purchases=purchases(needs_of(design, framework)),
+        air_m3=air,
+        pump_minutes=pump_minutes(air, design.constants),
         work_minutes=work_minutes(
             steps, {str(kind): value for kind, value in design.labour.items()}
         ),
@@ -193,7 +163,10 @@ def facts_as_json(facts: Facts) -> dict[str, object]:
         "tip_angle": round(facts.tip_angle_deg, 1),
         "closes": facts.closes,
         "minutes": round(facts.work_minutes),
-        "estimates": ["size", "weight", "tip_angle", "minutes"],
+        "air": round(facts.air_m3, 3),
+        "air_unit": "m3",
+        "pump_minutes": round(facts.pump_minutes, 1),
+        "estimates": ["size", "weight", "tip_angle", "minutes", "air", "pump_minutes"],
         "problems": [problem_as_json(problem) for problem in facts.problems],
     }
 

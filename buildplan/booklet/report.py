@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from buildplan.booklet.book import Book
 from buildplan.booklet.facts import Facts
 from buildplan.booklet.words import (
+    air_words,
     estimate_words,
     joined,
     minutes_words,
@@ -49,13 +50,13 @@ def _line(name: str, words: str) -> str:
 def _counts(facts: Facts) -> Iterator[str]:
     yield _line("Balloons", str(facts.total))
     for purchase in facts.purchases:
-        balloon = purchase.balloon
-        nominal = length_words(balloon.nominal_m, facts.units)
-        gauge = length_words(balloon.gauge_m, facts.units)
-        yield _line(
-            f"{purchase.needed:>{NAME_WIDTH - 2}}",
-            f"{balloon.label} {nominal} {balloon.kind}, sized to {gauge} ({balloon.key})",
-        )
+        for balloon in purchase.balloons:
+            nominal = length_words(balloon.nominal_m, facts.units)
+            gauge = length_words(balloon.gauge_m, facts.units)
+            yield _line(
+                f"{facts.counts[balloon.key]:>{NAME_WIDTH - 2}}",
+                f"{balloon.label} {nominal} {balloon.kind}, sized to {gauge} ({balloon.key})",
+            )
     if facts.rings:
         rings = ", ".join(str(count) for count in facts.rings)
         yield _line("Rings", f"{len(facts.rings)}, of {rings} balloons")
@@ -122,6 +123,7 @@ def _shape(book: Book, examination: Examination) -> Iterator[str]:
         f"{minutes_words(facts.work_minutes)} in all, "
         f"{minutes_words(facts.work_minutes / facts.crew)} for {facts.crew} people (estimate)",
     )
+    yield _line("Air", f"{air_words(facts.air_m3, facts.pump_minutes, facts.units)} (estimate)")
 
 
 def _measuring(framework: Framework, shape: Shape, units: Units) -> Iterator[str]:
