@@ -248,12 +248,16 @@ def needs(book: Book) -> Leaf:
                 buy = f"{purchase.packs} {noun} of {purchase.pack_size}"
             rows.append(
                 [
-                    strong(letters[balloon.key]),
+                    strong(", ".join(letters[one.key] for one in purchase.balloons)),
                     plain(
                         f"{length_words(balloon.nominal_m, book.units)} {balloon.kind}, "
-                        f"{balloon.label} ({balloon.key})"
+                        f"{purchase.label} ({', '.join(one.key for one in purchase.balloons)})"
                     ),
-                    length_words(balloon.gauge_m, book.units),
+                    ", ".join(
+                        dict.fromkeys(
+                            length_words(one.gauge_m, book.units) for one in purchase.balloons
+                        )
+                    ),
                     str(purchase.needed),
                     str(purchase.spare),
                     buy,

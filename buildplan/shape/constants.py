@@ -43,6 +43,7 @@ _TABLE = (
     Constant("over_pressure", 2500.0, "Pa", 1000.0, 3500.0, FROM_MEMORY),
     Constant("air_pressure", 101325.0, "Pa", 98000.0, 104000.0, "ISA sea level, ISO 2533"),
     Constant("air_density", 1.204, "kg/m3", 1.15, 1.25, "p / (287.05 T), dry air at 20 C"),
+    Constant("pump_rate", 500.0, "L/min", 250.0, 900.0, f"{FROM_MEMORY}; an electric inflator"),
     Constant("gravity", 9.80665, "m/s2", 9.78, 9.83, "standard gravity, CGPM 1901"),
     # the built link
     Constant("strut_stiffness", 1500.0, "N/m", 500.0, 4000.0, FROM_MEMORY),
