@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from buildplan.booklet.book import Book
+from buildplan.booklet.map_sheets import map_sheets
 from buildplan.booklet.pages_after import standing, taking_down
 from buildplan.booklet.pages_front import cautions, cover, needs, reading_guide
 from buildplan.booklet.pages_piece import finished_piece, gauges, joint_maps
@@ -14,19 +15,19 @@ LANGUAGE = "en-GB"
 
 def training_leaves(book: Book) -> list[Leaf]:
     """The pages of the training edition."""
-    front = [cover(book), cautions(book)]
-    body = [
+    sheets = map_sheets(book)
+    return [
+        cover(book),
+        cautions(book),
+        reading_guide(book),
         needs(book),
         *gauges(book),
         finished_piece(book),
-        *joint_maps(book),
-        *step_leaves(book),
+        *joint_maps(book, sheets),
+        *step_leaves(book, sheets),
         standing(book),
         taking_down(book),
     ]
-    pages = enumerate(body, start=len(front) + 2)
-    contents = [(leaf.title, number) for number, leaf in pages if leaf.listed]
-    return [*front, reading_guide(book, contents), *body]
 
 
 def print_booklet(book: Book) -> bytes:

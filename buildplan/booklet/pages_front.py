@@ -19,11 +19,15 @@ from buildplan.booklet.press import (
     DISPLAY,
     HEADING,
     LEAD,
+    LINKED,
+    NUMBER,
     SMALL,
     Leaf,
     Press,
+    page_name,
     plain,
     strong,
+    underlined,
 )
 from buildplan.booklet.swatches import swatch
 from buildplan.booklet.words import minutes_words, weight_words
@@ -36,6 +40,8 @@ EDITION_NAMES: Mapping[str, str] = {
     "crew": "Crew edition",
     "sale": "Plan for builders",
 }
+
+CONTENTS = "contents"
 
 # Trade words, as this booklet uses them.
 WORDS: Sequence[tuple[str, str]] = (
@@ -153,7 +159,7 @@ def cautions(book: Book) -> Leaf:
             BODY,
         )
         y -= 12
-        rows = [["", "About", "What to do"]]
+        rows = [["Signal", "About", "What to do"]]
         rows += [
             [strong(caution.signal), strong(caution.topic), plain(caution.words)]
             for caution in CAUTIONS
@@ -172,7 +178,7 @@ def cautions(book: Book) -> Leaf:
     return Leaf("Cautions", draw)
 
 
-def reading_guide(book: Book, contents: Sequence[tuple[str, int]]) -> Leaf:
+def reading_guide(book: Book) -> Leaf:
     """How to read the booklet: contents, the trade's words, and how parts are drawn."""
 
     def draw(press: Press) -> None:
@@ -182,14 +188,7 @@ def reading_guide(book: Book, contents: Sequence[tuple[str, int]]) -> Leaf:
         right_x = paper.left + left_width + 24
         right_width = paper.right - right_x
         y = press.paragraph("In this booklet", paper.left, top, left_width, HEADING, "H2") - 4
-        with press.canvas.element("L"):
-            for title, page in contents:
-                with press.canvas.element("LI"):
-                    below = press.paragraph(
-                        plain(title), paper.left, y, left_width - 34, BODY, "LBody"
-                    )
-                    press.paragraph(f"{page}", paper.left + left_width - 30, y, 30, BODY, "LBody")
-                y = below - 3
+        _contents(press, paper.left, y, left_width)
         y = press.paragraph("Words", right_x, top, right_width, HEADING, "H2") - 4
         for word, meaning in WORDS:
             y = (
@@ -227,7 +226,31 @@ def reading_guide(book: Book, contents: Sequence[tuple[str, int]]) -> Leaf:
             right_width,
         )
 
-    return Leaf("How to read this booklet", draw)
+    return Leaf("How to read this booklet", draw, holds=(CONTENTS,))
+
+
+def _contents(press: Press, x: float, top: float, width: float) -> None:
+    """The parts of the booklet that follow, each leading to its page."""
+    number_width = 30.0
+    with press.canvas.element("TOC"):
+        for title, page in press.contents:
+            if page <= press.page_of[CONTENTS]:
+                continue
+            with press.canvas.element("TOCI"):
+                row = (x, top - LINKED.leading, x + width, top)
+                with press.canvas.element("Reference"):
+                    below = press.link(
+                        underlined(title),
+                        page_name(page),
+                        x,
+                        top,
+                        width - number_width - 4,
+                        LINKED,
+                        words=f"To {title}, page {page}",
+                        also=[row],
+                    )
+                press.paragraph(f"{page}", x + width - number_width, top, number_width, NUMBER)
+            top = below - 3
 
 
 def needs(book: Book) -> Leaf:
@@ -238,7 +261,7 @@ def needs(book: Book) -> Leaf:
         top = press.title("What you need")
         y = press.paragraph("Balloons", paper.left, top, paper.measure, HEADING, "H2") - 4
         letters = book.colour_letters
-        head = ["", "Balloon", "Size to", "In the piece", "Spare", "To buy"]
+        head = ["Colour", "Balloon", "Size to", "In the piece", "Spare", "To buy"]
         rows = [head]
         for purchase in facts.purchases:
             balloon = purchase.balloon
@@ -274,20 +297,12 @@ def needs(book: Book) -> Leaf:
             ]
         )
         widths = (62, paper.measure - 62 - 300, 66, 76, 54, 104)
-        table_top = y
-        y = press.table(rows, paper.left, y, widths, frozenset({3, 4, 5}))
-        row_height = (table_top - y) / len(rows)
-        for i, purchase in enumerate(facts.purchases, start=1):
-            middle = table_top - (i + 0.5) * row_height
-            press.picture(
-                swatch(
-                    purchase.balloon,
-                    letters[purchase.balloon.key],
-                    book.patterns[purchase.balloon.key],
-                ),
-                paper.left + 22,
-                middle - 10,
-            )
+        swatches = {
+            i: swatch(purchase.balloon, letters[key], book.patterns[key])
+            for i, purchase in enumerate(facts.purchases, start=1)
+            if (key := purchase.balloon.key)
+        }
+        y = press.table(rows, paper.left, y, widths, frozenset({3, 4, 5}), swatches)
         y = press.paragraph(
             f"A lock takes two rounds: {facts.locks} locks, {2 * facts.locks} rounds. "
             f"Spares for bursts are {book.design.spare:.0%}, rounded up.",

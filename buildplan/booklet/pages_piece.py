@@ -3,13 +3,20 @@
 from __future__ import annotations
 
 from buildplan.booklet.book import Book
+from buildplan.booklet.map_sheets import (
+    INDEX_COLUMNS,
+    INDEX_GAP,
+    MapSheets,
+    brace_flags,
+    map_place,
+    step_place,
+)
 from buildplan.booklet.paper import mm
-from buildplan.booklet.press import BODY, SMALL, Leaf, Press, plain
+from buildplan.booklet.press import BODY, LINKED, SMALL, Leaf, Press, plain, underlined
 from buildplan.design.measures import size_words
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.dimensions import dimensioned_view
 from buildplan.drawing.gauge import gauge_sheets
-from buildplan.drawing.joint_map import joint_map
 from buildplan.drawing.scene import finished_picture
 
 
@@ -28,7 +35,13 @@ def gauges(book: Book) -> list[Leaf]:
             press.picture(sheets[number].picture, 0, 0)
 
         title = "Gauges at true size" if number == 0 else f"Gauges, sheet {number + 1}"
-        return Leaf(title, draw, running="Gauges at true size: print at 100 %", listed=number == 0)
+        return Leaf(
+            title,
+            draw,
+            running="Gauges at true size: print at 100 %",
+            listed=number == 0,
+            headed=number == 0,
+        )
 
     return [leaf(number) for number in range(len(sheets))]
 
@@ -81,15 +94,14 @@ def finished_piece(book: Book) -> Leaf:
     return Leaf("The finished piece", draw)
 
 
-def joint_maps(book: Book) -> list[Leaf]:
-    """The joint map, on as many sheets as it takes to be readable."""
-    paper = book.paper
-    room = paper.top - paper.bottom - 70
-    sheets = joint_map(book.framework, paper.measure, room)
+def joint_maps(book: Book, sheets: MapSheets) -> list[Leaf]:
+    """The joint map, each sheet with the steps that tie its braces."""
+    paper, pictures = book.paper, sheets.pictures
 
     def leaf(number: int) -> Leaf:
         def draw(press: Press) -> None:
-            of = f", sheet {number + 1} of {len(sheets)}" if len(sheets) > 1 else ""
+            of = f", sheet {number + 1} of {len(pictures)}" if len(pictures) > 1 else ""
+            press.canvas.place(map_place(number), paper.height)
             top = press.title(f"Joint map{of}")
             y = press.paragraph(
                 "The piece unrolled flat. Each row is a long chain, each column a brace; where "
@@ -99,10 +111,41 @@ def joint_maps(book: Book) -> list[Leaf]:
                 paper.measure,
                 BODY,
             )
-            picture = sheets[number]
-            press.picture(picture, paper.left, y - 6 - picture.height)
+            picture = pictures[number]
+            y -= 6 + picture.height
+            press.picture(picture, paper.left, y)
+            _index(press, book, sheets, number, y)
 
         title = "Joint map" if number == 0 else f"Joint map, sheet {number + 1}"
-        return Leaf(title, draw, running="Joint map", listed=number == 0)
+        return Leaf(
+            title, draw, running="Joint map", listed=number == 0, holds=(map_place(number),)
+        )
 
-    return [leaf(number) for number in range(len(sheets))]
+    return [leaf(number) for number in range(len(pictures))]
+
+
+def _index(press: Press, book: Book, sheets: MapSheets, sheet: int, map_low: float) -> None:
+    """The steps that a sheet leads back to, listed below the map whose foot is at `map_low`."""
+    steps, left = sheets.steps_on(book, sheet), book.paper.left
+    if not steps:
+        return
+    rows = -(-len(steps) // INDEX_COLUMNS)
+    column = book.paper.measure / INDEX_COLUMNS
+    with press.canvas.element("L"):
+        for i, step in enumerate(steps):
+            flags = [
+                (left + low_x, map_low + low_y, left + high_x, map_low + high_y)
+                for low_x, low_y, high_x, high_y in brace_flags(book, sheets.pictures[sheet], step)
+            ]
+            page = press.page_of[step_place(step)]
+            with press.canvas.element("LI"), press.canvas.element("LBody"):
+                press.link(
+                    f"{plain(step.title)}: {underlined(f'step {step.number}, page {page}')}",
+                    step_place(step),
+                    left + (i // rows) * column,
+                    map_low - INDEX_GAP - (i % rows) * BODY.leading,
+                    column,
+                    LINKED,
+                    words=f"To step {step.number}, {step.title}, page {page}",
+                    also=flags,
+                )

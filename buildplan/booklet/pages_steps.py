@@ -11,17 +11,21 @@ from dataclasses import dataclass
 from reportlab.lib.styles import ParagraphStyle
 
 from buildplan.booklet.book import Book
+from buildplan.booklet.map_sheets import MapSheets, map_place, step_place
 from buildplan.booklet.press import (
     BODY,
     HEADING,
+    LINKED,
     SMALL,
     Leaf,
     Press,
     paragraph_height,
     plain,
     strong,
+    underlined,
 )
 from buildplan.booklet.step_pictures import StepPictures, step_pictures
+from buildplan.drawing.fonts import text_width
 from buildplan.sequence.model import Stage, Step
 
 TEXT_SHARE = 0.5
@@ -30,6 +34,7 @@ LEAST_HEIGHT, MOST_HEIGHT = 132.0, 200.0
 GAP = 8.0
 BLOCK_GAP = 16.0
 NUMBER_WIDTH = 34.0
+LINK_WIDTH = 124.0
 TICK_WIDTH = 17.0
 ROW_GAP = 4.0
 
@@ -47,13 +52,14 @@ PART: Mapping[Stage, str] = {
 
 @dataclass(frozen=True)
 class Block:
-    """One step laid out below its heading; heights and widths in points.
+    """One step laid out; heights and widths in points.
 
     Wide pictures stand under the words, which then have what is to be ticked at their right.
     A single narrow picture stands at the right of both.
     """
 
     step: Step
+    heading_height: float
     pictures: StepPictures
     narrow: bool
     words_width: float
@@ -68,7 +74,7 @@ class Block:
             body = max(self.words_height + self.ticks_height, self.pictures.height)
         else:
             body = max(self.words_height, self.ticks_height) + GAP + self.pictures.height
-        return float(HEADING.leading + GAP + body)
+        return float(self.heading_height + GAP + body)
 
 
 def adds_words(book: Book, step: Step) -> str:
@@ -116,6 +122,10 @@ def _heights(book: Book, step: Step, words_width: float, ticks_width: float) -> 
     return words, ticks
 
 
+def _heading_width(book: Book) -> float:
+    return book.paper.measure - NUMBER_WIDTH - LINK_WIDTH
+
+
 def _wide_columns(book: Book) -> tuple[float, float]:
     words_width = book.paper.measure * TEXT_SHARE
     return words_width, book.paper.measure - words_width - COLUMN_GAP
@@ -143,7 +153,10 @@ def _block(book: Book, step: Step, height: float) -> Block:
     else:
         widths = _wide_columns(book)
     words_height, ticks_height = _heights(book, step, *widths)
-    return Block(step, pictures, narrow, widths[0], words_height, widths[1], ticks_height)
+    heading_height = paragraph_height(plain(step.title), HEADING, _heading_width(book))
+    return Block(
+        step, heading_height, pictures, narrow, widths[0], words_height, widths[1], ticks_height
+    )
 
 
 def _blocks(book: Book, group: Sequence[Step]) -> list[Block]:
@@ -191,12 +204,34 @@ def _that_fit(groups: Sequence[Sequence[Block]], room: float) -> Iterator[Sequen
             yield from ([block] for block in group)
 
 
-def _draw_block(press: Press, book: Book, block: Block, top: float) -> None:
+def _map_link(press: Press, sheets: MapSheets, step: Step, top: float) -> None:
+    """Where the step's joints are on the map, at the right of its heading."""
+    sheet = sheets.sheet_of.get(step.number)
+    if sheet is None:
+        return
+    page = press.page_of[map_place(sheet)]
+    words = f"joint map, page {page}"
+    x = press.paper.right - text_width(words, LINKED.fontSize)
+    with press.canvas.element("P"):
+        press.link(
+            underlined(words),
+            map_place(sheet),
+            x,
+            top - 2,
+            press.paper.right - x + 1,
+            LINKED,
+            words=f"From step {step.number} to the joint map, page {page}",
+        )
+
+
+def _draw_block(press: Press, book: Book, sheets: MapSheets, block: Block, top: float) -> None:
     paper, step = book.paper, block.step
-    press.paragraph(strong(f"{step.number}"), paper.left, top, NUMBER_WIDTH, HEADING)
-    x = paper.left + NUMBER_WIDTH
-    press.paragraph(plain(step.title), x, top, paper.right - x, HEADING, "H2")
-    top -= HEADING.leading + GAP
+    press.canvas.place(step_place(step), top + HEADING.leading)
+    y = press.numbered_heading(
+        step.number, plain(step.title), paper.left, top, _heading_width(book), NUMBER_WIDTH
+    )
+    _map_link(press, sheets, step, top)
+    top = y - GAP
     y = top
     for style, markup in _paragraphs(book, step):
         y = press.paragraph(markup, paper.left, y, block.words_width, style) - ROW_GAP
@@ -217,7 +252,7 @@ def _steps_words(steps: Sequence[Step]) -> str:
     return f"step {first}" if first == last else f"steps {first} to {last}"
 
 
-def _leaf(book: Book, blocks: Sequence[Block]) -> Leaf:
+def _leaf(book: Book, sheets: MapSheets, blocks: Sequence[Block]) -> Leaf:
     """One page; the first of its part of the work stands in the contents for all of it."""
     steps = [block.step for block in blocks]
     part = PART[steps[0].stage]
@@ -229,7 +264,7 @@ def _leaf(book: Book, blocks: Sequence[Block]) -> Leaf:
         for i, block in enumerate(blocks):
             if i:
                 press.rule(book.paper.left, top + BLOCK_GAP / 2, book.paper.measure)
-            _draw_block(press, book, block, top)
+            _draw_block(press, book, sheets, block, top)
             top -= block.height + BLOCK_GAP
 
     return Leaf(
@@ -238,10 +273,12 @@ def _leaf(book: Book, blocks: Sequence[Block]) -> Leaf:
         running=part,
         progress=(steps[-1].number, len(book.steps)),
         listed=begins,
+        headed=begins,
+        holds=tuple(step_place(step) for step in steps),
     )
 
 
-def step_leaves(book: Book) -> list[Leaf]:
-    """Every step page, in order."""
+def step_leaves(book: Book, sheets: MapSheets) -> list[Leaf]:
+    """Every step page, in order, its steps leading to the sheets of the joint map."""
     groups = [_blocks(book, group) for group in _groups(book.steps)]
-    return [_leaf(book, page) for page in _pages(groups, _room(book))]
+    return [_leaf(book, sheets, page) for page in _pages(groups, _room(book))]

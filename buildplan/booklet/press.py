@@ -7,16 +7,17 @@ the running head and foot, bookmarks and structure tags.
 from __future__ import annotations
 
 import io
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 from xml.sax.saxutils import escape
 
+from reportlab.lib.enums import TA_RIGHT
 from reportlab.lib.styles import ParagraphStyle
 from reportlab.platypus import Paragraph
 
 from buildplan.booklet.paper import Paper
-from buildplan.booklet.tagged import TaggedCanvas, finish
+from buildplan.booklet.tagged import Box, TaggedCanvas, finish
 from buildplan.drawing.fonts import BOLD, REGULAR, register_fonts, text_width
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.pdf import draw_picture
@@ -25,6 +26,8 @@ INK = "#1A1A1A"
 QUIET = "#595959"  # 7.0:1 on white, so small print stays readable
 RULE = "#9A9A9A"
 TINT = "#F1F0EC"
+HEAD_BASELINE = 40.0
+PROGRESS_WIDTH = 120.0
 
 BODY = ParagraphStyle("body", fontName=REGULAR, fontSize=10, leading=14, textColor=INK)
 SMALL = ParagraphStyle("small", parent=BODY, fontSize=10, leading=13, textColor=QUIET)
@@ -32,6 +35,8 @@ STRONG = ParagraphStyle("strong", parent=BODY, fontName=BOLD)
 LEAD = ParagraphStyle("lead", parent=BODY, fontSize=12, leading=17)
 HEADING = ParagraphStyle("heading", parent=BODY, fontName=BOLD, fontSize=13, leading=17)
 TITLE = ParagraphStyle("title", parent=BODY, fontName=BOLD, fontSize=20, leading=26)
+LINKED = ParagraphStyle("linked", parent=BODY, underlineWidth=0.5, underlineOffset=-1.6)
+NUMBER = ParagraphStyle("number", parent=BODY, alignment=TA_RIGHT)
 DISPLAY = ParagraphStyle("display", parent=BODY, fontName=BOLD, fontSize=34, leading=40)
 
 
@@ -45,6 +50,16 @@ def strong(text: str) -> str:
     return f'<font name="{BOLD}">{escape(text)}</font>'
 
 
+def underlined(text: str) -> str:
+    """Text underlined, as links are, as paragraph markup."""
+    return f"<u>{escape(text)}</u>"
+
+
+def page_name(number: int) -> str:
+    """The name of a page, counted from 1, as a place for links to lead to."""
+    return f"page {number}"
+
+
 def paragraph_height(markup: str, style: ParagraphStyle, width: float) -> float:
     """Height of a paragraph set to `width`."""
     _, height = Paragraph(markup, style).wrap(width, 10_000)
@@ -56,7 +71,10 @@ class Leaf:
     """One page: its title (for bookmarks and contents), the stage shown in the running head,
     how far the work is (`done` of `total`, or None), and what draws it.
 
-    A leaf whose `listed` is false goes under the one before it in the contents.
+    A leaf whose `listed` is false goes under the one before it in the contents. One that is
+    `headed` has its running head for a title. `holds` names what can be found on it, for
+    pages that send the reader there (`Press.page_of`). `paper` is its own, when it is not the
+    booklet's.
     """
 
     title: str
@@ -64,58 +82,84 @@ class Leaf:
     running: str = ""
     progress: tuple[int, int] | None = None
     listed: bool = True
+    headed: bool = False
+    holds: tuple[str, ...] = ()
+    paper: Paper | None = None
 
 
 class Press:
-    """Draws leaves onto a tagged canvas."""
+    """Draws leaves onto a tagged canvas. The foot may have a second line."""
 
     def __init__(self, paper: Paper, foot: str) -> None:
         register_fonts()
-        self.paper = paper
+        self.paper = self._usual_paper = paper
         self._foot = foot
         self._target = io.BytesIO()
-        self.canvas = TaggedCanvas(self._target, (paper.width, paper.height), REGULAR)
-        self._bare = False
+        self.canvas = TaggedCanvas(self._target, paper.sheet, REGULAR)
+        self.page_of: dict[str, int] = {}
+        self.contents: tuple[tuple[str, int], ...] = ()
 
     def print(self, leaves: Sequence[Leaf], *, title: str, author: str, language: str) -> bytes:
         """Draw every leaf on a page of its own and return the finished document."""
         self.canvas.setTitle(title)
         self.canvas.setAuthor(author)
         self.canvas.setCreator("buildplan")
-        for number, leaf in enumerate(leaves, start=1):
-            key = f"page-{number}"
-            self.canvas.bookmarkPage(key)
-            self.canvas.addOutlineEntry(leaf.title, key, level=0 if leaf.listed else 1)
-            if number > 1:
-                self._head_and_foot(leaf, number, len(leaves))
+        pages = list(enumerate(leaves, start=1))
+        self.page_of = {name: number for number, leaf in pages for name in leaf.holds}
+        self.contents = tuple((leaf.title, number) for number, leaf in pages if leaf.listed)
+        for number, leaf in pages:
+            self.paper = leaf.paper or self._usual_paper
+            self.canvas.setPageSize(self.paper.sheet)
+            self.canvas.scale(self.paper.scale, self.paper.scale)
+            self.canvas.place(page_name(number), self.paper.height)
+            self.canvas.bookmarkPage(page_name(number))
+            level = 0 if leaf.listed else 1
+            self.canvas.addOutlineEntry(leaf.title, page_name(number), level=level)
             with self.canvas.element("Sect"):
+                if number > 1:
+                    self._running_head(leaf)
+                    self._head_and_foot(leaf, number, len(leaves))
                 leaf.draw(self)
             self.canvas.showPage()
         self.canvas.save()
-        return finish(self._target.getvalue(), self.canvas.root, title=title, language=language)
+        return finish(self._target.getvalue(), self.canvas, title=title, language=language)
+
+    def _running_head(self, leaf: Leaf) -> None:
+        canvas, paper = self.canvas, self.paper
+        words = leaf.running or leaf.title
+        at = (paper.left, paper.height - HEAD_BASELINE)
+        if leaf.headed:
+            with canvas.element("H1"), canvas.content():
+                canvas.setFillColor(INK)
+                canvas.setFont(BOLD, HEADING.fontSize)
+                canvas.drawString(*at, words)
+        else:
+            with canvas.artifact():
+                canvas.setFillColor(QUIET)
+                canvas.setFont(REGULAR, SMALL.fontSize)
+                canvas.drawString(*at, words)
 
     def _head_and_foot(self, leaf: Leaf, number: int, total: int) -> None:
         canvas, paper = self.canvas, self.paper
         with canvas.artifact():
-            baseline = paper.height - 40
+            baseline = paper.height - HEAD_BASELINE
             canvas.setFillColor(QUIET)
-            canvas.setFont(REGULAR, 9)
-            canvas.drawString(paper.left, baseline, leaf.running or leaf.title)
+            canvas.setFont(REGULAR, SMALL.fontSize)
             if leaf.progress is not None:
                 done, of = leaf.progress
                 words = f"step {done} of {of}"
                 canvas.drawRightString(paper.right, baseline, words)
-                left = paper.right - 190 - text_width(words, 9) + 60
-                bar = 120.0
+                left = paper.right - PROGRESS_WIDTH - text_width(words, SMALL.fontSize) - 10
                 canvas.setFillColor("#DCDAD3")
-                canvas.rect(left, baseline, bar, 5, stroke=0, fill=1)
+                canvas.rect(left, baseline, PROGRESS_WIDTH, 5, stroke=0, fill=1)
                 canvas.setFillColor(INK)
-                canvas.rect(left, baseline, bar * done / of, 5, stroke=0, fill=1)
+                canvas.rect(left, baseline, PROGRESS_WIDTH * done / of, 5, stroke=0, fill=1)
             canvas.setStrokeColor(RULE)
             canvas.setLineWidth(0.5)
             canvas.line(paper.left, baseline - 8, paper.right, baseline - 8)
             canvas.setFillColor(QUIET)
-            canvas.drawString(paper.left, 32, self._foot)
+            for line, words in enumerate(self._foot.split("\n")):
+                canvas.drawString(paper.left, 32 - line * 13, words)
             canvas.drawRightString(paper.right, 32, f"page {number} of {total}")
 
     def paragraph(
@@ -132,6 +176,47 @@ class Press:
         _, height = flowable.wrap(width, 10_000)
         with self.canvas.element(role), self.canvas.content():
             flowable.drawOn(self.canvas, x, top - height)
+        return float(top - height)
+
+    def link(
+        self,
+        markup: str,
+        target: str,
+        x: float,
+        top: float,
+        width: float,
+        style: ParagraphStyle = BODY,
+        *,
+        words: str,
+        also: Sequence[Box] = (),
+    ) -> float:
+        """Set a paragraph that leads to a named place (`TaggedCanvas.place`), as a Link within
+        the open element; returns the y of its bottom.
+
+        `words` say where it leads. The boxes of `also` (left, low, right, high) lead there too.
+        """
+        flowable = Paragraph(markup, style)
+        _, height = flowable.wrap(width, 10_000)
+        with self.canvas.element("Link"):
+            with self.canvas.content():
+                flowable.drawOn(self.canvas, x, top - height)
+            wide = min(width, max(flowable.getActualLineWidths0()))
+            for box in ((x, top - height, x + wide, top), *also):
+                self.canvas.hotspot(box, target, words)
+        return float(top - height)
+
+    def numbered_heading(
+        self, number: int, markup: str, x: float, top: float, width: float, indent: float
+    ) -> float:
+        """Set a number and, `indent` to its right and `width` wide, a title as one second-level
+        heading; returns the y of its bottom."""
+        flowable = Paragraph(markup, HEADING)
+        _, height = flowable.wrap(width, 10_000)
+        with self.canvas.element("H2"), self.canvas.content():
+            self.canvas.setFillColor(INK)
+            self.canvas.setFont(BOLD, HEADING.fontSize)
+            self.canvas.drawString(x, top - HEADING.fontSize, f"{number}")
+            flowable.drawOn(self.canvas, x + indent, top - height)
         return float(top - height)
 
     def title(self, text: str) -> float:
@@ -179,9 +264,13 @@ class Press:
         top: float,
         widths: Sequence[float],
         right_aligned: frozenset[int] = frozenset(),
+        pictures: Mapping[int, Picture] | None = None,
     ) -> float:
-        """Set a table; the first row is its head. Cells are paragraph markup."""
-        pad = 4.0
+        """Set a table; the first row is its head. Cells are paragraph markup.
+
+        `pictures`, by row, stand at the right of the row's first cell.
+        """
+        pad, pictures = 4.0, pictures or {}
         with self.canvas.element("Table"):
             for number, row in enumerate(rows):
                 style = STRONG if number == 0 else BODY
@@ -205,8 +294,12 @@ class Press:
                             parent=style,
                             alignment=2 if column in right_aligned else 0,
                         )
-                        role = "TH" if number == 0 else "TD"
-                        self.paragraph(cell, left + pad, top - pad, width - 2 * pad, aligned, role)
+                        with self.canvas.element("TH" if number == 0 else "TD"):
+                            self.paragraph(cell, left + pad, top - pad, width - 2 * pad, aligned)
+                            if column == 0 and number in pictures:
+                                picture = pictures[number]
+                                at = left + width - picture.width - pad
+                                self.picture(picture, at, top - (height + picture.height) / 2)
                         left += width
                 top -= height
         return top
@@ -215,13 +308,7 @@ class Press:
         """Place a picture with its lower left corner at (x, y)."""
         box = (x, y, x + picture.width * scale, y + picture.height * scale)
         with self.canvas.element("Figure", alt=picture.alt, box=box), self.canvas.content():
-            self.canvas.saveState()
-            frame = self.canvas.beginPath()
-            frame.rect(x, y, box[2] - x, box[3] - y)
-            # balloons at the edge of a close-up reach past it
-            self.canvas.clipPath(frame, stroke=0, fill=0)
             draw_picture(self.canvas, picture, x, y, scale)
-            self.canvas.restoreState()
 
     @contextmanager
     def decoration(self) -> Iterator[TaggedCanvas]:

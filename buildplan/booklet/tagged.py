@@ -1,13 +1,14 @@
 """A reportlab canvas that marks what it draws, and the structure tree made from the marks.
 
-Route: ISO 32000-1, 14.6 (marked content), 14.7 (logical structure) and 14.8 (tagged PDF).
-The canvas writes the marks; `finish` adds with pikepdf what reportlab cannot write.
+Route: ISO 32000-1, 14.6 (marked content), 14.7 (logical structure), 14.8 (tagged PDF) and
+12.5.6.5 (links). The canvas writes the marks; `finish` adds with pikepdf what reportlab
+cannot write.
 """
 
 from __future__ import annotations
 
 import io
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass, field
 
@@ -26,6 +27,24 @@ class Content:
     mcid: int
 
 
+@dataclass(frozen=True)
+class Hotspot:
+    """A box on a page (index from 0) that leads to a named place; `words` say where to."""
+
+    page: int
+    box: Box
+    target: str
+    words: str
+
+
+@dataclass(frozen=True)
+class Place:
+    """A place that links lead to: page index from 0, and how far up the page."""
+
+    page: int
+    top: float
+
+
 @dataclass
 class Element:
     """A structure element while the document is drawn."""
@@ -33,7 +52,7 @@ class Element:
     role: str
     alt: str = ""
     box: Box | None = None
-    kids: list[Element | Content] = field(default_factory=list)
+    kids: list[Element | Content | Hotspot] = field(default_factory=list)
 
 
 class TaggedCanvas(Canvas):  # type: ignore[misc]
@@ -44,6 +63,7 @@ class TaggedCanvas(Canvas):  # type: ignore[misc]
             target, pagesize=page_size, invariant=1, pageCompression=1, initialFontName=font
         )
         self.root = Element("Document")
+        self.places: dict[str, Place] = {}
         self._open = [self.root]
         self._page = 0
         self._next_mcid = 0
@@ -52,7 +72,7 @@ class TaggedCanvas(Canvas):  # type: ignore[misc]
     @contextmanager
     def element(self, role: str, alt: str = "", box: Box | None = None) -> Iterator[None]:
         """Open a structure element; elements opened within become its kids."""
-        made = Element(role, alt, box)
+        made = Element(role, alt, box and self._on_sheet(box))
         self._open[-1].kids.append(made)
         self._open.append(made)
         try:
@@ -68,6 +88,21 @@ class TaggedCanvas(Canvas):  # type: ignore[misc]
         with self._mark(f"/{element.role} <</MCID {self._next_mcid}>> BDC"):
             yield
         self._next_mcid += 1
+
+    def hotspot(self, box: Box, target: str, words: str) -> None:
+        """Let a box of the page lead to a named place, as part of the innermost element,
+        which must be a Link."""
+        assert self._open[-1].role == "Link"
+        self._open[-1].kids.append(Hotspot(self._page, self._on_sheet(box), target, words))
+
+    def place(self, name: str, top: float) -> None:
+        """Name a place of this page for links to lead to."""
+        assert name not in self.places, f"two places are called {name}"
+        self.places[name] = Place(self._page, self.absolutePosition(0, top)[1])
+
+    def _on_sheet(self, box: Box) -> Box:
+        """A box where it lies on the sheet, which may be larger than the grid it is set on."""
+        return (*self.absolutePosition(*box[:2]), *self.absolutePosition(*box[2:]))
 
     @contextmanager
     def artifact(self) -> Iterator[None]:
@@ -91,24 +126,16 @@ class TaggedCanvas(Canvas):  # type: ignore[misc]
         self._next_mcid = 0
 
 
-def finish(drawn: bytes, root: Element, *, title: str, language: str) -> bytes:
-    """Add to a drawn document its structure tree, title and language.
+def finish(drawn: bytes, canvas: TaggedCanvas, *, title: str, language: str) -> bytes:
+    """Add to a drawn document its structure tree, links, title and language.
 
-    The same input gives the same bytes.
+    The same input gives the same bytes. KeyError when a link leads to no named place.
     """
     with pikepdf.open(io.BytesIO(drawn)) as pdf:
-        parents: dict[int, list[pikepdf.Object]] = {i: [] for i in range(len(pdf.pages))}
         tree = pdf.make_indirect(Dictionary(Type=Name.StructTreeRoot))
-        tree.K = Array([_structure(pdf, root, tree, parents)])
-        nums = Array()
-        for index, owners in parents.items():
-            nums.append(index)
-            nums.append(pdf.make_indirect(Array(owners)))
-            page = pdf.pages[index].obj
-            page.StructParents = index
-            page.Tabs = Name.S
-        tree.ParentTree = pdf.make_indirect(Dictionary(Nums=nums))
-        tree.ParentTreeNextKey = len(pdf.pages)
+        writer = _TreeWriter(pdf, canvas.places)
+        tree.K = Array([writer.element(canvas.root, tree)])
+        writer.write_parents(tree)
         pdf.Root.StructTreeRoot = tree
         pdf.Root.MarkInfo = Dictionary(Marked=True)
         pdf.Root.Lang = String(language)
@@ -122,26 +149,76 @@ def finish(drawn: bytes, root: Element, *, title: str, language: str) -> bytes:
     return out.getvalue()
 
 
-def _structure(
-    pdf: pikepdf.Pdf,
-    element: Element,
-    parent: pikepdf.Object,
-    parents: dict[int, list[pikepdf.Object]],
-) -> pikepdf.Object:
-    made = pdf.make_indirect(Dictionary(Type=Name.StructElem, S=Name("/" + element.role), P=parent))
-    if element.alt:
-        made.Alt = String(element.alt)
-    if element.box is not None:
-        made.A = Dictionary(O=Name.Layout, BBox=Array([round(v, 2) for v in element.box]))
-    if element.role == "TH":
-        made.A = Dictionary(O=Name.Table, Scope=Name.Column)
-    kids = Array()
-    for kid in element.kids:
-        if isinstance(kid, Content):
-            page = pdf.pages[kid.page].obj
-            kids.append(Dictionary(Type=Name.MCR, Pg=page, MCID=kid.mcid))
-            parents[kid.page].append(made)
-        else:
-            kids.append(_structure(pdf, kid, made, parents))
-    made.K = kids
-    return made
+class _TreeWriter:
+    """Writes structure elements, and keeps for the parent tree what belongs to which."""
+
+    def __init__(self, pdf: pikepdf.Pdf, places: Mapping[str, Place]) -> None:
+        self._pdf = pdf
+        self._pages = [page.obj for page in pdf.pages]
+        self._places = places
+        self._owners: list[list[pikepdf.Object]] = [[] for _ in self._pages]
+        self._links: list[pikepdf.Object] = []
+
+    def element(self, element: Element, parent: pikepdf.Object) -> pikepdf.Object:
+        """The structure element for `element` and all below it."""
+        made = self._pdf.make_indirect(
+            Dictionary(Type=Name.StructElem, S=Name("/" + element.role), P=parent)
+        )
+        if element.alt:
+            made.Alt = String(element.alt)
+        if element.box is not None:
+            made.A = Dictionary(O=Name.Layout, BBox=Array([round(v, 2) for v in element.box]))
+        if element.role == "TH":
+            made.A = Dictionary(O=Name.Table, Scope=Name.Column)
+        page = next((kid.page for kid in element.kids if isinstance(kid, Content)), None)
+        if page is not None:
+            made.Pg = self._pages[page]
+        kids: list[object] = []
+        for kid in element.kids:
+            if isinstance(kid, Content):
+                assert kid.page == page, "an element's own content stays on one page"
+                kids.append(kid.mcid)
+                self._owners[kid.page].append(made)
+            elif isinstance(kid, Hotspot):
+                kids.append(self._link(kid, made))
+            else:
+                kids.append(self.element(kid, made))
+        if kids:
+            made.K = kids[0] if len(kids) == 1 else Array(kids)
+        return made
+
+    def _link(self, spot: Hotspot, element: pikepdf.Object) -> pikepdf.Object:
+        """A reference to the link annotation for `spot` (ISO 32000-1, 14.7.4.3)."""
+        page, place = self._pages[spot.page], self._places[spot.target]
+        to = Array([self._pages[place.page], Name.XYZ, 0, round(place.top, 2), 0])
+        annotation = self._pdf.make_indirect(
+            Dictionary(
+                Type=Name.Annot,
+                Subtype=Name.Link,
+                Rect=Array([round(v, 2) for v in spot.box]),
+                Border=Array([0, 0, 0]),
+                F=4,
+                Contents=String(spot.words),
+                Dest=to,
+                StructParent=len(self._pages) + len(self._links),
+            )
+        )
+        if Name.Annots not in page:
+            page.Annots = Array()
+        page.Annots.append(annotation)
+        self._links.append(element)
+        return Dictionary(Type=Name.OBJR, Obj=annotation, Pg=page)
+
+    def write_parents(self, tree: pikepdf.Object) -> None:
+        """The parent tree: which elements each page's marks, and each link, belong to."""
+        nums = Array()
+        for index, (page, owners) in enumerate(zip(self._pages, self._owners, strict=True)):
+            page.StructParents = index
+            page.Tabs = Name.S
+            nums.append(index)
+            nums.append(self._pdf.make_indirect(Array(owners)))
+        for index, element in enumerate(self._links, start=len(self._pages)):
+            nums.append(index)
+            nums.append(element)
+        tree.ParentTree = self._pdf.make_indirect(Dictionary(Nums=nums))
+        tree.ParentTreeNextKey = len(self._pages) + len(self._links)
