@@ -6,30 +6,24 @@ import io
 import math
 import re
 from collections.abc import Iterator
-from pathlib import Path
 
 import numpy as np
 import pypdf
 import pytest
+import shipped
 from pypdf.generic import ContentStream
 
-from buildplan.booklet.book import Book, gather_book
+from buildplan.booklet.book import Book
 from buildplan.booklet.editions import print_booklet
 from buildplan.booklet.facts import facts_as_json
-from buildplan.booklet.paper import PAPERS
-from buildplan.design.reading import read_design
 
-DESIGNS = Path(__file__).parent.parent.parent / "designs"
-SHIPPED = sorted(p.stem for p in DESIGNS.glob("*.yaml") if ".event." not in p.name)
 POINTS_PER_INCH = 72
 
 
-@pytest.fixture(scope="module", params=SHIPPED)
+@pytest.fixture(scope="module", params=shipped.SHIPPED)
 def printed(request: pytest.FixtureRequest) -> tuple[Book, pypdf.PdfReader, bytes]:
-    design = read_design(DESIGNS / f"{request.param}.yaml")
-    book = gather_book(design, PAPERS["a4"], design.units, "training")
-    data = print_booklet(book)
-    return book, pypdf.PdfReader(io.BytesIO(data)), data
+    data = shipped.printed(request.param)
+    return shipped.book_of(request.param), pypdf.PdfReader(io.BytesIO(data)), data
 
 
 Printed = tuple[Book, pypdf.PdfReader, bytes]
@@ -60,10 +54,7 @@ def test_pages_are_a4(printed: Printed) -> None:
 
 def test_letter_paper_is_letter() -> None:
     """US Letter, 8.5 x 11 in: 612 x 792 pt (page size tables; ANSI Y14.1 from memory)."""
-    design = read_design(DESIGNS / "picture_frame.yaml")
-    reader = pypdf.PdfReader(
-        io.BytesIO(print_booklet(gather_book(design, PAPERS["letter"], "cm", "training")))
-    )
+    reader = pypdf.PdfReader(io.BytesIO(shipped.printed("picture_frame", "letter")))
     for page in reader.pages:
         assert [float(v) for v in page.mediabox] == pytest.approx([0, 0, 612, 792], abs=0.01)
 
