@@ -135,14 +135,15 @@ def _purchase(needs: Sequence[Need]) -> Purchase:
 def offers(needs: Sequence[Need]) -> tuple[list[int], list[Decimal]]:
     """The pack sizes and the prices (of a pack; of a balloon where none says a size) that
     needs of one product name. More than one of either is a contradiction."""
-    sizes = list(dict.fromkeys(need.pack_size for need in needs if need.pack_size is not None))
-    size = sizes[0] if sizes else 1
-    named = [
-        need.pack_price if need.pack_price is not None else need.balloon_price * size
-        for need in needs
-        if need.pack_price is not None or need.balloon_price is not None
-    ]
-    return sizes, list(dict.fromkeys(named))
+    sizes = dict.fromkeys(need.pack_size for need in needs if need.pack_size is not None)
+    size = next(iter(sizes), 1)
+    prices: dict[Decimal, None] = {}
+    for need in needs:
+        if need.pack_price is not None:
+            prices[need.pack_price] = None
+        elif need.balloon_price is not None:
+            prices[need.balloon_price * size] = None
+    return list(sizes), list(prices)
 
 
 def volume_m3(balloon: BalloonType) -> float:

@@ -49,7 +49,7 @@ def check(data: object, known_constants: Collection[str] | None = None) -> Itera
                 "name the balloon of each colour in build.graph.balloons instead",
             )
     yield from _check_standing(top, build)
-    yield from check_money(top)
+    yield from check_money(top, balloons)
     if known_constants is not None:
         for name in mapping_in(top.get("constants")):
             if name not in known_constants:

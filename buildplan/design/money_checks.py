@@ -8,13 +8,16 @@ from collections.abc import Iterator, Mapping
 from babel.numbers import list_currencies
 
 from buildplan.design.mistake import Mistake, key_in_words, one_of, shown
-from buildplan.design.model import CURRENCY
-from buildplan.design.salvage import mapping_in
+from buildplan.design.model import CURRENCY, Balloon
+from buildplan.design.salvage import Salvaged, mapping_in
 
 
-def check_money(top: Mapping[str, object]) -> Iterator[Mistake]:
-    """Every disagreement about money in `top`, a file's content as plain data."""
-    yield from check_currency(top)
+def check_money(
+    top: Mapping[str, object], balloons: Mapping[str, Salvaged[Balloon]]
+) -> Iterator[Mistake]:
+    """Every disagreement about packs and money in `top`, a file's content as plain data."""
+    yield from _check_currency(top)
+    yield from _check_same_packs(top, balloons)
     prices, sizes = mapping_in(top.get("prices")), mapping_in(top.get("pack_sizes"))
     for key in mapping_in(top.get("pack_prices")):
         name = key_in_words(key)
@@ -32,7 +35,7 @@ def check_money(top: Mapping[str, object]) -> Iterator[Mistake]:
             )
 
 
-def check_currency(top: Mapping[str, object]) -> Iterator[Mistake]:
+def _check_currency(top: Mapping[str, object]) -> Iterator[Mistake]:
     """A currency that has the form of a code of ISO 4217, and is none that CLDR knows."""
     code = top.get("currency")
     if isinstance(code, str) and re.fullmatch(CURRENCY, code) and code not in list_currencies():
@@ -41,3 +44,28 @@ def check_currency(top: Mapping[str, object]) -> Iterator[Mistake]:
             f"there is no currency {shown(code)}",
             one_of(code, ("EUR", "GBP", "USD", "CAD", "AUD", "MXN"), "such as"),
         )
+
+
+def _check_same_packs(
+    top: Mapping[str, object], balloons: Mapping[str, Salvaged[Balloon]]
+) -> Iterator[Mistake]:
+    """Balloons of one kind, size and colour come out of the same packs, at one price."""
+    first_of: dict[tuple[str, object], str] = {}
+    for key, balloon in balloons.items():
+        if not balloon.right("kind", "nominal", "colour"):
+            continue
+        part = balloon.part
+        same = f"{part.kind} {part.nominal:g} {part.colour.upper()}"
+        for table in ("pack_sizes", "pack_prices", "prices"):
+            values = mapping_in(top.get(table))
+            if key not in values:
+                continue
+            first = first_of.setdefault((table, same), key)
+            if values[first] != values[key]:
+                yield Mistake(
+                    (table, key),
+                    f"{key_in_words(key)} and {key_in_words(first)} are the same balloon (kind, "
+                    f"nominal size and colour), and {table} gives {shown(values[key])} and "
+                    f"{shown(values[first])}",
+                    "give both the same",
+                )

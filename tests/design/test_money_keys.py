@@ -58,3 +58,15 @@ def test_a_price_of_a_pack_that_is_no_balloon() -> None:
     found = problems(changed(RING, ("spare: 0.05", "pack_prices: {lnog: 9}")))
     assert [p.path for p in found] == ["pack_prices.lnog"] * 2
     assert "long" in found[0].suggestion
+
+
+def test_the_same_balloon_comes_out_of_the_same_packs() -> None:
+    small = 'lock:  {kind: link, nominal: 12, inflate_to: 6, colour: "#1f5f8b", label: blue}'
+    text = changed(
+        RING,
+        ("  cross:", f"  small: {small.partition(':')[2].strip()}\n  cross:"),
+        ("spare: 0.05", "pack_sizes: {long: 50, small: 100}\nprices: {long: 1, small: 1.0}"),
+    )
+    problem = only_problem(text)
+    assert problem.path == "pack_sizes.small"
+    assert "100 and 50" in problem.message

@@ -1,0 +1,189 @@
+"""Money: decimals throughout, rounded once a line, so that every total is the sum of its lines."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from decimal import ROUND_HALF_UP, Decimal
+from enum import StrEnum
+
+from babel.numbers import format_currency, get_currency_precision
+
+from buildplan.booklet.materials import Need, Purchase, by_product, offers
+from buildplan.booklet.words import quarter_hours
+from buildplan.design.measures import Units, length_words
+from buildplan.design.mistake import key_in_words
+from buildplan.design.model import Design, Rates
+from buildplan.design.problems import Problem
+
+LOCALE = "en_GB"
+
+
+def rounded(amount: Decimal, currency: str) -> Decimal:
+    """`amount` to the currency's smallest unit, a half up: to the cent, to the whole yen.
+
+    The number of decimals is that of ISO 4217 as the Unicode CLDR has it.
+    """
+    return amount.quantize(Decimal(1).scaleb(-get_currency_precision(currency)), ROUND_HALF_UP)
+
+
+def money_words(amount: Decimal, currency: str, locale: str = LOCALE) -> str:
+    """An amount with the sign of its currency, as the locale writes it: `£1,234.50`."""
+    return str(format_currency(amount, currency, locale=locale))
+
+
+def cost(purchase: Purchase, currency: str) -> Decimal | None:
+    """What a purchase costs; None when no price is known. Rounded here, once."""
+    if purchase.price is None:
+        return None
+    return rounded(purchase.price * purchase.units, currency)
+
+
+class Item(StrEnum):
+    """What a line of a quote is for."""
+
+    MATERIAL = "material"
+    WORK = "work"
+    DELIVERY = "delivery"
+    MARGIN = "margin"
+    TAX = "tax"
+
+
+@dataclass(frozen=True)
+class Line:
+    """One line of a quote. `purchase` is what a line of material buys."""
+
+    item: Item
+    amount: Decimal
+    purchase: Purchase | None = None
+
+
+@dataclass(frozen=True)
+class Quote:
+    """From material and work to a price. Every sum is that of the lines above it.
+
+    `hours` is the work that is charged, in quarter hours begun.
+    """
+
+    currency: str
+    rates: Rates
+    hours: Decimal
+    lines: tuple[Line, ...]
+
+    def sum(self, *items: Item) -> Decimal:
+        """The sum of all lines of these items."""
+        return sum((line.amount for line in self.lines if line.item in items), Decimal(0))
+
+    @property
+    def cost(self) -> Decimal:
+        """Material, work and delivery."""
+        return self.sum(Item.MATERIAL, Item.WORK, Item.DELIVERY)
+
+    @property
+    def price(self) -> Decimal:
+        """Cost and margin: the price before tax."""
+        return self.cost + self.sum(Item.MARGIN)
+
+    @property
+    def total(self) -> Decimal:
+        """All that is to be paid."""
+        return self.price + self.sum(Item.TAX)
+
+
+def quote(purchases: Sequence[Purchase], work_minutes: float, currency: str, rates: Rates) -> Quote:
+    """Price a piece. The margin is a share of the price: price = cost / (1 - margin).
+
+    Raises ValueError when a price is missing; `missing_prices` names it before.
+    """
+    hours = Decimal(quarter_hours(work_minutes)) / 4
+    if rates.hour is None or rates.margin is None:
+        raise ValueError("a quote needs the rates hour and margin")
+    lines = []
+    for purchase in purchases:
+        amount = cost(purchase, currency)
+        if amount is None:
+            raise ValueError(f"no price for {purchase.balloon.key}")
+        lines.append(Line(Item.MATERIAL, amount, purchase))
+    lines.append(Line(Item.WORK, rounded(hours * rates.hour, currency)))
+    if rates.delivery is not None:
+        lines.append(Line(Item.DELIVERY, rounded(rates.delivery, currency)))
+    costs = sum((line.amount for line in lines), Decimal(0))
+    kept = rounded(costs * rates.margin / (1 - rates.margin), currency)
+    lines.append(Line(Item.MARGIN, kept))
+    if rates.tax is not None:
+        lines.append(Line(Item.TAX, rounded((costs + kept) * rates.tax, currency)))
+    return Quote(currency, rates, hours, tuple(lines))
+
+
+def missing_prices(design: Design, purchases: Iterable[Purchase]) -> list[Problem]:
+    """All that a quote of the design needs and its file does not say."""
+    problems = []
+    if design.currency is None:
+        problems.append(
+            Problem("a quote needs a currency", "add currency: GBP, say", path="currency")
+        )
+    for purchase in purchases:
+        if purchase.price is None:
+            key = key_in_words(purchase.balloon.key)
+            what = balloon_words(purchase, design.units)
+            pack = f", or pack_prices: {{{key}: ...}}" if purchase.pack_size else ""
+            problems.append(
+                Problem(
+                    f"a quote needs the price of {what}",
+                    f"add what you pay for one: prices: {{{key}: ...}}{pack}",
+                    path=f"prices.{key}",
+                )
+            )
+    rates = design.rates
+    if rates is None or rates.hour is None:
+        problems.append(
+            Problem(
+                "a quote needs what an hour of work costs",
+                "add it: rates: {hour: ...}",
+                path="rates.hour",
+            )
+        )
+    if rates is None or rates.margin is None:
+        problems.append(
+            Problem(
+                "a quote needs a margin",
+                "add the part of the price that you keep: rates: {margin: ...}, or 0 for none",
+                path="rates.margin",
+            )
+        )
+    return problems
+
+
+def balloon_words(purchase: Purchase, units: Units) -> str:
+    """What is bought, in a few words: `deep blue 12 in link`."""
+    nominal = length_words(purchase.balloon.nominal_m, units)
+    return f"{purchase.label} {nominal} {purchase.balloon.kind}"
+
+
+def disagreements(needs_of: Mapping[str, Sequence[Need]]) -> list[Problem]:
+    """Where designs that are bought for together name different packs or prices for the same
+    balloon. `needs_of` are the needs by the name of the file."""
+    problems = []
+    file_of = {id(need): file for file, needs in needs_of.items() for need in needs}
+    everything = [need for needs in needs_of.values() for need in needs]
+    for same in by_product(everything).values():
+        sizes, prices = offers(same)
+        what = f"{same[0].balloon.label} {same[0].balloon.kind}"
+        files = ", ".join(dict.fromkeys(file_of[id(need)] for need in same))
+        if len(sizes) > 1:
+            problems.append(
+                Problem(
+                    f"a pack of {what} holds {' or '.join(map(str, sizes))}, as {files} have it",
+                    "give the same pack_sizes in each",
+                )
+            )
+        elif len(prices) > 1:
+            of = "a pack" if sizes else "one"
+            named = " or ".join(f"{price:f}" for price in prices)
+            problems.append(
+                Problem(
+                    f"{of} of {what} costs {named}, as {files} have it",
+                    "give the same price in each",
+                )
+            )
+    return problems
