@@ -7,9 +7,10 @@ import json
 import os
 import sys
 import tempfile
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from contextlib import contextmanager
 from enum import StrEnum
+from functools import partial
 from pathlib import Path
 from typing import Annotated, TypeVar
 
@@ -18,10 +19,15 @@ from rich.console import Console
 
 from buildplan import __version__
 from buildplan.booklet.book import Book, gather_book
+from buildplan.booklet.csv_text import csv_bytes
 from buildplan.booklet.editions import print_booklet
 from buildplan.booklet.facts import examination_as_json, facts_as_json, problem_as_json
+from buildplan.booklet.money import missing_prices
+from buildplan.booklet.money import quote as quote_of
 from buildplan.booklet.paper import PAPERS
+from buildplan.booklet.quote_words import quote_lines, quote_rows
 from buildplan.booklet.report import check_report
+from buildplan.booklet.shopping import Asked, shopping_lines, shopping_list, shopping_rows
 from buildplan.design.measures import Units, parse_speed
 from buildplan.design.problems import (
     DesignProblemsError,
@@ -30,12 +36,13 @@ from buildplan.design.problems import (
     in_words,
 )
 from buildplan.design.reading import read_design
-from buildplan.design.schema import design_schema
+from buildplan.design.schema import design_schema, event_schema
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.pdf import picture_pdf
 from buildplan.drawing.png import picture_png
 from buildplan.drawing.scene import finished_picture
 from buildplan.drawing.svg import picture_svg
+from buildplan.framework.build import build_framework
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.shape.constants import CONSTANTS
 
@@ -90,6 +97,10 @@ class View(StrEnum):
 DesignArgument = Annotated[
     Path, typer.Argument(metavar="DESIGN", help="The design file, a .yaml.", show_default=False)
 ]
+DesignsArgument = Annotated[
+    list[Path],
+    typer.Argument(metavar="DESIGN...", help="One or more design files.", show_default=False),
+]
 JsonOption = Annotated[
     bool, typer.Option("--json", help="Print plain data for scripts, not words.")
 ]
@@ -119,6 +130,29 @@ def _asked(parse: Callable[[str], Parsed], text: str) -> Parsed:
 def _list_problems(file: Path, problems: tuple[Problem, ...]) -> None:
     for problem in problems:
         errors.print(in_words(problem, str(file)), markup=False)
+
+
+def _read_all(paths: Iterable[Path], read: Callable[[Path], Parsed]) -> dict[Path, Parsed]:
+    """Each file read; when some cannot be, the problems of all of them are listed first."""
+    found: dict[Path, Parsed] = {}
+    worst: Exception | None = None
+    for path in paths:
+        try:
+            found[path] = read(path)
+        except DesignProblemsError as error:
+            _list_problems(path, error.problems)
+            worst = worst or ProblemsFoundError()
+        except UnreadableDesignError as error:
+            errors.print(in_words(error.problem, error.file), markup=False)
+            worst = typer.Exit(2)
+    if worst is not None:
+        raise worst
+    return found
+
+
+def _write_whole(path: Path, data: bytes) -> None:
+    with _whole_file(path) as part:
+        part.write_bytes(data)
 
 
 @contextmanager
@@ -261,10 +295,51 @@ def draw(
     typer.echo(target)
 
 
+CsvOption = Annotated[
+    Path | None,
+    typer.Option("--csv", help="Write a table for spreadsheets too.", show_default=False),
+]
+
+
 @app.command()
-def schema() -> None:
+def shopping(designs: DesignsArgument, csv: CsvOption = None) -> None:
+    """List the balloons to buy for one design or several, in whole packs with spares.
+
+    Balloons of one colour, kind and size are one line, whichever design they are for.
+    """
+    read = _read_all(designs, partial(read_design, known_constants=CONSTANTS))
+    found = shopping_list([Asked(str(p), d, build_framework(d)) for p, d in read.items()])
+    if csv is not None:
+        _write_whole(csv, csv_bytes(shopping_rows(found)))
+    typer.echo("\n".join(shopping_lines(found)))
+
+
+@app.command()
+def quote(design: DesignArgument, csv: CsvOption = None) -> None:
+    """Price a design: material, work and margin, all at the design file's own prices."""
+    book = _book(design)
+    missing = missing_prices(book.design, book.facts.purchases)
+    if missing:
+        raise DesignProblemsError(str(design), missing)
+    currency, rates = book.design.currency, book.design.rates
+    assert currency is not None, "missing_prices names it"
+    assert rates is not None, "missing_prices names them"
+    priced = quote_of(book.facts.purchases, book.facts.work_minutes, currency, rates)
+    if csv is not None:
+        _write_whole(csv, csv_bytes(quote_rows(priced, book.units)))
+    typer.echo("\n".join(quote_lines(priced, book.facts.name, book.units)))
+    if book.facts.problems:
+        _list_problems(design, book.facts.problems)
+        raise ProblemsFoundError
+
+
+@app.command()
+def schema(
+    event: Annotated[bool, typer.Option("--event", help="Of event files, not designs.")] = False,
+) -> None:
     """Print the JSON Schema of the design file, for editors that complete and check it."""
-    typer.echo(json.dumps(design_schema(), indent=2, ensure_ascii=False))
+    chosen = event_schema() if event else design_schema()
+    typer.echo(json.dumps(chosen, indent=2, ensure_ascii=False))
 
 
 def _version(asked: bool) -> None:
