@@ -111,12 +111,16 @@ class ProblemsFoundError(Exception):
 
 
 def _book(
-    path: Path, paper: str = "a4", units: UnitsName | None = None, edition: str = "training"
+    path: Path,
+    paper: str = "a4",
+    units: UnitsName | None = None,
+    edition: str = "training",
+    gust_m_per_s: float | None = None,
 ) -> Book:
     design = read_design(path, CONSTANTS)
     with errors.status(f"Finding the shape and the order of work of {design.name} ..."):
         chosen: Units = design.units if units is None else "in" if units == "in" else "cm"
-        return gather_book(design, PAPERS[paper], chosen, edition)
+        return gather_book(design, PAPERS[paper], chosen, edition, gust_m_per_s)
 
 
 def _asked(parse: Callable[[str], Parsed], text: str) -> Parsed:
@@ -236,20 +240,18 @@ def check(
     how it gives and what wind it bears."""
     gust_m_per_s = _asked(parse_speed, gust) if gust is not None else None
     try:
-        book = _book(design)
+        book = _book(design, gust_m_per_s=gust_m_per_s)
     except DesignProblemsError as error:
         if not as_json:
             raise
         listed = [problem_as_json(p) | {"text": in_words(p, str(design))} for p in error.problems]
         typer.echo(json.dumps({"name": error.name, "problems": listed}, indent=2))
         raise ProblemsFoundError from error
-    with errors.status(f"Trying how {book.facts.name} stands ..."):
-        examination = book.examine(gust_m_per_s)
     if as_json:
-        facts = facts_as_json(book.facts) | examination_as_json(examination)
+        facts = facts_as_json(book.facts) | examination_as_json(book.examination)
         typer.echo(json.dumps(facts, indent=2, ensure_ascii=False))
     else:
-        typer.echo(check_report(book, examination))
+        typer.echo(check_report(book))
     if book.facts.problems:
         raise ProblemsFoundError
 

@@ -33,20 +33,12 @@ class Book:
     design: Design
     framework: Framework
     shape: Shape
+    examination: Examination
     steps: tuple[Step, ...]
     facts: Facts
     paper: Paper
     units: Units
     edition: str
-
-    def examine(self, gust_m_per_s: float | None = None) -> Examination:
-        """How the piece stands, gives, and meets the wind."""
-        return examine(
-            self.framework,
-            self.shape,
-            gust_m_per_s=gust_m_per_s,
-            constants=constants_with(self.design.constants),
-        )
 
     @property
     def colour_letters(self) -> dict[str, str]:
@@ -63,13 +55,20 @@ class Book:
         return {key: colours.index(self.framework.balloons[key].colour) for key in used}
 
 
-def gather_book(design: Design, paper: Paper, units: Units, edition: str) -> Book:
-    """Run a design through every stage."""
+def gather_book(
+    design: Design,
+    paper: Paper,
+    units: Units,
+    edition: str,
+    gust_m_per_s: float | None = None,
+) -> Book:
+    """Run a design through every stage; a gust asks for the ballast that holds it."""
     framework = build_framework(design)
     stand_on = design.stand_on
     feet = (stand_on,) if isinstance(stand_on, str) else tuple(stand_on or ())
-    settings = Settings(constants=constants_with(design.constants))
-    shape = find_shape(framework, stand_on=feet, settings=settings)
+    constants = constants_with(design.constants)
+    shape = find_shape(framework, stand_on=feet, settings=Settings(constants=constants))
+    found = examine(framework, shape, gust_m_per_s=gust_m_per_s, constants=constants)
     steps = plan_steps(framework, NEW_PARTS[edition], units=units)
-    facts = gather_facts(design, framework, shape, steps)
-    return Book(design, framework, shape, steps, facts, paper, units, edition)
+    facts = gather_facts(design, framework, shape, found, steps)
+    return Book(design, framework, shape, found, steps, facts, paper, units, edition)

@@ -57,9 +57,16 @@ class Facts:
 
 
 def gather_facts(
-    design: Design, framework: Framework, shape: Shape, steps: tuple[Step, ...]
+    design: Design,
+    framework: Framework,
+    shape: Shape,
+    examination: Examination,
+    steps: tuple[Step, ...],
 ) -> Facts:
-    """Work out every stated figure of a piece."""
+    """Work out every stated figure of a piece.
+
+    A piece stands when its weight is over its foot and it neither folds nor falls by itself.
+    """
     air = air_m3(framework)
     pairs = sum(len(long.chain.pairs) for long in framework.chains)
     pairs += sum(len(c.pairs) for brace in framework.braces for c in brace.chains)
@@ -81,7 +88,7 @@ def gather_facts(
         mass_kg=shape.mass_kg,
         mechanisms=shape.mechanisms,
         closes=shape.closes,
-        stands=shape.standing.stands,
+        stands=shape.standing.stands and not examination.problems,
         tip_angle_deg=shape.standing.tip_angle_deg,
         purchases=purchases(needs_of(design, framework)),
         air_m3=air,
@@ -90,7 +97,7 @@ def gather_facts(
             steps, {str(kind): value for kind, value in design.labour.items()}
         ),
         crew=design.crew or 2,
-        problems=shape.problems,
+        problems=(*shape.problems, *examination.problems),
     )
 
 
@@ -132,7 +139,7 @@ def examination_as_json(examination: Examination) -> dict[str, object]:
             "extra_brace": list(extra.joints) if extra else None,
             "extra_brace_gain": extra.gain if extra else None,
         },
-        "advice": [problem_as_json(problem) for problem in examination.problems],
+        "cautions": [problem_as_json(caution) for caution in examination.cautions],
     }
 
 

@@ -18,7 +18,7 @@ from buildplan.design.measures import Units, length_words, size_words
 from buildplan.design.problems import in_words
 from buildplan.framework.model import Framework
 from buildplan.shape.calibration import RingCheck, at_gauge_step, at_warmth, ring_checks
-from buildplan.shape.model import Examination, Shape
+from buildplan.shape.model import Shape
 
 # A quarter inch or half a centimetre: the finest step of a gauge.
 GAUGE_STEP_M = {"in": 0.00635, "cm": 0.005}
@@ -26,14 +26,14 @@ COOL_CELSIUS, WARM_CELSIUS = 20.0, 30.0
 NAME_WIDTH = 12
 
 
-def check_report(book: Book, examination: Examination) -> str:
+def check_report(book: Book) -> str:
     """The figures of a piece in plain words and the reader's units, problems last."""
     facts = book.facts
-    lines = [facts.name, "", *_counts(facts), "", *_shape(book, examination), ""]
+    lines = [facts.name, "", *_counts(facts), "", *_shape(book), ""]
     lines += [*_measuring(book.framework, book.shape, facts.units), ""]
-    if examination.problems:
+    if book.examination.cautions:
         lines.append("Take note:")
-        lines += [f"- {in_words(problem)}" for problem in examination.problems]
+        lines += [f"- {in_words(caution)}" for caution in book.examination.cautions]
         lines.append("")
     if facts.problems:
         lines.append("Problems:")
@@ -73,8 +73,9 @@ def _counts(facts: Facts) -> Iterator[str]:
     )
 
 
-def _shape(book: Book, examination: Examination) -> Iterator[str]:
-    facts, wind, stiffness = book.facts, examination.wind, examination.stiffness
+def _shape(book: Book) -> Iterator[str]:
+    facts, examination = book.facts, book.examination
+    wind, stiffness = examination.wind, examination.stiffness
     size = " x ".join(
         size_words(length, facts.units) for length in (facts.width_m, facts.height_m, facts.depth_m)
     )
