@@ -35,6 +35,7 @@ LabourKind = Literal[
     "settle",
     "single",
     "join",
+    "turn over",
     "lock",
     "inspect",
     "stand up",

@@ -14,18 +14,27 @@ A skipped joint's single follows once the braces on both sides of it are locked.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from buildplan.framework.model import Brace, Framework
 from buildplan.sequence.chains import closing_knot, prepared, short_chains, takes_tying
 from buildplan.sequence.model import Kind, Knot, Operation, Stage
 
 
-def assembling(framework: Framework) -> Iterator[Operation]:
+@dataclass(frozen=True)
+class Joins:
+    """Joints where long chains meet, in the order of joining them: those joined with the front
+    up, and those joined once the piece is turned over."""
+
+    front_up: tuple[str, ...]
+    back_up: tuple[str, ...] = ()
+
+
+def assembling(framework: Framework, joins: Joins, lifters: int) -> Iterator[Operation]:
     """Heads (a brace, a single, a join), each followed by its locks, a brace by its settling
     first; each head needs all that was made after the head before it."""
     before: tuple[str, ...] = ("laid",)
-    for head, locked in _heads(framework):
+    for head, locked in _heads(framework, joins, lifters):
         yield replace(head, needs=tuple(dict.fromkeys((*before, *head.needs))))
         last = head
         if head.kind is Kind.BRACE:
@@ -36,7 +45,9 @@ def assembling(framework: Framework) -> Iterator[Operation]:
         before = tuple(lock.id for lock in locks) or last.makes
 
 
-def _heads(framework: Framework) -> Iterator[tuple[Operation, tuple[str, ...]]]:
+def _heads(
+    framework: Framework, joins: Joins, lifters: int
+) -> Iterator[tuple[Operation, tuple[str, ...]]]:
     """Braces along the piece, singles once their cell stands, then joins; and the joints to
     be locked after each."""
     locked_after: dict[int, list[str]] = {}
@@ -50,8 +61,13 @@ def _heads(framework: Framework) -> Iterator[tuple[Operation, tuple[str, ...]]]:
     for link_id in singles_after.get(0, ()):
         yield _single(framework, link_id)
     free_ends = _free_ends(framework)
-    for joint in meeting_joints(framework):
-        yield _join(framework, joint, free_ends.get(joint, ())), (joint,)
+    front, back = ("front", "back") if joins.back_up else ("", "")
+    for joint in joins.front_up:
+        yield _join(framework, joint, free_ends.get(joint, ()), front), (joint,)
+    if joins.back_up:
+        yield _turning_over(lifters), ()
+    for joint in joins.back_up:
+        yield _join(framework, joint, free_ends.get(joint, ()), back), (joint,)
 
 
 def _singles_after(framework: Framework) -> Mapping[int, list[str]]:
@@ -114,6 +130,7 @@ def _lock(joint: str, after: Operation) -> Operation:
         locks=(joint,),
         joints=(joint,),
         adds=True,
+        up=after.up,
     )
 
 
@@ -185,7 +202,18 @@ def _free_ends(framework: Framework) -> Mapping[str, list[str]]:
     return ends
 
 
-def _join(framework: Framework, joint: str, free: Sequence[str]) -> Operation:
+def _turning_over(lifters: int) -> Operation:
+    return Operation(
+        id="turn over",
+        kind=Kind.TURN_OVER,
+        stage=Stage.BRACE,
+        needs=(),
+        makes=("turned over",),
+        people=lifters,
+    )
+
+
+def _join(framework: Framework, joint: str, free: Sequence[str], up: str) -> Operation:
     return Operation(
         id=f"join {joint}",
         kind=Kind.JOIN,
@@ -194,4 +222,5 @@ def _join(framework: Framework, joint: str, free: Sequence[str]) -> Operation:
         makes=(f"join {joint}",),
         joints=(joint,),
         knots=tuple(_tie_in(framework, link_id, joint) for link_id in free),
+        up=up,
     )

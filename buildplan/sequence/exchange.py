@@ -49,6 +49,8 @@ def _operation(operation: Operation) -> dict[str, Any]:
         "makes": list(operation.makes),
         "balloon": operation.balloon or None,
         "adds": operation.adds,
+        "people": operation.people,
+        "up": operation.up or None,
         "links": list(operation.links),
         "locks": list(operation.locks),
         "joints": list(operation.joints),

@@ -53,6 +53,7 @@ class Floor:
     ends_at: dict[str, set[End]] = field(default_factory=dict)
     loose: set[str] = field(default_factory=set)
     tagged: set[str] = field(default_factory=set)
+    up: str = "front"
     looked_over: bool = False
     stood_up: bool = False
 
@@ -62,6 +63,9 @@ class Floor:
             _refuse_unless(thing in self.made, f"{operation['id']} needs {thing}, not made yet")
         kind = operation["kind"]
         _refuse_unless(kind in _ACTS, f"nobody knows how to {kind}")
+        _refuse_unless(
+            operation["up"] in (None, self.up), f"{operation['id']} is out of reach, below"
+        )
         _ACTS[kind](self, operation)
         for thing in operation["makes"]:
             _refuse_unless(thing not in self.made, f"{thing} is made twice")
@@ -233,6 +237,11 @@ class Floor:
                 self._tie_to_piece(knot)
             self.apart.remove(joint)
 
+    def _turn_over(self, operation: Json) -> None:
+        _refuse_unless(bool(self.standing), "nothing is laid that could be turned over")
+        _refuse_unless(operation["people"] > 1, "nobody turns a piece over alone")
+        self.up = "back" if self.up == "front" else "front"
+
     def _lock(self, operation: Json) -> None:
         for joint in operation["locks"]:
             _refuse_unless(joint in self.lock_pairs, f"no pair of rounds is ready for {joint}")
@@ -256,6 +265,7 @@ class Floor:
 
     def _stand_up(self, operation: Json) -> None:
         _refuse_unless(self.looked_over, "it was not looked over")
+        _refuse_unless(operation["people"] > 1, "nobody stands a piece up alone")
         _refuse_unless(not self.stood_up, "it stands already")
         self.stood_up = True
 
@@ -320,6 +330,7 @@ _ACTS: Mapping[str, Callable[[Floor, Json], None]] = {
     "settle": Floor._settle,
     "single": Floor._single,
     "join": Floor._join,
+    "turn over": Floor._turn_over,
     "lock": Floor._lock,
     "inspect": Floor._inspect,
     "stand up": Floor._stand_up,

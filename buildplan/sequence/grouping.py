@@ -15,7 +15,7 @@ from buildplan.sequence.model import Kind, Operation, Stage
 from buildplan.sequence.ordering import phase
 from buildplan.sequence.piece import Piece
 
-HEADS = (Kind.BRACE, Kind.SINGLE, Kind.JOIN)
+HEADS = (Kind.BRACE, Kind.SINGLE, Kind.JOIN, Kind.TURN_OVER)
 ASSEMBLING = (*HEADS, Kind.SETTLE, Kind.LOCK)
 STRAIGHT = "straight"
 
@@ -167,7 +167,7 @@ def _letters(piece: Piece, joints: Iterable[str]) -> tuple[str, ...]:
 
 def _move(piece: Piece, head: Operation) -> Hashable:
     """What hands do in a head, apart from the numbers of its joints."""
-    if head.kind is Kind.JOIN:
+    if head.kind in (Kind.JOIN, Kind.TURN_OVER):
         return (head.kind,)
     letters = _letters(piece, head.joints)
     if head.kind is Kind.SINGLE:

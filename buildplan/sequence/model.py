@@ -41,6 +41,7 @@ class Kind(StrEnum):
     SETTLE = "settle"
     SINGLE = "single"
     JOIN = "join"
+    TURN_OVER = "turn over"
     LOCK = "lock"
     INSPECT = "inspect"
     STAND_UP = "stand up"
@@ -68,7 +69,8 @@ class Operation:
     work, in the order of the work; along a chain every joint it runs through, so that the
     first comes again at the end when the chain is to be closed. `balloon` is the key of
     what a size operation sizes, and empty elsewhere. `adds` says whether what it handles
-    becomes part of the piece by it.
+    becomes part of the piece by it. `people` is how many it takes; `up` is the side that must
+    be up for it ("front" or "back"), empty where the piece is never turned over.
     """
 
     id: str
@@ -82,6 +84,8 @@ class Operation:
     knots: tuple[Knot, ...] = ()
     balloon: str = ""
     adds: bool = False
+    people: int = 1
+    up: str = ""
 
 
 @dataclass(frozen=True)

@@ -5,26 +5,42 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from buildplan.framework.model import Framework
-from buildplan.sequence.assembly import assembling
+from buildplan.sequence.assembly import Joins, assembling, meeting_joints
 from buildplan.sequence.model import Kind, Operation, Stage
 from buildplan.sequence.preparation import chaining, closing, laying, preparing, tagging
 
+# Nobody turns a piece over or stands it up alone (common practice, no source).
+FEWEST_LIFTERS = 2
 
-def operations(framework: Framework) -> tuple[Operation, ...]:
-    """All operations of `framework`, in an order of no meaning (see `ordering.in_order`)."""
+
+def operations(
+    framework: Framework, joins: Joins | None = None, lifters: int = FEWEST_LIFTERS
+) -> tuple[Operation, ...]:
+    """All operations of `framework`, in an order of no meaning (see `ordering.in_order`).
+
+    `joins` is the order of joining where chains meet (None: along the chains), `lifters` how
+    many people turn the piece over or stand it up.
+    """
     made = [
         *preparing(framework),
         *chaining(framework),
         *closing(framework),
         *tagging(framework),
         laying(framework),
-        *assembling(framework),
+        *assembling(framework, joins or Joins(meeting_joints(framework)), lifters),
     ]
-    return (*made, *_finishing(made))
+    return (*made, *_finishing(made, lifters))
 
 
-def _finishing(made: Sequence[Operation]) -> Iterator[Operation]:
+def _finishing(made: Sequence[Operation], lifters: int) -> Iterator[Operation]:
     needed = {thing for operation in made for thing in operation.needs}
     loose = tuple(thing for op in made for thing in op.makes if thing not in needed)
     yield Operation("inspect", Kind.INSPECT, Stage.FINISH, loose, ("inspected",))
-    yield Operation("stand up", Kind.STAND_UP, Stage.FINISH, ("inspected",), ("standing",))
+    yield Operation(
+        id="stand up",
+        kind=Kind.STAND_UP,
+        stage=Stage.FINISH,
+        needs=("inspected",),
+        makes=("standing",),
+        people=lifters,
+    )

@@ -19,7 +19,7 @@ _PHASES: tuple[tuple[Kind, ...], ...] = (
     (Kind.CLOSE_RING,),
     (Kind.TAG,),
     (Kind.LAY,),
-    (Kind.BRACE, Kind.SETTLE, Kind.SINGLE, Kind.JOIN, Kind.LOCK),
+    (Kind.BRACE, Kind.SETTLE, Kind.SINGLE, Kind.JOIN, Kind.TURN_OVER, Kind.LOCK),
     (Kind.INSPECT,),
     (Kind.STAND_UP,),
 )

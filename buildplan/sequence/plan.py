@@ -14,15 +14,18 @@ from buildplan.sequence.assembly import lock_waits_for
 from buildplan.sequence.grouping import Group
 from buildplan.sequence.model import Kind, Operation
 from buildplan.sequence.piece import Piece
+from buildplan.sequence.reach import Reach
 
 
 @dataclass(frozen=True)
 class Plan:
-    """All groups of a piece, in order; the group at place `i` is step `i + 1`."""
+    """All groups of a piece, in order; the group at place `i` is step `i + 1`. `reach` says how
+    joints are got at, where the piece's shape is known."""
 
     piece: Piece
     groups: Sequence[Group]
     units: Units
+    reach: Reach | None = None
 
     @property
     def framework(self) -> Framework:

@@ -8,9 +8,10 @@ from buildplan.framework.model import Brace, Cell, Chain, End
 from buildplan.sequence.grouping import STRAIGHT, head_name
 from buildplan.sequence.model import Kind, Operation
 from buildplan.sequence.plan import Plan
+from buildplan.sequence.reach import Way
 from buildplan.sequence.tell_preparing import UNNAMED, Row, balloons_of, lock_name
 from buildplan.sequence.words import assembling as words
-from buildplan.sequence.words import rows
+from buildplan.sequence.words import reaching, rows
 from buildplan.sequence.words.grammar import Wording
 
 
@@ -46,6 +47,7 @@ def brace(plan: Plan, number: int) -> Wording:
         moves.append(words.beside_locks(_locked_before(plan, group.heads[0], number)))
     elif any(brace.shared for brace in braces):
         moves.append(words.shares_in_row())
+    moves += _getting_at(plan, [j for op in group.heads for j in op.joints])
     moves.append(words.settle(_lock_step(plan, number) if alone else None))
     moves.append(_in_turn(plan, number))
     special = [name for name in group.cells if name != STRAIGHT]
@@ -158,10 +160,20 @@ def lock(plan: Plan, number: int) -> Wording:
     return words.lock_step(
         _heads_to_lock(heads, plan),
         lock_name(plan, group.operations[0]),
-        any(joint in plan.piece.behind for joint in joints),
+        _getting_at(plan, joints),
         _waiting(plan, heads),
         *plan.progress(Kind.LOCK, number),
     )
+
+
+def _getting_at(plan: Plan, joints: Sequence[str]) -> list[str]:
+    """How joints that are not on top are got at."""
+    behind = [joint for joint in joints if joint in plan.piece.behind]
+    if plan.reach is None:
+        return [words.roll()] if behind else []
+    lifted = [joint for joint in joints if plan.reach.ways[joint] is Way.LIFTED]
+    low = set(behind).difference(lifted)
+    return [reaching.kneel() if low else "", reaching.lift(lifted)]
 
 
 def _heads_to_lock(heads: Sequence[Operation], plan: Plan) -> str:
@@ -191,6 +203,11 @@ def lock_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     return name, rows.at_joints(name, [op.joints[0] for op in turn])
 
 
+def turn_over(plan: Plan, number: int) -> Wording:
+    """Turning the piece over."""
+    return reaching.turn_over(plan.group(number).heads[0].people)
+
+
 # --- finish -------------------------------------------------------------------------------
 
 
@@ -203,7 +220,8 @@ def inspect(plan: Plan, number: int) -> Wording:
 
 def stand_up(plan: Plan, number: int) -> Wording:
     """Standing it up."""
-    return words.stand_up(bool(plan.framework.braces))
+    people = plan.group(number).heads[0].people
+    return words.stand_up(people, bool(plan.framework.braces))
 
 
 def plain_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:

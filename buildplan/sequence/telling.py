@@ -24,6 +24,7 @@ _TOLD: Mapping[Kind, tuple[_Tell, _Row]] = {
     Kind.BRACE: (assembling.brace, assembling.brace_row),
     Kind.SINGLE: (assembling.single, assembling.single_row),
     Kind.JOIN: (assembling.join, assembling.join_row),
+    Kind.TURN_OVER: (assembling.turn_over, assembling.plain_row),
     Kind.LOCK: (assembling.lock, assembling.lock_row),
     Kind.INSPECT: (assembling.inspect, assembling.plain_row),
     Kind.STAND_UP: (assembling.stand_up, assembling.plain_row),

@@ -17,11 +17,11 @@ from buildplan.sequence.network import INFLATE, TIE, Activity, critical_path
 from buildplan.sequence.scheduling import Assignment, Person, Schedule, schedule
 
 # Kinds that a helper can do who does not tie.
-WITHOUT_TYING = frozenset({Kind.SIZE, Kind.TAG, Kind.LAY, Kind.INSPECT, Kind.STAND_UP})
+WITHOUT_TYING = frozenset(
+    {Kind.SIZE, Kind.TAG, Kind.LAY, Kind.INSPECT, Kind.TURN_OVER, Kind.STAND_UP}
+)
 # Kinds whose makings can be carried to the site.
 PORTABLE = frozenset({Kind.SIZE, Kind.PAIR, Kind.TIE_OFF, Kind.CHAIN})
-# Nobody stands a piece up alone (common practice, no source).
-PEOPLE: Mapping[Kind, int] = {Kind.STAND_UP: 2}
 # Held back for breaks, bursts and mistakes, as a share of the time worked out. From memory.
 RESERVE = 0.15
 # People stay at one work unless something else is more pressing by this share of the whole.
@@ -121,9 +121,7 @@ def timetable(
         here = [w for w in works if not in_workshop or (place is Place.WORKSHOP) == w.portable]
         if here:
             parts.append(_part(place, here, crew, minutes))
-    short_of = {
-        work.step: PEOPLE[work.kind] for work in works if PEOPLE.get(work.kind, 1) > len(crew)
-    }
+    short_of = {work.step: work.people for work in works if work.people > len(crew)}
     return Timetable(tuple(crew), tuple(parts), short_of)
 
 
@@ -148,6 +146,10 @@ class _Work:
     @property
     def step(self) -> int:
         return self.steps[-1]
+
+    @property
+    def people(self) -> int:
+        return max(operation.people for operation in self.operations)
 
     @property
     def portable(self) -> bool:
@@ -201,7 +203,7 @@ def _activities(
                 minutes=sum(operation_minutes(op, minutes) for op in work.operations),
                 needs=tuple(dict.fromkeys(need for need in needs if need != work.id)),
                 skill=INFLATE if work.kind in WITHOUT_TYING else TIE,
-                people=min(PEOPLE.get(work.kind, 1), len(crew)),
+                people=min(work.people, len(crew)),
                 block=str(work.block),
             )
         )

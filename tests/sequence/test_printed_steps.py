@@ -35,7 +35,7 @@ build:
     brace: cross
     single: cross
     lock: lock
-    course: [straight, straight, tip, straight, fan, straight, dip, fan_in, [2, 1]]
+    course: [straight, tip, fan, dip, fan_in, [2, 1]]
 """
 OCTAHEDRON = """
 build:

@@ -13,7 +13,6 @@ from buildplan.sequence.steps import plan_steps
 from buildplan.sequence.tell_times import steps_with_times, timetable_lines
 from buildplan.sequence.time_log import TimeLogError, labour_lines, learn_minutes
 from buildplan.sequence.timetable import (
-    PEOPLE,
     PORTABLE,
     Place,
     Timetable,
@@ -84,7 +83,7 @@ def test_what_can_be_carried_is_made_in_the_workshop() -> None:
 
 
 def test_a_lone_builder_is_told_to_call_for_help() -> None:
-    assert star(1).short_of == {STEPS[-1].number: PEOPLE[Kind.STAND_UP]}
+    assert star(1).short_of == {STEPS[-1].number: 2}
     assert star(2).short_of == {}
     assert "call for help" in timetable_lines(star(1))[-1]
 

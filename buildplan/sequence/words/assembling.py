@@ -211,21 +211,30 @@ def join_step(
 
 
 def lock_step(
-    of: str, balloon: str, behind: bool, waiting: Sequence[str], standing: int, total: int
+    of: str,
+    balloon: str,
+    getting_at: Sequence[str],
+    waiting: Sequence[str],
+    standing: int,
+    total: int,
 ) -> Wording:
-    """Locks of the braces, singles or joints of the step before; `behind` says that some are
-    on the side that lies on the floor."""
+    """Locks of the braces, singles or joints of the step before."""
     return Wording(
         title=f"Lock {of}",
         text=sentences(
             f"Take one lock, a pair of {balloon} rounds, for each joint of the row. Lay its knot on"
             " the joint, one round to either side, and twist the two rounds round the joint and"
             " past each other until every knot there is held.",
-            "Roll the bundle towards you to reach the joints at the back." if behind else "",
+            *getting_at,
             *waiting,
         ),
         check=f"Pull gently: no joint slips. Locks so far: {standing} of {total}.",
     )
+
+
+def roll() -> str:
+    """Joints of the side that lies on the floor."""
+    return "Roll the bundle towards you to reach the joints at the back."
 
 
 def waits(joints: Sequence[str], brace: int) -> str:
@@ -269,15 +278,15 @@ def inspect(links: int, locks: int, mirrored: bool) -> Wording:
     )
 
 
-def stand_up(braced: bool) -> Wording:
+def stand_up(people: int, braced: bool) -> Wording:
     """Standing the piece up."""
     grip = "round the bundle of chains at a brace" if braced else "round a joint"
     return Wording(
         title="Stand the piece up",
         text=(
-            f"Two people or more take hold on either side, both hands {grip}, never by one balloon."
-            " Lift together on a count, turn the piece up on its foot, and hold it until it is"
-            " ballasted as its own page says."
+            f"{capital(count_word(people))} people or more take hold on both sides, both hands"
+            f" {grip}, never by one balloon. Lift together on a count, turn the piece up on its"
+            " foot, and hold it until it is ballasted as its own page says."
         ),
         check="The piece stands by itself on its foot, as in the finished view.",
     )
