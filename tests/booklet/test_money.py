@@ -1,0 +1,144 @@
+"""Money: exact, rounded once a line, and totals that are the sum of what is printed."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from fractions import Fraction
+from pathlib import Path
+
+import pytest
+from babel.numbers import get_currency_precision
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from money_pieces import balloon, need, needs
+
+from buildplan.booklet.materials import Need, needs_of, purchases
+from buildplan.booklet.money import Item, cost, missing_prices, money_words, quote, rounded
+from buildplan.booklet.quote_words import quote_lines, quote_rows
+from buildplan.booklet.words import quarter_hours
+from buildplan.design.model import Rates
+from buildplan.design.reading import read_design
+from buildplan.framework.build import build_framework
+
+DESIGNS = Path(__file__).parent.parent.parent / "designs"
+PRICED = DESIGNS / "picture_frame.yaml"
+properties = settings(derandomize=True, deadline=None, max_examples=150)
+shares = st.decimals(0, Decimal("0.95"), places=3)
+rates_of_any_kind = st.builds(
+    Rates,
+    hour=st.decimals(0, 100, places=2),
+    margin=shares,
+    delivery=st.none() | st.decimals(0, 500, places=3),
+    tax=st.none() | shares,
+)
+
+
+@pytest.mark.parametrize(
+    ("amount", "currency", "right"),
+    [
+        # minor units of ISO 4217: two for GBP, none for JPY, three for KWD (from memory)
+        ("2.345", "GBP", "2.35"),
+        ("2.344999", "GBP", "2.34"),
+        ("2.5", "JPY", "3"),
+        ("1.2345", "KWD", "1.235"),
+        # half even, or a binary 2.675, would make 2.67 of it
+        ("2.675", "EUR", "2.68"),
+        ("2.665", "EUR", "2.67"),
+    ],
+)
+def test_halves_go_up_at_the_currencys_smallest_unit(amount: str, currency: str, right: str):
+    assert str(rounded(Decimal(amount), currency)) == right
+
+
+def test_money_is_written_with_its_sign() -> None:
+    assert money_words(Decimal("1234.5"), "GBP") == "£1,234.50"
+    assert money_words(Decimal(1234), "JPY").endswith("1,234")
+
+
+def test_a_quote_worked_by_hand() -> None:
+    """Three packs at 15.90 (47.70), one at 8.75, 2 h 15 min at 18.00 (40.50), delivery 12.50:
+    cost 109.45. A margin of 0.35 of the price: 109.45 x 0.35 / 0.65 = 58.9346... = 58.93, so
+    the price is 168.38; a fifth of it in tax is 33.676 = 33.68: 202.06 in all."""
+    rates = Rates(
+        hour=Decimal("18.00"),
+        margin=Decimal("0.35"),
+        delivery=Decimal("12.50"),
+        tax=Decimal("0.2"),
+    )
+    bought = purchases([need("blue", 140), need("lock", 90)])
+    made = quote(bought, 121.0, "GBP", rates)
+    assert [(line.item, line.amount) for line in made.lines] == [
+        (Item.MATERIAL, Decimal("47.70")),
+        (Item.MATERIAL, Decimal("8.75")),
+        (Item.WORK, Decimal("40.50")),
+        (Item.DELIVERY, Decimal("12.50")),
+        (Item.MARGIN, Decimal("58.93")),
+        (Item.TAX, Decimal("33.68")),
+    ]
+    assert made.hours == Decimal("2.25")
+    assert (made.cost, made.price, made.total) == (
+        Decimal("109.45"),
+        Decimal("168.38"),
+        Decimal("202.06"),
+    )
+
+
+@given(needs, st.floats(0, 5000), rates_of_any_kind, st.sampled_from(["GBP", "JPY", "KWD"]))
+@properties
+def test_totals_are_the_sum_of_the_printed_lines(
+    asked: list[Need], minutes: float, rates: Rates, currency: str
+) -> None:
+    made = quote(purchases(asked), minutes, currency, rates)
+    printed = [row[2] for row in quote_rows(made, "in")[1:]]
+    assert sum(Decimal(str(amount)) for amount in printed[:-1]) == printed[-1] == made.total
+    for line in made.lines:
+        assert line.amount == rounded(line.amount, currency), "no line hides a part of a cent"
+    smallest = Decimal(1).scaleb(-get_currency_precision(currency))
+    assert rates.margin is not None
+    kept = made.price - made.cost
+    assert abs(kept - made.price * rates.margin) <= smallest, "the margin is a share of the price"
+
+
+@given(needs)
+@properties
+def test_what_is_printed_multiplies_out(asked: list[Need]) -> None:
+    for purchase in purchases(asked):
+        assert purchase.price is not None
+        amount = cost(purchase, "GBP")
+        assert amount is not None
+        assert abs(amount - purchase.price * purchase.units) <= Decimal("0.005")
+
+
+@pytest.mark.parametrize(("minutes", "quarters"), [(0, 1), (15, 1), (15.2, 2), (44.9, 3), (120, 8)])
+def test_work_is_charged_in_quarter_hours_begun(minutes: float, quarters: int) -> None:
+    assert quarter_hours(minutes) == quarters
+
+
+def test_a_quote_in_words_prints_every_amount_of_its_lines_and_sums() -> None:
+    design = read_design(PRICED)
+    assert design.rates is not None
+    made = quote(purchases(needs_of(design, build_framework(design))), 255, "GBP", design.rates)
+    text = "\n".join(quote_lines(made, design.name, "in"))
+    for amount in (*(line.amount for line in made.lines), made.cost, made.price, made.total):
+        assert money_words(amount, "GBP") in text
+
+
+def test_each_missing_price_is_named() -> None:
+    design = read_design(PRICED)
+    bare = design.model_copy(
+        update={"currency": None, "rates": None, "prices": {}, "pack_prices": {}}
+    )
+    found = missing_prices(bare, purchases(needs_of(bare, build_framework(bare))))
+    assert [p.path for p in found] == [
+        "currency",
+        "prices.frame",
+        "prices.across",
+        "prices.knot",
+        "rates.hour",
+        "rates.margin",
+    ]
+    assert "leaf green 12 in link" in found[1].message
+    assert not missing_prices(design, purchases(needs_of(design, build_framework(design))))
+    unpriced = purchases([Need(balloon(), 3, Fraction(0))])
+    with pytest.raises(ValueError, match="no price for long"):
+        quote(unpriced, 10, "GBP", Rates(hour=Decimal(1), margin=Decimal(0)))
