@@ -9,6 +9,7 @@ import sys
 import tempfile
 from collections.abc import Callable, Iterable, Iterator
 from contextlib import contextmanager
+from dataclasses import replace
 from enum import StrEnum
 from functools import partial
 from pathlib import Path
@@ -25,6 +26,7 @@ from buildplan.booklet.facts import examination_as_json, facts_as_json, problem_
 from buildplan.booklet.money import missing_prices
 from buildplan.booklet.money import quote as quote_of
 from buildplan.booklet.paper import PAPERS
+from buildplan.booklet.paper import large_print as enlarged
 from buildplan.booklet.quote_words import quote_lines, quote_rows
 from buildplan.booklet.report import check_report
 from buildplan.booklet.shopping import Asked, shopping_lines, shopping_list, shopping_rows
@@ -196,19 +198,26 @@ def booklet(
     draft: Annotated[
         bool, typer.Option("--draft", help="Print even a piece that has problems.")
     ] = False,
+    large_print: Annotated[
+        bool, typer.Option("--large-print", help="Crew edition: text at 16 points or more.")
+    ] = False,
 ) -> None:
     """Print the numbered, illustrated booklet of a design as a PDF.
 
     Prints the path of each booklet it wrote. A piece that has problems (see check) is not
     printed, unless as a draft.
     """
-    if edition is not Edition.TRAINING:
+    if edition is Edition.SALE:
         raise typer.BadParameter(
-            f"the {edition.value} edition is not built yet; use --edition training"
+            f"the {edition.value} edition is not built yet; use training or crew"
         )
+    if large_print and edition is not Edition.CREW:
+        raise typer.BadParameter("--large-print is for the crew edition: add --edition crew")
     failed = False
     for path in designs:
         book = _book(path, paper.value, units, edition.value)
+        if large_print:
+            book = replace(book, paper=enlarged(book.paper))
         if book.facts.problems:
             failed = True
             _list_problems(path, book.facts.problems)
@@ -217,7 +226,8 @@ def booklet(
                 continue
         with errors.status(f"Printing {book.facts.name} ..."):
             data = print_booklet(book)
-        name = f"{path.stem}-{edition.value}-{paper.value}.pdf"
+        size = f"{paper.value}-large" if large_print else paper.value
+        name = f"{path.stem}-{edition.value}-{size}.pdf"
         with _whole_file(out / name) as part:
             part.write_bytes(data)
         typer.echo(out / name)

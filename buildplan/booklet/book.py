@@ -18,8 +18,8 @@ from buildplan.shape.examining import examine
 from buildplan.shape.finding import Settings, find_shape
 from buildplan.shape.model import Examination, Shape
 
-# New link balloons in one step, at most: few for those who learn.
-NEW_PARTS: Mapping[str, int] = {"training": 12}
+# New link balloons in one step, at most: few for those who learn, ten braces of four for crews.
+NEW_PARTS: Mapping[str, int] = {"training": 12, "crew": 40, "sale": 12}
 
 
 @dataclass(frozen=True)

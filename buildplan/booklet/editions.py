@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Mapping
+
 from buildplan.booklet.book import Book
 from buildplan.booklet.map_sheets import map_sheets
 from buildplan.booklet.pages_after import standing, taking_down
+from buildplan.booklet.pages_crew import crew_leaves
 from buildplan.booklet.pages_front import cautions, cover, needs, reading_guide
 from buildplan.booklet.pages_piece import finished_piece, gauges, joint_maps
 from buildplan.booklet.pages_steps import step_leaves
@@ -30,6 +33,12 @@ def training_leaves(book: Book) -> list[Leaf]:
     ]
 
 
+LEAVES: Mapping[str, Callable[[Book], list[Leaf]]] = {
+    "training": training_leaves,
+    "crew": crew_leaves,
+}
+
+
 def print_booklet(book: Book) -> bytes:
     """The whole booklet as a tagged PDF. The same book gives the same bytes."""
     foot = book.facts.name
@@ -40,7 +49,7 @@ def print_booklet(book: Book) -> bytes:
     author = book.design.brand.name if book.design.brand is not None else "buildplan"
     press = Press(book.paper, foot)
     return press.print(
-        training_leaves(book),
+        LEAVES[book.edition](book),
         title=f"{book.facts.name}: build booklet",
         author=author,
         language=LANGUAGE,

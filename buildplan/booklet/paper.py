@@ -1,9 +1,13 @@
-"""Sheets of paper and the grid on them, in points (1/72 inch)."""
+"""Sheets of paper and the grid on them, in points (1/72 inch).
+
+Large print is the same page drawn on a smaller grid and enlarged: `scale` points of the sheet
+to one of the grid.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 POINTS_PER_MM = 72 / 25.4
 
@@ -15,12 +19,19 @@ def mm(length_mm: float) -> float:
 
 @dataclass(frozen=True)
 class Paper:
-    """A sheet, upright. `left`, `right`, `top` and `bottom` are the edges of the type area."""
+    """A sheet. `left`, `right`, `top` and `bottom` are the edges of the type area, all in points
+    of the grid, which is enlarged `scale` times on the sheet."""
 
     name: str
     width: float
     height: float
     margin: float = mm(15)
+    scale: float = 1.0
+
+    @property
+    def sheet(self) -> tuple[float, float]:
+        """Width and height of the sheet."""
+        return self.width * self.scale, self.height * self.scale
 
     @property
     def left(self) -> float:
@@ -53,3 +64,29 @@ PAPERS: Mapping[str, Paper] = {
     "a4": Paper("A4", mm(210), mm(297)),
     "letter": Paper("Letter", 8.5 * 72, 11 * 72),
 }
+
+# 16 pt is the usual least for large print (from memory); body type is 10 pt.
+LARGE_PRINT = 1.6
+
+
+def landscape(paper: Paper) -> Paper:
+    """The same sheet turned."""
+    return replace(paper, width=paper.height, height=paper.width)
+
+
+def large_print(paper: Paper) -> Paper:
+    """The same sheet with everything on it enlarged."""
+    return replace(
+        paper,
+        width=paper.width / LARGE_PRINT,
+        height=paper.height / LARGE_PRINT,
+        margin=mm(12) / LARGE_PRINT,
+        scale=paper.scale * LARGE_PRINT,
+    )
+
+
+def true_size(paper: Paper) -> Paper:
+    """The same sheet with nothing enlarged."""
+    whole = PAPERS[paper.name.lower()]
+    turned = paper.width > paper.height
+    return landscape(whole) if turned else whole

@@ -265,12 +265,14 @@ class Press:
         widths: Sequence[float],
         right_aligned: frozenset[int] = frozenset(),
         pictures: Mapping[int, Picture] | None = None,
+        pad: float = 4.0,
     ) -> float:
-        """Set a table; the first row is its head. Cells are paragraph markup.
+        """Set a table; the first row is its head. Cells are paragraph markup, with `pad` points
+        about them.
 
         `pictures`, by row, stand at the right of the row's first cell.
         """
-        pad, pictures = 4.0, pictures or {}
+        pictures = pictures or {}
         with self.canvas.element("Table"):
             for number, row in enumerate(rows):
                 style = STRONG if number == 0 else BODY

@@ -1,0 +1,337 @@
+"""Words, lists, tables and pictures that run on from page to page.
+
+A block knows its height at a given width and draws itself with its top at a given y. A page
+that is full hands the rest of a list or table on to the next; a heading stays with what
+follows it.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from functools import cached_property
+from typing import Protocol
+from xml.sax.saxutils import unescape
+
+from reportlab.lib.styles import ParagraphStyle
+
+from buildplan.booklet.book import Book
+from buildplan.booklet.paper import Paper
+from buildplan.booklet.press import (
+    BODY,
+    HEADING,
+    STRONG,
+    TITLE,
+    Leaf,
+    Press,
+    paragraph_height,
+    plain,
+)
+from buildplan.drawing.fonts import text_width
+from buildplan.drawing.marks import Picture
+
+TICK_INDENT = 17.0
+DASH_INDENT = 14.0
+COLUMN_GAP = 20.0
+TWO_COLUMNS_FROM = 420.0
+
+
+class Block(Protocol):
+    """Something to be set; `after` is the space below it."""
+
+    @property
+    def after(self) -> float:
+        """Space below it."""
+
+    def height(self, width: float) -> float:
+        """Its height, `width` points wide."""
+
+    def draw(self, press: Press, x: float, top: float, width: float) -> None:
+        """Draw it with its upper left corner at (x, top)."""
+
+    def parted(self, width: float, room: float) -> tuple[Block, Block] | None:
+        """What fits into `room`, and the rest; None when nothing does."""
+
+
+@dataclass(frozen=True)
+class Words:
+    """A paragraph, as markup."""
+
+    markup: str
+    style: ParagraphStyle = BODY
+    role: str = "P"
+    after: float = 4.0
+
+    def height(self, width: float) -> float:
+        return paragraph_height(self.markup, self.style, width)
+
+    def draw(self, press: Press, x: float, top: float, width: float) -> None:
+        press.paragraph(self.markup, x, top, width, self.style, self.role)
+
+    def parted(self, width: float, room: float) -> tuple[Block, Block] | None:
+        return None
+
+
+def heading(text: str) -> Words:
+    """A heading within a page; it stays with what follows."""
+    return Words(plain(text), HEADING, "H2", after=5.0)
+
+
+@dataclass(frozen=True)
+class Items:
+    """A list of paragraphs (markup), each with a box to tick or a dash before it."""
+
+    items: tuple[str, ...]
+    ticked: bool = False
+    gap: float = 4.0
+    after: float = 10.0
+
+    def _heights(self, width: float) -> list[float]:
+        indent = TICK_INDENT if self.ticked else DASH_INDENT
+        return [paragraph_height(item, BODY, width - indent) + self.gap for item in self.items]
+
+    def height(self, width: float) -> float:
+        return sum(self._heights(width))
+
+    def draw(self, press: Press, x: float, top: float, width: float) -> None:
+        setter = press.tick_list if self.ticked else press.bullets
+        setter(self.items, x, top, width, self.gap)
+
+    def parted(self, width: float, room: float) -> tuple[Block, Block] | None:
+        fits = _how_many(self._heights(width), room)
+        if not 0 < fits < len(self.items):
+            return None
+        return replace(self, items=self.items[:fits]), replace(self, items=self.items[fits:])
+
+
+@dataclass(frozen=True)
+class Grid:
+    """A table, cells as markup. `shares` of the width go to the columns; a page that begins
+    within it has its head again."""
+
+    head: tuple[str, ...]
+    rows: tuple[tuple[str, ...], ...]
+    shares: tuple[float, ...]
+    right_aligned: frozenset[int] = frozenset()
+    pad: float = 4.0
+    after: float = 12.0
+
+    def _widths(self, width: float) -> list[float]:
+        """Shares of the width, but no column narrower than its longest word."""
+        whole = sum(self.shares)
+        wide = [width * share / whole for share in self.shares]
+        least = self._least_widths
+        short = sum(max(0.0, low - w) for low, w in zip(least, wide, strict=True))
+        spare = sum(max(0.0, w - low) for low, w in zip(least, wide, strict=True))
+        if not short or spare <= short:
+            return wide
+        kept = 1 - short / spare
+        return [
+            low if w < low else low + (w - low) * kept for low, w in zip(least, wide, strict=True)
+        ]
+
+    @cached_property
+    def _least_widths(self) -> list[float]:
+        columns = zip(self.head, *self.rows, strict=True)
+        words = (re.sub("<[^>]*>", "", " ".join(column)).split() for column in columns)
+        return [
+            max(
+                (text_width(unescape(word), BODY.fontSize, bold=True) for word in column), default=0
+            )
+            + 2 * self.pad
+            + 0.1
+            for column in words
+        ]
+
+    def _row_height(self, row: Sequence[str], style: ParagraphStyle, width: float) -> float:
+        cells = zip(row, self._widths(width), strict=True)
+        tallest = max(paragraph_height(cell, style, wide - 2 * self.pad) for cell, wide in cells)
+        return tallest + 2 * self.pad
+
+    def _heights(self, width: float) -> list[float]:
+        head = self._row_height(self.head, STRONG, width)
+        return [head, *(self._row_height(row, BODY, width) for row in self.rows)]
+
+    def height(self, width: float) -> float:
+        return sum(self._heights(width))
+
+    def draw(self, press: Press, x: float, top: float, width: float) -> None:
+        widths = self._widths(width)
+        press.table([self.head, *self.rows], x, top, widths, self.right_aligned, pad=self.pad)
+
+    def parted(self, width: float, room: float) -> tuple[Block, Block] | None:
+        fits = _how_many(self._heights(width), room) - 1
+        if not 0 < fits < len(self.rows):
+            return None
+        return replace(self, rows=self.rows[:fits]), replace(self, rows=self.rows[fits:])
+
+
+@dataclass(frozen=True)
+class Shown:
+    """A picture, at most `scale` of its own size and never wider than the column."""
+
+    picture: Picture
+    scale: float = 1.0
+    after: float = 8.0
+
+    def _scale(self, width: float) -> float:
+        return min(self.scale, width / self.picture.width)
+
+    def height(self, width: float) -> float:
+        return self.picture.height * self._scale(width)
+
+    def draw(self, press: Press, x: float, top: float, width: float) -> None:
+        scale = self._scale(width)
+        press.picture(self.picture, x, top - self.picture.height * scale, scale)
+
+    def parted(self, width: float, room: float) -> tuple[Block, Block] | None:
+        return None
+
+
+@dataclass(frozen=True)
+class Beside:
+    """Two columns of blocks side by side, `share` of the width for the first."""
+
+    first: tuple[Block, ...]
+    second: tuple[Block, ...]
+    share: float = 0.5
+    after: float = 10.0
+
+    def _widths(self, width: float) -> tuple[float, float]:
+        first = (width - COLUMN_GAP) * self.share
+        return first, width - COLUMN_GAP - first
+
+    def height(self, width: float) -> float:
+        first, second = self._widths(width)
+        return max(height_of(self.first, first), height_of(self.second, second))
+
+    def draw(self, press: Press, x: float, top: float, width: float) -> None:
+        first, second = self._widths(width)
+        draw_column(press, self.first, x, top, first)
+        draw_column(press, self.second, x + first + COLUMN_GAP, top, second)
+
+    def parted(self, width: float, room: float) -> tuple[Block, Block] | None:
+        return None
+
+
+@dataclass(frozen=True)
+class Boxed:
+    """Blocks within a strong line, as the regulation's warning stands."""
+
+    blocks: tuple[Block, ...]
+    pad: float = 10.0
+    after: float = 10.0
+
+    def height(self, width: float) -> float:
+        return height_of(self.blocks, width - 2 * self.pad) + 2 * self.pad
+
+    def draw(self, press: Press, x: float, top: float, width: float) -> None:
+        height = self.height(width)
+        with press.decoration() as canvas:
+            canvas.setStrokeColor("#1A1A1A")
+            canvas.setLineWidth(1.6)
+            canvas.rect(x, top - height, width, height, stroke=1, fill=0)
+        draw_column(press, self.blocks, x + self.pad, top - self.pad, width - 2 * self.pad)
+
+    def parted(self, width: float, room: float) -> tuple[Block, Block] | None:
+        return None
+
+
+def beside(
+    paper: Paper, first: Sequence[Block], second: Sequence[Block], share: float = 0.5
+) -> tuple[Block, ...]:
+    """Two columns where the paper is wide enough for them, else one after the other."""
+    if not is_wide(paper):
+        return (*first, *second)
+    return (Beside(tuple(first), tuple(second), share),)
+
+
+def is_wide(paper: Paper) -> bool:
+    """Whether two columns fit."""
+    return paper.measure >= TWO_COLUMNS_FROM
+
+
+def _how_many(heights: Sequence[float], room: float) -> int:
+    """How many of the first fit."""
+    used, count = 0.0, 0
+    for height in heights:
+        used += height
+        if used > room + 0.01:
+            break
+        count += 1
+    return count
+
+
+def height_of(blocks: Sequence[Block], width: float) -> float:
+    """Height of blocks one below the other."""
+    gaps = sum(block.after for block in blocks[:-1])
+    return sum(block.height(width) for block in blocks) + gaps
+
+
+def draw_column(press: Press, blocks: Sequence[Block], x: float, top: float, width: float) -> None:
+    """Draw blocks one below the other."""
+    for block in blocks:
+        block.draw(press, x, top, width)
+        top -= block.height(width) + block.after
+
+
+def _is_heading(block: Block) -> bool:
+    return isinstance(block, Words) and block.role == "H2"
+
+
+def pages_of(blocks: Sequence[Block], width: float, first: float, room: float) -> list[list[Block]]:
+    """Blocks shared out to pages: `first` points high on the first, `room` on the others."""
+    pages: list[list[Block]] = [[]]
+    left = first
+    todo = list(blocks)
+    while todo:
+        block = todo.pop(0)
+        needed = block.height(width)
+        follows = todo[0] if todo and _is_heading(block) else None
+        # a heading wants the first lines of what it stands over
+        want = needed + (block.after + _least(follows, width) if follows else 0.0)
+        if want <= left + 0.01:
+            pages[-1].append(block)
+            left -= needed + block.after
+            continue
+        parts = None if _is_heading(block) else block.parted(width, left)
+        if parts is not None:
+            pages[-1].append(parts[0])
+            todo.insert(0, parts[1])
+        elif pages[-1]:
+            todo.insert(0, block)
+        else:  # taller than a page: it is drawn all the same
+            pages[-1].append(block)
+        pages.append([])
+        left = room
+    return [page for page in pages if page]
+
+
+def _least(block: Block, width: float) -> float:
+    """The least height of a block that may stand below a heading."""
+    whole = block.height(width)
+    parts = block.parted(width, whole - 0.1)
+    return min(whole, 60.0) if parts is not None else whole
+
+
+def flow(book: Book, title: str, blocks: Sequence[Block]) -> list[Leaf]:
+    """As many pages of a booklet as it takes, the title on the first."""
+    return leaves_of(book.paper, title, blocks)
+
+
+def leaves_of(paper: Paper, title: str, blocks: Sequence[Block]) -> list[Leaf]:
+    """As many sheets as it takes, the title on the first."""
+    title_height = paragraph_height(plain(title), TITLE, paper.measure) + 8
+    room = paper.top - paper.bottom
+    pages = pages_of(blocks, paper.measure, room - title_height, room)
+
+    def leaf(number: int) -> Leaf:
+        def draw(press: Press) -> None:
+            top = press.title(title) if number == 0 else paper.top
+            draw_column(press, pages[number], paper.left, top, paper.measure)
+
+        name = title if number == 0 else f"{title}, page {number + 1}"
+        return Leaf(name, draw, running=title, listed=number == 0)
+
+    return [leaf(number) for number in range(len(pages))]

@@ -1,0 +1,180 @@
+"""The crew edition: jobs, bags, poses, ballast, and the pages that print them."""
+
+from __future__ import annotations
+
+import io
+import re
+from collections import Counter
+from dataclasses import replace
+from pathlib import Path
+
+import numpy as np
+import pypdf
+import pytest
+
+from buildplan.booklet.book import Book, gather_book
+from buildplan.booklet.crew_times import timed_jobs
+from buildplan.booklet.editions import print_booklet
+from buildplan.booklet.jobs import jobs
+from buildplan.booklet.packing import bags
+from buildplan.booklet.pages_crew import ballast_kg
+from buildplan.booklet.paper import PAPERS, large_print
+from buildplan.booklet.placing import extent_m, least_lean, poses
+from buildplan.design.reading import read_design
+from buildplan.sequence.timetable import crew_of, timetable
+from buildplan.shape.examining import examine
+
+DESIGNS = Path(__file__).parent.parent.parent / "designs"
+
+
+@pytest.fixture(scope="module", params=["picture_frame", "walk_through_gate"])
+def book(request: pytest.FixtureRequest) -> Book:
+    design = read_design(DESIGNS / f"{request.param}.yaml")
+    return gather_book(design, PAPERS["a4"], design.units, "crew")
+
+
+@pytest.fixture(scope="module")
+def printed(book: Book) -> bytes:
+    return print_booklet(book)
+
+
+def words(data: bytes) -> str:
+    reader = pypdf.PdfReader(io.BytesIO(data))
+    return " ".join(" ".join(page.extract_text() for page in reader.pages).split())
+
+
+def test_every_step_is_in_exactly_one_job(book: Book) -> None:
+    found = [step.number for job in jobs(book.steps) for step in job.steps]
+    assert sorted(found) == [step.number for step in book.steps]
+
+
+def test_runs_hold_every_brace_and_lock_once(book: Book) -> None:
+    rows = [row for job in jobs(book.steps) for row in job.rows]
+    braces = [row.name for row in rows if row.name.startswith("Brace")]
+    assert braces == [f"Brace {brace.number}" for brace in book.framework.braces]
+    locks = [joint for row in rows for joint in row.locks]
+    assert sorted(locks) == sorted(lock.joint for lock in book.framework.locks)
+
+
+def test_runs_are_at_the_density_of_experts(book: Book) -> None:
+    runs = [job for job in jobs(book.steps) if job.rows]
+    sizes = [sum(row.name.startswith("Brace") for row in job.rows) for job in runs]
+    assert min(sizes[:-1]) >= 5
+    assert max(sizes) <= 16
+
+
+def test_bags_hold_the_whole_piece(book: Book) -> None:
+    packed: Counter[str] = Counter()
+    for bag in bags(book.framework):
+        packed.update(bag.counts)
+    assert dict(packed) == {key: n for key, n in book.facts.counts.items() if n}
+    labels = [bag.label for bag in bags(book.framework)]
+    assert len(set(labels)) == len(labels)
+
+
+def test_a_bag_of_balls_is_filled_as_loose_balls_fill(book: Book) -> None:
+    """Random close packing of spheres fills about 0.64 of the space (from memory); the locks
+    are spheres of the gauge's diameter, 4/3 pi r^3 each."""
+    bag = next(bag for bag in bags(book.framework) if bag.label == "Locks")
+    (key,) = bag.counts
+    radius = book.framework.balloons[key].gauge_m / 2
+    volume = bag.balloons * 4 / 3 * np.pi * radius**3
+    assert volume / bag.bulk_m3 == pytest.approx(0.64)
+
+
+def test_extent_is_that_of_the_shape(book: Book) -> None:
+    for direction, size in zip(
+        np.eye(3), (book.shape.width_m, book.shape.height_m, book.shape.depth_m), strict=True
+    ):
+        # the floor cuts what is pressed flat, so a standing piece is a little lower
+        assert extent_m(book.framework, book.shape, direction) == pytest.approx(size, rel=0.06)
+
+
+def test_leaning_never_makes_it_wider_than_upright(book: Book) -> None:
+    _, low, _ = least_lean(book.framework, book.shape)
+    up = extent_m(book.framework, book.shape, np.array([0.0, 1.0, 0.0]))
+    across = extent_m(book.framework, book.shape, np.array([1.0, 0.0, 0.0]))
+    assert low <= min(up, across) + 1e-9
+    # a figure of constant width is the only one that no turn makes lower; a hull's width is
+    # least with one of its sides flush (Houle and Toussaint 1988, from memory)
+    tried = [
+        extent_m(book.framework, book.shape, np.array([np.sin(a), np.cos(a), 0.0]))
+        for a in np.linspace(0, np.pi, 721)
+    ]
+    assert low == pytest.approx(min(tried), rel=2e-3)
+
+
+def test_upright_and_side_swap_width_and_height(book: Book) -> None:
+    found = {pose.name: pose for pose in poses(book.framework, book.shape)}
+    up, side = found["Upright"], found["On its side"]
+    assert (up.height_m, up.length_m) == (side.length_m, side.height_m)
+    assert up.width_m == side.width_m == book.shape.depth_m
+
+
+@pytest.mark.parametrize("gust", [2.0, 3.3, 5.4])
+def test_ballast_is_that_of_the_examination(book: Book, gust: float) -> None:
+    ballast = examine(book.framework, book.shape, gust_m_per_s=gust).wind.ballast
+    assert ballast is not None
+    assert 0 <= ballast_kg(book, gust) - max(ballast.high, 4.001) < 1 + 1e-6
+
+
+def test_pages_state_bags_locks_and_words_of_the_regulation(book: Book, printed: bytes) -> None:
+    """16 CFR 1500.19(b)(2) by way of EDItEUR ONIX code list 143, value 02."""
+    text = words(printed)
+    flat = " ".join(re.findall(r"[a-z0-9]+", text.lower()))
+    assert (
+        "warning choking hazard children under 8 yrs can choke or suffocate on uninflated or "
+        "broken balloons adult supervision required keep uninflated balloons from children "
+        "discard broken balloons at once"
+    ) in flat
+    for bag in bags(book.framework):
+        assert bag.label in text
+    assert f"Locks so far: {book.facts.locks} of {book.facts.locks}" in text
+    assert f"{book.facts.total} balloons" in text
+    for row in (row for job in jobs(book.steps) for row in job.rows):
+        assert " ".join(row.locks) in text
+
+
+def test_crew_pages_are_few(book: Book, printed: bytes) -> None:
+    reader = pypdf.PdfReader(io.BytesIO(printed))
+    assert len(reader.pages) <= 16
+    assert print_booklet(book) == printed
+
+
+def test_timetable_takes_each_job_once_and_nobody_twice(book: Book) -> None:
+    work = jobs(book.steps)
+    plan = timetable(book.steps, crew_of(book.facts.crew), {})
+    found = [one.job.number for part in plan.parts for one in timed_jobs(part, work)]
+    assert sorted(found) == [job.number for job in work]
+    for part in plan.parts:
+        for one in timed_jobs(part, work):
+            assert 0 <= one.start < one.finish <= part.minutes + 1e-9
+            assert one.acts
+
+
+def sizes_of_type(page: pypdf.PageObject) -> list[float]:
+    """Size on paper of every piece of text."""
+    found: list[float] = []
+
+    def note(text: str, cm: list[float], tm: list[float], _f: object, size: float) -> None:
+        if text.strip():
+            found.append(size * abs(tm[0]) * abs(cm[0]))
+
+    page.extract_text(visitor_text=note)
+    return found
+
+
+def test_large_print_is_large_and_gauges_stay_true(book: Book) -> None:
+    """16 pt is the usual least for large print (from memory)."""
+    large = replace(book, paper=large_print(book.paper))
+    reader = pypdf.PdfReader(io.BytesIO(print_booklet(large)))
+    for page in reader.pages:
+        assert sorted((float(page.mediabox.width), float(page.mediabox.height))) == pytest.approx(
+            [210 / 25.4 * 72, 297 / 25.4 * 72], abs=0.01
+        )
+    flowing = [p for p in reader.pages if "Gauges" not in p.extract_text()[:200]]
+    # words in drawings (labels of joints, the chart's clock) may be smaller than text
+    text_pages = [p for p in flowing if "Load list" in p.extract_text()[:40]]
+    assert text_pages
+    for page in text_pages:
+        assert min(sizes_of_type(page)) >= 16 - 1e-6
