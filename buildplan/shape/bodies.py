@@ -41,6 +41,17 @@ class Bodies:
         length = np.linalg.norm(vector, axis=1, keepdims=True)
         return np.asarray(vector / np.maximum(length, 1e-12))
 
+    def lowest_m(self, positions_m: FloatArray) -> FloatArray:
+        """Lowest point of each body, a spheroid along its axis, (links, 3)."""
+        axis = self.axes(positions_m)
+        radius, half = self.radius_m[:, None], self.length_m[:, None] / 2
+        upward = axis[:, 1:2]
+        reach = np.sqrt(radius**2 + (half**2 - radius**2) * upward**2)
+        down = (
+            radius**2 * np.array([0.0, 1.0, 0.0]) + (half**2 - radius**2) * upward * axis
+        ) / reach
+        return np.asarray(self.midpoints_m(positions_m) - down)
+
     def strain(self, positions_m: FloatArray) -> FloatArray:
         """Relative change of each link's length, (links,)."""
         vector = positions_m[self.ends[:, 1]] - positions_m[self.ends[:, 0]]

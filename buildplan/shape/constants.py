@@ -48,7 +48,8 @@ _TABLE = (
     # the built link
     Constant("strut_stiffness", 1500.0, "N/m", 500.0, 4000.0, FROM_MEMORY),
     Constant("crowding_stiffness", 45.0, "N/m", 15.0, 150.0, f"{FROM_MEMORY}, a trial's fit"),
-    Constant("crowding_ratio", 0.72, "of tie-to-tie", 0.70, 0.75, f"{FROM_MEMORY}, a trial's fit"),
+    # a hair over 1 / sqrt 2, where the midpoints of links at a right angle are
+    Constant("crowding_ratio", 0.71, "of tie-to-tie", 0.70, 0.75, f"{FROM_MEMORY}, from trials"),
     Constant("opening_stiffness", 0.1, "N/m", 0.0, 0.5, FROM_MEMORY),
     Constant("overlap_stiffness", 300.0, "N/m", 100.0, 800.0, FROM_MEMORY),
     Constant(

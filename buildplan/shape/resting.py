@@ -11,8 +11,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
-from scipy.spatial import ConvexHull, cKDTree
+from scipy.spatial import ConvexHull, QhullError, cKDTree
 
+from buildplan.shape.bodies import Bodies
 from buildplan.shape.model import FloatArray, IntArray
 
 EQUAL = 1e-3  # poses within this share of each other count as equally stable
@@ -59,11 +60,13 @@ def poses_in_plane(middle_m: FloatArray, radius_m: FloatArray, centre_m: FloatAr
     mass. Edges are those of the hull of the bodies' centres, tilted for their radii.
     """
     flat = middle_m[:, :2]
-    corners = ConvexHull(flat).vertices  # counter-clockwise
+    corners = _corners(flat)
     poses = []
     for first, second in zip(corners, np.roll(corners, -1), strict=True):
         edge = flat[second] - flat[first]
         length = float(np.hypot(*edge))
+        if not length:
+            continue
         tilt = np.arcsin(np.clip((radius_m[first] - radius_m[second]) / length, -1, 1))
         # along a counter-clockwise hull the outside is to the right: turned to +x it is the floor
         rotation = turned_in_plane(-float(np.arctan2(edge[1], edge[0]) + tilt))
@@ -77,6 +80,16 @@ def poses_in_plane(middle_m: FloatArray, radius_m: FloatArray, centre_m: FloatAr
         angle = float(np.arctan2(reach, centre[1] - low.min()))
         poses.append(Pose(rotation, angle, lopsidedness(placed[:, :2])))
     return poses
+
+
+def _corners(flat: FloatArray) -> IntArray:
+    """Numbers of the hull's corners, counter-clockwise; of points on a line, the two ends."""
+    try:
+        return np.asarray(ConvexHull(flat).vertices, int)
+    except (QhullError, ValueError):
+        _, axes = np.linalg.eigh(np.cov(flat.T, bias=True))
+        along = flat @ axes[:, -1]
+        return np.array([along.argmin(), along.argmax()])
 
 
 def pose_on(feet: IntArray, positions_m: FloatArray, in_plane: bool) -> Pose:
@@ -103,43 +116,40 @@ def pose_on(feet: IntArray, positions_m: FloatArray, in_plane: bool) -> Pose:
     return Pose(rotation, 0.0, lopsidedness(positions_m @ rotation.T))
 
 
-def poses_in_space(middle_m: FloatArray, radius_m: FloatArray, centre_m: FloatArray) -> list[Pose]:
-    """Every stable way to rest a piece on a face of its hull, its longest side then along x."""
-    turns = _even_directions(60)
-    skin = (middle_m[:, None, :] + radius_m[:, None, None] * turns).reshape(-1, 3)
-    normals = _face_normals(middle_m, radius_m, skin)
+def poses_in_space(bodies: Bodies, positions_m: FloatArray, centre_m: FloatArray) -> list[Pose]:
+    """Every stable way to rest a piece on a face of its hull, its longest side then along x.
+
+    Faces are those of the hulls of the joints and of the bodies' middles; what carries the piece on
+    a face are the bodies, spheroids, that come down there.
+    """
     poses = []
-    for normal in normals:
-        placed = middle_m @ _down(normal).T
-        low = placed[:, 1] - radius_m
-        carrying = placed[low < low.min() + LEVEL * float(radius_m.mean())]
+    for normal in _face_normals(positions_m, bodies.midpoints_m(positions_m)):
         rotation = _down(normal)
+        placed = positions_m @ rotation.T
+        low = bodies.lowest_m(placed)
+        floor = float(low[:, 1].min())
+        carrying = low[low[:, 1] < floor + LEVEL * float(bodies.radius_m.mean())]
         centre = rotation @ centre_m
         reach = inside_by(carrying[:, [0, 2]], centre[[0, 2]])
         if reach <= 0:
             continue
         rotation = _facing(placed) @ rotation
-        angle = float(np.arctan2(reach, centre[1] - low.min()))
-        poses.append(Pose(rotation, angle, lopsidedness(middle_m @ rotation.T)))
+        angle = float(np.arctan2(reach, centre[1] - floor))
+        poses.append(Pose(rotation, angle, lopsidedness(positions_m @ rotation.T)))
     return poses
 
 
-def _even_directions(count: int) -> FloatArray:
-    """Directions spread evenly over the sphere (golden spiral), with the six axes among them."""
-    k = np.arange(count) + 0.5
-    height, round_ = 1 - 2 * k / count, np.pi * (1 + 5**0.5) * k
-    ring = np.sqrt(1 - height**2)
-    spiral = np.column_stack([ring * np.cos(round_), ring * np.sin(round_), height])
-    return np.vstack([np.eye(3), -np.eye(3), spiral])
-
-
-def _face_normals(middle_m: FloatArray, radius_m: FloatArray, skin: FloatArray) -> FloatArray:
-    """Outward normals of the faces of the bodies' hull, each once."""
-    extent = np.ptp(middle_m, axis=0)
-    flat = np.linalg.matrix_rank(middle_m - middle_m.mean(axis=0), tol=1e-3 * extent.max()) < 3
-    alike = np.ptp(radius_m) < 1e-9 and not flat
-    hull = ConvexHull(middle_m if alike else skin)
-    normals = hull.equations[:, :3]
+def _face_normals(*clouds: FloatArray) -> FloatArray:
+    """Outward normals of the faces of the clouds' hulls, each once; a flat cloud has none."""
+    found = []
+    for points in clouds:
+        try:
+            found.append(ConvexHull(points).equations[:, :3])
+        except (QhullError, ValueError):  # flat, or fewer than four points
+            continue
+    if not found:
+        return np.zeros((0, 3))
+    normals = np.vstack(found)
     _, first = np.unique(np.round(normals, 3), axis=0, return_index=True)
     return np.asarray(normals[np.sort(first)])
 

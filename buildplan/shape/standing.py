@@ -83,20 +83,12 @@ class Patches:
         return np.asarray(around.transpose(0, 2, 1).reshape(-1, 2))
 
 
-def lowest_m(bodies: Bodies, positions_m: FloatArray) -> FloatArray:
-    """Height of the lowest point of each body, a spheroid along its axis, (links,)."""
-    upward = bodies.axes(positions_m)[:, 1]
-    radius, half = bodies.radius_m, bodies.length_m / 2
-    reach = np.sqrt(radius**2 + (half**2 - radius**2) * upward**2)
-    return np.asarray(bodies.midpoints_m(positions_m)[:, 1] - reach)
-
-
 def patches_below(bodies: Bodies, positions_m: FloatArray, level_m: float) -> Patches:
     """Sections of the bodies by the horizontal plane at `level_m`, where it cuts their lower half.
 
     A spheroid is the set w' Q w <= 1 with Q = (I - a a') / r^2 + a a' / c^2.
     """
-    low = lowest_m(bodies, positions_m)
+    low = bodies.lowest_m(positions_m)[:, 1]
     middle = bodies.midpoints_m(positions_m)
     # a balloon pressed flat past a third of its half height does not go on growing its patch
     touching = np.flatnonzero(low < level_m)
@@ -118,7 +110,7 @@ def floor_level_m(
     bodies: Bodies, positions_m: FloatArray, load_n: float, over_pressure_pa: float
 ) -> float:
     """How high the floor cuts the unsquashed bodies: over-pressure times patch carries the load."""
-    low = lowest_m(bodies, positions_m)
+    low = bodies.lowest_m(positions_m)[:, 1]
     bottom = float(low.min())
 
     def spare(level: float) -> float:
@@ -165,9 +157,9 @@ def stand(
     )
     patches = patches_below(bodies, positions_m, level)
     # a piece gives as it settles: bodies that are nearly down come down and help to carry
-    low = lowest_m(bodies, positions_m)
+    low = bodies.lowest_m(positions_m)[:, 1]
     down = np.flatnonzero(low < low.min() + NEARLY_DOWN * bodies.radius_m.mean())
-    touches = bodies.midpoints_m(positions_m)[down][:, [0, 2]]
+    touches = bodies.lowest_m(positions_m)[down][:, [0, 2]]
     polygon = hull_corners(np.vstack([patches.outline_m(), touches]))
     angle = tip_lean(polygon, centre[[0, 2]], float(centre[1]) - level)
     carrying = sorted({*patches.bodies, *down.tolist()})

@@ -16,6 +16,7 @@ from scipy.spatial.distance import pdist, squareform
 from buildplan.shape.bodies import Bodies
 from buildplan.shape.model import FloatArray
 
+FLATTENED = np.array([1.0, 1.0, 0.0])
 MANY = 1500  # joints beyond which all distances between them would take too long
 
 
@@ -73,16 +74,36 @@ def _majorised(places: FloatArray, distance: FloatArray, rounds: int = 60) -> Fl
     return places
 
 
+def is_flat(positions_m: FloatArray) -> bool:
+    """Whether all joints lie in the plane z = 0."""
+    return bool(np.ptp(positions_m[:, 2]) < 1e-9)
+
+
 def spread_starts(bodies: Bodies, count: int, chance: np.random.Generator) -> list[FloatArray]:
     """`count` starts (joints, 3) of a bare graph, the first without chance."""
     parts, _ = connected_components(_graph(bodies, bodies.length_m), directed=False)
     if bodies.joints > MANY and parts == 1:
         return [_spectral(bodies)]
+    distance = _all_distances_m(bodies)
+    far = float(distance.max())
+    shaken = 1e-3 * float(bodies.length_m.mean())
+    laid = _classical(distance) + shaken * chance.standard_normal((bodies.joints, 3))
+    first = _majorised(laid, distance)
+    others = (0.5 * far * chance.standard_normal((bodies.joints, 3)) for _ in range(count - 1))
+    return [first, *(_majorised(start, distance) for start in others)]
+
+
+def flat_start(bodies: Bodies) -> FloatArray:
+    """A start (joints, 3) in the plane z = 0."""
+    parts, _ = connected_components(_graph(bodies, bodies.length_m), directed=False)
+    if bodies.joints > MANY and parts == 1:
+        return np.asarray(_spectral(bodies) * FLATTENED)
+    distance = _all_distances_m(bodies)
+    return _majorised(_classical(distance) * FLATTENED, distance)
+
+
+def _all_distances_m(bodies: Bodies) -> FloatArray:
+    """Least lengths of links between joints; parts that nothing joins are put well apart."""
     distance = path_lengths_m(bodies)
     far = float(distance[np.isfinite(distance)].max())
-    distance = np.where(np.isfinite(distance), distance, 1.5 * far)
-    shaken = 1e-3 * float(bodies.length_m.mean())
-    first = _classical(distance) + shaken * chance.standard_normal((bodies.joints, 3))
-    starts = [first]
-    starts += [0.5 * far * chance.standard_normal((bodies.joints, 3)) for _ in range(count - 1)]
-    return [_majorised(start, distance) for start in starts]
+    return np.where(np.isfinite(distance), distance, 1.5 * far)

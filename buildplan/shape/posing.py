@@ -1,0 +1,82 @@
+"""Posing: setting a found shape on the floor, the right way up and facing the viewer."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+import numpy as np
+
+from buildplan.framework.model import Framework
+from buildplan.shape.bodies import Bodies
+from buildplan.shape.constants import Constant
+from buildplan.shape.model import FloatArray
+from buildplan.shape.resting import Pose, best_pose, pose_on, poses_in_plane, poses_in_space
+from buildplan.shape.standing import masses
+
+
+def end_feet(framework: Framework, positions_m: FloatArray) -> tuple[str, ...]:
+    """The joints that an open tube stands on unless told otherwise; none for any other piece.
+
+    One that turns back on itself, an arch, stands on both ends; one that does not, a column, on
+    its first.
+    """
+    if framework.closed or not framework.braces:
+        return ()
+    first, last = framework.braces[0].section, framework.braces[-1].section
+    number = {joint: i for i, joint in enumerate(framework.joints)}
+
+    def middle(section: Sequence[str]) -> FloatArray:
+        return np.asarray(positions_m[[number[joint] for joint in section]].mean(axis=0))
+
+    away = middle(framework.braces[min(1, len(framework.braces) - 1)].section) - middle(first)
+    back = middle(last) - middle(framework.braces[max(len(framework.braces) - 2, 0)].section)
+    return (*first, *last) if float(away @ back) < 0 else first
+
+
+def upright(
+    framework: Framework,
+    bodies: Bodies,
+    positions_m: FloatArray,
+    stand_on: Sequence[str],
+    flat: bool,
+    constants: Mapping[str, Constant],
+) -> FloatArray:
+    """Rotation (3, 3) that sets the piece upright.
+
+    A `flat` piece, or one that mirrors itself, has z across it and is turned in its plane only.
+    """
+    number = {joint: i for i, joint in enumerate(framework.joints)}
+    feet = [number[joint] for joint in stand_on or end_feet(framework, positions_m)]
+    if feet:
+        return pose_on(np.array(feet), positions_m, flat).rotation
+    mass, where = masses(framework, bodies, positions_m, constants)
+    centre = mass @ where / mass.sum()
+    middle = bodies.midpoints_m(positions_m)
+    first = framework.braces[0].section if framework.braces else framework.joints[:1]
+    start = positions_m[[number[joint] for joint in first]].mean(axis=0)
+    poses: list[Pose] = (
+        poses_in_plane(middle, bodies.radius_m, centre)
+        if flat
+        else poses_in_space(bodies, positions_m, centre)
+    )
+    best = best_pose(poses, start)
+    return np.eye(3) if best is None else best.rotation
+
+
+def on_the_floor(bodies: Bodies, positions_m: FloatArray) -> FloatArray:
+    """Lowest point of all bodies on y = 0, width and depth centred."""
+    middle = bodies.midpoints_m(positions_m)
+    spread = bodies.radius_m[:, None]
+    low, high = (middle - spread).min(axis=0), (middle + spread).max(axis=0)
+    shift = -0.5 * (low + high)
+    shift[1] = -float(bodies.lowest_m(positions_m)[:, 1].min())
+    return np.asarray(positions_m + shift)
+
+
+def size_m(bodies: Bodies, positions_m: FloatArray) -> FloatArray:
+    """Width, height and depth over the bodies (spheroids along their axes)."""
+    axis = bodies.axes(positions_m)
+    radius, half = bodies.radius_m[:, None], bodies.length_m[:, None] / 2
+    reach = np.sqrt(radius**2 + (half**2 - radius**2) * axis**2)
+    middle = bodies.midpoints_m(positions_m)
+    return np.asarray((middle + reach).max(axis=0) - (middle - reach).min(axis=0))
