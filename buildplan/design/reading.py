@@ -52,6 +52,17 @@ def read_as(form: type[Form], path: Path, checked: Callable[[object], Iterable[M
                 line=source.root.mark[0],
             ),
         )
+    first = next(iter(form.model_fields))
+    for other in KIND_OF_FILE:
+        if other in source.root.nodes and first not in source.root.nodes:
+            raise UnreadableDesignError(
+                file,
+                Problem(
+                    f"this is {KIND_OF_FILE[other]}, and {KIND_OF_FILE[first]} is wanted",
+                    f"{KIND_OF_FILE[first]} begins with {first}: 1",
+                    line=source.root.mark[0],
+                ),
+            )
     data = plain(source.root)
     read = None
     mistakes = list(source.mistakes)

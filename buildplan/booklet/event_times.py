@@ -1,0 +1,195 @@
+"""Who does what when at an event: jobs in order, where each person is, and as rows."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+
+from buildplan.booklet.crew_times import (
+    BAR,
+    BARS,
+    FOOT,
+    GRID,
+    GRIDS,
+    INK,
+    LANE,
+    MOST_LANES,
+    NAME,
+    SOFT,
+    TYPE,
+    Timed,
+    timed_jobs,
+    who_words,
+)
+from buildplan.booklet.csv_text import Cell
+from buildplan.booklet.event_plan import Copy, EventPlan, five_minutes_before, moment_words
+from buildplan.booklet.flow import Block, Grid, Shown, Words, heading
+from buildplan.booklet.press import SMALL, STRONG, plain, strong
+from buildplan.drawing.fonts import text_width
+from buildplan.drawing.marks import Ink, Label, Mark, Picture, Polyline
+from buildplan.sequence.timetable import Part, Place
+from buildplan.sequence.words.times import too_few
+
+PLACES: Mapping[Place, str] = {
+    Place.WORKSHOP: "Beforehand, in the workshop",
+    Place.SITE: "On site",
+}
+# Minutes: a shorter wait does not part a person's work on a piece in the chart.
+LONGEST_PAUSE = 2.0
+
+
+@dataclass(frozen=True)
+class TimedJob:
+    """A job of a piece in the timetable. `number` is its own throughout the event, in the order
+    in which jobs begin; the piece's crew booklet knows it by `timed.job.number`."""
+
+    number: int
+    copy: Copy
+    timed: Timed
+
+
+def timed(plan: EventPlan, part: Part) -> list[TimedJob]:
+    """All jobs of a part, of every piece, in the order in which they begin."""
+    found = [
+        (one.start, i, one, copy)
+        for i, copy in enumerate(plan.copies)
+        for one in timed_jobs(part, copy.jobs)
+    ]
+    found.sort(key=lambda one: one[:2])
+    earlier = plan.timetable.parts[: plan.timetable.parts.index(part)]
+    before = sum(len(timed_jobs(p, copy.jobs)) for p in earlier for copy in plan.copies)
+    return [TimedJob(before + n, copy, one) for n, (_, _, one, copy) in enumerate(found, start=1)]
+
+
+def times_blocks(plan: EventPlan, measure: float) -> list[Block]:
+    blocks: list[Block] = []
+    for part in plan.timetable.parts:
+        blocks += _part(plan, part, measure)
+    blocks += [
+        Words(plain(too_few(step, people)), STRONG)
+        for step, people in plan.timetable.short_of.items()
+    ]
+    blocks.append(
+        Words(
+            "Times count back from the opening and are the latest (estimates). The job's number "
+            "in brackets is that of the piece's crew booklet. Who has nothing to start holds the "
+            "work, hands on locks and picks up.",
+            SMALL,
+        )
+    )
+    return blocks
+
+
+def _part(plan: EventPlan, part: Part, measure: float) -> list[Block]:
+    found = timed(plan, part)
+    starts = five_minutes_before(plan.starts[part.place])
+    rows = tuple(
+        (
+            strong(str(one.number)),
+            f"{_clock(starts, one.timed.start)} – {_clock(starts, one.timed.finish)}",
+            plain(one.copy.name),
+            f"{plain(one.timed.job.title)} ({one.timed.job.number})",
+            plain(who_words(one.timed)),
+        )
+        for one in found
+    )
+    title = PLACES[part.place]
+    begins = moment_words(starts, plan.opening)
+    return [
+        heading(f"{title}, from {begins}"),
+        Shown(chart(plan, part, measure)),
+        Words(_legend(plan), SMALL, after=8),
+        Grid(
+            ("No.", "When", "Piece", "Job", "Who"),
+            rows,
+            (26, 76, 118, 110, 150),
+        ),
+    ]
+
+
+def stays(plan: EventPlan, part: Part, person: int) -> list[tuple[int, float, float]]:
+    """Where a person is: the number of the piece (from 1), from when, until when; work on one
+    piece that follows on is one stay."""
+    piece_of = {
+        step.number: i for i, copy in enumerate(plan.copies, start=1) for step in copy.steps
+    }
+    found: list[tuple[int, float, float]] = []
+    for span in part.spans:
+        if span.person != person:
+            continue
+        # short work on two pieces is told together: it counts for the first
+        piece = piece_of[span.steps[0]]
+        if found and found[-1][0] == piece and span.start - found[-1][2] < LONGEST_PAUSE:
+            found[-1] = (piece, found[-1][1], span.finish)
+        else:
+            found.append((piece, span.start, span.finish))
+    return found
+
+
+def chart(plan: EventPlan, part: Part, width: float) -> Picture:
+    """A lane for each person, a bar with its number for each piece that they are at, and the
+    time of day below."""
+    people = sorted({span.person for span in part.spans})[:MOST_LANES]
+    height = LANE * len(people) + FOOT
+    scale = (width - NAME - 14) / part.minutes
+    starts = five_minutes_before(plan.starts[part.place])
+    every = next((g for g in GRIDS if g * scale >= 38), GRIDS[-1])
+    marks: list[Mark] = []
+    for i in range(int(part.minutes // every) + 1):
+        x = NAME + i * every * scale
+        marks.append(Polyline(((x, FOOT - 3), (x, height)), Ink(stroke=GRID, width=0.6)))
+        marks.append(Label((x, 3), _clock(starts, i * every), TYPE, SOFT))
+    told = []
+    for lane, person in enumerate(people):
+        low = height - LANE * (lane + 1) + (LANE - BAR) / 2
+        marks.append(Label((0, low + 5), f"person {person + 1}", TYPE, INK, anchor="start"))
+        bars = stays(plan, part, person)
+        for piece, start, finish in bars:
+            left, right = NAME + start * scale, NAME + finish * scale
+            box = ((left, low), (right, low), (right, low + BAR), (left, low + BAR))
+            marks.append(Polyline(box, Ink(BARS[piece % 2], INK, 0.7), closed=True))
+            if right - left > text_width(str(piece), TYPE, bold=True) + 2:
+                at = ((left + right) / 2, low + BAR / 2 - TYPE * 0.36)
+                marks.append(Label(at, str(piece), TYPE, INK, bold=True))
+        where = ", ".join(
+            f"{plan.copies[piece - 1].name} from {_clock(starts, start)} to {_clock(starts, end)}"
+            for piece, start, end in bars
+        )
+        told.append(f"Person {person + 1}: {where}.")
+    return Picture(width, height, tuple(marks), f"{PLACES[part.place]}. {' '.join(told)}")
+
+
+def _legend(plan: EventPlan) -> str:
+    names = "; ".join(f"{strong(str(i))} {plain(c.name)}" for i, c in enumerate(plan.copies, 1))
+    return f"Numbers in the bars are pieces: {names}."
+
+
+def _clock(starts: datetime, minutes: float) -> str:
+    return f"{starts + timedelta(minutes=round(minutes)):%H:%M}"
+
+
+def timetable_rows(plan: EventPlan) -> list[list[Cell]]:
+    """The timetable as rows of a table, the head first. Minutes count from the start of the
+    part, clock times from when it must start at the latest."""
+    rows: list[list[Cell]] = [
+        ["no", "place", "from", "to", "start min", "end min", "piece", "job", "title", "who"]
+    ]
+    for part in plan.timetable.parts:
+        starts = five_minutes_before(plan.starts[part.place])
+        rows += [
+            [
+                one.number,
+                str(part.place),
+                _clock(starts, one.timed.start),
+                _clock(starts, one.timed.finish),
+                round(one.timed.start),
+                round(one.timed.finish),
+                one.copy.name,
+                one.timed.job.number,
+                one.timed.job.title,
+                who_words(one.timed),
+            ]
+            for one in timed(plan, part)
+        ]
+    return rows
