@@ -7,7 +7,7 @@ import json
 import os
 import sys
 import tempfile
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import replace
 from enum import StrEnum
@@ -22,14 +22,20 @@ from buildplan import __version__
 from buildplan.booklet.book import Book, gather_book
 from buildplan.booklet.csv_text import csv_bytes
 from buildplan.booklet.editions import print_booklet
+from buildplan.booklet.event_booklet import print_event
+from buildplan.booklet.event_load import load_rows
+from buildplan.booklet.event_plan import plan_event
+from buildplan.booklet.event_times import timetable_rows
 from buildplan.booklet.facts import examination_as_json, facts_as_json, problem_as_json
 from buildplan.booklet.money import missing_prices
 from buildplan.booklet.money import quote as quote_of
+from buildplan.booklet.pages_shopping import print_shopping
 from buildplan.booklet.paper import PAPERS
 from buildplan.booklet.paper import large_print as enlarged
 from buildplan.booklet.quote_words import quote_lines, quote_rows
 from buildplan.booklet.report import check_report
 from buildplan.booklet.shopping import Asked, shopping_lines, shopping_list, shopping_rows
+from buildplan.design.event import EVENT_SUFFIX, read_event
 from buildplan.design.measures import Units, parse_speed
 from buildplan.design.problems import (
     DesignProblemsError,
@@ -138,6 +144,9 @@ def _list_problems(file: Path, problems: tuple[Problem, ...]) -> None:
         errors.print(in_words(problem, str(file)), markup=False)
 
 
+read_known = partial(read_design, known_constants=CONSTANTS)
+
+
 def _read_all(paths: Iterable[Path], read: Callable[[Path], Parsed]) -> dict[Path, Parsed]:
     """Each file read; when some cannot be, the problems of all of them are listed first."""
     found: dict[Path, Parsed] = {}
@@ -154,6 +163,16 @@ def _read_all(paths: Iterable[Path], read: Callable[[Path], Parsed]) -> dict[Pat
     if worst is not None:
         raise worst
     return found
+
+
+def _without_events(paths: Sequence[Path]) -> list[Path]:
+    """The design files of `designs/*.yaml`, which names event files too."""
+    events = [path for path in paths if path.name.endswith(EVENT_SUFFIX)]
+    for path in events:
+        errors.print(f"{path} is an event file: see buildplan event", markup=False)
+    if len(events) == len(paths):
+        raise typer.BadParameter("name at least one design file")
+    return [path for path in paths if path not in events]
 
 
 def _write_whole(path: Path, data: bytes) -> None:
@@ -214,7 +233,7 @@ def booklet(
     if large_print and edition is not Edition.CREW:
         raise typer.BadParameter("--large-print is for the crew edition: add --edition crew")
     failed = False
-    for path in designs:
+    for path in _without_events(designs):
         book = _book(path, paper.value, units, edition.value)
         if large_print:
             book = replace(book, paper=enlarged(book.paper))
@@ -314,16 +333,69 @@ CsvOption = Annotated[
 
 
 @app.command()
-def shopping(designs: DesignsArgument, csv: CsvOption = None) -> None:
+def shopping(
+    designs: DesignsArgument,
+    csv: CsvOption = None,
+    pdf: Annotated[
+        Path | None, typer.Option(help="Write a page to tick off too.", show_default=False)
+    ] = None,
+    paper: Annotated[PaperName, typer.Option(help="Paper size of the page.")] = PaperName.A4,
+) -> None:
     """List the balloons to buy for one design or several, in whole packs with spares.
 
     Balloons of one colour, kind and size are one line, whichever design they are for.
     """
-    read = _read_all(designs, partial(read_design, known_constants=CONSTANTS))
+    read = _read_all(_without_events(designs), read_known)
     found = shopping_list([Asked(str(p), d, build_framework(d)) for p, d in read.items()])
     if csv is not None:
         _write_whole(csv, csv_bytes(shopping_rows(found)))
+    if pdf is not None:
+        _write_whole(pdf, print_shopping(found, PAPERS[paper.value]))
     typer.echo("\n".join(shopping_lines(found)))
+
+
+@app.command()
+def event(
+    file: Annotated[
+        Path, typer.Argument(metavar="EVENT", help="The event file.", show_default=False)
+    ],
+    paper: Annotated[PaperName, typer.Option(help="Paper size.")] = PaperName.A4,
+    out: Annotated[Path, typer.Option(help="Folder to write to; made if it is not there.")] = Path(
+        "output"
+    ),
+    draft: Annotated[
+        bool, typer.Option("--draft", help="Print even when a piece has problems.")
+    ] = False,
+) -> None:
+    """Plan several designs at one event: one shopping list, one timetable, one load list.
+
+    Writes a PDF and a table of each list, and prints the path of each.
+    """
+    asked = read_event(file)
+    paths = [file.parent / piece.design for piece in asked.designs]
+    read = _read_all(paths, read_known)
+    needed = [
+        Asked(str(path), design, build_framework(design), piece.count)
+        for (path, design), piece in zip(read.items(), asked.designs, strict=True)
+    ]
+    found = shopping_list(needed)
+    books = [_book(path, paper.value, edition="crew") for path in paths]
+    if any(book.facts.problems for book in books):
+        for path, book in zip(paths, books, strict=True):
+            _list_problems(path, book.facts.problems)
+        if not draft:
+            errors.print(f"{file}: nothing printed; mend the pieces, or print with --draft")
+            raise ProblemsFoundError
+    plan = plan_event(asked, books, found)
+    name = file.name.removesuffix(EVENT_SUFFIX).removesuffix(".yaml")
+    for written, data in (
+        (f"{name}-event-{paper.value}.pdf", print_event(plan, PAPERS[paper.value])),
+        (f"{name}-shopping.csv", csv_bytes(shopping_rows(found))),
+        (f"{name}-timetable.csv", csv_bytes(timetable_rows(plan))),
+        (f"{name}-load.csv", csv_bytes(load_rows(plan))),
+    ):
+        _write_whole(out / written, data)
+        typer.echo(out / written)
 
 
 @app.command()
