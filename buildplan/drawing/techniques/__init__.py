@@ -21,7 +21,7 @@ from buildplan.drawing.techniques.joints import (
 )
 from buildplan.drawing.techniques.knots import chain_pairs, pair_rounds, tie_off, tie_pair
 from buildplan.drawing.techniques.rings import close_ring, lay_chains, tag_joints
-from buildplan.drawing.techniques.work import size_balloons, stand_up
+from buildplan.drawing.techniques.work import size_balloons, stand_up, turn_over
 from buildplan.framework.model import Framework
 from buildplan.sequence.model import Kind, Step
 
@@ -39,6 +39,7 @@ TECHNIQUES: Mapping[Kind, tuple[Technique, ...]] = MappingProxyType(
         Kind.BRACE: (brace_chain, wrap_brace, settle_joint),
         Kind.SINGLE: (tie_single,),
         Kind.JOIN: (join_chains,),
+        Kind.TURN_OVER: (turn_over,),
         Kind.LOCK: (twist_lock,),
         Kind.STAND_UP: (stand_up,),
     }

@@ -1,8 +1,9 @@
-"""Sizing balloons against a gauge, and standing the piece up."""
+"""Sizing balloons against a gauge, turning the piece over, and standing it up."""
 
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 
 from buildplan.drawing.colours import shade
 from buildplan.drawing.line_art import INK, PALE, SOFT, WASH, arc, smooth
@@ -130,30 +131,46 @@ def person(x: float, foot: float, tall: float, facing: int, hands: Point) -> lis
     return marks
 
 
+def _hoop(centre: Point, across: float, high: float) -> list[Point]:
+    """A plain hoop seen from a little above, from its nearest point round to it again."""
+    count = 26
+    turns = [2 * math.pi * i / count for i in range(count + 1)]
+    return [(centre[0] + across * math.sin(t), centre[1] - high * math.cos(t)) for t in turns]
+
+
+def _hoop_of_links(ring: Sequence[Point], colour: str) -> list[Mark]:
+    marks: list[Mark] = []
+    for i in sorted(range(len(ring) - 1), key=lambda k: -(ring[k][1] + ring[k + 1][1])):
+        marks += link(ring[i], ring[i + 1], 12.5, colour)
+    return marks
+
+
+def _lifted_by_two(marks: Sequence[Mark], hold: float) -> list[Mark]:
+    people = person(34, 14, 96, 1, (57, hold)) + person(186, 14, 96, -1, (163, hold))
+    floor = Polyline(((4, 14), (216, 14)), Ink(None, SOFT, 1.0))
+    return [floor, *marks, *people]
+
+
+def turn_over(framework: Framework) -> Picture:
+    """Two people turn the piece over, one on each side."""
+    lying = smooth(_hoop((110, 31), 56, 13)[:-1], Ink(None, PALE, 1.0, (3, 2)), closed=True)
+    marks = _lifted_by_two(
+        [lying, *_hoop_of_links(_hoop((110, 62), 56, 13), palette(framework).chain)], 62
+    )
+    marks += move([(84, 92), (92, 118), (110, 126), (128, 118), (136, 92)])
+    marks.append(words((110, 2), "back up"))
+    return picture(
+        marks,
+        "Two people, one on each side, lift the piece, drawn as a plain hoop, clear of the floor "
+        "and turn it over together, so that its back comes up.",
+    )
+
+
 def stand_up(framework: Framework) -> Picture:
     """Two people raise the piece about its foot, one on each side."""
-    colours = palette(framework)
-    marks: list[Mark] = [Polyline(((4, 14), (216, 14)), Ink(None, SOFT, 1.0))]
-    states = ((0.24, "pale"), (0.62, "bold"))
-    for share, state in states:
-        across, high = 56.0, 56.0 * share
-        centre = (110.0, 18 + high)
-        count = 26
-        ring = [
-            (
-                centre[0] + across * math.sin(2 * math.pi * i / count),
-                centre[1] - high * math.cos(2 * math.pi * i / count),
-            )
-            for i in range(count + 1)
-        ]
-        if state == "pale":
-            outline = smooth(ring[:-1], Ink(None, PALE, 1.0, (3, 2)), closed=True)
-            marks.append(outline)
-            continue
-        for i in sorted(range(count), key=lambda k: -(ring[k][1] + ring[k + 1][1])):
-            marks += link(ring[i], ring[i + 1], 12.5, colours.chain)
-    marks += person(34, 14, 96, 1, (57, 62))
-    marks += person(186, 14, 96, -1, (163, 62))
+    lying = smooth(_hoop((110, 31.44), 56, 13.44)[:-1], Ink(None, PALE, 1.0, (3, 2)), closed=True)
+    raised = _hoop((110, 52.72), 56, 34.72)
+    marks = _lifted_by_two([lying, *_hoop_of_links(raised, palette(framework).chain)], 62)
     marks += move([(110, 96), (110, 112), (110, 128)])
     marks.append(words((110, 2), "the foot stays on the floor"))
     return picture(
