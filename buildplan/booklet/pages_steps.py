@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from reportlab.lib.styles import ParagraphStyle
 
 from buildplan.booklet.book import Book
+from buildplan.booklet.closeups import CloseUp, plan_closeups
 from buildplan.booklet.map_sheets import MapSheets, map_place, step_place
 from buildplan.booklet.press import (
     BODY,
@@ -143,9 +144,9 @@ def _picture_height(book: Book, group: Sequence[Step]) -> float:
     return float(min(max(fits, LEAST_HEIGHT), MOST_HEIGHT))
 
 
-def _block(book: Book, step: Step, height: float) -> Block:
+def _block(book: Book, step: Step, closeups: Sequence[CloseUp], height: float) -> Block:
     measure = book.paper.measure
-    pictures = step_pictures(book, step, measure, height)
+    pictures = step_pictures(book, step, closeups, measure, height)
     narrow = len(pictures.placed) == 1 and pictures.placed[0].picture.width < measure / 2
     if narrow:
         width = measure - pictures.placed[0].picture.width - COLUMN_GAP
@@ -159,13 +160,16 @@ def _block(book: Book, step: Step, height: float) -> Block:
     )
 
 
-def _blocks(book: Book, group: Sequence[Step]) -> list[Block]:
+def _blocks(
+    book: Book, closeups: Mapping[int, Sequence[CloseUp]], group: Sequence[Step]
+) -> list[Block]:
     """A group laid out to fit one page, if its pictures can be made small enough."""
     height = _picture_height(book, group)
-    blocks = [_block(book, step, height) for step in group]
+    blocks = [_block(book, step, closeups.get(step.number, ()), height) for step in group]
     over = sum(block.height + BLOCK_GAP for block in blocks) - BLOCK_GAP - _room(book)
     if over > 0 and height - over / len(group) >= LEAST_HEIGHT:
-        blocks = [_block(book, step, height - over / len(group)) for step in group]
+        lower = height - over / len(group)
+        blocks = [_block(book, step, closeups.get(step.number, ()), lower) for step in group]
     return blocks
 
 
@@ -280,5 +284,6 @@ def _leaf(book: Book, sheets: MapSheets, blocks: Sequence[Block]) -> Leaf:
 
 def step_leaves(book: Book, sheets: MapSheets) -> list[Leaf]:
     """Every step page, in order, its steps leading to the sheets of the joint map."""
-    groups = [_blocks(book, group) for group in _groups(book.steps)]
+    closeups = plan_closeups(book)
+    groups = [_blocks(book, closeups, group) for group in _groups(book.steps)]
     return [_leaf(book, sheets, page) for page in _pages(groups, _room(book))]

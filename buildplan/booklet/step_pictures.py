@@ -2,18 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from buildplan.booklet.book import Book
-from buildplan.drawing.bodies import Scene
-from buildplan.drawing.camera import CAMERAS
+from buildplan.booklet.closeups import (
+    ON_THE_PIECE,
+    ON_THE_WHOLE,
+    CloseUp,
+    step_joints,
+    step_scene,
+)
+from buildplan.drawing.camera import CAMERAS, angle_between_deg
 from buildplan.drawing.cell_diagrams import cell_diagram
-from buildplan.drawing.closeup import closeup_cameras
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import close_up, step_picture
 from buildplan.drawing.section_diagram import section_diagram
 from buildplan.drawing.techniques import moves
+from buildplan.drawing.viewpoint import UNSAID_DEG, viewpoint_picture, viewpoint_words
 from buildplan.framework.model import Cell
 from buildplan.sequence.model import Kind, Step
 
@@ -22,6 +28,8 @@ PLACE_WIDTH = 108.0
 WIDEST_CLOSEUP = 270.0
 CELL_WIDTH = 226.0
 WHOLE_HEIGHT = 300.0
+BLOCK_SIZE = 32.0
+FRONT_LETTER = "F"
 
 
 @dataclass(frozen=True)
@@ -41,17 +49,15 @@ class StepPictures:
     height: float
 
 
-ON_THE_PIECE = frozenset({Kind.BRACE, Kind.SINGLE, Kind.JOIN, Kind.LOCK})
-ON_THE_WHOLE = frozenset({Kind.LAY, Kind.INSPECT})
-
-
-def step_pictures(book: Book, step: Step, measure: float, height: float) -> StepPictures:
+def step_pictures(
+    book: Book, step: Step, closeups: Sequence[CloseUp], measure: float, height: float
+) -> StepPictures:
     """The pictures of a step, in rows `measure` points wide and, on the piece, `height` high.
 
-    Work on the piece gets a close-up of the joints where hands meet (two when one view hides
-    some of it), a diagram of what is tied to what where the course turns, and the whole piece
-    with what is new in colour. The hand moves are shown with work beside the piece, and where
-    a kind of work on it first comes up.
+    Work on the piece gets its close-ups of the joints where hands meet, a diagram of what is
+    tied to what where the course turns, and the whole piece with what is new in colour. The
+    hand moves are shown with work beside the piece, and where a kind of work on it first
+    comes up.
     """
     own_moves = [
         _captioned(picture, f"How to do step {step.number}")
@@ -69,7 +75,7 @@ def step_pictures(book: Book, step: Step, measure: float, height: float) -> Step
         diagram = cell_diagram(book.framework, cell.number, CELL_WIDTH, height)
         pictures.append(_captioned(diagram, f"Diagram of step {step.number}"))
         room -= CELL_WIDTH + GAP
-    pictures = [*_closeups(book, step, room, height, one=cell is not None), *pictures]
+    pictures = [*_closeups(book, step, closeups, room, height), *pictures]
     pictures.append(_on_the_piece(book, step, PLACE_WIDTH, height))
     if _is_first_of_kind(book, step):
         pictures += own_moves
@@ -115,69 +121,41 @@ def _corner(book: Book, step: Step) -> Cell | None:
     return next((cell for cell in book.framework.cells if cell.second == number), None)
 
 
-def _brought(steps: Iterable[Step]) -> tuple[frozenset[str], frozenset[str]]:
-    """Links by id, and locks by joint, that steps bring into the piece."""
-    adding = [op for step in steps for op in step.operations if op.adds]
-    links = frozenset(link for op in adding for link in op.links)
-    return links, frozenset(joint for op in adding for joint in op.locks)
+def _closeups(
+    book: Book, step: Step, closeups: Sequence[CloseUp], room: float, height: float
+) -> list[Picture]:
+    """The close-ups of a step, `height` points high, that share `room` across."""
+    width = min((room - GAP * (len(closeups) - 1)) / len(closeups), WIDEST_CLOSEUP)
+    return [_closeup(book, step, closeup, width, height) for closeup in closeups]
 
 
-def _scene(book: Book, step: Step) -> Scene:
-    done_links, done_locks = _brought(s for s in book.steps if s.number < step.number)
-    links, locks = _brought([step])
-    if step.kind in ON_THE_WHOLE:
-        links, locks, done_links, done_locks = done_links, done_locks, links, locks
-    return Scene(
-        book.framework,
-        book.shape,
-        new_links=links,
-        done_links=done_links,
-        new_locks=locks,
-        done_locks=done_locks,
-        patterns=book.patterns,
+def _closeup(book: Book, step: Step, closeup: CloseUp, width: float, height: float) -> Picture:
+    joints, seen = closeup.work.joints, viewpoint_words(closeup.camera)
+    of = f", {closeup.title}" if closeup.title else ""
+    block = None
+    if angle_between_deg(CAMERAS["front"], closeup.camera) > UNSAID_DEG:
+        block = viewpoint_picture(book.shape, closeup.camera, BLOCK_SIZE, front=FRONT_LETTER)
+    return close_up(
+        closeup.work.scene,
+        closeup.camera,
+        width,
+        height,
+        joints,
+        ties=joints,
+        labels=joints,
+        title=closeup.title,
+        corner=block,
+        alt=f"Close-up of step {step.number}{of}, seen {seen}. {closeup.words}.",
     )
-
-
-def _joints(step: Step) -> tuple[str, ...]:
-    return tuple(dict.fromkeys(joint for turn in step.turns for joint in turn.joints))
-
-
-def _row_words(step: Step) -> str:
-    return "; ".join(turn.words for turn in step.turns)
-
-
-def _closeups(book: Book, step: Step, room: float, height: float, one: bool) -> list[Picture]:
-    """Close-ups of a step, `height` points high, that share `room` across; at most one, or
-    two."""
-    joints = _joints(step)
-    scene = _scene(book, step)
-    cameras = closeup_cameras(scene, joints)
-    if one:
-        cameras = cameras[:1]
-    width = min((room - GAP * (len(cameras) - 1)) / len(cameras), WIDEST_CLOSEUP)
-    names = ("Close-up", "Close-up from another side")
-    return [
-        close_up(
-            scene,
-            camera,
-            width,
-            height,
-            joints,
-            ties=joints,
-            labels=joints,
-            alt=f"{name} of step {step.number}. {_row_words(step)}.",
-        )
-        for name, camera in zip(names, cameras, strict=False)
-    ]
 
 
 def _on_the_piece(book: Book, step: Step, width: float, height: float) -> Picture:
     return step_picture(
-        _scene(book, step),
+        step_scene(book, step),
         CAMERAS["front"],
         width,
         height,
-        labels=_joints(step) if step.kind is Kind.LAY else (),
-        place=_joints(step) if step.kind in ON_THE_PIECE else (),
+        labels=step_joints(step) if step.kind is Kind.LAY else (),
+        place=step_joints(step) if step.kind in ON_THE_PIECE else (),
         alt=f"Step {step.number} on the whole piece, from the front. {step.check}",
     )

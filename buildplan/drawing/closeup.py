@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -32,7 +32,7 @@ def closeup_camera(scene: Scene, joints: Sequence[str], near: Camera = CAMERAS["
     """
     look = _Looking(scene, joints)
     found = look.at(near)
-    if found.share >= ENOUGH_SEEN and found.joints_share == 1 and found.spread >= APART:
+    if _serves(found):
         return near
     return max(_cameras_about(near), key=lambda camera: _worth(look.at(camera), near, camera))
 
@@ -64,6 +64,52 @@ def closeup_cameras(
     return (first, second) if worth(second) > worth(first) + WORTH_A_SECOND else (first,)
 
 
+@dataclass(frozen=True, eq=False)
+class Work:
+    """What a close-up is to show: the new work of a scene, and the joints where hands work."""
+
+    scene: Scene
+    joints: tuple[str, ...]
+
+
+def shown_by_one(work: Work) -> bool:
+    """Whether there is one camera that shows enough of the work and every joint apart."""
+    look = _Looking(work.scene, work.joints)
+    return any(_serves(look.at(camera)) for camera in _cameras_about(CAMERAS["front"]))
+
+
+def fewest_cameras(works: Sequence[Work]) -> tuple[Camera | None, ...]:
+    """Cameras for works that follow one another, with as few changes as can be; None for a
+    work that no one camera shows well enough.
+
+    Each camera serves as long a run of works as any does (which makes the fewest runs), and
+    of those that serve it, it is the one nearest to the front.
+    """
+    found: list[Camera | None] = []
+    run: list[Camera] = []
+    length = 0
+
+    def end_run() -> None:
+        if run:
+            best = min(run, key=lambda camera: angle_between_deg(CAMERAS["front"], camera))
+            found.extend([best] * length)
+
+    candidates = _cameras_about(CAMERAS["front"])
+    for work in works:
+        look = _Looking(work.scene, work.joints)
+        serving = [camera for camera in run if _serves(look.at(camera))]
+        if serving:
+            run, length = serving, length + 1
+            continue
+        end_run()
+        run = [camera for camera in candidates if _serves(look.at(camera))]
+        length = 1
+        if not run:
+            found.append(None)
+    end_run()
+    return tuple(found)
+
+
 class _Looking:
     """What cameras show of one scene's work about some joints; each is asked once."""
 
@@ -80,14 +126,20 @@ class _Looking:
         return self._found[camera]
 
 
+def _serves(sight: Sight) -> bool:
+    return sight.share >= ENOUGH_SEEN and sight.joints_share == 1 and sight.spread >= APART
+
+
 def _worth(sight: Sight, near: Camera, camera: Camera) -> float:
     return (
-        2.0 * min(sight.share, 0.95)
+        2.0 * _serves(sight)
+        + 2.0 * min(sight.share, 0.95)
         - 6.0 * max(0.0, ENOUGH_SEEN - sight.share)
         + 2.0 * sight.joints_share
         + 1.5 * min(sight.spread, APART) / APART
         - 0.03 * sight.outlined
         - angle_between_deg(near, camera) / 80
+        - angle_between_deg(CAMERAS["front"], camera) / 120
     )
 
 

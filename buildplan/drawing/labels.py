@@ -14,7 +14,17 @@ import numpy as np
 import numpy.typing as npt
 
 from buildplan.drawing.fonts import text_width
-from buildplan.drawing.marks import Circle, Curve, Ink, Label, Mark, Picture, Point, Polyline
+from buildplan.drawing.marks import (
+    Circle,
+    Curve,
+    Ink,
+    Inset,
+    Label,
+    Mark,
+    Picture,
+    Point,
+    Polyline,
+)
 
 FloatArray = npt.NDArray[np.float64]
 BoolArray = npt.NDArray[np.bool_]
@@ -131,18 +141,21 @@ def place_tags(
     *,
     size: float = 8.0,
     keep_clear: Iterable[Point] = (),
+    blocked: Sequence[Box] = (),
     discs: FloatArray | None = None,
 ) -> tuple[Tag, ...]:
     """Places for the labels of joints (words, place), in the order given.
 
-    Tags lie inside the picture and cover no joint of `wanted` or `keep_clear` and no other
-    tag. A label for which no such place is left is left out. Tags also shun `discs`
-    (n, 3: x, y, radius), small ones most, where another place is about as near.
+    Tags lie inside the picture and cover no joint of `wanted` or `keep_clear`, no box of
+    `blocked` and no other tag. A label for which no such place is left is left out. Tags
+    also shun `discs` (n, 3: x, y, radius), small ones most, where another place is about as
+    near.
     """
     if not wanted:
         return ()
     dots = np.array([*(spot for _, spot in wanted), *keep_clear], dtype=float)
     dot_boxes = np.hstack([dots - TIE_RADIUS, dots + TIE_RADIUS])
+    dot_boxes = np.vstack([dot_boxes, np.array(blocked, dtype=float).reshape(-1, 4)])
     choices, costs = [], []
     for text, spot in wanted:
         boxes = _candidates(text, spot, size, width, height)
@@ -298,10 +311,15 @@ def _middle(box: Box) -> Point:
 
 
 def label_boxes(picture: Picture) -> dict[str, list[Box]]:
-    """Where each text of a picture is, as boxes by its words."""
+    """Where each text of a picture, and of those set into it, is: boxes by its words."""
     found: dict[str, list[Box]] = {}
     for mark in picture.marks:
-        if isinstance(mark, Label):
+        if isinstance(mark, Inset):
+            x, y = mark.at
+            for text, boxes in label_boxes(mark.picture).items():
+                moved = [(box[0] + x, box[1] + y, box[2] + x, box[3] + y) for box in boxes]
+                found.setdefault(text, []).extend(moved)
+        elif isinstance(mark, Label):
             wide = text_width(mark.text, mark.size, mark.bold)
             left = mark.at[0] - {"start": 0.0, "middle": wide / 2, "end": wide}[mark.anchor]
             low, high = mark.at[1] - 0.24 * mark.size, mark.at[1] + 0.76 * mark.size

@@ -104,8 +104,17 @@ class Stamp:
     matrix: tuple[float, float, float, float, float, float]
 
 
+@dataclass(frozen=True)
+class Inset:
+    """A picture within a picture, its lower left corner at `at`. Nothing of it is drawn
+    outside its own box."""
+
+    picture: Picture
+    at: Point
+
+
 Path = Polyline | Curve | Circle
-Mark = Path | Label | Stamp
+Mark = Path | Label | Stamp | Inset
 
 
 @dataclass(frozen=True)

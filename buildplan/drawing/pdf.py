@@ -20,6 +20,7 @@ from buildplan.drawing.looks import look_marks
 from buildplan.drawing.marks import (
     Circle,
     Ink,
+    Inset,
     Label,
     Look,
     Path,
@@ -143,11 +144,16 @@ def draw_picture(canvas: Canvas, picture: Picture, x: float, y: float, scale: fl
     Nothing is drawn outside the picture's box. Leaves the canvas' state as it was. Draws no
     marked content of its own.
     """
+    _draw(canvas, picture, x, y, scale, {})
+
+
+def _draw(
+    canvas: Canvas, picture: Picture, x: float, y: float, scale: float, names: dict[Look, str]
+) -> None:
     canvas.saveState()
     canvas.transform(scale, 0, 0, scale, x, y)
     size = f"{_number(picture.width)} {_number(picture.height)}"
     canvas._code.append(f"0 0 {size} re W n 1 J 1 j")
-    names: dict[Look, str] = {}
     for mark in picture.marks:
         if isinstance(mark, Stamp):
             name = names.get(mark.look)
@@ -156,6 +162,8 @@ def draw_picture(canvas: Canvas, picture: Picture, x: float, y: float, scale: fl
             canvas._code.append(_STAMP % (*mark.matrix, name))
         elif isinstance(mark, Label):
             _draw_label(canvas, mark)
+        elif isinstance(mark, Inset):
+            _draw(canvas, mark.picture, *mark.at, 1.0, names)
         else:
             canvas._code.append(path_operators(mark))
     canvas.restoreState()

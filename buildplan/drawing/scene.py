@@ -11,10 +11,19 @@ from buildplan.drawing.bodies import Bodies, Scene, finished, link_length_m
 from buildplan.drawing.camera import Camera, View, fit
 from buildplan.drawing.framing import MARGIN_PT, close_view, floor_points, view_of
 from buildplan.drawing.ground import ground_shadow
-from buildplan.drawing.labels import DARK, joint_dot, joint_tags, leaders, place_tags
+from buildplan.drawing.labels import (
+    DARK,
+    TIE_RADIUS,
+    Box,
+    joint_dot,
+    joint_tags,
+    leaders,
+    place_tags,
+)
 from buildplan.drawing.looks import quantised_line
-from buildplan.drawing.marks import Circle, Ink, Look, Mark, Picture, Polyline
+from buildplan.drawing.marks import Circle, Ink, Inset, Look, Mark, Picture, Polyline
 from buildplan.drawing.outlines import quantised_length
+from buildplan.drawing.plates import corner_plate, plate_box, title_plate
 from buildplan.drawing.sight import LEVEL_M, behind_new, in_front_of_new, paint_order
 from buildplan.drawing.stamps import link_stamps, round_stamps
 from buildplan.framework.model import Framework
@@ -97,13 +106,34 @@ def close_up(
     ties: Sequence[str] = (),
     labels: Sequence[str] = (),
     label_size: float = 9.0,
+    title: str = "",
+    corner: Picture | None = None,
     alt: str = "",
 ) -> Picture:
-    """The surroundings of some joints in a frame; work far from them is left out."""
+    """The surroundings of some joints in a frame; work far from them is left out.
+
+    The title stands in the upper left corner, and `corner`, a small picture, in whichever
+    other corner is freest; labels keep clear of both.
+    """
     view = close_view(scene, camera, width, height, joints)
-    marks = _picture_marks(scene, view, (width, height), joints, ties, labels, label_size)
-    marks.append(frame_line(width, height))
-    return Picture(width, height, tuple(marks), alt)
+    size = (width, height)
+    plates: list[Inset] = []
+    if title:
+        plates.append(title_plate(title, size))
+    if corner is not None:
+        new = scene.bodies.some(scene.bodies.is_new)
+        middles, _ = view.place(new.centre)
+        spots, _ = view.place(np.array([scene.shape.at[joint] for joint in joints]))
+        discs = np.vstack(
+            [
+                np.column_stack([middles, new.radius * view.scale]),
+                np.column_stack([spots, np.full(len(spots), TIE_RADIUS)]),
+            ]
+        )
+        plates.append(corner_plate(corner, size, discs, plates))
+    blocked = [plate_box(plate) for plate in plates]
+    marks = _picture_marks(scene, view, size, joints, ties, labels, label_size, blocked)
+    return Picture(width, height, (*marks, *plates, frame_line(width, height)), alt)
 
 
 def place_ring(scene: Scene, view: View, joints: Sequence[str]) -> Mark:
@@ -130,6 +160,7 @@ def _picture_marks(
     ties: Sequence[str],
     labels: Sequence[str],
     label_size: float,
+    blocked: Sequence[Box] = (),
 ) -> list[Mark]:
     marks = body_marks(scene, view, *size, focus, ties)
     named = list(dict.fromkeys(labels))
@@ -145,6 +176,7 @@ def _picture_marks(
         *size,
         size=label_size,
         keep_clear=list(spots.values()),
+        blocked=blocked,
         discs=np.column_stack([middles, new.radius * view.scale]),
     )
     marks += leaders(tags)

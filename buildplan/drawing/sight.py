@@ -100,7 +100,7 @@ def in_front_of_new(
     painted = depth.copy()
     done, new = np.flatnonzero(~bodies.is_new), np.flatnonzero(bodies.is_new)
     if done.size and new.size:
-        apart = np.linalg.norm(flat[done][:, None] - flat[new][None], axis=2)
+        apart = _distances(flat[done], flat[new])
         share = lens_share(apart, bodies.radius[new][None], bodies.radius[done][:, None])
         over = (share > SLIGHT_COVER) & (depth[done][:, None] > depth[new][None] + LEVEL_M)
         behind = np.min(np.where(over, depth[new][None], np.inf), axis=1)
@@ -108,7 +108,7 @@ def in_front_of_new(
         painted[done] = np.minimum(painted[done], behind - 1e-6)
     if done.size and len(ties_m):
         spots, tie_depth = project(camera, ties_m)
-        apart = np.linalg.norm(flat[done][:, None] - spots[None], axis=2)
+        apart = _distances(flat[done], spots)
         over = (apart < bodies.radius[done][:, None]) & (depth[done][:, None] > tie_depth[None])
         behind = np.min(np.where(over, tie_depth[None] - reach_m, np.inf), axis=1)
         through[done] |= np.any(over, axis=1)
@@ -121,7 +121,7 @@ def behind_new(bodies: Bodies, camera: Camera, places_m: FloatArray) -> BoolArra
     new = np.flatnonzero(bodies.is_new)
     flat, depth = project(camera, bodies.centre[new])
     spots, place_depth = project(camera, places_m)
-    apart = np.linalg.norm(spots[:, None] - flat[None], axis=2)
+    apart = _distances(spots, flat)
     radius = bodies.radius[new][None]
     # the rim of a disc is the turn of a round body: a joint there is still seen past it
     hides = (apart < 0.9 * radius) & (depth[None] > place_depth[:, None] + 0.1 * radius)
@@ -145,28 +145,43 @@ def joints_m(scene: Scene, joints: Sequence[str]) -> FloatArray:
     return np.array([scene.shape.at[joint] for joint in joints]).reshape(-1, 3)
 
 
+def _distances(first: FloatArray, second: FloatArray) -> FloatArray:
+    """Distances (n, m) between points (n, 2) and (m, 2)."""
+    away = first[:, None] - second[None]
+    return np.asarray(np.sqrt(np.einsum("nmk,nmk->nm", away, away)))
+
+
+def _any_by_row(hits: BoolArray, rows: npt.NDArray[np.intp], count: int) -> BoolArray:
+    """(count, s): where any of `hits` (p, s) is true that belongs to each row."""
+    found = np.zeros((count, _SAMPLES), dtype=bool)
+    np.logical_or.at(found, rows, hits)
+    return found
+
+
 def sight_of_bodies(bodies: Bodies, camera: Camera, ties_m: FloatArray, link_m: float) -> Sight:
     """As `sight_of`, of bodies and positions of joints (k, 3)."""
     through, _ = in_front_of_new(bodies, camera, ties_m, link_m)
     flat, depth = project(camera, bodies.centre)
     new = np.flatnonzero(bodies.is_new)
     rank = np.argsort(paint_order(bodies, depth))
-    seen, by_existing = np.ones(len(new)), np.zeros(len(new))
-    for row, i in enumerate(new):
-        apart = np.linalg.norm(flat - flat[i], axis=1)
-        near = apart < bodies.radius + bodies.radius[i]
-        over = np.flatnonzero(near & ~through & (rank > rank[i]))
-        points = flat[i] + bodies.radius[i] * disc_samples()
-        hit = np.linalg.norm(points[:, None] - flat[over][None], axis=2) < bodies.radius[over]
-        seen[row] = 1 - np.mean(np.any(hit, axis=1))
-        by_existing[row] = np.mean(np.any(hit[:, ~bodies.is_new[over]], axis=1))
+    apart = _distances(flat[new], flat)
+    over = (apart < bodies.radius[new][:, None] + bodies.radius) & ~through
+    over &= rank > rank[new][:, None]
+    rows, others = np.nonzero(over)
+    # sample points of each new body's disc, and those that each body over it covers
+    points = flat[new][:, None] + bodies.radius[new][:, None, None] * disc_samples()
+    away = points[rows] - flat[others][:, None]
+    hit = np.einsum("psk,psk->ps", away, away) < (bodies.radius[others] ** 2)[:, None]
+    covered = _any_by_row(hit, rows, len(new))
+    existing = ~bodies.is_new[others]
+    by_existing = _any_by_row(hit[existing], rows[existing], len(new))
     area = bodies.radius[new] ** 2
     spots, _ = project(camera, ties_m)
-    between = np.linalg.norm(spots[:, None] - spots[None], axis=2)
+    between = _distances(spots, spots)
     pairs = between[np.triu_indices(len(spots), 1)]
     return Sight(
-        seen=seen,
-        by_existing=by_existing,
+        seen=1 - np.mean(covered, axis=1),
+        by_existing=np.mean(by_existing, axis=1),
         weight=area / max(float(np.sum(area)), 1e-12),
         joint_seen=~behind_new(bodies, camera, ties_m),
         spread=float(np.min(pairs)) / link_m if len(pairs) else 1.0,

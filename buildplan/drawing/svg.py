@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from xml.sax.saxutils import escape, quoteattr
 
 from buildplan.drawing.fonts import FAMILY
@@ -9,6 +10,7 @@ from buildplan.drawing.looks import look_marks
 from buildplan.drawing.marks import (
     Circle,
     Ink,
+    Inset,
     Label,
     Look,
     Mark,
@@ -57,6 +59,8 @@ def _element(mark: Mark, ids: dict[Look, str]) -> str:
         return f'<use href="#{ids[mark.look]}" transform="matrix({matrix})"/>'
     if isinstance(mark, Label):
         return _label(mark)
+    if isinstance(mark, Inset):
+        return _inset(mark, ids)
     if isinstance(mark, Circle):
         x, y = (_number(value) for value in mark.centre)
         return f'<circle cx="{x}" cy="{y}" r="{_number(mark.radius)}" {_ink(mark.ink)}/>'
@@ -69,12 +73,32 @@ def _element(mark: Mark, ids: dict[Look, str]) -> str:
     return f'<path d="M{path}{end}" {_ink(mark.ink)}/>'
 
 
+def _inset(inset: Inset, ids: dict[Look, str]) -> str:
+    """A nested picture; its own <svg> clips it, so that its y axis points down again."""
+    picture, (x, y) = inset.picture, inset.at
+    width, height = _number(picture.width), _number(picture.height)
+    shapes = "".join(_element(mark, ids) for mark in picture.marks)
+    return (
+        f'<g transform="matrix(1 0 0 -1 {_number(x)} {_number(y + picture.height)})">'
+        f'<svg width="{width}" height="{height}" viewBox="0 0 {width} {height}">'
+        f'<g transform="matrix(1 0 0 -1 0 {height})">{shapes}</g></svg></g>'
+    )
+
+
+def _looks(picture: Picture) -> Iterator[Look]:
+    for mark in picture.marks:
+        if isinstance(mark, Stamp):
+            yield mark.look
+        elif isinstance(mark, Inset):
+            yield from _looks(mark.picture)
+
+
 def picture_svg(picture: Picture, title: str = "") -> str:
     """The picture as SVG, each look defined once. The same picture gives the same text."""
     ids: dict[Look, str] = {}
-    for mark in picture.marks:
-        if isinstance(mark, Stamp) and mark.look not in ids:
-            ids[mark.look] = f"look{len(ids) + 1}"
+    for look in _looks(picture):
+        if look not in ids:
+            ids[look] = f"look{len(ids) + 1}"
     width, height = _number(picture.width), _number(picture.height)
     lines = [
         '<?xml version="1.0" encoding="UTF-8"?>',

@@ -18,8 +18,32 @@ _FACES = (
     (1, -1, ((-1, -1, -1), (1, -1, -1), (1, -1, 1), (-1, -1, 1)), "#AEB8C2"),
 )
 _LINE = "#3A4652"
+# Turns smaller than this go unsaid, in degrees.
+UNSAID_DEG = 15.0
 # A box thinner than this share of its longest side would not show its sides.
 _THINNEST = 0.22
+
+
+def viewpoint_words(camera: Camera) -> str:
+    """From where a camera looks, in words: `from the left and from above`.
+
+    Left and right are the viewer's, who stands before the front.
+    """
+    across, over = _turn_deg(camera)
+    if abs(across) > 180 - UNSAID_DEG:
+        side = "from the back"
+    elif abs(across) > UNSAID_DEG:
+        side = f"from the {'right' if across > 0 else 'left'}"
+    else:
+        side = ""
+    height = f"from {'above' if over > 0 else 'below'}" if abs(over) > UNSAID_DEG else ""
+    return " and ".join(words for words in (side, height) if words) or "from the front"
+
+
+def _turn_deg(camera: Camera) -> tuple[float, float]:
+    """How far round to the right, and how far up, a camera stands from the front."""
+    x, y, z = camera.axes[2]
+    return float(np.degrees(np.arctan2(x, z))), float(np.degrees(np.arcsin(np.clip(y, -1, 1))))
 
 
 def viewpoint_picture(

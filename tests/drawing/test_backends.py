@@ -14,10 +14,12 @@ from reportlab.pdfgen.canvas import Canvas
 
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.fonts import REGULAR, register_fonts
+from buildplan.drawing.labels import label_boxes
 from buildplan.drawing.marks import (
     Circle,
     Curve,
     Ink,
+    Inset,
     Label,
     Look,
     Mark,
@@ -182,3 +184,37 @@ def test_small_file_for_many_balloons() -> None:
     whole = finished_picture(framework, shape, CAMERAS["corner"], 500, 300)
     assert len(picture_pdf(picture)) < 60_000
     assert len(picture_pdf(whole)) < 120_000
+
+
+def nested() -> Picture:
+    """A red square with its own box half outside it, set into a white picture; a look in it."""
+    square = Polyline(((-20, -20), (30, -20), (30, 30), (-20, 30)), Ink(fill="#FF0000"), True)
+    look = Stamp(Look("round", "#1F5F8B", "new"), (10, 0, 0, 10, 10, 10))
+    inner = Picture(20, 20, (square, look, Label((10, 4), "in", 8)), "inner")
+    ground = Polyline(((0, 0), (60, 0), (60, 60), (0, 60)), Ink(fill="#FFFFFF"), True)
+    return Picture(60, 60, (ground, Inset(inner, (30, 10))), "outer")
+
+
+def test_an_inset_is_moved_and_clipped_to_its_own_box() -> None:
+    image = np.asarray(Image.open(io.BytesIO(picture_png(nested(), dpi=144))).convert("RGB"))
+    red = (image[..., 0] > 200) & (image[..., 1] < 60)
+    rows, columns = np.nonzero(red)
+    # 2 pixels a point, row 0 at the top: the box from (30, 10) to (50, 30)
+    assert (columns.min(), columns.max() + 1) == (60, 100)
+    assert (rows.min(), rows.max() + 1) == (60, 100)
+
+
+def test_an_inset_is_a_nested_svg_with_its_looks_defined() -> None:
+    root = ET.fromstring(picture_svg(nested()))
+    _, inner = root.iter(f"{SVG}svg")
+    assert inner.get("viewBox") == "0 0 20 20"
+    defined = {group.get("id") for group in root.iter(f"{SVG}g") if group.get("id")}
+    used = {use.get("href", "")[1:] for use in inner.iter(f"{SVG}use")}
+    assert used
+    assert used <= defined
+
+
+def test_labels_of_an_inset_are_found_where_they_are() -> None:
+    ((left, low, right, high),) = label_boxes(nested())["in"]
+    assert (left + right) / 2 == pytest.approx(40)
+    assert low < 14 < high

@@ -86,3 +86,12 @@ def test_rounded_box_stays_in_its_box() -> None:
     assert min(y for _, y in points) == 20
     assert max(y for _, y in points) == 40
     assert curve.pieces[-1][2] == curve.start
+
+
+def test_tags_keep_off_blocked_boxes() -> None:
+    blocked = [(0.0, 60.0, 80.0, 100.0), (60.0, 0.0, 100.0, 40.0)]
+    wanted = [(f"A{i}", (20.0 + 8 * i, 50.0)) for i in range(8)]
+    tags = place_tags(wanted, 100, 100, blocked=blocked)
+    assert len(tags) == len(wanted)
+    for tag in tags:
+        assert not any(box(*tag.box).intersects(box(*other)) for other in blocked)

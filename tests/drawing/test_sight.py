@@ -11,7 +11,15 @@ from shapely.geometry import Point
 
 from buildplan.drawing.bodies import lock_centres, outward
 from buildplan.drawing.camera import CAMERAS, angle_between_deg
-from buildplan.drawing.closeup import APART, closeup_camera, closeup_cameras
+from buildplan.drawing.closeup import (
+    APART,
+    ENOUGH_SEEN,
+    Work,
+    closeup_camera,
+    closeup_cameras,
+    fewest_cameras,
+    shown_by_one,
+)
 from buildplan.drawing.scene import Scene
 from buildplan.drawing.sight import (
     behind_new,
@@ -109,6 +117,30 @@ def test_a_second_camera_shows_what_the_first_does_not() -> None:
 def test_one_camera_is_enough_for_one_brace() -> None:
     scene = brace_scene()
     assert len(closeup_cameras(scene, scene.framework.braces[1].section)) == 1
+
+
+def test_works_that_follow_one_another_keep_one_view() -> None:
+    scenes = [brace_scene(6, brace) for brace in range(1, 6)]
+    works = [
+        Work(scene, scene.framework.braces[i].section) for i, scene in enumerate(scenes, start=1)
+    ]
+    cameras = fewest_cameras(works)
+    assert len(set(cameras)) == 1
+    for work, camera in zip(works, cameras, strict=True):
+        assert camera is not None
+        sight = sight_of(work.scene, camera, work.joints)
+        assert sight.share >= ENOUGH_SEEN
+        assert sight.joints_share == 1
+
+
+def test_a_work_that_no_view_shows_has_none() -> None:
+    scene = brace_scene(6, 1)
+    braces = scene.framework.braces[1:6]
+    more = replace(scene, new_links=frozenset(link for b in braces for link in b.links))
+    crowded = Work(more, tuple(joint for b in braces for joint in b.section))
+    plain = Work(scene, braces[0].section)
+    assert not shown_by_one(crowded)
+    assert [c is None for c in fewest_cameras([plain, crowded, plain])] == [False, True, False]
 
 
 def test_nothing_new_is_wholly_seen() -> None:

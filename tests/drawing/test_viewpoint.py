@@ -7,7 +7,7 @@ from shapely.ops import unary_union
 
 from buildplan.drawing.camera import CAMERAS, turned
 from buildplan.drawing.marks import Label, Picture, Polyline
-from buildplan.drawing.viewpoint import viewpoint_picture
+from buildplan.drawing.viewpoint import viewpoint_picture, viewpoint_words
 
 
 def faces(picture: Picture) -> list[Polygon]:
@@ -38,3 +38,18 @@ def test_it_stays_in_its_square() -> None:
         left, low, right, high = face.bounds
         assert min(left, low) >= 1.9
         assert max(right, high) <= 58.1
+
+
+@pytest.mark.parametrize(
+    ("across", "over", "words"),
+    [
+        (0, 0, "from the front"),
+        (8, -8, "from the front"),
+        (-50, 0, "from the left"),
+        (50, 40, "from the right and from above"),
+        (0, -30, "from below"),
+        (180, 0, "from the back"),
+    ],
+)
+def test_a_view_in_words(across: float, over: float, words: str) -> None:
+    assert viewpoint_words(turned(CAMERAS["front"], across, over)) == words
