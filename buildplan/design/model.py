@@ -220,14 +220,29 @@ class Build(FileModel):
     graph: Graph | None = Field(None, description="joints and balloons listed one by one")
 
 
+HexColour = Annotated[str, Field(pattern=r"^#[0-9A-Fa-f]{6}$")]
+
+
 class Brand(FileModel):
-    """Whose plan this is, for the cover."""
+    """Whose plan this is: what the seller's own pages look like and say."""
 
     name: Annotated[str, Field(min_length=1, max_length=80, pattern=ONE_LINE)] = Field(
         description="the name on the cover"
     )
     contact: Annotated[str, Field(max_length=200, pattern=r"^[^\n\t]*$")] = Field(
         "", description="how to reach them, in one line"
+    )
+    colour: HexColour = Field(
+        "#24405A", description="the brand's main colour, of the cover: # and six hex digits"
+    )
+    accent: HexColour = Field(
+        "#C9A227", description="the brand's second colour, for lines and marks"
+    )
+    logo: Annotated[str, Field(min_length=1, max_length=1000, pattern=ONE_LINE)] | None = Field(
+        None, description="the logo, a .png or .svg file, as seen from the folder of this file"
+    )
+    licence: Annotated[str, Field(max_length=6000)] = Field(
+        "", description="the words of the licence page; an empty line parts paragraphs"
     )
 
 

@@ -12,14 +12,18 @@ from pydantic_core import ErrorDetails
 
 from buildplan.design.checks import check
 from buildplan.design.mistake import Mistake, path_in_words
-from buildplan.design.model import Design, FileModel
+from buildplan.design.model import Brand, Design, FileModel
 from buildplan.design.problems import DesignProblemsError, Problem, UnreadableDesignError
 from buildplan.design.wording import mistakes_in
 from buildplan.design.yaml_source import Keys, Node, Scalar, load, mark_of, plain
 
 MOST_BYTES = 1024 * 1024
 # by the key that it begins with
-KIND_OF_FILE: Mapping[str, str] = {"buildplan": "a design file", "event": "an event file"}
+KIND_OF_FILE: Mapping[str, str] = {
+    "buildplan": "a design file",
+    "event": "an event file",
+    "name": "a brand file",
+}
 # a file that is wrong throughout is not listed throughout
 MOST_PROBLEMS = 1000
 
@@ -37,6 +41,12 @@ def read_design(path: Path, known_constants: Collection[str] | None = None) -> D
     return read_as(Design, path, lambda data: check(data, known_constants))
 
 
+def read_brand(path: Path) -> Brand:
+    """Read and check a brand file: the keys of `brand`, in a file of their own. Raises as
+    `read_design` does."""
+    return read_as(Brand, path, lambda data: ())
+
+
 def read_as(form: type[Form], path: Path, checked: Callable[[object], Iterable[Mistake]]) -> Form:
     """Read the file at `path` as one of `form`; `checked` finds what its parts disagree on in
     its content as plain data. Raises as `read_design` does."""
@@ -48,7 +58,8 @@ def read_as(form: type[Form], path: Path, checked: Callable[[object], Iterable[M
             file,
             Problem(
                 f"{KIND_OF_FILE[first]} is made of keys with values, and this one is not",
-                f"begin with {first}: 1, then {second}: and the other keys, each on its own line",
+                f"begin with {first}:{'' if first == 'name' else ' 1'}, then {second}: and the "
+                "other keys, each on its own line",
                 line=source.root.mark[0],
             ),
         )

@@ -75,7 +75,7 @@ FORM = [
     ("spare: 0.05", "pack_sizes: {lock: 0}", 23, "pack_sizes.lock", ["at least 1"], ["pack"]),
     ("spare: 0.05", "labour: {pairs: 1}", 23, "labour.pairs", ["unknown"], ["pair?", "stand up"]),
     ("spare: 0.05", "labour: {pair: 0}", 23, "labour.pair", ["more than 0"], ["minutes"]),
-    ("spare: 0.05", "brand: Lantern", 23, "brand", ["keys (name and contact)"], ["cover"]),
+    ("spare: 0.05", "brand: Lantern", 23, "brand", ["keys (name, contact, colour"], ["cover"]),
     ("spare: 0.05", "text: {lock: x}", 23, "text.lock", ["unknown key"], ["lock joints"]),
     ("spare: 0.05", "colour_pattern: {A: []}", 23, "colour_pattern.A", ["empty"], ["1"]),
     ("spare: 0.05", "colour_pattern: {E: [long]}", 23, "colour_pattern.E", ["E"], ["A, B, C"]),
