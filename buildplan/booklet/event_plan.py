@@ -71,6 +71,7 @@ def plan_event(event: Event, books: Sequence[Book], shopping: ShoppingList) -> E
         [step for copy in copies for step in copy.steps],
         crew_of(event.crew),
         labour_of(event, [book.design for book in books]),
+        piece_of={step.number: copy.name for copy in copies for step in copy.steps},
     )
     travel = timedelta(minutes=event.travel)
     starts = latest_starts(planned, opening_of(event), travel)

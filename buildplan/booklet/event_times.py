@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
@@ -35,8 +35,10 @@ PLACES: Mapping[Place, str] = {
     Place.WORKSHOP: "Beforehand, in the workshop",
     Place.SITE: "On site",
 }
-# Minutes: a shorter wait does not part a person's work on a piece in the chart.
-LONGEST_PAUSE = 2.0
+# Minutes: shorter stays and waits are not told one by one in the chart.
+SHORT_STAY = 2.0
+# In place of a piece's number: who helps now here, now there.
+ANYWHERE = 0
 
 
 @dataclass(frozen=True)
@@ -109,21 +111,27 @@ def _part(plan: EventPlan, part: Part, measure: float) -> list[Block]:
 
 
 def stays(plan: EventPlan, part: Part, person: int) -> list[tuple[int, float, float]]:
-    """Where a person is: the number of the piece (from 1), from when, until when; work on one
-    piece that follows on is one stay."""
+    """Where a person is: the number of the piece (from 1), from when, until when. Work on one
+    piece that follows on is one stay; short ones are put together as ANYWHERE."""
     piece_of = {
         step.number: i for i, copy in enumerate(plan.copies, start=1) for step in copy.steps
     }
+    spans = [span for span in part.spans if span.person == person]
+    at = _joined((piece_of[span.steps[0]], span.start, span.finish) for span in spans)
+    return _joined(
+        (piece if finish - start > SHORT_STAY else ANYWHERE, start, finish)
+        for piece, start, finish in at
+    )
+
+
+def _joined(stays: Iterable[tuple[int, float, float]]) -> list[tuple[int, float, float]]:
+    """Stays at one place that follow one another as one."""
     found: list[tuple[int, float, float]] = []
-    for span in part.spans:
-        if span.person != person:
-            continue
-        # short work on two pieces is told together: it counts for the first
-        piece = piece_of[span.steps[0]]
-        if found and found[-1][0] == piece and span.start - found[-1][2] < LONGEST_PAUSE:
-            found[-1] = (piece, found[-1][1], span.finish)
+    for piece, start, finish in stays:
+        if found and found[-1][0] == piece and start - found[-1][2] < SHORT_STAY:
+            found[-1] = (piece, found[-1][1], finish)
         else:
-            found.append((piece, span.start, span.finish))
+            found.append((piece, start, finish))
     return found
 
 
@@ -149,20 +157,27 @@ def chart(plan: EventPlan, part: Part, width: float) -> Picture:
             left, right = NAME + start * scale, NAME + finish * scale
             box = ((left, low), (right, low), (right, low + BAR), (left, low + BAR))
             marks.append(Polyline(box, Ink(BARS[piece % 2], INK, 0.7), closed=True))
-            if right - left > text_width(str(piece), TYPE, bold=True) + 2:
+            name = str(piece) if piece != ANYWHERE else "+"
+            if right - left > text_width(name, TYPE, bold=True) + 2:
                 at = ((left + right) / 2, low + BAR / 2 - TYPE * 0.36)
-                marks.append(Label(at, str(piece), TYPE, INK, bold=True))
+                marks.append(Label(at, name, TYPE, INK, bold=True))
         where = ", ".join(
-            f"{plan.copies[piece - 1].name} from {_clock(starts, start)} to {_clock(starts, end)}"
+            f"{_where(plan, piece)} from {_clock(starts, start)} to {_clock(starts, end)}"
             for piece, start, end in bars
         )
         told.append(f"Person {person + 1}: {where}.")
     return Picture(width, height, tuple(marks), f"{PLACES[part.place]}. {' '.join(told)}")
 
 
+def _where(plan: EventPlan, piece: int) -> str:
+    return plan.copies[piece - 1].name if piece != ANYWHERE else "wherever hands are wanted"
+
+
 def _legend(plan: EventPlan) -> str:
     names = "; ".join(f"{strong(str(i))} {plain(c.name)}" for i, c in enumerate(plan.copies, 1))
-    return f"Numbers in the bars are pieces: {names}."
+    return (
+        f"Numbers in the bars are pieces: {names}. {strong('+')} helps wherever hands are wanted."
+    )
 
 
 def _clock(starts: datetime, minutes: float) -> str:

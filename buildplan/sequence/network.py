@@ -13,7 +13,8 @@ INFLATE = "inflate"
 class Activity:
     """Work that is not interrupted: how long it takes, what must be finished before it, the
     skill it takes and how many people at once. `block` names the work it belongs with: a
-    person stays with a block where there is a choice."""
+    person stays with a block where there is a choice. `piece` names the piece it is for, where
+    several are built at once: people leave a piece only when there is nothing to do at it."""
 
     id: str
     minutes: float
@@ -21,6 +22,7 @@ class Activity:
     skill: str = TIE
     people: int = 1
     block: str = ""
+    piece: str = ""
 
 
 @dataclass(frozen=True)

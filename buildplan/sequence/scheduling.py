@@ -3,7 +3,8 @@
 Whenever somebody is free, they take, of what could be started and they are able to do, first
 what the fewest of the crew can do, then the activity with the longest work still behind it
 (Hu 1961; Graham 1969 for the bound: with N equal people never longer than (2 - 1/N) times the
-best possible).
+best possible). Where several pieces are built at once, what can be done at a piece that somebody
+free is at already goes before all that, so that people do not run from piece to piece.
 """
 
 from __future__ import annotations
@@ -81,10 +82,11 @@ class _Floor:
         self.rank = {a.id: (-way[a.id], place) for place, a in enumerate(activities)}
         # what can be started, by what it takes: a few heaps, so that nobody who can only
         # inflate has to look through all the tying
-        self.ready: dict[tuple[str, int], list[tuple[tuple[float, int], str]]] = {}
+        self.ready: dict[tuple[str, int, str], list[tuple[tuple[float, int], str]]] = {}
         self.able = Counter(skill for person in crew for skill in person.skills)
         self.idle = set(range(len(crew)))
         self.block = [""] * len(crew)
+        self.piece = [""] * len(crew)
         self.running: list[tuple[float, int, Assignment]] = []
         self.done: list[Assignment] = []
 
@@ -103,7 +105,7 @@ class _Floor:
 
     def _make_ready(self, name: str) -> None:
         activity = self.activities[name]
-        heap = self.ready.setdefault((activity.skill, activity.people), [])
+        heap = self.ready.setdefault((activity.skill, activity.people, activity.piece), [])
         heapq.heappush(heap, (self.rank[name], name))
 
     def _finish(self, assignment: Assignment) -> None:
@@ -116,24 +118,29 @@ class _Floor:
     def _start_what_can_be(self, now: float) -> None:
         while self.idle:
             startable = [
-                (self.able[skill], heap[0], heap)
-                for (skill, people), heap in self.ready.items()
+                (self._nobody_at(piece, skill), self.able[skill], heap[0], heap)
+                for (skill, people, piece), heap in self.ready.items()
                 if heap and len(self._idle_and_able(skill)) >= people
             ]
             if not startable:
                 return
-            _, _, heap = min(startable, key=lambda entry: entry[:2])
+            *_, heap = min(startable, key=lambda entry: entry[:3])
             _, name = heapq.heappop(heap)
             self._start(self.activities[name], now)
 
     def _idle_and_able(self, skill: str) -> list[int]:
         return [i for i in self.idle if skill in self.crew[i].skills]
 
-    def _start(self, activity: Activity, now: float) -> None:
-        """Whoever is able to do the least else goes first, then whoever is at that work."""
+    def _nobody_at(self, piece: str, skill: str) -> bool:
+        return all(self.piece[i] != piece for i in self._idle_and_able(skill))
 
-        def preference(i: int) -> tuple[int, bool, int]:
-            return len(self.crew[i].skills), self.block[i] != activity.block, i
+    def _start(self, activity: Activity, now: float) -> None:
+        """Whoever is able to do the least else goes first, then whoever is at that piece, then
+        whoever is at that work."""
+
+        def preference(i: int) -> tuple[int, bool, bool, int]:
+            elsewhere = self.piece[i] != activity.piece
+            return len(self.crew[i].skills), elsewhere, self.block[i] != activity.block, i
 
         people = tuple(
             sorted(sorted(self._idle_and_able(activity.skill), key=preference)[: activity.people])
@@ -142,5 +149,6 @@ class _Floor:
         self.idle.difference_update(people)
         for i in people:
             self.block[i] = activity.block
+            self.piece[i] = activity.piece
         self.done.append(assignment)
         heapq.heappush(self.running, (assignment.finish, len(self.done), assignment))

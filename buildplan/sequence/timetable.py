@@ -110,11 +110,13 @@ def timetable(
     crew: Sequence[Person],
     minutes: Mapping[str, float],
     in_workshop: bool = True,
+    piece_of: Mapping[int, str] | None = None,
 ) -> Timetable:
     """Share the operations of `steps` among `crew`. `minutes` replaces remembered times by
-    kind (see `labour`); without `in_workshop` all is done on site, in one part."""
+    kind (see `labour`); without `in_workshop` all is done on site, in one part. `piece_of`
+    names the piece of each step, by its number, when several are built at once."""
     everyone_ties = all(TIE in person.skills for person in crew)
-    works = _works(steps, everyone_ties)
+    works = _works(steps, everyone_ties, piece_of or {})
     places = [Place.WORKSHOP, Place.SITE] if in_workshop else [Place.SITE]
     parts = []
     for place in places:
@@ -128,11 +130,13 @@ def timetable(
 @dataclass(frozen=True)
 class _Work:
     """Operations that the same hands do in one go, and the number of the step that stands for
-    the work they belong with (the first of two that are taken together)."""
+    the work they belong with (the first of two that are taken together). `piece` is empty when
+    only one is built."""
 
     operations: tuple[Operation, ...]
     steps: tuple[int, ...]
     block: int
+    piece: str
 
     @property
     def kind(self) -> Kind:
@@ -156,7 +160,7 @@ class _Work:
         return self.kind in PORTABLE
 
 
-def _works(steps: Sequence[Step], everyone_ties: bool) -> list[_Work]:
+def _works(steps: Sequence[Step], everyone_ties: bool, piece_of: Mapping[int, str]) -> list[_Work]:
     """Operations put together where the same hands do them in one go: two balloons are sized
     and tied at once (unless somebody else inflates), a brace is settled by whoever tied it."""
     step_of = {op.id: step for step in steps for op in step.operations}
@@ -186,7 +190,7 @@ def _works(steps: Sequence[Step], everyone_ties: bool) -> list[_Work]:
                 numbers = tuple(dict.fromkeys(step_of[one.id].number for one in operations))
                 block = min(step.number, step.taken_with or step.number)
                 block = tied_in.get(op.makes[0], block)
-                works.append(_Work(operations, numbers, block))
+                works.append(_Work(operations, numbers, block, piece_of.get(step.number, "")))
     return sorted(works, key=lambda work: work.block)
 
 
@@ -205,6 +209,7 @@ def _activities(
                 skill=INFLATE if work.kind in WITHOUT_TYING else TIE,
                 people=min(work.people, len(crew)),
                 block=str(work.block),
+                piece=work.piece,
             )
         )
     return activities
@@ -242,18 +247,19 @@ def _by_person(planned: Schedule, people: int) -> list[list[Assignment]]:
 
 def _spans(planned: Schedule, work_of: Mapping[str, _Work], people: int) -> tuple[Span, ...]:
     """Each person's activities put together: those of one block, and short ones that follow
-    one another."""
+    one another at one piece."""
     spans: list[Span] = []
     for person, assignments in enumerate(_by_person(planned, people)):
-        block = 0
+        block, piece = 0, ""
         for one in assignments:
             work = work_of[one.activity]
             new = Span(person, work.steps, one.start, one.finish, one.finish - one.start)
-            if block == work.block or (block and max(_length(spans[-1]), _length(new)) < SHORT):
+            short = block and max(_length(spans[-1]), _length(new)) < SHORT
+            if block == work.block or (short and piece == work.piece):
                 spans[-1] = _together(spans[-1], new)
             else:
                 spans.append(new)
-            block = work.block
+            block, piece = work.block, work.piece
     return tuple(spans)
 
 

@@ -183,3 +183,22 @@ def test_schedules_are_within_a_twentieth_of_the_best_on_average() -> None:
         excess.append(planned / shortest(activities, count) - 1)
     assert min(excess) >= 0
     assert sum(excess) / len(excess) <= 0.05
+
+
+def test_people_stay_at_their_piece_while_there_is_work_at_it() -> None:
+    """Two pieces of ten activities in a row each, one of them longer: by the longest way alone
+    both people would go from one to the other."""
+    work = [
+        Activity(f"{piece}{i}", minutes, (f"{piece}{i - 1}",) if i else (), piece=piece)
+        for i in range(10)
+        for piece, minutes in (("star", 5.0), ("gate", 4.0))
+    ]
+    planned = schedule(work, [Person("one"), Person("two")])
+    of = {a.id: a.piece for a in work}
+    for person in range(2):
+        mine = [of[a.activity] for a in planned.assignments if a.people == (person,)]
+        assert len(set(mine)) == 1, "nobody has to leave"
+    assert planned.minutes == 50
+    # nobody waits at a piece where there is nothing to do
+    chain = [Activity("a", 10, piece="a"), *(Activity(f"b{i}", 10, piece="b") for i in range(3))]
+    assert schedule(chain, [Person("one"), Person("two")]).minutes == 20
