@@ -10,6 +10,7 @@ import tempfile
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import replace
+from datetime import datetime
 from enum import StrEnum
 from functools import partial
 from pathlib import Path
@@ -33,7 +34,7 @@ from buildplan.booklet.pages_shopping import print_shopping
 from buildplan.booklet.paper import PAPERS
 from buildplan.booklet.paper import large_print as enlarged
 from buildplan.booklet.quote_words import quote_lines, quote_rows
-from buildplan.booklet.report import check_report
+from buildplan.booklet.report import check_report, steps_report
 from buildplan.booklet.shopping import Asked, shopping_lines, shopping_list, shopping_rows
 from buildplan.design.event import EVENT_SUFFIX, read_event
 from buildplan.design.measures import Units, parse_speed
@@ -52,6 +53,9 @@ from buildplan.drawing.scene import finished_picture
 from buildplan.drawing.svg import picture_svg
 from buildplan.framework.build import build_framework
 from buildplan.sequence.exchange import steps_as_json
+from buildplan.sequence.tell_times import start_lines, steps_with_times, timetable_lines
+from buildplan.sequence.time_log import TimeLogError, labour_lines, learn_minutes
+from buildplan.sequence.timetable import crew_of, latest_starts, timetable
 from buildplan.shape.constants import CONSTANTS
 
 app = typer.Typer(
@@ -286,20 +290,72 @@ def check(
 
 
 @app.command()
-def steps(design: DesignArgument, as_json: JsonOption = False) -> None:
-    """List the steps of the work in order, each with what it adds and a count to check."""
+def steps(
+    design: DesignArgument,
+    as_json: JsonOption = False,
+    crew: Annotated[
+        int | None,
+        typer.Option(
+            min=1, max=100, help="Share the work among so many people.", show_default=False
+        ),
+    ] = None,
+    inflate_only: Annotated[
+        int, typer.Option(min=0, help="How many of them cannot tie, only inflate.")
+    ] = 0,
+    on_site: Annotated[
+        bool, typer.Option("--on-site", help="Nothing is made beforehand in the workshop.")
+    ] = False,
+    opening: Annotated[
+        datetime | None,
+        typer.Option(
+            formats=["%Y-%m-%dT%H:%M", "%Y-%m-%d %H:%M"],
+            help="When it must stand; says when to start at the latest.",
+            show_default=False,
+        ),
+    ] = None,
+) -> None:
+    """List the steps of the work in order, each with what it adds and a count to check.
+
+    With --crew, also who does what when, who waits for whom, and the longest way through.
+    """
     book = _book(design)
+    planned = None
+    if crew is not None:
+        people = _asked(lambda text: crew_of(int(text), inflate_only), str(crew))
+        minutes = {str(kind): value for kind, value in book.design.labour.items()}
+        planned = timetable(book.steps, people, minutes, in_workshop=not on_site)
     if as_json:
-        typer.echo(json.dumps(steps_as_json(book.steps), indent=2, ensure_ascii=False))
+        listed = steps_as_json(book.steps)
+        if planned is not None:
+            listed = steps_with_times(listed, planned)
+        typer.echo(json.dumps(listed, indent=2, ensure_ascii=False))
         return
-    stage = None
-    for step in book.steps:
-        if step.stage is not stage:
-            stage = step.stage
-            typer.echo(f"\n{stage.value.upper()}")
-        times = f" (x {step.times})" if step.times > 1 else ""
-        typer.echo(f"{step.number:4}. {step.title}{times}\n      {step.text}")
-        typer.echo(f"      Check: {step.check}")
+    typer.echo(steps_report(book.steps))
+    if planned is not None:
+        typer.echo("\n" + "\n".join(timetable_lines(planned)))
+        if opening is not None:
+            typer.echo("\n" + "\n".join(start_lines(latest_starts(planned, opening))))
+
+
+@app.command()
+def times(
+    log: Annotated[
+        Path, typer.Argument(metavar="LOG.csv", help="Your own times: kind, count, minutes.")
+    ],
+) -> None:
+    """Learn minutes for each kind of work from a log of your own times.
+
+    Prints a `labour` block to paste into a design file.
+    """
+    try:
+        learned = learn_minutes(log.read_text("utf-8"))
+    except (OSError, UnicodeDecodeError) as error:
+        raise typer.BadParameter(f"{log} cannot be read: {error}") from error
+    except TimeLogError as error:
+        for mistake in error.mistakes:
+            errors.print(f"{log}: {mistake}", markup=False)
+        raise ProblemsFoundError from error
+    typer.echo("\n".join(labour_lines(learned)))
 
 
 @app.command()

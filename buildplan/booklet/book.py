@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from buildplan.booklet.brand import Branding
 from buildplan.booklet.facts import Facts, gather_facts
 from buildplan.booklet.paper import Paper
 from buildplan.design.measures import Units
@@ -12,6 +13,7 @@ from buildplan.design.model import Design
 from buildplan.framework.build import build_framework
 from buildplan.framework.model import Framework
 from buildplan.sequence.model import Step
+from buildplan.sequence.reach import find_reach
 from buildplan.sequence.steps import plan_steps
 from buildplan.shape.constants import constants_with
 from buildplan.shape.examining import examine
@@ -27,7 +29,9 @@ class Book:
     """All that the pages draw on: one piece, its steps and its figures.
 
     `letters` gives each balloon key the letter that stands beside its colour on every page.
-    `units` are those of the reader, `edition` who it is for.
+    `units` are those of the reader, `edition` who it is for. A sold copy has the seller's
+    `branding`, its `buyer` (empty when nobody is named) and its `serial`. With `gauges_apart`
+    the gauges are printed by themselves.
     """
 
     design: Design
@@ -39,6 +43,10 @@ class Book:
     paper: Paper
     units: Units
     edition: str
+    branding: Branding | None = None
+    buyer: str = ""
+    serial: str = ""
+    gauges_apart: bool = False
 
     @property
     def colour_letters(self) -> dict[str, str]:
@@ -69,6 +77,8 @@ def gather_book(
     constants = constants_with(design.constants)
     shape = find_shape(framework, stand_on=feet, settings=Settings(constants=constants))
     found = examine(framework, shape, gust_m_per_s=gust_m_per_s, constants=constants)
-    steps = plan_steps(framework, NEW_PARTS[edition], units=units)
-    facts = gather_facts(design, framework, shape, found, steps)
+    reach = find_reach(framework, shape)
+    steps = plan_steps(framework, NEW_PARTS[edition], units, reach)
+    problems = (*shape.problems, *found.problems, *reach.problems)
+    facts = gather_facts(design, framework, shape, found, steps, problems)
     return Book(design, framework, shape, found, steps, facts, paper, units, edition)

@@ -17,6 +17,7 @@ from buildplan.framework.counts import balloon_counts, ring_lengths
 from buildplan.framework.model import Framework
 from buildplan.sequence.labour import work_minutes
 from buildplan.sequence.model import Step
+from buildplan.sequence.timetable import crew_of, timetable
 from buildplan.shape.model import Estimate, Examination, Shape
 
 
@@ -47,6 +48,7 @@ class Facts:
     air_m3: float
     pump_minutes: float
     work_minutes: float
+    crew_minutes: float
     crew: int
     problems: tuple[Problem, ...]
 
@@ -62,12 +64,15 @@ def gather_facts(
     shape: Shape,
     examination: Examination,
     steps: tuple[Step, ...],
+    problems: tuple[Problem, ...],
 ) -> Facts:
-    """Work out every stated figure of a piece.
+    """Work out every stated figure of a piece, and keep the problems that were found.
 
     A piece stands when its weight is over its foot and it neither folds nor falls by itself.
     """
     air = air_m3(framework)
+    crew = design.crew or 2
+    minutes = {str(kind): value for kind, value in design.labour.items()}
     pairs = sum(len(long.chain.pairs) for long in framework.chains)
     pairs += sum(len(c.pairs) for brace in framework.braces for c in brace.chains)
     return Facts(
@@ -93,11 +98,10 @@ def gather_facts(
         purchases=purchases(needs_of(design, framework)),
         air_m3=air,
         pump_minutes=pump_minutes(air, design.constants),
-        work_minutes=work_minutes(
-            steps, {str(kind): value for kind, value in design.labour.items()}
-        ),
-        crew=design.crew or 2,
-        problems=(*shape.problems, *examination.problems),
+        work_minutes=work_minutes(steps, minutes),
+        crew_minutes=timetable(steps, crew_of(crew), minutes).minutes,
+        crew=crew,
+        problems=problems,
     )
 
 
@@ -170,6 +174,8 @@ def facts_as_json(facts: Facts) -> dict[str, object]:
         "tip_angle": round(facts.tip_angle_deg, 1),
         "closes": facts.closes,
         "minutes": round(facts.work_minutes),
+        "crew": facts.crew,
+        "crew_minutes": round(facts.crew_minutes),
         "air": round(facts.air_m3, 3),
         "air_unit": "m3",
         "pump_minutes": round(facts.pump_minutes, 1),

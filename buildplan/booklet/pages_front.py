@@ -99,7 +99,7 @@ def cover(book: Book) -> Leaf:
             ("height", size_words(facts.height_m, book.units)),
             ("width", size_words(facts.width_m, book.units)),
             ("people", str(facts.crew)),
-            ("time", minutes_words(facts.work_minutes / facts.crew)),
+            ("time", minutes_words(facts.crew_minutes)),
         )
         base = paper.bottom + 46
         column = paper.measure / len(figures)
@@ -324,7 +324,7 @@ def needs(book: Book) -> Leaf:
                 f"A clean, smooth floor, about {strong(room)} square: the piece is built lying "
                 "flat",
                 f"About {strong(minutes_words(facts.work_minutes))} of work in all, "
-                f"{strong(minutes_words(facts.work_minutes / facts.crew))} for "
+                f"{strong(minutes_words(facts.crew_minutes))} for "
                 f"{facts.crew} people (estimate, practised hands; a first build takes about "
                 "twice as long)",
                 f"Weight about {strong(weight_words(facts.mass_kg))} (estimate)",

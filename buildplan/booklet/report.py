@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from buildplan.booklet.book import Book
 from buildplan.booklet.facts import Facts
@@ -17,6 +17,7 @@ from buildplan.booklet.words import (
 from buildplan.design.measures import Units, length_words, size_words
 from buildplan.design.problems import in_words
 from buildplan.framework.model import Framework
+from buildplan.sequence.model import Step
 from buildplan.shape.calibration import RingCheck, at_gauge_step, at_warmth, ring_checks
 from buildplan.shape.model import Shape
 
@@ -122,7 +123,7 @@ def _shape(book: Book) -> Iterator[str]:
     yield _line(
         "Work",
         f"{minutes_words(facts.work_minutes)} in all, "
-        f"{minutes_words(facts.work_minutes / facts.crew)} for {facts.crew} people (estimate)",
+        f"{minutes_words(facts.crew_minutes)} for {facts.crew} people (estimate)",
     )
     yield _line("Air", f"{air_words(facts.air_m3, facts.pump_minutes, facts.units)} (estimate)")
 
@@ -151,3 +152,18 @@ def _measuring(framework: Framework, shape: Shape, units: Units) -> Iterator[str
         "Gauge",
         f"sized {length_words(step, units)} larger it is {size_words(larger.height_m, units)} high",
     )
+
+
+def steps_report(steps: Sequence[Step]) -> str:
+    """The steps in order, each with its rows and its check."""
+    lines: list[str] = []
+    stage = None
+    for step in steps:
+        if step.stage is not stage:
+            stage = step.stage
+            lines += ["", stage.value.upper()]
+        times = f" (x {step.times})" if step.times > 1 else ""
+        lines += [f"{step.number:4}. {step.title}{times}", f"      {step.text}"]
+        lines += [f"      - {row}" for row in step.rows]
+        lines.append(f"      Check: {step.check}")
+    return "\n".join(lines[1:])

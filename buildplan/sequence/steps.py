@@ -14,27 +14,25 @@ from buildplan.sequence.operations import operations
 from buildplan.sequence.ordering import in_order
 from buildplan.sequence.piece import Piece
 from buildplan.sequence.plan import Plan
-from buildplan.sequence.reach import find_reach
+from buildplan.sequence.reach import Reach
 from buildplan.sequence.telling import row, wording
 from buildplan.sequence.words.grammar import sentences
 from buildplan.sequence.words.preparing import side_work
-from buildplan.shape.model import Shape
 
 
 def plan_steps(
     framework: Framework,
     new_parts_limit: int = 16,
     units: Units = "in",
-    shape: Shape | None = None,
+    reach: Reach | None = None,
 ) -> tuple[Step, ...]:
     """The steps that build `framework`, in order, numbered from 1.
 
     No step of braces brings more than `new_parts_limit` links (one brace may). Gauges are
-    told in `units`. With its `shape`, steps also say how to get at joints that are hard to
-    reach (see `reach.find_reach`).
+    told in `units`. With `reach` (see `reach.find_reach`), steps also say how to get at joints
+    that are hard to reach.
     """
     piece = Piece(framework)
-    reach = None if shape is None else find_reach(framework, shape)
     ordered = in_order(operations(framework) if reach is None else reach.operations)
     plan = Plan(piece, groups(piece, ordered, new_parts_limit), units, reach)
     first_of: dict[Hashable, int] = {}

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
+from datetime import datetime
 from typing import Any
 
-from buildplan.sequence.timetable import Timetable, people_at, waiting_minutes
+from buildplan.sequence.timetable import RESERVE, Place, Timetable, people_at, waiting_minutes
 from buildplan.sequence.words import times as words
 
 
@@ -42,3 +43,9 @@ def steps_with_times(
         times = {"starts": round(starts, 2), "ends": round(ends, 2), "people": people}
         timed.append({**step, "place": str(part.place), **times})
     return timed
+
+
+def start_lines(starts: Mapping[Place, datetime]) -> list[str]:
+    """The latest moments to start, a line each, and what they hold back."""
+    lines = [words.start_by(str(place), start) for place, start in starts.items()]
+    return [*lines, words.reserve(RESERVE)]

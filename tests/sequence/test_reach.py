@@ -145,7 +145,7 @@ def test_what_is_below_cannot_be_tied_before_the_turning(
     turned: tuple[Framework, Reach, set[str]],
 ) -> None:
     framework, _, _ = turned
-    steps = steps_as_json(plan_steps(framework, shape=net(2, 2, 2)[1]))
+    steps = steps_as_json(plan_steps(framework, reach=find_reach(framework, net(2, 2, 2)[1])))
     assert len(replay(steps).locks) == 8
     (turning,) = (step for step in steps if step["kind"] == "turn over")
     assert turning["text"].startswith("Two people take hold")
@@ -162,7 +162,7 @@ def test_a_tube_lies_flat_all_the_time_and_only_its_tip_is_lifted() -> None:
     assert {joint for joint, way in found.ways.items() if way is Way.LIFTED} == {"C3"}
     assert set(found.ways.values()) == {Way.DIRECT, Way.LIFTED}
     assert found.problems == ()
-    steps = plan_steps(framework, shape=shape)
+    steps = plan_steps(framework, reach=found)
     assert not any(step.kind is Kind.TURN_OVER for step in steps)
     told = {step.kind for step in steps if "C3 faces the floor" in step.text}
     assert told == {Kind.BRACE, Kind.LOCK}
@@ -173,6 +173,6 @@ def test_a_bigger_piece_takes_more_people_to_lift() -> None:
     assert lifters(net(2, 2)[1]) == 2
     assert lifters(net(20, 4)[1]) == 3
     framework, shape = net(20, 4)
-    last = plan_steps(framework, shape=shape)[-1]
+    last = plan_steps(framework, reach=find_reach(framework, shape))[-1]
     assert last.operations[0].people == 3
     assert last.text.startswith("Three people or more")
