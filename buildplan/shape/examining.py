@@ -35,12 +35,11 @@ from buildplan.shape.model import (
 from buildplan.shape.relaxing import pinned_basis, relax
 from buildplan.shape.softness import best_extra_brace, folds, soft_mode, softest_modes
 from buildplan.shape.springs import Springs, answering, stiffness_matrix, together
-from buildplan.shape.standing import masses, stand
+from buildplan.shape.standing import latex_kg, masses, stand
 from buildplan.shape.wind import outline_towards, tip_speed_m_per_s, worst_wind
 
 Table = Mapping[str, Constant]
 
-LATEX = tuple(name for name in CONSTANTS if name.endswith("_in_g"))
 SPRINGS = ("strut_stiffness", "over_pressure", "lock_stiffness")
 LEANS_LIGHTLY_DEG = 10.0
 OUTDOORS_M_PER_S = 8.0  # a fresh breeze begins here (Beaufort 5)
@@ -151,6 +150,19 @@ def _spread(
     return tuple(
         Estimate(found[1], min(found), max(found), unit, rests_on)
         for found, unit in zip(zip(*cases, strict=True), units, strict=True)
+    )
+
+
+def _latex_of(framework: Framework, table: Table) -> tuple[str, ...]:
+    """The latex masses of the table that the piece's balloons rest on."""
+
+    def all_kg(of: Table) -> list[float]:
+        return [latex_kg(balloon, of) for balloon in framework.balloons.values()]
+
+    return tuple(
+        name
+        for name in CONSTANTS
+        if name.endswith("_in_g") and all_kg(at_bound(table, {name: "high"})) != all_kg(table)
     )
 
 
@@ -303,8 +315,9 @@ def examine(
     def settles(table: Table) -> tuple[float, ...]:
         return settled(framework, bodies, shape, constants, table)
 
-    light = dict.fromkeys(LATEX, "low")
-    weak = dict.fromkeys(SPRINGS, "low") | dict.fromkeys(LATEX, "high")
+    latex = _latex_of(framework, constants)
+    light = dict.fromkeys(latex, "low")
+    weak = dict.fromkeys(SPRINGS, "low") | dict.fromkeys(latex, "high")
     (mass,) = _spread(weighed, constants, light | {"over_pressure": "low"}, ["kg"])
     (tip,) = _spread(tipped, constants, light | {"over_pressure": "high"}, ["degrees"])
     sag, sway = _spread(settles, constants, weak, ["m", "m"])

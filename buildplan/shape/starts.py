@@ -10,14 +10,14 @@ from __future__ import annotations
 import numpy as np
 from scipy import sparse
 from scipy.sparse.csgraph import connected_components, dijkstra
-from scipy.sparse.linalg import eigsh
 from scipy.spatial.distance import pdist, squareform
 
 from buildplan.shape.bodies import Bodies
 from buildplan.shape.model import FloatArray
 
 FLATTENED = np.array([1.0, 1.0, 0.0])
-MANY = 1500  # joints beyond which all distances between them would take too long
+PIVOTS = 60  # joints from which distances are taken in a large piece
+MANY = 500  # joints beyond which all distances between them would take too long
 
 
 def path_lengths_m(bodies: Bodies) -> FloatArray:
@@ -32,15 +32,22 @@ def _graph(bodies: Bodies, weight: FloatArray) -> sparse.csr_array:
     return sparse.csr_array((weight, (i, j)), shape=shape)
 
 
-def _spectral(bodies: Bodies) -> FloatArray:
-    """Three lowest modes of the graph's Laplacian, scaled so that links have about their length."""
-    both = _graph(bodies, np.ones(len(bodies.ends)))
-    both = sparse.csr_array(both + both.T)
-    laplacian = sparse.csgraph.laplacian(both).astype(float)
-    first = np.cos(np.arange(bodies.joints) * 1.7)  # a fixed start keeps the result repeatable
-    values, modes = eigsh(sparse.csc_array(laplacian), k=4, sigma=-1e-3, v0=first)
-    order = np.argsort(values)[1:4]
-    places = modes[:, order] / np.sqrt(np.maximum(values[order], 1e-9))
+def _from_pivots(bodies: Bodies) -> FloatArray:
+    """Classical scaling from the distances to a few joints only (Brandes and Pich 2006).
+
+    Pivots are taken one after another, each the joint farthest from those before.
+    """
+    graph = _graph(bodies, bodies.length_m)
+    columns: list[FloatArray] = []
+    pivot, nearest = 0, np.full(bodies.joints, np.inf)
+    for _ in range(min(PIVOTS, bodies.joints)):
+        columns.append(np.asarray(dijkstra(graph, directed=False, indices=pivot)))
+        nearest = np.minimum(nearest, columns[-1])
+        pivot = int(nearest.argmax())
+    squared = np.column_stack(columns) ** 2
+    centred = squared - squared.mean(axis=0) - squared.mean(axis=1)[:, None] + squared.mean()
+    _, axes = np.linalg.eigh(centred.T @ centred)
+    places = centred @ axes[:, ::-1][:, :3]
     drawn = np.linalg.norm(places[bodies.ends[:, 0]] - places[bodies.ends[:, 1]], axis=1)
     return np.asarray(places * float(bodies.length_m.mean() / max(drawn.mean(), 1e-12)))
 
@@ -83,7 +90,7 @@ def spread_starts(bodies: Bodies, count: int, chance: np.random.Generator) -> li
     """`count` starts (joints, 3) of a bare graph, the first without chance."""
     parts, _ = connected_components(_graph(bodies, bodies.length_m), directed=False)
     if bodies.joints > MANY and parts == 1:
-        return [_spectral(bodies)]
+        return [_from_pivots(bodies)]
     distance = _all_distances_m(bodies)
     far = float(distance.max())
     shaken = 1e-3 * float(bodies.length_m.mean())
@@ -97,7 +104,7 @@ def flat_start(bodies: Bodies) -> FloatArray:
     """A start (joints, 3) in the plane z = 0."""
     parts, _ = connected_components(_graph(bodies, bodies.length_m), directed=False)
     if bodies.joints > MANY and parts == 1:
-        return np.asarray(_spectral(bodies) * FLATTENED)
+        return np.asarray(_from_pivots(bodies) * FLATTENED)
     distance = _all_distances_m(bodies)
     return _majorised(_classical(distance) * FLATTENED, distance)
 

@@ -9,7 +9,7 @@ from __future__ import annotations
 import resource
 import sys
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Iterable, Iterator
 from pathlib import Path
 from typing import Any
 
@@ -18,7 +18,7 @@ from scipy.optimize import minimize
 from scipy.spatial import cKDTree
 
 sys.path.insert(0, str(Path(__file__).parent.parent / "shape"))
-from shape_pieces import star
+from shape_pieces import graph, star
 
 from buildplan.framework.model import Framework
 from buildplan.shape.bodies import bodies_of, crowding, opening, struts
@@ -128,26 +128,38 @@ def against_pynite(side: int) -> None:
     )
 
 
-def growth() -> None:
+def growth(name: str, pieces: Iterable[Framework]) -> None:
     sizes, times = [], []
-    find_shape(star())  # warm up
-    for points, straights in ((6, 1), (10, 3), (25, 4), (25, 15), (25, 49)):
-        piece = star(points, straights)
+    for piece in pieces:
         took, shape = timed(lambda piece=piece: find_shape(piece, settings=Settings(starts=2)))
         sizes.append(len(piece.joints))
         times.append(took)
         print(
-            f"{len(piece.joints):6d} joints {len(piece.links):6d} links  {took:8.2f} s"
+            f"{name:6s} {len(piece.joints):6d} joints {len(piece.links):6d} links  {took:8.2f} s"
             f"   at rest: {shape.converged}"
         )
     exponent = np.polyfit(np.log(sizes), np.log(times), 1)[0]
     memory = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1e6
-    print(f"fitted exponent {exponent:.2f}, greatest memory {memory:.2f} GB")
+    print(f"fitted exponent {exponent:.2f}, greatest memory so far {memory:.2f} GB")
+
+
+def stars() -> Iterator[Framework]:
+    for points, straights in ((6, 1), (10, 3), (25, 4), (25, 15), (25, 49)):
+        yield star(points, straights)
+
+
+def walls() -> Iterator[Framework]:
+    for side in (10, 18, 32, 56, 100):
+        across = [(i * side + j, i * side + j + 1) for i in range(side) for j in range(side - 1)]
+        up = [(i * side + j, i * side + j + side) for i in range(side - 1) for j in range(side)]
+        yield graph(side * side, across + up)
 
 
 if __name__ == "__main__":
     print("Growth of find_shape, two starts, pose, standing and rank included")
-    growth()
+    find_shape(star())  # warm up
+    growth("star", stars())
+    growth("wall", walls())
     print("Form finding against scipy's general minimiser on the same energy")
     against_general_minimisers(5, 1, derivatives=False)
     against_general_minimisers(10, 3, derivatives=True)

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from itertools import combinations, product
+
 import numpy as np
 import pytest
-from shape_pieces import arch, frame, graph, star, tube
+from shape_pieces import arch, frame, graph, star
 
 from buildplan.shape.bodies import bodies_of
 from buildplan.shape.constants import CONSTANTS
@@ -129,12 +131,33 @@ def test_softest_modes_against_a_dense_solver() -> None:
     assert folds(matrix) == 0
 
 
-def test_a_brace_across_a_square_is_found_and_helps() -> None:
-    """A single open cube face row: the diagonal is what a carpenter would add."""
-    ladder = tube(["straight"] * 3, closed=False, chains=2)
-    shape = find_shape(ladder)
-    extra = examine(ladder, shape).stiffness.extra
-    assert extra is None or (extra.gain or 2) > 1
+def test_the_best_extra_brace_of_a_cube_is_a_diagonal_of_a_face() -> None:
+    """A cube of bars shears in its faces (6 mechanisms); a face's diagonal stops one of them."""
+    corners = list(product((0, 1), repeat=3))
+    pairs = [
+        (i, j)
+        for i, j in combinations(range(8), 2)
+        if sum(a != b for a, b in zip(corners[i], corners[j], strict=True)) == 1
+    ]
+    cube = graph(8, pairs)
+    extra = examine(cube, find_shape(cube)).stiffness.extra
+    assert extra is not None
+    assert extra.gain is not None
+    assert extra.gain > 1.01
+    link = cube.balloons["long"].tie_to_tie_m
+    assert extra.length_m == pytest.approx(2**0.5 * link, rel=1e-2)
+
+
+def test_no_single_balloon_stiffens_a_square_that_folds_over_its_diagonal() -> None:
+    square = graph(4, [(0, 1), (1, 2), (2, 3), (3, 0)])
+    assert examine(square, find_shape(square)).stiffness.extra is None
+
+
+def test_an_estimate_rests_only_on_what_moves_it(
+    examined: dict[str, tuple[Shape, Examination]],
+) -> None:
+    mass = examined["star"][1].mass
+    assert set(mass.rests_on) == {"link_12_in_g", "round_5_in_g", "over_pressure"}
 
 
 def test_two_rings_tied_at_one_joint_are_reported_as_loose() -> None:
