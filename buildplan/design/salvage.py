@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cache
-from typing import Annotated, Any, Generic, TypeVar
+from typing import Annotated, Any, Generic, TypeVar, cast
 
 from pydantic import ConfigDict, TypeAdapter, ValidationError
 
@@ -51,7 +51,7 @@ def salvage(model: type[Part], data: object) -> Salvaged[Part]:
             read[key] = _reader(model, name).validate_python(given[key])
         except ValidationError:
             wrong.add(name)
-    return Salvaged(model.model_construct(**read), frozenset(wrong))
+    return Salvaged(cast(Part, model.model_construct(**read)), frozenset(wrong))
 
 
 @cache
