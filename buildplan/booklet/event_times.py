@@ -25,11 +25,11 @@ from buildplan.booklet.crew_times import (
 from buildplan.booklet.csv_text import Cell
 from buildplan.booklet.event_plan import Copy, EventPlan, five_minutes_before, moment_words
 from buildplan.booklet.flow import Block, Grid, Shown, Words, heading
+from buildplan.booklet.jobs import Job
 from buildplan.booklet.press import SMALL, STRONG, plain, strong
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Polyline
 from buildplan.sequence.timetable import Part, Place
-from buildplan.sequence.words.times import too_few
 
 PLACES: Mapping[Place, str] = {
     Place.WORKSHOP: "Beforehand, in the workshop",
@@ -68,10 +68,10 @@ def times_blocks(plan: EventPlan, measure: float) -> list[Block]:
     blocks: list[Block] = []
     for part in plan.timetable.parts:
         blocks += _part(plan, part, measure)
-    blocks += [
-        Words(plain(too_few(step, people)), STRONG)
-        for step, people in plan.timetable.short_of.items()
-    ]
+    for step, people in plan.timetable.short_of.items():
+        copy, job = _job_of(plan, step)
+        words = f"{copy.name}, {job.title} ({job.number}): takes {people} people. Call for help."
+        blocks.append(Words(plain(words), STRONG))
     blocks.append(
         Words(
             "Times count back from the opening and are the latest (estimates). The job's number "
@@ -81,6 +81,15 @@ def times_blocks(plan: EventPlan, measure: float) -> list[Block]:
         )
     )
     return blocks
+
+
+def _job_of(plan: EventPlan, number: int) -> tuple[Copy, Job]:
+    return next(
+        (copy, job)
+        for copy in plan.copies
+        for job in copy.jobs
+        if any(step.number == number for step in job.steps)
+    )
 
 
 def _part(plan: EventPlan, part: Part, measure: float) -> list[Block]:
