@@ -49,40 +49,54 @@ class StepPictures:
     height: float
 
 
+def first_moves(book: Book, step: Step, height: float) -> tuple[Picture, ...]:
+    """The hand moves that a step shows: its own with work beside the piece; where a kind of
+    work on the piece first comes up, its moves, and a brace's course round the tube in a
+    diagram `height` points high."""
+    if step.kind in ON_THE_PIECE and not _is_first_of_kind(book, step):
+        return ()
+    pictures = moves(book.framework, step)
+    brace = _first_brace(book, step)
+    if brace and _corner(book, step) is None:
+        return (*pictures, section_diagram(book.framework, brace, height))
+    return pictures
+
+
 def step_pictures(
-    book: Book, step: Step, closeups: Sequence[CloseUp], measure: float, height: float
+    book: Book,
+    step: Step,
+    closeups: Sequence[CloseUp],
+    hand_moves: Sequence[Picture],
+    measure: float,
+    height: float,
 ) -> StepPictures:
     """The pictures of a step, in rows `measure` points wide and, on the piece, `height` high.
 
     Work on the piece gets its close-ups of the joints where hands meet, a diagram of what is
-    tied to what where the course turns, and the whole piece with what is new in colour. The
-    hand moves are shown with work beside the piece, and where a kind of work on it first
-    comes up.
+    tied to what where the course turns, and the whole piece with what is new in colour; then
+    come the hand moves that are given.
     """
-    own_moves = [
-        _captioned(picture, f"How to do step {step.number}")
-        for picture in moves(book.framework, step)
-    ]
+    hand_moves = [how_to(step, move) for move in hand_moves]
     if step.kind in ON_THE_WHOLE:
-        left = measure - sum(move.width + GAP for move in own_moves)
-        return _rows([*own_moves, _on_the_piece(book, step, left, WHOLE_HEIGHT)], measure)
+        left = measure - sum(move.width + GAP for move in hand_moves)
+        return _rows([*hand_moves, _on_the_piece(book, step, left, WHOLE_HEIGHT)], measure)
     if step.kind not in ON_THE_PIECE:
-        return _rows(own_moves, measure)
-    brace, cell = _first_brace(book, step), _corner(book, step)
-    pictures: list[Picture] = []
+        return _rows(hand_moves, measure)
+    cell = _corner(book, step)
+    diagrams: list[Picture] = []
     room = measure - PLACE_WIDTH - GAP
     if cell is not None:
         diagram = cell_diagram(book.framework, cell.number, CELL_WIDTH, height)
-        pictures.append(_captioned(diagram, f"Diagram of step {step.number}"))
+        diagrams.append(_captioned(diagram, f"Diagram of step {step.number}"))
         room -= CELL_WIDTH + GAP
-    pictures = [*_closeups(book, step, closeups, room, height), *pictures]
-    pictures.append(_on_the_piece(book, step, PLACE_WIDTH, height))
-    if _is_first_of_kind(book, step):
-        pictures += own_moves
-        if brace and cell is None:
-            diagram = section_diagram(book.framework, brace, height)
-            pictures.append(_captioned(diagram, f"Diagram of step {step.number}"))
-    return _rows(pictures, measure)
+    near = _closeups(book, step, closeups, room, height)
+    whole = _on_the_piece(book, step, PLACE_WIDTH, height)
+    return _rows([*near, *diagrams, whole, *hand_moves], measure)
+
+
+def how_to(step: Step, picture: Picture) -> Picture:
+    """A hand move told as that of a step."""
+    return _captioned(picture, f"How to do step {step.number}")
 
 
 def _captioned(picture: Picture, words: str) -> Picture:

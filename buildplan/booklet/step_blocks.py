@@ -1,0 +1,230 @@
+"""How steps are laid out: each a block, its words above its pictures, and blocks on pages.
+
+Steps that are done turn by turn together (a brace and its locks) are kept on one page.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+
+from reportlab.lib.styles import ParagraphStyle
+
+from buildplan.booklet.book import Book
+from buildplan.booklet.closeups import ON_THE_PIECE, CloseUp
+from buildplan.booklet.press import (
+    BODY,
+    HEADING,
+    SMALL,
+    paragraph_height,
+    plain,
+    strong,
+)
+from buildplan.booklet.step_pictures import StepPictures, first_moves, step_pictures
+from buildplan.drawing.marks import Picture
+from buildplan.sequence.model import Stage, Step
+
+TEXT_SHARE = 0.5
+COLUMN_GAP = 14.0
+LEAST_HEIGHT, MOST_HEIGHT = 132.0, 200.0
+GAP = 8.0
+BLOCK_GAP = 16.0
+NUMBER_WIDTH = 34.0
+LINK_WIDTH = 124.0
+TICK_WIDTH = 17.0
+ROW_GAP = 4.0
+
+# Stages that share pages, and what their part of the work is called.
+PART: Mapping[Stage, str] = {
+    Stage.SIZE: "Size and pair",
+    Stage.PAIR: "Size and pair",
+    Stage.CHAIN: "Chain",
+    Stage.CLOSE_RINGS: "Close rings and lay in place",
+    Stage.BRACE: "Brace and lock joints",
+    Stage.LOCK_JOINTS: "Brace and lock joints",
+    Stage.FINISH: "Finish",
+}
+
+
+@dataclass(frozen=True)
+class Block:
+    """One step laid out; heights and widths in points.
+
+    Wide pictures stand under the words, which then have what is to be ticked at their right.
+    A single narrow picture stands at the right of both.
+    """
+
+    step: Step
+    heading_height: float
+    pictures: StepPictures
+    narrow: bool
+    words_width: float
+    words_height: float
+    ticks_width: float
+    ticks_height: float
+
+    @property
+    def height(self) -> float:
+        """Height of the whole block."""
+        if self.narrow:
+            body = max(self.words_height + self.ticks_height, self.pictures.height)
+        else:
+            body = max(self.words_height, self.ticks_height) + GAP + self.pictures.height
+        return float(self.heading_height + GAP + body)
+
+
+@dataclass(frozen=True)
+class Group:
+    """Blocks on one page, and the hand moves of their steps that go on a page before it."""
+
+    moves: tuple[tuple[Step, Picture], ...]
+    blocks: tuple[Block, ...]
+
+
+def adds_words(book: Book, step: Step) -> str:
+    """What a step adds, by balloon: `12 ivory (Y)`."""
+    letters = book.colour_letters
+    parts = [
+        f"{count} {book.framework.balloons[key].label} {book.framework.balloons[key].kind}s "
+        f"({letters[key]})"
+        for key, count in step.adds.items()
+        if count
+    ]
+    return "Adds " + ", ".join(parts) if parts else ""
+
+
+def paragraphs(book: Book, step: Step) -> list[tuple[ParagraphStyle, str]]:
+    """A step's words: style and markup of each paragraph."""
+    texts = [(BODY, plain(step.text))]
+    note = book.design.text.get(step.stage.value)
+    if note and step.number == _first_of_stage(book.steps, step.stage):
+        texts.append((BODY, plain(note)))
+    adds = adds_words(book, step)
+    if adds:
+        texts.append((SMALL, plain(adds)))
+    return texts
+
+
+def ticks(step: Step) -> list[str]:
+    """What is to be ticked: the rows of the step, and the check."""
+    return [*(plain(words) for words in step.rows), f"{strong('Check')} {plain(step.check)}"]
+
+
+def _first_of_stage(steps: Sequence[Step], stage: Stage) -> int:
+    return next(step.number for step in steps if step.stage is stage)
+
+
+def _heights(book: Book, step: Step, words_width: float, ticks_width: float) -> tuple[float, float]:
+    """Heights of the words and of what is to be ticked."""
+    words = sum(
+        paragraph_height(markup, style, words_width) + ROW_GAP
+        for style, markup in paragraphs(book, step)
+    )
+    rows = sum(
+        paragraph_height(row, BODY, ticks_width - TICK_WIDTH) + ROW_GAP for row in ticks(step)
+    )
+    return words, rows
+
+
+def heading_width(book: Book) -> float:
+    """Width of a step's title; a link stands at its right."""
+    return book.paper.measure - NUMBER_WIDTH - LINK_WIDTH
+
+
+def _wide_columns(book: Book) -> tuple[float, float]:
+    words_width = book.paper.measure * TEXT_SHARE
+    return words_width, book.paper.measure - words_width - COLUMN_GAP
+
+
+def _room(book: Book) -> float:
+    return book.paper.top - book.paper.bottom
+
+
+def _picture_height(book: Book, group: Sequence[Step]) -> float:
+    """The height of pictures with which a group of steps fits one page."""
+    words = sum(max(_heights(book, step, *_wide_columns(book))) for step in group)
+    gaps = len(group) * (HEADING.leading + 2 * GAP + BLOCK_GAP)
+    fits = (_room(book) - words - gaps) / len(group)
+    return float(min(max(fits, LEAST_HEIGHT), MOST_HEIGHT))
+
+
+Closeups = Mapping[int, Sequence[CloseUp]]
+
+
+def _block(book: Book, step: Step, closeups: Closeups, height: float, moves: bool) -> Block:
+    measure = book.paper.measure
+    shown = first_moves(book, step, height) if moves or step.kind not in ON_THE_PIECE else ()
+    pictures = step_pictures(book, step, closeups.get(step.number, ()), shown, measure, height)
+    narrow = len(pictures.placed) == 1 and pictures.placed[0].picture.width < measure / 2
+    if narrow:
+        width = measure - pictures.placed[0].picture.width - COLUMN_GAP
+        widths = (width, width)
+    else:
+        widths = _wide_columns(book)
+    words_height, ticks_height = _heights(book, step, *widths)
+    heading_height = paragraph_height(plain(step.title), HEADING, heading_width(book))
+    return Block(
+        step, heading_height, pictures, narrow, widths[0], words_height, widths[1], ticks_height
+    )
+
+
+def _over(blocks: Sequence[Block], room: float) -> float:
+    """By how much blocks are too tall for one page."""
+    return sum(block.height + BLOCK_GAP for block in blocks) - BLOCK_GAP - room
+
+
+def _group(book: Book, closeups: Closeups, steps: Sequence[Step]) -> Group:
+    """Steps laid out to fit one page, their hand moves left to a page before if need be."""
+    for moves in (True, False):
+        height = _picture_height(book, steps)
+        for _ in range(2):
+            blocks = tuple(_block(book, step, closeups, height, moves) for step in steps)
+            over = _over(blocks, _room(book))
+            if over <= 0:
+                return Group(() if moves else _moves_apart(book, steps), blocks)
+            height -= over / len(steps)
+            if height < LEAST_HEIGHT:
+                break
+    return Group(_moves_apart(book, steps), blocks)
+
+
+def _moves_apart(book: Book, steps: Sequence[Step]) -> tuple[tuple[Step, Picture], ...]:
+    return tuple(
+        (step, picture) for step in steps for picture in first_moves(book, step, MOST_HEIGHT)
+    )
+
+
+def _steps_together(steps: Sequence[Step]) -> list[list[Step]]:
+    """Steps that must share a page: those taken together stand next to one another."""
+    together: list[list[Step]] = []
+    for step in steps:
+        if together and together[-1][-1].taken_with == step.number:
+            together[-1].append(step)
+        else:
+            together.append([step])
+    return together
+
+
+def laid_out(book: Book, closeups: Closeups) -> list[Group]:
+    """Every step on a page: pages filled with whole groups of steps. Another part of the work
+    starts a page, and so does what has its hand moves on a page before it."""
+    pages: list[Group] = []
+    room = _room(book)
+    for together in _steps_together(book.steps):
+        for group in _that_fit(_group(book, closeups, together), room):
+            joined = (*pages[-1].blocks, *group.blocks) if pages else group.blocks
+            same_part = len({PART[block.step.stage] for block in joined}) == 1
+            if pages and not group.moves and same_part and _over(joined, room) <= 0:
+                pages[-1] = Group(pages[-1].moves, joined)
+            else:
+                pages.append(group)
+    return pages
+
+
+def _that_fit(group: Group, room: float) -> Iterator[Group]:
+    """The group; when it is too tall for one page, its blocks one by one."""
+    if _over(group.blocks, room) <= 0:
+        yield group
+    else:
+        yield Group(group.moves, group.blocks[:1])
+        yield from (Group((), (block,)) for block in group.blocks[1:])
