@@ -10,9 +10,7 @@ from buildplan.framework.model import Framework
 from buildplan.shape.bodies import (
     Bodies,
     bodies_of,
-    contacts,
     crowding,
-    neighbours,
     opening,
     struts,
 )
@@ -75,8 +73,7 @@ def _relaxed(
         basis,
         start_m,
         settings.tolerance_n,
-        neighbours_of=lambda at, skin: neighbours(bodies, at, skin, constants),
-        contacts_of=lambda pairs: contacts(bodies, pairs, constants),
+        constants,
     )
 
 

@@ -2,21 +2,21 @@
 
 Damped Newton steps on the sparse second derivatives, with a quasi-Newton run (scipy's L-BFGS) where
 they stall: a tube's long soft modes take hundreds of quasi-Newton steps but six or so of Newton's.
-Positions are `basis @ freedom`, so that
-a piece may be held symmetric, flat or free by the choice of the basis.
+Positions are `basis @ freedom`: the choice of the basis holds a piece symmetric, flat or free.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
 
 import numpy as np
 import numpy.typing as npt
 from scipy import sparse
 from scipy.optimize import minimize
 
-from buildplan.shape.bodies import Bodies
+from buildplan.shape.bodies import Bodies, contacts, neighbours
+from buildplan.shape.constants import Constant
 from buildplan.shape.factors import symmetric_factors
 from buildplan.shape.model import FloatArray, IntArray
 from buildplan.shape.springs import Springs, energy_and_gradient, stiffness_matrix, together
@@ -24,9 +24,6 @@ from buildplan.shape.springs import Springs, energy_and_gradient, stiffness_matr
 NEWTON_STEPS, QUASI_NEWTON_STEPS = 100, 500
 MEETINGS = 6  # how often new neighbours are looked for
 LONGEST_SHARE = 0.05  # of the piece's size: the farthest that one step may move a joint
-
-ContactsOf = Callable[[IntArray], Springs]
-NeighboursOf = Callable[[FloatArray, float], IntArray]
 
 
 @dataclass(frozen=True)
@@ -37,7 +34,6 @@ class Relaxed:
     energy_j: float
     residual_n: float
     iterations: int
-    springs: Springs
 
 
 def free_basis(joints: int) -> sparse.csr_array:
@@ -191,7 +187,6 @@ def relax(
         energy_j=now.energy,
         residual_n=float(np.abs(now.gradient).max(initial=0.0)),
         iterations=now.iterations,
-        springs=springs,
     )
 
 
@@ -207,32 +202,28 @@ def relax_apart(
     basis: sparse.csr_array,
     start_m: FloatArray,
     tolerance_n: float,
-    *,
-    neighbours_of: NeighboursOf,
-    contacts_of: ContactsOf,
-    load_n: FloatArray | None = None,
+    constants: Mapping[str, Constant],
 ) -> Relaxed:
     """Relax with the bodies that share no joint kept apart.
 
-    Neighbours are sought within a skin; the run is repeated while the piece has moved farther than
-    the skin and so may have met bodies that were not looked at.
+    Neighbours are sought within a skin; the run is repeated while the piece has met bodies that
+    were not looked at. The residual is that with every contact counted.
     """
     skin = 0.5 * float(bodies.length_m.mean())
     positions, iterations = start_m, 0
     for _ in range(MEETINGS):
-        pairs = neighbours_of(positions, skin)
-        active = together([springs, contacts_of(pairs)]) if len(pairs) else springs
+        pairs = neighbours(bodies, positions, skin, constants)
+        active = together([springs, contacts(bodies, pairs, constants)])
         longest = max(skin, LONGEST_SHARE * float(np.ptp(positions, axis=0).max()))
-        result = relax(active, basis, positions, tolerance_n, longest, load_n)
-        iterations += result.iterations
-        positions = result.positions_m
-        met = neighbours_of(positions, 0.0)
-        known = np.isin(_keys(met, bodies), _keys(pairs, bodies))
-        if known.all():
-            break
-    return Relaxed(
-        result.positions_m, result.energy_j, result.residual_n, iterations, result.springs
-    )
+        result = relax(active, basis, positions, tolerance_n, longest)
+        positions, iterations = result.positions_m, iterations + result.iterations
+        met = neighbours(bodies, positions, 0.0, constants)
+        if np.isin(_keys(met, bodies), _keys(pairs, bodies)).all():
+            return replace(result, iterations=iterations)
+    every = together([springs, contacts(bodies, met, constants)])
+    energy, gradient = energy_and_gradient(every, positions)
+    left = float(np.abs(basis.T @ gradient.ravel()).max(initial=0.0))
+    return Relaxed(positions, energy, left, iterations)
 
 
 def _keys(pairs: IntArray, bodies: Bodies) -> IntArray:

@@ -90,13 +90,13 @@ def patches_below(bodies: Bodies, positions_m: FloatArray, level_m: float) -> Pa
     """
     low = bodies.lowest_m(positions_m)[:, 1]
     middle = bodies.midpoints_m(positions_m)
-    # a balloon pressed flat past a third of its half height does not go on growing its patch
     touching = np.flatnonzero(low < level_m)
     axis = bodies.axes(positions_m)[touching]
     radius, half = bodies.radius_m[touching], bodies.length_m[touching] / 2
     along = np.einsum("si,sj->sij", axis, axis)
     form = (np.eye(3) - along) / radius[:, None, None] ** 2 + along / half[:, None, None] ** 2
     reach = middle[touching, 1] - low[touching]
+    # pressed in beyond nine tenths of its half height, a body's patch does not grow any more
     height = np.clip(level_m - middle[touching, 1], -reach, -0.1 * reach)
     flat = form[:, [0, 2]][:, :, [0, 2]]
     shift = -np.linalg.solve(flat, form[:, [0, 2], 1][:, :, None])[:, :, 0] * height[:, None]
