@@ -14,9 +14,10 @@ from datetime import datetime
 from enum import StrEnum
 from functools import partial
 from pathlib import Path
-from typing import Annotated, TypeVar
+from typing import Annotated, Any, TypeVar
 
 import typer
+from click import Choice
 from rich.console import Console
 
 from buildplan import __version__
@@ -36,6 +37,8 @@ from buildplan.booklet.paper import large_print as enlarged
 from buildplan.booklet.quote_words import quote_lines, quote_rows
 from buildplan.booklet.report import check_report, steps_report
 from buildplan.booklet.shopping import Asked, shopping_lines, shopping_list, shopping_rows
+from buildplan.booklet.watching import Glance, glance, preview_path, saves
+from buildplan.booklet.watching import watch as watch_design
 from buildplan.design.event import EVENT_SUFFIX, read_event
 from buildplan.design.measures import Units, parse_speed
 from buildplan.design.problems import (
@@ -46,6 +49,7 @@ from buildplan.design.problems import (
 )
 from buildplan.design.reading import read_design
 from buildplan.design.schema import design_schema, event_schema
+from buildplan.design.starting import PIECES, USUAL_GAUGE, Wish, design_text, file_stem
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.pdf import picture_pdf
 from buildplan.drawing.png import picture_png
@@ -70,6 +74,8 @@ app = typer.Typer(
     pretty_exceptions_enable=False,
     context_settings={"help_option_names": ["-h", "--help"]},
 )
+Answer = TypeVar("Answer", str, int, float)
+Given = TypeVar("Given")
 Parsed = TypeVar("Parsed")
 errors = Console(stderr=True, highlight=False, soft_wrap=True)
 
@@ -135,8 +141,8 @@ def _book(
         return gather_book(design, PAPERS[paper], chosen, edition, gust_m_per_s)
 
 
-def _asked(parse: Callable[[str], Parsed], text: str) -> Parsed:
-    """What a user gave in words; a wrong call where it cannot be read."""
+def _asked(parse: Callable[[Given], Parsed], text: Given) -> Parsed:
+    """What a user gave, read; a wrong call where it cannot be."""
     try:
         return parse(text)
     except ValueError as error:
@@ -268,9 +274,20 @@ def check(
             help="A gust that ballast is to hold: 25km/h, 15mph or 7m/s.", show_default=False
         ),
     ] = None,
+    watch: Annotated[
+        bool,
+        typer.Option(
+            "--watch", help="Look again at each save, and draw a preview; Ctrl-C ends it."
+        ),
+    ] = False,
 ) -> None:
     """Count the balloons of a design, find its shape, and say whether it closes and stands,
     how it gives and what wind it bears."""
+    if watch:
+        if as_json or gust is not None:
+            raise typer.BadParameter("--watch goes without --json and --gust")
+        _watch(design)
+        return
     gust_m_per_s = _asked(parse_speed, gust) if gust is not None else None
     try:
         book = _book(design, gust_m_per_s=gust_m_per_s)
@@ -287,6 +304,87 @@ def check(
         typer.echo(check_report(book))
     if book.facts.problems:
         raise ProblemsFoundError
+
+
+def _watch(design: Path) -> None:
+    """Show the design at each save until Ctrl-C."""
+    preview = preview_path(design)
+
+    def show(seen: Glance) -> None:
+        if seen.picture is not None:
+            _write_whole(preview, picture_png(seen.picture))
+        typer.echo("\n".join([*seen.lines, f"  {preview}" if seen.picture else ""]).rstrip())
+
+    try:
+        watch_design(design, saves(design), show, CONSTANTS)
+    except KeyboardInterrupt:
+        typer.echo("")
+
+
+@app.command()
+def new(
+    name: Annotated[str | None, typer.Argument(help="What the piece is called.")] = None,
+    piece: Annotated[
+        str | None, typer.Option(help=f"What it is: {', '.join(PIECES)}.", show_default=False)
+    ] = None,
+    points: Annotated[
+        int | None, typer.Option(help="How many points a star has.", show_default=False)
+    ] = None,
+    units: Annotated[UnitsName | None, typer.Option(help="Inches or centimetres.")] = None,
+    size: Annotated[
+        float | None,
+        typer.Option(help="About how wide (an arch: how high) it is.", show_default=False),
+    ] = None,
+    gauge: Annotated[
+        float | None, typer.Option(help="What its links are sized to.", show_default=False)
+    ] = None,
+    colours: Annotated[
+        str | None,
+        typer.Option(
+            help='Long chains, braces, locks: "deep blue, ivory, gold"; # and six hex digits '
+            "do as well.",
+            show_default=False,
+        ),
+    ] = None,
+    out: Annotated[
+        Path | None, typer.Option(help="The file to write; else by its name.", show_default=False)
+    ] = None,
+    usual: Annotated[
+        bool, typer.Option("--usual", help="Ask nothing: the usual for all that is not given.")
+    ] = False,
+) -> None:
+    """Begin a design: writes a commented file that passes check, to change as you like.
+
+    Asks for what is not given.
+    """
+
+    def asked(given: Answer | None, question: str, default: Answer, **more: Any) -> Answer:
+        if given is not None or usual:
+            return default if given is None else given
+        answer: Answer = typer.prompt(question, default=default, err=True, **more)
+        return answer
+
+    name = asked(name, "What is it called", "New piece")
+    piece = asked(piece, "What is it", "ring", type=Choice(list(PIECES)))
+    points = asked(points, "How many points", 5) if piece == "star" else 5
+    measure = asked(units, "Inches or centimetres", "in", type=Choice(["in", "cm"]))
+    unit: Units = "cm" if measure == "cm" else "in"
+    gauge = asked(gauge, f"Links sized to ({unit})", USUAL_GAUGE[unit])
+    across = "high" if piece == "arch" else "wide"
+    wide = asked(size, f"About how {across} ({unit}; 0 for the usual)", 0.0, type=float)
+    named = asked(colours, "Colours of long chains, braces, locks", "deep blue, ivory, ivory")
+    wish = Wish(name, piece, unit, points, wide or None, gauge, tuple(named.split(",")))
+    text = _asked(design_text, wish)
+    path = out or Path(f"{file_stem(name)}.yaml")
+    try:
+        with path.open("x", encoding="utf-8") as file:
+            file.write(text)
+    except FileExistsError:
+        raise typer.BadParameter(
+            f"{path} is there already; choose another with --out, or another name"
+        ) from None
+    typer.echo("\n".join(glance(path, CONSTANTS).lines), err=True)
+    typer.echo(path)
 
 
 @app.command()

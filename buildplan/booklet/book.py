@@ -63,6 +63,14 @@ class Book:
         return {key: colours.index(self.framework.balloons[key].colour) for key in used}
 
 
+def resting_shape(design: Design, framework: Framework) -> Shape:
+    """The shape of a design's piece, on the foot and with the constants that it names."""
+    stand_on = design.stand_on
+    feet = (stand_on,) if isinstance(stand_on, str) else tuple(stand_on or ())
+    constants = constants_with(design.constants)
+    return find_shape(framework, stand_on=feet, settings=Settings(constants=constants))
+
+
 def gather_book(
     design: Design,
     paper: Paper,
@@ -72,10 +80,8 @@ def gather_book(
 ) -> Book:
     """Run a design through every stage; a gust asks for the ballast that holds it."""
     framework = build_framework(design)
-    stand_on = design.stand_on
-    feet = (stand_on,) if isinstance(stand_on, str) else tuple(stand_on or ())
+    shape = resting_shape(design, framework)
     constants = constants_with(design.constants)
-    shape = find_shape(framework, stand_on=feet, settings=Settings(constants=constants))
     found = examine(framework, shape, gust_m_per_s=gust_m_per_s, constants=constants)
     reach = find_reach(framework, shape)
     steps = plan_steps(framework, NEW_PARTS[edition], units, reach)
