@@ -9,7 +9,7 @@ import sys
 import tempfile
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import contextmanager
-from dataclasses import replace
+from dataclasses import asdict, replace
 from datetime import datetime
 from enum import StrEnum
 from functools import partial
@@ -17,13 +17,22 @@ from pathlib import Path
 from typing import Annotated, Any, TypeVar
 
 import typer
-from click import Choice
+from pikepdf import PdfError
 from rich.console import Console
 
 from buildplan import __version__
 from buildplan.booklet.book import Book, gather_book
+from buildplan.booklet.brand import branding
+from buildplan.booklet.buyers import (
+    Buyer,
+    BuyersUnreadableError,
+    name_problem,
+    read_buyers,
+    slug,
+    tidy,
+)
 from buildplan.booklet.csv_text import csv_bytes
-from buildplan.booklet.editions import print_booklet
+from buildplan.booklet.editions import print_booklet, print_folded
 from buildplan.booklet.event_booklet import print_event
 from buildplan.booklet.event_load import load_rows
 from buildplan.booklet.event_plan import plan_event
@@ -36,7 +45,10 @@ from buildplan.booklet.paper import PAPERS
 from buildplan.booklet.paper import large_print as enlarged
 from buildplan.booklet.quote_words import quote_lines, quote_rows
 from buildplan.booklet.report import check_report, steps_report
+from buildplan.booklet.serial import NoSerialError
 from buildplan.booklet.shopping import Asked, shopping_lines, shopping_list, shopping_rows
+from buildplan.booklet.step_drawings import step_drawings
+from buildplan.booklet.verifying import verified_lines, verify
 from buildplan.booklet.watching import Glance, glance, preview_path, saves
 from buildplan.booklet.watching import watch as watch_design
 from buildplan.design.event import EVENT_SUFFIX, read_event
@@ -47,14 +59,13 @@ from buildplan.design.problems import (
     UnreadableDesignError,
     in_words,
 )
-from buildplan.design.reading import read_design
+from buildplan.design.reading import read_brand, read_design
 from buildplan.design.schema import design_schema, event_schema
 from buildplan.design.starting import PIECES, USUAL_GAUGE, Wish, design_text, file_stem
 from buildplan.drawing.camera import CAMERAS
-from buildplan.drawing.pdf import picture_pdf
-from buildplan.drawing.png import picture_png
+from buildplan.drawing.forms import FORMS
+from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
-from buildplan.drawing.svg import picture_svg
 from buildplan.framework.build import build_framework
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.tell_times import start_lines, steps_with_times, timetable_lines
@@ -77,6 +88,9 @@ app = typer.Typer(
 Answer = TypeVar("Answer", str, int, float)
 Given = TypeVar("Given")
 Parsed = TypeVar("Parsed")
+# shorter keys could be guessed
+LEAST_KEY = 16
+
 errors = Console(stderr=True, highlight=False, soft_wrap=True)
 
 
@@ -100,6 +114,14 @@ class UnitsName(StrEnum):
 
     INCHES = "in"
     CENTIMETRES = "cm"
+
+
+class FormName(StrEnum):
+    """Form of a drawing's file."""
+
+    SVG = "svg"
+    PNG = "png"
+    PDF = "pdf"
 
 
 class View(StrEnum):
@@ -230,21 +252,66 @@ def booklet(
     large_print: Annotated[
         bool, typer.Option("--large-print", help="Crew edition: text at 16 points or more.")
     ] = False,
+    fold: Annotated[
+        bool,
+        typer.Option(
+            "--fold",
+            help="Lay the pages out for folding (A5 from A4), gauges in a file of their own.",
+        ),
+    ] = False,
+    brand: Annotated[
+        Path | None,
+        typer.Option(
+            help="Sale edition: a brand file, in place of the design's own brand.",
+            show_default=False,
+        ),
+    ] = None,
+    buyer: Annotated[
+        str | None,
+        typer.Option(
+            "--for",
+            metavar="NAME",
+            help="Sale edition: the buyer, marked on every page.",
+            show_default=False,
+        ),
+    ] = None,
+    buyers: Annotated[
+        Path | None,
+        typer.Option(
+            help="Sale edition: a CSV file with a column 'name', a copy for each row.",
+            show_default=False,
+        ),
+    ] = None,
+    key: Annotated[
+        Path | None,
+        typer.Option(
+            help="Sale edition: a file of your own, kept secret, that seals the copies.",
+            show_default=False,
+        ),
+    ] = None,
 ) -> None:
     """Print the numbered, illustrated booklet of a design as a PDF.
 
     Prints the path of each booklet it wrote. A piece that has problems (see check) is not
     printed, unless as a draft.
     """
-    if edition is Edition.SALE:
-        raise typer.BadParameter(
-            f"the {edition.value} edition is not built yet; use training or crew"
-        )
+    if edition is not Edition.SALE:
+        for_sale = {"--brand": brand, "--for": buyer, "--buyers": buyers, "--key": key}
+        for option, given in for_sale.items():
+            if given is not None:
+                raise typer.BadParameter(f"{option} is for the sale edition: add --edition sale")
+    sold_to, failed = _sold_to(buyer, buyers)
+    secret = _secret(key)
+    marked_as = branding(read_brand(brand), brand) if brand is not None else None
     if large_print and edition is not Edition.CREW:
         raise typer.BadParameter("--large-print is for the crew edition: add --edition crew")
-    failed = False
     for path in _without_events(designs):
         book = _book(path, paper.value, units, edition.value)
+        own = book.design.brand
+        if marked_as is not None:
+            book = replace(book, branding=marked_as)
+        elif edition is Edition.SALE and own is not None:
+            book = replace(book, branding=branding(own, path))
         if large_print:
             book = replace(book, paper=enlarged(book.paper))
         if book.facts.problems:
@@ -253,14 +320,87 @@ def booklet(
             if not draft:
                 errors.print(f"{path}: no booklet printed; mend it, or print it with --draft")
                 continue
-        with errors.status(f"Printing {book.facts.name} ..."):
-            data = print_booklet(book)
         size = f"{paper.value}-large" if large_print else paper.value
-        name = f"{path.stem}-{edition.value}-{size}.pdf"
-        with _whole_file(out / name) as part:
-            part.write_bytes(data)
-        typer.echo(out / name)
+        for one in sold_to:
+            stem = f"{path.stem}-{edition.value}-{size}" + (f"-{one.slug}" if one.slug else "")
+            with errors.status(f"Printing {book.facts.name} {one.name} ..."):
+                copy = replace(book, buyer=one.name)
+                if fold:
+                    sheets, alone = print_folded(copy, secret)
+                    files = {f"{stem}-fold.pdf": sheets, f"{stem}-gauges.pdf": alone}
+                else:
+                    files = {f"{stem}.pdf": print_booklet(copy, secret)}
+            for name, data in files.items():
+                with _whole_file(out / name) as part:
+                    part.write_bytes(data)
+                typer.echo(out / name)
     if failed:
+        raise ProblemsFoundError
+
+
+def _sold_to(name: str | None, listed: Path | None) -> tuple[tuple[Buyer, ...], bool]:
+    """Whom copies are for (nobody named when none is given), and whether rows of the list were
+    no good; those are told."""
+    if name is not None and listed is not None:
+        raise typer.BadParameter("give --for or --buyers, not both")
+    if name is not None:
+        problem = name_problem(tidy(name))
+        if problem is not None:
+            raise typer.BadParameter(f"--for: {problem}")
+        return (Buyer(tidy(name), slug(name)),), False
+    if listed is None:
+        return (Buyer("", ""),), False
+    try:
+        buyers, bad = read_buyers(listed)
+    except OSError as error:
+        raise typer.BadParameter(f"{listed} cannot be read ({error.strerror})") from error
+    except BuyersUnreadableError as error:
+        raise typer.BadParameter(f"{listed}: {error}") from error
+    for row in bad:
+        errors.print(f"{listed}:{row.line}: {row.why}; no copy printed", markup=False)
+    if not buyers:
+        errors.print(f"{listed}: no buyer in it, nothing printed", markup=False)
+    return buyers, bool(bad) or not buyers
+
+
+def _secret(key: Path | None) -> bytes:
+    if key is None:
+        return b""
+    try:
+        secret = key.read_bytes()
+    except OSError as error:
+        raise typer.BadParameter(f"{key} cannot be read ({error.strerror})") from error
+    if len(secret) < LEAST_KEY:
+        raise typer.BadParameter(f"{key} is too short for a key: {LEAST_KEY} bytes or more")
+    return secret
+
+
+@app.command(name="verify")
+def verify_copy(
+    file: Annotated[
+        Path, typer.Argument(metavar="FILE.pdf", help="A sold copy.", show_default=False)
+    ],
+    key: Annotated[
+        Path | None,
+        typer.Option(help="The file that sealed it, if one did.", show_default=False),
+    ] = None,
+    as_json: JsonOption = False,
+) -> None:
+    """Check the serial of a sold copy, and that no page of it was changed."""
+    secret = _secret(key)
+    try:
+        found = verify(file, secret)
+    except OSError as error:
+        raise typer.BadParameter(f"{file} cannot be read ({error.strerror})") from error
+    except PdfError:
+        raise typer.BadParameter(f"{file} is no PDF that can be read") from None
+    except NoSerialError:
+        raise typer.BadParameter(f"{file} carries no serial: only the sale edition does") from None
+    if as_json:
+        typer.echo(json.dumps(asdict(found) | {"good": found.good}, indent=2, ensure_ascii=False))
+    else:
+        typer.echo("\n".join(verified_lines(found)))
+    if not found.good:
         raise ProblemsFoundError
 
 
@@ -459,24 +599,66 @@ def times(
 @app.command()
 def draw(
     design: DesignArgument,
-    view: Annotated[View, typer.Option(help="Where it is seen from.")] = View.FRONT,
+    view: Annotated[
+        View | None, typer.Option(help="The finished piece, seen from here.", show_default="front")
+    ] = None,
+    step: Annotated[
+        int | None, typer.Option(help="The pictures of this step.", show_default=False)
+    ] = None,
+    every: Annotated[
+        bool, typer.Option("--all", help="The pictures of every step, a file each.")
+    ] = False,
     out: Annotated[
-        Path | None, typer.Option(help="File to write: .pdf, .svg or .png.", show_default=False)
+        Path | None,
+        typer.Option(
+            help="File to write: .pdf, .svg or .png; with --all, a folder.", show_default=False
+        ),
+    ] = None,
+    form: Annotated[
+        FormName | None,
+        typer.Option("--format", help="Form of the files of --all.", show_default="svg"),
     ] = None,
 ) -> None:
-    """Draw the finished piece as seen from one side."""
-    writers = {
-        ".pdf": picture_pdf,
-        ".svg": lambda picture: picture_svg(picture).encode(),
-        ".png": picture_png,
-    }
-    target = out or Path(f"{design.stem}-{view.value}.pdf")
-    if target.suffix.lower() not in writers:
+    """Draw the finished piece as seen from one side, or the pictures of steps.
+
+    Prints the path of each file it wrote.
+    """
+    if (view is not None) + (step is not None) + every > 1:
+        raise typer.BadParameter("choose one of --view, --step and --all")
+    if form is not None and not every:
+        raise typer.BadParameter("--format goes with --all; else the name given by --out tells it")
+    if every:
+        _draw_all(design, out or Path("output"), f".{(form or FormName.SVG).value}")
+        return
+    what = f"step-{step}" if step is not None else (view or View.FRONT).value
+    target = out or Path(f"{design.stem}-{what}.pdf")
+    if target.suffix.lower() not in FORMS:
         raise typer.BadParameter(f"{target}: the name must end in .pdf, .svg or .png")
     book = _book(design)
-    picture = finished_picture(book.framework, book.shape, CAMERAS[view.value], 720, 720)
+    if step is not None:
+        if not 1 <= step <= len(book.steps):
+            raise typer.BadParameter(
+                f"--step {step}: {book.facts.name} has {len(book.steps)} steps, numbered from 1"
+            )
+        picture = step_drawings(book)[step]
+    else:
+        camera = CAMERAS[(view or View.FRONT).value]
+        picture = finished_picture(book.framework, book.shape, camera, 720, 720)
+    _write_picture(picture, target)
+
+
+def _draw_all(design: Path, folder: Path, suffix: str) -> None:
+    book = _book(design)
+    digits = len(str(len(book.steps)))
+    with errors.status(f"Drawing {len(book.steps)} steps of {book.facts.name} ..."):
+        for number, picture in step_drawings(book).items():
+            name = f"{design.stem}-step-{number:0{digits}}{suffix}"
+            _write_picture(picture, folder / name)
+
+
+def _write_picture(picture: Picture, target: Path) -> None:
     with _whole_file(target) as part:
-        part.write_bytes(writers[target.suffix.lower()](picture))
+        part.write_bytes(FORMS[target.suffix.lower()](picture))
     typer.echo(target)
 
 

@@ -2,16 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import replace
 
 from buildplan.booklet.book import Book
+from buildplan.booklet.imposition import folded
 from buildplan.booklet.map_sheets import map_sheets
 from buildplan.booklet.pages_after import standing, taking_down
 from buildplan.booklet.pages_crew import crew_leaves
 from buildplan.booklet.pages_front import cautions, cover, needs, reading_guide
-from buildplan.booklet.pages_piece import finished_piece, gauges, joint_maps
+from buildplan.booklet.pages_gauges import gauges_within, true_gauges
+from buildplan.booklet.pages_piece import finished_piece, joint_maps
+from buildplan.booklet.pages_sale import before_you_start, licence, sale_cover, your_colours
 from buildplan.booklet.pages_steps import step_leaves
 from buildplan.booklet.press import Leaf, Press
+from buildplan.booklet.serial import Copy, design_digest, sealed, serial_of
 
 LANGUAGE = "en-GB"
 
@@ -24,7 +29,7 @@ def training_leaves(book: Book) -> list[Leaf]:
         cautions(book),
         reading_guide(book),
         needs(book),
-        *gauges(book),
+        *gauges_within(book),
         finished_piece(book),
         *joint_maps(book, sheets),
         *step_leaves(book, sheets),
@@ -33,24 +38,89 @@ def training_leaves(book: Book) -> list[Leaf]:
     ]
 
 
+def sale_leaves(book: Book) -> list[Leaf]:
+    """The pages of the sale edition: those of the training edition, less what a trainer signs,
+    and the seller's own."""
+    sheets = map_sheets(book)
+    return [
+        sale_cover(book),
+        cautions(book),
+        reading_guide(book),
+        before_you_start(book),
+        needs(book),
+        your_colours(book),
+        *gauges_within(book),
+        finished_piece(book),
+        *joint_maps(book, sheets),
+        *step_leaves(book, sheets),
+        standing(book),
+        taking_down(book),
+        *licence(book),
+    ]
+
+
 LEAVES: Mapping[str, Callable[[Book], list[Leaf]]] = {
     "training": training_leaves,
     "crew": crew_leaves,
+    "sale": sale_leaves,
 }
 
 
-def print_booklet(book: Book) -> bytes:
-    """The whole booklet as a tagged PDF. The same book gives the same bytes."""
-    foot = book.facts.name
-    if book.design.brand is not None:
-        foot = f"{foot} · {book.design.brand.name}"
+def print_booklet(book: Book, key: bytes = b"") -> bytes:
+    """The whole booklet as a tagged PDF. The same book gives the same bytes.
+
+    A sold copy gets its serial and its seal, made with the seller's `key` if there is one.
+    """
+    return _sealed(book, key, lambda marked: _printed(marked, LEAVES[marked.edition](marked)))
+
+
+def print_folded(book: Book, key: bytes = b"") -> tuple[bytes, bytes]:
+    """The booklet laid out for folding, not tagged; and its gauges at true size, by themselves,
+    for they must not be made smaller."""
+
+    def sheets(marked: Book) -> bytes:
+        apart = replace(marked, gauges_apart=True)
+        return folded(_printed(apart, LEAVES[apart.edition](apart)), marked.paper.sheet)
+
+    def alone(marked: Book) -> bytes:
+        return _printed(marked, true_gauges(marked), "gauges at true size")
+
+    return _sealed(book, key, sheets), _sealed(book, key, alone)
+
+
+def _sealed(book: Book, key: bytes, printed: Callable[[Book], bytes]) -> bytes:
+    """What is printed of a book, marked with its serial and sealed where it is a sold copy."""
+    if book.edition != "sale":
+        return printed(book)
+    copy = copy_of(book, keyed=bool(key))
+    return sealed(printed(replace(book, serial=serial_of(copy, key))), copy, key)
+
+
+def copy_of(book: Book, keyed: bool) -> Copy:
+    """What the serial of a sold copy is made from."""
+    return Copy(
+        piece=book.facts.name,
+        design=design_digest(book.design),
+        edition=book.edition,
+        buyer=book.buyer,
+        brand=book.branding.name if book.branding is not None else "",
+        paper=book.paper.name,
+        units=book.units,
+        keyed=keyed,
+    )
+
+
+def _printed(book: Book, leaves: Sequence[Leaf], what: str = "build booklet") -> bytes:
+    brand = book.design.brand if book.branding is None else book.branding.brand
+    foot = book.facts.name if brand is None else f"{book.facts.name} · {brand.name}"
     if book.facts.problems:
         foot = f"{foot} · DRAFT: this piece has problems"
-    author = book.design.brand.name if book.design.brand is not None else "buildplan"
-    press = Press(book.paper, foot)
-    return press.print(
-        LEAVES[book.edition](book),
-        title=f"{book.facts.name}: build booklet",
-        author=author,
+    if book.serial:
+        marked = f"printed for {book.buyer}" if book.buyer else ""
+        foot = "\n".join([foot, " · ".join(filter(None, [book.serial, marked]))])
+    return Press(book.paper, foot).print(
+        leaves,
+        title=f"{book.facts.name}: {what}",
+        author="buildplan" if brand is None else brand.name,
         language=LANGUAGE,
     )

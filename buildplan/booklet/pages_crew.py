@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import replace
 
 from buildplan.booklet.book import Book
 from buildplan.booklet.cautions import CHOKING_HAZARD, CHOKING_SIGNAL, CHOKING_WORDS, LATEX_WORDS
@@ -25,8 +24,8 @@ from buildplan.booklet.flow import (
 from buildplan.booklet.jobs import Job, Row, jobs
 from buildplan.booklet.packing import Bag, bags
 from buildplan.booklet.pages_front import TOOLS
-from buildplan.booklet.pages_piece import gauges
-from buildplan.booklet.paper import Paper, landscape, true_size
+from buildplan.booklet.pages_gauges import gauges_within
+from buildplan.booklet.paper import Paper, landscape
 from buildplan.booklet.placing import poses
 from buildplan.booklet.press import HEADING, LEAD, SMALL, Leaf, Press, plain, strong
 from buildplan.booklet.words import joined, minutes_words, weight_words
@@ -108,14 +107,8 @@ def crew_leaves(book: Book) -> list[Leaf]:
         *flow(book, "On the floor", assembling(book, work)),
         *flow(book, "Arrive, place, hold down", arriving(book, packed)),
         *flow(book, "While it stands, and taking it down", after(book)),
-        *true_gauges(book),
+        *gauges_within(book),
     ]
-
-
-def true_gauges(book: Book) -> list[Leaf]:
-    """The gauges at true size, whatever else is enlarged."""
-    paper = true_size(book.paper)
-    return [replace(leaf, paper=paper) for leaf in gauges(replace(book, paper=paper))]
 
 
 # --- front ---------------------------------------------------------------------------------
@@ -140,7 +133,7 @@ def front(book: Book, work: Sequence[Job]) -> list[Block]:
         f"{facts.locks} locks",
         f"{strong(size)} wide, high, deep; {strong(weight_words(facts.mass_kg))} (estimates)",
         f"{strong(str(facts.crew))} people, about "
-        f"{strong(minutes_words(facts.work_minutes / facts.crew))} of practised work (estimate)",
+        f"{strong(minutes_words(facts.crew_minutes))} of practised work (estimate)",
         f"Stands on {strong(joined(book.shape.standing.feet))}",
     ]
     box = Boxed(

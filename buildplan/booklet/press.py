@@ -28,6 +28,7 @@ RULE = "#9A9A9A"
 TINT = "#F1F0EC"
 HEAD_BASELINE = 40.0
 PROGRESS_WIDTH = 120.0
+PAGE_NUMBER_WIDTH = 90.0
 
 BODY = ParagraphStyle("body", fontName=REGULAR, fontSize=10, leading=14, textColor=INK)
 SMALL = ParagraphStyle("small", parent=BODY, fontSize=10, leading=13, textColor=QUIET)
@@ -159,7 +160,12 @@ class Press:
             canvas.line(paper.left, baseline - 8, paper.right, baseline - 8)
             canvas.setFillColor(QUIET)
             for line, words in enumerate(self._foot.split("\n")):
+                size = SMALL.fontSize
+                # a long name is set smaller rather than cut
+                room = paper.measure - (0 if line else PAGE_NUMBER_WIDTH)
+                canvas.setFont(REGULAR, min(size, size * room / text_width(words, size)))
                 canvas.drawString(paper.left, 32 - line * 13, words)
+            canvas.setFont(REGULAR, SMALL.fontSize)
             canvas.drawRightString(paper.right, 32, f"page {number} of {total}")
 
     def paragraph(

@@ -38,3 +38,10 @@ def face(bold: bool) -> str:
 def text_width(text: str, size: float, bold: bool = False) -> float:
     """Exact width of a line of text in points."""
     return float(pdfmetrics.stringWidth(text, face(bold), size))
+
+
+def unprintable(text: str) -> str:
+    """The characters of a text that the type has no letters for, each once."""
+    register_fonts()
+    known = pdfmetrics.getFont(REGULAR).face.charToGlyph
+    return "".join(dict.fromkeys(c for c in text if ord(c) not in known))

@@ -1,0 +1,121 @@
+"""Who a plan is sold to: one name, or a list of them from a CSV file."""
+
+from __future__ import annotations
+
+import csv
+import io
+import re
+import unicodedata
+from dataclasses import dataclass
+from pathlib import Path
+
+from buildplan.drawing.fonts import unprintable
+
+LONGEST_NAME = 80
+LONGEST_SLUG = 40
+MOST_BUYERS = 10_000
+COLUMN = "name"
+
+
+@dataclass(frozen=True)
+class Buyer:
+    """A buyer's name, and what is added to the names of their files."""
+
+    name: str
+    slug: str
+
+
+@dataclass(frozen=True)
+class BadRow:
+    """A row of the list that no copy can be made from: its line in the file, and why."""
+
+    line: int
+    why: str
+
+
+class BuyersUnreadableError(Exception):
+    """The list cannot be read at all; the message says why."""
+
+
+def name_problem(name: str) -> str | None:
+    """What is wrong with a buyer's name, or None."""
+    if not name:
+        return "no name"
+    if len(name) > LONGEST_NAME:
+        return f"the name is longer than {LONGEST_NAME} letters"
+    if any(unicodedata.category(c) in ("Cc", "Cf", "Zl", "Zp") for c in name):
+        return "the name has characters in it that cannot be seen"
+    missing = unprintable(name)
+    if missing:
+        return f"the booklet's type has no {' '.join(missing)}"
+    return None
+
+
+def tidy(name: str) -> str:
+    """A name in one way of writing it: composed letters (NFC), single spaces."""
+    return " ".join(unicodedata.normalize("NFC", name).split(" ")).strip()
+
+
+def slug(name: str) -> str:
+    """A name as part of a file name on any system: small letters a to z, digits, hyphens."""
+    bare = unicodedata.normalize("NFKD", name).encode("ascii", "ignore").decode().lower()
+    return re.sub(r"[^a-z0-9]+", "-", bare).strip("-")[:LONGEST_SLUG].strip("-") or "buyer"
+
+
+def read_buyers(path: Path) -> tuple[tuple[Buyer, ...], tuple[BadRow, ...]]:
+    """The buyers of a CSV file with a column `name`, and the rows that are no good.
+
+    A name that comes again is a bad row: its copy would be the same file. Raises
+    BuyersUnreadableError when the file is no such list, and OSError.
+    """
+    try:
+        text = path.read_bytes().decode("utf-8-sig")
+    except UnicodeDecodeError:
+        raise BuyersUnreadableError("it is not UTF-8 text; save it as CSV UTF-8") from None
+    try:
+        rows = csv.reader(io.StringIO(text, newline=""), dialect=_dialect(text), strict=True)
+        head = [cell.strip().lower() for cell in next(rows, [])]
+        if head.count(COLUMN) != 1:
+            raise BuyersUnreadableError(f"its first line must have one column called {COLUMN}")
+        at = head.index(COLUMN)
+        return _sorted_out([(rows.line_num, tidy(r[at]) if at < len(r) else "") for r in rows if r])
+    except csv.Error as error:
+        raise BuyersUnreadableError(f"it is no CSV that can be read ({error})") from None
+
+
+def _dialect(text: str) -> type[csv.Dialect]:
+    first = text.split("\n", 1)[0]
+
+    class _Found(csv.excel):
+        # spreadsheets of some countries write semicolons
+        delimiter = max(",;\t", key=first.count)
+
+    return _Found
+
+
+def _sorted_out(rows: list[tuple[int, str]]) -> tuple[tuple[Buyer, ...], tuple[BadRow, ...]]:
+    if len(rows) > MOST_BUYERS:
+        raise BuyersUnreadableError(f"it has more than {MOST_BUYERS} rows; share them out")
+    buyers: list[Buyer] = []
+    bad: list[BadRow] = []
+    line_of: dict[str, int] = {}
+    taken: set[str] = set()
+    for line, name in rows:
+        problem = name_problem(name)
+        if problem is None and name in line_of:
+            problem = f"{name} stands in line {line_of[name]} already"
+        if problem is not None:
+            bad.append(BadRow(line, problem))
+            continue
+        line_of[name] = line
+        buyers.append(Buyer(name, _unique(slug(name), taken)))
+    return tuple(buyers), tuple(bad)
+
+
+def _unique(wanted: str, taken: set[str]) -> str:
+    found, number = wanted, 1
+    while found in taken:
+        number += 1
+        found = f"{wanted}-{number}"
+    taken.add(found)
+    return found

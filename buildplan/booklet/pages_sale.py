@@ -1,0 +1,399 @@
+"""The sale edition's own pages: cover, before you buy balloons, your colours, the licence."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from reportlab.lib.styles import ParagraphStyle
+
+from buildplan.booklet.book import Book
+from buildplan.booklet.brand import Branding
+from buildplan.booklet.cautions import CHOKING_HAZARD, CHOKING_SIGNAL
+from buildplan.booklet.flow import Block, Grid, Items, Words, flow, heading
+from buildplan.booklet.paper import mm
+from buildplan.booklet.press import (
+    BODY,
+    DISPLAY,
+    HEADING,
+    LEAD,
+    SMALL,
+    Leaf,
+    Press,
+    paragraph_height,
+    plain,
+    strong,
+)
+from buildplan.booklet.serial import SERIAL_LETTERS
+from buildplan.booklet.skill import NAMES, Skill, skill
+from buildplan.booklet.verifying import NOT_PROVED, PROVES
+from buildplan.booklet.words import minutes_words, weight_words
+from buildplan.design.measures import length_words, size_words
+from buildplan.design.model import Brand
+from buildplan.drawing.camera import CAMERAS
+from buildplan.drawing.colouring import colouring_picture
+from buildplan.drawing.colours import mix
+from buildplan.drawing.marks import Circle, Ink, Mark, Picture
+from buildplan.drawing.scene import finished_picture
+
+BAND = mm(34)
+BAND_PAD = mm(8)
+LOGO_WIDTH = mm(80)
+FOOT_ROOM = mm(58)
+TINT_OF_BRAND = 0.9
+KIND = "A freestanding piece of air-filled link balloons"
+# What the licence page says when the seller says nothing.
+LICENCE = (
+    "This plan is licensed to the person or business that it is marked for. They may build the "
+    "piece as often as they like, for themselves and for their clients.",
+    "The plan itself may not be copied for others, published or sold on. Print as many copies as "
+    "your own crew needs, and keep them with your crew.",
+    "Whoever builds from it is responsible for the place, for the people there and for following "
+    "local codes. Sizes, times and weights are estimates.",
+)
+PLAIN_BRAND = Branding(Brand.model_validate({"name": "buildplan"}))
+SWATCH_SHARES = (8, 44, 18, 18, 48, 52)
+
+
+def _brand(book: Book) -> Branding:
+    return book.branding or PLAIN_BRAND
+
+
+def sale_cover(book: Book) -> Leaf:
+    """The cover: the seller's band and logo, the name, a large picture, what it asks for."""
+
+    def draw(press: Press) -> None:
+        paper, facts, brand = book.paper, book.facts, _brand(book)
+        _band(press, book, brand)
+        top = paper.height - BAND - mm(9)
+        title = ParagraphStyle("cover", parent=DISPLAY, textColor=_readable(brand))
+        top = press.paragraph(plain(facts.name), paper.left, top, paper.measure, title, "H1")
+        top = press.paragraph(KIND, paper.left, top - 3, paper.measure, LEAD) - mm(4)
+        ground = FOOT_ROOM
+        tint = mix(brand.brand.colour, "#FFFFFF", TINT_OF_BRAND)
+        press.tint(0, ground, paper.width, top - ground, tint)
+        with press.decoration() as canvas:
+            canvas.setFillColor(brand.brand.accent)
+            canvas.rect(0, ground - 3, paper.width, 3, stroke=0, fill=1)
+        picture = finished_picture(
+            book.framework,
+            book.shape,
+            CAMERAS["front"],
+            paper.measure,
+            top - ground - mm(8),
+            patterns=book.patterns,
+            alt=f"Cover picture: {facts.name}, finished and standing, seen from the front.",
+        )
+        press.picture(picture, paper.left, ground + mm(4))
+        _figures(press, book, ground - mm(6))
+        _cover_foot(press, book)
+
+    return Leaf("Cover", draw)
+
+
+def _readable(brand: Branding) -> str:
+    """The brand's colour for type on white, where it is dark enough for it; else ink."""
+    return brand.brand.colour if brand.on_colour == "#FFFFFF" else "#1A1A1A"
+
+
+def _band(press: Press, book: Book, brand: Branding) -> None:
+    paper = book.paper
+    low = paper.height - BAND
+    press.tint(0, low, paper.width, BAND, brand.brand.colour)
+    with press.decoration() as canvas:
+        canvas.setFillColor(brand.brand.accent)
+        canvas.rect(0, low - 3, paper.width, 3, stroke=0, fill=1)
+    middle = paper.height - BAND / 2
+    if brand.logo is not None:
+        tall = BAND - 2 * BAND_PAD
+        aspect = brand.logo.aspect
+        wide = min(LOGO_WIDTH, tall * aspect)
+        # a logo may be dark itself: it stands on white
+        plate = (paper.left - 6, middle - wide / aspect / 2 - 6, wide + 12, wide / aspect + 12)
+        with press.decoration() as canvas:
+            canvas.setFillColor("#FFFFFF")
+            canvas.roundRect(*plate, 4, stroke=0, fill=1)
+        brand.logo.draw(
+            press, paper.left, middle + wide / aspect / 2, LOGO_WIDTH, tall, f"Logo of {brand.name}"
+        )
+        x = paper.left + wide + 24
+    else:
+        x = paper.left
+    if brand is PLAIN_BRAND:
+        return
+    width = paper.right - x
+    name = ParagraphStyle(
+        "seller", parent=HEADING, fontSize=17, leading=22, textColor=brand.on_colour
+    )
+    reach = ParagraphStyle("reach", parent=BODY, textColor=brand.on_colour)
+    high = paragraph_height(plain(brand.name), name, width)
+    contact = brand.brand.contact
+    low_part = paragraph_height(plain(contact), reach, width) if contact else 0.0
+    y = middle + (high + low_part) / 2
+    y = press.paragraph(plain(brand.name), x, y, width, name)
+    if contact:
+        press.paragraph(plain(contact), x, y, width, reach)
+
+
+def _figures(press: Press, book: Book, top: float) -> None:
+    paper, facts = book.paper, book.facts
+    figures = (
+        ("balloons", str(facts.total)),
+        ("high", size_words(facts.height_m, book.units)),
+        ("wide", size_words(facts.width_m, book.units)),
+        ("people", str(facts.crew)),
+        ("work", minutes_words(facts.crew_minutes)),
+    )
+    level = skill(book.framework, facts)
+    column = paper.measure / (len(figures) + 1.35)
+    for i, (name, figure) in enumerate(figures):
+        x = paper.left + i * column
+        below = press.paragraph(strong(figure), x, top, column - 4, LEAD)
+        press.paragraph(name, x, below - 1, column - 4, SMALL)
+    x = paper.left + len(figures) * column
+    press.picture(dots(level), x, top - 15)
+    press.paragraph(f"skill: {level.name}", x, top - 18, paper.right - x, SMALL)
+
+
+def _cover_foot(press: Press, book: Book) -> None:
+    paper = book.paper
+    y = press.paragraph(
+        f"{strong(f'{CHOKING_SIGNAL} {CHOKING_HAZARD}')}: read the cautions on page 2 before you "
+        "open a bag. Height, width and work are estimates.",
+        paper.left,
+        mm(34),
+        paper.measure,
+        BODY,
+    )
+    if book.buyer:
+        y = press.paragraph(
+            f"Printed for {strong(book.buyer)}", paper.left, y - 6, paper.measure, LEAD
+        )
+    press.paragraph(f"Serial {book.serial}", paper.left, y - 2, paper.measure, SMALL)
+
+
+def dots(level: Skill) -> Picture:
+    """A level as filled dots of five."""
+    size, gap = 11.0, 15.0
+    marks: list[Mark] = [
+        Circle(
+            (size / 2 + 1 + i * gap, size / 2 + 1),
+            size / 2,
+            Ink("#1A1A1A" if i < level.level else None, "#1A1A1A", 1.1),
+        )
+        for i in range(len(NAMES))
+    ]
+    words = f"Skill level {level.level} of {len(NAMES)}: {level.name}."
+    return Picture(gap * len(NAMES), size + 2, tuple(marks), words)
+
+
+# --- before you start ----------------------------------------------------------------------
+
+
+def before_you_start(book: Book) -> Leaf:
+    """How hard it is and why, what it takes, and what is in the plan."""
+
+    def draw(press: Press) -> None:
+        paper, facts = book.paper, book.facts
+        level = skill(book.framework, facts)
+        top = press.title("Before you start")
+        half = (paper.measure - 24) / 2
+        right = paper.left + half + 24
+        y = press.paragraph("Skill", paper.left, top, half, HEADING, "H2") - 6
+        scale = Picture(*_as_second(dots(level)))
+        press.picture(scale, paper.left, y - scale.height)
+        y = press.paragraph(
+            f"{strong(f'Level {level.level} of {len(NAMES)}: {level.name}.')} One level is added "
+            "to the first for each of these:",
+            paper.left,
+            y - scale.height - 6,
+            half,
+        )
+        reasons = level.reasons or ("nothing: it is a piece to begin with",)
+        first = press.bullets(reasons, paper.left, y - 4, half, 2)
+        y = press.paragraph("Hands and time", right, top, half, HEADING, "H2") - 4
+        second = press.bullets(
+            (
+                f"{strong(str(facts.crew))} people, two at least to turn, lift and stand it up",
+                f"About {strong(minutes_words(facts.crew_minutes))} for practised hands; a first "
+                "build takes about twice as long",
+                f"A clean floor of {size_words(max(facts.width_m, facts.height_m) + 2, book.units)}"
+                " square",
+                f"It weighs {weight_words(facts.mass_kg)}; doors it must go through are on the "
+                "page about placing it",
+            ),
+            right,
+            y,
+            half,
+            3,
+        )
+        y = min(first, second) - 8
+        y = press.paragraph("What you will have done", paper.left, y, paper.measure, HEADING, "H2")
+        y = press.bullets(tuple(_done(book)), paper.left, y - 4, paper.measure, 3) - 6
+        picture = finished_picture(
+            book.framework,
+            book.shape,
+            CAMERAS["corner"],
+            paper.measure,
+            y - paper.bottom,
+            patterns=book.patterns,
+            alt=f"{facts.name}, finished, seen from a corner.",
+        )
+        press.picture(picture, paper.left, paper.bottom)
+
+    return Leaf("Before you start", draw)
+
+
+def _as_second(picture: Picture) -> tuple[float, float, tuple[Mark, ...], str]:
+    """The same picture with words of its own, for a second place."""
+    return picture.width, picture.height, picture.marks, f"{picture.alt} The reasons follow."
+
+
+def _done(book: Book) -> list[str]:
+    facts = book.facts
+    chains = ", ".join(f"{letter} {count}" for letter, count in facts.chains.items())
+    lines = [
+        f"sized {strong(str(facts.total))} balloons against the gauges and tied "
+        f"{strong(str(facts.pairs))} pairs",
+        f"tied {len(facts.chains)} long chains ({chains} balloons)",
+    ]
+    if facts.braces:
+        lines.append(f"tied in {strong(str(facts.braces))} braces and {facts.singles} singles")
+    if facts.locks:
+        lines.append(f"set {strong(str(facts.locks))} locks, one at each joint that is held")
+    return [*lines, "counted after every part of the work, and ticked it off"]
+
+
+# --- colours -------------------------------------------------------------------------------
+
+
+def your_colours(book: Book) -> Leaf:
+    """The piece in outline with a letter for each kind of balloon, and boxes to fill in."""
+
+    def draw(press: Press) -> None:
+        paper, letters = book.paper, book.colour_letters
+        top = press.title("Choose your own colours")
+        y = press.paragraph(
+            "Colour the picture in, then write your choice beside each letter. The same letters "
+            "stand on every list of this plan; sizes and counts stay as they are. Balloons of one "
+            "letter can take several colours, too: mark where they go.",
+            paper.left,
+            top,
+            paper.measure,
+        )
+        rows = [["", "Balloon", "Size to", "Count", "In this plan", "Your colour"]]
+        for purchase in book.facts.purchases:
+            balloon = purchase.balloon
+            rows.append(
+                [
+                    strong(letters[balloon.key]),
+                    plain(
+                        f"{length_words(balloon.nominal_m, book.units)} {balloon.kind}, "
+                        f"{_part(book, balloon.key)}"
+                    ),
+                    length_words(balloon.gauge_m, book.units),
+                    str(purchase.needed),
+                    plain(balloon.label),
+                    "<br/><br/>",
+                ]
+            )
+        widths = [paper.measure * share / sum(SWATCH_SHARES) for share in SWATCH_SHARES]
+        height = _table_height(rows, widths)
+        room = y - 12 - paper.bottom - height - 8
+        picture = colouring_picture(
+            book.framework,
+            book.shape,
+            CAMERAS["front"],
+            letters,
+            paper.measure,
+            room,
+            alt=f"{book.facts.name} in outline, from the front, with the letters "
+            f"{', '.join(letters.values())} on its balloons, to be coloured in.",
+        )
+        press.picture(picture, paper.left, y - 8 - room)
+        table_top = paper.bottom + height
+        press.table(rows, paper.left, table_top, widths, frozenset({3}))
+        _boxes(press, rows, widths, table_top, paper.left)
+
+    return Leaf("Choose your own colours", draw)
+
+
+def _part(book: Book, key: str) -> str:
+    """Where balloons of a key go: `long chains`, `braces and singles`, `locks`."""
+    framework = book.framework
+    links = {link for long in framework.chains for link in long.chain.links}
+    parts = {
+        "long chains": any(framework.link[link].balloon == key for link in links),
+        "braces": any(framework.link[i].balloon == key for b in framework.braces for i in b.links),
+        "singles": any(framework.link[link].balloon == key for link in framework.singles),
+        "locks": any(lock.balloon == key for lock in framework.locks),
+    }
+    return ", ".join(name for name, used in parts.items() if used)
+
+
+def _row_heights(rows: Sequence[Sequence[str]], widths: Sequence[float]) -> list[float]:
+    pad = 4.0
+    return [
+        max(paragraph_height(cell, BODY, w - 2 * pad) for cell, w in zip(row, widths, strict=True))
+        + 2 * pad
+        for row in rows
+    ]
+
+
+def _table_height(rows: Sequence[Sequence[str]], widths: Sequence[float]) -> float:
+    return sum(_row_heights(rows, widths))
+
+
+def _boxes(
+    press: Press,
+    rows: Sequence[Sequence[str]],
+    widths: Sequence[float],
+    top: float,
+    left: float,
+) -> None:
+    """A box to colour in and a line to write on in the last cell of each row."""
+    heights = _row_heights(rows, widths)
+    x = left + sum(widths[:-1]) + 6
+    y = top - heights[0]
+    with press.decoration() as canvas:
+        canvas.setStrokeColor("#1A1A1A")
+        canvas.setLineWidth(0.9)
+        for height in heights[1:]:
+            side = height - 9
+            canvas.rect(x, y - height + 4.5, side * 1.4, side, stroke=1, fill=0)
+            canvas.line(x + side * 1.4 + 8, y - height + 6, x + widths[-1] - 12, y - height + 6)
+            y -= height
+
+
+# --- licence -------------------------------------------------------------------------------
+
+
+def licence(book: Book) -> list[Leaf]:
+    """The seller's licence words, what this copy is, and what its serial proves."""
+    brand = _brand(book)
+    words = [part.strip() for part in brand.brand.licence.split("\n\n") if part.strip()]
+    copy = [
+        ("Plan", plain(book.facts.name)),
+        ("For", plain(book.buyer or "nobody named")),
+        ("Serial", strong(book.serial)),
+        ("Seller", plain(brand.name)),
+        ("Paper", book.paper.name),
+    ]
+    if brand.brand.contact:
+        copy.insert(4, ("Contact", plain(brand.brand.contact)))
+    blocks: list[Block] = [
+        *(Words(plain(part), after=8) for part in (words or LICENCE)),
+        heading("This copy"),
+        Grid(("", ""), tuple((strong(name), value) for name, value in copy), (20, 80)),
+        heading("How to check it"),
+        Items(
+            (
+                f"{strong('buildplan verify')} and the name of the file: it works the serial out "
+                "again, and compares every page with what was printed.",
+                PROVES + " With the seller's own key, it also proves that the seller made it.",
+                NOT_PROVED,
+                f"Typed by hand, the last of the {SERIAL_LETTERS + 1} letters and digits shows "
+                "whether the serial was written down rightly.",
+            )
+        ),
+    ]
+    return flow(book, "Licence", blocks)
