@@ -65,6 +65,7 @@ from buildplan.design.starting import PIECES, USUAL_GAUGE, Wish, design_text, fi
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.forms import FORMS
 from buildplan.drawing.marks import Picture
+from buildplan.drawing.png import picture_png
 from buildplan.drawing.scene import finished_picture
 from buildplan.framework.build import build_framework
 from buildplan.sequence.exchange import steps_as_json
@@ -461,6 +462,17 @@ def _watch(design: Path) -> None:
         typer.echo("")
 
 
+def _one_of(known: Sequence[str]) -> Callable[[str], str]:
+    """Reads an answer that is one of a few; any other is asked for again."""
+
+    def read(answer: str) -> str:
+        if answer not in known:
+            raise typer.BadParameter(f"answer one of {', '.join(known)}")
+        return answer
+
+    return read
+
+
 @app.command()
 def new(
     name: Annotated[str | None, typer.Argument(help="What the piece is called.")] = None,
@@ -505,9 +517,9 @@ def new(
         return answer
 
     name = asked(name, "What is it called", "New piece")
-    piece = asked(piece, "What is it", "ring", type=Choice(list(PIECES)))
+    piece = asked(piece, f"What is it ({', '.join(PIECES)})", "ring", value_proc=_one_of(list(PIECES)))
     points = asked(points, "How many points", 5) if piece == "star" else 5
-    measure = asked(units, "Inches or centimetres", "in", type=Choice(["in", "cm"]))
+    measure = asked(units, "Inches or centimetres (in, cm)", "in", value_proc=_one_of(["in", "cm"]))
     unit: Units = "cm" if measure == "cm" else "in"
     gauge = asked(gauge, f"Links sized to ({unit})", USUAL_GAUGE[unit])
     across = "high" if piece == "arch" else "wide"
