@@ -53,6 +53,21 @@ def _starts(framework: Framework, bodies: Bodies, settings: Settings) -> list[Fl
     return found
 
 
+def mirrors(framework: Framework, bodies: Bodies) -> bool:
+    """Whether the back mirrors the front: the pattern names twins, and every link has a twin of its
+    own length between the twins of its joints."""
+    if not framework.mirror:
+        return False
+    twin = _twins(framework)
+    ends = np.sort(bodies.ends, axis=1)
+    image = np.sort(twin[bodies.ends], axis=1)
+    length = dict(zip(map(tuple, ends.tolist()), bodies.length_m, strict=True))
+    return all(
+        abs(length.get(tuple(pair), np.inf) - own) < 1e-9
+        for pair, own in zip(image.tolist(), bodies.length_m, strict=True)
+    )
+
+
 def _relaxed(
     framework: Framework, bodies: Bodies, start_m: FloatArray, flat: bool, settings: Settings
 ) -> Relaxed:
@@ -61,7 +76,7 @@ def _relaxed(
     A tube's back mirrors its front; a `flat` piece stays in its plane.
     """
     constants = settings.constants
-    if framework.mirror:
+    if mirrors(framework, bodies):
         basis = mirrored_basis(_twins(framework))
     elif flat:
         basis = mirrored_basis(np.arange(bodies.joints))
@@ -111,7 +126,8 @@ def find_shape(
     bodies = bodies_of(framework)
     results = at_rest(framework, bodies, settings)
     best = results[0]
-    flat = bool(framework.mirror) or is_flat(best.positions_m)
+    mirrored = mirrors(framework, bodies)
+    flat = mirrored or is_flat(best.positions_m)
     rotation = upright(framework, bodies, best.positions_m, stand_on, flat, settings.constants)
     positions = on_the_floor(bodies, best.positions_m @ rotation.T)
     standing, mass = stand(framework, bodies, positions, settings.constants)
@@ -132,6 +148,7 @@ def find_shape(
         mass_kg=mass,
         mechanisms=rigid.mechanisms,
         self_stresses=rigid.self_stresses,
+        mirrored=mirrored,
         standing=standing,
-        problems=problems_of(framework, bodies, results, positions, standing, settings),
+        problems=problems_of(framework, bodies, results, positions, standing, mirrored, settings),
     )

@@ -17,6 +17,11 @@ from buildplan.shape.settings import Settings
 RIVAL_ENERGY = 1.02  # energies within 2 % of the least are alike
 RIVAL_SHAPE = 0.05  # of the size: shapes farther apart than this are different
 NAMED = 6  # links named in one problem
+UNLIKE = Problem(
+    "the back does not mirror the front: its links have other lengths, so the piece will twist",
+    "use the same balloons for each front chain and the back chain behind it",
+    path="build.tube.long",
+)
 
 
 def overlaps(bodies: Bodies, positions_m: FloatArray, settings: Settings) -> list[tuple[int, int]]:
@@ -130,6 +135,7 @@ def problems_of(
     results: Sequence[Relaxed],
     positions_m: FloatArray,
     standing: Standing,
+    mirrored: bool,
     settings: Settings,
 ) -> tuple[Problem, ...]:
     """What is wrong with a piece whose runs ended in `results`, the best of them first."""
@@ -139,5 +145,6 @@ def problems_of(
         _overlapping(framework, bodies, positions_m, settings),
         _ambiguous(framework, results, positions_m),
         _falling(standing),
+        None if mirrored or not framework.mirror else UNLIKE,
     )
     return tuple(problem for problem in found if problem is not None)

@@ -42,7 +42,8 @@ class Shape:
 
     `positions_m` has shape (joints, 3), in the order of `joints`. `residual_n` is the
     largest unbalanced force on any joint; `largest_strain` the largest relative change of a
-    link's length; `closes` says that every ring is closed without more strain than allowed.
+    link's length; `closes` says that every ring is closed without more strain than allowed;
+    `mirrored` that the back mirrors the front, balloon for balloon.
     """
 
     joints: tuple[str, ...]
@@ -60,6 +61,7 @@ class Shape:
     self_stresses: int
     standing: Standing
     problems: tuple[Problem, ...]
+    mirrored: bool = False
 
     @cached_property
     def at(self) -> dict[str, FloatArray]:

@@ -146,6 +146,20 @@ def test_short_links_with_long_braces_keep_their_lengths() -> None:
         assert apart == pytest.approx(piece.balloons[link.balloon].tie_to_tie_m, rel=0.01)
 
 
+def test_a_back_unlike_the_front_is_reported_and_twists() -> None:
+    piece = tube(
+        [S] * 6,
+        closed=False,
+        long={"A": "long", "B": "long", "C": "small", "D": "small"},
+    )
+    shape = find_shape(piece)
+    assert not shape.mirrored
+    assert any("does not mirror" in problem.message for problem in shape.problems)
+    # longer links in front: the column leans back, its links as long as they should be
+    assert shape.largest_strain < 0.02
+    assert find_shape(tube([S] * 6, closed=False)).mirrored
+
+
 CELLS = st.sampled_from([S, S, S, "fan", "fan_in", "tip", "dip", (2, 1), (1, 2)])
 
 
