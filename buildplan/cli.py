@@ -517,7 +517,8 @@ def new(
         return answer
 
     name = asked(name, "What is it called", "New piece")
-    piece = asked(piece, f"What is it ({', '.join(PIECES)})", "ring", value_proc=_one_of(list(PIECES)))
+    kinds = list(PIECES)
+    piece = asked(piece, f"What is it ({', '.join(kinds)})", "ring", value_proc=_one_of(kinds))
     points = asked(points, "How many points", 5) if piece == "star" else 5
     measure = asked(units, "Inches or centimetres (in, cm)", "in", value_proc=_one_of(["in", "cm"]))
     unit: Units = "cm" if measure == "cm" else "in"
