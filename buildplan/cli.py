@@ -67,6 +67,11 @@ from buildplan.drawing.forms import FORMS
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.png import picture_png
 from buildplan.drawing.scene import finished_picture
+from buildplan.fitting.design_file import fit_text
+from buildplan.fitting.fitting import GAUGES_IN, fit_outline, recommended
+from buildplan.fitting.picture import fit_picture
+from buildplan.fitting.report import fit_report, larger_words
+from buildplan.fitting.sources import parse_gauges, parse_height, read_outline
 from buildplan.framework.build import build_framework
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.tell_times import start_lines, steps_with_times, timetable_lines
@@ -763,6 +768,68 @@ def quote(design: DesignArgument, csv: CsvOption = None) -> None:
     typer.echo("\n".join(quote_lines(priced, book.facts.name, book.units)))
     if book.facts.problems:
         _list_problems(design, book.facts.problems)
+        raise ProblemsFoundError
+
+
+@app.command(name="fit")
+def fit_design(
+    outline: Annotated[
+        str,
+        typer.Argument(
+            metavar="OUTLINE",
+            help="An .svg file with a closed path; letter:A and the like; or one of star (star-6), "
+            "crescent, shield, arrow, drop, cloud, house, ring, rounded-square, leaf, fish, "
+            "lightning.",
+            show_default=False,
+        ),
+    ],
+    height: Annotated[
+        str, typer.Option(help="How high the piece is to be: 150cm, 1.5m, 60in, 5ft.")
+    ] = "150cm",
+    gauges: Annotated[
+        str, typer.Option(help="Gauges that links may be sized to, in inches.")
+    ] = ",".join(f"{gauge:g}" for gauge in GAUGES_IN),
+    out: Annotated[
+        Path | None, typer.Option(help="Design file to write, a .yaml.", show_default=False)
+    ] = None,
+    picture: Annotated[
+        Path | None,
+        typer.Option(
+            help="Picture of the outline over the piece: .png, .pdf or .svg.", show_default=False
+        ),
+    ] = None,
+) -> None:
+    """Find the tube whose solved shape comes closest to an outline.
+
+    Prints how close one design for each gauge comes; the one marked * is written.
+    """
+    for target, forms in ((out, {".yaml", ".yml"}), (picture, FORMS)):
+        if target is not None and target.suffix.lower() not in forms:
+            raise typer.BadParameter(f"{target}: the name must end in {' or '.join(sorted(forms))}")
+    height_m, gauges_in = _asked(parse_height, height), _asked(parse_gauges, gauges)
+    try:
+        wanted = _asked(lambda source: read_outline(source, height_m), outline)
+    except OSError as error:
+        raise typer.BadParameter(f"{outline} cannot be read ({error.strerror})") from error
+    with errors.status(f"Fitting {wanted.name} ..."):
+        fits = fit_outline(wanted, gauges_in)
+    if not fits:
+        errors.print(f"{outline}: no closed tube follows this outline; make it larger or simpler")
+        raise ProblemsFoundError
+    chosen = recommended(fits)
+    typer.echo(fit_report(fits))
+    if not chosen.good:
+        with errors.status("Looking for a size at which it can be had ..."):
+            typer.echo(larger_words(wanted, min(gauges_in)))
+    if out is not None:
+        with _whole_file(out) as part:
+            part.write_text(fit_text(chosen), "utf-8")
+        typer.echo(out)
+    if picture is not None:
+        with _whole_file(picture) as part:
+            part.write_bytes(FORMS[picture.suffix.lower()](fit_picture(chosen)))
+        typer.echo(picture)
+    if not chosen.good:
         raise ProblemsFoundError
 
 

@@ -1,0 +1,130 @@
+"""The cells that a course can be made of, as the eye sees them: where each leads, and the piece
+of outer edge that it brings.
+
+Each is laid from a section at the origin that heads along +x, its outer joint at +i width / 2; the
+laying is that of `shape.plan`. Links of two sizes, long and short, make a straight cell a
+trapezoid.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from buildplan.fitting.outline import ComplexArray
+
+# How far outside the line of outer joints the edge lies, in body radii: at the middle of a
+# balloon, and at a knot, once the dents between balloons are bridged.
+EDGE_AT_BODY, EDGE_AT_KNOT = 0.95, 0.72
+# Turns that a rhombus (tip, dip) is tried at, degrees: crowding holds it near a right angle.
+RHOMBUS_TURNS_DEG = (81.0, 90.0, 99.0)
+# One on a mirror axis is what gives so that the course closes, and is tried at more.
+AXIS_TURNS_DEG = (54.0, 63.0, 72.0, 81.0, 90.0, 99.0, 108.0, 117.0, 126.0)
+BENT_COST = 0.4  # of a rhombus that is a tenth more or less than a square
+
+
+@dataclass(frozen=True)
+class Sizes:
+    """The links of a piece: gauges and tie-to-tie lengths, metres. Braces are long links."""
+
+    long_gauge_m: float
+    short_gauge_m: float
+    long_m: float
+    short_m: float
+
+    def length_m(self, key: str) -> float:
+        """Tie-to-tie length of a long (`L`) or short (`s`) link."""
+        return self.long_m if key == "L" else self.short_m
+
+
+@dataclass(frozen=True)
+class Kind:
+    """A kind of cell: its outer and inner links, each `L` or `s`."""
+
+    outer: str
+    inner: str
+
+    @property
+    def name(self) -> str:
+        """The name of the cell in a design file."""
+        names = {(1, 1): "straight", (1, 0): "fan", (0, 1): "fan_in", (2, 0): "tip", (0, 2): "dip"}
+        return names[(len(self.outer), len(self.inner))]
+
+
+KINDS: tuple[Kind, ...] = tuple(
+    Kind(*sides.split("/"))
+    for sides in ("L/L", "L/s", "s/L", "s/s", "L/", "s/", "/L", "/s", "LL/", "ss/", "/LL", "/ss")
+)
+# what a kind costs in the search: plain cells are preferred when the fit is alike
+COST = {
+    "L/L": 0.0, "L/s": 0.2, "s/L": 0.3, "s/s": 0.4, "L/": 0.2, "s/": 0.5, "/L": 0.3, "/s": 0.6,
+    "LL/": 0.3, "ss/": 0.6, "/LL": 0.4, "/ss": 0.7,
+}  # fmt: skip
+
+
+@dataclass(frozen=True)
+class Laid:
+    """A kind of cell laid with a turn: where the next section is, the middle of the cell on
+    its own axis, and its edge as points."""
+
+    kind: int
+    turn: float
+    move: complex
+    edge: ComplexArray
+    crown: complex
+    cost: float
+
+
+def _lay(number: int, kind: Kind, turn: float, sizes: Sizes, bent_cost: float) -> Laid:
+    width, radius = sizes.long_m, sizes.long_gauge_m / 2
+    outer = sum(sizes.length_m(key) for key in kind.outer)
+    inner = sum(sizes.length_m(key) for key in kind.inner)
+    gain = width * np.sin(turn / 2)
+    advance = inner + gain if outer >= inner else outer - gain
+    move = advance * np.exp(-0.5j * turn)
+    up = 1j * np.exp(-0.5j * turn)  # outward on the cell's own axis
+    start, finish = 0.5j * width, move + 0.5j * width * np.exp(-1j * turn)
+    middle = (start + finish) / 2
+    knot = EDGE_AT_KNOT * radius
+    last = finish + knot * 1j * np.exp(-1j * turn)
+    if len(kind.outer) == 0:
+        crown = start + knot * up
+        edge = [crown, last]
+    elif len(kind.outer) == 1:
+        crown = middle + EDGE_AT_BODY * radius * up
+        edge = [start + 1j * knot, crown, last]
+    else:
+        half = abs(finish - start) / 2
+        peak = middle + np.sqrt(max(sizes.length_m(kind.outer[0]) ** 2 - half**2, 0.0)) * up
+        crown = peak + 0.5 * radius * up
+        sides = []
+        for one, other in ((start, peak), (peak, finish)):
+            across = 1j * (other - one) / abs(other - one)
+            sides.append((one + other) / 2 + EDGE_AT_BODY * radius * across)
+        edge = [start + 1j * knot, sides[0], crown, sides[1], last]
+    cost = COST[f"{kind.outer}/{kind.inner}"]
+    if max(len(kind.outer), len(kind.inner)) == 2:
+        cost += bent_cost * abs(abs(turn) - np.pi / 2) / np.radians(9)
+    return Laid(number, turn, complex(move), np.array(edge), complex(crown), cost)
+
+
+def laid_cells(
+    sizes: Sizes,
+    rhombus_turns_deg: Sequence[float] = RHOMBUS_TURNS_DEG,
+    bent_cost: float = BENT_COST,
+) -> tuple[Laid, ...]:
+    """Every kind of cell in every turn that it is tried at."""
+    found = []
+    for number, kind in enumerate(KINDS):
+        outer = sum(sizes.length_m(key) for key in kind.outer)
+        inner = sum(sizes.length_m(key) for key in kind.inner)
+        if max(len(kind.outer), len(kind.inner)) == 2:
+            most = 2 * np.arcsin(min(1.0, max(outer, inner) / (2 * sizes.long_m)) * 0.98)
+            turns = {min(np.radians(turn), most) for turn in rhombus_turns_deg}
+            signed = [np.copysign(turn, outer - inner) for turn in sorted(turns)]
+        else:
+            signed = [2 * np.arcsin((outer - inner) / (2 * sizes.long_m))]
+        found += [_lay(number, kind, float(turn), sizes, bent_cost) for turn in signed]
+    return tuple(found)

@@ -1,0 +1,225 @@
+"""Fitting: designs of closed tubes whose solved shape comes close to an outline.
+
+For each gauge that links may be sized to: search courses, solve the likeliest in 3D, improve the
+best by small changes; then judge them as any design is judged. The search and the changes are the
+same every time.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from concurrent.futures import ProcessPoolExecutor
+from dataclasses import dataclass, replace
+from math import degrees
+
+import numpy as np
+
+from buildplan.design.model import Design
+from buildplan.fitting.improving import improve
+from buildplan.fitting.measuring import FARTHEST_GOAL, OVERLAP_GOAL, Closeness
+from buildplan.fitting.outline import ComplexArray, Outline, Symmetry, symmetry_of
+from buildplan.fitting.search import search_courses
+from buildplan.fitting.solving import Solved, Task, laid, solve
+from buildplan.fitting.tube_design import gauges_from
+from buildplan.framework.counts import balloon_counts
+from buildplan.framework.model import Framework
+from buildplan.shape.finding import find_shape
+from buildplan.shape.model import FloatArray, Shape
+
+# Gauges that links are sized to, inches: 8 and 6 of a 12-inch link, 5 of a 6-inch one. Common
+# practice, no source.
+GAUGES_IN = (8.0, 6.0, 5.0)
+COURSES, IMPROVED = 12, 3
+# changes tried on each of the best courses, and balloons solved in trying more on the best two
+# while they are not close enough
+TRIES_EACH, LINKS_MORE = 8, 9_000
+CLOSE_ENOUGH = 0.17  # score
+LEAST_PART_LINKS = 1.5  # of outline in each repeated part of a course
+UPRIGHT_DEG = 4.0
+LARGER = (1.25, 1.5, 2.0, 2.5, 3.0)  # heights tried where none fits at the one asked for
+
+
+@dataclass(frozen=True)
+class Fit:
+    """A design, its solved shape, and how close that comes to `outline`.
+
+    `target` is the outline as it lies on the standing piece, in x and y of the shape.
+    `turned_deg` is how far the piece stands turned (counterclockwise, seen from the front) from
+    the way the outline is drawn; 0 when it stands as drawn.
+    """
+
+    outline: Outline
+    target: ComplexArray
+    design: Design
+    framework: Framework
+    shape: Shape
+    close: Closeness
+    gauge_in: float
+    balloons: int
+    turned_deg: float
+
+    @property
+    def good(self) -> bool:
+        """Whether it is as close as it should be, and right in every other way."""
+        near = self.close.overlap >= OVERLAP_GOAL and self.close.farthest <= FARTHEST_GOAL
+        return near and not self.shape.problems
+
+
+def _symmetries(symmetry: Symmetry, perimeter_links: float) -> list[Symmetry]:
+    """The symmetry itself and those that it contains, with parts long enough for cells."""
+    found = []
+    for fold in range(1, symmetry.fold + 1):
+        long_enough = perimeter_links / (2 * fold) >= LEAST_PART_LINKS
+        if symmetry.fold % fold or not (long_enough or fold == 1):
+            continue
+        mirrors: tuple[float, float] | tuple[()] = ()
+        if symmetry.mirrors:
+            mirrors = (symmetry.mirrors[0], symmetry.mirrors[0] - np.pi / fold)
+        found.append(Symmetry(symmetry.centre, fold, mirrors))
+    # a ring of twelve parts is also one of six, four or three; the lowest are left to others
+    kept = [one for one in found if one.fold * 4 >= symmetry.fold]
+    return kept[-2:]
+
+
+def fit_with(outline: Outline, gauge_in: float) -> tuple[Solved, ...]:
+    """The best solved courses along `outline` with links of this gauge, best first."""
+    gauges = gauges_from(gauge_in)
+    edge = np.append(outline.points, outline.points[0])
+    perimeter = float(np.abs(np.diff(edge)).sum()) / gauges.sizes.long_m
+    solved: list[Solved] = []
+    for symmetry in _symmetries(symmetry_of(outline), perimeter):
+        task = Task(outline, symmetry, gauges)
+        courses = search_courses(outline, symmetry, gauges.sizes, COURSES)
+        solved += [one for course in courses if (one := solve(task, course)) is not None]
+    solved.sort(key=lambda one: one.score)
+    improved = [improve(one, TRIES_EACH) for one in solved[:IMPROVED]]
+    improved.sort(key=lambda one: one.score)
+    if improved and improved[0].score > CLOSE_ENOUGH:
+        improved = [improve(one, LINKS_MORE // len(one.framework.links)) for one in improved[:2]]
+    return tuple(sorted(improved, key=lambda one: one.score))
+
+
+def _lowest_joints(solved: Solved) -> list[str]:
+    """The outer joints that lie lowest as the outline is drawn."""
+    outer = [joint for joint in solved.framework.joints if joint[0] in "AD"]
+    number = {joint: i for i, joint in enumerate(solved.framework.joints)}
+    height = {joint: float(solved.places[number[joint]].imag) for joint in outer}
+    limit = min(height.values()) + 0.25 * solved.task.gauges.sizes.long_m
+    return [joint for joint in outer if height[joint] <= limit]
+
+
+def _front(positions_m: FloatArray) -> ComplexArray:
+    return np.asarray(positions_m[:, 0] + 1j * positions_m[:, 1])
+
+
+@dataclass(frozen=True)
+class _Stood:
+    """A piece on its feet, and the turn and shift that take the outline to it."""
+
+    design: Design
+    shape: Shape
+    close: Closeness
+    turn: complex
+    shift: complex
+
+    @property
+    def turned_deg(self) -> float:
+        return degrees(float(np.angle(self.turn)))
+
+
+def _stood(solved: Solved, feet: Sequence[str]) -> _Stood | None:
+    design = solved.design.model_copy(update={"stand_on": list(feet) or None})
+    shape = find_shape(solved.framework, stand_on=feet)
+    front = _front(shape.positions_m)
+    found = laid(solved.task, solved.course, solved.framework, front)
+    if found is None:
+        return None
+    drawn, stands = found[0] - found[0].mean(), front - front.mean()
+    turn = complex((np.conj(drawn) * stands).sum())
+    turn /= abs(turn) or 1.0
+    shift = complex(front.mean() - turn * found[0].mean())
+    return _Stood(design, shape, found[1], turn, shift)
+
+
+def judged(solved: Solved) -> Fit | None:
+    """The solved course judged as any design is: its shape from several starts, standing as the
+    outline is drawn if it can."""
+    stood = _stood(solved, [])
+    if stood is None:
+        return None
+    if abs(stood.turned_deg) > UPRIGHT_DEG:
+        upright = _stood(solved, _lowest_joints(solved))
+        if (
+            upright is not None
+            and abs(upright.turned_deg) <= UPRIGHT_DEG
+            and upright.shape.standing.stands
+        ):
+            stood = upright
+    outline = solved.task.outline
+    return Fit(
+        outline=outline,
+        target=outline.points * stood.turn + stood.shift,
+        design=stood.design,
+        framework=solved.framework,
+        shape=stood.shape,
+        close=stood.close,
+        gauge_in=solved.task.gauges.long_in,
+        balloons=sum(balloon_counts(solved.framework).values()),
+        turned_deg=stood.turned_deg if abs(stood.turned_deg) > UPRIGHT_DEG else 0.0,
+    )
+
+
+def _fits_with(work: tuple[Outline, float]) -> Fit | None:
+    """The best design along an outline with one gauge; one without problems if there is one."""
+    best: Fit | None = None
+    for solved in fit_with(*work):
+        fit = judged(solved)
+        if fit is not None and (best is None or not fit.shape.problems):
+            best = fit
+        if best is not None and not best.shape.problems:
+            break
+    return best
+
+
+def fit_outline(
+    outline: Outline, gauges_in: Sequence[float] = GAUGES_IN, workers: int = 2
+) -> tuple[Fit, ...]:
+    """Designs whose shape comes close to `outline`, by number of balloons, fewest first.
+
+    One for each gauge at most; of two, one that takes more balloons and fits no better is left
+    out, so that along the answer more balloons always fit better.
+    """
+    work = [(outline, gauge) for gauge in sorted(gauges_in)]
+    if workers > 1 and len(work) > 1:
+        with ProcessPoolExecutor(min(workers, len(work))) as pool:
+            found = list(pool.map(_fits_with, work))
+    else:
+        found = [_fits_with(one) for one in work]
+    fits = sorted((fit for fit in found if fit is not None), key=lambda fit: fit.balloons)
+    kept: list[Fit] = []
+    for fit in fits:
+        sound = not fit.shape.problems
+        if not kept or (sound and (kept[-1].shape.problems or _closer(fit, kept[-1]))):
+            kept.append(fit)
+    sound_ones = [fit for fit in kept if not fit.shape.problems]
+    return tuple(sound_ones or kept)
+
+
+def _closer(fit: Fit, other: Fit) -> bool:
+    return fit.close.overlap > other.close.overlap
+
+
+def recommended(fits: Sequence[Fit]) -> Fit:
+    """The one of fewest balloons that is good, or else the closest."""
+    good = [fit for fit in fits if fit.good]
+    return good[0] if good else min(fits, key=lambda fit: fit.close.score)
+
+
+def smallest_height_m(outline: Outline, gauge_in: float) -> float | None:
+    """The smallest of some larger heights at which `outline` can be had with this gauge."""
+    for factor in LARGER:
+        taller = replace(outline, points=outline.points * factor)
+        fit = _fits_with((taller, gauge_in))
+        if fit is not None and fit.good:
+            return taller.height_m
+    return None

@@ -1,0 +1,33 @@
+"""An outline from a letter of a font. Holes in it are left out: a tube follows the outer edge."""
+
+from __future__ import annotations
+
+import numpy as np
+from matplotlib.font_manager import FontProperties
+from matplotlib.textpath import TextPath
+from shapely import Polygon
+
+from buildplan.fitting.outline import ComplexArray, OutlineError
+
+FONT = "DejaVu Sans"  # comes with matplotlib, so that it is the same everywhere
+ROUNDED = 0.03  # of the letter's height, off its corners
+
+
+def letter_outline(letter: str, font: str = FONT) -> ComplexArray:
+    """Points of the outer edge of one letter or digit. Raises OutlineError."""
+    if len(letter) != 1 or not letter.isprintable() or letter.isspace():
+        raise OutlineError(f"{letter!r} is not one letter", "give one letter, as in letter:A")
+    path = TextPath((0, 0), letter, size=100, prop=FontProperties(family=font, weight="bold"))
+    parts = [Polygon(part) for part in path.to_polygons() if len(np.asarray(part)) > 3]
+    if not parts:
+        raise OutlineError(f"the font {font} draws nothing for {letter!r}", "choose another letter")
+    whole = max(parts, key=lambda part: part.area)
+    apart = [part for part in parts if not whole.buffer(1e-6).covers(part)]
+    if apart:
+        raise OutlineError(
+            f"the letter {letter!r} is in {len(apart) + 1} parts",
+            "choose one that is in one part, or make the parts one by one from an SVG file",
+        )
+    height = whole.bounds[3] - whole.bounds[1]
+    x, y = whole.buffer(-ROUNDED * height).buffer(ROUNDED * height).exterior.coords.xy
+    return np.asarray(x[:-1]) + 1j * np.asarray(y[:-1])

@@ -1,0 +1,144 @@
+"""How close a solved piece comes to an outline.
+
+What is compared with the outline is the region that the piece's outer silhouette encloses: the
+outer edge of its bodies as seen from the front, the hole within filled. Dents narrower than a link
+between two neighbouring balloons are bridged, as the eye does. Overlap is the area of the
+intersection over that of the union; the largest distance is Hausdorff's, between the two edges,
+in lengths of a long link.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from scipy.spatial import cKDTree
+from shapely import Polygon, unary_union
+from shapely.affinity import affine_transform
+
+from buildplan.fitting.outline import ComplexArray, FloatArray, evenly
+from buildplan.framework.model import Framework
+
+# what counts as a good fit
+OVERLAP_GOAL, FARTHEST_GOAL = 0.85, 0.6
+BODY_POINTS = 20
+EDGE_SAMPLES = 360
+BRIDGED = 0.5  # half the width of a dent that is bridged, in links
+ROUNDS = 5  # of laying the silhouette on the outline, each nearer
+_CIRCLE = np.exp(2j * np.pi * np.arange(BODY_POINTS) / BODY_POINTS)
+
+
+@dataclass(frozen=True)
+class Closeness:
+    """How close a piece comes.
+
+    `overlap` is 1 for a perfect fit; `farthest` is in lengths of a long link, `link_m`.
+    `silhouette` is the piece's, laid on the outline: turned by `turned` (a unit complex number),
+    then shifted by `shifted`.
+    """
+
+    overlap: float
+    farthest: float
+    link_m: float
+    silhouette: Polygon
+    turned: complex
+    shifted: complex
+
+    @property
+    def farthest_m(self) -> float:
+        """The largest distance in metres."""
+        return self.farthest * self.link_m
+
+    @property
+    def score(self) -> float:
+        """Lower is better: what is not covered, a tenth of the largest distance, and more of
+        each beyond the goals."""
+        short = max(0.0, OVERLAP_GOAL - self.overlap) + max(0.0, self.farthest - FARTHEST_GOAL)
+        return 1 - self.overlap + 0.1 * self.farthest + 0.5 * short
+
+
+def ring_points(region: Polygon) -> ComplexArray:
+    """The outer edge of a region as points."""
+    x, y = region.exterior.coords.xy
+    return np.asarray(x[:-1]) + 1j * np.asarray(y[:-1])
+
+
+def silhouette(framework: Framework, front: ComplexArray, link_m: float) -> Polygon:
+    """The filled, bridged outer silhouette of a tube, seen along its depth.
+
+    `front` (joints,) are the joints' places in the plane of the view.
+    """
+    number = {joint: i for i, joint in enumerate(framework.joints)}
+    outer = framework.chains[0].chain
+    rows = [number[joint] for joint in outer.joints]
+    parts = [Polygon(np.column_stack([front[rows].real, front[rows].imag])).buffer(0)]
+    wanted = [framework.link[link] for link in outer.links]
+    wanted += [framework.link[brace.links[0]] for brace in framework.braces if len(brace.links) > 0]
+    for link in wanted:
+        balloon = framework.balloons[link.balloon]
+        a, b = front[number[link.start]], front[number[link.finish]]
+        along = (b - a) / 2
+        across = 0.5j * balloon.gauge_m * along / max(abs(along), 1e-9)
+        body = (a + b) / 2 + along * _CIRCLE.real + across * _CIRCLE.imag
+        parts.append(Polygon(np.column_stack([body.real, body.imag])))
+    reach = BRIDGED * link_m
+    whole = unary_union(parts).buffer(reach, 8).buffer(-reach, 8)
+    if whole.geom_type != "Polygon":
+        whole = max(whole.geoms, key=lambda part: part.area)
+    return Polygon(whole.exterior)
+
+
+def _normals(edge: ComplexArray) -> ComplexArray:
+    """Unit normals of a closed curve at its points."""
+    along = np.roll(edge, -1) - np.roll(edge, 1)
+    return np.asarray(1j * along / np.maximum(np.abs(along), 1e-12))
+
+
+def _step(
+    moving: ComplexArray, fixed: ComplexArray, normal: ComplexArray, turning: bool
+) -> tuple[complex, complex]:
+    """Turn and shift that bring `moving` nearest to the lines through `fixed` across `normal`:
+    one step of registration by point-to-line distances (Chen and Medioni 1992)."""
+    middle = moving.mean()
+    slopes = np.column_stack([normal.real, normal.imag])
+    if turning:
+        slopes = np.column_stack([slopes, (np.conj(normal) * 1j * (moving - middle)).real])
+    gap = (np.conj(normal) * (fixed - moving)).real
+    x, y, *angle = np.linalg.lstsq(slopes, gap, rcond=1e-6)[0]
+    turn = np.exp(1j * float(np.clip(angle[0], -0.2, 0.2))) if turning else 1 + 0j
+    return complex(turn), complex(middle - turn * middle + x + 1j * y)
+
+
+def _pairs(points: ComplexArray) -> FloatArray:
+    return np.column_stack([points.real, points.imag])
+
+
+def closeness(shape: Polygon, target: Polygon, link_m: float, turning: bool) -> Closeness:
+    """Lay `shape` on `target` by shifting it, and with `turning` by turning it a little, and
+    measure."""
+    edge = evenly(ring_points(shape), EDGE_SAMPLES)
+    goal = evenly(ring_points(target), EDGE_SAMPLES)
+    tree, normal = cKDTree(_pairs(goal)), _normals(goal)
+    aim, here = target.centroid, shape.centroid
+    turned, shifted = 1 + 0j, complex(aim.x - here.x, aim.y - here.y)
+    edge = edge + shifted
+    for _ in range(ROUNDS):
+        there = tree.query(_pairs(edge))[1]
+        back = cKDTree(_pairs(edge)).query(_pairs(goal))[1]
+        turn, shift = _step(
+            np.concatenate([edge, edge[back]]),
+            np.concatenate([goal[there], goal]),
+            np.concatenate([normal[there], normal]),
+            turning,
+        )
+        edge = turn * edge + shift
+        turned, shifted = turned * turn, shifted * turn + shift
+    shape = affine_transform(
+        shape, [turned.real, -turned.imag, turned.imag, turned.real, shifted.real, shifted.imag]
+    )
+    farthest = max(
+        float(tree.query(_pairs(edge))[0].max()),
+        float(cKDTree(_pairs(edge)).query(_pairs(goal))[0].max()),
+    )
+    overlap = shape.intersection(target).area / shape.union(target).area
+    return Closeness(float(overlap), farthest / link_m, link_m, shape, turned, shifted)

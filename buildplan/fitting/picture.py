@@ -1,0 +1,35 @@
+"""The picture of a fit: the finished piece from the front, and the outline over it."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from buildplan.drawing.bodies import finished
+from buildplan.drawing.camera import CAMERAS, fit
+from buildplan.drawing.marks import Ink, Label, Mark, Picture, Polyline
+from buildplan.drawing.scene import body_marks
+from buildplan.fitting.fitting import Fit
+
+MARGIN_PT, CAPTION_PT = 14.0, 30.0
+UNDER = Ink(stroke="#FFFFFF", width=4.2)
+OVER = Ink(stroke="#B00020", width=1.8, dash=(7.0, 4.0))
+
+
+def fit_picture(result: Fit, width: float = 720.0, height: float = 720.0) -> Picture:
+    """The outline, broken line, over the piece that comes closest to it."""
+    scene = finished(result.framework, result.shape, None)
+    camera = CAMERAS["front"]
+    target = np.column_stack([result.target.real, result.target.imag, np.zeros(len(result.target))])
+    points = np.vstack([scene.bodies.centre, target])
+    radii = np.concatenate([scene.bodies.radius, np.zeros(len(target))])
+    view = fit(camera, points, radii, width, height - CAPTION_PT, MARGIN_PT)
+    flat, _ = view.place(target)
+    line = tuple((float(x), float(y)) for x, y in flat)
+    marks: list[Mark] = list(body_marks(scene, view, width, height - CAPTION_PT))
+    marks += [Polyline(line, UNDER, closed=True), Polyline(line, OVER, closed=True)]
+    words = (
+        f"{result.outline.name}, broken line, over the piece: overlap {result.close.overlap:.0%}, "
+        f"largest distance {result.close.farthest:.2f} links, {result.balloons} balloons"
+    )
+    marks.append(Label((width / 2, height - CAPTION_PT + 8), words, 11.0))
+    return Picture(width, height, tuple(marks), words)

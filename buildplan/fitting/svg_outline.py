@@ -1,0 +1,93 @@
+"""An outline from an SVG file: the largest closed path in it.
+
+Paths, polygons, circles, ellipses and rectangles are read with their transforms by svgelements.
+The file is small text without entities of its own, so that nothing in it can expand or reach out.
+"""
+
+from __future__ import annotations
+
+import io
+from pathlib import Path as FilePath
+
+import numpy as np
+from shapely import Polygon
+from svgelements import SVG, Close, Line, Move, Path, Shape
+
+from buildplan.fitting.outline import ComplexArray, OutlineError
+
+MOST_BYTES = 2 * 1024 * 1024
+MOST_SEGMENTS = 20_000
+POINTS_PER_CURVE = 24
+
+
+def svg_outline(file: FilePath) -> ComplexArray:
+    """Points of the largest closed path, y up. Raises OutlineError; OSError passes through."""
+    text = _text(file)
+    try:
+        drawing = SVG.parse(io.StringIO(text), reify=True)
+    except Exception as error:
+        raise OutlineError(
+            f"{file} cannot be read as SVG ({error})", "save it again as plain SVG"
+        ) from error
+    found: list[ComplexArray] = []
+    segments = 0
+    for element in drawing.elements():
+        if not isinstance(element, Shape):
+            continue
+        for part in Path(element).as_subpaths():
+            path = list(Path(part))
+            segments += len(path)
+            if segments > MOST_SEGMENTS:
+                raise OutlineError(
+                    f"{file} holds more than {MOST_SEGMENTS} path segments",
+                    "simplify the drawing to one outline",
+                )
+            points = _closed(path)
+            if points is not None:
+                found.append(points)
+    if not found:
+        raise OutlineError(f"{file} holds no closed path", "close the outline: end its path with Z")
+    return np.conj(max(found, key=_area))
+
+
+def _text(file: FilePath) -> str:
+    with file.open("rb") as stream:
+        data = stream.read(MOST_BYTES + 1)
+    if len(data) > MOST_BYTES:
+        raise OutlineError(
+            f"{file} is larger than {MOST_BYTES // 1024} KiB, which no outline is",
+            "save only the outline, as plain SVG without pictures in it",
+        )
+    try:
+        text = data.decode("utf-8-sig")
+    except UnicodeDecodeError as error:
+        raise OutlineError(f"{file} is not UTF-8 text", "save it as plain SVG") from error
+    if "<!ENTITY" in text:
+        raise OutlineError(
+            f"{file} defines entities of its own, which are not read", "save it as plain SVG"
+        )
+    return text
+
+
+def _closed(path: list[object]) -> ComplexArray | None:
+    """The points of a subpath that comes back to where it began; None for any other."""
+    points: list[complex] = []
+    for segment in path:
+        if isinstance(segment, Move):
+            points.append(complex(segment.end))
+        elif isinstance(segment, Line | Close):
+            if segment.end is not None:
+                points.append(complex(segment.end))
+        else:
+            steps = np.linspace(0, 1, POINTS_PER_CURVE + 1)[1:]
+            points += [complex(segment.point(step)) for step in steps]  # type: ignore[attr-defined]
+    shut = any(isinstance(segment, Close) for segment in path)
+    array = np.array(points, dtype=np.complex128)
+    if len(array) < 3 or not np.isfinite(array).all():
+        return None
+    size = float(np.ptp(array.real) + np.ptp(array.imag))
+    return array if shut or abs(array[0] - array[-1]) <= 1e-6 * size else None
+
+
+def _area(points: ComplexArray) -> float:
+    return float(abs(Polygon(np.column_stack([points.real, points.imag])).area))
