@@ -63,6 +63,7 @@ def page_name(number: int) -> str:
 
 def paragraph_height(markup: str, style: ParagraphStyle, width: float) -> float:
     """Height of a paragraph set to `width`."""
+    register_fonts()
     _, height = Paragraph(markup, style).wrap(width, 10_000)
     return float(height)
 
