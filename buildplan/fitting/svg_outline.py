@@ -80,7 +80,8 @@ def _closed(path: list[object]) -> ComplexArray | None:
                 points.append(complex(segment.end))
         else:
             steps = np.linspace(0, 1, POINTS_PER_CURVE + 1)[1:]
-            points += [complex(segment.point(step)) for step in steps]  # type: ignore[attr-defined]
+            at = [segment.point(float(step)) for step in steps]  # type: ignore[attr-defined]
+            points += [complex(float(point.x), float(point.y)) for point in at]
     shut = any(isinstance(segment, Close) for segment in path)
     array = np.array(points, dtype=np.complex128)
     if len(array) < 3 or not np.isfinite(array).all():

@@ -91,13 +91,18 @@ def design_of(course: Course, gauges: Gauges, name: str, stand_on: Sequence[str]
     )
     return Design(
         buildplan=1,
-        name=name,
+        name=_title(name),
         units="in",
         balloons=balloons,
         build=Build(tube=tube),
         stand_on=list(stand_on) or None,
         colour_pattern=pattern,
     )
+
+
+def _title(name: str) -> str:
+    """The outline's name as that of a piece, on one line."""
+    return " ".join(name.replace("-", " ").replace("_", " ").split()).title()[:60] or "Fitted Piece"
 
 
 def _link(gauge_in: float, colour: str, label: str) -> Balloon:

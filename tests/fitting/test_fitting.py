@@ -1,0 +1,156 @@
+"""Fits: as close as they say, by another measure; closed, symmetric, buildable, repeatable."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import numpy as np
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from shapely import Point, Polygon, box, hausdorff_distance
+from shapely.affinity import rotate, scale, translate
+
+from buildplan.design.course import expand_course
+from buildplan.design.reading import read_design
+from buildplan.fitting.cells import KINDS, laid_cells
+from buildplan.fitting.design_file import fit_text
+from buildplan.fitting.fitting import Fit, fit_outline, recommended
+from buildplan.fitting.measuring import FARTHEST_GOAL, OVERLAP_GOAL, closeness, ring_points
+from buildplan.fitting.outline import outline_of, symmetry_of
+from buildplan.fitting.outlines import named_outline
+from buildplan.fitting.picture import fit_picture
+from buildplan.fitting.search import Course, search_courses
+from buildplan.fitting.tube_design import design_of, gauges_from
+from buildplan.framework.build import build_framework
+from buildplan.framework.counts import balloon_counts
+from buildplan.shape.finding import find_shape
+
+
+@pytest.fixture(scope="module", params=["drop", "house"])
+def fits(request: pytest.FixtureRequest) -> tuple[Fit, ...]:
+    return fit_outline(named_outline(request.param, 1.5), (8.0, 6.0), workers=1)
+
+
+def test_a_fit_is_good_and_right(fits: tuple[Fit, ...]) -> None:
+    fit = recommended(fits)
+    assert fit.close.overlap >= OVERLAP_GOAL
+    assert fit.close.farthest <= FARTHEST_GOAL
+    assert fit.shape.closes
+    assert fit.shape.standing.stands
+    assert not fit.shape.problems
+
+
+def test_shapely_measures_the_same(fits: tuple[Fit, ...]) -> None:
+    """shapely's own Hausdorff distance and areas, as the independent measure."""
+    close, target = recommended(fits).close, recommended(fits).outline.region
+    edge, goal = close.silhouette.exterior.segmentize(0.01), target.exterior.segmentize(0.01)
+    assert close.farthest_m == pytest.approx(hausdorff_distance(edge, goal), abs=0.01)
+    union = close.silhouette.area + target.area - close.silhouette.intersection(target).area
+    assert close.overlap == pytest.approx(
+        close.silhouette.intersection(target).area / union, abs=1e-9
+    )
+
+
+def test_more_balloons_never_fit_worse(fits: tuple[Fit, ...]) -> None:
+    assert [fit.balloons for fit in fits] == sorted(fit.balloons for fit in fits)
+    overlaps = [fit.close.overlap for fit in fits]
+    assert overlaps == sorted(overlaps)
+
+
+def test_the_written_file_is_the_same_design(fits: tuple[Fit, ...], tmp_path: Path) -> None:
+    for fit in fits:
+        file = tmp_path / "fit.yaml"
+        file.write_text(fit_text(fit), "utf-8")
+        read = read_design(file)
+        assert expand_course(read.build.tube) == expand_course(fit.design.build.tube)
+        framework = build_framework(read)
+        assert sum(balloon_counts(framework).values()) == fit.balloons
+        assert read == fit.design.model_copy(update={"build": read.build})
+        feet = list(read.stand_on or [])
+        shape = find_shape(framework, stand_on=feet)
+        np.testing.assert_allclose(shape.positions_m, fit.shape.positions_m, atol=1e-9)
+
+
+def test_the_piece_mirrors_left_and_right_as_the_outline_does(fits: tuple[Fit, ...]) -> None:
+    """Both outlines are symmetric about the upright axis, so the solved piece must be."""
+    seen = recommended(fits).close.silhouette
+    image = scale(seen, -1, 1, origin=(0, 0))
+    assert seen.intersection(image).area / seen.union(image).area > 0.985
+
+
+def test_rings_are_even(fits: tuple[Fit, ...]) -> None:
+    """Every ring comes from pairs alone (common practice, no source)."""
+    for fit in fits:
+        assert all(chain.chain.odd is None for chain in fit.framework.chains)
+
+
+def test_the_same_input_gives_the_same_bytes() -> None:
+    outline = named_outline("leaf", 1.5)
+    first, second = (fit_text(fit_outline(outline, (8.0,), workers=1)[0]) for _ in range(2))
+    assert first == second
+
+
+def test_the_picture_shows_the_outline_where_the_piece_is(fits: tuple[Fit, ...]) -> None:
+    fit = recommended(fits)
+    picture = fit_picture(fit)
+    line = np.array(picture.marks[-2].points)
+    assert line.min() >= 0
+    assert line[:, 0].max() <= picture.width
+    assert line[:, 1].max() <= picture.height
+    placed = Polygon(np.column_stack([fit.target.real, fit.target.imag]))
+    inside = [placed.buffer(0.15).contains(Point(x, y)) for x, y, _ in fit.shape.positions_m]
+    assert all(inside)
+
+
+@given(angle=st.floats(-12, 12), x=st.floats(-1, 1), y=st.floats(-1, 1))
+@settings(max_examples=25, deadline=None)
+def test_a_region_laid_on_itself_fits_wholly(angle: float, x: float, y: float) -> None:
+    """The overlap of a region with itself is 1 and the distance 0, wherever it began."""
+    region = box(0, 0, 2, 1).union(box(0, 0, 0.8, 1.6))
+    moved = translate(rotate(region, angle), x, y)
+    close = closeness(moved, region, 0.2, turning=True)
+    assert close.overlap > 0.99
+    assert close.farthest < 0.1
+
+
+def test_overlap_and_distance_of_two_squares_are_those_of_the_sum() -> None:
+    """A square of 2 about a square of 1: a quarter of the area; corners sqrt(0.5) apart."""
+    inner, outer = box(-0.5, -0.5, 0.5, 0.5), box(-1, -1, 1, 1)
+    close = closeness(inner, outer, 1.0, turning=False)
+    assert close.overlap == pytest.approx(0.25, abs=1e-6)
+    assert close.farthest == pytest.approx(np.sqrt(0.5), abs=0.02)
+
+
+def test_cells_turn_as_their_triangles_do() -> None:
+    """A fan of equal links is an equilateral triangle: 60 degrees. A straight cell with an inner
+    link of three quarters turns 2 asin(1 / 8)."""
+    cells = {KINDS[cell.kind]: cell for cell in laid_cells(gauges_from(8).sizes)}
+    named = {f"{kind.outer}/{kind.inner}": cell for kind, cell in cells.items()}
+    assert np.degrees(named["L/"].turn) == pytest.approx(60)
+    assert named["L/s"].turn == pytest.approx(2 * np.arcsin(1 / 8))
+    assert named["s/L"].turn == pytest.approx(-named["L/s"].turn)
+
+
+def test_a_course_is_laid_out_whole() -> None:
+    """Repeated and mirrored, a part of a course holds what it says."""
+    course = Course(first=4, cells=(0, 1), last=None, mirrored=True, fold=3)
+    assert course.part == (4, 0, 1, 1, 0)
+    design = design_of(course, gauges_from(8), "test")
+    assert len(expand_course(design.build.tube)) == 15
+
+
+def test_courses_found_for_a_ring_of_any_size_close() -> None:
+    outline = named_outline("ring", 1.8)
+    sizes = gauges_from(8).sizes
+    courses = search_courses(outline, symmetry_of(outline), sizes, 3)
+    assert courses
+    for course in courses:
+        shape = find_shape(build_framework(design_of(course, gauges_from(8), "ring")))
+        assert shape.largest_strain < 0.05
+
+
+def test_an_outline_without_symmetry_is_fitted_too() -> None:
+    points = ring_points(box(0, 0, 1, 1.2).union(box(0, 0, 1.6, 0.6)).buffer(0.1))
+    fits = fit_outline(outline_of("step", points, 1.6), (8.0,), workers=1)
+    assert recommended(fits).close.overlap > OVERLAP_GOAL
