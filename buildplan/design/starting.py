@@ -46,15 +46,18 @@ LOCK_PER_GAUGE = 3.5 / 8
 GAUGE_STEP: Mapping[Units, float] = {"in": 0.25, "cm": 0.5}
 
 # Width of a star of so many points in tie-to-tie lengths, at no straight cell and for each
-# straight cell on a side: fitted.
-STAR_WIDTH: Mapping[int, tuple[float, float]] = {
-    4: (3.58, 1.86),
-    5: (4.31, 2.92),
-    6: (5.12, 3.51),
-    7: (5.59, 3.85),
-    8: (5.84, 4.06),
+# straight cell on a side: fitted. Then the most straight cells with which it still held itself
+# up when it was solved; the ranges below are of that kind too.
+STAR_WIDTH: Mapping[int, tuple[float, float, int]] = {
+    4: (3.58, 1.86, 5),
+    5: (4.31, 2.92, 3),
+    6: (5.12, 3.51, 2),
+    7: (5.59, 3.85, 3),
+    8: (5.84, 4.06, 2),
 }
-RING_SECTIONS = range(20, 71)
+FRAME_STRAIGHTS = range(2, 14)
+RING_SECTIONS = range(20, 51)
+ARCH_LEGS = range(2, 19)
 
 
 @dataclass(frozen=True)
@@ -155,6 +158,12 @@ def design_text(wish: Wish) -> str:
     )
 
 
+def file_stem(name: str) -> str:
+    """A file's name for a piece: `Reading Star` goes into reading_star.yaml."""
+    plain = unicodedata.normalize("NFKD", name).encode("ascii", "ignore").decode().lower()
+    return "_".join(re.findall(r"[a-z0-9]+", plain)) or "design"
+
+
 def _article(piece: str) -> str:
     return f"an {piece}" if piece[0] in "aeiou" else f"a {piece}"
 
@@ -201,8 +210,10 @@ def _colour(name: str) -> tuple[str, str]:
 def _star(wish: Wish, size: float | None) -> Plan:
     if wish.points not in STAR_WIDTH:
         raise ValueError("a star has 4 to 8 points")
-    at_none, for_each = STAR_WIDTH[wish.points]
-    straight = _count(wish, size, 3, range(2, 13), lambda cells: at_none + for_each * cells)
+    at_none, for_each, most = STAR_WIDTH[wish.points]
+    straight = _count(
+        wish, size, min(3, most), range(2, most + 1), lambda cells: at_none + for_each * cells
+    )
     side = f"{{repeat: {straight}, cells: [straight]}}"
     return Plan(
         True,
@@ -214,7 +225,7 @@ def _star(wish: Wish, size: float | None) -> Plan:
 
 
 def _frame(wish: Wish, size: float | None) -> Plan:
-    straight = _count(wish, size, 6, range(2, 31), lambda cells: 2.87 + cells)
+    straight = _count(wish, size, 6, FRAME_STRAIGHTS, lambda cells: 2.87 + cells)
     return Plan(
         True,
         (
@@ -245,7 +256,7 @@ def _ring(wish: Wish, size: float | None) -> Plan:
 
 def _arch(wish: Wish, size: float | None) -> Plan:
     slope = 4 if size is None else min(8, max(2, round(size / 3)))
-    leg = _count(wish, size, 7, range(2, 31), lambda cells: 1.74 + slope / 2 + cells)
+    leg = _count(wish, size, 7, ARCH_LEGS, lambda cells: 1.74 + slope / 2 + cells)
     outer, inner = 2 * leg + 2 * slope + 3 + 1, 2 * leg + 2 * slope + 1
     up = f"- {{repeat: {leg}, cells: [straight]}}"
     over = f"- {{repeat: {slope}, cells: [straight]}}"
@@ -271,8 +282,9 @@ def _count(
         link = (wish.size or 0) / wanted
         what = "high" if wish.piece == "arch" else "wide"
         raise ValueError(
-            f"{_article(wish.piece)} of these balloons is about {least * link:.0f} to "
-            f"{most * link:.0f} {wish.units} {what}, not {wish.size:g}"
+            f"{_article(wish.piece)} of these balloons can be begun about {least * link:.0f} to "
+            f"{most * link:.0f} {wish.units} {what}, not {wish.size:g}; another gauge makes it "
+            "smaller or larger"
         )
     return min(allowed, key=lambda count: abs(size_at(count) - wanted))
 
@@ -280,9 +292,3 @@ def _count(
 PIECES: Mapping[str, Callable[[Wish, float | None], Plan]] = MappingProxyType(
     {"star": _star, "ring": _ring, "frame": _frame, "arch": _arch}
 )
-
-
-def file_stem(name: str) -> str:
-    """A file's name for a piece: `Reading Star` goes into reading_star.yaml."""
-    plain = unicodedata.normalize("NFKD", name).encode("ascii", "ignore").decode().lower()
-    return "_".join(re.findall(r"[a-z0-9]+", plain)) or "design"
