@@ -49,10 +49,10 @@ from buildplan.booklet.serial import NoSerialError
 from buildplan.booklet.shopping import Asked, shopping_lines, shopping_list, shopping_rows
 from buildplan.booklet.step_drawings import step_drawings
 from buildplan.booklet.verifying import verified_lines, verify
-from buildplan.booklet.watching import Glance, glance, preview_path, saves
+from buildplan.booklet.watching import Glance, preview_path, saves
 from buildplan.booklet.watching import watch as watch_design
 from buildplan.design.event import EVENT_SUFFIX, read_event
-from buildplan.design.measures import Units, parse_speed
+from buildplan.design.measures import Units, parse_speed, size_words
 from buildplan.design.problems import (
     DesignProblemsError,
     Problem,
@@ -541,8 +541,13 @@ def new(
         raise typer.BadParameter(
             f"{path} is there already; choose another with --out, or another name"
         ) from None
-    typer.echo("\n".join(glance(path, CONSTANTS).lines), err=True)
     typer.echo(path)
+    facts = _book(path).facts
+    tall = size_words(facts.height_m, unit)
+    typer.echo(f"{facts.total} balloons, about {tall} high; see buildplan check", err=True)
+    if facts.problems:
+        _list_problems(path, facts.problems)
+        raise ProblemsFoundError
 
 
 @app.command()
