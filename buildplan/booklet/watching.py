@@ -18,9 +18,10 @@ from buildplan.drawing.scene import finished_picture
 from buildplan.framework.build import build_framework
 from buildplan.framework.counts import balloon_counts, ring_lengths
 
-PREVIEW_POINTS = 640
+PREVIEW_POINTS = 440
 # Seconds between looks at the file: shorter than a hand takes from the editor to the picture.
-PAUSE = 0.2
+PAUSE = 0.15
+SETTLING = 0.05
 
 
 @dataclass(frozen=True)
@@ -92,15 +93,22 @@ def saves(
     path: Path, pause: Callable[[float], None] = time.sleep
 ) -> Iterator[tuple[int, int] | None]:
     """The file's state (time of change and size; None when it is not there), once at first and
-    then whenever it differs from the last. Never ends."""
+    then whenever it has changed and come to rest: an editor that empties a file before it
+    writes it is waited for. Never ends."""
     last: object = saves
     while True:
         state = _state(path)
+        if state == last:
+            pause(PAUSE)
+            continue
+        while True:
+            pause(SETTLING)
+            settled, state = state, _state(path)
+            if settled == state:
+                break
         if state != last:
             last = state
             yield state
-        else:
-            pause(PAUSE)
 
 
 def _state(path: Path) -> tuple[int, int] | None:
