@@ -21,7 +21,7 @@ from buildplan.shape.model import ExtraBrace, FloatArray, IntArray, SoftMode
 from buildplan.shape.springs import springs_between, stiffness_matrix
 
 SOUGHT = 12  # modes looked for, six of which are rigid motions
-DENSE_LIMIT = 600  # coordinates up to which a dense solver is quicker and surer
+DENSE_LIMIT = 150  # coordinates up to which a dense solver is quicker and surer
 TRIED = 6  # extra braces tried out in full
 WEIGHED = 6  # softest modes that an extra brace is judged by
 WORTH = 1.01  # the least gain worth a balloon
