@@ -273,6 +273,13 @@ def _cautions(shape: Shape, sag: Estimate, tip: Estimate, wind: Wind) -> list[Pr
                 "try it before the day, and have a pole or a line ready",
             )
         )
+    if sag.value <= FALLEN_SHARE * shape.height_m < sag.high:
+        cautions.append(
+            Problem(
+                "with soft balloons or loose locks the piece may not hold itself up",
+                "lock every joint tightly, size with care, and have a pole or a line ready",
+            )
+        )
     if shape.standing.stands and tip.value < LEANS_LIGHTLY_DEG:
         cautions.append(
             Problem(
