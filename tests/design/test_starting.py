@@ -1,0 +1,134 @@
+"""Files that `new` begins: each passes the check of the file, about as large as was asked."""
+
+from __future__ import annotations
+
+import pytest
+import yaml
+from design_texts import problems, read
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from buildplan.design.measures import Units
+from buildplan.design.starting import (
+    COLOURS,
+    GAUGE_STEP,
+    PIECES,
+    STAR_WIDTH,
+    USUAL_GAUGE,
+    Wish,
+    design_text,
+    file_stem,
+)
+from buildplan.framework.build import METRES_PER_UNIT, build_framework
+from buildplan.framework.counts import ring_lengths
+from buildplan.shape.finding import find_shape
+
+
+@pytest.mark.parametrize("units", ["in", "cm"])
+@pytest.mark.parametrize("piece", PIECES)
+def test_the_usual_of_each_piece_is_read(piece: str, units: Units) -> None:
+    design = read(design_text(Wish("Evening", piece, units)))
+    assert (design.name, design.units) == ("Evening", units)
+    assert build_framework(design).closed is (piece != "arch")
+
+
+@given(
+    piece=st.sampled_from(list(PIECES)),
+    units=st.sampled_from(["in", "cm"]),
+    points=st.integers(3, 9),
+    steps=st.integers(4, 60),
+    links=st.floats(1, 40),
+)
+@settings(derandomize=True, deadline=None, max_examples=200)
+def test_what_is_asked_for_is_written_rightly_or_refused(
+    piece: str, units: Units, points: int, steps: int, links: float
+) -> None:
+    gauge = steps * GAUGE_STEP[units]
+    wish = Wish("Evening", piece, units, points, links * gauge, gauge)
+    try:
+        text = design_text(wish)
+    except ValueError:
+        return
+    assert not problems(text), "what is written passes the check"
+
+
+def test_a_star_has_its_points_and_a_frame_four_corners() -> None:
+    for points in STAR_WIDTH:
+        framework = build_framework(read(design_text(Wish("Star", "star", points=points))))
+        names = [cell.name for cell in framework.cells]
+        assert names.count("tip") == names.count("dip") == points
+        assert len(set(ring_lengths(framework))) == 1, "a tip and a dip for each point"
+    framework = build_framework(read(design_text(Wish("Frame", "frame"))))
+    assert [cell.name for cell in framework.cells].count("tip") == 4
+
+
+# sizes in inches; a star of 5 points and two straight cells, or three, on a side: see starting
+@pytest.mark.parametrize(
+    ("piece", "size", "step"), [("frame", 65, 9.2), ("ring", 92, 14), ("arch", 80, 9.2)]
+)
+def test_a_piece_is_about_as_large_as_was_asked(piece: str, size: float, step: float) -> None:
+    """Within half of what one cell more or less makes, by the solved shape."""
+    design = read(design_text(Wish("Evening", piece, size=size)))
+    feet = tuple(design.stand_on or ())
+    shape = find_shape(build_framework(design), stand_on=feet)
+    length_m = shape.height_m if piece == "arch" else shape.width_m
+    assert length_m / METRES_PER_UNIT["in"] == pytest.approx(size, abs=step / 2 + 1)
+    assert shape.closes
+    assert shape.standing.stands
+    assert not shape.problems
+
+
+def test_colours_by_name_or_by_number() -> None:
+    text = design_text(Wish("Star", "star", colours=("Leaf Green", " #A1B2C3", "gold")))
+    balloons = read(text).balloons
+    assert balloons["long"].colour == COLOURS["leaf green"]
+    assert balloons["cross"].colour == "#A1B2C3"
+    assert (balloons["lock"].colour, balloons["lock"].label) == (COLOURS["gold"], "gold")
+    one = read(design_text(Wish("Star", "star", colours=("red",)))).balloons
+    assert {balloon.label for balloon in one.values()} == {"red"}
+
+
+@pytest.mark.parametrize(
+    ("wish", "words"),
+    [
+        (Wish("X", "tower"), "star, ring, frame, arch"),
+        (Wish("X", "star", points=3), "4 to 8 points"),
+        (Wish("X", "star", size=10), "wide, not 10"),
+        (Wish("X", "arch", size=1e6), "high, not 1e"),
+        (Wish("X", "star", size=float("nan")), "more than 0"),
+        (Wish("X", "star", gauge=50), "links are sized to"),
+        (Wish("X", "star", colours=("blurple",)), "no colour"),
+        (Wish("X", "star", colours=("red",) * 4), "one to three"),
+        (Wish(" ", "star"), "1 to 80 characters"),
+        (Wish("a\nb", "star"), "one line"),
+    ],
+)
+def test_what_cannot_be_had_is_told_with_what_can(wish: Wish, words: str) -> None:
+    with pytest.raises(ValueError, match=words):
+        design_text(wish)
+
+
+@pytest.mark.parametrize("name", ['Say "hello"', "Star: one", "# one", "Étoile", "yes", "1"])
+def test_any_name_is_kept(name: str) -> None:
+    assert read(design_text(Wish(name, "star"))).name == name
+
+
+def test_the_file_is_commented_and_its_comments_can_be_let_in() -> None:
+    text = design_text(Wish("Star", "star"))
+    assert sum("#" in line for line in text.splitlines()) > 10
+    # the keys behind comments at its end are right as they stand
+    let_in = "\n".join(
+        line.removeprefix("# ") if ":" in line and line.startswith("# ") else line
+        for line in text.splitlines()[3:]
+        if not line.startswith(("# Cells", "# One", "# nominal", "# All"))
+    )
+    design = read("buildplan: 1\n" + let_in.replace("buildplan: 1\n", ""))
+    assert design.currency == "GBP"
+    assert set(yaml.safe_load(let_in)) >= {"crew", "pack_sizes", "prices", "rates"}
+
+
+def test_file_names_are_plain() -> None:
+    assert file_stem("Reading Star") == "reading_star"
+    assert file_stem("Étoile / 2") == "etoile_2"
+    assert file_stem("星") == "design"
+    assert USUAL_GAUGE["in"] == 8

@@ -1,0 +1,219 @@
+"""The commands round a design: beginning it, buying for it, pricing it, taking it to an event."""
+
+from __future__ import annotations
+
+import csv
+import io
+import json
+import re
+import sys
+from decimal import Decimal
+from pathlib import Path
+
+import pytest
+
+from buildplan.cli import main
+from buildplan.design.starting import Wish, design_text
+
+DESIGNS = Path(__file__).parent.parent / "designs"
+FRAME, STAR, GATE = (
+    DESIGNS / f"{name}.yaml" for name in ("picture_frame", "reading_star", "walk_through_gate")
+)
+EVENT = DESIGNS / "reopening.event.yaml"
+
+
+@pytest.fixture
+def call(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]):
+    """Run a command in this process: (exit status, output, messages)."""
+
+    def called(*arguments: str | Path, answers: str = "") -> tuple[int, str, str]:
+        monkeypatch.setattr(sys, "argv", ["buildplan", *map(str, arguments)])
+        monkeypatch.setattr(sys, "stdin", io.StringIO(answers))
+        try:
+            main()
+            status = 0
+        except SystemExit as end:
+            status = int(end.code or 0)
+        out, messages = capsys.readouterr()
+        return status, out, messages
+
+    return called
+
+
+@pytest.fixture
+def small(tmp_path: Path) -> Path:
+    """A small frame with prices of its own: quick to solve."""
+    text = design_text(Wish("Small Frame", "frame", size=50))
+    keys = ("pack_sizes", "currency")
+    text = "".join(
+        line.removeprefix("# ") if line[2:].startswith(keys) else line
+        for line in text.splitlines(keepends=True)
+    )
+    path = tmp_path / "small.yaml"
+    path.write_text(
+        text + "prices: {long: 0.32, cross: 0.32, lock: 0.09}\nrates: {hour: 18.0, margin: 0.35}\n"
+    )
+    return path
+
+
+def rows_of(path: Path) -> list[dict[str, str]]:
+    with path.open(encoding="utf-8-sig", newline="") as file:
+        return list(csv.DictReader(file))
+
+
+def amounts(text: str) -> list[Decimal]:
+    """Every amount of pounds in a text, in order."""
+    return [Decimal(found.replace(",", "")) for found in re.findall(r"£([\d,]+\.\d\d)", text)]
+
+
+# --- new -----------------------------------------------------------------------------------
+
+
+def test_new_writes_a_file_that_passes_check(call, tmp_path: Path) -> None:
+    target = tmp_path / "evening.yaml"
+    status, out, _ = call(
+        "new", "Evening", "--piece", "frame", "--size", "50", "--usual", "--out", target
+    )
+    assert (status, out.strip()) == (0, str(target))
+    status, out, _ = call("check", target, "--json")
+    facts = json.loads(out)
+    assert (status, facts["name"], facts["problems"]) == (0, "Evening", [])
+
+
+def test_new_asks_for_what_is_not_given(call, tmp_path: Path, monkeypatch) -> None:
+    monkeypatch.chdir(tmp_path)
+    answers = "Garden Arch\ntower\narch\ncm\n\n150\nleaf green, gold\n"
+    status, out, messages = call("new", answers=answers)
+    assert (status, out.strip()) == (0, "garden_arch.yaml")
+    assert "answer one of star, ring, frame, arch" in messages
+    text = (tmp_path / "garden_arch.yaml").read_text("utf-8")
+    assert "units: cm" in text
+    assert 'label: "leaf green"' in text
+
+
+def test_new_does_not_overwrite(call, tmp_path: Path) -> None:
+    target = tmp_path / "mine.yaml"
+    target.write_text("my own work")
+    status, _, messages = call("new", "Mine", "--piece", "ring", "--usual", "--out", target)
+    assert status == 2
+    assert "is there already" in " ".join(messages.replace("│", " ").split())
+    assert target.read_text() == "my own work"
+
+
+def test_new_says_what_can_be_had(call, tmp_path: Path) -> None:
+    target = tmp_path / "x.yaml"
+    status, _, messages = call("new", "X", "--piece", "wall", "--usual", "--out", target)
+    assert status == 2
+    assert "star, ring, frame, arch" in " ".join(messages.replace("│", " ").split())
+    assert not target.exists()
+
+
+# --- shopping and quote --------------------------------------------------------------------
+
+
+def test_shopping_prints_a_list_that_adds_up_and_its_table(call, tmp_path: Path) -> None:
+    table = tmp_path / "list.csv"
+    status, out, _ = call("shopping", STAR, GATE, FRAME, "--csv", table)
+    assert status == 0
+    *lines, total = amounts(out)
+    assert sum(lines) == total
+    rows = rows_of(table)
+    assert [Decimal(row["cost"]) for row in rows] == lines
+    alone = [rows_of_one["needed"] for rows_of_one in rows]
+    assert sum(map(int, alone)) == 640 + 391 + 448
+
+
+def test_shopping_passes_over_event_files(call) -> None:
+    status, out, messages = call("shopping", FRAME, EVENT)
+    assert status == 0
+    assert "Picture Frame" in out
+    assert "see buildplan event" in messages
+    assert call("shopping", EVENT)[0] == 2
+
+
+def test_shopping_writes_a_page(call, tmp_path: Path) -> None:
+    page = tmp_path / "list.pdf"
+    assert call("shopping", FRAME, "--pdf", page)[0] == 0
+    first = page.read_bytes()
+    assert first.startswith(b"%PDF")
+    assert call("shopping", FRAME, "--pdf", page)[0] == 0
+    assert page.read_bytes() == first
+
+
+def test_shopping_lists_the_problems_of_every_file(call, tmp_path: Path) -> None:
+    wrong = tmp_path / "wrong.yaml"
+    wrong.write_text(FRAME.read_text("utf-8").replace("chains: 4", "chains: 5"))
+    status, out, messages = call("shopping", wrong, tmp_path / "nowhere.yaml", STAR)
+    assert (status, out) == (2, "")
+    assert "build.tube.chains" in messages
+    assert "nowhere.yaml" in messages
+
+
+def test_quote_adds_up_and_has_the_priced_packs(call, small: Path, tmp_path: Path) -> None:
+    table = tmp_path / "quote.csv"
+    status, out, _ = call("quote", small, "--csv", table)
+    assert status == 0
+    rows = rows_of(table)
+    assert sum(Decimal(row["amount"]) for row in rows[:-1]) == Decimal(rows[-1]["amount"])
+    assert amounts(out)[-1] == Decimal(rows[-1]["amount"])
+    # 64 balloons and 5 in a hundred are 68: two packs of 50 at 50 x 0.32
+    assert rows[0]["what"] == "2 packs of 50, deep blue 12 in link, at £16.00"
+    assert Decimal(rows[0]["amount"]) == Decimal("32.00")
+
+
+def test_quote_names_what_is_missing(call, small: Path) -> None:
+    kept = re.sub(r"(?m)^(currency|rates).*$|long: 0.32, ", "", small.read_text())
+    small.write_text(kept)
+    status, out, messages = call("quote", small)
+    assert (status, out) == (1, "")
+    for path in ("currency", "prices.long", "rates.hour", "rates.margin"):
+        assert f"{small}: {path}: a quote needs" in messages
+
+
+# --- event ---------------------------------------------------------------------------------
+
+
+def test_event_writes_its_pages_and_tables(call, small: Path, tmp_path: Path) -> None:
+    event, out_folder = tmp_path / "fair.event.yaml", tmp_path / "out"
+    event.write_text(
+        "event: 1\nname: Fair\ndesigns: [{design: small.yaml, count: 2}]\n"
+        'crew: 3\nopening: "09:30"\n'
+    )
+    status, out, _ = call("event", event, "--out", out_folder)
+    assert status == 0
+    written = [Path(line) for line in out.split()]
+    assert [path.name for path in written] == [
+        "fair-event-a4.pdf",
+        "fair-shopping.csv",
+        "fair-timetable.csv",
+        "fair-load.csv",
+    ]
+    assert sorted(out_folder.iterdir()) == sorted(written), "nothing half-written is left"
+    balloons = sum(int(row["needed"]) for row in rows_of(written[1]))
+    bags = [row for row in rows_of(written[3]) if row["part"] == "Bags"]
+    assert sum(int(row["balloons"]) for row in bags) == balloons
+    assert {row["piece"] for row in bags} == {"Small Frame, 1 of 2", "Small Frame, 2 of 2"}
+
+
+def test_event_lists_the_mistakes_of_its_file(call, tmp_path: Path) -> None:
+    wrong = tmp_path / "x.event.yaml"
+    wrong.write_text(EVENT.read_text("utf-8").replace("crew: 4", "crew: none"))
+    status, _, messages = call("event", wrong)
+    assert status == 1
+    assert messages.count("there is no design file") == 3
+    assert "crew must be a whole number" in messages
+
+
+def test_a_file_of_the_other_kind_is_told_apart(call) -> None:
+    status, _, messages = call("check", EVENT)
+    assert status == 2
+    assert "this is an event file" in messages
+    status, _, messages = call("event", FRAME)
+    assert status == 2
+    assert "this is a design file" in messages
+
+
+def test_schema_of_event_files(call) -> None:
+    status, out, _ = call("schema", "--event")
+    assert status == 0
+    assert "opening" in json.loads(out)["properties"]
