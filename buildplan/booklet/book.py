@@ -88,3 +88,15 @@ def gather_book(
     problems = (*shape.problems, *found.problems, *reach.problems)
     facts = gather_facts(design, framework, shape, found, steps, problems)
     return Book(design, framework, shape, found, steps, facts, paper, units, edition)
+
+
+def adds_words(book: Book, step: Step) -> str:
+    """What a step adds, by balloon: `12 ivory link balloons (Y)`."""
+    letters, parts = book.colour_letters, []
+    for key, count in step.adds.items():
+        if count:
+            balloon = book.framework.balloons[key]
+            noun = "link balloon" if balloon.kind == "link" else balloon.kind
+            plural = "" if count == 1 else "s"
+            parts.append(f"{count} {balloon.label} {noun}{plural} ({letters[key]})")
+    return ", ".join(parts)

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from reportlab.lib.styles import ParagraphStyle
 
-from buildplan.booklet.book import Book
+from buildplan.booklet.book import Book, adds_words
 from buildplan.booklet.closeups import ON_THE_PIECE, CloseUp
 from buildplan.booklet.press import (
     BODY,
@@ -81,18 +81,6 @@ class Group:
     blocks: tuple[Block, ...]
 
 
-def adds_words(book: Book, step: Step) -> str:
-    """What a step adds, by balloon: `12 ivory (Y)`."""
-    letters = book.colour_letters
-    parts = [
-        f"{count} {book.framework.balloons[key].label} {book.framework.balloons[key].kind}s "
-        f"({letters[key]})"
-        for key, count in step.adds.items()
-        if count
-    ]
-    return "Adds " + ", ".join(parts) if parts else ""
-
-
 def paragraphs(book: Book, step: Step) -> list[tuple[ParagraphStyle, str]]:
     """A step's words: style and markup of each paragraph."""
     texts = [(BODY, plain(step.text))]
@@ -101,7 +89,7 @@ def paragraphs(book: Book, step: Step) -> list[tuple[ParagraphStyle, str]]:
         texts.append((BODY, plain(note)))
     adds = adds_words(book, step)
     if adds:
-        texts.append((SMALL, plain(adds)))
+        texts.append((SMALL, plain(f"Adds {adds}")))
     return texts
 
 
@@ -189,9 +177,15 @@ def _group(book: Book, closeups: Closeups, steps: Sequence[Step]) -> Group:
 
 
 def _moves_apart(book: Book, steps: Sequence[Step]) -> tuple[tuple[Step, Picture], ...]:
-    return tuple(
-        (step, picture) for step in steps for picture in first_moves(book, step, MOST_HEIGHT)
-    )
+    """Hand moves for a page of their own, the diagram among them as high as there is room."""
+
+    def drawn(height: float) -> tuple[tuple[Step, Picture], ...]:
+        return tuple((step, move) for step in steps for move in first_moves(book, step, height))
+
+    moves = drawn(MOST_HEIGHT)
+    heights = sum(picture.height + GAP for _, picture in moves)
+    over = heights + len(steps) * (HEADING.leading + GAP) - _room(book)
+    return drawn(MOST_HEIGHT - over) if over > 0 else moves
 
 
 def _steps_together(steps: Sequence[Step]) -> list[list[Step]]:

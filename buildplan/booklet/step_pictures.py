@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from buildplan.booklet.book import Book
+from buildplan.booklet.book import Book, adds_words
 from buildplan.booklet.closeups import (
     ON_THE_PIECE,
     ON_THE_WHOLE,
@@ -95,8 +95,11 @@ def step_pictures(
 
 
 def how_to(step: Step, picture: Picture) -> Picture:
-    """A hand move told as that of a step."""
-    return _captioned(picture, f"How to do step {step.number}")
+    """A hand move told as that of a step, with what the step makes by it."""
+    move = _captioned(picture, f"How to do step {step.number}")
+    if not any(step.adds.values()) or step.kind in ON_THE_PIECE:
+        return move
+    return replace(move, alt=f"{move.alt} {'; '.join(step.rows)}.")
 
 
 def _captioned(picture: Picture, words: str) -> Picture:
@@ -159,7 +162,8 @@ def _closeup(book: Book, step: Step, closeup: CloseUp, width: float, height: flo
         labels=joints,
         title=closeup.title,
         corner=block,
-        alt=f"Close-up of step {step.number}{of}, seen {seen}. {closeup.words}.",
+        alt=f"Close-up of step {step.number}{of}, seen {seen}. "
+        f"New: {adds_words(book, step)}. {closeup.words}.",
     )
 
 
