@@ -11,8 +11,9 @@ from pathlib import Path
 
 import pypdf
 import pytest
+from shipped import book_of
 
-from buildplan.booklet.book import Book, gather_book
+from buildplan.booklet.book import Book
 from buildplan.booklet.csv_text import csv_bytes
 from buildplan.booklet.event_booklet import print_event
 from buildplan.booklet.event_load import load_list, load_rows
@@ -39,8 +40,7 @@ EVENT = read_event(DESIGNS / "reopening.event.yaml")
 
 @pytest.fixture(scope="module")
 def books() -> list[Book]:
-    designs = [read_design(DESIGNS / piece.design) for piece in EVENT.designs]
-    return [gather_book(design, PAPERS["a4"], design.units, "crew") for design in designs]
+    return [book_of(Path(piece.design).stem) for piece in EVENT.designs]
 
 
 def planned(event: Event, books: list[Book]) -> EventPlan:

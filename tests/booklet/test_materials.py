@@ -11,8 +11,8 @@ from pathlib import Path
 import pytest
 from hypothesis import given, settings
 from money_pieces import balloon, need, needs
+from shipped import book_of
 
-from buildplan.booklet.book import gather_book
 from buildplan.booklet.materials import (
     Need,
     air_m3,
@@ -22,7 +22,6 @@ from buildplan.booklet.materials import (
     purchases,
     volume_m3,
 )
-from buildplan.booklet.paper import PAPERS
 from buildplan.design.reading import read_design
 from buildplan.framework.build import build_framework
 from buildplan.framework.counts import balloon_counts
@@ -100,9 +99,8 @@ def test_a_price_of_one_balloon_makes_that_of_its_pack() -> None:
 
 
 def test_shopping_and_the_stated_facts_are_one() -> None:
-    design = read_design(DESIGNS / "picture_frame.yaml")
-    book = gather_book(design, PAPERS["a4"], "in", "training")
-    framework, facts = book.framework, book.facts
+    book = book_of("picture_frame")
+    design, framework, facts = book.design, book.framework, book.facts
     assert facts.purchases == purchases(needs_of(design, framework))
     assert {p.balloon.key: p.needed for p in facts.purchases} == facts.counts
     doubled = purchases(needs_of(design, framework, 2))
