@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import subprocess
 import sys
+import xml.etree.ElementTree as ET
 from pathlib import Path
 
 import pytest
@@ -90,6 +91,44 @@ def test_draw_writes_each_form(call, tmp_path: Path, suffix: str, begins: bytes)
     status, _, _ = call("draw", STAR, "--view", "corner", "--out", target)
     assert status == 0
     assert target.read_bytes().startswith(begins)
+
+
+FRAME = ROOT / "designs" / "picture_frame.yaml"
+
+
+def test_draw_writes_the_pictures_of_a_step(call, tmp_path: Path) -> None:
+    target = tmp_path / "step.svg"
+    status, out, _ = call("draw", FRAME, "--step", "21", "--out", target)
+    assert (status, out.strip()) == (0, str(target))
+    # a tip: its close-up, the diagram of what is tied to what, and the whole piece
+    root = ET.parse(target).getroot()
+    words = root.findtext("{http://www.w3.org/2000/svg}desc")
+    for begins in ("Close-up of step 21", "Diagram of step 21", "Step 21 on the whole piece"):
+        assert begins in words
+    assert len(list(root.iter("{http://www.w3.org/2000/svg}svg"))) >= 1 + 3
+
+
+def test_draw_writes_every_step(call, tmp_path: Path) -> None:
+    _, out, _ = call("steps", FRAME, "--json")
+    numbers = [step["number"] for step in json.loads(out)]
+    status, out, _ = call("draw", FRAME, "--all", "--out", tmp_path)
+    assert status == 0
+    wanted = [tmp_path / f"picture_frame-step-{number:02}.svg" for number in numbers]
+    assert [Path(line) for line in out.split()] == wanted
+    assert sorted(tmp_path.iterdir()) == wanted
+
+
+@pytest.mark.parametrize("step", ["0", "51", "-3"])
+def test_draw_of_a_step_that_is_not_there_says_how_many_there_are(call, step: str) -> None:
+    status, _, messages = call("draw", FRAME, "--step", step)
+    assert status == 2
+    assert "50 steps" in " ".join(messages.split())
+
+
+def test_draw_takes_one_thing_at_a_time(call) -> None:
+    assert call("draw", FRAME, "--step", "3", "--all")[0] == 2
+    assert call("draw", FRAME, "--step", "3", "--view", "back")[0] == 2
+    assert call("draw", FRAME, "--step", "3", "--format", "png")[0] == 2
 
 
 def test_draw_refuses_another_form(call, tmp_path: Path) -> None:

@@ -2,18 +2,34 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
 from functools import cache
 from pathlib import Path
+from unittest import mock
 
 from buildplan.booklet.book import Book, gather_book
+from buildplan.booklet.closeups import CloseUp, plan_closeups
 from buildplan.booklet.editions import print_booklet
 from buildplan.booklet.paper import PAPERS
+from buildplan.booklet.press import Press
 from buildplan.design.reading import read_design
+from buildplan.drawing.marks import Picture
 
 DESIGNS = Path(__file__).parent.parent.parent / "designs"
 SHIPPED = sorted(p.stem for p in DESIGNS.glob("*.yaml") if not p.stem.endswith(".event"))
 ON_PAPER = [(name, paper) for name in SHIPPED for paper in PAPERS]
+
+
+@dataclass(frozen=True)
+class OnPage:
+    """A picture as it was printed: page number from 1, lower left corner, size factor."""
+
+    page: int
+    picture: Picture
+    x: float
+    y: float
+    scale: float
 
 
 @cache
@@ -26,6 +42,30 @@ def book_of(name: str, paper: str = "a4") -> Book:
 
 
 @cache
+def _print(name: str, paper: str) -> tuple[bytes, Sequence[OnPage]]:
+    placed: list[OnPage] = []
+    draw = Press.picture
+
+    def drawn(press: Press, picture: Picture, x: float, y: float, scale: float = 1.0) -> None:
+        placed.append(OnPage(press.canvas.getPageNumber(), picture, x, y, scale))
+        draw(press, picture, x, y, scale)
+
+    with mock.patch.object(Press, "picture", drawn):
+        data = print_booklet(book_of(name, paper))
+    return data, tuple(placed)
+
+
 def printed(name: str, paper: str = "a4") -> bytes:
     """A shipped design's booklet."""
-    return print_booklet(book_of(name, paper))
+    return _print(name, paper)[0]
+
+
+def pictures(name: str, paper: str = "a4") -> Sequence[OnPage]:
+    """Every picture of a booklet, in the order of printing."""
+    return _print(name, paper)[1]
+
+
+@cache
+def closeups_of(name: str) -> Mapping[int, tuple[CloseUp, ...]]:
+    """The close-ups of a design's steps, by step number; they are the same on any paper."""
+    return plan_closeups(book_of(name))
