@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from buildplan.booklet.cautions import (
-    CAUTIONS,
     CHOKING_EUROPE,
     CHOKING_HAZARD,
     CHOKING_SIGNAL,
@@ -14,6 +13,7 @@ from buildplan.booklet.event_load import load_blocks
 from buildplan.booklet.event_plan import Copy, EventPlan, five_minutes_before, moment_words
 from buildplan.booklet.event_times import times_blocks
 from buildplan.booklet.flow import Block, Boxed, Grid, Items, Words, heading, leaves_of
+from buildplan.booklet.pages_crew import SHORT_CAUTIONS
 from buildplan.booklet.pages_shopping import LANGUAGE, shopping_leaves
 from buildplan.booklet.paper import Paper
 from buildplan.booklet.press import HEADING, LEAD, SMALL, STRONG, Leaf, Press, plain, strong
@@ -95,14 +95,14 @@ def _front(plan: EventPlan) -> list[Block]:
         Words(plain(LATEX_WORDS), STRONG, after=8),
         Items(
             tuple(
-                f"{strong(caution.signal)} {plain(caution.words)}"
-                for caution in CAUTIONS
-                if caution.signal == "WARNING"
+                f"{strong(signal)} {plain(words)}"
+                for signal, words in SHORT_CAUTIONS
+                if signal == "WARNING"
             ),
+            after=6,
         ),
         Words(
-            "Local codes and licensed practice come before anything here. The other cautions are "
-            "in each piece's booklet.",
+            "Local codes and licensed practice come first; further cautions are in each booklet.",
             SMALL,
         ),
     ]

@@ -110,7 +110,7 @@ def _part(plan: EventPlan, part: Part, measure: float) -> list[Block]:
     return [
         heading(f"{title}, from {begins}"),
         Shown(chart(plan, part, measure)),
-        Words(_legend(plan), SMALL, after=8),
+        Words(_legend(plan, part), SMALL, after=8),
         Grid(
             ("No.", "When", "Piece", "Job", "Who"),
             rows,
@@ -182,11 +182,12 @@ def _where(plan: EventPlan, piece: int) -> str:
     return plan.copies[piece - 1].name if piece != ANYWHERE else "wherever hands are wanted"
 
 
-def _legend(plan: EventPlan) -> str:
+def _legend(plan: EventPlan, part: Part) -> str:
     names = "; ".join(f"{strong(str(i))} {plain(c.name)}" for i, c in enumerate(plan.copies, 1))
-    return (
-        f"Numbers in the bars are pieces: {names}. {strong('+')} helps wherever hands are wanted."
-    )
+    people = range(len(plan.timetable.crew))
+    floating = any(at == ANYWHERE for person in people for at, *_ in stays(plan, part, person))
+    helping = f" {strong('+')} helps wherever hands are wanted." if floating else ""
+    return f"Numbers in the bars are pieces: {names}.{helping}"
 
 
 def _clock(starts: datetime, minutes: float) -> str:
