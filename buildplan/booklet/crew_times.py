@@ -23,6 +23,7 @@ ACTS: dict[Kind, str] = {
     Kind.SINGLE: "singles",
     Kind.JOIN: "joins",
     Kind.LOCK: "locks",
+    Kind.TURN_OVER: "turns over",
     Kind.INSPECT: "looks over",
     Kind.STAND_UP: "stands up",
 }

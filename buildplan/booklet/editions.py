@@ -15,6 +15,7 @@ from buildplan.booklet.pages_gauges import gauges_within, true_gauges
 from buildplan.booklet.pages_piece import finished_piece, joint_maps
 from buildplan.booklet.pages_sale import before_you_start, licence, sale_cover, your_colours
 from buildplan.booklet.pages_steps import step_leaves
+from buildplan.booklet.pages_training import practice_piece, sign_off, with_lessons
 from buildplan.booklet.press import Leaf, Press
 from buildplan.booklet.serial import Copy, design_digest, sealed, serial_of
 
@@ -32,7 +33,9 @@ def training_leaves(book: Book) -> list[Leaf]:
         *gauges_within(book),
         finished_piece(book),
         *joint_maps(book, sheets),
-        *step_leaves(book, sheets),
+        *practice_piece(book),
+        *with_lessons(book, step_leaves(book, sheets)),
+        *sign_off(book),
         standing(book),
         taking_down(book),
     ]

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from buildplan.sequence.grouping import HEADS
 from buildplan.sequence.model import Kind, Step
 from buildplan.sequence.timetable import PORTABLE
 
@@ -13,8 +14,7 @@ from buildplan.sequence.timetable import PORTABLE
 LEAST_BRACES, MOST_BRACES = 5, 12
 # A last run shorter than this goes with the one before it.
 SHORT_RUN = 4
-
-HEADS = frozenset({Kind.BRACE, Kind.SINGLE, Kind.JOIN})
+TURN_OVER, TURNED = "Turn over", "the whole piece, all hands at once"
 
 
 @dataclass(frozen=True)
@@ -94,7 +94,7 @@ def _groups(steps: Sequence[Step]) -> list[list[Step]]:
 
 
 def _braces(run: Sequence[Sequence[Step]]) -> int:
-    return sum(len(group[0].turns) for group in run if group[0].kind is not Kind.SINGLE)
+    return sum(len(group[0].turns) for group in run if group[0].kind in (Kind.BRACE, Kind.JOIN))
 
 
 def _runs(groups: Sequence[list[Step]]) -> list[list[list[Step]]]:
@@ -102,7 +102,7 @@ def _runs(groups: Sequence[list[Step]]) -> list[list[list[Step]]]:
     runs: list[list[list[Step]]] = []
     for group in groups:
         goes_on = bool(runs) and (
-            group[0].kind is Kind.SINGLE
+            group[0].kind in (Kind.SINGLE, Kind.TURN_OVER)
             or _braces(runs[-1]) < LEAST_BRACES
             or (
                 not _ends_at_corner(runs[-1])
@@ -125,6 +125,8 @@ def _ends_at_corner(run: Sequence[Sequence[Step]]) -> bool:
 
 def _rows(group: Sequence[Step]) -> list[Row]:
     head, *locks = group
+    if head.kind is Kind.TURN_OVER:
+        return [Row(TURN_OVER, "", TURNED, ())]
     rows = []
     for place, turn in enumerate(head.turns):
         words = turn.words.removeprefix(f"{turn.name}: ")
@@ -142,5 +144,6 @@ def _rows(group: Sequence[Step]) -> list[Row]:
 def _run_title(rows: Sequence[Row]) -> str:
     braces = [row.name.removeprefix("Brace ") for row in rows if row.name.startswith("Brace ")]
     if not braces:
-        return rows[0].name if len(rows) == 1 else f"{rows[0].name} to {rows[-1].name}"
+        named = [row.name for row in rows if row.name != TURN_OVER] or [TURN_OVER]
+        return named[0] if len(named) == 1 else f"{named[0]} to {named[-1]}"
     return f"Brace {braces[0]}" if len(braces) == 1 else f"Braces {braces[0]} to {braces[-1]}"

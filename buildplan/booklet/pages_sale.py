@@ -118,18 +118,18 @@ def _band(press: Press, book: Book, brand: Branding) -> None:
         x = paper.left + wide + 24
     else:
         x = paper.left
-    if brand is PLAIN_BRAND:
-        return
     width = paper.right - x
     name = ParagraphStyle(
         "seller", parent=HEADING, fontSize=17, leading=22, textColor=brand.on_colour
     )
     reach = ParagraphStyle("reach", parent=BODY, textColor=brand.on_colour)
-    high = paragraph_height(plain(brand.name), name, width)
-    contact = brand.brand.contact
+    seller, contact = brand.name, brand.brand.contact
+    if brand is PLAIN_BRAND:
+        seller, contact = "Build plan", "step by step, with counts to check"
+    high = paragraph_height(plain(seller), name, width)
     low_part = paragraph_height(plain(contact), reach, width) if contact else 0.0
     y = middle + (high + low_part) / 2
-    y = press.paragraph(plain(brand.name), x, y, width, name)
+    y = press.paragraph(plain(seller), x, y, width, name)
     if contact:
         press.paragraph(plain(contact), x, y, width, reach)
 
@@ -382,8 +382,7 @@ def licence(book: Book) -> list[Leaf]:
         copy.insert(4, ("Contact", plain(brand.brand.contact)))
     blocks: list[Block] = [
         *(Words(plain(part), after=8) for part in (words or LICENCE)),
-        heading("This copy"),
-        Grid(("", ""), tuple((strong(name), value) for name, value in copy), (20, 80)),
+        Grid(("This copy", ""), tuple((strong(name), value) for name, value in copy), (20, 80)),
         heading("How to check it"),
         Items(
             (

@@ -1,0 +1,260 @@
+"""What a trainee gets beside the plan: lessons, a practice piece, time targets and sign-off."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+
+from buildplan.booklet.book import Book
+from buildplan.booklet.flow import Block, Grid, Items, Shown, Words, beside, flow, heading
+from buildplan.booklet.lessons import CORNERS, LESSONS, Lesson
+from buildplan.booklet.practice import Practice, practice
+from buildplan.booklet.press import SMALL, Leaf, plain, strong
+from buildplan.booklet.step_blocks import PART
+from buildplan.design.measures import length_words
+from buildplan.drawing.camera import CAMERAS
+from buildplan.drawing.marks import Picture
+from buildplan.drawing.scene import finished_picture
+from buildplan.drawing.techniques import moves
+from buildplan.sequence.labour import operation_minutes
+from buildplan.sequence.model import Kind, Stage, Step
+
+# A first build takes about twice as long (from memory).
+BEGINNER = 2.0
+PICTURE_HEIGHT = 112.0
+PICTURE_SHARE = 0.58
+ON_THE_PIECE = frozenset({Kind.BRACE, Kind.SINGLE, Kind.JOIN, Kind.LOCK})
+LINE = "_" * 24
+
+
+def with_lessons(book: Book, step_pages: Sequence[Leaf]) -> Iterator[Leaf]:
+    """The step pages, the lessons of each part of the work before its first page."""
+    taught: set[Kind] = set()
+    for leaf in step_pages:
+        if leaf.listed:
+            first = _first_steps(book, leaf.running, taught)
+            taught |= {step.kind for step in first}
+            if first:
+                yield from lessons(book, leaf.running, first)
+        yield leaf
+
+
+def _first_steps(book: Book, part: str, taught: set[Kind]) -> list[Step]:
+    """The first step of each kind of work that comes up in a part."""
+    found: dict[Kind, Step] = {}
+    for step in book.steps:
+        if PART[step.stage] == part and step.kind in LESSONS and step.kind not in taught:
+            found.setdefault(step.kind, step)
+    return list(found.values())
+
+
+def lessons(book: Book, part: str, first: Sequence[Step]) -> list[Leaf]:
+    """Each technique of a part of the work, and where trainer and trainee sign."""
+    blocks: list[Block] = []
+    for step in first:
+        pictures = [
+            replace(picture, alt=f"Lesson {LESSONS[step.kind].title}. {picture.alt}")
+            for picture in moves(book.framework, step)
+        ]
+        blocks += _lesson(book, LESSONS[step.kind], pictures[:1])
+        if step.kind is Kind.BRACE and any(set(s.cells) - {"straight"} for s in book.steps):
+            blocks += _lesson(book, CORNERS, [])
+    blocks.append(Words(f"Shown and done. Trainee {LINE}  Trainer {LINE}  Date ________"))
+    title = f"Learn: {part[0].lower()}{part[1:]}"
+    leaves = flow(book, title, blocks)
+    return [replace(leaves[0], holds=tuple(_place(s.kind) for s in first)), *leaves[1:]]
+
+
+def _place(kind: Kind) -> str:
+    return f"lesson {kind}"
+
+
+def _lesson(book: Book, lesson: Lesson, pictures: Sequence[Picture]) -> tuple[Block, ...]:
+    words: list[Block] = [
+        heading(lesson.title),
+        Words(f"{strong('Why.')} {plain(lesson.why)}"),
+        Words(f"{strong('Usual mistake.')} {plain(lesson.mistake)}"),
+        Words(f"{strong('How to see it.')} {plain(lesson.see)}"),
+    ]
+    if not pictures:
+        return (*words[:-1], replace_after(words[-1], 14))
+    scale = min(1.0, *(PICTURE_HEIGHT / picture.height for picture in pictures))
+    return beside(book.paper, words, [Shown(picture, scale) for picture in pictures], PICTURE_SHARE)
+
+
+def replace_after(block: Block, after: float) -> Block:
+    """The same words with more space below."""
+    return replace(block, after=after) if isinstance(block, Words) else block
+
+
+# --- practice piece ------------------------------------------------------------------------
+
+
+def practice_piece(book: Book) -> list[Leaf]:
+    """A short post to build first, with its own count; nothing when there is no such piece."""
+    made = practice(book.design, book.framework, book.units)
+    if made is None:
+        return []
+    return flow(book, "A first practice piece", _practice(book, made))
+
+
+def _practice(book: Book, made: Practice) -> list[Block]:
+    framework = made.framework
+    total = sum(made.counts.values())
+    rows = tuple(
+        (
+            strong(book.colour_letters.get(key, "")),
+            plain(
+                f"{length_words(framework.balloons[key].nominal_m, book.units)} "
+                f"{framework.balloons[key].kind}, {framework.balloons[key].label}"
+            ),
+            length_words(framework.balloons[key].gauge_m, book.units),
+            strong(str(count)),
+        )
+        for key, count in made.counts.items()
+    )
+    picture = finished_picture(
+        framework,
+        made.shape,
+        CAMERAS["corner"],
+        200,
+        230,
+        patterns=book.patterns,
+        alt=f"Practice post, finished, from a corner: {len(framework.chains)} chains of "
+        f"{len(framework.chains[0].chain.links)} balloons, {len(framework.braces)} braces, "
+        f"{len(framework.locks)} locks.",
+    )
+    practised = _minutes(book, made.steps)
+    words: list[Block] = [
+        Words(
+            f"Build this before the real piece: {len(framework.chains)} chains of one pair each, "
+            f"{len(framework.braces)} short braces across them, {len(framework.locks)} locks. "
+            "Every hand move of the piece is in it. Each is taught on the page called Learn before "
+            "the steps where it first comes up: read it there."
+        ),
+        Grid(("", "Balloon", "Size to", "Count"), rows, (8, 60, 22, 20), frozenset({3}), after=6),
+        Words(
+            f"{strong(f'{total} balloons of its own.')} They are not counted into the piece: take "
+            "old stock, and add them to what you buy.",
+        ),
+        Words(
+            f"Time: {strong(_whole(practised * BEGINNER))} for a beginner, "
+            f"{strong(_whole(practised))} for a practised hand (estimates). Took: ______ min"
+        ),
+    ]
+    steps = tuple(
+        f"{strong(step.title)}. {plain(_told(step))}{_learn(step)}" for step in made.steps
+    )
+    return [
+        *beside(book.paper, words, [Shown(picture)], 0.6),
+        heading("Steps"),
+        Items(steps, ticked=True),
+        Words(f"Shown and done. Trainee {LINE}  Trainer {LINE}  Date ________"),
+    ]
+
+
+def _told(step: Step) -> str:
+    """The joints of work on the piece; the check of other work."""
+    if step.kind in ON_THE_PIECE:
+        return "; ".join(turn.words for turn in step.turns)
+    return step.check
+
+
+def _learn(step: Step) -> str:
+    lesson = LESSONS.get(step.kind)
+    return f" (Learn: {plain(lesson.title)})" if lesson is not None else ""
+
+
+def _minutes(book: Book, steps: Sequence[Step]) -> float:
+    own = {str(kind): value for kind, value in book.design.labour.items()}
+    return sum(operation_minutes(op, own) for step in steps for op in step.operations)
+
+
+def _whole(minutes: float) -> str:
+    """Minutes, to 5 above."""
+    hours, rest = divmod(5 * -(-round(minutes) // 5), 60)
+    return f"{hours} h {rest} min" if hours and rest else f"{hours} h" if hours else f"{rest} min"
+
+
+# --- time targets and sign-off -------------------------------------------------------------
+
+SIGNED: dict[Stage, str] = {
+    Stage.SIZE: "five taken at random pass the gauge",
+    Stage.PAIR: "five taken at random hold when pulled; counts agree",
+    Stage.CHAIN: "every chain counted twice by two people",
+    Stage.CLOSE_RINGS: "tags read the same way round; nothing twisted",
+    Stage.BRACE: "every brace at the joints of its row; corners as on the map",
+    Stage.LOCK_JOINTS: "one lock at each joint; nothing slips",
+    Stage.FINISH: "back like front; stands and is held down",
+}
+
+
+def sign_off(book: Book) -> list[Leaf]:
+    """Time targets by stage, and a place for both to sign each stage."""
+    by_stage: dict[Stage, list[Step]] = {}
+    for step in book.steps:
+        by_stage.setdefault(step.stage, []).append(step)
+    rows = []
+    for stage in Stage:
+        if stage not in by_stage:
+            continue
+        practised = _minutes(book, by_stage[stage])
+        rows.append(
+            (
+                strong(_name(stage)),
+                _whole(practised * BEGINNER),
+                _whole(practised),
+                "",
+                plain(SIGNED[stage]),
+                "<br/><br/>",
+                "",
+            )
+        )
+    whole = _minutes(book, book.steps)
+    rows.append(
+        (strong("All"), strong(_whole(whole * BEGINNER)), strong(_whole(whole)), "", "", "", "")
+    )
+    return flow(
+        book,
+        "Time targets and sign-off",
+        [
+            Words(
+                "Targets are for one pair of hands doing all the work of a stage; estimates, a "
+                "beginner at twice the time of a practised hand. Quality comes first: nobody "
+                "signs a stage because its time is up."
+            ),
+            Grid(
+                (
+                    "Stage",
+                    "Beginner",
+                    "Practised",
+                    "Took",
+                    "Checked before signing",
+                    "Trainee",
+                    "Trainer",
+                ),
+                tuple(rows),
+                (24, 23, 23, 14, 54, 26, 26),
+            ),
+            heading("The trainee can now do alone"),
+            Items(
+                (
+                    "size, pair and chain to the count, without the booklet",
+                    "find any joint on the piece from its name on the joint map",
+                    "tie in a straight brace and lock it, front and back",
+                    "turn a corner from its row and its diagram",
+                    "find a mistake made on purpose by the trainer",
+                ),
+                ticked=True,
+            ),
+            Words(
+                f"Trainee {LINE}  Trainer {LINE}  Date ________",
+                after=6,
+            ),
+            Words("Signing says that the work was seen, not that it is without risk.", SMALL),
+        ],
+    )
+
+
+def _name(stage: Stage) -> str:
+    return stage.value.capitalize()

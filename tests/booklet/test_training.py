@@ -1,0 +1,79 @@
+"""The training edition's lessons, practice piece, time targets and sign-off."""
+
+from __future__ import annotations
+
+import io
+from dataclasses import replace
+
+import networkx as nx
+import pypdf
+import pytest
+from sold_copies import sold_book
+
+from buildplan.booklet.editions import print_booklet
+from buildplan.booklet.lessons import LESSONS
+from buildplan.booklet.practice import practice
+from buildplan.framework.counts import multigraph
+from buildplan.sequence.labour import work_minutes
+from buildplan.sequence.model import Kind
+
+
+@pytest.fixture(scope="module")
+def pages() -> list[str]:
+    book = replace(sold_book(), edition="training", buyer="", branding=None)
+    reader = pypdf.PdfReader(io.BytesIO(print_booklet(book)))
+    return [" ".join(page.extract_text().split()) for page in reader.pages]
+
+
+def test_each_technique_is_taught_once_before_its_first_step(pages: list[str]) -> None:
+    whole = " ".join(pages)
+    for kind in {step.kind for step in sold_book().steps}:
+        lesson = LESSONS[kind]
+        assert whole.count(lesson.mistake) == 1
+        first = next(step for step in sold_book().steps if step.kind is kind)
+        taught = whole.index(lesson.mistake)
+        assert taught < whole.index(f"{first.number} {first.title}", taught)
+
+
+def test_every_kind_of_work_has_a_lesson() -> None:
+    """Settling is told with its brace."""
+    assert set(LESSONS) == set(Kind) - {Kind.SETTLE}
+
+
+def test_practice_post_is_a_ladder_of_three_squares() -> None:
+    """Four chains of a pair and three closed braces: the graph product of a path of 3 and a
+    ring of 4, which has 12 joints and 4 x 2 + 3 x 4 = 20 balloons (graph theory)."""
+    book = sold_book()
+    made = practice(book.design, book.framework, book.units)
+    assert made is not None
+    product = nx.cartesian_product(nx.path_graph(3), nx.cycle_graph(4))
+    assert nx.is_isomorphic(nx.Graph(multigraph(made.framework)), product)
+    assert sum(made.counts.values()) == 20 + 2 * 12
+    assert made.shape.standing.stands
+
+
+def test_practice_balloons_are_not_counted_into_the_piece(pages: list[str]) -> None:
+    page = next(text for text in pages if "44 balloons of its own" in text)
+    assert "not counted into the piece" in page
+    assert f"{sold_book().facts.total} balloons" in pages[0]
+
+
+def test_targets_add_up_and_a_beginner_takes_twice_as_long(pages: list[str]) -> None:
+    page = next(text for text in pages if "Targets are for one pair of hands" in text)
+    whole = work_minutes(sold_book().steps, {})
+    five = 5 * -(-round(whole) // 5)
+    ten = 5 * -(-round(2 * whole) // 5)
+
+    def told(minutes: int) -> str:
+        hours, rest = divmod(minutes, 60)
+        return (
+            f"{hours} h {rest} min" if hours and rest else f"{hours} h" if hours else f"{rest} min"
+        )
+
+    assert f"All {told(ten)} {told(five)}" in page
+    assert page.count("Trainee") >= 2
+
+
+def test_sold_copies_have_nothing_to_sign() -> None:
+    reader = pypdf.PdfReader(io.BytesIO(print_booklet(sold_book())))
+    assert "Trainer" not in " ".join(page.extract_text() for page in reader.pages)
