@@ -8,15 +8,25 @@ from __future__ import annotations
 from collections.abc import Collection, Iterator, Mapping
 from dataclasses import dataclass
 
+from buildplan.design.arch import as_tube
 from buildplan.design.graph_checks import check_graph
 from buildplan.design.lengths import LEAST_PER_GAUGE, MOST_PER_GAUGE, likely, tie_to_tie
 from buildplan.design.mistake import Mistake, Path, key_in_words, listed, nearest, one_of, shown
 from buildplan.design.model import Balloon, Tube
 from buildplan.design.money_checks import check_money
+from buildplan.design.pattern_checks import (
+    LOCK,
+    PATTERNS,
+    USES,
+    check_patterns,
+    pattern_joints,
+    pattern_words,
+)
 from buildplan.design.salvage import Salvaged, list_in, mapping_in, salvage
 from buildplan.design.tube_checks import check_tube, joint_counts
 
 Balloons = Mapping[str, Salvaged[Balloon]]
+NUMBERS: Mapping[int, str] = {2: "two", 3: "three"}
 
 
 def check(data: object, known_constants: Collection[str] | None = None) -> Iterator[Mistake]:
@@ -36,6 +46,7 @@ def check(data: object, known_constants: Collection[str] | None = None) -> Itera
             yield from _check_reference(reference, balloons)
     if "build" in top:
         yield from _check_pattern(build)
+    yield from check_patterns(build, mapping_in(top.get("colour_pattern")))
     if build.get("tube") is not None:
         pattern = mapping_in(top.get("colour_pattern"))
         tube = salvage(Tube, build["tube"])
@@ -128,12 +139,16 @@ def _references(top: Mapping[str, object]) -> Iterator[_Reference]:
         key = mapping_in(balloon).get("balloon")
         yield _Reference((*at, "balloons", i, "balloon"), key, "link", "a framework")
     yield _Reference((*at, "lock"), graph.get("lock"), "round", "a lock")
+    for name, uses in USES.items():
+        part = mapping_in(build.get(name))
+        for key, kind, use in (*uses, LOCK):
+            yield _Reference(("build", name, key), part.get(key), kind, use)
     for letter, keys in mapping_in(top.get("colour_pattern")).items():
         for i, key in enumerate(list_in(keys)):
             yield _Reference(("colour_pattern", letter, i), key, "link", "a long chain")
-    for part in ("prices", "pack_sizes", "pack_prices"):
-        for key in mapping_in(top.get(part)):
-            yield _Reference((part, key), key, None, part)
+    for table in ("prices", "pack_sizes", "pack_prices"):
+        for key in mapping_in(top.get(table)):
+            yield _Reference((table, key), key, None, table)
 
 
 def _check_reference(reference: _Reference, balloons: Balloons) -> Iterator[Mistake]:
@@ -164,16 +179,18 @@ def _check_reference(reference: _Reference, balloons: Balloons) -> Iterator[Mist
 
 
 def _check_pattern(build: Mapping[str, object]) -> Iterator[Mistake]:
-    patterns = [name for name in ("tube", "graph") if build.get(name) is not None]
+    patterns = [name for name in PATTERNS if build.get(name) is not None]
     if len(patterns) > 1:
         yield Mistake(
             ("build", list(build)[-1]),
-            "build gives two patterns, tube and graph",
+            f"build gives {NUMBERS.get(len(patterns), 'several')} patterns, {listed(patterns)}",
             "keep one of them; a piece has exactly one",
         )
     elif not any(value is not None for value in build.values()):
         yield Mistake(
-            ("build",), "build gives no pattern", "add tube or graph, with its keys beneath it"
+            ("build",),
+            "build gives no pattern",
+            f"add {pattern_words()}, with its keys beneath it",
         )
 
 
@@ -204,6 +221,10 @@ def _check_standing(top: Mapping[str, object], build: Mapping[str, object]) -> I
 
 def _joints(build: Mapping[str, object]) -> tuple[Collection[str] | None, str]:
     """The labels of the piece's joints, also in words; None if they cannot be told."""
+    of_pattern = pattern_joints(build)
+    if of_pattern:
+        return of_pattern, f"{of_pattern[0]} to {of_pattern[-1]}"
+    build = as_tube(build)
     if build.get("tube") is not None and build.get("graph") is None:
         counts = joint_counts(salvage(Tube, build["tube"]))
         if counts is None:

@@ -211,12 +211,110 @@ class Graph(FileModel):
     )
 
 
+class Column(FileModel):
+    """Rings stacked on one another, each turned by half a step against the one below, with a
+    zigzag of links between two of them: every face a triangle."""
+
+    around: Annotated[int, Field(ge=3, le=24)] = Field(
+        description="how many balloons go round in each ring"
+    )
+    rings: Annotated[int, Field(ge=2, le=100)] = Field(
+        description="how many rings are stacked, the lowest on the floor"
+    )
+    ring: Key = Field(description="the link balloon of the rings")
+    between: Key = Field(description="the link balloon of the zigzags between two rings")
+    lock: Key = Field(description="the round balloon of the locks")
+
+
+class Opening(FileModel):
+    """A rectangle of a wall that is left out, in cells."""
+
+    along: Annotated[int, Field(ge=0, le=200)] = Field(
+        description="how many cells from the left it begins"
+    )
+    up: Annotated[int, Field(ge=0, le=200)] = Field(
+        description="how many cells from the floor it begins; 0 is a doorway"
+    )
+    wide: Annotated[int, Field(ge=1, le=200)] = Field(description="how many cells wide it is")
+    high: Annotated[int, Field(ge=1, le=200)] = Field(description="how many cells high it is")
+
+
+class Wall(FileModel):
+    """A grid of square cells, in one layer or in two with balloons between them."""
+
+    across: Annotated[int, Field(ge=1, le=100)] = Field(description="how many cells wide it is")
+    up: Annotated[int, Field(ge=1, le=60)] = Field(description="how many cells high it is")
+    layers: Literal[1, 2] = Field(description="one sheet, or two with balloons between them")
+    row: Key = Field(description="the link balloon of the level rows")
+    upright: Key = Field(description="the link balloon of the uprights")
+    between: Key | None = Field(
+        None, description="the link balloon between two layers, from front to back"
+    )
+    lock: Key = Field(description="the round balloon of the locks")
+    openings: Annotated[list[Opening], Field(max_length=40)] = Field(
+        default_factory=list, description="rectangles that are left out: windows and doorways"
+    )
+
+
+SolidName = Literal[
+    "tetrahedron",
+    "cube",
+    "octahedron",
+    "dodecahedron",
+    "icosahedron",
+    "cuboctahedron",
+    "truncated tetrahedron",
+]
+
+
+class Solid(FileModel):
+    """A solid by its edges, one link balloon each."""
+
+    shape: SolidName = Field(description="which solid: its name in geometry")
+    edge: Key = Field(description="the link balloon of the edges")
+    lock: Key = Field(description="the round balloon of the locks")
+
+
+class Globe(FileModel):
+    """A globe of 80 triangles: an icosahedron with each edge in two, pushed out to a sphere.
+    Two lengths, shorter about the twelve points where five balloons meet."""
+
+    long: Key = Field(description="the link balloon of the longer struts")
+    short: Key = Field(
+        description="the link balloon of the shorter struts, 0.884 times as long "
+        "(sized to 7 where the long is sized to 8)"
+    )
+    lock: Key = Field(description="the round balloon of the locks")
+
+
+class Arch(FileModel):
+    """An open tube of four chains on two feet."""
+
+    kind: Literal["square", "gabled"] = Field(
+        description="square (two sharp corners) or gabled (three bends of about 60 degrees)"
+    )
+    leg: Annotated[int, Field(ge=1, le=200)] = Field(
+        description="how many balloons high each leg is"
+    )
+    span: Annotated[int, Field(ge=1, le=200)] = Field(
+        description="how many balloons the inner chains take from leg to leg"
+    )
+    long: Key = Field(description="the link balloon of the long chains")
+    brace: Key = Field(description="the link balloon of the braces across the chains")
+    lock: Key = Field(description="the round balloon of the locks")
+
+
 class Build(FileModel):
     """How the piece is made: exactly one pattern."""
 
     model_config = ConfigDict(json_schema_extra={"minProperties": 1, "maxProperties": 1})
 
     tube: Tube | None = Field(None, description="long chains side by side along a course of cells")
+    column: Column | None = Field(None, description="stacked rings with zigzags between them")
+    wall: Wall | None = Field(None, description="a grid of square cells, one layer or two")
+    solid: Solid | None = Field(None, description="a regular or half-regular solid by its edges")
+    globe: Globe | None = Field(None, description="a globe of triangles")
+    arch: Arch | None = Field(None, description="an open tube on two feet")
     graph: Graph | None = Field(None, description="joints and balloons listed one by one")
 
 

@@ -11,8 +11,9 @@ from pydantic_core import ErrorDetails
 from buildplan.design.known import choices, described, form_in_words, types_at
 from buildplan.design.mistake import Mistake, Path, key_in_words, nearest, one_of, shown
 from buildplan.design.model import Build, FileModel
+from buildplan.design.pattern_checks import pattern_words
 
-PATTERNS_TO_COME = ("wall", "column", "globe", "arch", "assembly", "letters")
+PATTERNS_TO_COME = ("assembly", "letters")
 """Patterns that the trade knows and this program does not build yet."""
 
 COLOUR_FORM = 'write # and six hex digits, in quotes: "#1F5F8B"'
@@ -188,7 +189,7 @@ def _reminder(at: Path, root: Root) -> str:
 def _unknown_key(name: str, at: Path, root: Root) -> tuple[str, str]:
     around = types_at(at[:-1], root)
     if around == [Build] and name in PATTERNS_TO_COME:
-        return f"the pattern {name} is not built yet", "use tube or graph"
+        return f"the pattern {name} is not built yet", f"use {pattern_words()}"
     return f"unknown key {shown(name)}", one_of(name, described(around), "known here")
 
 

@@ -4,12 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from buildplan.design.arch import arch_tube
 from buildplan.design.course import expand_course
 from buildplan.design.lengths import tie_to_tie
 from buildplan.design.model import Balloon, Design, Tube
+from buildplan.framework.column import build_column
 from buildplan.framework.listed import build_listed
 from buildplan.framework.model import BalloonType, Framework
+from buildplan.framework.solid import build_globe, build_solid
 from buildplan.framework.tube import LAYOUTS, TubeCell, TubePlan, build_tube
+from buildplan.framework.wall import build_wall
 
 METRES_PER_UNIT: Mapping[str, float] = {"in": 0.0254, "cm": 0.01}
 
@@ -51,9 +55,19 @@ def build_framework(design: Design) -> Framework:
     """Build the framework of a design that has been read and checked."""
     scale = METRES_PER_UNIT[design.units]
     balloons = {key: balloon_type(key, b, scale) for key, b in design.balloons.items()}
-    if design.build.tube is not None:
-        return build_tube(design.name, balloons, _tube_plan(design, design.build.tube))
-    graph = design.build.graph
+    build, name = design.build, design.name
+    tube = arch_tube(build.arch) if build.arch is not None else build.tube
+    if tube is not None:
+        return build_tube(name, balloons, _tube_plan(design, tube))
+    if build.column is not None:
+        return build_column(name, balloons, build.column)
+    if build.wall is not None:
+        return build_wall(name, balloons, build.wall)
+    if build.solid is not None:
+        return build_solid(name, balloons, build.solid)
+    if build.globe is not None:
+        return build_globe(name, balloons, build.globe)
+    graph = build.graph
     assert graph is not None, "a checked design has exactly one pattern"
     listed = [(b.from_, b.to, b.balloon) for b in graph.balloons]
-    return build_listed(design.name, balloons, graph.joints, listed, graph.lock)
+    return build_listed(name, balloons, graph.joints, listed, graph.lock)

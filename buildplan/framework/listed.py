@@ -7,6 +7,7 @@ from collections.abc import Iterable, Mapping, Sequence
 
 import networkx as nx
 
+from buildplan.design.pattern_joints import letters
 from buildplan.framework.model import (
     BalloonType,
     Chain,
@@ -18,16 +19,6 @@ from buildplan.framework.model import (
     Role,
 )
 from buildplan.framework.trails import fewest_trails
-
-
-def _letter(index: int) -> str:
-    """A, B, ... Z, AA, AB, ... for chain number `index`."""
-    letters = ""
-    index += 1
-    while index:
-        index, rest = divmod(index - 1, 26)
-        letters = chr(ord("A") + rest) + letters
-    return letters
 
 
 def build_listed(
@@ -60,7 +51,7 @@ def build_listed(
             links.append(Link(link_id, key_of[link_id], Role.CHAIN, u, v, end))
         walked = tuple(u for u, _, _ in trail) + (() if closed else (trail[-1][1],))
         chain = Chain(walked, tuple(link_id for _, _, link_id in trail), closed)
-        chains.append(LongChain(_letter(index), "ring" if closed else "open chain", chain))
+        chains.append(LongChain(letters(index), "ring" if closed else "open chain", chain))
     locked = [joint for joint in joints if graph.degree(joint) > 2] if lock else []
     return Framework(
         name=name,

