@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
+from itertools import pairwise
 
 import networkx as nx
 import pytest
@@ -96,7 +97,7 @@ def test_every_tube_is_sound(course: list[str], chains: int, closed: bool) -> No
         links = [piece.link[i] for i in (*brace.links, *brace.shared)]
         sides = {frozenset((link.start, link.finish)) for link in links}
         ring = [*brace.section, brace.section[0]] if chains > 2 else list(brace.section)
-        assert sides == {frozenset(side) for side in zip(ring, ring[1:], strict=False)}
+        assert sides == {frozenset(side) for side in pairwise(ring)}
 
 
 @given(courses, st.booleans())
