@@ -38,6 +38,7 @@ from buildplan.booklet.event_load import load_rows
 from buildplan.booklet.event_plan import plan_event
 from buildplan.booklet.event_times import timetable_rows
 from buildplan.booklet.facts import examination_as_json, facts_as_json, problem_as_json
+from buildplan.booklet.gallery import Exhibit, is_design_file, print_gallery
 from buildplan.booklet.money import missing_prices
 from buildplan.booklet.money import quote as quote_of
 from buildplan.booklet.pages_shopping import print_shopping
@@ -773,6 +774,36 @@ def quote(design: DesignArgument, csv: CsvOption = None) -> None:
     typer.echo("\n".join(quote_lines(priced, book.facts.name, book.units)))
     if book.facts.problems:
         _list_problems(design, book.facts.problems)
+        raise ProblemsFoundError
+
+
+@app.command()
+def gallery(
+    folder: Annotated[
+        Path,
+        typer.Argument(
+            metavar="FOLDER", help="A folder of designs, with those below it.", show_default=False
+        ),
+    ],
+    paper: Annotated[PaperName, typer.Option(help="Paper size.")] = PaperName.A4,
+    out: Annotated[Path | None, typer.Option(help="PDF to write.", show_default=False)] = None,
+) -> None:
+    """Print an index and contact sheets of every design in a folder."""
+    target = out or Path("output") / f"{folder.resolve().name}-gallery-{paper.value}.pdf"
+    if target.suffix.lower() != ".pdf":
+        raise typer.BadParameter(f"{target}: the name must end in .pdf")
+    if not folder.is_dir():
+        raise typer.BadParameter(f"{folder} is no folder")
+    files = sorted(f for f in folder.rglob("*.yaml") if is_design_file(f))
+    if not files:
+        raise typer.BadParameter(f"{folder} holds no design files (.yaml)")
+    exhibits = [Exhibit(str(f.relative_to(folder)), _book(f, paper.value)) for f in files]
+    for exhibit in exhibits:
+        _list_problems(folder / exhibit.file, exhibit.book.facts.problems)
+    with _whole_file(target) as part:
+        part.write_bytes(print_gallery(exhibits, PAPERS[paper.value], "Gallery of designs"))
+    typer.echo(target)
+    if any(exhibit.book.facts.problems for exhibit in exhibits):
         raise ProblemsFoundError
 
 

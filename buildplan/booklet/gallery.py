@@ -1,0 +1,107 @@
+"""The gallery: every design of a folder on contact sheets, after an index."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from pathlib import Path
+
+from buildplan.booklet.book import Book
+from buildplan.booklet.paper import Paper
+from buildplan.booklet.press import BODY, SMALL, Leaf, Press, plain, strong
+from buildplan.design.measures import size_words
+from buildplan.drawing.camera import CAMERAS
+from buildplan.drawing.scene import finished_picture
+
+ACROSS, DOWN = 2, 3
+INDEXED = 26  # rows of an index page
+GAP, CAPTION = 18.0, 46.0
+LANGUAGE = "en-GB"
+
+
+@dataclass(frozen=True)
+class Exhibit:
+    """A design of the gallery: the name of its file, and its book."""
+
+    file: str
+    book: Book
+
+
+def is_design_file(file: Path) -> bool:
+    """Whether a .yaml file is a design, not an event or a brand: designs say so at their start."""
+    with file.open(encoding="utf-8", errors="replace") as lines:
+        return any(line.startswith("buildplan:") for line in lines)
+
+
+def print_gallery(exhibits: Sequence[Exhibit], paper: Paper, title: str) -> bytes:
+    """The index and the contact sheets as one tagged PDF. The same designs give the same bytes."""
+    each = ACROSS * DOWN
+    indexes = -(-len(exhibits) // INDEXED)
+    leaves = [
+        _index(exhibits, start, title if start == 0 else f"{title}, continued", indexes)
+        for start in range(0, len(exhibits), INDEXED)
+    ]
+    leaves += [
+        _sheet(exhibits[start : start + each], 1 + start // each)
+        for start in range(0, len(exhibits), each)
+    ]
+    return Press(paper, title).print(leaves, title=title, author="buildplan", language=LANGUAGE)
+
+
+def _size(book: Book) -> str:
+    facts = book.facts
+    width, height = (size_words(side, book.units) for side in (facts.width_m, facts.height_m))
+    return f"{width} x {height}"
+
+
+def _index(exhibits: Sequence[Exhibit], start: int, title: str, before: int) -> Leaf:
+    def draw(press: Press) -> None:
+        paper = press.paper
+        y = press.title(title)
+        rows = [["Piece", "File", "Balloons", "Width x height", "Page"]]
+        for number, exhibit in enumerate(exhibits[start : start + INDEXED], start):
+            page = before + 1 + number // (ACROSS * DOWN)
+            facts = exhibit.book.facts
+            name = plain(facts.name) + (" (has problems)" if facts.problems else "")
+            rows.append(
+                [name, plain(exhibit.file), f"{facts.total}", _size(exhibit.book), f"{page}"]
+            )
+        shares = (0.28, 0.29, 0.12, 0.23, 0.08)
+        widths = [share * paper.measure for share in shares]
+        y = press.table(rows, paper.left, y, widths, frozenset({2, 4}))
+        total = sum(exhibit.book.facts.total for exhibit in exhibits)
+        words = f"{len(exhibits)} designs, {total:,} balloons in all. Sizes are estimates."
+        press.paragraph(plain(words), paper.left, y - 8, paper.measure, SMALL)
+
+    return Leaf(title, draw)
+
+
+def _sheet(exhibits: Sequence[Exhibit], number: int) -> Leaf:
+    title = f"Contact sheet {number}"
+
+    def draw(press: Press) -> None:
+        paper = press.paper
+        top = press.title(title)
+        width = (paper.measure - GAP * (ACROSS - 1)) / ACROSS
+        height = (top - paper.bottom) / DOWN
+        for place, exhibit in enumerate(exhibits):
+            row, column = divmod(place, ACROSS)
+            left, high = paper.left + column * (width + GAP), top - row * height
+            book = exhibit.book
+            picture = finished_picture(
+                book.framework,
+                book.shape,
+                CAMERAS["corner"],
+                width,
+                height - CAPTION,
+                patterns=book.patterns,
+                alt=f"{book.facts.name}, finished, seen from a corner.",
+            )
+            press.picture(picture, left, high - picture.height)
+            y = press.paragraph(
+                strong(book.facts.name), left, high - picture.height - 2, width, BODY, "H2"
+            )
+            words = f"{book.facts.total} balloons, {_size(book)}"
+            press.paragraph(plain(words), left, y, width, SMALL)
+
+    return Leaf(title, draw)
