@@ -66,7 +66,7 @@ def _index(exhibits: Sequence[Exhibit], start: int, title: str, before: int) -> 
             rows.append(
                 [name, plain(exhibit.file), f"{facts.total}", _size(exhibit.book), f"{page}"]
             )
-        shares = (0.28, 0.29, 0.12, 0.23, 0.08)
+        shares = (0.25, 0.34, 0.11, 0.22, 0.08)
         widths = [share * paper.measure for share in shares]
         y = press.table(rows, paper.left, y, widths, frozenset({2, 4}))
         total = sum(exhibit.book.facts.total for exhibit in exhibits)

@@ -15,6 +15,7 @@ from math import degrees
 import numpy as np
 
 from buildplan.design.model import Design
+from buildplan.design.problems import Problem
 from buildplan.fitting.improving import improve
 from buildplan.fitting.measuring import FARTHEST_GOAL, OVERLAP_GOAL, Closeness
 from buildplan.fitting.outline import ComplexArray, Outline, Symmetry, symmetry_of
@@ -23,6 +24,8 @@ from buildplan.fitting.solving import Solved, Task, laid, solve
 from buildplan.fitting.tube_design import gauges_from
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import Framework
+from buildplan.sequence.reach import find_reach
+from buildplan.shape.examining import examine
 from buildplan.shape.finding import find_shape
 from buildplan.shape.model import FloatArray, Shape
 
@@ -41,7 +44,8 @@ LARGER = (1.25, 1.5, 2.0, 2.5, 3.0)  # heights tried where none fits at the one 
 
 @dataclass(frozen=True)
 class Fit:
-    """A design, its solved shape, and how close that comes to `outline`.
+    """A design, its solved shape, how close that comes to `outline`, and every problem that a
+    check of the design would name.
 
     `target` is the outline as it lies on the standing piece, in x and y of the shape.
     `turned_deg` is how far the piece stands turned (counterclockwise, seen from the front) from
@@ -54,6 +58,7 @@ class Fit:
     framework: Framework
     shape: Shape
     close: Closeness
+    problems: tuple[Problem, ...]
     gauge_in: float
     balloons: int
     turned_deg: float
@@ -62,7 +67,7 @@ class Fit:
     def good(self) -> bool:
         """Whether it is as close as it should be, and right in every other way."""
         near = self.close.overlap >= OVERLAP_GOAL and self.close.farthest <= FARTHEST_GOAL
-        return near and not self.shape.problems
+        return near and not self.problems
 
 
 def _symmetries(symmetry: Symmetry, perimeter_links: float) -> list[Symmetry]:
@@ -141,6 +146,12 @@ def _stood(solved: Solved, feet: Sequence[str]) -> _Stood | None:
     return _Stood(design, shape, found[1], turn, shift)
 
 
+def _problems(framework: Framework, shape: Shape) -> tuple[Problem, ...]:
+    """What is wrong with the shape, with how the piece gives, and with reaching its joints."""
+    found = (*shape.problems, *find_reach(framework, shape).problems)
+    return found or examine(framework, shape).problems
+
+
 def judged(solved: Solved) -> Fit | None:
     """The solved course judged as any design is: its shape from several starts, standing as the
     outline is drawn if it can."""
@@ -163,6 +174,7 @@ def judged(solved: Solved) -> Fit | None:
         framework=solved.framework,
         shape=stood.shape,
         close=stood.close,
+        problems=_problems(solved.framework, stood.shape),
         gauge_in=solved.task.gauges.long_in,
         balloons=sum(balloon_counts(solved.framework).values()),
         turned_deg=stood.turned_deg if abs(stood.turned_deg) > UPRIGHT_DEG else 0.0,
@@ -174,9 +186,9 @@ def _fits_with(work: tuple[Outline, float]) -> Fit | None:
     best: Fit | None = None
     for solved in fit_with(*work):
         fit = judged(solved)
-        if fit is not None and (best is None or not fit.shape.problems):
+        if fit is not None and (best is None or not fit.problems):
             best = fit
-        if best is not None and not best.shape.problems:
+        if best is not None and not best.problems:
             break
     return best
 
@@ -198,10 +210,10 @@ def fit_outline(
     fits = sorted((fit for fit in found if fit is not None), key=lambda fit: fit.balloons)
     kept: list[Fit] = []
     for fit in fits:
-        sound = not fit.shape.problems
-        if not kept or (sound and (kept[-1].shape.problems or _closer(fit, kept[-1]))):
+        sound = not fit.problems
+        if not kept or (sound and (kept[-1].problems or _closer(fit, kept[-1]))):
             kept.append(fit)
-    sound_ones = [fit for fit in kept if not fit.shape.problems]
+    sound_ones = [fit for fit in kept if not fit.problems]
     return tuple(sound_ones or kept)
 
 

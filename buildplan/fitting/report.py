@@ -44,7 +44,7 @@ def _remarks(fit: Fit) -> list[str]:
     elif fit.shape.standing.tip_angle_deg < 5:
         lean = f"{fit.shape.standing.tip_angle_deg:.0f} degrees of lean"
         remarks.append(f"It stands as drawn on a narrow foot and tips at {lean}: give it a base.")
-    remarks += [f"Problem: {problem.message}" for problem in fit.shape.problems]
+    remarks += [f"Problem: {problem.message}" for problem in fit.problems]
     return remarks
 
 

@@ -38,7 +38,7 @@ def test_a_fit_is_good_and_right(fits: tuple[Fit, ...]) -> None:
     assert fit.close.farthest <= FARTHEST_GOAL
     assert fit.shape.closes
     assert fit.shape.standing.stands
-    assert not fit.shape.problems
+    assert not fit.problems
 
 
 def test_shapely_measures_the_same(fits: tuple[Fit, ...]) -> None:
