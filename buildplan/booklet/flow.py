@@ -162,6 +162,8 @@ class Grid:
 
     def parted(self, width: float, room: float) -> tuple[Block, Block] | None:
         fits = _how_many(self._heights(width), room) - 1
+        if fits == len(self.rows) - 1 > 2:
+            fits -= 1  # the last row does not stand alone
         if not 0 < fits < len(self.rows):
             return None
         return replace(self, rows=self.rows[:fits]), replace(self, rows=self.rows[fits:])

@@ -1,0 +1,62 @@
+"""Bulk, ballast, speeds and balloons in a crew's words."""
+
+from __future__ import annotations
+
+import math
+
+from buildplan.booklet.book import Book
+from buildplan.booklet.words import KG_PER_LB
+from buildplan.design.measures import Units, length_words
+
+# A draught from a door (from memory).
+DRAUGHT_M_PER_S = 2.0
+# Against people who brush past, even where the air is still (from memory).
+LEAST_BALLAST_KG = 5.0
+STILL_AIR_M_PER_S = 0.05
+METRES_PER_SECOND_OF_MPH = 1609.344 / 3600
+LITRES_PER_CUBIC_FOOT = 28.316846592
+
+
+def bulk_words(volume_m3: float, units: Units) -> str:
+    """Bulk in the reader's units, rounded up: `12 cu ft` or `340 L`."""
+    litres = volume_m3 * 1000
+    if units == "in":
+        return f"{math.ceil(litres / LITRES_PER_CUBIC_FOOT)} cu ft"
+    return f"{math.ceil(litres / 10) * 10} L"
+
+
+def balloon_words(book: Book, key: str) -> str:
+    """`ivory links, 12 in`."""
+    balloon = book.framework.balloons[key]
+    size = length_words(balloon.nominal_m, book.units)
+    return f"{balloon.label} {balloon.kind}s, {size}"
+
+
+def ballast_kg(book: Book, gust_m_per_s: float) -> float:
+    """Ballast on the foot that holds a gust, at the safe end of the estimate.
+
+    Drag's moment goes with the square of the speed and just tips the bare piece, of mass m, at
+    the speed v0; so ballast at the same arm is m ((v / v0)^2 - 1).
+    """
+    mass, tips_at = book.examination.mass.low, book.examination.wind.tips_at.low
+    needed = mass * ((gust_m_per_s / max(tips_at, STILL_AIR_M_PER_S)) ** 2 - 1)
+    return max(LEAST_BALLAST_KG, float(math.ceil(round(needed, 6))))
+
+
+def mass_words(mass_kg: float) -> str:
+    """Ballast, whole kilograms and pounds: `54 kg (120 lb)`."""
+    return f"{mass_kg:.0f} kg ({math.ceil(mass_kg / KG_PER_LB)} lb)"
+
+
+def speed_words(gust_m_per_s: float, units: Units) -> str:
+    """A gust in the reader's units: `4 mph` or `7 km/h`."""
+    if units == "in":
+        return f"{gust_m_per_s / METRES_PER_SECOND_OF_MPH:.0f} mph"
+    return f"{gust_m_per_s * 3.6:.0f} km/h"
+
+
+def ballast_words(book: Book) -> str:
+    """What holds the piece indoors, for the load list."""
+    gust = speed_words(DRAUGHT_M_PER_S, book.units)
+    mass = mass_words(ballast_kg(book, DRAUGHT_M_PER_S))
+    return f"{mass} in all, for a draught of {gust} (estimate)"

@@ -1,0 +1,160 @@
+"""Crew pages for before the day: what is prepared, how it is packed, what is loaded."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from buildplan.booklet.book import Book
+from buildplan.booklet.crew_words import ballast_words, balloon_words, bulk_words
+from buildplan.booklet.flow import (
+    Block,
+    Grid,
+    Items,
+    Words,
+    beside,
+    heading,
+)
+from buildplan.booklet.jobs import Job
+from buildplan.booklet.packing import Bag
+from buildplan.booklet.pages_front import TOOLS
+from buildplan.booklet.press import SMALL, plain, strong
+from buildplan.design.measures import length_words
+from buildplan.sequence.model import Kind, Step
+
+# How hands work, for those who know it, in a line each.
+MOVES: dict[Kind, str] = {
+    Kind.SIZE: "Size against the gauge, a little over; let air out until it slips through.",
+    Kind.PAIR: "Pair neck to neck: necks round each other twice, then tie.",
+    Kind.CHAIN: "Chain pairs tail to tail with a double knot.",
+    Kind.CLOSE_RING: "Close a ring without a twist; the closing knot is its joint 1.",
+    Kind.BRACE: "Lead a brace through its joints in the row's order, knot on knot; settle it.",
+    Kind.SINGLE: "Tie a single straight across, tail first, then its closed neck.",
+    Kind.JOIN: "Bring the knots at a joint together before it is locked.",
+    Kind.LOCK: "Lock: knot on the joint, a round to either side, twist until nothing slips.",
+}
+
+
+def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Block]:
+    """What is sized and tied in the workshop, and what goes into which bag."""
+    letters = book.colour_letters
+    sizes = tuple(
+        (
+            strong(letters[p.balloon.key]),
+            plain(
+                f"{length_words(p.balloon.nominal_m, book.units)} {p.balloon.kind}, "
+                f"{p.balloon.label}"
+            ),
+            strong(length_words(p.balloon.gauge_m, book.units)),
+            strong(str(p.needed)),
+        )
+        for p in book.facts.purchases
+    )
+    blocks: list[Block] = [
+        heading("Size"),
+        Grid(("", "Balloon", "Gauge", "Count"), sizes, (10, 80, 28, 24), frozenset({3})),
+    ]
+    kinds = {step.kind for step in book.steps}
+    blocks += [
+        heading("How we tie"),
+        Items(tuple(plain(words) for kind, words in MOVES.items() if kind in kinds)),
+    ]
+    for job in work:
+        if job.portable:
+            blocks.append(heading(f"Job {job.number}: {job.title}"))
+            blocks.append(Items(tuple(_lines(job.steps)), ticked=True))
+    rows = tuple(
+        (
+            strong(bag.label),
+            plain(bag.holds),
+            str(bag.balloons),
+            bulk_words(bag.bulk_m3, book.units),
+            "",
+        )
+        for bag in packed
+    )
+    whole = (
+        "",
+        "all together",
+        strong(str(sum(bag.balloons for bag in packed))),
+        strong(bulk_words(sum(bag.bulk_m3 for bag in packed), book.units)),
+        "",
+    )
+    blocks += [
+        heading("Bags: one label on each bag, the same words as here"),
+        Grid(
+            ("Label", "Holds", "Balloons", "Bulk", "Packed"),
+            (*rows, whole),
+            (32, 90, 27, 27, 25),
+            frozenset({2, 3}),
+            after=6,
+        ),
+        Words(
+            "Bulk is loosely filled (an estimate). What is too much for one bag goes into more "
+            "bags of the same label: write 1 of 2, 2 of 2. Smooth bags; keep them warm, out of "
+            "the sun and off the floor.",
+            SMALL,
+        ),
+    ]
+    return blocks
+
+
+def _lines(steps: Sequence[Step]) -> list[str]:
+    """A line for each step, and one for each turn that says something of its own."""
+    lines = []
+    for step in steps:
+        lines.append(f"{strong(step.title)}. {plain(step.check)}")
+        if len(step.turns) > 1:
+            lines += [plain(turn.words) for turn in step.turns if turn.words]
+    return lines
+
+
+def loading(book: Book, packed: Sequence[Bag]) -> list[Block]:
+    """Everything that goes on the vehicle, and everybody."""
+    facts = book.facts
+    tags = [j for s in book.steps if s.kind is Kind.TAG for o in s.operations for j in o.joints]
+    spares = tuple(
+        f"{strong(str(p.spare))} {plain(balloon_words(book, p.balloon.key))}, not inflated"
+        for p in facts.purchases
+    )
+    tools = [plain(tool) for tool in TOOLS if "label joints" not in tool]
+    if tags:
+        tools.insert(2, f"{strong(str(len(tags)))} tags, written before: {plain(_some(tags))}")
+    first: list[Block] = [
+        heading("Bags"),
+        Items(tuple(f"{strong(bag.label)}: {bag.balloons} balloons" for bag in packed), True),
+        heading("Spares to carry"),
+        Items(spares, ticked=True),
+    ]
+    second: list[Block] = [
+        heading("Tools"),
+        Items(
+            (*tools, "Extension lead, and tape to hold it to the floor", "Broom and dustpan"),
+            ticked=True,
+        ),
+        heading("To hold it down"),
+        Items(
+            (
+                f"Ballast, the same on each foot: {plain(ballast_words(book))}",
+                "Soft ties or webbing, no wire",
+                "Clear lines and fixings, if the venue allows them",
+            ),
+            ticked=True,
+        ),
+        heading("People and papers"),
+        Items(
+            (
+                f"{strong(str(max(2, facts.crew)))} people: two at least to lift and stand it up",
+                "This booklet; the gauges cut from card; a pen",
+                "First aid kit; the venue's telephone number",
+            ),
+            ticked=True,
+        ),
+    ]
+    return list(beside(book.paper, first, second, 0.46))
+
+
+def _some(labels: Sequence[str]) -> str:
+    by_chain: dict[str, list[str]] = {}
+    for label in labels:
+        by_chain.setdefault(label.rstrip("0123456789"), []).append(label)
+    return "; ".join(" ".join(same) for same in by_chain.values())
