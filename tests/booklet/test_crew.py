@@ -14,10 +14,10 @@ import pytest
 
 from buildplan.booklet.book import Book, gather_book
 from buildplan.booklet.crew_times import timed_jobs
+from buildplan.booklet.crew_words import ballast_kg
 from buildplan.booklet.editions import print_booklet
 from buildplan.booklet.jobs import jobs
 from buildplan.booklet.packing import bags
-from buildplan.booklet.crew_words import ballast_kg
 from buildplan.booklet.paper import PAPERS, large_print
 from buildplan.booklet.placing import extent_m, least_lean, poses
 from buildplan.design.reading import read_design

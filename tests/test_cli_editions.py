@@ -1,0 +1,112 @@
+"""Editions from the command line: whom they are for, how they fold, and checking a sold copy."""
+
+from __future__ import annotations
+
+import io
+import json
+import sys
+from pathlib import Path
+
+import pypdf
+import pytest
+
+from buildplan.cli import main
+
+POST = """\
+buildplan: 1
+name: Short Post
+units: in
+balloons:
+  long: {kind: link, nominal: 12, inflate_to: 8, colour: "#1F5F8B", label: deep blue}
+  lock: {kind: round, nominal: 5, inflate_to: 3.5, colour: "#F7F3E8", label: ivory}
+build:
+  tube: {closed: false, chains: 4, long: long, brace: long, lock: lock, course: [straight]}
+"""
+Called = tuple[int, str, str]
+
+
+@pytest.fixture
+def call(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str], tmp_path: Path):
+    """Run a command on the post, in a folder of its own: (exit status, output, messages)."""
+    (tmp_path / "post.yaml").write_text(POST, encoding="utf-8")
+    monkeypatch.chdir(tmp_path)
+
+    def called(*arguments: str) -> Called:
+        monkeypatch.setattr(sys, "argv", ["buildplan", *arguments])
+        try:
+            main()
+            status = 0
+        except SystemExit as end:
+            status = int(end.code or 0)
+        out, messages = capsys.readouterr()
+        return status, out, messages
+
+    return called
+
+
+def test_a_copy_for_each_good_row(call, tmp_path: Path) -> None:
+    (tmp_path / "buyers.csv").write_text("name\nAna Example\n\n,\nBen Example\nAna Example\n")
+    status, out, messages = call(
+        "booklet", "post.yaml", "--edition", "sale", "--buyers", "buyers.csv", "--paper", "letter"
+    )
+    written = [f"post-sale-letter-{slug}.pdf" for slug in ("ana-example", "ben-example")]
+    assert status == 1
+    assert out.split() == [f"output/{name}" for name in written]
+    assert "buyers.csv:4: no name" in messages
+    assert "buyers.csv:6: Ana Example stands in line 2 already" in messages
+    assert sorted(path.name for path in (tmp_path / "output").iterdir()) == written
+    status, out, _ = call("verify", f"output/{written[0]}", "--json")
+    found = json.loads(out)
+    assert status == 0
+    assert found["good"]
+    assert found["copy"]["buyer"] == "Ana Example"
+
+
+def test_changed_copy_is_told_with_its_page(call, tmp_path: Path) -> None:
+    assert call("booklet", "post.yaml", "--edition", "sale", "--for", "Ana Example")[0] == 0
+    file = tmp_path / "output" / "post-sale-a4-ana-example.pdf"
+    writer = pypdf.PdfWriter(clone_from=io.BytesIO(file.read_bytes()))
+    writer.pages[2].rotate(90)
+    writer.write(file)
+    status, out, _ = call("verify", str(file))
+    assert status == 1
+    assert "CHANGED: 3" in out
+    assert "NOT GOOD" in out
+
+
+def test_fold_writes_sheets_and_gauges(call, tmp_path: Path) -> None:
+    status, out, _ = call("booklet", "post.yaml", "--edition", "crew", "--large-print", "--fold")
+    assert status == 0
+    assert out.split() == [
+        "output/post-crew-a4-large-fold.pdf",
+        "output/post-crew-a4-large-gauges.pdf",
+    ]
+    sheets = pypdf.PdfReader(tmp_path / "output" / "post-crew-a4-large-fold.pdf")
+    assert len(sheets.pages) % 2 == 0
+
+
+@pytest.mark.parametrize(
+    ("arguments", "said"),
+    [
+        (("--for", "Ana"), "--edition sale"),
+        (("--large-print",), "--edition crew"),
+        (("--edition", "sale", "--for", ""), "no name"),
+        (("--edition", "sale", "--for", "a", "--buyers", "b.csv"), "not both"),
+        (("--edition", "sale", "--buyers", "none.csv"), "none.csv"),
+        (("--edition", "sale", "--key", "post.key"), "post.key"),
+        (("--edition", "sale", "--brand", "none.yaml"), "none.yaml"),
+    ],
+)
+def test_wrong_call_says_what_would_be_right(call, arguments: tuple[str, ...], said: str) -> None:
+    status, out, messages = call("booklet", "post.yaml", *arguments)
+    assert status == 2
+    assert not out
+    assert said in " ".join(messages.replace("│", " ").split())
+    assert "Traceback" not in messages
+
+
+def test_file_without_serial_is_no_sold_copy(call) -> None:
+    call("booklet", "post.yaml", "--edition", "crew")
+    status, _, messages = call("verify", "output/post-crew-a4.pdf")
+    assert status == 2
+    assert "no serial" in " ".join(messages.replace("│", " ").split())
