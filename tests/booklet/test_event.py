@@ -9,6 +9,7 @@ from datetime import timedelta
 from itertools import pairwise
 from pathlib import Path
 
+import pdfua
 import pypdf
 import pytest
 from shipped import book_of
@@ -167,6 +168,14 @@ def test_the_pages_say_what_the_plan_says(plan: EventPlan) -> None:
     assert plan.shopping.total is not None
     assert money_words(plan.shopping.total, "GBP") in text
     assert str(sum(copy.book.facts.total for copy in plan.copies)) in text
+
+
+def test_the_pages_are_accessible(plan: EventPlan, tmp_path: Path) -> None:
+    """pdfua (a subset of ISO 14289-1): no rule has a finding."""
+    for paper in PAPERS.values():
+        path = tmp_path / f"{paper.name}.pdf"
+        path.write_bytes(print_event(plan, paper))
+        assert not pdfua.validate(str(path)).findings
 
 
 def test_a_crew_of_one_is_told_when_to_call_for_help(books: list[Book]) -> None:
