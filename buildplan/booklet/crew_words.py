@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import math
+import re
+from collections.abc import Sequence
 
 from buildplan.booklet.book import Book
-from buildplan.booklet.words import KG_PER_LB
+from buildplan.booklet.words import KG_PER_LB, joined
 from buildplan.design.measures import Units, length_words
 
 # A draught from a door (from memory).
@@ -30,6 +32,27 @@ def balloon_words(book: Book, key: str) -> str:
     balloon = book.framework.balloons[key]
     size = length_words(balloon.nominal_m, book.units)
     return f"{balloon.label} {balloon.kind}s, {size}"
+
+
+def joints_words(labels: Sequence[str]) -> str:
+    """Joints in few words: `A24 to A32, D24 and D25`; three or more in a row are joined up."""
+    runs: list[list[str]] = []
+    for label in labels:
+        if runs and _follows(runs[-1][-1], label):
+            runs[-1].append(label)
+        else:
+            runs.append([label])
+    parts: list[str] = []
+    for run in runs:
+        parts += [f"{run[0]} to {run[-1]}"] if len(run) > 2 else run
+    return joined(tuple(parts))
+
+
+def _follows(before: str, label: str) -> bool:
+    one, other = (re.fullmatch(r"(.*?)(\d+)", text) for text in (before, label))
+    if one is None or other is None or one[1] != other[1]:
+        return False
+    return int(other[2]) == int(one[2]) + 1
 
 
 def ballast_kg(book: Book, gust_m_per_s: float) -> float:

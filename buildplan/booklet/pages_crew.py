@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from buildplan.booklet.book import Book
 from buildplan.booklet.cautions import CHOKING_HAZARD, CHOKING_SIGNAL, CHOKING_WORDS, LATEX_WORDS
+from buildplan.booklet.crew_words import joints_words
 from buildplan.booklet.flow import (
     Block,
     Boxed,
@@ -24,7 +25,7 @@ from buildplan.booklet.pages_crew_place import after, arriving
 from buildplan.booklet.pages_gauges import gauges_within
 from buildplan.booklet.paper import Paper, landscape
 from buildplan.booklet.press import HEADING, LEAD, Leaf, Press, plain, strong
-from buildplan.booklet.words import joined, minutes_words, weight_words
+from buildplan.booklet.words import minutes_words, weight_words
 from buildplan.design.measures import size_words
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.joint_map import joint_map
@@ -96,7 +97,7 @@ def front(book: Book, work: Sequence[Job]) -> list[Block]:
         f"{strong(size)} wide, high, deep; {strong(weight_words(facts.mass_kg))} (estimates)",
         f"{strong(str(facts.crew))} people, about "
         f"{strong(minutes_words(facts.crew_minutes))} of practised work (estimate)",
-        f"Stands on {strong(joined(book.shape.standing.feet))}",
+        f"Stands on {strong(joints_words(book.shape.standing.feet))}",
     ]
     box = Boxed(
         (

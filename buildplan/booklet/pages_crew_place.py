@@ -10,6 +10,7 @@ from buildplan.booklet.crew_words import (
     ballast_kg,
     balloon_words,
     bulk_words,
+    joints_words,
     mass_words,
     speed_words,
 )
@@ -23,7 +24,6 @@ from buildplan.booklet.flow import (
 from buildplan.booklet.packing import Bag
 from buildplan.booklet.placing import poses
 from buildplan.booklet.press import plain, strong
-from buildplan.booklet.words import joined
 from buildplan.design.measures import size_words
 
 # Speeds that ballast is told for; outdoors the ends of Beaufort 2 and 3 (mean speeds: gusts run
@@ -53,7 +53,7 @@ def arriving(book: Book, packed: Sequence[Bag]) -> list[Block]:
     )
     measured = tuple((name, "", "", "", "") for name in OPENINGS)
     bulk = bulk_words(sum(bag.bulk_m3 for bag in packed), units)
-    feet = joined(book.shape.standing.feet)
+    feet = joints_words(book.shape.standing.feet)
     return [
         heading("Does it fit? Measure on arrival, before a bag is opened"),
         Grid(

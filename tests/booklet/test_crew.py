@@ -14,7 +14,7 @@ import pytest
 
 from buildplan.booklet.book import Book, gather_book
 from buildplan.booklet.crew_times import timed_jobs
-from buildplan.booklet.crew_words import ballast_kg
+from buildplan.booklet.crew_words import ballast_kg, joints_words
 from buildplan.booklet.editions import print_booklet
 from buildplan.booklet.jobs import jobs
 from buildplan.booklet.packing import bags
@@ -178,3 +178,8 @@ def test_large_print_is_large_and_gauges_stay_true(book: Book) -> None:
     assert text_pages
     for page in text_pages:
         assert min(sizes_of_type(page)) >= 16 - 1e-6
+
+
+def test_joints_in_a_row_are_told_in_few_words() -> None:
+    assert joints_words(("A24", "A25", "A26", "D1", "D2", "v")) == "A24 to A26, D1, D2 and v"
+    assert joints_words(("A9", "A10", "A11", "B12")) == "A9 to A11 and B12"
