@@ -24,7 +24,7 @@ from buildplan.booklet.step_pictures import StepPictures, first_moves, step_pict
 from buildplan.drawing.marks import Picture
 from buildplan.sequence.model import Stage, Step
 
-TEXT_SHARE = 0.5
+TEXT_SHARES = (0.5, 0.56, 0.62, 0.68)
 COLUMN_GAP = 14.0
 LEAST_HEIGHT, MOST_HEIGHT = 132.0, 200.0
 GAP = 8.0
@@ -119,9 +119,16 @@ def heading_width(book: Book) -> float:
     return book.paper.measure - NUMBER_WIDTH - LINK_WIDTH
 
 
-def _wide_columns(book: Book) -> tuple[float, float]:
-    words_width = book.paper.measure * TEXT_SHARE
-    return words_width, book.paper.measure - words_width - COLUMN_GAP
+def _wide_columns(book: Book, step: Step) -> tuple[float, float]:
+    """Widths of the words and of what is to be ticked beside them, such that they take least
+    height together; as even as that allows."""
+
+    def widths(share: float) -> tuple[float, float]:
+        words_width = book.paper.measure * share
+        return words_width, book.paper.measure - words_width - COLUMN_GAP
+
+    share = min(TEXT_SHARES, key=lambda share: max(_heights(book, step, *widths(share))))
+    return widths(share)
 
 
 def _room(book: Book) -> float:
@@ -130,7 +137,7 @@ def _room(book: Book) -> float:
 
 def _picture_height(book: Book, group: Sequence[Step]) -> float:
     """The height of pictures with which a group of steps fits one page."""
-    words = sum(max(_heights(book, step, *_wide_columns(book))) for step in group)
+    words = sum(max(_heights(book, step, *_wide_columns(book, step))) for step in group)
     gaps = len(group) * (HEADING.leading + 2 * GAP + BLOCK_GAP)
     fits = (_room(book) - words - gaps) / len(group)
     return float(min(max(fits, LEAST_HEIGHT), MOST_HEIGHT))
@@ -148,7 +155,7 @@ def _block(book: Book, step: Step, closeups: Closeups, height: float, moves: boo
         width = measure - pictures.placed[0].picture.width - COLUMN_GAP
         widths = (width, width)
     else:
-        widths = _wide_columns(book)
+        widths = _wide_columns(book, step)
     words_height, ticks_height = _heights(book, step, *widths)
     heading_height = paragraph_height(plain(step.title), HEADING, heading_width(book))
     return Block(
