@@ -52,6 +52,7 @@ from buildplan.booklet.step_drawings import step_drawings
 from buildplan.booklet.verifying import verified_lines, verify
 from buildplan.booklet.watching import Glance, preview_path, saves
 from buildplan.booklet.watching import watch as watch_design
+from buildplan.design.beginnings import PIECES, TALL, USUAL_GAUGE, Wish
 from buildplan.design.event import EVENT_SUFFIX, read_event
 from buildplan.design.measures import Units, parse_speed, size_words
 from buildplan.design.problems import (
@@ -62,7 +63,7 @@ from buildplan.design.problems import (
 )
 from buildplan.design.reading import read_brand, read_design
 from buildplan.design.schema import design_schema, event_schema
-from buildplan.design.starting import PIECES, USUAL_GAUGE, Wish, design_text, file_stem
+from buildplan.design.starting import design_text, file_stem
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.forms import FORMS
 from buildplan.drawing.marks import Picture
@@ -491,7 +492,9 @@ def new(
     units: Annotated[UnitsName | None, typer.Option(help="Inches or centimetres.")] = None,
     size: Annotated[
         float | None,
-        typer.Option(help="About how wide (an arch: how high) it is.", show_default=False),
+        typer.Option(
+            help="About how wide it is (an arch, a column: how high).", show_default=False
+        ),
     ] = None,
     gauge: Annotated[
         float | None, typer.Option(help="What its links are sized to.", show_default=False)
@@ -529,7 +532,7 @@ def new(
     measure = asked(units, "Inches or centimetres (in, cm)", "in", value_proc=_one_of(["in", "cm"]))
     unit: Units = "cm" if measure == "cm" else "in"
     gauge = asked(gauge, f"Links sized to ({unit})", USUAL_GAUGE[unit])
-    across = "high" if piece == "arch" else "wide"
+    across = "high" if piece in TALL else "wide"
     wide = asked(size, f"About how {across} ({unit}; 0 for the usual)", 0.0, type=float)
     named = asked(colours, "Colours of long chains, braces, locks", "deep blue, ivory, ivory")
     wish = Wish(name, piece, unit, points, wide or None, gauge, tuple(named.split(",")))
