@@ -13,7 +13,8 @@ from pathlib import Path
 import pytest
 
 from buildplan.cli import main
-from buildplan.design.starting import Wish, design_text
+from buildplan.design.beginnings import Wish
+from buildplan.design.starting import design_text
 
 DESIGNS = Path(__file__).parent.parent / "designs"
 FRAME, STAR, GATE = (
@@ -102,7 +103,7 @@ def test_new_does_not_overwrite(call, tmp_path: Path) -> None:
 
 def test_new_says_what_can_be_had(call, tmp_path: Path) -> None:
     target = tmp_path / "x.yaml"
-    status, _, messages = call("new", "X", "--piece", "wall", "--usual", "--out", target)
+    status, _, messages = call("new", "X", "--piece", "tower", "--usual", "--out", target)
     assert status == 2
     assert "star, ring, frame, arch" in " ".join(messages.replace("│", " ").split())
     assert not target.exists()
