@@ -148,7 +148,7 @@ def _practice(book: Book, made: Practice) -> list[Block]:
     return [
         *beside(book.paper, words, [Shown(picture)], 0.6),
         heading("Steps"),
-        Items(steps, ticked=True),
+        Items(steps, ticked=True, gap=1.5),
         Words(f"Shown and done. Trainee {LINE}  Trainer {LINE}  Date ________"),
     ]
 
