@@ -21,8 +21,7 @@ from buildplan.sequence.model import Kind, Stage, Step
 
 # A first build takes about twice as long (from memory).
 BEGINNER = 2.0
-PICTURE_HEIGHT = 112.0
-PICTURE_SHARE = 0.58
+WORDS_SHARE = 0.54  # leaves hand moves the width to be at their own size
 ON_THE_PIECE = frozenset({Kind.BRACE, Kind.SINGLE, Kind.JOIN, Kind.LOCK})
 LINE = "_" * 24
 
@@ -78,8 +77,7 @@ def _lesson(book: Book, lesson: Lesson, pictures: Sequence[Picture]) -> tuple[Bl
     ]
     if not pictures:
         return (*words[:-1], replace_after(words[-1], 14))
-    scale = min(1.0, *(PICTURE_HEIGHT / picture.height for picture in pictures))
-    return beside(book.paper, words, [Shown(picture, scale) for picture in pictures], PICTURE_SHARE)
+    return beside(book.paper, words, [Shown(picture) for picture in pictures], WORDS_SHARE)
 
 
 def replace_after(block: Block, after: float) -> Block:
