@@ -1,0 +1,377 @@
+"""Rules that research on assembly instructions gives, measured on every shipped design.
+
+The rules: Agrawala, Phan, Heiser, Haymaker, Klingner, Hanrahan, Tversky, "Designing Effective
+Step-By-Step Assembly Instructions", ACM TOG (SIGGRAPH) 2003; Heiser, Tversky, Agrawala,
+Hanrahan, "Cognitive Design Principles for Visualizations", CogSci 2003; Novick and Morse,
+Memory & Cognition 28(7), 2000; Tang et al., CHI 2003; Richardson et al. 2004, 2006; IEC/IEEE
+82079-1. They name no figures: every threshold here is our own. Contrast is that of WCAG 2.2,
+success criterion 1.4.3.
+"""
+
+from __future__ import annotations
+
+import ctypes
+import io
+import re
+from collections import Counter
+from collections.abc import Iterator
+from itertools import combinations
+from statistics import median
+
+import numpy as np
+import pikepdf
+import pypdfium2
+import pypdfium2.raw as pdfium
+import pytest
+import shipped
+from shapely.geometry import Point, box
+from shapely.strtree import STRtree
+
+from buildplan.booklet.book import NEW_PARTS
+from buildplan.booklet.closeups import ON_THE_PIECE, plan_closeups, step_joints, view_changes
+from buildplan.booklet.step_blocks import Group, laid_out, paragraphs, ticks
+from buildplan.drawing.camera import CAMERAS, angle_between_deg
+from buildplan.drawing.colours import contrast
+from buildplan.drawing.labels import DOT_RADIUS, TIE_RADIUS, label_boxes
+from buildplan.drawing.looks import look_marks
+from buildplan.drawing.marks import Circle, Inset, Look, Mark, Picture, Polyline, Stamp
+from buildplan.drawing.sight import sight_of
+from buildplan.drawing.viewpoint import UNSAID_DEG
+from buildplan.sequence.model import Kind
+
+SEEN = 0.8
+TEXT_PT, PICTURE_PT = 10.0, 8.0
+LEAST_CONTRAST = 4.5
+
+on_paper = pytest.mark.parametrize(("name", "paper"), shipped.ON_PAPER)
+of_each = pytest.mark.parametrize("name", shipped.SHIPPED)
+
+
+def pages(name: str, paper: str) -> list[Group]:
+    """The step pages as they are laid out."""
+    return laid_out(shipped.book_of(name, paper), shipped.closeups_of(name))
+
+
+# -- one order, each step whole ------------------------------------------------------------
+
+
+@on_paper
+def test_steps_are_numbered_without_gaps_and_each_is_on_one_page(name: str, paper: str) -> None:
+    printed = [block.step.number for page in pages(name, paper) for block in page.blocks]
+    assert printed == list(range(1, len(shipped.book_of(name).steps) + 1))
+
+
+@on_paper
+def test_every_step_has_words_a_picture_and_a_check_on_its_page(name: str, paper: str) -> None:
+    book = shipped.book_of(name, paper)
+    page_of: dict[int, set[int]] = {}
+    for at in shipped.pictures(name, paper):
+        for number in re.findall(r"\b[Ss]tep (\d+)\b", at.picture.alt.split(".")[0]):
+            page_of.setdefault(int(number), set()).add(at.page)
+    with pypdfium2.PdfDocument(shipped.printed(name, paper)) as pdf:
+        texts = [" ".join(page.get_textpage().get_text_range().split()) for page in pdf]
+    for step in book.steps:
+        words = (f"{step.number} {step.title}", " ".join(step.text.split()[:6]), step.check)
+        with_picture = [texts[number - 1] for number in page_of[step.number]]
+        assert any(all(each in text for each in words) for text in with_picture)
+        assert ticks(step)[-1].endswith(step.check.split()[-1])
+        assert paragraphs(book, step)
+
+
+@on_paper
+def test_a_step_and_what_is_done_with_it_share_a_page(name: str, paper: str) -> None:
+    for page in pages(name, paper):
+        here = {block.step.number for block in page.blocks}
+        for block in page.blocks:
+            assert block.step.taken_with is None or block.step.taken_with in here
+
+
+@of_each
+def test_braces_come_in_order_one_group_after_the_other(name: str) -> None:
+    book = shipped.book_of(name)
+    brings = {link: brace.number for brace in book.framework.braces for link in brace.links}
+    tied = [brings[link] for step in book.steps if step.kind is Kind.BRACE for link in step.links]
+    assert [brace for brace, _ in Counter(tied).items()] == sorted(set(tied))
+    assert tied == sorted(tied)
+
+
+@of_each
+def test_few_new_parts_and_few_kinds_of_step(name: str, record_property) -> None:
+    """More new parts than the edition's limit confuse; very many steps tire. The median and the
+    number of kinds are reported (`pytest --junitxml`, and tests/bench/plan_figures.py)."""
+    book = shipped.book_of(name)
+    links = {kind.key for kind in book.framework.balloons.values() if kind.kind == "link"}
+    on_piece = [step for step in book.steps if step.kind in ON_THE_PIECE]
+    new = [
+        sum(count for key, count in step.adds.items() if key in links)
+        for step in on_piece
+        if step.kind is not Kind.LOCK
+    ]
+    assert max(new) <= NEW_PARTS[book.edition]
+    assert all(len(step.turns) <= NEW_PARTS[book.edition] for step in on_piece)
+    record_property("median_new_parts", median(new))
+    record_property("kinds_of_step", len({step.kind for step in book.steps}))
+
+
+# -- the work is seen ----------------------------------------------------------------------
+
+
+@of_each
+def test_new_balloons_and_tied_joints_are_seen(name: str) -> None:
+    """Every balloon that a step on the piece adds is new in a close-up of it that shows at
+    least 0.8 of what is new, and every joint tied is seen there, with its label."""
+    book = shipped.book_of(name)
+    for step in (s for s in book.steps if s.kind in ON_THE_PIECE):
+        links: set[str] = set()
+        locks: set[str] = set()
+        joints: set[str] = set()
+        for closeup in shipped.closeups_of(name)[step.number]:
+            sight = sight_of(closeup.work.scene, closeup.camera, closeup.work.joints)
+            assert sight.share >= SEEN, f"step {step.number}, {closeup.title}: {sight.share:.2f}"
+            assert sight.joints_share == 1, f"step {step.number}, {closeup.title}"
+            links |= closeup.work.scene.new_links
+            locks |= closeup.work.scene.new_locks
+            joints |= set(closeup.work.joints)
+        assert set(step.links) <= links
+        assert set(step.locks) <= locks
+        assert joints == set(step_joints(step))
+
+
+@of_each
+def test_what_stands_is_never_left_out(name: str) -> None:
+    """Context: a close-up has everything about its joints that earlier steps brought."""
+    book = shipped.book_of(name)
+    before: set[str] = set()
+    for step in book.steps:
+        if step.kind in ON_THE_PIECE:
+            for closeup in shipped.closeups_of(name)[step.number]:
+                assert before <= closeup.work.scene.done_links | closeup.work.scene.new_links
+        before |= {link for op in step.operations if op.adds for link in op.links}
+
+
+@of_each
+def test_views_change_seldom_and_each_turned_one_says_so(name: str, record_property) -> None:
+    closeups = [c for each in shipped.closeups_of(name).values() for c in each]
+    changes = view_changes(closeups)
+    record_property("view_changes", changes)
+    # a view serves eight pictures on average, or more
+    assert changes <= len(closeups) / 7
+    turned = [c for c in closeups if angle_between_deg(CAMERAS["front"], c.camera) > UNSAID_DEG]
+    printed = [
+        at.picture for at in shipped.pictures(name) if at.picture.alt.startswith("Close-up of step")
+    ]
+    assert len(printed) == len(closeups)
+    blocks = [p for p in printed if any(_is_viewpoint(mark) for mark in p.marks)]
+    assert len(blocks) == len(turned)
+    for picture in blocks:
+        assert re.search(r"seen from (the (left|right|back)|above|below)", picture.alt)
+
+
+def _is_viewpoint(mark: Mark) -> bool:
+    if not isinstance(mark, Inset):
+        return False
+    return sum(isinstance(inner, Polyline) for inner in mark.picture.marks) >= 2
+
+
+# -- labels --------------------------------------------------------------------------------
+
+
+def dots(picture: Picture) -> list[Circle]:
+    """The joint dots of a close-up, without the marks in their middles."""
+    return [
+        mark
+        for mark in picture.marks
+        if isinstance(mark, Circle) and mark.radius in (DOT_RADIUS, TIE_RADIUS)
+    ]
+
+
+@on_paper
+def test_labels_cover_neither_one_another_nor_the_edge(name: str, paper: str) -> None:
+    for at in shipped.pictures(name, paper):
+        picture = at.picture
+        boxes = [box(*b) for each in label_boxes(picture).values() for b in each]
+        frame = box(-0.01, -0.01, picture.width + 0.01, picture.height + 0.01)
+        assert all(frame.contains(b) for b in boxes), picture.alt
+        if not boxes:
+            continue
+        tree = STRtree(boxes)
+        for one, other in tree.query(boxes).T:
+            if one < other:
+                assert boxes[one].intersection(boxes[other]).area < 0.05, picture.alt
+
+
+@on_paper
+def test_every_wanted_label_is_there_and_covers_no_joint(name: str, paper: str) -> None:
+    book = shipped.book_of(name, paper)
+    found: Counter[int] = Counter()
+    for at in shipped.pictures(name, paper):
+        match = re.match(r"Close-up of step (\d+)", at.picture.alt)
+        if not match:
+            continue
+        number = int(match[1])
+        closeup = shipped.closeups_of(name)[number][found[number]]
+        found[number] += 1
+        boxes = label_boxes(at.picture)
+        assert set(closeup.work.joints) <= set(boxes), at.picture.alt
+        assert len(dots(at.picture)) == len(closeup.work.joints)
+        for text, placed in boxes.items():
+            for dot in dots(at.picture):
+                clear = Point(dot.centre).distance(box(*placed[0])) > dot.radius - 0.01
+                assert clear, f"{text} in: {at.picture.alt}"
+    assert set(found) == {step.number for step in book.steps if step.kind in ON_THE_PIECE}
+
+
+@on_paper
+def test_pictures_keep_to_the_type_area_and_off_one_another(name: str, paper: str) -> None:
+    sheet = shipped.book_of(name, paper).paper
+    area = box(sheet.left - 1, sheet.bottom - 1, sheet.right + 1, sheet.top + 25)
+    by_page: dict[int, list[object]] = {}
+    for at in shipped.pictures(name, paper):
+        wide, high = at.picture.width * at.scale, at.picture.height * at.scale
+        if (wide, high) == (sheet.width, sheet.height):
+            continue  # a gauge page is one picture
+        here = box(at.x, at.y, at.x + wide, at.y + high)
+        assert area.contains(here), f"page {at.page}: {at.picture.alt}"
+        by_page.setdefault(at.page, []).append(here)
+    for page, boxes in by_page.items():
+        for one, other in combinations(boxes, 2):
+            assert one.intersection(other).area < 1, f"pictures overlap on page {page}"
+
+
+# -- type and contrast ---------------------------------------------------------------------
+
+
+def type_sizes(page: pikepdf.Page) -> Iterator[tuple[bool, float]]:
+    """Of every text-showing operator: whether it is in a picture, and the size of its type in
+    points, as the text and transformation matrices make it (ISO 32000-1, 9.4.4)."""
+    matrix, stack, figure, size, text = np.eye(3), [], False, 0.0, np.eye(3)
+    for instruction in pikepdf.parse_content_stream(page):
+        operator, operands = str(instruction.operator), instruction.operands
+        if operator == "q":
+            stack.append((matrix, size))
+        elif operator == "Q":
+            matrix, size = stack.pop()
+        elif operator in ("cm", "Tm"):
+            a, b, c, d, e, f = (float(v) for v in operands)
+            made = np.array([[a, b, 0], [c, d, 0], [e, f, 1]])
+            if operator == "cm":
+                matrix = made @ matrix
+            else:
+                text = made
+        elif operator == "BT":
+            text = np.eye(3)
+        elif operator == "Tf":
+            size = float(operands[1])
+        elif operator == "BDC":
+            figure = str(operands[0]) == "/Figure"
+        elif operator == "EMC":
+            figure = False
+        elif operator in ("Tj", "TJ"):
+            yield figure, size * float(np.hypot(*(text @ matrix)[1, :2]))
+
+
+@on_paper
+def test_type_is_large_enough(name: str, paper: str) -> None:
+    with pikepdf.open(io.BytesIO(shipped.printed(name, paper))) as pdf:
+        for number, page in enumerate(pdf.pages, start=1):
+            for figure, size in type_sizes(page):
+                least = PICTURE_PT if figure else TEXT_PT
+                assert size >= least - 1e-6, f"page {number}: {size:.1f} pt"
+
+
+def hexed(r: int, g: int, b: int) -> str:
+    return f"#{r:02X}{g:02X}{b:02X}"
+
+
+def texts_taken_off(page: pypdfium2.PdfPage) -> list[tuple[tuple[float, ...], str]]:
+    """Take every line of text off a page; the box and the colour of each."""
+    found = []
+    lines = [o for o in page.get_objects(max_depth=1) if o.type == pdfium.FPDF_PAGEOBJ_TEXT]
+    for line in lines:
+        mode = pdfium.FPDFTextObj_GetTextRenderMode(line.raw)
+        if mode == pdfium.FPDF_TEXTRENDERMODE_FILL:
+            r, g, b, a = (ctypes.c_uint() for _ in range(4))
+            assert pdfium.FPDFPageObj_GetFillColor(line.raw, r, g, b, a)
+            found.append((line.get_bounds(), hexed(r.value, g.value, b.value)))
+            page.remove_obj(line)
+    return found
+
+
+@of_each
+def test_text_stands_out_from_its_ground(name: str) -> None:
+    """WCAG 2.2, success criterion 1.4.3: 4.5:1, against what lies under the letters once they
+    are taken off the page (the median of the pixels there; halos stay on)."""
+    scale = 2
+    with pypdfium2.PdfDocument(shipped.printed(name)) as pdf:
+        for number in range(len(pdf)):
+            page = pdf[number]
+            height = page.get_height()
+            lines = texts_taken_off(page)
+            image = np.asarray(page.render(scale=scale).to_pil().convert("RGB"))
+            for (left, low, right, high), colour in lines:
+                rows = slice(int((height - high) * scale), int((height - low) * scale) + 1)
+                columns = slice(int(left * scale), int(right * scale) + 1)
+                ground = image[rows, columns].reshape(-1, 3)
+                if not len(ground):
+                    continue
+                middle = hexed(*(int(v) for v in np.median(ground, axis=0)))
+                ratio = contrast(colour, middle)
+                assert ratio >= LEAST_CONTRAST, f"page {number + 1}: {colour} on {middle}"
+
+
+def inks(look: Look) -> tuple[set[str], set[str]]:
+    """Fills and lines of a look."""
+    marks = look_marks(look)
+    return (
+        {mark.ink.fill for mark in marks if mark.ink.fill},
+        {mark.ink.stroke for mark in marks if mark.ink.stroke},
+    )
+
+
+@of_each
+def test_what_stands_is_quieter_than_what_is_new(name: str) -> None:
+    """On paper white: lines of what stands have less contrast than those of any new balloon,
+    and each balloon's fillings have less as it stands than when it was new."""
+    looks = {
+        mark.look
+        for at in shipped.pictures(name)
+        if at.picture.alt.startswith(("Close-up of step", "Step "))
+        for mark in at.picture.marks
+        if isinstance(mark, Stamp)
+    }
+    lines = {
+        state: [
+            max(contrast(line, "#FFFFFF") for line in found)
+            for look in looks
+            if look.state == state and look.form in ("link", "round") and (found := inks(look)[1])
+        ]
+        for state in ("new", "done", "outline")
+    }
+    assert max(lines["done"] + lines["outline"]) < 0.75 * min(lines["new"])
+    for colour in {look.colour for look in looks}:
+        fills = {
+            state: max(
+                (
+                    contrast(fill, "#FFFFFF")
+                    for look in looks
+                    if look.colour == colour and look.state == state and look.form == "body"
+                    for fill in inks(look)[0]
+                ),
+                default=None,
+            )
+            for state in ("new", "done")
+        }
+        if None not in fills.values():
+            assert fills["done"] < fills["new"]
+
+
+def test_new_parts_limit_is_known_for_every_edition() -> None:
+    assert all(limit > 0 for limit in NEW_PARTS.values())
+
+
+def test_closeups_are_the_same_on_any_paper() -> None:
+    name = shipped.SHIPPED[0]
+    one, other = (plan_closeups(shipped.book_of(name, paper)) for paper in ("a4", "letter"))
+    assert [c.camera for each in one.values() for c in each] == [
+        c.camera for each in other.values() for c in each
+    ]
