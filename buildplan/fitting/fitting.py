@@ -35,8 +35,8 @@ GAUGES_IN = (8.0, 6.0, 5.0)
 COURSES, IMPROVED = 12, 3
 # changes tried on each of the best courses, and balloons solved in trying more on the best two
 # while they are not close enough
-TRIES_EACH, LINKS_MORE = 8, 9_000
-CLOSE_ENOUGH = 0.17  # score
+TRIES_EACH, LINKS_MORE = 8, 5_000
+VERY_CLOSE, CLOSE_ENOUGH = 0.10, 0.17  # scores
 LEAST_PART_LINKS = 1.5  # of outline in each repeated part of a course
 UPRIGHT_DEG = 4.0
 LARGER = (1.25, 1.5, 2.0, 2.5, 3.0)  # heights tried where none fits at the one asked for
@@ -97,7 +97,10 @@ def fit_with(outline: Outline, gauge_in: float) -> tuple[Solved, ...]:
         courses = search_courses(outline, symmetry, gauges.sizes, COURSES)
         solved += [one for course in courses if (one := solve(task, course)) is not None]
     solved.sort(key=lambda one: one.score)
-    improved = [improve(one, TRIES_EACH) for one in solved[:IMPROVED]]
+    best = solved[:IMPROVED]
+    if best and best[0].score <= VERY_CLOSE:
+        return tuple(best)
+    improved = [improve(one, TRIES_EACH) for one in best]
     improved.sort(key=lambda one: one.score)
     if improved and improved[0].score > CLOSE_ENOUGH:
         improved = [improve(one, LINKS_MORE // len(one.framework.links)) for one in improved[:2]]
