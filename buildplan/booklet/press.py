@@ -10,6 +10,7 @@ import io
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
+from functools import lru_cache
 from xml.sax.saxutils import escape
 
 from reportlab.lib.enums import TA_RIGHT
@@ -61,6 +62,7 @@ def page_name(number: int) -> str:
     return f"page {number}"
 
 
+@lru_cache(maxsize=4096)
 def paragraph_height(markup: str, style: ParagraphStyle, width: float) -> float:
     """Height of a paragraph set to `width`."""
     register_fonts()

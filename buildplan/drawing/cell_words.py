@@ -6,10 +6,15 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
+from functools import cached_property
+
+import numpy as np
+import numpy.typing as npt
 
 from buildplan.drawing.line_art import between
 from buildplan.drawing.marks import Point
 
+FloatArray = npt.NDArray[np.float64]
 Box = tuple[float, float, float, float]  # left, foot, right, top
 HALF_HEIGHT = 5.0  # of a word of 8 pt with its frame
 OFFSETS = (0.0, 3.0, 9.0, 18.0)  # bare paper between a balloon and its word
@@ -33,6 +38,13 @@ class Clutter:
     boxes: tuple[Box, ...]
     bodies: tuple[Body, ...]
     size: tuple[float, float]
+
+    @cached_property
+    def lines(self) -> tuple[FloatArray, FloatArray, FloatArray]:
+        """The bodies' starts (n, 2), their runs from there (n, 2), their halves (n,)."""
+        starts = np.array([body.start for body in self.bodies], dtype=float)
+        finishes = np.array([body.finish for body in self.bodies], dtype=float)
+        return starts, finishes - starts, np.array([body.half for body in self.bodies])
 
     def with_box(self, box: Box) -> Clutter:
         """The same with one more box."""
@@ -88,11 +100,21 @@ def _covered(box: Box, clutter: Clutter) -> float:
         tall = min(box[3], other[3]) - max(box[1], other[1]) + 2
         if wide > 0 and tall > 0:
             cost += 100 + wide * tall
-    for body in clutter.bodies:
-        for point in _sampled(box):
-            cost += max(0.0, body.half + 1 - gap(point, body.start, body.finish))
+    cost += _over_bodies(box, clutter)
     width, height = clutter.size
     return cost + 50 * max(0.0, 1 - box[0], 1 - box[1], box[2] + 1 - width, box[3] + 1 - height)
+
+
+def _over_bodies(box: Box, clutter: Clutter) -> float:
+    """How deep points of a box lie in bodies, together."""
+    if not clutter.bodies:
+        return 0.0
+    starts, runs, halves = clutter.lines
+    from_start = np.array(_sampled(box))[:, None] - starts
+    along = np.sum(from_start * runs, axis=2) / np.maximum(np.sum(runs**2, axis=1), 1e-12)
+    away = from_start - np.clip(along, 0, 1)[:, :, None] * runs
+    depth = halves + 1 - np.sqrt(np.sum(away**2, axis=2))
+    return float(np.sum(np.maximum(depth, 0.0)))
 
 
 def _sampled(box: Box) -> Sequence[Point]:

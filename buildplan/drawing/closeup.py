@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from functools import cached_property
 
 import numpy as np
 
@@ -71,11 +72,15 @@ class Work:
     scene: Scene
     joints: tuple[str, ...]
 
+    @cached_property
+    def look(self) -> _Looking:
+        """What cameras show of it."""
+        return _Looking(self.scene, self.joints)
+
 
 def shown_by_one(work: Work) -> bool:
     """Whether there is one camera that shows enough of the work and every joint apart."""
-    look = _Looking(work.scene, work.joints)
-    return any(_serves(look.at(camera)) for camera in _cameras_about(CAMERAS["front"]))
+    return any(_serves(work.look.at(camera)) for camera in _cameras_about(CAMERAS["front"]))
 
 
 def fewest_cameras(works: Sequence[Work]) -> tuple[Camera | None, ...]:
@@ -96,13 +101,12 @@ def fewest_cameras(works: Sequence[Work]) -> tuple[Camera | None, ...]:
 
     candidates = _cameras_about(CAMERAS["front"])
     for work in works:
-        look = _Looking(work.scene, work.joints)
-        serving = [camera for camera in run if _serves(look.at(camera))]
+        serving = [camera for camera in run if _serves(work.look.at(camera))]
         if serving:
             run, length = serving, length + 1
             continue
         end_run()
-        run = [camera for camera in candidates if _serves(look.at(camera))]
+        run = [camera for camera in candidates if _serves(work.look.at(camera))]
         length = 1
         if not run:
             found.append(None)
