@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Mapping, Sequence
 
 from buildplan.design.mistake import Mistake, Path, key_in_words, listed, one_of, shown
 from buildplan.design.salvage import list_in, mapping_in
 
 AT: Path = ("build", "graph")
+# what separates joints where steps list them
+_AMBIGUOUS = re.compile(r"[\s,;:#–-]")
 
 
 def check_graph(graph: Mapping[str, object]) -> Iterator[Mistake]:
@@ -16,6 +19,12 @@ def check_graph(graph: Mapping[str, object]) -> Iterator[Mistake]:
     for i, label in enumerate(list_in(graph.get("joints"))):
         if not isinstance(label, str):
             continue
+        if _AMBIGUOUS.search(label):
+            yield Mistake(
+                (*AT, "joints", i),
+                f"the joint {shown(label)} would be misread in the rows of the steps",
+                "name joints by letters and digits alone, such as A1",
+            )
         if label in joints:
             yield Mistake(
                 (*AT, "joints", i),

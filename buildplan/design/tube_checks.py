@@ -162,6 +162,15 @@ def _check_course(
                 f"let the {side} side advance further: add straight cells",
             )
             return
+    if part.closed:
+        for cell in counts:
+            if cell.outer >= outer or cell.inner >= inner:
+                yield Mistake(
+                    at,
+                    f"one cell [{cell.outer}, {cell.inner}] takes a closed side all the way round",
+                    "let other cells advance on both sides too: add straight cells",
+                )
+                return
     if part.closed and tube.right("long", "brace"):
         lengths = _side_lengths(part, balloons, colour_pattern)
         if lengths is not None:
