@@ -7,7 +7,17 @@ from pathlib import Path
 
 import pytest
 
-ORDER = ["design", "framework", "shape", "sequence", "drawing", "fitting", "booklet", "cli"]
+ORDER = [
+    "design",
+    "framework",
+    "shape",
+    "sequence",
+    "drawing",
+    "fitting",
+    "booklet",
+    "commands",
+    "cli",
+]
 PACKAGE = Path(__file__).parent.parent / "buildplan"
 MODULES = sorted(PACKAGE.rglob("*.py"))
 

@@ -69,6 +69,9 @@ TOOLS: Sequence[str] = (
     "Bags for waste latex, tied shut, out of the reach of children",
 )
 
+# chains told one by one on the page that explains the words
+MOST_CHAINS = 8
+
 
 def cover(book: Book) -> Leaf:
     """The cover: name, picture, and the figures a builder asks for first."""
@@ -196,7 +199,7 @@ def reading_guide(book: Book) -> Leaf:
                 - 3
             )
         y = press.paragraph("Chains and joints", right_x, y - 8, right_width, HEADING, "H2") - 4
-        for long in book.framework.chains:
+        for long in book.framework.chains[:MOST_CHAINS]:
             count = len(long.chain.links)
             joints = f"{long.chain.joints[0]} to {long.chain.joints[-1]}"
             kind = "ring" if long.chain.closed else "chain"
@@ -211,6 +214,10 @@ def reading_guide(book: Book) -> Leaf:
                 )
                 - 2
             )
+        more = len(book.framework.chains) - MOST_CHAINS
+        if more > 0:
+            words = f"and {more} more; the steps name each, and the joint map shows them"
+            y = press.paragraph(words, right_x, y, right_width, BODY) - 2
         y = press.paragraph("Pictures", right_x, y - 8, right_width, HEADING, "H2") - 4
         press.bullets(
             (

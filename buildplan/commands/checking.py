@@ -1,0 +1,173 @@
+"""Commands that check a design and tell its steps and times."""
+
+from __future__ import annotations
+
+import json
+from datetime import datetime
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from buildplan.booklet.facts import examination_as_json, facts_as_json, problem_as_json
+from buildplan.booklet.report import check_report, steps_report
+from buildplan.booklet.watching import Glance, preview_path, saves
+from buildplan.booklet.watching import watch as watch_design
+from buildplan.commands.app import (
+    DesignArgument,
+    JsonOption,
+    app,
+    errors,
+)
+from buildplan.commands.files import (
+    ProblemsFoundError,
+    asked,
+    book_of,
+    write_whole,
+)
+from buildplan.design.measures import parse_speed
+from buildplan.design.problems import (
+    DesignProblemsError,
+    in_words,
+)
+from buildplan.design.schema import design_schema, event_schema
+from buildplan.drawing.png import picture_png
+from buildplan.sequence.exchange import steps_as_json
+from buildplan.sequence.tell_times import start_lines, steps_with_times, timetable_lines
+from buildplan.sequence.time_log import TimeLogError, labour_lines, learn_minutes
+from buildplan.sequence.timetable import crew_of, latest_starts, timetable
+from buildplan.shape.constants import CONSTANTS
+
+
+@app.command()
+def check(
+    design: DesignArgument,
+    as_json: JsonOption = False,
+    gust: Annotated[
+        str | None,
+        typer.Option(
+            help="A gust that ballast is to hold: 25km/h, 15mph or 7m/s.", show_default=False
+        ),
+    ] = None,
+    watch: Annotated[
+        bool,
+        typer.Option(
+            "--watch", help="Look again at each save, and draw a preview; Ctrl-C ends it."
+        ),
+    ] = False,
+) -> None:
+    """Count the balloons, find the shape, and say whether it closes and stands."""
+    if watch:
+        if as_json or gust is not None:
+            raise typer.BadParameter("--watch goes without --json and --gust")
+        _watch(design)
+        return
+    gust_m_per_s = asked(parse_speed, gust) if gust is not None else None
+    try:
+        book = book_of(design, gust_m_per_s=gust_m_per_s)
+    except DesignProblemsError as error:
+        if not as_json:
+            raise
+        listed = [problem_as_json(p) | {"text": in_words(p, str(design))} for p in error.problems]
+        typer.echo(json.dumps({"name": error.name, "problems": listed}, indent=2))
+        raise ProblemsFoundError from error
+    if as_json:
+        facts = facts_as_json(book.facts) | examination_as_json(book.examination)
+        typer.echo(json.dumps(facts, indent=2, ensure_ascii=False))
+    else:
+        typer.echo(check_report(book))
+    if book.facts.problems:
+        raise ProblemsFoundError
+
+
+def _watch(design: Path) -> None:
+    """Show the design at each save until Ctrl-C."""
+    preview = preview_path(design)
+
+    def show(seen: Glance) -> None:
+        if seen.picture is not None:
+            write_whole(preview, picture_png(seen.picture))
+        typer.echo("\n".join([*seen.lines, f"  {preview}" if seen.picture else ""]).rstrip())
+
+    try:
+        watch_design(design, saves(design), show, CONSTANTS)
+    except KeyboardInterrupt:
+        typer.echo("")
+
+
+@app.command()
+def steps(
+    design: DesignArgument,
+    as_json: JsonOption = False,
+    crew: Annotated[
+        int | None,
+        typer.Option(
+            min=1, max=100, help="Share the work among so many people.", show_default=False
+        ),
+    ] = None,
+    inflate_only: Annotated[
+        int, typer.Option(min=0, help="How many of them cannot tie, only inflate.")
+    ] = 0,
+    on_site: Annotated[
+        bool, typer.Option("--on-site", help="Nothing is made beforehand in the workshop.")
+    ] = False,
+    opening: Annotated[
+        datetime | None,
+        typer.Option(
+            formats=["%Y-%m-%dT%H:%M", "%Y-%m-%d %H:%M"],
+            help="When it must stand; says when to start at the latest.",
+            show_default=False,
+        ),
+    ] = None,
+) -> None:
+    """List the steps of the work in order, each with what it adds and a count to check.
+
+    With --crew, also who does what when, who waits for whom, and the longest way through.
+    """
+    book = book_of(design)
+    planned = None
+    if crew is not None:
+        people = asked(lambda text: crew_of(int(text), inflate_only), str(crew))
+        minutes = {str(kind): value for kind, value in book.design.labour.items()}
+        planned = timetable(book.steps, people, minutes, in_workshop=not on_site)
+    if as_json:
+        listed = steps_as_json(book.steps)
+        if planned is not None:
+            listed = steps_with_times(listed, planned)
+        typer.echo(json.dumps(listed, indent=2, ensure_ascii=False))
+        return
+    typer.echo(steps_report(book.steps))
+    if planned is not None:
+        typer.echo("\n" + "\n".join(timetable_lines(planned)))
+        if opening is not None:
+            typer.echo("\n" + "\n".join(start_lines(latest_starts(planned, opening))))
+
+
+@app.command()
+def times(
+    log: Annotated[
+        Path, typer.Argument(metavar="LOG.csv", help="Your own times: kind, count, minutes.")
+    ],
+) -> None:
+    """Learn minutes for each kind of work from a log of your own times.
+
+    Prints a `labour` block to paste into a design file.
+    """
+    try:
+        learned = learn_minutes(log.read_text("utf-8"))
+    except (OSError, UnicodeDecodeError) as error:
+        raise typer.BadParameter(f"{log} cannot be read: {error}") from error
+    except TimeLogError as error:
+        for mistake in error.mistakes:
+            errors.print(f"{log}: {mistake}", markup=False)
+        raise ProblemsFoundError from error
+    typer.echo("\n".join(labour_lines(learned)))
+
+
+@app.command()
+def schema(
+    event: Annotated[bool, typer.Option("--event", help="Of event files, not designs.")] = False,
+) -> None:
+    """Print the JSON Schema of the design file, for editors that complete and check it."""
+    chosen = event_schema() if event else design_schema()
+    typer.echo(json.dumps(chosen, indent=2, ensure_ascii=False))

@@ -1,0 +1,132 @@
+"""Commands that draw pieces, steps and galleries."""
+
+from __future__ import annotations
+
+from enum import StrEnum
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from buildplan.booklet.gallery import Exhibit, is_design_file, print_gallery
+from buildplan.booklet.paper import PAPERS
+from buildplan.booklet.step_drawings import step_drawings
+from buildplan.commands.app import (
+    DesignArgument,
+    PaperName,
+    View,
+    app,
+    errors,
+)
+from buildplan.commands.files import (
+    ProblemsFoundError,
+    book_of,
+    list_problems,
+    write_whole,
+)
+from buildplan.drawing.camera import CAMERAS
+from buildplan.drawing.forms import FORMS
+from buildplan.drawing.marks import Picture
+from buildplan.drawing.scene import finished_picture
+
+
+class FormName(StrEnum):
+    """Form of a drawing's file."""
+
+    SVG = "svg"
+    PNG = "png"
+    PDF = "pdf"
+
+
+@app.command()
+def draw(
+    design: DesignArgument,
+    view: Annotated[
+        View | None, typer.Option(help="The finished piece, seen from here.", show_default="front")
+    ] = None,
+    step: Annotated[
+        int | None, typer.Option(help="The pictures of this step.", show_default=False)
+    ] = None,
+    every: Annotated[
+        bool, typer.Option("--all", help="The pictures of every step, a file each.")
+    ] = False,
+    out: Annotated[
+        Path | None,
+        typer.Option(
+            help="File to write: .pdf, .svg or .png; with --all, a folder.", show_default=False
+        ),
+    ] = None,
+    form: Annotated[
+        FormName | None,
+        typer.Option("--format", help="Form of the files of --all.", show_default="svg"),
+    ] = None,
+) -> None:
+    """Draw the finished piece as seen from one side, or the pictures of steps.
+
+    Prints the path of each file it wrote.
+    """
+    if (view is not None) + (step is not None) + every > 1:
+        raise typer.BadParameter("choose one of --view, --step and --all")
+    if form is not None and not every:
+        raise typer.BadParameter("--format goes with --all; else the name given by --out tells it")
+    if every:
+        _draw_all(design, out or Path("output"), f".{(form or FormName.SVG).value}")
+        return
+    what = f"step-{step}" if step is not None else (view or View.FRONT).value
+    target = out or Path(f"{design.stem}-{what}.pdf")
+    if target.suffix.lower() not in FORMS:
+        raise typer.BadParameter(f"{target}: the name must end in .pdf, .svg or .png")
+    book = book_of(design)
+    if step is not None:
+        if not 1 <= step <= len(book.steps):
+            raise typer.BadParameter(
+                f"--step {step}: {book.facts.name} has {len(book.steps)} steps, numbered from 1"
+            )
+        picture = step_drawings(book)[step]
+    else:
+        camera = CAMERAS[(view or View.FRONT).value]
+        picture = finished_picture(book.framework, book.shape, camera, 720, 720)
+    _write_picture(picture, target)
+
+
+def _draw_all(design: Path, folder: Path, suffix: str) -> None:
+    book = book_of(design)
+    digits = len(str(len(book.steps)))
+    with errors.status(f"Drawing {len(book.steps)} steps of {book.facts.name} ..."):
+        for number, picture in step_drawings(book).items():
+            name = f"{design.stem}-step-{number:0{digits}}{suffix}"
+            _write_picture(picture, folder / name)
+
+
+def _write_picture(picture: Picture, target: Path) -> None:
+    write_whole(target, FORMS[target.suffix.lower()](picture))
+    typer.echo(target)
+
+
+@app.command()
+def gallery(
+    folder: Annotated[
+        Path,
+        typer.Argument(
+            metavar="FOLDER", help="A folder of designs, with those below it.", show_default=False
+        ),
+    ],
+    paper: Annotated[PaperName, typer.Option(help="Paper size.")] = PaperName.A4,
+    out: Annotated[Path | None, typer.Option(help="PDF to write.", show_default=False)] = None,
+) -> None:
+    """Print an index and contact sheets of every design in a folder."""
+    target = out or Path("output") / f"{folder.resolve().name}-gallery-{paper.value}.pdf"
+    if target.suffix.lower() != ".pdf":
+        raise typer.BadParameter(f"{target}: the name must end in .pdf")
+    if not folder.is_dir():
+        raise typer.BadParameter(f"{folder} is no folder")
+    files = sorted(f for f in folder.rglob("*.yaml") if is_design_file(f))
+    if not files:
+        raise typer.BadParameter(f"{folder} holds no design files (.yaml)")
+    exhibits = [Exhibit(str(f.relative_to(folder)), book_of(f, paper.value)) for f in files]
+    for exhibit in exhibits:
+        list_problems(folder / exhibit.file, exhibit.book.facts.problems)
+    write_whole(target, print_gallery(exhibits, PAPERS[paper.value], "Gallery of designs"))
+    typer.echo(target)
+    if any(exhibit.book.facts.problems for exhibit in exhibits):
+        raise ProblemsFoundError

@@ -1,0 +1,112 @@
+"""Reading what a user names, writing whole files, and listing what is wrong."""
+
+from __future__ import annotations
+
+import os
+import tempfile
+from collections.abc import Callable, Iterable, Sequence
+from functools import partial
+from pathlib import Path
+from typing import TypeVar
+
+import typer
+
+from buildplan.booklet.book import Book, gather_book
+from buildplan.booklet.paper import PAPERS
+from buildplan.commands.app import (
+    UnitsName,
+    errors,
+)
+from buildplan.design.event import EVENT_SUFFIX
+from buildplan.design.measures import Units
+from buildplan.design.problems import (
+    DesignProblemsError,
+    Problem,
+    UnreadableDesignError,
+    in_words,
+)
+from buildplan.design.reading import read_design
+from buildplan.shape.constants import CONSTANTS
+
+Given = TypeVar("Given")
+
+
+Parsed = TypeVar("Parsed")
+
+
+class ProblemsFoundError(Exception):
+    """The design was read and has problems that have been listed."""
+
+
+def book_of(
+    path: Path,
+    paper: str = "a4",
+    units: UnitsName | None = None,
+    edition: str = "training",
+    gust_m_per_s: float | None = None,
+) -> Book:
+    design = read_design(path, CONSTANTS)
+    with errors.status(f"Finding the shape and the order of work of {design.name} ..."):
+        chosen: Units = design.units if units is None else "in" if units == "in" else "cm"
+        return gather_book(design, PAPERS[paper], chosen, edition, gust_m_per_s)
+
+
+def asked(parse: Callable[[Given], Parsed], text: Given) -> Parsed:
+    """What a user gave, read; a wrong call where it cannot be."""
+    try:
+        return parse(text)
+    except ValueError as error:
+        raise typer.BadParameter(str(error)) from error
+
+
+def list_problems(file: Path, problems: tuple[Problem, ...]) -> None:
+    for problem in problems:
+        errors.print(in_words(problem, str(file)), markup=False)
+
+
+read_known = partial(read_design, known_constants=CONSTANTS)
+
+
+def read_all(paths: Iterable[Path], read: Callable[[Path], Parsed]) -> dict[Path, Parsed]:
+    """Each file read; when some cannot be, the problems of all of them are listed first."""
+    found: dict[Path, Parsed] = {}
+    worst: Exception | None = None
+    for path in paths:
+        try:
+            found[path] = read(path)
+        except DesignProblemsError as error:
+            list_problems(path, error.problems)
+            worst = worst or ProblemsFoundError()
+        except UnreadableDesignError as error:
+            errors.print(in_words(error.problem, error.file), markup=False)
+            worst = typer.Exit(2)
+    if worst is not None:
+        raise worst
+    return found
+
+
+def without_events(paths: Sequence[Path]) -> list[Path]:
+    """The design files of `designs/*.yaml`, which names event files too."""
+    events = [path for path in paths if path.name.endswith(EVENT_SUFFIX)]
+    for path in events:
+        errors.print(f"{path} is an event file: see buildplan event", markup=False)
+    if len(events) == len(paths):
+        raise typer.BadParameter("name at least one design file")
+    return [path for path in paths if path not in events]
+
+
+def write_whole(path: Path, data: bytes) -> None:
+    """Write a file whole or not at all; its folder is made if it is not there."""
+    path.parent.mkdir(parents=True, exist_ok=True)
+    handle, name = tempfile.mkstemp(prefix=f".{path.name}-", dir=path.parent)
+    os.close(handle)
+    part = Path(name)
+    try:
+        part.write_bytes(data)
+        # a temporary file is private; a booklet is as open as any new file
+        umask = os.umask(0)
+        os.umask(umask)
+        part.chmod(0o666 & ~umask)
+        part.replace(path)
+    finally:
+        part.unlink(missing_ok=True)

@@ -1,0 +1,217 @@
+"""Commands that print booklets and check printed ones."""
+
+from __future__ import annotations
+
+import json
+from dataclasses import asdict, replace
+from pathlib import Path
+from typing import Annotated
+
+import typer
+from pikepdf import PdfError
+
+from buildplan.booklet.brand import branding
+from buildplan.booklet.buyers import (
+    Buyer,
+    BuyersUnreadableError,
+    name_problem,
+    read_buyers,
+    slug,
+    tidy,
+)
+from buildplan.booklet.editions import print_booklet, print_folded
+from buildplan.booklet.paper import large_print as enlarged
+from buildplan.booklet.serial import NoSerialError
+from buildplan.booklet.verifying import verified_lines, verify
+from buildplan.commands.app import (
+    Edition,
+    JsonOption,
+    PaperName,
+    UnitsName,
+    app,
+    errors,
+)
+from buildplan.commands.files import (
+    ProblemsFoundError,
+    book_of,
+    list_problems,
+    without_events,
+    write_whole,
+)
+from buildplan.design.reading import read_brand
+
+# shorter keys could be guessed
+LEAST_KEY = 16
+
+
+@app.command()
+def booklet(
+    designs: Annotated[
+        list[Path],
+        typer.Argument(metavar="DESIGN...", help="One or more design files.", show_default=False),
+    ],
+    edition: Annotated[
+        Edition, typer.Option(help="Who it is for.", show_choices=True)
+    ] = Edition.TRAINING,
+    paper: Annotated[PaperName, typer.Option(help="Paper size.")] = PaperName.A4,
+    units: Annotated[
+        UnitsName | None, typer.Option(help="Inches or centimetres; else as in the file.")
+    ] = None,
+    out: Annotated[Path, typer.Option(help="Folder to write to; made if it is not there.")] = Path(
+        "output"
+    ),
+    draft: Annotated[
+        bool, typer.Option("--draft", help="Print even a piece that has problems.")
+    ] = False,
+    large_print: Annotated[
+        bool, typer.Option("--large-print", help="Crew edition: text at 16 points or more.")
+    ] = False,
+    fold: Annotated[
+        bool,
+        typer.Option(
+            "--fold",
+            help="Lay the pages out for folding (A5 from A4), gauges in a file of their own.",
+        ),
+    ] = False,
+    brand: Annotated[
+        Path | None,
+        typer.Option(
+            help="Sale edition: a brand file, in place of the design's own brand.",
+            show_default=False,
+        ),
+    ] = None,
+    buyer: Annotated[
+        str | None,
+        typer.Option(
+            "--for",
+            metavar="NAME",
+            help="Sale edition: the buyer, marked on every page.",
+            show_default=False,
+        ),
+    ] = None,
+    buyers: Annotated[
+        Path | None,
+        typer.Option(
+            help="Sale edition: a CSV file with a column 'name', a copy for each row.",
+            show_default=False,
+        ),
+    ] = None,
+    key: Annotated[
+        Path | None,
+        typer.Option(
+            help="Sale edition: a file of your own, kept secret, that seals the copies.",
+            show_default=False,
+        ),
+    ] = None,
+) -> None:
+    """Print the numbered, illustrated booklet of a design as a PDF.
+
+    Prints the path of each booklet it wrote. A piece that has problems (see check) is not
+    printed, unless as a draft.
+    """
+    if edition is not Edition.SALE:
+        for_sale = {"--brand": brand, "--for": buyer, "--buyers": buyers, "--key": key}
+        for option, given in for_sale.items():
+            if given is not None:
+                raise typer.BadParameter(f"{option} is for the sale edition: add --edition sale")
+    sold_to, failed = _sold_to(buyer, buyers)
+    secret = _secret(key)
+    marked_as = branding(read_brand(brand), brand) if brand is not None else None
+    if large_print and edition is not Edition.CREW:
+        raise typer.BadParameter("--large-print is for the crew edition: add --edition crew")
+    for path in without_events(designs):
+        book = book_of(path, paper.value, units, edition.value)
+        own = book.design.brand
+        if marked_as is not None:
+            book = replace(book, branding=marked_as)
+        elif edition is Edition.SALE and own is not None:
+            book = replace(book, branding=branding(own, path))
+        if large_print:
+            book = replace(book, paper=enlarged(book.paper))
+        if book.facts.problems:
+            failed = True
+            list_problems(path, book.facts.problems)
+            if not draft:
+                errors.print(f"{path}: no booklet printed; mend it, or print it with --draft")
+                continue
+        size = f"{paper.value}-large" if large_print else paper.value
+        for one in sold_to:
+            stem = f"{path.stem}-{edition.value}-{size}" + (f"-{one.slug}" if one.slug else "")
+            with errors.status(f"Printing {book.facts.name} {one.name} ..."):
+                copy = replace(book, buyer=one.name)
+                if fold:
+                    sheets, alone = print_folded(copy, secret)
+                    files = {f"{stem}-fold.pdf": sheets, f"{stem}-gauges.pdf": alone}
+                else:
+                    files = {f"{stem}.pdf": print_booklet(copy, secret)}
+            for name, data in files.items():
+                write_whole(out / name, data)
+                typer.echo(out / name)
+    if failed:
+        raise ProblemsFoundError
+
+
+def _sold_to(name: str | None, listed: Path | None) -> tuple[tuple[Buyer, ...], bool]:
+    """Whom copies are for (nobody named when none is given), and whether rows of the list were
+    no good; those are told."""
+    if name is not None and listed is not None:
+        raise typer.BadParameter("give --for or --buyers, not both")
+    if name is not None:
+        problem = name_problem(tidy(name))
+        if problem is not None:
+            raise typer.BadParameter(f"--for: {problem}")
+        return (Buyer(tidy(name), slug(name)),), False
+    if listed is None:
+        return (Buyer("", ""),), False
+    try:
+        buyers, bad = read_buyers(listed)
+    except OSError as error:
+        raise typer.BadParameter(f"{listed} cannot be read ({error.strerror})") from error
+    except BuyersUnreadableError as error:
+        raise typer.BadParameter(f"{listed}: {error}") from error
+    for row in bad:
+        errors.print(f"{listed}:{row.line}: {row.why}; no copy printed", markup=False)
+    if not buyers:
+        errors.print(f"{listed}: no buyer in it, nothing printed", markup=False)
+    return buyers, bool(bad) or not buyers
+
+
+def _secret(key: Path | None) -> bytes:
+    if key is None:
+        return b""
+    try:
+        secret = key.read_bytes()
+    except OSError as error:
+        raise typer.BadParameter(f"{key} cannot be read ({error.strerror})") from error
+    if len(secret) < LEAST_KEY:
+        raise typer.BadParameter(f"{key} is too short for a key: {LEAST_KEY} bytes or more")
+    return secret
+
+
+@app.command(name="verify")
+def verify_copy(
+    file: Annotated[
+        Path, typer.Argument(metavar="FILE.pdf", help="A sold copy.", show_default=False)
+    ],
+    key: Annotated[
+        Path | None,
+        typer.Option(help="The file that sealed it, if one did.", show_default=False),
+    ] = None,
+    as_json: JsonOption = False,
+) -> None:
+    """Check the serial of a sold copy, and that no page of it was changed."""
+    secret = _secret(key)
+    try:
+        found = verify(file, secret)
+    except OSError as error:
+        raise typer.BadParameter(f"{file} cannot be read ({error.strerror})") from error
+    except PdfError:
+        raise typer.BadParameter(f"{file} is no PDF that can be read") from None
+    except NoSerialError:
+        raise typer.BadParameter(f"{file} carries no serial: only the sale edition does") from None
+    if as_json:
+        typer.echo(json.dumps(asdict(found) | {"good": found.good}, indent=2, ensure_ascii=False))
+    else:
+        typer.echo("\n".join(verified_lines(found)))
+    if not found.good:
+        raise ProblemsFoundError

@@ -1,0 +1,131 @@
+"""Commands about buying, pricing and events."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from buildplan.booklet.csv_text import csv_bytes
+from buildplan.booklet.event_booklet import print_event
+from buildplan.booklet.event_load import load_rows
+from buildplan.booklet.event_plan import plan_event
+from buildplan.booklet.event_times import timetable_rows
+from buildplan.booklet.money import missing_prices
+from buildplan.booklet.money import quote as quote_of
+from buildplan.booklet.pages_shopping import print_shopping
+from buildplan.booklet.paper import PAPERS
+from buildplan.booklet.quote_words import quote_lines, quote_rows
+from buildplan.booklet.shopping import Asked, shopping_lines, shopping_list, shopping_rows
+from buildplan.commands.app import (
+    DesignArgument,
+    DesignsArgument,
+    PaperName,
+    app,
+    errors,
+)
+from buildplan.commands.files import (
+    ProblemsFoundError,
+    book_of,
+    list_problems,
+    read_all,
+    read_known,
+    without_events,
+    write_whole,
+)
+from buildplan.design.event import EVENT_SUFFIX, read_event
+from buildplan.design.problems import (
+    DesignProblemsError,
+)
+from buildplan.framework.build import build_framework
+
+CsvOption = Annotated[
+    Path | None,
+    typer.Option("--csv", help="Write a table for spreadsheets too.", show_default=False),
+]
+
+
+@app.command()
+def shopping(
+    designs: DesignsArgument,
+    csv: CsvOption = None,
+    pdf: Annotated[
+        Path | None, typer.Option(help="Write a page to tick off too.", show_default=False)
+    ] = None,
+    paper: Annotated[PaperName, typer.Option(help="Paper size of the page.")] = PaperName.A4,
+) -> None:
+    """List the balloons to buy for one design or several, in whole packs with spares.
+
+    Balloons of one colour, kind and size are one line, whichever design they are for.
+    """
+    read = read_all(without_events(designs), read_known)
+    found = shopping_list([Asked(str(p), d, build_framework(d)) for p, d in read.items()])
+    if csv is not None:
+        write_whole(csv, csv_bytes(shopping_rows(found)))
+    if pdf is not None:
+        write_whole(pdf, print_shopping(found, PAPERS[paper.value]))
+    typer.echo("\n".join(shopping_lines(found)))
+
+
+@app.command()
+def event(
+    file: Annotated[
+        Path, typer.Argument(metavar="EVENT", help="The event file.", show_default=False)
+    ],
+    paper: Annotated[PaperName, typer.Option(help="Paper size.")] = PaperName.A4,
+    out: Annotated[Path, typer.Option(help="Folder to write to; made if it is not there.")] = Path(
+        "output"
+    ),
+    draft: Annotated[
+        bool, typer.Option("--draft", help="Print even when a piece has problems.")
+    ] = False,
+) -> None:
+    """Plan several designs at one event: one shopping list, one timetable, one load list.
+
+    Writes a PDF and a table of each list, and prints the path of each.
+    """
+    asked = read_event(file)
+    paths = [file.parent / piece.design for piece in asked.designs]
+    read = read_all(paths, read_known)
+    needed = [
+        Asked(str(path), design, build_framework(design), piece.count)
+        for (path, design), piece in zip(read.items(), asked.designs, strict=True)
+    ]
+    found = shopping_list(needed)
+    books = [book_of(path, paper.value, edition="crew") for path in paths]
+    if any(book.facts.problems for book in books):
+        for path, book in zip(paths, books, strict=True):
+            list_problems(path, book.facts.problems)
+        if not draft:
+            errors.print(f"{file}: nothing printed; mend the pieces, or print with --draft")
+            raise ProblemsFoundError
+    plan = plan_event(asked, books, found)
+    name = file.name.removesuffix(EVENT_SUFFIX).removesuffix(".yaml")
+    for written, data in (
+        (f"{name}-event-{paper.value}.pdf", print_event(plan, PAPERS[paper.value])),
+        (f"{name}-shopping.csv", csv_bytes(shopping_rows(found))),
+        (f"{name}-timetable.csv", csv_bytes(timetable_rows(plan))),
+        (f"{name}-load.csv", csv_bytes(load_rows(plan))),
+    ):
+        write_whole(out / written, data)
+        typer.echo(out / written)
+
+
+@app.command()
+def quote(design: DesignArgument, csv: CsvOption = None) -> None:
+    """Price a design: material, work and margin, all at the design file's own prices."""
+    book = book_of(design)
+    missing = missing_prices(book.design, book.facts.purchases)
+    if missing:
+        raise DesignProblemsError(str(design), missing)
+    currency, rates = book.design.currency, book.design.rates
+    assert currency is not None, "missing_prices names it"
+    assert rates is not None, "missing_prices names them"
+    priced = quote_of(book.facts.purchases, book.facts.work_minutes, currency, rates)
+    if csv is not None:
+        write_whole(csv, csv_bytes(quote_rows(priced, book.units)))
+    typer.echo("\n".join(quote_lines(priced, book.facts.name, book.units)))
+    if book.facts.problems:
+        list_problems(design, book.facts.problems)
+        raise ProblemsFoundError
