@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from buildplan.booklet.book import Book
 from buildplan.booklet.press import HEADING, SMALL, Leaf, Press, plain, strong
-from buildplan.booklet.words import joined, weight_words
+from buildplan.booklet.words import joined, speed_words, weight_words
 from buildplan.design.measures import size_words
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.scene import finished_picture
+from buildplan.sequence.reach import lifters
 
 
 def standing(book: Book) -> Leaf:
@@ -15,6 +16,7 @@ def standing(book: Book) -> Leaf:
 
     def draw(press: Press) -> None:
         paper, facts, stands = book.paper, book.facts, book.shape.standing
+        gust = speed_words(book.examination.wind.tips_at.value, book.units)
         top = press.title("Stand it up, place it, hold it down")
         half = (paper.measure - 20) / 2
         right = paper.left + half + 20
@@ -24,7 +26,8 @@ def standing(book: Book) -> Leaf:
                 f"{strong(str(facts.locks))} locks are on, one at each joint that is held",
                 "The back looks exactly like the front",
                 "The way to its place is clear, and so are exits and sockets",
-                f"{strong(str(max(2, facts.crew)))} people are there, shoes on, hands free",
+                f"{strong(str(lifters(book.shape)))} people or more are there, shoes on, hands "
+                "free",
             ),
             paper.left,
             y,
@@ -48,12 +51,13 @@ def standing(book: Book) -> Leaf:
         y = press.bullets(
             (
                 f"It weighs about {strong(weight_words(facts.mass_kg))} and goes over when it "
-                f"leans {strong(f'{facts.tip_angle_deg:.0f} degrees')} in its worst direction "
+                f"leans {strong(f'{facts.tip_angle_deg:.1f} degrees')} in its worst direction "
                 "(estimates). People brush against it: add ballast indoors too.",
                 f"Tie ballast low, at {strong(joined(stands.feet))}: water weights or sand bags, "
                 "the same on each foot, front and back.",
-                "Outdoors, or where doors make a draught, tie it to something that will hold as "
-                "well; in more than a light breeze keep it indoors.",
+                f"With nothing to hold it, a gust of {strong(gust)} tips it (estimate). Where "
+                "doors make a draught, tie it to something that will hold as well; in more than "
+                "a light breeze keep it indoors.",
             ),
             paper.left,
             y,

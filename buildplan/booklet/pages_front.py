@@ -34,6 +34,7 @@ from buildplan.booklet.words import minutes_words, weight_words
 from buildplan.design.measures import length_words, size_words
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.scene import finished_picture
+from buildplan.sequence.reach import lifters
 
 EDITION_NAMES: Mapping[str, str] = {
     "training": "Training edition",
@@ -327,7 +328,8 @@ def needs(book: Book) -> Leaf:
         room = size_words(max(facts.width_m, facts.height_m) + 2.0, book.units)
         press.bullets(
             (
-                f"{strong(str(facts.crew))} people; two at least to turn, lift and stand it up",
+                f"{strong(str(facts.crew))} people; {lifters(book.shape)} at least to lift it and "
+                "stand it up",
                 f"A clean, smooth floor, about {strong(room)} square: the piece is built lying "
                 "flat",
                 f"About {strong(minutes_words(facts.work_minutes))} of work in all, "
