@@ -226,7 +226,8 @@ def reading_guide(book: Book) -> Leaf:
                 "is pale.",
                 "Where pale work would hide something new, it is drawn as a thin outline.",
                 "Joints are named the same on every page and on the joint map.",
-                "Pictures show the piece from the front, standing, unless they say otherwise.",
+                "Pictures show the piece from the front, standing. Where a close-up is turned, a "
+                "small block in its corner shows how: F is the front.",
                 "Every step ends in something to check. Tick its box before you go on.",
             ),
             right_x,
