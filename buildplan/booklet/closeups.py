@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
 from buildplan.booklet.book import Book
-from buildplan.drawing.bodies import Scene
+from buildplan.booklet.progress import Progress
 from buildplan.drawing.camera import Camera
 from buildplan.drawing.closeup import Work, closeup_cameras, fewest_cameras, shown_by_one
-from buildplan.sequence.model import Kind, Step, Turn
+from buildplan.sequence.model import Kind, Step
 
 # Steps whose work is on the piece, and those that concern the whole of it.
 ON_THE_PIECE = frozenset({Kind.BRACE, Kind.SINGLE, Kind.JOIN, Kind.LOCK})
@@ -30,26 +30,31 @@ class CloseUp:
     camera: Camera
 
 
-def step_scene(book: Book, step: Step) -> Scene:
-    """A step on the piece: what it adds is new, what earlier steps added stands."""
-    before = _brought(_turns(s for s in book.steps if s.number < step.number))
-    now = _brought(step.turns)
-    if step.kind in ON_THE_WHOLE:
-        before, now = now, before
-    return _scene(book, before, now)
+@dataclass(frozen=True, eq=False)
+class Views:
+    """What the pictures of all steps show: the piece as it grows, and the close-ups of steps
+    on the piece, by step number."""
+
+    progress: Progress
+    closeups: Mapping[int, tuple[CloseUp, ...]]
+
+    def of(self, step: Step) -> tuple[CloseUp, ...]:
+        """The close-ups of a step; none when its work is not on the piece."""
+        return self.closeups.get(step.number, ())
 
 
-def plan_closeups(book: Book) -> Mapping[int, tuple[CloseUp, ...]]:
-    """The close-ups of every step on the piece, by step number.
+def plan_views(book: Book) -> Views:
+    """Close-ups for every step on the piece.
 
     The turns of a step are shown together where one view shows enough of all of them, else
     one by one. The view changes from picture to picture as seldom as it can.
     """
+    progress = Progress(book)
     planned = [
         (step, title, words, work)
         for step in book.steps
         if step.kind in ON_THE_PIECE
-        for title, words, work in _works(book, step)
+        for title, words, work in _works(progress, step)
     ]
     cameras = fewest_cameras([work for _, _, _, work in planned])
     found: dict[int, list[CloseUp]] = {}
@@ -57,7 +62,7 @@ def plan_closeups(book: Book) -> Mapping[int, tuple[CloseUp, ...]]:
         needed = (camera,) if camera else closeup_cameras(work.scene, work.joints)
         closeups = [CloseUp(title, words, work, each) for each in needed]
         found.setdefault(step.number, []).extend(closeups)
-    return {number: tuple(closeups) for number, closeups in found.items()}
+    return Views(progress, {number: tuple(each) for number, each in found.items()})
 
 
 def step_joints(step: Step) -> tuple[str, ...]:
@@ -65,51 +70,15 @@ def step_joints(step: Step) -> tuple[str, ...]:
     return tuple(dict.fromkeys(joint for turn in step.turns for joint in turn.joints))
 
 
-def _works(book: Book, step: Step) -> Iterator[tuple[str, str, Work]]:
-    words = "; ".join(turn.words for turn in step.turns)
-    whole = Work(step_scene(book, step), step_joints(step))
+def _works(progress: Progress, step: Step) -> Iterator[tuple[str, str, Work]]:
+    words, joints = "; ".join(turn.words for turn in step.turns), step_joints(step)
+    whole = Work(progress.near(step, joints), joints)
     if not 1 < len(step.turns) <= MOST_ABREAST or shown_by_one(whole):
         yield "", words, whole
         return
     for number, turn in enumerate(step.turns):
-        scene = _scene(book, _brought(_before(book, step, number)), _brought([turn]))
-        yield turn.name, turn.words, Work(scene, tuple(dict.fromkeys(turn.joints)))
-
-
-def _before(book: Book, step: Step, number: int) -> Iterator[Turn]:
-    """The turns that are done when turn `number` (from 0) of a step begins; a step that is
-    taken together with another is done turn by turn with it."""
-    together = [s for s in book.steps if s.number in (step.number, step.taken_with)]
-    yield from _turns(s for s in book.steps if s.number < together[0].number)
-    for other in together:
-        earlier = number + (other.number < step.number)
-        yield from other.turns[:earlier]
-
-
-def _turns(steps: Iterable[Step]) -> Iterator[Turn]:
-    return (turn for step in steps for turn in step.turns)
-
-
-Brought = tuple[frozenset[str], frozenset[str]]
-
-
-def _brought(turns: Iterable[Turn]) -> Brought:
-    """Links by id, and locks by joint, that turns bring into the piece."""
-    adding = [op for turn in turns for op in turn.operations if op.adds]
-    links = frozenset(link for op in adding for link in op.links)
-    return links, frozenset(joint for op in adding for joint in op.locks)
-
-
-def _scene(book: Book, before: Brought, now: Brought) -> Scene:
-    return Scene(
-        book.framework,
-        book.shape,
-        new_links=now[0],
-        done_links=before[0] - now[0],
-        new_locks=now[1],
-        done_locks=before[1] - now[1],
-        patterns=book.patterns,
-    )
+        joints = tuple(dict.fromkeys(turn.joints))
+        yield turn.name, turn.words, Work(progress.turn(step, number, joints), joints)
 
 
 def view_changes(closeups: Sequence[CloseUp]) -> int:

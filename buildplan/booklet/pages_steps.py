@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from buildplan.booklet.book import Book
-from buildplan.booklet.closeups import plan_closeups
+from buildplan.booklet.closeups import plan_views
 from buildplan.booklet.map_sheets import MapSheets, map_place, step_place
 from buildplan.booklet.press import BODY, HEADING, LINKED, Leaf, Press, plain, underlined
 from buildplan.booklet.step_blocks import (
@@ -127,7 +127,7 @@ def step_leaves(book: Book, sheets: MapSheets) -> list[Leaf]:
     """Every step page, in order, its steps leading to the sheets of the joint map."""
     leaves: list[Leaf] = []
     part = ""
-    for page in laid_out(book, plan_closeups(book)):
+    for page in laid_out(book, plan_views(book)):
         begins = PART[page.blocks[0].step.stage] != part
         part = PART[page.blocks[0].step.stage]
         leaves += _leaves(book, sheets, page, begins)

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from reportlab.lib.styles import ParagraphStyle
 
 from buildplan.booklet.book import Book, adds_words
-from buildplan.booklet.closeups import ON_THE_PIECE, CloseUp
+from buildplan.booklet.closeups import ON_THE_PIECE, Views
 from buildplan.booklet.press import (
     BODY,
     HEADING,
@@ -143,13 +143,10 @@ def _picture_height(book: Book, group: Sequence[Step]) -> float:
     return float(min(max(fits, LEAST_HEIGHT), MOST_HEIGHT))
 
 
-Closeups = Mapping[int, Sequence[CloseUp]]
-
-
-def _block(book: Book, step: Step, closeups: Closeups, height: float, moves: bool) -> Block:
+def _block(book: Book, step: Step, views: Views, height: float, moves: bool) -> Block:
     measure = book.paper.measure
     shown = first_moves(book, step, height) if moves or step.kind not in ON_THE_PIECE else ()
-    pictures = step_pictures(book, step, closeups.get(step.number, ()), shown, measure, height)
+    pictures = step_pictures(book, step, views, shown, measure, height)
     narrow = len(pictures.placed) == 1 and pictures.placed[0].picture.width < measure / 2
     if narrow:
         width = measure - pictures.placed[0].picture.width - COLUMN_GAP
@@ -168,12 +165,12 @@ def _over(blocks: Sequence[Block], room: float) -> float:
     return sum(block.height + BLOCK_GAP for block in blocks) - BLOCK_GAP - room
 
 
-def _group(book: Book, closeups: Closeups, steps: Sequence[Step]) -> Group:
+def _group(book: Book, views: Views, steps: Sequence[Step]) -> Group:
     """Steps laid out to fit one page, their hand moves left to a page before if need be."""
     for moves in (True, False):
         height = _picture_height(book, steps)
         for _ in range(2):
-            blocks = tuple(_block(book, step, closeups, height, moves) for step in steps)
+            blocks = tuple(_block(book, step, views, height, moves) for step in steps)
             over = _over(blocks, _room(book))
             if over <= 0:
                 return Group(() if moves else _moves_apart(book, steps), blocks)
@@ -206,13 +203,13 @@ def _steps_together(steps: Sequence[Step]) -> list[list[Step]]:
     return together
 
 
-def laid_out(book: Book, closeups: Closeups) -> list[Group]:
+def laid_out(book: Book, views: Views) -> list[Group]:
     """Every step on a page: pages filled with whole groups of steps. Another part of the work
     starts a page, and so does what has its hand moves on a page before it."""
     pages: list[Group] = []
     room = _room(book)
     for together in _steps_together(book.steps):
-        for group in _that_fit(_group(book, closeups, together), room):
+        for group in _that_fit(_group(book, views, together), room):
             joined = (*pages[-1].blocks, *group.blocks) if pages else group.blocks
             same_part = len({PART[block.step.stage] for block in joined}) == 1
             if pages and not group.moves and same_part and _over(joined, room) <= 0:

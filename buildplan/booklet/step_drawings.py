@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from buildplan.booklet.book import Book
-from buildplan.booklet.closeups import plan_closeups
+from buildplan.booklet.closeups import plan_views
 from buildplan.booklet.step_blocks import MOST_HEIGHT
 from buildplan.booklet.step_pictures import Placed, first_moves, step_pictures
 from buildplan.drawing.marks import Inset, Picture
@@ -15,12 +15,11 @@ MARGIN = 8.0
 
 def step_drawings(book: Book) -> Mapping[int, Picture]:
     """Every step's pictures side by side as on its page, by step number."""
-    closeups = plan_closeups(book)
+    views = plan_views(book)
     drawn = {}
     for step in book.steps:
         moves = first_moves(book, step, MOST_HEIGHT)
-        near = closeups.get(step.number, ())
-        pictures = step_pictures(book, step, near, moves, book.paper.measure, MOST_HEIGHT)
+        pictures = step_pictures(book, step, views, moves, book.paper.measure, MOST_HEIGHT)
         drawn[step.number] = _together(pictures.placed, pictures.height)
     return drawn
 

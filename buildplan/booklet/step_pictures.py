@@ -10,9 +10,10 @@ from buildplan.booklet.closeups import (
     ON_THE_PIECE,
     ON_THE_WHOLE,
     CloseUp,
+    Views,
     step_joints,
-    step_scene,
 )
+from buildplan.drawing.bodies import Scene
 from buildplan.drawing.camera import CAMERAS, angle_between_deg
 from buildplan.drawing.cell_diagrams import cell_diagram
 from buildplan.drawing.marks import Picture
@@ -65,7 +66,7 @@ def first_moves(book: Book, step: Step, height: float) -> tuple[Picture, ...]:
 def step_pictures(
     book: Book,
     step: Step,
-    closeups: Sequence[CloseUp],
+    views: Views,
     hand_moves: Sequence[Picture],
     measure: float,
     height: float,
@@ -79,7 +80,10 @@ def step_pictures(
     hand_moves = [how_to(step, move) for move in hand_moves]
     if step.kind in ON_THE_WHOLE:
         left = measure - sum(move.width + GAP for move in hand_moves)
-        return _rows([*hand_moves, _on_the_piece(book, step, left, WHOLE_HEIGHT)], measure)
+        return _rows(
+            [*hand_moves, _on_the_piece(views.progress.finished(step), step, left, WHOLE_HEIGHT)],
+            measure,
+        )
     if step.kind not in ON_THE_PIECE:
         return _rows(hand_moves, measure)
     cell = _corner(book, step)
@@ -89,8 +93,8 @@ def step_pictures(
         diagram = cell_diagram(book.framework, cell.number, CELL_WIDTH, height)
         diagrams.append(_captioned(diagram, f"Diagram of step {step.number}"))
         room -= CELL_WIDTH + GAP
-    near = _closeups(book, step, closeups, room, height)
-    whole = _on_the_piece(book, step, PLACE_WIDTH, height)
+    near = _closeups(book, step, views.of(step), room, height)
+    whole = _on_the_piece(views.progress.whole(step), step, PLACE_WIDTH, height)
     return _rows([*near, *diagrams, whole, *hand_moves], measure)
 
 
@@ -167,9 +171,9 @@ def _closeup(book: Book, step: Step, closeup: CloseUp, width: float, height: flo
     )
 
 
-def _on_the_piece(book: Book, step: Step, width: float, height: float) -> Picture:
+def _on_the_piece(scene: Scene, step: Step, width: float, height: float) -> Picture:
     return step_picture(
-        step_scene(book, step),
+        scene,
         CAMERAS["front"],
         width,
         height,

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 
 import numpy as np
@@ -13,10 +13,11 @@ from buildplan.framework.model import Framework, Link, Role
 from buildplan.shape.model import Shape
 
 FloatArray = npt.NDArray[np.float64]
+NameArray = npt.NDArray[np.object_]
 BoolArray = npt.NDArray[np.bool_]
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Bodies:
     """The bodies of a scene, one row each; links first, in the framework's order.
 
@@ -25,8 +26,8 @@ class Bodies:
     from there; `centre` (n, 3) is the middle. Lengths are metres.
     """
 
-    names: tuple[str, ...]
-    balloons: tuple[str, ...]
+    names: NameArray
+    balloons: NameArray
     is_link: BoolArray
     is_new: BoolArray
     first: FloatArray
@@ -38,8 +39,8 @@ class Bodies:
         """The bodies for which `kept` (n,) is true."""
         rows = np.flatnonzero(kept)
         return Bodies(
-            names=tuple(self.names[i] for i in rows),
-            balloons=tuple(self.balloons[i] for i in rows),
+            names=self.names[rows],
+            balloons=self.balloons[rows],
             is_link=self.is_link[rows],
             is_new=self.is_new[rows],
             first=self.first[rows],
@@ -55,6 +56,7 @@ class Scene:
 
     Links are named by id, locks by joint; what is named nowhere is not drawn. `patterns`
     gives balloon keys the number of their sign (`Look.pattern`), `finishes` their finish.
+    `every_body` are the bodies to choose from, where they are known already.
     """
 
     framework: Framework
@@ -65,11 +67,15 @@ class Scene:
     done_locks: frozenset[str] = frozenset()
     patterns: Mapping[str, int] = field(default_factory=dict)
     finishes: Mapping[str, str] = field(default_factory=dict)
+    every_body: Bodies | None = field(default=None, repr=False, compare=False)
 
     @cached_property
     def bodies(self) -> Bodies:
         """Every body that the scene shows."""
-        return _bodies_of(self)
+        whole = self.every_body or every_body(self.framework, self.shape)
+        new = _named(whole, self.new_links, self.new_locks)
+        done = _named(whole, self.done_links, self.done_locks)
+        return replace(whole, is_new=new).some(new | done)
 
 
 def finished(
@@ -142,45 +148,38 @@ def lock_centres(framework: Framework, shape: Shape) -> FloatArray:
     return np.stack([middle - side, middle + side], axis=1)
 
 
-def _bodies_of(scene: Scene) -> Bodies:
-    framework, shape = scene.framework, scene.shape
-    links = [
-        link
-        for link in framework.links
-        if link.id in scene.new_links or link.id in scene.done_links
-    ]
-    names, keys, new, first, second, radius = [], [], [], [], [], []
-    for link in links:
-        names.append(link.id)
-        keys.append(link.balloon)
-        new.append(link.id in scene.new_links)
-        first.append(shape.at[link.start])
-        second.append(shape.at[link.finish])
-        radius.append(framework.balloons[link.balloon].gauge_m / 2)
-    if scene.new_locks or scene.done_locks:
-        shown = scene.new_locks | scene.done_locks
-        pairs = lock_centres(framework, shape)
-        for lock, centres in zip(framework.locks, pairs, strict=True):
-            if lock.joint not in shown:
-                continue
-            joint = shape.at[lock.joint]
-            for centre in centres:
-                names.append(lock.joint)
-                keys.append(lock.balloon)
-                new.append(lock.joint in scene.new_locks)
-                first.append(joint)
-                second.append(2 * centre - joint)
-                radius.append(framework.balloons[lock.balloon].gauge_m / 2)
-    one, two = np.array(first).reshape(-1, 3), np.array(second).reshape(-1, 3)
+def every_body(framework: Framework, shape: Shape) -> Bodies:
+    """Every body of the whole piece; none of them is new."""
+    row = {joint: i for i, joint in enumerate(shape.joints)}
+    links, locks = framework.links, framework.locks
+    start, finish = _link_rows(framework, shape, links)
+    joint = np.repeat([row[lock.joint] for lock in locks], 2).astype(int)
+    centres = lock_centres(framework, shape).reshape(-1, 3)
+    at = shape.positions_m
+    first = np.vstack([at[start].reshape(-1, 3), at[joint].reshape(-1, 3)])
+    second = np.vstack([at[finish].reshape(-1, 3), 2 * centres - at[joint].reshape(-1, 3)])
+    names = [link.id for link in links] + [lock.joint for lock in locks for _ in range(2)]
+    keys = [link.balloon for link in links] + [lock.balloon for lock in locks for _ in range(2)]
     return Bodies(
-        names=tuple(names),
-        balloons=tuple(keys),
+        names=np.array(names, dtype=object),
+        balloons=np.array(keys, dtype=object),
         is_link=np.arange(len(names)) < len(links),
-        is_new=np.array(new, dtype=bool),
-        first=one,
-        second=two,
-        centre=(one + two) / 2,
-        radius=np.array(radius, dtype=float),
+        is_new=np.zeros(len(names), dtype=bool),
+        first=first,
+        second=second,
+        centre=(first + second) / 2,
+        radius=np.array([framework.balloons[key].gauge_m / 2 for key in keys], dtype=float),
+    )
+
+
+def _named(bodies: Bodies, links: frozenset[str], locks: frozenset[str]) -> BoolArray:
+    """Which bodies are among the links, or the locks, named."""
+    return np.array(
+        [
+            name in (links if is_link else locks)
+            for name, is_link in zip(bodies.names, bodies.is_link, strict=True)
+        ],
+        dtype=bool,
     )
 
 

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from functools import cached_property
+from functools import cached_property, lru_cache
 
 import numpy as np
 
 from buildplan.drawing.bodies import Bodies, Scene, link_length_m
 from buildplan.drawing.camera import CAMERAS, Camera, angle_between_deg, turned
-from buildplan.drawing.sight import Sight, joints_m, sight_of_bodies
+from buildplan.drawing.sight import Sight, behind_new, joints_m, sight_of_bodies, spread_of
 
 ENOUGH_SEEN = 0.8
 # Joints nearer to one another on the page, in link lengths, are not told apart well.
@@ -21,7 +21,7 @@ FURTHEST_DEG = 75.0
 # What a second close-up must add; about a fifth of the new work or of the joints.
 WORTH_A_SECOND = 0.35
 # Only bodies this near to the joints, in link lengths, are asked what they cover.
-_REACH = 3.0
+REACH = 3.0
 
 
 def closeup_camera(scene: Scene, joints: Sequence[str], near: Camera = CAMERAS["front"]) -> Camera:
@@ -80,7 +80,7 @@ class Work:
 
 def shown_by_one(work: Work) -> bool:
     """Whether there is one camera that shows enough of the work and every joint apart."""
-    return any(_serves(work.look.at(camera)) for camera in _cameras_about(CAMERAS["front"]))
+    return any(map(work.look.served_by, _cameras_about(CAMERAS["front"])))
 
 
 def fewest_cameras(works: Sequence[Work]) -> tuple[Camera | None, ...]:
@@ -101,12 +101,12 @@ def fewest_cameras(works: Sequence[Work]) -> tuple[Camera | None, ...]:
 
     candidates = _cameras_about(CAMERAS["front"])
     for work in works:
-        serving = [camera for camera in run if _serves(work.look.at(camera))]
+        serving = list(filter(work.look.served_by, run))
         if serving:
             run, length = serving, length + 1
             continue
         end_run()
-        run = [camera for camera in candidates if _serves(work.look.at(camera))]
+        run = list(filter(work.look.served_by, candidates))
         length = 1
         if not run:
             found.append(None)
@@ -129,6 +129,14 @@ class _Looking:
             self._found[camera] = sight
         return self._found[camera]
 
+    def served_by(self, camera: Camera) -> bool:
+        """Whether a camera shows enough; what is found out soonest is asked first."""
+        if spread_of(camera, self._ties, self._link_m) < APART:
+            return False
+        if np.any(behind_new(self._bodies, camera, self._ties)):
+            return False
+        return _serves(self.at(camera))
+
 
 def _serves(sight: Sight) -> bool:
     return sight.share >= ENOUGH_SEEN and sight.joints_share == 1 and sight.spread >= APART
@@ -147,7 +155,8 @@ def _worth(sight: Sight, near: Camera, camera: Camera) -> float:
     )
 
 
-def _cameras_about(near: Camera) -> list[Camera]:
+@lru_cache(maxsize=64)
+def _cameras_about(near: Camera) -> tuple[Camera, ...]:
     """Cameras turned from `near`, itself first."""
     cameras = [near]
     for over in TURNS_DEG:
@@ -155,7 +164,7 @@ def _cameras_about(near: Camera) -> list[Camera]:
             camera = turned(near, across, over)
             if angle_between_deg(CAMERAS["front"], camera) <= FURTHEST_DEG:
                 cameras.append(camera)
-    return cameras
+    return tuple(cameras)
 
 
 def _bodies_near(scene: Scene, joints: Sequence[str]) -> Bodies:
@@ -164,4 +173,4 @@ def _bodies_near(scene: Scene, joints: Sequence[str]) -> Bodies:
     if not joints:
         return bodies
     apart = np.linalg.norm(bodies.centre[:, None] - joints_m(scene, joints)[None], axis=2)
-    return bodies.some(np.min(apart, axis=1) < _REACH * link_length_m(scene.framework))
+    return bodies.some(np.min(apart, axis=1) < REACH * link_length_m(scene.framework))

@@ -118,20 +118,22 @@ def _everywhere(w: float, h: float, spot: Point, width: float, height: float) ->
     return np.hstack([low, low + whole])
 
 
-def _crossings(first: FloatArray, second: FloatArray, ends: FloatArray) -> FloatArray:
-    """Which segments first[i]-second[i] cross the segment `ends` (2, 2)."""
+def _cross(a: FloatArray, b: FloatArray, p: FloatArray, q: FloatArray) -> FloatArray:
+    """1 where the segment a-b crosses the segment p-q, else 0; the arrays (..., 2) broadcast."""
 
-    def side(a: FloatArray, b: FloatArray, c: FloatArray) -> FloatArray:
-        return np.asarray(
-            (b[..., 0] - a[..., 0]) * (c[..., 1] - a[..., 1])
-            - (b[..., 1] - a[..., 1]) * (c[..., 0] - a[..., 0])
-        )
+    def side(one: FloatArray, other: FloatArray, point: FloatArray) -> FloatArray:
+        run, away = other - one, point - one
+        return np.asarray(run[..., 0] * away[..., 1] - run[..., 1] * away[..., 0])
 
-    p, q = ends
-    return np.asarray(
-        (side(first, second, p) * side(first, second, q) < 0)
-        & (side(p, q, first) * side(p, q, second) < 0)
-    ).astype(float)
+    apart = (side(a, b, p) * side(a, b, q) < 0) & (side(p, q, a) * side(p, q, b) < 0)
+    return apart.astype(float)
+
+
+def _through(a: FloatArray, b: FloatArray, boxes: FloatArray) -> FloatArray:
+    """1 where the segment a-b (..., 2) runs through a box (..., 4), by its two diagonals."""
+    rising = _cross(a, b, boxes[..., :2], boxes[..., 2:])
+    falling = _cross(a, b, boxes[..., [0, 3]], boxes[..., [2, 1]])
+    return np.maximum(rising, falling)
 
 
 def place_tags(
@@ -211,20 +213,15 @@ def _settle(
 ) -> tuple[Tag, ...]:
     taken: dict[int, FloatArray] = {}
 
+    spots = np.array([spot for _, spot in wanted], dtype=float)
+
     def best(i: int) -> FloatArray | None:
         boxes, cost = choices[i], costs[i].copy()
         if not len(boxes):
             return None
-        spot = np.asarray(wanted[i][1])
-        middles = (boxes[:, :2] + boxes[:, 2:]) / 2
-        for j, box in taken.items():
-            if j == i:
-                continue
-            cost[_touch(boxes, box)] = np.inf
-            other = np.array([wanted[j][1], (box[:2] + box[2:]) / 2], dtype=float)
-            start = np.broadcast_to(spot, middles.shape)
-            cost += 14.0 * _crossings(start, middles, other)
-            cost += 10.0 * _through(start, middles, box) + 10.0 * _leader_hits(other, boxes)
+        others = [j for j in taken if j != i]
+        if others:
+            cost += _trouble(spots[i], boxes, spots[others], np.array([taken[j] for j in others]))
         at = int(np.argmin(cost))
         return boxes[at] if np.isfinite(cost[at]) else None
 
@@ -250,18 +247,22 @@ def _settle(
     )
 
 
-def _through(first: FloatArray, second: FloatArray, box: FloatArray) -> FloatArray:
-    """Which segments run through `box`, by its two diagonals."""
-    one = np.array([[box[0], box[1]], [box[2], box[3]]])
-    two = np.array([[box[0], box[3]], [box[2], box[1]]])
-    return np.maximum(_crossings(first, second, one), _crossings(first, second, two))
-
-
-def _leader_hits(leader: FloatArray, boxes: FloatArray) -> FloatArray:
-    low, high = boxes[:, :2], boxes[:, 2:]
-    other_low = np.column_stack([boxes[:, 0], boxes[:, 3]])
-    other_high = np.column_stack([boxes[:, 2], boxes[:, 1]])
-    return np.maximum(_crossings(low, high, leader), _crossings(other_low, other_high, leader))
+def _trouble(
+    spot: FloatArray, boxes: FloatArray, other_spots: FloatArray, other_boxes: FloatArray
+) -> FloatArray:
+    """What it costs a tag to be in each of `boxes` (n, 4) beside tags that are placed (k, ...):
+    leaders that cross one another or run through a tag cost, tags that touch cannot be."""
+    mine, theirs = boxes[:, None], other_boxes[None]
+    my_middle = (mine[..., :2] + mine[..., 2:]) / 2
+    their_middle = (theirs[..., :2] + theirs[..., 2:]) / 2
+    start, their_start = spot[None, None], other_spots[None]
+    cost = (
+        14.0 * _cross(start, my_middle, their_start, their_middle)
+        + 10.0 * _through(start, my_middle, theirs)
+        + 10.0 * _through(their_start, their_middle, mine)
+    )
+    cost[_touch(mine, theirs)] = np.inf
+    return np.asarray(np.sum(cost, axis=1))
 
 
 def _box(box: FloatArray) -> Box:

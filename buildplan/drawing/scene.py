@@ -26,6 +26,7 @@ from buildplan.drawing.outlines import quantised_length
 from buildplan.drawing.plates import corner_plate, plate_box, title_plate
 from buildplan.drawing.sight import LEVEL_M, behind_new, in_front_of_new, paint_order
 from buildplan.drawing.stamps import link_stamps, round_stamps
+from buildplan.drawing.threads import THREAD_BELOW_PT, thread_marks
 from buildplan.framework.model import Framework
 from buildplan.shape.model import Shape
 
@@ -43,6 +44,7 @@ ENDS_FROM_PT = 44.0
 CLOSE_REACH = 2.5
 # Round the whole piece, so that the ring round a place at its rim stays in the picture.
 RING_MARGIN_PT = 14.0
+LEAST_RING_PT = 7.0
 FRAME_LINE = Ink(stroke="#8A9AA8", width=0.9)
 
 
@@ -141,7 +143,7 @@ def place_ring(scene: Scene, view: View, joints: Sequence[str]) -> Mark:
     places, _ = view.place(np.array([scene.shape.at[joint] for joint in joints]))
     middle = (np.min(places, axis=0) + np.max(places, axis=0)) / 2
     reach = np.max(np.linalg.norm(places - middle, axis=1))
-    radius = float(reach) + 0.75 * link_length_m(scene.framework) * view.scale
+    radius = max(float(reach) + 0.75 * link_length_m(scene.framework) * view.scale, LEAST_RING_PT)
     return Circle((float(middle[0]), float(middle[1])), radius, Ink(stroke=DARK, width=1.3))
 
 
@@ -204,7 +206,8 @@ def body_marks(
 ) -> list[Mark]:
     """Stamps of all bodies that fall into the picture, back to front.
 
-    With `focus` (joints), existing bodies far from them are left out.
+    With `focus` (joints), existing bodies far from them are left out. Existing bodies that
+    would be too small to be told apart are drawn as lines.
     """
     framework, shape = scene.framework, scene.shape
     link_m = link_length_m(framework)
@@ -219,6 +222,10 @@ def body_marks(
         reach = np.where(bodies.is_link, CLOSE_REACH, CLOSE_REACH - 0.7) * link_m
         shown &= bodies.is_new | (away < reach)
     bodies = bodies.some(shown)
+    marks: list[Mark] = []
+    if 2 * np.max(bodies.radius, initial=0) * view.scale < THREAD_BELOW_PT:
+        marks = thread_marks(framework.balloons, bodies.some(~bodies.is_new), view)
+        bodies = bodies.some(bodies.is_new)
     _, depth = view.place(bodies.centre)
     tie_points = np.array([shape.at[joint] for joint in ties]).reshape(-1, 3)
     through, painted = in_front_of_new(bodies, view.camera, tie_points, 0.6 * link_m)
@@ -230,7 +237,6 @@ def body_marks(
     # fillings at the depth where they hide nothing new, outlines at their own
     rows = [int(i) for i in paint_order(bodies, painted)]
     outlines = [int(i) for i in paint_order(bodies, depth) if through[i]]
-    marks: list[Mark] = []
     for i in rows:
         while outlines and depth[outlines[0]] < painted[i] - LEVEL_M:
             marks += stamps.of(outlines.pop(0), "outline", 0)

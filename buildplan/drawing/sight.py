@@ -145,6 +145,13 @@ def joints_m(scene: Scene, joints: Sequence[str]) -> FloatArray:
     return np.array([scene.shape.at[joint] for joint in joints]).reshape(-1, 3)
 
 
+def spread_of(camera: Camera, ties_m: FloatArray, link_m: float) -> float:
+    """The least distance between two of some places (k, 3) on the page, in link lengths."""
+    spots, _ = project(camera, ties_m)
+    pairs = _distances(spots, spots)[np.triu_indices(len(spots), 1)]
+    return float(np.min(pairs)) / link_m if len(pairs) else 1.0
+
+
 def _distances(first: FloatArray, second: FloatArray) -> FloatArray:
     """Distances (n, m) between points (n, 2) and (m, 2)."""
     away = first[:, None] - second[None]
@@ -176,14 +183,11 @@ def sight_of_bodies(bodies: Bodies, camera: Camera, ties_m: FloatArray, link_m: 
     existing = ~bodies.is_new[others]
     by_existing = _any_by_row(hit[existing], rows[existing], len(new))
     area = bodies.radius[new] ** 2
-    spots, _ = project(camera, ties_m)
-    between = _distances(spots, spots)
-    pairs = between[np.triu_indices(len(spots), 1)]
     return Sight(
         seen=1 - np.mean(covered, axis=1),
         by_existing=np.mean(by_existing, axis=1),
         weight=area / max(float(np.sum(area)), 1e-12),
         joint_seen=~behind_new(bodies, camera, ties_m),
-        spread=float(np.min(pairs)) / link_m if len(pairs) else 1.0,
+        spread=spread_of(camera, ties_m, link_m),
         outlined=int(np.count_nonzero(through)),
     )

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cache
 from pathlib import Path
 from unittest import mock
 
 from buildplan.booklet.book import Book, gather_book
-from buildplan.booklet.closeups import CloseUp, plan_closeups
+from buildplan.booklet.closeups import Views, plan_views
 from buildplan.booklet.editions import print_booklet
 from buildplan.booklet.paper import PAPERS
 from buildplan.booklet.press import Press
@@ -66,6 +66,6 @@ def pictures(name: str, paper: str = "a4") -> Sequence[OnPage]:
 
 
 @cache
-def closeups_of(name: str) -> Mapping[int, tuple[CloseUp, ...]]:
-    """The close-ups of a design's steps, by step number; they are the same on any paper."""
-    return plan_closeups(book_of(name))
+def views_of(name: str) -> Views:
+    """What the pictures of a design's steps show; it is the same on any paper."""
+    return plan_views(book_of(name))

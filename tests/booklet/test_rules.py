@@ -28,7 +28,7 @@ from shapely.geometry import Point, box
 from shapely.strtree import STRtree
 
 from buildplan.booklet.book import NEW_PARTS
-from buildplan.booklet.closeups import ON_THE_PIECE, plan_closeups, step_joints, view_changes
+from buildplan.booklet.closeups import ON_THE_PIECE, plan_views, step_joints, view_changes
 from buildplan.booklet.step_blocks import Group, laid_out, paragraphs, ticks
 from buildplan.drawing.camera import CAMERAS, angle_between_deg
 from buildplan.drawing.colours import contrast
@@ -49,7 +49,7 @@ of_each = pytest.mark.parametrize("name", shipped.SHIPPED)
 
 def pages(name: str, paper: str) -> list[Group]:
     """The step pages as they are laid out."""
-    return laid_out(shipped.book_of(name, paper), shipped.closeups_of(name))
+    return laid_out(shipped.book_of(name, paper), shipped.views_of(name))
 
 
 # -- one order, each step whole ------------------------------------------------------------
@@ -125,7 +125,7 @@ def test_new_balloons_and_tied_joints_are_seen(name: str) -> None:
         links: set[str] = set()
         locks: set[str] = set()
         joints: set[str] = set()
-        for closeup in shipped.closeups_of(name)[step.number]:
+        for closeup in shipped.views_of(name).closeups[step.number]:
             sight = sight_of(closeup.work.scene, closeup.camera, closeup.work.joints)
             assert sight.share >= SEEN, f"step {step.number}, {closeup.title}: {sight.share:.2f}"
             assert sight.joints_share == 1, f"step {step.number}, {closeup.title}"
@@ -139,19 +139,27 @@ def test_new_balloons_and_tied_joints_are_seen(name: str) -> None:
 
 @of_each
 def test_what_stands_is_never_left_out(name: str) -> None:
-    """Context: a close-up has everything about its joints that earlier steps brought."""
-    book = shipped.book_of(name)
+    """Context: the picture of the piece has all that earlier steps brought, a close-up all of
+    it about its joints (of the links tied there, every one)."""
+    book, views = shipped.book_of(name), shipped.views_of(name)
     before: set[str] = set()
     for step in book.steps:
         if step.kind in ON_THE_PIECE:
-            for closeup in shipped.closeups_of(name)[step.number]:
-                assert before <= closeup.work.scene.done_links | closeup.work.scene.new_links
+            assert views.progress.whole(step).done_links == before
+            for closeup in views.closeups[step.number]:
+                scene, joints = closeup.work.scene, set(closeup.work.joints)
+                tied = {
+                    id_
+                    for id_ in before
+                    if joints & {book.framework.link[id_].start, book.framework.link[id_].finish}
+                }
+                assert tied <= scene.done_links | scene.new_links
         before |= {link for op in step.operations if op.adds for link in op.links}
 
 
 @of_each
 def test_views_change_seldom_and_each_turned_one_says_so(name: str, record_property) -> None:
-    closeups = [c for each in shipped.closeups_of(name).values() for c in each]
+    closeups = [c for each in shipped.views_of(name).closeups.values() for c in each]
     changes = view_changes(closeups)
     record_property("view_changes", changes)
     # a view serves eight pictures on average, or more
@@ -209,7 +217,7 @@ def test_every_wanted_label_is_there_and_covers_no_joint(name: str, paper: str) 
         if not match:
             continue
         number = int(match[1])
-        closeup = shipped.closeups_of(name)[number][found[number]]
+        closeup = shipped.views_of(name).closeups[number][found[number]]
         found[number] += 1
         boxes = label_boxes(at.picture)
         assert set(closeup.work.joints) <= set(boxes), at.picture.alt
@@ -371,7 +379,7 @@ def test_new_parts_limit_is_known_for_every_edition() -> None:
 
 def test_closeups_are_the_same_on_any_paper() -> None:
     name = shipped.SHIPPED[0]
-    one, other = (plan_closeups(shipped.book_of(name, paper)) for paper in ("a4", "letter"))
+    one, other = (plan_views(shipped.book_of(name, paper)).closeups for paper in ("a4", "letter"))
     assert [c.camera for each in one.values() for c in each] == [
         c.camera for each in other.values() for c in each
     ]
