@@ -1,0 +1,227 @@
+"""How fast pictures are drawn, as ratios measured in one run:
+`python tests/bench/bench_drawing.py`.
+
+Forty pages of a piece of 300 balloons, as it grows brace by brace, drawn by us and by
+matplotlib's PdfPages. Matplotlib is handed our finished pictures, their paths worked out
+beforehand for nothing; ours works everything out from the scene. It draws them twice: every
+path (the same picture), and flat, one patch for each balloon (less than the same picture).
+Then the figures of a booklet of 10,000 balloons, and what research's rules come to on the
+shipped designs.
+"""
+
+from __future__ import annotations
+
+import io
+import sys
+import time
+from collections.abc import Callable, Sequence
+from pathlib import Path
+from statistics import median
+from typing import Any
+
+import matplotlib as mpl
+import numpy as np
+from matplotlib.backends.backend_pdf import PdfPages
+from matplotlib.collections import PathCollection
+from matplotlib.figure import Figure
+from matplotlib.path import Path as Outline
+from reportlab.pdfgen.canvas import Canvas
+
+from buildplan.booklet.book import gather_book
+from buildplan.booklet.closeups import ON_THE_PIECE, plan_views, view_changes
+from buildplan.booklet.editions import print_booklet
+from buildplan.booklet.paper import PAPERS
+from buildplan.design.model import Design
+from buildplan.design.reading import read_design
+from buildplan.drawing.bodies import Scene
+from buildplan.drawing.camera import CAMERAS
+from buildplan.drawing.fonts import REGULAR, register_fonts
+from buildplan.drawing.looks import look_marks
+from buildplan.drawing.marks import Circle, Curve, Ink, Picture, Polyline, Stamp
+from buildplan.drawing.marks import Path as PathMark
+from buildplan.drawing.pdf import draw_picture
+from buildplan.drawing.scene import step_picture
+from buildplan.framework.build import build_framework
+from buildplan.sequence.model import Kind
+from buildplan.shape.finding import find_shape
+
+mpl.use("Agg")
+PAGES = 40
+SIZE = (480.0, 600.0)
+KINDS = (
+    ("long", "link", 12, 8, "#1F5F8B"),
+    ("cross", "link", 12, 8, "#F7F3E8"),
+    ("lock", "round", 5, 3.5, "#C9A227"),
+)
+BALLOONS = {
+    key: {"kind": kind, "nominal": size, "inflate_to": gauge, "colour": colour, "label": key}
+    for key, kind, size, gauge, colour in KINDS
+}
+
+
+def design(name: str, course: Sequence[object], closed: bool) -> Design:
+    """A tube of four chains."""
+    tube = {
+        "closed": closed,
+        "chains": 4,
+        "long": "long",
+        "brace": "cross",
+        "single": "cross",
+        "lock": "lock",
+        "course": list(course),
+    }
+    data = {"buildplan": 1, "name": name, "units": "in", "balloons": BALLOONS}
+    return Design.model_validate(data | {"build": {"tube": tube}})
+
+
+def growing(pages: int) -> list[Scene]:
+    """Scenes of a bent tube of 300 balloons, one brace (or its locks) more on each page."""
+    course = [{"repeat": 6, "cells": ["straight"]}, "fan", {"repeat": 6, "cells": ["straight"]}]
+    course += ["fan", {"repeat": 5, "cells": ["straight"]}]
+    framework = build_framework(design("bench", course, closed=False))
+    shape = find_shape(framework)
+    chains = frozenset(id_ for id_, link in framework.link.items() if link.role == "chain")
+    scenes = []
+    links, locks = set(chains), set[str]()
+    for page in range(pages):
+        brace = framework.braces[page // 2 % len(framework.braces)]
+        new_links = frozenset(brace.links) - links if page % 2 == 0 else frozenset[str]()
+        new_locks = frozenset(brace.section) - locks if page % 2 else frozenset[str]()
+        scenes.append(
+            Scene(
+                framework,
+                shape,
+                new_links=new_links,
+                done_links=frozenset(links),
+                new_locks=new_locks,
+                done_locks=frozenset(locks),
+            )
+        )
+        links |= new_links
+        locks |= new_locks
+    whole = len(framework.links) + 2 * len(framework.locks)
+    print(f"piece of {whole} balloons, {pages} pages")
+    return scenes
+
+
+def by_us(scenes: Sequence[Scene]) -> bytes:
+    """The pages as we draw them, from the scenes on."""
+    register_fonts()
+    out = io.BytesIO()
+    canvas = Canvas(out, pagesize=SIZE, invariant=1, pageCompression=1, initialFontName=REGULAR)
+    for scene in scenes:
+        draw_picture(canvas, step_picture(scene, CAMERAS["corner"], *SIZE), 0, 0)
+        canvas.showPage()
+    canvas.save()
+    return out.getvalue()
+
+
+def outline_of(mark: PathMark) -> Outline:
+    """One of our paths as matplotlib's."""
+    if isinstance(mark, Circle):
+        return Outline.circle(mark.centre, mark.radius)
+    if isinstance(mark, Polyline):
+        return Outline([*mark.points, mark.points[0]] if mark.closed else mark.points)
+    points = [mark.start, *(point for piece in mark.pieces for point in piece)]
+    return Outline(points, [Outline.MOVETO, *[Outline.CURVE4] * (len(points) - 1)])
+
+
+def outlines_of(picture: Picture, flat: bool) -> list[tuple[Outline, Ink, float]]:
+    """Every path of a picture; flat, only the outlines of the balloons."""
+    found = []
+    for mark in picture.marks:
+        if isinstance(mark, Polyline | Curve | Circle):
+            found.append((outline_of(mark), mark.ink, 1.0))
+        elif isinstance(mark, Stamp):
+            if flat and mark.look.form not in ("link", "round"):
+                continue
+            a, b, c, d, e, f = mark.matrix
+            scale = float(np.hypot(a, b))
+            paths = look_marks(mark.look)
+            for path in paths[-1:] if flat else paths:
+                outline = outline_of(path)
+                at = outline.vertices @ np.array([[a, b], [c, d]]) + np.array([e, f])
+                found.append((Outline(at, outline.codes), path.ink, scale))
+    return found
+
+
+def by_matplotlib(pages: Sequence[list[tuple[Outline, Ink, float]]]) -> bytes:
+    """The pages as PdfPages draws them: one collection of paths a page."""
+    out = io.BytesIO()
+    with PdfPages(out) as pdf:
+        for page in pages:
+            figure = Figure(figsize=(SIZE[0] / 72, SIZE[1] / 72))
+            axes = figure.add_axes((0, 0, 1, 1))
+            axes.set(xlim=(0, SIZE[0]), ylim=(0, SIZE[1]))
+            axes.set_axis_off()
+            paths = PathCollection(
+                [outline for outline, _, _ in page],
+                facecolors=[ink.fill or "none" for _, ink, _ in page],
+                edgecolors=[ink.stroke or "none" for _, ink, _ in page],
+                linewidths=[ink.width * scale for _, ink, scale in page],
+            )
+            axes.add_collection(paths)
+            pdf.savefig(figure)
+    return out.getvalue()
+
+
+def timed(work: Callable[[], Any], times: int = 1) -> tuple[float, Any]:
+    """Least wall time of `times` runs, and the last result."""
+    least, result = float("inf"), None
+    for _ in range(times):
+        start = time.perf_counter()
+        result = work()
+        least = min(least, time.perf_counter() - start)
+    return least, result
+
+
+def against_matplotlib() -> None:
+    scenes = growing(PAGES)
+    ours, data = timed(lambda: by_us(scenes), 3)
+    print(f"  ours            {ours:6.2f} s  {len(data) / 1e6:5.2f} MB")
+    pictures = [step_picture(scene, CAMERAS["corner"], *SIZE) for scene in scenes]
+    for name, flat in (("every path", False), ("flat", True)):
+        pages = [outlines_of(picture, flat) for picture in pictures]
+        theirs, data = timed(lambda pages=pages: by_matplotlib(pages), 1)
+        print(
+            f"  PdfPages, {name:10} {theirs:6.2f} s  {len(data) / 1e6:5.2f} MB"
+            f"   {theirs / ours:5.1f} times ours"
+        )
+
+
+def ten_thousand() -> None:
+    side = {"repeat": 155, "cells": ["straight"]}
+    large = design("large", [{"repeat": 4, "cells": [side, "tip"]}], closed=True)
+    gathered, book = timed(lambda: gather_book(large, PAPERS["a4"], "in", "training"))
+    printed, data = timed(lambda: print_booklet(book))
+    print(
+        f"piece of {book.facts.total} balloons: shape, steps and examination {gathered:.1f} s, "
+        f"booklet of {len(book.steps)} steps {printed:.1f} s, {len(data) / 1e6:.1f} MB"
+    )
+
+
+def rules() -> None:
+    print("design               steps kinds  new parts (median, most)  close-ups  view changes")
+    for path in sorted((Path(__file__).parents[2] / "designs").glob("*.yaml")):
+        if path.stem.endswith(".event"):
+            continue
+        read = read_design(path)
+        book = gather_book(read, PAPERS["a4"], read.units, "training")
+        closeups = [c for each in plan_views(book).closeups.values() for c in each]
+        new = [
+            len(step.links)
+            for step in book.steps
+            if step.kind in ON_THE_PIECE and step.kind is not Kind.LOCK
+        ]
+        kinds = len({step.kind for step in book.steps})
+        print(
+            f"{path.stem:20} {len(book.steps):5} {kinds:5}  {median(new):8.0f} {max(new):6}"
+            f" {len(closeups):17} {view_changes(closeups):13}"
+        )
+
+
+if __name__ == "__main__":
+    against_matplotlib()
+    ten_thousand()
+    rules()
+    sys.stdout.flush()
