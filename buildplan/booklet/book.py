@@ -10,6 +10,7 @@ from buildplan.booklet.facts import Facts, gather_facts
 from buildplan.booklet.paper import Paper
 from buildplan.design.measures import Units
 from buildplan.design.model import Design
+from buildplan.drawing.signs import balloon_signs
 from buildplan.framework.build import build_framework
 from buildplan.framework.model import Framework
 from buildplan.sequence.model import Step
@@ -56,11 +57,9 @@ class Book:
         return dict(zip(used, "ZYXWVUTSRQPNMLKJ", strict=False))
 
     @property
-    def patterns(self) -> dict[str, int]:
+    def patterns(self) -> Mapping[str, int]:
         """The sign that tells each balloon's colour without colour, where colours differ."""
-        used = [key for key, count in self.facts.counts.items() if count]
-        colours = list(dict.fromkeys(self.framework.balloons[key].colour for key in used))
-        return {key: colours.index(self.framework.balloons[key].colour) for key in used}
+        return balloon_signs(self.framework, [k for k, count in self.facts.counts.items() if count])
 
 
 def resting_shape(design: Design, framework: Framework) -> Shape:

@@ -27,26 +27,27 @@ _TO_LAB = np.array(
 )
 
 
-def _linear(colour: str) -> FloatArray:
+def linear(colour: str) -> FloatArray:
     """Linear sRGB of `colour`, each 0 to 1 (IEC 61966-2-1)."""
     value = np.array([int(colour[i : i + 2], 16) for i in (1, 3, 5)]) / 255
     return np.where(value <= 0.04045, value / 12.92, ((value + 0.055) / 1.055) ** 2.4)
 
 
-def _hex(linear: FloatArray) -> str:
-    clipped = np.clip(linear, 0, 1)
+def from_linear(light: FloatArray) -> str:
+    """The colour of linear sRGB values, clipped to what sRGB holds."""
+    clipped = np.clip(light, 0, 1)
     value = np.where(clipped <= 0.0031308, clipped * 12.92, 1.055 * clipped ** (1 / 2.4) - 0.055)
     return "#" + "".join(f"{round(v * 255):02X}" for v in value)
 
 
 def to_oklab(colour: str) -> FloatArray:
     """Lightness (0 to 1), a and b of `colour`."""
-    return np.asarray(_TO_LAB @ np.cbrt(_TO_LMS @ _linear(colour)))
+    return np.asarray(_TO_LAB @ np.cbrt(_TO_LMS @ linear(colour)))
 
 
 def from_oklab(lab: FloatArray) -> str:
     """The colour of `lab`, clipped to what sRGB holds."""
-    return _hex(np.linalg.inv(_TO_LMS) @ (np.linalg.inv(_TO_LAB) @ lab) ** 3)
+    return from_linear(np.linalg.inv(_TO_LMS) @ (np.linalg.inv(_TO_LAB) @ lab) ** 3)
 
 
 @lru_cache(maxsize=4096)
@@ -75,7 +76,7 @@ def shade(colour: str, amount: float) -> str:
 
 def luminance(colour: str) -> float:
     """Relative luminance, 0 to 1 (WCAG 2.2, "relative luminance")."""
-    return float(np.array([0.2126, 0.7152, 0.0722]) @ _linear(colour))
+    return float(np.array([0.2126, 0.7152, 0.0722]) @ linear(colour))
 
 
 def contrast(first: str, second: str) -> float:

@@ -11,7 +11,7 @@ from math import log
 
 import numpy as np
 
-from buildplan.drawing.colours import luminance, mix
+from buildplan.drawing.colours import contrast, mix
 from buildplan.drawing.curves import ellipse, round_point
 from buildplan.drawing.marks import Circle, Ink, Look, Path, Polyline
 from buildplan.drawing.outlines import link_curve, shows_end
@@ -101,8 +101,8 @@ def _round(look: Look) -> tuple[Path, ...]:
 
 
 def _pattern(look: Look) -> tuple[Path, ...]:
-    dark = luminance(look.colour) > 0.3
-    tone = mix(look.colour, "#000000" if dark else "#FFFFFF", 0.62)
+    black, white = (contrast(look.colour, end) for end in ("#000000", "#FFFFFF"))
+    tone = mix(look.colour, "#000000" if black > white else "#FFFFFF", 0.7)
     line = Ink(stroke=tone, width=0.05)
     solid = Ink(fill=tone)
     third = 0.13 * float(np.sqrt(3)) / 2
