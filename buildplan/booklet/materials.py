@@ -16,9 +16,9 @@ from buildplan.shape.standing import body_volume_m3
 
 LITRES_PER_M3 = 1000
 
-Product = tuple[str, int, str]
-"""What makes balloons the same in a shop: kind, nominal size in tenths of a millimetre, and
-colour. Balloons sized to different gauges come out of the same pack."""
+Product = tuple[str, int, str, str]
+"""What makes balloons the same in a shop: kind, nominal size in tenths of a millimetre, colour
+and finish. Balloons sized to different gauges come out of the same pack."""
 
 
 @dataclass(frozen=True)
@@ -59,8 +59,11 @@ class Purchase:
 
     @property
     def label(self) -> str:
-        """What people call its colour; all the names, where designs differ."""
-        return " / ".join(dict.fromkeys(balloon.label for balloon in self.balloons))
+        """What people call its colour; all the names, where designs differ; and its finish,
+        unless that is the usual one."""
+        names = " / ".join(dict.fromkeys(balloon.label for balloon in self.balloons))
+        finish = self.balloon.finish
+        return names if finish == "standard" else f"{names}, {finish}"
 
     @property
     def packs(self) -> int | None:
@@ -80,7 +83,8 @@ class Purchase:
 
 def product(balloon: BalloonType) -> Product:
     """What the balloon is in a shop."""
-    return balloon.kind, round(balloon.nominal_m * 10_000), balloon.colour
+    size = round(balloon.nominal_m * 10_000)
+    return balloon.kind, size, balloon.colour, balloon.finish
 
 
 def needs_of(design: Design, framework: Framework, times: int = 1) -> tuple[Need, ...]:

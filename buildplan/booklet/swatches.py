@@ -13,7 +13,7 @@ def swatch(balloon: BalloonType, letter: str, pattern: int, size: float = 20) ->
     """A balloon's colour and sign, `size` points square."""
     middle = np.array([size / 2, size / 2])
     knot = np.array([size / 2, 0.0])
-    look = Look("round", balloon.colour, "new", line=0.05)
+    look = Look("round", balloon.colour, "new", line=0.05, finish=balloon.finish)
     marks = round_stamps(look, knot, middle, size * 0.86, pattern)
     return Picture(
         size, size, tuple(marks), f"Colour {letter}: {balloon.label}, a {balloon.kind} balloon."

@@ -41,6 +41,8 @@ LabourKind = Literal[
     "stand up",
 ]
 
+Finish = Literal["standard", "metallic", "pearl", "clear", "matt"]
+
 # something to read, on one line
 ONE_LINE = r"^[^\n\t]*\S[^\n\t]*$"
 # the form of an alphabetic code of ISO 4217
@@ -126,6 +128,11 @@ class Balloon(FileModel):
     )
     chain_of_ten: Length | None = Field(
         None, description="the measured length of ten tied links, in the file's units"
+    )
+    finish: Finish = Field(
+        "standard",
+        description="how its rubber takes the light, for the pictures: standard (plain and "
+        "glossy), metallic, pearl, clear or matt",
     )
 
 

@@ -55,8 +55,8 @@ class Scene:
     """What is in a picture: a piece, its shape, what is new and what stands already.
 
     Links are named by id, locks by joint; what is named nowhere is not drawn. `patterns`
-    gives balloon keys the number of their sign (`Look.pattern`), `finishes` their finish.
-    `every_body` are the bodies to choose from, where they are known already.
+    gives balloon keys the number of their sign (`Look.pattern`), `finishes` another finish
+    than their own. `every_body` are the bodies to choose from, where they are known already.
     """
 
     framework: Framework

@@ -268,7 +268,7 @@ class _Stamper:
         kind = self._framework.balloons[self._bodies.balloons[i]]
         diameter = self._diameter[i]
         line = quantised_line((NEW_LINE_PT if state == "new" else DONE_LINE_PT) / diameter)
-        finish = self._finishes.get(kind.key, "standard")
+        finish = self._finishes.get(kind.key, kind.finish)
         look = Look("link", kind.colour, state, tone=tone, line=line, finish=finish)
         pattern = self._patterns.get(kind.key, 0)
         if not self._bodies.is_link[i]:

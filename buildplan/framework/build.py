@@ -30,6 +30,7 @@ def balloon_type(key: str, balloon: Balloon, metres_per_unit: float) -> BalloonT
         measured=measured,
         colour=balloon.colour.upper(),
         label=balloon.label,
+        finish=balloon.finish,
     )
 
 

@@ -32,7 +32,7 @@ class BalloonType:
 
     `gauge_m` is the diameter it is sized to. `tie_to_tie_m` is the length between the two
     knots of a built link (for a round: its gauge); `measured` says whether the file gave it
-    or it was estimated from the gauge.
+    or it was estimated from the gauge. `finish` is how its rubber takes the light.
     """
 
     key: str
@@ -43,6 +43,7 @@ class BalloonType:
     measured: bool
     colour: str
     label: str
+    finish: str = "standard"
 
 
 @dataclass(frozen=True)

@@ -1,0 +1,48 @@
+"""A balloon's finish, from the design file to the pictures."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import get_args
+
+import pytest
+import yaml
+from pydantic import ValidationError
+
+from buildplan.design.model import Design, Finish
+from buildplan.drawing.camera import CAMERAS
+from buildplan.drawing.marks import Stamp
+from buildplan.drawing.scene import finished_picture
+from buildplan.drawing.shading import FINISHES
+from buildplan.framework.build import build_framework
+from buildplan.shape.finding import find_shape
+
+GATE = Path(__file__).parents[2] / "designs" / "walk_through_gate.yaml"
+
+
+def with_finish(**finishes: str) -> Design:
+    data = yaml.safe_load(GATE.read_text("utf-8"))
+    for key, finish in finishes.items():
+        data["balloons"][key]["finish"] = finish
+    return Design.model_validate(data)
+
+
+def test_every_finish_of_the_file_can_be_drawn() -> None:
+    assert set(get_args(Finish)) == set(FINISHES)
+
+
+def test_each_balloon_is_drawn_in_its_own_finish() -> None:
+    framework = build_framework(with_finish(gold="metallic", cream="pearl"))
+    picture = finished_picture(framework, find_shape(framework), CAMERAS["front"], 300, 300)
+    drawn = {
+        mark.look.colour: mark.look.finish
+        for mark in picture.marks
+        if isinstance(mark, Stamp) and mark.look.form == "body"
+    }
+    wanted = {"gold": "metallic", "cream": "pearl", "foxglove": "standard", "heather": "standard"}
+    assert drawn == {framework.balloons[key].colour: finish for key, finish in wanted.items()}
+
+
+def test_an_unknown_finish_is_refused() -> None:
+    with pytest.raises(ValidationError, match=r"balloons\.gold\.finish"):
+        with_finish(gold="chrome")
