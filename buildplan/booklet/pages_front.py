@@ -227,7 +227,10 @@ def reading_guide(book: Book) -> Leaf:
                 "Where pale work would hide something new, it is drawn as a thin outline.",
                 "Joints are named the same on every page and on the joint map.",
                 "Pictures show the piece from the front, standing. Where a close-up is turned, a "
-                "small block in its corner shows how: F is the front.",
+                "small block in its corner shows how: F is the front. A circle on the small "
+                "picture of the piece shows where it is.",
+                "A sign on a balloon (a dot, a ring, a bar ...) tells its colour without colour: "
+                "see the table of balloons.",
                 "Every step ends in something to check. Tick its box before you go on.",
             ),
             right_x,
