@@ -3,19 +3,23 @@
 from __future__ import annotations
 
 from buildplan.booklet.book import Book
+from buildplan.booklet.crew_words import joints_words
 from buildplan.booklet.press import HEADING, SMALL, Leaf, Press, plain, strong
-from buildplan.booklet.words import joined, speed_words, weight_words
+from buildplan.booklet.words import speed_words, weight_words
 from buildplan.design.measures import size_words
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.scene import finished_picture
 from buildplan.sequence.reach import lifters
+
+VIEW_HEIGHT, SIDE_HEIGHT = 250.0, 170.0
 
 
 def standing(book: Book) -> Leaf:
     """Standing it up, placing it, ballast, doors."""
 
     def draw(press: Press) -> None:
-        paper, facts, stands = book.paper, book.facts, book.shape.standing
+        paper, facts = book.paper, book.facts
+        feet = joints_words(book.shape.standing.feet)
         gust = speed_words(book.examination.wind.tips_at.value, book.units)
         top = press.title("Stand it up, place it, hold it down")
         half = (paper.measure - 20) / 2
@@ -36,8 +40,8 @@ def standing(book: Book) -> Leaf:
         y = press.paragraph("Stand it up", paper.left, y - 6, half, HEADING, "H2") - 4
         y = press.bullets(
             (
-                f"It stands on joints {strong(joined(stands.feet))}. Turn it on the floor until "
-                "that side points to where its foot will be.",
+                f"It stands on joints {strong(feet)}. Turn it on the floor until that side points "
+                "to where its foot will be.",
                 "One person holds the foot, the others walk the far side up together. Hold the "
                 "braced tube, never a single balloon.",
                 "Let it settle on its foot for a minute. Turn any joint that has twisted back "
@@ -53,8 +57,8 @@ def standing(book: Book) -> Leaf:
                 f"It weighs about {strong(weight_words(facts.mass_kg))} and goes over when it "
                 f"leans {strong(f'{facts.tip_angle_deg:.1f} degrees')} in its worst direction "
                 "(estimates). People brush against it: add ballast indoors too.",
-                f"Tie ballast low, at {strong(joined(stands.feet))}: water weights or sand bags, "
-                "the same on each foot, front and back.",
+                f"Tie ballast low, at {strong(feet)}: water weights or sand bags, the same on "
+                "each foot, front and back.",
                 f"With nothing to hold it, a gust of {strong(gust)} tips it (estimate). Where "
                 "doors make a draught, tie it to something that will hold as well; in more than "
                 "a light breeze keep it indoors.",
@@ -63,7 +67,30 @@ def standing(book: Book) -> Leaf:
             y,
             half,
         )
-        lower_left = press.paragraph("Carry it", paper.left, y - 6, half, HEADING, "H2") - 4
+        picture = finished_picture(
+            book.framework,
+            book.shape,
+            CAMERAS["corner"],
+            half,
+            VIEW_HEIGHT,
+            alt=f"{facts.name} standing, seen from a corner.",
+        )
+        press.picture(picture, right, top - VIEW_HEIGHT)
+        y = press.paragraph(
+            "How it stands, seen from a corner.", right, top - VIEW_HEIGHT - 6, half, SMALL
+        )
+        side = finished_picture(
+            book.framework,
+            book.shape,
+            CAMERAS["side"],
+            half,
+            SIDE_HEIGHT,
+            alt=f"{facts.name} standing, seen from the side.",
+        )
+        y -= SIDE_HEIGHT + 8
+        press.picture(side, right, y)
+        y = press.paragraph("From the side.", right, y - 4, half, SMALL)
+        y = press.paragraph("Carry it", right, y - 10, half, HEADING, "H2") - 4
         press.bullets(
             (
                 f"Upright it is {strong(size_words(facts.height_m, book.units))} high, "
@@ -74,30 +101,10 @@ def standing(book: Book) -> Leaf:
                 "If it does not fit, build it in the room where it will stand.",
                 "Cover door frames and hinges; look out for thorns, screws and hot lamps.",
             ),
-            paper.left,
-            lower_left,
+            right,
+            y,
             half,
         )
-        picture = finished_picture(
-            book.framework,
-            book.shape,
-            CAMERAS["corner"],
-            half,
-            300,
-            alt=f"{facts.name} standing, seen from a corner.",
-        )
-        press.picture(picture, right, top - 300)
-        y = press.paragraph("How it stands, seen from a corner.", right, top - 306, half, SMALL)
-        side = finished_picture(
-            book.framework,
-            book.shape,
-            CAMERAS["side"],
-            half,
-            270,
-            alt=f"{facts.name} standing, seen from the side.",
-        )
-        press.picture(side, right, y - 280)
-        press.paragraph("From the side.", right, y - 284, half, SMALL)
 
     return Leaf("Stand it up, place it, hold it down", draw)
 

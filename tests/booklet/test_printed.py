@@ -211,11 +211,16 @@ def test_nothing_is_printed_outside_the_page(printed: Printed) -> None:
     for page in reader.pages:
         placed: list[tuple[float, float]] = []
 
-        def note(text: str, _cm: list[float], tm: list[float], _f: object, _s: float) -> None:
+        def note(text: str, cm: list[float], tm: list[float], _f: object, _s: float) -> None:
             if text.strip():
-                placed.append((tm[4], tm[5]))  # noqa: B023 (called before the loop goes on)
+                x, y = tm[4], tm[5]
+                at = (cm[0] * x + cm[2] * y + cm[4], cm[1] * x + cm[3] * y + cm[5])
+                placed.append(at)  # noqa: B023 (called before the loop goes on)
 
         page.extract_text(visitor_text=note)
         width, height = float(page.mediabox.width), float(page.mediabox.height)
         assert all(-1 <= x <= width and -1 <= y <= height for x, y in placed)
+        if "true size" not in page.extract_text():
+            # the running foot stands on 32 and 21 pt; nothing runs down into it
+            assert not [y for _, y in placed if y < 15 or 36 < y < 50]
         assert math.isfinite(width)
