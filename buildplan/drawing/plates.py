@@ -62,4 +62,7 @@ def _covered(
 
 
 def _ground(width: float, height: float) -> Polyline:
-    return Polyline(((0, 0), (width, 0), (width, height), (0, height)), LINE, closed=True)
+    # half the line's width inside the plate, which clips what is beyond it
+    near = LINE.width / 2
+    right, top = width - near, height - near
+    return Polyline(((near, near), (right, near), (right, top), (near, top)), LINE, closed=True)

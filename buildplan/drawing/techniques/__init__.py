@@ -57,6 +57,8 @@ def moves(framework: Framework, step: Step) -> tuple[Picture, ...]:
         return (tie_off(framework, first.links[0]),)
     if step.kind is Kind.CHAIN and not first.adds:
         return (brace_chain(framework, (len(first.links),)),)
+    if step.kind is Kind.CHAIN:
+        return (chain_pairs(framework, first.links),)
     if step.kind is Kind.BRACE and first.links:
         number = next(b.number for b in framework.braces if first.links[0] in b.links)
         return (wrap_brace(framework, number), settle_joint(framework))

@@ -163,13 +163,16 @@ def chain_strands(colour: str, other: str) -> tuple[Strand, Strand]:
     return Strand(tuple(left), colour, 6.0), Strand(tuple(right), other, 6.0)
 
 
-def chain_pairs(framework: Framework) -> Picture:
-    """Pairs chained tail to tail with a double knot."""
-    colours = palette(framework)
-    other = told_apart(colours.chain, colours.chain)
-    left, right = chain_strands(colours.chain, other)
+def chain_pairs(framework: Framework, links: Sequence[str] = ()) -> Picture:
+    """Pairs chained tail to tail with a double knot; `links` are those of the chain, or the
+    first chain's."""
+    row = (links or framework.chains[0].chain.links)[:4]
+    colours = [framework.balloons[framework.link[id_].balloon].colour for id_ in row]
+    colours += colours[-1:] * (4 - len(colours))
+    one, other = colours[1], told_apart(colours[1], colours[2])
+    left, right = chain_strands(one, other)
     marks: list[Mark] = [
-        *link((4, 88), (56, 88), 44, colours.chain),
+        *link((4, 88), (56, 88), 44, one),
         *link((164, 88), (216, 88), 44, other),
         *weave([right, left]),
         *tail_end(left),
@@ -179,9 +182,9 @@ def chain_pairs(framework: Framework) -> Picture:
     ]
     for i in range(4):
         left_end = 48.0 + 31 * i
-        marks += link((left_end + 0.5, 29), (left_end + 30.5, 29), 26, colours.chain)
+        marks += link((left_end + 0.5, 29), (left_end + 30.5, 29), 26, colours[i])
     for i, word in enumerate(("necks", "tails", "necks"), 1):
-        marks += knot((48 + 31 * i, 29), 0, colours.chain, 2.4)
+        marks += knot((48 + 31 * i, 29), 0, colours[i], 2.4)
         marks.append(words((48 + 31 * i, 5), word))
     return picture(
         marks,
