@@ -103,6 +103,13 @@ def _layers(framework: Framework) -> list[tuple[str, list[LongChain]]]:
     return [("flat", list(chains))]
 
 
+def _colours_along(framework: Framework, chain: LongChain, count: int) -> list[str]:
+    """Colours of the first `count` balloons of a chain, over again where it is shorter."""
+    links = chain.chain.links
+    kinds = [framework.link[links[i % len(links)]].balloon for i in range(count)]
+    return [framework.balloons[kind].colour for kind in kinds]
+
+
 def _tag(framework: Framework, at: Point, joint: str) -> list[Mark]:
     return joint_marks(
         at, joint_radius(framework), joint, skipped=False, locked=False, repeat=False
@@ -110,7 +117,6 @@ def _tag(framework: Framework, at: Point, joint: str) -> list[Mark]:
 
 
 def _lay_rings(framework: Framework) -> Picture:
-    colours = palette(framework)
     layers = _layers(framework)
     marks: list[Mark] = []
     x = 124.0
@@ -124,8 +130,9 @@ def _lay_rings(framework: Framework) -> Picture:
             side = side_of(chain)
             across, high, count = (52.0, 14.0, 20) if side == INNER else (80.0, 27.0, 30)
             ring = _round_points((x, y), across, high * squeeze, count, 0, 360)
+            colours = _colours_along(framework, chain, count)
             for i in sorted(range(count), key=lambda k: -(ring[k][1] + ring[k + 1][1])):
-                marks += link(ring[i], ring[i + 1], 11, colours.chain)
+                marks += link(ring[i], ring[i + 1], 11, colours[i])
             first.setdefault(side, []).append(((x + across, y), chain.chain.joints[0]))
         marks.append(Label((2, y + 8), name, TYPE, INK, anchor="start", bold=True))
         for i, chain in enumerate(chains):
@@ -150,7 +157,6 @@ def _short(chain: LongChain) -> str:
 
 def _lay_rows(framework: Framework) -> Picture:
     """Open chains: rows beside one another on the floor, the front ones above the back."""
-    colours = palette(framework)
     layers = _layers(framework)
     marks: list[Mark] = []
     gap = {1: 0.0, 2: 68.0, 3: 46.0}[len(layers)]
@@ -163,8 +169,9 @@ def _lay_rows(framework: Framework) -> Picture:
             outer = side_of(chain) != INNER
             dx, dy = (slant, deep) if outer else (0.0, 0.0)
             ends = [(64 + 22 * i + dx, y + dy) for i in range(7)]
-            for a, b in pairwise(ends):
-                marks += link(a, b, 18, colours.chain)
+            colours = _colours_along(framework, chain, len(ends) - 1)
+            for (a, b), colour in zip(pairwise(ends), colours, strict=True):
+                marks += link(a, b, 18, colour)
             first.setdefault(side_of(chain), []).append((ends[0], chain.chain.joints[0]))
             row = f"{chain.letter} {_short(chain)}"
             marks.append(Label((2, y + dy - 3), row, TYPE, INK, anchor="start"))
