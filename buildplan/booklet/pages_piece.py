@@ -80,7 +80,7 @@ def finished_piece(book: Book) -> Leaf:
             person="1.70 m" if book.units == "cm" else "5 ft 7 in",
             alt=f"{facts.name} from the front, {size}, with a person beside it.",
         )
-        y -= large_height + 8
+        y -= front.height + 8
         press.picture(front, paper.left, y)
         press.paragraph("From the front.", paper.left, y, paper.measure, SMALL)
         y -= caption + 8 + small

@@ -114,7 +114,8 @@ def dimensioned_view(
     """The finished piece with dimension lines below and at its left.
 
     `across` and `upright` are the figures, in words. With `person` (words under the
-    figure), someone 1.70 m tall stands at the right; the camera must then be level.
+    figure), someone 1.70 m tall stands at the right; the camera must then be level. The
+    picture is no higher than it needs to be.
     """
     bodies = finished(framework, shape).bodies
     flat, _ = project(camera, bodies.centre)
@@ -149,7 +150,8 @@ def dimensioned_view(
         marks.append(Polyline((_at(x0 - _OFF_PT, y), _at(line_x - _OFF_PT, y)), _LINE))
     marks += dimension_marks(_at(x0, line_y), _at(x1, line_y), across, size)
     marks += dimension_marks(_at(line_x, y0), _at(line_x, y1), upright, size)
-    return Picture(width, height, tuple(marks), alt)
+    used = below + 8 + float(scale * (reach - low)[1])
+    return Picture(width, used, tuple(marks), alt)
 
 
 def _at(x: float, y: float) -> Point:
