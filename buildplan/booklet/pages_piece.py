@@ -78,6 +78,7 @@ def finished_piece(book: Book) -> Leaf:
             across=size_words(facts.width_m, book.units),
             upright=size_words(facts.height_m, book.units),
             person="1.70 m" if book.units == "cm" else "5 ft 7 in",
+            patterns=book.patterns,
             alt=f"{facts.name} from the front, {size}, with a person beside it.",
         )
         y -= front.height + 8
