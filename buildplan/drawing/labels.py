@@ -183,7 +183,7 @@ def _shun(boxes: FloatArray, discs: FloatArray) -> FloatArray:
     x, y, radius = discs.T
     inside = (xs[:, :, None] - x) ** 2 + (ys[:, :, None] - y) ** 2 < radius**2
     # to cover a large body costs little; to cover most of a small one costs much
-    price = np.clip(40.0 / np.maximum(radius, 1.0), 0.5, 5.0)
+    price = np.clip(100.0 / np.maximum(radius, 1.0), 0.5, 12.0)
     return np.asarray(np.sum(np.max(inside * price, axis=2), axis=1))
 
 

@@ -25,6 +25,7 @@ import pypdfium2.raw as pdfium
 import pytest
 import shipped
 from shapely.geometry import Point, box
+from shapely.ops import unary_union
 from shapely.strtree import STRtree
 
 from buildplan.booklet.book import NEW_PARTS
@@ -392,3 +393,20 @@ def test_closeups_are_the_same_on_any_paper() -> None:
     assert [c.camera for each in one.values() for c in each] == [
         c.camera for each in other.values() for c in each
     ]
+
+
+@on_paper
+def test_labels_hide_little_of_what_is_new(name: str, paper: str) -> None:
+    """Of the new balloons' discs tags cover 4 % at most, and of no balloon more than 0.8."""
+    hidden: list[float] = []
+    for at in shipped.pictures(name, paper):
+        if not at.picture.alt.startswith("Close-up of step"):
+            continue
+        tags = unary_union([box(*b) for each in label_boxes(at.picture).values() for b in each])
+        for mark in at.picture.marks:
+            if isinstance(mark, Stamp) and (mark.look.form, mark.look.state) == ("body", "new"):
+                a, b, _, _, x, y = mark.matrix
+                disc = Point(x, y).buffer(float(np.hypot(a, b)) / 2)
+                hidden.append(disc.intersection(tags).area / disc.area)
+    assert max(hidden) <= 0.8
+    assert np.mean(hidden) <= 0.04
