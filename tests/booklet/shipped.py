@@ -8,6 +8,8 @@ from functools import cache
 from pathlib import Path
 from unittest import mock
 
+import pypdfium2
+
 from buildplan.booklet.book import Book, gather_book
 from buildplan.booklet.closeups import Views, plan_views
 from buildplan.booklet.editions import print_booklet
@@ -63,6 +65,13 @@ def printed(name: str, paper: str = "a4") -> bytes:
 def pictures(name: str, paper: str = "a4") -> Sequence[OnPage]:
     """Every picture of a booklet, in the order of printing."""
     return _print(name, paper)[1]
+
+
+@cache
+def page_texts(name: str, paper: str = "a4") -> Sequence[str]:
+    """The words of each page, white space folded, as pdfium reads them."""
+    with pypdfium2.PdfDocument(printed(name, paper)) as pdf:
+        return [" ".join(page.get_textpage().get_text_range().split()) for page in pdf]
 
 
 @cache

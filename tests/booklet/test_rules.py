@@ -76,8 +76,7 @@ def test_steps_are_numbered_without_gaps_and_each_is_on_one_page(name: str, pape
 def test_every_step_has_words_a_picture_and_a_check_on_its_page(name: str, paper: str) -> None:
     book = shipped.book_of(name, paper)
     page_of = pages_of_steps(name, paper)
-    with pypdfium2.PdfDocument(shipped.printed(name, paper)) as pdf:
-        texts = [" ".join(page.get_textpage().get_text_range().split()) for page in pdf]
+    texts = shipped.page_texts(name, paper)
     for step in book.steps:
         words = (f"{step.number} {step.title}", " ".join(step.text.split()[:6]), step.check)
         with_picture = [texts[number - 1] for number in page_of[step.number]]
@@ -262,7 +261,7 @@ def type_sizes(page: pikepdf.Page) -> Iterator[tuple[bool, float]]:
     """Of every text-showing operator: whether it is in a picture, and the size of its type in
     points, as the text and transformation matrices make it (ISO 32000-1, 9.4.4)."""
     matrix, stack, figure, size, text = np.eye(3), [], False, 0.0, np.eye(3)
-    for instruction in pikepdf.parse_content_stream(page):
+    for instruction in pikepdf.parse_content_stream(page, "q Q cm Tm BT Tf BDC EMC Tj TJ"):
         operator, operands = str(instruction.operator), instruction.operands
         if operator == "q":
             stack.append((matrix, size))

@@ -16,9 +16,8 @@ from pathlib import Path
 import networkx as nx
 import pdfua
 import pikepdf
-import pypdf
 import pytest
-from shipped import ON_PAPER, SHIPPED, book_of, printed
+from shipped import ON_PAPER, SHIPPED, book_of, page_texts, printed
 
 from buildplan.booklet.book import Book
 from buildplan.sequence.model import Kind
@@ -215,11 +214,6 @@ def test_links_are_tagged_and_say_where_they_lead(booklet: Booklet) -> None:
         _, _, width, height = (float(v) for v in pdf.pages[number].mediabox)
         assert 0 <= low_x < high_x <= width
         assert 0 <= low_y < high_y <= height
-
-
-def page_texts(name: str, paper: str) -> list[str]:
-    reader = pypdf.PdfReader(io.BytesIO(printed(name, paper)))
-    return [" ".join(page.extract_text().split()) for page in reader.pages]
 
 
 @pytest.mark.parametrize(("name", "paper"), ON_PAPER)
