@@ -1,0 +1,47 @@
+"""A design's own words in the language of the reader."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import TypeVar
+
+from buildplan.design.event import Event
+from buildplan.design.model import Brand, Design, FileModel
+from buildplan.language.speaking import spoken
+
+Form = TypeVar("Form", bound=FileModel)
+
+
+def translated_design(design: Design) -> Design:
+    """The design with its name, labels, notes and brand in the language that is spoken, as far
+    as its file translates them."""
+    brand = None if design.brand is None else translated_brand(design.brand)
+    design = _replaced(design, {"brand": brand})
+    words = design.translations.get(spoken())  # type: ignore[call-overload]
+    if words is None:
+        return design
+    balloons = {
+        key: _replaced(balloon, {"label": words.labels.get(key)})
+        for key, balloon in design.balloons.items()
+    }
+    text = {**design.text, **words.text}
+    return _replaced(design, {"name": words.name, "balloons": balloons, "text": text})
+
+
+def translated_brand(brand: Brand) -> Brand:
+    """The brand with its contact and licence in the language that is spoken."""
+    words = brand.translations.get(spoken())  # type: ignore[call-overload]
+    if words is None:
+        return brand
+    return _replaced(brand, {"contact": words.contact, "licence": words.licence})
+
+
+def translated_event(event: Event) -> Event:
+    """The event with its name in the language that is spoken."""
+    words = event.translations.get(spoken())  # type: ignore[call-overload]
+    return event if words is None else _replaced(event, {"name": words.name})
+
+
+def _replaced(part: Form, values: Mapping[str, object]) -> Form:
+    """`part` with the values that are given."""
+    return part.model_copy(update={k: v for k, v in values.items() if v is not None})
