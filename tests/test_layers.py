@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 
 ORDER = [
+    "language",
     "design",
     "framework",
     "shape",

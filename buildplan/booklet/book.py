@@ -13,6 +13,7 @@ from buildplan.design.model import Design
 from buildplan.drawing.signs import balloon_signs
 from buildplan.framework.build import build_framework
 from buildplan.framework.model import Framework
+from buildplan.language.speaking import ENGLISH, spoken
 from buildplan.sequence.model import Step
 from buildplan.sequence.reach import find_reach
 from buildplan.sequence.steps import plan_steps
@@ -32,7 +33,7 @@ class Book:
     `letters` gives each balloon key the letter that stands beside its colour on every page.
     `units` are those of the reader, `edition` who it is for. A sold copy has the seller's
     `branding`, its `buyer` (empty when nobody is named) and its `serial`. With `gauges_apart`
-    the gauges are printed by themselves.
+    the gauges are printed by themselves. `language` is the one of its words.
     """
 
     design: Design
@@ -48,6 +49,7 @@ class Book:
     buyer: str = ""
     serial: str = ""
     gauges_apart: bool = False
+    language: str = ENGLISH
 
     @property
     def colour_letters(self) -> dict[str, str]:
@@ -86,7 +88,9 @@ def gather_book(
     steps = plan_steps(framework, NEW_PARTS[edition], units, reach)
     problems = (*shape.problems, *found.problems, *reach.problems)
     facts = gather_facts(design, framework, shape, found, steps, problems)
-    return Book(design, framework, shape, found, steps, facts, paper, units, edition)
+    return Book(
+        design, framework, shape, found, steps, facts, paper, units, edition, language=spoken()
+    )
 
 
 def adds_words(book: Book, step: Step) -> str:

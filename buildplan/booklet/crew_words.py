@@ -7,8 +7,9 @@ import re
 from collections.abc import Sequence
 
 from buildplan.booklet.book import Book
-from buildplan.booklet.words import KG_PER_LB, joined
+from buildplan.booklet.words import KG_PER_LB
 from buildplan.design.measures import Units, length_words
+from buildplan.language.grammar import first_to_last, listed
 
 # A draught from a door (from memory).
 DRAUGHT_M_PER_S = 2.0
@@ -44,8 +45,8 @@ def joints_words(labels: Sequence[str]) -> str:
             runs.append([label])
     parts: list[str] = []
     for run in runs:
-        parts += [f"{run[0]} to {run[-1]}"] if len(run) > 2 else run
-    return joined(tuple(parts))
+        parts += [first_to_last(run[0], run[-1])] if len(run) > 2 else run
+    return listed(parts)
 
 
 def _follows(before: str, label: str) -> bool:

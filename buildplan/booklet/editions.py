@@ -18,8 +18,7 @@ from buildplan.booklet.pages_steps import step_leaves
 from buildplan.booklet.pages_training import practice_piece, sign_off, with_lessons
 from buildplan.booklet.press import Leaf, Press
 from buildplan.booklet.serial import Copy, design_digest, sealed, serial_of
-
-LANGUAGE = "en-GB"
+from buildplan.language.speaking import speaking
 
 
 def training_leaves(book: Book) -> list[Leaf]:
@@ -74,7 +73,8 @@ def print_booklet(book: Book, key: bytes = b"") -> bytes:
 
     A sold copy gets its serial and its seal, made with the seller's `key` if there is one.
     """
-    return _sealed(book, key, lambda marked: _printed(marked, LEAVES[marked.edition](marked)))
+    with speaking(book.language):
+        return _sealed(book, key, lambda marked: _printed(marked, LEAVES[marked.edition](marked)))
 
 
 def print_folded(book: Book, key: bytes = b"") -> tuple[bytes, bytes]:
@@ -88,7 +88,8 @@ def print_folded(book: Book, key: bytes = b"") -> tuple[bytes, bytes]:
     def alone(marked: Book) -> bytes:
         return _printed(marked, true_gauges(marked), "gauges at true size")
 
-    return _sealed(book, key, sheets), _sealed(book, key, alone)
+    with speaking(book.language):
+        return _sealed(book, key, sheets), _sealed(book, key, alone)
 
 
 def _sealed(book: Book, key: bytes, printed: Callable[[Book], bytes]) -> bytes:
@@ -125,5 +126,4 @@ def _printed(book: Book, leaves: Sequence[Leaf], what: str = "build booklet") ->
         leaves,
         title=f"{book.facts.name}: {what}",
         author="buildplan" if brand is None else brand.name,
-        language=LANGUAGE,
     )

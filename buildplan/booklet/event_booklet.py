@@ -14,7 +14,7 @@ from buildplan.booklet.event_plan import Copy, EventPlan, five_minutes_before, m
 from buildplan.booklet.event_times import times_blocks
 from buildplan.booklet.flow import Block, Boxed, Grid, Items, Words, heading, leaves_of
 from buildplan.booklet.pages_crew import SHORT_CAUTIONS
-from buildplan.booklet.pages_shopping import LANGUAGE, shopping_leaves
+from buildplan.booklet.pages_shopping import shopping_leaves
 from buildplan.booklet.paper import Paper
 from buildplan.booklet.press import HEADING, LEAD, SMALL, STRONG, Leaf, Press, plain, strong
 from buildplan.booklet.words import minutes_words, weight_words
@@ -30,7 +30,6 @@ def print_event(plan: EventPlan, paper: Paper) -> bytes:
         event_leaves(plan, paper),
         title=f"{plan.event.name}: shopping, times and load",
         author="buildplan",
-        language=LANGUAGE,
     )
 
 

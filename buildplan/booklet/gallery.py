@@ -16,7 +16,6 @@ from buildplan.drawing.scene import finished_picture
 ACROSS, DOWN = 2, 3
 INDEXED = 26  # rows of an index page
 GAP, CAPTION = 18.0, 46.0
-LANGUAGE = "en-GB"
 
 
 @dataclass(frozen=True)
@@ -45,7 +44,7 @@ def print_gallery(exhibits: Sequence[Exhibit], paper: Paper, title: str) -> byte
         _sheet(exhibits[start : start + each], 1 + start // each)
         for start in range(0, len(exhibits), each)
     ]
-    return Press(paper, title).print(leaves, title=title, author="buildplan", language=LANGUAGE)
+    return Press(paper, title).print(leaves, title=title, author="buildplan")
 
 
 def _size(book: Book) -> str:

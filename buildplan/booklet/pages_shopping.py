@@ -9,8 +9,6 @@ from buildplan.booklet.press import SMALL, Leaf, Press, plain, strong
 from buildplan.booklet.shopping import ShoppingList, packs_words, pieces_words, total_words
 from buildplan.booklet.words import air_words
 
-LANGUAGE = "en-GB"
-
 
 def shopping_leaves(shopping: ShoppingList, paper: Paper) -> list[Leaf]:
     """The list on pages of its own."""
@@ -24,7 +22,6 @@ def print_shopping(shopping: ShoppingList, paper: Paper) -> bytes:
         shopping_leaves(shopping, paper),
         title=f"Shopping list for {pieces_words(shopping.pieces)}",
         author="buildplan",
-        language=LANGUAGE,
     )
 
 

@@ -22,6 +22,7 @@ from buildplan.booklet.tagged import Box, TaggedCanvas, finish
 from buildplan.drawing.fonts import BOLD, REGULAR, register_fonts, text_width
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.pdf import draw_picture
+from buildplan.language.speaking import language_tag
 
 INK = "#1A1A1A"
 QUIET = "#595959"  # 7.0:1 on white, so small print stays readable
@@ -103,7 +104,7 @@ class Press:
         self.page_of: dict[str, int] = {}
         self.contents: tuple[tuple[str, int], ...] = ()
 
-    def print(self, leaves: Sequence[Leaf], *, title: str, author: str, language: str) -> bytes:
+    def print(self, leaves: Sequence[Leaf], *, title: str, author: str) -> bytes:
         """Draw every leaf on a page of its own and return the finished document."""
         self.canvas.setTitle(title)
         self.canvas.setAuthor(author)
@@ -126,7 +127,7 @@ class Press:
                 leaf.draw(self)
             self.canvas.showPage()
         self.canvas.save()
-        return finish(self._target.getvalue(), self.canvas, title=title, language=language)
+        return finish(self._target.getvalue(), self.canvas, title=title, language=language_tag())
 
     def _running_head(self, leaf: Leaf) -> None:
         canvas, paper = self.canvas, self.paper

@@ -9,7 +9,6 @@ from buildplan.booklet.facts import Facts
 from buildplan.booklet.words import (
     air_words,
     estimate_words,
-    joined,
     minutes_words,
     speed_words,
     weight_words,
@@ -17,6 +16,7 @@ from buildplan.booklet.words import (
 from buildplan.design.measures import Units, length_words, size_words
 from buildplan.design.problems import in_words
 from buildplan.framework.model import Framework
+from buildplan.language.grammar import listed
 from buildplan.sequence.model import Step
 from buildplan.shape.calibration import RingCheck, at_gauge_step, at_warmth, ring_checks
 from buildplan.shape.model import Shape
@@ -133,7 +133,7 @@ def _measuring(framework: Framework, shape: Shape, units: Units) -> Iterator[str
     for ring in ring_checks(framework):
         alike.setdefault((ring.outside_m, ring.low_m, ring.high_m), []).append(ring)
     for (outside_m, low_m, high_m), rings in alike.items():
-        names = joined(tuple(ring.chain for ring in rings))
+        names = listed([ring.chain for ring in rings])
         words = (
             f"ring {names}, laid round on the floor, is {size_words(outside_m, units)} across "
             "its outside"

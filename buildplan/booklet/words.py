@@ -5,6 +5,8 @@ from __future__ import annotations
 import math
 
 from buildplan.design.measures import Units
+from buildplan.language.grammar import decimal
+from buildplan.language.speaking import say
 from buildplan.shape.model import Estimate
 
 # international avoirdupois pound, exact by the 1959 agreement
@@ -26,43 +28,40 @@ def minutes_words(minutes: float) -> str:
     """Time as a person would say it, to the quarter hour above."""
     hours, rest = divmod(quarter_hours(minutes), 4)
     if not hours:
-        return f"{rest * 15} min"
-    return f"{hours} h" if not rest else f"{hours} h {rest * 15} min"
+        return say("{minutes} min", minutes=rest * 15)
+    if not rest:
+        return say("{hours} h", hours=hours)
+    return say("{hours} h {minutes} min", hours=hours, minutes=rest * 15)
 
 
 def weight_words(mass_kg: float) -> str:
     """Weight in kilograms and pounds."""
-    return f"{mass_kg:.1f} kg ({mass_kg / KG_PER_LB:.1f} lb)"
+    return say("{kg} kg ({lb} lb)", kg=decimal(mass_kg, 1), lb=decimal(mass_kg / KG_PER_LB, 1))
 
 
 def estimate_words(estimate: Estimate, decimals: int, unit: str) -> str:
     """An estimate with its range: `5.4 degrees (5.3 to 5.7)`."""
     value, low, high = (
-        f"{figure:.{decimals}f}" for figure in (estimate.value, estimate.low, estimate.high)
+        decimal(figure, decimals) for figure in (estimate.value, estimate.low, estimate.high)
     )
-    return f"{value} {unit} ({low} to {high})"
+    return say("{value} {unit} ({low} to {high})", value=value, unit=unit, low=low, high=high)
 
 
 def air_words(volume_m3: float, pump_minutes: float, units: Units) -> str:
     """Air in a piece and how long a pump runs for it: `2.5 cubic metres, 5 min of pump`."""
-    volume = f"{volume_m3:.1f} cubic metres"
+    minutes = max(1, round(pump_minutes))
     if units == "in":
-        volume = f"{volume_m3 / M3_PER_CUBIC_FOOT:.0f} cubic feet"
-    return f"{volume}, {max(1, round(pump_minutes))} min of pump"
+        volume = decimal(volume_m3 / M3_PER_CUBIC_FOOT, 0)
+        return say("{volume} cubic feet, {minutes} min of pump", volume=volume, minutes=minutes)
+    volume = decimal(volume_m3, 1)
+    return say("{volume} cubic metres, {minutes} min of pump", volume=volume, minutes=minutes)
 
 
 def speed_words(speed_m_per_s: float, units: Units) -> str:
     """The speed of wind: miles or kilometres an hour, and its number on Beaufort's scale."""
     if units == "in":
-        speed = f"{speed_m_per_s / METRES_PER_MILE * 3600:.0f} mph"
+        speed = say("{speed} mph", speed=round(speed_m_per_s / METRES_PER_MILE * 3600))
     else:
-        speed = f"{speed_m_per_s * 3.6:.0f} km/h"
+        speed = say("{speed} km/h", speed=round(speed_m_per_s * 3.6))
     force = sum(speed_m_per_s >= least for least in BEAUFORT_M_PER_S)
-    return f"{speed} (Beaufort {force})"
-
-
-def joined(labels: tuple[str, ...]) -> str:
-    """Labels as a list in words: `A1, B1 and C1`."""
-    if len(labels) < 2:
-        return "".join(labels)
-    return f"{', '.join(labels[:-1])} and {labels[-1]}"
+    return say("{speed} (Beaufort {force})", speed=speed, force=force)

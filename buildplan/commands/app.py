@@ -9,6 +9,8 @@ from typing import Annotated
 import typer
 from rich.console import Console
 
+from buildplan.language.speaking import speaking
+
 app = typer.Typer(
     name="buildplan",
     help=(
@@ -56,6 +58,28 @@ class View(StrEnum):
     SIDE = "side"
     TOP = "top"
     CORNER = "corner"
+
+
+class LanguageName(StrEnum):
+    """Language of what is printed: those of `language.speaking.LOCALES`."""
+
+    ENGLISH = "en"
+    SPANISH = "es"
+
+
+def _speak(context: typer.Context, language: str) -> str:
+    """Speak the language until the command has ended."""
+    context.with_resource(speaking(language))
+    return language
+
+
+LanguageOption = Annotated[
+    LanguageName,
+    typer.Option(
+        help="Language of all that is printed.", envvar="BUILDPLAN_LANGUAGE", callback=_speak
+    ),
+]
+IN_ENGLISH = LanguageName.ENGLISH
 
 
 DesignArgument = Annotated[

@@ -14,8 +14,10 @@ from buildplan.booklet.report import check_report, steps_report
 from buildplan.booklet.watching import Glance, preview_path, saves
 from buildplan.booklet.watching import watch as watch_design
 from buildplan.commands.app import (
+    IN_ENGLISH,
     DesignArgument,
     JsonOption,
+    LanguageOption,
     app,
     errors,
 )
@@ -55,6 +57,7 @@ def check(
             "--watch", help="Look again at each save, and draw a preview; Ctrl-C ends it."
         ),
     ] = False,
+    language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """Count the balloons, find the shape, and say whether it closes and stands."""
     if watch:
@@ -119,6 +122,7 @@ def steps(
             show_default=False,
         ),
     ] = None,
+    language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """List the steps of the work in order, each with what it adds and a count to check.
 

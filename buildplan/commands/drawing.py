@@ -12,7 +12,9 @@ from buildplan.booklet.gallery import Exhibit, is_design_file, print_gallery
 from buildplan.booklet.paper import PAPERS
 from buildplan.booklet.step_drawings import step_drawings
 from buildplan.commands.app import (
+    IN_ENGLISH,
     DesignArgument,
+    LanguageOption,
     PaperName,
     View,
     app,
@@ -60,6 +62,7 @@ def draw(
         FormName | None,
         typer.Option("--format", help="Form of the files of --all.", show_default="svg"),
     ] = None,
+    language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """Draw the finished piece as seen from one side, or the pictures of steps.
 
@@ -113,6 +116,7 @@ def gallery(
     ],
     paper: Annotated[PaperName, typer.Option(help="Paper size.")] = PaperName.A4,
     out: Annotated[Path | None, typer.Option(help="PDF to write.", show_default=False)] = None,
+    language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """Print an index and contact sheets of every design in a folder."""
     target = out or Path("output") / f"{folder.resolve().name}-gallery-{paper.value}.pdf"

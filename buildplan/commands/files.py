@@ -5,7 +5,6 @@ from __future__ import annotations
 import os
 import tempfile
 from collections.abc import Callable, Iterable, Sequence
-from functools import partial
 from pathlib import Path
 from typing import TypeVar
 
@@ -19,6 +18,7 @@ from buildplan.commands.app import (
 )
 from buildplan.design.event import EVENT_SUFFIX
 from buildplan.design.measures import Units
+from buildplan.design.model import Design
 from buildplan.design.problems import (
     DesignProblemsError,
     Problem,
@@ -26,6 +26,7 @@ from buildplan.design.problems import (
     in_words,
 )
 from buildplan.design.reading import read_design
+from buildplan.design.translating import translated_design
 from buildplan.shape.constants import CONSTANTS
 
 Given = TypeVar("Given")
@@ -45,7 +46,7 @@ def book_of(
     edition: str = "training",
     gust_m_per_s: float | None = None,
 ) -> Book:
-    design = read_design(path, CONSTANTS)
+    design = read_known(path)
     with errors.status(f"Finding the shape and the order of work of {design.name} ..."):
         chosen: Units = design.units if units is None else "in" if units == "in" else "cm"
         return gather_book(design, PAPERS[paper], chosen, edition, gust_m_per_s)
@@ -64,7 +65,9 @@ def list_problems(file: Path, problems: tuple[Problem, ...]) -> None:
         errors.print(in_words(problem, str(file)), markup=False)
 
 
-read_known = partial(read_design, known_constants=CONSTANTS)
+def read_known(path: Path) -> Design:
+    """Read a design, in the language that is spoken as far as it has its own words in it."""
+    return translated_design(read_design(path, CONSTANTS))
 
 
 def read_all(paths: Iterable[Path], read: Callable[[Path], Parsed]) -> dict[Path, Parsed]:

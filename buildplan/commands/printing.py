@@ -24,8 +24,10 @@ from buildplan.booklet.paper import large_print as enlarged
 from buildplan.booklet.serial import NoSerialError
 from buildplan.booklet.verifying import verified_lines, verify
 from buildplan.commands.app import (
+    IN_ENGLISH,
     Edition,
     JsonOption,
+    LanguageOption,
     PaperName,
     UnitsName,
     app,
@@ -39,6 +41,7 @@ from buildplan.commands.files import (
     write_whole,
 )
 from buildplan.design.reading import read_brand
+from buildplan.design.translating import translated_brand
 
 # shorter keys could be guessed
 LEAST_KEY = 16
@@ -103,6 +106,7 @@ def booklet(
             show_default=False,
         ),
     ] = None,
+    language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """Print the numbered, illustrated booklet of a design as a PDF.
 
@@ -116,7 +120,7 @@ def booklet(
                 raise typer.BadParameter(f"{option} is for the sale edition: add --edition sale")
     sold_to, failed = _sold_to(buyer, buyers)
     secret = _secret(key)
-    marked_as = branding(read_brand(brand), brand) if brand is not None else None
+    marked_as = branding(translated_brand(read_brand(brand)), brand) if brand is not None else None
     if large_print and edition is not Edition.CREW:
         raise typer.BadParameter("--large-print is for the crew edition: add --edition crew")
     for path in without_events(designs):
@@ -198,6 +202,7 @@ def verify_copy(
         typer.Option(help="The file that sealed it, if one did.", show_default=False),
     ] = None,
     as_json: JsonOption = False,
+    language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """Check the serial of a sold copy, and that no page of it was changed."""
     secret = _secret(key)

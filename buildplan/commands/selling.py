@@ -19,8 +19,10 @@ from buildplan.booklet.paper import PAPERS
 from buildplan.booklet.quote_words import quote_lines, quote_rows
 from buildplan.booklet.shopping import Asked, shopping_lines, shopping_list, shopping_rows
 from buildplan.commands.app import (
+    IN_ENGLISH,
     DesignArgument,
     DesignsArgument,
+    LanguageOption,
     PaperName,
     app,
     errors,
@@ -38,6 +40,7 @@ from buildplan.design.event import EVENT_SUFFIX, read_event
 from buildplan.design.problems import (
     DesignProblemsError,
 )
+from buildplan.design.translating import translated_event
 from buildplan.framework.build import build_framework
 
 CsvOption = Annotated[
@@ -54,6 +57,7 @@ def shopping(
         Path | None, typer.Option(help="Write a page to tick off too.", show_default=False)
     ] = None,
     paper: Annotated[PaperName, typer.Option(help="Paper size of the page.")] = PaperName.A4,
+    language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """List the balloons to buy for one design or several, in whole packs with spares.
 
@@ -80,12 +84,13 @@ def event(
     draft: Annotated[
         bool, typer.Option("--draft", help="Print even when a piece has problems.")
     ] = False,
+    language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """Plan several designs at one event: one shopping list, one timetable, one load list.
 
     Writes a PDF and a table of each list, and prints the path of each.
     """
-    asked = read_event(file)
+    asked = translated_event(read_event(file))
     paths = [file.parent / piece.design for piece in asked.designs]
     read = read_all(paths, read_known)
     needed = [
@@ -113,7 +118,9 @@ def event(
 
 
 @app.command()
-def quote(design: DesignArgument, csv: CsvOption = None) -> None:
+def quote(
+    design: DesignArgument, csv: CsvOption = None, language: LanguageOption = IN_ENGLISH
+) -> None:
     """Price a design: material, work and margin, all at the design file's own prices."""
     book = book_of(design)
     missing = missing_prices(book.design, book.facts.purchases)

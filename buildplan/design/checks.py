@@ -61,6 +61,7 @@ def check(data: object, known_constants: Collection[str] | None = None) -> Itera
             )
     yield from _check_standing(top, build)
     yield from check_money(top, balloons)
+    yield from _check_translations(top, balloons)
     if known_constants is not None:
         for name in mapping_in(top.get("constants")):
             if name not in known_constants:
@@ -68,6 +69,17 @@ def check(data: object, known_constants: Collection[str] | None = None) -> Itera
                     ("constants", name),
                     f"there is no constant {shown(name)}",
                     one_of(name, sorted(known_constants), "the constants are"),
+                )
+
+
+def _check_translations(top: Mapping[str, object], balloons: Balloons) -> Iterator[Mistake]:
+    for language, words in mapping_in(top.get("translations")).items():
+        for key in mapping_in(mapping_in(words).get("labels")):
+            if balloons and key not in balloons:
+                yield Mistake(
+                    ("translations", language, "labels", key),
+                    f"there is no balloon {shown(key)}",
+                    one_of(key, balloons, "the balloons are"),
                 )
 
 

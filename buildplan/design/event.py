@@ -9,7 +9,7 @@ from typing import Annotated
 from pydantic import Field
 
 from buildplan.design.mistake import Mistake, shown
-from buildplan.design.model import ONE_LINE, FileModel, Labour, Version
+from buildplan.design.model import ONE_LINE, FileModel, Labour, Language, Version
 from buildplan.design.reading import read_as
 from buildplan.design.salvage import list_in, mapping_in
 
@@ -23,6 +23,14 @@ class Piece(FileModel):
         description="the design file, as seen from the folder of this file"
     )
     count: Annotated[int, Field(ge=1, le=100)] = Field(1, description="how many of it are built")
+
+
+class EventTranslation(FileModel):
+    """The words of an event file in another language."""
+
+    name: Annotated[str, Field(min_length=1, max_length=80, pattern=ONE_LINE)] = Field(
+        description="the name of the event in that language"
+    )
 
 
 class Event(FileModel):
@@ -46,6 +54,10 @@ class Event(FileModel):
         default_factory=dict,
         description="the minutes that one operation takes this crew, by its kind, in place of "
         "those of the designs",
+    )
+    translations: dict[Language, EventTranslation] = Field(
+        default_factory=dict,
+        description="the words of this file in other languages, by language: es",
     )
 
 

@@ -7,6 +7,9 @@ from collections.abc import Mapping
 from fractions import Fraction
 from typing import Literal
 
+from buildplan.language.grammar import decimal
+from buildplan.language.speaking import say
+
 Units = Literal["in", "cm"]
 
 METRES_PER_INCH = 0.0254
@@ -18,21 +21,23 @@ def length_words(length_m: float, units: Units) -> str:
     nearest half. Nothing is rounded down to no length at all."""
     if units == "cm":
         halves = max(1, round(length_m * 100 * 2))
-        return f"{halves / 2:g} cm"
+        return say("{length} cm", length=decimal(halves / 2, halves % 2))
     quarters = max(1, round(length_m / METRES_PER_INCH * 4))
     whole, rest = divmod(Fraction(quarters, 4), 1)
     parts = [str(whole)] if whole or not rest else []
-    return " ".join([*parts, *([str(rest)] if rest else []), "in"])
+    return say("{length} in", length=" ".join([*parts, *([str(rest)] if rest else [])]))
 
 
 def size_words(length_m: float, units: Units) -> str:
     """The size of a piece: `6 ft 4 in` to the nearest inch, or `1.93 m` to the centimetre."""
     if units == "cm":
-        return f"{length_m:.2f} m"
+        return say("{length} m", length=decimal(length_m, 2))
     feet, inches = divmod(round(length_m / METRES_PER_INCH), INCHES_PER_FOOT)
     if not feet:
-        return f"{inches} in"
-    return f"{feet} ft {inches} in" if inches else f"{feet} ft"
+        return say("{length} in", length=inches)
+    if not inches:
+        return say("{feet} ft", feet=feet)
+    return say("{feet} ft {inches} in", feet=feet, inches=inches)
 
 
 # International mile and hour, exact.

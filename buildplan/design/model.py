@@ -22,6 +22,8 @@ from pydantic import (
 
 ChainLetter = Literal["A", "B", "C", "D"]
 CellName = Literal["straight", "fan", "fan_in", "dip", "tip"]
+# the languages that the pages can be in: those of language.speaking.LOCALES
+Language = Literal["en", "es"]
 StageName = Literal["size", "pair", "chain", "close rings", "brace", "lock joints", "finish"]
 LabourKind = Literal[
     "size",
@@ -328,6 +330,17 @@ class Build(FileModel):
 HexColour = Annotated[str, Field(pattern=r"^#[0-9A-Fa-f]{6}$")]
 
 
+class BrandTranslation(FileModel):
+    """The words of a brand in another language; what is not given stays as it is."""
+
+    contact: Annotated[str, Field(max_length=200, pattern=r"^[^\n\t]*$")] | None = Field(
+        None, description="how to reach them, in that language"
+    )
+    licence: Annotated[str, Field(max_length=6000)] | None = Field(
+        None, description="the words of the licence page in that language"
+    )
+
+
 class Brand(FileModel):
     """Whose plan this is: what the seller's own pages look like and say."""
 
@@ -349,6 +362,9 @@ class Brand(FileModel):
     licence: Annotated[str, Field(max_length=6000)] = Field(
         "", description="the words of the licence page; an empty line parts paragraphs"
     )
+    translations: dict[Language, BrandTranslation] = Field(
+        default_factory=dict, description="these words in other languages, by language: es"
+    )
 
 
 class Rates(FileModel):
@@ -365,6 +381,20 @@ class Rates(FileModel):
     )
     tax: Share | None = Field(
         None, description="the tax on top of the price, as a fraction of it: 0.2 is 20 in a hundred"
+    )
+
+
+class Translation(FileModel):
+    """The words of a design file in another language; what is not given stays as it is."""
+
+    name: Annotated[str, Field(min_length=1, max_length=80, pattern=ONE_LINE)] | None = Field(
+        None, description="the name of the piece in that language"
+    )
+    labels: dict[Key, Annotated[str, Field(min_length=1, max_length=40, pattern=ONE_LINE)]] = Field(
+        default_factory=dict, description="what people call each balloon, by its key"
+    )
+    text: dict[StageName, Annotated[str, Field(max_length=2000)]] = Field(
+        default_factory=dict, description="the notes of the stages, by the stage"
     )
 
 
@@ -421,6 +451,10 @@ class Design(FileModel):
         default_factory=dict,
         description="link balloons laid in turn along a long chain of a tube, over and over, "
         "by chain letter; a chain without one is all of its `long` balloon",
+    )
+    translations: dict[Language, Translation] = Field(
+        default_factory=dict,
+        description="the words of this file in other languages, by language: es",
     )
     constants: dict[ConstantName, ConstantValue] = Field(
         default_factory=dict,

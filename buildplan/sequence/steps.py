@@ -8,6 +8,7 @@ from collections.abc import Hashable
 from buildplan.design.measures import Units
 from buildplan.framework.counts import BALLOONS_PER_LOCK
 from buildplan.framework.model import Framework
+from buildplan.language.grammar import sentences
 from buildplan.sequence.grouping import groups
 from buildplan.sequence.model import Operation, Step, Turn
 from buildplan.sequence.operations import operations
@@ -16,7 +17,6 @@ from buildplan.sequence.piece import Piece
 from buildplan.sequence.plan import Plan
 from buildplan.sequence.reach import Reach
 from buildplan.sequence.telling import row, wording
-from buildplan.sequence.words.grammar import sentences
 from buildplan.sequence.words.preparing import side_work
 
 

@@ -6,11 +6,12 @@ from collections.abc import Sequence
 
 from buildplan.design.measures import length_words
 from buildplan.framework.model import LongChain
+from buildplan.language.grammar import count_word
 from buildplan.sequence.model import Operation
 from buildplan.sequence.plan import Plan
 from buildplan.sequence.words import preparing as words
 from buildplan.sequence.words import rows
-from buildplan.sequence.words.grammar import Wording, colours, count_word, noun
+from buildplan.sequence.words.grammar import Wording, colours, noun
 
 Row = tuple[str, str]
 UNNAMED = ""

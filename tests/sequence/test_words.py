@@ -10,9 +10,9 @@ from sequence_pieces import STAR, listed_pieces, tube, tubes
 from sequence_reader import Edge, Read, read_words
 
 from buildplan.framework.model import Framework
+from buildplan.language.grammar import listed, number_ranges
 from buildplan.sequence.model import Kind, Step
 from buildplan.sequence.steps import plan_steps
-from buildplan.sequence.words.grammar import listed, number_ranges
 
 
 def read(steps: tuple[Step, ...]) -> Read:

@@ -4,16 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from buildplan.sequence.words.grammar import (
-    Wording,
-    capital,
-    count_word,
-    listed,
-    noun,
-    number_ranges,
-    sentences,
-    several,
-)
+from buildplan.language.grammar import capital, count_word, listed, number_ranges, sentences
+from buildplan.sequence.words.grammar import Wording, noun, several
 
 BOTH_TAILS = "its two free tails"
 TAIL_AND_NECK = "its free tail and its closed neck"

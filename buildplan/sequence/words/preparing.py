@@ -4,16 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from buildplan.sequence.words.grammar import (
-    Wording,
-    capital,
-    count_word,
-    listed,
-    noun,
-    numbered,
-    sentences,
-    several,
-)
+from buildplan.language.grammar import capital, count_word, listed, sentences
+from buildplan.sequence.words.grammar import Wording, noun, numbered, several
 
 TAIL_TO_TAIL = "tail to tail"
 TAIL_TO_NECK = "the free tail to the closed neck"

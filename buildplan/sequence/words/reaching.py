@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from buildplan.sequence.words.grammar import Wording, capital, count_word, listed, noun
+from buildplan.language.grammar import capital, count_word, listed
+from buildplan.sequence.words.grammar import Wording, noun
 
 
 def out_of_reach() -> tuple[str, str]:

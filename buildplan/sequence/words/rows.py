@@ -5,7 +5,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from buildplan.sequence.words.grammar import ALONG, listed, noun, several
+from buildplan.language.grammar import listed
+from buildplan.sequence.words.grammar import ALONG, noun, several
 
 
 def in_bulk(count: int, what: str) -> str:

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import datetime
 
-from buildplan.sequence.words.grammar import capital, listed, noun, numbered, several
+from buildplan.language.grammar import capital, listed
+from buildplan.sequence.words.grammar import noun, numbered, several
 
 
 def duration(minutes: float) -> str:
