@@ -65,7 +65,7 @@ def language_tag() -> str:
 
 
 def whole(number: int) -> str:
-    """A whole number in digits: `12`, `1,234` (Spanish `1234`, `12.345`)."""
+    """A whole number in digits: `12`, `1,234` (Spanish `12.345`)."""
     if -UNGROUPED < number < UNGROUPED:
         return str(number)
     return format_decimal(number, locale=locale())
