@@ -9,6 +9,7 @@ from collections.abc import Collection, Iterator, Mapping
 from dataclasses import dataclass
 
 from buildplan.design.arch import as_tube
+from buildplan.design.colour_checks import check_colours, pattern_keys
 from buildplan.design.graph_checks import check_graph
 from buildplan.design.lengths import LEAST_PER_GAUGE, MOST_PER_GAUGE, likely, tie_to_tie
 from buildplan.design.mistake import Mistake, Path, key_in_words, listed, nearest, one_of, shown
@@ -46,19 +47,14 @@ def check(data: object, known_constants: Collection[str] | None = None) -> Itera
             yield from _check_reference(reference, balloons)
     if "build" in top:
         yield from _check_pattern(build)
-    yield from check_patterns(build, mapping_in(top.get("colour_pattern")))
+    yield from check_patterns(build)
+    yield from check_colours(as_tube(build), mapping_in(top.get("colour_pattern")))
     if build.get("tube") is not None:
         pattern = mapping_in(top.get("colour_pattern"))
         tube = salvage(Tube, build["tube"])
         yield from check_tube(tube, mapping_in(build["tube"]), balloons, pattern)
     if build.get("graph") is not None:
         yield from check_graph(mapping_in(build["graph"]))
-        if "colour_pattern" in top:
-            yield Mistake(
-                ("colour_pattern",),
-                "a graph has no long chains to lay a colour pattern along",
-                "name the balloon of each colour in build.graph.balloons instead",
-            )
     yield from _check_standing(top, build)
     yield from check_money(top, balloons)
     yield from _check_translations(top, balloons)
@@ -155,9 +151,9 @@ def _references(top: Mapping[str, object]) -> Iterator[_Reference]:
         part = mapping_in(build.get(name))
         for key, kind, use in (*uses, LOCK):
             yield _Reference(("build", name, key), part.get(key), kind, use)
-    for letter, keys in mapping_in(top.get("colour_pattern")).items():
-        for i, key in enumerate(list_in(keys)):
-            yield _Reference(("colour_pattern", letter, i), key, "link", "a long chain")
+    for at, key in pattern_keys(mapping_in(top.get("colour_pattern"))):
+        use = "a brace" if at[1] == "brace" else "a long chain"
+        yield _Reference(at, key, "link", use)
     for table in ("prices", "pack_sizes", "pack_prices"):
         for key in mapping_in(top.get(table)):
             yield _Reference((table, key), key, None, table)

@@ -313,6 +313,69 @@ class Arch(FileModel):
     lock: Key = Field(description="the round balloon of the locks")
 
 
+PartName = Annotated[str, Field(pattern=r"^[A-Z][A-Z0-9]{0,3}$")]
+PartJoint = Annotated[str, Field(min_length=1, max_length=30, pattern=ONE_LINE)]
+TiedJoints = Annotated[list[PartJoint], Field(min_length=2, max_length=6)]
+
+
+class TieByBalloon(FileModel):
+    """Two joints of different parts with a balloon between them."""
+
+    joints: Annotated[list[PartJoint], Field(min_length=2, max_length=2)] = Field(
+        description="the two joints, each as its part's name, a dot and its own label: L.A1"
+    )
+    balloon: Key = Field(description="the link balloon between them")
+
+
+PartsTie = Annotated[
+    Annotated[TiedJoints, Tag(LIST_FORM)] | Annotated[TieByBalloon, Tag(KEYS_FORM)],
+    Discriminator(form_of),
+]
+
+
+class AssemblyPart(FileModel):
+    """One part of an assembly, once or several times over."""
+
+    name: PartName = Field(
+        description="a short name in capitals, set before each of its joints: L for L.A1"
+    )
+    design: Annotated[str, Field(min_length=1, max_length=1000, pattern=ONE_LINE)] | None = Field(
+        None, description="its design file, as seen from the folder of this file"
+    )
+    build: Build | None = Field(None, description="in place of a design file: its pattern")
+    colour_pattern: dict[ColouredPart, ColourOrder] = Field(
+        default_factory=dict,
+        description="where `build` is given: how its colours follow one another, as `colour_pattern` "
+        "of a design",
+    )
+    stand_on: OneOrMoreJoints | None = Field(
+        None, description="its own joints that it is upright on; left out, as its design says"
+    )
+    mirrored: bool = Field(False, description="whether it is built left to right")
+    repeat: Annotated[int, Field(ge=1, le=40)] = Field(
+        1, description="how many there are of it; with S for a name they are S1, S2, S3 ..."
+    )
+    to_next: Annotated[list[PartsTie], Field(max_length=200)] = Field(
+        default_factory=list,
+        description="where it is repeated: what ties each to the next, every time a joint of the "
+        "one and then a joint of the next, by their own labels",
+    )
+
+
+class Assembly(FileModel):
+    """Parts set on or beside one another and tied at named joints."""
+
+    parts: Annotated[list[AssemblyPart], Field(min_length=1, max_length=40)] = Field(
+        description="the parts, in the order in which they are built"
+    )
+    ties: Annotated[list[PartsTie], Field(max_length=1000)] = Field(
+        default_factory=list,
+        description="joints of different parts that are brought together and locked, such as "
+        "[L.A1, T.A1]; or {joints: [L.A1, T.A1], balloon: its key} for a balloon between two",
+    )
+    lock: Key = Field(description="the round balloon of the locks where parts are tied")
+
+
 class Build(FileModel):
     """How the piece is made: exactly one pattern."""
 
@@ -325,7 +388,64 @@ class Build(FileModel):
     globe: Globe | None = Field(None, description="a globe of triangles")
     arch: Arch | None = Field(None, description="an open tube on two feet")
     graph: Graph | None = Field(None, description="joints and balloons listed one by one")
+    assembly: Assembly | None = Field(None, description="parts tied to one another")
 
+
+ColouredPart = Literal["A", "B", "C", "D", "long", "brace", "ring", "between", "row", "upright"]
+Stripes = Annotated[
+    dict[Key, Annotated[int, Field(ge=1, le=1000)]], Field(min_length=1, max_length=60)
+]
+
+
+class ColourPattern(FileModel):
+    """How colours follow one another: exactly one of stripes, spiral and fade."""
+
+    model_config = ConfigDict(
+        json_schema_extra={
+            "oneOf": [{"required": [kind]} for kind in ("stripes", "spiral", "fade")]
+        }
+    )
+
+    stripes: Stripes | None = Field(
+        None,
+        description="how many of each balloon in turn, over and over: {blue: 3, ivory: 1}",
+    )
+    spiral: Stripes | None = Field(
+        None,
+        description="how many of each balloon in turn, over and over, shifted from chain to chain "
+        "(or from ring to ring) so that the colours wind round the piece: {blue: 3, ivory: 1}",
+    )
+    pitch: Annotated[int, Field(ge=1, le=1000)] | None = Field(
+        None,
+        description="of a spiral: how many balloons along the chains (or how many rings) one turn "
+        "round takes; left out, as many as its counts add up to",
+    )
+    direction: Literal["left", "right"] = Field(
+        "right",
+        description="of a spiral: the way it winds as it goes on, right towards the next chain "
+        "(or the next joint of a ring), left the other way",
+    )
+    fade: Annotated[list[Key], Field(min_length=2, max_length=10)] | None = Field(
+        None,
+        description="balloons to go over from the first to the last of, ever more of the next "
+        "among the one before, spread evenly: [blue, ivory]",
+    )
+    there_and_back: bool | None = Field(
+        None,
+        description="of a fade: whether it returns to its first balloon; left out, it does round "
+        "a closed chain and does not along an open one",
+    )
+
+
+ColourOrder = Annotated[
+    Annotated[list[Key], Field(min_length=1, max_length=1000), Tag(LIST_FORM)]
+    | Annotated[ColourPattern, Tag(KEYS_FORM)],
+    Discriminator(form_of),
+]
+
+AssemblyPart.model_rebuild()
+Assembly.model_rebuild()
+Build.model_rebuild()
 
 HexColour = Annotated[str, Field(pattern=r"^#[0-9A-Fa-f]{6}$")]
 
@@ -445,12 +565,12 @@ class Design(FileModel):
     text: dict[StageName, Annotated[str, Field(max_length=2000)]] = Field(
         default_factory=dict, description="your own note to print with a stage, by the stage"
     )
-    colour_pattern: dict[
-        ChainLetter, Annotated[list[Key], Field(min_length=1, max_length=1000)]
-    ] = Field(
+    colour_pattern: dict[ColouredPart, ColourOrder] = Field(
         default_factory=dict,
-        description="link balloons laid in turn along a long chain of a tube, over and over, "
-        "by chain letter; a chain without one is all of its `long` balloon",
+        description="how colours follow one another, by part: a long chain of a tube or an arch "
+        "by its letter, or all of them as `long`; `brace`, each of one colour; `ring` and "
+        "`between` of a column; `row` and `upright` of a wall. A list of balloons laid in turn, "
+        "over and over, or stripes, a spiral or a fade; what has none is all of its one balloon",
     )
     translations: dict[Language, Translation] = Field(
         default_factory=dict,

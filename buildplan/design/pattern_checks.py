@@ -40,6 +40,7 @@ USES: Mapping[str, tuple[Use, ...]] = {
     "solid": (Use("edge", "link", "an edge"),),
     "globe": (Use("long", "link", "a strut"), Use("short", "link", "a strut")),
     "arch": (Use("long", "link", "a long chain"), Use("brace", "link", "a brace")),
+    "assembly": (),
 }
 LOCK = Use("lock", "round", "a lock")
 
@@ -59,17 +60,9 @@ def pattern_joints(build: Mapping[str, object]) -> list[str] | None:
     return numbered(GLOBE_JOINTS) if build.get("globe") is not None else None
 
 
-def check_patterns(
-    build: Mapping[str, object], colour_pattern: Mapping[str, object]
-) -> Iterator[Mistake]:
+def check_patterns(build: Mapping[str, object]) -> Iterator[Mistake]:
     """Every disagreement in the patterns that are neither tube nor graph."""
     named = [name for name in USES if build.get(name) is not None and name != "arch"]
-    if named and colour_pattern:
-        yield Mistake(
-            ("colour_pattern",),
-            f"a {named[0]} has no long chains to lay a colour pattern along",
-            "give its parts balloons of other colours instead",
-        )
     joints = pattern_joints(build)
     if joints is not None and len(joints) > MOST_JOINTS:
         yield Mistake(

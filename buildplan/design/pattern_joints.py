@@ -46,6 +46,14 @@ def wall_joint(wall: Wall, layer: int, row: int, place: int) -> str:
     return f"{letters(layer * (wall.up + 1) + row)}{place + 1}"
 
 
+def row_of(joint: str, up: int) -> int:
+    """The row from the floor, from 0, of a joint of a wall `up` cells high."""
+    index = 0
+    for letter in joint.rstrip("0123456789"):
+        index = 26 * index + ord(letter) - ord("A") + 1
+    return (index - 1) % (up + 1)
+
+
 def _within(opening: Opening, wall: Wall, row: int, place: int) -> bool:
     """Whether a joint lies inside an opening, not on its edge; the floor is no edge."""
     above = row > opening.up or (opening.up == 0 and row == 0)

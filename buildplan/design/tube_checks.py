@@ -5,6 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from statistics import fmean
 
+from pydantic import ValidationError
+
+from buildplan.design.colour_patterns import Place, lay_colours
 from buildplan.design.coming_round import check_coming_round
 from buildplan.design.course import (
     CELLS,
@@ -15,7 +18,7 @@ from buildplan.design.course import (
 )
 from buildplan.design.lengths import likely, tie_to_tie
 from buildplan.design.mistake import Mistake, Path, listed
-from buildplan.design.model import Balloon, ChainLetter, Tube
+from buildplan.design.model import Balloon, ChainLetter, ColourPattern, Tube
 from buildplan.design.salvage import Salvaged, list_in
 from buildplan.design.turning import SideLengths
 
@@ -172,7 +175,7 @@ def _check_course(
                 )
                 return
     if part.closed and tube.right("long", "brace"):
-        lengths = _side_lengths(part, balloons, colour_pattern)
+        lengths = _side_lengths(part, balloons, colour_pattern, (outer, inner))
         if lengths is not None:
             yield from check_coming_round(counts, lengths, at)
 
@@ -199,20 +202,37 @@ def _links(keys: Iterable[object], balloons: Balloons) -> list[Balloon] | None:
     return links
 
 
+def _laid(order: object, count: int, closed: bool) -> list[object]:
+    """The balloons that a colour pattern, as the file gives it, lays along `count`; none if it
+    is not written rightly."""
+    if isinstance(order, dict):
+        try:
+            pattern = ColourPattern.model_validate(order)
+        except ValidationError:
+            return []
+        return [*lay_colours(pattern, [Place(i) for i in range(count)], count, closed)]
+    return list_in(order)
+
+
 def _side_lengths(
-    tube: Tube, balloons: Balloons, colour_pattern: Mapping[str, object]
+    tube: Tube,
+    balloons: Balloons,
+    colour_pattern: Mapping[str, object],
+    counts: tuple[int, int],
 ) -> SideLengths | None:
     """The mean lengths of a tube's links on either side and of its braces; None if one of
-    them cannot be told."""
+    them cannot be told. `counts` are the balloons of an outer and of an inner chain."""
 
-    def side(letters: Sequence[ChainLetter]) -> list[Balloon] | None:
+    def side(letters: Sequence[ChainLetter], count: int) -> list[Balloon] | None:
         keys: list[object] = []
         for letter in letters:
             long = tube.long.get(letter) if isinstance(tube.long, dict) else tube.long
-            keys += list_in(colour_pattern.get(letter)) or [long]
+            order = colour_pattern.get(letter, colour_pattern.get("long"))
+            keys += _laid(order, count, tube.closed) or [long]
         return _links(keys, balloons)
 
-    outer, inner = side(OUTER_CHAINS[tube.chains]), side(INNER_CHAINS[tube.chains])
+    outer = side(OUTER_CHAINS[tube.chains], counts[0])
+    inner = side(INNER_CHAINS[tube.chains], counts[1])
     braces = _links([tube.brace], balloons)
     if outer is None or inner is None or braces is None:
         return None

@@ -35,7 +35,7 @@ _FALSE_WORDS = ("no", "off", "n", "false")
 _ENTRIES: Mapping[Path, str] = {
     ("balloons",): "the balloon {}",
     ("build", "tube", "long"): "the balloon of chain {}",
-    ("colour_pattern",): "the pattern of chain {}",
+    ("colour_pattern",): "the colour pattern of {}",
     ("prices",): "the price of {}",
     ("pack_sizes",): "the pack size of {}",
     ("pack_prices",): "the price of a pack of {}",

@@ -50,6 +50,7 @@ def fit_text(fit: Fit) -> str:
             "colour_pattern:",
         ]
         for letter, keys in design.colour_pattern.items():
+            assert isinstance(keys, list), "a fit lists the balloons of a chain"
             lines += _wrapped(f"  {letter}: [", keys, "]")
     if design.stand_on:
         lines += ["", "# The joints that touch the floor when it stands as it is drawn."]

@@ -7,7 +7,16 @@ from dataclasses import dataclass
 from itertools import groupby
 
 from buildplan.design.lengths import TIE_TO_TIE_PER_GAUGE
-from buildplan.design.model import Balloon, Build, ChainLetter, CourseItem, Design, Repeat, Tube
+from buildplan.design.model import (
+    Balloon,
+    Build,
+    ColouredPart,
+    ColourOrder,
+    CourseItem,
+    Design,
+    Repeat,
+    Tube,
+)
 from buildplan.fitting.cells import KINDS, Sizes
 from buildplan.fitting.search import Course
 
@@ -61,10 +70,10 @@ def _chains(course: Course) -> tuple[list[str], list[str]]:
     return outer, inner
 
 
-def _pattern(course: Course) -> dict[ChainLetter, list[str]]:
+def _pattern(course: Course) -> dict[ColouredPart, ColourOrder]:
     """The links laid along each chain that has short ones, front and back alike."""
     outer, inner = _chains(course)
-    sides: dict[ChainLetter, list[str]] = {"A": outer, "B": inner, "C": inner, "D": outer}
+    sides: dict[ColouredPart, list[str]] = {"A": outer, "B": inner, "C": inner, "D": outer}
     return {
         letter: keys if LONG in keys else [SHORT] for letter, keys in sides.items() if SHORT in keys
     }

@@ -8,6 +8,7 @@ from buildplan.design.arch import arch_tube
 from buildplan.design.course import expand_course
 from buildplan.design.lengths import tie_to_tie
 from buildplan.design.model import Balloon, Design, Tube
+from buildplan.framework.colouring import coloured
 from buildplan.framework.column import build_column
 from buildplan.framework.listed import build_listed
 from buildplan.framework.model import BalloonType, Framework
@@ -34,17 +35,16 @@ def balloon_type(key: str, balloon: Balloon, metres_per_unit: float) -> BalloonT
     )
 
 
-def _tube_plan(design: Design, tube: Tube) -> TubePlan:
+def _tube_plan(tube: Tube) -> TubePlan:
     letters = [letter for letter, _, _ in LAYOUTS[tube.chains]]
     by_letter: dict[str, str] = (
         dict(tube.long.items())
         if isinstance(tube.long, dict)
         else dict.fromkeys(letters, tube.long)
     )
-    patterns: dict[str, list[str]] = dict(design.colour_pattern.items())
     return TubePlan(
         closed=tube.closed,
-        long={letter: patterns.get(letter, [by_letter[letter]]) for letter in letters},
+        long={letter: [by_letter[letter]] for letter in letters},
         brace=tube.brace,
         single=tube.single,
         lock=tube.lock,
@@ -53,13 +53,18 @@ def _tube_plan(design: Design, tube: Tube) -> TubePlan:
 
 
 def build_framework(design: Design) -> Framework:
-    """Build the framework of a design that has been read and checked."""
+    """Build the framework of a design that has been read and checked, in its colours."""
+    return coloured(_plain(design), design.build, design.colour_pattern)
+
+
+def _plain(design: Design) -> Framework:
+    """The framework with each part all of its one balloon."""
     scale = METRES_PER_UNIT[design.units]
     balloons = {key: balloon_type(key, b, scale) for key, b in design.balloons.items()}
     build, name = design.build, design.name
     tube = arch_tube(build.arch) if build.arch is not None else build.tube
     if tube is not None:
-        return build_tube(name, balloons, _tube_plan(design, tube))
+        return build_tube(name, balloons, _tube_plan(tube))
     if build.column is not None:
         return build_column(name, balloons, build.column)
     if build.wall is not None:

@@ -1,0 +1,147 @@
+"""What colour patterns must agree on: with the piece that they are laid on, and in themselves."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+
+from pydantic import ValidationError
+
+from buildplan.design.colour_patterns import period, pitch
+from buildplan.design.mistake import Mistake, Path, key_in_words, listed
+from buildplan.design.model import ColourPattern, Tube
+from buildplan.design.salvage import list_in, mapping_in, salvage
+from buildplan.design.tube_checks import chain_letters, joint_counts
+
+AT = "colour_pattern"
+KINDS = ("stripes", "spiral", "fade")
+PARTS: Mapping[str, tuple[str, ...]] = {"column": ("ring", "between"), "wall": ("row", "upright")}
+CHAIN_LETTERS = ("A", "B", "C", "D")
+
+
+def pattern_keys(patterns: Mapping[str, object]) -> Iterator[tuple[Path, object]]:
+    """Every place of the patterns that names a balloon."""
+    for part, order in patterns.items():
+        for i, key in enumerate(list_in(order)):
+            yield (AT, part, i), key
+        given = mapping_in(order)
+        for kind in ("stripes", "spiral"):
+            for key in mapping_in(given.get(kind)):
+                yield (AT, part, kind, key), key
+        for i, key in enumerate(list_in(given.get("fade"))):
+            yield (AT, part, "fade", i), key
+
+
+def check_colours(build: Mapping[str, object], patterns: Mapping[str, object]) -> Iterator[Mistake]:
+    """Every disagreement of colour patterns; `build` is plain data, an arch written as its
+    tube."""
+    name = next((name for name, value in build.items() if value is not None), "")
+    if not patterns or name in ("", "arch"):  # an arch that is wrong is told elsewhere
+        return
+    if name not in ("tube", *PARTS):
+        yield Mistake(
+            (AT,),
+            f"a {name} has no long chains to lay a colour pattern along",
+            "name the balloon of each colour in build.graph.balloons instead"
+            if name == "graph"
+            else "give its parts balloons of other colours instead",
+        )
+        return
+    tube = salvage(Tube, build["tube"]) if name == "tube" else None
+    lengths = joint_counts(tube) if tube is not None else None
+    for part, order in patterns.items():
+        yield from _check_part(name, part)
+        try:
+            pattern = ColourPattern.model_validate(order)
+        except ValidationError:
+            continue
+        at = (AT, part)
+        mistakes = list(_check_form(at, mapping_in(order)))
+        yield from mistakes
+        if mistakes:
+            continue
+        if pattern.spiral is not None:
+            yield from _check_spiral(at, part, pattern)
+        if lengths is not None and tube is not None and part in ("long", *CHAIN_LETTERS):
+            chains = [part] if part != "long" else chain_letters(tube.part.chains)
+            if tube.part.closed:
+                yield from _check_even(at, pattern, {c: lengths[c] for c in chains if c in lengths})
+
+
+def _check_part(name: str, part: str) -> Iterator[Mistake]:
+    """Chains of a tube that it has not are told with the tube."""
+    if name == "tube":
+        wrong = any(part in parts for parts in PARTS.values())
+        words = "a chain's letter, long or brace"
+    else:
+        wrong, words = part not in PARTS[name], listed(PARTS[name], "or")
+    if wrong:
+        yield Mistake(
+            (AT, part),
+            f"a {name} has no {key_in_words(part)} to lay a colour pattern along",
+            f"use {words}",
+        )
+
+
+def _check_form(at: Path, given: Mapping[str, object]) -> Iterator[Mistake]:
+    kinds = [kind for kind in KINDS if given.get(kind) is not None]
+    if len(kinds) != 1:
+        yield Mistake(
+            at,
+            f"this colour pattern gives {listed(kinds)}"
+            if kinds
+            else "this pattern has no colours",
+            f"give one of {listed(KINDS, 'or')}",
+        )
+        return
+    for key, belongs in (("pitch", "spiral"), ("direction", "spiral"), ("there_and_back", "fade")):
+        if given.get(key) is not None and kinds != [belongs]:
+            yield Mistake(
+                (*at, key),
+                f"{key} belongs to a {belongs}, and this is {_a(kinds[0])}",
+                "take it out",
+            )
+
+
+def _a(kind: str) -> str:
+    return kind if kind == "stripes" else f"a {kind}"
+
+
+def _check_spiral(at: Path, part: str, pattern: ColourPattern) -> Iterator[Mistake]:
+    if part not in ("long", "ring", "between"):
+        yield Mistake(
+            (*at, "spiral"),
+            "a spiral winds over all long chains of a tube, or the rings or zigzags of a column, "
+            f"and {part} is {'each of one colour' if part == 'brace' else 'but one part of them'}",
+            "lay it along long, or give stripes"
+            if part in ("brace", *CHAIN_LETTERS)
+            else "give stripes or a fade",
+        )
+        return
+    again, turn = period(pattern) or 1, pitch(pattern)
+    if turn % again:
+        near = sorted({max(again, turn // again * again), (turn // again + 1) * again})
+        yield Mistake(
+            (*at, "pitch"),
+            f"the pitch {turn} is not a whole number of times the {again} that the counts of the "
+            "spiral add up to, so that its colours do not meet after a turn",
+            f"use {listed(map(str, near), 'or')}",
+        )
+
+
+def _check_even(at: Path, pattern: ColourPattern, lengths: Mapping[str, int]) -> Iterator[Mistake]:
+    """Whether stripes come out even round closed chains."""
+    again = period(pattern)
+    if again is None:
+        return
+    uneven = {letter: length for letter, length in lengths.items() if length % again}
+    if not uneven:
+        return
+    kind, these = ("stripes", "these stripes") if pattern.stripes else ("spiral", "this spiral")
+    rings = listed(f"{length} balloons of chain {letter}" for letter, length in uneven.items())
+    even = [n for n in range(2, 2 * again) if not any(length % n for length in lengths.values())]
+    sums = f"let the counts add up to {listed(map(str, even), 'or')}, or " if even else ""
+    yield Mistake(
+        (*at, kind),
+        f"the counts of {these} add up to {again}, which does not come out even round the {rings}",
+        f"{sums}write the colours as a list, which is cut off where a ring closes",
+    )
