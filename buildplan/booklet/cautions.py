@@ -72,8 +72,8 @@ CAUTIONS: tuple[Caution, ...] = (
     Caution(
         "CAUTION",
         "Lifting",
-        "The piece is light but wide. Lift, turn and carry it with two people or more, and "
-        "clear the floor of anything to trip over first.",
+        "The piece is light but wide. Lift, turn and carry it with as many people as this "
+        "booklet asks for, never alone. Clear the floor of anything to trip over first.",
     ),
     Caution(
         "CAUTION",

@@ -20,6 +20,7 @@ from buildplan.booklet.pages_front import TOOLS
 from buildplan.booklet.press import SMALL, plain, strong
 from buildplan.design.measures import length_words
 from buildplan.sequence.model import Kind, Step
+from buildplan.sequence.reach import lifters
 
 # How hands work, for those who know it, in a line each.
 MOVES: dict[Kind, str] = {
@@ -143,7 +144,8 @@ def loading(book: Book, packed: Sequence[Bag]) -> list[Block]:
         heading("People and papers"),
         Items(
             (
-                f"{strong(str(max(2, facts.crew)))} people: two at least to lift and stand it up",
+                f"{strong(str(max(lifters(book.shape), facts.crew)))} people: "
+                f"{lifters(book.shape)} at least to lift and stand it up",
                 "This booklet; the gauges cut from card; a pen",
                 "First aid kit; the venue's telephone number",
             ),

@@ -229,7 +229,7 @@ def reading_guide(book: Book) -> Leaf:
                 "Pictures show the piece from the front, standing. Where a close-up is turned, a "
                 "small block in its corner shows how: F is the front. A circle on the small "
                 "picture of the piece shows where it is.",
-                "A sign on a balloon (a dot, a ring, a bar ...) tells its colour without colour: "
+                "A sign on a balloon (a bar, a triangle ...) tells its colour without colour: "
                 "see the table of balloons.",
                 "Every step ends in something to check. Tick its box before you go on.",
             ),

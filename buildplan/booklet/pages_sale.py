@@ -34,6 +34,7 @@ from buildplan.drawing.colouring import colouring_picture
 from buildplan.drawing.colours import mix
 from buildplan.drawing.marks import Circle, Ink, Mark, Picture
 from buildplan.drawing.scene import finished_picture
+from buildplan.sequence.reach import lifters
 
 BAND = mm(34)
 BAND_PAD = mm(8)
@@ -213,7 +214,8 @@ def before_you_start(book: Book) -> Leaf:
         y = press.paragraph("Hands and time", right, top, half, HEADING, "H2") - 4
         second = press.bullets(
             (
-                f"{strong(str(facts.crew))} people, two at least to turn, lift and stand it up",
+                f"{strong(str(facts.crew))} people, {lifters(book.shape)} at least to turn, lift "
+                "and stand it up",
                 f"About {strong(minutes_words(facts.crew_minutes))} for practised hands; a first "
                 "build takes about twice as long",
                 f"A clean floor of {size_words(max(facts.width_m, facts.height_m) + 2, book.units)}"

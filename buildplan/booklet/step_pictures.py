@@ -15,7 +15,7 @@ from buildplan.booklet.closeups import (
 )
 from buildplan.drawing.bodies import Scene
 from buildplan.drawing.camera import CAMERAS, angle_between_deg
-from buildplan.drawing.cell_diagrams import cell_diagram
+from buildplan.drawing.cell_diagrams import cell_diagram, newest_brace
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import close_up, step_picture
 from buildplan.drawing.section_diagram import section_diagram
@@ -26,7 +26,7 @@ from buildplan.sequence.model import Kind, Step
 
 GAP = 10.0
 PLACE_WIDTH = 108.0
-WIDEST_CLOSEUP = 270.0
+WIDEST_CLOSEUP = 330.0
 CELL_WIDTH = 226.0
 WHOLE_HEIGHT = 300.0
 BLOCK_SIZE = 32.0
@@ -135,11 +135,17 @@ def _first_brace(book: Book, step: Step) -> int | None:
 
 
 def _corner(book: Book, step: Step) -> Cell | None:
-    """The cell that a brace step finishes, unless it goes straight on."""
+    """The cell that a brace step finishes, unless it goes straight on. The brace that closes a
+    ring finishes two: the one that leads back to the first brace is the one that turns."""
     number = _first_brace(book, step)
     if number is None or set(step.cells) <= {"straight"}:
         return None
-    return next((cell for cell in book.framework.cells if cell.second == number), None)
+    finished = [
+        cell
+        for cell in book.framework.cells
+        if newest_brace(book.framework, cell).number == number and cell.name != "straight"
+    ]
+    return finished[-1] if finished else None
 
 
 def _closeups(

@@ -106,16 +106,20 @@ def _pattern(look: Look) -> tuple[Path, ...]:
     line = Ink(stroke=tone, width=0.05)
     solid = Ink(fill=tone)
     third = 0.13 * float(np.sqrt(3)) / 2
+    # nothing round in the middle: it would look like an eye
     signs: dict[int, tuple[Path, ...]] = {
-        1: (Circle((0.0, 0.0), 0.085, solid),),
-        2: (Circle((0.0, 0.0), 0.12, line),),
-        3: (Polyline(((-0.17, 0.0), (0.17, 0.0)), line),),
-        4: (
+        1: (Polyline(((-0.1, -0.1), (0.1, 0.1)), line),),
+        2: (Polyline(((0.0, 0.13), (-third, -0.065), (third, -0.065)), solid, closed=True),),
+        3: (
             Polyline(((-0.14, 0.0), (0.14, 0.0)), line),
             Polyline(((0.0, -0.14), (0.0, 0.14)), line),
         ),
-        5: (Polyline(((0.0, 0.13), (-third, -0.065), (third, -0.065)), solid, closed=True),),
-        6: (Polyline(((-0.1, -0.1), (0.1, -0.1), (0.1, 0.1), (-0.1, 0.1)), line, closed=True),),
+        4: (Polyline(((-0.1, -0.1), (0.1, -0.1), (0.1, 0.1), (-0.1, 0.1)), line, closed=True),),
+        5: (
+            Polyline(((-0.14, 0.06), (0.14, 0.06)), line),
+            Polyline(((-0.14, -0.06), (0.14, -0.06)), line),
+        ),
+        6: (Polyline(((-0.14, 0.08), (0.0, -0.08), (0.14, 0.08)), line),),
     }
     return signs.get(look.pattern, ())
 
