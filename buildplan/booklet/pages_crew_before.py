@@ -105,7 +105,7 @@ def _lines(steps: Sequence[Step]) -> list[str]:
     for step in steps:
         lines.append(f"{strong(step.title)}. {plain(step.check)}")
         if len(step.turns) > 1:
-            lines += [plain(turn.words) for turn in step.turns if turn.words]
+            lines += [plain(row) for turn in step.turns for row in turn.words.splitlines()]
     return lines
 
 

@@ -103,7 +103,7 @@ def _floor_lines(steps: Sequence[Step]) -> list[str]:
             f"{plain(step.check)}"
         )
         if len(step.turns) > 1:
-            lines += [plain(turn.words) for turn in step.turns if turn.words]
+            lines += [plain(row) for turn in step.turns for row in turn.words.splitlines()]
     return lines
 
 

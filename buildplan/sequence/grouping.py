@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from buildplan.framework.counts import BALLOONS_PER_LOCK
+from buildplan.sequence.colour_order import is_long
 from buildplan.sequence.model import Kind, Operation, Stage
 from buildplan.sequence.ordering import phase
 from buildplan.sequence.piece import Piece
@@ -92,7 +93,11 @@ def _sameness(piece: Piece, operation: Operation) -> Hashable:
         return piece.keys(operation.links)
     if operation.kind is Kind.CHAIN:
         closed = operation.joints[0] == operation.joints[-1]
-        return operation.adds, closed, piece.keys(operation.links)
+        keys = piece.keys(operation.links)
+        if operation.adds and len(set(keys)) > 1 and not is_long(keys):
+            # of the same make: each row tells its own order of colours
+            return operation.adds, closed, len(keys)
+        return operation.adds, closed, keys
     return None
 
 

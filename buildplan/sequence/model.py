@@ -92,8 +92,8 @@ class Operation:
 class Turn:
     """One doing of a step that is done several times: what it is called ("Brace 3"), the
     joints where hands work, the operations in it, and the row of words that says what is
-    particular to it ("Brace 3: A3 – B3 – C3 – D3, closed at A3"). Work without a place of its
-    own has no name, and its words say again what the text says."""
+    particular to it ("Brace 3: A3 – B3 – C3 – D3, closed at A3"), or several, each a line. Work
+    without a place of its own has no name, and its words say again what the text says."""
 
     name: str
     joints: tuple[str, ...]
@@ -134,8 +134,9 @@ class Step:
 
     @property
     def rows(self) -> tuple[str, ...]:
-        """What must be read beside the text: the words of each turn that has a name."""
-        return tuple(turn.words for turn in self.turns if turn.name)
+        """What must be read beside the text: the words of each turn that has a name, line by
+        line."""
+        return tuple(row for turn in self.turns if turn.name for row in turn.words.splitlines())
 
     @property
     def operations(self) -> tuple[Operation, ...]:

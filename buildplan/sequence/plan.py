@@ -6,7 +6,6 @@ from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
-from itertools import groupby
 
 from buildplan.design.measures import Units, length_words
 from buildplan.framework.model import Framework, LongChain
@@ -132,13 +131,3 @@ class Plan:
             for operation in group.operations
             for joint in operation.locks
         }
-
-    def colour_runs(self, links: Sequence[str]) -> tuple[list[tuple[int, str]], bool]:
-        """Runs of one colour along links, cut to one period when they come over and over."""
-        names = self.names_of(links)
-        count = len(names)
-        period = next(
-            p for p in range(1, count + 1) if all(names[i] == names[i % p] for i in range(count))
-        )
-        runs = [(len(list(same)), name) for name, same in groupby(names[:period])]
-        return ([(count, names[0])], False) if period == 1 else (runs, period < count)

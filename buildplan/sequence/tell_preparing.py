@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from buildplan.design.measures import length_words
 from buildplan.framework.model import LongChain
 from buildplan.language.grammar import count_word
+from buildplan.sequence.colour_order import colour_runs, is_long, sections
 from buildplan.sequence.model import Operation
 from buildplan.sequence.plan import Plan
 from buildplan.sequence.words import preparing as words
@@ -95,11 +96,15 @@ def chain(plan: Plan, number: int) -> Wording:
     if not group.operations[0].adds:
         braces = sorted({plan.piece.brought_by[op.links[0]] for op in group.operations})
         return words.short_chains(group.times, len(links), balloons_of(plan, links), braces)
-    runs, over = plan.colour_runs(links)
+    orders = {tuple(plan.names_of(op.links)) for op in group.operations}
+    runs, over = colour_runs(plan.names_of(links))
+    order = colours(runs, over) if len(runs) > 1 else ""
+    if len(orders) > 1 or is_long(plan.names_of(links)):
+        order = words.OF_ITS_ROWS
     return words.long_chains(
         letters=[long_of(plan, op).letter for op in group.operations],
         length=len(links),
-        colour_order=colours(runs, over) if len(runs) > 1 else "",
+        colour_order=order,
         run_pairs=RUN_PAIRS if len(links) > LONGEST_WITHOUT_RUNS else 0,
     )
 
@@ -124,8 +129,11 @@ def chain_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     if plan.piece.counts_along(long):
         way = rows.counted(joints[0], joints[-1], joints[0] if long.chain.closed else "")
     name = f"Chain {long.letter}"
-    order = colours(*plan.colour_runs(operation.links))
-    return name, rows.chain(name, len(operation.links), order, way)
+    names = plan.names_of(operation.links)
+    if not is_long(names):
+        return name, rows.chain(name, len(names), colours(*colour_runs(names)), way)
+    told = [rows.section(name, first, last, colours(runs)) for first, last, runs in sections(names)]
+    return name, "\n".join([rows.chain(name, len(names), rows.BY_SECTIONS, way), *told])
 
 
 def close(plan: Plan, number: int) -> Wording:

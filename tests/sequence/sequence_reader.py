@@ -24,6 +24,7 @@ PHRASES = re.compile(
             r"a pair of (?P<rounds>[^.,]+?) rounds\b",
             rf"Chain \w+: (?P<length>\d+) balloons? \((?P<order>[^)]+)\), joints "
             rf"(?P<chain>{LABEL}(?: – {LABEL})+|{LABEL} to {LABEL}(?: and back to {LABEL})?)",
+            r"Chain \w+, balloons? (?P<first>\d+)(?: to (?P<last>\d+))? \((?P<section>[^)]+)\)",
             rf"Brace \d+: (?P<brace>{WAY}(?:; and {WAY})*)",
             rf"Single \S+: (?P<single>{LABEL} – {LABEL})",
             rf"Locks of (?:brace|single|joint) \S+: (?P<locks>{LABEL}(?:, {LABEL})*)",
@@ -45,12 +46,22 @@ class Read:
 def read_words(text: str) -> Read:
     """Read the steps of a piece, in their order."""
     read, balloon, rounds = Read(), "", ""
+    way: list[str] = []
+    names: list[str] = []
     for found in PHRASES.finditer(" ".join(text.split())):
         said = found.groupdict()
         balloon = said["balloon"] or balloon
         rounds = said["rounds"] or rounds
         if said["sized"]:
             read.sized[f"{said['sized']} {said['kind']}"] += int(said["count"])
+        elif said["chain"] and said["order"] == "in sections as below":
+            way, names = _way(said["chain"]), []
+        elif said["section"]:
+            first, last = int(said["first"]), int(said["last"] or said["first"])
+            assert first == len(names) + 1, "sections follow one another"
+            names += _names(said["section"], last - len(names))
+            if len(names) == len(way) - 1:
+                read.links.update(_alternating(way, names, "chain"))
         elif said["chain"]:
             names = _names(said["order"], int(said["length"]))
             read.links.update(_alternating(_way(said["chain"]), names, "chain"))

@@ -9,6 +9,7 @@ from buildplan.sequence.words.grammar import Wording, noun, numbered, several
 
 TAIL_TO_TAIL = "tail to tail"
 TAIL_TO_NECK = "the free tail to the closed neck"
+OF_ITS_ROWS = "as the rows say"
 AS_THEY_ARE = "tail to tail, or where a chain ends in a closed neck, tail to neck"
 
 
@@ -113,7 +114,8 @@ def tie_off(
 def long_chains(letters: Sequence[str], length: int, colour_order: str, run_pairs: int) -> Wording:
     """Tying long chains from pairs, tail to tail.
 
-    `colour_order` is empty when all balloons are the same; `run_pairs` is the number of
+    `colour_order` is empty when all balloons are the same, and OF_ITS_ROWS when the rows give it;
+    `run_pairs` is the number of
     pairs tied into a run before the runs are tied together (0: all in one go).
     """
     count, (pairs, odd) = len(letters), divmod(length, 2)
@@ -135,7 +137,7 @@ def long_chains(letters: Sequence[str], length: int, colour_order: str, run_pair
         text=sentences(
             text,
             _runs(pairs, run_pairs),
-            f"Keep to the order of colours, from joint 1: {colour_order}." if colour_order else "",
+            _colour_order(colour_order),
         ),
         check=(
             f"{noun(count, 'The chain', 'Each chain')} has {several(length, 'balloon')},"
@@ -143,6 +145,12 @@ def long_chains(letters: Sequence[str], length: int, colour_order: str, run_pair
             f" {ends}."
         ),
     )
+
+
+def _colour_order(order: str) -> str:
+    if order == OF_ITS_ROWS:
+        return "Keep to the order of colours that the rows give, from the first joint on."
+    return f"Keep to the order of colours, from joint 1: {order}." if order else ""
 
 
 def _runs(pairs: int, run_pairs: int) -> str:

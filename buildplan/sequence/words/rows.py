@@ -6,6 +6,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from buildplan.language.grammar import listed
+from buildplan.language.speaking import say
 from buildplan.sequence.words.grammar import ALONG, noun, several
 
 
@@ -17,6 +18,22 @@ def in_bulk(count: int, what: str) -> str:
 def chain(name: str, length: int, order: str, way: str) -> str:
     """`Chain A: 40 balloons (all deep blue), joints A1 to A40 and back to A1`."""
     return f"{name}: {several(length, 'balloon')} ({order}), joints {way}"
+
+
+BY_SECTIONS = "in sections as below"
+
+
+def section(name: str, first: int, last: int, order: str) -> str:
+    """`Chain A, balloons 9 to 16 (7 deep blue, 1 ivory)`."""
+    if first == last:
+        return say("{name}, balloon {number} ({order})", name=name, number=first, order=order)
+    return say(
+        "{name}, balloons {first} to {last} ({order})",
+        name=name,
+        first=first,
+        last=last,
+        order=order,
+    )
 
 
 def counted(first: str, last: str, back_to: str) -> str:
