@@ -210,7 +210,7 @@ def _check_standing(top: Mapping[str, object], build: Mapping[str, object]) -> I
     else:
         labels = [(("stand_on",), given)]
     seen: set[str] = set()
-    known, these_are = _joints(build)
+    known, these_are = joints_of(build)
     tube = build.get("tube") is not None
     for at, label in labels:
         if not isinstance(label, str):
@@ -227,11 +227,13 @@ def _check_standing(top: Mapping[str, object], build: Mapping[str, object]) -> I
         seen.add(label)
 
 
-def _joints(build: Mapping[str, object]) -> tuple[Collection[str] | None, str]:
+def joints_of(build: Mapping[str, object]) -> tuple[Collection[str] | None, str]:
     """The labels of the piece's joints, also in words; None if they cannot be told."""
     of_pattern = pattern_joints(build)
     if of_pattern:
         return of_pattern, f"{of_pattern[0]} to {of_pattern[-1]}"
+    if build.get("assembly") is not None:
+        return _joints_of_parts(mapping_in(build["assembly"])), "those of its parts"
     build = as_tube(build)
     if build.get("tube") is not None and build.get("graph") is None:
         counts = joint_counts(salvage(Tube, build["tube"]))
@@ -243,3 +245,14 @@ def _joints(build: Mapping[str, object]) -> tuple[Collection[str] | None, str]:
         j for j in list_in(mapping_in(build.get("graph")).get("joints")) if isinstance(j, str)
     ]
     return (joints, listed(map(key_in_words, joints))) if joints else (None, "")
+
+
+def _joints_of_parts(assembly: Mapping[str, object]) -> Collection[str] | None:
+    """The joints of an assembly whose parts are all inline, each once; None for any other."""
+    found: list[str] = []
+    for part in map(mapping_in, list_in(assembly.get("parts"))):
+        known, _ = joints_of(mapping_in(part.get("build")))
+        if known is None or part.get("repeat", 1) != 1:
+            return None
+        found += [f"{part.get('name')}.{joint}" for joint in known]
+    return found

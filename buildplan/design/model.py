@@ -345,7 +345,7 @@ class AssemblyPart(FileModel):
     build: Build | None = Field(None, description="in place of a design file: its pattern")
     colour_pattern: dict[ColouredPart, ColourOrder] = Field(
         default_factory=dict,
-        description="where `build` is given: how its colours follow one another, as `colour_pattern` "
+        description="where `build` is given: how its colours go, as `colour_pattern` "
         "of a design",
     )
     stand_on: OneOrMoreJoints | None = Field(

@@ -11,6 +11,7 @@ from pydantic import ValidationError
 from pydantic_core import ErrorDetails
 
 from buildplan.design.checks import check
+from buildplan.design.joining import join_parts
 from buildplan.design.mistake import Mistake, path_in_words
 from buildplan.design.model import Brand, Design, FileModel
 from buildplan.design.problems import DesignProblemsError, Problem, UnreadableDesignError
@@ -30,15 +31,39 @@ MOST_PROBLEMS = 1000
 Form = TypeVar("Form", bound=FileModel)
 
 
-def read_design(path: Path, known_constants: Collection[str] | None = None) -> Design:
-    """Read and check the design file at `path`.
+def read_design(
+    path: Path, known_constants: Collection[str] | None = None, within: tuple[Path, ...] = ()
+) -> Design:
+    """Read and check the design file at `path`; the parts of an assembly come inline.
 
     `known_constants` are the names that the file's `constants` may use; None lets any pass.
+    `within` are the assemblies that this file is read for as a part, outermost first.
 
     Raises UnreadableDesignError when the file cannot be read as a design at all, and
     DesignProblemsError with every problem of the file, in its order, when it can.
     """
-    return read_as(Design, path, lambda data: check(data, known_constants))
+    files = (*within, path)
+
+    def part(file: Path) -> Design:
+        if any(_same_file(file, other) for other in files):
+            raise _unreadable(
+                file, "this assembly would have itself as a part", "name another design, or none"
+            )
+        return read_design(file, known_constants, files)
+
+    return read_as(
+        Design,
+        path,
+        lambda data: check(data, known_constants),
+        lambda design: join_parts(design, path.parent, part, known_constants),
+    )
+
+
+def _same_file(one: Path, other: Path) -> bool:
+    try:
+        return one.resolve() == other.resolve()
+    except (OSError, ValueError, RuntimeError):
+        return False
 
 
 def read_brand(path: Path) -> Brand:
@@ -47,9 +72,19 @@ def read_brand(path: Path) -> Brand:
     return read_as(Brand, path, lambda data: ())
 
 
-def read_as(form: type[Form], path: Path, checked: Callable[[object], Iterable[Mistake]]) -> Form:
+def _as_it_is(read: Form) -> tuple[Form, list[Mistake]]:
+    return read, []
+
+
+def read_as(
+    form: type[Form],
+    path: Path,
+    checked: Callable[[object], Iterable[Mistake]],
+    completed: Callable[[Form], tuple[Form, list[Mistake]]] = _as_it_is,
+) -> Form:
     """Read the file at `path` as one of `form`; `checked` finds what its parts disagree on in
-    its content as plain data. Raises as `read_design` does."""
+    its content as plain data, `completed` brings in what a file that is right so far draws on.
+    Raises as `read_design` does."""
     file = str(path)
     source = load(_text(path), file)
     if not isinstance(source.root, Keys):
@@ -84,6 +119,8 @@ def read_as(form: type[Form], path: Path, checked: Callable[[object], Iterable[M
         errors = error.errors(include_url=False)
         mistakes += mistakes_in(errors[:MOST_PROBLEMS], data, form)
     mistakes += islice(checked(data), MOST_PROBLEMS)
+    if read is not None and not mistakes:
+        read, mistakes = completed(read)
     if read is None or mistakes:
         problems = _in_file_order(mistakes, source.root)
         if max(len(problems), len(errors)) >= MOST_PROBLEMS:

@@ -120,7 +120,7 @@ def along_chain(framework: Framework, shape: Shape) -> FloatArray:
 def _link_rows(
     framework: Framework, shape: Shape, links: Sequence[Link]
 ) -> tuple[list[int], list[int]]:
-    row = {joint: i for i, joint in enumerate(shape.joints)}
+    row = shape.row
     return [row[link.start] for link in links], [row[link.finish] for link in links]
 
 
@@ -134,7 +134,7 @@ def lock_centres(framework: Framework, shape: Shape) -> FloatArray:
     """Centres (locks, 2, 3) of the two rounds of each lock, in the framework's order: they
     hug the joint from outside, side by side across the chain, in the valley between its
     balloons."""
-    row = {joint: i for i, joint in enumerate(shape.joints)}
+    row = shape.row
     rows = [row[lock.joint] for lock in framework.locks]
     radius = np.array([framework.balloons[lock.balloon].gauge_m / 2 for lock in framework.locks])
     away, along = outward(framework, shape)[rows], along_chain(framework, shape)[rows]
@@ -150,7 +150,7 @@ def lock_centres(framework: Framework, shape: Shape) -> FloatArray:
 
 def every_body(framework: Framework, shape: Shape) -> Bodies:
     """Every body of the whole piece; none of them is new."""
-    row = {joint: i for i, joint in enumerate(shape.joints)}
+    row = shape.row
     links, locks = framework.links, framework.locks
     start, finish = _link_rows(framework, shape, links)
     joint = np.repeat([row[lock.joint] for lock in locks], 2).astype(int)

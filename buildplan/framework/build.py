@@ -7,11 +7,12 @@ from collections.abc import Mapping
 from buildplan.design.arch import arch_tube
 from buildplan.design.course import expand_course
 from buildplan.design.lengths import tie_to_tie
-from buildplan.design.model import Balloon, Design, Tube
+from buildplan.design.model import Assembly, Balloon, Design, TieByBalloon, Tube
+from buildplan.framework.assembly import Spacer, build_assembly
 from buildplan.framework.colouring import coloured
 from buildplan.framework.column import build_column
 from buildplan.framework.listed import build_listed
-from buildplan.framework.model import BalloonType, Framework
+from buildplan.framework.model import BalloonType, Framework, Part
 from buildplan.framework.solid import build_globe, build_solid
 from buildplan.framework.tube import LAYOUTS, TubeCell, TubePlan, build_tube
 from buildplan.framework.wall import build_wall
@@ -73,7 +74,34 @@ def _plain(design: Design) -> Framework:
         return build_solid(name, balloons, build.solid)
     if build.globe is not None:
         return build_globe(name, balloons, build.globe)
+    if build.assembly is not None:
+        return _assembly(design, build.assembly, balloons)
     graph = build.graph
     assert graph is not None, "a checked design has exactly one pattern"
     listed = [(b.from_, b.to, b.balloon) for b in graph.balloons]
     return build_listed(name, balloons, graph.joints, listed, graph.lock)
+
+
+def _assembly(design: Design, assembly: Assembly, balloons: Mapping[str, BalloonType]) -> Framework:
+    """The framework of an assembly whose parts are all inline."""
+    parts = []
+    for part in assembly.parts:
+        own = {"build": part.build, "colour_pattern": part.colour_pattern}
+        stand_on = part.stand_on or ()
+        parts.append(
+            Part(
+                name=part.name,
+                framework=build_framework(design.model_copy(update=own)),
+                mirrored=part.mirrored,
+                stand_on=(stand_on,) if isinstance(stand_on, str) else tuple(stand_on),
+            )
+        )
+    by_balloon = [tie for tie in assembly.ties if isinstance(tie, TieByBalloon)]
+    return build_assembly(
+        design.name,
+        balloons,
+        parts,
+        [tie for tie in assembly.ties if not isinstance(tie, TieByBalloon)],
+        [Spacer(*tie.joints, tie.balloon) for tie in by_balloon],
+        assembly.lock,
+    )

@@ -15,19 +15,20 @@ def multigraph(framework: Framework) -> nx.MultiGraph:
     """The piece as a networkx multigraph.
 
     Nodes are joints; each edge is a link balloon, keyed by its id, with `balloon`, `role`,
-    `neck` and `tail` (the joints at which those ends are tied).
+    `neck` and `tail` (the joints at which those ends are tied). Joints that are tied together
+    are one node, named by their tie.
     """
     graph = nx.MultiGraph(name=framework.name)
-    graph.add_nodes_from(framework.joints)
+    graph.add_nodes_from(framework.places)
     for link in framework.links:
         graph.add_edge(
-            link.start,
-            link.finish,
+            framework.place(link.start),
+            framework.place(link.finish),
             key=link.id,
             balloon=link.balloon,
             role=link.role,
-            neck=link.neck,
-            tail=link.tail,
+            neck=framework.place(link.neck),
+            tail=framework.place(link.tail),
         )
     return graph
 

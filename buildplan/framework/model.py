@@ -6,7 +6,7 @@ Everything later (shape, sequence, drawing, booklet) reads this and nothing of t
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 from functools import cached_property
 
@@ -155,12 +155,40 @@ class Lock:
 
 
 @dataclass(frozen=True)
+class Tie:
+    """Joints of different parts that are brought together at one place and held there by a
+    lock round all of them; `name` is what the place and its lock are called."""
+
+    joints: tuple[str, ...]
+
+    @property
+    def name(self) -> str:
+        """The joints' labels with a plus sign between."""
+        return "+".join(self.joints)
+
+
+@dataclass(frozen=True)
+class Part:
+    """A part of an assembly: a piece of its own, its joints, chains, braces and cells named and
+    numbered as in the whole. `mirrored` says that it is built left to right; `stand_on` are the
+    joints that it is to be upright on, none if its own pattern says."""
+
+    name: str
+    framework: Framework
+    mirrored: bool = False
+    stand_on: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
 class Framework:
     """A whole piece.
 
     `mirror` maps each joint to the one that faces it across the middle plane (to itself
     when it lies in the plane); it is empty when the pattern names no such plane. `foot` are the
-    joints that the pattern is meant to stand on; empty, it names none.
+    joints that the pattern is meant to stand on; empty, it names none. `laid` gives places of
+    joints, in metres with z towards the viewer, where the pattern draws itself: shape finding
+    starts there. `parts` are built one after another and then tied together at `ties`; a piece
+    that is no assembly has none.
     """
 
     name: str
@@ -175,6 +203,49 @@ class Framework:
     closed: bool
     mirror: Mapping[str, str]
     foot: tuple[str, ...] = ()
+    laid: Mapping[str, tuple[float, float, float]] = field(default_factory=dict)
+    parts: tuple[Part, ...] = ()
+    ties: tuple[Tie, ...] = ()
+
+    @cached_property
+    def tie_of(self) -> Mapping[str, Tie]:
+        """The tie of each joint that is brought together with others."""
+        return {joint: tie for tie in self.ties for joint in tie.joints}
+
+    @cached_property
+    def places(self) -> tuple[str, ...]:
+        """Where joints are, each place once: joints that are tied together are at one, which is
+        called by their tie."""
+        return tuple(dict.fromkeys(map(self.place, self.joints)))
+
+    def place(self, joint: str) -> str:
+        """What the place of a joint is called."""
+        tie = self.tie_of.get(joint)
+        return joint if tie is None else tie.name
+
+    @cached_property
+    def place_number(self) -> Mapping[str, int]:
+        """The number in `places` of every joint and every tie."""
+        number = {place: i for i, place in enumerate(self.places)}
+        return number | {joint: number[self.place(joint)] for joint in self.joints}
+
+    @cached_property
+    def brace(self) -> Mapping[int, Brace]:
+        """Braces by number."""
+        return {brace.number: brace for brace in self.braces}
+
+    @cached_property
+    def _part_of(self) -> Mapping[str, Part]:
+        return {joint: part for part in self.parts for joint in part.framework.joints}
+
+    def part_at(self, joint: str) -> Part | None:
+        """The part that a joint is of; None in a piece that is no assembly."""
+        return self._part_of.get(joint)
+
+    def built_with(self, joint: str) -> Framework:
+        """What a joint is built with before anything is tied together: its part, or the whole."""
+        part = self.part_at(joint)
+        return self if part is None else part.framework
 
     @cached_property
     def link(self) -> Mapping[str, Link]:

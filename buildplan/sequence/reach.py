@@ -142,7 +142,7 @@ def _brought(framework: Framework, ordered: Sequence[Operation]) -> FloatArray:
     for place, operation in enumerate(ordered):
         if operation.adds:
             when.update(dict.fromkeys(operation.links, place))
-        if operation.kind is Kind.JOIN:
+        if operation.kind is Kind.JOIN and len(operation.joints) == 1:
             joined.update(dict.fromkeys(operation.joints, place))
     if joined:
         for link in framework.links:
@@ -158,12 +158,12 @@ class _Lying:
         radius = np.array([framework.balloons[k.balloon].gauge_m / 2 for k in framework.links])
         flat = shape.positions_m * (1.0, 1.0, up)
         flat[:, 2] += radius.max() - flat[:, 2].min()
-        number = {joint: i for i, joint in enumerate(shape.joints)}
+        number = shape.row
         starts = flat[[number[link.start] for link in framework.links]]
         finishes = flat[[number[link.finish] for link in framework.links]]
         length = np.linalg.norm(finishes - starts, axis=1)
         self.hands = hands
-        self.at = dict(zip(shape.joints, flat, strict=True))
+        self.at = {joint: flat[row] for joint, row in number.items()}
         self.starts, self.finishes = starts[:, :2], finishes[:, :2]
         self.middle = (starts + finishes) / 2
         self.axis = (finishes - starts) / length[:, None]

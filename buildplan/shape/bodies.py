@@ -18,7 +18,8 @@ from buildplan.shape.springs import Springs, springs_between
 
 @dataclass(frozen=True)
 class Bodies:
-    """Link balloons by number, in the order of the framework's links.
+    """Link balloons by number, in the order of the framework's links, and joints by the number
+    of their place.
 
     `ends` (links, 2) are numbers of joints, `length_m` the tie-to-tie lengths, `radius_m`
     half the gauges. `sharing` (pairs, 3) lists bodies that meet: the two links and the joint
@@ -86,16 +87,16 @@ class Bodies:
 
 def bodies_of(framework: Framework) -> Bodies:
     """The arrays of a framework."""
-    number = {joint: i for i, joint in enumerate(framework.joints)}
+    number = framework.place_number
     ends = np.array([(number[link.start], number[link.finish]) for link in framework.links], int)
     types = [framework.balloons[link.balloon] for link in framework.links]
-    at: list[list[int]] = [[] for _ in framework.joints]
+    at: list[list[int]] = [[] for _ in framework.places]
     for i, (start, finish) in enumerate(ends):
         at[start].append(i)
         at[finish].append(i)
     sharing = [(i, j, joint) for joint, links in enumerate(at) for i, j in combinations(links, 2)]
     return Bodies(
-        joints=len(framework.joints),
+        joints=len(framework.places),
         ends=ends.reshape(-1, 2),
         length_m=np.array([balloon.tie_to_tie_m for balloon in types]),
         radius_m=np.array([balloon.gauge_m / 2 for balloon in types]),

@@ -46,10 +46,6 @@ OUTDOORS_M_PER_S = 8.0  # a fresh breeze begins here (Beaufort 5)
 SAGS_SHARE, FALLEN_SHARE = 0.05, 0.25  # of the height
 
 
-def _numbers(framework: Framework) -> dict[str, int]:
-    return {joint: i for i, joint in enumerate(framework.joints)}
-
-
 def unlocked(bodies: Bodies, positions_m: FloatArray, table: Table) -> Springs:
     """The piece before its joints are locked: what found its shape, bodies free to slide."""
     parts = [part(bodies, table) for part in (struts, crowding, opening)]
@@ -80,7 +76,7 @@ def locked(
         radius = bodies.radius_m[pairs].mean(axis=1)
         parts.append(answering(contacts(bodies, pairs, found), positions_m, skin * radius))
     if framework.locks:
-        number = _numbers(framework)
+        number = framework.place_number
         at = [number[lock.joint] for lock in framework.locks]
         parts.append(locks(bodies, positions_m, at, table))
     return together(parts)
@@ -91,7 +87,7 @@ def joint_masses_kg(
 ) -> FloatArray:
     """What hangs on each joint: half of every link that ends there, and its lock."""
     mass, _ = masses(framework, bodies, positions_m, table)
-    number = _numbers(framework)
+    number = framework.place_number
     at = np.zeros(bodies.joints)
     links = mass[: len(bodies.ends)]
     np.add.at(at, bodies.ends.ravel(), np.repeat(links / 2, 2))
@@ -111,7 +107,7 @@ def settled(
     than a quarter, has fallen: its height is returned.
     """
     positions = shape.positions_m
-    number = _numbers(framework)
+    number = framework.place_number
     pinned = np.zeros(positions.shape, bool)
     pinned[[number[joint] for joint in shape.standing.feet]] = True
     if pinned.all():
@@ -176,7 +172,7 @@ def _stiffness(framework: Framework, bodies: Bodies, shape: Shape, table: Table)
     ]
     found = [softest_modes(matrix, mass, positions) for matrix in matrices]
     modes = [
-        soft_mode(float(values[0]), vectors[:, 0], mass, framework.joints)
+        soft_mode(float(values[0]), vectors[:, 0], mass, framework.places)
         for values, vectors in found
     ]
     extra: ExtraBrace | None = best_extra_brace(
@@ -185,7 +181,7 @@ def _stiffness(framework: Framework, bodies: Bodies, shape: Shape, table: Table)
         bodies,
         positions,
         mass,
-        framework.joints,
+        framework.places,
         table["strut_stiffness"].value,
     )
     return Stiffness(

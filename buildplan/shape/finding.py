@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 import numpy as np
 
+from buildplan.design.problems import Problem
 from buildplan.framework.model import Framework
 from buildplan.shape.bodies import (
     Bodies,
@@ -15,7 +17,9 @@ from buildplan.shape.bodies import (
     struts,
 )
 from buildplan.shape.judging import overlaps, problems_of
+from buildplan.shape.locking import locks
 from buildplan.shape.model import FloatArray, IntArray, Shape
+from buildplan.shape.placing import Placed, place_parts
 from buildplan.shape.plan import EASE_RIGID, close_plan, plan_of, plan_positions
 from buildplan.shape.posing import on_the_floor, size_m, upright
 from buildplan.shape.relaxing import Relaxed, free_basis, mirrored_basis, relax_apart
@@ -25,14 +29,15 @@ from buildplan.shape.springs import together
 from buildplan.shape.standing import stand
 from buildplan.shape.starts import flat_start, is_flat, spread_starts
 
+SETTLINGS, SETTLED_M = 8, 1e-5  # how often parts are settled anew, and when they are settled
 FLAT_STRAIN = 0.01  # up to which a bare graph counts as fitting together flat
 
 __all__ = ["DEFAULT", "Settings", "at_rest", "find_shape"]
 
 
 def _twins(framework: Framework) -> IntArray:
-    number = {joint: i for i, joint in enumerate(framework.joints)}
-    return np.array([number[framework.mirror[joint]] for joint in framework.joints], int)
+    number = framework.place_number
+    return np.array([number[framework.mirror[place]] for place in framework.places], int)
 
 
 def _starts(framework: Framework, bodies: Bodies, settings: Settings) -> list[FloatArray]:
@@ -110,6 +115,43 @@ def at_rest(framework: Framework, bodies: Bodies, settings: Settings = DEFAULT) 
     return sorted(results, key=lambda result: round(result.energy_j, 6))
 
 
+def _shapes_of_parts(framework: Framework, settings: Settings) -> list[Shape]:
+    """The shape of each part by itself; equal parts are looked at once."""
+    found: dict[tuple[object, ...], Shape] = {}
+    shapes = []
+    for part in framework.parts:
+        own, bodies = part.framework, bodies_of(part.framework)
+        feet = tuple(own.place_number[joint] for joint in part.stand_on)
+        key = (bodies.ends.tobytes(), bodies.length_m.tobytes(), bodies.radius_m.tobytes(), feet)
+        if key not in found:
+            found[key] = find_shape(own, stand_on=part.stand_on, settings=settings)
+        alike = found[key]
+        feet_of = tuple(own.joints[alike.joints.index(joint)] for joint in alike.standing.feet)
+        standing = replace(alike.standing, feet=feet_of)
+        shapes.append(replace(alike, joints=own.joints, standing=standing))
+    return shapes
+
+
+def _tied(framework: Framework, bodies: Bodies, placed: Placed, settings: Settings) -> Relaxed:
+    """The parts at rest once they are tied to one another. Each was locked when it was built, so
+    that its locks keep its angles; they are set anew where the parts have come to rest, until
+    nothing moves (a proximal point method: what it ends at is at rest without them)."""
+    constants, number = settings.constants, framework.place_number
+    mirrored = mirrors(framework, bodies)
+    basis = mirrored_basis(_twins(framework)) if mirrored else free_basis(bodies.joints)
+    at = sorted({number[lock.joint] for lock in framework.locks})
+    parts = [part(bodies, constants) for part in (struts, crowding, opening)]
+    positions, iterations = placed.positions_m, 0
+    for _ in range(SETTLINGS):
+        held = together([*parts, locks(bodies, positions, at, constants)])
+        found = relax_apart(bodies, held, basis, positions, settings.tolerance_n, constants)
+        moved = float(np.abs(found.positions_m - positions).max(initial=0.0))
+        positions, iterations = found.positions_m, iterations + found.iterations
+        if moved < SETTLED_M:
+            break
+    return replace(found, iterations=iterations)
+
+
 def find_shape(
     framework: Framework,
     *,
@@ -124,7 +166,13 @@ def find_shape(
     that the piece does not have.
     """
     bodies = bodies_of(framework)
-    results = at_rest(framework, bodies, settings)
+    misfits: tuple[Problem, ...] = ()
+    if framework.parts:
+        placed = place_parts(framework, _shapes_of_parts(framework, settings))
+        results, misfits = [_tied(framework, bodies, placed, settings)], placed.problems
+        stand_on = stand_on or placed.feet
+    else:
+        results = at_rest(framework, bodies, settings)
     best = results[0]
     mirrored = mirrors(framework, bodies)
     flat = mirrored or is_flat(best.positions_m)
@@ -135,7 +183,7 @@ def find_shape(
     strain = float(np.abs(bodies.strain(positions)).max(initial=0.0))
     rigid = rigidity(bodies.ends, positions)
     return Shape(
-        joints=framework.joints,
+        joints=framework.places,
         positions_m=positions,
         converged=best.residual_n <= settings.at_rest_n,
         iterations=best.iterations,
@@ -150,5 +198,7 @@ def find_shape(
         self_stresses=rigid.self_stresses,
         mirrored=mirrored,
         standing=standing,
-        problems=problems_of(framework, bodies, results, positions, standing, mirrored, settings),
+        problems=misfits
+        or problems_of(framework, bodies, results, positions, standing, mirrored, settings),
+        tied={j: framework.place_number[j] for j in framework.tie_of},
     )

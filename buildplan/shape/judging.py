@@ -42,7 +42,7 @@ def _same_shape(first: FloatArray, second: FloatArray) -> float:
 
 def _turning(framework: Framework) -> str:
     """How far a closed course without free corners turns by itself, in words."""
-    if not (framework.closed and framework.cells):
+    if framework.parts or not (framework.closed and framework.cells):
         return ""
     plan = plan_of(framework)
     if (plan.turn_ease > EASE_RIGID).any():
@@ -53,7 +53,7 @@ def _turning(framework: Framework) -> str:
 def _ends(framework: Framework, bodies: Bodies, links: Iterable[int]) -> tuple[str, ...]:
     """Labels of the joints of `links`, each once, in order."""
     return tuple(
-        dict.fromkeys(framework.joints[joint] for link in links for joint in bodies.ends[link])
+        dict.fromkeys(framework.places[joint] for link in links for joint in bodies.ends[link])
     )
 
 
@@ -114,7 +114,7 @@ def _ambiguous(
                 "the piece can come to rest in more than one shape: the lengths alone do not say"
                 " which",
                 "the shape drawn is the one of least strain; brace where the shapes differ most",
-                joints=tuple(framework.joints[joint] for joint in most),
+                joints=tuple(framework.places[joint] for joint in most),
             )
     return None
 

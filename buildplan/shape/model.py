@@ -7,7 +7,8 @@ chains have the larger z.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 from functools import cached_property
 
 import numpy as np
@@ -43,7 +44,8 @@ class Shape:
     `positions_m` has shape (joints, 3), in the order of `joints`. `residual_n` is the
     largest unbalanced force on any joint; `largest_strain` the largest relative change of a
     link's length; `closes` says that every ring is closed without more strain than allowed;
-    `mirrored` that the back mirrors the front, balloon for balloon.
+    `mirrored` that the back mirrors the front, balloon for balloon. Joints that are tied together
+    are one among `joints`; `tied` gives the row of each by its own label.
     """
 
     joints: tuple[str, ...]
@@ -62,11 +64,17 @@ class Shape:
     standing: Standing
     problems: tuple[Problem, ...]
     mirrored: bool = False
+    tied: Mapping[str, int] = field(default_factory=dict)
+
+    @cached_property
+    def row(self) -> dict[str, int]:
+        """The row of each joint in `positions_m`, by its label."""
+        return {joint: i for i, joint in enumerate(self.joints)} | dict(self.tied)
 
     @cached_property
     def at(self) -> dict[str, FloatArray]:
         """Position of each joint by its label."""
-        return dict(zip(self.joints, self.positions_m, strict=True))
+        return {joint: self.positions_m[row] for joint, row in self.row.items()}
 
 
 @dataclass(frozen=True)

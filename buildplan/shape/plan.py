@@ -207,8 +207,8 @@ def plan_positions(framework: Framework, turn: FloatArray, slant: FloatArray) ->
     width, depth = section_size_m(framework)
     middle, heading = lay_sections(plan, turn, slant)
     across = 0.5 * width * 1j * np.exp(1j * heading)
-    number = {joint: i for i, joint in enumerate(framework.joints)}
-    positions = np.zeros((len(framework.joints), 3))
+    number = framework.place_number
+    positions = np.zeros((len(framework.places), 3))
     for long in framework.chains:
         outer = long.place.startswith("outer")
         at_section = middle + (across if outer else -across)

@@ -23,7 +23,7 @@ def end_feet(framework: Framework, positions_m: FloatArray) -> tuple[str, ...]:
     if framework.closed or not framework.braces:
         return ()
     first, last = framework.braces[0].section, framework.braces[-1].section
-    number = {joint: i for i, joint in enumerate(framework.joints)}
+    number = framework.place_number
 
     def middle(section: Sequence[str]) -> FloatArray:
         return np.asarray(positions_m[[number[joint] for joint in section]].mean(axis=0))
@@ -45,7 +45,7 @@ def upright(
 
     A `flat` piece, or one that mirrors itself, has z across it and is turned in its plane only.
     """
-    number = {joint: i for i, joint in enumerate(framework.joints)}
+    number = framework.place_number
     chosen = stand_on or framework.foot or end_feet(framework, positions_m)
     feet = [number[joint] for joint in chosen]
     if feet:
@@ -53,7 +53,7 @@ def upright(
     mass, where = masses(framework, bodies, positions_m, constants)
     centre = mass @ where / mass.sum()
     middle = bodies.midpoints_m(positions_m)
-    first = framework.braces[0].section if framework.braces else framework.joints[:1]
+    first = framework.braces[0].section if framework.braces else framework.places[:1]
     start = positions_m[[number[joint] for joint in first]].mean(axis=0)
     poses: list[Pose] = (
         poses_in_plane(middle, bodies.radius_m, centre)

@@ -55,7 +55,7 @@ def masses(
 ) -> tuple[FloatArray, FloatArray]:
     """Masses in kg (n,) and where they are (n, 3): every link at its midpoint, then every lock."""
     each = {key: weight_kg(balloon, constants) for key, balloon in framework.balloons.items()}
-    number = {joint: i for i, joint in enumerate(framework.joints)}
+    number = framework.place_number
     at_locks = np.array([number[lock.joint] for lock in framework.locks], int)
     mass = [each[link.balloon] for link in framework.links]
     mass += [BALLOONS_PER_LOCK * each[lock.balloon] for lock in framework.locks]
@@ -166,7 +166,7 @@ def stand(
     feet = sorted({int(joint) for body in carrying for joint in bodies.ends[body]})
     standing = Standing(
         stands=angle > 0,
-        feet=tuple(framework.joints[joint] for joint in feet),
+        feet=tuple(framework.places[joint] for joint in feet),
         foot_polygon_m=polygon,
         centre_of_mass_m=centre,
         tip_angle_deg=max(angle, 0.0),

@@ -1,0 +1,350 @@
+"""Joining the parts of an assembly: each read, and what they must agree on.
+
+A design comes in as the file says it and goes out with every part inline, once for each time it is
+built, and with all balloons in one palette, so that nothing after this knows of other files.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+from itertools import pairwise
+from pathlib import Path as FilePath
+
+from buildplan.design.checks import check, joints_of
+from buildplan.design.mistake import Mistake, Path, key_in_words, listed, nearest, one_of, shown
+from buildplan.design.model import (
+    Assembly,
+    AssemblyPart,
+    Balloon,
+    Build,
+    Design,
+    PartsTie,
+    TieByBalloon,
+)
+from buildplan.design.problems import DesignProblemsError, UnreadableDesignError, in_words
+
+AT: Path = ("build", "assembly")
+MOST_JOINTS = 20_000
+
+Read = Callable[[FilePath], Design]
+
+
+@dataclass
+class _Joining:
+    """What has been found so far; `labels` gives the part of every joint of the whole."""
+
+    balloons: dict[str, Balloon]
+    parts: list[AssemblyPart] = field(default_factory=list)
+    ties: list[PartsTie] = field(default_factory=list)
+    labels: dict[str, str] = field(default_factory=dict)
+    tied: dict[str, Path] = field(default_factory=dict)
+    beside: dict[str, set[str]] = field(default_factory=dict)
+
+
+def join_parts(
+    design: Design, folder: FilePath, read: Read, known_constants: Collection[str] | None = None
+) -> tuple[Design, list[Mistake]]:
+    """`design` with its assembly's parts inline, and every mistake in them; a design of another
+    pattern as it is. `read` reads the design of a part, and raises as `read_design` does."""
+    assembly = design.build.assembly
+    if assembly is None:
+        return design, []
+    found = _Joining(dict(design.balloons))
+    mistakes = list(_read_parts(found, design, assembly, folder, read, known_constants))
+    if not mistakes:
+        mistakes = list(_tie_parts(found, assembly))
+    if not mistakes:
+        mistakes = [*_check_whole(found), *_check_foot(found, design)]
+    # every part by itself may be more than a file may list
+    whole = Assembly.model_construct(parts=found.parts, ties=found.ties, lock=assembly.lock)
+    update = {"build": Build.model_construct(assembly=whole), "balloons": found.balloons}
+    return design.model_copy(update=update), mistakes
+
+
+# --- parts --------------------------------------------------------------------------------
+
+
+def _read_parts(
+    found: _Joining,
+    design: Design,
+    assembly: Assembly,
+    folder: FilePath,
+    read: Read,
+    known_constants: Collection[str] | None,
+) -> Iterator[Mistake]:
+    names: dict[str, int] = {}
+    for i, part in enumerate(assembly.parts):
+        at = (*AT, "parts", i)
+        if (part.design is None) == (part.build is None):
+            yield Mistake(
+                at,
+                f"part {part.name} gives "
+                + ("neither a design nor a build" if part.design is None else "two of itself"),
+                "give either design: its file, or build: its pattern",
+            )
+            continue
+        for name in _names(part):
+            if name in names:
+                yield Mistake(
+                    (*at, "name"),
+                    f"there is a part {name} already",
+                    "give each part a name of its own",
+                )
+            names[name] = i
+        if part.repeat == 1 and part.to_next:
+            yield Mistake(
+                (*at, "to_next"),
+                f"there is one part {part.name}, and to_next ties it to the next of them",
+                "add repeat: 2 or more, or take to_next out",
+            )
+        whole, mistakes = (
+            _from_file(found, design, part, at, folder, read)
+            if part.design is not None
+            else _inline(found, design, part, at, folder, read, known_constants)
+        )
+        yield from mistakes
+        if whole is None:
+            continue
+        joints, _ = joints_of(_plain(whole.build))
+        for name in _names(part):
+            found.parts.append(whole.model_copy(update={"name": name}))
+            found.labels.update({f"{name}.{joint}": name for joint in joints or ()})
+    if len(found.labels) > MOST_JOINTS:
+        yield Mistake(
+            AT,
+            f"this assembly has {len(found.labels):,} joints",
+            f"a piece may have {MOST_JOINTS:,}; repeat fewer times",
+        )
+
+
+def _names(part: AssemblyPart) -> list[str]:
+    if part.repeat == 1:
+        return [part.name]
+    return [f"{part.name}{number + 1}" for number in range(part.repeat)]
+
+
+def _plain(build: Build | None) -> Mapping[str, object]:
+    assert build is not None, "a part that was read has a build"
+    return build.model_dump(by_alias=True, exclude_none=True)
+
+
+def _from_file(
+    found: _Joining, design: Design, part: AssemblyPart, at: Path, folder: FilePath, read: Read
+) -> tuple[AssemblyPart | None, list[Mistake]]:
+    """A part from its design file, its balloons brought into the palette."""
+    at = (*at, "design")
+    try:
+        own = read(folder / str(part.design))
+    except UnreadableDesignError as error:
+        problem = in_words(error.problem, error.file)
+        return None, [Mistake(at, problem, "name a design file, as seen from this one's folder")]
+    except DesignProblemsError as error:
+        problem = in_words(error.problems[0], error.file)
+        more = len(error.problems) - 1
+        what = f"part {part.name} has {more + 1} mistakes, first " if more else ""
+        return None, [Mistake(at, f"{what}{problem}", "mend that file first")]
+    mistakes = []
+    if own.units != design.units:
+        mistakes.append(
+            Mistake(
+                at,
+                f"part {part.name} is measured in {own.units}, and this design in {design.units}",
+                "use the same unit in both files",
+            )
+        )
+    for key, balloon in own.balloons.items():
+        ours = found.balloons.setdefault(key, balloon)
+        if ours.kind != balloon.kind:
+            mistakes.append(
+                Mistake(
+                    at,
+                    f"the balloon {key_in_words(key)} of part {part.name} is a {balloon.kind}, and "
+                    f"here it is a {ours.kind}",
+                    "give one of them another key",
+                )
+            )
+    stand_on = part.stand_on if part.stand_on is not None else own.stand_on
+    update = {"build": own.build, "colour_pattern": own.colour_pattern, "stand_on": stand_on}
+    whole = part.model_copy(update={**update, "design": None, "repeat": 1, "to_next": []})
+    return whole, [*mistakes, *_check_stand_on(whole, at)]
+
+
+def _check_stand_on(part: AssemblyPart, at: Path) -> Iterator[Mistake]:
+    """Joints that the assembly gives a part of another file to stand on."""
+    known, these_are = joints_of(_plain(part.build))
+    given = part.stand_on
+    for label in [given] if isinstance(given, str) else given or []:
+        if known is not None and label not in known:
+            yield Mistake(
+                (*at[:-1], "stand_on"),
+                f"part {part.name} has no joint {shown(label)}",
+                f"its joints are {these_are}",
+            )
+
+
+def _inline(
+    found: _Joining,
+    design: Design,
+    part: AssemblyPart,
+    at: Path,
+    folder: FilePath,
+    read: Read,
+    known_constants: Collection[str] | None,
+) -> tuple[AssemblyPart | None, list[Mistake]]:
+    """A part whose pattern is given in place, checked as a design of its own would be."""
+    given = {
+        "balloons": {key: one.model_dump() for key, one in found.balloons.items()},
+        "build": _plain(part.build),
+        "colour_pattern": {
+            key: one if isinstance(one, list) else one.model_dump(exclude_unset=True)
+            for key, one in part.colour_pattern.items()
+        },
+        "stand_on": part.stand_on,
+    }
+    mistakes = [
+        Mistake((*at, *one.at), one.message, one.suggestion)
+        for one in check(given, known_constants)
+        if one.at[:1] != ("balloons",)
+    ]
+    if mistakes:
+        return None, mistakes
+    build = part.build
+    assert build is not None, "asked for before"
+    if build.assembly is not None:
+        inner = design.model_copy(update={"build": build, "balloons": found.balloons})
+        whole, more = join_parts(inner, folder, read, known_constants)
+        if more:
+            return None, [Mistake((*at, *one.at), one.message, one.suggestion) for one in more]
+        build = whole.build
+        found.balloons.update(whole.balloons)
+    return part.model_copy(update={"build": build, "repeat": 1, "to_next": []}), []
+
+
+# --- ties ---------------------------------------------------------------------------------
+
+
+def _tie_parts(found: _Joining, assembly: Assembly) -> Iterator[Mistake]:
+    for i, part in enumerate(assembly.parts):
+        names = _names(part)
+        for j, tie in enumerate(part.to_next):
+            at = (*AT, "parts", i, "to_next", j)
+            own = _joints(tie)
+            if len(own) != 2:
+                yield Mistake(
+                    at,
+                    f"to_next names {len(own)} joints",
+                    "name two: a joint of the one, and one of the next",
+                )
+                continue
+            for one, following in pairwise(names):
+                yield from _tie(found, [f"{one}.{own[0]}", f"{following}.{own[1]}"], tie, at)
+    for j, tie in enumerate(assembly.ties):
+        yield from _tie(found, _joints(tie), tie, (*AT, "ties", j))
+
+
+def _joints(tie: PartsTie) -> list[str]:
+    return tie.joints if isinstance(tie, TieByBalloon) else tie
+
+
+def _tie(found: _Joining, joints: Sequence[str], tie: PartsTie, at: Path) -> Iterator[Mistake]:
+    mistakes = [*_unknown(found, joints, at)]
+    if not mistakes:
+        mistakes = [*_cannot_meet(found, joints, tie, at)]
+    if mistakes:
+        yield from mistakes
+        return
+    if isinstance(tie, TieByBalloon):
+        found.ties.append(tie.model_copy(update={"joints": list(joints)}))
+    else:
+        found.ties.append(list(joints))
+        found.tied.update(dict.fromkeys(joints, at))
+    parts = [found.labels[joint] for joint in joints]
+    for part in parts:
+        found.beside.setdefault(part, set()).update(parts)
+
+
+def _unknown(found: _Joining, joints: Sequence[str], at: Path) -> Iterator[Mistake]:
+    parts = [part.name for part in found.parts]
+    for joint in joints:
+        if joint in found.labels:
+            continue
+        part = next((name for name in parts if joint.startswith(f"{name}.")), None)
+        if part is None:
+            yield Mistake(
+                at,
+                f"{shown(joint)} names no part",
+                f"write a part's name, a dot and its joint; the parts are {listed(parts)}",
+            )
+            continue
+        its = [label for label, name in found.labels.items() if name == part]
+        guess = nearest(joint, its)
+        words = f"did you mean {guess}? " if guess else ""
+        yield Mistake(
+            at,
+            f"part {part} has no joint {shown(joint.removeprefix(f'{part}.'))}",
+            f"{words}its joints are {listed(label.removeprefix(f'{part}.') for label in its)}",
+        )
+
+
+def _cannot_meet(
+    found: _Joining, joints: Sequence[str], tie: PartsTie, at: Path
+) -> Iterator[Mistake]:
+    parts = [found.labels[joint] for joint in joints]
+    if len(set(parts)) < len(parts):
+        twice = next(part for part in parts if parts.count(part) > 1)
+        yield Mistake(
+            at,
+            f"{listed(joints)} cannot meet: part {twice} has two of them",
+            "tie joints of different parts",
+        )
+        return
+    if isinstance(tie, TieByBalloon):
+        key = tie.balloon
+        links = [name for name, one in found.balloons.items() if one.kind == "link"]
+        if key not in links:
+            yield Mistake(
+                (*at, "balloon"),
+                f"there is no link balloon {shown(key)}",
+                one_of(key, links, "the link balloons are"),
+            )
+        return
+    for joint in joints:
+        if joint in found.tied:
+            yield Mistake(
+                at,
+                f"{joint} is tied to other joints already",
+                "name all joints that meet at one place in one tie",
+            )
+            return
+
+
+def _check_whole(found: _Joining) -> Iterator[Mistake]:
+    """Whether ties hold all parts together."""
+    names = [part.name for part in found.parts]
+    reached, waiting = {names[0]}, [names[0]]
+    while waiting:
+        for name in sorted(found.beside.get(waiting.pop(), ())):
+            if name not in reached:
+                reached.add(name)
+                waiting.append(name)
+    loose = [name for name in names if name not in reached]
+    if loose:
+        yield Mistake(
+            AT,
+            f"nothing ties {'part' if len(loose) == 1 else 'parts'} {listed(loose)} to part "
+            f"{names[0]}",
+            f"add a tie, such as [{names[0]}.A1, {loose[0]}.A1]",
+        )
+
+
+def _check_foot(found: _Joining, design: Design) -> Iterator[Mistake]:
+    given = design.stand_on
+    for i, label in enumerate([given] if isinstance(given, str) else given or []):
+        if label not in found.labels:
+            guess = nearest(label, found.labels)
+            yield Mistake(
+                ("stand_on",) if isinstance(given, str) else ("stand_on", i),
+                f"there is no joint {shown(label)}",
+                f"did you mean {guess}?" if guess else "name it as its part, a dot and its label",
+            )

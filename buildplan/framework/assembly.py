@@ -1,0 +1,207 @@
+"""The assembly: parts that are pieces of their own, tied to one another at named joints."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+
+from buildplan.framework.model import (
+    BalloonType,
+    Brace,
+    Cell,
+    Chain,
+    End,
+    Framework,
+    Link,
+    Lock,
+    Part,
+    Role,
+    Tie,
+)
+
+
+@dataclass(frozen=True)
+class Spacer:
+    """A balloon from a joint of one part to a joint of another."""
+
+    start: str
+    finish: str
+    balloon: str
+
+
+def part_joint(part: str, joint: str) -> str:
+    """What a joint of a part is called in the whole: `L.A1`."""
+    return f"{part}.{joint}"
+
+
+def build_assembly(
+    name: str,
+    balloons: Mapping[str, BalloonType],
+    parts: Sequence[Part],
+    ties: Sequence[Sequence[str]],
+    spacers: Sequence[Spacer],
+    lock: str,
+) -> Framework:
+    """Build the framework of `parts`, each with the labels that its pattern gives, tied at `ties`
+    and by `spacers`, which name joints as `part_joint` does.
+
+    Each part keeps its own locks; every tie has one more. A part that is an assembly itself comes
+    in as its parts. No joint may be in two ties.
+    """
+    named: list[Part] = []
+    joined: list[Tie] = []
+    kept: list[Link] = []
+    for part in parts:
+        pieces = part.framework.parts or (replace(part, name=""),)
+        for piece in pieces:
+            braces = sum(len(one.framework.braces) for one in named)
+            cells = sum(len(one.framework.cells) for one in named)
+            own = _numbered(piece.framework, braces, cells) if not piece.name else piece.framework
+            if piece.name:
+                own = _numbered(own, braces - _first(own.braces), cells - _first(own.cells))
+            named.append(
+                Part(
+                    ".".join(filter(None, (part.name, piece.name))),
+                    _labelled(own, part.name),
+                    piece.mirrored != (part.mirrored and bool(piece.name)),
+                    tuple(part_joint(part.name, joint) for joint in piece.stand_on),
+                )
+            )
+        joined += [
+            Tie(tuple(part_joint(part.name, joint) for joint in tie.joints))
+            for tie in part.framework.ties
+        ]
+        within = {link.id for piece in part.framework.parts for link in piece.framework.links}
+        if within:
+            whole = _labelled(part.framework, part.name)
+            kept += [
+                link
+                for link, old in zip(whole.links, part.framework.links, strict=True)
+                if old.id not in within
+            ]
+    joined += [Tie(tuple(tie)) for tie in ties]
+    kept += [_spacer_link(spacer) for spacer in spacers]
+    wholes = [part.framework for part in named]
+    return Framework(
+        name=name,
+        balloons=dict(balloons),
+        joints=tuple(joint for one in wholes for joint in one.joints),
+        links=(*(link for one in wholes for link in one.links), *kept),
+        chains=tuple(long for one in wholes for long in one.chains),
+        braces=tuple(brace for one in wholes for brace in one.braces),
+        cells=tuple(cell for one in wholes for cell in one.cells),
+        singles=(*(single for one in wholes for single in one.singles), *(k.id for k in kept)),
+        locks=(
+            *(held for one in wholes for held in one.locks),
+            *(Lock(tie.name, lock) for tie in joined),
+        ),
+        closed=all(one.closed for one in wholes),
+        mirror=_mirror(wholes, joined, kept),
+        parts=tuple(named),
+        ties=tuple(joined),
+    )
+
+
+def _first(numbered: Sequence[Brace] | Sequence[Cell]) -> int:
+    return numbered[0].number - 1 if numbered else 0
+
+
+def _spacer_link(spacer: Spacer) -> Link:
+    return Link(
+        id=f"{spacer.start}-{spacer.finish}",
+        balloon=spacer.balloon,
+        role=Role.SINGLE,
+        start=spacer.start,
+        finish=spacer.finish,
+        start_end=End.TAIL,
+    )
+
+
+def _mirror(
+    wholes: Sequence[Framework], ties: Sequence[Tie], spacers: Sequence[Link]
+) -> Mapping[str, str]:
+    """The joints and ties that face one another; none where a part, or what ties the parts, has
+    no such plane."""
+    if not all(one.mirror for one in wholes):
+        return {}
+    mirror = {joint: twin for one in wholes for joint, twin in one.mirror.items()}
+    known = {frozenset(tie.joints): tie.name for tie in ties}
+    for tie in ties:
+        twin = known.get(frozenset(mirror[joint] for joint in tie.joints))
+        if twin is None:
+            return {}
+        mirror[tie.name] = twin
+    across = {frozenset((link.start, link.finish)) for link in spacers}
+    if any(frozenset((mirror[s.start], mirror[s.finish])) not in across for s in spacers):
+        return {}
+    return mirror
+
+
+def _numbered(framework: Framework, braces: int, cells: int) -> Framework:
+    """`framework` with its braces and cells counted on from so many."""
+    return replace(
+        framework,
+        braces=tuple(replace(one, number=one.number + braces) for one in framework.braces),
+        cells=tuple(
+            replace(
+                cell,
+                number=cell.number + cells,
+                first=cell.first + braces,
+                second=cell.second + braces,
+            )
+            for cell in framework.cells
+        ),
+    )
+
+
+def _labelled(framework: Framework, part: str) -> Framework:
+    """`framework` with the name of the part before every label."""
+
+    def label(joint: str) -> str:
+        return part_joint(part, joint)
+
+    def labels(joints: Sequence[str]) -> tuple[str, ...]:
+        return tuple(map(label, joints))
+
+    ids = dict(_link_ids(framework, part))
+
+    def chain(one: Chain) -> Chain:
+        return Chain(labels(one.joints), tuple(ids[link] for link in one.links), one.closed)
+
+    return replace(
+        framework,
+        joints=labels(framework.joints),
+        links=tuple(
+            replace(one, id=ids[one.id], start=label(one.start), finish=label(one.finish))
+            for one in framework.links
+        ),
+        chains=tuple(
+            replace(long, letter=label(long.letter), chain=chain(long.chain))
+            for long in framework.chains
+        ),
+        braces=tuple(
+            replace(
+                brace,
+                section=labels(brace.section),
+                chains=tuple(map(chain, brace.chains)),
+                shared=tuple(ids[link] for link in brace.shared),
+            )
+            for brace in framework.braces
+        ),
+        cells=tuple(replace(cell, skipped=labels(cell.skipped)) for cell in framework.cells),
+        singles=tuple(ids[link] for link in framework.singles),
+        locks=tuple(replace(lock, joint=label(lock.joint)) for lock in framework.locks),
+        mirror={label(joint): label(twin) for joint, twin in framework.mirror.items()},
+        foot=labels(framework.foot),
+        laid={label(joint): at for joint, at in framework.laid.items()},
+        parts=(),
+        ties=(),
+    )
+
+
+def _link_ids(framework: Framework, part: str) -> Iterator[tuple[str, str]]:
+    """The id of every link, and what it is called in the whole."""
+    for link in framework.links:
+        copy = link.id.removeprefix(f"{link.start}-{link.finish}")
+        ends = part_joint(part, link.start), part_joint(part, link.finish)
+        yield link.id, f"{ends[0]}-{ends[1]}{copy}"
