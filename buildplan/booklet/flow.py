@@ -134,7 +134,7 @@ class Grid:
     @cached_property
     def _least_widths(self) -> list[float]:
         columns = zip(self.head, *self.rows, strict=True)
-        words = (re.sub("<[^>]*>", "", " ".join(column)).split() for column in columns)
+        words = (re.sub("<[^>]*>", "", " ".join(column)).split(" ") for column in columns)
         return [
             max(
                 (text_width(unescape(word), BODY.fontSize, bold=True) for word in column), default=0

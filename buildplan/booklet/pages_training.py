@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
 from buildplan.booklet.book import Book
@@ -27,14 +27,22 @@ LINE = "_" * 24
 
 
 def with_lessons(book: Book, step_pages: Sequence[Leaf]) -> Iterator[Leaf]:
-    """The step pages, the lessons of each part of the work before its first page."""
+    """The step pages, the lessons of each part of the work before its first page; those of the
+    next part stand with them where one page has room for both."""
     taught: set[Kind] = set()
+    together: list[dict[str, list[Step]]] = []
+    for part in [leaf.running for leaf in step_pages if leaf.listed]:
+        first = _first_steps(book, part, taught)
+        taught |= {step.kind for step in first}
+        joined = {**(together[-1] if together else {}), part: first}
+        if first and together and len(lessons(book, joined)) == 1:
+            together[-1] = joined
+        elif first:
+            together.append({part: first})
+    before = {next(iter(parts)): parts for parts in together}
     for leaf in step_pages:
-        if leaf.listed:
-            first = _first_steps(book, leaf.running, taught)
-            taught |= {step.kind for step in first}
-            if first:
-                yield from lessons(book, leaf.running, first)
+        if leaf.listed and leaf.running in before:
+            yield from lessons(book, before[leaf.running])
         yield leaf
 
 
@@ -47,8 +55,10 @@ def _first_steps(book: Book, part: str, taught: set[Kind]) -> list[Step]:
     return list(found.values())
 
 
-def lessons(book: Book, part: str, first: Sequence[Step]) -> list[Leaf]:
-    """Each technique of a part of the work, and where trainer and trainee sign."""
+def lessons(book: Book, parts: Mapping[str, Sequence[Step]]) -> list[Leaf]:
+    """Each technique of parts of the work, by the first steps of each, and where trainer and
+    trainee sign."""
+    first = [step for steps in parts.values() for step in steps]
     blocks: list[Block] = []
     for step in first:
         pictures = [
@@ -59,7 +69,7 @@ def lessons(book: Book, part: str, first: Sequence[Step]) -> list[Leaf]:
         if step.kind is Kind.BRACE and any(set(s.cells) - {"straight"} for s in book.steps):
             blocks += _lesson(book, CORNERS, [])
     blocks.append(Words(f"Shown and done. Trainee {LINE}  Trainer {LINE}  Date ________"))
-    title = f"Learn: {part[0].lower()}{part[1:]}"
+    title = f"Learn: {', '.join(part[0].lower() + part[1:] for part in parts)}"
     leaves = flow(book, title, blocks)
     return [replace(leaves[0], holds=tuple(_place(s.kind) for s in first)), *leaves[1:]]
 
@@ -232,7 +242,7 @@ def sign_off(book: Book) -> list[Leaf]:
                     "Trainer",
                 ),
                 tuple(rows),
-                (24, 23, 23, 14, 54, 26, 26),
+                (21, 27, 27, 14, 53, 24, 24),
             ),
             heading("The trainee can now do alone"),
             Items(

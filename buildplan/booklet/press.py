@@ -7,6 +7,7 @@ the running head and foot, bookmarks and structure tags.
 from __future__ import annotations
 
 import io
+import re
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
@@ -43,14 +44,18 @@ NUMBER = ParagraphStyle("number", parent=BODY, alignment=TA_RIGHT)
 DISPLAY = ParagraphStyle("display", parent=BODY, fontName=BOLD, fontSize=34, leading=40)
 
 
+# Words that no line end parts: a number from its fraction or its unit, a dash from what it follows.
+_KEPT = re.compile(r"(?<=\d) (?=\d+/\d|(?:in|ft|mm|cm|m|kg|lb|h|min|mph)\b)| (?=– )")
+
+
 def plain(text: str) -> str:
     """Text as paragraph markup: everything that would be read as markup escaped."""
-    return escape(text)
+    return escape(_KEPT.sub("\N{NO-BREAK SPACE}", text))
 
 
 def strong(text: str) -> str:
     """Text in bold, as paragraph markup."""
-    return f'<font name="{BOLD}">{escape(text)}</font>'
+    return f'<font name="{BOLD}">{plain(text)}</font>'
 
 
 def underlined(text: str) -> str:

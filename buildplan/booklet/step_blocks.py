@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from reportlab.lib.styles import ParagraphStyle
 
 from buildplan.booklet.book import Book, adds_words
-from buildplan.booklet.closeups import ON_THE_PIECE, Views
+from buildplan.booklet.closeups import ON_THE_PIECE, ON_THE_WHOLE, Views
 from buildplan.booklet.press import (
     BODY,
     HEADING,
@@ -20,13 +20,19 @@ from buildplan.booklet.press import (
     plain,
     strong,
 )
-from buildplan.booklet.step_pictures import StepPictures, first_moves, step_pictures
+from buildplan.booklet.step_pictures import (
+    WHOLE_HEIGHT,
+    StepPictures,
+    first_moves,
+    step_pictures,
+)
 from buildplan.drawing.marks import Picture
 from buildplan.sequence.model import Stage, Step
 
-TEXT_SHARES = (0.5, 0.56, 0.62, 0.68)
+TEXT_SHARES = (0.5, 0.53, 0.56)
 COLUMN_GAP = 14.0
 LEAST_HEIGHT, MOST_HEIGHT = 132.0, 200.0
+LEAST_WHOLE = 150.0
 GAP = 8.0
 BLOCK_GAP = 16.0
 NUMBER_WIDTH = 34.0
@@ -121,14 +127,19 @@ def heading_width(book: Book) -> float:
 
 def _wide_columns(book: Book, step: Step) -> tuple[float, float]:
     """Widths of the words and of what is to be ticked beside them, such that they take least
-    height together; as even as that allows."""
+    height together, a row that goes on on a second line counted as a line; as even as that
+    allows."""
 
     def widths(share: float) -> tuple[float, float]:
         words_width = book.paper.measure * share
         return words_width, book.paper.measure - words_width - COLUMN_GAP
 
-    share = min(TEXT_SHARES, key=lambda share: max(_heights(book, step, *widths(share))))
-    return widths(share)
+    def cost(share: float) -> float:
+        width = widths(share)[1] - TICK_WIDTH
+        parted = sum(paragraph_height(plain(r), BODY, width) > BODY.leading for r in step.rows)
+        return float(max(_heights(book, step, *widths(share))) + parted * BODY.leading)
+
+    return widths(min(TEXT_SHARES, key=cost))
 
 
 def _room(book: Book) -> float:
@@ -143,10 +154,17 @@ def _picture_height(book: Book, group: Sequence[Step]) -> float:
     return float(min(max(fits, LEAST_HEIGHT), MOST_HEIGHT))
 
 
-def _block(book: Book, step: Step, views: Views, height: float, moves: bool) -> Block:
+def _block(
+    book: Book,
+    step: Step,
+    views: Views,
+    height: float,
+    moves: bool,
+    whole_height: float = WHOLE_HEIGHT,
+) -> Block:
     measure = book.paper.measure
     shown = first_moves(book, step, height) if moves or step.kind not in ON_THE_PIECE else ()
-    pictures = step_pictures(book, step, views, shown, measure, height)
+    pictures = step_pictures(book, step, views, shown, measure, height, whole_height)
     narrow = len(pictures.placed) == 1 and pictures.placed[0].picture.width < measure / 2
     if narrow:
         width = measure - pictures.placed[0].picture.width - COLUMN_GAP
@@ -180,6 +198,14 @@ def _group(book: Book, views: Views, steps: Sequence[Step]) -> Group:
     return Group(_moves_apart(book, steps), blocks)
 
 
+def _lowered(book: Book, views: Views, group: Group, over: float) -> Group:
+    """A step on the whole piece with its picture `over` points lower, if that leaves enough."""
+    step, whole_height = group.blocks[0].step, WHOLE_HEIGHT - over
+    if len(group.blocks) > 1 or step.kind not in ON_THE_WHOLE or whole_height < LEAST_WHOLE:
+        return group
+    return Group((), (_block(book, step, views, MOST_HEIGHT, True, whole_height),))
+
+
 def _moves_apart(book: Book, steps: Sequence[Step]) -> tuple[tuple[Step, Picture], ...]:
     """Hand moves for a page of their own, the diagram among them as high as there is room."""
 
@@ -210,7 +236,10 @@ def laid_out(book: Book, views: Views) -> list[Group]:
     room = _room(book)
     for together in _steps_together(book.steps):
         for group in _that_fit(_group(book, views, together), room):
-            joined = (*pages[-1].blocks, *group.blocks) if pages else group.blocks
+            before = pages[-1].blocks if pages else ()
+            over = _over((*before, *group.blocks), room)
+            lower = _lowered(book, views, group, over) if over > 0 else group
+            joined = (*before, *lower.blocks)
             same_part = len({PART[block.step.stage] for block in joined}) == 1
             if pages and not group.moves and same_part and _over(joined, room) <= 0:
                 pages[-1] = Group(pages[-1].moves, joined)

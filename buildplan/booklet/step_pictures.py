@@ -26,7 +26,7 @@ from buildplan.sequence.model import Kind, Step
 
 GAP = 10.0
 PLACE_WIDTH = 108.0
-WIDEST_CLOSEUP = 330.0
+WIDEST_CLOSEUP = 300.0
 CELL_WIDTH = 226.0
 WHOLE_HEIGHT = 300.0
 BLOCK_SIZE = 32.0
@@ -70,8 +70,10 @@ def step_pictures(
     hand_moves: Sequence[Picture],
     measure: float,
     height: float,
+    whole_height: float = WHOLE_HEIGHT,
 ) -> StepPictures:
-    """The pictures of a step, in rows `measure` points wide and, on the piece, `height` high.
+    """The pictures of a step, in rows `measure` points wide and, on the piece, `height` high,
+    or `whole_height` where they show all of it.
 
     Work on the piece gets its close-ups of the joints where hands meet, a diagram of what is
     tied to what where the course turns, and the whole piece with what is new in colour; then
@@ -81,7 +83,7 @@ def step_pictures(
     if step.kind in ON_THE_WHOLE:
         left = measure - sum(move.width + GAP for move in hand_moves)
         return _rows(
-            [*hand_moves, _on_the_piece(views.progress.finished(step), step, left, WHOLE_HEIGHT)],
+            [*hand_moves, _on_the_piece(views.progress.finished(step), step, left, whole_height)],
             measure,
         )
     if step.kind not in ON_THE_PIECE:

@@ -11,7 +11,7 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 
 from buildplan.drawing.cell_plan import Corner, run_plan
-from buildplan.drawing.cell_words import Body, Clutter, best_spot, gap, word_box
+from buildplan.drawing.cell_words import Body, Box, Clutter, best_spot, gap, word_box
 from buildplan.drawing.colours import mix
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.line_art import (
@@ -26,7 +26,7 @@ from buildplan.drawing.line_art import (
 )
 from buildplan.drawing.map_layout import side_of
 from buildplan.drawing.map_style import joint_marks, joint_radius
-from buildplan.drawing.marks import Ink, Label, Mark, Picture, Point, Polyline
+from buildplan.drawing.marks import Circle, Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.framework.model import Brace, Cell, Framework, Link, Role
 
 # how far back each chain lies: 0 front, 1 back
@@ -192,7 +192,11 @@ class _CellDrawing:
             if bar.word:
                 wide = text_width(bar.word, TYPE) / 2 + 2
                 spot = best_spot([bar.body(half)], wide, clutter, lambda at: 0.0)
-                clutter = clutter.with_box(word_box(spot, wide))
+                box = word_box(spot, wide)
+                clutter = clutter.with_box(box)
+                nearest = min(bars, key=lambda other: gap(spot, other.start, other.finish))
+                if nearest is not bar:
+                    marks += _leader(box, between(bar.start, bar.finish, 0.5))
                 marks.append(Label(_baseline(spot), bar.word, TYPE, INK, halo=PAPER))
         for number, side in ((self.cell.first, -1), (self.cell.second, 1)):
             brace = self.framework.braces[number - 1]
@@ -233,6 +237,17 @@ class _CellDrawing:
         if singles:
             parts.append(f"Single: {_list(singles)}.")
         return " ".join(parts)
+
+
+def _leader(box: Box, end: Point) -> list[Mark]:
+    """A line from a word to what it names, where something else is nearer to it."""
+    start = (min(max(end[0], box[0]), box[2]), min(max(end[1], box[1]), box[3]))
+    line = (start, end)
+    return [
+        Polyline(line, Ink(stroke=PAPER, width=2.6)),
+        Polyline(line, Ink(stroke=INK, width=0.8)),
+        Circle(end, 1.8, Ink(INK, PAPER, 0.6)),
+    ]
 
 
 def _baseline(middle: Point) -> Point:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from itertools import pairwise
 
 from buildplan.drawing.colours import mix
@@ -26,6 +27,8 @@ from buildplan.drawing.techniques.props import (
 )
 from buildplan.framework.model import Brace, Framework
 
+ONE_CHAIN_HEIGHT = 62.0
+
 SHORT_CHAINS = {
     1: "one link balloon by itself",
     2: "one pair, its necks tied together",
@@ -42,7 +45,7 @@ def brace_chain(framework: Framework, sizes: Sequence[int] = ()) -> Picture:
     colour = palette(framework).brace
     marks: list[Mark] = []
     for row, size in enumerate(wanted):
-        y = (96.0, 34.0)[row] if len(wanted) > 1 else 66.0
+        y = (96.0, 34.0)[row] if len(wanted) > 1 else 24.0
         ends = [34.0 + 45 * i for i in range(size + 1)]
         for a, b in pairwise(ends):
             marks += link((a + 1, y), (b - 1, y), 37, colour)
@@ -50,7 +53,8 @@ def brace_chain(framework: Framework, sizes: Sequence[int] = ()) -> Picture:
             marks += knot((x, y), 0, colour, 3.0)
             marks.append(words((x, y + 24), "necks" if i % 2 else "tails"))
         marks += badge((14, y), str(size))
-    return picture(marks, " ".join(f"A brace chain of {n}: {SHORT_CHAINS[n]}." for n in wanted))
+    drawn = picture(marks, " ".join(f"A brace chain of {n}: {SHORT_CHAINS[n]}." for n in wanted))
+    return drawn if len(wanted) > 1 else replace(drawn, height=ONE_CHAIN_HEIGHT)
 
 
 def _tube_corners(count: int) -> list[tuple[Point, float]]:
