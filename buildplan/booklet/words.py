@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import math
 
-from buildplan.design.measures import Units
+from buildplan.design.measures import Units, length_words
+from buildplan.framework.model import BalloonType
 from buildplan.language.grammar import decimal
-from buildplan.language.speaking import say
+from buildplan.language.speaking import mark, say, say_in
 from buildplan.shape.model import Estimate
 
 # international avoirdupois pound, exact by the 1959 agreement
@@ -16,6 +17,31 @@ M3_PER_CUBIC_FOOT = 0.3048**3
 # Least mean speed of Beaufort 1, 2, ... at 10 m over flat land, as weather services print
 # the scale. A gust is named by it only to be recognised.
 BEAUFORT_M_PER_S = (0.3, 1.6, 3.4, 5.5, 8.0, 10.8, 13.9, 17.2, 20.8, 24.5, 28.5, 32.7)
+
+
+def kind_word(kind: str) -> str:
+    """What a kind of balloon is called: `link`, `round`."""
+    if kind == "round":
+        return say_in("kind of balloon", "round")
+    return say_in("kind of balloon", "link")
+
+
+def finish_word(finish: str) -> str:
+    """What a finish is called."""
+    words = {
+        "standard": say_in("finish of a balloon", "standard"),
+        "pearl": say_in("finish of a balloon", "pearl"),
+        "metallic": say_in("finish of a balloon", "metallic"),
+        "clear": say_in("finish of a balloon", "clear"),
+        "matt": say_in("finish of a balloon", "matt"),
+    }
+    return words[finish]
+
+
+def nominal_words(balloon: BalloonType, units: Units) -> str:
+    """A balloon's nominal size and kind: `12 in link`."""
+    message = mark("{size} link") if balloon.kind == "link" else mark("{size} round")
+    return say(message, size=length_words(balloon.nominal_m, units))
 
 
 def quarter_hours(minutes: float) -> int:
