@@ -4,34 +4,55 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from buildplan.booklet.flow import Boxed, Words
+from buildplan.booklet.press import BODY, HEADING, strong
+from buildplan.language.grammar import sentences
+from buildplan.language.speaking import ENGLISH, mark, say, spoken
+
 # 16 CFR 1500.19(b)(2), the statement for latex balloons (United States); punctuation and
 # line layout of the printed rule from memory. 15 U.S.C. 1278(b)(1) asks for it on
 # descriptive material that goes with the balloons as well.
-CHOKING_SIGNAL = "WARNING:"
-CHOKING_HAZARD = "CHOKING HAZARD"
+CHOKING_HAZARD = mark("WARNING: CHOKING HAZARD")
 CHOKING_WORDS = (
-    "Children under 8 yrs. can choke or suffocate on uninflated or broken balloons. "
-    "Adult supervision required.",
-    "Keep uninflated balloons from children. Discard broken balloons at once.",
+    mark(
+        "Children under 8 yrs. can choke or suffocate on uninflated or broken balloons. "
+        "Adult supervision required."
+    ),
+    mark("Keep uninflated balloons from children. Discard broken balloons at once."),
 )
 
 # European Commission clarification of Directive 2009/48/EC (toy safety), latex balloons.
-CHOKING_EUROPE = (
+# It is given in every language of the Union; the Spanish from memory.
+CHOKING_EUROPE = mark(
     "Warning! Children under eight years can choke or suffocate on uninflated or broken "
     "balloons. Adult supervision required. Keep uninflated balloons from children. "
     "Discard broken balloons at once."
 )
 
 # 21 CFR 801.437 (62 FR 51021), written for medical devices; model wording here.
-LATEX_WORDS = (
+LATEX_WORDS = mark(
     "Caution: This Product Contains Natural Rubber Latex Which May Cause Allergic Reactions."
 )
 
 
+def law_words(law: str) -> str:
+    """A regulation's own words; in another language what they say before them."""
+    return say(law) if spoken() == ENGLISH else sentences(say(law), law)
+
+
+def choking_box() -> Boxed:
+    """The box of the regulation: signal word and hazard in capitals, words below. In another
+    language the regulation's own follow."""
+    texts = ((CHOKING_HAZARD, HEADING), *((words, BODY) for words in CHOKING_WORDS))
+    said = [Words(strong(say(text)), style) for text, style in texts]
+    law = [Words(strong(text), style) for text, style in texts] if spoken() != ENGLISH else []
+    return Boxed((*said, *law))
+
+
 @dataclass(frozen=True)
 class Caution:
-    """A caution of our own. Signal words after ANSI Z535.4: WARNING could result in death or
-    serious injury, CAUTION in minor or moderate injury, NOTICE is about property."""
+    """A caution of our own, to be said. Signal words after ANSI Z535.4: WARNING could result in
+    death or serious injury, CAUTION in minor or moderate injury, NOTICE is about property."""
 
     signal: str
     topic: str
@@ -40,51 +61,67 @@ class Caution:
 
 CAUTIONS: tuple[Caution, ...] = (
     Caution(
-        "WARNING",
-        "Exits and ways",
-        "Never block an exit, a fire door, a stair, an extinguisher or a wheelchair way. Ask "
-        "the venue, and follow the local fire code.",
+        mark("WARNING"),
+        mark("Exits and ways"),
+        mark(
+            "Never block an exit, a fire door, a stair, an extinguisher or a wheelchair way. Ask "
+            "the venue, and follow the local fire code."
+        ),
     ),
     Caution(
-        "WARNING",
-        "Electricity",
-        "Keep the piece and yourself away from overhead lines, open sockets and hot lamps. "
-        "Work on wiring is for a licensed electrician.",
+        mark("WARNING"),
+        mark("Electricity"),
+        mark(
+            "Keep the piece and yourself away from overhead lines, open sockets and hot lamps. "
+            "Work on wiring is for a licensed electrician."
+        ),
     ),
     Caution(
-        "WARNING",
-        "Ladders",
-        "Use a ladder only on firm, level ground, with someone holding it, and as local rules "
-        "for work at height say. Most of this work is done on the floor.",
+        mark("WARNING"),
+        mark("Ladders"),
+        mark(
+            "Use a ladder only on firm, level ground, with someone holding it, and as local rules "
+            "for work at height say. Most of this work is done on the floor."
+        ),
     ),
     Caution(
-        "WARNING",
-        "Wind",
-        "A freestanding piece is a sail. Outdoors, hold it with ballast and ties that someone "
-        "competent has checked, keep people clear, and take it down when the wind rises.",
+        mark("WARNING"),
+        mark("Wind"),
+        mark(
+            "A freestanding piece is a sail. Outdoors, hold it with ballast and ties that someone "
+            "competent has checked, keep people clear, and take it down when the wind rises."
+        ),
     ),
     Caution(
-        "CAUTION",
-        "Eyes and ears",
-        "Balloons burst. Wear safety glasses while inflating and tying, keep your face away, "
-        "and use ear protection beside a loud inflator.",
+        mark("CAUTION"),
+        mark("Eyes and ears"),
+        mark(
+            "Balloons burst. Wear safety glasses while inflating and tying, keep your face away, "
+            "and use ear protection beside a loud inflator."
+        ),
     ),
     Caution(
-        "CAUTION",
-        "Lifting",
-        "The piece is light but wide. Lift, turn and carry it with as many people as this "
-        "booklet asks for, never alone. Clear the floor of anything to trip over first.",
+        mark("CAUTION"),
+        mark("Lifting"),
+        mark(
+            "The piece is light but wide. Lift, turn and carry it with as many people as this "
+            "booklet asks for, never alone. Clear the floor of anything to trip over first."
+        ),
     ),
     Caution(
-        "CAUTION",
-        "Air only",
-        "This plan is for air. Do not use helium or any other gas, and never breathe gas from "
-        "a balloon.",
+        mark("CAUTION"),
+        mark("Air only"),
+        mark(
+            "This plan is for air. Do not use helium or any other gas, and never breathe gas from "
+            "a balloon."
+        ),
     ),
     Caution(
-        "NOTICE",
-        "Heat, sun and sharp things",
-        "Heat makes balloons grow and burst; sun dulls them. Clear the floor of grit, staples "
-        "and splinters. Keep pets and wildlife away from broken pieces.",
+        mark("NOTICE"),
+        mark("Heat, sun and sharp things"),
+        mark(
+            "Heat makes balloons grow and burst; sun dulls them. Clear the floor of grit, staples "
+            "and splinters. Keep pets and wildlife away from broken pieces."
+        ),
     ),
 )

@@ -4,21 +4,21 @@ from __future__ import annotations
 
 from buildplan.booklet.cautions import (
     CHOKING_EUROPE,
-    CHOKING_HAZARD,
-    CHOKING_SIGNAL,
-    CHOKING_WORDS,
     LATEX_WORDS,
+    choking_box,
+    law_words,
 )
 from buildplan.booklet.event_load import load_blocks
 from buildplan.booklet.event_plan import Copy, EventPlan, five_minutes_before, moment_words
 from buildplan.booklet.event_times import times_blocks
-from buildplan.booklet.flow import Block, Boxed, Grid, Items, Words, heading, leaves_of
+from buildplan.booklet.flow import Block, Grid, Items, Words, heading, leaves_of
 from buildplan.booklet.pages_crew import SHORT_CAUTIONS
 from buildplan.booklet.pages_shopping import shopping_leaves
 from buildplan.booklet.paper import Paper
-from buildplan.booklet.press import HEADING, LEAD, SMALL, STRONG, Leaf, Press, plain, strong
+from buildplan.booklet.press import LEAD, SMALL, STRONG, Leaf, Press, plain, strong
 from buildplan.booklet.words import minutes_words, weight_words
 from buildplan.design.measures import Units, size_words
+from buildplan.language.speaking import say
 from buildplan.sequence.timetable import RESERVE, Place
 from buildplan.sequence.words.times import duration
 
@@ -84,14 +84,9 @@ def _front(plan: EventPlan) -> list[Block]:
             SMALL,
             after=12,
         ),
-        Boxed(
-            (
-                Words(strong(f"{CHOKING_SIGNAL} {CHOKING_HAZARD}"), HEADING),
-                *(Words(strong(words)) for words in CHOKING_WORDS),
-            )
-        ),
-        Words(plain(CHOKING_EUROPE)),
-        Words(plain(LATEX_WORDS), STRONG, after=8),
+        choking_box(),
+        Words(plain(say(CHOKING_EUROPE))),
+        Words(plain(law_words(LATEX_WORDS)), STRONG, after=8),
         Items(
             tuple(
                 f"{strong(signal)} {plain(words)}"

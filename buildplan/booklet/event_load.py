@@ -12,6 +12,7 @@ from buildplan.booklet.money import balloon_words
 from buildplan.booklet.packing import bags
 from buildplan.booklet.pages_front import TOOLS
 from buildplan.booklet.press import plain, strong
+from buildplan.language.speaking import say
 
 
 @dataclass(frozen=True)
@@ -38,7 +39,7 @@ def load_list(plan: EventPlan) -> list[Load]:
         for purchase in plan.shopping.purchases
         if purchase.spare
     ]
-    loads += [Load("", "Tools", tool) for tool in TOOLS]
+    loads += [Load("", "Tools", say(tool)) for tool in TOOLS]
     loads += [
         Load(
             copy.name,

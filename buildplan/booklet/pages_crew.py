@@ -5,11 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from buildplan.booklet.book import Book
-from buildplan.booklet.cautions import CHOKING_HAZARD, CHOKING_SIGNAL, CHOKING_WORDS, LATEX_WORDS
+from buildplan.booklet.cautions import LATEX_WORDS, choking_box, law_words
 from buildplan.booklet.crew_words import joints_words
 from buildplan.booklet.flow import (
     Block,
-    Boxed,
     Grid,
     Items,
     Shown,
@@ -24,7 +23,7 @@ from buildplan.booklet.pages_crew_floor import assembling, times
 from buildplan.booklet.pages_crew_place import after, arriving
 from buildplan.booklet.pages_gauges import gauges_within
 from buildplan.booklet.paper import Paper, landscape
-from buildplan.booklet.press import HEADING, LEAD, Leaf, Press, plain, strong
+from buildplan.booklet.press import LEAD, Leaf, Press, plain, strong
 from buildplan.booklet.words import minutes_words, weight_words
 from buildplan.design.measures import size_words
 from buildplan.drawing.camera import CAMERAS
@@ -99,12 +98,6 @@ def front(book: Book, work: Sequence[Job]) -> list[Block]:
         f"{strong(minutes_words(facts.crew_minutes))} of practised work (estimate)",
         f"Stands on {strong(joints_words(book.shape.standing.feet))}",
     ]
-    box = Boxed(
-        (
-            Words(strong(f"{CHOKING_SIGNAL} {CHOKING_HAZARD}"), HEADING),
-            *(Words(strong(words)) for words in CHOKING_WORDS),
-        )
-    )
     rows = tuple(
         (
             strong(str(job.number)),
@@ -124,8 +117,8 @@ def front(book: Book, work: Sequence[Job]) -> list[Block]:
             ],
             0.46,
         ),
-        box,
-        Words(strong(LATEX_WORDS)),
+        choking_box(),
+        Words(strong(law_words(LATEX_WORDS))),
         Grid(
             ("", "Cautions in short; local codes and licensed practice come first"),
             tuple((strong(signal), plain(words)) for signal, words in SHORT_CAUTIONS),

@@ -16,22 +16,28 @@ from buildplan.booklet.flow import (
 )
 from buildplan.booklet.jobs import Job
 from buildplan.booklet.packing import Bag
-from buildplan.booklet.pages_front import TOOLS
+from buildplan.booklet.pages_front import TAGS, TOOLS
 from buildplan.booklet.press import SMALL, plain, strong
+from buildplan.booklet.words import nominal_words
 from buildplan.design.measures import length_words
+from buildplan.language.speaking import mark, say, say_count, whole
 from buildplan.sequence.model import Kind, Step
 from buildplan.sequence.reach import lifters
 
 # How hands work, for those who know it, in a line each.
 MOVES: dict[Kind, str] = {
-    Kind.SIZE: "Size against the gauge, a little over; let air out until it slips through.",
-    Kind.PAIR: "Pair neck to neck: necks round each other twice, then tie.",
-    Kind.CHAIN: "Chain pairs tail to tail with a double knot.",
-    Kind.CLOSE_RING: "Close a ring without a twist; the closing knot is its joint 1.",
-    Kind.BRACE: "Lead a brace through its joints in the row's order, knot on knot; settle it.",
-    Kind.SINGLE: "Tie a single straight across, tail first, then its closed neck.",
-    Kind.JOIN: "Bring the knots at a joint together before it is locked.",
-    Kind.LOCK: "Lock: knot on the joint, a round to either side, twist until nothing slips.",
+    Kind.SIZE: mark("Size against the gauge, a little over; let air out until it slips through."),
+    Kind.PAIR: mark("Pair neck to neck: necks round each other twice, then tie."),
+    Kind.CHAIN: mark("Chain pairs tail to tail with a double knot."),
+    Kind.CLOSE_RING: mark("Close a ring without a twist; the closing knot is its joint 1."),
+    Kind.BRACE: mark(
+        "Lead a brace through its joints in the row's order, knot on knot; settle it."
+    ),
+    Kind.SINGLE: mark("Tie a single straight across, tail first, then its closed neck."),
+    Kind.JOIN: mark("Bring the knots at a joint together before it is locked."),
+    Kind.LOCK: mark(
+        "Lock: knot on the joint, a round to either side, twist until nothing slips."
+    ),
 }
 
 
@@ -42,32 +48,40 @@ def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Bl
         (
             strong(letters[p.balloon.key]),
             plain(
-                f"{length_words(p.balloon.nominal_m, book.units)} {p.balloon.kind}, "
-                f"{p.balloon.label}"
+                say(
+                    "{balloon}, {colour}",
+                    balloon=nominal_words(p.balloon, book.units),
+                    colour=p.balloon.label,
+                )
             ),
             strong(length_words(p.balloon.gauge_m, book.units)),
-            strong(str(p.needed)),
+            strong(whole(p.needed)),
         )
         for p in book.facts.purchases
     )
     blocks: list[Block] = [
-        heading("Size"),
-        Grid(("", "Balloon", "Gauge", "Count"), sizes, (10, 80, 28, 24), frozenset({3})),
+        heading(say("Size")),
+        Grid(
+            ("", say("Balloon"), say("Gauge"), say("Count")),
+            sizes,
+            (10, 80, 28, 24),
+            frozenset({3}),
+        ),
     ]
     kinds = {step.kind for step in book.steps}
     blocks += [
-        heading("How we tie"),
-        Items(tuple(plain(words) for kind, words in MOVES.items() if kind in kinds)),
+        heading(say("How we tie")),
+        Items(tuple(plain(say(words)) for kind, words in MOVES.items() if kind in kinds)),
     ]
     for job in work:
         if job.portable:
-            blocks.append(heading(f"Job {job.number}: {job.title}"))
+            blocks.append(heading(say("Job {number}: {title}", number=job.number, title=job.title)))
             blocks.append(Items(tuple(_lines(job.steps)), ticked=True))
     rows = tuple(
         (
             strong(bag.label),
             plain(bag.holds),
-            str(bag.balloons),
+            whole(bag.balloons),
             bulk_words(bag.bulk_m3, book.units),
             "",
         )
@@ -75,24 +89,26 @@ def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Bl
     )
     whole = (
         "",
-        "all together",
-        strong(str(sum(bag.balloons for bag in packed))),
+        say("all together"),
+        strong(whole(sum(bag.balloons for bag in packed))),
         strong(bulk_words(sum(bag.bulk_m3 for bag in packed), book.units)),
         "",
     )
     blocks += [
-        heading("Bags: one label on each bag, the same words as here"),
+        heading(say("Bags: one label on each bag, the same words as here")),
         Grid(
-            ("Label", "Holds", "Balloons", "Bulk", "Packed"),
+            (say("Label"), say("Holds"), say("Balloons"), say("Bulk"), say("Packed")),
             (*rows, whole),
             (32, 90, 27, 27, 25),
             frozenset({2, 3}),
             after=6,
         ),
         Words(
-            "Bulk is loosely filled (an estimate). What is too much for one bag goes into more "
-            "bags of the same label: write 1 of 2, 2 of 2. Smooth bags; keep them warm, out of "
-            "the sun and off the floor.",
+            say(
+                "Bulk is loosely filled (an estimate). What is too much for one bag goes into "
+                "more bags of the same label: write 1 of 2, 2 of 2. Smooth bags; keep them warm, "
+                "out of the sun and off the floor."
+            ),
             SMALL,
         ),
     ]
@@ -114,45 +130,72 @@ def loading(book: Book, packed: Sequence[Bag]) -> list[Block]:
     facts = book.facts
     tags = [j for s in book.steps if s.kind is Kind.TAG for o in s.operations for j in o.joints]
     spares = tuple(
-        f"{strong(str(p.spare))} {plain(balloon_words(book, p.balloon.key))}, not inflated"
+        say(
+            "{count} {balloons}, not inflated",
+            count=strong(whole(p.spare)),
+            balloons=plain(balloon_words(book, p.balloon.key)),
+        )
         for p in facts.purchases
     )
-    tools = [plain(tool) for tool in TOOLS if "label joints" not in tool]
+    tools = [plain(say(tool)) for tool in TOOLS if tool != TAGS]
     if tags:
-        tools.insert(2, f"{strong(str(len(tags)))} tags, written before: {plain(_some(tags))}")
+        written = say_count(
+            "{count} tag, written before: {joints}",
+            "{count} tags, written before: {joints}",
+            len(tags),
+            count=strong(whole(len(tags))),
+            joints=plain(_some(tags)),
+        )
+        tools.insert(2, written)
     first: list[Block] = [
-        heading("Bags"),
-        Items(tuple(f"{strong(bag.label)}: {bag.balloons} balloons" for bag in packed), True),
-        heading("Spares to carry"),
+        heading(say("Bags")),
+        Items(tuple(_bag_words(bag) for bag in packed), True),
+        heading(say("Spares to carry")),
         Items(spares, ticked=True),
     ]
     second: list[Block] = [
-        heading("Tools"),
-        Items(
-            (*tools, "Extension lead, and tape to hold it to the floor", "Broom and dustpan"),
-            ticked=True,
-        ),
-        heading("To hold it down"),
+        heading(say("Tools")),
         Items(
             (
-                f"Ballast, the same on each foot: {plain(ballast_words(book))}",
-                "Soft ties or webbing, no wire",
-                "Clear lines and fixings, if the venue allows them",
+                *tools,
+                say("Extension lead, and tape to hold it to the floor"),
+                say("Broom and dustpan"),
             ),
             ticked=True,
         ),
-        heading("People and papers"),
+        heading(say("To hold it down")),
         Items(
             (
-                f"{strong(str(max(lifters(book.shape), facts.crew)))} people: "
-                f"{lifters(book.shape)} at least to lift and stand it up",
-                "This booklet; the gauges cut from card; a pen",
-                "First aid kit; the venue's telephone number",
+                say("Ballast, the same on each foot: {ballast}", ballast=plain(ballast_words(book))),
+                say("Soft ties or webbing, no wire"),
+                say("Clear lines and fixings, if the venue allows them"),
+            ),
+            ticked=True,
+        ),
+        heading(say("People and papers")),
+        Items(
+            (
+                say(
+                    "{people} people: {lifters} at least to lift and stand it up",
+                    people=strong(whole(max(lifters(book.shape), facts.crew))),
+                    lifters=lifters(book.shape),
+                ),
+                say("This booklet; the gauges cut from card; a pen"),
+                say("First aid kit; the venue's telephone number"),
             ),
             ticked=True,
         ),
     ]
     return list(beside(book.paper, first, second, 0.46))
+
+
+def _bag_words(bag: Bag) -> str:
+    return say_count(
+        "{label}: {number} balloon",
+        "{label}: {number} balloons",
+        bag.balloons,
+        label=strong(bag.label),
+    )
 
 
 def _some(labels: Sequence[str]) -> str:

@@ -8,7 +8,7 @@ from reportlab.lib.styles import ParagraphStyle
 
 from buildplan.booklet.book import Book
 from buildplan.booklet.brand import Branding
-from buildplan.booklet.cautions import CHOKING_HAZARD, CHOKING_SIGNAL
+from buildplan.booklet.cautions import CHOKING_HAZARD
 from buildplan.booklet.flow import Block, Grid, Items, Words, flow, heading
 from buildplan.booklet.paper import mm
 from buildplan.booklet.press import (
@@ -34,6 +34,7 @@ from buildplan.drawing.colouring import colouring_picture
 from buildplan.drawing.colours import mix
 from buildplan.drawing.marks import Circle, Ink, Mark, Picture
 from buildplan.drawing.scene import finished_picture
+from buildplan.language.speaking import say
 from buildplan.sequence.reach import lifters
 
 BAND = mm(34)
@@ -158,7 +159,7 @@ def _figures(press: Press, book: Book, top: float) -> None:
 def _cover_foot(press: Press, book: Book) -> None:
     paper = book.paper
     y = press.paragraph(
-        f"{strong(f'{CHOKING_SIGNAL} {CHOKING_HAZARD}')}: read the cautions on page 2 before you "
+        f"{strong(say(CHOKING_HAZARD))}: read the cautions on page 2 before you "
         "open a bag. Height, width and work are estimates.",
         paper.left,
         mm(34),

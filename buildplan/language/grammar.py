@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from typing import Literal
 
 from babel.lists import format_list
-from babel.numbers import format_decimal
+from babel.numbers import format_decimal, format_percent
 
 from buildplan.language.speaking import locale, say, say_in, whole
 
@@ -17,6 +17,11 @@ def decimal(value: float, places: int) -> str:
     pattern = f"#,##0.{digits}" if places else "#,##0"
     # Python rounds halves of binary fractions as they are; a pattern alone would round again
     return format_decimal(float(f"{value:.{places}f}"), pattern, locale=locale())
+
+
+def percent(share: float) -> str:
+    """A share of one in whole per cent: `12%` (Spanish `12 %`)."""
+    return format_percent(round(share, 2), locale=locale())
 
 
 def count_word(number: int) -> str:
