@@ -129,7 +129,7 @@ def _rows(group: Sequence[Step]) -> list[Row]:
         return [Row(TURN_OVER, "", TURNED, ())]
     rows = []
     for place, turn in enumerate(head.turns):
-        words = turn.words.removeprefix(f"{turn.name}: ")
+        words = turn.words.removeprefix(turn.name).removeprefix(": ").strip()
         at = tuple(
             joint
             for step in locks

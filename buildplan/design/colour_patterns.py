@@ -74,11 +74,14 @@ def _stripe(counts: dict[str, int], at: Fraction) -> str:
 
 def _fade(colours: Sequence[str], run: Sequence[Place], length: int, back: bool) -> list[str]:
     """All of the first colour at one end, all of the last at the other, and between them ever
-    more of the next: error diffusion (after Floyd and Steinberg 1976) along the run. Each place
-    takes the colour that has fallen furthest behind its due, so that no count is ever a whole
-    balloon from it. There and back, what comes back mirrors what has been laid."""
+    more of the next: error diffusion (after Floyd and Steinberg 1976) along the run.
+
+    Each place takes, of the two colours that it lies between, the one further behind its due, so
+    that no count is ever a whole balloon from it. There and back, what comes back mirrors what
+    has been laid.
+    """
     half = (length + 1) // 2 if back else length
-    owed = [Fraction(0)] * len(colours)
+    owed = dict.fromkeys(colours, Fraction(0))
     laid: list[str] = []
     going: dict[int, list[str]] = {}
     for place in run:
@@ -89,10 +92,11 @@ def _fade(colours: Sequence[str], run: Sequence[Place], length: int, back: bool)
             continue
         way = Fraction(along * (len(colours) - 1), max(half - 1, 1))
         before = min(floor(way), len(colours) - 2)
-        owed[before] += 1 - (way - before)
-        owed[before + 1] += way - before
-        chosen = max(range(len(colours)), key=owed.__getitem__)
+        one, other = colours[before : before + 2]
+        owed[one] += 1 - (way - before)
+        owed[other] += way - before
+        chosen = max(one, other, key=owed.__getitem__)
         owed[chosen] -= 1
-        laid.append(colours[chosen])
-        going.setdefault(along, []).append(colours[chosen])
+        laid.append(chosen)
+        going.setdefault(along, []).append(chosen)
     return laid

@@ -7,7 +7,7 @@ from statistics import fmean
 
 from pydantic import ValidationError
 
-from buildplan.design.colour_patterns import Place, lay_colours
+from buildplan.design.colour_patterns import Place, lay_colours, period
 from buildplan.design.coming_round import check_coming_round
 from buildplan.design.course import (
     CELLS,
@@ -209,6 +209,8 @@ def _laid(order: object, count: int, closed: bool) -> list[object]:
         try:
             pattern = ColourPattern.model_validate(order)
         except ValidationError:
+            return []
+        if pattern.fade is None and period(pattern) is None:
             return []
         return [*lay_colours(pattern, [Place(i) for i in range(count)], count, closed)]
     return list_in(order)

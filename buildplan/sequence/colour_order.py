@@ -35,13 +35,13 @@ def is_long(names: Sequence[str]) -> bool:
     return len(colour_runs(names)[0]) > MOST_RUNS
 
 
-def sections(names: Sequence[str]) -> list[tuple[int, int, Runs]]:
+def sections(names: Sequence[str]) -> list[tuple[int, int, Sequence[str]]]:
     """A long order in sections: number of the first and of the last balloon of each, from 1, and
-    its runs. A section is a whole number of pairs, and as many as are tied into a run."""
+    the names in it. A section is a whole number of pairs, and as many as are tied into a run."""
     size = SECTION
     while size * MOST_SECTIONS < len(names):
         size += SECTION
     return [
-        (start + 1, min(start + size, len(names)), runs_of(names[start : start + size]))
+        (start + 1, min(start + size, len(names)), names[start : start + size])
         for start in range(0, len(names), size)
     ]

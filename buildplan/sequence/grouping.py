@@ -178,10 +178,7 @@ def _move(piece: Piece, head: Operation) -> Hashable:
     if head.kind is Kind.SINGLE:
         return head.kind, letters, piece.keys(head.links)
     brace = piece.brace[head.id]
-    chains = tuple(
-        (_letters(piece, chain.joints), chain.closed, piece.keys(chain.links))
-        for chain in brace.chains
-    )
+    chains = tuple((_letters(piece, chain.joints), chain.closed) for chain in brace.chains)
     links = piece.framework.link
     shared = tuple(
         (*_letters(piece, (links[link].start, links[link].finish)),) for link in brace.shared

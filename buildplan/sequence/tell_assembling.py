@@ -41,7 +41,8 @@ def brace(plan: Plan, number: int) -> Wording:
     braces = [plan.piece.brace[op.id] for op in group.heads]
     one, alone = braces[0], group.times == 1
     moves = [_cell_moves(plan, one, cell) for cell in plan.piece.cells_at(one)] if alone else []
-    moves += [_leading(plan, chain, alone) for chain in one.chains]
+    colour = _colour_of(plan, number, one) or words.OF_ITS_ROW
+    moves += [_leading(plan, chain, alone, colour) for chain in one.chains]
     if alone:
         moves.append(words.shares(_shared(plan, one), one.number))
         moves.append(words.beside_locks(_locked_before(plan, group.heads[0], number)))
@@ -63,9 +64,15 @@ def _locked_before(plan: Plan, operation: Operation, number: int) -> list[str]:
     return [j for j in operation.joints if plan.locked_in.get(j, number) < number]
 
 
-def _leading(plan: Plan, chain: Chain, alone: bool) -> str:
+def _colour_of(plan: Plan, number: int, brace: Brace) -> str:
+    """What the balloons of a brace are called; empty where those of its step differ."""
+    links = [link for op in plan.group(number).heads for link in plan.piece.brace[op.id].links]
+    return balloons_of(plan, brace.links) if len(set(plan.names_of(links))) == 1 else ""
+
+
+def _leading(plan: Plan, chain: Chain, alone: bool, balloons: str) -> str:
     """How one short chain of a brace is tied in; `alone` names its joints."""
-    what = words.short_chain(len(chain.links), balloons_of(plan, chain.links))
+    what = words.short_chain(len(chain.links), balloons)
     if chain.closed:
         ends = words.TAIL_AND_NECK if len(chain.links) % 2 else words.BOTH_TAILS
         return words.lead_round(what, chain.joints[0] if alone else "", ends)
@@ -106,7 +113,8 @@ def brace_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     name = head_name(turn[0])
     one = plan.piece.brace[turn[0].id]
     ways = [(chain.joints, chain.closed) for chain in one.chains]
-    return name, rows.brace(name, ways, _shared(plan, one))
+    colour = "" if _colour_of(plan, number, one) else balloons_of(plan, one.links)
+    return name, rows.brace(rows.of_colour(name, colour), ways, _shared(plan, one))
 
 
 # --- singles, joints ----------------------------------------------------------------------

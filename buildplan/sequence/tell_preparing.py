@@ -132,8 +132,10 @@ def chain_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     names = plan.names_of(operation.links)
     if not is_long(names):
         return name, rows.chain(name, len(names), colours(*colour_runs(names)), way)
-    told = [rows.section(name, first, last, colours(runs)) for first, last, runs in sections(names)]
-    return name, "\n".join([rows.chain(name, len(names), rows.BY_SECTIONS, way), *told])
+    told = [rows.chain(name, len(names), rows.BY_SECTIONS, way)]
+    for first, last, part in sections(names):
+        told.append(rows.section(name, first, last, colours(*colour_runs(part))))
+    return name, "\n".join(told)
 
 
 def close(plan: Plan, number: int) -> Wording:

@@ -25,7 +25,7 @@ PHRASES = re.compile(
             rf"Chain \w+: (?P<length>\d+) balloons? \((?P<order>[^)]+)\), joints "
             rf"(?P<chain>{LABEL}(?: – {LABEL})+|{LABEL} to {LABEL}(?: and back to {LABEL})?)",
             r"Chain \w+, balloons? (?P<first>\d+)(?: to (?P<last>\d+))? \((?P<section>[^)]+)\)",
-            rf"Brace \d+: (?P<brace>{WAY}(?:; and {WAY})*)",
+            rf"Brace \d+(?: \((?P<coloured>[^)]+)\))?: (?P<brace>{WAY}(?:; and {WAY})*)",
             rf"Single \S+: (?P<single>{LABEL} – {LABEL})",
             rf"Locks of (?:brace|single|joint) \S+: (?P<locks>{LABEL}(?:, {LABEL})*)",
         )
@@ -66,7 +66,7 @@ def read_words(text: str) -> Read:
             names = _names(said["order"], int(said["length"]))
             read.links.update(_alternating(_way(said["chain"]), names, "chain"))
         elif said["brace"]:
-            read.links.update(_brace(said["brace"], balloon))
+            read.links.update(_brace(said["brace"], said["coloured"] or balloon))
         elif said["single"]:
             tail, neck = said["single"].split(" – ")
             read.links[neck, tail, balloon, "single"] += 1

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from buildplan.language.grammar import capital, count_word, listed, number_ranges, sentences
+from buildplan.language.speaking import say
 from buildplan.sequence.words.grammar import Wording, noun, several
 
 BOTH_TAILS = "its two free tails"
@@ -27,13 +28,27 @@ def cell_name(name: str) -> str:
 # --- braces -------------------------------------------------------------------------------
 
 
+OF_ITS_ROW = ""
+
+
 def short_chain(length: int, balloons: str) -> str:
-    """What a brace is tied from: `a chain of four ivory balloons`."""
+    """What a brace is tied from: `a chain of four ivory balloons`. Where the balloons are
+    OF_ITS_ROW, their colour is told there."""
+    if balloons == OF_ITS_ROW:
+        return _short_chain_of_its_row(length)
     if length == 1:
         return f"one {balloons} balloon that was tied off alone"
     if length == 2:
         return f"a pair of {balloons} balloons"
     return f"a chain of {count_word(length)} {balloons} balloons"
+
+
+def _short_chain_of_its_row(length: int) -> str:
+    if length == 1:
+        return say("one balloon that was tied off alone, in the colour of the row")
+    if length == 2:
+        return say("a pair in the colour of the row")
+    return say("a chain of {length} in the colour of the row", length=count_word(length))
 
 
 def lead_round(what: str, first: str, ends: str) -> str:

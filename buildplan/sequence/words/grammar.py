@@ -35,7 +35,7 @@ def numbered(one: str, numbers: Sequence[int]) -> str:
     return f"{noun(len(numbers), one)} {number_ranges(numbers)}"
 
 
-def colours(runs: Sequence[tuple[int, str]], over_and_over: bool = False) -> str:
+def colours(runs: Sequence[tuple[int, str]], over_and_over: bool) -> str:
     """Balloons in their order: `all deep blue`, `3 deep blue, 1 ivory, over and over`."""
     if len(runs) == 1:
         return say("all {colour}", colour=runs[0][1])

@@ -68,6 +68,11 @@ def brace(
     return f"{name}: {'; and '.join(parts)}{f', shares {sharing}' if sharing else ''}"
 
 
+def of_colour(name: str, colour: str) -> str:
+    """`Brace 5 (ivory)`, or the name alone."""
+    return f"{name} ({colour})" if colour else name
+
+
 def single(name: str, joints: Sequence[str]) -> str:
     """`Single A5-D5: A5 – D5`."""
     return f"{name}: {along(joints)}"

@@ -1,0 +1,124 @@
+"""Colour patterns on whole pieces: the graph's own balloons, ring by ring and row by row."""
+
+from __future__ import annotations
+
+from collections import Counter
+from dataclasses import replace
+from itertools import pairwise
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from buildplan.design.reading import read_design
+from buildplan.framework.build import build_framework
+from buildplan.framework.counts import balloon_counts
+from buildplan.framework.model import Framework
+from buildplan.shape.finding import find_shape
+
+HEAD = """\
+buildplan: 1
+name: Trial
+units: in
+balloons:
+  a: {kind: link,  nominal: 12, inflate_to: 8, colour: "#1F5F8B", label: blue}
+  b: {kind: link,  nominal: 12, inflate_to: 8, colour: "#F7F3E8", label: ivory}
+  k: {kind: round, nominal: 5,  inflate_to: 3.5, colour: "#C9A227", label: gold}
+build:
+"""
+COLUMN = "  column: {around: 8, rings: 9, ring: a, between: a, lock: k}\n"
+WALL = "  wall: {across: 6, up: 5, layers: 2, row: a, upright: a, between: a, lock: k, openings: "
+WALL += "[{along: 2, up: 2, wide: 2, high: 2}]}\n"
+ARCH = "  arch: {kind: gabled, leg: 8, span: 4, long: a, brace: a, lock: k}\n"
+
+
+def built(folder: Path, build: str, pattern: str = "") -> Framework:
+    file = folder / "trial.yaml"
+    more = f"colour_pattern: {pattern}\n" if pattern else ""
+    file.write_text(HEAD + build + more, "utf-8")
+    return build_framework(read_design(file))
+
+
+def keys(framework: Framework, links: tuple[str, ...]) -> list[str]:
+    return [framework.link[link].balloon for link in links]
+
+
+@pytest.mark.parametrize(
+    ("build", "pattern"),
+    [
+        (COLUMN, "{ring: {fade: [a, b]}, between: {spiral: {a: 4, b: 4}, pitch: 8}}"),
+        (WALL, "{row: {fade: [a, b]}, upright: {stripes: {a: 2, b: 1}}}"),
+        (ARCH, "{long: {spiral: {a: 2, b: 6}}, A: [b], brace: {fade: [a, b, a]}}"),
+    ],
+)
+def test_only_colours_change(tmp_path: Path, build: str, pattern: str) -> None:
+    plain, laid = built(tmp_path, build), built(tmp_path, build, pattern)
+    assert replace(laid, links=plain.links) == plain
+    assert [replace(link, balloon="a") for link in laid.links] == list(plain.links)
+    counts, all_of_one = balloon_counts(laid), balloon_counts(plain)
+    assert counts["a"] + counts["b"] == all_of_one["a"]
+    assert 0 < counts["b"] < all_of_one["a"]
+
+
+def test_rings_of_a_column_fade_by_one_balloon_a_ring(tmp_path: Path) -> None:
+    framework = built(tmp_path, COLUMN, "{ring: {fade: [a, b]}}")
+    rings = [long.chain.links for long in framework.chains if long.place == "ring"]
+    counted = [Counter(keys(framework, ring)) for ring in rings]
+    assert [count["b"] for count in counted] == list(range(9))
+    assert {
+        framework.link[i].balloon
+        for long in framework.chains
+        if long.place == "zigzag"
+        for i in long.chain.links
+    } == {"a"}
+
+
+def test_rows_of_a_wall_fade_from_the_floor_up_and_the_back_is_like_the_front(
+    tmp_path: Path,
+) -> None:
+    framework = built(tmp_path, WALL, "{row: {fade: [a, b]}, upright: {stripes: {a: 2, b: 1}}}")
+    rows: dict[tuple[str, str], Counter[str]] = {}
+    for long in framework.chains:
+        kind = long.place.split()[0]
+        if kind == "row":
+            row = long.chain.joints[0].rstrip("0123456789")
+            rows.setdefault((long.place, row), Counter()).update(keys(framework, long.chain.links))
+    front = [count for (place, _), count in rows.items() if place == "row front"]
+    back = [count for (place, _), count in rows.items() if place == "row back"]
+    assert front == back
+    shares = [count["b"] / count.total() for count in front]
+    assert shares == sorted(shares)
+    assert (shares[0], shares[-1]) == (0, 1)
+    whole = next(c for c in framework.chains if c.place == "upright front")
+    assert keys(framework, whole.chain.links) == ["a", "a", "b", "a", "a"]
+
+
+@pytest.mark.parametrize(("direction", "sign"), [("right", 1), ("left", -1)])
+def test_a_spiral_is_a_screw_of_the_hand_that_it_is_named_for(
+    tmp_path: Path, direction: str, sign: int
+) -> None:
+    """A right-handed screw turns anticlockwise, seen from ahead, as it comes on (common
+    definition of a right-handed helix)."""
+    pattern = f"{{long: {{spiral: {{b: 2, a: 6}}, direction: {direction}}}}}"
+    framework = built(tmp_path, ARCH, pattern)
+    shape = find_shape(framework)
+    place = dict(zip(shape.joints, shape.positions_m, strict=True))
+    # the ribbon on the first leg: middle of its balloons on each chain, and the axis of the leg
+    at = []
+    for long in framework.chains:
+        links = long.chain.links[:8]
+        mine = [framework.link[i] for i in links if framework.link[i].balloon == "b"]
+        at.append(np.mean([(place[x.start] + place[x.finish]) / 2 for x in mine], axis=0))
+    ahead = place["A8"] - place["A1"]
+    middle = np.mean(at, axis=0)
+    for one, after in pairwise(at):
+        # the chains themselves go round anticlockwise
+        assert np.cross(one - middle, after - middle) @ ahead > 0
+    climbs = [sign * float((after - one) @ ahead) > 0 for one, after in pairwise(at)]
+    assert climbs.count(True) >= 2  # one step may wrap round to the next ribbon
+
+
+def test_braces_have_each_one_colour(tmp_path: Path) -> None:
+    framework = built(tmp_path, ARCH, "{brace: {stripes: {a: 2, b: 1}}}")
+    for number, brace in enumerate(framework.braces):
+        assert set(keys(framework, brace.links)) == {"b" if number % 3 == 2 else "a"}
