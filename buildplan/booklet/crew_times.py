@@ -8,25 +8,10 @@ from dataclasses import dataclass
 from buildplan.booklet.jobs import Job
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Polyline
+from buildplan.language.grammar import first_to_last, listed, sentences
+from buildplan.language.speaking import say, say_in, whole
 from buildplan.sequence.model import Kind
-from buildplan.sequence.timetable import Part, people_at
-
-ACTS: dict[Kind, str] = {
-    Kind.SIZE: "sizes",
-    Kind.PAIR: "pairs",
-    Kind.TIE_OFF: "pairs",
-    Kind.CHAIN: "chains",
-    Kind.CLOSE_RING: "closes",
-    Kind.TAG: "tags",
-    Kind.LAY: "lays",
-    Kind.BRACE: "braces",
-    Kind.SINGLE: "singles",
-    Kind.JOIN: "joins",
-    Kind.LOCK: "locks",
-    Kind.TURN_OVER: "turns over",
-    Kind.INSPECT: "looks over",
-    Kind.STAND_UP: "stands up",
-}
+from buildplan.sequence.timetable import Part, Place, people_at
 
 INK, SOFT, GRID = "#1A1A1A", "#595959", "#D8D6CF"
 # Two tones, so that one bar ends where the next begins in grey as well.
@@ -47,9 +32,28 @@ class Timed:
     acts: dict[int, tuple[str, ...]]
 
 
+def _acts() -> dict[Kind, str]:
+    return {
+        Kind.SIZE: say_in("what somebody does", "sizes"),
+        Kind.PAIR: say_in("what somebody does", "pairs"),
+        Kind.TIE_OFF: say_in("what somebody does", "pairs"),
+        Kind.CHAIN: say_in("what somebody does", "chains"),
+        Kind.CLOSE_RING: say_in("what somebody does", "closes"),
+        Kind.TAG: say_in("what somebody does", "tags"),
+        Kind.LAY: say_in("what somebody does", "lays"),
+        Kind.BRACE: say_in("what somebody does", "braces"),
+        Kind.SINGLE: say_in("what somebody does", "singles"),
+        Kind.JOIN: say_in("what somebody does", "joins"),
+        Kind.LOCK: say_in("what somebody does", "locks"),
+        Kind.TURN_OVER: say_in("what somebody does", "turns over"),
+        Kind.INSPECT: say_in("what somebody does", "looks over"),
+        Kind.STAND_UP: say_in("what somebody does", "stands up"),
+    }
+
+
 def timed_jobs(part: Part, jobs: Sequence[Job]) -> tuple[Timed, ...]:
     """The jobs of a part by the time at which they begin."""
-    found = []
+    found, words_of = [], _acts()
     for job in jobs:
         times = [part.step_times[s.number] for s in job.steps if s.number in part.step_times]
         if not times:
@@ -57,7 +61,7 @@ def timed_jobs(part: Part, jobs: Sequence[Job]) -> tuple[Timed, ...]:
         acts: dict[int, list[str]] = {}
         for step in job.steps:
             for person in people_at(part, step.number):
-                acts.setdefault(person, []).append(ACTS[step.kind])
+                acts.setdefault(person, []).append(words_of[step.kind])
         done = {person: tuple(dict.fromkeys(words)) for person, words in sorted(acts.items())}
         found.append(Timed(job, min(t[0] for t in times), max(t[1] for t in times), done))
     return tuple(sorted(found, key=lambda timed: (timed.start, timed.job.number)))
@@ -73,8 +77,8 @@ def who_words(timed: Timed) -> str:
 
 def _people(numbers: Sequence[int]) -> str:
     if len(numbers) > 2 and numbers[-1] - numbers[0] == len(numbers) - 1:
-        return f"{numbers[0]} to {numbers[-1]}"
-    return " and ".join([", ".join(map(str, numbers[:-1])), str(numbers[-1])]).removeprefix(" and ")
+        return first_to_last(whole(numbers[0]), whole(numbers[-1]))
+    return listed([whole(number) for number in numbers])
 
 
 def bars(part: Part, timed: Iterable[Timed], person: int) -> list[tuple[Timed, float, float]]:
@@ -107,7 +111,7 @@ def chart(part: Part, jobs: Sequence[Job], width: float, title: str) -> Picture:
     told = []
     for lane, person in enumerate(people):
         low = height - LANE * (lane + 1) + (LANE - BAR) / 2
-        marks.append(Label((0, low + 5), f"person {person + 1}", TYPE, INK, anchor="start"))
+        marks.append(Label((0, low + 5), lane_name(person), TYPE, INK, anchor="start"))
         told_here = []
         for one, start, finish in bars(part, timed, person):
             left, right = NAME + start * scale, NAME + finish * scale
@@ -118,9 +122,32 @@ def chart(part: Part, jobs: Sequence[Job], width: float, title: str) -> Picture:
             if right - left > text_width(number, TYPE, bold=True) + 3:
                 at = ((left + right) / 2, low + BAR / 2 - TYPE * 0.36)
                 marks.append(Label(at, number, TYPE, INK, bold=True))
-            told_here.append(f"job {number} from {clock(start)} to {clock(finish)}")
-        told.append(f"Person {person + 1}: {', '.join(told_here)}.")
-    return Picture(width, height, tuple(marks), f"{title}. {' '.join(told)}")
+            at_work = say(
+                "job {number} from {start} to {finish}",
+                number=number,
+                start=clock(start),
+                finish=clock(finish),
+            )
+            told_here.append(at_work)
+        told.append(lane_words(person, ", ".join(told_here)))
+    return Picture(width, height, tuple(marks), sentences(f"{title}.", *told))
+
+
+def place_name(place: Place) -> str:
+    """Where a part of the work is done, as its heading says."""
+    if place is Place.WORKSHOP:
+        return say("Beforehand, in the workshop")
+    return say("On site")
+
+
+def lane_name(person: int) -> str:
+    """What stands at a lane: the person's number, from 1."""
+    return say("person {number}", number=person + 1)
+
+
+def lane_words(person: int, told: str) -> str:
+    """What a lane shows, in words."""
+    return say("Person {number}: {told}.", number=person + 1, told=told)
 
 
 def clock(minutes: float) -> str:

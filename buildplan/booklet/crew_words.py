@@ -10,6 +10,7 @@ from buildplan.booklet.book import Book
 from buildplan.booklet.words import KG_PER_LB
 from buildplan.design.measures import Units, length_words
 from buildplan.language.grammar import first_to_last, listed
+from buildplan.language.speaking import say
 
 # A draught from a door (from memory).
 DRAUGHT_M_PER_S = 2.0
@@ -24,15 +25,17 @@ def bulk_words(volume_m3: float, units: Units) -> str:
     """Bulk in the reader's units, rounded up: `12 cu ft` or `340 L`."""
     litres = volume_m3 * 1000
     if units == "in":
-        return f"{math.ceil(litres / LITRES_PER_CUBIC_FOOT)} cu ft"
-    return f"{math.ceil(litres / 10) * 10} L"
+        return say("{volume} cu ft", volume=math.ceil(litres / LITRES_PER_CUBIC_FOOT))
+    return say("{volume} L", volume=math.ceil(litres / 10) * 10)
 
 
 def balloon_words(book: Book, key: str) -> str:
     """`ivory links, 12 in`."""
     balloon = book.framework.balloons[key]
     size = length_words(balloon.nominal_m, book.units)
-    return f"{balloon.label} {balloon.kind}s, {size}"
+    if balloon.kind == "round":
+        return say("{colour} rounds, {size}", colour=balloon.label, size=size)
+    return say("{colour} links, {size}", colour=balloon.label, size=size)
 
 
 def joints_words(labels: Sequence[str]) -> str:
@@ -69,18 +72,18 @@ def ballast_kg(book: Book, gust_m_per_s: float) -> float:
 
 def mass_words(mass_kg: float) -> str:
     """Ballast, whole kilograms and pounds: `54 kg (120 lb)`."""
-    return f"{mass_kg:.0f} kg ({math.ceil(mass_kg / KG_PER_LB)} lb)"
+    return say("{kg} kg ({lb} lb)", kg=round(mass_kg), lb=math.ceil(mass_kg / KG_PER_LB))
 
 
 def speed_words(gust_m_per_s: float, units: Units) -> str:
     """A gust in the reader's units: `4 mph` or `7 km/h`."""
     if units == "in":
-        return f"{gust_m_per_s / METRES_PER_SECOND_OF_MPH:.0f} mph"
-    return f"{gust_m_per_s * 3.6:.0f} km/h"
+        return say("{speed} mph", speed=round(gust_m_per_s / METRES_PER_SECOND_OF_MPH))
+    return say("{speed} km/h", speed=round(gust_m_per_s * 3.6))
 
 
 def ballast_words(book: Book) -> str:
     """What holds the piece indoors, for the load list."""
     gust = speed_words(DRAUGHT_M_PER_S, book.units)
     mass = mass_words(ballast_kg(book, DRAUGHT_M_PER_S))
-    return f"{mass} in all, for a draught of {gust} (estimate)"
+    return say("{mass} in all, for a draught of {gust} (estimate)", mass=mass, gust=gust)

@@ -5,27 +5,37 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from buildplan.sequence.grouping import HEADS
-from buildplan.sequence.model import Kind, Step
+from buildplan.language.grammar import first_to_last
+from buildplan.language.speaking import mark, say
+from buildplan.sequence.grouping import HEADS, STRAIGHT
+from buildplan.sequence.model import Kind, Operation, Step
 from buildplan.sequence.timetable import PORTABLE
+from buildplan.sequence.words.assembling import cell_name
 
 # Braces in a run: at least so many unless the piece has fewer, and no more than so many unless
 # one step of the plan has them. Measured by what a table beside one picture can hold.
 LEAST_BRACES, MOST_BRACES = 5, 12
 # A last run shorter than this goes with the one before it.
 SHORT_RUN = 4
-TURN_OVER, TURNED = "Turn over", "the whole piece, all hands at once"
+# Titles of jobs that hold no braces.
+SIZE_AND_PAIR, LOCKS = mark("Size and pair"), mark("Locks")
+LONG_CHAINS, SHORT_CHAINS = mark("Long chains"), mark("Short chains")
+LAY_OUT, LOOK_OVER = mark("Lay out"), mark("Look over and stand up")
 
 
 @dataclass(frozen=True)
 class Row:
-    """One brace, single or joint of a run: what it is called, the kind of cell that it
-    finishes, how it is tied, and the joints that are locked then."""
+    """One brace, single or joint of a run: what it is, what it is called, the kind of cell that
+    it finishes, how it is tied, and the joints where hands work and that are locked then. A
+    brace has its number in the piece."""
 
+    kind: Kind
     name: str
     cell: str
     words: str
     locks: tuple[str, ...]
+    joints: tuple[str, ...] = ()
+    brace: int | None = None
 
 
 @dataclass(frozen=True)
@@ -62,24 +72,25 @@ def jobs(steps: Sequence[Step]) -> tuple[Job, ...]:
         found.append(Job(len(found) + 1, title, tuple(members), rows, portable))
 
     for title, members in before.items():
-        add(title, members)
+        add(say(title), members)
     for run in _runs(groups):
         rows = tuple(row for group in run for row in _rows(group))
         add(_run_title(rows), [step for group in run for step in group], rows)
     for title, members in after.items():
-        add(title, members)
+        add(say(title), members)
     return tuple(found)
 
 
 def _title(step: Step) -> str:
+    """A marked message: it is said when the job is made."""
     first = step.operations[0]
     if step.kind in (Kind.SIZE, Kind.PAIR, Kind.TIE_OFF):
-        return "Locks" if first.locks else "Size and pair"
+        return LOCKS if first.locks else SIZE_AND_PAIR
     if step.kind is Kind.CHAIN:
-        return "Long chains" if first.adds else "Short chains"
+        return LONG_CHAINS if first.adds else SHORT_CHAINS
     if step.kind in (Kind.CLOSE_RING, Kind.TAG, Kind.LAY):
-        return "Lay out"
-    return "Look over and stand up"
+        return LAY_OUT
+    return LOOK_OVER
 
 
 def _groups(steps: Sequence[Step]) -> list[list[Step]]:
@@ -120,15 +131,17 @@ def _runs(groups: Sequence[list[Step]]) -> list[list[list[Step]]]:
 
 
 def _ends_at_corner(run: Sequence[Sequence[Step]]) -> bool:
-    return not set(run[-1][0].cells) <= {"straight"}
+    return not set(run[-1][0].cells) <= {STRAIGHT}
 
 
 def _rows(group: Sequence[Step]) -> list[Row]:
     head, *locks = group
     if head.kind is Kind.TURN_OVER:
-        return [Row(TURN_OVER, "", TURNED, ())]
+        turned = say("the whole piece, all hands at once")
+        return [Row(head.kind, say("Turn over"), "", turned, ())]
     rows = []
     for place, turn in enumerate(head.turns):
+        # the name stands in a column of its own
         words = turn.words.removeprefix(turn.name).removeprefix(": ").strip()
         at = tuple(
             joint
@@ -136,14 +149,24 @@ def _rows(group: Sequence[Step]) -> list[Row]:
             for operation in step.turns[place].operations
             for joint in operation.locks
         )
-        cell = ", ".join(name for name in head.cells if name != "straight")
-        rows.append(Row(turn.name, cell, words, at))
+        cell = ", ".join(cell_name(name) for name in head.cells if name != STRAIGHT)
+        number = _brace_number(turn.operations[0])
+        rows.append(Row(head.kind, turn.name, cell, words, at, turn.joints, number))
     return rows
 
 
 def _run_title(rows: Sequence[Row]) -> str:
-    braces = [row.name.removeprefix("Brace ") for row in rows if row.name.startswith("Brace ")]
+    braces = [row.brace for row in rows if row.brace is not None]
     if not braces:
-        named = [row.name for row in rows if row.name != TURN_OVER] or [TURN_OVER]
-        return named[0] if len(named) == 1 else f"{named[0]} to {named[-1]}"
-    return f"Brace {braces[0]}" if len(braces) == 1 else f"Braces {braces[0]} to {braces[-1]}"
+        named = [row.name for row in rows if row.kind is not Kind.TURN_OVER]
+        named = named or [row.name for row in rows]
+        return named[0] if len(named) == 1 else first_to_last(named[0], named[-1])
+    if len(braces) == 1:
+        return say("Brace {number}", number=braces[0])
+    return say("Braces {first} to {last}", first=braces[0], last=braces[-1])
+
+
+def _brace_number(operation: Operation) -> int | None:
+    if operation.kind is not Kind.BRACE:
+        return None
+    return int(operation.id.rpartition(" ")[2])

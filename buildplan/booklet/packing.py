@@ -8,6 +8,9 @@ from dataclasses import dataclass
 
 from buildplan.framework.counts import BALLOONS_PER_LOCK
 from buildplan.framework.model import Framework
+from buildplan.framework.place_words import place_words
+from buildplan.language.grammar import listed
+from buildplan.language.speaking import say, say_count
 from buildplan.sequence.chains import short_chains
 from buildplan.shape.standing import body_volume_m3
 
@@ -36,9 +39,15 @@ def bags(framework: Framework) -> tuple[Bag, ...]:
     packed = [
         _bag(
             framework,
-            f"Chain {long.letter}",
-            f"chain {long.letter}, {long.place}: {len(long.chain.links)} balloons, "
-            f"joint {long.chain.joints[0]} marked, ends free",
+            say("Chain {letter}", letter=long.letter),
+            say_count(
+                "chain {letter}, {place}: {number} balloon, joint {joint} marked, ends free",
+                "chain {letter}, {place}: {number} balloons, joint {joint} marked, ends free",
+                len(long.chain.links),
+                letter=long.letter,
+                place=place_words(long.place),
+                joint=long.chain.joints[0],
+            ),
             (framework.link[link].balloon for link in long.chain.links),
         )
         for long in framework.chains
@@ -55,28 +64,62 @@ def bags(framework: Framework) -> tuple[Bag, ...]:
         # two kinds of one length are told apart by a number
         which = f"-{seen[len(keys)]}" if lengths[len(keys)] > 1 else ""
         of = _colours(framework, keys)
-        what = {1: "single balloons", 2: "pairs"}.get(len(keys), f"chains of {len(keys)}")
         packed.append(
             _bag(
                 framework,
-                f"Brace {len(keys)}{which}",
-                f"{len(numbers)} {what}, {of}, for braces",
+                say("Brace {kind}", kind=f"{len(keys)}{which}"),
+                _for_braces(len(numbers), len(keys), of),
                 (key for _ in numbers for key in keys),
             )
         )
     singles = [framework.link[link].balloon for link in framework.singles]
     if singles:
-        holds = f"{len(singles)} balloons tied off alone, {_colours(framework, singles)}"
-        packed.append(_bag(framework, "Singles", holds, singles))
+        holds = say_count(
+            "{number} balloon tied off alone, {colours}",
+            "{number} balloons tied off alone, {colours}",
+            len(singles),
+            colours=_colours(framework, singles),
+        )
+        packed.append(_bag(framework, say("Singles"), holds, singles))
     if framework.locks:
         rounds = [lock.balloon for lock in framework.locks for _ in range(BALLOONS_PER_LOCK)]
-        holds = f"{len(framework.locks)} locks, {_colours(framework, rounds)}, pairs of rounds"
-        packed.append(_bag(framework, "Locks", holds, rounds))
+        holds = say_count(
+            "{number} lock, {colours}, a pair of rounds",
+            "{number} locks, {colours}, pairs of rounds",
+            len(framework.locks),
+            colours=_colours(framework, rounds),
+        )
+        packed.append(_bag(framework, say("Locks"), holds, rounds))
     return tuple(packed)
 
 
 def _colours(framework: Framework, keys: Iterable[str]) -> str:
-    return " and ".join(dict.fromkeys(framework.balloons[key].label for key in keys))
+    return listed(list(dict.fromkeys(framework.balloons[key].label for key in keys)))
+
+
+def _for_braces(count: int, length: int, colours: str) -> str:
+    """Short chains of one length and make, as they go into a bag."""
+    if length == 1:
+        return say_count(
+            "{number} single balloon, {colours}, for a brace",
+            "{number} single balloons, {colours}, for braces",
+            count,
+            colours=colours,
+        )
+    if length == 2:
+        return say_count(
+            "{number} pair, {colours}, for a brace",
+            "{number} pairs, {colours}, for braces",
+            count,
+            colours=colours,
+        )
+    return say_count(
+        "{number} chain of {length}, {colours}, for a brace",
+        "{number} chains of {length}, {colours}, for braces",
+        count,
+        length=length,
+        colours=colours,
+    )
 
 
 def _bag(framework: Framework, label: str, holds: str, keys: Iterable[str]) -> Bag:

@@ -30,24 +30,40 @@ from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.joint_map import joint_map
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
+from buildplan.language.speaking import mark, say, say_count, whole
 from buildplan.sequence.timetable import crew_of, timetable
 
 # The cautions of cautions.py as a crew reads them again before each job.
 SHORT_CAUTIONS: Sequence[tuple[str, str]] = (
-    ("WARNING", "Keep exits, stairs, extinguishers and wheelchair ways clear. Ask the venue."),
-    ("WARNING", "Keep off overhead lines, sockets and hot lamps. Wiring is for an electrician."),
     (
-        "WARNING",
-        "Ladders: firm, level ground, somebody to hold it, local rules for work at height.",
+        mark("WARNING"),
+        mark("Keep exits, stairs, extinguishers and wheelchair ways clear. Ask the venue."),
     ),
-    ("WARNING", "Wind: ballast and ties that somebody competent has checked; take down in time."),
-    ("CAUTION", "Safety glasses on; ear protection beside the inflator; face away."),
     (
-        "CAUTION",
-        "Two or more to lift, turn and carry. Clear the way first. Ask about latex allergy.",
+        mark("WARNING"),
+        mark("Keep off overhead lines, sockets and hot lamps. Wiring is for an electrician."),
     ),
-    ("CAUTION", "Air only. Never breathe gas from a balloon."),
-    ("NOTICE", "Heat makes balloons grow and burst. Sweep grit, staples and splinters away."),
+    (
+        mark("WARNING"),
+        mark("Ladders: firm, level ground, somebody to hold it, local rules for work at height."),
+    ),
+    (
+        mark("WARNING"),
+        mark("Wind: ballast and ties that somebody competent has checked; take down in time."),
+    ),
+    (
+        mark("CAUTION"),
+        mark("Safety glasses on; ear protection beside the inflator; face away."),
+    ),
+    (
+        mark("CAUTION"),
+        mark("Two or more to lift, turn and carry. Clear the way first. Ask about latex allergy."),
+    ),
+    (mark("CAUTION"), mark("Air only. Never breathe gas from a balloon.")),
+    (
+        mark("NOTICE"),
+        mark("Heat makes balloons grow and burst. Sweep grit, staples and splinters away."),
+    ),
 )
 
 
@@ -66,13 +82,13 @@ def crew_leaves(book: Book) -> list[Leaf]:
     packed = bags(book.framework)
     return [
         *flow(book, book.facts.name, front(book, work)),
-        *flow(book, "Beforehand: prepare and pack", preparing(book, work, packed)),
-        *flow(book, "Load list", loading(book, packed)),
-        *flow(book, "Who does what when", times(book, work, plan)),
+        *flow(book, say("Beforehand: prepare and pack"), preparing(book, work, packed)),
+        *flow(book, say("Load list"), loading(book, packed)),
+        *flow(book, say("Who does what when"), times(book, work, plan)),
         *large_maps(book),
-        *flow(book, "On the floor", assembling(book, work)),
-        *flow(book, "Arrive, place, hold down", arriving(book, packed)),
-        *flow(book, "While it stands, and taking it down", after(book)),
+        *flow(book, say("On the floor"), assembling(book, work)),
+        *flow(book, say("Arrive, place, hold down"), arriving(book, packed)),
+        *flow(book, say("While it stands, and taking it down"), after(book)),
         *gauges_within(book),
     ]
 
@@ -88,40 +104,48 @@ def front(book: Book, work: Sequence[Job]) -> list[Block]:
         wide,
         min(wide, 220.0),
         patterns=book.patterns,
-        alt=f"{facts.name}, finished, from the front.",
+        alt=say("{piece}, finished, from the front.", piece=facts.name),
     )
     size = " x ".join(size_words(m, units) for m in (facts.width_m, facts.height_m, facts.depth_m))
+    balloons = say("{count} balloons", count=strong(whole(facts.total)))
     figures = [
-        ", ".join([f"{strong(str(facts.total))} balloons", *_parts(book)]),
-        f"{strong(size)} wide, high, deep; {strong(weight_words(facts.mass_kg))} (estimates)",
-        f"{strong(str(facts.crew))} people, about "
-        f"{strong(minutes_words(facts.crew_minutes))} of practised work (estimate)",
-        f"Stands on {strong(joints_words(book.shape.standing.feet))}",
+        ", ".join([balloons, *_parts(book)]),
+        say(
+            "{size} wide, high, deep; {weight} (estimates)",
+            size=strong(size),
+            weight=strong(weight_words(facts.mass_kg)),
+        ),
+        say(
+            "{people} people, about {time} of practised work (estimate)",
+            people=strong(whole(facts.crew)),
+            time=strong(minutes_words(facts.crew_minutes)),
+        ),
+        say("Stands on {joints}", joints=strong(joints_words(book.shape.standing.feet))),
     ]
     rows = tuple(
         (
-            strong(str(job.number)),
+            strong(whole(job.number)),
             plain(job.title),
-            "beforehand" if job.portable else "on site",
+            say("beforehand") if job.portable else say("on site"),
         )
         for job in work
     )
     return [
-        Words(strong("Crew edition"), LEAD, after=8),
+        Words(strong(say("Crew edition")), LEAD, after=8),
         *beside(
             book.paper,
             [Shown(picture)],
             [
                 Items(tuple(figures)),
-                Grid(("Job", "", "Where"), rows, (14, 62, 40), pad=CLOSEST_ROWS),
+                Grid((say("Job"), "", say("Where")), rows, (14, 62, 40), pad=CLOSEST_ROWS),
             ],
             0.46,
         ),
         choking_box(),
         Words(strong(law_words(LATEX_WORDS))),
         Grid(
-            ("", "Cautions in short; local codes and licensed practice come first"),
-            tuple((strong(signal), plain(words)) for signal, words in SHORT_CAUTIONS),
+            ("", say("Cautions in short; local codes and licensed practice come first")),
+            tuple((strong(say(signal)), plain(say(words))) for signal, words in SHORT_CAUTIONS),
             (21, 100),
             pad=CLOSEST_ROWS,
         ),
@@ -130,8 +154,12 @@ def front(book: Book, work: Sequence[Job]) -> list[Block]:
 
 def _parts(book: Book) -> list[str]:
     facts = book.facts
-    counts = {"braces": facts.braces, "singles": facts.singles, "locks": facts.locks}
-    return [f"{count} {name}" for name, count in counts.items() if count]
+    parts = (
+        (facts.braces, say_count("{number} brace", "{number} braces", facts.braces)),
+        (facts.singles, say_count("{number} single", "{number} singles", facts.singles)),
+        (facts.locks, say_count("{number} lock", "{number} locks", facts.locks)),
+    )
+    return [words for count, words in parts if count]
 
 
 def large_maps(book: Book) -> list[Leaf]:
@@ -146,13 +174,19 @@ def large_maps(book: Book) -> list[Leaf]:
 
     def leaf(number: int) -> Leaf:
         def draw(press: Press) -> None:
-            of = f", sheet {number + 1} of {len(sheets)}" if len(sheets) > 1 else ""
-            top = press.title(f"Joint map{of}")
+            heads = say("Joint map")
+            if len(sheets) > 1:
+                heads = say(
+                    "Joint map, sheet {number} of {total}", number=number + 1, total=len(sheets)
+                )
+            top = press.title(heads)
             picture = sheets[number]
             press.picture(picture, paper.left, top - picture.height * scale, scale)
 
-        title = "Joint map" if number == 0 else f"Joint map, sheet {number + 1}"
-        return Leaf(title, draw, running="Joint map", listed=number == 0, paper=paper)
+        title = say("Joint map")
+        if number:
+            title = say("Joint map, sheet {number}", number=number + 1)
+        return Leaf(title, draw, running=say("Joint map"), listed=number == 0, paper=paper)
 
     return [leaf(number) for number in range(len(sheets))]
 

@@ -35,9 +35,7 @@ MOVES: dict[Kind, str] = {
     ),
     Kind.SINGLE: mark("Tie a single straight across, tail first, then its closed neck."),
     Kind.JOIN: mark("Bring the knots at a joint together before it is locked."),
-    Kind.LOCK: mark(
-        "Lock: knot on the joint, a round to either side, twist until nothing slips."
-    ),
+    Kind.LOCK: mark("Lock: knot on the joint, a round to either side, twist until nothing slips."),
 }
 
 
@@ -87,7 +85,7 @@ def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Bl
         )
         for bag in packed
     )
-    whole = (
+    all_bags = (
         "",
         say("all together"),
         strong(whole(sum(bag.balloons for bag in packed))),
@@ -98,7 +96,7 @@ def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Bl
         heading(say("Bags: one label on each bag, the same words as here")),
         Grid(
             (say("Label"), say("Holds"), say("Balloons"), say("Bulk"), say("Packed")),
-            (*rows, whole),
+            (*rows, all_bags),
             (32, 90, 27, 27, 25),
             frozenset({2, 3}),
             after=6,
@@ -166,7 +164,9 @@ def loading(book: Book, packed: Sequence[Bag]) -> list[Block]:
         heading(say("To hold it down")),
         Items(
             (
-                say("Ballast, the same on each foot: {ballast}", ballast=plain(ballast_words(book))),
+                say(
+                    "Ballast, the same on each foot: {ballast}", ballast=plain(ballast_words(book))
+                ),
                 say("Soft ties or webbing, no wire"),
                 say("Clear lines and fixings, if the venue allows them"),
             ),

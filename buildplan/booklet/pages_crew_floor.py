@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from buildplan.booklet.book import Book
-from buildplan.booklet.crew_times import chart, clock, timed_jobs, who_words
+from buildplan.booklet.crew_times import chart, clock, place_name, timed_jobs, who_words
 from buildplan.booklet.flow import (
     COLUMN_GAP,
     Block,
@@ -24,6 +24,9 @@ from buildplan.drawing.bodies import Scene
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import step_picture
+from buildplan.framework.model import Brace
+from buildplan.language.grammar import listed, percent
+from buildplan.language.speaking import mark, say, whole
 from buildplan.sequence.model import Kind, Step
 from buildplan.sequence.timetable import RESERVE, Part, Place, Timetable
 from buildplan.sequence.words.times import duration
@@ -40,9 +43,12 @@ def times(book: Book, work: Sequence[Job], plan: Timetable) -> list[Block]:
         blocks += _part(book, work, part)
     blocks.append(
         Words(
-            "Times are estimates for practised hands, from the start of each part; "
-            f"{RESERVE:.0%} are held back for breaks, bursts and mistakes where it says latest. "
-            "A person who waits holds the work, hands on locks and picks up.",
+            say(
+                "Times are estimates for practised hands, from the start of each part; {reserve} "
+                "are held back for breaks, bursts and mistakes where it says latest. A person who "
+                "waits holds the work, hands on locks and picks up.",
+                reserve=percent(RESERVE),
+            ),
             SMALL,
         )
     )
@@ -51,10 +57,10 @@ def times(book: Book, work: Sequence[Job], plan: Timetable) -> list[Block]:
 
 def _part(book: Book, work: Sequence[Job], part: Part) -> list[Block]:
     in_workshop = part.place is Place.WORKSHOP
-    name = "Beforehand, in the workshop" if in_workshop else "On site"
+    name = place_name(part.place)
     rows = tuple(
         (
-            strong(str(one.job.number)),
+            strong(whole(one.job.number)),
             plain(one.job.title),
             f"{clock(one.start)} – {clock(one.finish)}",
             plain(who_words(one)),
@@ -62,14 +68,25 @@ def _part(book: Book, work: Sequence[Job], part: Part) -> list[Block]:
         )
         for one in timed_jobs(part, work)
     )
+    begin = (
+        mark("Begin at the latest {time} before the vehicle leaves. We begin at: ____________")
+        if in_workshop
+        else mark("Begin at the latest {time} before it must stand. We begin at: ____________")
+    )
     latest = minutes_words(part.minutes * (1 + RESERVE))
-    before = "the vehicle leaves" if in_workshop else "it must stand"
     return [
-        heading(f"{name}: {duration(part.minutes)} for {book.facts.crew} people"),
-        Words(f"Begin at the latest {strong(latest)} before {before}. We begin at: ____________"),
-        Shown(chart(part, work, book.paper.measure, f"{name}, by person")),
+        heading(
+            say(
+                "{part}: {time} for {people} people",
+                part=name,
+                time=duration(part.minutes),
+                people=book.facts.crew,
+            )
+        ),
+        Words(say(begin, time=strong(latest))),
+        Shown(chart(part, work, book.paper.measure, say("{part}, by person", part=name))),
         Grid(
-            ("Job", "", "From – to", "Person: what", "Done at"),
+            (say("Job"), "", say("From – to"), say("Person: what"), say("Done at")),
             rows,
             (14, 46, 32, 66, 22),
         ),
@@ -82,7 +99,13 @@ def assembling(book: Book, work: Sequence[Job]) -> list[Block]:
     for job in work:
         if job.portable:
             continue
-        blocks.append(heading(f"Job {job.number}: {job.title}  ({_steps(job)})"))
+        name = say(
+            "Job {number}: {title}  ({steps})",
+            number=job.number,
+            title=job.title,
+            steps=_steps(job),
+        )
+        blocks.append(heading(name))
         if job.rows:
             blocks += _run(book, job)
         else:
@@ -92,7 +115,9 @@ def assembling(book: Book, work: Sequence[Job]) -> list[Block]:
 
 def _steps(job: Job) -> str:
     first, last = job.steps[0].number, job.steps[-1].number
-    return f"step {first}" if first == last else f"steps {first} to {last}"
+    if first == last:
+        return say("step {number}", number=first)
+    return say("steps {first} to {last}", first=first, last=last)
 
 
 def _floor_lines(steps: Sequence[Step]) -> list[str]:
@@ -112,31 +137,24 @@ def _run(book: Book, job: Job) -> tuple[Block, ...]:
     rows = tuple(
         (
             f"{strong(_short_name(row))} {plain(row.cell)}".strip(),
-            plain(_tersely(row)),
+            plain(_tersely(book, row)),
             *((plain(" ".join(row.locks)),) if with_locks else ()),
             "",
         )
         for row in job.rows
     )
-    ties = any(row.name.startswith(("Brace", "Single")) for row in job.rows)
+    ties = any(row.kind in (Kind.BRACE, Kind.SINGLE) for row in job.rows)
     head = (
         "",
-        "Joints in order" if ties else "Knots that meet",
-        *(("Then lock",) if with_locks else ()),
-        "Done",
+        say("Joints in order") if ties else say("Knots that meet"),
+        *((say("Then lock"),) if with_locks else ()),
+        say("Done"),
     )
     shares = (36, 78, *((60,) if with_locks else ()), 24)
-    checks = [step.check for step in job.steps]
-    # the last word of each kind of count: braces, singles, locks
-    last: dict[str, str] = {}
-    for check in checks:
-        for sentence in check.split(". "):
-            if " of " in sentence:
-                last[sentence.split(":")[0]] = sentence.rstrip(".")
     picture = _run_picture(book, job)
     table: list[Block] = [
         Grid(head, rows, shares, pad=CLOSE_ROWS, after=5),
-        Words(f"{strong('Check')} {plain('; '.join(last.values()))}."),
+        Words(f"{strong(say('Check'))} {plain('; '.join(_standing(book, job)))}."),
     ]
     if not is_wide(book.paper):
         return (Shown(picture), *table)
@@ -145,14 +163,43 @@ def _run(book: Book, job: Job) -> tuple[Block, ...]:
 
 def _short_name(row: Row) -> str:
     # the joints of a single stand beside it
-    return "Single" if row.name.startswith("Single ") else row.name
+    return say("Single") if row.kind is Kind.SINGLE else row.name
 
 
-def _tersely(row: Row) -> str:
+def _tersely(book: Book, row: Row) -> str:
     """A row without what goes without saying: a brace closes where it began."""
-    joints, *more = row.words.split(", ")
-    said = [word.split(" with ")[0] for word in more if not word.startswith("closed at")]
-    return ", ".join([joints.replace(" – ", " "), *said])
+    if row.kind is Kind.SINGLE:
+        return " ".join(row.joints)
+    if row.brace is None:
+        return row.words
+    brace = _brace(book, row.brace)
+    ways = "; ".join(" ".join(chain.joints) for chain in brace.chains)
+    if not brace.shared:
+        return ways
+    return say("{joints}, shares {links}", joints=ways, links=listed(brace.shared))
+
+
+def _brace(book: Book, number: int) -> Brace:
+    return next(brace for brace in book.framework.braces if brace.number == number)
+
+
+COUNTED = {
+    Kind.BRACE: mark("Braces standing: {standing} of {total}"),
+    Kind.SINGLE: mark("Singles in place: {standing} of {total}"),
+    Kind.JOIN: mark("Joints brought together: {standing} of {total}"),
+    Kind.LOCK: mark("Locks so far: {standing} of {total}"),
+}
+
+
+def _standing(book: Book, job: Job) -> list[str]:
+    """What can be counted on the piece when a job is done, for each kind of work in it."""
+    last = job.steps[-1].number
+    words = []
+    for kind in dict.fromkeys(step.kind for step in job.steps if step.kind in COUNTED):
+        done = [s.number for s in book.steps for op in s.operations if op.kind is kind]
+        standing = sum(number <= last for number in done)
+        words.append(say(COUNTED[kind], standing=standing, total=len(done)))
+    return words
 
 
 def _brought(steps: Sequence[Step]) -> tuple[frozenset[str], frozenset[str]]:
@@ -178,21 +225,34 @@ def _run_picture(book: Book, job: Job) -> Picture:
     wide = (measure - COLUMN_GAP) * (1 - TABLE_SHARE) if is_wide(book.paper) else measure
     facts = book.facts
     tall = min(RUN_PICTURE, max(120.0, wide * facts.height_m / max(facts.width_m, 0.1)))
-    rows = "; ".join(f"{row.name}: {row.words}; locks {' '.join(row.locks)}" for row in job.rows)
+    rows = "; ".join(_row_words(row) for row in job.rows)
     return step_picture(
         scene,
         CAMERAS["front"],
         wide,
         tall,
         labels=_corners(book, job),
-        alt=f"Job {job.number} on the whole piece, from the front. {rows}.",
+        alt=say(
+            "Job {number} on the whole piece, from the front. {rows}.",
+            number=job.number,
+            rows=rows,
+        ),
+    )
+
+
+def _row_words(row: Row) -> str:
+    return say(
+        "{name}: {how}; locks {joints}",
+        name=row.name,
+        how=row.words,
+        joints=" ".join(row.locks),
     )
 
 
 def _corners(book: Book, job: Job) -> tuple[str, ...]:
     """Joints that tell where a run is: the front ones at its first and last brace."""
-    joints = [row.words for row in job.rows if row.name.startswith("Brace")]
-    ends = [words.split(",")[0].split(" – ") for words in (joints[0], joints[-1])] if joints else []
+    numbers = [row.brace for row in job.rows if row.brace is not None]
+    ends = [_brace(book, number).chains[0].joints for number in (*numbers[:1], *numbers[-1:])]
     letters = [long.letter for long in book.framework.chains if "back" not in long.place]
     named = [j for end in ends for j in end if j in book.shape.at and j[0] in letters]
     return tuple(dict.fromkeys(named))

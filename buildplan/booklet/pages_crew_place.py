@@ -25,16 +25,24 @@ from buildplan.booklet.packing import Bag
 from buildplan.booklet.placing import poses
 from buildplan.booklet.press import plain, strong
 from buildplan.design.measures import size_words
+from buildplan.language.speaking import mark, say, whole
 
 # Speeds that ballast is told for; outdoors the ends of Beaufort 2 and 3 (mean speeds: gusts run
 # above them).
 WINDS = (
-    ("Indoors, a draught from a door", DRAUGHT_M_PER_S),
-    ("Outdoors, wind felt on the face", 3.3),
-    ("Outdoors, leaves and twigs in movement", 5.4),
+    (mark("Indoors, a draught from a door"), DRAUGHT_M_PER_S),
+    (mark("Outdoors, wind felt on the face"), 3.3),
+    (mark("Outdoors, leaves and twigs in movement"), 5.4),
+)
+OPENINGS = (
+    mark("Vehicle: opening"),
+    mark("Vehicle: inside"),
+    mark("Outer door"),
+    mark("Lift: door"),
+    mark("Lift: inside"),
+    mark("Inner door, corridor"),
 )
 # Charles: volume goes with absolute temperature; 308.15 K / 293.15 K = 1.051.
-WARMTH = "Air grows by about 5 in 100 from 20 to 35 degrees C (68 to 95 F)."
 CLOSE_ROWS, CLOSEST_ROWS = 2.5, 1.2
 
 
@@ -51,18 +59,18 @@ def arriving(book: Book, packed: Sequence[Bag]) -> list[Block]:
         )
         for pose in poses(book.framework, book.shape)
     )
-    measured = tuple((name, "", "", "", "") for name in OPENINGS)
+    measured = tuple((say(name), "", "", "", "") for name in OPENINGS)
     bulk = bulk_words(sum(bag.bulk_m3 for bag in packed), units)
     feet = joints_words(book.shape.standing.feet)
     return [
-        heading("Does it fit? Measure on arrival, before a bag is opened"),
+        heading(say("Does it fit? Measure on arrival, before a bag is opened")),
         Grid(
             (
-                "Pose of the finished piece",
-                "Needs width",
-                "Needs height",
-                "Length behind",
-                "Fits where",
+                say("Pose of the finished piece"),
+                say("Needs width"),
+                say("Needs height"),
+                say("Length behind"),
+                say("Fits where"),
             ),
             rows,
             (70, 34, 36, 42, 32),
@@ -71,7 +79,13 @@ def arriving(book: Book, packed: Sequence[Bag]) -> list[Block]:
             after=8,
         ),
         Grid(
-            ("On the way", "Clear width", "Clear height", "Length inside", "Pose"),
+            (
+                say("On the way"),
+                say("Clear width"),
+                say("Clear height"),
+                say("Length inside"),
+                say("Pose"),
+            ),
             measured,
             (70, 34, 36, 42, 32),
             pad=CLOSE_ROWS,
@@ -79,50 +93,78 @@ def arriving(book: Book, packed: Sequence[Bag]) -> list[Block]:
         ),
         Items(
             (
-                f"{strong('In one piece')} when one pose fits every opening on the way, with a "
-                "hand's breadth to spare on each side (estimated sizes: measure your own piece).",
-                f"{strong(f'In {len(packed)} labelled loads')} otherwise: chains, braces and locks "
-                f"in their bags, {bulk} in all, built in the room where it will stand. Once braced "
-                "it does not come apart again.",
-                "Cover hinges, handles and latches; look out for thorns, screws and hot lamps. "
-                "One person walks ahead and opens doors.",
+                say(
+                    "{in_one_piece} when one pose fits every opening on the way, with a hand's "
+                    "breadth to spare on each side (estimated sizes: measure your own piece).",
+                    in_one_piece=strong(say("In one piece")),
+                ),
+                say(
+                    "{in_loads} otherwise: chains, braces and locks in their bags, {bulk} in all, "
+                    "built in the room where it will stand. Once braced it does not come apart "
+                    "again.",
+                    in_loads=strong(say("In {count} labelled loads", count=len(packed))),
+                    bulk=bulk,
+                ),
+                say(
+                    "Cover hinges, handles and latches; look out for thorns, screws and hot "
+                    "lamps. One person walks ahead and opens doors."
+                ),
             )
         ),
         *beside(
             book.paper,
             [
-                heading("Place it and hold it down"),
+                heading(say("Place it and hold it down")),
                 Items(
                     (
-                        "Ask the venue which spot; exits, stairs and sockets stay clear",
-                        f"Stand it on {strong(feet)}, lift together on a count, hold the braced "
-                        "tube and never a single balloon",
-                        f"Ballast low at {strong(feet)}, the same on each foot",
-                        f"It goes over when it leans {strong(f'{facts.tip_angle_deg:.0f} degrees')}"
-                        " in its worst direction (estimate)",
+                        say("Ask the venue which spot; exits, stairs and sockets stay clear"),
+                        say(
+                            "Stand it on {joints}, lift together on a count, hold the braced tube "
+                            "and never a single balloon",
+                            joints=strong(feet),
+                        ),
+                        say("Ballast low at {joints}, the same on each foot", joints=strong(feet)),
+                        say(
+                            "It goes over when it leans {angle} in its worst direction (estimate)",
+                            angle=strong(say("{angle} degrees", angle=round(facts.tip_angle_deg))),
+                        ),
                     ),
                     ticked=True,
                 ),
             ],
             [
-                heading("Sun and wind"),
+                heading(say("Sun and wind")),
                 Items(
                     (
-                        f"{WARMTH} In the sun far more: stand it in shade, or size a little "
-                        "smaller where it will stand",
-                        "Sun dulls latex within hours; cold balloons shrink and grow again indoors",
-                        "Outdoors tie it to something that holds as well, keep people clear, or "
-                        "keep it indoors",
-                        "Wind rising, rain or lightning: take it down at once. Who decides: "
-                        "____________________",
+                        say(
+                            "Air grows by about 5 in 100 from 20 to 35 degrees C (68 to 95 F). In "
+                            "the sun far more: stand it in shade, or size a little smaller where "
+                            "it will stand"
+                        ),
+                        say(
+                            "Sun dulls latex within hours; cold balloons shrink and grow again "
+                            "indoors"
+                        ),
+                        say(
+                            "Outdoors tie it to something that holds as well, keep people clear, "
+                            "or keep it indoors"
+                        ),
+                        say(
+                            "Wind rising, rain or lightning: take it down at once. Who decides: "
+                            "____________________"
+                        ),
                     )
                 ),
             ],
         ),
         Grid(
-            ("Ballast that holds it (estimates, the safe end)", "Gust", "On the foot, in all"),
+            (
+                say("Ballast that holds it (estimates, the safe end)"),
+                say("Gust"),
+                say("On the foot, in all"),
+            ),
             tuple(
-                (name, speed_words(gust, units), mass_words(ballast_kg(book, gust)))
+                (say(name), speed_words(gust, units), mass_words(ballast_kg(book, gust)))
                 for name, gust in WINDS
             ),
             (80, 30, 50),
@@ -131,56 +173,63 @@ def arriving(book: Book, packed: Sequence[Bag]) -> list[Block]:
     ]
 
 
-OPENINGS = (
-    "Vehicle: opening",
-    "Vehicle: inside",
-    "Outer door",
-    "Lift: door",
-    "Lift: inside",
-    "Inner door, corridor",
-)
-
-
 def after(book: Book) -> list[Block]:
     """While it stands; taking down; waste; what was different this time."""
     facts = book.facts
-    spare = ", ".join(f"{p.spare} {balloon_words(book, p.balloon.key)}" for p in facts.purchases)
+    spare = ", ".join(
+        say("{count} {balloons}", count=p.spare, balloons=balloon_words(book, p.balloon.key))
+        for p in facts.purchases
+    )
     return [
-        heading("While it stands"),
+        heading(say("While it stands")),
         Items(
             (
-                f"Spares stay near, with a hand pump and the gauges: {plain(spare)}",
-                "A burst balloon: size a new one to the same gauge, tie it between the same two "
-                "joints, lock on again",
-                "Look it over each morning: locks on, feet down, ballast in place, exits clear",
-                "Pick up every piece of a broken balloon at once",
+                say(
+                    "Spares stay near, with a hand pump and the gauges: {spares}",
+                    spares=plain(spare),
+                ),
+                say(
+                    "A burst balloon: size a new one to the same gauge, tie it between the same "
+                    "two joints, lock on again"
+                ),
+                say(
+                    "Look it over each morning: locks on, feet down, ballast in place, exits clear"
+                ),
+                say("Pick up every piece of a broken balloon at once"),
             ),
             ticked=True,
         ),
-        heading("Take it down"),
+        heading(say("Take it down")),
         Items(
             (
-                "Clear people away; safety glasses on; hold the piece while the upper ties go",
-                "Lay it flat, ballast last; then untie the ballast",
-                "Let air out: snip each neck beside its knot with blunt scissors, never burst near "
-                "people",
-                f"Count into the bags: {strong(str(facts.total))} balloons were in the piece",
-                "Take off tags, ties and tape; keep ballast and gauges for next time",
-                "Sweep; look under furniture. Nothing goes outdoors, nothing down a drain",
-                "Tie the waste bags shut, out of the reach of children and animals; latex goes "
-                "where local rules say",
+                say("Clear people away; safety glasses on; hold the piece while the upper ties go"),
+                say("Lay it flat, ballast last; then untie the ballast"),
+                say(
+                    "Let air out: snip each neck beside its knot with blunt scissors, never burst "
+                    "near people"
+                ),
+                say(
+                    "Count into the bags: {count} balloons were in the piece",
+                    count=strong(whole(facts.total)),
+                ),
+                say("Take off tags, ties and tape; keep ballast and gauges for next time"),
+                say("Sweep; look under furniture. Nothing goes outdoors, nothing down a drain"),
+                say(
+                    "Tie the waste bags shut, out of the reach of children and animals; latex "
+                    "goes where local rules say"
+                ),
             ),
             ticked=True,
         ),
-        heading("This time"),
+        heading(say("This time")),
         Grid(
-            ("", "Planned", "Took"),
+            ("", say("Planned"), say("Took")),
             (
-                ("Beforehand, minutes", "", ""),
-                ("On site, minutes", "", ""),
-                ("Balloons burst", str(sum(p.spare for p in facts.purchases)), ""),
+                (say("Beforehand, minutes"), "", ""),
+                (say("On site, minutes"), "", ""),
+                (say("Balloons burst"), whole(sum(p.spare for p in facts.purchases)), ""),
                 (
-                    "Width x height, measured",
+                    say("Width x height, measured"),
                     f"{size_words(facts.width_m, book.units)} x "
                     f"{size_words(facts.height_m, book.units)}",
                     "",

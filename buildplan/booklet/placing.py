@@ -7,6 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from buildplan.framework.model import Framework
+from buildplan.language.speaking import say
 from buildplan.shape.bodies import bodies_of
 from buildplan.shape.model import FloatArray, Shape
 
@@ -56,13 +57,13 @@ def poses(framework: Framework, shape: Shape) -> tuple[Pose, ...]:
     angle, low, long = least_lean(framework, shape)
     width, height, depth = shape.width_m, shape.height_m, shape.depth_m
     found = [
-        Pose("Upright", "as it stands, edge first", depth, height, width),
-        Pose("On its side", "turned a quarter, edge first", depth, width, height),
+        Pose(say("Upright"), say("as it stands, edge first"), depth, height, width),
+        Pose(say("On its side"), say("turned a quarter, edge first"), depth, width, height),
     ]
     if low < 0.97 * min(width, height):
         lean = min(angle, 180 - angle)
-        how = f"turned {lean:.0f} degrees in its own plane, edge first"
-        found.append(Pose("Tilted", how, depth, low, long))
+        how = say("turned {angle} degrees in its own plane, edge first", angle=round(lean))
+        found.append(Pose(say("Tilted"), how, depth, low, long))
     narrow, wide = sorted((width, height))
-    found.append(Pose("Flat", "lying, carried level", narrow, depth, wide))
+    found.append(Pose(say("Flat"), say("lying, carried level"), narrow, depth, wide))
     return tuple(found)
