@@ -207,10 +207,11 @@ class _Lying:
         offset = at - self.middle[which]
         along = (offset * axis).sum(axis=1)
         across = offset - along[:, None] * axis
+        # directions and axes are of unit length, so that products give the parts across as well
         d_along = self.directions @ axis.T
-        d_across = self.directions[:, None, :] - d_along[..., None] * axis
-        a = (d_along / half) ** 2 + (d_across**2).sum(axis=2) / radius**2
-        b = along * d_along / half**2 + (across * d_across).sum(axis=2) / radius**2
+        d_offset = self.directions @ offset.T
+        a = (d_along / half) ** 2 + (1 - d_along**2) / radius**2
+        b = along * d_along / half**2 + (d_offset - along * d_along) / radius**2
         c = (along / half) ** 2 + (across**2).sum(axis=1) / radius**2 - 1
         root = np.sqrt(np.maximum(b * b - a * c, 0.0))
         hit = (b * b > a * c) & (root - b > 0) & (-root - b < self.hands.forearm * a)
@@ -220,10 +221,11 @@ class _Lying:
         """Spots of floor about `at` on which nothing lies."""
         spots = at[:2] + _GRID
         start, run = self.starts[bodies], self.finishes[bodies] - self.starts[bodies]
-        along = ((spots[:, None] - start) * run).sum(axis=2)
-        share = np.clip(along / np.maximum((run * run).sum(axis=1), 1e-9), 0.0, 1.0)
-        apart = np.linalg.norm(spots[:, None] - start - share[..., None] * run, axis=2)
-        clear = (apart > self.radius[bodies] + self.hands.stance).all(axis=1)
+        x, y = (spots[:, None, axis] - start[:, axis] for axis in (0, 1))
+        share = (x * run[:, 0] + y * run[:, 1]) / np.maximum((run * run).sum(axis=1), 1e-9)
+        np.clip(share, 0.0, 1.0, out=share)
+        apart = (x - share * run[:, 0]) ** 2 + (y - share * run[:, 1]) ** 2
+        clear = (apart > (self.radius[bodies] + self.hands.stance) ** 2).all(axis=1)
         return np.asarray(spots[clear])
 
 
