@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Hashable, Iterable, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
+from math import ceil
 
 from buildplan.framework.counts import BALLOONS_PER_LOCK
 from buildplan.sequence.colour_order import is_long
@@ -155,7 +156,8 @@ def _most_parts(piece: Piece, run: Sequence[_Round]) -> int:
 
 def _parts(piece: Piece, head: Operation) -> int:
     if head.kind is Kind.JOIN:
-        return sum(len(piece.framework.links_at[joint]) for joint in head.joints)
+        # knots that are brought together: each holds two ends, or a free one
+        return sum(ceil(len(piece.framework.links_at[joint]) / 2) for joint in head.joints)
     return len(head.links)
 
 
