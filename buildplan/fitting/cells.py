@@ -16,8 +16,8 @@ import numpy as np
 from buildplan.fitting.outline import ComplexArray
 
 # How far outside the line of outer joints the edge lies, in body radii: at the middle of a
-# balloon, and at a knot, once the dents between balloons are bridged.
-EDGE_AT_BODY, EDGE_AT_KNOT = 0.95, 0.72
+# balloon, at a knot, once the dents between balloons are bridged, and at the knot of a tip.
+EDGE_AT_BODY, EDGE_AT_KNOT, EDGE_AT_PEAK = 0.95, 0.72, 0.5
 # Turns that a rhombus (tip, dip) is tried at, degrees: crowding holds it near a right angle.
 RHOMBUS_TURNS_DEG = (81.0, 90.0, 99.0)
 # One on a mirror axis is what gives so that the course closes, and is tried at more.
@@ -98,7 +98,7 @@ def _lay(number: int, kind: Kind, turn: float, sizes: Sizes, bent_cost: float) -
     else:
         half = abs(finish - start) / 2
         peak = middle + np.sqrt(max(sizes.length_m(kind.outer[0]) ** 2 - half**2, 0.0)) * up
-        crown = peak + 0.5 * radius * up
+        crown = peak + EDGE_AT_PEAK * radius * up
         sides = []
         for one, other in ((start, peak), (peak, finish)):
             across = 1j * (other - one) / abs(other - one)

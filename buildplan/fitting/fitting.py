@@ -10,17 +10,19 @@ from __future__ import annotations
 from collections.abc import Sequence
 from concurrent.futures import ProcessPoolExecutor
 from dataclasses import dataclass, replace
+from functools import partial
 from math import degrees
 
 import numpy as np
 
 from buildplan.design.model import Design
 from buildplan.design.problems import Problem
+from buildplan.fitting.drafting import Task, drafted_score
 from buildplan.fitting.improving import improve
 from buildplan.fitting.measuring import FARTHEST_GOAL, OVERLAP_GOAL, Closeness
 from buildplan.fitting.outline import ComplexArray, Outline, Symmetry, symmetry_of
 from buildplan.fitting.search import search_courses
-from buildplan.fitting.solving import Solved, Task, laid, solve
+from buildplan.fitting.solving import Solved, laid, solve
 from buildplan.fitting.tube_design import gauges_from
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import Framework
@@ -32,7 +34,7 @@ from buildplan.shape.model import FloatArray, Shape
 # Gauges that links are sized to, inches: 8 and 6 of a 12-inch link, 5 of a 6-inch one. Common
 # practice, no source.
 GAUGES_IN = (8.0, 6.0, 5.0)
-COURSES, IMPROVED = 12, 3
+COURSES, SOLVED, IMPROVED = 40, 8, 3
 # changes tried on each of the best courses, and balloons solved in trying more on the best two
 # while they are not close enough
 TRIES_EACH, LINKS_MORE = 8, 5_000
@@ -71,7 +73,8 @@ class Fit:
 
 
 def _symmetries(symmetry: Symmetry, perimeter_links: float) -> list[Symmetry]:
-    """The symmetry itself and those that it contains, with parts long enough for cells."""
+    """The symmetry itself, or the most of it whose parts are long enough for cells, and the next
+    that it contains."""
     found = []
     for fold in range(1, symmetry.fold + 1):
         long_enough = perimeter_links / (2 * fold) >= LEAST_PART_LINKS
@@ -83,7 +86,7 @@ def _symmetries(symmetry: Symmetry, perimeter_links: float) -> list[Symmetry]:
         found.append(Symmetry(symmetry.centre, fold, mirrors))
     # a ring of twelve parts is also one of six, four or three; the lowest are left to others
     kept = [one for one in found if one.fold * 4 >= symmetry.fold]
-    return kept[-2:]
+    return kept[:-3:-1]
 
 
 def fit_with(outline: Outline, gauge_in: float) -> tuple[Solved, ...]:
@@ -95,7 +98,11 @@ def fit_with(outline: Outline, gauge_in: float) -> tuple[Solved, ...]:
     for symmetry in _symmetries(symmetry_of(outline), perimeter):
         task = Task(outline, symmetry, gauges)
         courses = search_courses(outline, symmetry, gauges.sizes, COURSES)
-        solved += [one for course in courses if (one := solve(task, course)) is not None]
+        courses.sort(key=partial(drafted_score, task))
+        likely = (solve(task, course) for course in courses[:SOLVED])
+        solved += [one for one in likely if one is not None]
+        if solved and min(one.score for one in solved) <= CLOSE_ENOUGH:
+            break  # a lower symmetry is only tried where the outline's own does not do
     solved.sort(key=lambda one: one.score)
     best = solved[:IMPROVED]
     if best and best[0].score <= VERY_CLOSE:
@@ -221,7 +228,9 @@ def fit_outline(
 
 
 def _closer(fit: Fit, other: Fit) -> bool:
-    return fit.close.overlap > other.close.overlap
+    return (
+        fit.close.overlap > other.close.overlap and fit.close.farthest_m <= other.close.farthest_m
+    )
 
 
 def recommended(fits: Sequence[Fit]) -> Fit:

@@ -7,6 +7,7 @@ from dataclasses import replace
 import numpy as np
 
 from buildplan.fitting.cells import KINDS, Sizes, laid_cells
+from buildplan.fitting.drafting import drafted_score
 from buildplan.fitting.search import Course
 from buildplan.fitting.solving import Solved, solve
 
@@ -14,7 +15,10 @@ from buildplan.fitting.solving import Solved, solve
 # course of rigid cells, radians
 GIVE_OF_RHOMBUS, GIVE_OF_COURSE = 0.5, 0.08
 SEED = 7
-DRAWN_PER_TRY = 60  # changes drawn at most for each that is tried
+DRAWN_PER_TRY = 60  # changes drawn at most for each that is laid
+LAID_PER_TRY = 6  # changes laid at most for each that is solved
+# how much farther off a course may be as laid than the best solved one and still be solved
+LAID_WORSE = 0.04
 
 
 class _Turns:
@@ -62,20 +66,26 @@ def _changed(course: Course, chance: np.random.Generator) -> Course:
 
 
 def improve(solved: Solved, tries: int) -> Solved:
-    """The best course found near `solved` in so many tries; the same every time."""
+    """The best course found near `solved` in so many tries; the same every time.
+
+    A changed course is laid first, and solved only when that promises a better one.
+    """
     chance = np.random.default_rng(SEED)
     turns = _Turns(solved.task.gauges.sizes)
     best, seen = solved, {solved.course}
-    left, drawn = tries, 0
-    while left and drawn < DRAWN_PER_TRY * tries:
-        drawn += 1
+    solves, layings, draws = tries, LAID_PER_TRY * tries, DRAWN_PER_TRY * tries
+    while solves and layings and draws:
+        draws -= 1
         course = _changed(best.course, chance)
         while chance.random() < 0.5:
             course = _changed(course, chance)
         if course in seen or not course.even or not turns.can_close(course):
             continue
         seen.add(course)
-        left -= 1
+        layings -= 1
+        if drafted_score(best.task, course) > best.score + LAID_WORSE:
+            continue
+        solves -= 1
         tried = solve(best.task, course)
         if tried is not None and tried.score < best.score - 1e-4:
             best = tried

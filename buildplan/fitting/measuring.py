@@ -13,7 +13,7 @@ from dataclasses import dataclass
 
 import numpy as np
 from scipy.spatial import cKDTree
-from shapely import Polygon, unary_union
+from shapely import Polygon, polygons, unary_union
 from shapely.affinity import affine_transform
 
 from buildplan.fitting.outline import ComplexArray, FloatArray, evenly
@@ -72,6 +72,7 @@ def silhouette(framework: Framework, front: ComplexArray, link_m: float) -> Poly
     outer = framework.chains[0].chain
     rows = [number[joint] for joint in outer.joints]
     parts = [Polygon(np.column_stack([front[rows].real, front[rows].imag])).buffer(0)]
+    bodies = []
     wanted = [framework.link[link] for link in outer.links]
     wanted += [framework.link[brace.links[0]] for brace in framework.braces if len(brace.links) > 0]
     for link in wanted:
@@ -80,9 +81,9 @@ def silhouette(framework: Framework, front: ComplexArray, link_m: float) -> Poly
         along = (b - a) / 2
         across = 0.5j * balloon.gauge_m * along / max(abs(along), 1e-9)
         body = (a + b) / 2 + along * _CIRCLE.real + across * _CIRCLE.imag
-        parts.append(Polygon(np.column_stack([body.real, body.imag])))
+        bodies.append(np.column_stack([body.real, body.imag]))
     reach = BRIDGED * link_m
-    whole = unary_union(parts).buffer(reach, 8).buffer(-reach, 8)
+    whole = unary_union([*parts, *polygons(np.array(bodies))]).buffer(reach, 8).buffer(-reach, 8)
     if whole.geom_type != "Polygon":
         whole = max(whole.geoms, key=lambda part: part.area)
     return Polygon(whole.exterior)
@@ -113,16 +114,18 @@ def _pairs(points: ComplexArray) -> FloatArray:
     return np.column_stack([points.real, points.imag])
 
 
-def closeness(shape: Polygon, target: Polygon, link_m: float, turning: bool) -> Closeness:
-    """Lay `shape` on `target` by shifting it, and with `turning` by turning it a little, and
-    measure."""
+def closeness(
+    shape: Polygon, target: Polygon, link_m: float, turning: bool, rounds: int = ROUNDS
+) -> Closeness:
+    """Lay `shape` on `target` by shifting it, and with `turning` by turning it a little, in so many
+    rounds, and measure."""
     edge = evenly(ring_points(shape), EDGE_SAMPLES)
     goal = evenly(ring_points(target), EDGE_SAMPLES)
     tree, normal = cKDTree(_pairs(goal)), _normals(goal)
     aim, here = target.centroid, shape.centroid
     turned, shifted = 1 + 0j, complex(aim.x - here.x, aim.y - here.y)
     edge = edge + shifted
-    for _ in range(ROUNDS):
+    for _ in range(rounds):
         there = tree.query(_pairs(edge))[1]
         back = cKDTree(_pairs(edge)).query(_pairs(goal))[1]
         turn, shift = _step(

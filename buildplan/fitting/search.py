@@ -30,10 +30,11 @@ IntArray = npt.NDArray[np.int_]
 
 PER_LINK = 8  # samples of the outline in the length of a link
 REACH = round(2.8 * PER_LINK)  # how many samples a cell may carry the course along the outline
-PER_BUCKET = 20  # states kept among those that have come equally far
+PER_BUCKET = 60  # states kept among those that have come equally far
 BUCKET = 0.25  # how far apart along the outline states still count as equally far, in links
 POSE_STEP = 0.12  # links and radians: nearer poses count as one
 START_OFFSETS = (-0.45, -0.3, -0.15, 0.0, 0.15, 0.3)
+ASTRAY = 0.8  # how far from the outline the end of a cell's edge may lie, in links
 PLAINNESS = 0.04  # worth of one plainer cell, in links cubed of squared distance along the edge
 CLOSING = 2.5  # the same for a gap of one link where the course should meet itself
 
@@ -175,6 +176,10 @@ class _Ahead:
     x: FloatArray
     y: FloatArray
 
+    def some(self, rows: IntArray, reach: int) -> _Ahead:
+        """The same for some states and less far ahead."""
+        return _Ahead(self.x[rows, :reach], self.y[rows, :reach])
+
     def squared(self, point: complex) -> FloatArray:
         """Squared distances to a point."""
         return np.asarray((self.x - point.real) ** 2 + (self.y - point.imag) ** 2)
@@ -196,44 +201,62 @@ def _ahead(states: _States, track: _Track) -> _Ahead:
 
 
 def _laid_on(states: _States, ahead: _Ahead, cell: Laid, number: int) -> _States:
-    """Every state with `cell` laid next."""
-    steps = np.arange(REACH)[None]
+    """Every state with `cell` laid next, but for those that it would lead off the outline."""
     last = ahead.squared(complex(cell.edge[-1]))
     # the edge may end near a later fold of the outline: nearer ones win
-    come = (last + 0.01 * steps / PER_LINK).argmin(axis=1)
-    away = ahead.squared_to_line(cell.edge[0], cell.edge[1])
-    for a, b in zip(cell.edge[1:-1], cell.edge[2:], strict=True):
-        np.minimum(away, ahead.squared_to_line(a, b), out=away)
-    away[(steps > come[:, None]) | (steps == 0)] = 0.0
+    come = (last + 0.01 * np.arange(REACH) / PER_LINK).argmin(axis=1)
     ends = np.take_along_axis(last, come[:, None], axis=1)[:, 0]
-    crowns = ahead.squared(cell.crown).min(axis=1)
+    on = np.flatnonzero(ends <= ASTRAY**2)
+    come, ends = come[on], ends[on]
+    near = ahead.some(on, 1 + int(come.max(initial=0)))
+    away = near.squared_to_line(cell.edge[0], cell.edge[1])
+    for a, b in zip(cell.edge[1:-1], cell.edge[2:], strict=True):
+        np.minimum(away, near.squared_to_line(a, b), out=away)
+    away[:, 0] = 0.0
+    away[np.arange(away.shape[1])[None] > come[:, None]] = 0.0
+    crowns = ahead.some(on, REACH).squared(cell.crown).min(axis=1)
     cost = away.sum(axis=1) / PER_LINK + 0.15 * ends + 0.25 * crowns + PLAINNESS * cell.cost
     return _States(
-        place=states.place + cell.move * np.exp(1j * states.heading),
-        heading=states.heading - cell.turn,
-        passed=states.passed + come,
-        cost=states.cost + cost,
-        parent=np.arange(len(states.cost)),
-        cell=np.full(len(states.cost), number),
+        place=states.place[on] + cell.move * np.exp(1j * states.heading[on]),
+        heading=states.heading[on] - cell.turn,
+        passed=states.passed[on] + come,
+        cost=states.cost[on] + cost,
+        parent=on,
+        cell=np.full(len(on), number),
     )
 
 
-def _thinned(states: _States, limit: int) -> _States:
-    """The best of the states that have come equally far, and no two in the same pose."""
-    order = np.lexsort((np.arange(len(states.cost)), states.cost))
-    states = states.some(order[:30_000])
-    bucket = (states.passed / (BUCKET * PER_LINK)).astype(np.int64)
-    key = bucket
-    for column in (states.place.real, states.place.imag, states.heading):
-        # poses as whole numbers below 4096, so that one number holds the whole state
-        key = key * 4096 + (np.round(column / POSE_STEP).astype(np.int64) & 4095)
-    _, first = np.unique(key, return_index=True)
-    first.sort()
-    states, bucket = states.some(first), bucket[first]
-    order = np.lexsort((states.cost, bucket))
-    _, begins, sizes = np.unique(bucket[order], return_index=True, return_counts=True)
-    rank = np.arange(len(order)) - np.repeat(begins, sizes)
-    return states.some(order[rank < limit])
+class _Best:
+    """The costs of the best courses so far that have come equally far, whatever their number of
+    cells: those that are not among the best there go no further."""
+
+    def __init__(self, samples: int) -> None:
+        self.cost = np.full((_bucket(np.array(samples)) + 1, PER_BUCKET), np.inf)
+
+    def of(self, states: _States) -> _States:
+        """The states that are among the best, no two in the same pose."""
+        order = np.lexsort((np.arange(len(states.cost)), states.cost))
+        order = order[states.cost[order] <= self.cost[_bucket(states.passed[order]), -1]]
+        states = states.some(order)
+        key = bucket = _bucket(states.passed)
+        for column in (states.place.real, states.place.imag, states.heading):
+            # poses as whole numbers below 4096, so that one number holds the whole state
+            key = key * 4096 + (np.round(column / POSE_STEP).astype(np.int64) & 4095)
+        _, first = np.unique(key, return_index=True)
+        states, bucket = states.some(first), bucket[first]
+        order = np.lexsort((states.cost, bucket))
+        _, begins, sizes = np.unique(bucket[order], return_index=True, return_counts=True)
+        rank = np.arange(len(order)) - np.repeat(begins, sizes)
+        order, rank = order[rank < PER_BUCKET], rank[rank < PER_BUCKET]
+        states, bucket = states.some(order), bucket[order]
+        new = np.full_like(self.cost, np.inf)
+        new[bucket, rank] = states.cost
+        self.cost = np.sort(np.hstack([self.cost, new]), axis=1)[:, :PER_BUCKET]
+        return states.some(np.flatnonzero(states.cost <= self.cost[bucket, -1]))
+
+
+def _bucket(passed: IntArray) -> IntArray:
+    return np.asarray((passed / (BUCKET * PER_LINK)).astype(np.int64))
 
 
 def _closings(
@@ -307,6 +330,7 @@ def search_courses(outline: Outline, symmetry: Symmetry, sizes: Sizes, count: in
     starts = _starts(track, on_axis, unit, mirrored)
     states, origin = starts, np.arange(len(starts.cost))
     history: list[_States] = [starts]
+    best_so_far = _Best(len(track.samples))
     margin = round(2.5 * PER_LINK)
     best: dict[Course, float] = {}
     steps = int(track.length / PER_LINK * 1.8) + 6
@@ -339,7 +363,9 @@ def search_courses(outline: Outline, symmetry: Symmetry, sizes: Sizes, count: in
         new = new.some(np.flatnonzero(going))
         if not len(new.cost):
             break
-        new = _thinned(new, PER_BUCKET)
+        new = best_so_far.of(new)
+        if not len(new.cost):
+            break
         origin = origin[new.parent]
         states = new
         history.append(states)

@@ -7,10 +7,11 @@ from dataclasses import dataclass
 import numpy as np
 
 from buildplan.design.model import Design
+from buildplan.fitting.drafting import Task
 from buildplan.fitting.measuring import Closeness, closeness, silhouette
-from buildplan.fitting.outline import ComplexArray, Outline, Symmetry
+from buildplan.fitting.outline import ComplexArray, FloatArray
 from buildplan.fitting.search import Course, start_direction
-from buildplan.fitting.tube_design import Gauges, design_of
+from buildplan.fitting.tube_design import design_of
 from buildplan.framework.build import build_framework
 from buildplan.framework.model import Framework
 from buildplan.shape.bodies import bodies_of
@@ -18,15 +19,6 @@ from buildplan.shape.finding import Settings, at_rest
 
 ONE_START = Settings(starts=1, tolerance_n=1e-4)
 STRAIN_ALLOWED = 0.025  # a little less than find_shape allows
-
-
-@dataclass(frozen=True)
-class Task:
-    """What is to be fitted, with links of which sizes."""
-
-    outline: Outline
-    symmetry: Symmetry
-    gauges: Gauges
 
 
 @dataclass(frozen=True)
@@ -79,13 +71,17 @@ def laid(
 
 
 def solve(task: Task, course: Course) -> Solved | None:
-    """The course at rest, from the plan alone; None when it has lost its shape altogether."""
+    """The course at rest, from its plan alone; None when it has lost its shape altogether."""
     design = design_of(course, task.gauges, task.outline.name)
     framework = build_framework(design)
     bodies = bodies_of(framework)
     best = at_rest(framework, bodies, ONE_START)[0]
-    found = laid(task, course, framework, best.positions_m[:, 0] + 1j * best.positions_m[:, 1])
+    found = laid(task, course, framework, _front(best.positions_m))
     if found is None:
         return None
     strain = float(np.abs(bodies.strain(best.positions_m)).max())
     return Solved(task, course, design, framework, found[0], strain, found[1])
+
+
+def _front(positions_m: FloatArray) -> ComplexArray:
+    return np.asarray(positions_m[:, 0] + 1j * positions_m[:, 1])
