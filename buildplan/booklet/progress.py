@@ -11,7 +11,7 @@ from scipy.spatial import cKDTree
 from buildplan.booklet.book import Book
 from buildplan.drawing.bodies import Bodies, Scene, every_body, link_length_m
 from buildplan.drawing.closeup import REACH
-from buildplan.sequence.model import Step, Turn
+from buildplan.sequence.model import Kind, Step, Turn
 
 
 @dataclass(frozen=True)
@@ -40,6 +40,11 @@ class Progress:
                 if operation.adds:
                     self._links.update(dict.fromkeys(operation.links, moment))
                     self._locks.update(dict.fromkeys(operation.locks, moment))
+                if operation.kind is Kind.LAY:
+                    # the chains of a part lie somewhere else until then
+                    part = book.framework.built_with(operation.joints[0])
+                    for long in part.chains if book.framework.parts else ():
+                        self._links.update(dict.fromkeys(long.chain.links, moment))
         self._empty = Scene(
             book.framework,
             book.shape,

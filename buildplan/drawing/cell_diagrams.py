@@ -56,7 +56,7 @@ class _Bar:
 
 def newest_brace(framework: Framework, cell: Cell) -> Brace:
     """The brace of a cell that is tied last: of a ring's last cell it is the first."""
-    return framework.braces[max(cell.first, cell.second) - 1]
+    return framework.brace[max(cell.first, cell.second)]
 
 
 def cell_diagram(framework: Framework, cell_number: int, width: float, height: float) -> Picture:
@@ -66,7 +66,9 @@ def cell_diagram(framework: Framework, cell_number: int, width: float, height: f
     skipped joints are open. The ends of the neighbouring balloons are pale. Designed for
     220 x 170 points or more; type is 8 pt.
     """
-    return _CellDrawing(framework, framework.cells[cell_number - 1], width, height).picture()
+    cell = next(cell for cell in framework.cells if cell.number == cell_number)
+    tube = framework.built_with(framework.brace[cell.first].section[0])
+    return _CellDrawing(tube, cell, width, height).picture()
 
 
 @dataclass(frozen=True)
@@ -79,13 +81,13 @@ class _CellDrawing:
     def _plan(self) -> tuple[dict[str, tuple[Point, float]], list[tuple[Point, Point, float]]]:
         """Plan and depth of each joint of the cell, and of each neighbouring link's stub."""
         framework, cell = self.framework, self.cell
-        count, at = len(framework.cells), cell.number - 1
+        count, at = len(framework.cells), framework.cells.index(cell)
         before = [framework.cells[at - 1]] if framework.closed or at > 0 else []
         after = [framework.cells[(at + 1) % count]] if framework.closed or at + 1 < count else []
         run = [*before, cell, *after]
         corners = run_plan(run, len(before))
         start = (before[0].outer, before[0].inner) if before else (0, 0)
-        section = framework.braces[cell.first - 1].section
+        section = framework.brace[cell.first].section
         joints: dict[str, tuple[Point, float]] = {}
         stubs = []
         for place, long in enumerate(framework.chains):
@@ -199,7 +201,7 @@ class _CellDrawing:
                     marks += _leader(box, between(bar.start, bar.finish, 0.5))
                 marks.append(Label(_baseline(spot), bar.word, TYPE, INK, halo=PAPER))
         for number, side in ((self.cell.first, -1), (self.cell.second, 1)):
-            brace = self.framework.braces[number - 1]
+            brace = self.framework.brace[number]
             of_it = {*brace.links, *brace.shared}
             all_of_it = [bar for bar in bars if bar.link.id in of_it]
             own = [bar for bar in all_of_it if not bar.word] or all_of_it
@@ -226,7 +228,7 @@ class _CellDrawing:
         parts = [f"Cell {cell.number}, {cell.name.replace('_', ' ')}, between brace {cell.first}"]
         parts[0] += f" and brace {cell.second}."
         for number in (cell.first, cell.second):
-            brace = self.framework.braces[number - 1]
+            brace = self.framework.brace[number]
             parts.append(f"Brace {number} holds {', '.join(brace.section)}.")
         parts.append(f"New in brace {newest.number}: {_list(newest.links)}.")
         if newest.shared:

@@ -8,7 +8,7 @@ stacked on sheets; a strip begins with the section that the strip before it ends
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.graph_map import graph_map
@@ -42,9 +42,17 @@ def joint_map(framework: Framework, width: float, height: float) -> tuple[Pictur
 
     Every joint, link, brace number and lock is drawn in full once; whatever is repeated (the
     first row at the foot, a strip's first section, the first section after the last of a
-    closed tube) is pale. A piece that is listed joint by joint gets a diagram of joints and
-    lines instead. Type is 8 pt or larger; made for a width of 400 points or more.
+    closed tube) is pale. An assembly has the maps of its parts, one after another. A piece that
+    is listed joint by joint gets a diagram of joints and lines instead. Type is 8 pt or larger;
+    made for a width of 400 points or more.
     """
+    if framework.parts:
+        sheets = ((part, joint_map(part.framework, width, height)) for part in framework.parts)
+        return tuple(
+            replace(sheet, alt=f"Part {part.name}. {sheet.alt}")
+            for part, pictures in sheets
+            for sheet in pictures
+        )
     if not framework.cells:
         return graph_map(framework, width, height)
     key_height, key = legend(_legend_items(framework), width)

@@ -27,7 +27,7 @@ def section_diagram(framework: Framework, brace_number: int, size: float = 190.0
     a thin arrow beside them from the start to the closing knot; a balloon that an earlier
     brace brought is pale and marked "shared". Designed for 170 points or more.
     """
-    brace = framework.braces[brace_number - 1]
+    brace = framework.brace[brace_number]
     unit = CORNERS[len(brace.section)]
     wide = max(x for x, _ in unit) or 0.0
     scale = size - 2 * EDGE

@@ -9,16 +9,20 @@ Two rules of the work decide the order along the piece:
   joint beside its lock.
 
 A skipped joint's single follows once the braces on both sides of it are locked.
+
+The parts of an assembly are built one after another, each from the laying of its chains to its
+last lock; then they are tied to one another.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Generator, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
-from buildplan.framework.model import Brace, Framework
+from buildplan.framework.model import Brace, Framework, Tie
 from buildplan.sequence.chains import closing_knot, prepared, short_chains, takes_tying
 from buildplan.sequence.model import Kind, Knot, Operation, Stage
+from buildplan.sequence.preparation import laying
 
 
 @dataclass(frozen=True)
@@ -31,10 +35,41 @@ class Joins:
 
 
 def assembling(framework: Framework, joins: Joins, lifters: int) -> Iterator[Operation]:
-    """Heads (a brace, a single, a join), each followed by its locks, a brace by its settling
-    first; each head needs all that was made after the head before it."""
-    before: tuple[str, ...] = ("laid",)
-    for head, locked in _heads(framework, joins, lifters):
+    """The laying of the chains; then heads (a brace, a single, a join), each followed by its
+    locks, a brace by its settling first; each head needs all that was made after the head before
+    it."""
+    if not framework.parts:
+        laid = laying(framework)
+        yield laid
+        yield from _worked(framework, _heads(framework, joins, lifters), laid.makes)
+        return
+    done: tuple[str, ...] = ()
+    for part in framework.parts:
+        own = part.framework
+        laid = laying(own, part.name, done)
+        yield laid
+        heads = _heads(own, _joins_of(own, joins), lifters, part.name)
+        done = yield from _worked(own, heads, laid.makes)
+    yield from _worked(framework, _tying(framework, lifters), done)
+
+
+def _joins_of(part: Framework, joins: Joins) -> Joins:
+    own = set(part.joints)
+    front, back = (
+        tuple(joint for joint in joints if joint in own)
+        for joints in (joins.front_up, joins.back_up)
+    )
+    return Joins(front, back)
+
+
+_Head = tuple[Operation, tuple[str, ...]]  # and the joints to be locked after it
+
+
+def _worked(
+    framework: Framework, heads: Iterable[_Head], before: tuple[str, ...]
+) -> Generator[Operation, None, tuple[str, ...]]:
+    """Heads with what follows each; returns what the last of it makes."""
+    for head, locked in heads:
         yield replace(head, needs=tuple(dict.fromkeys((*before, *head.needs))))
         last = head
         if head.kind is Kind.BRACE:
@@ -43,11 +78,36 @@ def assembling(framework: Framework, joins: Joins, lifters: int) -> Iterator[Ope
         locks = [_lock(joint, last) for joint in locked if joint in framework.lock_at]
         yield from locks
         before = tuple(lock.id for lock in locks) or last.makes
+    return before
 
 
-def _heads(
-    framework: Framework, joins: Joins, lifters: int
-) -> Iterator[tuple[Operation, tuple[str, ...]]]:
+def _tying(framework: Framework, lifters: int) -> Iterator[_Head]:
+    """Balloons between parts, then joints of parts brought together; ties of the same parts one
+    after another."""
+    within = {link for part in framework.parts for link in part.framework.link}
+    for link_id in framework.singles:
+        if link_id not in within:
+            yield _single(framework, link_id)[0], ()
+    place = {part.name: i for i, part in enumerate(framework.parts)}
+
+    def parts(tie: Tie) -> list[int]:
+        found = (framework.part_at(joint) for joint in tie.joints)
+        return sorted((place[part.name] for part in found if part is not None), reverse=True)
+
+    for tie in sorted(framework.ties, key=parts):
+        tied = Operation(
+            id=f"tie {tie.name}",
+            kind=Kind.JOIN,
+            stage=Stage.BRACE,
+            needs=(),
+            makes=(f"tie {tie.name}",),
+            joints=tie.joints,
+            people=lifters,
+        )
+        yield tied, (tie.name,)
+
+
+def _heads(framework: Framework, joins: Joins, lifters: int, part: str = "") -> Iterator[_Head]:
     """Braces along the piece, singles once their cell stands, then joins; and the joints to
     be locked after each."""
     locked_after: dict[int, list[str]] = {}
@@ -65,7 +125,7 @@ def _heads(
     for joint in joins.front_up:
         yield _join(framework, joint, free_ends.get(joint, ()), front), (joint,)
     if joins.back_up:
-        yield _turning_over(lifters), ()
+        yield _turning_over(lifters, part), ()
     for joint in joins.back_up:
         yield _join(framework, joint, free_ends.get(joint, ()), back), (joint,)
 
@@ -152,7 +212,7 @@ def _brace(framework: Framework, brace: Brace) -> Operation:
     )
 
 
-def _single(framework: Framework, link_id: str) -> tuple[Operation, tuple[str, ...]]:
+def _single(framework: Framework, link_id: str) -> _Head:
     link = framework.link[link_id]
     ends = (link.start, link.finish)
     tied = Operation(
@@ -202,13 +262,14 @@ def _free_ends(framework: Framework) -> Mapping[str, list[str]]:
     return ends
 
 
-def _turning_over(lifters: int) -> Operation:
+def _turning_over(lifters: int, part: str) -> Operation:
+    of = f" {part}" if part else ""
     return Operation(
-        id="turn over",
+        id=f"turn over{of}",
         kind=Kind.TURN_OVER,
         stage=Stage.BRACE,
         needs=(),
-        makes=("turned over",),
+        makes=(f"turned over{of}",),
         people=lifters,
     )
 

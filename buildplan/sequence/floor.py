@@ -170,16 +170,33 @@ class Floor:
         self.tagged.update(operation["joints"])
 
     def _lay(self, operation: Json) -> None:
-        _refuse_unless(not self.standing, "the chains are laid already")
-        for end, joint in self.joint_of.items():
-            if end[0] in self.roles:
-                self.standing.add(joint)
+        """Lay the chains that come to the joints named, with their front up."""
+        ends = {end for joint in operation["joints"] for end in self.ends_at.get(joint, ())}
+        links = self._chained_to({link for link, _ in ends if link in self.roles})
+        laid = {self.joint_of[end] for link in links for end in _ends(link)} - self.standing
+        _refuse_unless(bool(laid) or not self.standing, "the chains are laid already")
+        self.standing |= laid
         for joint in operation["joints"]:
             _refuse_unless(joint in self.standing, f"there is no joint {joint} to lay")
             _refuse_unless(joint in self.tagged, f"nobody can find {joint}: it has no tag")
-        for joint in self.standing:
+        for joint in laid:
             if len(self._things_at(joint)) > 1:
                 self.apart.add(joint)
+        self.up = "front"
+
+    def _chained_to(self, links: set[str]) -> set[str]:
+        """`links`, and all that hangs on them by knots."""
+        members: dict[int, list[str]] = {}
+        for (link, _), knot in self.knot_of.items():
+            members.setdefault(knot, []).append(link)
+        found, waiting = set(links), list(links)
+        while waiting:
+            for end in _ends(waiting.pop()):
+                for other in members.get(self.knot_of.get(end, 0), ()):
+                    if other not in found:
+                        found.add(other)
+                        waiting.append(other)
+        return found
 
     def _brace(self, operation: Json) -> None:
         links, joints = operation["links"], operation["joints"]
@@ -228,6 +245,9 @@ class Floor:
 
     def _join(self, operation: Json) -> None:
         _refuse_unless(not self.gathered, f"{_list(self.gathered)} must be held first")
+        if len(operation["joints"]) > 1:
+            self._tie_together(operation["joints"])
+            return
         for joint in operation["joints"]:
             _refuse_unless(joint in self.apart, f"no knots wait to be joined at {joint}")
             free = {end for end in self.ends_at[joint] if end not in self.knot_of}
@@ -236,6 +256,22 @@ class Floor:
             for knot in operation["knots"]:
                 self._tie_to_piece(knot)
             self.apart.remove(joint)
+
+    def _tie_together(self, joints: Sequence[str]) -> None:
+        """Make one joint of joints of different parts; it is called by all their names."""
+        name = "+".join(joints)
+        for joint in joints:
+            _refuse_unless(joint in self.standing, f"there is no joint {joint} to tie")
+            _refuse_unless(
+                joint not in self.apart | self.loose, f"the knots at {joint} are still apart"
+            )
+        for joint in joints:
+            self.standing.remove(joint)
+            for end in self.ends_at.pop(joint):
+                self.joint_of[end] = name
+                self.ends_at.setdefault(name, set()).add(end)
+        self.standing.add(name)
+        self.gathered.add(name)
 
     def _turn_over(self, operation: Json) -> None:
         _refuse_unless(bool(self.standing), "nothing is laid that could be turned over")

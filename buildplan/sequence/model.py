@@ -27,7 +27,7 @@ class Kind(StrEnum):
     `TIE_OFF` closes the neck of a link balloon that has no partner with a knot of its own;
     `TAG` marks joints with their labels; `SETTLE` brings the knots of a brace to lie on those
     of the chains; `JOIN` brings together the knots of chains that meet at a joint where no
-    brace does.
+    brace does, or joints of different parts that are tied to one another.
     """
 
     SIZE = "size"

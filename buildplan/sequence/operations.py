@@ -7,7 +7,7 @@ from collections.abc import Iterator, Sequence
 from buildplan.framework.model import Framework
 from buildplan.sequence.assembly import Joins, assembling, meeting_joints
 from buildplan.sequence.model import Kind, Operation, Stage
-from buildplan.sequence.preparation import chaining, closing, laying, preparing, tagging
+from buildplan.sequence.preparation import chaining, closing, preparing, tagging
 
 # Nobody turns a piece over or stands it up alone (common practice, no source).
 FEWEST_LIFTERS = 2
@@ -26,7 +26,6 @@ def operations(
         *chaining(framework),
         *closing(framework),
         *tagging(framework),
-        laying(framework),
         *assembling(framework, joins or Joins(meeting_joints(framework)), lifters),
     ]
     return (*made, *_finishing(made, lifters))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from buildplan.framework.model import End, Framework, LongChain
 from buildplan.sequence.chains import (
@@ -144,12 +144,14 @@ def tagging(framework: Framework) -> Iterator[Operation]:
         )
 
 
-def laying(framework: Framework) -> Operation:
+def laying(framework: Framework, part: str = "", after: Sequence[str] = ()) -> Operation:
+    """The laying of a piece's chains, or of those of a part that is built `after` another."""
+    of = f" {part}" if part else ""
     return Operation(
-        id="lay",
+        id=f"lay{of}",
         kind=Kind.LAY,
         stage=Stage.CLOSE_RINGS,
-        needs=tuple(f"tags {long.letter}" for long in framework.chains),
-        makes=("laid",),
+        needs=(*(f"tags {long.letter}" for long in framework.chains), *after),
+        makes=(f"laid{of}",),
         joints=tuple(long.chain.joints[0] for long in framework.chains),
     )

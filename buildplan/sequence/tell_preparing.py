@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from buildplan.design.measures import length_words
-from buildplan.framework.model import LongChain
+from buildplan.framework.model import Framework, LongChain
 from buildplan.language.grammar import count_word
 from buildplan.sequence.colour_order import colour_runs, is_long, sections
 from buildplan.sequence.model import Operation
 from buildplan.sequence.plan import Plan
 from buildplan.sequence.words import preparing as words
-from buildplan.sequence.words import rows
+from buildplan.sequence.words import rows, tying
 from buildplan.sequence.words.grammar import Wording, colours, noun
 
 Row = tuple[str, str]
@@ -132,9 +132,13 @@ def chain_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     names = plan.names_of(operation.links)
     if not is_long(names):
         return name, rows.chain(name, len(names), colours(*colour_runs(names)), way)
+    first = long_of(plan, plan.group(number).operations[0])
+    if long is not first:
+        # chains of a long order are told together only where they are alike
+        return name, rows.chain(name, len(names), rows.as_chain(first.letter), way)
     told = [rows.chain(name, len(names), rows.BY_SECTIONS, way)]
-    for first, last, part in sections(names):
-        told.append(rows.section(name, first, last, colours(*colour_runs(part))))
+    for begin, end, part in sections(names):
+        told.append(rows.section(name, begin, end, colours(*colour_runs(part))))
     return name, "\n".join(told)
 
 
@@ -168,7 +172,8 @@ def tag(plan: Plan, number: int) -> Wording:
     if not all(plan.piece.counts_along(long) for long in chains):
         return words.tag_named()
     lasts = [long.chain.joints[-1] for long in chains]
-    return words.tag_counted(plan.framework.closed, lasts)
+    both = len({long.chain.closed for long in chains}) > 1
+    return words.tag_counted(plan.framework.closed, lasts, both)
 
 
 def tag_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
@@ -178,9 +183,18 @@ def tag_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
 
 
 def lay(plan: Plan, number: int) -> Wording:
-    """Laying the long chains, those at the back first."""
-    chains = plan.framework.chains
-    if not plan.framework.braces:
+    """Laying the long chains, those at the back first; of an assembly, those of one part."""
+    joint = plan.group(number).operations[0].joints[0]
+    part = plan.framework.part_at(joint)
+    said = _lay(plan.framework.built_with(joint))
+    if part is None:
+        return said
+    return tying.of_part(said, part.name, part is plan.framework.parts[0])
+
+
+def _lay(framework: Framework) -> Wording:
+    chains = framework.chains
+    if not framework.braces:
         return words.lay_apart([long.letter for long in chains])
     behind = {long.place: long.letter for long in chains}
     placed = sorted(chains, key=lambda long: (_layer(long), "inner" in long.place))
@@ -194,7 +208,7 @@ def lay(plan: Plan, number: int) -> Wording:
     ]
     firsts = [long.chain.joints[0] for long in chains]
     layers = any(_layer(long) == 0 for long in chains)
-    return words.lay_beside(order, firsts, plan.framework.closed, layers)
+    return words.lay_beside(order, firsts, framework.closed, layers)
 
 
 def _layer(long: LongChain) -> int:
@@ -204,6 +218,6 @@ def _layer(long: LongChain) -> int:
 
 def lay_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     """`Joints 1: A1, B1, C1, D1`, where they are brought together."""
-    if not plan.framework.braces:
+    if not plan.framework.built_with(turn[0].joints[0]).braces:
         return UNNAMED, ""
     return UNNAMED, rows.at_joints("Together", turn[0].joints)

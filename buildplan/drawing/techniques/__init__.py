@@ -15,6 +15,7 @@ from buildplan.drawing.techniques.joints import (
     brace_chain,
     join_chains,
     settle_joint,
+    tie_parts,
     tie_single,
     twist_lock,
     wrap_brace,
@@ -56,12 +57,17 @@ def moves(framework: Framework, step: Step) -> tuple[Picture, ...]:
     if step.kind is Kind.TIE_OFF:
         return (tie_off(framework, first.links[0]),)
     if step.kind is Kind.CHAIN and not first.adds:
-        return (brace_chain(framework, (len(first.links),)),)
+        balloon = framework.link[first.links[0]].balloon
+        return (brace_chain(framework, (len(first.links),), balloon),)
     if step.kind is Kind.CHAIN:
         return (chain_pairs(framework, first.links),)
     if step.kind is Kind.BRACE and first.links:
         number = next(b.number for b in framework.braces if first.links[0] in b.links)
         return (wrap_brace(framework, number), settle_joint(framework))
+    if step.kind is Kind.LAY:
+        return technique_pictures(framework.built_with(first.joints[0]), step.kind)
+    if step.kind is Kind.JOIN and len(first.joints) > 1:
+        return (tie_parts(framework, first.joints),)
     return technique_pictures(framework, step.kind)
 
 

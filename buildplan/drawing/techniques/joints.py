@@ -37,12 +37,14 @@ SHORT_CHAINS = {
 }
 
 
-def brace_chain(framework: Framework, sizes: Sequence[int] = ()) -> Picture:
+def brace_chain(
+    framework: Framework, sizes: Sequence[int] = (), balloon: str | None = None
+) -> Picture:
     """The short chains that braces are made of, of the given lengths, or of all (at most two)
-    that the piece has."""
+    that the piece has; of the balloon of that key, or of the braces' own."""
     found = {len(chain.links) for brace in framework.braces for chain in brace.chains}
     wanted = sizes or sorted(found, reverse=True)[:2]
-    colour = palette(framework).brace
+    colour = framework.balloons[balloon].colour if balloon else palette(framework).brace
     marks: list[Mark] = []
     for row, size in enumerate(wanted):
         y = (96.0, 34.0)[row] if len(wanted) > 1 else 24.0
@@ -76,7 +78,7 @@ def wrap_brace(framework: Framework, number: int = 1) -> Picture:
     """A brace led round the long chains; its last end is about to be tied. A balloon that it
     shares with an earlier brace is pale."""
     colours = palette(framework)
-    brace = framework.braces[number - 1]
+    brace = framework.brace[number]
     spots = dict(zip(brace.section, _tube_corners(len(brace.section)), strict=True))
     layers: list[tuple[float, list[Mark]]] = []
     on_top: list[Mark] = []
@@ -270,6 +272,41 @@ def tie_single(framework: Framework) -> Picture:
         f"A single, one link balloon that was tied off alone: its tail is tied into joint "
         f"{single.tail}, its closed neck into joint {single.neck}. No brace reaches them. A lock "
         "goes on each end.",
+    )
+
+
+def tie_parts(framework: Framework, joints: Sequence[str]) -> Picture:
+    """Joints of two parts, each locked already, laid on one another and locked together."""
+    colours = palette(framework)
+    radius = joint_radius(framework)
+    marks: list[Mark] = []
+    y = 78.0
+    for side, joint in zip((1, -1), joints, strict=False):
+        at = (60.0, y + side * 24)
+        for way in (1, -1):
+            marks += link(
+                (at[0] + way * 8, at[1]), (at[0] + way * 46, at[1] + side * 16), 25, colours.chain
+            )
+        marks += joint_marks(at, radius, joint, skipped=False, locked=True, repeat=False)
+    marks += move([(60, y + 12), (60, y + 3)])
+    marks += move([(60, y - 12), (60, y - 3)])
+    x = 180.0
+    for dx, dy in ((0.82, 0.5), (0.82, -0.5)):
+        for way in (1, -1):
+            near, far = 10 * way, 52 * way
+            start, finish = (x + near * dx, y + near * dy), (x + far * dx, y + far * dy)
+            marks += link(start, finish, 25, colours.chain)
+    marks += knot((x, y), 35, colours.chain, 3.6)
+    for step in (-1, 1):
+        marks += round_((x, y + step * 15.0), (x, y + step * 3.0), 22, colours.lock)
+    marks += [
+        words((60, 6), "two joints of two parts"),
+        words((x, 6), "one lock round both"),
+    ]
+    return picture(
+        marks,
+        f"Left, {' and '.join(joints)}, joints of different parts, each with its own lock, brought "
+        "together. Right, laid knot on knot: one more lock is twisted round both.",
     )
 
 

@@ -95,12 +95,16 @@ def lay_chains(framework: Framework) -> Picture:
 
 def _layers(framework: Framework) -> list[tuple[str, list[LongChain]]]:
     """Chains from the floor up, each layer named."""
-    chains = framework.chains
-    if len(chains) == 4:
-        return [("back", [chains[3], chains[2]]), ("front", [chains[0], chains[1]])]
-    if len(chains) == 3:
-        return [("back", [chains[2]]), ("between", [chains[1]]), ("front", [chains[0]])]
-    return [("flat", list(chains))]
+    found: dict[str, list[LongChain]] = {"back": [], "between": [], "front": []}
+    for chain in framework.chains:
+        side = chain.place.split()[-1]
+        found[side if side in found else "between"].append(chain)
+    layers = [
+        (name, sorted(chains, key=lambda chain: side_of(chain) == INNER))
+        for name, chains in found.items()
+        if chains
+    ]
+    return layers if len(layers) > 1 else [("flat", layers[0][1])]
 
 
 def _colours_along(framework: Framework, chain: LongChain, count: int) -> list[str]:

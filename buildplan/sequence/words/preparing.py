@@ -222,11 +222,14 @@ def close_listed_rings(letters: Sequence[str]) -> Wording:
     )
 
 
-def tag_counted(closed: bool, lasts: Sequence[str]) -> Wording:
+def tag_counted(closed: bool, lasts: Sequence[str], both: bool = False) -> Wording:
     """Tagging joints whose labels count along each chain; `lasts` is the last joint of each
-    chain."""
+    chain, `both` says that some chains are closed and some open."""
     start = "its closing knot" if closed else "the tail that is to be joint 1"
     end = "The knots just before joint 1 are" if closed else "The far ends are"
+    if both:
+        start = "its closing knot, or if it is open at the tail that is to be joint 1,"
+        end = "The last joints are"
     return Wording(
         title="Tag the joints",
         text=(

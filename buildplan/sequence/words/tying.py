@@ -1,0 +1,77 @@
+"""Sentences of the parts of an assembly: laying each, and tying them to one another."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from buildplan.language.grammar import listed, sentences
+from buildplan.language.speaking import say, say_count
+from buildplan.sequence.words.grammar import ALONG, Wording
+
+
+def of_part(lay: Wording, part: str, first: bool) -> Wording:
+    """The laying of the chains of one part; the parts before it are built and put aside."""
+    aside = "" if first else say("Put the parts that are built where nobody needs the floor.")
+    return replace(
+        lay,
+        title=say("Part {part}: {lay}", part=part, lay=lay.title[:1].lower() + lay.title[1:]),
+        text=sentences(aside, lay.text),
+    )
+
+
+def tie_step(
+    parts: Sequence[str],
+    ties: int,
+    people: int,
+    lock_step: int | None,
+    alternating: str,
+    standing: int,
+    total: int,
+) -> Wording:
+    """Bringing together the joints at which parts are tied."""
+    fast = (
+        say("Bind the joints fast to one another with a strip of latex.")
+        if lock_step is None
+        else say(
+            "Lock it next (step {step}): the lock goes round all the joints that meet, beside their"
+            " own locks.",
+            step=lock_step,
+        )
+    )
+    return Wording(
+        title=say("Tie parts {parts} together", parts=listed(parts)),
+        text=sentences(
+            say(
+                "Bring parts {parts} to where the finished view has them, {people} people or more"
+                " to a part, and hold them there; never carry a part by one balloon.",
+                parts=listed(parts),
+                people=people,
+            ),
+            say_count(
+                "Lay the joints of the row on one another, knot on knot.",
+                "Lay the joints of each row on one another, knot on knot; there are {number} rows.",
+                ties,
+            ),
+            fast,
+            alternating,
+        ),
+        check=say("Joints brought together: {done} of {total}.", done=standing, total=total),
+    )
+
+
+def tie_row(name: str, joints: Sequence[str]) -> str:
+    """`Tie L.A1+T.A1: L.A1 – T.A1`."""
+    return f"{name}: {ALONG.join(joints)}"
+
+
+def ties_to_lock(parts: Sequence[str], ties: int) -> str:
+    """`the 4 ties of parts L and T`."""
+    return say_count(
+        "the tie of parts {parts}", "the {number} ties of parts {parts}", ties, parts=listed(parts)
+    )
+
+
+def spacer_ends() -> str:
+    """The joints of a balloon between parts have their locks."""
+    return say("Its joints are locked already: tie in close beside the locks.")
