@@ -32,7 +32,7 @@ def colour_runs(names: Sequence[str]) -> tuple[Runs, bool]:
 
 def is_long(names: Sequence[str]) -> bool:
     """Whether the order is too long for one line."""
-    return len(colour_runs(names)[0]) > MOST_RUNS
+    return len(names) > SECTION and len(colour_runs(names)[0]) > MOST_RUNS
 
 
 def sections(names: Sequence[str]) -> list[tuple[int, int, Sequence[str]]]:

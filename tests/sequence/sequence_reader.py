@@ -56,6 +56,8 @@ def read_words(text: str) -> Read:
             read.sized[f"{said['sized']} {said['kind']}"] += int(said["count"])
         elif said["chain"] and said["order"] == "in sections as below":
             way, names = _way(said["chain"]), []
+        elif said["chain"] and said["order"].startswith("in sections as chain"):
+            read.links.update(_alternating(_way(said["chain"]), names, "chain"))
         elif said["section"]:
             first, last = int(said["first"]), int(said["last"] or said["first"])
             assert first == len(names) + 1, "sections follow one another"

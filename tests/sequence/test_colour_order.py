@@ -80,8 +80,9 @@ def test_a_long_fade_is_told_in_sections() -> None:
     steps = plan_steps(coloured(framework, Build(), {"long": fade}))
     chains = [s for s in steps if s.kind is Kind.CHAIN and s.operations[0].adds]
     rows = [row for step in chains for row in step.rows]
-    # 40 balloons a chain: a row for the chain and one for each eight
-    assert len(rows) == 4 * 6
+    # 40 balloons a chain: a row for each chain, and told once, one for each eight
+    assert len(rows) == 4 + 5
+    assert "Chain D: 40 balloons (in sections as chain A), joints D1 to D40 and back to D1" in rows
     assert max(map(len, rows)) < 120
     assert rows[1].startswith("Chain A, balloons 1 to 8 (4 deep blue, 1 sea green, ")
 

@@ -23,6 +23,11 @@ def chain(name: str, length: int, order: str, way: str) -> str:
 BY_SECTIONS = "in sections as below"
 
 
+def as_chain(letter: str) -> str:
+    """An order of colours told of another chain."""
+    return say("in sections as chain {letter}", letter=letter)
+
+
 def section(name: str, first: int, last: int, order: str) -> str:
     """`Chain A, balloons 9 to 16 (7 deep blue, 1 ivory)`."""
     if first == last:
