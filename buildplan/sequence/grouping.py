@@ -48,16 +48,23 @@ class Group:
 def groups(piece: Piece, ordered: Sequence[Operation], new_parts_limit: int) -> list[Group]:
     """Groups in the order of `ordered`, no brace group with more than `new_parts_limit` new
     links or locks (a single brace may exceed it)."""
-    ahead = [op for op in ordered if op.kind not in ASSEMBLING]
+    first = next((i for i, op in enumerate(ordered) if op.kind in ASSEMBLING), len(ordered))
+    # the parts of an assembly after the first are laid in the course of assembling
+    building = [
+        op
+        for i, op in enumerate(ordered)
+        if op.kind in ASSEMBLING or (op.kind is Kind.LAY and i > first)
+    ]
+    held = {op.id for op in building}
+    ahead = [op for op in ordered if op.id not in held]
     preparing = sorted(
         (op for op in ahead if op.stage is not Stage.FINISH),
         key=lambda op: (phase(op), _purpose(piece, op)),
     )
     finishing = [op for op in ahead if op.stage is Stage.FINISH]
-    assembling = [op for op in ordered if op.kind in ASSEMBLING]
     return [
         *_gathered(piece, preparing),
-        *_assembly(piece, assembling, new_parts_limit),
+        *_assembly(piece, building, new_parts_limit),
         *_gathered(piece, finishing),
     ]
 
@@ -88,6 +95,8 @@ def _sameness(piece: Piece, operation: Operation) -> Hashable:
     """What operations of one kind must have in common to be told together."""
     if operation.kind is Kind.SIZE:
         return operation.balloon
+    if operation.kind is Kind.LAY:
+        return operation.id
     if operation.kind is Kind.PAIR and operation.links:
         return operation.links[0] in piece.long_links, tuple(sorted(piece.keys(operation.links)))
     if operation.kind is Kind.TIE_OFF:
@@ -117,7 +126,7 @@ class _Round:
 def _rounds(ordered: Sequence[Operation]) -> list[_Round]:
     rounds: list[tuple[list[Operation], list[Operation]]] = []
     for operation in ordered:
-        if operation.kind in HEADS:
+        if operation.kind in HEADS or operation.kind is Kind.LAY:
             rounds.append(([operation], []))
         else:
             rounds[-1][operation.kind is Kind.LOCK].append(operation)
@@ -155,7 +164,7 @@ def _most_parts(piece: Piece, run: Sequence[_Round]) -> int:
 
 
 def _parts(piece: Piece, head: Operation) -> int:
-    if head.kind is Kind.JOIN:
+    if head.kind is Kind.JOIN and len(head.joints) == 1:
         # knots that are brought together: each holds two ends, or a free one
         return sum(ceil(len(piece.framework.links_at[joint]) / 2) for joint in head.joints)
     return len(head.links)
@@ -174,8 +183,11 @@ def _letters(piece: Piece, joints: Iterable[str]) -> tuple[str, ...]:
 
 def _move(piece: Piece, head: Operation) -> Hashable:
     """What hands do in a head, apart from the numbers of its joints."""
+    if head.kind is Kind.LAY:
+        return head.id
     if head.kind in (Kind.JOIN, Kind.TURN_OVER):
-        return (head.kind,)
+        parts = [piece.framework.part_at(joint) for joint in head.joints]
+        return head.kind, tuple(part and part.name for part in parts if len(parts) > 1)
     letters = _letters(piece, head.joints)
     if head.kind is Kind.SINGLE:
         return head.kind, letters, piece.keys(head.links)
@@ -234,9 +246,11 @@ def _where(piece: Piece, head: Operation, locks: Sequence[Operation]) -> Hashabl
 
 
 def head_name(head: Operation) -> str:
-    """How a head is called: `Brace 3`, `Single A5-D5`, `Joint v4`."""
+    """How a head is called: `Brace 3`, `Single A5-D5`, `Joint v4`, `Tie L.A1+T.A1`."""
     if head.kind is Kind.BRACE:
         return head.id.replace("brace", "Brace", 1)
     if head.kind is Kind.SINGLE:
         return f"Single {head.links[0]}"
+    if len(head.joints) > 1:
+        return head.id.replace("tie", "Tie", 1)
     return f"Joint {head.joints[0]}"

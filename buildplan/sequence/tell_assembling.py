@@ -7,11 +7,12 @@ from collections.abc import Sequence
 from buildplan.framework.model import Brace, Cell, Chain, End
 from buildplan.sequence.grouping import STRAIGHT, head_name
 from buildplan.sequence.model import Kind, Operation
+from buildplan.sequence.ordering import natural
 from buildplan.sequence.plan import Plan
 from buildplan.sequence.reach import Way
 from buildplan.sequence.tell_preparing import UNNAMED, Row, balloons_of, lock_name
 from buildplan.sequence.words import assembling as words
-from buildplan.sequence.words import reaching, rows
+from buildplan.sequence.words import reaching, rows, tying
 from buildplan.sequence.words.grammar import Wording
 
 
@@ -91,11 +92,12 @@ def _cell_moves(plan: Plan, brace: Brace, cell: Cell) -> str:
     """What a cell does; nothing is said of a straight one."""
     if cell.name == STRAIGHT:
         return ""
-    before = plan.framework.braces[cell.first - 1].section
-    after = plan.framework.braces[cell.second - 1].section
+    before = plan.framework.brace[cell.first].section
+    after = plan.framework.brace[cell.second].section
+    chains = plan.framework.built_with(before[0]).chains
 
     def side(name: str, advance: int) -> tuple[list[str], int, list[str], list[str]]:
-        letters = [long.letter for long in plan.framework.chains if long.place.startswith(name)]
+        letters = [long.letter for long in chains if long.place.startswith(name)]
         letter = plan.piece.letter
         return (
             letters,
@@ -140,7 +142,17 @@ def single_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
 
 
 def join(plan: Plan, number: int) -> Wording:
-    """Joints where long chains meet."""
+    """Joints where long chains meet, or where parts are tied together."""
+    heads = plan.group(number).heads
+    if len(heads[0].joints) > 1:
+        return tying.tie_step(
+            _parts_at(plan, heads),
+            len(heads),
+            heads[0].people,
+            _lock_step(plan, number),
+            _in_turn(plan, number),
+            *plan.progress(Kind.JOIN, number),
+        )
     return words.join_step(
         [op.joints[0] for op in plan.group(number).heads],
         _lock_step(plan, number),
@@ -152,6 +164,8 @@ def join(plan: Plan, number: int) -> Wording:
 def join_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     """`Joint v4: knots of chain A (2 times) and chain B; free end of chain C`."""
     name = head_name(turn[0])
+    if len(turn[0].joints) > 1:
+        return name, tying.tie_row(name, turn[0].joints)
     passing, ends = plan.piece.passing[turn[0].joints[0]]
     knots = [rows.passes(letter, times) for letter, times in passing.items()]
     return name, rows.join(name, knots, [rows.passes(*end) for end in ends.items()])
@@ -189,7 +203,15 @@ def _heads_to_lock(heads: Sequence[Operation], plan: Plan) -> str:
         return words.braces_to_lock([plan.piece.brace[head.id].number for head in heads])
     if heads[0].kind is Kind.SINGLE:
         return words.singles_to_lock([head.links[0] for head in heads])
+    if len(heads[0].joints) > 1:
+        return tying.ties_to_lock(_parts_at(plan, heads), len(heads))
     return words.joints_to_lock([head.joints[0] for head in heads])
+
+
+def _parts_at(plan: Plan, heads: Sequence[Operation]) -> list[str]:
+    """The names of the parts that `heads` tie together."""
+    found = (plan.framework.part_at(joint) for head in heads for joint in head.joints)
+    return sorted({part.name for part in found if part is not None}, key=natural)
 
 
 def _waiting(plan: Plan, heads: Sequence[Operation]) -> list[str]:
