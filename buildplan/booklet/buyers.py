@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from buildplan.drawing.fonts import unprintable
+from buildplan.language.speaking import say
 
 LONGEST_NAME = 80
 LONGEST_SLUG = 40
@@ -40,14 +41,14 @@ class BuyersUnreadableError(Exception):
 def name_problem(name: str) -> str | None:
     """What is wrong with a buyer's name, or None."""
     if not name:
-        return "no name"
+        return say("no name")
     if len(name) > LONGEST_NAME:
-        return f"the name is longer than {LONGEST_NAME} letters"
+        return say("the name is longer than {most} letters", most=LONGEST_NAME)
     if any(unicodedata.category(c) in ("Cc", "Cf", "Zl", "Zp") for c in name):
-        return "the name has characters in it that cannot be seen"
+        return say("the name has characters in it that cannot be seen")
     missing = unprintable(name)
     if missing:
-        return f"the booklet's type has no {' '.join(missing)}"
+        return say("the booklet's type has no {letters}", letters=" ".join(missing))
     return None
 
 
@@ -103,7 +104,7 @@ def _sorted_out(rows: list[tuple[int, str]]) -> tuple[tuple[Buyer, ...], tuple[B
     for line, name in rows:
         problem = name_problem(name)
         if problem is None and name in line_of:
-            problem = f"{name} stands in line {line_of[name]} already"
+            problem = say("{name} stands in line {line} already", name=name, line=line_of[name])
         if problem is not None:
             bad.append(BadRow(line, problem))
             continue

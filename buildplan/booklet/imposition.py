@@ -13,8 +13,10 @@ from collections.abc import Sequence
 import pikepdf
 from pikepdf import Array, Dictionary, Name
 
+from buildplan.language.speaking import mark, say
+
 PAGES_ON_A_SHEET = 4
-NOT_TAGGED = "print file for folding, not tagged: read the booklet's own file on screen"
+NOT_TAGGED = mark("print file for folding, not tagged: read the booklet's own file on screen")
 
 Side = tuple[int | None, int | None]
 
@@ -49,7 +51,7 @@ def folded(data: bytes, sheet: tuple[float, float]) -> bytes:
     """
     across, up = max(sheet), min(sheet)
     with pikepdf.open(io.BytesIO(data)) as source, pikepdf.new() as target:
-        title = str(source.docinfo.get("/Title", "booklet"))
+        title = str(source.docinfo.get("/Title", say("booklet")))
         forms = [_form(target, page) for page in source.pages]
         for side in sides(len(forms)):
             target.add_blank_page(page_size=(across, up))
@@ -68,11 +70,11 @@ def folded(data: bytes, sheet: tuple[float, float]) -> bytes:
         target.Root.ViewerPreferences = Dictionary(
             DisplayDocTitle=True, Duplex=Name.DuplexFlipShortEdge, PrintScaling=Name("/None")
         )
-        told = f"{title} ({NOT_TAGGED})"
+        told = f"{title} ({say(NOT_TAGGED)})"
         target.docinfo[Name.Title] = told
         with target.open_metadata(set_pikepdf_as_editor=False) as meta:
             meta["dc:title"] = told
-            meta["dc:description"] = NOT_TAGGED
+            meta["dc:description"] = say(NOT_TAGGED)
         out = io.BytesIO()
         target.save(out, min_version="1.7", deterministic_id=True)
     return out.getvalue()

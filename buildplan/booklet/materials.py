@@ -8,9 +8,11 @@ from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
 
+from buildplan.booklet.words import finish_word
 from buildplan.design.model import Design
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import BalloonType, Framework
+from buildplan.language.speaking import say
 from buildplan.shape.constants import CONSTANTS
 from buildplan.shape.standing import body_volume_m3
 
@@ -63,7 +65,9 @@ class Purchase:
         unless that is the usual one."""
         names = " / ".join(dict.fromkeys(balloon.label for balloon in self.balloons))
         finish = self.balloon.finish
-        return names if finish == "standard" else f"{names}, {finish}"
+        if finish == "standard":
+            return names
+        return say("{colour}, {finish}", colour=names, finish=finish_word(finish))
 
     @property
     def packs(self) -> int | None:

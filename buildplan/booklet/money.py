@@ -15,8 +15,7 @@ from buildplan.design.measures import Units, length_words
 from buildplan.design.mistake import key_in_words
 from buildplan.design.model import Design, Rates
 from buildplan.design.problems import Problem
-
-LOCALE = "en_GB"
+from buildplan.language.speaking import locale, mark, say
 
 
 def rounded(amount: Decimal, currency: str) -> Decimal:
@@ -27,9 +26,10 @@ def rounded(amount: Decimal, currency: str) -> Decimal:
     return amount.quantize(Decimal(1).scaleb(-get_currency_precision(currency)), ROUND_HALF_UP)
 
 
-def money_words(amount: Decimal, currency: str, locale: str = LOCALE) -> str:
-    """An amount with the sign of its currency, as the locale writes it: `£1,234.50`."""
-    return str(format_currency(amount, currency, locale=locale))
+def money_words(amount: Decimal, currency: str) -> str:
+    """An amount with the sign of its currency, as the locale writes it: `£1,234.50` (Spanish
+    `1.234,50 £`)."""
+    return str(format_currency(amount, currency, locale=locale()))
 
 
 def cost(purchase: Purchase, currency: str) -> Decimal | None:
@@ -156,8 +156,11 @@ def missing_prices(design: Design, purchases: Iterable[Purchase]) -> list[Proble
 
 def balloon_words(purchase: Purchase, units: Units) -> str:
     """What is bought, in a few words: `deep blue 12 in link`."""
-    nominal = length_words(purchase.balloon.nominal_m, units)
-    return f"{purchase.label} {nominal} {purchase.balloon.kind}"
+    balloon = purchase.balloon
+    message = (
+        mark("{colour} {size} link") if balloon.kind == "link" else mark("{colour} {size} round")
+    )
+    return say(message, colour=purchase.label, size=length_words(balloon.nominal_m, units))
 
 
 def disagreements(needs_of: Mapping[str, Sequence[Need]]) -> list[Problem]:

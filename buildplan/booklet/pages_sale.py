@@ -26,7 +26,7 @@ from buildplan.booklet.press import (
 from buildplan.booklet.serial import SERIAL_LETTERS
 from buildplan.booklet.skill import NAMES, Skill, skill
 from buildplan.booklet.verifying import NOT_PROVED, PROVES
-from buildplan.booklet.words import minutes_words, weight_words
+from buildplan.booklet.words import minutes_words, nominal_words, weight_words
 from buildplan.design.measures import length_words, size_words
 from buildplan.design.model import Brand
 from buildplan.drawing.camera import CAMERAS
@@ -34,7 +34,8 @@ from buildplan.drawing.colouring import colouring_picture
 from buildplan.drawing.colours import mix
 from buildplan.drawing.marks import Circle, Ink, Mark, Picture
 from buildplan.drawing.scene import finished_picture
-from buildplan.language.speaking import say
+from buildplan.language.grammar import sentences
+from buildplan.language.speaking import mark, say, say_count, say_in, whole
 from buildplan.sequence.reach import lifters
 
 BAND = mm(34)
@@ -42,15 +43,20 @@ BAND_PAD = mm(8)
 LOGO_WIDTH = mm(80)
 FOOT_ROOM = mm(58)
 TINT_OF_BRAND = 0.9
-KIND = "A freestanding piece of air-filled link balloons"
 # What the licence page says when the seller says nothing.
 LICENCE = (
-    "This plan is licensed to the person or business that it is marked for. They may build the "
-    "piece as often as they like, for themselves and for their clients.",
-    "The plan itself may not be copied for others, published or sold on. Print as many copies as "
-    "your own crew needs, and keep them with your crew.",
-    "Whoever builds from it is responsible for the place, for the people there and for following "
-    "local codes. Sizes, times and weights are estimates.",
+    mark(
+        "This plan is licensed to the person or business that it is marked for. They may build "
+        "the piece as often as they like, for themselves and for their clients."
+    ),
+    mark(
+        "The plan itself may not be copied for others, published or sold on. Print as many copies "
+        "as your own crew needs, and keep them with your crew."
+    ),
+    mark(
+        "Whoever builds from it is responsible for the place, for the people there and for "
+        "following local codes. Sizes, times and weights are estimates."
+    ),
 )
 PLAIN_BRAND = Branding(Brand.model_validate({"name": "buildplan"}))
 SWATCH_SHARES = (8, 44, 18, 18, 48, 52)
@@ -69,7 +75,8 @@ def sale_cover(book: Book) -> Leaf:
         top = paper.height - BAND - mm(9)
         title = ParagraphStyle("cover", parent=DISPLAY, textColor=_readable(brand))
         top = press.paragraph(plain(facts.name), paper.left, top, paper.measure, title, "H1")
-        top = press.paragraph(KIND, paper.left, top - 3, paper.measure, LEAD) - mm(4)
+        kind = say("A freestanding piece of air-filled link balloons")
+        top = press.paragraph(kind, paper.left, top - 3, paper.measure, LEAD) - mm(4)
         ground = FOOT_ROOM
         tint = mix(brand.brand.colour, "#FFFFFF", TINT_OF_BRAND)
         press.tint(0, ground, paper.width, top - ground, tint)
@@ -83,13 +90,16 @@ def sale_cover(book: Book) -> Leaf:
             paper.measure,
             top - ground - mm(8),
             patterns=book.patterns,
-            alt=f"Cover picture: {facts.name}, finished and standing, seen from the front.",
+            alt=say(
+                "Cover picture: {piece}, finished and standing, seen from the front.",
+                piece=facts.name,
+            ),
         )
         press.picture(picture, paper.left, ground + mm(4))
         _figures(press, book, ground - mm(6))
         _cover_foot(press, book)
 
-    return Leaf("Cover", draw)
+    return Leaf(say("Cover"), draw)
 
 
 def _readable(brand: Branding) -> str:
@@ -115,7 +125,12 @@ def _band(press: Press, book: Book, brand: Branding) -> None:
             canvas.setFillColor("#FFFFFF")
             canvas.roundRect(*plate, 4, stroke=0, fill=1)
         brand.logo.draw(
-            press, paper.left, middle + wide / aspect / 2, LOGO_WIDTH, tall, f"Logo of {brand.name}"
+            press,
+            paper.left,
+            middle + wide / aspect / 2,
+            LOGO_WIDTH,
+            tall,
+            say("Logo of {seller}", seller=brand.name),
         )
         x = paper.left + wide + 24
     else:
@@ -127,7 +142,7 @@ def _band(press: Press, book: Book, brand: Branding) -> None:
     reach = ParagraphStyle("reach", parent=BODY, textColor=brand.on_colour)
     seller, contact = brand.name, brand.brand.contact
     if brand is PLAIN_BRAND:
-        seller, contact = "Build plan", "step by step, with counts to check"
+        seller, contact = say("Build plan"), say("step by step, with counts to check")
     high = paragraph_height(plain(seller), name, width)
     low_part = paragraph_height(plain(contact), reach, width) if contact else 0.0
     y = middle + (high + low_part) / 2
@@ -139,11 +154,11 @@ def _band(press: Press, book: Book, brand: Branding) -> None:
 def _figures(press: Press, book: Book, top: float) -> None:
     paper, facts = book.paper, book.facts
     figures = (
-        ("balloons", str(facts.total)),
-        ("high", size_words(facts.height_m, book.units)),
-        ("wide", size_words(facts.width_m, book.units)),
-        ("people", str(facts.crew)),
-        ("work", minutes_words(facts.crew_minutes)),
+        (say("balloons"), whole(facts.total)),
+        (say_in("below a figure", "high"), size_words(facts.height_m, book.units)),
+        (say_in("below a figure", "wide"), size_words(facts.width_m, book.units)),
+        (say("people"), whole(facts.crew)),
+        (say_in("below a figure", "work"), minutes_words(facts.crew_minutes)),
     )
     level = skill(book.framework, facts)
     column = paper.measure / (len(figures) + 1.35)
@@ -153,24 +168,28 @@ def _figures(press: Press, book: Book, top: float) -> None:
         press.paragraph(name, x, below - 1, column - 4, SMALL)
     x = paper.left + len(figures) * column
     press.picture(dots(level), x, top - 15)
-    press.paragraph(f"skill: {level.name}", x, top - 18, paper.right - x, SMALL)
+    words = say("skill: {level}", level=level.name)
+    press.paragraph(words, x, top - 18, paper.right - x, SMALL)
 
 
 def _cover_foot(press: Press, book: Book) -> None:
     paper = book.paper
     y = press.paragraph(
-        f"{strong(say(CHOKING_HAZARD))}: read the cautions on page 2 before you "
-        "open a bag. Height, width and work are estimates.",
+        say(
+            "{warning}: read the cautions on page 2 before you open a bag. Height, width and work "
+            "are estimates.",
+            warning=strong(say(CHOKING_HAZARD)),
+        ),
         paper.left,
         mm(34),
         paper.measure,
         BODY,
     )
     if book.buyer:
-        y = press.paragraph(
-            f"Printed for {strong(book.buyer)}", paper.left, y - 6, paper.measure, LEAD
-        )
-    press.paragraph(f"Serial {book.serial}", paper.left, y - 2, paper.measure, SMALL)
+        words = say("Printed for {buyer}", buyer=strong(book.buyer))
+        y = press.paragraph(words, paper.left, y - 6, paper.measure, LEAD)
+    words = say("Serial {serial}", serial=book.serial)
+    press.paragraph(words, paper.left, y - 2, paper.measure, SMALL)
 
 
 def dots(level: Skill) -> Picture:
@@ -184,7 +203,12 @@ def dots(level: Skill) -> Picture:
         )
         for i in range(len(NAMES))
     ]
-    words = f"Skill level {level.level} of {len(NAMES)}: {level.name}."
+    words = say(
+        "Skill level {level} of {levels}: {name}.",
+        level=level.level,
+        levels=len(NAMES),
+        name=level.name,
+    )
     return Picture(gap * len(NAMES), size + 2, tuple(marks), words)
 
 
@@ -197,32 +221,48 @@ def before_you_start(book: Book) -> Leaf:
     def draw(press: Press) -> None:
         paper, facts = book.paper, book.facts
         level = skill(book.framework, facts)
-        top = press.title("Before you start")
+        floor = size_words(max(facts.width_m, facts.height_m) + 2, book.units)
+        top = press.title(say("Before you start"))
         half = (paper.measure - 24) / 2
         right = paper.left + half + 24
-        y = press.paragraph("Skill", paper.left, top, half, HEADING, "H2") - 6
+        y = press.paragraph(say("Skill"), paper.left, top, half, HEADING, "H2") - 6
         scale = Picture(*_as_second(dots(level)))
         press.picture(scale, paper.left, y - scale.height)
         y = press.paragraph(
-            f"{strong(f'Level {level.level} of {len(NAMES)}: {level.name}.')} One level is added "
-            "to the first for each of these:",
+            say(
+                "{level} One level is added to the first for each of these:",
+                level=strong(
+                    say(
+                        "Level {level} of {levels}: {name}.",
+                        level=level.level,
+                        levels=len(NAMES),
+                        name=level.name,
+                    )
+                ),
+            ),
             paper.left,
             y - scale.height - 6,
             half,
         )
-        reasons = level.reasons or ("nothing: it is a piece to begin with",)
+        reasons = level.reasons or (say("nothing: it is a piece to begin with"),)
         first = press.bullets(reasons, paper.left, y - 4, half, 2)
-        y = press.paragraph("Hands and time", right, top, half, HEADING, "H2") - 4
+        y = press.paragraph(say("Hands and time"), right, top, half, HEADING, "H2") - 4
         second = press.bullets(
             (
-                f"{strong(str(facts.crew))} people, {lifters(book.shape)} at least to turn, lift "
-                "and stand it up",
-                f"About {strong(minutes_words(facts.crew_minutes))} for practised hands; a first "
-                "build takes about twice as long",
-                f"A clean floor of {size_words(max(facts.width_m, facts.height_m) + 2, book.units)}"
-                " square",
-                f"It weighs {weight_words(facts.mass_kg)}; doors it must go through are on the "
-                "page about placing it",
+                say(
+                    "{people} people, {lifters} at least to turn, lift and stand it up",
+                    people=strong(whole(facts.crew)),
+                    lifters=lifters(book.shape),
+                ),
+                say(
+                    "About {time} for practised hands; a first build takes about twice as long",
+                    time=strong(minutes_words(facts.crew_minutes)),
+                ),
+                say("A clean floor of {length} square", length=floor),
+                say(
+                    "It weighs {weight}; doors it must go through are on the page about placing it",
+                    weight=weight_words(facts.mass_kg),
+                ),
             ),
             right,
             y,
@@ -230,7 +270,8 @@ def before_you_start(book: Book) -> Leaf:
             3,
         )
         y = min(first, second) - 8
-        y = press.paragraph("What you will have done", paper.left, y, paper.measure, HEADING, "H2")
+        done = say("What you will have done")
+        y = press.paragraph(done, paper.left, y, paper.measure, HEADING, "H2")
         y = press.bullets(tuple(_done(book)), paper.left, y - 4, paper.measure, 3) - 6
         picture = finished_picture(
             book.framework,
@@ -239,31 +280,55 @@ def before_you_start(book: Book) -> Leaf:
             paper.measure,
             y - paper.bottom,
             patterns=book.patterns,
-            alt=f"{facts.name}, finished, seen from a corner.",
+            alt=say("{piece}, finished, seen from a corner.", piece=facts.name),
         )
         press.picture(picture, paper.left, paper.bottom)
 
-    return Leaf("Before you start", draw)
+    return Leaf(say("Before you start"), draw)
 
 
 def _as_second(picture: Picture) -> tuple[float, float, tuple[Mark, ...], str]:
     """The same picture with words of its own, for a second place."""
-    return picture.width, picture.height, picture.marks, f"{picture.alt} The reasons follow."
+    return (
+        picture.width,
+        picture.height,
+        picture.marks,
+        sentences(picture.alt, say("The reasons follow.")),
+    )
 
 
 def _done(book: Book) -> list[str]:
     facts = book.facts
-    chains = ", ".join(f"{letter} {count}" for letter, count in facts.chains.items())
+    chains = ", ".join(f"{letter} {whole(count)}" for letter, count in facts.chains.items())
     lines = [
-        f"sized {strong(str(facts.total))} balloons against the gauges and tied "
-        f"{strong(str(facts.pairs))} pairs",
-        f"tied {len(facts.chains)} long chains ({chains} balloons)",
+        say(
+            "sized {balloons} balloons against the gauges and tied {pairs} pairs",
+            balloons=strong(whole(facts.total)),
+            pairs=strong(whole(facts.pairs)),
+        ),
+        say_count(
+            "tied {number} long chain ({chains} balloons)",
+            "tied {number} long chains ({chains} balloons)",
+            len(facts.chains),
+            chains=chains,
+        ),
     ]
     if facts.braces:
-        lines.append(f"tied in {strong(str(facts.braces))} braces and {facts.singles} singles")
+        lines.append(
+            say(
+                "tied in {braces} braces and {singles} singles",
+                braces=strong(whole(facts.braces)),
+                singles=facts.singles,
+            )
+        )
     if facts.locks:
-        lines.append(f"set {strong(str(facts.locks))} locks, one at each joint that is held")
-    return [*lines, "counted after every part of the work, and ticked it off"]
+        lines.append(
+            say(
+                "set {locks} locks, one at each joint that is held",
+                locks=strong(whole(facts.locks)),
+            )
+        )
+    return [*lines, say("counted after every part of the work, and ticked it off")]
 
 
 # --- colours -------------------------------------------------------------------------------
@@ -274,27 +339,41 @@ def your_colours(book: Book) -> Leaf:
 
     def draw(press: Press) -> None:
         paper, letters = book.paper, book.colour_letters
-        top = press.title("Choose your own colours")
+        top = press.title(say("Choose your own colours"))
         y = press.paragraph(
-            "Colour the picture in, then write your choice beside each letter. The same letters "
-            "stand on every list of this plan; sizes and counts stay as they are. Balloons of one "
-            "letter can take several colours, too: mark where they go.",
+            say(
+                "Colour the picture in, then write your choice beside each letter. The same "
+                "letters stand on every list of this plan; sizes and counts stay as they are. "
+                "Balloons of one letter can take several colours, too: mark where they go."
+            ),
             paper.left,
             top,
             paper.measure,
         )
-        rows = [["", "Balloon", "Size to", "Count", "In this plan", "Your colour"]]
+        rows = [
+            [
+                "",
+                say("Balloon"),
+                say("Size to"),
+                say("Count"),
+                say("In this plan"),
+                say("Your colour"),
+            ]
+        ]
         for purchase in book.facts.purchases:
             balloon = purchase.balloon
             rows.append(
                 [
                     strong(letters[balloon.key]),
                     plain(
-                        f"{length_words(balloon.nominal_m, book.units)} {balloon.kind}, "
-                        f"{_part(book, balloon.key)}"
+                        say(
+                            "{balloon}, {parts}",
+                            balloon=nominal_words(balloon, book.units),
+                            parts=_part(book, balloon.key),
+                        )
                     ),
                     length_words(balloon.gauge_m, book.units),
-                    str(purchase.needed),
+                    whole(purchase.needed),
                     plain(balloon.label),
                     "<br/><br/>",
                 ]
@@ -309,28 +388,33 @@ def your_colours(book: Book) -> Leaf:
             letters,
             paper.measure,
             room,
-            alt=f"{book.facts.name} in outline, from the front, with the letters "
-            f"{', '.join(letters.values())} on its balloons, to be coloured in.",
+            alt=say(
+                "{piece} in outline, from the front, with the letters {letters} on its balloons, "
+                "to be coloured in.",
+                piece=book.facts.name,
+                letters=", ".join(letters.values()),
+            ),
         )
         press.picture(picture, paper.left, y - 8 - room)
         table_top = paper.bottom + height
         press.table(rows, paper.left, table_top, widths, frozenset({3}))
         _boxes(press, rows, widths, table_top, paper.left)
 
-    return Leaf("Choose your own colours", draw)
+    return Leaf(say("Choose your own colours"), draw)
 
 
 def _part(book: Book, key: str) -> str:
     """Where balloons of a key go: `long chains`, `braces and singles`, `locks`."""
     framework = book.framework
     links = {link for long in framework.chains for link in long.chain.links}
-    parts = {
-        "long chains": any(framework.link[link].balloon == key for link in links),
-        "braces": any(framework.link[i].balloon == key for b in framework.braces for i in b.links),
-        "singles": any(framework.link[link].balloon == key for link in framework.singles),
-        "locks": any(lock.balloon == key for lock in framework.locks),
-    }
-    return ", ".join(name for name, used in parts.items() if used)
+    braces = {link for brace in framework.braces for link in brace.links}
+    parts = (
+        (say("long chains"), any(framework.link[link].balloon == key for link in links)),
+        (say("braces"), any(framework.link[link].balloon == key for link in braces)),
+        (say("singles"), any(framework.link[link].balloon == key for link in framework.singles)),
+        (say("locks"), any(lock.balloon == key for lock in framework.locks)),
+    )
+    return ", ".join(name for name, used in parts if used)
 
 
 def _row_heights(rows: Sequence[Sequence[str]], widths: Sequence[float]) -> list[float]:
@@ -375,27 +459,38 @@ def licence(book: Book) -> list[Leaf]:
     brand = _brand(book)
     words = [part.strip() for part in brand.brand.licence.split("\n\n") if part.strip()]
     copy = [
-        ("Plan", plain(book.facts.name)),
-        ("For", plain(book.buyer or "nobody named")),
-        ("Serial", strong(book.serial)),
-        ("Seller", plain(brand.name)),
-        ("Paper", book.paper.name),
+        (say("Plan"), plain(book.facts.name)),
+        (say("For"), plain(book.buyer or say("nobody named"))),
+        (say("Serial"), strong(book.serial)),
+        (say("Seller"), plain(brand.name)),
+        (say("Paper"), book.paper.name),
     ]
     if brand.brand.contact:
-        copy.insert(4, ("Contact", plain(brand.brand.contact)))
+        copy.insert(4, (say("Contact"), plain(brand.brand.contact)))
     blocks: list[Block] = [
-        *(Words(plain(part), after=8) for part in (words or LICENCE)),
-        Grid(("This copy", ""), tuple((strong(name), value) for name, value in copy), (20, 80)),
-        heading("How to check it"),
+        *(Words(plain(part), after=8) for part in (words or map(say, LICENCE))),
+        Grid(
+            (say("This copy"), ""), tuple((strong(name), value) for name, value in copy), (20, 80)
+        ),
+        heading(say("How to check it")),
         Items(
             (
-                f"{strong('buildplan verify')} and the name of the file: it works the serial out "
-                "again, and compares every page with what was printed.",
-                PROVES + " With the seller's own key, it also proves that the seller made it.",
-                NOT_PROVED,
-                f"Typed by hand, the last of the {SERIAL_LETTERS + 1} letters and digits shows "
-                "whether the serial was written down rightly.",
+                say(
+                    "{command} and the name of the file: it works the serial out again, and "
+                    "compares every page with what was printed.",
+                    command=strong("buildplan verify"),
+                ),
+                sentences(
+                    say(PROVES),
+                    say("With the seller's own key, it also proves that the seller made it."),
+                ),
+                say(NOT_PROVED),
+                say(
+                    "Typed by hand, the last of the {count} letters and digits shows whether the "
+                    "serial was written down rightly.",
+                    count=SERIAL_LETTERS + 1,
+                ),
             )
         ),
     ]
-    return flow(book, "Licence", blocks)
+    return flow(book, say("Licence"), blocks)

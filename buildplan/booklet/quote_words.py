@@ -4,12 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from decimal import Decimal
+from textwrap import wrap
 
 from buildplan.booklet.csv_text import Cell
 from buildplan.booklet.money import Item, Line, Quote, balloon_words, money_words
 from buildplan.booklet.shopping import packs_words
 from buildplan.booklet.words import minutes_words
 from buildplan.design.measures import Units
+from buildplan.language.grammar import decimal
+from buildplan.language.speaking import say, say_in
+
+LINE_WIDTH = 96
 
 
 def quote_lines(quote: Quote, name: str, units: Units) -> list[str]:
@@ -20,13 +25,18 @@ def quote_lines(quote: Quote, name: str, units: Units) -> list[str]:
         f"  {words:<{wide}}  {money_words(amount, quote.currency):>12}" for words, amount in rows
     ]
     return [
-        f"Quote for {name}",
+        say("Quote for {piece}", piece=name),
         "",
         *sums,
         "",
-        "Material is in whole packs; work is an estimate, in quarter hours begun. The margin is "
-        "a share",
-        "of the price before tax. Prices and rates are those of the design file.",
+        *wrap(
+            say(
+                "Material is in whole packs; work is an estimate, in quarter hours begun. The "
+                "margin is a share of the price before tax. Prices and rates are those of the "
+                "design file."
+            ),
+            LINE_WIDTH,
+        ),
     ]
 
 
@@ -34,11 +44,11 @@ def _rows(quote: Quote, units: Units) -> Iterator[tuple[str, Decimal]]:
     """Words and amounts: every line of the quote, and a sum after each part."""
     for line in quote.lines:
         if line.item is Item.MARGIN:
-            yield "Cost", quote.cost
+            yield say("Cost"), quote.cost
         if line.item is Item.TAX:
-            yield "Price before tax", quote.price
+            yield say("Price before tax"), quote.price
         yield line_words(line, quote, units), line.amount
-    yield "Total", quote.total
+    yield say("Total"), quote.total
 
 
 def line_words(line: Line, quote: Quote, units: Units) -> str:
@@ -48,27 +58,47 @@ def line_words(line: Line, quote: Quote, units: Units) -> str:
         case Item.MATERIAL if line.purchase is not None:
             purchase, price = line.purchase, line.purchase.price or Decimal(0)
             each = money_words(price, quote.currency)
-            return f"{packs_words(purchase)}, {balloon_words(purchase, units)}, at {each}"
+            return say(
+                "{packs}, {balloon}, at {price}",
+                packs=packs_words(purchase),
+                balloon=balloon_words(purchase, units),
+                price=each,
+            )
         case Item.WORK:
             each = money_words(rates.hour or Decimal(0), quote.currency)
-            return f"Work, {minutes_words(float(quote.hours) * 60)} at {each} an hour"
+            time = minutes_words(float(quote.hours) * 60)
+            return say("Work, {time} at {price} an hour", time=time, price=each)
         case Item.DELIVERY:
-            return "Delivery, placing and taking away"
+            return say("Delivery, placing and taking away")
         case Item.MARGIN:
-            return f"Margin, {_percent(rates.margin)} of the price"
+            return say("Margin, {share} of the price", share=share_words(rates.margin))
         case _:
-            return f"Tax, {_percent(rates.tax)}"
+            return say("Tax, {share}", share=share_words(rates.tax))
 
 
-def _percent(share: Decimal | None) -> str:
-    return f"{float((share or Decimal(0)) * 100):g} %"
+def share_words(share: Decimal | None) -> str:
+    """A rate as it was typed, in per cent: `20 %`, `8.75 %` (Spanish `8,75 %`)."""
+    per_cent = ((share or Decimal(0)) * 100).normalize()
+    places = max(0, -int(per_cent.as_tuple().exponent))
+    return say("{share} %", share=decimal(float(per_cent), places))
 
 
 def quote_rows(quote: Quote, units: Units) -> list[list[Cell]]:
     """The lines of the quote as rows of a table, the head first, the total last."""
-    rows: list[list[Cell]] = [["item", "what", "amount", "currency"]]
+    rows: list[list[Cell]] = [[say("item"), say("what"), say("amount"), say("currency")]]
     rows += [
-        [str(line.item), line_words(line, quote, units), line.amount, quote.currency]
+        [_item_words(line.item), line_words(line, quote, units), line.amount, quote.currency]
         for line in quote.lines
     ]
-    return [*rows, ["total", "", quote.total, quote.currency]]
+    return [*rows, [say_in("line of a quote", "total"), "", quote.total, quote.currency]]
+
+
+def _item_words(item: Item) -> str:
+    words = {
+        Item.MATERIAL: say_in("line of a quote", "material"),
+        Item.WORK: say_in("line of a quote", "work"),
+        Item.DELIVERY: say_in("line of a quote", "delivery"),
+        Item.MARGIN: say_in("line of a quote", "margin"),
+        Item.TAX: say_in("line of a quote", "tax"),
+    }
+    return words[item]

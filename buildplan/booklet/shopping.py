@@ -16,12 +16,13 @@ from buildplan.booklet.materials import (
     purchases,
 )
 from buildplan.booklet.money import balloon_words, cost, disagreements, money_words, rounded
-from buildplan.booklet.words import air_words
+from buildplan.booklet.words import air_words, kind_word
 from buildplan.design.measures import Units
 from buildplan.design.model import Design
 from buildplan.design.problems import DesignProblemsError, Problem
 from buildplan.framework.build import METRES_PER_UNIT
 from buildplan.framework.model import Framework
+from buildplan.language.speaking import say, say_count, say_in, whole
 
 
 @dataclass(frozen=True)
@@ -98,45 +99,56 @@ def _needs_by_file(asked: Sequence[Asked]) -> Mapping[str, Sequence[Need]]:
 def packs_words(purchase: Purchase) -> str:
     """What to ask for in the shop: `4 packs of 50`, or a number of balloons."""
     if purchase.packs is None:
-        return str(purchase.to_buy)
-    noun = "pack" if purchase.packs == 1 else "packs"
-    return f"{purchase.packs} {noun} of {purchase.pack_size}"
+        return whole(purchase.to_buy)
+    return say_count(
+        "{number} pack of {size}",
+        "{number} packs of {size}",
+        purchase.packs,
+        size=purchase.pack_size or 1,
+    )
 
 
 def pieces_words(pieces: Sequence[tuple[str, int]]) -> str:
     """`Reading Star, 2 x Picture Frame`."""
-    return ", ".join(name if times == 1 else f"{times} x {name}" for name, times in pieces)
+    return ", ".join(
+        name if times == 1 else say("{times} x {piece}", times=times, piece=name)
+        for name, times in pieces
+    )
 
 
 def shopping_lines(shopping: ShoppingList) -> list[str]:
     """The list in words, a line each; costs where all prices are known."""
-    lines = [f"Shopping for {pieces_words(shopping.pieces)}", ""]
+    lines = [say("Shopping for {pieces}", pieces=pieces_words(shopping.pieces)), ""]
     names = [balloon_words(purchase, shopping.units) for purchase in shopping.purchases]
     packs = [packs_words(purchase) for purchase in shopping.purchases]
     wide, wider = max(map(len, packs)), max(map(len, names))
     for purchase, name, buy, amount in zip(
         shopping.purchases, names, packs, shopping.costs(), strict=True
     ):
-        left = purchase.to_buy - purchase.needed
-        line = f"  {buy:<{wide}}  {name:<{wider}}  {purchase.needed:5} needed, {left:4} left over"
+        counts = say(
+            "{needed} needed, {left} left over",
+            needed=f"{whole(purchase.needed):>5}",
+            left=f"{whole(purchase.to_buy - purchase.needed):>4}",
+        )
+        line = f"  {buy:<{wide}}  {name:<{wider}}  {counts}"
         if amount is not None and shopping.currency is not None:
             line += f"  {money_words(amount, shopping.currency):>12}"
         lines.append(line.rstrip())
     lines.append("")
     lines.append(total_words(shopping))
     air = air_words(shopping.air_m3, shopping.pump_minutes, shopping.units)
-    lines.append(f"Air: {air} (estimate)")
+    lines.append(say("Air: {air} (estimate)", air=air))
     return lines
 
 
 def total_words(shopping: ShoppingList) -> str:
     """What all of it costs, or what is missing to tell."""
     if shopping.total is not None and shopping.currency is not None:
-        return f"All together: {money_words(shopping.total, shopping.currency)}"
+        return say("All together: {amount}", amount=money_words(shopping.total, shopping.currency))
     if shopping.currency is None:
-        return "No costs: no design file names a currency."
+        return say("No costs: no design file names a currency.")
     unpriced = [balloon_words(p, shopping.units) for p in shopping.purchases if p.price is None]
-    return f"No sum: there is no price for {', '.join(unpriced)}."
+    return say("No sum: there is no price for {balloons}.", balloons=", ".join(unpriced))
 
 
 def shopping_rows(shopping: ShoppingList) -> list[list[Cell]]:
@@ -144,19 +156,19 @@ def shopping_rows(shopping: ShoppingList) -> list[list[Cell]]:
     currency = shopping.currency
     rows: list[list[Cell]] = [
         [
-            "colour",
-            "hex",
-            "kind",
-            "nominal",
-            "unit",
-            "needed",
-            "spare",
-            "pack size",
-            "packs",
-            "balloons to buy",
-            "price",
-            "cost",
-            "currency",
+            say_in("column", "colour"),
+            say_in("column", "hex"),
+            say_in("column", "kind"),
+            say_in("column", "nominal"),
+            say_in("column", "unit"),
+            say_in("column", "needed"),
+            say_in("column", "spare"),
+            say_in("column", "pack size"),
+            say_in("column", "packs"),
+            say_in("column", "balloons to buy"),
+            say_in("column", "price"),
+            say_in("column", "cost"),
+            say_in("column", "currency"),
         ]
     ]
     scale = METRES_PER_UNIT[shopping.units]
@@ -165,7 +177,7 @@ def shopping_rows(shopping: ShoppingList) -> list[list[Cell]]:
             [
                 purchase.label,
                 purchase.balloon.colour,
-                purchase.balloon.kind,
+                kind_word(purchase.balloon.kind),
                 f"{purchase.balloon.nominal_m / scale:.4g}",
                 shopping.units,
                 purchase.needed,

@@ -9,16 +9,18 @@ import pikepdf
 import pypdfium2
 
 from buildplan.booklet.serial import Copy, page_digests, seal_holds, serial_of, stored_in
+from buildplan.language.speaking import mark, say, whole
 
-PROVES = (
+PROVES = mark(
     "This proves that no page was changed, added, removed or moved since the file was printed, "
     "and that serial, buyer and plan belong together."
 )
-KEYED = "The seal was made with the key that you gave."
-UNKEYED = (
+KEYED = mark("The seal was made with the key that you gave.")
+UNKEYED = mark(
     "It was sealed without a seller's key, so anybody with buildplan could have made such a file."
 )
-NOT_PROVED = "It does not prove who has read, copied or passed on the file."
+NOT_PROVED = mark("It does not prove who has read, copied or passed on the file.")
+NAME_WIDTH = 10
 
 
 @dataclass(frozen=True)
@@ -95,31 +97,43 @@ def _squeezed(text: str) -> str:
 def verified_lines(found: Verified) -> list[str]:
     """What was found, in words."""
     copy = found.copy
-    lines = [
-        f"Plan      {copy.piece}, {copy.edition} edition" + (f", {copy.brand}" * bool(copy.brand)),
-        f"For       {copy.buyer or 'nobody named'}",
-        f"Serial    {found.serial}: " + ("good" if found.serial_holds else "DOES NOT FIT"),
-        f"Seal      {'good' if found.seal_holds else 'DOES NOT FIT'}",
-        f"Pages     {found.pages}: " + _pages_words(found),
-        "",
-    ]
+    # only copies of the sale edition have a serial
+    plan = say("{piece}, sale edition", piece=copy.piece)
+    named = (
+        (say("Plan"), ", ".join(filter(None, (plan, copy.brand)))),
+        (say("For"), copy.buyer or say("nobody named")),
+        (say("Serial"), f"{found.serial}: {_fits(found.serial_holds)}"),
+        (say("Seal"), _fits(found.seal_holds)),
+        (say("Pages"), f"{whole(found.pages)}: {_pages_words(found)}"),
+    )
+    lines = [*(f"{name:<{NAME_WIDTH}}{words}" for name, words in named), ""]
     if not found.good:
         if copy.keyed and not found.serial_holds:
-            lines.append("It was sealed with a seller's key: check it with --key.")
-        return [*lines, "NOT GOOD: this is not the file that was printed."]
-    lines += ["Good.", PROVES, KEYED if copy.keyed else UNKEYED, NOT_PROVED]
-    return lines
+            lines.append(say("It was sealed with a seller's key: check it with --key."))
+        return [*lines, say("NOT GOOD: this is not the file that was printed.")]
+    return [
+        *lines,
+        say("Good."),
+        say(PROVES),
+        say(KEYED if copy.keyed else UNKEYED),
+        say(NOT_PROVED),
+    ]
+
+
+def _fits(holds: bool) -> str:
+    return say("good") if holds else say("DOES NOT FIT")
 
 
 def _pages_words(found: Verified) -> str:
     wrong = []
     if found.pages != found.pages_expected:
-        wrong.append(f"{found.pages_expected} WERE PRINTED")
+        wrong.append(say("{number} WERE PRINTED", number=found.pages_expected))
     if found.changed_pages:
-        wrong.append(f"CHANGED: {_listed(found.changed_pages)}")
+        wrong.append(say("CHANGED: {pages}", pages=_listed(found.changed_pages)))
     if found.unmarked_pages:
-        wrong.append(f"without the serial or the name: {_listed(found.unmarked_pages)}")
-    return "; ".join(wrong) or "none changed"
+        pages = _listed(found.unmarked_pages)
+        wrong.append(say("without the serial or the name: {pages}", pages=pages))
+    return "; ".join(wrong) or say("none changed")
 
 
 def _listed(numbers: tuple[int, ...]) -> str:
