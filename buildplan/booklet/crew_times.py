@@ -140,6 +140,13 @@ def place_name(place: Place) -> str:
     return say("On site")
 
 
+def place_word(place: Place) -> str:
+    """Where work is done, in a word."""
+    if place is Place.WORKSHOP:
+        return say_in("where work is done", "workshop")
+    return say_in("where work is done", "site")
+
+
 def lane_name(person: int) -> str:
     """What stands at a lane: the person's number, from 1."""
     return say("person {number}", number=person + 1)

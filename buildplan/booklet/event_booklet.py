@@ -12,13 +12,14 @@ from buildplan.booklet.event_load import load_blocks
 from buildplan.booklet.event_plan import Copy, EventPlan, five_minutes_before, moment_words
 from buildplan.booklet.event_times import times_blocks
 from buildplan.booklet.flow import Block, Grid, Items, Words, heading, leaves_of
-from buildplan.booklet.pages_crew import SHORT_CAUTIONS
+from buildplan.booklet.pages_crew import SHORT_CAUTIONS, WARNING
 from buildplan.booklet.pages_shopping import shopping_leaves
 from buildplan.booklet.paper import Paper
 from buildplan.booklet.press import LEAD, SMALL, STRONG, Leaf, Press, plain, strong
 from buildplan.booklet.words import minutes_words, weight_words
 from buildplan.design.measures import Units, size_words
-from buildplan.language.speaking import say
+from buildplan.language.grammar import percent
+from buildplan.language.speaking import mark, say, whole
 from buildplan.sequence.timetable import RESERVE, Place
 from buildplan.sequence.words.times import duration
 
@@ -28,7 +29,7 @@ def print_event(plan: EventPlan, paper: Paper) -> bytes:
     press = Press(paper, plan.event.name)
     return press.print(
         event_leaves(plan, paper),
-        title=f"{plan.event.name}: shopping, times and load",
+        title=say("{event}: shopping, times and load", event=plan.event.name),
         author="buildplan",
     )
 
@@ -38,8 +39,8 @@ def event_leaves(plan: EventPlan, paper: Paper) -> list[Leaf]:
     return [
         *leaves_of(paper, plan.event.name, _front(plan)),
         *shopping_leaves(plan.shopping, paper),
-        *leaves_of(paper, "Who does what when", times_blocks(plan, paper.measure)),
-        *leaves_of(paper, "Load list", load_blocks(plan)),
+        *leaves_of(paper, say("Who does what when"), times_blocks(plan, paper.measure)),
+        *leaves_of(paper, say("Load list"), load_blocks(plan)),
     ]
 
 
@@ -47,40 +48,54 @@ def _front(plan: EventPlan) -> list[Block]:
     units = plan.shopping.units
     pieces = tuple(
         (
-            strong(f"{piece.count} x"),
+            strong(say("{number} x", number=piece.count)),
             plain(copy.book.facts.name),
             _size(copy, units),
             weight_words(copy.book.facts.mass_kg),
-            str(copy.book.facts.total * piece.count),
+            whole(copy.book.facts.total * piece.count),
         )
         for piece, copy in zip(plan.event.designs, _first_of_each(plan), strict=True)
     )
     total = sum(copy.book.facts.total for copy in plan.copies)
     return [
         Words(
-            f"{strong(str(len(plan.copies)))} pieces, {strong(str(total))} balloons, "
-            f"{strong(str(plan.event.crew))} people; open at {strong(plan.event.opening)}",
+            say(
+                "{pieces} pieces, {balloons} balloons, {people} people; open at {time}",
+                pieces=strong(whole(len(plan.copies))),
+                balloons=strong(whole(total)),
+                people=strong(whole(plan.event.crew)),
+                time=strong(plan.event.opening),
+            ),
             LEAD,
             after=10,
         ),
-        heading("Pieces"),
+        heading(say("Pieces")),
         Grid(
-            ("", "Piece", "Width, height, depth of one", "Weight of one", "Balloons"),
-            (*pieces, ("", strong("all together"), "", "", strong(str(total)))),
+            (
+                "",
+                say("Piece"),
+                say("Width, height, depth of one"),
+                say("Weight of one"),
+                say("Balloons"),
+            ),
+            (*pieces, ("", strong(say("all together")), "", "", strong(whole(total)))),
             (26, 120, 150, 100, 60),
             frozenset({4}),
             after=4,
         ),
         Words(
-            "Sizes and weights are estimates. Each piece is built from its own booklet.",
+            say("Sizes and weights are estimates. Each piece is built from its own booklet."),
             SMALL,
             after=10,
         ),
-        heading("The day"),
-        Grid(("When", "What"), tuple(_day(plan)), (110, 350), after=4),
+        heading(say("The day")),
+        Grid((say("When"), say("What")), tuple(_day(plan)), (110, 350), after=4),
         Words(
-            f"The latest times, with {RESERVE:.0%} held back for breaks, bursts and mistakes "
-            "(estimates, practised hands; first builds take about twice as long).",
+            say(
+                "The latest times, with {reserve} held back for breaks, bursts and mistakes "
+                "(estimates, practised hands; first builds take about twice as long).",
+                reserve=percent(RESERVE),
+            ),
             SMALL,
             after=12,
         ),
@@ -89,14 +104,17 @@ def _front(plan: EventPlan) -> list[Block]:
         Words(plain(law_words(LATEX_WORDS)), STRONG, after=8),
         Items(
             tuple(
-                f"{strong(signal)} {plain(words)}"
+                f"{strong(say(signal))} {plain(say(words))}"
                 for signal, words in SHORT_CAUTIONS
-                if signal == "WARNING"
+                if signal == WARNING
             ),
             after=6,
         ),
         Words(
-            "Local codes and licensed practice come first; further cautions are in each booklet.",
+            say(
+                "Local codes and licensed practice come first; further cautions are in each "
+                "booklet."
+            ),
             SMALL,
         ),
     ]
@@ -119,17 +137,24 @@ def _day(plan: EventPlan) -> list[tuple[str, str]]:
     opening = plan.opening
     rows = []
     for part in plan.timetable.parts:
-        where = "in the workshop" if part.place is Place.WORKSHOP else "on site"
         starts = moment_words(five_minutes_before(plan.starts[part.place]), opening)
         if part.place is Place.SITE and len(plan.timetable.parts) > 1 and plan.leave is not None:
             leave = moment_words(five_minutes_before(plan.leave), opening)
-            rows.append((strong(leave), f"Leave: {duration(plan.event.travel)} to the place"))
+            way = say("Leave: {time} to the place", time=duration(plan.event.travel))
+            rows.append((strong(leave), way))
         rows.append(
             (
                 strong(starts),
-                f"Start {where}: {minutes_words(part.minutes)} for {plan.event.crew} people, "
-                f"{minutes_words(part.work)} of work",
+                say(
+                    mark("Start in the workshop: {time} for {people} people, {work} of work")
+                    if part.place is Place.WORKSHOP
+                    else mark("Start on site: {time} for {people} people, {work} of work"),
+                    time=minutes_words(part.minutes),
+                    people=plan.event.crew,
+                    work=minutes_words(part.work),
+                ),
             )
         )
-    rows.append((strong(plan.event.opening), "All stands, exits clear, bags of waste tied shut"))
+    done = say("All stands, exits clear, bags of waste tied shut")
+    rows.append((strong(plan.event.opening), done))
     return rows

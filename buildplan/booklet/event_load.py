@@ -12,93 +12,120 @@ from buildplan.booklet.money import balloon_words
 from buildplan.booklet.packing import bags
 from buildplan.booklet.pages_front import TOOLS
 from buildplan.booklet.press import plain, strong
-from buildplan.language.speaking import say
+from buildplan.language.speaking import mark, say, say_count, say_in, whole
+
+# Headings of the load list.
+BAGS, SPARES = mark("Bags"), mark("Spares, not inflated")
+TOOLS_TAKEN, HOLDING_DOWN = mark("Tools"), mark("To hold it down")
+PAPERS = mark("Papers")
 
 
 @dataclass(frozen=True)
 class Load:
-    """One thing on the load list: for which piece (empty for all), under which heading, and
-    how many balloons it holds."""
+    """One thing on the load list: for which piece (empty for all), under which heading (a
+    marked message), and how many balloons it holds. A bag has its label."""
 
     piece: str
     part: str
     what: str
     balloons: int | None = None
+    label: str = ""
 
 
 def load_list(plan: EventPlan) -> list[Load]:
     """All that goes on the vehicle: bags by piece, then what serves all of them, once."""
     units = plan.shopping.units
     loads = [
-        Load(copy.name, "Bags", f"{bag.label}: {bag.holds}", bag.balloons)
+        Load(copy.name, BAGS, bag.holds, bag.balloons, bag.label)
         for copy in plan.copies
         for bag in bags(copy.book.framework)
     ]
     loads += [
-        Load("", "Spares, not inflated", balloon_words(purchase, units), purchase.spare)
+        Load("", SPARES, balloon_words(purchase, units), purchase.spare)
         for purchase in plan.shopping.purchases
         if purchase.spare
     ]
-    loads += [Load("", "Tools", say(tool)) for tool in TOOLS]
+    loads += [Load("", TOOLS_TAKEN, say(tool)) for tool in TOOLS]
     loads += [
         Load(
             copy.name,
-            "To hold it down",
-            f"ballast and soft ties, no wire, for {_joints(copy.book.shape.standing.feet)}",
+            HOLDING_DOWN,
+            _holding_down(copy.book.shape.standing.feet),
         )
         for copy in plan.copies
     ]
     papers = [
-        *(f"the booklet of {name}" for name in dict.fromkeys(_names(plan.copies))),
-        "these pages, and a pen",
-        "first aid kit; the venue's telephone number",
+        *(say("the booklet of {piece}", piece=n) for n in dict.fromkeys(_names(plan.copies))),
+        say("these pages, and a pen"),
+        say("first aid kit; the venue's telephone number"),
     ]
-    return loads + [Load("", "Papers", what) for what in papers]
+    return loads + [Load("", PAPERS, what) for what in papers]
 
 
 def _names(copies: Sequence[Copy]) -> list[str]:
     return [copy.book.facts.name for copy in copies]
 
 
-def _joints(labels: Sequence[str]) -> str:
-    return f"joint {labels[0]}" if len(labels) == 1 else f"{len(labels)} joints on the floor"
+def _holding_down(feet: Sequence[str]) -> str:
+    if len(feet) == 1:
+        return say("ballast and soft ties, no wire, for joint {joint}", joint=feet[0])
+    return say("ballast and soft ties, no wire, for {number} joints on the floor", number=len(feet))
 
 
 def load_blocks(plan: EventPlan) -> list[Block]:
     loads = load_list(plan)
     blocks: list[Block] = [
         Words(
-            "Every bag carries the name of its piece and its own label: write both on it before "
-            "it is filled.",
+            say(
+                "Every bag carries the name of its piece and its own label: write both on it "
+                "before it is filled."
+            ),
             after=8,
         )
     ]
     for copy in plan.copies:
-        own = [one for one in loads if one.piece == copy.name and one.part == "Bags"]
+        own = [one for one in loads if one.piece == copy.name and one.label]
         balloons = sum(one.balloons or 0 for one in own)
         blocks += [
-            heading(f"{copy.name}: {len(own)} bags, {balloons} balloons"),
+            heading(
+                say_count(
+                    "{piece}: {number} bag, {balloons} balloons",
+                    "{piece}: {number} bags, {balloons} balloons",
+                    len(own),
+                    piece=copy.name,
+                    balloons=balloons,
+                )
+            ),
             Items(tuple(_load_words(one) for one in own), ticked=True),
         ]
-    shared = [one for one in loads if one.part != "Bags"]
+    shared = [one for one in loads if not one.label]
     for part in dict.fromkeys(one.part for one in shared):
         these = [one for one in shared if one.part == part]
-        blocks += [heading(part), Items(tuple(_load_words(one) for one in these), ticked=True)]
+        blocks += [heading(say(part)), Items(tuple(_load_words(one) for one in these), ticked=True)]
     return blocks
 
 
 def _load_words(load: Load) -> str:
-    if load.part == "Bags":
-        label, _, holds = load.what.partition(": ")
-        return f"{strong(label)}: {plain(holds)}"
+    if load.label:
+        return f"{strong(load.label)}: {plain(load.what)}"
     words = plain(load.what)
     if load.balloons is not None:
-        words = f"{strong(str(load.balloons))} {words}"
+        count = strong(whole(load.balloons))
+        words = say("{count} {balloons}", count=count, balloons=words)
     return f"{strong(load.piece)}: {words}" if load.piece else words
 
 
 def load_rows(plan: EventPlan) -> list[list[Cell]]:
     """The load list as rows of a table, the head first."""
-    rows: list[list[Cell]] = [["piece", "part", "what", "balloons"]]
-    rows += [[one.piece, one.part, one.what, one.balloons] for one in load_list(plan)]
+    rows: list[list[Cell]] = [
+        [
+            say_in("column", "piece"),
+            say_in("column", "part"),
+            say_in("column", "what"),
+            say_in("column", "balloons"),
+        ]
+    ]
+    for one in load_list(plan):
+        what = f"{one.label}: {one.what}" if one.label else one.what
+        rows.append([one.piece, say(one.part), what, one.balloons])
     return rows

@@ -12,6 +12,7 @@ from buildplan.booklet.jobs import Job, jobs
 from buildplan.booklet.shopping import ShoppingList
 from buildplan.design.event import Event
 from buildplan.design.model import Design
+from buildplan.language.speaking import say
 from buildplan.sequence.labour import MINUTES
 from buildplan.sequence.model import Operation, Step
 from buildplan.sequence.timetable import Place, Timetable, crew_of, latest_starts, timetable
@@ -83,7 +84,9 @@ def copies_of(pieces: Sequence[tuple[Book, int]]) -> tuple[Copy, ...]:
     copies: list[Copy] = []
     for book, count in pieces:
         for number in range(1, count + 1):
-            name = book.facts.name if count == 1 else f"{book.facts.name}, {number} of {count}"
+            name = book.facts.name
+            if count > 1:
+                name = say("{piece}, {number} of {count}", piece=name, number=number, count=count)
             before = sum(len(copy.steps) for copy in copies)
             steps = numbered_on(book.steps, before, f"piece {len(copies) + 1}")
             copies.append(Copy(name, book, steps, jobs(steps)))
@@ -136,8 +139,12 @@ def labour_of(event: Event, designs: Sequence[Design]) -> dict[str, float]:
 def moment_words(moment: datetime, opening: datetime) -> str:
     """A time of day as seen from the day of the opening: `07:40`, `the day before, 16:05`."""
     days = (opening.date() - moment.date()).days
-    day = {0: "", 1: "the day before, "}.get(days, f"{days} days before, ")
-    return f"{day}{moment:%H:%M}"
+    time = f"{moment:%H:%M}"
+    if days == 0:
+        return time
+    if days == 1:
+        return say("the day before, {time}", time=time)
+    return say("{days} days before, {time}", days=days, time=time)
 
 
 def five_minutes_before(moment: datetime) -> datetime:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
@@ -19,6 +19,10 @@ from buildplan.booklet.crew_times import (
     SOFT,
     TYPE,
     Timed,
+    lane_name,
+    lane_words,
+    place_name,
+    place_word,
     timed_jobs,
     who_words,
 )
@@ -29,12 +33,10 @@ from buildplan.booklet.jobs import Job
 from buildplan.booklet.press import SMALL, STRONG, plain, strong
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Polyline
-from buildplan.sequence.timetable import Part, Place
+from buildplan.language.grammar import sentences
+from buildplan.language.speaking import say, say_in, whole
+from buildplan.sequence.timetable import Part
 
-PLACES: Mapping[Place, str] = {
-    Place.WORKSHOP: "Beforehand, in the workshop",
-    Place.SITE: "On site",
-}
 # Minutes: shorter stays and waits are not told one by one in the chart.
 SHORT_STAY = 2.0
 # In place of a piece's number: who helps now here, now there.
@@ -70,13 +72,21 @@ def times_blocks(plan: EventPlan, measure: float) -> list[Block]:
         blocks += _part(plan, part, measure)
     for step, people in plan.timetable.short_of.items():
         copy, job = _job_of(plan, step)
-        words = f"{copy.name}, {job.title} ({job.number}): takes {people} people. Call for help."
+        words = say(
+            "{piece}, {job} ({number}): takes {people} people. Call for help.",
+            piece=copy.name,
+            job=job.title,
+            number=job.number,
+            people=people,
+        )
         blocks.append(Words(plain(words), STRONG))
     blocks.append(
         Words(
-            "Times count back from the opening and are the latest (estimates). The job's number "
-            "in brackets is that of the piece's crew booklet. Who has nothing to start holds the "
-            "work, hands on locks and picks up.",
+            say(
+                "Times count back from the opening and are the latest (estimates). The job's "
+                "number in brackets is that of the piece's crew booklet. Who has nothing to start "
+                "holds the work, hands on locks and picks up."
+            ),
             SMALL,
         )
     )
@@ -97,7 +107,7 @@ def _part(plan: EventPlan, part: Part, measure: float) -> list[Block]:
     starts = five_minutes_before(plan.starts[part.place])
     rows = tuple(
         (
-            strong(str(one.number)),
+            strong(whole(one.number)),
             f"{_clock(starts, one.timed.start)} – {_clock(starts, one.timed.finish)}",
             plain(one.copy.name),
             f"{plain(one.timed.job.title)} ({one.timed.job.number})",
@@ -105,14 +115,13 @@ def _part(plan: EventPlan, part: Part, measure: float) -> list[Block]:
         )
         for one in found
     )
-    title = PLACES[part.place]
     begins = moment_words(starts, plan.opening)
     return [
-        heading(f"{title}, from {begins}"),
+        heading(say("{part}, from {time}", part=place_name(part.place), time=begins)),
         Shown(chart(plan, part, measure)),
         Words(_legend(plan, part), SMALL, after=8),
         Grid(
-            ("No.", "When", "Piece", "Job", "Who"),
+            (say("No."), say("When"), say("Piece"), say("Job"), say("Who")),
             rows,
             (26, 76, 118, 110, 150),
         ),
@@ -160,7 +169,7 @@ def chart(plan: EventPlan, part: Part, width: float) -> Picture:
     told = []
     for lane, person in enumerate(people):
         low = height - LANE * (lane + 1) + (LANE - BAR) / 2
-        marks.append(Label((0, low + 5), f"person {person + 1}", TYPE, INK, anchor="start"))
+        marks.append(Label((0, low + 5), lane_name(person), TYPE, INK, anchor="start"))
         bars = stays(plan, part, person)
         for piece, start, finish in bars:
             left, right = NAME + start * scale, NAME + finish * scale
@@ -171,23 +180,28 @@ def chart(plan: EventPlan, part: Part, width: float) -> Picture:
                 at = ((left + right) / 2, low + BAR / 2 - TYPE * 0.36)
                 marks.append(Label(at, name, TYPE, INK, bold=True))
         where = ", ".join(
-            f"{_where(plan, piece)} from {_clock(starts, start)} to {_clock(starts, end)}"
+            say(
+                "{piece} from {start} to {finish}",
+                piece=_where(plan, piece),
+                start=_clock(starts, start),
+                finish=_clock(starts, end),
+            )
             for piece, start, end in bars
         )
-        told.append(f"Person {person + 1}: {where}.")
-    return Picture(width, height, tuple(marks), f"{PLACES[part.place]}. {' '.join(told)}")
+        told.append(lane_words(person, where))
+    return Picture(width, height, tuple(marks), sentences(f"{place_name(part.place)}.", *told))
 
 
 def _where(plan: EventPlan, piece: int) -> str:
-    return plan.copies[piece - 1].name if piece != ANYWHERE else "wherever hands are wanted"
+    return plan.copies[piece - 1].name if piece != ANYWHERE else say("wherever hands are wanted")
 
 
 def _legend(plan: EventPlan, part: Part) -> str:
     names = "; ".join(f"{strong(str(i))} {plain(c.name)}" for i, c in enumerate(plan.copies, 1))
     people = range(len(plan.timetable.crew))
     floating = any(at == ANYWHERE for person in people for at, *_ in stays(plan, part, person))
-    helping = f" {strong('+')} helps wherever hands are wanted." if floating else ""
-    return f"Numbers in the bars are pieces: {names}.{helping}"
+    helping = say("{plus} helps wherever hands are wanted.", plus=strong("+")) if floating else ""
+    return sentences(say("Numbers in the bars are pieces: {pieces}.", pieces=names), helping)
 
 
 def _clock(starts: datetime, minutes: float) -> str:
@@ -198,14 +212,25 @@ def timetable_rows(plan: EventPlan) -> list[list[Cell]]:
     """The timetable as rows of a table, the head first. Minutes count from the start of the
     part, clock times from when it must start at the latest."""
     rows: list[list[Cell]] = [
-        ["no", "place", "from", "to", "start min", "end min", "piece", "job", "title", "who"]
+        [
+            say_in("column", "no"),
+            say_in("column", "place"),
+            say_in("column", "from"),
+            say_in("column", "to"),
+            say_in("column", "start min"),
+            say_in("column", "end min"),
+            say_in("column", "piece"),
+            say_in("column", "job"),
+            say_in("column", "title"),
+            say_in("column", "who"),
+        ]
     ]
     for part in plan.timetable.parts:
         starts = five_minutes_before(plan.starts[part.place])
         rows += [
             [
                 one.number,
-                str(part.place),
+                place_word(part.place),
                 _clock(starts, one.timed.start),
                 _clock(starts, one.timed.finish),
                 round(one.timed.start),

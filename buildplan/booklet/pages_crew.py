@@ -33,22 +33,23 @@ from buildplan.drawing.scene import finished_picture
 from buildplan.language.speaking import mark, say, say_count, whole
 from buildplan.sequence.timetable import crew_of, timetable
 
+WARNING = mark("WARNING")
 # The cautions of cautions.py as a crew reads them again before each job.
 SHORT_CAUTIONS: Sequence[tuple[str, str]] = (
     (
-        mark("WARNING"),
+        WARNING,
         mark("Keep exits, stairs, extinguishers and wheelchair ways clear. Ask the venue."),
     ),
     (
-        mark("WARNING"),
+        WARNING,
         mark("Keep off overhead lines, sockets and hot lamps. Wiring is for an electrician."),
     ),
     (
-        mark("WARNING"),
+        WARNING,
         mark("Ladders: firm, level ground, somebody to hold it, local rules for work at height."),
     ),
     (
-        mark("WARNING"),
+        WARNING,
         mark("Wind: ballast and ties that somebody competent has checked; take down in time."),
     ),
     (

@@ -16,8 +16,10 @@ from buildplan.booklet.words import (
 from buildplan.design.measures import Units, length_words, size_words
 from buildplan.design.problems import in_words
 from buildplan.framework.model import Framework
-from buildplan.language.grammar import listed
+from buildplan.language.grammar import decimal, listed
+from buildplan.language.speaking import mark, say, say_in, whole
 from buildplan.sequence.model import Step
+from buildplan.sequence.words.stages import stage_name
 from buildplan.shape.calibration import RingCheck, at_gauge_step, at_warmth, ring_checks
 from buildplan.shape.model import Shape
 
@@ -33,14 +35,14 @@ def check_report(book: Book) -> str:
     lines = [facts.name, "", *_counts(facts), "", *_shape(book), ""]
     lines += [*_measuring(book.framework, book.shape, facts.units), ""]
     if book.examination.cautions:
-        lines.append("Take note:")
+        lines.append(say("Take note:"))
         lines += [f"- {in_words(caution)}" for caution in book.examination.cautions]
         lines.append("")
     if facts.problems:
-        lines.append("Problems:")
+        lines.append(say("Problems:"))
         lines += [f"- {in_words(problem)}" for problem in facts.problems]
     else:
-        lines.append("No problems found.")
+        lines.append(say("No problems found."))
     return "\n".join(lines)
 
 
@@ -49,28 +51,43 @@ def _line(name: str, words: str) -> str:
 
 
 def _counts(facts: Facts) -> Iterator[str]:
-    yield _line("Balloons", str(facts.total))
+    yield _line(say("Balloons"), whole(facts.total))
     for purchase in facts.purchases:
         for balloon in purchase.balloons:
             nominal = length_words(balloon.nominal_m, facts.units)
             gauge = length_words(balloon.gauge_m, facts.units)
             yield _line(
-                f"{facts.counts[balloon.key]:>{NAME_WIDTH - 2}}",
-                f"{balloon.label} {nominal} {balloon.kind}, sized to {gauge} ({balloon.key})",
+                f"{whole(facts.counts[balloon.key]):>{NAME_WIDTH - 2}}",
+                say(
+                    mark("{colour} {size} link, sized to {gauge} ({key})")
+                    if balloon.kind == "link"
+                    else mark("{colour} {size} round, sized to {gauge} ({key})"),
+                    colour=balloon.label,
+                    size=nominal,
+                    gauge=gauge,
+                    key=balloon.key,
+                ),
             )
     if facts.rings:
-        rings = ", ".join(str(count) for count in facts.rings)
-        yield _line("Rings", f"{len(facts.rings)}, of {rings} balloons")
+        rings = ", ".join(whole(count) for count in facts.rings)
+        words = say("{count}, of {balloons} balloons", count=len(facts.rings), balloons=rings)
+        yield _line(say("Rings"), words)
     open_chains = {
         letter: count for letter, count in facts.chains.items() if letter not in facts.closed
     }
     if open_chains:
-        chains = ", ".join(f"{letter} {count}" for letter, count in open_chains.items())
-        yield _line("Chains", f"{chains} balloons")
-    yield _line("Joints", str(facts.joints))
+        chains = ", ".join(f"{letter} {whole(count)}" for letter, count in open_chains.items())
+        yield _line(say("Chains"), say("{chains} balloons", chains=chains))
+    yield _line(say("Joints"), whole(facts.joints))
     yield _line(
-        "Braces",
-        f"{facts.braces}, singles {facts.singles}, locks {facts.locks} ({2 * facts.locks} rounds)",
+        say("Braces"),
+        say(
+            "{braces}, singles {singles}, locks {locks} ({rounds} rounds)",
+            braces=facts.braces,
+            singles=facts.singles,
+            locks=facts.locks,
+            rounds=2 * facts.locks,
+        ),
     )
 
 
@@ -80,52 +97,79 @@ def _shape(book: Book) -> Iterator[str]:
     size = " x ".join(
         size_words(length, facts.units) for length in (facts.width_m, facts.height_m, facts.depth_m)
     )
-    yield _line("Size", f"{size} (width x height x depth, estimate)")
-    yield _line("Weight", f"{weight_words(facts.mass_kg)} (estimate)")
-    if facts.rings:
-        yield _line("Closes", "yes" if facts.closes else "no")
-    else:
-        yield _line("Closes", "nothing to close: the chains are open" if facts.closes else "no")
-    lean = estimate_words(examination.tip_angle, 1, "degrees")
+    yield _line(say("Size"), say("{size} (width x height x depth, estimate)", size=size))
+    weight = say("{weight} (estimate)", weight=weight_words(facts.mass_kg))
+    yield _line(say("Weight"), weight)
+    closes = say_in("does it close", "no")
+    if facts.closes:
+        closes = say("yes") if facts.rings else say("nothing to close: the chains are open")
+    yield _line(say("Closes"), closes)
+    lean = estimate_words(examination.tip_angle, 1, say("degrees"))
     feet = ", ".join(book.shape.standing.feet)
-    yield _line(
-        "Stands",
-        f"yes, on {feet}; goes over when it leans {lean} (estimate)" if facts.stands else "no",
-    )
+    stands = say_in("does it stand", "no")
+    if facts.stands:
+        stands = say(
+            "yes, on {joints}; goes over when it leans {angle} (estimate)", joints=feet, angle=lean
+        )
+    yield _line(say("Stands"), stands)
     tips = speed_words(wind.tips_at.value, facts.units)
-    yield _line("Wind", f"a gust of {tips} tips it when nothing holds it down (estimate)")
+    yield _line(
+        say("Wind"),
+        say("a gust of {speed} tips it when nothing holds it down (estimate)", speed=tips),
+    )
     if wind.ballast is not None and wind.gust_m_per_s is not None:
         gust = speed_words(wind.gust_m_per_s, facts.units)
         yield _line(
-            "Ballast",
-            f"{weight_words(wind.ballast.value)} on its foot hold {gust} (estimate)",
+            say("Ballast"),
+            say(
+                "{weight} on its foot hold {speed} (estimate)",
+                weight=weight_words(wind.ballast.value),
+                speed=gust,
+            ),
         )
     sag = examination.sag
     yield _line(
-        "Sags",
-        f"{length_words(sag.value, facts.units)} at the top under its own weight "
-        f"({length_words(sag.low, facts.units)} to {length_words(sag.high, facts.units)}, "
-        "estimate)",
+        say("Sags"),
+        say(
+            "{length} at the top under its own weight ({low} to {high}, estimate)",
+            length=length_words(sag.value, facts.units),
+            low=length_words(sag.low, facts.units),
+            high=length_words(sag.high, facts.units),
+        ),
     )
     yield _line(
-        "Stiffness",
-        f"{facts.mechanisms} loose movements of the bare links; "
-        f"{stiffness.folds} left when the balloons crowd, {stiffness.folds_locked} with the locks",
+        say("Stiffness"),
+        say(
+            "{bare} loose movements of the bare links; {crowded} left when the balloons crowd, "
+            "{locked} with the locks",
+            bare=facts.mechanisms,
+            crowded=stiffness.folds,
+            locked=stiffness.folds_locked,
+        ),
     )
-    yield _line("", f"it gives most at {', '.join(stiffness.locked.joints)}")
+    yield _line("", say("it gives most at {joints}", joints=", ".join(stiffness.locked.joints)))
     if stiffness.extra is not None and stiffness.extra.gain is not None:
         first, second = stiffness.extra.joints
         yield _line(
             "",
-            f"one more balloon between {first} and {second} would stiffen it by "
-            f"{100 * (stiffness.extra.gain - 1):.0f} %",
+            say(
+                "one more balloon between {first} and {second} would stiffen it by {gain} %",
+                first=first,
+                second=second,
+                gain=decimal(100 * (stiffness.extra.gain - 1), 0),
+            ),
         )
     yield _line(
-        "Work",
-        f"{minutes_words(facts.work_minutes)} in all, "
-        f"{minutes_words(facts.crew_minutes)} for {facts.crew} people (estimate)",
+        say("Work"),
+        say(
+            "{work} in all, {time} for {people} people (estimate)",
+            work=minutes_words(facts.work_minutes),
+            time=minutes_words(facts.crew_minutes),
+            people=facts.crew,
+        ),
     )
-    yield _line("Air", f"{air_words(facts.air_m3, facts.pump_minutes, facts.units)} (estimate)")
+    air = air_words(facts.air_m3, facts.pump_minutes, facts.units)
+    yield _line(say("Air"), say("{air} (estimate)", air=air))
 
 
 def _measuring(framework: Framework, shape: Shape, units: Units) -> Iterator[str]:
@@ -134,23 +178,42 @@ def _measuring(framework: Framework, shape: Shape, units: Units) -> Iterator[str
         alike.setdefault((ring.outside_m, ring.low_m, ring.high_m), []).append(ring)
     for (outside_m, low_m, high_m), rings in alike.items():
         names = listed([ring.chain for ring in rings])
-        words = (
-            f"ring {names}, laid round on the floor, is {size_words(outside_m, units)} across "
-            "its outside"
+        message = (
+            mark("ring {rings}, laid round on the floor, is {length} across its outside")
+            if rings[0].measured
+            else mark(
+                "ring {rings}, laid round on the floor, is {length} across its outside "
+                "({low} to {high}, estimate)"
+            )
         )
-        bounds = f"{size_words(low_m, units)} to {size_words(high_m, units)}"
-        yield _line("Measure", words if rings[0].measured else f"{words} ({bounds}, estimate)")
+        words = say(
+            message,
+            rings=names,
+            length=size_words(outside_m, units),
+            low=size_words(low_m, units),
+            high=size_words(high_m, units),
+        )
+        yield _line(say("Measure"), words)
     warm = at_warmth(shape, COOL_CELSIUS, WARM_CELSIUS)
     yield _line(
-        "Warmth",
-        f"sized at {COOL_CELSIUS:.0f} C and stood at {WARM_CELSIUS:.0f} C it grows by "
-        f"{100 * (warm.factor - 1):.1f} %, to {size_words(warm.height_m, units)} high",
+        say("Warmth"),
+        say(
+            "sized at {cool} C and stood at {warm} C it grows by {share} %, to {height} high",
+            cool=round(COOL_CELSIUS),
+            warm=round(WARM_CELSIUS),
+            share=decimal(100 * (warm.factor - 1), 1),
+            height=size_words(warm.height_m, units),
+        ),
     )
     step = GAUGE_STEP_M[units]
     larger = at_gauge_step(framework, shape, step)
     yield _line(
-        "Gauge",
-        f"sized {length_words(step, units)} larger it is {size_words(larger.height_m, units)} high",
+        say("Gauge"),
+        say(
+            "sized {step} larger it is {height} high",
+            step=length_words(step, units),
+            height=size_words(larger.height_m, units),
+        ),
     )
 
 
@@ -161,9 +224,11 @@ def steps_report(steps: Sequence[Step]) -> str:
     for step in steps:
         if step.stage is not stage:
             stage = step.stage
-            lines += ["", stage.value.upper()]
-        times = f" (x {step.times})" if step.times > 1 else ""
-        lines += [f"{step.number:4}. {step.title}{times}", f"      {step.text}"]
+            lines += ["", stage_name(stage).upper()]
+        title = step.title
+        if step.times > 1:
+            title = say("{step} (x {times})", step=title, times=step.times)
+        lines += [f"{step.number:4}. {title}", f"      {step.text}"]
         lines += [f"      - {row}" for row in step.rows]
-        lines.append(f"      Check: {step.check}")
+        lines.append("      " + say("Check: {count}", count=step.check))
     return "\n".join(lines[1:])

@@ -30,6 +30,7 @@ from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.forms import FORMS
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
+from buildplan.language.speaking import say
 
 
 class FormName(StrEnum):
@@ -95,7 +96,9 @@ def draw(
 def _draw_all(design: Path, folder: Path, suffix: str) -> None:
     book = book_of(design)
     digits = len(str(len(book.steps)))
-    with errors.status(f"Drawing {len(book.steps)} steps of {book.facts.name} ..."):
+    with errors.status(
+        say("Drawing {count} steps of {piece} ...", count=len(book.steps), piece=book.facts.name)
+    ):
         for number, picture in step_drawings(book).items():
             name = f"{design.stem}-step-{number:0{digits}}{suffix}"
             _write_picture(picture, folder / name)
@@ -130,7 +133,7 @@ def gallery(
     exhibits = [Exhibit(str(f.relative_to(folder)), book_of(f, paper.value)) for f in files]
     for exhibit in exhibits:
         list_problems(folder / exhibit.file, exhibit.book.facts.problems)
-    write_whole(target, print_gallery(exhibits, PAPERS[paper.value], "Gallery of designs"))
+    write_whole(target, print_gallery(exhibits, PAPERS[paper.value], say("Gallery of designs")))
     typer.echo(target)
     if any(exhibit.book.facts.problems for exhibit in exhibits):
         raise ProblemsFoundError

@@ -27,6 +27,7 @@ from buildplan.design.problems import (
 )
 from buildplan.design.reading import read_design
 from buildplan.design.translating import translated_design
+from buildplan.language.speaking import say
 from buildplan.shape.constants import CONSTANTS
 
 Given = TypeVar("Given")
@@ -47,7 +48,9 @@ def book_of(
     gust_m_per_s: float | None = None,
 ) -> Book:
     design = read_known(path)
-    with errors.status(f"Finding the shape and the order of work of {design.name} ..."):
+    with errors.status(
+        say("Finding the shape and the order of work of {piece} ...", piece=design.name)
+    ):
         chosen: Units = design.units if units is None else "in" if units == "in" else "cm"
         return gather_book(design, PAPERS[paper], chosen, edition, gust_m_per_s)
 
@@ -92,7 +95,8 @@ def without_events(paths: Sequence[Path]) -> list[Path]:
     """The design files of `designs/*.yaml`, which names event files too."""
     events = [path for path in paths if path.name.endswith(EVENT_SUFFIX)]
     for path in events:
-        errors.print(f"{path} is an event file: see buildplan event", markup=False)
+        words = say("{file} is an event file: see buildplan event", file=str(path))
+        errors.print(words, markup=False)
     if len(events) == len(paths):
         raise typer.BadParameter("name at least one design file")
     return [path for path in paths if path not in events]

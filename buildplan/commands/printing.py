@@ -42,6 +42,7 @@ from buildplan.commands.files import (
 )
 from buildplan.design.reading import read_brand
 from buildplan.design.translating import translated_brand
+from buildplan.language.speaking import say
 
 # shorter keys could be guessed
 LEAST_KEY = 16
@@ -136,12 +137,17 @@ def booklet(
             failed = True
             list_problems(path, book.facts.problems)
             if not draft:
-                errors.print(f"{path}: no booklet printed; mend it, or print it with --draft")
+                words = say(
+                    "{file}: no booklet printed; mend it, or print it with --draft", file=str(path)
+                )
+                errors.print(words, markup=False)
                 continue
         size = f"{paper.value}-large" if large_print else paper.value
         for one in sold_to:
             stem = f"{path.stem}-{edition.value}-{size}" + (f"-{one.slug}" if one.slug else "")
-            with errors.status(f"Printing {book.facts.name} {one.name} ..."):
+            with errors.status(
+                say("Printing {piece} {buyer} ...", piece=book.facts.name, buyer=one.name)
+            ):
                 copy = replace(book, buyer=one.name)
                 if fold:
                     sheets, alone = print_folded(copy, secret)
@@ -174,9 +180,13 @@ def _sold_to(name: str | None, listed: Path | None) -> tuple[tuple[Buyer, ...], 
     except BuyersUnreadableError as error:
         raise typer.BadParameter(f"{listed}: {error}") from error
     for row in bad:
-        errors.print(f"{listed}:{row.line}: {row.why}; no copy printed", markup=False)
+        words = say(
+            "{place}: {problem}; no copy printed", place=f"{listed}:{row.line}", problem=row.why
+        )
+        errors.print(words, markup=False)
     if not buyers:
-        errors.print(f"{listed}: no buyer in it, nothing printed", markup=False)
+        words = say("{file}: no buyer in it, nothing printed", file=str(listed))
+        errors.print(words, markup=False)
     return buyers, bool(bad) or not buyers
 
 

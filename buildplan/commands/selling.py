@@ -42,6 +42,7 @@ from buildplan.design.problems import (
 )
 from buildplan.design.translating import translated_event
 from buildplan.framework.build import build_framework
+from buildplan.language.speaking import say
 
 CsvOption = Annotated[
     Path | None,
@@ -103,7 +104,10 @@ def event(
         for path, book in zip(paths, books, strict=True):
             list_problems(path, book.facts.problems)
         if not draft:
-            errors.print(f"{file}: nothing printed; mend the pieces, or print with --draft")
+            words = say(
+                "{file}: nothing printed; mend the pieces, or print with --draft", file=str(file)
+            )
+            errors.print(words, markup=False)
             raise ProblemsFoundError
     plan = plan_event(asked, books, found)
     name = file.name.removesuffix(EVENT_SUFFIX).removesuffix(".yaml")

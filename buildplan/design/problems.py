@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from buildplan.language.speaking import say
+
 
 @dataclass(frozen=True)
 class Problem:
@@ -45,9 +47,9 @@ def in_words(problem: Problem, file: str = "") -> str:
     """One line for people: `file:line: path: message; suggestion`."""
     place = file
     if problem.line is not None:
-        place = f"{place}:{problem.line}" if place else f"line {problem.line}"
+        place = f"{place}:{problem.line}" if place else say("line {line}", line=problem.line)
     parts = [part for part in (place, problem.path) if part]
     if problem.joints:
-        parts.append("at " + ", ".join(problem.joints))
+        parts.append(say("at {joints}", joints=", ".join(problem.joints)))
     words = ": ".join([*parts, problem.message])
     return f"{words}; {problem.suggestion}" if problem.suggestion else words

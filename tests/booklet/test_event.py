@@ -167,7 +167,7 @@ def test_the_pages_say_what_the_plan_says(plan: EventPlan) -> None:
         assert money_words(amount, "GBP") in text
     assert plan.shopping.total is not None
     assert money_words(plan.shopping.total, "GBP") in text
-    assert str(sum(copy.book.facts.total for copy in plan.copies)) in text
+    assert f"{sum(copy.book.facts.total for copy in plan.copies):,}" in text
 
 
 def test_the_pages_are_accessible(plan: EventPlan, tmp_path: Path) -> None:
