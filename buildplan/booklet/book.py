@@ -13,7 +13,7 @@ from buildplan.design.model import Design
 from buildplan.drawing.signs import balloon_signs
 from buildplan.framework.build import build_framework
 from buildplan.framework.model import Framework
-from buildplan.language.speaking import ENGLISH, spoken
+from buildplan.language.speaking import ENGLISH, say_count, spoken
 from buildplan.sequence.model import Step
 from buildplan.sequence.reach import find_reach
 from buildplan.sequence.steps import plan_steps
@@ -99,7 +99,20 @@ def adds_words(book: Book, step: Step) -> str:
     for key, count in step.adds.items():
         if count:
             balloon = book.framework.balloons[key]
-            noun = "link balloon" if balloon.kind == "link" else balloon.kind
-            plural = "" if count == 1 else "s"
-            parts.append(f"{count} {balloon.label} {noun}{plural} ({letters[key]})")
+            told = {"colour": balloon.label, "letter": letters[key]}
+            parts.append(
+                say_count(
+                    "{number} {colour} link balloon ({letter})",
+                    "{number} {colour} link balloons ({letter})",
+                    count,
+                    **told,
+                )
+                if balloon.kind == "link"
+                else say_count(
+                    "{number} {colour} round ({letter})",
+                    "{number} {colour} rounds ({letter})",
+                    count,
+                    **told,
+                )
+            )
     return ", ".join(parts)

@@ -14,11 +14,11 @@ from buildplan.booklet.pages_front import cautions, cover, needs, reading_guide
 from buildplan.booklet.pages_gauges import gauges_within, true_gauges
 from buildplan.booklet.pages_piece import finished_piece, joint_maps
 from buildplan.booklet.pages_sale import before_you_start, licence, sale_cover, your_colours
-from buildplan.booklet.pages_steps import step_leaves
+from buildplan.booklet.pages_steps import step_leaves, step_parts
 from buildplan.booklet.pages_training import practice_piece, sign_off, with_lessons
 from buildplan.booklet.press import Leaf, Press
 from buildplan.booklet.serial import Copy, design_digest, sealed, serial_of
-from buildplan.language.speaking import speaking
+from buildplan.language.speaking import say, speaking
 
 
 def training_leaves(book: Book) -> list[Leaf]:
@@ -33,7 +33,7 @@ def training_leaves(book: Book) -> list[Leaf]:
         finished_piece(book),
         *joint_maps(book, sheets),
         *practice_piece(book),
-        *with_lessons(book, step_leaves(book, sheets)),
+        *with_lessons(book, step_parts(book, sheets)),
         *sign_off(book),
         standing(book),
         taking_down(book),
@@ -74,7 +74,7 @@ def print_booklet(book: Book, key: bytes = b"") -> bytes:
     A sold copy gets its serial and its seal, made with the seller's `key` if there is one.
     """
     with speaking(book.language):
-        return _sealed(book, key, lambda marked: _printed(marked, LEAVES[marked.edition](marked)))
+        return _sealed(book, key, _whole)
 
 
 def print_folded(book: Book, key: bytes = b"") -> tuple[bytes, bytes]:
@@ -83,10 +83,11 @@ def print_folded(book: Book, key: bytes = b"") -> tuple[bytes, bytes]:
 
     def sheets(marked: Book) -> bytes:
         apart = replace(marked, gauges_apart=True)
-        return folded(_printed(apart, LEAVES[apart.edition](apart)), marked.paper.sheet)
+        return folded(_whole(apart), marked.paper.sheet)
 
     def alone(marked: Book) -> bytes:
-        return _printed(marked, true_gauges(marked), "gauges at true size")
+        title = say("{piece}: gauges at true size", piece=marked.facts.name)
+        return _printed(marked, true_gauges(marked), title)
 
     with speaking(book.language):
         return _sealed(book, key, sheets), _sealed(book, key, alone)
@@ -114,16 +115,21 @@ def copy_of(book: Book, keyed: bool) -> Copy:
     )
 
 
-def _printed(book: Book, leaves: Sequence[Leaf], what: str = "build booklet") -> bytes:
+def _whole(book: Book) -> bytes:
+    title = say("{piece}: build booklet", piece=book.facts.name)
+    return _printed(book, LEAVES[book.edition](book), title)
+
+
+def _printed(book: Book, leaves: Sequence[Leaf], title: str) -> bytes:
     brand = book.design.brand if book.branding is None else book.branding.brand
     foot = book.facts.name if brand is None else f"{book.facts.name} · {brand.name}"
     if book.facts.problems:
-        foot = f"{foot} · DRAFT: this piece has problems"
+        foot = f"{foot} · {say('DRAFT: this piece has problems')}"
     if book.serial:
-        marked = f"printed for {book.buyer}" if book.buyer else ""
+        marked = say("printed for {buyer}", buyer=book.buyer) if book.buyer else ""
         foot = "\n".join([foot, " · ".join(filter(None, [book.serial, marked]))])
     return Press(book.paper, foot).print(
         leaves,
-        title=f"{book.facts.name}: {what}",
+        title=title,
         author="buildplan" if brand is None else brand.name,
     )

@@ -30,6 +30,7 @@ from buildplan.booklet.press import (
 )
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.marks import Picture
+from buildplan.language.speaking import say
 
 TICK_INDENT = 17.0
 DASH_INDENT = 14.0
@@ -333,7 +334,7 @@ def leaves_of(paper: Paper, title: str, blocks: Sequence[Block]) -> list[Leaf]:
             top = press.title(title) if number == 0 else paper.top
             draw_column(press, pages[number], paper.left, top, paper.measure)
 
-        name = title if number == 0 else f"{title}, page {number + 1}"
+        name = title if number == 0 else say("{title}, page {page}", title=title, page=number + 1)
         return Leaf(name, draw, running=title, listed=number == 0)
 
     return [leaf(number) for number in range(len(pages))]

@@ -12,6 +12,7 @@ from buildplan.booklet.press import BODY, SMALL, Leaf, Press, plain, strong
 from buildplan.design.measures import size_words
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.scene import finished_picture
+from buildplan.language.speaking import say, say_count, whole
 
 ACROSS, DOWN = 2, 3
 INDEXED = 26  # rows of an index page
@@ -37,7 +38,12 @@ def print_gallery(exhibits: Sequence[Exhibit], paper: Paper, title: str) -> byte
     each = ACROSS * DOWN
     indexes = -(-len(exhibits) // INDEXED)
     leaves = [
-        _index(exhibits, start, title if start == 0 else f"{title}, continued", indexes)
+        _index(
+            exhibits,
+            start,
+            title if start == 0 else say("{title}, continued", title=title),
+            indexes,
+        )
         for start in range(0, len(exhibits), INDEXED)
     ]
     leaves += [
@@ -50,33 +56,44 @@ def print_gallery(exhibits: Sequence[Exhibit], paper: Paper, title: str) -> byte
 def _size(book: Book) -> str:
     facts = book.facts
     width, height = (size_words(side, book.units) for side in (facts.width_m, facts.height_m))
-    return f"{width} x {height}"
+    return say("{width} x {height}", width=width, height=height)
 
 
 def _index(exhibits: Sequence[Exhibit], start: int, title: str, before: int) -> Leaf:
     def draw(press: Press) -> None:
         paper = press.paper
         y = press.title(title)
-        rows = [["Piece", "File", "Balloons", "Width x height", "Page"]]
+        rows = [[say("Piece"), say("File"), say("Balloons"), say("Width x height"), say("Page")]]
         for number, exhibit in enumerate(exhibits[start : start + INDEXED], start):
             page = before + 1 + number // (ACROSS * DOWN)
             facts = exhibit.book.facts
-            name = plain(facts.name) + (" (has problems)" if facts.problems else "")
+            name = say("{piece} (has problems)", piece=facts.name) if facts.problems else facts.name
             rows.append(
-                [name, plain(exhibit.file), f"{facts.total}", _size(exhibit.book), f"{page}"]
+                [
+                    plain(name),
+                    plain(exhibit.file),
+                    whole(facts.total),
+                    _size(exhibit.book),
+                    whole(page),
+                ]
             )
         shares = (0.25, 0.34, 0.11, 0.22, 0.08)
         widths = [share * paper.measure for share in shares]
         y = press.table(rows, paper.left, y, widths, frozenset({2, 4}))
         total = sum(exhibit.book.facts.total for exhibit in exhibits)
-        words = f"{len(exhibits)} designs, {total:,} balloons in all. Sizes are estimates."
+        words = say_count(
+            "{number} design, {balloons} balloons in all. Sizes are estimates.",
+            "{number} designs, {balloons} balloons in all. Sizes are estimates.",
+            len(exhibits),
+            balloons=total,
+        )
         press.paragraph(plain(words), paper.left, y - 8, paper.measure, SMALL)
 
     return Leaf(title, draw)
 
 
 def _sheet(exhibits: Sequence[Exhibit], number: int) -> Leaf:
-    title = f"Contact sheet {number}"
+    title = say("Contact sheet {number}", number=number)
 
     def draw(press: Press) -> None:
         paper = press.paper
@@ -94,13 +111,13 @@ def _sheet(exhibits: Sequence[Exhibit], number: int) -> Leaf:
                 width,
                 height - CAPTION,
                 patterns=book.patterns,
-                alt=f"{book.facts.name}, finished, seen from a corner.",
+                alt=say("{piece}, finished, seen from a corner.", piece=book.facts.name),
             )
             press.picture(picture, left, high - picture.height)
             y = press.paragraph(
                 strong(book.facts.name), left, high - picture.height - 2, width, BODY, "H2"
             )
-            words = f"{book.facts.total} balloons, {_size(book)}"
+            words = say("{count} balloons, {size}", count=book.facts.total, size=_size(book))
             press.paragraph(plain(words), left, y, width, SMALL)
 
     return Leaf(title, draw)

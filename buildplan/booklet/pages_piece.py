@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from buildplan.booklet.book import Book
 from buildplan.booklet.map_sheets import (
     INDEX_COLUMNS,
@@ -16,8 +18,19 @@ from buildplan.booklet.press import BODY, LINKED, SMALL, Leaf, Press, plain, und
 from buildplan.design.measures import size_words
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.dimensions import dimensioned_view
+from buildplan.drawing.fonts import text_width
 from buildplan.drawing.gauge import gauge_sheets
 from buildplan.drawing.scene import finished_picture
+from buildplan.language.speaking import mark, say
+
+# The small views below the front, and what is said of each.
+SMALL_VIEWS: Mapping[str, str] = {
+    "back": mark("From the back."),
+    "side": mark("From the side."),
+    "top": mark("From the top."),
+    "corner": mark("From a corner."),
+}
+PERSON_M = 1.70
 
 
 def gauges(book: Book) -> list[Leaf]:
@@ -34,11 +47,15 @@ def gauges(book: Book) -> list[Leaf]:
         def draw(press: Press) -> None:
             press.picture(sheets[number].picture, 0, 0)
 
-        title = "Gauges at true size" if number == 0 else f"Gauges, sheet {number + 1}"
+        title = (
+            say("Gauges at true size")
+            if number == 0
+            else say("Gauges, sheet {number}", number=number + 1)
+        )
         return Leaf(
             title,
             draw,
-            running="Gauges at true size: print at 100 %",
+            running=say("Gauges at true size: print at 100 %"),
             listed=number == 0,
             headed=number == 0,
         )
@@ -51,15 +68,20 @@ def finished_piece(book: Book) -> Leaf:
 
     def draw(press: Press) -> None:
         paper, facts = book.paper, book.facts
-        top = press.title("The finished piece")
+        top = press.title(say("The finished piece"))
         size = " x ".join(
             size_words(length, book.units)
             for length in (facts.width_m, facts.height_m, facts.depth_m)
         )
+        person = f"{size_words(PERSON_M, 'cm')} ({size_words(PERSON_M, 'in')})"
         y = press.paragraph(
             plain(
-                f"{size} (width, height, depth; an estimate from the gauges: measure your first "
-                "one). The person is 1.70 m (5 ft 7 in) tall."
+                say(
+                    "{size} (width, height, depth; an estimate from the gauges: measure your "
+                    "first one). The person is {person} tall.",
+                    size=size,
+                    person=person,
+                )
             ),
             paper.left,
             top,
@@ -77,22 +99,25 @@ def finished_piece(book: Book) -> Leaf:
             large_height,
             across=size_words(facts.width_m, book.units),
             upright=size_words(facts.height_m, book.units),
-            person="1.70 m" if book.units == "cm" else "5 ft 7 in",
+            person=size_words(PERSON_M, book.units),
             patterns=book.patterns,
-            alt=f"{facts.name} from the front, {size}, with a person beside it.",
+            alt=say(
+                "{piece} from the front, {size}, with a person beside it.",
+                piece=facts.name,
+                size=size,
+            ),
         )
         y -= front.height + 8
         press.picture(front, paper.left, y)
-        press.paragraph("From the front.", paper.left, y, paper.measure, SMALL)
+        press.paragraph(say("From the front."), paper.left, y, paper.measure, SMALL)
         y -= caption + 8 + small
-        for i, name in enumerate(("back", "side", "top", "corner")):
+        for i, (name, words) in enumerate(SMALL_VIEWS.items()):
             x = paper.left + i * (small + 12)
             picture = finished_picture(book.framework, book.shape, CAMERAS[name], small, small)
             press.picture(picture, x, y)
-            words = "From a corner." if name == "corner" else f"From the {name}."
-            press.paragraph(words, x, y - 2, small, SMALL)
+            press.paragraph(say(words), x, y - 2, small, SMALL)
 
-    return Leaf("The finished piece", draw)
+    return Leaf(say("The finished piece"), draw)
 
 
 def joint_maps(book: Book, sheets: MapSheets) -> list[Leaf]:
@@ -101,12 +126,18 @@ def joint_maps(book: Book, sheets: MapSheets) -> list[Leaf]:
 
     def leaf(number: int) -> Leaf:
         def draw(press: Press) -> None:
-            of = f", sheet {number + 1} of {len(pictures)}" if len(pictures) > 1 else ""
             press.canvas.place(map_place(number), paper.height)
-            top = press.title(f"Joint map{of}")
+            title = (
+                say("Joint map, sheet {number} of {total}", number=number + 1, total=len(pictures))
+                if len(pictures) > 1
+                else say("Joint map")
+            )
+            top = press.title(title)
             y = press.paragraph(
-                "The piece unrolled flat. Each row is a long chain, each column a brace; where "
-                "lines meet, knots are brought together under one lock.",
+                say(
+                    "The piece unrolled flat. Each row is a long chain, each column a brace; "
+                    "where lines meet, knots are brought together under one lock."
+                ),
                 paper.left,
                 top,
                 paper.measure,
@@ -117,9 +148,11 @@ def joint_maps(book: Book, sheets: MapSheets) -> list[Leaf]:
             press.picture(picture, paper.left, y)
             _index(press, book, sheets, number, y)
 
-        title = "Joint map" if number == 0 else f"Joint map, sheet {number + 1}"
+        title = (
+            say("Joint map") if number == 0 else say("Joint map, sheet {number}", number=number + 1)
+        )
         return Leaf(
-            title, draw, running="Joint map", listed=number == 0, holds=(map_place(number),)
+            title, draw, running=say("Joint map"), listed=number == 0, holds=(map_place(number),)
         )
 
     return [leaf(number) for number in range(len(pictures))]
@@ -139,14 +172,34 @@ def _index(press: Press, book: Book, sheets: MapSheets, sheet: int, map_low: flo
                 for low_x, low_y, high_x, high_y in brace_flags(book, sheets.pictures[sheet], step)
             ]
             page = press.page_of[step_place(step)]
+            found = say("step {number}, page {page}", number=step.number, page=page)
             with press.canvas.element("LI"), press.canvas.element("LBody"):
                 press.link(
-                    f"{plain(step.title)}: {underlined(f'step {step.number}, page {page}')}",
+                    f"{plain(_cut(step.title, column - _width(found)))}: {underlined(found)}",
                     step_place(step),
                     left + (i // rows) * column,
                     map_low - INDEX_GAP - (i % rows) * BODY.leading,
                     column,
                     LINKED,
-                    words=f"To step {step.number}, {step.title}, page {page}",
+                    words=say(
+                        "To step {number}, {title}, page {page}",
+                        number=step.number,
+                        title=step.title,
+                        page=page,
+                    ),
                     also=flags,
                 )
+
+
+def _width(found: str) -> float:
+    return text_width(f": {found}", BODY.fontSize) + INDEX_GAP
+
+
+def _cut(title: str, width: float) -> str:
+    """As many words of a title as fit in a column, and dots for the rest."""
+    if text_width(title, BODY.fontSize) <= width:
+        return title
+    words = title.split()
+    while len(words) > 1 and text_width(f"{' '.join(words)} ...", BODY.fontSize) > width:
+        words.pop()
+    return f"{' '.join(words).rstrip(',')} ..."

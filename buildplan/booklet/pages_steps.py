@@ -24,6 +24,7 @@ from buildplan.booklet.step_blocks import (
 from buildplan.booklet.step_pictures import how_to
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.marks import Picture
+from buildplan.language.speaking import say
 from buildplan.sequence.model import Step
 
 
@@ -33,7 +34,7 @@ def _map_link(press: Press, sheets: MapSheets, step: Step, top: float) -> None:
     if sheet is None:
         return
     page = press.page_of[map_place(sheet)]
-    words = f"joint map, page {page}"
+    words = say("joint map, page {page}", page=page)
     x = press.paper.right - text_width(words, LINKED.fontSize)
     with press.canvas.element("P"):
         press.link(
@@ -43,7 +44,9 @@ def _map_link(press: Press, sheets: MapSheets, step: Step, top: float) -> None:
             top - 2,
             press.paper.right - x + 1,
             LINKED,
-            words=f"From step {step.number} to the joint map, page {page}",
+            words=say(
+                "From step {number} to the joint map, page {page}", number=step.number, page=page
+            ),
         )
 
 
@@ -70,9 +73,11 @@ def _draw_block(press: Press, book: Book, sheets: MapSheets, block: Block, top: 
         press.picture(placed.picture, left + placed.x, top - placed.y - placed.picture.height)
 
 
-def _steps_words(steps: Sequence[Step]) -> str:
+def _title(part: str, steps: Sequence[Step]) -> str:
     first, last = steps[0].number, steps[-1].number
-    return f"step {first}" if first == last else f"steps {first} to {last}"
+    if first == last:
+        return say("{part}: step {number}", part=part, number=first)
+    return say("{part}: steps {first} to {last}", part=part, first=first, last=last)
 
 
 def _draw_moves(press: Press, moves: Sequence[tuple[Step, Picture]]) -> None:
@@ -82,7 +87,7 @@ def _draw_moves(press: Press, moves: Sequence[tuple[Step, Picture]]) -> None:
     for step, picture in moves:
         if step is not shown:
             shown = step
-            words = f"How to do step {step.number}: {step.title}"
+            words = say("How to do step {number}: {title}", number=step.number, title=step.title)
             top = press.paragraph(plain(words), paper.left, top, paper.measure, HEADING, "H2") - GAP
         left = paper.left + picture.width + BLOCK_GAP
         press.picture(how_to(step, picture), paper.left, top - picture.height)
@@ -94,8 +99,8 @@ def _leaves(book: Book, sheets: MapSheets, page: Group, begins: bool) -> Iterato
     """A page of steps, after a page of their hand moves if they have one. The first page of a
     part of the work stands in the contents for all of it."""
     steps = [block.step for block in page.blocks]
-    part = PART[steps[0].stage]
-    all_of_part = [step for step in book.steps if PART[step.stage] == part]
+    all_of_part = [step for step in book.steps if PART[step.stage] == PART[steps[0].stage]]
+    part = say(PART[steps[0].stage])
 
     def draw_moves(press: Press) -> None:
         _draw_moves(press, page.moves)
@@ -109,11 +114,11 @@ def _leaves(book: Book, sheets: MapSheets, page: Group, begins: bool) -> Iterato
             top -= block.height + BLOCK_GAP
 
     if page.moves:
-        title = f"{part}: {_steps_words(all_of_part)}" if begins else f"How to: {part}"
+        title = _title(part, all_of_part) if begins else say("How to: {part}", part=part)
         yield Leaf(title, draw_moves, running=part, listed=begins, headed=begins)
         begins = False
     yield Leaf(
-        f"{part}: {_steps_words(all_of_part if begins else steps)}",
+        _title(part, all_of_part if begins else steps),
         draw_steps,
         running=part,
         progress=(steps[-1].number, len(book.steps)),
@@ -123,12 +128,19 @@ def _leaves(book: Book, sheets: MapSheets, page: Group, begins: bool) -> Iterato
     )
 
 
-def step_leaves(book: Book, sheets: MapSheets) -> list[Leaf]:
-    """Every step page, in order, its steps leading to the sheets of the joint map."""
-    leaves: list[Leaf] = []
-    part = ""
+def step_parts(book: Book, sheets: MapSheets) -> list[tuple[str, list[Leaf]]]:
+    """Every step page, in order, by the part of the work (a value of PART) that it belongs to.
+    Its steps lead to the sheets of the joint map."""
+    parts: list[tuple[str, list[Leaf]]] = []
     for page in laid_out(book, plan_views(book)):
-        begins = PART[page.blocks[0].step.stage] != part
         part = PART[page.blocks[0].step.stage]
-        leaves += _leaves(book, sheets, page, begins)
-    return leaves
+        begins = not parts or parts[-1][0] != part
+        if begins:
+            parts.append((part, []))
+        parts[-1][1].extend(_leaves(book, sheets, page, begins))
+    return parts
+
+
+def step_leaves(book: Book, sheets: MapSheets) -> list[Leaf]:
+    """Every step page, in order."""
+    return [leaf for _, leaves in step_parts(book, sheets) for leaf in leaves]

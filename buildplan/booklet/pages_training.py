@@ -11,27 +11,31 @@ from buildplan.booklet.lessons import CORNERS, LESSONS, Lesson
 from buildplan.booklet.practice import Practice, practice
 from buildplan.booklet.press import SMALL, Leaf, plain, strong
 from buildplan.booklet.step_blocks import PART
+from buildplan.booklet.words import nominal_words
 from buildplan.design.measures import length_words
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
 from buildplan.drawing.techniques import moves
+from buildplan.language.grammar import sentences
+from buildplan.language.speaking import mark, say, whole
 from buildplan.sequence.labour import operation_minutes
 from buildplan.sequence.model import Kind, Stage, Step
+from buildplan.sequence.words.stages import stage_name
 
 # A first build takes about twice as long (from memory).
 BEGINNER = 2.0
 WORDS_SHARE = 0.54  # leaves hand moves the width to be at their own size
 ON_THE_PIECE = frozenset({Kind.BRACE, Kind.SINGLE, Kind.JOIN, Kind.LOCK})
-LINE = "_" * 24
+LINE, DATE_LINE = "_" * 24, "_" * 8
 
 
-def with_lessons(book: Book, step_pages: Sequence[Leaf]) -> Iterator[Leaf]:
+def with_lessons(book: Book, step_pages: Sequence[tuple[str, Sequence[Leaf]]]) -> Iterator[Leaf]:
     """The step pages, the lessons of each part of the work before its first page; those of the
     next part stand with them where one page has room for both."""
     taught: set[Kind] = set()
     together: list[dict[str, list[Step]]] = []
-    for part in [leaf.running for leaf in step_pages if leaf.listed]:
+    for part, _ in step_pages:
         first = _first_steps(book, part, taught)
         taught |= {step.kind for step in first}
         joined = {**(together[-1] if together else {}), part: first}
@@ -40,10 +44,10 @@ def with_lessons(book: Book, step_pages: Sequence[Leaf]) -> Iterator[Leaf]:
         elif first:
             together.append({part: first})
     before = {next(iter(parts)): parts for parts in together}
-    for leaf in step_pages:
-        if leaf.listed and leaf.running in before:
-            yield from lessons(book, before[leaf.running])
-        yield leaf
+    for part, leaves in step_pages:
+        if part in before:
+            yield from lessons(book, before[part])
+        yield from leaves
 
 
 def _first_steps(book: Book, part: str, taught: set[Kind]) -> list[Step]:
@@ -69,9 +73,20 @@ def lessons(book: Book, parts: Mapping[str, Sequence[Step]]) -> list[Leaf]:
         if step.kind is Kind.BRACE and any(set(s.cells) - {"straight"} for s in book.steps):
             blocks += _lesson(book, CORNERS, [])
     blocks.append(Words(f"Shown and done. Trainee {LINE}  Trainer {LINE}  Date ________"))
-    title = f"Learn: {', '.join(part[0].lower() + part[1:] for part in parts)}"
+    told = [say(part) for part in parts]
+    title = say("Learn: {parts}", parts=", ".join(part[0].lower() + part[1:] for part in told))
     leaves = flow(book, title, blocks)
     return [replace(leaves[0], holds=tuple(_place(s.kind) for s in first)), *leaves[1:]]
+
+
+def _shown_and_done() -> str:
+    return say(
+        "Shown and done. Trainee {line}  Trainer {line}  Date {date}", line=LINE, date=DATE_LINE
+    )
+
+
+def _lesson_words(lesson: Lesson) -> str:
+    return say("Lesson {title}.", title=say(lesson.title))
 
 
 def _place(kind: Kind) -> str:
@@ -80,10 +95,10 @@ def _place(kind: Kind) -> str:
 
 def _lesson(book: Book, lesson: Lesson, pictures: Sequence[Picture]) -> tuple[Block, ...]:
     words: list[Block] = [
-        heading(lesson.title),
-        Words(f"{strong('Why.')} {plain(lesson.why)}"),
-        Words(f"{strong('Usual mistake.')} {plain(lesson.mistake)}"),
-        Words(f"{strong('How to see it.')} {plain(lesson.see)}"),
+        heading(say(lesson.title)),
+        Words(f"{strong(say('Why.'))} {plain(say(lesson.why))}"),
+        Words(f"{strong(say('Usual mistake.'))} {plain(say(lesson.mistake))}"),
+        Words(f"{strong(say('How to see it.'))} {plain(say(lesson.see))}"),
     ]
     if not pictures:
         return (*words[:-1], replace_after(words[-1], 14))
@@ -103,7 +118,7 @@ def practice_piece(book: Book) -> list[Leaf]:
     made = practice(book.design, book.framework, book.units)
     if made is None:
         return []
-    return flow(book, "A first practice piece", _practice(book, made))
+    return flow(book, say("A first practice piece"), _practice(book, made))
 
 
 def _practice(book: Book, made: Practice) -> list[Block]:
@@ -113,11 +128,14 @@ def _practice(book: Book, made: Practice) -> list[Block]:
         (
             strong(book.colour_letters.get(key, "")),
             plain(
-                f"{length_words(framework.balloons[key].nominal_m, book.units)} "
-                f"{framework.balloons[key].kind}, {framework.balloons[key].label}"
+                say(
+                    "{balloon}, {colour}",
+                    balloon=nominal_words(framework.balloons[key], book.units),
+                    colour=framework.balloons[key].label,
+                )
             ),
             length_words(framework.balloons[key].gauge_m, book.units),
-            strong(str(count)),
+            strong(whole(count)),
         )
         for key, count in made.counts.items()
     )
@@ -128,26 +146,52 @@ def _practice(book: Book, made: Practice) -> list[Block]:
         200,
         230,
         patterns=book.patterns,
-        alt=f"Practice post, finished, from a corner: {len(framework.chains)} chains of "
-        f"{len(framework.chains[0].chain.links)} balloons, {len(framework.braces)} braces, "
-        f"{len(framework.locks)} locks.",
+        alt=say(
+            "Practice post, finished, from a corner: {chains} chains of {balloons} balloons, "
+            "{braces} braces, {locks} locks.",
+            chains=len(framework.chains),
+            balloons=len(framework.chains[0].chain.links),
+            braces=len(framework.braces),
+            locks=len(framework.locks),
+        ),
     )
     practised = _minutes(book, made.steps)
     words: list[Block] = [
         Words(
-            f"Build this before the real piece: {len(framework.chains)} chains of one pair each, "
-            f"{len(framework.braces)} short braces across them, {len(framework.locks)} locks. "
-            "Every hand move of the piece is in it. Each is taught on the page called Learn before "
-            "the steps where it first comes up: read it there."
+            say(
+                "Build this before the real piece: {chains} chains of one pair each, {braces} "
+                "short braces across them, {locks} locks. Every hand move of the piece is in it. "
+                "Each is taught on the page called Learn before the steps where it first comes "
+                "up: read it there.",
+                chains=len(framework.chains),
+                braces=len(framework.braces),
+                locks=len(framework.locks),
+            )
         ),
-        Grid(("", "Balloon", "Size to", "Count"), rows, (8, 60, 22, 20), frozenset({3}), after=6),
-        Words(
-            f"{strong(f'{total} balloons of its own.')} They are not counted into the piece: take "
-            "old stock, and add them to what you buy.",
+        Grid(
+            ("", say("Balloon"), say("Size to"), say("Count")),
+            rows,
+            (8, 60, 22, 20),
+            frozenset({3}),
+            after=6,
         ),
         Words(
-            f"Time: {strong(_whole(practised * BEGINNER))} for a beginner, "
-            f"{strong(_whole(practised))} for a practised hand (estimates). Took: ______ min"
+            sentences(
+                strong(say("{number} balloons of its own.", number=total)),
+                say(
+                    "They are not counted into the piece: take old stock, and add them to what "
+                    "you buy."
+                ),
+            )
+        ),
+        Words(
+            say(
+                "Time: {beginner} for a beginner, {practised} for a practised hand (estimates). "
+                "Took: {line} min",
+                beginner=strong(_whole(practised * BEGINNER)),
+                practised=strong(_whole(practised)),
+                line="_" * 6,
+            )
         ),
     ]
     steps = tuple(
@@ -155,9 +199,9 @@ def _practice(book: Book, made: Practice) -> list[Block]:
     )
     return [
         *beside(book.paper, words, [Shown(picture)], 0.6),
-        heading("Steps"),
+        heading(say("Steps")),
         Items(steps, ticked=True, gap=1.5),
-        Words(f"Shown and done. Trainee {LINE}  Trainer {LINE}  Date ________"),
+        Words(_shown_and_done()),
     ]
 
 
@@ -170,7 +214,9 @@ def _told(step: Step) -> str:
 
 def _learn(step: Step) -> str:
     lesson = LESSONS.get(step.kind)
-    return f" (Learn: {plain(lesson.title)})" if lesson is not None else ""
+    if lesson is None:
+        return ""
+    return " " + say("(Learn: {lesson})", lesson=plain(say(lesson.title)))
 
 
 def _minutes(book: Book, steps: Sequence[Step]) -> float:
@@ -181,19 +227,23 @@ def _minutes(book: Book, steps: Sequence[Step]) -> float:
 def _whole(minutes: float) -> str:
     """Minutes, to 5 above."""
     hours, rest = divmod(5 * -(-round(minutes) // 5), 60)
-    return f"{hours} h {rest} min" if hours and rest else f"{hours} h" if hours else f"{rest} min"
+    if not hours:
+        return say("{minutes} min", minutes=rest)
+    if not rest:
+        return say("{hours} h", hours=hours)
+    return say("{hours} h {minutes} min", hours=hours, minutes=rest)
 
 
 # --- time targets and sign-off -------------------------------------------------------------
 
 SIGNED: dict[Stage, str] = {
-    Stage.SIZE: "five taken at random pass the gauge",
-    Stage.PAIR: "five taken at random hold when pulled; counts agree",
-    Stage.CHAIN: "every chain counted twice by two people",
-    Stage.CLOSE_RINGS: "tags read the same way round; nothing twisted",
-    Stage.BRACE: "every brace at the joints of its row; corners as on the map",
-    Stage.LOCK_JOINTS: "one lock at each joint; nothing slips",
-    Stage.FINISH: "back like front; stands and is held down",
+    Stage.SIZE: mark("five taken at random pass the gauge"),
+    Stage.PAIR: mark("five taken at random hold when pulled; counts agree"),
+    Stage.CHAIN: mark("every chain counted twice by two people"),
+    Stage.CLOSE_RINGS: mark("tags read the same way round; nothing twisted"),
+    Stage.BRACE: mark("every brace at the joints of its row; corners as on the map"),
+    Stage.LOCK_JOINTS: mark("one lock at each joint; nothing slips"),
+    Stage.FINISH: mark("back like front; stands and is held down"),
 }
 
 
@@ -209,60 +259,66 @@ def sign_off(book: Book) -> list[Leaf]:
         practised = _minutes(book, by_stage[stage])
         rows.append(
             (
-                strong(_name(stage)),
+                strong(stage_name(stage)),
                 _whole(practised * BEGINNER),
                 _whole(practised),
                 "",
-                plain(SIGNED[stage]),
+                plain(say(SIGNED[stage])),
                 "<br/><br/>",
                 "",
             )
         )
-    whole = _minutes(book, book.steps)
+    minutes = _minutes(book, book.steps)
     rows.append(
-        (strong("All"), strong(_whole(whole * BEGINNER)), strong(_whole(whole)), "", "", "", "")
+        (
+            strong(say("All")),
+            strong(_whole(minutes * BEGINNER)),
+            strong(_whole(minutes)),
+            "",
+            "",
+            "",
+            "",
+        )
     )
     return flow(
         book,
-        "Time targets and sign-off",
+        say("Time targets and sign-off"),
         [
             Words(
-                "Targets are for one pair of hands doing all the work of a stage; estimates, a "
-                "beginner at twice the time of a practised hand. Quality comes first: nobody "
-                "signs a stage because its time is up."
+                say(
+                    "Targets are for one pair of hands doing all the work of a stage; estimates, a "
+                    "beginner at twice the time of a practised hand. Quality comes first: nobody "
+                    "signs a stage because its time is up."
+                )
             ),
             Grid(
                 (
-                    "Stage",
-                    "Beginner",
-                    "Practised",
-                    "Took",
-                    "Checked before signing",
-                    "Trainee",
-                    "Trainer",
+                    say("Stage"),
+                    say("Beginner"),
+                    say("Practised"),
+                    say("Took"),
+                    say("Checked before signing"),
+                    say("Trainee"),
+                    say("Trainer"),
                 ),
                 tuple(rows),
                 (21, 27, 27, 14, 53, 24, 24),
             ),
-            heading("The trainee can now do alone"),
+            heading(say("The trainee can now do alone")),
             Items(
                 (
-                    "size, pair and chain to the count, without the booklet",
-                    "find any joint on the piece from its name on the joint map",
-                    "tie in a straight brace and lock it, front and back",
-                    "turn a corner from its row and its diagram",
-                    "find a mistake made on purpose by the trainer",
+                    say("size, pair and chain to the count, without the booklet"),
+                    say("find any joint on the piece from its name on the joint map"),
+                    say("tie in a straight brace and lock it, front and back"),
+                    say("turn a corner from its row and its diagram"),
+                    say("find a mistake made on purpose by the trainer"),
                 ),
                 ticked=True,
             ),
             Words(
-                f"Trainee {LINE}  Trainer {LINE}  Date ________",
+                say("Trainee {line}  Trainer {line}  Date {date}", line=LINE, date=DATE_LINE),
                 after=6,
             ),
-            Words("Signing says that the work was seen, not that it is without risk.", SMALL),
+            Words(say("Signing says that the work was seen, not that it is without risk."), SMALL),
         ],
     )
-
-
-def _name(stage: Stage) -> str:
-    return stage.value.capitalize()

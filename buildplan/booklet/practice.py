@@ -11,12 +11,13 @@ from buildplan.design.model import Build, Design, Tube
 from buildplan.framework.build import build_framework
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import Framework
+from buildplan.language.speaking import mark, say
 from buildplan.sequence.model import Step
 from buildplan.sequence.steps import plan_steps
 from buildplan.shape.finding import find_shape
 from buildplan.shape.model import Shape
 
-NAME = "Practice post"
+NAME = mark("Practice post")
 # Two cells: each chain is one pair, and three short braces stand across the chains.
 COURSE = ("straight", "straight")
 USUAL_CHAINS = 4
@@ -51,7 +52,7 @@ def practice(design: Design, framework: Framework, units: Units) -> Practice | N
         }
     )
     changes = {
-        "name": NAME,
+        "name": say(NAME),
         "build": Build(tube=tube, **dict.fromkeys(set(Build.model_fields) - {"tube"})),
         "stand_on": None,
         "colour_pattern": {},

@@ -23,7 +23,7 @@ from buildplan.booklet.tagged import Box, TaggedCanvas, finish
 from buildplan.drawing.fonts import BOLD, REGULAR, register_fonts, text_width
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.pdf import draw_picture
-from buildplan.language.speaking import language_tag
+from buildplan.language.speaking import language_tag, say
 
 INK = "#1A1A1A"
 QUIET = "#595959"  # 7.0:1 on white, so small print stays readable
@@ -157,7 +157,7 @@ class Press:
             canvas.setFont(REGULAR, SMALL.fontSize)
             if leaf.progress is not None:
                 done, of = leaf.progress
-                words = f"step {done} of {of}"
+                words = say("step {number} of {total}", number=done, total=of)
                 canvas.drawRightString(paper.right, baseline, words)
                 left = paper.right - PROGRESS_WIDTH - text_width(words, SMALL.fontSize) - 10
                 canvas.setFillColor("#DCDAD3")
@@ -175,7 +175,8 @@ class Press:
                 canvas.setFont(REGULAR, min(size, size * room / text_width(words, size)))
                 canvas.drawString(paper.left, 32 - line * 13, words)
             canvas.setFont(REGULAR, SMALL.fontSize)
-            canvas.drawRightString(paper.right, 32, f"page {number} of {total}")
+            words = say("page {number} of {total}", number=number, total=total)
+            canvas.drawRightString(paper.right, 32, words)
 
     def paragraph(
         self,
@@ -262,7 +263,7 @@ class Press:
         with self.canvas.element("L"):
             for item in items:
                 with self.canvas.element("LI"):
-                    with self.canvas.element("Lbl", alt="box to tick"), self.canvas.content():
+                    with self.canvas.element("Lbl", alt=say("box to tick")), self.canvas.content():
                         self._box(x, top - 11.5)
                     top = self.paragraph(item, x + 17, top, width - 17, BODY, "LBody") - gap
         return top

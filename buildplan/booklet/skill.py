@@ -6,8 +6,15 @@ from dataclasses import dataclass
 
 from buildplan.booklet.facts import Facts
 from buildplan.framework.model import Framework
+from buildplan.language.speaking import mark, say
 
-NAMES = ("a first piece", "some practice", "practised", "skilled", "expert")
+NAMES = (
+    mark("a first piece"),
+    mark("some practice"),
+    mark("practised"),
+    mark("skilled"),
+    mark("expert"),
+)
 # The bounds are a judgement of ours, no measurement.
 MANY_BALLOONS, VERY_MANY_BALLOONS = 200, 500
 TALL_M = 2.0
@@ -23,7 +30,7 @@ class Skill:
     @property
     def name(self) -> str:
         """What the level is called."""
-        return NAMES[self.level - 1]
+        return say(NAMES[self.level - 1])
 
 
 def skill(framework: Framework, facts: Facts) -> Skill:
@@ -31,11 +38,17 @@ def skill(framework: Framework, facts: Facts) -> Skill:
     than one kind of turn, or singles; taller than 2 m. Never above 5."""
     turns = {cell.name for cell in framework.cells} - {"straight"}
     asked = (
-        (facts.total > MANY_BALLOONS, f"more than {MANY_BALLOONS} balloons"),
-        (facts.total > VERY_MANY_BALLOONS, f"more than {VERY_MANY_BALLOONS} balloons"),
-        (bool(turns), "the course turns, so joints must be counted at every corner"),
-        (len(turns) > 1 or bool(framework.singles), "more than one kind of corner, or singles"),
-        (facts.height_m > TALL_M, "taller than 2 m, so it takes helping hands to stand up"),
+        (facts.total > MANY_BALLOONS, say("more than {number} balloons", number=MANY_BALLOONS)),
+        (
+            facts.total > VERY_MANY_BALLOONS,
+            say("more than {number} balloons", number=VERY_MANY_BALLOONS),
+        ),
+        (bool(turns), say("the course turns, so joints must be counted at every corner")),
+        (
+            len(turns) > 1 or bool(framework.singles),
+            say("more than one kind of corner, or singles"),
+        ),
+        (facts.height_m > TALL_M, say("taller than 2 m, so it takes helping hands to stand up")),
     )
     reasons = tuple(words for holds, words in asked if holds)
     return Skill(min(1 + len(reasons), len(NAMES)), reasons)

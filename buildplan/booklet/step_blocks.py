@@ -27,6 +27,7 @@ from buildplan.booklet.step_pictures import (
     step_pictures,
 )
 from buildplan.drawing.marks import Picture
+from buildplan.language.speaking import mark, say
 from buildplan.sequence.model import Stage, Step
 
 TEXT_SHARES = (0.5, 0.53, 0.56)
@@ -40,15 +41,15 @@ LINK_WIDTH = 124.0
 TICK_WIDTH = 17.0
 ROW_GAP = 4.0
 
-# Stages that share pages, and what their part of the work is called.
+# Stages that share pages, and what their part of the work is called: messages to be said.
 PART: Mapping[Stage, str] = {
-    Stage.SIZE: "Size and pair",
-    Stage.PAIR: "Size and pair",
-    Stage.CHAIN: "Chain",
-    Stage.CLOSE_RINGS: "Close rings and lay in place",
-    Stage.BRACE: "Brace and lock joints",
-    Stage.LOCK_JOINTS: "Brace and lock joints",
-    Stage.FINISH: "Finish",
+    Stage.SIZE: mark("Size and pair"),
+    Stage.PAIR: mark("Size and pair"),
+    Stage.CHAIN: mark("Chain"),
+    Stage.CLOSE_RINGS: mark("Close rings and lay in place"),
+    Stage.BRACE: mark("Brace and lock joints"),
+    Stage.LOCK_JOINTS: mark("Brace and lock joints"),
+    Stage.FINISH: mark("Finish"),
 }
 
 
@@ -95,13 +96,13 @@ def paragraphs(book: Book, step: Step) -> list[tuple[ParagraphStyle, str]]:
         texts.append((BODY, plain(note)))
     adds = adds_words(book, step)
     if adds:
-        texts.append((SMALL, plain(f"Adds {adds}")))
+        texts.append((SMALL, plain(say("Adds {balloons}", balloons=adds))))
     return texts
 
 
 def ticks(step: Step) -> list[str]:
     """What is to be ticked: the rows of the step, and the check."""
-    return [*(plain(words) for words in step.rows), f"{strong('Check')} {plain(step.check)}"]
+    return [*(plain(words) for words in step.rows), f"{strong(say('Check'))} {plain(step.check)}"]
 
 
 def _first_of_stage(steps: Sequence[Step], stage: Stage) -> int:

@@ -22,6 +22,7 @@ from buildplan.drawing.section_diagram import section_diagram
 from buildplan.drawing.techniques import moves
 from buildplan.drawing.viewpoint import UNSAID_DEG, viewpoint_picture, viewpoint_words
 from buildplan.framework.model import Cell
+from buildplan.language.speaking import say
 from buildplan.sequence.model import Kind, Step
 
 GAP = 10.0
@@ -93,7 +94,7 @@ def step_pictures(
     room = measure - PLACE_WIDTH - GAP
     if cell is not None:
         diagram = cell_diagram(book.framework, cell.number, CELL_WIDTH, height)
-        diagrams.append(_captioned(diagram, f"Diagram of step {step.number}"))
+        diagrams.append(_captioned(diagram, say("Diagram of step {number}.", number=step.number)))
         room -= CELL_WIDTH + GAP
     near = _closeups(book, step, views.of(step), room, height)
     whole = _on_the_piece(views.progress.whole(step), step, PLACE_WIDTH, height)
@@ -102,7 +103,7 @@ def step_pictures(
 
 def how_to(step: Step, picture: Picture) -> Picture:
     """A hand move told as that of a step, with what the step makes by it."""
-    move = _captioned(picture, f"How to do step {step.number}")
+    move = _captioned(picture, say("How to do step {number}.", number=step.number))
     if not any(step.adds.values()) or step.kind in ON_THE_PIECE:
         return move
     return replace(move, alt=f"{move.alt} {'; '.join(step.rows)}.")
@@ -110,7 +111,7 @@ def how_to(step: Step, picture: Picture) -> Picture:
 
 def _captioned(picture: Picture, words: str) -> Picture:
     """The picture with words of its own before its alternative text."""
-    return replace(picture, alt=f"{words}. {picture.alt}")
+    return replace(picture, alt=f"{words} {picture.alt}")
 
 
 def _rows(pictures: Sequence[Picture], width: float) -> StepPictures:
@@ -125,7 +126,12 @@ def _rows(pictures: Sequence[Picture], width: float) -> StepPictures:
 
 
 def _is_first_of_kind(book: Book, step: Step) -> bool:
-    return step is next(other for other in book.steps if other.kind is step.kind)
+    return step is next(o for o in book.steps if o.kind is step.kind and _ties(o) == _ties(step))
+
+
+def _ties(step: Step) -> bool:
+    """Whether a step ties parts together."""
+    return step.kind is Kind.JOIN and len(step.operations[0].joints) > 1
 
 
 def _first_brace(book: Book, step: Step) -> int | None:
@@ -160,7 +166,20 @@ def _closeups(
 
 def _closeup(book: Book, step: Step, closeup: CloseUp, width: float, height: float) -> Picture:
     joints, seen = closeup.work.joints, viewpoint_words(closeup.camera)
-    of = f", {closeup.title}" if closeup.title else ""
+    told: dict[str, str | int] = {
+        "number": step.number,
+        "seen": seen,
+        "balloons": adds_words(book, step),
+    }
+    alt = (
+        say(
+            "Close-up of step {number}, {turn}, seen {seen}. New: {balloons}.",
+            turn=closeup.title,
+            **told,
+        )
+        if closeup.title
+        else say("Close-up of step {number}, seen {seen}. New: {balloons}.", **told)
+    )
     block = None
     if angle_between_deg(CAMERAS["front"], closeup.camera) > UNSAID_DEG:
         block = viewpoint_picture(book.shape, closeup.camera, BLOCK_SIZE, front=FRONT_LETTER)
@@ -174,8 +193,7 @@ def _closeup(book: Book, step: Step, closeup: CloseUp, width: float, height: flo
         labels=joints,
         title=closeup.title,
         corner=block,
-        alt=f"Close-up of step {step.number}{of}, seen {seen}. "
-        f"New: {adds_words(book, step)}. {closeup.words}.",
+        alt=f"{alt} {closeup.words}.",
     )
 
 
@@ -187,5 +205,9 @@ def _on_the_piece(scene: Scene, step: Step, width: float, height: float) -> Pict
         height,
         labels=step_joints(step) if step.kind is Kind.LAY else (),
         place=step_joints(step) if step.kind in ON_THE_PIECE else (),
-        alt=f"Step {step.number} on the whole piece, from the front. {step.check}",
+        alt=say(
+            "Step {number} on the whole piece, from the front. {check}",
+            number=step.number,
+            check=step.check,
+        ),
     )

@@ -7,6 +7,7 @@ import numpy as np
 from buildplan.drawing.marks import Look, Picture
 from buildplan.drawing.stamps import round_stamps
 from buildplan.framework.model import BalloonType
+from buildplan.language.speaking import mark, say
 
 
 def swatch(balloon: BalloonType, letter: str, pattern: int, size: float = 20) -> Picture:
@@ -15,6 +16,9 @@ def swatch(balloon: BalloonType, letter: str, pattern: int, size: float = 20) ->
     knot = np.array([size / 2, 0.0])
     look = Look("round", balloon.colour, "new", line=0.05, finish=balloon.finish)
     marks = round_stamps(look, knot, middle, size * 0.86, pattern)
-    return Picture(
-        size, size, tuple(marks), f"Colour {letter}: {balloon.label}, a {balloon.kind} balloon."
+    message = (
+        mark("Colour {letter}: {colour}, a link balloon.")
+        if balloon.kind == "link"
+        else mark("Colour {letter}: {colour}, a round balloon.")
     )
+    return Picture(size, size, tuple(marks), say(message, letter=letter, colour=balloon.label))

@@ -17,6 +17,7 @@ from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
 from buildplan.framework.build import build_framework
 from buildplan.framework.counts import balloon_counts, ring_lengths
+from buildplan.language.speaking import say, whole
 
 PREVIEW_POINTS = 440
 # Seconds between looks at the file: shorter than a hand takes from the editor to the picture.
@@ -59,17 +60,40 @@ def glance(path: Path, known_constants: Collection[str] | None = None) -> Glance
     )
     rings = ring_lengths(framework)
     lines = [
-        f"{design.name}: {sum(counts.values())} balloons ({of_each})",
-        f"  {size} (width x height x depth), {weight_words(shape.mass_kg)}: estimates",
-        f"  {len(framework.braces)} braces, {len(framework.singles)} singles, "
-        f"{len(framework.locks)} locks"
-        + (f", rings of {', '.join(map(str, rings))}" if rings else ""),
-        f"  closes: {'yes' if shape.closes else 'no'}; stands: "
-        f"{'yes' if shape.standing.stands else 'no'}",
+        say(
+            "{piece}: {number} balloons ({of_each})",
+            piece=design.name,
+            number=sum(counts.values()),
+            of_each=of_each,
+        ),
+        "  "
+        + say(
+            "{size} (width x height x depth), {weight}: estimates",
+            size=size,
+            weight=weight_words(shape.mass_kg),
+        ),
+        "  "
+        + say(
+            "{braces} braces, {singles} singles, {locks} locks",
+            braces=len(framework.braces),
+            singles=len(framework.singles),
+            locks=len(framework.locks),
+        )
+        + (say(", rings of {numbers}", numbers=", ".join(map(whole, rings))) if rings else ""),
+        "  "
+        + say(
+            "closes: {closes}; stands: {stands}",
+            closes=_yes_or_no(shape.closes),
+            stands=_yes_or_no(shape.standing.stands),
+        ),
         *(f"  - {in_words(problem)}" for problem in shape.problems),
     ]
     picture = finished_picture(framework, shape, CAMERAS["front"], PREVIEW_POINTS, PREVIEW_POINTS)
     return Glance(tuple(lines), picture)
+
+
+def _yes_or_no(holds: bool) -> str:
+    return say("yes") if holds else say("no")
 
 
 def watch(
@@ -84,7 +108,11 @@ def watch(
         try:
             seen = glance(path, known_constants)
         except Exception as error:  # a fault of ours must not end a designer's afternoon
-            fault = f"{path}: buildplan has a fault ({type(error).__name__}: {error})"
+            fault = say(
+                "{file}: buildplan has a fault ({fault})",
+                file=str(path),
+                fault=f"{type(error).__name__}: {error}",
+            )
             seen = Glance((fault,), None)
         show(seen)
 
