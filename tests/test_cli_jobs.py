@@ -171,6 +171,16 @@ def test_quote_names_what_is_missing(call, small: Path) -> None:
         assert f"{small}: {path}: a quote needs" in messages
 
 
+def test_quote_writes_the_customers_page(call, small: Path, tmp_path: Path) -> None:
+    page = tmp_path / "quote.pdf"
+    status, out, _ = call("quote", small, "--pdf", page, "--for", "Zed", "--valid", "14")
+    assert status == 0
+    assert out.splitlines()[-1] == str(page)
+    assert page.read_bytes().startswith(b"%PDF")
+    assert call("quote", small, "--for", "Zed")[0] == 2
+    assert call("quote", small, "--pdf", page, "--for", "x" * 200)[0] == 2
+
+
 # --- event ---------------------------------------------------------------------------------
 
 

@@ -154,7 +154,13 @@ def _run(book: Book, job: Job) -> tuple[Block, ...]:
     picture = _run_picture(book, job)
     table: list[Block] = [
         Grid(head, rows, shares, pad=CLOSE_ROWS, after=5),
-        Words(f"{strong(say('Check'))} {plain('; '.join(_standing(book, job)))}."),
+        Words(
+            say(
+                "{check} {counts}.",
+                check=strong(say("Check")),
+                counts=plain("; ".join(_standing(book, job))),
+            )
+        ),
     ]
     if not is_wide(book.paper):
         return (Shown(picture), *table)

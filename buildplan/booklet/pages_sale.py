@@ -10,7 +10,7 @@ from buildplan.booklet.book import Book
 from buildplan.booklet.brand import Branding
 from buildplan.booklet.cautions import CHOKING_HAZARD
 from buildplan.booklet.flow import Block, Grid, Items, Words, flow, heading
-from buildplan.booklet.paper import mm
+from buildplan.booklet.paper import Paper, mm
 from buildplan.booklet.press import (
     BODY,
     DISPLAY,
@@ -71,7 +71,7 @@ def sale_cover(book: Book) -> Leaf:
 
     def draw(press: Press) -> None:
         paper, facts, brand = book.paper, book.facts, _brand(book)
-        _band(press, book, brand)
+        seller_band(press, paper, brand)
         top = paper.height - BAND - mm(9)
         title = ParagraphStyle("cover", parent=DISPLAY, textColor=_readable(brand))
         top = press.paragraph(plain(facts.name), paper.left, top, paper.measure, title, "H1")
@@ -107,8 +107,8 @@ def _readable(brand: Branding) -> str:
     return brand.brand.colour if brand.on_colour == "#FFFFFF" else "#1A1A1A"
 
 
-def _band(press: Press, book: Book, brand: Branding) -> None:
-    paper = book.paper
+def seller_band(press: Press, paper: Paper, brand: Branding) -> None:
+    """The seller's colour across the top of the sheet, with logo, name and contact."""
     low = paper.height - BAND
     press.tint(0, low, paper.width, BAND, brand.brand.colour)
     with press.decoration() as canvas:

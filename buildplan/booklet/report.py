@@ -97,7 +97,9 @@ def _shape(book: Book) -> Iterator[str]:
     size = " x ".join(
         size_words(length, facts.units) for length in (facts.width_m, facts.height_m, facts.depth_m)
     )
-    yield _line(say("Size"), say("{size} (width x height x depth, estimate)", size=size))
+    yield _line(
+        say_in("how large", "Size"), say("{size} (width x height x depth, estimate)", size=size)
+    )
     weight = say("{weight} (estimate)", weight=weight_words(facts.mass_kg))
     yield _line(say("Weight"), weight)
     closes = say_in("does it close", "no")

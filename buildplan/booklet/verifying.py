@@ -106,7 +106,8 @@ def verified_lines(found: Verified) -> list[str]:
         (say("Seal"), _fits(found.seal_holds)),
         (say("Pages"), f"{whole(found.pages)}: {_pages_words(found)}"),
     )
-    lines = [*(f"{name:<{NAME_WIDTH}}{words}" for name, words in named), ""]
+    wide = max(NAME_WIDTH, *(len(name) + 2 for name, _ in named))
+    lines = [*(f"{name:<{wide}}{words}" for name, words in named), ""]
     if not found.good:
         if copy.keyed and not found.serial_holds:
             lines.append(say("It was sealed with a seller's key: check it with --key."))

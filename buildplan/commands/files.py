@@ -11,6 +11,7 @@ from typing import TypeVar
 import typer
 
 from buildplan.booklet.book import Book, gather_book
+from buildplan.booklet.brand import Branding, branding
 from buildplan.booklet.paper import PAPERS
 from buildplan.commands.app import (
     UnitsName,
@@ -25,8 +26,8 @@ from buildplan.design.problems import (
     UnreadableDesignError,
     in_words,
 )
-from buildplan.design.reading import read_design
-from buildplan.design.translating import translated_design
+from buildplan.design.reading import read_brand, read_design
+from buildplan.design.translating import translated_brand, translated_design
 from buildplan.language.speaking import say
 from buildplan.shape.constants import CONSTANTS
 
@@ -53,6 +54,13 @@ def book_of(
     ):
         chosen: Units = design.units if units is None else "in" if units == "in" else "cm"
         return gather_book(design, PAPERS[paper], chosen, edition, gust_m_per_s)
+
+
+def brand_of(design: Design, path: Path, file: Path | None) -> Branding | None:
+    """The brand of a brand file, else the design's own, with its logo; None if there is none."""
+    if file is not None:
+        return branding(translated_brand(read_brand(file)), file)
+    return None if design.brand is None else branding(design.brand, path)
 
 
 def asked(parse: Callable[[Given], Parsed], text: Given) -> Parsed:

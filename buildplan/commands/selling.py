@@ -7,6 +7,7 @@ from typing import Annotated
 
 import typer
 
+from buildplan.booklet.buyers import name_problem, tidy
 from buildplan.booklet.csv_text import csv_bytes
 from buildplan.booklet.event_booklet import print_event
 from buildplan.booklet.event_load import load_rows
@@ -14,6 +15,7 @@ from buildplan.booklet.event_plan import plan_event
 from buildplan.booklet.event_times import timetable_rows
 from buildplan.booklet.money import missing_prices
 from buildplan.booklet.money import quote as quote_of
+from buildplan.booklet.pages_quote import Offer, print_quote
 from buildplan.booklet.pages_shopping import print_shopping
 from buildplan.booklet.paper import PAPERS
 from buildplan.booklet.quote_words import quote_lines, quote_rows
@@ -30,6 +32,7 @@ from buildplan.commands.app import (
 from buildplan.commands.files import (
     ProblemsFoundError,
     book_of,
+    brand_of,
     list_problems,
     read_all,
     read_known,
@@ -123,10 +126,42 @@ def event(
 
 @app.command()
 def quote(
-    design: DesignArgument, csv: CsvOption = None, language: LanguageOption = IN_ENGLISH
+    design: DesignArgument,
+    csv: CsvOption = None,
+    pdf: Annotated[
+        Path | None,
+        typer.Option(help="Write a page for the customer: the price alone.", show_default=False),
+    ] = None,
+    customer: Annotated[
+        str,
+        typer.Option("--for", metavar="NAME", help="Whom the page is for.", show_default=False),
+    ] = "",
+    valid: Annotated[
+        int | None,
+        typer.Option(min=1, max=999, help="Days that the page's price holds.", show_default=False),
+    ] = None,
+    brand: Annotated[
+        Path | None,
+        typer.Option(
+            help="A brand file for the page, in place of the design's own.", show_default=False
+        ),
+    ] = None,
+    paper: Annotated[PaperName, typer.Option(help="Paper size of the page.")] = PaperName.A4,
+    language: LanguageOption = IN_ENGLISH,
 ) -> None:
-    """Price a design: material, work and margin, all at the design file's own prices."""
-    book = book_of(design)
+    """Price a design: material, work and margin, all at the design file's own prices.
+
+    The page for the customer shows no cost and no margin; its total is the same.
+    """
+    named = tidy(customer)
+    problem = name_problem(named) if customer else None
+    if problem is not None:
+        raise typer.BadParameter(f"--for: {problem}")
+    for option, given in (("--for", customer), ("--valid", valid), ("--brand", brand)):
+        if given and pdf is None:
+            raise typer.BadParameter(f"{option} is for the customer's page: add --pdf")
+    book = book_of(design, paper.value)
+    seller = brand_of(book.design, design, brand)
     missing = missing_prices(book.design, book.facts.purchases)
     if missing:
         raise DesignProblemsError(str(design), missing)
@@ -140,3 +175,6 @@ def quote(
     if book.facts.problems:
         list_problems(design, book.facts.problems)
         raise ProblemsFoundError
+    if pdf is not None:
+        write_whole(pdf, print_quote(book, Offer(priced, named, valid), seller))
+        typer.echo(pdf)

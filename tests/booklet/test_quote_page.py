@@ -1,0 +1,112 @@
+"""The customer's page of a quote: the same total, and nothing that is the seller's own."""
+
+from __future__ import annotations
+
+import io
+import re
+from dataclasses import replace
+from decimal import Decimal
+from pathlib import Path
+
+import pdfua
+import pypdf
+import pytest
+from shipped import DESIGNS, book_of
+
+from buildplan.booklet.book import Book
+from buildplan.booklet.brand import branding
+from buildplan.booklet.money import Item, Quote, money_words
+from buildplan.booklet.money import quote as quote_of
+from buildplan.booklet.pages_quote import Offer, print_quote
+from buildplan.booklet.paper import PAPERS, Paper
+from buildplan.design.model import Rates
+from buildplan.design.reading import read_brand
+from buildplan.language.speaking import speaking
+
+BRAND_FILE = DESIGNS / "brand" / "lantern_street.yaml"
+BRAND = branding(read_brand(BRAND_FILE), BRAND_FILE)
+
+
+@pytest.fixture(scope="module")
+def book() -> Book:
+    return book_of("picture_frame")
+
+
+def priced(book: Book, rates: Rates | None = None) -> Quote:
+    currency, own = book.design.currency, book.design.rates
+    assert currency is not None
+    assert own is not None
+    return quote_of(book.facts.purchases, book.facts.work_minutes, currency, rates or own)
+
+
+def pages(data: bytes) -> list[str]:
+    reader = pypdf.PdfReader(io.BytesIO(data))
+    return [" ".join(page.extract_text().split()) for page in reader.pages]
+
+
+@pytest.mark.parametrize("paper", PAPERS.values(), ids=PAPERS)
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_it_is_one_accessible_page(book: Book, paper: Paper, language: str, tmp_path: Path) -> None:
+    """pdfua (a subset of ISO 14289-1): no rule has a finding."""
+    with speaking(language):
+        data = print_quote(replace(book, paper=paper), Offer(priced(book), "Zed", 30), BRAND)
+    assert len(pages(data)) == 1
+    path = tmp_path / "quote.pdf"
+    path.write_bytes(data)
+    assert not pdfua.validate(str(path)).findings
+
+
+def test_price_and_tax_make_the_total_of_the_quote(book: Book) -> None:
+    made = priced(book)
+    (text,) = pages(print_quote(book, Offer(made), None))
+    shown = [Decimal(amount.replace(",", "")) for amount in re.findall(r"£([\d,.]+\d)", text)]
+    assert shown == [made.price, made.sum(Item.TAX), made.total]
+    assert shown[0] + shown[1] == shown[2]
+
+
+def test_no_cost_margin_or_rate_is_shown(book: Book) -> None:
+    made = priced(book)
+    (text,) = pages(print_quote(book, Offer(made, "Zed", 30), BRAND))
+    for line in made.lines:
+        if line.item is not Item.TAX:
+            assert money_words(line.amount, made.currency) not in text
+    assert money_words(made.cost, made.currency) not in text
+    assert "argin" not in text
+    assert "pack" not in text
+    assert BRAND.name in text
+    assert f"{book.facts.total} latex balloons" in text
+
+
+def test_what_is_not_priced_is_not_promised(book: Book) -> None:
+    bare = Rates(hour=Decimal(18), margin=Decimal("0.35"))
+    (text,) = pages(print_quote(book, Offer(priced(book, bare)), None))
+    assert "taking away are not included" in text
+    assert "no tax is added" in text
+    assert "Tax," not in text
+
+
+@pytest.mark.parametrize(
+    ("days", "words"),
+    [(1, "Valid for 1 day from"), (30, "Valid for 30 days from"), (None, "Valid for ______ days")],
+)
+def test_how_long_it_holds(book: Book, days: int | None, words: str) -> None:
+    (text,) = pages(print_quote(book, Offer(priced(book), "", days), None))
+    assert words in text
+
+
+def test_amounts_are_written_as_the_language_does() -> None:
+    """Unicode CLDR: a point between thousands and a comma before decimals in Spanish, and the
+    euro sign behind after a no-break space."""
+    assert money_words(Decimal("1234.50"), "EUR") == "€1,234.50"
+    with speaking("es"):
+        assert money_words(Decimal("1234.50"), "EUR") == "1.234,50\N{NO-BREAK SPACE}€"
+
+
+def test_it_says_the_warning_of_the_regulation(book: Book) -> None:
+    """16 CFR 1500.19(b)(2) by way of EDItEUR ONIX code list 143, value 02."""
+    (text,) = pages(print_quote(book, Offer(priced(book)), BRAND))
+    flat = " ".join(re.findall(r"[a-z0-9]+", text.lower()))
+    assert (
+        "warning choking hazard children under 8 yrs can choke or suffocate on uninflated or "
+        "broken balloons adult supervision required"
+    ) in flat
