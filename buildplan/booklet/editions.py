@@ -26,7 +26,7 @@ def training_leaves(book: Book) -> list[Leaf]:
     sheets = map_sheets(book)
     return [
         cover(book),
-        cautions(book),
+        *cautions(book),
         reading_guide(book),
         needs(book),
         *gauges_within(book),
@@ -46,7 +46,7 @@ def sale_leaves(book: Book) -> list[Leaf]:
     sheets = map_sheets(book)
     return [
         sale_cover(book),
-        cautions(book),
+        *cautions(book),
         reading_guide(book),
         before_you_start(book),
         needs(book),

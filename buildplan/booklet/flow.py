@@ -7,12 +7,10 @@ follows it.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import Protocol
-from xml.sax.saxutils import unescape
 
 from reportlab.lib.styles import ParagraphStyle
 
@@ -25,10 +23,11 @@ from buildplan.booklet.press import (
     TITLE,
     Leaf,
     Press,
+    column_widths,
+    least_widths,
     paragraph_height,
     plain,
 )
-from buildplan.drawing.fonts import text_width
 from buildplan.drawing.marks import Picture
 from buildplan.language.speaking import say
 
@@ -119,31 +118,13 @@ class Grid:
     after: float = 12.0
 
     def _widths(self, width: float) -> list[float]:
-        """Shares of the width, but no column narrower than its longest word."""
         whole = sum(self.shares)
-        wide = [width * share / whole for share in self.shares]
-        least = self._least_widths
-        short = sum(max(0.0, low - w) for low, w in zip(least, wide, strict=True))
-        spare = sum(max(0.0, w - low) for low, w in zip(least, wide, strict=True))
-        if not short or spare <= short:
-            return wide
-        kept = 1 - short / spare
-        return [
-            low if w < low else low + (w - low) * kept for low, w in zip(least, wide, strict=True)
-        ]
+        wanted = [width * share / whole for share in self.shares]
+        return column_widths(wanted, self._least_widths)
 
     @cached_property
     def _least_widths(self) -> list[float]:
-        columns = zip(self.head, *self.rows, strict=True)
-        words = (re.sub("<[^>]*>", "", " ".join(column)).split(" ") for column in columns)
-        return [
-            max(
-                (text_width(unescape(word), BODY.fontSize, bold=True) for word in column), default=0
-            )
-            + 2 * self.pad
-            + 0.1
-            for column in words
-        ]
+        return least_widths([self.head, *self.rows], self.pad)
 
     def _row_height(self, row: Sequence[str], style: ParagraphStyle, width: float) -> float:
         cells = zip(row, self._widths(width), strict=True)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 
 from buildplan.booklet.book import Book
 from buildplan.booklet.cautions import (
@@ -13,6 +14,7 @@ from buildplan.booklet.cautions import (
     choking_box,
     law_words,
 )
+from buildplan.booklet.flow import Block, Grid, Words, flow
 from buildplan.booklet.paper import mm
 from buildplan.booklet.press import (
     BODY,
@@ -148,48 +150,36 @@ def cover(book: Book) -> Leaf:
     return Leaf(say("Cover"), draw)
 
 
-def cautions(book: Book) -> Leaf:
+def cautions(book: Book) -> list[Leaf]:
     """The cautions, the regulation's words first."""
-
-    def draw(press: Press) -> None:
-        paper = book.paper
-        y = press.title(say("Cautions: read before you start"))
-        box = choking_box()
-        box.draw(press, paper.left, y, paper.measure)
-        y -= box.height(paper.measure)
-        y = press.paragraph(plain(say(CHOKING_EUROPE)), paper.left, y - 8, paper.measure, BODY)
-        latex = strong(law_words(LATEX_WORDS))
-        y = press.paragraph(latex, paper.left, y - 6, paper.measure, BODY)
-        y = press.paragraph(
+    rows = tuple(
+        (strong(say(caution.signal)), strong(say(caution.topic)), plain(say(caution.words)))
+        for caution in CAUTIONS
+    )
+    shares = (72, 96, book.paper.measure - 168)
+    blocks: list[Block] = [
+        choking_box(),
+        Words(plain(say(CHOKING_EUROPE)), after=6),
+        Words(strong(law_words(LATEX_WORDS)), after=2),
+        Words(
             say(
                 "Ask everyone who will build, carry or stand near the piece about latex allergy "
                 "first."
             ),
-            paper.left,
-            y - 2,
-            paper.measure,
-            BODY,
-        )
-        y -= 12
-        rows = [[say("Signal"), say("About"), say("What to do")]]
-        rows += [
-            [strong(say(caution.signal)), strong(say(caution.topic)), plain(say(caution.words))]
-            for caution in CAUTIONS
-        ]
-        y = press.table(rows, paper.left, y, (72, 96, paper.measure - 168))
-        press.paragraph(
+            after=12,
+        ),
+        Grid((say("Signal"), say("About"), say("What to do")), rows, shares, after=8),
+        Words(
             say(
                 "Signal words: WARNING, could result in death or serious injury; CAUTION, could "
                 "result in minor or moderate injury; NOTICE, not about injury. Local codes and "
                 "licensed practice come before anything in this booklet."
             ),
-            paper.left,
-            y - 8,
-            paper.measure,
             SMALL,
-        )
-
-    return Leaf(say("Cautions"), draw)
+        ),
+    ]
+    first, *more = flow(book, say("Cautions: read before you start"), blocks)
+    return [replace(first, title=say("Cautions"), running=say("Cautions")), *more]
 
 
 def reading_guide(book: Book) -> Leaf:

@@ -66,13 +66,13 @@ def lessons(book: Book, parts: Mapping[str, Sequence[Step]]) -> list[Leaf]:
     blocks: list[Block] = []
     for step in first:
         pictures = [
-            replace(picture, alt=f"Lesson {LESSONS[step.kind].title}. {picture.alt}")
+            replace(picture, alt=sentences(_lesson_words(LESSONS[step.kind]), picture.alt))
             for picture in moves(book.framework, step)
         ]
         blocks += _lesson(book, LESSONS[step.kind], pictures[:1])
         if step.kind is Kind.BRACE and any(set(s.cells) - {"straight"} for s in book.steps):
             blocks += _lesson(book, CORNERS, [])
-    blocks.append(Words(f"Shown and done. Trainee {LINE}  Trainer {LINE}  Date ________"))
+    blocks.append(Words(_shown_and_done()))
     told = [say(part) for part in parts]
     title = say("Learn: {parts}", parts=", ".join(part[0].lower() + part[1:] for part in told))
     leaves = flow(book, title, blocks)

@@ -12,7 +12,7 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 from functools import lru_cache
-from xml.sax.saxutils import escape
+from xml.sax.saxutils import escape, unescape
 
 from reportlab.lib.enums import TA_RIGHT
 from reportlab.lib.styles import ParagraphStyle
@@ -74,6 +74,34 @@ def paragraph_height(markup: str, style: ParagraphStyle, width: float) -> float:
     register_fonts()
     _, height = Paragraph(markup, style).wrap(width, 10_000)
     return float(height)
+
+
+def least_widths(rows: Sequence[Sequence[str]], pad: float) -> list[float]:
+    """Widths at which a table's columns break none of their words, set in bold. Cells are
+    markup, with `pad` points about them."""
+    register_fonts()
+    words = (
+        re.sub("<[^>]*>", "", " ".join(column)).split(" ") for column in zip(*rows, strict=True)
+    )
+    return [
+        max((text_width(unescape(word), BODY.fontSize, bold=True) for word in column), default=0)
+        + 2 * pad
+        + 0.1
+        for column in words
+    ]
+
+
+def column_widths(wanted: Sequence[float], least: Sequence[float]) -> list[float]:
+    """Widths as wanted, but none below its least where the others can give way."""
+    short = sum(max(0.0, low - width) for low, width in zip(least, wanted, strict=True))
+    spare = sum(max(0.0, width - low) for low, width in zip(least, wanted, strict=True))
+    if not short or spare <= short:
+        return list(wanted)
+    kept = 1 - short / spare
+    return [
+        low if width < low else low + (width - low) * kept
+        for low, width in zip(least, wanted, strict=True)
+    ]
 
 
 @dataclass(frozen=True)
@@ -284,11 +312,12 @@ class Press:
         pad: float = 4.0,
     ) -> float:
         """Set a table; the first row is its head. Cells are paragraph markup, with `pad` points
-        about them.
+        about them. A column is made wide enough for its longest word.
 
         `pictures`, by row, stand at the right of the row's first cell.
         """
         pictures = pictures or {}
+        widths = column_widths(widths, least_widths(rows, pad))
         with self.canvas.element("Table"):
             for number, row in enumerate(rows):
                 style = STRONG if number == 0 else BODY
