@@ -17,6 +17,8 @@ ON_THE_PIECE = frozenset({Kind.BRACE, Kind.SINGLE, Kind.JOIN, Kind.LOCK})
 ON_THE_WHOLE = frozenset({Kind.LAY, Kind.INSPECT})
 # Close-ups that can stand beside one another and still be read.
 MOST_ABREAST = 3
+# Joints that one close-up can name and still be read.
+MOST_JOINTS = 5
 
 
 @dataclass(frozen=True, eq=False)
@@ -46,8 +48,8 @@ class Views:
 def plan_views(book: Book) -> Views:
     """Close-ups for every step on the piece.
 
-    The turns of a step are shown together where one view shows enough of all of them, else
-    one by one. The view changes from picture to picture as seldom as it can.
+    The turns of a step are shown together where one view shows enough of all of them and they
+    are not too many, else one by one. The view changes from picture to picture as seldom as it can.
     """
     progress = Progress(book)
     planned = [
@@ -73,7 +75,8 @@ def step_joints(step: Step) -> tuple[str, ...]:
 def _works(progress: Progress, step: Step) -> Iterator[tuple[str, str, Work]]:
     words, joints = "; ".join(turn.words for turn in step.turns), step_joints(step)
     whole = Work(progress.near(step, joints), joints)
-    if not 1 < len(step.turns) <= MOST_ABREAST or shown_by_one(whole):
+    together = len(joints) <= MOST_JOINTS and shown_by_one(whole)
+    if not 1 < len(step.turns) <= MOST_ABREAST or together:
         yield "", words, whole
         return
     for number, turn in enumerate(step.turns):

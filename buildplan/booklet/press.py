@@ -44,8 +44,11 @@ NUMBER = ParagraphStyle("number", parent=BODY, alignment=TA_RIGHT)
 DISPLAY = ParagraphStyle("display", parent=BODY, fontName=BOLD, fontSize=34, leading=40)
 
 
-# Words that no line end parts: a number from its fraction or its unit, a dash from what it follows.
-_KEPT = re.compile(r"(?<=\d) (?=\d+/\d|(?:in|ft|mm|cm|m|kg|lb|h|min|mph)\b)| (?=– )")
+# Words that no line end parts: a number from its fraction or its unit, a dash from what it
+# follows, a joint that ends a text from the word before it.
+_KEPT = re.compile(
+    r"(?<=\d) (?=\d+/\d|(?:in|ft|mm|cm|m|kg|lb|h|min|mph)\b)| (?=– )| (?=[A-Z]+\d+$)"
+)
 
 
 def plain(text: str) -> str:

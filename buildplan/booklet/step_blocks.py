@@ -246,7 +246,24 @@ def laid_out(book: Book, views: Views) -> list[Group]:
                 pages[-1] = Group(pages[-1].moves, joined)
             else:
                 pages.append(group)
-    return pages
+    return _evened(pages, room)
+
+
+def _evened(pages: Sequence[Group], room: float) -> list[Group]:
+    """The same pages; a step that was left alone on the last page of its part has the one
+    before it moved over to it from a full page."""
+    evened = list(pages)
+    for i in range(1, len(evened)):
+        before, alone = evened[i - 1].blocks, evened[i].blocks
+        if len(alone) > 1 or len(before) < 3 or evened[i].moves:
+            continue
+        *kept, last = before
+        parted = PART[last.step.stage] != PART[alone[0].step.stage]
+        bound = kept[-1].step.taken_with == last.step.number
+        if not parted and not bound and _over((last, *alone), room) <= 0:
+            evened[i - 1] = Group(evened[i - 1].moves, tuple(kept))
+            evened[i] = Group((), (last, *alone))
+    return evened
 
 
 def _that_fit(group: Group, room: float) -> Iterator[Group]:

@@ -27,7 +27,7 @@ from buildplan.sequence.model import Kind, Step
 
 GAP = 10.0
 PLACE_WIDTH = 108.0
-WIDEST_CLOSEUP = 300.0
+NARROWEST_CLOSEUP, WIDEST_CLOSEUP = 150.0, 300.0
 CELL_WIDTH = 226.0
 WHOLE_HEIGHT = 300.0
 BLOCK_SIZE = 32.0
@@ -96,6 +96,9 @@ def step_pictures(
         diagram = cell_diagram(book.framework, cell.number, CELL_WIDTH, height)
         diagrams.append(_captioned(diagram, say("Diagram of step {number}.", number=step.number)))
         room -= CELL_WIDTH + GAP
+    moves_width = sum(move.width + GAP for move in hand_moves)
+    if room - moves_width >= NARROWEST_CLOSEUP * len(views.of(step)):
+        room -= moves_width
     near = _closeups(book, step, views.of(step), room, height)
     whole = _on_the_piece(views.progress.whole(step), step, PLACE_WIDTH, height)
     return _rows([*near, *diagrams, whole, *hand_moves], measure)

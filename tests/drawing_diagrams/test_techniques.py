@@ -88,7 +88,8 @@ def test_every_kind_of_work_has_a_picture() -> None:
 @pytest.mark.parametrize("kind", list(Kind))
 def test_pictures_are_readable(name: str, kind: Kind) -> None:
     for picture in technique_pictures(PIECES[name], kind):
-        assert (picture.width, picture.height) == (WIDTH, HEIGHT)
+        assert picture.width == WIDTH
+        assert picture.height <= HEIGHT
         assert_inside(picture)
         assert_readable(picture)
         assert len(picture.alt) > 40
