@@ -313,6 +313,25 @@ class Arch(FileModel):
     lock: Key = Field(description="the round balloon of the locks")
 
 
+class Letters(FileModel):
+    """Letters and digits as joined tubes of four chains, side by side."""
+
+    text: Annotated[str, Field(pattern=r"^[A-Z0-9]([A-Z0-9 ]{0,30}[A-Z0-9])?$")] = Field(
+        description="what they say, in capitals and digits; a space becomes a low bar"
+    )
+    cells: Literal[5, 7, 9, 11, 13] | None = Field(
+        None, description="how many cells high they are: 5, 7, 9, 11 or 13"
+    )
+    height: Length | None = Field(
+        None,
+        description="in place of `cells`: about how high they are, in the file's units; the "
+        "nearest number of cells is taken",
+    )
+    long: Key = Field(description="the link balloon of the outlines")
+    brace: Key = Field(description="the link balloon of the braces across, and between letters")
+    lock: Key = Field(description="the round balloon of the locks")
+
+
 PartName = Annotated[str, Field(pattern=r"^[A-Z][A-Z0-9]{0,3}$")]
 PartJoint = Annotated[str, Field(min_length=1, max_length=30, pattern=ONE_LINE)]
 TiedJoints = Annotated[list[PartJoint], Field(min_length=2, max_length=6)]
@@ -345,8 +364,7 @@ class AssemblyPart(FileModel):
     build: Build | None = Field(None, description="in place of a design file: its pattern")
     colour_pattern: dict[ColouredPart, ColourOrder] = Field(
         default_factory=dict,
-        description="where `build` is given: how its colours go, as `colour_pattern` "
-        "of a design",
+        description="where `build` is given: how its colours go, as `colour_pattern` of a design",
     )
     stand_on: OneOrMoreJoints | None = Field(
         None, description="its own joints that it is upright on; left out, as its design says"
@@ -388,6 +406,7 @@ class Build(FileModel):
     globe: Globe | None = Field(None, description="a globe of triangles")
     arch: Arch | None = Field(None, description="an open tube on two feet")
     graph: Graph | None = Field(None, description="joints and balloons listed one by one")
+    letters: Letters | None = Field(None, description="letters and digits as joined tubes")
     assembly: Assembly | None = Field(None, description="parts tied to one another")
 
 

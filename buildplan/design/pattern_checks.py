@@ -7,8 +7,9 @@ from typing import NamedTuple
 
 from pydantic import ValidationError
 
+from buildplan.design.lettering import GLYPHS, HEIGHTS, can_draw, letter_joints
 from buildplan.design.mistake import Mistake, listed
-from buildplan.design.model import Build, Column, Solid, Wall
+from buildplan.design.model import Build, Column, Letters, Solid, Wall
 from buildplan.design.pattern_joints import (
     GLOBE_JOINTS,
     column_joints,
@@ -40,6 +41,7 @@ USES: Mapping[str, tuple[Use, ...]] = {
     "solid": (Use("edge", "link", "an edge"),),
     "globe": (Use("long", "link", "a strut"), Use("short", "link", "a strut")),
     "arch": (Use("long", "link", "a long chain"), Use("brace", "link", "a brace")),
+    "letters": (Use("long", "link", "an outline"), Use("brace", "link", "a brace")),
     "assembly": (),
 }
 LOCK = Use("lock", "round", "a lock")
@@ -53,6 +55,10 @@ def pattern_joints(build: Mapping[str, object]) -> list[str] | None:
             return column_joints(Column.model_validate(build["column"]))
         if build.get("wall") is not None:
             return wall_joints(Wall.model_validate(build["wall"]))
+        if build.get("letters") is not None:
+            letters = Letters.model_validate(build["letters"])
+            right = letters.cells is not None and not _undrawn(letters.text, letters.cells)
+            return letter_joints(letters.text, letters.cells) if letters.cells and right else None
         if build.get("solid") is not None:
             return solid_joints(Solid.model_validate(build["solid"]))
     except ValidationError:
@@ -73,6 +79,34 @@ def check_patterns(build: Mapping[str, object]) -> Iterator[Mistake]:
     wall = mapping_in(build.get("wall"))
     if wall:
         yield from _check_wall(wall)
+    letters = mapping_in(build.get("letters"))
+    if letters:
+        yield from _check_letters(letters)
+
+
+def _undrawn(text: str, cells: int) -> list[str]:
+    """The characters of a text that cannot be had so many cells high, each once."""
+    return [one for one in dict.fromkeys(text) if one != " " and not can_draw(one, cells)]
+
+
+def _check_letters(letters: Mapping[str, object]) -> Iterator[Mistake]:
+    at = ("build", "letters")
+    text, cells = letters.get("text"), letters.get("cells")
+    if (cells is None) == (letters.get("height") is None):
+        yield Mistake(
+            at,
+            "letters give "
+            + ("neither cells nor a height" if cells is None else "their height twice over"),
+            f"add cells: {listed(map(str, HEIGHTS), 'or')}; or height: a length",
+        )
+    if isinstance(text, str) and cells in HEIGHTS:
+        for one in _undrawn(text, int(str(cells))):
+            if one in GLYPHS:
+                yield Mistake(
+                    (*at, "cells"),
+                    f"{one} cannot be had {cells} cells high: its stems would run into one another",
+                    f"make the letters {HEIGHTS[1]} cells high or more",
+                )
 
 
 def _check_wall(wall: Mapping[str, object]) -> Iterator[Mistake]:

@@ -13,7 +13,7 @@ from buildplan.design.mistake import Mistake, Path, key_in_words, nearest, one_o
 from buildplan.design.model import Build, FileModel
 from buildplan.design.pattern_checks import pattern_words
 
-PATTERNS_TO_COME = ("letters",)
+PATTERNS_TO_COME: tuple[str, ...] = ()
 """Patterns that the trade knows and this program does not build yet."""
 
 COLOUR_FORM = 'write # and six hex digits, in quotes: "#1F5F8B"'

@@ -7,10 +7,12 @@ from collections.abc import Mapping
 from buildplan.design.arch import arch_tube
 from buildplan.design.course import expand_course
 from buildplan.design.lengths import tie_to_tie
+from buildplan.design.lettering import cells_high
 from buildplan.design.model import Assembly, Balloon, Design, TieByBalloon, Tube
 from buildplan.framework.assembly import Spacer, build_assembly
 from buildplan.framework.colouring import coloured
 from buildplan.framework.column import build_column
+from buildplan.framework.letters import build_letters
 from buildplan.framework.listed import build_listed
 from buildplan.framework.model import BalloonType, Framework, Part
 from buildplan.framework.solid import build_globe, build_solid
@@ -74,6 +76,9 @@ def _plain(design: Design) -> Framework:
         return build_solid(name, balloons, build.solid)
     if build.globe is not None:
         return build_globe(name, balloons, build.globe)
+    if build.letters is not None:
+        link, _ = tie_to_tie(design.balloons[build.letters.long])
+        return build_letters(name, balloons, build.letters, cells_high(build.letters, link))
     if build.assembly is not None:
         return _assembly(design, build.assembly, balloons)
     graph = build.graph
@@ -102,6 +107,6 @@ def _assembly(design: Design, assembly: Assembly, balloons: Mapping[str, Balloon
         balloons,
         parts,
         [tie for tie in assembly.ties if not isinstance(tie, TieByBalloon)],
-        [Spacer(*tie.joints, tie.balloon) for tie in by_balloon],
+        [Spacer(tie.joints[0], tie.joints[1], tie.balloon) for tie in by_balloon],
         assembly.lock,
     )

@@ -65,7 +65,7 @@ class TubePlan:
 
 
 @dataclass
-class _Links:
+class LinksMade:
     """Links as they are brought in; a link that two braces would both have is built once."""
 
     made: list[Link] = field(default_factory=list)
@@ -94,7 +94,7 @@ def _cycle(keys: Sequence[str], count: int) -> list[str]:
     return [keys[i % len(keys)] for i in range(count)]
 
 
-def _missing_chains(section: Sequence[str], links: _Links) -> tuple[list[list[str]], list[str]]:
+def _missing_chains(section: Sequence[str], links: LinksMade) -> tuple[list[list[str]], list[str]]:
     """Runs of joints round a section that no earlier brace has linked, and the shared links.
 
     A run that comes all round repeats its first joint at its end.
@@ -152,7 +152,7 @@ def _walk_course(plan: TubePlan) -> _Course:
     return _Course(plan, tuple(sections), reached[-1])
 
 
-def _lay_chains(course: _Course, links: _Links) -> tuple[LongChain, ...]:
+def _lay_chains(course: _Course, links: LinksMade) -> tuple[LongChain, ...]:
     chains = []
     for letter, place, side in LAYOUTS[len(course.plan.long)]:
         count = course.totals[side]
@@ -163,7 +163,8 @@ def _lay_chains(course: _Course, links: _Links) -> tuple[LongChain, ...]:
     return tuple(chains)
 
 
-def _tie_brace(number: int, section: tuple[str, ...], key: str, links: _Links) -> Brace:
+def tie_brace(number: int, section: tuple[str, ...], key: str, links: LinksMade) -> Brace:
+    """The brace of a section: its links all round but for those that earlier braces brought."""
     runs, shared = _missing_chains(section, links)
     chains = []
     for run in runs:
@@ -187,7 +188,7 @@ def _cells(course: _Course) -> tuple[Cell, ...]:
 
 
 def _tie_singles(
-    plan: TubePlan, cells: Iterable[Cell], mirror: Mapping[str, str], links: _Links
+    plan: TubePlan, cells: Iterable[Cell], mirror: Mapping[str, str], links: LinksMade
 ) -> tuple[str, ...]:
     singles: list[str] = []
     for joint in (joint for cell in cells for joint in cell.skipped):
@@ -204,10 +205,10 @@ def build_tube(name: str, balloons: Mapping[str, BalloonType], plan: TubePlan) -
     The plan must have been checked: known balloons, a single where joints are skipped and
     the chain has a twin, at least three balloons in each ring.
     """
-    course, links = _walk_course(plan), _Links()
+    course, links = _walk_course(plan), LinksMade()
     chains = _lay_chains(course, links)
     braces = tuple(
-        _tie_brace(k + 1, course.section(k), plan.brace, links) for k in range(len(course.reached))
+        tie_brace(k + 1, course.section(k), plan.brace, links) for k in range(len(course.reached))
     )
     cells = _cells(course)
     twins = TWINS[len(chains)]

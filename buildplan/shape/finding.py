@@ -44,6 +44,8 @@ def _starts(framework: Framework, bodies: Bodies, settings: Settings) -> list[Fl
     """Starts to relax from: the closed plan and shaken ones, or layouts of a bare graph."""
     chance = np.random.default_rng(settings.seed)
     count = settings.starts if bodies.joints <= MANY_JOINTS else min(settings.starts, 2)
+    if framework.laid:
+        return [np.array([framework.laid[place] for place in framework.places])]
     if not framework.cells:
         return spread_starts(bodies, count, chance)
     plan = plan_of(framework)
@@ -167,7 +169,7 @@ def find_shape(
     """
     bodies = bodies_of(framework)
     misfits: tuple[Problem, ...] = ()
-    if framework.parts:
+    if framework.parts and not framework.laid:
         placed = place_parts(framework, _shapes_of_parts(framework, settings))
         results, misfits = [_tied(framework, bodies, placed, settings)], placed.problems
         stand_on = stand_on or placed.feet

@@ -1,0 +1,183 @@
+"""Letters and digits: outlines as rings, front and back, braced wherever two cells meet.
+
+A character is as deep as one balloon. Its outlines (one outside, one round each hole) are rings of
+the front and of the back; every side that two cells share is a brace's front, so that a junction
+of strokes is held by a brace on each of its strokes. A joint that no brace reaches, at a corner or
+a free end, takes a single from front to back. The characters of a word are parts of an assembly,
+with balloons between them wherever two joints face one another.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, replace
+
+from buildplan.design.lettering import SPACE, Glyph, front_chains, glyph, part_names
+from buildplan.design.model import Letters
+from buildplan.design.pattern_joints import letters as chain_letters
+from buildplan.framework.assembly import Spacer, build_assembly, part_joint
+from buildplan.framework.model import (
+    BalloonType,
+    Brace,
+    Framework,
+    Lock,
+    LongChain,
+    Part,
+    Role,
+)
+from buildplan.framework.tube import LinksMade, tie_brace
+
+LOW = 0.15  # of a link: joints up to this above the lowest are the foot
+FACING = 0.08  # of a link: how far from one link apart two joints may be to face one another
+TRIED = 10  # how many places of the next character are tried
+MOST_BETWEEN = 4  # pairs of joints that are tied between two characters
+
+
+@dataclass(frozen=True)
+class _Labels:
+    """The labels of a character's joints, by their numbers, front and back."""
+
+    front: Mapping[int, str]
+    back: Mapping[int, str]
+
+
+def build_letters(
+    name: str, balloons: Mapping[str, BalloonType], letters: Letters, height: int
+) -> Framework:
+    """Build the framework of a text, `height` cells high: one character, or a word as an
+    assembly. Raises ValueError for two neighbours no joints of which face one another."""
+    drawn = [glyph(SPACE if one == " " else one, height) for one in letters.text]
+    if len(drawn) == 1:
+        return _build_glyph(name, balloons, letters, drawn[0], 0.0)
+    names = part_names(letters.text)
+    parts: list[Part] = []
+    spacers: list[Spacer] = []
+    x = 0.0
+    for i, one in enumerate(drawn):
+        if i:
+            gap, pairs = facing(drawn[i - 1], one)
+            x += gap
+            spacers += _spacers((names[i - 1], drawn[i - 1]), (names[i], one), pairs, letters)
+        parts.append(Part(names[i], _build_glyph(names[i], balloons, letters, one, x)))
+    whole = build_assembly(name, balloons, parts, [], spacers, letters.lock)
+    laid = {joint: at for part in whole.parts for joint, at in part.framework.laid.items()}
+    foot = tuple(joint for part in whole.parts for joint in part.framework.foot)
+    return replace(whole, laid=laid, foot=foot)
+
+
+def _labels(drawn: Glyph) -> _Labels:
+    front, back = {}, {}
+    rings = front_chains(drawn)
+    for number, (loop, ring) in enumerate(zip(drawn.loops, rings, strict=True)):
+        behind = chain_letters(2 * len(rings) - 1 - number)
+        for place, (joint, label) in enumerate(zip(loop, ring, strict=True)):
+            front[joint], back[joint] = label, f"{behind}{place + 1}"
+    return _Labels(front, back)
+
+
+def _build_glyph(
+    name: str, balloons: Mapping[str, BalloonType], letters: Letters, drawn: Glyph, x: float
+) -> Framework:
+    """The framework of one character, its left edge drawn at `x` links."""
+    labels, links = _labels(drawn), LinksMade()
+    sides = [("front", labels.front, drawn.loops), ("back", labels.back, drawn.loops[::-1])]
+    chains: list[LongChain] = []
+    for side, label, loops in sides:
+        for loop in loops:
+            joints = [label[joint] for joint in loop]
+            chain = links.chain(joints, [letters.long] * len(joints), True, Role.CHAIN)
+            place = "outer" if loop is drawn.loops[0] else "inner"
+            chains.append(LongChain(chain_letters(len(chains)), f"{place} {side}", chain))
+    braces: list[Brace] = []
+    for number, (a, b) in enumerate(drawn.rungs, 1):
+        section = (labels.front[a], labels.front[b], labels.back[b], labels.back[a])
+        braces.append(tie_brace(number, section, letters.brace, links))
+    braced = {joint for rung in drawn.rungs for joint in rung}
+    singles: list[str] = []
+    for joint in (joint for loop in drawn.loops for joint in loop if joint not in braced):
+        ends = labels.front[joint], labels.back[joint]
+        singles += links.chain(ends, [letters.brace], False, Role.SINGLE).links
+    every = tuple(joint for long in chains for joint in long.chain.joints)
+    return Framework(
+        name=name,
+        balloons=dict(balloons),
+        joints=every,
+        links=tuple(links.made),
+        chains=tuple(chains),
+        braces=tuple(braces),
+        cells=(),
+        singles=tuple(singles),
+        locks=tuple(Lock(joint, letters.lock) for joint in every),
+        closed=True,
+        mirror={
+            one: other
+            for joint in labels.front
+            for one, other in (
+                (labels.front[joint], labels.back[joint]),
+                (labels.back[joint], labels.front[joint]),
+            )
+        },
+        foot=tuple(
+            label[joint]
+            for label in (labels.front, labels.back)
+            for joint in label
+            if drawn.at[joint].imag < LOW
+        ),
+        laid=dict(_laid(balloons, letters, drawn, labels, x)),
+    )
+
+
+def _laid(
+    balloons: Mapping[str, BalloonType], letters: Letters, drawn: Glyph, labels: _Labels, x: float
+) -> Iterator[tuple[str, tuple[float, float, float]]]:
+    link_m = balloons[letters.long].tie_to_tie_m
+    half_m = balloons[letters.brace].tie_to_tie_m / 2
+    for label, z in ((labels.front, half_m), (labels.back, -half_m)):
+        for joint, at in enumerate(drawn.at):
+            yield label[joint], ((at.real + x) * link_m, at.imag * link_m, z)
+
+
+def facing(left: Glyph, right: Glyph) -> tuple[float, list[tuple[int, int]]]:
+    """How far right of a character the next one stands, from left edge to left edge in links, and
+    the pairs of joints that are then a link apart with nothing between.
+
+    Raises ValueError where there is none.
+    """
+    most = max(at.real for at in left.at)
+    found: tuple[float, list[tuple[int, int]]] = (0.0, [])
+    for nearer in range(TRIED):
+        x = most + 1 - nearer / TRIED
+        apart = {
+            (i, j): abs(b + x - a) for i, a in enumerate(left.at) for j, b in enumerate(right.at)
+        }
+        if min(apart.values()) < 1 - FACING:
+            break
+        pairs = [pair for pair, distance in apart.items() if distance < 1 + FACING]
+        pairs = _abreast(left, pairs)
+        if len(pairs) > len(found[1]):
+            found = x, pairs
+    if not found[1]:
+        raise ValueError("no joints of the two characters face one another")
+    return found
+
+
+def _abreast(left: Glyph, pairs: list[tuple[int, int]]) -> list[tuple[int, int]]:
+    """Pairs from the lowest up, each joint in one, the lowest and the highest among them."""
+    kept: list[tuple[int, int]] = []
+    for i, j in sorted(pairs, key=lambda pair: left.at[pair[0]].imag):
+        if all(i != a and j != b for a, b in kept):
+            kept.append((i, j))
+    return [*kept[: MOST_BETWEEN - 1], kept[-1]] if len(kept) > MOST_BETWEEN else kept
+
+
+def _spacers(
+    left: tuple[str, Glyph],
+    right: tuple[str, Glyph],
+    pairs: list[tuple[int, int]],
+    letters: Letters,
+) -> Iterator[Spacer]:
+    one, other = _labels(left[1]), _labels(right[1])
+    for i, j in pairs:
+        for start, finish in ((one.front[i], other.front[j]), (one.back[i], other.back[j])):
+            ends = part_joint(left[0], start), part_joint(right[0], finish)
+            yield Spacer(*ends, letters.brace)
