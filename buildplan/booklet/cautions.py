@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from buildplan.booklet.flow import Boxed, Words
+from buildplan.booklet.flow import Boxed, Words, beside
+from buildplan.booklet.paper import Paper
 from buildplan.booklet.press import BODY, HEADING, strong
 from buildplan.language.grammar import sentences
 from buildplan.language.speaking import ENGLISH, mark, say, spoken
@@ -40,13 +41,15 @@ def law_words(law: str) -> str:
     return say(law) if spoken() == ENGLISH else sentences(say(law), law)
 
 
-def choking_box() -> Boxed:
+def choking_box(paper: Paper) -> Boxed:
     """The box of the regulation: signal word and hazard in capitals, words below. In another
-    language the regulation's own follow."""
+    language the regulation's own stand beside them."""
     texts = ((CHOKING_HAZARD, HEADING), *((words, BODY) for words in CHOKING_WORDS))
     said = [Words(strong(say(text)), style) for text, style in texts]
-    law = [Words(strong(text), style) for text, style in texts] if spoken() != ENGLISH else []
-    return Boxed((*said, *law))
+    if spoken() == ENGLISH:
+        return Boxed(tuple(said))
+    law = [Words(strong(text), style) for text, style in texts]
+    return Boxed(beside(paper, said, law))
 
 
 @dataclass(frozen=True)

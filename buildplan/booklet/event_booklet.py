@@ -37,14 +37,14 @@ def print_event(plan: EventPlan, paper: Paper) -> bytes:
 def event_leaves(plan: EventPlan, paper: Paper) -> list[Leaf]:
     """All pages of an event."""
     return [
-        *leaves_of(paper, plan.event.name, _front(plan)),
+        *leaves_of(paper, plan.event.name, _front(plan, paper)),
         *shopping_leaves(plan.shopping, paper),
         *leaves_of(paper, say("Who does what when"), times_blocks(plan, paper.measure)),
         *leaves_of(paper, say("Load list"), load_blocks(plan)),
     ]
 
 
-def _front(plan: EventPlan) -> list[Block]:
+def _front(plan: EventPlan, paper: Paper) -> list[Block]:
     units = plan.shopping.units
     pieces = tuple(
         (
@@ -99,7 +99,7 @@ def _front(plan: EventPlan) -> list[Block]:
             SMALL,
             after=12,
         ),
-        choking_box(),
+        choking_box(paper),
         Words(plain(say(CHOKING_EUROPE))),
         Words(plain(law_words(LATEX_WORDS)), STRONG, after=8),
         Items(

@@ -142,7 +142,7 @@ def front(book: Book, work: Sequence[Job]) -> list[Block]:
             ],
             0.46,
         ),
-        choking_box(),
+        choking_box(book.paper),
         Words(strong(law_words(LATEX_WORDS))),
         Grid(
             ("", say("Cautions in short; local codes and licensed practice come first")),

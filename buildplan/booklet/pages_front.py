@@ -156,9 +156,9 @@ def cautions(book: Book) -> list[Leaf]:
         (strong(say(caution.signal)), strong(say(caution.topic)), plain(say(caution.words)))
         for caution in CAUTIONS
     )
-    shares = (72, 96, book.paper.measure - 168)
+    shares = (72, 74, book.paper.measure - 146)
     blocks: list[Block] = [
-        choking_box(),
+        choking_box(book.paper),
         Words(plain(say(CHOKING_EUROPE)), after=6),
         Words(strong(law_words(LATEX_WORDS)), after=2),
         Words(
@@ -168,7 +168,7 @@ def cautions(book: Book) -> list[Leaf]:
             ),
             after=12,
         ),
-        Grid((say("Signal"), say("About"), say("What to do")), rows, shares, after=8),
+        Grid((say("Signal"), say("About"), say("What to do")), rows, shares, pad=3, after=8),
         Words(
             say(
                 "Signal words: WARNING, could result in death or serious injury; CAUTION, could "
