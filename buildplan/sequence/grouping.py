@@ -243,14 +243,3 @@ def _where(piece: Piece, head: Operation, locks: Sequence[Operation]) -> Hashabl
     if head.kind is Kind.JOIN:
         return len(locks)
     return _letters(piece, (lock.joints[0] for lock in locks))
-
-
-def head_name(head: Operation) -> str:
-    """How a head is called: `Brace 3`, `Single A5-D5`, `Joint v4`, `Tie L.A1+T.A1`."""
-    if head.kind is Kind.BRACE:
-        return head.id.replace("brace", "Brace", 1)
-    if head.kind is Kind.SINGLE:
-        return f"Single {head.links[0]}"
-    if len(head.joints) > 1:
-        return head.id.replace("tie", "Tie", 1)
-    return f"Joint {head.joints[0]}"

@@ -9,6 +9,7 @@ from functools import cached_property
 
 from buildplan.design.measures import Units, length_words
 from buildplan.framework.model import Framework, LongChain
+from buildplan.language.speaking import say
 from buildplan.sequence.assembly import lock_waits_for
 from buildplan.sequence.grouping import Group
 from buildplan.sequence.model import Kind, Operation
@@ -44,7 +45,7 @@ class Plan:
         return {
             key: b.label
             if seen[b.kind, b.label] == 1
-            else f"{b.label} {length_words(b.gauge_m, self.units)}"
+            else say("{colour} {gauge}", colour=b.label, gauge=length_words(b.gauge_m, self.units))
             for key, b in balloons.items()
         }
 

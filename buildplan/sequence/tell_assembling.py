@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from buildplan.framework.model import Brace, Cell, Chain, End
-from buildplan.sequence.grouping import STRAIGHT, head_name
+from buildplan.sequence.grouping import STRAIGHT
 from buildplan.sequence.model import Kind, Operation
 from buildplan.sequence.ordering import natural
 from buildplan.sequence.plan import Plan
 from buildplan.sequence.reach import Way
+from buildplan.sequence.tell_heads import head_name, locks_name, within
 from buildplan.sequence.tell_preparing import UNNAMED, Row, balloons_of, lock_name
 from buildplan.sequence.words import assembling as words
 from buildplan.sequence.words import reaching, rows, tying
@@ -24,13 +25,9 @@ def _in_turn(plan: Plan, number: int) -> str:
     group = plan.group(number)
     if not group.locked_next or group.times == 1:
         return ""
-    first, second = (_small(head_name(turn[0])) for turn in group.turns[:2])
+    first, second = (within(head_name(plan.piece, turn[0])) for turn in group.turns[:2])
     locks = len(plan.group(number + 1).turns[0])
     return words.in_turn(number, number + 1, first, second, group.times > 2, locks)
-
-
-def _small(name: str) -> str:
-    return name[:1].lower() + name[1:]
 
 
 # --- braces -------------------------------------------------------------------------------
@@ -112,7 +109,7 @@ def _cell_moves(plan: Plan, brace: Brace, cell: Cell) -> str:
 
 def brace_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     """`Brace 3: A3 – B3 – C3 – D3, closed at A3`."""
-    name = head_name(turn[0])
+    name = head_name(plan.piece, turn[0])
     one = plan.piece.brace[turn[0].id]
     ways = [(chain.joints, chain.closed) for chain in one.chains]
     colour = "" if _colour_of(plan, number, one) else balloons_of(plan, one.links)
@@ -137,7 +134,7 @@ def single(plan: Plan, number: int) -> Wording:
 
 def single_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     """`Single A5-D5: A5 – D5`."""
-    name = head_name(turn[0])
+    name = head_name(plan.piece, turn[0])
     return name, rows.single(name, turn[0].joints)
 
 
@@ -163,7 +160,7 @@ def join(plan: Plan, number: int) -> Wording:
 
 def join_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     """`Joint v4: knots of chain A (2 times) and chain B; free end of chain C`."""
-    name = head_name(turn[0])
+    name = head_name(plan.piece, turn[0])
     if len(turn[0].joints) > 1:
         return name, tying.tie_row(name, turn[0].joints)
     passing, ends = plan.piece.passing[turn[0].joints[0]]
@@ -229,7 +226,7 @@ def _waiting(plan: Plan, heads: Sequence[Operation]) -> list[str]:
 def lock_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     """`Locks of brace 4: A4, D4`."""
     place = plan.group(number).turns.index(tuple(turn))
-    name = f"Locks of {_small(head_name(plan.group(number - 1).heads[place]))}"
+    name = locks_name(plan.piece, plan.group(number - 1).heads[place])
     return name, rows.at_joints(name, [op.joints[0] for op in turn])
 
 

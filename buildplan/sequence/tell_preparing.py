@@ -6,13 +6,13 @@ from collections.abc import Sequence
 
 from buildplan.design.measures import length_words
 from buildplan.framework.model import Framework, LongChain
-from buildplan.language.grammar import count_word
+from buildplan.language.grammar import listed
 from buildplan.sequence.colour_order import colour_runs, is_long, sections
 from buildplan.sequence.model import Operation
 from buildplan.sequence.plan import Plan
+from buildplan.sequence.words import heads, rows, tying
 from buildplan.sequence.words import preparing as words
-from buildplan.sequence.words import rows, tying
-from buildplan.sequence.words.grammar import Wording, colours, noun
+from buildplan.sequence.words.grammar import Wording, colours
 
 Row = tuple[str, str]
 UNNAMED = ""
@@ -30,8 +30,8 @@ def size(plan: Plan, number: int) -> Wording:
     operations = plan.group(number).operations
     key = operations[0].balloon
     balloon = plan.framework.balloons[key]
-    say = words.size_rounds if operations[0].locks else words.size_links
-    return say(
+    sizing = words.size_rounds if operations[0].locks else words.size_links
+    return sizing(
         plan.group(number).times,
         plan.names[key],
         length_words(balloon.nominal_m, plan.units),
@@ -43,8 +43,8 @@ def size(plan: Plan, number: int) -> Wording:
 def size_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     """`160 deep blue link balloons`."""
     count = plan.group(number).times
-    what = noun(count, "round" if turn[0].locks else "link balloon")
-    return UNNAMED, rows.in_bulk(count, f"{plan.names[turn[0].balloon]} {what}")
+    said = rows.sized_rounds if turn[0].locks else rows.sized_links
+    return UNNAMED, said(count, plan.names[turn[0].balloon])
 
 
 def lock_name(plan: Plan, operation: Operation) -> str:
@@ -65,13 +65,8 @@ def pair(plan: Plan, number: int) -> Wording:
 def pair_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     """`80 pairs, deep blue with deep blue`."""
     if turn[0].locks:
-        return UNNAMED, rows.in_bulk(
-            len(turn), f"{noun(len(turn), 'lock')}, {lock_name(plan, turn[0])} rounds"
-        )
-    names = sorted(plan.names_of(turn[0].links))
-    return UNNAMED, rows.in_bulk(
-        len(turn), f"{noun(len(turn), 'pair')}, {names[0]} with {names[1]}"
-    )
+        return UNNAMED, rows.lock_pairs(len(turn), lock_name(plan, turn[0]))
+    return UNNAMED, rows.link_pairs(len(turn), *sorted(plan.names_of(turn[0].links)))
 
 
 def tie_off(plan: Plan, number: int) -> Wording:
@@ -85,8 +80,7 @@ def tie_off(plan: Plan, number: int) -> Wording:
 
 def tie_off_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     """`20 ivory balloons tied off alone`."""
-    name = plan.names_of(turn[0].links)[0]
-    return UNNAMED, rows.in_bulk(len(turn), f"{name} {noun(len(turn), 'balloon')} tied off alone")
+    return UNNAMED, rows.tied_off(len(turn), plan.names_of(turn[0].links)[0])
 
 
 def chain(plan: Plan, number: int) -> Wording:
@@ -111,24 +105,21 @@ def chain(plan: Plan, number: int) -> Wording:
 
 def balloons_of(plan: Plan, links: Sequence[str]) -> str:
     """What the balloons of a short chain are called: `ivory`, `ivory and coral`."""
-    return " and ".join(dict.fromkeys(plan.names_of(links)))
+    return listed(list(dict.fromkeys(plan.names_of(links))))
 
 
 def chain_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     """`Chain A: 40 balloons (all deep blue), joints A1 to A40 and back to A1`."""
     operation = turn[0]
     if not operation.adds:
-        length = count_word(len(operation.links))
-        what = (
-            f"{noun(len(turn), 'chain')} of {length} {balloons_of(plan, operation.links)} balloons"
-        )
-        return UNNAMED, rows.in_bulk(len(turn), what)
+        links = operation.links
+        return UNNAMED, rows.short_chains(len(turn), len(links), balloons_of(plan, links))
     long = long_of(plan, operation)
     joints = long.chain.joints
     way = rows.along(operation.joints)
     if plan.piece.counts_along(long):
         way = rows.counted(joints[0], joints[-1], joints[0] if long.chain.closed else "")
-    name = f"Chain {long.letter}"
+    name = heads.chain_name(long.letter)
     names = plan.names_of(operation.links)
     if not is_long(names):
         return name, rows.chain(name, len(names), colours(*colour_runs(names)), way)
@@ -136,7 +127,7 @@ def chain_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     if long is not first:
         # chains of a long order are told together only where they are alike
         return name, rows.chain(name, len(names), rows.as_chain(first.letter), way)
-    told = [rows.chain(name, len(names), rows.BY_SECTIONS, way)]
+    told = [rows.chain(name, len(names), rows.by_sections(), way)]
     for begin, end, part in sections(names):
         told.append(rows.section(name, begin, end, colours(*colour_runs(part))))
     return name, "\n".join(told)
@@ -162,7 +153,7 @@ def close(plan: Plan, number: int) -> Wording:
 def close_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     """`Ring A: closed at A1, 40 balloons`."""
     long = long_of(plan, turn[0])
-    name = f"Ring {long.letter}"
+    name = heads.ring_name(long.letter)
     return name, rows.ring(name, long.chain.joints[0], len(long.chain.links))
 
 
@@ -178,7 +169,7 @@ def tag(plan: Plan, number: int) -> Wording:
 
 def tag_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     """`Chain A: A1, A5, A10`."""
-    name = f"Chain {long_of(plan, turn[0]).letter}"
+    name = heads.chain_name(long_of(plan, turn[0]).letter)
     return name, rows.at_joints(name, turn[0].joints)
 
 
@@ -220,4 +211,4 @@ def lay_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     """`Joints 1: A1, B1, C1, D1`, where they are brought together."""
     if not plan.framework.built_with(turn[0].joints[0]).braces:
         return UNNAMED, ""
-    return UNNAMED, rows.at_joints("Together", turn[0].joints)
+    return UNNAMED, rows.at_joints(heads.together(), turn[0].joints)

@@ -102,6 +102,6 @@ def labour_lines(learned: Mapping[Kind, Learned]) -> list[str]:
     """What was learned, as a `labour` block to paste into a design file."""
     lines = ["labour:"]
     for kind, one in learned.items():
-        said = words.learned(str(kind), one.minutes, PER[kind], one.rows, one.count, MINUTES[kind])
-        lines.append(f"  {kind}: {one.minutes:.4g}  # {said.partition(': ')[2]}")
+        said = words.learned(one.minutes, PER[kind], one.rows, one.count, MINUTES[kind])
+        lines.append(f"  {kind}: {one.minutes:.4g}  # {said}")
     return lines

@@ -2,27 +2,62 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 
 from buildplan.language.grammar import capital, count_word, listed, number_ranges, sentences
-from buildplan.language.speaking import say
-from buildplan.sequence.words.grammar import Wording, noun, several
+from buildplan.language.speaking import mark, say, say_count, say_in
+from buildplan.sequence.words import grammar
+from buildplan.sequence.words.grammar import Wording
 
-BOTH_TAILS = "its two free tails"
-TAIL_AND_NECK = "its free tail and its closed neck"
-
-_CELL_NAMES: Mapping[str, str] = {"fan_in": "inward fan"}
-_CELL_EFFECTS: Mapping[str, str] = {
-    "fan": "The piece bends inward here.",
-    "fan_in": "The piece bends outward here.",
-    "tip": "A corner stands out there.",
-    "dip": "A notch folds in there.",
-}
+# which free ends a closed short chain has
+BOTH_TAILS = mark("its two free tails")
+TAIL_AND_NECK = mark("its free tail and its closed neck")
+# an end of a short chain that is tied in
+FREE_TAIL, OTHER_TAIL, CLOSED_NECK = mark("free tail"), mark("other tail"), mark("closed neck")
 
 
 def cell_name(name: str) -> str:
     """What a kind of cell is called; a cell given by numbers has no name of its own."""
-    return "uneven cell" if "," in name else _CELL_NAMES.get(name, name)
+    names = {
+        "straight": say_in("kind of cell", "straight"),
+        "fan": say_in("kind of cell", "fan"),
+        "fan_in": say_in("kind of cell", "inward fan"),
+        "tip": say_in("kind of cell", "tip"),
+        "dip": say_in("kind of cell", "dip"),
+    }
+    return names.get(name) or say_in("kind of cell", "uneven cell")
+
+
+def _a_cell(name: str) -> str:
+    names = {
+        "straight": say("a straight"),
+        "fan": say("a fan"),
+        "fan_in": say("an inward fan"),
+        "tip": say("a tip"),
+        "dip": say("a dip"),
+    }
+    return names.get(name) or say("an uneven cell")
+
+
+def _the_cell(name: str) -> str:
+    names = {
+        "straight": say("the straight"),
+        "fan": say("the fan"),
+        "fan_in": say("the inward fan"),
+        "tip": say("the tip"),
+        "dip": say("the dip"),
+    }
+    return names.get(name) or say("the uneven cell")
+
+
+def _cell_effect(name: str) -> str:
+    effects = {
+        "fan": say("The piece bends inward here."),
+        "fan_in": say("The piece bends outward here."),
+        "tip": say("A corner stands out there."),
+        "dip": say("A notch folds in there."),
+    }
+    return effects.get(name, "")
 
 
 # --- braces -------------------------------------------------------------------------------
@@ -37,10 +72,10 @@ def short_chain(length: int, balloons: str) -> str:
     if balloons == OF_ITS_ROW:
         return _short_chain_of_its_row(length)
     if length == 1:
-        return f"one {balloons} balloon that was tied off alone"
+        return say("one {colour} balloon that was tied off alone", colour=balloons)
     if length == 2:
-        return f"a pair of {balloons} balloons"
-    return f"a chain of {count_word(length)} {balloons} balloons"
+        return say("a pair of {colour} balloons", colour=balloons)
+    return say("a chain of {length} {colour} balloons", length=count_word(length), colour=balloons)
 
 
 def _short_chain_of_its_row(length: int) -> str:
@@ -53,118 +88,211 @@ def _short_chain_of_its_row(length: int) -> str:
 
 def lead_round(what: str, first: str, ends: str) -> str:
     """Leading a short chain right round the tube. `first` is the first joint, or empty when
-    each turn has its own row."""
-    at = first or "the first joint of the row"
-    way = "through its joints" if first else "through the joints of its row"
-    return (
-        f"Take {what}. Lead it round the tube {way} in order, so that its knots lie on the knots of"
-        f" the long chains, and tie {ends} together at {at}."
-    )
+    each turn has its own row; `ends` is BOTH_TAILS or TAIL_AND_NECK."""
+    if first:
+        way = say(
+            "Lead it round the tube through its joints in order, so that its knots lie on the knots"
+            " of the long chains, and tie {ends} together at {joint}.",
+            ends=say(ends),
+            joint=first,
+        )
+    else:
+        way = say(
+            "Lead it round the tube through the joints of its row in order, so that its knots lie"
+            " on the knots of the long chains, and tie {ends} together at the first joint of the"
+            " row.",
+            ends=say(ends),
+        )
+    return sentences(say("Take {what}.", what=what), way)
 
 
 def lead_between(
     what: str, first: str, over: Sequence[str], last: str, first_end: str, last_end: str
 ) -> str:
     """Tying a short chain from one joint over others to another."""
-    way = f" Lead it over {listed(over)}, knot on knot." if over else ""
-    return (
-        f"Take {what}. Tie its {first_end} into joint {first}.{way} Tie its {last_end} into joint"
-        f" {last}."
+    return sentences(
+        say("Take {what}.", what=what),
+        _tie_into(first_end, first),
+        say("Lead it over {joints}, knot on knot.", joints=listed(over)) if over else "",
+        _tie_into(last_end, last),
     )
+
+
+def _tie_into(end: str, joint: str) -> str:
+    return say("Tie its {end} into joint {joint}.", end=say(end), joint=joint)
 
 
 def lead_between_in_row(what: str, over: bool, first_end: str, last_end: str) -> str:
     """The same, each turn with a row of its own."""
-    way = ", lead it over the joints between, knot on knot, and tie" if over else " and"
-    return (
-        f"Take {what}. Tie its {first_end} into the first joint of its row{way} its {last_end}"
-        " into the last."
+    message = mark(
+        "Tie its {first_end} into the first joint of its row and its {last_end} into the last."
+    )
+    if over:
+        message = mark(
+            "Tie its {first_end} into the first joint of its row, lead it over the joints between,"
+            " knot on knot, and tie its {last_end} into the last."
+        )
+    return sentences(
+        say("Take {what}.", what=what),
+        say(message, first_end=say(first_end), last_end=say(last_end)),
     )
 
 
 def end_words(neck: bool, other: bool = False) -> str:
-    """A free end of a short chain."""
+    """A free end of a short chain, marked."""
     if neck:
-        return "closed neck"
-    return "other tail" if other else "free tail"
+        return CLOSED_NECK
+    return OTHER_TAIL if other else FREE_TAIL
 
 
 def shares(links: Sequence[tuple[str, int]], brace: int) -> str:
     """Which balloons a brace shares with other ones."""
     if not links:
         return ""
-    parts = [f"balloon {link} with brace {number}" for link, number in links]
-    return f"Brace {brace} shares {listed(parts)}: no new balloon is tied there."
+    parts = [say("balloon {link} with brace {brace}", link=link, brace=of) for link, of in links]
+    return say(
+        "Brace {brace} shares {balloons}: no new balloon is tied there.",
+        brace=brace,
+        balloons=listed(parts),
+    )
 
 
 def shares_in_row() -> str:
     """The same, each turn with a row of its own."""
-    return "Where the row names a shared balloon, no new balloon is tied."
+    return say("Where the row names a shared balloon, no new balloon is tied.")
 
 
 def beside_locks(joints: Sequence[str]) -> str:
     """Joints of a brace that were locked before it came."""
     if not joints:
         return ""
-    return (
-        f"{listed(joints)} {noun(len(joints), 'is', 'are')} locked already: tie in close beside the"
-        f" {noun(len(joints), 'lock')}."
+    return say_count(
+        "{joints} is locked already: tie in close beside the lock.",
+        "{joints} are locked already: tie in close beside the locks.",
+        len(joints),
+        joints=listed(joints),
     )
 
 
 def settle(lock_step: int | None) -> str:
     """Settling a brace before it is locked."""
-    then = f", then lock it (step {lock_step})" if lock_step is not None else ""
-    return f"Settle the brace until knot lies on knot and the nozzles cross{then}."
+    if lock_step is None:
+        return say("Settle the brace until knot lies on knot and the nozzles cross.")
+    return say(
+        "Settle the brace until knot lies on knot and the nozzles cross, then lock it (step"
+        " {step}).",
+        step=lock_step,
+    )
 
 
 def in_turn(step: int, lock_step: int, first: str, second: str, more: bool, locks: int) -> str:
     """How a step and the step of its locks are taken together; `locks` is their number in a
     turn."""
-    its = noun(locks, "its lock", "its locks")
-    on = "; and so on to the end" if more else ""
-    return f"Do steps {step} and {lock_step} in turn: {first}, {its}; {second}, {its}{on}."
-
-
-def _goes(
-    side: str, letters: Sequence[str], advance: int, before: Sequence[str], after: Sequence[str]
-) -> str:
-    chains = f"the {side} {noun(len(letters), 'chain')} {listed(letters)}"
-    if not advance:
-        return f"{chains} {noun(len(letters), 'stays', 'stay')} at {listed(before)}"
-    return (
-        f"{chains} {noun(len(letters), 'goes', 'go')} on by {several(advance, 'balloon')},"
-        f" from {listed(before)} to {listed(after)}"
+    if more:
+        return say_count(
+            "Do steps {step} and {lock_step} in turn: {first}, its lock; {second}, its lock; and so"
+            " on to the end.",
+            "Do steps {step} and {lock_step} in turn: {first}, its locks; {second}, its locks; and"
+            " so on to the end.",
+            locks,
+            step=step,
+            lock_step=lock_step,
+            first=first,
+            second=second,
+        )
+    return say_count(
+        "Do steps {step} and {lock_step} in turn: {first}, its lock; {second}, its lock.",
+        "Do steps {step} and {lock_step} in turn: {first}, its locks; {second}, its locks.",
+        locks,
+        step=step,
+        lock_step=lock_step,
+        first=first,
+        second=second,
     )
 
 
-def cell_moves(
-    name: str,
-    closing: bool,
-    outer: tuple[Sequence[str], int, Sequence[str], Sequence[str]],
-    inner: tuple[Sequence[str], int, Sequence[str], Sequence[str]],
-    skipped: Sequence[str],
+# what the chains of one side do in a cell: letters, advance, and the joints before and after it
+Side = tuple[Sequence[str], int, Sequence[str], Sequence[str]]
+
+
+def _outer_goes(
+    letters: Sequence[str], on_by: int, before: Sequence[str], after: Sequence[str]
 ) -> str:
-    """What a cell that is not straight does. `outer` and `inner` are letters, advance, and
-    the joints before and after it; `skipped` are joints that no brace reaches; `closing`
-    says that it leads back to brace 1."""
-    moves = f"{_goes('outer', *outer)}; {_goes('inner', *inner)}"
-    left_out = f"No brace reaches {listed(skipped)}." if skipped else ""
-    cell = f"{cell_name(name)} that closes the piece" if closing else cell_name(name)
-    return sentences(f"At the {cell}, {moves}.", left_out, _CELL_EFFECTS.get(name, ""))
+    count, chains, joints = len(letters), listed(letters), listed(before)
+    if not on_by:
+        return say_count(
+            "the outer chain {chains} stays at {joints}",
+            "the outer chains {chains} stay at {joints}",
+            count,
+            chains=chains,
+            joints=joints,
+        )
+    return say_count(
+        "the outer chain {chains} goes on by {balloons}, from {joints} to {after}",
+        "the outer chains {chains} go on by {balloons}, from {joints} to {after}",
+        count,
+        chains=chains,
+        balloons=grammar.balloons(on_by),
+        joints=joints,
+        after=listed(after),
+    )
+
+
+def _inner_goes(
+    letters: Sequence[str], on_by: int, before: Sequence[str], after: Sequence[str]
+) -> str:
+    count, chains, joints = len(letters), listed(letters), listed(before)
+    if not on_by:
+        return say_count(
+            "the inner chain {chains} stays at {joints}",
+            "the inner chains {chains} stay at {joints}",
+            count,
+            chains=chains,
+            joints=joints,
+        )
+    return say_count(
+        "the inner chain {chains} goes on by {balloons}, from {joints} to {after}",
+        "the inner chains {chains} go on by {balloons}, from {joints} to {after}",
+        count,
+        chains=chains,
+        balloons=grammar.balloons(on_by),
+        joints=joints,
+        after=listed(after),
+    )
+
+
+def cell_moves(name: str, closing: bool, outer: Side, inner: Side, skipped: Sequence[str]) -> str:
+    """What a cell that is not straight does. `skipped` are joints that no brace reaches;
+    `closing` says that it leads back to brace 1."""
+    goes = {"outer": _outer_goes(*outer), "inner": _inner_goes(*inner)}
+    cell = _the_cell(name)
+    if closing:
+        moves = say("At {cell} that closes the piece, {outer}; {inner}.", cell=cell, **goes)
+    else:
+        moves = say("At {cell}, {outer}; {inner}.", cell=cell, **goes)
+    left_out = say("No brace reaches {joints}.", joints=listed(skipped)) if skipped else ""
+    return sentences(moves, left_out, _cell_effect(name))
 
 
 def brace_step(
     numbers: Sequence[int], cells: Sequence[str], moves: Sequence[str], standing: int, total: int
 ) -> Wording:
     """A step of one brace or of several equal ones; `cells` are kinds that are not straight."""
-    names = [cell_name(name) for name in cells]
-    at = listed([f"{'an' if name[0] in 'aeiou' else 'a'} {name}" for name in names])
-    which = f"{noun(len(numbers), 'Brace')} {number_ranges(numbers)}"
+    count, braces = len(numbers), number_ranges(numbers)
+    if cells:
+        title = say_count(
+            "Brace {braces}, at {cells}",
+            "Braces {braces}, at {cells}",
+            count,
+            braces=braces,
+            cells=listed([_a_cell(name) for name in cells]),
+        )
+    else:
+        title = say_count("Brace {braces}", "Braces {braces}", count, braces=braces)
     return Wording(
-        title=f"{which}, at {at}" if at else which,
+        title=title,
         text=sentences(*moves),
-        check=f"Braces standing: {standing} of {total}.",
+        check=say("Braces standing: {done} of {total}.", done=standing, total=total),
     )
 
 
@@ -181,17 +309,24 @@ def single_step(
     total: int,
 ) -> Wording:
     """Singles across skipped joints; `joints` are those of a single that comes alone."""
-    lock = f"Lock both ends next (step {lock_step})." if lock_step is not None else ""
-    first, second = joints or ("the first joint of its row", "the second")
+    if joints:
+        tie = say(
+            "Tie its tail into {first} and its closed neck into {second}, straight across.",
+            first=joints[0],
+            second=joints[1],
+        )
+    else:
+        tie = say(
+            "Tie its tail into the first joint of its row and its closed neck into the second,"
+            " straight across."
+        )
+    lock = ""
+    if lock_step is not None:
+        lock = say("Lock both ends next (step {step}).", step=lock_step)
     return Wording(
-        title=f"{noun(len(names), 'Single')} {listed(names)}",
-        text=sentences(
-            f"Take {short_chain(1, balloon)}. Tie its tail into {first} and its closed neck into"
-            f" {second}, straight across.",
-            lock,
-            alternating,
-        ),
-        check=f"Singles in place: {standing} of {total}.",
+        title=say_count("Single {singles}", "Singles {singles}", len(names), singles=listed(names)),
+        text=sentences(say("Take {what}.", what=short_chain(1, balloon)), tie, lock, alternating),
+        check=say("Singles in place: {done} of {total}.", done=standing, total=total),
     )
 
 
@@ -199,18 +334,26 @@ def join_step(
     names: Sequence[str], lock_step: int | None, alternating: str, standing: int, total: int
 ) -> Wording:
     """Joints where chains meet without a brace."""
-    fast = f"Lock it next (step {lock_step})."
     if lock_step is None:
-        fast = "Bind the knots fast with a strip of latex."
+        fast = say("Bind the knots fast with a strip of latex.")
+    else:
+        fast = say("Lock it next (step {step}).", step=lock_step)
     return Wording(
-        title=f"Bring together {noun(len(names), 'joint')} {listed(names)}",
+        title=say_count(
+            "Bring together joint {joints}",
+            "Bring together joints {joints}",
+            len(names),
+            joints=listed(names),
+        ),
         text=sentences(
-            "Find every knot and free end tagged with the joint's name and bring them together. Tie"
-            " free ends into the joint.",
+            say(
+                "Find every knot and free end tagged with the joint's name and bring them together."
+                " Tie free ends into the joint."
+            ),
             fast,
             alternating,
         ),
-        check=f"Joints brought together: {standing} of {total}.",
+        check=say("Joints brought together: {done} of {total}.", done=standing, total=total),
     )
 
 
@@ -227,42 +370,61 @@ def lock_step(
 ) -> Wording:
     """Locks of the braces, singles or joints of the step before."""
     return Wording(
-        title=f"Lock {of}",
+        title=say("Lock {what}", what=of),
         text=sentences(
-            f"Take one lock, a pair of {balloon} rounds, for each joint of the row. Lay its knot on"
-            " the joint, one round to either side, and twist the two rounds round the joint and"
-            " past each other until every knot there is held.",
+            say(
+                "Take one lock, a pair of {colour} rounds, for each joint of the row. Lay its knot"
+                " on the joint, one round to either side, and twist the two rounds round the joint"
+                " and past each other until every knot there is held.",
+                colour=balloon,
+            ),
             *getting_at,
             *waiting,
         ),
-        check=f"Pull gently: no joint slips. Locks so far: {standing} of {total}.",
+        check=say(
+            "Pull gently: no joint slips. Locks so far: {done} of {total}.",
+            done=standing,
+            total=total,
+        ),
     )
 
 
 def roll() -> str:
     """Joints of the side that lies on the floor."""
-    return "Roll the bundle towards you to reach the joints at the back."
+    return say("Roll the bundle towards you to reach the joints at the back.")
 
 
 def waits(joints: Sequence[str], brace: int) -> str:
     """Joints whose lock comes later."""
-    wait = noun(len(joints), "waits for its lock", "wait for their locks")
-    return f"{listed(joints)} {wait} until brace {brace} is tied in there."
+    return say_count(
+        "{joints} waits for its lock until brace {brace} is tied in there.",
+        "{joints} wait for their locks until brace {brace} is tied in there.",
+        len(joints),
+        joints=listed(joints),
+        brace=brace,
+    )
 
 
 def braces_to_lock(numbers: Sequence[int]) -> str:
     """`braces 1 to 4`."""
-    return f"{noun(len(numbers), 'brace')} {number_ranges(numbers)}"
+    return say_count(
+        "brace {braces}", "braces {braces}", len(numbers), braces=number_ranges(numbers)
+    )
 
 
 def singles_to_lock(names: Sequence[str]) -> str:
     """`both ends of single A5-D5`."""
-    return f"both ends of {noun(len(names), 'single')} {listed(names)}"
+    return say_count(
+        "both ends of single {singles}",
+        "both ends of singles {singles}",
+        len(names),
+        singles=listed(names),
+    )
 
 
 def joints_to_lock(names: Sequence[str]) -> str:
     """`joints v1 and v4`."""
-    return f"{noun(len(names), 'joint')} {listed(names)}"
+    return say_count("joint {joints}", "joints {joints}", len(names), joints=listed(names))
 
 
 # --- finish -------------------------------------------------------------------------------
@@ -270,30 +432,40 @@ def joints_to_lock(names: Sequence[str]) -> str:
 
 def inspect(links: int, locks: int, mirrored: bool) -> Wording:
     """Looking the whole piece over before it is stood up."""
-    counted = [several(links, "link balloon")]
+    counted = [say_count("{number} link balloon", "{number} link balloons", links)]
     if locks:
-        counted.append(several(locks, "lock"))
+        counted.append(grammar.locks(locks))
     return Wording(
-        title="Look the piece over",
+        title=say("Look the piece over"),
         text=sentences(
-            "Go once round the whole piece.",
-            "Look for a joint that has lost its lock or has two." if locks else "",
-            "Replace every balloon that is soft or torn.",
-            "The back must look exactly like the front." if mirrored else "",
+            say("Go once round the whole piece."),
+            say("Look for a joint that has lost its lock or has two.") if locks else "",
+            say("Replace every balloon that is soft or torn."),
+            say("The back must look exactly like the front.") if mirrored else "",
         ),
-        check=f"{capital(listed(counted))}, none soft, none torn.",
+        check=say("{counted}, none soft, none torn.", counted=capital(listed(counted))),
     )
 
 
 def stand_up(people: int, braced: bool) -> Wording:
     """Standing the piece up."""
-    grip = "round the bundle of chains at a brace" if braced else "round a joint"
+    who = capital(count_word(people))
+    if braced:
+        text = say(
+            "{people} people or more take hold on both sides, both hands round the bundle of chains"
+            " at a brace, never by one balloon. Lift together on a count, turn the piece up on its"
+            " foot, and hold it until it is ballasted as its own page says.",
+            people=who,
+        )
+    else:
+        text = say(
+            "{people} people or more take hold on both sides, both hands round a joint, never by"
+            " one balloon. Lift together on a count, turn the piece up on its foot, and hold it"
+            " until it is ballasted as its own page says.",
+            people=who,
+        )
     return Wording(
-        title="Stand the piece up",
-        text=(
-            f"{capital(count_word(people))} people or more take hold on both sides, both hands"
-            f" {grip}, never by one balloon. Lift together on a count, turn the piece up on its"
-            " foot, and hold it until it is ballasted as its own page says."
-        ),
-        check="The piece stands by itself on its foot, as in the finished view.",
+        title=say("Stand the piece up"),
+        text=text,
+        check=say("The piece stands by itself on its foot, as in the finished view."),
     )

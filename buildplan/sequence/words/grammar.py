@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from buildplan.language.grammar import number_ranges
-from buildplan.language.speaking import say
+from buildplan.language.speaking import say, say_count
 
 ALONG = " – "
 
@@ -20,24 +19,34 @@ class Wording:
     check: str
 
 
-def noun(number: int, one: str, many: str = "") -> str:
-    """The noun (or verb) in the number that is meant."""
-    return one if number == 1 else many or one + "s"
-
-
-def several(number: int, one: str, many: str = "") -> str:
-    """A number and its noun: `1 pair`, `20 pairs`."""
-    return f"{number} {noun(number, one, many)}"
-
-
-def numbered(one: str, numbers: Sequence[int]) -> str:
-    """`step 4`, `steps 4 to 6`, `braces 1 and 2`."""
-    return f"{noun(len(numbers), one)} {number_ranges(numbers)}"
-
-
 def colours(runs: Sequence[tuple[int, str]], over_and_over: bool) -> str:
     """Balloons in their order: `all deep blue`, `3 deep blue, 1 ivory, over and over`."""
     if len(runs) == 1:
         return say("all {colour}", colour=runs[0][1])
     order = ", ".join(say("{count} {colour}", count=count, colour=name) for count, name in runs)
     return say("{colours}, over and over", colours=order) if over_and_over else order
+
+
+def balloons(number: int) -> str:
+    """`1 balloon`, `20 balloons`."""
+    return say_count("{number} balloon", "{number} balloons", number)
+
+
+def pairs(number: int) -> str:
+    """`1 pair`, `20 pairs`."""
+    return say_count("{number} pair", "{number} pairs", number)
+
+
+def locks(number: int) -> str:
+    """`1 lock`, `20 locks`."""
+    return say_count("{number} lock", "{number} locks", number)
+
+
+def neck_knots(number: int) -> str:
+    """`1 neck knot`, `20 neck knots`."""
+    return say_count("{number} neck knot", "{number} neck knots", number)
+
+
+def tail_knots(number: int) -> str:
+    """`1 tail knot`, `20 tail knots`."""
+    return say_count("{number} tail knot", "{number} tail knots", number)

@@ -4,41 +4,79 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from buildplan.language.grammar import capital, count_word, listed, sentences
-from buildplan.sequence.words.grammar import Wording, noun, numbered, several
+from buildplan.framework.place_words import place_words
+from buildplan.language.grammar import capital, count_word, listed, number_ranges, sentences
+from buildplan.language.speaking import mark, say, say_count
+from buildplan.sequence.words.grammar import (
+    Wording,
+    balloons,
+    locks,
+    neck_knots,
+    pairs,
+    tail_knots,
+)
 
-TAIL_TO_TAIL = "tail to tail"
-TAIL_TO_NECK = "the free tail to the closed neck"
-OF_ITS_ROWS = "as the rows say"
-AS_THEY_ARE = "tail to tail, or where a chain ends in a closed neck, tail to neck"
+# how the two ends of a ring are tied together
+TAIL_TO_TAIL = mark("tail to tail")
+TAIL_TO_NECK = mark("the free tail to the closed neck")
+AS_THEY_ARE = mark("tail to tail, or where a chain ends in a closed neck, tail to neck")
+# an order of colours that the rows give
+OF_ITS_ROWS = "of its rows"
 
 
 def _against_the_gauge(gauge: str) -> str:
-    return (
-        f"Inflate each a little past {gauge}, hold it in the {gauge} gauge and let air out"
-        " until it just slips through."
+    return say(
+        "Inflate each a little past {gauge}, hold it in the {gauge} gauge and let air out"
+        " until it just slips through.",
+        gauge=gauge,
+    )
+
+
+def _all_sized(gauge: str, count: int) -> str:
+    return say(
+        "Each just touches both sides of the {gauge} gauge. {count} sized in all.",
+        gauge=gauge,
+        count=count,
     )
 
 
 def side_work(first: int) -> str:
     """Work that goes on beside the main line, until the step that first needs it."""
-    return f"This is side work: others can do it meanwhile. Step {first} is the first to need it."
+    return say(
+        "This is side work: others can do it meanwhile. Step {step} is the first to need it.",
+        step=first,
+    )
 
 
 def size_links(
     count: int, name: str, nominal: str, gauge: str, pair_steps: Sequence[int]
 ) -> Wording:
     """Sizing link balloons of one kind."""
-    balloons = f"{name} link {noun(count, 'balloon')}"
-    says = noun(len(pair_steps), "says", "say")
     return Wording(
-        title=f"Size {count} {balloons} to {gauge}",
-        text=sentences(
-            f"Take {count} {balloons} ({nominal}).",
-            _against_the_gauge(gauge),
-            f"Size two, tie them as {numbered('step', pair_steps)} {says}, then size the next two.",
+        title=say_count(
+            "Size {number} {colour} link balloon to {gauge}",
+            "Size {number} {colour} link balloons to {gauge}",
+            count,
+            colour=name,
+            gauge=gauge,
         ),
-        check=f"Each just touches both sides of the {gauge} gauge. {count} sized in all.",
+        text=sentences(
+            say_count(
+                "Take {number} {colour} link balloon ({nominal}).",
+                "Take {number} {colour} link balloons ({nominal}).",
+                count,
+                colour=name,
+                nominal=nominal,
+            ),
+            _against_the_gauge(gauge),
+            say_count(
+                "Size two, tie them as step {steps} says, then size the next two.",
+                "Size two, tie them as steps {steps} say, then size the next two.",
+                len(pair_steps),
+                steps=number_ranges(pair_steps),
+            ),
+        ),
+        check=_all_sized(gauge, count),
     )
 
 
@@ -46,47 +84,77 @@ def size_rounds(
     count: int, name: str, nominal: str, gauge: str, pair_steps: Sequence[int]
 ) -> Wording:
     """Sizing the rounds of the locks."""
-    rounds = f"{name} {noun(count, 'round')}"
     return Wording(
-        title=f"Size {count} {rounds} to {gauge}",
-        text=sentences(
-            f"Take {count} {rounds} ({nominal}).",
-            _against_the_gauge(gauge),
-            f"Size two and tie them together at once ({numbered('step', pair_steps)}).",
+        title=say_count(
+            "Size {number} {colour} round to {gauge}",
+            "Size {number} {colour} rounds to {gauge}",
+            count,
+            colour=name,
+            gauge=gauge,
         ),
-        check=f"Each just touches both sides of the {gauge} gauge. {count} sized in all.",
+        text=sentences(
+            say_count(
+                "Take {number} {colour} round ({nominal}).",
+                "Take {number} {colour} rounds ({nominal}).",
+                count,
+                colour=name,
+                nominal=nominal,
+            ),
+            _against_the_gauge(gauge),
+            say_count(
+                "Size two and tie them together at once (step {steps}).",
+                "Size two and tie them together at once (steps {steps}).",
+                len(pair_steps),
+                steps=number_ranges(pair_steps),
+            ),
+        ),
+        check=_all_sized(gauge, count),
     )
 
 
-def _two(names: Sequence[str], of: str) -> str:
+def _neck_to_neck() -> str:
+    return say("Wrap the two necks round each other twice and tie them together, neck to neck.")
+
+
+def _take_two(names: Sequence[str]) -> str:
     if names[0] == names[1]:
-        return f"two sized {names[0]} {of}s"
-    return f"one sized {names[0]} {of} and one sized {names[1]} {of}"
-
-
-_NECK_TO_NECK = "Wrap the two necks round each other twice and tie them together, neck to neck."
+        return say("Take two sized {colour} balloons.", colour=names[0])
+    return say(
+        "Take one sized {colour} balloon and one sized {other} balloon.",
+        colour=names[0],
+        other=names[1],
+    )
 
 
 def pair_links(count: int, names: Sequence[str], long: bool) -> Wording:
     """Tying pairs of link balloons, for the long chains or for the braces."""
-    pairs = f"{several(count, 'pair')} for the {'long chains' if long else 'braces'}"
+    if long:
+        made = say_count(
+            "{number} pair for the long chains", "{number} pairs for the long chains", count
+        )
+    else:
+        made = say_count("{number} pair for the braces", "{number} pairs for the braces", count)
     return Wording(
-        title=f"Tie {pairs}",
-        text=f"Take {_two(names, 'balloon')}. {_NECK_TO_NECK} Make {pairs}.",
-        check=f"{several(count, 'pair')}, {count * 2} balloons. Both tails of each are free.",
+        title=say("Tie {pairs}", pairs=made),
+        text=sentences(_take_two(names), _neck_to_neck(), say("Make {pairs}.", pairs=made)),
+        check=say(
+            "{pairs}, {balloons} balloons. Both tails of each are free.",
+            pairs=pairs(count),
+            balloons=count * 2,
+        ),
     )
 
 
 def pair_rounds(count: int, name: str) -> Wording:
     """Tying rounds two by two: each pair is a lock."""
-    locks = several(count, "lock")
     return Wording(
-        title=f"Tie {locks}",
-        text=(
-            f"Take {_two((name, name), 'round')}. {_NECK_TO_NECK} This pair of rounds is a lock."
-            f" Make {locks}."
+        title=say("Tie {locks}", locks=locks(count)),
+        text=sentences(
+            say("Take two sized {colour} rounds.", colour=name),
+            _neck_to_neck(),
+            say("This pair of rounds is a lock. Make {locks}.", locks=locks(count)),
         ),
-        check=f"{locks}, {count * 2} rounds, two and two.",
+        check=say("{locks}, {rounds} rounds, two and two.", locks=locks(count), rounds=count * 2),
     )
 
 
@@ -94,20 +162,33 @@ def tie_off(
     count: int, name: str, for_chains: Sequence[str], for_braces: int, singles: int
 ) -> Wording:
     """Closing the necks of link balloons that have no partner."""
-    uses = [f"one ends chain {letter}" for letter in for_chains]
+    uses = [say("one ends chain {letter}", letter=letter) for letter in for_chains]
     if for_braces:
-        uses.append(f"{for_braces} {noun(for_braces, 'goes into a brace', 'go into braces')}")
+        uses.append(say_count("{number} goes into a brace", "{number} go into braces", for_braces))
     if singles:
-        uses.append(f"{singles} {noun(singles, 'is a single', 'are singles')}")
-    balloons = f"{name} {noun(count, 'balloon')}"
+        uses.append(say_count("{number} is a single", "{number} are singles", singles))
     return Wording(
-        title=f"Tie off {count} {balloons} alone",
+        title=say_count(
+            "Tie off {number} {colour} balloon alone",
+            "Tie off {number} {colour} balloons alone",
+            count,
+            colour=name,
+        ),
         text=sentences(
-            noun(count, "This balloon has no partner.", "These balloons have no partner."),
-            f"Close the neck of {noun(count, 'the', 'each')} sized balloon with a knot of its own.",
+            say_count("This balloon has no partner.", "These balloons have no partner.", count),
+            say_count(
+                "Close the neck of the sized balloon with a knot of its own.",
+                "Close the neck of each sized balloon with a knot of its own.",
+                count,
+            ),
             f"{capital(listed(uses))}.",
         ),
-        check=f"{count} {balloons} closed, neck and tail free to tie.",
+        check=say_count(
+            "{number} {colour} balloon closed, neck and tail free to tie.",
+            "{number} {colour} balloons closed, neck and tail free to tie.",
+            count,
+            colour=name,
+        ),
     )
 
 
@@ -115,75 +196,152 @@ def long_chains(letters: Sequence[str], length: int, colour_order: str, run_pair
     """Tying long chains from pairs, tail to tail.
 
     `colour_order` is empty when all balloons are the same, and OF_ITS_ROWS when the rows give it;
-    `run_pairs` is the number of
-    pairs tied into a run before the runs are tied together (0: all in one go).
+    `run_pairs` is the number of pairs tied into a run before the runs are tied together (0: all in
+    one go).
     """
-    count, (pairs, odd) = len(letters), divmod(length, 2)
-    each = "For each, " if count > 1 else ""
-    if length == 1:
-        text = capital(f"{each}take one balloon that was tied off alone.")
-    elif pairs == 1:
-        text = capital(f"{each}take one pair.")
-    else:
-        text = capital(f"{each}tie {pairs} pairs in a row, tail to tail, with a double knot.")
-    if odd and pairs:
-        text += (
-            " Tie the tail of a balloon that was tied off alone to the last free tail; its closed"
-            " neck stays free."
-        )
-    ends = "one free tail and one free neck" if odd else "a free tail at either end"
+    count, (whole_pairs, odd) = len(letters), divmod(length, 2)
     return Wording(
-        title=f"Make {several(count, 'chain')} of {length}: {listed(letters)}",
+        title=say_count(
+            "Make {number} chain of {length}: {letters}",
+            "Make {number} chains of {length}: {letters}",
+            count,
+            length=length,
+            letters=listed(letters),
+        ),
         text=sentences(
-            text,
-            _runs(pairs, run_pairs),
+            *_long_chain(count, whole_pairs, bool(odd)),
+            _runs(whole_pairs, run_pairs),
             _colour_order(colour_order),
         ),
-        check=(
-            f"{noun(count, 'The chain', 'Each chain')} has {several(length, 'balloon')},"
-            f" {several(pairs, 'neck knot')} and {several(max(pairs - 1 + odd, 0), 'tail knot')},"
-            f" {ends}."
+        check=_chain_check(count, length),
+    )
+
+
+def _long_chain(count: int, whole_pairs: int, odd: bool) -> list[str]:
+    """How each of `count` long chains is tied."""
+    if not whole_pairs:
+        return [
+            say_count(
+                "Take one balloon that was tied off alone.",
+                "For each, take one balloon that was tied off alone.",
+                count,
+            )
+        ]
+    if whole_pairs == 1:
+        made = say_count("Take one pair.", "For each, take one pair.", count)
+    else:
+        made = say_count(
+            "Tie {pairs} pairs in a row, tail to tail, with a double knot.",
+            "For each, tie {pairs} pairs in a row, tail to tail, with a double knot.",
+            count,
+            pairs=whole_pairs,
+        )
+    if not odd:
+        return [made]
+    return [
+        made,
+        say(
+            "Tie the tail of a balloon that was tied off alone to the last free tail; its closed"
+            " neck stays free."
         ),
+    ]
+
+
+def _chain_check(count: int, length: int) -> str:
+    whole_pairs, odd = divmod(length, 2)
+    ends = say("one free tail and one free neck") if odd else say("a free tail at either end")
+    return say_count(
+        "The chain has {balloons}, {neck_knots} and {tail_knots}, {ends}.",
+        "Each chain has {balloons}, {neck_knots} and {tail_knots}, {ends}.",
+        count,
+        balloons=balloons(length),
+        neck_knots=neck_knots(whole_pairs),
+        tail_knots=tail_knots(max(whole_pairs - 1 + odd, 0)),
+        ends=ends,
     )
 
 
 def _colour_order(order: str) -> str:
     if order == OF_ITS_ROWS:
-        return "Keep to the order of colours that the rows give, from the first joint on."
-    return f"Keep to the order of colours, from joint 1: {order}." if order else ""
+        return say("Keep to the order of colours that the rows give, from the first joint on.")
+    return say("Keep to the order of colours, from joint 1: {order}.", order=order) if order else ""
 
 
-def _runs(pairs: int, run_pairs: int) -> str:
+def _runs(whole_pairs: int, run_pairs: int) -> str:
     if not run_pairs:
         return ""
-    full, over = divmod(pairs, run_pairs)
-    rest = f" and one of {several(over, 'pair')}" if over else ""
-    return (
-        f"To keep count, first tie {several(full, 'run')} of {several(run_pairs, 'pair')}{rest},"
-        " then tie the runs together."
+    full, over = divmod(whole_pairs, run_pairs)
+    runs = say_count(
+        "{number} run of {pairs}", "{number} runs of {pairs}", full, pairs=pairs(run_pairs)
     )
+    if over:
+        return say(
+            "To keep count, first tie {runs} and one of {pairs}, then tie the runs together.",
+            runs=runs,
+            pairs=pairs(over),
+        )
+    return say("To keep count, first tie {runs}, then tie the runs together.", runs=runs)
 
 
-def short_chains(count: int, length: int, balloons: str, braces: Sequence[int]) -> Wording:
+def short_chains(count: int, length: int, colour: str, braces: Sequence[int]) -> Wording:
     """Tying the short chains that are led round as braces."""
-    pairs, odd = divmod(length, 2)
-    if pairs == 1:
-        how = (
-            "Tie a balloon that was tied off alone to a pair, tail to tail, with a double knot; its"
-            " closed neck stays free."
+    chains = chains_of(count, length, colour)
+    if length % 2:
+        check = say_count(
+            "{number} chain, with one tail and one closed neck free.",
+            "{number} chains, each with one tail and one closed neck free.",
+            count,
         )
     else:
-        how = f"Tie {count_word(pairs)} pairs in a row, tail to tail, with a double knot."
-        if odd:
-            how += " Tie one balloon that was tied off alone to the end by its tail."
-    ends = "one tail and one closed neck free" if odd else "both end tails free"
-    of = f"of {count_word(length)} {balloons} balloons"
-    chains = f"{several(count, 'chain')} {of}"
+        check = say_count(
+            "{number} chain, with both end tails free.",
+            "{number} chains, each with both end tails free.",
+            count,
+        )
     return Wording(
-        title=f"Make {chains}",
-        text=f"{how} Make {chains}, for {numbered('brace', braces)}.",
-        check=f"{several(count, 'chain')}, {noun(count, 'with', 'each with')} {ends}.",
+        title=say("Make {chains}", chains=chains),
+        text=sentences(
+            *_short_chain(length),
+            say_count(
+                "Make {chains}, for brace {braces}.",
+                "Make {chains}, for braces {braces}.",
+                len(braces),
+                chains=chains,
+                braces=number_ranges(braces),
+            ),
+        ),
+        check=check,
     )
+
+
+def chains_of(count: int, length: int, colour: str) -> str:
+    """`30 chains of four ivory balloons`."""
+    return say_count(
+        "{number} chain of {length} {colour} balloons",
+        "{number} chains of {length} {colour} balloons",
+        count,
+        length=count_word(length),
+        colour=colour,
+    )
+
+
+def _short_chain(length: int) -> list[str]:
+    """How a short chain is tied."""
+    whole_pairs, odd = divmod(length, 2)
+    if whole_pairs == 1:
+        return [
+            say(
+                "Tie a balloon that was tied off alone to a pair, tail to tail, with a double knot;"
+                " its closed neck stays free."
+            )
+        ]
+    return [
+        say(
+            "Tie {pairs} pairs in a row, tail to tail, with a double knot.",
+            pairs=count_word(whole_pairs),
+        ),
+        say("Tie one balloon that was tied off alone to the end by its tail.") if odd else "",
+    ]
 
 
 def close_rings(
@@ -191,19 +349,23 @@ def close_rings(
 ) -> Wording:
     """Tying the free ends of chains together; counts are balloons, neck knots and tail knots
     of each ring."""
-    many = len(letters) > 1
-    balloons, necks, tails = counts[0]
-    check = "Each ring has as many balloons as its row says, and no free end."
+    number, necks, tails = counts[0]
+    check = _ring_rows_check()
     if len(set(counts)) == 1:
-        check = (
-            f"{'Each' if many else 'The'} ring has {balloons} balloons,"
-            f" {several(necks, 'neck knot')} and {several(tails, 'tail knot')}, and no free end."
+        check = say_count(
+            "The ring has {balloons}, {neck_knots} and {tail_knots}, and no free end.",
+            "Each ring has {balloons}, {neck_knots} and {tail_knots}, and no free end.",
+            len(letters),
+            balloons=balloons(number),
+            neck_knots=neck_knots(necks),
+            tail_knots=tail_knots(tails),
         )
     return Wording(
-        title=f"Close {noun(len(letters), 'ring')} {listed(letters)}",
-        text=(
-            f"Lay {'each' if many else 'the'} chain out without a twist. Tie its two free ends"
-            f" together, {how}, with a double knot. This knot is joint 1 of the ring."
+        title=_close_title(letters),
+        text=sentences(
+            _without_a_twist(len(letters)),
+            say("Tie its two free ends together, {how}, with a double knot.", how=say(how)),
+            say("This knot is joint 1 of the ring."),
         ),
         check=check,
     )
@@ -211,79 +373,150 @@ def close_rings(
 
 def close_listed_rings(letters: Sequence[str]) -> Wording:
     """The same, for chains whose joints have names of their own."""
-    many = len(letters) > 1
     return Wording(
-        title=f"Close {noun(len(letters), 'ring')} {listed(letters)}",
-        text=(
-            f"Lay {'each' if many else 'the'} chain out without a twist. Tie its two free ends"
-            " together with a double knot, at the joint of its row."
+        title=_close_title(letters),
+        text=sentences(
+            _without_a_twist(len(letters)),
+            say("Tie its two free ends together with a double knot, at the joint of its row."),
         ),
-        check="Each ring has as many balloons as its row says, and no free end.",
+        check=_ring_rows_check(),
     )
+
+
+def _close_title(letters: Sequence[str]) -> str:
+    return say_count(
+        "Close ring {letters}", "Close rings {letters}", len(letters), letters=listed(letters)
+    )
+
+
+def _without_a_twist(count: int) -> str:
+    return say_count(
+        "Lay the chain out without a twist.", "Lay each chain out without a twist.", count
+    )
+
+
+def _ring_rows_check() -> str:
+    return say("Each ring has as many balloons as its row says, and no free end.")
 
 
 def tag_counted(closed: bool, lasts: Sequence[str], both: bool = False) -> Wording:
     """Tagging joints whose labels count along each chain; `lasts` is the last joint of each
     chain, `both` says that some chains are closed and some open."""
-    start = "its closing knot" if closed else "the tail that is to be joint 1"
-    end = "The knots just before joint 1 are" if closed else "The far ends are"
+    last_joints = listed(lasts)
     if both:
-        start = "its closing knot, or if it is open at the tail that is to be joint 1,"
-        end = "The last joints are"
+        start = say("its closing knot, or if it is open at the tail that is to be joint 1,")
+        check = say(
+            "Even numbers are neck knots. The last joints are {joints}.", joints=last_joints
+        )
+    elif closed:
+        start = say("its closing knot")
+        check = say(
+            "Even numbers are neck knots. The knots just before joint 1 are {joints}.",
+            joints=last_joints,
+        )
+    else:
+        start = say("the tail that is to be joint 1")
+        check = say("Even numbers are neck knots. The far ends are {joints}.", joints=last_joints)
     return Wording(
-        title="Tag the joints",
-        text=(
-            f"On each chain start at {start} and count the knots, all chains the same way round as"
+        title=say("Tag the joints"),
+        text=say(
+            "On each chain start at {start} and count the knots, all chains the same way round as"
             " on the joint map. Fasten a paper tag at every joint of its row. A joint without a"
-            " tag is counted on from the tag before it."
+            " tag is counted on from the tag before it.",
+            start=start,
         ),
-        check=f"Even numbers are neck knots. {end} {listed(lasts)}.",
+        check=check,
     )
 
 
 def tag_named() -> Wording:
     """Tagging every joint of chains whose joints have names of their own."""
     return Wording(
-        title="Tag the joints",
-        text=(
+        title=say("Tag the joints"),
+        text=say(
             "Go along each chain from one end, knot by knot, and fasten a paper tag to every knot"
             " and every free end, with the names of its row in their order. A name may come more"
             " than once: those knots are brought together later."
         ),
-        check="Every knot and every free end has a tag.",
+        check=say("Every knot and every free end has a tag."),
     )
 
 
 def lay_beside(order: Sequence[str], firsts: Sequence[str], closed: bool, layers: bool) -> Wording:
     """Laying the long chains of a tube in place, flat."""
-    things = "rings" if closed else "chains"
-    layered = ", the back ones first" if layers else ""
+    together = listed(firsts)
+    if closed:
+        title = say("Lay the rings in place")
+        together_now = say(
+            "Bring joints {joints} together. All numbers run the same way round.", joints=together
+        )
+    else:
+        title = say("Lay the chains in place")
+        together_now = say(
+            "Bring joints {joints} together. All numbers run the same way.", joints=together
+        )
     return Wording(
-        title=f"Lay the {things} in place",
+        title=title,
         text=sentences(
-            "Clear and sweep a floor larger than the piece.",
-            f"Lay the {things} flat{layered}: {', then '.join(order)}.",
-            "Inner chains go inside the outer ones." if closed else "",
-            f"Bring joints {listed(firsts)} together. All numbers run the same way"
-            f"{' round' if closed else ''}.",
+            _clear_the_floor(),
+            say(_lay_flat(closed, layers), order=_one_after_another(order)),
+            say("Inner chains go inside the outer ones.") if closed else "",
+            together_now,
         ),
-        check=f"Joints {listed(firsts)} lie together, and no chain is twisted.",
+        check=say("Joints {joints} lie together, and no chain is twisted.", joints=together),
     )
 
 
+def _clear_the_floor() -> str:
+    return say("Clear and sweep a floor larger than the piece.")
+
+
+def _lay_flat(closed: bool, layers: bool) -> str:
+    """A marked message."""
+    if closed and layers:
+        return mark("Lay the rings flat, the back ones first: {order}.")
+    if closed:
+        return mark("Lay the rings flat: {order}.")
+    if layers:
+        return mark("Lay the chains flat, the back ones first: {order}.")
+    return mark("Lay the chains flat: {order}.")
+
+
+def _one_after_another(things: Sequence[str]) -> str:
+    """`A, then B, then C`."""
+    order = things[0]
+    for thing in things[1:]:
+        order = say("{before}, then {after}", before=order, after=thing)
+    return order
+
+
 def place_of_chain(letter: str, place: str, on: str) -> str:
-    """Where one chain is laid."""
-    return f"{letter} ({place}){f' on top of {on}' if on else ''}"
+    """Where one chain is laid; `place` is `LongChain.place`, `on` the chain under it, if any."""
+    where = place_words(place)
+    if on:
+        return say("{letter} ({place}) on top of {other}", letter=letter, place=where, other=on)
+    return f"{letter} ({where})"
 
 
 def lay_apart(letters: Sequence[str]) -> Wording:
     """Laying out chains that meet at named joints."""
     return Wording(
-        title=f"Lay out {noun(len(letters), 'chain')} {listed(letters)}",
-        text=sentences(
-            "Clear and sweep a floor larger than the piece.",
-            "Lay the chains down in the order of their letters, loosely, so that knots of the same"
-            " name come near one another.",
+        title=say_count(
+            "Lay out chain {letters}",
+            "Lay out chains {letters}",
+            len(letters),
+            letters=listed(letters),
         ),
-        check=f"{several(len(letters), 'chain')} on the floor, every tag in sight.",
+        text=sentences(
+            _clear_the_floor(),
+            say(
+                "Lay the chains down in the order of their letters, loosely, so that knots of the"
+                " same name come near one another."
+            ),
+        ),
+        check=say_count(
+            "{number} chain on the floor, every tag in sight.",
+            "{number} chains on the floor, every tag in sight.",
+            len(letters),
+        ),
     )

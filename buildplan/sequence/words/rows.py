@@ -5,22 +5,70 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from buildplan.language.grammar import listed
-from buildplan.language.speaking import say
-from buildplan.sequence.words.grammar import ALONG, noun, several
+from buildplan.language.grammar import first_to_last, listed
+from buildplan.language.speaking import say, say_count
+from buildplan.sequence.words.grammar import ALONG
+from buildplan.sequence.words.preparing import chains_of
 
 
-def in_bulk(count: int, what: str) -> str:
-    """`80 pairs of deep blue`."""
-    return f"{count} {what}"
+def sized_links(count: int, colour: str) -> str:
+    """`160 deep blue link balloons`."""
+    return say_count(
+        "{number} {colour} link balloon", "{number} {colour} link balloons", count, colour=colour
+    )
+
+
+def sized_rounds(count: int, colour: str) -> str:
+    """`320 ivory rounds`."""
+    return say_count("{number} {colour} round", "{number} {colour} rounds", count, colour=colour)
+
+
+def link_pairs(count: int, first: str, second: str) -> str:
+    """`80 pairs, deep blue with deep blue`."""
+    return say_count(
+        "{number} pair, {first} with {second}",
+        "{number} pairs, {first} with {second}",
+        count,
+        first=first,
+        second=second,
+    )
+
+
+def lock_pairs(count: int, colour: str) -> str:
+    """`160 locks, ivory rounds`."""
+    return say_count(
+        "{number} lock, {colour} rounds", "{number} locks, {colour} rounds", count, colour=colour
+    )
+
+
+def tied_off(count: int, colour: str) -> str:
+    """`20 ivory balloons tied off alone`."""
+    return say_count(
+        "{number} {colour} balloon tied off alone",
+        "{number} {colour} balloons tied off alone",
+        count,
+        colour=colour,
+    )
+
+
+short_chains = chains_of
 
 
 def chain(name: str, length: int, order: str, way: str) -> str:
     """`Chain A: 40 balloons (all deep blue), joints A1 to A40 and back to A1`."""
-    return f"{name}: {several(length, 'balloon')} ({order}), joints {way}"
+    words = say_count(
+        "{number} balloon ({order}), joints {joints}",
+        "{number} balloons ({order}), joints {joints}",
+        length,
+        order=order,
+        joints=way,
+    )
+    return f"{name}: {words}"
 
 
-BY_SECTIONS = "in sections as below"
+def by_sections() -> str:
+    """An order of colours that the lines below tell."""
+    return say("in sections as below")
 
 
 def as_chain(letter: str) -> str:
@@ -43,7 +91,11 @@ def section(name: str, first: int, last: int, order: str) -> str:
 
 def counted(first: str, last: str, back_to: str) -> str:
     """Joints that count along a chain: `A1 to A40 and back to A1`."""
-    return f"{first} to {last}{f' and back to {back_to}' if back_to else ''}"
+    if back_to:
+        return say(
+            "{first} to {last} and back to {back_to}", first=first, last=last, back_to=back_to
+        )
+    return first_to_last(first, last)
 
 
 def along(joints: Sequence[str]) -> str:
@@ -53,7 +105,13 @@ def along(joints: Sequence[str]) -> str:
 
 def ring(name: str, joint: str, length: int) -> str:
     """`Ring A: closed at A1, 40 balloons`."""
-    return f"{name}: closed at {joint}, {several(length, 'balloon')}"
+    words = say_count(
+        "closed at {joint}, {number} balloon",
+        "closed at {joint}, {number} balloons",
+        length,
+        joint=joint,
+    )
+    return f"{name}: {words}"
 
 
 def at_joints(name: str, joints: Sequence[str]) -> str:
@@ -66,11 +124,16 @@ def brace(
 ) -> str:
     """`Brace 3: A3 – B3 – C3 – D3, closed at A3`, or
     `Brace 5: C4 – D6 – A6 – B4, shares B4-C4 with brace 4`."""
-    parts = [
-        along(joints) + (f", closed at {joints[0]}" if closed else "") for joints, closed in ways
-    ]
-    sharing = listed([f"{link} with brace {number}" for link, number in shared])
-    return f"{name}: {'; and '.join(parts)}{f', shares {sharing}' if sharing else ''}"
+    said = ""
+    for joints, closed in ways:
+        way = along(joints)
+        if closed:
+            way = say("{way}, closed at {joint}", way=way, joint=joints[0])
+        said = say("{way}; and {other}", way=said, other=way) if said else way
+    if shared:
+        links = [say("{link} with brace {brace}", link=link, brace=of) for link, of in shared]
+        said = say("{way}, shares {links}", way=said, links=listed(links))
+    return f"{name}: {said}"
 
 
 def of_colour(name: str, colour: str) -> str:
@@ -87,12 +150,22 @@ def join(name: str, passing: Sequence[str], ends: Sequence[str]) -> str:
     """`Joint v4: knots of chain A (2 times) and chain B; free end of chain C`."""
     parts = []
     if passing:
-        parts.append(f"{noun(len(passing), 'knot')} of {listed(passing)}")
+        parts.append(
+            say_count("knot of {chains}", "knots of {chains}", len(passing), chains=listed(passing))
+        )
     if ends:
-        parts.append(f"free {noun(len(ends), 'end')} of {listed(ends)}")
+        parts.append(
+            say_count(
+                "free end of {chains}", "free ends of {chains}", len(ends), chains=listed(ends)
+            )
+        )
     return f"{name}: {'; '.join(parts)}"
 
 
 def passes(letter: str, times: int) -> str:
     """One chain, and how often it passes."""
-    return f"chain {letter}" if times == 1 else f"chain {letter} ({times} times)"
+    if times == 1:
+        return say("chain {letter}", letter=letter)
+    return say_count(
+        "chain {letter} ({number} time)", "chain {letter} ({number} times)", times, letter=letter
+    )
