@@ -1,0 +1,97 @@
+"""Straight runs of a course, which are what grows and shrinks when a tube gets more cells.
+
+Fans, tips, dips and cells of other advances stay: they make the turns, and a closed course has
+to make a full one. Runs of equal length stay equal, so that what is symmetric stays so.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from itertools import groupby
+from math import floor
+from typing import Any
+
+from buildplan.design.course import CELLS, OUTER_CHAINS
+from buildplan.design.mistake import Path
+from buildplan.fitting.file_changes import Change
+
+STRAIGHT = "straight"
+
+
+@dataclass(frozen=True)
+class Stretch:
+    """A straight run of `before` cells that becomes one of `after`, or any other cell, once."""
+
+    outer: int
+    inner: int
+    before: int = 1
+    after: int = 1
+
+
+def scaled(count: int, factor: float, least: int = 1) -> int:
+    """A number of cells, or of anything else that is counted, made larger by a factor."""
+    return max(least, floor(count * factor + 0.5))
+
+
+def run_changes(course: Sequence[Any], factor: float, at: Path) -> Iterator[Change]:
+    """What makes every straight run of a course, as plain data, longer by a factor; `at` is
+    where the course stands in the file."""
+    place = 0
+    for item, same in groupby(course, key=_name):
+        count = len(list(same))
+        if item == STRAIGHT:
+            number = scaled(count, factor)
+            if number != count:
+                value = {"repeat": number, "cells": [STRAIGHT]} if number > 1 else STRAIGHT
+                yield Change((*at, place), value, place + count - 1)
+        else:
+            for i in range(place, place + count):
+                if isinstance(course[i], dict):
+                    yield from _repeat_changes(course[i], factor, (*at, i))
+        place += count
+
+
+def _name(item: object) -> str:
+    return item if isinstance(item, str) else ""
+
+
+def _repeat_changes(group: Mapping[str, Any], factor: float, at: Path) -> Iterator[Change]:
+    if group["cells"] == [STRAIGHT]:
+        number = scaled(group["repeat"], factor)
+        if number != group["repeat"]:
+            yield Change((*at, "repeat"), number)
+    else:
+        yield from run_changes(group["cells"], factor, (*at, "cells"))
+
+
+def stretches(course: Sequence[Any], factor: float) -> Iterator[Stretch]:
+    """The course laid out, before and after its runs are scaled."""
+    for name, same in groupby(course, key=_name):
+        items = list(same)
+        if name == STRAIGHT:
+            yield Stretch(1, 1, len(items), scaled(len(items), factor))
+            continue
+        for item in items:
+            if not isinstance(item, dict):
+                yield Stretch(*(CELLS[item] if isinstance(item, str) else item))
+            elif item["cells"] == [STRAIGHT]:
+                yield Stretch(1, 1, item["repeat"], scaled(item["repeat"], factor))
+            else:
+                for _ in range(item["repeat"]):
+                    yield from stretches(item["cells"], factor)
+
+
+def moved_joint(label: str, course: Sequence[Stretch], chains: int) -> str:
+    """The joint of the scaled course where `label` was: as far along its straight run."""
+    letter, number = label[0], int(label[1:]) - 1
+    outer = letter in OUTER_CHAINS[chains]
+    before = after = 0
+    for stretch in course:
+        advance = stretch.outer if outer else stretch.inner
+        length, longer = advance * stretch.before, advance * stretch.after
+        if number < before + length:
+            share = (number - before) / length
+            return f"{letter}{after + floor(share * longer + 0.5) + 1}"
+        before, after = before + length, after + longer
+    return f"{letter}{after + number - before + 1}"

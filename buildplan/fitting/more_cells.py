@@ -1,0 +1,220 @@
+"""More cells, or fewer, of the same balloons: what each pattern has to make longer."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from typing import Any
+
+from buildplan.design.arch import as_tube
+from buildplan.design.beginnings import GAUGE_STEP
+from buildplan.design.colour_patterns import keys_of
+from buildplan.design.lengths import tie_to_tie
+from buildplan.design.mistake import Path
+from buildplan.design.model import Design
+from buildplan.fitting.course_runs import moved_joint, run_changes, scaled, stretches
+from buildplan.fitting.file_changes import Change, changed_data
+from buildplan.fitting.measured import Measured, first_mistake
+from buildplan.fitting.ways import NotHadError, Trial, Way, nearest, off_m
+
+MOST_TRIALS = 7
+NEAR_ENOUGH = 0.005  # of the height: once as near as this, nothing more is tried
+MOST_GAUGE_STEPS = 12
+MOST_NUDGES, NUDGE = 20, 1.04
+FEWEST_AROUND = 3
+
+Data = Mapping[str, Any]
+
+NO_CELLS: Mapping[str, str] = {
+    "solid": "a solid has one balloon to an edge, and no cells to add",
+    "globe": "a globe has 80 triangles, no more and no fewer",
+    "graph": "a piece listed joint by joint has no cells to add",
+    "assembly": "the parts of an assembly would no longer meet where they are tied",
+}
+
+
+def by_cells(data: Data, now: Measured, height_m: float) -> Way:
+    """The design with more cells of the same balloons, as near to the height as comes."""
+    pattern = next(name for name, value in data["build"].items() if value is not None)
+    if pattern not in CELLS:
+        raise NotHadError(NO_CELLS[pattern])
+    if _has_sizes_along(now.design):
+        raise NotHadError(
+            "balloons of several sizes follow one another along its chains, cell by cell: fit its "
+            "outline again at the new height (buildplan fit)"
+        )
+    best: Way | None = None
+    why_not = "one cell more or fewer takes it further from the height"
+    factor, reached = height_m / now.height_m, [(1.0, now.height_m)]
+    seen: list[tuple[Change, ...]] = [()]
+    for _ in range(MOST_TRIALS):
+        larger = reached[-1][1] < height_m
+        factor, changes = _unseen(CELLS[pattern], data, factor, larger, seen)
+        if changes in seen:
+            break
+        seen.append(changes)
+        try:
+            way = nearest("cells", _that_come_round(data, now, changes), data, height_m)
+        except NotHadError as error:
+            why_not = str(error)
+            factor *= NUDGE if factor > 1 else 1 / NUDGE
+            continue
+        assert way.measured is not None
+        if best is None or off_m(way, height_m) < off_m(best, height_m):
+            best = way
+        if off_m(way, height_m) < NEAR_ENOUGH * height_m:
+            break
+        reached.append((factor, way.measured.height_m))
+        factor = _next(reached, height_m)
+    if best is None or off_m(best, height_m) >= abs(now.height_m - height_m):
+        raise NotHadError(why_not)
+    return best
+
+
+def _unseen(
+    change: Callable[[Data, float], Iterator[Change]],
+    data: Data,
+    factor: float,
+    larger: bool,
+    seen: Sequence[tuple[Change, ...]],
+) -> tuple[float, tuple[Change, ...]]:
+    """The factor, or the next one on the way to the height, whose changes have not been tried."""
+    changes = tuple(change(data, factor))
+    for _ in range(MOST_NUDGES):
+        if changes not in seen:
+            break
+        factor *= NUDGE if larger else 1 / NUDGE
+        changes = tuple(change(data, factor))
+    return factor, changes
+
+
+def _next(reached: list[tuple[float, float]], height_m: float) -> float:
+    """The factor at which the height would be reached, if it went on as between the last two."""
+    (one, low), (other, high) = reached[-2:]
+    slope = (high - low) / (other - one)
+    return max(0.05, other + (height_m - high) / slope) if slope > 0 else other
+
+
+def _has_sizes_along(design: Design) -> bool:
+    """Whether a colour pattern lays balloons of different lengths."""
+    for order in design.colour_pattern.values():
+        if len({tie_to_tie(design.balloons[key])[0] for key in keys_of(order)}) > 1:
+            return True
+    return False
+
+
+def _that_come_round(data: Data, now: Measured, changes: tuple[Change, ...]) -> Iterator[Trial]:
+    """The changes; where a closed course then turns too much or too little, with inner chains
+    of another gauge, the nearest that brings it round."""
+    words = _words(data, changes)
+    inner = _inner_key(data)
+    if inner and first_mistake(changed_data(data, changes)):
+        gauge = now.design.balloons[inner].inflate_to
+        step = GAUGE_STEP[now.design.units]
+        for number in range(1, MOST_GAUGE_STEPS + 1):
+            for other in (gauge + number * step, gauge - number * step):
+                more = tuple(_sized(now.design, inner, other))
+                if other > 0 and not first_mistake(changed_data(data, (*changes, *more))):
+                    said = f"{words}; {inner} sized to {other:g} {now.design.units}"
+                    yield (*changes, *more), said
+                    return
+    yield changes, words
+
+
+def _sized(design: Design, key: str, gauge: float) -> Iterator[Change]:
+    balloon = design.balloons[key]
+    yield Change(("balloons", key, "inflate_to"), gauge)
+    for name in ("tie_to_tie", "chain_of_ten"):
+        length = getattr(balloon, name)
+        if length is not None:
+            yield Change(("balloons", key, name), round(length * gauge / balloon.inflate_to, 2))
+
+
+def _inner_key(data: Data) -> str:
+    """The balloon of the inner chains of a closed tube, if it is theirs alone."""
+    tube = data["build"].get("tube") or {}
+    long = tube.get("long")
+    if not tube.get("closed") or not isinstance(long, dict):
+        return ""
+    inner = {long[letter] for letter in ("B", "C") if letter in long}
+    others = {long[letter] for letter in ("A", "D") if letter in long} | {tube["brace"]}
+    return str(inner.pop()) if len(inner) == 1 and not inner & others else ""
+
+
+# --- what is made longer -------------------------------------------------------------------
+
+
+def _counts(data: Data, at: Path, names: Mapping[str, int], factor: float) -> Iterator[Change]:
+    """Counts under a key of the file, each with the least that it may be."""
+    part: Any = data
+    for step in at:
+        part = part[step]
+    for name, least in names.items():
+        number = scaled(part[name], factor, least)
+        if number != part[name]:
+            yield Change((*at, name), number)
+
+
+def _tube(data: Data, factor: float) -> Iterator[Change]:
+    at: Path = ("build", "tube", "course")
+    yield from run_changes(data["build"]["tube"]["course"], factor, at)
+    yield from _feet(data, data["build"]["tube"], factor)
+
+
+def _arch(data: Data, factor: float) -> Iterator[Change]:
+    yield from _counts(data, ("build", "arch"), {"leg": 1, "span": 1}, factor)
+    yield from _feet(data, as_tube(data["build"])["tube"], factor)
+
+
+def _feet(data: Data, tube: Any, factor: float) -> Iterator[Change]:
+    """The joints that it stands on, where they have gone to."""
+    stand_on = data.get("stand_on")
+    if stand_on is None:
+        return
+    course = list(stretches(tube["course"], factor))
+    one = isinstance(stand_on, str)
+    for i, label in enumerate([stand_on] if one else stand_on):
+        moved = moved_joint(label, course, tube["chains"])
+        if moved != label:
+            yield Change(("stand_on",) if one else ("stand_on", i), moved)
+
+
+def _column(data: Data, factor: float) -> Iterator[Change]:
+    yield from _counts(data, ("build", "column"), {"rings": 2, "around": FEWEST_AROUND}, factor)
+
+
+def _wall(data: Data, factor: float) -> Iterator[Change]:
+    yield from _counts(data, ("build", "wall"), {"across": 1, "up": 1}, factor)
+    for i, _ in enumerate(data["build"]["wall"].get("openings") or []):
+        at = ("build", "wall", "openings", i)
+        yield from _counts(data, at, {"along": 1, "up": 0, "wide": 1, "high": 1}, factor)
+
+
+CELLS: Mapping[str, Callable[[Data, float], Iterator[Change]]] = {
+    "tube": _tube,
+    "arch": _arch,
+    "column": _column,
+    "wall": _wall,
+}
+
+
+def _words(data: Data, changes: tuple[Change, ...]) -> str:
+    """`straight runs of 3 become 4`, `rings 9 to 10`."""
+    runs: dict[str, None] = {}
+    counts: dict[str, None] = {}
+    for change in changes:
+        before: Any = data
+        for step in change.at:
+            before = before[step]
+        if change.at[0] == "stand_on":
+            continue
+        if change.last is not None:
+            first = change.at[-1]
+            assert isinstance(first, int)
+            after = change.value["repeat"] if isinstance(change.value, dict) else 1
+            runs[f"{change.last - first + 1} to {after}"] = None
+        elif change.at[-1] == "repeat":
+            runs[f"{before} to {change.value}"] = None
+        else:
+            counts[f"{change.at[-1]} {before} to {change.value}"] = None
+    said = [f"straight runs from {', '.join(runs)}"] if runs else []
+    return ", ".join([*said, *counts])

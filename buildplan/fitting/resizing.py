@@ -1,0 +1,183 @@
+"""Another height for a design: by gauge, by balloon size, or by more cells.
+
+Every length of a piece goes with its gauges, so that by gauge and by balloon size one factor
+does; gauges have steps, though, and balloons limits. More cells make runs longer and leave the
+gauges as they are (see `more_cells`). Whatever is found has been solved again, and passes the
+checks that a file has to pass.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from itertools import product
+from math import ceil, floor
+from typing import Any
+
+from buildplan.design.beginnings import GAUGE_STEP
+from buildplan.design.measures import Units
+from buildplan.design.model import Balloon
+from buildplan.design.starting import LINK_SIZES
+from buildplan.fitting.file_changes import Change, changed_data
+from buildplan.fitting.measured import Measured, first_mistake
+from buildplan.fitting.more_cells import by_cells
+from buildplan.fitting.ways import NotHadError, Trial, Way, nearest
+
+# What a balloon is sized to, as a share of the size printed on its bag. From memory.
+LEAST_SHARE, MOST_SHARE = 1 / 3, 0.84
+USUAL_SHARE = 2 / 3  # common practice, no source: 8 inches for a 12-inch link
+# Rounds by the size printed on the bag. From memory.
+ROUND_SIZES: Mapping[Units, tuple[float, ...]] = {"in": (5, 11, 16), "cm": (12, 28, 40)}
+
+
+def _links(now: Measured) -> dict[str, Balloon]:
+    """The link balloons, the largest gauge first."""
+    links = {key: b for key, b in now.design.balloons.items() if b.kind == "link"}
+    return dict(sorted(links.items(), key=lambda item: -item[1].inflate_to))
+
+
+def _whole_design(data: Mapping[str, Any]) -> None:
+    parts = (data["build"].get("assembly") or {}).get("parts", [])
+    if any(part.get("design") for part in parts):
+        raise NotHadError("its parts are designs of their own: resize those, and tie them again")
+
+
+def by_gauge(data: Mapping[str, Any], now: Measured, height_m: float) -> Way:
+    """The same balloons sized larger or smaller."""
+    _whole_design(data)
+    links, units = _links(now), now.design.units
+    factor = height_m / now.height_m
+    for key, balloon in links.items():
+        least, most = _limits(balloon)
+        gauge = balloon.inflate_to * factor
+        if not least - GAUGE_STEP[units] / 2 <= gauge <= most + GAUGE_STEP[units] / 2:
+            raise NotHadError(
+                f"{key} is a {balloon.nominal:g} {units} link and would be sized to {gauge:.3g} "
+                f"{units}; it takes {least:.3g} to {most:.3g}"
+            )
+    return nearest("gauge", _gauges(data, now, factor, {}), data, height_m)
+
+
+def _limits(balloon: Balloon) -> tuple[float, float]:
+    """The gauges that a balloon takes; one that is beyond already is believed."""
+    share = balloon.inflate_to / balloon.nominal
+    least, most = min(LEAST_SHARE, share), max(MOST_SHARE, share)
+    return least * balloon.nominal, most * balloon.nominal
+
+
+def by_balloon(data: Mapping[str, Any], now: Measured, height_m: float) -> Way:
+    """Balloons of another size, sized as that takes."""
+    _whole_design(data)
+    factor = height_m / now.height_m
+    links, units = _links(now), now.design.units
+    sizes = LINK_SIZES[units]
+    bags: dict[str, float] = {}
+    for key, balloon in links.items():
+        gauge = balloon.inflate_to * factor
+        fitting = [s for s in sizes if LEAST_SHARE <= gauge / s <= MOST_SHARE]
+        if not fitting:
+            raise NotHadError(
+                f"no size of link balloon is near: {key} would be sized to {gauge:.3g} {units}, "
+                f"and links are of {' and '.join(f'{size:g}' for size in sizes)} {units}"
+            )
+        bags[key] = min(fitting, key=lambda size: abs(gauge / size - USUAL_SHARE))
+    if all(bags[key] == balloon.nominal for key, balloon in links.items()):
+        raise NotHadError("the balloons that it has are the nearest size; see by gauge")
+    for key, balloon in now.design.balloons.items():
+        if balloon.kind == "round":
+            gauge = balloon.inflate_to * factor
+            if not LEAST_SHARE <= gauge / balloon.nominal <= 1:
+                larger = [size for size in ROUND_SIZES[units] if gauge <= size]
+                bags[key] = larger[0] if larger else balloon.nominal
+    return nearest("balloon", _gauges(data, now, factor, bags), data, height_m)
+
+
+def _gauges(
+    data: Mapping[str, Any], now: Measured, factor: float, bags: Mapping[str, float]
+) -> Iterator[Trial]:
+    """Gauges to try: the largest to the steps on either side, the others in proportion and, as
+    rounding may keep a course from coming round, to the steps beside that."""
+    balloons = now.design.balloons
+    gauges = [balloon.inflate_to for balloon in _links(now).values()]
+    main, others = gauges[0], sorted({*gauges} - {gauges[0]}, reverse=True)
+    step = GAUGE_STEP[now.design.units]
+    steps = main * factor / step
+    shifted = sorted(product((0, 1, -1), repeat=len(others)), key=lambda shifts: shifts.count(0))
+    for number in sorted({max(1, floor(steps)), ceil(steps)}, key=lambda n: abs(n - steps)):
+        scale = number * step / main
+        tried: list[tuple[Change, ...]] = []
+        for shifts in reversed(shifted):
+            rounded = {main: number * step}
+            for gauge, shift in zip(others, shifts, strict=True):
+                rounded[gauge] = max(1, floor(gauge * scale / step + 0.5) + shift) * step
+            changes = [_resized(*one, rounded, scale, step, bags) for one in balloons.items()]
+            tried.append(tuple(change for of_one in changes for change in of_one))
+            if not first_mistake(changed_data(data, tried[-1])):
+                break
+        else:
+            tried = tried[:1]
+        yield tried[-1], _gauge_words(balloons, tried[-1], bags, now.design.units)
+
+
+def _resized(
+    key: str,
+    balloon: Balloon,
+    rounded: Mapping[float, float],
+    factor: float,
+    step: float,
+    bags: Mapping[str, float],
+) -> Iterator[Change]:
+    bag = bags.get(key, balloon.nominal)
+    at = ("balloons", key)
+    if balloon.kind == "link":
+        gauge = rounded[balloon.inflate_to]
+    else:
+        gauge = min(bag, max(1, floor(balloon.inflate_to * factor / step + 0.5)) * step)
+    if bag != balloon.nominal:
+        yield Change((*at, "nominal"), bag)
+    if gauge != balloon.inflate_to:
+        yield Change((*at, "inflate_to"), gauge)
+    for name in ("tie_to_tie", "chain_of_ten"):
+        length = getattr(balloon, name)
+        if length is not None and gauge != balloon.inflate_to:
+            yield Change((*at, name), round(length * gauge / balloon.inflate_to, 2))
+
+
+def _gauge_words(
+    balloons: Mapping[str, Balloon],
+    changes: Sequence[Change],
+    bags: Mapping[str, float],
+    units: Units,
+) -> str:
+    """`long, cross: 8 to 8 1/2 in; lock: 3.5 to 3.75 in`."""
+    said: dict[str, list[str]] = {}
+    for change in changes:
+        key, name = str(change.at[1]), change.at[2]
+        if name == "inflate_to":
+            bag = f" ({bags[key]:g} {units} {balloons[key].kind})" if key in bags else ""
+            words = f"sized to {change.value:g} {units}{bag}"
+            said.setdefault(words, []).append(key)
+    return "; ".join(f"{', '.join(keys)} {words}" for words, keys in said.items()) or "as it is"
+
+
+WAYS: Mapping[str, Callable[[Mapping[str, Any], Measured, float], Way]] = {
+    "gauge": by_gauge,
+    "balloon": by_balloon,
+    "cells": by_cells,
+}
+
+
+def ways(data: Mapping[str, Any], now: Measured, height_m: float) -> list[Way]:
+    """The three ways to make a design, as the plain data of its file, `height_m` high; `now` is
+    the design as it stands."""
+    return [one_way(by, data, now, height_m) for by in WAYS]
+
+
+def one_way(by: str, data: Mapping[str, Any], now: Measured, height_m: float) -> Way:
+    """One of the ways, a key of WAYS, or why it does not work."""
+    try:
+        way = WAYS[by](data, now, height_m)
+    except NotHadError as error:
+        return Way(by, why_not=str(error))
+    assert way.measured is not None, "a way that is had has been measured"
+    out_of_reach = way.measured.reach.problems
+    return Way(by, why_not=out_of_reach[0].message) if out_of_reach else way
