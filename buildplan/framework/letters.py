@@ -12,6 +12,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 
+import numpy as np
+
 from buildplan.design.lettering import SPACE, Glyph, front_chains, glyph, part_names
 from buildplan.design.model import Letters
 from buildplan.design.pattern_joints import letters as chain_letters
@@ -29,7 +31,7 @@ from buildplan.framework.tube import LinksMade, tie_brace
 
 LOW = 0.15  # of a link: joints up to this above the lowest are the foot
 FACING = 0.08  # of a link: how far from one link apart two joints may be to face one another
-TRIED = 10  # how many places of the next character are tried
+STEP = 0.05  # of a link: how finely places of the next character are tried
 MOST_BETWEEN = 4  # pairs of joints that are tied between two characters
 
 
@@ -45,7 +47,7 @@ def build_letters(
     name: str, balloons: Mapping[str, BalloonType], letters: Letters, height: int
 ) -> Framework:
     """Build the framework of a text, `height` cells high: one character, or a word as an
-    assembly. Raises ValueError for two neighbours no joints of which face one another."""
+    assembly."""
     drawn = [glyph(SPACE if one == " " else one, height) for one in letters.text]
     if len(drawn) == 1:
         return _build_glyph(name, balloons, letters, drawn[0], 0.0)
@@ -61,8 +63,7 @@ def build_letters(
         parts.append(Part(names[i], _build_glyph(names[i], balloons, letters, one, x)))
     whole = build_assembly(name, balloons, parts, [], spacers, letters.lock)
     laid = {joint: at for part in whole.parts for joint, at in part.framework.laid.items()}
-    foot = tuple(joint for part in whole.parts for joint in part.framework.foot)
-    return replace(whole, laid=laid, foot=foot)
+    return replace(whole, laid=laid)
 
 
 def _labels(drawn: Glyph) -> _Labels:
@@ -141,23 +142,21 @@ def facing(left: Glyph, right: Glyph) -> tuple[float, list[tuple[int, int]]]:
     """How far right of a character the next one stands, from left edge to left edge in links, and
     the pairs of joints that are then a link apart with nothing between.
 
-    Raises ValueError where there is none.
+    The next character comes nearer until something is in its way; it stays where most joints
+    face one another. Both stand on the floor, so that there is always a pair.
     """
-    most = max(at.real for at in left.at)
-    found: tuple[float, list[tuple[int, int]]] = (0.0, [])
-    for nearer in range(TRIED):
-        x = most + 1 - nearer / TRIED
-        apart = {
-            (i, j): abs(b + x - a) for i, a in enumerate(left.at) for j, b in enumerate(right.at)
-        }
-        if min(apart.values()) < 1 - FACING:
+    a, b = np.array(left.at), np.array(right.at)
+    x = float(a.real.max()) + 1
+    found: tuple[float, list[tuple[int, int]]] = (x, [])
+    while x > 0:
+        apart = np.abs(b[None] + x - a[:, None])
+        if apart.min() < 1 - FACING:
             break
-        pairs = [pair for pair, distance in apart.items() if distance < 1 + FACING]
-        pairs = _abreast(left, pairs)
+        near = [(int(i), int(j)) for i, j in np.argwhere(apart < 1 + FACING)]
+        pairs = _abreast(left, near)
         if len(pairs) > len(found[1]):
             found = x, pairs
-    if not found[1]:
-        raise ValueError("no joints of the two characters face one another")
+        x -= STEP
     return found
 
 

@@ -96,6 +96,8 @@ def _relaxed(
         start_m,
         settings.tolerance_n,
         constants,
+        settings.newton_steps,
+        settings.rounds,
     )
 
 
@@ -142,8 +144,14 @@ def _tied(framework: Framework, bodies: Bodies, placed: Placed, settings: Settin
     mirrored = mirrors(framework, bodies)
     basis = mirrored_basis(_twins(framework)) if mirrored else free_basis(bodies.joints)
     at = sorted({number[lock.joint] for lock in framework.locks})
+    # the parts stand on the floor when they are tied: their feet stay level
+    feet = np.array(sorted({number[joint] for joint in placed.feet}), int)
+    start = placed.positions_m - [0.0, float(placed.positions_m[feet, 1].mean()), 0.0]
+    start[feet, 1] = 0.0
+    upward = basis[3 * feet + 1]
+    basis = basis[:, np.flatnonzero(np.asarray(abs(upward).sum(axis=0)).ravel() == 0)]
     parts = [part(bodies, constants) for part in (struts, crowding, opening)]
-    positions, iterations = placed.positions_m, 0
+    positions, iterations = start, 0
     for _ in range(SETTLINGS):
         held = together([*parts, locks(bodies, positions, at, constants)])
         found = relax_apart(bodies, held, basis, positions, settings.tolerance_n, constants)
@@ -169,7 +177,7 @@ def find_shape(
     """
     bodies = bodies_of(framework)
     misfits: tuple[Problem, ...] = ()
-    if framework.parts and not framework.laid:
+    if framework.parts:
         placed = place_parts(framework, _shapes_of_parts(framework, settings))
         results, misfits = [_tied(framework, bodies, placed, settings)], placed.problems
         stand_on = stand_on or placed.feet

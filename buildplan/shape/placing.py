@@ -3,7 +3,7 @@
 A part may be turned about the upright axis and moved, no more: it is built standing. The turn and
 the move that bring its tied joints nearest to those of the parts before it are found by least
 squares (in the plane: Kabsch 1976); where that leaves a choice, the part goes where it is clearest
-of the others.
+of the others. Where a pattern draws the whole, parts stand beside one another as they are drawn.
 """
 
 from __future__ import annotations
@@ -61,9 +61,14 @@ def place_parts(framework: Framework, shapes: Sequence[Shape]) -> Placed:
         part.name: (part, _spots(part, shape))
         for part, shape in zip(framework.parts, shapes, strict=True)
     }
-    first = framework.parts[0].name
-    placed = dict(waiting.pop(first)[1])
+    placed: Spots = {}
     problems: list[Problem] = []
+    if framework.laid:
+        for _, spots in waiting.values():
+            placed.update(_as_drawn(spots, framework.laid))
+        waiting = {}
+    else:
+        placed.update(waiting.pop(framework.parts[0].name)[1])
     while waiting:
         name = max(waiting, key=lambda n: sum(p in placed for p, _, _ in _of(partners, waiting[n])))
         part, spots = waiting.pop(name)
@@ -79,6 +84,12 @@ def place_parts(framework: Framework, shapes: Sequence[Shape]) -> Placed:
         positions[framework.place_number[joint]] += placed[joint]
         met[framework.place_number[joint]] += 1
     return Placed(positions / met[:, None], _feet(shapes, placed, link_m), tuple(problems))
+
+
+def _as_drawn(spots: Spots, laid: Mapping[str, tuple[float, float, float]]) -> Spots:
+    """A part that stands on the floor, moved sideways to where the whole is drawn."""
+    x = float(np.mean([laid[joint][0] - at[0] for joint, at in spots.items()]))
+    return {joint: at + np.array([x, 0.0, 0.0]) for joint, at in spots.items()}
 
 
 def _spots(part: Part, shape: Shape) -> Spots:
