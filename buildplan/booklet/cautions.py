@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from buildplan.booklet.flow import Boxed, Words, beside
+from buildplan.booklet.flow import Block, Boxed, Words, beside
 from buildplan.booklet.paper import Paper
-from buildplan.booklet.press import BODY, HEADING, strong
-from buildplan.language.grammar import sentences
+from buildplan.booklet.press import HEADING, plain, strong
 from buildplan.language.speaking import ENGLISH, mark, say, spoken
 
 # 16 CFR 1500.19(b)(2), the statement for latex balloons (United States); punctuation and
@@ -36,20 +35,21 @@ LATEX_WORDS = mark(
 )
 
 
-def law_words(law: str) -> str:
-    """A regulation's own words; in another language what they say before them."""
-    return say(law) if spoken() == ENGLISH else sentences(say(law), law)
-
-
 def choking_box(paper: Paper) -> Boxed:
     """The box of the regulation: signal word and hazard in capitals, words below. In another
-    language the regulation's own stand beside them."""
-    texts = ((CHOKING_HAZARD, HEADING), *((words, BODY) for words in CHOKING_WORDS))
-    said = [Words(strong(say(text)), style) for text, style in texts]
+    language the words that Europe has for it stand beside."""
+    said = [Words(strong(say(CHOKING_HAZARD)), HEADING)]
     if spoken() == ENGLISH:
-        return Boxed(tuple(said))
-    law = [Words(strong(text), style) for text, style in texts]
-    return Boxed(beside(paper, said, law))
+        return Boxed((*said, *(Words(strong(say(words))) for words in CHOKING_WORDS)))
+    said.append(Words(strong(say(CHOKING_EUROPE))))
+    own = [Words(strong(CHOKING_HAZARD), HEADING), *(Words(strong(w)) for w in CHOKING_WORDS)]
+    return Boxed(beside(paper, said, own))
+
+
+def choking_blocks(paper: Paper) -> list[Block]:
+    """The words of both regulations: the box, and Europe's below unless they stand in it."""
+    below = [Words(plain(say(CHOKING_EUROPE)), after=6)] if spoken() == ENGLISH else []
+    return [choking_box(paper), *below]
 
 
 @dataclass(frozen=True)

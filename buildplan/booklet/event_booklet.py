@@ -3,10 +3,8 @@
 from __future__ import annotations
 
 from buildplan.booklet.cautions import (
-    CHOKING_EUROPE,
     LATEX_WORDS,
-    choking_box,
-    law_words,
+    choking_blocks,
 )
 from buildplan.booklet.event_load import load_blocks
 from buildplan.booklet.event_plan import Copy, EventPlan, five_minutes_before, moment_words
@@ -99,9 +97,8 @@ def _front(plan: EventPlan, paper: Paper) -> list[Block]:
             SMALL,
             after=12,
         ),
-        choking_box(paper),
-        Words(plain(say(CHOKING_EUROPE))),
-        Words(plain(law_words(LATEX_WORDS)), STRONG, after=8),
+        *choking_blocks(paper),
+        Words(plain(say(LATEX_WORDS)), STRONG, after=8),
         Items(
             tuple(
                 f"{strong(say(signal))} {plain(say(words))}"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from buildplan.booklet.book import Book
-from buildplan.booklet.cautions import LATEX_WORDS, choking_box, law_words
+from buildplan.booklet.cautions import LATEX_WORDS, choking_box
 from buildplan.booklet.crew_words import joints_words
 from buildplan.booklet.flow import (
     Block,
@@ -135,7 +135,7 @@ def front(book: Book, work: Sequence[Job]) -> list[Block]:
         Words(strong(say("Crew edition")), LEAD, after=8),
         *beside(
             book.paper,
-            [Shown(picture)],
+            [Shown(picture), Words(strong(say(LATEX_WORDS)))],
             [
                 Items(tuple(figures)),
                 Grid((say("Job"), "", say("Where")), rows, (14, 62, 40), pad=CLOSEST_ROWS),
@@ -143,7 +143,6 @@ def front(book: Book, work: Sequence[Job]) -> list[Block]:
             0.46,
         ),
         choking_box(book.paper),
-        Words(strong(law_words(LATEX_WORDS))),
         Grid(
             ("", say("Cautions in short; local codes and licensed practice come first")),
             tuple((strong(say(signal)), plain(say(words))) for signal, words in SHORT_CAUTIONS),

@@ -8,11 +8,9 @@ from dataclasses import replace
 from buildplan.booklet.book import Book
 from buildplan.booklet.cautions import (
     CAUTIONS,
-    CHOKING_EUROPE,
     CHOKING_HAZARD,
     LATEX_WORDS,
-    choking_box,
-    law_words,
+    choking_blocks,
 )
 from buildplan.booklet.flow import Block, Grid, Words, flow
 from buildplan.booklet.paper import mm
@@ -158,9 +156,8 @@ def cautions(book: Book) -> list[Leaf]:
     )
     shares = (72, 74, book.paper.measure - 146)
     blocks: list[Block] = [
-        choking_box(book.paper),
-        Words(plain(say(CHOKING_EUROPE)), after=6),
-        Words(strong(law_words(LATEX_WORDS)), after=2),
+        *choking_blocks(book.paper),
+        Words(strong(say(LATEX_WORDS)), after=2),
         Words(
             say(
                 "Ask everyone who will build, carry or stand near the piece about latex allergy "

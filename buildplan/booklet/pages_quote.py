@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from buildplan.booklet.book import Book
 from buildplan.booklet.brand import Branding
-from buildplan.booklet.cautions import LATEX_WORDS, choking_box, law_words
+from buildplan.booklet.cautions import LATEX_WORDS, choking_box
 from buildplan.booklet.flow import (
     Beside,
     Block,
@@ -173,7 +173,7 @@ def _terms(offer: Offer) -> Sequence[Block]:
             after=6,
         ),
         choking_box(),
-        Words(plain(law_words(LATEX_WORDS)), BODY, after=10),
+        Words(plain(say(LATEX_WORDS)), BODY, after=10),
         Words(
             say(
                 "Accepted (name, date, signature): {blank}",
