@@ -25,7 +25,7 @@ from buildplan.design.measures import Units, size_words
 from buildplan.design.starting import design_text, file_stem
 from buildplan.drawing.forms import FORMS
 from buildplan.fitting.design_file import fit_text
-from buildplan.fitting.fitting import GAUGES_IN, fit_outline, recommended
+from buildplan.fitting.fitting import GAUGES_IN, fit_outline, gauges_for, recommended
 from buildplan.fitting.picture import fit_picture
 from buildplan.fitting.report import fit_report, larger_words
 from buildplan.fitting.sources import parse_gauges, parse_height, read_outline
@@ -120,6 +120,9 @@ def new(
         raise ProblemsFoundError
 
 
+LOOKING = "Looking for a size at which it can be had ..."
+
+
 @app.command(name="fit")
 def fit_design(
     outline: Annotated[
@@ -136,8 +139,13 @@ def fit_design(
         str, typer.Option(help="How high the piece is to be: 150cm, 1.5m, 60in, 5ft.")
     ] = "150cm",
     gauges: Annotated[
-        str, typer.Option(help="Gauges that links may be sized to, in inches.")
-    ] = ",".join(f"{gauge:g}" for gauge in GAUGES_IN),
+        str | None,
+        typer.Option(
+            help="Gauges that links may be sized to, in inches, such as 8,6,5.",
+            show_default=f"{','.join(f'{gauge:g}' for gauge in GAUGES_IN)}, and for a ring or an O "
+            "the one that makes the tube as wide",
+        ),
+    ] = None,
     out: Annotated[
         Path | None, typer.Option(help="Design file to write, a .yaml.", show_default=False)
     ] = None,
@@ -155,21 +163,25 @@ def fit_design(
     for target, forms in ((out, {".yaml", ".yml"}), (picture, FORMS)):
         if target is not None and target.suffix.lower() not in forms:
             raise typer.BadParameter(f"{target}: the name must end in {' or '.join(sorted(forms))}")
-    height_m, gauges_in = asked(parse_height, height), asked(parse_gauges, gauges)
+    height_m = asked(parse_height, height)
+    given = None if gauges is None else asked(parse_gauges, gauges)
     try:
         wanted = asked(lambda source: read_outline(source, height_m), outline)
     except OSError as error:
         raise typer.BadParameter(f"{outline} cannot be read ({error.strerror})") from error
+    gauges_in = given or gauges_for(wanted)
     with errors.status(f"Fitting {wanted.name} ..."):
         fits = fit_outline(wanted, gauges_in)
     if not fits:
-        errors.print(f"{outline}: no closed tube follows this outline; make it larger or simpler")
+        errors.print(f"{outline}: no closed tube follows this outline at {height}", soft_wrap=True)
+        with errors.status(LOOKING):
+            errors.print(larger_words(wanted, min(gauges_in)), soft_wrap=True)
         raise ProblemsFoundError
     chosen = recommended(fits)
     typer.echo(fit_report(fits))
     if not chosen.good:
-        with errors.status("Looking for a size at which it can be had ..."):
-            typer.echo(larger_words(wanted, min(gauges_in)))
+        with errors.status(LOOKING):
+            typer.echo(f"   {larger_words(wanted, min(gauges_in))}")
     if out is not None:
         write_whole(out, fit_text(chosen).encode())
         typer.echo(out)

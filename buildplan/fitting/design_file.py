@@ -4,9 +4,11 @@ from __future__ import annotations
 
 import json
 from collections.abc import Sequence
+from textwrap import wrap
 
 from buildplan.design.model import Balloon, CourseItem, Design, Repeat
 from buildplan.fitting.fitting import Fit
+from buildplan.fitting.report import holes_words
 
 WIDTH = 96
 
@@ -24,6 +26,7 @@ def fit_text(fit: Fit) -> str:
         f"# farther apart than {close.farthest:.2f} of a long link. Measure ten tied links and"
         " give chain_of_ten to",
         "# make the size your own.",
+        *(f"# {line}" for said in holes_words(fit) for line in wrap(said, WIDTH - 2)),
         "buildplan: 1",
         f"name: {_scalar(design.name)}",
         f"units: {design.units}",

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from concurrent.futures import ProcessPoolExecutor
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import partial
 from math import degrees
 
@@ -19,11 +19,12 @@ from buildplan.design.model import Design
 from buildplan.design.problems import Problem
 from buildplan.fitting.drafting import Task, drafted_score
 from buildplan.fitting.improving import improve
+from buildplan.fitting.inside import Inside, band_gauge_m, band_width_m, inside_of
 from buildplan.fitting.measuring import FARTHEST_GOAL, OVERLAP_GOAL, Closeness
 from buildplan.fitting.outline import ComplexArray, Outline, Symmetry, symmetry_of
 from buildplan.fitting.search import search_courses
 from buildplan.fitting.solving import Solved, laid, solve
-from buildplan.fitting.tube_design import gauges_from
+from buildplan.fitting.tube_design import METRES_PER_INCH, gauges_from
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import Framework
 from buildplan.sequence.reach import find_reach
@@ -34,14 +35,17 @@ from buildplan.shape.model import FloatArray, Shape
 # Gauges that links are sized to, inches: 8 and 6 of a 12-inch link, 5 of a 6-inch one. Common
 # practice, no source.
 GAUGES_IN = (8.0, 6.0, 5.0)
+LEAST_GAUGE_IN, MOST_GAUGE_IN = 3.0, 10.0
 COURSES, SOLVED, IMPROVED = 40, 8, 3
 # changes tried on each of the best courses, and balloons solved in trying more on the best two
 # while they are not close enough
 TRIES_EACH, LINKS_MORE = 8, 5_000
-VERY_CLOSE, CLOSE_ENOUGH = 0.10, 0.17  # scores
+VERY_CLOSE, CLOSE_ENOUGH, HOPELESS = 0.10, 0.17, 0.6  # scores
 LEAST_PART_LINKS = 1.5  # of outline in each repeated part of a course
+UNSEEN = 0.25  # a distance between two edges that nobody sees, in links
 UPRIGHT_DEG = 4.0
-LARGER = (1.25, 1.5, 2.0, 2.5, 3.0)  # heights tried where none fits at the one asked for
+# how much larger is tried where none fits at the height asked for, and in steps of what
+LARGEST, STEP_M = 3.0, 0.05
 
 
 @dataclass(frozen=True)
@@ -49,17 +53,20 @@ class Fit:
     """A design, its solved shape, how close that comes to `outline`, and every problem that a
     check of the design would name.
 
-    `target` is the outline as it lies on the standing piece, in x and y of the shape.
+    `target` is the outline as it lies on the standing piece, in x and y of the shape, and
+    `target_holes` its holes; `inside` is what lies within the piece where the outline has any.
     `turned_deg` is how far the piece stands turned (counterclockwise, seen from the front) from
     the way the outline is drawn; 0 when it stands as drawn.
     """
 
     outline: Outline
     target: ComplexArray
+    target_holes: tuple[ComplexArray, ...]
     design: Design
     framework: Framework
     shape: Shape
     close: Closeness
+    inside: Inside | None
     problems: tuple[Problem, ...]
     gauge_in: float
     balloons: int
@@ -70,6 +77,11 @@ class Fit:
         """Whether it is as close as it should be, and right in every other way."""
         near = self.close.overlap >= OVERLAP_GOAL and self.close.farthest <= FARTHEST_GOAL
         return near and not self.problems
+
+    @property
+    def likeness(self) -> float:
+        """The overlap, with the holes of the outline counted where it has any."""
+        return self.close.overlap if self.inside is None else self.inside.overlap
 
 
 def _symmetries(symmetry: Symmetry, perimeter_links: float) -> list[Symmetry]:
@@ -105,7 +117,7 @@ def fit_with(outline: Outline, gauge_in: float) -> tuple[Solved, ...]:
             break  # a lower symmetry is only tried where the outline's own does not do
     solved.sort(key=lambda one: one.score)
     best = solved[:IMPROVED]
-    if best and best[0].score <= VERY_CLOSE:
+    if best and not VERY_CLOSE < best[0].score < HOPELESS:
         return tuple(best)
     improved = [improve(one, TRIES_EACH) for one in best]
     improved.sort(key=lambda one: one.score)
@@ -129,10 +141,12 @@ def _front(positions_m: FloatArray) -> ComplexArray:
 
 @dataclass(frozen=True)
 class _Stood:
-    """A piece on its feet, and the turn and shift that take the outline to it."""
+    """A piece on its feet, its joints as the outline lies, and the turn and shift that take the
+    outline to it."""
 
     design: Design
     shape: Shape
+    places: ComplexArray
     close: Closeness
     turn: complex
     shift: complex
@@ -153,7 +167,14 @@ def _stood(solved: Solved, feet: Sequence[str]) -> _Stood | None:
     turn = complex((np.conj(drawn) * stands).sum())
     turn /= abs(turn) or 1.0
     shift = complex(front.mean() - turn * found[0].mean())
-    return _Stood(design, shape, found[1], turn, shift)
+    return _Stood(design, shape, *found, turn, shift)
+
+
+def _inside(solved: Solved, stood: _Stood) -> Inside | None:
+    outline = solved.task.outline
+    if not outline.holes:
+        return None
+    return inside_of(solved.framework, stood.places, stood.close, outline)
 
 
 def _problems(framework: Framework, shape: Shape) -> tuple[Problem, ...]:
@@ -180,10 +201,12 @@ def judged(solved: Solved) -> Fit | None:
     return Fit(
         outline=outline,
         target=outline.points * stood.turn + stood.shift,
+        target_holes=tuple(hole * stood.turn + stood.shift for hole in outline.holes),
         design=stood.design,
         framework=solved.framework,
         shape=stood.shape,
         close=stood.close,
+        inside=_inside(solved, stood),
         problems=_problems(solved.framework, stood.shape),
         gauge_in=solved.task.gauges.long_in,
         balloons=sum(balloon_counts(solved.framework).values()),
@@ -203,6 +226,19 @@ def _fits_with(work: tuple[Outline, float]) -> Fit | None:
     return best
 
 
+def gauges_for(outline: Outline) -> tuple[float, ...]:
+    """The usual gauges; for a band, with the one that makes the tube as wide in place of the
+    nearest, if links can be sized to it."""
+    width_m = band_width_m(outline)
+    if width_m is None:
+        return GAUGES_IN
+    wanted = round(2 * band_gauge_m(width_m) / METRES_PER_INCH) / 2
+    if not LEAST_GAUGE_IN <= wanted <= MOST_GAUGE_IN:
+        return GAUGES_IN
+    nearest = min(GAUGES_IN, key=lambda gauge: abs(gauge - wanted))
+    return tuple(wanted if gauge == nearest else gauge for gauge in GAUGES_IN)
+
+
 def fit_outline(
     outline: Outline, gauges_in: Sequence[float] = GAUGES_IN, workers: int = 2
 ) -> tuple[Fit, ...]:
@@ -212,11 +248,7 @@ def fit_outline(
     out, so that along the answer more balloons always fit better.
     """
     work = [(outline, gauge) for gauge in sorted(gauges_in)]
-    if workers > 1 and len(work) > 1:
-        with ProcessPoolExecutor(min(workers, len(work))) as pool:
-            found = list(pool.map(_fits_with, work))
-    else:
-        found = [_fits_with(one) for one in work]
+    found = _each(work, workers)
     fits = sorted((fit for fit in found if fit is not None), key=lambda fit: fit.balloons)
     kept: list[Fit] = []
     for fit in fits:
@@ -228,22 +260,38 @@ def fit_outline(
 
 
 def _closer(fit: Fit, other: Fit) -> bool:
-    return (
-        fit.close.overlap > other.close.overlap and fit.close.farthest_m <= other.close.farthest_m
-    )
+    near_m = max(other.close.farthest_m, UNSEEN * fit.close.link_m)
+    return fit.likeness > other.likeness and fit.close.farthest_m <= near_m
 
 
 def recommended(fits: Sequence[Fit]) -> Fit:
-    """The one of fewest balloons that is good, or else the closest."""
+    """The one of fewest balloons that is good, with holes the one most like the outline that is
+    good, or else the closest."""
     good = [fit for fit in fits if fit.good]
+    if good and good[0].outline.holes:
+        return max(good, key=lambda fit: fit.likeness)
     return good[0] if good else min(fits, key=lambda fit: fit.close.score)
 
 
-def smallest_height_m(outline: Outline, gauge_in: float) -> float | None:
-    """The smallest of some larger heights at which `outline` can be had with this gauge."""
-    for factor in LARGER:
-        taller = replace(outline, points=outline.points * factor)
-        fit = _fits_with((taller, gauge_in))
-        if fit is not None and fit.good:
-            return taller.height_m
+def smallest_height_m(outline: Outline, gauge_in: float, workers: int = 2) -> float | None:
+    """The smallest of some larger heights at which `outline` can be had with this gauge: each a
+    seventh more than the one before, to 5 cm. None when it is not at LARGEST times its height.
+    """
+    heights = [outline.height_m]
+    while heights[-1] < LARGEST * outline.height_m:
+        heights.append(max(heights[-1] + STEP_M, round(1.15 * heights[-1] / STEP_M) * STEP_M))
+    work = [(outline.scaled(height / outline.height_m), gauge_in) for height in heights[1:]]
+    for first in range(0, len(work), workers):
+        at_once = work[first : first + workers]
+        for (taller, _), fit in zip(at_once, _each(at_once, workers), strict=True):
+            if fit is not None and fit.good:
+                return taller.height_m
     return None
+
+
+def _each(work: Sequence[tuple[Outline, float]], workers: int) -> list[Fit | None]:
+    """The best design for each outline and gauge, in their order."""
+    if workers > 1 and len(work) > 1:
+        with ProcessPoolExecutor(min(workers, len(work))) as pool:
+            return list(pool.map(_fits_with, work))
+    return [_fits_with(one) for one in work]

@@ -1,4 +1,4 @@
-"""An outline from a letter of a font. Holes in it are left out: a tube follows the outer edge."""
+"""An outline from a letter of a font, with its holes."""
 
 from __future__ import annotations
 
@@ -7,14 +7,14 @@ from matplotlib.font_manager import FontProperties
 from matplotlib.textpath import TextPath
 from shapely import Polygon
 
-from buildplan.fitting.outline import ComplexArray, OutlineError
+from buildplan.fitting.outline import Drawn, OutlineError, ring_points
 
 FONT = "DejaVu Sans"  # comes with matplotlib, so that it is the same everywhere
 ROUNDED = 0.03  # of the letter's height, off its corners
 
 
-def letter_outline(letter: str, font: str = FONT) -> ComplexArray:
-    """Points of the outer edge of one letter or digit. Raises OutlineError."""
+def letter_outline(letter: str, font: str = FONT) -> Drawn:
+    """The outer edge of one letter or digit, and its holes. Raises OutlineError."""
     if len(letter) != 1 or not letter.isprintable() or letter.isspace():
         raise OutlineError(f"{letter!r} is not one letter", "give one letter, as in letter:A")
     path = TextPath((0, 0), letter, size=100, prop=FontProperties(family=font, weight="bold"))
@@ -29,5 +29,6 @@ def letter_outline(letter: str, font: str = FONT) -> ComplexArray:
             "choose one that is in one part, or make the parts one by one from an SVG file",
         )
     height = whole.bounds[3] - whole.bounds[1]
-    x, y = whole.buffer(-ROUNDED * height).buffer(ROUNDED * height).exterior.coords.xy
-    return np.asarray(x[:-1]) + 1j * np.asarray(y[:-1])
+    rounded = whole.buffer(-ROUNDED * height).buffer(ROUNDED * height)
+    holes = tuple(ring_points(part) for part in parts if part is not whole)
+    return Drawn(ring_points(rounded), holes)

@@ -9,6 +9,7 @@ in lengths of a long link.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -16,8 +17,8 @@ from scipy.spatial import cKDTree
 from shapely import Polygon, polygons, unary_union
 from shapely.affinity import affine_transform
 
-from buildplan.fitting.outline import ComplexArray, FloatArray, evenly
-from buildplan.framework.model import Framework
+from buildplan.fitting.outline import ComplexArray, FloatArray, evenly, ring_points
+from buildplan.framework.model import Framework, Link
 
 # what counts as a good fit
 OVERLAP_GOAL, FARTHEST_GOAL = 0.85, 0.6
@@ -57,12 +58,6 @@ class Closeness:
         return 1 - self.overlap + 0.1 * self.farthest + 0.5 * short
 
 
-def ring_points(region: Polygon) -> ComplexArray:
-    """The outer edge of a region as points."""
-    x, y = region.exterior.coords.xy
-    return np.asarray(x[:-1]) + 1j * np.asarray(y[:-1])
-
-
 def silhouette(framework: Framework, front: ComplexArray, link_m: float) -> Polygon:
     """The filled, bridged outer silhouette of a tube, seen along its depth.
 
@@ -72,21 +67,26 @@ def silhouette(framework: Framework, front: ComplexArray, link_m: float) -> Poly
     outer = framework.chains[0].chain
     rows = [number[joint] for joint in outer.joints]
     parts = [Polygon(np.column_stack([front[rows].real, front[rows].imag])).buffer(0)]
-    bodies = []
     wanted = [framework.link[link] for link in outer.links]
     wanted += [framework.link[brace.links[0]] for brace in framework.braces if len(brace.links) > 0]
-    for link in wanted:
-        balloon = framework.balloons[link.balloon]
-        a, b = front[number[link.start]], front[number[link.finish]]
-        along = (b - a) / 2
-        across = 0.5j * balloon.gauge_m * along / max(abs(along), 1e-9)
-        body = (a + b) / 2 + along * _CIRCLE.real + across * _CIRCLE.imag
-        bodies.append(np.column_stack([body.real, body.imag]))
     reach = BRIDGED * link_m
-    whole = unary_union([*parts, *polygons(np.array(bodies))]).buffer(reach, 8).buffer(-reach, 8)
+    parts += list(polygons(bodies_seen(framework, front, wanted)))
+    whole = unary_union(parts).buffer(reach, 8).buffer(-reach, 8)
     if whole.geom_type != "Polygon":
         whole = max(whole.geoms, key=lambda part: part.area)
     return Polygon(whole.exterior)
+
+
+def bodies_seen(framework: Framework, front: ComplexArray, links: Sequence[Link]) -> FloatArray:
+    """The bodies of links as they are seen: ellipses as points, (links, points, 2)."""
+    number = {joint: i for i, joint in enumerate(framework.joints)}
+    ends = np.array([(number[link.start], number[link.finish]) for link in links])
+    radius = np.array([framework.balloons[link.balloon].gauge_m / 2 for link in links])
+    a, b = front[ends[:, 0]], front[ends[:, 1]]
+    along = (b - a) / 2
+    across = 1j * radius * along / np.maximum(np.abs(along), 1e-9)
+    body = ((a + b) / 2)[:, None] + along[:, None] * _CIRCLE.real + across[:, None] * _CIRCLE.imag
+    return np.stack([body.real, body.imag], axis=-1)
 
 
 def _normals(edge: ComplexArray) -> ComplexArray:

@@ -6,13 +6,13 @@ The plane is that of complex numbers, x + iy, y up. Outlines run clockwise, as c
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 
 import numpy as np
 import numpy.typing as npt
 from scipy.spatial import cKDTree
-from shapely import Polygon
+from shapely import Polygon, unary_union
 
 ComplexArray = npt.NDArray[np.complex128]
 FloatArray = npt.NDArray[np.float64]
@@ -46,25 +46,63 @@ class Symmetry:
 
 
 @dataclass(frozen=True)
+class Drawn:
+    """What a drawing holds: its largest closed curve as points in any unit, y up, the holes in it,
+    and how many closed curves there are besides."""
+
+    points: ComplexArray
+    holes: tuple[ComplexArray, ...] = ()
+    left_out: int = 0
+
+
+@dataclass(frozen=True)
 class Outline:
-    """A closed curve that does not cross itself, as points (n,) in metres, clockwise."""
+    """A closed curve that does not cross itself, as points (n,) in metres, clockwise.
+
+    `holes` are closed curves within it, and `left_out` is how many other closed curves the drawing
+    has: the piece follows neither.
+    """
 
     name: str
     points: ComplexArray
+    holes: tuple[ComplexArray, ...] = ()
+    left_out: int = 0
 
     @cached_property
     def region(self) -> Polygon:
-        """What the outline encloses."""
-        return Polygon(np.column_stack([self.points.real, self.points.imag]))
+        """What the outline encloses, holes filled."""
+        return enclosed(self.points)
+
+    @cached_property
+    def region_with_holes(self) -> Polygon:
+        """What the outline encloses, holes left open."""
+        holes = unary_union([enclosed(hole).buffer(0) for hole in self.holes])
+        return self.region.difference(holes)
 
     @property
     def height_m(self) -> float:
         """From its lowest point to its highest."""
         return float(np.ptp(self.points.imag))
 
+    def scaled(self, factor: float) -> Outline:
+        """The outline and its holes so many times as large."""
+        holes = tuple(hole * factor for hole in self.holes)
+        return replace(self, points=self.points * factor, holes=holes)
+
     def sampled(self, count: int) -> ComplexArray:
         """`count` points evenly spaced along it, from its first point on."""
         return evenly(self.points, count)
+
+
+def enclosed(points: ComplexArray) -> Polygon:
+    """The polygon through `points`."""
+    return Polygon(np.column_stack([points.real, points.imag]))
+
+
+def ring_points(region: Polygon) -> ComplexArray:
+    """The outer edge of a region as points."""
+    x, y = region.exterior.coords.xy
+    return np.asarray(x[:-1]) + 1j * np.asarray(y[:-1])
 
 
 def evenly(points: ComplexArray, count: int) -> ComplexArray:
@@ -75,7 +113,13 @@ def evenly(points: ComplexArray, count: int) -> ComplexArray:
     return np.asarray(np.interp(at, reached, ring.real) + 1j * np.interp(at, reached, ring.imag))
 
 
-def outline_of(name: str, points: Sequence[complex] | ComplexArray, height_m: float) -> Outline:
+def outline_of(
+    name: str,
+    points: Sequence[complex] | ComplexArray,
+    height_m: float,
+    holes: Sequence[ComplexArray] = (),
+    left_out: int = 0,
+) -> Outline:
     """The outline through `points`, scaled to `height_m`, standing on y = 0 about x = 0.
 
     Raises OutlineError for fewer than three points, no area, or a curve that crosses itself.
@@ -84,15 +128,17 @@ def outline_of(name: str, points: Sequence[complex] | ComplexArray, height_m: fl
     kept = given[np.abs(given - np.roll(given, 1)) > 1e-9 * max(1e-12, float(np.ptp(given.real)))]
     if len(kept) < 3 or np.ptp(kept.imag) <= 0 or np.ptp(kept.real) <= 0:
         raise OutlineError("the outline encloses no area", "draw a closed curve round an area")
-    kept = kept * height_m / np.ptp(kept.imag)
-    kept = kept - 0.5 * (kept.real.min() + kept.real.max()) - 1j * kept.imag.min()
-    region = Polygon(np.column_stack([kept.real, kept.imag]))
+    factor = height_m / np.ptp(kept.imag)
+    foot = 0.5 * (kept.real.min() + kept.real.max()) + 1j * kept.imag.min()
+    kept = (kept - foot) * factor
+    region = enclosed(kept)
     if not region.is_valid:
         raise OutlineError(
             f"the outline {name} crosses or touches itself",
             "join its parts into one simple closed path",
         )
-    return Outline(name, kept[::-1] if region.exterior.is_ccw else kept)
+    clockwise = kept[::-1] if region.exterior.is_ccw else kept
+    return Outline(name, clockwise, tuple((hole - foot) * factor for hole in holes), left_out)
 
 
 def _distance(first: ComplexArray, second: ComplexArray) -> float:

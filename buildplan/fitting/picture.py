@@ -9,6 +9,7 @@ from buildplan.drawing.camera import CAMERAS, fit
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Polyline
 from buildplan.drawing.scene import body_marks
 from buildplan.fitting.fitting import Fit
+from buildplan.fitting.outline import ComplexArray, FloatArray
 
 MARGIN_PT, CAPTION_PT = 14.0, 30.0
 UNDER = Ink(stroke="#FFFFFF", width=4.2)
@@ -19,17 +20,25 @@ def fit_picture(result: Fit, width: float = 720.0, height: float = 720.0) -> Pic
     """The outline, broken line, over the piece that comes closest to it."""
     scene = finished(result.framework, result.shape, None)
     camera = CAMERAS["front"]
-    target = np.column_stack([result.target.real, result.target.imag, np.zeros(len(result.target))])
+    target = _in_space(result.target)
     points = np.vstack([scene.bodies.centre, target])
     radii = np.concatenate([scene.bodies.radius, np.zeros(len(target))])
     view = fit(camera, points, radii, width, height - CAPTION_PT, MARGIN_PT)
-    flat, _ = view.place(target)
-    line = tuple((float(x), float(y)) for x, y in flat)
+
+    def line(curve: ComplexArray) -> tuple[tuple[float, float], ...]:
+        flat, _ = view.place(_in_space(curve))
+        return tuple((float(x), float(y)) for x, y in flat)
+
     marks: list[Mark] = list(body_marks(scene, view, width, height - CAPTION_PT))
-    marks += [Polyline(line, UNDER, closed=True), Polyline(line, OVER, closed=True)]
+    for curve in (*map(line, result.target_holes), line(result.target)):
+        marks += [Polyline(curve, UNDER, closed=True), Polyline(curve, OVER, closed=True)]
     words = (
         f"{result.outline.name}, broken line, over the piece: overlap {result.close.overlap:.0%}, "
         f"largest distance {result.close.farthest:.2f} links, {result.balloons} balloons"
     )
     marks.append(Label((width / 2, height - CAPTION_PT + 8), words, 11.0))
     return Picture(width, height, tuple(marks), words)
+
+
+def _in_space(curve: ComplexArray) -> FloatArray:
+    return np.column_stack([curve.real, curve.imag, np.zeros(len(curve))])

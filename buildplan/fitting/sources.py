@@ -5,13 +5,13 @@ from __future__ import annotations
 import re
 from pathlib import Path
 
+from buildplan.fitting.fitting import LEAST_GAUGE_IN, MOST_GAUGE_IN
 from buildplan.fitting.lettering import letter_outline
-from buildplan.fitting.outline import Outline, OutlineError, outline_of
+from buildplan.fitting.outline import Drawn, Outline, OutlineError, outline_of
 from buildplan.fitting.outlines import named_outline
 from buildplan.fitting.svg_outline import svg_outline
 
 METRES = {"cm": 0.01, "m": 1.0, "mm": 0.001, "in": 0.0254, "ft": 0.3048}
-LEAST_GAUGE_IN, MOST_GAUGE_IN = 3.0, 10.0
 LEAST_HEIGHT_M, MOST_HEIGHT_M = 0.3, 6.0
 
 
@@ -52,10 +52,14 @@ def read_outline(source: str, height_m: float) -> Outline:
     Raises OutlineError, or OSError when the file cannot be opened.
     """
     if source.lower().endswith(".svg"):
-        return outline_of(Path(source).stem, svg_outline(Path(source)), height_m)
+        return _sized(Path(source).stem, svg_outline(Path(source)), height_m)
     if source.startswith("letter:"):
         letter = source.removeprefix("letter:")
-        return outline_of(f"letter {letter}", letter_outline(letter), height_m)
+        return _sized(f"letter {letter}", letter_outline(letter), height_m)
     if "." in source or "/" in source:
         raise OutlineError(f"{source} is no .svg file", "give an .svg file with a closed path")
     return named_outline(source, height_m)
+
+
+def _sized(name: str, drawn: Drawn, height_m: float) -> Outline:
+    return outline_of(name, drawn.points, height_m, drawn.holes, drawn.left_out)

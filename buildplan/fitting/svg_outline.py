@@ -1,4 +1,4 @@
-"""An outline from an SVG file: the largest closed path in it.
+"""An outline from an SVG file: the largest closed path in it, and the holes in that.
 
 Paths, polygons, circles, ellipses and rectangles are read with their transforms by svgelements.
 The file is small text without entities of its own, so that nothing in it can expand or reach out.
@@ -7,21 +7,24 @@ The file is small text without entities of its own, so that nothing in it can ex
 from __future__ import annotations
 
 import io
+from dataclasses import dataclass
+from functools import cached_property
 from pathlib import Path as FilePath
 
 import numpy as np
 from shapely import Polygon
 from svgelements import SVG, Close, Line, Move, Path, Shape
 
-from buildplan.fitting.outline import ComplexArray, OutlineError
+from buildplan.fitting.outline import ComplexArray, Drawn, OutlineError, enclosed
 
 MOST_BYTES = 2 * 1024 * 1024
 MOST_SEGMENTS = 20_000
 POINTS_PER_CURVE = 24
 
 
-def svg_outline(file: FilePath) -> ComplexArray:
-    """Points of the largest closed path, y up. Raises OutlineError; OSError passes through."""
+def svg_outline(file: FilePath) -> Drawn:
+    """The largest closed path, its holes, and how many others there are. Raises OutlineError;
+    OSError passes through."""
     text = _text(file)
     try:
         drawing = SVG.parse(io.StringIO(text), reify=True)
@@ -29,9 +32,9 @@ def svg_outline(file: FilePath) -> ComplexArray:
         raise OutlineError(
             f"{file} cannot be read as SVG ({error})", "save it again as plain SVG"
         ) from error
-    found: list[ComplexArray] = []
+    found: list[_Closed] = []
     segments = 0
-    for element in drawing.elements():
+    for number, element in enumerate(drawing.elements()):
         if not isinstance(element, Shape):
             continue
         for part in Path(element).as_subpaths():
@@ -44,10 +47,40 @@ def svg_outline(file: FilePath) -> ComplexArray:
                 )
             points = _closed(path)
             if points is not None:
-                found.append(points)
+                found.append(_Closed(np.conj(points), number, _even_odd(element)))
     if not found:
         raise OutlineError(f"{file} holds no closed path", "close the outline: end its path with Z")
-    return np.conj(max(found, key=_area))
+    largest = max(found, key=lambda closed: closed.region.area)
+    holes = tuple(closed.points for closed in found if closed.hole_in(largest))
+    return Drawn(largest.points, holes, len(found) - len(holes) - 1)
+
+
+@dataclass(frozen=True)
+class _Closed:
+    """A closed subpath, y up: the element that it is of, and the rule by which that is filled."""
+
+    points: ComplexArray
+    element: int
+    even_odd: bool
+
+    @cached_property
+    def region(self) -> Polygon:
+        return enclosed(self.points).buffer(0)
+
+    @cached_property
+    def anticlockwise(self) -> bool:
+        return bool(enclosed(self.points).exterior.is_ccw)
+
+    def hole_in(self, other: _Closed) -> bool:
+        """Whether the fill rule leaves it empty within `other` (SVG 2, section 13.4.2): a
+        subpath of the same element that runs the other way round, or either way by even-odd."""
+        empty = self.even_odd or self.anticlockwise != other.anticlockwise
+        same = self.element == other.element and self is not other
+        return same and empty and bool(other.region.contains(self.region))
+
+
+def _even_odd(element: Shape) -> bool:
+    return str(element.values.get("fill-rule", "")).strip() == "evenodd"
 
 
 def _text(file: FilePath) -> str:
@@ -88,7 +121,3 @@ def _closed(path: list[object]) -> ComplexArray | None:
         return None
     size = float(np.ptp(array.real) + np.ptp(array.imag))
     return array if shut or abs(array[0] - array[-1]) <= 1e-6 * size else None
-
-
-def _area(points: ComplexArray) -> float:
-    return float(abs(Polygon(np.column_stack([points.real, points.imag])).area))

@@ -21,7 +21,7 @@ from buildplan.shape.factors import symmetric_factors
 from buildplan.shape.model import FloatArray, IntArray
 from buildplan.shape.springs import Springs, energy_and_gradient, stiffness_matrix, together
 
-NEWTON_STEPS, QUASI_NEWTON_STEPS = 100, 500
+NEWTON_STEPS, QUASI_NEWTON_STEPS, ROUNDS = 100, 500, 3
 MEETINGS = 6  # how often new neighbours are looked for
 LONGEST_SHARE = 0.05  # of the piece's size: the farthest that one step may move a joint
 
@@ -162,7 +162,8 @@ def relax(
     longest_m: float = 0.1,
     load_n: FloatArray | None = None,
     held_m: FloatArray | None = None,
-    rounds: int = 3,
+    newton_steps: int = NEWTON_STEPS,
+    rounds: int = ROUNDS,
 ) -> Relaxed:
     """Bring `start_m` (joints, 3) to rest under `springs` and a dead load (joints, 3).
 
@@ -176,12 +177,12 @@ def relax(
     problem = _Energy(springs, basis, held, nowhere if load_n is None else load_n)
     freedom = _freedoms(basis, start_m - held)
     now = _Rest(freedom, *problem.value(freedom), 0)
-    now = _newton(problem, now, tolerance_n, longest_m, NEWTON_STEPS)
+    now = _newton(problem, now, tolerance_n, longest_m, newton_steps)
     for _ in range(rounds - 1):
         if np.abs(now.gradient).max(initial=0.0) <= tolerance_n:
             break
         now = _quasi_newton(problem, now, tolerance_n, QUASI_NEWTON_STEPS)
-        now = _newton(problem, now, tolerance_n, longest_m, NEWTON_STEPS)
+        now = _newton(problem, now, tolerance_n, longest_m, newton_steps)
     return Relaxed(
         positions_m=problem.positions(now.freedom),
         energy_j=now.energy,
@@ -203,6 +204,8 @@ def relax_apart(
     start_m: FloatArray,
     tolerance_n: float,
     constants: Mapping[str, Constant],
+    newton_steps: int = NEWTON_STEPS,
+    rounds: int = ROUNDS,
 ) -> Relaxed:
     """Relax with the bodies that share no joint kept apart.
 
@@ -215,7 +218,9 @@ def relax_apart(
         pairs = neighbours(bodies, positions, skin, constants)
         active = together([springs, contacts(bodies, pairs, constants)])
         longest = max(skin, LONGEST_SHARE * float(np.ptp(positions, axis=0).max()))
-        result = relax(active, basis, positions, tolerance_n, longest)
+        result = relax(
+            active, basis, positions, tolerance_n, longest, newton_steps=newton_steps, rounds=rounds
+        )
         positions, iterations = result.positions_m, iterations + result.iterations
         met = neighbours(bodies, positions, 0.0, constants)
         if np.isin(_keys(met, bodies), _keys(pairs, bodies)).all():

@@ -16,7 +16,7 @@ class Settings:
     `seed` makes the shaken ones repeatable. `tolerance_n` is the force left at rest,
     `strain_allowed` the largest change of a link's length that still counts as closing,
     `overlap_allowed` how far bodies that share no joint may press into each other as a share of
-    touching distance.
+    touching distance. `newton_steps` is how many are taken in each of the `rounds`.
     """
 
     starts: int = 4
@@ -24,6 +24,8 @@ class Settings:
     tolerance_n: float = 1e-6
     strain_allowed: float = 0.03
     overlap_allowed: float = 0.10
+    newton_steps: int = 100
+    rounds: int = 3
     constants: Mapping[str, Constant] = field(default_factory=lambda: CONSTANTS)
 
     @property
