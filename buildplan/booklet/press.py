@@ -48,6 +48,7 @@ DISPLAY = ParagraphStyle("display", parent=BODY, fontName=BOLD, fontSize=34, lea
 # follows, a joint that ends a text from the word before it.
 _KEPT = re.compile(
     r"(?<=\d) (?=\d+/\d|(?:in|ft|mm|cm|m|kg|lb|h|min|mph)\b)| (?=– )| (?=[A-Z]+\d+$)"
+    r"|(?<=\bft) (?=\d)|(?<=\bh) (?=\d)"
 )
 
 
