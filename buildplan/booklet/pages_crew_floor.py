@@ -89,6 +89,7 @@ def _part(book: Book, work: Sequence[Job], part: Part) -> list[Block]:
             (say("Job"), "", say("From – to"), say("Person: what"), say("Done at")),
             rows,
             (14, 46, 32, 66, 22),
+            pad=CLOSE_ROWS,
         ),
     ]
 
@@ -136,7 +137,7 @@ def _run(book: Book, job: Job) -> tuple[Block, ...]:
     with_locks = any(row.locks for row in job.rows)
     rows = tuple(
         (
-            f"{strong(_short_name(row))} {plain(row.cell)}".strip(),
+            f"{strong(_unbroken(_short_name(row)))} {plain(row.cell)}".strip(),
             plain(_tersely(book, row)),
             *((plain(" ".join(row.locks)),) if with_locks else ()),
             "",
@@ -170,6 +171,10 @@ def _run(book: Book, job: Job) -> tuple[Block, ...]:
 def _short_name(row: Row) -> str:
     # the joints of a single stand beside it
     return say("Single") if row.kind is Kind.SINGLE else row.name
+
+
+def _unbroken(words: str) -> str:
+    return words.replace(" ", "\N{NO-BREAK SPACE}")
 
 
 def _tersely(book: Book, row: Row) -> str:

@@ -25,7 +25,7 @@ from buildplan.booklet.packing import Bag
 from buildplan.booklet.placing import poses
 from buildplan.booklet.press import plain, strong
 from buildplan.design.measures import size_words
-from buildplan.language.speaking import mark, say, whole
+from buildplan.language.speaking import mark, say, say_count, whole
 
 # Speeds that ballast is told for; outdoors the ends of Beaufort 2 and 3 (mean speeds: gusts run
 # above them).
@@ -126,7 +126,13 @@ def arriving(book: Book, packed: Sequence[Bag]) -> list[Block]:
                         say("Ballast low at {joints}, the same on each foot", joints=strong(feet)),
                         say(
                             "It goes over when it leans {angle} in its worst direction (estimate)",
-                            angle=strong(say("{angle} degrees", angle=round(facts.tip_angle_deg))),
+                            angle=strong(
+                                say_count(
+                                    "{number} degree",
+                                    "{number} degrees",
+                                    round(facts.tip_angle_deg),
+                                )
+                            ),
                         ),
                     ),
                     ticked=True,

@@ -21,7 +21,7 @@ from buildplan.booklet.flow import (
 )
 from buildplan.booklet.money import Item, Quote, money_words
 from buildplan.booklet.pages_sale import BAND, seller_band
-from buildplan.booklet.paper import mm
+from buildplan.booklet.paper import Paper, mm
 from buildplan.booklet.press import BODY, LEAD, STRONG, TITLE, Leaf, Press, plain, strong
 from buildplan.booklet.quote_words import share_words
 from buildplan.design.measures import size_words
@@ -65,7 +65,7 @@ def quote_leaf(book: Book, offer: Offer, branding: Branding | None) -> Leaf:
             seller_band(press, paper, branding)
             top = paper.height - BAND - mm(8)
         top = press.paragraph(plain(title), paper.left, top, paper.measure, TITLE, "H1") - 6
-        below = [*_price(offer.quote), *_terms(offer)]
+        below = [*_price(offer.quote), *_terms(offer, paper)]
         room = top - paper.margin - height_of(below, paper.measure)
         blocks = [*_offered(book, offer, room), *below]
         draw_column(press, blocks, paper.left, top, paper.measure)
@@ -141,7 +141,7 @@ def _price(quote: Quote) -> list[Block]:
     return [Grid((say("Price"), ""), tuple(rows), (70, 30), frozenset({1}))]
 
 
-def _terms(offer: Offer) -> Sequence[Block]:
+def _terms(offer: Offer, paper: Paper) -> Sequence[Block]:
     """How long it holds, what the customer must know, and the place to accept it."""
     days = offer.valid_days
     valid = (
@@ -172,7 +172,7 @@ def _terms(offer: Offer) -> Sequence[Block]:
             gap=1.0,
             after=6,
         ),
-        choking_box(),
+        choking_box(paper),
         Words(plain(say(LATEX_WORDS)), BODY, after=10),
         Words(
             say(
