@@ -22,7 +22,7 @@ from buildplan.booklet.flow import (
 from buildplan.booklet.money import Item, Quote, money_words
 from buildplan.booklet.pages_sale import BAND, seller_band
 from buildplan.booklet.paper import Paper, mm
-from buildplan.booklet.press import BODY, LEAD, STRONG, TITLE, Leaf, Press, plain, strong
+from buildplan.booklet.press import BODY, LEAD, TITLE, Leaf, Press, plain, strong
 from buildplan.booklet.quote_words import share_words
 from buildplan.design.measures import size_words
 from buildplan.drawing.camera import CAMERAS
@@ -31,6 +31,8 @@ from buildplan.language.speaking import say, say_count, say_in
 
 PICTURE_SHARE = 0.42
 LEAST_PICTURE, MOST_PICTURE = 90.0, 230.0
+CLOSE_ROWS = 2.5
+MOST_COLOURS = 8
 
 
 @dataclass(frozen=True)
@@ -63,9 +65,9 @@ def quote_leaf(book: Book, offer: Offer, branding: Branding | None) -> Leaf:
         top = paper.height - mm(16)
         if branding is not None:
             seller_band(press, paper, branding)
-            top = paper.height - BAND - mm(8)
+            top = paper.height - BAND - mm(7)
         top = press.paragraph(plain(title), paper.left, top, paper.measure, TITLE, "H1") - 6
-        below = [*_price(offer.quote), *_terms(offer, paper)]
+        below = [*_price(offer), *_terms(offer, paper)]
         room = top - paper.margin - height_of(below, paper.measure)
         blocks = [*_offered(book, offer, room), *below]
         draw_column(press, blocks, paper.left, top, paper.measure)
@@ -80,7 +82,7 @@ def _offered(book: Book, offer: Offer, room: float) -> list[Block]:
     whom = say("For {customer}", customer=strong(offer.customer) if offer.customer else blank)
     date = say("Date: {blank}", blank=blank)
     width = (book.paper.measure - 20) * PICTURE_SHARE
-    tall = min(MOST_PICTURE, max(LEAST_PICTURE, room - 60))
+    tall = min(MOST_PICTURE, max(LEAST_PICTURE, room - 45))
     picture = finished_picture(
         book.framework,
         book.shape,
@@ -90,7 +92,10 @@ def _offered(book: Book, offer: Offer, room: float) -> list[Block]:
         patterns=book.patterns,
         alt=say("{piece}, finished and standing, from the front.", piece=facts.name),
     )
-    colours = dict.fromkeys(purchase.label for purchase in facts.purchases)
+    colours = list(dict.fromkeys(purchase.label for purchase in facts.purchases))
+    if len(colours) > MOST_COLOURS:
+        more = len(colours) - MOST_COLOURS
+        colours[MOST_COLOURS:] = [say_count("{number} more", "{number} more", more)]
     size = say(
         "about {width} wide, {height} high, {depth} deep",
         width=size_words(facts.width_m, units),
@@ -114,6 +119,7 @@ def _offered(book: Book, offer: Offer, room: float) -> list[Block]:
         ("", say("What we offer")),
         tuple((strong(name), plain(words)) for name, words in rows),
         (30, 70),
+        pad=CLOSE_ROWS,
     )
     return [
         Beside((Words(whom, LEAD),), (Words(date, LEAD),), 0.6, after=8),
@@ -127,22 +133,9 @@ def _included(quote: Quote) -> str:
     return say("delivery, building in its place, taking down and taking away")
 
 
-def _price(quote: Quote) -> list[Block]:
-    """The price as it is paid: before tax, the tax, and all of it."""
-    rows: list[tuple[str, str]] = []
-    if quote.rates.tax is not None:
-        tax = say("Tax, {share}", share=share_words(quote.rates.tax))
-        rows += [
-            (say("Price before tax"), money_words(quote.price, quote.currency)),
-            (tax, money_words(quote.sum(Item.TAX), quote.currency)),
-        ]
-    total = say("To pay, tax included") if rows else say("To pay; no tax is added")
-    rows.append((strong(total), strong(money_words(quote.total, quote.currency))))
-    return [Grid((say("Price"), ""), tuple(rows), (70, 30), frozenset({1}))]
-
-
-def _terms(offer: Offer, paper: Paper) -> Sequence[Block]:
-    """How long it holds, what the customer must know, and the place to accept it."""
+def _price(offer: Offer) -> list[Block]:
+    """The price as it is paid (before tax, the tax, and all of it), and how long it holds."""
+    quote = offer.quote
     days = offer.valid_days
     valid = (
         say("Valid for {blank} days from the date above.", blank="______")
@@ -153,8 +146,21 @@ def _terms(offer: Offer, paper: Paper) -> Sequence[Block]:
             days,
         )
     )
+    rows: list[tuple[str, str]] = []
+    if quote.rates.tax is not None:
+        tax = say("Tax, {share}", share=share_words(quote.rates.tax))
+        rows += [
+            (say("Price before tax"), money_words(quote.price, quote.currency)),
+            (tax, money_words(quote.sum(Item.TAX), quote.currency)),
+        ]
+    total = say("To pay, tax included") if rows else say("To pay; no tax is added")
+    rows.append((strong(total), strong(money_words(quote.total, quote.currency))))
+    return [Grid((say("Price"), valid), tuple(rows), (42, 58), frozenset({1}), CLOSE_ROWS)]
+
+
+def _terms(offer: Offer, paper: Paper) -> Sequence[Block]:
+    """What the customer must know, and the place to accept it."""
     return [
-        Words(valid, STRONG, after=8),
         heading(say("Please note")),
         Items(
             (

@@ -10,6 +10,7 @@ from pathlib import Path
 
 import pdfua
 import pypdf
+import pypdfium2
 import pytest
 from shipped import DESIGNS, book_of
 
@@ -18,7 +19,7 @@ from buildplan.booklet.brand import branding
 from buildplan.booklet.money import Item, Quote, money_words
 from buildplan.booklet.money import quote as quote_of
 from buildplan.booklet.pages_quote import Offer, print_quote
-from buildplan.booklet.paper import PAPERS, Paper
+from buildplan.booklet.paper import PAPERS, Paper, mm
 from buildplan.design.model import Rates
 from buildplan.design.reading import read_brand
 from buildplan.language.speaking import speaking
@@ -51,6 +52,10 @@ def test_it_is_one_accessible_page(book: Book, paper: Paper, language: str, tmp_
     with speaking(language):
         data = print_quote(replace(book, paper=paper), Offer(priced(book), "Zed", 30), BRAND)
     assert len(pages(data)) == 1
+    with pypdfium2.PdfDocument(data) as document:
+        words = document[0].get_textpage()
+        lowest = min(words.get_rect(i)[1] for i in range(words.count_rects()))
+    assert lowest >= mm(10), "all of it is on the sheet, within what printers reach"
     path = tmp_path / "quote.pdf"
     path.write_bytes(data)
     assert not pdfua.validate(str(path)).findings
