@@ -47,8 +47,10 @@ def by_cells(data: Data, now: Measured, height_m: float) -> Way:
     factor, reached = height_m / now.height_m, [(1.0, now.height_m)]
     seen: list[tuple[Change, ...]] = [()]
     for _ in range(MOST_TRIALS):
-        larger = reached[-1][1] < height_m
-        factor, changes = _unseen(CELLS[pattern], data, factor, larger, seen)
+        changes = tuple(CELLS[pattern](data, factor))
+        if len({high < height_m for _, high in reached}) == 1:
+            # the height is still ahead
+            factor, changes = _unseen(CELLS[pattern], data, factor, seen, now.height_m < height_m)
         if changes in seen:
             break
         seen.append(changes)
@@ -64,7 +66,7 @@ def by_cells(data: Data, now: Measured, height_m: float) -> Way:
         if off_m(way, height_m) < NEAR_ENOUGH * height_m:
             break
         reached.append((factor, way.measured.height_m))
-        factor = _next(reached, height_m)
+        factor = _between(reached, height_m)
     if best is None or off_m(best, height_m) >= abs(now.height_m - height_m):
         raise NotHadError(why_not)
     return best
@@ -74,8 +76,8 @@ def _unseen(
     change: Callable[[Data, float], Iterator[Change]],
     data: Data,
     factor: float,
-    larger: bool,
     seen: Sequence[tuple[Change, ...]],
+    larger: bool,
 ) -> tuple[float, tuple[Change, ...]]:
     """The factor, or the next one on the way to the height, whose changes have not been tried."""
     changes = tuple(change(data, factor))
@@ -87,11 +89,13 @@ def _unseen(
     return factor, changes
 
 
-def _next(reached: list[tuple[float, float]], height_m: float) -> float:
-    """The factor at which the height would be reached, if it went on as between the last two."""
-    (one, low), (other, high) = reached[-2:]
+def _between(reached: Sequence[tuple[float, float]], height_m: float) -> float:
+    """The factor at which the height would be reached, if it went on in a straight line through
+    the two heights that are nearest to it."""
+    near = sorted(reached, key=lambda one: abs(one[1] - height_m))[:2]
+    (one, low), (other, high) = sorted(near)
     slope = (high - low) / (other - one)
-    return max(0.05, other + (height_m - high) / slope) if slope > 0 else other
+    return max(0.05, one + (height_m - low) / slope) if slope > 0 else other
 
 
 def _has_sizes_along(design: Design) -> bool:

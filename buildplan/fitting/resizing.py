@@ -46,15 +46,33 @@ def by_gauge(data: Mapping[str, Any], now: Measured, height_m: float) -> Way:
     _whole_design(data)
     links, units = _links(now), now.design.units
     factor = height_m / now.height_m
+    numbers = _steps(now, factor)
     for key, balloon in links.items():
         least, most = _limits(balloon)
-        gauge = balloon.inflate_to * factor
-        if not least - GAUGE_STEP[units] / 2 <= gauge <= most + GAUGE_STEP[units] / 2:
+        numbers = [n for n in numbers if least <= balloon.inflate_to * _scale(now, n) <= most]
+        if not numbers:
             raise NotHadError(
-                f"{key} is a {balloon.nominal:g} {units} link and would be sized to {gauge:.3g} "
-                f"{units}; it takes {least:.3g} to {most:.3g}"
+                f"{key} is a {balloon.nominal:g} {units} link and would be sized to "
+                f"{balloon.inflate_to * factor:.3g} {units}; it takes {least:.3g} to {most:.3g}"
             )
-    return nearest("gauge", _gauges(data, now, factor, {}), data, height_m)
+    return nearest("gauge", _gauges(data, now, numbers, {}), data, height_m)
+
+
+def _steps(now: Measured, factor: float) -> list[int]:
+    """The largest gauge times a factor, in steps of the gauge: the whole numbers of them on
+    either side, the nearer first."""
+    steps = _main(now) * factor / GAUGE_STEP[now.design.units]
+    return sorted({max(1, floor(steps)), ceil(steps)}, key=lambda number: abs(number - steps))
+
+
+def _main(now: Measured) -> float:
+    """The largest gauge of a link."""
+    return next(iter(_links(now).values())).inflate_to
+
+
+def _scale(now: Measured, number: int) -> float:
+    """The factor that brings the largest gauge to so many steps."""
+    return number * GAUGE_STEP[now.design.units] / _main(now)
 
 
 def _limits(balloon: Balloon) -> tuple[float, float]:
@@ -88,24 +106,22 @@ def by_balloon(data: Mapping[str, Any], now: Measured, height_m: float) -> Way:
             if not LEAST_SHARE <= gauge / balloon.nominal <= 1:
                 larger = [size for size in ROUND_SIZES[units] if gauge <= size]
                 bags[key] = larger[0] if larger else balloon.nominal
-    return nearest("balloon", _gauges(data, now, factor, bags), data, height_m)
+    trials = _gauges(data, now, _steps(now, factor), bags)
+    return nearest("balloon", trials, data, height_m)
 
 
 def _gauges(
-    data: Mapping[str, Any], now: Measured, factor: float, bags: Mapping[str, float]
+    data: Mapping[str, Any], now: Measured, numbers: Sequence[int], bags: Mapping[str, float]
 ) -> Iterator[Trial]:
-    """Gauges to try: the largest to the steps on either side, the others in proportion and, as
-    rounding may keep a course from coming round, to the steps beside that."""
-    balloons = now.design.balloons
-    gauges = [balloon.inflate_to for balloon in _links(now).values()]
-    main, others = gauges[0], sorted({*gauges} - {gauges[0]}, reverse=True)
-    step = GAUGE_STEP[now.design.units]
-    steps = main * factor / step
-    shifted = sorted(product((0, 1, -1), repeat=len(others)), key=lambda shifts: shifts.count(0))
-    for number in sorted({max(1, floor(steps)), ceil(steps)}, key=lambda n: abs(n - steps)):
-        scale = number * step / main
+    """Gauges to try: the largest at so many steps, the others in proportion and, as rounding may
+    keep a course from coming round, at the steps beside that."""
+    balloons, step, main = now.design.balloons, GAUGE_STEP[now.design.units], _main(now)
+    others = sorted({link.inflate_to for link in _links(now).values()} - {main}, reverse=True)
+    shifted = sorted(product((0, 1, -1), repeat=len(others)), key=lambda way: -way.count(0))
+    for number in numbers:
+        scale = _scale(now, number)
         tried: list[tuple[Change, ...]] = []
-        for shifts in reversed(shifted):
+        for shifts in shifted:
             rounded = {main: number * step}
             for gauge, shift in zip(others, shifts, strict=True):
                 rounded[gauge] = max(1, floor(gauge * scale / step + 0.5) + shift) * step

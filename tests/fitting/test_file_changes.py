@@ -1,0 +1,101 @@
+"""Changes to a file: what is not changed stays, comments too; and straight runs of a course."""
+
+from __future__ import annotations
+
+from collections import Counter
+
+import yaml
+from hypothesis import given
+from hypothesis import strategies as st
+
+from buildplan.design.course import CELLS, expand_course
+from buildplan.design.model import Tube
+from buildplan.fitting.course_runs import moved_joint, run_changes, scaled, stretches
+from buildplan.fitting.file_changes import Change, changed_data, changed_text
+
+TEXT = """\
+# a comment
+name: "Trial"   # quoted
+sizes: {long: 8, short: 6.5}  # two
+course:
+  - straight
+  - straight   # inside the run
+  - tip
+  - {repeat: 3, cells: [straight]}   # up
+  - repeat: 2
+    cells: [fan, straight, straight, dip]
+stand_on: [A1, 'A2']
+"""
+
+
+def test_comments_stay_and_nothing_else_changes() -> None:
+    changes = [
+        Change(("name",), "Other: piece"),
+        Change(("sizes", "short"), 7.25),
+        Change(("course", 0), {"repeat": 4, "cells": ["straight"]}, 1),
+        Change(("course", 3, "repeat"), 6),
+        Change(("course", 4, "cells", 1), "straight", 2),
+        Change(("stand_on", 1), "A5"),
+    ]
+    text = changed_text(TEXT, changes, "made larger")
+    assert yaml.safe_load(text) == changed_data(yaml.safe_load(TEXT), changes)
+    assert text.startswith("# made larger\n# a comment\n")
+    for comment in ("# quoted", "# two", "# up"):
+        assert comment in text
+    assert "sizes: {long: 8, short: 7.25}  # two" in text
+    assert "- {repeat: 6, cells: [straight]}   # up" in text
+    assert "cells: [fan, straight, dip]" in text
+    assert "stand_on: [A1, A5]" in text
+
+
+def test_a_value_that_an_alias_shares_makes_the_file_anew() -> None:
+    text = "a: &one {n: 1}  # first\nb: *one\n"
+    made = changed_text(text, [Change(("a", "n"), 2)], "made larger")
+    assert made.startswith("# made larger\n# Its comments could not be kept.\n")
+    assert yaml.safe_load(made) == {"a": {"n": 2}, "b": {"n": 1}}
+
+
+ITEMS = st.recursive(
+    st.one_of(st.just("straight"), st.sampled_from(sorted(CELLS)), st.just([2, 1])),
+    lambda inner: st.fixed_dictionaries(
+        {"repeat": st.integers(1, 5), "cells": st.lists(inner, min_size=1, max_size=4)}
+    ),
+    max_leaves=8,
+)
+COURSES = st.lists(ITEMS, min_size=1, max_size=6)
+
+
+def laid(course: list[object]) -> list[str]:
+    tube = {"closed": False, "chains": 4, "long": "a", "brace": "a", "lock": "k", "course": course}
+    return [cell.name for cell in expand_course(Tube.model_validate(tube))]
+
+
+@given(COURSES, st.floats(0.2, 4))
+def test_only_straight_runs_grow_and_turns_keep_their_order(
+    course: list[object], factor: float
+) -> None:
+    data = {"course": course}
+    made = changed_data(data, run_changes(course, factor, ("course",)))["course"]
+    before, after = laid(course), laid(made)
+    assert [name for name in before if name != "straight"] == [
+        name for name in after if name != "straight"
+    ]
+    told = list(stretches(course, factor))
+    assert sum(stretch.before for stretch in told) == len(before)
+    assert sum(stretch.after for stretch in told) == len(after)
+    runs = Counter((one.before, one.after) for one in told if one.before > 1)
+    assert all(now == scaled(was, factor) for was, now in runs)
+
+
+@given(COURSES, st.floats(0.2, 4))
+def test_joints_move_with_their_cells(course: list[object], factor: float) -> None:
+    told = list(stretches(course, factor))
+    outer = sum(one.outer * one.before for one in told)
+    after = sum(one.outer * one.after for one in told)
+    numbers = [int(moved_joint(f"A{i + 1}", told, 4)[1:]) for i in range(outer + 1)]
+    assert numbers == sorted(numbers)
+    assert numbers[0] == 1
+    assert numbers[-1] == after + 1
+    # in a course that is not scaled nothing moves
+    still = list(stretches(course, 1.0))
+    assert all(moved_joint(f"B{i + 1}", still, 4) == f"B{i + 1}" for i in range(20))
