@@ -26,8 +26,11 @@ from buildplan.drawing.line_art import (
 )
 from buildplan.drawing.map_layout import side_of
 from buildplan.drawing.map_style import joint_marks, joint_radius
+from buildplan.drawing.map_words import cell_label
 from buildplan.drawing.marks import Circle, Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.framework.model import Brace, Cell, Framework, Link, Role
+from buildplan.language.grammar import sentences
+from buildplan.language.speaking import say, say_in
 
 # how far back each chain lies: 0 front, 1 back
 DEPTHS = {2: (0.0, 0.0), 3: (0.0, 0.5, 1.0), 4: (0.0, 0.0, 1.0, 1.0)}
@@ -175,7 +178,7 @@ class _CellDrawing:
         pale = mix(colour, PAPER, 0.7)
         word = ""
         if link.role is Role.SINGLE:
-            ink, word = Ink(pale, INK, 1.1, (3, 2)), "single"
+            ink, word = Ink(pale, INK, 1.1, (3, 2)), say_in("balloon of a cell", "single")
         elif link.id in newest.links:
             ink = Ink(mix(colour, PAPER, 0.15), INK, 2.0)
         elif link.role is Role.BRACE:
@@ -183,7 +186,7 @@ class _CellDrawing:
         else:
             ink = Ink(pale, SOFT, 0.9)
         if link.id in newest.shared:
-            word = "shared"
+            word = say_in("balloon of a brace", "shared")
         depth = (joints[link.start][1] + joints[link.finish][1]) / 2
         return _Bar(link, spots[link.start], spots[link.finish], depth, ink, word)
 
@@ -207,7 +210,7 @@ class _CellDrawing:
             own = [bar for bar in all_of_it if not bar.word] or all_of_it
             if not own:
                 continue
-            text = f"brace {number}"
+            text = say_in("label", "brace {number}", number=number)
             wide = text_width(text, TYPE, bold=True) / 2 + 2
             bodies = [bar.body(half) for bar in sorted(own, key=lambda bar: bar.depth)]
             spot = best_spot(bodies, wide, clutter, self._on_side(side))
@@ -225,20 +228,35 @@ class _CellDrawing:
 
     def _alt(self, links: Iterable[Link], newest: Brace) -> str:
         cell = self.cell
-        parts = [f"Cell {cell.number}, {cell.name.replace('_', ' ')}, between brace {cell.first}"]
-        parts[0] += f" and brace {cell.second}."
+        parts = [
+            say(
+                "Cell {number}, {kind}, between brace {first} and brace {second}.",
+                number=cell.number,
+                kind=cell_label(cell.name),
+                first=cell.first,
+                second=cell.second,
+            )
+        ]
         for number in (cell.first, cell.second):
             brace = self.framework.brace[number]
-            parts.append(f"Brace {number} holds {', '.join(brace.section)}.")
-        parts.append(f"New in brace {newest.number}: {_list(newest.links)}.")
+            joints = ", ".join(brace.section)
+            parts.append(say("Brace {brace} holds {joints}.", brace=number, joints=joints))
+        parts.append(
+            say(
+                "New in brace {brace}: {balloons}.",
+                brace=newest.number,
+                balloons=_list(newest.links),
+            )
+        )
         if newest.shared:
-            parts.append(f"Shared with another brace: {_list(newest.shared)}.")
+            shared = _list(newest.shared)
+            parts.append(say("Shared with another brace: {balloons}.", balloons=shared))
         if cell.skipped:
-            parts.append(f"Skipped: {_list(cell.skipped)}.")
+            parts.append(say("Skipped: {joints}.", joints=_list(cell.skipped)))
         singles = [link.id for link in links if link.role is Role.SINGLE]
         if singles:
-            parts.append(f"Single: {_list(singles)}.")
-        return " ".join(parts)
+            parts.append(say("Single: {singles}.", singles=_list(singles)))
+        return sentences(*parts)
 
 
 def _leader(box: Box, end: Point) -> list[Mark]:
@@ -257,7 +275,7 @@ def _baseline(middle: Point) -> Point:
 
 
 def _list(words: Iterable[str]) -> str:
-    return ", ".join(words) or "none"
+    return ", ".join(words) or say_in("balloons", "none")
 
 
 def _depth_direction(

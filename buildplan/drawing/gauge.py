@@ -37,6 +37,7 @@ from buildplan.drawing.line_art import INK, SOFT
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Polyline
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import BalloonType, Framework
+from buildplan.language.speaking import say
 
 MARGIN = 12 * MM
 RULER_HEIGHT = 54.0
@@ -147,8 +148,10 @@ def gauge_sheets(
     sheets = []
     for page in pages:
         marks = (*page.marks, *ruler_marks((MARGIN, MARGIN + foot), units))
-        words = " ".join(gauge_words(gauge, units) for gauge in page.gauges)
-        alt = f"Gauges at true size. {words} A ruler of 100 mm and one of 4 in."
+        alt = say(
+            "Gauges at true size. {gauges} A ruler of 100 mm and one of 4 in.",
+            gauges=" ".join(gauge_words(gauge, units) for gauge in page.gauges),
+        )
         sheets.append(GaugeSheet(Picture(width, height, marks, alt), tuple(page.gauges)))
     return tuple(sheets)
 

@@ -11,6 +11,8 @@ from buildplan.drawing.fonts import text_width
 from buildplan.drawing.line_art import INK, PAPER, SOFT, TYPE, WASH, arc
 from buildplan.drawing.marks import Circle, Curve, Ink, Label, Mark, Point, Polyline
 from buildplan.framework.model import BalloonType
+from buildplan.language.grammar import decimal
+from buildplan.language.speaking import mark, say
 
 MM = 72 / 25.4
 INCH = 72.0
@@ -53,36 +55,46 @@ def diameter_words(diameter_m: float, units: Units) -> str:
     per_unit, step = (METRES_PER_INCH, 0.25) if units == "in" else (0.01, 0.5)
     parts = diameter_m / per_unit / step
     if abs(parts - round(parts)) > 1e-3 * parts:
-        said = f"{_short(diameter_m / per_unit)} {units}"
-    return f"{said} ({_short(diameter_m * 1000, 1)} mm)"
+        message = mark("{length} in") if units == "in" else mark("{length} cm")
+        said = say(message, length=_short(diameter_m / per_unit))
+    return say("{size} ({mm} mm)", size=said, mm=_short(diameter_m * 1000, 1))
 
 
 def _short(value: float, places: int = 2) -> str:
-    return f"{value:.{places}f}".rstrip("0").rstrip(".")
+    """A number to so many places, without noughts at its end."""
+    text = f"{value:.{places}f}".rstrip("0").rstrip(".")
+    return decimal(float(text), len(text.partition(".")[2]))
 
 
 def balloon_words(balloon: BalloonType, units: Units) -> str:
     """`deep blue, 12 in link`."""
-    return f"{balloon.label}, {length_words(balloon.nominal_m, units)} {balloon.kind}"
+    message = mark("{colour}, {size} round")
+    if balloon.kind == "link":
+        message = mark("{colour}, {size} link")
+    return say(message, colour=balloon.label, size=length_words(balloon.nominal_m, units))
 
 
 def tape_words(gauge: Gauge, units: Units) -> str:
     round_m = math.pi * gauge.diameter_m
-    value = f"{round_m / METRES_PER_INCH:.1f} in" if units == "in" else f"{round_m * 100:.1f} cm"
-    return f"{diameter_words(gauge.diameter_m, units)}: a tape measure round it shows {value}"
+    if units == "in":
+        value = say("{length} in", length=decimal(round_m / METRES_PER_INCH, 1))
+    else:
+        value = say("{length} cm", length=decimal(round_m * 100, 1))
+    size = diameter_words(gauge.diameter_m, units)
+    return say("{size}: a tape measure round it shows {length}", size=size, length=value)
 
 
 def gauge_words(gauge: Gauge, units: Units) -> str:
-    what = {
-        "hole": "a hole",
-        "notch": "a notch between two jaws",
-        "half": "half a notch, to be taped to its other half,",
+    messages = {
+        "hole": mark("A hole {size} across, for {balloons}."),
+        "notch": mark("A notch between two jaws {size} across, for {balloons}."),
+        "half": mark("Half a notch, to be taped to its other half, {size} across, for {balloons}."),
+        "tape": mark("{size}, for {balloons}."),
     }
     names = "; ".join(gauge.balloons)
-    if gauge.form == "tape":
-        return f"{tape_words(gauge, units)}, for {names}."
-    size = diameter_words(gauge.diameter_m, units)
-    return f"{what[gauge.form].capitalize()} {size} across, for {names}."
+    measured = tape_words(gauge, units) if gauge.form == "tape" else ""
+    size = measured or diameter_words(gauge.diameter_m, units)
+    return say(messages[gauge.form], size=size, balloons=names)
 
 
 def _card(x: float, y: float, width: float, height: float) -> Mark:
@@ -172,8 +184,10 @@ def half_marks(gauge: Gauge, inward: float, upper: bool, units: Units) -> list[M
     filled = (*edge, _straight(edge[-1][2], (x, y)))
     left = x if inward > 0 else x - deep
     low = y if upper else y - radius - WALL
-    which = "upper" if upper else "lower"
-    words = f"{which} half: tape to the other half along this line"
+    if upper:
+        words = say("upper half: tape to the other half along this line")
+    else:
+        words = say("lower half: tape to the other half along this line")
     return [
         _card(left, low, deep, radius + WALL),
         Curve(start, filled, Ink(fill=PAPER)),
@@ -223,9 +237,9 @@ def ruler_marks(at: Point, units: Units) -> list[Mark]:
             Label((right + 24, y + 9 - 11 * i), line, 9, INK, "start")
             for i, line in enumerate(
                 (
-                    "Print at 100 %, then lay a ruler here:",
-                    f"{first} and {second} must be true.",
-                    "Cut the solid lines; keep the grey card.",
+                    say("Print at 100 %, then lay a ruler here:"),
+                    say("{first} and {second} must be true.", first=first, second=second),
+                    say("Cut the solid lines; keep the grey card."),
                 )
             )
         ),

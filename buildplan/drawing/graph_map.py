@@ -28,6 +28,9 @@ from buildplan.drawing.map_style import (
 from buildplan.drawing.marks import Curve, Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.framework.counts import multigraph
 from buildplan.framework.model import Framework
+from buildplan.framework.place_words import place_words
+from buildplan.language.grammar import sentences
+from buildplan.language.speaking import say, say_count, say_in
 
 Layout = dict[str, Point]
 CLEAR = 6.0  # bare paper between two discs
@@ -51,11 +54,17 @@ def graph_map(framework: Framework, width: float, height: float) -> tuple[Pictur
 
 
 def _legend_items(framework: Framework) -> list[tuple[str, str]]:
-    items = [("joint", "joint")]
+    items = [("joint", say_in("legend", "joint"))]
     if framework.locks:
-        items.append(("lock", "lock"))
+        items.append(("lock", say_in("legend", "lock")))
     for i, chain in enumerate(framework.chains[:12]):
-        items.append((str(i), f"chain {chain.letter} ({len(chain.chain.links)} balloons)"))
+        words = say_count(
+            "chain {letter} ({number} balloon)",
+            "chain {letter} ({number} balloons)",
+            len(chain.chain.links),
+            letter=chain.letter,
+        )
+        items.append((str(i), words))
     return items
 
 
@@ -179,11 +188,24 @@ def _bowed(a: Point, b: Point, copy: int, ink: Ink) -> Curve:
 
 
 def _alt(framework: Framework) -> str:
-    parts = [f"Joint map: {len(framework.joints)} joints, {len(framework.links)} balloons."]
+    parts = [
+        say(
+            "Joint map: {joints} joints, {balloons} balloons.",
+            joints=len(framework.joints),
+            balloons=len(framework.links),
+        )
+    ]
     for long in framework.chains:
         joints = [*long.chain.joints, *(long.chain.joints[:1] if long.chain.closed else ())]
-        parts.append(f"Chain {long.letter} ({long.place}): {', '.join(joints)}.")
-    return " ".join(parts)
+        parts.append(
+            say(
+                "Chain {letter} ({place}): {joints}.",
+                letter=long.letter,
+                place=place_words(long.place),
+                joints=", ".join(joints),
+            )
+        )
+    return sentences(*parts)
 
 
 def _chain_rows(framework: Framework, width: float, height: float) -> tuple[Picture, ...]:
@@ -198,7 +220,10 @@ def _chain_rows(framework: Framework, width: float, height: float) -> tuple[Pict
         for first in range(0, len(walk) - 1, fit - 1):
             letter = long.letter if first == 0 else ""
             rows.append((letter, number, walk[first : first + fit]))
-    items = [*_legend_items(framework), ("repeat", "joint shown before: chains meet here")]
+    items = [
+        *_legend_items(framework),
+        ("repeat", say_in("legend", "joint shown before: chains meet here")),
+    ]
     key_height, key = legend(items, width)
     per_sheet = max(1, int((height - key_height - 8) // line))
     sheets = -(-len(rows) // per_sheet)

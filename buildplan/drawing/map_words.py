@@ -3,42 +3,78 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import reduce
 
 from buildplan.drawing.map_layout import Strip, TubePlan
+from buildplan.framework.place_words import place_words
+from buildplan.language.grammar import first_to_last, sentences
+from buildplan.language.speaking import say, say_count, say_in
+from buildplan.sequence.words.assembling import cell_name
 
 
 def map_words(plan: TubePlan, strips: Sequence[Strip], sheet: int, sheets: int) -> str:
     """What a sheet shows: the long chains, and what each brace ties."""
     framework = plan.framework
     chains = ", ".join(
-        f"{chain.letter} ({chain.place}, {len(chain.chain.links)} balloons)"
+        say_count(
+            "{letter} ({place}, {number} balloon)",
+            "{letter} ({place}, {number} balloons)",
+            len(chain.chain.links),
+            letter=chain.letter,
+            place=place_words(chain.place),
+        )
         for chain in framework.chains
     )
-    parts = [f"Joint map, sheet {sheet} of {sheets}. Long chains: {chains}."]
+    parts = [
+        say(
+            "Joint map, sheet {sheet} of {sheets}. Long chains: {chains}.",
+            sheet=sheet,
+            sheets=sheets,
+            chains=chains,
+        )
+    ]
     for strip in strips:
         parts += [brace_words(plan, section) for section in range(strip.first, strip.last)]
     last = strips[-1].last
     if last < len(framework.cells):
-        parts.append(f"Goes on at brace {plan.brace_number(last)}.")
+        parts.append(say("Goes on at brace {brace}.", brace=plan.brace_number(last)))
     elif framework.closed:
-        parts.append(f"Then comes brace {plan.brace_number(last)} again.")
+        parts.append(say("Then comes brace {brace} again.", brace=plan.brace_number(last)))
     else:
         parts.append(brace_words(plan, last))
-    return " ".join(parts)
+    return sentences(*parts)
 
 
 def brace_words(plan: TubePlan, section: int) -> str:
     """What the brace at a section ties, and which joints are skipped after it."""
     framework = plan.framework
     brace = framework.braces[section]
-    words = f"Brace {brace.number} ties {', '.join(brace.section)}"
+    joints = ", ".join(brace.section)
     if brace.shared:
-        words += f", sharing {', '.join(brace.shared)}"
-    words += "."
+        ties = say(
+            "Brace {brace} ties {joints}, sharing {balloons}.",
+            brace=brace.number,
+            joints=joints,
+            balloons=", ".join(brace.shared),
+        )
+    else:
+        ties = say("Brace {brace} ties {joints}.", brace=brace.number, joints=joints)
     skipped = framework.cells[section].skipped if section < len(framework.cells) else ()
-    if skipped:
-        words += f" Skipped: {', '.join(skipped)}."
     singles = [id_ for id_ in framework.singles if framework.link[id_].start in skipped]
-    if singles:
-        words += f" Singles: {', '.join(singles)}."
-    return words
+    return sentences(
+        ties,
+        say("Skipped: {joints}.", joints=", ".join(skipped)) if skipped else "",
+        say("Singles: {singles}.", singles=", ".join(singles)) if singles else "",
+    )
+
+
+def cell_label(name: str) -> str:
+    """What a kind of cell is called on a drawing; a cell given by numbers goes by them."""
+    if name == "fan_in":
+        return say_in("kind of cell on a drawing", "fan in")
+    return name if "," in name else cell_name(name)
+
+
+def walk_words(joints: Sequence[str]) -> str:
+    """The way from joint to joint: `A1 to B1 to C1`."""
+    return reduce(first_to_last, joints)

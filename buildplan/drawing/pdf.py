@@ -29,6 +29,7 @@ from buildplan.drawing.marks import (
     Polyline,
     Stamp,
 )
+from buildplan.language.speaking import say
 
 # Streams stay binary: written as text they would be a quarter larger.
 rl_config.useA85 = 0
@@ -183,7 +184,7 @@ def picture_pdf(picture: Picture, title: str = "") -> bytes:
         pageCompression=1,
         initialFontName=REGULAR,
     )
-    canvas.setTitle(title or picture.alt or "picture")
+    canvas.setTitle(title or picture.alt or say("picture"))
     draw_picture(canvas, picture, 0, 0)
     canvas.showPage()
     canvas.save()

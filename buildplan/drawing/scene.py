@@ -28,6 +28,7 @@ from buildplan.drawing.sight import LEVEL_M, behind_new, in_front_of_new, paint_
 from buildplan.drawing.stamps import link_stamps, round_stamps
 from buildplan.drawing.threads import THREAD_BELOW_PT, thread_marks
 from buildplan.framework.model import Framework
+from buildplan.language.speaking import mark, say
 from buildplan.shape.model import Shape
 
 __all__ = ["Scene", "body_marks", "close_up", "finished", "finished_picture", "step_picture"]
@@ -69,8 +70,14 @@ def finished_picture(
 
 
 def _view_words(framework: Framework, camera: Camera) -> str:
-    seen = f"seen from the {camera.name}" if camera.name else "seen"
-    return f"{framework.name}, finished, {seen}."
+    messages = {
+        "front": mark("{piece}, finished, seen from the front."),
+        "back": mark("{piece}, finished, seen from the back."),
+        "side": mark("{piece}, finished, seen from the side."),
+        "top": mark("{piece}, finished, seen from the top."),
+        "corner": mark("{piece}, finished, seen from the corner."),
+    }
+    return say(messages.get(camera.name, mark("{piece}, finished, seen.")), piece=framework.name)
 
 
 def step_picture(

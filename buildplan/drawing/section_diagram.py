@@ -8,8 +8,11 @@ from buildplan.drawing.colours import mix
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.line_art import INK, PAPER, SOFT, TYPE, arrow, between, link_outline, toward
 from buildplan.drawing.map_style import joint_marks, joint_radius
+from buildplan.drawing.map_words import walk_words
 from buildplan.drawing.marks import Circle, Ink, Label, Mark, Picture, Point
 from buildplan.framework.model import Brace, Chain, Framework
+from buildplan.language.grammar import sentences
+from buildplan.language.speaking import say, say_in
 
 # corners of a section by number of chains, in chain order: outer side up, front to the left
 CORNERS: dict[int, tuple[Point, ...]] = {
@@ -50,11 +53,18 @@ def section_diagram(framework: Framework, brace_number: int, size: float = 190.0
         locked = joint in framework.lock_at
         marks += joint_marks(spot, radius, joint, skipped=False, locked=locked, repeat=False)
     marks += [
-        Label((2, size - 9), f"Brace {brace_number}", 9, INK, anchor="start", bold=True),
-        Label((size - 2, size - 9), "outer side up", TYPE, SOFT, anchor="end"),
-        Label((2, 2), "front", TYPE, SOFT, anchor="start"),
-        Label((size - 2, 2), "back", TYPE, SOFT, anchor="end"),
-        Label((size / 2, 2), "inner side", TYPE, SOFT),
+        Label(
+            (2, size - 9),
+            say("Brace {number}", number=brace_number),
+            9,
+            INK,
+            anchor="start",
+            bold=True,
+        ),
+        Label((size - 2, size - 9), say("outer side up"), TYPE, SOFT, anchor="end"),
+        Label((2, 2), say_in("side of the tube", "front"), TYPE, SOFT, anchor="start"),
+        Label((size - 2, 2), say_in("side of the tube", "back"), TYPE, SOFT, anchor="end"),
+        Label((size / 2, 2), say("inner side"), TYPE, SOFT),
     ]
     return Picture(size, size, tuple(marks), _alt(framework, brace))
 
@@ -82,12 +92,13 @@ def _shared(
     fill = mix(framework.balloons[link.balloon].colour, PAPER, 0.7)
     ends = toward(a, b, radius - 1), toward(b, a, radius - 1)
     x, y = between(a, b)
-    word_wide = text_width("shared", TYPE) + 4
+    word = say_in("balloon of a brace", "shared")
+    word_wide = text_width(word, TYPE) + 4
     marks: list[Mark] = [link_outline(*ends, thick, Ink(fill, INK, 0.8, (4, 2)))]
     nx, ny = _outward(a, b, middle)
     reach = thick / 2 + 5 + abs(nx) * word_wide / 2 + abs(ny) * 3
     spot = (x + nx * reach, y + ny * reach - TYPE * 0.35)
-    marks.append(Label(spot, "shared", TYPE, INK))
+    marks.append(Label(spot, word, TYPE, INK))
     return marks
 
 
@@ -122,9 +133,12 @@ def _chain(
 def _end_words(chain: Chain, at: dict[str, Point], middle: Point, radius: float) -> list[Mark]:
     """What happens at the joints where the chain begins and ends."""
     if chain.closed:
-        words = {chain.joints[0]: "start and closing knot"}
+        words = {chain.joints[0]: say("start and closing knot")}
     else:
-        words = {chain.joints[0]: "start", chain.joints[-1]: "end"}
+        words = {
+            chain.joints[0]: say_in("of a chain", "start"),
+            chain.joints[-1]: say_in("of a chain", "end"),
+        }
     marks: list[Mark] = []
     for joint, word in words.items():
         x, y = at[joint]
@@ -137,15 +151,30 @@ def _end_words(chain: Chain, at: dict[str, Point], middle: Point, radius: float)
 
 
 def _alt(framework: Framework, brace: Brace) -> str:
-    parts = [f"Brace {brace.number}, the tube cut across: joints {', '.join(brace.section)}."]
+    parts = [
+        say(
+            "Brace {brace}, the tube cut across: joints {joints}.",
+            brace=brace.number,
+            joints=", ".join(brace.section),
+        )
+    ]
     for chain in brace.chains:
         walk = [*chain.joints, *(chain.joints[:1] if chain.closed else ())]
-        count = len(chain.links)
-        how = "closed by a knot to its start" if chain.closed else "open at both ends"
-        parts.append(f"A chain of {count}, {how}, is tied {' to '.join(walk)}.")
+        parts.append(_chain_words(len(chain.links), chain.closed, walk_words(walk)))
     if brace.shared:
-        parts.append(f"Shared with another brace: {', '.join(brace.shared)}.")
+        shared = ", ".join(brace.shared)
+        parts.append(say("Shared with another brace: {balloons}.", balloons=shared))
     locks = [joint for joint in brace.section if joint in framework.lock_at]
     if locks:
-        parts.append(f"A lock at each of {', '.join(locks)}.")
-    return " ".join(parts)
+        parts.append(say("A lock at each of {joints}.", joints=", ".join(locks)))
+    return sentences(*parts)
+
+
+def _chain_words(count: int, closed: bool, way: str) -> str:
+    if closed:
+        return say(
+            "A chain of {count}, closed by a knot to its start, is tied {way}.",
+            count=count,
+            way=way,
+        )
+    return say("A chain of {count}, open at both ends, is tied {way}.", count=count, way=way)

@@ -6,6 +6,8 @@ import numpy as np
 
 from buildplan.drawing.camera import Camera, fit
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Polyline
+from buildplan.language.grammar import listed
+from buildplan.language.speaking import say
 from buildplan.shape.model import Shape
 
 # face: its outward axis and sign, its corners in order round it, its tone
@@ -30,14 +32,14 @@ def viewpoint_words(camera: Camera) -> str:
     Left and right are the viewer's, who stands before the front.
     """
     across, over = _turn_deg(camera)
+    from_where = []
     if abs(across) > 180 - UNSAID_DEG:
-        side = "from the back"
+        from_where.append(say("from the back"))
     elif abs(across) > UNSAID_DEG:
-        side = f"from the {'right' if across > 0 else 'left'}"
-    else:
-        side = ""
-    height = f"from {'above' if over > 0 else 'below'}" if abs(over) > UNSAID_DEG else ""
-    return " and ".join(words for words in (side, height) if words) or "from the front"
+        from_where.append(say("from the right") if across > 0 else say("from the left"))
+    if abs(over) > UNSAID_DEG:
+        from_where.append(say("from above") if over > 0 else say("from below"))
+    return listed(from_where or [say("from the front")])
 
 
 def _turn_deg(camera: Camera) -> tuple[float, float]:

@@ -9,6 +9,7 @@ from itertools import pairwise
 from buildplan.drawing.colours import mix
 from buildplan.drawing.line_art import INK, PAPER, between, rope
 from buildplan.drawing.map_style import joint_marks, joint_radius
+from buildplan.drawing.map_words import walk_words
 from buildplan.drawing.marks import Mark, Picture, Point
 from buildplan.drawing.techniques.props import (
     Strand,
@@ -26,14 +27,17 @@ from buildplan.drawing.techniques.props import (
     words,
 )
 from buildplan.framework.model import Brace, Framework
+from buildplan.language.grammar import listed, sentences
+from buildplan.language.speaking import mark, say
 
 ONE_CHAIN_HEIGHT = 62.0
 
+# by the number of balloons
 SHORT_CHAINS = {
-    1: "one link balloon by itself",
-    2: "one pair, its necks tied together",
-    3: "a pair, and one more balloon tied to it tail to tail",
-    4: "two pairs tied tail to tail",
+    1: mark("A brace chain of 1: one link balloon by itself."),
+    2: mark("A brace chain of 2: one pair, its necks tied together."),
+    3: mark("A brace chain of 3: a pair, and one more balloon tied to it tail to tail."),
+    4: mark("A brace chain of 4: two pairs tied tail to tail."),
 }
 
 
@@ -53,9 +57,9 @@ def brace_chain(
             marks += link((a + 1, y), (b - 1, y), 37, colour)
         for i, x in enumerate(ends[1:-1], 1):
             marks += knot((x, y), 0, colour, 3.0)
-            marks.append(words((x, y + 24), "necks" if i % 2 else "tails"))
+            marks.append(words((x, y + 24), say("necks") if i % 2 else say("tails")))
         marks += badge((14, y), str(size))
-    drawn = picture(marks, " ".join(f"A brace chain of {n}: {SHORT_CHAINS[n]}." for n in wanted))
+    drawn = picture(marks, sentences(*(say(SHORT_CHAINS[size]) for size in wanted)))
     return drawn if len(wanted) > 1 else replace(drawn, height=ONE_CHAIN_HEIGHT)
 
 
@@ -114,15 +118,31 @@ def wrap_brace(framework: Framework, number: int = 1) -> Picture:
 def _brace_words(brace: Brace) -> str:
     parts = []
     for chain in brace.chains:
-        walk = [*chain.joints, *(chain.joints[:1] if chain.closed else ())]
-        end = f"its two ends are tied together at {walk[0]}" if chain.closed else ""
-        parts.append(
-            f"Brace {brace.number} is led from joint to joint, {' to '.join(walk)}, its knots on "
-            f"those of the long chains; {end or 'its ends are tied into the first and the last'}."
-        )
+        if chain.closed:
+            parts.append(
+                say(
+                    "Brace {brace} is led from joint to joint, {way}, its knots on those of the"
+                    " long chains; its two ends are tied together at {joint}.",
+                    brace=brace.number,
+                    way=walk_words([*chain.joints, chain.joints[0]]),
+                    joint=chain.joints[0],
+                )
+            )
+        else:
+            parts.append(
+                say(
+                    "Brace {brace} is led from joint to joint, {way}, its knots on those of the"
+                    " long chains; its ends are tied into the first and the last.",
+                    brace=brace.number,
+                    way=walk_words(chain.joints),
+                )
+            )
     if brace.shared:
-        parts.append(f"It shares {', '.join(brace.shared)} with another brace.")
-    return " ".join(parts) or f"Brace {brace.number} brings no balloon of its own."
+        shared = ", ".join(brace.shared)
+        parts.append(say("It shares {balloons} with another brace.", balloons=shared))
+    if not parts:
+        parts.append(say("Brace {brace} brings no balloon of its own.", brace=brace.number))
+    return sentences(*parts)
 
 
 def settle_joint(framework: Framework) -> Picture:
@@ -131,8 +151,8 @@ def settle_joint(framework: Framework) -> Picture:
     marks: list[Mark] = []
     y, reach, long, fat = 76.0, 9.0, 36.0, 30.0
     for x, off, word in (
-        (49.0, (14.0, 10.0), "beside: push"),
-        (170.0, (0.0, 0.0), "nozzles cross"),
+        (49.0, (14.0, 10.0), say("beside: push")),
+        (170.0, (0.0, 0.0), say("nozzles cross")),
     ):
         # the chain lies level, below; the brace stands across it, above
         marks += link((x - reach - long, y), (x - reach, y), fat, colours.chain)
@@ -152,8 +172,10 @@ def settle_joint(framework: Framework) -> Picture:
     marks += move([(100, 76), (109, 76), (118, 76)])
     return picture(
         marks,
-        "Left, the brace's knot beside the chain's knot. Right, the brace pushed on to the joint, "
-        "so that its nozzles cross the chain's nozzles, brace over chain.",
+        say(
+            "Left, the brace's knot beside the chain's knot. Right, the brace pushed on to the"
+            " joint, so that its nozzles cross the chain's nozzles, brace over chain."
+        ),
     )
 
 
@@ -217,7 +239,7 @@ def twist_lock(framework: Framework) -> Picture:
     marks: list[Mark] = []
     y, lock = 72.0, colours.lock
     for number, (x, word) in enumerate(
-        ((37.0, "knot on joint"), (110.0, "from the side"), (183.0, "tight")), 1
+        ((37.0, say("knot on joint")), (110.0, say("from the side")), (183.0, say("tight"))), 1
     ):
         marks.append(words((x, 4), word))
         marks += badge((x, 129), str(number))
@@ -237,9 +259,11 @@ def twist_lock(framework: Framework) -> Picture:
             marks += move([(x + 33, y - 12), (x + 36, y + 6), (x + 27, y + 18)])
     return picture(
         marks,
-        "A lock. One: the pair's knot is laid on the joint, a round to either side, in opposite "
-        "corners. Two, seen from the side: its necks straddle the joint and the two rounds are "
-        "twisted past each other behind it. Three: a round sits tight on either side.",
+        say(
+            "A lock. One: the pair's knot is laid on the joint, a round to either side, in opposite"
+            " corners. Two, seen from the side: its necks straddle the joint and the two rounds are"
+            " twisted past each other behind it. Three: a round sits tight on either side."
+        ),
     )
 
 
@@ -263,15 +287,19 @@ def tie_single(framework: Framework) -> Picture:
     marks += move([(152, 70), (158, 79), (155, 88)])
     marks += joint_marks(front, radius, single.tail, skipped=True, locked=False, repeat=False)
     marks += [
-        words((160, 70), "2: closed", "start"),
-        words((160, 60), "neck", "start"),
-        words((62, 10), "1: tail, tied in"),
+        words((160, 70 - 10 * line), text, "start")
+        for line, text in enumerate(say("2: closed\nneck").splitlines())
     ]
+    marks.append(words((62, 10), say("1: tail, tied in")))
     return picture(
         marks,
-        f"A single, one link balloon that was tied off alone: its tail is tied into joint "
-        f"{single.tail}, its closed neck into joint {single.neck}. No brace reaches them. A lock "
-        "goes on each end.",
+        say(
+            "A single, one link balloon that was tied off alone: its tail is tied into joint"
+            " {first}, its closed neck into joint {second}. No brace reaches them. A lock goes on"
+            " each end.",
+            first=single.tail,
+            second=single.neck,
+        ),
     )
 
 
@@ -300,13 +328,16 @@ def tie_parts(framework: Framework, joints: Sequence[str]) -> Picture:
     for step in (-1, 1):
         marks += round_((x, y + step * 15.0), (x, y + step * 3.0), 22, colours.lock)
     marks += [
-        words((60, 6), "two joints of two parts"),
-        words((x, 6), "one lock round both"),
+        words((60, 6), say("two joints of two parts")),
+        words((x, 6), say("one lock round both")),
     ]
     return picture(
         marks,
-        f"Left, {' and '.join(joints)}, joints of different parts, each with its own lock, brought "
-        "together. Right, laid knot on knot: one more lock is twisted round both.",
+        say(
+            "Left, {joints}, joints of different parts, each with its own lock, brought together."
+            " Right, laid knot on knot: one more lock is twisted round both.",
+            joints=listed(joints),
+        ),
     )
 
 
@@ -338,9 +369,15 @@ def join_chains(framework: Framework) -> Picture:
         marks += rope(nozzle, 4.5, neck_colour(colour), INK)
     marks += knot((x, y), 35, colours.chain, 3.6)
     marks += move([(99, 72), (109, 72), (119, 72)])
-    marks += [words((52, 6), f"two knots tagged {joint}"), words((x, 6), "one joint")]
+    marks += [
+        words((52, 6), say("two knots tagged {joint}", joint=joint)),
+        words((x, 6), say("one joint")),
+    ]
     return picture(
         marks,
-        f"Left, the knots of two chains, both tagged {joint}. Right, brought together, knot on "
-        "knot, with the four nozzles crossing: one joint, to be locked.",
+        say(
+            "Left, the knots of two chains, both tagged {joint}. Right, brought together, knot on"
+            " knot, with the four nozzles crossing: one joint, to be locked.",
+            joint=joint,
+        ),
     )

@@ -22,6 +22,7 @@ from buildplan.drawing.techniques.props import (
     words,
 )
 from buildplan.framework.model import Framework
+from buildplan.language.speaking import say, say_in
 
 
 def pair_strands(colour: str, other: str) -> tuple[Strand, Strand]:
@@ -76,9 +77,11 @@ def tie_pair(framework: Framework, links: Sequence[str] = ()) -> Picture:
     ]
     return picture(
         [*balloons, *_pair_knots(one, other)],
-        "Two link balloons tied neck to neck. One neck goes round the other twice: over, behind, "
-        "over, behind. Its end then comes back under its own second turn and is pulled through. "
-        "Below, the knot pulled snug, the two balloons close together.",
+        say(
+            "Two link balloons tied neck to neck. One neck goes round the other twice: over,"
+            " behind, over, behind. Its end then comes back under its own second turn and is pulled"
+            " through. Below, the knot pulled snug, the two balloons close together."
+        ),
     )
 
 
@@ -94,9 +97,11 @@ def pair_rounds(framework: Framework) -> Picture:
     ]
     return picture(
         [*balloons, *_pair_knots(one, other)],
-        "Two small rounds tied neck to neck to make a lock. One neck goes round the other twice: "
-        "over, behind, over, behind. Its end then comes back under its own second turn and is "
-        "pulled through. Below, the lock, its knot pulled snug.",
+        say(
+            "Two small rounds tied neck to neck to make a lock. One neck goes round the other"
+            " twice: over, behind, over, behind. Its end then comes back under its own second turn"
+            " and is pulled through. Below, the lock, its knot pulled snug."
+        ),
     )
 
 
@@ -110,9 +115,9 @@ def _pair_knots(one: str, other: str) -> list[Mark]:
         *badge((92, 66), "1"),
         *badge((122, 66), "2"),
         *move([(126, 118), (128, 128), (124, 136)]),
-        words((134, 127), "pull through", "start"),
+        words((134, 127), say("pull through"), "start"),
         *knot((110, 26), 0, one),
-        words((166, 23), "snug", "start"),
+        words((166, 23), say("snug"), "start"),
     ]
 
 
@@ -183,14 +188,16 @@ def chain_pairs(framework: Framework, links: Sequence[str] = ()) -> Picture:
     for i in range(4):
         left_end = 48.0 + 31 * i
         marks += link((left_end + 0.5, 29), (left_end + 30.5, 29), 26, colours[i])
-    for i, word in enumerate(("necks", "tails", "necks"), 1):
+    for i, word in enumerate((say("necks"), say("tails"), say("necks")), 1):
         marks += knot((48 + 31 * i, 29), 0, colours[i], 2.4)
         marks.append(words((48 + 31 * i, 5), word))
     return picture(
         marks,
-        "Two pairs tied tail to tail with a double knot. First the left tail goes over the right "
-        "one, behind it and over it again; then the same once more the other way about, above "
-        "the first. Pull both ends. Below, two pairs chained: necks, tails, necks.",
+        say(
+            "Two pairs tied tail to tail with a double knot. First the left tail goes over the"
+            " right one, behind it and over it again; then the same once more the other way about,"
+            " above the first. Pull both ends. Below, two pairs chained: necks, tails, necks."
+        ),
     )
 
 
@@ -236,10 +243,13 @@ def tie_off(framework: Framework, link_id: str = "") -> Picture:
         *weave([short]),
         *knot((165, 26), 0, colour, 3.2),
         *lip(short),
-        words((180, 23), "closed", "start"),
+        words((180, 23), say_in("neck", "closed"), "start"),
     ]
     return picture(
         marks,
-        "One link balloon by itself: its neck is led round to a loop, the end goes behind the neck "
-        "and through the loop, and is pulled tight. Below, the neck closed. Its tail stays free.",
+        say(
+            "One link balloon by itself: its neck is led round to a loop, the end goes behind the"
+            " neck and through the loop, and is pulled tight. Below, the neck closed. Its tail"
+            " stays free."
+        ),
     )

@@ -24,6 +24,9 @@ from buildplan.drawing.techniques.props import (
 )
 from buildplan.framework.counts import ring_lengths
 from buildplan.framework.model import Framework, LongChain
+from buildplan.framework.place_words import place_words
+from buildplan.language.grammar import listed, sentences
+from buildplan.language.speaking import mark, say, say_in, whole
 
 
 def _round_points(
@@ -51,7 +54,7 @@ def close_ring(framework: Framework) -> Picture:
     colours = palette(framework)
     lengths = ring_lengths(framework)
     alike = len(set(lengths)) == 1
-    counts = [f"{c.letter} {len(c.chain.links)}" for c in framework.chains if c.chain.closed]
+    counts = [f"{c.letter} {whole(len(c.chain.links))}" for c in framework.chains if c.chain.closed]
     centre = (110.0, 76.0)
     points = _round_points(centre, 92, 50, 16, -72, 324)
     marks: list[Mark] = []
@@ -72,17 +75,20 @@ def close_ring(framework: Framework) -> Picture:
     marks += move([(72, 8), (84, 5), (98, 7)])
     marks += move([(148, 8), (136, 5), (122, 7)])
     marks += [
-        words((110, 64), "balloons in the ring:" if alike else "balloons in each ring:"),
-        words((110, 53), "count before you tie"),
+        words((110, 64), say("balloons in the ring:") if alike else say("balloons in each ring:")),
+        words((110, 53), say("count before you tie")),
     ]
-    rows = [str(lengths[0])] if alike else [", ".join(counts[i : i + 4]) for i in (0, 4)]
+    rows = [whole(lengths[0])] if alike else [", ".join(counts[i : i + 4]) for i in (0, 4)]
     size = 20.0 if alike else 10.0
     for i, row in enumerate(reversed([row for row in rows if row])):
         marks.append(Label((110, 78 + 12 * i), row, size, INK, bold=True))
     return picture(
         marks,
-        "A chain laid round, its two free ends brought together at the foot of the ring. Count "
-        f"its balloons before you tie the double knot: {', '.join(counts)}.",
+        say(
+            "A chain laid round, its two free ends brought together at the foot of the ring. Count"
+            " its balloons before you tie the double knot: {counts}.",
+            counts=", ".join(counts),
+        ),
     )
 
 
@@ -138,7 +144,7 @@ def _lay_rings(framework: Framework) -> Picture:
             for i in sorted(range(count), key=lambda k: -(ring[k][1] + ring[k + 1][1])):
                 marks += link(ring[i], ring[i + 1], 11, colours[i])
             first.setdefault(side, []).append(((x + across, y), chain.chain.joints[0]))
-        marks.append(Label((2, y + 8), name, TYPE, INK, anchor="start", bold=True))
+        marks.append(Label((2, y + 8), _layer_name(name), TYPE, INK, anchor="start", bold=True))
         for i, chain in enumerate(chains):
             row = f"{chain.letter} {_short(chain)}"
             marks.append(Label((2, y - 3 - 10 * i), row, TYPE, INK, anchor="start"))
@@ -152,11 +158,23 @@ def _lay_rings(framework: Framework) -> Picture:
     if gap:
         top = foot + gap * (len(layers) - 1)
         marks += move([(x, top - 6), (x, top - 20), (x, foot + 14)])
-    return picture(marks, _lay_words(framework, "rings"))
+    return picture(marks, _lay_words(framework, RINGS_LAID))
 
 
 def _short(chain: LongChain) -> str:
-    return chain.place.split()[0]
+    """Its place without the layer, which is named beside it."""
+    layers = ("front", "back")
+    return place_words(" ".join(word for word in chain.place.split() if word not in layers))
+
+
+def _layer_name(layer: str) -> str:
+    names = {
+        "back": say_in("layer of chains", "back"),
+        "between": say_in("layer of chains", "between"),
+        "front": say_in("layer of chains", "front"),
+        "flat": say_in("layer of chains", "flat"),
+    }
+    return names[layer]
 
 
 def _lay_rows(framework: Framework) -> Picture:
@@ -181,7 +199,7 @@ def _lay_rows(framework: Framework) -> Picture:
             marks.append(Label((2, y + dy - 3), row, TYPE, INK, anchor="start"))
             if chain is max(chains, key=lambda c: side_of(c) != INNER):
                 at = (2, y + dy + 8)
-                marks.append(Label(at, name, TYPE, INK, anchor="start", bold=True))
+                marks.append(Label(at, _layer_name(name), TYPE, INK, anchor="start", bold=True))
     line = Ink(stroke=INK, width=0.9, dash=(3, 2))
     for tags in first.values():
         if len(tags) > 1:
@@ -191,17 +209,26 @@ def _lay_rows(framework: Framework) -> Picture:
     if gap:
         top = foot + gap * (len(layers) - 1)
         marks += move([(190, top - 10), (190, top - 18), (190, foot + deep + 12)])
-    return picture(marks, _lay_words(framework, "chains"))
+    return picture(marks, _lay_words(framework, CHAINS_LAID))
 
 
-def _lay_words(framework: Framework, what: str) -> str:
-    parts = [f"The long {what} laid out flat, from the floor up:"]
+RINGS_LAID = mark(
+    "The long rings laid out flat, from the floor up: {layers}; inner chains within the outer ones;"
+    " joints {joints} lie together."
+)
+CHAINS_LAID = mark(
+    "The long chains laid out flat, from the floor up: {layers}; inner chains within the outer"
+    " ones; joints {joints} lie together."
+)
+
+
+def _lay_words(framework: Framework, message: str) -> str:
+    layers = []
     for name, chains in _layers(framework):
-        names = " and ".join(f"{chain.letter} ({chain.place})" for chain in chains)
-        parts.append(f"{name}: {names};")
+        names = listed([f"{chain.letter} ({place_words(chain.place)})" for chain in chains])
+        layers.append(f"{_layer_name(name)}: {names}")
     firsts = ", ".join(chain.chain.joints[0] for chain in framework.chains)
-    parts.append(f"inner chains within the outer ones; joints {firsts} lie together.")
-    return " ".join(parts)
+    return say(message, layers="; ".join(layers), joints=firsts)
 
 
 def tag_joints(framework: Framework) -> Picture:
@@ -221,11 +248,13 @@ def tag_joints(framework: Framework) -> Picture:
             marks += _tag_on((x, y), joints[i])
         else:
             marks.append(words((x, y - 34), str(i + 1)))
-    rest = " The knots between are counted on from the tag before." if counted else ""
-    names = ", ".join(joints[i] for i in tagged)
-    return picture(
-        marks, f"Part of chain {long.letter}: paper tags hang from its knots: {names}.{rest}"
+    told = say(
+        "Part of chain {letter}: paper tags hang from its knots: {joints}.",
+        letter=long.letter,
+        joints=", ".join(joints[i] for i in tagged),
     )
+    rest = say("The knots between are counted on from the tag before.") if counted else ""
+    return picture(marks, sentences(told, rest))
 
 
 def _tag_on(at: Point, joint: str) -> list[Mark]:

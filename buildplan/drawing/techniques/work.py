@@ -20,6 +20,7 @@ from buildplan.drawing.techniques.props import (
     words,
 )
 from buildplan.framework.model import Framework
+from buildplan.language.speaking import say, say_in
 
 JAW = 5.0  # straight part of the drawn gauge's jaws
 FIGURE = "#C4CBD1"
@@ -60,9 +61,9 @@ def size_balloons(framework: Framework, key: str = "") -> Picture:
     marks: list[Mark] = []
     radius, y = 23.0, 93.0
     for x, share, word in (
-        (36.0, 0.76, "too small"),
-        (110.0, 1.0, "right"),
-        (184.0, 1.13, "too big"),
+        (36.0, 0.76, say("too small")),
+        (110.0, 1.0, say_in("size of a balloon", "right")),
+        (184.0, 1.13, say("too big")),
     ):
         marks += _jaws(x, y, radius)
         size = radius * share
@@ -83,12 +84,14 @@ def size_balloons(framework: Framework, key: str = "") -> Picture:
             marks += link((x - 25, 24), (x + 25, 24), 40, colour)
     for height in (4.0, 44.0):
         marks.append(Polyline(((46, height), (174, height)), Ink(None, INK, 0.7, (3, 2))))
-    marks.append(words((2, 21), "two alike", "start"))
+    marks.append(words((2, 21), say("two alike"), "start"))
     return picture(
         marks,
-        "Sizing against the gauge. Left, too small: a gap at the jaws. Middle, right: the balloon "
-        "just touches both jaws. Right, too big: it will not go in. Below, two balloons sized to "
-        "the same size, ready to be tied as a pair.",
+        say(
+            "Sizing against the gauge. Left, too small: a gap at the jaws. Middle, right: the"
+            " balloon just touches both jaws. Right, too big: it will not go in. Below, two"
+            " balloons sized to the same size, ready to be tied as a pair."
+        ),
     )
 
 
@@ -158,11 +161,13 @@ def turn_over(framework: Framework) -> Picture:
         [lying, *_hoop_of_links(_hoop((110, 62), 56, 13), palette(framework).chain)], 62
     )
     marks += move([(84, 92), (92, 118), (110, 126), (128, 118), (136, 92)])
-    marks.append(words((110, 2), "back up"))
+    marks.append(words((110, 2), say("back up")))
     return picture(
         marks,
-        "Two people, one on each side, lift the piece, drawn as a plain hoop, clear of the floor "
-        "and turn it over together, so that its back comes up.",
+        say(
+            "Two people, one on each side, lift the piece, drawn as a plain hoop, clear of the"
+            " floor and turn it over together, so that its back comes up."
+        ),
     )
 
 
@@ -172,9 +177,11 @@ def stand_up(framework: Framework) -> Picture:
     raised = _hoop((110, 52.72), 56, 34.72)
     marks = _lifted_by_two([lying, *_hoop_of_links(raised, palette(framework).chain)], 62)
     marks += move([(110, 96), (110, 112), (110, 128)])
-    marks.append(words((110, 2), "the foot stays on the floor"))
+    marks.append(words((110, 2), say("the foot stays on the floor")))
     return picture(
         marks,
-        "Two people, one on each side, raise the piece, drawn as a plain hoop, from lying flat. "
-        "Its foot stays on the floor; they lift together by the braces.",
+        say(
+            "Two people, one on each side, raise the piece, drawn as a plain hoop, from lying flat."
+            " Its foot stays on the floor; they lift together by the braces."
+        ),
     )
