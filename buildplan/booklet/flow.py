@@ -35,6 +35,7 @@ TICK_INDENT = 17.0
 DASH_INDENT = 14.0
 COLUMN_GAP = 20.0
 TWO_COLUMNS_FROM = 420.0
+COMPANY = 3  # entries of a list that go to the last page with a paragraph
 
 
 class Block(Protocol):
@@ -289,7 +290,23 @@ def pages_of(blocks: Sequence[Block], width: float, first: float, room: float) -
             pages[-1].append(block)
         pages.append([])
         left = room
-    return [page for page in pages if page]
+    return _in_company([page for page in pages if page])
+
+
+def _in_company(pages: list[list[Block]]) -> list[list[Block]]:
+    """No paragraph has the last page to itself: the end of the list before goes with it."""
+    if len(pages) < 2:
+        return pages
+    before, last = pages[-2:]
+    items = before[-1]
+    if len(last) > 1 or not isinstance(last[0], Words) or not isinstance(items, Items):
+        return pages
+    kept = len(items.items) - COMPANY
+    if kept < COMPANY:
+        return pages
+    before[-1] = replace(items, items=items.items[:kept])
+    last.insert(0, replace(items, items=items.items[kept:]))
+    return pages
 
 
 def _least(block: Block, width: float) -> float:
