@@ -9,7 +9,7 @@ import unicodedata
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from buildplan.design.beginnings import PIECES, USUAL_GAUGE, Wish, article, to_gauge
+from buildplan.design.beginnings import PIECES, USUAL_GAUGE, Plan, Wish, article, to_gauge
 from buildplan.design.lengths import TIE_TO_TIE_PER_GAUGE
 from buildplan.design.measures import Units
 
@@ -89,6 +89,7 @@ def design_text(wish: Wish) -> str:
         "\n"
         "build:\n" + "".join(f"  {line}\n" for line in plan.build) + stand_on + "\n"
         "# All that follows can be left out: take away the # before what you want.\n"
+        f"{_colour_line(plan)}"
         "# crew: 2                    # how many people build it\n"
         "spare: 0.05                  # extra balloons to take: 5 in a hundred\n"
         "# pack_sizes: {long: 50, cross: 50, lock: 100}\n"
@@ -96,6 +97,20 @@ def design_text(wish: Wish) -> str:
         "# currency: GBP\n"
         "# rates: {hour: 0.00, margin: 0.0}      # for buildplan quote\n"
     )
+
+
+def _colour_line(plan: Plan) -> str:
+    """A colour pattern to begin with, for pieces that have parts to lay one along."""
+    patterns = {
+        "tube": "long: {fade: [long, cross]}",
+        "column": "ring: {fade: [long, cross]}",
+        "wall": "row: {fade: [long, cross]}",
+    }
+    # balloons of another size would change how a round course bends
+    bends = plan.inner_gauge is not None
+    key = plan.build[0].partition(":")[0]
+    pattern = "brace: {stripes: {cross: 2, long: 1}}" if bends else patterns.get(key)
+    return f"# colour_pattern: {{{pattern}}}      # or stripes, or a spiral\n" if pattern else ""
 
 
 def file_stem(name: str) -> str:
