@@ -134,10 +134,7 @@ def joint_maps(book: Book, sheets: MapSheets) -> list[Leaf]:
             )
             top = press.title(title)
             y = press.paragraph(
-                say(
-                    "The piece unrolled flat. Each row is a long chain, each column a brace; "
-                    "where lines meet, knots are brought together under one lock."
-                ),
+                _how_to_read(book),
                 paper.left,
                 top,
                 paper.measure,
@@ -189,6 +186,18 @@ def _index(press: Press, book: Book, sheets: MapSheets, sheet: int, map_low: flo
                     ),
                     also=flags,
                 )
+
+
+def _how_to_read(book: Book) -> str:
+    if book.framework.laid:
+        return say(
+            "The front as it is seen, the back behind it, up and to the right. Small numbers are "
+            "those of braces; where lines meet, knots are brought together under one lock."
+        )
+    return say(
+        "The piece unrolled flat. Each row is a long chain, each column a brace; "
+        "where lines meet, knots are brought together under one lock."
+    )
 
 
 def _width(found: str) -> float:

@@ -22,7 +22,8 @@ from buildplan.design.pattern_joints import letters
 
 HEIGHTS = (5, 7, 9, 11, 13)
 NARROW = frozenset("BMRW")  # stems that would run into one another in 5 cells
-SPACE = "_"  # a space is a low bar, so that the word stays one piece
+# a low bar keeps a word one piece: a short one between two letters, a long one for a space
+SPACE, JOINER = "_", "-"
 
 # advance of the left and of the right side, and the turn to the left
 _TURN_60, _TURN_90 = complex(0.5, 0.75**0.5), 1j
@@ -89,6 +90,7 @@ GLYPHS: Mapping[str, tuple[str, ...]] = {
     "8": ("> s*w,t,s*H-2,t,s*w,t,s*H-2,t 0:start", "0:2w+H+u+1R s*w 0:w+u+1R"),
     "9": ("> s*w,t,s*u,t,s*w,t,s*u,t 0:start", "0:w+u+1M s*u,t,s*w"),
     SPACE: ("> s*w",),
+    JOINER: ("> s",),
 }
 
 
@@ -157,16 +159,18 @@ def cells_high(letters: Letters, link: float) -> int:
     return min(HEIGHTS, key=lambda cells: abs(cells * link - (letters.height or 0.0)))
 
 
-def part_names(text: str) -> list[str]:
-    """A name for each character of a text: itself, with a number where it comes again."""
-    characters = [SPACE if one == " " else one for one in text]
+def characters(text: str) -> dict[str, str]:
+    """The glyphs of a text from left to right, bars among them, by a name for each: its
+    character, with a number where that comes again."""
+    words = ("".join(f"{one}{JOINER}" for one in word)[:-1] for word in text.split())
+    row = SPACE.join(words)
     seen: dict[str, int] = {}
-    names = []
-    for one in characters:
+    named = {}
+    for one in row:
         seen[one] = seen.get(one, 0) + 1
-        name = "BAR" if one == SPACE else one
-        names.append(f"{name}-{seen[one]}" if characters.count(one) > 1 else name)
-    return names
+        name = {SPACE: "SPACE", JOINER: "BAR"}.get(one, one)
+        named[f"{name}-{seen[one]}" if row.count(one) > 1 else name] = one
+    return named
 
 
 def front_chains(drawn: Glyph) -> list[list[str]]:
@@ -180,8 +184,8 @@ def front_chains(drawn: Glyph) -> list[list[str]]:
 def letter_joints(text: str, height: int) -> list[str]:
     """The labels of all joints of letters `height` cells high, the front of each first."""
     found = []
-    for name, one in zip(part_names(text), text, strict=True):
-        drawn = glyph(SPACE if one == " " else one, height)
+    for name, one in characters(text).items():
+        drawn = glyph(one, height)
         own = front_chains(drawn)
         rings = [len(ring) for ring in own]
         back = [

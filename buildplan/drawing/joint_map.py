@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
+from buildplan.drawing.face_map import face_map
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.graph_map import graph_map
 from buildplan.drawing.line_art import INK, PALE, PAPER, SOFT, TYPE
@@ -42,9 +43,10 @@ def joint_map(framework: Framework, width: float, height: float) -> tuple[Pictur
 
     Every joint, link, brace number and lock is drawn in full once; whatever is repeated (the
     first row at the foot, a strip's first section, the first section after the last of a
-    closed tube) is pale. An assembly has the maps of its parts, one after another. A piece that
-    is listed joint by joint gets a diagram of joints and lines instead. Type is 8 pt or larger;
-    made for a width of 400 points or more.
+    closed tube) is pale. An assembly has the maps of its parts, one after another; a piece that
+    its pattern draws flat, the front with the back behind it. One that is listed joint by joint
+    gets a diagram of joints and lines instead. Type is 8 pt or larger; made for a width of 400
+    points or more.
     """
     if framework.parts:
         sheets = ((part, joint_map(part.framework, width, height)) for part in framework.parts)
@@ -53,6 +55,8 @@ def joint_map(framework: Framework, width: float, height: float) -> tuple[Pictur
             for part, pictures in sheets
             for sheet in pictures
         )
+    if framework.laid and framework.mirror and not framework.cells:
+        return (face_map(framework, width, height),)
     if not framework.cells:
         return graph_map(framework, width, height)
     key_height, key = legend(_legend_items(framework), width)

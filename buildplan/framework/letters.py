@@ -4,7 +4,7 @@ A character is as deep as one balloon. Its outlines (one outside, one round each
 the front and of the back; every side that two cells share is a brace's front, so that a junction
 of strokes is held by a brace on each of its strokes. A joint that no brace reaches, at a corner or
 a free end, takes a single from front to back. The characters of a word are parts of an assembly,
-with balloons between them wherever two joints face one another.
+with low bars between them and balloons wherever two joints face one another.
 """
 
 from __future__ import annotations
@@ -14,7 +14,7 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
-from buildplan.design.lettering import SPACE, Glyph, front_chains, glyph, part_names
+from buildplan.design.lettering import Glyph, characters, front_chains, glyph
 from buildplan.design.model import Letters
 from buildplan.design.pattern_joints import letters as chain_letters
 from buildplan.framework.assembly import Spacer, build_assembly, part_joint
@@ -48,10 +48,10 @@ def build_letters(
 ) -> Framework:
     """Build the framework of a text, `height` cells high: one character, or a word as an
     assembly."""
-    drawn = [glyph(SPACE if one == " " else one, height) for one in letters.text]
+    row = characters(letters.text)
+    names, drawn = list(row), [glyph(one, height) for one in row.values()]
     if len(drawn) == 1:
         return _build_glyph(name, balloons, letters, drawn[0], 0.0)
-    names = part_names(letters.text)
     parts: list[Part] = []
     spacers: list[Spacer] = []
     x = 0.0

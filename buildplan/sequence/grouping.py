@@ -190,6 +190,9 @@ def _move(piece: Piece, head: Operation) -> Hashable:
         return head.kind, tuple(part and part.name for part in parts if len(parts) > 1)
     letters = _letters(piece, head.joints)
     if head.kind is Kind.SINGLE:
+        parts = [piece.framework.part_at(joint) for joint in head.joints]
+        if parts[0] is not parts[1]:  # between two parts: told with all that are
+            letters = tuple(part.name for part in parts if part is not None)
         return head.kind, letters, piece.keys(head.links)
     brace = piece.brace[head.id]
     chains = tuple((_letters(piece, chain.joints), chain.closed) for chain in brace.chains)

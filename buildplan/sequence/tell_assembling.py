@@ -121,15 +121,18 @@ def brace_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
 
 def single(plan: Plan, number: int) -> Wording:
     """Singles across skipped joints."""
-    links = [op.links[0] for op in plan.group(number).heads]
-    return words.single_step(
+    heads = plan.group(number).heads
+    links = [op.links[0] for op in heads]
+    said = words.single_step(
         links,
         balloons_of(plan, links),
-        plan.group(number).heads[0].joints if len(links) == 1 else (),
+        heads[0].joints if len(links) == 1 else (),
         _lock_step(plan, number),
         _in_turn(plan, number),
         *plan.progress(Kind.SINGLE, number),
     )
+    parts = _parts_at(plan, heads)
+    return tying.between_parts(said, parts) if len(parts) > 1 else said
 
 
 def single_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:

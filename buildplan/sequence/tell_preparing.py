@@ -187,18 +187,22 @@ def _lay(framework: Framework) -> Wording:
     chains = framework.chains
     if not framework.braces:
         return words.lay_apart([long.letter for long in chains])
-    behind = {long.place: long.letter for long in chains}
+    letter = {joint: long.letter for long in chains for joint in long.chain.joints}
+    behind = {
+        long.letter: letter[framework.mirror[long.chain.joints[0]]]
+        for long in chains
+        if framework.mirror and "front" in long.place
+    }
     placed = sorted(chains, key=lambda long: (_layer(long), "inner" in long.place))
     order = [
-        words.place_of_chain(
-            long.letter, long.place, behind.get(long.place.replace("front", "back"), "")
-        )
-        if "front" in long.place
-        else words.place_of_chain(long.letter, long.place, "")
+        words.place_of_chain(long.letter, long.place, behind.get(long.letter, ""))
         for long in placed
     ]
     firsts = [long.chain.joints[0] for long in chains]
     layers = any(_layer(long) == 0 for long in chains)
+    if framework.mirror and not framework.cells:
+        front = [joint for joint in firsts if letter[joint] in behind]
+        return words.lay_outlines(order, [(joint, framework.mirror[joint]) for joint in front])
     return words.lay_beside(order, firsts, framework.closed, layers)
 
 

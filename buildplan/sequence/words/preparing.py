@@ -10,6 +10,7 @@ from buildplan.language.speaking import mark, say, say_count
 from buildplan.sequence.words.grammar import (
     Wording,
     balloons,
+    chain_letters,
     locks,
     neck_knots,
     pairs,
@@ -162,7 +163,16 @@ def tie_off(
     count: int, name: str, for_chains: Sequence[str], for_braces: int, singles: int
 ) -> Wording:
     """Closing the necks of link balloons that have no partner."""
-    uses = [say("one ends chain {letter}", letter=letter) for letter in for_chains]
+    uses = []
+    if for_chains:
+        uses.append(
+            say_count(
+                "{number} ends chain {letters}",
+                "{number} end chains {letters}, one each",
+                len(for_chains),
+                letters=chain_letters(for_chains),
+            )
+        )
     if for_braces:
         uses.append(say_count("{number} goes into a brace", "{number} go into braces", for_braces))
     if singles:
@@ -206,7 +216,7 @@ def long_chains(letters: Sequence[str], length: int, colour_order: str, run_pair
             "Make {number} chains of {length}: {letters}",
             count,
             length=length,
-            letters=listed(letters),
+            letters=chain_letters(letters),
         ),
         text=sentences(
             *_long_chain(count, whole_pairs, bool(odd)),
@@ -464,6 +474,24 @@ def lay_beside(order: Sequence[str], firsts: Sequence[str], closed: bool, layers
             together_now,
         ),
         check=say("Joints {joints} lie together, and no chain is twisted.", joints=together),
+    )
+
+
+def lay_outlines(order: Sequence[str], pairs: Sequence[tuple[str, str]]) -> Wording:
+    """Laying the outlines of a letter, the back ones first; each of `pairs` is the first joint of
+    an outline of the front and the one behind it."""
+    on_one_another = listed([say("{front} on {back}", front=f, back=b) for f, b in pairs])
+    return Wording(
+        title=say("Lay the rings in place"),
+        text=sentences(
+            _clear_the_floor(),
+            say(_lay_flat(closed=True, layers=True), order=_one_after_another(order)),
+            say("Inner chains go inside the outer ones."),
+            say("Lay joint on joint: {joints}, and so on round each ring.", joints=on_one_another),
+        ),
+        check=say(
+            "Every joint of the front lies on its joint of the back, and no chain is twisted."
+        ),
     )
 
 

@@ -72,6 +72,14 @@ def ties_to_lock(parts: Sequence[str], ties: int) -> str:
     )
 
 
-def spacer_ends() -> str:
-    """The joints of a balloon between parts have their locks."""
-    return say("Its joints are locked already: tie in close beside the locks.")
+def between_parts(single: Wording, parts: Sequence[str]) -> Wording:
+    """Balloons between two parts, whose joints have their locks."""
+    return replace(
+        single,
+        title=say("Tie parts {parts} together", parts=listed(parts)),
+        text=sentences(
+            say("Lay parts {parts} side by side as in the finished view.", parts=listed(parts)),
+            single.text,
+            say("The joints are locked already: tie in close beside the locks."),
+        ),
+    )

@@ -1,0 +1,113 @@
+"""The map of a piece that its pattern draws flat, such as a letter: the front as it is seen, the
+back behind it, up and to the right."""
+
+from __future__ import annotations
+
+from buildplan.drawing.fonts import text_width
+from buildplan.drawing.line_art import INK, PAPER, TYPE, between
+from buildplan.drawing.map_style import (
+    BRACE,
+    SHARED,
+    SINGLE,
+    LinkStyle,
+    chain_style,
+    joint_marks,
+    joint_radius,
+    legend,
+    link_marks,
+)
+from buildplan.drawing.marks import Ink, Label, Mark, Picture, Point, Polyline
+from buildplan.framework.model import Framework, Link, Role
+
+BACK = (0.5, 0.5)  # of a link: how far to the right and up the back is drawn
+LARGEST_LINK = 66.0  # points
+
+
+def face_map(framework: Framework, width: float, height: float) -> Picture:
+    """Every joint, link, brace number and lock of `framework`, which has a mirror and says where
+    it is laid; at most `width` by `height` points."""
+    radius = joint_radius(framework)
+    key_height, key = legend(_legend_items(framework), width)
+    link_m = max(one.tie_to_tie_m for one in framework.balloons.values() if one.kind == "link")
+    flat = {joint: _flat(framework.laid[joint], link_m) for joint in framework.joints}
+    wide = max(x for x, _ in flat.values()) - min(x for x, _ in flat.values())
+    tall = max(y for _, y in flat.values()) - min(y for _, y in flat.values())
+    margin = radius + 4
+    scale = min(
+        LARGEST_LINK, (width - 2 * margin) / wide, (height - key_height - 2 * margin - 8) / tall
+    )
+    left = min(x for x, _ in flat.values()) * scale - (width - wide * scale) / 2
+    low = min(y for _, y in flat.values()) * scale - key_height - margin - 4
+    spots = {joint: (x * scale - left, y * scale - low) for joint, (x, y) in flat.items()}
+    marks: list[Mark] = [*key]
+    for link in sorted(framework.links, key=lambda link: _depth(framework, link)):
+        marks += link_marks(spots[link.start], spots[link.finish], _style(framework, link))
+    for joint in sorted(framework.joints, key=lambda joint: framework.laid[joint][2]):
+        braced = any(joint in brace.section for brace in framework.braces)
+        locked = joint in framework.lock_at
+        marks += joint_marks(
+            spots[joint], radius, joint, skipped=not braced, locked=locked, repeat=False
+        )
+    for brace in framework.braces:
+        marks += _number(between(spots[brace.section[0]], spots[brace.section[1]]), brace.number)
+    top = max(y for _, y in spots.values()) + margin
+    return Picture(width, top, tuple(marks), _alt(framework))
+
+
+def _flat(at: tuple[float, float, float], link_m: float) -> Point:
+    """Where a joint is drawn, in links."""
+    back = at[2] < 0
+    return at[0] / link_m + back * BACK[0], at[1] / link_m + back * BACK[1]
+
+
+def _depth(framework: Framework, link: Link) -> float:
+    return framework.laid[link.start][2] + framework.laid[link.finish][2]
+
+
+def _style(framework: Framework, link: Link) -> LinkStyle:
+    if link.role is Role.SINGLE:
+        return SINGLE
+    if link.role is Role.BRACE:
+        return SHARED if any(link.id in brace.shared for brace in framework.braces) else BRACE
+    ids = (long.chain.links for long in framework.chains)
+    return chain_style(next(i for i, links in enumerate(ids) if link.id in links))
+
+
+def _number(at: Point, number: int) -> list[Mark]:
+    """A brace's number on its front balloon."""
+    x, y = at
+    half = text_width(str(number), TYPE, bold=True) / 2 + 2
+    box = ((x - half, y - 5), (x + half, y - 5), (x + half, y + 5), (x - half, y + 5))
+    return [
+        Polyline(box, Ink(fill=PAPER, stroke=INK, width=0.7), closed=True),
+        Label((x, y - TYPE * 0.36), str(number), TYPE, INK, bold=True),
+    ]
+
+
+def _legend_items(framework: Framework) -> list[tuple[str, str]]:
+    items = [("joint", "joint"), ("skipped", "joint that no brace reaches"), ("lock", "lock")]
+    items += [
+        (str(i), f"chain {long.letter}, {long.place}") for i, long in enumerate(framework.chains)
+    ]
+    items.append(("brace", "brace balloon"))
+    if any(brace.shared for brace in framework.braces):
+        items.append(("shared", "brace balloon that two braces share"))
+    return [*items, ("single", "single")]
+
+
+def _alt(framework: Framework) -> str:
+    parts = [
+        "Joint map: the front as it is seen, the back behind it, up and to the right. Long chains: "
+        + ", ".join(
+            f"{long.letter} ({long.place}, {len(long.chain.links)} balloons)"
+            for long in framework.chains
+        )
+        + "."
+    ]
+    for brace in framework.braces:
+        words = f"Brace {brace.number} ties {', '.join(brace.section)}"
+        shared = f", sharing {', '.join(brace.shared)}" if brace.shared else ""
+        parts.append(f"{words}{shared}.")
+    if framework.singles:
+        parts.append(f"Singles: {', '.join(framework.singles)}.")
+    return " ".join(parts)
