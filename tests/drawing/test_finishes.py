@@ -31,6 +31,15 @@ def test_every_finish_of_the_file_can_be_drawn() -> None:
     assert set(get_args(Finish)) == set(FINISHES)
 
 
+@pytest.mark.parametrize("name", FINISHES)
+def test_a_body_gets_lighter_towards_the_light_without_rings(name: str) -> None:
+    finish = FINISHES[name]
+    for ramp in (finish.dark_ramp, finish.light_ramp):
+        light, tone = zip(*ramp, strict=True)
+        assert list(light) == sorted(light)
+        assert list(tone) == sorted(tone)
+
+
 def test_each_balloon_is_drawn_in_its_own_finish() -> None:
     framework = build_framework(with_finish(gold="metallic", cream="pearl"))
     picture = finished_picture(framework, find_shape(framework), CAMERAS["front"], 300, 300)

@@ -1,0 +1,54 @@
+"""What stands on the step pages, read back from the printed booklets."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+import shipped
+
+from buildplan.booklet.closeups import MOST_JOINTS
+from buildplan.booklet.press import plain, strong
+
+JOINT = re.compile(r"\b[A-Z]\d+\b")
+# Numbers and their units, a dash and what it follows: not to be parted by a line end. ISO 80000-1
+# keeps a number and its unit together (the rule from memory).
+KEPT = ("3 1/2", "1/2 in", "5 ft", "ft 7", "7 in", "88.9 mm", "2 h", "h 45", "45 min", "1.5 kg")
+
+
+@pytest.mark.parametrize("name", shipped.SHIPPED)
+def test_the_diagram_of_a_corner_leaves_out_what_the_words_leave_out(name: str) -> None:
+    """The brace that closes a ring too, which ends two cells, one straight and one a corner."""
+    diagrams = {
+        int(found.group(1)): shown.picture.alt
+        for shown in shipped.pictures(name)
+        if (found := re.match(r"Diagram of step (\d+)\.", shown.picture.alt))
+    }
+    corners = 0
+    for step in shipped.book_of(name).steps:
+        said = re.search(r"No brace reaches ([^.]*)\.", step.text)
+        if said:
+            corners += 1
+            drawn = re.search(r"Skipped: ([^.]*)\.", diagrams[step.number])
+            assert drawn
+            assert set(JOINT.findall(drawn.group(1))) == set(JOINT.findall(said.group(1)))
+    framework = shipped.book_of(name).framework
+    assert corners == sum(bool(cell.skipped) for cell in framework.cells)
+
+
+@pytest.mark.parametrize("name", shipped.SHIPPED)
+def test_a_close_up_names_few_joints(name: str) -> None:
+    views = shipped.views_of(name)
+    for step in shipped.book_of(name).steps:
+        for closeup in views.of(step):
+            if len(step.turns) > 1:
+                assert len(closeup.work.joints) <= MOST_JOINTS
+
+
+def test_numbers_keep_their_units() -> None:
+    text = "past 3 1/2 in, 5 ft 7 in (88.9 mm), 2 h 45 min, 1.5 kg: A1 – B1, closed at A1"
+    for markup in (plain(text), strong(text)):
+        parts = re.sub("<[^>]*>", "", markup).split(" ")
+        for kept in (*KEPT, "A1 –", "at A1"):
+            assert any(kept in part.replace("\N{NO-BREAK SPACE}", " ") for part in parts)
+        assert "closed" in parts
