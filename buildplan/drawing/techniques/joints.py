@@ -83,6 +83,7 @@ def wrap_brace(framework: Framework, number: int = 1) -> Picture:
     shares with an earlier brace is pale."""
     colours = palette(framework)
     brace = framework.brace[number]
+    own = framework.balloons[framework.link[brace.links[0]].balloon].colour
     spots = dict(zip(brace.section, _tube_corners(len(brace.section)), strict=True))
     layers: list[tuple[float, list[Mark]]] = []
     on_top: list[Mark] = []
@@ -95,7 +96,8 @@ def wrap_brace(framework: Framework, number: int = 1) -> Picture:
     for link_id in brace.shared:
         old = framework.link[link_id]
         (a, da), (b, db) = spots[old.start], spots[old.finish]
-        layers.append(((da + db) / 2, link(a, b, 23, colours.brace, "done")))
+        shared = framework.balloons[old.balloon].colour
+        layers.append(((da + db) / 2, link(a, b, 23, shared, "done")))
     for chain in brace.chains:
         walk = [*chain.joints, *(chain.joints[:1] if chain.closed else ())]
         for i, (start, finish) in enumerate(pairwise(walk)):
@@ -105,7 +107,7 @@ def wrap_brace(framework: Framework, number: int = 1) -> Picture:
                 end = (between(a, b, 0.86)[0] + 6, between(a, b, 0.86)[1] + 22)
                 reach = (b[0] + 2, b[1] + 24), (b[0] - 2, b[1] + 14)
                 on_top += move([(end[0] - 4, end[1] - 2), *reach])
-            layers.append(((da + db) / 2, link(a, end, 23, colours.brace)))
+            layers.append(((da + db) / 2, link(a, end, 23, own)))
             on_top += badge(between(a, end), str(i + 1))
     layers.sort(key=lambda layer: -layer[0])
     marks = [mark for _, layer in layers for mark in layer]
