@@ -11,7 +11,7 @@ from buildplan.drawing.fonts import text_width
 from buildplan.drawing.line_art import INK, PAPER, SOFT, TYPE, WASH, arc
 from buildplan.drawing.marks import Circle, Curve, Ink, Label, Mark, Point, Polyline
 from buildplan.framework.model import BalloonType
-from buildplan.language.grammar import decimal
+from buildplan.language.grammar import decimal, written
 from buildplan.language.speaking import mark, say
 
 MM = 72 / 25.4
@@ -62,8 +62,7 @@ def diameter_words(diameter_m: float, units: Units) -> str:
 
 def _short(value: float, places: int = 2) -> str:
     """A number to so many places, without noughts at its end."""
-    text = f"{value:.{places}f}".rstrip("0").rstrip(".")
-    return decimal(float(text), len(text.partition(".")[2]))
+    return written(f"{value:.{places}f}".rstrip("0").rstrip("."))
 
 
 def balloon_words(balloon: BalloonType, units: Units) -> str:

@@ -19,6 +19,11 @@ def decimal(value: float, places: int) -> str:
     return format_decimal(float(f"{value:.{places}f}"), pattern, locale=locale())
 
 
+def written(digits: str) -> str:
+    """A number in Python's digits, with as many places as they have: `0.25` (Spanish `0,25`)."""
+    return decimal(float(digits), len(digits.partition(".")[2]))
+
+
 def percent(share: float) -> str:
     """A share of one in whole per cent: `12%` (Spanish `12 %`)."""
     return format_percent(round(share, 2), locale=locale())

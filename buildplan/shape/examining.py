@@ -12,6 +12,8 @@ import numpy as np
 
 from buildplan.design.problems import Problem
 from buildplan.framework.model import Framework
+from buildplan.language.grammar import decimal, listed
+from buildplan.language.speaking import say
 from buildplan.shape.bodies import (
     Bodies,
     bodies_of,
@@ -239,12 +241,13 @@ def _wind(bodies: Bodies, shape: Shape, mass: Estimate, table: Table, gust: floa
 def _problems(shape: Shape, found: Stiffness, sag: Estimate) -> list[Problem]:
     problems = []
     if found.folds_locked:
-        advice = "brace it there"
+        advice = say("brace it there")
         if found.extra is not None:
-            advice = "tie one more balloon between " + " and ".join(found.extra.joints)
+            joints = listed(found.extra.joints)
+            advice = say("tie one more balloon between {joints}", joints=joints)
         problems.append(
             Problem(
-                "the piece folds by itself even when every joint is locked",
+                say("the piece folds by itself even when every joint is locked"),
                 advice,
                 joints=found.locked.joints,
             )
@@ -252,8 +255,8 @@ def _problems(shape: Shape, found: Stiffness, sag: Estimate) -> list[Problem]:
     elif sag.value > FALLEN_SHARE * shape.height_m:
         problems.append(
             Problem(
-                "the piece does not hold itself up",
-                "hang it, give it a pole, or brace the joints that move most",
+                say("the piece does not hold itself up"),
+                say("hang it, give it a pole, or brace the joints that move most"),
                 joints=found.locked.joints,
             )
         )
@@ -265,30 +268,39 @@ def _cautions(shape: Shape, sag: Estimate, tip: Estimate, wind: Wind) -> list[Pr
     if SAGS_SHARE * shape.height_m < sag.value <= FALLEN_SHARE * shape.height_m:
         cautions.append(
             Problem(
-                f"the top is likely to sag by {100 * sag.value:.0f} cm under its own weight",
-                "try it before the day, and have a pole or a line ready",
+                say(
+                    "the top is likely to sag by {sag} cm under its own weight",
+                    sag=decimal(100 * sag.value, 0),
+                ),
+                say("try it before the day, and have a pole or a line ready"),
             )
         )
     if sag.value <= FALLEN_SHARE * shape.height_m < sag.high:
         cautions.append(
             Problem(
-                "with soft balloons or loose locks the piece may not hold itself up",
-                "lock every joint tightly, size with care, and have a pole or a line ready",
+                say("with soft balloons or loose locks the piece may not hold itself up"),
+                say("lock every joint tightly, size with care, and have a pole or a line ready"),
             )
         )
     if shape.standing.stands and tip.value < LEANS_LIGHTLY_DEG:
         cautions.append(
             Problem(
-                f"the piece tips over when it leans by more than {tip.value:.1f} degrees",
-                "tie its foot to a weighted base that reaches out in front and behind",
+                say(
+                    "the piece tips over when it leans by more than {tip} degrees",
+                    tip=decimal(tip.value, 1),
+                ),
+                say("tie its foot to a weighted base that reaches out in front and behind"),
                 joints=shape.standing.feet,
             )
         )
     if wind.tips_at.value < OUTDOORS_M_PER_S:
         cautions.append(
             Problem(
-                f"a draught of {wind.tips_at.value:.1f} m/s tips the piece as it stands",
-                "keep it indoors away from open doors, or tie it to something fixed",
+                say(
+                    "a draught of {speed} m/s tips the piece as it stands",
+                    speed=decimal(wind.tips_at.value, 1),
+                ),
+                say("keep it indoors away from open doors, or tie it to something fixed"),
             )
         )
     return cautions

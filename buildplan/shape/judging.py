@@ -8,6 +8,8 @@ import numpy as np
 
 from buildplan.design.problems import Problem
 from buildplan.framework.model import Framework
+from buildplan.language.grammar import decimal, written
+from buildplan.language.speaking import say, say_count
 from buildplan.shape.bodies import Bodies, neighbours, touching_m
 from buildplan.shape.model import FloatArray, Standing
 from buildplan.shape.plan import EASE_RIGID, plan_of
@@ -17,11 +19,6 @@ from buildplan.shape.settings import Settings
 RIVAL_ENERGY = 1.02  # energies within 2 % of the least are alike
 RIVAL_SHAPE = 0.05  # of the size: shapes farther apart than this are different
 NAMED = 6  # links named in one problem
-UNLIKE = Problem(
-    "the back does not mirror the front: its links have other lengths, so the piece will twist",
-    "use the same balloons for each front chain and the back chain behind it",
-    path="build.tube.long",
-)
 
 
 def overlaps(bodies: Bodies, positions_m: FloatArray, settings: Settings) -> list[tuple[int, int]]:
@@ -40,14 +37,14 @@ def _same_shape(first: FloatArray, second: FloatArray) -> float:
     return float(np.sqrt(((a - b @ (u @ v).T) ** 2).sum(axis=1).mean()))
 
 
-def _turning(framework: Framework) -> str:
-    """How far a closed course without free corners turns by itself, in words."""
+def _turn_deg(framework: Framework) -> float | None:
+    """How far a closed course turns by itself; None for others, and where corners are free."""
     if framework.parts or not (framework.closed and framework.cells):
-        return ""
+        return None
     plan = plan_of(framework)
     if (plan.turn_ease > EASE_RIGID).any():
-        return ""
-    return f"; its cells turn it by {np.degrees(plan.turn.sum()):.0f} degrees of the 360 it needs"
+        return None
+    return float(np.degrees(plan.turn.sum()))
 
 
 def _ends(framework: Framework, bodies: Bodies, links: Iterable[int]) -> tuple[str, ...]:
@@ -60,9 +57,13 @@ def _ends(framework: Framework, bodies: Bodies, links: Iterable[int]) -> tuple[s
 def _unrest(best: Relaxed, settings: Settings) -> Problem | None:
     if best.residual_n <= settings.at_rest_n:
         return None
+    force = f"{best.residual_n:.2g}"
     return Problem(
-        f"the shape has not come to rest: {best.residual_n:.2g} N are left unbalanced",
-        "make the piece simpler, or measure its links and give their tie_to_tie",
+        say(
+            "the shape has not come to rest: {force} N are left unbalanced",
+            force=force if "e" in force else written(force),
+        ),
+        say("make the piece simpler, or measure its links and give their tie_to_tie"),
     )
 
 
@@ -74,17 +75,37 @@ def _strained(
     if not len(tight):
         return None
     worst = sorted(tight[np.argsort(-strain[tight], kind="stable")][:NAMED])
-    what, how = (
-        ("close", "add or take away cells so that the course comes round by itself")
-        if framework.closed
-        else ("fit together", "take away a balloon there, or use another size")
+    joints = _ends(framework, bodies, worst)
+    most = decimal(100 * float(strain.max()), 1)
+    if not framework.closed:
+        return Problem(
+            say_count(
+                "the piece does not fit together: {number} link would have to change its length by"
+                " up to {most} %",
+                "the piece does not fit together: {number} links would have to change their length"
+                " by up to {most} %",
+                len(tight),
+                most=most,
+            ),
+            say("take away a balloon there, or use another size"),
+            joints=joints,
+        )
+    message = say_count(
+        "the piece does not close: {number} link would have to change its length by up to {most} %",
+        "the piece does not close: {number} links would have to change their length by up to"
+        " {most} %",
+        len(tight),
+        most=most,
     )
-    return Problem(
-        f"the piece does not {what}: {len(tight)} links would have to change their length"
-        f" by up to {100 * strain.max():.1f} %{_turning(framework)}",
-        how,
-        joints=_ends(framework, bodies, worst),
-    )
+    turn = _turn_deg(framework)
+    if turn is not None:
+        message = say(
+            "{problem}; its cells turn it by {turn} degrees of the 360 it needs",
+            problem=message,
+            turn=decimal(turn, 0),
+        )
+    how = say("add or take away cells so that the course comes round by itself")
+    return Problem(message, how, joints=joints)
 
 
 def _overlapping(
@@ -94,9 +115,14 @@ def _overlapping(
     if not deep:
         return None
     return Problem(
-        f"the piece runs into itself: {len(deep)} pairs of balloons that share no joint"
-        " would be in the same place",
-        "open the course there, or put more cells between",
+        say_count(
+            "the piece runs into itself: {number} pair of balloons that share no joint would be in"
+            " the same place",
+            "the piece runs into itself: {number} pairs of balloons that share no joint would be in"
+            " the same place",
+            len(deep),
+        ),
+        say("open the course there, or put more cells between"),
         joints=_ends(framework, bodies, [link for pair in deep[: NAMED // 2] for link in pair]),
     )
 
@@ -111,9 +137,13 @@ def _ambiguous(
             apart = np.linalg.norm(rival.positions_m - best.positions_m, axis=1)
             most = np.argsort(-np.round(apart, 6), kind="stable")[:4]
             return Problem(
-                "the piece can come to rest in more than one shape: the lengths alone do not say"
-                " which",
-                "the shape drawn is the one of least strain; brace where the shapes differ most",
+                say(
+                    "the piece can come to rest in more than one shape: the lengths alone do not"
+                    " say which"
+                ),
+                say(
+                    "the shape drawn is the one of least strain; brace where the shapes differ most"
+                ),
                 joints=tuple(framework.places[joint] for joint in most),
             )
     return None
@@ -123,9 +153,22 @@ def _falling(standing: Standing) -> Problem | None:
     if standing.stands:
         return None
     return Problem(
-        "the piece does not stand: its weight is not above its foot",
-        "name other joints in stand_on, or widen the foot",
+        say("the piece does not stand: its weight is not above its foot"),
+        say("name other joints in stand_on, or widen the foot"),
         joints=standing.feet,
+    )
+
+
+def _unlike(framework: Framework, mirrored: bool) -> Problem | None:
+    if mirrored or not framework.mirror:
+        return None
+    return Problem(
+        say(
+            "the back does not mirror the front: its links have other lengths, so the piece will"
+            " twist"
+        ),
+        say("use the same balloons for each front chain and the back chain behind it"),
+        path="build.tube.long",
     )
 
 
@@ -145,6 +188,6 @@ def problems_of(
         _overlapping(framework, bodies, positions_m, settings),
         _ambiguous(framework, results, positions_m),
         _falling(standing),
-        None if mirrored or not framework.mirror else UNLIKE,
+        _unlike(framework, mirrored),
     )
     return tuple(problem for problem in found if problem is not None)

@@ -16,6 +16,8 @@ from scipy.spatial import cKDTree
 
 from buildplan.design.problems import Problem
 from buildplan.framework.model import Framework, Part
+from buildplan.language.grammar import decimal
+from buildplan.language.speaking import say
 from buildplan.shape.bodies import bodies_of
 from buildplan.shape.model import FloatArray, Shape
 
@@ -183,10 +185,15 @@ def _misfit(
         for joint in (own, *(other for other, _, _ in partners[own] if other in placed))
     ]
     return Problem(
-        "the joints that these ties bring together cannot meet: with the parts upright they stay "
-        f"{100 * worst:.0f} cm apart",
-        "name the joints of one part the other way round, tie other joints, or give the parts "
-        "sizes that meet there",
+        say(
+            "the joints that these ties bring together cannot meet: with the parts upright they"
+            " stay {distance} cm apart",
+            distance=decimal(100 * worst, 0),
+        ),
+        say(
+            "name the joints of one part the other way round, tie other joints, or give the parts"
+            " sizes that meet there"
+        ),
         path="build.assembly.ties",
         joints=tuple(dict.fromkeys(named)),
     )

@@ -7,7 +7,7 @@ from datetime import datetime
 
 from babel.dates import format_date
 
-from buildplan.language.grammar import decimal, first_to_last, listed, number_ranges
+from buildplan.language.grammar import first_to_last, listed, number_ranges, written
 from buildplan.language.speaking import locale, mark, say, say_count, say_in
 
 # keys of the places where work is done: see timetable.Place
@@ -167,5 +167,4 @@ def learned(minutes: float, per: str, rows: int, count: int, before: float) -> s
 def _three_figures(value: float) -> str:
     """A number to three figures, without noughts at its end."""
     text = f"{value:.3g}"
-    fixed = text if "e" not in text else f"{float(text):.0f}"
-    return decimal(float(fixed), len(fixed.partition(".")[2]))
+    return written(f"{float(text):.0f}" if "e" in text else text)
