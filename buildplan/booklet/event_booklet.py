@@ -21,6 +21,8 @@ from buildplan.language.speaking import mark, say, whole
 from buildplan.sequence.timetable import RESERVE, Place
 from buildplan.sequence.words.times import duration
 
+CLOSE_ROWS = 2.5
+
 
 def print_event(plan: EventPlan, paper: Paper) -> bytes:
     """The event's pages as a tagged PDF. The same plan gives the same bytes."""
@@ -79,6 +81,7 @@ def _front(plan: EventPlan, paper: Paper) -> list[Block]:
             (*pieces, ("", strong(say("all together")), "", "", strong(whole(total)))),
             (26, 120, 150, 100, 60),
             frozenset({4}),
+            pad=CLOSE_ROWS,
             after=4,
         ),
         Words(
@@ -87,7 +90,7 @@ def _front(plan: EventPlan, paper: Paper) -> list[Block]:
             after=10,
         ),
         heading(say("The day")),
-        Grid((say("When"), say("What")), tuple(_day(plan)), (110, 350), after=4),
+        Grid((say("When"), say("What")), tuple(_day(plan)), (110, 350), pad=CLOSE_ROWS, after=4),
         Words(
             say(
                 "The latest times, with {reserve} held back for breaks, bursts and mistakes "

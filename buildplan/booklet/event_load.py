@@ -18,6 +18,7 @@ from buildplan.language.speaking import mark, say, say_count, say_in, whole
 BAGS, SPARES = mark("Bags"), mark("Spares, not inflated")
 TOOLS_TAKEN, HOLDING_DOWN = mark("Tools"), mark("To hold it down")
 PAPERS = mark("Papers")
+CLOSE = 2.5
 
 
 @dataclass(frozen=True)
@@ -96,7 +97,7 @@ def load_blocks(plan: EventPlan) -> list[Block]:
                     balloons=balloons,
                 )
             ),
-            Items(tuple(_load_words(one) for one in own), ticked=True),
+            Items(tuple(_load_words(one) for one in own), ticked=True, gap=CLOSE),
         ]
     shared = [one for one in loads if not one.label]
     for part in dict.fromkeys(one.part for one in shared):

@@ -32,6 +32,7 @@ from buildplan.design.model import Brand
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.colouring import colouring_picture
 from buildplan.drawing.colours import mix
+from buildplan.drawing.fonts import text_width
 from buildplan.drawing.marks import Circle, Ink, Mark, Picture
 from buildplan.drawing.scene import finished_picture
 from buildplan.language.grammar import sentences
@@ -59,7 +60,7 @@ LICENCE = (
     ),
 )
 PLAIN_BRAND = Branding(Brand.model_validate({"name": "buildplan"}))
-SWATCH_SHARES = (8, 44, 18, 18, 48, 52)
+SWATCH_SHARES = (8, 42, 21, 20, 45, 52)
 
 
 def _brand(book: Book) -> Branding:
@@ -161,14 +162,21 @@ def _figures(press: Press, book: Book, top: float) -> None:
         (say_in("below a figure", "work"), minutes_words(facts.crew_minutes)),
     )
     level = skill(book.framework, facts)
-    column = paper.measure / (len(figures) + 1.35)
-    for i, (name, figure) in enumerate(figures):
-        x = paper.left + i * column
-        below = press.paragraph(strong(figure), x, top, column - 4, LEAD)
-        press.paragraph(name, x, below - 1, column - 4, SMALL)
-    x = paper.left + len(figures) * column
-    press.picture(dots(level), x, top - 15)
     words = say("skill: {level}", level=level.name)
+    scale = dots(level)
+    # each as wide as its words, and the rest of the line shared out between them
+    wide = [
+        max(text_width(figure, LEAD.fontSize, bold=True), text_width(name, SMALL.fontSize)) + 1
+        for name, figure in figures
+    ]
+    last = min(max(scale.width, text_width(words, SMALL.fontSize) + 1), paper.measure / 3)
+    gap = max(4.0, (paper.measure - sum(wide) - last) / len(figures))
+    x = paper.left
+    for (name, figure), column in zip(figures, wide, strict=True):
+        below = press.paragraph(strong(figure), x, top, column, LEAD)
+        press.paragraph(name, x, below - 1, column, SMALL)
+        x += column + gap
+    press.picture(scale, x, top - 15)
     press.paragraph(words, x, top - 18, paper.right - x, SMALL)
 
 
