@@ -197,7 +197,11 @@ class Beside:
         draw_column(press, self.second, x + first + COLUMN_GAP, top, second)
 
     def parted(self, width: float, room: float) -> tuple[Block, Block] | None:
-        return None
+        widths = zip((self.first, self.second), self._widths(width), strict=True)
+        (first, third), (second, fourth) = (_parted(blocks, wide, room) for blocks, wide in widths)
+        if not (first or second) or not (third or fourth):
+            return None
+        return replace(self, first=first, second=second), replace(self, first=third, second=fourth)
 
 
 @dataclass(frozen=True)
@@ -275,12 +279,13 @@ def pages_of(blocks: Sequence[Block], width: float, first: float, room: float) -
         needed = block.height(width)
         follows = todo[0] if todo and _is_heading(block) else None
         # a heading wants the first lines of what it stands over
-        want = needed + (block.after + _least(follows, width) if follows else 0.0)
+        want = needed + (block.after + _least(follows, width, room) if follows else 0.0)
         if want <= left + 0.01:
             pages[-1].append(block)
             left -= needed + block.after
             continue
-        parts = None if _is_heading(block) else block.parted(width, left)
+        whole = _is_heading(block) or _stays_whole(block, needed, room)
+        parts = None if whole else block.parted(width, left)
         if parts is not None:
             pages[-1].append(parts[0])
             todo.insert(0, parts[1])
@@ -294,24 +299,28 @@ def pages_of(blocks: Sequence[Block], width: float, first: float, room: float) -
 
 
 def _in_company(pages: list[list[Block]]) -> list[list[Block]]:
-    """No paragraph has the last page to itself: the end of the list before goes with it."""
+    """No last lines have the last page nearly to themselves: the end of the list before them
+    goes there too."""
     if len(pages) < 2:
         return pages
-    before, last = pages[-2:]
+    before, (*lists, words) = pages[-2:]
     items = before[-1]
-    if len(last) > 1 or not isinstance(last[0], Words) or not isinstance(items, Items):
+    short = COMPANY - sum(len(one.items) if isinstance(one, Items) else COMPANY for one in lists)
+    if not isinstance(words, Words) or not isinstance(items, Items) or short <= 0:
         return pages
-    kept = len(items.items) - COMPANY
+    kept = len(items.items) - short
     if kept < COMPANY:
         return pages
     before[-1] = replace(items, items=items.items[:kept])
-    last.insert(0, replace(items, items=items.items[kept:]))
+    pages[-1].insert(0, replace(items, items=items.items[kept:], after=0.0))
     return pages
 
 
-def _least(block: Block, width: float) -> float:
+def _least(block: Block, width: float, room: float) -> float:
     """The least height of a block that may stand below a heading."""
     whole = block.height(width)
+    if _stays_whole(block, whole, room):
+        return whole
     parts = block.parted(width, whole - 0.1)
     return min(whole, 60.0) if parts is not None else whole
 
