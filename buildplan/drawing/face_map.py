@@ -16,8 +16,12 @@ from buildplan.drawing.map_style import (
     legend,
     link_marks,
 )
+from buildplan.drawing.map_words import chains_words, ties_words
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.framework.model import Framework, Link, Role
+from buildplan.framework.place_words import place_words
+from buildplan.language.grammar import sentences
+from buildplan.language.speaking import say, say_in
 
 BACK = (0.5, 0.5)  # of a link: how far to the right and up the back is drawn
 LARGEST_LINK = 66.0  # points
@@ -85,29 +89,28 @@ def _number(at: Point, number: int) -> list[Mark]:
 
 
 def _legend_items(framework: Framework) -> list[tuple[str, str]]:
-    items = [("joint", "joint"), ("skipped", "joint that no brace reaches"), ("lock", "lock")]
-    items += [
-        (str(i), f"chain {long.letter}, {long.place}") for i, long in enumerate(framework.chains)
+    items = [
+        ("joint", say_in("legend", "joint")),
+        ("skipped", say_in("legend", "joint that no brace reaches")),
+        ("lock", say_in("legend", "lock")),
     ]
-    items.append(("brace", "brace balloon"))
+    for i, long in enumerate(framework.chains):
+        place = place_words(long.place)
+        words = say_in("legend", "chain {letter}, {place}", letter=long.letter, place=place)
+        items.append((str(i), words))
+    items.append(("brace", say_in("legend", "brace balloon")))
     if any(brace.shared for brace in framework.braces):
-        items.append(("shared", "brace balloon that two braces share"))
-    return [*items, ("single", "single")]
+        items.append(("shared", say_in("legend", "brace balloon that two braces share")))
+    return [*items, ("single", say_in("legend", "single"))]
 
 
 def _alt(framework: Framework) -> str:
-    parts = [
-        "Joint map: the front as it is seen, the back behind it, up and to the right. Long chains: "
-        + ", ".join(
-            f"{long.letter} ({long.place}, {len(long.chain.links)} balloons)"
-            for long in framework.chains
-        )
-        + "."
-    ]
-    for brace in framework.braces:
-        words = f"Brace {brace.number} ties {', '.join(brace.section)}"
-        shared = f", sharing {', '.join(brace.shared)}" if brace.shared else ""
-        parts.append(f"{words}{shared}.")
+    shown = say(
+        "Joint map: the front as it is seen, the back behind it, up and to the right. Long chains:"
+        " {chains}.",
+        chains=chains_words(framework),
+    )
+    singles = ""
     if framework.singles:
-        parts.append(f"Singles: {', '.join(framework.singles)}.")
-    return " ".join(parts)
+        singles = say("Singles: {singles}.", singles=", ".join(framework.singles))
+    return sentences(shown, *(ties_words(brace) for brace in framework.braces), singles)

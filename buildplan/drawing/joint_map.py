@@ -26,16 +26,17 @@ from buildplan.drawing.map_style import (
     legend,
     link_marks,
 )
-from buildplan.drawing.map_words import map_words
+from buildplan.drawing.map_words import cell_label, map_words
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.framework.model import Framework, Role
+from buildplan.framework.place_words import place_words
+from buildplan.language.speaking import say, say_in
 
-LEFT, RIGHT = 60.0, 50.0  # margins for the rows' letters, places and the faces' names
+LEFT, RIGHT = 60.0, 50.0  # least margins for the rows' letters, places and the faces' names
 HEAD = 43.0  # a strip's title, cell names and brace numbers
 ROW_GAPS = (29.5, 42.0)  # least and most between two rows
 DISC_GAPS = (13.0, 44.0)  # least and most bare line between two discs
 STRIP_GAP = 14.0
-FACES = {3: ("front", "back", "outside"), 4: ("front", "inside", "back", "outside")}
 
 
 def joint_map(framework: Framework, width: float, height: float) -> tuple[Picture, ...]:
@@ -51,7 +52,7 @@ def joint_map(framework: Framework, width: float, height: float) -> tuple[Pictur
     if framework.parts:
         sheets = ((part, joint_map(part.framework, width, height)) for part in framework.parts)
         return tuple(
-            replace(sheet, alt=f"Part {part.name}. {sheet.alt}")
+            replace(sheet, alt=say("Part {part}. {words}", part=part.name, words=sheet.alt))
             for part, pictures in sheets
             for sheet in pictures
         )
@@ -77,19 +78,28 @@ def joint_map(framework: Framework, width: float, height: float) -> tuple[Pictur
 
 
 def _legend_items(framework: Framework) -> list[tuple[str, str]]:
-    items = [("joint", "joint")]
+    items = [("joint", say_in("legend", "joint"))]
     if any(cell.skipped for cell in framework.cells):
-        items.append(("skipped", "skipped joint: no brace"))
-    items.append(("repeat", "drawn again"))
+        items.append(("skipped", say_in("legend", "skipped joint: no brace")))
+    items.append(("repeat", say_in("legend", "drawn again")))
     if framework.locks:
-        items.append(("lock", "lock"))
-    items += [(str(i), f"chain {chain.letter}") for i, chain in enumerate(framework.chains)]
-    items.append(("brace", "brace balloon"))
+        items.append(("lock", say_in("legend", "lock")))
+    for i, chain in enumerate(framework.chains):
+        items.append((str(i), say_in("legend", "chain {letter}", letter=chain.letter)))
+    items.append(("brace", say_in("legend", "brace balloon")))
     if any(brace.shared for brace in framework.braces):
-        items.append(("shared", "brace balloon that two braces share"))
+        items.append(("shared", say_in("legend", "brace balloon that two braces share")))
     if framework.singles:
-        items.append(("single", "single"))
+        items.append(("single", say_in("legend", "single")))
     return items
+
+
+def _faces(chains: int) -> tuple[str, ...]:
+    """What is between one row and the next: the sides of a tube of so many chains."""
+    front, back = say_in("side of the tube", "front"), say_in("side of the tube", "back")
+    inside, outside = say_in("side of the tube", "inside"), say_in("side of the tube", "outside")
+    faces = {3: (front, back, outside), 4: (front, inside, back, outside)}
+    return faces.get(chains, ())
 
 
 @dataclass(frozen=True)
@@ -101,6 +111,7 @@ class _Grid:
     strips: tuple[Strip, ...]
     width: float
     per_sheet: int
+    left: float
     radius: float
     column: float
     row_gap: float
@@ -132,7 +143,9 @@ def _strip_height(plan: TubePlan, radius: float, row_gap: float) -> float:
 def _grid(framework: Framework, width: float, height: float) -> _Grid:
     """Cut the plan into strips and choose measures that fill sheets `height` points high."""
     plan, radius = TubePlan(framework), joint_radius(framework)
-    room = width - LEFT - RIGHT - 2 * radius
+    places = [place_words(chain.place) for chain in framework.chains]
+    left = max(LEFT, *(text_width(place, TYPE) + 6 for place in places))
+    room = width - left - RIGHT - 2 * radius
     strips = plan.strips(room / (2 * radius + DISC_GAPS[0]))
     widest = max(plan.columns[strip.last] - plan.columns[strip.first] for strip in strips)
     fit = max(1, int(height // _strip_height(plan, radius, ROW_GAPS[0])))
@@ -144,6 +157,7 @@ def _grid(framework: Framework, width: float, height: float) -> _Grid:
         tuple(strips),
         width,
         per_sheet,
+        left,
         radius,
         column=min(room / widest, 2 * radius + DISC_GAPS[1]),
         row_gap=min(max(spare / (len(plan.rows) - 1), ROW_GAPS[0]), ROW_GAPS[1]),
@@ -176,7 +190,7 @@ class _StripDrawing:
     def _x(self, column: float) -> float:
         grid = self.grid
         first = grid.plan.columns[self._strip.first]
-        return LEFT + grid.radius + (column - first) * grid.column
+        return grid.left + grid.radius + (column - first) * grid.column
 
     def _y(self, row: int) -> float:
         return self.top - HEAD - self.grid.radius - row * self.grid.row_gap
@@ -184,25 +198,43 @@ class _StripDrawing:
     def _title(self) -> Iterator[Mark]:
         plan, width = self.grid.plan, self.grid.width
         first, last = (plan.brace_number(k) for k in (self._strip.first, self._strip.last))
-        words = f"Strip {self.number + 1} of {len(self.grid.strips)}: brace {first} to brace {last}"
+        words = say(
+            "Strip {number} of {strips}: brace {first} to brace {last}",
+            number=self.number + 1,
+            strips=len(self.grid.strips),
+            first=first,
+            last=last,
+        )
         rule = ((0, self.top - 13), (width, self.top - 13))
         yield Polyline(rule, Ink(stroke=PALE, width=0.5))
         yield Label((0, self.top - 9), words, 9, INK, anchor="start", bold=True)
         yield Label((width, self.top - 9), self._goes_on(last), TYPE, INK, anchor="end")
-        yield Label((0, self.top - 34 - TYPE * 0.35), "brace", TYPE, INK, anchor="start")
+        foot = self.top - 34 - TYPE * 0.35
+        yield Label((0, foot), say_in("label", "brace"), TYPE, INK, anchor="start")
 
     def _goes_on(self, last: int) -> str:
         grid, after = self.grid, self.number + 1
         if after < len(grid.strips):
-            words = f"goes on at brace {last}: strip {after + 1}"
-            if grid.sheet_of(after) != grid.sheet_of(self.number):
-                words += f", sheet {grid.sheet_of(after) + 1}"
-            return words
+            sheet = grid.sheet_of(after)
+            if sheet == grid.sheet_of(self.number):
+                return say("goes on at brace {brace}: strip {strip}", brace=last, strip=after + 1)
+            return say(
+                "goes on at brace {brace}: strip {strip}, sheet {sheet}",
+                brace=last,
+                strip=after + 1,
+                sheet=sheet + 1,
+            )
         if not grid.framework.closed:
-            return "ends here"
-        words = f"closes round to brace {last}"
-        return (
-            f"{words}: strip 1" + (", sheet 1" if grid.sheets > 1 else "") if after > 1 else words
+            return say("ends here")
+        if after == 1:
+            return say("closes round to brace {brace}", brace=last)
+        if grid.sheets == 1:
+            return say("closes round to brace {brace}: strip {strip}", brace=last, strip=1)
+        return say(
+            "closes round to brace {brace}: strip {strip}, sheet {sheet}",
+            brace=last,
+            strip=1,
+            sheet=1,
         )
 
     def _row_names(self) -> Iterator[Mark]:
@@ -210,12 +242,13 @@ class _StripDrawing:
         right = self._x(plan.columns[self._strip.last]) + self.grid.radius + 6
         for row, chain in enumerate(plan.rows):
             again = plan.repeats_first_row(row)
-            colour, place = (SOFT, "again") if again else (INK, chain.place)
+            colour = SOFT if again else INK
+            place = say_in("row of a map", "again") if again else place_words(chain.place)
             y = self._y(row)
             yield Label((0, y + 2), chain.letter, 11, colour, anchor="start", bold=True)
             yield Label((0, y - 9), place, TYPE, SOFT, anchor="start")
             yield Label((right, y - 4), chain.letter, 11, colour, anchor="start", bold=True)
-        for row, face in enumerate(FACES.get(len(chains), ())):
+        for row, face in enumerate(_faces(len(chains))):
             y = (self._y(row) + self._y(row + 1)) / 2 - TYPE * 0.35
             yield Label((right, y), face, TYPE, SOFT, anchor="start")
 
@@ -254,7 +287,7 @@ class _StripDrawing:
             if cell.name != "straight":
                 middle = (plan.columns[section] + plan.columns[section + 1]) / 2
                 at = (self._x(middle), self.top - 22)
-                yield Label(at, cell.name.replace("_", " "), TYPE, SOFT)
+                yield Label(at, cell_label(cell.name), TYPE, SOFT)
 
     def _discs(self, seen: set[str]) -> Iterator[Mark]:
         plan = self.grid.plan

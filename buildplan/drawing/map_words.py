@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from functools import reduce
 
 from buildplan.drawing.map_layout import Strip, TubePlan
+from buildplan.framework.model import Brace, Framework
 from buildplan.framework.place_words import place_words
 from buildplan.language.grammar import first_to_last, sentences
 from buildplan.language.speaking import say, say_count, say_in
@@ -15,22 +16,12 @@ from buildplan.sequence.words.assembling import cell_name
 def map_words(plan: TubePlan, strips: Sequence[Strip], sheet: int, sheets: int) -> str:
     """What a sheet shows: the long chains, and what each brace ties."""
     framework = plan.framework
-    chains = ", ".join(
-        say_count(
-            "{letter} ({place}, {number} balloon)",
-            "{letter} ({place}, {number} balloons)",
-            len(chain.chain.links),
-            letter=chain.letter,
-            place=place_words(chain.place),
-        )
-        for chain in framework.chains
-    )
     parts = [
         say(
             "Joint map, sheet {sheet} of {sheets}. Long chains: {chains}.",
             sheet=sheet,
             sheets=sheets,
-            chains=chains,
+            chains=chains_words(framework),
         )
     ]
     for strip in strips:
@@ -45,27 +36,44 @@ def map_words(plan: TubePlan, strips: Sequence[Strip], sheet: int, sheets: int) 
     return sentences(*parts)
 
 
+def chains_words(framework: Framework) -> str:
+    """The long chains: `A (outer front, 40 balloons), B (inner front, 40 balloons)`."""
+    return ", ".join(
+        say_count(
+            "{letter} ({place}, {number} balloon)",
+            "{letter} ({place}, {number} balloons)",
+            len(chain.chain.links),
+            letter=chain.letter,
+            place=place_words(chain.place),
+        )
+        for chain in framework.chains
+    )
+
+
 def brace_words(plan: TubePlan, section: int) -> str:
     """What the brace at a section ties, and which joints are skipped after it."""
     framework = plan.framework
     brace = framework.braces[section]
+    skipped = framework.cells[section].skipped if section < len(framework.cells) else ()
+    singles = [id_ for id_ in framework.singles if framework.link[id_].start in skipped]
+    return sentences(
+        ties_words(brace),
+        say("Skipped: {joints}.", joints=", ".join(skipped)) if skipped else "",
+        say("Singles: {singles}.", singles=", ".join(singles)) if singles else "",
+    )
+
+
+def ties_words(brace: Brace) -> str:
+    """Which joints a brace ties, and what it shares with others."""
     joints = ", ".join(brace.section)
     if brace.shared:
-        ties = say(
+        return say(
             "Brace {brace} ties {joints}, sharing {balloons}.",
             brace=brace.number,
             joints=joints,
             balloons=", ".join(brace.shared),
         )
-    else:
-        ties = say("Brace {brace} ties {joints}.", brace=brace.number, joints=joints)
-    skipped = framework.cells[section].skipped if section < len(framework.cells) else ()
-    singles = [id_ for id_ in framework.singles if framework.link[id_].start in skipped]
-    return sentences(
-        ties,
-        say("Skipped: {joints}.", joints=", ".join(skipped)) if skipped else "",
-        say("Singles: {singles}.", singles=", ".join(singles)) if singles else "",
-    )
+    return say("Brace {brace} ties {joints}.", brace=brace.number, joints=joints)
 
 
 def cell_label(name: str) -> str:
