@@ -316,6 +316,31 @@ def _in_company(pages: list[list[Block]]) -> list[list[Block]]:
     return pages
 
 
+def _stays_whole(block: Block, height: float, room: float) -> bool:
+    """Whether a block goes to the next page rather than be parted: columns that one page holds."""
+    return isinstance(block, Beside) and height <= room + 0.01
+
+
+def _parted(
+    blocks: Sequence[Block], width: float, room: float
+) -> tuple[tuple[Block, ...], tuple[Block, ...]]:
+    """The blocks of a column that fit into `room`, and the rest; a heading goes with what
+    follows it."""
+    fits: list[Block] = []
+    rest = list(blocks)
+    left = room
+    while rest and rest[0].height(width) <= left + 0.01:
+        left -= rest[0].height(width) + rest[0].after
+        fits.append(rest.pop(0))
+    parts = rest[0].parted(width, left) if rest and not _is_heading(rest[0]) else None
+    if parts is not None:
+        fits.append(parts[0])
+        rest[0] = parts[1]
+    while rest and fits and _is_heading(fits[-1]):
+        rest.insert(0, fits.pop())
+    return tuple(fits), tuple(rest)
+
+
 def _least(block: Block, width: float, room: float) -> float:
     """The least height of a block that may stand below a heading."""
     whole = block.height(width)

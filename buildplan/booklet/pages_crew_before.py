@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Sequence
 
 from buildplan.booklet.book import Book
@@ -23,6 +24,7 @@ from buildplan.design.measures import length_words
 from buildplan.language.speaking import mark, say, say_count, whole
 from buildplan.sequence.model import Kind, Step
 from buildplan.sequence.reach import lifters
+from buildplan.sequence.words.grammar import runs_told
 
 # How hands work, for those who know it, in a line each.
 MOVES: dict[Kind, str] = {
@@ -199,7 +201,15 @@ def _bag_words(bag: Bag) -> str:
 
 
 def _some(labels: Sequence[str]) -> str:
-    by_chain: dict[str, list[str]] = {}
-    for label in labels:
-        by_chain.setdefault(label.rstrip("0123456789"), []).append(label)
-    return "; ".join(" ".join(same) for same in by_chain.values())
+    """Labels by their letters, each once: `A1 A5 A10; B1 to B8 (3 of each)`."""
+    alike: dict[tuple[str, int], list[int]] = {}
+    for label, times in Counter(labels).items():
+        letters = label.rstrip("0123456789")
+        alike.setdefault((letters, times), []).append(int(label[len(letters) :] or 0))
+    said = []
+    for (letters, times), found in alike.items():
+        numbers = sorted(found)
+        joints = " ".join(runs_told([f"{letters}{n or ''}" for n in numbers], numbers))
+        each = say("{joints} ({number} of each)", joints=joints, number=times)
+        said.append(joints if times == 1 else each)
+    return "; ".join(said)

@@ -7,9 +7,20 @@ from collections.abc import Iterator, Sequence
 from buildplan.booklet.book import Book
 from buildplan.booklet.closeups import plan_views
 from buildplan.booklet.map_sheets import MapSheets, map_place, step_place
-from buildplan.booklet.press import BODY, HEADING, LINKED, Leaf, Press, plain, underlined
+from buildplan.booklet.press import (
+    BODY,
+    HEADING,
+    LINKED,
+    Leaf,
+    Press,
+    paragraph_height,
+    plain,
+    underlined,
+)
 from buildplan.booklet.step_blocks import (
     BLOCK_GAP,
+    COLUMN_GAP,
+    COLUMNS_LEFT,
     GAP,
     NUMBER_WIDTH,
     PART,
@@ -17,6 +28,7 @@ from buildplan.booklet.step_blocks import (
     Block,
     Group,
     heading_width,
+    in_columns,
     laid_out,
     paragraphs,
     ticks,
@@ -52,9 +64,11 @@ def _map_link(press: Press, sheets: MapSheets, step: Step, top: float) -> None:
 
 def _draw_block(press: Press, book: Book, sheets: MapSheets, block: Block, top: float) -> None:
     paper, step = book.paper, block.step
+    every = ticks(step)
+    shown = every[: len(every) - len(block.left)]
     press.canvas.place(step_place(step), top + HEADING.leading)
     y = press.numbered_heading(
-        step.number, plain(step.title), paper.left, top, heading_width(book), NUMBER_WIDTH
+        step.number, plain(step.title), paper.left, top, heading_width(book, step), NUMBER_WIDTH
     )
     _map_link(press, sheets, step, top)
     top = y - GAP
@@ -62,11 +76,11 @@ def _draw_block(press: Press, book: Book, sheets: MapSheets, block: Block, top: 
     for style, markup in paragraphs(book, step):
         y = press.paragraph(markup, paper.left, y, block.words_width, style) - ROW_GAP
     if block.narrow:
-        press.tick_list(ticks(step), paper.left, y, block.ticks_width, ROW_GAP)
+        press.tick_list(shown, paper.left, y, block.ticks_width, ROW_GAP)
         left = paper.right - block.pictures.placed[0].picture.width
     else:
         x = paper.right - block.ticks_width
-        press.tick_list(ticks(step), x, top, block.ticks_width, ROW_GAP)
+        press.tick_list(shown, x, top, block.ticks_width, ROW_GAP)
         top -= max(block.words_height, block.ticks_height) + GAP
         left = paper.left
     for placed in block.pictures.placed:
@@ -93,6 +107,23 @@ def _draw_moves(press: Press, moves: Sequence[tuple[Step, Picture]]) -> None:
         press.picture(how_to(step, picture), paper.left, top - picture.height)
         press.paragraph(plain(picture.alt), left, top - GAP, paper.right - left, BODY)
         top -= picture.height + GAP
+
+
+def _left_leaves(book: Book, block: Block, part: str) -> Iterator[Leaf]:
+    """Pages of what is to be ticked in a step that found no room beside it."""
+    paper, step = book.paper, block.step
+    width = (paper.measure - (COLUMNS_LEFT - 1) * COLUMN_GAP) / COLUMNS_LEFT
+    words = say("Step {number}, continued: {title}", number=step.number, title=step.title)
+    head = paragraph_height(plain(words), HEADING, paper.measure) + GAP
+    for columns in in_columns(block.left, width, paper.top - paper.bottom - head):
+
+        def draw(press: Press, columns: Sequence[Sequence[str]] = columns) -> None:
+            top = press.paragraph(plain(words), paper.left, paper.top, paper.measure, HEADING, "H2")
+            for i, column in enumerate(columns):
+                x = paper.left + i * (width + COLUMN_GAP)
+                press.tick_list(column, x, top - GAP, width, ROW_GAP)
+
+        yield Leaf(words, draw, running=part, progress=(step.number, len(book.steps)), listed=False)
 
 
 def _leaves(book: Book, sheets: MapSheets, page: Group, begins: bool) -> Iterator[Leaf]:
@@ -126,6 +157,9 @@ def _leaves(book: Book, sheets: MapSheets, page: Group, begins: bool) -> Iterato
         headed=begins,
         holds=tuple(step_place(step) for step in steps),
     )
+    for block in page.blocks:
+        if block.left:
+            yield from _left_leaves(book, block, part)
 
 
 def step_parts(book: Book, sheets: MapSheets) -> list[tuple[str, list[Leaf]]]:

@@ -6,12 +6,13 @@ Steps that are done turn by turn together (a brace and its locks) are kept on on
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from reportlab.lib.styles import ParagraphStyle
 
 from buildplan.booklet.book import Book, adds_words
 from buildplan.booklet.closeups import ON_THE_PIECE, ON_THE_WHOLE, Views
+from buildplan.booklet.map_sheets import LOOKED_UP
 from buildplan.booklet.press import (
     BODY,
     HEADING,
@@ -40,6 +41,7 @@ NUMBER_WIDTH = 34.0
 LINK_WIDTH = 124.0
 TICK_WIDTH = 17.0
 ROW_GAP = 4.0
+COLUMNS_LEFT = 2  # of what found no room beside its step
 
 # Stages that share pages, and what their part of the work is called: messages to be said.
 PART: Mapping[Stage, str] = {
@@ -58,7 +60,8 @@ class Block:
     """One step laid out; heights and widths in points.
 
     Wide pictures stand under the words, which then have what is to be ticked at their right.
-    A single narrow picture stands at the right of both.
+    A single narrow picture stands at the right of both. `left` is what is to be ticked that found
+    no room and goes on to pages of its own.
     """
 
     step: Step
@@ -69,6 +72,7 @@ class Block:
     words_height: float
     ticks_width: float
     ticks_height: float
+    left: tuple[str, ...] = ()
 
     @property
     def height(self) -> float:
@@ -105,6 +109,44 @@ def ticks(step: Step) -> list[str]:
     return [*(plain(words) for words in step.rows), f"{strong(say('Check'))} {plain(step.check)}"]
 
 
+def _ticks_height(items: Sequence[str], width: float) -> float:
+    return float(sum(paragraph_height(item, BODY, width - TICK_WIDTH) + ROW_GAP for item in items))
+
+
+def _cut(block: Block, room: float) -> Block:
+    """The block with as much to tick as there is room for on a page of its own."""
+    kept, left = ticks(block.step), []
+    beside = block.words_height if block.narrow else 0.0
+    under = 0.0 if block.narrow else GAP + block.pictures.height
+    room -= block.heading_height + GAP + beside + under
+    while len(kept) > 1 and _ticks_height(kept, block.ticks_width) > room:
+        left.append(kept.pop())
+    height = _ticks_height(kept, block.ticks_width)
+    return replace(block, ticks_height=height, left=tuple(left[::-1]))
+
+
+def in_columns(items: Sequence[str], width: float, room: float) -> list[list[list[str]]]:
+    """Pages of columns of what is to be ticked, one below the other; `width` is a column's."""
+    pages: list[list[list[str]]] = []
+    left = list(items)
+    while left:
+        # columns as even as they come, and no higher than there is room
+        even = _ticks_height(left, width) / COLUMNS_LEFT
+        columns: list[list[str]] = []
+        for _ in range(COLUMNS_LEFT):
+            column: list[str] = []
+            while left and (not column or _fits_column(column, left[0], width, even, room)):
+                column.append(left.pop(0))
+            columns.append(column)
+        pages.append([column for column in columns if column])
+    return pages
+
+
+def _fits_column(column: Sequence[str], item: str, width: float, even: float, room: float) -> bool:
+    height = _ticks_height([*column, item], width)
+    return height <= room and _ticks_height(column, width) < even
+
+
 def _first_of_stage(steps: Sequence[Step], stage: Stage) -> int:
     return next(step.number for step in steps if step.stage is stage)
 
@@ -115,15 +157,13 @@ def _heights(book: Book, step: Step, words_width: float, ticks_width: float) -> 
         paragraph_height(markup, style, words_width) + ROW_GAP
         for style, markup in paragraphs(book, step)
     )
-    rows = sum(
-        paragraph_height(row, BODY, ticks_width - TICK_WIDTH) + ROW_GAP for row in ticks(step)
-    )
-    return words, rows
+    return words, _ticks_height(ticks(step), ticks_width)
 
 
-def heading_width(book: Book) -> float:
-    """Width of a step's title; a link stands at its right."""
-    return book.paper.measure - NUMBER_WIDTH - LINK_WIDTH
+def heading_width(book: Book, step: Step) -> float:
+    """Width of a step's title; a link to the joint map stands at its right where there is one."""
+    link = LINK_WIDTH if step.kind in LOOKED_UP else 0.0
+    return book.paper.measure - NUMBER_WIDTH - link
 
 
 def _wide_columns(book: Book, step: Step) -> tuple[float, float]:
@@ -173,7 +213,7 @@ def _block(
     else:
         widths = _wide_columns(book, step)
     words_height, ticks_height = _heights(book, step, *widths)
-    heading_height = paragraph_height(plain(step.title), HEADING, heading_width(book))
+    heading_height = paragraph_height(plain(step.title), HEADING, heading_width(book, step))
     return Block(
         step, heading_height, pictures, narrow, widths[0], words_height, widths[1], ticks_height
     )
@@ -242,7 +282,8 @@ def laid_out(book: Book, views: Views) -> list[Group]:
             lower = _lowered(book, views, group, over) if over > 0 else group
             joined = (*before, *lower.blocks)
             same_part = len({PART[block.step.stage] for block in joined}) == 1
-            if pages and not group.moves and same_part and _over(joined, room) <= 0:
+            full = bool(before and before[-1].left)
+            if pages and not full and not group.moves and same_part and _over(joined, room) <= 0:
                 pages[-1] = Group(pages[-1].moves, joined)
             else:
                 pages.append(group)
@@ -255,7 +296,7 @@ def _evened(pages: Sequence[Group], room: float) -> list[Group]:
     evened = list(pages)
     for i in range(1, len(evened)):
         before, alone = evened[i - 1].blocks, evened[i].blocks
-        if len(alone) > 1 or len(before) < 3 or evened[i].moves:
+        if len(alone) > 1 or len(before) < 3 or evened[i].moves or alone[0].left:
             continue
         *kept, last = before
         parted = PART[last.step.stage] != PART[alone[0].step.stage]
@@ -271,5 +312,6 @@ def _that_fit(group: Group, room: float) -> Iterator[Group]:
     if _over(group.blocks, room) <= 0:
         yield group
     else:
-        yield Group(group.moves, group.blocks[:1])
-        yield from (Group((), (block,)) for block in group.blocks[1:])
+        blocks = [block if block.height <= room else _cut(block, room) for block in group.blocks]
+        yield Group(group.moves, tuple(blocks[:1]))
+        yield from (Group((), (block,)) for block in blocks[1:])

@@ -32,9 +32,11 @@ def phase(operation: Operation) -> int:
 
 
 def natural(label: str) -> tuple[tuple[int, int, str], ...]:
-    """A sort key under which A2 comes before A10."""
-    pieces = re.findall(r"\d+|\D+", label)
-    return tuple((0, int(p), "") if p.isdecimal() else (1, 0, p) for p in pieces)
+    """A sort key under which A2 comes before A10, and chain Z before chain AA."""
+    pieces = re.findall(r"\d+|[A-Z]+|[^\dA-Z]+", label)
+    return tuple(
+        (0, int(p), "") if p.isdecimal() else (1, len(p) if p.isupper() else 0, p) for p in pieces
+    )
 
 
 def needs_graph(ops: Iterable[Operation]) -> nx.DiGraph:

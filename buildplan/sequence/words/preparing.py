@@ -395,7 +395,10 @@ def close_listed_rings(letters: Sequence[str]) -> Wording:
 
 def _close_title(letters: Sequence[str]) -> str:
     return say_count(
-        "Close ring {letters}", "Close rings {letters}", len(letters), letters=listed(letters)
+        "Close ring {letters}",
+        "Close rings {letters}",
+        len(letters),
+        letters=chain_letters(letters),
     )
 
 
@@ -533,7 +536,7 @@ def lay_apart(letters: Sequence[str]) -> Wording:
             "Lay out chain {letters}",
             "Lay out chains {letters}",
             len(letters),
-            letters=listed(letters),
+            letters=chain_letters(letters),
         ),
         text=sentences(
             _clear_the_floor(),
