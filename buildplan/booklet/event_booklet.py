@@ -98,17 +98,18 @@ def _front(plan: EventPlan, paper: Paper) -> list[Block]:
                 reserve=percent(RESERVE),
             ),
             SMALL,
-            after=12,
+            after=8,
         ),
         *choking_blocks(paper),
-        Words(plain(say(LATEX_WORDS)), STRONG, after=8),
+        Words(plain(say(LATEX_WORDS)), STRONG, after=5),
         Items(
             tuple(
                 f"{strong(say(signal))} {plain(say(words))}"
                 for signal, words in SHORT_CAUTIONS
                 if signal == WARNING
             ),
-            after=6,
+            gap=2.0,
+            after=4,
         ),
         Words(
             say(
