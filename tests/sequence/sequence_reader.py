@@ -22,12 +22,13 @@ PHRASES = re.compile(
             r"Size (?P<count>\d+) (?P<sized>[^.,]+?) (?P<kind>link balloon|round)s? to \d",
             r"Take (?:a chain of \w+|one|a pair of) (?P<balloon>[^.,]+?) balloons?\b",
             r"a pair of (?P<rounds>[^.,]+?) rounds\b",
-            rf"Chain \w+: (?P<length>\d+) balloons? \((?P<order>[^)]+)\), joints "
+            rf"Chain [\w.]+: (?P<length>\d+) balloons? \((?P<order>[^)]+)\), joints "
             rf"(?P<chain>{LABEL}(?: – {LABEL})+|{LABEL} to {LABEL}(?: and back to {LABEL})?)",
             r"Chain \w+, balloons? (?P<first>\d+)(?: to (?P<last>\d+))? \((?P<section>[^)]+)\)",
             rf"Brace \d+(?: \((?P<coloured>[^)]+)\))?: (?P<brace>{WAY}(?:; and {WAY})*)",
             rf"Single \S+: (?P<single>{LABEL} – {LABEL})",
-            rf"Locks of (?:brace|single|joint) \S+: (?P<locks>{LABEL}(?:, {LABEL})*)",
+            rf"Tie \S+: (?P<tie>{LABEL}(?: – {LABEL})+)",
+            rf"Locks of (?:brace|single|joint|tie) \S+: (?P<locks>{LABEL}(?:, {LABEL})*)",
         )
     )
 )
@@ -41,6 +42,16 @@ class Read:
     links: Counter[Edge] = field(default_factory=Counter)
     locks: dict[str, str] = field(default_factory=dict)
     sized: Counter[str] = field(default_factory=Counter)
+
+    def tie(self, joints: Sequence[str]) -> None:
+        """Joints of parts become one, called by all their names."""
+        called = dict.fromkeys(joints, "+".join(joints))
+        self.links = Counter(
+            {
+                (called.get(neck, neck), called.get(tail, tail), *rest): count
+                for (neck, tail, *rest), count in self.links.items()
+            }
+        )
 
 
 def read_words(text: str) -> Read:
@@ -72,6 +83,8 @@ def read_words(text: str) -> Read:
         elif said["single"]:
             tail, neck = said["single"].split(" – ")
             read.links[neck, tail, balloon, "single"] += 1
+        elif said["tie"]:
+            read.tie(said["tie"].split(" – "))
         elif said["locks"]:
             for joint in said["locks"].split(", "):
                 assert joint not in read.locks
@@ -91,7 +104,7 @@ def _alternating(joints: Sequence[str], names: Sequence[str], role: str) -> Iter
 def _way(words: str) -> list[str]:
     if " – " in words:
         return words.split(" – ")
-    counted = re.fullmatch(r"([A-Z]+)1 to \1(\d+)( and back to \1[1])?", words)
+    counted = re.fullmatch(r"((?:\S+\.)?[A-Z]+)1 to \1(\d+)( and back to \1[1])?", words)
     assert counted, words
     joints = [f"{counted[1]}{i + 1}" for i in range(int(counted[2]))]
     return [*joints, joints[0]] if counted[3] else joints

@@ -4,12 +4,15 @@ import re
 from collections import Counter
 from dataclasses import replace
 
+import networkx as nx
 import pytest
 from hypothesis import given, settings
-from sequence_pieces import STAR, listed_pieces, tube, tubes
+from sequence_pieces import BALLOONS, STAR, listed_pieces, tube, tubes
+from sequence_pieces import listed as listed_piece
 from sequence_reader import Edge, Read, read_words
 
-from buildplan.framework.model import Framework
+from buildplan.framework.assembly import Spacer, build_assembly
+from buildplan.framework.model import Framework, Part
 from buildplan.language.grammar import listed, number_ranges
 from buildplan.sequence.model import Kind, Step
 from buildplan.sequence.steps import plan_steps
@@ -50,6 +53,29 @@ def test_a_listed_piece_can_be_rebuilt_from_words(framework: Framework) -> None:
 
 def test_the_star_can_be_rebuilt_from_words() -> None:
     assert_told(tube(STAR, closed=True))
+
+
+def test_an_assembly_can_be_rebuilt_from_words() -> None:
+    """Parts of every kind, tied joint on joint and by a balloon between."""
+    cube = listed_piece([(f"v{a}", f"v{b}", "long") for a, b in nx.cubical_graph().edges()])
+    ends = tube(["straight", "tip", "straight"])
+    ring = tube(STAR, closed=True)
+    parts = [Part("L", ends), Part("C", cube), Part("S", ring), Part("R", ends)]
+    whole = build_assembly(
+        "Piece",
+        BALLOONS,
+        parts,
+        [("L.A1", "S.A1"), ("S.B3", "R.C2", f"C.{cube.joints[0]}")],
+        [Spacer("L.D1", "R.D1", "cross")],
+        "lock",
+    )
+    told = read(plan_steps(whole))
+    label = {key: balloon.label for key, balloon in whole.balloons.items()}
+    assert told.links == Counter(
+        (whole.place(one.neck), whole.place(one.tail), label[one.balloon], str(one.role))
+        for one in whole.links
+    )
+    assert told.locks == {lock.joint: "ivory" for lock in whole.locks}
 
 
 @settings(deadline=None, max_examples=60)
