@@ -28,6 +28,8 @@ from buildplan.framework.place_words import place_words
 from buildplan.language.grammar import listed, sentences
 from buildplan.language.speaking import mark, say, say_in, whole
 
+WITHIN = 130.0  # points: what fits within the ring that is being closed
+
 
 def _round_points(
     centre: Point, across: float, high: float, count: int, first_deg: float, span_deg: float
@@ -79,6 +81,8 @@ def close_ring(framework: Framework) -> Picture:
         words((110, 53), say("count before you tie")),
     ]
     rows = [whole(lengths[0])] if alike else [", ".join(counts[i : i + 4]) for i in (0, 4)]
+    if max(text_width(row, 10, bold=True) for row in rows) > WITHIN or len(counts) > 8:
+        rows = [f"{whole(min(lengths))} – {whole(max(lengths))}"]
     size = 20.0 if alike else 10.0
     for i, row in enumerate(reversed([row for row in rows if row])):
         marks.append(Label((110, 78 + 12 * i), row, size, INK, bold=True))
@@ -129,7 +133,9 @@ def _tag(framework: Framework, at: Point, joint: str) -> list[Mark]:
 def _lay_rings(framework: Framework) -> Picture:
     layers = _layers(framework)
     marks: list[Mark] = []
-    x = 124.0
+    named = [f"{chain.letter} {_short(chain)}" for _, chains in layers for chain in chains]
+    # as far to the left as the words leave room for
+    x = min(max(124.0, 88 + max(text_width(words, TYPE) for words in named)), 130.0)
     gap = {1: 0.0, 2: 64.0, 3: 45.0}[len(layers)]
     foot = {1: 70.0, 2: 36.0, 3: 24.0}[len(layers)]
     squeeze = 1.0 if len(layers) < 3 else 0.68
