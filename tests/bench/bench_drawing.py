@@ -12,7 +12,10 @@ shipped designs.
 from __future__ import annotations
 
 import io
+import resource
+import subprocess
 import sys
+import tempfile
 import time
 from collections.abc import Callable, Sequence
 from pathlib import Path
@@ -29,7 +32,6 @@ from reportlab.pdfgen.canvas import Canvas
 
 from buildplan.booklet.book import gather_book
 from buildplan.booklet.closeups import ON_THE_PIECE, plan_views, view_changes
-from buildplan.booklet.editions import print_booklet
 from buildplan.booklet.paper import PAPERS
 from buildplan.design.model import Design
 from buildplan.design.reading import read_design
@@ -42,6 +44,7 @@ from buildplan.drawing.marks import Path as PathMark
 from buildplan.drawing.pdf import draw_picture
 from buildplan.drawing.scene import step_picture
 from buildplan.framework.build import build_framework
+from buildplan.framework.counts import balloon_counts
 from buildplan.sequence.model import Kind
 from buildplan.shape.finding import find_shape
 
@@ -190,13 +193,31 @@ def against_matplotlib() -> None:
 
 
 def ten_thousand() -> None:
+    """The booklet of a large piece as a user prints it, by the command, from file to file; a
+    draft, for no frame of that size stands by itself."""
     side = {"repeat": 155, "cells": ["straight"]}
     large = design("large", [{"repeat": 4, "cells": [side, "tip"]}], closed=True)
-    gathered, book = timed(lambda: gather_book(large, PAPERS["a4"], "in", "training"))
-    printed, data = timed(lambda: print_booklet(book))
+    total = sum(balloon_counts(build_framework(large)).values())
+    with tempfile.TemporaryDirectory() as folder:
+        file = Path(folder) / "large.yaml"
+        file.write_text(large.model_dump_json(exclude_defaults=True, exclude_none=True), "utf-8")
+        command = [
+            sys.executable,
+            "-m",
+            "buildplan",
+            "booklet",
+            str(file),
+            "--out",
+            folder,
+            "--draft",
+        ]
+        taken, _ = timed(lambda: subprocess.run(command, check=True, capture_output=True))
+        (booklet,) = Path(folder).glob("*.pdf")
+        size = booklet.stat().st_size
+    used = resource.getrusage(resource.RUSAGE_CHILDREN)
     print(
-        f"piece of {book.facts.total} balloons: shape, steps and examination {gathered:.1f} s, "
-        f"booklet of {len(book.steps)} steps {printed:.1f} s, {len(data) / 1e6:.1f} MB"
+        f"booklet of a piece of {total} balloons, by the command: {taken:.0f} s "
+        f"({used.ru_utime + used.ru_stime:.0f} s of one processor), {size / 1e6:.1f} MB"
     )
 
 
