@@ -69,7 +69,7 @@ SHORT_CAUTIONS: Sequence[tuple[str, str]] = (
 
 
 # The joint map is drawn as large as it can be on so many sheets.
-MAP_SCALES = (1.5, 1.35, 1.25, 1.15, 1.0)
+MAP_SCALES = (1.5, 1.35, 1.25, 1.15, 1.0, 0.85)
 MAP_SHEETS = 2
 CLOSEST_ROWS = 1.2
 
@@ -169,8 +169,14 @@ def large_maps(book: Book) -> list[Leaf]:
         for scale in MAP_SCALES
         for paper in (book.paper, landscape(book.paper))
     ]
-    few = [option for option in tried if len(option[2]) <= MAP_SHEETS]
-    paper, scale, sheets = few[0] if few else min(tried, key=lambda option: len(option[2]))
+    # a strip that is too high for the sheet is drawn all the same: better on another sheet
+    fit = [
+        (paper, scale, sheets)
+        for paper, scale, sheets in tried
+        if all(sheet.height * scale <= _map_room(paper) + 0.01 for sheet in sheets)
+    ]
+    few = [option for option in fit if len(option[2]) <= MAP_SHEETS]
+    paper, scale, sheets = few[0] if few else min(fit or tried, key=lambda option: len(option[2]))
 
     def leaf(number: int) -> Leaf:
         def draw(press: Press) -> None:
@@ -192,5 +198,9 @@ def large_maps(book: Book) -> list[Leaf]:
 
 
 def _map_sheets(book: Book, paper: Paper, scale: float) -> tuple[Picture, ...]:
-    room = paper.top - paper.bottom - 40
-    return joint_map(book.framework, paper.measure / scale, room / scale)
+    return joint_map(book.framework, paper.measure / scale, _map_room(paper) / scale)
+
+
+def _map_room(paper: Paper) -> float:
+    """Height below the title."""
+    return paper.top - paper.bottom - 40
