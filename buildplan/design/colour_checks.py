@@ -15,6 +15,7 @@ from buildplan.design.tube_checks import chain_letters, joint_counts
 AT = "colour_pattern"
 KINDS = ("stripes", "spiral", "fade")
 PARTS: Mapping[str, tuple[str, ...]] = {"column": ("ring", "between"), "wall": ("row", "upright")}
+NO_CHAINS = {"letters": "letters have", "assembly": "an assembly has"}
 CHAIN_LETTERS = ("A", "B", "C", "D")
 
 
@@ -40,7 +41,7 @@ def check_colours(build: Mapping[str, object], patterns: Mapping[str, object]) -
     if name not in ("tube", *PARTS):
         yield Mistake(
             (AT,),
-            f"a {name} has no long chains to lay a colour pattern along",
+            f"{NO_CHAINS.get(name, f'a {name} has')} no long chains to lay a colour pattern along",
             "name the balloon of each colour in build.graph.balloons instead"
             if name == "graph"
             else "give its parts balloons of other colours instead",

@@ -18,8 +18,8 @@ from buildplan.design.model import ColourOrder, ColourPattern
 
 @dataclass(frozen=True)
 class Place:
-    """Where a balloon lies: `along` the piece, a whole number from 0, and `turn` round it, from
-    0 to 1, towards the next chain or the next place round a ring."""
+    """Where a balloon lies: `along` the piece, a whole number from 0, and `turn` round it, in
+    turns, anticlockwise as seen from where it goes to."""
 
     along: int
     turn: Fraction = Fraction(0)

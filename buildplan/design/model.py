@@ -441,8 +441,8 @@ class ColourPattern(FileModel):
     )
     direction: Literal["left", "right"] = Field(
         "right",
-        description="of a spiral: the way it winds as it goes on, right towards the next chain "
-        "(or the next joint of a ring), left the other way",
+        description="of a spiral: the way it winds; seen from outside, right climbs to the right "
+        "as the thread of a screw does, left to the left",
     )
     fade: Annotated[list[Key], Field(min_length=2, max_length=10)] | None = Field(
         None,

@@ -21,6 +21,7 @@ NEAR_ENOUGH = 0.005  # of the height: once as near as this, nothing more is trie
 MOST_GAUGE_STEPS = 12
 MOST_NUDGES, NUDGE = 20, 1.04
 FEWEST_AROUND = 3
+LETTER_CELLS = (5, 7, 9, 11, 13)
 
 Data = Mapping[str, Any]
 
@@ -36,7 +37,7 @@ def by_cells(data: Data, now: Measured, height_m: float) -> Way:
     """The design with more cells of the same balloons, as near to the height as comes."""
     pattern = next(name for name, value in data["build"].items() if value is not None)
     if pattern not in CELLS:
-        raise NotHadError(NO_CELLS[pattern])
+        raise NotHadError(NO_CELLS.get(pattern, f"nothing of {pattern} is counted in cells"))
     if _has_sizes_along(now.design):
         raise NotHadError(
             "balloons of several sizes follow one another along its chains, cell by cell: fit its "
@@ -193,11 +194,23 @@ def _wall(data: Data, factor: float) -> Iterator[Change]:
         yield from _counts(data, at, {"along": 1, "up": 0, "wide": 1, "high": 1}, factor)
 
 
+def _letters(data: Data, factor: float) -> Iterator[Change]:
+    """Letters are so many cells high, or as many as come near a height."""
+    letters = data["build"]["letters"]
+    if letters.get("cells") is None:
+        yield Change(("build", "letters", "height"), round(letters["height"] * factor, 1))
+        return
+    number = min(LETTER_CELLS, key=lambda cells: abs(cells - letters["cells"] * factor))
+    if number != letters["cells"]:
+        yield Change(("build", "letters", "cells"), number)
+
+
 CELLS: Mapping[str, Callable[[Data, float], Iterator[Change]]] = {
     "tube": _tube,
     "arch": _arch,
     "column": _column,
     "wall": _wall,
+    "letters": _letters,
 }
 
 

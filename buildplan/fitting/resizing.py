@@ -126,12 +126,20 @@ def _gauges(
             for gauge, shift in zip(others, shifts, strict=True):
                 rounded[gauge] = max(1, floor(gauge * scale / step + 0.5) + shift) * step
             changes = [_resized(*one, rounded, scale, step, bags) for one in balloons.items()]
+            changes.append(_given_height(data, scale))
             tried.append(tuple(change for of_one in changes for change in of_one))
             if not first_mistake(changed_data(data, tried[-1])):
                 break
         else:
             tried = tried[:1]
         yield tried[-1], _gauge_words(balloons, tried[-1], bags, now.design.units)
+
+
+def _given_height(data: Mapping[str, Any], scale: float) -> Iterator[Change]:
+    """A height that the file gives goes with the gauges, or the number of cells would change."""
+    height = (data["build"].get("letters") or {}).get("height")
+    if height is not None:
+        yield Change(("build", "letters", "height"), round(height * scale, 1))
 
 
 def _resized(
@@ -168,7 +176,7 @@ def _gauge_words(
     said: dict[str, list[str]] = {}
     for change in changes:
         key, name = str(change.at[1]), change.at[2]
-        if name == "inflate_to":
+        if change.at[0] == "balloons" and name == "inflate_to":
             bag = f" ({bags[key]:g} {units} {balloons[key].kind})" if key in bags else ""
             words = f"sized to {change.value:g} {units}{bag}"
             said.setdefault(words, []).append(key)

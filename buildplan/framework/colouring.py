@@ -78,7 +78,8 @@ def _column(framework: Framework, part: ColouredPart) -> Iterator[Run]:
     for along, chain in enumerate(chains):
         around = len(chain.links)
         for i, link in enumerate(chain.links):
-            places.append(Place(along, Fraction(2 * i + steps * along, 2 * around)))
+            # joints are numbered clockwise seen from above, and turns count the other way
+            places.append(Place(along, Fraction(-(2 * i + steps * along), 2 * around)))
             links.append([link])
     yield Run(places, links, len(chains))
 

@@ -21,7 +21,7 @@ from buildplan.shape.locking import locks
 from buildplan.shape.model import FloatArray, IntArray, Shape
 from buildplan.shape.placing import Placed, place_parts
 from buildplan.shape.plan import EASE_RIGID, close_plan, plan_of, plan_positions
-from buildplan.shape.posing import on_the_floor, size_m, upright
+from buildplan.shape.posing import of_one_hand, on_the_floor, size_m, upright
 from buildplan.shape.relaxing import Relaxed, free_basis, mirrored_basis, relax_apart
 from buildplan.shape.rigidity import rigidity
 from buildplan.shape.settings import DEFAULT, MANY_JOINTS, Settings
@@ -187,7 +187,8 @@ def find_shape(
     mirrored = mirrors(framework, bodies)
     flat = mirrored or is_flat(best.positions_m)
     rotation = upright(framework, bodies, best.positions_m, stand_on, flat, settings.constants)
-    positions = on_the_floor(bodies, best.positions_m @ rotation.T)
+    posed = of_one_hand(framework, best.positions_m @ rotation.T)
+    positions = on_the_floor(bodies, posed)
     standing, mass = stand(framework, bodies, positions, settings.constants)
     width, height, depth = size_m(bodies, positions)
     strain = float(np.abs(bodies.strain(positions)).max(initial=0.0))

@@ -64,6 +64,18 @@ def upright(
     return np.eye(3) if best is None else best.rotation
 
 
+def of_one_hand(framework: Framework, positions_m: FloatArray) -> FloatArray:
+    """The piece as it stands upright, or its mirror image, which is at rest as well: the one whose
+    foot, where it is a ring, is numbered clockwise seen from above. Chance would have it otherwise,
+    and a spiral or a tie between parts asks for one of the two."""
+    if framework.mirror or not framework.foot or not framework.chains[0].chain.closed:
+        return positions_m
+    foot = positions_m[[framework.place_number[joint] for joint in framework.foot]]
+    foot = foot - foot.mean(axis=0)
+    anticlockwise = float(np.cross(foot, np.roll(foot, -1, axis=0))[:, 1].sum()) > 0
+    return positions_m * [-1.0, 1.0, 1.0] if anticlockwise else positions_m
+
+
 def on_the_floor(bodies: Bodies, positions_m: FloatArray) -> FloatArray:
     """Lowest point of all bodies on y = 0, width and depth centred."""
     middle = bodies.midpoints_m(positions_m)

@@ -166,6 +166,14 @@ def test_measured_lengths_go_with_the_gauge() -> None:
     assert (made["inflate_to"] / GAUGE_STEP["in"]).is_integer()
 
 
+def test_parts_that_are_tied_still_meet() -> None:
+    """An assembly scales like any piece: its parts come out of one hand at every gauge."""
+    text = (DESIGNS / "gallery" / "portal.yaml").read_text("utf-8")
+    now, way = resized(text, "gauge", 1.18)
+    assert way.measured is not None, way.why_not
+    assert way.measured.height_m == pytest.approx(1.18 * now.height_m, rel=0.02)
+
+
 def test_every_way_has_a_name_for_the_command() -> None:
     assert list(WAYS) == ["gauge", "balloon", "cells"]
 

@@ -118,6 +118,30 @@ def test_a_spiral_is_a_screw_of_the_hand_that_it_is_named_for(
     assert climbs.count(True) >= 2  # one step may wrap round to the next ribbon
 
 
+@pytest.mark.parametrize(
+    "size", ["around: 4, rings: 5", "around: 6, rings: 6", "around: 5, rings: 8"]
+)
+@pytest.mark.parametrize(("direction", "sign"), [("right", 1), ("left", -1)])
+def test_a_spiral_of_rings_is_a_screw_too(
+    tmp_path: Path, size: str, direction: str, sign: int
+) -> None:
+    column = f"  column: {{{size}, ring: a, between: a, lock: k}}\n"
+    spiral = f"{{spiral: {{b: 3, a: 9}}, direction: {direction}}}"
+    framework = built(tmp_path, column, f"{{ring: {spiral}}}")
+    shape = find_shape(framework)
+    place = dict(zip(shape.joints, shape.positions_m, strict=True))
+    middles: list[np.ndarray] = []
+    for ring in (long.chain for long in framework.chains if long.place == "ring"):
+        mine = [framework.link[i] for i in ring.links if framework.link[i].balloon == "b"]
+        if mine:
+            centre = np.mean([place[joint] for joint in ring.joints], axis=0)
+            ends = [place[end] for link in mine for end in (link.start, link.finish)]
+            middles.append(np.mean(ends, axis=0) - centre)
+    # going up, round by round, anticlockwise seen from above is right-handed
+    turns = [float(np.cross(one, after)[1]) for one, after in pairwise(middles)]
+    assert sum(sign * turn for turn in turns) > 0
+
+
 def test_braces_have_each_one_colour(tmp_path: Path) -> None:
     framework = built(tmp_path, ARCH, "{brace: {stripes: {a: 2, b: 1}}}")
     for number, brace in enumerate(framework.braces):
