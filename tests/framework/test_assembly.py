@@ -175,6 +175,32 @@ def test_a_row_stands_a_link_apart(tmp_path: Path) -> None:
         assert np.linalg.norm(other - one) == pytest.approx(2 * link_m, rel=0.03)
 
 
+def test_a_mirrored_part_is_built_left_to_right(tmp_path: Path) -> None:
+    """Two hooks (J, which is not the same from left to right) and one turned to face them."""
+    hook = "{letters: {text: J, cells: 5, long: a, brace: a, lock: k}}"
+    tied = "ties: [{joints: [P.A1, Q.A1], balloon: a}, {joints: [P.B1, Q.B1], balloon: a}]"
+    text = f"""\
+  assembly:
+    parts:
+      - {{name: P, build: {hook}}}
+      - {{name: Q, mirrored: true, build: {hook}}}
+    lock: k
+    {tied}
+"""
+    framework = built(tmp_path, text)
+    shape = find_shape(framework)
+    one, other = (
+        np.array([shape.at[joint] for joint in part.framework.joints]) for part in framework.parts
+    )
+    for points, sign in ((one, 1.0), (other, -1.0)):
+        side = points[:, 0] - points[:, 0].mean()
+        high = points[:, 1] - points[:, 1].mean()
+        # the long stem of a J is on the right, so that what is high is on the right
+        assert sign * float(side @ high) > 0
+    assert framework.mirror
+    assert shape.mirrored
+
+
 def test_joints_that_cannot_meet_are_told_once(tmp_path: Path) -> None:
     crossed = STACKED.replace("U.A2", "U.X").replace("U.A4", "U.A2").replace("U.X", "U.A4")
     (problem,) = find_shape(built(tmp_path, crossed)).problems
