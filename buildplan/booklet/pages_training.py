@@ -45,8 +45,8 @@ def with_lessons(book: Book, step_pages: Sequence[tuple[str, Sequence[Leaf]]]) -
             together.append({part: first})
     before = {next(iter(parts)): parts for parts in together}
     for part, leaves in step_pages:
-        if part in before:
-            yield from lessons(book, before[part])
+        if part in before:  # a part of the work may come again, with another part of the piece
+            yield from lessons(book, before.pop(part))
         yield from leaves
 
 
