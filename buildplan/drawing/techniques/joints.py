@@ -320,7 +320,7 @@ def tie_parts(framework: Framework, joints: Sequence[str]) -> Picture:
         marks += joint_marks(at, radius, joint, skipped=False, locked=True, repeat=False)
     marks += move([(60, y + 12), (60, y + 3)])
     marks += move([(60, y - 12), (60, y - 3)])
-    x = 180.0
+    x = 168.0
     for dx, dy in ((0.82, 0.5), (0.82, -0.5)):
         for way in (1, -1):
             near, far = 10 * way, 52 * way
