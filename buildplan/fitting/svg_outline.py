@@ -13,13 +13,13 @@ from pathlib import Path as FilePath
 
 import numpy as np
 from shapely import Polygon
-from svgelements import SVG, Close, Line, Move, Path, Shape
+from svgelements import SVG, Arc, Close, Line, Move, Path, Shape
 
 from buildplan.fitting.outline import ComplexArray, Drawn, OutlineError, enclosed
 
 MOST_BYTES = 2 * 1024 * 1024
 MOST_SEGMENTS = 20_000
-POINTS_PER_CURVE = 24
+POINTS_PER_CURVE, POINTS_PER_ARC = 24, 96
 
 
 def svg_outline(file: FilePath) -> Drawn:
@@ -112,7 +112,8 @@ def _closed(path: list[object]) -> ComplexArray | None:
             if segment.end is not None:
                 points.append(complex(segment.end))
         else:
-            steps = np.linspace(0, 1, POINTS_PER_CURVE + 1)[1:]
+            count = POINTS_PER_ARC if isinstance(segment, Arc) else POINTS_PER_CURVE
+            steps = np.linspace(0, 1, count + 1)[1:]
             at = [segment.point(float(step)) for step in steps]  # type: ignore[attr-defined]
             points += [complex(float(point.x), float(point.y)) for point in at]
     shut = any(isinstance(segment, Close) for segment in path)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 from pathlib import Path
 
 import numpy as np
@@ -15,12 +16,23 @@ from buildplan.design.course import expand_course
 from buildplan.design.reading import read_design
 from buildplan.fitting.cells import KINDS, laid_cells
 from buildplan.fitting.design_file import fit_text
-from buildplan.fitting.fitting import Fit, fit_outline, recommended
-from buildplan.fitting.measuring import FARTHEST_GOAL, OVERLAP_GOAL, closeness, ring_points
-from buildplan.fitting.outline import outline_of, symmetry_of
+from buildplan.fitting.fitting import (
+    GAUGES_IN,
+    UNSEEN,
+    Fit,
+    fit_outline,
+    gauges_for,
+    recommended,
+    smallest_height_m,
+)
+from buildplan.fitting.inside import WIDTH_PER_GAUGE, band_width_m
+from buildplan.fitting.measuring import FARTHEST_GOAL, OVERLAP_GOAL, closeness
+from buildplan.fitting.outline import enclosed, outline_of, ring_points, symmetry_of
 from buildplan.fitting.outlines import named_outline
 from buildplan.fitting.picture import fit_picture
+from buildplan.fitting.report import holes_words
 from buildplan.fitting.search import Course, search_courses
+from buildplan.fitting.sources import read_outline
 from buildplan.fitting.tube_design import design_of, gauges_from
 from buildplan.framework.build import build_framework
 from buildplan.framework.counts import balloon_counts
@@ -56,6 +68,8 @@ def test_more_balloons_never_fit_worse(fits: tuple[Fit, ...]) -> None:
     assert [fit.balloons for fit in fits] == sorted(fit.balloons for fit in fits)
     overlaps = [fit.close.overlap for fit in fits]
     assert overlaps == sorted(overlaps)
+    for fewer, more in itertools.pairwise(fits):
+        assert more.close.farthest_m <= max(fewer.close.farthest_m, UNSEEN * more.close.link_m)
 
 
 def test_the_written_file_is_the_same_design(fits: tuple[Fit, ...], tmp_path: Path) -> None:
@@ -86,9 +100,10 @@ def test_rings_are_even(fits: tuple[Fit, ...]) -> None:
 
 
 def test_the_same_input_gives_the_same_bytes() -> None:
+    """Whether one process or two do the work."""
     outline = named_outline("leaf", 1.5)
-    first, second = (fit_text(fit_outline(outline, (8.0,), workers=1)[0]) for _ in range(2))
-    assert first == second
+    first, second = (fit_outline(outline, (8.0, 6.0), workers=workers) for workers in (1, 2))
+    assert [fit_text(fit) for fit in first] == [fit_text(fit) for fit in second]
 
 
 def test_the_picture_shows_the_outline_where_the_piece_is(fits: tuple[Fit, ...]) -> None:
@@ -154,3 +169,31 @@ def test_an_outline_without_symmetry_is_fitted_too() -> None:
     points = ring_points(box(0, 0, 1, 1.2).union(box(0, 0, 1.6, 0.6)).buffer(0.1))
     fits = fit_outline(outline_of("step", points, 1.6), (8.0,), workers=1)
     assert recommended(fits).close.overlap > OVERLAP_GOAL
+
+
+def test_a_band_gets_a_tube_of_its_width() -> None:
+    """The letter O is about 33 cm wide at 150 cm: a gauge is chosen that makes the tube so, and
+    its opening then is the hole. Areas by shapely."""
+    outline = read_outline("letter:O", 1.5)
+    wanted = next(gauge for gauge in gauges_for(outline) if gauge not in GAUGES_IN)
+    assert wanted * 0.0254 * WIDTH_PER_GAUGE == pytest.approx(band_width_m(outline), rel=0.06)
+    (fit,) = fit_outline(outline, (wanted,), workers=1)
+    assert fit.good
+    hole, opening = enclosed(outline.holes[0]), fit.inside.opening
+    assert opening.intersection(hole).area / opening.union(hole).area > 0.8
+    assert fit.likeness == fit.inside.overlap > OVERLAP_GOAL
+    (thick,) = fit_outline(outline, (8.0,), workers=1)
+    assert thick.likeness < fit.likeness
+    said = " ".join(holes_words(fit))
+    assert "band about 33 cm wide" in said
+    assert "opening of its own" in said
+    assert "# The outline is a band" in fit_text(fit)
+
+
+def test_the_smallest_height_is_one_at_which_it_can_be_had() -> None:
+    small = named_outline("house", 0.6)
+    assert not any(fit.good for fit in fit_outline(small, (8.0,), workers=1))
+    height_m = smallest_height_m(small, 8.0, workers=1)
+    assert height_m is not None
+    assert height_m > small.height_m
+    assert any(fit.good for fit in fit_outline(named_outline("house", height_m), (8.0,), workers=1))

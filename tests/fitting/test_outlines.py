@@ -10,6 +10,7 @@ import pytest
 from matplotlib.textpath import TextPath
 from shapely import Polygon
 
+from buildplan.fitting.inside import band_width_m
 from buildplan.fitting.lettering import letter_outline
 from buildplan.fitting.outline import OutlineError, outline_of, symmetry_of
 from buildplan.fitting.outlines import NAMED, named_outline
@@ -67,19 +68,19 @@ def test_every_command_of_svg_path_data_is_read(tmp_path: Path) -> None:
     """M L H V C S Q T A Z, absolute and relative (W3C SVG 2, section 9.3). The half discs
     added to the square of 40 have together the area of a disc of radius 20."""
     file = drawn(tmp_path, '<path d="M30 30 H70 a20 20 0 0 1 0 40 L30 70 A20 20 0 0 1 30 30 z"/>')
-    assert area(svg_outline(file)) == pytest.approx(1600 + pi * 400, rel=2e-3)
+    assert area(svg_outline(file).points) == pytest.approx(1600 + pi * 400, rel=2e-3)
     # a parabola through the control point: area under Q is two thirds of base by height / 2
     file = drawn(tmp_path, '<path d="m0 50 q50 -50 100 0 Z"/>')
-    assert area(svg_outline(file)) == pytest.approx(100 * 25 * 2 / 3, rel=2e-3)
+    assert area(svg_outline(file).points) == pytest.approx(100 * 25 * 2 / 3, rel=2e-3)
     # T and S mirror the control point before them: an S-curve and its way straight back
     file = drawn(tmp_path, '<path d="M0 50 Q25 0 50 50 T100 50 V90 h-100 Z"/>')
-    assert area(svg_outline(file)) == pytest.approx(4000, rel=2e-3)
+    assert area(svg_outline(file).points) == pytest.approx(4000, rel=2e-3)
     file = drawn(tmp_path, '<path d="M0 50 C10 20 40 20 50 50 s40 30 50 0 V90 H0 z"/>')
-    assert area(svg_outline(file)) == pytest.approx(4000, rel=2e-3)
+    assert area(svg_outline(file).points) == pytest.approx(4000, rel=2e-3)
 
 
 def test_y_points_down_in_svg_and_up_here(tmp_path: Path) -> None:
-    points = svg_outline(drawn(tmp_path, '<path d="M0 0 L100 0 L50 80 Z"/>'))
+    points = svg_outline(drawn(tmp_path, '<path d="M0 0 L100 0 L50 80 Z"/>')).points
     assert points.imag.min() == pytest.approx(-80)
     widest = points[np.isclose(points.imag, 0)]
     assert np.ptp(widest.real) == pytest.approx(100)
@@ -91,7 +92,50 @@ def test_transforms_and_other_shapes_are_read_and_the_largest_is_taken(tmp_path:
         '<rect x="1" y="1" width="3" height="3"/>'
         '<g transform="scale(2)"><circle cx="20" cy="20" r="15"/></g>',
     )
-    assert area(svg_outline(file)) == pytest.approx(pi * 30**2, rel=5e-3)
+    assert area(svg_outline(file).points) == pytest.approx(pi * 30**2, rel=5e-3)
+
+
+RING = "M50 10 A40 40 0 1 1 49.99 10 Z"
+WITHIN, WITHIN_BACK = "M50 30 A20 20 0 1 1 49.99 30 Z", "M50 30 A20 20 0 1 0 50.01 30 Z"
+
+
+@pytest.mark.parametrize(
+    ("body", "holes", "left_out"),
+    [
+        (f'<path fill-rule="evenodd" d="{RING} {WITHIN}"/>', 1, 0),
+        (f'<path style="fill-rule:evenodd" d="{RING} {WITHIN}"/>', 1, 0),
+        (f'<path d="{RING} {WITHIN_BACK}"/>', 1, 0),
+        (f'<path d="{RING} {WITHIN}"/>', 0, 1),
+        (f'<path d="{RING}"/><path d="{WITHIN_BACK}"/>', 0, 1),
+    ],
+    ids=["even-odd", "even-odd in a style", "other way round", "same way round", "on top"],
+)
+def test_holes_are_what_the_fill_rule_leaves_empty(
+    tmp_path: Path, body: str, holes: int, left_out: int
+) -> None:
+    """The non-zero and even-odd rules of SVG 2, section 13.4.2."""
+    found = svg_outline(drawn(tmp_path, body))
+    assert (len(found.holes), found.left_out) == (holes, left_out)
+    outline = outline_of("ring", found.points, 1.6, found.holes)
+    left = pi * 0.8**2 - (pi * 0.4**2 if holes else 0.0)
+    assert outline.region_with_holes.area == pytest.approx(left, rel=5e-3)
+
+
+def test_a_band_has_one_width(tmp_path: Path) -> None:
+    """A ring of radii 40 and 20, drawn 1.6 m high, is 40 cm wide everywhere; A and B are none."""
+    found = svg_outline(drawn(tmp_path, f'<path fill-rule="evenodd" d="{RING} {WITHIN}"/>'))
+    assert band_width_m(outline_of("ring", found.points, 1.6, found.holes)) == pytest.approx(
+        0.4, rel=0.01
+    )
+    assert band_width_m(read_outline("letter:O", 1.5)) is not None
+    for other in ("letter:A", "letter:B", "letter:L", "star"):
+        assert band_width_m(read_outline(other, 1.5)) is None
+
+
+def test_a_letter_has_the_holes_of_the_font() -> None:
+    """The genus of the letters, as topology has it: A and O have one hole, B two, L none."""
+    for letter, holes in (("A", 1), ("B", 2), ("L", 0), ("O", 1), ("8", 2)):
+        assert len(read_outline(f"letter:{letter}", 1.5).holes) == holes
 
 
 @pytest.mark.parametrize(
@@ -127,7 +171,7 @@ def test_a_letter_is_that_of_the_font() -> None:
 
     path = TextPath((0, 0), "L", size=50, prop=FontProperties(family="DejaVu Sans", weight="bold"))
     box = path.get_extents()
-    points = letter_outline("L")
+    points = letter_outline("L").points
     assert np.ptp(points.real) / np.ptp(points.imag) == pytest.approx(
         box.width / box.height, rel=0.02
     )

@@ -1,0 +1,77 @@
+"""Pieces of many short chains: their lists run on from page to page, and nothing runs off one."""
+
+from __future__ import annotations
+
+import pypdfium2
+import pytest
+
+from buildplan.booklet.book import Book, gather_book
+from buildplan.booklet.editions import print_booklet
+from buildplan.booklet.paper import PAPERS
+from buildplan.design.reading import read_design
+from buildplan.sequence.ordering import natural
+from buildplan.sequence.words.grammar import chain_letters
+
+WALL = """
+buildplan: 1
+name: Long Wall
+units: in
+balloons:
+  row:     {kind: link,  nominal: 12, inflate_to: 8,   colour: "#B65A92", label: pink}
+  upright: {kind: link,  nominal: 12, inflate_to: 8,   colour: "#F3E9CF", label: cream}
+  lock:    {kind: round, nominal: 5,  inflate_to: 3.5, colour: "#C9A227", label: gold}
+build:
+  wall: {across: 11, up: 4, layers: 2, row: row, upright: upright, between: upright, lock: lock}
+"""
+BETWEEN = 12 * 5  # a chain of one balloon for each joint of a layer of 11 by 4 cells
+SLACK_PT, HANGING_PT = 1.0, 9.0
+
+
+@pytest.fixture(scope="module", params=["training", "crew"])
+def wall(request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory) -> Book:
+    file = tmp_path_factory.mktemp("wall") / "wall.yaml"
+    file.write_text(WALL, "utf-8")
+    return gather_book(read_design(file), PAPERS["letter"], "in", request.param)
+
+
+def test_no_text_runs_off_a_page(wall: Book) -> None:
+    """Every run of text, as PDFium finds it, is between the margins and on the sheet."""
+    document = pypdfium2.PdfDocument(print_booklet(wall))
+    said = []
+    for page in document:
+        width, height = page.get_size()
+        text = page.get_textpage()
+        said.append(text.get_text_bounded())
+        foot = wall.paper.bottom if width == wall.paper.width else 0
+        for i in range(text.count_rects()):
+            left, low, right, top = text.get_rect(i)
+            words = text.get_text_bounded(left, low, right, top)
+            assert left >= wall.paper.left - SLACK_PT, words
+            assert right <= width - wall.paper.left + SLACK_PT, words
+            assert low > 0, words
+            assert top < height, words
+            # below the type area there is only the foot of the page; a last line may hang a little
+            assert low >= foot - HANGING_PT or top <= foot, words
+    rows = [f"Chain {letter}" for letter in ("Z", "AA", "CA")]
+    assert all(any(row in page for page in said) for row in rows)
+
+
+def test_every_chain_is_ticked_once(wall: Book) -> None:
+    if wall.edition != "training":
+        return
+    document = pypdfium2.PdfDocument(print_booklet(wall))
+    whole = " ".join(page.get_textpage().get_text_bounded() for page in document).split()
+    text = " ".join(whole)
+    assert text.count(": 1 balloon (all cream), joints") == BETWEEN
+
+
+def test_chains_are_told_by_their_first_and_last() -> None:
+    assert chain_letters(["A", "B", "C", "D", "G"]) == "A to D and G"
+    assert chain_letters(["Y", "Z", "AA", "AB"]) == "Y to AB"
+    assert chain_letters(["A", "B"]) == "A and B"
+
+
+def test_chain_z_comes_before_chain_aa() -> None:
+    names = ["chain AA", "chain Z", "chain B", "chain A"]
+    assert sorted(names, key=natural) == ["chain A", "chain B", "chain Z", "chain AA"]
+    assert sorted(["A10", "A2", "AA1"], key=natural) == ["A2", "A10", "AA1"]
