@@ -194,7 +194,7 @@ def against_matplotlib() -> None:
 
 def ten_thousand() -> None:
     """The booklet of a large piece as a user prints it, by the command, from file to file; a
-    draft, for no frame of that size stands by itself."""
+    draft (exit status 1), for no frame of that size stands by itself."""
     side = {"repeat": 155, "cells": ["straight"]}
     large = design("large", [{"repeat": 4, "cells": [side, "tip"]}], closed=True)
     total = sum(balloon_counts(build_framework(large)).values())
@@ -211,7 +211,7 @@ def ten_thousand() -> None:
             folder,
             "--draft",
         ]
-        taken, _ = timed(lambda: subprocess.run(command, check=True, capture_output=True))
+        taken, _ = timed(lambda: subprocess.run(command, check=False, capture_output=True))
         (booklet,) = Path(folder).glob("*.pdf")
         size = booklet.stat().st_size
     used = resource.getrusage(resource.RUSAGE_CHILDREN)
