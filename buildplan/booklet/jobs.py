@@ -61,8 +61,9 @@ def jobs(steps: Sequence[Step]) -> tuple[Job, ...]:
     before: dict[str, list[Step]] = {}
     after: dict[str, list[Step]] = {}
     groups = _groups(steps)
+    grouped = {step.number for group in groups for step in group}
     for step in steps:
-        if step.kind not in HEADS and step.kind is not Kind.LOCK:
+        if step.number not in grouped and step.kind not in HEADS and step.kind is not Kind.LOCK:
             part = after if step.kind in (Kind.INSPECT, Kind.STAND_UP) else before
             part.setdefault(_title(step), []).append(step)
     found: list[Job] = []
@@ -94,10 +95,11 @@ def _title(step: Step) -> str:
 
 
 def _groups(steps: Sequence[Step]) -> list[list[Step]]:
-    """Braces, singles and joins, each with its locks."""
+    """Braces, singles and joins, each with its locks; and the laying of an assembly's parts after
+    the first."""
     groups: list[list[Step]] = []
     for step in steps:
-        if step.kind in HEADS:
+        if step.kind in HEADS or (groups and step.kind is Kind.LAY):
             groups.append([step])
         elif step.kind is Kind.LOCK:
             groups[-1].append(step)
@@ -112,22 +114,36 @@ def _runs(groups: Sequence[list[Step]]) -> list[list[list[Step]]]:
     """Runs that end after a corner of the course where they can."""
     runs: list[list[list[Step]]] = []
     for group in groups:
-        goes_on = bool(runs) and (
-            group[0].kind in (Kind.SINGLE, Kind.TURN_OVER)
-            or _braces(runs[-1]) < LEAST_BRACES
-            or (
-                not _ends_at_corner(runs[-1])
-                and _braces(runs[-1]) + _braces([group]) <= MOST_BRACES
+        goes_on = (
+            bool(runs)
+            and not _starts_anew(runs[-1][-1], group)
+            and (
+                group[0].kind in (Kind.SINGLE, Kind.TURN_OVER)
+                or _braces(runs[-1]) < LEAST_BRACES
+                or (
+                    not _ends_at_corner(runs[-1])
+                    and _braces(runs[-1]) + _braces([group]) <= MOST_BRACES
+                )
             )
         )
         if goes_on:
             runs[-1].append(group)
         else:
             runs.append([group])
-    if len(runs) > 1 and _braces(runs[-1]) < SHORT_RUN:
+    anew = len(runs) > 1 and _starts_anew(runs[-2][-1], runs[-1][0])
+    if len(runs) > 1 and _braces(runs[-1]) < SHORT_RUN and not anew:
         last = runs.pop()
         runs[-1] += last
     return runs
+
+
+def _starts_anew(before: Sequence[Step], group: Sequence[Step]) -> bool:
+    """Whether another part begins here, or the tying of the parts."""
+    return group[0].kind is Kind.LAY or (_ties(group[0]) and not _ties(before[0]))
+
+
+def _ties(step: Step) -> bool:
+    return step.kind is Kind.JOIN and len(step.operations[0].joints) > 1
 
 
 def _ends_at_corner(run: Sequence[Sequence[Step]]) -> bool:
@@ -139,6 +155,8 @@ def _rows(group: Sequence[Step]) -> list[Row]:
     if head.kind is Kind.TURN_OVER:
         turned = say("the whole piece, all hands at once")
         return [Row(head.kind, say("Turn over"), "", turned, ())]
+    if head.kind is Kind.LAY:
+        return [Row(head.kind, head.title, "", "", ())]
     rows = []
     for place, turn in enumerate(head.turns):
         # the name stands in a column of its own
@@ -158,7 +176,7 @@ def _rows(group: Sequence[Step]) -> list[Row]:
 def _run_title(rows: Sequence[Row]) -> str:
     braces = [row.brace for row in rows if row.brace is not None]
     if not braces:
-        named = [row.name for row in rows if row.kind is not Kind.TURN_OVER]
+        named = [row.name for row in rows if row.kind not in (Kind.TURN_OVER, Kind.LAY)]
         named = named or [row.name for row in rows]
         return named[0] if len(named) == 1 else first_to_last(named[0], named[-1])
     if len(braces) == 1:
