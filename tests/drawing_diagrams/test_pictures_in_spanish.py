@@ -1,0 +1,69 @@
+"""Pictures in Spanish show what they show in English, and their words fit into them."""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from collections.abc import Callable, Iterable, Iterator
+
+import pytest
+from diagram_pieces import assert_inside, assert_readable, pieces
+
+from buildplan.drawing.cell_diagrams import cell_diagram
+from buildplan.drawing.gauge import gauge_sheets
+from buildplan.drawing.joint_map import joint_map
+from buildplan.drawing.marks import Picture
+from buildplan.drawing.section_diagram import section_diagram
+from buildplan.drawing.techniques import TECHNIQUES, technique_pictures
+from buildplan.framework.model import Framework
+from buildplan.language.speaking import speaking
+
+FIGURES = re.compile(r"[A-Za-z]?\d+")
+JOINTS = re.compile(r"\b[A-Z]\d+\b")
+PIECES = pieces()
+
+
+def maps(framework: Framework) -> tuple[Picture, ...]:
+    return joint_map(framework, 520, 700)
+
+
+def others(framework: Framework) -> Iterator[Picture]:
+    for cell in framework.cells[:4]:
+        yield cell_diagram(framework, cell.number, 240, 180)
+    yield from (section_diagram(framework, brace.number) for brace in framework.braces[:4])
+    for kind in TECHNIQUES:
+        yield from technique_pictures(framework, kind)
+    for sheet in gauge_sheets(framework, (595, 842), "in"):
+        yield sheet.picture
+
+
+def spoken(
+    language: str, draw: Callable[[Framework], Iterable[Picture]], framework: Framework
+) -> list[Picture]:
+    with speaking(language):
+        return list(draw(framework))
+
+
+@pytest.mark.parametrize("name", PIECES)
+def test_alternative_texts_name_the_same_things(name: str) -> None:
+    told = (spoken(language, others, PIECES[name]) for language in ("en", "es"))
+    for english, spanish in zip(*told, strict=True):
+        assert Counter(FIGURES.findall(english.alt)) == Counter(FIGURES.findall(spanish.alt))
+        assert english.alt != spanish.alt
+
+
+@pytest.mark.parametrize("name", PIECES)
+def test_maps_name_the_same_joints(name: str) -> None:
+    english, spanish = (
+        {joint for sheet in spoken(lg, maps, PIECES[name]) for joint in JOINTS.findall(sheet.alt)}
+        for lg in ("en", "es")
+    )
+    assert english == spanish != set()
+
+
+@pytest.mark.parametrize("name", PIECES)
+def test_words_stay_within_their_pictures(name: str) -> None:
+    for draw in (maps, others):
+        for picture in spoken("es", draw, PIECES[name]):
+            assert_inside(picture)
+            assert_readable(picture)
