@@ -321,7 +321,9 @@ def _done(book: Book) -> list[str]:
             chains=chains,
         ),
     ]
-    if facts.braces:
+    if facts.braces and not facts.singles:
+        lines.append(say("tied in {braces} braces", braces=strong(whole(facts.braces))))
+    elif facts.braces:
         lines.append(
             say(
                 "tied in {braces} braces and {singles} singles",
@@ -452,8 +454,8 @@ def _boxes(
     with press.decoration() as canvas:
         canvas.setStrokeColor("#1A1A1A")
         canvas.setLineWidth(0.9)
+        side = min(heights[1:]) - 9
         for height in heights[1:]:
-            side = height - 9
             canvas.rect(x, y - height + 4.5, side * 1.4, side, stroke=1, fill=0)
             canvas.line(x + side * 1.4 + 8, y - height + 6, x + widths[-1] - 12, y - height + 6)
             y -= height

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import csv
 import io
 import re
 from dataclasses import replace
@@ -16,10 +17,12 @@ from shipped import DESIGNS, book_of
 
 from buildplan.booklet.book import Book
 from buildplan.booklet.brand import branding
+from buildplan.booklet.csv_text import csv_bytes
 from buildplan.booklet.money import Item, Quote, money_words
 from buildplan.booklet.money import quote as quote_of
 from buildplan.booklet.pages_quote import Offer, print_quote
 from buildplan.booklet.paper import PAPERS, Paper, mm
+from buildplan.booklet.quote_words import quote_rows
 from buildplan.design.model import Rates
 from buildplan.design.reading import read_brand
 from buildplan.language.speaking import speaking
@@ -105,6 +108,15 @@ def test_amounts_are_written_as_the_language_does() -> None:
     assert money_words(Decimal("1234.50"), "EUR") == "€1,234.50"
     with speaking("es"):
         assert money_words(Decimal("1234.50"), "EUR") == "1.234,50\N{NO-BREAK SPACE}€"
+
+
+def test_tables_can_be_read_by_machines_in_every_language(book: Book) -> None:
+    made = priced(book)
+    with speaking("es"):
+        head, *rows = csv_bytes(quote_rows(made, book.units)).decode("utf-8-sig").splitlines()
+    assert head != "item,what,amount,currency"
+    amounts = [Decimal(row["amount"]) for row in csv.DictReader(rows, ["", "", "amount", ""])]
+    assert amounts == [*(line.amount for line in made.lines), made.total]
 
 
 def test_it_says_the_warning_of_the_regulation(book: Book) -> None:
