@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from functools import lru_cache
 from importlib.util import find_spec
 from pathlib import Path
@@ -45,3 +46,16 @@ def unprintable(text: str) -> str:
     register_fonts()
     known = pdfmetrics.getFont(REGULAR).face.charToGlyph
     return "".join(dict.fromkeys(c for c in text if ord(c) not in known))
+
+
+def wrapped(text: str, width: float, size: float) -> Iterator[str]:
+    """Lines of whole words, at most `width` points wide where words are."""
+    line = ""
+    for word in text.split():
+        longer = f"{line} {word}".strip()
+        if line and text_width(longer, size) > width:
+            yield line
+            line = word
+        else:
+            line = longer
+    yield line

@@ -7,7 +7,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from buildplan.design.measures import METRES_PER_INCH, Units, length_words
-from buildplan.drawing.fonts import text_width
+from buildplan.drawing.fonts import text_width, wrapped
 from buildplan.drawing.line_art import INK, PAPER, SOFT, TYPE, WASH, arc
 from buildplan.drawing.marks import Circle, Curve, Ink, Label, Mark, Point, Polyline
 from buildplan.framework.model import BalloonType
@@ -117,15 +117,7 @@ def _dimension(start: Point, finish: Point) -> list[Mark]:
 def _wrapped(words: Sequence[str], width: float, size: float) -> Iterator[str]:
     """Lines of at most `width`, each name beginning a line of its own."""
     for name in words:
-        line = ""
-        for word in name.split():
-            longer = f"{line} {word}".strip()
-            if line and text_width(longer, size) > width:
-                yield line
-                line = word
-            else:
-                line = longer
-        yield line
+        yield from wrapped(name, width, size)
 
 
 def _names(gauge: Gauge, units: Units, middle: Point, width: float) -> list[Mark]:

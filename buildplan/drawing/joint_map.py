@@ -11,7 +11,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from buildplan.drawing.face_map import face_map
-from buildplan.drawing.fonts import text_width
+from buildplan.drawing.fonts import text_width, wrapped
 from buildplan.drawing.graph_map import graph_map
 from buildplan.drawing.line_art import INK, PALE, PAPER, SOFT, TYPE
 from buildplan.drawing.map_layout import Place, PlanLine, Strip, TubePlan
@@ -28,7 +28,7 @@ from buildplan.drawing.map_style import (
 )
 from buildplan.drawing.map_words import cell_label, map_words
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Point, Polyline
-from buildplan.framework.model import Framework, Role
+from buildplan.framework.model import Framework, LongChain, Role
 from buildplan.framework.place_words import place_words
 from buildplan.language.speaking import say, say_in
 
@@ -136,6 +136,11 @@ class _Grid:
         return range(first, min(first + self.per_sheet, len(self.strips)))
 
 
+def _place_lines(chain: LongChain) -> list[str]:
+    """The place of a chain, in two lines where it is too long for the margin."""
+    return list(wrapped(place_words(chain.place), LEFT - 6, TYPE))
+
+
 def _strip_height(plan: TubePlan, radius: float, row_gap: float) -> float:
     return HEAD + 2 * radius + (len(plan.rows) - 1) * row_gap + STRIP_GAP
 
@@ -143,8 +148,8 @@ def _strip_height(plan: TubePlan, radius: float, row_gap: float) -> float:
 def _grid(framework: Framework, width: float, height: float) -> _Grid:
     """Cut the plan into strips and choose measures that fill sheets `height` points high."""
     plan, radius = TubePlan(framework), joint_radius(framework)
-    places = [place_words(chain.place) for chain in framework.chains]
-    left = max(LEFT, *(text_width(place, TYPE) + 6 for place in places))
+    lines = [line for chain in framework.chains for line in _place_lines(chain)]
+    left = max(LEFT, *(text_width(line, TYPE) + 6 for line in lines))
     room = width - left - RIGHT - 2 * radius
     strips = plan.strips(room / (2 * radius + DISC_GAPS[0]))
     widest = max(plan.columns[strip.last] - plan.columns[strip.first] for strip in strips)
@@ -243,10 +248,12 @@ class _StripDrawing:
         for row, chain in enumerate(plan.rows):
             again = plan.repeats_first_row(row)
             colour = SOFT if again else INK
-            place = say_in("row of a map", "again") if again else place_words(chain.place)
+            lines = [say_in("row of a map", "again")] if again else _place_lines(chain)
             y = self._y(row)
-            yield Label((0, y + 2), chain.letter, 11, colour, anchor="start", bold=True)
-            yield Label((0, y - 9), place, TYPE, SOFT, anchor="start")
+            foot = y - 9 + 4 * (len(lines) - 1)
+            yield Label((0, foot + 11), chain.letter, 11, colour, anchor="start", bold=True)
+            for number, line in enumerate(lines):
+                yield Label((0, foot - 9 * number), line, TYPE, SOFT, anchor="start")
             yield Label((right, y - 4), chain.letter, 11, colour, anchor="start", bold=True)
         for row, face in enumerate(_faces(len(chains))):
             y = (self._y(row) + self._y(row + 1)) / 2 - TYPE * 0.35
