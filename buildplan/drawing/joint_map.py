@@ -250,7 +250,7 @@ class _StripDrawing:
             colour = SOFT if again else INK
             lines = [say_in("row of a map", "again")] if again else _place_lines(chain)
             y = self._y(row)
-            foot = y - 9 + 4 * (len(lines) - 1)
+            foot = y - 9 + 3 * (len(lines) - 1)
             yield Label((0, foot + 11), chain.letter, 11, colour, anchor="start", bold=True)
             for number, line in enumerate(lines):
                 yield Label((0, foot - 9 * number), line, TYPE, SOFT, anchor="start")
