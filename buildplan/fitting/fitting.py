@@ -44,8 +44,9 @@ VERY_CLOSE, CLOSE_ENOUGH, HOPELESS = 0.10, 0.17, 0.6  # scores
 LEAST_PART_LINKS = 1.5  # of outline in each repeated part of a course
 UNSEEN = 0.25  # a distance between two edges that nobody sees, in links
 UPRIGHT_DEG = 4.0
-# how much larger is tried where none fits at the height asked for, and in steps of what
-LARGEST, STEP_M = 3.0, 0.05
+# how much larger is tried where none fits at the height asked for: each height so many times the
+# one before, to whole steps
+LARGEST, LADDER, STEP_M = 3.0, 1.07, 0.05
 
 
 @dataclass(frozen=True)
@@ -275,11 +276,11 @@ def recommended(fits: Sequence[Fit]) -> Fit:
 
 def smallest_height_m(outline: Outline, gauge_in: float, workers: int = 2) -> float | None:
     """The smallest of some larger heights at which `outline` can be had with this gauge: each a
-    seventh more than the one before, to 5 cm. None when it is not at LARGEST times its height.
+    little more than the one before, to 5 cm. None when it is not at LARGEST times its height.
     """
     heights = [outline.height_m]
     while heights[-1] < LARGEST * outline.height_m:
-        heights.append(max(heights[-1] + STEP_M, round(1.15 * heights[-1] / STEP_M) * STEP_M))
+        heights.append(max(heights[-1] + STEP_M, round(LADDER * heights[-1] / STEP_M) * STEP_M))
     work = [(outline.scaled(height / outline.height_m), gauge_in) for height in heights[1:]]
     for first in range(0, len(work), workers):
         at_once = work[first : first + workers]
