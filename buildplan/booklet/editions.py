@@ -111,6 +111,7 @@ def copy_of(book: Book, keyed: bool) -> Copy:
         brand=book.branding.name if book.branding is not None else "",
         paper=book.paper.name,
         units=book.units,
+        language=book.language,
         keyed=keyed,
     )
 

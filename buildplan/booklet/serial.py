@@ -1,9 +1,9 @@
 """The serial of a sold copy, the seal on its pages, and how both are checked.
 
-The serial is made from what the copy is (design, edition, buyer, brand, paper, units), so the
-same copy always has the same serial; it is printed on every page. The seal binds it to the
-pages: a digest of each page and of all of them together stands in the file's metadata. Digests
-are SHA-256 (FIPS 180-4), keyed by HMAC (RFC 2104).
+The serial is made from what the copy is (design, edition, buyer, brand, paper, units, language),
+so the same copy always has the same serial; it is printed on every page. The seal binds it to
+the pages: a digest of each page and of all of them together stands in the file's metadata.
+Digests are SHA-256 (FIPS 180-4), keyed by HMAC (RFC 2104).
 
 What a good check proves: no page has been changed, added, taken out or moved since the file
 was printed, and the fields, the serial and the name on the pages belong together. With the
@@ -49,6 +49,7 @@ class Copy:
     brand: str
     paper: str
     units: str
+    language: str
     keyed: bool
     format: int = FORMAT
 

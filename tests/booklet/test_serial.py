@@ -52,8 +52,9 @@ def test_serial_is_of_design_buyer_and_edition() -> None:
         replace(copy, design="0" * 64),
         replace(copy, edition="crew"),
         replace(copy, keyed=True),
+        replace(copy, language="es"),
     ]
-    assert len({serial_of(other) for other in [copy, *others]}) == 5
+    assert len({serial_of(other) for other in [copy, *others]}) == 6
     assert serial_of(copy) != serial_of(copy, b"a key of the seller's own")
     assert re.fullmatch(r"([0-9A-Z]{4}-){3}[0-9A-Z]{4}", serial_of(copy))
 
