@@ -191,7 +191,7 @@ def test_a_band_gets_a_tube_of_its_width() -> None:
 
 
 def test_the_smallest_height_is_one_at_which_it_can_be_had() -> None:
-    small = named_outline("house", 0.6)
+    small = named_outline("house", 0.8)
     assert not any(fit.good for fit in fit_outline(small, (8.0,), workers=1))
     height_m = smallest_height_m(small, 8.0, workers=1)
     assert height_m is not None
