@@ -24,6 +24,7 @@ HEIGHTS = (5, 7, 9, 11, 13)
 NARROW = frozenset("BMRW")  # stems that would run into one another in 5 cells
 # a low bar keeps a word one piece: a short one between two letters, a long one for a space
 SPACE, JOINER = "_", "-"
+BARS = frozenset({SPACE, JOINER})
 
 # advance of the left and of the right side, and the turn to the left
 _TURN_60, _TURN_90 = complex(0.5, 0.75**0.5), 1j

@@ -329,6 +329,11 @@ class Letters(FileModel):
     )
     long: Key = Field(description="the link balloon of the outlines")
     brace: Key = Field(description="the link balloon of the braces across, and between letters")
+    bar: Key | None = Field(
+        None,
+        description="the link balloon of the bars' outlines, between letters; else that of the "
+        "letters'",
+    )
     lock: Key = Field(description="the round balloon of the locks")
 
 

@@ -41,7 +41,11 @@ USES: Mapping[str, tuple[Use, ...]] = {
     "solid": (Use("edge", "link", "an edge"),),
     "globe": (Use("long", "link", "a strut"), Use("short", "link", "a strut")),
     "arch": (Use("long", "link", "a long chain"), Use("brace", "link", "a brace")),
-    "letters": (Use("long", "link", "an outline"), Use("brace", "link", "a brace")),
+    "letters": (
+        Use("long", "link", "an outline"),
+        Use("brace", "link", "a brace"),
+        Use("bar", "link", "a bar"),
+    ),
     "assembly": (),
 }
 LOCK = Use("lock", "round", "a lock")

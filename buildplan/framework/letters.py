@@ -14,7 +14,7 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
-from buildplan.design.lettering import Glyph, characters, front_chains, glyph
+from buildplan.design.lettering import BARS, Glyph, characters, front_chains, glyph
 from buildplan.design.model import Letters
 from buildplan.design.pattern_joints import letters as chain_letters
 from buildplan.framework.assembly import Spacer, build_assembly, part_joint
@@ -60,10 +60,16 @@ def build_letters(
             gap, pairs = facing(drawn[i - 1], one)
             x += gap
             spacers += _spacers((names[i - 1], drawn[i - 1]), (names[i], one), pairs, letters)
-        parts.append(Part(names[i], _build_glyph(names[i], balloons, letters, one, x)))
+        inked = _as_bar(letters) if row[names[i]] in BARS else letters
+        parts.append(Part(names[i], _build_glyph(names[i], balloons, inked, one, x)))
     whole = build_assembly(name, balloons, parts, [], spacers, letters.lock)
     laid = {joint: at for part in whole.parts for joint, at in part.framework.laid.items()}
     return replace(whole, laid=laid)
+
+
+def _as_bar(letters: Letters) -> Letters:
+    """The balloons of a bar, which is no letter and may be told from them by its colour."""
+    return letters.model_copy(update={"long": letters.bar or letters.long})
 
 
 def _labels(drawn: Glyph) -> _Labels:
