@@ -10,7 +10,7 @@ from buildplan.language.speaking import mark, say
 from buildplan.sequence.grouping import HEADS, STRAIGHT
 from buildplan.sequence.model import Kind, Operation, Step
 from buildplan.sequence.timetable import PORTABLE
-from buildplan.sequence.words.assembling import cell_name
+from buildplan.sequence.words.cells import cell_name
 
 # Braces in a run: at least so many unless the piece has fewer, and no more than so many unless
 # one step of the plan has them. Measured by what a table beside one picture can hold.

@@ -10,7 +10,7 @@ from buildplan.framework.model import Brace, Framework
 from buildplan.framework.place_words import place_words
 from buildplan.language.grammar import first_to_last, sentences
 from buildplan.language.speaking import say, say_count, say_in
-from buildplan.sequence.words.assembling import cell_name
+from buildplan.sequence.words.cells import cell_name
 
 
 def map_words(plan: TubePlan, strips: Sequence[Strip], sheet: int, sheets: int) -> str:

@@ -13,7 +13,7 @@ from buildplan.sequence.reach import Way
 from buildplan.sequence.tell_heads import head_name, locks_name, within
 from buildplan.sequence.tell_preparing import UNNAMED, Row, balloons_of, lock_name
 from buildplan.sequence.words import assembling as words
-from buildplan.sequence.words import reaching, rows, tying
+from buildplan.sequence.words import finishing, locking, reaching, rows, tying
 from buildplan.sequence.words.grammar import Wording
 
 
@@ -179,7 +179,7 @@ def lock(plan: Plan, number: int) -> Wording:
     group = plan.group(number)
     heads = plan.group(number - 1).heads
     joints = [joint for op in group.operations for joint in op.joints]
-    return words.lock_step(
+    return locking.lock_step(
         _heads_to_lock(heads, plan),
         lock_name(plan, group.operations[0]),
         _getting_at(plan, joints),
@@ -192,7 +192,7 @@ def _getting_at(plan: Plan, joints: Sequence[str]) -> list[str]:
     """How joints that are not on top are got at."""
     behind = [joint for joint in joints if joint in plan.piece.behind]
     if plan.reach is None:
-        return [words.roll()] if behind else []
+        return [locking.roll()] if behind else []
     lifted = [joint for joint in joints if plan.reach.ways[joint] is Way.LIFTED]
     low = set(behind).difference(lifted)
     return [reaching.kneel() if low else "", reaching.lift(lifted)]
@@ -200,12 +200,12 @@ def _getting_at(plan: Plan, joints: Sequence[str]) -> list[str]:
 
 def _heads_to_lock(heads: Sequence[Operation], plan: Plan) -> str:
     if heads[0].kind is Kind.BRACE:
-        return words.braces_to_lock([plan.piece.brace[head.id].number for head in heads])
+        return locking.braces_to_lock([plan.piece.brace[head.id].number for head in heads])
     if heads[0].kind is Kind.SINGLE:
-        return words.singles_to_lock([head.links[0] for head in heads])
+        return locking.singles_to_lock([head.links[0] for head in heads])
     if len(heads[0].joints) > 1:
         return tying.ties_to_lock(_parts_at(plan, heads), len(heads))
-    return words.joints_to_lock([head.joints[0] for head in heads])
+    return locking.joints_to_lock([head.joints[0] for head in heads])
 
 
 def _parts_at(plan: Plan, heads: Sequence[Operation]) -> list[str]:
@@ -223,7 +223,7 @@ def _waiting(plan: Plan, heads: Sequence[Operation]) -> list[str]:
                 number = plan.lock_waits_for[joint]
                 if number > plan.piece.brace[heads[-1].id].number:
                     later.setdefault(number, []).append(joint)
-    return [words.waits(joints, number) for number, joints in sorted(later.items())]
+    return [locking.waits(joints, number) for number, joints in sorted(later.items())]
 
 
 def lock_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
@@ -245,13 +245,13 @@ def inspect(plan: Plan, number: int) -> Wording:
     """Looking the piece over."""
     framework = plan.framework
     two_sides = any(joint != twin for joint, twin in framework.mirror.items())
-    return words.inspect(len(framework.links), len(framework.locks), two_sides)
+    return finishing.inspect(len(framework.links), len(framework.locks), two_sides)
 
 
 def stand_up(plan: Plan, number: int) -> Wording:
     """Standing it up."""
     people = plan.group(number).heads[0].people
-    return words.stand_up(people, bool(plan.framework.braces))
+    return finishing.stand_up(people, bool(plan.framework.braces))
 
 
 def plain_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:

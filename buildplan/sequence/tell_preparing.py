@@ -10,7 +10,7 @@ from buildplan.language.grammar import listed
 from buildplan.sequence.colour_order import colour_runs, is_long, sections
 from buildplan.sequence.model import Operation
 from buildplan.sequence.plan import Plan
-from buildplan.sequence.words import heads, rows, tying
+from buildplan.sequence.words import chaining, heads, laying, rows, tying
 from buildplan.sequence.words import preparing as words
 from buildplan.sequence.words.grammar import Wording, colours
 
@@ -89,13 +89,13 @@ def chain(plan: Plan, number: int) -> Wording:
     links = group.operations[0].links
     if not group.operations[0].adds:
         braces = sorted({plan.piece.brought_by[op.links[0]] for op in group.operations})
-        return words.short_chains(group.times, len(links), balloons_of(plan, links), braces)
+        return chaining.short_chains(group.times, len(links), balloons_of(plan, links), braces)
     orders = {tuple(plan.names_of(op.links)) for op in group.operations}
     runs, over = colour_runs(plan.names_of(links))
     order = colours(runs, over) if len(runs) > 1 else ""
     if len(orders) > 1 or is_long(plan.names_of(links)):
-        order = words.OF_ITS_ROWS
-    return words.long_chains(
+        order = chaining.OF_ITS_ROWS
+    return chaining.long_chains(
         letters=[long_of(plan, op).letter for op in group.operations],
         length=len(links),
         colour_order=order,
@@ -138,16 +138,16 @@ def close(plan: Plan, number: int) -> Wording:
     chains = [long_of(plan, op) for op in plan.group(number).operations]
     letters = [long.letter for long in chains]
     if not all(plan.piece.counts_along(long) for long in chains):
-        return words.close_listed_rings(letters)
+        return laying.close_listed_rings(letters)
     odd = {long.chain.odd is not None for long in chains}
-    how = words.TAIL_TO_NECK if True in odd else words.TAIL_TO_TAIL
+    how = laying.TAIL_TO_NECK if True in odd else laying.TAIL_TO_TAIL
     if len(odd) > 1:
-        how = words.AS_THEY_ARE
+        how = laying.AS_THEY_ARE
     counts = [
         (len(c.links), len(c.pairs), len(c.links) - len(c.pairs))
         for c in (long.chain for long in chains)
     ]
-    return words.close_rings(letters, how, counts)
+    return laying.close_rings(letters, how, counts)
 
 
 def close_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
@@ -161,10 +161,10 @@ def tag(plan: Plan, number: int) -> Wording:
     """Tagging joints."""
     chains = plan.framework.chains
     if not all(plan.piece.counts_along(long) for long in chains):
-        return words.tag_named()
+        return laying.tag_named()
     lasts = [long.chain.joints[-1] for long in chains]
     both = len({long.chain.closed for long in chains}) > 1
-    return words.tag_counted(plan.framework.closed, lasts, both)
+    return laying.tag_counted(plan.framework.closed, lasts, both)
 
 
 def tag_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
@@ -186,7 +186,7 @@ def lay(plan: Plan, number: int) -> Wording:
 def _lay(framework: Framework) -> Wording:
     chains = framework.chains
     if not framework.braces:
-        return words.lay_apart([long.letter for long in chains])
+        return laying.lay_apart([long.letter for long in chains])
     letter = {joint: long.letter for long in chains for joint in long.chain.joints}
     behind = {
         long.letter: letter[framework.mirror[long.chain.joints[0]]]
@@ -195,15 +195,15 @@ def _lay(framework: Framework) -> Wording:
     }
     placed = sorted(chains, key=lambda long: (_layer(long), "inner" in long.place))
     order = [
-        words.place_of_chain(long.letter, long.place, behind.get(long.letter, ""))
+        laying.place_of_chain(long.letter, long.place, behind.get(long.letter, ""))
         for long in placed
     ]
     firsts = [long.chain.joints[0] for long in chains]
     layers = any(_layer(long) == 0 for long in chains)
     if framework.mirror and not framework.cells:
         front = [joint for joint in firsts if letter[joint] in behind]
-        return words.lay_outlines(order, [(joint, framework.mirror[joint]) for joint in front])
-    return words.lay_beside(order, firsts, framework.closed, layers)
+        return laying.lay_outlines(order, [(joint, framework.mirror[joint]) for joint in front])
+    return laying.lay_beside(order, firsts, framework.closed, layers)
 
 
 def _layer(long: LongChain) -> int:

@@ -1,68 +1,22 @@
-"""Sentences of the braces, singles, joints and locks, and of the finish."""
+"""Sentences of the braces, singles and joints."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 
-from buildplan.language.grammar import capital, count_word, listed, number_ranges, sentences
-from buildplan.language.speaking import mark, say, say_count, say_in
+from buildplan.language.grammar import count_word, listed, number_ranges, sentences
+from buildplan.language.speaking import mark, say, say_count
 from buildplan.sequence.words import grammar
-from buildplan.sequence.words.grammar import Wording
+from buildplan.sequence.words.cells import a_cell, cell_effect, the_cell
+from buildplan.sequence.words.grammar import (
+    Wording,
+)
 
 # which free ends a closed short chain has
 BOTH_TAILS = mark("its two free tails")
 TAIL_AND_NECK = mark("its free tail and its closed neck")
 # an end of a short chain that is tied in
 FREE_TAIL, OTHER_TAIL, CLOSED_NECK = mark("free tail"), mark("other tail"), mark("closed neck")
-
-
-def cell_name(name: str) -> str:
-    """What a kind of cell is called; a cell given by numbers has no name of its own."""
-    names = {
-        "straight": say_in("kind of cell", "straight"),
-        "fan": say_in("kind of cell", "fan"),
-        "fan_in": say_in("kind of cell", "inward fan"),
-        "tip": say_in("kind of cell", "tip"),
-        "dip": say_in("kind of cell", "dip"),
-    }
-    return names.get(name) or say_in("kind of cell", "uneven cell")
-
-
-def _a_cell(name: str) -> str:
-    names = {
-        "straight": say("a straight"),
-        "fan": say("a fan"),
-        "fan_in": say("an inward fan"),
-        "tip": say("a tip"),
-        "dip": say("a dip"),
-    }
-    return names.get(name) or say("an uneven cell")
-
-
-def _the_cell(name: str) -> str:
-    names = {
-        "straight": say("the straight"),
-        "fan": say("the fan"),
-        "fan_in": say("the inward fan"),
-        "tip": say("the tip"),
-        "dip": say("the dip"),
-    }
-    return names.get(name) or say("the uneven cell")
-
-
-def _cell_effect(name: str) -> str:
-    effects = {
-        "fan": say("The piece bends inward here."),
-        "fan_in": say("The piece bends outward here."),
-        "tip": say("A corner stands out there."),
-        "dip": say("A notch folds in there."),
-    }
-    return effects.get(name, "")
-
-
-# --- braces -------------------------------------------------------------------------------
-
-
 OF_ITS_ROW = ""
 
 
@@ -265,13 +219,13 @@ def cell_moves(name: str, closing: bool, outer: Side, inner: Side, skipped: Sequ
     """What a cell that is not straight does. `skipped` are joints that no brace reaches;
     `closing` says that it leads back to brace 1."""
     goes = {"outer": _outer_goes(*outer), "inner": _inner_goes(*inner)}
-    cell = _the_cell(name)
+    cell = the_cell(name)
     if closing:
         moves = say("At {cell} that closes the piece, {outer}; {inner}.", cell=cell, **goes)
     else:
         moves = say("At {cell}, {outer}; {inner}.", cell=cell, **goes)
     left_out = say("No brace reaches {joints}.", joints=listed(skipped)) if skipped else ""
-    return sentences(moves, left_out, _cell_effect(name))
+    return sentences(moves, left_out, cell_effect(name))
 
 
 def brace_step(
@@ -285,7 +239,7 @@ def brace_step(
             "Braces {braces}, at {cells}",
             count,
             braces=braces,
-            cells=listed([_a_cell(name) for name in cells]),
+            cells=listed([a_cell(name) for name in cells]),
         )
     else:
         title = say_count("Brace {braces}", "Braces {braces}", count, braces=braces)
@@ -294,9 +248,6 @@ def brace_step(
         text=sentences(*moves),
         check=say("Braces standing: {done} of {total}.", done=standing, total=total),
     )
-
-
-# --- singles, joints ----------------------------------------------------------------------
 
 
 def single_step(
@@ -354,118 +305,4 @@ def join_step(
             alternating,
         ),
         check=say("Joints brought together: {done} of {total}.", done=standing, total=total),
-    )
-
-
-# --- locks --------------------------------------------------------------------------------
-
-
-def lock_step(
-    of: str,
-    balloon: str,
-    getting_at: Sequence[str],
-    waiting: Sequence[str],
-    standing: int,
-    total: int,
-) -> Wording:
-    """Locks of the braces, singles or joints of the step before."""
-    return Wording(
-        title=say("Lock {what}", what=of),
-        text=sentences(
-            say(
-                "Take one lock, a pair of {colour} rounds, for each joint of the row. Lay its knot"
-                " on the joint, one round to either side, and twist the two rounds round the joint"
-                " and past each other until every knot there is held.",
-                colour=balloon,
-            ),
-            *getting_at,
-            *waiting,
-        ),
-        check=say(
-            "Pull gently: no joint slips. Locks so far: {done} of {total}.",
-            done=standing,
-            total=total,
-        ),
-    )
-
-
-def roll() -> str:
-    """Joints of the side that lies on the floor."""
-    return say("Roll the bundle towards you to reach the joints at the back.")
-
-
-def waits(joints: Sequence[str], brace: int) -> str:
-    """Joints whose lock comes later."""
-    return say_count(
-        "{joints} waits for its lock until brace {brace} is tied in there.",
-        "{joints} wait for their locks until brace {brace} is tied in there.",
-        len(joints),
-        joints=listed(joints),
-        brace=brace,
-    )
-
-
-def braces_to_lock(numbers: Sequence[int]) -> str:
-    """`braces 1 to 4`."""
-    return say_count(
-        "brace {braces}", "braces {braces}", len(numbers), braces=number_ranges(numbers)
-    )
-
-
-def singles_to_lock(names: Sequence[str]) -> str:
-    """`both ends of single A5-D5`."""
-    return say_count(
-        "both ends of single {singles}",
-        "both ends of singles {singles}",
-        len(names),
-        singles=listed(names),
-    )
-
-
-def joints_to_lock(names: Sequence[str]) -> str:
-    """`joints v1 and v4`."""
-    return say_count("joint {joints}", "joints {joints}", len(names), joints=listed(names))
-
-
-# --- finish -------------------------------------------------------------------------------
-
-
-def inspect(links: int, locks: int, mirrored: bool) -> Wording:
-    """Looking the whole piece over before it is stood up."""
-    counted = [say_count("{number} link balloon", "{number} link balloons", links)]
-    if locks:
-        counted.append(grammar.locks(locks))
-    return Wording(
-        title=say("Look the piece over"),
-        text=sentences(
-            say("Go once round the whole piece."),
-            say("Look for a joint that has lost its lock or has two.") if locks else "",
-            say("Replace every balloon that is soft or torn."),
-            say("The back must look exactly like the front.") if mirrored else "",
-        ),
-        check=say("{counted}, none soft, none torn.", counted=capital(listed(counted))),
-    )
-
-
-def stand_up(people: int, braced: bool) -> Wording:
-    """Standing the piece up."""
-    who = capital(count_word(people))
-    if braced:
-        text = say(
-            "{people} people or more take hold on both sides, both hands round the bundle of chains"
-            " at a brace, never by one balloon. Lift together on a count, turn the piece up on its"
-            " foot, and hold it until it is ballasted as its own page says.",
-            people=who,
-        )
-    else:
-        text = say(
-            "{people} people or more take hold on both sides, both hands round a joint, never by"
-            " one balloon. Lift together on a count, turn the piece up on its foot, and hold it"
-            " until it is ballasted as its own page says.",
-            people=who,
-        )
-    return Wording(
-        title=say("Stand the piece up"),
-        text=text,
-        check=say("The piece stands by itself on its foot, as in the finished view."),
     )

@@ -7,8 +7,8 @@ from collections.abc import Sequence
 
 from buildplan.language.grammar import first_to_last, listed
 from buildplan.language.speaking import say, say_count
+from buildplan.sequence.words.chaining import chains_of
 from buildplan.sequence.words.grammar import ALONG
-from buildplan.sequence.words.preparing import chains_of
 
 
 def sized_links(count: int, colour: str) -> str:
