@@ -157,7 +157,7 @@ def tie_off(
         uses.append(
             say_count(
                 "{number} ends chain {letters}",
-                "{number} end chains {letters}, one each",
+                "{number} end chains {letters} (one each)",
                 len(for_chains),
                 letters=chain_letters(for_chains),
             )
