@@ -12,10 +12,21 @@ from buildplan.design.arch import as_tube
 from buildplan.design.colour_checks import check_colours, pattern_keys
 from buildplan.design.graph_checks import check_graph
 from buildplan.design.lengths import LEAST_PER_GAUGE, MOST_PER_GAUGE, likely, tie_to_tie
-from buildplan.design.mistake import Mistake, Path, key_in_words, listed, nearest, one_of, shown
+from buildplan.design.mistake import (
+    Mistake,
+    Path,
+    key_in_words,
+    listed,
+    meant,
+    nearest,
+    one_of,
+    shown,
+)
 from buildplan.design.model import Balloon, Tube
 from buildplan.design.money_checks import check_money
 from buildplan.design.pattern_checks import (
+    A_BRACE,
+    A_LONG_CHAIN,
     LOCK,
     PATTERNS,
     USES,
@@ -25,9 +36,12 @@ from buildplan.design.pattern_checks import (
 )
 from buildplan.design.salvage import Salvaged, list_in, mapping_in, salvage
 from buildplan.design.tube_checks import check_tube, joint_counts
+from buildplan.language.grammar import count_word, first_to_last, sentences
+from buildplan.language.speaking import mark, say
 
 Balloons = Mapping[str, Salvaged[Balloon]]
-NUMBERS: Mapping[int, str] = {2: "two", 3: "three"}
+FEW = 3  # patterns that are counted in words
+THE_BALLOONS = mark("the balloons are: {names}")
 
 
 def check(data: object, known_constants: Collection[str] | None = None) -> Iterator[Mistake]:
@@ -63,8 +77,8 @@ def check(data: object, known_constants: Collection[str] | None = None) -> Itera
             if name not in known_constants:
                 yield Mistake(
                     ("constants", name),
-                    f"there is no constant {shown(name)}",
-                    one_of(name, sorted(known_constants), "the constants are"),
+                    say("there is no constant {key}", key=shown(name)),
+                    one_of(name, sorted(known_constants), mark("the constants are: {names}")),
                 )
 
 
@@ -74,8 +88,8 @@ def _check_translations(top: Mapping[str, object], balloons: Balloons) -> Iterat
             if balloons and key not in balloons:
                 yield Mistake(
                     ("translations", language, "labels", key),
-                    f"there is no balloon {shown(key)}",
-                    one_of(key, balloons, "the balloons are"),
+                    say("there is no balloon {key}", key=shown(key)),
+                    one_of(key, balloons, THE_BALLOONS),
                 )
 
 
@@ -84,10 +98,17 @@ def _check_sizes(at: Path, balloon: Salvaged[Balloon]) -> Iterator[Mistake]:
     if right("nominal", "inflate_to") and part.inflate_to > part.nominal:
         yield Mistake(
             (*at, "inflate_to"),
-            f"inflate_to {part.inflate_to:g} is more than the balloon's nominal size "
-            f"{part.nominal:g}",
-            f"size it to {part.nominal:g} or less (common practice for a link: about two "
-            f"thirds, {part.nominal * 2 / 3:.3g})",
+            say(
+                "inflate_to {gauge} is more than the balloon's nominal size {nominal}",
+                gauge=f"{part.inflate_to:g}",
+                nominal=f"{part.nominal:g}",
+            ),
+            say(
+                "size it to {nominal} or less (common practice for a link: about two thirds, "
+                "{two_thirds})",
+                nominal=f"{part.nominal:g}",
+                two_thirds=f"{part.nominal * 2 / 3:.3g}",
+            ),
         )
     measured = [
         name
@@ -97,30 +118,38 @@ def _check_sizes(at: Path, balloon: Salvaged[Balloon]) -> Iterator[Mistake]:
     if len(measured) == 2:
         yield Mistake(
             (*at, "chain_of_ten"),
-            "tie_to_tie and chain_of_ten are both given, and say the same thing twice",
-            "keep the one that you measured",
+            say("tie_to_tie and chain_of_ten are both given, and say the same thing twice"),
+            say("keep the one that you measured"),
         )
     elif measured and right("kind") and part.kind == "round":
         yield Mistake(
             (*at, measured[0]),
-            f"a round is tied at its neck only and has no {measured[0]}",
-            f"leave {measured[0]} out, or make it kind: link",
+            say("a round is tied at its neck only and has no {key}", key=measured[0]),
+            say("leave {key} out, or make it {right}", key=measured[0], right="kind: link"),
         )
     elif measured and right("kind", "inflate_to") and not likely(part):
         links = 10 if measured == ["chain_of_ten"] else 1
         least, most = (links * part.inflate_to * r for r in (LEAST_PER_GAUGE, MOST_PER_GAUGE))
         yield Mistake(
             (*at, measured[0]),
-            f"{measured[0]} {tie_to_tie(part)[0] * links:g} cannot be right for a link sized to "
-            f"{part.inflate_to:g}",
-            f"measure again: between {least:.4g} and {most:.4g} is likely",
+            say(
+                "{key} {length} cannot be right for a link sized to {gauge}",
+                key=measured[0],
+                length=f"{tie_to_tie(part)[0] * links:g}",
+                gauge=f"{part.inflate_to:g}",
+            ),
+            say(
+                "measure again: between {least} and {most} is likely",
+                least=f"{least:.4g}",
+                most=f"{most:.4g}",
+            ),
         )
 
 
 @dataclass(frozen=True)
 class _Reference:
-    """A place that names a balloon by its key; `use` says what for, and `kind` what kind of
-    balloon belongs there, if one does."""
+    """A place that names a balloon by its key; `use`, a marked message, says what for, and `kind`
+    what kind of balloon belongs there, if one does."""
 
     at: Path
     key: object
@@ -136,23 +165,23 @@ def _references(top: Mapping[str, object]) -> Iterator[_Reference]:
     long = tube.get("long")
     if isinstance(long, dict):
         for letter, key in long.items():
-            yield _Reference((*at, "long", letter), key, "link", "a long chain")
+            yield _Reference((*at, "long", letter), key, "link", A_LONG_CHAIN)
     else:
-        yield _Reference((*at, "long"), long, "link", "a long chain")
-    yield _Reference((*at, "brace"), tube.get("brace"), "link", "a brace")
-    yield _Reference((*at, "single"), tube.get("single"), "link", "a single")
-    yield _Reference((*at, "lock"), tube.get("lock"), "round", "a lock")
+        yield _Reference((*at, "long"), long, "link", A_LONG_CHAIN)
+    yield _Reference((*at, "brace"), tube.get("brace"), "link", A_BRACE)
+    yield _Reference((*at, "single"), tube.get("single"), "link", mark("a single"))
+    yield _Reference((*at, "lock"), tube.get("lock"), LOCK.kind, LOCK.use)
     at = ("build", "graph")
     for i, balloon in enumerate(list_in(graph.get("balloons"))):
         key = mapping_in(balloon).get("balloon")
-        yield _Reference((*at, "balloons", i, "balloon"), key, "link", "a framework")
-    yield _Reference((*at, "lock"), graph.get("lock"), "round", "a lock")
+        yield _Reference((*at, "balloons", i, "balloon"), key, "link", mark("a framework"))
+    yield _Reference((*at, "lock"), graph.get("lock"), LOCK.kind, LOCK.use)
     for name, uses in USES.items():
         part = mapping_in(build.get(name))
         for key, kind, use in (*uses, LOCK):
             yield _Reference(("build", name, key), part.get(key), kind, use)
     for at, key in pattern_keys(mapping_in(top.get("colour_pattern"))):
-        use = "a brace" if at[1] == "brace" else "a long chain"
+        use = A_BRACE if at[1] == "brace" else A_LONG_CHAIN
         yield _Reference(at, key, "link", use)
     for table in ("prices", "pack_sizes", "pack_prices"):
         for key in mapping_in(top.get(table)):
@@ -171,18 +200,21 @@ def _check_reference(reference: _Reference, balloons: Balloons) -> Iterator[Mist
     if key not in balloons:
         yield Mistake(
             reference.at,
-            f"there is no balloon {shown(key)}",
-            one_of(key, fitting or balloons, "the balloons are"),
+            say("there is no balloon {key}", key=shown(key)),
+            one_of(key, fitting or balloons, THE_BALLOONS),
         )
     elif balloons[key].right("kind") and key not in fitting:
-        kinds = "a round" if kind == "link" else "a link balloon"
-        wanted = "link balloons" if kind == "link" else "rounds"
+        message = (
+            mark("{key} is a round, and {use} is made of link balloons")
+            if kind == "link"
+            else mark("{key} is a link balloon, and {use} is made of rounds")
+        )
         yield Mistake(
             reference.at,
-            f"{shown(key)} is {kinds}, and {reference.use} is made of {wanted}",
-            f"use {listed(map(key_in_words, fitting), 'or')}"
+            say(message, key=shown(key), use=say(reference.use)),
+            say("use {names}", names=listed(map(key_in_words, fitting), "or"))
             if fitting
-            else f"add a balloon of kind: {kind}",
+            else say("add a balloon of {right}", right=f"kind: {kind}"),
         )
 
 
@@ -191,14 +223,20 @@ def _check_pattern(build: Mapping[str, object]) -> Iterator[Mistake]:
     if len(patterns) > 1:
         yield Mistake(
             ("build", list(build)[-1]),
-            f"build gives {NUMBERS.get(len(patterns), 'several')} patterns, {listed(patterns)}",
-            "keep one of them; a piece has exactly one",
+            say(
+                "build gives {number} patterns, {names}",
+                number=count_word(len(patterns)),
+                names=listed(patterns),
+            )
+            if len(patterns) <= FEW
+            else say("build gives several patterns, {names}", names=listed(patterns)),
+            say("keep one of them; a piece has exactly one"),
         )
     elif not any(value is not None for value in build.values()):
         yield Mistake(
             ("build",),
-            "build gives no pattern",
-            f"add {pattern_words()}, with its keys beneath it",
+            say("build gives no pattern"),
+            say("add {names}, with its keys beneath it", names=pattern_words()),
         )
 
 
@@ -216,13 +254,21 @@ def _check_standing(top: Mapping[str, object], build: Mapping[str, object]) -> I
         if not isinstance(label, str):
             continue
         if label in seen:
-            yield Mistake(at, f"{shown(label)} is listed twice", "list each joint once")
+            yield Mistake(
+                at,
+                say("{name} is listed twice", name=shown(label)),
+                say("list each joint once"),
+            )
         elif known is not None and label not in known:
             # nearest to A99 would be A9, which tells nobody anything
             guess = None if tube else nearest(label, known)
-            words = f"did you mean {key_in_words(guess)}? " if guess else ""
             yield Mistake(
-                at, f"there is no joint {shown(label)}", f"{words}the joints are {these_are}"
+                at,
+                say("there is no joint {joint}", joint=shown(label)),
+                sentences(
+                    meant(guess) if guess else "",
+                    say("the joints are {names}", names=these_are),
+                ),
             )
         seen.add(label)
 
@@ -231,16 +277,17 @@ def joints_of(build: Mapping[str, object]) -> tuple[Collection[str] | None, str]
     """The labels of the piece's joints, also in words; None if they cannot be told."""
     of_pattern = pattern_joints(build)
     if of_pattern:
-        return of_pattern, f"{of_pattern[0]} to {of_pattern[-1]}"
+        return of_pattern, first_to_last(of_pattern[0], of_pattern[-1])
     if build.get("assembly") is not None:
-        return _joints_of_parts(mapping_in(build["assembly"])), "those of its parts"
+        return _joints_of_parts(mapping_in(build["assembly"])), say("those of its parts")
     build = as_tube(build)
     if build.get("tube") is not None and build.get("graph") is None:
         counts = joint_counts(salvage(Tube, build["tube"]))
         if counts is None:
             return None, ""
         known = {f"{letter}{i + 1}": None for letter, n in counts.items() for i in range(n)}
-        return known, listed(f"{letter}1 to {letter}{n}" for letter, n in counts.items())
+        runs = (first_to_last(f"{letter}1", f"{letter}{n}") for letter, n in counts.items())
+        return known, listed(runs)
     joints = [
         j for j in list_in(mapping_in(build.get("graph")).get("joints")) if isinstance(j, str)
     ]

@@ -11,11 +11,21 @@ from buildplan.design.mistake import Mistake, Path, key_in_words, listed
 from buildplan.design.model import ColourPattern, Tube
 from buildplan.design.salvage import list_in, mapping_in, salvage
 from buildplan.design.tube_checks import chain_letters, joint_counts
+from buildplan.language.speaking import mark, say, say_count
 
 AT = "colour_pattern"
 KINDS = ("stripes", "spiral", "fade")
 PARTS: Mapping[str, tuple[str, ...]] = {"column": ("ring", "between"), "wall": ("row", "upright")}
-NO_CHAINS = {"letters": "letters have", "assembly": "an assembly has"}
+NO_CHAINS: Mapping[str, str] = {
+    "letters": mark("letters have no long chains to lay a colour pattern along"),
+    "assembly": mark("an assembly has no long chains to lay a colour pattern along"),
+}
+NO_CHAINS_IN = mark("a {pattern} has no long chains to lay a colour pattern along")
+A_KIND: Mapping[str, str] = {
+    "stripes": mark("stripes"),
+    "spiral": mark("a spiral"),
+    "fade": mark("a fade"),
+}
 CHAIN_LETTERS = ("A", "B", "C", "D")
 
 
@@ -41,10 +51,10 @@ def check_colours(build: Mapping[str, object], patterns: Mapping[str, object]) -
     if name not in ("tube", *PARTS):
         yield Mistake(
             (AT,),
-            f"{NO_CHAINS.get(name, f'a {name} has')} no long chains to lay a colour pattern along",
-            "name the balloon of each colour in build.graph.balloons instead"
+            say(NO_CHAINS.get(name, NO_CHAINS_IN), pattern=name),
+            say("name the balloon of each colour in build.graph.balloons instead")
             if name == "graph"
-            else "give its parts balloons of other colours instead",
+            else say("give its parts balloons of other colours instead"),
         )
         return
     tube = salvage(Tube, build["tube"]) if name == "tube" else None
@@ -72,14 +82,19 @@ def _check_part(name: str, part: str) -> Iterator[Mistake]:
     """Chains of a tube that it has not are told with the tube."""
     if name == "tube":
         wrong = any(part in parts for parts in PARTS.values())
-        words = "a chain's letter, long or brace"
     else:
-        wrong, words = part not in PARTS[name], listed(PARTS[name], "or")
+        wrong = part not in PARTS[name]
     if wrong:
         yield Mistake(
             (AT, part),
-            f"a {name} has no {key_in_words(part)} to lay a colour pattern along",
-            f"use {words}",
+            say(
+                "a {pattern} has no {part} to lay a colour pattern along",
+                pattern=name,
+                part=key_in_words(part),
+            ),
+            say("use a chain's letter, long or brace")
+            if name == "tube"
+            else say("use {names}", names=listed(PARTS[name], "or")),
         )
 
 
@@ -88,34 +103,44 @@ def _check_form(at: Path, given: Mapping[str, object]) -> Iterator[Mistake]:
     if len(kinds) != 1:
         yield Mistake(
             at,
-            f"this colour pattern gives {listed(kinds)}"
+            say("this colour pattern gives {names}", names=listed(kinds))
             if kinds
-            else "this pattern has no colours",
-            f"give one of {listed(KINDS, 'or')}",
+            else say("this pattern has no colours"),
+            say("give one of {names}", names=listed(KINDS, "or")),
         )
         return
     for key, belongs in (("pitch", "spiral"), ("direction", "spiral"), ("there_and_back", "fade")):
         if given.get(key) is not None and kinds != [belongs]:
             yield Mistake(
                 (*at, key),
-                f"{key} belongs to a {belongs}, and this is {_a(kinds[0])}",
-                "take it out",
+                say(
+                    "{key} belongs to {kind}, and this is {another}",
+                    key=key,
+                    kind=say(A_KIND[belongs]),
+                    another=say(A_KIND[kinds[0]]),
+                ),
+                say("take it out"),
             )
-
-
-def _a(kind: str) -> str:
-    return kind if kind == "stripes" else f"a {kind}"
 
 
 def _check_spiral(at: Path, part: str, pattern: ColourPattern) -> Iterator[Mistake]:
     if part not in ("long", "ring", "between"):
         yield Mistake(
             (*at, "spiral"),
-            "a spiral winds over all long chains of a tube, or the rings or zigzags of a column, "
-            f"and {part} is {'each of one colour' if part == 'brace' else 'but one part of them'}",
-            "lay it along long, or give stripes"
+            say(
+                "a spiral winds over all long chains of a tube, or the rings or zigzags of a "
+                "column, and {part} is each of one colour",
+                part=part,
+            )
+            if part == "brace"
+            else say(
+                "a spiral winds over all long chains of a tube, or the rings or zigzags of a "
+                "column, and {part} is but one part of them",
+                part=part,
+            ),
+            say("lay it along long, or give stripes")
             if part in ("brace", *CHAIN_LETTERS)
-            else "give stripes or a fade",
+            else say("give stripes or a fade"),
         )
         return
     again, turn = period(pattern) or 1, pitch(pattern)
@@ -123,9 +148,13 @@ def _check_spiral(at: Path, part: str, pattern: ColourPattern) -> Iterator[Mista
         near = sorted({max(again, turn // again * again), (turn // again + 1) * again})
         yield Mistake(
             (*at, "pitch"),
-            f"the pitch {turn} is not a whole number of times the {again} that the counts of the "
-            "spiral add up to, so that its colours do not meet after a turn",
-            f"use {listed(map(str, near), 'or')}",
+            say(
+                "the pitch {pitch} is not a whole number of times the {sum} that the counts of the "
+                "spiral add up to, so that its colours do not meet after a turn",
+                pitch=str(turn),
+                sum=str(again),
+            ),
+            say("use {names}", names=listed(map(str, near), "or")),
         )
 
 
@@ -137,12 +166,41 @@ def _check_even(at: Path, pattern: ColourPattern, lengths: Mapping[str, int]) ->
     uneven = {letter: length for letter, length in lengths.items() if length % again}
     if not uneven:
         return
-    kind, these = ("stripes", "these stripes") if pattern.stripes else ("spiral", "this spiral")
-    rings = listed(f"{length} balloons of chain {letter}" for letter, length in uneven.items())
+    kind, message = (
+        (
+            "stripes",
+            mark(
+                "the counts of these stripes add up to {sum}, which does not come out even round "
+                "the {rings}"
+            ),
+        )
+        if pattern.stripes
+        else (
+            "spiral",
+            mark(
+                "the counts of this spiral add up to {sum}, which does not come out even round "
+                "the {rings}"
+            ),
+        )
+    )
+    rings = listed(
+        say_count(
+            "{number} balloon of chain {chain}",
+            "{number} balloons of chain {chain}",
+            length,
+            chain=letter,
+        )
+        for letter, length in uneven.items()
+    )
     even = [n for n in range(2, 2 * again) if not any(length % n for length in lengths.values())]
-    sums = f"let the counts add up to {listed(map(str, even), 'or')}, or " if even else ""
     yield Mistake(
         (*at, kind),
-        f"the counts of {these} add up to {again}, which does not come out even round the {rings}",
-        f"{sums}write the colours as a list, which is cut off where a ring closes",
+        say(message, sum=again, rings=rings),
+        say(
+            "let the counts add up to {numbers}, or write the colours as a list, which is cut off "
+            "where a ring closes",
+            numbers=listed(map(str, even), "or"),
+        )
+        if even
+        else say("write the colours as a list, which is cut off where a ring closes"),
     )

@@ -12,6 +12,7 @@ from buildplan.design.mistake import Mistake, shown
 from buildplan.design.model import ONE_LINE, FileModel, Labour, Language, Version
 from buildplan.design.reading import read_as
 from buildplan.design.salvage import list_in, mapping_in
+from buildplan.language.speaking import say
 
 EVENT_SUFFIX = ".event.yaml"
 
@@ -78,14 +79,20 @@ def _check(data: object, folder: Path) -> Iterator[Mistake]:
             continue
         at = ("designs", i, "design")
         if name in seen:
-            yield Mistake(at, f"{shown(name)} is listed twice", "list it once, and give its count")
-        elif name.endswith(EVENT_SUFFIX):
-            yield Mistake(at, f"{shown(name)} is an event file", "name a design file")
-        elif "\0" in name or not (folder / name).is_file():
-            where = folder if str(folder) != "." else "this folder"
             yield Mistake(
                 at,
-                f"there is no design file {shown(name)}",
-                f"give its path as seen from {where}",
+                say("{name} is listed twice", name=shown(name)),
+                say("list it once, and give its count"),
+            )
+        elif name.endswith(EVENT_SUFFIX):
+            yield Mistake(
+                at, say("{name} is an event file", name=shown(name)), say("name a design file")
+            )
+        elif "\0" in name or not (folder / name).is_file():
+            where = str(folder) if str(folder) != "." else say("this folder")
+            yield Mistake(
+                at,
+                say("there is no design file {name}", name=shown(name)),
+                say("give its path as seen from {folder}", folder=where),
             )
         seen.add(name)

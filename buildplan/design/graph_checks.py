@@ -7,6 +7,7 @@ from collections.abc import Iterator, Mapping, Sequence
 
 from buildplan.design.mistake import Mistake, Path, key_in_words, listed, one_of, shown
 from buildplan.design.salvage import list_in, mapping_in
+from buildplan.language.speaking import mark, say
 
 AT: Path = ("build", "graph")
 # what separates joints where steps list them
@@ -22,14 +23,17 @@ def check_graph(graph: Mapping[str, object]) -> Iterator[Mistake]:
         if _AMBIGUOUS.search(label):
             yield Mistake(
                 (*AT, "joints", i),
-                f"the joint {shown(label)} would be misread in the rows of the steps",
-                "name joints by letters and digits alone, such as A1",
+                say(
+                    "the joint {joint} would be misread in the rows of the steps",
+                    joint=shown(label),
+                ),
+                say("name joints by letters and digits alone, such as A1"),
             )
         if label in joints:
             yield Mistake(
                 (*AT, "joints", i),
-                f"the joint {shown(label)} is listed twice",
-                "list each joint once, or give the second a label of its own",
+                say("the joint {joint} is listed twice", joint=shown(label)),
+                say("list each joint once, or give the second a label of its own"),
             )
         joints.setdefault(label, i)
     if not joints:
@@ -43,16 +47,16 @@ def check_graph(graph: Mapping[str, object]) -> Iterator[Mistake]:
             if isinstance(label, str) and label not in joints:
                 yield Mistake(
                     (*AT, "balloons", i, end),
-                    f"there is no joint {shown(label)}",
-                    one_of(label, joints, "the joints are"),
+                    say("there is no joint {joint}", joint=shown(label)),
+                    one_of(label, joints, mark("the joints are: {names}")),
                 )
         if not all(isinstance(label, str) and label in joints for label in ends):
             whole = False
         elif ends[0] == ends[1]:
             yield Mistake(
                 (*AT, "balloons", i, "to"),
-                f"this balloon is tied to joint {shown(ends[0])} at both its ends",
-                "let it end at another joint",
+                say("this balloon is tied to joint {joint} at both its ends", joint=shown(ends[0])),
+                say("let it end at another joint"),
             )
         else:
             ties.append((str(ends[0]), str(ends[1])))
@@ -71,17 +75,20 @@ def _check_connections(
         if not beside:
             yield Mistake(
                 (*AT, "joints", joints[label]),
-                f"no balloon is tied at the joint {shown(label)}",
-                "add a balloon from it to another joint, or take it out",
+                say("no balloon is tied at the joint {joint}", joint=shown(label)),
+                say("add a balloon from it to another joint, or take it out"),
             )
     parts = _parts({label: beside for label, beside in neighbours.items() if beside})
     if len(parts) > 1:
         smallest = min(parts, key=len)
         yield Mistake(
             (*AT, "balloons"),
-            f"the piece falls into {len(parts)} parts: nothing ties "
-            f"{listed(map(key_in_words, smallest), most=6)} to the rest",
-            "tie the parts together, or make a design of each",
+            say(
+                "the piece falls into {count} parts: nothing ties {joints} to the rest",
+                count=len(parts),
+                joints=listed(map(key_in_words, smallest), most=6),
+            ),
+            say("tie the parts together, or make a design of each"),
         )
 
 

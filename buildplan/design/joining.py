@@ -12,7 +12,15 @@ from itertools import pairwise
 from pathlib import Path as FilePath
 
 from buildplan.design.checks import check, joints_of
-from buildplan.design.mistake import Mistake, Path, key_in_words, listed, nearest, one_of, shown
+from buildplan.design.mistake import (
+    Mistake,
+    Path,
+    key_in_words,
+    listed,
+    nearest,
+    one_of,
+    shown,
+)
 from buildplan.design.model import (
     Assembly,
     AssemblyPart,
@@ -23,6 +31,8 @@ from buildplan.design.model import (
     TieByBalloon,
 )
 from buildplan.design.problems import DesignProblemsError, UnreadableDesignError, in_words
+from buildplan.language.grammar import sentences
+from buildplan.language.speaking import mark, say, say_count
 
 AT: Path = ("build", "assembly")
 MOST_JOINTS = 20_000
@@ -79,24 +89,28 @@ def _read_parts(
         if (part.design is None) == (part.build is None):
             yield Mistake(
                 at,
-                f"part {part.name} gives "
-                + ("neither a design nor a build" if part.design is None else "two of itself"),
-                "give either design: its file, or build: its pattern",
+                say("part {part} gives neither a design nor a build", part=part.name)
+                if part.design is None
+                else say("part {part} gives two of itself", part=part.name),
+                say("give either design: its file, or build: its pattern"),
             )
             continue
         for name in _names(part):
             if name in names:
                 yield Mistake(
                     (*at, "name"),
-                    f"there is a part {name} already",
-                    "give each part a name of its own",
+                    say("there is a part {part} already", part=name),
+                    say("give each part a name of its own"),
                 )
             names[name] = i
         if part.repeat == 1 and part.to_next:
             yield Mistake(
                 (*at, "to_next"),
-                f"there is one part {part.name}, and to_next ties it to the next of them",
-                "add repeat: 2 or more, or take to_next out",
+                say(
+                    "there is one part {part}, and to_next ties it to the next of them",
+                    part=part.name,
+                ),
+                say("add repeat: 2 or more, or take to_next out"),
             )
         whole, mistakes = (
             _from_file(found, design, part, at, folder, read)
@@ -113,8 +127,8 @@ def _read_parts(
     if len(found.labels) > MOST_JOINTS:
         yield Mistake(
             AT,
-            f"this assembly has {len(found.labels):,} joints",
-            f"a piece may have {MOST_JOINTS:,}; repeat fewer times",
+            say("this assembly has {count} joints", count=len(found.labels)),
+            say("a piece may have {count}; repeat fewer times", count=MOST_JOINTS),
         )
 
 
@@ -138,19 +152,30 @@ def _from_file(
         own = read(folder / str(part.design))
     except UnreadableDesignError as error:
         problem = in_words(error.problem, error.file)
-        return None, [Mistake(at, problem, "name a design file, as seen from this one's folder")]
+        right = say("name a design file, as seen from this one's folder")
+        return None, [Mistake(at, problem, right)]
     except DesignProblemsError as error:
         problem = in_words(error.problems[0], error.file)
-        more = len(error.problems) - 1
-        what = f"part {part.name} has {more + 1} mistakes, first " if more else ""
-        return None, [Mistake(at, f"{what}{problem}", "mend that file first")]
+        if len(error.problems) > 1:
+            problem = say(
+                "part {part} has {count} mistakes, first {problem}",
+                part=part.name,
+                count=len(error.problems),
+                problem=problem,
+            )
+        return None, [Mistake(at, problem, say("mend that file first"))]
     mistakes = []
     if own.units != design.units:
         mistakes.append(
             Mistake(
                 at,
-                f"part {part.name} is measured in {own.units}, and this design in {design.units}",
-                "use the same unit in both files",
+                say(
+                    "part {part} is measured in {units}, and this design in {others}",
+                    part=part.name,
+                    units=own.units,
+                    others=design.units,
+                ),
+                say("use the same unit in both files"),
             )
         )
     for key, balloon in own.balloons.items():
@@ -159,9 +184,14 @@ def _from_file(
             mistakes.append(
                 Mistake(
                     at,
-                    f"the balloon {key_in_words(key)} of part {part.name} is a {balloon.kind}, and "
-                    f"here it is a {ours.kind}",
-                    "give one of them another key",
+                    say(
+                        "the balloon {key} of part {part} is a {kind}, and here it is a {ours}",
+                        key=key_in_words(key),
+                        part=part.name,
+                        kind=balloon.kind,
+                        ours=ours.kind,
+                    ),
+                    say("give one of them another key"),
                 )
             )
     stand_on = part.stand_on if part.stand_on is not None else own.stand_on
@@ -178,8 +208,8 @@ def _check_stand_on(part: AssemblyPart, at: Path) -> Iterator[Mistake]:
         if known is not None and label not in known:
             yield Mistake(
                 (*at[:-1], "stand_on"),
-                f"part {part.name} has no joint {shown(label)}",
-                f"its joints are {these_are}",
+                say("part {part} has no joint {joint}", part=part.name, joint=shown(label)),
+                say("its joints are {names}", names=these_are),
             )
 
 
@@ -233,8 +263,10 @@ def _tie_parts(found: _Joining, assembly: Assembly) -> Iterator[Mistake]:
             if len(own) != 2:
                 yield Mistake(
                     at,
-                    f"to_next names {len(own)} joints",
-                    "name two: a joint of the one, and one of the next",
+                    say_count(
+                        "to_next names {number} joint", "to_next names {number} joints", len(own)
+                    ),
+                    say("name two: a joint of the one, and one of the next"),
                 )
                 continue
             for one, following in pairwise(names):
@@ -273,18 +305,31 @@ def _unknown(found: _Joining, joints: Sequence[str], at: Path) -> Iterator[Mista
         if part is None:
             yield Mistake(
                 at,
-                f"{shown(joint)} names no part",
-                f"write a part's name, a dot and its joint; the parts are {listed(parts)}",
+                say("{joint} names no part", joint=shown(joint)),
+                say(
+                    "write a part's name, a dot and its joint; the parts are {names}",
+                    names=listed(parts),
+                ),
             )
             continue
         its = [label for label, name in found.labels.items() if name == part]
         guess = nearest(joint, its)
-        words = f"did you mean {guess}? " if guess else ""
+        names = listed(label.removeprefix(f"{part}.") for label in its)
         yield Mistake(
             at,
-            f"part {part} has no joint {shown(joint.removeprefix(f'{part}.'))}",
-            f"{words}its joints are {listed(label.removeprefix(f'{part}.') for label in its)}",
+            say(
+                "part {part} has no joint {joint}",
+                part=part,
+                joint=shown(joint.removeprefix(f"{part}.")),
+            ),
+            sentences(
+                _meant_joint(guess) if guess else "", say("its joints are {names}", names=names)
+            ),
         )
+
+
+def _meant_joint(label: str) -> str:
+    return say("did you mean {guess}?", guess=label)
 
 
 def _cannot_meet(
@@ -295,8 +340,12 @@ def _cannot_meet(
         twice = next(part for part in parts if parts.count(part) > 1)
         yield Mistake(
             at,
-            f"{listed(joints)} cannot meet: part {twice} has two of them",
-            "tie joints of different parts",
+            say(
+                "{joints} cannot meet: part {part} has two of them",
+                joints=listed(joints),
+                part=twice,
+            ),
+            say("tie joints of different parts"),
         )
         return
     if isinstance(tie, TieByBalloon):
@@ -305,16 +354,16 @@ def _cannot_meet(
         if key not in links:
             yield Mistake(
                 (*at, "balloon"),
-                f"there is no link balloon {shown(key)}",
-                one_of(key, links, "the link balloons are"),
+                say("there is no link balloon {key}", key=shown(key)),
+                one_of(key, links, mark("the link balloons are: {names}")),
             )
         return
     for joint in joints:
         if joint in found.tied:
             yield Mistake(
                 at,
-                f"{joint} is tied to other joints already",
-                "name all joints that meet at one place in one tie",
+                say("{joint} is tied to other joints already", joint=joint),
+                say("name all joints that meet at one place in one tie"),
             )
             return
 
@@ -332,9 +381,14 @@ def _check_whole(found: _Joining) -> Iterator[Mistake]:
     if loose:
         yield Mistake(
             AT,
-            f"nothing ties {'part' if len(loose) == 1 else 'parts'} {listed(loose)} to part "
-            f"{names[0]}",
-            f"add a tie, such as [{names[0]}.A1, {loose[0]}.A1]",
+            say_count(
+                "nothing ties part {parts} to part {first}",
+                "nothing ties parts {parts} to part {first}",
+                len(loose),
+                parts=listed(loose),
+                first=names[0],
+            ),
+            say("add a tie, such as {right}", right=f"[{names[0]}.A1, {loose[0]}.A1]"),
         )
 
 
@@ -345,6 +399,6 @@ def _check_foot(found: _Joining, design: Design) -> Iterator[Mistake]:
             guess = nearest(label, found.labels)
             yield Mistake(
                 ("stand_on",) if isinstance(given, str) else ("stand_on", i),
-                f"there is no joint {shown(label)}",
-                f"did you mean {guess}?" if guess else "name it as its part, a dot and its label",
+                say("there is no joint {joint}", joint=shown(label)),
+                _meant_joint(guess) if guess else say("name it as its part, a dot and its label"),
             )

@@ -9,6 +9,7 @@ from typing import Annotated, Any, Literal, Union, get_args, get_origin
 
 from buildplan.design.mistake import Path, listed
 from buildplan.design.model import FileModel
+from buildplan.language.speaking import say, say_in
 
 
 def types_at(path: Path, root: type[FileModel]) -> list[Any]:
@@ -67,16 +68,21 @@ def choices(kinds: Sequence[Any]) -> list[str]:
 def form_in_words(kinds: Sequence[Any]) -> str:
     """What a value of one of these types looks like: `text`, `a number or a list` ..."""
     words = {
-        bool: "true or false",
-        int: "a whole number",
-        float: "a number",
-        Decimal: "a number",
-        str: "text",
+        bool: listed(["true", "false"], "or"),
+        int: say_in("value in a design file", "a whole number"),
+        float: say_in("value in a design file", "a number"),
+        Decimal: say_in("value in a design file", "a number"),
+        str: say_in("value in a design file", "text"),
     }
     forms = [*choices(kinds), *(words[kind] for kind in kinds if kind in words)]
-    forms += ["a list" for kind in kinds if get_origin(kind) is list]
+    a_list = say_in("value in a design file", "a list")
+    forms += [a_list for kind in kinds if get_origin(kind) is list]
     for kind in kinds:
         if _is_model(kind) or get_origin(kind) is dict:
             keys = described([kind])
-            forms.append(f"a set of keys ({listed(keys)})" if keys else "a set of keys")
+            forms.append(
+                say("a set of keys ({names})", names=listed(keys))
+                if keys
+                else say_in("value in a design file", "a set of keys")
+            )
     return listed(forms, "or")

@@ -7,6 +7,10 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from difflib import get_close_matches
 from functools import lru_cache
+from typing import Literal
+
+from buildplan.language import grammar
+from buildplan.language.speaking import say, say_in
 
 Path = tuple[str | int, ...]
 """A place in the file: keys, and positions in lists from 0."""
@@ -50,7 +54,7 @@ def shown(value: object) -> str:
     """`value` as it is written in a design file, cut short if it is long."""
     match value:
         case None:
-            words = "nothing"
+            words = say_in("value in a design file", "nothing")
         case bool():
             words = "true" if value else "false"
         case str():
@@ -58,9 +62,9 @@ def shown(value: object) -> str:
             words = '"' + "".join(c if c.isprintable() else "?" for c in escaped) + '"'
             return words if len(words) <= 42 else words[:38] + '..."'
         case dict():
-            words = "a mapping"
+            words = say_in("value in a design file", "a mapping")
         case list():
-            words = "a list"
+            words = say_in("value in a design file", "a list")
         case float():
             words = f"{value:.12g}"
         case _:
@@ -68,14 +72,13 @@ def shown(value: object) -> str:
     return words if len(words) <= 42 else words[:38] + "..."
 
 
-def listed(names: Iterable[str], last: str = "and", most: int = 20) -> str:
+def listed(names: Iterable[str], last: Literal["and", "or"] = "and", most: int = 20) -> str:
     """`names` as a list in words: a, b and c."""
     all_names = list(names)
     if len(all_names) > most:
-        return ", ".join(all_names[:most]) + f" and {len(all_names) - most} more"
-    if len(all_names) < 2:
-        return "".join(all_names)
-    return f"{', '.join(all_names[:-1])} {last} {all_names[-1]}"
+        names_in_full = ", ".join(all_names[:most])
+        return say("{names} and {count} more", names=names_in_full, count=len(all_names) - most)
+    return grammar.listed(all_names, "or" if last == "or" else "standard")
 
 
 @lru_cache(maxsize=2000)
@@ -93,11 +96,19 @@ def nearest(name: str, known: Iterable[str]) -> str | None:
     return _nearest(name, tuple(known)[:1000])
 
 
-def one_of(name: str, known: Iterable[str], what: str) -> str:
-    """A suggestion that leads from `name` to one of `known`: the nearest first, then all."""
+def one_of(name: str, known: Iterable[str], message: str) -> str:
+    """A suggestion that leads from `name` to one of `known`: the nearest first, then all.
+
+    `message` is marked, and has a place for the `{names}`.
+    """
     names = tuple(known)
     if not names:
-        return f"there are no {what}"
+        return say("there is none to choose from")
     guess = nearest(name, names)
-    all_of_them = f"{what}: {listed(map(key_in_words, names))}"
-    return f"did you mean {key_in_words(guess)}? {all_of_them}" if guess else all_of_them
+    all_of_them = say(message, names=listed(map(key_in_words, names)))
+    return f"{meant(guess)} {all_of_them}" if guess else all_of_them
+
+
+def meant(guess: str) -> str:
+    """Asks whether this name was meant."""
+    return say("did you mean {guess}?", guess=key_in_words(guess))

@@ -10,6 +10,7 @@ from babel.numbers import list_currencies
 from buildplan.design.mistake import Mistake, key_in_words, one_of, shown
 from buildplan.design.model import CURRENCY, Balloon
 from buildplan.design.salvage import Salvaged, mapping_in
+from buildplan.language.speaking import mark, say
 
 
 def check_money(
@@ -24,14 +25,14 @@ def check_money(
         if key in prices:
             yield Mistake(
                 ("pack_prices", key),
-                f"{name} has a price for one balloon and another for a pack",
-                "keep the one that you pay",
+                say("{name} has a price for one balloon and another for a pack", name=name),
+                say("keep the one that you pay"),
             )
         if key not in sizes:
             yield Mistake(
                 ("pack_prices", key),
-                f"there is no telling how many balloons a pack of {name} holds",
-                f"add it: pack_sizes: {{{name}: 100}}, say",
+                say("there is no telling how many balloons a pack of {name} holds", name=name),
+                say("add it: {right}, say", right=f"pack_sizes: {{{name}: 100}}"),
             )
 
 
@@ -41,8 +42,8 @@ def _check_currency(top: Mapping[str, object]) -> Iterator[Mistake]:
     if isinstance(code, str) and re.fullmatch(CURRENCY, code) and code not in list_currencies():
         yield Mistake(
             ("currency",),
-            f"there is no currency {shown(code)}",
-            one_of(code, ("EUR", "GBP", "USD", "CAD", "AUD", "MXN"), "such as"),
+            say("there is no currency {code}", code=shown(code)),
+            one_of(code, ("EUR", "GBP", "USD", "CAD", "AUD", "MXN"), mark("such as: {names}")),
         )
 
 
@@ -64,8 +65,14 @@ def _check_same_packs(
             if values[first] != values[key]:
                 yield Mistake(
                     (table, key),
-                    f"{key_in_words(key)} and {key_in_words(first)} are the same balloon (kind, "
-                    f"nominal size and colour), and {table} gives {shown(values[key])} and "
-                    f"{shown(values[first])}",
-                    "give both the same",
+                    say(
+                        "{one} and {other} are the same balloon (kind, nominal size and colour), "
+                        "and {table} gives {first} and {second}",
+                        one=key_in_words(key),
+                        other=key_in_words(first),
+                        table=table,
+                        first=shown(values[key]),
+                        second=shown(values[first]),
+                    ),
+                    say("give both the same"),
                 )

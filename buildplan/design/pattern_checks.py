@@ -18,37 +18,39 @@ from buildplan.design.pattern_joints import (
     wall_joints,
 )
 from buildplan.design.salvage import list_in, mapping_in
+from buildplan.language.speaking import mark, say
 
 PATTERNS = tuple(Build.model_fields)
 MOST_JOINTS = 6000
 
 
 class Use(NamedTuple):
-    """A key of a pattern that names a balloon: of which kind, and for what."""
+    """A key of a pattern that names a balloon: of which kind, and for what, as a marked message."""
 
     key: str
     kind: str
     use: str
 
 
+A_LONG_CHAIN, A_BRACE, A_STRUT = mark("a long chain"), mark("a brace"), mark("a strut")
 USES: Mapping[str, tuple[Use, ...]] = {
-    "column": (Use("ring", "link", "a ring"), Use("between", "link", "a zigzag")),
+    "column": (Use("ring", "link", mark("a ring")), Use("between", "link", mark("a zigzag"))),
     "wall": (
-        Use("row", "link", "a row"),
-        Use("upright", "link", "an upright"),
-        Use("between", "link", "what is between two layers"),
+        Use("row", "link", mark("a row")),
+        Use("upright", "link", mark("an upright")),
+        Use("between", "link", mark("what is between two layers")),
     ),
-    "solid": (Use("edge", "link", "an edge"),),
-    "globe": (Use("long", "link", "a strut"), Use("short", "link", "a strut")),
-    "arch": (Use("long", "link", "a long chain"), Use("brace", "link", "a brace")),
+    "solid": (Use("edge", "link", mark("an edge")),),
+    "globe": (Use("long", "link", A_STRUT), Use("short", "link", A_STRUT)),
+    "arch": (Use("long", "link", A_LONG_CHAIN), Use("brace", "link", A_BRACE)),
     "letters": (
-        Use("long", "link", "an outline"),
-        Use("brace", "link", "a brace"),
-        Use("bar", "link", "a bar"),
+        Use("long", "link", mark("an outline")),
+        Use("brace", "link", A_BRACE),
+        Use("bar", "link", mark("a bar")),
     ),
     "assembly": (),
 }
-LOCK = Use("lock", "round", "a lock")
+LOCK = Use("lock", "round", mark("a lock"))
 
 
 def pattern_joints(build: Mapping[str, object]) -> list[str] | None:
@@ -77,8 +79,8 @@ def check_patterns(build: Mapping[str, object]) -> Iterator[Mistake]:
     if joints is not None and len(joints) > MOST_JOINTS:
         yield Mistake(
             ("build", named[0]),
-            f"this {named[0]} has {len(joints):,} joints",
-            f"a piece of this pattern may have {MOST_JOINTS:,}; make it smaller",
+            say("this {pattern} has {count} joints", pattern=named[0], count=len(joints)),
+            say("a piece of this pattern may have {count}; make it smaller", count=MOST_JOINTS),
         )
     wall = mapping_in(build.get("wall"))
     if wall:
@@ -99,17 +101,26 @@ def _check_letters(letters: Mapping[str, object]) -> Iterator[Mistake]:
     if (cells is None) == (letters.get("height") is None):
         yield Mistake(
             at,
-            "letters give "
-            + ("neither cells nor a height" if cells is None else "their height twice over"),
-            f"add cells: {listed(map(str, HEIGHTS), 'or')}; or height: a length",
+            say("letters give neither cells nor a height")
+            if cells is None
+            else say("letters give their height twice over"),
+            say(
+                "add {cells}; or height: a length",
+                cells=f"cells: {listed(map(str, HEIGHTS), 'or')}",
+            ),
         )
     if isinstance(text, str) and cells in HEIGHTS:
         for one in _undrawn(text, int(str(cells))):
             if one in GLYPHS:
                 yield Mistake(
                     (*at, "cells"),
-                    f"{one} cannot be had {cells} cells high: its stems would run into one another",
-                    f"make the letters {HEIGHTS[1]} cells high or more",
+                    say(
+                        "{letter} cannot be had {cells} cells high: its stems would run into one "
+                        "another",
+                        letter=one,
+                        cells=str(cells),
+                    ),
+                    say("make the letters {cells} cells high or more", cells=HEIGHTS[1]),
                 )
 
 
@@ -117,8 +128,8 @@ def _check_wall(wall: Mapping[str, object]) -> Iterator[Mistake]:
     if wall.get("layers") == 2 and wall.get("between") is None:
         yield Mistake(
             ("build", "wall"),
-            "a wall of two layers names no balloon between them",
-            f"add between: {wall.get('upright') or 'its balloon'}",
+            say("a wall of two layers names no balloon between them"),
+            say("add {right}", right=f"between: {wall.get('upright') or say('its balloon')}"),
         )
     across, up = wall.get("across"), wall.get("up")
     boxes: list[tuple[int, int, int, int]] = []
@@ -135,8 +146,12 @@ def _check_wall(wall: Mapping[str, object]) -> Iterator[Mistake]:
         if not inside:
             yield Mistake(
                 at,
-                "this opening leaves no cell of the wall beside it or above it",
-                f"keep one cell at each side and above: the wall is {across} by {up} cells",
+                say("this opening leaves no cell of the wall beside it or above it"),
+                say(
+                    "keep one cell at each side and above: the wall is {across} by {up} cells",
+                    across=str(across),
+                    up=str(up),
+                ),
             )
         for other in boxes:
             if (
@@ -146,7 +161,9 @@ def _check_wall(wall: Mapping[str, object]) -> Iterator[Mistake]:
                 and other[1] <= low + high
             ):
                 yield Mistake(
-                    at, "this opening meets another", "leave at least one cell between two openings"
+                    at,
+                    say("this opening meets another"),
+                    say("leave at least one cell between two openings"),
                 )
                 break
         boxes.append((left, low, left + wide, low + high))

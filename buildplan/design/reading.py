@@ -17,13 +17,14 @@ from buildplan.design.model import Brand, Design, FileModel
 from buildplan.design.problems import DesignProblemsError, Problem, UnreadableDesignError
 from buildplan.design.wording import mistakes_in
 from buildplan.design.yaml_source import Keys, Node, Scalar, load, mark_of, plain
+from buildplan.language.speaking import mark, say
 
 MOST_BYTES = 1024 * 1024
 # by the key that it begins with
 KIND_OF_FILE: Mapping[str, str] = {
-    "buildplan": "a design file",
-    "event": "an event file",
-    "name": "a brand file",
+    "buildplan": mark("a design file"),
+    "event": mark("an event file"),
+    "name": mark("a brand file"),
 }
 # a file that is wrong throughout is not listed throughout
 MOST_PROBLEMS = 1000
@@ -47,7 +48,9 @@ def read_design(
     def part(file: Path) -> Design:
         if any(_same_file(file, other) for other in files):
             raise _unreadable(
-                file, "this assembly would have itself as a part", "name another design, or none"
+                file,
+                say("this assembly would have itself as a part"),
+                say("name another design, or none"),
             )
         return read_design(file, known_constants, files)
 
@@ -92,9 +95,15 @@ def read_as(
         raise UnreadableDesignError(
             file,
             Problem(
-                f"{KIND_OF_FILE[first]} is made of keys with values, and this one is not",
-                f"begin with {first}:{'' if first == 'name' else ' 1'}, then {second}: and the "
-                "other keys, each on its own line",
+                say(
+                    "{a_file} is made of keys with values, and this one is not",
+                    a_file=say(KIND_OF_FILE[first]),
+                ),
+                say(
+                    "begin with {first}, then {second} and the other keys, each on its own line",
+                    first="name:" if first == "name" else f"{first}: 1",
+                    second=f"{second}:",
+                ),
                 line=source.root.mark[0],
             ),
         )
@@ -104,8 +113,16 @@ def read_as(
             raise UnreadableDesignError(
                 file,
                 Problem(
-                    f"this is {KIND_OF_FILE[other]}, and {KIND_OF_FILE[first]} is wanted",
-                    f"{KIND_OF_FILE[first]} begins with {first}: 1",
+                    say(
+                        "this is {a_file}, and {another} is wanted",
+                        a_file=say(KIND_OF_FILE[other]),
+                        another=say(KIND_OF_FILE[first]),
+                    ),
+                    say(
+                        "{a_file} begins with {right}",
+                        a_file=say(KIND_OF_FILE[first]),
+                        right=f"{first}: 1",
+                    ),
                     line=source.root.mark[0],
                 ),
             )
@@ -124,7 +141,7 @@ def read_as(
     if read is None or mistakes:
         problems = _in_file_order(mistakes, source.root)
         if max(len(problems), len(errors)) >= MOST_PROBLEMS:
-            more = Problem("there may be more problems than these", "mend these first")
+            more = Problem(say("there may be more problems than these"), say("mend these first"))
             problems = [*problems[:MOST_PROBLEMS], more]
         raise DesignProblemsError(file, problems, _name(source.root))
     return read
@@ -136,32 +153,45 @@ def _text(path: Path) -> str:
         with path.open("rb") as file:
             data = file.read(MOST_BYTES + 1)
     except FileNotFoundError:
-        raise _unreadable(path, "there is no such file", "check the name and the folder") from None
+        raise _unreadable(
+            path, say("there is no such file"), say("check the name and the folder")
+        ) from None
     except IsADirectoryError:
-        raise _unreadable(path, "this is a folder", "name the design file in it") from None
+        raise _unreadable(
+            path, say("this is a folder"), say("name the design file in it")
+        ) from None
     except PermissionError:
         raise _unreadable(
-            path, "this file may not be read", "ask its owner, or copy it to your own folder"
+            path,
+            say("this file may not be read"),
+            say("ask its owner, or copy it to your own folder"),
         ) from None
     except (OSError, ValueError) as error:
         why = error.strerror if isinstance(error, OSError) and error.strerror else str(error)
-        raise _unreadable(path, f"cannot be read ({why})", "check the name") from None
+        raise _unreadable(
+            path, say("cannot be read ({why})", why=why), say("check the name")
+        ) from None
     if len(data) > MOST_BYTES:
         raise _unreadable(
             path,
-            f"larger than {MOST_BYTES // 1024} KiB, which no design is",
-            "name the design file, a .yaml of a few dozen lines; use repeat for long courses",
+            say("larger than {size} KiB, which no design is", size=str(MOST_BYTES // 1024)),
+            say("name the design file, a .yaml of a few dozen lines; use repeat for long courses"),
         )
     if data.startswith((b"\xff\xfe", b"\xfe\xff")):
-        raise _unreadable(path, "saved as UTF-16", "save it as UTF-8 text")
+        raise _unreadable(path, say("saved as UTF-16"), say("save it as UTF-8 text"))
     if b"\0" in data:
-        raise _unreadable(path, "not a text file", "name the design file, a .yaml of plain text")
+        raise _unreadable(
+            path, say("not a text file"), say("name the design file, a .yaml of plain text")
+        )
     try:
         return data.decode("utf-8-sig")
     except UnicodeDecodeError as error:
         line = data.count(b"\n", 0, error.start) + 1
         raise _unreadable(
-            path, "this line holds bytes that are not UTF-8 text", "save it as UTF-8 text", line
+            path,
+            say("this line holds bytes that are not UTF-8 text"),
+            say("save it as UTF-8 text"),
+            line,
         ) from None
 
 

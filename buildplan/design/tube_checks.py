@@ -21,6 +21,7 @@ from buildplan.design.mistake import Mistake, Path, listed
 from buildplan.design.model import Balloon, ChainLetter, ColourPattern, Tube
 from buildplan.design.salvage import Salvaged, list_in
 from buildplan.design.turning import SideLengths
+from buildplan.language.speaking import mark, say
 
 MOST_BALLOONS = 20_000
 LEAST_IN_RING = 3
@@ -30,6 +31,37 @@ BALLOONS_PER_LOCK = 2
 AT: Path = ("build", "tube")
 
 Balloons = Mapping[str, Salvaged[Balloon]]
+
+NO_CHAIN = mark("there is no chain {letter}: a tube of {chains} chains has {letters}")
+SKIPPED: Mapping[str, str] = {
+    "outer": mark(
+        "this cell skips a joint on the outer side, between chains {chains}, and no single is "
+        "named for it"
+    ),
+    "inner": mark(
+        "this cell skips a joint on the inner side, between chains {chains}, and no single is "
+        "named for it"
+    ),
+}
+# by the side, and whether the chains are closed into rings
+TOO_SHORT: Mapping[tuple[str, bool], str] = {
+    ("outer", True): mark(
+        "the outer chains are {count} balloons long, and a closed ring takes at least {least}"
+    ),
+    ("inner", True): mark(
+        "the inner chains are {count} balloons long, and a closed ring takes at least {least}"
+    ),
+    ("outer", False): mark(
+        "the outer chains are {count} balloons long, and an open chain takes at least {least}"
+    ),
+    ("inner", False): mark(
+        "the inner chains are {count} balloons long, and an open chain takes at least {least}"
+    ),
+}
+FURTHER: Mapping[str, str] = {
+    "outer": mark("let the outer side advance further: add straight cells"),
+    "inner": mark("let the inner side advance further: add straight cells"),
+}
 
 
 def chain_letters(chains: int) -> list[str]:
@@ -71,7 +103,9 @@ def check_tube(
     for at, (outer, inner) in cells:
         if (outer, inner) == (0, 0):
             yield Mistake(
-                at, "a cell [0, 0] advances no chain", "take it out, or let a side advance"
+                at,
+                say("a cell [0, 0] advances no chain"),
+                say("take it out, or let a side advance"),
             )
     if tube.right("chains") and given.get("single") is None:
         yield from _check_singles(tube.part.chains, cells, given.get("brace"))
@@ -84,28 +118,35 @@ def _check_letters(
 ) -> Iterator[Mistake]:
     chains = tube.part.chains
     letters = chain_letters(chains)
-    has = f"a tube of {chains} chains has {listed(letters)}"
     if isinstance(long, dict):
         for letter in long:
             if letter in ("A", "B", "C", "D") and letter not in letters:
                 yield Mistake(
                     (*AT, "long", letter),
-                    f"there is no chain {letter}: {has}",
-                    f"take {letter} out, or change the number of chains",
+                    say(NO_CHAIN, letter=letter, chains=chains, letters=listed(letters)),
+                    say("take {letter} out, or change the number of chains", letter=letter),
                 )
         missing = [letter for letter in letters if letter not in long]
         if missing:
             yield Mistake(
                 (*AT, "long"),
-                f"long names no balloon for {listed(missing)}: {has}",
-                f"add {listed(f'{letter}: its balloon' for letter in missing)}",
+                say(
+                    "long names no balloon for {missing}: a tube of {chains} chains has {letters}",
+                    missing=listed(missing),
+                    chains=chains,
+                    letters=listed(letters),
+                ),
+                say(
+                    "add {right}",
+                    right=listed(f"{letter}: {say('its balloon')}" for letter in missing),
+                ),
             )
     for letter in colour_pattern:
         if letter in ("A", "B", "C", "D") and letter not in letters:
             yield Mistake(
                 ("colour_pattern", letter),
-                f"there is no chain {letter}: {has}",
-                f"use {listed(letters, 'or')}",
+                say(NO_CHAIN, letter=letter, chains=chains, letters=listed(letters)),
+                say("use {names}", names=listed(letters, "or")),
             )
 
 
@@ -130,12 +171,11 @@ def _check_singles(
             advances, ("outer", "inner"), (OUTER_CHAINS[chains], INNER_CHAINS[chains]), strict=True
         ):
             if advance > 1 and len(twins) > 1:
-                example = brace if isinstance(brace, str) else "its balloon"
+                example = brace if isinstance(brace, str) else say("its balloon")
                 yield Mistake(
                     at,
-                    f"this cell skips a joint on the {side} side, between chains "
-                    f"{listed(twins)}, and no single is named for it",
-                    f"add single: {example} to build.tube",
+                    say(SKIPPED[side], chains=listed(twins)),
+                    say("add {right} to build.tube", right=f"single: {example}"),
                 )
                 return
 
@@ -151,18 +191,17 @@ def _check_course(
     if total > MOST_BALLOONS:
         yield Mistake(
             at,
-            f"this course takes about {total:,} balloons",
-            f"a piece may have {MOST_BALLOONS:,}; repeat fewer times",
+            say("this course takes about {count} balloons", count=total),
+            say("a piece may have {count}; repeat fewer times", count=MOST_BALLOONS),
         )
         return
     least = LEAST_IN_RING if part.closed else 1
     for side, advance in (("outer", outer), ("inner", inner)):
         if advance < least:
-            what = "a closed ring" if part.closed else "an open chain"
             yield Mistake(
                 at,
-                f"the {side} chains are {advance} balloons long, and {what} takes at least {least}",
-                f"let the {side} side advance further: add straight cells",
+                say(TOO_SHORT[side, part.closed], count=advance, least=least),
+                say(FURTHER[side]),
             )
             return
     if part.closed:
@@ -170,8 +209,11 @@ def _check_course(
             if cell.outer >= outer or cell.inner >= inner:
                 yield Mistake(
                     at,
-                    f"one cell [{cell.outer}, {cell.inner}] takes a closed side all the way round",
-                    "let other cells advance on both sides too: add straight cells",
+                    say(
+                        "one cell {cell} takes a closed side all the way round",
+                        cell=f"[{cell.outer}, {cell.inner}]",
+                    ),
+                    say("let other cells advance on both sides too: add straight cells"),
                 )
                 return
     if part.closed and tube.right("long", "brace"):

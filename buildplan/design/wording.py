@@ -9,19 +9,30 @@ from typing import Any, get_origin
 from pydantic_core import ErrorDetails
 
 from buildplan.design.known import choices, described, form_in_words, types_at
-from buildplan.design.mistake import Mistake, Path, key_in_words, nearest, one_of, shown
+from buildplan.design.mistake import Mistake, Path, key_in_words, meant, nearest, one_of, shown
 from buildplan.design.model import Build, FileModel
 from buildplan.design.pattern_checks import pattern_words
+from buildplan.language.speaking import mark, say, say_count, say_whole
 
 PATTERNS_TO_COME: tuple[str, ...] = ()
 """Patterns that the trade knows and this program does not build yet."""
 
-COLOUR_FORM = 'write # and six hex digits, in quotes: "#1F5F8B"'
-# keys whose text has a form of its own: what a wrong one is not, and what would be right
-_TEXT_FORMS: Mapping[str, tuple[str, str]] = {
-    "colour": ("a colour", COLOUR_FORM),
-    "currency": ("the code of a currency", "write its three capital letters: GBP, EUR, USD ..."),
-    "opening": ("a time of day", 'write hours and minutes, in quotes: "10:00"'),
+COLOUR_FORM = mark("write # and six hex digits, in quotes: {example}")
+A_COLOUR = '"#1F5F8B"'
+# keys whose text has a form of its own: what a wrong one is not, and what would be right, with
+# an example
+_TEXT_FORMS: Mapping[str, tuple[str, str, str]] = {
+    "colour": (mark("{value} is not a colour"), COLOUR_FORM, A_COLOUR),
+    "currency": (
+        mark("{value} is not the code of a currency"),
+        mark("write its three capital letters: {example} ..."),
+        "GBP, EUR, USD",
+    ),
+    "opening": (
+        mark("{value} is not a time of day"),
+        mark("write hours and minutes, in quotes: {example}"),
+        '"10:00"',
+    ),
 }
 # keys whose value is a share of a whole, and is easily given in hundredths
 _SHARES = ("spare", "margin", "tax")
@@ -33,25 +44,33 @@ _FALSE_WORDS = ("no", "off", "n", "false")
 
 # what an entry of a mapping with free keys is, by the mapping
 _ENTRIES: Mapping[Path, str] = {
-    ("balloons",): "the balloon {}",
-    ("build", "tube", "long"): "the balloon of chain {}",
-    ("colour_pattern",): "the colour pattern of {}",
-    ("prices",): "the price of {}",
-    ("pack_sizes",): "the pack size of {}",
-    ("pack_prices",): "the price of a pack of {}",
-    ("labour",): "the time of {}",
-    ("text",): "the note of {}",
-    ("constants",): "the constant {}",
+    ("balloons",): mark("the balloon {key}"),
+    ("build", "tube", "long"): mark("the balloon of chain {key}"),
+    ("colour_pattern",): mark("the colour pattern of {key}"),
+    ("prices",): mark("the price of {key}"),
+    ("pack_sizes",): mark("the pack size of {key}"),
+    ("pack_prices",): mark("the price of a pack of {key}"),
+    ("labour",): mark("the time of {key}"),
+    ("text",): mark("the note of {key}"),
+    ("constants",): mark("the constant {key}"),
 }
 # what an item of a list is, by the list
 _ITEMS = {
-    "course": "a cell",
-    "cells": "a cell",
-    "joints": "a joint's label",
-    "stand_on": "a joint's label",
-    "balloons": "a listed balloon",
-    "designs": "a piece of the event",
+    "course": mark("a cell"),
+    "cells": mark("a cell"),
+    "joints": mark("a joint's label"),
+    "stand_on": mark("a joint's label"),
+    "balloons": mark("a listed balloon"),
+    "designs": mark("a piece of the event"),
 }
+_ANY_ITEM = mark("a balloon's key")
+_RANGES: Mapping[str, str] = {
+    "greater_than": mark("{what} must be more than {bound}, not {value}"),
+    "greater_than_equal": mark("{what} must be at least {bound}, not {value}"),
+    "less_than": mark("{what} must be less than {bound}, not {value}"),
+    "less_than_equal": mark("{what} must be at most {bound}, not {value}"),
+}
+KNOWN_HERE = mark("known here: {names}")
 
 
 Root = type[FileModel]
@@ -127,42 +146,62 @@ def _words(
     what = _what(at)
     match kind:
         case "missing":
-            return f"{name} is missing", f"add {name}: {_purpose(at, root)[1]}"
+            purpose = _purpose(at, root)[1]
+            return (
+                say("{name} is missing", name=name),
+                say("add {name}: {purpose}", name=name, purpose=purpose),
+            )
         case "extra_forbidden":
             return _unknown_key(str(at[-1]), at, root)
         case "string_pattern_mismatch" if name in _TEXT_FORMS:
-            form, right = _TEXT_FORMS[name]
-            return f"{shown(value)} is not {form}", right
+            message, right, example = _TEXT_FORMS[name]
+            return say(message, value=shown(value)), say(right, example=example)
         case "string_pattern_mismatch" if isinstance(value, str) and value.strip():
-            return f"{what} must stand on one line, without tabs", _reminder(at, root)
+            message = say("{what} must stand on one line, without tabs", what=what)
+            return message, _reminder(at, root)
         case "string_pattern_mismatch" | "string_too_short":
-            return f"{what} is blank", _reminder(at, root)
+            return say("{what} is blank", what=what), _reminder(at, root)
         case "string_too_long":
             count = len(value) if isinstance(value, str) else 0
-            return f"{what} has {count} characters", f"use at most {limits['max_length']}"
+            return (
+                say_count(
+                    "{what} has {number} character",
+                    "{what} has {number} characters",
+                    count,
+                    what=what,
+                ),
+                say("use at most {count}", count=limits["max_length"]),
+            )
         case "too_short" | "too_long":
             return _wrong_count(at, limits)
         case "greater_than" | "greater_than_equal" | "less_than" | "less_than_equal":
             return _out_of_range(kind, at, value, limits, root)
         case "finite_number":
-            return f"{what} must be an ordinary number, not {shown(value)}", _reminder(at, root)
+            message = say(
+                "{what} must be an ordinary number, not {value}", what=what, value=shown(value)
+            )
+            return message, _reminder(at, root)
     if value is None and name == "colour":
-        return "colour is empty: without quotes, # and what follows is a comment", COLOUR_FORM
+        return (
+            say("colour is empty: without quotes, # and what follows is a comment"),
+            say(COLOUR_FORM, example=A_COLOUR),
+        )
     if value is None:
-        return f"{what} is empty", _reminder(at, root)
+        return say("{what} is empty", what=what), _reminder(at, root)
     return _wrong_type(at, value, root)
 
 
 def _what(at: Path) -> str:
     """What stands at `at`, as a subject."""
     if not at:
-        return "the file"
+        return say("the file")
     name = at[-1]
     if isinstance(name, str):
-        return _ENTRIES.get(at[:-1], "{}").format(key_in_words(name))
+        key = key_in_words(name)
+        return say(_ENTRIES[at[:-1]], key=key) if at[:-1] in _ENTRIES else key
     if _is_advance(at):
-        return "a cell's advance"
-    return _ITEMS.get(str(at[-2]), "a balloon's key")
+        return say("a cell's advance")
+    return say(_ITEMS.get(str(at[-2]), _ANY_ITEM))
 
 
 def _is_advance(at: Path) -> bool:
@@ -175,13 +214,14 @@ def _purpose(at: Path, root: Root) -> tuple[str, str]:
     for end in range(len(at), 0, -1):
         keys = described(types_at(at[: end - 1], root))
         if keys.get(str(at[end - 1])):
-            return str(at[end - 1]), keys[str(at[end - 1])]  # a key of the model's own
-    return "the file", "a set of keys with their values"
+            key = str(at[end - 1])  # a key of the model's own
+            return key, say_whole(keys[key])
+    return say("the file"), say("a set of keys with their values")
 
 
 def _reminder(at: Path, root: Root) -> str:
     if _is_advance(at):
-        return "write [outer, inner], whole numbers from 0 to 20"
+        return say("write [outer, inner], whole numbers from 0 to 20")
     name, purpose = _purpose(at, root)
     return f"{name}: {purpose}"
 
@@ -189,8 +229,11 @@ def _reminder(at: Path, root: Root) -> str:
 def _unknown_key(name: str, at: Path, root: Root) -> tuple[str, str]:
     around = types_at(at[:-1], root)
     if around == [Build] and name in PATTERNS_TO_COME:
-        return f"the pattern {name} is not built yet", f"use {pattern_words()}"
-    return f"unknown key {shown(name)}", one_of(name, described(around), "known here")
+        return (
+            say("the pattern {name} is not built yet", name=name),
+            say("use {names}", names=pattern_words()),
+        )
+    return say("unknown key {key}", key=shown(name)), one_of(name, described(around), KNOWN_HERE)
 
 
 def _wrong_key(at: Path, root: Root) -> tuple[str, str]:
@@ -198,56 +241,75 @@ def _wrong_key(at: Path, root: Root) -> tuple[str, str]:
     name = str(at[-1])
     allowed = described(types_at(at[:-1], root))
     if allowed:
-        return f"unknown key {shown(name)}", one_of(name, allowed, "known here")
+        return say("unknown key {key}", key=shown(name)), one_of(name, allowed, KNOWN_HERE)
     if at[0] == "constants":
         return (
-            f"{shown(name)} cannot be the name of a constant",
-            "names are small letters and digits with _ between words",
+            say("{key} cannot be the name of a constant", key=shown(name)),
+            say("names are small letters and digits with _ between words"),
         )
-    return f"the key {shown(name)} cannot be used", "use a word of 1 to 40 characters"
+    return (
+        say("the key {key} cannot be used", key=shown(name)),
+        say("use a word of 1 to 40 characters"),
+    )
 
 
 def _wrong_count(at: Path, limits: Mapping[str, Any]) -> tuple[str, str]:
     found = limits["actual_length"]
     if at and isinstance(at[-1], int):
         return (
-            f"a cell in brackets has two advances, not {found}",
-            "write [outer, inner], such as [2, 1]",
+            say("a cell in brackets has two advances, not {count}", count=found),
+            say("write [outer, inner], such as [2, 1]"),
         )
     if "min_length" in limits:
-        least = limits["min_length"]
-        many = "is empty" if found == 0 else f"has only {found}"
-        return f"{_what(at)} {many}", f"give at least {least}"
-    return f"{_what(at)} has {found:,} entries", f"use at most {limits['max_length']:,}"
+        message = (
+            say("{what} is empty", what=_what(at))
+            if found == 0
+            else say("{what} has only {count}", what=_what(at), count=found)
+        )
+        return message, say("give at least {count}", count=limits["min_length"])
+    return (
+        say_count(
+            "{what} has {number} entry", "{what} has {number} entries", found, what=_what(at)
+        ),
+        say("use at most {count}", count=limits["max_length"]),
+    )
 
 
 def _out_of_range(
     kind: str, at: Path, value: object, limits: Mapping[str, Any], root: Root
 ) -> tuple[str, str]:
-    relation = {
-        "greater_than": "more than",
-        "greater_than_equal": "at least",
-        "less_than": "less than",
-        "less_than_equal": "at most",
-    }[kind]
     bound = next(limits[key] for key in ("gt", "ge", "lt", "le") if key in limits)
-    message = f"{_what(at)} must be {relation} {shown(bound)}, not {shown(value)}"
+    message = say(_RANGES[kind], what=_what(at), bound=shown(bound), value=shown(value))
     if at[-1] in _SHARES and isinstance(value, int | float) and 1 < value <= 100:
-        return message, f"write a fraction: {value:g} in a hundred is {at[-1]}: {value / 100:g}"
+        right = f"{at[-1]}: {value / 100:g}"
+        return message, say(
+            "write a fraction: {value} in a hundred is {right}", value=f"{value:g}", right=right
+        )
     return message, _reminder(at, root)
 
 
 def _wrong_type(at: Path, value: object, root: Root) -> tuple[str, str]:
     """A value of another form than any that the model has at `at`."""
     kinds = types_at(at, root)
-    named = {
-        bool: f"the truth value {shown(value)}",
-        str: f"the text {shown(value)}",
-        int: f"the number {shown(value)}",
-        float: f"the number {shown(value)}",
-    }.get(type(value), shown(value))
-    message = f"{_what(at)} must be {form_in_words(kinds)}, not {named}"
+    message = say(
+        "{what} must be {form}, not {value}",
+        what=_what(at),
+        form=form_in_words(kinds),
+        value=_named(value),
+    )
     return message, _right_form(at, kinds, value, root)
+
+
+def _named(value: object) -> str:
+    """A value, with what it is."""
+    match value:
+        case bool():
+            return say("the truth value {value}", value=shown(value))
+        case str():
+            return say("the text {value}", value=shown(value))
+        case int() | float():
+            return say("the number {value}", value=shown(value))
+    return shown(value)
 
 
 def _right_form(at: Path, kinds: Sequence[Any], value: object, root: Root) -> str:
@@ -260,19 +322,20 @@ def _right_form(at: Path, kinds: Sequence[Any], value: object, root: Root) -> st
         if number and number[3] == "%":
             plain = f"{float(plain) / 100:g}"
         if (plain in known) if known else (plain and str not in kinds and bool not in kinds):
-            return f"write the number alone, without quotes: {name}{plain}"
+            return say("write the number alone, without quotes: {right}", right=f"{name}{plain}")
         if bool in kinds and value.lower() in _TRUE_WORDS:
-            return f"write {name}true, without quotes"
+            return say("write {right}, without quotes", right=f"{name}true")
         if bool in kinds and value.lower() in _FALSE_WORDS:
-            return f"write {name}false, without quotes"
+            return say("write {right}, without quotes", right=f"{name}false")
         guess = nearest(value, known)
         if guess:
-            return f"did you mean {guess}?"
+            return meant(guess)
     elif isinstance(value, int | float):
         if str in kinds and not known:
-            return f'put it in quotes if that is meant: {name}"{shown(value)}"'
+            right = f'{name}"{shown(value)}"'
+            return say("put it in quotes if that is meant: {right}", right=right)
         if int in kinds and isinstance(value, float) and abs(value) < 1e9:
-            return f"write a whole number: {name}{round(value)}"
+            return say("write a whole number: {right}", right=f"{name}{round(value)}")
     if isinstance(value, str) and any(get_origin(kind) is list for kind in kinds) and not known:
-        return f"write it as a list: {name}[{key_in_words(value)}]"
+        return say("write it as a list: {right}", right=f"{name}[{key_in_words(value)}]")
     return _reminder(at, root)

@@ -29,7 +29,8 @@ from buildplan.design.yaml_scalars import (
     is_printable,
     resolved,
 )
-from buildplan.design.yaml_words import parse_problem
+from buildplan.design.yaml_words import at_column, parse_problem
+from buildplan.language.speaking import say
 
 MAX_NESTING = 40
 MAX_NODES = 200_000  # a listed piece of 20,000 balloons has about 100,000
@@ -138,12 +139,14 @@ class _Composer:
             if root is not None:
                 self._refuse(
                     event,
-                    "a second document begins here (---), but a file holds one design",
-                    "put it into a file of its own",
+                    say("a second document begins here (---), but a file holds one design"),
+                    say("put it into a file of its own"),
                 )
             root = self._node(next(events), events, ())
         if root is None:
-            problem = Problem("the file is empty", "begin with buildplan: 1", line=1)
+            problem = Problem(
+                say("the file is empty"), say("begin with {right}", right="buildplan: 1"), line=1
+            )
             raise UnreadableDesignError(self.file, problem)
         return root
 
@@ -155,7 +158,7 @@ class _Composer:
 
     def _refuse(self, event: yaml.Event, message: str, suggestion: str) -> NoReturn:
         line, column = _mark(event)
-        problem = Problem(f"column {column}: {message}", suggestion, line=line)
+        problem = Problem(at_column(column, message), suggestion, line=line)
         raise UnreadableDesignError(self.file, problem)
 
     def _node(self, event: yaml.Event, events: Iterator[yaml.Event], path: Path) -> Node:
@@ -168,8 +171,11 @@ class _Composer:
         if self.composed > MAX_NODES:
             self._refuse(
                 event,
-                f"this file holds more than {MAX_NODES:,} values, which no design does",
-                "use repeat for long courses",
+                say(
+                    "this file holds more than {count} values, which no design does",
+                    count=MAX_NODES,
+                ),
+                say("use repeat for long courses"),
             )
         if event.anchor is not None:
             self.anchors[event.anchor] = None
@@ -187,8 +193,8 @@ class _Composer:
     def _too_deep(self, event: yaml.Event) -> NoReturn:
         self._refuse(
             event,
-            f"lists and mappings are nested more than {MAX_NESTING} deep",
-            "a repeat within a repeat goes as deep as a design needs",
+            say("lists and mappings are nested more than {count} deep", count=MAX_NESTING),
+            say("a repeat within a repeat goes as deep as a design needs"),
         )
 
     def _alias(self, event: yaml.AliasEvent, path: Path) -> Node:
@@ -196,20 +202,28 @@ class _Composer:
         if name not in self.anchors:
             self._refuse(
                 event,
-                f"the alias *{name[:40]} names nothing",
-                f"mark what it stands for with &{name[:40]}, above it, or put text in quotes",
+                say("the alias {alias} names nothing", alias=f"*{name[:40]}"),
+                say(
+                    "mark what it stands for with {anchor}, above it, or put text in quotes",
+                    anchor=f"&{name[:40]}",
+                ),
             )
         node = self.anchors[name]
         if node is None:
             self._refuse(
-                event, f"the alias *{name[:40]} stands inside what it names", "write it out in full"
+                event,
+                say("the alias {alias} stands inside what it names", alias=f"*{name[:40]}"),
+                say("write it out in full"),
             )
         self.aliased += node.size
         if self.aliased > MAX_ALIASED_NODES:
             self._refuse(
                 event,
-                f"the aliases of this file stand for more than {MAX_ALIASED_NODES:,} values",
-                "write the design out with fewer aliases",
+                say(
+                    "the aliases of this file stand for more than {count} values",
+                    count=MAX_ALIASED_NODES,
+                ),
+                say("write the design out with fewer aliases"),
             )
         if len(path) + node.height > MAX_NESTING:
             self._too_deep(event)
@@ -223,14 +237,20 @@ class _Composer:
         if tag not in (None, "!"):
             name = tag.replace("tag:yaml.org,2002:", "!!")
             self._mistake(
-                event, path, f"the tag {shown(name)} has no place in a design", "leave the tag out"
+                event,
+                path,
+                say("the tag {tag} has no place in a design", tag=shown(name)),
+                say("leave the tag out"),
             )
 
     def _written(self, event: yaml.ScalarEvent, path: Path) -> str:
         self._refuse_tag(event, path)
         if not is_printable(event.value):
             self._mistake(
-                event, path, "this text holds characters that cannot be printed", "take them out"
+                event,
+                path,
+                say("this text holds characters that cannot be printed"),
+                say("take them out"),
             )
         return event.value
 
@@ -243,8 +263,8 @@ class _Composer:
             self._mistake(
                 event,
                 path,
-                f"{written} has a leading zero, which some read as octal",
-                f"write {bare} for the number, or put it in quotes as text",
+                say("{number} has a leading zero, which some read as octal", number=written),
+                say("write {number} for the number, or put it in quotes as text", number=bare),
             )
         return Scalar(resolved(written), written, _mark(event))
 
@@ -268,15 +288,21 @@ class _Composer:
             key = self._key(start, events, path)
             value = self._node(next(events), events, path if key is None else (*path, key))
             if key is None:
-                self._mistake(start, path, "a list or mapping cannot be a key", "use a word")
+                self._mistake(
+                    start, path, say("a list or mapping cannot be a key"), say("use a word")
+                )
             elif key == MERGE and isinstance(start, yaml.ScalarEvent) and start.style is None:
                 merged += self._merged(start, value, path)
             elif key in nodes:
                 self._mistake(
                     start,
                     (*path, key),
-                    f"the key {key_in_words(key)} is given twice, first on line {marks[key][0]}",
-                    "keep one of the two",
+                    say(
+                        "the key {key} is given twice, first on line {line}",
+                        key=key_in_words(key),
+                        line=marks[key][0],
+                    ),
+                    say("keep one of the two"),
                 )
             else:
                 nodes[key], marks[key] = value, _mark(start)
@@ -304,8 +330,8 @@ class _Composer:
             self._mistake(
                 event,
                 (*path, MERGE),
-                "the merge key << takes in mappings only",
-                "write <<: *name, where &name marks a mapping",
+                say("the merge key << takes in mappings only"),
+                say("write <<: *name, where &name marks a mapping"),
             )
         return mappings
 

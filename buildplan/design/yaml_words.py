@@ -7,84 +7,87 @@ import re
 import yaml
 
 from buildplan.design.problems import Problem
+from buildplan.language.speaking import mark, say, say_whole
 
 # what PyYAML says -> what it means, and what would be right; the first that is found counts
 WORDS = (
     (
         r"character '\\t'",
-        "a tab stands where spaces are needed",
-        "indent with spaces",
+        mark("a tab stands where spaces are needed"),
+        mark("indent with spaces"),
     ),
     (
         r"cannot start any token",
-        "text begins with a character that YAML keeps for itself",
-        'put the text in quotes: "..."',
+        mark("text begins with a character that YAML keeps for itself"),
+        mark('put the text in quotes: "..."'),
     ),
     (
         r"mapping values are not allowed",
-        "a `key: value` stands where none can stand",
-        "give each key a line of its own, indented like its neighbours, "
-        "and put text that holds a colon in quotes",
+        mark("a `key: value` stands where none can stand"),
+        mark(
+            "give each key a line of its own, indented like its neighbours, "
+            "and put text that holds a colon in quotes"
+        ),
     ),
     (
         r"sequence entries are not allowed|block sequence entries",
-        "a list item (- ...) stands where none can stand",
-        "begin the list on the line below its key",
+        mark("a list item (- ...) stands where none can stand"),
+        mark("begin the list on the line below its key"),
     ),
     (
         r"could not find expected ':'",
-        "a key has no colon after it",
-        "write `key: value`, with a space after the colon",
+        mark("a key has no colon after it"),
+        mark("write `key: value`, with a space after the colon"),
     ),
     (
         r"unknown escape|expected escape",
-        "a backslash in this text begins no known character",
-        "write text with backslashes in 'single quotes'",
+        mark("a backslash in this text begins no known character"),
+        mark("write text with backslashes in 'single quotes'"),
     ),
     (
         r"quoted scalar",
-        "a quotation mark is opened and never closed",
-        "close the text with the same mark, on the same line",
+        mark("a quotation mark is opened and never closed"),
+        mark("close the text with the same mark, on the same line"),
     ),
     (
         r"parsing a flow node",
-        "a list in [ ] or keys in { } are not closed",
-        "close a list with ] and keys with }",
+        mark("a list in [ ] or keys in { } are not closed"),
+        mark("close a list with ] and keys with }"),
     ),
     (
         r"parsing a flow sequence",
-        "a list in [ ] is not closed, or a comma is missing in it",
-        "separate the items with commas and close the list with ]",
+        mark("a list in [ ] is not closed, or a comma is missing in it"),
+        mark("separate the items with commas and close the list with ]"),
     ),
     (
         r"parsing a flow mapping",
-        "keys in { } are not closed, or a comma is missing between them",
-        "separate the keys with commas and close them with }",
+        mark("keys in { } are not closed, or a comma is missing between them"),
+        mark("separate the keys with commas and close them with }"),
     ),
     (
         r"parsing a block (mapping|collection)|expected <block end>|parsing a block sequence",
-        "this line is not indented like the lines that it belongs with",
-        "indent keys and items of the same list by the same number of spaces",
+        mark("this line is not indented like the lines that it belongs with"),
+        mark("indent keys and items of the same list by the same number of spaces"),
     ),
     (
         r"special characters are not allowed",
-        "there is a character that cannot be printed",
-        "take it out, and save the file as UTF-8 text",
+        mark("there is a character that cannot be printed"),
+        mark("take it out, and save the file as UTF-8 text"),
     ),
     (
         r"duplicate anchor|anchor|alias",
-        "an & or * name is not written as YAML needs it",
-        "put text that begins with & or * in quotes",
+        mark("an & or * name is not written as YAML needs it"),
+        mark("put text that begins with & or * in quotes"),
     ),
     (
         r"tag",
-        "a ! tag is not written as YAML needs it",
-        "put text that begins with ! in quotes",
+        mark("a ! tag is not written as YAML needs it"),
+        mark("put text that begins with ! in quotes"),
     ),
     (
         r"document start|directive|YAML document",
-        "there is something left over that belongs to no key",
-        "keep one design in one file, without --- or % lines",
+        mark("there is something left over that belongs to no key"),
+        mark("keep one design in one file, without lines that begin with --- or %"),
     ),
 )
 _UNQUOTED_HASH = re.compile(r"colour\s*:\s+#")
@@ -93,20 +96,26 @@ _UNQUOTED_HASH = re.compile(r"colour\s*:\s+#")
 def parse_problem(error: yaml.YAMLError, text: str) -> Problem:
     """What PyYAML's `error` about `text` means for the person who wrote it."""
     said, line, column = _said(error, text)
-    message, suggestion = "this is not written as YAML needs it", "compare with a design that works"
+    message = say("this is not written as YAML needs it")
+    suggestion = say("compare with a design that works")
     for pattern, meaning, right in WORDS:
         if re.search(pattern, said):
-            message, suggestion = meaning, right
+            message, suggestion = say_whole(meaning), say_whole(right)
             break
     lines = text.splitlines()
     for number in range(line, max(line - 3, 0), -1):
         if number <= len(lines) and _UNQUOTED_HASH.search(lines[number - 1]):
             # inside { } the comment takes the rest of the line with it, bracket and all
-            message = "a colour without quotes: everything after # is read as a comment"
-            suggestion = 'put it in quotes: colour: "#1F5F8B"'
+            message = say("a colour without quotes: everything after # is read as a comment")
+            suggestion = say("put it in quotes: {right}", right='colour: "#1F5F8B"')
             line, column = number, lines[number - 1].index("#") + 1
             break
-    return Problem(f"column {column}: {message}", suggestion, line=line)
+    return Problem(at_column(column, message), suggestion, line=line)
+
+
+def at_column(column: int, message: str) -> str:
+    """A message with the column, from 1, that it is about."""
+    return say("column {column}: {message}", column=column, message=message)
 
 
 def _said(error: yaml.YAMLError, text: str) -> tuple[str, int, int]:

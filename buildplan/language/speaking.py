@@ -87,6 +87,11 @@ def say_count(one: str, many: str, number: int, /, **values: str | int) -> str:
     return _filled(message, {"number": number, **values})
 
 
+def say_whole(message: str, /) -> str:
+    """As `say`, for a message without placeholders, whose braces are its own."""
+    return _catalogue(spoken()).gettext(message) if message else ""
+
+
 def mark(message: str) -> str:
     """The message itself: it goes into the catalogues, and is said with `say` later."""
     return message
