@@ -25,6 +25,7 @@ from buildplan.design.problems import (
     UnreadableDesignError,
     in_words,
 )
+from buildplan.language.speaking import ENGLISH, say, speaking
 
 # importing a module adds its commands to the application
 COMMANDS = (checking, drawing, printing, resizing, selling, starting)
@@ -47,6 +48,11 @@ def _options(
 
 def main() -> None:
     """Run a command; every error that a user can cause ends in one clear message."""
+    with speaking(ENGLISH):  # until a command is told another language
+        _run()
+
+
+def _run() -> None:
     try:
         app()
     except UnreadableDesignError as error:
@@ -62,14 +68,16 @@ def main() -> None:
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         sys.exit(1)
     except OSError as error:
-        errors.print(f"cannot write {error.filename}: {error.strerror}", markup=False)
+        words = say("cannot write {file}: {why}", file=str(error.filename), why=str(error.strerror))
+        errors.print(words, markup=False)
         sys.exit(2)
     except Exception as error:
         if os.environ.get("BUILDPLAN_DEBUG"):
             raise
-        errors.print(
-            f"buildplan has a fault ({type(error).__name__}: {error}). Please report it; "
-            "BUILDPLAN_DEBUG=1 shows where it is.",
-            markup=False,
+        words = say(
+            "buildplan has a fault ({error}). Please report it; BUILDPLAN_DEBUG=1 shows where it "
+            "is.",
+            error=f"{type(error).__name__}: {error}",
         )
+        errors.print(words, markup=False)
         sys.exit(2)

@@ -15,15 +15,32 @@ from buildplan.booklet.press import Press
 from buildplan.design.model import Brand
 from buildplan.design.problems import DesignProblemsError, Problem
 from buildplan.drawing.colours import luminance
+from buildplan.language.speaking import mark, say
 
 LARGEST_LOGO = 4 * 1024 * 1024
 PNG_MAGIC = b"\x89PNG\r\n\x1a\n"
 # What an SVG logo may not hold, and what would be right.
 NOT_IN_SVG = (
-    (rb"<!(DOCTYPE[^>]*\[|ENTITY)", "definitions of its own", "save it as plain SVG"),
-    (rb"<(\w+:)?text\b", "letters as text", "turn its letters into outlines (paths)"),
-    (rb"<(\w+:)?image\b", "a picture inside it", "draw it as shapes, or use a .png"),
-    (rb"<(\w+:)?(script|foreignObject)\b", "more than shapes", "save it as plain SVG"),
+    (
+        rb"<!(DOCTYPE[^>]*\[|ENTITY)",
+        mark("the logo {file} holds definitions of its own"),
+        mark("save it as plain SVG"),
+    ),
+    (
+        rb"<(\w+:)?text\b",
+        mark("the logo {file} holds letters as text"),
+        mark("turn its letters into outlines (paths)"),
+    ),
+    (
+        rb"<(\w+:)?image\b",
+        mark("the logo {file} holds a picture inside it"),
+        mark("draw it as shapes, or use a .png"),
+    ),
+    (
+        rb"<(\w+:)?(script|foreignObject)\b",
+        mark("the logo {file} holds more than shapes"),
+        mark("save it as plain SVG"),
+    ),
 )
 WHITE, DARK = "#FFFFFF", "#1A1A1A"
 
@@ -91,48 +108,68 @@ def branding(brand: Brand, file: Path) -> Branding:
     try:
         return Branding(brand, _logo(path))
     except _LogoError as error:
-        what, right = error.args
-        problem = Problem(f"the logo {brand.logo} {what}", right, path="brand: logo")
+        problem = Problem(
+            say(error.message, file=brand.logo, why=error.why),
+            say(error.right),
+            path="brand: logo",
+        )
         raise DesignProblemsError(str(file), [problem], brand.name) from None
 
 
 class _LogoError(Exception):
-    """What is wrong with a logo, and what would be right."""
+    """What is wrong with a logo, and what would be right, as marked messages."""
+
+    def __init__(self, message: str, right: str, why: str = "") -> None:
+        super().__init__(message)
+        self.message, self.right, self.why = message, right, why
 
 
 def _logo(path: Path) -> Logo:
     try:
         data = path.read_bytes()
     except OSError as error:
-        raise _LogoError(f"cannot be read ({error.strerror})", "check its name") from None
+        raise _LogoError(
+            mark("the logo {file} cannot be read ({why})"),
+            mark("check its name"),
+            str(error.strerror),
+        ) from None
     if len(data) > LARGEST_LOGO:
-        raise _LogoError("is larger than 4 MiB", "save a smaller one")
+        raise _LogoError(mark("the logo {file} is larger than 4 MiB"), mark("save a smaller one"))
     if path.suffix.lower() == ".png":
         return _png(data)
     if path.suffix.lower() == ".svg":
         return _svg(data)
-    raise _LogoError("is neither .png nor .svg", "save it as one of these")
+    raise _LogoError(
+        mark("the logo {file} is neither .png nor .svg"), mark("save it as one of these")
+    )
 
 
 def _png(data: bytes) -> Logo:
     if not data.startswith(PNG_MAGIC):
-        raise _LogoError("is no PNG picture, whatever its name", "save it as PNG")
+        raise _LogoError(
+            mark("the logo {file} is no PNG picture, whatever its name"), mark("save it as PNG")
+        )
     try:
         width, height = ImageReader(io.BytesIO(data)).getSize()
         ImageReader(io.BytesIO(data)).getRGBData()
     except Exception:  # the picture library raises many kinds
-        raise _LogoError("is a broken PNG picture", "save it again as PNG") from None
+        raise _LogoError(
+            mark("the logo {file} is a broken PNG picture"), mark("save it again as PNG")
+        ) from None
     return Logo("png", data, width / height)
 
 
 def _svg(data: bytes) -> Logo:
     for pattern, what, right in NOT_IN_SVG:
         if re.search(pattern, data, re.IGNORECASE):
-            raise _LogoError(f"holds {what}", right)
+            raise _LogoError(what, right)
     try:
         drawing = svg2rlg(io.BytesIO(data))
     except Exception:  # the reader of SVG raises many kinds
         drawing = None
     if drawing is None or drawing.width <= 0 or drawing.height <= 0:
-        raise _LogoError("is no SVG that can be drawn", "save it as plain SVG with a size")
+        raise _LogoError(
+            mark("the logo {file} is no SVG that can be drawn"),
+            mark("save it as plain SVG with a size"),
+        )
     return Logo("svg", data, drawing.width / drawing.height)

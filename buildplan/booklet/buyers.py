@@ -72,16 +72,20 @@ def read_buyers(path: Path) -> tuple[tuple[Buyer, ...], tuple[BadRow, ...]]:
     try:
         text = path.read_bytes().decode("utf-8-sig")
     except UnicodeDecodeError:
-        raise BuyersUnreadableError("it is not UTF-8 text; save it as CSV UTF-8") from None
+        raise BuyersUnreadableError(say("it is not UTF-8 text; save it as CSV UTF-8")) from None
     try:
         rows = csv.reader(io.StringIO(text, newline=""), dialect=_dialect(text), strict=True)
         head = [cell.strip().lower() for cell in next(rows, [])]
         if head.count(COLUMN) != 1:
-            raise BuyersUnreadableError(f"its first line must have one column called {COLUMN}")
+            raise BuyersUnreadableError(
+                say("its first line must have one column called {name}", name=COLUMN)
+            )
         at = head.index(COLUMN)
         return _sorted_out([(rows.line_num, tidy(r[at]) if at < len(r) else "") for r in rows if r])
     except csv.Error as error:
-        raise BuyersUnreadableError(f"it is no CSV that can be read ({error})") from None
+        raise BuyersUnreadableError(
+            say("it is no CSV that can be read ({error})", error=str(error))
+        ) from None
 
 
 def _dialect(text: str) -> type[csv.Dialect]:
@@ -96,7 +100,9 @@ def _dialect(text: str) -> type[csv.Dialect]:
 
 def _sorted_out(rows: list[tuple[int, str]]) -> tuple[tuple[Buyer, ...], tuple[BadRow, ...]]:
     if len(rows) > MOST_BUYERS:
-        raise BuyersUnreadableError(f"it has more than {MOST_BUYERS} rows; share them out")
+        raise BuyersUnreadableError(
+            say("it has more than {count} rows; share them out", count=MOST_BUYERS)
+        )
     buyers: list[Buyer] = []
     bad: list[BadRow] = []
     line_of: dict[str, int] = {}

@@ -15,6 +15,7 @@ from buildplan.design.measures import Units, length_words
 from buildplan.design.mistake import key_in_words
 from buildplan.design.model import Design, Rates
 from buildplan.design.problems import Problem
+from buildplan.language.grammar import listed
 from buildplan.language.speaking import locale, mark, say
 
 
@@ -120,17 +121,23 @@ def missing_prices(design: Design, purchases: Iterable[Purchase]) -> list[Proble
     problems = []
     if design.currency is None:
         problems.append(
-            Problem("a quote needs a currency", "add currency: GBP, say", path="currency")
+            Problem(
+                say("a quote needs a currency"),
+                say("add {right}, say", right="currency: GBP"),
+                path="currency",
+            )
         )
     for purchase in purchases:
         if purchase.price is None:
             key = key_in_words(purchase.balloon.key)
             what = balloon_words(purchase, design.units)
-            pack = f", or pack_prices: {{{key}: ...}}" if purchase.pack_size else ""
+            one, pack = f"prices: {{{key}: ...}}", f"pack_prices: {{{key}: ...}}"
             problems.append(
                 Problem(
-                    f"a quote needs the price of {what}",
-                    f"add what you pay for one: prices: {{{key}: ...}}{pack}",
+                    say("a quote needs the price of {balloon}", balloon=what),
+                    say("add what you pay for one: {one}, or {pack}", one=one, pack=pack)
+                    if purchase.pack_size
+                    else say("add what you pay for one: {one}", one=one),
                     path=f"prices.{key}",
                 )
             )
@@ -138,16 +145,19 @@ def missing_prices(design: Design, purchases: Iterable[Purchase]) -> list[Proble
     if rates is None or rates.hour is None:
         problems.append(
             Problem(
-                "a quote needs what an hour of work costs",
-                "add it: rates: {hour: ...}",
+                say("a quote needs what an hour of work costs"),
+                say("add it: {right}", right="rates: {hour: ...}"),
                 path="rates.hour",
             )
         )
     if rates is None or rates.margin is None:
         problems.append(
             Problem(
-                "a quote needs a margin",
-                "add the part of the price that you keep: rates: {margin: ...}, or 0 for none",
+                say("a quote needs a margin"),
+                say(
+                    "add the part of the price that you keep: {right}, or 0 for none",
+                    right="rates: {margin: ...}",
+                ),
                 path="rates.margin",
             )
         )
@@ -171,22 +181,32 @@ def disagreements(needs_of: Mapping[str, Sequence[Need]]) -> list[Problem]:
     everything = [need for needs in needs_of.values() for need in needs]
     for same in by_product(everything).values():
         sizes, prices = offers(same)
-        what = f"{same[0].balloon.label} {same[0].balloon.kind}"
+        colour, link = same[0].balloon.label, same[0].balloon.kind == "link"
+        what = say("{colour} link", colour=colour) if link else say("{colour} round", colour=colour)
         files = ", ".join(dict.fromkeys(file_of[id(need)] for need in same))
         if len(sizes) > 1:
             problems.append(
                 Problem(
-                    f"a pack of {what} holds {' or '.join(map(str, sizes))}, as {files} have it",
-                    "give the same pack_sizes in each",
+                    say(
+                        "a pack of {balloon} holds {sizes}, as {files} have it",
+                        balloon=what,
+                        sizes=listed([str(size) for size in sizes], "or"),
+                        files=files,
+                    ),
+                    say("give the same pack_sizes in each"),
                 )
             )
         elif len(prices) > 1:
-            of = "a pack" if sizes else "one"
-            named = " or ".join(f"{price:f}" for price in prices)
+            message = (
+                mark("a pack of {balloon} costs {prices}, as {files} have it")
+                if sizes
+                else mark("one of {balloon} costs {prices}, as {files} have it")
+            )
+            named = listed([f"{price:f}" for price in prices], "or")
             problems.append(
                 Problem(
-                    f"{of} of {what} costs {named}, as {files} have it",
-                    "give the same price in each",
+                    say(message, balloon=what, prices=named, files=files),
+                    say("give the same price in each"),
                 )
             )
     return problems

@@ -72,8 +72,18 @@ def shopping_list(asked: Sequence[Asked]) -> ShoppingList:
     problems = disagreements(needs)
     currencies = list(dict.fromkeys(one.design.currency for one in asked if one.design.currency))
     if len(currencies) > 1:
-        named = ", ".join(f"{one.design.currency or 'none'} in {one.file}" for one in asked)
-        problems.append(Problem(f"one list has one currency, not {named}", "give the same in each"))
+        named = ", ".join(
+            say("{currency} in {file}", currency=one.design.currency, file=one.file)
+            if one.design.currency
+            else say("none in {file}", file=one.file)
+            for one in asked
+        )
+        problems.append(
+            Problem(
+                say("one list has one currency, not {currencies}", currencies=named),
+                say("give the same in each"),
+            )
+        )
     if problems:
         raise DesignProblemsError("shopping", problems)
     return ShoppingList(

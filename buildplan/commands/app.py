@@ -9,7 +9,7 @@ from typing import Annotated
 import typer
 from rich.console import Console
 
-from buildplan.language.speaking import speaking
+from buildplan.language.speaking import speak
 
 app = typer.Typer(
     name="buildplan",
@@ -67,9 +67,9 @@ class LanguageName(StrEnum):
     SPANISH = "es"
 
 
-def _speak(context: typer.Context, language: str) -> str:
-    """Speak the language until the command has ended."""
-    context.with_resource(speaking(language))
+def _speak(language: str) -> str:
+    """Speak the language until `main` ends, so that what a command ends with is said too."""
+    speak(language)
     return language
 
 

@@ -34,6 +34,7 @@ from buildplan.design.problems import (
 )
 from buildplan.design.schema import design_schema, event_schema
 from buildplan.drawing.png import picture_png
+from buildplan.language.speaking import say
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.tell_times import start_lines, steps_with_times, timetable_lines
 from buildplan.sequence.time_log import TimeLogError, labour_lines, learn_minutes
@@ -62,7 +63,7 @@ def check(
     """Count the balloons, find the shape, and say whether it closes and stands."""
     if watch:
         if as_json or gust is not None:
-            raise typer.BadParameter("--watch goes without --json and --gust")
+            raise typer.BadParameter(say("--watch goes without --json and --gust"))
         _watch(design)
         return
     gust_m_per_s = asked(parse_speed, gust) if gust is not None else None
@@ -152,6 +153,7 @@ def times(
     log: Annotated[
         Path, typer.Argument(metavar="LOG.csv", help="Your own times: kind, count, minutes.")
     ],
+    language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """Learn minutes for each kind of work from a log of your own times.
 
@@ -160,7 +162,9 @@ def times(
     try:
         learned = learn_minutes(log.read_text("utf-8"))
     except (OSError, UnicodeDecodeError) as error:
-        raise typer.BadParameter(f"{log} cannot be read: {error}") from error
+        raise typer.BadParameter(
+            say("{file} cannot be read: {error}", file=str(log), error=str(error))
+        ) from error
     except TimeLogError as error:
         for mistake in error.mistakes:
             errors.print(f"{log}: {mistake}", markup=False)

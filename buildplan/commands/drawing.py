@@ -25,6 +25,7 @@ from buildplan.commands.files import (
     book_of,
     list_problems,
     write_whole,
+    wrong_ending,
 )
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.forms import FORMS
@@ -70,21 +71,28 @@ def draw(
     Prints the path of each file it wrote.
     """
     if (view is not None) + (step is not None) + every > 1:
-        raise typer.BadParameter("choose one of --view, --step and --all")
+        raise typer.BadParameter(say("choose one of --view, --step and --all"))
     if form is not None and not every:
-        raise typer.BadParameter("--format goes with --all; else the name given by --out tells it")
+        raise typer.BadParameter(
+            say("--format goes with --all; else the name given by --out tells it")
+        )
     if every:
         _draw_all(design, out or Path("output"), f".{(form or FormName.SVG).value}")
         return
     what = f"step-{step}" if step is not None else (view or View.FRONT).value
     target = out or Path(f"{design.stem}-{what}.pdf")
     if target.suffix.lower() not in FORMS:
-        raise typer.BadParameter(f"{target}: the name must end in .pdf, .svg or .png")
+        raise typer.BadParameter(wrong_ending(target, [".pdf", ".svg", ".png"]))
     book = book_of(design)
     if step is not None:
         if not 1 <= step <= len(book.steps):
             raise typer.BadParameter(
-                f"--step {step}: {book.facts.name} has {len(book.steps)} steps, numbered from 1"
+                say(
+                    "{option}: {piece} has {count} steps, numbered from 1",
+                    option=f"--step {step}",
+                    piece=book.facts.name,
+                    count=len(book.steps),
+                )
             )
         picture = step_drawings(book)[step]
     else:
@@ -124,12 +132,12 @@ def gallery(
     """Print an index and contact sheets of every design in a folder."""
     target = out or Path("output") / f"{folder.resolve().name}-gallery-{paper.value}.pdf"
     if target.suffix.lower() != ".pdf":
-        raise typer.BadParameter(f"{target}: the name must end in .pdf")
+        raise typer.BadParameter(wrong_ending(target, [".pdf"]))
     if not folder.is_dir():
-        raise typer.BadParameter(f"{folder} is no folder")
+        raise typer.BadParameter(say("{folder} is no folder", folder=str(folder)))
     files = sorted(f for f in folder.rglob("*.yaml") if is_design_file(f))
     if not files:
-        raise typer.BadParameter(f"{folder} holds no design files (.yaml)")
+        raise typer.BadParameter(say("{folder} holds no design files (.yaml)", folder=str(folder)))
     exhibits = [Exhibit(str(f.relative_to(folder)), book_of(f, paper.value)) for f in files]
     for exhibit in exhibits:
         list_problems(folder / exhibit.file, exhibit.book.facts.problems)

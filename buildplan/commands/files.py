@@ -28,6 +28,7 @@ from buildplan.design.problems import (
 )
 from buildplan.design.reading import read_brand, read_design
 from buildplan.design.translating import translated_brand, translated_design
+from buildplan.language.grammar import listed
 from buildplan.language.speaking import say
 from buildplan.shape.constants import CONSTANTS
 
@@ -71,6 +72,18 @@ def asked(parse: Callable[[Given], Parsed], text: Given) -> Parsed:
         raise typer.BadParameter(str(error)) from error
 
 
+def wrong_ending(file: Path, endings: Sequence[str]) -> str:
+    """What is said of a file whose name does not end as it must."""
+    return say(
+        "{file}: the name must end in {endings}", file=str(file), endings=listed(endings, "or")
+    )
+
+
+def unreadable(file: Path | str, error: OSError) -> str:
+    """What is said of a file that the system does not open."""
+    return say("{file} cannot be read ({why})", file=str(file), why=str(error.strerror))
+
+
 def list_problems(file: Path, problems: tuple[Problem, ...]) -> None:
     for problem in problems:
         errors.print(in_words(problem, str(file)), markup=False)
@@ -106,7 +119,7 @@ def without_events(paths: Sequence[Path]) -> list[Path]:
         words = say("{file} is an event file: see buildplan event", file=str(path))
         errors.print(words, markup=False)
     if len(events) == len(paths):
-        raise typer.BadParameter("name at least one design file")
+        raise typer.BadParameter(say("name at least one design file"))
     return [path for path in paths if path not in events]
 
 

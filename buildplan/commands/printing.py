@@ -37,6 +37,7 @@ from buildplan.commands.files import (
     ProblemsFoundError,
     book_of,
     list_problems,
+    unreadable,
     without_events,
     write_whole,
 )
@@ -118,12 +119,16 @@ def booklet(
         for_sale = {"--brand": brand, "--for": buyer, "--buyers": buyers, "--key": key}
         for option, given in for_sale.items():
             if given is not None:
-                raise typer.BadParameter(f"{option} is for the sale edition: add --edition sale")
+                raise typer.BadParameter(
+                    say("{option} is for the sale edition: add --edition sale", option=option)
+                )
     sold_to, failed = _sold_to(buyer, buyers)
     secret = _secret(key)
     marked_as = branding(translated_brand(read_brand(brand)), brand) if brand is not None else None
     if large_print and edition is not Edition.CREW:
-        raise typer.BadParameter("--large-print is for the crew edition: add --edition crew")
+        raise typer.BadParameter(
+            say("{option} is for the crew edition: add --edition crew", option="--large-print")
+        )
     for path in without_events(designs):
         book = book_of(path, paper.value, units, edition.value)
         own = book.design.brand
@@ -165,7 +170,7 @@ def _sold_to(name: str | None, listed: Path | None) -> tuple[tuple[Buyer, ...], 
     """Whom copies are for (nobody named when none is given), and whether rows of the list were
     no good; those are told."""
     if name is not None and listed is not None:
-        raise typer.BadParameter("give --for or --buyers, not both")
+        raise typer.BadParameter(say("give --for or --buyers, not both"))
     if name is not None:
         problem = name_problem(tidy(name))
         if problem is not None:
@@ -176,7 +181,7 @@ def _sold_to(name: str | None, listed: Path | None) -> tuple[tuple[Buyer, ...], 
     try:
         buyers, bad = read_buyers(listed)
     except OSError as error:
-        raise typer.BadParameter(f"{listed} cannot be read ({error.strerror})") from error
+        raise typer.BadParameter(unreadable(listed, error)) from error
     except BuyersUnreadableError as error:
         raise typer.BadParameter(f"{listed}: {error}") from error
     for row in bad:
@@ -196,9 +201,15 @@ def _secret(key: Path | None) -> bytes:
     try:
         secret = key.read_bytes()
     except OSError as error:
-        raise typer.BadParameter(f"{key} cannot be read ({error.strerror})") from error
+        raise typer.BadParameter(unreadable(key, error)) from error
     if len(secret) < LEAST_KEY:
-        raise typer.BadParameter(f"{key} is too short for a key: {LEAST_KEY} bytes or more")
+        raise typer.BadParameter(
+            say(
+                "{file} is too short for a key: {count} bytes or more",
+                file=str(key),
+                count=LEAST_KEY,
+            )
+        )
     return secret
 
 
@@ -219,11 +230,13 @@ def verify_copy(
     try:
         found = verify(file, secret)
     except OSError as error:
-        raise typer.BadParameter(f"{file} cannot be read ({error.strerror})") from error
+        raise typer.BadParameter(unreadable(file, error)) from error
     except PdfError:
-        raise typer.BadParameter(f"{file} is no PDF that can be read") from None
+        raise typer.BadParameter(say("{file} is no PDF that can be read", file=str(file))) from None
     except NoSerialError:
-        raise typer.BadParameter(f"{file} carries no serial: only the sale edition does") from None
+        raise typer.BadParameter(
+            say("{file} carries no serial: only the sale edition does", file=str(file))
+        ) from None
     if as_json:
         typer.echo(json.dumps(asdict(found) | {"good": found.good}, indent=2, ensure_ascii=False))
     else:

@@ -8,8 +8,14 @@ from typing import Annotated
 
 import typer
 
-from buildplan.commands.app import DesignArgument, app, errors
-from buildplan.commands.files import ProblemsFoundError, asked, read_known, write_whole
+from buildplan.commands.app import IN_ENGLISH, DesignArgument, LanguageOption, app, errors
+from buildplan.commands.files import (
+    ProblemsFoundError,
+    asked,
+    read_known,
+    write_whole,
+    wrong_ending,
+)
 from buildplan.design.measures import Units
 from buildplan.design.yaml_source import load, plain
 from buildplan.fitting.file_changes import changed_text
@@ -17,6 +23,7 @@ from buildplan.fitting.measured import measure
 from buildplan.fitting.resize_report import heading, resize_report
 from buildplan.fitting.resizing import one_way, ways
 from buildplan.fitting.sources import parse_height
+from buildplan.language.speaking import say
 
 
 class WayName(StrEnum):
@@ -45,22 +52,23 @@ def resize(
         Path | None,
         typer.Option(help="Design file to write, a .yaml; with --by.", show_default=False),
     ] = None,
+    language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """Make a design another height: by gauge, by balloon size, or by more cells.
 
     Prints what each way costs in balloons and minutes and the size that it really reaches.
     """
     if out is not None and by is None:
-        raise typer.BadParameter("--out goes with --by: which of the ways is to be written")
+        raise typer.BadParameter(say("--out goes with --by: which of the ways is to be written"))
     if out is not None and out.suffix.lower() not in (".yaml", ".yml"):
-        raise typer.BadParameter(f"{out}: the name must end in .yaml")
+        raise typer.BadParameter(wrong_ending(out, [".yaml"]))
     height_m = asked(parse_height, height)
     units: Units = "cm" if height.rstrip().endswith("m") else "in"
     name = read_known(design).name
     text = design.read_text("utf-8-sig")
     data = plain(load(text, str(design)).root)
     assert isinstance(data, dict), "a design that has been read is made of keys"
-    with errors.status(f"Resizing {name} ..."):
+    with errors.status(say("Resizing {piece} ...", piece=name)):
         now = measure(data)
         tried = ways(data, now, height_m) if by is None else [one_way(by, data, now, height_m)]
     typer.echo(resize_report(now, tried, height_m, units))

@@ -159,7 +159,9 @@ def quote(
         raise typer.BadParameter(f"--for: {problem}")
     for option, given in (("--for", customer), ("--valid", valid), ("--brand", brand)):
         if given and pdf is None:
-            raise typer.BadParameter(f"{option} is for the customer's page: add --pdf")
+            raise typer.BadParameter(
+                say("{option} is for the customer's page: add --pdf", option=option)
+            )
     book = book_of(design, paper.value)
     seller = brand_of(book.design, design, brand)
     missing = missing_prices(book.design, book.facts.purchases)

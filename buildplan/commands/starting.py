@@ -9,6 +9,8 @@ from typing import Annotated, Any, TypeVar
 import typer
 
 from buildplan.commands.app import (
+    IN_ENGLISH,
+    LanguageOption,
     UnitsName,
     app,
     errors,
@@ -18,17 +20,20 @@ from buildplan.commands.files import (
     asked,
     book_of,
     list_problems,
+    unreadable,
     write_whole,
+    wrong_ending,
 )
-from buildplan.design.beginnings import PIECES, TALL, USUAL_GAUGE, Wish
+from buildplan.design.beginnings import PIECES, TALL, USUAL_COLOURS, USUAL_GAUGE, Wish
 from buildplan.design.measures import Units, size_words
-from buildplan.design.starting import design_text, file_stem
+from buildplan.design.starting import colour_names, design_text, file_stem
 from buildplan.drawing.forms import FORMS
 from buildplan.fitting.design_file import fit_text
 from buildplan.fitting.fitting import GAUGES_IN, fit_outline, gauges_for, recommended
 from buildplan.fitting.picture import fit_picture
 from buildplan.fitting.report import fit_report, larger_words
 from buildplan.fitting.sources import parse_gauges, parse_height, read_outline
+from buildplan.language.speaking import mark, say, say_count
 
 Answer = TypeVar("Answer", str, int, float)
 
@@ -38,7 +43,7 @@ def _one_of(known: Sequence[str]) -> Callable[[str], str]:
 
     def read(answer: str) -> str:
         if answer not in known:
-            raise typer.BadParameter(f"answer one of {', '.join(known)}")
+            raise typer.BadParameter(say("answer one of {names}", names=", ".join(known)))
         return answer
 
     return read
@@ -77,6 +82,7 @@ def new(
     usual: Annotated[
         bool, typer.Option("--usual", help="Ask nothing: the usual for all that is not given.")
     ] = False,
+    language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """Begin a design: writes a commented file that passes check, to change as you like.
 
@@ -89,18 +95,31 @@ def new(
         answer: Answer = typer.prompt(question, default=default, err=True, **more)
         return answer
 
-    name = answered(name, "What is it called", "New piece")
+    name = answered(name, say("What is it called"), say("New piece"))
     kinds = list(PIECES)
-    piece = answered(piece, f"What is it ({', '.join(kinds)})", "ring", value_proc=_one_of(kinds))
-    points = answered(points, "How many points", 5) if piece == "star" else 5
+    piece = answered(
+        piece,
+        say("What is it ({names})", names=", ".join(kinds)),
+        "ring",
+        value_proc=_one_of(kinds),
+    )
+    points = answered(points, say("How many points"), 5) if piece == "star" else 5
     measure = answered(
-        units, "Inches or centimetres (in, cm)", "in", value_proc=_one_of(["in", "cm"])
+        units, say("Inches or centimetres (in, cm)"), "in", value_proc=_one_of(["in", "cm"])
     )
     unit: Units = "cm" if measure == "cm" else "in"
-    gauge = answered(gauge, f"Links sized to ({unit})", USUAL_GAUGE[unit])
-    across = "high" if piece in TALL else "wide"
-    wide = answered(size, f"About how {across} ({unit}; 0 for the usual)", 0.0, type=float)
-    named = answered(colours, "Colours of long chains, braces, locks", "deep blue, ivory, ivory")
+    gauge = answered(gauge, say("Links sized to ({units})", units=unit), USUAL_GAUGE[unit])
+    how_large = (
+        mark("About how high ({units}; 0 for the usual)")
+        if piece in TALL
+        else mark("About how wide ({units}; 0 for the usual)")
+    )
+    wide = answered(size, say(how_large, units=unit), 0.0, type=float)
+    named = answered(
+        colours,
+        say("Colours of long chains, braces, locks"),
+        colour_names(USUAL_COLOURS),
+    )
     wish = Wish(name, piece, unit, points, wide or None, gauge, tuple(named.split(",")))
     text = asked(design_text, wish)
     path = out or Path(f"{file_stem(name)}.yaml")
@@ -109,18 +128,28 @@ def new(
             file.write(text)
     except FileExistsError:
         raise typer.BadParameter(
-            f"{path} is there already; choose another with --out, or another name"
+            say(
+                "{file} is there already; choose another with --out, or another name",
+                file=str(path),
+            )
         ) from None
     typer.echo(path)
     facts = book_of(path).facts
     tall = size_words(facts.height_m, unit)
-    typer.echo(f"{facts.total} balloons, about {tall} high; see buildplan check", err=True)
+    summary = say_count(
+        "{number} balloon, about {height} high; see buildplan check",
+        "{number} balloons, about {height} high; see buildplan check",
+        facts.total,
+        height=tall,
+    )
+    typer.echo(summary, err=True)
     if facts.problems:
         list_problems(path, facts.problems)
         raise ProblemsFoundError
 
 
-LOOKING = "Looking for a size at which it can be had ..."
+def _looking() -> str:
+    return say("Looking for a size at which it can be had ...")
 
 
 @app.command(name="fit")
@@ -155,6 +184,7 @@ def fit_design(
             help="Picture of the outline over the piece: .png, .pdf or .svg.", show_default=False
         ),
     ] = None,
+    language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """Find the tube whose solved shape comes closest to an outline.
 
@@ -162,25 +192,30 @@ def fit_design(
     """
     for target, forms in ((out, {".yaml", ".yml"}), (picture, FORMS)):
         if target is not None and target.suffix.lower() not in forms:
-            raise typer.BadParameter(f"{target}: the name must end in {' or '.join(sorted(forms))}")
+            raise typer.BadParameter(wrong_ending(target, sorted(forms)))
     height_m = asked(parse_height, height)
     given = None if gauges is None else asked(parse_gauges, gauges)
     try:
         wanted = asked(lambda source: read_outline(source, height_m), outline)
     except OSError as error:
-        raise typer.BadParameter(f"{outline} cannot be read ({error.strerror})") from error
+        raise typer.BadParameter(unreadable(outline, error)) from error
     gauges_in = given or gauges_for(wanted)
-    with errors.status(f"Fitting {wanted.name} ..."):
+    with errors.status(say("Fitting {name} ...", name=wanted.name)):
         fits = fit_outline(wanted, gauges_in)
     if not fits:
-        errors.print(f"{outline}: no closed tube follows this outline at {height}", soft_wrap=True)
-        with errors.status(LOOKING):
+        words = say(
+            "{outline}: no closed tube follows this outline at {height}",
+            outline=outline,
+            height=height,
+        )
+        errors.print(words, soft_wrap=True)
+        with errors.status(_looking()):
             errors.print(larger_words(wanted, min(gauges_in)), soft_wrap=True)
         raise ProblemsFoundError
     chosen = recommended(fits)
     typer.echo(fit_report(fits))
     if not chosen.good:
-        with errors.status(LOOKING):
+        with errors.status(_looking()):
             typer.echo(f"   {larger_words(wanted, min(gauges_in))}")
     if out is not None:
         write_whole(out, fit_text(chosen).encode())

@@ -10,10 +10,14 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
+from textwrap import wrap
 from types import MappingProxyType
 
 from buildplan.design.measures import Units
+from buildplan.language.grammar import decimal
+from buildplan.language.speaking import mark, say
 
+USUAL_COLOURS = ("deep blue", "ivory", "ivory")
 USUAL_GAUGE: Mapping[Units, float] = {"in": 8, "cm": 20}
 GAUGE_STEP: Mapping[Units, float] = {"in": 0.25, "cm": 0.5}
 
@@ -35,6 +39,7 @@ COLUMN_RINGS = range(3, 17)
 # Height of a column of six around, in tie-to-tie lengths: with no ring, and for each ring.
 COLUMN_AT = (0.01, 0.861)
 GLOBE_ACROSS = 3.84
+COMMENT_WIDTH = 84
 # Pieces whose size is their height.
 TALL = ("arch", "column")
 
@@ -52,7 +57,7 @@ class Wish:
     points: int = 5
     size: float | None = None
     gauge: float | None = None
-    colours: tuple[str, ...] = ("deep blue", "ivory", "ivory")
+    colours: tuple[str, ...] = USUAL_COLOURS
 
 
 @dataclass(frozen=True)
@@ -75,20 +80,26 @@ def _tube(
 ) -> Plan:
     """A tube of four chains along a course."""
     closes = (
-        "true     # the chains are tied into rings" if closed else "false    # the chains stay open"
+        f"true     # {say('the chains are tied into rings')}"
+        if closed
+        else f"false    # {say('the chains stay open')}"
+    )
+    chains = say("A outer front, B inner front, C inner back, D outer back")
+    cells = say(
+        "Cells between neighbouring braces: straight goes on, fan turns inward by about 60 "
+        "degrees, tip is a sharp corner on the outside, dip a sharp notch on the inside."
     )
     long = "long" if inner_gauge is None else "{A: long, B: inner, C: inner, D: long}"
     return Plan(
         (
             "tube:",
             f"  closed: {closes}",
-            "  chains: 4       # A outer front, B inner front, C inner back, D outer back",
+            f"  chains: 4       # {chains}",
             f"  long: {long}",
-            "  brace: cross    # tied across the long chains, holding them apart",
-            "  single: cross   # ties joints that no brace reaches, front to back",
-            "  lock: lock      # a pair of rounds at every joint",
-            "  # Cells between neighbouring braces: straight goes on, fan turns inward by about 60",
-            "  # degrees, tip is a sharp corner on the outside, dip a sharp notch on the inside.",
+            f"  brace: cross    # {say('tied across the long chains, holding them apart')}",
+            f"  single: cross   # {say('ties joints that no brace reaches, front to back')}",
+            _lock(),
+            *(f"  # {line}" for line in wrap(cells, COMMENT_WIDTH)),
             "  course:",
             *(f"    {line}" for line in course),
         ),
@@ -97,9 +108,24 @@ def _tube(
     )
 
 
-def article(piece: str) -> str:
-    """`a star`, `an arch`."""
-    return f"an {piece}" if piece[0] in "aeiou" else f"a {piece}"
+def _lock() -> str:
+    return f"  lock: lock      # {say('a pair of rounds at every joint')}"
+
+
+def a_piece(piece: str) -> str:
+    """What a piece is, by its key in PIECES: `a star`, `an arch`."""
+    return say(_A_PIECE[piece])
+
+
+_A_PIECE: Mapping[str, str] = {
+    "star": mark("a star"),
+    "ring": mark("a ring"),
+    "frame": mark("a frame"),
+    "arch": mark("an arch"),
+    "wall": mark("a wall"),
+    "column": mark("a column"),
+    "globe": mark("a globe"),
+}
 
 
 def to_gauge(length: float, units: Units) -> float:
@@ -110,7 +136,7 @@ def to_gauge(length: float, units: Units) -> float:
 
 def _star(wish: Wish, size: float | None) -> Plan:
     if wish.points not in STAR_WIDTH:
-        raise ValueError("a star has 4 to 8 points")
+        raise ValueError(say("a star has 4 to 8 points"))
     at_none, for_each, most = STAR_WIDTH[wish.points]
     straight = _count(
         wish, size, min(3, most), range(2, most + 1), lambda cells: at_none + for_each * cells
@@ -119,7 +145,7 @@ def _star(wish: Wish, size: float | None) -> Plan:
     return _tube(
         True,
         (
-            f"- repeat: {wish.points}        # once for each point",
+            f"- repeat: {wish.points}        # {say('once for each point')}",
             f"  cells: [{side}, tip, {side}, dip]",
         ),
     )
@@ -130,7 +156,7 @@ def _frame(wish: Wish, size: float | None) -> Plan:
     return _tube(
         True,
         (
-            "- repeat: 4        # once for each side, with the corner after it",
+            f"- repeat: 4        # {say('once for each side, with the corner after it')}",
             f"  cells: [{{repeat: {straight}, cells: [straight]}}, tip]",
         ),
     )
@@ -161,9 +187,18 @@ def _arch(wish: Wish, size: float | None) -> Plan:
     outer, inner = 2 * leg + 2 * slope + 3 + 1, 2 * leg + 2 * slope + 1
     up = f"- {{repeat: {leg}, cells: [straight]}}"
     over = f"- {{repeat: {slope}, cells: [straight]}}"
+    one_leg, other_leg = say("up one leg"), say("and down")
     return _tube(
         False,
-        (f"{up}     # up one leg", "- fan", over, "- fan", over, "- fan", f"{up}     # and down"),
+        (
+            f"{up}     # {one_leg}",
+            "- fan",
+            over,
+            "- fan",
+            over,
+            "- fan",
+            f"{up}     # {other_leg}",
+        ),
         stand_on=("A1", "B1", "C1", "D1", f"A{outer}", f"B{inner}", f"C{inner}", f"D{outer}"),
     )
 
@@ -173,14 +208,14 @@ def _wall(wish: Wish, size: float | None) -> Plan:
     return Plan(
         (
             "wall:",
-            f"  across: {cells}       # square cells from side to side",
-            f"  up: {cells}           # and from the floor up",
+            f"  across: {cells}       # {say('square cells from side to side')}",
+            f"  up: {cells}           # {say('and from the floor up')}",
             "  layers: 2",
-            "  row: long       # the level rows",
+            f"  row: long       # {say('the level rows')}",
             "  upright: cross",
-            "  between: cross  # from the front layer to the back",
-            "  lock: lock      # a pair of rounds at every joint",
-            "  # What is left out, in cells; up: 0 makes a doorway of it.",
+            f"  between: cross  # {say('from the front layer to the back')}",
+            _lock(),
+            f"  # {say('What is left out, in cells; up: 0 makes a doorway of it.')}",
             "  # openings: [{along: 2, up: 3, wide: 3, high: 2}]",
         )
     )
@@ -191,11 +226,11 @@ def _column(wish: Wish, size: float | None) -> Plan:
     return Plan(
         (
             "column:",
-            "  around: 6       # balloons in each ring",
-            f"  rings: {rings}        # stacked, the lowest on the floor",
+            f"  around: 6       # {say('balloons in each ring')}",
+            f"  rings: {rings}        # {say('stacked, the lowest on the floor')}",
             "  ring: long",
-            "  between: cross  # zigzags between two rings",
-            "  lock: lock      # a pair of rounds at every joint",
+            f"  between: cross  # {say('zigzags between two rings')}",
+            _lock(),
         )
     )
 
@@ -203,12 +238,13 @@ def _column(wish: Wish, size: float | None) -> Plan:
 def _globe(wish: Wish, size: float | None) -> Plan:
     gauge = USUAL_GAUGE[wish.units] if wish.gauge is None else wish.gauge
     _count(wish, size, 1, (1,), lambda _: GLOBE_ACROSS)
+    short = say("sized smaller, about the points where five balloons meet")
     return Plan(
         (
-            "globe:           # 80 triangles",
+            f"globe:           # {say('80 triangles')}",
             "  long: long",
-            "  short: cross    # sized smaller, about the points where five balloons meet",
-            "  lock: lock      # a pair of rounds at every joint",
+            f"  short: cross    # {short}",
+            _lock(),
         ),
         cross_gauge=to_gauge(gauge * 7 / 8, wish.units),
     )
@@ -227,11 +263,26 @@ def _count(
     least, most = size_at(allowed[0]), size_at(allowed[-1])
     if not 0.95 * least <= wanted <= 1.05 * most:
         link = (wish.size or 0) / wanted
-        what = "high" if wish.piece in TALL else "wide"
+        message = (
+            mark(
+                "{a_piece} of these balloons can be begun about {least} to {most} {units} high, "
+                "not {size}; another gauge makes it smaller or larger"
+            )
+            if wish.piece in TALL
+            else mark(
+                "{a_piece} of these balloons can be begun about {least} to {most} {units} wide, "
+                "not {size}; another gauge makes it smaller or larger"
+            )
+        )
         raise ValueError(
-            f"{article(wish.piece)} of these balloons can be begun about {least * link:.0f} to "
-            f"{most * link:.0f} {wish.units} {what}, not {wish.size:g}; another gauge makes it "
-            "smaller or larger"
+            say(
+                message,
+                a_piece=a_piece(wish.piece),
+                least=decimal(least * link, 0),
+                most=decimal(most * link, 0),
+                units=wish.units,
+                size=f"{wish.size:g}",
+            )
         )
     return min(allowed, key=lambda count: abs(size_at(count) - wanted))
 

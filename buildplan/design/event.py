@@ -12,7 +12,7 @@ from buildplan.design.mistake import Mistake, shown
 from buildplan.design.model import ONE_LINE, FileModel, Labour, Language, Version
 from buildplan.design.reading import read_as
 from buildplan.design.salvage import list_in, mapping_in
-from buildplan.language.speaking import say
+from buildplan.language.speaking import mark, say
 
 EVENT_SUFFIX = ".event.yaml"
 
@@ -21,44 +21,50 @@ class Piece(FileModel):
     """One design at an event, and how many of it are built."""
 
     design: Annotated[str, Field(min_length=1, max_length=400, pattern=ONE_LINE)] = Field(
-        description="the design file, as seen from the folder of this file"
+        description=mark("the design file, as seen from the folder of this file")
     )
-    count: Annotated[int, Field(ge=1, le=100)] = Field(1, description="how many of it are built")
+    count: Annotated[int, Field(ge=1, le=100)] = Field(
+        1, description=mark("how many of it are built")
+    )
 
 
 class EventTranslation(FileModel):
     """The words of an event file in another language."""
 
     name: Annotated[str, Field(min_length=1, max_length=80, pattern=ONE_LINE)] = Field(
-        description="the name of the event in that language"
+        description=mark("the name of the event in that language")
     )
 
 
 class Event(FileModel):
     """A whole event file. It names no day, so that it serves for the next time too."""
 
-    event: Version = Field(description="the version of this file format: 1")
+    event: Version = Field(description=mark("the version of this file format: 1"))
     name: Annotated[str, Field(min_length=1, max_length=80, pattern=ONE_LINE)] = Field(
-        description="the name of the event, as it stands on the first page"
+        description=mark("the name of the event, as it stands on the first page")
     )
     designs: Annotated[list[Piece], Field(min_length=1, max_length=50)] = Field(
-        description="the pieces: a list of {design: file.yaml, count: how many}"
+        description=mark("the pieces: a list of {design: file.yaml, count: how many}")
     )
-    crew: Annotated[int, Field(ge=1, le=100)] = Field(description="how many people build all of it")
+    crew: Annotated[int, Field(ge=1, le=100)] = Field(
+        description=mark("how many people build all of it")
+    )
     opening: Annotated[str, Field(pattern=r"^([01][0-9]|2[0-3]):[0-5][0-9]$")] = Field(
-        description='the time of day by which all stands, in quotes: "10:00"'
+        description=mark('the time of day by which all stands, in quotes: "10:00"')
     )
     travel: Annotated[float, Field(ge=0, le=1440, allow_inf_nan=False)] = Field(
-        30, description="the minutes from the workshop to the place, loading included"
+        30, description=mark("the minutes from the workshop to the place, loading included")
     )
     labour: Labour = Field(
         default_factory=dict,
-        description="the minutes that one operation takes this crew, by its kind, in place of "
-        "those of the designs",
+        description=mark(
+            "the minutes that one operation takes this crew, by its kind, in place of "
+            "those of the designs"
+        ),
     )
     translations: dict[Language, EventTranslation] = Field(
         default_factory=dict,
-        description="the words of this file in other languages, by language: es",
+        description=mark("the words of this file in other languages, by language: es"),
     )
 
 

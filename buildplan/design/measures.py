@@ -51,5 +51,7 @@ def parse_speed(text: str) -> float:
     """
     found = re.fullmatch(r"\s*(\d+(?:\.\d+)?)\s*(km/h|mph|m/s)\s*", text)
     if found is None or not float(found[1]):
-        raise ValueError(f"{text!r} is not a speed; write it like 25km/h, 15mph or 7m/s")
+        raise ValueError(
+            say("{text} is not a speed; write it like 25km/h, 15mph or 7m/s", text=repr(text))
+        )
     return float(found[1]) * METRES_PER_SECOND[found[2]]

@@ -6,29 +6,30 @@ import json
 import math
 import re
 import unicodedata
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from types import MappingProxyType
 
-from buildplan.design.beginnings import PIECES, USUAL_GAUGE, Plan, Wish, article, to_gauge
+from buildplan.design.beginnings import PIECES, USUAL_GAUGE, Plan, Wish, a_piece, to_gauge
 from buildplan.design.lengths import TIE_TO_TIE_PER_GAUGE
 from buildplan.design.measures import Units
+from buildplan.language.speaking import mark, say
 
-# Names to choose colours by; the hexadecimal values are our own.
+# Names to choose colours by, in English or as they are said; the hexadecimal values are our own.
 COLOURS: Mapping[str, str] = MappingProxyType(
     {
-        "ivory": "#F7F3E8",
-        "white": "#FFFFFF",
-        "cream": "#F3E9CF",
-        "gold": "#C9A227",
-        "orange": "#E07B27",
-        "red": "#B3262E",
-        "pink": "#E39AB4",
-        "purple": "#6B4A86",
-        "deep blue": "#1F5F8B",
-        "sky blue": "#7FB7DA",
-        "leaf green": "#3F7F4C",
-        "grey": "#8C9196",
-        "black": "#1A1A1A",
+        mark("ivory"): "#F7F3E8",
+        mark("white"): "#FFFFFF",
+        mark("cream"): "#F3E9CF",
+        mark("gold"): "#C9A227",
+        mark("orange"): "#E07B27",
+        mark("red"): "#B3262E",
+        mark("pink"): "#E39AB4",
+        mark("purple"): "#6B4A86",
+        mark("deep blue"): "#1F5F8B",
+        mark("sky blue"): "#7FB7DA",
+        mark("leaf green"): "#3F7F4C",
+        mark("grey"): "#8C9196",
+        mark("black"): "#1A1A1A",
     }
 )
 # Link balloons and rounds by the size printed on their bags, and what a round of a lock is
@@ -43,14 +44,20 @@ def design_text(wish: Wish) -> str:
     """The file that `wish` asks for. Raises ValueError, with a sentence that says what can be
     had, when it asks for something else."""
     if wish.piece not in PIECES:
-        raise ValueError(f"there is no {wish.piece} to start from: {', '.join(PIECES)}")
+        raise ValueError(
+            say(
+                "there is no {piece} to start from: {names}",
+                piece=wish.piece,
+                names=", ".join(PIECES),
+            )
+        )
     if not wish.name.strip() or len(wish.name) > 80 or not wish.name.isprintable():
-        raise ValueError("a name is one line of 1 to 80 characters")
+        raise ValueError(say("a name is one line of 1 to 80 characters"))
     gauge = USUAL_GAUGE[wish.units] if wish.gauge is None else wish.gauge
     nominal = _nominal(gauge, wish.units)
     link = gauge * TIE_TO_TIE_PER_GAUGE
     if wish.size is not None and not 0 < wish.size < math.inf:
-        raise ValueError("a size is a number more than 0")
+        raise ValueError(say("a size is a number more than 0"))
     plan = PIECES[wish.piece](wish, None if wish.size is None else wish.size / link)
     long, cross, lock = (_colour(name) for name in _three(wish.colours))
     lock_nominal, lock_gauge = LOCK[wish.units]
@@ -60,42 +67,50 @@ def design_text(wish: Wish) -> str:
     def balloon(kind: str, size: float, to: float, colour: tuple[str, str]) -> str:
         return (
             f"{{kind: {kind}, nominal: {size:g}, inflate_to: {to:g}, "
-            f"colour: {json.dumps(colour[1])}, label: {json.dumps(colour[0])}}}"
+            f"colour: {json.dumps(colour[1])}, "
+            f"label: {json.dumps(colour[0], ensure_ascii=False)}}}"
         )
 
     balloons = [f"  long:  {balloon('link', nominal, gauge, long)}"]
     if plan.inner_gauge is not None:
-        balloons.append("  # sized smaller, so that straight cells bend into a round course")
+        smaller = say("sized smaller, so that straight cells bend into a round course")
+        balloons.append(f"  # {smaller}")
         balloons.append(f"  inner: {balloon('link', nominal, plan.inner_gauge, long)}")
     balloons.append(f"  cross: {balloon('link', nominal, plan.cross_gauge or gauge, cross)}")
     balloons.append(f"  lock:  {balloon('round', lock_nominal, lock_gauge, lock)}")
-    stand_on = (
-        f"\n# The joints that it stands on: the ends of its chains.\n"
-        f"stand_on: [{', '.join(plan.stand_on)}]\n"
-        if plan.stand_on
-        else ""
+    ends = say("The joints that it stands on: the ends of its chains.")
+    stand_on = f"\n# {ends}\nstand_on: [{', '.join(plan.stand_on)}]\n" if plan.stand_on else ""
+    begun = say(
+        "{name}: {a_piece}, begun with buildplan new. Change what you like, and see what it does:",
+        name=wish.name,
+        a_piece=a_piece(wish.piece),
     )
+    one_entry = say(
+        "One entry for each kind of balloon; the rest of the file calls them by these keys."
+    )
+    sizes = say("nominal is printed on the bag, inflate_to is the gauge that it is sized against.")
+    left_out = say("All that follows can be left out: take away the # before what you want.")
     return (
-        f"# {wish.name}: {article(wish.piece)}, begun with buildplan new. Change what you like, "
-        "and see what it does:\n"
+        f"# {begun}\n"
         "# buildplan check --watch THIS_FILE\n"
         "buildplan: 1\n"
         f"name: {json.dumps(wish.name, ensure_ascii=False)}\n"
-        f"units: {wish.units}           # of every length below\n"
+        f"units: {wish.units}           # {say('of every length below')}\n"
         "\n"
-        "# One entry for each kind of balloon; the rest of the file calls them by these keys.\n"
-        "# nominal is printed on the bag, inflate_to is the gauge that it is sized against.\n"
+        f"# {one_entry}\n"
+        f"# {sizes}\n"
         "balloons:\n" + "\n".join(balloons) + "\n"
         "\n"
         "build:\n" + "".join(f"  {line}\n" for line in plan.build) + stand_on + "\n"
-        "# All that follows can be left out: take away the # before what you want.\n"
+        f"# {left_out}\n"
         f"{_colour_line(plan)}"
-        "# crew: 2                    # how many people build it\n"
-        "spare: 0.05                  # extra balloons to take: 5 in a hundred\n"
+        f"# crew: 2                    # {say('how many people build it')}\n"
+        f"spare: 0.05                  # {say('extra balloons to take: 5 in a hundred')}\n"
         "# pack_sizes: {long: 50, cross: 50, lock: 100}\n"
-        "# prices: {long: 0.00, cross: 0.00, lock: 0.00}      # what you pay for one balloon\n"
+        "# prices: {long: 0.00, cross: 0.00, lock: 0.00}      # "
+        f"{say('what you pay for one balloon')}\n"
         "# currency: GBP\n"
-        "# rates: {hour: 0.00, margin: 0.0}      # for buildplan quote\n"
+        f"# rates: {{hour: 0.00, margin: 0.0}}      # {say('for buildplan quote')}\n"
     )
 
 
@@ -110,7 +125,8 @@ def _colour_line(plan: Plan) -> str:
     bends = plan.inner_gauge is not None
     key = plan.build[0].partition(":")[0]
     pattern = "brace: {stripes: {cross: 2, long: 1}}" if bends else patterns.get(key)
-    return f"# colour_pattern: {{{pattern}}}      # or stripes, or a spiral\n" if pattern else ""
+    others = say("or stripes, or a spiral")
+    return f"# colour_pattern: {{{pattern}}}      # {others}\n" if pattern else ""
 
 
 def file_stem(name: str) -> str:
@@ -124,7 +140,13 @@ def _nominal(gauge: float, units: Units) -> float:
     sizes = LINK_SIZES[units]
     if not sizes[0] / 3 <= gauge <= sizes[-1]:
         raise ValueError(
-            f"links are sized to between {sizes[0] / 3:g} and {sizes[-1]:g} {units}, not {gauge:g}"
+            say(
+                "links are sized to between {least} and {most} {units}, not {gauge}",
+                least=f"{sizes[0] / 3:g}",
+                most=f"{sizes[-1]:g}",
+                units=units,
+                gauge=f"{gauge:g}",
+            )
         )
     return next((size for size in sizes if gauge <= 0.75 * size), sizes[-1])
 
@@ -132,7 +154,7 @@ def _nominal(gauge: float, units: Units) -> float:
 def _three(colours: tuple[str, ...]) -> tuple[str, str, str]:
     """Colours of long chains, braces and locks: what is left out is as the one before."""
     if not 1 <= len(colours) <= 3:
-        raise ValueError("give one to three colours: long chains, braces, locks")
+        raise ValueError(say("give one to three colours: long chains, braces, locks"))
     filled = (*colours, colours[-1], colours[-1])
     return filled[0], filled[1], filled[2]
 
@@ -142,9 +164,18 @@ def _colour(name: str) -> tuple[str, str]:
     name = name.strip()
     if re.fullmatch(r"#[0-9A-Fa-f]{6}", name):
         return name, name
-    if name.lower() not in COLOURS:
-        raise ValueError(
-            f"there is no colour {json.dumps(name)} here: # and six hex digits, or one of "
-            f"{', '.join(COLOURS)}"
+    for colour, value in COLOURS.items():
+        if name.lower() in (colour, say(colour)):
+            return say(colour), value
+    raise ValueError(
+        say(
+            "there is no colour {name} here: # and six hex digits, or one of {names}",
+            name=json.dumps(name, ensure_ascii=False),
+            names=colour_names(tuple(COLOURS)),
         )
-    return name.lower(), COLOURS[name.lower()]
+    )
+
+
+def colour_names(colours: Sequence[str]) -> str:
+    """Colours of COLOURS as they are called, with commas between them."""
+    return ", ".join(say(colour) for colour in colours)

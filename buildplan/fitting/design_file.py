@@ -8,9 +8,11 @@ from textwrap import wrap
 
 from buildplan.design.model import Balloon, CourseItem, Design, Repeat
 from buildplan.fitting.fitting import Fit
-from buildplan.fitting.report import holes_words
+from buildplan.fitting.report import holes_words, share_words
+from buildplan.language.grammar import decimal
+from buildplan.language.speaking import say
 
-WIDTH = 96
+WIDTH, COMMENT_WIDTH = 96, 90
 
 
 def fit_text(fit: Fit) -> str:
@@ -18,15 +20,24 @@ def fit_text(fit: Fit) -> str:
     design, close = fit.design, fit.close
     tube = design.build.tube
     assert tube is not None, "a fit is a tube"
+    fitted = say(
+        "{piece}: fitted to the outline {name}, {height} cm high.",
+        piece=design.name,
+        name=fit.outline.name,
+        height=round(fit.outline.height_m * 100),
+    )
+    how_close = say(
+        "It covers {share} of what it and the outline cover together; nowhere are the two edges "
+        "farther apart than {distance} of a long link. Measure ten tied links and give "
+        "chain_of_ten to make the size your own.",
+        share=share_words(close.overlap),
+        distance=decimal(close.farthest, 2),
+    )
+    chains = say("A outer front, B inner front, C inner back, D outer back")
     lines = [
-        f"# {design.name}: fitted to the outline {fit.outline.name},"
-        f" {fit.outline.height_m * 100:.0f} cm high.",
-        f"# It covers {close.overlap:.1%} of what it and the outline cover together; nowhere are"
-        " the two edges",
-        f"# farther apart than {close.farthest:.2f} of a long link. Measure ten tied links and"
-        " give chain_of_ten to",
-        "# make the size your own.",
-        *(f"# {line}" for said in holes_words(fit) for line in wrap(said, WIDTH - 2)),
+        f"# {fitted}",
+        *_comment(how_close, COMMENT_WIDTH),
+        *(line for said in holes_words(fit) for line in _comment(said)),
         "buildplan: 1",
         f"name: {_scalar(design.name)}",
         f"units: {design.units}",
@@ -37,7 +48,7 @@ def fit_text(fit: Fit) -> str:
         "build:",
         "  tube:",
         "    closed: true",
-        "    chains: 4         # A outer front, B inner front, C inner back, D outer back",
+        f"    chains: 4         # {chains}",
         f"    long: {tube.long}",
         f"    brace: {tube.brace}",
         f"    single: {tube.single}",
@@ -46,19 +57,23 @@ def fit_text(fit: Fit) -> str:
         *_course(tube.course, 6),
     ]
     if design.colour_pattern:
-        lines += [
-            "",
-            "# Long links go straight on; a short one on one side makes the course curve gently"
-            " to that side.",
-            "colour_pattern:",
-        ]
+        curving = say(
+            "Long links go straight on; a short one on one side makes the course curve gently to "
+            "that side."
+        )
+        lines += ["", f"# {curving}", "colour_pattern:"]
         for letter, keys in design.colour_pattern.items():
             assert isinstance(keys, list), "a fit lists the balloons of a chain"
             lines += _wrapped(f"  {letter}: [", keys, "]")
     if design.stand_on:
-        lines += ["", "# The joints that touch the floor when it stands as it is drawn."]
+        touching = say("The joints that touch the floor when it stands as it is drawn.")
+        lines += ["", f"# {touching}"]
         lines += _wrapped("stand_on: [", design.stand_on, "]")
     return "\n".join(lines) + "\n"
+
+
+def _comment(text: str, width: int = WIDTH) -> list[str]:
+    return [f"# {line}" for line in wrap(text, width - 2)]
 
 
 def _scalar(text: str) -> str:

@@ -12,6 +12,7 @@ import yaml
 
 from buildplan.design.mistake import Path
 from buildplan.design.yaml_source import Items, Keys, Node, Scalar, load, plain
+from buildplan.language.speaking import say
 
 
 @dataclass(frozen=True)
@@ -53,7 +54,7 @@ def changed_text(text: str, changes: Sequence[Change], heading: str) -> str:
     if made is not None and plain(load(made, "").root) == wanted:
         return f"# {heading}\n{made}"
     anew = yaml.safe_dump(wanted, sort_keys=False, allow_unicode=True, width=96)
-    return f"# {heading}\n# Its comments could not be kept.\n{anew}"
+    return f"# {heading}\n# {say('Its comments could not be kept.')}\n{anew}"
 
 
 def _from_behind(changes: Iterable[Change]) -> list[Change]:

@@ -27,6 +27,7 @@ from buildplan.fitting.solving import Solved, laid, solve
 from buildplan.fitting.tube_design import METRES_PER_INCH, gauges_from
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import Framework
+from buildplan.language.speaking import speaking, spoken
 from buildplan.sequence.reach import find_reach
 from buildplan.shape.examining import examine
 from buildplan.shape.finding import find_shape
@@ -227,6 +228,12 @@ def _fits_with(work: tuple[Outline, float]) -> Fit | None:
     return best
 
 
+def _fits_in(language: str, work: tuple[Outline, float]) -> Fit | None:
+    """As `_fits_with`, in another process, where the language has to be told."""
+    with speaking(language):
+        return _fits_with(work)
+
+
 def gauges_for(outline: Outline) -> tuple[float, ...]:
     """The usual gauges; for a band, with the one that makes the tube as wide in place of the
     nearest, if links can be sized to it."""
@@ -294,5 +301,5 @@ def _each(work: Sequence[tuple[Outline, float]], workers: int) -> list[Fit | Non
     """The best design for each outline and gauge, in their order."""
     if workers > 1 and len(work) > 1:
         with ProcessPoolExecutor(min(workers, len(work))) as pool:
-            return list(pool.map(_fits_with, work))
+            return list(pool.map(partial(_fits_in, spoken()), work))
     return [_fits_with(one) for one in work]

@@ -8,6 +8,7 @@ from matplotlib.textpath import TextPath
 from shapely import Polygon
 
 from buildplan.fitting.outline import Drawn, OutlineError, ring_points
+from buildplan.language.speaking import say
 
 FONT = "DejaVu Sans"  # comes with matplotlib, so that it is the same everywhere
 ROUNDED = 0.03  # of the letter's height, off its corners
@@ -16,17 +17,27 @@ ROUNDED = 0.03  # of the letter's height, off its corners
 def letter_outline(letter: str, font: str = FONT) -> Drawn:
     """The outer edge of one letter or digit, and its holes. Raises OutlineError."""
     if len(letter) != 1 or not letter.isprintable() or letter.isspace():
-        raise OutlineError(f"{letter!r} is not one letter", "give one letter, as in letter:A")
+        raise OutlineError(
+            say("{text} is not one letter", text=repr(letter)),
+            say("give one letter, as in letter:A"),
+        )
     path = TextPath((0, 0), letter, size=100, prop=FontProperties(family=font, weight="bold"))
     parts = [Polygon(part) for part in path.to_polygons() if len(np.asarray(part)) > 3]
     if not parts:
-        raise OutlineError(f"the font {font} draws nothing for {letter!r}", "choose another letter")
+        raise OutlineError(
+            say("the font {font} draws nothing for {letter}", font=font, letter=repr(letter)),
+            say("choose another letter"),
+        )
     whole = max(parts, key=lambda part: part.area)
     apart = [part for part in parts if not whole.buffer(1e-6).covers(part)]
     if apart:
         raise OutlineError(
-            f"the letter {letter!r} is in {len(apart) + 1} parts",
-            "choose one that is in one part, or make the parts one by one from an SVG file",
+            say(
+                "the letter {letter} is in {count} parts",
+                letter=repr(letter),
+                count=len(apart) + 1,
+            ),
+            say("choose one that is in one part, or make the parts one by one from an SVG file"),
         )
     height = whole.bounds[3] - whole.bounds[1]
     rounded = whole.buffer(-ROUNDED * height).buffer(ROUNDED * height)

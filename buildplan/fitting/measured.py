@@ -13,6 +13,7 @@ from buildplan.design.wording import mistakes_in
 from buildplan.framework.build import build_framework
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import Framework
+from buildplan.language.speaking import say
 from buildplan.sequence.labour import work_minutes
 from buildplan.sequence.reach import Reach, find_reach
 from buildplan.sequence.steps import plan_steps
@@ -48,7 +49,7 @@ class Measured:
     def problem(self) -> str:
         """The first thing wrong with its shape, or nothing."""
         found = next((problem.message for problem in self.shape.problems), "")
-        return found or ("" if self.shape.standing.stands else "it does not stand")
+        return found or ("" if self.shape.standing.stands else say("it does not stand"))
 
     @cached_property
     def reach(self) -> Reach:

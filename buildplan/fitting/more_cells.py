@@ -15,6 +15,8 @@ from buildplan.fitting.course_runs import moved_joint, run_changes, scaled, stre
 from buildplan.fitting.file_changes import Change, changed_data
 from buildplan.fitting.measured import Measured, first_mistake
 from buildplan.fitting.ways import NotHadError, Trial, Way, nearest, off_m
+from buildplan.language.grammar import first_to_last, written
+from buildplan.language.speaking import mark, say, whole
 
 MOST_TRIALS = 7
 NEAR_ENOUGH = 0.005  # of the height: once as near as this, nothing more is tried
@@ -26,10 +28,10 @@ LETTER_CELLS = (5, 7, 9, 11, 13)
 Data = Mapping[str, Any]
 
 NO_CELLS: Mapping[str, str] = {
-    "solid": "a solid has one balloon to an edge, and no cells to add",
-    "globe": "a globe has 80 triangles, no more and no fewer",
-    "graph": "a piece listed joint by joint has no cells to add",
-    "assembly": "the parts of an assembly would no longer meet where they are tied",
+    "solid": mark("a solid has one balloon to an edge, and no cells to add"),
+    "globe": mark("a globe has 80 triangles, no more and no fewer"),
+    "graph": mark("a piece listed joint by joint has no cells to add"),
+    "assembly": mark("the parts of an assembly would no longer meet where they are tied"),
 }
 
 
@@ -37,14 +39,16 @@ def by_cells(data: Data, now: Measured, height_m: float) -> Way:
     """The design with more cells of the same balloons, as near to the height as comes."""
     pattern = next(name for name, value in data["build"].items() if value is not None)
     if pattern not in CELLS:
-        raise NotHadError(NO_CELLS.get(pattern, f"nothing of {pattern} is counted in cells"))
+        raise NotHadError(say(NO_CELLS[pattern]))
     if _has_sizes_along(now.design):
         raise NotHadError(
-            "balloons of several sizes follow one another along its chains, cell by cell: fit its "
-            "outline again at the new height (buildplan fit)"
+            say(
+                "balloons of several sizes follow one another along its chains, cell by cell: fit "
+                "its outline again at the new height (buildplan fit)"
+            )
         )
     best: Way | None = None
-    why_not = "one cell more or fewer takes it further from the height"
+    why_not = say("one cell more or fewer takes it further from the height")
     factor, reached = height_m / now.height_m, [(1.0, now.height_m)]
     seen: list[tuple[Change, ...]] = [()]
     for _ in range(MOST_TRIALS):
@@ -119,8 +123,13 @@ def _that_come_round(data: Data, now: Measured, changes: tuple[Change, ...]) -> 
             for other in (gauge + number * step, gauge - number * step):
                 more = tuple(_sized(now.design, inner, other))
                 if other > 0 and not first_mistake(changed_data(data, (*changes, *more))):
-                    said = f"{words}; {inner} sized to {other:g} {now.design.units}"
-                    yield (*changes, *more), said
+                    sized = say(
+                        "{keys} sized to {gauge} {units}",
+                        keys=inner,
+                        gauge=written(f"{other:g}"),
+                        units=now.design.units,
+                    )
+                    yield (*changes, *more), f"{words}; {sized}"
                     return
     yield changes, words
 
@@ -228,10 +237,16 @@ def _words(data: Data, changes: tuple[Change, ...]) -> str:
             first = change.at[-1]
             assert isinstance(first, int)
             after = change.value["repeat"] if isinstance(change.value, dict) else 1
-            runs[f"{change.last - first + 1} to {after}"] = None
+            runs[first_to_last(whole(change.last - first + 1), whole(after))] = None
         elif change.at[-1] == "repeat":
-            runs[f"{before} to {change.value}"] = None
+            runs[first_to_last(str(before), str(change.value))] = None
         else:
-            counts[f"{change.at[-1]} {before} to {change.value}"] = None
-    said = [f"straight runs from {', '.join(runs)}"] if runs else []
+            one = say(
+                "{key} {before} to {after}",
+                key=str(change.at[-1]),
+                before=written(str(before)),
+                after=written(str(change.value)),
+            )
+            counts[one] = None
+    said = [say("straight runs from {runs}", runs=", ".join(runs))] if runs else []
     return ", ".join([*said, *counts])

@@ -14,6 +14,8 @@ import numpy.typing as npt
 from scipy.spatial import cKDTree
 from shapely import Polygon, unary_union
 
+from buildplan.language.speaking import say
+
 ComplexArray = npt.NDArray[np.complex128]
 FloatArray = npt.NDArray[np.float64]
 
@@ -127,15 +129,17 @@ def outline_of(
     given = np.asarray(points, dtype=np.complex128)
     kept = given[np.abs(given - np.roll(given, 1)) > 1e-9 * max(1e-12, float(np.ptp(given.real)))]
     if len(kept) < 3 or np.ptp(kept.imag) <= 0 or np.ptp(kept.real) <= 0:
-        raise OutlineError("the outline encloses no area", "draw a closed curve round an area")
+        raise OutlineError(
+            say("the outline encloses no area"), say("draw a closed curve round an area")
+        )
     factor = height_m / np.ptp(kept.imag)
     foot = 0.5 * (kept.real.min() + kept.real.max()) + 1j * kept.imag.min()
     kept = (kept - foot) * factor
     region = enclosed(kept)
     if not region.is_valid:
         raise OutlineError(
-            f"the outline {name} crosses or touches itself",
-            "join its parts into one simple closed path",
+            say("the outline {name} crosses or touches itself", name=name),
+            say("join its parts into one simple closed path"),
         )
     clockwise = kept[::-1] if region.exterior.is_ccw else kept
     return Outline(name, clockwise, tuple((hole - foot) * factor for hole in holes), left_out)

@@ -8,6 +8,7 @@ import numpy as np
 from shapely import Point, Polygon, unary_union
 
 from buildplan.fitting.outline import ComplexArray, Outline, OutlineError, outline_of
+from buildplan.language.speaking import mark, say
 
 MOST_POINTS_OF_STAR = 12
 _ROUND = 32  # segments in a quarter circle
@@ -118,30 +119,38 @@ def lightning() -> ComplexArray:
 
 
 NAMED: Mapping[str, Callable[[], ComplexArray]] = {
-    "star": star,
-    "crescent": crescent,
-    "shield": shield,
-    "arrow": arrow,
-    "drop": drop,
-    "cloud": cloud,
-    "house": house,
-    "ring": ring,
-    "rounded-square": rounded_square,
-    "leaf": leaf,
-    "fish": fish,
-    "lightning": lightning,
+    mark("star"): star,
+    mark("crescent"): crescent,
+    mark("shield"): shield,
+    mark("arrow"): arrow,
+    mark("drop"): drop,
+    mark("cloud"): cloud,
+    mark("house"): house,
+    mark("ring"): ring,
+    mark("rounded-square"): rounded_square,
+    mark("leaf"): leaf,
+    mark("fish"): fish,
+    mark("lightning"): lightning,
 }
 
 
 def named_outline(name: str, height_m: float) -> Outline:
-    """The outline called `name`; `star-7` is a star of seven points. Raises OutlineError."""
+    """The outline called `name`, a key of NAMED; `star-7` is a star of seven points.
+
+    It has its name in the language that is spoken. Raises OutlineError.
+    """
     if name in NAMED:
-        return outline_of(name, NAMED[name](), height_m)
+        return outline_of(say(name), NAMED[name](), height_m)
     count = name.removeprefix("star-")
     if name.startswith("star-") and count.isdecimal() and 3 <= int(count) <= MOST_POINTS_OF_STAR:
-        return outline_of(name, star(int(count)), height_m)
+        words = say("star-{points}", points=int(count))
+        return outline_of(words, star(int(count)), height_m)
     raise OutlineError(
-        f"there is no outline {name!r}",
-        f"the outlines are {', '.join(NAMED)}, star-3 to star-{MOST_POINTS_OF_STAR}, "
-        "letter:A and the like, or an .svg file",
+        say("there is no outline {name}", name=repr(name)),
+        say(
+            "the outlines are {names}, {first} to {last}, letter:A and the like, or an .svg file",
+            names=", ".join(NAMED),
+            first="star-3",
+            last=f"star-{MOST_POINTS_OF_STAR}",
+        ),
     )

@@ -10,6 +10,8 @@ from buildplan.drawing.marks import Ink, Label, Mark, Picture, Polyline
 from buildplan.drawing.scene import body_marks
 from buildplan.fitting.fitting import Fit
 from buildplan.fitting.outline import ComplexArray, FloatArray
+from buildplan.language.grammar import decimal, percent
+from buildplan.language.speaking import say
 
 MARGIN_PT, CAPTION_PT = 14.0, 30.0
 UNDER = Ink(stroke="#FFFFFF", width=4.2)
@@ -32,9 +34,13 @@ def fit_picture(result: Fit, width: float = 720.0, height: float = 720.0) -> Pic
     marks: list[Mark] = list(body_marks(scene, view, width, height - CAPTION_PT))
     for curve in (*map(line, result.target_holes), line(result.target)):
         marks += [Polyline(curve, UNDER, closed=True), Polyline(curve, OVER, closed=True)]
-    words = (
-        f"{result.outline.name}, broken line, over the piece: overlap {result.close.overlap:.0%}, "
-        f"largest distance {result.close.farthest:.2f} links, {result.balloons} balloons"
+    words = say(
+        "{name}, broken line, over the piece: overlap {share}, largest distance {distance} links, "
+        "{count} balloons",
+        name=result.outline.name,
+        share=percent(result.close.overlap),
+        distance=decimal(result.close.farthest, 2),
+        count=result.balloons,
     )
     marks.append(Label((width / 2, height - CAPTION_PT + 8), words, 11.0))
     return Picture(width, height, tuple(marks), words)

@@ -21,6 +21,8 @@ from buildplan.fitting.file_changes import Change, changed_data
 from buildplan.fitting.measured import Measured, first_mistake
 from buildplan.fitting.more_cells import by_cells
 from buildplan.fitting.ways import NotHadError, Trial, Way, nearest
+from buildplan.language.grammar import listed, written
+from buildplan.language.speaking import mark, say
 
 # What a balloon is sized to, as a share of the size printed on its bag. From memory.
 LEAST_SHARE, MOST_SHARE = 1 / 3, 0.84
@@ -38,7 +40,9 @@ def _links(now: Measured) -> dict[str, Balloon]:
 def _whole_design(data: Mapping[str, Any]) -> None:
     parts = (data["build"].get("assembly") or {}).get("parts", [])
     if any(part.get("design") for part in parts):
-        raise NotHadError("its parts are designs of their own: resize those, and tie them again")
+        raise NotHadError(
+            say("its parts are designs of their own: resize those, and tie them again")
+        )
 
 
 def by_gauge(data: Mapping[str, Any], now: Measured, height_m: float) -> Way:
@@ -52,8 +56,16 @@ def by_gauge(data: Mapping[str, Any], now: Measured, height_m: float) -> Way:
         numbers = [n for n in numbers if least <= balloon.inflate_to * _scale(now, n) <= most]
         if not numbers:
             raise NotHadError(
-                f"{key} is a {balloon.nominal:g} {units} link and would be sized to "
-                f"{balloon.inflate_to * factor:.3g} {units}; it takes {least:.3g} to {most:.3g}"
+                say(
+                    "{key} is a {nominal} {units} link and would be sized to {gauge} {units}; it "
+                    "takes {least} to {most}",
+                    key=key,
+                    nominal=written(f"{balloon.nominal:g}"),
+                    units=units,
+                    gauge=written(f"{balloon.inflate_to * factor:.3g}"),
+                    least=written(f"{least:.3g}"),
+                    most=written(f"{most:.3g}"),
+                )
             )
     return nearest("gauge", _gauges(data, now, numbers, {}), data, height_m)
 
@@ -94,12 +106,18 @@ def by_balloon(data: Mapping[str, Any], now: Measured, height_m: float) -> Way:
         fitting = [s for s in sizes if LEAST_SHARE <= gauge / s <= MOST_SHARE]
         if not fitting:
             raise NotHadError(
-                f"no size of link balloon is near: {key} would be sized to {gauge:.3g} {units}, "
-                f"and links are of {' and '.join(f'{size:g}' for size in sizes)} {units}"
+                say(
+                    "no size of link balloon is near: {key} would be sized to {gauge} {units}, and "
+                    "links are of {sizes} {units}",
+                    key=key,
+                    gauge=written(f"{gauge:.3g}"),
+                    units=units,
+                    sizes=listed([written(f"{size:g}") for size in sizes]),
+                )
             )
         bags[key] = min(fitting, key=lambda size: abs(gauge / size - USUAL_SHARE))
     if all(bags[key] == balloon.nominal for key, balloon in links.items()):
-        raise NotHadError("the balloons that it has are the nearest size; see by gauge")
+        raise NotHadError(say("the balloons that it has are the nearest size; see by gauge"))
     for key, balloon in now.design.balloons.items():
         if balloon.kind == "round":
             gauge = balloon.inflate_to * factor
@@ -173,14 +191,26 @@ def _gauge_words(
     units: Units,
 ) -> str:
     """`long, cross: 8 to 8 1/2 in; lock: 3.5 to 3.75 in`."""
-    said: dict[str, list[str]] = {}
+    alike: dict[tuple[str, str, str], list[str]] = {}
     for change in changes:
         key, name = str(change.at[1]), change.at[2]
         if change.at[0] == "balloons" and name == "inflate_to":
-            bag = f" ({bags[key]:g} {units} {balloons[key].kind})" if key in bags else ""
-            words = f"sized to {change.value:g} {units}{bag}"
-            said.setdefault(words, []).append(key)
-    return "; ".join(f"{', '.join(keys)} {words}" for words, keys in said.items()) or "as it is"
+            bag = (balloons[key].kind, f"{bags[key]:g}") if key in bags else ("", "")
+            alike.setdefault((f"{change.value:g}", *bag), []).append(key)
+    said = [_sized_words(keys, *sizes, units) for sizes, keys in alike.items()]
+    return "; ".join(said) or say("as it is")
+
+
+def _sized_words(keys: Sequence[str], gauge: str, kind: str, bag: str, units: Units) -> str:
+    """`long, cross sized to 8.5 in`; with the kind of balloon and its bag's size if it is new."""
+    if not kind:
+        message = mark("{keys} sized to {gauge} {units}")
+    elif kind == "link":
+        message = mark("{keys} sized to {gauge} {units} ({bag} {units} link)")
+    else:
+        message = mark("{keys} sized to {gauge} {units} ({bag} {units} round)")
+    sizes = {"gauge": written(gauge), "bag": written(bag) if bag else ""}
+    return say(message, keys=", ".join(keys), units=units, **sizes)
 
 
 WAYS: Mapping[str, Callable[[Mapping[str, Any], Measured, float], Way]] = {

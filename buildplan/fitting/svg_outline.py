@@ -16,6 +16,7 @@ from shapely import Polygon
 from svgelements import SVG, Arc, Close, Line, Move, Path, Shape
 
 from buildplan.fitting.outline import ComplexArray, Drawn, OutlineError, enclosed
+from buildplan.language.speaking import say
 
 MOST_BYTES = 2 * 1024 * 1024
 MOST_SEGMENTS = 20_000
@@ -30,7 +31,8 @@ def svg_outline(file: FilePath) -> Drawn:
         drawing = SVG.parse(io.StringIO(text), reify=True)
     except Exception as error:
         raise OutlineError(
-            f"{file} cannot be read as SVG ({error})", "save it again as plain SVG"
+            say("{file} cannot be read as SVG ({error})", file=str(file), error=str(error)),
+            say("save it again as plain SVG"),
         ) from error
     found: list[_Closed] = []
     segments = 0
@@ -42,14 +44,21 @@ def svg_outline(file: FilePath) -> Drawn:
             segments += len(path)
             if segments > MOST_SEGMENTS:
                 raise OutlineError(
-                    f"{file} holds more than {MOST_SEGMENTS} path segments",
-                    "simplify the drawing to one outline",
+                    say(
+                        "{file} holds more than {count} path segments",
+                        file=str(file),
+                        count=MOST_SEGMENTS,
+                    ),
+                    say("simplify the drawing to one outline"),
                 )
             points = _closed(path)
             if points is not None:
                 found.append(_Closed(np.conj(points), number, _even_odd(element)))
     if not found:
-        raise OutlineError(f"{file} holds no closed path", "close the outline: end its path with Z")
+        raise OutlineError(
+            say("{file} holds no closed path", file=str(file)),
+            say("close the outline: end its path with Z"),
+        )
     largest = max(found, key=lambda closed: closed.region.area)
     holes = tuple(closed.points for closed in found if closed.hole_in(largest))
     return Drawn(largest.points, holes, len(found) - len(holes) - 1)
@@ -88,16 +97,23 @@ def _text(file: FilePath) -> str:
         data = stream.read(MOST_BYTES + 1)
     if len(data) > MOST_BYTES:
         raise OutlineError(
-            f"{file} is larger than {MOST_BYTES // 1024} KiB, which no outline is",
-            "save only the outline, as plain SVG without pictures in it",
+            say(
+                "{file} is larger than {size} KiB, which no outline is",
+                file=str(file),
+                size=MOST_BYTES // 1024,
+            ),
+            say("save only the outline, as plain SVG without pictures in it"),
         )
     try:
         text = data.decode("utf-8-sig")
     except UnicodeDecodeError as error:
-        raise OutlineError(f"{file} is not UTF-8 text", "save it as plain SVG") from error
+        raise OutlineError(
+            say("{file} is not UTF-8 text", file=str(file)), say("save it as plain SVG")
+        ) from error
     if "<!ENTITY" in text:
         raise OutlineError(
-            f"{file} defines entities of its own, which are not read", "save it as plain SVG"
+            say("{file} defines entities of its own, which are not read", file=str(file)),
+            say("save it as plain SVG"),
         )
     return text
 

@@ -19,6 +19,7 @@ from buildplan.design.model import (
 )
 from buildplan.fitting.cells import KINDS, Sizes
 from buildplan.fitting.search import Course
+from buildplan.language.speaking import say
 
 METRES_PER_INCH = 0.0254
 LOCK_SHARE = 0.45  # of the long link's gauge; common practice, no source: 3 1/2 inches for 8
@@ -83,13 +84,13 @@ def design_of(course: Course, gauges: Gauges, name: str, stand_on: Sequence[str]
     """The design of a closed tube of four chains along `course`."""
     pattern = _pattern(course)
     blue, ivory, sky = "#1F5F8B", "#F7F3E8", "#6FA8C9"
-    balloons = {LONG: _link(gauges.long_in, blue, "deep blue")}
+    balloons = {LONG: _link(gauges.long_in, blue, say("deep blue"))}
     if pattern:
-        balloons[SHORT] = _link(gauges.short_in, sky, "sky blue")
-    balloons[BRACE] = _link(gauges.long_in, ivory, "ivory")
+        balloons[SHORT] = _link(gauges.short_in, sky, say("sky blue"))
+    balloons[BRACE] = _link(gauges.long_in, ivory, say("ivory"))
     lock_in = round(LOCK_SHARE * gauges.long_in * 4) / 4
     balloons[LOCK] = Balloon(
-        kind="round", nominal=5.0, inflate_to=lock_in, colour=ivory, label="ivory"
+        kind="round", nominal=5.0, inflate_to=lock_in, colour=ivory, label=say("ivory")
     )
     names = [KINDS[kind].name for kind in course.part]
     cells = course_items(names)
@@ -111,7 +112,9 @@ def design_of(course: Course, gauges: Gauges, name: str, stand_on: Sequence[str]
 
 def _title(name: str) -> str:
     """The outline's name as that of a piece, on one line."""
-    return " ".join(name.replace("-", " ").replace("_", " ").split()).title()[:60] or "Fitted Piece"
+    return " ".join(name.replace("-", " ").replace("_", " ").split()).title()[:60] or say(
+        "Fitted Piece"
+    )
 
 
 def _link(gauge_in: float, colour: str, label: str) -> Balloon:

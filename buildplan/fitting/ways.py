@@ -8,6 +8,7 @@ from typing import Any
 
 from buildplan.fitting.file_changes import Change, changed_data
 from buildplan.fitting.measured import Measured, first_mistake, measure
+from buildplan.language.speaking import say
 
 Trial = tuple[tuple[Change, ...], str]
 """Changes to try, and what they change in words."""
@@ -45,7 +46,7 @@ def nearest(
             continue
         measured = measure(made)
         if measured.problem:
-            why_not = f"solved, {measured.problem}"
+            why_not = say("solved, {problem}", problem=measured.problem)
         else:
             found.append(Way(by, changes, measured, words))
     if not found:

@@ -42,6 +42,11 @@ def speaking(language: str) -> Iterator[None]:
         _spoken.reset(token)
 
 
+def speak(language: str) -> None:
+    """Speak a language from now on, until a `speaking` round this ends."""
+    _spoken.set(language if LOCALES[language] else ENGLISH)
+
+
 @cache
 def _catalogue(language: str) -> gettext.NullTranslations:
     if language == ENGLISH:

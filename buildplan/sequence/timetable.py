@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from enum import StrEnum
 
+from buildplan.language.speaking import say
 from buildplan.sequence.labour import operation_minutes
 from buildplan.sequence.model import Kind, Operation, Step
 from buildplan.sequence.network import INFLATE, TIE, Activity, critical_path
@@ -97,7 +98,7 @@ def crew_of(people: int, inflate_only: int = 0) -> tuple[Person, ...]:
     """`people` in all, of whom the last `inflate_only` cannot tie. Raises ValueError unless
     at least one can."""
     if not 0 <= inflate_only < people:
-        raise ValueError("a crew needs at least one who can tie")
+        raise ValueError(say("a crew needs at least one who can tie"))
     able = [Person(person_name(i + 1)) for i in range(people - inflate_only)]
     helping = [
         Person(person_name(i + 1), frozenset({INFLATE}))
