@@ -7,7 +7,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from buildplan.design.measures import Units
-from buildplan.design.model import Build, Design, Tube
+from buildplan.design.model import Design
+from buildplan.design.patterns import Build, Tube
 from buildplan.framework.build import build_framework
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import Framework

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from buildplan.design.model import Arch, CourseItem, Repeat, Tube
+from buildplan.design.patterns import Arch, CourseItem, Repeat, Tube
 
 
 def arch_tube(arch: Arch) -> Tube:

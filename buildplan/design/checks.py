@@ -22,7 +22,7 @@ from buildplan.design.mistake import (
     one_of,
     shown,
 )
-from buildplan.design.model import Balloon, Tube
+from buildplan.design.model import Balloon
 from buildplan.design.money_checks import check_money
 from buildplan.design.pattern_checks import (
     A_BRACE,
@@ -34,6 +34,7 @@ from buildplan.design.pattern_checks import (
     pattern_joints,
     pattern_words,
 )
+from buildplan.design.patterns import Tube
 from buildplan.design.salvage import Salvaged, list_in, mapping_in, salvage
 from buildplan.design.tube_checks import check_tube, joint_counts
 from buildplan.language.grammar import count_word, first_to_last, sentences

@@ -13,7 +13,7 @@ from fractions import Fraction
 from itertools import accumulate
 from math import floor
 
-from buildplan.design.model import ColourOrder, ColourPattern
+from buildplan.design.colour_order import ColourOrder, ColourPattern
 
 
 @dataclass(frozen=True)

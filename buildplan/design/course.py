@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
-from buildplan.design.model import ChainLetter, CourseItem, Repeat, Tube
+from buildplan.design.patterns import CourseItem, Repeat, Tube
+from buildplan.design.values import ChainLetter
 
 # the chains on the outer and on the inner side, by the number of chains
 OUTER_CHAINS: Mapping[int, tuple[ChainLetter, ...]] = {2: ("A",), 3: ("A", "C"), 4: ("A", "D")}

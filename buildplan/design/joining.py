@@ -21,15 +21,8 @@ from buildplan.design.mistake import (
     one_of,
     shown,
 )
-from buildplan.design.model import (
-    Assembly,
-    AssemblyPart,
-    Balloon,
-    Build,
-    Design,
-    PartsTie,
-    TieByBalloon,
-)
+from buildplan.design.model import Balloon, Design
+from buildplan.design.patterns import Assembly, AssemblyPart, Build, PartsTie, TieByBalloon
 from buildplan.design.problems import DesignProblemsError, UnreadableDesignError, in_words
 from buildplan.language.grammar import sentences
 from buildplan.language.speaking import mark, say, say_count

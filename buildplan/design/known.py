@@ -8,7 +8,7 @@ from types import UnionType
 from typing import Annotated, Any, Literal, Union, get_args, get_origin
 
 from buildplan.design.mistake import Path, listed
-from buildplan.design.model import FileModel
+from buildplan.design.values import FileModel
 from buildplan.language.speaking import say, say_in
 
 

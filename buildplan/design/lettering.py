@@ -17,8 +17,8 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cache
 
-from buildplan.design.model import Letters
 from buildplan.design.pattern_joints import letters
+from buildplan.design.patterns import Letters
 
 HEIGHTS = (5, 7, 9, 11, 13)
 NARROW = frozenset("BMRW")  # stems that would run into one another in 5 cells

@@ -9,7 +9,6 @@ from pydantic import ValidationError
 
 from buildplan.design.lettering import GLYPHS, HEIGHTS, can_draw, letter_joints
 from buildplan.design.mistake import Mistake, listed
-from buildplan.design.model import Build, Column, Letters, Solid, Wall
 from buildplan.design.pattern_joints import (
     GLOBE_JOINTS,
     column_joints,
@@ -17,6 +16,7 @@ from buildplan.design.pattern_joints import (
     solid_joints,
     wall_joints,
 )
+from buildplan.design.patterns import Build, Column, Letters, Solid, Wall
 from buildplan.design.salvage import list_in, mapping_in
 from buildplan.language.speaking import mark, say
 

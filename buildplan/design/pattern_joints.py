@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from buildplan.design.model import Column, Opening, Solid, Wall
+from buildplan.design.patterns import Column, Opening, Solid, Wall
 
 # vertices; Euler's formula ties them to edges and faces
 SOLID_JOINTS: Mapping[str, int] = {

@@ -8,7 +8,7 @@ from typing import Annotated, Any, Generic, TypeVar, cast
 
 from pydantic import ConfigDict, TypeAdapter, ValidationError
 
-from buildplan.design.model import FileModel
+from buildplan.design.values import FileModel
 
 Part = TypeVar("Part", bound=FileModel)
 

@@ -8,7 +8,8 @@ from pydantic.json_schema import GenerateJsonSchema, JsonSchemaValue
 from pydantic_core import core_schema
 
 from buildplan.design.event import Event
-from buildplan.design.model import Design, FileModel
+from buildplan.design.model import Design
+from buildplan.design.values import FileModel
 
 DIALECT = "https://json-schema.org/draft/2020-12/schema"
 

@@ -6,7 +6,8 @@ from collections.abc import Mapping
 from typing import TypeVar
 
 from buildplan.design.event import Event
-from buildplan.design.model import Brand, Design, FileModel
+from buildplan.design.model import Brand, Design
+from buildplan.design.values import FileModel
 from buildplan.language.speaking import spoken
 
 Form = TypeVar("Form", bound=FileModel)

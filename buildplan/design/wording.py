@@ -10,8 +10,9 @@ from pydantic_core import ErrorDetails
 
 from buildplan.design.known import choices, described, form_in_words, types_at
 from buildplan.design.mistake import Mistake, Path, key_in_words, meant, nearest, one_of, shown
-from buildplan.design.model import Build, FileModel
 from buildplan.design.pattern_checks import pattern_words
+from buildplan.design.patterns import Build
+from buildplan.design.values import FileModel
 from buildplan.language.speaking import mark, say, say_count, say_whole
 
 PATTERNS_TO_COME: tuple[str, ...] = ()

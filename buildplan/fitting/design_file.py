@@ -6,7 +6,8 @@ import json
 from collections.abc import Sequence
 from textwrap import wrap
 
-from buildplan.design.model import Balloon, CourseItem, Design, Repeat
+from buildplan.design.model import Balloon, Design
+from buildplan.design.patterns import CourseItem, Repeat
 from buildplan.fitting.fitting import Fit
 from buildplan.fitting.report import holes_words, share_words
 from buildplan.language.grammar import decimal

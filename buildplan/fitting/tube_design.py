@@ -6,17 +6,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import groupby
 
+from buildplan.design.colour_order import ColouredPart, ColourOrder
 from buildplan.design.lengths import TIE_TO_TIE_PER_GAUGE
-from buildplan.design.model import (
-    Balloon,
-    Build,
-    ColouredPart,
-    ColourOrder,
-    CourseItem,
-    Design,
-    Repeat,
-    Tube,
-)
+from buildplan.design.model import Balloon, Design
+from buildplan.design.patterns import Build, CourseItem, Repeat, Tube
 from buildplan.fitting.cells import KINDS, Sizes
 from buildplan.fitting.search import Course
 from buildplan.language.speaking import say

@@ -8,7 +8,8 @@ from buildplan.design.arch import arch_tube
 from buildplan.design.course import expand_course
 from buildplan.design.lengths import tie_to_tie
 from buildplan.design.lettering import cells_high
-from buildplan.design.model import Assembly, Balloon, Design, TieByBalloon, Tube
+from buildplan.design.model import Balloon, Design
+from buildplan.design.patterns import Assembly, TieByBalloon, Tube
 from buildplan.framework.assembly import Spacer, build_assembly
 from buildplan.framework.colouring import coloured
 from buildplan.framework.column import build_column

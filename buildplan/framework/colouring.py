@@ -7,9 +7,10 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from operator import itemgetter
 
+from buildplan.design.colour_order import ColouredPart, ColourOrder
 from buildplan.design.colour_patterns import Place, lay_colours
-from buildplan.design.model import Build, ColouredPart, ColourOrder
 from buildplan.design.pattern_joints import row_of
+from buildplan.design.patterns import Build
 from buildplan.framework.model import Framework
 
 

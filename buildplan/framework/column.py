@@ -7,8 +7,8 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from buildplan.design.model import Column
 from buildplan.design.pattern_joints import column_joint
+from buildplan.design.patterns import Column
 from buildplan.framework.chained import Run, build_chained
 from buildplan.framework.model import BalloonType, Framework
 

@@ -15,8 +15,8 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from buildplan.design.lettering import BARS, Glyph, characters, front_chains, glyph
-from buildplan.design.model import Letters
 from buildplan.design.pattern_joints import letters as chain_letters
+from buildplan.design.patterns import Letters
 from buildplan.framework.assembly import Spacer, build_assembly, part_joint
 from buildplan.framework.model import (
     BalloonType,

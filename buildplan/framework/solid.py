@@ -12,8 +12,8 @@ from itertools import combinations, permutations, product
 import numpy as np
 import numpy.typing as npt
 
-from buildplan.design.model import Globe, Solid
 from buildplan.design.pattern_joints import numbered
+from buildplan.design.patterns import Globe, Solid
 from buildplan.framework.listed import build_listed
 from buildplan.framework.model import BalloonType, Framework
 

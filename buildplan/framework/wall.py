@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
-from buildplan.design.model import Wall
 from buildplan.design.pattern_joints import in_opening, wall_has, wall_joint
+from buildplan.design.patterns import Wall
 from buildplan.framework.chained import Run, build_chained
 from buildplan.framework.model import BalloonType, Framework
 

@@ -11,8 +11,8 @@ from design_texts import RING, changed, only_problem, problems
 from hypothesis import given
 from hypothesis import strategies as st
 
+from buildplan.design.colour_order import ColourPattern
 from buildplan.design.colour_patterns import Place, lay_colours, period, pitch
-from buildplan.design.model import ColourPattern
 
 KEYS = ["a", "b", "c", "d"]
 COUNTS = st.dictionaries(st.sampled_from(KEYS), st.integers(1, 6), min_size=1)

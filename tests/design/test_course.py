@@ -18,10 +18,11 @@ from buildplan.design.course import (
     cell_counts,
     expand_course,
 )
-from buildplan.design.model import LabourKind, StageName, Tube
+from buildplan.design.patterns import Tube
 from buildplan.design.reading import read_design
 from buildplan.design.salvage import salvage
 from buildplan.design.tube_checks import joint_counts
+from buildplan.design.values import LabourKind, StageName
 from buildplan.framework.build import build_framework
 from buildplan.framework.tube import INNER, LAYOUTS, OUTER, TWINS
 from buildplan.sequence.model import Kind, Stage

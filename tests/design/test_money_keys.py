@@ -9,7 +9,7 @@ import pytest
 from babel.numbers import list_currencies
 from design_texts import RING, changed, only_problem, problems, read
 
-from buildplan.design.model import CURRENCY
+from buildplan.design.values import CURRENCY
 
 
 def test_money_is_read_as_the_decimal_that_was_typed() -> None:

@@ -9,7 +9,8 @@ import pytest
 import yaml
 from pydantic import ValidationError
 
-from buildplan.design.model import Design, Finish
+from buildplan.design.model import Design
+from buildplan.design.values import Finish
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.marks import Stamp
 from buildplan.drawing.scene import finished_picture

@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from buildplan.design.course import CELLS, expand_course
-from buildplan.design.model import Tube
+from buildplan.design.patterns import Tube
 from buildplan.fitting.course_runs import moved_joint, run_changes, scaled, stretches
 from buildplan.fitting.file_changes import Change, changed_data, changed_text
 

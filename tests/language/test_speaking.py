@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 
 from buildplan.commands.app import LanguageName
 from buildplan.design.measures import length_words, size_words
-from buildplan.design.model import Language
+from buildplan.design.values import Language
 from buildplan.language.grammar import decimal, listed, number_ranges
 from buildplan.language.speaking import (
     LOCALES,

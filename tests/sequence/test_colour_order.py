@@ -10,7 +10,8 @@ from hypothesis import strategies as st
 from sequence_pieces import STAR, tube
 from sequence_reader import read_words
 
-from buildplan.design.model import Build, ColourPattern
+from buildplan.design.colour_order import ColourPattern
+from buildplan.design.patterns import Build
 from buildplan.framework.colouring import coloured
 from buildplan.framework.model import Framework
 from buildplan.sequence.colour_order import MOST_RUNS, MOST_SECTIONS, colour_runs, sections

@@ -1,0 +1,91 @@
+"""Single values of a design file, and the base of its parts."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from typing import Annotated, Literal
+
+from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, WithJsonSchema
+
+ChainLetter = Literal["A", "B", "C", "D"]
+CellName = Literal["straight", "fan", "fan_in", "dip", "tip"]
+# the languages that the pages can be in: those of language.speaking.LOCALES
+Language = Literal["en", "es"]
+StageName = Literal["size", "pair", "chain", "close rings", "brace", "lock joints", "finish"]
+LabourKind = Literal[
+    "size",
+    "pair",
+    "tie off",
+    "chain",
+    "close ring",
+    "tag",
+    "lay",
+    "brace",
+    "settle",
+    "single",
+    "join",
+    "turn over",
+    "lock",
+    "inspect",
+    "stand up",
+]
+Finish = Literal["standard", "metallic", "pearl", "clear", "matt"]
+# something to read, on one line
+ONE_LINE = r"^[^\n\t]*\S[^\n\t]*$"
+# the form of an alphabetic code of ISO 4217
+CURRENCY = r"^[A-Z]{3}$"
+HexColour = Annotated[str, Field(pattern=r"^#[0-9A-Fa-f]{6}$")]
+Key = Annotated[str, Field(min_length=1, max_length=40, pattern=ONE_LINE)]
+JointLabel = Annotated[str, Field(min_length=1, max_length=12, pattern=ONE_LINE)]
+Length = Annotated[float, Field(ge=0.1, le=5000, allow_inf_nan=False)]
+Advance = Annotated[int, Field(ge=0, le=20)]
+Minutes = Annotated[float, Field(gt=0, le=10_000, allow_inf_nan=False)]
+Labour = dict[LabourKind, Minutes]
+ConstantName = Annotated[str, Field(pattern=r"^[a-z][a-z0-9_]*$", max_length=60)]
+ConstantValue = Annotated[float, Field(allow_inf_nan=False)]
+
+
+def _exact(value: object) -> object:
+    """A number of the file as the decimal that was typed: 0.35, not 0.34999999999999997..."""
+    if isinstance(value, int | float) and not isinstance(value, bool):
+        return Decimal(str(value))
+    return value
+
+
+def _not_a_truth_value(value: object) -> object:
+    # Python counts True as 1, and so does a Literal[1]
+    return None if isinstance(value, bool) else value
+
+
+Price = Annotated[
+    Decimal,
+    Field(ge=0, le=1_000_000, allow_inf_nan=False),
+    BeforeValidator(_exact),
+    WithJsonSchema({"type": "number", "minimum": 0, "maximum": 1_000_000}),
+]
+# A share of a whole, exact for money: 0.35 is 35 in a hundred.
+Share = Annotated[
+    Decimal,
+    Field(ge=0, lt=1, allow_inf_nan=False),
+    BeforeValidator(_exact),
+    WithJsonSchema({"type": "number", "minimum": 0, "exclusiveMaximum": 1}),
+]
+Version = Annotated[Literal[1], BeforeValidator(_not_a_truth_value)]
+# A value of several forms is read as the form that it looks like, so that a mistake is told
+# once and not once for each form. The tags are no keys of the file: `<` marks them.
+TEXT_FORM, LIST_FORM, KEYS_FORM = "<text>", "<list>", "<keys>"
+
+
+def form_of(value: object) -> str | None:
+    """Which form `value` has: text, list, keys (or a part that has been read already)."""
+    if isinstance(value, str):
+        return TEXT_FORM
+    if isinstance(value, list):
+        return LIST_FORM
+    return KEYS_FORM if isinstance(value, dict | BaseModel) else None
+
+
+class FileModel(BaseModel):
+    """Base of every part of the file: immutable, and closed to keys it does not know."""
+
+    model_config = ConfigDict(frozen=True, extra="forbid", strict=True)
