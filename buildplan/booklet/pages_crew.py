@@ -23,7 +23,7 @@ from buildplan.booklet.pages_crew_floor import assembling, times
 from buildplan.booklet.pages_crew_place import after, arriving
 from buildplan.booklet.pages_gauges import gauges_within
 from buildplan.booklet.paper import Paper, landscape
-from buildplan.booklet.press import LEAD, Leaf, Press, plain, strong
+from buildplan.booklet.press import HEAD_BASELINE, LEAD, Leaf, Press, plain, strong
 from buildplan.booklet.words import minutes_words, weight_words
 from buildplan.design.measures import size_words
 from buildplan.drawing.camera import CAMERAS
@@ -71,6 +71,7 @@ SHORT_CAUTIONS: Sequence[tuple[str, str]] = (
 # The joint map is drawn as large as it can be on so many sheets.
 MAP_SCALES = (1.5, 1.35, 1.25, 1.15, 1.0, 0.85)
 MAP_SHEETS = 2
+MAP_FOOT = 48.0  # above the running foot
 CLOSEST_ROWS = 1.2
 
 
@@ -97,13 +98,14 @@ def crew_leaves(book: Book) -> list[Leaf]:
 def front(book: Book, work: Sequence[Job]) -> list[Block]:
     """What it is, how big, how many, how long; the regulation's words; the jobs."""
     facts, units = book.facts, book.units
+    enlarged = book.paper.picture_scale
     wide = min(book.paper.measure, 250.0)
     picture = finished_picture(
         book.framework,
         book.shape,
         CAMERAS["front"],
-        wide,
-        min(wide, 220.0),
+        wide / enlarged,
+        min(wide, 220.0) / enlarged,
         patterns=book.patterns,
         alt=say("{piece}, finished, from the front.", piece=facts.name),
     )
@@ -135,7 +137,7 @@ def front(book: Book, work: Sequence[Job]) -> list[Block]:
         Words(strong(say("Crew edition")), LEAD, after=8),
         *beside(
             book.paper,
-            [Shown(picture), Words(strong(say(LATEX_WORDS)))],
+            [Shown(picture, enlarged), Words(strong(say(LATEX_WORDS)))],
             [
                 Items(tuple(figures)),
                 Grid((say("Job"), "", say("Where")), rows, (14, 62, 40), pad=CLOSEST_ROWS),
@@ -163,44 +165,45 @@ def _parts(book: Book) -> list[str]:
 
 
 def large_maps(book: Book) -> list[Leaf]:
-    """The joint map, drawn as large as few sheets allow, upright or across."""
-    tried = [
-        (paper, scale, _map_sheets(book, paper, scale))
-        for scale in MAP_SCALES
-        for paper in (book.paper, landscape(book.paper))
-    ]
-    # a strip that is too high for the sheet is drawn all the same: better on another sheet
-    fit = [
-        (paper, scale, sheets)
-        for paper, scale, sheets in tried
-        if all(sheet.height * scale <= _map_room(paper) + 0.01 for sheet in sheets)
-    ]
-    few = [option for option in fit if len(option[2]) <= MAP_SHEETS]
-    paper, scale, sheets = few[0] if few else min(fit or tried, key=lambda option: len(option[2]))
+    """The joint map, drawn as large as few sheets allow, upright or across; its title is in the
+    running head, to leave it the page."""
+    paper, scale, sheets = _map_sheets(book)
 
     def leaf(number: int) -> Leaf:
         def draw(press: Press) -> None:
-            heads = say("Joint map")
-            if len(sheets) > 1:
-                heads = say(
-                    "Joint map, sheet {number} of {total}", number=number + 1, total=len(sheets)
-                )
-            top = press.title(heads)
             picture = sheets[number]
-            press.picture(picture, paper.left, top - picture.height * scale, scale)
+            low = _map_top(paper) - picture.height * scale
+            press.picture(picture, paper.left, low, scale)
 
-        title = say("Joint map")
+        title, heads = say("Joint map"), say("Joint map")
+        if len(sheets) > 1:
+            heads = say(
+                "Joint map, sheet {number} of {total}", number=number + 1, total=len(sheets)
+            )
         if number:
             title = say("Joint map, sheet {number}", number=number + 1)
-        return Leaf(title, draw, running=say("Joint map"), listed=number == 0, paper=paper)
+        return Leaf(title, draw, heads, listed=number == 0, headed=True, paper=paper)
 
     return [leaf(number) for number in range(len(sheets))]
 
 
-def _map_sheets(book: Book, paper: Paper, scale: float) -> tuple[Picture, ...]:
-    return joint_map(book.framework, paper.measure / scale, _map_room(paper) / scale)
+def _map_sheets(book: Book) -> tuple[Paper, float, tuple[Picture, ...]]:
+    """The sheets, the paper they are drawn for and how much they are enlarged on it."""
+    tried = []
+    for enlarged in MAP_SCALES:
+        for paper in (book.paper, landscape(book.paper)):
+            scale = enlarged * paper.picture_scale
+            room = _map_top(paper) - MAP_FOOT
+            sheets = joint_map(book.framework, paper.measure / scale, room / scale)
+            # a strip that is too high for the sheet is drawn all the same
+            fits = all(sheet.height * scale <= room + 0.01 for sheet in sheets)
+            if fits and len(sheets) <= MAP_SHEETS and enlarged >= 1:
+                return paper, scale, sheets
+            # type that is too small rather than a map that is cut off
+            tried.append(((not fits, enlarged < 1, len(sheets)), (paper, scale, sheets)))
+    return min(tried, key=lambda option: option[0])[1]
 
 
-def _map_room(paper: Paper) -> float:
-    """Height below the title."""
-    return paper.top - paper.bottom - 40
+def _map_top(paper: Paper) -> float:
+    """Where a map begins, below the running head."""
+    return paper.height - HEAD_BASELINE - 16

@@ -74,6 +74,7 @@ def _part(book: Book, work: Sequence[Job], part: Part) -> list[Block]:
         else mark("Begin at the latest {time} before it must stand. We begin at: ____________")
     )
     latest = minutes_words(part.minutes * (1 + RESERVE))
+    enlarged = book.paper.picture_scale
     return [
         heading(
             say(
@@ -84,11 +85,14 @@ def _part(book: Book, work: Sequence[Job], part: Part) -> list[Block]:
             )
         ),
         Words(say(begin, time=strong(latest))),
-        Shown(chart(part, work, book.paper.measure, say("{part}, by person", part=name))),
+        Shown(
+            chart(part, work, book.paper.measure / enlarged, say("{part}, by person", part=name)),
+            enlarged,
+        ),
         Grid(
             (say("Job"), "", say("From – to"), say("Person: what"), say("Done at")),
             rows,
-            (14, 46, 32, 66, 22),
+            (14, 44, 28, 74, 20),
             pad=CLOSE_ROWS,
         ),
     ]
@@ -152,7 +156,7 @@ def _run(book: Book, job: Job) -> tuple[Block, ...]:
         say("Done"),
     )
     shares = (36, 78, *((60,) if with_locks else ()), 24)
-    picture = _run_picture(book, job)
+    picture = Shown(_run_picture(book, job), book.paper.picture_scale)
     table: list[Block] = [
         Grid(head, rows, shares, pad=CLOSE_ROWS, after=5),
         Words(
@@ -164,8 +168,8 @@ def _run(book: Book, job: Job) -> tuple[Block, ...]:
         ),
     ]
     if not is_wide(book.paper):
-        return (Shown(picture), *table)
-    return beside(book.paper, table, [Shown(picture)], TABLE_SHARE)
+        return (picture, *table)
+    return beside(book.paper, table, [picture], TABLE_SHARE)
 
 
 def _short_name(row: Row) -> str:
@@ -232,7 +236,7 @@ def _run_picture(book: Book, job: Job) -> Picture:
         done_locks=done_locks,
         patterns=book.patterns,
     )
-    measure = book.paper.measure
+    measure, enlarged = book.paper.measure, book.paper.picture_scale
     wide = (measure - COLUMN_GAP) * (1 - TABLE_SHARE) if is_wide(book.paper) else measure
     facts = book.facts
     tall = min(RUN_PICTURE, max(120.0, wide * facts.height_m / max(facts.width_m, 0.1)))
@@ -240,8 +244,8 @@ def _run_picture(book: Book, job: Job) -> Picture:
     return step_picture(
         scene,
         CAMERAS["front"],
-        wide,
-        tall,
+        wide / enlarged,
+        tall / enlarged,
         labels=_corners(book, job),
         alt=say(
             "Job {number} on the whole piece, from the front. {rows}.",

@@ -1,7 +1,9 @@
 """Sheets of paper and the grid on them, in points (1/72 inch).
 
 Large print is the same page drawn on a smaller grid and enlarged: `scale` points of the sheet
-to one of the grid.
+to one of the grid. Type in pictures is smaller than that of the text; so pictures are drawn for
+less room than they get, and enlarged once more: `picture_scale` points of the grid to one of
+theirs.
 """
 
 from __future__ import annotations
@@ -20,13 +22,15 @@ def mm(length_mm: float) -> float:
 @dataclass(frozen=True)
 class Paper:
     """A sheet. `left`, `right`, `top` and `bottom` are the edges of the type area, all in points
-    of the grid, which is enlarged `scale` times on the sheet."""
+    of the grid, which is enlarged `scale` times on the sheet; pictures are enlarged
+    `picture_scale` times on the grid."""
 
     name: str
     width: float
     height: float
     margin: float = mm(15)
     scale: float = 1.0
+    picture_scale: float = 1.0
 
     @property
     def sheet(self) -> tuple[float, float]:
@@ -65,8 +69,9 @@ PAPERS: Mapping[str, Paper] = {
     "letter": Paper("Letter", 8.5 * 72, 11 * 72),
 }
 
-# 16 pt is the usual least for large print (from memory); body type is 10 pt.
-LARGE_PRINT = 1.6
+# 16 pt is the usual least for large print (from memory); body type is 10 pt, type in pictures 8.
+LARGE_PRINT = 16 / 10
+LARGE_PICTURES = 16 / 8 / LARGE_PRINT
 
 
 def landscape(paper: Paper) -> Paper:
@@ -82,6 +87,7 @@ def large_print(paper: Paper) -> Paper:
         height=paper.height / LARGE_PRINT,
         margin=mm(12) / LARGE_PRINT,
         scale=paper.scale * LARGE_PRINT,
+        picture_scale=paper.picture_scale * LARGE_PICTURES,
     )
 
 

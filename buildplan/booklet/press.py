@@ -47,8 +47,8 @@ DISPLAY = ParagraphStyle("display", parent=BODY, fontName=BOLD, fontSize=34, lea
 # Words that no line end parts: a number from its fraction or its unit, a dash from what it
 # follows, a joint that ends a text from the word before it.
 _KEPT = re.compile(
-    r"(?<=\d) (?=\d+/\d|(?:in|ft|mm|cm|m|km|mi|kg|lb|h|min|mph)\b)| (?=– )| (?=[A-Z]+\d+$)"
-    r"|(?<=\bft) (?=\d)|(?<=\bh) (?=\d)"
+    r"(?<=\d) (?=\d+/\d|(?:in|ft|cu|mm|cm|m|km|mi|kg|lb|h|min|mph)\b)| (?=– )| (?=[A-Z]+\d+$)"
+    r"|(?<=\bft) (?=\d)|(?<=\bcu) (?=ft\b)|(?<=\bh) (?=\d)"
 )
 
 

@@ -30,12 +30,15 @@ from buildplan.drawing.map_words import cell_label, map_words
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.framework.model import Framework, LongChain, Role
 from buildplan.framework.place_words import place_words
+from buildplan.language.grammar import listed
 from buildplan.language.speaking import say, say_in
 
-LEFT, RIGHT = 60.0, 50.0  # least margins for the rows' letters, places and the faces' names
+LEFT = 60.0  # least margin for the rows' letters and places
+FACE_GAPS = 6.0, 8.0  # before and after the faces' names
 HEAD = 43.0  # a strip's title, cell names and brace numbers
 ROW_GAPS = (29.5, 42.0)  # least and most between two rows
 DISC_GAPS = (13.0, 44.0)  # least and most bare line between two discs
+NARROW, NARROW_DISC_GAP = 400.0, 8.0  # discs stand closer on narrow sheets
 STRIP_GAP = 14.0
 
 
@@ -46,8 +49,9 @@ def joint_map(framework: Framework, width: float, height: float) -> tuple[Pictur
     first row at the foot, a strip's first section, the first section after the last of a
     closed tube) is pale. An assembly has the maps of its parts, one after another; a piece that
     its pattern draws flat, the front with the back behind it. One that is listed joint by joint
-    gets a diagram of joints and lines instead. Type is 8 pt or larger; made for a width of 400
-    points or more.
+    gets a diagram of joints and lines instead. Type is 8 pt or larger; made for a width of 350
+    points or more. The key is at the foot of every sheet; where that leaves no room for a strip,
+    it is the last sheet.
     """
     if framework.parts:
         sheets = ((part, joint_map(part.framework, width, height)) for part in framework.parts)
@@ -61,20 +65,35 @@ def joint_map(framework: Framework, width: float, height: float) -> tuple[Pictur
     if not framework.cells:
         return graph_map(framework, width, height)
     key_height, key = legend(_legend_items(framework), width)
-    grid = _grid(framework, width, height - key_height)
+    apart = _leaves_no_strip(framework, height, key_height)
+    grid = _grid(framework, width, height if apart else height - key_height)
+    foot = 0.0 if apart else key_height
     seen: set[str] = set()
     pictures = []
     for sheet in range(grid.sheets):
         numbers = grid.on_sheet(sheet)
-        tall = key_height + grid.strip_height * len(numbers)
-        marks = [*key]
+        tall = foot + grid.strip_height * len(numbers)
+        marks = [] if apart else [*key]
         for i, number in enumerate(numbers):
             top = tall - grid.strip_height * i
             marks += _StripDrawing(grid, number, top).marks(seen)
         strips = [grid.strips[number] for number in numbers]
         words = map_words(grid.plan, strips, sheet + 1, grid.sheets)
         pictures.append(Picture(width, tall, tuple(marks), words))
+    if apart:
+        words = say("Key of the joint map: {signs}.", signs=listed(_key_words(framework)))
+        pictures.append(Picture(width, key_height, tuple(key), words))
     return tuple(pictures)
+
+
+def _leaves_no_strip(framework: Framework, height: float, key_height: float) -> bool:
+    """Whether a strip fits on a sheet by itself, but not with the key."""
+    strip = _strip_height(TubePlan(framework), joint_radius(framework), ROW_GAPS[0])
+    return strip <= height < strip + key_height
+
+
+def _key_words(framework: Framework) -> list[str]:
+    return [words for _, words in _legend_items(framework)]
 
 
 def _legend_items(framework: Framework) -> list[tuple[str, str]]:
@@ -150,8 +169,11 @@ def _grid(framework: Framework, width: float, height: float) -> _Grid:
     plan, radius = TubePlan(framework), joint_radius(framework)
     lines = [line for chain in framework.chains for line in _place_lines(chain)]
     left = max(LEFT, *(text_width(line, TYPE) + 6 for line in lines))
-    room = width - left - RIGHT - 2 * radius
-    strips = plan.strips(room / (2 * radius + DISC_GAPS[0]))
+    faces = (text_width(face, TYPE) for face in _faces(len(framework.chains)))
+    right = max((TYPE, *faces)) + sum(FACE_GAPS)
+    room = width - left - right - 2 * radius
+    gap = DISC_GAPS[0] if width >= NARROW else NARROW_DISC_GAP
+    strips = plan.strips(room / (2 * radius + gap))
     widest = max(plan.columns[strip.last] - plan.columns[strip.first] for strip in strips)
     fit = max(1, int(height // _strip_height(plan, radius, ROW_GAPS[0])))
     per_sheet = -(-len(strips) // -(-len(strips) // fit))
@@ -210,10 +232,16 @@ class _StripDrawing:
             first=first,
             last=last,
         )
+        goes_on = self._goes_on(last)
+        wide = text_width(words, 9, bold=True) + text_width(goes_on, TYPE)
+        if wide + TYPE > width:  # the numbers of braces are in the plan below as well
+            words = say(
+                "Strip {number} of {strips}", number=self.number + 1, strips=len(self.grid.strips)
+            )
         rule = ((0, self.top - 13), (width, self.top - 13))
         yield Polyline(rule, Ink(stroke=PALE, width=0.5))
         yield Label((0, self.top - 9), words, 9, INK, anchor="start", bold=True)
-        yield Label((width, self.top - 9), self._goes_on(last), TYPE, INK, anchor="end")
+        yield Label((width, self.top - 9), goes_on, TYPE, INK, anchor="end")
         foot = self.top - 34 - TYPE * 0.35
         yield Label((0, foot), say_in("label", "brace"), TYPE, INK, anchor="start")
 
@@ -244,7 +272,7 @@ class _StripDrawing:
 
     def _row_names(self) -> Iterator[Mark]:
         plan, chains = self.grid.plan, self.grid.framework.chains
-        right = self._x(plan.columns[self._strip.last]) + self.grid.radius + 6
+        right = self._x(plan.columns[self._strip.last]) + self.grid.radius + FACE_GAPS[0]
         for row, chain in enumerate(plan.rows):
             again = plan.repeats_first_row(row)
             colour = SOFT if again else INK
