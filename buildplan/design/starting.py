@@ -92,7 +92,7 @@ def design_text(wish: Wish) -> str:
     left_out = say("All that follows can be left out: take away the # before what you want.")
     return (
         f"# {begun}\n"
-        "# buildplan check --watch THIS_FILE\n"
+        f"# buildplan check --watch {say('THIS_FILE')}\n"
         "buildplan: 1\n"
         f"name: {json.dumps(wish.name, ensure_ascii=False)}\n"
         f"units: {wish.units}           # {say('of every length below')}\n"

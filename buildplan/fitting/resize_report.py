@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from buildplan.design.measures import Units, size_words
+from buildplan.design.translating import translated_design
 from buildplan.fitting.measured import Measured
 from buildplan.fitting.ways import Way
 from buildplan.language.grammar import capital, sentences
@@ -37,7 +38,9 @@ def resize_report(now: Measured, ways: Sequence[Way], height_m: float, units: Un
     ]
     widths = [max(len(row[i]) for row in rows) for i in range(len(head))]
     to_be = say(
-        "{piece}, to be {height} high", piece=now.design.name, height=size_words(height_m, units)
+        "{piece}, to be {height} high",
+        piece=translated_design(now.design).name,
+        height=size_words(height_m, units),
     )
     lines = [to_be, ""]
     for row in rows:

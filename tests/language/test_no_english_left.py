@@ -7,7 +7,6 @@ words that only English messages have.
 
 from __future__ import annotations
 
-import gettext
 import io
 import re
 from collections.abc import Iterable, Iterator
@@ -19,6 +18,7 @@ import pikepdf
 import pypdfium2
 import pytest
 from babel.messages.pofile import read_po
+from made_up_language import PLACEHOLDER, WORD, speak_made_up
 
 from buildplan.booklet.book import Book, gather_book
 from buildplan.booklet.brand import branding
@@ -43,32 +43,7 @@ LEFT_ALONE = {
 }
 # with accents too: no English word is found within a Spanish one
 LETTERS = re.compile(r"[^\W\d_]{2,}")
-WORD = re.compile(r"[A-Za-z]{2,}")
 SERIAL = re.compile(r"[A-Z0-9]{4}(-[A-Z0-9]{2,6})+")
-PLACEHOLDER = re.compile(r"({\w*})")
-
-
-def disguised(message: str) -> str:
-    """A message with every Latin letter made a Cyrillic one, outside its placeholders."""
-
-    def letter(found: re.Match[str]) -> str:
-        return chr(ord("а") + ord(found[0].lower()) - ord("a"))
-
-    parts = PLACEHOLDER.split(message)
-    return "".join(
-        part if PLACEHOLDER.fullmatch(part) else re.sub("[A-Za-z]", letter, part) for part in parts
-    )
-
-
-class Disguise(gettext.NullTranslations):
-    def gettext(self, message: str) -> str:
-        return disguised(message)
-
-    def ngettext(self, msgid1: str, msgid2: str, n: int) -> str:
-        return disguised(msgid1 if n == 1 else msgid2)
-
-    def pgettext(self, context: str, message: str) -> str:
-        return disguised(message)
 
 
 def printed(name: str, edition: str) -> tuple[Book, bytes]:
@@ -123,7 +98,7 @@ def left(book: Book, pdf: bytes) -> list[str]:
 def test_every_word_on_every_page_comes_from_the_catalogues(
     edition: str, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr(speaking, "_catalogue", lambda language: Disguise())
+    speak_made_up(monkeypatch)
     assert left(*printed("reading_star", edition)) == []
 
 

@@ -1,0 +1,363 @@
+"""What is said of mistakes, and what `new`, `fit` and `resize` write, comes from the catalogues.
+
+All of it is said in a made-up language, in which a Latin word that is no key, name or value of
+the file came past the catalogues. In Spanish, a mistake stands where it stands in English.
+"""
+
+from __future__ import annotations
+
+import re
+import sys
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from made_up_language import WORD, speak_made_up
+
+from buildplan.cli import main
+from buildplan.design.beginnings import PIECES, Wish
+from buildplan.design.event import read_event
+from buildplan.design.measures import parse_speed
+from buildplan.design.problems import DesignProblemsError, Problem, UnreadableDesignError
+from buildplan.design.reading import read_brand, read_design
+from buildplan.design.schema import design_schema, event_schema
+from buildplan.design.starting import design_text
+from buildplan.fitting.outlines import NAMED
+from buildplan.fitting.sources import parse_gauges, parse_height, read_outline
+from buildplan.language.speaking import speaking
+from buildplan.shape.constants import CONSTANTS
+
+RING = """\
+buildplan: 1
+name: Ring
+units: in
+balloons:
+  long:  {kind: link,  nominal: 12, inflate_to: 8,   colour: "#1F5F8B", label: blue}
+  cross: {kind: link,  nominal: 12, inflate_to: 8,   colour: "#F7F3E8", label: ivory}
+  lock:  {kind: round, nominal: 5,  inflate_to: 3.5, colour: "#F7F3E8", label: ivory}
+build:
+  tube:
+    closed: true
+    chains: 4
+    long: long
+    brace: cross
+    lock: lock
+    course:
+      - repeat: 6
+        cells: [straight, fan]
+spare: 0.05
+"""
+GRAPH = """\
+buildplan: 1
+name: Triangle
+units: in
+balloons:
+  edge: {kind: link,  nominal: 12, inflate_to: 8,   colour: "#1F5F8B", label: blue}
+build:
+  graph:
+    joints: [P, Q, R]
+    balloons:
+      - {from: P, to: Q, balloon: edge}
+      - {from: Q, to: R, balloon: edge}
+      - {from: R, to: P, balloon: edge}
+"""
+ASSEMBLY = """\
+buildplan: 1
+name: Two
+units: in
+balloons:
+  edge: {kind: link, nominal: 12, inflate_to: 8, colour: "#1F5F8B", label: blue}
+  lock: {kind: round, nominal: 5, inflate_to: 3.5, colour: "#F7F3E8", label: ivory}
+build:
+  assembly:
+    lock: lock
+    parts:
+      - {name: L, build: {solid: {shape: cube, edge: edge, lock: lock}}}
+      - {name: T, build: {solid: {shape: cube, edge: edge, lock: lock}}}
+    ties: [[L.P1, T.P1]]
+"""
+WALL = """\
+  wall: {across: 4, up: 4, layers: 2, row: long, upright: long, lock: lock,
+    openings: [{along: 0, up: 1, wide: 1, high: 1}]}
+"""
+TUBE = RING[RING.index("  tube:") : RING.index("spare")]
+COURSE = "      - repeat: 6\n        cells: [straight, fan]\n"
+BROKEN = [
+    *(
+        (RING, old, new)
+        for old, new in [
+            ("name: Ring", "nmae: Ring"),
+            ("units: in\n", ""),
+            ("buildplan: 1", "buildplan: true"),
+            ("name: Ring", "name: 12"),
+            ("name: Ring", "name:"),
+            ("name: Ring", 'name: "  "'),
+            ("name: Ring", 'name: "Ring\\ntwo"'),
+            ("name: Ring", f"name: {'x' * 81}"),
+            ("units: in", "units: inch"),
+            ("nominal: 12", "nominal: 12 cm"),
+            ("nominal: 12", "nominal: true"),
+            ("nominal: 12", "nominal: .inf"),
+            ("nominal: 12", "nominal: -12"),
+            ("nominal: 12", "nominal: 6"),
+            ("nominal: 12", "tie_to_tie: 9, chain_of_ten: 90, nominal: 12"),
+            ("nominal: 12", "tie_to_tie: 90, nominal: 12"),
+            ("nominal: 5", "tie_to_tie: 5, nominal: 5"),
+            ('"#1F5F8B"', "navy"),
+            ('"#1F5F8B"', "#1F5F8B"),
+            ("closed: true", "closed: yes"),
+            ("closed: true", "closed: 1"),
+            ("chains: 4", "chains: 5"),
+            ("chains: 4\n    long: long", "chains: 2\n    long: {A: long, B: long, C: long}"),
+            ("long: long", "long: [long]"),
+            ("long: long", "long: {A: long, B: long}"),
+            ("long: long", "long: lock"),
+            ("long: long", "long: lnog"),
+            ("lock: lock", "lock: cross"),
+            ("fan]", "fann]"),
+            ("fan]", "[1]]"),
+            ("fan]", "[1, -1]]"),
+            ("fan]", "[0, 0]]"),
+            ("fan]", "tip]"),
+            ("fan]", "fan, fan]"),
+            ("fan]", "fan_in]"),
+            ("repeat: 6", "repeat: 5"),
+            ("repeat: 6", "repeat: 9000"),
+            ("repeat: 6", "repeat: 6.5"),
+            (COURSE, "      - [5, 0]\n"),
+            (COURSE, "      - [9, 9]\n"),
+            (COURSE, "      []\n"),
+            (TUBE, ""),
+            (TUBE, WALL),
+            (TUBE, WALL + TUBE),
+            (TUBE, "  column: {around: 99, rings: 99, ring: long, between: long, lock: lock}\n"),
+            (TUBE, "  letters: {text: A, long: long, brace: cross, lock: lock}\n"),
+            (TUBE, "  letters: {text: M, cells: 5, long: long, brace: cross, lock: lock}\n"),
+            ("spare: 0.05", "spare: 5"),
+            ("spare: 0.05", "prices: {long: -0.3}"),
+            ("spare: 0.05", "prices: {long: 1, cross: 2}\npack_prices: {long: 3}"),
+            ("spare: 0.05", "currency: XXQ"),
+            ("spare: 0.05", "currency: pounds"),
+            ("spare: 0.05", "constants: {Drag: 1, darg: 1}"),
+            ("spare: 0.05", "stand_on: [A99, A1, A1]"),
+            ("spare: 0.05", "stand_on: []"),
+            ("spare: 0.05", "colour_pattern: {E: [long]}"),
+            ("spare: 0.05", "colour_pattern: {row: [long]}"),
+            ("spare: 0.05", "colour_pattern: {A: {pitch: 3}}"),
+            ("spare: 0.05", "colour_pattern: {A: {stripes: {long: 1}, fade: [long, cross]}}"),
+            ("spare: 0.05", "colour_pattern: {A: {stripes: {long: 7}, pitch: 3}}"),
+            ("spare: 0.05", "colour_pattern: {A: {stripes: {long: 7}}}"),
+            ("spare: 0.05", "colour_pattern: {A: {spiral: {long: 7}}}"),
+            ("spare: 0.05", "colour_pattern: {brace: {spiral: {long: 7}}}"),
+            ("spare: 0.05", "colour_pattern: {long: {spiral: {long: 7}, pitch: 8}}"),
+            ("spare: 0.05", "translations: {es: {labels: {lnog: azul}}}"),
+            ("spare: 0.05", "a: *b"),
+            ("spare: 0.05", "a: &b [*b]"),
+            ("spare: 0.05", "? [a]\n: b"),
+            ("spare: 0.05", "<<: a"),
+            ("spare: 0.05", "---\na: b"),
+            ("spare: 0.05", "spare: 0.05\nspare: 0.05"),
+            ("spare: 0.05", "spare: !!float 0.05"),
+            ("spare: 0.05", "spare: 007"),
+            ("spare: 0.05", "spare: \t5"),
+            ("spare: 0.05", "spare: 5: 6"),
+            ("spare: 0.05", "spare: @5"),
+            ("spare: 0.05", "spare: [5"),
+            ("spare: 0.05", 'spare: "5'),
+            ("spare: 0.05", "spare 5"),
+            (RING, ""),
+            (RING, "[]"),
+            (RING, "event: 1"),
+            (RING, "a: " + "[" * 50 + "]" * 50),
+        ]
+    ),
+    *(
+        (GRAPH, old, new)
+        for old, new in [
+            ("[P, Q, R]", "[P, Q, R, R, S-1]"),
+            ("from: P", "from: T"),
+            ("from: P, to: Q", "from: Q, to: Q"),
+            ("      - {from: Q", "      - {from: T, to: U, balloon: edge}\n      - {from: Q"),
+            ("[P, Q, R]", "[P, Q, R, T, U]\n    lock: edge"),
+            ("build:", "colour_pattern: {A: [edge]}\nbuild:"),
+        ]
+    ),
+    *(
+        (ASSEMBLY, old, new)
+        for old, new in [
+            ("name: T,", "name: L,"),
+            ("name: T, ", "name: T, repeat: 2, to_next: [[P1]], "),
+            ("name: T, ", "name: T, to_next: [[P1, P2]], "),
+            ("name: T, ", "name: T, design: a.yaml, "),
+            ("{name: T, build: {solid: {shape: cube, edge: edge, lock: lock}}}", "{name: T}"),
+            ("build: {solid: {shape: cube, edge: edge, lock: lock}}", "design: none.yaml"),
+            ("T.P1]", "T.P9]"),
+            ("T.P1]", "U.P1]"),
+            ("T.P1]", "L.P2]"),
+            ("[[L.P1, T.P1]]", "[]"),
+            ("[[L.P1, T.P1]]", "[[L.P1, T.P1], [L.P1, T.P2]]"),
+            ("[[L.P1, T.P1]]", "[{joints: [L.P1, T.P1], balloon: egde}]"),
+            ("build:\n", "stand_on: [L.P9]\nbuild:\n"),
+        ]
+    ),
+]
+# signs that are the same in every language: of units and files, and of CLDR's lists in English
+SIGNS = {"and", "or", "in", "cm", "ft", "min", "nan", "inf", "true", "false"}
+
+HEX = re.compile(r'"#\w{6}"')
+
+
+def names_in(schema: object) -> Iterator[str]:
+    """Keys and values that the form of a file knows."""
+    if isinstance(schema, dict):
+        yield from schema.get("properties", {})
+        for name, value in schema.items():
+            if name in ("enum", "const"):
+                yield from map(str, value if isinstance(value, list) else [value])
+            yield from names_in(value)
+    elif isinstance(schema, list):
+        for one in schema:
+            yield from names_in(one)
+
+
+def words(text: str) -> set[str]:
+    return {word.lower() for word in WORD.findall(text)}
+
+
+KNOWN = SIGNS | words(" ".join([*names_in(design_schema()), *names_in(event_schema()), *CONSTANTS]))
+
+
+def problems(file: Path, text: str) -> list[Problem]:
+    file.write_text(text, "utf-8")
+    try:
+        read_design(file, CONSTANTS)
+    except DesignProblemsError as error:
+        return list(error.problems)
+    except UnreadableDesignError as error:
+        return [error.problem]
+    return []
+
+
+@pytest.mark.parametrize(("text", "old", "new"), BROKEN)
+def test_every_word_about_a_mistake_comes_from_the_catalogues(
+    text: str, old: str, new: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    broken = text.replace(old, new, 1)
+    assert broken != text
+    file = tmp_path / "x.yaml"
+    in_english = problems(file, broken)
+    with speaking("es"):
+        in_spanish = problems(file, broken)
+    speak_made_up(monkeypatch)
+    found = problems(file, broken)
+    assert found, "this file has a mistake"
+    places = [(one.path, one.line) for one in in_english]
+    assert [(one.path, one.line) for one in found] == places
+    assert [(one.path, one.line) for one in in_spanish] == places
+    assert all(one.message and one.suggestion for one in found)
+    own = words(broken) | words(str(file)) | {"eur", "gbp", "usd", "cad", "aud", "mxn"}
+    for one in found:
+        assert words(f"{one.message} {one.suggestion}") <= KNOWN | own
+
+
+def test_other_files_and_files_that_cannot_be_read(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    speak_made_up(monkeypatch)
+    brand, event, latin = (tmp_path / name for name in ("brand.yaml", "event.yaml", "latin.yaml"))
+    brand.write_text("name: Lantern\ncolour: navy\n", "utf-8")
+    event.write_text(
+        "event: 1\nname: Fair\ncrew: 4\nopening: noon\n"
+        "designs: [{design: none.yaml}, {design: none.yaml}, {design: a.event.yaml}]\n",
+        "utf-8",
+    )
+    latin.write_bytes("name: Jalape\xf1o".encode("latin-1"))
+    own = words("brand event latin none yaml navy noon " + str(tmp_path))
+    for read, file in (
+        (read_brand, brand),
+        (read_event, event),
+        (read_design, brand),
+        (read_design, latin),
+        (read_design, tmp_path),
+        (read_design, tmp_path / "none.yaml"),
+    ):
+        with pytest.raises((DesignProblemsError, UnreadableDesignError)) as told:
+            read(file)
+        error = told.value
+        for one in error.problems if isinstance(error, DesignProblemsError) else [error.problem]:
+            assert words(f"{one.message} {one.suggestion}") <= KNOWN | own
+
+
+@pytest.mark.parametrize("piece", PIECES)
+def test_the_file_that_new_writes(
+    piece: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """It reads as in English, but for comments and labels, and its colours keep their names."""
+    file = tmp_path / "x.yaml"
+    file.write_text(design_text(Wish("Tarde", piece)), "utf-8")
+    in_english = read_design(file)
+    with speaking("es"):
+        text = design_text(Wish("Tarde", piece, colours=("azul oscuro", "ivory", "marfil")))
+    file.write_text(text, "utf-8")
+    read = read_design(file, CONSTANTS)
+    assert (read.build, read.stand_on) == (in_english.build, in_english.stand_on)
+    assert [one.label for one in read.balloons.values()][-1] == "marfil"
+    speak_made_up(monkeypatch)
+    made_up = design_text(Wish("Tarde", piece))
+    own = words("Tarde inner cross GBP") | words("buildplan check --watch")
+    assert words(re.sub(HEX, "", made_up)) <= KNOWN | own
+
+
+@pytest.mark.parametrize(
+    "wrong",
+    [
+        lambda: parse_speed("fast"),
+        lambda: parse_height("fast"),
+        lambda: parse_height("99m"),
+        lambda: parse_gauges("fast"),
+        lambda: read_outline("fast", 1.5),
+        lambda: read_outline("fast.png", 1.5),
+        lambda: read_outline("letter:fast", 1.5),
+        lambda: read_outline("letter:%", 1.5),
+        lambda: design_text(Wish("fast", "fast")),
+        lambda: design_text(Wish("", "ring")),
+        lambda: design_text(Wish("fast", "arch", size=999)),
+        lambda: design_text(Wish("fast", "star", size=999)),
+        lambda: design_text(Wish("fast", "star", points=3)),
+        lambda: design_text(Wish("fast", "ring", gauge=99)),
+        lambda: design_text(Wish("fast", "ring", size=-1)),
+        lambda: design_text(Wish("fast", "ring", colours=("fast",))),
+        lambda: design_text(Wish("fast", "ring", colours=())),
+    ],
+)
+def test_what_is_said_of_a_wrong_call(wrong, monkeypatch: pytest.MonkeyPatch) -> None:
+    speak_made_up(monkeypatch)
+    with pytest.raises(ValueError, match=r"[а-я]") as told:
+        wrong()
+    own = words(" ".join(["fast png", *PIECES, *NAMED]))
+    assert words(str(told.value)) <= SIGNS | own
+
+
+def test_fit_and_resize(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    file, globe, out = (tmp_path / name for name in ("x.yaml", "globe.yaml", "out.yaml"))
+    file.write_text(RING.replace("spare: 0.05", "prices: {long: 0.5}"), "utf-8")
+    globe.write_text(design_text(Wish("Ring", "globe", colours=("#1F5F8B",))), "utf-8")
+    speak_made_up(monkeypatch)
+    told = ""
+    for call in (
+        ["fit", "letter:O", "--height", "100cm", "--gauges", "8", "--out", str(out)],
+        ["resize", str(file), "--height", "99in"],
+        ["resize", str(file), "--height", "99in", "--by", "gauge", "--out", str(out)],
+        ["resize", str(globe), "--height", "2m", "--by", "cells"],
+    ):
+        monkeypatch.setattr(sys, "argv", ["buildplan", *call])
+        with pytest.raises(SystemExit) as ended:
+            main()
+        assert ended.value.code in (0, 1), call
+        told += capsys.readouterr().out
+        if out.exists():
+            told += "\n".join(re.findall(r"# .*", out.read_text("utf-8")))
+    assert "\N{CYRILLIC SMALL LETTER A}" in told
+    assert words(told) <= KNOWN | words(f"{RING} {tmp_path} x.yaml out.yaml")
