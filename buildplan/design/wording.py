@@ -34,6 +34,11 @@ _TEXT_FORMS: Mapping[str, tuple[str, str, str]] = {
         mark("write hours and minutes, in quotes: {example}"),
         '"10:00"',
     ),
+    "text": (
+        mark("{value} holds signs that no letters are built for"),
+        mark("write capitals from A to Z, digits, and a space between words: {example}"),
+        "LEO 5",
+    ),
 }
 # keys whose value is a share of a whole, and is easily given in hundredths
 _SHARES = ("spare", "margin", "tax")

@@ -12,6 +12,7 @@ from buildplan.design.problems import DesignProblemsError, in_words
 from buildplan.design.reading import read_design
 from buildplan.design.wording import PATTERNS_TO_COME
 
+TUBE = RING[RING.index("  tube:") : RING.index("spare")]
 # old text, new text, line, path, words of the message, words of the suggestion
 FORM = [
     ("name: Ring", "nmae: Ring", 2, "nmae", ["unknown key", "nmae"], ["name"]),
@@ -35,6 +36,14 @@ FORM = [
     ("name: Ring", 'name: "  "', 2, "name", ["blank"], ["cover"]),
     ("name: Ring", 'name: "Ring\\ntwo"', 2, "name", ["one line"], ["cover"]),
     ("name: Ring", f"name: {'x' * 81}", 2, "name", ["81"], ["80"]),
+    (
+        TUBE,
+        "  letters: {text: NIÑO, cells: 5, long: long, brace: cross, lock: lock}\n",
+        14,
+        "build.letters.text",
+        ["NIÑO", "signs"],
+        ["capitals from A to Z"],
+    ),
     ("units: in", "units: inch", 3, "units", ["in or cm", "inch"], ["in"]),
     ("kind: link", "kind: lnk", 6, "balloons.long.kind", ["link or round"], ["link"]),
     ("nominal: 12", 'nominal: "12"', 7, "balloons.long.nominal", ["text"], ["nominal: 12"]),

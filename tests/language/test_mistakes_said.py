@@ -133,6 +133,7 @@ BROKEN = [
             (TUBE, "  column: {around: 99, rings: 99, ring: long, between: long, lock: lock}\n"),
             (TUBE, "  letters: {text: A, long: long, brace: cross, lock: lock}\n"),
             (TUBE, "  letters: {text: M, cells: 5, long: long, brace: cross, lock: lock}\n"),
+            (TUBE, "  letters: {text: Ñu, cells: 5, long: long, brace: cross, lock: lock}\n"),
             ("spare: 0.05", "spare: 5"),
             ("spare: 0.05", "prices: {long: -0.3}"),
             ("spare: 0.05", "prices: {long: 1, cross: 2}\npack_prices: {long: 3}"),
@@ -224,6 +225,8 @@ def words(text: str) -> set[str]:
     return {word.lower() for word in WORD.findall(text)}
 
 
+# values that a message gives as examples
+EXAMPLES = words("EUR GBP USD CAD AUD MXN LEO")
 KNOWN = SIGNS | words(" ".join([*names_in(design_schema()), *names_in(event_schema()), *CONSTANTS]))
 
 
@@ -255,7 +258,7 @@ def test_every_word_about_a_mistake_comes_from_the_catalogues(
     assert [(one.path, one.line) for one in found] == places
     assert [(one.path, one.line) for one in in_spanish] == places
     assert all(one.message and one.suggestion for one in found)
-    own = words(broken) | words(str(file)) | {"eur", "gbp", "usd", "cad", "aud", "mxn"}
+    own = words(broken) | words(str(file)) | EXAMPLES
     for one in found:
         assert words(f"{one.message} {one.suggestion}") <= KNOWN | own
 
@@ -297,7 +300,7 @@ def test_the_file_that_new_writes(
     file.write_text(design_text(Wish("Tarde", piece)), "utf-8")
     in_english = read_design(file)
     with speaking("es"):
-        text = design_text(Wish("Tarde", piece, colours=("azul oscuro", "ivory", "marfil")))
+        text = design_text(Wish("Tarde", piece, colours=("azul intenso", "ivory", "marfil")))
     file.write_text(text, "utf-8")
     read = read_design(file, CONSTANTS)
     assert (read.build, read.stand_on) == (in_english.build, in_english.stand_on)
