@@ -24,6 +24,7 @@ from buildplan.commands.files import (
     ProblemsFoundError,
     book_of,
     list_problems,
+    paper_name,
     write_whole,
     wrong_ending,
 )
@@ -130,7 +131,9 @@ def gallery(
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """Print an index and contact sheets of every design in a folder."""
-    target = out or Path("output") / f"{folder.resolve().name}-gallery-{paper.value}.pdf"
+    target = (
+        out or Path("output") / f"{folder.resolve().name}-gallery-{paper_name(paper.value)}.pdf"
+    )
     if target.suffix.lower() != ".pdf":
         raise typer.BadParameter(wrong_ending(target, [".pdf"]))
     if not folder.is_dir():

@@ -29,7 +29,7 @@ from buildplan.design.problems import (
 from buildplan.design.reading import read_brand, read_design
 from buildplan.design.translating import translated_brand, translated_design
 from buildplan.language.grammar import listed
-from buildplan.language.speaking import say
+from buildplan.language.speaking import ENGLISH, say, spoken
 from buildplan.shape.constants import CONSTANTS
 
 Given = TypeVar("Given")
@@ -121,6 +121,11 @@ def without_events(paths: Sequence[Path]) -> list[Path]:
     if len(events) == len(paths):
         raise typer.BadParameter(say("name at least one design file"))
     return [path for path in paths if path not in events]
+
+
+def in_language(stem: str) -> str:
+    """The stem of a printed file's name, with the language at its end where it is not English."""
+    return stem if spoken() == ENGLISH else f"{stem}-{spoken()}"
 
 
 def write_whole(path: Path, data: bytes) -> None:

@@ -36,6 +36,7 @@ from buildplan.commands.app import (
 from buildplan.commands.files import (
     ProblemsFoundError,
     book_of,
+    in_language,
     list_problems,
     unreadable,
     without_events,
@@ -147,7 +148,7 @@ def booklet(
                 )
                 errors.print(words, markup=False)
                 continue
-        size = f"{paper.value}-large" if large_print else paper.value
+        size = in_language(f"{paper.value}-large" if large_print else paper.value)
         for one in sold_to:
             stem = f"{path.stem}-{edition.value}-{size}" + (f"-{one.slug}" if one.slug else "")
             with errors.status(

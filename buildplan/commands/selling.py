@@ -34,6 +34,7 @@ from buildplan.commands.files import (
     book_of,
     brand_of,
     list_problems,
+    paper_name,
     read_all,
     read_known,
     without_events,
@@ -115,7 +116,7 @@ def event(
     plan = plan_event(asked, books, found)
     name = file.name.removesuffix(EVENT_SUFFIX).removesuffix(".yaml")
     for written, data in (
-        (f"{name}-event-{paper.value}.pdf", print_event(plan, PAPERS[paper.value])),
+        (f"{name}-event-{paper_name(paper.value)}.pdf", print_event(plan, PAPERS[paper.value])),
         (f"{name}-shopping.csv", csv_bytes(shopping_rows(found))),
         (f"{name}-timetable.csv", csv_bytes(timetable_rows(plan))),
         (f"{name}-load.csv", csv_bytes(load_rows(plan))),
