@@ -35,6 +35,10 @@ LATEX_WORDS = mark(
 )
 
 
+# Europe's words are more than those of the United States.
+OWN_SHARE = 0.58
+
+
 def choking_box(paper: Paper) -> Boxed:
     """The box of the regulation: signal word and hazard in capitals, words below. In another
     language the words that Europe has for it stand beside."""
@@ -43,7 +47,7 @@ def choking_box(paper: Paper) -> Boxed:
         return Boxed((*said, *(Words(strong(say(words))) for words in CHOKING_WORDS)))
     said.append(Words(strong(say(CHOKING_EUROPE))))
     own = [Words(strong(CHOKING_HAZARD), HEADING), *(Words(strong(w)) for w in CHOKING_WORDS)]
-    return Boxed(beside(paper, said, own))
+    return Boxed(beside(paper, said, own, OWN_SHARE))
 
 
 def choking_blocks(paper: Paper) -> list[Block]:

@@ -2,19 +2,23 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import accumulate
 
 from buildplan.booklet.book import Book
-from buildplan.booklet.press import BODY
+from buildplan.booklet.press import BODY, paragraph_height, plain
 from buildplan.drawing.joint_map import joint_map
 from buildplan.drawing.labels import Box, label_boxes
 from buildplan.drawing.marks import Picture
+from buildplan.language.speaking import say
 from buildplan.sequence.model import Kind, Step
 
 # What a map page holds beside the map: its title and the words below that.
 HEAD_ROOM = 70.0
 INDEX_COLUMNS = 2
 INDEX_GAP = 8.0
+WIDE_PAGE = 888  # as wide as any page number
 
 # Steps whose joints a builder looks up on the map, and those that the map leads back to.
 LOOKED_UP = frozenset(
@@ -53,16 +57,35 @@ def step_place(step: Step) -> str:
 def map_sheets(book: Book) -> MapSheets:
     """The joint map on as few sheets as are readable, each with room for its index of steps."""
     room = book.paper.top - book.paper.bottom - HEAD_ROOM
-    rows = 0
+    lines = 0
     while True:
-        index = INDEX_GAP + rows * BODY.leading
+        index = INDEX_GAP + lines * BODY.leading
         pictures = joint_map(book.framework, book.paper.measure, room - index)
         sheets = MapSheets(pictures, _sheet_of(book, pictures))
-        most = max(len(sheets.steps_on(book, sheet)) for sheet in range(len(pictures)))
-        needed = -(-most // INDEX_COLUMNS)
-        if needed <= rows:
+        indexes = [index_columns(book, sheets.steps_on(book, n)) for n in range(len(pictures))]
+        needed = max(sum(index_lines(book, s) for s in steps) for c in indexes for steps in c)
+        if needed <= lines:
             return sheets
-        rows = needed
+        lines = needed
+
+
+def index_width(book: Book) -> float:
+    """Width of an entry in a sheet's index."""
+    return book.paper.measure / INDEX_COLUMNS - INDEX_GAP
+
+
+def index_lines(book: Book, step: Step) -> int:
+    """Lines that a step's entry takes there."""
+    found = say("step {number}, page {page}", number=step.number, page=WIDE_PAGE)
+    height = paragraph_height(plain(f"{step.title}: {found}"), BODY, index_width(book))
+    return int(height / BODY.leading + 0.5)
+
+
+def index_columns(book: Book, steps: Sequence[Step]) -> tuple[Sequence[Step], Sequence[Step]]:
+    """A sheet's index in two columns, the second as long as the first or shorter."""
+    lines = list(accumulate(index_lines(book, step) for step in steps))
+    first = next((n for n, used in enumerate(lines, start=1) if 2 * used >= lines[-1]), 0)
+    return steps[:first], steps[first:]
 
 
 def _sheet_of(book: Book, pictures: tuple[Picture, ...]) -> dict[int, int]:

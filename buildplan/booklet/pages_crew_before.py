@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
+from decimal import Decimal
 
 from buildplan.booklet.book import Book
 from buildplan.booklet.crew_words import ballast_words, balloon_words, bulk_words
@@ -16,15 +17,20 @@ from buildplan.booklet.flow import (
     heading,
 )
 from buildplan.booklet.jobs import Job
+from buildplan.booklet.money import cost, money_words
 from buildplan.booklet.packing import Bag
 from buildplan.booklet.pages_front import TAGS, TOOLS
-from buildplan.booklet.press import SMALL, plain, strong
-from buildplan.booklet.words import nominal_words
+from buildplan.booklet.press import SMALL, plain, strong, unbroken
+from buildplan.booklet.shopping import packs_words
+from buildplan.booklet.words import air_words, minutes_words, nominal_words
 from buildplan.design.measures import length_words
+from buildplan.framework.model import BalloonType
 from buildplan.language.speaking import mark, say, say_count, whole
 from buildplan.sequence.model import Kind, Step
 from buildplan.sequence.reach import lifters
 from buildplan.sequence.words.grammar import runs_told
+
+CLOSE_ROWS = 2.5
 
 # How hands work, for those who know it, in a line each.
 MOVES: dict[Kind, str] = {
@@ -43,29 +49,24 @@ MOVES: dict[Kind, str] = {
 
 def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Block]:
     """What is sized and tied in the workshop, and what goes into which bag."""
-    letters = book.colour_letters
     sizes = tuple(
         (
-            strong(letters[p.balloon.key]),
-            plain(
-                say(
-                    "{balloon}, {colour}",
-                    balloon=nominal_words(p.balloon, book.units),
-                    colour=p.balloon.label,
-                )
-            ),
-            strong(length_words(p.balloon.gauge_m, book.units)),
-            strong(whole(p.needed)),
+            strong(letter),
+            _balloon(book, book.framework.balloons[key], book.framework.balloons[key].label),
+            strong(length_words(book.framework.balloons[key].gauge_m, book.units)),
+            strong(whole(book.facts.counts[key])),
         )
-        for p in book.facts.purchases
+        for key, letter in book.colour_letters.items()
     )
     blocks: list[Block] = [
+        *_buying(book),
         heading(say("Size")),
         Grid(
             ("", say("Balloon"), say("Gauge"), say("Count")),
             sizes,
             (10, 80, 28, 24),
             frozenset({3}),
+            pad=CLOSE_ROWS,
         ),
     ]
     kinds = {step.kind for step in book.steps}
@@ -79,10 +80,10 @@ def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Bl
             blocks.append(Items(tuple(_lines(job.steps)), ticked=True))
     rows = tuple(
         (
-            strong(bag.label),
+            strong(unbroken(bag.label)),
             plain(bag.holds),
             whole(bag.balloons),
-            bulk_words(bag.bulk_m3, book.units),
+            plain(bulk_words(bag.bulk_m3, book.units)),
             "",
         )
         for bag in packed
@@ -113,6 +114,52 @@ def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Bl
         ),
     ]
     return blocks
+
+
+def _balloon(book: Book, balloon: BalloonType, colour: str) -> str:
+    words = say("{balloon}, {colour}", balloon=nominal_words(balloon, book.units), colour=colour)
+    return plain(words)
+
+
+def _buying(book: Book) -> list[Block]:
+    """What to buy in whole packs, and what else a quote is made from: cost, air, work."""
+    facts, letters, currency = book.facts, book.colour_letters, book.design.currency
+    costs = [None if currency is None else cost(p, currency) for p in facts.purchases]
+    rows = tuple(
+        (
+            strong(", ".join(letters[balloon.key] for balloon in p.balloons)),
+            _balloon(book, p.balloon, p.label),
+            whole(p.needed),
+            whole(p.spare),
+            strong(packs_words(p)),
+        )
+        for p in facts.purchases
+    )
+    work = say(
+        "Work: {all} of one person in all, {time} for {people} people (estimates, practised "
+        "hands; the way there and back comes on top)",
+        all=strong(minutes_words(facts.work_minutes)),
+        time=minutes_words(facts.crew_minutes),
+        people=facts.crew,
+    )
+    air = air_words(facts.air_m3, facts.pump_minutes, book.units)
+    told = [say("Air: {air} (estimates). Air only, no helium.", air=plain(air)), work]
+    known = [amount for amount in costs if amount is not None]
+    if currency is not None and len(known) == len(costs):
+        amount = money_words(sum(known, Decimal(0)), currency)
+        told.insert(0, say("Balloons, in whole packs: {amount}", amount=strong(amount)))
+    return [
+        heading(say("Buy, and what a quote is made from")),
+        Grid(
+            ("", say("Balloon"), say("Needed"), say("Spare"), say("Buy")),
+            rows,
+            (10, 62, 22, 20, 32),
+            frozenset({2, 3}),
+            pad=CLOSE_ROWS,
+            after=6,
+        ),
+        Items(tuple(told), gap=2.0),
+    ]
 
 
 def _lines(steps: Sequence[Step]) -> list[str]:

@@ -18,7 +18,7 @@ from buildplan.booklet.flow import (
     is_wide,
 )
 from buildplan.booklet.jobs import Job, Row
-from buildplan.booklet.press import SMALL, plain, strong
+from buildplan.booklet.press import SMALL, plain, strong, unbroken
 from buildplan.booklet.words import minutes_words
 from buildplan.drawing.bodies import Scene
 from buildplan.drawing.camera import CAMERAS
@@ -141,7 +141,7 @@ def _run(book: Book, job: Job) -> tuple[Block, ...]:
     with_locks = any(row.locks for row in job.rows)
     rows = tuple(
         (
-            f"{strong(_unbroken(_short_name(row)))} {plain(row.cell)}".strip(),
+            f"{strong(unbroken(_short_name(row)))} {plain(row.cell)}".strip(),
             plain(_tersely(book, row)),
             *((plain(" ".join(row.locks)),) if with_locks else ()),
             "",
@@ -175,10 +175,6 @@ def _run(book: Book, job: Job) -> tuple[Block, ...]:
 def _short_name(row: Row) -> str:
     # the joints of a single stand beside it
     return say("Single") if row.kind is Kind.SINGLE else row.name
-
-
-def _unbroken(words: str) -> str:
-    return words.replace(" ", "\N{NO-BREAK SPACE}")
 
 
 def _tersely(book: Book, row: Row) -> str:

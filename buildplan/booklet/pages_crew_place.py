@@ -25,7 +25,8 @@ from buildplan.booklet.packing import Bag
 from buildplan.booklet.placing import poses
 from buildplan.booklet.press import plain, strong
 from buildplan.design.measures import size_words
-from buildplan.language.speaking import mark, say, say_count, whole
+from buildplan.language.grammar import decimal
+from buildplan.language.speaking import mark, say, whole
 
 # Speeds that ballast is told for; outdoors the ends of Beaufort 2 and 3 (mean speeds: gusts run
 # above them).
@@ -127,11 +128,7 @@ def arriving(book: Book, packed: Sequence[Bag]) -> list[Block]:
                         say(
                             "It goes over when it leans {angle} in its worst direction (estimate)",
                             angle=strong(
-                                say_count(
-                                    "{number} degree",
-                                    "{number} degrees",
-                                    round(facts.tip_angle_deg),
-                                )
+                                say("{angle} degrees", angle=decimal(facts.tip_angle_deg, 1))
                             ),
                         ),
                     ),
@@ -173,7 +170,7 @@ def arriving(book: Book, packed: Sequence[Bag]) -> list[Block]:
                 (say(name), speed_words(gust, units), mass_words(ballast_kg(book, gust)))
                 for name, gust in WINDS
             ),
-            (80, 30, 50),
+            (96, 26, 40),
             pad=CLOSEST_ROWS,
         ),
     ]

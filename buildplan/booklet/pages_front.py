@@ -12,7 +12,9 @@ from buildplan.booklet.cautions import (
     LATEX_WORDS,
     choking_blocks,
 )
-from buildplan.booklet.flow import Block, Grid, Words, flow
+from buildplan.booklet.crew_words import ballast_words
+from buildplan.booklet.flow import Block, Grid, Words, draw_column, flow, heading, height_of
+from buildplan.booklet.materials import Purchase
 from buildplan.booklet.paper import mm
 from buildplan.booklet.press import (
     BODY,
@@ -25,6 +27,7 @@ from buildplan.booklet.press import (
     Leaf,
     Press,
     page_name,
+    paragraph_height,
     plain,
     strong,
     underlined,
@@ -66,6 +69,8 @@ WORDS: Sequence[tuple[str, str]] = (
     (mark("single"), mark("one link balloon tied across two joints that no brace reaches")),
     (mark("gauge"), mark("the template that a balloon is sized against")),
 )
+
+ORDER_PAD = 7.0  # room to write by hand
 
 TAGS = mark("Paper tags or masking tape, and a marker, to label joints")
 TOOLS: Sequence[str] = (
@@ -198,9 +203,10 @@ def reading_guide(book: Book) -> Leaf:
             press.paragraph(say("Chains and joints"), right_x, y - 8, right_width, HEADING, "H2")
             - 4
         )
-        for long in book.framework.chains[:MOST_CHAINS]:
-            y = press.paragraph(_chain_words(long), right_x, y, right_width, BODY) - 2
-        more = len(book.framework.chains) - MOST_CHAINS
+        told = _chains_told(book, right_width)
+        for words in told:
+            y = press.paragraph(words, right_x, y, right_width, BODY) - 2
+        more = len(book.framework.chains) - len(told)
         if more > 0:
             words = say(
                 "and {number} more; the steps name each, and the joint map shows them", number=more
@@ -251,6 +257,18 @@ def _chain_words(long: LongChain) -> str:
     )
 
 
+def _chains_told(book: Book, width: float) -> list[str]:
+    """The first chains, as many as there is room for."""
+    told, lines = [], 0.0
+    for long in book.framework.chains[:MOST_CHAINS]:
+        words = _chain_words(long)
+        lines += paragraph_height(words, BODY, width) / BODY.leading
+        if lines > MOST_CHAINS + 0.5:
+            break
+        told.append(words)
+    return told
+
+
 def _contents(press: Press, x: float, top: float, width: float) -> None:
     """The parts of the booklet that follow, each leading to its page."""
     number_width = 30.0
@@ -293,7 +311,6 @@ def needs(book: Book) -> Leaf:
         ]
         rows = [head]
         for purchase in facts.purchases:
-            balloon = purchase.balloon
             buy = whole(purchase.to_buy)
             if purchase.packs is not None and purchase.pack_size is not None:
                 buy = say_count(
@@ -305,14 +322,7 @@ def needs(book: Book) -> Leaf:
             rows.append(
                 [
                     strong(", ".join(letters[one.key] for one in purchase.balloons)),
-                    plain(
-                        say(
-                            "{balloon}, {colour} ({keys})",
-                            balloon=nominal_words(balloon, book.units),
-                            colour=purchase.label,
-                            keys=", ".join(one.key for one in purchase.balloons),
-                        )
-                    ),
+                    plain(_purchase_words(book, purchase)),
                     ", ".join(
                         dict.fromkeys(
                             length_words(one.gauge_m, book.units) for one in purchase.balloons
@@ -362,10 +372,10 @@ def needs(book: Book) -> Leaf:
         right = paper.left + half + 24
         y -= 14
         bottom = press.paragraph(say("Tools"), paper.left, y, half, HEADING, "H2") - 4
-        press.tick_list([plain(say(tool)) for tool in TOOLS], paper.left, bottom, half)
+        left = press.tick_list([plain(say(tool)) for tool in TOOLS], paper.left, bottom, half)
         below = press.paragraph(say("People, room and time"), right, y, half, HEADING, "H2") - 4
         room = size_words(max(facts.width_m, facts.height_m) + 2.0, book.units)
-        press.bullets(
+        below = press.bullets(
             (
                 say(
                     "{people} people; {lifters} at least to lift it and stand it up",
@@ -390,5 +400,35 @@ def needs(book: Book) -> Leaf:
             below,
             half,
         )
+        held = say("To hold it down")
+        below = press.paragraph(held, right, below - 8, half, HEADING, "H2") - 4
+        ballast = say(
+            "Ballast, the same on each foot: {ballast}", ballast=plain(ballast_words(book))
+        )
+        below = press.tick_list((ballast, say("Soft ties or webbing, no wire")), right, below, half)
+        _orders(press, book, min(left, below) - 8)
 
     return Leaf(say("What you need"), draw)
+
+
+def _purchase_words(book: Book, purchase: Purchase) -> str:
+    """A balloon to buy; those who have the design file find it there by its key."""
+    told = {"balloon": nominal_words(purchase.balloon, book.units), "colour": purchase.label}
+    if book.edition == "sale":
+        return say("{balloon}, {colour}", **told)
+    keys = ", ".join(one.key for one in purchase.balloons)
+    return say("{balloon}, {colour} ({keys})", **told, keys=keys)
+
+
+def _orders(press: Press, book: Book, top: float) -> None:
+    """Where to write down what was ordered, if there is room for it."""
+    paper, letters = book.paper, book.colour_letters
+    head = (say("Colour"), say("Ordered from, make and its name of the colour"), say("Came on"))
+    rows = [
+        (strong(", ".join(letters[one.key] for one in purchase.balloons)), "", "")
+        for purchase in book.facts.purchases
+    ]
+    grid = Grid(head, tuple(rows), (62, 330, 104), pad=ORDER_PAD)
+    title = heading(say("Your order"))
+    if height_of((title, grid), paper.measure) <= top - paper.bottom:
+        draw_column(press, (title, grid), paper.left, top, paper.measure)

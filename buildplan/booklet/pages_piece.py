@@ -10,6 +10,8 @@ from buildplan.booklet.map_sheets import (
     INDEX_GAP,
     MapSheets,
     brace_flags,
+    index_columns,
+    index_width,
     map_place,
     step_place,
 )
@@ -18,9 +20,9 @@ from buildplan.booklet.press import BODY, LINKED, SMALL, Leaf, Press, plain, und
 from buildplan.design.measures import size_words
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.dimensions import dimensioned_view
-from buildplan.drawing.fonts import text_width
 from buildplan.drawing.gauge import gauge_sheets
 from buildplan.drawing.scene import finished_picture
+from buildplan.framework.model import Framework
 from buildplan.language.speaking import mark, say
 
 # The small views below the front, and what is said of each.
@@ -160,32 +162,35 @@ def _index(press: Press, book: Book, sheets: MapSheets, sheet: int, map_low: flo
     steps, left = sheets.steps_on(book, sheet), book.paper.left
     if not steps:
         return
-    rows = -(-len(steps) // INDEX_COLUMNS)
-    column = book.paper.measure / INDEX_COLUMNS
     with press.canvas.element("L"):
-        for i, step in enumerate(steps):
-            flags = [
-                (left + low_x, map_low + low_y, left + high_x, map_low + high_y)
-                for low_x, low_y, high_x, high_y in brace_flags(book, sheets.pictures[sheet], step)
-            ]
-            page = press.page_of[step_place(step)]
-            found = say("step {number}, page {page}", number=step.number, page=page)
-            with press.canvas.element("LI"), press.canvas.element("LBody"):
-                press.link(
-                    f"{plain(_cut(step.title, column - _width(found)))}: {underlined(found)}",
-                    step_place(step),
-                    left + (i // rows) * column,
-                    map_low - INDEX_GAP - (i % rows) * BODY.leading,
-                    column,
-                    LINKED,
-                    words=say(
-                        "To step {number}, {title}, page {page}",
-                        number=step.number,
-                        title=step.title,
-                        page=page,
-                    ),
-                    also=flags,
-                )
+        for number, column in enumerate(index_columns(book, steps)):
+            x = left + number * book.paper.measure / INDEX_COLUMNS
+            top = map_low - INDEX_GAP
+            for step in column:
+                flags = [
+                    (left + low_x, map_low + low_y, left + high_x, map_low + high_y)
+                    for low_x, low_y, high_x, high_y in brace_flags(
+                        book, sheets.pictures[sheet], step
+                    )
+                ]
+                page = press.page_of[step_place(step)]
+                found = say("step {number}, page {page}", number=step.number, page=page)
+                with press.canvas.element("LI"), press.canvas.element("LBody"):
+                    top = press.link(
+                        f"{plain(step.title)}: {underlined(found)}",
+                        step_place(step),
+                        x,
+                        top,
+                        index_width(book),
+                        LINKED,
+                        words=say(
+                            "To step {number}, {title}, page {page}",
+                            number=step.number,
+                            title=step.title,
+                            page=page,
+                        ),
+                        also=flags,
+                    )
 
 
 def _how_to_read(book: Book) -> str:
@@ -194,21 +199,17 @@ def _how_to_read(book: Book) -> str:
             "The front as it is seen, the back behind it, up and to the right. Small numbers are "
             "those of braces; where lines meet, knots are brought together under one lock."
         )
+    if any(not part.braces for part in _built_alone(book.framework)):
+        return say(
+            "Every disc is a joint, every line a balloon. Knots of the same name are brought "
+            "together under one lock."
+        )
     return say(
         "The piece unrolled flat. Each row is a long chain, each column a brace; "
         "where lines meet, knots are brought together under one lock."
     )
 
 
-def _width(found: str) -> float:
-    return text_width(f": {found}", BODY.fontSize) + INDEX_GAP
-
-
-def _cut(title: str, width: float) -> str:
-    """As many words of a title as fit in a column, and dots for the rest."""
-    if text_width(title, BODY.fontSize) <= width:
-        return title
-    words = title.split()
-    while len(words) > 1 and text_width(f"{' '.join(words)} ...", BODY.fontSize) > width:
-        words.pop()
-    return f"{' '.join(words).rstrip(',')} ..."
+def _built_alone(framework: Framework) -> list[Framework]:
+    """The parts of an assembly, or the piece itself."""
+    return [part.framework for part in framework.parts] or [framework]

@@ -57,6 +57,11 @@ def plain(text: str) -> str:
     return escape(_KEPT.sub("\N{NO-BREAK SPACE}", text))
 
 
+def unbroken(text: str) -> str:
+    """Text that stays on one line."""
+    return text.replace(" ", "\N{NO-BREAK SPACE}")
+
+
 def strong(text: str) -> str:
     """Text in bold, as paragraph markup."""
     return f'<font name="{BOLD}">{plain(text)}</font>'
