@@ -23,8 +23,8 @@ from buildplan.commands.app import (
 from buildplan.commands.files import (
     ProblemsFoundError,
     book_of,
+    in_language,
     list_problems,
-    paper_name,
     write_whole,
     wrong_ending,
 )
@@ -131,9 +131,8 @@ def gallery(
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """Print an index and contact sheets of every design in a folder."""
-    target = (
-        out or Path("output") / f"{folder.resolve().name}-gallery-{paper_name(paper.value)}.pdf"
-    )
+    stem = in_language(f"{folder.resolve().name}-gallery-{paper.value}")
+    target = out or Path("output") / f"{stem}.pdf"
     if target.suffix.lower() != ".pdf":
         raise typer.BadParameter(wrong_ending(target, [".pdf"]))
     if not folder.is_dir():

@@ -33,8 +33,8 @@ from buildplan.commands.files import (
     ProblemsFoundError,
     book_of,
     brand_of,
+    in_language,
     list_problems,
-    paper_name,
     read_all,
     read_known,
     without_events,
@@ -115,14 +115,15 @@ def event(
             raise ProblemsFoundError
     plan = plan_event(asked, books, found)
     name = file.name.removesuffix(EVENT_SUFFIX).removesuffix(".yaml")
-    for written, data in (
-        (f"{name}-event-{paper_name(paper.value)}.pdf", print_event(plan, PAPERS[paper.value])),
-        (f"{name}-shopping.csv", csv_bytes(shopping_rows(found))),
-        (f"{name}-timetable.csv", csv_bytes(timetable_rows(plan))),
-        (f"{name}-load.csv", csv_bytes(load_rows(plan))),
+    for what, ending, data in (
+        (f"event-{paper.value}", ".pdf", print_event(plan, PAPERS[paper.value])),
+        ("shopping", ".csv", csv_bytes(shopping_rows(found))),
+        ("timetable", ".csv", csv_bytes(timetable_rows(plan))),
+        ("load", ".csv", csv_bytes(load_rows(plan))),
     ):
-        write_whole(out / written, data)
-        typer.echo(out / written)
+        written = out / f"{in_language(f'{name}-{what}')}{ending}"
+        write_whole(written, data)
+        typer.echo(written)
 
 
 @app.command()
