@@ -183,3 +183,14 @@ CORNERS = Lesson(
         "and lay a finger on each."
     ),
 )
+
+# Laying down chains that are brought together joint by joint, with no braces across them.
+LOOSE = Lesson(
+    mark("Lay out"),
+    mark(
+        "Joints are found by their tags alone. Chains in the order of their letters are found at "
+        "once."
+    ),
+    mark("Chains lying across one another: nobody can tell which knot is whose."),
+    mark("Every chain can be lifted without moving another, and every tag can be read."),
+)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from itertools import chain, groupby
 
 from buildplan.booklet.book import Book
 from buildplan.booklet.closeups import plan_views
@@ -31,13 +32,14 @@ from buildplan.booklet.step_blocks import (
     in_columns,
     laid_out,
     paragraphs,
+    part_name,
     ticks,
 )
 from buildplan.booklet.step_pictures import how_to
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.marks import Picture
 from buildplan.language.speaking import say
-from buildplan.sequence.model import Step
+from buildplan.sequence.model import Kind, Step
 
 
 def _map_link(press: Press, sheets: MapSheets, step: Step, top: float) -> None:
@@ -126,12 +128,11 @@ def _left_leaves(book: Book, block: Block, part: str) -> Iterator[Leaf]:
         yield Leaf(words, draw, running=part, progress=(step.number, len(book.steps)), listed=False)
 
 
-def _leaves(book: Book, sheets: MapSheets, page: Group, begins: bool) -> Iterator[Leaf]:
+def _leaves(book: Book, sheets: MapSheets, page: Group, begun: str, listed: bool) -> Iterator[Leaf]:
     """A page of steps, after a page of their hand moves if they have one. The first page of a
-    part of the work stands in the contents for all of it."""
+    part of the work has the title of all of it, `begun`, and may be `listed` in the contents."""
     steps = [block.step for block in page.blocks]
-    all_of_part = [step for step in book.steps if PART[step.stage] == PART[steps[0].stage]]
-    part = say(PART[steps[0].stage])
+    part = part_name(book, PART[steps[0].stage])
 
     def draw_moves(press: Press) -> None:
         _draw_moves(press, page.moves)
@@ -145,16 +146,16 @@ def _leaves(book: Book, sheets: MapSheets, page: Group, begins: bool) -> Iterato
             top -= block.height + BLOCK_GAP
 
     if page.moves:
-        title = _title(part, all_of_part) if begins else say("How to: {part}", part=part)
-        yield Leaf(title, draw_moves, running=part, listed=begins, headed=begins)
-        begins = False
+        title = begun or say("How to: {part}", part=part)
+        yield Leaf(title, draw_moves, running=part, listed=listed, headed=bool(begun))
+        begun, listed = "", False
     yield Leaf(
-        _title(part, all_of_part if begins else steps),
+        begun or _title(part, steps),
         draw_steps,
         running=part,
         progress=(steps[-1].number, len(book.steps)),
-        listed=begins,
-        headed=begins,
+        listed=listed,
+        headed=bool(begun),
         holds=tuple(step_place(step) for step in steps),
     )
     for block in page.blocks:
@@ -165,14 +166,30 @@ def _leaves(book: Book, sheets: MapSheets, page: Group, begins: bool) -> Iterato
 def step_parts(book: Book, sheets: MapSheets) -> list[tuple[str, list[Leaf]]]:
     """Every step page, in order, by the part of the work (a value of PART) that it belongs to.
     Its steps lead to the sheets of the joint map."""
+    pages = laid_out(book, plan_views(book))
+    visits = [
+        (part, list(some))
+        for part, some in groupby(pages, key=lambda page: PART[page.blocks[0].step.stage])
+    ]
+    steps = [[block.step for page in some for block in page.blocks] for _, some in visits]
     parts: list[tuple[str, list[Leaf]]] = []
-    for page in laid_out(book, plan_views(book)):
-        part = PART[page.blocks[0].step.stage]
-        begins = not parts or parts[-1][0] != part
-        if begins:
-            parts.append((part, []))
-        parts[-1][1].extend(_leaves(book, sheets, page, begins))
+    for i, (part, some) in enumerate(visits):
+        again = part in [before for before, _ in parts]
+        begun, listed = _title(part_name(book, part), steps[i]), not again
+        if again and steps[i][0].kind is Kind.LAY:  # another part of the piece, laid and tied
+            told = list(chain.from_iterable(steps[i : i + 2]))
+            begun, listed = _title(_laid_part(book, steps[i][0]), told), True
+        leaves = list(_leaves(book, sheets, some[0], begun, listed))
+        for page in some[1:]:
+            leaves += _leaves(book, sheets, page, "", False)
+        parts.append((part, leaves))
     return parts
+
+
+def _laid_part(book: Book, step: Step) -> str:
+    """What is called the work on the part of an assembly that a step lays down."""
+    part = book.framework.part_at(step.operations[0].joints[0])
+    return say("Part {part}", part=part.name) if part else part_name(book, PART[step.stage])
 
 
 def step_leaves(book: Book, sheets: MapSheets) -> list[Leaf]:

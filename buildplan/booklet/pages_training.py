@@ -7,16 +7,16 @@ from dataclasses import replace
 
 from buildplan.booklet.book import Book
 from buildplan.booklet.flow import Block, Grid, Items, Shown, Words, beside, flow, heading
-from buildplan.booklet.lessons import CORNERS, LESSONS, Lesson
+from buildplan.booklet.lessons import CORNERS, LESSONS, LOOSE, Lesson
 from buildplan.booklet.practice import Practice, practice
 from buildplan.booklet.press import SMALL, Leaf, plain, strong
-from buildplan.booklet.step_blocks import PART
+from buildplan.booklet.step_blocks import PART, part_name
 from buildplan.booklet.words import nominal_words
 from buildplan.design.measures import length_words
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
-from buildplan.drawing.techniques import moves
+from buildplan.drawing.techniques import moves, technique_pictures
 from buildplan.language.grammar import sentences
 from buildplan.language.speaking import mark, say, whole
 from buildplan.sequence.labour import operation_minutes
@@ -65,18 +65,26 @@ def lessons(book: Book, parts: Mapping[str, Sequence[Step]]) -> list[Leaf]:
     first = [step for steps in parts.values() for step in steps]
     blocks: list[Block] = []
     for step in first:
+        lesson = _lesson_of(book, step)
+        drawn = moves(book.framework, step) or technique_pictures(book.framework, step.kind)
         pictures = [
-            replace(picture, alt=sentences(_lesson_words(LESSONS[step.kind]), picture.alt))
-            for picture in moves(book.framework, step)
+            replace(picture, alt=sentences(_lesson_words(lesson), picture.alt)) for picture in drawn
         ]
-        blocks += _lesson(book, LESSONS[step.kind], pictures[:1])
+        blocks += _lesson(book, lesson, pictures[:1])
         if step.kind is Kind.BRACE and any(set(s.cells) - {"straight"} for s in book.steps):
             blocks += _lesson(book, CORNERS, [])
     blocks.append(Words(_shown_and_done()))
-    told = [say(part) for part in parts]
+    told = [part_name(book, part) for part in parts]
     title = say("Learn: {parts}", parts=", ".join(part[0].lower() + part[1:] for part in told))
     leaves = flow(book, title, blocks)
     return [replace(leaves[0], holds=tuple(_place(s.kind) for s in first)), *leaves[1:]]
+
+
+def _lesson_of(book: Book, step: Step) -> Lesson:
+    """What is taught of a step's kind of work."""
+    if step.kind is Kind.LAY and not book.framework.built_with(step.operations[0].joints[0]).braces:
+        return LOOSE
+    return LESSONS[step.kind]
 
 
 def _shown_and_done() -> str:
@@ -143,8 +151,8 @@ def _practice(book: Book, made: Practice) -> list[Block]:
         framework,
         made.shape,
         CAMERAS["corner"],
-        200,
-        230,
+        160,
+        190,
         patterns=book.patterns,
         alt=say(
             "Practice post, finished, from a corner: {chains} chains of {balloons} balloons, "
@@ -198,7 +206,7 @@ def _practice(book: Book, made: Practice) -> list[Block]:
         f"{strong(step.title)}. {plain(_told(step))}{_learn(step)}" for step in made.steps
     )
     return [
-        *beside(book.paper, words, [Shown(picture)], 0.6),
+        *beside(book.paper, words, [Shown(picture)], 0.66),
         heading(say("Steps")),
         Items(steps, ticked=True, gap=1.5),
         Words(_shown_and_done()),

@@ -29,16 +29,16 @@ from buildplan.booklet.step_pictures import (
 )
 from buildplan.drawing.marks import Picture
 from buildplan.language.speaking import mark, say
-from buildplan.sequence.model import Stage, Step
+from buildplan.sequence.model import Kind, Stage, Step
 
-TEXT_SHARES = (0.5, 0.53, 0.56)
+TEXT_SHARES = (0.5, 0.53, 0.56, 0.6, 0.64, 0.46, 0.42)
 COLUMN_GAP = 14.0
 LEAST_HEIGHT, MOST_HEIGHT = 132.0, 200.0
 LEAST_WHOLE = 150.0
 GAP = 8.0
 BLOCK_GAP = 16.0
 NUMBER_WIDTH = 34.0
-LINK_WIDTH = 124.0
+LINK_WIDTH = 132.0
 TICK_WIDTH = 17.0
 ROW_GAP = 4.0
 COLUMNS_LEFT = 2  # of what found no room beside its step
@@ -53,6 +53,16 @@ PART: Mapping[Stage, str] = {
     Stage.LOCK_JOINTS: mark("Brace and lock joints"),
     Stage.FINISH: mark("Finish"),
 }
+
+
+def part_name(book: Book, part: str) -> str:
+    """What a part of the work (a value of PART) is called, of what there is to do in it."""
+    kinds = {step.kind for step in book.steps}
+    if part == PART[Stage.CLOSE_RINGS] and Kind.CLOSE_RING not in kinds:
+        return say("Tag and lay in place")
+    if part == PART[Stage.BRACE] and Kind.BRACE not in kinds:
+        return say("Join and lock")
+    return say(part)
 
 
 @dataclass(frozen=True)
@@ -251,7 +261,9 @@ def _moves_apart(book: Book, steps: Sequence[Step]) -> tuple[tuple[Step, Picture
     """Hand moves for a page of their own, the diagram among them as high as there is room."""
 
     def drawn(height: float) -> tuple[tuple[Step, Picture], ...]:
-        return tuple((step, move) for step in steps for move in first_moves(book, step, height))
+        # work beside the piece keeps its moves, which are its only pictures
+        apart = [step for step in steps if step.kind in ON_THE_PIECE]
+        return tuple((step, move) for step in apart for move in first_moves(book, step, height))
 
     moves = drawn(MOST_HEIGHT)
     heights = sum(picture.height + GAP for _, picture in moves)

@@ -81,14 +81,14 @@ def step_pictures(
     come the hand moves that are given.
     """
     hand_moves = [how_to(step, move) for move in hand_moves]
-    if step.kind in ON_THE_WHOLE:
+    if step.kind in ON_THE_WHOLE and not _laid_loosely(book, step):
         left = measure - sum(move.width + GAP for move in hand_moves)
         return _rows(
             [*hand_moves, _on_the_piece(views.progress.finished(step), step, left, whole_height)],
             measure,
         )
     if step.kind not in ON_THE_PIECE:
-        return _rows(hand_moves, measure)
+        return _rows(hand_moves, measure)  # also chains on the floor, which have no shape yet
     cell = _corner(book, step)
     diagrams: list[Picture] = []
     room = measure - PLACE_WIDTH - GAP
@@ -126,6 +126,12 @@ def _rows(pictures: Sequence[Picture], width: float) -> StepPictures:
         placed.append(Placed(picture, x, y))
         x, row = x + picture.width + GAP, max(row, picture.height)
     return StepPictures(tuple(placed), y + row)
+
+
+def _laid_loosely(book: Book, step: Step) -> bool:
+    """Whether a step lays chains down that later steps bring together."""
+    joints = step.operations[0].joints
+    return step.kind is Kind.LAY and not book.framework.built_with(joints[0]).braces
 
 
 def _is_first_of_kind(book: Book, step: Step) -> bool:

@@ -33,6 +33,8 @@ from buildplan.language.grammar import sentences
 from buildplan.language.speaking import say, say_count, say_in
 
 Layout = dict[str, Point]
+Row = tuple[str, int, Sequence[str]]  # a chain's letter, its number, its joints
+ROW_GAP = 14.0
 CLEAR = 6.0  # bare paper between two discs
 LETTER_ROOM = 22.0  # least bare line that a chain's letter is set on
 
@@ -208,13 +210,30 @@ def _alt(framework: Framework) -> str:
     return sentences(*parts)
 
 
+def _beside(
+    rows: Sequence[Row], width: float, ends: float, step: float
+) -> list[list[tuple[float, Row]]]:
+    """Rows put on lines, as many beside one another as there is room for, each with its left
+    edge; a row is `ends` wide and a `step` more for each joint after its first."""
+    lines: list[list[tuple[float, Row]]] = []
+    right = math.inf
+    for row in rows:
+        wide = ends + step * (len(row[2]) - 1)
+        if right + wide - ROW_GAP > width:
+            lines.append([])
+            right = 0.0
+        lines[-1].append((right, row))
+        right += wide
+    return lines
+
+
 def _chain_rows(framework: Framework, width: float, height: float) -> tuple[Picture, ...]:
-    """Each chain as a row of joints, walked from end to end; a joint that an earlier row
-    has shown is pale: there the two chains meet."""
+    """Each chain as a row of joints, walked from end to end, short ones beside one another; a
+    joint that an earlier row has shown is pale: there the two chains meet."""
     radius = joint_radius(framework)
     left, step, line = 26.0, 2 * radius + 14, 2 * radius + 16
     fit = max(2, int((width - left - 2 * radius) // step) + 1)
-    rows: list[tuple[str, int, Sequence[str]]] = []
+    rows: list[Row] = []
     for number, long in enumerate(framework.chains):
         walk = [*long.chain.joints, *(long.chain.joints[:1] if long.chain.closed else ())]
         for first in range(0, len(walk) - 1, fit - 1):
@@ -225,21 +244,23 @@ def _chain_rows(framework: Framework, width: float, height: float) -> tuple[Pict
         ("repeat", say_in("legend", "joint shown before: chains meet here")),
     ]
     key_height, key = legend(items, width)
+    lines = _beside(rows, width, left + 2 * radius + ROW_GAP, step)
     per_sheet = max(1, int((height - key_height - 8) // line))
-    sheets = -(-len(rows) // per_sheet)
+    sheets = -(-len(lines) // per_sheet)
     seen: set[str] = set()
     pictures = []
     for sheet in range(sheets):
-        here = rows[sheet * per_sheet : (sheet + 1) * per_sheet]
+        here = lines[sheet * per_sheet : (sheet + 1) * per_sheet]
         tall = key_height + 8 + line * len(here)
+        placed = [(i, x, row) for i, one in enumerate(here) for x, row in one]
         marks: list[Mark] = [*key]
-        for i, (letter, number, joints) in enumerate(here):
+        for i, start, (letter, number, joints) in placed:
             y = tall - line * (i + 0.5)
             if letter:
-                marks.append(Label((0, y - 4), letter, 11, INK, anchor="start", bold=True))
+                marks.append(Label((start, y - 4), letter, 11, INK, anchor="start", bold=True))
             else:
-                marks.append(Label((0, y - 3), "...", TYPE, SOFT, anchor="start"))
-            xs = [left + radius + k * step for k in range(len(joints))]
+                marks.append(Label((start, y - 3), "...", TYPE, SOFT, anchor="start"))
+            xs = [start + left + radius + k * step for k in range(len(joints))]
             for a, b in pairwise(xs):
                 marks += link_marks((a, y), (b, y), chain_style(number))
             for x, joint in zip(xs, joints, strict=True):

@@ -46,6 +46,7 @@ CLOSE_REACH = 2.5
 # Round the whole piece, so that the ring round a place at its rim stays in the picture.
 RING_MARGIN_PT = 14.0
 LEAST_RING_PT = 7.0
+RING_LINE = Ink(stroke=DARK, width=1.3)
 FRAME_LINE = Ink(stroke="#8A9AA8", width=0.9)
 
 
@@ -101,7 +102,7 @@ def step_picture(
     view = view_of(scene, camera, width, height, scene.shape.joints, margin=RING_MARGIN_PT)
     marks = _picture_marks(scene, view, (width, height), (), ties, labels, label_size)
     if place:
-        marks.append(place_ring(scene, view, place))
+        marks.append(place_ring(scene, view, place, (width, height)))
     return Picture(width, height, tuple(marks), alt)
 
 
@@ -145,13 +146,18 @@ def close_up(
     return Picture(width, height, (*marks, *plates, frame_line(width, height)), alt)
 
 
-def place_ring(scene: Scene, view: View, joints: Sequence[str]) -> Mark:
-    """A circle round some joints and the balloons that meet there."""
+def place_ring(scene: Scene, view: View, joints: Sequence[str], size: tuple[float, float]) -> Mark:
+    """A circle round some joints and the balloons that meet there, moved and made smaller as far
+    as it takes to stay within a picture of this size."""
     places, _ = view.place(np.array([scene.shape.at[joint] for joint in joints]))
     middle = (np.min(places, axis=0) + np.max(places, axis=0)) / 2
     reach = np.max(np.linalg.norm(places - middle, axis=1))
     radius = max(float(reach) + 0.75 * link_length_m(scene.framework) * view.scale, LEAST_RING_PT)
-    return Circle((float(middle[0]), float(middle[1])), radius, Ink(stroke=DARK, width=1.3))
+    most = min(size) / 2 - RING_LINE.width
+    radius = min(radius, most)
+    least = radius + RING_LINE.width
+    x, y = (min(max(float(m), least), s - least) for m, s in zip(middle, size, strict=True))
+    return Circle((x, y), radius, RING_LINE)
 
 
 def frame_line(width: float, height: float) -> Mark:

@@ -12,6 +12,8 @@ from buildplan.drawing.map_style import joint_marks, joint_radius
 from buildplan.drawing.marks import Circle, Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.drawing.techniques.props import (
     FINE,
+    HEIGHT,
+    WIDTH,
     Strand,
     knot,
     link,
@@ -25,10 +27,11 @@ from buildplan.drawing.techniques.props import (
 from buildplan.framework.counts import ring_lengths
 from buildplan.framework.model import Framework, LongChain
 from buildplan.framework.place_words import place_words
-from buildplan.language.grammar import listed, sentences
+from buildplan.language.grammar import first_to_last, listed, sentences
 from buildplan.language.speaking import mark, say, say_in, whole
 
 WITHIN = 130.0  # points: what fits within the ring that is being closed
+LOOSE_CHAINS, LOOSE_ROW, LOOSE_LINK = 7, 20.0, 14.0  # chains on the floor, and points
 
 
 def _round_points(
@@ -218,6 +221,55 @@ def _lay_rows(framework: Framework) -> Picture:
     return picture(marks, _lay_words(framework, CHAINS_LAID))
 
 
+def lay_loosely(framework: Framework) -> Picture:
+    """Chains that are brought together only later: one below the other in the order of their
+    letters, each with the tag of its first knot and of its last."""
+    marks: list[Mark] = []
+    more = len(framework.chains) > LOOSE_CHAINS
+    shown = framework.chains[: LOOSE_CHAINS - 1 if more else LOOSE_CHAINS]
+    for row, long in enumerate(shown):
+        y = HEIGHT - 14 - LOOSE_ROW * row
+        name = Label((2, y - 3), long.letter, TYPE + 1, INK, anchor="start", bold=True)
+        marks += [name, *_loose_chain(framework, long, y)]
+    if more:
+        y = HEIGHT - 14 - LOOSE_ROW * len(shown)
+        marks += [words((46 + 12 * i, y), ".") for i in range(3)]
+        last = framework.chains[-1].letter
+        marks.append(Label((2, y - 3), last, TYPE + 1, INK, anchor="start", bold=True))
+    return picture(
+        marks,
+        say(
+            "The chains on the floor, one below the other in the order of their letters:"
+            " {chains}. A tag shows at each end.",
+            chains=first_to_last(framework.chains[0].letter, framework.chains[-1].letter),
+        ),
+    )
+
+
+def _loose_chain(framework: Framework, long: LongChain, y: float) -> list[Mark]:
+    """A chain in a row, as many of its balloons as there is room for at either end."""
+    marks: list[Mark] = []
+    kinds = [framework.link[id_].balloon for id_ in long.chain.links]
+    colours = [framework.balloons[kind].colour for kind in kinds]
+    joints = (*long.chain.joints, *(long.chain.joints[:1] if long.chain.closed else ()))
+    tagged = max(text_width(joint, TYPE, bold=True) for joint in (joints[0], joints[-1])) + 8
+    x = 24.0 + max(text_width(long.letter, TYPE + 1, bold=True) - 10, 0.0)
+    first = x + tagged
+    room = int((WIDTH - first - tagged) // LOOSE_LINK)
+    cut = len(colours) > room
+    kept = colours if not cut else [*colours[: room // 2], "", *colours[-((room - 1) // 2) :]]
+    for i, colour in enumerate(kept):
+        a, b = first + LOOSE_LINK * i, first + LOOSE_LINK * (i + 1)
+        if colour:
+            marks += link((a, y), (b, y), 12, colour)
+        else:
+            marks += [words((a + LOOSE_LINK * share, y - 2), ".") for share in (0.25, 0.5, 0.75)]
+    last = first + LOOSE_LINK * len(kept)
+    marks.append(Label((first - 4, y - 3), joints[0], TYPE, INK, anchor="end", bold=True))
+    marks.append(Label((last + 4, y - 3), joints[-1], TYPE, INK, anchor="start", bold=True))
+    return marks
+
+
 RINGS_LAID = mark(
     "The long rings laid out flat, from the floor up: {layers}; inner chains within the outer ones;"
     " joints {joints} lie together."
@@ -241,7 +293,8 @@ def tag_joints(framework: Framework) -> Picture:
     """Paper tags fastened to the knots along a chain."""
     colours = palette(framework)
     long = framework.chains[0]
-    joints = (*long.chain.joints, *long.chain.joints[:1])[:6]
+    back = long.chain.joints[:1] if long.chain.closed else ()
+    joints = (*long.chain.joints, *back)[:6]
     counted = all(j == f"{long.letter}{i}" for i, j in enumerate(long.chain.joints, 1))
     tagged = [i for i in range(len(joints)) if not counted or i in (0, 4)]
     marks: list[Mark] = []
