@@ -35,8 +35,8 @@ LATEX_WORDS = mark(
 )
 
 
-# Europe's words are more than those of the United States.
-OWN_SHARE = 0.58
+# Such that the hazard stands on one line on both sides.
+OWN_SHARE, OWN_PAD = 0.548, 5.0
 
 
 def choking_box(paper: Paper) -> Boxed:
@@ -47,7 +47,7 @@ def choking_box(paper: Paper) -> Boxed:
         return Boxed((*said, *(Words(strong(say(words))) for words in CHOKING_WORDS)))
     said.append(Words(strong(say(CHOKING_EUROPE))))
     own = [Words(strong(CHOKING_HAZARD), HEADING), *(Words(strong(w)) for w in CHOKING_WORDS)]
-    return Boxed(beside(paper, said, own, OWN_SHARE))
+    return Boxed(beside(paper, said, own, OWN_SHARE), OWN_PAD)
 
 
 def choking_blocks(paper: Paper) -> list[Block]:

@@ -72,12 +72,12 @@ def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Bl
     kinds = {step.kind for step in book.steps}
     blocks += [
         heading(say("How we tie")),
-        Items(tuple(plain(say(words)) for kind, words in MOVES.items() if kind in kinds)),
+        Items(tuple(plain(say(words)) for kind, words in MOVES.items() if kind in kinds), gap=2.5),
     ]
     for job in work:
         if job.portable:
             blocks.append(heading(say("Job {number}: {title}", number=job.number, title=job.title)))
-            blocks.append(Items(tuple(_lines(job.steps)), ticked=True))
+            blocks.append(Items(tuple(_lines(job.steps)), ticked=True, gap=2.5))
     rows = tuple(
         (
             strong(unbroken(bag.label)),
@@ -102,6 +102,7 @@ def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Bl
             (*rows, all_bags),
             (32, 90, 27, 27, 25),
             frozenset({2, 3}),
+            pad=CLOSE_ROWS,
             after=6,
         ),
         Words(
@@ -153,8 +154,8 @@ def _buying(book: Book) -> list[Block]:
         Grid(
             ("", say("Balloon"), say("Needed"), say("Spare"), say("Buy")),
             rows,
-            (10, 62, 22, 20, 32),
-            frozenset({2, 3}),
+            (10, 62, 22, 20, 34),
+            frozenset({2, 3, 4}),
             pad=CLOSE_ROWS,
             after=6,
         ),

@@ -31,7 +31,7 @@ from buildplan.sequence.model import Kind, Step
 from buildplan.sequence.timetable import RESERVE, Part, Place, Timetable
 from buildplan.sequence.words.times import duration
 
-RUN_PICTURE = 250.0
+RUN_PICTURE, BESIDE_TABLE = 250.0, 145.0  # greatest heights
 TABLE_SHARE = 0.7
 CLOSE_ROWS = 2.5
 
@@ -155,7 +155,7 @@ def _run(book: Book, job: Job) -> tuple[Block, ...]:
         *((say("Then lock"),) if with_locks else ()),
         say("Done"),
     )
-    shares = (36, 78, *((60,) if with_locks else ()), 24)
+    shares = (36, 70, *((72,) if with_locks else ()), 22)
     picture = Shown(_run_picture(book, job), book.paper.picture_scale)
     table: list[Block] = [
         Grid(head, rows, shares, pad=CLOSE_ROWS, after=5),
@@ -235,7 +235,8 @@ def _run_picture(book: Book, job: Job) -> Picture:
     measure, enlarged = book.paper.measure, book.paper.picture_scale
     wide = (measure - COLUMN_GAP) * (1 - TABLE_SHARE) if is_wide(book.paper) else measure
     facts = book.facts
-    tall = min(RUN_PICTURE, max(120.0, wide * facts.height_m / max(facts.width_m, 0.1)))
+    most = BESIDE_TABLE if is_wide(book.paper) else RUN_PICTURE
+    tall = min(most, max(120.0, wide * facts.height_m / max(facts.width_m, 0.1)))
     rows = "; ".join(_row_words(row) for row in job.rows)
     return step_picture(
         scene,
