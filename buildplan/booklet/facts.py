@@ -18,7 +18,7 @@ from buildplan.framework.model import Framework
 from buildplan.sequence.labour import work_minutes
 from buildplan.sequence.model import Step
 from buildplan.sequence.timetable import crew_of, timetable
-from buildplan.shape.model import Estimate, Examination, Shape
+from buildplan.shape.model import Estimate, Examination, ExtraBrace, Shape
 
 
 @dataclass(frozen=True)
@@ -116,10 +116,10 @@ def estimate_as_json(estimate: Estimate) -> dict[str, object]:
     }
 
 
-def examination_as_json(examination: Examination) -> dict[str, object]:
-    """How the piece stands, gives and meets the wind, in SI units."""
+def examination_as_json(examination: Examination, extra: ExtraBrace | None) -> dict[str, object]:
+    """How the piece stands, gives and meets the wind, in SI units; `extra` is the balloon that
+    would stiffen it most."""
     wind, stiffness = examination.wind, examination.stiffness
-    extra = stiffness.extra
     return {
         "weight_range": estimate_as_json(examination.mass),
         "tip_angle_range": estimate_as_json(examination.tip_angle),

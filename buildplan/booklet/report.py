@@ -21,6 +21,8 @@ from buildplan.language.speaking import mark, say, say_in, whole
 from buildplan.sequence.model import Step
 from buildplan.sequence.words.stages import stage_name
 from buildplan.shape.calibration import RingCheck, at_gauge_step, at_warmth, ring_checks
+from buildplan.shape.constants import constants_with
+from buildplan.shape.examining import stiffening_brace
 from buildplan.shape.model import Shape
 
 # A quarter inch or half a centimetre: the finest step of a gauge.
@@ -150,15 +152,16 @@ def _shape(book: Book) -> Iterator[str]:
         ),
     )
     yield _line("", say("it gives most at {joints}", joints=", ".join(stiffness.locked.joints)))
-    if stiffness.extra is not None and stiffness.extra.gain is not None:
-        first, second = stiffness.extra.joints
+    extra = stiffening_brace(book.framework, book.shape, constants_with(book.design.constants))
+    if extra is not None and extra.gain is not None:
+        first, second = extra.joints
         yield _line(
             "",
             say(
                 "one more balloon between {first} and {second} would stiffen it by {gain} %",
                 first=first,
                 second=second,
-                gain=decimal(100 * (stiffness.extra.gain - 1), 0),
+                gain=decimal(100 * (extra.gain - 1), 0),
             ),
         )
     yield _line(

@@ -39,7 +39,8 @@ from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.tell_times import start_lines, steps_with_times, timetable_lines
 from buildplan.sequence.time_log import TimeLogError, labour_lines, learn_minutes
 from buildplan.sequence.timetable import crew_of, latest_starts, timetable
-from buildplan.shape.constants import CONSTANTS
+from buildplan.shape.constants import CONSTANTS, constants_with
+from buildplan.shape.examining import stiffening_brace
 
 
 @app.command()
@@ -76,7 +77,9 @@ def check(
         typer.echo(json.dumps({"name": error.name, "problems": listed}, indent=2))
         raise ProblemsFoundError from error
     if as_json:
-        facts = facts_as_json(book.facts) | examination_as_json(book.examination)
+        constants = constants_with(book.design.constants)
+        extra = stiffening_brace(book.framework, book.shape, constants)
+        facts = facts_as_json(book.facts) | examination_as_json(book.examination, extra)
         typer.echo(json.dumps(facts, indent=2, ensure_ascii=False))
     else:
         typer.echo(check_report(book))

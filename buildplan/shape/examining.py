@@ -177,15 +177,6 @@ def _stiffness(framework: Framework, bodies: Bodies, shape: Shape, table: Table)
         soft_mode(float(values[0]), vectors[:, 0], mass, framework.places)
         for values, vectors in found
     ]
-    extra: ExtraBrace | None = best_extra_brace(
-        matrices[1],
-        found[1],
-        bodies,
-        positions,
-        mass,
-        framework.places,
-        table["strut_stiffness"].value,
-    )
     return Stiffness(
         mechanisms=shape.mechanisms,
         self_stresses=shape.self_stresses,
@@ -193,7 +184,26 @@ def _stiffness(framework: Framework, bodies: Bodies, shape: Shape, table: Table)
         folds_locked=folds(matrices[1]),
         crowded=modes[0],
         locked=modes[1],
-        extra=extra,
+    )
+
+
+def stiffening_brace(
+    framework: Framework, shape: Shape, constants: Table = CONSTANTS
+) -> ExtraBrace | None:
+    """The one balloon more that stiffens the piece, with its locks, most; see
+    `best_extra_brace`. Asked by itself: on a large piece it takes as long as all the rest."""
+    bodies, positions = bodies_of(framework), shape.positions_m
+    mass = joint_masses_kg(framework, bodies, positions, constants)
+    built = locked(framework, bodies, positions, constants, constants)
+    matrix = stiffness_matrix(built, positions)
+    return best_extra_brace(
+        matrix,
+        softest_modes(matrix, mass, positions),
+        bodies,
+        positions,
+        mass,
+        framework.places,
+        constants["strut_stiffness"].value,
     )
 
 
@@ -238,12 +248,15 @@ def _wind(bodies: Bodies, shape: Shape, mass: Estimate, table: Table, gust: floa
     )
 
 
-def _problems(shape: Shape, found: Stiffness, sag: Estimate) -> list[Problem]:
+def _problems(
+    framework: Framework, shape: Shape, found: Stiffness, sag: Estimate, table: Table
+) -> list[Problem]:
     problems = []
     if found.folds_locked:
         advice = say("brace it there")
-        if found.extra is not None:
-            joints = listed(found.extra.joints)
+        extra = stiffening_brace(framework, shape, table)
+        if extra is not None:
+            joints = listed(extra.joints)
             advice = say("tie one more balloon between {joints}", joints=joints)
         problems.append(
             Problem(
@@ -345,6 +358,6 @@ def examine(
         sway=sway,
         stiffness=found,
         wind=wind,
-        problems=tuple(_problems(shape, found, sag)),
+        problems=tuple(_problems(framework, shape, found, sag, constants)),
         cautions=tuple(_cautions(shape, sag, tip, wind)),
     )

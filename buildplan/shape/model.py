@@ -132,7 +132,6 @@ class Stiffness:
     folds_locked: int
     crowded: SoftMode
     locked: SoftMode
-    extra: ExtraBrace | None
 
 
 @dataclass(frozen=True)

@@ -10,7 +10,7 @@ from shape_pieces import arch, frame, graph, star
 
 from buildplan.shape.bodies import bodies_of
 from buildplan.shape.constants import CONSTANTS
-from buildplan.shape.examining import examine, locked, unlocked
+from buildplan.shape.examining import examine, locked, stiffening_brace, unlocked
 from buildplan.shape.finding import find_shape
 from buildplan.shape.locking import locks
 from buildplan.shape.model import Examination, Shape
@@ -140,7 +140,7 @@ def test_the_best_extra_brace_of_a_cube_is_a_diagonal_of_a_face() -> None:
         if sum(a != b for a, b in zip(corners[i], corners[j], strict=True)) == 1
     ]
     cube = graph(8, pairs)
-    extra = examine(cube, find_shape(cube)).stiffness.extra
+    extra = stiffening_brace(cube, find_shape(cube))
     assert extra is not None
     assert extra.gain is not None
     assert extra.gain > 1.01
@@ -150,7 +150,7 @@ def test_the_best_extra_brace_of_a_cube_is_a_diagonal_of_a_face() -> None:
 
 def test_no_single_balloon_stiffens_a_square_that_folds_over_its_diagonal() -> None:
     square = graph(4, [(0, 1), (1, 2), (2, 3), (3, 0)])
-    assert examine(square, find_shape(square)).stiffness.extra is None
+    assert stiffening_brace(square, find_shape(square)) is None
 
 
 def test_an_estimate_rests_only_on_what_moves_it(
