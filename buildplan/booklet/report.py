@@ -22,8 +22,8 @@ from buildplan.sequence.model import Step
 from buildplan.sequence.words.stages import stage_name
 from buildplan.shape.calibration import RingCheck, at_gauge_step, at_warmth, ring_checks
 from buildplan.shape.constants import constants_with
-from buildplan.shape.examining import stiffening_brace
 from buildplan.shape.model import Shape
+from buildplan.shape.stiffness import stiffening_brace
 
 # A quarter inch or half a centimetre: the finest step of a gauge.
 GAUGE_STEP_M = {"in": 0.00635, "cm": 0.005}

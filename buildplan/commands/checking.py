@@ -40,7 +40,7 @@ from buildplan.sequence.tell_times import start_lines, steps_with_times, timetab
 from buildplan.sequence.time_log import TimeLogError, labour_lines, learn_minutes
 from buildplan.sequence.timetable import crew_of, latest_starts, timetable
 from buildplan.shape.constants import CONSTANTS, constants_with
-from buildplan.shape.examining import stiffening_brace
+from buildplan.shape.stiffness import stiffening_brace
 
 
 @app.command()

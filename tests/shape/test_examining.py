@@ -10,12 +10,13 @@ from shape_pieces import arch, frame, graph, star
 
 from buildplan.shape.bodies import bodies_of
 from buildplan.shape.constants import CONSTANTS
-from buildplan.shape.examining import examine, locked, stiffening_brace, unlocked
+from buildplan.shape.examining import examine
 from buildplan.shape.finding import find_shape
 from buildplan.shape.locking import locks
 from buildplan.shape.model import Examination, Shape
 from buildplan.shape.softness import folds, rigid_modes, softest_modes
 from buildplan.shape.springs import energy_and_gradient, stiffness_matrix
+from buildplan.shape.stiffness import locked, stiffening_brace, unlocked
 
 
 @pytest.fixture(scope="module")
