@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from buildplan.booklet.book import Book
+from buildplan.booklet.flow import Grid, Words, leaves_of
 from buildplan.booklet.paper import Paper
 from buildplan.booklet.press import BODY, SMALL, Leaf, Press, plain, strong
 from buildplan.design.measures import size_words
@@ -15,7 +16,7 @@ from buildplan.drawing.scene import finished_picture
 from buildplan.language.speaking import say, say_count, whole
 
 ACROSS, DOWN = 2, 3
-INDEXED = 26  # rows of an index page
+INDEX_SHARES = (22.5, 30.5, 10.0, 29.5, 7.5)
 GAP, CAPTION = 18.0, 46.0
 
 
@@ -36,16 +37,8 @@ def is_design_file(file: Path) -> bool:
 def print_gallery(exhibits: Sequence[Exhibit], paper: Paper, title: str) -> bytes:
     """The index and the contact sheets as one tagged PDF. The same designs give the same bytes."""
     each = ACROSS * DOWN
-    indexes = -(-len(exhibits) // INDEXED)
-    leaves = [
-        _index(
-            exhibits,
-            start,
-            title if start == 0 else say("{title}, continued", title=title),
-            indexes,
-        )
-        for start in range(0, len(exhibits), INDEXED)
-    ]
+    indexes = len(_index(exhibits, paper, title, 0))
+    leaves = _index(exhibits, paper, title, indexes)
     leaves += [
         _sheet(exhibits[start : start + each], 1 + start // each)
         for start in range(0, len(exhibits), each)
@@ -59,37 +52,30 @@ def _size(book: Book) -> str:
     return say("{width} x {height}", width=width, height=height)
 
 
-def _index(exhibits: Sequence[Exhibit], start: int, title: str, before: int) -> Leaf:
-    def draw(press: Press) -> None:
-        paper = press.paper
-        y = press.title(title)
-        rows = [[say("Piece"), say("File"), say("Balloons"), say("Width x height"), say("Page")]]
-        for number, exhibit in enumerate(exhibits[start : start + INDEXED], start):
-            page = before + 1 + number // (ACROSS * DOWN)
-            facts = exhibit.book.facts
-            name = say("{piece} (has problems)", piece=facts.name) if facts.problems else facts.name
-            rows.append(
-                [
-                    plain(name),
-                    plain(exhibit.file),
-                    whole(facts.total),
-                    _size(exhibit.book),
-                    whole(page),
-                ]
+def _index(exhibits: Sequence[Exhibit], paper: Paper, title: str, before: int) -> list[Leaf]:
+    """The index, which takes `before` pages."""
+    rows = []
+    for number, exhibit in enumerate(exhibits):
+        facts = exhibit.book.facts
+        name = say("{piece} (has problems)", piece=facts.name) if facts.problems else facts.name
+        rows.append(
+            (
+                plain(name),
+                plain(exhibit.file),
+                whole(facts.total),
+                _size(exhibit.book),
+                whole(before + 1 + number // (ACROSS * DOWN)),
             )
-        shares = (0.25, 0.34, 0.11, 0.22, 0.08)
-        widths = [share * paper.measure for share in shares]
-        y = press.table(rows, paper.left, y, widths, frozenset({2, 4}))
-        total = sum(exhibit.book.facts.total for exhibit in exhibits)
-        words = say_count(
-            "{number} design, {balloons} balloons in all. Sizes are estimates.",
-            "{number} designs, {balloons} balloons in all. Sizes are estimates.",
-            len(exhibits),
-            balloons=total,
         )
-        press.paragraph(plain(words), paper.left, y - 8, paper.measure, SMALL)
-
-    return Leaf(title, draw)
+    head = (say("Piece"), say("File"), say("Balloons"), say("Width x height"), say("Page"))
+    words = say_count(
+        "{number} design, {balloons} balloons in all. Sizes are estimates.",
+        "{number} designs, {balloons} balloons in all. Sizes are estimates.",
+        len(exhibits),
+        balloons=sum(exhibit.book.facts.total for exhibit in exhibits),
+    )
+    table = Grid(head, tuple(rows), INDEX_SHARES, frozenset({2, 4}), after=8)
+    return leaves_of(paper, title, [table, Words(plain(words), SMALL)])
 
 
 def _sheet(exhibits: Sequence[Exhibit], number: int) -> Leaf:

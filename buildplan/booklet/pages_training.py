@@ -208,7 +208,7 @@ def _practice(book: Book, made: Practice) -> list[Block]:
     return [
         *beside(book.paper, words, [Shown(picture)], 0.66),
         heading(say("Steps")),
-        Items(steps, ticked=True, gap=1.5),
+        Items(steps, ticked=True, gap=1.0, after=4.0),
         Words(_shown_and_done()),
     ]
 

@@ -55,7 +55,9 @@ def test_sheets_and_index_name_every_piece() -> None:
     exhibits = [Exhibit(file.name, book) for file, book in zip(files, books, strict=True)]
     data = print_gallery(exhibits, PAPERS["a4"], "Gallery of designs")
     assert data == print_gallery(exhibits, PAPERS["a4"], "Gallery of designs")
-    pages = [page.extract_text() for page in pypdf.PdfReader(io.BytesIO(data)).pages]
+    pages = [
+        " ".join(page.extract_text().split()) for page in pypdf.PdfReader(io.BytesIO(data)).pages
+    ]
     assert len(pages) == 2
     for book in books:
         assert all(book.facts.name in page for page in pages)
@@ -65,3 +67,30 @@ def test_sheets_and_index_name_every_piece() -> None:
 def test_events_and_brands_are_no_designs() -> None:
     assert not is_design_file(DESIGNS / "reopening.event.yaml")
     assert is_design_file(DESIGNS / "reading_star.yaml")
+
+
+def test_a_long_index_goes_on_on_another_page() -> None:
+    """No row is below the foot of a page, and rows tell the pages where their pieces are."""
+    file = DESIGNS / "gallery" / "lamp_octahedron.yaml"
+    book = gather_book(read_design(file), PAPERS["letter"], "in", "training")
+    exhibits = [Exhibit(f"a/rather/long/name/of/a/file/{n}.yaml", book) for n in range(60)]
+    data = print_gallery(exhibits, PAPERS["letter"], "Gallery of designs")
+    pages = pypdf.PdfReader(io.BytesIO(data)).pages
+    indexes = [page for page in pages if "a/rather/long" in page.extract_text()]
+    assert len(indexes) >= 2
+    assert len(pages) == len(indexes) + 10
+    rows = "".join(page.extract_text() for page in indexes)
+    assert all(rows.count(f"/{n}.yaml") == 1 for n in range(60))
+    assert min(low for page in indexes for low in _lows(page)) >= PAPERS["letter"].bottom
+
+
+def _lows(page: pypdf.PageObject) -> list[float]:
+    """Where the names of files stand on a page, in points from its foot."""
+    lows: list[float] = []
+
+    def note(text: str, moved: list[float], at: list[float], _font: object, _size: object) -> None:
+        if "yaml" in text:
+            lows.append(moved[5] + at[5])
+
+    page.extract_text(visitor_text=note)
+    return lows
