@@ -35,6 +35,7 @@ TICK_INDENT = 17.0
 DASH_INDENT = 14.0
 COLUMN_GAP = 20.0
 TWO_COLUMNS_FROM = 420.0
+LITTLE = 0.2  # share of a page that is too little for the last one
 COMPANY = 3  # entries of a list that go to the last page with a paragraph
 
 
@@ -295,7 +296,7 @@ def pages_of(blocks: Sequence[Block], width: float, first: float, room: float) -
             pages[-1].append(block)
         pages.append([])
         left = room
-    return _in_company([page for page in pages if page])
+    return _evened(_in_company([page for page in pages if page]), width, room)
 
 
 def _in_company(pages: list[list[Block]]) -> list[list[Block]]:
@@ -314,6 +315,20 @@ def _in_company(pages: list[list[Block]]) -> list[list[Block]]:
     before[-1] = replace(items, items=items.items[:kept])
     pages[-1].insert(0, replace(items, items=items.items[kept:], after=0.0))
     return pages
+
+
+def _evened(pages: list[list[Block]], width: float, room: float) -> list[list[Block]]:
+    """A last page that would hold little more than a heading gets the section before it too."""
+    if len(pages) < 2:
+        return pages
+    *kept, before, last = pages
+    starts = [number for number, block in enumerate(before) if number and _is_heading(block)]
+    if not starts or not _is_heading(last[0]) or height_of(last, width) > LITTLE * room:
+        return pages
+    moved = [*before[starts[-1] :], *last]
+    if height_of(moved, width) > room:
+        return pages
+    return [*kept, before[: starts[-1]], moved]
 
 
 def _stays_whole(block: Block, height: float, room: float) -> bool:

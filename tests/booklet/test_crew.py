@@ -18,10 +18,14 @@ from buildplan.booklet.book import Book, gather_book
 from buildplan.booklet.crew_times import timed_jobs
 from buildplan.booklet.crew_words import ballast_kg, joints_words
 from buildplan.booklet.editions import print_booklet
+from buildplan.booklet.flow import Words, heading, pages_of
 from buildplan.booklet.jobs import jobs
+from buildplan.booklet.money import money_words
 from buildplan.booklet.packing import bags
 from buildplan.booklet.paper import PAPERS, large_print
 from buildplan.booklet.placing import extent_m, least_lean, poses
+from buildplan.booklet.shopping import Asked, packs_words, shopping_list
+from buildplan.booklet.words import minutes_words
 from buildplan.design.reading import read_design
 from buildplan.sequence.timetable import crew_of, timetable
 from buildplan.shape.examining import examine
@@ -181,3 +185,25 @@ def test_large_print_is_large_in_words_and_pictures(book: Book, paper: str, lang
 def test_joints_in_a_row_are_told_in_few_words() -> None:
     assert joints_words(("A24", "A25", "A26", "D1", "D2", "v")) == "A24 to A26, D1, D2 and v"
     assert joints_words(("A9", "A10", "A11", "B12")) == "A9 to A11 and B12"
+
+
+def test_what_to_buy_and_what_a_quote_is_made_from(book: Book, printed: bytes) -> None:
+    """As the shopping list and the quote have it: whole packs, their cost, air, work."""
+    text = words(printed)
+    listed = shopping_list([Asked("", book.design, book.framework)])
+    assert listed.total is not None
+    assert listed.currency is not None
+    assert money_words(listed.total, listed.currency) in text
+    for purchase in listed.purchases:
+        assert packs_words(purchase) in text
+    assert minutes_words(book.facts.work_minutes) in text
+
+
+def test_a_last_page_has_more_than_a_few_lines() -> None:
+    """The section before goes over to it, if a page holds both."""
+    line = Words("word")
+    width, high = 200.0, line.height(200.0) + line.after
+    section = [heading("Section"), *[line] * 5]
+    room = 2 * (heading("Section").height(width) + 5 + 5 * high)
+    pages = pages_of([*section, *section, heading("Last"), line], width, room, room)
+    assert [len(page) for page in pages] == [6, 8]
