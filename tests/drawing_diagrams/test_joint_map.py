@@ -122,6 +122,23 @@ def test_star_skips_ten_twins_and_is_cut_where_it_repeats() -> None:
     assert len(open_discs) == 2 * len(framework.singles) + 2  # and one in the key of each sheet
 
 
+@pytest.mark.parametrize("sheet", [(362.0, 223.0), (387.0, 214.0), (264.0, 289.0)])
+def test_small_sheets_hold_a_strip_each(sheet: tuple[float, float]) -> None:
+    """Large print leaves this much room; the key goes on a sheet of its own rather than push
+    strips off the others, and the heads of strips do not run into each other."""
+    framework, joints = star(), set(star().joints)
+    sheets = joint_map(framework, *sheet)
+    assert_map_is_the_piece(framework, sheets)
+    for picture in sheets:
+        assert picture.width <= sheet[0]
+        assert picture.height <= sheet[1]
+        assert_inside(picture)
+        assert_readable(picture)
+    keys = [picture for picture in sheets if not discs(picture, joints)]
+    upright = sheet[1] > sheet[0]
+    assert keys == ([] if upright else [sheets[-1]])
+
+
 def test_sheets_say_where_the_plan_goes_on() -> None:
     sheets = joint_map(PIECES["long"], *SHEET)
     assert len(sheets) > 1
