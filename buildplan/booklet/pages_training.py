@@ -66,7 +66,9 @@ def lessons(book: Book, parts: Mapping[str, Sequence[Step]]) -> list[Leaf]:
     blocks: list[Block] = []
     for step in first:
         lesson = _lesson_of(book, step)
-        drawn = moves(book.framework, step) or technique_pictures(book.framework, step.kind)
+        drawn = moves(book.framework, step)
+        if step.kind is Kind.CHAIN and len(step.operations[0].links) < 3:  # nothing is tied yet
+            drawn = technique_pictures(book.framework, step.kind)
         pictures = [
             replace(picture, alt=sentences(_lesson_words(lesson), picture.alt)) for picture in drawn
         ]

@@ -156,3 +156,15 @@ def test_same_scene_same_picture() -> None:
         for _ in range(2)
     ]
     assert pictures[0] == pictures[1]
+
+
+@pytest.mark.parametrize("joints", [("A1",), ("A1", "D5"), ("C5", "D5"), ("A3", "B3", "C3", "D3")])
+@pytest.mark.parametrize("size", [(108.0, 132.0), (60.0, 60.0), (300.0, 90.0)])
+def test_the_ring_round_a_place_stays_within_the_picture(
+    joints: tuple[str, ...], size: tuple[float, float]
+) -> None:
+    picture = step_picture(brace_scene(), CAMERAS["front"], *size, place=joints)
+    ring = picture.marks[-1]
+    assert isinstance(ring, Circle)
+    for at, side in zip(ring.centre, size, strict=True):
+        assert ring.radius <= at <= side - ring.radius

@@ -146,3 +146,18 @@ def test_a_shared_brace_is_shown_as_three_and_one_that_stands() -> None:
     labels = [mark.text for mark in wrap.marks if isinstance(mark, Label)]
     assert [text for text in labels if text.isdigit()] == ["1", "2", "3"]
     assert "B4-C4" in wrap.alt
+
+
+def test_chains_that_no_braces_hold_are_laid_one_below_the_other() -> None:
+    """Each in the order of its letter, with the tags of both its ends."""
+    framework = PIECES["listed"]
+    (picture,) = technique_pictures(framework, Kind.LAY)
+    labels = [mark for mark in picture.marks if isinstance(mark, Label)]
+    rows = [next(m.at[1] for m in labels if m.text == c.letter) for c in framework.chains]
+    assert rows == sorted(rows, reverse=True)
+    for long, row in zip(framework.chains, rows, strict=True):
+        tags = [mark.text for mark in labels if mark.at[1] == row and mark.text != long.letter]
+        ends = long.chain.joints[0], long.chain.joints[0 if long.chain.closed else -1]
+        assert tags == list(ends)
+    drawn = [mark for mark in picture.marks if isinstance(mark, Stamp) and mark.look.form == "link"]
+    assert len(drawn) == len(framework.links)

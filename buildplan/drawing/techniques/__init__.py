@@ -21,7 +21,7 @@ from buildplan.drawing.techniques.joints import (
     wrap_brace,
 )
 from buildplan.drawing.techniques.knots import chain_pairs, pair_rounds, tie_off, tie_pair
-from buildplan.drawing.techniques.rings import close_ring, lay_chains, lay_loosely, tag_joints
+from buildplan.drawing.techniques.rings import close_ring, lay_chains, tag_joints
 from buildplan.drawing.techniques.work import size_balloons, stand_up, turn_over
 from buildplan.framework.model import Framework
 from buildplan.sequence.model import Kind, Step
@@ -36,7 +36,7 @@ TECHNIQUES: Mapping[Kind, tuple[Technique, ...]] = MappingProxyType(
         Kind.CHAIN: (chain_pairs,),
         Kind.CLOSE_RING: (close_ring,),
         Kind.TAG: (tag_joints,),
-        Kind.LAY: (lay_chains, lay_loosely),
+        Kind.LAY: (lay_chains,),
         Kind.BRACE: (brace_chain, wrap_brace, settle_joint),
         Kind.SINGLE: (tie_single,),
         Kind.JOIN: (join_chains,),
@@ -56,12 +56,12 @@ def moves(framework: Framework, step: Step) -> tuple[Picture, ...]:
         return (pair_rounds(framework) if first.locks else tie_pair(framework, first.links),)
     if step.kind is Kind.TIE_OFF:
         return (tie_off(framework, first.links[0]),)
-    if step.kind is Kind.CHAIN and not first.adds:
+    if step.kind is Kind.CHAIN and (not first.adds or len(first.links) < 3):
+        # a short chain; one balloon, or one pair, is a chain as it is
         balloon = framework.link[first.links[0]].balloon
         return (brace_chain(framework, (len(first.links),), balloon),)
     if step.kind is Kind.CHAIN:
-        tied = len(first.links) > 2  # one balloon, or one pair, is a chain as it is
-        return (chain_pairs(framework, first.links),) if tied else ()
+        return (chain_pairs(framework, first.links),)
     if step.kind is Kind.BRACE and first.links:
         number = next(b.number for b in framework.braces if first.links[0] in b.links)
         return (wrap_brace(framework, number), settle_joint(framework))
@@ -78,10 +78,8 @@ def technique_pictures(framework: Framework, kind: Kind) -> tuple[Picture, ...]:
 
 
 def _applies(draw: Technique, framework: Framework) -> bool:
-    if draw in (lay_chains, wrap_brace, settle_joint):
+    if draw in (wrap_brace, settle_joint):
         return bool(framework.braces)
-    if draw is lay_loosely:
-        return not framework.braces
     if draw is brace_chain:
         return any(len(chain.links) > 1 for brace in framework.braces for chain in brace.chains)
     if draw is tie_single:

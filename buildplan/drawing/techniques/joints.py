@@ -34,10 +34,10 @@ ONE_CHAIN_HEIGHT = 62.0
 
 # by the number of balloons
 SHORT_CHAINS = {
-    1: mark("A brace chain of 1: one link balloon by itself."),
-    2: mark("A brace chain of 2: one pair, its necks tied together."),
-    3: mark("A brace chain of 3: a pair, and one more balloon tied to it tail to tail."),
-    4: mark("A brace chain of 4: two pairs tied tail to tail."),
+    1: mark("A short chain of 1: one link balloon by itself."),
+    2: mark("A short chain of 2: one pair, its necks tied together."),
+    3: mark("A short chain of 3: a pair, and one more balloon tied to it tail to tail."),
+    4: mark("A short chain of 4: two pairs tied tail to tail."),
 }
 
 

@@ -100,7 +100,10 @@ def close_ring(framework: Framework) -> Picture:
 
 
 def lay_chains(framework: Framework) -> Picture:
-    """The long chains laid out: back below, front above, number-1 joints together."""
+    """The long chains laid out: back below, front above, number-1 joints together; chains that
+    no braces hold, one below the other."""
+    if not framework.braces:
+        return _lay_loosely(framework)
     if framework.closed:
         return _lay_rings(framework)
     return _lay_rows(framework)
@@ -221,7 +224,7 @@ def _lay_rows(framework: Framework) -> Picture:
     return picture(marks, _lay_words(framework, CHAINS_LAID))
 
 
-def lay_loosely(framework: Framework) -> Picture:
+def _lay_loosely(framework: Framework) -> Picture:
     """Chains that are brought together only later: one below the other in the order of their
     letters, each with the tag of its first knot and of its last."""
     marks: list[Mark] = []
