@@ -257,6 +257,31 @@ SIGNED: dict[Stage, str] = {
 }
 
 
+def _signed(book: Book, stage: Stage) -> tuple[str, str]:
+    """What a stage is called, of what there is to do in it, and what is checked at its end."""
+    kinds = {step.kind for step in book.steps}
+    if stage is Stage.BRACE and Kind.BRACE not in kinds:
+        return say("Join chains"), say("every knot and free end at the joint of its tag")
+    if stage is Stage.CLOSE_RINGS and Kind.CLOSE_RING not in kinds:
+        return part_name(book, PART[stage]), say(SIGNED[stage])
+    return stage_name(stage), say(SIGNED[stage])
+
+
+def _learnt(book: Book) -> tuple[str, ...]:
+    """What the trainee can do in the end, by what the piece has."""
+    braced = any(step.kind is Kind.BRACE for step in book.steps)
+    corners = any(set(step.cells) - {"straight"} for step in book.steps)
+    return (
+        say("size, pair and chain to the count, without the booklet"),
+        say("find any joint on the piece from its name on the joint map"),
+        say("tie in a straight brace and lock it, front and back")
+        if braced
+        else say("bring the knots of a joint together and lock it"),
+        *([say("turn a corner from its row and its diagram")] if corners else []),
+        say("find a mistake made on purpose by the trainer"),
+    )
+
+
 def sign_off(book: Book) -> list[Leaf]:
     """Time targets by stage, and a place for both to sign each stage."""
     by_stage: dict[Stage, list[Step]] = {}
@@ -267,13 +292,14 @@ def sign_off(book: Book) -> list[Leaf]:
         if stage not in by_stage:
             continue
         practised = _minutes(book, by_stage[stage])
+        name, checked = _signed(book, stage)
         rows.append(
             (
-                strong(stage_name(stage)),
+                strong(name),
                 _whole(practised * BEGINNER),
                 _whole(practised),
                 "",
-                plain(say(SIGNED[stage])),
+                plain(checked),
                 "<br/><br/>",
                 "",
             )
@@ -315,16 +341,7 @@ def sign_off(book: Book) -> list[Leaf]:
                 (21, 27, 27, 14, 53, 24, 24),
             ),
             heading(say("The trainee can now do alone")),
-            Items(
-                (
-                    say("size, pair and chain to the count, without the booklet"),
-                    say("find any joint on the piece from its name on the joint map"),
-                    say("tie in a straight brace and lock it, front and back"),
-                    say("turn a corner from its row and its diagram"),
-                    say("find a mistake made on purpose by the trainer"),
-                ),
-                ticked=True,
-            ),
+            Items(_learnt(book), ticked=True),
             Words(
                 say("Trainee {line}  Trainer {line}  Date {date}", line=LINE, date=DATE_LINE),
                 after=6,
