@@ -13,7 +13,8 @@ from buildplan.booklet.pages_crew import crew_leaves
 from buildplan.booklet.pages_front import cautions, cover, needs, reading_guide
 from buildplan.booklet.pages_gauges import gauges_within, true_gauges
 from buildplan.booklet.pages_piece import finished_piece, joint_maps
-from buildplan.booklet.pages_sale import before_you_start, licence, sale_cover, your_colours
+from buildplan.booklet.pages_sale import before_you_start, licence, your_colours
+from buildplan.booklet.pages_sale_cover import sale_cover
 from buildplan.booklet.pages_steps import step_leaves, step_parts
 from buildplan.booklet.pages_training import practice_piece, sign_off, with_lessons
 from buildplan.booklet.press import Leaf, Press

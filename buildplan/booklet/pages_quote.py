@@ -20,7 +20,7 @@ from buildplan.booklet.flow import (
     height_of,
 )
 from buildplan.booklet.money import Item, Quote, money_words
-from buildplan.booklet.pages_sale import BAND, seller_band
+from buildplan.booklet.pages_sale_cover import BAND, seller_band
 from buildplan.booklet.paper import Paper, mm
 from buildplan.booklet.press import BODY, LEAD, TITLE, Leaf, Press, plain, strong
 from buildplan.booklet.quote_words import share_words
