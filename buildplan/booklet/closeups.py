@@ -4,13 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from itertools import pairwise
+from itertools import combinations, pairwise
+
+import numpy as np
 
 from buildplan.booklet.book import Book
 from buildplan.booklet.progress import Progress
+from buildplan.drawing.bodies import link_length_m
 from buildplan.drawing.camera import Camera
 from buildplan.drawing.closeup import Work, closeup_cameras, fewest_cameras, shown_by_one
-from buildplan.sequence.model import Kind, Step
+from buildplan.sequence.model import Kind, Step, Turn
 
 # Steps whose work is on the piece, and those that concern the whole of it.
 ON_THE_PIECE = frozenset({Kind.BRACE, Kind.SINGLE, Kind.JOIN, Kind.LOCK})
@@ -19,6 +22,8 @@ ON_THE_WHOLE = frozenset({Kind.LAY, Kind.INSPECT})
 MOST_ABREAST = 3
 # Joints that one close-up can name and still be read.
 MOST_JOINTS = 5
+# Places further apart than this many link lengths have nothing of the close-up between them.
+APART = 5.0
 
 
 @dataclass(frozen=True, eq=False)
@@ -56,7 +61,7 @@ def plan_views(book: Book) -> Views:
         (step, title, words, work)
         for step in book.steps
         if step.kind in ON_THE_PIECE
-        for title, words, work in _works(progress, step)
+        for title, words, work in _works(book, progress, step)
     ]
     cameras = fewest_cameras([work for _, _, _, work in planned])
     found: dict[int, list[CloseUp]] = {}
@@ -72,16 +77,47 @@ def step_joints(step: Step) -> tuple[str, ...]:
     return tuple(dict.fromkeys(joint for turn in step.turns for joint in turn.joints))
 
 
-def _works(progress: Progress, step: Step) -> Iterator[tuple[str, str, Work]]:
+def _works(book: Book, progress: Progress, step: Step) -> Iterator[tuple[str, str, Work]]:
     words, joints = "; ".join(turn.words for turn in step.turns), step_joints(step)
     whole = Work(progress.near(step, joints), joints)
     together = len(joints) <= MOST_JOINTS and shown_by_one(whole)
+    places = [] if together else places_of(book, step)
+    if len(places) > 1 and len(step.turns) > MOST_ABREAST:
+        for turns in places:
+            joints = tuple(dict.fromkeys(joint for turn in turns for joint in turn.joints))
+            words = "; ".join(turn.words for turn in turns)
+            yield "", words, Work(progress.near(step, joints), joints)
+        return
     if not 1 < len(step.turns) <= MOST_ABREAST or together:
         yield "", words, whole
         return
     for number, turn in enumerate(step.turns):
         joints = tuple(dict.fromkeys(turn.joints))
         yield turn.name, turn.words, Work(progress.turn(step, number, joints), joints)
+
+
+def places_of(book: Book, step: Step) -> list[tuple[Turn, ...]]:
+    """The turns of a step by where they are: those less than `APART` links from one another are
+    at one place, and places that lie nearest are one until they can stand abreast."""
+    at = {
+        turn: np.array([book.shape.at[joint] for joint in turn.joints], dtype=float)
+        for turn in step.turns
+    }
+
+    def gap(some: Sequence[Turn], others: Sequence[Turn]) -> float:
+        one, other = (np.vstack([at[turn] for turn in turns]) for turns in (some, others))
+        return float(np.min(np.linalg.norm(one[:, None] - other[None], axis=2)))
+
+    places: list[tuple[Turn, ...]] = [(turn,) for turn in step.turns]
+    while len(places) > 1:
+        near = min(combinations(range(len(places)), 2), key=lambda p: gap(*(places[i] for i in p)))
+        first, second = (places[i] for i in near)
+        clear = gap(first, second) >= APART * link_length_m(book.framework)
+        if clear and len(places) <= MOST_ABREAST:
+            break
+        places[near[0]] = (*first, *second)
+        del places[near[1]]
+    return places
 
 
 def view_changes(closeups: Sequence[CloseUp]) -> int:

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 import pytest
 import shipped
 
-from buildplan.booklet.closeups import MOST_JOINTS
+from buildplan.booklet.closeups import MOST_ABREAST, MOST_JOINTS, places_of
 from buildplan.booklet.press import plain, strong
 
 JOINT = re.compile(r"\b[A-Z]\d+\b")
@@ -52,3 +53,19 @@ def test_numbers_keep_their_units() -> None:
         for kept in (*KEPT, "A1 –", "at A1"):
             assert any(kept in part.replace("\N{NO-BREAK SPACE}", " ") for part in parts)
         assert "closed" in parts
+
+
+def test_turns_far_apart_are_shown_place_by_place() -> None:
+    """Two braces each at four corners of the star: neighbours stay together, and there are no
+    more places than stand abreast."""
+    book = shipped.book_of("reading_star")
+    braces = [turn for step in book.steps if step.kind == "brace" for turn in step.turns]
+    step = next(step for step in book.steps if step.kind == "brace")
+    two = replace(step, turns=(braces[0], braces[20], braces[1], braces[21]))
+    assert places_of(book, two) == [(braces[0], braces[1]), (braces[20], braces[21])]
+    corners = [braces[i + j] for i in (0, 10, 20, 30) for j in (0, 1)]
+    places = places_of(book, replace(step, turns=tuple(corners)))
+    assert len(places) == MOST_ABREAST
+    assert sorted(turn.name for place in places for turn in place) == sorted(
+        turn.name for turn in corners
+    )
