@@ -10,8 +10,9 @@ from buildplan.booklet.imposition import folded
 from buildplan.booklet.map_sheets import map_sheets
 from buildplan.booklet.pages_after import standing, taking_down
 from buildplan.booklet.pages_crew import crew_leaves
-from buildplan.booklet.pages_front import cautions, cover, needs, reading_guide
+from buildplan.booklet.pages_front import cautions, cover, reading_guide
 from buildplan.booklet.pages_gauges import gauges_within, true_gauges
+from buildplan.booklet.pages_needs import needs
 from buildplan.booklet.pages_piece import finished_piece, joint_maps
 from buildplan.booklet.pages_sale import before_you_start, licence, your_colours
 from buildplan.booklet.pages_sale_cover import sale_cover

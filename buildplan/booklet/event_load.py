@@ -10,7 +10,7 @@ from buildplan.booklet.event_plan import Copy, EventPlan
 from buildplan.booklet.flow import Block, Items, Words, heading
 from buildplan.booklet.money import balloon_words
 from buildplan.booklet.packing import bags
-from buildplan.booklet.pages_front import TOOLS
+from buildplan.booklet.pages_needs import TOOLS
 from buildplan.booklet.press import plain, strong
 from buildplan.language.speaking import mark, say, say_count, say_in, whole
 

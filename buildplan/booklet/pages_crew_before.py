@@ -19,7 +19,7 @@ from buildplan.booklet.flow import (
 from buildplan.booklet.jobs import Job
 from buildplan.booklet.money import cost, money_words
 from buildplan.booklet.packing import Bag
-from buildplan.booklet.pages_front import TAGS, TOOLS
+from buildplan.booklet.pages_needs import TAGS, TOOLS
 from buildplan.booklet.press import SMALL, plain, strong, unbroken
 from buildplan.booklet.shopping import packs_words
 from buildplan.booklet.words import air_words, minutes_words, nominal_words
