@@ -18,6 +18,7 @@ import sys
 import tempfile
 import time
 from collections.abc import Callable, Sequence
+from functools import partial
 from pathlib import Path
 from statistics import median
 from typing import Any
@@ -185,7 +186,7 @@ def against_matplotlib() -> None:
     pictures = [step_picture(scene, CAMERAS["corner"], *SIZE) for scene in scenes]
     for name, flat in (("every path", False), ("flat", True)):
         pages = [outlines_of(picture, flat) for picture in pictures]
-        theirs, data = timed(lambda pages=pages: by_matplotlib(pages), 1)
+        theirs, data = timed(partial(by_matplotlib, pages), 1)
         print(
             f"  PdfPages, {name:10} {theirs:6.2f} s  {len(data) / 1e6:5.2f} MB"
             f"   {theirs / ours:5.1f} times ours"

@@ -175,7 +175,7 @@ def test_what_cannot_stand_says_so(tmp_path: Path) -> None:
     [
         (letters("W", "cells: 5"), "build.letters.cells", "W cannot be had 5 cells high"),
         (letters("E", "cells: 6"), "build.letters.cells", "cells"),
-        (letters("e"), "build.letters.text", "text"),
+        (letters("e"), "build.letters.text", "holds signs that no letters"),
         (letters("E", "cells: 7, height: 60"), "build.letters", "twice over"),
         (letters("E").replace("cells: 7, ", ""), "build.letters", "neither"),
         (letters("E").replace("brace: a", "brace: k"), "build.letters.brace", "link"),
