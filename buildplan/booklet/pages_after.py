@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from buildplan.booklet.book import Book
-from buildplan.booklet.crew_words import joints_words
+from buildplan.booklet.crew_words import balloon_words, joints_words
 from buildplan.booklet.press import HEADING, SMALL, Leaf, Press, plain, strong
 from buildplan.booklet.words import speed_words, weight_words
 from buildplan.design.measures import size_words
@@ -147,9 +147,10 @@ def taking_down(book: Book) -> Leaf:
             press.paragraph(say("While it stands"), paper.left, top, paper.measure, HEADING, "H2")
             - 4
         )
-        spare = ", ".join(
-            say("{count} {colour}", count=p.spare, colour=p.balloon.label)
+        spare = "; ".join(
+            say("{count} {balloons}", count=p.spare, balloons=balloon_words(book, p.balloon.key))
             for p in book.facts.purchases
+            if p.spare
         )
         y = press.bullets(
             (

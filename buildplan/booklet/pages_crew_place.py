@@ -179,7 +179,7 @@ def arriving(book: Book, packed: Sequence[Bag]) -> list[Block]:
 def after(book: Book) -> list[Block]:
     """While it stands; taking down; waste; what was different this time."""
     facts = book.facts
-    spare = ", ".join(
+    spare = "; ".join(
         say("{count} {balloons}", count=p.spare, balloons=balloon_words(book, p.balloon.key))
         for p in facts.purchases
     )
