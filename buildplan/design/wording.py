@@ -10,13 +10,8 @@ from pydantic_core import ErrorDetails
 
 from buildplan.design.known import choices, described, form_in_words, types_at
 from buildplan.design.mistake import Mistake, Path, key_in_words, meant, nearest, one_of, shown
-from buildplan.design.pattern_checks import pattern_words
-from buildplan.design.patterns import Build
 from buildplan.design.values import FileModel
 from buildplan.language.speaking import mark, say, say_count, say_whole
-
-PATTERNS_TO_COME: tuple[str, ...] = ()
-"""Patterns that the trade knows and this program does not build yet."""
 
 COLOUR_FORM = mark("write # and six hex digits, in quotes: {example}")
 A_COLOUR = '"#1F5F8B"'
@@ -234,11 +229,6 @@ def _reminder(at: Path, root: Root) -> str:
 
 def _unknown_key(name: str, at: Path, root: Root) -> tuple[str, str]:
     around = types_at(at[:-1], root)
-    if around == [Build] and name in PATTERNS_TO_COME:
-        return (
-            say("the pattern {name} is not built yet", name=name),
-            say("use {names}", names=pattern_words()),
-        )
     return say("unknown key {key}", key=shown(name)), one_of(name, described(around), KNOWN_HERE)
 
 

@@ -10,7 +10,6 @@ from design_texts import LAST_LINE, RING, TRIANGLE, changed, only_problem, probl
 
 from buildplan.design.problems import DesignProblemsError, in_words
 from buildplan.design.reading import read_design
-from buildplan.design.wording import PATTERNS_TO_COME
 
 TUBE = RING[RING.index("  tube:") : RING.index("spare")]
 # old text, new text, line, path, words of the message, words of the suggestion
@@ -277,14 +276,6 @@ def test_mistake_in_a_listed_piece(
         assert word in problem.message
     for word in right:
         assert word in problem.suggestion
-
-
-@pytest.mark.parametrize("pattern", PATTERNS_TO_COME)
-def test_patterns_to_come_are_refused_by_name(pattern: str) -> None:
-    problem = only_problem(changed(RING, ("  tube:\n", f"  {pattern}:\n")))
-    assert (problem.line, problem.path) == (14, f"build.{pattern}")
-    assert problem.message == f"the pattern {pattern} is not built yet"
-    assert "tube" in problem.suggestion
 
 
 def test_two_patterns_and_none() -> None:
