@@ -10,6 +10,7 @@ from pathlib import Path
 import networkx as nx
 import numpy as np
 import pytest
+from trial_file import HEAD
 
 from buildplan.design.problems import DesignProblemsError
 from buildplan.design.reading import read_design
@@ -22,16 +23,6 @@ from buildplan.sequence.replay import ReplayError, replay
 from buildplan.sequence.steps import plan_steps
 from buildplan.shape.finding import find_shape
 
-HEAD = """\
-buildplan: 1
-name: Trial
-units: in
-balloons:
-  a: {kind: link,  nominal: 12, inflate_to: 8, colour: "#1F5F8B", label: blue}
-  b: {kind: link,  nominal: 12, inflate_to: 8, colour: "#F7F3E8", label: ivory}
-  k: {kind: round, nominal: 5,  inflate_to: 3.5, colour: "#C9A227", label: gold}
-build:
-"""
 COLUMN = "{column: {around: 4, rings: 3, ring: a, between: b, lock: k}}"
 CUBE = "{solid: {shape: cube, edge: a, lock: k}}"
 TUBE = (

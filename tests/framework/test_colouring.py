@@ -9,6 +9,7 @@ from pathlib import Path
 
 import numpy as np
 import pytest
+from trial_file import HEAD
 
 from buildplan.design.reading import read_design
 from buildplan.framework.build import build_framework
@@ -16,16 +17,6 @@ from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import Framework
 from buildplan.shape.finding import find_shape
 
-HEAD = """\
-buildplan: 1
-name: Trial
-units: in
-balloons:
-  a: {kind: link,  nominal: 12, inflate_to: 8, colour: "#1F5F8B", label: blue}
-  b: {kind: link,  nominal: 12, inflate_to: 8, colour: "#F7F3E8", label: ivory}
-  k: {kind: round, nominal: 5,  inflate_to: 3.5, colour: "#C9A227", label: gold}
-build:
-"""
 COLUMN = "  column: {around: 8, rings: 9, ring: a, between: a, lock: k}\n"
 WALL = "  wall: {across: 6, up: 5, layers: 2, row: a, upright: a, between: a, lock: k, openings: "
 WALL += "[{along: 2, up: 2, wide: 2, high: 2}]}\n"
