@@ -5,21 +5,21 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 
-from buildplan.booklet.book import Book
-from buildplan.booklet.imposition import folded
-from buildplan.booklet.map_sheets import map_sheets
-from buildplan.booklet.pages_after import standing, taking_down
-from buildplan.booklet.pages_crew import crew_leaves
-from buildplan.booklet.pages_front import cautions, cover, reading_guide
-from buildplan.booklet.pages_gauges import gauges_within, true_gauges
-from buildplan.booklet.pages_needs import needs
-from buildplan.booklet.pages_piece import finished_piece, joint_maps
-from buildplan.booklet.pages_sale import before_you_start, licence, your_colours
-from buildplan.booklet.pages_sale_cover import sale_cover
-from buildplan.booklet.pages_steps import step_leaves, step_parts
-from buildplan.booklet.pages_training import practice_piece, sign_off, with_lessons
-from buildplan.booklet.press import Leaf, Press
-from buildplan.booklet.serial import Copy, design_digest, sealed, serial_of
+from buildplan.booklet.common.after import standing, taking_down
+from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.front import cautions, cover, reading_guide
+from buildplan.booklet.common.gauges import gauges_within, true_gauges
+from buildplan.booklet.common.map_sheets import map_sheets
+from buildplan.booklet.common.needs import needs
+from buildplan.booklet.common.piece import finished_piece, joint_maps
+from buildplan.booklet.common.steps import step_leaves, step_parts
+from buildplan.booklet.crew.pages import crew_leaves
+from buildplan.booklet.sale.cover import sale_cover
+from buildplan.booklet.sale.pages import before_you_start, licence, your_colours
+from buildplan.booklet.training.pages import practice_piece, sign_off, with_lessons
+from buildplan.business.copies.serial import Copy, design_digest, sealed, serial_of
+from buildplan.document.imposition import folded
+from buildplan.document.renderer import Leaf, Press
 from buildplan.language.speaking import say, speaking
 
 

@@ -9,10 +9,6 @@ from typing import Annotated
 
 import typer
 
-from buildplan.booklet.facts import examination_as_json, facts_as_json, problem_as_json
-from buildplan.booklet.report import check_report, steps_report
-from buildplan.booklet.watching import Glance, preview_path, saves
-from buildplan.booklet.watching import watch as watch_design
 from buildplan.commands.app import (
     IN_ENGLISH,
     DesignArgument,
@@ -21,12 +17,15 @@ from buildplan.commands.app import (
     app,
     errors,
 )
+from buildplan.commands.check_report import check_report, steps_report
 from buildplan.commands.files import (
     ProblemsFoundError,
     asked,
     book_of,
     write_whole,
 )
+from buildplan.commands.watching import Glance, preview_path, saves
+from buildplan.commands.watching import watch as watch_design
 from buildplan.design.measures import parse_speed
 from buildplan.design.problems import (
     DesignProblemsError,
@@ -34,6 +33,7 @@ from buildplan.design.problems import (
 )
 from buildplan.design.schema import design_schema, event_schema
 from buildplan.drawing.png import picture_png
+from buildplan.evaluation.facts import examination_as_json, facts_as_json, problem_as_json
 from buildplan.language.speaking import say
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.tell_times import start_lines, steps_with_times, timetable_lines

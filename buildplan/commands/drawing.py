@@ -8,9 +8,8 @@ from typing import Annotated
 
 import typer
 
-from buildplan.booklet.gallery import Exhibit, is_design_file, print_gallery
-from buildplan.booklet.paper import PAPERS
-from buildplan.booklet.step_drawings import step_drawings
+from buildplan.booklet.common.step_drawings import step_drawings
+from buildplan.booklet.office.gallery import Exhibit, is_design_file, print_gallery
 from buildplan.commands.app import (
     IN_ENGLISH,
     DesignArgument,
@@ -28,6 +27,7 @@ from buildplan.commands.files import (
     write_whole,
     wrong_ending,
 )
+from buildplan.document.paper import PAPERS
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.forms import FORMS
 from buildplan.drawing.marks import Picture

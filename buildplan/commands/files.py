@@ -10,9 +10,8 @@ from typing import TypeVar
 
 import typer
 
-from buildplan.booklet.book import Book, gather_book
-from buildplan.booklet.brand import Branding, branding
-from buildplan.booklet.paper import PAPERS
+from buildplan.booklet.common.book import Book, gather_book
+from buildplan.business.copies.brand import Branding, branding
 from buildplan.commands.app import (
     UnitsName,
     errors,
@@ -28,6 +27,7 @@ from buildplan.design.problems import (
 )
 from buildplan.design.reading import read_brand, read_design
 from buildplan.design.translating import translated_brand, translated_design
+from buildplan.document.paper import PAPERS
 from buildplan.language.grammar import listed
 from buildplan.language.speaking import ENGLISH, say, spoken
 from buildplan.shape.constants import CONSTANTS

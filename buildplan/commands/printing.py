@@ -10,8 +10,9 @@ from typing import Annotated
 import typer
 from pikepdf import PdfError
 
-from buildplan.booklet.brand import branding
-from buildplan.booklet.buyers import (
+from buildplan.booklet.editions import print_booklet, print_folded
+from buildplan.business.copies.brand import branding
+from buildplan.business.copies.buyers import (
     Buyer,
     BuyersUnreadableError,
     name_problem,
@@ -19,10 +20,8 @@ from buildplan.booklet.buyers import (
     slug,
     tidy,
 )
-from buildplan.booklet.editions import print_booklet, print_folded
-from buildplan.booklet.paper import large_print as enlarged
-from buildplan.booklet.serial import NoSerialError
-from buildplan.booklet.verifying import verified_lines, verify
+from buildplan.business.copies.serial import NoSerialError
+from buildplan.business.copies.verifying import verified_lines, verify
 from buildplan.commands.app import (
     IN_ENGLISH,
     Edition,
@@ -44,6 +43,7 @@ from buildplan.commands.files import (
 )
 from buildplan.design.reading import read_brand
 from buildplan.design.translating import translated_brand
+from buildplan.document.paper import large_print as enlarged
 from buildplan.language.speaking import say
 
 # shorter keys could be guessed

@@ -17,9 +17,9 @@ from buildplan.commands.files import (
     wrong_ending,
 )
 from buildplan.design.measures import Units
-from buildplan.design.yaml_source import load, plain
+from buildplan.design.source.yaml_source import load, plain
+from buildplan.evaluation.measured import measure
 from buildplan.fitting.file_changes import changed_text
-from buildplan.fitting.measured import measure
 from buildplan.fitting.resize_report import heading, resize_report
 from buildplan.fitting.resizing import one_way, ways
 from buildplan.fitting.sources import parse_height

@@ -7,19 +7,18 @@ from typing import Annotated
 
 import typer
 
-from buildplan.booklet.buyers import name_problem, tidy
-from buildplan.booklet.csv_text import csv_bytes
-from buildplan.booklet.event_booklet import print_event
-from buildplan.booklet.event_load import load_rows
-from buildplan.booklet.event_plan import plan_event
-from buildplan.booklet.event_times import timetable_rows
-from buildplan.booklet.money import missing_prices
-from buildplan.booklet.money import quote as quote_of
-from buildplan.booklet.pages_quote import Offer, print_quote
-from buildplan.booklet.pages_shopping import print_shopping
-from buildplan.booklet.paper import PAPERS
-from buildplan.booklet.quote_words import quote_lines, quote_rows
-from buildplan.booklet.shopping import Asked, shopping_lines, shopping_list, shopping_rows
+from buildplan.booklet.office.event_booklet import print_event
+from buildplan.booklet.office.event_load import load_rows
+from buildplan.booklet.office.event_times import timetable_rows
+from buildplan.booklet.office.quote_page import Offer, print_quote
+from buildplan.booklet.office.shopping_page import print_shopping
+from buildplan.business.buying.csv_text import csv_bytes
+from buildplan.business.buying.money import missing_prices
+from buildplan.business.buying.money import quote as quote_of
+from buildplan.business.buying.shopping import Asked, shopping_lines, shopping_list, shopping_rows
+from buildplan.business.copies.buyers import name_problem, tidy
+from buildplan.business.events.event_plan import plan_event
+from buildplan.business.quoting.quote_words import quote_lines, quote_rows
 from buildplan.commands.app import (
     IN_ENGLISH,
     DesignArgument,
@@ -45,6 +44,7 @@ from buildplan.design.problems import (
     DesignProblemsError,
 )
 from buildplan.design.translating import translated_event
+from buildplan.document.paper import PAPERS
 from buildplan.framework.build import build_framework
 from buildplan.language.speaking import say
 

@@ -12,16 +12,6 @@ from buildplan.design.arch import as_tube
 from buildplan.design.colour_checks import check_colours, pattern_keys
 from buildplan.design.graph_checks import check_graph
 from buildplan.design.lengths import LEAST_PER_GAUGE, MOST_PER_GAUGE, likely, tie_to_tie
-from buildplan.design.mistake import (
-    Mistake,
-    Path,
-    key_in_words,
-    listed,
-    meant,
-    nearest,
-    one_of,
-    shown,
-)
 from buildplan.design.model import Balloon
 from buildplan.design.money_checks import check_money
 from buildplan.design.pattern_checks import (
@@ -35,7 +25,17 @@ from buildplan.design.pattern_checks import (
     pattern_words,
 )
 from buildplan.design.patterns import Tube
-from buildplan.design.salvage import Salvaged, list_in, mapping_in, salvage
+from buildplan.design.source.mistake import (
+    Mistake,
+    Path,
+    key_in_words,
+    listed,
+    meant,
+    nearest,
+    one_of,
+    shown,
+)
+from buildplan.design.source.partial_validation import Salvaged, list_in, mapping_in, salvage
 from buildplan.design.tube_checks import check_tube, joint_counts
 from buildplan.language.grammar import count_word, first_to_last, sentences
 from buildplan.language.speaking import mark, say

@@ -8,9 +8,9 @@ from pydantic import ValidationError
 
 from buildplan.design.colour_order import ColourPattern
 from buildplan.design.colour_patterns import period, pitch
-from buildplan.design.mistake import Mistake, Path, key_in_words, listed
 from buildplan.design.patterns import Tube
-from buildplan.design.salvage import list_in, mapping_in, salvage
+from buildplan.design.source.mistake import Mistake, Path, key_in_words, listed
+from buildplan.design.source.partial_validation import list_in, mapping_in, salvage
 from buildplan.design.tube_checks import chain_letters, joint_counts
 from buildplan.language.speaking import mark, say, say_count
 

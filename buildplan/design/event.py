@@ -8,9 +8,9 @@ from typing import Annotated
 
 from pydantic import Field
 
-from buildplan.design.mistake import Mistake, shown
 from buildplan.design.reading import read_as
-from buildplan.design.salvage import list_in, mapping_in
+from buildplan.design.source.mistake import Mistake, shown
+from buildplan.design.source.partial_validation import list_in, mapping_in
 from buildplan.design.values import ONE_LINE, FileModel, Labour, Language, Version
 from buildplan.language.speaking import mark, say
 

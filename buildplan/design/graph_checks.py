@@ -5,8 +5,8 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Mapping, Sequence
 
-from buildplan.design.mistake import Mistake, Path, key_in_words, listed, one_of, shown
-from buildplan.design.salvage import list_in, mapping_in
+from buildplan.design.source.mistake import Mistake, Path, key_in_words, listed, one_of, shown
+from buildplan.design.source.partial_validation import list_in, mapping_in
 from buildplan.language.speaking import mark, say
 
 AT: Path = ("build", "graph")

@@ -12,7 +12,10 @@ from itertools import pairwise
 from pathlib import Path as FilePath
 
 from buildplan.design.checks import check, joints_of
-from buildplan.design.mistake import (
+from buildplan.design.model import Balloon, Design
+from buildplan.design.patterns import Assembly, AssemblyPart, Build, PartsTie, TieByBalloon
+from buildplan.design.problems import DesignProblemsError, UnreadableDesignError, in_words
+from buildplan.design.source.mistake import (
     Mistake,
     Path,
     key_in_words,
@@ -21,9 +24,6 @@ from buildplan.design.mistake import (
     one_of,
     shown,
 )
-from buildplan.design.model import Balloon, Design
-from buildplan.design.patterns import Assembly, AssemblyPart, Build, PartsTie, TieByBalloon
-from buildplan.design.problems import DesignProblemsError, UnreadableDesignError, in_words
 from buildplan.language.grammar import sentences
 from buildplan.language.speaking import mark, say, say_count
 

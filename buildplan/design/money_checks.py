@@ -7,9 +7,9 @@ from collections.abc import Iterator, Mapping
 
 from babel.numbers import list_currencies
 
-from buildplan.design.mistake import Mistake, key_in_words, one_of, shown
 from buildplan.design.model import Balloon
-from buildplan.design.salvage import Salvaged, mapping_in
+from buildplan.design.source.mistake import Mistake, key_in_words, one_of, shown
+from buildplan.design.source.partial_validation import Salvaged, mapping_in
 from buildplan.design.values import CURRENCY
 from buildplan.language.speaking import mark, say
 

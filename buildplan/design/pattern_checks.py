@@ -8,7 +8,6 @@ from typing import NamedTuple
 from pydantic import ValidationError
 
 from buildplan.design.lettering import GLYPHS, HEIGHTS, can_draw, letter_joints
-from buildplan.design.mistake import Mistake, listed
 from buildplan.design.pattern_joints import (
     GLOBE_JOINTS,
     column_joints,
@@ -17,7 +16,8 @@ from buildplan.design.pattern_joints import (
     wall_joints,
 )
 from buildplan.design.patterns import Build, Column, Letters, Solid, Wall
-from buildplan.design.salvage import list_in, mapping_in
+from buildplan.design.source.mistake import Mistake, listed
+from buildplan.design.source.partial_validation import list_in, mapping_in
 from buildplan.language.speaking import mark, say
 
 PATTERNS = tuple(Build.model_fields)

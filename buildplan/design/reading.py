@@ -12,12 +12,12 @@ from pydantic_core import ErrorDetails
 
 from buildplan.design.checks import check
 from buildplan.design.joining import join_parts
-from buildplan.design.mistake import Mistake, path_in_words
 from buildplan.design.model import Brand, Design
 from buildplan.design.problems import DesignProblemsError, Problem, UnreadableDesignError
+from buildplan.design.source.mistake import Mistake, path_in_words
+from buildplan.design.source.refusals import mistakes_in
+from buildplan.design.source.yaml_source import Keys, Node, Scalar, load, mark_of, plain
 from buildplan.design.values import FileModel
-from buildplan.design.wording import mistakes_in
-from buildplan.design.yaml_source import Keys, Node, Scalar, load, mark_of, plain
 from buildplan.language.speaking import mark, say
 
 MOST_BYTES = 1024 * 1024

@@ -7,9 +7,9 @@ from statistics import fmean
 
 from pydantic import ValidationError
 
+from buildplan.design.closure import check_coming_round
 from buildplan.design.colour_order import ColourPattern
 from buildplan.design.colour_patterns import Place, lay_colours, period
-from buildplan.design.coming_round import check_coming_round
 from buildplan.design.course import (
     CELLS,
     INNER_CHAINS,
@@ -18,10 +18,10 @@ from buildplan.design.course import (
     cell_counts,
 )
 from buildplan.design.lengths import likely, tie_to_tie
-from buildplan.design.mistake import Mistake, Path, listed
 from buildplan.design.model import Balloon
 from buildplan.design.patterns import Tube
-from buildplan.design.salvage import Salvaged, list_in
+from buildplan.design.source.mistake import Mistake, Path, listed
+from buildplan.design.source.partial_validation import Salvaged, list_in
 from buildplan.design.turning import SideLengths
 from buildplan.design.values import ChainLetter
 from buildplan.language.speaking import mark, say

@@ -10,7 +10,7 @@ import numpy as np
 
 from buildplan.drawing.bodies import Bodies, Scene, link_length_m
 from buildplan.drawing.camera import CAMERAS, Camera, angle_between_deg, turned
-from buildplan.drawing.sight import Sight, behind_new, joints_m, sight_of_bodies, spread_of
+from buildplan.drawing.visibility import Sight, behind_new, joints_m, sight_of_bodies, spread_of
 
 ENOUGH_SEEN = 0.8
 # Joints nearer to one another on the page, in link lengths, are not told apart well.

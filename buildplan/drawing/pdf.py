@@ -16,7 +16,6 @@ from reportlab.pdfgen.canvas import Canvas
 
 from buildplan.drawing.curves import ellipse
 from buildplan.drawing.fonts import REGULAR, face, register_fonts
-from buildplan.drawing.looks import look_marks
 from buildplan.drawing.marks import (
     Circle,
     Ink,
@@ -29,6 +28,7 @@ from buildplan.drawing.marks import (
     Polyline,
     Stamp,
 )
+from buildplan.drawing.symbols import look_marks
 from buildplan.language.speaking import say
 
 # Streams stay binary: written as text they would be a quarter larger.

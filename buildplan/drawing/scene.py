@@ -9,6 +9,7 @@ import numpy.typing as npt
 
 from buildplan.drawing.bodies import Bodies, Scene, finished, link_length_m
 from buildplan.drawing.camera import Camera, View, fit
+from buildplan.drawing.far_lines import THREAD_BELOW_PT, thread_marks
 from buildplan.drawing.framing import MARGIN_PT, close_view, floor_points, view_of
 from buildplan.drawing.ground import ground_shadow
 from buildplan.drawing.labels import (
@@ -20,13 +21,12 @@ from buildplan.drawing.labels import (
     leaders,
     place_tags,
 )
-from buildplan.drawing.looks import quantised_line
 from buildplan.drawing.marks import Circle, Ink, Inset, Look, Mark, Picture, Polyline
 from buildplan.drawing.outlines import quantised_length
 from buildplan.drawing.plates import corner_plate, plate_box, title_plate
-from buildplan.drawing.sight import LEVEL_M, behind_new, in_front_of_new, paint_order
 from buildplan.drawing.stamps import link_stamps, round_stamps
-from buildplan.drawing.threads import THREAD_BELOW_PT, thread_marks
+from buildplan.drawing.symbols import quantised_line
+from buildplan.drawing.visibility import LEVEL_M, behind_new, in_front_of_new, paint_order
 from buildplan.framework.model import Framework
 from buildplan.language.speaking import mark, say
 from buildplan.shape.model import Shape

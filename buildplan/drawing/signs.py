@@ -7,7 +7,7 @@ from collections.abc import Iterable, Mapping
 from itertools import combinations
 
 from buildplan.drawing.colour_vision import confusable
-from buildplan.drawing.looks import PATTERNS
+from buildplan.drawing.symbols import PATTERNS
 from buildplan.framework.model import Framework
 
 Pair = frozenset[str]

@@ -6,7 +6,6 @@ from collections.abc import Iterator
 from xml.sax.saxutils import escape, quoteattr
 
 from buildplan.drawing.fonts import FAMILY
-from buildplan.drawing.looks import look_marks
 from buildplan.drawing.marks import (
     Circle,
     Ink,
@@ -19,6 +18,7 @@ from buildplan.drawing.marks import (
     Polyline,
     Stamp,
 )
+from buildplan.drawing.symbols import look_marks
 
 
 def _number(value: float) -> str:

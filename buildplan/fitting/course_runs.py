@@ -13,7 +13,7 @@ from math import floor
 from typing import Any
 
 from buildplan.design.course import CELLS, OUTER_CHAINS
-from buildplan.design.mistake import Path
+from buildplan.design.source.mistake import Path
 from buildplan.fitting.file_changes import Change
 
 STRAIGHT = "straight"

@@ -10,8 +10,8 @@ from typing import Any
 
 import yaml
 
-from buildplan.design.mistake import Path
-from buildplan.design.yaml_source import Items, Keys, Node, Scalar, load, plain
+from buildplan.design.source.mistake import Path
+from buildplan.design.source.yaml_source import Items, Keys, Node, Scalar, load, plain
 from buildplan.language.speaking import say
 
 

@@ -9,12 +9,12 @@ from buildplan.design.arch import as_tube
 from buildplan.design.beginnings import GAUGE_STEP
 from buildplan.design.colour_patterns import keys_of
 from buildplan.design.lengths import tie_to_tie
-from buildplan.design.mistake import Path
 from buildplan.design.model import Design
+from buildplan.design.source.mistake import Path
+from buildplan.evaluation.measured import Measured, first_mistake
 from buildplan.fitting.course_runs import moved_joint, run_changes, scaled, stretches
 from buildplan.fitting.file_changes import Change, changed_data
-from buildplan.fitting.measured import Measured, first_mistake
-from buildplan.fitting.ways import NotHadError, Trial, Way, nearest, off_m
+from buildplan.fitting.resize_options import NotHadError, Trial, Way, nearest, off_m
 from buildplan.language.grammar import first_to_last, written
 from buildplan.language.speaking import mark, say, whole
 

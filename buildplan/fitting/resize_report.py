@@ -6,8 +6,8 @@ from collections.abc import Mapping, Sequence
 
 from buildplan.design.measures import Units, size_words
 from buildplan.design.translating import translated_design
-from buildplan.fitting.measured import Measured
-from buildplan.fitting.ways import Way
+from buildplan.evaluation.measured import Measured
+from buildplan.fitting.resize_options import Way
 from buildplan.language.grammar import capital, sentences
 from buildplan.language.speaking import mark, say
 from buildplan.sequence.words.times import duration

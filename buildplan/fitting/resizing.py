@@ -17,10 +17,10 @@ from buildplan.design.beginnings import GAUGE_STEP
 from buildplan.design.measures import Units
 from buildplan.design.model import Balloon
 from buildplan.design.starting import LINK_SIZES
+from buildplan.evaluation.measured import Measured, first_mistake
 from buildplan.fitting.file_changes import Change, changed_data
-from buildplan.fitting.measured import Measured, first_mistake
 from buildplan.fitting.more_cells import by_cells
-from buildplan.fitting.ways import NotHadError, Trial, Way, nearest
+from buildplan.fitting.resize_options import NotHadError, Trial, Way, nearest
 from buildplan.language.grammar import listed, written
 from buildplan.language.speaking import mark, say
 

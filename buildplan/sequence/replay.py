@@ -13,7 +13,7 @@ from dataclasses import dataclass
 
 import networkx as nx
 
-from buildplan.sequence.floor import Floor, ImpossibleError, Json
+from buildplan.sequence.replay_state import Floor, ImpossibleError, Json
 
 
 class ReplayError(Exception):

@@ -31,19 +31,19 @@ from matplotlib.figure import Figure
 from matplotlib.path import Path as Outline
 from reportlab.pdfgen.canvas import Canvas
 
-from buildplan.booklet.book import gather_book
-from buildplan.booklet.closeups import ON_THE_PIECE, plan_views, view_changes
-from buildplan.booklet.paper import PAPERS
+from buildplan.booklet.common.book import gather_book
+from buildplan.booklet.common.closeups import ON_THE_PIECE, plan_views, view_changes
 from buildplan.design.model import Design
 from buildplan.design.reading import read_design
+from buildplan.document.paper import PAPERS
 from buildplan.drawing.bodies import Scene
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.fonts import REGULAR, register_fonts
-from buildplan.drawing.looks import look_marks
 from buildplan.drawing.marks import Circle, Curve, Ink, Picture, Polyline, Stamp
 from buildplan.drawing.marks import Path as PathMark
 from buildplan.drawing.pdf import draw_picture
 from buildplan.drawing.scene import step_picture
+from buildplan.drawing.symbols import look_marks
 from buildplan.framework.build import build_framework
 from buildplan.framework.counts import balloon_counts
 from buildplan.sequence.model import Kind

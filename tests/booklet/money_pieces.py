@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from hypothesis import strategies as st
 
-from buildplan.booklet.materials import Need
+from buildplan.evaluation.materials import Need
 from buildplan.framework.model import BalloonType
 
 INCH_M = 0.0254

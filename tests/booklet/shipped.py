@@ -10,12 +10,12 @@ from unittest import mock
 
 import pypdfium2
 
-from buildplan.booklet.book import Book, gather_book
-from buildplan.booklet.closeups import Views, plan_views
+from buildplan.booklet.common.book import Book, gather_book
+from buildplan.booklet.common.closeups import Views, plan_views
 from buildplan.booklet.editions import print_booklet
-from buildplan.booklet.paper import PAPERS
-from buildplan.booklet.press import Press
 from buildplan.design.reading import read_design
+from buildplan.document.paper import PAPERS
+from buildplan.document.renderer import Press
 from buildplan.drawing.marks import Picture
 
 DESIGNS = Path(__file__).parent.parent.parent / "designs"

@@ -6,12 +6,12 @@ from dataclasses import replace
 from functools import cache
 from pathlib import Path
 
-from buildplan.booklet.book import Book, gather_book
-from buildplan.booklet.brand import branding
+from buildplan.booklet.common.book import Book, gather_book
 from buildplan.booklet.editions import print_booklet
-from buildplan.booklet.paper import PAPERS
+from buildplan.business.copies.brand import branding
 from buildplan.design.model import Design
 from buildplan.design.reading import read_brand
+from buildplan.document.paper import PAPERS
 
 DESIGNS = Path(__file__).parent.parent.parent / "designs"
 BRAND = DESIGNS / "brand" / "lantern_street.yaml"

@@ -14,19 +14,19 @@ import pypdf
 import pytest
 from type_sizes import type_sizes
 
-from buildplan.booklet.book import Book, gather_book
-from buildplan.booklet.crew_times import timed_jobs
-from buildplan.booklet.crew_words import ballast_kg, joints_words
+from buildplan.booklet.common.book import Book, gather_book
+from buildplan.booklet.common.loads import ballast_kg, joints_words
+from buildplan.booklet.common.placing import extent_m, least_lean, poses
+from buildplan.booklet.crew.times import timed_jobs
 from buildplan.booklet.editions import print_booklet
-from buildplan.booklet.flow import Words, heading, pages_of
-from buildplan.booklet.jobs import jobs
-from buildplan.booklet.money import money_words
-from buildplan.booklet.packing import bags
-from buildplan.booklet.paper import PAPERS, large_print
-from buildplan.booklet.placing import extent_m, least_lean, poses
-from buildplan.booklet.shopping import Asked, packs_words, shopping_list
-from buildplan.booklet.words import minutes_words
+from buildplan.business.buying.money import money_words
+from buildplan.business.buying.packing import bags
+from buildplan.business.buying.shopping import Asked, packs_words, shopping_list
 from buildplan.design.reading import read_design
+from buildplan.document.flow import Words, heading, pages_of
+from buildplan.document.paper import PAPERS, large_print
+from buildplan.evaluation.figures import minutes_words
+from buildplan.sequence.jobs import jobs
 from buildplan.sequence.timetable import crew_of, timetable
 from buildplan.shape.examining import examine
 

@@ -14,23 +14,23 @@ import pypdf
 import pytest
 from shipped import book_of
 
-from buildplan.booklet.book import Book
-from buildplan.booklet.csv_text import csv_bytes
-from buildplan.booklet.event_booklet import print_event
-from buildplan.booklet.event_load import load_list, load_rows
-from buildplan.booklet.event_plan import (
+from buildplan.booklet.common.book import Book
+from buildplan.booklet.office.event_booklet import print_event
+from buildplan.booklet.office.event_load import load_list, load_rows
+from buildplan.booklet.office.event_times import stays, timed, timetable_rows
+from buildplan.business.buying.csv_text import csv_bytes
+from buildplan.business.buying.money import money_words
+from buildplan.business.buying.shopping import Asked, shopping_list, shopping_rows
+from buildplan.business.events.event_plan import (
     EventPlan,
     labour_of,
     moment_words,
     numbered_on,
     plan_event,
 )
-from buildplan.booklet.event_times import stays, timed, timetable_rows
-from buildplan.booklet.money import money_words
-from buildplan.booklet.paper import PAPERS
-from buildplan.booklet.shopping import Asked, shopping_list, shopping_rows
 from buildplan.design.event import Event, read_event
 from buildplan.design.reading import read_design
+from buildplan.document.paper import PAPERS
 from buildplan.sequence.labour import MINUTES
 from buildplan.sequence.model import Kind
 from buildplan.sequence.timetable import RESERVE, Place

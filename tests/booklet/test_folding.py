@@ -14,8 +14,8 @@ from reportlab.pdfgen.canvas import Canvas
 from sold_copies import sold_book
 
 from buildplan.booklet.editions import print_folded
-from buildplan.booklet.imposition import folded, sides
-from buildplan.booklet.paper import PAPERS
+from buildplan.document.imposition import folded, sides
+from buildplan.document.paper import PAPERS
 
 
 def test_eight_pages_lie_as_the_printing_trade_lays_them() -> None:

@@ -9,10 +9,11 @@ from pathlib import Path
 import pypdf
 import pytest
 
-from buildplan.booklet.book import gather_book, resting_shape
-from buildplan.booklet.gallery import Exhibit, is_design_file, print_gallery
-from buildplan.booklet.paper import PAPERS
+from buildplan.booklet.common.book import gather_book
+from buildplan.booklet.office.gallery import Exhibit, is_design_file, print_gallery
 from buildplan.design.reading import read_design
+from buildplan.document.paper import PAPERS
+from buildplan.evaluation.evaluating import resting_shape
 from buildplan.framework.build import build_framework
 from buildplan.framework.counts import balloon_counts, multigraph
 from buildplan.sequence.exchange import steps_as_json

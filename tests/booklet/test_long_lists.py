@@ -5,10 +5,10 @@ from __future__ import annotations
 import pypdfium2
 import pytest
 
-from buildplan.booklet.book import Book, gather_book
+from buildplan.booklet.common.book import Book, gather_book
 from buildplan.booklet.editions import print_booklet
-from buildplan.booklet.paper import PAPERS
 from buildplan.design.reading import read_design
+from buildplan.document.paper import PAPERS
 from buildplan.sequence.ordering import natural
 from buildplan.sequence.words.grammar import chain_letters
 

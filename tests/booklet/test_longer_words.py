@@ -7,10 +7,10 @@ import io
 import pytest
 from pypdf import PdfReader
 
-from buildplan.booklet.cautions import CHOKING_HAZARD, CHOKING_WORDS, choking_box
-from buildplan.booklet.flow import COMPANY, Items, Words, leaves_of, pages_of
-from buildplan.booklet.paper import PAPERS
-from buildplan.booklet.press import Press, column_widths, least_widths
+from buildplan.booklet.common.cautions import CHOKING_HAZARD, CHOKING_WORDS, choking_box
+from buildplan.document.flow import COMPANY, Items, Words, leaves_of, pages_of
+from buildplan.document.paper import PAPERS
+from buildplan.document.renderer import Press, column_widths, least_widths
 from buildplan.language.speaking import LOCALES, speaking
 
 PAPER = PAPERS["a4"]

@@ -13,7 +13,8 @@ from hypothesis import given, settings
 from money_pieces import balloon, need, needs
 from shipped import book_of
 
-from buildplan.booklet.materials import (
+from buildplan.design.reading import read_design
+from buildplan.evaluation.materials import (
     Need,
     air_m3,
     needs_of,
@@ -22,7 +23,6 @@ from buildplan.booklet.materials import (
     purchases,
     volume_m3,
 )
-from buildplan.design.reading import read_design
 from buildplan.framework.build import build_framework
 from buildplan.framework.counts import balloon_counts
 

@@ -12,12 +12,12 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from money_pieces import balloon, need, needs
 
-from buildplan.booklet.materials import Need, needs_of, purchases
-from buildplan.booklet.money import Item, cost, missing_prices, money_words, quote, rounded
-from buildplan.booklet.quote_words import quote_lines, quote_rows
-from buildplan.booklet.words import quarter_hours
+from buildplan.business.buying.money import Item, cost, missing_prices, money_words, quote, rounded
+from buildplan.business.quoting.quote_words import quote_lines, quote_rows
 from buildplan.design.model import Rates
 from buildplan.design.reading import read_design
+from buildplan.evaluation.figures import quarter_hours
+from buildplan.evaluation.materials import Need, needs_of, purchases
 from buildplan.framework.build import build_framework
 
 DESIGNS = Path(__file__).parent.parent.parent / "designs"

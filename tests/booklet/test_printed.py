@@ -13,9 +13,9 @@ import pytest
 import shipped
 from pypdf.generic import ContentStream
 
-from buildplan.booklet.book import Book
+from buildplan.booklet.common.book import Book
 from buildplan.booklet.editions import print_booklet
-from buildplan.booklet.facts import facts_as_json
+from buildplan.evaluation.facts import facts_as_json
 
 POINTS_PER_INCH = 72
 

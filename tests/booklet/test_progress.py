@@ -5,8 +5,8 @@ from __future__ import annotations
 import pytest
 import shipped
 
-from buildplan.booklet.closeups import ON_THE_PIECE, step_joints
-from buildplan.booklet.progress import Progress
+from buildplan.booklet.common.closeups import ON_THE_PIECE, step_joints
+from buildplan.booklet.common.progress import Progress
 from buildplan.sequence.model import Kind, Step
 
 

@@ -15,16 +15,16 @@ import pypdfium2
 import pytest
 from shipped import DESIGNS, book_of
 
-from buildplan.booklet.book import Book
-from buildplan.booklet.brand import branding
-from buildplan.booklet.csv_text import csv_bytes
-from buildplan.booklet.money import Item, Quote, money_words
-from buildplan.booklet.money import quote as quote_of
-from buildplan.booklet.pages_quote import Offer, print_quote
-from buildplan.booklet.paper import PAPERS, Paper, mm
-from buildplan.booklet.quote_words import quote_rows
+from buildplan.booklet.common.book import Book
+from buildplan.booklet.office.quote_page import Offer, print_quote
+from buildplan.business.buying.csv_text import csv_bytes
+from buildplan.business.buying.money import Item, Quote, money_words
+from buildplan.business.buying.money import quote as quote_of
+from buildplan.business.copies.brand import branding
+from buildplan.business.quoting.quote_words import quote_rows
 from buildplan.design.model import Rates
 from buildplan.design.reading import read_brand
+from buildplan.document.paper import PAPERS, Paper, mm
 from buildplan.language.speaking import speaking
 
 BRAND_FILE = DESIGNS / "brand" / "lantern_street.yaml"

@@ -28,16 +28,16 @@ from shapely.ops import unary_union
 from shapely.strtree import STRtree
 from type_sizes import type_sizes
 
-from buildplan.booklet.book import NEW_PARTS
-from buildplan.booklet.closeups import ON_THE_PIECE, plan_views, step_joints, view_changes
-from buildplan.booklet.step_blocks import paragraphs, ticks
+from buildplan.booklet.common.book import NEW_PARTS
+from buildplan.booklet.common.closeups import ON_THE_PIECE, plan_views, step_joints, view_changes
+from buildplan.booklet.common.step_blocks import paragraphs, ticks
 from buildplan.drawing.camera import CAMERAS, angle_between_deg
 from buildplan.drawing.colours import contrast
 from buildplan.drawing.labels import DOT_RADIUS, TIE_RADIUS, label_boxes
-from buildplan.drawing.looks import look_marks
 from buildplan.drawing.marks import Circle, Inset, Look, Mark, Picture, Polyline, Stamp
-from buildplan.drawing.sight import sight_of
+from buildplan.drawing.symbols import look_marks
 from buildplan.drawing.viewpoint import UNSAID_DEG
+from buildplan.drawing.visibility import sight_of
 from buildplan.sequence.model import Kind
 
 SEEN = 0.8

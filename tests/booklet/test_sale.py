@@ -12,9 +12,8 @@ import pypdf
 import pytest
 from sold_copies import BRAND, DESIGNS, sold_book, sold_copy
 
-from buildplan.booklet.brand import Branding, branding
-from buildplan.booklet.buyers import BuyersUnreadableError, read_buyers, slug
-from buildplan.booklet.skill import skill
+from buildplan.business.copies.brand import Branding, branding
+from buildplan.business.copies.buyers import BuyersUnreadableError, read_buyers, slug
 from buildplan.design.model import Brand
 from buildplan.design.problems import DesignProblemsError
 from buildplan.design.reading import read_brand
@@ -23,6 +22,7 @@ from buildplan.drawing.colouring import colouring_picture
 from buildplan.drawing.colours import contrast
 from buildplan.drawing.marks import Label, Stamp
 from buildplan.drawing.png import picture_png
+from buildplan.evaluation.skill import skill
 
 
 def texts() -> list[str]:

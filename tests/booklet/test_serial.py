@@ -16,7 +16,7 @@ from hypothesis import strategies as st
 from sold_copies import BUYER, sold_book, sold_copy
 
 from buildplan.booklet.editions import copy_of, print_booklet
-from buildplan.booklet.serial import (
+from buildplan.business.copies.serial import (
     ALPHABET,
     NoSerialError,
     check_character,
@@ -24,7 +24,7 @@ from buildplan.booklet.serial import (
     sealed,
     serial_of,
 )
-from buildplan.booklet.verifying import Verified, verified_lines, verify
+from buildplan.business.copies.verifying import Verified, verified_lines, verify
 
 Change = Callable[[pikepdf.Pdf], None]
 

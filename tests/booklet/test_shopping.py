@@ -11,8 +11,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from buildplan.booklet.csv_text import FORMULA_SIGNS, csv_bytes
-from buildplan.booklet.shopping import Asked, shopping_lines, shopping_list, shopping_rows
+from buildplan.business.buying.csv_text import FORMULA_SIGNS, csv_bytes
+from buildplan.business.buying.shopping import Asked, shopping_lines, shopping_list, shopping_rows
 from buildplan.design.problems import DesignProblemsError
 from buildplan.design.reading import read_design
 from buildplan.framework.build import build_framework

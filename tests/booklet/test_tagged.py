@@ -19,7 +19,7 @@ import pikepdf
 import pytest
 from shipped import ON_PAPER, SHIPPED, book_of, page_texts, printed
 
-from buildplan.booklet.book import Book
+from buildplan.booklet.common.book import Book
 from buildplan.sequence.model import Kind
 
 Node = pikepdf.Object

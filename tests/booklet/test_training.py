@@ -11,8 +11,8 @@ import pytest
 from sold_copies import sold_book
 
 from buildplan.booklet.editions import print_booklet
-from buildplan.booklet.lessons import LESSONS
-from buildplan.booklet.practice import practice
+from buildplan.booklet.training.lessons import LESSONS
+from buildplan.booklet.training.practice import practice
 from buildplan.framework.counts import multigraph
 from buildplan.sequence.labour import work_minutes
 from buildplan.sequence.model import Kind

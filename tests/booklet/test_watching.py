@@ -10,8 +10,8 @@ from pathlib import Path
 
 import pytest
 
-from buildplan.booklet import watching
-from buildplan.booklet.watching import Glance, preview_path, saves, watch
+from buildplan.commands import watching
+from buildplan.commands.watching import Glance, preview_path, saves, watch
 from buildplan.shape.constants import CONSTANTS
 
 FRAME = Path(__file__).parent.parent.parent / "designs" / "picture_frame.yaml"

@@ -20,7 +20,7 @@ from buildplan.design.course import (
 )
 from buildplan.design.patterns import Tube
 from buildplan.design.reading import read_design
-from buildplan.design.salvage import salvage
+from buildplan.design.source.partial_validation import salvage
 from buildplan.design.tube_checks import joint_counts
 from buildplan.design.values import LabourKind, StageName
 from buildplan.framework.build import build_framework

@@ -11,7 +11,7 @@ from design_texts import RING, changed, only_problem, problems, read
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from buildplan.design.coming_round import check_coming_round
+from buildplan.design.closure import check_coming_round
 from buildplan.design.course import CELLS, CourseCell, cell_of
 from buildplan.design.lengths import TIE_TO_TIE_PER_GAUGE
 from buildplan.design.turning import (

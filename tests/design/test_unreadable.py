@@ -10,7 +10,7 @@ from design_texts import RING, changed, problems, read, refusal
 
 from buildplan.design.problems import UnreadableDesignError
 from buildplan.design.reading import MOST_BYTES, read_design
-from buildplan.design.yaml_source import MAX_ALIASED_NODES, MAX_NESTING
+from buildplan.design.source.yaml_source import MAX_ALIASED_NODES, MAX_NESTING
 
 
 def test_missing_file_and_folder(tmp_path: Path) -> None:
@@ -133,7 +133,7 @@ def test_aliases_are_read_up_to_the_limit() -> None:
 
 
 def test_file_of_far_too_many_values_is_refused(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr("buildplan.design.yaml_source.MAX_NODES", 20)
+    monkeypatch.setattr("buildplan.design.source.yaml_source.MAX_NODES", 20)
     assert "more than 20 values" in refusal(RING).message
 
 

@@ -9,7 +9,7 @@ import yaml
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from buildplan.design.yaml_source import load, mark_of, plain
+from buildplan.design.source.yaml_source import load, mark_of, plain
 
 
 def values(text: str) -> object:

@@ -9,7 +9,6 @@ from shapely.geometry import Point, Polygon
 from shapely.ops import unary_union
 
 from buildplan.drawing.colours import to_oklab
-from buildplan.drawing.looks import PATTERNS, look_marks
 from buildplan.drawing.marks import Circle, Curve, Look
 from buildplan.drawing.outlines import (
     body_length,
@@ -21,6 +20,7 @@ from buildplan.drawing.outlines import (
     shows_end,
 )
 from buildplan.drawing.shading import FINISHES, dark_line, lit_region, paled
+from buildplan.drawing.symbols import PATTERNS, look_marks
 
 LENGTHS = st.floats(1.0, 2.0).map(quantised_length)
 

@@ -21,7 +21,7 @@ from buildplan.drawing.closeup import (
     shown_by_one,
 )
 from buildplan.drawing.scene import Scene
-from buildplan.drawing.sight import (
+from buildplan.drawing.visibility import (
     behind_new,
     disc_samples,
     in_front_of_new,

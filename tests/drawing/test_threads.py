@@ -5,10 +5,10 @@ import pytest
 from drawn_pieces import GAUGE, LINK, brace_scene
 
 from buildplan.drawing.camera import CAMERAS
+from buildplan.drawing.far_lines import THREAD_BELOW_PT
 from buildplan.drawing.framing import view_of
 from buildplan.drawing.marks import Polyline, Stamp
 from buildplan.drawing.scene import body_marks
-from buildplan.drawing.threads import THREAD_BELOW_PT
 
 CELLS = 40
 WIDTH = 80.0  # 40 links on 80 points: bodies of less than 2 points

@@ -14,10 +14,10 @@ import yaml
 from buildplan.design.beginnings import GAUGE_STEP
 from buildplan.design.course import expand_course
 from buildplan.design.reading import read_design
+from buildplan.evaluation.measured import Measured, measure
 from buildplan.fitting.file_changes import changed_data, changed_text
-from buildplan.fitting.measured import Measured, measure
+from buildplan.fitting.resize_options import Way
 from buildplan.fitting.resizing import WAYS, one_way
-from buildplan.fitting.ways import Way
 from buildplan.framework.build import build_framework
 from buildplan.framework.counts import balloon_counts
 

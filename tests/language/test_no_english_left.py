@@ -20,13 +20,13 @@ import pytest
 from babel.messages.pofile import read_po
 from made_up_language import PLACEHOLDER, WORD, speak_made_up
 
-from buildplan.booklet.book import Book, gather_book
-from buildplan.booklet.brand import branding
-from buildplan.booklet.cautions import CHOKING_HAZARD, CHOKING_WORDS
+from buildplan.booklet.common.book import Book, gather_book
+from buildplan.booklet.common.cautions import CHOKING_HAZARD, CHOKING_WORDS
 from buildplan.booklet.editions import print_booklet
-from buildplan.booklet.paper import PAPERS
+from buildplan.business.copies.brand import branding
 from buildplan.design.reading import read_brand, read_design
 from buildplan.design.translating import translated_brand, translated_design
+from buildplan.document.paper import PAPERS
 from buildplan.language import speaking
 from buildplan.language.speaking import CATALOGUES
 

@@ -13,10 +13,10 @@ import pytest
 from pypdf.generic import IndirectObject
 from sequence_reader import read_words
 
-from buildplan.booklet.book import gather_book
+from buildplan.booklet.common.book import gather_book
 from buildplan.booklet.editions import print_booklet
-from buildplan.booklet.paper import PAPERS
 from buildplan.design.reading import read_design
+from buildplan.document.paper import PAPERS
 
 DESIGNS = Path(__file__).parent.parent.parent / "designs"
 # a row of work, as far as it goes; work that several pictures show is told in each of them

@@ -11,10 +11,10 @@ import pypdf
 import pytest
 from sequence_reader import read_words
 
-from buildplan.booklet.book import gather_book
+from buildplan.booklet.common.book import gather_book
 from buildplan.booklet.editions import print_booklet
-from buildplan.booklet.paper import PAPERS
 from buildplan.design.reading import read_design
+from buildplan.document.paper import PAPERS
 
 PROGRESS = re.compile(r"step \d+ of \d+")
 BALLOONS = """

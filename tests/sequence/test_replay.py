@@ -16,8 +16,8 @@ from sequence_pieces import STAR, listed, listed_pieces, tube, tubes
 
 from buildplan.framework.counts import multigraph
 from buildplan.framework.model import Framework
-from buildplan.sequence import floor
 from buildplan.sequence import replay as replay_module
+from buildplan.sequence import replay_state as floor
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.replay import Replayed, ReplayError, replay
 from buildplan.sequence.steps import plan_steps
@@ -71,7 +71,7 @@ def test_the_reader_shares_no_code_with_the_sequencer() -> None:
     for module in (replay_module, floor):
         source = Path(str(module.__file__)).read_text(encoding="utf-8")
         own = re.findall(r"^(?:from|import) (buildplan\S*)", source, re.MULTILINE)
-        assert set(own) <= {"buildplan.sequence.floor"}
+        assert set(own) <= {"buildplan.sequence.replay_state"}
 
 
 # --- steps that lie -----------------------------------------------------------------------

@@ -14,9 +14,9 @@ import numpy as np
 
 from buildplan.drawing.colours import luminance, mix, shade
 from buildplan.drawing.line_art import INK, PAPER, TYPE, arrow, between, rope, smooth
-from buildplan.drawing.looks import quantised_line
 from buildplan.drawing.marks import Circle, Ink, Label, Look, Mark, Picture, Point, Polyline
 from buildplan.drawing.stamps import link_stamps, round_stamps
+from buildplan.drawing.symbols import quantised_line
 from buildplan.framework.model import Framework, Role
 
 WIDTH, HEIGHT = 220.0, 140.0

@@ -7,8 +7,8 @@ from collections.abc import Sequence
 
 from buildplan.drawing.colours import shade
 from buildplan.drawing.line_art import INK, PALE, SOFT, WASH, arc, smooth
-from buildplan.drawing.looks import quantised_line
 from buildplan.drawing.marks import Circle, Curve, Ink, Look, Mark, Picture, Point, Polyline, Stamp
+from buildplan.drawing.symbols import quantised_line
 from buildplan.drawing.techniques.props import (
     cross,
     link,

@@ -1,0 +1,86 @@
+"""A booklet's contents gathered: one evaluated piece, and the paper and edition it goes on."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from buildplan.business.copies.brand import Branding
+from buildplan.design.measures import Units
+from buildplan.design.model import Design
+from buildplan.document.paper import Paper
+from buildplan.drawing.signs import balloon_signs
+from buildplan.evaluation.evaluating import Evaluation, evaluate
+from buildplan.language.speaking import ENGLISH, say_count, spoken
+from buildplan.sequence.model import Step
+
+# New link balloons in one step, at most: few for those who learn, ten braces of four for crews.
+NEW_PARTS: Mapping[str, int] = {"training": 12, "crew": 40, "sale": 12}
+
+
+@dataclass(frozen=True, kw_only=True)
+class Book(Evaluation):
+    """All that the pages draw on: one evaluated piece, and what it is printed for.
+
+    `colour_letters` gives each balloon key the letter that stands beside its colour on every
+    page. `edition` is who it is for. A sold copy has the seller's `branding`, its `buyer`
+    (empty when nobody is named) and its `serial`. With `gauges_apart` the gauges are printed
+    by themselves. `language` is the one of its words.
+    """
+
+    paper: Paper
+    edition: str
+    branding: Branding | None = None
+    buyer: str = ""
+    serial: str = ""
+    gauges_apart: bool = False
+    language: str = ENGLISH
+
+    @property
+    def colour_letters(self) -> dict[str, str]:
+        """The letter of each balloon that the piece uses, from the end of the alphabet so
+        that it is not taken for a chain."""
+        used = [key for key, count in self.facts.counts.items() if count]
+        return dict(zip(used, "ZYXWVUTSRQPNMLKJ", strict=False))
+
+    @property
+    def patterns(self) -> Mapping[str, int]:
+        """The sign that tells each balloon's colour without colour, where colours differ."""
+        return balloon_signs(self.framework, [k for k, count in self.facts.counts.items() if count])
+
+
+def gather_book(
+    design: Design,
+    paper: Paper,
+    units: Units,
+    edition: str,
+    gust_m_per_s: float | None = None,
+) -> Book:
+    """Run a design through every stage; a gust asks for the ballast that holds it."""
+    found = evaluate(design, units, NEW_PARTS[edition], gust_m_per_s)
+    return Book(**vars(found), paper=paper, edition=edition, language=spoken())
+
+
+def adds_words(book: Book, step: Step) -> str:
+    """What a step adds, by balloon: `12 ivory link balloons (Y)`."""
+    letters, parts = book.colour_letters, []
+    for key, count in step.adds.items():
+        if count:
+            balloon = book.framework.balloons[key]
+            told = {"colour": balloon.label, "letter": letters[key]}
+            parts.append(
+                say_count(
+                    "{number} {colour} link balloon ({letter})",
+                    "{number} {colour} link balloons ({letter})",
+                    count,
+                    **told,
+                )
+                if balloon.kind == "link"
+                else say_count(
+                    "{number} {colour} round ({letter})",
+                    "{number} {colour} rounds ({letter})",
+                    count,
+                    **told,
+                )
+            )
+    return ", ".join(parts)

@@ -1,0 +1,89 @@
+"""Bulk, ballast, speeds and balloons in a crew's words."""
+
+from __future__ import annotations
+
+import math
+import re
+from collections.abc import Sequence
+
+from buildplan.booklet.common.book import Book
+from buildplan.design.measures import Units, length_words
+from buildplan.evaluation.figures import KG_PER_LB
+from buildplan.language.grammar import first_to_last, listed
+from buildplan.language.speaking import say
+
+# A draught from a door (from memory).
+DRAUGHT_M_PER_S = 2.0
+# Against people who brush past, even where the air is still (from memory).
+LEAST_BALLAST_KG = 5.0
+STILL_AIR_M_PER_S = 0.05
+METRES_PER_SECOND_OF_MPH = 1609.344 / 3600
+LITRES_PER_CUBIC_FOOT = 28.316846592
+
+
+def bulk_words(volume_m3: float, units: Units) -> str:
+    """Bulk in the reader's units, rounded up: `12 cu ft` or `340 L`."""
+    litres = volume_m3 * 1000
+    if units == "in":
+        return say("{volume} cu ft", volume=math.ceil(litres / LITRES_PER_CUBIC_FOOT))
+    return say("{volume} L", volume=math.ceil(litres / 10) * 10)
+
+
+def balloon_words(book: Book, key: str) -> str:
+    """`ivory links, 12 in`."""
+    balloon = book.framework.balloons[key]
+    size = length_words(balloon.nominal_m, book.units)
+    if balloon.kind == "round":
+        return say("{colour} rounds, {size}", colour=balloon.label, size=size)
+    return say("{colour} links, {size}", colour=balloon.label, size=size)
+
+
+def joints_words(labels: Sequence[str]) -> str:
+    """Joints in few words: `A24 to A32, D24 and D25`; three or more in a row are joined up."""
+    runs: list[list[str]] = []
+    for label in labels:
+        if runs and _follows(runs[-1][-1], label):
+            runs[-1].append(label)
+        else:
+            runs.append([label])
+    parts: list[str] = []
+    for run in runs:
+        parts += [first_to_last(run[0], run[-1])] if len(run) > 2 else run
+    return listed(parts)
+
+
+def _follows(before: str, label: str) -> bool:
+    one, other = (re.fullmatch(r"(.*?)(\d+)", text) for text in (before, label))
+    if one is None or other is None or one[1] != other[1]:
+        return False
+    return int(other[2]) == int(one[2]) + 1
+
+
+def ballast_kg(book: Book, gust_m_per_s: float) -> float:
+    """Ballast on the foot that holds a gust, at the safe end of the estimate.
+
+    Drag's moment goes with the square of the speed and just tips the bare piece, of mass m, at
+    the speed v0; so ballast at the same arm is m ((v / v0)^2 - 1).
+    """
+    mass, tips_at = book.examination.mass.low, book.examination.wind.tips_at.low
+    needed = mass * ((gust_m_per_s / max(tips_at, STILL_AIR_M_PER_S)) ** 2 - 1)
+    return max(LEAST_BALLAST_KG, float(math.ceil(round(needed, 6))))
+
+
+def mass_words(mass_kg: float) -> str:
+    """Ballast, whole kilograms and pounds: `54 kg (120 lb)`."""
+    return say("{kg} kg ({lb} lb)", kg=round(mass_kg), lb=math.ceil(mass_kg / KG_PER_LB))
+
+
+def speed_words(gust_m_per_s: float, units: Units) -> str:
+    """A gust in the reader's units: `4 mph` or `7 km/h`."""
+    if units == "in":
+        return say("{speed} mph", speed=round(gust_m_per_s / METRES_PER_SECOND_OF_MPH))
+    return say("{speed} km/h", speed=round(gust_m_per_s * 3.6))
+
+
+def ballast_words(book: Book) -> str:
+    """What holds the piece indoors, for the load list."""
+    gust = speed_words(DRAUGHT_M_PER_S, book.units)
+    mass = mass_words(ballast_kg(book, DRAUGHT_M_PER_S))
+    return say("{mass} in all, for a draught of {gust} (estimate)", mass=mass, gust=gust)

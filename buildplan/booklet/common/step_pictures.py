@@ -1,0 +1,222 @@
+"""Which pictures a step gets, and where they stand beside its words."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from buildplan.booklet.common.book import Book, adds_words
+from buildplan.booklet.common.closeups import (
+    ON_THE_PIECE,
+    ON_THE_WHOLE,
+    CloseUp,
+    Views,
+    step_joints,
+)
+from buildplan.drawing.bodies import Scene
+from buildplan.drawing.camera import CAMERAS, angle_between_deg
+from buildplan.drawing.cell_diagrams import cell_diagram, newest_brace
+from buildplan.drawing.marks import Picture
+from buildplan.drawing.scene import close_up, step_picture
+from buildplan.drawing.section_diagram import section_diagram
+from buildplan.drawing.techniques import moves
+from buildplan.drawing.viewpoint import UNSAID_DEG, viewpoint_picture, viewpoint_words
+from buildplan.framework.model import Cell
+from buildplan.language.speaking import say
+from buildplan.sequence.model import Kind, Step
+
+GAP = 10.0
+PLACE_WIDTH = 108.0
+NARROWEST_CLOSEUP, WIDEST_CLOSEUP = 150.0, 300.0
+CELL_WIDTH = 226.0
+WHOLE_HEIGHT = 300.0
+BLOCK_SIZE = 32.0
+FRONT_LETTER = "F"
+
+
+@dataclass(frozen=True)
+class Placed:
+    """A picture, its upper left corner `x` from the left and `y` down from the top."""
+
+    picture: Picture
+    x: float
+    y: float
+
+
+@dataclass(frozen=True)
+class StepPictures:
+    """The pictures of a step, in rows across the page, and the height they take together."""
+
+    placed: tuple[Placed, ...]
+    height: float
+
+
+def first_moves(book: Book, step: Step, height: float) -> tuple[Picture, ...]:
+    """The hand moves that a step shows: its own with work beside the piece; where a kind of
+    work on the piece first comes up, its moves, and a brace's course round the tube in a
+    diagram `height` points high."""
+    if step.kind in ON_THE_PIECE and not _is_first_of_kind(book, step):
+        return ()
+    pictures = moves(book.framework, step)
+    brace = _first_brace(book, step)
+    if brace and _corner(book, step) is None:
+        return (*pictures, section_diagram(book.framework, brace, height))
+    return pictures
+
+
+def step_pictures(
+    book: Book,
+    step: Step,
+    views: Views,
+    hand_moves: Sequence[Picture],
+    measure: float,
+    height: float,
+    whole_height: float = WHOLE_HEIGHT,
+) -> StepPictures:
+    """The pictures of a step, in rows `measure` points wide and, on the piece, `height` high,
+    or `whole_height` where they show all of it.
+
+    Work on the piece gets its close-ups of the joints where hands meet, a diagram of what is
+    tied to what where the course turns, and the whole piece with what is new in colour; then
+    come the hand moves that are given.
+    """
+    hand_moves = [how_to(step, move) for move in hand_moves]
+    if step.kind in ON_THE_WHOLE and not _laid_loosely(book, step):
+        left = measure - sum(move.width + GAP for move in hand_moves)
+        return _rows(
+            [*hand_moves, _on_the_piece(views.progress.finished(step), step, left, whole_height)],
+            measure,
+        )
+    if step.kind not in ON_THE_PIECE:
+        return _rows(hand_moves, measure)  # also chains on the floor, which have no shape yet
+    cell = _corner(book, step)
+    diagrams: list[Picture] = []
+    room = measure - PLACE_WIDTH - GAP
+    if cell is not None:
+        diagram = cell_diagram(book.framework, cell.number, CELL_WIDTH, height)
+        diagrams.append(_captioned(diagram, say("Diagram of step {number}.", number=step.number)))
+        room -= CELL_WIDTH + GAP
+    moves_width = sum(move.width + GAP for move in hand_moves)
+    if room - moves_width >= NARROWEST_CLOSEUP * len(views.of(step)):
+        room -= moves_width
+    near = _closeups(book, step, views.of(step), room, height)
+    whole = _on_the_piece(views.progress.whole(step), step, PLACE_WIDTH, height)
+    return _rows([*near, *diagrams, whole, *hand_moves], measure)
+
+
+def how_to(step: Step, picture: Picture) -> Picture:
+    """A hand move told as that of a step, with what the step makes by it."""
+    move = _captioned(picture, say("How to do step {number}.", number=step.number))
+    if not any(step.adds.values()) or step.kind in ON_THE_PIECE:
+        return move
+    return replace(move, alt=f"{move.alt} {'; '.join(step.rows)}.")
+
+
+def _captioned(picture: Picture, words: str) -> Picture:
+    """The picture with words of its own before its alternative text."""
+    return replace(picture, alt=f"{words} {picture.alt}")
+
+
+def _rows(pictures: Sequence[Picture], width: float) -> StepPictures:
+    """Pictures placed in rows of `width`."""
+    placed, x, y, row = [], 0.0, 0.0, 0.0
+    for picture in pictures:
+        if x and x + picture.width > width + 0.01:
+            x, y, row = 0.0, y + row + GAP, 0.0
+        placed.append(Placed(picture, x, y))
+        x, row = x + picture.width + GAP, max(row, picture.height)
+    return StepPictures(tuple(placed), y + row)
+
+
+def _laid_loosely(book: Book, step: Step) -> bool:
+    """Whether a step lays chains down that later steps bring together."""
+    joints = step.operations[0].joints
+    return step.kind is Kind.LAY and not book.framework.built_with(joints[0]).braces
+
+
+def _is_first_of_kind(book: Book, step: Step) -> bool:
+    return step is next(o for o in book.steps if o.kind is step.kind and _ties(o) == _ties(step))
+
+
+def _ties(step: Step) -> bool:
+    """Whether a step ties parts together."""
+    return step.kind is Kind.JOIN and len(step.operations[0].joints) > 1
+
+
+def _first_brace(book: Book, step: Step) -> int | None:
+    """Number of the first brace that a step ties."""
+    if step.kind is not Kind.BRACE:
+        return None
+    links = set(step.links)
+    return next(brace.number for brace in book.framework.braces if set(brace.links) & links)
+
+
+def _corner(book: Book, step: Step) -> Cell | None:
+    """The cell that a brace step finishes, unless it goes straight on. The brace that closes a
+    ring finishes two: the one that leads back to the first brace is the one that turns."""
+    number = _first_brace(book, step)
+    if number is None or set(step.cells) <= {"straight"}:
+        return None
+    finished = [
+        cell
+        for cell in book.framework.cells
+        if newest_brace(book.framework, cell).number == number and cell.name != "straight"
+    ]
+    return finished[-1] if finished else None
+
+
+def _closeups(
+    book: Book, step: Step, closeups: Sequence[CloseUp], room: float, height: float
+) -> list[Picture]:
+    """The close-ups of a step, `height` points high, that share `room` across."""
+    width = min((room - GAP * (len(closeups) - 1)) / len(closeups), WIDEST_CLOSEUP)
+    return [_closeup(book, step, closeup, width, height) for closeup in closeups]
+
+
+def _closeup(book: Book, step: Step, closeup: CloseUp, width: float, height: float) -> Picture:
+    joints, seen = closeup.work.joints, viewpoint_words(closeup.camera)
+    told: dict[str, str | int] = {
+        "number": step.number,
+        "seen": seen,
+        "balloons": adds_words(book, step),
+    }
+    alt = (
+        say(
+            "Close-up of step {number}, {turn}, seen {seen}. New: {balloons}.",
+            turn=closeup.title,
+            **told,
+        )
+        if closeup.title
+        else say("Close-up of step {number}, seen {seen}. New: {balloons}.", **told)
+    )
+    block = None
+    if angle_between_deg(CAMERAS["front"], closeup.camera) > UNSAID_DEG:
+        block = viewpoint_picture(book.shape, closeup.camera, BLOCK_SIZE, front=FRONT_LETTER)
+    return close_up(
+        closeup.work.scene,
+        closeup.camera,
+        width,
+        height,
+        joints,
+        ties=joints,
+        labels=joints,
+        title=closeup.title,
+        corner=block,
+        alt=f"{alt} {closeup.words}.",
+    )
+
+
+def _on_the_piece(scene: Scene, step: Step, width: float, height: float) -> Picture:
+    return step_picture(
+        scene,
+        CAMERAS["front"],
+        width,
+        height,
+        labels=step_joints(step) if step.kind is Kind.LAY else (),
+        place=step_joints(step) if step.kind in ON_THE_PIECE else (),
+        alt=say(
+            "Step {number} on the whole piece, from the front. {check}",
+            number=step.number,
+            check=step.check,
+        ),
+    )

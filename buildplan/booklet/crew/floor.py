@@ -1,0 +1,270 @@
+"""Crew pages for the floor: who does what when, and the runs of braces."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from buildplan.booklet.common.book import Book
+from buildplan.booklet.crew.times import chart, clock, place_name, timed_jobs, who_words
+from buildplan.document.flow import (
+    COLUMN_GAP,
+    Block,
+    Grid,
+    Items,
+    Shown,
+    Words,
+    beside,
+    heading,
+    is_wide,
+)
+from buildplan.document.renderer import SMALL, plain, strong, unbroken
+from buildplan.drawing.bodies import Scene
+from buildplan.drawing.camera import CAMERAS
+from buildplan.drawing.marks import Picture
+from buildplan.drawing.scene import step_picture
+from buildplan.evaluation.figures import minutes_words
+from buildplan.framework.model import Brace
+from buildplan.language.grammar import listed, percent
+from buildplan.language.speaking import mark, say, whole
+from buildplan.sequence.jobs import Job, Row
+from buildplan.sequence.model import Kind, Step
+from buildplan.sequence.timetable import RESERVE, Part, Place, Timetable
+from buildplan.sequence.words.times import duration
+
+RUN_PICTURE, BESIDE_TABLE = 250.0, 145.0  # greatest heights
+TABLE_SHARE = 0.7
+CLOSE_ROWS = 2.5
+
+
+def times(book: Book, work: Sequence[Job], plan: Timetable) -> list[Block]:
+    """Each part of the work as a chart by person and a table by job."""
+    blocks: list[Block] = []
+    for part in plan.parts:
+        blocks += _part(book, work, part)
+    blocks.append(
+        Words(
+            say(
+                "Times are estimates for practised hands, from the start of each part; {reserve} "
+                "are held back for breaks, bursts and mistakes where it says latest. A person who "
+                "waits holds the work, hands on locks and picks up.",
+                reserve=percent(RESERVE),
+            ),
+            SMALL,
+        )
+    )
+    return blocks
+
+
+def _part(book: Book, work: Sequence[Job], part: Part) -> list[Block]:
+    in_workshop = part.place is Place.WORKSHOP
+    name = place_name(part.place)
+    rows = tuple(
+        (
+            strong(whole(one.job.number)),
+            plain(one.job.title),
+            f"{clock(one.start)} – {clock(one.finish)}",
+            plain(who_words(one)),
+            "",
+        )
+        for one in timed_jobs(part, work)
+    )
+    begin = (
+        mark("Begin at the latest {time} before the vehicle leaves. We begin at: ____________")
+        if in_workshop
+        else mark("Begin at the latest {time} before it must stand. We begin at: ____________")
+    )
+    latest = minutes_words(part.minutes * (1 + RESERVE))
+    enlarged = book.paper.picture_scale
+    return [
+        heading(
+            say(
+                "{part}: {time} for {people} people",
+                part=name,
+                time=duration(part.minutes),
+                people=book.facts.crew,
+            )
+        ),
+        Words(say(begin, time=strong(latest))),
+        Shown(
+            chart(part, work, book.paper.measure / enlarged, say("{part}, by person", part=name)),
+            enlarged,
+        ),
+        Grid(
+            (say("Job"), "", say("From – to"), say("Person: what"), say("Done at")),
+            rows,
+            (14, 44, 28, 74, 20),
+            pad=CLOSE_ROWS,
+        ),
+    ]
+
+
+def assembling(book: Book, work: Sequence[Job]) -> list[Block]:
+    """The jobs on site: each run of braces a table beside one picture."""
+    blocks: list[Block] = []
+    for job in work:
+        if job.portable:
+            continue
+        name = say(
+            "Job {number}: {title}  ({steps})",
+            number=job.number,
+            title=job.title,
+            steps=_steps(job),
+        )
+        blocks.append(heading(name))
+        if job.rows:
+            blocks += _run(book, job)
+        else:
+            blocks.append(Items(tuple(_floor_lines(job.steps)), ticked=True))
+    return blocks
+
+
+def _steps(job: Job) -> str:
+    first, last = job.steps[0].number, job.steps[-1].number
+    if first == last:
+        return say("step {number}", number=first)
+    return say("steps {first} to {last}", first=first, last=last)
+
+
+def _floor_lines(steps: Sequence[Step]) -> list[str]:
+    lines = []
+    for step in steps:
+        lines.append(
+            f"{strong(step.title)}. {plain(step.text if step.kind is Kind.LAY else '')} "
+            f"{plain(step.check)}"
+        )
+        if len(step.turns) > 1:
+            lines += [plain(row) for turn in step.turns for row in turn.words.splitlines()]
+    return lines
+
+
+def _run(book: Book, job: Job) -> tuple[Block, ...]:
+    with_locks = any(row.locks for row in job.rows)
+    rows = tuple(
+        (
+            f"{strong(unbroken(_short_name(row)))} {plain(row.cell)}".strip(),
+            plain(_tersely(book, row)),
+            *((plain(" ".join(row.locks)),) if with_locks else ()),
+            "",
+        )
+        for row in job.rows
+    )
+    ties = any(row.kind in (Kind.BRACE, Kind.SINGLE) for row in job.rows)
+    head = (
+        "",
+        say("Joints in order") if ties else say("Knots that meet"),
+        *((say("Then lock"),) if with_locks else ()),
+        say("Done"),
+    )
+    shares = (36, 70, *((72,) if with_locks else ()), 22)
+    picture = Shown(_run_picture(book, job), book.paper.picture_scale)
+    table: list[Block] = [
+        Grid(head, rows, shares, pad=CLOSE_ROWS, after=5),
+        Words(
+            say(
+                "{check} {counts}.",
+                check=strong(say("Check")),
+                counts=plain("; ".join(_standing(book, job))),
+            )
+        ),
+    ]
+    if not is_wide(book.paper):
+        return (picture, *table)
+    return beside(book.paper, table, [picture], TABLE_SHARE)
+
+
+def _short_name(row: Row) -> str:
+    # the joints of a single stand beside it
+    return say("Single") if row.kind is Kind.SINGLE else row.name
+
+
+def _tersely(book: Book, row: Row) -> str:
+    """A row without what goes without saying: a brace closes where it began."""
+    if row.kind is Kind.SINGLE:
+        return " ".join(row.joints)
+    if row.brace is None:
+        return row.words
+    brace = _brace(book, row.brace)
+    ways = "; ".join(" ".join(chain.joints) for chain in brace.chains)
+    if not brace.shared:
+        return ways
+    return say("{joints}, shares {links}", joints=ways, links=listed(brace.shared))
+
+
+def _brace(book: Book, number: int) -> Brace:
+    return next(brace for brace in book.framework.braces if brace.number == number)
+
+
+COUNTED = {
+    Kind.BRACE: mark("Braces standing: {standing} of {total}"),
+    Kind.SINGLE: mark("Singles in place: {standing} of {total}"),
+    Kind.JOIN: mark("Joints brought together: {standing} of {total}"),
+    Kind.LOCK: mark("Locks so far: {standing} of {total}"),
+}
+
+
+def _standing(book: Book, job: Job) -> list[str]:
+    """What can be counted on the piece when a job is done, for each kind of work in it."""
+    last = job.steps[-1].number
+    words = []
+    for kind in dict.fromkeys(step.kind for step in job.steps if step.kind in COUNTED):
+        done = [s.number for s in book.steps for op in s.operations if op.kind is kind]
+        standing = sum(number <= last for number in done)
+        words.append(say(COUNTED[kind], standing=standing, total=len(done)))
+    return words
+
+
+def _brought(steps: Sequence[Step]) -> tuple[frozenset[str], frozenset[str]]:
+    adding = [op for step in steps for op in step.operations if op.adds]
+    links = frozenset(link for op in adding for link in op.links)
+    return links, frozenset(joint for op in adding for joint in op.locks)
+
+
+def _run_picture(book: Book, job: Job) -> Picture:
+    first = job.steps[0].number
+    done_links, done_locks = _brought([s for s in book.steps if s.number < first])
+    links, locks = _brought(job.steps)
+    scene = Scene(
+        book.framework,
+        book.shape,
+        new_links=links,
+        done_links=done_links,
+        new_locks=locks,
+        done_locks=done_locks,
+        patterns=book.patterns,
+    )
+    measure, enlarged = book.paper.measure, book.paper.picture_scale
+    wide = (measure - COLUMN_GAP) * (1 - TABLE_SHARE) if is_wide(book.paper) else measure
+    facts = book.facts
+    most = BESIDE_TABLE if is_wide(book.paper) else RUN_PICTURE
+    tall = min(most, max(120.0, wide * facts.height_m / max(facts.width_m, 0.1)))
+    rows = "; ".join(_row_words(row) for row in job.rows)
+    return step_picture(
+        scene,
+        CAMERAS["front"],
+        wide / enlarged,
+        tall / enlarged,
+        labels=_corners(book, job),
+        alt=say(
+            "Job {number} on the whole piece, from the front. {rows}.",
+            number=job.number,
+            rows=rows,
+        ),
+    )
+
+
+def _row_words(row: Row) -> str:
+    return say(
+        "{name}: {how}; locks {joints}",
+        name=row.name,
+        how=row.words,
+        joints=" ".join(row.locks),
+    )
+
+
+def _corners(book: Book, job: Job) -> tuple[str, ...]:
+    """Joints that tell where a run is: the front ones at its first and last brace."""
+    numbers = [row.brace for row in job.rows if row.brace is not None]
+    ends = [_brace(book, number).chains[0].joints for number in (*numbers[:1], *numbers[-1:])]
+    letters = [long.letter for long in book.framework.chains if "back" not in long.place]
+    named = [j for end in ends for j in end if j in book.shape.at and j[0] in letters]
+    return tuple(dict.fromkeys(named))

@@ -1,0 +1,209 @@
+"""The crew edition: what experts need on a floor, on as few pages as can be read there."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.cautions import LATEX_WORDS, choking_box
+from buildplan.booklet.common.gauges import gauges_within
+from buildplan.booklet.common.loads import joints_words
+from buildplan.booklet.crew.before import loading, preparing
+from buildplan.booklet.crew.floor import assembling, times
+from buildplan.booklet.crew.place import after, arriving
+from buildplan.business.buying.packing import bags
+from buildplan.design.measures import size_words
+from buildplan.document.flow import (
+    Block,
+    Grid,
+    Items,
+    Shown,
+    Words,
+    beside,
+    leaves_of,
+)
+from buildplan.document.paper import Paper, landscape
+from buildplan.document.renderer import HEAD_BASELINE, LEAD, Leaf, Press, plain, strong
+from buildplan.drawing.camera import CAMERAS
+from buildplan.drawing.joint_map import joint_map
+from buildplan.drawing.marks import Picture
+from buildplan.drawing.scene import finished_picture
+from buildplan.evaluation.figures import minutes_words, weight_words
+from buildplan.language.speaking import mark, say, say_count, whole
+from buildplan.sequence.jobs import Job, jobs
+from buildplan.sequence.timetable import crew_of, timetable
+
+WARNING = mark("WARNING")
+# The cautions of cautions.py as a crew reads them again before each job.
+SHORT_CAUTIONS: Sequence[tuple[str, str]] = (
+    (
+        WARNING,
+        mark("Keep exits, stairs, extinguishers and wheelchair ways clear. Ask the venue."),
+    ),
+    (
+        WARNING,
+        mark("Keep off overhead lines, sockets and hot lamps. Wiring is for an electrician."),
+    ),
+    (
+        WARNING,
+        mark("Ladders: firm, level ground, somebody to hold it, local rules for work at height."),
+    ),
+    (
+        WARNING,
+        mark("Wind: ballast and ties that somebody competent has checked; take down in time."),
+    ),
+    (
+        mark("CAUTION"),
+        mark("Safety glasses on; ear protection beside the inflator; face away."),
+    ),
+    (
+        mark("CAUTION"),
+        mark("Two or more to lift, turn and carry. Clear the way first. Ask about latex allergy."),
+    ),
+    (mark("CAUTION"), mark("Air only. Never breathe gas from a balloon.")),
+    (
+        mark("NOTICE"),
+        mark("Heat makes balloons grow and burst. Sweep grit, staples and splinters away."),
+    ),
+)
+
+
+# The joint map is drawn as large as it can be on so many sheets.
+MAP_SCALES = (1.5, 1.35, 1.25, 1.15, 1.0, 0.85)
+MAP_SHEETS = 2
+MAP_FOOT = 48.0  # above the running foot
+CLOSEST_ROWS = 1.2
+
+
+def crew_leaves(book: Book) -> list[Leaf]:
+    """The pages of the crew edition, in the order in which a crew comes to need them."""
+    work = jobs(book.steps)
+    plan = timetable(
+        book.steps, crew_of(book.facts.crew), {str(k): v for k, v in book.design.labour.items()}
+    )
+    packed = bags(book.framework)
+    return [
+        *leaves_of(book.paper, book.facts.name, front(book, work)),
+        *leaves_of(book.paper, say("Beforehand: prepare and pack"), preparing(book, work, packed)),
+        *leaves_of(book.paper, say("Load list"), loading(book, packed)),
+        *leaves_of(book.paper, say("Who does what when"), times(book, work, plan)),
+        *large_maps(book),
+        *leaves_of(book.paper, say("On the floor"), assembling(book, work)),
+        *leaves_of(book.paper, say("Arrive, place, hold down"), arriving(book, packed)),
+        *leaves_of(book.paper, say("While it stands, and taking it down"), after(book)),
+        *gauges_within(book),
+    ]
+
+
+def front(book: Book, work: Sequence[Job]) -> list[Block]:
+    """What it is, how big, how many, how long; the regulation's words; the jobs."""
+    facts, units = book.facts, book.units
+    enlarged = book.paper.picture_scale
+    wide = min(book.paper.measure, 250.0)
+    picture = finished_picture(
+        book.framework,
+        book.shape,
+        CAMERAS["front"],
+        wide / enlarged,
+        min(wide, 220.0) / enlarged,
+        patterns=book.patterns,
+        alt=say("{piece}, finished, from the front.", piece=facts.name),
+    )
+    size = " x ".join(size_words(m, units) for m in (facts.width_m, facts.height_m, facts.depth_m))
+    balloons = say("{count} balloons", count=strong(whole(facts.total)))
+    figures = [
+        ", ".join([balloons, *_parts(book)]),
+        say(
+            "{size} wide, high, deep; {weight} (estimates)",
+            size=strong(size),
+            weight=strong(weight_words(facts.mass_kg)),
+        ),
+        say(
+            "{people} people, about {time} of practised work (estimate)",
+            people=strong(whole(facts.crew)),
+            time=strong(minutes_words(facts.crew_minutes)),
+        ),
+        say("Stands on {joints}", joints=strong(joints_words(book.shape.standing.feet))),
+    ]
+    rows = tuple(
+        (
+            strong(whole(job.number)),
+            plain(job.title),
+            say("beforehand") if job.portable else say("on site"),
+        )
+        for job in work
+    )
+    return [
+        Words(strong(say("Crew edition")), LEAD, after=8),
+        *beside(
+            book.paper,
+            [Shown(picture, enlarged), Words(strong(say(LATEX_WORDS)))],
+            [
+                Items(tuple(figures)),
+                Grid((say("Job"), "", say("Where")), rows, (14, 62, 40), pad=CLOSEST_ROWS),
+            ],
+            0.46,
+        ),
+        choking_box(book.paper),
+        Grid(
+            ("", say("Cautions in short; local codes and licensed practice come first")),
+            tuple((strong(say(signal)), plain(say(words))) for signal, words in SHORT_CAUTIONS),
+            (21, 100),
+            pad=CLOSEST_ROWS,
+        ),
+    ]
+
+
+def _parts(book: Book) -> list[str]:
+    facts = book.facts
+    parts = (
+        (facts.braces, say_count("{number} brace", "{number} braces", facts.braces)),
+        (facts.singles, say_count("{number} single", "{number} singles", facts.singles)),
+        (facts.locks, say_count("{number} lock", "{number} locks", facts.locks)),
+    )
+    return [words for count, words in parts if count]
+
+
+def large_maps(book: Book) -> list[Leaf]:
+    """The joint map, drawn as large as few sheets allow, upright or across; its title is in the
+    running head, to leave it the page."""
+    paper, scale, sheets = _map_sheets(book)
+
+    def leaf(number: int) -> Leaf:
+        def draw(press: Press) -> None:
+            picture = sheets[number]
+            low = _map_top(paper) - picture.height * scale
+            press.picture(picture, paper.left, low, scale)
+
+        title, heads = say("Joint map"), say("Joint map")
+        if len(sheets) > 1:
+            heads = say(
+                "Joint map, sheet {number} of {total}", number=number + 1, total=len(sheets)
+            )
+        if number:
+            title = say("Joint map, sheet {number}", number=number + 1)
+        return Leaf(title, draw, heads, listed=number == 0, headed=True, paper=paper)
+
+    return [leaf(number) for number in range(len(sheets))]
+
+
+def _map_sheets(book: Book) -> tuple[Paper, float, tuple[Picture, ...]]:
+    """The sheets, the paper they are drawn for and how much they are enlarged on it."""
+    tried = []
+    for enlarged in MAP_SCALES:
+        for paper in (book.paper, landscape(book.paper)):
+            scale = enlarged * paper.picture_scale
+            room = _map_top(paper) - MAP_FOOT
+            sheets = joint_map(book.framework, paper.measure / scale, room / scale)
+            # a strip that is too high for the sheet is drawn all the same
+            fits = all(sheet.height * scale <= room + 0.01 for sheet in sheets)
+            if fits and len(sheets) <= MAP_SHEETS and enlarged >= 1:
+                return paper, scale, sheets
+            # type that is too small rather than a map that is cut off
+            tried.append(((not fits, enlarged < 1, len(sheets)), (paper, scale, sheets)))
+    return min(tried, key=lambda option: option[0])[1]
+
+
+def _map_top(paper: Paper) -> float:
+    """Where a map begins, below the running head."""
+    return paper.height - HEAD_BASELINE - 16

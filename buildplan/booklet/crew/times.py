@@ -1,0 +1,163 @@
+"""A crew's timetable, job by job: when each job begins and ends, and who does what in it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from buildplan.drawing.fonts import text_width
+from buildplan.drawing.marks import Ink, Label, Mark, Picture, Polyline
+from buildplan.language.grammar import first_to_last, listed, sentences
+from buildplan.language.speaking import say, say_in, whole
+from buildplan.sequence.jobs import Job
+from buildplan.sequence.model import Kind
+from buildplan.sequence.timetable import Part, Place, people_at
+
+INK, SOFT, GRID = "#1A1A1A", "#595959", "#D8D6CF"
+# Two tones, so that one bar ends where the next begins in grey as well.
+BARS = ("#D5DEE6", "#F0EBDD")
+LANE, BAR, NAME, TYPE, FOOT = 26.0, 19.0, 62.0, 9.0, 17.0
+GRIDS = (5, 10, 15, 30, 60, 120, 240, 480)
+MOST_LANES = 12
+
+
+@dataclass(frozen=True)
+class Timed:
+    """A job in a part of the timetable: minutes from the start of the part, and what each
+    person (a place in the crew) does in it."""
+
+    job: Job
+    start: float
+    finish: float
+    acts: dict[int, tuple[str, ...]]
+
+
+def _acts() -> dict[Kind, str]:
+    return {
+        Kind.SIZE: say_in("what somebody does", "sizes"),
+        Kind.PAIR: say_in("what somebody does", "pairs"),
+        Kind.TIE_OFF: say_in("what somebody does", "pairs"),
+        Kind.CHAIN: say_in("what somebody does", "chains"),
+        Kind.CLOSE_RING: say_in("what somebody does", "closes"),
+        Kind.TAG: say_in("what somebody does", "tags"),
+        Kind.LAY: say_in("what somebody does", "lays"),
+        Kind.BRACE: say_in("what somebody does", "braces"),
+        Kind.SINGLE: say_in("what somebody does", "singles"),
+        Kind.JOIN: say_in("what somebody does", "joins"),
+        Kind.LOCK: say_in("what somebody does", "locks"),
+        Kind.TURN_OVER: say_in("what somebody does", "turns over"),
+        Kind.INSPECT: say_in("what somebody does", "looks over"),
+        Kind.STAND_UP: say_in("what somebody does", "stands up"),
+    }
+
+
+def timed_jobs(part: Part, jobs: Sequence[Job]) -> tuple[Timed, ...]:
+    """The jobs of a part by the time at which they begin."""
+    found, words_of = [], _acts()
+    for job in jobs:
+        times = [part.step_times[s.number] for s in job.steps if s.number in part.step_times]
+        if not times:
+            continue
+        acts: dict[int, list[str]] = {}
+        for step in job.steps:
+            for person in people_at(part, step.number):
+                acts.setdefault(person, []).append(words_of[step.kind])
+        done = {person: tuple(dict.fromkeys(words)) for person, words in sorted(acts.items())}
+        found.append(Timed(job, min(t[0] for t in times), max(t[1] for t in times), done))
+    return tuple(sorted(found, key=lambda timed: (timed.start, timed.job.number)))
+
+
+def who_words(timed: Timed) -> str:
+    """`1 and 2: sizes, pairs` or `1: braces, singles; 2: locks`."""
+    together: dict[tuple[str, ...], list[int]] = {}
+    for person, acts in timed.acts.items():
+        together.setdefault(acts, []).append(person + 1)
+    return "; ".join(f"{_people(who)}: {', '.join(acts)}" for acts, who in together.items())
+
+
+def _people(numbers: Sequence[int]) -> str:
+    if len(numbers) > 2 and numbers[-1] - numbers[0] == len(numbers) - 1:
+        return first_to_last(whole(numbers[0]), whole(numbers[-1]))
+    return listed([whole(number) for number in numbers])
+
+
+def bars(part: Part, timed: Iterable[Timed], person: int) -> list[tuple[Timed, float, float]]:
+    """When a person is at which job."""
+    found = []
+    for one in timed:
+        steps = {step.number for step in one.job.steps}
+        spans = [s for s in part.spans if s.person == person and steps & set(s.steps)]
+        # short work is told together with what follows it, across the end of a job
+        times = [(max(s.start, one.start), min(s.finish, one.finish)) for s in spans]
+        times = [(start, finish) for start, finish in times if finish > start]
+        if times:
+            found.append((one, min(t[0] for t in times), max(t[1] for t in times)))
+    return found
+
+
+def chart(part: Part, jobs: Sequence[Job], width: float, title: str) -> Picture:
+    """A lane for each person, a bar with its number for each job, and the clock below."""
+    timed = timed_jobs(part, jobs)
+    people = sorted({span.person for span in part.spans})[:MOST_LANES]
+    height = LANE * len(people) + FOOT
+    scale = (width - NAME - 12) / part.minutes
+    every = next((g for g in GRIDS if g * scale >= 34), GRIDS[-1])
+    marks: list[Mark] = []
+    for i in range(int(part.minutes // every) + 1):
+        x = NAME + i * every * scale
+        marks.append(Polyline(((x, FOOT - 3), (x, height)), Ink(stroke=GRID, width=0.6)))
+        hours, minutes = divmod(i * every, 60)
+        marks.append(Label((x, 3), f"{hours}:{minutes:02}", TYPE, SOFT))
+    told = []
+    for lane, person in enumerate(people):
+        low = height - LANE * (lane + 1) + (LANE - BAR) / 2
+        marks.append(Label((0, low + 5), lane_name(person), TYPE, INK, anchor="start"))
+        told_here = []
+        for one, start, finish in bars(part, timed, person):
+            left, right = NAME + start * scale, NAME + finish * scale
+            box = ((left, low), (right, low), (right, low + BAR), (left, low + BAR))
+            fill = BARS[one.job.number % 2]
+            marks.append(Polyline(box, Ink(fill, INK, 0.7), closed=True))
+            number = str(one.job.number)
+            if right - left > text_width(number, TYPE, bold=True) + 3:
+                at = ((left + right) / 2, low + BAR / 2 - TYPE * 0.36)
+                marks.append(Label(at, number, TYPE, INK, bold=True))
+            at_work = say(
+                "job {number} from {start} to {finish}",
+                number=number,
+                start=clock(start),
+                finish=clock(finish),
+            )
+            told_here.append(at_work)
+        told.append(lane_words(person, ", ".join(told_here)))
+    return Picture(width, height, tuple(marks), sentences(f"{title}.", *told))
+
+
+def place_name(place: Place) -> str:
+    """Where a part of the work is done, as its heading says."""
+    if place is Place.WORKSHOP:
+        return say("Beforehand, in the workshop")
+    return say("On site")
+
+
+def place_word(place: Place) -> str:
+    """Where work is done, in a word."""
+    if place is Place.WORKSHOP:
+        return say_in("where work is done", "workshop")
+    return say_in("where work is done", "site")
+
+
+def lane_name(person: int) -> str:
+    """What stands at a lane: the person's number, from 1."""
+    return say("person {number}", number=person + 1)
+
+
+def lane_words(person: int, told: str) -> str:
+    """What a lane shows, in words."""
+    return say("Person {number}: {told}.", number=person + 1, told=told)
+
+
+def clock(minutes: float) -> str:
+    """Time since the start: `0:05`, `2:31`."""
+    hours, rest = divmod(round(minutes), 60)
+    return f"{hours}:{rest:02}"

@@ -1,0 +1,1 @@
+"""Pages for the decorator's own desk: quotes, shopping, events, the gallery."""

@@ -1,0 +1,1 @@
+"""The business round a plan: buying, quoting, events, sold copies."""

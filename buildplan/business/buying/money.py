@@ -1,0 +1,212 @@
+"""Money: decimals throughout, rounded once a line, so that every total is the sum of its lines."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from decimal import ROUND_HALF_UP, Decimal
+from enum import StrEnum
+
+from babel.numbers import format_currency, get_currency_precision
+
+from buildplan.design.measures import Units, length_words
+from buildplan.design.model import Design, Rates
+from buildplan.design.problems import Problem
+from buildplan.design.source.mistake import key_in_words
+from buildplan.evaluation.figures import quarter_hours
+from buildplan.evaluation.materials import Need, Purchase, by_product, offers
+from buildplan.language.grammar import listed
+from buildplan.language.speaking import locale, mark, say
+
+
+def rounded(amount: Decimal, currency: str) -> Decimal:
+    """`amount` to the currency's smallest unit, a half up: to the cent, to the whole yen.
+
+    The number of decimals is that of ISO 4217 as the Unicode CLDR has it.
+    """
+    return amount.quantize(Decimal(1).scaleb(-get_currency_precision(currency)), ROUND_HALF_UP)
+
+
+def money_words(amount: Decimal, currency: str) -> str:
+    """An amount with the sign of its currency, as the locale writes it: `£1,234.50` (Spanish
+    `1.234,50 £`)."""
+    return str(format_currency(amount, currency, locale=locale()))
+
+
+def cost(purchase: Purchase, currency: str) -> Decimal | None:
+    """What a purchase costs; None when no price is known. Rounded here, once."""
+    if purchase.price is None:
+        return None
+    return rounded(purchase.price * purchase.units, currency)
+
+
+class Item(StrEnum):
+    """What a line of a quote is for."""
+
+    MATERIAL = "material"
+    WORK = "work"
+    DELIVERY = "delivery"
+    MARGIN = "margin"
+    TAX = "tax"
+
+
+@dataclass(frozen=True)
+class Line:
+    """One line of a quote. `purchase` is what a line of material buys."""
+
+    item: Item
+    amount: Decimal
+    purchase: Purchase | None = None
+
+
+@dataclass(frozen=True)
+class Quote:
+    """From material and work to a price. Every sum is that of the lines above it.
+
+    `hours` is the work that is charged, in quarter hours begun.
+    """
+
+    currency: str
+    rates: Rates
+    hours: Decimal
+    lines: tuple[Line, ...]
+
+    def sum(self, *items: Item) -> Decimal:
+        """The sum of all lines of these items."""
+        return sum((line.amount for line in self.lines if line.item in items), Decimal(0))
+
+    @property
+    def cost(self) -> Decimal:
+        """Material, work and delivery."""
+        return self.sum(Item.MATERIAL, Item.WORK, Item.DELIVERY)
+
+    @property
+    def price(self) -> Decimal:
+        """Cost and margin: the price before tax."""
+        return self.cost + self.sum(Item.MARGIN)
+
+    @property
+    def total(self) -> Decimal:
+        """All that is to be paid."""
+        return self.price + self.sum(Item.TAX)
+
+
+def quote(purchases: Sequence[Purchase], work_minutes: float, currency: str, rates: Rates) -> Quote:
+    """Price a piece. The margin is a share of the price: price = cost / (1 - margin).
+
+    Raises ValueError when a price is missing; `missing_prices` names it before.
+    """
+    hours = Decimal(quarter_hours(work_minutes)) / 4
+    if rates.hour is None or rates.margin is None:
+        raise ValueError("a quote needs the rates hour and margin")
+    lines = []
+    for purchase in purchases:
+        amount = cost(purchase, currency)
+        if amount is None:
+            raise ValueError(f"no price for {purchase.balloon.key}")
+        lines.append(Line(Item.MATERIAL, amount, purchase))
+    lines.append(Line(Item.WORK, rounded(hours * rates.hour, currency)))
+    if rates.delivery is not None:
+        lines.append(Line(Item.DELIVERY, rounded(rates.delivery, currency)))
+    costs = sum((line.amount for line in lines), Decimal(0))
+    kept = rounded(costs * rates.margin / (1 - rates.margin), currency)
+    lines.append(Line(Item.MARGIN, kept))
+    if rates.tax is not None:
+        lines.append(Line(Item.TAX, rounded((costs + kept) * rates.tax, currency)))
+    return Quote(currency, rates, hours, tuple(lines))
+
+
+def missing_prices(design: Design, purchases: Iterable[Purchase]) -> list[Problem]:
+    """All that a quote of the design needs and its file does not say."""
+    problems = []
+    if design.currency is None:
+        problems.append(
+            Problem(
+                say("a quote needs a currency"),
+                say("add {right}, say", right="currency: GBP"),
+                path="currency",
+            )
+        )
+    for purchase in purchases:
+        if purchase.price is None:
+            key = key_in_words(purchase.balloon.key)
+            what = balloon_words(purchase, design.units)
+            one, pack = f"prices: {{{key}: ...}}", f"pack_prices: {{{key}: ...}}"
+            problems.append(
+                Problem(
+                    say("a quote needs the price of {balloon}", balloon=what),
+                    say("add what you pay for one: {one}, or {pack}", one=one, pack=pack)
+                    if purchase.pack_size
+                    else say("add what you pay for one: {one}", one=one),
+                    path=f"prices.{key}",
+                )
+            )
+    rates = design.rates
+    if rates is None or rates.hour is None:
+        problems.append(
+            Problem(
+                say("a quote needs what an hour of work costs"),
+                say("add it: {right}", right="rates: {hour: ...}"),
+                path="rates.hour",
+            )
+        )
+    if rates is None or rates.margin is None:
+        problems.append(
+            Problem(
+                say("a quote needs a margin"),
+                say(
+                    "add the part of the price that you keep: {right}, or 0 for none",
+                    right="rates: {margin: ...}",
+                ),
+                path="rates.margin",
+            )
+        )
+    return problems
+
+
+def balloon_words(purchase: Purchase, units: Units) -> str:
+    """What is bought, in a few words: `deep blue 12 in link`."""
+    balloon = purchase.balloon
+    message = (
+        mark("{colour} {size} link") if balloon.kind == "link" else mark("{colour} {size} round")
+    )
+    return say(message, colour=purchase.label, size=length_words(balloon.nominal_m, units))
+
+
+def disagreements(needs_of: Mapping[str, Sequence[Need]]) -> list[Problem]:
+    """Where designs that are bought for together name different packs or prices for the same
+    balloon. `needs_of` are the needs by the name of the file."""
+    problems = []
+    file_of = {id(need): file for file, needs in needs_of.items() for need in needs}
+    everything = [need for needs in needs_of.values() for need in needs]
+    for same in by_product(everything).values():
+        sizes, prices = offers(same)
+        colour, link = same[0].balloon.label, same[0].balloon.kind == "link"
+        what = say("{colour} link", colour=colour) if link else say("{colour} round", colour=colour)
+        files = ", ".join(dict.fromkeys(file_of[id(need)] for need in same))
+        if len(sizes) > 1:
+            problems.append(
+                Problem(
+                    say(
+                        "a pack of {balloon} holds {sizes}, as {files} have it",
+                        balloon=what,
+                        sizes=listed([str(size) for size in sizes], "or"),
+                        files=files,
+                    ),
+                    say("give the same pack_sizes in each"),
+                )
+            )
+        elif len(prices) > 1:
+            message = (
+                mark("a pack of {balloon} costs {prices}, as {files} have it")
+                if sizes
+                else mark("one of {balloon} costs {prices}, as {files} have it")
+            )
+            named = listed([f"{price:f}" for price in prices], "or")
+            problems.append(
+                Problem(
+                    say(message, balloon=what, prices=named, files=files),
+                    say("give the same price in each"),
+                )
+            )
+    return problems

@@ -1,0 +1,211 @@
+"""One shopping list for one design or several: gathered, in words, and as rows."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from decimal import Decimal
+
+from buildplan.business.buying.csv_text import Cell
+from buildplan.business.buying.money import balloon_words, cost, disagreements, money_words, rounded
+from buildplan.design.measures import Units
+from buildplan.design.model import Design
+from buildplan.design.problems import DesignProblemsError, Problem
+from buildplan.evaluation.figures import air_words, kind_word
+from buildplan.evaluation.materials import (
+    Need,
+    Purchase,
+    air_m3,
+    needs_of,
+    pump_minutes,
+    purchases,
+)
+from buildplan.framework.build import METRES_PER_UNIT
+from buildplan.framework.model import Framework
+from buildplan.language.speaking import say, say_count, say_in, whole
+
+
+@dataclass(frozen=True)
+class Asked:
+    """A design that is shopped for, as read from `file`, and how many of it are built."""
+
+    file: str
+    design: Design
+    framework: Framework
+    times: int = 1
+
+
+@dataclass(frozen=True)
+class ShoppingList:
+    """What to buy for all pieces together; `pieces` are their names and how many of each.
+
+    `currency` is None when no file names one. Air and pump time are estimates.
+    """
+
+    pieces: tuple[tuple[str, int], ...]
+    units: Units
+    purchases: tuple[Purchase, ...]
+    currency: str | None
+    air_m3: float
+    pump_minutes: float
+
+    def costs(self) -> tuple[Decimal | None, ...]:
+        """What each purchase costs, where its price and the currency are known."""
+        if self.currency is None:
+            return (None,) * len(self.purchases)
+        return tuple(cost(purchase, self.currency) for purchase in self.purchases)
+
+    @property
+    def total(self) -> Decimal | None:
+        """The sum of all lines; None unless every line has its price."""
+        amounts = [amount for amount in self.costs() if amount is not None]
+        return sum(amounts, Decimal(0)) if len(amounts) == len(self.purchases) else None
+
+
+def shopping_list(asked: Sequence[Asked]) -> ShoppingList:
+    """One list for all that is `asked` for, in the units of the first.
+
+    Raises DesignProblemsError when the files name different packs, prices or currencies for
+    the same thing.
+    """
+    needs = _needs_by_file(asked)
+    problems = disagreements(needs)
+    currencies = list(dict.fromkeys(one.design.currency for one in asked if one.design.currency))
+    if len(currencies) > 1:
+        named = ", ".join(
+            say("{currency} in {file}", currency=one.design.currency, file=one.file)
+            if one.design.currency
+            else say("none in {file}", file=one.file)
+            for one in asked
+        )
+        problems.append(
+            Problem(
+                say("one list has one currency, not {currencies}", currencies=named),
+                say("give the same in each"),
+            )
+        )
+    if problems:
+        raise DesignProblemsError("shopping", problems)
+    return ShoppingList(
+        pieces=tuple((one.design.name, one.times) for one in asked),
+        units=asked[0].design.units,
+        purchases=purchases(need for of_file in needs.values() for need in of_file),
+        currency=currencies[0] if currencies else None,
+        air_m3=sum(one.times * air_m3(one.framework) for one in asked),
+        pump_minutes=sum(
+            one.times * pump_minutes(air_m3(one.framework), one.design.constants) for one in asked
+        ),
+    )
+
+
+def _needs_by_file(asked: Sequence[Asked]) -> Mapping[str, Sequence[Need]]:
+    """Needs by file; a file that is asked for twice counts twice."""
+    found: dict[str, list[Need]] = {}
+    for one in asked:
+        found.setdefault(one.file, []).extend(needs_of(one.design, one.framework, one.times))
+    return found
+
+
+def packs_words(purchase: Purchase) -> str:
+    """What to ask for in the shop: `4 packs of 50`, or a number of balloons."""
+    if purchase.packs is None:
+        return whole(purchase.to_buy)
+    return say_count(
+        "{number} pack of {size}",
+        "{number} packs of {size}",
+        purchase.packs,
+        size=purchase.pack_size or 1,
+    )
+
+
+def pieces_words(pieces: Sequence[tuple[str, int]]) -> str:
+    """`Reading Star, 2 x Picture Frame`."""
+    return ", ".join(
+        name if times == 1 else say("{times} x {piece}", times=times, piece=name)
+        for name, times in pieces
+    )
+
+
+def shopping_lines(shopping: ShoppingList) -> list[str]:
+    """The list in words, a line each; costs where all prices are known."""
+    lines = [say("Shopping for {pieces}", pieces=pieces_words(shopping.pieces)), ""]
+    names = [balloon_words(purchase, shopping.units) for purchase in shopping.purchases]
+    packs = [packs_words(purchase) for purchase in shopping.purchases]
+    wide, wider = max(map(len, packs)), max(map(len, names))
+    for purchase, name, buy, amount in zip(
+        shopping.purchases, names, packs, shopping.costs(), strict=True
+    ):
+        counts = say(
+            "{needed} needed, {left} left over",
+            needed=f"{whole(purchase.needed):>5}",
+            left=f"{whole(purchase.to_buy - purchase.needed):>4}",
+        )
+        line = f"  {buy:<{wide}}  {name:<{wider}}  {counts}"
+        if amount is not None and shopping.currency is not None:
+            line += f"  {money_words(amount, shopping.currency):>12}"
+        lines.append(line.rstrip())
+    lines.append("")
+    lines.append(total_words(shopping))
+    air = air_words(shopping.air_m3, shopping.pump_minutes, shopping.units)
+    lines.append(say("Air: {air} (estimate)", air=air))
+    return lines
+
+
+def total_words(shopping: ShoppingList) -> str:
+    """What all of it costs, or what is missing to tell."""
+    if shopping.total is not None and shopping.currency is not None:
+        return say("All together: {amount}", amount=money_words(shopping.total, shopping.currency))
+    if shopping.currency is None:
+        return say("No costs: no design file names a currency.")
+    unpriced = [balloon_words(p, shopping.units) for p in shopping.purchases if p.price is None]
+    return say("No sum: there is no price for {balloons}.", balloons=", ".join(unpriced))
+
+
+def shopping_rows(shopping: ShoppingList) -> list[list[Cell]]:
+    """The list as rows of a table, the head first."""
+    currency = shopping.currency
+    rows: list[list[Cell]] = [
+        [
+            say_in("column", "colour"),
+            say_in("column", "hex"),
+            say_in("column", "kind"),
+            say_in("column", "nominal"),
+            say_in("column", "unit"),
+            say_in("column", "needed"),
+            say_in("column", "spare"),
+            say_in("column", "pack size"),
+            say_in("column", "packs"),
+            say_in("column", "balloons to buy"),
+            say_in("column", "price"),
+            say_in("column", "cost"),
+            say_in("column", "currency"),
+        ]
+    ]
+    scale = METRES_PER_UNIT[shopping.units]
+    for purchase, amount in zip(shopping.purchases, shopping.costs(), strict=True):
+        rows.append(
+            [
+                purchase.label,
+                purchase.balloon.colour,
+                kind_word(purchase.balloon.kind),
+                f"{purchase.balloon.nominal_m / scale:.4g}",
+                shopping.units,
+                purchase.needed,
+                purchase.spare,
+                purchase.pack_size,
+                purchase.packs,
+                purchase.to_buy,
+                _plain_price(purchase.price, currency),
+                amount,
+                currency if amount is not None else None,
+            ]
+        )
+    return rows
+
+
+def _plain_price(price: Decimal | None, currency: str | None) -> Decimal | None:
+    """A price with the currency's decimals, unless it is finer than those: 15.90, 0.325."""
+    if price is None or currency is None:
+        return price
+    whole = rounded(price, currency)
+    return whole if whole == price else price

@@ -1,0 +1,1 @@
+"""Sold copies: buyers, brand, serials and how they are checked."""

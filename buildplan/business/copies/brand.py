@@ -1,0 +1,175 @@
+"""The seller's brand: its words and colours, and its logo as something that can be drawn."""
+
+from __future__ import annotations
+
+import io
+import re
+from dataclasses import dataclass
+from pathlib import Path
+
+from reportlab.graphics import renderPDF
+from reportlab.lib.utils import ImageReader
+from svglib.svglib import svg2rlg
+
+from buildplan.design.model import Brand
+from buildplan.design.problems import DesignProblemsError, Problem
+from buildplan.document.renderer import Press
+from buildplan.drawing.colours import luminance
+from buildplan.language.speaking import mark, say
+
+LARGEST_LOGO = 4 * 1024 * 1024
+PNG_MAGIC = b"\x89PNG\r\n\x1a\n"
+# What an SVG logo may not hold, and what would be right.
+NOT_IN_SVG = (
+    (
+        rb"<!(DOCTYPE[^>]*\[|ENTITY)",
+        mark("the logo {file} holds definitions of its own"),
+        mark("save it as plain SVG"),
+    ),
+    (
+        rb"<(\w+:)?text\b",
+        mark("the logo {file} holds letters as text"),
+        mark("turn its letters into outlines (paths)"),
+    ),
+    (
+        rb"<(\w+:)?image\b",
+        mark("the logo {file} holds a picture inside it"),
+        mark("draw it as shapes, or use a .png"),
+    ),
+    (
+        rb"<(\w+:)?(script|foreignObject)\b",
+        mark("the logo {file} holds more than shapes"),
+        mark("save it as plain SVG"),
+    ),
+)
+WHITE, DARK = "#FFFFFF", "#1A1A1A"
+
+
+@dataclass(frozen=True)
+class Logo:
+    """A logo's file, `kind` png or svg, and how wide it is for its height."""
+
+    kind: str
+    data: bytes
+    aspect: float
+
+    def draw(
+        self, press: Press, x: float, top: float, width: float, height: float, alt: str
+    ) -> float:
+        """Draw it as large as fits, its upper left corner at (x, top); returns its width."""
+        wide = min(width, height * self.aspect)
+        tall = wide / self.aspect
+        box = (x, top - tall, x + wide, top)
+        with press.canvas.element("Figure", alt=alt, box=box), press.canvas.content():
+            if self.kind == "png":
+                reader = ImageReader(io.BytesIO(self.data))
+                press.canvas.drawImage(reader, x, top - tall, wide, tall, mask="auto")
+            else:
+                drawing = svg2rlg(io.BytesIO(self.data))
+                assert drawing is not None, "it could be read before"
+                press.canvas.saveState()
+                press.canvas.translate(x, top - tall)
+                press.canvas.scale(wide / drawing.width, tall / drawing.height)
+                renderPDF.draw(drawing, press.canvas, 0, 0)
+                press.canvas.restoreState()
+        return wide
+
+
+@dataclass(frozen=True)
+class Branding:
+    """A brand with its logo read."""
+
+    brand: Brand
+    logo: Logo | None = None
+
+    @property
+    def name(self) -> str:
+        """The seller's name."""
+        return self.brand.name
+
+    @property
+    def on_colour(self) -> str:
+        """White or dark, whichever is read better on the brand's colour (contrast as of WCAG
+        2.2, 1.4.3: (L1 + 0.05) / (L2 + 0.05))."""
+        ground = luminance(self.brand.colour)
+        with_white = 1.05 / (ground + 0.05)
+        with_dark = (ground + 0.05) / (luminance(DARK) + 0.05)
+        return WHITE if with_white >= with_dark else DARK
+
+
+def branding(brand: Brand, file: Path) -> Branding:
+    """The brand that `file` names, with its logo, found from the folder of that file.
+
+    Raises DesignProblemsError when the logo cannot be used.
+    """
+    if brand.logo is None:
+        return Branding(brand)
+    path = file.parent / brand.logo
+    try:
+        return Branding(brand, _logo(path))
+    except _LogoError as error:
+        problem = Problem(
+            say(error.message, file=brand.logo, why=error.why),
+            say(error.right),
+            path="brand: logo",
+        )
+        raise DesignProblemsError(str(file), [problem], brand.name) from None
+
+
+class _LogoError(Exception):
+    """What is wrong with a logo, and what would be right, as marked messages."""
+
+    def __init__(self, message: str, right: str, why: str = "") -> None:
+        super().__init__(message)
+        self.message, self.right, self.why = message, right, why
+
+
+def _logo(path: Path) -> Logo:
+    try:
+        data = path.read_bytes()
+    except OSError as error:
+        raise _LogoError(
+            mark("the logo {file} cannot be read ({why})"),
+            mark("check its name"),
+            str(error.strerror),
+        ) from None
+    if len(data) > LARGEST_LOGO:
+        raise _LogoError(mark("the logo {file} is larger than 4 MiB"), mark("save a smaller one"))
+    if path.suffix.lower() == ".png":
+        return _png(data)
+    if path.suffix.lower() == ".svg":
+        return _svg(data)
+    raise _LogoError(
+        mark("the logo {file} is neither .png nor .svg"), mark("save it as one of these")
+    )
+
+
+def _png(data: bytes) -> Logo:
+    if not data.startswith(PNG_MAGIC):
+        raise _LogoError(
+            mark("the logo {file} is no PNG picture, whatever its name"), mark("save it as PNG")
+        )
+    try:
+        width, height = ImageReader(io.BytesIO(data)).getSize()
+        ImageReader(io.BytesIO(data)).getRGBData()
+    except Exception:  # the picture library raises many kinds
+        raise _LogoError(
+            mark("the logo {file} is a broken PNG picture"), mark("save it again as PNG")
+        ) from None
+    return Logo("png", data, width / height)
+
+
+def _svg(data: bytes) -> Logo:
+    for pattern, what, right in NOT_IN_SVG:
+        if re.search(pattern, data, re.IGNORECASE):
+            raise _LogoError(what, right)
+    try:
+        drawing = svg2rlg(io.BytesIO(data))
+    except Exception:  # the reader of SVG raises many kinds
+        drawing = None
+    if drawing is None or drawing.width <= 0 or drawing.height <= 0:
+        raise _LogoError(
+            mark("the logo {file} is no SVG that can be drawn"),
+            mark("save it as plain SVG with a size"),
+        )
+    return Logo("svg", data, drawing.width / drawing.height)

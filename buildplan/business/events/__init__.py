@@ -1,0 +1,1 @@
+"""Several pieces at one event as one job."""

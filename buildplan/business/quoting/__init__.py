@@ -1,0 +1,1 @@
+"""Quotes: what a piece or an event costs its customer."""

@@ -1,0 +1,104 @@
+"""A quote in words, line by line, and as rows."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from decimal import Decimal
+from textwrap import wrap
+
+from buildplan.business.buying.csv_text import Cell
+from buildplan.business.buying.money import Item, Line, Quote, balloon_words, money_words
+from buildplan.business.buying.shopping import packs_words
+from buildplan.design.measures import Units
+from buildplan.evaluation.figures import minutes_words
+from buildplan.language.grammar import decimal
+from buildplan.language.speaking import say, say_in
+
+LINE_WIDTH = 96
+
+
+def quote_lines(quote: Quote, name: str, units: Units) -> list[str]:
+    """The quote in words; sums stand below the lines that they add up."""
+    rows = list(_rows(quote, units))
+    wide = max(len(words) for words, _ in rows)
+    sums = [
+        f"  {words:<{wide}}  {money_words(amount, quote.currency):>12}" for words, amount in rows
+    ]
+    return [
+        say("Quote for {piece}", piece=name),
+        "",
+        *sums,
+        "",
+        *wrap(
+            say(
+                "Material is in whole packs; work is an estimate, in quarter hours begun. The "
+                "margin is a share of the price before tax. Prices and rates are those of the "
+                "design file."
+            ),
+            LINE_WIDTH,
+        ),
+    ]
+
+
+def _rows(quote: Quote, units: Units) -> Iterator[tuple[str, Decimal]]:
+    """Words and amounts: every line of the quote, and a sum after each part."""
+    for line in quote.lines:
+        if line.item is Item.MARGIN:
+            yield say("Cost"), quote.cost
+        if line.item is Item.TAX:
+            yield say("Price before tax"), quote.price
+        yield line_words(line, quote, units), line.amount
+    yield say("Total"), quote.total
+
+
+def line_words(line: Line, quote: Quote, units: Units) -> str:
+    """What a line is for."""
+    rates = quote.rates
+    match line.item:
+        case Item.MATERIAL if line.purchase is not None:
+            purchase, price = line.purchase, line.purchase.price or Decimal(0)
+            each = money_words(price, quote.currency)
+            return say(
+                "{packs}, {balloon}, at {price}",
+                packs=packs_words(purchase),
+                balloon=balloon_words(purchase, units),
+                price=each,
+            )
+        case Item.WORK:
+            each = money_words(rates.hour or Decimal(0), quote.currency)
+            time = minutes_words(float(quote.hours) * 60)
+            return say("Work, {time} at {price} an hour", time=time, price=each)
+        case Item.DELIVERY:
+            return say("Delivery, placing and taking away")
+        case Item.MARGIN:
+            return say("Margin, {share} of the price", share=share_words(rates.margin))
+        case _:
+            return say("Tax, {share}", share=share_words(rates.tax))
+
+
+def share_words(share: Decimal | None) -> str:
+    """A rate as it was typed, in per cent: `20 %`, `8.75 %` (Spanish `8,75 %`)."""
+    per_cent = ((share or Decimal(0)) * 100).normalize()
+    places = max(0, -int(per_cent.as_tuple().exponent))
+    return say("{share} %", share=decimal(float(per_cent), places))
+
+
+def quote_rows(quote: Quote, units: Units) -> list[list[Cell]]:
+    """The lines of the quote as rows of a table, the head first, the total last."""
+    rows: list[list[Cell]] = [[say("item"), say("what"), say("amount"), say("currency")]]
+    rows += [
+        [_item_words(line.item), line_words(line, quote, units), line.amount, quote.currency]
+        for line in quote.lines
+    ]
+    return [*rows, [say_in("line of a quote", "total"), "", quote.total, quote.currency]]
+
+
+def _item_words(item: Item) -> str:
+    words = {
+        Item.MATERIAL: say_in("line of a quote", "material"),
+        Item.WORK: say_in("line of a quote", "work"),
+        Item.DELIVERY: say_in("line of a quote", "delivery"),
+        Item.MARGIN: say_in("line of a quote", "margin"),
+        Item.TAX: say_in("line of a quote", "tax"),
+    }
+    return words[item]

@@ -1,0 +1,1 @@
+"""Documents: tagged pages, text, tables and folding; knows no balloons."""

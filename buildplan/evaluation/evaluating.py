@@ -1,0 +1,60 @@
+"""A design evaluated: run through every stage once, for all that prints, draws or prices it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from buildplan.design.measures import Units
+from buildplan.design.model import Design
+from buildplan.evaluation.facts import Facts, gather_facts
+from buildplan.framework.build import build_framework
+from buildplan.framework.model import Framework
+from buildplan.sequence.model import Step
+from buildplan.sequence.reach import find_reach
+from buildplan.sequence.steps import plan_steps
+from buildplan.shape.constants import constants_with
+from buildplan.shape.examining import examine
+from buildplan.shape.finding import Settings, find_shape
+from buildplan.shape.model import Examination, Shape
+
+
+@dataclass(frozen=True)
+class Evaluation:
+    """One piece: its design, its graph, its shape, its steps and its figures.
+
+    `units` are those of the reader.
+    """
+
+    design: Design
+    framework: Framework
+    shape: Shape
+    examination: Examination
+    steps: tuple[Step, ...]
+    facts: Facts
+    units: Units
+
+
+def resting_shape(design: Design, framework: Framework) -> Shape:
+    """The shape of a design's piece, on the foot and with the constants that it names."""
+    stand_on = design.stand_on
+    feet = (stand_on,) if isinstance(stand_on, str) else tuple(stand_on or ())
+    constants = constants_with(design.constants)
+    return find_shape(framework, stand_on=feet, settings=Settings(constants=constants))
+
+
+def evaluate(
+    design: Design, units: Units, new_parts: int, gust_m_per_s: float | None = None
+) -> Evaluation:
+    """Run a design through every stage; a gust asks for the ballast that holds it.
+
+    `new_parts` is the number of link balloons that one step may bring in, at most.
+    """
+    framework = build_framework(design)
+    shape = resting_shape(design, framework)
+    constants = constants_with(design.constants)
+    found = examine(framework, shape, gust_m_per_s=gust_m_per_s, constants=constants)
+    reach = find_reach(framework, shape)
+    steps = plan_steps(framework, new_parts, units, reach)
+    problems = (*shape.problems, *found.problems, *reach.problems)
+    facts = gather_facts(design, framework, shape, found, steps, problems)
+    return Evaluation(design, framework, shape, found, steps, facts, units)

@@ -1,0 +1,80 @@
+"""A design measured: its solved size, and what it costs in balloons and minutes."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cached_property
+
+from pydantic import ValidationError
+
+from buildplan.design.checks import check
+from buildplan.design.model import Design
+from buildplan.design.source.refusals import mistakes_in
+from buildplan.evaluation.evaluating import resting_shape
+from buildplan.framework.build import build_framework
+from buildplan.framework.counts import balloon_counts
+from buildplan.framework.model import Framework
+from buildplan.language.speaking import say
+from buildplan.sequence.labour import work_minutes
+from buildplan.sequence.reach import Reach, find_reach
+from buildplan.sequence.steps import plan_steps
+from buildplan.shape.constants import CONSTANTS
+from buildplan.shape.model import Shape
+
+
+@dataclass(frozen=True)
+class Measured:
+    """A design at rest, its size, and how many balloons and minutes of work it takes."""
+
+    design: Design
+    framework: Framework
+    shape: Shape
+
+    @property
+    def height_m(self) -> float:
+        """Height of the solved shape."""
+        return self.shape.height_m
+
+    @property
+    def width_m(self) -> float:
+        """Width of the solved shape."""
+        return self.shape.width_m
+
+    @property
+    def balloons(self) -> int:
+        """Balloons of every kind."""
+        return sum(balloon_counts(self.framework).values())
+
+    @property
+    def problem(self) -> str:
+        """The first thing wrong with its shape, or nothing."""
+        found = next((problem.message for problem in self.shape.problems), "")
+        return found or ("" if self.shape.standing.stands else say("it does not stand"))
+
+    @cached_property
+    def reach(self) -> Reach:
+        """How hands get at its joints."""
+        return find_reach(self.framework, self.shape)
+
+    @cached_property
+    def minutes(self) -> float:
+        """Minutes of work in all, one pair of hands."""
+        minutes = {str(kind): value for kind, value in self.design.labour.items()}
+        return work_minutes(plan_steps(self.framework, reach=self.reach), minutes)
+
+
+def first_mistake(data: object) -> str:
+    """The first thing that a file of this content would be refused for, or nothing."""
+    mistakes = check(data, CONSTANTS)
+    try:
+        Design.model_validate(data)
+    except ValidationError as error:
+        mistakes = mistakes_in(error.errors(include_url=False), data, Design)
+    return next((mistake.message for mistake in mistakes), "")
+
+
+def measure(data: object) -> Measured:
+    """Solve the design that plain data makes; it must pass `check`."""
+    design = Design.model_validate(data)
+    framework = build_framework(design)
+    return Measured(design, framework, resting_shape(design, framework))

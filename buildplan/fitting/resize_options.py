@@ -1,0 +1,60 @@
+"""A way to another height, and the choice between what can be tried on it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from buildplan.evaluation.measured import Measured, first_mistake, measure
+from buildplan.fitting.file_changes import Change, changed_data
+from buildplan.language.speaking import say
+
+Trial = tuple[tuple[Change, ...], str]
+"""Changes to try, and what they change in words."""
+
+
+@dataclass(frozen=True)
+class Way:
+    """One way to another height: the changes in the file and what comes of them; or, with
+    nothing measured, why it cannot be had. `words` say what changes."""
+
+    by: str
+    changes: tuple[Change, ...] = ()
+    measured: Measured | None = None
+    words: str = ""
+    why_not: str = ""
+
+
+class NotHadError(Exception):
+    """A way that does not work; its words say why."""
+
+
+def nearest(
+    by: str,
+    trials: Iterator[Trial],
+    data: Mapping[str, Any],
+    height_m: float,
+) -> Way:
+    """Of the changes to try, those that pass and come nearest to the height."""
+    found: list[Way] = []
+    why_not = ""
+    for changes, words in trials:
+        made = changed_data(data, changes)
+        why_not = first_mistake(made) or why_not
+        if first_mistake(made):
+            continue
+        measured = measure(made)
+        if measured.problem:
+            why_not = say("solved, {problem}", problem=measured.problem)
+        else:
+            found.append(Way(by, changes, measured, words))
+    if not found:
+        raise NotHadError(why_not)
+    return min(found, key=lambda way: off_m(way, height_m))
+
+
+def off_m(way: Way, height_m: float) -> float:
+    """How far from the height a way that has been measured comes."""
+    assert way.measured is not None
+    return abs(way.measured.height_m - height_m)
