@@ -8,7 +8,7 @@ import re
 
 import pytest
 
-from buildplan.language import speaking
+from buildplan.language import voice
 
 WORD = re.compile(r"[A-Za-z]{2,}")
 PLACEHOLDER = re.compile(r"({\w*})")
@@ -39,4 +39,4 @@ class Disguise(gettext.NullTranslations):
 
 def speak_made_up(monkeypatch: pytest.MonkeyPatch) -> None:
     """Speak it, whatever language is asked for."""
-    monkeypatch.setattr(speaking, "_catalogue", lambda language: Disguise())
+    monkeypatch.setattr(voice, "_catalogue", lambda language: Disguise())
