@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 from datetime import datetime
 from pathlib import Path
-from typing import Annotated
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 
@@ -17,30 +17,15 @@ from buildplan.commands.app import (
     app,
     errors,
 )
-from buildplan.commands.check_report import check_report, steps_report
-from buildplan.commands.files import (
-    ProblemsFoundError,
-    asked,
-    book_of,
-    write_whole,
-)
-from buildplan.commands.watching import Glance, preview_path, saves
-from buildplan.commands.watching import watch as watch_design
 from buildplan.design.measures import parse_speed
 from buildplan.design.problems import (
     DesignProblemsError,
     in_words,
 )
-from buildplan.design.schema import design_schema, event_schema
-from buildplan.drawing.png import picture_png
-from buildplan.evaluation.facts import examination_as_json, facts_as_json, problem_as_json
 from buildplan.language.speaking import say
-from buildplan.sequence.exchange import steps_as_json
-from buildplan.sequence.tell_times import start_lines, steps_with_times, timetable_lines
-from buildplan.sequence.time_log import TimeLogError, labour_lines, learn_minutes
-from buildplan.sequence.timetable import crew_of, latest_starts, timetable
-from buildplan.shape.constants import CONSTANTS, constants_with
-from buildplan.shape.stiffness import stiffening_brace
+
+if TYPE_CHECKING:
+    from buildplan.commands.watching import Glance
 
 
 @app.command()
@@ -62,6 +47,12 @@ def check(
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """Count the balloons, find the shape, and say whether it closes and stands."""
+    from buildplan.commands.check_report import check_report
+    from buildplan.commands.files import ProblemsFoundError, asked, book_of
+    from buildplan.evaluation.facts import examination_as_json, facts_as_json, problem_as_json
+    from buildplan.shape.constants import constants_with
+    from buildplan.shape.stiffness import stiffening_brace
+
     if watch:
         if as_json or gust is not None:
             raise typer.BadParameter(say("--watch goes without --json and --gust"))
@@ -89,6 +80,12 @@ def check(
 
 def _watch(design: Path) -> None:
     """Show the design at each save until Ctrl-C."""
+    from buildplan.commands.files import write_whole
+    from buildplan.commands.watching import preview_path, saves
+    from buildplan.commands.watching import watch as watch_design
+    from buildplan.drawing.png import picture_png
+    from buildplan.shape.constants import CONSTANTS
+
     preview = preview_path(design)
 
     def show(seen: Glance) -> None:
@@ -132,6 +129,12 @@ def steps(
 
     With --crew, also who does what when, who waits for whom, and the longest way through.
     """
+    from buildplan.commands.check_report import steps_report
+    from buildplan.commands.files import asked, book_of
+    from buildplan.sequence.exchange import steps_as_json
+    from buildplan.sequence.tell_times import start_lines, steps_with_times, timetable_lines
+    from buildplan.sequence.timetable import crew_of, latest_starts, timetable
+
     book = book_of(design)
     planned = None
     if crew is not None:
@@ -162,6 +165,9 @@ def times(
 
     Prints a `labour` block to paste into a design file.
     """
+    from buildplan.commands.files import ProblemsFoundError
+    from buildplan.sequence.time_log import TimeLogError, labour_lines, learn_minutes
+
     try:
         learned = learn_minutes(log.read_text("utf-8"))
     except (OSError, UnicodeDecodeError) as error:
@@ -180,5 +186,7 @@ def schema(
     event: Annotated[bool, typer.Option("--event", help="Of event files, not designs.")] = False,
 ) -> None:
     """Print the JSON Schema of the design file, for editors that complete and check it."""
+    from buildplan.design.schema import design_schema, event_schema
+
     chosen = event_schema() if event else design_schema()
     typer.echo(json.dumps(chosen, indent=2, ensure_ascii=False))

@@ -4,12 +4,10 @@ from __future__ import annotations
 
 from enum import StrEnum
 from pathlib import Path
-from typing import Annotated
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from buildplan.booklet.common.step_drawings import step_drawings
-from buildplan.booklet.office.gallery import Exhibit, is_design_file, print_gallery
 from buildplan.commands.app import (
     IN_ENGLISH,
     DesignArgument,
@@ -19,20 +17,10 @@ from buildplan.commands.app import (
     app,
     errors,
 )
-from buildplan.commands.files import (
-    ProblemsFoundError,
-    book_of,
-    in_language,
-    list_problems,
-    write_whole,
-    wrong_ending,
-)
-from buildplan.document.paper import PAPERS
-from buildplan.drawing.camera import CAMERAS
-from buildplan.drawing.forms import FORMS
-from buildplan.drawing.marks import Picture
-from buildplan.drawing.scene import finished_picture
 from buildplan.language.speaking import say
+
+if TYPE_CHECKING:
+    from buildplan.drawing.marks import Picture
 
 
 class FormName(StrEnum):
@@ -71,6 +59,12 @@ def draw(
 
     Prints the path of each file it wrote.
     """
+    from buildplan.booklet.common.step_drawings import step_drawings
+    from buildplan.commands.files import book_of, wrong_ending
+    from buildplan.drawing.camera import CAMERAS
+    from buildplan.drawing.forms import FORMS
+    from buildplan.drawing.scene import finished_picture
+
     if (view is not None) + (step is not None) + every > 1:
         raise typer.BadParameter(say("choose one of --view, --step and --all"))
     if form is not None and not every:
@@ -103,6 +97,9 @@ def draw(
 
 
 def _draw_all(design: Path, folder: Path, suffix: str) -> None:
+    from buildplan.booklet.common.step_drawings import step_drawings
+    from buildplan.commands.files import book_of
+
     book = book_of(design)
     digits = len(str(len(book.steps)))
     with errors.status(
@@ -114,6 +111,9 @@ def _draw_all(design: Path, folder: Path, suffix: str) -> None:
 
 
 def _write_picture(picture: Picture, target: Path) -> None:
+    from buildplan.commands.files import write_whole
+    from buildplan.drawing.forms import FORMS
+
     write_whole(target, FORMS[target.suffix.lower()](picture))
     typer.echo(target)
 
@@ -131,6 +131,17 @@ def gallery(
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """Print an index and contact sheets of every design in a folder."""
+    from buildplan.booklet.office.gallery import Exhibit, is_design_file, print_gallery
+    from buildplan.commands.files import (
+        ProblemsFoundError,
+        book_of,
+        in_language,
+        list_problems,
+        write_whole,
+        wrong_ending,
+    )
+    from buildplan.document.paper import PAPERS
+
     stem = in_language(f"{folder.resolve().name}-gallery-{paper.value}")
     target = out or Path("output") / f"{stem}.pdf"
     if target.suffix.lower() != ".pdf":

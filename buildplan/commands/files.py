@@ -6,31 +6,28 @@ import os
 import tempfile
 from collections.abc import Callable, Iterable, Sequence
 from pathlib import Path
-from typing import TypeVar
+from typing import TYPE_CHECKING, TypeVar
 
 import typer
 
-from buildplan.booklet.common.book import Book, gather_book
-from buildplan.business.copies.brand import Branding, branding
 from buildplan.commands.app import (
     UnitsName,
     errors,
 )
-from buildplan.design.event import EVENT_SUFFIX
 from buildplan.design.measures import Units
-from buildplan.design.model import Design
 from buildplan.design.problems import (
     DesignProblemsError,
     Problem,
     UnreadableDesignError,
     in_words,
 )
-from buildplan.design.reading import read_brand, read_design
-from buildplan.design.translating import translated_brand, translated_design
-from buildplan.document.paper import PAPERS
 from buildplan.language.grammar import listed
 from buildplan.language.speaking import ENGLISH, say, spoken
-from buildplan.shape.constants import CONSTANTS
+
+if TYPE_CHECKING:
+    from buildplan.booklet.common.book import Book
+    from buildplan.business.copies.brand import Branding
+    from buildplan.design.model import Design
 
 Given = TypeVar("Given")
 
@@ -49,6 +46,9 @@ def book_of(
     edition: str = "training",
     gust_m_per_s: float | None = None,
 ) -> Book:
+    from buildplan.booklet.common.book import gather_book
+    from buildplan.document.paper import PAPERS
+
     design = read_known(path)
     with errors.status(
         say("Finding the shape and the order of work of {piece} ...", piece=design.name)
@@ -59,6 +59,10 @@ def book_of(
 
 def brand_of(design: Design, path: Path, file: Path | None) -> Branding | None:
     """The brand of a brand file, else the design's own, with its logo; None if there is none."""
+    from buildplan.business.copies.brand import branding
+    from buildplan.design.reading import read_brand
+    from buildplan.design.translating import translated_brand
+
     if file is not None:
         return branding(translated_brand(read_brand(file)), file)
     return None if design.brand is None else branding(design.brand, path)
@@ -91,6 +95,10 @@ def list_problems(file: Path, problems: tuple[Problem, ...]) -> None:
 
 def read_known(path: Path) -> Design:
     """Read a design, in the language that is spoken as far as it has its own words in it."""
+    from buildplan.design.reading import read_design
+    from buildplan.design.translating import translated_design
+    from buildplan.shape.constants import CONSTANTS
+
     return translated_design(read_design(path, CONSTANTS))
 
 
@@ -114,6 +122,8 @@ def read_all(paths: Iterable[Path], read: Callable[[Path], Parsed]) -> dict[Path
 
 def without_events(paths: Sequence[Path]) -> list[Path]:
     """The design files of `designs/*.yaml`, which names event files too."""
+    from buildplan.design.event import EVENT_SUFFIX
+
     events = [path for path in paths if path.name.endswith(EVENT_SUFFIX)]
     for path in events:
         words = say("{file} is an event file: see buildplan event", file=str(path))

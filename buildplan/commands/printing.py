@@ -5,23 +5,10 @@ from __future__ import annotations
 import json
 from dataclasses import asdict, replace
 from pathlib import Path
-from typing import Annotated
+from typing import TYPE_CHECKING, Annotated
 
 import typer
-from pikepdf import PdfError
 
-from buildplan.booklet.editions import print_booklet, print_folded
-from buildplan.business.copies.brand import branding
-from buildplan.business.copies.buyers import (
-    Buyer,
-    BuyersUnreadableError,
-    name_problem,
-    read_buyers,
-    slug,
-    tidy,
-)
-from buildplan.business.copies.serial import NoSerialError
-from buildplan.business.copies.verifying import verified_lines, verify
 from buildplan.commands.app import (
     IN_ENGLISH,
     Edition,
@@ -32,19 +19,10 @@ from buildplan.commands.app import (
     app,
     errors,
 )
-from buildplan.commands.files import (
-    ProblemsFoundError,
-    book_of,
-    in_language,
-    list_problems,
-    unreadable,
-    without_events,
-    write_whole,
-)
-from buildplan.design.reading import read_brand
-from buildplan.design.translating import translated_brand
-from buildplan.document.paper import large_print as enlarged
 from buildplan.language.speaking import say
+
+if TYPE_CHECKING:
+    from buildplan.business.copies.buyers import Buyer
 
 # shorter keys could be guessed
 LEAST_KEY = 16
@@ -116,6 +94,20 @@ def booklet(
     Prints the path of each booklet it wrote. A piece that has problems (see check) is not
     printed, unless as a draft.
     """
+    from buildplan.booklet.editions import print_booklet, print_folded
+    from buildplan.business.copies.brand import branding
+    from buildplan.commands.files import (
+        ProblemsFoundError,
+        book_of,
+        in_language,
+        list_problems,
+        without_events,
+        write_whole,
+    )
+    from buildplan.design.reading import read_brand
+    from buildplan.design.translating import translated_brand
+    from buildplan.document.paper import large_print as enlarged
+
     if edition is not Edition.SALE:
         for_sale = {"--brand": brand, "--for": buyer, "--buyers": buyers, "--key": key}
         for option, given in for_sale.items():
@@ -170,6 +162,16 @@ def booklet(
 def _sold_to(name: str | None, listed: Path | None) -> tuple[tuple[Buyer, ...], bool]:
     """Whom copies are for (nobody named when none is given), and whether rows of the list were
     no good; those are told."""
+    from buildplan.business.copies.buyers import (
+        Buyer,
+        BuyersUnreadableError,
+        name_problem,
+        read_buyers,
+        slug,
+        tidy,
+    )
+    from buildplan.commands.files import unreadable
+
     if name is not None and listed is not None:
         raise typer.BadParameter(say("give --for or --buyers, not both"))
     if name is not None:
@@ -197,6 +199,8 @@ def _sold_to(name: str | None, listed: Path | None) -> tuple[tuple[Buyer, ...], 
 
 
 def _secret(key: Path | None) -> bytes:
+    from buildplan.commands.files import unreadable
+
     if key is None:
         return b""
     try:
@@ -227,6 +231,12 @@ def verify_copy(
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """Check the serial of a sold copy, and that no page of it was changed."""
+    from pikepdf import PdfError
+
+    from buildplan.business.copies.serial import NoSerialError
+    from buildplan.business.copies.verifying import verified_lines, verify
+    from buildplan.commands.files import ProblemsFoundError, unreadable
+
     secret = _secret(key)
     try:
         found = verify(file, secret)

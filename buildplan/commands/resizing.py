@@ -9,20 +9,7 @@ from typing import Annotated
 import typer
 
 from buildplan.commands.app import IN_ENGLISH, DesignArgument, LanguageOption, app, errors
-from buildplan.commands.files import (
-    ProblemsFoundError,
-    asked,
-    read_known,
-    write_whole,
-    wrong_ending,
-)
 from buildplan.design.measures import Units
-from buildplan.design.source.yaml_source import load, plain
-from buildplan.evaluation.measured import measure
-from buildplan.fitting.file_changes import changed_text
-from buildplan.fitting.resize_report import heading, resize_report
-from buildplan.fitting.resizing import one_way, ways
-from buildplan.fitting.sources import parse_height
 from buildplan.language.speaking import say
 
 
@@ -58,6 +45,20 @@ def resize(
 
     Prints what each way costs in balloons and minutes and the size that it really reaches.
     """
+    from buildplan.commands.files import (
+        ProblemsFoundError,
+        asked,
+        read_known,
+        write_whole,
+        wrong_ending,
+    )
+    from buildplan.design.source.yaml_source import load, plain
+    from buildplan.evaluation.measured import measure
+    from buildplan.fitting.file_changes import changed_text
+    from buildplan.fitting.resize_report import heading, resize_report
+    from buildplan.fitting.resizing import one_way, ways
+    from buildplan.fitting.sources import parse_height
+
     if out is not None and by is None:
         raise typer.BadParameter(say("--out goes with --by: which of the ways is to be written"))
     if out is not None and out.suffix.lower() not in (".yaml", ".yml"):

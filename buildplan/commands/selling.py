@@ -7,18 +7,6 @@ from typing import Annotated
 
 import typer
 
-from buildplan.booklet.office.event_booklet import print_event
-from buildplan.booklet.office.event_load import load_rows
-from buildplan.booklet.office.event_times import timetable_rows
-from buildplan.booklet.office.quote_page import Offer, print_quote
-from buildplan.booklet.office.shopping_page import print_shopping
-from buildplan.business.buying.csv_text import csv_bytes
-from buildplan.business.buying.money import missing_prices
-from buildplan.business.buying.money import quote as quote_of
-from buildplan.business.buying.shopping import Asked, shopping_lines, shopping_list, shopping_rows
-from buildplan.business.copies.buyers import name_problem, tidy
-from buildplan.business.events.event_plan import plan_event
-from buildplan.business.quoting.quote_words import quote_lines, quote_rows
 from buildplan.commands.app import (
     IN_ENGLISH,
     DesignArgument,
@@ -28,24 +16,9 @@ from buildplan.commands.app import (
     app,
     errors,
 )
-from buildplan.commands.files import (
-    ProblemsFoundError,
-    book_of,
-    brand_of,
-    in_language,
-    list_problems,
-    read_all,
-    read_known,
-    without_events,
-    write_whole,
-)
-from buildplan.design.event import EVENT_SUFFIX, read_event
 from buildplan.design.problems import (
     DesignProblemsError,
 )
-from buildplan.design.translating import translated_event
-from buildplan.document.paper import PAPERS
-from buildplan.framework.build import build_framework
 from buildplan.language.speaking import say
 
 CsvOption = Annotated[
@@ -68,6 +41,18 @@ def shopping(
 
     Balloons of one colour, kind and size are one line, whichever design they are for.
     """
+    from buildplan.booklet.office.shopping_page import print_shopping
+    from buildplan.business.buying.csv_text import csv_bytes
+    from buildplan.business.buying.shopping import (
+        Asked,
+        shopping_lines,
+        shopping_list,
+        shopping_rows,
+    )
+    from buildplan.commands.files import read_all, read_known, without_events, write_whole
+    from buildplan.document.paper import PAPERS
+    from buildplan.framework.build import build_framework
+
     read = read_all(without_events(designs), read_known)
     found = shopping_list([Asked(str(p), d, build_framework(d)) for p, d in read.items()])
     if csv is not None:
@@ -95,6 +80,26 @@ def event(
 
     Writes a PDF and a table of each list, and prints the path of each.
     """
+    from buildplan.booklet.office.event_booklet import print_event
+    from buildplan.booklet.office.event_load import load_rows
+    from buildplan.booklet.office.event_times import timetable_rows
+    from buildplan.business.buying.csv_text import csv_bytes
+    from buildplan.business.buying.shopping import Asked, shopping_list, shopping_rows
+    from buildplan.business.events.event_plan import plan_event
+    from buildplan.commands.files import (
+        ProblemsFoundError,
+        book_of,
+        in_language,
+        list_problems,
+        read_all,
+        read_known,
+        write_whole,
+    )
+    from buildplan.design.event import EVENT_SUFFIX, read_event
+    from buildplan.design.translating import translated_event
+    from buildplan.document.paper import PAPERS
+    from buildplan.framework.build import build_framework
+
     asked = translated_event(read_event(file))
     paths = [file.parent / piece.design for piece in asked.designs]
     read = read_all(paths, read_known)
@@ -155,6 +160,20 @@ def quote(
 
     The page for the customer shows no cost and no margin; its total is the same.
     """
+    from buildplan.booklet.office.quote_page import Offer, print_quote
+    from buildplan.business.buying.csv_text import csv_bytes
+    from buildplan.business.buying.money import missing_prices
+    from buildplan.business.buying.money import quote as quote_of
+    from buildplan.business.copies.buyers import name_problem, tidy
+    from buildplan.business.quoting.quote_words import quote_lines, quote_rows
+    from buildplan.commands.files import (
+        ProblemsFoundError,
+        book_of,
+        brand_of,
+        list_problems,
+        write_whole,
+    )
+
     named = tidy(customer)
     problem = name_problem(named) if customer else None
     if problem is not None:

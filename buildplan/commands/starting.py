@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from pathlib import Path
-from typing import Annotated, Any, TypeVar
+from typing import TYPE_CHECKING, Annotated, Any, TypeVar
 
 import typer
 
@@ -15,25 +15,12 @@ from buildplan.commands.app import (
     app,
     errors,
 )
-from buildplan.commands.files import (
-    ProblemsFoundError,
-    asked,
-    book_of,
-    list_problems,
-    unreadable,
-    write_whole,
-    wrong_ending,
-)
-from buildplan.design.beginnings import PIECES, TALL, USUAL_COLOURS, USUAL_GAUGE, Wish
 from buildplan.design.measures import Units, size_words
-from buildplan.design.starting import colour_names, design_text, file_stem
-from buildplan.drawing.forms import FORMS
-from buildplan.fitting.design_file import fit_text
-from buildplan.fitting.fitting import GAUGES_IN, fit_outline, gauges_for, recommended
-from buildplan.fitting.picture import fit_picture
-from buildplan.fitting.report import fit_report, larger_words
-from buildplan.fitting.sources import parse_gauges, parse_height, read_outline
 from buildplan.language.speaking import mark, say, say_count
+
+if TYPE_CHECKING:
+    from buildplan.design.beginnings import PIECES
+    from buildplan.fitting.fitting import GAUGES_IN
 
 Answer = TypeVar("Answer", str, int, float)
 
@@ -88,6 +75,9 @@ def new(
 
     Asks for what is not given.
     """
+    from buildplan.commands.files import ProblemsFoundError, asked, book_of, list_problems
+    from buildplan.design.beginnings import PIECES, TALL, USUAL_COLOURS, USUAL_GAUGE, Wish
+    from buildplan.design.starting import colour_names, design_text, file_stem
 
     def answered(given: Answer | None, question: str, default: Answer, **more: Any) -> Answer:
         if given is not None or usual:
@@ -190,6 +180,20 @@ def fit_design(
 
     Prints how close one design for each gauge comes; the one marked * is written.
     """
+    from buildplan.commands.files import (
+        ProblemsFoundError,
+        asked,
+        unreadable,
+        write_whole,
+        wrong_ending,
+    )
+    from buildplan.drawing.forms import FORMS
+    from buildplan.fitting.design_file import fit_text
+    from buildplan.fitting.fitting import fit_outline, gauges_for, recommended
+    from buildplan.fitting.picture import fit_picture
+    from buildplan.fitting.report import fit_report, larger_words
+    from buildplan.fitting.sources import parse_gauges, parse_height, read_outline
+
     for target, forms in ((out, {".yaml", ".yml"}), (picture, FORMS)):
         if target is not None and target.suffix.lower() not in forms:
             raise typer.BadParameter(wrong_ending(target, sorted(forms)))
