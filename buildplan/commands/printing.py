@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Mapping
 from dataclasses import asdict, replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
@@ -108,20 +109,11 @@ def booklet(
     from buildplan.design.translating import translated_brand
     from buildplan.document.paper import large_print as enlarged
 
-    if edition is not Edition.SALE:
-        for_sale = {"--brand": brand, "--for": buyer, "--buyers": buyers, "--key": key}
-        for option, given in for_sale.items():
-            if given is not None:
-                raise typer.BadParameter(
-                    say("{option} is for the sale edition: add --edition sale", option=option)
-                )
+    for_sale = {"--brand": brand, "--for": buyer, "--buyers": buyers, "--key": key}
+    _refuse_options_of_other_editions(edition, large_print, for_sale)
     sold_to, failed = _sold_to(buyer, buyers)
     secret = _secret(key)
     marked_as = branding(translated_brand(read_brand(brand)), brand) if brand is not None else None
-    if large_print and edition is not Edition.CREW:
-        raise typer.BadParameter(
-            say("{option} is for the crew edition: add --edition crew", option="--large-print")
-        )
     for path in without_events(designs):
         book = book_of(path, paper.value, units, edition.value)
         own = book.design.brand
@@ -157,6 +149,22 @@ def booklet(
                 typer.echo(out / name)
     if failed:
         raise ProblemsFoundError
+
+
+def _refuse_options_of_other_editions(
+    edition: Edition, large_print: bool, for_sale: Mapping[str, object]
+) -> None:
+    """A wrong call where an option is given that this edition does not have."""
+    if edition is not Edition.SALE:
+        for option, given in for_sale.items():
+            if given is not None:
+                raise typer.BadParameter(
+                    say("{option} is for the sale edition: add --edition sale", option=option)
+                )
+    if large_print and edition is not Edition.CREW:
+        raise typer.BadParameter(
+            say("{option} is for the crew edition: add --edition crew", option="--large-print")
+        )
 
 
 def _sold_to(name: str | None, listed: Path | None) -> tuple[tuple[Buyer, ...], bool]:

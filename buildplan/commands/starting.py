@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated, Any, TypeVar
+from typing import Annotated, Any, TypeVar
 
 import typer
 
@@ -15,12 +15,9 @@ from buildplan.commands.app import (
     app,
     errors,
 )
+from buildplan.design.beginnings import PIECES
 from buildplan.design.measures import Units, size_words
 from buildplan.language.speaking import mark, say, say_count
-
-if TYPE_CHECKING:
-    from buildplan.design.beginnings import PIECES
-    from buildplan.fitting.fitting import GAUGES_IN
 
 Answer = TypeVar("Answer", str, int, float)
 
@@ -76,7 +73,7 @@ def new(
     Asks for what is not given.
     """
     from buildplan.commands.files import ProblemsFoundError, asked, book_of, list_problems
-    from buildplan.design.beginnings import PIECES, TALL, USUAL_COLOURS, USUAL_GAUGE, Wish
+    from buildplan.design.beginnings import TALL, USUAL_COLOURS, USUAL_GAUGE, Wish
     from buildplan.design.starting import colour_names, design_text, file_stem
 
     def answered(given: Answer | None, question: str, default: Answer, **more: Any) -> Answer:
@@ -161,8 +158,7 @@ def fit_design(
         str | None,
         typer.Option(
             help="Gauges that links may be sized to, in inches, such as 8,6,5.",
-            show_default=f"{','.join(f'{gauge:g}' for gauge in GAUGES_IN)}, and for a ring or an O "
-            "the one that makes the tube as wide",
+            show_default="8,6,5, and for a ring or an O the one that makes the tube as wide",
         ),
     ] = None,
     out: Annotated[

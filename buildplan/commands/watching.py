@@ -107,7 +107,7 @@ def watch(
     for _ in changes:
         try:
             seen = glance(path, known_constants)
-        except Exception as error:  # a fault of ours must not end a designer's afternoon
+        except Exception as error:  # noqa: BLE001 - a fault of ours must not end an afternoon
             fault = say(
                 "{file}: buildplan has a fault ({fault})",
                 file=str(path),

@@ -27,7 +27,7 @@ from buildplan.framework.build import build_framework
 from buildplan.framework.counts import balloon_counts
 
 DESIGNS = Path(__file__).parent.parent.parent / "designs"
-properties = settings(derandomize=True, deadline=None, max_examples=150)
+properties = settings(max_examples=150)
 
 
 @given(needs)

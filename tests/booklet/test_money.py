@@ -22,7 +22,7 @@ from buildplan.framework.build import build_framework
 
 DESIGNS = Path(__file__).parent.parent.parent / "designs"
 PRICED = DESIGNS / "picture_frame.yaml"
-properties = settings(derandomize=True, deadline=None, max_examples=150)
+properties = settings(max_examples=150)
 shares = st.decimals(0, Decimal("0.95"), places=3)
 rates_of_any_kind = st.builds(
     Rates,

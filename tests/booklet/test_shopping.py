@@ -62,7 +62,7 @@ def test_rows_have_the_form_of_rfc_4180() -> None:
 
 
 @given(st.lists(st.text(st.characters(codec="utf-8", exclude_characters="\0")), min_size=2))
-@settings(derandomize=True, deadline=None, max_examples=150)
+@settings(max_examples=150)
 def test_no_cell_is_run_as_a_formula(cells: list[str]) -> None:
     data = csv_bytes([cells])
     (row,) = csv.reader(io.StringIO(data.decode("utf-8-sig"), newline=""))

@@ -36,7 +36,7 @@ WORDS = sorted(
 # words of the validation library that a user must never meet
 JARGON = ("Input should", "pydantic", "NoneType", "dict", "Decimal", "Value error", "tag '")
 
-reading = settings(derandomize=True, deadline=None, max_examples=150)
+reading = settings(max_examples=150)
 scalars = (
     st.none()
     | st.booleans()
@@ -123,7 +123,7 @@ def places(value: Any) -> list[tuple[Any, Any]]:
 
 
 @given(st.sampled_from(VALID), st.data())
-@settings(derandomize=True, deadline=None, max_examples=250)
+@settings(max_examples=250)
 def test_a_design_with_parts_changed(original: dict[str, Any], data: st.DataObject) -> None:
     """What is read is valid by the schema, and a framework can be built of it."""
     changed = copy.deepcopy(original)

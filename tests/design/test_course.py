@@ -47,7 +47,7 @@ tubes = st.fixed_dictionaries(
 
 
 @given(tubes)
-@settings(derandomize=True, deadline=None, max_examples=100)
+@settings(max_examples=100)
 def test_counted_cells_are_those_that_are_laid_out(data: dict[str, object]) -> None:
     tube = Tube.model_validate(data)
     laid = expand_course(tube)

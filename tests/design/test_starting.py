@@ -40,7 +40,7 @@ def test_its_colour_pattern_serves_once_the_hash_is_taken_away(piece: str) -> No
     steps=st.integers(4, 60),
     links=st.floats(1, 40),
 )
-@settings(derandomize=True, deadline=None, max_examples=200)
+@settings(max_examples=200)
 def test_what_is_asked_for_is_written_rightly_or_refused(
     piece: str, units: Units, points: int, steps: int, links: float
 ) -> None:

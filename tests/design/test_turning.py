@@ -53,7 +53,7 @@ def test_cells_of_equal_lengths() -> None:
 
 
 @given(st.floats(1, 20), st.floats(11, 30))
-@settings(derandomize=True, deadline=None, max_examples=50)
+@settings(max_examples=50)
 def test_fan_against_the_cosine_rule(outer: float, brace: float) -> None:
     lengths = SideLengths(outer, 9.2, brace, 8, 12)
     expected = math.degrees(math.acos(1 - outer**2 / (2 * brace**2)))
@@ -80,7 +80,7 @@ def test_inner_gauge_that_closes_against_the_handbook(sides: int) -> None:
 
 
 @given(st.integers(0, 4), st.integers(0, 4), st.floats(5, 20), st.floats(5, 20), st.floats(5, 20))
-@settings(derandomize=True, deadline=None, max_examples=100)
+@settings(max_examples=100)
 def test_turning_is_mirrored_when_the_sides_are(
     m: int, n: int, outer: float, inner: float, brace: float
 ) -> None:
@@ -192,7 +192,7 @@ def test_colour_pattern_of_other_lengths_counts_in_the_mean() -> None:
     st.integers(0, 60),
     st.floats(6, 12),
 )
-@settings(derandomize=True, deadline=None, max_examples=150)
+@settings(max_examples=150)
 def test_whatever_is_suggested_brings_the_course_round(
     names: list[str], straights: int, inner: float
 ) -> None:

@@ -24,7 +24,7 @@ spots = st.lists(
 )
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(spots, st.sampled_from([8.0, 9.0, 11.0]))
 def test_tags_keep_clear(where: list[tuple[float, float]], size: float) -> None:
     wanted = [(f"{'ABCD'[i % 4]}{i * 7 + 1}", spot) for i, spot in enumerate(where)]

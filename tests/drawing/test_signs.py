@@ -55,7 +55,7 @@ def necklace(shades: list[str]) -> Framework:
     return build_listed("necklace", balloons, joints, links, None)
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(st.lists(colours, min_size=3, max_size=24, unique=True))
 def test_more_colours_than_signs_are_told_apart_where_they_touch(shades: list[str]) -> None:
     framework = necklace(shades)

@@ -159,7 +159,7 @@ def test_alt_text_says_what_each_brace_ties() -> None:
 CELLS = st.sampled_from(["straight", "fan", "fan_in", "tip", "dip", [2, 1], [1, 3], [2, 2]])
 
 
-@settings(max_examples=25, deadline=None, derandomize=True)
+@settings(max_examples=25)
 @given(st.lists(CELLS, min_size=1, max_size=30), st.sampled_from([2, 3, 4]))
 def test_any_open_course(course: list[object], chains: int) -> None:
     framework = tube(course, chains)

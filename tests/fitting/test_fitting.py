@@ -119,7 +119,7 @@ def test_the_picture_shows_the_outline_where_the_piece_is(fits: tuple[Fit, ...])
 
 
 @given(angle=st.floats(-12, 12), x=st.floats(-1, 1), y=st.floats(-1, 1))
-@settings(max_examples=25, deadline=None)
+@settings(max_examples=25)
 def test_a_region_laid_on_itself_fits_wholly(angle: float, x: float, y: float) -> None:
     """The overlap of a region with itself is 1 and the distance 0, wherever it began."""
     region = box(0, 0, 2, 1).union(box(0, 0, 0.8, 1.6))

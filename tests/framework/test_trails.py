@@ -38,7 +38,6 @@ def trails_in(part: nx.MultiGraph, trails: list[Trail]) -> list[Trail]:
     return [trail for trail in trails if trail[0][0] in part]
 
 
-@settings(deadline=None)
 @given(graphs())
 def test_every_edge_is_walked_once_along_the_way(graph: nx.MultiGraph) -> None:
     trails = fewest_trails(graph)
@@ -49,7 +48,6 @@ def test_every_edge_is_walked_once_along_the_way(graph: nx.MultiGraph) -> None:
         assert all(before[1] == after[0] for before, after in pairwise(trail))
 
 
-@settings(deadline=None)
 @given(graphs())
 def test_no_fewer_trails_can_cover_a_connected_part(graph: nx.MultiGraph) -> None:
     """Half the number of odd joints, one where there is none: Euler 1736."""
@@ -59,7 +57,6 @@ def test_no_fewer_trails_can_cover_a_connected_part(graph: nx.MultiGraph) -> Non
         assert len(trails_in(part, trails)) == max(1, odd // 2)
 
 
-@settings(deadline=None)
 @given(graphs())
 def test_one_balloon_at_most_is_left_without_a_partner(graph: nx.MultiGraph) -> None:
     """The lengths add up to the number of edges, so no fewer than its parity can be odd."""
@@ -99,7 +96,7 @@ def fewest_odd_by_brute_force(part: nx.MultiGraph, count: int) -> int:
     return best
 
 
-@settings(deadline=None, max_examples=60)
+@settings(max_examples=60)
 @given(graphs(joints=6, edges=7))
 def test_brute_force_finds_nothing_better(graph: nx.MultiGraph) -> None:
     trails = fewest_trails(graph)

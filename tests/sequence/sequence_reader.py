@@ -54,7 +54,7 @@ class Read:
         )
 
 
-def read_words(text: str) -> Read:
+def read_words(text: str) -> Read:  # noqa: C901 - a case for each phrase
     """Read the steps of a piece, in their order."""
     read, balloon, rounds = Read(), "", ""
     way: list[str] = []

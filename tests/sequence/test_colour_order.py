@@ -42,7 +42,7 @@ def assert_told(framework: Framework) -> None:
     assert rebuilt.graph.number_of_edges() == len(framework.links)
 
 
-@settings(deadline=None, max_examples=40)
+@settings(max_examples=40)
 @given(
     st.integers(2, 4),
     st.booleans(),

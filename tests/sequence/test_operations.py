@@ -51,7 +51,7 @@ def test_a_brace_that_shares_a_balloon_is_a_chain_of_three() -> None:
     assert all(len(knot.ends) == 1 for knot in third.knots)
 
 
-@settings(deadline=None, max_examples=80)
+@settings(max_examples=80)
 @given(tubes())
 def test_every_joint_that_is_held_takes_exactly_one_lock(framework: Framework) -> None:
     """Common practice, no source: one lock at each joint where a brace or single comes."""
@@ -62,7 +62,7 @@ def test_every_joint_that_is_held_takes_exactly_one_lock(framework: Framework) -
         assert set(locks) == set(framework.joints)
 
 
-@settings(deadline=None, max_examples=80)
+@settings(max_examples=80)
 @given(tubes())
 def test_each_brace_is_locked_before_the_next_but_where_they_meet(framework: Framework) -> None:
     place = {op.id: i for i, op in enumerate(in_order(operations(framework)))}
@@ -73,7 +73,7 @@ def test_each_brace_is_locked_before_the_next_but_where_they_meet(framework: Fra
             assert place[f"lock {joint}"] < place[f"brace {i + 2}"]
 
 
-@settings(deadline=None, max_examples=80)
+@settings(max_examples=80)
 @given(tubes())
 def test_a_single_comes_once_both_braces_of_its_cell_are_locked(framework: Framework) -> None:
     place = {op.id: i for i, op in enumerate(in_order(operations(framework)))}
@@ -86,7 +86,7 @@ def test_a_single_comes_once_both_braces_of_its_cell_are_locked(framework: Frame
                 assert place[f"lock {link.finish}"] > place[f"single {link.id}"]
 
 
-@settings(deadline=None, max_examples=60)
+@settings(max_examples=60)
 @given(tubes())
 def test_what_operations_bring_is_the_whole_piece(framework: Framework) -> None:
     brought: Counter[str] = Counter()
@@ -96,7 +96,7 @@ def test_what_operations_bring_is_the_whole_piece(framework: Framework) -> None:
     assert {k: brought[k] for k in framework.balloons} == balloon_counts(framework)
 
 
-@settings(deadline=None, max_examples=60)
+@settings(max_examples=60)
 @given(listed_pieces())
 def test_every_end_of_a_listed_piece_is_tied_once_but_where_one_balloon_ends(
     framework: Framework,

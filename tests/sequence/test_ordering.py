@@ -24,13 +24,13 @@ def assert_order(ordered: tuple[Operation, ...]) -> None:
         made.update(operation.makes)
 
 
-@settings(deadline=None, max_examples=60)
+@settings(max_examples=60)
 @given(tubes())
 def test_everything_a_tube_needs_is_made_before(framework: Framework) -> None:
     assert_order(in_order(operations(framework)))
 
 
-@settings(deadline=None, max_examples=60)
+@settings(max_examples=60)
 @given(listed_pieces())
 def test_everything_a_listed_piece_needs_is_made_before(framework: Framework) -> None:
     assert_order(in_order(operations(framework)))

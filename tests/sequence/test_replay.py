@@ -50,13 +50,13 @@ def assert_is(replayed: Replayed, framework: Framework) -> None:
     assert replayed.locks == {lock.joint: lock.balloon for lock in framework.locks}
 
 
-@settings(deadline=None, max_examples=120)
+@settings(max_examples=120)
 @given(tubes(), st.sampled_from((1, 8, 16, 60)))
 def test_a_tube_is_rebuilt_edge_for_edge(framework: Framework, limit: int) -> None:
     assert_is(replay(plain(framework, limit)), framework)
 
 
-@settings(deadline=None, max_examples=120)
+@settings(max_examples=120)
 @given(listed_pieces())
 def test_a_listed_piece_is_rebuilt_edge_for_edge(framework: Framework) -> None:
     assert_is(replay(plain(framework)), framework)

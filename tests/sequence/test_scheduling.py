@@ -5,7 +5,7 @@ from collections.abc import Mapping, Sequence
 from itertools import pairwise
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from buildplan.sequence.network import INFLATE, TIE, Activity, critical_path
@@ -89,7 +89,6 @@ def assert_can_be_done(
         assert all(before[1] <= after[0] for before, after in pairwise(mine))
 
 
-@settings(deadline=None)
 @given(projects(), st.integers(1, 4))
 def test_list_scheduling_keeps_its_bound(activities: list[Activity], count: int) -> None:
     """Graham 1969 (SIAM J. Appl. Math. 17, 416-429; from memory): with N people a list schedule
@@ -103,7 +102,6 @@ def test_list_scheduling_keeps_its_bound(activities: list[Activity], count: int)
     assert planned.minutes >= max(critical, work / count) - 1e-9
 
 
-@settings(deadline=None)
 @given(projects())
 def test_one_person_takes_all_the_work_and_hands_enough_take_the_critical_path(
     activities: list[Activity],

@@ -32,13 +32,13 @@ def assert_sound(framework: Framework, steps: tuple[Step, ...]) -> None:
     assert sorted(told) == sorted(op.id for op in operations(framework))
 
 
-@settings(deadline=None, max_examples=60)
+@settings(max_examples=60)
 @given(tubes())
 def test_steps_of_tubes_are_sound(framework: Framework) -> None:
     assert_sound(framework, plan_steps(framework))
 
 
-@settings(deadline=None, max_examples=60)
+@settings(max_examples=60)
 @given(listed_pieces())
 def test_steps_of_listed_pieces_are_sound(framework: Framework) -> None:
     assert_sound(framework, plan_steps(framework))
@@ -50,7 +50,7 @@ def test_the_seven_stages_come_up_in_their_order() -> None:
     assert stages == list(Stage)
 
 
-@settings(deadline=None, max_examples=40)
+@settings(max_examples=40)
 @given(tubes())
 def test_a_brace_step_and_its_locks_go_turn_by_turn(framework: Framework) -> None:
     steps = plan_steps(framework)

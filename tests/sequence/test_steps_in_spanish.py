@@ -50,13 +50,13 @@ def assert_same(framework: Framework) -> None:
         assert silent(one) == silent(other)
 
 
-@settings(deadline=None, max_examples=60)
+@settings(max_examples=60)
 @given(tubes())
 def test_a_tube_is_told_alike_in_both_languages(framework: Framework) -> None:
     assert_same(framework)
 
 
-@settings(deadline=None, max_examples=60)
+@settings(max_examples=60)
 @given(listed_pieces())
 def test_a_listed_piece_is_told_alike_in_both_languages(framework: Framework) -> None:
     assert_same(framework)

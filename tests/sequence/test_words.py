@@ -39,13 +39,13 @@ def assert_told(framework: Framework) -> None:
     assert told.sized == links + Counter(rounds)
 
 
-@settings(deadline=None, max_examples=120)
+@settings(max_examples=120)
 @given(tubes())
 def test_a_tube_can_be_rebuilt_from_words(framework: Framework) -> None:
     assert_told(framework)
 
 
-@settings(deadline=None, max_examples=120)
+@settings(max_examples=120)
 @given(listed_pieces())
 def test_a_listed_piece_can_be_rebuilt_from_words(framework: Framework) -> None:
     assert_told(framework)
@@ -78,7 +78,7 @@ def test_an_assembly_can_be_rebuilt_from_words() -> None:
     assert told.locks == {lock.joint: "ivory" for lock in whole.locks}
 
 
-@settings(deadline=None, max_examples=60)
+@settings(max_examples=60)
 @given(tubes())
 def test_every_joint_of_a_brace_or_lock_is_named_in_its_row(framework: Framework) -> None:
     for step in plan_steps(framework):

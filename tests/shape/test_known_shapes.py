@@ -163,7 +163,7 @@ def test_a_back_unlike_the_front_is_reported_and_twists() -> None:
 CELLS = st.sampled_from([S, S, S, "fan", "fan_in", "tip", "dip", (2, 1), (1, 2)])
 
 
-@settings(max_examples=25, deadline=None, derandomize=True)
+@settings(max_examples=25)
 @given(st.lists(CELLS, min_size=1, max_size=9), st.sampled_from([2, 3, 4]))
 def test_any_open_course_comes_to_rest_or_says_why(course: list[object], chains: int) -> None:
     piece = tube(

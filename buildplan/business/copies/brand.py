@@ -152,7 +152,7 @@ def _png(data: bytes) -> Logo:
     try:
         width, height = ImageReader(io.BytesIO(data)).getSize()
         ImageReader(io.BytesIO(data)).getRGBData()
-    except Exception:  # the picture library raises many kinds
+    except Exception:  # noqa: BLE001 - the picture library raises many kinds
         raise _LogoError(
             mark("the logo {file} is a broken PNG picture"), mark("save it again as PNG")
         ) from None
@@ -165,7 +165,7 @@ def _svg(data: bytes) -> Logo:
             raise _LogoError(what, right)
     try:
         drawing = svg2rlg(io.BytesIO(data))
-    except Exception:  # the reader of SVG raises many kinds
+    except Exception:  # noqa: BLE001 - the reader of SVG raises many kinds
         drawing = None
     if drawing is None or drawing.width <= 0 or drawing.height <= 0:
         raise _LogoError(
