@@ -25,7 +25,7 @@ from buildplan.design.problems import (
     UnreadableDesignError,
     in_words,
 )
-from buildplan.language.speaking import ENGLISH, say, speaking
+from buildplan.language.speaking import ENGLISH, say, speaking, spoken_voice
 
 # importing a module adds its commands to the application
 COMMANDS = (checking, drawing, printing, resizing, selling, starting)
@@ -56,7 +56,7 @@ def _run() -> None:
     try:
         app()
     except UnreadableDesignError as error:
-        errors.print(in_words(error.problem, error.file), markup=False)
+        errors.print(in_words(error.problem, spoken_voice(), error.file), markup=False)
         sys.exit(2)
     except DesignProblemsError as error:
         list_problems(Path(error.file), error.problems)

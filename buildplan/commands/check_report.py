@@ -17,7 +17,7 @@ from buildplan.evaluation.figures import (
 )
 from buildplan.framework.model import Framework
 from buildplan.language.grammar import decimal, listed
-from buildplan.language.speaking import mark, say, say_in, whole
+from buildplan.language.speaking import mark, say, say_in, spoken_voice, whole
 from buildplan.sequence.model import Step
 from buildplan.sequence.words.stages import stage_name
 from buildplan.shape.calibration import RingCheck, at_gauge_step, at_warmth, ring_checks
@@ -38,11 +38,11 @@ def check_report(book: Book) -> str:
     lines += [*_measuring(book.framework, book.shape, facts.units), ""]
     if book.examination.cautions:
         lines.append(say("Take note:"))
-        lines += [f"- {in_words(caution)}" for caution in book.examination.cautions]
+        lines += [f"- {in_words(caution, spoken_voice())}" for caution in book.examination.cautions]
         lines.append("")
     if facts.problems:
         lines.append(say("Problems:"))
-        lines += [f"- {in_words(problem)}" for problem in facts.problems]
+        lines += [f"- {in_words(problem, spoken_voice())}" for problem in facts.problems]
     else:
         lines.append(say("No problems found."))
     return "\n".join(lines)

@@ -18,11 +18,8 @@ from buildplan.commands.app import (
     errors,
 )
 from buildplan.design.measures import parse_speed
-from buildplan.design.problems import (
-    DesignProblemsError,
-    in_words,
-)
-from buildplan.language.speaking import say
+from buildplan.design.problems import DesignProblemsError, problem_as_data
+from buildplan.language.speaking import say, spoken_voice
 
 if TYPE_CHECKING:
     from buildplan.commands.watching import Glance
@@ -49,7 +46,7 @@ def check(
     """Count the balloons, find the shape, and say whether it closes and stands."""
     from buildplan.commands.check_report import check_report
     from buildplan.commands.files import ProblemsFoundError, asked, book_of
-    from buildplan.evaluation.facts import examination_as_json, facts_as_json, problem_as_json
+    from buildplan.evaluation.facts import examination_as_json, facts_as_json
     from buildplan.shape.constants import constants_with
     from buildplan.shape.stiffness import stiffening_brace
 
@@ -64,13 +61,15 @@ def check(
     except DesignProblemsError as error:
         if not as_json:
             raise
-        listed = [problem_as_json(p) | {"text": in_words(p, str(design))} for p in error.problems]
+        listed = [problem_as_data(p, spoken_voice(), str(design)) for p in error.problems]
         typer.echo(json.dumps({"name": error.name, "problems": listed}, indent=2))
         raise ProblemsFoundError from error
     if as_json:
         constants = constants_with(book.design.constants)
         extra = stiffening_brace(book.framework, book.shape, constants)
-        facts = facts_as_json(book.facts) | examination_as_json(book.examination, extra)
+        facts = facts_as_json(book.facts, spoken_voice()) | examination_as_json(
+            book.examination, extra, spoken_voice()
+        )
         typer.echo(json.dumps(facts, indent=2, ensure_ascii=False))
     else:
         typer.echo(check_report(book))

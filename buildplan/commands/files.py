@@ -22,7 +22,7 @@ from buildplan.design.problems import (
     in_words,
 )
 from buildplan.language.grammar import listed
-from buildplan.language.speaking import ENGLISH, say, spoken
+from buildplan.language.speaking import ENGLISH, say, spoken, spoken_voice
 
 if TYPE_CHECKING:
     from buildplan.booklet.common.book import Book
@@ -90,7 +90,7 @@ def unreadable(file: Path | str, error: OSError) -> str:
 
 def list_problems(file: Path, problems: tuple[Problem, ...]) -> None:
     for problem in problems:
-        errors.print(in_words(problem, str(file)), markup=False)
+        errors.print(in_words(problem, spoken_voice(), str(file)), markup=False)
 
 
 def read_known(path: Path) -> Design:
@@ -113,7 +113,7 @@ def read_all(paths: Iterable[Path], read: Callable[[Path], Parsed]) -> dict[Path
             list_problems(path, error.problems)
             worst = worst or ProblemsFoundError()
         except UnreadableDesignError as error:
-            errors.print(in_words(error.problem, error.file), markup=False)
+            errors.print(in_words(error.problem, spoken_voice(), error.file), markup=False)
             worst = typer.Exit(2)
     if worst is not None:
         raise worst

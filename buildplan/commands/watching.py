@@ -17,7 +17,7 @@ from buildplan.evaluation.evaluating import resting_shape
 from buildplan.evaluation.figures import weight_words
 from buildplan.framework.build import build_framework
 from buildplan.framework.counts import balloon_counts, ring_lengths
-from buildplan.language.speaking import say, whole
+from buildplan.language.speaking import say, spoken_voice, whole
 
 PREVIEW_POINTS = 440
 # Seconds between looks at the file: shorter than a hand takes from the editor to the picture.
@@ -49,9 +49,11 @@ def glance(path: Path, known_constants: Collection[str] | None = None) -> Glance
         framework = build_framework(design)
         shape = resting_shape(design, framework)
     except UnreadableDesignError as error:
-        return Glance((in_words(error.problem, error.file),), None)
+        return Glance((in_words(error.problem, spoken_voice(), error.file),), None)
     except DesignProblemsError as error:
-        return Glance(tuple(in_words(problem, error.file) for problem in error.problems), None)
+        return Glance(
+            tuple(in_words(problem, spoken_voice(), error.file) for problem in error.problems), None
+        )
     counts = balloon_counts(framework)
     of_each = ", ".join(f"{count} {key}" for key, count in counts.items() if count)
     size = " x ".join(
@@ -86,7 +88,7 @@ def glance(path: Path, known_constants: Collection[str] | None = None) -> Glance
             closes=_yes_or_no(shape.closes),
             stands=_yes_or_no(shape.standing.stands),
         ),
-        *(f"  - {in_words(problem)}" for problem in shape.problems),
+        *(f"  - {in_words(problem, spoken_voice())}" for problem in shape.problems),
     ]
     picture = finished_picture(framework, shape, CAMERAS["front"], PREVIEW_POINTS, PREVIEW_POINTS)
     return Glance(tuple(lines), picture)

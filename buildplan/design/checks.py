@@ -5,12 +5,13 @@ Every check looks only at what it needs, so that a mistake in one part hides non
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 
 from buildplan.design.arch import as_tube
 from buildplan.design.colour_checks import check_colours, pattern_keys
 from buildplan.design.graph_checks import check_graph
+from buildplan.design.kinds import FileKind
 from buildplan.design.lengths import LEAST_PER_GAUGE, MOST_PER_GAUGE, likely, tie_to_tie
 from buildplan.design.model import Balloon
 from buildplan.design.money_checks import check_money
@@ -29,6 +30,7 @@ from buildplan.design.source.mistake import (
     Mistake,
     Path,
     key_in_words,
+    key_of,
     listed,
     meant,
     nearest,
@@ -36,12 +38,12 @@ from buildplan.design.source.mistake import (
     shown,
 )
 from buildplan.design.source.partial_validation import Salvaged, list_in, mapping_in, salvage
+from buildplan.design.suggestions import Suggestion, by_hand
 from buildplan.design.tube_checks import check_tube, joint_counts
-from buildplan.language.grammar import count_word, first_to_last, sentences
-from buildplan.language.speaking import mark, say
+from buildplan.language.messages import Message, Value, mark, message, message_in
 
 Balloons = Mapping[str, Salvaged[Balloon]]
-FEW = 3  # patterns that are counted in words
+_FEW_IN_WORDS = {2: message_in("number", "two"), 3: message_in("number", "three")}
 THE_BALLOONS = mark("the balloons are: {names}")
 
 
@@ -77,9 +79,14 @@ def check(data: object, known_constants: Collection[str] | None = None) -> Itera
         for name in mapping_in(top.get("constants")):
             if name not in known_constants:
                 yield Mistake(
+                    FileKind.NO_SUCH_CONSTANT,
                     ("constants", name),
-                    say("there is no constant {key}", key=shown(name)),
-                    one_of(name, sorted(known_constants), mark("the constants are: {names}")),
+                    message("there is no constant {key}", key=shown(name)),
+                    key_of(
+                        ("constants", name),
+                        sorted(known_constants),
+                        mark("the constants are: {names}"),
+                    ),
                 )
 
 
@@ -88,9 +95,10 @@ def _check_translations(top: Mapping[str, object], balloons: Balloons) -> Iterat
         for key in mapping_in(mapping_in(words).get("labels")):
             if balloons and key not in balloons:
                 yield Mistake(
+                    FileKind.NO_SUCH_BALLOON,
                     ("translations", language, "labels", key),
-                    say("there is no balloon {key}", key=shown(key)),
-                    one_of(key, balloons, THE_BALLOONS),
+                    message("there is no balloon {key}", key=shown(key)),
+                    key_of(("translations", language, "labels", key), balloons, THE_BALLOONS),
                 )
 
 
@@ -98,17 +106,20 @@ def _check_sizes(at: Path, balloon: Salvaged[Balloon]) -> Iterator[Mistake]:
     part, right = balloon.part, balloon.right
     if right("nominal", "inflate_to") and part.inflate_to > part.nominal:
         yield Mistake(
+            FileKind.GAUGE_OVER_NOMINAL,
             (*at, "inflate_to"),
-            say(
+            message(
                 "inflate_to {gauge} is more than the balloon's nominal size {nominal}",
                 gauge=f"{part.inflate_to:g}",
                 nominal=f"{part.nominal:g}",
             ),
-            say(
-                "size it to {nominal} or less (common practice for a link: about two thirds, "
-                "{two_thirds})",
-                nominal=f"{part.nominal:g}",
-                two_thirds=f"{part.nominal * 2 / 3:.3g}",
+            by_hand(
+                message(
+                    "size it to {nominal} or less (common practice for a link: about two thirds, "
+                    "{two_thirds})",
+                    nominal=f"{part.nominal:g}",
+                    two_thirds=f"{part.nominal * 2 / 3:.3g}",
+                )
             ),
         )
     measured = [
@@ -118,31 +129,38 @@ def _check_sizes(at: Path, balloon: Salvaged[Balloon]) -> Iterator[Mistake]:
     ]
     if len(measured) == 2:
         yield Mistake(
+            FileKind.MEASURED_TWICE,
             (*at, "chain_of_ten"),
-            say("tie_to_tie and chain_of_ten are both given, and say the same thing twice"),
-            say("keep the one that you measured"),
+            message("tie_to_tie and chain_of_ten are both given, and say the same thing twice"),
+            by_hand(message("keep the one that you measured")),
         )
     elif measured and right("kind") and part.kind == "round":
         yield Mistake(
+            FileKind.ROUND_HAS_NO_LENGTH,
             (*at, measured[0]),
-            say("a round is tied at its neck only and has no {key}", key=measured[0]),
-            say("leave {key} out, or make it {right}", key=measured[0], right="kind: link"),
+            message("a round is tied at its neck only and has no {key}", key=measured[0]),
+            by_hand(
+                message("leave {key} out, or make it {right}", key=measured[0], right="kind: link")
+            ),
         )
     elif measured and right("kind", "inflate_to") and not likely(part):
         links = 10 if measured == ["chain_of_ten"] else 1
         least, most = (links * part.inflate_to * r for r in (LEAST_PER_GAUGE, MOST_PER_GAUGE))
         yield Mistake(
+            FileKind.UNLIKELY_LENGTH,
             (*at, measured[0]),
-            say(
+            message(
                 "{key} {length} cannot be right for a link sized to {gauge}",
                 key=measured[0],
                 length=f"{tie_to_tie(part)[0] * links:g}",
                 gauge=f"{part.inflate_to:g}",
             ),
-            say(
-                "measure again: between {least} and {most} is likely",
-                least=f"{least:.4g}",
-                most=f"{most:.4g}",
+            by_hand(
+                message(
+                    "measure again: between {least} and {most} is likely",
+                    least=f"{least:.4g}",
+                    most=f"{most:.4g}",
+                )
             ),
         )
 
@@ -156,6 +174,12 @@ class _Reference:
     key: object
     kind: str | None
     use: str
+
+    def leads_to(self, keys: Iterable[str]) -> Suggestion:
+        """A suggestion that leads to one of these balloons, a value or a key of the file."""
+        if self.at[-1] == self.key:
+            return key_of(self.at, keys, THE_BALLOONS)
+        return one_of(str(self.key), keys, THE_BALLOONS, self.at)
 
 
 def _references(top: Mapping[str, object]) -> Iterator[_Reference]:
@@ -200,22 +224,26 @@ def _check_reference(reference: _Reference, balloons: Balloons) -> Iterator[Mist
     ]
     if key not in balloons:
         yield Mistake(
+            FileKind.NO_SUCH_BALLOON,
             reference.at,
-            say("there is no balloon {key}", key=shown(key)),
-            one_of(key, fitting or balloons, THE_BALLOONS),
+            message("there is no balloon {key}", key=shown(key)),
+            reference.leads_to(fitting or balloons),
         )
     elif balloons[key].right("kind") and key not in fitting:
-        message = (
+        wrong = (
             mark("{key} is a round, and {use} is made of link balloons")
             if kind == "link"
             else mark("{key} is a link balloon, and {use} is made of rounds")
         )
         yield Mistake(
+            FileKind.WRONG_KIND_OF_BALLOON,
             reference.at,
-            say(message, key=shown(key), use=say(reference.use)),
-            say("use {names}", names=listed(map(key_in_words, fitting), "or"))
-            if fitting
-            else say("add a balloon of {right}", right=f"kind: {kind}"),
+            message(wrong, key=shown(key), use=message(reference.use)),
+            by_hand(
+                message("use {names}", names=listed(map(key_in_words, fitting), "or"))
+                if fitting
+                else message("add a balloon of {right}", right=f"kind: {kind}")
+            ),
         )
 
 
@@ -223,21 +251,23 @@ def _check_pattern(build: Mapping[str, object]) -> Iterator[Mistake]:
     patterns = [name for name in PATTERNS if build.get(name) is not None]
     if len(patterns) > 1:
         yield Mistake(
+            FileKind.SEVERAL_PATTERNS,
             ("build", list(build)[-1]),
-            say(
+            message(
                 "build gives {number} patterns, {names}",
-                number=count_word(len(patterns)),
+                number=_FEW_IN_WORDS[len(patterns)],
                 names=listed(patterns),
             )
-            if len(patterns) <= FEW
-            else say("build gives several patterns, {names}", names=listed(patterns)),
-            say("keep one of them; a piece has exactly one"),
+            if len(patterns) in _FEW_IN_WORDS
+            else message("build gives several patterns, {names}", names=listed(patterns)),
+            by_hand(message("keep one of them; a piece has exactly one")),
         )
     elif not any(value is not None for value in build.values()):
         yield Mistake(
+            FileKind.NO_PATTERN,
             ("build",),
-            say("build gives no pattern"),
-            say("add {names}, with its keys beneath it", names=pattern_words()),
+            message("build gives no pattern"),
+            by_hand(message("add {names}, with its keys beneath it", names=pattern_words())),
         )
 
 
@@ -256,43 +286,49 @@ def _check_standing(top: Mapping[str, object], build: Mapping[str, object]) -> I
             continue
         if label in seen:
             yield Mistake(
+                FileKind.LISTED_TWICE,
                 at,
-                say("{name} is listed twice", name=shown(label)),
-                say("list each joint once"),
+                message("{name} is listed twice", name=shown(label)),
+                by_hand(message("list each joint once")),
             )
         elif known is not None and label not in known:
             # nearest to A99 would be A9, which tells nobody anything
             guess = None if tube else nearest(label, known)
             yield Mistake(
+                FileKind.NO_SUCH_JOINT,
                 at,
-                say("there is no joint {joint}", joint=shown(label)),
-                sentences(
-                    meant(guess) if guess else "",
-                    say("the joints are {names}", names=these_are),
+                message("there is no joint {joint}", joint=shown(label)),
+                by_hand(
+                    meant(guess) if guess else None,
+                    message("the joints are {names}", names=these_are),
                 ),
             )
         seen.add(label)
 
 
-def joints_of(build: Mapping[str, object]) -> tuple[Collection[str] | None, str]:
+def joints_of(build: Mapping[str, object]) -> tuple[Collection[str] | None, Value]:
     """The labels of the piece's joints, also in words; None if they cannot be told."""
     of_pattern = pattern_joints(build)
     if of_pattern:
-        return of_pattern, first_to_last(of_pattern[0], of_pattern[-1])
+        return of_pattern, _first_to_last(of_pattern[0], of_pattern[-1])
     if build.get("assembly") is not None:
-        return _joints_of_parts(mapping_in(build["assembly"])), say("those of its parts")
+        return _joints_of_parts(mapping_in(build["assembly"])), message("those of its parts")
     build = as_tube(build)
     if build.get("tube") is not None and build.get("graph") is None:
         counts = joint_counts(salvage(Tube, build["tube"]))
         if counts is None:
             return None, ""
         known = {f"{letter}{i + 1}": None for letter, n in counts.items() for i in range(n)}
-        runs = (first_to_last(f"{letter}1", f"{letter}{n}") for letter, n in counts.items())
+        runs = (_first_to_last(f"{letter}1", f"{letter}{n}") for letter, n in counts.items())
         return known, listed(runs)
     joints = [
         j for j in list_in(mapping_in(build.get("graph")).get("joints")) if isinstance(j, str)
     ]
     return (joints, listed(map(key_in_words, joints))) if joints else (None, "")
+
+
+def _first_to_last(first: str, last: str) -> Message:
+    return message("{first} to {last}", first=first, last=last)
 
 
 def _joints_of_parts(assembly: Mapping[str, object]) -> Collection[str] | None:

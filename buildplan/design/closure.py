@@ -6,7 +6,9 @@ from collections.abc import Iterator, Mapping
 from functools import reduce
 
 from buildplan.design.course import CourseCell, cell_of
+from buildplan.design.kinds import FileKind
 from buildplan.design.source.mistake import Mistake, Path
+from buildplan.design.suggestions import Suggestion, by_hand
 from buildplan.design.turning import (
     FULL_TURN_DEG,
     SideLengths,
@@ -15,8 +17,7 @@ from buildplan.design.turning import (
     fan_turn_deg,
     inner_gauge_that_closes,
 )
-from buildplan.language.grammar import decimal
-from buildplan.language.speaking import say, say_count
+from buildplan.language.messages import Decimal, Message, message, message_count
 
 Counts = Mapping[CourseCell, int]
 
@@ -32,13 +33,13 @@ def check_coming_round(counts: Counts, lengths: SideLengths, at: Path) -> Iterat
     short_deg = turn.shortfall_deg()
     least, most, full = round(turn.least_deg), round(turn.most_deg), round(FULL_TURN_DEG)
     turns = (
-        say(
+        message(
             "the course turns {most} degrees and a closed tube must turn {full}",
             most=most,
             full=full,
         )
         if least == most
-        else say(
+        else message(
             "the course can turn {least} to {most} degrees and a closed tube must turn {full}",
             least=least,
             most=most,
@@ -46,26 +47,27 @@ def check_coming_round(counts: Counts, lengths: SideLengths, at: Path) -> Iterat
         )
     )
     yield Mistake(
+        FileKind.NOT_COMING_ROUND,
         at,
-        f"{turns}: {_short_words(lengths, short_deg)}",
+        message("{turns}: {short}", turns=turns, short=_short_words(lengths, short_deg)),
         _what_would_do(counts, lengths, short_deg),
     )
 
 
-def _short_words(lengths: SideLengths, short_deg: float) -> str:
+def _short_words(lengths: SideLengths, short_deg: float) -> Message:
     """By how many balloons which side is too short."""
     link = lengths.outer if short_deg > 0 else lengths.inner
     balloons = round(abs(short_deg) / fan_turn_deg(link, lengths.brace), 1)
     one_or_more = 1 if balloons == 1 else 2
-    number = decimal(balloons, 0 if balloons.is_integer() else 1)
+    number = Decimal(balloons, 0 if balloons.is_integer() else 1)
     if short_deg > 0:
-        return say_count(
+        return message_count(
             "the outer side is about {balloons} balloon short",
             "the outer side is about {balloons} balloons short",
             one_or_more,
             balloons=number,
         )
-    return say_count(
+    return message_count(
         "the inner side is about {balloons} balloon short",
         "the inner side is about {balloons} balloons short",
         one_or_more,
@@ -73,18 +75,18 @@ def _short_words(lengths: SideLengths, short_deg: float) -> str:
     )
 
 
-def _what_would_do(counts: Counts, lengths: SideLengths, short_deg: float) -> str:
+def _what_would_do(counts: Counts, lengths: SideLengths, short_deg: float) -> Suggestion:
     """Changes that would bring the course round; each has been tried on it."""
     mirrored = {cell_of((cell.inner, cell.outer)): count for cell, count in counts.items()}
     if comes_round(mirrored, lengths):
-        return say("it bends the wrong way: swap fan with fan_in, and tip with dip")
+        return by_hand(message("it bends the wrong way: swap fan with fan_in, and tip with dip"))
     ways = []
     bend, corner = ("fan", "tip") if short_deg > 0 else ("fan_in", "dip")
     for name in (bend, corner):
         for number in range(1, MOST_CELLS_TO_ADD + 1):
             if comes_round(_with(counts, name, number), lengths):
                 ways.append(
-                    say_count(
+                    message_count(
                         "add {number} {cell} cell", "add {number} {cell} cells", number, cell=name
                     )
                 )
@@ -93,7 +95,7 @@ def _what_would_do(counts: Counts, lengths: SideLengths, short_deg: float) -> st
     for number in range(1, counts.get(against, 0) + 1):
         if comes_round(_with(counts, against.name, -number), lengths):
             ways.append(
-                say_count(
+                message_count(
                     "take out {number} {cell} cell",
                     "take out {number} {cell} cells",
                     number,
@@ -104,15 +106,19 @@ def _what_would_do(counts: Counts, lengths: SideLengths, short_deg: float) -> st
     gauge = inner_gauge_that_closes(counts, lengths)
     if gauge is not None and gauge <= lengths.inner_nominal:
         ways.append(
-            say(
+            message(
                 "size the balloons of the inner chains to {gauge} instead of {now}",
                 gauge=f"{gauge:.3g}",
                 now=f"{lengths.inner_gauge:.4g}",
             )
         )
     if not ways:
-        return say("fan and tip bend inward, fan_in and dip outward: change how many there are")
-    return reduce(lambda one, other: say("{one}, or {other}", one=one, other=other), ways)
+        return by_hand(
+            message("fan and tip bend inward, fan_in and dip outward: change how many there are")
+        )
+    return by_hand(
+        reduce(lambda one, other: message("{one}, or {other}", one=one, other=other), ways)
+    )
 
 
 def _with(counts: Counts, name: str, number: int) -> dict[CourseCell, int]:

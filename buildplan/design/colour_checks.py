@@ -8,11 +8,13 @@ from pydantic import ValidationError
 
 from buildplan.design.colour_order import ColourPattern
 from buildplan.design.colour_patterns import period, pitch
+from buildplan.design.kinds import FileKind
 from buildplan.design.patterns import Tube
 from buildplan.design.source.mistake import Mistake, Path, key_in_words, listed
 from buildplan.design.source.partial_validation import list_in, mapping_in, salvage
+from buildplan.design.suggestions import by_hand
 from buildplan.design.tube_checks import chain_letters, joint_counts
-from buildplan.language.speaking import mark, say, say_count
+from buildplan.language.messages import mark, message, message_count
 
 AT = "colour_pattern"
 KINDS = ("stripes", "spiral", "fade")
@@ -51,11 +53,14 @@ def check_colours(build: Mapping[str, object], patterns: Mapping[str, object]) -
         return
     if name not in ("tube", *PARTS):
         yield Mistake(
+            FileKind.NO_COLOUR_PATTERN_HERE,
             (AT,),
-            say(NO_CHAINS.get(name, NO_CHAINS_IN), pattern=name),
-            say("name the balloon of each colour in build.graph.balloons instead")
-            if name == "graph"
-            else say("give its parts balloons of other colours instead"),
+            message(NO_CHAINS.get(name, NO_CHAINS_IN), pattern=name),
+            by_hand(
+                message("name the balloon of each colour in build.graph.balloons instead")
+                if name == "graph"
+                else message("give its parts balloons of other colours instead")
+            ),
         )
         return
     tube = salvage(Tube, build["tube"]) if name == "tube" else None
@@ -87,15 +92,18 @@ def _check_part(name: str, part: str) -> Iterator[Mistake]:
         wrong = part not in PARTS[name]
     if wrong:
         yield Mistake(
+            FileKind.NO_SUCH_PART_TO_COLOUR,
             (AT, part),
-            say(
+            message(
                 "a {pattern} has no {part} to lay a colour pattern along",
                 pattern=name,
                 part=key_in_words(part),
             ),
-            say("use a chain's letter, long or brace")
-            if name == "tube"
-            else say("use {names}", names=listed(PARTS[name], "or")),
+            by_hand(
+                message("use a chain's letter, long or brace")
+                if name == "tube"
+                else message("use {names}", names=listed(PARTS[name], "or"))
+            ),
         )
 
 
@@ -103,59 +111,65 @@ def _check_form(at: Path, given: Mapping[str, object]) -> Iterator[Mistake]:
     kinds = [kind for kind in KINDS if given.get(kind) is not None]
     if len(kinds) != 1:
         yield Mistake(
+            FileKind.ONE_COLOUR_ORDER,
             at,
-            say("this colour pattern gives {names}", names=listed(kinds))
+            message("this colour pattern gives {names}", names=listed(kinds))
             if kinds
-            else say("this pattern has no colours"),
-            say("give one of {names}", names=listed(KINDS, "or")),
+            else message("this pattern has no colours"),
+            by_hand(message("give one of {names}", names=listed(KINDS, "or"))),
         )
         return
     for key, belongs in (("pitch", "spiral"), ("direction", "spiral"), ("there_and_back", "fade")):
         if given.get(key) is not None and kinds != [belongs]:
             yield Mistake(
+                FileKind.COLOUR_KEY_OUT_OF_PLACE,
                 (*at, key),
-                say(
+                message(
                     "{key} belongs to {kind}, and this is {another}",
                     key=key,
-                    kind=say(A_KIND[belongs]),
-                    another=say(A_KIND[kinds[0]]),
+                    kind=message(A_KIND[belongs]),
+                    another=message(A_KIND[kinds[0]]),
                 ),
-                say("take it out"),
+                by_hand(message("take it out")),
             )
 
 
 def _check_spiral(at: Path, part: str, pattern: ColourPattern) -> Iterator[Mistake]:
     if part not in ("long", "ring", "between"):
         yield Mistake(
+            FileKind.NO_SPIRAL_HERE,
             (*at, "spiral"),
-            say(
+            message(
                 "a spiral winds over all long chains of a tube, or the rings or zigzags of a "
                 "column, and {part} is each of one colour",
                 part=part,
             )
             if part == "brace"
-            else say(
+            else message(
                 "a spiral winds over all long chains of a tube, or the rings or zigzags of a "
                 "column, and {part} is but one part of them",
                 part=part,
             ),
-            say("lay it along long, or give stripes")
-            if part in ("brace", *CHAIN_LETTERS)
-            else say("give stripes or a fade"),
+            by_hand(
+                message("lay it along long, or give stripes")
+                if part in ("brace", *CHAIN_LETTERS)
+                else message("give stripes or a fade")
+            ),
         )
         return
     again, turn = period(pattern) or 1, pitch(pattern)
     if turn % again:
         near = sorted({max(again, turn // again * again), (turn // again + 1) * again})
         yield Mistake(
+            FileKind.UNEVEN_PITCH,
             (*at, "pitch"),
-            say(
+            message(
                 "the pitch {pitch} is not a whole number of times the {sum} that the counts of the "
                 "spiral add up to, so that its colours do not meet after a turn",
                 pitch=str(turn),
                 sum=str(again),
             ),
-            say("use {names}", names=listed(map(str, near), "or")),
+            by_hand(message("use {names}", names=listed(map(str, near), "or"))),
         )
 
 
@@ -167,7 +181,7 @@ def _check_even(at: Path, pattern: ColourPattern, lengths: Mapping[str, int]) ->
     uneven = {letter: length for letter, length in lengths.items() if length % again}
     if not uneven:
         return
-    kind, message = (
+    kind, wrong = (
         (
             "stripes",
             mark(
@@ -185,7 +199,7 @@ def _check_even(at: Path, pattern: ColourPattern, lengths: Mapping[str, int]) ->
         )
     )
     rings = listed(
-        say_count(
+        message_count(
             "{number} balloon of chain {chain}",
             "{number} balloons of chain {chain}",
             length,
@@ -195,13 +209,16 @@ def _check_even(at: Path, pattern: ColourPattern, lengths: Mapping[str, int]) ->
     )
     even = [n for n in range(2, 2 * again) if not any(length % n for length in lengths.values())]
     yield Mistake(
+        FileKind.UNEVEN_ROUND_RING,
         (*at, kind),
-        say(message, sum=again, rings=rings),
-        say(
-            "let the counts add up to {numbers}, or write the colours as a list, which is cut off "
-            "where a ring closes",
-            numbers=listed(map(str, even), "or"),
-        )
-        if even
-        else say("write the colours as a list, which is cut off where a ring closes"),
+        message(wrong, sum=again, rings=rings),
+        by_hand(
+            message(
+                "let the counts add up to {numbers}, or write the colours as a list, which is cut "
+                "off where a ring closes",
+                numbers=listed(map(str, even), "or"),
+            )
+            if even
+            else message("write the colours as a list, which is cut off where a ring closes")
+        ),
     )

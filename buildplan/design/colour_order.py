@@ -7,7 +7,7 @@ from typing import Annotated, Literal
 from pydantic import ConfigDict, Discriminator, Field, Tag
 
 from buildplan.design.values import KEYS_FORM, LIST_FORM, FileModel, Key, form_of
-from buildplan.language.speaking import mark
+from buildplan.language.messages import mark
 
 ColouredPart = Literal["A", "B", "C", "D", "long", "brace", "ring", "between", "row", "upright"]
 Stripes = Annotated[

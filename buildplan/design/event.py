@@ -8,11 +8,13 @@ from typing import Annotated
 
 from pydantic import Field
 
+from buildplan.design.kinds import FileKind
 from buildplan.design.reading import read_as
 from buildplan.design.source.mistake import Mistake, shown
 from buildplan.design.source.partial_validation import list_in, mapping_in
+from buildplan.design.suggestions import by_hand
 from buildplan.design.values import ONE_LINE, FileModel, Labour, Language, Version
-from buildplan.language.speaking import mark, say
+from buildplan.language.messages import mark, message
 
 EVENT_SUFFIX = ".event.yaml"
 
@@ -86,19 +88,24 @@ def _check(data: object, folder: Path) -> Iterator[Mistake]:
         at = ("designs", i, "design")
         if name in seen:
             yield Mistake(
+                FileKind.LISTED_TWICE,
                 at,
-                say("{name} is listed twice", name=shown(name)),
-                say("list it once, and give its count"),
+                message("{name} is listed twice", name=shown(name)),
+                by_hand(message("list it once, and give its count")),
             )
         elif name.endswith(EVENT_SUFFIX):
             yield Mistake(
-                at, say("{name} is an event file", name=shown(name)), say("name a design file")
+                FileKind.NOT_A_DESIGN_FILE,
+                at,
+                message("{name} is an event file", name=shown(name)),
+                by_hand(message("name a design file")),
             )
         elif "\0" in name or not (folder / name).is_file():
-            where = str(folder) if str(folder) != "." else say("this folder")
+            where = str(folder) if str(folder) != "." else message("this folder")
             yield Mistake(
+                FileKind.NO_SUCH_FILE,
                 at,
-                say("there is no design file {name}", name=shown(name)),
-                say("give its path as seen from {folder}", folder=where),
+                message("there is no design file {name}", name=shown(name)),
+                by_hand(message("give its path as seen from {folder}", folder=where)),
             )
         seen.add(name)

@@ -5,9 +5,11 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Mapping, Sequence
 
+from buildplan.design.kinds import FileKind
 from buildplan.design.source.mistake import Mistake, Path, key_in_words, listed, one_of, shown
 from buildplan.design.source.partial_validation import list_in, mapping_in
-from buildplan.language.speaking import mark, say
+from buildplan.design.suggestions import by_hand
+from buildplan.language.messages import mark, message
 
 AT: Path = ("build", "graph")
 # what separates joints where steps list them
@@ -22,18 +24,20 @@ def check_graph(graph: Mapping[str, object]) -> Iterator[Mistake]:
             continue
         if _AMBIGUOUS.search(label):
             yield Mistake(
+                FileKind.AMBIGUOUS_LABEL,
                 (*AT, "joints", i),
-                say(
+                message(
                     "the joint {joint} would be misread in the rows of the steps",
                     joint=shown(label),
                 ),
-                say("name joints by letters and digits alone, such as A1"),
+                by_hand(message("name joints by letters and digits alone, such as A1")),
             )
         if label in joints:
             yield Mistake(
+                FileKind.LISTED_TWICE,
                 (*AT, "joints", i),
-                say("the joint {joint} is listed twice", joint=shown(label)),
-                say("list each joint once, or give the second a label of its own"),
+                message("the joint {joint} is listed twice", joint=shown(label)),
+                by_hand(message("list each joint once, or give the second a label of its own")),
             )
         joints.setdefault(label, i)
     if not joints:
@@ -46,17 +50,26 @@ def check_graph(graph: Mapping[str, object]) -> Iterator[Mistake]:
         for end, label in zip(("from", "to"), ends, strict=True):
             if isinstance(label, str) and label not in joints:
                 yield Mistake(
+                    FileKind.NO_SUCH_JOINT,
                     (*AT, "balloons", i, end),
-                    say("there is no joint {joint}", joint=shown(label)),
-                    one_of(label, joints, mark("the joints are: {names}")),
+                    message("there is no joint {joint}", joint=shown(label)),
+                    one_of(
+                        label,
+                        joints,
+                        mark("the joints are: {names}"),
+                        (*AT, "balloons", i, end),
+                    ),
                 )
         if not all(isinstance(label, str) and label in joints for label in ends):
             whole = False
         elif ends[0] == ends[1]:
             yield Mistake(
+                FileKind.TIED_TO_ITSELF,
                 (*AT, "balloons", i, "to"),
-                say("this balloon is tied to joint {joint} at both its ends", joint=shown(ends[0])),
-                say("let it end at another joint"),
+                message(
+                    "this balloon is tied to joint {joint} at both its ends", joint=shown(ends[0])
+                ),
+                by_hand(message("let it end at another joint")),
             )
         else:
             ties.append((str(ends[0]), str(ends[1])))
@@ -74,21 +87,23 @@ def _check_connections(
     for label, beside in neighbours.items():
         if not beside:
             yield Mistake(
+                FileKind.LOOSE_JOINT,
                 (*AT, "joints", joints[label]),
-                say("no balloon is tied at the joint {joint}", joint=shown(label)),
-                say("add a balloon from it to another joint, or take it out"),
+                message("no balloon is tied at the joint {joint}", joint=shown(label)),
+                by_hand(message("add a balloon from it to another joint, or take it out")),
             )
     parts = _parts({label: beside for label, beside in neighbours.items() if beside})
     if len(parts) > 1:
         smallest = min(parts, key=len)
         yield Mistake(
+            FileKind.FALLS_APART,
             (*AT, "balloons"),
-            say(
+            message(
                 "the piece falls into {count} parts: nothing ties {joints} to the rest",
                 count=len(parts),
                 joints=listed(map(key_in_words, smallest), most=6),
             ),
-            say("tie the parts together, or make a design of each"),
+            by_hand(message("tie the parts together, or make a design of each")),
         )
 
 

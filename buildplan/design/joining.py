@@ -12,9 +12,10 @@ from itertools import pairwise
 from pathlib import Path as FilePath
 
 from buildplan.design.checks import check, joints_of
+from buildplan.design.kinds import FileKind
 from buildplan.design.model import Balloon, Design
 from buildplan.design.patterns import Assembly, AssemblyPart, Build, PartsTie, TieByBalloon
-from buildplan.design.problems import DesignProblemsError, UnreadableDesignError, in_words
+from buildplan.design.problems import DesignProblemsError, UnreadableDesignError, as_message
 from buildplan.design.source.mistake import (
     Mistake,
     Path,
@@ -24,8 +25,8 @@ from buildplan.design.source.mistake import (
     one_of,
     shown,
 )
-from buildplan.language.grammar import sentences
-from buildplan.language.speaking import mark, say, say_count
+from buildplan.design.suggestions import Put, Suggestion, Way, by_hand, change, within
+from buildplan.language.messages import Message, mark, message, message_count
 
 AT: Path = ("build", "assembly")
 MOST_JOINTS = 20_000
@@ -81,29 +82,32 @@ def _read_parts(
         at = (*AT, "parts", i)
         if (part.design is None) == (part.build is None):
             yield Mistake(
+                FileKind.DESIGN_OR_BUILD,
                 at,
-                say("part {part} gives neither a design nor a build", part=part.name)
+                message("part {part} gives neither a design nor a build", part=part.name)
                 if part.design is None
-                else say("part {part} gives two of itself", part=part.name),
-                say("give either design: its file, or build: its pattern"),
+                else message("part {part} gives two of itself", part=part.name),
+                by_hand(message("give either design: its file, or build: its pattern")),
             )
             continue
         for name in _names(part):
             if name in names:
                 yield Mistake(
+                    FileKind.NAME_TAKEN,
                     (*at, "name"),
-                    say("there is a part {part} already", part=name),
-                    say("give each part a name of its own"),
+                    message("there is a part {part} already", part=name),
+                    by_hand(message("give each part a name of its own")),
                 )
             names[name] = i
         if part.repeat == 1 and part.to_next:
             yield Mistake(
+                FileKind.NO_NEXT_PART,
                 (*at, "to_next"),
-                say(
+                message(
                     "there is one part {part}, and to_next ties it to the next of them",
                     part=part.name,
                 ),
-                say("add repeat: 2 or more, or take to_next out"),
+                by_hand(message("add repeat: 2 or more, or take to_next out")),
             )
         whole, mistakes = (
             _from_file(found, design, part, at, folder, read)
@@ -119,9 +123,10 @@ def _read_parts(
             found.labels.update({f"{name}.{joint}": name for joint in joints or ()})
     if len(found.labels) > MOST_JOINTS:
         yield Mistake(
+            FileKind.TOO_MANY_JOINTS,
             AT,
-            say("this assembly has {count} joints", count=len(found.labels)),
-            say("a piece may have {count}; repeat fewer times", count=MOST_JOINTS),
+            message("this assembly has {count} joints", count=len(found.labels)),
+            by_hand(message("a piece may have {count}; repeat fewer times", count=MOST_JOINTS)),
         )
 
 
@@ -144,31 +149,36 @@ def _from_file(
     try:
         own = read(folder / str(part.design))
     except UnreadableDesignError as error:
-        problem = in_words(error.problem, error.file)
-        right = say("name a design file, as seen from this one's folder")
-        return None, [Mistake(at, problem, right)]
+        problem = as_message(error.problem, error.file)
+        right = message("name a design file, as seen from this one's folder")
+        return None, [Mistake(FileKind.PART_UNREADABLE, at, problem, by_hand(right))]
     except DesignProblemsError as error:
-        problem = in_words(error.problems[0], error.file)
+        problem = as_message(error.problems[0], error.file)
         if len(error.problems) > 1:
-            problem = say(
+            problem = message(
                 "part {part} has {count} mistakes, first {problem}",
                 part=part.name,
                 count=len(error.problems),
                 problem=problem,
             )
-        return None, [Mistake(at, problem, say("mend that file first"))]
+        return None, [
+            Mistake(
+                FileKind.PART_HAS_PROBLEMS, at, problem, by_hand(message("mend that file first"))
+            )
+        ]
     mistakes = []
     if own.units != design.units:
         mistakes.append(
             Mistake(
+                FileKind.OTHER_UNITS,
                 at,
-                say(
+                message(
                     "part {part} is measured in {units}, and this design in {others}",
                     part=part.name,
                     units=own.units,
                     others=design.units,
                 ),
-                say("use the same unit in both files"),
+                by_hand(message("use the same unit in both files")),
             )
         )
     for key, balloon in own.balloons.items():
@@ -176,15 +186,16 @@ def _from_file(
         if ours.kind != balloon.kind:
             mistakes.append(
                 Mistake(
+                    FileKind.OTHER_KIND_OF_BALLOON,
                     at,
-                    say(
+                    message(
                         "the balloon {key} of part {part} is a {kind}, and here it is a {ours}",
                         key=key_in_words(key),
                         part=part.name,
                         kind=balloon.kind,
                         ours=ours.kind,
                     ),
-                    say("give one of them another key"),
+                    by_hand(message("give one of them another key")),
                 )
             )
     stand_on = part.stand_on if part.stand_on is not None else own.stand_on
@@ -200,9 +211,10 @@ def _check_stand_on(part: AssemblyPart, at: Path) -> Iterator[Mistake]:
     for label in [given] if isinstance(given, str) else given or []:
         if known is not None and label not in known:
             yield Mistake(
+                FileKind.NO_SUCH_JOINT,
                 (*at[:-1], "stand_on"),
-                say("part {part} has no joint {joint}", part=part.name, joint=shown(label)),
-                say("its joints are {names}", names=these_are),
+                message("part {part} has no joint {joint}", part=part.name, joint=shown(label)),
+                by_hand(message("its joints are {names}", names=these_are)),
             )
 
 
@@ -226,7 +238,7 @@ def _inline(
         "stand_on": part.stand_on,
     }
     mistakes = [
-        Mistake((*at, *one.at), one.message, one.suggestion)
+        Mistake(one.kind, (*at, *one.at), one.message, within(at, one.suggestion))
         for one in check(given, known_constants)
         if one.at[:1] != ("balloons",)
     ]
@@ -238,7 +250,10 @@ def _inline(
         inner = design.model_copy(update={"build": build, "balloons": found.balloons})
         whole, more = join_parts(inner, folder, read, known_constants)
         if more:
-            return None, [Mistake((*at, *one.at), one.message, one.suggestion) for one in more]
+            return None, [
+                Mistake(one.kind, (*at, *one.at), one.message, within(at, one.suggestion))
+                for one in more
+            ]
         build = whole.build
         found.balloons.update(whole.balloons)
     return part.model_copy(update={"build": build, "repeat": 1, "to_next": []}), []
@@ -255,11 +270,12 @@ def _tie_parts(found: _Joining, assembly: Assembly) -> Iterator[Mistake]:
             own = _joints(tie)
             if len(own) != 2:
                 yield Mistake(
+                    FileKind.TWO_JOINTS_TO_NEXT,
                     at,
-                    say_count(
+                    message_count(
                         "to_next names {number} joint", "to_next names {number} joints", len(own)
                     ),
-                    say("name two: a joint of the one, and one of the next"),
+                    by_hand(message("name two: a joint of the one, and one of the next")),
                 )
                 continue
             for one, following in pairwise(names):
@@ -273,7 +289,7 @@ def _joints(tie: PartsTie) -> list[str]:
 
 
 def _tie(found: _Joining, joints: Sequence[str], tie: PartsTie, at: Path) -> Iterator[Mistake]:
-    mistakes = [*_unknown(found, joints, at)]
+    mistakes = [*_unknown(found, joints, tie, at)]
     if not mistakes:
         mistakes = [*_cannot_meet(found, joints, tie, at)]
     if mistakes:
@@ -289,19 +305,22 @@ def _tie(found: _Joining, joints: Sequence[str], tie: PartsTie, at: Path) -> Ite
         found.beside.setdefault(part, set()).update(parts)
 
 
-def _unknown(found: _Joining, joints: Sequence[str], at: Path) -> Iterator[Mistake]:
+def _unknown(found: _Joining, joints: Sequence[str], tie: PartsTie, at: Path) -> Iterator[Mistake]:
     parts = [part.name for part in found.parts]
-    for joint in joints:
+    for position, joint in enumerate(joints):
         if joint in found.labels:
             continue
         part = next((name for name in parts if joint.startswith(f"{name}.")), None)
         if part is None:
             yield Mistake(
+                FileKind.NO_SUCH_PART,
                 at,
-                say("{joint} names no part", joint=shown(joint)),
-                say(
-                    "write a part's name, a dot and its joint; the parts are {names}",
-                    names=listed(parts),
+                message("{joint} names no part", joint=shown(joint)),
+                by_hand(
+                    message(
+                        "write a part's name, a dot and its joint; the parts are {names}",
+                        names=listed(parts),
+                    )
                 ),
             )
             continue
@@ -309,20 +328,29 @@ def _unknown(found: _Joining, joints: Sequence[str], at: Path) -> Iterator[Mista
         guess = nearest(joint, its)
         names = listed(label.removeprefix(f"{part}.") for label in its)
         yield Mistake(
+            FileKind.NO_SUCH_JOINT,
             at,
-            say(
+            message(
                 "part {part} has no joint {joint}",
                 part=part,
                 joint=shown(joint.removeprefix(f"{part}.")),
             ),
-            sentences(
-                _meant_joint(guess) if guess else "", say("its joints are {names}", names=names)
+            Suggestion(
+                (message("its joints are {names}", names=names),),
+                (Way(_meant_joint(guess), (Put(_end(tie, at, position), guess),)),)
+                if guess and "to_next" not in at
+                else (),
             ),
         )
 
 
-def _meant_joint(label: str) -> str:
-    return say("did you mean {guess}?", guess=label)
+def _end(tie: PartsTie, at: Path, position: int) -> Path:
+    """Where the file names the joint at `position` of the tie at `at`."""
+    return (*at, "joints", position) if isinstance(tie, TieByBalloon) else (*at, position)
+
+
+def _meant_joint(label: str) -> Message:
+    return message("did you mean {guess}?", guess=label)
 
 
 def _cannot_meet(
@@ -332,13 +360,14 @@ def _cannot_meet(
     if len(set(parts)) < len(parts):
         twice = next(part for part in parts if parts.count(part) > 1)
         yield Mistake(
+            FileKind.SAME_PART_TWICE,
             at,
-            say(
+            message(
                 "{joints} cannot meet: part {part} has two of them",
                 joints=listed(joints),
                 part=twice,
             ),
-            say("tie joints of different parts"),
+            by_hand(message("tie joints of different parts")),
         )
         return
     if isinstance(tie, TieByBalloon):
@@ -346,17 +375,19 @@ def _cannot_meet(
         links = [name for name, one in found.balloons.items() if one.kind == "link"]
         if key not in links:
             yield Mistake(
+                FileKind.NO_SUCH_BALLOON,
                 (*at, "balloon"),
-                say("there is no link balloon {key}", key=shown(key)),
-                one_of(key, links, mark("the link balloons are: {names}")),
+                message("there is no link balloon {key}", key=shown(key)),
+                one_of(key, links, mark("the link balloons are: {names}"), (*at, "balloon")),
             )
         return
     for joint in joints:
         if joint in found.tied:
             yield Mistake(
+                FileKind.TIED_ALREADY,
                 at,
-                say("{joint} is tied to other joints already", joint=joint),
-                say("name all joints that meet at one place in one tie"),
+                message("{joint} is tied to other joints already", joint=joint),
+                by_hand(message("name all joints that meet at one place in one tie")),
             )
             return
 
@@ -373,15 +404,16 @@ def _check_whole(found: _Joining) -> Iterator[Mistake]:
     loose = [name for name in names if name not in reached]
     if loose:
         yield Mistake(
+            FileKind.LOOSE_PART,
             AT,
-            say_count(
+            message_count(
                 "nothing ties part {parts} to part {first}",
                 "nothing ties parts {parts} to part {first}",
                 len(loose),
                 parts=listed(loose),
                 first=names[0],
             ),
-            say("add a tie, such as {right}", right=f"[{names[0]}.A1, {loose[0]}.A1]"),
+            by_hand(message("add a tie, such as {right}", right=f"[{names[0]}.A1, {loose[0]}.A1]")),
         )
 
 
@@ -389,9 +421,13 @@ def _check_foot(found: _Joining, design: Design) -> Iterator[Mistake]:
     given = design.stand_on
     for i, label in enumerate([given] if isinstance(given, str) else given or []):
         if label not in found.labels:
+            at: Path = ("stand_on",) if isinstance(given, str) else ("stand_on", i)
             guess = nearest(label, found.labels)
             yield Mistake(
-                ("stand_on",) if isinstance(given, str) else ("stand_on", i),
-                say("there is no joint {joint}", joint=shown(label)),
-                _meant_joint(guess) if guess else say("name it as its part, a dot and its label"),
+                FileKind.NO_SUCH_JOINT,
+                at,
+                message("there is no joint {joint}", joint=shown(label)),
+                change(_meant_joint(guess), Put(at, guess))
+                if guess
+                else by_hand(message("name it as its part, a dot and its label")),
             )

@@ -30,7 +30,7 @@ from buildplan.design.values import (
     StageName,
     Version,
 )
-from buildplan.language.speaking import mark
+from buildplan.language.messages import mark
 
 
 class Balloon(FileModel):

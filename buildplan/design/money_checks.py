@@ -7,11 +7,13 @@ from collections.abc import Iterator, Mapping
 
 from babel.numbers import list_currencies
 
+from buildplan.design.kinds import FileKind
 from buildplan.design.model import Balloon
 from buildplan.design.source.mistake import Mistake, key_in_words, one_of, shown
 from buildplan.design.source.partial_validation import Salvaged, mapping_in
+from buildplan.design.suggestions import by_hand
 from buildplan.design.values import CURRENCY
-from buildplan.language.speaking import mark, say
+from buildplan.language.messages import mark, message
 
 
 def check_money(
@@ -25,15 +27,17 @@ def check_money(
         name = key_in_words(key)
         if key in prices:
             yield Mistake(
+                FileKind.PRICED_TWICE,
                 ("pack_prices", key),
-                say("{name} has a price for one balloon and another for a pack", name=name),
-                say("keep the one that you pay"),
+                message("{name} has a price for one balloon and another for a pack", name=name),
+                by_hand(message("keep the one that you pay")),
             )
         if key not in sizes:
             yield Mistake(
+                FileKind.NO_PACK_SIZE,
                 ("pack_prices", key),
-                say("there is no telling how many balloons a pack of {name} holds", name=name),
-                say("add it: {right}, say", right=f"pack_sizes: {{{name}: 100}}"),
+                message("there is no telling how many balloons a pack of {name} holds", name=name),
+                by_hand(message("add it: {right}, say", right=f"pack_sizes: {{{name}: 100}}")),
             )
 
 
@@ -42,9 +46,15 @@ def _check_currency(top: Mapping[str, object]) -> Iterator[Mistake]:
     code = top.get("currency")
     if isinstance(code, str) and re.fullmatch(CURRENCY, code) and code not in list_currencies():
         yield Mistake(
+            FileKind.NO_SUCH_CURRENCY,
             ("currency",),
-            say("there is no currency {code}", code=shown(code)),
-            one_of(code, ("EUR", "GBP", "USD", "CAD", "AUD", "MXN"), mark("such as: {names}")),
+            message("there is no currency {code}", code=shown(code)),
+            one_of(
+                code,
+                ("EUR", "GBP", "USD", "CAD", "AUD", "MXN"),
+                mark("such as: {names}"),
+                ("currency",),
+            ),
         )
 
 
@@ -65,8 +75,9 @@ def _check_same_packs(
             first = first_of.setdefault((table, same), key)
             if values[first] != values[key]:
                 yield Mistake(
+                    FileKind.UNLIKE_PACKS,
                     (table, key),
-                    say(
+                    message(
                         "{one} and {other} are the same balloon (kind, nominal size and colour), "
                         "and {table} gives {first} and {second}",
                         one=key_in_words(key),
@@ -75,5 +86,5 @@ def _check_same_packs(
                         first=shown(values[key]),
                         second=shown(values[first]),
                     ),
-                    say("give both the same"),
+                    by_hand(message("give both the same")),
                 )

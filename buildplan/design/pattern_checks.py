@@ -7,6 +7,7 @@ from typing import NamedTuple
 
 from pydantic import ValidationError
 
+from buildplan.design.kinds import FileKind
 from buildplan.design.lettering import GLYPHS, HEIGHTS, can_draw, letter_joints
 from buildplan.design.pattern_joints import (
     GLOBE_JOINTS,
@@ -16,9 +17,10 @@ from buildplan.design.pattern_joints import (
     wall_joints,
 )
 from buildplan.design.patterns import Build, Column, Letters, Solid, Wall
-from buildplan.design.source.mistake import Mistake, listed
+from buildplan.design.source.mistake import Mistake, Path, listed
 from buildplan.design.source.partial_validation import list_in, mapping_in
-from buildplan.language.speaking import mark, say
+from buildplan.design.suggestions import Put, Suggestion, by_hand, change
+from buildplan.language.messages import Value, mark, message
 
 PATTERNS = tuple(Build.model_fields)
 MOST_JOINTS = 6000
@@ -78,9 +80,14 @@ def check_patterns(build: Mapping[str, object]) -> Iterator[Mistake]:
     joints = pattern_joints(build)
     if joints is not None and len(joints) > MOST_JOINTS:
         yield Mistake(
+            FileKind.TOO_MANY_JOINTS,
             ("build", named[0]),
-            say("this {pattern} has {count} joints", pattern=named[0], count=len(joints)),
-            say("a piece of this pattern may have {count}; make it smaller", count=MOST_JOINTS),
+            message("this {pattern} has {count} joints", pattern=named[0], count=len(joints)),
+            by_hand(
+                message(
+                    "a piece of this pattern may have {count}; make it smaller", count=MOST_JOINTS
+                )
+            ),
         )
     wall = mapping_in(build.get("wall"))
     if wall:
@@ -100,36 +107,43 @@ def _check_letters(letters: Mapping[str, object]) -> Iterator[Mistake]:
     text, cells = letters.get("text"), letters.get("cells")
     if (cells is None) == (letters.get("height") is None):
         yield Mistake(
+            FileKind.CELLS_OR_HEIGHT,
             at,
-            say("letters give neither cells nor a height")
+            message("letters give neither cells nor a height")
             if cells is None
-            else say("letters give their height twice over"),
-            say(
-                "add {cells}; or height: a length",
-                cells=f"cells: {listed(map(str, HEIGHTS), 'or')}",
+            else message("letters give their height twice over"),
+            by_hand(
+                message(
+                    "add {cells}; or height: a length",
+                    cells=message("cells: {numbers}", numbers=listed(map(str, HEIGHTS), "or")),
+                )
             ),
         )
     if isinstance(text, str) and cells in HEIGHTS:
         for one in _undrawn(text, int(str(cells))):
             if one in GLYPHS:
                 yield Mistake(
+                    FileKind.LETTER_TOO_LOW,
                     (*at, "cells"),
-                    say(
+                    message(
                         "{letter} cannot be had {cells} cells high: its stems would run into one "
                         "another",
                         letter=one,
                         cells=str(cells),
                     ),
-                    say("make the letters {cells} cells high or more", cells=HEIGHTS[1]),
+                    by_hand(
+                        message("make the letters {cells} cells high or more", cells=HEIGHTS[1])
+                    ),
                 )
 
 
 def _check_wall(wall: Mapping[str, object]) -> Iterator[Mistake]:
     if wall.get("layers") == 2 and wall.get("between") is None:
         yield Mistake(
+            FileKind.KEY_MISSING,
             ("build", "wall"),
-            say("a wall of two layers names no balloon between them"),
-            say("add {right}", right=f"between: {wall.get('upright') or say('its balloon')}"),
+            message("a wall of two layers names no balloon between them"),
+            _add_balloon(("build", "wall", "between"), wall.get("upright")),
         )
     across, up = wall.get("across"), wall.get("up")
     boxes: list[tuple[int, int, int, int]] = []
@@ -145,12 +159,15 @@ def _check_wall(wall: Mapping[str, object]) -> Iterator[Mistake]:
         )
         if not inside:
             yield Mistake(
+                FileKind.OPENING_AT_EDGE,
                 at,
-                say("this opening leaves no cell of the wall beside it or above it"),
-                say(
-                    "keep one cell at each side and above: the wall is {across} by {up} cells",
-                    across=str(across),
-                    up=str(up),
+                message("this opening leaves no cell of the wall beside it or above it"),
+                by_hand(
+                    message(
+                        "keep one cell at each side and above: the wall is {across} by {up} cells",
+                        across=str(across),
+                        up=str(up),
+                    )
                 ),
             )
         for other in boxes:
@@ -161,14 +178,22 @@ def _check_wall(wall: Mapping[str, object]) -> Iterator[Mistake]:
                 and other[1] <= low + high
             ):
                 yield Mistake(
+                    FileKind.OPENINGS_MEET,
                     at,
-                    say("this opening meets another"),
-                    say("leave at least one cell between two openings"),
+                    message("this opening meets another"),
+                    by_hand(message("leave at least one cell between two openings")),
                 )
                 break
         boxes.append((left, low, left + wide, low + high))
 
 
-def pattern_words() -> str:
+def _add_balloon(at: Path, key: object) -> Suggestion:
+    """A suggestion to name a balloon at `at`: that of `key`, where it is one."""
+    if not isinstance(key, str):
+        return by_hand(message("add {key}, with the key of its balloon", key=str(at[-1])))
+    return change(message("add {right}", right=f"{at[-1]}: {key}"), Put(at, key))
+
+
+def pattern_words() -> Value:
     """The patterns in words."""
     return listed(PATTERNS, "or")

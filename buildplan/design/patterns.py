@@ -21,7 +21,7 @@ from buildplan.design.values import (
     Length,
     form_of,
 )
-from buildplan.language.speaking import mark
+from buildplan.language.messages import mark
 
 
 class Repeat(FileModel):

@@ -12,13 +12,15 @@ from pydantic_core import ErrorDetails
 
 from buildplan.design.checks import check
 from buildplan.design.joining import join_parts
+from buildplan.design.kinds import FileKind
 from buildplan.design.model import Brand, Design
 from buildplan.design.problems import DesignProblemsError, Problem, UnreadableDesignError
 from buildplan.design.source.mistake import Mistake, path_in_words
 from buildplan.design.source.refusals import mistakes_in
 from buildplan.design.source.yaml_source import Keys, Node, Scalar, load, mark_of, plain
+from buildplan.design.suggestions import Suggestion, by_hand
 from buildplan.design.values import FileModel
-from buildplan.language.speaking import mark, say
+from buildplan.language.messages import Message, mark, message
 
 MOST_BYTES = 1024 * 1024
 # by the key that it begins with
@@ -50,8 +52,9 @@ def read_design(
         if any(_same_file(file, other) for other in files):
             raise _unreadable(
                 file,
-                say("this assembly would have itself as a part"),
-                say("name another design, or none"),
+                FileKind.PART_OF_ITSELF,
+                message("this assembly would have itself as a part"),
+                by_hand(message("name another design, or none")),
             )
         return read_design(file, known_constants, files)
 
@@ -96,14 +99,18 @@ def read_as(
         raise UnreadableDesignError(
             file,
             Problem(
-                say(
+                FileKind.NOT_A_MAPPING,
+                message(
                     "{a_file} is made of keys with values, and this one is not",
-                    a_file=say(KIND_OF_FILE[first]),
+                    a_file=message(KIND_OF_FILE[first]),
                 ),
-                say(
-                    "begin with {first}, then {second} and the other keys, each on its own line",
-                    first="name:" if first == "name" else f"{first}: 1",
-                    second=f"{second}:",
+                by_hand(
+                    message(
+                        "begin with {first}, then {second} and the other keys, each on its own "
+                        "line",
+                        first="name:" if first == "name" else f"{first}: 1",
+                        second=f"{second}:",
+                    )
                 ),
                 line=source.root.mark[0],
             ),
@@ -114,15 +121,18 @@ def read_as(
             raise UnreadableDesignError(
                 file,
                 Problem(
-                    say(
+                    FileKind.ANOTHER_KIND_OF_FILE,
+                    message(
                         "this is {a_file}, and {another} is wanted",
-                        a_file=say(KIND_OF_FILE[other]),
-                        another=say(KIND_OF_FILE[first]),
+                        a_file=message(KIND_OF_FILE[other]),
+                        another=message(KIND_OF_FILE[first]),
                     ),
-                    say(
-                        "{a_file} begins with {right}",
-                        a_file=say(KIND_OF_FILE[first]),
-                        right=f"{first}: 1",
+                    by_hand(
+                        message(
+                            "{a_file} begins with {right}",
+                            a_file=message(KIND_OF_FILE[first]),
+                            right=f"{first}: 1",
+                        )
                     ),
                     line=source.root.mark[0],
                 ),
@@ -142,7 +152,11 @@ def read_as(
     if read is None or mistakes:
         problems = _in_file_order(mistakes, source.root)
         if max(len(problems), len(errors)) >= MOST_PROBLEMS:
-            more = Problem(say("there may be more problems than these"), say("mend these first"))
+            more = Problem(
+                FileKind.MORE_PROBLEMS,
+                message("there may be more problems than these"),
+                by_hand(message("mend these first")),
+            )
             problems = [*problems[:MOST_PROBLEMS], more]
         raise DesignProblemsError(file, problems, _name(source.root))
     return read
@@ -155,34 +169,58 @@ def _text(path: Path) -> str:
             data = file.read(MOST_BYTES + 1)
     except FileNotFoundError:
         raise _unreadable(
-            path, say("there is no such file"), say("check the name and the folder")
+            path,
+            FileKind.NO_SUCH_FILE,
+            message("there is no such file"),
+            by_hand(message("check the name and the folder")),
         ) from None
     except IsADirectoryError:
         raise _unreadable(
-            path, say("this is a folder"), say("name the design file in it")
+            path,
+            FileKind.A_FOLDER,
+            message("this is a folder"),
+            by_hand(message("name the design file in it")),
         ) from None
     except PermissionError:
         raise _unreadable(
             path,
-            say("this file may not be read"),
-            say("ask its owner, or copy it to your own folder"),
+            FileKind.NOT_ALLOWED,
+            message("this file may not be read"),
+            by_hand(message("ask its owner, or copy it to your own folder")),
         ) from None
     except (OSError, ValueError) as error:
         why = error.strerror if isinstance(error, OSError) and error.strerror else str(error)
         raise _unreadable(
-            path, say("cannot be read ({why})", why=why), say("check the name")
+            path,
+            FileKind.UNREADABLE,
+            message("cannot be read ({why})", why=why),
+            by_hand(message("check the name")),
         ) from None
     if len(data) > MOST_BYTES:
         raise _unreadable(
             path,
-            say("larger than {size} KiB, which no design is", size=str(MOST_BYTES // 1024)),
-            say("name the design file, a .yaml of a few dozen lines; use repeat for long courses"),
+            FileKind.TOO_LARGE,
+            message("larger than {size} KiB, which no design is", size=str(MOST_BYTES // 1024)),
+            by_hand(
+                message(
+                    "name the design file, a .yaml of a few dozen lines; use repeat for long "
+                    "courses"
+                )
+            ),
         )
     if data.startswith((b"\xff\xfe", b"\xfe\xff")):
-        raise _unreadable(path, say("saved as UTF-16"), say("save it as UTF-8 text"))
+        raise _unreadable(
+            path,
+            FileKind.NOT_UTF8,
+            message("saved as UTF-16"),
+            by_hand(message("save it as UTF-8 text")),
+        )
     if b"\0" in data:
         raise _unreadable(
-            path, say("not a text file"), say("name the design file, a .yaml of plain text")
+            path,
+            FileKind.NOT_TEXT,
+            message("not a text file"),
+            by_hand(message("name the design file, a .yaml of plain text")),
         )
     try:
         return data.decode("utf-8-sig")
@@ -190,16 +228,21 @@ def _text(path: Path) -> str:
         line = data.count(b"\n", 0, error.start) + 1
         raise _unreadable(
             path,
-            say("this line holds bytes that are not UTF-8 text"),
-            say("save it as UTF-8 text"),
+            FileKind.NOT_UTF8,
+            message("this line holds bytes that are not UTF-8 text"),
+            by_hand(message("save it as UTF-8 text")),
             line,
         ) from None
 
 
 def _unreadable(
-    path: Path, message: str, suggestion: str, line: int | None = None
+    path: Path,
+    kind: FileKind,
+    said: Message,
+    suggestion: Suggestion,
+    line: int | None = None,
 ) -> UnreadableDesignError:
-    return UnreadableDesignError(str(path), Problem(message, suggestion, line=line))
+    return UnreadableDesignError(str(path), Problem(kind, said, suggestion, line=line))
 
 
 def _in_file_order(mistakes: Iterable[Mistake], root: Node) -> list[Problem]:
@@ -208,10 +251,11 @@ def _in_file_order(mistakes: Iterable[Mistake], root: Node) -> list[Problem]:
         ((one.mark or mark_of(root, one.at), one) for one in mistakes), key=lambda pair: pair[0]
     )
     problems = [
-        Problem(one.message, one.suggestion, path_in_words(one.at), line)
+        Problem(one.kind, one.message, one.suggestion, path_in_words(one.at), line)
         for (line, _), one in placed
     ]
-    return list(dict.fromkeys(problems))
+    once = {(one.kind, one.message, one.path, one.line): one for one in reversed(problems)}
+    return list(reversed(once.values()))
 
 
 def _name(root: Keys) -> str:

@@ -17,14 +17,16 @@ from buildplan.design.course import (
     CourseCell,
     cell_counts,
 )
+from buildplan.design.kinds import FileKind
 from buildplan.design.lengths import likely, tie_to_tie
 from buildplan.design.model import Balloon
 from buildplan.design.patterns import Tube
 from buildplan.design.source.mistake import Mistake, Path, listed
 from buildplan.design.source.partial_validation import Salvaged, list_in
+from buildplan.design.suggestions import Put, Suggestion, by_hand, change
 from buildplan.design.turning import SideLengths
 from buildplan.design.values import ChainLetter
-from buildplan.language.speaking import mark, say
+from buildplan.language.messages import mark, message
 
 MOST_BALLOONS = 20_000
 LEAST_IN_RING = 3
@@ -106,9 +108,10 @@ def check_tube(
     for at, (outer, inner) in cells:
         if (outer, inner) == (0, 0):
             yield Mistake(
+                FileKind.CELL_WITHOUT_ADVANCE,
                 at,
-                say("a cell [0, 0] advances no chain"),
-                say("take it out, or let a side advance"),
+                message("a cell [0, 0] advances no chain"),
+                by_hand(message("take it out, or let a side advance")),
             )
     if tube.right("chains") and given.get("single") is None:
         yield from _check_singles(tube.part.chains, cells, given.get("brace"))
@@ -125,32 +128,44 @@ def _check_letters(
         for letter in long:
             if letter in ("A", "B", "C", "D") and letter not in letters:
                 yield Mistake(
+                    FileKind.NO_SUCH_CHAIN,
                     (*AT, "long", letter),
-                    say(NO_CHAIN, letter=letter, chains=chains, letters=listed(letters)),
-                    say("take {letter} out, or change the number of chains", letter=letter),
+                    message(NO_CHAIN, letter=letter, chains=chains, letters=listed(letters)),
+                    by_hand(
+                        message("take {letter} out, or change the number of chains", letter=letter)
+                    ),
                 )
         missing = [letter for letter in letters if letter not in long]
         if missing:
             yield Mistake(
+                FileKind.CHAIN_WITHOUT_BALLOON,
                 (*AT, "long"),
-                say(
+                message(
                     "long names no balloon for {missing}: a tube of {chains} chains has {letters}",
                     missing=listed(missing),
                     chains=chains,
                     letters=listed(letters),
                 ),
-                say(
-                    "add {right}",
-                    right=listed(f"{letter}: {say('its balloon')}" for letter in missing),
-                ),
+                _add_chains(long, missing),
             )
     for letter in colour_pattern:
         if letter in ("A", "B", "C", "D") and letter not in letters:
             yield Mistake(
+                FileKind.NO_SUCH_CHAIN,
                 ("colour_pattern", letter),
-                say(NO_CHAIN, letter=letter, chains=chains, letters=listed(letters)),
-                say("use {names}", names=listed(letters, "or")),
+                message(NO_CHAIN, letter=letter, chains=chains, letters=listed(letters)),
+                by_hand(message("use {names}", names=listed(letters, "or"))),
             )
+
+
+def _add_chains(long: Mapping[str, object], missing: Sequence[str]) -> Suggestion:
+    """A suggestion to give the chains that have no balloon that of another chain."""
+    key = next((key for key in long.values() if isinstance(key, str)), None)
+    if key is None:
+        return by_hand(message("add {chains}, each with its balloon", chains=listed(missing)))
+    right = listed(f"{letter}: {key}" for letter in missing)
+    puts = (Put((*AT, "long", letter), key) for letter in missing)
+    return change(message("add {right}", right=right), *puts)
 
 
 def _cells(items: object, at: Path) -> Iterator[tuple[Path, tuple[int, int]]]:
@@ -174,11 +189,16 @@ def _check_singles(
             advances, ("outer", "inner"), (OUTER_CHAINS[chains], INNER_CHAINS[chains]), strict=True
         ):
             if advance > 1 and len(twins) > 1:
-                example = brace if isinstance(brace, str) else say("its balloon")
                 yield Mistake(
+                    FileKind.SINGLE_MISSING,
                     at,
-                    say(SKIPPED[side], chains=listed(twins)),
-                    say("add {right} to build.tube", right=f"single: {example}"),
+                    message(SKIPPED[side], chains=listed(twins)),
+                    change(
+                        message("add {right} to build.tube", right=f"single: {brace}"),
+                        Put((*AT, "single"), brace),
+                    )
+                    if isinstance(brace, str)
+                    else by_hand(message("add single, with the key of its balloon")),
                 )
                 return
 
@@ -193,30 +213,35 @@ def _check_course(
     total = _balloon_total(part.chains, outer, inner, sum(counts.values()))
     if total > MOST_BALLOONS:
         yield Mistake(
+            FileKind.TOO_MANY_BALLOONS,
             at,
-            say("this course takes about {count} balloons", count=total),
-            say("a piece may have {count}; repeat fewer times", count=MOST_BALLOONS),
+            message("this course takes about {count} balloons", count=total),
+            by_hand(message("a piece may have {count}; repeat fewer times", count=MOST_BALLOONS)),
         )
         return
     least = LEAST_IN_RING if part.closed else 1
     for side, advance in (("outer", outer), ("inner", inner)):
         if advance < least:
             yield Mistake(
+                FileKind.SIDE_TOO_SHORT,
                 at,
-                say(TOO_SHORT[side, part.closed], count=advance, least=least),
-                say(FURTHER[side]),
+                message(TOO_SHORT[side, part.closed], count=advance, least=least),
+                by_hand(message(FURTHER[side])),
             )
             return
     if part.closed:
         for cell in counts:
             if cell.outer >= outer or cell.inner >= inner:
                 yield Mistake(
+                    FileKind.CELL_GOES_ALL_ROUND,
                     at,
-                    say(
+                    message(
                         "one cell {cell} takes a closed side all the way round",
                         cell=f"[{cell.outer}, {cell.inner}]",
                     ),
-                    say("let other cells advance on both sides too: add straight cells"),
+                    by_hand(
+                        message("let other cells advance on both sides too: add straight cells")
+                    ),
                 )
                 return
     if part.closed and tube.right("long", "brace"):

@@ -10,11 +10,12 @@ from dataclasses import dataclass
 
 from buildplan.design.measures import Units
 from buildplan.design.model import Design
-from buildplan.design.problems import Problem, in_words
+from buildplan.design.problems import Problem, problem_as_data
 from buildplan.evaluation.materials import Purchase, air_m3, needs_of, pump_minutes, purchases
 from buildplan.framework.build import METRES_PER_UNIT
 from buildplan.framework.counts import balloon_counts, ring_lengths
 from buildplan.framework.model import Framework
+from buildplan.language.voice import Voice
 from buildplan.sequence.labour import work_minutes
 from buildplan.sequence.model import Step
 from buildplan.sequence.timetable import crew_of, timetable
@@ -116,7 +117,9 @@ def estimate_as_json(estimate: Estimate) -> dict[str, object]:
     }
 
 
-def examination_as_json(examination: Examination, extra: ExtraBrace | None) -> dict[str, object]:
+def examination_as_json(
+    examination: Examination, extra: ExtraBrace | None, voice: Voice
+) -> dict[str, object]:
     """How the piece stands, gives and meets the wind, in SI units; `extra` is the balloon that
     would stiffen it most."""
     wind, stiffness = examination.wind, examination.stiffness
@@ -143,11 +146,11 @@ def examination_as_json(examination: Examination, extra: ExtraBrace | None) -> d
             "extra_brace": list(extra.joints) if extra else None,
             "extra_brace_gain": extra.gain if extra else None,
         },
-        "cautions": [problem_as_json(caution) for caution in examination.cautions],
+        "cautions": [problem_as_data(caution, voice) for caution in examination.cautions],
     }
 
 
-def facts_as_json(facts: Facts) -> dict[str, object]:
+def facts_as_json(facts: Facts, voice: Voice) -> dict[str, object]:
     """The object that `check --json` prints; lengths in the file's units, weight in kg."""
     scale = METRES_PER_UNIT[facts.units]
     return {
@@ -180,17 +183,5 @@ def facts_as_json(facts: Facts) -> dict[str, object]:
         "air_unit": "m3",
         "pump_minutes": round(facts.pump_minutes, 1),
         "estimates": ["size", "weight", "tip_angle", "minutes", "air", "pump_minutes"],
-        "problems": [problem_as_json(problem) for problem in facts.problems],
-    }
-
-
-def problem_as_json(problem: Problem) -> dict[str, object]:
-    """A problem as plain data, with its sentence under `text`."""
-    return {
-        "text": in_words(problem),
-        "message": problem.message,
-        "suggestion": problem.suggestion,
-        "path": problem.path,
-        "line": problem.line,
-        "joints": list(problem.joints),
+        "problems": [problem_as_data(problem, voice) for problem in facts.problems],
     }

@@ -14,7 +14,7 @@ from buildplan.evaluation.evaluating import resting_shape
 from buildplan.framework.build import build_framework
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import Framework
-from buildplan.language.speaking import say
+from buildplan.language.messages import Message, message
 from buildplan.sequence.labour import work_minutes
 from buildplan.sequence.reach import Reach, find_reach
 from buildplan.sequence.steps import plan_steps
@@ -46,10 +46,12 @@ class Measured:
         return sum(balloon_counts(self.framework).values())
 
     @property
-    def problem(self) -> str:
-        """The first thing wrong with its shape, or nothing."""
-        found = next((problem.message for problem in self.shape.problems), "")
-        return found or ("" if self.shape.standing.stands else say("it does not stand"))
+    def problem(self) -> Message | None:
+        """The first thing wrong with its shape, or None."""
+        found = next((problem.message for problem in self.shape.problems), None)
+        if found is None and not self.shape.standing.stands:
+            return message("it does not stand")
+        return found
 
     @cached_property
     def reach(self) -> Reach:
@@ -63,14 +65,14 @@ class Measured:
         return work_minutes(plan_steps(self.framework, reach=self.reach), minutes)
 
 
-def first_mistake(data: object) -> str:
-    """The first thing that a file of this content would be refused for, or nothing."""
+def first_mistake(data: object) -> Message | None:
+    """The first thing that a file of this content would be refused for, or None."""
     mistakes = check(data, CONSTANTS)
     try:
         Design.model_validate(data)
     except ValidationError as error:
         mistakes = mistakes_in(error.errors(include_url=False), data, Design)
-    return next((mistake.message for mistake in mistakes), "")
+    return next((mistake.message for mistake in mistakes), None)
 
 
 def measure(data: object) -> Measured:

@@ -10,7 +10,7 @@ from buildplan.fitting.measuring import FARTHEST_GOAL, OVERLAP_GOAL
 from buildplan.fitting.outline import Outline
 from buildplan.fitting.tube_design import METRES_PER_INCH
 from buildplan.language.grammar import decimal, percent, written
-from buildplan.language.speaking import mark, say, say_count
+from buildplan.language.speaking import mark, say, say_count, spoken_voice
 
 LEAST_WIDTHS = (8, 6, 8, 10)  # of the columns before the last, in characters
 
@@ -159,7 +159,9 @@ def _remarks(fit: Fit) -> list[str]:
                 angle=round(fit.shape.standing.tip_angle_deg),
             )
         )
-    remarks += [say("Problem: {problem}", problem=one.message) for one in fit.problems]
+    remarks += [
+        spoken_voice().say("Problem: {problem}", problem=one.message) for one in fit.problems
+    ]
     return remarks
 
 

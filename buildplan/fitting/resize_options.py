@@ -8,7 +8,7 @@ from typing import Any
 
 from buildplan.evaluation.measured import Measured, first_mistake, measure
 from buildplan.fitting.file_changes import Change, changed_data
-from buildplan.language.speaking import say
+from buildplan.language.speaking import spoken_voice
 
 Trial = tuple[tuple[Change, ...], str]
 """Changes to try, and what they change in words."""
@@ -38,15 +38,16 @@ def nearest(
 ) -> Way:
     """Of the changes to try, those that pass and come nearest to the height."""
     found: list[Way] = []
-    why_not = ""
+    why_not, voice = "", spoken_voice()
     for changes, words in trials:
         made = changed_data(data, changes)
-        why_not = first_mistake(made) or why_not
-        if first_mistake(made):
+        mistake = first_mistake(made)
+        if mistake is not None:
+            why_not = voice.tell(mistake)
             continue
         measured = measure(made)
         if measured.problem:
-            why_not = say("solved, {problem}", problem=measured.problem)
+            why_not = voice.say("solved, {problem}", problem=measured.problem)
         else:
             found.append(Way(by, changes, measured, words))
     if not found:

@@ -22,7 +22,7 @@ from buildplan.fitting.file_changes import Change, changed_data
 from buildplan.fitting.more_cells import by_cells
 from buildplan.fitting.resize_options import NotHadError, Trial, Way, nearest
 from buildplan.language.grammar import listed, written
-from buildplan.language.speaking import mark, say
+from buildplan.language.speaking import mark, say, spoken_voice
 
 # What a balloon is sized to, as a share of the size printed on its bag. From memory.
 LEAST_SHARE, MOST_SHARE = 1 / 3, 0.84
@@ -234,4 +234,6 @@ def one_way(by: str, data: Mapping[str, Any], now: Measured, height_m: float) ->
         return Way(by, why_not=str(error))
     assert way.measured is not None, "a way that is had has been measured"
     out_of_reach = way.measured.reach.problems
-    return Way(by, why_not=out_of_reach[0].message) if out_of_reach else way
+    if out_of_reach:
+        return Way(by, why_not=spoken_voice().tell(out_of_reach[0].message))
+    return way

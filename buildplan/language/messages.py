@@ -73,3 +73,8 @@ def message_whole(text: str, /) -> Message:
 def listing(items: Iterable[Value], style: Style = "standard") -> Listing:
     """Things to be said one after another."""
     return Listing(tuple(items), style)
+
+
+def mark(text: str) -> str:
+    """The text itself: it goes into the catalogues, and is made a message of later."""
+    return text

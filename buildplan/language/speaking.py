@@ -11,9 +11,10 @@ from contextvars import ContextVar
 
 from babel import Locale
 
+from buildplan.language.messages import mark
 from buildplan.language.voice import CATALOGUES, DOMAIN, ENGLISH, LOCALES, Voice
 
-__all__ = ["CATALOGUES", "DOMAIN", "ENGLISH", "LOCALES"]
+__all__ = ["CATALOGUES", "DOMAIN", "ENGLISH", "LOCALES", "mark"]
 
 _AT_FIRST = Voice()
 _spoken: ContextVar[Voice] = ContextVar("spoken", default=_AT_FIRST)
@@ -77,8 +78,3 @@ def say_count(one: str, many: str, number: int, /, **values: str | int) -> str:
 def say_whole(message: str, /) -> str:
     """As `say`, for a message without placeholders, whose braces are its own."""
     return _spoken.get().say_whole(message)
-
-
-def mark(message: str) -> str:
-    """The message itself: it goes into the catalogues, and is said with `say` later."""
-    return message

@@ -11,11 +11,12 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
-from enum import StrEnum
+from enum import StrEnum, auto
 
 import numpy as np
 from scipy.spatial import cKDTree
 
+from buildplan.design.problems import Kind as ProblemKind
 from buildplan.design.problems import Problem
 from buildplan.framework.model import Framework
 from buildplan.sequence.assembly import Joins, meeting_joints
@@ -24,6 +25,13 @@ from buildplan.sequence.operations import FEWEST_LIFTERS, operations
 from buildplan.sequence.ordering import in_order
 from buildplan.sequence.words import reaching as words
 from buildplan.shape.model import FloatArray, IntArray, Shape
+
+
+class ReachKind(ProblemKind):
+    """What keeps hands from a joint."""
+
+    OUT_OF_REACH = auto()
+    ONLY_FROM_BEHIND = auto()
 
 
 @dataclass(frozen=True)
@@ -253,7 +261,7 @@ def _problems(ways: Mapping[str, Way], turned: Sequence[str]) -> tuple[Problem, 
     amid = tuple(j for j, way in ways.items() if way is Way.TURNED and j not in set(turned))
     problems = []
     if shut:
-        problems.append(Problem(*words.out_of_reach(), joints=shut))
+        problems.append(Problem(ReachKind.OUT_OF_REACH, *words.out_of_reach(), joints=shut))
     if amid:
-        problems.append(Problem(*words.only_from_behind(), joints=amid))
+        problems.append(Problem(ReachKind.ONLY_FROM_BEHIND, *words.only_from_behind(), joints=amid))
     return tuple(problems)

@@ -11,14 +11,16 @@ from collections.abc import Callable, Mapping, Sequence
 import numpy as np
 
 from buildplan.design.problems import Problem
+from buildplan.design.suggestions import by_hand
 from buildplan.framework.model import Framework
-from buildplan.language.grammar import decimal, listed
-from buildplan.language.speaking import say
+from buildplan.language.grammar import listed
+from buildplan.language.messages import Decimal, message
 from buildplan.shape.bodies import (
     Bodies,
     bodies_of,
 )
 from buildplan.shape.constants import CONSTANTS, Constant, at_bound
+from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import (
     Estimate,
     Examination,
@@ -150,23 +152,25 @@ def _problems(
 ) -> list[Problem]:
     problems = []
     if found.folds_locked:
-        advice = say("brace it there")
+        advice = message("brace it there")
         extra = stiffening_brace(framework, shape, table)
         if extra is not None:
             joints = listed(extra.joints)
-            advice = say("tie one more balloon between {joints}", joints=joints)
+            advice = message("tie one more balloon between {joints}", joints=joints)
         problems.append(
             Problem(
-                say("the piece folds by itself even when every joint is locked"),
-                advice,
+                ShapeKind.FOLDS,
+                message("the piece folds by itself even when every joint is locked"),
+                by_hand(advice),
                 joints=found.locked.joints,
             )
         )
     elif sag.value > FALLEN_SHARE * shape.height_m:
         problems.append(
             Problem(
-                say("the piece does not hold itself up"),
-                say("hang it, give it a pole, or brace the joints that move most"),
+                ShapeKind.DOES_NOT_HOLD_ITSELF,
+                message("the piece does not hold itself up"),
+                by_hand(message("hang it, give it a pole, or brace the joints that move most")),
                 joints=found.locked.joints,
             )
         )
@@ -178,39 +182,51 @@ def _cautions(shape: Shape, sag: Estimate, tip: Estimate, wind: Wind) -> list[Pr
     if SAGS_SHARE * shape.height_m < sag.value <= FALLEN_SHARE * shape.height_m:
         cautions.append(
             Problem(
-                say(
+                ShapeKind.SAGS,
+                message(
                     "the top is likely to sag by {sag} cm under its own weight",
-                    sag=decimal(100 * sag.value, 0),
+                    sag=Decimal(100 * sag.value, 0),
                 ),
-                say("try it before the day, and have a pole or a line ready"),
+                by_hand(message("try it before the day, and have a pole or a line ready")),
             )
         )
     if sag.value <= FALLEN_SHARE * shape.height_m < sag.high:
         cautions.append(
             Problem(
-                say("with soft balloons or loose locks the piece may not hold itself up"),
-                say("lock every joint tightly, size with care, and have a pole or a line ready"),
+                ShapeKind.MAY_NOT_HOLD_ITSELF,
+                message("with soft balloons or loose locks the piece may not hold itself up"),
+                by_hand(
+                    message(
+                        "lock every joint tightly, size with care, and have a pole or a line ready"
+                    )
+                ),
             )
         )
     if shape.standing.stands and tip.value < LEANS_LIGHTLY_DEG:
         cautions.append(
             Problem(
-                say(
+                ShapeKind.TIPS_LIGHTLY,
+                message(
                     "the piece tips over when it leans by more than {tip} degrees",
-                    tip=decimal(tip.value, 1),
+                    tip=Decimal(tip.value, 1),
                 ),
-                say("tie its foot to a weighted base that reaches out in front and behind"),
+                by_hand(
+                    message("tie its foot to a weighted base that reaches out in front and behind")
+                ),
                 joints=shape.standing.feet,
             )
         )
     if wind.tips_at.value < OUTDOORS_M_PER_S:
         cautions.append(
             Problem(
-                say(
+                ShapeKind.TIPS_IN_A_DRAUGHT,
+                message(
                     "a draught of {speed} m/s tips the piece as it stands",
-                    speed=decimal(wind.tips_at.value, 1),
+                    speed=Decimal(wind.tips_at.value, 1),
                 ),
-                say("keep it indoors away from open doors, or tie it to something fixed"),
+                by_hand(
+                    message("keep it indoors away from open doors, or tie it to something fixed")
+                ),
             )
         )
     return cautions

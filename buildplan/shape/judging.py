@@ -7,10 +7,11 @@ from collections.abc import Iterable, Sequence
 import numpy as np
 
 from buildplan.design.problems import Problem
+from buildplan.design.suggestions import by_hand
 from buildplan.framework.model import Framework
-from buildplan.language.grammar import decimal, written
-from buildplan.language.speaking import say, say_count
+from buildplan.language.messages import Decimal, message, message_count
 from buildplan.shape.bodies import Bodies, neighbours, touching_m
+from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import FloatArray, Standing
 from buildplan.shape.plan import EASE_RIGID, plan_of
 from buildplan.shape.relaxing import Relaxed
@@ -59,11 +60,12 @@ def _unrest(best: Relaxed, settings: Settings) -> Problem | None:
         return None
     force = f"{best.residual_n:.2g}"
     return Problem(
-        say(
+        ShapeKind.NOT_AT_REST,
+        message(
             "the shape has not come to rest: {force} N are left unbalanced",
-            force=force if "e" in force else written(force),
+            force=force if "e" in force else Decimal(float(force), len(force.partition(".")[2])),
         ),
-        say("make the piece simpler, or measure its links and give their tie_to_tie"),
+        by_hand(message("make the piece simpler, or measure its links and give their tie_to_tie")),
     )
 
 
@@ -76,10 +78,11 @@ def _strained(
         return None
     worst = sorted(tight[np.argsort(-strain[tight], kind="stable")][:NAMED])
     joints = _ends(framework, bodies, worst)
-    most = decimal(100 * float(strain.max()), 1)
+    most = Decimal(100 * float(strain.max()), 1)
     if not framework.closed:
         return Problem(
-            say_count(
+            ShapeKind.DOES_NOT_FIT,
+            message_count(
                 "the piece does not fit together: {number} link would have to change its length by"
                 " up to {most} %",
                 "the piece does not fit together: {number} links would have to change their length"
@@ -87,10 +90,10 @@ def _strained(
                 len(tight),
                 most=most,
             ),
-            say("take away a balloon there, or use another size"),
+            by_hand(message("take away a balloon there, or use another size")),
             joints=joints,
         )
-    message = say_count(
+    said = message_count(
         "the piece does not close: {number} link would have to change its length by up to {most} %",
         "the piece does not close: {number} links would have to change their length by up to"
         " {most} %",
@@ -99,13 +102,13 @@ def _strained(
     )
     turn = _turn_deg(framework)
     if turn is not None:
-        message = say(
+        said = message(
             "{problem}; its cells turn it by {turn} degrees of the 360 it needs",
-            problem=message,
-            turn=decimal(turn, 0),
+            problem=said,
+            turn=Decimal(turn, 0),
         )
-    how = say("add or take away cells so that the course comes round by itself")
-    return Problem(message, how, joints=joints)
+    how = message("add or take away cells so that the course comes round by itself")
+    return Problem(ShapeKind.DOES_NOT_CLOSE, said, by_hand(how), joints=joints)
 
 
 def _overlapping(
@@ -115,14 +118,15 @@ def _overlapping(
     if not deep:
         return None
     return Problem(
-        say_count(
+        ShapeKind.RUNS_INTO_ITSELF,
+        message_count(
             "the piece runs into itself: {number} pair of balloons that share no joint would be in"
             " the same place",
             "the piece runs into itself: {number} pairs of balloons that share no joint would be in"
             " the same place",
             len(deep),
         ),
-        say("open the course there, or put more cells between"),
+        by_hand(message("open the course there, or put more cells between")),
         joints=_ends(framework, bodies, [link for pair in deep[: NAMED // 2] for link in pair]),
     )
 
@@ -137,12 +141,16 @@ def _ambiguous(
             apart = np.linalg.norm(rival.positions_m - best.positions_m, axis=1)
             most = np.argsort(-np.round(apart, 6), kind="stable")[:4]
             return Problem(
-                say(
+                ShapeKind.AMBIGUOUS,
+                message(
                     "the piece can come to rest in more than one shape: the lengths alone do not"
                     " say which"
                 ),
-                say(
-                    "the shape drawn is the one of least strain; brace where the shapes differ most"
+                by_hand(
+                    message(
+                        "the shape drawn is the one of least strain; brace where the shapes differ"
+                        " most"
+                    )
                 ),
                 joints=tuple(framework.places[joint] for joint in most),
             )
@@ -153,8 +161,9 @@ def _falling(standing: Standing) -> Problem | None:
     if standing.stands:
         return None
     return Problem(
-        say("the piece does not stand: its weight is not above its foot"),
-        say("name other joints in stand_on, or widen the foot"),
+        ShapeKind.DOES_NOT_STAND,
+        message("the piece does not stand: its weight is not above its foot"),
+        by_hand(message("name other joints in stand_on, or widen the foot")),
         joints=standing.feet,
     )
 
@@ -163,11 +172,12 @@ def _unlike(framework: Framework, mirrored: bool) -> Problem | None:
     if mirrored or not framework.mirror:
         return None
     return Problem(
-        say(
+        ShapeKind.UNLIKE_BACK,
+        message(
             "the back does not mirror the front: its links have other lengths, so the piece will"
             " twist"
         ),
-        say("use the same balloons for each front chain and the back chain behind it"),
+        by_hand(message("use the same balloons for each front chain and the back chain behind it")),
         path="build.tube.long",
     )
 

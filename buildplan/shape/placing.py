@@ -15,10 +15,11 @@ import numpy as np
 from scipy.spatial import cKDTree
 
 from buildplan.design.problems import Problem
+from buildplan.design.suggestions import by_hand
 from buildplan.framework.model import Framework, Part
-from buildplan.language.grammar import decimal
-from buildplan.language.speaking import say
+from buildplan.language.messages import Decimal, message
 from buildplan.shape.bodies import bodies_of
+from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import FloatArray, Shape
 
 MISFIT_SHARE = 0.35  # of a link: joints farther apart than this cannot be tied together
@@ -185,14 +186,17 @@ def _misfit(
         for joint in (own, *(other for other, _, _ in partners[own] if other in placed))
     ]
     return Problem(
-        say(
+        ShapeKind.TIES_CANNOT_MEET,
+        message(
             "the joints that these ties bring together cannot meet: with the parts upright they"
             " stay {distance} cm apart",
-            distance=decimal(100 * worst, 0),
+            distance=Decimal(100 * worst, 0),
         ),
-        say(
-            "name the joints of one part the other way round, tie other joints, or give the parts"
-            " sizes that meet there"
+        by_hand(
+            message(
+                "name the joints of one part the other way round, tie other joints, or give the"
+                " parts sizes that meet there"
+            )
         ),
         path="build.assembly.ties",
         joints=tuple(dict.fromkeys(named)),

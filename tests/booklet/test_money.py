@@ -19,6 +19,7 @@ from buildplan.design.reading import read_design
 from buildplan.evaluation.figures import quarter_hours
 from buildplan.evaluation.materials import Need, needs_of, purchases
 from buildplan.framework.build import build_framework
+from buildplan.language.voice import Voice
 
 DESIGNS = Path(__file__).parent.parent.parent / "designs"
 PRICED = DESIGNS / "picture_frame.yaml"
@@ -137,7 +138,7 @@ def test_each_missing_price_is_named() -> None:
         "rates.hour",
         "rates.margin",
     ]
-    assert "leaf green 12 in link" in found[1].message
+    assert "leaf green 12 in link" in Voice().tell(found[1].message)
     assert not missing_prices(design, purchases(needs_of(design, build_framework(design))))
     unpriced = purchases([Need(balloon(), 3, Fraction(0))])
     with pytest.raises(ValueError, match="no price for long"):

@@ -17,12 +17,14 @@ from buildplan.business.copies.buyers import BuyersUnreadableError, read_buyers,
 from buildplan.design.model import Brand
 from buildplan.design.problems import DesignProblemsError
 from buildplan.design.reading import read_brand
+from buildplan.design.suggestions import suggestion_words
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.colouring import colouring_picture
 from buildplan.drawing.colours import contrast
 from buildplan.drawing.marks import Label, Stamp
 from buildplan.drawing.png import picture_png
 from buildplan.evaluation.skill import skill
+from buildplan.language.voice import Voice
 
 
 def texts() -> list[str]:
@@ -122,8 +124,8 @@ def test_logo_that_cannot_be_used_is_told(
     with pytest.raises(DesignProblemsError) as told:
         branding(brand, tmp_path / "brand.yaml")
     (problem,) = told.value.problems
-    assert said in problem.message
-    assert problem.suggestion
+    assert said in Voice().tell(problem.message)
+    assert suggestion_words(problem.suggestion, Voice())
 
 
 def test_png_logo_is_read(tmp_path: Path) -> None:

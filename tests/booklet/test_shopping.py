@@ -16,6 +16,7 @@ from buildplan.business.buying.shopping import Asked, shopping_lines, shopping_l
 from buildplan.design.problems import DesignProblemsError
 from buildplan.design.reading import read_design
 from buildplan.framework.build import build_framework
+from buildplan.language.voice import Voice
 
 DESIGNS = Path(__file__).parent.parent.parent / "designs"
 NAMES = ("reading_star", "walk_through_gate", "picture_frame")
@@ -88,14 +89,14 @@ def test_no_sum_is_told_when_a_price_is_missing() -> None:
     [
         ({"pack_sizes": {"across": 100}, "pack_prices": {}}, "holds 50 or 100"),
         ({"pack_prices": {"across": Decimal("16.10")}}, "costs 15.9 or 16.1"),
-        ({"currency": "EUR"}, "GBP in walk_through_gate.yaml, EUR in picture_frame.yaml"),
+        ({"currency": "EUR"}, "GBP in walk_through_gate.yaml and EUR in picture_frame.yaml"),
     ],
 )
 def test_designs_that_disagree_are_told_apart(changes: dict[str, object], words: str) -> None:
     with pytest.raises(DesignProblemsError) as found:
         shopping_list([asked("walk_through_gate"), asked("picture_frame", **changes)])
     (problem,) = found.value.problems
-    assert words in problem.message
+    assert words in Voice().tell(problem.message)
 
 
 def test_air_of_several_pieces_adds_up() -> None:

@@ -24,7 +24,9 @@ from buildplan.design.problems import (
 )
 from buildplan.design.reading import read_design
 from buildplan.design.schema import design_schema
+from buildplan.design.suggestions import suggestion_words
 from buildplan.framework.build import build_framework
+from buildplan.language.voice import Voice
 
 VALIDATOR = Draft202012Validator(design_schema())
 VALID = [yaml.safe_load(path.read_text("utf-8")) for path in VALID_FILES]
@@ -56,13 +58,15 @@ values = st.recursive(
 
 
 def well_told(problem: Problem) -> None:
-    words = in_words(problem, "a.yaml")
-    assert problem.message
-    assert problem.suggestion
+    words = in_words(problem, Voice(), "a.yaml")
+    assert Voice().tell(problem.message)
+    assert suggestion_words(problem.suggestion, Voice())
     assert len(words) < 700, words
     assert words.isprintable(), words
     for word in JARGON:
-        assert word not in problem.message + problem.suggestion
+        assert word not in Voice().tell(problem.message) + suggestion_words(
+            problem.suggestion, Voice()
+        )
 
 
 def told_in_order(problems: Sequence[Problem]) -> None:

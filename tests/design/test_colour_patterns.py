@@ -13,6 +13,8 @@ from hypothesis import strategies as st
 
 from buildplan.design.colour_order import ColourPattern
 from buildplan.design.colour_patterns import Place, lay_colours, period, pitch
+from buildplan.design.suggestions import suggestion_words
+from buildplan.language.voice import Voice
 
 KEYS = ["a", "b", "c", "d"]
 COUNTS = st.dictionaries(st.sampled_from(KEYS), st.integers(1, 6), min_size=1)
@@ -167,8 +169,8 @@ def test_a_mistake_gives_one_clear_message(
     text = changed(RING, ("spare: 0.05", f"colour_pattern: {pattern}"))
     problem = only_problem(text)
     assert (problem.line, problem.path) == (23, path)
-    assert all(word in problem.message for word in message)
-    assert all(word in problem.suggestion for word in right)
+    assert all(word in Voice().tell(problem.message) for word in message)
+    assert all(word in suggestion_words(problem.suggestion, Voice()) for word in right)
 
 
 @pytest.mark.parametrize(

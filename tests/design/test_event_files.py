@@ -13,6 +13,8 @@ from buildplan.design.event import read_event
 from buildplan.design.problems import DesignProblemsError, UnreadableDesignError
 from buildplan.design.reading import read_design
 from buildplan.design.schema import event_schema
+from buildplan.design.suggestions import suggestion_words
+from buildplan.language.voice import Voice
 
 SHIPPED = ROOT / "designs" / "reopening.event.yaml"
 EVENT = """\
@@ -79,8 +81,8 @@ def test_each_mistake_of_form(
         read_event(event)
     (problem,) = [p for p in found.value.problems if p.path == path]
     assert problem.line == line or "missing" in message or "labour" in path
-    assert message in problem.message
-    assert suggestion in problem.suggestion
+    assert message in Voice().tell(problem.message)
+    assert suggestion in suggestion_words(problem.suggestion, Voice())
     assert not VALIDATOR.is_valid(yaml.safe_load(text))
 
 
@@ -98,7 +100,7 @@ def test_each_design_must_be_there_once(event: Path, new: str, message: str) -> 
         read_event(event)
     (problem,) = found.value.problems
     assert (problem.line, problem.path) == (5, "designs[1].design")
-    assert message in problem.message
+    assert message in Voice().tell(problem.message)
 
 
 def test_all_mistakes_are_told_at_once_in_the_order_of_the_file(event: Path) -> None:
@@ -115,4 +117,4 @@ def test_what_is_no_event_is_refused(event: Path) -> None:
     event.write_text("- star.yaml\n")
     with pytest.raises(UnreadableDesignError) as refused:
         read_event(event)
-    assert "event: 1" in refused.value.problem.suggestion
+    assert "event: 1" in suggestion_words(refused.value.problem.suggestion, Voice())

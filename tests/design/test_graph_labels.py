@@ -8,6 +8,8 @@ import pytest
 
 from buildplan.design.problems import DesignProblemsError, Problem
 from buildplan.design.reading import read_design
+from buildplan.design.suggestions import suggestion_words
+from buildplan.language.voice import Voice
 
 HEAD = """buildplan: 1
 name: Trial
@@ -35,7 +37,7 @@ def test_a_label_that_steps_would_misread_is_refused(tmp_path: Path, label: str)
     )
     (problem,) = problems_of(tmp_path, build)
     assert (problem.path, problem.line) == ("build.graph.joints[0]", 9)
-    assert "letters and digits" in problem.suggestion
+    assert "letters and digits" in suggestion_words(problem.suggestion, Voice())
 
 
 def test_a_cell_that_goes_all_the_way_round_is_refused(tmp_path: Path) -> None:
@@ -45,4 +47,4 @@ def test_a_cell_that_goes_all_the_way_round_is_refused(tmp_path: Path) -> None:
     )
     (problem,) = problems_of(tmp_path, build)
     assert problem.path == "build.tube.course"
-    assert "all the way round" in problem.message
+    assert "all the way round" in Voice().tell(problem.message)

@@ -10,6 +10,8 @@ from design_texts import LAST_LINE, RING, TRIANGLE, changed, only_problem, probl
 
 from buildplan.design.problems import DesignProblemsError, in_words
 from buildplan.design.reading import read_design
+from buildplan.design.suggestions import suggestion_words
+from buildplan.language.voice import Voice
 
 TUBE = RING[RING.index("  tube:") : RING.index("spare")]
 # old text, new text, line, path, words of the message, words of the suggestion
@@ -144,7 +146,7 @@ AGREEMENT = [
         17,
         "build.tube.long",
         ["C and D"],
-        ["C: its balloon"],
+        ["C: long", "D: long"],
     ),
     (
         "long: long\n",
@@ -236,9 +238,9 @@ def test_mistake_is_told_with_its_place_and_what_would_be_right(
     problem = only_problem(changed(RING, (old, new)))
     assert (problem.line, problem.path) == (line, path)
     for word in message:
-        assert word in problem.message
+        assert word in Voice().tell(problem.message)
     for word in right:
-        assert word in problem.suggestion
+        assert word in suggestion_words(problem.suggestion, Voice())
 
 
 # what the issue lists for a graph: line, path, message, suggestion
@@ -273,19 +275,19 @@ def test_mistake_in_a_listed_piece(
     problem = only_problem(text)
     assert (problem.line, problem.path) == (line, path)
     for word in message:
-        assert word in problem.message
+        assert word in Voice().tell(problem.message)
     for word in right:
-        assert word in problem.suggestion
+        assert word in suggestion_words(problem.suggestion, Voice())
 
 
 def test_two_patterns_and_none() -> None:
     graph = "  graph:\n    joints: [P, Q]\n    balloons: [{from: P, to: Q, balloon: long}]\n"
     two = only_problem(changed(RING, ("spare", f"{graph}spare")))
     assert (two.line, two.path) == (23, "build.graph")
-    assert "two patterns" in two.message
+    assert "two patterns" in Voice().tell(two.message)
     none = only_problem(RING[: RING.index("  tube:")].replace("build:", "build: {}"))
     assert (none.line, none.path) == (13, "build")
-    assert "tube" in none.suggestion
+    assert "tube" in suggestion_words(none.suggestion, Voice())
 
 
 @pytest.mark.parametrize(
@@ -307,7 +309,7 @@ def test_single_is_asked_for_only_where_a_skipped_joint_has_a_twin(
     if needed:
         problem = only_problem(text)
         assert problem.path == "build.tube.course[3]"
-        assert "single" in problem.message
+        assert "single" in Voice().tell(problem.message)
     assert not problems(changed(text, ("    lock:", "    single: cross\n    lock:")))
 
 
@@ -329,7 +331,7 @@ def test_colour_pattern_only_for_chains_of_the_tube() -> None:
     )
     problem = only_problem(text)
     assert (problem.line, problem.path) == (23, "colour_pattern.C")
-    assert "A or B" in problem.suggestion
+    assert "A or B" in suggestion_words(problem.suggestion, Voice())
 
 
 EIGHT_MISTAKES = [
@@ -363,7 +365,7 @@ def test_the_error_carries_the_name_of_the_piece() -> None:
 
 def test_in_words_names_file_line_path_and_remedy() -> None:
     problem = only_problem(changed(RING, ("long: long", "long: lng")))
-    words = in_words(problem, "ring.yaml")
+    words = in_words(problem, Voice(), "ring.yaml")
     assert words.startswith("ring.yaml:17: build.tube.long: ")
     assert words.endswith("the balloons are: long and cross")
 
@@ -384,10 +386,10 @@ def test_constants_are_checked_against_the_names_that_are_given(tmp_path: Path) 
         read_design(path, known_constants={"drag", "gravity"})
     (problem,) = caught.value.problems
     assert (problem.line, problem.path) == (LAST_LINE + 1, "constants.drgg")
-    assert "did you mean drag?" in problem.suggestion
+    assert "did you mean drag?" in suggestion_words(problem.suggestion, Voice())
 
 
 def test_a_file_that_is_wrong_throughout_is_cut_short() -> None:
     found = problems("".join(f"key{i}: 1\n" for i in range(5000)))
     assert len(found) == 1001
-    assert "more problems" in found[-1].message
+    assert "more problems" in Voice().tell(found[-1].message)

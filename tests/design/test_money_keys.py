@@ -9,7 +9,9 @@ import pytest
 from babel.numbers import list_currencies
 from design_texts import RING, changed, only_problem, problems, read
 
+from buildplan.design.suggestions import suggestion_words
 from buildplan.design.values import CURRENCY
+from buildplan.language.voice import Voice
 
 
 def test_money_is_read_as_the_decimal_that_was_typed() -> None:
@@ -50,14 +52,14 @@ def test_codes_have_the_form_of_iso_4217() -> None:
 def test_each_mistake_about_money(new: str, path: str, message: str, suggestion: str) -> None:
     problem = only_problem(changed(RING, ("spare: 0.05", new)))
     assert problem.path == path
-    assert message in problem.message
-    assert suggestion in problem.suggestion
+    assert message in Voice().tell(problem.message)
+    assert suggestion in suggestion_words(problem.suggestion, Voice())
 
 
 def test_a_price_of_a_pack_that_is_no_balloon() -> None:
     found = problems(changed(RING, ("spare: 0.05", "pack_prices: {lnog: 9}")))
     assert [p.path for p in found] == ["pack_prices.lnog"] * 2
-    assert "long" in found[0].suggestion
+    assert "long" in suggestion_words(found[0].suggestion, Voice())
 
 
 def test_the_same_balloon_comes_out_of_the_same_packs() -> None:
@@ -69,4 +71,4 @@ def test_the_same_balloon_comes_out_of_the_same_packs() -> None:
     )
     problem = only_problem(text)
     assert problem.path == "pack_sizes.small"
-    assert "100 and 50" in problem.message
+    assert "100 and 50" in Voice().tell(problem.message)

@@ -14,6 +14,7 @@ from hypothesis import strategies as st
 from buildplan.design.closure import check_coming_round
 from buildplan.design.course import CELLS, CourseCell, cell_of
 from buildplan.design.lengths import TIE_TO_TIE_PER_GAUGE
+from buildplan.design.suggestions import suggestion_words
 from buildplan.design.turning import (
     FIXED_TOLERANCE_DEG,
     FOLDED_DEG,
@@ -27,6 +28,7 @@ from buildplan.design.turning import (
     inner_gauge_that_closes,
     tolerance_deg,
 )
+from buildplan.language.voice import Voice
 
 EQUAL = SideLengths(outer=9.2, inner=9.2, brace=9.2, inner_gauge=8, inner_nominal=12)
 
@@ -122,33 +124,37 @@ def test_tolerance_never_reaches_a_whole_fan() -> None:
 def test_five_fans_are_one_balloon_short_outside() -> None:
     problem = only_problem(changed(RING, ("repeat: 6", "repeat: 5")))
     assert (problem.line, problem.path) == (20, "build.tube.course")
-    assert "turns 300 degrees" in problem.message
-    assert "must turn 360" in problem.message
-    assert "the outer side is about 1 balloon short" in problem.message
-    assert "add 1 fan cell" in problem.suggestion
+    assert "turns 300 degrees" in Voice().tell(problem.message)
+    assert "must turn 360" in Voice().tell(problem.message)
+    assert "the outer side is about 1 balloon short" in Voice().tell(problem.message)
+    assert "add 1 fan cell" in suggestion_words(problem.suggestion, Voice())
 
 
 def test_seven_fans_are_one_balloon_short_inside() -> None:
     problem = only_problem(changed(RING, ("repeat: 6", "repeat: 7")))
-    assert "turns 420 degrees" in problem.message
-    assert "the inner side is about 1 balloon short" in problem.message
-    assert "take out 1 fan cell" in problem.suggestion
+    assert "turns 420 degrees" in Voice().tell(problem.message)
+    assert "the inner side is about 1 balloon short" in Voice().tell(problem.message)
+    assert "take out 1 fan cell" in suggestion_words(problem.suggestion, Voice())
 
 
 def test_all_straight_is_six_balloons_short_outside() -> None:
     text = changed(RING, ("repeat: 6", "repeat: 40"), ("straight, fan", "straight"))
     problem = only_problem(text)
-    assert "turns 0 degrees" in problem.message
-    assert "the outer side is about 6 balloons short" in problem.message
-    assert "add 6 fan cells" in problem.suggestion
+    assert "turns 0 degrees" in Voice().tell(problem.message)
+    assert "the outer side is about 6 balloons short" in Voice().tell(problem.message)
+    assert "add 6 fan cells" in suggestion_words(problem.suggestion, Voice())
     # Machinery's Handbook has no 40-gon: R = s / (2 sin(180 / n)), the formula on that page
     ratio = 1 / (2 * math.sin(math.pi / 40))
-    assert f"to {8 * (ratio - 1) / ratio:.3g} instead of 8" in problem.suggestion
+    assert f"to {8 * (ratio - 1) / ratio:.3g} instead of 8" in suggestion_words(
+        problem.suggestion, Voice()
+    )
 
 
 def test_inner_gauge_that_is_suggested_closes_the_ring() -> None:
     text = changed(RING, ("repeat: 6", "repeat: 40"), ("straight, fan", "straight"))
-    gauge = re.search(r"to ([0-9.]+) instead", only_problem(text).suggestion)
+    gauge = re.search(
+        r"to ([0-9.]+) instead", suggestion_words(only_problem(text).suggestion, Voice())
+    )
     assert gauge
     inner = f"  inner: {{kind: link, nominal: 12, inflate_to: {gauge[1]}, "
     smaller = changed(
@@ -161,8 +167,8 @@ def test_inner_gauge_that_is_suggested_closes_the_ring() -> None:
 
 def test_course_that_bends_the_wrong_way() -> None:
     problem = only_problem(changed(RING, ("straight, fan", "straight, fan_in")))
-    assert "turns -360 degrees" in problem.message
-    assert "swap fan with fan_in" in problem.suggestion
+    assert "turns -360 degrees" in Voice().tell(problem.message)
+    assert "swap fan with fan_in" in suggestion_words(problem.suggestion, Voice())
 
 
 def test_open_course_may_turn_as_it_likes() -> None:
@@ -199,13 +205,17 @@ def test_whatever_is_suggested_brings_the_course_round(
     counts = course(*names, *["straight"] * straights)
     lengths = SideLengths(9.2, inner, 9.2, inner / TIE_TO_TIE_PER_GAUGE, 12)
     for mistake in check_coming_round(counts, lengths, ()):
-        for act, number, name in re.findall(r"(add|take out) (\d+) (\w+) cell", mistake.suggestion):
+        for act, number, name in re.findall(
+            r"(add|take out) (\d+) (\w+) cell", suggestion_words(mistake.suggestion, Voice())
+        ):
             signed = int(number) if act == "add" else -int(number)
             tried = Counter(counts)
             tried[cell_of(name)] += signed
             assert tried[cell_of(name)] >= 0
             assert comes_round(tried, lengths)
-        for gauge in re.findall(r"to ([0-9.]+) instead", mistake.suggestion):
+        for gauge in re.findall(
+            r"to ([0-9.]+) instead", suggestion_words(mistake.suggestion, Voice())
+        ):
             sized = float(gauge) * TIE_TO_TIE_PER_GAUGE
             assert float(gauge) <= 12
             assert comes_round(counts, SideLengths(9.2, sized, 9.2, float(gauge), 12))
@@ -216,5 +226,5 @@ def test_measured_lengths_replace_the_estimate() -> None:
     text = changed(RING, ("    label: deep", "    tie_to_tie: 7\n    label: deep"))
     problem = only_problem(text)
     turn = 6 * math.degrees(math.acos(1 - 7**2 / (2 * (8 * 1.15) ** 2)))
-    assert f"turns {turn:.0f} degrees" in problem.message
+    assert f"turns {turn:.0f} degrees" in Voice().tell(problem.message)
     assert read(RING)

@@ -10,6 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from buildplan.design.source.yaml_source import load, mark_of, plain
+from buildplan.language.voice import Voice
 
 
 def values(text: str) -> object:
@@ -65,7 +66,7 @@ def test_leading_zeros_are_refused(written: str) -> None:
     # https://yaml.org/type/int.html reads 010 as 8; YAML 1.2.2, 10.3.2 reads it as 10
     (mistake,) = load(f"a: {written}", "a file").mistakes
     assert mistake.at == ("a",)
-    assert "leading zero" in mistake.message
+    assert "leading zero" in Voice().tell(mistake.message)
     assert not load(f'a: "{written}"', "a file").mistakes
 
 
@@ -123,7 +124,7 @@ def test_duplicate_key_keeps_the_first_and_says_where_it_was() -> None:
     source = load("a: 1\nb: 2\na: 3\n", "a file")
     (mistake,) = source.mistakes
     assert mistake.mark == (3, 1)
-    assert "line 1" in mistake.message
+    assert "line 1" in Voice().tell(mistake.message)
     assert plain(source.root) == {"a": 1, "b": 2}
 
 

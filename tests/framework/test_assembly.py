@@ -14,9 +14,11 @@ from trial_file import HEAD
 
 from buildplan.design.problems import DesignProblemsError
 from buildplan.design.reading import read_design
+from buildplan.design.suggestions import suggestion_words
 from buildplan.framework.build import build_framework
 from buildplan.framework.counts import balloon_counts, multigraph
 from buildplan.framework.model import Framework
+from buildplan.language.voice import Voice
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.model import Kind
 from buildplan.sequence.replay import ReplayError, replay
@@ -195,7 +197,7 @@ def test_a_mirrored_part_is_built_left_to_right(tmp_path: Path) -> None:
 def test_joints_that_cannot_meet_are_told_once(tmp_path: Path) -> None:
     crossed = STACKED.replace("U.A2", "U.X").replace("U.A4", "U.A2").replace("U.X", "U.A4")
     (problem,) = find_shape(built(tmp_path, crossed)).problems
-    assert "cannot meet" in problem.message
+    assert "cannot meet" in Voice().tell(problem.message)
     assert problem.path == "build.assembly.ties"
     assert {"L.C1", "U.A1"} & set(problem.joints)
 
@@ -226,8 +228,8 @@ def test_mistakes_are_told_with_line_and_path(
     problem = raised.value.problems[0]
     assert problem.path == path
     assert problem.line
-    assert says in problem.message
-    assert problem.suggestion
+    assert says in Voice().tell(problem.message)
+    assert suggestion_words(problem.suggestion, Voice())
 
 
 def part_file(folder: Path, name: str, build: str, **changes: str) -> None:
@@ -252,14 +254,14 @@ def test_files_of_parts_agree_with_the_whole(tmp_path: Path) -> None:
     part_file(tmp_path, "parts/column.yaml", f"  {COLUMN[1:-1]}\n", **{"units: in": "units: cm"})
     with pytest.raises(DesignProblemsError, match="problem") as raised:
         built(tmp_path, FROM_FILE)
-    assert "cm" in raised.value.problems[0].message
+    assert "cm" in Voice().tell(raised.value.problems[0].message)
     # an assembly as a part of itself, also by way of another file
     part_file(
         tmp_path, "parts/column.yaml", STACKED.replace(f"build: {COLUMN}", "design: ../trial.yaml")
     )
     with pytest.raises(DesignProblemsError) as raised:
         built(tmp_path, FROM_FILE)
-    assert "itself" in raised.value.problems[0].message
+    assert "itself" in Voice().tell(raised.value.problems[0].message)
     assert raised.value.problems[0].path == "build.assembly.parts[0].design"
 
 

@@ -11,9 +11,11 @@ import pytest
 from buildplan.design.lettering import GLYPHS, HEIGHTS, can_draw, glyph, letter_joints
 from buildplan.design.problems import DesignProblemsError
 from buildplan.design.reading import read_design
+from buildplan.design.suggestions import suggestion_words
 from buildplan.framework.build import build_framework
 from buildplan.framework.counts import multigraph
 from buildplan.framework.model import Framework, Role
+from buildplan.language.voice import Voice
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.replay import replay
 from buildplan.sequence.steps import plan_steps
@@ -167,7 +169,7 @@ def test_a_word_is_one_piece_of_characters_and_bars(tmp_path: Path) -> None:
 
 def test_what_cannot_stand_says_so(tmp_path: Path) -> None:
     problems = find_shape(built(tmp_path, letters("Z", "cells: 5"))).problems
-    assert any("does not stand" in problem.message for problem in problems)
+    assert any("does not stand" in Voice().tell(problem.message) for problem in problems)
 
 
 @pytest.mark.parametrize(
@@ -189,5 +191,5 @@ def test_mistakes_are_told_with_line_and_path(
     problem = raised.value.problems[0]
     assert problem.path == path
     assert problem.line
-    assert says in problem.message
-    assert problem.suggestion
+    assert says in Voice().tell(problem.message)
+    assert suggestion_words(problem.suggestion, Voice())

@@ -13,10 +13,12 @@ import pytest
 from buildplan.design.pattern_joints import column_joints, wall_joints
 from buildplan.design.problems import DesignProblemsError
 from buildplan.design.reading import read_design
+from buildplan.design.suggestions import suggestion_words
 from buildplan.framework.build import build_framework
 from buildplan.framework.counts import balloon_counts, multigraph
 from buildplan.framework.model import Framework
 from buildplan.framework.solid import corners_and_edges
+from buildplan.language.voice import Voice
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.replay import replay
 from buildplan.sequence.steps import plan_steps
@@ -230,5 +232,5 @@ def test_mistakes_are_told_with_their_place(
         built(tmp_path, build, more)
     (problem,) = raised.value.problems
     assert problem.path == path
-    assert says in problem.message
-    assert problem.suggestion
+    assert says in Voice().tell(problem.message)
+    assert suggestion_words(problem.suggestion, Voice())

@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 import sys
 from collections.abc import Iterator
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -18,13 +19,13 @@ from buildplan.cli import main
 from buildplan.design.beginnings import PIECES, Wish
 from buildplan.design.event import read_event
 from buildplan.design.measures import parse_speed
-from buildplan.design.problems import DesignProblemsError, Problem, UnreadableDesignError
+from buildplan.design.problems import DesignProblemsError, Problem, UnreadableDesignError, in_words
 from buildplan.design.reading import read_brand, read_design
 from buildplan.design.schema import design_schema, event_schema
 from buildplan.design.starting import design_text
 from buildplan.fitting.outlines import NAMED
 from buildplan.fitting.sources import parse_gauges, parse_height, read_outline
-from buildplan.language.speaking import speaking
+from buildplan.language.speaking import speaking, spoken_voice
 from buildplan.shape.constants import CONSTANTS
 
 RING = """\
@@ -257,10 +258,10 @@ def test_every_word_about_a_mistake_comes_from_the_catalogues(
     places = [(one.path, one.line) for one in in_english]
     assert [(one.path, one.line) for one in found] == places
     assert [(one.path, one.line) for one in in_spanish] == places
-    assert all(one.message and one.suggestion for one in found)
+    assert all(one.suggestion for one in found)
     own = words(broken) | words(str(file)) | EXAMPLES
     for one in found:
-        assert words(f"{one.message} {one.suggestion}") <= KNOWN | own
+        assert words(in_words(replace(one, path="", line=None), spoken_voice())) <= KNOWN | own
 
 
 def test_other_files_and_files_that_cannot_be_read(
@@ -288,7 +289,7 @@ def test_other_files_and_files_that_cannot_be_read(
             read(file)
         error = told.value
         for one in error.problems if isinstance(error, DesignProblemsError) else [error.problem]:
-            assert words(f"{one.message} {one.suggestion}") <= KNOWN | own
+            assert words(in_words(replace(one, path="", line=None), spoken_voice())) <= KNOWN | own
 
 
 @pytest.mark.parametrize("piece", PIECES)

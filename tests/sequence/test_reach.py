@@ -9,6 +9,7 @@ import pytest
 from sequence_pieces import listed, tube
 
 from buildplan.framework.model import Framework
+from buildplan.language.voice import Voice
 from buildplan.sequence import reach
 from buildplan.sequence.assembly import Joins, meeting_joints
 from buildplan.sequence.exchange import steps_as_json
@@ -93,7 +94,7 @@ def test_what_no_hand_reaches_is_a_problem_that_names_the_joints() -> None:
     framework, shape = net(3, 3)
     (problem,) = find_reach(framework, shape, Hands(shoulders=((3.0, 0.0),))).problems
     assert set(problem.joints) == set(meeting_joints(framework))
-    assert "no hand can reach" in problem.message
+    assert "no hand can reach" in Voice().tell(problem.message)
 
 
 def test_a_brace_is_not_turned_over_for() -> None:
@@ -107,7 +108,7 @@ def test_a_brace_is_not_turned_over_for() -> None:
     assert find_reach(framework, shape).problems == ()
     (problem,) = find_reach(framework, shape, STIFF).problems
     assert {joint[0] for joint in problem.joints} == {"C", "D"}
-    assert "turned over" in problem.message
+    assert "turned over" in Voice().tell(problem.message)
 
 
 def test_joints_are_swept_from_end_to_end() -> None:

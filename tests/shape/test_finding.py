@@ -7,6 +7,7 @@ import pytest
 from shape_pieces import arch, frame, graph, star, tube
 
 from buildplan.framework.model import Framework
+from buildplan.language.voice import Voice
 from buildplan.shape.finding import find_shape
 from buildplan.shape.model import Shape
 
@@ -180,4 +181,7 @@ def test_a_course_that_cannot_come_round_is_reported() -> None:
     straight = tube([{"repeat": 8, "cells": ["straight"]}])
     shape = find_shape(straight)
     assert not shape.closes
-    assert any("does not close" in problem.message and problem.joints for problem in shape.problems)
+    assert any(
+        "does not close" in Voice().tell(problem.message) and problem.joints
+        for problem in shape.problems
+    )

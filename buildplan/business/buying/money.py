@@ -5,18 +5,19 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from decimal import ROUND_HALF_UP, Decimal
-from enum import StrEnum
+from enum import StrEnum, auto
 
 from babel.numbers import format_currency, get_currency_precision
 
 from buildplan.design.measures import Units, length_words
 from buildplan.design.model import Design, Rates
-from buildplan.design.problems import Problem
+from buildplan.design.problems import Kind, Problem
 from buildplan.design.source.mistake import key_in_words
+from buildplan.design.suggestions import by_hand
 from buildplan.evaluation.figures import quarter_hours
 from buildplan.evaluation.materials import Need, Purchase, by_product, offers
-from buildplan.language.grammar import listed
-from buildplan.language.speaking import locale, mark, say
+from buildplan.language.messages import listing, mark, message
+from buildplan.language.speaking import locale, say
 
 
 def rounded(amount: Decimal, currency: str) -> Decimal:
@@ -38,6 +39,18 @@ def cost(purchase: Purchase, currency: str) -> Decimal | None:
     if purchase.price is None:
         return None
     return rounded(purchase.price * purchase.units, currency)
+
+
+class MoneyKind(Kind):
+    """What is wrong with prices, packs and rates."""
+
+    NO_CURRENCY = auto()
+    NO_PRICE = auto()
+    NO_HOURLY_RATE = auto()
+    NO_MARGIN = auto()
+    UNLIKE_PACK_SIZES = auto()
+    UNLIKE_PRICES = auto()
+    UNLIKE_CURRENCIES = auto()
 
 
 class Item(StrEnum):
@@ -122,8 +135,9 @@ def missing_prices(design: Design, purchases: Iterable[Purchase]) -> list[Proble
     if design.currency is None:
         problems.append(
             Problem(
-                say("a quote needs a currency"),
-                say("add {right}, say", right="currency: GBP"),
+                MoneyKind.NO_CURRENCY,
+                message("a quote needs a currency"),
+                by_hand(message("add {right}, say", right="currency: GBP")),
                 path="currency",
             )
         )
@@ -134,10 +148,13 @@ def missing_prices(design: Design, purchases: Iterable[Purchase]) -> list[Proble
             one, pack = f"prices: {{{key}: ...}}", f"pack_prices: {{{key}: ...}}"
             problems.append(
                 Problem(
-                    say("a quote needs the price of {balloon}", balloon=what),
-                    say("add what you pay for one: {one}, or {pack}", one=one, pack=pack)
-                    if purchase.pack_size
-                    else say("add what you pay for one: {one}", one=one),
+                    MoneyKind.NO_PRICE,
+                    message("a quote needs the price of {balloon}", balloon=what),
+                    by_hand(
+                        message("add what you pay for one: {one}, or {pack}", one=one, pack=pack)
+                        if purchase.pack_size
+                        else message("add what you pay for one: {one}", one=one)
+                    ),
                     path=f"prices.{key}",
                 )
             )
@@ -145,18 +162,22 @@ def missing_prices(design: Design, purchases: Iterable[Purchase]) -> list[Proble
     if rates is None or rates.hour is None:
         problems.append(
             Problem(
-                say("a quote needs what an hour of work costs"),
-                say("add it: {right}", right="rates: {hour: ...}"),
+                MoneyKind.NO_HOURLY_RATE,
+                message("a quote needs what an hour of work costs"),
+                by_hand(message("add it: {right}", right="rates: {hour: ...}")),
                 path="rates.hour",
             )
         )
     if rates is None or rates.margin is None:
         problems.append(
             Problem(
-                say("a quote needs a margin"),
-                say(
-                    "add the part of the price that you keep: {right}, or 0 for none",
-                    right="rates: {margin: ...}",
+                MoneyKind.NO_MARGIN,
+                message("a quote needs a margin"),
+                by_hand(
+                    message(
+                        "add the part of the price that you keep: {right}, or 0 for none",
+                        right="rates: {margin: ...}",
+                    )
                 ),
                 path="rates.margin",
             )
@@ -182,31 +203,37 @@ def disagreements(needs_of: Mapping[str, Sequence[Need]]) -> list[Problem]:
     for same in by_product(everything).values():
         sizes, prices = offers(same)
         colour, link = same[0].balloon.label, same[0].balloon.kind == "link"
-        what = say("{colour} link", colour=colour) if link else say("{colour} round", colour=colour)
+        what = (
+            message("{colour} link", colour=colour)
+            if link
+            else message("{colour} round", colour=colour)
+        )
         files = ", ".join(dict.fromkeys(file_of[id(need)] for need in same))
         if len(sizes) > 1:
             problems.append(
                 Problem(
-                    say(
+                    MoneyKind.UNLIKE_PACK_SIZES,
+                    message(
                         "a pack of {balloon} holds {sizes}, as {files} have it",
                         balloon=what,
-                        sizes=listed([str(size) for size in sizes], "or"),
+                        sizes=listing([str(size) for size in sizes], "or"),
                         files=files,
                     ),
-                    say("give the same pack_sizes in each"),
+                    by_hand(message("give the same pack_sizes in each")),
                 )
             )
         elif len(prices) > 1:
-            message = (
+            wrong = (
                 mark("a pack of {balloon} costs {prices}, as {files} have it")
                 if sizes
                 else mark("one of {balloon} costs {prices}, as {files} have it")
             )
-            named = listed([f"{price:f}" for price in prices], "or")
+            named = listing([f"{price:f}" for price in prices], "or")
             problems.append(
                 Problem(
-                    say(message, balloon=what, prices=named, files=files),
-                    say("give the same price in each"),
+                    MoneyKind.UNLIKE_PRICES,
+                    message(wrong, balloon=what, prices=named, files=files),
+                    by_hand(message("give the same price in each")),
                 )
             )
     return problems

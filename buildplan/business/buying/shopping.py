@@ -7,10 +7,18 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from buildplan.business.buying.csv_text import Cell
-from buildplan.business.buying.money import balloon_words, cost, disagreements, money_words, rounded
+from buildplan.business.buying.money import (
+    MoneyKind,
+    balloon_words,
+    cost,
+    disagreements,
+    money_words,
+    rounded,
+)
 from buildplan.design.measures import Units
 from buildplan.design.model import Design
 from buildplan.design.problems import DesignProblemsError, Problem
+from buildplan.design.suggestions import by_hand
 from buildplan.evaluation.figures import air_words, kind_word
 from buildplan.evaluation.materials import (
     Need,
@@ -22,6 +30,7 @@ from buildplan.evaluation.materials import (
 )
 from buildplan.framework.build import METRES_PER_UNIT
 from buildplan.framework.model import Framework
+from buildplan.language.messages import listing, message
 from buildplan.language.speaking import say, say_count, say_in, whole
 
 
@@ -72,16 +81,17 @@ def shopping_list(asked: Sequence[Asked]) -> ShoppingList:
     problems = disagreements(needs)
     currencies = list(dict.fromkeys(one.design.currency for one in asked if one.design.currency))
     if len(currencies) > 1:
-        named = ", ".join(
-            say("{currency} in {file}", currency=one.design.currency, file=one.file)
+        named = listing(
+            message("{currency} in {file}", currency=one.design.currency, file=one.file)
             if one.design.currency
-            else say("none in {file}", file=one.file)
+            else message("none in {file}", file=one.file)
             for one in asked
         )
         problems.append(
             Problem(
-                say("one list has one currency, not {currencies}", currencies=named),
-                say("give the same in each"),
+                MoneyKind.UNLIKE_CURRENCIES,
+                message("one list has one currency, not {currencies}", currencies=named),
+                by_hand(message("give the same in each")),
             )
         )
     if problems:

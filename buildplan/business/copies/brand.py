@@ -5,6 +5,7 @@ from __future__ import annotations
 import io
 import re
 from dataclasses import dataclass
+from enum import auto
 from pathlib import Path
 
 from reportlab.graphics import renderPDF
@@ -12,10 +13,11 @@ from reportlab.lib.utils import ImageReader
 from svglib.svglib import svg2rlg
 
 from buildplan.design.model import Brand
-from buildplan.design.problems import DesignProblemsError, Problem
+from buildplan.design.problems import DesignProblemsError, Kind, Problem
+from buildplan.design.suggestions import by_hand
 from buildplan.document.renderer import Press
 from buildplan.drawing.colours import luminance
-from buildplan.language.speaking import mark, say
+from buildplan.language.messages import mark, message
 
 LARGEST_LOGO = 4 * 1024 * 1024
 PNG_MAGIC = b"\x89PNG\r\n\x1a\n"
@@ -43,6 +45,12 @@ NOT_IN_SVG = (
     ),
 )
 WHITE, DARK = "#FFFFFF", "#1A1A1A"
+
+
+class BrandKind(Kind):
+    """What is wrong with a brand."""
+
+    UNUSABLE_LOGO = auto()
 
 
 @dataclass(frozen=True)
@@ -109,8 +117,9 @@ def branding(brand: Brand, file: Path) -> Branding:
         return Branding(brand, _logo(path))
     except _LogoError as error:
         problem = Problem(
-            say(error.message, file=brand.logo, why=error.why),
-            say(error.right),
+            BrandKind.UNUSABLE_LOGO,
+            message(error.message, file=brand.logo, why=error.why),
+            by_hand(message(error.right)),
             path="brand: logo",
         )
         raise DesignProblemsError(str(file), [problem], brand.name) from None

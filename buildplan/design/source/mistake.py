@@ -3,17 +3,17 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from difflib import get_close_matches
 from functools import lru_cache
 from typing import Literal
 
-from buildplan.language import grammar
-from buildplan.language.speaking import say, say_in
+from buildplan.design.problems import Kind
+from buildplan.design.suggestions import Change, Put, Rename, Suggestion, Way, by_hand
+from buildplan.design.suggestions import Path as Path
+from buildplan.language.messages import Listing, Message, Value, listing, message, message_in
 
-Path = tuple[str | int, ...]
-"""A place in the file: keys, and positions in lists from 0."""
 Mark = tuple[int, int]
 """Line and column, both from 1."""
 
@@ -27,9 +27,10 @@ class Mistake:
     `mark` is given only where `at` does not lead to the line (a key's second copy, say).
     """
 
+    kind: Kind
     at: Path
-    message: str
-    suggestion: str
+    message: Message
+    suggestion: Suggestion
     mark: Mark | None = None
 
 
@@ -47,24 +48,29 @@ def path_in_words(path: Path) -> str:
 
 def key_in_words(key: str) -> str:
     """`key` as it stands in a sentence: in quotes, and cut short, when it is no plain word."""
-    return key if _PLAIN_KEY.fullmatch(key) and len(key) <= 40 else shown(key)
+    return key if _PLAIN_KEY.fullmatch(key) and len(key) <= 40 else quoted(key)
 
 
-def shown(value: object) -> str:
+def quoted(text: str) -> str:
+    """`text` in quotes, as it is written in a design file, cut short if it is long."""
+    escaped = text.replace("\\", "\\\\").replace('"', '\\"')
+    words = '"' + "".join(c if c.isprintable() else "?" for c in escaped) + '"'
+    return words if len(words) <= 42 else words[:38] + '..."'
+
+
+def shown(value: object) -> Value:
     """`value` as it is written in a design file, cut short if it is long."""
     match value:
         case None:
-            words = say_in("value in a design file", "nothing")
+            return message_in("value in a design file", "nothing")
+        case dict():
+            return message_in("value in a design file", "a mapping")
+        case list():
+            return message_in("value in a design file", "a list")
+        case str():
+            return quoted(value)
         case bool():
             words = "true" if value else "false"
-        case str():
-            escaped = value.replace("\\", "\\\\").replace('"', '\\"')
-            words = '"' + "".join(c if c.isprintable() else "?" for c in escaped) + '"'
-            return words if len(words) <= 42 else words[:38] + '..."'
-        case dict():
-            words = say_in("value in a design file", "a mapping")
-        case list():
-            words = say_in("value in a design file", "a list")
         case float():
             words = f"{value:.12g}"
         case _:
@@ -72,13 +78,15 @@ def shown(value: object) -> str:
     return words if len(words) <= 42 else words[:38] + "..."
 
 
-def listed(names: Iterable[str], last: Literal["and", "or"] = "and", most: int = 20) -> str:
+def listed(
+    names: Iterable[Value], last: Literal["and", "or"] = "and", most: int = 20
+) -> Listing | Message:
     """`names` as a list in words: a, b and c."""
     all_names = list(names)
     if len(all_names) > most:
-        names_in_full = ", ".join(all_names[:most])
-        return say("{names} and {count} more", names=names_in_full, count=len(all_names) - most)
-    return grammar.listed(all_names, "or" if last == "or" else "standard")
+        named = ", ".join(map(str, all_names[:most]))
+        return message("{names} and {count} more", names=named, count=len(all_names) - most)
+    return listing(all_names, "or" if last == "or" else "standard")
 
 
 @lru_cache(maxsize=2000)
@@ -96,19 +104,29 @@ def nearest(name: str, known: Iterable[str]) -> str | None:
     return _nearest(name, tuple(known)[:1000])
 
 
-def one_of(name: str, known: Iterable[str], message: str) -> str:
-    """A suggestion that leads from `name` to one of `known`: the nearest first, then all.
-
-    `message` is marked, and has a place for the `{names}`.
+def one_of(name: str, known: Iterable[str], all_of_them: str, at: Path) -> Suggestion:
+    """A suggestion that leads from the value `name` at `at` to one of `known`: the nearest first,
+    then all. `all_of_them` is marked, and has a place for the `{names}`.
     """
-    names = tuple(known)
-    if not names:
-        return say("there is none to choose from")
-    guess = nearest(name, names)
-    all_of_them = say(message, names=listed(map(key_in_words, names)))
-    return f"{meant(guess)} {all_of_them}" if guess else all_of_them
+    return _led_to(name, tuple(known), all_of_them, lambda guess: Put(at, guess))
 
 
-def meant(guess: str) -> str:
+def key_of(at: Path, known: Iterable[str], all_of_them: str) -> Suggestion:
+    """As `one_of`, for the key at `at`."""
+    return _led_to(str(at[-1]), tuple(known), all_of_them, lambda guess: Rename(at, guess))
+
+
+def _led_to(
+    name: str, known: tuple[str, ...], all_of_them: str, mended: Callable[[str], Change]
+) -> Suggestion:
+    if not known:
+        return by_hand(message("there is none to choose from"))
+    guess = nearest(name, known)
+    these_are = message(all_of_them, names=listed(map(key_in_words, known)))
+    ways = (Way(meant(guess), (mended(guess),)),) if guess else ()
+    return Suggestion((these_are,), ways)
+
+
+def meant(guess: str) -> Message:
     """Asks whether this name was meant."""
-    return say("did you mean {guess}?", guess=key_in_words(guess))
+    return message("did you mean {guess}?", guess=key_in_words(guess))

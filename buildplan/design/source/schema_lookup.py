@@ -9,7 +9,7 @@ from typing import Annotated, Any, Literal, Union, get_args, get_origin
 
 from buildplan.design.source.mistake import Path, listed
 from buildplan.design.values import FileModel
-from buildplan.language.speaking import say, say_in
+from buildplan.language.messages import Listing, Message, Value, message, message_in
 
 
 def types_at(path: Path, root: type[FileModel]) -> list[Any]:
@@ -65,24 +65,24 @@ def choices(kinds: Sequence[Any]) -> list[str]:
     return [str(value) for kind in kinds if get_origin(kind) is Literal for value in get_args(kind)]
 
 
-def form_in_words(kinds: Sequence[Any]) -> str:
+def form_in_words(kinds: Sequence[Any]) -> Listing | Message:
     """What a value of one of these types looks like: `text`, `a number or a list` ..."""
-    words = {
+    words: dict[Any, Value] = {
         bool: listed(["true", "false"], "or"),
-        int: say_in("value in a design file", "a whole number"),
-        float: say_in("value in a design file", "a number"),
-        Decimal: say_in("value in a design file", "a number"),
-        str: say_in("value in a design file", "text"),
+        int: message_in("value in a design file", "a whole number"),
+        float: message_in("value in a design file", "a number"),
+        Decimal: message_in("value in a design file", "a number"),
+        str: message_in("value in a design file", "text"),
     }
-    forms = [*choices(kinds), *(words[kind] for kind in kinds if kind in words)]
-    a_list = say_in("value in a design file", "a list")
+    forms: list[Value] = [*choices(kinds), *(words[kind] for kind in kinds if kind in words)]
+    a_list = message_in("value in a design file", "a list")
     forms += [a_list for kind in kinds if get_origin(kind) is list]
     for kind in kinds:
         if _is_model(kind) or get_origin(kind) is dict:
             keys = described([kind])
             forms.append(
-                say("a set of keys ({names})", names=listed(keys))
+                message("a set of keys ({names})", names=listed(keys))
                 if keys
-                else say_in("value in a design file", "a set of keys")
+                else message_in("value in a design file", "a set of keys")
             )
     return listed(forms, "or")

@@ -21,6 +21,7 @@ from typing import NoReturn
 
 import yaml
 
+from buildplan.design.kinds import FileKind
 from buildplan.design.problems import Problem, UnreadableDesignError
 from buildplan.design.source.mistake import Mark, Mistake, Path, key_in_words, shown
 from buildplan.design.source.yaml_scalars import (
@@ -30,7 +31,8 @@ from buildplan.design.source.yaml_scalars import (
     resolved,
 )
 from buildplan.design.source.yaml_words import at_column, parse_problem
-from buildplan.language.speaking import say
+from buildplan.design.suggestions import Suggestion, by_hand
+from buildplan.language.messages import Message, message
 
 MAX_NESTING = 40
 MAX_NODES = 200_000  # a listed piece of 20,000 balloons has about 100,000
@@ -139,13 +141,17 @@ class _Composer:
             if root is not None:
                 self._refuse(
                     event,
-                    say("a second document begins here (---), but a file holds one design"),
-                    say("put it into a file of its own"),
+                    FileKind.TWO_DOCUMENTS,
+                    message("a second document begins here (---), but a file holds one design"),
+                    by_hand(message("put it into a file of its own")),
                 )
             root = self._node(next(events), events, ())
         if root is None:
             problem = Problem(
-                say("the file is empty"), say("begin with {right}", right="buildplan: 1"), line=1
+                FileKind.EMPTY_FILE,
+                message("the file is empty"),
+                by_hand(message("begin with {right}", right="buildplan: 1")),
+                line=1,
             )
             raise UnreadableDesignError(self.file, problem)
         return root
@@ -156,9 +162,11 @@ class _Composer:
         except yaml.YAMLError as error:
             raise UnreadableDesignError(self.file, parse_problem(error, self.text)) from None
 
-    def _refuse(self, event: yaml.Event, message: str, suggestion: str) -> NoReturn:
+    def _refuse(
+        self, event: yaml.Event, kind: FileKind, said: Message, suggestion: Suggestion
+    ) -> NoReturn:
         line, column = _mark(event)
-        problem = Problem(at_column(column, message), suggestion, line=line)
+        problem = Problem(kind, at_column(column, said), suggestion, line=line)
         raise UnreadableDesignError(self.file, problem)
 
     def _node(self, event: yaml.Event, events: Iterator[yaml.Event], path: Path) -> Node:
@@ -171,11 +179,12 @@ class _Composer:
         if self.composed > MAX_NODES:
             self._refuse(
                 event,
-                say(
+                FileKind.TOO_LARGE,
+                message(
                     "this file holds more than {count} values, which no design does",
                     count=MAX_NODES,
                 ),
-                say("use repeat for long courses"),
+                by_hand(message("use repeat for long courses")),
             )
         if event.anchor is not None:
             self.anchors[event.anchor] = None
@@ -193,8 +202,9 @@ class _Composer:
     def _too_deep(self, event: yaml.Event) -> NoReturn:
         self._refuse(
             event,
-            say("lists and mappings are nested more than {count} deep", count=MAX_NESTING),
-            say("a repeat within a repeat goes as deep as a design needs"),
+            FileKind.TOO_DEEP,
+            message("lists and mappings are nested more than {count} deep", count=MAX_NESTING),
+            by_hand(message("a repeat within a repeat goes as deep as a design needs")),
         )
 
     def _alias(self, event: yaml.AliasEvent, path: Path) -> Node:
@@ -202,35 +212,47 @@ class _Composer:
         if name not in self.anchors:
             self._refuse(
                 event,
-                say("the alias {alias} names nothing", alias=f"*{name[:40]}"),
-                say(
-                    "mark what it stands for with {anchor}, above it, or put text in quotes",
-                    anchor=f"&{name[:40]}",
+                FileKind.ALIAS_OF_NOTHING,
+                message("the alias {alias} names nothing", alias=f"*{name[:40]}"),
+                by_hand(
+                    message(
+                        "mark what it stands for with {anchor}, above it, or put text in quotes",
+                        anchor=f"&{name[:40]}",
+                    )
                 ),
             )
         node = self.anchors[name]
         if node is None:
             self._refuse(
                 event,
-                say("the alias {alias} stands inside what it names", alias=f"*{name[:40]}"),
-                say("write it out in full"),
+                FileKind.ALIAS_OF_ITSELF,
+                message("the alias {alias} stands inside what it names", alias=f"*{name[:40]}"),
+                by_hand(message("write it out in full")),
             )
         self.aliased += node.size
         if self.aliased > MAX_ALIASED_NODES:
             self._refuse(
                 event,
-                say(
+                FileKind.TOO_LARGE,
+                message(
                     "the aliases of this file stand for more than {count} values",
                     count=MAX_ALIASED_NODES,
                 ),
-                say("write the design out with fewer aliases"),
+                by_hand(message("write the design out with fewer aliases")),
             )
         if len(path) + node.height > MAX_NESTING:
             self._too_deep(event)
         return node
 
-    def _mistake(self, event: yaml.Event, path: Path, message: str, suggestion: str) -> None:
-        self.mistakes.append(Mistake(path, message, suggestion, _mark(event)))
+    def _mistake(
+        self,
+        event: yaml.Event,
+        path: Path,
+        kind: FileKind,
+        said: Message,
+        suggestion: Suggestion,
+    ) -> None:
+        self.mistakes.append(Mistake(kind, path, said, suggestion, _mark(event)))
 
     def _refuse_tag(self, event: yaml.ScalarEvent | yaml.CollectionStartEvent, path: Path) -> None:
         tag = event.tag
@@ -239,8 +261,9 @@ class _Composer:
             self._mistake(
                 event,
                 path,
-                say("the tag {tag} has no place in a design", tag=shown(name)),
-                say("leave the tag out"),
+                FileKind.TAG,
+                message("the tag {tag} has no place in a design", tag=shown(name)),
+                by_hand(message("leave the tag out")),
             )
 
     def _written(self, event: yaml.ScalarEvent, path: Path) -> str:
@@ -249,8 +272,9 @@ class _Composer:
             self._mistake(
                 event,
                 path,
-                say("this text holds characters that cannot be printed"),
-                say("take them out"),
+                FileKind.UNPRINTABLE,
+                message("this text holds characters that cannot be printed"),
+                by_hand(message("take them out")),
             )
         return event.value
 
@@ -263,8 +287,13 @@ class _Composer:
             self._mistake(
                 event,
                 path,
-                say("{number} has a leading zero, which some read as octal", number=written),
-                say("write {number} for the number, or put it in quotes as text", number=bare),
+                FileKind.LEADING_ZERO,
+                message("{number} has a leading zero, which some read as octal", number=written),
+                by_hand(
+                    message(
+                        "write {number} for the number, or put it in quotes as text", number=bare
+                    )
+                ),
             )
         return Scalar(resolved(written), written, _mark(event))
 
@@ -289,7 +318,11 @@ class _Composer:
             value = self._node(next(events), events, path if key is None else (*path, key))
             if key is None:
                 self._mistake(
-                    start, path, say("a list or mapping cannot be a key"), say("use a word")
+                    start,
+                    path,
+                    FileKind.KEY_NO_TEXT,
+                    message("a list or mapping cannot be a key"),
+                    by_hand(message("use a word")),
                 )
             elif key == MERGE and isinstance(start, yaml.ScalarEvent) and start.style is None:
                 merged += self._merged(start, value, path)
@@ -297,12 +330,13 @@ class _Composer:
                 self._mistake(
                     start,
                     (*path, key),
-                    say(
+                    FileKind.KEY_TWICE,
+                    message(
                         "the key {key} is given twice, first on line {line}",
                         key=key_in_words(key),
                         line=marks[key][0],
                     ),
-                    say("keep one of the two"),
+                    by_hand(message("keep one of the two")),
                 )
             else:
                 nodes[key], marks[key] = value, _mark(start)
@@ -330,8 +364,9 @@ class _Composer:
             self._mistake(
                 event,
                 (*path, MERGE),
-                say("the merge key << takes in mappings only"),
-                say("write <<: *name, where &name marks a mapping"),
+                FileKind.MERGE_OF_NO_MAPPING,
+                message("the merge key << takes in mappings only"),
+                by_hand(message("write <<: *name, where &name marks a mapping")),
             )
         return mappings
 

@@ -6,8 +6,10 @@ import re
 
 import yaml
 
+from buildplan.design.kinds import FileKind
 from buildplan.design.problems import Problem
-from buildplan.language.speaking import mark, say, say_whole
+from buildplan.design.suggestions import by_hand
+from buildplan.language.messages import Message, mark, message, message_whole
 
 # what PyYAML says -> what it means, and what would be right; the first that is found counts
 WORDS = (
@@ -96,26 +98,26 @@ _UNQUOTED_HASH = re.compile(r"colour\s*:\s+#")
 def parse_problem(error: yaml.YAMLError, text: str) -> Problem:
     """What PyYAML's `error` about `text` means for the person who wrote it."""
     said, line, column = _said(error, text)
-    message = say("this is not written as YAML needs it")
-    suggestion = say("compare with a design that works")
-    for pattern, meaning, right in WORDS:
+    wrong = message("this is not written as YAML needs it")
+    right = message("compare with a design that works")
+    for pattern, meaning, how in WORDS:
         if re.search(pattern, said):
-            message, suggestion = say_whole(meaning), say_whole(right)
+            wrong, right = message_whole(meaning), message_whole(how)
             break
     lines = text.splitlines()
     for number in range(line, max(line - 3, 0), -1):
         if number <= len(lines) and _UNQUOTED_HASH.search(lines[number - 1]):
             # inside { } the comment takes the rest of the line with it, bracket and all
-            message = say("a colour without quotes: everything after # is read as a comment")
-            suggestion = say("put it in quotes: {right}", right='colour: "#1F5F8B"')
+            wrong = message("a colour without quotes: everything after # is read as a comment")
+            right = message("put it in quotes: {right}", right='colour: "#1F5F8B"')
             line, column = number, lines[number - 1].index("#") + 1
             break
-    return Problem(at_column(column, message), suggestion, line=line)
+    return Problem(FileKind.NOT_YAML, at_column(column, wrong), by_hand(right), line=line)
 
 
-def at_column(column: int, message: str) -> str:
+def at_column(column: int, said: Message) -> Message:
     """A message with the column, from 1, that it is about."""
-    return say("column {column}: {message}", column=column, message=message)
+    return message("column {column}: {message}", column=column, message=said)
 
 
 def _said(error: yaml.YAMLError, text: str) -> tuple[str, int, int]:

@@ -4,24 +4,33 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from buildplan.design.suggestions import Suggestion, by_hand
 from buildplan.language.grammar import capital, count_word, listed
+from buildplan.language.messages import Message, message
 from buildplan.language.speaking import say, say_count
 from buildplan.sequence.words.grammar import Wording
 
 
-def out_of_reach() -> tuple[str, str]:
+def out_of_reach() -> tuple[Message, Suggestion]:
     """A joint that nobody can get at: what is wrong, and what would be right."""
     return (
-        say("no hand can reach to tie and lock here while the piece lies on the floor"),
-        say("open the course there, or lock these joints before the balloons around them are tied"),
+        message("no hand can reach to tie and lock here while the piece lies on the floor"),
+        by_hand(
+            message(
+                "open the course there, or lock these joints before the balloons around them are "
+                "tied"
+            )
+        ),
     )
 
 
-def only_from_behind() -> tuple[str, str]:
+def only_from_behind() -> tuple[Message, Suggestion]:
     """A joint that can be got at only with the piece turned over in the middle of the work."""
     return (
-        say("a hand can reach here only with the piece turned over in the middle of its bracing"),
-        say("keep the piece narrower there, so that it can be reached from beside it"),
+        message(
+            "a hand can reach here only with the piece turned over in the middle of its bracing"
+        ),
+        by_hand(message("keep the piece narrower there, so that it can be reached from beside it")),
     )
 
 

@@ -1,0 +1,27 @@
+"""The codes of what can be wrong with a shape."""
+
+from __future__ import annotations
+
+from enum import auto
+
+from buildplan.design.problems import Kind
+
+
+class ShapeKind(Kind):
+    """What stands in the way of building a piece, and what to take note of."""
+
+    NOT_AT_REST = auto()
+    DOES_NOT_FIT = auto()
+    DOES_NOT_CLOSE = auto()
+    RUNS_INTO_ITSELF = auto()
+    AMBIGUOUS = auto()
+    DOES_NOT_STAND = auto()
+    UNLIKE_BACK = auto()
+    TIES_CANNOT_MEET = auto()
+    FOLDS = auto()
+    DOES_NOT_HOLD_ITSELF = auto()
+    # cautions
+    SAGS = auto()
+    MAY_NOT_HOLD_ITSELF = auto()
+    TIPS_LIGHTLY = auto()
+    TIPS_IN_A_DRAUGHT = auto()
