@@ -52,9 +52,10 @@ def resize(
         write_whole,
         wrong_ending,
     )
-    from buildplan.design.source.yaml_source import load, plain
+    from buildplan.design.source.file_changes import changed_text
+    from buildplan.design.source.yaml_nodes import plain
+    from buildplan.design.source.yaml_source import load
     from buildplan.evaluation.measured import measure
-    from buildplan.fitting.file_changes import changed_text
     from buildplan.fitting.resize_report import heading, resize_report
     from buildplan.fitting.resizing import one_way, ways
     from buildplan.fitting.sources import parse_height
@@ -77,5 +78,7 @@ def resize(
         raise ProblemsFoundError
     if out is not None:
         head = heading(tried[0], now, design.name, units)
-        write_whole(out, changed_text(text, tried[0].changes, head).encode())
+        made, kept = changed_text(text, tried[0].changes)
+        lost = "" if kept else f"# {say('Its comments could not be kept.')}\n"
+        write_whole(out, f"# {head}\n{lost}{made}".encode())
         typer.echo(out)

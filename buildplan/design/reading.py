@@ -17,7 +17,8 @@ from buildplan.design.model import Brand, Design
 from buildplan.design.problems import DesignProblemsError, Problem, UnreadableDesignError
 from buildplan.design.source.mistake import Mistake, path_in_words
 from buildplan.design.source.refusals import mistakes_in
-from buildplan.design.source.yaml_source import Keys, Node, Scalar, load, mark_of, plain
+from buildplan.design.source.yaml_nodes import Keys, Node, Scalar, mark_of, plain
+from buildplan.design.source.yaml_source import load
 from buildplan.design.suggestions import Suggestion, by_hand
 from buildplan.design.values import FileModel
 from buildplan.language.messages import Message, mark, message

@@ -14,7 +14,7 @@ from typing import Any
 
 from buildplan.design.course import CELLS, OUTER_CHAINS
 from buildplan.design.source.mistake import Path
-from buildplan.fitting.file_changes import Change
+from buildplan.design.suggestions import Put
 
 STRAIGHT = "straight"
 
@@ -34,7 +34,7 @@ def scaled(count: int, factor: float, least: int = 1) -> int:
     return max(least, floor(count * factor + 0.5))
 
 
-def run_changes(course: Sequence[Any], factor: float, at: Path) -> Iterator[Change]:
+def run_changes(course: Sequence[Any], factor: float, at: Path) -> Iterator[Put]:
     """What makes every straight run of a course, as plain data, longer by a factor; `at` is
     where the course stands in the file."""
     place = 0
@@ -44,7 +44,7 @@ def run_changes(course: Sequence[Any], factor: float, at: Path) -> Iterator[Chan
             number = scaled(count, factor)
             if number != count:
                 value = {"repeat": number, "cells": [STRAIGHT]} if number > 1 else STRAIGHT
-                yield Change((*at, place), value, place + count - 1)
+                yield Put((*at, place), value, place + count - 1)
         else:
             for i in range(place, place + count):
                 if isinstance(course[i], dict):
@@ -56,11 +56,11 @@ def _name(item: object) -> str:
     return item if isinstance(item, str) else ""
 
 
-def _repeat_changes(group: Mapping[str, Any], factor: float, at: Path) -> Iterator[Change]:
+def _repeat_changes(group: Mapping[str, Any], factor: float, at: Path) -> Iterator[Put]:
     if group["cells"] == [STRAIGHT]:
         number = scaled(group["repeat"], factor)
         if number != group["repeat"]:
-            yield Change((*at, "repeat"), number)
+            yield Put((*at, "repeat"), number)
     else:
         yield from run_changes(group["cells"], factor, (*at, "cells"))
 

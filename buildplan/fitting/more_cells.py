@@ -10,10 +10,11 @@ from buildplan.design.beginnings import GAUGE_STEP
 from buildplan.design.colour_patterns import keys_of
 from buildplan.design.lengths import tie_to_tie
 from buildplan.design.model import Design
+from buildplan.design.source.file_changes import changed_data
 from buildplan.design.source.mistake import Path
+from buildplan.design.suggestions import Put
 from buildplan.evaluation.measured import Measured, first_mistake
 from buildplan.fitting.course_runs import moved_joint, run_changes, scaled, stretches
-from buildplan.fitting.file_changes import Change, changed_data
 from buildplan.fitting.resize_options import NotHadError, Trial, Way, nearest, off_m
 from buildplan.language.grammar import first_to_last, written
 from buildplan.language.speaking import mark, say, whole
@@ -50,7 +51,7 @@ def by_cells(data: Data, now: Measured, height_m: float) -> Way:
     best: Way | None = None
     why_not = say("one cell more or fewer takes it further from the height")
     factor, reached = height_m / now.height_m, [(1.0, now.height_m)]
-    seen: list[tuple[Change, ...]] = [()]
+    seen: list[tuple[Put, ...]] = [()]
     for _ in range(MOST_TRIALS):
         changes = tuple(CELLS[pattern](data, factor))
         if len({high < height_m for _, high in reached}) == 1:
@@ -78,12 +79,12 @@ def by_cells(data: Data, now: Measured, height_m: float) -> Way:
 
 
 def _unseen(
-    change: Callable[[Data, float], Iterator[Change]],
+    change: Callable[[Data, float], Iterator[Put]],
     data: Data,
     factor: float,
-    seen: Sequence[tuple[Change, ...]],
+    seen: Sequence[tuple[Put, ...]],
     larger: bool,
-) -> tuple[float, tuple[Change, ...]]:
+) -> tuple[float, tuple[Put, ...]]:
     """The factor, or the next one on the way to the height, whose changes have not been tried."""
     changes = tuple(change(data, factor))
     for _ in range(MOST_NUDGES):
@@ -111,7 +112,7 @@ def _has_sizes_along(design: Design) -> bool:
     return False
 
 
-def _that_come_round(data: Data, now: Measured, changes: tuple[Change, ...]) -> Iterator[Trial]:
+def _that_come_round(data: Data, now: Measured, changes: tuple[Put, ...]) -> Iterator[Trial]:
     """The changes; where a closed course then turns too much or too little, with inner chains
     of another gauge, the nearest that brings it round."""
     words = _words(data, changes)
@@ -134,13 +135,13 @@ def _that_come_round(data: Data, now: Measured, changes: tuple[Change, ...]) -> 
     yield changes, words
 
 
-def _sized(design: Design, key: str, gauge: float) -> Iterator[Change]:
+def _sized(design: Design, key: str, gauge: float) -> Iterator[Put]:
     balloon = design.balloons[key]
-    yield Change(("balloons", key, "inflate_to"), gauge)
+    yield Put(("balloons", key, "inflate_to"), gauge)
     for name in ("tie_to_tie", "chain_of_ten"):
         length = getattr(balloon, name)
         if length is not None:
-            yield Change(("balloons", key, name), round(length * gauge / balloon.inflate_to, 2))
+            yield Put(("balloons", key, name), round(length * gauge / balloon.inflate_to, 2))
 
 
 def _inner_key(data: Data) -> str:
@@ -157,7 +158,7 @@ def _inner_key(data: Data) -> str:
 # --- what is made longer -------------------------------------------------------------------
 
 
-def _counts(data: Data, at: Path, names: Mapping[str, int], factor: float) -> Iterator[Change]:
+def _counts(data: Data, at: Path, names: Mapping[str, int], factor: float) -> Iterator[Put]:
     """Counts under a key of the file, each with the least that it may be."""
     part: Any = data
     for step in at:
@@ -165,21 +166,21 @@ def _counts(data: Data, at: Path, names: Mapping[str, int], factor: float) -> It
     for name, least in names.items():
         number = scaled(part[name], factor, least)
         if number != part[name]:
-            yield Change((*at, name), number)
+            yield Put((*at, name), number)
 
 
-def _tube(data: Data, factor: float) -> Iterator[Change]:
+def _tube(data: Data, factor: float) -> Iterator[Put]:
     at: Path = ("build", "tube", "course")
     yield from run_changes(data["build"]["tube"]["course"], factor, at)
     yield from _feet(data, data["build"]["tube"], factor)
 
 
-def _arch(data: Data, factor: float) -> Iterator[Change]:
+def _arch(data: Data, factor: float) -> Iterator[Put]:
     yield from _counts(data, ("build", "arch"), {"leg": 1, "span": 1}, factor)
     yield from _feet(data, as_tube(data["build"])["tube"], factor)
 
 
-def _feet(data: Data, tube: Any, factor: float) -> Iterator[Change]:
+def _feet(data: Data, tube: Any, factor: float) -> Iterator[Put]:
     """The joints that it stands on, where they have gone to."""
     stand_on = data.get("stand_on")
     if stand_on is None:
@@ -189,32 +190,32 @@ def _feet(data: Data, tube: Any, factor: float) -> Iterator[Change]:
     for i, label in enumerate([stand_on] if one else stand_on):
         moved = moved_joint(label, course, tube["chains"])
         if moved != label:
-            yield Change(("stand_on",) if one else ("stand_on", i), moved)
+            yield Put(("stand_on",) if one else ("stand_on", i), moved)
 
 
-def _column(data: Data, factor: float) -> Iterator[Change]:
+def _column(data: Data, factor: float) -> Iterator[Put]:
     yield from _counts(data, ("build", "column"), {"rings": 2, "around": FEWEST_AROUND}, factor)
 
 
-def _wall(data: Data, factor: float) -> Iterator[Change]:
+def _wall(data: Data, factor: float) -> Iterator[Put]:
     yield from _counts(data, ("build", "wall"), {"across": 1, "up": 1}, factor)
     for i, _ in enumerate(data["build"]["wall"].get("openings") or []):
         at = ("build", "wall", "openings", i)
         yield from _counts(data, at, {"along": 1, "up": 0, "wide": 1, "high": 1}, factor)
 
 
-def _letters(data: Data, factor: float) -> Iterator[Change]:
+def _letters(data: Data, factor: float) -> Iterator[Put]:
     """Letters are so many cells high, or as many as come near a height."""
     letters = data["build"]["letters"]
     if letters.get("cells") is None:
-        yield Change(("build", "letters", "height"), round(letters["height"] * factor, 1))
+        yield Put(("build", "letters", "height"), round(letters["height"] * factor, 1))
         return
     number = min(LETTER_CELLS, key=lambda cells: abs(cells - letters["cells"] * factor))
     if number != letters["cells"]:
-        yield Change(("build", "letters", "cells"), number)
+        yield Put(("build", "letters", "cells"), number)
 
 
-CELLS: Mapping[str, Callable[[Data, float], Iterator[Change]]] = {
+CELLS: Mapping[str, Callable[[Data, float], Iterator[Put]]] = {
     "tube": _tube,
     "arch": _arch,
     "column": _column,
@@ -223,7 +224,7 @@ CELLS: Mapping[str, Callable[[Data, float], Iterator[Change]]] = {
 }
 
 
-def _words(data: Data, changes: tuple[Change, ...]) -> str:
+def _words(data: Data, changes: tuple[Put, ...]) -> str:
     """`straight runs of 3 become 4`, `rings 9 to 10`."""
     runs: dict[str, None] = {}
     counts: dict[str, None] = {}

@@ -6,11 +6,12 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any
 
+from buildplan.design.source.file_changes import changed_data
+from buildplan.design.suggestions import Put
 from buildplan.evaluation.measured import Measured, first_mistake, measure
-from buildplan.fitting.file_changes import Change, changed_data
 from buildplan.language.speaking import spoken_voice
 
-Trial = tuple[tuple[Change, ...], str]
+Trial = tuple[tuple[Put, ...], str]
 """Changes to try, and what they change in words."""
 
 
@@ -20,7 +21,7 @@ class Way:
     nothing measured, why it cannot be had. `words` say what changes."""
 
     by: str
-    changes: tuple[Change, ...] = ()
+    changes: tuple[Put, ...] = ()
     measured: Measured | None = None
     words: str = ""
     why_not: str = ""

@@ -16,9 +16,10 @@ from typing import Any
 from buildplan.design.beginnings import GAUGE_STEP
 from buildplan.design.measures import Units
 from buildplan.design.model import Balloon
+from buildplan.design.source.file_changes import changed_data
 from buildplan.design.starting import LINK_SIZES
+from buildplan.design.suggestions import Put
 from buildplan.evaluation.measured import Measured, first_mistake
-from buildplan.fitting.file_changes import Change, changed_data
 from buildplan.fitting.more_cells import by_cells
 from buildplan.fitting.resize_options import NotHadError, Trial, Way, nearest
 from buildplan.language.grammar import listed, written
@@ -138,7 +139,7 @@ def _gauges(
     shifted = sorted(product((0, 1, -1), repeat=len(others)), key=lambda way: -way.count(0))
     for number in numbers:
         scale = _scale(now, number)
-        tried: list[tuple[Change, ...]] = []
+        tried: list[tuple[Put, ...]] = []
         for shifts in shifted:
             rounded = {main: number * step}
             for gauge, shift in zip(others, shifts, strict=True):
@@ -153,11 +154,11 @@ def _gauges(
         yield tried[-1], _gauge_words(balloons, tried[-1], bags, now.design.units)
 
 
-def _given_height(data: Mapping[str, Any], scale: float) -> Iterator[Change]:
+def _given_height(data: Mapping[str, Any], scale: float) -> Iterator[Put]:
     """A height that the file gives goes with the gauges, or the number of cells would change."""
     height = (data["build"].get("letters") or {}).get("height")
     if height is not None:
-        yield Change(("build", "letters", "height"), round(height * scale, 1))
+        yield Put(("build", "letters", "height"), round(height * scale, 1))
 
 
 def _resized(
@@ -167,7 +168,7 @@ def _resized(
     factor: float,
     step: float,
     bags: Mapping[str, float],
-) -> Iterator[Change]:
+) -> Iterator[Put]:
     bag = bags.get(key, balloon.nominal)
     at = ("balloons", key)
     if balloon.kind == "link":
@@ -175,18 +176,18 @@ def _resized(
     else:
         gauge = min(bag, max(1, floor(balloon.inflate_to * factor / step + 0.5)) * step)
     if bag != balloon.nominal:
-        yield Change((*at, "nominal"), bag)
+        yield Put((*at, "nominal"), bag)
     if gauge != balloon.inflate_to:
-        yield Change((*at, "inflate_to"), gauge)
+        yield Put((*at, "inflate_to"), gauge)
     for name in ("tie_to_tie", "chain_of_ten"):
         length = getattr(balloon, name)
         if length is not None and gauge != balloon.inflate_to:
-            yield Change((*at, name), round(length * gauge / balloon.inflate_to, 2))
+            yield Put((*at, name), round(length * gauge / balloon.inflate_to, 2))
 
 
 def _gauge_words(
     balloons: Mapping[str, Balloon],
-    changes: Sequence[Change],
+    changes: Sequence[Put],
     bags: Mapping[str, float],
     units: Units,
 ) -> str:

@@ -9,7 +9,8 @@ import yaml
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from buildplan.design.source.yaml_source import load, mark_of, plain
+from buildplan.design.source.yaml_nodes import mark_of, plain
+from buildplan.design.source.yaml_source import load
 from buildplan.language.voice import Voice
 
 

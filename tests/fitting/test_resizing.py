@@ -14,8 +14,8 @@ import yaml
 from buildplan.design.beginnings import GAUGE_STEP
 from buildplan.design.course import expand_course
 from buildplan.design.reading import read_design
+from buildplan.design.source.file_changes import changed_data, changed_text
 from buildplan.evaluation.measured import Measured, measure
-from buildplan.fitting.file_changes import changed_data, changed_text
 from buildplan.fitting.resize_options import Way
 from buildplan.fitting.resizing import WAYS, one_way
 from buildplan.framework.build import build_framework
@@ -111,7 +111,7 @@ def test_by_cells_it_comes_near_keeps_its_gauge_and_passes(piece: str, tmp_path:
     assert made.height_m == pytest.approx(wanted, rel=0.1)
     assert made.design.balloons["long"] == now.design.balloons["long"]
     file = tmp_path / "made.yaml"
-    file.write_text(changed_text(text, way.changes, "made"), "utf-8")
+    file.write_text(changed_text(text, way.changes)[0], "utf-8")
     assert read_design(file) == made.design
     # counts are those of the graph that the file makes
     assert sum(balloon_counts(build_framework(read_design(file))).values()) == made.balloons

@@ -15,7 +15,7 @@ and more plainly than YAML 1.1 allows:
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from typing import NoReturn
 
@@ -24,12 +24,8 @@ import yaml
 from buildplan.design.kinds import FileKind
 from buildplan.design.problems import Problem, UnreadableDesignError
 from buildplan.design.source.mistake import Mark, Mistake, Path, key_in_words, shown
-from buildplan.design.source.yaml_scalars import (
-    Value,
-    has_leading_zero,
-    is_printable,
-    resolved,
-)
+from buildplan.design.source.yaml_nodes import Items, Keys, Node, Scalar, extent
+from buildplan.design.source.yaml_scalars import has_leading_zero, is_printable, resolved
 from buildplan.design.source.yaml_words import at_column, parse_problem
 from buildplan.design.suggestions import Suggestion, by_hand
 from buildplan.language.messages import Message, message
@@ -40,41 +36,6 @@ MAX_ALIASED_NODES = 20_000
 MERGE = "<<"
 
 _NODE_EVENTS = (yaml.ScalarEvent, yaml.SequenceStartEvent, yaml.MappingStartEvent)
-
-
-@dataclass(frozen=True)
-class Scalar:
-    """One value; `written` is its text in the file."""
-
-    value: Value
-    written: str
-    mark: Mark
-    size: int = 1
-    height: int = 0
-
-
-@dataclass(frozen=True)
-class Items:
-    """A list. `size` counts the nodes in it and `height` its levels, aliases laid out."""
-
-    nodes: Sequence[Node]
-    mark: Mark
-    size: int
-    height: int
-
-
-@dataclass(frozen=True)
-class Keys:
-    """A mapping: the node under each key, and where each key stands."""
-
-    nodes: Mapping[str, Node]
-    key_marks: Mapping[str, Mark]
-    mark: Mark
-    size: int
-    height: int
-
-
-Node = Scalar | Items | Keys
 
 
 @dataclass(frozen=True)
@@ -93,31 +54,6 @@ def load(text: str, file: str) -> Source:
     """
     composer = _Composer(text, file)
     return Source(composer.document(), tuple(composer.mistakes))
-
-
-def plain(node: Node) -> object:
-    """`node` as dicts, lists and plain values."""
-    match node:
-        case Scalar():
-            return node.value
-        case Items():
-            return [plain(item) for item in node.nodes]
-        case Keys():
-            return {key: plain(value) for key, value in node.nodes.items()}
-
-
-def mark_of(node: Node, path: Path) -> Mark:
-    """Where the thing at `path` under `node` stands, or the nearest thing around it."""
-    mark = node.mark
-    for step in path:
-        if isinstance(node, Keys) and isinstance(step, str) and step in node.nodes:
-            mark, node = node.key_marks[step], node.nodes[step]
-        elif isinstance(node, Items) and isinstance(step, int) and step < len(node.nodes):
-            node = node.nodes[step]
-            mark = node.mark
-        else:
-            break
-    return mark
 
 
 @dataclass
@@ -281,7 +217,7 @@ class _Composer:
     def _scalar(self, event: yaml.ScalarEvent, path: Path) -> Scalar:
         written = self._written(event, path)
         if event.style is not None or event.tag is not None:
-            return Scalar(written, written, _mark(event))
+            return Scalar(written, written, _mark(event), _end(event))
         if has_leading_zero(written):
             bare = written.lstrip("+-0") or "0"
             self._mistake(
@@ -295,7 +231,7 @@ class _Composer:
                     )
                 ),
             )
-        return Scalar(resolved(written), written, _mark(event))
+        return Scalar(resolved(written), written, _mark(event), _end(event))
 
     def _items(
         self, event: yaml.SequenceStartEvent, events: Iterator[yaml.Event], path: Path
@@ -304,7 +240,9 @@ class _Composer:
         nodes: list[Node] = []
         while not isinstance(item := next(events), yaml.SequenceEndEvent):
             nodes.append(self._node(item, events, (*path, len(nodes))))
-        return Items(nodes, _mark(event), *_extent(nodes))
+        flow = bool(event.flow_style)
+        end = _end(item) if flow or not nodes else nodes[-1].end
+        return Items(nodes, _mark(event), end, flow, *extent(nodes))
 
     def _keys(
         self, event: yaml.MappingStartEvent, events: Iterator[yaml.Event], path: Path
@@ -313,9 +251,12 @@ class _Composer:
         nodes: dict[str, Node] = {}
         marks: dict[str, Mark] = {}
         merged: list[Keys] = []
+        last: Mark | None = None
         while not isinstance(start := next(events), yaml.MappingEndEvent):
             key = self._key(start, events, path)
-            value = self._node(next(events), events, path if key is None else (*path, key))
+            value_event = next(events)
+            value = self._node(value_event, events, path if key is None else (*path, key))
+            last = _end(value_event) if isinstance(value_event, yaml.AliasEvent) else value.end
             if key is None:
                 self._mistake(
                     start,
@@ -344,7 +285,9 @@ class _Composer:
             for key, value in other.nodes.items():
                 nodes.setdefault(key, value)
                 marks.setdefault(key, other.key_marks[key])
-        return Keys(nodes, marks, _mark(event), *_extent(nodes.values()))
+        flow = bool(event.flow_style)
+        end = _end(start) if flow or last is None else last
+        return Keys(nodes, marks, _mark(event), end, flow, *extent(nodes.values()))
 
     def _key(self, event: yaml.Event, events: Iterator[yaml.Event], path: Path) -> str | None:
         """The text of a key, as written; None when it is no text."""
@@ -353,7 +296,7 @@ class _Composer:
             return node.written if isinstance(node, Scalar) else None
         key = self._written(event, (*path, event.value))
         if event.anchor is not None:
-            self.anchors[event.anchor] = Scalar(key, key, _mark(event))
+            self.anchors[event.anchor] = Scalar(key, key, _mark(event), _end(event))
         return key
 
     def _merged(self, event: yaml.Event, value: Node, path: Path) -> list[Keys]:
@@ -377,6 +320,7 @@ def _mark(event: yaml.Event) -> Mark:
     return mark.line + 1, mark.column + 1
 
 
-def _extent(children: Collection[Node]) -> tuple[int, int]:
-    """Size and height of a list or mapping of `children`."""
-    return 1 + sum(n.size for n in children), 1 + max((n.height for n in children), default=0)
+def _end(event: yaml.Event) -> Mark:
+    mark = event.end_mark
+    assert mark is not None, "every event that is parsed from text has its place"
+    return mark.line + 1, mark.column + 1

@@ -4,14 +4,16 @@ from __future__ import annotations
 
 from collections import Counter
 
+import pytest
 import yaml
 from hypothesis import given
 from hypothesis import strategies as st
 
 from buildplan.design.course import CELLS, expand_course
 from buildplan.design.patterns import Tube
+from buildplan.design.source.file_changes import CannotChangeError, changed_data, changed_text
+from buildplan.design.suggestions import Change, Put, Rename, TakeOut
 from buildplan.fitting.course_runs import moved_joint, run_changes, scaled, stretches
-from buildplan.fitting.file_changes import Change, changed_data, changed_text
 
 TEXT = """\
 # a comment
@@ -30,16 +32,17 @@ stand_on: [A1, 'A2']
 
 def test_comments_stay_and_nothing_else_changes() -> None:
     changes = [
-        Change(("name",), "Other: piece"),
-        Change(("sizes", "short"), 7.25),
-        Change(("course", 0), {"repeat": 4, "cells": ["straight"]}, 1),
-        Change(("course", 3, "repeat"), 6),
-        Change(("course", 4, "cells", 1), "straight", 2),
-        Change(("stand_on", 1), "A5"),
+        Put(("name",), "Other: piece"),
+        Put(("sizes", "short"), 7.25),
+        Put(("course", 0), {"repeat": 4, "cells": ["straight"]}, 1),
+        Put(("course", 3, "repeat"), 6),
+        Put(("course", 4, "cells", 1), "straight", 2),
+        Put(("stand_on", 1), "A5"),
     ]
-    text = changed_text(TEXT, changes, "made larger")
+    text, kept = changed_text(TEXT, changes)
+    assert kept
     assert yaml.safe_load(text) == changed_data(yaml.safe_load(TEXT), changes)
-    assert text.startswith("# made larger\n# a comment\n")
+    assert text.startswith("# a comment\n")
     for comment in ("# quoted", "# two", "# up"):
         assert comment in text
     assert "sizes: {long: 8, short: 7.25}  # two" in text
@@ -50,8 +53,8 @@ def test_comments_stay_and_nothing_else_changes() -> None:
 
 def test_a_value_that_an_alias_shares_makes_the_file_anew() -> None:
     text = "a: &one {n: 1}  # first\nb: *one\n"
-    made = changed_text(text, [Change(("a", "n"), 2)], "made larger")
-    assert made.startswith("# made larger\n# Its comments could not be kept.\n")
+    made, kept = changed_text(text, [Put(("a", "n"), 2)])
+    assert not kept
     assert yaml.safe_load(made) == {"a": {"n": 2}, "b": {"n": 1}}
 
 
@@ -99,3 +102,36 @@ def test_joints_move_with_their_cells(course: list[object], factor: float) -> No
     # in a course that is not scaled nothing moves
     still = list(stretches(course, 1.0))
     assert all(moved_joint(f"B{i + 1}", still, 4) == f"B{i + 1}" for i in range(20))
+
+
+ANY_CHANGES = [
+    [Put(("sizes", "wide"), 9)],
+    [Put(("sizes", "wide"), 9), Put(("sizes", "deep"), [1, {"a b": "x: y"}])],
+    [Put(("more",), {"a": True}), Put(("name",), "Other")],
+    [Put(("more", "deep", "key"), 1.5)],
+    [Put(("course",), ["fan", {"repeat": 2, "cells": ["tip"]}])],
+    [TakeOut(("sizes", "long"))],
+    [TakeOut(("sizes", "short"))],
+    [TakeOut(("course", 2))],
+    [TakeOut(("course", 4)), TakeOut(("course", 0))],
+    [TakeOut(("course", 4, "cells", 3))],
+    [TakeOut(("name",)), Rename(("stand_on",), "foot")],
+    [Rename(("name",), "title"), Rename(("sizes", "long"), "a b")],
+]
+
+
+@pytest.mark.parametrize("changes", ANY_CHANGES)
+def test_every_change_is_made_in_the_text(changes: list[Change]) -> None:
+    """What PyYAML, another reader of the format, reads is what the changes ask for."""
+    text, kept = changed_text(TEXT, changes)
+    assert kept
+    assert yaml.safe_load(text) == changed_data(yaml.safe_load(TEXT), changes)
+    assert "# a comment" in text
+    untouched = [line for line in TEXT.splitlines() if "fan, straight, straight" not in line]
+    assert sum(line in text.splitlines() for line in untouched) >= len(untouched) - 5
+
+
+def test_a_place_that_is_not_there_is_refused() -> None:
+    for change in (TakeOut(("nothing",)), Rename(("nothing",), "a"), Put(("name", "a"), 1)):
+        with pytest.raises(CannotChangeError):
+            changed_data(yaml.safe_load(TEXT), [change])
