@@ -108,8 +108,9 @@ def _edited(text: str, root: Node, changes: Iterable[Change]) -> str | None:
         if edit is None:
             return None
         edits.append(edit)
-    # sorting keeps the order of two keys that are added at one place, and the last goes in first
-    for edit in sorted(edits[::-1], key=lambda one: -one.start):
+    # of keys that are added at one place the last goes in first, and so stands last
+    edits.sort(key=lambda one: one.start)
+    for edit in reversed(edits):
         text = text[: edit.start] + edit.text + text[edit.end :]
     return text
 
