@@ -17,6 +17,7 @@ from buildplan.design.values import (
     CURRENCY,
     ONE_LINE,
     ConstantName,
+    ConstantRange,
     ConstantValue,
     FileModel,
     Finish,
@@ -56,6 +57,10 @@ class Balloon(FileModel):
         description=mark(
             "a link's measured length between its two knots once built, in the file's units"
         ),
+    )
+    tie_to_tie_within: Annotated[float, Field(ge=0, le=0.5, allow_inf_nan=False)] = Field(
+        0.0,
+        description=mark("the share of tie_to_tie that it may be off by: 0.02 is two in a hundred"),
     )
     chain_of_ten: Length | None = Field(
         None, description=mark("the measured length of ten tied links, in the file's units")
@@ -205,7 +210,10 @@ class Design(FileModel):
         default_factory=dict,
         description=mark("the words of this file in other languages, by language: es"),
     )
-    constants: dict[ConstantName, ConstantValue] = Field(
+    constants: dict[ConstantName, ConstantValue | ConstantRange] = Field(
         default_factory=dict,
-        description=mark("your own values for constants that are otherwise remembered, by name"),
+        description=mark(
+            "your own values for constants that are otherwise remembered, by name: a number, or "
+            "value, low and high"
+        ),
     )

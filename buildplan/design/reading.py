@@ -28,6 +28,7 @@ MOST_BYTES = 1024 * 1024
 KIND_OF_FILE: Mapping[str, str] = {
     "buildplan": mark("a design file"),
     "event": mark("an event file"),
+    "buildplan_hands": mark("a file of measurements"),
     "name": mark("a brand file"),
 }
 # a file that is wrong throughout is not listed throughout

@@ -89,3 +89,11 @@ class FileModel(BaseModel):
     """Base of every part of the file: immutable, and closed to keys it does not know."""
 
     model_config = ConfigDict(frozen=True, extra="forbid", strict=True)
+
+
+class ConstantRange(FileModel):
+    """A constant's likely value and the range about it."""
+
+    value: ConstantValue
+    low: ConstantValue
+    high: ConstantValue

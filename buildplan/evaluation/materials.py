@@ -9,11 +9,12 @@ from decimal import Decimal
 from fractions import Fraction
 
 from buildplan.design.model import Design
+from buildplan.design.values import ConstantRange
 from buildplan.evaluation.figures import finish_word
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import BalloonType, Framework
 from buildplan.language.speaking import say
-from buildplan.shape.constants import CONSTANTS
+from buildplan.shape.constants import constants_with
 from buildplan.shape.standing import body_volume_m3
 
 LITRES_PER_M3 = 1000
@@ -170,8 +171,7 @@ def air_m3(framework: Framework) -> float:
     )
 
 
-def pump_minutes(volume: float, constants: Mapping[str, float]) -> float:
+def pump_minutes(volume: float, constants: Mapping[str, float | ConstantRange]) -> float:
     """How long a pump runs to fill a volume in m3, an estimate. `constants` are the design's
     own; `pump_rate` in litres a minute."""
-    rate = constants.get("pump_rate", CONSTANTS["pump_rate"].value)
-    return volume * LITRES_PER_M3 / rate
+    return volume * LITRES_PER_M3 / constants_with(constants)["pump_rate"].value

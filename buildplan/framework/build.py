@@ -25,14 +25,14 @@ METRES_PER_UNIT: Mapping[str, float] = {"in": 0.0254, "cm": 0.01}
 
 def balloon_type(key: str, balloon: Balloon, metres_per_unit: float) -> BalloonType:
     """A balloon of the file in metres."""
-    length, measured = tie_to_tie(balloon)
+    length, within = tie_to_tie(balloon)
     return BalloonType(
         key=key,
         kind=balloon.kind,
         nominal_m=balloon.nominal * metres_per_unit,
         gauge_m=balloon.inflate_to * metres_per_unit,
         tie_to_tie_m=length * metres_per_unit,
-        measured=measured,
+        tie_within=within,
         colour=balloon.colour.upper(),
         label=balloon.label,
         finish=balloon.finish,

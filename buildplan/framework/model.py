@@ -31,8 +31,8 @@ class BalloonType:
     """One kind of balloon, lengths in metres.
 
     `gauge_m` is the diameter it is sized to. `tie_to_tie_m` is the length between the two
-    knots of a built link (for a round: its gauge); `measured` says whether the file gave it
-    or it was estimated from the gauge. `finish` is how its rubber takes the light.
+    knots of a built link (for a round: its gauge), `tie_within` the share of it that it may be off
+    by: none where the file gave it. `finish` is how its rubber takes the light.
     """
 
     key: str
@@ -40,7 +40,7 @@ class BalloonType:
     nominal_m: float
     gauge_m: float
     tie_to_tie_m: float
-    measured: bool
+    tie_within: float
     colour: str
     label: str
     finish: str = "standard"

@@ -16,8 +16,6 @@ from buildplan.framework.model import Chain, Framework
 from buildplan.shape.model import FloatArray, Shape
 
 ZERO_CELSIUS_K = 273.15
-# Tie-to-tie lengths worked out from the gauge alone may be off by this share (from memory).
-UNMEASURED_SHARE = 0.06
 
 
 @dataclass(frozen=True)
@@ -25,8 +23,7 @@ class RingCheck:
     """A closed chain laid round: what a tape measure should show, in metres.
 
     `across_knots_m` goes through the middle from knot to knot (of the circle that all knots lie
-    on), `outside_m` over the balloons; `low_m` and `high_m` are the bounds of the latter when the
-    tie-to-tie length was not measured.
+    on), `outside_m` over the balloons; `low_m` and `high_m` are the bounds of the latter.
     """
 
     chain: str
@@ -35,7 +32,11 @@ class RingCheck:
     outside_m: float
     low_m: float
     high_m: float
-    measured: bool
+
+    @property
+    def measured(self) -> bool:
+        """Whether its length is known and not estimated."""
+        return self.low_m == self.high_m
 
 
 @dataclass(frozen=True)
@@ -83,9 +84,8 @@ def _ring(framework: Framework, name: str, chain: Chain) -> RingCheck:
         np.maximum((across / 2) ** 2 - np.array([b.tie_to_tie_m for b in types]) ** 2 / 4, 0)
     )
     outside = float((2 * apothem + [balloon.gauge_m for balloon in types]).max())
-    measured = all(balloon.measured for balloon in types)
-    slack = 0.0 if measured else UNMEASURED_SHARE * across
-    return RingCheck(name, len(types), across, outside, outside - slack, outside + slack, measured)
+    slack = max(balloon.tie_within for balloon in types) * across
+    return RingCheck(name, len(types), across, outside, outside - slack, outside + slack)
 
 
 def ring_checks(framework: Framework) -> tuple[RingCheck, ...]:

@@ -10,6 +10,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
+from buildplan.design.values import ConstantRange
+
 FROM_MEMORY = "from memory"
 
 
@@ -62,15 +64,20 @@ _TABLE = (
 CONSTANTS: Mapping[str, Constant] = {constant.name: constant for constant in _TABLE}
 
 
-def constants_with(overrides: Mapping[str, float]) -> Mapping[str, Constant]:
+def constants_with(overrides: Mapping[str, float | ConstantRange]) -> Mapping[str, Constant]:
     """The table with the values of `overrides` in place of its own.
 
-    A given value counts as known: its range shrinks to it. Raises KeyError for a name that
-    the table does not have.
+    A value that is given alone counts as known: its range shrinks to it. Raises KeyError for a
+    name that the table does not have.
     """
     table = dict(CONSTANTS)
-    for name, value in overrides.items():
-        table[name] = replace(table[name], value=value, low=value, high=value, source="the design")
+    for name, given in overrides.items():
+        value, low, high = (
+            (given.value, given.low, given.high)
+            if isinstance(given, ConstantRange)
+            else (given, given, given)
+        )
+        table[name] = replace(table[name], value=value, low=low, high=high, source="the design")
     return table
 
 
