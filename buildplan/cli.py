@@ -11,7 +11,7 @@ from typing import Annotated
 import typer
 
 from buildplan import __version__
-from buildplan.commands import checking, drawing, printing, resizing, selling, starting
+from buildplan.commands import checking, drawing, hands, printing, resizing, selling, starting
 from buildplan.commands.app import (
     app,
     errors,
@@ -28,7 +28,7 @@ from buildplan.design.problems import (
 from buildplan.language.speaking import ENGLISH, say, speaking, spoken_voice
 
 # importing a module adds its commands to the application
-COMMANDS = (checking, drawing, printing, resizing, selling, starting)
+COMMANDS = (checking, drawing, hands, printing, resizing, selling, starting)
 
 
 def _version(asked: bool) -> None:

@@ -14,6 +14,7 @@ ORDER = [
     "shape",
     "sequence",
     "evaluation",
+    "hands",
     "drawing",
     "fitting",
     "document",

@@ -93,6 +93,15 @@ DesignsArgument = Annotated[
 ]
 
 
+HandsOption = Annotated[
+    Path | None,
+    typer.Option(
+        help="Measurements of your own hands; else hands.yaml beside the design.",
+        show_default=False,
+    ),
+]
+
+
 JsonOption = Annotated[
     bool, typer.Option("--json", help="Print plain data for scripts, not words.")
 ]

@@ -31,10 +31,11 @@ COOL_CELSIUS, WARM_CELSIUS = 20.0, 30.0
 NAME_WIDTH = 12
 
 
-def check_report(book: Book) -> str:
-    """The figures of a piece in plain words and the reader's units, problems last."""
+def check_report(book: Book, height: Sequence[str] = ()) -> str:
+    """The figures of a piece in plain words and the reader's units, problems last; `height` is
+    what is said of how high it will stand."""
     facts = book.facts
-    lines = [facts.name, "", *_counts(facts), "", *_shape(book), ""]
+    lines = [facts.name, "", *_counts(facts), "", *_shape(book, height), ""]
     lines += [*_measuring(book.framework, book.shape, facts.units), ""]
     if book.examination.cautions:
         lines.append(say("Take note:"))
@@ -93,7 +94,7 @@ def _counts(facts: Facts) -> Iterator[str]:
     )
 
 
-def _shape(book: Book) -> Iterator[str]:
+def _shape(book: Book, height: Sequence[str]) -> Iterator[str]:
     facts, examination = book.facts, book.examination
     wind, stiffness = examination.wind, examination.stiffness
     size = " x ".join(
@@ -102,6 +103,8 @@ def _shape(book: Book) -> Iterator[str]:
     yield _line(
         say_in("how large", "Size"), say("{size} (width x height x depth, estimate)", size=size)
     )
+    for number, words in enumerate(height):
+        yield _line("" if number else say("Height"), words)
     weight = say("{weight} (estimate)", weight=weight_words(facts.mass_kg))
     yield _line(say("Weight"), weight)
     closes = say_in("does it close", "no")

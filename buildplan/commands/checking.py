@@ -12,6 +12,7 @@ import typer
 from buildplan.commands.app import (
     IN_ENGLISH,
     DesignArgument,
+    HandsOption,
     JsonOption,
     LanguageOption,
     app,
@@ -41,12 +42,16 @@ def check(
             "--watch", help="Look again at each save, and draw a preview; Ctrl-C ends it."
         ),
     ] = False,
+    hands: HandsOption = None,
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """Count the balloons, find the shape, and say whether it closes and stands."""
     from buildplan.commands.check_report import check_report
-    from buildplan.commands.files import ProblemsFoundError, asked, book_of
+    from buildplan.commands.files import ProblemsFoundError, asked, book_of, measured_by
     from buildplan.evaluation.facts import examination_as_json, facts_as_json
+    from buildplan.hands.applying import learned_for
+    from buildplan.hands.forecast import forecast, height_of
+    from buildplan.hands.words import height_lines
     from buildplan.shape.constants import constants_with
     from buildplan.shape.stiffness import stiffening_brace
 
@@ -57,22 +62,25 @@ def check(
         return
     gust_m_per_s = asked(parse_speed, gust) if gust is not None else None
     try:
-        book = book_of(design, gust_m_per_s=gust_m_per_s)
+        book = book_of(design, gust_m_per_s=gust_m_per_s, hands=hands)
     except DesignProblemsError as error:
         if not as_json:
             raise
         listed = [problem_as_data(p, spoken_voice(), str(design)) for p in error.problems]
         typer.echo(json.dumps({"name": error.name, "problems": listed}, indent=2))
         raise ProblemsFoundError from error
+    known = learned_for(book.design, measured_by(design, hands))
     if as_json:
         constants = constants_with(book.design.constants)
         extra = stiffening_brace(book.framework, book.shape, constants)
         facts = facts_as_json(book.facts, spoken_voice()) | examination_as_json(
             book.examination, extra, spoken_voice()
         )
+        tall = forecast(known.taken_for_granted, height_of(book))
+        facts["height_range_m"] = [round(tall.low_m, 4), round(tall.high_m, 4)]
         typer.echo(json.dumps(facts, indent=2, ensure_ascii=False))
     else:
-        typer.echo(check_report(book))
+        typer.echo(check_report(book, list(height_lines(known, book, spoken_voice()))))
     if book.facts.problems:
         raise ProblemsFoundError
 

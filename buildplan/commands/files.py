@@ -28,6 +28,8 @@ if TYPE_CHECKING:
     from buildplan.booklet.common.book import Book
     from buildplan.business.copies.brand import Branding
     from buildplan.design.model import Design
+    from buildplan.evaluation.evaluating import Evaluation
+    from buildplan.hands.model import Measurement
 
 Given = TypeVar("Given")
 
@@ -45,11 +47,13 @@ def book_of(
     units: UnitsName | None = None,
     edition: str = "training",
     gust_m_per_s: float | None = None,
+    hands: Path | None = None,
 ) -> Book:
+    """A design run through every stage, as the hands that are known of will build it."""
     from buildplan.booklet.common.book import gather_book
     from buildplan.document.paper import PAPERS
 
-    design = read_known(path)
+    design = read_known(path, hands)
     with errors.status(
         say("Finding the shape and the order of work of {piece} ...", piece=design.name)
     ):
@@ -93,13 +97,37 @@ def list_problems(file: Path, problems: tuple[Problem, ...]) -> None:
         errors.print(in_words(problem, spoken_voice(), str(file)), markup=False)
 
 
-def read_known(path: Path) -> Design:
-    """Read a design, in the language that is spoken as far as it has its own words in it."""
+def measured_by(path: Path, hands: Path | None = None) -> tuple[Measurement, ...]:
+    """The measurements of the hands that build a design: of the file named, else of the one
+    beside the design; none where there is none."""
+    from buildplan.hands.file import HANDS_FILE, read_hands
+
+    file = hands or path.parent / HANDS_FILE
+    return read_hands(file) if hands is not None or file.exists() else ()
+
+
+def bare_evaluation(path: Path) -> Evaluation:
+    """A design as nobody in particular builds it: what measurements are compared with."""
+    from buildplan.booklet.common.book import NEW_PARTS
     from buildplan.design.reading import read_design
-    from buildplan.design.translating import translated_design
+    from buildplan.evaluation.evaluating import evaluate
     from buildplan.shape.constants import CONSTANTS
 
-    return translated_design(read_design(path, CONSTANTS))
+    design = read_design(path, CONSTANTS)
+    return evaluate(design, design.units, NEW_PARTS["crew"])
+
+
+def read_known(path: Path, hands: Path | None = None) -> Design:
+    """Read a design, in the language that is spoken as far as it has its own words in it, and with
+    the lengths and minutes of the hands that are known of."""
+    from buildplan.design.reading import read_design
+    from buildplan.design.translating import translated_design
+    from buildplan.hands.applying import learned_for, with_hands
+    from buildplan.shape.constants import CONSTANTS
+
+    design = translated_design(read_design(path, CONSTANTS))
+    measured = measured_by(path, hands)
+    return with_hands(design, learned_for(design, measured)) if measured else design
 
 
 def read_all(paths: Iterable[Path], read: Callable[[Path], Parsed]) -> dict[Path, Parsed]:

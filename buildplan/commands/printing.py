@@ -13,6 +13,7 @@ import typer
 from buildplan.commands.app import (
     IN_ENGLISH,
     Edition,
+    HandsOption,
     JsonOption,
     LanguageOption,
     PaperName,
@@ -88,6 +89,7 @@ def booklet(
             show_default=False,
         ),
     ] = None,
+    hands: HandsOption = None,
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """Print the numbered, illustrated booklet of a design as a PDF.
@@ -115,7 +117,7 @@ def booklet(
     secret = _secret(key)
     marked_as = branding(translated_brand(read_brand(brand)), brand) if brand is not None else None
     for path in without_events(designs):
-        book = book_of(path, paper.value, units, edition.value)
+        book = book_of(path, paper.value, units, edition.value, hands=hands)
         own = book.design.brand
         if marked_as is not None:
             book = replace(book, branding=marked_as)

@@ -53,14 +53,14 @@ class ChainEntry(FileModel):
 class RingEntry(FileModel):
     """A ring laid round on the floor."""
 
-    links: tuple[Links, ...] = Field(description=mark("its links, by size"), min_length=1)
+    links: list[Links] = Field(description=mark("its links, by size"), min_length=1)
     across: Centimetres = Field(description=mark("over the balloons, through the middle"))
 
 
 class HeightEntry(FileModel):
     """A finished piece as it stands, with what the program worked out for it."""
 
-    links: tuple[Links, ...] = Field(description=mark("its links, by size"), min_length=1)
+    links: list[Links] = Field(description=mark("its links, by size"), min_length=1)
     span: Centimetres = Field(description=mark("how far its joints reach up, as worked out"))
     body: Centimetres = Field(description=mark("what its balloons add to that, as worked out"))
     sag: Sag = Field(description=mark("how far it sinks, as worked out"))
@@ -82,10 +82,14 @@ class HandsFile(FileModel):
 
     buildplan_hands: Version = Field(description=mark("the version of this form of file: 1"))
     units: Literal["cm"] = Field("cm", description=mark("the units of its lengths: cm"))
-    chains_of_ten: tuple[ChainEntry, ...] = Field((), description=mark("chains of ten links"))
-    rings: tuple[RingEntry, ...] = Field((), description=mark("rings laid round on the floor"))
-    heights: tuple[HeightEntry, ...] = Field((), description=mark("finished pieces"))
-    work: tuple[WorkEntry, ...] = Field((), description=mark("work that was timed"))
+    chains_of_ten: list[ChainEntry] = Field(
+        default_factory=list, description=mark("chains of ten links")
+    )
+    rings: list[RingEntry] = Field(
+        default_factory=list, description=mark("rings laid round on the floor")
+    )
+    heights: list[HeightEntry] = Field(default_factory=list, description=mark("finished pieces"))
+    work: list[WorkEntry] = Field(default_factory=list, description=mark("work that was timed"))
 
 
 def _sizes(links: Sequence[Links]) -> Iterator[tuple[Size | None, int]]:
@@ -130,6 +134,10 @@ def _cm(length_m: float) -> float:
     return round(length_m / METRES_PER_CM, 3)
 
 
+def _plain(number: float) -> float:
+    return int(number) if number == int(number) else round(number, 3)
+
+
 def _links(size: Size | None, count: int) -> dict[str, float]:
     if size is None:
         return {"count": count}
@@ -152,7 +160,13 @@ def _entry(one: Measurement) -> tuple[str, dict[str, object]]:
                 "height": _cm(one.height_m),
             }
         case Work(kind=kind, count=count, minutes=minutes):
-            return "work", {"kind": str(kind), "count": count, "minutes": minutes}
+            return "work", {"kind": str(kind), "count": _plain(count), "minutes": _plain(minutes)}
+
+
+def gathered(before: Sequence[Measurement], new: Sequence[Measurement]) -> list[Measurement]:
+    """The measurements of before and those that are new: none is counted twice."""
+    known = [_entry(one) for one in before]
+    return [*before, *(one for one in new if _entry(one) not in known)]
 
 
 def hands_text(measurements: Sequence[Measurement]) -> str:

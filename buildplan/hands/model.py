@@ -124,6 +124,11 @@ class Hands:
         """Where each habit stands."""
         return {habit: i for i, habit in enumerate(self.habits)}
 
+    @property
+    def taken_for_granted(self) -> Hands:
+        """The same hands as seen by a design that has been worked out with them: all factors 1."""
+        return Hands(self.habits, np.zeros(len(self.habits)), self.covariance, self.measurements)
+
     def weights(self, shares: Mapping[Habit, float]) -> FloatArray:
         """A sum of habits as a row (n); habits that are not known of count for nothing."""
         row = np.zeros(len(self.habits))

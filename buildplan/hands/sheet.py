@@ -67,7 +67,7 @@ def sheet_rows(piece: Evaluation, design: str) -> list[tuple[str, ...]]:
     the piece's own units.
     """
     unit = piece.units
-    rows = [COLUMNS]
+    rows: list[tuple[str, ...]] = [COLUMNS]
     for one in candidates(piece):
         length = f"{measured(one.measurement) / METRES[unit]:.1f}"
         count = "10" if isinstance(one.measurement, ChainOfTen) else "1"
@@ -88,11 +88,10 @@ def read_log(text: str, piece_of: Callable[[str], Evaluation]) -> tuple[Measurem
     bad: list[BadRow] = []
     timed = set(TIMED) <= set(head)
     if not timed and not set(COLUMNS) <= set(head):
-        names = listing(COLUMNS), listing(TIMED)
         why = message(
             "the first line must name the columns {sheet}, or {timed}",
-            sheet=names[0],
-            timed=names[1],
+            sheet=listing(COLUMNS),
+            timed=listing(TIMED),
         )
         raise LogError([BadRow(1, why)])
     known: dict[str, dict[tuple[str, str], Candidate]] = {}
@@ -133,7 +132,7 @@ def _table(text: str) -> tuple[list[str], Iterator[tuple[int, list[str]]]]:
 
 
 def number(text: str) -> float:
-    """A number above nothing, with a decimal point or comma. Raises ValueError for anything else."""
+    """A number above 0, with a decimal point or comma. Raises ValueError for anything else."""
     value = float(text.replace(",", "."))
     if not math.isfinite(value) or value <= 0:
         raise ValueError(text)
