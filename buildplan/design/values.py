@@ -7,6 +7,8 @@ from typing import Annotated, Literal
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, WithJsonSchema
 
+from buildplan.language.speaking import mark
+
 ChainLetter = Literal["A", "B", "C", "D"]
 CellName = Literal["straight", "fan", "fan_in", "dip", "tip"]
 # the languages that the pages can be in: those of language.speaking.LOCALES
@@ -94,6 +96,6 @@ class FileModel(BaseModel):
 class ConstantRange(FileModel):
     """A constant's likely value and the range about it."""
 
-    value: ConstantValue
-    low: ConstantValue
-    high: ConstantValue
+    value: ConstantValue = Field(description=mark("the constant's likely value"))
+    low: ConstantValue = Field(description=mark("the least that it may be"))
+    high: ConstantValue = Field(description=mark("the most that it may be"))
