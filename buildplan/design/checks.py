@@ -5,7 +5,8 @@ Every check looks only at what it needs, so that a mistake in one part hides non
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Iterator, Mapping
+import re
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from buildplan.design.arch import as_tube
@@ -38,7 +39,7 @@ from buildplan.design.source.mistake import (
     shown,
 )
 from buildplan.design.source.partial_validation import Salvaged, list_in, mapping_in, salvage
-from buildplan.design.suggestions import Suggestion, by_hand
+from buildplan.design.suggestions import Put, Suggestion, TakeOut, Way, by_hand, change
 from buildplan.design.tube_checks import check_tube, joint_counts
 from buildplan.language.messages import Message, Value, mark, message, message_in
 
@@ -113,13 +114,14 @@ def _check_sizes(at: Path, balloon: Salvaged[Balloon]) -> Iterator[Mistake]:
                 gauge=f"{part.inflate_to:g}",
                 nominal=f"{part.nominal:g}",
             ),
-            by_hand(
+            change(
                 message(
                     "size it to {nominal} or less (common practice for a link: about two thirds, "
                     "{two_thirds})",
                     nominal=f"{part.nominal:g}",
                     two_thirds=f"{part.nominal * 2 / 3:.3g}",
-                )
+                ),
+                Put((*at, "inflate_to"), float(f"{part.nominal * 2 / 3:.3g}")),
             ),
         )
     measured = [
@@ -132,15 +134,24 @@ def _check_sizes(at: Path, balloon: Salvaged[Balloon]) -> Iterator[Mistake]:
             FileKind.MEASURED_TWICE,
             (*at, "chain_of_ten"),
             message("tie_to_tie and chain_of_ten are both given, and say the same thing twice"),
-            by_hand(message("keep the one that you measured")),
+            Suggestion(
+                (message("keep the one that you measured"),),
+                tuple(_left_out(at, name) for name in measured),
+            ),
         )
     elif measured and right("kind") and part.kind == "round":
         yield Mistake(
             FileKind.ROUND_HAS_NO_LENGTH,
             (*at, measured[0]),
             message("a round is tied at its neck only and has no {key}", key=measured[0]),
-            by_hand(
-                message("leave {key} out, or make it {right}", key=measured[0], right="kind: link")
+            Suggestion(
+                ways=(
+                    _left_out(at, measured[0]),
+                    Way(
+                        message("make it {right}", right="kind: link"),
+                        (Put((*at, "kind"), "link"),),
+                    ),
+                )
             ),
         )
     elif measured and right("kind", "inflate_to") and not likely(part):
@@ -163,6 +174,10 @@ def _check_sizes(at: Path, balloon: Salvaged[Balloon]) -> Iterator[Mistake]:
                 )
             ),
         )
+
+
+def _left_out(at: Path, key: str) -> Way:
+    return Way(message("take {key} out", key=key), (TakeOut((*at, key)),))
 
 
 @dataclass(frozen=True)
@@ -239,12 +254,16 @@ def _check_reference(reference: _Reference, balloons: Balloons) -> Iterator[Mist
             FileKind.WRONG_KIND_OF_BALLOON,
             reference.at,
             message(wrong, key=shown(key), use=message(reference.use)),
-            by_hand(
-                message("use {names}", names=listed(map(key_in_words, fitting), "or"))
-                if fitting
-                else message("add a balloon of {right}", right=f"kind: {kind}")
-            ),
+            _use(reference.at, fitting)
+            if fitting
+            else by_hand(message("add a balloon of {right}", right=f"kind: {kind}")),
         )
+
+
+def _use(at: Path, fitting: Sequence[str]) -> Suggestion:
+    """A suggestion to name one of these balloons at `at`; which of several, a person says."""
+    words = message("use {names}", names=listed(map(key_in_words, fitting), "or"))
+    return change(words, Put(at, fitting[0])) if len(fitting) == 1 else by_hand(words)
 
 
 def _check_pattern(build: Mapping[str, object]) -> Iterator[Mistake]:
@@ -289,21 +308,30 @@ def _check_standing(top: Mapping[str, object], build: Mapping[str, object]) -> I
                 FileKind.LISTED_TWICE,
                 at,
                 message("{name} is listed twice", name=shown(label)),
-                by_hand(message("list each joint once")),
+                change(message("list each joint once"), TakeOut(at)),
             )
         elif known is not None and label not in known:
-            # nearest to A99 would be A9, which tells nobody anything
-            guess = None if tube else nearest(label, known)
+            guess = _meant_joint(label, known, tube)
             yield Mistake(
                 FileKind.NO_SUCH_JOINT,
                 at,
                 message("there is no joint {joint}", joint=shown(label)),
-                by_hand(
-                    meant(guess) if guess else None,
-                    message("the joints are {names}", names=these_are),
+                Suggestion(
+                    (message("the joints are {names}", names=these_are),),
+                    (Way(meant(guess), (Put(at, guess),)),) if guess else (),
                 ),
             )
         seen.add(label)
+
+
+def _meant_joint(label: str, known: Collection[str], tube: bool) -> str | None:
+    """The joint that a label was most likely meant to name: `A12` for `a12` or `A 12`."""
+    plain = re.sub(r"[\s_.-]+", "", label).upper()
+    plain = re.sub(r"(?<=[A-Z])0+(?=[0-9])", "", plain)
+    if plain in known:
+        return plain
+    # nearest to A99 would be A9, which tells nobody anything
+    return None if tube else nearest(label, known)
 
 
 def joints_of(build: Mapping[str, object]) -> tuple[Collection[str] | None, Value]:

@@ -12,7 +12,7 @@ from buildplan.design.kinds import FileKind
 from buildplan.design.patterns import Tube
 from buildplan.design.source.mistake import Mistake, Path, key_in_words, listed
 from buildplan.design.source.partial_validation import list_in, mapping_in, salvage
-from buildplan.design.suggestions import by_hand
+from buildplan.design.suggestions import Put, Suggestion, TakeOut, Way, by_hand, change
 from buildplan.design.tube_checks import chain_letters, joint_counts
 from buildplan.language.messages import mark, message, message_count
 
@@ -130,8 +130,20 @@ def _check_form(at: Path, given: Mapping[str, object]) -> Iterator[Mistake]:
                     kind=message(A_KIND[belongs]),
                     another=message(A_KIND[kinds[0]]),
                 ),
-                by_hand(message("take it out")),
+                change(message("take it out"), TakeOut((*at, key))),
             )
+
+
+def _as_list(at: Path, stripes: Mapping[str, int]) -> Way:
+    """The colours of stripes one by one."""
+    colours = [key for key, count in stripes.items() for _ in range(count)]
+    return Way(
+        message(
+            "write the colours as a list, which is cut off where a ring closes: {right}",
+            right=f"{at[-1]}: [{', '.join(map(key_in_words, colours))}]",
+        ),
+        (Put(at, colours),),
+    )
 
 
 def _check_spiral(at: Path, part: str, pattern: ColourPattern) -> Iterator[Mistake]:
@@ -169,7 +181,12 @@ def _check_spiral(at: Path, part: str, pattern: ColourPattern) -> Iterator[Mista
                 pitch=str(turn),
                 sum=str(again),
             ),
-            by_hand(message("use {names}", names=listed(map(str, near), "or"))),
+            Suggestion(
+                ways=tuple(
+                    Way(message("use {number}", number=one), (Put((*at, "pitch"), one),))
+                    for one in near
+                )
+            ),
         )
 
 
@@ -212,13 +229,15 @@ def _check_even(at: Path, pattern: ColourPattern, lengths: Mapping[str, int]) ->
         FileKind.UNEVEN_ROUND_RING,
         (*at, kind),
         message(wrong, sum=again, rings=rings),
-        by_hand(
-            message(
-                "let the counts add up to {numbers}, or write the colours as a list, which is cut "
-                "off where a ring closes",
-                numbers=listed(map(str, even), "or"),
+        Suggestion(
+            (
+                message(
+                    "or let the counts add up to {numbers}", numbers=listed(map(str, even), "or")
+                ),
             )
             if even
-            else message("write the colours as a list, which is cut off where a ring closes")
-        ),
+            else (),
+            (_as_list(at, pattern.stripes),) if pattern.stripes else (),
+        )
+        or by_hand(message("change the counts, or give stripes")),
     )

@@ -8,7 +8,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from buildplan.design.kinds import FileKind
 from buildplan.design.source.mistake import Mistake, Path, key_in_words, listed, one_of, shown
 from buildplan.design.source.partial_validation import list_in, mapping_in
-from buildplan.design.suggestions import by_hand
+from buildplan.design.suggestions import TakeOut, by_hand, change
 from buildplan.language.messages import mark, message
 
 AT: Path = ("build", "graph")
@@ -37,7 +37,10 @@ def check_graph(graph: Mapping[str, object]) -> Iterator[Mistake]:
                 FileKind.LISTED_TWICE,
                 (*AT, "joints", i),
                 message("the joint {joint} is listed twice", joint=shown(label)),
-                by_hand(message("list each joint once, or give the second a label of its own")),
+                change(
+                    message("list each joint once, or give the second a label of its own"),
+                    TakeOut((*AT, "joints", i)),
+                ),
             )
         joints.setdefault(label, i)
     if not joints:
@@ -90,7 +93,10 @@ def _check_connections(
                 FileKind.LOOSE_JOINT,
                 (*AT, "joints", joints[label]),
                 message("no balloon is tied at the joint {joint}", joint=shown(label)),
-                by_hand(message("add a balloon from it to another joint, or take it out")),
+                change(
+                    message("add a balloon from it to another joint, or take it out"),
+                    TakeOut((*AT, "joints", joints[label])),
+                ),
             )
     parts = _parts({label: beside for label, beside in neighbours.items() if beside})
     if len(parts) > 1:

@@ -25,7 +25,7 @@ from buildplan.design.source.mistake import (
     one_of,
     shown,
 )
-from buildplan.design.suggestions import Put, Suggestion, Way, by_hand, change, within
+from buildplan.design.suggestions import Put, Suggestion, TakeOut, Way, by_hand, change, within
 from buildplan.language.messages import Message, mark, message, message_count
 
 AT: Path = ("build", "assembly")
@@ -107,7 +107,15 @@ def _read_parts(
                     "there is one part {part}, and to_next ties it to the next of them",
                     part=part.name,
                 ),
-                by_hand(message("add repeat: 2 or more, or take to_next out")),
+                Suggestion(
+                    ways=(
+                        Way(
+                            message("add {right} or more", right="repeat: 2"),
+                            (Put((*at, "repeat"), 2),),
+                        ),
+                        Way(message("take {key} out", key="to_next"), (TakeOut((*at, "to_next")),)),
+                    )
+                ),
             )
         whole, mistakes = (
             _from_file(found, design, part, at, folder, read)

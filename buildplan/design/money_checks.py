@@ -11,7 +11,7 @@ from buildplan.design.kinds import FileKind
 from buildplan.design.model import Balloon
 from buildplan.design.source.mistake import Mistake, key_in_words, one_of, shown
 from buildplan.design.source.partial_validation import Salvaged, mapping_in
-from buildplan.design.suggestions import by_hand
+from buildplan.design.suggestions import Put, Suggestion, TakeOut, Way, by_hand
 from buildplan.design.values import CURRENCY
 from buildplan.language.messages import mark, message
 
@@ -30,7 +30,16 @@ def check_money(
                 FileKind.PRICED_TWICE,
                 ("pack_prices", key),
                 message("{name} has a price for one balloon and another for a pack", name=name),
-                by_hand(message("keep the one that you pay")),
+                Suggestion(
+                    (message("keep the one that you pay"),),
+                    tuple(
+                        Way(
+                            message("take {key} out", key=f"{table}.{name}"),
+                            (TakeOut((table, key)),),
+                        )
+                        for table in ("prices", "pack_prices")
+                    ),
+                ),
             )
         if key not in sizes:
             yield Mistake(
@@ -86,5 +95,13 @@ def _check_same_packs(
                         first=shown(values[key]),
                         second=shown(values[first]),
                     ),
-                    by_hand(message("give both the same")),
+                    Suggestion(
+                        ways=tuple(
+                            Way(
+                                message("give both {value}", value=shown(values[like])),
+                                (Put((table, unlike), values[like]),),
+                            )
+                            for like, unlike in ((first, key), (key, first))
+                        )
+                    ),
                 )

@@ -19,7 +19,7 @@ from buildplan.design.pattern_joints import (
 from buildplan.design.patterns import Build, Column, Letters, Solid, Wall
 from buildplan.design.source.mistake import Mistake, Path, listed
 from buildplan.design.source.partial_validation import list_in, mapping_in
-from buildplan.design.suggestions import Put, Suggestion, by_hand, change
+from buildplan.design.suggestions import Put, Suggestion, TakeOut, Way, by_hand, change
 from buildplan.language.messages import Value, mark, message
 
 PATTERNS = tuple(Build.model_fields)
@@ -112,10 +112,18 @@ def _check_letters(letters: Mapping[str, object]) -> Iterator[Mistake]:
             message("letters give neither cells nor a height")
             if cells is None
             else message("letters give their height twice over"),
-            by_hand(
+            change(
                 message(
                     "add {cells}; or height: a length",
                     cells=message("cells: {numbers}", numbers=listed(map(str, HEIGHTS), "or")),
+                ),
+                Put((*at, "cells"), HEIGHTS[1]),
+            )
+            if cells is None
+            else Suggestion(
+                ways=tuple(
+                    Way(message("take {key} out", key=key), (TakeOut((*at, key)),))
+                    for key in ("height", "cells")
                 )
             ),
         )
@@ -131,8 +139,9 @@ def _check_letters(letters: Mapping[str, object]) -> Iterator[Mistake]:
                         letter=one,
                         cells=str(cells),
                     ),
-                    by_hand(
-                        message("make the letters {cells} cells high or more", cells=HEIGHTS[1])
+                    change(
+                        message("make the letters {cells} cells high or more", cells=HEIGHTS[1]),
+                        Put((*at, "cells"), HEIGHTS[1]),
                     ),
                 )
 

@@ -8,22 +8,22 @@ from pathlib import Path
 from typing import TypeVar
 
 from pydantic import ValidationError
-from pydantic_core import ErrorDetails
 
 from buildplan.design.checks import check
 from buildplan.design.joining import join_parts
 from buildplan.design.kinds import FileKind
 from buildplan.design.model import Brand, Design
 from buildplan.design.problems import DesignProblemsError, Problem, UnreadableDesignError
+from buildplan.design.source.file_text import text_of, unreadable
 from buildplan.design.source.mistake import Mistake, path_in_words
 from buildplan.design.source.refusals import mistakes_in
+from buildplan.design.source.trying import tried
 from buildplan.design.source.yaml_nodes import Keys, Node, Scalar, mark_of, plain
 from buildplan.design.source.yaml_source import load
-from buildplan.design.suggestions import Suggestion, by_hand
+from buildplan.design.suggestions import by_hand
 from buildplan.design.values import FileModel
-from buildplan.language.messages import Message, mark, message
+from buildplan.language.messages import mark, message
 
-MOST_BYTES = 1024 * 1024
 # by the key that it begins with
 KIND_OF_FILE: Mapping[str, str] = {
     "buildplan": mark("a design file"),
@@ -52,7 +52,7 @@ def read_design(
 
     def part(file: Path) -> Design:
         if any(_same_file(file, other) for other in files):
-            raise _unreadable(
+            raise unreadable(
                 file,
                 FileKind.PART_OF_ITSELF,
                 message("this assembly would have itself as a part"),
@@ -93,158 +93,89 @@ def read_as(
 ) -> Form:
     """Read the file at `path` as one of `form`; `checked` finds what its parts disagree on in
     its content as plain data, `completed` brings in what a file that is right so far draws on.
-    Raises as `read_design` does."""
+    Each change that a problem suggests has been tried. Raises as `read_design` does."""
     file = str(path)
-    source = load(_text(path), file)
-    if not isinstance(source.root, Keys):
-        first, second, *_ = form.model_fields
-        raise UnreadableDesignError(
-            file,
-            Problem(
-                FileKind.NOT_A_MAPPING,
-                message(
-                    "{a_file} is made of keys with values, and this one is not",
-                    a_file=message(KIND_OF_FILE[first]),
-                ),
-                by_hand(
-                    message(
-                        "begin with {first}, then {second} and the other keys, each on its own "
-                        "line",
-                        first="name:" if first == "name" else f"{first}: 1",
-                        second=f"{second}:",
-                    )
-                ),
-                line=source.root.mark[0],
-            ),
-        )
-    first = next(iter(form.model_fields))
-    for other in KIND_OF_FILE:
-        if other in source.root.nodes and first not in source.root.nodes:
-            raise UnreadableDesignError(
-                file,
-                Problem(
-                    FileKind.ANOTHER_KIND_OF_FILE,
-                    message(
-                        "this is {a_file}, and {another} is wanted",
-                        a_file=message(KIND_OF_FILE[other]),
-                        another=message(KIND_OF_FILE[first]),
-                    ),
-                    by_hand(
-                        message(
-                            "{a_file} begins with {right}",
-                            a_file=message(KIND_OF_FILE[first]),
-                            right=f"{first}: 1",
-                        )
-                    ),
-                    line=source.root.mark[0],
-                ),
-            )
-    data = plain(source.root)
-    read = None
-    mistakes = list(source.mistakes)
-    errors: list[ErrorDetails] = []
-    try:
-        read = form.model_validate(data)
-    except ValidationError as error:
-        errors = error.errors(include_url=False)
-        mistakes += mistakes_in(errors[:MOST_PROBLEMS], data, form)
-    mistakes += islice(checked(data), MOST_PROBLEMS)
-    if read is not None and not mistakes:
-        read, mistakes = completed(read)
+    source = load(text_of(path), file)
+    root = _keys_of(source.root, form, file)
+
+    def look(data: object) -> tuple[Form | None, list[Mistake]]:
+        return _look(form, data, checked, completed)
+
+    data = plain(root)
+    read, mistakes = look(data)
+    mistakes += source.mistakes
     if read is None or mistakes:
-        problems = _in_file_order(mistakes, source.root)
-        if max(len(problems), len(errors)) >= MOST_PROBLEMS:
+        mistakes = tried(mistakes, data, lambda changed: look(changed)[1], root.size)
+        problems = _in_file_order(mistakes, root)
+        if len(mistakes) >= MOST_PROBLEMS:
             more = Problem(
                 FileKind.MORE_PROBLEMS,
                 message("there may be more problems than these"),
                 by_hand(message("mend these first")),
             )
             problems = [*problems[:MOST_PROBLEMS], more]
-        raise DesignProblemsError(file, problems, _name(source.root))
+        raise DesignProblemsError(file, problems, _name(root))
     return read
 
 
-def _text(path: Path) -> str:
-    """The text of the file, which must be UTF-8 and of a sensible size."""
+def _look(
+    form: type[Form],
+    data: object,
+    checked: Callable[[object], Iterable[Mistake]],
+    completed: Callable[[Form], tuple[Form, list[Mistake]]],
+) -> tuple[Form | None, list[Mistake]]:
+    """What the content of a file is read as, if it can be, and what is wrong with it."""
+    read, mistakes = None, []
     try:
-        with path.open("rb") as file:
-            data = file.read(MOST_BYTES + 1)
-    except FileNotFoundError:
-        raise _unreadable(
-            path,
-            FileKind.NO_SUCH_FILE,
-            message("there is no such file"),
-            by_hand(message("check the name and the folder")),
-        ) from None
-    except IsADirectoryError:
-        raise _unreadable(
-            path,
-            FileKind.A_FOLDER,
-            message("this is a folder"),
-            by_hand(message("name the design file in it")),
-        ) from None
-    except PermissionError:
-        raise _unreadable(
-            path,
-            FileKind.NOT_ALLOWED,
-            message("this file may not be read"),
-            by_hand(message("ask its owner, or copy it to your own folder")),
-        ) from None
-    except (OSError, ValueError) as error:
-        why = error.strerror if isinstance(error, OSError) and error.strerror else str(error)
-        raise _unreadable(
-            path,
-            FileKind.UNREADABLE,
-            message("cannot be read ({why})", why=why),
-            by_hand(message("check the name")),
-        ) from None
-    if len(data) > MOST_BYTES:
-        raise _unreadable(
-            path,
-            FileKind.TOO_LARGE,
-            message("larger than {size} KiB, which no design is", size=str(MOST_BYTES // 1024)),
+        read = form.model_validate(data)
+    except ValidationError as error:
+        errors = error.errors(include_url=False)
+        mistakes = list(mistakes_in(errors[:MOST_PROBLEMS], data, form))
+    mistakes += islice(checked(data), MOST_PROBLEMS)
+    return completed(read) if read is not None and not mistakes else (read, mistakes)
+
+
+def _keys_of(root: Node, form: type[FileModel], file: str) -> Keys:
+    """The keys of a file that is to be of `form`. Raises UnreadableDesignError if it has none,
+    or is a file of another form."""
+    first, second, *_ = form.model_fields
+    if not isinstance(root, Keys):
+        problem = Problem(
+            FileKind.NOT_A_MAPPING,
+            message(
+                "{a_file} is made of keys with values, and this one is not",
+                a_file=message(KIND_OF_FILE[first]),
+            ),
             by_hand(
                 message(
-                    "name the design file, a .yaml of a few dozen lines; use repeat for long "
-                    "courses"
+                    "begin with {first}, then {second} and the other keys, each on its own line",
+                    first="name:" if first == "name" else f"{first}: 1",
+                    second=f"{second}:",
                 )
             ),
+            line=root.mark[0],
         )
-    if data.startswith((b"\xff\xfe", b"\xfe\xff")):
-        raise _unreadable(
-            path,
-            FileKind.NOT_UTF8,
-            message("saved as UTF-16"),
-            by_hand(message("save it as UTF-8 text")),
-        )
-    if b"\0" in data:
-        raise _unreadable(
-            path,
-            FileKind.NOT_TEXT,
-            message("not a text file"),
-            by_hand(message("name the design file, a .yaml of plain text")),
-        )
-    try:
-        return data.decode("utf-8-sig")
-    except UnicodeDecodeError as error:
-        line = data.count(b"\n", 0, error.start) + 1
-        raise _unreadable(
-            path,
-            FileKind.NOT_UTF8,
-            message("this line holds bytes that are not UTF-8 text"),
-            by_hand(message("save it as UTF-8 text")),
-            line,
-        ) from None
-
-
-def _unreadable(
-    path: Path,
-    kind: FileKind,
-    said: Message,
-    suggestion: Suggestion,
-    line: int | None = None,
-) -> UnreadableDesignError:
-    return UnreadableDesignError(str(path), Problem(kind, said, suggestion, line=line))
+        raise UnreadableDesignError(file, problem)
+    for other in KIND_OF_FILE:
+        if other in root.nodes and first not in root.nodes:
+            problem = Problem(
+                FileKind.ANOTHER_KIND_OF_FILE,
+                message(
+                    "this is {a_file}, and {another} is wanted",
+                    a_file=message(KIND_OF_FILE[other]),
+                    another=message(KIND_OF_FILE[first]),
+                ),
+                by_hand(
+                    message(
+                        "{a_file} begins with {right}",
+                        a_file=message(KIND_OF_FILE[first]),
+                        right=f"{first}: 1",
+                    )
+                ),
+                line=root.mark[0],
+            )
+            raise UnreadableDesignError(file, problem)
+    return root
 
 
 def _in_file_order(mistakes: Iterable[Mistake], root: Node) -> list[Problem]:

@@ -23,7 +23,7 @@ from buildplan.design.model import Balloon
 from buildplan.design.patterns import Tube
 from buildplan.design.source.mistake import Mistake, Path, listed
 from buildplan.design.source.partial_validation import Salvaged, list_in
-from buildplan.design.suggestions import Put, Suggestion, by_hand, change
+from buildplan.design.suggestions import Put, Suggestion, TakeOut, by_hand, change
 from buildplan.design.turning import SideLengths
 from buildplan.design.values import ChainLetter
 from buildplan.language.messages import mark, message
@@ -111,7 +111,7 @@ def check_tube(
                 FileKind.CELL_WITHOUT_ADVANCE,
                 at,
                 message("a cell [0, 0] advances no chain"),
-                by_hand(message("take it out, or let a side advance")),
+                change(message("take it out, or let a side advance"), TakeOut(at)),
             )
     if tube.right("chains") and given.get("single") is None:
         yield from _check_singles(tube.part.chains, cells, given.get("brace"))
@@ -131,8 +131,9 @@ def _check_letters(
                     FileKind.NO_SUCH_CHAIN,
                     (*AT, "long", letter),
                     message(NO_CHAIN, letter=letter, chains=chains, letters=listed(letters)),
-                    by_hand(
-                        message("take {letter} out, or change the number of chains", letter=letter)
+                    change(
+                        message("take {letter} out, or change the number of chains", letter=letter),
+                        TakeOut((*AT, "long", letter)),
                     ),
                 )
         missing = [letter for letter in letters if letter not in long]

@@ -144,7 +144,7 @@ PART = [
         "{long: {spiral: {long: 1, cross: 2}, pitch: 4}}",
         "colour_pattern.long.pitch",
         ["4", "3"],
-        ["3 or 6"],
+        ["use 3", "use 6"],
     ),
     # the outer rings have 12 balloons, the inner ones 6
     (

@@ -138,7 +138,7 @@ AGREEMENT = [
         12,
         "balloons.lock.tie_to_tie",
         ["round", "neck only"],
-        ["leave tie_to_tie out"],
+        ["take tie_to_tie out"],
     ),
     (
         "long: long\n",

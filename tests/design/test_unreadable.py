@@ -9,7 +9,8 @@ import pytest
 from design_texts import RING, changed, problems, read, refusal
 
 from buildplan.design.problems import UnreadableDesignError
-from buildplan.design.reading import MOST_BYTES, read_design
+from buildplan.design.reading import read_design
+from buildplan.design.source.file_text import MOST_BYTES
 from buildplan.design.source.yaml_source import MAX_ALIASED_NODES, MAX_NESTING
 from buildplan.design.suggestions import suggestion_words
 from buildplan.language.voice import Voice

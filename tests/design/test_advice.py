@@ -1,0 +1,104 @@
+"""Advice that mends: every suggestion that names a change is made, and the problem is gone."""
+
+from __future__ import annotations
+
+import pytest
+from design_texts import RING, TRIANGLE, changed, problems
+
+from buildplan.design.kinds import FileKind as K
+from buildplan.design.problems import Problem
+from buildplan.design.source.file_changes import changed_text
+
+HEAD = RING[: RING.index("  tube:")]
+LETTERS = HEAD + "  letters: {text: LEO, cells: 7, long: long, brace: cross, lock: lock}\n"
+WALL = HEAD + (
+    "  wall: {across: 4, up: 4, layers: 2, row: long, upright: long, between: cross, lock: lock}\n"
+)
+ASSEMBLY = (
+    HEAD
+    + """\
+  assembly:
+    lock: lock
+    parts:
+      - {name: L, build: {solid: {shape: cube, edge: long, lock: lock}}}
+      - {name: T, build: {solid: {shape: cube, edge: long, lock: lock}}}
+    ties: [[L.P1, T.P1]]
+"""
+)
+SPARE, CROSS = "spare: 0.05", "  cross: {kind: link, "
+# a file, what is made wrong in it, the code, and how many ways of mending it are named
+BROKEN = [
+    (RING, "name: Ring", "nmae: Ring", K.UNKNOWN_KEY, 1),
+    (RING, "units: in", "units: inn", K.WRONG_TYPE, 1),
+    (RING, "nominal: 12", "nominal: '12'", K.WRONG_TYPE, 1),
+    (RING, "name: Ring", "name: 12", K.WRONG_TYPE, 1),
+    (RING, "closed: true", "closed: yes", K.WRONG_TYPE, 1),
+    (RING, "[straight, fan]", "straight", K.WRONG_TYPE, 1),
+    (RING, "repeat: 6", "repeat: 6.0", K.WRONG_TYPE, 1),
+    (RING, SPARE, "spare: 5", K.OUT_OF_RANGE, 1),
+    (RING, "long: long\n", "long: lnog\n", K.NO_SUCH_BALLOON, 1),
+    (RING, SPARE, "prices: {lnog: 1}", K.NO_SUCH_BALLOON, 1),
+    (RING, "lock: lock", "lock: cross", K.WRONG_KIND_OF_BALLOON, 1),
+    (RING, SPARE, "stand_on: a12", K.NO_SUCH_JOINT, 1),
+    (RING, SPARE, "stand_on: [B 3]", K.NO_SUCH_JOINT, 1),
+    (RING, SPARE, "stand_on: [A1, A1]", K.LISTED_TWICE, 1),
+    (RING, SPARE, "currency: GBB", K.NO_SUCH_CURRENCY, 1),
+    (RING, "inflate_to: 8", "inflate_to: 18", K.GAUGE_OVER_NOMINAL, 1),
+    (RING, CROSS, CROSS + "tie_to_tie: 9, chain_of_ten: 90, ", K.MEASURED_TWICE, 2),
+    (RING, "{kind: round,", "{kind: round, tie_to_tie: 4,", K.ROUND_HAS_NO_LENGTH, 2),
+    (RING, SPARE, "prices: {long: 1}\npack_prices: {long: 9}", K.PRICED_TWICE, 2),
+    (RING, "long: long\n", "long: {A: long, B: long}\n", K.CHAIN_WITHOUT_BALLOON, 1),
+    (
+        RING,
+        "chains: 4\n    long: long",
+        "chains: 3\n    long: {A: long, B: long, C: long, D: long}",
+        K.NO_SUCH_CHAIN,
+        1,
+    ),
+    (RING, "fan]", "fan, [0, 0]]", K.CELL_WITHOUT_ADVANCE, 1),
+    (RING, "fan]\n", "fan]\n      - {repeat: 2, cells: [tip, dip]}\n", K.SINGLE_MISSING, 1),
+    (RING, SPARE, "colour_pattern: {A: {stripes: {long: 5}}}", K.UNEVEN_ROUND_RING, 1),
+    (
+        RING,
+        SPARE,
+        "colour_pattern: {A: {stripes: {long: 1}, pitch: 3}}",
+        K.COLOUR_KEY_OUT_OF_PLACE,
+        1,
+    ),
+    (RING, SPARE, "colour_pattern: {long: {spiral: {long: 4}, pitch: 6}}", K.UNEVEN_PITCH, 2),
+    (LETTERS, "cells: 7, ", "", K.CELLS_OR_HEIGHT, 1),
+    (LETTERS, "cells: 7, ", "cells: 7, height: 60, ", K.CELLS_OR_HEIGHT, 2),
+    (LETTERS, "LEO, cells: 7", "M, cells: 5", K.LETTER_TOO_LOW, 1),
+    (WALL, ", between: cross", "", K.KEY_MISSING, 1),
+    (TRIANGLE, "from: P", "from: p", K.NO_SUCH_JOINT, 1),
+    (TRIANGLE, "[P, Q, R]", "[P, Q, R, R]", K.LISTED_TWICE, 1),
+    (TRIANGLE, "[P, Q, R]", "[P, Q, R, S]", K.LOOSE_JOINT, 1),
+    (ASSEMBLY, "T.P1]", "T.P9]", K.NO_SUCH_JOINT, 1),
+    (ASSEMBLY, "name: T, ", "name: T, to_next: [[P1, P2]], ", K.NO_NEXT_PART, 2),
+]
+
+
+@pytest.mark.parametrize(("text", "old", "new", "kind", "ways"), BROKEN)
+def test_every_change_that_is_suggested_mends_its_problem(
+    text: str, old: str, new: str, kind: K, ways: int
+) -> None:
+    broken = changed(text, (old, new))
+    found = [one for one in problems(broken) if one.kind is kind]
+    assert found, "this file has the mistake"
+    assert len(found[0].suggestion.ways) == ways
+    for problem in problems(broken):
+        for way in problem.suggestion.ways:
+            mended, _ = changed_text(broken, way.changes)
+            assert not like(problem, mended), way
+
+
+def like(problem: Problem, text: str) -> list[Problem]:
+    """Problems of a text that are the one given."""
+    return [one for one in problems(text) if (one.kind, one.path) == (problem.kind, problem.path)]
+
+
+def test_what_does_not_mend_is_not_suggested() -> None:
+    """The nearest name is that of a round, which no brace can be made of."""
+    text = changed(RING, ("brace: cross", "brace: lokc"))
+    (problem,) = problems(text)
+    assert all(way.changes[0].value != "lock" for way in problem.suggestion.ways)
