@@ -22,6 +22,7 @@ from buildplan.commands.app import (
     errors,
 )
 from buildplan.language.speaking import say
+from buildplan.language.voice import Voice
 
 if TYPE_CHECKING:
     from buildplan.business.copies.buyers import Buyer
@@ -240,11 +241,17 @@ def verify_copy(
     as_json: JsonOption = False,
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
-    """Check the serial of a sold copy, and that no page of it was changed."""
+    """Check the serial of a sold copy, and that no page of it was changed.
+
+    A good check proves that no page was changed, added, removed or moved since the file was
+    printed, and that serial, buyer and plan belong together; with the seller's key, that whoever
+    has that key made it. It does not prove who has read, copied or passed on the file. A copy that
+    was sealed with a key can only be judged with that key (exit status 2 without it).
+    """
     from pikepdf import PdfError
 
     from buildplan.business.copies.serial import NoSerialError
-    from buildplan.business.copies.verifying import verified_lines, verify
+    from buildplan.business.copies.verifying import Verdict, verified_lines, verify
     from buildplan.commands.files import ProblemsFoundError, unreadable
 
     secret = _secret(key)
@@ -259,8 +266,16 @@ def verify_copy(
             say("{file} carries no serial: only the sale edition does", file=str(file))
         ) from None
     if as_json:
-        typer.echo(json.dumps(asdict(found) | {"good": found.good}, indent=2, ensure_ascii=False))
+        typer.echo(
+            json.dumps(
+                asdict(found) | {"good": found.good, "verdict": found.verdict},
+                indent=2,
+                ensure_ascii=False,
+            )
+        )
     else:
-        typer.echo("\n".join(verified_lines(found)))
+        typer.echo("\n".join(verified_lines(found, Voice(language))))
+    if found.verdict is Verdict.NEEDS_KEY:
+        raise typer.Exit(2)
     if not found.good:
         raise ProblemsFoundError

@@ -24,7 +24,15 @@ from buildplan.business.copies.serial import (
     sealed,
     serial_of,
 )
-from buildplan.business.copies.verifying import Verified, verified_lines, verify
+from buildplan.business.copies.verifying import (
+    PageChanges,
+    Verdict,
+    Verified,
+    page_changes,
+    verified_lines,
+    verify,
+)
+from buildplan.language.voice import Voice
 
 Change = Callable[[pikepdf.Pdf], None]
 
@@ -89,7 +97,7 @@ def test_untouched_copy_is_good(tmp_path: Path) -> None:
     found = checked(tmp_path, sold_copy())
     assert found.good
     assert found.copy.buyer == BUYER
-    assert "none changed" in "\n".join(verified_lines(found))
+    assert "none changed" in "\n".join(verified_lines(found, Voice()))
 
 
 def test_storing_it_another_way_changes_nothing(tmp_path: Path) -> None:
@@ -152,7 +160,42 @@ def test_change_is_noticed(tmp_path: Path, change: Change) -> None:
 
 def test_changed_page_is_named(tmp_path: Path) -> None:
     found = checked(tmp_path, changed(sold_copy(), draw_on(9)))
-    assert found.changed_pages == (10,)
+    assert found.changes == PageChanges(changed=(10,))
+
+
+@pytest.mark.parametrize(
+    ("change", "told"),
+    [
+        (one_less, PageChanges(missing=(4,))),
+        (last_gone, PageChanges(missing=(-1,))),
+        (swap, PageChanges(moved=(8,))),
+    ],
+    ids=["less", "last gone", "swapped"],
+)
+def test_only_the_page_that_went_is_named(
+    tmp_path: Path, change: Change, told: PageChanges
+) -> None:
+    found = checked(tmp_path, changed(sold_copy(), change))
+    last = len(pypdf.PdfReader(io.BytesIO(sold_copy())).pages)
+    missing = tuple(last if page == -1 else page for page in told.missing)
+    assert found.changes == replace(told, missing=missing)
+
+
+@given(st.lists(st.text("abc", min_size=1, max_size=2), max_size=12))
+def test_pages_that_are_alike_have_no_changes(pages: list[str]) -> None:
+    assert page_changes(pages, pages).none
+
+
+@given(st.permutations(list("abcdefg")), st.sets(st.sampled_from("abcdefg")))
+def test_every_page_is_accounted_for(order: list[str], kept: set[str]) -> None:
+    """What was printed is found, changed, moved or missing; what is found was printed or added."""
+    printed = list("abcdefg")
+    found = [page for page in order if page in kept]
+    told = page_changes(printed, found)
+    gone = {printed[i - 1] for i in told.missing}
+    assert len(printed) - len(told.missing) == len(found) - len(told.added)
+    if not told.changed:
+        assert gone == set(printed) - kept
 
 
 def test_sealing_changed_pages_again_does_not_give_another_name(tmp_path: Path) -> None:
@@ -161,7 +204,7 @@ def test_sealing_changed_pages_again_does_not_give_another_name(tmp_path: Path) 
     found = checked(tmp_path, sealed(sold_copy(), copy))
     assert found.serial_holds
     assert found.seal_holds
-    assert len(found.unmarked_pages) == found.pages
+    assert len(found.changes.unmarked) == found.pages
     assert not found.good
 
 
@@ -169,7 +212,11 @@ def test_key_is_needed_to_seal_and_to_check(tmp_path: Path) -> None:
     key = b"invented, for this test only"
     data = print_booklet(sold_book(), key)
     assert checked(tmp_path, data, key).good
-    assert not checked(tmp_path, data).good
+    unjudged = checked(tmp_path, data)
+    assert unjudged.verdict is Verdict.NEEDS_KEY
+    assert "NOT GOOD" not in "\n".join(verified_lines(unjudged, Voice()))
+    # what is plainly wrong needs no key
+    assert checked(tmp_path, changed(data, one_less)).verdict is Verdict.NOT_GOOD
     assert not checked(tmp_path, data, b"another key").good
     # a forger without the key cannot seal a changed page again
     forged = sealed(changed(data, draw_on(9)), copy_of(sold_book(), keyed=True))

@@ -27,10 +27,12 @@ from pikepdf.models.metadata import PdfMetadata
 from buildplan.design.model import Design
 
 NAMESPACE, PREFIX = "urn:buildplan:copy:1/", "bpcopy"
-FORMAT = 1
+FORMAT = 2
 SERIAL_LETTERS = 15
 GROUP = 4
 ALPHABET = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ"
+# The number that a page was printed with: a key of our own in its dictionary (ISO 32000-1, annex E).
+NUMBER = "/BPLN_Number"
 # What places a page in its document, and says nothing of what is on it.
 PLACING = frozenset({"/Parent", "/P", "/StructParent", "/StructParents", "/Tabs"})
 HOW_STORED = frozenset({"/Length", "/Filter", "/DecodeParms"})
@@ -89,6 +91,8 @@ def is_well_written(serial: str) -> bool:
 def sealed(data: bytes, copy: Copy, key: bytes = b"") -> bytes:
     """The printed file with its copy, serial and seal in the metadata. Same input, same bytes."""
     with pikepdf.open(io.BytesIO(data)) as pdf:
+        for number, page in enumerate(pdf.pages, start=1):
+            page.obj[NUMBER] = number
         pages = page_digests(pdf)
         serial = serial_of(copy, key)
         with pdf.open_metadata(set_pikepdf_as_editor=False) as meta:
@@ -155,18 +159,17 @@ def _sha(data: bytes) -> str:
 def page_digests(pdf: pikepdf.Pdf) -> list[str]:
     """A digest of each page: all that is drawn on it, its size, and where its links lead.
 
-    It does not change when a file is merely stored in another way (packed, renumbered).
+    It does not change when a file is merely stored in another way (packed, renumbered), nor when
+    other pages go or come: a link leads to a page by the number that it was printed with.
     """
-    numbers = {page.obj.objgen: index for index, page in enumerate(pdf.pages)}
-    hasher = _Hasher(numbers)
+    hasher = _Hasher()
     return [hasher.page(page.obj)[:32] for page in pdf.pages]
 
 
 class _Hasher:
     """Digests of PDF objects; shared ones are worked out once."""
 
-    def __init__(self, page_numbers: Mapping[tuple[int, int], int]) -> None:
-        self._page_numbers = page_numbers
+    def __init__(self) -> None:
         self._known: dict[tuple[int, int], str] = {}
         self._open: set[tuple[int, int]] = set()
 
@@ -187,8 +190,8 @@ class _Hasher:
         if not isinstance(thing, pikepdf.Object):
             return _sha(repr(_plain(thing)).encode())
         name = thing.objgen
-        if name in self._page_numbers:
-            return f"page {self._page_numbers[name]}"
+        if isinstance(thing, pikepdf.Dictionary) and thing.get("/Type") == pikepdf.Name.Page:
+            return f"page {thing.get(NUMBER)}"
         if name == (0, 0):
             return self._worked_out(thing)
         if name in self._open:

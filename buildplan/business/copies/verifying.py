@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from difflib import SequenceMatcher
+from enum import StrEnum
 from pathlib import Path
 
 import pikepdf
 import pypdfium2
 
 from buildplan.business.copies.serial import Copy, page_digests, seal_holds, serial_of, stored_in
-from buildplan.language.speaking import mark, say, whole
+from buildplan.language.messages import mark
+from buildplan.language.voice import Voice
 
 PROVES = mark(
     "This proves that no page was changed, added, removed or moved since the file was printed, "
@@ -20,32 +24,67 @@ UNKEYED = mark(
     "It was sealed without a seller's key, so anybody with buildplan could have made such a file."
 )
 NOT_PROVED = mark("It does not prove who has read, copied or passed on the file.")
+NOT_JUDGED = mark(
+    "It was sealed with a seller's key, and without that key it cannot be judged: give the key "
+    "with --key. All its pages are there as its own list has them."
+)
 NAME_WIDTH = 10
+
+
+class Verdict(StrEnum):
+    """What a check comes to."""
+
+    GOOD = "good"
+    NOT_GOOD = "not good"
+    NEEDS_KEY = "needs the key"
+
+
+@dataclass(frozen=True)
+class PageChanges:
+    """How the pages of a file differ from those that were sealed.
+
+    `changed`, `added`, `moved` and `unmarked` are numbers of pages in the file, `missing` of pages
+    as printed; all from 1. An unmarked page does not carry the serial and the buyer's name.
+    """
+
+    changed: tuple[int, ...] = ()
+    added: tuple[int, ...] = ()
+    moved: tuple[int, ...] = ()
+    missing: tuple[int, ...] = ()
+    unmarked: tuple[int, ...] = ()
+
+    @property
+    def none(self) -> bool:
+        """Whether all pages are there as they were printed."""
+        return self == PageChanges()
 
 
 @dataclass(frozen=True)
 class Verified:
-    """What the check of a file found. Pages are counted from 1."""
+    """What the check of a file found. Without the key of a keyed copy, serial and seal cannot be
+    judged, and do not hold."""
 
     copy: Copy
     serial: str
     pages: int
     serial_holds: bool
     seal_holds: bool
-    changed_pages: tuple[int, ...]
-    unmarked_pages: tuple[int, ...]
-    pages_expected: int
+    changes: PageChanges
+    key_given: bool
+
+    @property
+    def verdict(self) -> Verdict:
+        """Good if everything holds; what is plainly wrong is so without a key too."""
+        if not self.changes.none:
+            return Verdict.NOT_GOOD
+        if self.copy.keyed and not self.key_given:
+            return Verdict.NEEDS_KEY
+        return Verdict.GOOD if self.serial_holds and self.seal_holds else Verdict.NOT_GOOD
 
     @property
     def good(self) -> bool:
         """Whether everything holds."""
-        return (
-            self.serial_holds
-            and self.seal_holds
-            and not self.changed_pages
-            and not self.unmarked_pages
-            and self.pages == self.pages_expected
-        )
+        return self.verdict is Verdict.GOOD
 
 
 def verify(path: Path, key: bytes = b"") -> Verified:
@@ -54,23 +93,45 @@ def verify(path: Path, key: bytes = b"") -> Verified:
     with pikepdf.open(path) as pdf:
         stored = stored_in(pdf)
         found = page_digests(pdf)
-    pairs = zip(found, stored.pages, strict=False)
-    changed = [i for i, (here, sealed) in enumerate(pairs, start=1) if here != sealed]
-    changed += range(len(stored.pages) + 1, len(found) + 1)
-    texts = _texts(path)
     wanted = (stored.serial, stored.copy.buyer)
-    unmarked = [
-        i for i, text in enumerate(texts, start=1) if not all(_squeezed(w) in text for w in wanted)
-    ]
+    unmarked = tuple(
+        i
+        for i, text in enumerate(_texts(path), start=1)
+        if not all(_squeezed(w) in text for w in wanted)
+    )
     return Verified(
         copy=stored.copy,
         serial=stored.serial,
         pages=len(found),
         serial_holds=serial_of(stored.copy, key) == stored.serial,
         seal_holds=seal_holds(stored, key),
-        changed_pages=tuple(changed),
-        unmarked_pages=tuple(unmarked),
-        pages_expected=len(stored.pages),
+        changes=replace(page_changes(stored.pages, found), unmarked=unmarked),
+        key_given=bool(key),
+    )
+
+
+def page_changes(printed: Sequence[str], found: Sequence[str]) -> PageChanges:
+    """How pages differ, by their digests: the longest runs that are alike are set against one
+    another, so that one page taken out is told as that page and not as all after it."""
+    changed: list[int] = []
+    added: list[int] = []
+    missing: list[int] = []
+    matcher = SequenceMatcher(None, list(printed), list(found), autojunk=False)
+    for what, first, end, here, there in matcher.get_opcodes():
+        if what == "equal":
+            continue
+        both = min(end - first, there - here)
+        changed += range(here + 1, here + both + 1)
+        missing += range(first + both + 1, end + 1)
+        added += range(here + both + 1, there + 1)
+    gone = {printed[i - 1] for i in missing}
+    moved = [i for i in added if found[i - 1] in gone]
+    come = {found[i - 1] for i in moved}
+    return PageChanges(
+        changed=tuple(changed),
+        added=tuple(i for i in added if i not in moved),
+        moved=tuple(moved),
+        missing=tuple(i for i in missing if printed[i - 1] not in come),
     )
 
 
@@ -94,48 +155,43 @@ def _squeezed(text: str) -> str:
     return "".join(text.split()).replace("\u00ad", "").replace("\ufffe", "-")
 
 
-def verified_lines(found: Verified) -> list[str]:
+def verified_lines(found: Verified, voice: Voice) -> list[str]:
     """What was found, in words."""
-    copy = found.copy
+    copy, judged = found.copy, found.key_given or not found.copy.keyed
     # only copies of the sale edition have a serial
-    plan = say("{piece}, sale edition", piece=copy.piece)
+    plan = voice.say("{piece}, sale edition", piece=copy.piece)
+    serial = _fits(found.serial_holds, judged, voice)
     named = (
-        (say("Plan"), ", ".join(filter(None, (plan, copy.brand)))),
-        (say("For"), copy.buyer or say("nobody named")),
-        (say("Serial"), f"{found.serial}: {_fits(found.serial_holds)}"),
-        (say("Seal"), _fits(found.seal_holds)),
-        (say("Pages"), f"{whole(found.pages)}: {_pages_words(found)}"),
+        (voice.say("Plan"), ", ".join(filter(None, (plan, copy.brand)))),
+        (voice.say("For"), copy.buyer or voice.say("nobody named")),
+        (voice.say("Serial"), f"{found.serial}: {serial}"),
+        (voice.say("Seal"), _fits(found.seal_holds, judged, voice)),
+        (voice.say("Pages"), f"{voice.whole(found.pages)}: {_pages_words(found.changes, voice)}"),
     )
     wide = max(NAME_WIDTH, *(len(name) + 2 for name, _ in named))
     lines = [*(f"{name:<{wide}}{words}" for name, words in named), ""]
-    if not found.good:
-        if copy.keyed and not found.serial_holds:
-            lines.append(say("It was sealed with a seller's key: check it with --key."))
-        return [*lines, say("NOT GOOD: this is not the file that was printed.")]
-    return [
-        *lines,
-        say("Good."),
-        say(PROVES),
-        say(KEYED if copy.keyed else UNKEYED),
-        say(NOT_PROVED),
-    ]
+    match found.verdict:
+        case Verdict.GOOD:
+            said = (PROVES, KEYED if copy.keyed else UNKEYED, NOT_PROVED)
+            return [*lines, voice.say("Good."), *(voice.say(one) for one in said)]
+        case Verdict.NEEDS_KEY:
+            return [*lines, voice.say(NOT_JUDGED)]
+    return [*lines, voice.say("NOT GOOD: this is not the file that was printed.")]
 
 
-def _fits(holds: bool) -> str:
-    return say("good") if holds else say("DOES NOT FIT")
+def _fits(holds: bool, judged: bool, voice: Voice) -> str:
+    if not judged:
+        return voice.say("cannot be judged without the key")
+    return voice.say("good") if holds else voice.say("DOES NOT FIT")
 
 
-def _pages_words(found: Verified) -> str:
-    wrong = []
-    if found.pages != found.pages_expected:
-        wrong.append(say("{number} WERE PRINTED", number=found.pages_expected))
-    if found.changed_pages:
-        wrong.append(say("CHANGED: {pages}", pages=_listed(found.changed_pages)))
-    if found.unmarked_pages:
-        pages = _listed(found.unmarked_pages)
-        wrong.append(say("without the serial or the name: {pages}", pages=pages))
-    return "; ".join(wrong) or say("none changed")
-
-
-def _listed(numbers: tuple[int, ...]) -> str:
-    return ", ".join(map(str, numbers))
+def _pages_words(changes: PageChanges, voice: Voice) -> str:
+    said = (
+        (changes.missing, mark("TAKEN OUT, as numbered in print: {pages}")),
+        (changes.added, mark("ADDED: {pages}")),
+        (changes.moved, mark("MOVED: {pages}")),
+        (changes.changed, mark("CHANGED: {pages}")),
+        (changes.unmarked, mark("without the serial or the name: {pages}")),
+    )
+    wrong = [voice.say(words, pages=", ".join(map(str, pages))) for pages, words in said if pages]
+    return "; ".join(wrong) or voice.say("none changed")
