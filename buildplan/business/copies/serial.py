@@ -31,7 +31,8 @@ FORMAT = 2
 SERIAL_LETTERS = 15
 GROUP = 4
 ALPHABET = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ"
-# The number that a page was printed with: a key of our own in its dictionary (ISO 32000-1, annex E).
+# The number that a page was printed with: a key of our own in its dictionary (ISO 32000-1,
+# annex E).
 NUMBER = "/BPLN_Number"
 # What places a page in its document, and says nothing of what is on it.
 PLACING = frozenset({"/Parent", "/P", "/StructParent", "/StructParents", "/Tabs"})
