@@ -3,12 +3,11 @@
 Two rules of the work decide the order along the piece:
 
 - Brace by brace, each locked before the next, so that nothing wanders.
-- A joint takes one lock. Where the very next brace is tied into a joint too, its lock waits
-  for that brace, so that the lock holds all that is tied there. A brace that comes back to
-  a joint later (the last brace of a closed tube may share with the first) is tied into the
-  joint beside its lock.
+- A joint takes one lock, and the lock holds all that is tied there: where a later brace is tied
+  into a joint too (the next one, or the one that closes a ring), its lock waits for that brace.
 
-A skipped joint's single follows once the braces on both sides of it are locked.
+A skipped joint's single is tied with the second of the braces on its two sides, and locked with
+that brace.
 
 The parts of an assembly are built one after another, each from the laying of its chains to its
 last lock; then they are tied to one another.
@@ -62,20 +61,31 @@ def _joins_of(part: Framework, joins: Joins) -> Joins:
     return Joins(front, back)
 
 
-_Head = tuple[Operation, tuple[str, ...]]  # and the joints to be locked after it
+@dataclass(frozen=True)
+class _Head:
+    """A head, what is tied in with it before anything is locked, and the joints to be locked
+    then."""
+
+    operation: Operation
+    locked: tuple[str, ...] = ()
+    singles: tuple[Operation, ...] = ()
 
 
 def _worked(
     framework: Framework, heads: Iterable[_Head], before: tuple[str, ...]
 ) -> Generator[Operation, None, tuple[str, ...]]:
     """Heads with what follows each; returns what the last of it makes."""
-    for head, locked in heads:
-        yield replace(head, needs=tuple(dict.fromkeys((*before, *head.needs))))
-        last = head
-        if head.kind is Kind.BRACE:
-            last = _settling(head)
+    for head in heads:
+        operation = head.operation
+        yield replace(operation, needs=tuple(dict.fromkeys((*before, *operation.needs))))
+        last = operation
+        if operation.kind is Kind.BRACE:
+            last = _settling(operation)
             yield last
-        locks = [_lock(joint, last) for joint in locked if joint in framework.lock_at]
+        for single in head.singles:
+            yield replace(single, needs=(*last.makes, *single.needs))
+            last = single
+        locks = [_lock(joint, last) for joint in head.locked if joint in framework.lock_at]
         yield from locks
         before = tuple(lock.id for lock in locks) or last.makes
     return before
@@ -87,7 +97,7 @@ def _tying(framework: Framework, lifters: int) -> Iterator[_Head]:
     within = {link for part in framework.parts for link in part.framework.link}
     for link_id in framework.singles:
         if link_id not in within:
-            yield _single(framework, link_id)[0], ()
+            yield _Head(_single(framework, link_id))
     place = {part.name: i for i, part in enumerate(framework.parts)}
 
     def parts(tie: Tie) -> list[int]:
@@ -104,7 +114,7 @@ def _tying(framework: Framework, lifters: int) -> Iterator[_Head]:
             joints=tie.joints,
             people=lifters,
         )
-        yield tied, (tie.name,)
+        yield _Head(tied, (tie.name,))
 
 
 def _heads(framework: Framework, joins: Joins, lifters: int, part: str = "") -> Iterator[_Head]:
@@ -115,19 +125,21 @@ def _heads(framework: Framework, joins: Joins, lifters: int, part: str = "") -> 
         locked_after.setdefault(number, []).append(joint)
     singles_after = _singles_after(framework)
     for brace in framework.braces:
-        yield _brace(framework, brace), tuple(locked_after.get(brace.number, ()))
-        for link_id in singles_after.get(brace.number, ()):
-            yield _single(framework, link_id)
+        singles = [_single(framework, link) for link in singles_after.get(brace.number, ())]
+        ends = [joint for single in singles for joint in single.joints]
+        locked = (*locked_after.get(brace.number, ()), *ends)
+        yield _Head(_brace(framework, brace), locked, tuple(singles))
     for link_id in singles_after.get(0, ()):
-        yield _single(framework, link_id)
+        single = _single(framework, link_id)
+        yield _Head(single, single.joints)
     free_ends = _free_ends(framework)
     front, back = ("front", "back") if joins.back_up else ("", "")
     for joint in joins.front_up:
-        yield _join(framework, joint, free_ends.get(joint, ()), front), (joint,)
+        yield _Head(_join(framework, joint, free_ends.get(joint, ()), front), (joint,))
     if joins.back_up:
-        yield _turning_over(lifters, part), ()
+        yield _Head(_turning_over(lifters, part))
     for joint in joins.back_up:
-        yield _join(framework, joint, free_ends.get(joint, ()), back), (joint,)
+        yield _Head(_join(framework, joint, free_ends.get(joint, ()), back), (joint,))
 
 
 def _singles_after(framework: Framework) -> Mapping[int, list[str]]:
@@ -142,14 +154,9 @@ def _singles_after(framework: Framework) -> Mapping[int, list[str]]:
 
 
 def lock_waits_for(framework: Framework) -> Mapping[str, int]:
-    """For each joint that braces reach, the number of the brace after which it is locked:
-    the last of an unbroken run of braces from the first that reaches it."""
-    after: dict[str, int] = {}
-    for brace in framework.braces:
-        for joint in _reached(brace):
-            if after.get(joint, brace.number) >= brace.number - 1:
-                after[joint] = brace.number
-    return after
+    """For each joint that braces reach, the number of the brace after which it is locked: the
+    last that is tied into it."""
+    return {joint: brace.number for brace in framework.braces for joint in _reached(brace)}
 
 
 def _reached(brace: Brace) -> tuple[str, ...]:
@@ -212,10 +219,10 @@ def _brace(framework: Framework, brace: Brace) -> Operation:
     )
 
 
-def _single(framework: Framework, link_id: str) -> _Head:
+def _single(framework: Framework, link_id: str) -> Operation:
     link = framework.link[link_id]
     ends = (link.start, link.finish)
-    tied = Operation(
+    return Operation(
         id=f"single {link_id}",
         kind=Kind.SINGLE,
         stage=Stage.BRACE,
@@ -226,7 +233,6 @@ def _single(framework: Framework, link_id: str) -> _Head:
         knots=tuple(_tie_in(framework, link_id, joint) for joint in ends),
         adds=True,
     )
-    return tied, ends
 
 
 def _visits(framework: Framework) -> Mapping[str, list[tuple[int, int]]]:

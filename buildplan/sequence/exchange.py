@@ -22,7 +22,6 @@ def steps_as_json(steps: Iterable[Step]) -> list[dict[str, Any]]:
             "needs": list(step.needs),
             "adds": dict(step.adds),
             "prepares": dict(step.prepares),
-            "taken_with": step.taken_with,
             "alike": step.alike,
             "side_work": step.side_work,
             "cells": list(step.cells),

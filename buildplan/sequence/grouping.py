@@ -1,17 +1,16 @@
 """Operations gathered into what is told as one step.
 
-Equal work is one group with a count. A brace is followed by its locks: a group of braces
-and the group of their locks are done turn by turn together.
+Equal work is one group with a count. What is done turn by turn is one group: a brace with its
+singles and its locks, a joint with its lock, two balloons sized and tied to each other.
 """
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Iterable, Sequence
+from collections.abc import Hashable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 from math import ceil
 
-from buildplan.framework.counts import BALLOONS_PER_LOCK
 from buildplan.sequence.colour_order import is_long
 from buildplan.sequence.model import Kind, Operation, Stage
 from buildplan.sequence.ordering import phase
@@ -19,6 +18,7 @@ from buildplan.sequence.piece import Piece
 
 HEADS = (Kind.BRACE, Kind.SINGLE, Kind.JOIN, Kind.TURN_OVER)
 ASSEMBLING = (*HEADS, Kind.SETTLE, Kind.LOCK)
+TYING = (Kind.PAIR, Kind.TIE_OFF)
 STRAIGHT = "straight"
 
 
@@ -32,7 +32,6 @@ class Group:
     times: int
     shape: Hashable
     cells: tuple[str, ...] = ()
-    locked_next: bool = False
 
     @property
     def operations(self) -> tuple[Operation, ...]:
@@ -43,6 +42,10 @@ class Group:
     def heads(self) -> tuple[Operation, ...]:
         """The first operation of every turn: its brace, single or join, say."""
         return tuple(turn[0] for turn in self.turns)
+
+    def of_kind(self, kind: Kind) -> tuple[Operation, ...]:
+        """The operations of one kind, in order."""
+        return tuple(operation for operation in self.operations if operation.kind is kind)
 
 
 def groups(piece: Piece, ordered: Sequence[Operation], new_parts_limit: int) -> list[Group]:
@@ -77,24 +80,29 @@ def _purpose(piece: Piece, operation: Operation) -> int:
 
 
 def _gathered(piece: Piece, ordered: Sequence[Operation]) -> list[Group]:
+    sizing = {op.makes[0]: op for op in ordered if op.kind is Kind.SIZE}
     together: dict[Hashable, list[Operation]] = {}
     for operation in ordered:
-        together.setdefault((operation.kind, _sameness(piece, operation)), []).append(operation)
+        if operation.kind is not Kind.SIZE:
+            together.setdefault((operation.kind, _sameness(piece, operation)), []).append(operation)
     gathered = []
     for shape, same in together.items():
         first = same[0]
         placed = first.adds or first.kind in (Kind.CLOSE_RING, Kind.TAG)
         turns = tuple((operation,) for operation in same) if placed else (tuple(same),)
-        rounds = first.kind is Kind.SIZE and bool(first.locks)
-        times = len(same) * (BALLOONS_PER_LOCK if rounds else 1)
-        gathered.append(Group(first.stage, first.kind, turns, times, shape))
+        if first.kind in TYING:
+            turns = (tuple(op for tied in same for op in _sized_and_tied(tied, sizing)),)
+        gathered.append(Group(first.stage, first.kind, turns, len(same), shape))
     return gathered
+
+
+def _sized_and_tied(tied: Operation, sizing: Mapping[str, Operation]) -> tuple[Operation, ...]:
+    """What is tied at once when it has been sized, so that no open neck waits."""
+    return (*(sizing[thing] for thing in tied.needs), tied)
 
 
 def _sameness(piece: Piece, operation: Operation) -> Hashable:
     """What operations of one kind must have in common to be told together."""
-    if operation.kind is Kind.SIZE:
-        return operation.balloon
     if operation.kind is Kind.LAY:
         return operation.id
     if operation.kind is Kind.PAIR and operation.links:
@@ -113,38 +121,51 @@ def _sameness(piece: Piece, operation: Operation) -> Hashable:
 
 @dataclass(frozen=True)
 class _Round:
-    """A head, its settling if it is a brace, and the locks that follow it."""
+    """A head with what belongs to it: the settling of a brace, its singles, its locks."""
 
     turn: tuple[Operation, ...]
-    locks: tuple[Operation, ...]
 
     @property
     def head(self) -> Operation:
         return self.turn[0]
 
+    def joints(self, kind: Kind) -> tuple[str, ...]:
+        """The joints of its operations of one kind."""
+        return tuple(j for op in self.turn[1:] if op.kind is kind for j in op.joints)
 
-def _rounds(ordered: Sequence[Operation]) -> list[_Round]:
-    rounds: list[tuple[list[Operation], list[Operation]]] = []
+
+def _rounds(piece: Piece, ordered: Sequence[Operation]) -> list[_Round]:
+    rounds: list[list[Operation]] = []
     for operation in ordered:
-        if operation.kind in HEADS or operation.kind is Kind.LAY:
-            rounds.append(([operation], []))
+        heads = operation.kind in HEADS or operation.kind is Kind.LAY
+        if heads and not (rounds and _at_corner(piece, rounds[-1][0], operation)):
+            rounds.append([operation])
         else:
-            rounds[-1][operation.kind is Kind.LOCK].append(operation)
-    return [_Round(tuple(turn), tuple(locks)) for turn, locks in rounds]
+            rounds[-1].append(operation)
+    return [_Round(tuple(turn)) for turn in rounds]
+
+
+def _at_corner(piece: Piece, head: Operation, single: Operation) -> bool:
+    """Whether a single belongs to the brace before it: it is of the same part, and not between
+    two parts."""
+    if (head.kind, single.kind) != (Kind.BRACE, Kind.SINGLE):
+        return False
+    joints = (head.joints[0], *single.joints)
+    return len({piece.framework.built_with(joint).joints for joint in joints}) == 1
 
 
 def _assembly(piece: Piece, ordered: Sequence[Operation], limit: int) -> list[Group]:
     runs: list[list[_Round]] = []
-    for round_ in _rounds(ordered):
+    for round_ in _rounds(piece, ordered):
         if runs and _same_move(piece, runs[-1][-1], round_):
             runs[-1].append(round_)
         else:
             runs.append([round_])
-    gathered: list[Group] = []
-    for run in runs:
-        for part in _even_parts(run, max(1, limit // _most_parts(piece, run))):
-            gathered += _head_and_locks(piece, part)
-    return gathered
+    return [
+        _group(piece, part)
+        for run in runs
+        for part in _even_parts(run, max(1, limit // _most_parts(piece, run)))
+    ]
 
 
 def _same_move(piece: Piece, before: _Round, after: _Round) -> bool:
@@ -153,21 +174,23 @@ def _same_move(piece: Piece, before: _Round, after: _Round) -> bool:
     cells = {*_cells(piece, before.head), *_cells(piece, after.head)}
     if before.head.kind is Kind.BRACE and not cells <= {STRAIGHT}:
         return False
-    if bool(before.locks) != bool(after.locks):
+    if bool(before.joints(Kind.LOCK)) != bool(after.joints(Kind.LOCK)):
         return False
-    return _move(piece, before.head) == _move(piece, after.head)
+    singles = [_letters(piece, round_.joints(Kind.SINGLE)) for round_ in (before, after)]
+    return singles[0] == singles[1] and _move(piece, before.head) == _move(piece, after.head)
 
 
 def _most_parts(piece: Piece, run: Sequence[_Round]) -> int:
     """The most links or locks that one round of `run` has to do with."""
-    return max(max(_parts(piece, round_.head), len(round_.locks), 1) for round_ in run)
+    return max(max(_parts(piece, round_), len(round_.joints(Kind.LOCK)), 1) for round_ in run)
 
 
-def _parts(piece: Piece, head: Operation) -> int:
+def _parts(piece: Piece, round_: _Round) -> int:
+    head = round_.head
     if head.kind is Kind.JOIN and len(head.joints) == 1:
         # knots that are brought together: each holds two ends, or a free one
         return sum(ceil(len(piece.framework.links_at[joint]) / 2) for joint in head.joints)
-    return len(head.links)
+    return sum(len(operation.links) for operation in round_.turn)
 
 
 def _even_parts(run: Sequence[_Round], most: int) -> list[Sequence[_Round]]:
@@ -213,36 +236,30 @@ def _cells(piece: Piece, head: Operation) -> tuple[str, ...]:
     return ()
 
 
-def _head_and_locks(piece: Piece, rounds: Sequence[_Round]) -> list[Group]:
+def _group(piece: Piece, rounds: Sequence[_Round]) -> Group:
     heads = [round_.head for round_ in rounds]
     cells = tuple(dict.fromkeys(name for head in heads for name in _cells(piece, head)))
-    moves = tuple(_move(piece, head) for head in heads)
-    locked = any(round_.locks for round_ in rounds)
-    head_group = Group(
+    moves = tuple(
+        (
+            _move(piece, round_.head),
+            _letters(piece, round_.joints(Kind.SINGLE)),
+            _where(piece, round_),
+        )
+        for round_ in rounds
+    )
+    return Group(
         stage=heads[0].stage,
         kind=heads[0].kind,
         turns=tuple(round_.turn for round_ in rounds),
         times=len(rounds),
         shape=(moves, cells),
         cells=cells,
-        locked_next=locked,
     )
-    if not locked:
-        return [head_group]
-    at = tuple(_where(piece, round_.head, round_.locks) for round_ in rounds)
-    lock_group = Group(
-        stage=Stage.LOCK_JOINTS,
-        kind=Kind.LOCK,
-        turns=tuple(round_.locks for round_ in rounds),
-        times=len(rounds),
-        shape=(moves, at, cells),
-        cells=cells,
-    )
-    return [head_group, lock_group]
 
 
-def _where(piece: Piece, head: Operation, locks: Sequence[Operation]) -> Hashable:
+def _where(piece: Piece, round_: _Round) -> Hashable:
     """On which chains locks sit; where chains meet, only how many they are."""
-    if head.kind is Kind.JOIN:
-        return len(locks)
-    return _letters(piece, (lock.joints[0] for lock in locks))
+    locked = round_.joints(Kind.LOCK)
+    if round_.head.kind is Kind.JOIN:
+        return len(locked)
+    return _letters(piece, locked)

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from buildplan.language.grammar import first_to_last
 from buildplan.language.speaking import mark, say
 from buildplan.sequence.grouping import HEADS, STRAIGHT
-from buildplan.sequence.model import Kind, Operation, Step
+from buildplan.sequence.model import Kind, Operation, Step, Turn
 from buildplan.sequence.timetable import PORTABLE
 from buildplan.sequence.words.cells import cell_name
 
@@ -60,10 +60,10 @@ def jobs(steps: Sequence[Step]) -> tuple[Job, ...]:
     """Every step in exactly one job, jobs in the order of the work."""
     before: dict[str, list[Step]] = {}
     after: dict[str, list[Step]] = {}
-    groups = _groups(steps)
-    grouped = {step.number for group in groups for step in group}
+    on_the_piece = _on_the_piece(steps)
+    told = {step.number for step in on_the_piece}
     for step in steps:
-        if step.number not in grouped and step.kind not in HEADS and step.kind is not Kind.LOCK:
+        if step.number not in told:
             part = after if step.kind in (Kind.INSPECT, Kind.STAND_UP) else before
             part.setdefault(_title(step), []).append(step)
     found: list[Job] = []
@@ -74,9 +74,9 @@ def jobs(steps: Sequence[Step]) -> tuple[Job, ...]:
 
     for title, members in before.items():
         add(say(title), members)
-    for run in _runs(groups):
-        rows = tuple(row for group in run for row in _rows(group))
-        add(_run_title(rows), [step for group in run for step in group], rows)
+    for run in _runs(on_the_piece):
+        rows = tuple(row for step in run for row in _rows(step))
+        add(_run_title(rows), run, rows)
     for title, members in after.items():
         add(say(title), members)
     return tuple(found)
@@ -85,7 +85,7 @@ def jobs(steps: Sequence[Step]) -> tuple[Job, ...]:
 def _title(step: Step) -> str:
     """A marked message: it is said when the job is made."""
     first = step.operations[0]
-    if step.kind in (Kind.SIZE, Kind.PAIR, Kind.TIE_OFF):
+    if step.kind in (Kind.PAIR, Kind.TIE_OFF):
         return LOCKS if first.locks else SIZE_AND_PAIR
     if step.kind is Kind.CHAIN:
         return LONG_CHAINS if first.adds else SHORT_CHAINS
@@ -94,42 +94,39 @@ def _title(step: Step) -> str:
     return LOOK_OVER
 
 
-def _groups(steps: Sequence[Step]) -> list[list[Step]]:
-    """Braces, singles and joins, each with its locks; and the laying of an assembly's parts after
-    the first."""
-    groups: list[list[Step]] = []
+def _on_the_piece(steps: Sequence[Step]) -> list[Step]:
+    """Braces, singles and joins; and the laying of an assembly's parts after the first."""
+    found: list[Step] = []
     for step in steps:
-        if step.kind in HEADS or (groups and step.kind is Kind.LAY):
-            groups.append([step])
-        elif step.kind is Kind.LOCK:
-            groups[-1].append(step)
-    return groups
+        if step.kind in HEADS or (found and step.kind is Kind.LAY):
+            found.append(step)
+    return found
 
 
-def _braces(run: Sequence[Sequence[Step]]) -> int:
-    return sum(len(group[0].turns) for group in run if group[0].kind in (Kind.BRACE, Kind.JOIN))
+def _braces(run: Sequence[Step]) -> int:
+    return sum(len(step.turns) for step in run if step.kind in (Kind.BRACE, Kind.JOIN))
 
 
-def _runs(groups: Sequence[list[Step]]) -> list[list[list[Step]]]:
+def _runs(steps: Sequence[Step]) -> list[list[Step]]:
     """Runs that end after a corner of the course where they can."""
-    runs: list[list[list[Step]]] = []
-    for group in groups:
+    runs: list[list[Step]] = []
+    for step in steps:
         goes_on = (
             bool(runs)
-            and not _starts_anew(runs[-1][-1], group)
+            and not _starts_anew(runs[-1][-1], step)
             and (
-                group[0].kind in (Kind.SINGLE, Kind.TURN_OVER)
+                step.kind in (Kind.SINGLE, Kind.TURN_OVER)
                 or _braces(runs[-1]) < LEAST_BRACES
                 or (
                     not _ends_at_corner(runs[-1])
-                    and _braces(runs[-1]) + _braces([group]) <= MOST_BRACES
+                    and _braces(runs[-1]) + _braces([step]) <= MOST_BRACES
                 )
             )
         )
         if goes_on:
-            runs[-1].append(group)
+            runs[-1].append(step)
         else:
-            runs.append([group])
+            runs.append([step])
     anew = len(runs) > 1 and _starts_anew(runs[-2][-1], runs[-1][0])
     if len(runs) > 1 and _braces(runs[-1]) < SHORT_RUN and not anew:
         last = runs.pop()
@@ -137,39 +134,46 @@ def _runs(groups: Sequence[list[Step]]) -> list[list[list[Step]]]:
     return runs
 
 
-def _starts_anew(before: Sequence[Step], group: Sequence[Step]) -> bool:
+def _starts_anew(before: Step, step: Step) -> bool:
     """Whether another part begins here, or the tying of the parts."""
-    return group[0].kind is Kind.LAY or (_ties(group[0]) and not _ties(before[0]))
+    return step.kind is Kind.LAY or (_ties(step) and not _ties(before))
 
 
 def _ties(step: Step) -> bool:
     return step.kind is Kind.JOIN and len(step.operations[0].joints) > 1
 
 
-def _ends_at_corner(run: Sequence[Sequence[Step]]) -> bool:
-    return not set(run[-1][0].cells) <= {STRAIGHT}
+def _ends_at_corner(run: Sequence[Step]) -> bool:
+    return not set(run[-1].cells) <= {STRAIGHT}
 
 
-def _rows(group: Sequence[Step]) -> list[Row]:
-    head, *locks = group
-    if head.kind is Kind.TURN_OVER:
+def _rows(step: Step) -> list[Row]:
+    if step.kind is Kind.TURN_OVER:
         turned = say("the whole piece, all hands at once")
-        return [Row(head.kind, say("Turn over"), "", turned, ())]
-    if head.kind is Kind.LAY:
-        return [Row(head.kind, head.title, "", "", ())]
+        return [Row(step.kind, say("Turn over"), "", turned, ())]
+    if step.kind is Kind.LAY:
+        return [Row(step.kind, step.title, "", "", ())]
+    cell = ", ".join(cell_name(name) for name in step.cells if name != STRAIGHT)
+    return [row for turn in step.turns for row in _rows_of(turn, cell)]
+
+
+def _rows_of(turn: Turn, cell: str) -> list[Row]:
+    """A brace, single or joint with the locks at its joints; locks that wait for it elsewhere
+    are those of the first."""
+    heads = [operation for operation in turn.operations if operation.kind in HEADS]
+    locked = [joint for operation in turn.operations for joint in operation.locks]
     rows = []
-    for place, turn in enumerate(head.turns):
+    # each head has a line of its own, and they come before those of the locks
+    for line, head in zip(turn.words.splitlines(), heads, strict=False):
         # the name stands in a column of its own
-        words = turn.words.removeprefix(turn.name).removeprefix(": ").strip()
-        at = tuple(
-            joint
-            for step in locks
-            for operation in step.turns[place].operations
-            for joint in operation.locks
-        )
-        cell = ", ".join(cell_name(name) for name in head.cells if name != STRAIGHT)
-        number = _brace_number(turn.operations[0])
-        rows.append(Row(head.kind, turn.name, cell, words, at, turn.joints, number))
+        name, _, words = line.partition(": ")
+        own = tuple(joint for joint in locked if joint in head.joints)
+        if head is heads[0]:
+            others = {joint for other in heads[1:] for joint in other.joints}
+            own = tuple(joint for joint in locked if joint not in others)
+        number = _brace_number(head)
+        rows.append(Row(head.kind, name, cell, words.strip(), own, head.joints, number))
+        cell = ""
     return rows
 
 

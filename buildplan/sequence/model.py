@@ -91,9 +91,10 @@ class Operation:
 @dataclass(frozen=True)
 class Turn:
     """One doing of a step that is done several times: what it is called ("Brace 3"), the
-    joints where hands work, the operations in it, and the row of words that says what is
-    particular to it ("Brace 3: A3 – B3 – C3 – D3, closed at A3"), or several, each a line. Work
-    without a place of its own has no name, and its words say again what the text says."""
+    joints where hands work, the operations in it in the order of the work (a brace, its
+    settling, its singles, its locks), and the rows of words that say what is particular to it
+    ("Brace 3: A3 – B3 – C3 – D3, closed at A3", "Locks of brace 3: A3, B3, C3, D3"), each a line.
+    Work without a place of its own has no name, and its words say again what the text says."""
 
     name: str
     joints: tuple[str, ...]
@@ -106,14 +107,14 @@ class Step:
     """One numbered step of the booklet.
 
     Done `times` over, once for each of `turns`; work that has no place of its own yet (80
-    equal pairs, 30 equal short chains) has a single turn for all its times. `adds` counts
-    the balloons that come into the piece (all times together, by key); `prepares` counts
-    those made ready. `needs` are numbers of earlier steps. `taken_with` names the step that
-    is done turn by turn together with this one (a brace and its locks), or is None. `cells`
-    names the kinds of cell concerned ("straight", "tip", ...). `alike` is the number of the
-    first step that asks for the same moves at other joints, or None. Side work can go on at
-    the same time as the steps about it: `side_work` is the first step of the main line that
-    needs it, None for the main line itself.
+    equal pairs, 30 equal short chains) has a single turn for all its times. What hands do turn
+    by turn is one step: two balloons are sized and tied, a brace is tied and locked; `kind` is
+    that of what gives the step its name. `adds` counts the balloons that come into the piece
+    (all times together, by key); `prepares` counts those made ready, each once. `needs` are
+    numbers of earlier steps. `cells` names the kinds of cell concerned ("straight", "tip", ...).
+    `alike` is the number of the first step that asks for the same moves at other joints, or None.
+    Side work can go on at the same time as the steps about it: `side_work` is the first step of
+    the main line that needs it, None for the main line itself.
     """
 
     number: int
@@ -127,7 +128,6 @@ class Step:
     needs: tuple[int, ...]
     adds: Mapping[str, int]
     prepares: Mapping[str, int]
-    taken_with: int | None
     cells: tuple[str, ...]
     alike: int | None = None
     side_work: int | None = None
@@ -142,6 +142,11 @@ class Step:
     def operations(self) -> tuple[Operation, ...]:
         """Every operation of every turn, in order."""
         return tuple(operation for turn in self.turns for operation in turn.operations)
+
+    @property
+    def kinds(self) -> tuple[Kind, ...]:
+        """The kinds of work in it, in the order in which they first come up."""
+        return tuple(dict.fromkeys(operation.kind for operation in self.operations))
 
     @property
     def links(self) -> tuple[str, ...]:

@@ -78,8 +78,7 @@ class Plan:
         return sorted({number for thing in made for number in self._users.get(thing, ())})
 
     def needs(self, number: int) -> tuple[int, ...]:
-        """Earlier steps whose makings step `number` needs. What it needs of the step that it is
-        taken with turn by turn, and that is numbered after it, is not among them."""
+        """Earlier steps whose makings step `number` needs."""
         makers = {self.maker[t] for op in self.group(number).operations for t in op.needs}
         return tuple(sorted(maker for maker in makers if maker < number))
 
@@ -128,7 +127,6 @@ class Plan:
         return {
             joint: number
             for number, group in enumerate(self.groups, 1)
-            if group.kind is Kind.LOCK
-            for operation in group.operations
+            for operation in group.of_kind(Kind.LOCK)
             for joint in operation.locks
         }

@@ -38,7 +38,7 @@ class Replayed:
 def replay(steps: Sequence[Json]) -> Replayed:
     """Build the piece that `steps` tell. Raises ReplayError at the first step that asks for
     something impossible, or that says something untrue of itself."""
-    floor = Floor()
+    floor = Floor(awaited=_last_braces(steps))
     _read_numbers(steps)
     for number, operation in _in_turn(steps):
         try:
@@ -53,6 +53,16 @@ def replay(steps: Sequence[Json]) -> Replayed:
     return Replayed(floor.graph(), dict(floor.locks))
 
 
+def _last_braces(steps: Sequence[Json]) -> Mapping[str, str]:
+    """The brace that comes last to each joint: a lock may wait for it."""
+    return {
+        joint: operation["id"]
+        for _, operation in _in_turn(steps)
+        if operation["kind"] == "brace"
+        for joint in operation["joints"]
+    }
+
+
 def _read_numbers(steps: Sequence[Json]) -> None:
     for place, step in enumerate(steps, 1):
         number = step["number"]
@@ -61,9 +71,6 @@ def _read_numbers(steps: Sequence[Json]) -> None:
         for needed in step["needs"]:
             if not 1 <= needed < number:
                 raise ReplayError(number, f"needs step {needed}, which is not an earlier one")
-        partner = step["taken_with"]
-        if partner is not None:
-            _read_partner(steps, step, partner)
         if len(step["turns"]) not in (1, step["times"]):
             raise ReplayError(number, f"{len(step['turns'])} turns for {step['times']} times")
         for turn in step["turns"]:
@@ -71,37 +78,24 @@ def _read_numbers(steps: Sequence[Json]) -> None:
                 raise ReplayError(number, f"{turn['name']} names other joints than its work")
 
 
-def _read_partner(steps: Sequence[Json], step: Json, partner: int) -> None:
-    number = step["number"]
-    if abs(partner - number) != 1 or not 1 <= partner <= len(steps):
-        raise ReplayError(number, f"is taken with step {partner}, which is not next to it")
-    other = steps[partner - 1]
-    if other["taken_with"] != number or len(other["turns"]) != len(step["turns"]):
-        raise ReplayError(number, f"and step {partner} do not match turn by turn")
-
-
 def _in_turn(steps: Sequence[Json]) -> Iterator[tuple[int, Json]]:
-    """(step number, operation); steps that are taken together go turn by turn."""
+    """(step number, operation), turn by turn."""
     for step in steps:
-        partner = step["taken_with"]
-        if partner is not None and partner < step["number"]:
-            continue
-        together = [step] if partner is None else [step, steps[partner - 1]]
-        for turn in range(len(step["turns"])):
-            for member in together:
-                for operation in member["turns"][turn]["operations"]:
-                    yield member["number"], operation
+        for turn in step["turns"]:
+            for operation in turn["operations"]:
+                yield step["number"], operation
 
 
 def _compare_counts(step: Json, floor: Floor) -> None:
-    """What a step says it adds and prepares must be what its operations handled."""
+    """What a step says it adds and prepares must be what its operations handled, each balloon
+    once."""
+    operations = [operation for turn in step["turns"] for operation in turn["operations"]]
     for told, adds in ((step["adds"], True), (step["prepares"], False)):
-        handled: Counter[str] = Counter()
-        for turn in step["turns"]:
-            for operation in turn["operations"]:
-                if operation["adds"] is adds:
-                    handled.update(floor.sized[link] for link in operation["links"])
-                    for joint in operation["locks"]:
-                        handled[floor.rounds[joint]] += 2
+        concerned = [operation for operation in operations if operation["adds"] is adds]
+        links = {link for operation in concerned for link in operation["links"]}
+        locks = {joint for operation in concerned for joint in operation["locks"]}
+        handled = Counter(floor.sized[link] for link in links)
+        for joint in locks:
+            handled[floor.rounds[joint]] += 2
         if handled != Counter(told):
             raise ReplayError(step["number"], f"counts {dict(told)}, but handles {dict(handled)}")

@@ -34,9 +34,12 @@ class Floor:
     that knot, or the free end of a chain, is called. `standing` are the joints of chains
     that have been laid; `gathered` those where knots were brought together and are not held
     yet, `loose` those of a brace that is not settled, `apart` those where chains still have
-    to be joined.
+    to be joined. `awaited` is the brace that comes last to each joint, for which its lock waits;
+    `braced` are the braces that have been tied.
     """
 
+    awaited: Mapping[str, str] = field(default_factory=dict)
+    braced: set[str] = field(default_factory=set)
     made: set[str] = field(default_factory=set)
     sized: dict[str, str] = field(default_factory=dict)
     rounds: dict[str, str] = field(default_factory=dict)
@@ -201,7 +204,7 @@ class Floor:
     def _brace(self, operation: Json) -> None:
         links, joints = operation["links"], operation["joints"]
         _refuse_unless(not self.loose, f"{_list(self.loose)} must be settled first")
-        waiting = self.gathered - set(joints)
+        waiting = {joint for joint in self.gathered if self._all_braces_came(joint)}
         _refuse_unless(not waiting, f"{_list(waiting)} must be locked before the next brace")
         for link in links:
             self._ready(link)
@@ -210,6 +213,10 @@ class Floor:
         self._bring(links, "brace")
         self._hold(links, joints)
         self.loose.update(joints)
+        self.braced.add(operation["id"])
+
+    def _all_braces_came(self, joint: str) -> bool:
+        return self.awaited.get(joint) is None or self.awaited[joint] in self.braced
 
     def _settle(self, operation: Json) -> None:
         for joint in operation["joints"]:
@@ -286,6 +293,7 @@ class Floor:
             _refuse_unless(joint not in self.apart, f"the knots at {joint} are still apart")
             _refuse_unless(len(self._things_at(joint)) > 1, f"{joint} has nothing to hold")
             _refuse_unless(joint not in self.loose, f"the brace at {joint} is not settled")
+            _refuse_unless(self._all_braces_came(joint), f"a brace is still to come to {joint}")
             self.locks[joint] = self.rounds[joint]
             self.gathered.discard(joint)
 

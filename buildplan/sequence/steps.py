@@ -54,7 +54,6 @@ def plan_steps(
                 needs=plan.needs(number),
                 adds=_balloons(framework, group.operations, adds=True),
                 prepares=_balloons(framework, group.operations, adds=False),
-                taken_with=_partner(plan, number),
                 cells=group.cells,
                 alike=like if like != number else None,
                 side_work=plan.side_work.get(number),
@@ -74,18 +73,13 @@ def _turn(plan: Plan, number: int, turn: tuple[Operation, ...]) -> Turn:
     return Turn(name=name, joints=joints, operations=turn, words=said)
 
 
-def _partner(plan: Plan, number: int) -> int | None:
-    if plan.group(number).locked_next:
-        return number + 1
-    return number - 1 if number > 1 and plan.group(number - 1).locked_next else None
-
-
 def _balloons(framework: Framework, handled: tuple[Operation, ...], adds: bool) -> dict[str, int]:
-    """Balloons by key that come into the piece (`adds`) or are made ready, in file order."""
-    found: Counter[str] = Counter()
-    for operation in handled:
-        if operation.adds is adds:
-            found.update(framework.link[link].balloon for link in operation.links)
-            for joint in operation.locks:
-                found[framework.lock_at[joint].balloon] += BALLOONS_PER_LOCK
+    """Balloons by key that come into the piece (`adds`) or are made ready, in file order. One
+    that a step handles twice (it is sized, then tied) counts once."""
+    concerned = [operation for operation in handled if operation.adds is adds]
+    links = dict.fromkeys(link for operation in concerned for link in operation.links)
+    locks = dict.fromkeys(joint for operation in concerned for joint in operation.locks)
+    found = Counter(framework.link[link].balloon for link in links)
+    for joint in locks:
+        found[framework.lock_at[joint].balloon] += BALLOONS_PER_LOCK
     return {key: found[key] for key in framework.balloons if found[key]}

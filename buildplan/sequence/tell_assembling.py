@@ -5,29 +5,44 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from buildplan.framework.model import Brace, Cell, Chain, End
+from buildplan.language.grammar import sentences
 from buildplan.sequence.grouping import STRAIGHT
 from buildplan.sequence.model import Kind, Operation
 from buildplan.sequence.ordering import natural
+from buildplan.sequence.piece import Piece
 from buildplan.sequence.plan import Plan
 from buildplan.sequence.reach import Way
-from buildplan.sequence.tell_heads import head_name, locks_name, within
+from buildplan.sequence.tell_heads import head_name, locks_name
 from buildplan.sequence.tell_preparing import UNNAMED, Row, balloons_of, lock_name
 from buildplan.sequence.words import assembling as words
 from buildplan.sequence.words import finishing, locking, reaching, rows, tying
 from buildplan.sequence.words.grammar import Wording
 
 
-def _lock_step(plan: Plan, number: int) -> int | None:
-    return number + 1 if plan.group(number).locked_next else None
+def _locking(plan: Plan, number: int) -> list[str]:
+    """How what a step ties is locked, and that each turn is locked before the next."""
+    locks = plan.group(number).of_kind(Kind.LOCK)
+    if not locks:
+        return []
+    several = plan.group(number).times > 1
+    return [
+        locking.lock(lock_name(plan, locks[0])),
+        locking.each_before_the_next() if several else "",
+    ]
 
 
-def _in_turn(plan: Plan, number: int) -> str:
-    group = plan.group(number)
-    if not group.locked_next or group.times == 1:
-        return ""
-    first, second = (within(head_name(plan.piece, turn[0])) for turn in group.turns[:2])
-    locks = len(plan.group(number + 1).turns[0])
-    return words.in_turn(number, number + 1, first, second, group.times > 2, locks)
+def _done(plan: Plan, number: int, *checks: str) -> str:
+    """The check of a step whose turns are locked."""
+    if not plan.group(number).of_kind(Kind.LOCK):
+        return sentences(*checks)
+    return sentences(
+        locking.pull(), *checks, locking.locks_so_far(*plan.progress(Kind.LOCK, number))
+    )
+
+
+def _locks_row(piece: Piece, turn: Sequence[Operation]) -> list[str]:
+    joints = [joint for operation in turn for joint in operation.locks]
+    return [rows.at_joints(locks_name(piece, turn[0]), joints)] if joints else []
 
 
 # --- braces -------------------------------------------------------------------------------
@@ -43,23 +58,29 @@ def brace(plan: Plan, number: int) -> Wording:
     moves += [_leading(plan, chain, alone, colour) for chain in one.chains]
     if alone:
         moves.append(words.shares(_shared(plan, one), one.number))
-        moves.append(words.beside_locks(_locked_before(plan, group.heads[0], number)))
+        moves += _single_moves(plan, group.of_kind(Kind.SINGLE))
     elif any(brace.shared for brace in braces):
         moves.append(words.shares_in_row())
-    moves += _getting_at(plan, [j for op in group.heads for j in op.joints])
-    moves.append(words.settle(_lock_step(plan, number) if alone else None))
-    moves.append(_in_turn(plan, number))
+    moves += _getting_at(plan, [joint for op in group.operations for joint in op.joints])
+    moves.append(words.settle())
+    moves += _locking(plan, number)
+    moves += _waiting(plan, group.heads)
     special = [name for name in group.cells if name != STRAIGHT]
-    progress = plan.progress(Kind.BRACE, number)
-    return words.brace_step([brace.number for brace in braces], special, moves, *progress)
+    done = _done(plan, number, words.braces_standing(*plan.progress(Kind.BRACE, number)))
+    return words.brace_step([brace.number for brace in braces], special, moves, done)
+
+
+def _single_moves(plan: Plan, singles: Sequence[Operation]) -> list[str]:
+    """The singles that belong to the corner of a brace."""
+    moves = []
+    for single in singles:
+        moves.append(words.take(words.short_chain(1, balloons_of(plan, single.links))))
+        moves.append(words.tie_across(*single.joints))
+    return moves
 
 
 def _shared(plan: Plan, brace: Brace) -> list[tuple[str, int]]:
     return [(link, plan.piece.brought_by[link]) for link in brace.shared]
-
-
-def _locked_before(plan: Plan, operation: Operation, number: int) -> list[str]:
-    return [j for j in operation.joints if plan.locked_in.get(j, number) < number]
 
 
 def _colour_of(plan: Plan, number: int, brace: Brace) -> str:
@@ -113,7 +134,11 @@ def brace_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     one = plan.piece.brace[turn[0].id]
     ways = [(chain.joints, chain.closed) for chain in one.chains]
     colour = "" if _colour_of(plan, number, one) else balloons_of(plan, one.links)
-    return name, rows.brace(rows.of_colour(name, colour), ways, _shared(plan, one))
+    said = [rows.brace(rows.of_colour(name, colour), ways, _shared(plan, one))]
+    for operation in turn:
+        if operation.kind is Kind.SINGLE:
+            said.append(rows.single(head_name(plan.piece, operation), operation.joints))
+    return name, "\n".join([*said, *_locks_row(plan.piece, turn)])
 
 
 # --- singles, joints ----------------------------------------------------------------------
@@ -127,9 +152,8 @@ def single(plan: Plan, number: int) -> Wording:
         links,
         balloons_of(plan, links),
         heads[0].joints if len(links) == 1 else (),
-        _lock_step(plan, number),
-        _in_turn(plan, number),
-        *plan.progress(Kind.SINGLE, number),
+        _locking(plan, number),
+        _done(plan, number, words.singles_in_place(*plan.progress(Kind.SINGLE, number))),
     )
     parts = _parts_at(plan, heads)
     return tying.between_parts(said, parts) if len(parts) > 1 else said
@@ -138,26 +162,28 @@ def single(plan: Plan, number: int) -> Wording:
 def single_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     """`Single A5-D5: A5 – D5`."""
     name = head_name(plan.piece, turn[0])
-    return name, rows.single(name, turn[0].joints)
+    said = rows.single(name, turn[0].joints)
+    return name, "\n".join([said, *_locks_row(plan.piece, turn)])
 
 
 def join(plan: Plan, number: int) -> Wording:
     """Joints where long chains meet, or where parts are tied together."""
     heads = plan.group(number).heads
+    progress = plan.progress(Kind.JOIN, number)
     if len(heads[0].joints) > 1:
         return tying.tie_step(
             _parts_at(plan, heads),
             len(heads),
             heads[0].people,
-            _lock_step(plan, number),
-            _in_turn(plan, number),
-            *plan.progress(Kind.JOIN, number),
+            _locking(plan, number),
+            _done(plan, number, words.joined_so_far(*progress)),
         )
+    moves = _getting_at(plan, [head.joints[0] for head in heads])
+    moves += _locking(plan, number) or [words.bind()]
     return words.join_step(
-        [op.joints[0] for op in plan.group(number).heads],
-        _lock_step(plan, number),
-        _in_turn(plan, number),
-        *plan.progress(Kind.JOIN, number),
+        [op.joints[0] for op in heads],
+        moves,
+        _done(plan, number, words.joined_so_far(*progress)),
     )
 
 
@@ -165,47 +191,26 @@ def join_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     """`Joint v4: knots of chain A (2 times) and chain B; free end of chain C`."""
     name = head_name(plan.piece, turn[0])
     if len(turn[0].joints) > 1:
-        return name, tying.tie_row(name, turn[0].joints)
+        said = tying.tie_row(name, turn[0].joints)
+        return name, "\n".join([said, *_locks_row(plan.piece, turn)])
     passing, ends = plan.piece.passing[turn[0].joints[0]]
     knots = [rows.passes(letter, times) for letter, times in passing.items()]
-    return name, rows.join(name, knots, [rows.passes(*end) for end in ends.items()])
+    said = rows.join(name, knots, [rows.passes(*end) for end in ends.items()])
+    return name, "\n".join([said, *_locks_row(plan.piece, turn)])
 
 
-# --- locks --------------------------------------------------------------------------------
-
-
-def lock(plan: Plan, number: int) -> Wording:
-    """Locks of the step before."""
-    group = plan.group(number)
-    heads = plan.group(number - 1).heads
-    joints = [joint for op in group.operations for joint in op.joints]
-    return locking.lock_step(
-        _heads_to_lock(heads, plan),
-        lock_name(plan, group.operations[0]),
-        _getting_at(plan, joints),
-        _waiting(plan, heads),
-        *plan.progress(Kind.LOCK, number),
-    )
+# --- locks, turning over ------------------------------------------------------------------------
 
 
 def _getting_at(plan: Plan, joints: Sequence[str]) -> list[str]:
     """How joints that are not on top are got at."""
+    joints = list(dict.fromkeys(joints))
     behind = [joint for joint in joints if joint in plan.piece.behind]
     if plan.reach is None:
         return [locking.roll()] if behind else []
     lifted = [joint for joint in joints if plan.reach.ways[joint] is Way.LIFTED]
     low = set(behind).difference(lifted)
     return [reaching.kneel() if low else "", reaching.lift(lifted)]
-
-
-def _heads_to_lock(heads: Sequence[Operation], plan: Plan) -> str:
-    if heads[0].kind is Kind.BRACE:
-        return locking.braces_to_lock([plan.piece.brace[head.id].number for head in heads])
-    if heads[0].kind is Kind.SINGLE:
-        return locking.singles_to_lock([head.links[0] for head in heads])
-    if len(heads[0].joints) > 1:
-        return tying.ties_to_lock(_parts_at(plan, heads), len(heads))
-    return locking.joints_to_lock([head.joints[0] for head in heads])
 
 
 def _parts_at(plan: Plan, heads: Sequence[Operation]) -> list[str]:
@@ -224,13 +229,6 @@ def _waiting(plan: Plan, heads: Sequence[Operation]) -> list[str]:
                 if number > plan.piece.brace[heads[-1].id].number:
                     later.setdefault(number, []).append(joint)
     return [locking.waits(joints, number) for number, joints in sorted(later.items())]
-
-
-def lock_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
-    """`Locks of brace 4: A4, D4`."""
-    place = plan.group(number).turns.index(tuple(turn))
-    name = locks_name(plan.piece, plan.group(number - 1).heads[place])
-    return name, rows.at_joints(name, [op.joints[0] for op in turn])
 
 
 def turn_over(plan: Plan, number: int) -> Wording:

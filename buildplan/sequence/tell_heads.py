@@ -27,8 +27,3 @@ def locks_name(piece: Piece, head: Operation) -> str:
     if len(head.joints) > 1:
         return words.locks_of_tie(head.joints)
     return words.locks_of_joint(head.joints[0])
-
-
-def within(name: str) -> str:
-    """A name as it stands within a sentence: `brace 3`."""
-    return name[:1].lower() + name[1:]

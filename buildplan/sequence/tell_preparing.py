@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Sequence
 
 from buildplan.design.measures import length_words
+from buildplan.framework.counts import BALLOONS_PER_LOCK
 from buildplan.framework.model import Framework, LongChain
 from buildplan.language.grammar import listed
 from buildplan.sequence.colour_order import colour_runs, is_long, sections
-from buildplan.sequence.model import Operation
+from buildplan.sequence.model import Kind, Operation
 from buildplan.sequence.plan import Plan
 from buildplan.sequence.words import chaining, heads, laying, rows, tying
 from buildplan.sequence.words import preparing as words
@@ -25,26 +27,21 @@ def long_of(plan: Plan, operation: Operation) -> LongChain:
     return plan.long[operation.id.rsplit(" ", 1)[-1]]
 
 
-def size(plan: Plan, number: int) -> Wording:
-    """Sizing balloons of one key."""
-    operations = plan.group(number).operations
-    key = operations[0].balloon
-    balloon = plan.framework.balloons[key]
-    sizing = words.size_rounds if operations[0].locks else words.size_links
-    return sizing(
-        plan.group(number).times,
-        plan.names[key],
-        length_words(balloon.nominal_m, plan.units),
-        length_words(balloon.gauge_m, plan.units),
-        plan.used_in(operations),
-    )
-
-
-def size_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
-    """`160 deep blue link balloons`."""
-    count = plan.group(number).times
-    said = rows.sized_rounds if turn[0].locks else rows.sized_links
-    return UNNAMED, said(count, plan.names[turn[0].balloon])
+def _sizing(plan: Plan, number: int) -> list[words.Sized]:
+    """What is sized in a step of pairs: of each kind of balloon how many, and to what."""
+    counts: Counter[str] = Counter()
+    for operation in plan.group(number).of_kind(Kind.SIZE):
+        counts[operation.balloon] += len(operation.links) + BALLOONS_PER_LOCK * len(operation.locks)
+    balloons = plan.framework.balloons
+    return [
+        words.Sized(
+            count,
+            plan.names[key],
+            length_words(balloons[key].nominal_m, plan.units),
+            length_words(balloons[key].gauge_m, plan.units),
+        )
+        for key, count in counts.items()
+    ]
 
 
 def lock_name(plan: Plan, operation: Operation) -> str:
@@ -52,35 +49,41 @@ def lock_name(plan: Plan, operation: Operation) -> str:
     return plan.names[plan.framework.lock_at[operation.locks[0]].balloon]
 
 
-def pair(plan: Plan, number: int) -> Wording:
-    """Tying pairs of links, or locks."""
+def _tied(plan: Plan, number: int) -> tuple[Operation, ...]:
     group = plan.group(number)
-    first = group.operations[0]
-    if first.locks:
-        return words.pair_rounds(group.times, lock_name(plan, first))
-    long = first.links[0] in plan.piece.long_links
-    return words.pair_links(group.times, sorted(plan.names_of(first.links)), long)
+    return group.of_kind(group.kind)
+
+
+def pair(plan: Plan, number: int) -> Wording:
+    """Sizing and tying pairs of links, or locks."""
+    tied, sizing = _tied(plan, number), _sizing(plan, number)
+    if tied[0].locks:
+        return words.pair_rounds(len(tied), sizing[0])
+    long = tied[0].links[0] in plan.piece.long_links
+    return words.pair_links(len(tied), sorted(plan.names_of(tied[0].links)), long, sizing)
 
 
 def pair_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     """`80 pairs, deep blue with deep blue`."""
-    if turn[0].locks:
-        return UNNAMED, rows.lock_pairs(len(turn), lock_name(plan, turn[0]))
-    return UNNAMED, rows.link_pairs(len(turn), *sorted(plan.names_of(turn[0].links)))
+    tied = _tied(plan, number)
+    if tied[0].locks:
+        return UNNAMED, rows.lock_pairs(len(tied), lock_name(plan, tied[0]))
+    return UNNAMED, rows.link_pairs(len(tied), *sorted(plan.names_of(tied[0].links)))
 
 
 def tie_off(plan: Plan, number: int) -> Wording:
     """Closing link balloons that have no partner."""
-    links = [op.links[0] for op in plan.group(number).operations]
+    links = [op.links[0] for op in _tied(plan, number)]
     long = [letter for letter, c in plan.long.items() if c.chain.odd in links]
     singles = len(plan.piece.singles.intersection(links))
     in_braces = len(links) - len(long) - singles
-    return words.tie_off(len(links), plan.names_of(links)[0], long, in_braces, singles)
+    return words.tie_off(len(links), _sizing(plan, number)[0], long, in_braces, singles)
 
 
 def tie_off_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     """`20 ivory balloons tied off alone`."""
-    return UNNAMED, rows.tied_off(len(turn), plan.names_of(turn[0].links)[0])
+    tied = _tied(plan, number)
+    return UNNAMED, rows.tied_off(len(tied), plan.names_of(tied[0].links)[0])
 
 
 def chain(plan: Plan, number: int) -> Wording:

@@ -14,7 +14,6 @@ _Tell = Callable[[Plan, int], Wording]
 _Row = Callable[[Plan, int, Sequence[Operation]], tuple[str, str]]
 
 _TOLD: Mapping[Kind, tuple[_Tell, _Row]] = {
-    Kind.SIZE: (preparing.size, preparing.size_row),
     Kind.PAIR: (preparing.pair, preparing.pair_row),
     Kind.TIE_OFF: (preparing.tie_off, preparing.tie_off_row),
     Kind.CHAIN: (preparing.chain, preparing.chain_row),
@@ -25,7 +24,6 @@ _TOLD: Mapping[Kind, tuple[_Tell, _Row]] = {
     Kind.SINGLE: (assembling.single, assembling.single_row),
     Kind.JOIN: (assembling.join, assembling.join_row),
     Kind.TURN_OVER: (assembling.turn_over, assembling.plain_row),
-    Kind.LOCK: (assembling.lock, assembling.lock_row),
     Kind.INSPECT: (assembling.inspect, assembling.plain_row),
     Kind.STAND_UP: (assembling.stand_up, assembling.plain_row),
 }

@@ -6,7 +6,7 @@ closing, laying and all that follows is done where the piece will stand.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from enum import StrEnum
@@ -41,14 +41,16 @@ class Place(StrEnum):
 
 @dataclass(frozen=True)
 class Span:
-    """A person at the same work for a while: step numbers, from start to finish, and how much
-    of that time they work (the rest they wait). Minutes from the start of the part."""
+    """A person at the same work for a while: step numbers, from start to finish, how much of
+    that time they work (the rest they wait), and the kinds of work they do. Minutes from the
+    start of the part."""
 
     person: int
     steps: tuple[int, ...]
     start: float
     finish: float
     work: float
+    kinds: tuple[Kind, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -190,8 +192,7 @@ def _works(steps: Sequence[Step], everyone_ties: bool, piece_of: Mapping[int, st
             if op.id not in swallowed:
                 operations = (*before[op.id], op)
                 numbers = tuple(dict.fromkeys(step_of[one.id].number for one in operations))
-                block = min(step.number, step.taken_with or step.number)
-                block = tied_in.get(op.makes[0], block)
+                block = tied_in.get(op.makes[0], step.number)
                 works.append(_Work(operations, numbers, block, piece_of.get(step.number, "")))
     return sorted(works, key=lambda work: work.block)
 
@@ -255,7 +256,8 @@ def _spans(planned: Schedule, work_of: Mapping[str, _Work], people: int) -> tupl
         block, piece = 0, ""
         for one in assignments:
             work = work_of[one.activity]
-            new = Span(person, work.steps, one.start, one.finish, one.finish - one.start)
+            kinds = tuple(dict.fromkeys(op.kind for op in work.operations))
+            new = Span(person, work.steps, one.start, one.finish, one.finish - one.start, kinds)
             short = block and max(_length(spans[-1]), _length(new)) < SHORT
             if block == work.block or (short and piece == work.piece):
                 spans[-1] = _together(spans[-1], new)
@@ -271,7 +273,8 @@ def _length(span: Span) -> float:
 
 def _together(one: Span, other: Span) -> Span:
     steps = tuple(sorted({*one.steps, *other.steps}))
-    return Span(one.person, steps, one.start, other.finish, one.work + other.work)
+    kinds = tuple(dict.fromkeys((*one.kinds, *other.kinds)))
+    return Span(one.person, steps, one.start, other.finish, one.work + other.work, kinds)
 
 
 def _waits(
@@ -341,8 +344,13 @@ def waiting_minutes(part: Part) -> Mapping[int, float]:
 
 def people_at(part: Part, step: int) -> tuple[int, ...]:
     """Who works at a step."""
-    return tuple(sorted(_at(part.spans, step)))
+    return tuple(sorted(work_at(part, step)))
 
 
-def _at(spans: Iterable[Span], step: int) -> set[int]:
-    return {span.person for span in spans if step in span.steps}
+def work_at(part: Part, step: int) -> Mapping[int, tuple[Kind, ...]]:
+    """The kinds of work that each person does while they are at a step."""
+    found: dict[int, tuple[Kind, ...]] = {}
+    for span in part.spans:
+        if step in span.steps:
+            found[span.person] = (*found.get(span.person, ()), *span.kinds)
+    return found

@@ -46,7 +46,6 @@ from buildplan.drawing.scene import step_picture
 from buildplan.drawing.symbols import look_marks
 from buildplan.framework.build import build_framework
 from buildplan.framework.counts import balloon_counts
-from buildplan.sequence.model import Kind
 from buildplan.shape.finding import find_shape
 
 mpl.use("Agg")
@@ -230,11 +229,7 @@ def rules() -> None:
         read = read_design(path)
         book = gather_book(read, PAPERS["a4"], read.units, "training")
         closeups = [c for each in plan_views(book).closeups.values() for c in each]
-        new = [
-            len(step.links)
-            for step in book.steps
-            if step.kind in ON_THE_PIECE and step.kind is not Kind.LOCK
-        ]
+        new = [len(step.links) for step in book.steps if step.kind in ON_THE_PIECE]
         kinds = len({step.kind for step in book.steps})
         print(
             f"{path.stem:20} {len(book.steps):5} {kinds:5}  {median(new):8.0f} {max(new):6}"

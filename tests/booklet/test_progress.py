@@ -32,20 +32,17 @@ def test_the_piece_grows_as_the_steps_say(name: str) -> None:
 
 @pytest.mark.parametrize("name", shipped.SHIPPED)
 def test_turns_alternate_with_their_locks(name: str) -> None:
-    """Each brace is locked before the next is tied: when a turn of a brace step begins, the
-    locks of the turn before it are on, and its own are not."""
+    """Each brace is locked before the next is tied: in a turn of a brace step its own locks are
+    new, and those of the turn before it are on."""
     book = shipped.book_of(name)
     progress = Progress(book)
-    by_number = {step.number: step for step in book.steps}
-    for step in (s for s in book.steps if s.kind is Kind.BRACE and s.taken_with):
-        locking = by_number[step.taken_with]
+    for step in (s for s in book.steps if s.kind is Kind.BRACE):
         for number, turn in enumerate(step.turns):
             scene = progress.turn(step, number, turn.joints)
             assert scene.new_links == {id_ for op in turn.operations for id_ in op.links}
-            own = {j for op in locking.turns[number].operations for j in op.locks}
-            assert not own & scene.done_locks
+            assert scene.new_locks == {j for op in turn.operations for j in op.locks}
             if number:
-                before = {j for op in locking.turns[number - 1].operations for j in op.locks}
+                before = {j for op in step.turns[number - 1].operations for j in op.locks}
                 near = {row for row in before if row in set(scene.every_body.names)}
                 assert near <= scene.done_locks
 

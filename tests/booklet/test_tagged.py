@@ -222,7 +222,7 @@ def test_steps_lead_to_the_map_and_the_map_back(name: str, paper: str) -> None:
     maps = {number for number, text in enumerate(texts) if "The piece unrolled flat" in text}
     with pikepdf.open(io.BytesIO(printed(name, paper))) as pdf:
         found = [(at, str(link.Contents), to) for at, link, to in links(pdf)]
-    on_piece = (Kind.BRACE, Kind.SINGLE, Kind.LOCK)
+    on_piece = (Kind.BRACE, Kind.SINGLE)
     for step in (s for s in book.steps if s.kind in on_piece):
         words = f"From step {step.number} to the joint map"
         ((at, _, to),) = (link for link in found if link[1].startswith(words))

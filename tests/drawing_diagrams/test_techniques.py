@@ -125,14 +125,14 @@ def test_moves_show_the_step_s_own_balloons() -> None:
     drawn = {
         step.title: [
             mark.look.colour
-            for picture in moves(framework, step)
+            for picture in moves(framework, step, (Kind.SIZE,))
             for mark in picture.marks
             if isinstance(mark, Stamp)
         ]
         for step in plan_steps(framework)
-        if step.kind is Kind.SIZE
+        if Kind.SIZE in step.kinds
     }
-    for key, title in (("long", "deep blue"), ("lock", "ivory rounds")):
+    for key, title in (("long", "for the long chains"), ("lock", "locks")):
         colours = next(colours for name, colours in drawn.items() if title in name)
         assert set(colours) == {framework.balloons[key].colour}
 

@@ -19,7 +19,7 @@ WAY = rf"{LABEL}(?: – {LABEL})+(?:, closed at {LABEL})?"
 PHRASES = re.compile(
     "|".join(
         (
-            r"Size (?P<count>\d+) (?P<sized>[^.,]+?) (?P<kind>link balloon|round)s? to \d",
+            r"Take (?P<count>\d+) (?P<sized>[^.,]+?) (?P<kind>link balloon|round)s? \(\d",
             r"Take (?:a chain of \w+|one|a pair of) (?P<balloon>[^.,]+?) balloons?\b",
             r"a pair of (?P<rounds>[^.,]+?) rounds\b",
             rf"Chain [\w.]+: (?P<length>\d+) balloons? \((?P<order>[^)]+)\), joints "

@@ -21,7 +21,8 @@ from buildplan.document.paper import PAPERS
 DESIGNS = Path(__file__).parent.parent.parent / "designs"
 # a row of work, as far as it goes; work that several pictures show is told in each of them
 ROW = re.compile(r"(?:Chain \w+|Brace \d+|Single \S+|Locks of \w+ \S+): (?:[^;.]|; and )+")
-NEW = re.compile(r"New: \d+ ([^.,(]+?) (link balloon|round)s? \(")
+NEW = re.compile(r"New: ([^.]*)\.")
+BALLOONS = re.compile(r"\d+ ([^.,(]+?) (link balloon|round)s? \(")
 
 
 def alternative_texts(node: object) -> Iterator[str]:
@@ -41,7 +42,7 @@ def told_once(texts: Iterator[str]) -> Iterator[str]:
     """The words on what is new, and each row of work the first time that it is told."""
     told: set[str] = set()
     for text in texts:
-        for balloon, kind in NEW.findall(text):
+        for balloon, kind in BALLOONS.findall(" ".join(NEW.findall(text))):
             yield (
                 f"a pair of {balloon} rounds" if kind == "round" else f"Take one {balloon} balloon"
             )

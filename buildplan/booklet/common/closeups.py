@@ -3,20 +3,20 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import combinations, pairwise
 
 import numpy as np
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.progress import Progress
-from buildplan.drawing.bodies import link_length_m
+from buildplan.drawing.bodies import Scene, link_length_m
 from buildplan.drawing.camera import Camera
 from buildplan.drawing.closeup import Work, closeup_cameras, fewest_cameras, shown_by_one
 from buildplan.sequence.model import Kind, Step, Turn
 
 # Steps whose work is on the piece, and those that concern the whole of it.
-ON_THE_PIECE = frozenset({Kind.BRACE, Kind.SINGLE, Kind.JOIN, Kind.LOCK})
+ON_THE_PIECE = frozenset({Kind.BRACE, Kind.SINGLE, Kind.JOIN})
 ON_THE_WHOLE = frozenset({Kind.LAY, Kind.INSPECT})
 # Close-ups that can stand beside one another and still be read.
 MOST_ABREAST = 3
@@ -78,22 +78,36 @@ def step_joints(step: Step) -> tuple[str, ...]:
 
 
 def _works(book: Book, progress: Progress, step: Step) -> Iterator[tuple[str, str, Work]]:
-    words, joints = "; ".join(turn.words for turn in step.turns), step_joints(step)
-    whole = Work(progress.near(step, joints), joints)
+    words, joints = _rows(step.turns), step_joints(step)
+    whole = Work(_before_locking(progress.near(step, joints)), joints)
     together = len(joints) <= MOST_JOINTS and shown_by_one(whole)
     places = [] if together else places_of(book, step)
     if len(places) > 1 and len(step.turns) > MOST_ABREAST:
         for turns in places:
             joints = tuple(dict.fromkeys(joint for turn in turns for joint in turn.joints))
-            words = "; ".join(turn.words for turn in turns)
-            yield "", words, Work(progress.near(step, joints), joints)
+            words = _rows(turns)
+            yield "", words, Work(_before_locking(progress.near(step, joints)), joints)
         return
     if not 1 < len(step.turns) <= MOST_ABREAST or together:
         yield "", words, whole
         return
     for number, turn in enumerate(step.turns):
         joints = tuple(dict.fromkeys(turn.joints))
-        yield turn.name, turn.words, Work(progress.turn(step, number, joints), joints)
+        yield (
+            turn.name,
+            _rows([turn]),
+            Work(_before_locking(progress.turn(step, number, joints)), joints),
+        )
+
+
+def _before_locking(scene: Scene) -> Scene:
+    """The moment when everything is tied and the knots are still to be seen."""
+    return replace(scene, new_locks=frozenset())
+
+
+def _rows(turns: Sequence[Turn]) -> str:
+    """The words of turns, row after row."""
+    return "; ".join(row for turn in turns for row in turn.words.splitlines())
 
 
 def places_of(book: Book, step: Step) -> list[tuple[Turn, ...]]:

@@ -21,9 +21,7 @@ INDEX_GAP = 8.0
 WIDE_PAGE = 888  # as wide as any page number
 
 # Steps whose joints a builder looks up on the map, and those that the map leads back to.
-LOOKED_UP = frozenset(
-    {Kind.CLOSE_RING, Kind.TAG, Kind.LAY, Kind.BRACE, Kind.SINGLE, Kind.JOIN, Kind.LOCK}
-)
+LOOKED_UP = frozenset({Kind.CLOSE_RING, Kind.TAG, Kind.LAY, Kind.BRACE, Kind.SINGLE, Kind.JOIN})
 LED_BACK_TO = frozenset({Kind.BRACE, Kind.SINGLE, Kind.JOIN})
 
 

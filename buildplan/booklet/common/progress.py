@@ -16,8 +16,7 @@ from buildplan.sequence.model import Kind, Step, Turn
 
 @dataclass(frozen=True)
 class Moment:
-    """When a part comes into the piece: in which step, and at which turn of the whole work,
-    where steps that are taken together are done turn by turn."""
+    """When a part comes into the piece: in which step, and at which turn of the whole work."""
 
     step: int
     turn: int
@@ -123,16 +122,6 @@ def _scene(empty: Scene, links: Mapping[str, int], locks: Mapping[str, int], now
 
 def _in_order(steps: Sequence[Step]) -> Iterator[tuple[Step, int, Turn]]:
     """Every turn of work in the order in which it is done, with its step and its number there."""
-    by_number = {step.number: step for step in steps}
     for step in steps:
-        other = by_number.get(step.taken_with or 0)
-        if other is None:
-            together = [step]
-        elif other.number > step.number:
-            together = [step, other]
-        else:
-            continue
-        for number in range(max(len(each.turns) for each in together)):
-            for each in together:
-                if number < len(each.turns):
-                    yield each, number, each.turns[number]
+        for number, turn in enumerate(step.turns):
+            yield step, number, turn

@@ -1,7 +1,4 @@
-"""How steps are laid out: each a block, its words above its pictures, and blocks on pages.
-
-Steps that are done turn by turn together (a brace and its locks) are kept on one page.
-"""
+"""How steps are laid out: each a block, its words above its pictures, and blocks on pages."""
 
 from __future__ import annotations
 
@@ -105,9 +102,10 @@ class Group:
 def paragraphs(book: Book, step: Step) -> list[tuple[ParagraphStyle, str]]:
     """A step's words: style and markup of each paragraph."""
     texts = [(BODY, plain(step.text))]
-    note = book.design.text.get(step.stage.value)
-    if note and step.number == _first_of_stage(book.steps, step.stage):
-        texts.append((BODY, plain(note)))
+    for stage in dict.fromkeys(operation.stage for operation in step.operations):
+        note = book.design.text.get(stage.value)
+        if note and step.number == _first_of_stage(book.steps, stage):
+            texts.append((BODY, plain(note)))
     adds = adds_words(book, step)
     if adds:
         texts.append((SMALL, plain(say("Adds {balloons}", balloons=adds))))
@@ -158,7 +156,7 @@ def _fits_column(column: Sequence[str], item: str, width: float, even: float, ro
 
 
 def _first_of_stage(steps: Sequence[Step], stage: Stage) -> int:
-    return next(step.number for step in steps if step.stage is stage)
+    return next(step.number for step in steps if any(op.stage is stage for op in step.operations))
 
 
 def _heights(book: Book, step: Step, words_width: float, ticks_width: float) -> tuple[float, float]:
@@ -271,24 +269,13 @@ def _moves_apart(book: Book, steps: Sequence[Step]) -> tuple[tuple[Step, Picture
     return drawn(MOST_HEIGHT - over) if over > 0 else moves
 
 
-def _steps_together(steps: Sequence[Step]) -> list[list[Step]]:
-    """Steps that must share a page: those taken together stand next to one another."""
-    together: list[list[Step]] = []
-    for step in steps:
-        if together and together[-1][-1].taken_with == step.number:
-            together[-1].append(step)
-        else:
-            together.append([step])
-    return together
-
-
 def laid_out(book: Book, views: Views) -> list[Group]:
     """Every step on a page: pages filled with whole groups of steps. Another part of the work
     starts a page, and so does what has its hand moves on a page before it."""
     pages: list[Group] = []
     room = _room(book)
-    for together in _steps_together(book.steps):
-        for group in _that_fit(_group(book, views, together), room):
+    for step in book.steps:
+        for group in _that_fit(_group(book, views, [step]), room):
             before = pages[-1].blocks if pages else ()
             over = _over((*before, *group.blocks), room)
             lower = _lowered(book, views, group, over) if over > 0 else group
@@ -312,8 +299,7 @@ def _evened(pages: Sequence[Group], room: float) -> list[Group]:
             continue
         *kept, last = before
         parted = PART[last.step.stage] != PART[alone[0].step.stage]
-        bound = kept[-1].step.taken_with == last.step.number
-        if not parted and not bound and _over((last, *alone), room) <= 0:
+        if not parted and _over((last, *alone), room) <= 0:
             evened[i - 1] = Group(evened[i - 1].moves, tuple(kept))
             evened[i] = Group((), (last, *alone))
     return evened

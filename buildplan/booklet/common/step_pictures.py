@@ -55,11 +55,11 @@ def first_moves(book: Book, step: Step, height: float) -> tuple[Picture, ...]:
     """The hand moves that a step shows: its own with work beside the piece; where a kind of
     work on the piece first comes up, its moves, and a brace's course round the tube in a
     diagram `height` points high."""
-    if step.kind in ON_THE_PIECE and not _is_first_of_kind(book, step):
-        return ()
-    pictures = moves(book.framework, step)
+    if step.kind not in ON_THE_PIECE:
+        return moves(book.framework, step)
+    pictures = moves(book.framework, step, _new_kinds(book, step))
     brace = _first_brace(book, step)
-    if brace and _corner(book, step) is None:
+    if brace and _is_first_of_kind(book, step) and _corner(book, step) is None:
         return (*pictures, section_diagram(book.framework, brace, height))
     return pictures
 
@@ -132,6 +132,13 @@ def _laid_loosely(book: Book, step: Step) -> bool:
     """Whether a step lays chains down that later steps bring together."""
     joints = step.operations[0].joints
     return step.kind is Kind.LAY and not book.framework.built_with(joints[0]).braces
+
+
+def _new_kinds(book: Book, step: Step) -> frozenset[Kind]:
+    """The kinds of work that first come up in a step; tying parts together is one of its own."""
+    before = [other for other in book.steps if other.number < step.number]
+    known = {kind for other in before if _ties(other) == _ties(step) for kind in other.kinds}
+    return frozenset(step.kinds) - known
 
 
 def _is_first_of_kind(book: Book, step: Step) -> bool:

@@ -69,7 +69,7 @@ def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Bl
             pad=CLOSE_ROWS,
         ),
     ]
-    kinds = {step.kind for step in book.steps}
+    kinds = {kind for step in book.steps for kind in step.kinds}
     blocks += [
         heading(say("How we tie")),
         Items(tuple(plain(say(words)) for kind, words in MOVES.items() if kind in kinds), gap=2.5),

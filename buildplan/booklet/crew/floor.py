@@ -206,7 +206,7 @@ def _standing(book: Book, job: Job) -> list[str]:
     """What can be counted on the piece when a job is done, for each kind of work in it."""
     last = job.steps[-1].number
     words = []
-    for kind in dict.fromkeys(step.kind for step in job.steps if step.kind in COUNTED):
+    for kind in dict.fromkeys(kind for step in job.steps for kind in step.kinds if kind in COUNTED):
         done = [s.number for s in book.steps for op in s.operations if op.kind is kind]
         standing = sum(number <= last for number in done)
         words.append(say(COUNTED[kind], standing=standing, total=len(done)))

@@ -11,7 +11,7 @@ from buildplan.language.grammar import first_to_last, listed, sentences
 from buildplan.language.speaking import say, say_in, whole
 from buildplan.sequence.jobs import Job
 from buildplan.sequence.model import Kind
-from buildplan.sequence.timetable import Part, Place, people_at
+from buildplan.sequence.timetable import Part, Place, work_at
 
 INK, SOFT, GRID = "#1A1A1A", "#595959", "#D8D6CF"
 # Two tones, so that one bar ends where the next begins in grey as well.
@@ -60,8 +60,10 @@ def timed_jobs(part: Part, jobs: Sequence[Job]) -> tuple[Timed, ...]:
             continue
         acts: dict[int, list[str]] = {}
         for step in job.steps:
-            for person in people_at(part, step.number):
-                acts.setdefault(person, []).append(words_of[step.kind])
+            for person, kinds in work_at(part, step.number).items():
+                acts.setdefault(person, []).extend(
+                    words_of[kind] for kind in step.kinds if kind in kinds and kind in words_of
+                )
         done = {person: tuple(dict.fromkeys(words)) for person, words in sorted(acts.items())}
         found.append(Timed(job, min(t[0] for t in times), max(t[1] for t in times), done))
     return tuple(sorted(found, key=lambda timed: (timed.start, timed.job.number)))

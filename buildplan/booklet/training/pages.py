@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 
 from buildplan.booklet.common.book import Book
@@ -20,13 +20,13 @@ from buildplan.evaluation.figures import nominal_words
 from buildplan.language.grammar import sentences
 from buildplan.language.speaking import mark, say, whole
 from buildplan.sequence.labour import operation_minutes
-from buildplan.sequence.model import Kind, Stage, Step
+from buildplan.sequence.model import Kind, Operation, Stage, Step
 from buildplan.sequence.words.stages import stage_name
 
 # A first build takes about twice as long (from memory).
 BEGINNER = 2.0
 WORDS_SHARE = 0.54  # leaves hand moves the width to be at their own size
-ON_THE_PIECE = frozenset({Kind.BRACE, Kind.SINGLE, Kind.JOIN, Kind.LOCK})
+ON_THE_PIECE = frozenset({Kind.BRACE, Kind.SINGLE, Kind.JOIN})
 LINE, DATE_LINE = "_" * 24, "_" * 8
 
 
@@ -34,10 +34,10 @@ def with_lessons(book: Book, step_pages: Sequence[tuple[str, Sequence[Leaf]]]) -
     """The step pages, the lessons of each part of the work before its first page; those of the
     next part stand with them where one page has room for both."""
     taught: set[Kind] = set()
-    together: list[dict[str, list[Step]]] = []
+    together: list[dict[str, Mapping[Kind, Step]]] = []
     for part, _ in step_pages:
         first = _first_steps(book, part, taught)
-        taught |= {step.kind for step in first}
+        taught |= first.keys()
         joined = {**(together[-1] if together else {}), part: first}
         if first and together and len(lessons(book, joined)) == 1:
             together[-1] = joined
@@ -50,43 +50,44 @@ def with_lessons(book: Book, step_pages: Sequence[tuple[str, Sequence[Leaf]]]) -
         yield from leaves
 
 
-def _first_steps(book: Book, part: str, taught: set[Kind]) -> list[Step]:
-    """The first step of each kind of work that comes up in a part."""
+def _first_steps(book: Book, part: str, taught: set[Kind]) -> Mapping[Kind, Step]:
+    """The first step in a part for each kind of work that comes up there."""
     found: dict[Kind, Step] = {}
     for step in book.steps:
-        if PART[step.stage] == part and step.kind in LESSONS and step.kind not in taught:
-            found.setdefault(step.kind, step)
-    return list(found.values())
+        for kind in step.kinds if PART[step.stage] == part else ():
+            if kind in LESSONS and kind not in taught:
+                found.setdefault(kind, step)
+    return found
 
 
-def lessons(book: Book, parts: Mapping[str, Sequence[Step]]) -> list[Leaf]:
+def lessons(book: Book, parts: Mapping[str, Mapping[Kind, Step]]) -> list[Leaf]:
     """Each technique of parts of the work, by the first steps of each, and where trainer and
     trainee sign."""
-    first = [step for steps in parts.values() for step in steps]
+    first = [(kind, step) for steps in parts.values() for kind, step in steps.items()]
     blocks: list[Block] = []
-    for step in first:
-        lesson = _lesson_of(book, step)
-        drawn = moves(book.framework, step)
-        if step.kind is Kind.CHAIN and len(step.operations[0].links) < 3:  # nothing is tied yet
-            drawn = technique_pictures(book.framework, step.kind)
+    for kind, step in first:
+        lesson = _lesson_of(book, kind, step)
+        drawn = moves(book.framework, step, (kind,))
+        if kind is Kind.CHAIN and len(step.operations[0].links) < 3:  # nothing is tied yet
+            drawn = technique_pictures(book.framework, kind)
         pictures = [
             replace(picture, alt=sentences(_lesson_words(lesson), picture.alt)) for picture in drawn
         ]
         blocks += _lesson(book, lesson, pictures[:1])
-        if step.kind is Kind.BRACE and any(set(s.cells) - {"straight"} for s in book.steps):
+        if kind is Kind.BRACE and any(set(s.cells) - {"straight"} for s in book.steps):
             blocks += _lesson(book, CORNERS, [])
     blocks.append(Words(_shown_and_done()))
     told = [part_name(book, part) for part in parts]
     title = say("Learn: {parts}", parts=", ".join(part[0].lower() + part[1:] for part in told))
     leaves = leaves_of(book.paper, title, blocks)
-    return [replace(leaves[0], holds=tuple(_place(s.kind) for s in first)), *leaves[1:]]
+    return [replace(leaves[0], holds=tuple(_place(kind) for kind, _ in first)), *leaves[1:]]
 
 
-def _lesson_of(book: Book, step: Step) -> Lesson:
-    """What is taught of a step's kind of work."""
-    if step.kind is Kind.LAY and not book.framework.built_with(step.operations[0].joints[0]).braces:
+def _lesson_of(book: Book, kind: Kind, step: Step) -> Lesson:
+    """What is taught of a kind of work that first comes up in a step."""
+    if kind is Kind.LAY and not book.framework.built_with(step.operations[0].joints[0]).braces:
         return LOOSE
-    return LESSONS[step.kind]
+    return LESSONS[kind]
 
 
 def _shown_and_done() -> str:
@@ -165,7 +166,7 @@ def _practice(book: Book, made: Practice) -> list[Block]:
             locks=len(framework.locks),
         ),
     )
-    practised = _minutes(book, made.steps)
+    practised = _minutes(book, (op for step in made.steps for op in step.operations))
     words: list[Block] = [
         Words(
             say(
@@ -229,9 +230,9 @@ def _learn(step: Step) -> str:
     return " " + say("(Learn: {lesson})", lesson=plain(say(lesson.title)))
 
 
-def _minutes(book: Book, steps: Sequence[Step]) -> float:
+def _minutes(book: Book, operations: Iterable[Operation]) -> float:
     own = {str(kind): value for kind, value in book.design.labour.items()}
-    return sum(operation_minutes(op, own) for step in steps for op in step.operations)
+    return sum(operation_minutes(operation, own) for operation in operations)
 
 
 def _whole(minutes: float) -> str:
@@ -284,9 +285,9 @@ def _learnt(book: Book) -> tuple[str, ...]:
 
 def sign_off(book: Book) -> list[Leaf]:
     """Time targets by stage, and a place for both to sign each stage."""
-    by_stage: dict[Stage, list[Step]] = {}
-    for step in book.steps:
-        by_stage.setdefault(step.stage, []).append(step)
+    by_stage: dict[Stage, list[Operation]] = {}
+    for operation in (operation for step in book.steps for operation in step.operations):
+        by_stage.setdefault(operation.stage, []).append(operation)
     rows = []
     for stage in Stage:
         if stage not in by_stage:
@@ -304,7 +305,7 @@ def sign_off(book: Book) -> list[Leaf]:
                 "",
             )
         )
-    minutes = _minutes(book, book.steps)
+    minutes = _minutes(book, (op for operations in by_stage.values() for op in operations))
     rows.append(
         (
             strong(say("All")),

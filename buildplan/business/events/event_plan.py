@@ -113,7 +113,6 @@ def numbered_on(steps: Sequence[Step], before: int, piece: str) -> tuple[Step, .
             step,
             number=step.number + before,
             needs=tuple(number + before for number in step.needs),
-            taken_with=on(step.taken_with),
             alike=on(step.alike),
             side_work=on(step.side_work),
             turns=tuple(

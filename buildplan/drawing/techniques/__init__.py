@@ -7,7 +7,7 @@ move of its own, so neither has a picture in `TECHNIQUES`.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Collection, Mapping
 from types import MappingProxyType
 
 from buildplan.drawing.marks import Picture
@@ -24,7 +24,7 @@ from buildplan.drawing.techniques.knots import chain_pairs, pair_rounds, tie_off
 from buildplan.drawing.techniques.rings import close_ring, lay_chains, tag_joints
 from buildplan.drawing.techniques.work import size_balloons, stand_up, turn_over
 from buildplan.framework.model import Framework
-from buildplan.sequence.model import Kind, Step
+from buildplan.sequence.model import Kind, Operation, Step
 
 Technique = Callable[..., Picture]  # of a framework; more arguments have defaults
 
@@ -47,29 +47,42 @@ TECHNIQUES: Mapping[Kind, tuple[Technique, ...]] = MappingProxyType(
 )
 
 
-def moves(framework: Framework, step: Step) -> tuple[Picture, ...]:
-    """The hand moves that a step takes, with its own balloons and joints."""
-    first = step.operations[0]
-    if step.kind is Kind.SIZE:
+def moves(
+    framework: Framework, step: Step, kinds: Collection[Kind] = tuple(Kind)
+) -> tuple[Picture, ...]:
+    """The hand moves that a step takes, with its own balloons and joints; of `kinds` of work."""
+    first: dict[Kind, Operation] = {}
+    for operation in step.operations:
+        first.setdefault(operation.kind, operation)
+    return tuple(
+        move
+        for kind, operation in first.items()
+        if kind in kinds
+        for move in _moves_of(framework, operation)
+    )
+
+
+def _moves_of(framework: Framework, first: Operation) -> tuple[Picture, ...]:
+    if first.kind is Kind.SIZE:
         return (size_balloons(framework, first.balloon),)
-    if step.kind is Kind.PAIR:
+    if first.kind is Kind.PAIR:
         return (pair_rounds(framework) if first.locks else tie_pair(framework, first.links),)
-    if step.kind is Kind.TIE_OFF:
+    if first.kind is Kind.TIE_OFF:
         return (tie_off(framework, first.links[0]),)
-    if step.kind is Kind.CHAIN and (not first.adds or len(first.links) < 3):
+    if first.kind is Kind.CHAIN and (not first.adds or len(first.links) < 3):
         # a short chain; one balloon, or one pair, is a chain as it is
         balloon = framework.link[first.links[0]].balloon
         return (brace_chain(framework, (len(first.links),), balloon),)
-    if step.kind is Kind.CHAIN:
+    if first.kind is Kind.CHAIN:
         return (chain_pairs(framework, first.links),)
-    if step.kind is Kind.BRACE and first.links:
+    if first.kind is Kind.BRACE and first.links:
         number = next(b.number for b in framework.braces if first.links[0] in b.links)
         return (wrap_brace(framework, number), settle_joint(framework))
-    if step.kind is Kind.LAY:
-        return technique_pictures(framework.built_with(first.joints[0]), step.kind)
-    if step.kind is Kind.JOIN and len(first.joints) > 1:
+    if first.kind is Kind.LAY:
+        return technique_pictures(framework.built_with(first.joints[0]), first.kind)
+    if first.kind is Kind.JOIN and len(first.joints) > 1:
         return (tie_parts(framework, first.joints),)
-    return technique_pictures(framework, step.kind)
+    return technique_pictures(framework, first.kind)
 
 
 def technique_pictures(framework: Framework, kind: Kind) -> tuple[Picture, ...]:

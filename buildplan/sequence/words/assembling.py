@@ -116,53 +116,9 @@ def shares_in_row() -> str:
     return say("Where the row names a shared balloon, no new balloon is tied.")
 
 
-def beside_locks(joints: Sequence[str]) -> str:
-    """Joints of a brace that were locked before it came."""
-    if not joints:
-        return ""
-    return say_count(
-        "{joints} is locked already: tie in close beside the lock.",
-        "{joints} are locked already: tie in close beside the locks.",
-        len(joints),
-        joints=listed(joints),
-    )
-
-
-def settle(lock_step: int | None) -> str:
+def settle() -> str:
     """Settling a brace before it is locked."""
-    if lock_step is None:
-        return say("Settle the brace until knot lies on knot and the nozzles cross.")
-    return say(
-        "Settle the brace until knot lies on knot and the nozzles cross, then lock it (step"
-        " {step}).",
-        step=lock_step,
-    )
-
-
-def in_turn(step: int, lock_step: int, first: str, second: str, more: bool, locks: int) -> str:
-    """How a step and the step of its locks are taken together; `locks` is their number in a
-    turn."""
-    if more:
-        return say_count(
-            "Do steps {step} and {lock_step} in turn: {first}, its lock; {second}, its lock; and so"
-            " on to the end.",
-            "Do steps {step} and {lock_step} in turn: {first}, its locks; {second}, its locks; and"
-            " so on to the end.",
-            locks,
-            step=step,
-            lock_step=lock_step,
-            first=first,
-            second=second,
-        )
-    return say_count(
-        "Do steps {step} and {lock_step} in turn: {first}, its lock; {second}, its lock.",
-        "Do steps {step} and {lock_step} in turn: {first}, its locks; {second}, its locks.",
-        locks,
-        step=step,
-        lock_step=lock_step,
-        first=first,
-        second=second,
-    )
+    return say("Settle the brace until knot lies on knot and the nozzles cross.")
 
 
 # what the chains of one side do in a cell: letters, advance, and the joints before and after it
@@ -229,7 +185,7 @@ def cell_moves(name: str, closing: bool, outer: Side, inner: Side, skipped: Sequ
 
 
 def brace_step(
-    numbers: Sequence[int], cells: Sequence[str], moves: Sequence[str], standing: int, total: int
+    numbers: Sequence[int], cells: Sequence[str], moves: Sequence[str], done: str
 ) -> Wording:
     """A step of one brace or of several equal ones; `cells` are kinds that are not straight."""
     count, braces = len(numbers), number_ranges(numbers)
@@ -246,7 +202,24 @@ def brace_step(
     return Wording(
         title=title,
         text=sentences(*moves),
-        check=say("Braces standing: {done} of {total}.", done=standing, total=total),
+        check=done,
+    )
+
+
+def braces_standing(standing: int, total: int) -> str:
+    return say("Braces standing: {done} of {total}.", done=standing, total=total)
+
+
+def take(what: str) -> str:
+    return say("Take {what}.", what=what)
+
+
+def tie_across(first: str, second: str) -> str:
+    """Tying in one single."""
+    return say(
+        "Tie its tail into {first} and its closed neck into {second}, straight across.",
+        first=first,
+        second=second,
     )
 
 
@@ -254,41 +227,39 @@ def single_step(
     names: Sequence[str],
     balloon: str,
     joints: Sequence[str],
-    lock_step: int | None,
-    alternating: str,
-    standing: int,
-    total: int,
+    locking: Sequence[str],
+    done: str,
 ) -> Wording:
     """Singles across skipped joints; `joints` are those of a single that comes alone."""
     if joints:
-        tie = say(
-            "Tie its tail into {first} and its closed neck into {second}, straight across.",
-            first=joints[0],
-            second=joints[1],
-        )
+        tie = tie_across(*joints)
     else:
         tie = say(
             "Tie its tail into the first joint of its row and its closed neck into the second,"
             " straight across."
         )
-    lock = ""
-    if lock_step is not None:
-        lock = say("Lock both ends next (step {step}).", step=lock_step)
     return Wording(
         title=say_count("Single {singles}", "Singles {singles}", len(names), singles=listed(names)),
-        text=sentences(say("Take {what}.", what=short_chain(1, balloon)), tie, lock, alternating),
-        check=say("Singles in place: {done} of {total}.", done=standing, total=total),
+        text=sentences(take(short_chain(1, balloon)), tie, *locking),
+        check=done,
     )
 
 
-def join_step(
-    names: Sequence[str], lock_step: int | None, alternating: str, standing: int, total: int
-) -> Wording:
+def singles_in_place(standing: int, total: int) -> str:
+    return say("Singles in place: {done} of {total}.", done=standing, total=total)
+
+
+def bind() -> str:
+    """Holding a joint that has no lock."""
+    return say("Bind the knots fast with a strip of latex.")
+
+
+def joined_so_far(standing: int, total: int) -> str:
+    return say("Joints brought together: {done} of {total}.", done=standing, total=total)
+
+
+def join_step(names: Sequence[str], moves: Sequence[str], done: str) -> Wording:
     """Joints where chains meet without a brace."""
-    if lock_step is None:
-        fast = say("Bind the knots fast with a strip of latex.")
-    else:
-        fast = say("Lock it next (step {step}).", step=lock_step)
     return Wording(
         title=say_count(
             "Bring together joint {joints}",
@@ -301,8 +272,7 @@ def join_step(
                 "Find every knot and free end tagged with the joint's name and bring them together."
                 " Tie free ends into the joint."
             ),
-            fast,
-            alternating,
+            *moves,
         ),
-        check=say("Joints brought together: {done} of {total}.", done=standing, total=total),
+        check=done,
     )

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 
-from buildplan.language.grammar import capital, listed, number_ranges, sentences
+from buildplan.language.grammar import capital, listed, sentences
 from buildplan.language.speaking import say, say_count
 from buildplan.sequence.words.grammar import (
     Wording,
@@ -14,19 +15,22 @@ from buildplan.sequence.words.grammar import (
 )
 
 
+@dataclass(frozen=True)
+class Sized:
+    """Balloons of one kind that are sized: how many, what they are called, from what size as
+    bought, and to which gauge."""
+
+    count: int
+    name: str
+    nominal: str
+    gauge: str
+
+
 def _against_the_gauge(gauge: str) -> str:
     return say(
         "Inflate each a little past {gauge}, hold it in the {gauge} gauge and let air out"
         " until it just slips through.",
         gauge=gauge,
-    )
-
-
-def _all_sized(gauge: str, count: int) -> str:
-    return say(
-        "Each just touches both sides of the {gauge} gauge. {count} sized in all.",
-        gauge=gauge,
-        count=count,
     )
 
 
@@ -38,120 +42,90 @@ def side_work(first: int) -> str:
     )
 
 
-def size_links(
-    count: int, name: str, nominal: str, gauge: str, pair_steps: Sequence[int]
-) -> Wording:
-    """Sizing link balloons of one kind."""
-    return Wording(
-        title=say_count(
-            "Size {number} {colour} link balloon to {gauge}",
-            "Size {number} {colour} link balloons to {gauge}",
-            count,
-            colour=name,
-            gauge=gauge,
-        ),
-        text=sentences(
-            say_count(
-                "Take {number} {colour} link balloon ({nominal}).",
-                "Take {number} {colour} link balloons ({nominal}).",
-                count,
-                colour=name,
-                nominal=nominal,
-            ),
-            _against_the_gauge(gauge),
-            say_count(
-                "Size two, tie them as step {steps} says, then size the next two.",
-                "Size two, tie them as steps {steps} say, then size the next two.",
-                len(pair_steps),
-                steps=number_ranges(pair_steps),
-            ),
-        ),
-        check=_all_sized(gauge, count),
-    )
-
-
-def size_rounds(
-    count: int, name: str, nominal: str, gauge: str, pair_steps: Sequence[int]
-) -> Wording:
-    """Sizing the rounds of the locks."""
-    return Wording(
-        title=say_count(
-            "Size {number} {colour} round to {gauge}",
-            "Size {number} {colour} rounds to {gauge}",
-            count,
-            colour=name,
-            gauge=gauge,
-        ),
-        text=sentences(
-            say_count(
-                "Take {number} {colour} round ({nominal}).",
-                "Take {number} {colour} rounds ({nominal}).",
-                count,
-                colour=name,
-                nominal=nominal,
-            ),
-            _against_the_gauge(gauge),
-            say_count(
-                "Size two and tie them together at once (step {steps}).",
-                "Size two and tie them together at once (steps {steps}).",
-                len(pair_steps),
-                steps=number_ranges(pair_steps),
-            ),
-        ),
-        check=_all_sized(gauge, count),
-    )
-
-
 def _neck_to_neck() -> str:
     return say("Wrap the two necks round each other twice and tie them together, neck to neck.")
 
 
-def _take_two(names: Sequence[str]) -> str:
-    if names[0] == names[1]:
-        return say("Take two sized {colour} balloons.", colour=names[0])
-    return say(
-        "Take one sized {colour} balloon and one sized {other} balloon.",
-        colour=names[0],
-        other=names[1],
+def _take_links(sized: Sized) -> str:
+    return say_count(
+        "Take {number} {colour} link balloon ({nominal}).",
+        "Take {number} {colour} link balloons ({nominal}).",
+        sized.count,
+        colour=sized.name,
+        nominal=sized.nominal,
     )
 
 
-def pair_links(count: int, names: Sequence[str], long: bool) -> Wording:
-    """Tying pairs of link balloons, for the long chains or for the braces."""
+def _passes_the_gauge(sized: Sequence[Sized]) -> str:
+    gauges = list(dict.fromkeys(one.gauge for one in sized))
+    return say("Each just touches both sides of the {gauge} gauge.", gauge=listed(gauges))
+
+
+def pair_links(count: int, names: Sequence[str], long: bool, sized: Sequence[Sized]) -> Wording:
+    """Sizing link balloons and tying them in pairs, for the long chains or for the braces."""
     if long:
         made = say_count(
             "{number} pair for the long chains", "{number} pairs for the long chains", count
         )
     else:
         made = say_count("{number} pair for the braces", "{number} pairs for the braces", count)
+    together = (
+        say("Size two and tie them together at once:")
+        if names[0] == names[1]
+        else say(
+            "Size one {colour} balloon and one {other} balloon and tie them together at once:",
+            colour=names[0],
+            other=names[1],
+        )
+    )
+    gauges = dict.fromkeys(one.gauge for one in sized)
     return Wording(
-        title=say("Tie {pairs}", pairs=made),
-        text=sentences(_take_two(names), _neck_to_neck(), say("Make {pairs}.", pairs=made)),
-        check=say(
-            "{pairs}, {balloons} balloons. Both tails of each are free.",
-            pairs=pairs(count),
-            balloons=count * 2,
+        title=say("Size and tie {pairs}", pairs=made),
+        text=sentences(
+            *(_take_links(one) for one in sized),
+            *(_against_the_gauge(gauge) for gauge in gauges),
+            together,
+            _neck_to_neck(),
+        ),
+        check=sentences(
+            _passes_the_gauge(sized),
+            say(
+                "{pairs}, {balloons} balloons. Both tails of each are free.",
+                pairs=pairs(count),
+                balloons=count * 2,
+            ),
         ),
     )
 
 
-def pair_rounds(count: int, name: str) -> Wording:
-    """Tying rounds two by two: each pair is a lock."""
+def pair_rounds(count: int, sized: Sized) -> Wording:
+    """Sizing rounds and tying them two by two: each pair is a lock."""
     return Wording(
-        title=say("Tie {locks}", locks=locks(count)),
+        title=say("Size and tie {locks}", locks=locks(count)),
         text=sentences(
-            say("Take two sized {colour} rounds.", colour=name),
+            say_count(
+                "Take {number} {colour} round ({nominal}).",
+                "Take {number} {colour} rounds ({nominal}).",
+                sized.count,
+                colour=sized.name,
+                nominal=sized.nominal,
+            ),
+            _against_the_gauge(sized.gauge),
+            say("Size two and tie them together at once:"),
             _neck_to_neck(),
             say("This pair of rounds is a lock. Make {locks}.", locks=locks(count)),
         ),
-        check=say("{locks}, {rounds} rounds, two and two.", locks=locks(count), rounds=count * 2),
+        check=sentences(
+            _passes_the_gauge([sized]),
+            say("{locks}, {rounds} rounds, two and two.", locks=locks(count), rounds=count * 2),
+        ),
     )
 
 
 def tie_off(
-    count: int, name: str, for_chains: Sequence[str], for_braces: int, singles: int
+    count: int, sized: Sized, for_chains: Sequence[str], for_braces: int, singles: int
 ) -> Wording:
-    """Closing the necks of link balloons that have no partner."""
+    """Sizing link balloons that have no partner, and closing their necks."""
     uses = []
     if for_chains:
         uses.append(
@@ -168,12 +142,14 @@ def tie_off(
         uses.append(say_count("{number} is a single", "{number} are singles", singles))
     return Wording(
         title=say_count(
-            "Tie off {number} {colour} balloon alone",
-            "Tie off {number} {colour} balloons alone",
+            "Size {number} {colour} balloon and tie it off alone",
+            "Size {number} {colour} balloons and tie each off alone",
             count,
-            colour=name,
+            colour=sized.name,
         ),
         text=sentences(
+            _take_links(sized),
+            _against_the_gauge(sized.gauge),
             say_count("This balloon has no partner.", "These balloons have no partner.", count),
             say_count(
                 "Close the neck of the sized balloon with a knot of its own.",
@@ -182,10 +158,13 @@ def tie_off(
             ),
             f"{capital(listed(uses))}.",
         ),
-        check=say_count(
-            "{number} {colour} balloon closed, neck and tail free to tie.",
-            "{number} {colour} balloons closed, neck and tail free to tie.",
-            count,
-            colour=name,
+        check=sentences(
+            _passes_the_gauge([sized]),
+            say_count(
+                "{number} {colour} balloon closed, neck and tail free to tie.",
+                "{number} {colour} balloons closed, neck and tail free to tie.",
+                count,
+                colour=sized.name,
+            ),
         ),
     )

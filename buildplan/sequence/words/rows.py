@@ -11,18 +11,6 @@ from buildplan.sequence.words.chaining import chains_of
 from buildplan.sequence.words.grammar import ALONG
 
 
-def sized_links(count: int, colour: str) -> str:
-    """`160 deep blue link balloons`."""
-    return say_count(
-        "{number} {colour} link balloon", "{number} {colour} link balloons", count, colour=colour
-    )
-
-
-def sized_rounds(count: int, colour: str) -> str:
-    """`320 ivory rounds`."""
-    return say_count("{number} {colour} round", "{number} {colour} rounds", count, colour=colour)
-
-
 def link_pairs(count: int, first: str, second: str) -> str:
     """`80 pairs, deep blue with deep blue`."""
     return say_count(

@@ -24,21 +24,14 @@ def tie_step(
     parts: Sequence[str],
     ties: int,
     people: int,
-    lock_step: int | None,
-    alternating: str,
-    standing: int,
-    total: int,
+    locking: Sequence[str],
+    done: str,
 ) -> Wording:
     """Bringing together the joints at which parts are tied."""
-    fast = (
-        say("Bind the joints fast to one another with a strip of latex.")
-        if lock_step is None
-        else say(
-            "Lock it next (step {step}): the lock goes round all the joints that meet, beside their"
-            " own locks.",
-            step=lock_step,
-        )
-    )
+    fast = [say("Bind the joints fast to one another with a strip of latex.")]
+    if locking:
+        beside = say("The lock goes round all the joints that meet, beside their own locks.")
+        fast = [*locking, beside]
     return Wording(
         title=say("Tie parts {parts} together", parts=listed(parts)),
         text=sentences(
@@ -53,23 +46,15 @@ def tie_step(
                 "Lay the joints of each row on one another, knot on knot; there are {number} rows.",
                 ties,
             ),
-            fast,
-            alternating,
+            *fast,
         ),
-        check=say("Joints brought together: {done} of {total}.", done=standing, total=total),
+        check=done,
     )
 
 
 def tie_row(name: str, joints: Sequence[str]) -> str:
     """`Tie L.A1+T.A1: L.A1 – T.A1`."""
     return f"{name}: {ALONG.join(joints)}"
-
-
-def ties_to_lock(parts: Sequence[str], ties: int) -> str:
-    """`the 4 ties of parts L and T`."""
-    return say_count(
-        "the tie of parts {parts}", "the {number} ties of parts {parts}", ties, parts=listed(parts)
-    )
 
 
 def between_parts(single: Wording, parts: Sequence[str]) -> Wording:
