@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
-from functools import reduce
+from collections import Counter
+from collections.abc import Callable, Iterator, Mapping
 
 from buildplan.design.course import CourseCell, cell_of
+from buildplan.design.course_edits import Cells, Edit, added, as_items, mirrored, taken_out
 from buildplan.design.kinds import FileKind
 from buildplan.design.source.mistake import Mistake, Path
-from buildplan.design.suggestions import Suggestion, by_hand
+from buildplan.design.suggestions import Change, Put, Suggestion, Way, by_hand
 from buildplan.design.turning import (
     FULL_TURN_DEG,
     SideLengths,
@@ -20,13 +21,23 @@ from buildplan.design.turning import (
 from buildplan.language.messages import Decimal, Message, message, message_count
 
 Counts = Mapping[CourseCell, int]
+Sized = Callable[[float], tuple[Change, ...]]
 
 MOST_CELLS_TO_ADD = 12
 
 
-def check_coming_round(counts: Counts, lengths: SideLengths, at: Path) -> Iterator[Mistake]:
-    """The mistake that a closed course of so many of each cell makes, if it does not turn
-    360 degrees within tolerance. `at` is where the course stands in the file."""
+def by_hand_only(gauge: float) -> tuple[Change, ...]:
+    """Where no change of the file would size the inner balloons."""
+    return ()
+
+
+def check_coming_round(
+    cells: Cells, lengths: SideLengths, at: Path, sized: Sized = by_hand_only
+) -> Iterator[Mistake]:
+    """The mistake that a closed course of these cells makes, if it does not turn 360 degrees
+    within tolerance. `at` is where the course stands in the file; `sized` gives the changes of
+    the file that size the balloons of the inner chains to a gauge, none where there are none."""
+    counts = Counter(cells)
     if comes_round(counts, lengths):
         return
     turn = course_turn(counts, lengths)
@@ -50,7 +61,7 @@ def check_coming_round(counts: Counts, lengths: SideLengths, at: Path) -> Iterat
         FileKind.NOT_COMING_ROUND,
         at,
         message("{turns}: {short}", turns=turns, short=_short_words(lengths, short_deg)),
-        _what_would_do(counts, lengths, short_deg),
+        _what_would_do(cells, lengths, short_deg, at, sized),
     )
 
 
@@ -75,50 +86,48 @@ def _short_words(lengths: SideLengths, short_deg: float) -> Message:
     )
 
 
-def _what_would_do(counts: Counts, lengths: SideLengths, short_deg: float) -> Suggestion:
+def _what_would_do(
+    cells: Cells, lengths: SideLengths, short_deg: float, at: Path, sized: Sized
+) -> Suggestion:
     """Changes that would bring the course round; each has been tried on it."""
-    mirrored = {cell_of((cell.inner, cell.outer)): count for cell, count in counts.items()}
-    if comes_round(mirrored, lengths):
-        return by_hand(message("it bends the wrong way: swap fan with fan_in, and tip with dip"))
+    counts = Counter(cells)
+    turned = mirrored(cells)
+    if comes_round(Counter(turned.cells), lengths):
+        return Suggestion(ways=(_way(turned, at),))
     ways = []
     bend, corner = ("fan", "tip") if short_deg > 0 else ("fan_in", "dip")
     for name in (bend, corner):
         for number in range(1, MOST_CELLS_TO_ADD + 1):
             if comes_round(_with(counts, name, number), lengths):
-                ways.append(
-                    message_count(
-                        "add {number} {cell} cell", "add {number} {cell} cells", number, cell=name
-                    )
-                )
+                ways.append(_way(added(cells, name, number), at))
                 break
     against = cell_of("fan_in" if short_deg > 0 else "fan")
     for number in range(1, counts.get(against, 0) + 1):
         if comes_round(_with(counts, against.name, -number), lengths):
-            ways.append(
-                message_count(
-                    "take out {number} {cell} cell",
-                    "take out {number} {cell} cells",
-                    number,
-                    cell=against.name,
-                )
-            )
+            ways.append(_way(taken_out(cells, against.name, number), at))
             break
     gauge = inner_gauge_that_closes(counts, lengths)
+    words: tuple[Message, ...] = ()
     if gauge is not None and gauge <= lengths.inner_nominal:
-        ways.append(
-            message(
-                "size the balloons of the inner chains to {gauge} instead of {now}",
-                gauge=f"{gauge:.3g}",
-                now=f"{lengths.inner_gauge:.4g}",
-            )
+        right = message(
+            "size the balloons of the inner chains to {gauge} instead of {now}",
+            gauge=f"{gauge:.3g}",
+            now=f"{lengths.inner_gauge:.4g}",
         )
-    if not ways:
-        return by_hand(
-            message("fan and tip bend inward, fan_in and dip outward: change how many there are")
-        )
-    return by_hand(
-        reduce(lambda one, other: message("{one}, or {other}", one=one, other=other), ways)
+        changes = sized(float(f"{gauge:.3g}"))
+        if changes:
+            ways.append(Way(right, changes))
+        elif ways:
+            words = (message("or {way}", way=right),)
+        else:
+            words = (right,)
+    return Suggestion(words, tuple(ways)) or by_hand(
+        message("fan and tip bend inward, fan_in and dip outward: change how many there are")
     )
+
+
+def _way(edit: Edit, at: Path) -> Way:
+    return Way(edit.words, (Put(at, as_items(edit.cells)),))
 
 
 def _with(counts: Counts, name: str, number: int) -> dict[CourseCell, int]:

@@ -13,7 +13,8 @@ from buildplan.design.patterns import Tube
 from buildplan.design.source.mistake import Mistake, Path, key_in_words, listed
 from buildplan.design.source.partial_validation import list_in, mapping_in, salvage
 from buildplan.design.suggestions import Put, Suggestion, TakeOut, Way, by_hand, change
-from buildplan.design.tube_checks import chain_letters, joint_counts
+from buildplan.design.tube_checks import joint_counts
+from buildplan.design.tube_lengths import chain_letters
 from buildplan.language.messages import mark, message, message_count
 
 AT = "colour_pattern"

@@ -2,30 +2,25 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
-from statistics import fmean
-
-from pydantic import ValidationError
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
+from functools import partial
 
 from buildplan.design.closure import check_coming_round
-from buildplan.design.colour_order import ColourPattern
-from buildplan.design.colour_patterns import Place, lay_colours, period
 from buildplan.design.course import (
     CELLS,
     INNER_CHAINS,
     OUTER_CHAINS,
     CourseCell,
     cell_counts,
+    expand_course,
 )
 from buildplan.design.kinds import FileKind
-from buildplan.design.lengths import likely, tie_to_tie
-from buildplan.design.model import Balloon
 from buildplan.design.patterns import Tube
 from buildplan.design.source.mistake import Mistake, Path, listed
 from buildplan.design.source.partial_validation import Salvaged, list_in
-from buildplan.design.suggestions import Put, Suggestion, TakeOut, by_hand, change
-from buildplan.design.turning import SideLengths
-from buildplan.design.values import ChainLetter
+from buildplan.design.suggestions import Put, Suggestion, TakeOut, Way, by_hand, change
+from buildplan.design.tube_lengths import Balloons, chain_letters, side_lengths, sized_inner
 from buildplan.language.messages import mark, message
 
 MOST_BALLOONS = 20_000
@@ -34,8 +29,6 @@ LINKS_PER_BRACE: Mapping[int, int] = {2: 1, 3: 3, 4: 4}
 BALLOONS_PER_LOCK = 2
 
 AT: Path = ("build", "tube")
-
-Balloons = Mapping[str, Salvaged[Balloon]]
 
 NO_CHAIN = mark("there is no chain {letter}: a tube of {chains} chains has {letters}")
 SKIPPED: Mapping[str, str] = {
@@ -67,11 +60,6 @@ FURTHER: Mapping[str, str] = {
     "outer": mark("let the outer side advance further: add straight cells"),
     "inner": mark("let the inner side advance further: add straight cells"),
 }
-
-
-def chain_letters(chains: int) -> list[str]:
-    """The letters of a tube's chains."""
-    return sorted([*OUTER_CHAINS[chains], *INNER_CHAINS[chains]])
 
 
 def joint_counts(tube: Salvaged[Tube]) -> dict[str, int] | None:
@@ -246,73 +234,40 @@ def _check_course(
                 )
                 return
     if part.closed and tube.right("long", "brace"):
-        lengths = _side_lengths(part, balloons, colour_pattern, (outer, inner))
+        lengths = side_lengths(part, balloons, colour_pattern, (outer, inner))
         if lengths is not None:
-            yield from check_coming_round(counts, lengths, at)
+            cells = tuple(expand_course(part))
+            sized = partial(sized_inner, part, balloons, colour_pattern)
+            for mistake in check_coming_round(cells, lengths, at, sized):
+                yield replace(mistake, suggestion=_with_single(part, mistake.suggestion))
+
+
+def _with_single(tube: Tube, suggestion: Suggestion) -> Suggestion:
+    """A suggestion of other courses, with the single that their tips and dips need and the tube
+    does not name yet."""
+    if tube.single is not None or tube.chains == min(LINKS_PER_BRACE):
+        return suggestion
+    put = Put((*AT, "single"), tube.brace)
+    words = f"single: {tube.brace}"
+    ways = tuple(
+        Way(message("{way} (with {right})", way=way.words, right=words), (*way.changes, put))
+        if _skips(way, tube.chains)
+        else way
+        for way in suggestion.ways
+    )
+    return replace(suggestion, ways=ways)
+
+
+def _skips(way: Way, chains: int) -> bool:
+    """Whether a way lays a course that skips joints of chains that have a twin."""
+    return any(
+        isinstance(put, Put) and put.at[-1] == "course" and max(advance[: chains - 2]) > 1
+        for put in way.changes
+        for _, advance in _cells(put.value if isinstance(put, Put) else None, ())
+    )
 
 
 def _balloon_total(chains: int, outer: int, inner: int, cells: int) -> int:
     """About how many balloons a tube takes: long chains, braces, locks."""
     links = len(OUTER_CHAINS[chains]) * outer + len(INNER_CHAINS[chains]) * inner
     return links + cells * LINKS_PER_BRACE[chains] + links * BALLOONS_PER_LOCK
-
-
-def _links(keys: Iterable[object], balloons: Balloons) -> list[Balloon] | None:
-    """The links of these keys, if the file says enough, and rightly, about each's length."""
-    links = []
-    for key in keys:
-        balloon = balloons.get(key) if isinstance(key, str) else None
-        if balloon is None or not balloon.right(
-            "kind", "nominal", "inflate_to", "tie_to_tie", "chain_of_ten"
-        ):
-            return None
-        link = balloon.part
-        if link.kind != "link" or link.inflate_to > link.nominal or not likely(link):
-            return None
-        links.append(link)
-    return links
-
-
-def _laid(order: object, count: int, closed: bool) -> list[object]:
-    """The balloons that a colour pattern, as the file gives it, lays along `count`; none if it
-    is not written rightly."""
-    if isinstance(order, dict):
-        try:
-            pattern = ColourPattern.model_validate(order)
-        except ValidationError:
-            return []
-        if pattern.fade is None and period(pattern) is None:
-            return []
-        return [*lay_colours(pattern, [Place(i) for i in range(count)], count, closed)]
-    return list_in(order)
-
-
-def _side_lengths(
-    tube: Tube,
-    balloons: Balloons,
-    colour_pattern: Mapping[str, object],
-    counts: tuple[int, int],
-) -> SideLengths | None:
-    """The mean lengths of a tube's links on either side and of its braces; None if one of
-    them cannot be told. `counts` are the balloons of an outer and of an inner chain."""
-
-    def side(letters: Sequence[ChainLetter], count: int) -> list[Balloon] | None:
-        keys: list[object] = []
-        for letter in letters:
-            long = tube.long.get(letter) if isinstance(tube.long, dict) else tube.long
-            order = colour_pattern.get(letter, colour_pattern.get("long"))
-            keys += _laid(order, count, tube.closed) or [long]
-        return _links(keys, balloons)
-
-    outer = side(OUTER_CHAINS[tube.chains], counts[0])
-    inner = side(INNER_CHAINS[tube.chains], counts[1])
-    braces = _links([tube.brace], balloons)
-    if outer is None or inner is None or braces is None:
-        return None
-    return SideLengths(
-        outer=fmean(tie_to_tie(link)[0] for link in outer),
-        inner=fmean(tie_to_tie(link)[0] for link in inner),
-        brace=tie_to_tie(braces[0])[0],
-        inner_gauge=fmean(link.inflate_to for link in inner),
-        inner_nominal=min(link.nominal for link in inner),
-    )

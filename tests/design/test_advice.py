@@ -57,6 +57,10 @@ BROKEN = [
     ),
     (RING, "fan]", "fan, [0, 0]]", K.CELL_WITHOUT_ADVANCE, 1),
     (RING, "fan]\n", "fan]\n      - {repeat: 2, cells: [tip, dip]}\n", K.SINGLE_MISSING, 1),
+    (RING, "repeat: 6", "repeat: 5", K.NOT_COMING_ROUND, 3),
+    (RING, "repeat: 6", "repeat: 7", K.NOT_COMING_ROUND, 4),
+    (RING, "[straight, fan]", "[straight, fan_in]", K.NOT_COMING_ROUND, 1),
+    (RING, "cells: [straight, fan]", "cells: [straight, straight]", K.NOT_COMING_ROUND, 2),
     (RING, SPARE, "colour_pattern: {A: {stripes: {long: 5}}}", K.UNEVEN_ROUND_RING, 1),
     (
         RING,

@@ -12,9 +12,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from buildplan.design.closure import check_coming_round
-from buildplan.design.course import CELLS, CourseCell, cell_of
+from buildplan.design.course import CELLS, CourseCell, cell_counts, cell_of
 from buildplan.design.lengths import TIE_TO_TIE_PER_GAUGE
-from buildplan.design.suggestions import suggestion_words
+from buildplan.design.patterns import Repeat
+from buildplan.design.suggestions import Put, suggestion_words
 from buildplan.design.turning import (
     FIXED_TOLERANCE_DEG,
     FOLDED_DEG,
@@ -113,7 +114,8 @@ def test_turning_is_mirrored_when_the_sides_are(
 )
 def test_which_courses_come_round(names: list[str], closes: bool) -> None:
     assert comes_round(course(*names), EQUAL) is closes
-    assert (not list(check_coming_round(course(*names), EQUAL, ()))) is closes
+    cells = tuple(map(cell_of, names))
+    assert (not list(check_coming_round(cells, EQUAL, ()))) is closes
 
 
 def test_tolerance_never_reaches_a_whole_fan() -> None:
@@ -202,9 +204,15 @@ def test_colour_pattern_of_other_lengths_counts_in_the_mean() -> None:
 def test_whatever_is_suggested_brings_the_course_round(
     names: list[str], straights: int, inner: float
 ) -> None:
-    counts = course(*names, *["straight"] * straights)
+    cells = tuple(map(cell_of, [*names, *["straight"] * straights]))
+    counts = Counter(cells)
     lengths = SideLengths(9.2, inner, 9.2, inner / TIE_TO_TIE_PER_GAUGE, 12)
-    for mistake in check_coming_round(counts, lengths, ()):
+    for mistake in check_coming_round(cells, lengths, ("course",)):
+        for way in mistake.suggestion.ways:
+            (put,) = way.changes
+            assert isinstance(put, Put)
+            made = Repeat.model_validate({"repeat": 1, "cells": put.value})
+            assert comes_round(cell_counts([made]), lengths)
         for act, number, name in re.findall(
             r"(add|take out) (\d+) (\w+) cell", suggestion_words(mistake.suggestion, Voice())
         ):

@@ -5,15 +5,18 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 
+from buildplan.design.kinds import FileKind
 from buildplan.design.source.file_changes import CannotChangeError, changed_data
 from buildplan.design.source.mistake import Mistake
-from buildplan.design.suggestions import Suggestion, Way
+from buildplan.design.suggestions import Put, Suggestion, Way
 from buildplan.language.messages import message
 
 MOST_TRIALS = 60
 # A change is tried by checking the whole file anew: of a large file only few are tried.
 MOST_VALUES_CHECKED = 400_000
 NOTHING_MENDS = message("no one change that was tried mends this by itself")
+# mistakes of form hide others behind them, which a change does not make
+HIDING = (FileKind.WRONG_TYPE, FileKind.UNKNOWN_KEY)
 
 Find = Callable[[object], Sequence[Mistake]]
 """Finds what is wrong with the plain data of a file."""
@@ -51,11 +54,18 @@ def untried(suggestion: Suggestion) -> Suggestion:
 def _mends(
     way: Way, mistake: Mistake, mistakes: Sequence[Mistake], data: object, find: Find
 ) -> bool:
-    """Whether the mistake is gone with the changes of a way made: no such one is left at its
-    place, or there is one less of them (for what is taken out moves the places behind it)."""
+    """Whether the mistake is gone with the changes of a way made, and what they write is right:
+    no such one is left at its place, or there is one less of them (for what is taken out moves
+    the places behind it)."""
     try:
         left = find(changed_data(data, way.changes))
     except CannotChangeError:
         return False
+    if mistake.kind not in HIDING:
+        written = [change.at for change in way.changes if isinstance(change, Put)]
+        known = {(one.kind, one.at) for one in mistakes}
+        new = [one.at for one in left if (one.kind, one.at) not in known]
+        if any(place[: len(at)] == at for at in written for place in new):
+            return False
     alike = [one.at for one in left if one.kind is mistake.kind]
     return mistake.at not in alike or len(alike) < sum(one.kind is mistake.kind for one in mistakes)
