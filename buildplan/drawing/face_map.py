@@ -19,9 +19,8 @@ from buildplan.drawing.map_style import (
 from buildplan.drawing.map_words import chains_words, ties_words
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.framework.model import Framework, Link, Role
-from buildplan.framework.place_words import place_words
 from buildplan.language.grammar import sentences
-from buildplan.language.speaking import say, say_in
+from buildplan.language.speaking import say, say_in, spoken_voice
 
 BACK = (0.5, 0.5)  # of a link: how far to the right and up the back is drawn
 LARGEST_LINK = 66.0  # points
@@ -95,7 +94,7 @@ def _legend_items(framework: Framework) -> list[tuple[str, str]]:
         ("lock", say_in("legend", "lock")),
     ]
     for i, long in enumerate(framework.chains):
-        place = place_words(long.place)
+        place = spoken_voice().tell(long.where)
         words = say_in("legend", "chain {letter}, {place}", letter=long.letter, place=place)
         items.append((str(i), words))
     items.append(("brace", say_in("legend", "brace balloon")))

@@ -28,9 +28,8 @@ from buildplan.drawing.map_style import (
 from buildplan.drawing.marks import Curve, Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.framework.counts import multigraph
 from buildplan.framework.model import Framework
-from buildplan.framework.place_words import place_words
 from buildplan.language.grammar import sentences
-from buildplan.language.speaking import say, say_count, say_in
+from buildplan.language.speaking import say, say_count, say_in, spoken_voice
 
 Layout = dict[str, Point]
 Row = tuple[str, int, Sequence[str]]  # a chain's letter, its number, its joints
@@ -203,7 +202,7 @@ def _alt(framework: Framework) -> str:
             say(
                 "Chain {letter} ({place}): {joints}.",
                 letter=long.letter,
-                place=place_words(long.place),
+                place=spoken_voice().tell(long.where),
                 joints=", ".join(joints),
             )
         )

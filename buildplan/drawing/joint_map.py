@@ -29,9 +29,8 @@ from buildplan.drawing.map_style import (
 from buildplan.drawing.map_words import cell_label, map_words
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.framework.model import Framework, LongChain, Role
-from buildplan.framework.place_words import place_words
 from buildplan.language.grammar import listed
-from buildplan.language.speaking import say, say_in
+from buildplan.language.speaking import say, say_in, spoken_voice
 
 LEFT = 60.0  # least margin for the rows' letters and places
 FACE_GAPS = 6.0, 8.0  # before and after the faces' names
@@ -157,7 +156,7 @@ class _Grid:
 
 def _place_lines(chain: LongChain) -> list[str]:
     """The place of a chain, in two lines where it is too long for the margin."""
-    return list(wrapped(place_words(chain.place), LEFT - 6, TYPE))
+    return list(wrapped(spoken_voice().tell(chain.where), LEFT - 6, TYPE))
 
 
 def _strip_height(plan: TubePlan, radius: float, row_gap: float) -> float:

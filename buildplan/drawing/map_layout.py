@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from functools import cached_property
 from itertools import pairwise
 
+from buildplan.framework import chain_roles
 from buildplan.framework.model import Framework, LongChain
 
 OUTER, INNER = 0, 1
@@ -20,7 +21,7 @@ Place = tuple[int, int]  # row, and index along the row's chain
 
 def side_of(chain: LongChain) -> int:
     """Whether a long chain is one of the outer or of the inner ones."""
-    return INNER if chain.place.startswith("inner") else OUTER
+    return INNER if chain.role == chain_roles.INNER else OUTER
 
 
 @dataclass(frozen=True)

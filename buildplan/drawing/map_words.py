@@ -7,9 +7,8 @@ from functools import reduce
 
 from buildplan.drawing.map_layout import Strip, TubePlan
 from buildplan.framework.model import Brace, Framework
-from buildplan.framework.place_words import place_words
 from buildplan.language.grammar import first_to_last, sentences
-from buildplan.language.speaking import say, say_count, say_in
+from buildplan.language.speaking import say, say_count, say_in, spoken_voice
 from buildplan.sequence.words.cells import cell_name
 
 
@@ -44,7 +43,7 @@ def chains_words(framework: Framework) -> str:
             "{letter} ({place}, {number} balloons)",
             len(chain.chain.links),
             letter=chain.letter,
-            place=place_words(chain.place),
+            place=spoken_voice().tell(chain.where),
         )
         for chain in framework.chains
     )

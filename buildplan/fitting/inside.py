@@ -17,6 +17,7 @@ from buildplan.design.lengths import TIE_TO_TIE_PER_GAUGE
 from buildplan.fitting.cells import EDGE_AT_BODY
 from buildplan.fitting.measuring import BRIDGED, Closeness, bodies_seen
 from buildplan.fitting.outline import ComplexArray, FloatArray, Outline, evenly
+from buildplan.framework.chain_roles import INNER
 from buildplan.framework.model import Framework
 
 SAMPLES = 360
@@ -57,7 +58,7 @@ def inside_of(
 ) -> Inside:
     """What lies within the piece whose joints are at `places` (joints,), laid on the outline."""
     number = {joint: i for i, joint in enumerate(framework.joints)}
-    inner = next(long.chain for long in framework.chains if long.place.startswith("inner"))
+    inner = next(long.chain for long in framework.chains if long.role == INNER)
     rows = [number[joint] for joint in inner.joints]
     within = Polygon(np.column_stack([places[rows].real, places[rows].imag])).buffer(0)
     links = [framework.link[link] for link in inner.links]

@@ -40,7 +40,7 @@ def balloon_type(key: str, balloon: Balloon, metres_per_unit: float) -> BalloonT
 
 
 def _tube_plan(tube: Tube) -> TubePlan:
-    letters = [letter for letter, _, _ in LAYOUTS[tube.chains]]
+    letters = [lane.letter for lane in LAYOUTS[tube.chains]]
     by_letter: dict[str, str] = (
         dict(tube.long.items())
         if isinstance(tube.long, dict)

@@ -7,6 +7,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from buildplan.design.pattern_joints import letters
+from buildplan.framework.chain_roles import ChainRole, Layer
 from buildplan.framework.model import (
     BalloonType,
     Chain,
@@ -23,7 +24,8 @@ from buildplan.framework.model import (
 class Run:
     """A chain of one kind of balloon along `joints`, closed round to the first or open."""
 
-    place: str
+    role: ChainRole
+    layer: Layer | None
     joints: Sequence[str]
     balloon: str
     closed: bool
@@ -57,7 +59,7 @@ def build_chained(
             ids.append(link.id)
             ends.update((start, finish))
         chain = Chain(tuple(run.joints), tuple(ids), run.closed)
-        chains.append(LongChain(letters(len(chains)), run.place, chain))
+        chains.append(LongChain(letters(len(chains)), run.role, run.layer, chain))
     return Framework(
         name=name,
         balloons=dict(balloons),

@@ -11,6 +11,7 @@ from buildplan.design.colour_order import ColouredPart, ColourOrder
 from buildplan.design.colour_patterns import Place, lay_colours
 from buildplan.design.pattern_joints import row_of
 from buildplan.design.patterns import Build
+from buildplan.framework.chain_roles import RING, ROW, UPRIGHT, ZIGZAG, Layer
 from buildplan.framework.model import Framework
 
 
@@ -73,8 +74,8 @@ def _column(framework: Framework, part: ColouredPart) -> Iterator[Run]:
     """All rings (or all zigzags) one after another from the foot, each balloon at its place
     round: a ring is turned by half a step against the one below, and a zigzag goes up and down
     twice as often."""
-    place, steps = ("ring", 1) if part == "ring" else ("zigzag", 2)
-    chains = [long.chain for long in framework.chains if long.place == place]
+    role, steps = (RING, 1) if part == "ring" else (ZIGZAG, 2)
+    chains = [long.chain for long in framework.chains if long.role == role]
     places, links = [], []
     for along, chain in enumerate(chains):
         around = len(chain.links)
@@ -89,10 +90,11 @@ def _wall(framework: Framework, up: int, part: ColouredPart) -> Iterator[Run]:
     """From the floor up, each layer by itself: the balloons of the rows by their row, those of
     the uprights by the row that they stand on."""
     length = up + 1 if part == "row" else up
-    layers: dict[str, list[tuple[int, str]]] = {}
+    role = ROW if part == "row" else UPRIGHT
+    layers: dict[Layer | None, list[tuple[int, str]]] = {}
     for long in framework.chains:
-        if long.place.split()[0] == part:
-            layer = layers.setdefault(long.place, [])
+        if long.role == role:
+            layer = layers.setdefault(long.layer, [])
             joints = long.chain.joints[: len(long.chain.links)]
             layer += [
                 (row_of(joint, up), link)

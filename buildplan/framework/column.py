@@ -9,6 +9,7 @@ from collections.abc import Mapping
 
 from buildplan.design.pattern_joints import column_joint
 from buildplan.design.patterns import Column
+from buildplan.framework.chain_roles import RING, ZIGZAG
 from buildplan.framework.chained import Run, build_chained
 from buildplan.framework.model import BalloonType, Framework
 
@@ -19,13 +20,13 @@ def build_column(name: str, balloons: Mapping[str, BalloonType], column: Column)
     runs = []
     for ring in range(column.rings):
         joints = [column_joint(ring, place) for place in around]
-        runs.append(Run("ring", joints, column.ring, closed=True))
+        runs.append(Run(RING, None, joints, column.ring, closed=True))
         if ring:
             zigzag = [
                 joint
                 for place in around
                 for joint in (column_joint(ring - 1, place), column_joint(ring, place))
             ]
-            runs.append(Run("zigzag", zigzag, column.between, closed=True))
+            runs.append(Run(ZIGZAG, None, zigzag, column.between, closed=True))
     foot = [column_joint(0, place) for place in around]
     return build_chained(name, balloons, runs, column.lock, foot)

@@ -18,6 +18,7 @@ from buildplan.design.lettering import BARS, Glyph, characters, front_chains, gl
 from buildplan.design.pattern_joints import letters as chain_letters
 from buildplan.design.patterns import Letters
 from buildplan.framework.assembly import Spacer, build_assembly, part_joint
+from buildplan.framework.chain_roles import INNER, OUTER, Layer
 from buildplan.framework.model import (
     BalloonType,
     Brace,
@@ -87,14 +88,17 @@ def _build_glyph(
 ) -> Framework:
     """The framework of one character, its left edge drawn at `x` links."""
     labels, links = _labels(drawn), LinksMade()
-    sides = [("front", labels.front, drawn.loops), ("back", labels.back, drawn.loops[::-1])]
+    layers = [
+        (Layer.FRONT, labels.front, drawn.loops),
+        (Layer.BACK, labels.back, drawn.loops[::-1]),
+    ]
     chains: list[LongChain] = []
-    for side, label, loops in sides:
+    for layer, label, loops in layers:
         for loop in loops:
             joints = [label[joint] for joint in loop]
             chain = links.chain(joints, [letters.long] * len(joints), True, Role.CHAIN)
-            place = "outer" if loop is drawn.loops[0] else "inner"
-            chains.append(LongChain(chain_letters(len(chains)), f"{place} {side}", chain))
+            role = OUTER if loop is drawn.loops[0] else INNER
+            chains.append(LongChain(chain_letters(len(chains)), role, layer, chain))
     braces: list[Brace] = []
     for number, (a, b) in enumerate(drawn.rungs, 1):
         section = (labels.front[a], labels.front[b], labels.back[b], labels.back[a])

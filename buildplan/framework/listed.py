@@ -8,6 +8,7 @@ from collections.abc import Iterable, Mapping, Sequence
 import networkx as nx
 
 from buildplan.design.pattern_joints import letters
+from buildplan.framework.chain_roles import OPEN_CHAIN, RING
 from buildplan.framework.model import (
     BalloonType,
     Chain,
@@ -51,7 +52,7 @@ def build_listed(
             links.append(Link(link_id, key_of[link_id], Role.CHAIN, u, v, end))
         walked = tuple(u for u, _, _ in trail) + (() if closed else (trail[-1][1],))
         chain = Chain(walked, tuple(link_id for _, _, link_id in trail), closed)
-        chains.append(LongChain(letters(index), "ring" if closed else "open chain", chain))
+        chains.append(LongChain(letters(index), RING if closed else OPEN_CHAIN, None, chain))
     locked = [joint for joint in joints if graph.degree(joint) > 2] if lock else []
     return Framework(
         name=name,

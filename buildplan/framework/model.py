@@ -10,6 +10,9 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 from functools import cached_property
 
+from buildplan.framework.chain_roles import ChainRole, Layer
+from buildplan.language.messages import Message
+
 
 class Role(StrEnum):
     """What a link balloon does in the piece."""
@@ -102,11 +105,18 @@ class Chain:
 
 @dataclass(frozen=True)
 class LongChain:
-    """A chain along the whole piece, named by a letter and a place ("outer front")."""
+    """A chain along the whole piece: its letter, what it is in the piece, and the layer that it
+    lies in, where the piece has layers."""
 
     letter: str
-    place: str
+    role: ChainRole
+    layer: Layer | None
     chain: Chain
+
+    @property
+    def where(self) -> Message:
+        """What it is and where it lies, as pages and drawings call it: `outer front`."""
+        return self.role.words[self.layer]
 
 
 @dataclass(frozen=True)

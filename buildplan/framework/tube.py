@@ -9,7 +9,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
+from typing import NamedTuple
 
+from buildplan.framework.chain_roles import INNER, OUTER, ChainRole, Layer
 from buildplan.framework.model import (
     BalloonType,
     Brace,
@@ -23,22 +25,47 @@ from buildplan.framework.model import (
     Role,
 )
 
-OUTER, INNER = 0, 1
-# letter, place, side; the order is the order round a section
-LAYOUTS: Mapping[int, tuple[tuple[str, str, int], ...]] = {
-    2: (("A", "outer", OUTER), ("B", "inner", INNER)),
-    3: (("A", "outer front", OUTER), ("B", "inner", INNER), ("C", "outer back", OUTER)),
+
+class Lane(NamedTuple):
+    """Where a long chain of a tube runs: its letter, its side, and its layer, if it has a twin
+    in the other."""
+
+    letter: str
+    role: ChainRole
+    layer: Layer | None
+
+    @property
+    def side(self) -> int:
+        """0 outside, 1 inside: its place in pairs of outer and inner advances."""
+        return 0 if self.role == OUTER else 1
+
+
+FRONT, BACK = Layer.FRONT, Layer.BACK
+# the order is the order round a section
+LAYOUTS: Mapping[int, tuple[Lane, ...]] = {
+    2: (Lane("A", OUTER, None), Lane("B", INNER, None)),
+    3: (Lane("A", OUTER, FRONT), Lane("B", INNER, None), Lane("C", OUTER, BACK)),
     4: (
-        ("A", "outer front", OUTER),
-        ("B", "inner front", INNER),
-        ("C", "inner back", INNER),
-        ("D", "outer back", OUTER),
+        Lane("A", OUTER, FRONT),
+        Lane("B", INNER, FRONT),
+        Lane("C", INNER, BACK),
+        Lane("D", OUTER, BACK),
     ),
 }
+
+
+def _twins(lanes: Sequence[Lane]) -> Mapping[str, str]:
+    """The letter of the chain in the other layer, for each; its own, where there is none."""
+    return {
+        one.letter: other.letter
+        for one in lanes
+        for other in lanes
+        if one.role == other.role and (one.layer is None or one.layer != other.layer)
+    }
+
+
 TWINS: Mapping[int, Mapping[str, str]] = {
-    2: {"A": "A", "B": "B"},
-    3: {"A": "C", "B": "B", "C": "A"},
-    4: {"A": "D", "B": "C", "C": "B", "D": "A"},
+    chains: _twins(lanes) for chains, lanes in LAYOUTS.items()
 }
 
 
@@ -140,7 +167,7 @@ class _Course:
         """Joints of section `number`, from 0, round the tube."""
         layout = LAYOUTS[len(self.plan.long)]
         reached = self.reached[number]
-        return tuple(self.label(letter, side, reached[side]) for letter, _, side in layout)
+        return tuple(self.label(lane.letter, lane.side, reached[lane.side]) for lane in layout)
 
 
 def _walk_course(plan: TubePlan) -> _Course:
@@ -154,12 +181,12 @@ def _walk_course(plan: TubePlan) -> _Course:
 
 def _lay_chains(course: _Course, links: LinksMade) -> tuple[LongChain, ...]:
     chains = []
-    for letter, place, side in LAYOUTS[len(course.plan.long)]:
-        count = course.totals[side]
+    for letter, role, layer in LAYOUTS[len(course.plan.long)]:
+        count = course.totals[0 if role == OUTER else 1]
         joints = [f"{letter}{i + 1}" for i in range(count + (not course.plan.closed))]
         keys = _cycle(course.plan.long[letter], count)
         chain = links.chain(joints, keys, course.plan.closed, Role.CHAIN)
-        chains.append(LongChain(letter, place, chain))
+        chains.append(LongChain(letter, role, layer, chain))
     return tuple(chains)
 
 
@@ -178,9 +205,9 @@ def _cells(course: _Course) -> tuple[Cell, ...]:
     cells, count = [], len(course.reached)
     for k, cell in enumerate(course.plan.course):
         skipped = tuple(
-            course.label(letter, side, course.reached[k][side] + step)
-            for letter, _, side in LAYOUTS[len(course.plan.long)]
-            for step in range(1, (cell.outer, cell.inner)[side])
+            course.label(lane.letter, lane.side, course.reached[k][lane.side] + step)
+            for lane in LAYOUTS[len(course.plan.long)]
+            for step in range(1, (cell.outer, cell.inner)[lane.side])
         )
         second = (k + 1) % count + 1
         cells.append(Cell(k + 1, cell.name, cell.outer, cell.inner, k + 1, second, skipped))

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 
 from buildplan.design.pattern_joints import in_opening, wall_has, wall_joint
 from buildplan.design.patterns import Wall
+from buildplan.framework.chain_roles import BETWEEN, ROW, UPRIGHT, Layer
 from buildplan.framework.chained import Run, build_chained
 from buildplan.framework.model import BalloonType, Framework
 
@@ -32,20 +33,20 @@ def build_wall(name: str, balloons: Mapping[str, BalloonType], wall: Wall) -> Fr
     columns = [[(row, place) for row in range(wall.up + 1)] for place in range(wall.across + 1)]
     runs: list[Run] = []
     for layer in range(wall.layers):
-        side = "" if wall.layers == 1 else (" front", " back")[layer]
-        for kind, lines, balloon in (
-            ("row", rows, wall.row),
-            ("upright", columns, wall.upright),
+        side = None if wall.layers == 1 else tuple(Layer)[layer]
+        for role, lines, balloon in (
+            (ROW, rows, wall.row),
+            (UPRIGHT, columns, wall.upright),
         ):
             for line in lines:
                 for run in _unbroken(wall, line):
                     joints = [wall_joint(wall, layer, row, place) for row, place in run]
-                    runs.append(Run(f"{kind}{side}", joints, balloon, closed=False))
+                    runs.append(Run(role, side, joints, balloon, closed=False))
     if wall.layers == 2 and wall.between is not None:
         for row, place in (place for line in rows for place in line):
             if wall_has(wall, row, place):
                 ends = [wall_joint(wall, layer, row, place) for layer in (0, 1)]
-                runs.append(Run("between", ends, wall.between, closed=False))
+                runs.append(Run(BETWEEN, None, ends, wall.between, closed=False))
     foot = [
         wall_joint(wall, layer, 0, place)
         for layer in range(wall.layers)

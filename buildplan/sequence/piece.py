@@ -7,6 +7,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from functools import cached_property
 
+from buildplan.framework.chain_roles import Layer
 from buildplan.framework.model import Brace, Cell, Framework, LongChain
 from buildplan.sequence.chains import counts_along
 
@@ -39,7 +40,7 @@ class Piece:
     @cached_property
     def behind(self) -> frozenset[str]:
         """Joints of the chains that lie at the back."""
-        back = (long.chain.joints for long in self.framework.chains if "back" in long.place)
+        back = (long.chain.joints for long in self.framework.chains if long.layer is Layer.BACK)
         return frozenset(joint for joints in back for joint in joints)
 
     @cached_property

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from buildplan.framework.chain_roles import INNER, OUTER, ChainRole
 from buildplan.framework.model import Brace, Cell, Chain, End
 from buildplan.language.grammar import sentences
 from buildplan.sequence.grouping import STRAIGHT
@@ -114,8 +115,8 @@ def _cell_moves(plan: Plan, brace: Brace, cell: Cell) -> str:
     after = plan.framework.brace[cell.second].section
     chains = plan.framework.built_with(before[0]).chains
 
-    def side(name: str, advance: int) -> tuple[list[str], int, list[str], list[str]]:
-        letters = [long.letter for long in chains if long.place.startswith(name)]
+    def side(role: ChainRole, advance: int) -> tuple[list[str], int, list[str], list[str]]:
+        letters = [long.letter for long in chains if long.role == role]
         letter = plan.piece.letter
         return (
             letters,
@@ -124,7 +125,7 @@ def _cell_moves(plan: Plan, brace: Brace, cell: Cell) -> str:
             [joint for joint in after if letter[joint] in letters],
         )
 
-    outer, inner = side("outer", cell.outer), side("inner", cell.inner)
+    outer, inner = side(OUTER, cell.outer), side(INNER, cell.inner)
     return words.cell_moves(cell.name, cell.second < cell.first, outer, inner, cell.skipped)
 
 

@@ -6,6 +6,7 @@ from collections import Counter
 from collections.abc import Sequence
 
 from buildplan.design.measures import length_words
+from buildplan.framework.chain_roles import INNER, Layer
 from buildplan.framework.counts import BALLOONS_PER_LOCK
 from buildplan.framework.model import Framework, LongChain
 from buildplan.language.grammar import listed
@@ -194,13 +195,10 @@ def _lay(framework: Framework) -> Wording:
     behind = {
         long.letter: letter[framework.mirror[long.chain.joints[0]]]
         for long in chains
-        if framework.mirror and "front" in long.place
+        if framework.mirror and long.layer is Layer.FRONT
     }
-    placed = sorted(chains, key=lambda long: (_layer(long), "inner" in long.place))
-    order = [
-        laying.place_of_chain(long.letter, long.place, behind.get(long.letter, ""))
-        for long in placed
-    ]
+    placed = sorted(chains, key=lambda long: (_layer(long), long.role == INNER))
+    order = [laying.place_of_chain(long, behind.get(long.letter, "")) for long in placed]
     firsts = [long.chain.joints[0] for long in chains]
     layers = any(_layer(long) == 0 for long in chains)
     if framework.mirror and not framework.cells:
@@ -211,7 +209,7 @@ def _lay(framework: Framework) -> Wording:
 
 def _layer(long: LongChain) -> int:
     """0 for what lies underneath, 2 for what lies on top."""
-    return 0 if "back" in long.place else 2 if "front" in long.place else 1
+    return {Layer.BACK: 0, None: 1, Layer.FRONT: 2}[long.layer]
 
 
 def lay_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:

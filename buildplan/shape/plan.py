@@ -17,6 +17,7 @@ import numpy as np
 import numpy.typing as npt
 from scipy.optimize import brentq
 
+from buildplan.framework.chain_roles import INNER, OUTER, ChainRole, Layer
 from buildplan.framework.model import Framework
 from buildplan.shape.model import FloatArray
 
@@ -59,13 +60,12 @@ def section_size_m(framework: Framework) -> tuple[float, float]:
     return by_chains[len(framework.chains)]
 
 
-def _sides(framework: Framework) -> dict[str, list[float]]:
+def _sides(framework: Framework) -> dict[ChainRole, list[float]]:
     """Lengths of the links of the first outer and the first inner chain, in order."""
-    found: dict[str, list[float]] = {}
+    found: dict[ChainRole, list[float]] = {}
     for long in framework.chains:
-        side = long.place.split()[0]
         found.setdefault(
-            side,
+            long.role,
             [
                 framework.balloons[framework.link[link].balloon].tie_to_tie_m
                 for link in long.chain.links
@@ -80,8 +80,8 @@ def plan_of(framework: Framework) -> Plan:
     sides = _sides(framework)
     outer_steps = np.array([cell.outer for cell in framework.cells])
     inner_steps = np.array([cell.inner for cell in framework.cells])
-    outer = _along(sides["outer"], outer_steps)
-    inner = _along(sides["inner"], inner_steps)
+    outer = _along(sides[OUTER], outer_steps)
+    inner = _along(sides[INNER], inner_steps)
     most = 2 * np.arcsin(np.clip((outer - inner) / (2 * width), -1, 1))
     turn = most.copy()
     # with two links or more on the longer side the chain may bulge, and the turn is free
@@ -210,7 +210,7 @@ def plan_positions(framework: Framework, turn: FloatArray, slant: FloatArray) ->
     number = framework.place_number
     positions = np.zeros((len(framework.places), 3))
     for long in framework.chains:
-        outer = long.place.startswith("outer")
+        outer = long.role == OUTER
         at_section = middle + (across if outer else -across)
         steps = [cell.outer if outer else cell.inner for cell in framework.cells]
         lengths = np.array(
@@ -234,7 +234,7 @@ def plan_positions(framework: Framework, turn: FloatArray, slant: FloatArray) ->
             reached += step
             if not framework.closed:
                 places.setdefault(reached, complex(at_section[k + 1]))
-        z = {"front": depth / 2, "back": -depth / 2}.get(long.place.split()[-1], 0.0)
+        z = {Layer.FRONT: depth / 2, Layer.BACK: -depth / 2, None: 0.0}[long.layer]
         for i, joint in enumerate(long.chain.joints):
             positions[number[joint]] = (places[i].real, places[i].imag, z)
     return positions

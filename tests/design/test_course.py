@@ -24,7 +24,8 @@ from buildplan.design.source.partial_validation import salvage
 from buildplan.design.tube_checks import joint_counts
 from buildplan.design.values import LabourKind, StageName
 from buildplan.framework.build import build_framework
-from buildplan.framework.tube import INNER, LAYOUTS, OUTER, TWINS
+from buildplan.framework.chain_roles import INNER, OUTER
+from buildplan.framework.tube import LAYOUTS, TWINS
 from buildplan.sequence.model import Kind, Stage
 
 items = st.recursive(
@@ -81,7 +82,10 @@ def test_joints_that_may_be_named_are_those_that_are_built(path: Path) -> None:
 
 @pytest.mark.parametrize("chains", [2, 3, 4])
 def test_chains_are_those_of_the_framework(chains: int) -> None:
-    sides = {side: tuple(c for c, _, s in LAYOUTS[chains] if s == side) for side in (OUTER, INNER)}
+    sides = {
+        side: tuple(lane.letter for lane in LAYOUTS[chains] if lane.role == side)
+        for side in (OUTER, INNER)
+    }
     assert sides == {OUTER: OUTER_CHAINS[chains], INNER: INNER_CHAINS[chains]}
     for letters in sides.values():
         for letter in letters:

@@ -13,6 +13,7 @@ from trial_file import HEAD
 
 from buildplan.design.reading import read_design
 from buildplan.framework.build import build_framework
+from buildplan.framework.chain_roles import RING, ROW, UPRIGHT, ZIGZAG, Layer
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import Framework
 from buildplan.shape.finding import find_shape
@@ -53,13 +54,13 @@ def test_only_colours_change(tmp_path: Path, build: str, pattern: str) -> None:
 
 def test_rings_of_a_column_fade_by_one_balloon_a_ring(tmp_path: Path) -> None:
     framework = built(tmp_path, COLUMN, "{ring: {fade: [a, b]}}")
-    rings = [long.chain.links for long in framework.chains if long.place == "ring"]
+    rings = [long.chain.links for long in framework.chains if long.role == RING]
     counted = [Counter(keys(framework, ring)) for ring in rings]
     assert [count["b"] for count in counted] == list(range(9))
     assert {
         framework.link[i].balloon
         for long in framework.chains
-        if long.place == "zigzag"
+        if long.role == ZIGZAG
         for i in long.chain.links
     } == {"a"}
 
@@ -68,19 +69,18 @@ def test_rows_of_a_wall_fade_from_the_floor_up_and_the_back_is_like_the_front(
     tmp_path: Path,
 ) -> None:
     framework = built(tmp_path, WALL, "{row: {fade: [a, b]}, upright: {stripes: {a: 2, b: 1}}}")
-    rows: dict[tuple[str, str], Counter[str]] = {}
+    rows: dict[tuple[Layer | None, str], Counter[str]] = {}
     for long in framework.chains:
-        kind = long.place.split()[0]
-        if kind == "row":
+        if long.role == ROW:
             row = long.chain.joints[0].rstrip("0123456789")
-            rows.setdefault((long.place, row), Counter()).update(keys(framework, long.chain.links))
-    front = [count for (place, _), count in rows.items() if place == "row front"]
-    back = [count for (place, _), count in rows.items() if place == "row back"]
+            rows.setdefault((long.layer, row), Counter()).update(keys(framework, long.chain.links))
+    front = [count for (layer, _), count in rows.items() if layer is Layer.FRONT]
+    back = [count for (layer, _), count in rows.items() if layer is Layer.BACK]
     assert front == back
     shares = [count["b"] / count.total() for count in front]
     assert shares == sorted(shares)
     assert (shares[0], shares[-1]) == (0, 1)
-    whole = next(c for c in framework.chains if c.place == "upright front")
+    whole = next(c for c in framework.chains if (c.role, c.layer) == (UPRIGHT, Layer.FRONT))
     assert keys(framework, whole.chain.links) == ["a", "a", "b", "a", "a"]
 
 
@@ -122,7 +122,7 @@ def test_a_spiral_of_rings_is_a_screw_too(
     shape = find_shape(framework)
     place = dict(zip(shape.joints, shape.positions_m, strict=True))
     middles: list[np.ndarray] = []
-    for ring in (long.chain for long in framework.chains if long.place == "ring"):
+    for ring in (long.chain for long in framework.chains if long.role == RING):
         mine = [framework.link[i] for i in ring.links if framework.link[i].balloon == "b"]
         if mine:
             centre = np.mean([place[joint] for joint in ring.joints], axis=0)

@@ -46,7 +46,7 @@ def tube(
     by_letter: dict[str, Sequence[str]] | None = None,
 ) -> Framework:
     """A tube along `course`, cells by name."""
-    letters = [letter for letter, _, _ in LAYOUTS[chains]]
+    letters = [lane.letter for lane in LAYOUTS[chains]]
     patterns = {letter: list(long) for letter in letters} | (by_letter or {})
     cells = [TubeCell(name, *CELLS[name]) for name in course]
     return build_tube(

@@ -35,8 +35,7 @@ from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.figures import minutes_words
 from buildplan.framework.model import LongChain
-from buildplan.framework.place_words import place_words
-from buildplan.language.speaking import mark, say, whole
+from buildplan.language.speaking import mark, say, spoken_voice, whole
 
 EDITION_NAMES: Mapping[str, str] = {
     "training": mark("Training edition"),
@@ -233,7 +232,7 @@ def _chain_words(long: LongChain) -> str:
     return say(
         message,
         chain=strong(long.letter),
-        place=plain(place_words(long.place)),
+        place=plain(spoken_voice().tell(long.where)),
         count=len(long.chain.links),
         first=long.chain.joints[0],
         last=long.chain.joints[-1],

@@ -23,6 +23,7 @@ from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import step_picture
 from buildplan.evaluation.figures import minutes_words
+from buildplan.framework.chain_roles import Layer
 from buildplan.framework.model import Brace
 from buildplan.language.grammar import listed, percent
 from buildplan.language.speaking import mark, say, whole
@@ -265,6 +266,6 @@ def _corners(book: Book, job: Job) -> tuple[str, ...]:
     """Joints that tell where a run is: the front ones at its first and last brace."""
     numbers = [row.brace for row in job.rows if row.brace is not None]
     ends = [_brace(book, number).chains[0].joints for number in (*numbers[:1], *numbers[-1:])]
-    letters = [long.letter for long in book.framework.chains if "back" not in long.place]
+    letters = [long.letter for long in book.framework.chains if long.layer is not Layer.BACK]
     named = [j for end in ends for j in end if j in book.shape.at and j[0] in letters]
     return tuple(dict.fromkeys(named))

@@ -8,9 +8,8 @@ from dataclasses import dataclass
 
 from buildplan.framework.counts import BALLOONS_PER_LOCK
 from buildplan.framework.model import Framework
-from buildplan.framework.place_words import place_words
 from buildplan.language.grammar import listed
-from buildplan.language.speaking import say, say_count
+from buildplan.language.speaking import say, say_count, spoken_voice
 from buildplan.sequence.chains import short_chains
 from buildplan.shape.standing import body_volume_m3
 
@@ -45,7 +44,7 @@ def bags(framework: Framework) -> tuple[Bag, ...]:
                 "chain {letter}, {place}: {number} balloons, joint {joint} marked, ends free",
                 len(long.chain.links),
                 letter=long.letter,
-                place=place_words(long.place),
+                place=spoken_voice().tell(long.where),
                 joint=long.chain.joints[0],
             ),
             (framework.link[link].balloon for link in long.chain.links),

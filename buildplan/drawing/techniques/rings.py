@@ -26,9 +26,8 @@ from buildplan.drawing.techniques.props import (
 )
 from buildplan.framework.counts import ring_lengths
 from buildplan.framework.model import Framework, LongChain
-from buildplan.framework.place_words import place_words
 from buildplan.language.grammar import first_to_last, listed, sentences
-from buildplan.language.speaking import mark, say, say_in, whole
+from buildplan.language.speaking import mark, say, say_in, spoken_voice, whole
 
 WITHIN = 130.0  # points: what fits within the ring that is being closed
 LOOSE_CHAINS, LOOSE_ROW, LOOSE_LINK = 7, 20.0, 14.0  # chains on the floor, and points
@@ -113,8 +112,7 @@ def _layers(framework: Framework) -> list[tuple[str, list[LongChain]]]:
     """Chains from the floor up, each layer named."""
     found: dict[str, list[LongChain]] = {"back": [], "between": [], "front": []}
     for chain in framework.chains:
-        side = chain.place.split()[-1]
-        found[side if side in found else "between"].append(chain)
+        found[chain.layer or "between"].append(chain)
     layers = [
         (name, sorted(chains, key=lambda chain: side_of(chain) == INNER))
         for name, chains in found.items()
@@ -175,8 +173,7 @@ def _lay_rings(framework: Framework) -> Picture:
 
 def _short(chain: LongChain) -> str:
     """Its place without the layer, which is named beside it."""
-    layers = ("front", "back")
-    return place_words(" ".join(word for word in chain.place.split() if word not in layers))
+    return spoken_voice().tell(chain.role.words[None])
 
 
 def _layer_name(layer: str) -> str:
@@ -286,7 +283,7 @@ CHAINS_LAID = mark(
 def _lay_words(framework: Framework, message: str) -> str:
     layers = []
     for name, chains in _layers(framework):
-        names = listed([f"{chain.letter} ({place_words(chain.place)})" for chain in chains])
+        names = listed([f"{chain.letter} ({spoken_voice().tell(chain.where)})" for chain in chains])
         layers.append(f"{_layer_name(name)}: {names}")
     firsts = ", ".join(chain.chain.joints[0] for chain in framework.chains)
     return say(message, layers="; ".join(layers), joints=firsts)

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from buildplan.framework.place_words import place_words
+from buildplan.framework.model import LongChain
 from buildplan.language.grammar import listed, sentences
-from buildplan.language.speaking import mark, say, say_count
+from buildplan.language.speaking import mark, say, say_count, spoken_voice
 from buildplan.sequence.words.grammar import (
     Wording,
     balloons,
@@ -188,9 +188,9 @@ def _one_after_another(things: Sequence[str]) -> str:
     return order
 
 
-def place_of_chain(letter: str, place: str, on: str) -> str:
-    """Where one chain is laid; `place` is `LongChain.place`, `on` the chain under it, if any."""
-    where = place_words(place)
+def place_of_chain(long: LongChain, on: str) -> str:
+    """Where one chain is laid; `on` is the chain under it, if any."""
+    letter, where = long.letter, spoken_voice().tell(long.where)
     if on:
         return say("{letter} ({place}) on top of {other}", letter=letter, place=where, other=on)
     return f"{letter} ({where})"
