@@ -1,0 +1,120 @@
+"""A quote for one piece or several, as it is offered to a customer.
+
+All pieces are bought for, built and brought as one job: packs are shared and the way is charged
+once. The price is then shared out among the pieces so that their lines add up to it exactly.
+Sums follow the European standard for invoices (EN 16931-1: BR-CO-10, 13, 15, 16, 17): lines are
+rounded first and then added; tax is worked out once, on the sum, and rounded.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from decimal import ROUND_FLOOR, Decimal
+
+from babel.numbers import get_currency_precision
+
+from buildplan.business.buying.money import Item, Quote, quote, rounded
+from buildplan.business.buying.shopping import Asked, ShoppingList, shopping_list
+from buildplan.design.model import Rates
+from buildplan.evaluation.evaluating import Evaluation
+
+
+@dataclass(frozen=True)
+class Piece:
+    """A piece that is priced, the file it was read from, and how many of it are built."""
+
+    file: str
+    made: Evaluation
+    count: int = 1
+
+
+@dataclass(frozen=True)
+class PricedPiece:
+    """A line of the offer: all pieces of one design, before tax."""
+
+    piece: Piece
+    amount: Decimal
+
+
+@dataclass(frozen=True)
+class Party:
+    """Somebody that an offer is from or for: a name, and lines of address."""
+
+    name: str = ""
+    address: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class Offer:
+    """What is offered to whom. `number` and `date` are as they were given; empty, they are left to
+    be filled in, and so are the days that the offer holds, where they are None. `deposit_share` is
+    the part of the whole that is paid when the offer is accepted."""
+
+    quote: Quote
+    lines: tuple[PricedPiece, ...]
+    customer: Party = Party()
+    seller: Party = Party()
+    number: str = ""
+    date: str = ""
+    valid_days: int | None = None
+    deposit_share: Decimal | None = None
+
+    @property
+    def tax(self) -> Decimal:
+        """The tax on the whole price."""
+        return self.quote.sum(Item.TAX)
+
+    @property
+    def deposit(self) -> Decimal | None:
+        """What is paid at once; None where no deposit is asked for."""
+        if self.deposit_share is None:
+            return None
+        return rounded(self.quote.total * self.deposit_share, self.quote.currency)
+
+    @property
+    def rest(self) -> Decimal:
+        """What is paid afterwards."""
+        return self.quote.total - (self.deposit or Decimal(0))
+
+
+def shared_list(pieces: Sequence[Piece]) -> ShoppingList:
+    """What is bought for all pieces together. Raises DesignProblemsError where they disagree."""
+    return shopping_list(
+        [Asked(one.file, one.made.design, one.made.framework, one.count) for one in pieces]
+    )
+
+
+def price_together(
+    pieces: Sequence[Piece], shopping: ShoppingList, currency: str, rates: Rates
+) -> tuple[Quote, tuple[PricedPiece, ...]]:
+    """Price pieces as one job, and share the price out among them by what each costs alone."""
+    minutes = sum(one.count * one.made.facts.work_minutes for one in pieces)
+    whole = quote(shopping.purchases, minutes, currency, rates)
+    alone = [
+        one.count
+        * quote(one.made.facts.purchases, one.made.facts.work_minutes, currency, rates).sum(
+            Item.MATERIAL, Item.WORK
+        )
+        for one in pieces
+    ]
+    amounts = shared_out(whole.price, alone, currency)
+    lines = zip(pieces, amounts, strict=True)
+    return whole, tuple(PricedPiece(piece, amount) for piece, amount in lines)
+
+
+def shared_out(amount: Decimal, weights: Sequence[Decimal], currency: str) -> list[Decimal]:
+    """An amount shared out by weights, to the currency's smallest unit, so that the shares add up
+    to it: what rounding down leaves goes to the largest remainders, the first of equals first
+    (Hamilton's method of apportionment)."""
+    unit = Decimal(1).scaleb(-get_currency_precision(currency))
+    total = sum(weights, Decimal(0))
+    if not total:
+        weights, total = [Decimal(1)] * len(weights), Decimal(len(weights))
+    exact = [amount * weight / total for weight in weights]
+    shares = [one.quantize(unit, ROUND_FLOOR) for one in exact]
+    left = int((amount - sum(shares, Decimal(0))) / unit)
+    by_remainder = sorted(range(len(exact)), key=lambda i: (shares[i] - exact[i], i))
+    for i in by_remainder[:left]:
+        shares[i] += unit
+    return shares
