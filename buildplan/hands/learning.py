@@ -12,7 +12,6 @@ from dataclasses import dataclass
 from math import exp, log, sqrt
 
 import numpy as np
-from scipy.optimize import least_squares
 
 from buildplan.design.lengths import ESTIMATED_WITHIN, TIE_TO_TIE_PER_GAUGE
 from buildplan.hands.model import (
@@ -134,6 +133,10 @@ def learn(
 ) -> Hands:
     """What the measurements say of the hands that made them; of `sizes` too, measured or not."""
     known = prior([*sizes, *(s for one in measurements for s in sizes_of(one))], spreads)
+    if not measurements:
+        return known
+    from scipy.optimize import least_squares  # long to import, and not needed without measurements
+
     deviations = np.sqrt(np.diag(known.covariance))
 
     def residuals(logs: FloatArray) -> FloatArray:

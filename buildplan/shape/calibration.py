@@ -10,10 +10,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
-from scipy.optimize import brentq
 
 from buildplan.framework.model import Chain, Framework
 from buildplan.shape.model import FloatArray, Shape
+from buildplan.shape.roots import bisected
 
 ZERO_CELSIUS_K = 273.15
 
@@ -63,7 +63,7 @@ def circle_radius_m(sides_m: Sequence[float] | FloatArray) -> float:
 
     least = longest / 2
     if short(least) >= 0:
-        return float(brentq(short, least, total, xtol=1e-13))
+        return bisected(short, least, total)
 
     # the middle lies outside: the longest side is seen from beyond, its angle counts from the rest
     rest = np.delete(sides, int(sides.argmax()))
@@ -74,7 +74,7 @@ def circle_radius_m(sides_m: Sequence[float] | FloatArray) -> float:
     most = least
     while beyond(most) <= 0:
         most *= 2
-    return float(brentq(beyond, least, most, xtol=1e-13))
+    return bisected(beyond, least, most)
 
 
 def _ring(framework: Framework, name: str, chain: Chain) -> RingCheck:

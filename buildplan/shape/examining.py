@@ -24,6 +24,7 @@ from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import (
     Estimate,
     Examination,
+    FloatArray,
     Shape,
     Stiffness,
     Wind,
@@ -56,6 +57,11 @@ def settled(
     pinned[[number[joint] for joint in shape.standing.feet]] = True
     if pinned.all():
         return 0.0, 0.0
+    top = int(np.argmax(positions[:, 1]))
+
+    def fallen(now_m: FloatArray) -> bool:
+        return float(positions[top, 1] - now_m[top, 1]) > FALLEN_SHARE * shape.height_m
+
     load = np.zeros_like(positions)
     weight = joint_masses_kg(framework, bodies, positions, table) * table["gravity"].value
     load[:, 1] = -weight
@@ -68,11 +74,11 @@ def settled(
         load,
         np.where(pinned, positions, 0.0),
         rounds=1,
+        lost=fallen,
     )
-    top = int(np.argmax(positions[:, 1]))
     move = result.positions_m - positions
     sag, sway = float(-move[top, 1]), float(np.hypot(move[:, 0], move[:, 2]).max())
-    if result.residual_n > 1e-3 or sag > FALLEN_SHARE * shape.height_m:
+    if result.residual_n > 1e-3 or fallen(result.positions_m):
         return shape.height_m, shape.height_m
     return sag, sway
 

@@ -15,11 +15,11 @@ from dataclasses import dataclass
 
 import numpy as np
 import numpy.typing as npt
-from scipy.optimize import brentq
 
 from buildplan.framework.chain_roles import INNER, OUTER, ChainRole, Layer
 from buildplan.framework.model import Framework
 from buildplan.shape.model import FloatArray
+from buildplan.shape.roots import bisected
 
 ComplexArray = npt.NDArray[np.complex128]
 
@@ -193,7 +193,7 @@ def bulge(start: complex, finish: complex, lengths: FloatArray, outward: int) ->
     bend = 0.0
     if chord < total * (1 - 1e-9):
         most = 2 * np.pi
-        bend = brentq(lambda b: reach(b) - chord, 0.0, most) if reach(most) < chord else most
+        bend = bisected(lambda b: reach(b) - chord, 0.0, most) if reach(most) < chord else most
     steps = lengths * np.exp(-1j * outward * bend * place)
     across: ComplexArray = np.cumsum(steps)
     if abs(across[-1]) > 1e-9 * total:

@@ -7,13 +7,12 @@ Positions are `basis @ freedom`: the choice of the basis holds a piece symmetric
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 
 import numpy as np
 import numpy.typing as npt
 from scipy import sparse
-from scipy.optimize import minimize
 
 from buildplan.shape.bodies import Bodies, contacts, neighbours
 from buildplan.shape.constants import Constant
@@ -105,8 +104,17 @@ class _Energy:
         return sparse.csr_array(self.turned @ full @ self.basis)
 
 
+def _goes_on(positions_m: FloatArray) -> bool:
+    return False
+
+
 def _newton(
-    problem: _Energy, start: _Rest, tolerance_n: float, longest_m: float, steps: int
+    problem: _Energy,
+    start: _Rest,
+    tolerance_n: float,
+    longest_m: float,
+    steps: int,
+    lost: Callable[[FloatArray], bool] = _goes_on,
 ) -> _Rest:
     """Newton's method, damped as Levenberg and Marquardt do, on the sparse second derivatives.
 
@@ -117,6 +125,8 @@ def _newton(
     ceiling = 1e6 * damping
     for _ in range(steps):
         if np.abs(now.gradient).max(initial=0.0) <= tolerance_n:
+            break
+        if lost(problem.positions(now.freedom)):
             break
         curvature = problem.curvature(now.freedom)
         while damping < ceiling:
@@ -143,6 +153,8 @@ def _newton(
 
 def _quasi_newton(problem: _Energy, start: _Rest, tolerance_n: float, steps: int) -> _Rest:
     """scipy's L-BFGS: slower to finish, but not put off by a start that is far away."""
+    from scipy.optimize import minimize  # takes longer to import than most shapes to find
+
     found = minimize(
         problem.value,
         start.freedom,
@@ -164,25 +176,27 @@ def relax(
     held_m: FloatArray | None = None,
     newton_steps: int = NEWTON_STEPS,
     rounds: int = ROUNDS,
+    lost: Callable[[FloatArray], bool] = _goes_on,
 ) -> Relaxed:
     """Bring `start_m` (joints, 3) to rest under `springs` and a dead load (joints, 3).
 
     Ends when no freedom is pushed with more than `tolerance_n`. No freedom moves more than
     `longest_m` in one Newton step. `held_m` (joints, 3) is added to `basis @ freedom`: where
     joints are that the basis leaves no freedom. Between `rounds` of Newton steps comes a
-    quasi-Newton run.
+    quasi-Newton run. It ends early, out of balance, once positions are `lost`: where nobody asks
+    any more how it goes on.
     """
     nowhere = np.zeros_like(start_m)
     held = nowhere if held_m is None else held_m
     problem = _Energy(springs, basis, held, nowhere if load_n is None else load_n)
     freedom = _freedoms(basis, start_m - held)
     now = _Rest(freedom, *problem.value(freedom), 0)
-    now = _newton(problem, now, tolerance_n, longest_m, newton_steps)
+    now = _newton(problem, now, tolerance_n, longest_m, newton_steps, lost)
     for _ in range(rounds - 1):
         if np.abs(now.gradient).max(initial=0.0) <= tolerance_n:
             break
         now = _quasi_newton(problem, now, tolerance_n, QUASI_NEWTON_STEPS)
-        now = _newton(problem, now, tolerance_n, longest_m, newton_steps)
+        now = _newton(problem, now, tolerance_n, longest_m, newton_steps, lost)
     return Relaxed(
         positions_m=problem.positions(now.freedom),
         energy_j=now.energy,

@@ -6,7 +6,6 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 import numpy as np
-from scipy.optimize import brentq
 from scipy.spatial import ConvexHull
 
 from buildplan.framework.counts import BALLOONS_PER_LOCK
@@ -14,6 +13,7 @@ from buildplan.framework.model import BalloonType, Framework
 from buildplan.shape.bodies import Bodies
 from buildplan.shape.constants import Constant
 from buildplan.shape.model import FloatArray, Standing
+from buildplan.shape.roots import bisected
 
 INCH_M = 0.0254
 EDGE_POINTS = 24  # corners drawn round one body's contact patch
@@ -117,7 +117,7 @@ def floor_level_m(
         return patches_below(bodies, positions_m, level).area_m2 * over_pressure_pa - load_n
 
     top = bottom + 0.5 * float(bodies.radius_m.max())
-    return float(brentq(spare, bottom, top)) if spare(top) > 0 else top
+    return bisected(spare, bottom, top) if spare(top) > 0 else top
 
 
 def hull_corners(points: FloatArray) -> FloatArray:
