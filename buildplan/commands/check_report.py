@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from buildplan.booklet.common.book import Book
 from buildplan.design.measures import Units, length_words, size_words
 from buildplan.design.problems import in_words
+from buildplan.evaluation.evaluating import Evaluation
 from buildplan.evaluation.facts import Facts
 from buildplan.evaluation.figures import (
     air_words,
@@ -31,15 +31,17 @@ COOL_CELSIUS, WARM_CELSIUS = 20.0, 30.0
 NAME_WIDTH = 12
 
 
-def check_report(book: Book, height: Sequence[str] = ()) -> str:
+def check_report(piece: Evaluation, height: Sequence[str] = ()) -> str:
     """The figures of a piece in plain words and the reader's units, problems last; `height` is
     what is said of how high it will stand."""
-    facts = book.facts
-    lines = [facts.name, "", *_counts(facts), "", *_shape(book, height), ""]
-    lines += [*_measuring(book.framework, book.shape, facts.units), ""]
-    if book.examination.cautions:
+    facts = piece.facts
+    lines = [facts.name, "", *_counts(facts), "", *_shape(piece, height), ""]
+    lines += [*_measuring(piece.framework, piece.shape, facts.units), ""]
+    if piece.examination.cautions:
         lines.append(say("Take note:"))
-        lines += [f"- {in_words(caution, spoken_voice())}" for caution in book.examination.cautions]
+        lines += [
+            f"- {in_words(caution, spoken_voice())}" for caution in piece.examination.cautions
+        ]
         lines.append("")
     if facts.problems:
         lines.append(say("Problems:"))
@@ -94,8 +96,8 @@ def _counts(facts: Facts) -> Iterator[str]:
     )
 
 
-def _shape(book: Book, height: Sequence[str]) -> Iterator[str]:
-    facts, examination = book.facts, book.examination
+def _shape(piece: Evaluation, height: Sequence[str]) -> Iterator[str]:
+    facts, examination = piece.facts, piece.examination
     wind, stiffness = examination.wind, examination.stiffness
     size = " x ".join(
         size_words(length, facts.units) for length in (facts.width_m, facts.height_m, facts.depth_m)
@@ -112,7 +114,7 @@ def _shape(book: Book, height: Sequence[str]) -> Iterator[str]:
         closes = say("yes") if facts.rings else say("nothing to close: the chains are open")
     yield _line(say("Closes"), closes)
     lean = estimate_words(examination.tip_angle, 1, say("degrees"))
-    feet = ", ".join(book.shape.standing.feet)
+    feet = ", ".join(piece.shape.standing.feet)
     stands = say_in("does it stand", "no")
     if facts.stands:
         stands = say(
@@ -155,7 +157,7 @@ def _shape(book: Book, height: Sequence[str]) -> Iterator[str]:
         ),
     )
     yield _line("", say("it gives most at {joints}", joints=", ".join(stiffness.locked.joints)))
-    extra = stiffening_brace(book.framework, book.shape, constants_with(book.design.constants))
+    extra = stiffening_brace(piece.framework, piece.shape, constants_with(piece.design.constants))
     if extra is not None and extra.gain is not None:
         first, second = extra.joints
         yield _line(

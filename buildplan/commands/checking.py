@@ -47,7 +47,7 @@ def check(
 ) -> None:
     """Count the balloons, find the shape, and say whether it closes and stands."""
     from buildplan.commands.check_report import check_report
-    from buildplan.commands.files import ProblemsFoundError, asked, book_of, measured_by
+    from buildplan.commands.files import ProblemsFoundError, asked, evaluation_of, measured_by
     from buildplan.evaluation.facts import examination_as_json, facts_as_json
     from buildplan.hands.applying import learned_for
     from buildplan.hands.forecast import forecast, height_of
@@ -62,26 +62,26 @@ def check(
         return
     gust_m_per_s = asked(parse_speed, gust) if gust is not None else None
     try:
-        book = book_of(design, gust_m_per_s=gust_m_per_s, hands=hands)
+        piece = evaluation_of(design, gust_m_per_s=gust_m_per_s, hands=hands)
     except DesignProblemsError as error:
         if not as_json:
             raise
         listed = [problem_as_data(p, spoken_voice(), str(design)) for p in error.problems]
         typer.echo(json.dumps({"name": error.name, "problems": listed}, indent=2))
         raise ProblemsFoundError from error
-    known = learned_for(book.design, measured_by(design, hands))
+    known = learned_for(piece.design, measured_by(design, hands))
     if as_json:
-        constants = constants_with(book.design.constants)
-        extra = stiffening_brace(book.framework, book.shape, constants)
-        facts = facts_as_json(book.facts, spoken_voice()) | examination_as_json(
-            book.examination, extra, spoken_voice()
+        constants = constants_with(piece.design.constants)
+        extra = stiffening_brace(piece.framework, piece.shape, constants)
+        facts = facts_as_json(piece.facts, spoken_voice()) | examination_as_json(
+            piece.examination, extra, spoken_voice()
         )
-        tall = forecast(known.taken_for_granted, height_of(book))
+        tall = forecast(known.taken_for_granted, height_of(piece))
         facts["height_range_m"] = [round(tall.low_m, 4), round(tall.high_m, 4)]
         typer.echo(json.dumps(facts, indent=2, ensure_ascii=False))
     else:
-        typer.echo(check_report(book, list(height_lines(known, book, spoken_voice()))))
-    if book.facts.problems:
+        typer.echo(check_report(piece, list(height_lines(known, piece, spoken_voice()))))
+    if piece.facts.problems:
         raise ProblemsFoundError
 
 
@@ -137,24 +137,24 @@ def steps(
     With --crew, also who does what when, who waits for whom, and the longest way through.
     """
     from buildplan.commands.check_report import steps_report
-    from buildplan.commands.files import asked, book_of
+    from buildplan.commands.files import asked, evaluation_of
     from buildplan.sequence.exchange import steps_as_json
     from buildplan.sequence.tell_times import start_lines, steps_with_times, timetable_lines
     from buildplan.sequence.timetable import crew_of, latest_starts, timetable
 
-    book = book_of(design)
+    piece = evaluation_of(design)
     planned = None
     if crew is not None:
         people = asked(lambda text: crew_of(int(text), inflate_only), str(crew))
-        minutes = {str(kind): value for kind, value in book.design.labour.items()}
-        planned = timetable(book.steps, people, minutes, in_workshop=not on_site)
+        minutes = {str(kind): value for kind, value in piece.design.labour.items()}
+        planned = timetable(piece.steps, people, minutes, in_workshop=not on_site)
     if as_json:
-        listed = steps_as_json(book.steps)
+        listed = steps_as_json(piece.steps)
         if planned is not None:
             listed = steps_with_times(listed, planned)
         typer.echo(json.dumps(listed, indent=2, ensure_ascii=False))
         return
-    typer.echo(steps_report(book.steps))
+    typer.echo(steps_report(piece.steps))
     if planned is not None:
         typer.echo("\n" + "\n".join(timetable_lines(planned)))
         if opening is not None:

@@ -61,6 +61,19 @@ def book_of(
         return gather_book(design, PAPERS[paper], chosen, edition, gust_m_per_s)
 
 
+def evaluation_of(
+    path: Path, gust_m_per_s: float | None = None, hands: Path | None = None
+) -> Evaluation:
+    """A design run through every stage, with nothing that a printed booklet needs beyond that."""
+    from buildplan.evaluation.evaluating import NEW_PARTS, evaluate
+
+    design = read_known(path, hands)
+    with errors.status(
+        say("Finding the shape and the order of work of {piece} ...", piece=design.name)
+    ):
+        return evaluate(design, design.units, NEW_PARTS["training"], gust_m_per_s)
+
+
 def brand_of(design: Design, path: Path, file: Path | None) -> Branding | None:
     """The brand of a brand file, else the design's own, with its logo; None if there is none."""
     from buildplan.business.copies.brand import branding
@@ -108,9 +121,8 @@ def measured_by(path: Path, hands: Path | None = None) -> tuple[Measurement, ...
 
 def bare_evaluation(path: Path) -> Evaluation:
     """A design as nobody in particular builds it: what measurements are compared with."""
-    from buildplan.booklet.common.book import NEW_PARTS
     from buildplan.design.reading import read_design
-    from buildplan.evaluation.evaluating import evaluate
+    from buildplan.evaluation.evaluating import NEW_PARTS, evaluate
     from buildplan.shape.constants import CONSTANTS
 
     design = read_design(path, CONSTANTS)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from buildplan.design.measures import Units
@@ -16,6 +17,9 @@ from buildplan.shape.constants import constants_with
 from buildplan.shape.examining import examine
 from buildplan.shape.finding import Settings, find_shape
 from buildplan.shape.model import Examination, Shape
+
+# New link balloons in one step, at most: few for those who learn, ten braces of four for crews.
+NEW_PARTS: Mapping[str, int] = {"training": 12, "crew": 40, "sale": 12}
 
 
 @dataclass(frozen=True)

@@ -10,12 +10,9 @@ from buildplan.design.measures import Units
 from buildplan.design.model import Design
 from buildplan.document.paper import Paper
 from buildplan.drawing.signs import balloon_signs
-from buildplan.evaluation.evaluating import Evaluation, evaluate
+from buildplan.evaluation.evaluating import NEW_PARTS, Evaluation, evaluate
 from buildplan.language.speaking import ENGLISH, say_count, spoken
 from buildplan.sequence.model import Step
-
-# New link balloons in one step, at most: few for those who learn, ten braces of four for crews.
-NEW_PARTS: Mapping[str, int] = {"training": 12, "crew": 40, "sale": 12}
 
 
 @dataclass(frozen=True, kw_only=True)
