@@ -210,6 +210,9 @@ def _references(top: Mapping[str, object]) -> Iterator[_Reference]:
         yield _Reference((*at, "long"), long, "link", A_LONG_CHAIN)
     yield _Reference((*at, "brace"), tube.get("brace"), "link", A_BRACE)
     yield _Reference((*at, "single"), tube.get("single"), "link", mark("a single"))
+    for i, extra in enumerate(list_in(tube.get("extra"))):
+        key = mapping_in(extra).get("balloon")
+        yield _Reference((*at, "extra", i, "balloon"), key, "link", mark("a balloon more"))
     yield _Reference((*at, "lock"), tube.get("lock"), LOCK.kind, LOCK.use)
     at = ("build", "graph")
     for i, balloon in enumerate(list_in(graph.get("balloons"))):

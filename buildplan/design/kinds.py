@@ -73,6 +73,7 @@ class FileKind(Kind):
     SINGLE_MISSING = auto()
     CELL_WITHOUT_ADVANCE = auto()
     CELL_GOES_ALL_ROUND = auto()
+    JOINED_ALREADY = auto()
     SIDE_TOO_SHORT = auto()
     NOT_COMING_ROUND = auto()
     CELLS_OR_HEIGHT = auto()

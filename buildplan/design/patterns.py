@@ -54,6 +54,22 @@ OneOrMoreJoints = Annotated[
 ]
 
 
+class ExtraBalloon(FileModel):
+    """A balloon more between two joints of a tube."""
+
+    joints: Annotated[list[JointLabel], Field(min_length=2, max_length=2)] = Field(
+        description=mark("the two joints that it is tied between, such as [A2, D20]")
+    )
+    balloon: Key = Field(description=mark("which link balloon it is"))
+
+
+Extra = Annotated[
+    Annotated[list[JointLabel], Field(min_length=2, max_length=2), Tag(LIST_FORM)]
+    | Annotated[ExtraBalloon, Tag(KEYS_FORM)],
+    Discriminator(form_of),
+]
+
+
 class Tube(FileModel):
     """Long chains side by side, held apart by braces, along a course of cells."""
 
@@ -83,6 +99,13 @@ class Tube(FileModel):
     )
     lock: Key = Field(
         description=mark("the round balloon of the locks; a lock is a pair of them at a joint")
+    )
+    extra: Annotated[list[Extra], Field(max_length=200)] = Field(
+        default_factory=list,
+        description=mark(
+            "balloons more, each tied between two joints that no other joins: [[A2, D20]], like "
+            "those of the braces; or {joints: [A2, D20], balloon: its key}"
+        ),
     )
     course: Annotated[list[CourseItem], Field(min_length=1, max_length=500)] = Field(
         description=mark(

@@ -21,6 +21,7 @@ from buildplan.design.source.mistake import Mistake, Path, listed
 from buildplan.design.source.partial_validation import Salvaged, list_in
 from buildplan.design.suggestions import Put, Suggestion, TakeOut, Way, by_hand, change
 from buildplan.design.tube_lengths import Balloons, chain_letters, side_lengths, sized_inner
+from buildplan.design.tube_links import check_extra
 from buildplan.language.messages import mark, message
 
 MOST_BALLOONS = 20_000
@@ -103,6 +104,9 @@ def check_tube(
             )
     if tube.right("chains") and given.get("single") is None:
         yield from _check_singles(tube.part.chains, cells, given.get("brace"))
+    joints = joint_counts(tube)
+    if joints is not None and min(joints.values()) and given.get("extra"):
+        yield from check_extra(tube.part, joints, given["extra"])
     if tube.right("closed", "chains", "course") and (0, 0) not in [cell for _, cell in cells]:
         yield from _check_course(tube, balloons, colour_pattern)
 

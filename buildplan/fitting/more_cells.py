@@ -181,11 +181,16 @@ def _arch(data: Data, factor: float) -> Iterator[Put]:
 
 
 def _feet(data: Data, tube: Any, factor: float) -> Iterator[Put]:
-    """The joints that it stands on, where they have gone to."""
+    """The joints that it stands on, and those of further balloons, where they have gone to."""
+    course = list(stretches(tube["course"], factor))
+    for i, extra in enumerate(tube.get("extra") or ()):
+        at: Path = ("build", "tube", "extra", i)
+        joints, at = (extra, at) if isinstance(extra, list) else (extra["joints"], (*at, "joints"))
+        for end, label in enumerate(joints):
+            yield Put((*at, end), moved_joint(label, course, tube["chains"]))
     stand_on = data.get("stand_on")
     if stand_on is None:
         return
-    course = list(stretches(tube["course"], factor))
     one = isinstance(stand_on, str)
     for i, label in enumerate([stand_on] if one else stand_on):
         moved = moved_joint(label, course, tube["chains"])

@@ -99,6 +99,7 @@ def build_assembly(
         mirror=_mirror(wholes, joined, kept),
         parts=tuple(named),
         ties=tuple(joined),
+        extras=frozenset(link for one in wholes for link in one.extras),
     )
 
 
@@ -190,6 +191,7 @@ def _labelled(framework: Framework, part: str) -> Framework:
         ),
         cells=tuple(replace(cell, skipped=labels(cell.skipped)) for cell in framework.cells),
         singles=tuple(ids[link] for link in framework.singles),
+        extras=frozenset(ids[link] for link in framework.extras),
         locks=tuple(replace(lock, joint=label(lock.joint)) for lock in framework.locks),
         mirror={label(joint): label(twin) for joint, twin in framework.mirror.items()},
         foot=labels(framework.foot),

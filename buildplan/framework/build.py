@@ -9,7 +9,7 @@ from buildplan.design.course import expand_course
 from buildplan.design.lengths import tie_to_tie
 from buildplan.design.lettering import cells_high
 from buildplan.design.model import Balloon, Design
-from buildplan.design.patterns import Assembly, TieByBalloon, Tube
+from buildplan.design.patterns import Assembly, ExtraBalloon, TieByBalloon, Tube
 from buildplan.framework.assembly import Spacer, build_assembly
 from buildplan.framework.colouring import coloured
 from buildplan.framework.column import build_column
@@ -52,6 +52,12 @@ def _tube_plan(tube: Tube) -> TubePlan:
         brace=tube.brace,
         single=tube.single,
         lock=tube.lock,
+        extra=[
+            (one.joints[0], one.joints[1], one.balloon)
+            if isinstance(one, ExtraBalloon)
+            else (one[0], one[1], tube.brace)
+            for one in tube.extra
+        ],
         course=[TubeCell(cell.name, cell.outer, cell.inner) for cell in expand_course(tube)],
     )
 

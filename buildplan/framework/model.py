@@ -198,7 +198,8 @@ class Framework:
     joints that the pattern is meant to stand on; empty, it names none. `laid` gives places of
     joints, in metres with z towards the viewer, where the pattern draws itself: shape finding
     starts there. `parts` are built one after another and then tied together at `ties`; a piece
-    that is no assembly has none.
+    that is no assembly has none. `extras` are those of the singles that the design names one by
+    one; they need not have a twin.
     """
 
     name: str
@@ -216,6 +217,7 @@ class Framework:
     laid: Mapping[str, tuple[float, float, float]] = field(default_factory=dict)
     parts: tuple[Part, ...] = ()
     ties: tuple[Tie, ...] = ()
+    extras: frozenset[str] = frozenset()
 
     @cached_property
     def tie_of(self) -> Mapping[str, Tie]:

@@ -81,7 +81,8 @@ class TubeCell:
 @dataclass(frozen=True)
 class TubePlan:
     """What a tube is made of. `long` gives, for each chain letter, the balloons laid along
-    that chain in turn, over and over; the other fields are keys of balloons."""
+    that chain in turn, over and over; `extra` are further balloons (joint, joint, key); the other
+    fields are keys of balloons."""
 
     closed: bool
     long: Mapping[str, Sequence[str]]
@@ -89,6 +90,7 @@ class TubePlan:
     single: str | None
     lock: str
     course: Sequence[TubeCell]
+    extra: Sequence[tuple[str, str, str]] = ()
 
 
 @dataclass
@@ -243,6 +245,11 @@ def build_tube(name: str, balloons: Mapping[str, BalloonType], plan: TubePlan) -
         joint: twins[long.letter] + joint[1:] for long in chains for joint in long.chain.joints
     }
     singles = _tie_singles(plan, cells, mirror, links)
+    extras = tuple(
+        link
+        for one, other, key in plan.extra
+        for link in links.chain((one, other), (key,), False, Role.SINGLE).links
+    )
     joints = tuple(joint for long in chains for joint in long.chain.joints)
     held = {
         joint
@@ -258,7 +265,8 @@ def build_tube(name: str, balloons: Mapping[str, BalloonType], plan: TubePlan) -
         chains=chains,
         braces=braces,
         cells=cells,
-        singles=singles,
+        singles=(*singles, *extras),
+        extras=frozenset(extras),
         locks=tuple(Lock(joint, plan.lock) for joint in joints if joint in held),
         closed=plan.closed,
         mirror=mirror,

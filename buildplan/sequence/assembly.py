@@ -131,7 +131,8 @@ def _heads(framework: Framework, joins: Joins, lifters: int, part: str = "") -> 
         yield _Head(_brace(framework, brace), locked, tuple(singles))
     for link_id in singles_after.get(0, ()):
         single = _single(framework, link_id)
-        yield _Head(single, single.joints)
+        # what the design adds one by one is tied into joints that are locked already
+        yield _Head(single, () if link_id in framework.extras else single.joints)
     free_ends = _free_ends(framework)
     front, back = ("front", "back") if joins.back_up else ("", "")
     for joint in joins.front_up:
@@ -147,7 +148,8 @@ def _singles_after(framework: Framework) -> Mapping[int, list[str]]:
     cell_of = {joint: cell for cell in framework.cells for joint in cell.skipped}
     after: dict[int, list[str]] = {}
     for link_id in framework.singles:
-        cell = cell_of.get(framework.link[link_id].start)
+        extra = link_id in framework.extras
+        cell = None if extra else cell_of.get(framework.link[link_id].start)
         number = 0 if cell is None else max(cell.first, cell.second)
         after.setdefault(number, []).append(link_id)
     return after

@@ -62,7 +62,8 @@ def _starts(framework: Framework, bodies: Bodies, settings: Settings) -> list[Fl
 
 def mirrors(framework: Framework, bodies: Bodies) -> bool:
     """Whether the back mirrors the front: the pattern names twins, and every link has a twin of its
-    own length between the twins of its joints."""
+    own length between the twins of its joints; but for those that the design adds one by one,
+    which are tied in when the rest holds its shape."""
     if not framework.mirror:
         return False
     twin = _twins(framework)
@@ -71,7 +72,8 @@ def mirrors(framework: Framework, bodies: Bodies) -> bool:
     length = dict(zip(map(tuple, ends.tolist()), bodies.length_m, strict=True))
     return all(
         abs(length.get(tuple(pair), np.inf) - own) < 1e-9
-        for pair, own in zip(image.tolist(), bodies.length_m, strict=True)
+        for pair, own, link in zip(image.tolist(), bodies.length_m, framework.links, strict=True)
+        if link.id not in framework.extras
     )
 
 

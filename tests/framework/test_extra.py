@@ -1,0 +1,128 @@
+"""Balloons that a design adds to a tube one by one: in its graph, its shape and its steps."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from buildplan.design.course import CELLS
+from buildplan.design.model import Design
+from buildplan.design.patterns import Tube
+from buildplan.design.problems import DesignProblemsError
+from buildplan.design.reading import read_design
+from buildplan.design.tube_links import joined
+from buildplan.framework.build import build_framework
+from buildplan.framework.model import Role
+from buildplan.sequence.exchange import steps_as_json
+from buildplan.sequence.replay import replay
+from buildplan.sequence.steps import plan_steps
+from buildplan.shape.finding import find_shape
+
+RING = """\
+buildplan: 1
+name: Trial
+units: in
+balloons:
+  a: {kind: link,  nominal: 12, inflate_to: 8, colour: "#1F5F8B", label: blue}
+  b: {kind: link,  nominal: 12, inflate_to: 8, colour: "#F7F3E8", label: ivory}
+  k: {kind: round, nominal: 5,  inflate_to: 3.5, colour: "#C9A227", label: gold}
+build:
+  tube:
+    closed: true
+    chains: 4
+    long: a
+    brace: a
+    lock: k
+    extra: EXTRA
+    course: [{repeat: 6, cells: [straight, fan]}]
+"""
+
+
+def design(folder: Path, extra: str) -> Design:
+    file = folder / "trial.yaml"
+    file.write_text(RING.replace("EXTRA", extra), "utf-8")
+    return read_design(file)
+
+
+@given(
+    st.lists(st.sampled_from(sorted(CELLS)), min_size=4, max_size=12),
+    st.sampled_from([2, 3, 4]),
+    st.booleans(),
+)
+def test_what_the_check_takes_for_joined_is_what_the_framework_joins(
+    names: list[str], chains: int, closed: bool
+) -> None:
+    course = ["straight", "straight", "straight", *names]
+    balloon = {"kind": "link", "nominal": 12, "inflate_to": 8, "colour": "#1F5F8B", "label": "a"}
+    tube = Tube.model_validate(
+        {
+            "closed": closed,
+            "chains": chains,
+            "long": "a",
+            "brace": "a",
+            "single": "a",
+            "lock": "a",
+            "course": course,
+        }
+    )
+    whole = Design.model_validate(
+        {
+            "buildplan": 1,
+            "name": "T",
+            "units": "in",
+            "balloons": {"a": balloon},
+            "build": {"tube": tube.model_dump()},
+        }
+    )
+    built = {frozenset((one.start, one.finish)) for one in build_framework(whole).links}
+    assert {pair for pair in joined(tube) if len(pair) == 2} == built
+
+
+def test_an_extra_balloon_is_in_the_graph_and_the_steps_rebuild_it(tmp_path: Path) -> None:
+    plain = build_framework(design(tmp_path, "[]"))
+    more = build_framework(design(tmp_path, "[[B1, B3], {joints: [A1, B2], balloon: b}]"))
+    assert len(more.links) == len(plain.links) + 2
+    extras = [more.link[link] for link in more.singles]
+    assert [(one.start, one.finish, one.balloon) for one in extras] == [
+        ("B1", "B3", "a"),
+        ("A1", "B2", "b"),
+    ]
+    assert all(one.role is Role.SINGLE for one in extras)
+    steps = plan_steps(more)
+    rebuilt = replay(steps_as_json(steps))
+    links = {tuple(sorted((one.start, one.finish))) for one in more.links}
+    assert {tuple(sorted(ends)) for ends in rebuilt.graph.edges()} == links
+    assert len(rebuilt.locks) == len(more.locks) == len(plain.locks)
+    told = " ".join(row for step in steps for row in step.rows)
+    assert "B1-B3" in told or "B1 to B3" in told
+
+
+def test_a_ring_with_an_extra_balloon_is_still_built_flat(tmp_path: Path) -> None:
+    assert find_shape(build_framework(design(tmp_path, "[[B1, B3]]"))).mirrored
+
+
+@pytest.mark.parametrize(
+    ("extra", "kind", "path"),
+    [
+        ("[[A1, A2]]", "joined-already", "build.tube.extra[0]"),
+        ("[[A1, A1]]", "joined-already", "build.tube.extra[0]"),
+        ("[[A1, B1]]", "joined-already", "build.tube.extra[0]"),
+        ("[[A1, C1], [C1, A1]]", "joined-already", "build.tube.extra[1]"),
+        ("[[A1, B99]]", "no-such-joint", "build.tube.extra[0][1]"),
+        ("[{joints: [A1, E1], balloon: a}]", "no-such-joint", "build.tube.extra[0].joints[1]"),
+        ("[{joints: [A1, C1], balloon: z}]", "no-such-balloon", "build.tube.extra[0].balloon"),
+        (
+            "[{joints: [A1, C1], balloon: k}]",
+            "wrong-kind-of-balloon",
+            "build.tube.extra[0].balloon",
+        ),
+        ("[[A1]]", "wrong-count", "build.tube.extra[0]"),
+    ],
+)
+def test_what_cannot_be_tied_is_told(extra: str, kind: str, path: str, tmp_path: Path) -> None:
+    with pytest.raises(DesignProblemsError) as found:
+        design(tmp_path, extra)
+    assert [(one.kind.value, one.path) for one in found.value.problems] == [(kind, path)]
