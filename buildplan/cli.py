@@ -20,12 +20,12 @@ from buildplan.commands.files import (
     ProblemsFoundError,
     list_problems,
 )
-from buildplan.design.problems import (
+from buildplan.language.speaking import ENGLISH, say, speaking, spoken_voice
+from buildplan.source.problems import (
     DesignProblemsError,
     UnreadableDesignError,
     in_words,
 )
-from buildplan.language.speaking import ENGLISH, say, speaking, spoken_voice
 
 # importing a module adds its commands to the application
 COMMANDS = (checking, drawing, hands, printing, resizing, selling, starting)

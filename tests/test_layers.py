@@ -9,8 +9,10 @@ import pytest
 
 ORDER = [
     "language",
-    "design",
+    "source",
     "framework",
+    "patterns",
+    "design",
     "shape",
     "sequence",
     "evaluation",

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from buildplan.design.measures import Units, length_words, size_words
-from buildplan.design.problems import in_words
 from buildplan.evaluation.evaluating import Evaluation
 from buildplan.evaluation.facts import Facts
 from buildplan.evaluation.figures import (
@@ -24,6 +23,7 @@ from buildplan.shape.calibration import RingCheck, at_gauge_step, at_warmth, rin
 from buildplan.shape.constants import constants_with
 from buildplan.shape.model import Shape
 from buildplan.shape.stiffness import stiffening_brace
+from buildplan.source.problems import in_words
 
 # A quarter inch or half a centimetre: the finest step of a gauge.
 GAUGE_STEP_M = {"in": 0.00635, "cm": 0.005}

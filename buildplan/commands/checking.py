@@ -19,8 +19,8 @@ from buildplan.commands.app import (
     errors,
 )
 from buildplan.design.measures import parse_speed
-from buildplan.design.problems import DesignProblemsError, problem_as_data
 from buildplan.language.speaking import say, spoken_voice
+from buildplan.source.problems import DesignProblemsError, problem_as_data
 
 if TYPE_CHECKING:
     from buildplan.commands.watching import Glance

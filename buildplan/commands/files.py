@@ -15,14 +15,14 @@ from buildplan.commands.app import (
     errors,
 )
 from buildplan.design.measures import Units
-from buildplan.design.problems import (
+from buildplan.language.grammar import listed
+from buildplan.language.speaking import ENGLISH, say, spoken, spoken_voice
+from buildplan.source.problems import (
     DesignProblemsError,
     Problem,
     UnreadableDesignError,
     in_words,
 )
-from buildplan.language.grammar import listed
-from buildplan.language.speaking import ENGLISH, say, spoken, spoken_voice
 
 if TYPE_CHECKING:
     from buildplan.booklet.common.book import Book

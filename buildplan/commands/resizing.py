@@ -52,13 +52,13 @@ def resize(
         write_whole,
         wrong_ending,
     )
-    from buildplan.design.source.file_changes import changed_text
-    from buildplan.design.source.yaml_nodes import plain
-    from buildplan.design.source.yaml_source import load
     from buildplan.evaluation.measured import measure
     from buildplan.fitting.resize_report import heading, resize_report
     from buildplan.fitting.resizing import one_way, ways
     from buildplan.fitting.sources import parse_height
+    from buildplan.source.file_changes import changed_text
+    from buildplan.source.yaml_nodes import plain
+    from buildplan.source.yaml_source import load
 
     if out is not None and by is None:
         raise typer.BadParameter(say("--out goes with --by: which of the ways is to be written"))

@@ -16,10 +16,10 @@ from buildplan.commands.app import (
     app,
     errors,
 )
-from buildplan.design.problems import (
+from buildplan.language.speaking import say
+from buildplan.source.problems import (
     DesignProblemsError,
 )
-from buildplan.language.speaking import say
 
 CsvOption = Annotated[
     Path | None,
@@ -50,8 +50,8 @@ def shopping(
         shopping_rows,
     )
     from buildplan.commands.files import read_all, read_known, without_events, write_whole
+    from buildplan.design.building import build_framework
     from buildplan.document.paper import PAPERS
-    from buildplan.framework.build import build_framework
 
     read = read_all(without_events(designs), read_known)
     found = shopping_list([Asked(str(p), d, build_framework(d)) for p, d in read.items()])
@@ -95,10 +95,10 @@ def event(
         read_known,
         write_whole,
     )
+    from buildplan.design.building import build_framework
     from buildplan.design.event import EVENT_SUFFIX, read_event
     from buildplan.design.translating import translated_event
     from buildplan.document.paper import PAPERS
-    from buildplan.framework.build import build_framework
 
     asked = translated_event(read_event(file))
     paths = [file.parent / piece.design for piece in asked.designs]

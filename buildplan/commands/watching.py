@@ -7,17 +7,17 @@ from collections.abc import Callable, Collection, Iterable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
+from buildplan.design.building import build_framework
 from buildplan.design.measures import size_words
-from buildplan.design.problems import DesignProblemsError, UnreadableDesignError, in_words
 from buildplan.design.reading import read_design
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.evaluating import resting_shape
 from buildplan.evaluation.figures import weight_words
-from buildplan.framework.build import build_framework
 from buildplan.framework.counts import balloon_counts, ring_lengths
 from buildplan.language.speaking import say, spoken_voice, whole
+from buildplan.source.problems import DesignProblemsError, UnreadableDesignError, in_words
 
 PREVIEW_POINTS = 440
 # Seconds between looks at the file: shorter than a hand takes from the editor to the picture.

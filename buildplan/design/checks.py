@@ -9,14 +9,13 @@ import re
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
-from buildplan.design.arch import as_tube
-from buildplan.design.colour_checks import check_colours, pattern_keys
-from buildplan.design.graph_checks import check_graph
-from buildplan.design.kinds import FileKind
-from buildplan.design.lengths import LEAST_PER_GAUGE, MOST_PER_GAUGE, likely, tie_to_tie
-from buildplan.design.model import Balloon
 from buildplan.design.money_checks import check_money
-from buildplan.design.pattern_checks import (
+from buildplan.language.messages import Message, Value, mark, message, message_in
+from buildplan.patterns.arch import as_tube
+from buildplan.patterns.colour_checks import check_colours, pattern_keys
+from buildplan.patterns.graph_checks import check_graph
+from buildplan.patterns.keys import Tube
+from buildplan.patterns.pattern_checks import (
     A_BRACE,
     A_LONG_CHAIN,
     LOCK,
@@ -26,8 +25,11 @@ from buildplan.design.pattern_checks import (
     pattern_joints,
     pattern_words,
 )
-from buildplan.design.patterns import Tube
-from buildplan.design.source.mistake import (
+from buildplan.patterns.tube_checks import check_tube, joint_counts
+from buildplan.source.balloons import Balloon
+from buildplan.source.kinds import FileKind
+from buildplan.source.lengths import LEAST_PER_GAUGE, MOST_PER_GAUGE, likely, tie_to_tie
+from buildplan.source.mistake import (
     Mistake,
     Path,
     key_in_words,
@@ -38,10 +40,8 @@ from buildplan.design.source.mistake import (
     one_of,
     shown,
 )
-from buildplan.design.source.partial_validation import Salvaged, list_in, mapping_in, salvage
-from buildplan.design.suggestions import Put, Suggestion, TakeOut, Way, by_hand, change
-from buildplan.design.tube_checks import check_tube, joint_counts
-from buildplan.language.messages import Message, Value, mark, message, message_in
+from buildplan.source.partial_validation import Salvaged, list_in, mapping_in, salvage
+from buildplan.source.suggestions import Put, Suggestion, TakeOut, Way, by_hand, change
 
 Balloons = Mapping[str, Salvaged[Balloon]]
 _FEW_IN_WORDS = {2: message_in("number", "two"), 3: message_in("number", "three")}

@@ -8,13 +8,13 @@ from typing import Annotated
 
 from pydantic import Field
 
-from buildplan.design.kinds import FileKind
 from buildplan.design.reading import read_as
-from buildplan.design.source.mistake import Mistake, shown
-from buildplan.design.source.partial_validation import list_in, mapping_in
-from buildplan.design.suggestions import by_hand
-from buildplan.design.values import ONE_LINE, FileModel, Labour, Language, Version
 from buildplan.language.messages import mark, message
+from buildplan.source.kinds import FileKind
+from buildplan.source.mistake import Mistake, shown
+from buildplan.source.partial_validation import list_in, mapping_in
+from buildplan.source.suggestions import by_hand
+from buildplan.source.values import ONE_LINE, FileModel, Labour, Language, Version
 
 EVENT_SUFFIX = ".event.yaml"
 

@@ -12,11 +12,12 @@ from itertools import pairwise
 from pathlib import Path as FilePath
 
 from buildplan.design.checks import check, joints_of
-from buildplan.design.kinds import FileKind
-from buildplan.design.model import Balloon, Design
-from buildplan.design.patterns import Assembly, AssemblyPart, Build, PartsTie, TieByBalloon
-from buildplan.design.problems import DesignProblemsError, UnreadableDesignError, as_message
-from buildplan.design.source.mistake import (
+from buildplan.design.model import Design
+from buildplan.language.messages import Message, mark, message, message_count
+from buildplan.patterns.keys import Assembly, AssemblyPart, Build, PartsTie, TieByBalloon
+from buildplan.source.balloons import Balloon
+from buildplan.source.kinds import FileKind
+from buildplan.source.mistake import (
     Mistake,
     Path,
     key_in_words,
@@ -25,8 +26,8 @@ from buildplan.design.source.mistake import (
     one_of,
     shown,
 )
-from buildplan.design.suggestions import Put, Suggestion, TakeOut, Way, by_hand, change, within
-from buildplan.language.messages import Message, mark, message, message_count
+from buildplan.source.problems import DesignProblemsError, UnreadableDesignError, as_message
+from buildplan.source.suggestions import Put, Suggestion, TakeOut, Way, by_hand, change, within
 
 AT: Path = ("build", "assembly")
 MOST_JOINTS = 20_000

@@ -7,13 +7,13 @@ from collections.abc import Iterator, Mapping
 
 from babel.numbers import list_currencies
 
-from buildplan.design.kinds import FileKind
-from buildplan.design.model import Balloon
-from buildplan.design.source.mistake import Mistake, key_in_words, one_of, shown
-from buildplan.design.source.partial_validation import Salvaged, mapping_in
-from buildplan.design.suggestions import Put, Suggestion, TakeOut, Way, by_hand
-from buildplan.design.values import CURRENCY
 from buildplan.language.messages import mark, message
+from buildplan.source.balloons import Balloon
+from buildplan.source.kinds import FileKind
+from buildplan.source.mistake import Mistake, key_in_words, one_of, shown
+from buildplan.source.partial_validation import Salvaged, mapping_in
+from buildplan.source.suggestions import Put, Suggestion, TakeOut, Way, by_hand
+from buildplan.source.values import CURRENCY
 
 
 def check_money(

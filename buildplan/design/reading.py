@@ -11,18 +11,18 @@ from pydantic import ValidationError
 
 from buildplan.design.checks import check
 from buildplan.design.joining import join_parts
-from buildplan.design.kinds import FileKind
 from buildplan.design.model import Brand, Design
-from buildplan.design.problems import DesignProblemsError, Problem, UnreadableDesignError
-from buildplan.design.source.file_text import text_of, unreadable
-from buildplan.design.source.mistake import Mistake, path_in_words
-from buildplan.design.source.refusals import mistakes_in
-from buildplan.design.source.trying import tried
-from buildplan.design.source.yaml_nodes import Keys, Node, Scalar, mark_of, plain
-from buildplan.design.source.yaml_source import load
-from buildplan.design.suggestions import by_hand
-from buildplan.design.values import FileModel
 from buildplan.language.messages import mark, message
+from buildplan.source.file_text import text_of, unreadable
+from buildplan.source.kinds import FileKind
+from buildplan.source.mistake import Mistake, path_in_words
+from buildplan.source.problems import DesignProblemsError, Problem, UnreadableDesignError
+from buildplan.source.refusals import mistakes_in
+from buildplan.source.suggestions import by_hand
+from buildplan.source.trying import tried
+from buildplan.source.values import FileModel
+from buildplan.source.yaml_nodes import Keys, Node, Scalar, mark_of, plain
+from buildplan.source.yaml_source import load
 
 # by the key that it begins with
 KIND_OF_FILE: Mapping[str, str] = {

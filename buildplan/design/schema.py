@@ -9,7 +9,7 @@ from pydantic_core import core_schema
 
 from buildplan.design.event import Event
 from buildplan.design.model import Design
-from buildplan.design.values import FileModel
+from buildplan.source.values import FileModel
 
 DIALECT = "https://json-schema.org/draft/2020-12/schema"
 

@@ -10,9 +10,9 @@ from collections.abc import Mapping, Sequence
 from types import MappingProxyType
 
 from buildplan.design.beginnings import PIECES, USUAL_GAUGE, Plan, Wish, a_piece, to_gauge
-from buildplan.design.lengths import TIE_TO_TIE_PER_GAUGE
 from buildplan.design.measures import Units
 from buildplan.language.speaking import mark, say
+from buildplan.source.lengths import TIE_TO_TIE_PER_GAUGE
 
 # Names to choose colours by, in English or as they are said; the hexadecimal values are our own.
 COLOURS: Mapping[str, str] = MappingProxyType(

@@ -7,8 +7,8 @@ from typing import TypeVar
 
 from buildplan.design.event import Event
 from buildplan.design.model import Brand, Design
-from buildplan.design.values import FileModel
 from buildplan.language.speaking import spoken
+from buildplan.source.values import FileModel
 
 Form = TypeVar("Form", bound=FileModel)
 

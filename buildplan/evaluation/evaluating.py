@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from buildplan.design.building import build_framework
 from buildplan.design.measures import Units
 from buildplan.design.model import Design
 from buildplan.evaluation.facts import Facts, gather_facts
-from buildplan.framework.build import build_framework
 from buildplan.framework.model import Framework
 from buildplan.sequence.model import Step
 from buildplan.sequence.reach import find_reach

@@ -8,11 +8,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from buildplan.design.building import METRES_PER_UNIT
 from buildplan.design.measures import Units
 from buildplan.design.model import Design
-from buildplan.design.problems import Problem, problem_as_data
 from buildplan.evaluation.materials import Purchase, air_m3, needs_of, pump_minutes, purchases
-from buildplan.framework.build import METRES_PER_UNIT
 from buildplan.framework.counts import balloon_counts, ring_lengths
 from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
@@ -20,6 +19,7 @@ from buildplan.sequence.labour import work_minutes
 from buildplan.sequence.model import Step
 from buildplan.sequence.timetable import crew_of, timetable
 from buildplan.shape.model import Estimate, Examination, ExtraBrace, Shape
+from buildplan.source.problems import Problem, problem_as_data
 
 
 @dataclass(frozen=True)

@@ -9,13 +9,13 @@ from decimal import Decimal
 from fractions import Fraction
 
 from buildplan.design.model import Design
-from buildplan.design.values import ConstantRange
 from buildplan.evaluation.figures import finish_word
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import BalloonType, Framework
 from buildplan.language.speaking import say
 from buildplan.shape.constants import constants_with
 from buildplan.shape.standing import body_volume_m3
+from buildplan.source.values import ConstantRange
 
 LITRES_PER_M3 = 1000
 

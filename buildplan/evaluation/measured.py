@@ -7,11 +7,10 @@ from functools import cached_property
 
 from pydantic import ValidationError
 
+from buildplan.design.building import build_framework
 from buildplan.design.checks import check
 from buildplan.design.model import Design
-from buildplan.design.source.refusals import mistakes_in
 from buildplan.evaluation.evaluating import resting_shape
-from buildplan.framework.build import build_framework
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import Framework
 from buildplan.language.messages import Message, message
@@ -20,6 +19,7 @@ from buildplan.sequence.reach import Reach, find_reach
 from buildplan.sequence.steps import plan_steps
 from buildplan.shape.constants import CONSTANTS
 from buildplan.shape.model import Shape
+from buildplan.source.refusals import mistakes_in
 
 
 @dataclass(frozen=True)

@@ -12,9 +12,9 @@ from itertools import groupby
 from math import floor
 from typing import Any
 
-from buildplan.design.course import CELLS, OUTER_CHAINS
-from buildplan.design.source.mistake import Path
-from buildplan.design.suggestions import Put
+from buildplan.patterns.course import CELLS, OUTER_CHAINS
+from buildplan.source.mistake import Path
+from buildplan.source.suggestions import Put
 
 STRAIGHT = "straight"
 

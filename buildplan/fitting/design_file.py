@@ -6,12 +6,13 @@ import json
 from collections.abc import Sequence
 from textwrap import wrap
 
-from buildplan.design.model import Balloon, Design
-from buildplan.design.patterns import CourseItem, Repeat
+from buildplan.design.model import Design
 from buildplan.fitting.fitting import Fit
 from buildplan.fitting.report import holes_words, share_words
 from buildplan.language.grammar import decimal
 from buildplan.language.speaking import say
+from buildplan.patterns.keys import CourseItem, Repeat
+from buildplan.source.balloons import Balloon
 
 WIDTH, COMMENT_WIDTH = 96, 90
 

@@ -16,7 +16,6 @@ from math import degrees
 import numpy as np
 
 from buildplan.design.model import Design
-from buildplan.design.problems import Problem
 from buildplan.fitting.drafting import Task, drafted_score
 from buildplan.fitting.improving import improve
 from buildplan.fitting.inside import Inside, band_gauge_m, band_width_m, inside_of
@@ -32,6 +31,7 @@ from buildplan.sequence.reach import find_reach
 from buildplan.shape.examining import examine
 from buildplan.shape.finding import find_shape
 from buildplan.shape.model import FloatArray, Shape
+from buildplan.source.problems import Problem
 
 # Gauges that links are sized to, inches: 8 and 6 of a 12-inch link, 5 of a 6-inch one. Common
 # practice, no source.

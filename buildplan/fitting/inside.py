@@ -13,12 +13,12 @@ import numpy as np
 from scipy.spatial import cKDTree
 from shapely import Polygon, polygons, unary_union
 
-from buildplan.design.lengths import TIE_TO_TIE_PER_GAUGE
 from buildplan.fitting.cells import EDGE_AT_BODY
 from buildplan.fitting.measuring import BRIDGED, Closeness, bodies_seen
 from buildplan.fitting.outline import ComplexArray, FloatArray, Outline, evenly
 from buildplan.framework.chain_roles import INNER
 from buildplan.framework.model import Framework
+from buildplan.source.lengths import TIE_TO_TIE_PER_GAUGE
 
 SAMPLES = 360
 # how much the width of a band may differ along it, as standard deviation over mean

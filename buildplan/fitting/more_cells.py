@@ -5,19 +5,19 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from typing import Any
 
-from buildplan.design.arch import as_tube
 from buildplan.design.beginnings import GAUGE_STEP
-from buildplan.design.colour_patterns import keys_of
-from buildplan.design.lengths import tie_to_tie
 from buildplan.design.model import Design
-from buildplan.design.source.file_changes import changed_data
-from buildplan.design.source.mistake import Path
-from buildplan.design.suggestions import Put
 from buildplan.evaluation.measured import Measured, first_mistake
 from buildplan.fitting.course_runs import moved_joint, run_changes, scaled, stretches
 from buildplan.fitting.resize_options import NotHadError, Trial, Way, nearest, off_m
 from buildplan.language.grammar import first_to_last, written
 from buildplan.language.speaking import mark, say, whole
+from buildplan.patterns.arch import as_tube
+from buildplan.patterns.colour_patterns import keys_of
+from buildplan.source.file_changes import changed_data
+from buildplan.source.lengths import tie_to_tie
+from buildplan.source.mistake import Path
+from buildplan.source.suggestions import Put
 
 MOST_TRIALS = 7
 NEAR_ENOUGH = 0.005  # of the height: once as near as this, nothing more is tried

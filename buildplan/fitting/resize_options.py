@@ -6,10 +6,10 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from buildplan.design.source.file_changes import changed_data
-from buildplan.design.suggestions import Put
 from buildplan.evaluation.measured import Measured, first_mistake, measure
 from buildplan.language.speaking import spoken_voice
+from buildplan.source.file_changes import changed_data
+from buildplan.source.suggestions import Put
 
 Trial = tuple[tuple[Put, ...], str]
 """Changes to try, and what they change in words."""

@@ -15,15 +15,15 @@ from typing import Any
 
 from buildplan.design.beginnings import GAUGE_STEP
 from buildplan.design.measures import Units
-from buildplan.design.model import Balloon
-from buildplan.design.source.file_changes import changed_data
 from buildplan.design.starting import LINK_SIZES
-from buildplan.design.suggestions import Put
 from buildplan.evaluation.measured import Measured, first_mistake
 from buildplan.fitting.more_cells import by_cells
 from buildplan.fitting.resize_options import NotHadError, Trial, Way, nearest
 from buildplan.language.grammar import listed, written
 from buildplan.language.speaking import mark, say, spoken_voice
+from buildplan.source.balloons import Balloon
+from buildplan.source.file_changes import changed_data
+from buildplan.source.suggestions import Put
 
 # What a balloon is sized to, as a share of the size printed on its bag. From memory.
 LEAST_SHARE, MOST_SHARE = 1 / 3, 0.84

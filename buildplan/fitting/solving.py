@@ -6,13 +6,13 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from buildplan.design.building import build_framework
 from buildplan.design.model import Design
 from buildplan.fitting.drafting import Task
 from buildplan.fitting.measuring import Closeness, closeness, silhouette
 from buildplan.fitting.outline import ComplexArray, FloatArray
 from buildplan.fitting.search import Course, start_direction
 from buildplan.fitting.tube_design import design_of
-from buildplan.framework.build import build_framework
 from buildplan.framework.model import Framework
 from buildplan.shape.bodies import bodies_of
 from buildplan.shape.finding import Settings, at_rest

@@ -6,13 +6,14 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import groupby
 
-from buildplan.design.colour_order import ColouredPart, ColourOrder
-from buildplan.design.lengths import TIE_TO_TIE_PER_GAUGE
-from buildplan.design.model import Balloon, Design
-from buildplan.design.patterns import Build, CourseItem, Repeat, Tube
+from buildplan.design.model import Design
 from buildplan.fitting.cells import KINDS, Sizes
 from buildplan.fitting.search import Course
 from buildplan.language.speaking import say
+from buildplan.patterns.colour_order import ColouredPart, ColourOrder
+from buildplan.patterns.keys import Build, CourseItem, Repeat, Tube
+from buildplan.source.balloons import Balloon
+from buildplan.source.lengths import TIE_TO_TIE_PER_GAUGE
 
 METRES_PER_INCH = 0.0254
 LOCK_SHARE = 0.45  # of the long link's gauge; common practice, no source: 3 1/2 inches for 8

@@ -1,1 +1,1 @@
-"""The framework: which balloon joins which joints, how ends meet, and the patterns behind it."""
+"""The framework: which balloon joins which joints, and how ends meet."""

@@ -6,7 +6,6 @@ from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from buildplan.design.pattern_joints import letters
 from buildplan.framework.chain_roles import ChainRole, Layer
 from buildplan.framework.model import (
     BalloonType,
@@ -18,6 +17,7 @@ from buildplan.framework.model import (
     LongChain,
     Role,
 )
+from buildplan.framework.naming import letters
 
 
 @dataclass(frozen=True)

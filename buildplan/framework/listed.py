@@ -7,7 +7,6 @@ from collections.abc import Iterable, Mapping, Sequence
 
 import networkx as nx
 
-from buildplan.design.pattern_joints import letters
 from buildplan.framework.chain_roles import OPEN_CHAIN, RING
 from buildplan.framework.model import (
     BalloonType,
@@ -19,6 +18,7 @@ from buildplan.framework.model import (
     LongChain,
     Role,
 )
+from buildplan.framework.naming import letters
 from buildplan.framework.trails import fewest_trails
 
 

@@ -4,10 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from buildplan.design.lengths import TIE_TO_TIE_PER_GAUGE, tie_to_tie
-from buildplan.design.model import Balloon, Design
-from buildplan.design.values import ConstantRange
-from buildplan.framework.build import METRES_PER_UNIT
+from buildplan.design.building import METRES_PER_UNIT
+from buildplan.design.model import Design
 from buildplan.hands.learning import learn
 from buildplan.hands.model import (
     ChainOfTen,
@@ -23,6 +21,9 @@ from buildplan.hands.model import (
 from buildplan.sequence.labour import MINUTES
 from buildplan.shape.constants import CONSTANTS
 from buildplan.shape.examining import SPRINGS
+from buildplan.source.balloons import Balloon
+from buildplan.source.lengths import TIE_TO_TIE_PER_GAUGE, tie_to_tie
+from buildplan.source.values import ConstantRange
 
 
 def size_of(balloon: Balloon, metres_per_unit: float) -> Size:

@@ -10,7 +10,6 @@ import yaml
 from pydantic import Field
 
 from buildplan.design.reading import read_as
-from buildplan.design.values import FileModel, LabourKind, Minutes, Version
 from buildplan.hands.model import (
     ChainOfTen,
     Measurement,
@@ -21,6 +20,7 @@ from buildplan.hands.model import (
 )
 from buildplan.language.speaking import mark
 from buildplan.sequence.model import Kind
+from buildplan.source.values import FileModel, LabourKind, Minutes, Version
 
 HANDS_FILE = "hands.yaml"
 METRES_PER_CM = 0.01

@@ -13,7 +13,6 @@ from math import exp, log, sqrt
 
 import numpy as np
 
-from buildplan.design.lengths import ESTIMATED_WITHIN, TIE_TO_TIE_PER_GAUGE
 from buildplan.hands.model import (
     NINETY_PER_CENT,
     Body,
@@ -34,6 +33,7 @@ from buildplan.hands.model import (
 from buildplan.sequence.labour import MINUTES
 from buildplan.sequence.model import Kind
 from buildplan.shape.calibration import circle_radius_m
+from buildplan.source.lengths import ESTIMATED_WITHIN, TIE_TO_TIE_PER_GAUGE
 
 
 @dataclass(frozen=True)

@@ -16,8 +16,6 @@ from enum import StrEnum, auto
 import numpy as np
 from scipy.spatial import cKDTree
 
-from buildplan.design.problems import Kind as ProblemKind
-from buildplan.design.problems import Problem
 from buildplan.framework.model import Framework
 from buildplan.sequence.assembly import Joins, meeting_joints
 from buildplan.sequence.model import Kind, Operation
@@ -25,6 +23,8 @@ from buildplan.sequence.operations import FEWEST_LIFTERS, operations
 from buildplan.sequence.ordering import in_order
 from buildplan.sequence.words import reaching as words
 from buildplan.shape.model import FloatArray, IntArray, Shape
+from buildplan.source.problems import Kind as ProblemKind
+from buildplan.source.problems import Problem
 
 
 class ReachKind(ProblemKind):

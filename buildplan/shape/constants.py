@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
-from buildplan.design.values import ConstantRange
+from buildplan.source.values import ConstantRange
 
 FROM_MEMORY = "from memory"
 

@@ -10,8 +10,6 @@ from collections.abc import Callable, Mapping, Sequence
 
 import numpy as np
 
-from buildplan.design.problems import Problem
-from buildplan.design.suggestions import by_hand
 from buildplan.framework.model import Framework
 from buildplan.language.grammar import listed
 from buildplan.language.messages import Decimal, message
@@ -33,6 +31,8 @@ from buildplan.shape.relaxing import pinned_basis, relax
 from buildplan.shape.standing import latex_kg, masses, stand
 from buildplan.shape.stiffness import joint_masses_kg, locked, stiffening_brace, stiffness_of
 from buildplan.shape.wind import outline_towards, tip_speed_m_per_s, worst_wind
+from buildplan.source.problems import Problem
+from buildplan.source.suggestions import by_hand
 
 Table = Mapping[str, Constant]
 

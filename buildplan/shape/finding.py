@@ -7,7 +7,6 @@ from dataclasses import replace
 
 import numpy as np
 
-from buildplan.design.problems import Problem
 from buildplan.framework.model import Framework
 from buildplan.shape.bodies import (
     Bodies,
@@ -28,6 +27,7 @@ from buildplan.shape.settings import DEFAULT, MANY_JOINTS, Settings
 from buildplan.shape.springs import together
 from buildplan.shape.standing import stand
 from buildplan.shape.starts import flat_start, is_flat, spread_starts
+from buildplan.source.problems import Problem
 
 SETTLINGS, SETTLED_M = 8, 1e-5  # how often parts are settled anew, and when they are settled
 FLAT_STRAIN = 0.01  # up to which a bare graph counts as fitting together flat

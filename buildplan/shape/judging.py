@@ -6,8 +6,6 @@ from collections.abc import Iterable, Sequence
 
 import numpy as np
 
-from buildplan.design.problems import Problem
-from buildplan.design.suggestions import by_hand
 from buildplan.framework.model import Framework
 from buildplan.language.messages import Decimal, message, message_count
 from buildplan.shape.bodies import Bodies, neighbours, touching_m
@@ -16,6 +14,8 @@ from buildplan.shape.model import FloatArray, Standing
 from buildplan.shape.plan import EASE_RIGID, plan_of
 from buildplan.shape.relaxing import Relaxed
 from buildplan.shape.settings import Settings
+from buildplan.source.problems import Problem
+from buildplan.source.suggestions import by_hand
 
 RIVAL_ENERGY = 1.02  # energies within 2 % of the least are alike
 RIVAL_SHAPE = 0.05  # of the size: shapes farther apart than this are different

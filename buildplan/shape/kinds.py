@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import auto
 
-from buildplan.design.problems import Kind
+from buildplan.source.problems import Kind
 
 
 class ShapeKind(Kind):

@@ -14,7 +14,7 @@ from functools import cached_property
 import numpy as np
 import numpy.typing as npt
 
-from buildplan.design.problems import Problem
+from buildplan.source.problems import Problem
 
 FloatArray = npt.NDArray[np.float64]
 IntArray = npt.NDArray[np.int_]

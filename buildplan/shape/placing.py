@@ -14,13 +14,13 @@ from dataclasses import dataclass
 import numpy as np
 from scipy.spatial import cKDTree
 
-from buildplan.design.problems import Problem
-from buildplan.design.suggestions import by_hand
 from buildplan.framework.model import Framework, Part
 from buildplan.language.messages import Decimal, message
 from buildplan.shape.bodies import bodies_of
 from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import FloatArray, Shape
+from buildplan.source.problems import Problem
+from buildplan.source.suggestions import by_hand
 
 MISFIT_SHARE = 0.35  # of a link: joints farther apart than this cannot be tied together
 TURNING_SHARE = 0.3  # of a link: tied joints spread less than this say nothing of the turn

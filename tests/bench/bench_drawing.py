@@ -33,6 +33,7 @@ from reportlab.pdfgen.canvas import Canvas
 
 from buildplan.booklet.common.book import gather_book
 from buildplan.booklet.common.closeups import ON_THE_PIECE, plan_views, view_changes
+from buildplan.design.building import build_framework
 from buildplan.design.model import Design
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
@@ -44,7 +45,6 @@ from buildplan.drawing.marks import Path as PathMark
 from buildplan.drawing.pdf import draw_picture
 from buildplan.drawing.scene import step_picture
 from buildplan.drawing.symbols import look_marks
-from buildplan.framework.build import build_framework
 from buildplan.framework.counts import balloon_counts
 from buildplan.shape.finding import find_shape
 

@@ -11,10 +11,10 @@ import pytest
 
 from buildplan.booklet.common.book import gather_book
 from buildplan.booklet.office.gallery import Exhibit, is_design_file, print_gallery
+from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
 from buildplan.evaluation.evaluating import resting_shape
-from buildplan.framework.build import build_framework
 from buildplan.framework.counts import balloon_counts, multigraph
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.reach import find_reach

@@ -13,6 +13,7 @@ from hypothesis import given, settings
 from money_pieces import balloon, need, needs
 from shipped import book_of
 
+from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
 from buildplan.evaluation.materials import (
     Need,
@@ -23,7 +24,6 @@ from buildplan.evaluation.materials import (
     purchases,
     volume_m3,
 )
-from buildplan.framework.build import build_framework
 from buildplan.framework.counts import balloon_counts
 
 DESIGNS = Path(__file__).parent.parent.parent / "designs"

@@ -14,11 +14,11 @@ from money_pieces import balloon, need, needs
 
 from buildplan.business.buying.money import Item, cost, missing_prices, money_words, quote, rounded
 from buildplan.business.quoting.quote_words import quote_lines, quote_rows
+from buildplan.design.building import build_framework
 from buildplan.design.model import Rates
 from buildplan.design.reading import read_design
 from buildplan.evaluation.figures import quarter_hours
 from buildplan.evaluation.materials import Need, needs_of, purchases
-from buildplan.framework.build import build_framework
 from buildplan.language.voice import Voice
 
 DESIGNS = Path(__file__).parent.parent.parent / "designs"

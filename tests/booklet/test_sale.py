@@ -15,9 +15,7 @@ from sold_copies import BRAND, DESIGNS, sold_book, sold_copy
 from buildplan.business.copies.brand import Branding, branding
 from buildplan.business.copies.buyers import BuyersUnreadableError, read_buyers, slug
 from buildplan.design.model import Brand
-from buildplan.design.problems import DesignProblemsError
 from buildplan.design.reading import read_brand
-from buildplan.design.suggestions import suggestion_words
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.colouring import colouring_picture
 from buildplan.drawing.colours import contrast
@@ -25,6 +23,8 @@ from buildplan.drawing.marks import Label, Stamp
 from buildplan.drawing.png import picture_png
 from buildplan.evaluation.skill import skill
 from buildplan.language.voice import Voice
+from buildplan.source.problems import DesignProblemsError
+from buildplan.source.suggestions import suggestion_words
 
 
 def texts() -> list[str]:

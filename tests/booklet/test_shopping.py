@@ -13,10 +13,10 @@ from hypothesis import strategies as st
 
 from buildplan.business.buying.csv_text import FORMULA_SIGNS, csv_bytes
 from buildplan.business.buying.shopping import Asked, shopping_lines, shopping_list, shopping_rows
-from buildplan.design.problems import DesignProblemsError
+from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
-from buildplan.framework.build import build_framework
 from buildplan.language.voice import Voice
+from buildplan.source.problems import DesignProblemsError
 
 DESIGNS = Path(__file__).parent.parent.parent / "designs"
 NAMES = ("reading_star", "walk_through_gate", "picture_frame")

@@ -7,8 +7,8 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from buildplan.design.model import Design
-from buildplan.design.problems import DesignProblemsError, Problem, UnreadableDesignError
 from buildplan.design.reading import read_design
+from buildplan.source.problems import DesignProblemsError, Problem, UnreadableDesignError
 
 HERE = Path(__file__).parent
 ROOT = HERE.parent.parent

@@ -5,9 +5,9 @@ from __future__ import annotations
 import pytest
 from design_texts import RING, TRIANGLE, changed, problems
 
-from buildplan.design.kinds import FileKind as K
-from buildplan.design.problems import Problem
-from buildplan.design.source.file_changes import changed_text
+from buildplan.source.file_changes import changed_text
+from buildplan.source.kinds import FileKind as K
+from buildplan.source.problems import Problem
 
 HEAD = RING[: RING.index("  tube:")]
 LETTERS = HEAD + "  letters: {text: LEO, cells: 7, long: long, brace: cross, lock: lock}\n"

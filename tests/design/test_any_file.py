@@ -15,18 +15,18 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from jsonschema import Draft202012Validator
 
+from buildplan.design.building import build_framework
 from buildplan.design.model import Design
-from buildplan.design.problems import (
+from buildplan.design.reading import read_design
+from buildplan.design.schema import design_schema
+from buildplan.language.voice import Voice
+from buildplan.source.problems import (
     DesignProblemsError,
     Problem,
     UnreadableDesignError,
     in_words,
 )
-from buildplan.design.reading import read_design
-from buildplan.design.schema import design_schema
-from buildplan.design.suggestions import suggestion_words
-from buildplan.framework.build import build_framework
-from buildplan.language.voice import Voice
+from buildplan.source.suggestions import suggestion_words
 
 VALIDATOR = Draft202012Validator(design_schema())
 VALID = [yaml.safe_load(path.read_text("utf-8")) for path in VALID_FILES]

@@ -11,10 +11,10 @@ from design_texts import RING, changed, only_problem, problems
 from hypothesis import given
 from hypothesis import strategies as st
 
-from buildplan.design.colour_order import ColourPattern
-from buildplan.design.colour_patterns import Place, lay_colours, period, pitch
-from buildplan.design.suggestions import suggestion_words
 from buildplan.language.voice import Voice
+from buildplan.patterns.colour_order import ColourPattern
+from buildplan.patterns.colour_patterns import Place, lay_colours, period, pitch
+from buildplan.source.suggestions import suggestion_words
 
 KEYS = ["a", "b", "c", "d"]
 COUNTS = st.dictionaries(st.sampled_from(KEYS), st.integers(1, 6), min_size=1)

@@ -11,22 +11,22 @@ from design_texts import VALID_FILES, read
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from buildplan.design.course import (
+from buildplan.design.building import build_framework
+from buildplan.design.reading import read_design
+from buildplan.framework.chain_roles import INNER, OUTER
+from buildplan.framework.tube import LAYOUTS, TWINS
+from buildplan.patterns.course import (
     CELLS,
     INNER_CHAINS,
     OUTER_CHAINS,
     cell_counts,
     expand_course,
 )
-from buildplan.design.patterns import Tube
-from buildplan.design.reading import read_design
-from buildplan.design.source.partial_validation import salvage
-from buildplan.design.tube_checks import joint_counts
-from buildplan.design.values import LabourKind, StageName
-from buildplan.framework.build import build_framework
-from buildplan.framework.chain_roles import INNER, OUTER
-from buildplan.framework.tube import LAYOUTS, TWINS
+from buildplan.patterns.keys import Tube
+from buildplan.patterns.tube_checks import joint_counts
 from buildplan.sequence.model import Kind, Stage
+from buildplan.source.partial_validation import salvage
+from buildplan.source.values import LabourKind, StageName
 
 items = st.recursive(
     st.sampled_from(sorted(CELLS)) | st.tuples(st.integers(0, 5), st.integers(0, 5)).map(list),

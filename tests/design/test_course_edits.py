@@ -8,9 +8,17 @@ from itertools import pairwise
 from hypothesis import given
 from hypothesis import strategies as st
 
-from buildplan.design.course import CELLS, cell_of, expand_course
-from buildplan.design.course_edits import Cells, added, as_items, made, mirrored, spread, taken_out
-from buildplan.design.patterns import Tube
+from buildplan.patterns.course import CELLS, cell_of, expand_course
+from buildplan.patterns.course_edits import (
+    Cells,
+    added,
+    as_items,
+    made,
+    mirrored,
+    spread,
+    taken_out,
+)
+from buildplan.patterns.keys import Tube
 
 ANY = st.one_of(st.sampled_from(sorted(CELLS)), st.just([2, 1]))
 COURSES = st.lists(ANY, min_size=1, max_size=30).map(lambda names: tuple(map(cell_of, names)))

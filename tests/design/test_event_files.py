@@ -10,11 +10,11 @@ from design_texts import ROOT
 from jsonschema import Draft202012Validator
 
 from buildplan.design.event import read_event
-from buildplan.design.problems import DesignProblemsError, UnreadableDesignError
 from buildplan.design.reading import read_design
 from buildplan.design.schema import event_schema
-from buildplan.design.suggestions import suggestion_words
 from buildplan.language.voice import Voice
+from buildplan.source.problems import DesignProblemsError, UnreadableDesignError
+from buildplan.source.suggestions import suggestion_words
 
 SHIPPED = ROOT / "designs" / "reopening.event.yaml"
 EVENT = """\

@@ -9,11 +9,11 @@ import yaml
 from hypothesis import given
 from hypothesis import strategies as st
 
-from buildplan.design.course import CELLS, expand_course
-from buildplan.design.patterns import Tube
-from buildplan.design.source.file_changes import CannotChangeError, changed_data, changed_text
-from buildplan.design.suggestions import Change, Put, Rename, TakeOut
 from buildplan.fitting.course_runs import moved_joint, run_changes, scaled, stretches
+from buildplan.patterns.course import CELLS, expand_course
+from buildplan.patterns.keys import Tube
+from buildplan.source.file_changes import CannotChangeError, changed_data, changed_text
+from buildplan.source.suggestions import Change, Put, Rename, TakeOut
 
 TEXT = """\
 # a comment

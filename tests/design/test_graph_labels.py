@@ -6,10 +6,10 @@ from pathlib import Path
 
 import pytest
 
-from buildplan.design.problems import DesignProblemsError, Problem
 from buildplan.design.reading import read_design
-from buildplan.design.suggestions import suggestion_words
 from buildplan.language.voice import Voice
+from buildplan.source.problems import DesignProblemsError, Problem
+from buildplan.source.suggestions import suggestion_words
 
 HEAD = """buildplan: 1
 name: Trial

@@ -8,10 +8,10 @@ from pathlib import Path
 import pytest
 from design_texts import LAST_LINE, RING, TRIANGLE, changed, only_problem, problems, read
 
-from buildplan.design.problems import DesignProblemsError, in_words
 from buildplan.design.reading import read_design
-from buildplan.design.suggestions import suggestion_words
 from buildplan.language.voice import Voice
+from buildplan.source.problems import DesignProblemsError, in_words
+from buildplan.source.suggestions import suggestion_words
 
 TUBE = RING[RING.index("  tube:") : RING.index("spare")]
 # old text, new text, line, path, words of the message, words of the suggestion

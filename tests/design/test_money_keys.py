@@ -9,9 +9,9 @@ import pytest
 from babel.numbers import list_currencies
 from design_texts import RING, changed, only_problem, problems, read
 
-from buildplan.design.suggestions import suggestion_words
-from buildplan.design.values import CURRENCY
 from buildplan.language.voice import Voice
+from buildplan.source.suggestions import suggestion_words
+from buildplan.source.values import CURRENCY
 
 
 def test_money_is_read_as_the_decimal_that_was_typed() -> None:

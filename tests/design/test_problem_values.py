@@ -8,13 +8,13 @@ from design_texts import RING, changed, only_problem
 
 from buildplan.business.buying.money import MoneyKind
 from buildplan.business.copies.brand import BrandKind
-from buildplan.design.kinds import FileKind
-from buildplan.design.problems import Problem, in_words, problem_as_data
-from buildplan.design.suggestions import Put, suggestion_words
 from buildplan.language.speaking import speaking
 from buildplan.language.voice import Voice
 from buildplan.sequence.reach import ReachKind
 from buildplan.shape.kinds import ShapeKind
+from buildplan.source.kinds import FileKind
+from buildplan.source.problems import Problem, in_words, problem_as_data
+from buildplan.source.suggestions import Put, suggestion_words
 
 OF_ALL_ROOMS = (FileKind, ShapeKind, ReachKind, MoneyKind, BrandKind)
 

@@ -9,9 +9,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from buildplan.design.beginnings import GAUGE_STEP, PIECES, STAR_WIDTH, TALL, USUAL_GAUGE, Wish
+from buildplan.design.building import METRES_PER_UNIT, build_framework
 from buildplan.design.measures import Units
 from buildplan.design.starting import COLOURS, design_text, file_stem
-from buildplan.framework.build import METRES_PER_UNIT, build_framework
 from buildplan.framework.counts import ring_lengths
 from buildplan.shape.finding import find_shape
 

@@ -11,12 +11,11 @@ from design_texts import RING, changed, only_problem, problems, read
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from buildplan.design.closure import check_coming_round
-from buildplan.design.course import CELLS, CourseCell, cell_counts, cell_of
-from buildplan.design.lengths import TIE_TO_TIE_PER_GAUGE
-from buildplan.design.patterns import Repeat
-from buildplan.design.suggestions import Put, suggestion_words
-from buildplan.design.turning import (
+from buildplan.language.voice import Voice
+from buildplan.patterns.closure import check_coming_round
+from buildplan.patterns.course import CELLS, CourseCell, cell_counts, cell_of
+from buildplan.patterns.keys import Repeat
+from buildplan.patterns.turning import (
     FIXED_TOLERANCE_DEG,
     FOLDED_DEG,
     MOST_TOLERANCE_DEG,
@@ -29,7 +28,8 @@ from buildplan.design.turning import (
     inner_gauge_that_closes,
     tolerance_deg,
 )
-from buildplan.language.voice import Voice
+from buildplan.source.lengths import TIE_TO_TIE_PER_GAUGE
+from buildplan.source.suggestions import Put, suggestion_words
 
 EQUAL = SideLengths(outer=9.2, inner=9.2, brace=9.2, inner_gauge=8, inner_nominal=12)
 

@@ -9,9 +9,9 @@ import yaml
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from buildplan.design.source.yaml_nodes import mark_of, plain
-from buildplan.design.source.yaml_source import load
 from buildplan.language.voice import Voice
+from buildplan.source.yaml_nodes import mark_of, plain
+from buildplan.source.yaml_source import load
 
 
 def values(text: str) -> object:

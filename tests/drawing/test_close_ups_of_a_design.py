@@ -5,12 +5,12 @@ from pathlib import Path
 import pytest
 import yaml
 
+from buildplan.design.building import build_framework
 from buildplan.design.model import Design
 from buildplan.drawing.closeup import closeup_camera
 from buildplan.drawing.labels import label_boxes
 from buildplan.drawing.scene import Scene, close_up
 from buildplan.drawing.visibility import sight_of
-from buildplan.framework.build import build_framework
 from buildplan.framework.model import Framework
 from buildplan.shape.finding import find_shape
 from buildplan.shape.model import Shape

@@ -9,14 +9,14 @@ import pytest
 import yaml
 from pydantic import ValidationError
 
+from buildplan.design.building import build_framework
 from buildplan.design.model import Design
-from buildplan.design.values import Finish
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.marks import Stamp
 from buildplan.drawing.scene import finished_picture
 from buildplan.drawing.shading import FINISHES
-from buildplan.framework.build import build_framework
 from buildplan.shape.finding import find_shape
+from buildplan.source.values import Finish
 
 GATE = Path(__file__).parents[2] / "designs" / "walk_through_gate.yaml"
 

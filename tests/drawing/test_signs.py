@@ -8,13 +8,13 @@ import yaml
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from buildplan.design.building import build_framework
 from buildplan.design.model import Design
 from buildplan.drawing.colour_vision import confusable
 from buildplan.drawing.colours import contrast
 from buildplan.drawing.marks import Look
 from buildplan.drawing.signs import balloon_signs, touching
 from buildplan.drawing.symbols import PATTERNS, look_marks
-from buildplan.framework.build import build_framework
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.listed import build_listed
 from buildplan.framework.model import BalloonType, Framework

@@ -8,10 +8,10 @@ from pathlib import Path
 
 import yaml
 
+from buildplan.design.building import build_framework
 from buildplan.design.model import Design
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.marks import Circle, Curve, Label, Mark, Picture, Point, Polyline
-from buildplan.framework.build import build_framework
 from buildplan.framework.model import Framework
 
 Balloons = dict[str, tuple[object, ...]]

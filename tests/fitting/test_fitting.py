@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from shapely import Point, Polygon, box, hausdorff_distance
 from shapely.affinity import rotate, scale, translate
 
-from buildplan.design.course import expand_course
+from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
 from buildplan.fitting.cells import KINDS, laid_cells
 from buildplan.fitting.design_file import fit_text
@@ -34,8 +34,8 @@ from buildplan.fitting.report import holes_words
 from buildplan.fitting.search import Course, search_courses
 from buildplan.fitting.sources import read_outline
 from buildplan.fitting.tube_design import design_of, gauges_from
-from buildplan.framework.build import build_framework
 from buildplan.framework.counts import balloon_counts
+from buildplan.patterns.course import expand_course
 from buildplan.shape.finding import find_shape
 
 

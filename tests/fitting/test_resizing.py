@@ -12,14 +12,14 @@ import pytest
 import yaml
 
 from buildplan.design.beginnings import GAUGE_STEP
-from buildplan.design.course import expand_course
+from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
-from buildplan.design.source.file_changes import changed_data, changed_text
 from buildplan.evaluation.measured import Measured, measure
 from buildplan.fitting.resize_options import Way
 from buildplan.fitting.resizing import WAYS, one_way
-from buildplan.framework.build import build_framework
 from buildplan.framework.counts import balloon_counts
+from buildplan.patterns.course import expand_course
+from buildplan.source.file_changes import changed_data, changed_text
 
 ROOT = Path(__file__).parent.parent.parent
 DESIGNS = ROOT / "designs"

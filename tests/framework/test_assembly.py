@@ -12,10 +12,8 @@ import numpy as np
 import pytest
 from trial_file import HEAD
 
-from buildplan.design.problems import DesignProblemsError
+from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
-from buildplan.design.suggestions import suggestion_words
-from buildplan.framework.build import build_framework
 from buildplan.framework.counts import balloon_counts, multigraph
 from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
@@ -24,6 +22,8 @@ from buildplan.sequence.model import Kind
 from buildplan.sequence.replay import ReplayError, replay
 from buildplan.sequence.steps import plan_steps
 from buildplan.shape.finding import find_shape
+from buildplan.source.problems import DesignProblemsError
+from buildplan.source.suggestions import suggestion_words
 
 COLUMN = "{column: {around: 4, rings: 3, ring: a, between: b, lock: k}}"
 CUBE = "{solid: {shape: cube, edge: a, lock: k}}"

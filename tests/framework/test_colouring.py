@@ -11,8 +11,8 @@ import numpy as np
 import pytest
 from trial_file import HEAD
 
+from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
-from buildplan.framework.build import build_framework
 from buildplan.framework.chain_roles import RING, ROW, UPRIGHT, ZIGZAG, Layer
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import Framework

@@ -8,18 +8,18 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from buildplan.design.course import CELLS
+from buildplan.design.building import build_framework
 from buildplan.design.model import Design
-from buildplan.design.patterns import Tube
-from buildplan.design.problems import DesignProblemsError
 from buildplan.design.reading import read_design
-from buildplan.design.tube_links import joined
-from buildplan.framework.build import build_framework
 from buildplan.framework.model import Role
+from buildplan.patterns.course import CELLS
+from buildplan.patterns.keys import Tube
+from buildplan.patterns.tube_links import joined
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.replay import replay
 from buildplan.sequence.steps import plan_steps
 from buildplan.shape.finding import find_shape
+from buildplan.source.problems import DesignProblemsError
 
 RING = """\
 buildplan: 1

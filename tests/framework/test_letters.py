@@ -8,18 +8,18 @@ import networkx as nx
 import numpy as np
 import pytest
 
-from buildplan.design.lettering import GLYPHS, HEIGHTS, can_draw, glyph, letter_joints
-from buildplan.design.problems import DesignProblemsError
+from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
-from buildplan.design.suggestions import suggestion_words
-from buildplan.framework.build import build_framework
 from buildplan.framework.counts import multigraph
 from buildplan.framework.model import Framework, Role
 from buildplan.language.voice import Voice
+from buildplan.patterns.lettering import GLYPHS, HEIGHTS, can_draw, glyph, letter_joints
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.replay import replay
 from buildplan.sequence.steps import plan_steps
 from buildplan.shape.finding import find_shape
+from buildplan.source.problems import DesignProblemsError
+from buildplan.source.suggestions import suggestion_words
 
 HEAD = """\
 buildplan: 1

@@ -19,7 +19,6 @@ from buildplan.cli import main
 from buildplan.design.beginnings import PIECES, Wish
 from buildplan.design.event import read_event
 from buildplan.design.measures import parse_speed
-from buildplan.design.problems import DesignProblemsError, Problem, UnreadableDesignError, in_words
 from buildplan.design.reading import read_brand, read_design
 from buildplan.design.schema import design_schema, event_schema
 from buildplan.design.starting import design_text
@@ -27,6 +26,7 @@ from buildplan.fitting.outlines import NAMED
 from buildplan.fitting.sources import parse_gauges, parse_height, read_outline
 from buildplan.language.speaking import speaking, spoken_voice
 from buildplan.shape.constants import CONSTANTS
+from buildplan.source.problems import DesignProblemsError, Problem, UnreadableDesignError, in_words
 
 RING = """\
 buildplan: 1

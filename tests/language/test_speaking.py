@@ -12,7 +12,6 @@ from hypothesis import strategies as st
 
 from buildplan.commands.app import LanguageName
 from buildplan.design.measures import length_words, size_words
-from buildplan.design.values import Language
 from buildplan.language.grammar import decimal, listed, number_ranges
 from buildplan.language.speaking import (
     LOCALES,
@@ -24,6 +23,7 @@ from buildplan.language.speaking import (
     spoken,
     whole,
 )
+from buildplan.source.values import Language
 
 SPOKEN = sorted(LOCALES)
 

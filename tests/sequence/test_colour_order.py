@@ -10,10 +10,10 @@ from hypothesis import strategies as st
 from sequence_pieces import STAR, tube
 from sequence_reader import read_words
 
-from buildplan.design.colour_order import ColourPattern
-from buildplan.design.patterns import Build
-from buildplan.framework.colouring import coloured
 from buildplan.framework.model import Framework
+from buildplan.patterns.colour_order import ColourPattern
+from buildplan.patterns.colouring import coloured
+from buildplan.patterns.keys import Build
 from buildplan.sequence.colour_order import MOST_RUNS, MOST_SECTIONS, colour_runs, sections
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.model import Kind, Step

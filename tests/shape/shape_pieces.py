@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
+from buildplan.design.building import build_framework
 from buildplan.design.model import Design
-from buildplan.framework.build import build_framework
 from buildplan.framework.model import Framework
 
 S = "straight"

@@ -17,7 +17,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from shape_pieces import design, graph, star, tube
 
-from buildplan.framework.build import build_framework
+from buildplan.design.building import build_framework
 from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
 from buildplan.shape.finding import find_shape

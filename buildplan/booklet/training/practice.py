@@ -6,13 +6,13 @@ from collections import Counter
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from buildplan.design.building import build_framework
 from buildplan.design.measures import Units
 from buildplan.design.model import Design
-from buildplan.design.patterns import Build, Tube
-from buildplan.framework.build import build_framework
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import Framework
 from buildplan.language.speaking import mark, say
+from buildplan.patterns.keys import Build, Tube
 from buildplan.sequence.model import Step
 from buildplan.sequence.steps import plan_steps
 from buildplan.shape.finding import find_shape

@@ -11,13 +11,13 @@ from babel.numbers import format_currency, get_currency_precision
 
 from buildplan.design.measures import Units, length_words
 from buildplan.design.model import Design, Rates
-from buildplan.design.problems import Kind, Problem
-from buildplan.design.source.mistake import key_in_words
-from buildplan.design.suggestions import by_hand
 from buildplan.evaluation.figures import quarter_hours
 from buildplan.evaluation.materials import Need, Purchase, by_product, offers
 from buildplan.language.messages import listing, mark, message
 from buildplan.language.speaking import locale, say
+from buildplan.source.mistake import key_in_words
+from buildplan.source.problems import Kind, Problem
+from buildplan.source.suggestions import by_hand
 
 
 def rounded(amount: Decimal, currency: str) -> Decimal:

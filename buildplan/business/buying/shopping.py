@@ -15,10 +15,9 @@ from buildplan.business.buying.money import (
     money_words,
     rounded,
 )
+from buildplan.design.building import METRES_PER_UNIT
 from buildplan.design.measures import Units
 from buildplan.design.model import Design
-from buildplan.design.problems import DesignProblemsError, Problem
-from buildplan.design.suggestions import by_hand
 from buildplan.evaluation.figures import air_words, kind_word
 from buildplan.evaluation.materials import (
     Need,
@@ -28,10 +27,11 @@ from buildplan.evaluation.materials import (
     pump_minutes,
     purchases,
 )
-from buildplan.framework.build import METRES_PER_UNIT
 from buildplan.framework.model import Framework
 from buildplan.language.messages import listing, message
 from buildplan.language.speaking import say, say_count, say_in, whole
+from buildplan.source.problems import DesignProblemsError, Problem
+from buildplan.source.suggestions import by_hand
 
 
 @dataclass(frozen=True)

@@ -13,11 +13,11 @@ from reportlab.lib.utils import ImageReader
 from svglib.svglib import svg2rlg
 
 from buildplan.design.model import Brand
-from buildplan.design.problems import DesignProblemsError, Kind, Problem
-from buildplan.design.suggestions import by_hand
 from buildplan.document.renderer import Press
 from buildplan.drawing.colours import luminance
 from buildplan.language.messages import mark, message
+from buildplan.source.problems import DesignProblemsError, Kind, Problem
+from buildplan.source.suggestions import by_hand
 
 LARGEST_LOGO = 4 * 1024 * 1024
 PNG_MAGIC = b"\x89PNG\r\n\x1a\n"

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from buildplan.design.suggestions import Suggestion, by_hand
 from buildplan.language.grammar import capital, count_word, listed
 from buildplan.language.messages import Message, message
 from buildplan.language.speaking import say, say_count
 from buildplan.sequence.words.grammar import Wording
+from buildplan.source.suggestions import Suggestion, by_hand
 
 
 def out_of_reach() -> tuple[Message, Suggestion]:

@@ -1,0 +1,97 @@
+"""How a value of another form than the model's would be written rightly, where that can be told."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from typing import Any, get_origin
+
+from buildplan.language.messages import Message, Value, message, message_whole
+from buildplan.source.mistake import Path, key_in_words, meant, nearest, shown
+from buildplan.source.schema_lookup import choices, described, types_at
+from buildplan.source.suggestions import Put, Suggestion, by_hand, change
+from buildplan.source.values import FileModel
+
+Root = type[FileModel]
+"""The form of a whole file: that of a design, or of an event."""
+
+# a number that is almost one: with a unit or a per cent sign, or a decimal comma
+_NUMBER_IN_TEXT = re.compile(r"\s*(-?[0-9]{1,9}([.,][0-9]{1,9})?)\s*(%|in|inch|inches|\"|cm)?\s*")
+_TRUE_WORDS = ("yes", "on", "y", "true")
+_FALSE_WORDS = ("no", "off", "n", "false")
+
+
+def right_form(at: Path, kinds: Sequence[Any], value: object, root: Root) -> Suggestion:
+    """How `value` would be written rightly, if that can be told; else what it is for.
+
+    `kinds` are the types that the model has at `at`.
+    """
+    name = f"{key_in_words(at[-1])}: " if at and isinstance(at[-1], str) else ""
+    found: Suggestion | None = None
+    if isinstance(value, str):
+        found = _right_text(at, kinds, value, name)
+    elif isinstance(value, int | float):
+        found = _right_number(at, kinds, value, name)
+    return by_hand(reminder(at, root)) if found is None else found
+
+
+def _right_text(at: Path, kinds: Sequence[Any], value: str, name: str) -> Suggestion | None:
+    known = choices(kinds)
+    plain = _number_in(value)
+    if (plain in known) if known else (plain and str not in kinds and bool not in kinds):
+        right = message("write the number alone, without quotes: {right}", right=f"{name}{plain}")
+        return change(right, Put(at, float(plain) if "." in plain else int(plain)))
+    if bool in kinds and value.lower() in (*_TRUE_WORDS, *_FALSE_WORDS):
+        truth = value.lower() in _TRUE_WORDS
+        right = message("write {right}, without quotes", right=f"{name}{shown(truth)}")
+        return change(right, Put(at, truth))
+    guess = nearest(value, known)
+    if guess:
+        return change(meant(guess), Put(at, guess))
+    if any(get_origin(kind) is list for kind in kinds) and not known:
+        right = message("write it as a list: {right}", right=f"{name}[{key_in_words(value)}]")
+        return change(right, Put(at, [value]))
+    return None
+
+
+def _number_in(text: str) -> str:
+    """The number that a text almost is, as the file has to write it; else nothing."""
+    found = _NUMBER_IN_TEXT.fullmatch(text)
+    if found is None:
+        return ""
+    plain = found[1].replace(",", ".")
+    return f"{float(plain) / 100:g}" if found[3] == "%" else plain
+
+
+def _right_number(at: Path, kinds: Sequence[Any], value: float, name: str) -> Suggestion | None:
+    if str in kinds and not choices(kinds):
+        written = str(shown(value))
+        right = message("put it in quotes if that is meant: {right}", right=f'{name}"{written}"')
+        return change(right, Put(at, written))
+    if int in kinds and isinstance(value, float) and abs(value) < 1e9:
+        right = message("write a whole number: {right}", right=f"{name}{round(value)}")
+        return change(right, Put(at, round(value)))
+    return None
+
+
+def reminder(at: Path, root: Root) -> Message:
+    """What the value at `at` is for."""
+    if is_advance(at):
+        return message("write [outer, inner], whole numbers from 0 to 20")
+    name, what_for = purpose(at, root)
+    return message("{name}: {purpose}", name=name, purpose=what_for)
+
+
+def is_advance(at: Path) -> bool:
+    """Whether `at` leads to m or n of a cell [m, n], the only list in a list."""
+    return len(at) > 1 and isinstance(at[-1], int) and isinstance(at[-2], int)
+
+
+def purpose(at: Path, root: Root) -> tuple[Value, Message]:
+    """The nearest key at or above `at` that the model describes, and what it is for."""
+    for end in range(len(at), 0, -1):
+        keys = described(types_at(at[: end - 1], root))
+        if keys.get(str(at[end - 1])):
+            key = str(at[end - 1])  # a key of the model's own
+            return key, message_whole(keys[key])
+    return message("the file"), message("a set of keys with their values")
