@@ -11,12 +11,36 @@ import io
 from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass, field
+from typing import Literal
 
 import pikepdf
 from pikepdf import Array, Dictionary, Name, String
 from reportlab.pdfgen.canvas import Canvas
 
 Box = tuple[float, float, float, float]
+# The standard structure types that are used (ISO 32000-1, 14.8.4).
+Role = Literal[
+    "Document",
+    "Sect",
+    "P",
+    "H1",
+    "H2",
+    "H3",
+    "L",
+    "LI",
+    "Lbl",
+    "LBody",
+    "Table",
+    "TR",
+    "TH",
+    "TD",
+    "TOC",
+    "TOCI",
+    "Reference",
+    "Link",
+    "Figure",
+]
+Scope = Literal["Column", "Row"]
 
 
 @dataclass(frozen=True)
@@ -47,11 +71,12 @@ class Place:
 
 @dataclass
 class Element:
-    """A structure element while the document is drawn."""
+    """A structure element while the document is drawn; a table's head has a scope."""
 
-    role: str
+    role: Role
     alt: str = ""
     box: Box | None = None
+    scope: Scope | None = None
     kids: list[Element | Content | Hotspot] = field(default_factory=list)
 
 
@@ -70,9 +95,11 @@ class TaggedCanvas(Canvas):  # type: ignore[misc]
         self._marking = False
 
     @contextmanager
-    def element(self, role: str, alt: str = "", box: Box | None = None) -> Iterator[None]:
+    def element(
+        self, role: Role, alt: str = "", box: Box | None = None, scope: Scope | None = None
+    ) -> Iterator[None]:
         """Open a structure element; elements opened within become its kids."""
-        made = Element(role, alt, box and self._on_sheet(box))
+        made = Element(role, alt, box and self.on_sheet(box), scope)
         self._open[-1].kids.append(made)
         self._open.append(made)
         try:
@@ -90,17 +117,17 @@ class TaggedCanvas(Canvas):  # type: ignore[misc]
         self._next_mcid += 1
 
     def hotspot(self, box: Box, target: str, words: str) -> None:
-        """Let a box of the page lead to a named place, as part of the innermost element,
+        """Let a box of the sheet lead to a named place, as part of the innermost element,
         which must be a Link."""
         assert self._open[-1].role == "Link"
-        self._open[-1].kids.append(Hotspot(self._page, self._on_sheet(box), target, words))
+        self._open[-1].kids.append(Hotspot(self._page, box, target, words))
 
     def place(self, name: str, top: float) -> None:
         """Name a place of this page for links to lead to."""
         assert name not in self.places, f"two places are called {name}"
         self.places[name] = Place(self._page, self.absolutePosition(0, top)[1])
 
-    def _on_sheet(self, box: Box) -> Box:
+    def on_sheet(self, box: Box) -> Box:
         """A box where it lies on the sheet, which may be larger than the grid it is set on."""
         return (*self.absolutePosition(*box[:2]), *self.absolutePosition(*box[2:]))
 
@@ -168,8 +195,8 @@ class _TreeWriter:
             made.Alt = String(element.alt)
         if element.box is not None:
             made.A = Dictionary(O=Name.Layout, BBox=Array([round(v, 2) for v in element.box]))
-        if element.role == "TH":
-            made.A = Dictionary(O=Name.Table, Scope=Name.Column)
+        if element.scope is not None:
+            made.A = Dictionary(O=Name.Table, Scope=Name("/" + element.scope))
         page = next((kid.page for kid in element.kids if isinstance(kid, Content)), None)
         if page is not None:
             made.Pg = self._pages[page]

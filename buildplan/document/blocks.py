@@ -1,0 +1,226 @@
+"""The flowables that pages are made of, each tagged as what it is.
+
+They keep to platypus's protocol (wrap, split, draw). `canv` is the canvas of tags; `keepWithNext`
+holds a heading to what it stands over.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from contextlib import nullcontext
+
+from reportlab.lib.styles import ParagraphStyle
+from reportlab.platypus import Flowable, Paragraph
+
+from buildplan.document.stacking import Blocks, draw_stack, split_stack, stack_height
+from buildplan.document.tagged import Role
+from buildplan.document.text import BODY, HEADING, INK, RULE, TITLE, plain
+from buildplan.drawing.fonts import BOLD, register_fonts
+from buildplan.drawing.marks import Picture
+from buildplan.drawing.pdf import draw_picture
+
+TICK_INDENT, DASH_INDENT = 17.0, 14.0
+TICK_SIDE = 9.5
+
+
+class Words(Flowable):  # type: ignore[misc]
+    """A paragraph, as markup; `after` is the space below it."""
+
+    def __init__(
+        self,
+        markup: str,
+        style: ParagraphStyle = BODY,
+        role: Role = "P",
+        after: float = 4.0,
+        *,
+        keep: bool = False,
+    ) -> None:
+        super().__init__()
+        register_fonts()
+        self._paragraph = Paragraph(markup, style)
+        self._role: Role = role
+        self.spaceAfter, self.keepWithNext = after, keep
+
+    def wrap(self, width: float, room: float) -> tuple[float, float]:
+        self.width, self.height = self._paragraph.wrapOn(self.canv, width, room)
+        return width, self.height
+
+    def split(self, width: float, room: float) -> list[Flowable]:
+        found = []
+        for part in self._paragraph.splitOn(self.canv, width, room):
+            words = Words("", role=self._role, after=self.spaceAfter)
+            words._paragraph = part
+            found.append(words)
+        return found if len(found) > 1 else []
+
+    def draw(self) -> None:
+        with self.canv.element(self._role), self.canv.content():
+            self._paragraph.drawOn(self.canv, 0, 0)
+
+
+def title(text: str) -> Words:
+    """The title of a page."""
+    return Words(plain(text), TITLE, "H1", after=8.0, keep=True)
+
+
+def heading(text: str) -> Words:
+    """A heading within a page; it stays with what follows."""
+    return Words(plain(text), HEADING, "H2", after=5.0, keep=True)
+
+
+class Rule(Flowable):  # type: ignore[misc]
+    """A thin line across."""
+
+    def __init__(self, before: float = 4.0, after: float = 8.0) -> None:
+        super().__init__()
+        self.spaceBefore, self.spaceAfter = before, after
+
+    def wrap(self, width: float, room: float) -> tuple[float, float]:
+        self.width, self.height = width, 0.5
+        return width, self.height
+
+    def draw(self) -> None:
+        with self.canv.artifact():
+            self.canv.setStrokeColor(RULE)
+            self.canv.setLineWidth(0.5)
+            self.canv.line(0, 0, self.width, 0)
+
+
+class WriteLines(Flowable):  # type: ignore[misc]
+    """Lines to write on, down to the foot of the page, `most` at most and `least` at least."""
+
+    def __init__(self, most: int = 40, least: int = 3, pitch: float = 24.0) -> None:
+        super().__init__()
+        self._most, self._least, self._pitch = most, least, pitch
+
+    def wrap(self, width: float, room: float) -> tuple[float, float]:
+        count = max(min(int(room / self._pitch), self._most), self._least)
+        self.width, self.height = width, count * self._pitch
+        return width, self.height
+
+    def draw(self) -> None:
+        with self.canv.artifact():
+            self.canv.setStrokeColor(RULE)
+            self.canv.setLineWidth(0.5)
+            for number in range(round(self.height / self._pitch)):
+                self.canv.line(0, number * self._pitch, self.width, number * self._pitch)
+
+
+class Stack(Flowable):  # type: ignore[misc]
+    """Blocks one below another as one, an element of the structure where they have a role.
+
+    With `whole` they stay on one page if a page has room for them.
+    """
+
+    def __init__(
+        self,
+        blocks: Blocks,
+        role: Role | None = None,
+        *,
+        whole: bool = False,
+        after: float | None = None,
+    ) -> None:
+        super().__init__()
+        self.blocks, self._role, self._whole = list(blocks), role, whole
+        last = self.blocks[-1].getSpaceAfter() if self.blocks else 0.0
+        self.spaceAfter = last if after is None else after
+        self.keepWithNext = bool(self.blocks) and all(b.getKeepWithNext() for b in self.blocks)
+
+    def wrap(self, width: float, room: float) -> tuple[float, float]:
+        self.width, self._room = width, room
+        self.height = stack_height(self.blocks, width, room, self.canv)
+        return width, self.height
+
+    def split(self, width: float, room: float) -> list[Flowable]:
+        page = self.canv.room
+        if self._whole and room < page and stack_height(self.blocks, width, page, self.canv) <= page:
+            return []
+        fits, rest = split_stack(self.blocks, width, room, self.canv)
+        if fits and rest:
+            return [
+                Stack(fits, self._role),
+                Stack(rest, self._role, whole=self._whole, after=self.spaceAfter),
+            ]
+        if rest and len(self.blocks) > 1 and room >= page:  # parted where it should not be
+            return list(self.blocks) if self._role is None else []
+        return []
+
+    def draw(self) -> None:
+        opened = self.canv.element(self._role) if self._role and self.blocks else nullcontext()
+        with opened:
+            draw_stack(self.blocks, self.canv, 0, self.height, self.width, self._room)
+
+
+def together(*blocks: Flowable) -> Stack:
+    """Blocks that stay on one page."""
+    return Stack(blocks, whole=True)
+
+
+class Item(Flowable):  # type: ignore[misc]
+    """An entry of a list, markup, with a box to tick or a dash before it."""
+
+    def __init__(self, markup: str, *, ticked: bool, after: float) -> None:
+        super().__init__()
+        self._ticked, self.spaceAfter = ticked, after
+        self._words = Words(markup, BODY, "LBody")
+        self._indent = TICK_INDENT if ticked else DASH_INDENT
+
+    def wrap(self, width: float, room: float) -> tuple[float, float]:
+        self.width = width
+        _, self.height = self._words.wrapOn(self.canv, width - self._indent, room)
+        return width, self.height
+
+    def draw(self) -> None:
+        canvas = self.canv
+        with canvas.element("LI"):
+            alt = canvas.voice.say("box to tick") if self._ticked else ""
+            with canvas.element("Lbl", alt=alt), canvas.content():
+                if self._ticked:
+                    canvas.setStrokeColor(INK)
+                    canvas.setLineWidth(0.9)
+                    canvas.rect(0, self.height - 11.5, TICK_SIDE, TICK_SIDE, stroke=1, fill=0)
+                else:
+                    canvas.setFillColor(INK)
+                    canvas.setFont(BOLD, BODY.fontSize)
+                    canvas.drawString(0, self.height - 11, "–")
+            self._words.drawOn(canvas, self._indent, 0)
+
+
+class Items(Stack):
+    """A list of paragraphs (markup), each with a box to tick or a dash before it."""
+
+    def __init__(
+        self, items: Sequence[str], ticked: bool = False, gap: float = 4.0, after: float = 10.0
+    ) -> None:
+        entries = [Item(item, ticked=ticked, after=gap) for item in items]
+        super().__init__(entries, "L", after=after)
+
+
+class Shown(Flowable):  # type: ignore[misc]
+    """A picture, `scale` times its own size or as much smaller as its place asks for.
+
+    `on_sheet` is where it was drawn: its lower left corner on the sheet, and its scale there.
+    """
+
+    def __init__(
+        self, picture: Picture, scale: float = 1.0, after: float = 8.0, *, align: str = "left"
+    ) -> None:
+        super().__init__()
+        self.picture, self._wanted, self._align = picture, scale, align
+        self.spaceAfter = after
+        self.on_sheet = (0.0, 0.0, 1.0)
+
+    def wrap(self, width: float, room: float) -> tuple[float, float]:
+        page = max(room, self.canv.room)
+        self._scale = min(self._wanted, width / self.picture.width, page / self.picture.height)
+        self.width, self.height = width, self.picture.height * self._scale
+        return width, self.height
+
+    def draw(self) -> None:
+        canvas, wide = self.canv, self.picture.width * self._scale
+        x = 0.0 if self._align == "left" else self.width - wide
+        self.on_sheet = (*canvas.absolutePosition(x, 0), self._scale * canvas.enlarged)
+        box = (x, 0.0, x + wide, self.height)
+        with canvas.element("Figure", alt=self.picture.alt, box=box), canvas.content():
+            if not canvas.draft:
+                draw_picture(canvas, self.picture, x, 0, self._scale)

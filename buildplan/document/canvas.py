@@ -1,0 +1,54 @@
+"""The canvas that pages are set on: tags, and what their flowables must know of the document."""
+
+from __future__ import annotations
+
+import io
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from buildplan.document.tagged import TaggedCanvas
+from buildplan.drawing.fonts import REGULAR
+from buildplan.language.voice import Voice
+
+UNKNOWN_PAGE = 888  # as wide as any page number
+
+
+@dataclass(frozen=True)
+class Pages:
+    """What an earlier setting of the same document found: the page of each named place, and how
+    many pages there are."""
+
+    page_of: Mapping[str, int] = field(default_factory=dict)
+    total: int = UNKNOWN_PAGE
+
+    def of(self, place: str) -> int:
+        """The page of a named place, from 1."""
+        return self.page_of.get(place, UNKNOWN_PAGE)
+
+
+class PageCanvas(TaggedCanvas):
+    """A canvas for one setting of a document.
+
+    `voice` says what the pages themselves have to say, `pages` what was found before. A `draft`
+    is set to find out where things come to stand: it draws no pictures. `room` is the height that
+    a page has for what is set on it, `enlarged` the points of the sheet to one of its grid, and
+    `progress` how far the work has come on the page.
+    """
+
+    def __init__(
+        self, sheet: tuple[float, float], voice: Voice, pages: Pages, *, draft: bool
+    ) -> None:
+        self.target = io.BytesIO()
+        super().__init__(self.target, sheet, REGULAR)
+        self.voice, self.pages, self.draft = voice, pages, draft
+        self.room, self.enlarged = sheet[1], 1.0
+        self.progress: tuple[int, int] | None = None
+
+    def name_place(self, name: str, entry: str = "", progress: tuple[int, int] | None = None) -> None:
+        """Name the place where the canvas's origin is, below the last bookmark if it has an
+        entry."""
+        self.place(name, 0.0)
+        if entry:
+            self.bookmarkPage(name)
+            self.addOutlineEntry(entry, name, level=1)
+        self.progress = progress or self.progress

@@ -1,0 +1,100 @@
+"""What stands about the blocks of a page: running head, progress, foot. All of it is decoration
+for who has the page read out, but a title that stands in the head."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from buildplan.document.canvas import PageCanvas
+from buildplan.document.paper import Paper
+from buildplan.document.text import HEADING, INK, QUIET, RULE, SMALL
+from buildplan.drawing.fonts import BOLD, REGULAR, text_width
+
+HEAD_BASELINE = 40.0
+PROGRESS_WIDTH, PROGRESS_HEIGHT = 120.0, 5.0
+FOOT_BASELINE, FOOT_LINE = 32.0, 13.0
+GAP = 10.0
+
+
+@dataclass(frozen=True)
+class Furniture:
+    """The words of a document's foot, which may have two lines, and the stamp, if it has one,
+    that stands at the head of every page."""
+
+    foot: str = ""
+    stamp: str = ""
+
+    def title_in_head(self, canvas: PageCanvas, paper: Paper, words: str) -> None:
+        """A page's title in its head."""
+        with canvas.element("H1"), canvas.content():
+            _line(canvas, paper, words, paper.measure, BOLD, HEADING.fontSize, INK)
+
+    def running_head(self, canvas: PageCanvas, paper: Paper, words: str) -> None:
+        """What the page belongs to, and below it a line across."""
+        room = paper.measure - (PROGRESS_WIDTH + 2 * GAP if canvas.progress else 0.0)
+        with canvas.artifact():
+            _line(canvas, paper, words, room, REGULAR, SMALL.fontSize, QUIET)
+
+    def rule(self, canvas: PageCanvas, paper: Paper) -> None:
+        """The line below the head."""
+        with canvas.artifact():
+            canvas.setStrokeColor(RULE)
+            canvas.setLineWidth(0.5)
+            low = paper.height - HEAD_BASELINE - 8
+            canvas.line(paper.left, low, paper.right, low)
+
+    def progress(self, canvas: PageCanvas, paper: Paper) -> None:
+        """How far the work has come on the page."""
+        if canvas.progress is None:
+            return
+        done, of = canvas.progress
+        words = canvas.voice.say("step {number} of {total}", number=done, total=of)
+        baseline = paper.height - HEAD_BASELINE
+        left = paper.right - PROGRESS_WIDTH - text_width(words, SMALL.fontSize) - GAP
+        with canvas.artifact():
+            canvas.setFillColor(QUIET)
+            canvas.setFont(REGULAR, SMALL.fontSize)
+            canvas.drawRightString(paper.right, baseline, words)
+            for width, colour in ((PROGRESS_WIDTH, "#DCDAD3"), (PROGRESS_WIDTH * done / of, INK)):
+                canvas.setFillColor(colour)
+                canvas.rect(left, baseline, width, PROGRESS_HEIGHT, stroke=0, fill=1)
+
+    def page_foot(self, canvas: PageCanvas, paper: Paper, number: int) -> None:
+        """The foot's words, and the page's number."""
+        words = canvas.voice.say(
+            "page {number} of {total}", number=number, total=canvas.pages.total
+        )
+        size = SMALL.fontSize
+        with canvas.artifact():
+            canvas.setFillColor(QUIET)
+            canvas.setFont(REGULAR, size)
+            canvas.drawRightString(paper.right, FOOT_BASELINE, words)
+            first = paper.measure - text_width(words, size) - GAP
+            for line, told in enumerate(self.foot.split("\n")):
+                room = paper.measure if line else first
+                canvas.setFont(REGULAR, _fitting(told, room, REGULAR, size))
+                canvas.drawString(paper.left, FOOT_BASELINE - line * FOOT_LINE, told)
+
+    def stamped(self, canvas: PageCanvas, paper: Paper) -> None:
+        """The stamp, above the head."""
+        if not self.stamp:
+            return
+        with canvas.artifact():
+            canvas.setFillColor(INK)
+            canvas.setFont(BOLD, HEADING.fontSize)
+            canvas.drawCentredString(paper.width / 2, paper.height - HEAD_BASELINE + 16, self.stamp)
+
+
+def _fitting(words: str, room: float, font: str, size: float) -> float:
+    """The size at which words have room, `size` at most: a long name is set smaller rather than
+    cut."""
+    wide = text_width(words, size, bold=font == BOLD)
+    return size * min(1.0, room / wide) if wide else size
+
+
+def _line(
+    canvas: PageCanvas, paper: Paper, words: str, room: float, font: str, size: float, colour: str
+) -> None:
+    canvas.setFillColor(colour)
+    canvas.setFont(font, _fitting(words, room, font, size))
+    canvas.drawString(paper.left, paper.height - HEAD_BASELINE, words)

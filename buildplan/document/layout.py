@@ -1,0 +1,184 @@
+"""Flowables that hold others side by side, within a line, or about a picture that fills a page."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from reportlab.platypus import Flowable
+
+from buildplan.document.blocks import Shown
+from buildplan.document.paper import Paper
+from buildplan.document.stacking import Blocks, draw_stack, split_stack, stack_height
+from buildplan.document.text import INK
+from buildplan.drawing.marks import Picture
+
+COLUMN_GAP = 20.0
+TWO_COLUMNS_FROM = 420.0
+LEAST_FILLED = 150.0
+
+
+class Columns(Flowable):  # type: ignore[misc]
+    """Columns of blocks side by side; `shares` of the width go to them.
+
+    With `whole` they go to the next page rather than be parted, if a page has room for them.
+    """
+
+    def __init__(
+        self,
+        columns: Sequence[Blocks],
+        shares: Sequence[float] = (),
+        *,
+        gap: float = COLUMN_GAP,
+        after: float = 10.0,
+        whole: bool = True,
+    ) -> None:
+        super().__init__()
+        self.columns = [list(column) for column in columns]
+        self._shares = tuple(shares) or (1.0,) * len(columns)
+        self._gap, self._whole, self.spaceAfter = gap, whole, after
+
+    def _widths(self, width: float) -> list[float]:
+        room = width - self._gap * (len(self.columns) - 1)
+        return [room * share / sum(self._shares) for share in self._shares]
+
+    def wrap(self, width: float, room: float) -> tuple[float, float]:
+        self.width, self._room = width, room
+        self.height = max(
+            stack_height(column, wide, room, self.canv)
+            for column, wide in zip(self.columns, self._widths(width), strict=True)
+        )
+        return width, self.height
+
+    def split(self, width: float, room: float) -> list[Flowable]:
+        page = self.canv.room
+        self.wrap(width, page)
+        if self._whole and room < page and self.height <= page:
+            return []
+        parts = [
+            split_stack(column, wide, room, self.canv)
+            for column, wide in zip(self.columns, self._widths(width), strict=True)
+        ]
+        fits, rest = [part[0] for part in parts], [part[1] for part in parts]
+        if not any(fits) or not any(rest):
+            return []
+        kept = {"gap": self._gap, "after": self.spaceAfter}
+        return [
+            Columns(fits, self._shares, **kept, whole=self._whole),
+            Columns(rest, self._shares, **kept, whole=self._whole),
+        ]
+
+    def draw(self) -> None:
+        x = 0.0
+        for column, wide in zip(self.columns, self._widths(self.width), strict=True):
+            draw_stack(column, self.canv, x, self.height, wide, self._room)
+            x += wide + self._gap
+
+
+class Boxed(Flowable):  # type: ignore[misc]
+    """Blocks within a strong line, as the regulation's warning stands, or on a ground."""
+
+    def __init__(
+        self,
+        blocks: Blocks,
+        pad: float = 10.0,
+        after: float = 10.0,
+        *,
+        line: str | None = INK,
+        fill: str | None = None,
+        side: float | None = None,
+    ) -> None:
+        super().__init__()
+        self._blocks, self._pad, self.spaceAfter = list(blocks), pad, after
+        self._line, self._fill = line, fill
+        self._side = pad if side is None else side
+
+    def wrap(self, width: float, room: float) -> tuple[float, float]:
+        inner = width - 2 * self._side
+        self.width, self._room = width, room - 2 * self._pad
+        self.height = stack_height(self._blocks, inner, self._room, self.canv) + 2 * self._pad
+        return width, self.height
+
+    def draw(self) -> None:
+        canvas = self.canv
+        with canvas.artifact():
+            canvas.setStrokeColor(self._line or INK)
+            canvas.setFillColor(self._fill or INK)
+            canvas.setLineWidth(1.6)
+            canvas.rect(
+                0, 0, self.width, self.height, stroke=self._line is not None, fill=bool(self._fill)
+            )
+        inner = self.width - 2 * self._side
+        draw_stack(self._blocks, canvas, self._side, self.height - self._pad, inner, self._room)
+
+
+def beside(paper: Paper, first: Blocks, second: Blocks, share: float = 0.5) -> tuple[Flowable, ...]:
+    """Two columns where the paper is wide enough for them, else one after the other."""
+    if not is_wide(paper):
+        return (*first, *second)
+    return (Columns((first, second), (share, 1 - share)),)
+
+
+def is_wide(paper: Paper) -> bool:
+    """Whether two columns fit."""
+    return paper.measure >= TWO_COLUMNS_FROM
+
+
+class Filled(Flowable):  # type: ignore[misc]
+    """The rest of a page: a picture as large as there is room for between blocks above it and
+    below it. `make` draws it for a width and a height; it may come out lower.
+
+    Where less than `least` is left to it, the picture goes to a page of its own.
+    """
+
+    def __init__(
+        self,
+        above: Blocks,
+        make: Callable[[float, float], Picture],
+        below: Blocks = (),
+        *,
+        least: float = LEAST_FILLED,
+        gap: float = 8.0,
+        enlarged: float = 1.0,
+    ) -> None:
+        super().__init__()
+        self._above, self._make, self._below = list(above), make, list(below)
+        self._least, self._gap, self._enlarged = least, gap, enlarged
+        self._made: dict[tuple[float, float], Picture] = {}
+
+    def _words_height(self, width: float, room: float) -> float:
+        """Height of all but the picture."""
+        parts = [part for part in (self._above, self._below) if part]
+        heights = [stack_height(part, width, room, self.canv) + self._gap for part in parts]
+        return sum(heights)
+
+    def _picture(self, width: float, tall: float) -> Picture:
+        size = (round(width / self._enlarged, 2), round(tall / self._enlarged, 2))
+        if size not in self._made:
+            self._made[size] = self._make(*size)
+        return self._made[size]
+
+    def wrap(self, width: float, room: float) -> tuple[float, float]:
+        words = self._words_height(width, room)
+        left = max(room - words, self._least)
+        self.width, self._room = width, room
+        self._shown = Shown(self._picture(width, left), self._enlarged)
+        _, tall = self._shown.wrapOn(self.canv, width, left)
+        self.height = words + tall
+        return width, self.height
+
+    def split(self, width: float, room: float) -> list[Flowable]:
+        if room < self.canv.room or not self._above:
+            return []
+        alone = Filled(
+            (), self._make, self._below, least=self._least, gap=self._gap, enlarged=self._enlarged
+        )
+        return [*self._above, alone]
+
+    def draw(self) -> None:
+        top = self.height
+        if self._above:
+            top = draw_stack(self._above, self.canv, 0, top, self.width, self._room) - self._gap
+        _, tall = self._shown.wrapOn(self.canv, self.width, self._room)
+        self._shown.drawOn(self.canv, 0, top - tall)
+        if self._below:
+            draw_stack(self._below, self.canv, 0, top - tall - self._gap, self.width, self._room)

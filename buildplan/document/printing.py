@@ -1,0 +1,222 @@
+"""Printing a document: sections of blocks set on pages by platypus, with head, foot and tags.
+
+A document is set again until every page number that it says is true; only the last setting draws
+pictures.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+from contextlib import ExitStack
+from dataclasses import dataclass
+from itertools import pairwise, takewhile
+
+from reportlab.platypus import (
+    BaseDocTemplate,
+    Flowable,
+    Frame,
+    NextPageTemplate,
+    PageBreak,
+    PageTemplate,
+)
+
+from buildplan.document.blocks import Stack, title
+from buildplan.document.canvas import PageCanvas, Pages
+from buildplan.document.furniture import Furniture
+from buildplan.document.paper import Paper
+from buildplan.document.tagged import finish
+from buildplan.drawing.fonts import register_fonts
+from buildplan.language.voice import Voice
+
+MOST_SETTINGS = 6
+LITTLE = 0.2  # share of a page that is too little for the last one of a section
+
+
+@dataclass(frozen=True)
+class Section:
+    """A part of a document that begins a page: its title (for bookmarks and contents) and what
+    it is made of.
+
+    `running` is what the heads of its pages say, when that is not the title. One that is `headed`
+    has its title in the head of its first page; a `titled` one has it above its blocks. One that
+    is not `listed` goes under the one before it among the bookmarks. One that is `bare` has
+    neither head nor foot; the blocks of one that is `whole_sheet` have the sheet to its edges.
+    `paper` is its own, when it is not the document's.
+    """
+
+    title: str
+    blocks: Sequence[Flowable]
+    running: str = ""
+    listed: bool = True
+    headed: bool = False
+    titled: bool = False
+    bare: bool = False
+    whole_sheet: bool = False
+    paper: Paper | None = None
+
+    @property
+    def place(self) -> str:
+        """Its beginning, as a place for links to lead to."""
+        return f"section {self.title}"
+
+
+@dataclass(frozen=True)
+class Document:
+    """What is printed, on which paper, in whose voice; the foot may have a second line, and a
+    `stamp` stands at the head of every page."""
+
+    sections: Sequence[Section]
+    paper: Paper
+    voice: Voice
+    title: str
+    author: str = "buildplan"
+    foot: str = ""
+    stamp: str = ""
+
+
+def print_document(document: Document) -> bytes:
+    """The document as a tagged PDF. The same document gives the same bytes."""
+    register_fonts()
+    first = _Setting(document, Pages(), draft=True).set()
+    given = first.given()
+    pages = first.pages
+    for _ in range(MOST_SETTINGS):
+        found = _Setting(document, pages, given, draft=True).set().pages
+        if found == pages:
+            break
+        pages = found
+    done = _Setting(document, pages, given, draft=False).set()
+    data = done.canvas.target.getvalue()
+    return finish(data, done.canvas, title=document.title, language=document.voice.tag)
+
+
+class _Setting(BaseDocTemplate):  # type: ignore[misc]
+    """One setting of a document: a page template for each section.
+
+    `given` is how much of a page's room (by its number) is left free, so that the page after it
+    has more than a few lines.
+    """
+
+    def __init__(
+        self,
+        document: Document,
+        pages: Pages,
+        given: Mapping[int, float] | None = None,
+        *,
+        draft: bool,
+    ) -> None:
+        self._document, self._given = document, given or {}
+        papers = [section.paper or document.paper for section in document.sections]
+        self.canvas = PageCanvas(papers[0].sheet, document.voice, pages, draft=draft)
+        self._used: list[tuple[int, float, float]] = []  # section, used and whole height
+        self._furniture = Furniture(document.foot, document.stamp)
+        self._open = ExitStack()
+        templates = [
+            PageTemplate(
+                str(number),
+                [_frame(section, paper)],
+                onPage=self._begin,
+                onPageEnd=self._end,
+                pagesize=paper.sheet,
+            )
+            for number, (section, paper) in enumerate(zip(document.sections, papers, strict=True))
+        ]
+        super().__init__(
+            self.canvas.target,
+            pageTemplates=templates,
+            pagesize=papers[0].sheet,
+            title=document.title,
+            author=document.author,
+            creator="buildplan",
+        )
+        self._doSave = 0 if draft else 1
+
+    def set(self) -> _Setting:
+        """Set every section, each from a new page on."""
+        story: list[Flowable] = []
+        for number, section in enumerate(self._document.sections):
+            if number:
+                story += [NextPageTemplate(str(number)), PageBreak()]
+            story += [title(section.title)] if section.titled else []
+            story += section.blocks
+        marks: list[tuple[Callable[..., None], object, str]] = []
+        self._multiBuildEdits = marks.append
+        self.build(story, canvasmaker=lambda *_, **__: self.canvas)
+        for undo, block, mark in marks:  # what platypus notes on a block that is set again
+            undo(block, mark)
+        return self
+
+    def handle_keepWithNext(self, flowables: list[Flowable]) -> None:  # noqa: N802 (reportlab's)
+        """Put what is kept with the next together with it."""
+        held = list(takewhile(lambda block: bool(block.getKeepWithNext()), flowables))
+        if held:
+            flowables[: len(held) + 1] = [Stack(flowables[: len(held) + 1])]
+
+    @property
+    def pages(self) -> Pages:
+        """What this setting found."""
+        found = {name: place.page + 1 for name, place in self.canvas.places.items()}
+        return Pages(found, len(self._used))
+
+    def given(self) -> dict[int, float]:
+        """The room that pages give up, by number, for sections whose last page has next to
+        nothing on it."""
+        found = {}
+        for number, (before, last) in enumerate(pairwise(self._used), start=1):
+            ends = number + 1 == len(self._used) or self._used[number + 1][0] != last[0]
+            if before[0] == last[0] and ends and last[1] < LITTLE * last[2]:
+                found[number] = LITTLE * last[2] - last[1]
+        return found
+
+    def _now(self) -> tuple[int, Section, Paper]:
+        number = int(self.pageTemplate.id)
+        section = self._document.sections[number]
+        return number, section, section.paper or self._document.paper
+
+    def _begin(self, canvas: PageCanvas, _: BaseDocTemplate) -> None:
+        number, section, paper = self._now()
+        page = len(self._used) + 1
+        first = not self._used or self._used[-1][0] != number
+        frame = _frame(section, paper, self._given.get(page, 0.0))
+        self.pageTemplate.frames = [frame]
+        canvas.room, canvas.enlarged, canvas.progress = frame._aH, paper.scale, None
+        canvas.scale(paper.scale, paper.scale)
+        canvas.place(page_name(page), paper.height)
+        if first:
+            self._name(canvas, section, page, paper)
+        self._open.enter_context(canvas.element("Sect"))
+        if section.headed and first:
+            self._furniture.title_in_head(canvas, paper, section.running or section.title)
+
+    def _name(self, canvas: PageCanvas, section: Section, page: int, paper: Paper) -> None:
+        """Bookmark a section."""
+        if section.place not in canvas.places:
+            canvas.place(section.place, paper.height)
+        canvas.bookmarkPage(page_name(page))
+        canvas.addOutlineEntry(section.title, page_name(page), level=0 if section.listed else 1)
+
+    def _end(self, canvas: PageCanvas, _: BaseDocTemplate) -> None:
+        number, section, paper = self._now()
+        first = not self._used or self._used[-1][0] != number
+        if not section.bare:
+            if not (section.headed and first):
+                self._furniture.running_head(canvas, paper, section.running or section.title)
+            self._furniture.rule(canvas, paper)
+            self._furniture.progress(canvas, paper)
+            self._furniture.page_foot(canvas, paper, len(self._used) + 1)
+        self._furniture.stamped(canvas, paper)
+        self._open.close()
+        self._used.append((number, self.frame._y2 - self.frame._y, self.frame._aH))
+
+
+def page_name(number: int) -> str:
+    """The name of a page, counted from 1, as a place for links to lead to."""
+    return f"page {number}"
+
+
+def _frame(section: Section, paper: Paper, given: float = 0.0) -> Frame:
+    """The room for a section's blocks, less what is given up at its foot."""
+    box = (paper.left, paper.bottom + given, paper.measure, paper.top - paper.bottom - given)
+    if section.whole_sheet:
+        box = (0.0, 0.0, paper.width, paper.height)
+    return Frame(*box, leftPadding=0, rightPadding=0, topPadding=0, bottomPadding=0)
