@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
+from functools import partial
 
 from buildplan.booklet.common.after import standing, taking_down
 from buildplan.booklet.common.book import Book
@@ -12,61 +13,58 @@ from buildplan.booklet.common.gauges import gauges_within, true_gauges
 from buildplan.booklet.common.map_sheets import map_sheets
 from buildplan.booklet.common.needs import needs
 from buildplan.booklet.common.piece import finished_piece, joint_maps
-from buildplan.booklet.common.steps import step_leaves, step_parts
-from buildplan.booklet.crew.pages import crew_leaves
+from buildplan.booklet.common.steps import step_sections
+from buildplan.booklet.crew.pages import crew_sections
 from buildplan.booklet.sale.cover import sale_cover
 from buildplan.booklet.sale.pages import before_you_start, licence, your_colours
-from buildplan.booklet.training.pages import practice_piece, sign_off, with_lessons
+from buildplan.booklet.training.pages import practice_piece, sign_off
+from buildplan.booklet.training.teaching import lessons_before
 from buildplan.business.copies.serial import Copy, design_digest, sealed, serial_of
 from buildplan.document.imposition import folded
-from buildplan.document.renderer import Leaf, Press
-from buildplan.language.speaking import say, speaking
+from buildplan.document.printing import Document, Section, print_document
+from buildplan.language.speaking import speaking
 
 
-def training_leaves(book: Book) -> list[Leaf]:
+def training_sections(book: Book) -> list[Section]:
     """The pages of the training edition."""
     sheets = map_sheets(book)
-    return [
-        cover(book),
-        *cautions(book),
-        reading_guide(book),
+    rest = [
         needs(book),
         *gauges_within(book),
         finished_piece(book),
         *joint_maps(book, sheets),
         *practice_piece(book),
-        *with_lessons(book, step_parts(book, sheets)),
-        *sign_off(book),
+        *step_sections(book, sheets, partial(lessons_before, book)),
+        sign_off(book),
         standing(book),
         taking_down(book),
     ]
+    return [cover(book), cautions(book), reading_guide(book, rest), *rest]
 
 
-def sale_leaves(book: Book) -> list[Leaf]:
+def sale_sections(book: Book) -> list[Section]:
     """The pages of the sale edition: those of the training edition, less what a trainer signs,
     and the seller's own."""
     sheets = map_sheets(book)
-    return [
-        sale_cover(book),
-        *cautions(book),
-        reading_guide(book),
+    rest = [
         before_you_start(book),
         needs(book),
         your_colours(book),
         *gauges_within(book),
         finished_piece(book),
         *joint_maps(book, sheets),
-        *step_leaves(book, sheets),
+        *step_sections(book, sheets),
         standing(book),
         taking_down(book),
-        *licence(book),
+        licence(book),
     ]
+    return [sale_cover(book), cautions(book), reading_guide(book, rest), *rest]
 
 
-LEAVES: Mapping[str, Callable[[Book], list[Leaf]]] = {
-    "training": training_leaves,
-    "crew": crew_leaves,
-    "sale": sale_leaves,
+SECTIONS: Mapping[str, Callable[[Book], list[Section]]] = {
+    "training": training_sections,
+    "crew": crew_sections,
+    "sale": sale_sections,
 }
 
 
@@ -85,10 +83,10 @@ def print_folded(book: Book, key: bytes = b"") -> tuple[bytes, bytes]:
 
     def sheets(marked: Book) -> bytes:
         apart = replace(marked, gauges_apart=True)
-        return folded(_whole(apart), marked.paper.sheet)
+        return folded(_whole(apart), marked.paper.sheet, marked.voice)
 
     def alone(marked: Book) -> bytes:
-        title = say("{piece}: gauges at true size", piece=marked.facts.name)
+        title = marked.voice.say("{piece}: gauges at true size", piece=marked.facts.name)
         return _printed(marked, true_gauges(marked), title)
 
     with speaking(book.language):
@@ -119,20 +117,25 @@ def copy_of(book: Book, keyed: bool) -> Copy:
 
 
 def _whole(book: Book) -> bytes:
-    title = say("{piece}: build booklet", piece=book.facts.name)
-    return _printed(book, LEAVES[book.edition](book), title)
+    title = book.voice.say("{piece}: build booklet", piece=book.facts.name)
+    return _printed(book, SECTIONS[book.edition](book), title)
 
 
-def _printed(book: Book, leaves: Sequence[Leaf], title: str) -> bytes:
+def _printed(book: Book, sections: Sequence[Section], title: str) -> bytes:
+    voice = book.voice
     brand = book.design.brand if book.branding is None else book.branding.brand
     foot = book.facts.name if brand is None else f"{book.facts.name} · {brand.name}"
-    if book.facts.problems:
-        foot = f"{foot} · {say('DRAFT: this piece has problems')}"
     if book.serial:
-        marked = say("printed for {buyer}", buyer=book.buyer) if book.buyer else ""
+        marked = voice.say("printed for {buyer}", buyer=book.buyer) if book.buyer else ""
         foot = "\n".join([foot, " · ".join(filter(None, [book.serial, marked]))])
-    return Press(book.paper, foot).print(
-        leaves,
-        title=title,
-        author="buildplan" if brand is None else brand.name,
+    return print_document(
+        Document(
+            sections,
+            book.paper,
+            voice,
+            title,
+            author="buildplan" if brand is None else brand.name,
+            foot=foot,
+            stamp=voice.say("DRAFT: this piece has problems") if book.facts.problems else "",
+        )
     )

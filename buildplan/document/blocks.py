@@ -69,17 +69,20 @@ def heading(text: str) -> Words:
 
 
 class Rule(Flowable):  # type: ignore[misc]
-    """A thin line across."""
+    """A thin line across, kept with what follows; at the top of a page there is none."""
 
     def __init__(self, before: float = 4.0, after: float = 8.0) -> None:
         super().__init__()
         self.spaceBefore, self.spaceAfter = before, after
+        self.keepWithNext = True
 
     def wrap(self, width: float, room: float) -> tuple[float, float]:
         self.width, self.height = width, 0.5
         return width, self.height
 
     def draw(self) -> None:
+        if self.canv.at_top():
+            return
         with self.canv.artifact():
             self.canv.setStrokeColor(RULE)
             self.canv.setLineWidth(0.5)
@@ -104,6 +107,22 @@ class WriteLines(Flowable):  # type: ignore[misc]
             self.canv.setLineWidth(0.5)
             for number in range(round(self.height / self._pitch)):
                 self.canv.line(0, number * self._pitch, self.width, number * self._pitch)
+
+
+class WriteBox(Flowable):  # type: ignore[misc]
+    """A box to colour in, and a line to write on beside it."""
+
+    def wrap(self, width: float, room: float) -> tuple[float, float]:
+        self.width, self.height = width, 2 * BODY.leading
+        return width, self.height
+
+    def draw(self) -> None:
+        side = self.height - 6
+        with self.canv.artifact():
+            self.canv.setStrokeColor(INK)
+            self.canv.setLineWidth(0.9)
+            self.canv.rect(0, 3, 1.4 * side, side, stroke=1, fill=0)
+            self.canv.line(1.4 * side + 8, 4, self.width - 4, 4)
 
 
 class Stack(Flowable):  # type: ignore[misc]
@@ -133,7 +152,11 @@ class Stack(Flowable):  # type: ignore[misc]
 
     def split(self, width: float, room: float) -> list[Flowable]:
         page = self.canv.room
-        if self._whole and room < page and stack_height(self.blocks, width, page, self.canv) <= page:
+        if (
+            self._whole
+            and room < page
+            and stack_height(self.blocks, width, page, self.canv) <= page
+        ):
             return []
         fits, rest = split_stack(self.blocks, width, room, self.canv)
         if fits and rest:
@@ -224,3 +247,31 @@ class Shown(Flowable):  # type: ignore[misc]
         with canvas.element("Figure", alt=self.picture.alt, box=box), canvas.content():
             if not canvas.draft:
                 draw_picture(canvas, self.picture, x, 0, self._scale)
+
+
+class Row(Flowable):  # type: ignore[misc]
+    """Pictures side by side at their own sizes, or all as much smaller as the width asks for."""
+
+    def __init__(self, pictures: Sequence[Picture], gap: float = 10.0, after: float = 8.0) -> None:
+        super().__init__()
+        self._pictures, self._gap, self.spaceAfter = list(pictures), gap, after
+
+    def wrap(self, width: float, room: float) -> tuple[float, float]:
+        gaps = self._gap * (len(self._pictures) - 1)
+        wide = sum(picture.width for picture in self._pictures)
+        self._scale = min(1.0, (width - gaps) / wide)
+        self._shown = [Shown(picture, self._scale) for picture in self._pictures]
+        self.width = width
+        self.height = max(
+            shown.wrapOn(self.canv, shown.picture.width * self._scale, room)[1]
+            for shown in self._shown
+        )
+        return width, self.height
+
+    def draw(self) -> None:
+        x = 0.0
+        for shown in self._shown:
+            wide = shown.picture.width * self._scale
+            _, tall = shown.wrapOn(self.canv, wide, self.height)
+            shown.drawOn(self.canv, x, self.height - tall)
+            x += wide + self._gap

@@ -11,6 +11,7 @@ from buildplan.drawing.fonts import REGULAR
 from buildplan.language.voice import Voice
 
 UNKNOWN_PAGE = 888  # as wide as any page number
+AT_TOP = 2.0  # points of the grid
 
 
 @dataclass(frozen=True)
@@ -31,8 +32,8 @@ class PageCanvas(TaggedCanvas):
 
     `voice` says what the pages themselves have to say, `pages` what was found before. A `draft`
     is set to find out where things come to stand: it draws no pictures. `room` is the height that
-    a page has for what is set on it, `enlarged` the points of the sheet to one of its grid, and
-    `progress` how far the work has come on the page.
+    a page has for what is set on it, and `top` the upper edge of that on the sheet; `enlarged` the
+    points of the sheet to one of its grid, and `progress` how far the work has come on the page.
     """
 
     def __init__(
@@ -42,9 +43,12 @@ class PageCanvas(TaggedCanvas):
         super().__init__(self.target, sheet, REGULAR)
         self.voice, self.pages, self.draft = voice, pages, draft
         self.room, self.enlarged = sheet[1], 1.0
+        self.top = sheet[1]
         self.progress: tuple[int, int] | None = None
 
-    def name_place(self, name: str, entry: str = "", progress: tuple[int, int] | None = None) -> None:
+    def name_place(
+        self, name: str, entry: str = "", progress: tuple[int, int] | None = None
+    ) -> None:
         """Name the place where the canvas's origin is, below the last bookmark if it has an
         entry."""
         self.place(name, 0.0)
@@ -52,3 +56,7 @@ class PageCanvas(TaggedCanvas):
             self.bookmarkPage(name)
             self.addOutlineEntry(entry, name, level=1)
         self.progress = progress or self.progress
+
+    def at_top(self) -> bool:
+        """Whether the canvas's origin is at the upper edge of what is set on the page."""
+        return float(self.absolutePosition(0, 0)[1]) > self.top - AT_TOP * self.enlarged

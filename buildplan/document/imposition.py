@@ -13,7 +13,8 @@ from collections.abc import Sequence
 import pikepdf
 from pikepdf import Array, Dictionary, Name
 
-from buildplan.language.speaking import mark, say
+from buildplan.language.speaking import mark
+from buildplan.language.voice import Voice
 
 PAGES_ON_A_SHEET = 4
 NOT_TAGGED = mark("print file for folding, not tagged: read the booklet's own file on screen")
@@ -43,7 +44,7 @@ def sides(pages: int) -> list[Side]:
     return found
 
 
-def folded(data: bytes, sheet: tuple[float, float]) -> bytes:
+def folded(data: bytes, sheet: tuple[float, float], voice: Voice) -> bytes:
     """The pages of a PDF laid out for folding, on the sheet (width, height) turned across.
 
     A page that lies across itself is turned to stand upright. The same input gives the same
@@ -51,7 +52,7 @@ def folded(data: bytes, sheet: tuple[float, float]) -> bytes:
     """
     across, up = max(sheet), min(sheet)
     with pikepdf.open(io.BytesIO(data)) as source, pikepdf.new() as target:
-        title = str(source.docinfo.get("/Title", say("booklet")))
+        title = str(source.docinfo.get("/Title", voice.say("booklet")))
         forms = [_form(target, page) for page in source.pages]
         for side in sides(len(forms)):
             target.add_blank_page(page_size=(across, up))
@@ -70,11 +71,11 @@ def folded(data: bytes, sheet: tuple[float, float]) -> bytes:
         target.Root.ViewerPreferences = Dictionary(
             DisplayDocTitle=True, Duplex=Name.DuplexFlipShortEdge, PrintScaling=Name("/None")
         )
-        told = f"{title} ({say(NOT_TAGGED)})"
+        told = f"{title} ({voice.say(NOT_TAGGED)})"
         target.docinfo[Name.Title] = told
         with target.open_metadata(set_pikepdf_as_editor=False) as meta:
             meta["dc:title"] = told
-            meta["dc:description"] = say(NOT_TAGGED)
+            meta["dc:description"] = voice.say(NOT_TAGGED)
         out = io.BytesIO()
         target.save(out, min_version="1.7", deterministic_id=True)
     return out.getvalue()

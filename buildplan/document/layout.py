@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from copy import copy
 
 from reportlab.platypus import Flowable
 
@@ -15,6 +16,7 @@ from buildplan.drawing.marks import Picture
 COLUMN_GAP = 20.0
 TWO_COLUMNS_FROM = 420.0
 LEAST_FILLED = 150.0
+LINE = 3.0
 
 
 class Columns(Flowable):  # type: ignore[misc]
@@ -127,7 +129,8 @@ class Filled(Flowable):  # type: ignore[misc]
     """The rest of a page: a picture as large as there is room for between blocks above it and
     below it. `make` draws it for a width and a height; it may come out lower.
 
-    Where less than `least` is left to it, the picture goes to a page of its own.
+    Where less than `least` is left to it, the picture goes to a page of its own. It may stand on a
+    `ground`, of a colour and that of a line below it, with so much free at either `side`.
     """
 
     def __init__(
@@ -139,10 +142,13 @@ class Filled(Flowable):  # type: ignore[misc]
         least: float = LEAST_FILLED,
         gap: float = 8.0,
         enlarged: float = 1.0,
+        ground: tuple[str, str] | None = None,
+        side: float = 0.0,
     ) -> None:
         super().__init__()
         self._above, self._make, self._below = list(above), make, list(below)
         self._least, self._gap, self._enlarged = least, gap, enlarged
+        self._ground, self._side = ground, side
         self._made: dict[tuple[float, float], Picture] = {}
 
     def _words_height(self, width: float, room: float) -> float:
@@ -152,7 +158,7 @@ class Filled(Flowable):  # type: ignore[misc]
         return sum(heights)
 
     def _picture(self, width: float, tall: float) -> Picture:
-        size = (round(width / self._enlarged, 2), round(tall / self._enlarged, 2))
+        size = (round(width / self._enlarged, 2), round(tall / self._enlarged - 0.01, 2))
         if size not in self._made:
             self._made[size] = self._make(*size)
         return self._made[size]
@@ -161,24 +167,57 @@ class Filled(Flowable):  # type: ignore[misc]
         words = self._words_height(width, room)
         left = max(room - words, self._least)
         self.width, self._room = width, room
-        self._shown = Shown(self._picture(width, left), self._enlarged)
-        _, tall = self._shown.wrapOn(self.canv, width, left)
+        inner = width - 2 * self._side
+        self._shown = Shown(self._picture(inner, left), self._enlarged)
+        _, tall = self._shown.wrapOn(self.canv, inner, left)
         self.height = words + tall
         return width, self.height
 
     def split(self, width: float, room: float) -> list[Flowable]:
         if room < self.canv.room or not self._above:
             return []
-        alone = Filled(
-            (), self._make, self._below, least=self._least, gap=self._gap, enlarged=self._enlarged
-        )
+        alone = copy(self)
+        alone._above = []
         return [*self._above, alone]
 
     def draw(self) -> None:
-        top = self.height
+        top, width = self.height, self.width - 2 * self._side
         if self._above:
             top = draw_stack(self._above, self.canv, 0, top, self.width, self._room) - self._gap
-        _, tall = self._shown.wrapOn(self.canv, self.width, self._room)
-        self._shown.drawOn(self.canv, 0, top - tall)
+        _, tall = self._shown.wrapOn(self.canv, width, self._room)
+        if self._ground is not None:
+            self._draw_ground(top - tall, tall, *self._ground)
+        self._shown.drawOn(self.canv, self._side, top - tall)
         if self._below:
             draw_stack(self._below, self.canv, 0, top - tall - self._gap, self.width, self._room)
+
+    def _draw_ground(self, low: float, tall: float, fill: str, line: str) -> None:
+        low, tall = low - self._gap / 2, tall + self._gap
+        with self.canv.artifact():
+            self.canv.setFillColor(fill)
+            self.canv.rect(0, low, self.width, tall, stroke=0, fill=1)
+            self.canv.setFillColor(line)
+            self.canv.rect(0, low - LINE, self.width, LINE, stroke=0, fill=1)
+
+
+class Fitting(Flowable):  # type: ignore[misc]
+    """Blocks made for the largest of some sizes with which they fit the rest of the page."""
+
+    def __init__(self, make: Callable[[float], Blocks], sizes: Sequence[float]) -> None:
+        super().__init__()
+        self._make, self._sizes = make, tuple(sizes)
+
+    def wrap(self, width: float, room: float) -> tuple[float, float]:
+        self.width, self._room = width, room
+        for size in self._sizes:
+            self._blocks = list(self._make(size))
+            self.height = stack_height(self._blocks, width, room, self.canv)
+            if self.height <= room:
+                break
+        return width, self.height
+
+    def split(self, width: float, room: float) -> list[Flowable]:
+        return [] if room < self.canv.room else list(self._make(self._sizes[-1]))
+
+    def draw(self) -> None:
+        draw_stack(self._blocks, self.canv, 0, self.height, self.width, self._room)

@@ -23,9 +23,7 @@ class Place(Flowable):  # type: ignore[misc]
 
     _ZEROSIZE = True
 
-    def __init__(
-        self, name: str, entry: str = "", progress: tuple[int, int] | None = None
-    ) -> None:
+    def __init__(self, name: str, entry: str = "", progress: tuple[int, int] | None = None) -> None:
         super().__init__()
         self._name, self._entry, self._progress = name, entry, progress
         self.keepWithNext = True

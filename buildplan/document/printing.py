@@ -180,6 +180,7 @@ class _Setting(BaseDocTemplate):  # type: ignore[misc]
         frame = _frame(section, paper, self._given.get(page, 0.0))
         self.pageTemplate.frames = [frame]
         canvas.room, canvas.enlarged, canvas.progress = frame._aH, paper.scale, None
+        canvas.top = frame._y2 * paper.scale
         canvas.scale(paper.scale, paper.scale)
         canvas.place(page_name(page), paper.height)
         if first:

@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from contextlib import AbstractContextManager
 from dataclasses import dataclass
 from functools import cached_property
-from typing import Any
+from typing import Any, TypeAlias
 
 from reportlab.lib.styles import ParagraphStyle
 from reportlab.platypus import Flowable, Table
@@ -17,6 +17,9 @@ from buildplan.document.layout import Columns
 from buildplan.document.text import BODY, RULE, STRONG, TINT, column_widths, least_widths
 from buildplan.drawing.fonts import REGULAR
 from buildplan.drawing.marks import Picture
+
+# markup, or a flowable of its own
+Cell: TypeAlias = str | Flowable
 
 
 class _Tags(TableRenderCB):  # type: ignore[misc]
@@ -79,28 +82,35 @@ class _Tags(TableRenderCB):  # type: ignore[misc]
 
 @dataclass(frozen=True)
 class Cells:
-    """What a table holds, as markup: the head, the rows, and pictures by row (from 1) that stand
-    at the right of the first cell. A cell may be blocks of its own."""
+    """What a table holds: the head, the rows, and pictures by row (from 1) that stand at the
+    right of the first cell."""
 
-    head: tuple[str, ...]
-    rows: tuple[tuple[str, ...], ...]
+    head: tuple[Cell, ...]
+    rows: tuple[tuple[Cell, ...], ...]
     pictures: Mapping[int, Picture]
 
     @cached_property
-    def all(self) -> list[tuple[str, ...]]:
+    def all(self) -> list[tuple[Cell, ...]]:
         """The head and the rows."""
         return [self.head, *self.rows]
 
+    @cached_property
+    def words(self) -> list[list[str]]:
+        """The markup of all cells."""
+        return [[cell if isinstance(cell, str) else "" for cell in row] for row in self.all]
+
 
 class Grid(Flowable):  # type: ignore[misc]
-    """A table, cells as markup. `shares` of the width go to the columns, none less than its
-    longest word; a page that begins within it has its head again, no row is parted, and neither
-    the first nor the last stands alone."""
+    """A table; a cell is markup or a flowable.
+
+    `shares` of the width go to the columns, none less than its longest word. A page that begins
+    within it has its head again, no row is parted, and neither the first nor the last stands alone.
+    """
 
     def __init__(
         self,
         head: Sequence[str],
-        rows: Sequence[Sequence[str]],
+        rows: Sequence[Sequence[Cell]],
         shares: Sequence[float],
         right_aligned: frozenset[int] = frozenset(),
         pad: float = 4.0,
@@ -118,7 +128,7 @@ class Grid(Flowable):  # type: ignore[misc]
 
     @cached_property
     def _least(self) -> list[float]:
-        least = least_widths(self._cells.all, self._pad)
+        least = least_widths(self._cells.words, self._pad)
         if self._cells.pictures:
             least[0] += max(picture.width for picture in self._cells.pictures.values()) + 2
         return least
@@ -127,11 +137,13 @@ class Grid(Flowable):  # type: ignore[misc]
         wanted = [width * share / sum(self._shares) for share in self._shares]
         return column_widths(wanted, self._least)
 
-    def _cell(self, row: int, column: int, markup: str, width: float) -> list[Flowable]:
+    def _cell(self, row: int, column: int, cell: Cell, width: float) -> list[Flowable]:
+        if not isinstance(cell, str):
+            return [cell]
         style = STRONG if row == 0 else BODY
         if column in self._right:
             style = ParagraphStyle(f"{style.name}-right", parent=style, alignment=2)
-        words = Words(markup, style, after=0)
+        words = Words(cell, style, after=0)
         if column or row not in self._cells.pictures:
             return [words]
         picture = self._cells.pictures[row]

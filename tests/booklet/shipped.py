@@ -9,13 +9,13 @@ from pathlib import Path
 from unittest import mock
 
 import pypdfium2
+from buildplan.document.renderer import Press
 
 from buildplan.booklet.common.book import Book, gather_book
 from buildplan.booklet.common.closeups import Views, plan_views
 from buildplan.booklet.editions import print_booklet
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
-from buildplan.document.renderer import Press
 from buildplan.drawing.marks import Picture
 
 DESIGNS = Path(__file__).parent.parent.parent / "designs"

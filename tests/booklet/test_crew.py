@@ -12,6 +12,7 @@ import numpy as np
 import pikepdf
 import pypdf
 import pytest
+from buildplan.document.flow import Words, heading, pages_of
 from type_sizes import type_sizes
 
 from buildplan.booklet.common.book import Book, gather_book
@@ -23,7 +24,6 @@ from buildplan.business.buying.money import money_words
 from buildplan.business.buying.packing import bags
 from buildplan.business.buying.shopping import Asked, packs_words, shopping_list
 from buildplan.design.reading import read_design
-from buildplan.document.flow import Words, heading, pages_of
 from buildplan.document.paper import PAPERS, large_print
 from buildplan.evaluation.figures import minutes_words
 from buildplan.sequence.jobs import jobs

@@ -5,12 +5,12 @@ from __future__ import annotations
 import io
 
 import pytest
+from buildplan.document.flow import COMPANY, Items, Words, leaves_of, pages_of
+from buildplan.document.renderer import Press, column_widths, least_widths
 from pypdf import PdfReader
 
 from buildplan.booklet.common.cautions import CHOKING_HAZARD, CHOKING_WORDS, choking_box
-from buildplan.document.flow import COMPANY, Items, Words, leaves_of, pages_of
 from buildplan.document.paper import PAPERS
-from buildplan.document.renderer import Press, column_widths, least_widths
 from buildplan.language.speaking import LOCALES, speaking
 
 PAPER = PAPERS["a4"]

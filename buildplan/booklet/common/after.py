@@ -2,203 +2,181 @@
 
 from __future__ import annotations
 
+from reportlab.platypus import Flowable
+
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.loads import balloon_words, joints_words
 from buildplan.design.measures import size_words
-from buildplan.document.renderer import HEADING, SMALL, Leaf, Press, plain, strong
+from buildplan.document.blocks import Items, Shown, Words, WriteLines, heading
+from buildplan.document.layout import beside, is_wide
+from buildplan.document.printing import Section
+from buildplan.document.text import SMALL, plain, strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.figures import speed_words, weight_words
-from buildplan.language.grammar import decimal
-from buildplan.language.speaking import say, say_count, whole
 from buildplan.sequence.reach import lifters
 
 VIEW_HEIGHT, SIDE_HEIGHT = 250.0, 170.0
 
 
-def standing(book: Book) -> Leaf:
+def standing(book: Book) -> Section:
     """Standing it up, placing it, ballast, doors."""
-
-    def draw(press: Press) -> None:
-        paper, facts = book.paper, book.facts
-        feet = joints_words(book.shape.standing.feet)
-        gust = speed_words(book.examination.wind.tips_at.value, book.units)
-        top = press.title(say("Stand it up, place it, hold it down"))
-        half = (paper.measure - 20) / 2
-        right = paper.left + half + 20
-        y = press.paragraph(say("Before you lift"), paper.left, top, half, HEADING, "H2") - 4
-        y = press.tick_list(
-            (
-                say_count(
-                    "{locks} lock is on, one at each joint that is held",
-                    "{locks} locks are on, one at each joint that is held",
-                    facts.locks,
-                    locks=strong(whole(facts.locks)),
-                ),
-                say("The back looks exactly like the front"),
-                say("The way to its place is clear, and so are exits and sockets"),
-                say(
-                    "{people} people or more are there, shoes on, hands free",
-                    people=strong(whole(lifters(book.shape))),
-                ),
-            ),
-            paper.left,
-            y,
-            half,
-        )
-        y = press.paragraph(say("Stand it up"), paper.left, y - 6, half, HEADING, "H2") - 4
-        y = press.bullets(
-            (
-                say(
-                    "It stands on joints {joints}. Turn it on the floor until that side points to "
-                    "where its foot will be.",
-                    joints=strong(feet),
-                ),
-                say(
-                    "One person holds the foot, the others walk the far side up together. Hold "
-                    "the braced tube, never a single balloon."
-                ),
-                say(
-                    "Let it settle on its foot for a minute. Turn any joint that has twisted back "
-                    "until its lock faces out."
-                ),
-            ),
-            paper.left,
-            y,
-            half,
-        )
-        y = press.paragraph(say("Hold it down"), paper.left, y - 6, half, HEADING, "H2") - 4
-        y = press.bullets(
-            (
-                say(
-                    "It weighs about {weight} and goes over when it leans {angle} in its worst "
-                    "direction (estimates). People brush against it: add ballast indoors too.",
-                    weight=strong(weight_words(facts.mass_kg)),
-                    angle=strong(say("{angle} degrees", angle=decimal(facts.tip_angle_deg, 1))),
-                ),
-                say(
-                    "Tie ballast low, at {joints}: water weights or sand bags, the same on each "
-                    "foot, front and back.",
-                    joints=strong(feet),
-                ),
-                say(
-                    "With nothing to hold it, a gust of {gust} tips it (estimate). Where doors "
-                    "make a draught, tie it to something that will hold as well; in more than a "
-                    "light breeze keep it indoors.",
-                    gust=strong(gust),
-                ),
-            ),
-            paper.left,
-            y,
-            half,
-        )
-        picture = finished_picture(
-            book.framework,
-            book.shape,
-            CAMERAS["corner"],
-            half,
-            VIEW_HEIGHT,
-            alt=say("{piece} standing, seen from a corner.", piece=facts.name),
-        )
-        press.picture(picture, right, top - VIEW_HEIGHT)
-        y = press.paragraph(
-            say("How it stands, seen from a corner."), right, top - VIEW_HEIGHT - 6, half, SMALL
-        )
-        side = finished_picture(
-            book.framework,
-            book.shape,
-            CAMERAS["side"],
-            half,
-            SIDE_HEIGHT,
-            alt=say("{piece} standing, seen from the side.", piece=facts.name),
-        )
-        y -= SIDE_HEIGHT + 8
-        press.picture(side, right, y)
-        y = press.paragraph(say("From the side."), right, y - 4, half, SMALL)
-        y = press.paragraph(say("Carry it"), right, y - 10, half, HEADING, "H2") - 4
-        press.bullets(
-            (
-                say(
-                    "Upright it is {height} high, {width} wide and {depth} deep. Measure each "
-                    "door, lift and vehicle before you build; flat on its side it needs a door as "
-                    "high as its least side.",
-                    height=strong(size_words(facts.height_m, book.units)),
-                    width=strong(size_words(facts.width_m, book.units)),
-                    depth=strong(size_words(facts.depth_m, book.units)),
-                ),
-                say("If it does not fit, build it in the room where it will stand."),
-                say("Cover door frames and hinges; look out for thorns, screws and hot lamps."),
-            ),
-            right,
-            y,
-            half,
-        )
-
-    return Leaf(say("Stand it up, place it, hold it down"), draw)
+    voice = book.voice
+    first = [
+        heading(voice.say("Before you lift")),
+        Items(_before(book), ticked=True),
+        heading(voice.say("Stand it up")),
+        Items(_standing_up(book)),
+        heading(voice.say("Hold it down")),
+        Items(_holding_down(book)),
+    ]
+    second = [
+        *_view(book, "corner", VIEW_HEIGHT, voice.say("How it stands, seen from a corner.")),
+        *_view(book, "side", SIDE_HEIGHT, voice.say("From the side.")),
+        heading(voice.say("Carry it")),
+        Items(_carrying(book)),
+    ]
+    title = voice.say("Stand it up, place it, hold it down")
+    return Section(title, beside(book.paper, first, second), titled=True)
 
 
-def taking_down(book: Book) -> Leaf:
+def _view(book: Book, name: str, height: float, told: str) -> list[Flowable]:
+    """A view of the standing piece and its caption."""
+    voice, measure = book.voice, book.paper.measure
+    width = (measure - 20) / 2 if is_wide(book.paper) else measure
+    alt = (
+        voice.say("{piece} standing, seen from a corner.", piece=book.facts.name)
+        if name == "corner"
+        else voice.say("{piece} standing, seen from the side.", piece=book.facts.name)
+    )
+    picture = finished_picture(book.framework, book.shape, CAMERAS[name], width, height, alt=alt)
+    return [Shown(picture), Words(told, SMALL)]
+
+
+def _before(book: Book) -> list[str]:
+    voice, locks = book.voice, book.facts.locks
+    return [
+        voice.say_count(
+            "{locks} lock is on, one at each joint that is held",
+            "{locks} locks are on, one at each joint that is held",
+            locks,
+            locks=strong(voice.whole(locks)),
+        ),
+        voice.say("The back looks exactly like the front"),
+        voice.say("The way to its place is clear, and so are exits and sockets"),
+        voice.say(
+            "{people} people or more are there, shoes on, hands free",
+            people=strong(voice.whole(lifters(book.shape))),
+        ),
+    ]
+
+
+def _standing_up(book: Book) -> list[str]:
+    voice = book.voice
+    feet = joints_words(book.shape.standing.feet, voice)
+    return [
+        voice.say(
+            "It stands on joints {joints}. Turn it on the floor until that side points to "
+            "where its foot will be.",
+            joints=strong(feet),
+        ),
+        voice.say(
+            "One person holds the foot, the others walk the far side up together. Hold "
+            "the braced tube, never a single balloon."
+        ),
+        voice.say(
+            "Let it settle on its foot for a minute. Turn any joint that has twisted back "
+            "until its lock faces out."
+        ),
+    ]
+
+
+def _holding_down(book: Book) -> list[str]:
+    voice, facts = book.voice, book.facts
+    lean = voice.say("{angle} degrees", angle=voice.decimal(facts.tip_angle_deg, 1))
+    gust = speed_words(book.examination.wind.tips_at.value, book.units)
+    return [
+        voice.say(
+            "It weighs about {weight} and goes over when it leans {angle} in its worst "
+            "direction (estimates). People brush against it: add ballast indoors too.",
+            weight=strong(weight_words(facts.mass_kg)),
+            angle=strong(lean),
+        ),
+        voice.say(
+            "Tie ballast low, at {joints}: water weights or sand bags, the same on each "
+            "foot, front and back.",
+            joints=strong(joints_words(book.shape.standing.feet, voice)),
+        ),
+        voice.say(
+            "With nothing to hold it, a gust of {gust} tips it (estimate). Where doors "
+            "make a draught, tie it to something that will hold as well; in more than a "
+            "light breeze keep it indoors.",
+            gust=strong(gust),
+        ),
+    ]
+
+
+def _carrying(book: Book) -> list[str]:
+    voice, facts = book.voice, book.facts
+    return [
+        voice.say(
+            "Upright it is {height} high, {width} wide and {depth} deep. Measure each "
+            "door, lift and vehicle before you build; flat on its side it needs a door as "
+            "high as its least side.",
+            height=strong(size_words(facts.height_m, book.units)),
+            width=strong(size_words(facts.width_m, book.units)),
+            depth=strong(size_words(facts.depth_m, book.units)),
+        ),
+        voice.say("If it does not fit, build it in the room where it will stand."),
+        voice.say("Cover door frames and hinges; look out for thorns, screws and hot lamps."),
+    ]
+
+
+def taking_down(book: Book) -> Section:
     """While it stands, taking down, waste; and a place for notes."""
+    voice = book.voice
+    blocks = [
+        heading(voice.say("While it stands")),
+        Items(_while_it_stands(book)),
+        heading(voice.say("Take it down")),
+        Items(_down(book), ticked=True, gap=6.0),
+        heading(voice.say("Notes")),
+        WriteLines(),
+    ]
+    return Section(voice.say("While it stands, and taking it down"), blocks, titled=True)
 
-    def draw(press: Press) -> None:
-        paper = book.paper
-        top = press.title(say("While it stands, and taking it down"))
-        y = (
-            press.paragraph(say("While it stands"), paper.left, top, paper.measure, HEADING, "H2")
-            - 4
-        )
-        spare = "; ".join(
-            say("{count} {balloons}", count=p.spare, balloons=balloon_words(book, p.balloon.key))
-            for p in book.facts.purchases
-            if p.spare
-        )
-        y = press.bullets(
-            (
-                say(
-                    "Keep the spares ({spares}) and a hand pump near: a burst balloon is replaced "
-                    "by a new one sized to the same gauge and tied between the same two joints.",
-                    spares=plain(spare),
-                ),
-                say(
-                    "Look it over each morning: locks on, feet down, ballast in place, exits clear."
-                ),
-                say("Pick up every piece of a broken balloon at once."),
-            ),
-            paper.left,
-            y,
-            paper.measure,
-        )
-        y = (
-            press.paragraph(say("Take it down"), paper.left, y - 6, paper.measure, HEADING, "H2")
-            - 4
-        )
-        y = press.tick_list(
-            (
-                say("Clear people away, lay the piece flat, put on safety glasses"),
-                say("Untie the ballast last of the feet, after the piece lies flat"),
-                say(
-                    "Let the air out: snip each neck beside its knot with blunt scissors. Do not "
-                    "stamp or burst balloons near people"
-                ),
-                say(
-                    "Count what goes into the bags: {balloons} balloons were in the piece",
-                    balloons=strong(whole(book.facts.total)),
-                ),
-                say(
-                    "Tie the bags shut and keep them from children and animals until they are gone"
-                ),
-                say("Never let balloons go outdoors. Latex waste goes where local rules say"),
-            ),
-            paper.left,
-            y,
-            paper.measure,
-        )
-        y = press.paragraph(say("Notes"), paper.left, y - 8, paper.measure, HEADING, "H2") - 22
-        with press.decoration() as canvas:
-            canvas.setStrokeColor("#9A9A9A")
-            canvas.setLineWidth(0.5)
-            while y > paper.bottom + 6:
-                canvas.line(paper.left, y, paper.right, y)
-                y -= 24
 
-    return Leaf(say("While it stands, and taking it down"), draw)
+def _while_it_stands(book: Book) -> list[str]:
+    voice = book.voice
+    spare = "; ".join(
+        voice.say("{count} {balloons}", count=p.spare, balloons=balloon_words(book, p.balloon.key))
+        for p in book.facts.purchases
+        if p.spare
+    )
+    return [
+        voice.say(
+            "Keep the spares ({spares}) and a hand pump near: a burst balloon is replaced "
+            "by a new one sized to the same gauge and tied between the same two joints.",
+            spares=plain(spare),
+        ),
+        voice.say("Look it over each morning: locks on, feet down, ballast in place, exits clear."),
+        voice.say("Pick up every piece of a broken balloon at once."),
+    ]
+
+
+def _down(book: Book) -> list[str]:
+    voice = book.voice
+    return [
+        voice.say("Clear people away, lay the piece flat, put on safety glasses"),
+        voice.say("Untie the ballast last of the feet, after the piece lies flat"),
+        voice.say(
+            "Let the air out: snip each neck beside its knot with blunt scissors. Do not "
+            "stamp or burst balloons near people"
+        ),
+        voice.say(
+            "Count what goes into the bags: {balloons} balloons were in the piece",
+            balloons=strong(voice.whole(book.facts.total)),
+        ),
+        voice.say("Tie the bags shut and keep them from children and animals until they are gone"),
+        voice.say("Never let balloons go outdoors. Latex waste goes where local rules say"),
+    ]

@@ -11,7 +11,8 @@ from buildplan.design.model import Design
 from buildplan.document.paper import Paper
 from buildplan.drawing.signs import balloon_signs
 from buildplan.evaluation.evaluating import NEW_PARTS, Evaluation, evaluate
-from buildplan.language.speaking import ENGLISH, say_count, spoken
+from buildplan.language.speaking import ENGLISH, spoken
+from buildplan.language.voice import Voice
 from buildplan.sequence.model import Step
 
 
@@ -32,6 +33,11 @@ class Book(Evaluation):
     serial: str = ""
     gauges_apart: bool = False
     language: str = ENGLISH
+
+    @property
+    def voice(self) -> Voice:
+        """Who says the words of its pages."""
+        return Voice(self.language)
 
     @property
     def colour_letters(self) -> dict[str, str]:
@@ -60,7 +66,7 @@ def gather_book(
 
 def adds_words(book: Book, step: Step) -> str:
     """What a step adds, by balloon: `12 ivory link balloons (Y)`."""
-    letters, parts = book.colour_letters, []
+    letters, parts, say_count = book.colour_letters, [], book.voice.say_count
     for key, count in step.adds.items():
         if count:
             balloon = book.framework.balloons[key]

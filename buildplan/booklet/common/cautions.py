@@ -4,10 +4,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from buildplan.document.flow import Block, Boxed, Words, beside
+from reportlab.platypus import Flowable
+
+from buildplan.document.blocks import Words
+from buildplan.document.layout import Boxed, beside
 from buildplan.document.paper import Paper
-from buildplan.document.renderer import HEADING, plain, strong
-from buildplan.language.speaking import ENGLISH, mark, say, spoken
+from buildplan.document.text import HEADING, plain, strong
+from buildplan.language.speaking import mark
+from buildplan.language.voice import ENGLISH, Voice
 
 # 16 CFR 1500.19(b)(2), the statement for latex balloons (United States); punctuation and
 # line layout of the printed rule from memory. 15 U.S.C. 1278(b)(1) asks for it on
@@ -39,21 +43,22 @@ LATEX_WORDS = mark(
 OWN_SHARE, OWN_PAD = 0.548, 5.0
 
 
-def choking_box(paper: Paper) -> Boxed:
+def choking_box(paper: Paper, voice: Voice) -> Boxed:
     """The box of the regulation: signal word and hazard in capitals, words below. In another
     language the words that Europe has for it stand beside."""
-    said = [Words(strong(say(CHOKING_HAZARD)), HEADING)]
-    if spoken() == ENGLISH:
-        return Boxed((*said, *(Words(strong(say(words))) for words in CHOKING_WORDS)))
-    said.append(Words(strong(say(CHOKING_EUROPE))))
+    said = [Words(strong(voice.say(CHOKING_HAZARD)), HEADING)]
+    if voice.language == ENGLISH:
+        return Boxed((*said, *(Words(strong(voice.say(words))) for words in CHOKING_WORDS)))
+    said.append(Words(strong(voice.say(CHOKING_EUROPE))))
     own = [Words(strong(CHOKING_HAZARD), HEADING), *(Words(strong(w)) for w in CHOKING_WORDS)]
     return Boxed(beside(paper, said, own, OWN_SHARE), OWN_PAD)
 
 
-def choking_blocks(paper: Paper) -> list[Block]:
+def choking_blocks(paper: Paper, voice: Voice) -> list[Flowable]:
     """The words of both regulations: the box, and Europe's below unless they stand in it."""
-    below = [Words(plain(say(CHOKING_EUROPE)), after=6)] if spoken() == ENGLISH else []
-    return [choking_box(paper), *below]
+    europe = Words(plain(voice.say(CHOKING_EUROPE)), after=6)
+    below = [europe] if voice.language == ENGLISH else []
+    return [choking_box(paper, voice), *below]
 
 
 @dataclass(frozen=True)

@@ -1,21 +1,37 @@
-"""Where the gauges go: among the pages, or by themselves."""
+"""The gauges at true size, among the pages or by themselves."""
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from buildplan.booklet.common.book import Book
-from buildplan.booklet.common.piece import gauges
-from buildplan.document.paper import true_size
-from buildplan.document.renderer import Leaf
+from buildplan.document.blocks import Shown
+from buildplan.document.paper import mm, true_size
+from buildplan.document.printing import Section
+from buildplan.drawing.gauge import gauge_sheets
 
 
-def true_gauges(book: Book) -> list[Leaf]:
-    """The gauges at true size, whatever else is enlarged."""
-    paper = true_size(book.paper)
-    return [replace(leaf, paper=paper) for leaf in gauges(replace(book, paper=paper))]
+def true_gauges(book: Book) -> list[Section]:
+    """The gauges at true size, whatever else is enlarged, with a ruler that shows whether the
+    printer kept it."""
+    voice, paper = book.voice, true_size(book.paper)
+    sheets = gauge_sheets(
+        book.framework, (paper.width, paper.height), book.units, head=mm(8), foot=mm(6)
+    )
+    return [
+        Section(
+            voice.say("Gauges at true size")
+            if number == 1
+            else voice.say("Gauges, sheet {number}", number=number),
+            [Shown(sheet.picture)],
+            running=voice.say("Gauges at true size: print at 100 %"),
+            listed=number == 1,
+            headed=number == 1,
+            whole_sheet=True,
+            paper=paper,
+        )
+        for number, sheet in enumerate(sheets, start=1)
+    ]
 
 
-def gauges_within(book: Book) -> list[Leaf]:
+def gauges_within(book: Book) -> list[Section]:
     """The gauges as pages of the booklet, unless they are printed by themselves."""
     return [] if book.gauges_apart else true_gauges(book)

@@ -9,8 +9,7 @@ from collections.abc import Sequence
 from buildplan.booklet.common.book import Book
 from buildplan.design.measures import Units, length_words
 from buildplan.evaluation.figures import KG_PER_LB
-from buildplan.language.grammar import first_to_last, listed
-from buildplan.language.speaking import say
+from buildplan.language.voice import Voice
 
 # A draught from a door (from memory).
 DRAUGHT_M_PER_S = 2.0
@@ -21,24 +20,25 @@ METRES_PER_SECOND_OF_MPH = 1609.344 / 3600
 LITRES_PER_CUBIC_FOOT = 28.316846592
 
 
-def bulk_words(volume_m3: float, units: Units) -> str:
+def bulk_words(volume_m3: float, units: Units, voice: Voice) -> str:
     """Bulk in the reader's units, rounded up: `12 cu ft` or `340 L`."""
     litres = volume_m3 * 1000
     if units == "in":
-        return say("{volume} cu ft", volume=math.ceil(litres / LITRES_PER_CUBIC_FOOT))
-    return say("{volume} L", volume=math.ceil(litres / 10) * 10)
+        return voice.say("{volume} cu ft", volume=math.ceil(litres / LITRES_PER_CUBIC_FOOT))
+    return voice.say("{volume} L", volume=math.ceil(litres / 10) * 10)
 
 
 def balloon_words(book: Book, key: str) -> str:
     """`ivory links, 12 in`."""
+    voice = book.voice
     balloon = book.framework.balloons[key]
     size = length_words(balloon.nominal_m, book.units)
     if balloon.kind == "round":
-        return say("{colour} rounds, {size}", colour=balloon.label, size=size)
-    return say("{colour} links, {size}", colour=balloon.label, size=size)
+        return voice.say("{colour} rounds, {size}", colour=balloon.label, size=size)
+    return voice.say("{colour} links, {size}", colour=balloon.label, size=size)
 
 
-def joints_words(labels: Sequence[str]) -> str:
+def joints_words(labels: Sequence[str], voice: Voice) -> str:
     """Joints in few words: `A24 to A32, D24 and D25`; three or more in a row are joined up."""
     runs: list[list[str]] = []
     for label in labels:
@@ -48,8 +48,12 @@ def joints_words(labels: Sequence[str]) -> str:
             runs.append([label])
     parts: list[str] = []
     for run in runs:
-        parts += [first_to_last(run[0], run[-1])] if len(run) > 2 else run
-    return listed(parts)
+        parts += [_run(run, voice)] if len(run) > 2 else run
+    return voice.listed(parts)
+
+
+def _run(labels: Sequence[str], voice: Voice) -> str:
+    return voice.say("{first} to {last}", first=labels[0], last=labels[-1])
 
 
 def _follows(before: str, label: str) -> bool:
@@ -70,20 +74,21 @@ def ballast_kg(book: Book, gust_m_per_s: float) -> float:
     return max(LEAST_BALLAST_KG, float(math.ceil(round(needed, 6))))
 
 
-def mass_words(mass_kg: float) -> str:
+def mass_words(mass_kg: float, voice: Voice) -> str:
     """Ballast, whole kilograms and pounds: `54 kg (120 lb)`."""
-    return say("{kg} kg ({lb} lb)", kg=round(mass_kg), lb=math.ceil(mass_kg / KG_PER_LB))
+    return voice.say("{kg} kg ({lb} lb)", kg=round(mass_kg), lb=math.ceil(mass_kg / KG_PER_LB))
 
 
-def speed_words(gust_m_per_s: float, units: Units) -> str:
+def speed_words(gust_m_per_s: float, units: Units, voice: Voice) -> str:
     """A gust in the reader's units: `4 mph` or `7 km/h`."""
     if units == "in":
-        return say("{speed} mph", speed=round(gust_m_per_s / METRES_PER_SECOND_OF_MPH))
-    return say("{speed} km/h", speed=round(gust_m_per_s * 3.6))
+        return voice.say("{speed} mph", speed=round(gust_m_per_s / METRES_PER_SECOND_OF_MPH))
+    return voice.say("{speed} km/h", speed=round(gust_m_per_s * 3.6))
 
 
 def ballast_words(book: Book) -> str:
     """What holds the piece indoors, for the load list."""
-    gust = speed_words(DRAUGHT_M_PER_S, book.units)
-    mass = mass_words(ballast_kg(book, DRAUGHT_M_PER_S))
-    return say("{mass} in all, for a draught of {gust} (estimate)", mass=mass, gust=gust)
+    voice = book.voice
+    gust = speed_words(DRAUGHT_M_PER_S, book.units, voice)
+    mass = mass_words(ballast_kg(book, DRAUGHT_M_PER_S), voice)
+    return voice.say("{mass} in all, for a draught of {gust} (estimate)", mass=mass, gust=gust)

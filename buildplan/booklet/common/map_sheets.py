@@ -7,18 +7,18 @@ from dataclasses import dataclass
 from itertools import accumulate
 
 from buildplan.booklet.common.book import Book
-from buildplan.document.renderer import BODY, paragraph_height, plain
+from buildplan.document.canvas import UNKNOWN_PAGE
+from buildplan.document.text import BODY, TITLE, paragraph_height, plain
 from buildplan.drawing.joint_map import joint_map
 from buildplan.drawing.labels import Box, label_boxes
 from buildplan.drawing.marks import Picture
-from buildplan.language.speaking import say
+from buildplan.framework.model import Framework
 from buildplan.sequence.model import Kind, Step
 
-# What a map page holds beside the map: its title and the words below that.
-HEAD_ROOM = 70.0
+# What a map page holds beside the map: its title, the words below that, and the gaps.
+TITLE_ROOM, GAPS = TITLE.leading + 8.0, 16.0
 INDEX_COLUMNS = 2
 INDEX_GAP = 8.0
-WIDE_PAGE = 888  # as wide as any page number
 
 # Steps whose joints a builder looks up on the map, and those that the map leads back to.
 LOOKED_UP = frozenset({Kind.CLOSE_RING, Kind.TAG, Kind.LAY, Kind.BRACE, Kind.SINGLE, Kind.JOIN})
@@ -54,34 +54,36 @@ def step_place(step: Step) -> str:
 
 def map_sheets(book: Book) -> MapSheets:
     """The joint map on as few sheets as are readable, each with room for its index of steps."""
-    room = book.paper.top - book.paper.bottom - HEAD_ROOM
+    words = paragraph_height(how_to_read(book), BODY, book.paper.measure)
+    room = book.paper.top - book.paper.bottom - TITLE_ROOM - words - GAPS
     lines = 0
     while True:
         index = INDEX_GAP + lines * BODY.leading
         pictures = joint_map(book.framework, book.paper.measure, room - index)
         sheets = MapSheets(pictures, _sheet_of(book, pictures))
         indexes = [index_columns(book, sheets.steps_on(book, n)) for n in range(len(pictures))]
-        needed = max(sum(index_lines(book, s) for s in steps) for c in indexes for steps in c)
+        needed = max(sum(_index_lines(book, s) for s in steps) for c in indexes for steps in c)
         if needed <= lines:
             return sheets
         lines = needed
 
 
-def index_width(book: Book) -> float:
-    """Width of an entry in a sheet's index."""
-    return book.paper.measure / INDEX_COLUMNS - INDEX_GAP
+def index_words(book: Book, step: Step, page: int) -> tuple[str, str]:
+    """A step in a sheet's index: its title, and where it is found."""
+    found = book.voice.say("step {number}, page {page}", number=step.number, page=page)
+    return step.title, found
 
 
-def index_lines(book: Book, step: Step) -> int:
+def _index_lines(book: Book, step: Step) -> int:
     """Lines that a step's entry takes there."""
-    found = say("step {number}, page {page}", number=step.number, page=WIDE_PAGE)
-    height = paragraph_height(plain(f"{step.title}: {found}"), BODY, index_width(book))
-    return int(height / BODY.leading + 0.5)
+    width = book.paper.measure / INDEX_COLUMNS - INDEX_GAP
+    words = ": ".join(index_words(book, step, UNKNOWN_PAGE))
+    return int(paragraph_height(plain(words), BODY, width) / BODY.leading + 0.5)
 
 
 def index_columns(book: Book, steps: Sequence[Step]) -> tuple[Sequence[Step], Sequence[Step]]:
     """A sheet's index in two columns, the second as long as the first or shorter."""
-    lines = list(accumulate(index_lines(book, step) for step in steps))
+    lines = list(accumulate(_index_lines(book, step) for step in steps))
     first = next((n for n, used in enumerate(lines, start=1) if 2 * used >= lines[-1]), 0)
     return steps[:first], steps[first:]
 
@@ -107,3 +109,27 @@ def brace_flags(book: Book, picture: Picture, step: Step) -> list[Box]:
         if links & set(brace.links)
         for box in boxes.get(str(brace.number), ())
     ]
+
+
+def how_to_read(book: Book) -> str:
+    """What the map shows of a piece, in words."""
+    voice, framework = book.voice, book.framework
+    if framework.laid:
+        return voice.say(
+            "The front as it is seen, the back behind it, up and to the right. Small numbers are "
+            "those of braces; where lines meet, knots are brought together under one lock."
+        )
+    if any(not part.braces for part in _built_alone(framework)):
+        return voice.say(
+            "Every disc is a joint, every line a balloon. Knots of the same name are brought "
+            "together under one lock."
+        )
+    return voice.say(
+        "The piece unrolled flat. Each row is a long chain, each column a brace; "
+        "where lines meet, knots are brought together under one lock."
+    )
+
+
+def _built_alone(framework: Framework) -> list[Framework]:
+    """The parts of an assembly, or the piece itself."""
+    return [part.framework for part in framework.parts] or [framework]

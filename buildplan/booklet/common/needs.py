@@ -4,23 +4,21 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from reportlab.platypus import Flowable
+
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.loads import ballast_words
 from buildplan.booklet.common.swatches import swatch
 from buildplan.design.measures import length_words, size_words
-from buildplan.document.flow import Grid, draw_column, heading, height_of
-from buildplan.document.renderer import (
-    BODY,
-    HEADING,
-    Leaf,
-    Press,
-    plain,
-    strong,
-)
+from buildplan.document.blocks import Items, Words, heading, together
+from buildplan.document.layout import beside
+from buildplan.document.printing import Section
+from buildplan.document.tables import Grid
+from buildplan.document.text import plain, strong
 from buildplan.evaluation.figures import minutes_words, nominal_words, weight_words
 from buildplan.evaluation.materials import Purchase
-from buildplan.language.grammar import percent, sentences
-from buildplan.language.speaking import mark, say, say_count, whole
+from buildplan.language.grammar import sentences
+from buildplan.language.speaking import mark
 from buildplan.sequence.reach import lifters
 
 ORDER_PAD = 7.0  # room to write by hand
@@ -36,142 +34,149 @@ TOOLS: Sequence[str] = (
 )
 
 
-def needs(book: Book) -> Leaf:
+def needs(book: Book) -> Section:
     """What you need: balloons with spares and packs, tools, people, room and time."""
+    voice = book.voice
+    tools = tuple(plain(voice.say(tool)) for tool in TOOLS)
+    first = [heading(voice.say("Tools")), Items(tools, ticked=True, gap=6.0)]
+    second = [
+        heading(voice.say("People, room and time")),
+        Items(_people(book)),
+        heading(voice.say("To hold it down")),
+        Items(_ballast(book), ticked=True),
+    ]
+    blocks = [
+        heading(voice.say("Balloons")),
+        _balloons(book),
+        Words(_locks_and_spares(book), after=12),
+        *beside(book.paper, first, second),
+        _order(book),
+    ]
+    return Section(voice.say("What you need"), blocks, titled=True)
 
-    def draw(press: Press) -> None:
-        paper, facts = book.paper, book.facts
-        top = press.title(say("What you need"))
-        y = press.paragraph(say("Balloons"), paper.left, top, paper.measure, HEADING, "H2") - 4
-        letters = book.colour_letters
-        head = [
-            say("Colour"),
-            say("Balloon"),
-            say("Size to"),
-            say("In the piece"),
-            say("Spare"),
-            say("To buy"),
-        ]
-        rows = [head]
-        for purchase in facts.purchases:
-            buy = whole(purchase.to_buy)
-            if purchase.packs is not None and purchase.pack_size is not None:
-                buy = say_count(
-                    "{number} pack of {size}",
-                    "{number} packs of {size}",
-                    purchase.packs,
-                    size=purchase.pack_size,
-                )
-            rows.append(
-                [
-                    strong(", ".join(letters[one.key] for one in purchase.balloons)),
-                    plain(_purchase_words(book, purchase)),
-                    ", ".join(
-                        dict.fromkeys(
-                            length_words(one.gauge_m, book.units) for one in purchase.balloons
-                        )
-                    ),
-                    whole(purchase.needed),
-                    whole(purchase.spare),
-                    buy,
-                ]
-            )
-        rows.append(
-            [
-                "",
-                strong(say("all together")),
-                "",
-                strong(whole(facts.total)),
-                strong(whole(sum(p.spare for p in facts.purchases))),
-                "",
-            ]
-        )
-        widths = (62, paper.measure - 62 - 300, 66, 76, 54, 104)
-        swatches = {
-            i: swatch(purchase.balloon, letters[key], book.patterns[key])
-            for i, purchase in enumerate(facts.purchases, start=1)
-            if (key := purchase.balloon.key)
-        }
-        y = press.table(rows, paper.left, y, widths, frozenset({3, 4, 5}), swatches)
-        y = press.paragraph(
-            sentences(
-                say_count(
-                    "A lock takes two rounds: {number} lock, {rounds} rounds.",
-                    "A lock takes two rounds: {number} locks, {rounds} rounds.",
-                    facts.locks,
-                    rounds=2 * facts.locks,
-                ),
-                say(
-                    "Spares for bursts are {share}, rounded up.",
-                    share=percent(book.design.spare),
-                ),
-            ),
-            paper.left,
-            y - 8,
-            paper.measure,
-            BODY,
-        )
-        half = (paper.measure - 24) / 2
-        right = paper.left + half + 24
-        y -= 14
-        bottom = press.paragraph(say("Tools"), paper.left, y, half, HEADING, "H2") - 4
-        left = press.tick_list([plain(say(tool)) for tool in TOOLS], paper.left, bottom, half)
-        below = press.paragraph(say("People, room and time"), right, y, half, HEADING, "H2") - 4
-        room = size_words(max(facts.width_m, facts.height_m) + 2.0, book.units)
-        below = press.bullets(
-            (
-                say(
-                    "{people} people; {lifters} at least to lift it and stand it up",
-                    people=strong(whole(facts.crew)),
-                    lifters=lifters(book.shape),
-                ),
-                say(
-                    "A clean, smooth floor, about {room} square: the piece is built lying flat",
-                    room=strong(room),
-                ),
-                say(
-                    "About {work} of work in all, {time} for {people} people (estimate, practised "
-                    "hands; a first build takes about twice as long)",
-                    work=strong(minutes_words(facts.work_minutes)),
-                    time=strong(minutes_words(facts.crew_minutes)),
-                    people=facts.crew,
-                ),
-                say("Weight about {weight} (estimate)", weight=strong(weight_words(facts.mass_kg))),
-                say("An even room temperature: balloons sized in the cold grow in the warm"),
-            ),
-            right,
-            below,
-            half,
-        )
-        held = say("To hold it down")
-        below = press.paragraph(held, right, below - 8, half, HEADING, "H2") - 4
-        ballast = say(
-            "Ballast, the same on each foot: {ballast}", ballast=plain(ballast_words(book))
-        )
-        below = press.tick_list((ballast, say("Soft ties or webbing, no wire")), right, below, half)
-        _orders(press, book, min(left, below) - 8)
 
-    return Leaf(say("What you need"), draw)
+def _balloons(book: Book) -> Grid:
+    voice, letters, facts = book.voice, book.colour_letters, book.facts
+    rows = [
+        (
+            strong(", ".join(letters[one.key] for one in purchase.balloons)),
+            plain(_purchase_words(book, purchase)),
+            ", ".join(
+                dict.fromkeys(length_words(one.gauge_m, book.units) for one in purchase.balloons)
+            ),
+            voice.whole(purchase.needed),
+            voice.whole(purchase.spare),
+            _to_buy(book, purchase),
+        )
+        for purchase in facts.purchases
+    ]
+    spare = sum(purchase.spare for purchase in facts.purchases)
+    rows.append(
+        (
+            "",
+            strong(voice.say("all together")),
+            "",
+            strong(voice.whole(facts.total)),
+            strong(voice.whole(spare)),
+            "",
+        )
+    )
+    swatches = {
+        number: swatch(purchase.balloon, letters[key], book.patterns[key], voice)
+        for number, purchase in enumerate(facts.purchases, start=1)
+        if (key := purchase.balloon.key)
+    }
+    head = (
+        voice.say("Colour"),
+        voice.say("Balloon"),
+        voice.say("Size to"),
+        voice.say("In the piece"),
+        voice.say("Spare"),
+        voice.say("To buy"),
+    )
+    right = frozenset({3, 4, 5})
+    return Grid(head, rows, (62, 148, 66, 76, 54, 104), right, after=8, pictures=swatches)
+
+
+def _to_buy(book: Book, purchase: Purchase) -> str:
+    if purchase.packs is None or purchase.pack_size is None:
+        return book.voice.whole(purchase.to_buy)
+    return book.voice.say_count(
+        "{number} pack of {size}",
+        "{number} packs of {size}",
+        purchase.packs,
+        size=purchase.pack_size,
+    )
+
+
+def _locks_and_spares(book: Book) -> str:
+    voice, locks = book.voice, book.facts.locks
+    return sentences(
+        voice.say_count(
+            "A lock takes two rounds: {number} lock, {rounds} rounds.",
+            "A lock takes two rounds: {number} locks, {rounds} rounds.",
+            locks,
+            rounds=2 * locks,
+        ),
+        voice.say(
+            "Spares for bursts are {share}, rounded up.", share=voice.percent(book.design.spare)
+        ),
+    )
+
+
+def _people(book: Book) -> list[str]:
+    voice, facts = book.voice, book.facts
+    room = size_words(max(facts.width_m, facts.height_m) + 2.0, book.units)
+    return [
+        voice.say(
+            "{people} people; {lifters} at least to lift it and stand it up",
+            people=strong(voice.whole(facts.crew)),
+            lifters=lifters(book.shape),
+        ),
+        voice.say(
+            "A clean, smooth floor, about {room} square: the piece is built lying flat",
+            room=strong(room),
+        ),
+        voice.say(
+            "About {work} of work in all, {time} for {people} people (estimate, practised "
+            "hands; a first build takes about twice as long)",
+            work=strong(minutes_words(facts.work_minutes)),
+            time=strong(minutes_words(facts.crew_minutes)),
+            people=facts.crew,
+        ),
+        voice.say("Weight about {weight} (estimate)", weight=strong(weight_words(facts.mass_kg))),
+        voice.say("An even room temperature: balloons sized in the cold grow in the warm"),
+    ]
+
+
+def _ballast(book: Book) -> list[str]:
+    voice = book.voice
+    return [
+        voice.say("Ballast, the same on each foot: {ballast}", ballast=plain(ballast_words(book))),
+        voice.say("Soft ties or webbing, no wire"),
+    ]
 
 
 def _purchase_words(book: Book, purchase: Purchase) -> str:
-    """A balloon to buy; those who have the design file find it there by its key."""
-    told = {"balloon": nominal_words(purchase.balloon, book.units), "colour": purchase.label}
-    if book.edition == "sale":
-        return say("{balloon}, {colour}", **told)
-    keys = ", ".join(one.key for one in purchase.balloons)
-    return say("{balloon}, {colour} ({keys})", **told, keys=keys)
+    """A balloon to buy, as a shop calls it."""
+    return book.voice.say(
+        "{balloon}, {colour}",
+        balloon=nominal_words(purchase.balloon, book.units),
+        colour=purchase.label,
+    )
 
 
-def _orders(press: Press, book: Book, top: float) -> None:
-    """Where to write down what was ordered, if there is room for it."""
-    paper, letters = book.paper, book.colour_letters
-    head = (say("Colour"), say("Ordered from, make and its name of the colour"), say("Came on"))
+def _order(book: Book) -> Flowable:
+    """Where to write down what was ordered."""
+    voice, letters = book.voice, book.colour_letters
+    head = (
+        voice.say("Colour"),
+        voice.say("Ordered from, make and its name of the colour"),
+        voice.say("Came on"),
+    )
     rows = [
         (strong(", ".join(letters[one.key] for one in purchase.balloons)), "", "")
         for purchase in book.facts.purchases
     ]
-    grid = Grid(head, tuple(rows), (62, 330, 104), pad=ORDER_PAD)
-    title = heading(say("Your order"))
-    if height_of((title, grid), paper.measure) <= top - paper.bottom:
-        draw_column(press, (title, grid), paper.left, top, paper.measure)
+    grid = Grid(head, rows, (62, 330, 104), pad=ORDER_PAD)
+    return together(heading(voice.say("Your order")), grid)

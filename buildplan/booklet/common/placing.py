@@ -7,7 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from buildplan.framework.model import Framework
-from buildplan.language.speaking import say
+from buildplan.language.voice import Voice
 from buildplan.shape.bodies import bodies_of
 from buildplan.shape.model import FloatArray, Shape
 
@@ -51,19 +51,25 @@ def least_lean(framework: Framework, shape: Shape) -> tuple[float, float, float]
     return float(lowest), heights[lowest], heights[(lowest + 90) % 180]
 
 
-def poses(framework: Framework, shape: Shape) -> tuple[Pose, ...]:
+def poses(framework: Framework, shape: Shape, voice: Voice) -> tuple[Pose, ...]:
     """The poses worth measuring an opening for, always edge first: nobody carries it broadside
     through a door."""
     angle, low, long = least_lean(framework, shape)
     width, height, depth = shape.width_m, shape.height_m, shape.depth_m
     found = [
-        Pose(say("Upright"), say("as it stands, edge first"), depth, height, width),
-        Pose(say("On its side"), say("turned a quarter, edge first"), depth, width, height),
+        Pose(voice.say("Upright"), voice.say("as it stands, edge first"), depth, height, width),
+        Pose(
+            voice.say("On its side"),
+            voice.say("turned a quarter, edge first"),
+            depth,
+            width,
+            height,
+        ),
     ]
     if low < 0.97 * min(width, height):
         lean = min(angle, 180 - angle)
-        how = say("turned {angle} degrees in its own plane, edge first", angle=round(lean))
-        found.append(Pose(say("Tilted"), how, depth, low, long))
+        how = voice.say("turned {angle} degrees in its own plane, edge first", angle=round(lean))
+        found.append(Pose(voice.say("Tilted"), how, depth, low, long))
     narrow, wide = sorted((width, height))
-    found.append(Pose(say("Flat"), say("lying, carried level"), narrow, depth, wide))
+    found.append(Pose(voice.say("Flat"), voice.say("lying, carried level"), narrow, depth, wide))
     return tuple(found)

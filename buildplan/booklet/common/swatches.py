@@ -7,10 +7,13 @@ import numpy as np
 from buildplan.drawing.marks import Look, Picture
 from buildplan.drawing.stamps import round_stamps
 from buildplan.framework.model import BalloonType
-from buildplan.language.speaking import mark, say
+from buildplan.language.speaking import mark
+from buildplan.language.voice import Voice
 
 
-def swatch(balloon: BalloonType, letter: str, pattern: int, size: float = 20) -> Picture:
+def swatch(
+    balloon: BalloonType, letter: str, pattern: int, voice: Voice, size: float = 20
+) -> Picture:
     """A balloon's colour and sign, `size` points square."""
     middle = np.array([size / 2, size / 2])
     knot = np.array([size / 2, 0.0])
@@ -21,4 +24,6 @@ def swatch(balloon: BalloonType, letter: str, pattern: int, size: float = 20) ->
         if balloon.kind == "link"
         else mark("Colour {letter}: {colour}, a round balloon.")
     )
-    return Picture(size, size, tuple(marks), say(message, letter=letter, colour=balloon.label))
+    return Picture(
+        size, size, tuple(marks), voice.say(message, letter=letter, colour=balloon.label)
+    )

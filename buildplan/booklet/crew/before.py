@@ -6,6 +6,8 @@ from collections import Counter
 from collections.abc import Sequence
 from decimal import Decimal
 
+from reportlab.platypus import Flowable
+
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.loads import ballast_words, balloon_words, bulk_words
 from buildplan.booklet.common.needs import TAGS, TOOLS
@@ -13,18 +15,14 @@ from buildplan.business.buying.money import cost, money_words
 from buildplan.business.buying.packing import Bag
 from buildplan.business.buying.shopping import packs_words
 from buildplan.design.measures import length_words
-from buildplan.document.flow import (
-    Block,
-    Grid,
-    Items,
-    Words,
-    beside,
-    heading,
-)
-from buildplan.document.renderer import SMALL, plain, strong, unbroken
+from buildplan.document.blocks import Items, Words, heading
+from buildplan.document.layout import beside
+from buildplan.document.tables import Grid
+from buildplan.document.text import SMALL, plain, strong, unbroken
 from buildplan.evaluation.figures import air_words, minutes_words, nominal_words
 from buildplan.framework.model import BalloonType
-from buildplan.language.speaking import mark, say, say_count, whole
+from buildplan.language.speaking import mark
+from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job
 from buildplan.sequence.model import Kind, Step
 from buildplan.sequence.reach import lifters
@@ -47,22 +45,23 @@ MOVES: dict[Kind, str] = {
 }
 
 
-def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Block]:
+def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Flowable]:
     """What is sized and tied in the workshop, and what goes into which bag."""
+    voice = book.voice
     sizes = tuple(
         (
             strong(letter),
             _balloon(book, book.framework.balloons[key], book.framework.balloons[key].label),
             strong(length_words(book.framework.balloons[key].gauge_m, book.units)),
-            strong(whole(book.facts.counts[key])),
+            strong(voice.whole(book.facts.counts[key])),
         )
         for key, letter in book.colour_letters.items()
     )
-    blocks: list[Block] = [
+    blocks: list[Flowable] = [
         *_buying(book),
-        heading(say("Size")),
+        heading(voice.say("Size")),
         Grid(
-            ("", say("Balloon"), say("Gauge"), say("Count")),
+            ("", voice.say("Balloon"), voice.say("Gauge"), voice.say("Count")),
             sizes,
             (10, 80, 28, 24),
             frozenset({3}),
@@ -71,34 +70,45 @@ def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Bl
     ]
     kinds = {kind for step in book.steps for kind in step.kinds}
     blocks += [
-        heading(say("How we tie")),
-        Items(tuple(plain(say(words)) for kind, words in MOVES.items() if kind in kinds), gap=2.5),
+        heading(voice.say("How we tie")),
+        Items(
+            tuple(plain(voice.say(words)) for kind, words in MOVES.items() if kind in kinds),
+            gap=2.5,
+        ),
     ]
     for job in work:
         if job.portable:
-            blocks.append(heading(say("Job {number}: {title}", number=job.number, title=job.title)))
+            blocks.append(
+                heading(voice.say("Job {number}: {title}", number=job.number, title=job.title))
+            )
             blocks.append(Items(tuple(_lines(job.steps)), ticked=True, gap=2.5))
     rows = tuple(
         (
             strong(unbroken(bag.label)),
             plain(bag.holds),
-            whole(bag.balloons),
-            plain(bulk_words(bag.bulk_m3, book.units)),
+            voice.whole(bag.balloons),
+            plain(bulk_words(bag.bulk_m3, book.units, voice)),
             "",
         )
         for bag in packed
     )
     all_bags = (
         "",
-        say("all together"),
-        strong(whole(sum(bag.balloons for bag in packed))),
-        strong(bulk_words(sum(bag.bulk_m3 for bag in packed), book.units)),
+        voice.say("all together"),
+        strong(voice.whole(sum(bag.balloons for bag in packed))),
+        strong(bulk_words(sum(bag.bulk_m3 for bag in packed), book.units, voice)),
         "",
     )
     blocks += [
-        heading(say("Bags: one label on each bag, the same words as here")),
+        heading(voice.say("Bags: one label on each bag, the same words as here")),
         Grid(
-            (say("Label"), say("Holds"), say("Balloons"), say("Bulk"), say("Packed")),
+            (
+                voice.say("Label"),
+                voice.say("Holds"),
+                voice.say("Balloons"),
+                voice.say("Bulk"),
+                voice.say("Packed"),
+            ),
             (*rows, all_bags),
             (32, 90, 27, 27, 25),
             frozenset({2, 3}),
@@ -106,7 +116,7 @@ def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Bl
             after=6,
         ),
         Words(
-            say(
+            voice.say(
                 "Bulk is loosely filled (an estimate). What is too much for one bag goes into "
                 "more bags of the same label: write 1 of 2, 2 of 2. Smooth bags; keep them warm, "
                 "out of the sun and off the floor."
@@ -118,25 +128,29 @@ def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Bl
 
 
 def _balloon(book: Book, balloon: BalloonType, colour: str) -> str:
-    words = say("{balloon}, {colour}", balloon=nominal_words(balloon, book.units), colour=colour)
+    voice = book.voice
+    words = voice.say(
+        "{balloon}, {colour}", balloon=nominal_words(balloon, book.units), colour=colour
+    )
     return plain(words)
 
 
-def _buying(book: Book) -> list[Block]:
+def _buying(book: Book) -> list[Flowable]:
     """What to buy in whole packs, and what else a quote is made from: cost, air, work."""
+    voice = book.voice
     facts, letters, currency = book.facts, book.colour_letters, book.design.currency
     costs = [None if currency is None else cost(p, currency) for p in facts.purchases]
     rows = tuple(
         (
             strong(", ".join(letters[balloon.key] for balloon in p.balloons)),
             _balloon(book, p.balloon, p.label),
-            whole(p.needed),
-            whole(p.spare),
+            voice.whole(p.needed),
+            voice.whole(p.spare),
             strong(packs_words(p)),
         )
         for p in facts.purchases
     )
-    work = say(
+    work = voice.say(
         "Work: {all} of one person in all, {time} for {people} people (estimates, practised "
         "hands; the way there and back comes on top)",
         all=strong(minutes_words(facts.work_minutes)),
@@ -144,15 +158,15 @@ def _buying(book: Book) -> list[Block]:
         people=facts.crew,
     )
     air = air_words(facts.air_m3, facts.pump_minutes, book.units)
-    told = [say("Air: {air} (estimates). Air only, no helium.", air=plain(air)), work]
+    told = [voice.say("Air: {air} (estimates). Air only, no helium.", air=plain(air)), work]
     known = [amount for amount in costs if amount is not None]
     if currency is not None and len(known) == len(costs):
         amount = money_words(sum(known, Decimal(0)), currency)
-        told.insert(0, say("Balloons, in whole packs: {amount}", amount=strong(amount)))
+        told.insert(0, voice.say("Balloons, in whole packs: {amount}", amount=strong(amount)))
     return [
-        heading(say("Buy, and what a quote is made from")),
+        heading(voice.say("Buy, and what a quote is made from")),
         Grid(
-            ("", say("Balloon"), say("Needed"), say("Spare"), say("Buy")),
+            ("", voice.say("Balloon"), voice.say("Needed"), voice.say("Spare"), voice.say("Buy")),
             rows,
             (10, 62, 22, 20, 34),
             frozenset({2, 3, 4}),
@@ -173,65 +187,66 @@ def _lines(steps: Sequence[Step]) -> list[str]:
     return lines
 
 
-def loading(book: Book, packed: Sequence[Bag]) -> list[Block]:
+def loading(book: Book, packed: Sequence[Bag]) -> list[Flowable]:
     """Everything that goes on the vehicle, and everybody."""
+    voice = book.voice
     facts = book.facts
     tags = [j for s in book.steps if s.kind is Kind.TAG for o in s.operations for j in o.joints]
     spares = tuple(
-        say(
+        voice.say(
             "{count} {balloons}, not inflated",
-            count=strong(whole(p.spare)),
+            count=strong(voice.whole(p.spare)),
             balloons=plain(balloon_words(book, p.balloon.key)),
         )
         for p in facts.purchases
     )
-    tools = [plain(say(tool)) for tool in TOOLS if tool != TAGS]
+    tools = [plain(voice.say(tool)) for tool in TOOLS if tool != TAGS]
     if tags:
-        written = say_count(
+        written = voice.say_count(
             "{count} tag, written before: {joints}",
             "{count} tags, written before: {joints}",
             len(tags),
-            count=strong(whole(len(tags))),
-            joints=plain(_some(tags)),
+            count=strong(voice.whole(len(tags))),
+            joints=plain(_some(tags, voice)),
         )
         tools.insert(2, written)
-    first: list[Block] = [
-        heading(say("Bags")),
-        Items(tuple(_bag_words(bag) for bag in packed), True),
-        heading(say("Spares to carry")),
+    first: list[Flowable] = [
+        heading(voice.say("Bags")),
+        Items(tuple(_bag_words(bag, voice) for bag in packed), True),
+        heading(voice.say("Spares to carry")),
         Items(spares, ticked=True),
     ]
-    second: list[Block] = [
-        heading(say("Tools")),
+    second: list[Flowable] = [
+        heading(voice.say("Tools")),
         Items(
             (
                 *tools,
-                say("Extension lead, and tape to hold it to the floor"),
-                say("Broom and dustpan"),
+                voice.say("Extension lead, and tape to hold it to the floor"),
+                voice.say("Broom and dustpan"),
             ),
             ticked=True,
         ),
-        heading(say("To hold it down")),
+        heading(voice.say("To hold it down")),
         Items(
             (
-                say(
+                voice.say(
                     "Ballast, the same on each foot: {ballast}", ballast=plain(ballast_words(book))
                 ),
-                say("Soft ties or webbing, no wire"),
-                say("Clear lines and fixings, if the venue allows them"),
+                voice.say("Soft ties or webbing, no wire"),
+                voice.say("Clear lines and fixings, if the venue allows them"),
             ),
             ticked=True,
         ),
-        heading(say("People and papers")),
+        heading(voice.say("People and papers")),
         Items(
             (
-                say(
+                voice.say(
                     "{people} people: {lifters} at least to lift and stand it up",
-                    people=strong(whole(max(lifters(book.shape), facts.crew))),
+                    people=strong(voice.whole(max(lifters(book.shape), facts.crew))),
                     lifters=lifters(book.shape),
                 ),
-                say("This booklet; the gauges cut from card; a pen"),
-                say("First aid kit; the venue's telephone number"),
+                voice.say("This booklet; the gauges cut from card; a pen"),
+                voice.say("First aid kit; the venue's telephone number"),
             ),
             ticked=True,
         ),
@@ -239,8 +254,8 @@ def loading(book: Book, packed: Sequence[Bag]) -> list[Block]:
     return list(beside(book.paper, first, second, 0.46))
 
 
-def _bag_words(bag: Bag) -> str:
-    return say_count(
+def _bag_words(bag: Bag, voice: Voice) -> str:
+    return voice.say_count(
         "{label}: {number} balloon",
         "{label}: {number} balloons",
         bag.balloons,
@@ -248,7 +263,7 @@ def _bag_words(bag: Bag) -> str:
     )
 
 
-def _some(labels: Sequence[str]) -> str:
+def _some(labels: Sequence[str], voice: Voice) -> str:
     """Labels by their letters, each once: `A1 A5 A10; B1 to B8 (3 of each)`."""
     alike: dict[tuple[str, int], list[int]] = {}
     for label, times in Counter(labels).items():
@@ -258,6 +273,6 @@ def _some(labels: Sequence[str]) -> str:
     for (letters, times), found in alike.items():
         numbers = sorted(found)
         joints = " ".join(runs_told([f"{letters}{n or ''}" for n in numbers], numbers))
-        each = say("{joints} ({number} of each)", joints=joints, number=times)
+        each = voice.say("{joints} ({number} of each)", joints=joints, number=times)
         said.append(joints if times == 1 else each)
     return "; ".join(said)

@@ -4,20 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from reportlab.platypus import Flowable
+
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.crew.times import chart, clock, place_name, timed_jobs, who_words
-from buildplan.document.flow import (
-    COLUMN_GAP,
-    Block,
-    Grid,
-    Items,
-    Shown,
-    Words,
-    beside,
-    heading,
-    is_wide,
-)
-from buildplan.document.renderer import SMALL, plain, strong, unbroken
+from buildplan.document.blocks import Items, Shown, Words, heading
+from buildplan.document.layout import COLUMN_GAP, beside, is_wide
+from buildplan.document.tables import Grid
+from buildplan.document.text import SMALL, plain, strong, unbroken
 from buildplan.drawing.bodies import Scene
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.marks import Picture
@@ -25,8 +19,8 @@ from buildplan.drawing.scene import step_picture
 from buildplan.evaluation.figures import minutes_words
 from buildplan.framework.chain_roles import Layer
 from buildplan.framework.model import Brace
-from buildplan.language.grammar import listed, percent
-from buildplan.language.speaking import mark, say, whole
+from buildplan.language.speaking import mark
+from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job, Row
 from buildplan.sequence.model import Kind, Step
 from buildplan.sequence.timetable import RESERVE, Part, Place, Timetable
@@ -37,18 +31,19 @@ TABLE_SHARE = 0.7
 CLOSE_ROWS = 2.5
 
 
-def times(book: Book, work: Sequence[Job], plan: Timetable) -> list[Block]:
+def times(book: Book, work: Sequence[Job], plan: Timetable) -> list[Flowable]:
     """Each part of the work as a chart by person and a table by job."""
-    blocks: list[Block] = []
+    voice = book.voice
+    blocks: list[Flowable] = []
     for part in plan.parts:
         blocks += _part(book, work, part)
     blocks.append(
         Words(
-            say(
+            voice.say(
                 "Times are estimates for practised hands, from the start of each part; {reserve} "
                 "are held back for breaks, bursts and mistakes where it says latest. A person who "
                 "waits holds the work, hands on locks and picks up.",
-                reserve=percent(RESERVE),
+                reserve=voice.percent(RESERVE),
             ),
             SMALL,
         )
@@ -56,15 +51,16 @@ def times(book: Book, work: Sequence[Job], plan: Timetable) -> list[Block]:
     return blocks
 
 
-def _part(book: Book, work: Sequence[Job], part: Part) -> list[Block]:
+def _part(book: Book, work: Sequence[Job], part: Part) -> list[Flowable]:
+    voice = book.voice
     in_workshop = part.place is Place.WORKSHOP
-    name = place_name(part.place)
+    name = place_name(part.place, voice)
     rows = tuple(
         (
-            strong(whole(one.job.number)),
+            strong(voice.whole(one.job.number)),
             plain(one.job.title),
             f"{clock(one.start)} – {clock(one.finish)}",
-            plain(who_words(one)),
+            plain(who_words(one, voice)),
             "",
         )
         for one in timed_jobs(part, work)
@@ -78,20 +74,32 @@ def _part(book: Book, work: Sequence[Job], part: Part) -> list[Block]:
     enlarged = book.paper.picture_scale
     return [
         heading(
-            say(
+            voice.say(
                 "{part}: {time} for {people} people",
                 part=name,
                 time=duration(part.minutes),
                 people=book.facts.crew,
             )
         ),
-        Words(say(begin, time=strong(latest))),
+        Words(voice.say(begin, time=strong(latest))),
         Shown(
-            chart(part, work, book.paper.measure / enlarged, say("{part}, by person", part=name)),
+            chart(
+                part,
+                work,
+                book.paper.measure / enlarged,
+                voice.say("{part}, by person", part=name),
+                voice,
+            ),
             enlarged,
         ),
         Grid(
-            (say("Job"), "", say("From – to"), say("Person: what"), say("Done at")),
+            (
+                voice.say("Job"),
+                "",
+                voice.say("From – to"),
+                voice.say("Person: what"),
+                voice.say("Done at"),
+            ),
             rows,
             (14, 44, 28, 74, 20),
             pad=CLOSE_ROWS,
@@ -99,17 +107,18 @@ def _part(book: Book, work: Sequence[Job], part: Part) -> list[Block]:
     ]
 
 
-def assembling(book: Book, work: Sequence[Job]) -> list[Block]:
+def assembling(book: Book, work: Sequence[Job]) -> list[Flowable]:
     """The jobs on site: each run of braces a table beside one picture."""
-    blocks: list[Block] = []
+    voice = book.voice
+    blocks: list[Flowable] = []
     for job in work:
         if job.portable:
             continue
-        name = say(
+        name = voice.say(
             "Job {number}: {title}  ({steps})",
             number=job.number,
             title=job.title,
-            steps=_steps(job),
+            steps=_steps(job, voice),
         )
         blocks.append(heading(name))
         if job.rows:
@@ -119,11 +128,11 @@ def assembling(book: Book, work: Sequence[Job]) -> list[Block]:
     return blocks
 
 
-def _steps(job: Job) -> str:
+def _steps(job: Job, voice: Voice) -> str:
     first, last = job.steps[0].number, job.steps[-1].number
     if first == last:
-        return say("step {number}", number=first)
-    return say("steps {first} to {last}", first=first, last=last)
+        return voice.say("step {number}", number=first)
+    return voice.say("steps {first} to {last}", first=first, last=last)
 
 
 def _floor_lines(steps: Sequence[Step]) -> list[str]:
@@ -138,11 +147,12 @@ def _floor_lines(steps: Sequence[Step]) -> list[str]:
     return lines
 
 
-def _run(book: Book, job: Job) -> tuple[Block, ...]:
+def _run(book: Book, job: Job) -> tuple[Flowable, ...]:
+    voice = book.voice
     with_locks = any(row.locks for row in job.rows)
     rows = tuple(
         (
-            f"{strong(unbroken(_short_name(row)))} {plain(row.cell)}".strip(),
+            f"{strong(unbroken(_short_name(row, voice)))} {plain(row.cell)}".strip(),
             plain(_tersely(book, row)),
             *((plain(" ".join(row.locks)),) if with_locks else ()),
             "",
@@ -152,18 +162,18 @@ def _run(book: Book, job: Job) -> tuple[Block, ...]:
     ties = any(row.kind in (Kind.BRACE, Kind.SINGLE) for row in job.rows)
     head = (
         "",
-        say("Joints in order") if ties else say("Knots that meet"),
-        *((say("Then lock"),) if with_locks else ()),
-        say("Done"),
+        voice.say("Joints in order") if ties else voice.say("Knots that meet"),
+        *((voice.say("Then lock"),) if with_locks else ()),
+        voice.say("Done"),
     )
     shares = (36, 70, *((72,) if with_locks else ()), 22)
     picture = Shown(_run_picture(book, job), book.paper.picture_scale)
-    table: list[Block] = [
+    table: list[Flowable] = [
         Grid(head, rows, shares, pad=CLOSE_ROWS, after=5),
         Words(
-            say(
+            voice.say(
                 "{check} {counts}.",
-                check=strong(say("Check")),
+                check=strong(voice.say("Check")),
                 counts=plain("; ".join(_standing(book, job))),
             )
         ),
@@ -173,13 +183,14 @@ def _run(book: Book, job: Job) -> tuple[Block, ...]:
     return beside(book.paper, table, [picture], TABLE_SHARE)
 
 
-def _short_name(row: Row) -> str:
+def _short_name(row: Row, voice: Voice) -> str:
     # the joints of a single stand beside it
-    return say("Single") if row.kind is Kind.SINGLE else row.name
+    return voice.say("Single") if row.kind is Kind.SINGLE else row.name
 
 
 def _tersely(book: Book, row: Row) -> str:
     """A row without what goes without saying: a brace closes where it began."""
+    voice = book.voice
     if row.kind is Kind.SINGLE:
         return " ".join(row.joints)
     if row.brace is None:
@@ -188,7 +199,7 @@ def _tersely(book: Book, row: Row) -> str:
     ways = "; ".join(" ".join(chain.joints) for chain in brace.chains)
     if not brace.shared:
         return ways
-    return say("{joints}, shares {links}", joints=ways, links=listed(brace.shared))
+    return voice.say("{joints}, shares {links}", joints=ways, links=voice.listed(brace.shared))
 
 
 def _brace(book: Book, number: int) -> Brace:
@@ -205,12 +216,13 @@ COUNTED = {
 
 def _standing(book: Book, job: Job) -> list[str]:
     """What can be counted on the piece when a job is done, for each kind of work in it."""
+    voice = book.voice
     last = job.steps[-1].number
     words = []
     for kind in dict.fromkeys(kind for step in job.steps for kind in step.kinds if kind in COUNTED):
         done = [s.number for s in book.steps for op in s.operations if op.kind is kind]
         standing = sum(number <= last for number in done)
-        words.append(say(COUNTED[kind], standing=standing, total=len(done)))
+        words.append(voice.say(COUNTED[kind], standing=standing, total=len(done)))
     return words
 
 
@@ -221,6 +233,7 @@ def _brought(steps: Sequence[Step]) -> tuple[frozenset[str], frozenset[str]]:
 
 
 def _run_picture(book: Book, job: Job) -> Picture:
+    voice = book.voice
     first = job.steps[0].number
     done_links, done_locks = _brought([s for s in book.steps if s.number < first])
     links, locks = _brought(job.steps)
@@ -238,14 +251,14 @@ def _run_picture(book: Book, job: Job) -> Picture:
     facts = book.facts
     most = BESIDE_TABLE if is_wide(book.paper) else RUN_PICTURE
     tall = min(most, max(120.0, wide * facts.height_m / max(facts.width_m, 0.1)))
-    rows = "; ".join(_row_words(row) for row in job.rows)
+    rows = "; ".join(_row_words(row, voice) for row in job.rows)
     return step_picture(
         scene,
         CAMERAS["front"],
         wide / enlarged,
         tall / enlarged,
         labels=_corners(book, job),
-        alt=say(
+        alt=voice.say(
             "Job {number} on the whole piece, from the front. {rows}.",
             number=job.number,
             rows=rows,
@@ -253,8 +266,8 @@ def _run_picture(book: Book, job: Job) -> Picture:
     )
 
 
-def _row_words(row: Row) -> str:
-    return say(
+def _row_words(row: Row, voice: Voice) -> str:
+    return voice.say(
         "{name}: {how}; locks {joints}",
         name=row.name,
         how=row.words,

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from reportlab.platypus import Flowable
+
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.cautions import LATEX_WORDS, choking_box
 from buildplan.booklet.common.gauges import gauges_within
@@ -13,23 +15,18 @@ from buildplan.booklet.crew.floor import assembling, times
 from buildplan.booklet.crew.place import after, arriving
 from buildplan.business.buying.packing import bags
 from buildplan.design.measures import size_words
-from buildplan.document.flow import (
-    Block,
-    Grid,
-    Items,
-    Shown,
-    Words,
-    beside,
-    leaves_of,
-)
+from buildplan.document.blocks import Items, Shown, Words
+from buildplan.document.layout import beside
 from buildplan.document.paper import Paper, landscape
-from buildplan.document.renderer import HEAD_BASELINE, LEAD, Leaf, Press, plain, strong
+from buildplan.document.printing import Section
+from buildplan.document.tables import Grid
+from buildplan.document.text import LEAD, plain, strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.joint_map import joint_map
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.figures import minutes_words, weight_words
-from buildplan.language.speaking import mark, say, say_count, whole
+from buildplan.language.speaking import mark
 from buildplan.sequence.jobs import Job, jobs
 from buildplan.sequence.timetable import crew_of, timetable
 
@@ -71,32 +68,33 @@ SHORT_CAUTIONS: Sequence[tuple[str, str]] = (
 # The joint map is drawn as large as it can be on so many sheets.
 MAP_SCALES = (1.5, 1.35, 1.25, 1.15, 1.0, 0.85)
 MAP_SHEETS = 2
-MAP_FOOT = 48.0  # above the running foot
 CLOSEST_ROWS = 1.2
 
 
-def crew_leaves(book: Book) -> list[Leaf]:
+def crew_sections(book: Book) -> list[Section]:
     """The pages of the crew edition, in the order in which a crew comes to need them."""
+    voice = book.voice
     work = jobs(book.steps)
     plan = timetable(
         book.steps, crew_of(book.facts.crew), {str(k): v for k, v in book.design.labour.items()}
     )
     packed = bags(book.framework)
-    return [
-        *leaves_of(book.paper, book.facts.name, front(book, work)),
-        *leaves_of(book.paper, say("Beforehand: prepare and pack"), preparing(book, work, packed)),
-        *leaves_of(book.paper, say("Load list"), loading(book, packed)),
-        *leaves_of(book.paper, say("Who does what when"), times(book, work, plan)),
-        *large_maps(book),
-        *leaves_of(book.paper, say("On the floor"), assembling(book, work)),
-        *leaves_of(book.paper, say("Arrive, place, hold down"), arriving(book, packed)),
-        *leaves_of(book.paper, say("While it stands, and taking it down"), after(book)),
-        *gauges_within(book),
+    parts: list[tuple[str, Sequence[Flowable]]] = [
+        (book.facts.name, front(book, work)),
+        (voice.say("Beforehand: prepare and pack"), preparing(book, work, packed)),
+        (voice.say("Load list"), loading(book, packed)),
+        (voice.say("Who does what when"), times(book, work, plan)),
+        (voice.say("On the floor"), assembling(book, work)),
+        (voice.say("Arrive, place, hold down"), arriving(book, packed)),
+        (voice.say("While it stands, and taking it down"), after(book)),
     ]
+    sections = [Section(title, blocks, titled=True) for title, blocks in parts]
+    return [*sections[:4], *large_maps(book), *sections[4:], *gauges_within(book)]
 
 
-def front(book: Book, work: Sequence[Job]) -> list[Block]:
+def front(book: Book, work: Sequence[Job]) -> list[Flowable]:
     """What it is, how big, how many, how long; the regulation's words; the jobs."""
+    voice = book.voice
     facts, units = book.facts, book.units
     enlarged = book.paper.picture_scale
     wide = min(book.paper.measure, 250.0)
@@ -107,47 +105,55 @@ def front(book: Book, work: Sequence[Job]) -> list[Block]:
         wide / enlarged,
         min(wide, 220.0) / enlarged,
         patterns=book.patterns,
-        alt=say("{piece}, finished, from the front.", piece=facts.name),
+        alt=voice.say("{piece}, finished, from the front.", piece=facts.name),
     )
     size = " x ".join(size_words(m, units) for m in (facts.width_m, facts.height_m, facts.depth_m))
-    balloons = say("{count} balloons", count=strong(whole(facts.total)))
+    balloons = voice.say("{count} balloons", count=strong(voice.whole(facts.total)))
     figures = [
         ", ".join([balloons, *_parts(book)]),
-        say(
+        voice.say(
             "{size} wide, high, deep; {weight} (estimates)",
             size=strong(size),
             weight=strong(weight_words(facts.mass_kg)),
         ),
-        say(
+        voice.say(
             "{people} people, about {time} of practised work (estimate)",
-            people=strong(whole(facts.crew)),
+            people=strong(voice.whole(facts.crew)),
             time=strong(minutes_words(facts.crew_minutes)),
         ),
-        say("Stands on {joints}", joints=strong(joints_words(book.shape.standing.feet))),
+        voice.say(
+            "Stands on {joints}",
+            joints=strong(joints_words(book.shape.standing.feet, voice)),
+        ),
     ]
     rows = tuple(
         (
-            strong(whole(job.number)),
+            strong(voice.whole(job.number)),
             plain(job.title),
-            say("beforehand") if job.portable else say("on site"),
+            voice.say("beforehand") if job.portable else voice.say("on site"),
         )
         for job in work
     )
     return [
-        Words(strong(say("Crew edition")), LEAD, after=8),
+        Words(strong(voice.say("Crew edition")), LEAD, after=8),
         *beside(
             book.paper,
-            [Shown(picture, enlarged), Words(strong(say(LATEX_WORDS)))],
+            [Shown(picture, enlarged), Words(strong(voice.say(LATEX_WORDS)))],
             [
                 Items(tuple(figures)),
-                Grid((say("Job"), "", say("Where")), rows, (14, 62, 40), pad=CLOSEST_ROWS),
+                Grid(
+                    (voice.say("Job"), "", voice.say("Where")), rows, (14, 62, 40), pad=CLOSEST_ROWS
+                ),
             ],
             0.46,
         ),
-        choking_box(book.paper),
+        choking_box(book.paper, voice),
         Grid(
-            ("", say("Cautions in short; local codes and licensed practice come first")),
-            tuple((strong(say(signal)), plain(say(words))) for signal, words in SHORT_CAUTIONS),
+            ("", voice.say("Cautions in short; local codes and licensed practice come first")),
+            tuple(
+                (strong(voice.say(signal)), plain(voice.say(words)))
+                for signal, words in SHORT_CAUTIONS
+            ),
             (21, 100),
             pad=CLOSEST_ROWS,
         ),
@@ -155,36 +161,32 @@ def front(book: Book, work: Sequence[Job]) -> list[Block]:
 
 
 def _parts(book: Book) -> list[str]:
+    voice = book.voice
     facts = book.facts
     parts = (
-        (facts.braces, say_count("{number} brace", "{number} braces", facts.braces)),
-        (facts.singles, say_count("{number} single", "{number} singles", facts.singles)),
-        (facts.locks, say_count("{number} lock", "{number} locks", facts.locks)),
+        (facts.braces, voice.say_count("{number} brace", "{number} braces", facts.braces)),
+        (facts.singles, voice.say_count("{number} single", "{number} singles", facts.singles)),
+        (facts.locks, voice.say_count("{number} lock", "{number} locks", facts.locks)),
     )
     return [words for count, words in parts if count]
 
 
-def large_maps(book: Book) -> list[Leaf]:
+def large_maps(book: Book) -> list[Section]:
     """The joint map, drawn as large as few sheets allow, upright or across; its title is in the
     running head, to leave it the page."""
+    voice = book.voice
     paper, scale, sheets = _map_sheets(book)
-
-    def leaf(number: int) -> Leaf:
-        def draw(press: Press) -> None:
-            picture = sheets[number]
-            low = _map_top(paper) - picture.height * scale
-            press.picture(picture, paper.left, low, scale)
-
-        title, heads = say("Joint map"), say("Joint map")
+    sections = []
+    for number, picture in enumerate(sheets):
+        heads = voice.say("Joint map")
         if len(sheets) > 1:
-            heads = say(
+            heads = voice.say(
                 "Joint map, sheet {number} of {total}", number=number + 1, total=len(sheets)
             )
-        if number:
-            title = say("Joint map, sheet {number}", number=number + 1)
-        return Leaf(title, draw, heads, listed=number == 0, headed=True, paper=paper)
-
-    return [leaf(number) for number in range(len(sheets))]
+        title = heads if number else voice.say("Joint map")
+        shown = [Shown(picture, scale)]
+        sections.append(Section(title, shown, heads, listed=number == 0, headed=True, paper=paper))
+    return sections
 
 
 def _map_sheets(book: Book) -> tuple[Paper, float, tuple[Picture, ...]]:
@@ -193,7 +195,7 @@ def _map_sheets(book: Book) -> tuple[Paper, float, tuple[Picture, ...]]:
     for enlarged in MAP_SCALES:
         for paper in (book.paper, landscape(book.paper)):
             scale = enlarged * paper.picture_scale
-            room = _map_top(paper) - MAP_FOOT
+            room = paper.top - paper.bottom
             sheets = joint_map(book.framework, paper.measure / scale, room / scale)
             # a strip that is too high for the sheet is drawn all the same
             fits = all(sheet.height * scale <= room + 0.01 for sheet in sheets)
@@ -202,8 +204,3 @@ def _map_sheets(book: Book) -> tuple[Paper, float, tuple[Picture, ...]]:
             # type that is too small rather than a map that is cut off
             tried.append(((not fits, enlarged < 1, len(sheets)), (paper, scale, sheets)))
     return min(tried, key=lambda option: option[0])[1]
-
-
-def _map_top(paper: Paper) -> float:
-    """Where a map begins, below the running head."""
-    return paper.height - HEAD_BASELINE - 16

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from reportlab.platypus import Flowable
+
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.loads import (
     DRAUGHT_M_PER_S,
@@ -17,16 +19,11 @@ from buildplan.booklet.common.loads import (
 from buildplan.booklet.common.placing import poses
 from buildplan.business.buying.packing import Bag
 from buildplan.design.measures import size_words
-from buildplan.document.flow import (
-    Block,
-    Grid,
-    Items,
-    beside,
-    heading,
-)
-from buildplan.document.renderer import plain, strong
-from buildplan.language.grammar import decimal
-from buildplan.language.speaking import mark, say, whole
+from buildplan.document.blocks import Items, heading
+from buildplan.document.layout import beside
+from buildplan.document.tables import Grid
+from buildplan.document.text import plain, strong
+from buildplan.language.speaking import mark
 
 # Speeds that ballast is told for; outdoors the ends of Beaufort 2 and 3 (mean speeds: gusts run
 # above them).
@@ -47,8 +44,9 @@ OPENINGS = (
 CLOSE_ROWS, CLOSEST_ROWS = 2.5, 1.2
 
 
-def arriving(book: Book, packed: Sequence[Bag]) -> list[Block]:
+def arriving(book: Book, packed: Sequence[Bag]) -> list[Flowable]:
     """Whether it fits, in which pose and in how many pieces; ballast; sun and wind."""
+    voice = book.voice
     units, facts = book.units, book.facts
     rows = tuple(
         (
@@ -58,20 +56,20 @@ def arriving(book: Book, packed: Sequence[Bag]) -> list[Block]:
             size_words(pose.length_m, units),
             "",
         )
-        for pose in poses(book.framework, book.shape)
+        for pose in poses(book.framework, book.shape, voice)
     )
-    measured = tuple((say(name), "", "", "", "") for name in OPENINGS)
-    bulk = bulk_words(sum(bag.bulk_m3 for bag in packed), units)
-    feet = joints_words(book.shape.standing.feet)
+    measured = tuple((voice.say(name), "", "", "", "") for name in OPENINGS)
+    bulk = bulk_words(sum(bag.bulk_m3 for bag in packed), units, voice)
+    feet = joints_words(book.shape.standing.feet, voice)
     return [
-        heading(say("Does it fit? Measure on arrival, before a bag is opened")),
+        heading(voice.say("Does it fit? Measure on arrival, before a bag is opened")),
         Grid(
             (
-                say("Pose of the finished piece"),
-                say("Needs width"),
-                say("Needs height"),
-                say("Length behind"),
-                say("Fits where"),
+                voice.say("Pose of the finished piece"),
+                voice.say("Needs width"),
+                voice.say("Needs height"),
+                voice.say("Length behind"),
+                voice.say("Fits where"),
             ),
             rows,
             (70, 34, 36, 42, 32),
@@ -81,11 +79,11 @@ def arriving(book: Book, packed: Sequence[Bag]) -> list[Block]:
         ),
         Grid(
             (
-                say("On the way"),
-                say("Clear width"),
-                say("Clear height"),
-                say("Length inside"),
-                say("Pose"),
+                voice.say("On the way"),
+                voice.say("Clear width"),
+                voice.say("Clear height"),
+                voice.say("Length inside"),
+                voice.say("Pose"),
             ),
             measured,
             (70, 34, 36, 42, 32),
@@ -94,19 +92,19 @@ def arriving(book: Book, packed: Sequence[Bag]) -> list[Block]:
         ),
         Items(
             (
-                say(
+                voice.say(
                     "{in_one_piece} when one pose fits every opening on the way, with a hand's "
                     "breadth to spare on each side (estimated sizes: measure your own piece).",
-                    in_one_piece=strong(say("In one piece")),
+                    in_one_piece=strong(voice.say("In one piece")),
                 ),
-                say(
+                voice.say(
                     "{in_loads} otherwise: chains, braces and locks in their bags, {bulk} in all, "
                     "built in the room where it will stand. Once braced it does not come apart "
                     "again.",
-                    in_loads=strong(say("In {count} labelled loads", count=len(packed))),
+                    in_loads=strong(voice.say("In {count} labelled loads", count=len(packed))),
                     bulk=bulk,
                 ),
-                say(
+                voice.say(
                     "Cover hinges, handles and latches; look out for thorns, screws and hot "
                     "lamps. One person walks ahead and opens doors."
                 ),
@@ -115,20 +113,24 @@ def arriving(book: Book, packed: Sequence[Bag]) -> list[Block]:
         *beside(
             book.paper,
             [
-                heading(say("Place it and hold it down")),
+                heading(voice.say("Place it and hold it down")),
                 Items(
                     (
-                        say("Ask the venue which spot; exits, stairs and sockets stay clear"),
-                        say(
+                        voice.say("Ask the venue which spot; exits, stairs and sockets stay clear"),
+                        voice.say(
                             "Stand it on {joints}, lift together on a count, hold the braced tube "
                             "and never a single balloon",
                             joints=strong(feet),
                         ),
-                        say("Ballast low at {joints}, the same on each foot", joints=strong(feet)),
-                        say(
+                        voice.say(
+                            "Ballast low at {joints}, the same on each foot", joints=strong(feet)
+                        ),
+                        voice.say(
                             "It goes over when it leans {angle} in its worst direction (estimate)",
                             angle=strong(
-                                say("{angle} degrees", angle=decimal(facts.tip_angle_deg, 1))
+                                voice.say(
+                                    "{angle} degrees", angle=voice.decimal(facts.tip_angle_deg, 1)
+                                )
                             ),
                         ),
                     ),
@@ -136,23 +138,23 @@ def arriving(book: Book, packed: Sequence[Bag]) -> list[Block]:
                 ),
             ],
             [
-                heading(say("Sun and wind")),
+                heading(voice.say("Sun and wind")),
                 Items(
                     (
-                        say(
+                        voice.say(
                             "Air grows by about 5 in 100 from 20 to 35 degrees C (68 to 95 F). In "
                             "the sun far more: stand it in shade, or size a little smaller where "
                             "it will stand"
                         ),
-                        say(
+                        voice.say(
                             "Sun dulls latex within hours; cold balloons shrink and grow again "
                             "indoors"
                         ),
-                        say(
+                        voice.say(
                             "Outdoors tie it to something that holds as well, keep people clear, "
                             "or keep it indoors"
                         ),
-                        say(
+                        voice.say(
                             "Wind rising, rain or lightning: take it down at once. Who decides: "
                             "____________________"
                         ),
@@ -162,12 +164,16 @@ def arriving(book: Book, packed: Sequence[Bag]) -> list[Block]:
         ),
         Grid(
             (
-                say("Ballast that holds it (estimates, the safe end)"),
-                say("Gust"),
-                say("On the foot, in all"),
+                voice.say("Ballast that holds it (estimates, the safe end)"),
+                voice.say("Gust"),
+                voice.say("On the foot, in all"),
             ),
             tuple(
-                (say(name), speed_words(gust, units), mass_words(ballast_kg(book, gust)))
+                (
+                    voice.say(name),
+                    speed_words(gust, units, voice),
+                    mass_words(ballast_kg(book, gust), voice),
+                )
                 for name, gust in WINDS
             ),
             (96, 26, 40),
@@ -176,63 +182,72 @@ def arriving(book: Book, packed: Sequence[Bag]) -> list[Block]:
     ]
 
 
-def after(book: Book) -> list[Block]:
+def after(book: Book) -> list[Flowable]:
     """While it stands; taking down; waste; what was different this time."""
+    voice = book.voice
     facts = book.facts
     spare = "; ".join(
-        say("{count} {balloons}", count=p.spare, balloons=balloon_words(book, p.balloon.key))
+        voice.say("{count} {balloons}", count=p.spare, balloons=balloon_words(book, p.balloon.key))
         for p in facts.purchases
     )
     return [
-        heading(say("While it stands")),
+        heading(voice.say("While it stands")),
         Items(
             (
-                say(
+                voice.say(
                     "Spares stay near, with a hand pump and the gauges: {spares}",
                     spares=plain(spare),
                 ),
-                say(
+                voice.say(
                     "A burst balloon: size a new one to the same gauge, tie it between the same "
                     "two joints, lock on again"
                 ),
-                say(
+                voice.say(
                     "Look it over each morning: locks on, feet down, ballast in place, exits clear"
                 ),
-                say("Pick up every piece of a broken balloon at once"),
+                voice.say("Pick up every piece of a broken balloon at once"),
             ),
             ticked=True,
         ),
-        heading(say("Take it down")),
+        heading(voice.say("Take it down")),
         Items(
             (
-                say("Clear people away; safety glasses on; hold the piece while the upper ties go"),
-                say("Lay it flat, ballast last; then untie the ballast"),
-                say(
+                voice.say(
+                    "Clear people away; safety glasses on; hold the piece while the upper ties go"
+                ),
+                voice.say("Lay it flat, ballast last; then untie the ballast"),
+                voice.say(
                     "Let air out: snip each neck beside its knot with blunt scissors, never burst "
                     "near people"
                 ),
-                say(
+                voice.say(
                     "Count into the bags: {count} balloons were in the piece",
-                    count=strong(whole(facts.total)),
+                    count=strong(voice.whole(facts.total)),
                 ),
-                say("Take off tags, ties and tape; keep ballast and gauges for next time"),
-                say("Sweep; look under furniture. Nothing goes outdoors, nothing down a drain"),
-                say(
+                voice.say("Take off tags, ties and tape; keep ballast and gauges for next time"),
+                voice.say(
+                    "Sweep; look under furniture. Nothing goes outdoors, nothing down a drain"
+                ),
+                voice.say(
                     "Tie the waste bags shut, out of the reach of children and animals; latex "
                     "goes where local rules say"
                 ),
             ),
             ticked=True,
         ),
-        heading(say("This time")),
+        heading(voice.say("This time")),
         Grid(
-            ("", say("Planned"), say("Took")),
+            ("", voice.say("Planned"), voice.say("Took")),
             (
-                (say("Beforehand, minutes"), "", ""),
-                (say("On site, minutes"), "", ""),
-                (say("Balloons burst"), whole(sum(p.spare for p in facts.purchases)), ""),
+                (voice.say("Beforehand, minutes"), "", ""),
+                (voice.say("On site, minutes"), "", ""),
                 (
-                    say("Width x height, measured"),
+                    voice.say("Balloons burst"),
+                    voice.whole(sum(p.spare for p in facts.purchases)),
+                    "",
+                ),
+                (
+                    voice.say("Width x height, measured"),
                     f"{size_words(facts.width_m, book.units)} x "
                     f"{size_words(facts.height_m, book.units)}",
                     "",

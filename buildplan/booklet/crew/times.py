@@ -7,8 +7,8 @@ from dataclasses import dataclass
 
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Polyline
-from buildplan.language.grammar import first_to_last, listed, sentences
-from buildplan.language.speaking import say, say_in, whole
+from buildplan.language.grammar import sentences
+from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job
 from buildplan.sequence.model import Kind
 from buildplan.sequence.timetable import Part, Place, work_at
@@ -29,58 +29,61 @@ class Timed:
     job: Job
     start: float
     finish: float
-    acts: dict[int, tuple[str, ...]]
+    acts: dict[int, tuple[Kind, ...]]
 
 
-def _acts() -> dict[Kind, str]:
-    return {
-        Kind.SIZE: say_in("what somebody does", "sizes"),
-        Kind.PAIR: say_in("what somebody does", "pairs"),
-        Kind.TIE_OFF: say_in("what somebody does", "pairs"),
-        Kind.CHAIN: say_in("what somebody does", "chains"),
-        Kind.CLOSE_RING: say_in("what somebody does", "closes"),
-        Kind.TAG: say_in("what somebody does", "tags"),
-        Kind.LAY: say_in("what somebody does", "lays"),
-        Kind.BRACE: say_in("what somebody does", "braces"),
-        Kind.SINGLE: say_in("what somebody does", "singles"),
-        Kind.JOIN: say_in("what somebody does", "joins"),
-        Kind.LOCK: say_in("what somebody does", "locks"),
-        Kind.TURN_OVER: say_in("what somebody does", "turns over"),
-        Kind.INSPECT: say_in("what somebody does", "looks over"),
-        Kind.STAND_UP: say_in("what somebody does", "stands up"),
+def act_word(kind: Kind, voice: Voice) -> str:
+    """What somebody does in a kind of work, in a word: `sizes`, `braces`; settling a brace is
+    part of tying it."""
+    words = {
+        Kind.SIZE: voice.say_in("what somebody does", "sizes"),
+        Kind.PAIR: voice.say_in("what somebody does", "pairs"),
+        Kind.TIE_OFF: voice.say_in("what somebody does", "pairs"),
+        Kind.CHAIN: voice.say_in("what somebody does", "chains"),
+        Kind.CLOSE_RING: voice.say_in("what somebody does", "closes"),
+        Kind.TAG: voice.say_in("what somebody does", "tags"),
+        Kind.LAY: voice.say_in("what somebody does", "lays"),
+        Kind.BRACE: voice.say_in("what somebody does", "braces"),
+        Kind.SETTLE: voice.say_in("what somebody does", "braces"),
+        Kind.SINGLE: voice.say_in("what somebody does", "singles"),
+        Kind.JOIN: voice.say_in("what somebody does", "joins"),
+        Kind.LOCK: voice.say_in("what somebody does", "locks"),
+        Kind.TURN_OVER: voice.say_in("what somebody does", "turns over"),
+        Kind.INSPECT: voice.say_in("what somebody does", "looks over"),
+        Kind.STAND_UP: voice.say_in("what somebody does", "stands up"),
     }
+    return words[kind]
 
 
 def timed_jobs(part: Part, jobs: Sequence[Job]) -> tuple[Timed, ...]:
     """The jobs of a part by the time at which they begin."""
-    found, words_of = [], _acts()
+    found = []
     for job in jobs:
         times = [part.step_times[s.number] for s in job.steps if s.number in part.step_times]
         if not times:
             continue
-        acts: dict[int, list[str]] = {}
+        acts: dict[int, list[Kind]] = {}
         for step in job.steps:
             for person, kinds in work_at(part, step.number).items():
-                acts.setdefault(person, []).extend(
-                    words_of[kind] for kind in step.kinds if kind in kinds and kind in words_of
-                )
-        done = {person: tuple(dict.fromkeys(words)) for person, words in sorted(acts.items())}
+                acts.setdefault(person, []).extend(kind for kind in step.kinds if kind in kinds)
+        done = {person: tuple(dict.fromkeys(kinds)) for person, kinds in sorted(acts.items())}
         found.append(Timed(job, min(t[0] for t in times), max(t[1] for t in times), done))
     return tuple(sorted(found, key=lambda timed: (timed.start, timed.job.number)))
 
 
-def who_words(timed: Timed) -> str:
+def who_words(timed: Timed, voice: Voice) -> str:
     """`1 and 2: sizes, pairs` or `1: braces, singles; 2: locks`."""
     together: dict[tuple[str, ...], list[int]] = {}
-    for person, acts in timed.acts.items():
+    for person, kinds in timed.acts.items():
+        acts = tuple(dict.fromkeys(act_word(kind, voice) for kind in kinds))
         together.setdefault(acts, []).append(person + 1)
-    return "; ".join(f"{_people(who)}: {', '.join(acts)}" for acts, who in together.items())
+    return "; ".join(f"{_people(who, voice)}: {', '.join(acts)}" for acts, who in together.items())
 
 
-def _people(numbers: Sequence[int]) -> str:
+def _people(numbers: Sequence[int], voice: Voice) -> str:
     if len(numbers) > 2 and numbers[-1] - numbers[0] == len(numbers) - 1:
-        return first_to_last(whole(numbers[0]), whole(numbers[-1]))
-    return listed([whole(number) for number in numbers])
+        return voice.say("{first} to {last}", first=numbers[0], last=numbers[-1])
+    return voice.listed([voice.whole(number) for number in numbers])
 
 
 def bars(part: Part, timed: Iterable[Timed], person: int) -> list[tuple[Timed, float, float]]:
@@ -97,7 +100,7 @@ def bars(part: Part, timed: Iterable[Timed], person: int) -> list[tuple[Timed, f
     return found
 
 
-def chart(part: Part, jobs: Sequence[Job], width: float, title: str) -> Picture:
+def chart(part: Part, jobs: Sequence[Job], width: float, title: str, voice: Voice) -> Picture:
     """A lane for each person, a bar with its number for each job, and the clock below."""
     timed = timed_jobs(part, jobs)
     people = sorted({span.person for span in part.spans})[:MOST_LANES]
@@ -113,7 +116,7 @@ def chart(part: Part, jobs: Sequence[Job], width: float, title: str) -> Picture:
     told = []
     for lane, person in enumerate(people):
         low = height - LANE * (lane + 1) + (LANE - BAR) / 2
-        marks.append(Label((0, low + 5), lane_name(person), TYPE, INK, anchor="start"))
+        marks.append(Label((0, low + 5), lane_name(person, voice), TYPE, INK, anchor="start"))
         told_here = []
         for one, start, finish in bars(part, timed, person):
             left, right = NAME + start * scale, NAME + finish * scale
@@ -124,39 +127,39 @@ def chart(part: Part, jobs: Sequence[Job], width: float, title: str) -> Picture:
             if right - left > text_width(number, TYPE, bold=True) + 3:
                 at = ((left + right) / 2, low + BAR / 2 - TYPE * 0.36)
                 marks.append(Label(at, number, TYPE, INK, bold=True))
-            at_work = say(
+            at_work = voice.say(
                 "job {number} from {start} to {finish}",
                 number=number,
                 start=clock(start),
                 finish=clock(finish),
             )
             told_here.append(at_work)
-        told.append(lane_words(person, ", ".join(told_here)))
+        told.append(lane_words(person, ", ".join(told_here), voice))
     return Picture(width, height, tuple(marks), sentences(f"{title}.", *told))
 
 
-def place_name(place: Place) -> str:
+def place_name(place: Place, voice: Voice) -> str:
     """Where a part of the work is done, as its heading says."""
     if place is Place.WORKSHOP:
-        return say("Beforehand, in the workshop")
-    return say("On site")
+        return voice.say("Beforehand, in the workshop")
+    return voice.say("On site")
 
 
-def place_word(place: Place) -> str:
+def place_word(place: Place, voice: Voice) -> str:
     """Where work is done, in a word."""
     if place is Place.WORKSHOP:
-        return say_in("where work is done", "workshop")
-    return say_in("where work is done", "site")
+        return voice.say_in("where work is done", "workshop")
+    return voice.say_in("where work is done", "site")
 
 
-def lane_name(person: int) -> str:
+def lane_name(person: int, voice: Voice) -> str:
     """What stands at a lane: the person's number, from 1."""
-    return say("person {number}", number=person + 1)
+    return voice.say("person {number}", number=person + 1)
 
 
-def lane_words(person: int, told: str) -> str:
+def lane_words(person: int, told: str, voice: Voice) -> str:
     """What a lane shows, in words."""
-    return say("Person {number}: {told}.", number=person + 1, told=told)
+    return voice.say("Person {number}: {told}.", number=person + 1, told=told)
 
 
 def clock(minutes: float) -> str:

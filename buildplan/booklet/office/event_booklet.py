@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from reportlab.platypus import Flowable
+
 from buildplan.booklet.common.cautions import (
     LATEX_WORDS,
     choking_blocks,
@@ -9,15 +11,17 @@ from buildplan.booklet.common.cautions import (
 from buildplan.booklet.crew.pages import SHORT_CAUTIONS, WARNING
 from buildplan.booklet.office.event_load import load_blocks
 from buildplan.booklet.office.event_times import times_blocks
-from buildplan.booklet.office.shopping_page import shopping_leaves
+from buildplan.booklet.office.shopping_page import shopping_section
 from buildplan.business.events.event_plan import Copy, EventPlan, five_minutes_before, moment_words
 from buildplan.design.measures import Units, size_words
-from buildplan.document.flow import Block, Grid, Items, Words, heading, leaves_of
+from buildplan.document.blocks import Items, Words, heading
 from buildplan.document.paper import Paper
-from buildplan.document.renderer import LEAD, SMALL, STRONG, Leaf, Press, plain, strong
+from buildplan.document.printing import Document, Section, print_document
+from buildplan.document.tables import Grid
+from buildplan.document.text import LEAD, SMALL, STRONG, plain, strong
 from buildplan.evaluation.figures import minutes_words, weight_words
 from buildplan.language.grammar import percent
-from buildplan.language.speaking import mark, say, whole
+from buildplan.language.speaking import mark, say, spoken_voice, whole
 from buildplan.sequence.timetable import RESERVE, Place
 from buildplan.sequence.words.times import duration
 
@@ -26,25 +30,22 @@ CLOSE_ROWS = 2.5
 
 def print_event(plan: EventPlan, paper: Paper) -> bytes:
     """The event's pages as a tagged PDF. The same plan gives the same bytes."""
-    press = Press(paper, plan.event.name)
-    return press.print(
-        event_leaves(plan, paper),
-        title=say("{event}: shopping, times and load", event=plan.event.name),
-        author="buildplan",
-    )
+    title = say("{event}: shopping, times and load", event=plan.event.name)
+    sections = event_sections(plan, paper)
+    return print_document(Document(sections, paper, spoken_voice(), title, foot=plan.event.name))
 
 
-def event_leaves(plan: EventPlan, paper: Paper) -> list[Leaf]:
+def event_sections(plan: EventPlan, paper: Paper) -> list[Section]:
     """All pages of an event."""
     return [
-        *leaves_of(paper, plan.event.name, _front(plan, paper)),
-        *shopping_leaves(plan.shopping, paper),
-        *leaves_of(paper, say("Who does what when"), times_blocks(plan, paper.measure)),
-        *leaves_of(paper, say("Load list"), load_blocks(plan)),
+        Section(plan.event.name, _front(plan, paper), titled=True),
+        shopping_section(plan.shopping),
+        Section(say("Who does what when"), times_blocks(plan, paper.measure), titled=True),
+        Section(say("Load list"), load_blocks(plan), titled=True),
     ]
 
 
-def _front(plan: EventPlan, paper: Paper) -> list[Block]:
+def _front(plan: EventPlan, paper: Paper) -> list[Flowable]:
     units = plan.shopping.units
     pieces = tuple(
         (
@@ -100,7 +101,7 @@ def _front(plan: EventPlan, paper: Paper) -> list[Block]:
             SMALL,
             after=8,
         ),
-        *choking_blocks(paper),
+        *choking_blocks(paper, spoken_voice()),
         Words(plain(say(LATEX_WORDS)), STRONG, after=5),
         Items(
             tuple(

@@ -5,13 +5,15 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from reportlab.platypus import Flowable
+
 from buildplan.booklet.common.needs import TOOLS
 from buildplan.business.buying.csv_text import Cell
 from buildplan.business.buying.money import balloon_words
 from buildplan.business.buying.packing import bags
 from buildplan.business.events.event_plan import Copy, EventPlan
-from buildplan.document.flow import Block, Items, Words, heading
-from buildplan.document.renderer import plain, strong
+from buildplan.document.blocks import Items, Words, heading
+from buildplan.document.text import plain, strong
 from buildplan.language.speaking import mark, say, say_count, say_in, whole
 
 # Headings of the load list.
@@ -73,9 +75,9 @@ def _holding_down(feet: Sequence[str]) -> str:
     return say("ballast and soft ties, no wire, for {number} joints on the floor", number=len(feet))
 
 
-def load_blocks(plan: EventPlan) -> list[Block]:
+def load_blocks(plan: EventPlan) -> list[Flowable]:
     loads = load_list(plan)
-    blocks: list[Block] = [
+    blocks: list[Flowable] = [
         Words(
             say(
                 "Every bag carries the name of its piece and its own label: write both on it "

@@ -6,6 +6,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
+from reportlab.platypus import Flowable
+
 from buildplan.booklet.crew.times import (
     BAR,
     BARS,
@@ -28,12 +30,13 @@ from buildplan.booklet.crew.times import (
 )
 from buildplan.business.buying.csv_text import Cell
 from buildplan.business.events.event_plan import Copy, EventPlan, five_minutes_before, moment_words
-from buildplan.document.flow import Block, Grid, Shown, Words, heading
-from buildplan.document.renderer import SMALL, STRONG, plain, strong
+from buildplan.document.blocks import Shown, Words, heading
+from buildplan.document.tables import Grid
+from buildplan.document.text import SMALL, STRONG, plain, strong
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Polyline
 from buildplan.language.grammar import sentences
-from buildplan.language.speaking import say, say_in, whole
+from buildplan.language.speaking import say, say_in, spoken_voice, whole
 from buildplan.sequence.jobs import Job
 from buildplan.sequence.timetable import Part
 
@@ -66,8 +69,8 @@ def timed(plan: EventPlan, part: Part) -> list[TimedJob]:
     return [TimedJob(before + n, copy, one) for n, (_, _, one, copy) in enumerate(found, start=1)]
 
 
-def times_blocks(plan: EventPlan, measure: float) -> list[Block]:
-    blocks: list[Block] = []
+def times_blocks(plan: EventPlan, measure: float) -> list[Flowable]:
+    blocks: list[Flowable] = []
     for part in plan.timetable.parts:
         blocks += _part(plan, part, measure)
     for step, people in plan.timetable.short_of.items():
@@ -102,7 +105,7 @@ def _job_of(plan: EventPlan, number: int) -> tuple[Copy, Job]:
     )
 
 
-def _part(plan: EventPlan, part: Part, measure: float) -> list[Block]:
+def _part(plan: EventPlan, part: Part, measure: float) -> list[Flowable]:
     found = timed(plan, part)
     starts = five_minutes_before(plan.starts[part.place])
     rows = tuple(
@@ -111,13 +114,15 @@ def _part(plan: EventPlan, part: Part, measure: float) -> list[Block]:
             f"{_clock(starts, one.timed.start)} – {_clock(starts, one.timed.finish)}",
             plain(one.copy.name),
             f"{plain(one.timed.job.title)} ({one.timed.job.number})",
-            plain(who_words(one.timed)),
+            plain(who_words(one.timed, spoken_voice())),
         )
         for one in found
     )
     begins = moment_words(starts, plan.opening)
     return [
-        heading(say("{part}, from {time}", part=place_name(part.place), time=begins)),
+        heading(
+            say("{part}, from {time}", part=place_name(part.place, spoken_voice()), time=begins)
+        ),
         Shown(chart(plan, part, measure)),
         Words(_legend(plan, part), SMALL, after=8),
         Grid(
@@ -169,7 +174,9 @@ def chart(plan: EventPlan, part: Part, width: float) -> Picture:
     told = []
     for lane, person in enumerate(people):
         low = height - LANE * (lane + 1) + (LANE - BAR) / 2
-        marks.append(Label((0, low + 5), lane_name(person), TYPE, INK, anchor="start"))
+        marks.append(
+            Label((0, low + 5), lane_name(person, spoken_voice()), TYPE, INK, anchor="start")
+        )
         bars = stays(plan, part, person)
         for piece, start, finish in bars:
             left, right = NAME + start * scale, NAME + finish * scale
@@ -188,8 +195,10 @@ def chart(plan: EventPlan, part: Part, width: float) -> Picture:
             )
             for piece, start, end in bars
         )
-        told.append(lane_words(person, where))
-    return Picture(width, height, tuple(marks), sentences(f"{place_name(part.place)}.", *told))
+        told.append(lane_words(person, where, spoken_voice()))
+    return Picture(
+        width, height, tuple(marks), sentences(f"{place_name(part.place, spoken_voice())}.", *told)
+    )
 
 
 def _where(plan: EventPlan, piece: int) -> str:
@@ -230,7 +239,7 @@ def timetable_rows(plan: EventPlan) -> list[list[Cell]]:
         rows += [
             [
                 one.number,
-                place_word(part.place),
+                place_word(part.place, spoken_voice()),
                 _clock(starts, one.timed.start),
                 _clock(starts, one.timed.finish),
                 round(one.timed.start),
@@ -238,7 +247,7 @@ def timetable_rows(plan: EventPlan) -> list[list[Cell]]:
                 one.copy.name,
                 one.timed.job.number,
                 one.timed.job.title,
-                who_words(one.timed),
+                who_words(one.timed, spoken_voice()),
             ]
             for one in timed(plan, part)
         ]

@@ -6,18 +6,24 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
+from reportlab.platypus import Flowable
+
 from buildplan.booklet.common.book import Book
 from buildplan.design.measures import size_words
-from buildplan.document.flow import Grid, Words, leaves_of
+from buildplan.document.blocks import Shown, Words
+from buildplan.document.layout import Columns
+from buildplan.document.links import PageNumber
 from buildplan.document.paper import Paper
-from buildplan.document.renderer import BODY, SMALL, Leaf, Press, plain, strong
+from buildplan.document.printing import Document, Section, print_document
+from buildplan.document.tables import Cell, Grid
+from buildplan.document.text import BODY, SMALL, plain, strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.scene import finished_picture
-from buildplan.language.speaking import say, say_count, whole
+from buildplan.language.speaking import say, say_count, spoken_voice, whole
 
 ACROSS, DOWN = 2, 3
 INDEX_SHARES = (22.5, 30.5, 10.0, 29.5, 7.5)
-GAP, CAPTION = 18.0, 46.0
+GAP, CAPTION, TITLE_ROOM = 18.0, 46.0, 40.0
 
 
 @dataclass(frozen=True)
@@ -37,13 +43,12 @@ def is_design_file(file: Path) -> bool:
 def print_gallery(exhibits: Sequence[Exhibit], paper: Paper, title: str) -> bytes:
     """The index and the contact sheets as one tagged PDF. The same designs give the same bytes."""
     each = ACROSS * DOWN
-    indexes = len(_index(exhibits, paper, title, 0))
-    leaves = _index(exhibits, paper, title, indexes)
-    leaves += [
-        _sheet(exhibits[start : start + each], 1 + start // each)
+    sheets = [
+        _sheet(exhibits[start : start + each], 1 + start // each, paper)
         for start in range(0, len(exhibits), each)
     ]
-    return Press(paper, title).print(leaves, title=title, author="buildplan")
+    sections = [_index(exhibits, sheets, title), *sheets]
+    return print_document(Document(sections, paper, spoken_voice(), title, foot=title))
 
 
 def _size(book: Book) -> str:
@@ -52,9 +57,9 @@ def _size(book: Book) -> str:
     return say("{width} x {height}", width=width, height=height)
 
 
-def _index(exhibits: Sequence[Exhibit], paper: Paper, title: str, before: int) -> list[Leaf]:
-    """The index, which takes `before` pages."""
-    rows = []
+def _index(exhibits: Sequence[Exhibit], sheets: Sequence[Section], title: str) -> Section:
+    """Every design, and the sheet that shows it."""
+    rows: list[tuple[Cell, ...]] = []
     for number, exhibit in enumerate(exhibits):
         facts = exhibit.book.facts
         name = say("{piece} (has problems)", piece=facts.name) if facts.problems else facts.name
@@ -64,7 +69,7 @@ def _index(exhibits: Sequence[Exhibit], paper: Paper, title: str, before: int) -
                 plain(exhibit.file),
                 whole(facts.total),
                 _size(exhibit.book),
-                whole(before + 1 + number // (ACROSS * DOWN)),
+                PageNumber(sheets[number // (ACROSS * DOWN)].place),
             )
         )
     head = (say("Piece"), say("File"), say("Balloons"), say("Width x height"), say("Page"))
@@ -75,35 +80,35 @@ def _index(exhibits: Sequence[Exhibit], paper: Paper, title: str, before: int) -
         balloons=sum(exhibit.book.facts.total for exhibit in exhibits),
     )
     table = Grid(head, tuple(rows), INDEX_SHARES, frozenset({2, 4}), after=8)
-    return leaves_of(paper, title, [table, Words(plain(words), SMALL)])
+    return Section(title, [table, Words(plain(words), SMALL)], titled=True)
 
 
-def _sheet(exhibits: Sequence[Exhibit], number: int) -> Leaf:
+def _sheet(exhibits: Sequence[Exhibit], number: int, paper: Paper) -> Section:
     title = say("Contact sheet {number}", number=number)
+    width = (paper.measure - GAP * (ACROSS - 1)) / ACROSS
+    height = (paper.top - paper.bottom - TITLE_ROOM) / DOWN - CAPTION
+    shown = [_exhibit(exhibit, width, height) for exhibit in exhibits]
+    shown += [[]] * (-len(shown) % ACROSS)
+    rows = [
+        Columns(shown[start : start + ACROSS], gap=GAP, after=6.0)
+        for start in range(0, len(shown), ACROSS)
+    ]
+    return Section(title, rows, titled=True)
 
-    def draw(press: Press) -> None:
-        paper = press.paper
-        top = press.title(title)
-        width = (paper.measure - GAP * (ACROSS - 1)) / ACROSS
-        height = (top - paper.bottom) / DOWN
-        for place, exhibit in enumerate(exhibits):
-            row, column = divmod(place, ACROSS)
-            left, high = paper.left + column * (width + GAP), top - row * height
-            book = exhibit.book
-            picture = finished_picture(
-                book.framework,
-                book.shape,
-                CAMERAS["corner"],
-                width,
-                height - CAPTION,
-                patterns=book.patterns,
-                alt=say("{piece}, finished, seen from a corner.", piece=book.facts.name),
-            )
-            press.picture(picture, left, high - picture.height)
-            y = press.paragraph(
-                strong(book.facts.name), left, high - picture.height - 2, width, BODY, "H2"
-            )
-            words = say("{count} balloons, {size}", count=book.facts.total, size=_size(book))
-            press.paragraph(plain(words), left, y, width, SMALL)
 
-    return Leaf(title, draw)
+def _exhibit(exhibit: Exhibit, width: float, height: float) -> list[Flowable]:
+    book = exhibit.book
+    picture = finished_picture(
+        book.framework,
+        book.shape,
+        CAMERAS["corner"],
+        width,
+        height,
+        alt=say("{piece}, finished, seen from a corner.", piece=book.facts.name),
+    )
+    words = say("{count} balloons, {size}", count=book.facts.total, size=_size(book))
+    return [
+        Shown(picture, after=2),
+        Words(strong(book.facts.name), BODY, "H2", after=1),
+        Words(plain(words), SMALL, after=0),
+    ]

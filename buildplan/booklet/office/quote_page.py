@@ -5,32 +5,27 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from reportlab.platypus import Flowable
+
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.cautions import LATEX_WORDS, choking_box
-from buildplan.booklet.sale.cover import BAND, seller_band
+from buildplan.booklet.sale.seller import seller_band
 from buildplan.business.buying.money import Item, Quote, money_words
 from buildplan.business.copies.brand import Branding
 from buildplan.business.quoting.quote_words import share_words
 from buildplan.design.measures import size_words
-from buildplan.document.flow import (
-    Beside,
-    Block,
-    Grid,
-    Items,
-    Shown,
-    Words,
-    draw_column,
-    heading,
-    height_of,
-)
+from buildplan.document.blocks import Items, Shown, Words, heading
+from buildplan.document.layout import COLUMN_GAP, Boxed, Columns, Fitting
 from buildplan.document.paper import Paper, mm
-from buildplan.document.renderer import BODY, LEAD, TITLE, Leaf, Press, plain, strong
+from buildplan.document.printing import Document, Section, print_document
+from buildplan.document.tables import Grid
+from buildplan.document.text import BODY, LEAD, TITLE, plain, strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.scene import finished_picture
-from buildplan.language.speaking import say, say_count, say_in
+from buildplan.language.speaking import say, say_count, say_in, spoken_voice
 
 PICTURE_SHARE = 0.42
-LEAST_PICTURE, MOST_PICTURE = 90.0, 230.0
+PICTURE_HEIGHTS = (230.0, 200.0, 170.0, 140.0, 115.0, 90.0)
 CLOSE_ROWS = 2.5
 MOST_COLOURS = 8
 
@@ -47,51 +42,55 @@ class Offer:
 
 def print_quote(book: Book, offer: Offer, branding: Branding | None) -> bytes:
     """The quote as a tagged PDF of one page. The same offer gives the same bytes."""
-    title = say("Quote for {piece}", piece=book.facts.name)
-    return Press(book.paper, book.facts.name).print(
-        [quote_leaf(book, offer, branding)],
-        title=title,
-        author="buildplan" if branding is None else branding.name,
+    section = quote_section(book, offer, branding)
+    author = "buildplan" if branding is None else branding.name
+    return print_document(
+        Document([section], book.paper, spoken_voice(), section.title, author, book.facts.name)
     )
 
 
-def quote_leaf(book: Book, offer: Offer, branding: Branding | None) -> Leaf:
+def quote_section(book: Book, offer: Offer, branding: Branding | None) -> Section:
     """The page: the seller's band if there is a brand, the offer beside the piece, the price,
     and what the customer must know."""
     title = say("Quote for {piece}", piece=book.facts.name)
 
-    def draw(press: Press) -> None:
-        paper = book.paper
-        top = paper.height - mm(16)
-        if branding is not None:
-            seller_band(press, paper, branding)
-            top = paper.height - BAND - mm(7)
-        top = press.paragraph(plain(title), paper.left, top, paper.measure, TITLE, "H1") - 6
-        below = [*_price(offer), *_terms(offer, paper)]
-        room = top - paper.margin - height_of(below, paper.measure)
-        blocks = [*_offered(book, offer, room), *below]
-        draw_column(press, blocks, paper.left, top, paper.measure)
+    def made(picture_height: float) -> list[Flowable]:
+        blocks = [
+            Words(plain(title), TITLE, "H1", after=6),
+            *_offered(book, offer, picture_height),
+            *_price(offer),
+            *_terms(offer, book.paper),
+        ]
+        side = book.paper.left
+        band = [] if branding is None else [seller_band(book.paper, branding, spoken_voice())]
+        return [*band, Boxed(blocks, mm(4), after=0, line=None, side=side)]
 
-    return Leaf(title, draw)
+    return Section(title, [Fitting(made, PICTURE_HEIGHTS)], bare=True, whole_sheet=True)
 
 
-def _offered(book: Book, offer: Offer, room: float) -> list[Block]:
-    """Whom it is for, and what is offered beside a picture of it, `room` high at most."""
-    facts, units = book.facts, book.units
+def _offered(book: Book, offer: Offer, tall: float) -> list[Flowable]:
+    """Whom it is for, and what is offered beside a picture of it, `tall` high."""
     blank = "____________________"
     whom = say("For {customer}", customer=strong(offer.customer) if offer.customer else blank)
     date = say("Date: {blank}", blank=blank)
-    width = (book.paper.measure - 20) * PICTURE_SHARE
-    tall = min(MOST_PICTURE, max(LEAST_PICTURE, room - 45))
+    shares = (PICTURE_SHARE, 1 - PICTURE_SHARE)
+    width = (book.paper.measure - COLUMN_GAP) * PICTURE_SHARE
     picture = finished_picture(
         book.framework,
         book.shape,
         CAMERAS["front"],
         width,
         tall,
-        patterns=book.patterns,
-        alt=say("{piece}, finished and standing, from the front.", piece=facts.name),
+        alt=say("{piece}, finished and standing, from the front.", piece=book.facts.name),
     )
+    return [
+        Columns([[Words(whom, LEAD)], [Words(date, LEAD)]], (0.6, 0.4), after=8),
+        Columns([[Shown(picture)], [_what_we_offer(book, offer)]], shares),
+    ]
+
+
+def _what_we_offer(book: Book, offer: Offer) -> Grid:
+    facts, units = book.facts, book.units
     colours = list(dict.fromkeys(purchase.label for purchase in facts.purchases))
     if len(colours) > MOST_COLOURS:
         more = len(colours) - MOST_COLOURS
@@ -115,16 +114,12 @@ def _offered(book: Book, offer: Offer, room: float) -> list[Block]:
         (say("Stands"), say("by itself on the floor, held down with ballast")),
         (say("With it"), _included(offer.quote)),
     )
-    table = Grid(
+    return Grid(
         ("", say("What we offer")),
-        tuple((strong(name), plain(words)) for name, words in rows),
+        [(strong(name), plain(words)) for name, words in rows],
         (30, 70),
         pad=CLOSE_ROWS,
     )
-    return [
-        Beside((Words(whom, LEAD),), (Words(date, LEAD),), 0.6, after=8),
-        Beside((Shown(picture),), (table,), PICTURE_SHARE),
-    ]
 
 
 def _included(quote: Quote) -> str:
@@ -133,7 +128,7 @@ def _included(quote: Quote) -> str:
     return say("delivery, building in its place, taking down and taking away")
 
 
-def _price(offer: Offer) -> list[Block]:
+def _price(offer: Offer) -> list[Flowable]:
     """The price as it is paid (before tax, the tax, and all of it), and how long it holds."""
     quote = offer.quote
     days = offer.valid_days
@@ -158,7 +153,7 @@ def _price(offer: Offer) -> list[Block]:
     return [Grid((say("Price"), valid), tuple(rows), (42, 58), frozenset({1}), CLOSE_ROWS)]
 
 
-def _terms(offer: Offer, paper: Paper) -> Sequence[Block]:
+def _terms(offer: Offer, paper: Paper) -> Sequence[Flowable]:
     """What the customer must know, and the place to accept it."""
     return [
         heading(say("Please note")),
@@ -178,7 +173,7 @@ def _terms(offer: Offer, paper: Paper) -> Sequence[Block]:
             gap=1.0,
             after=6,
         ),
-        choking_box(paper),
+        choking_box(paper, spoken_voice()),
         Words(plain(say(LATEX_WORDS)), BODY, after=10),
         Words(
             say(

@@ -2,31 +2,33 @@
 
 from __future__ import annotations
 
+from reportlab.platypus import Flowable
+
 from buildplan.business.buying.money import balloon_words, money_words
 from buildplan.business.buying.shopping import ShoppingList, packs_words, pieces_words, total_words
-from buildplan.document.flow import Block, Grid, Words, leaves_of
+from buildplan.document.blocks import Words
 from buildplan.document.paper import Paper
-from buildplan.document.renderer import SMALL, Leaf, Press, plain, strong
+from buildplan.document.printing import Document, Section, print_document
+from buildplan.document.tables import Grid
+from buildplan.document.text import SMALL, plain, strong
 from buildplan.evaluation.figures import air_words
-from buildplan.language.speaking import say, whole
+from buildplan.language.speaking import say, spoken_voice, whole
 
 
-def shopping_leaves(shopping: ShoppingList, paper: Paper) -> list[Leaf]:
+def shopping_section(shopping: ShoppingList) -> Section:
     """The list on pages of its own."""
-    return leaves_of(paper, say("Shopping list"), shopping_blocks(shopping))
+    return Section(say("Shopping list"), shopping_blocks(shopping), titled=True)
 
 
 def print_shopping(shopping: ShoppingList, paper: Paper) -> bytes:
     """The list as a tagged PDF. The same list gives the same bytes."""
-    press = Press(paper, pieces_words(shopping.pieces))
-    return press.print(
-        shopping_leaves(shopping, paper),
-        title=say("Shopping list for {pieces}", pieces=pieces_words(shopping.pieces)),
-        author="buildplan",
-    )
+    pieces = pieces_words(shopping.pieces)
+    title = say("Shopping list for {pieces}", pieces=pieces)
+    sections = [shopping_section(shopping)]
+    return print_document(Document(sections, paper, spoken_voice(), title, foot=pieces))
 
 
-def shopping_blocks(shopping: ShoppingList) -> list[Block]:
+def shopping_blocks(shopping: ShoppingList) -> list[Flowable]:
     """What it is for, a row for each balloon with a box to tick, what it costs, the air."""
     priced = shopping.total is not None
     head = [
@@ -64,7 +66,7 @@ def shopping_blocks(shopping: ShoppingList) -> list[Block]:
         sums.append(strong(money_words(shopping.total, shopping.currency)))
         shares.append(60.0)
     air = air_words(shopping.air_m3, shopping.pump_minutes, shopping.units)
-    blocks: list[Block] = [
+    blocks: list[Flowable] = [
         Words(say("For {pieces}.", pieces=strong(pieces_words(shopping.pieces))), after=8),
         Grid(
             tuple(head),

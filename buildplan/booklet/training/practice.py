@@ -11,7 +11,8 @@ from buildplan.design.measures import Units
 from buildplan.design.model import Design
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import Framework
-from buildplan.language.speaking import mark, say
+from buildplan.language.speaking import mark
+from buildplan.language.voice import Voice
 from buildplan.patterns.keys import Build, Tube
 from buildplan.sequence.model import Step
 from buildplan.sequence.steps import plan_steps
@@ -34,7 +35,7 @@ class Practice:
     counts: dict[str, int]
 
 
-def practice(design: Design, framework: Framework, units: Units) -> Practice | None:
+def practice(design: Design, framework: Framework, units: Units, voice: Voice) -> Practice | None:
     """The practice piece of a design, or None when its piece has no locks to practise."""
     if not framework.locks:
         return None
@@ -53,7 +54,7 @@ def practice(design: Design, framework: Framework, units: Units) -> Practice | N
         }
     )
     changes = {
-        "name": say(NAME),
+        "name": voice.say(NAME),
         "build": Build(tube=tube, **dict.fromkeys(set(Build.model_fields) - {"tube"})),
         "stand_on": None,
         "colour_pattern": {},

@@ -8,12 +8,10 @@ from dataclasses import dataclass
 from enum import auto
 from pathlib import Path
 
-from reportlab.graphics import renderPDF
 from reportlab.lib.utils import ImageReader
 from svglib.svglib import svg2rlg
 
 from buildplan.design.model import Brand
-from buildplan.document.renderer import Press
 from buildplan.drawing.colours import luminance
 from buildplan.language.messages import mark, message
 from buildplan.source.problems import DesignProblemsError, Kind, Problem
@@ -60,27 +58,6 @@ class Logo:
     kind: str
     data: bytes
     aspect: float
-
-    def draw(
-        self, press: Press, x: float, top: float, width: float, height: float, alt: str
-    ) -> float:
-        """Draw it as large as fits, its upper left corner at (x, top); returns its width."""
-        wide = min(width, height * self.aspect)
-        tall = wide / self.aspect
-        box = (x, top - tall, x + wide, top)
-        with press.canvas.element("Figure", alt=alt, box=box), press.canvas.content():
-            if self.kind == "png":
-                reader = ImageReader(io.BytesIO(self.data))
-                press.canvas.drawImage(reader, x, top - tall, wide, tall, mask="auto")
-            else:
-                drawing = svg2rlg(io.BytesIO(self.data))
-                assert drawing is not None, "it could be read before"
-                press.canvas.saveState()
-                press.canvas.translate(x, top - tall)
-                press.canvas.scale(wide / drawing.width, tall / drawing.height)
-                renderPDF.draw(drawing, press.canvas, 0, 0)
-                press.canvas.restoreState()
-        return wide
 
 
 @dataclass(frozen=True)
