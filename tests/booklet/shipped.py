@@ -9,12 +9,12 @@ from pathlib import Path
 from unittest import mock
 
 import pypdfium2
-from buildplan.document.renderer import Press
 
 from buildplan.booklet.common.book import Book, gather_book
 from buildplan.booklet.common.closeups import Views, plan_views
 from buildplan.booklet.editions import print_booklet
 from buildplan.design.reading import read_design
+from buildplan.document.blocks import Shown
 from buildplan.document.paper import PAPERS
 from buildplan.drawing.marks import Picture
 
@@ -46,13 +46,15 @@ def book_of(name: str, paper: str = "a4") -> Book:
 @cache
 def _print(name: str, paper: str) -> tuple[bytes, Sequence[OnPage]]:
     placed: list[OnPage] = []
-    draw = Press.picture
+    draw = Shown.draw
 
-    def drawn(press: Press, picture: Picture, x: float, y: float, scale: float = 1.0) -> None:
-        placed.append(OnPage(press.canvas.getPageNumber(), picture, x, y, scale))
-        draw(press, picture, x, y, scale)
+    def drawn(shown: Shown) -> None:
+        page, draft = shown.canv.getPageNumber(), shown.canv.draft
+        draw(shown)
+        if not draft:
+            placed.append(OnPage(page, shown.picture, *shown.on_sheet))
 
-    with mock.patch.object(Press, "picture", drawn):
+    with mock.patch.object(Shown, "draw", drawn):
         data = print_booklet(book_of(name, paper))
     return data, tuple(placed)
 

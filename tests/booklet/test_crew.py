@@ -12,7 +12,6 @@ import numpy as np
 import pikepdf
 import pypdf
 import pytest
-from buildplan.document.flow import Words, heading, pages_of
 from type_sizes import type_sizes
 
 from buildplan.booklet.common.book import Book, gather_book
@@ -26,6 +25,7 @@ from buildplan.business.buying.shopping import Asked, packs_words, shopping_list
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS, large_print
 from buildplan.evaluation.figures import minutes_words
+from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import jobs
 from buildplan.sequence.timetable import crew_of, timetable
 from buildplan.shape.examining import examine
@@ -111,7 +111,7 @@ def test_leaning_never_makes_it_wider_than_upright(book: Book) -> None:
 
 
 def test_upright_and_side_swap_width_and_height(book: Book) -> None:
-    found = {pose.name: pose for pose in poses(book.framework, book.shape)}
+    found = {pose.name: pose for pose in poses(book.framework, book.shape, book.voice)}
     up, side = found["Upright"], found["On its side"]
     assert (up.height_m, up.length_m) == (side.length_m, side.height_m)
     assert up.width_m == side.width_m == book.shape.depth_m
@@ -183,8 +183,10 @@ def test_large_print_is_large_in_words_and_pictures(book: Book, paper: str, lang
 
 
 def test_joints_in_a_row_are_told_in_few_words() -> None:
-    assert joints_words(("A24", "A25", "A26", "D1", "D2", "v")) == "A24 to A26, D1, D2 and v"
-    assert joints_words(("A9", "A10", "A11", "B12")) == "A9 to A11 and B12"
+    assert (
+        joints_words(("A24", "A25", "A26", "D1", "D2", "v"), Voice()) == "A24 to A26, D1, D2 and v"
+    )
+    assert joints_words(("A9", "A10", "A11", "B12"), Voice()) == "A9 to A11 and B12"
 
 
 def test_what_to_buy_and_what_a_quote_is_made_from(book: Book, printed: bytes) -> None:
@@ -197,13 +199,3 @@ def test_what_to_buy_and_what_a_quote_is_made_from(book: Book, printed: bytes) -
     for purchase in listed.purchases:
         assert packs_words(purchase) in text
     assert minutes_words(book.facts.work_minutes) in text
-
-
-def test_a_last_page_has_more_than_a_few_lines() -> None:
-    """The section before goes over to it, if a page holds both."""
-    line = Words("word")
-    width, high = 200.0, line.height(200.0) + line.after
-    section = [heading("Section"), *[line] * 5]
-    room = 2 * (heading("Section").height(width) + 5 + 5 * high)
-    pages = pages_of([*section, *section, heading("Last"), line], width, room, room)
-    assert [len(page) for page in pages] == [6, 8]

@@ -16,6 +16,7 @@ from sold_copies import sold_book
 from buildplan.booklet.editions import print_folded
 from buildplan.document.imposition import folded, sides
 from buildplan.document.paper import PAPERS
+from buildplan.language.voice import Voice
 
 
 def test_eight_pages_lie_as_the_printing_trade_lays_them() -> None:
@@ -58,7 +59,7 @@ def test_half_of_a4_is_a5() -> None:
     """ISO 216: A5 is 148 x 210 mm, half of A4, and of the same shape but for rounding; a page is
     made smaller by the square root of 2, to about 71 %."""
     a4 = PAPERS["a4"].sheet
-    reader = pypdf.PdfReader(io.BytesIO(folded(numbered(5, a4), a4)))
+    reader = pypdf.PdfReader(io.BytesIO(folded(numbered(5, a4), a4, Voice())))
     mm = 72 / 25.4
     for page in reader.pages:
         width, height = float(page.mediabox.width), float(page.mediabox.height)
@@ -72,7 +73,7 @@ def test_half_of_a4_is_a5() -> None:
 def test_every_page_stays_in_its_half() -> None:
     for name in PAPERS:
         sheet = PAPERS[name].sheet
-        reader = pypdf.PdfReader(io.BytesIO(folded(numbered(4, sheet), sheet)))
+        reader = pypdf.PdfReader(io.BytesIO(folded(numbered(4, sheet), sheet, Voice())))
         for page in reader.pages:
             half = float(page.mediabox.width) / 2
             for side, (a, _, _, d, x, y) in enumerate(matrices(page)):
@@ -82,7 +83,7 @@ def test_every_page_stays_in_its_half() -> None:
 
 def test_page_that_lies_across_is_turned_upright() -> None:
     sheet = PAPERS["a4"].sheet
-    reader = pypdf.PdfReader(io.BytesIO(folded(numbered(1, sheet[::-1]), sheet)))
+    reader = pypdf.PdfReader(io.BytesIO(folded(numbered(1, sheet[::-1]), sheet, Voice())))
     ((a, b, c, d, x, y),) = matrices(reader.pages[0])
     assert (a, d) == (0, 0)
     corners = [(c * v + x, b * u + y) for u in (0, sheet[1]) for v in (0, sheet[0])]

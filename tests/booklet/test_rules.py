@@ -81,7 +81,7 @@ def test_every_step_has_words_a_picture_and_a_check_on_its_page(name: str, paper
         words = (f"{step.number} {step.title}", " ".join(step.text.split()[:6]), step.check)
         with_picture = [texts[number - 1] for number in page_of[step.number]]
         assert any(all(each in text for each in words) for text in with_picture)
-        assert ticks(step)[-1].endswith(step.check.split()[-1])
+        assert ticks(book, step)[-1].endswith(step.check.split()[-1])
         assert paragraphs(book, step)
 
 

@@ -7,9 +7,9 @@ from dataclasses import replace
 
 import pytest
 import shipped
-from buildplan.document.renderer import plain, strong
 
 from buildplan.booklet.common.closeups import MOST_ABREAST, MOST_JOINTS, places_of
+from buildplan.document.text import plain, strong
 
 JOINT = re.compile(r"\b[A-Z]\d+\b")
 # Numbers and their units, a dash and what it follows: not to be parted by a line end. ISO 80000-1

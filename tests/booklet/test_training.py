@@ -44,7 +44,7 @@ def test_practice_post_is_a_ladder_of_three_squares() -> None:
     """Four chains of a pair and three closed braces: the graph product of a path of 3 and a
     ring of 4, which has 12 joints and 4 x 2 + 3 x 4 = 20 balloons (graph theory)."""
     book = sold_book()
-    made = practice(book.design, book.framework, book.units)
+    made = practice(book.design, book.framework, book.units, book.voice)
     assert made is not None
     product = nx.cartesian_product(nx.path_graph(3), nx.cycle_graph(4))
     assert nx.is_isomorphic(nx.Graph(multigraph(made.framework)), product)

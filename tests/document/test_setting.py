@@ -1,0 +1,128 @@
+"""How blocks are set on pages: what stays together, what is parted, what a last page has."""
+
+from __future__ import annotations
+
+import io
+import re
+
+import pypdfium2
+import pytest
+from reportlab.platypus import Flowable
+
+from buildplan.document.blocks import Items, Shown, Words, heading, together
+from buildplan.document.layout import Columns, Filled
+from buildplan.document.links import ContentsLine, Place
+from buildplan.document.paper import PAPERS
+from buildplan.document.printing import Document, Section, print_document
+from buildplan.document.tables import Grid
+from buildplan.document.text import column_widths, least_widths
+from buildplan.drawing.marks import Picture
+from buildplan.language.voice import Voice
+
+PAPER = PAPERS["a4"]
+WORDS = "so many words that a line is full of them and a second one begins " * 2
+
+
+def pages_of(*blocks: Flowable, titled: bool = False) -> list[str]:
+    """The words of each page of a section made of some blocks."""
+    section = Section("Title", blocks, titled=titled)
+    data = print_document(Document([section], PAPER, Voice(), "-"))
+    with pypdfium2.PdfDocument(io.BytesIO(data)) as pdf:
+        return [" ".join(page.get_textpage().get_text_range().split()) for page in pdf]
+
+
+def entries(page: str) -> list[int]:
+    return [int(number) for number in re.findall(r"entry (\d+)\.", page)]
+
+
+def items(count: int) -> Items:
+    return Items([f"entry {number}." for number in range(count)])
+
+
+@pytest.mark.parametrize("count", [3, 38, 39, 40, 41, 42, 43, 80, 81, 82])
+def test_a_list_is_told_once_in_order_and_no_last_page_has_next_to_nothing(count: int) -> None:
+    pages = pages_of(items(count), Words("the end"))
+    assert [n for page in pages for n in entries(page)] == list(range(count))
+    assert "the end" in pages[-1]
+    if len(pages) > 1:
+        assert len(entries(pages[-1])) >= 4
+
+
+def test_a_heading_stays_with_what_follows() -> None:
+    for before in range(30, 45):
+        pages = pages_of(items(before), heading("Heading"), Words("What follows."))
+        (page,) = (page for page in pages if "Heading" in page)
+        assert "What follows." in page
+
+
+def test_what_belongs_together_is_not_parted() -> None:
+    for before in range(30, 45):
+        pages = pages_of(items(before), together(*(Words(f"line {n}.") for n in range(9))))
+        assert sum("line" in page for page in pages) == 1
+
+
+def test_columns_run_on_when_no_page_holds_them() -> None:
+    pages = pages_of(Columns([[items(90)], [Words("beside")]]))
+    assert [n for page in pages for n in entries(page)] == list(range(90))
+    assert len(pages) == 3
+
+
+def test_a_table_repeats_its_head_and_parts_no_row() -> None:
+    rows = [(f"row {n}.", f"{WORDS} end {n}.") for n in range(60)]
+    pages = pages_of(Grid(("First", "Second"), rows, (1, 3)))
+    assert len(pages) > 1
+    for page in pages:
+        assert page.count("First Second") == 1
+        begun = re.findall(r"row (\d+)\.", page)
+        assert begun == re.findall(r"end (\d+)\.", page)
+        assert len(begun) >= 2
+
+
+def test_a_picture_fills_what_the_words_leave() -> None:
+    asked: list[tuple[float, float]] = []
+
+    def make(width: float, height: float) -> Picture:
+        asked.append((width, height))
+        return Picture(width, height, (), "a picture")
+
+    pages = pages_of(Filled([Words("above")], make, [Words("below")]))
+    assert len(pages) == 1
+    assert {round(width) for width, _ in asked} == {round(PAPER.measure)}
+    room = PAPER.top - PAPER.bottom
+    assert room - 60 < asked[-1][1] < room
+    long = [Words(WORDS) for _ in range(24)]
+    assert len(pages_of(Filled(long, make, [Words("below")]))) == 2
+
+
+def test_a_picture_is_never_larger_than_its_page() -> None:
+    assert len(pages_of(Shown(Picture(5000.0, 9000.0, (), "large")), Words("after"))) == 2
+
+
+def test_page_numbers_are_those_of_the_pages() -> None:
+    def line(n: int) -> ContentsLine:
+        return ContentsLine(f"place {n}", lambda _: f"place {n}", lambda page: f"page {page}")
+
+    lines = [line(n) for n in range(70)]  # the contents themselves take more than a page
+    places = [
+        block
+        for n in range(70)
+        for block in (Place(f"place {n}"), Words(f"here is {n}. {WORDS * 3}"))
+    ]
+    pages = pages_of(*lines, *places)
+    contents = " ".join(pages[:3])
+    for n in range(70):
+        (at,) = (number for number, page in enumerate(pages, 1) if f"here is {n}." in page)
+        assert re.search(rf"place {n} {at}\b", contents)
+
+
+def test_columns_break_no_word_and_keep_the_width_of_the_table() -> None:
+    rows = [["ADVERTENCIA", "a b c d e f"], ["x", "desproporcionadamente largo"]]
+    least = least_widths(rows, 4.0)
+    widths = column_widths((20.0, 400.0), least)
+    assert widths[0] == least[0] > 20.0
+    assert sum(widths) == pytest.approx(420.0)
+    assert all(wide >= low for wide, low in zip(widths, least, strict=True))
+
+
+def test_columns_stay_as_wanted_where_no_word_is_too_long() -> None:
+    assert column_widths((100.0, 200.0), least_widths([["a", "b"]], 4.0)) == [100.0, 200.0]
