@@ -153,6 +153,10 @@ def _minutes(book: Book, operations: Iterable[Operation]) -> float:
     return sum(operation_minutes(operation, own) for operation in operations)
 
 
+def _operations(steps: Sequence[Step]) -> list[Operation]:
+    return [operation for step in steps for operation in step.operations]
+
+
 def _minutes_words(voice: Voice, minutes: float) -> str:
     """Minutes, to 5 above."""
     hours, rest = divmod(5 * -(-round(minutes) // 5), 60)
