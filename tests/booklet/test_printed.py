@@ -120,7 +120,7 @@ def test_gauges_have_their_true_diameter_on_paper(printed: Printed) -> None:
 
 def test_every_stated_number_agrees_with_check(printed: Printed) -> None:
     book, reader, _ = printed
-    facts = facts_as_json(book.facts)
+    facts = facts_as_json(book.facts, book.voice)
     text = words(reader)
     balloons, locks = facts["balloons"], facts["locks"]
     assert f"{balloons} balloons" in words_of_page(reader, 0)

@@ -25,7 +25,7 @@ from buildplan.drawing.scene import finished_picture
 from buildplan.language.speaking import say, say_count, say_in, spoken_voice
 
 PICTURE_SHARE = 0.42
-PICTURE_HEIGHTS = (230.0, 200.0, 170.0, 140.0, 115.0, 90.0)
+PICTURE_HEIGHTS = (230.0, 200.0, 170.0, 140.0, 115.0, 90.0, 70.0)
 CLOSE_ROWS = 2.5
 MOST_COLOURS = 8
 

@@ -17,7 +17,8 @@ from buildplan.drawing.techniques import moves, technique_pictures
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind, Step
 
-PAD = 8.0
+PAD, GAP = 8.0, 12.0
+LEAST_WORDS = 170.0
 
 
 def lessons_before(book: Book, step: Step) -> Sequence[Flowable]:
@@ -57,8 +58,11 @@ def _lesson(book: Book, lesson: Lesson, picture: Picture | None) -> Flowable:
         return Boxed(words, PAD, line=None, fill=TINT)
     own = voice.say("Lesson {title}.", title=voice.say(lesson.title))
     shown = Shown(replace(picture, alt=f"{own} {picture.alt}"))
-    wide = min(picture.width, book.paper.measure * 0.46)
-    columns = Columns(([Stack(words)], [shown]), (book.paper.measure - wide, wide), gap=12.0)
+    # a move is shown at its own size, for the words in it
+    left = book.paper.measure - 2 * PAD - GAP - picture.width
+    if left < LEAST_WORDS:
+        return Boxed([*words, shown], PAD, line=None, fill=TINT)
+    columns = Columns(([Stack(words)], [shown]), (left, picture.width), gap=GAP)
     return Boxed([columns], PAD, line=None, fill=TINT)
 
 
