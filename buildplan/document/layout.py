@@ -201,18 +201,21 @@ class Filled(Flowable):  # type: ignore[misc]
 
 
 class Fitting(Flowable):  # type: ignore[misc]
-    """Blocks made for the largest of some sizes with which they fit the rest of the page."""
+    """Blocks made for the largest of some sizes with which they fit the rest of the page, and
+    leave so much `free` at its foot."""
 
-    def __init__(self, make: Callable[[float], Blocks], sizes: Sequence[float]) -> None:
+    def __init__(
+        self, make: Callable[[float], Blocks], sizes: Sequence[float], free: float = 0.0
+    ) -> None:
         super().__init__()
-        self._make, self._sizes = make, tuple(sizes)
+        self._make, self._sizes, self._free = make, tuple(sizes), free
 
     def wrap(self, width: float, room: float) -> tuple[float, float]:
         self.width, self._room = width, room
         for size in self._sizes:
             self._blocks = list(self._make(size))
             self.height = stack_height(self._blocks, width, room, self.canv)
-            if self.height <= room:
+            if self.height <= room - self._free:
                 break
         return width, self.height
 

@@ -10,7 +10,6 @@ from reportlab.platypus import Flowable
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.cautions import CAUTIONS, CHOKING_HAZARD, LATEX_WORDS, choking_blocks
 from buildplan.design.measures import size_words
-from buildplan.source.problems import in_words
 from buildplan.document.blocks import Items, Rule, Stack, Words, heading
 from buildplan.document.layout import Boxed, Columns, Filled
 from buildplan.document.links import ContentsLine
@@ -24,6 +23,7 @@ from buildplan.evaluation.figures import minutes_words
 from buildplan.framework.model import LongChain
 from buildplan.language.speaking import mark
 from buildplan.language.voice import Voice
+from buildplan.source.problems import in_words
 
 EDITION_NAMES: Mapping[str, str] = {
     "training": mark("Training edition"),

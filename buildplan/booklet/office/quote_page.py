@@ -25,7 +25,7 @@ from buildplan.drawing.scene import finished_picture
 from buildplan.language.speaking import say, say_count, say_in, spoken_voice
 
 PICTURE_SHARE = 0.42
-PICTURE_HEIGHTS = (230.0, 200.0, 170.0, 140.0, 115.0, 90.0, 70.0)
+PICTURE_HEIGHTS = (230.0, 200.0, 170.0, 140.0, 115.0, 90.0, 60.0)
 CLOSE_ROWS = 2.5
 MOST_COLOURS = 8
 
@@ -65,7 +65,7 @@ def quote_section(book: Book, offer: Offer, branding: Branding | None) -> Sectio
         band = [] if branding is None else [seller_band(book.paper, branding, spoken_voice())]
         return [*band, Boxed(blocks, mm(4), after=0, line=None, side=side)]
 
-    return Section(title, [Fitting(made, PICTURE_HEIGHTS)], bare=True, whole_sheet=True)
+    return Section(title, [Fitting(made, PICTURE_HEIGHTS, mm(10))], bare=True, whole_sheet=True)
 
 
 def _offered(book: Book, offer: Offer, tall: float) -> list[Flowable]:
