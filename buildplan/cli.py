@@ -13,6 +13,7 @@ import typer
 from buildplan import __version__
 from buildplan.commands import checking, drawing, hands, printing, resizing, selling, starting
 from buildplan.commands.app import (
+    FLAG,
     app,
     errors,
 )
@@ -40,7 +41,14 @@ def _version(asked: bool) -> None:
 @app.callback()
 def _options(
     version: Annotated[
-        bool, typer.Option("--version", callback=_version, is_eager=True, help="Print the version.")
+        bool,
+        typer.Option(
+            "--version",
+            metavar=FLAG,
+            callback=_version,
+            is_eager=True,
+            help="Print the version.",
+        ),
     ] = False,
 ) -> None:
     pass

@@ -102,6 +102,14 @@ HandsOption = Annotated[
 ]
 
 
+# how an option that is yes or no shows in --help: it takes no value
+FLAG = "yes if given"
+
 JsonOption = Annotated[
-    bool, typer.Option("--json", help="Print plain data for scripts, not words.")
+    bool,
+    typer.Option(
+        "--json",
+        metavar=FLAG,
+        help="Print plain data for scripts, not words.",
+    ),
 ]

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from buildplan.commands.app import (
+    FLAG,
     IN_ENGLISH,
     DesignArgument,
     HandsOption,
@@ -39,7 +40,9 @@ def check(
     watch: Annotated[
         bool,
         typer.Option(
-            "--watch", help="Look again at each save, and draw a preview; Ctrl-C ends it."
+            "--watch",
+            metavar=FLAG,
+            help="Look again at each save, and draw a preview; Ctrl-C ends it.",
         ),
     ] = False,
     hands: HandsOption = None,
@@ -120,7 +123,12 @@ def steps(
         int, typer.Option(min=0, help="How many of them cannot tie, only inflate.")
     ] = 0,
     on_site: Annotated[
-        bool, typer.Option("--on-site", help="Nothing is made beforehand in the workshop.")
+        bool,
+        typer.Option(
+            "--on-site",
+            metavar=FLAG,
+            help="Nothing is made beforehand in the workshop.",
+        ),
     ] = False,
     opening: Annotated[
         datetime | None,
@@ -190,7 +198,14 @@ def times(
 
 @app.command()
 def schema(
-    event: Annotated[bool, typer.Option("--event", help="Of event files, not designs.")] = False,
+    event: Annotated[
+        bool,
+        typer.Option(
+            "--event",
+            metavar=FLAG,
+            help="Of event files, not designs.",
+        ),
+    ] = False,
 ) -> None:
     """Print the JSON Schema of the design file, for editors that complete and check it."""
     from buildplan.design.schema import design_schema, event_schema

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from buildplan.commands.app import (
+    FLAG,
     IN_ENGLISH,
     DesignArgument,
     LanguageOption,
@@ -41,7 +42,12 @@ def draw(
         int | None, typer.Option(help="The pictures of this step.", show_default=False)
     ] = None,
     every: Annotated[
-        bool, typer.Option("--all", help="The pictures of every step, a file each.")
+        bool,
+        typer.Option(
+            "--all",
+            metavar=FLAG,
+            help="The pictures of every step, a file each.",
+        ),
     ] = False,
     out: Annotated[
         Path | None,

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from buildplan.commands.app import (
+    FLAG,
     IN_ENGLISH,
     Edition,
     HandsOption,
@@ -48,15 +49,26 @@ def booklet(
         "output"
     ),
     draft: Annotated[
-        bool, typer.Option("--draft", help="Print even a piece that has problems.")
+        bool,
+        typer.Option(
+            "--draft",
+            metavar=FLAG,
+            help="Print even a piece that has problems.",
+        ),
     ] = False,
     large_print: Annotated[
-        bool, typer.Option("--large-print", help="Crew edition: text at 16 points or more.")
+        bool,
+        typer.Option(
+            "--large-print",
+            metavar=FLAG,
+            help="Crew edition: text at 16 points or more.",
+        ),
     ] = False,
     fold: Annotated[
         bool,
         typer.Option(
             "--fold",
+            metavar=FLAG,
             help="Lay the pages out for folding (A5 from A4), gauges in a file of their own.",
         ),
     ] = False,

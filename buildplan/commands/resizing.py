@@ -57,6 +57,7 @@ def resize(
     from buildplan.fitting.resizing import one_way, ways
     from buildplan.fitting.sources import parse_height
     from buildplan.source.file_changes import changed_text
+    from buildplan.source.trade_words import in_file_words
     from buildplan.source.yaml_nodes import plain
     from buildplan.source.yaml_source import load
 
@@ -68,7 +69,7 @@ def resize(
     units: Units = "cm" if height.rstrip().endswith("m") else "in"
     name = read_known(design).name
     text = design.read_text("utf-8-sig")
-    data = plain(load(text, str(design)).root)
+    data = in_file_words(plain(load(text, str(design)).root))
     assert isinstance(data, dict), "a design that has been read is made of keys"
     with errors.status(say("Resizing {piece} ...", piece=name)):
         now = measure(data)

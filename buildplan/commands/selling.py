@@ -8,6 +8,7 @@ from typing import Annotated
 import typer
 
 from buildplan.commands.app import (
+    FLAG,
     IN_ENGLISH,
     DesignArgument,
     DesignsArgument,
@@ -72,7 +73,12 @@ def event(
         "output"
     ),
     draft: Annotated[
-        bool, typer.Option("--draft", help="Print even when a piece has problems.")
+        bool,
+        typer.Option(
+            "--draft",
+            metavar=FLAG,
+            help="Print even when a piece has problems.",
+        ),
     ] = False,
     language: LanguageOption = IN_ENGLISH,
 ) -> None:

@@ -9,6 +9,7 @@ from typing import Annotated, Any, TypeVar
 import typer
 
 from buildplan.commands.app import (
+    FLAG,
     IN_ENGLISH,
     LanguageOption,
     UnitsName,
@@ -64,7 +65,12 @@ def new(
         Path | None, typer.Option(help="The file to write; else by its name.", show_default=False)
     ] = None,
     usual: Annotated[
-        bool, typer.Option("--usual", help="Ask nothing: the usual for all that is not given.")
+        bool,
+        typer.Option(
+            "--usual",
+            metavar=FLAG,
+            help="Ask nothing: the usual for all that is not given.",
+        ),
     ] = False,
     language: LanguageOption = IN_ENGLISH,
 ) -> None:

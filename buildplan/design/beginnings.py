@@ -48,7 +48,7 @@ TALL = ("arch", "column")
 class Wish:
     """What a designer starts from. `size` is the width of the piece (its height, if it is one of
     TALL) and `gauge` what the links are sized to, in `units`; `points` are those of a star.
-    `colours` name those of the long chains, the braces and the locks: names of COLOURS, or #
+    `colours` name those of the long chains, the braces and the locks: names, or #
     and six hex digits. `size` and `gauge` may be None for the usual."""
 
     name: str

@@ -42,6 +42,7 @@ from buildplan.source.mistake import (
 )
 from buildplan.source.partial_validation import Salvaged, list_in, mapping_in, salvage
 from buildplan.source.suggestions import Put, Suggestion, TakeOut, Way, by_hand, change
+from buildplan.source.trade_words import in_file_words
 
 Balloons = Mapping[str, Salvaged[Balloon]]
 _FEW_IN_WORDS = {2: message_in("number", "two"), 3: message_in("number", "three")}
@@ -53,7 +54,7 @@ def check(data: object, known_constants: Collection[str] | None = None) -> Itera
 
     `known_constants` are the names that `constants` may use; None lets any name pass.
     """
-    top = mapping_in(data)
+    top = mapping_in(in_file_words(data))
     build = mapping_in(top.get("build"))
     balloons = {
         key: salvage(Balloon, value) for key, value in mapping_in(top.get("balloons")).items()

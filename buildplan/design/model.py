@@ -9,12 +9,13 @@ from __future__ import annotations
 
 from typing import Annotated, Literal
 
-from pydantic import Field
+from pydantic import Field, model_validator
 
 from buildplan.language.messages import mark
 from buildplan.patterns.colour_order import ColouredPart, ColourOrder
 from buildplan.patterns.keys import Build, OneOrMoreJoints
 from buildplan.source.balloons import Balloon
+from buildplan.source.trade_words import in_file_words, with_colours
 from buildplan.source.values import (
     CURRENCY,
     ONE_LINE,
@@ -46,6 +47,11 @@ class BrandTranslation(FileModel):
 
 class Brand(FileModel):
     """Whose plan this is: what the seller's own pages look like and say."""
+
+    @model_validator(mode="before")
+    @classmethod
+    def _in_file_words(cls, data: object) -> object:
+        return with_colours(data, ("colour", "accent")) if isinstance(data, dict) else data
 
     name: Annotated[str, Field(min_length=1, max_length=80, pattern=ONE_LINE)] = Field(
         description=mark("the name on the cover")
@@ -110,6 +116,11 @@ class Translation(FileModel):
 class Design(FileModel):
     """A whole design file: a freestanding piece of link balloons, from which its counts, its
     shape, the order of work and the booklet are made."""
+
+    @model_validator(mode="before")
+    @classmethod
+    def _in_file_words(cls, data: object) -> object:
+        return in_file_words(data)
 
     buildplan: Version = Field(description=mark("the version of this file format: 1"))
     name: Annotated[str, Field(min_length=1, max_length=80, pattern=ONE_LINE)] = Field(

@@ -103,7 +103,8 @@ def read_as(
 
     data = plain(root)
     read, mistakes = look(data)
-    mistakes += source.mistakes
+    slips = {one.at for one in source.mistakes}
+    mistakes = [*source.mistakes, *(one for one in mistakes if one.at not in slips)]
     if read is None or mistakes:
         mistakes = tried(mistakes, data, lambda changed: look(changed)[1], root.size)
         problems = _in_file_order(mistakes, root)

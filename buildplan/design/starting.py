@@ -7,31 +7,13 @@ import math
 import re
 import unicodedata
 from collections.abc import Mapping, Sequence
-from types import MappingProxyType
 
 from buildplan.design.beginnings import PIECES, USUAL_GAUGE, Plan, Wish, a_piece, to_gauge
 from buildplan.design.measures import Units
-from buildplan.language.speaking import mark, say
+from buildplan.language.speaking import say
+from buildplan.source.colour_names import HEX, OFFERED, hex_of
 from buildplan.source.lengths import TIE_TO_TIE_PER_GAUGE
 
-# Names to choose colours by, in English or as they are said; the hexadecimal values are our own.
-COLOURS: Mapping[str, str] = MappingProxyType(
-    {
-        mark("ivory"): "#F7F3E8",
-        mark("white"): "#FFFFFF",
-        mark("cream"): "#F3E9CF",
-        mark("gold"): "#C9A227",
-        mark("orange"): "#E07B27",
-        mark("red"): "#B3262E",
-        mark("pink"): "#E39AB4",
-        mark("purple"): "#6B4A86",
-        mark("deep blue"): "#1F5F8B",
-        mark("sky blue"): "#7FB7DA",
-        mark("leaf green"): "#3F7F4C",
-        mark("grey"): "#8C9196",
-        mark("black"): "#1A1A1A",
-    }
-)
 # Link balloons and rounds by the size printed on their bags, and what a round of a lock is
 # sized to (common practice, no source): inches, centimetres.
 LINK_SIZES: Mapping[Units, tuple[float, ...]] = {"in": (6, 12), "cm": (15, 30)}
@@ -162,20 +144,24 @@ def _three(colours: tuple[str, ...]) -> tuple[str, str, str]:
 def _colour(name: str) -> tuple[str, str]:
     """A colour's label and its hexadecimal value."""
     name = name.strip()
-    if re.fullmatch(r"#[0-9A-Fa-f]{6}", name):
+    if re.fullmatch(HEX, name):
         return name, name
-    for colour, value in COLOURS.items():
+    for colour in OFFERED:  # in English, or as it is said
         if name.lower() in (colour, say(colour)):
-            return say(colour), value
+            return say(colour), hex_of(colour) or name
+    value = hex_of(name)
+    if value is not None:
+        return name, value
     raise ValueError(
         say(
-            "there is no colour {name} here: # and six hex digits, or one of {names}",
+            "there is no colour {name} here: # and six hex digits, one of {names}, or any name of "
+            "CSS",
             name=json.dumps(name, ensure_ascii=False),
-            names=colour_names(tuple(COLOURS)),
+            names=colour_names(OFFERED),
         )
     )
 
 
 def colour_names(colours: Sequence[str]) -> str:
-    """Colours of COLOURS as they are called, with commas between them."""
+    """Colours of OFFERED as they are called, with commas between them."""
     return ", ".join(say(colour) for colour in colours)

@@ -58,8 +58,8 @@ def _name(item: object) -> str:
 
 def _repeat_changes(group: Mapping[str, Any], factor: float, at: Path) -> Iterator[Put]:
     if group["cells"] == [STRAIGHT]:
-        number = scaled(group["repeat"], factor)
-        if number != group["repeat"]:
+        number = scaled(group.get("repeat", 1), factor)
+        if number != group.get("repeat", 1):
             yield Put((*at, "repeat"), number)
     else:
         yield from run_changes(group["cells"], factor, (*at, "cells"))
@@ -76,9 +76,10 @@ def stretches(course: Sequence[Any], factor: float) -> Iterator[Stretch]:
             if not isinstance(item, dict):
                 yield Stretch(*(CELLS[item] if isinstance(item, str) else item))
             elif item["cells"] == [STRAIGHT]:
-                yield Stretch(1, 1, item["repeat"], scaled(item["repeat"], factor))
+                times = item.get("repeat", 1)
+                yield Stretch(1, 1, times, scaled(times, factor))
             else:
-                for _ in range(item["repeat"]):
+                for _ in range(item.get("repeat", 1)):
                     yield from stretches(item["cells"], factor)
 
 

@@ -28,7 +28,7 @@ class Repeat(FileModel):
     """A group of cells laid several times over."""
 
     repeat: Annotated[int, Field(ge=1, le=500)] = Field(
-        description=mark("how many times the group is laid")
+        1, description=mark("how many times the group is laid; left out, once")
     )
     cells: Annotated[list[CourseItem], Field(min_length=1, max_length=500)] = Field(
         description=mark("the cells of the group in order, written like those of the course")

@@ -7,7 +7,7 @@ from typing import Annotated, Literal
 from pydantic import Field
 
 from buildplan.language.messages import mark
-from buildplan.source.values import ONE_LINE, FileModel, Finish, Length
+from buildplan.source.values import ONE_LINE, FileModel, Finish, HexColour, Length
 
 
 class Balloon(FileModel):
@@ -22,8 +22,11 @@ class Balloon(FileModel):
     inflate_to: Length = Field(
         description=mark("the gauge that it is sized against, in the file's units")
     )
-    colour: Annotated[str, Field(pattern=r"^#[0-9A-Fa-f]{6}$")] = Field(
-        description=mark('its colour as # and six hex digits, in quotes: "#1F5F8B"')
+    colour: HexColour = Field(
+        description=mark(
+            'its colour as # and six hex digits, in quotes ("#1F5F8B"), or by a name of CSS, or '
+            "by the label of another balloon of this file"
+        )
     )
     label: Annotated[str, Field(min_length=1, max_length=40, pattern=ONE_LINE)] = Field(
         description=mark("what people call it: its colour's name")

@@ -116,12 +116,37 @@ def key_of(at: Path, known: Iterable[str], all_of_them: str) -> Suggestion:
     return _led_to(str(at[-1]), tuple(known), all_of_them, lambda guess: Rename(at, guess))
 
 
+# what people call a key that is called otherwise here
+SYNONYMS = {
+    "colours": "colour_pattern",
+    "colors": "colour_pattern",
+    "pattern": "colour_pattern",
+    "color": "colour",
+    "size": "nominal",
+    "gauge": "inflate_to",
+    "inflate": "inflate_to",
+    "people": "crew",
+    "price": "prices",
+    "packs": "pack_sizes",
+    "notes": "text",
+    "locks": "lock",
+    "braces": "brace",
+}
+
+
+def most_likely(name: str, known: Iterable[str]) -> str | None:
+    """As `nearest`, for a key, which people may also call otherwise."""
+    keys = tuple(known)
+    by_meaning = SYNONYMS.get(name.lower())
+    return by_meaning if by_meaning in keys else nearest(name, keys)
+
+
 def _led_to(
     name: str, known: tuple[str, ...], all_of_them: str, mended: Callable[[str], Change]
 ) -> Suggestion:
     if not known:
         return by_hand(message("there is none to choose from"))
-    guess = nearest(name, known)
+    guess = most_likely(name, known)
     these_are = message(all_of_them, names=listed(map(key_in_words, known)))
     ways = (Way(meant(guess), (mended(guess),)),) if guess else ()
     return Suggestion((these_are,), ways)

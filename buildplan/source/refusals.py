@@ -8,25 +8,27 @@ from typing import Any
 from pydantic_core import ErrorDetails
 
 from buildplan.language.messages import Message, Value, mark, message, message_count
+from buildplan.source.colour_names import known_names
 from buildplan.source.kinds import FileKind
 from buildplan.source.mistake import (
     Mistake,
     Path,
     key_in_words,
     key_of,
+    meant,
+    most_likely,
     nearest,
     shown,
 )
 from buildplan.source.right_forms import Root, is_advance, purpose, reminder, right_form
 from buildplan.source.schema_lookup import described, form_in_words, types_at
-from buildplan.source.suggestions import Put, Suggestion, by_hand, change
+from buildplan.source.suggestions import Put, Suggestion, TakeOut, Way, by_hand, change
 
-COLOUR_FORM = mark("write # and six hex digits, in quotes: {example}")
+COLOUR_FORM = mark("write # and six hex digits, in quotes ({example}), or a name of CSS")
 A_COLOUR = '"#1F5F8B"'
 # keys whose text has a form of its own: what a wrong one is not, and what would be right, with
 # an example
 _TEXT_FORMS: Mapping[str, tuple[str, str, str]] = {
-    "colour": (mark("{value} is not a colour"), COLOUR_FORM, A_COLOUR),
     "currency": (
         mark("{value} is not the code of a currency"),
         mark("write its three capital letters: {example} ..."),
@@ -91,7 +93,10 @@ def mistakes_in(errors: Iterable[ErrorDetails], data: object, root: Root) -> Ite
     for one, at, is_key in found:
         if one["type"] == "missing" and at in misspelt:
             continue
-        if is_key:
+        comma = _comma(at, data) if one["type"] == "extra_forbidden" else None
+        if comma is not None:
+            kind, said, suggestion = comma
+        elif is_key:
             kind, said, suggestion = _wrong_key(at, root)
         else:
             limits: Mapping[str, Any] = one.get("ctx", {})
@@ -107,7 +112,7 @@ def _misspelt(found: Sequence[tuple[str, Path]], root: Root) -> Iterator[Path]:
             missing.setdefault(at[:-1], []).append(str(at[-1]))
     for kind, at in found:
         if kind == "extra_forbidden":
-            guess = nearest(str(at[-1]), described(types_at(at[:-1], root)))
+            guess = most_likely(str(at[-1]), described(types_at(at[:-1], root)))
             if guess is not None and guess in missing.get(at[:-1], ()):
                 yield (*at[:-1], guess)
 
@@ -140,6 +145,32 @@ def _value_at(at: Path, data: object) -> object:
     for step in at:
         _, data = _step(data, step)
     return data
+
+
+def _comma(at: Path, data: object) -> Wrong | None:
+    """A number in { } with a decimal comma, which YAML reads as a whole number and a key."""
+    holder, name = _value_at(at[:-1], data), at[-1]
+    if not (isinstance(holder, dict) and str(name).isdecimal() and holder[name] is None):
+        return None
+    keys = list(holder)
+    before = keys[keys.index(name) - 1]
+    if type(holder[before]) is not int:
+        return None
+    number = float(f"{holder[before]}.{name}")
+    return (
+        FileKind.COMMA_IN_NUMBER,
+        message(
+            "{number} is read as {whole} and a key {key}",
+            number=f"{holder[before]},{name}",
+            whole=str(holder[before]),
+            key=str(name),
+        ),
+        change(
+            message("write a point: {right}", right=f"{before}: {number:g}"),
+            Put((*at[:-1], before), number),
+            TakeOut(at),
+        ),
+    )
 
 
 def _wrong(kind: str, at: Path, value: object, limits: Mapping[str, Any], root: Root) -> Wrong:
@@ -193,6 +224,16 @@ def _wrong_text(kind: str, at: Path, value: object, limits: Mapping[str, Any], r
                 what=what,
             ),
             by_hand(message("use at most {count}", count=limits["max_length"])),
+        )
+    if kind == "string_pattern_mismatch" and name in ("colour", "accent"):
+        guess = nearest(str(value), known_names())
+        return (
+            FileKind.WRONG_FORM,
+            message("{value} is not a colour", value=shown(value)),
+            Suggestion(
+                (message(COLOUR_FORM, example=A_COLOUR),),
+                (Way(meant(guess), (Put(at, guess),)),) if guess else (),
+            ),
         )
     if kind == "string_pattern_mismatch" and name in _TEXT_FORMS:
         is_none, right, example = _TEXT_FORMS[name]

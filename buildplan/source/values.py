@@ -8,6 +8,7 @@ from typing import Annotated, Literal
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, WithJsonSchema
 
 from buildplan.language.speaking import mark
+from buildplan.source.trade_words import LENGTH_WORDS
 
 ChainLetter = Literal["A", "B", "C", "D"]
 CellName = Literal["straight", "fan", "fan_in", "dip", "tip"]
@@ -36,10 +37,27 @@ Finish = Literal["standard", "metallic", "pearl", "clear", "matt"]
 ONE_LINE = r"^[^\n\t]*\S[^\n\t]*$"
 # the form of an alphabetic code of ISO 4217
 CURRENCY = r"^[A-Z]{3}$"
-HexColour = Annotated[str, Field(pattern=r"^#[0-9A-Fa-f]{6}$")]
+HexColour = Annotated[
+    str,
+    Field(pattern=r"^#[0-9A-Fa-f]{6}$"),
+    # a name is made hex digits before the model sees it
+    WithJsonSchema({"type": "string", "pattern": r"^(#[0-9A-Fa-f]{6}|[^\W\d_][\w -]*)$"}),
+]
 Key = Annotated[str, Field(min_length=1, max_length=40, pattern=ONE_LINE)]
 JointLabel = Annotated[str, Field(min_length=1, max_length=12, pattern=ONE_LINE)]
-Length = Annotated[float, Field(ge=0.1, le=5000, allow_inf_nan=False)]
+Length = Annotated[
+    float,
+    Field(ge=0.1, le=5000, allow_inf_nan=False),
+    # a length with its unit is made a number before the model sees it
+    WithJsonSchema(
+        {
+            "anyOf": [
+                {"type": "number", "minimum": 0.1, "maximum": 5000},
+                {"type": "string", "pattern": LENGTH_WORDS},
+            ]
+        }
+    ),
+]
 Advance = Annotated[int, Field(ge=0, le=20)]
 Minutes = Annotated[float, Field(gt=0, le=10_000, allow_inf_nan=False)]
 Labour = dict[LabourKind, Minutes]

@@ -17,6 +17,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
+from functools import cached_property
 from typing import NoReturn
 
 import yaml
@@ -28,6 +29,7 @@ from buildplan.source.problems import Problem, UnreadableDesignError
 from buildplan.source.suggestions import Suggestion, by_hand
 from buildplan.source.yaml_nodes import Items, Keys, Node, Scalar, extent
 from buildplan.source.yaml_scalars import has_leading_zero, is_printable, resolved
+from buildplan.source.yaml_slips import PLAIN_SPACES, slip_near, slips_of
 from buildplan.source.yaml_words import at_column, parse_problem
 
 MAX_NESTING = 40
@@ -52,7 +54,7 @@ def load(text: str, file: str) -> Source:
     Raises UnreadableDesignError when it does not parse, holds no document or several, is
     nested too deep, or has aliases that are unknown, circular, or would swell too far.
     """
-    composer = _Composer(text, file)
+    composer = _Composer(text.translate(PLAIN_SPACES), file)
     return Source(composer.document(), tuple(composer.mistakes))
 
 
@@ -67,6 +69,11 @@ class _Composer:
     anchors: dict[str, Node | None] = field(default_factory=dict)
     composed: int = 0
     aliased: int = 0
+
+    @cached_property
+    def lines(self) -> list[str]:
+        """The text by its lines."""
+        return self.text.splitlines()
 
     def document(self) -> Node:
         root: Node | None = None
@@ -96,7 +103,9 @@ class _Composer:
         try:
             yield from yaml.parse(self.text, Loader=yaml.SafeLoader)
         except yaml.YAMLError as error:
-            raise UnreadableDesignError(self.file, parse_problem(error, self.text)) from None
+            problem = parse_problem(error, self.text)
+            slip = slip_near(self.lines, problem.line or 1)
+            raise UnreadableDesignError(self.file, slip or problem) from None
 
     def _refuse(
         self, event: yaml.Event, kind: FileKind, said: Message, suggestion: Suggestion
@@ -216,6 +225,8 @@ class _Composer:
 
     def _scalar(self, event: yaml.ScalarEvent, path: Path) -> Scalar:
         written = self._written(event, path)
+        for kind, said, right, at in slips_of(event, self.lines):
+            self.mistakes.append(Mistake(kind, path, said, right, at))
         if event.style is not None or event.tag is not None:
             return Scalar(written, written, _mark(event), _end(event))
         if has_leading_zero(written):

@@ -48,14 +48,14 @@ FORM = [
     ("units: in", "units: inch", 3, "units", ["in or cm", "inch"], ["in"]),
     ("kind: link", "kind: lnk", 6, "balloons.long.kind", ["link or round"], ["link"]),
     ("nominal: 12", 'nominal: "12"', 7, "balloons.long.nominal", ["text"], ["nominal: 12"]),
-    ("nominal: 12", "nominal: 12 in", 7, "balloons.long.nominal", ["12 in"], ["nominal: 12"]),
+    ("nominal: 12", "nominal: 12 ins", 7, "balloons.long.nominal", ["12 ins"], ["bag"]),
     ("nominal: 12", "nominal: 12,5", 7, "balloons.long.nominal", ["text"], ["nominal: 12.5"]),
     ("nominal: 12", "nominal: true", 7, "balloons.long.nominal", ["number", "true"], ["bag"]),
     ("nominal: 12", "nominal: .inf", 7, "balloons.long.nominal", ["ordinary number"], ["bag"]),
     ("nominal: 12", "nominal: .nan", 7, "balloons.long.nominal", ["ordinary number"], ["bag"]),
     ("nominal: 12", "nominal: -12", 7, "balloons.long.nominal", ["at least", "-12"], ["bag"]),
     ("to: 8", "to: 0", 8, "balloons.long.inflate_to", ["at least", "0"], ["gauge"]),
-    ('"#1F5F8B"', "blue", 9, "balloons.long.colour", ["blue", "not a colour"], ['"#1F5F8B"']),
+    ('"#1F5F8B"', "bluu", 9, "balloons.long.colour", ["bluu", "not a colour"], ["mean blue?"]),
     ('"#1F5F8B"', "#1F5F8B", 9, "balloons.long.colour", ["comment"], ["quotes", '"#1F5F8B"']),
     ("closed: true", "closed: yes", 15, "build.tube.closed", ["yes"], ["closed: true"]),
     ("closed: true", "closed: off", 15, "build.tube.closed", ["off"], ["closed: false"]),
@@ -353,7 +353,7 @@ def test_all_mistakes_are_told_at_once_in_the_order_of_the_file() -> None:
 
 def test_one_mistake_hides_no_other_check() -> None:
     # the colour is wrong and so is the turning, which does not depend on it
-    text = changed(RING, ('"#1F5F8B"', "blue"), ("repeat: 6", "repeat: 5"))
+    text = changed(RING, ('"#1F5F8B"', "bluu"), ("repeat: 6", "repeat: 5"))
     assert [p.path for p in problems(text)] == ["balloons.long.colour", "build.tube.course"]
 
 

@@ -45,7 +45,7 @@ def test_designs_that_are_read_are_valid_by_the_schema(path: Path) -> None:
         (RING, "nominal: 12", 'nominal: "12"'),
         (RING, "nominal: 12", "nominal: 0"),
         (RING, "nominal: 12", "nominal: true"),
-        (RING, '"#1F5F8B"', "blue"),
+        (RING, '"#1F5F8B"', "'#1F5'"),
         (RING, "  long:\n", "  long:\n    color: 1\n"),
         (RING, "closed: true", 'closed: "yes"'),
         (RING, "chains: 4", "chains: 5"),

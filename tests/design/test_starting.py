@@ -11,9 +11,10 @@ from hypothesis import strategies as st
 from buildplan.design.beginnings import GAUGE_STEP, PIECES, STAR_WIDTH, TALL, USUAL_GAUGE, Wish
 from buildplan.design.building import METRES_PER_UNIT, build_framework
 from buildplan.design.measures import Units
-from buildplan.design.starting import COLOURS, design_text, file_stem
+from buildplan.design.starting import design_text, file_stem
 from buildplan.framework.counts import ring_lengths
 from buildplan.shape.finding import find_shape
+from buildplan.source.colour_names import hex_of
 
 
 @pytest.mark.parametrize("units", ["in", "cm"])
@@ -83,9 +84,9 @@ def test_a_piece_is_about_as_large_as_was_asked(piece: str, size: float, step: f
 def test_colours_by_name_or_by_number() -> None:
     text = design_text(Wish("Star", "star", colours=("Leaf Green", " #A1B2C3", "gold")))
     balloons = read(text).balloons
-    assert balloons["long"].colour == COLOURS["leaf green"]
+    assert balloons["long"].colour == hex_of("leaf green")
     assert balloons["cross"].colour == "#A1B2C3"
-    assert (balloons["lock"].colour, balloons["lock"].label) == (COLOURS["gold"], "gold")
+    assert (balloons["lock"].colour, balloons["lock"].label) == (hex_of("gold"), "gold")
     one = read(design_text(Wish("Star", "star", colours=("red",)))).balloons
     assert {balloon.label for balloon in one.values()} == {"red"}
 

@@ -26,6 +26,7 @@ from buildplan.fitting.outlines import NAMED
 from buildplan.fitting.sources import parse_gauges, parse_height, read_outline
 from buildplan.language.speaking import speaking, spoken_voice
 from buildplan.shape.constants import CONSTANTS
+from buildplan.source.colour_names import known_names
 from buildplan.source.problems import DesignProblemsError, Problem, UnreadableDesignError, in_words
 
 RING = """\
@@ -104,7 +105,7 @@ BROKEN = [
             ("nominal: 12", "tie_to_tie: 9, chain_of_ten: 90, nominal: 12"),
             ("nominal: 12", "tie_to_tie: 90, nominal: 12"),
             ("nominal: 5", "tie_to_tie: 5, nominal: 5"),
-            ('"#1F5F8B"', "navy"),
+            ('"#1F5F8B"', "navvy"),
             ('"#1F5F8B"', "#1F5F8B"),
             ("closed: true", "closed: yes"),
             ("closed: true", "closed: 1"),
@@ -227,7 +228,7 @@ def words(text: str) -> set[str]:
 
 
 # values that a message gives as examples
-EXAMPLES = words("EUR GBP USD CAD AUD MXN LEO")
+EXAMPLES = words(" ".join(["EUR GBP USD CAD AUD MXN LEO", *known_names()]))
 KNOWN = SIGNS | words(" ".join([*names_in(design_schema()), *names_in(event_schema()), *CONSTANTS]))
 
 
@@ -269,14 +270,14 @@ def test_other_files_and_files_that_cannot_be_read(
 ) -> None:
     speak_made_up(monkeypatch)
     brand, event, latin = (tmp_path / name for name in ("brand.yaml", "event.yaml", "latin.yaml"))
-    brand.write_text("name: Lantern\ncolour: navy\n", "utf-8")
+    brand.write_text("name: Lantern\ncolour: navvy\n", "utf-8")
     event.write_text(
         "event: 1\nname: Fair\ncrew: 4\nopening: noon\n"
         "designs: [{design: none.yaml}, {design: none.yaml}, {design: a.event.yaml}]\n",
         "utf-8",
     )
     latin.write_bytes("name: Jalape\xf1o".encode("latin-1"))
-    own = words("brand event latin none yaml navy noon " + str(tmp_path))
+    own = EXAMPLES | words("brand event latin none yaml navvy noon " + str(tmp_path))
     for read, file in (
         (read_brand, brand),
         (read_event, event),
