@@ -11,7 +11,16 @@ from typing import Annotated
 import typer
 
 from buildplan import __version__
-from buildplan.commands import checking, drawing, hands, printing, resizing, selling, starting
+from buildplan.commands import (
+    checking,
+    drawing,
+    hands,
+    printing,
+    resizing,
+    screening,
+    selling,
+    starting,
+)
 from buildplan.commands.app import (
     FLAG,
     app,
@@ -29,7 +38,7 @@ from buildplan.source.problems import (
 )
 
 # importing a module adds its commands to the application
-COMMANDS = (checking, drawing, hands, printing, resizing, selling, starting)
+COMMANDS = (checking, drawing, hands, printing, resizing, screening, selling, starting)
 
 
 def _version(asked: bool) -> None:

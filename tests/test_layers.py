@@ -22,6 +22,7 @@ ORDER = [
     "document",
     "business",
     "booklet",
+    "screen",
     "commands",
     "cli",
 ]

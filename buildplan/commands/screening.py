@@ -1,0 +1,87 @@
+"""Commands that put a piece on a screen: its data, its 3D model, its companion page."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated
+
+import typer
+
+from buildplan.commands.app import (
+    IN_ENGLISH,
+    DesignArgument,
+    HandsOption,
+    LanguageOption,
+    UnitsName,
+    app,
+    errors,
+)
+from buildplan.language.speaking import say
+
+if TYPE_CHECKING:
+    from buildplan.booklet.common.book import Book
+
+UnitsOption = Annotated[
+    UnitsName | None, typer.Option(help="Inches or centimetres; else as in the file.")
+]
+
+
+@app.command()
+def export(
+    design: DesignArgument,
+    out: Annotated[
+        Path | None,
+        typer.Option(
+            help="File to write: .json (all data) or .glb (a 3D model at true size).",
+            show_default=False,
+        ),
+    ] = None,
+    units: UnitsOption = None,
+    hands: HandsOption = None,
+    draft: Annotated[
+        bool, typer.Option("--draft", help="Write even a piece that has problems.")
+    ] = False,
+    language: LanguageOption = IN_ENGLISH,
+) -> None:
+    """Write a piece as data for other programs, or as a 3D model (glTF) for a phone's viewer.
+
+    Prints the path it wrote. The data are in the form of buildplan/screen/piece.schema.json, with
+    the steps' words in every language.
+    """
+    from buildplan.commands.files import write_whole, wrong_ending
+    from buildplan.language.voice import LOCALES, Voice
+    from buildplan.screen.gather import gather_piece
+    from buildplan.screen.gltf import piece_glb
+    from buildplan.screen.model import piece_json
+
+    target = out or Path(f"{design.stem}.json")
+    if target.suffix.lower() not in (".json", ".glb"):
+        raise typer.BadParameter(wrong_ending(target, [".json", ".glb"]))
+    book = _untranslated(design, units, "training", hands)
+    _refuse_problems(book, design, draft)
+    piece = gather_piece(book, [Voice(each) for each in LOCALES])
+    data = piece_glb(piece) if target.suffix.lower() == ".glb" else piece_json(piece).encode()
+    write_whole(target, data)
+    typer.echo(target)
+
+
+def _untranslated(path: Path, units: UnitsName | None, edition: str, hands: Path | None) -> Book:
+    """The design as its file says it: what is written holds every language."""
+    from buildplan.commands.files import book_of
+    from buildplan.language.speaking import ENGLISH, speaking
+
+    with speaking(ENGLISH):
+        return book_of(path, units=units, edition=edition, hands=hands)
+
+
+def _refuse_problems(book: Book, path: Path, draft: bool) -> None:
+    """List the problems of a piece; they end the command unless a draft was asked for."""
+    from buildplan.commands.files import ProblemsFoundError, list_problems
+
+    if not book.facts.problems:
+        return
+    list_problems(path, book.facts.problems)
+    if not draft:
+        words = say("{file}: nothing written; mend it, or add --draft", file=str(path))
+        errors.print(words, markup=False)
+        raise ProblemsFoundError

@@ -1,0 +1,250 @@
+"""Gathering a piece as data from all that is known of it."""
+
+from __future__ import annotations
+
+import math
+from collections import Counter
+from collections.abc import Iterator, Mapping, Sequence
+from fractions import Fraction
+
+import numpy as np
+
+from buildplan.booklet.common.book import Book
+from buildplan.business.copies.serial import design_digest
+from buildplan.drawing.bodies import lock_centres
+from buildplan.drawing.outlines import profile
+from buildplan.framework.model import BalloonType
+from buildplan.language.voice import Voice
+from buildplan.screen.model import (
+    SCHEMA_ID,
+    BalloonData,
+    BraceData,
+    CellData,
+    ChainData,
+    JointData,
+    LinkData,
+    LockData,
+    Piece,
+    StepData,
+    TurnData,
+)
+from buildplan.screen.repair import repairs
+from buildplan.screen.seats import rounded, seat_at
+from buildplan.screen.words import Told, told_in
+from buildplan.sequence.labour import units
+from buildplan.sequence.model import Kind, Step, Turn
+
+# Points of a balloon's outline from knot to knot.
+PROFILE_POINTS = 25
+Said = dict[str, str]
+
+
+def gather_piece(book: Book, voices: Sequence[Voice]) -> Piece:
+    """A piece as data, with its words in the language of each voice.
+
+    The book must be as its file says it, not in another language (see `design.translations`).
+    """
+    told = told_in(book, voices)
+    framework, facts = book.framework, book.facts
+    moments = list(_moments(book.steps))
+    comes = _coming(book, moments)
+    return Piece(
+        **{"$schema": SCHEMA_ID},
+        version=1,
+        design=design_digest(book.design),
+        edition=book.edition,
+        name={language: each.design.name for language, each in told.items()},
+        languages=list(told),
+        units=book.units,
+        width_m=round(facts.width_m, 4),
+        height_m=round(facts.height_m, 4),
+        depth_m=round(facts.depth_m, 4),
+        draft=bool(facts.problems),
+        balloons=[_balloon(book, told, key) for key, count in facts.counts.items() if count],
+        joints=_joints(book),
+        links=[
+            LinkData(
+                id=link.id,
+                balloon=link.balloon,
+                role=link.role.value,
+                start=link.start,
+                finish=link.finish,
+                neck=link.neck,
+                tail=link.tail,
+                moment=comes[link.id],
+            )
+            for link in framework.links
+        ],
+        locks=_locks(book, comes),
+        chains=[
+            ChainData(
+                letter=long.letter,
+                joints=list(long.chain.joints),
+                links=list(long.chain.links),
+                closed=long.chain.closed,
+            )
+            for long in framework.chains
+        ],
+        braces=[
+            BraceData(
+                number=brace.number,
+                section=list(brace.section),
+                links=list(brace.links),
+                shared=list(brace.shared),
+            )
+            for brace in framework.braces
+        ],
+        cells=[
+            CellData(
+                number=cell.number,
+                name=cell.name,
+                outer=cell.outer,
+                inner=cell.inner,
+                first=cell.first,
+                second=cell.second,
+                skipped=list(cell.skipped),
+            )
+            for cell in framework.cells
+        ],
+        steps=[_step(book, told, number, moments) for number in range(len(book.steps))],
+        stages={
+            stage: {language: each.stages[stage] for language, each in told.items()}
+            for stage in next(iter(told.values())).stages
+        },
+        moments=moments,
+        repairs={link: list(acts) for link, acts in repairs(framework, book.steps).items()},
+    )
+
+
+def balloon_profile(balloon: BalloonType) -> list[tuple[float, float]]:
+    """The outline of a balloon from knot to knot: (share of the length, share of the gauge)."""
+    if balloon.kind == "round":
+        angle = np.linspace(-np.pi / 2, np.pi / 2, PROFILE_POINTS)
+        along, radius = np.sin(angle) / 2, np.cos(angle) / 2
+    else:
+        length = balloon.tie_to_tie_m / balloon.gauge_m
+        # closer together towards the knots, where it curves most
+        even = np.sin(np.linspace(-np.pi / 2, np.pi / 2, PROFILE_POINTS))
+        t, r = profile(length)
+        along, radius = even / 2, np.interp(even * length / 2, t, r)
+    return [
+        (round(float(a), 4) + 0.0, round(float(r), 4)) for a, r in zip(along, radius, strict=True)
+    ]
+
+
+def _balloon(book: Book, told: Mapping[str, Told], key: str) -> BalloonData:
+    balloon, count = book.framework.balloons[key], book.facts.counts[key]
+    return BalloonData(
+        key=key,
+        kind="link" if balloon.kind == "link" else "round",
+        label={language: each.design.balloons[key].label or "" for language, each in told.items()},
+        size={language: each.gauges[key] for language, each in told.items()},
+        letter=book.colour_letters.get(key, ""),
+        colour=balloon.colour,
+        finish=balloon.finish,
+        nominal_m=round(balloon.nominal_m, 4),
+        gauge_m=round(balloon.gauge_m, 4),
+        tie_to_tie_m=round(balloon.tie_to_tie_m, 4),
+        count=count,
+        spare=math.ceil(count * Fraction(str(book.design.spare))),
+        profile=balloon_profile(balloon),
+    )
+
+
+def _joints(book: Book) -> list[JointData]:
+    touched: dict[str, list[int]] = {}
+    for step in book.steps:
+        for joint in dict.fromkeys(joint for turn in step.turns for joint in turn.joints):
+            touched.setdefault(joint, []).append(step.number)
+    return [
+        JointData(
+            label=joint,
+            at=rounded(book.shape.at[joint]),
+            place=book.framework.place(joint),
+            links=list(book.framework.links_at[joint]),
+            steps=touched.get(joint, []),
+        )
+        for joint in book.framework.joints
+    ]
+
+
+def _locks(book: Book, comes: Mapping[str, int]) -> list[LockData]:
+    centres = lock_centres(book.framework, book.shape)
+    return [
+        LockData(
+            joint=lock.joint,
+            balloon=lock.balloon,
+            at=(rounded(first), rounded(second)),
+            moment=comes[f"lock {lock.joint}"],
+        )
+        for lock, (first, second) in zip(book.framework.locks, centres, strict=True)
+    ]
+
+
+def _moments(steps: Sequence[Step]) -> Iterator[tuple[int, int]]:
+    """Every turn in the order in which it is done."""
+    for step in steps:
+        yield from ((step.number, turn) for turn in range(len(step.turns)))
+
+
+def _coming(book: Book, moments: Sequence[tuple[int, int]]) -> Mapping[str, int]:
+    """The moment at which each link and each lock ("lock A1") comes into the piece; chains of
+    a part that is laid later lie somewhere else until then."""
+    found: dict[str, int] = {}
+    for moment, (number, at) in enumerate(moments):
+        for operation in book.steps[number - 1].turns[at].operations:
+            if operation.adds:
+                found.update(dict.fromkeys(operation.links, moment))
+                found.update({f"lock {joint}": moment for joint in operation.locks})
+            if operation.kind is Kind.LAY and book.framework.parts:
+                part = book.framework.built_with(operation.joints[0])
+                for long in part.chains:
+                    found.update(dict.fromkeys(long.chain.links, moment))
+    return found
+
+
+def _step(
+    book: Book, told: Mapping[str, Told], at: int, moments: Sequence[tuple[int, int]]
+) -> StepData:
+    step = book.steps[at]
+    work: Counter[str] = Counter()
+    for operation in step.operations:
+        work[str(operation.kind)] += units(operation)
+    joints = list(dict.fromkeys(joint for turn in step.turns for joint in turn.joints))
+    first = moments.index((step.number, 0))
+    return StepData(
+        number=step.number,
+        stage=str(step.stage),
+        kind=str(step.kind),
+        title={language: each.steps[at].title for language, each in told.items()},
+        text={language: each.steps[at].text for language, each in told.items()},
+        check={language: each.steps[at].check for language, each in told.items()},
+        times=step.times,
+        needs=list(step.needs),
+        adds=dict(step.adds),
+        prepares=dict(step.prepares),
+        cells=list(step.cells),
+        work=dict(work),
+        seat=seat_at(book.framework, book.shape, step.kind, joints),
+        turns=[_turn(book, told, at, number, first + number) for number in range(len(step.turns))],
+    )
+
+
+def _turn(book: Book, told: Mapping[str, Told], at: int, number: int, moment: int) -> TurnData:
+    step: Step = book.steps[at]
+    turn: Turn = step.turns[number]
+    brings = [operation for operation in turn.operations if operation.adds]
+    return TurnData(
+        moment=moment,
+        name={language: each.steps[at].turns[number].name for language, each in told.items()},
+        row={language: each.steps[at].turns[number].words for language, each in told.items()},
+        joints=list(turn.joints),
+        closed=_comes_back(turn),
+        links=[link for operation in brings for link in operation.links],
+        locks=[joint for operation in brings for joint in operation.locks],
+        seat=seat_at(book.framework, book.shape, step.kind, turn.joints),
+    )
+
+
+def _comes_back(turn: Turn) -> bool:
+    return any(len(o.joints) > 2 and o.joints[0] == o.joints[-1] for o in turn.operations)

@@ -1,0 +1,37 @@
+"""Pieces as data for the tests of the screen."""
+
+from __future__ import annotations
+
+from functools import cache
+from pathlib import Path
+
+from buildplan.booklet.common.book import Book, gather_book
+from buildplan.design.reading import read_design
+from buildplan.document.paper import PAPERS
+from buildplan.language.voice import LOCALES, Voice
+from buildplan.screen.gather import gather_piece
+from buildplan.screen.model import Piece
+
+DESIGNS = Path(__file__).parents[2] / "designs"
+VOICES = [Voice(language) for language in LOCALES]
+# one of each way of building: a closed tube, a column, a wall, a globe, an assembly
+NAMES = (
+    "reading_star",
+    "gallery/reading_column",
+    "gallery/story_wall",
+    "gallery/reading_globe",
+    "gallery/portal",
+)
+
+
+@cache
+def book(name: str) -> Book:
+    """A shipped design, evaluated for the training edition."""
+    design = read_design(DESIGNS / f"{name}.yaml")
+    return gather_book(design, PAPERS["a4"], design.units, "training")
+
+
+@cache
+def piece(name: str) -> Piece:
+    """A shipped design as data."""
+    return gather_piece(book(name), VOICES)
