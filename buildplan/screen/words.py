@@ -7,11 +7,11 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 from buildplan.booklet.common.book import Book
+from buildplan.design.building import build_framework
 from buildplan.design.measures import length_words
 from buildplan.design.model import Design
 from buildplan.design.translating import translated_design
 from buildplan.evaluation.evaluating import NEW_PARTS
-from buildplan.framework.build import build_framework
 from buildplan.language.speaking import speaking
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Stage, Step
