@@ -14,6 +14,7 @@ import pytest
 
 from buildplan.cli import main
 from buildplan.design.beginnings import Wish
+from buildplan.design.reading import read_design
 from buildplan.design.starting import design_text
 
 DESIGNS = Path(__file__).parent.parent / "designs"
@@ -90,6 +91,20 @@ def test_new_asks_for_what_is_not_given(call, tmp_path: Path, monkeypatch) -> No
     text = (tmp_path / "garden_arch.yaml").read_text("utf-8")
     assert "units: cm" in text
     assert 'label: "leaf green"' in text
+
+
+def test_new_keeps_its_answers_and_asks_again_for_the_wrong_ones(
+    call, tmp_path: Path, monkeypatch
+) -> None:
+    monkeypatch.chdir(tmp_path)
+    answers = "Garden Arch\narch\ncm\n8in\n9999\nno such colour\n150 cm\nsea green\n"
+    status, out, messages = call("new", answers=answers)
+    assert (status, out.strip()) == (0, "garden_arch.yaml")
+    assert "not 9999" in messages
+    assert "no colour" in messages
+    design = read_design(tmp_path / "garden_arch.yaml")
+    assert design.balloons["long"].inflate_to == 20.32  # eight inches
+    assert design.balloons["long"].colour == "#2E8B57"  # CSS Color Module Level 4: seagreen
 
 
 def test_new_does_not_overwrite(call, tmp_path: Path) -> None:

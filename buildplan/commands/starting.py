@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Mapping
+from dataclasses import dataclass
 from pathlib import Path
-from typing import Annotated, Any, TypeVar
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 
@@ -20,18 +21,120 @@ from buildplan.design.beginnings import PIECES
 from buildplan.design.measures import Units, size_words
 from buildplan.language.speaking import mark, say, say_count
 
-Answer = TypeVar("Answer", str, int, float)
+if TYPE_CHECKING:
+    from buildplan.design.beginnings import Wish
 
 
-def _one_of(known: Sequence[str]) -> Callable[[str], str]:
-    """Reads an answer that is one of a few; any other is asked for again."""
+@dataclass(frozen=True)
+class _Question:
+    """What is asked for one part of a wish, what is usual, and the only answers if they are few."""
 
-    def read(answer: str) -> str:
-        if answer not in known:
-            raise typer.BadParameter(say("answer one of {names}", names=", ".join(known)))
+    words: str
+    usual: str
+    known: tuple[str, ...] = ()
+
+    def ask(self) -> str:
+        """The answer; one that is none of a few is asked for again."""
+        answer: str = typer.prompt(
+            self.words, default=self.usual, err=True, value_proc=self._one_of_known
+        )
         return answer
 
-    return read
+    def _one_of_known(self, answer: str) -> str:
+        if self.known and answer not in self.known:
+            names = ", ".join(self.known)
+            raise typer.BadParameter(say("answer one of {names}", names=names))
+        return answer
+
+
+def _question(about: str, answers: Mapping[str, str]) -> _Question | None:
+    """The question for one part of a wish, in the light of the answers before it; None where it is
+    not asked."""
+    from buildplan.design.beginnings import TALL, USUAL_COLOURS, USUAL_GAUGE
+    from buildplan.design.starting import colour_names
+
+    unit: Units = "cm" if answers.get("units") == "cm" else "in"
+    match about:
+        case "name":
+            return _Question(say("What is it called"), say("New piece"))
+        case "piece":
+            kinds = tuple(PIECES)
+            return _Question(say("What is it ({names})", names=", ".join(kinds)), "ring", kinds)
+        case "points" if answers["piece"] == "star":
+            return _Question(say("How many points"), "5")
+        case "units":
+            return _Question(say("Inches or centimetres (in, cm)"), "in", ("in", "cm"))
+        case "gauge":
+            gauge = f"{USUAL_GAUGE[unit]:g}"
+            return _Question(say("Links sized to ({units})", units=unit), gauge)
+        case "size":
+            how_large = (
+                mark("About how high ({units}; 0 for the usual)")
+                if answers["piece"] in TALL
+                else mark("About how wide ({units}; 0 for the usual)")
+            )
+            return _Question(say(how_large, units=unit), "0")
+        case "colours":
+            colours = colour_names(USUAL_COLOURS)
+            return _Question(say("Colours of long chains, braces, locks"), colours)
+    return None
+
+
+def _written(given: Mapping[str, str | None], usual: bool) -> tuple[str, Wish]:
+    """The file that is wished for. What is not given is asked for, and what turns out wrong is
+    asked for again; the other answers are kept. With `usual` nothing is asked."""
+    from buildplan.design.beginnings import WishError
+    from buildplan.design.starting import design_text
+
+    answers: dict[str, str] = {}
+    for about, value in given.items():
+        question = _question(about, answers)
+        if value is not None or question is None:
+            answers[about] = value or ""
+        else:
+            answers[about] = question.usual if usual else question.ask()
+    while True:
+        try:
+            wish = _wish(answers)
+            return design_text(wish), wish
+        except WishError as error:
+            again = _question(error.about, answers)
+            if usual or again is None:
+                raise typer.BadParameter(str(error)) from error
+            errors.print(str(error), markup=False)
+            answers[error.about] = again.ask()
+
+
+def _wish(answers: Mapping[str, str]) -> Wish:
+    from buildplan.design.beginnings import Wish
+
+    units: Units = "cm" if answers["units"] == "cm" else "in"
+    points = answers["points"] or "5"
+    return Wish(
+        answers["name"],
+        answers["piece"],
+        units,
+        int(points) if points.isdecimal() else 0,
+        _length(answers["size"], units, "size") or None,
+        _length(answers["gauge"], units, "gauge"),
+        tuple(answers["colours"].split(",")),
+    )
+
+
+def _length(answer: str, units: Units, about: str) -> float:
+    """A length as it is answered: a number of the units, or one with a unit of its own."""
+    from buildplan.design.beginnings import WishError
+    from buildplan.source.trade_words import length_in
+
+    try:
+        return float(answer.replace(",", "."))
+    except ValueError:
+        length = length_in(answer, units)
+    if length is None:
+        raise WishError(
+            say("{text} is no length; write it like 8, 8in, 20cm or 1.5m", text=repr(answer)), about
+        )
+    return length
 
 
 @app.command()
@@ -45,19 +148,21 @@ def new(
     ] = None,
     units: Annotated[UnitsName | None, typer.Option(help="Inches or centimetres.")] = None,
     size: Annotated[
-        float | None,
+        str | None,
         typer.Option(
-            help="About how wide it is (an arch, a column: how high).", show_default=False
+            help="About how wide it is (an arch, a column, an entrance: how high): 60, 60in, 1.5m.",
+            show_default=False,
         ),
     ] = None,
     gauge: Annotated[
-        float | None, typer.Option(help="What its links are sized to.", show_default=False)
+        str | None,
+        typer.Option(help="What its links are sized to: 8, 8in, 20cm.", show_default=False),
     ] = None,
     colours: Annotated[
         str | None,
         typer.Option(
-            help='Long chains, braces, locks: "deep blue, ivory, gold"; # and six hex digits '
-            "do as well.",
+            help='Long chains, braces, locks: "deep blue, ivory, gold"; any name of CSS, and # and '
+            "six hex digits, do as well.",
             show_default=False,
         ),
     ] = None,
@@ -78,44 +183,20 @@ def new(
 
     Asks for what is not given.
     """
-    from buildplan.commands.files import ProblemsFoundError, asked, book_of, list_problems
-    from buildplan.design.beginnings import TALL, USUAL_COLOURS, USUAL_GAUGE, Wish
-    from buildplan.design.starting import colour_names, design_text, file_stem
+    from buildplan.commands.files import ProblemsFoundError, book_of, list_problems
+    from buildplan.design.starting import file_stem
 
-    def answered(given: Answer | None, question: str, default: Answer, **more: Any) -> Answer:
-        if given is not None or usual:
-            return default if given is None else given
-        answer: Answer = typer.prompt(question, default=default, err=True, **more)
-        return answer
-
-    name = answered(name, say("What is it called"), say("New piece"))
-    kinds = list(PIECES)
-    piece = answered(
-        piece,
-        say("What is it ({names})", names=", ".join(kinds)),
-        "ring",
-        value_proc=_one_of(kinds),
-    )
-    points = answered(points, say("How many points"), 5) if piece == "star" else 5
-    measure = answered(
-        units, say("Inches or centimetres (in, cm)"), "in", value_proc=_one_of(["in", "cm"])
-    )
-    unit: Units = "cm" if measure == "cm" else "in"
-    gauge = answered(gauge, say("Links sized to ({units})", units=unit), USUAL_GAUGE[unit])
-    how_large = (
-        mark("About how high ({units}; 0 for the usual)")
-        if piece in TALL
-        else mark("About how wide ({units}; 0 for the usual)")
-    )
-    wide = answered(size, say(how_large, units=unit), 0.0, type=float)
-    named = answered(
-        colours,
-        say("Colours of long chains, braces, locks"),
-        colour_names(USUAL_COLOURS),
-    )
-    wish = Wish(name, piece, unit, points, wide or None, gauge, tuple(named.split(",")))
-    text = asked(design_text, wish)
-    path = out or Path(f"{file_stem(name)}.yaml")
+    given = {
+        "name": name,
+        "piece": piece,
+        "points": None if points is None else str(points),
+        "units": None if units is None else str(units.value),
+        "gauge": gauge,
+        "size": size,
+        "colours": colours,
+    }
+    text, wish = _written(given, usual)
+    path = out or Path(f"{file_stem(wish.name)}.yaml")
     try:
         with path.open("x", encoding="utf-8") as file:
             file.write(text)
@@ -128,7 +209,7 @@ def new(
         ) from None
     typer.echo(path)
     facts = book_of(path).facts
-    tall = size_words(facts.height_m, unit)
+    tall = size_words(facts.height_m, wish.units)
     summary = say_count(
         "{number} balloon, about {height} high; see buildplan check",
         "{number} balloons, about {height} high; see buildplan check",

@@ -44,6 +44,14 @@ COMMENT_WIDTH = 84
 TALL = ("arch", "column")
 
 
+class WishError(ValueError):
+    """What is wished for cannot be had; `about` is the field of the wish that is at fault."""
+
+    def __init__(self, words: str, about: str) -> None:
+        super().__init__(words)
+        self.about = about
+
+
 @dataclass(frozen=True)
 class Wish:
     """What a designer starts from. `size` is the width of the piece (its height, if it is one of
@@ -136,7 +144,7 @@ def to_gauge(length: float, units: Units) -> float:
 
 def _star(wish: Wish, size: float | None) -> Plan:
     if wish.points not in STAR_WIDTH:
-        raise ValueError(say("a star has 4 to 8 points"))
+        raise WishError(say("a star has 4 to 8 points"), "points")
     at_none, for_each, most = STAR_WIDTH[wish.points]
     straight = _count(
         wish, size, min(3, most), range(2, most + 1), lambda cells: at_none + for_each * cells
@@ -274,7 +282,7 @@ def _count(
                 "not {size}; another gauge makes it smaller or larger"
             )
         )
-        raise ValueError(
+        raise WishError(
             say(
                 message,
                 a_piece=a_piece(wish.piece),
@@ -282,7 +290,8 @@ def _count(
                 most=decimal(most * link, 0),
                 units=wish.units,
                 size=f"{wish.size:g}",
-            )
+            ),
+            "size",
         )
     return min(allowed, key=lambda count: abs(size_at(count) - wanted))
 

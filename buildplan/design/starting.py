@@ -8,7 +8,15 @@ import re
 import unicodedata
 from collections.abc import Mapping, Sequence
 
-from buildplan.design.beginnings import PIECES, USUAL_GAUGE, Plan, Wish, a_piece, to_gauge
+from buildplan.design.beginnings import (
+    PIECES,
+    USUAL_GAUGE,
+    Plan,
+    Wish,
+    WishError,
+    a_piece,
+    to_gauge,
+)
 from buildplan.design.measures import Units
 from buildplan.language.speaking import say
 from buildplan.source.colour_names import HEX, OFFERED, hex_of
@@ -23,23 +31,24 @@ LOCK_PER_GAUGE = 3.5 / 8
 
 
 def design_text(wish: Wish) -> str:
-    """The file that `wish` asks for. Raises ValueError, with a sentence that says what can be
+    """The file that `wish` asks for. Raises WishError, with a sentence that says what can be
     had, when it asks for something else."""
     if wish.piece not in PIECES:
-        raise ValueError(
+        raise WishError(
             say(
                 "there is no {piece} to start from: {names}",
                 piece=wish.piece,
                 names=", ".join(PIECES),
-            )
+            ),
+            "piece",
         )
     if not wish.name.strip() or len(wish.name) > 80 or not wish.name.isprintable():
-        raise ValueError(say("a name is one line of 1 to 80 characters"))
+        raise WishError(say("a name is one line of 1 to 80 characters"), "name")
     gauge = USUAL_GAUGE[wish.units] if wish.gauge is None else wish.gauge
     nominal = _nominal(gauge, wish.units)
     link = gauge * TIE_TO_TIE_PER_GAUGE
     if wish.size is not None and not 0 < wish.size < math.inf:
-        raise ValueError(say("a size is a number more than 0"))
+        raise WishError(say("a size is a number more than 0"), "size")
     plan = PIECES[wish.piece](wish, None if wish.size is None else wish.size / link)
     long, cross, lock = (_colour(name) for name in _three(wish.colours))
     lock_nominal, lock_gauge = LOCK[wish.units]
@@ -121,14 +130,15 @@ def _nominal(gauge: float, units: Units) -> float:
     """The smallest link that is sized to `gauge`: to about two thirds of what it could be."""
     sizes = LINK_SIZES[units]
     if not sizes[0] / 3 <= gauge <= sizes[-1]:
-        raise ValueError(
+        raise WishError(
             say(
                 "links are sized to between {least} and {most} {units}, not {gauge}",
                 least=f"{sizes[0] / 3:g}",
                 most=f"{sizes[-1]:g}",
                 units=units,
                 gauge=f"{gauge:g}",
-            )
+            ),
+            "gauge",
         )
     return next((size for size in sizes if gauge <= 0.75 * size), sizes[-1])
 
@@ -136,7 +146,7 @@ def _nominal(gauge: float, units: Units) -> float:
 def _three(colours: tuple[str, ...]) -> tuple[str, str, str]:
     """Colours of long chains, braces and locks: what is left out is as the one before."""
     if not 1 <= len(colours) <= 3:
-        raise ValueError(say("give one to three colours: long chains, braces, locks"))
+        raise WishError(say("give one to three colours: long chains, braces, locks"), "colours")
     filled = (*colours, colours[-1], colours[-1])
     return filled[0], filled[1], filled[2]
 
@@ -152,13 +162,14 @@ def _colour(name: str) -> tuple[str, str]:
     value = hex_of(name)
     if value is not None:
         return name, value
-    raise ValueError(
+    raise WishError(
         say(
             "there is no colour {name} here: # and six hex digits, one of {names}, or any name of "
             "CSS",
             name=json.dumps(name, ensure_ascii=False),
             names=colour_names(OFFERED),
-        )
+        ),
+        "colours",
     )
 
 
