@@ -13,6 +13,7 @@ import typer
 from buildplan import __version__
 from buildplan.commands import (
     checking,
+    courses,
     drawing,
     hands,
     printing,
@@ -38,7 +39,7 @@ from buildplan.source.problems import (
 )
 
 # importing a module adds its commands to the application
-COMMANDS = (checking, drawing, hands, printing, resizing, screening, selling, starting)
+COMMANDS = (checking, courses, drawing, hands, printing, resizing, screening, selling, starting)
 
 
 def _version(asked: bool) -> None:

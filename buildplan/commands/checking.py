@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from dataclasses import replace
 from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
@@ -50,7 +51,13 @@ def check(
 ) -> None:
     """Count the balloons, find the shape, and say whether it closes and stands."""
     from buildplan.commands.check_report import check_report
-    from buildplan.commands.files import ProblemsFoundError, asked, evaluation_of, measured_by
+    from buildplan.commands.files import (
+        ProblemsFoundError,
+        asked,
+        evaluation_of,
+        measured_by,
+        tried,
+    )
     from buildplan.evaluation.facts import examination_as_json, facts_as_json
     from buildplan.hands.applying import learned_for
     from buildplan.hands.forecast import forecast, height_of
@@ -67,11 +74,13 @@ def check(
     try:
         piece = evaluation_of(design, gust_m_per_s=gust_m_per_s, hands=hands)
     except DesignProblemsError as error:
+        problems = tried(design, error.problems)
         if not as_json:
-            raise
-        listed = [problem_as_data(p, spoken_voice(), str(design)) for p in error.problems]
+            raise DesignProblemsError(error.file, problems, error.name) from None
+        listed = [problem_as_data(p, spoken_voice(), str(design)) for p in problems]
         typer.echo(json.dumps({"name": error.name, "problems": listed}, indent=2))
         raise ProblemsFoundError from error
+    piece = replace(piece, facts=replace(piece.facts, problems=tried(design, piece.facts.problems)))
     known = learned_for(piece.design, measured_by(design, hands))
     if as_json:
         constants = constants_with(piece.design.constants)

@@ -6,7 +6,7 @@ import os
 import tempfile
 from collections.abc import Callable, Iterable, Sequence
 from pathlib import Path
-from typing import TYPE_CHECKING, TypeVar
+from typing import TYPE_CHECKING, Any, TypeVar
 
 import typer
 
@@ -127,6 +127,42 @@ def bare_evaluation(path: Path) -> Evaluation:
 
     design = read_design(path, CONSTANTS)
     return evaluate(design, design.units, NEW_PARTS["crew"])
+
+
+def data_of(path: Path) -> tuple[str, dict[str, Any]]:
+    """The text of a design file and its content as plain data, which is right but for its course.
+
+    Raises UnreadableDesignError, or DesignProblemsError when other things are wrong with it.
+    """
+    from buildplan.fitting.mending import OF_THE_COURSE
+    from buildplan.source.file_text import text_of
+    from buildplan.source.trade_words import in_file_words
+    from buildplan.source.yaml_nodes import plain
+    from buildplan.source.yaml_source import load
+
+    try:
+        read_known(path)
+    except DesignProblemsError as error:
+        if not all(one.kind in OF_THE_COURSE for one in error.problems):
+            raise
+    text = text_of(path)
+    data = in_file_words(plain(load(text, str(path)).root))
+    assert isinstance(data, dict), "a design that has been read is made of keys"
+    return text, data
+
+
+def tried(path: Path, problems: Sequence[Problem]) -> tuple[Problem, ...]:
+    """The problems of a design, each change that they suggest tried on the piece itself."""
+    from buildplan.fitting.mending import ON_THE_PIECE, tried_on_the_piece
+
+    if not any(one.kind in ON_THE_PIECE for one in problems):
+        return tuple(problems)
+    try:
+        _, data = data_of(path)
+    except DesignProblemsError:
+        return tuple(problems)
+    with errors.status(say("Trying what would mend it ...")):
+        return tried_on_the_piece(data, problems)
 
 
 def read_known(path: Path, hands: Path | None = None) -> Design:

@@ -19,6 +19,8 @@ from buildplan.source.suggestions import by_hand
 
 RIVAL_ENERGY = 1.02  # energies within 2 % of the least are alike
 RIVAL_SHAPE = 0.05  # of the size: shapes farther apart than this are different
+FULL_TURN_DEG = 360.0
+ENOUGH_DEG = 10.0  # a course that turns as nearly as this comes round
 NAMED = 6  # links named in one problem
 
 
@@ -101,13 +103,25 @@ def _strained(
         most=most,
     )
     turn = _turn_deg(framework)
-    if turn is not None:
+    if turn is not None and abs(turn - FULL_TURN_DEG) > ENOUGH_DEG:
         said = message(
             "{problem}; its cells turn it by {turn} degrees of the 360 it needs",
             problem=said,
             turn=Decimal(turn, 0),
         )
-    how = message("add or take away cells so that the course comes round by itself")
+        how = message("add or take away cells that bend, so that the course comes round by itself")
+    elif framework.cells:
+        said = message(
+            "{problem}; its cells turn it all the way round, but what lies between its bends does "
+            "not balance, so that its ends do not meet",
+            problem=said,
+        )
+        how = message(
+            "spread the cells that bend evenly along the course, or give runs that face each other "
+            "as many cells"
+        )
+    else:
+        how = message("take away a balloon there, or use another size")
     return Problem(ShapeKind.DOES_NOT_CLOSE, said, by_hand(how), joints=joints)
 
 

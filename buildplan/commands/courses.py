@@ -1,0 +1,124 @@
+"""The command that looks for courses that close and stand."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Sequence
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated, Any
+
+import typer
+
+from buildplan.commands.app import (
+    IN_ENGLISH,
+    DesignArgument,
+    JsonOption,
+    LanguageOption,
+    app,
+    errors,
+)
+from buildplan.language.speaking import say, spoken_voice
+
+if TYPE_CHECKING:
+    from buildplan.fitting.near_courses import NearCourse
+
+
+@app.command()
+def course(
+    design: DesignArgument,
+    count: Annotated[int, typer.Option(min=1, max=12, help="How many courses to find.")] = 4,
+    effort: Annotated[
+        int,
+        typer.Option(
+            min=1, max=400, help="How many shapes to solve at most; the same on any machine."
+        ),
+    ] = 24,
+    picture: Annotated[
+        Path | None,
+        typer.Option(help="A sheet of them: .png, .pdf or .svg.", show_default=False),
+    ] = None,
+    out: Annotated[
+        Path | None,
+        typer.Option(help="Write the design with one of them, a .yaml.", show_default=False),
+    ] = None,
+    take: Annotated[int, typer.Option(min=1, help="Which of them --out writes.")] = 1,
+    as_json: JsonOption = False,
+    language: LanguageOption = IN_ENGLISH,
+) -> None:
+    """Find the nearest courses of a closed tube that close and stand.
+
+    Starts from the course that the design has, come round or not, and changes few cells.
+    """
+    from buildplan.commands.files import ProblemsFoundError, data_of, write_whole, wrong_ending
+    from buildplan.drawing.forms import FORMS
+    from buildplan.fitting.course_sheet import course_sheet
+    from buildplan.fitting.near_courses import near_courses
+    from buildplan.source.file_changes import changed_text
+
+    for target, forms in ((out, {".yaml", ".yml"}), (picture, FORMS)):
+        if target is not None and target.suffix.lower() not in forms:
+            raise typer.BadParameter(wrong_ending(target, sorted(forms)))
+    text, data = data_of(design)
+    tube = data["build"].get("tube")
+    if not (isinstance(tube, dict) and tube.get("closed") is True):
+        raise typer.BadParameter(say("this is no closed tube: it has no course that must close"))
+    with errors.status(say("Trying other courses ...")) as status:
+
+        def tell(solved: int, found: int) -> None:
+            status.update(say("{solved} shapes solved, {found} found", solved=solved, found=found))
+
+        found = near_courses(data, count, effort, tell)
+    if as_json:
+        listed = [_as_data(one, number) for number, one in enumerate(found, 1)]
+        typer.echo(json.dumps(listed, indent=2, ensure_ascii=False))
+    elif found:
+        typer.echo(_report(found, data["units"]))
+    if not found:
+        errors.print(
+            say("{file}: no course near this one closes and stands", file=str(design)), markup=False
+        )
+        raise ProblemsFoundError
+    if picture is not None:
+        sheet = course_sheet(found, data["units"], spoken_voice())
+        write_whole(picture, FORMS[picture.suffix.lower()](sheet))
+        typer.echo(picture, err=as_json)
+    if out is not None:
+        made, _ = changed_text(text, found[min(take, len(found)) - 1].changes)
+        write_whole(out, made.encode())
+        typer.echo(out, err=as_json)
+
+
+def _report(found: Sequence[NearCourse], units: Any) -> str:
+    """Each course: how to come to it, what it makes, and how the file writes it."""
+    from buildplan.design.measures import size_words
+    from buildplan.fitting.course_words import course_words
+
+    voice = spoken_voice()
+    lines = []
+    for number, one in enumerate(found, 1):
+        lines.append(f"{number}. {voice.tell(one.edit.words)}")
+        size = voice.say(
+            "{count} balloons, {width} x {height}, stands",
+            count=one.measured.balloons,
+            width=size_words(one.measured.width_m, units),
+            height=size_words(one.measured.height_m, units),
+        )
+        lines.append(f"   {size}")
+        lines += [f"     {line}" for line in course_words(one.edit.cells)]
+    return "\n".join(lines)
+
+
+def _as_data(one: NearCourse, number: int) -> dict[str, object]:
+    from buildplan.source.suggestions import change_as_data
+
+    shape = one.measured.shape
+    return {
+        "number": number,
+        "text": spoken_voice().tell(one.edit.words),
+        "moved": one.edit.moved,
+        "changes": [change_as_data(change) for change in one.changes],
+        "balloons": one.measured.balloons,
+        "width_m": round(shape.width_m, 3),
+        "height_m": round(shape.height_m, 3),
+        "tip_angle": round(shape.standing.tip_angle_deg, 1),
+    }
