@@ -69,22 +69,32 @@ def locks(
 def _flat_joints(
     bodies: Bodies, positions_m: FloatArray, locked: Sequence[int], torque: float
 ) -> Iterator[Springs]:
-    """Springs that keep the links of each flat joint in one plane."""
+    """Springs that keep the links of each flat joint in one plane, for all joints of as many links
+    together."""
+    by_links: dict[int, list[int]] = {}
     for joint in locked:
-        links = bodies.links_at[joint]
-        far = bodies.ends[links].sum(axis=1) - joint
-        arms = positions_m[far] - positions_m[joint]
-        length = np.linalg.norm(arms, axis=1)
-        _, values, sums = np.linalg.svd((arms / length[:, None]).T)
-        if len(links) < 3 or values[2] > FLAT:
+        by_links.setdefault(len(bodies.links_at[joint]), []).append(joint)
+    for count, alike in by_links.items():
+        if count < 3:
             continue
-        for weights in sums[2:]:
-            arm = weights / np.abs(weights).max() / length
-            yield springs_between(
-                np.append(far, joint)[None],
-                np.append(arm, -arm.sum()),
-                bodies.joints,
-                np.array([np.linalg.norm(arm @ arms)]),
-                torque,
-                push_only=False,
-            )
+        joints = np.array(alike)
+        links = np.array([bodies.links_at[joint] for joint in alike])
+        far = bodies.ends[links].sum(axis=2) - joints[:, None]
+        arms = positions_m[far] - positions_m[joints][:, None]
+        length = np.linalg.norm(arms, axis=2)
+        _, values, sums = np.linalg.svd((arms / length[..., None]).transpose(0, 2, 1))
+        flat = values[:, 2] <= FLAT
+        if not flat.any():
+            continue
+        weights = sums[flat, 2:]
+        weights = weights / np.abs(weights).max(axis=2, keepdims=True) / length[flat, None]
+        ends = np.column_stack([far, joints])[flat]
+        rows = np.concatenate([weights, -weights.sum(axis=2, keepdims=True)], axis=2)
+        yield springs_between(
+            np.repeat(ends, count - 2, axis=0),
+            rows.reshape(-1, count + 1),
+            bodies.joints,
+            np.linalg.norm(weights @ arms[flat], axis=2).ravel(),
+            torque,
+            push_only=False,
+        )
