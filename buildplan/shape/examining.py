@@ -27,7 +27,7 @@ from buildplan.shape.model import (
     Stiffness,
     Wind,
 )
-from buildplan.shape.relaxing import pinned_basis, relax
+from buildplan.shape.relaxing import holds, pinned_basis, relax
 from buildplan.shape.standing import latex_kg, masses, stand
 from buildplan.shape.stiffness import joint_masses_kg, locked, stiffening_brace, stiffness_of
 from buildplan.shape.wind import outline_towards, tip_speed_m_per_s, worst_wind
@@ -39,6 +39,8 @@ Table = Mapping[str, Constant]
 SPRINGS = ("strut_stiffness", "over_pressure", "lock_stiffness")
 LEANS_LIGHTLY_DEG = 10.0
 OUTDOORS_M_PER_S = 8.0  # a fresh breeze begins here (Beaufort 5)
+REST_SHARE = 0.002  # of what the heaviest joint carries: pushed less, a piece counts as at rest
+STEP_SHARE = 0.02  # of the height, that a joint moves by at most between two looks at a fall
 SAGS_SHARE, FALLEN_SHARE = 0.05, 0.25  # of the height
 
 
@@ -48,8 +50,8 @@ def settled(
     """How far the top sinks and how far it moves sideways when the piece is stood up, in m.
 
     The piece stands with the joints of its feet held; it was built without weight, its locks keep
-    the angles that it was built with. A piece that does not come to rest, or that sinks by more
-    than a quarter, has fallen: its height is returned.
+    the angles that it was built with. A piece that does not come to rest where a nudge
+    leaves it, or that sinks by more than a quarter, has fallen: its height is returned.
     """
     positions = shape.positions_m
     number = framework.place_number
@@ -65,22 +67,25 @@ def settled(
     load = np.zeros_like(positions)
     weight = joint_masses_kg(framework, bodies, positions, table) * table["gravity"].value
     load[:, 1] = -weight
+    springs = locked(framework, bodies, positions, found, table)
+    basis = pinned_basis(pinned)
     result = relax(
-        locked(framework, bodies, positions, found, table),
-        pinned_basis(pinned),
+        springs,
+        basis,
         positions,
-        1e-5,
-        0.05,
+        REST_SHARE * float(weight.max()),
+        STEP_SHARE * shape.height_m,
         load,
         np.where(pinned, positions, 0.0),
         rounds=1,
         lost=fallen,
     )
-    move = result.positions_m - positions
-    sag, sway = float(-move[top, 1]), float(np.hypot(move[:, 0], move[:, 2]).max())
-    if result.residual_n > 1e-3 or fallen(result.positions_m):
+    settled_m = result.positions_m
+    moving = result.residual_n > 5 * REST_SHARE * float(weight.max())
+    if moving or fallen(settled_m) or not holds(springs, basis, settled_m):
         return shape.height_m, shape.height_m
-    return sag, sway
+    move = settled_m - positions
+    return float(-move[top, 1]), float(np.hypot(move[:, 0], move[:, 2]).max())
 
 
 def _spread(
@@ -97,6 +102,28 @@ def _spread(
         Estimate(found[1], min(found), max(found), unit, rests_on)
         for found, unit in zip(zip(*cases, strict=True), units, strict=True)
     )
+
+
+def _sags(
+    framework: Framework, bodies: Bodies, shape: Shape, table: Table, weak: Mapping[str, str]
+) -> tuple[Estimate, Estimate]:
+    """How far the top sinks and sways, and the ranges of both; `weak` are the bounds at which the
+    piece gives most.
+
+    From the stiffest case to the softest: where one has fallen the softer ones fall as well.
+    """
+    stiff = {name: "high" if bound == "low" else "low" for name, bound in weak.items()}
+    cases: list[tuple[float, float]] = []
+    fallen = (shape.height_m, shape.height_m)
+    for case in (at_bound(table, stiff), table, at_bound(table, weak)):
+        down = bool(cases) and cases[-1] == fallen
+        cases.append(fallen if down else settled(framework, bodies, shape, table, case))
+    rests_on = tuple(name for name in weak if table[name].remembered)
+    sag, sway = (
+        Estimate(found[1], min(found), max(found), "m", rests_on)
+        for found in zip(*cases, strict=True)
+    )
+    return sag, sway
 
 
 def _latex_of(framework: Framework, table: Table) -> tuple[str, ...]:
@@ -259,15 +286,12 @@ def examine(
     def tipped(table: Table) -> tuple[float, ...]:
         return (stand(framework, bodies, positions, table)[0].tip_angle_deg,)
 
-    def settles(table: Table) -> tuple[float, ...]:
-        return settled(framework, bodies, shape, constants, table)
-
     latex = _latex_of(framework, constants)
     light = dict.fromkeys(latex, "low")
     weak = dict.fromkeys(SPRINGS, "low") | dict.fromkeys(latex, "high")
     (mass,) = _spread(weighed, constants, light | {"over_pressure": "low"}, ["kg"])
     (tip,) = _spread(tipped, constants, light | {"over_pressure": "high"}, ["degrees"])
-    sag, sway = _spread(settles, constants, weak, ["m", "m"])
+    sag, sway = _sags(framework, bodies, shape, constants, weak)
     found = stiffness_of(framework, bodies, shape, constants)
     wind = _wind(bodies, shape, mass, constants, gust_m_per_s)
     return Examination(

@@ -118,6 +118,9 @@ def _newton(
 ) -> _Rest:
     """Newton's method, damped as Levenberg and Marquardt do, on the sparse second derivatives.
 
+    Where the matrix is not positive definite by itself, the piece is on its way down a ridge: a
+    step that the model foretold well is doubled there for as long as the energy falls.
+
     The damping grows until the damped matrix is positive definite (its factors tell) and the step
     brings the energy down; it shrinks where the quadratic model foretells the energy well.
     """
@@ -129,9 +132,11 @@ def _newton(
         if lost(problem.positions(now.freedom)):
             break
         curvature = problem.curvature(now.freedom)
+        ridge = False
         while damping < ceiling:
             factors = symmetric_factors(curvature + damping * problem.unit)
             if (factors.U.diagonal() <= 0).any():
+                ridge = True
                 damping *= 4
                 continue
             step = -factors.solve(now.gradient)
@@ -145,10 +150,25 @@ def _newton(
             damping *= 4
         else:
             break
+        if ridge and gain > 0.5:
+            step, energy, gradient = _downhill(problem, now.freedom, step, energy, longest_m)
         now = _Rest(now.freedom + step, energy, gradient, now.iterations + 1)
         if gain > 0.5:
             damping = max(damping / 5, 1e-8)
     return now
+
+
+def _downhill(
+    problem: _Energy, freedom: FloatArray, step: FloatArray, energy: float, longest_m: float
+) -> tuple[FloatArray, float, FloatArray]:
+    """A step doubled for as long as the energy falls and no freedom moves more than `longest_m`."""
+    _, gradient = problem.value(freedom + step)
+    while 2 * float(np.abs(step).max()) <= longest_m:
+        further, there = problem.value(freedom + 2 * step)
+        if further >= energy:
+            break
+        step, energy, gradient = 2 * step, further, there
+    return step, energy, gradient
 
 
 def _quasi_newton(problem: _Energy, start: _Rest, tolerance_n: float, steps: int) -> _Rest:
@@ -203,6 +223,17 @@ def relax(
         residual_n=float(np.abs(now.gradient).max(initial=0.0)),
         iterations=now.iterations,
     )
+
+
+def holds(springs: Springs, basis: sparse.csr_array, positions_m: FloatArray) -> bool:
+    """Whether a piece at rest stays there when it is nudged: its second derivatives are positive
+    definite. A start that is as even as the piece itself may come to rest on a ridge."""
+    full = stiffness_matrix(springs, positions_m)
+    try:
+        factors = symmetric_factors(sparse.csr_array(basis.T @ full @ basis))
+    except RuntimeError:  # exactly singular: it moves without any force
+        return False
+    return bool((factors.U.diagonal() > 0).all())
 
 
 def _freedoms(basis: sparse.csr_array, positions_m: FloatArray) -> FloatArray:
