@@ -56,7 +56,8 @@ class Scene:
 
     Links are named by id, locks by joint; what is named nowhere is not drawn. `patterns`
     gives balloon keys the number of their sign (`Look.pattern`), `finishes` another finish
-    than their own. `every_body` are the bodies to choose from, where they are known already.
+    than their own. Of what stands, `far_links` and `far_locks` are drawn simpler. `loose` are
+    links that hang on a joint with their other end nowhere yet: stubs. `every_body` are the bodies to choose from, where they are known already.
     """
 
     framework: Framework
@@ -67,6 +68,9 @@ class Scene:
     done_locks: frozenset[str] = frozenset()
     patterns: Mapping[str, int] = field(default_factory=dict)
     finishes: Mapping[str, str] = field(default_factory=dict)
+    far_links: frozenset[str] = frozenset()
+    far_locks: frozenset[str] = frozenset()
+    loose: frozenset[str] = frozenset()
     every_body: Bodies | None = field(default=None, repr=False, compare=False)
 
     @cached_property

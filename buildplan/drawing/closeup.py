@@ -1,176 +1,315 @@
-"""The camera of a close-up: one that shows the new work and its joints apart, near the front."""
+"""The close-up of one piece of work, as its builder sees it: a brace with its locks, a corner,
+some joints that are brought together.
+
+What is new is solid, what it is tied to pale, what stands further off paler and flat and cut away
+where it would lie over new work. Chains that go on unbraced are stubs in outline.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass, replace
-from functools import cached_property, lru_cache
+from dataclasses import dataclass
 
 import numpy as np
+import numpy.typing as npt
+import shapely
+from shapely.geometry import LineString, Polygon
 
 from buildplan.drawing.bodies import Bodies, Scene, link_length_m
-from buildplan.drawing.camera import CAMERAS, Camera, angle_between_deg, turned
-from buildplan.drawing.visibility import Sight, behind_new, joints_m, sight_of_bodies, spread_of
+from buildplan.drawing.camera import Camera, View
+from buildplan.drawing.cutaway import CutBody, cut_away, silhouettes
+from buildplan.drawing.framing import close_view
+from buildplan.drawing.labels import (
+    DARK,
+    TIE_RADIUS,
+    Box,
+    joint_dot,
+    joint_tags,
+    leaders,
+    place_tags,
+)
+from buildplan.drawing.marks import Data, Ink, Inset, Mark, Picture, Point, Polyline
+from buildplan.drawing.outlines import quantised_length
+from buildplan.drawing.plates import corner_plate, plate_box, title_plate
+from buildplan.drawing.scene import Stamper, frame_line
+from buildplan.drawing.shading import faint, paled
+from buildplan.drawing.symbols import DONE_LINE, FAR_LINE, OUTLINE_LINE
+from buildplan.drawing.visibility import behind_new, joints_m, paint_order
+from buildplan.drawing.way_round import (
+    Row,
+    hand_below,
+    order_of,
+    ordered_tags,
+    stub,
+    twist,
+    way_marks,
+)
+from buildplan.framework.model import BalloonType
 
-ENOUGH_SEEN = 0.8
-# Joints nearer to one another on the page, in link lengths, are not told apart well.
-APART = 0.35
-TURNS_DEG = (-60.0, -45.0, -30.0, -15.0, 0.0, 15.0, 30.0, 45.0, 60.0)
-# A close-up is never seen from further round than this, counted from the front.
-FURTHEST_DEG = 75.0
-# What a second close-up must add; about a fifth of the new work or of the joints.
-WORTH_A_SECOND = 0.35
-# Only bodies this near to the joints, in link lengths, are asked what they cover.
-REACH = 3.0
+FloatArray = npt.NDArray[np.float64]
 
-
-def closeup_camera(scene: Scene, joints: Sequence[str], near: Camera = CAMERAS["front"]) -> Camera:
-    """The camera that shows the new work and the joints best, turned from `near` no further
-    than it pays.
-
-    It is `near` itself when that already shows enough of the new work and every joint, apart
-    from the others; so pass the last step's camera to keep the view as long as it serves.
-    """
-    look = _Looking(scene, joints)
-    found = look.at(near)
-    if _serves(found):
-        return near
-    return max(_cameras_about(near), key=lambda camera: _worth(look.at(camera), near, camera))
-
-
-def closeup_cameras(
-    scene: Scene, joints: Sequence[str], near: Camera = CAMERAS["front"]
-) -> tuple[Camera, ...]:
-    """One camera, or two when one cannot show enough.
-
-    The first is `closeup_camera`'s. When new work hides new work or a joint from it, a
-    second shows best what the first does not.
-    """
-    look = _Looking(scene, joints)
-    first = closeup_camera(scene, joints, near)
-    found = look.at(first)
-    if found.share >= ENOUGH_SEEN and found.joints_share == 1:
-        return (first,)
-
-    def worth(camera: Camera) -> float:
-        other = look.at(camera)
-        both = replace(
-            other,
-            seen=np.maximum(found.seen, other.seen),
-            joint_seen=found.joint_seen | other.joint_seen,
-        )
-        return _worth(both, near, camera)
-
-    second = max(_cameras_about(near), key=worth)
-    return (first, second) if worth(second) > worth(first) + WORTH_A_SECOND else (first,)
+# Work further than this many link lengths from the joints is left out.
+REACH = 2.4
+DONE_LINE_PT = 0.45
+# A stub: so much of a balloon's length, so much of its width; two at one joint stand so far apart.
+STUB_LONG, STUB_WIDE, STUB_APART_DEG = 0.5, 0.6, 44.0
+HATCH_PT, CROSS_PT = 5.0, 4.2
+CROSS = Ink(stroke=DARK, width=1.5)
+SHARED_LINE = Ink(stroke="#5C6B78", width=0.7)
+SKIPPED_COLOUR = "#55616B"
 
 
 @dataclass(frozen=True, eq=False)
-class Work:
-    """What a close-up is to show: the new work of a scene, and the joints where hands work."""
+class Panel:
+    """What one close-up shows, and from where.
+
+    `joints` are where hands work. `rows` are the short chains that are tied there, in the
+    order of the work; joints that are tied in turn without one are a row each. `below` are joints
+    that lie on the floor, `skipped` those that no brace reaches, `shared` the link that this
+    brace has in common with another.
+    """
 
     scene: Scene
+    camera: Camera
     joints: tuple[str, ...]
-
-    @cached_property
-    def look(self) -> _Looking:
-        """What cameras show of it."""
-        return _Looking(self.scene, self.joints)
-
-
-def shown_by_one(work: Work) -> bool:
-    """Whether there is one camera that shows enough of the work and every joint apart."""
-    return any(map(work.look.served_by, _cameras_about(CAMERAS["front"])))
+    rows: tuple[Row, ...] = ()
+    below: frozenset[str] = frozenset()
+    skipped: tuple[str, ...] = ()
+    shared: frozenset[str] = frozenset()
 
 
-def fewest_cameras(works: Sequence[Work]) -> tuple[Camera | None, ...]:
-    """Cameras for works that follow one another, with as few changes as can be; None for a
-    work that no one camera shows well enough.
+@dataclass(frozen=True, eq=False)
+class Uncovered:
+    """How far a close-up shows its new work: the share of the new balloons' discs with nothing
+    over them but new work that is nearer (`seen`), and how many outlines of what stands cross
+    a new balloon."""
 
-    Each camera serves as long a run of works as any does (which makes the fewest runs), and
-    of those that serve it, it is the one nearest to the front.
+    seen: float
+    crossing: int
+
+
+def close_up(
+    panel: Panel,
+    width: float,
+    height: float,
+    *,
+    title: str = "",
+    corner: Picture | None = None,
+    alt: str = "",
+    label_size: float = 9.0,
+    data: Data = (),
+) -> Picture:
+    """The surroundings of a panel's joints in a frame, with the way of the work drawn in.
+
+    The title stands in the upper left corner, and `corner`, a small picture, in whichever
+    other corner is freest; labels keep clear of both.
     """
-    found: list[Camera | None] = []
-    run: list[Camera] = []
-    length = 0
-
-    def end_run() -> None:
-        if run:
-            best = min(run, key=lambda camera: angle_between_deg(CAMERAS["front"], camera))
-            found.extend([best] * length)
-
-    candidates = _cameras_about(CAMERAS["front"])
-    for work in works:
-        serving = list(filter(work.look.served_by, run))
-        if serving:
-            run, length = serving, length + 1
-            continue
-        end_run()
-        run = list(filter(work.look.served_by, candidates))
-        length = 1
-        if not run:
-            found.append(None)
-    end_run()
-    return tuple(found)
-
-
-class _Looking:
-    """What cameras show of one scene's work about some joints; each is asked once."""
-
-    def __init__(self, scene: Scene, joints: Sequence[str]) -> None:
-        self._bodies = _bodies_near(scene, joints)
-        self._ties = joints_m(scene, joints)
-        self._link_m = link_length_m(scene.framework)
-        self._found: dict[Camera, Sight] = {}
-
-    def at(self, camera: Camera) -> Sight:
-        if camera not in self._found:
-            sight = sight_of_bodies(self._bodies, camera, self._ties, self._link_m)
-            self._found[camera] = sight
-        return self._found[camera]
-
-    def served_by(self, camera: Camera) -> bool:
-        """Whether a camera shows enough; what is found out soonest is asked first."""
-        if spread_of(camera, self._ties, self._link_m) < APART:
-            return False
-        if np.any(behind_new(self._bodies, camera, self._ties)):
-            return False
-        return _serves(self.at(camera))
-
-
-def _serves(sight: Sight) -> bool:
-    return sight.share >= ENOUGH_SEEN and sight.joints_share == 1 and sight.spread >= APART
-
-
-def _worth(sight: Sight, near: Camera, camera: Camera) -> float:
-    return (
-        2.0 * _serves(sight)
-        + 2.0 * min(sight.share, 0.95)
-        - 6.0 * max(0.0, ENOUGH_SEEN - sight.share)
-        + 2.0 * sight.joints_share
-        + 1.5 * min(sight.spread, APART) / APART
-        - 0.03 * sight.outlined
-        - angle_between_deg(near, camera) / 80
-        - angle_between_deg(CAMERAS["front"], camera) / 120
+    size = (width, height)
+    drawing = _Drawing(panel, close_view(panel.scene, panel.camera, width, height, panel.joints))
+    plates: list[Inset] = []
+    if title:
+        plates.append(title_plate(title, size))
+    if corner is not None:
+        plates.append(corner_plate(corner, size, drawing.discs, plates))
+    marks = drawing.bodies_drawn()
+    signs = drawing.signs()
+    blocked = [plate_box(plate) for plate in (*plates, *signs)]
+    marks += drawing.way() + signs + drawing.named(size, label_size, blocked)
+    kind: Data = (("picture", "close-up"),)
+    return Picture(
+        width, height, (*marks, *plates, frame_line(width, height)), alt, (*kind, *data)
     )
 
 
-@lru_cache(maxsize=64)
-def _cameras_about(near: Camera) -> tuple[Camera, ...]:
-    """Cameras turned from `near`, itself first."""
-    cameras = [near]
-    for over in TURNS_DEG:
-        for across in TURNS_DEG:
-            camera = turned(near, across, over)
-            if angle_between_deg(CAMERAS["front"], camera) <= FURTHEST_DEG:
-                cameras.append(camera)
-    return tuple(cameras)
+@dataclass(frozen=True, eq=False)
+class _Drawing:
+    panel: Panel
+    view: View
+
+    @property
+    def scene(self) -> Scene:
+        return self.panel.scene
+
+    @property
+    def _near(self) -> Bodies:
+        """The bodies about the joints."""
+        bodies, link_m = self.scene.bodies, link_length_m(self.scene.framework)
+        near_to = joints_m(self.scene, self.panel.joints)
+        away = np.min(np.linalg.norm(bodies.centre[:, None] - near_to[None], axis=2), axis=1)
+        # a lock goes with the links about it, none is left hanging by itself
+        reach = np.where(bodies.is_link, REACH, REACH - 0.7) * link_m
+        return bodies.some(bodies.is_new | (away < reach))
+
+    @property
+    def discs(self) -> FloatArray:
+        """The new bodies and the joints as discs (n, 3: x, y, radius) on the page."""
+        new = self.scene.bodies.some(self.scene.bodies.is_new)
+        middles, _ = self.view.place(new.centre)
+        spots, _ = self.view.place(joints_m(self.scene, self.panel.joints))
+        return np.vstack(
+            [
+                np.column_stack([middles, new.radius * self.view.scale]),
+                np.column_stack([spots, np.full(len(spots), TIE_RADIUS)]),
+            ]
+        )
+
+    def measured(self) -> Uncovered:
+        """What is drawn over the new link balloons, and which lines cross them."""
+        bodies, outlines, cuts = self._laid_out()
+        _, depth = self.view.place(bodies.centre)
+        order = [int(i) for i in paint_order(bodies, depth)]
+        left = {i: cuts[i].whole if i in cuts else outlines[i] for i in order}
+        least, crossing = 1.0, 0
+        for at, i in enumerate(order):
+            if not (bodies.is_new[i] and bodies.is_link[i]):
+                continue
+            over = [left[j] for j in order[at + 1 :] if not bodies.is_new[j]]
+            hidden = [shape for shape in over if shape.intersection(outlines[i]).area > 0.01]
+            crossing += len(hidden)
+            seen = outlines[i].difference(shapely.union_all(hidden)).area / outlines[i].area
+            least = min(least, seen)
+        return Uncovered(least, crossing)
+
+    def spot(self, joint: str) -> Point:
+        """Where a joint is on the page."""
+        (place,), _ = self.view.place(self.scene.shape.at[joint][None])
+        return (float(place[0]), float(place[1]))
+
+    def _balloon(self, bodies: Bodies, row: int) -> BalloonType:
+        return self.scene.framework.balloons[bodies.balloons[row]]
+
+    def _laid_out(self) -> tuple[Bodies, list[Polygon], dict[int, CutBody]]:
+        """The bodies about the joints, their outlines on the page, and what is left of those
+        that are cut away."""
+        bodies = self._near
+        lengths = [
+            quantised_length(kind.tie_to_tie_m / kind.gauge_m)
+            for kind in (self._balloon(bodies, i) for i in range(len(bodies.names)))
+        ]
+        outlines = silhouettes(bodies, self.view, lengths)
+        ties_m = joints_m(self.scene, self.panel.joints)
+        return bodies, outlines, cut_away(bodies, self.view, outlines, ties_m)
+
+    def bodies_drawn(self) -> list[Mark]:
+        """Stubs, then every body from back to front, cut away where it would hide new work."""
+        bodies, outlines, cuts = self._laid_out()
+        _, depth = self.view.place(bodies.centre)
+        stamper = Stamper(self.scene, self.view, bodies)
+        marks: list[Mark] = self._stubs()
+        order = [int(i) for i in paint_order(bodies, depth)]
+        for at, i in enumerate(order):
+            state = self._state(bodies, i)
+            if i in cuts:
+                marks += self._cut_marks(cuts[i], bodies, i, state)
+            else:
+                marks += stamper.of(i, state, 0)
+            if bodies.is_link[i] and bodies.names[i] in self.panel.shared:
+                over = [cuts[j].whole if j in cuts else outlines[j] for j in order[at + 1 :]]
+                own = cuts[i].whole if i in cuts else outlines[i]
+                marks += hatching(own.difference(shapely.union_all(over)))
+        return marks
+
+    def _state(self, bodies: Bodies, i: int) -> str:
+        if bodies.is_new[i]:
+            return "new"
+        far = self.scene.far_links if bodies.is_link[i] else self.scene.far_locks
+        return "far" if bodies.names[i] in far else "done"
+
+    def _cut_marks(self, cut: CutBody, bodies: Bodies, i: int, state: str) -> list[Mark]:
+        colour = self._balloon(bodies, i).colour
+        if state == "far":
+            return cut.marks(faint(colour), FAR_LINE, DONE_LINE_PT)
+        return cut.marks(paled(colour), DONE_LINE, DONE_LINE_PT)
+
+    def _stubs(self) -> list[Mark]:
+        """What comes out of the joints of chains that go on unbraced, away from the work."""
+        framework = self.scene.framework
+        spots = [self.spot(joint) for joint in self.panel.joints]
+        middle = (sum(x for x, _ in spots) / len(spots), sum(y for _, y in spots) / len(spots))
+        ink = Ink(fill="#FFFFFF", stroke=OUTLINE_LINE, width=0.7)
+        marks: list[Mark] = []
+        for joint, spot in zip(self.panel.joints, spots, strict=True):
+            loose = [link for link in framework.links_at[joint] if link in self.scene.loose]
+            run = np.array([spot[0] - middle[0], spot[1] - middle[1]])
+            out = float(np.arctan2(run[1], run[0])) if np.hypot(*run) > 1e-6 else 0.0
+            for number, link in enumerate(loose):
+                kind = framework.balloons[framework.link[link].balloon]
+                turn = np.radians(STUB_APART_DEG) * (number - (len(loose) - 1) / 2)
+                away = (float(np.cos(out + turn)), float(np.sin(out + turn)))
+                long = STUB_LONG * kind.tie_to_tie_m * self.view.scale
+                marks.append(
+                    stub(spot, away, long, STUB_WIDE * kind.gauge_m * self.view.scale, ink)
+                )
+        return marks
+
+    def way(self) -> list[Mark]:
+        """The way round, and the twist of each new lock."""
+        spots = {joint: self.spot(joint) for joint in self.panel.joints}
+        marks = way_marks([row for row in self.panel.rows if len(row.joints) > 1], spots)
+        for joint in self.panel.joints:
+            if joint in self.scene.new_locks:
+                lock = self.scene.framework.lock_at[joint]
+                gauge = self.scene.framework.balloons[lock.balloon].gauge_m
+                marks.append(twist(joint, spots[joint], 0.36 * gauge * self.view.scale))
+        return marks
+
+    def signs(self) -> list[Inset]:
+        """Hands that come from below."""
+        return [
+            hand_below(joint, self.spot(joint))
+            for joint in self.panel.joints
+            if joint in self.panel.below
+        ]
+
+    def named(self, size: tuple[float, float], type_pt: float, blocked: list[Box]) -> list[Mark]:
+        """The joints' dots and tags, with their order; skipped joints are crossed out."""
+        panel, order = self.panel, order_of(self.panel.rows)
+        open_ = [joint for joint in panel.skipped if joint not in panel.joints]
+        spots = {joint: self.spot(joint) for joint in (*panel.joints, *open_)}
+        tags = place_tags(
+            list(spots.items()),
+            *size,
+            size=type_pt,
+            blocked=blocked,
+            discs=self.discs,
+            wider={joint: order.wider(joint, type_pt) for joint in panel.joints},
+        )
+        marks = leaders(tags)
+        hidden = behind_new(self.scene.bodies, self.view.camera, joints_m(self.scene, panel.joints))
+        for joint in panel.skipped:
+            marks += crossed_out(spots[joint], 2 * CROSS_PT if joint in panel.joints else CROSS_PT)
+        for joint, behind in zip(panel.joints, hidden, strict=True):
+            marks += joint_dot(spots[joint], True, bool(behind))
+        marks += ordered_tags([tag for tag in tags if tag.text not in open_], order)
+        return [*marks, *joint_tags(tag for tag in tags if tag.text in open_)]
 
 
-def _bodies_near(scene: Scene, joints: Sequence[str]) -> Bodies:
-    """The scene's bodies near the joints; all of them when no joint is given."""
-    bodies = scene.bodies
-    if not joints:
-        return bodies
-    apart = np.linalg.norm(bodies.centre[:, None] - joints_m(scene, joints)[None], axis=2)
-    return bodies.some(np.min(apart, axis=1) < REACH * link_length_m(scene.framework))
+def crossed_out(spot: Point, reach: float = CROSS_PT) -> list[Mark]:
+    """A joint that nothing is tied to."""
+    x, y = spot
+    lines = (
+        ((x - reach, y - reach), (x + reach, y + reach)),
+        ((x - reach, y + reach), (x + reach, y - reach)),
+    )
+    white = Ink(stroke="#FFFFFF", width=3.4)
+    return [Polyline(line, ink) for ink in (white, CROSS) for line in lines]
+
+
+def hatching(area: Polygon, apart: float = HATCH_PT) -> list[Mark]:
+    """Slanting lines over an area: a balloon that two braces share."""
+    if area.is_empty:
+        return []
+    left, low, right, high = area.bounds
+    marks: list[Mark] = []
+    for x in np.arange(left - (high - low), right, apart):
+        line = LineString([(x, low), (x + high - low, high)]).intersection(area)
+        for part in getattr(line, "geoms", [line]):
+            if part.geom_type == "LineString" and part.length > 1.0:
+                ends = tuple((round(float(a), 2), round(float(b), 2)) for a, b in part.coords)
+                marks.append(Polyline(ends, SHARED_LINE))
+    return marks
+
+
+def uncovered(panel: Panel, width: float = 200.0, height: float = 200.0) -> Uncovered:
+    """How far a panel shows its new work, measured on what is drawn."""
+    view = close_view(panel.scene, panel.camera, width, height, panel.joints)
+    return _Drawing(panel, view).measured()

@@ -12,7 +12,7 @@ from buildplan.shape.model import Shape
 
 MARGIN_PT = 6.0
 # What a close-up shows about its joints, in link lengths.
-CLOSE_ROOM = 0.95
+CLOSE_ROOM = 0.8
 
 
 def view_of(

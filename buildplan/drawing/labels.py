@@ -7,7 +7,7 @@ first, then each moves on while that makes the whole better. No chance is involv
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -82,9 +82,12 @@ def _clear(boxes: FloatArray, held: FloatArray) -> BoolArray:
     return np.asarray(~np.any(_touch(boxes[:, None], held[None]), axis=1))
 
 
-def _candidates(text: str, spot: Point, size: float, width: float, height: float) -> FloatArray:
-    """Boxes (n, 4) in which a tag could go, nearest first, all inside the picture."""
-    w, h = tag_size(text, size)
+def _candidates(
+    box: tuple[float, float], spot: Point, width: float, height: float
+) -> FloatArray:
+    """Boxes (n, 4) in which a tag of this size could go, nearest first, all inside the
+    picture."""
+    w, h = box
     angles = np.pi / 2 + 2 * np.pi * np.arange(_ANGLES) / _ANGLES
     rays = np.column_stack([np.cos(angles), np.sin(angles)])
     # the reach is counted from the tag's rim, so that wide tags keep clear of the joint too
@@ -145,13 +148,14 @@ def place_tags(
     keep_clear: Iterable[Point] = (),
     blocked: Sequence[Box] = (),
     discs: FloatArray | None = None,
+    wider: Mapping[str, float] | None = None,
 ) -> tuple[Tag, ...]:
     """Places for the labels of joints (words, place), in the order given.
 
     Tags lie inside the picture and cover no joint of `wanted` or `keep_clear`, no box of
     `blocked` and no other tag. A label for which no such place is left is left out. Tags
     also shun `discs` (n, 3: x, y, radius), small ones most, where another place is about as
-    near.
+    near. `wider` is what a tag needs for signs beside its words.
     """
     if not wanted:
         return ()
@@ -159,11 +163,14 @@ def place_tags(
     dot_boxes = np.hstack([dots - TIE_RADIUS, dots + TIE_RADIUS])
     dot_boxes = np.vstack([dot_boxes, np.array(blocked, dtype=float).reshape(-1, 4)])
     choices, costs = [], []
-    for text, spot in wanted:
-        boxes = _candidates(text, spot, size, width, height)
+    sizes = [tag_size(text, size) for text, _ in wanted]
+    if wider:
+        sizes = [(w + wider.get(text, 0.0), h) for (w, h), (text, _) in zip(sizes, wanted, strict=True)]
+    for (_, spot), box in zip(wanted, sizes, strict=True):
+        boxes = _candidates(box, spot, width, height)
         boxes = boxes[_clear(boxes, dot_boxes)]
         if not len(boxes):
-            grid = _everywhere(*tag_size(text, size), spot, width, height)
+            grid = _everywhere(*box, spot, width, height)
             boxes = grid[_clear(grid, dot_boxes)]
         choices.append(boxes)
         middles = (boxes[:, :2] + boxes[:, 2:]) / 2
@@ -172,7 +179,7 @@ def place_tags(
         if discs is not None and len(discs):
             cost += _shun(boxes, discs)
         costs.append(cost)
-    return _settle(wanted, choices, costs, size, width, height, dot_boxes)
+    return _settle(wanted, choices, costs, size, sizes, (width, height), dot_boxes)
 
 
 def _shun(boxes: FloatArray, discs: FloatArray) -> FloatArray:
@@ -207,8 +214,8 @@ def _settle(
     choices: list[FloatArray],
     costs: list[FloatArray],
     size: float,
-    width: float,
-    height: float,
+    sizes: Sequence[tuple[float, float]],
+    picture: tuple[float, float],
     dot_boxes: FloatArray,
 ) -> tuple[Tag, ...]:
     taken: dict[int, FloatArray] = {}
@@ -237,7 +244,7 @@ def _settle(
     for i in range(len(wanted)):
         if i in taken:
             continue
-        grid = _everywhere(*tag_size(wanted[i][0], size), wanted[i][1], width, height)
+        grid = _everywhere(*sizes[i], wanted[i][1], *picture)
         held = np.vstack([dot_boxes, *(box[None] for box in taken.values())])
         clear = grid[_clear(grid, held)]
         if len(clear):

@@ -10,6 +10,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 Point = tuple[float, float]
+# What a program may read of a mark or a picture: names and values, as SVG's data- attributes.
+Data = tuple[tuple[str, str], ...]
 
 
 @dataclass(frozen=True)
@@ -62,6 +64,7 @@ class Label:
     anchor: str = "middle"
     bold: bool = False
     halo: str | None = None
+    data: Data = ()
 
 
 @dataclass(frozen=True)
@@ -79,7 +82,7 @@ class Look:
     - "body": light and shade of a body, always stamped upright.
     - "pattern": the sign that tells colours apart without colour (`pattern` 0 is none).
 
-    `state` is "new", "done" (pale) or "outline" (no fill); `tone` dims what lies deep, from
+    `state` is "new", "done" (pale), "far" (paler and flat) or "outline" (no fill); `tone` dims what lies deep, from
     0 (near) to 3; `line` is the outline's width; `finish` is one of shading.FINISHES.
     """
 
@@ -119,10 +122,11 @@ Mark = Path | Label | Stamp | Inset
 
 @dataclass(frozen=True)
 class Picture:
-    """A finished picture: its size, its marks from back to front, and its words for those
-    who cannot see it."""
+    """A finished picture: its size, its marks from back to front, its words for those who
+    cannot see it, and what a program may read of it ("picture" says of which kind it is)."""
 
     width: float
     height: float
     marks: tuple[Mark, ...]
     alt: str
+    data: Data = ()

@@ -10,28 +10,25 @@ import numpy.typing as npt
 from buildplan.drawing.bodies import Bodies, Scene, finished, link_length_m
 from buildplan.drawing.camera import Camera, View, fit
 from buildplan.drawing.far_lines import THREAD_BELOW_PT, thread_marks
-from buildplan.drawing.framing import MARGIN_PT, close_view, floor_points, view_of
+from buildplan.drawing.framing import MARGIN_PT, floor_points, view_of
 from buildplan.drawing.ground import ground_shadow
 from buildplan.drawing.labels import (
     DARK,
-    TIE_RADIUS,
-    Box,
     joint_dot,
     joint_tags,
     leaders,
     place_tags,
 )
-from buildplan.drawing.marks import Circle, Ink, Inset, Look, Mark, Picture, Polyline
+from buildplan.drawing.marks import Circle, Ink, Look, Mark, Picture, Polyline
 from buildplan.drawing.outlines import quantised_length
-from buildplan.drawing.plates import corner_plate, plate_box, title_plate
 from buildplan.drawing.stamps import link_stamps, round_stamps
 from buildplan.drawing.symbols import quantised_line
-from buildplan.drawing.visibility import LEVEL_M, behind_new, in_front_of_new, paint_order
+from buildplan.drawing.visibility import behind_what_is_new, joints_m, paint_order
 from buildplan.framework.model import Framework
 from buildplan.language.speaking import mark, say
 from buildplan.shape.model import Shape
 
-__all__ = ["Scene", "body_marks", "close_up", "finished", "finished_picture", "step_picture"]
+__all__ = ["Scene", "body_marks", "finished", "finished_picture", "step_picture"]
 
 FloatArray = npt.NDArray[np.float64]
 IntArray = npt.NDArray[np.int_]
@@ -41,8 +38,6 @@ NEW_LINE_PT = 0.85
 DONE_LINE_PT = 0.45
 # Bodies at least this wide on paper show which end is neck and which is tail.
 ENDS_FROM_PT = 44.0
-# In a close-up, work further than this many link lengths from the joints is left out.
-CLOSE_REACH = 2.5
 # Round the whole piece, so that the ring round a place at its rim stays in the picture.
 RING_MARGIN_PT = 14.0
 LEAST_RING_PT = 7.0
@@ -67,7 +62,8 @@ def finished_picture(
     radii = np.concatenate([bodies.radius, np.full(4, 0.03 * shape.width_m)])
     view = fit(camera, points, radii, width, height, MARGIN_PT)
     marks = [*ground_shadow(shape, view), *body_marks(scene, view, width, height)]
-    return Picture(width, height, tuple(marks), alt or _view_words(framework, camera))
+    words = alt or _view_words(framework, camera)
+    return Picture(width, height, tuple(marks), words, (("picture", "finished piece"),))
 
 
 def _view_words(framework: Framework, camera: Camera) -> str:
@@ -87,7 +83,6 @@ def step_picture(
     width: float,
     height: float,
     *,
-    ties: Sequence[str] = (),
     labels: Sequence[str] = (),
     label_size: float = 8.0,
     place: Sequence[str] = (),
@@ -95,55 +90,15 @@ def step_picture(
 ) -> Picture:
     """The whole piece as far as it stands, with what is new in full colour.
 
-    The piece keeps its place on the page from step to step. `ties` are joints that are tied
-    in this step and ringed, `labels` those that are named, and a circle goes round those of
-    `place`, to show where a close-up is.
+    The piece keeps its place on the page from step to step. `labels` are joints that are named,
+    and a circle goes round those of `place`, to show where a close-up is.
     """
     view = view_of(scene, camera, width, height, scene.shape.joints, margin=RING_MARGIN_PT)
-    marks = _picture_marks(scene, view, (width, height), (), ties, labels, label_size)
+    marks = body_marks(scene, view, width, height)
+    marks += _named(scene, view, (width, height), labels, label_size)
     if place:
         marks.append(place_ring(scene, view, place, (width, height)))
-    return Picture(width, height, tuple(marks), alt)
-
-
-def close_up(
-    scene: Scene,
-    camera: Camera,
-    width: float,
-    height: float,
-    joints: Sequence[str],
-    *,
-    ties: Sequence[str] = (),
-    labels: Sequence[str] = (),
-    label_size: float = 9.0,
-    title: str = "",
-    corner: Picture | None = None,
-    alt: str = "",
-) -> Picture:
-    """The surroundings of some joints in a frame; work far from them is left out.
-
-    The title stands in the upper left corner, and `corner`, a small picture, in whichever
-    other corner is freest; labels keep clear of both.
-    """
-    view = close_view(scene, camera, width, height, joints)
-    size = (width, height)
-    plates: list[Inset] = []
-    if title:
-        plates.append(title_plate(title, size))
-    if corner is not None:
-        new = scene.bodies.some(scene.bodies.is_new)
-        middles, _ = view.place(new.centre)
-        spots, _ = view.place(np.array([scene.shape.at[joint] for joint in joints]))
-        discs = np.vstack(
-            [
-                np.column_stack([middles, new.radius * view.scale]),
-                np.column_stack([spots, np.full(len(spots), TIE_RADIUS)]),
-            ]
-        )
-        plates.append(corner_plate(corner, size, discs, plates))
-    blocked = [plate_box(plate) for plate in plates]
-    marks = _picture_marks(scene, view, size, joints, ties, labels, label_size, blocked)
-    return Picture(width, height, (*marks, *plates, frame_line(width, height)), alt)
+    return Picture(width, height, tuple(marks), alt, (("picture", "whole piece"),))
 
 
 def place_ring(scene: Scene, view: View, joints: Sequence[str], size: tuple[float, float]) -> Mark:
@@ -167,39 +122,14 @@ def frame_line(width: float, height: float) -> Mark:
     return Polyline(box, FRAME_LINE, closed=True)
 
 
-def _picture_marks(
-    scene: Scene,
-    view: View,
-    size: tuple[float, float],
-    focus: Sequence[str],
-    ties: Sequence[str],
-    labels: Sequence[str],
-    label_size: float,
-    blocked: Sequence[Box] = (),
-) -> list[Mark]:
-    marks = body_marks(scene, view, *size, focus, ties)
-    named = list(dict.fromkeys(labels))
-    joints = list(dict.fromkeys([*ties, *named]))
-    joints_m = np.array([scene.shape.at[joint] for joint in joints]).reshape(-1, 3)
-    places, _ = view.place(joints_m)
+def _named(scene: Scene, view: View, size: tuple[float, float], names: Sequence[str], type_pt: float) -> list[Mark]:
+    """Joints' dots, and tags with their labels."""
+    joints = list(dict.fromkeys(names))
+    places, _ = view.place(joints_m(scene, joints))
     spots = {joint: (float(x), float(y)) for joint, (x, y) in zip(joints, places, strict=True)}
-    bodies = scene.bodies
-    new = bodies.some(bodies.is_new)
-    middles, _ = view.place(new.centre)
-    tags = place_tags(
-        [(joint, spots[joint]) for joint in named],
-        *size,
-        size=label_size,
-        keep_clear=list(spots.values()),
-        blocked=blocked,
-        discs=np.column_stack([middles, new.radius * view.scale]),
-    )
-    marks += leaders(tags)
-    hidden = behind_new(bodies, view.camera, joints_m)
-    for (joint, spot), behind in zip(spots.items(), hidden, strict=True):
-        marks += joint_dot(spot, joint in ties, bool(behind))
-    marks += joint_tags(tags)
-    return marks
+    tags = place_tags(list(spots.items()), *size, size=type_pt)
+    dots = [mark for spot in spots.values() for mark in joint_dot(spot)]
+    return [*leaders(tags), *dots, *joint_tags(tags)]
 
 
 def depth_tones(bodies: Bodies, depth: FloatArray, link_m: float) -> IntArray:
@@ -214,52 +144,32 @@ def body_marks(
     view: View,
     width: float,
     height: float,
-    focus: Sequence[str] = (),
-    ties: Sequence[str] = (),
 ) -> list[Mark]:
-    """Stamps of all bodies that fall into the picture, back to front.
-
-    With `focus` (joints), existing bodies far from them are left out. Existing bodies that
-    would be too small to be told apart are drawn as lines.
-    """
-    framework, shape = scene.framework, scene.shape
+    """Stamps of all bodies that fall into the picture, back to front; what stands is never
+    drawn over what is new. Existing bodies too small to be told apart are drawn as lines."""
+    framework = scene.framework
     link_m = link_length_m(framework)
     bodies = scene.bodies
     flat, _ = view.place(bodies.centre)
     radius = bodies.radius[:, None] * view.scale
     shown = np.all((flat > -radius) & (flat < np.array([width, height]) + radius), axis=1)
-    if focus:
-        near_to = np.array([shape.at[joint] for joint in focus])
-        away = np.min(np.linalg.norm(bodies.centre[:, None] - near_to[None], axis=2), axis=1)
-        # a lock goes with the links about it, none is left hanging by itself
-        reach = np.where(bodies.is_link, CLOSE_REACH, CLOSE_REACH - 0.7) * link_m
-        shown &= bodies.is_new | (away < reach)
     bodies = bodies.some(shown)
     marks: list[Mark] = []
     if 2 * np.max(bodies.radius, initial=0) * view.scale < THREAD_BELOW_PT:
         marks = thread_marks(framework.balloons, bodies.some(~bodies.is_new), view)
         bodies = bodies.some(bodies.is_new)
     _, depth = view.place(bodies.centre)
-    tie_points = np.array([shape.at[joint] for joint in ties]).reshape(-1, 3)
-    through, painted = in_front_of_new(bodies, view.camera, tie_points, 0.6 * link_m)
+    painted = behind_what_is_new(bodies, view.camera)
     tones = np.zeros(len(depth), dtype=int)
-    if not focus and np.all(bodies.is_new):
+    if np.all(bodies.is_new):
         tones = depth_tones(bodies, depth, link_m)
-
-    stamps = _Stamper(scene, view, bodies)
-    # fillings at the depth where they hide nothing new, outlines at their own
-    rows = [int(i) for i in paint_order(bodies, painted)]
-    outlines = [int(i) for i in paint_order(bodies, depth) if through[i]]
-    for i in rows:
-        while outlines and depth[outlines[0]] < painted[i] - LEVEL_M:
-            marks += stamps.of(outlines.pop(0), "outline", 0)
-        marks += stamps.of(i, "new" if bodies.is_new[i] else "done", int(tones[i]))
-    for i in outlines:
-        marks += stamps.of(i, "outline", 0)
+    stamper = Stamper(scene, view, bodies)
+    for i in paint_order(bodies, painted):
+        marks += stamper.of(int(i), "new" if bodies.is_new[i] else "done", int(tones[i]))
     return marks
 
 
-class _Stamper:
+class Stamper:
     """Stamps of the bodies of one picture, by row."""
 
     def __init__(self, scene: Scene, view: View, bodies: Bodies) -> None:

@@ -131,6 +131,11 @@ def paled(colour: str) -> str:
     return mix(colour, "#FFFFFF", 0.74 if luminance(colour) < 0.5 else 0.62)
 
 
+def faint(colour: str) -> str:
+    """The colour of a balloon that stands further off: a hint of its own."""
+    return mix(paled(colour), "#FFFFFF", 0.6)
+
+
 def dark_line(colour: str) -> str:
     """The outline of a new balloon: nearly black, with the balloon's hue."""
     return mix(shade(colour, -0.72), "#1A1A1A", 0.55)

@@ -42,7 +42,7 @@ def link_stamps(
     d, s = diameter, diameter * stretch
     link = _as(look, "link", aspect, length, near_end)
     marks: list[Mark] = [_stamp(link, s * cosine, s * sine, -d * sine, d * cosine, x, y)]
-    if look.state == "outline":
+    if look.state in ("outline", "far"):
         return marks
     if look.state == "new" or diameter >= SHADED_FROM_PT:
         extra = d * (body_length(length, aspect) - 1)
@@ -64,7 +64,7 @@ def round_stamps(
     length = hypot(toward_x, toward_y)
     c, s = (toward_x / length * d, toward_y / length * d) if length > 1e-6 else (d, 0.0)
     marks: list[Mark] = [_stamp(_as(look, "round"), c, s, -s, c, x, y)]
-    if look.state == "outline":
+    if look.state in ("outline", "far"):
         return marks
     if look.state == "new" or diameter >= SHADED_FROM_PT:
         marks.append(_stamp(_as(look, "body"), d, 0.0, 0.0, d, x, y))

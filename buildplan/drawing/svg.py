@@ -8,6 +8,7 @@ from xml.sax.saxutils import escape, quoteattr
 from buildplan.drawing.fonts import FAMILY
 from buildplan.drawing.marks import (
     Circle,
+    Data,
     Ink,
     Inset,
     Label,
@@ -39,6 +40,10 @@ def _ink(ink: Ink) -> str:
     return " ".join(parts)
 
 
+def _data(data: Data) -> str:
+    return "".join(f" data-{name}={quoteattr(value)}" for name, value in data)
+
+
 def _label(label: Label) -> str:
     x, y = label.at
     halo = ""
@@ -49,7 +54,7 @@ def _label(label: Label) -> str:
     return (
         f'<text transform="matrix(1 0 0 -1 {_number(x)} {_number(y)})" '
         f'font-size="{_number(label.size)}" text-anchor="{label.anchor}"{weight}'
-        f' fill="{label.colour}"{halo}>{escape(label.text)}</text>'
+        f' fill="{label.colour}"{halo}{_data(label.data)}>{escape(label.text)}</text>'
     )
 
 
@@ -79,7 +84,8 @@ def _inset(inset: Inset, ids: dict[Look, str]) -> str:
     width, height = _number(picture.width), _number(picture.height)
     shapes = "".join(_element(mark, ids) for mark in picture.marks)
     return (
-        f'<g transform="matrix(1 0 0 -1 {_number(x)} {_number(y + picture.height)})">'
+        f'<g{_data(picture.data)} '
+        f'transform="matrix(1 0 0 -1 {_number(x)} {_number(y + picture.height)})">'
         f'<svg width="{width}" height="{height}" viewBox="0 0 {width} {height}">'
         f'<g transform="matrix(1 0 0 -1 0 {height})">{shapes}</g></svg></g>'
     )
@@ -113,7 +119,8 @@ def picture_svg(picture: Picture, title: str = "") -> str:
         lines.append(f'<g id="{name}">{shapes}</g>')
     lines += [
         "</defs>",
-        f'<g transform="matrix(1 0 0 -1 0 {height})" stroke-linejoin="round" '
+        f'<g{_data(picture.data)} '
+        f'transform="matrix(1 0 0 -1 0 {height})" stroke-linejoin="round" '
         'stroke-linecap="round">',
         *(_element(mark, ids) for mark in picture.marks),
         "</g>",

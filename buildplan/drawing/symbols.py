@@ -15,9 +15,10 @@ from buildplan.drawing.colours import contrast, mix
 from buildplan.drawing.curves import ellipse, round_point
 from buildplan.drawing.marks import Circle, Ink, Look, Path, Polyline
 from buildplan.drawing.outlines import link_curve, shows_end
-from buildplan.drawing.shading import body_tones, dark_line, dimmed, done_tones, paled, rim_tone
+from buildplan.drawing.shading import body_tones, dark_line, dimmed, done_tones, faint, paled, rim_tone
 
 DONE_LINE = "#8A9AA8"
+FAR_LINE = "#C3CCD4"
 OUTLINE_LINE = "#7C8B99"
 PATTERNS = 7
 LINE_STEPS = (0.012, 0.018, 0.026, 0.038, 0.055)
@@ -31,6 +32,8 @@ def quantised_line(width: float) -> float:
 
 def _body(look: Look) -> tuple[Path, ...]:
     colour = dimmed(look.colour, look.tone)
+    if look.state == "far":
+        return ()
     return done_tones(colour) if look.state == "done" else body_tones(colour, look.finish)
 
 
@@ -38,6 +41,8 @@ def _fill_and_line(look: Look) -> tuple[str | None, str]:
     if look.state == "outline":
         return None, OUTLINE_LINE
     colour = dimmed(look.colour, look.tone)
+    if look.state == "far":
+        return faint(colour), FAR_LINE
     if look.state == "done":
         return paled(colour), DONE_LINE
     return rim_tone(colour, look.finish), dark_line(colour)

@@ -1,40 +1,39 @@
-"""What the close-ups of the steps show, and from where."""
+"""What the close-ups of the steps show: one panel a brace with its locks, and one for each few
+joints of a round that are brought together."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
-from itertools import combinations, pairwise
+from dataclasses import dataclass
 
 import numpy as np
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.progress import Progress
-from buildplan.drawing.bodies import Scene, link_length_m
 from buildplan.drawing.camera import Camera
-from buildplan.drawing.closeup import Work, closeup_cameras, fewest_cameras, shown_by_one
-from buildplan.sequence.model import Kind, Step, Turn
+from buildplan.drawing.cell_diagrams import newest_brace
+from buildplan.drawing.closeup import Panel
+from buildplan.drawing.seat import open_end_seat, standing_seat
+from buildplan.drawing.way_round import Row
+from buildplan.framework.model import Brace
+from buildplan.sequence.model import Kind, Operation, Step, Turn
 
 # Steps whose work is on the piece, and those that concern the whole of it.
 ON_THE_PIECE = frozenset({Kind.BRACE, Kind.SINGLE, Kind.JOIN})
 ON_THE_WHOLE = frozenset({Kind.LAY, Kind.INSPECT})
 # Close-ups that can stand beside one another and still be read.
 MOST_ABREAST = 3
-# Joints that one close-up can name and still be read.
-MOST_JOINTS = 5
-# Places further apart than this many link lengths have nothing of the close-up between them.
-APART = 5.0
+# Joints of a round that are seen from one seat: so many, and none further round than this.
+MOST_JOINTS, FURTHEST_ROUND_DEG = 4, 75.0
 
 
 @dataclass(frozen=True, eq=False)
 class CloseUp:
-    """A picture of work near by: the turn it is of (empty, the whole step), in words what is
-    done, what it shows, and from where."""
+    """A picture of work near by: what it is called, in words what is done, and what it shows."""
 
     title: str
     words: str
-    work: Work
-    camera: Camera
+    panel: Panel
 
 
 @dataclass(frozen=True, eq=False)
@@ -51,25 +50,16 @@ class Views:
 
 
 def plan_views(book: Book) -> Views:
-    """Close-ups for every step on the piece.
-
-    The turns of a step are shown together where one view shows enough of all of them and they
-    are not too many, else one by one. The view changes from picture to picture as seldom as it can.
-    """
+    """Close-ups for every step on the piece, each from the seat of its kind of work."""
     progress = Progress(book)
-    planned = [
-        (step, title, words, work)
-        for step in book.steps
-        if step.kind in ON_THE_PIECE
-        for title, words, work in _works(book, progress, step)
-    ]
-    cameras = fewest_cameras([work for _, _, _, work in planned])
-    found: dict[int, list[CloseUp]] = {}
-    for (step, title, words, work), camera in zip(planned, cameras, strict=True):
-        needed = (camera,) if camera else closeup_cameras(work.scene, work.joints)
-        closeups = [CloseUp(title, words, work, each) for each in needed]
-        found.setdefault(step.number, []).extend(closeups)
-    return Views(progress, {number: tuple(each) for number, each in found.items()})
+    return Views(
+        progress,
+        {
+            step.number: tuple(_closeups(book, progress, step))
+            for step in book.steps
+            if step.kind in ON_THE_PIECE
+        },
+    )
 
 
 def step_joints(step: Step) -> tuple[str, ...]:
@@ -77,63 +67,109 @@ def step_joints(step: Step) -> tuple[str, ...]:
     return tuple(dict.fromkeys(joint for turn in step.turns for joint in turn.joints))
 
 
-def _works(book: Book, progress: Progress, step: Step) -> Iterator[tuple[str, str, Work]]:
-    words, joints = _rows(step.turns), step_joints(step)
-    whole = Work(_before_locking(progress.near(step, joints)), joints)
-    together = len(joints) <= MOST_JOINTS and shown_by_one(whole)
-    places = [] if together else places_of(book, step)
-    if len(places) > 1 and len(step.turns) > MOST_ABREAST:
-        for turns in places:
-            joints = tuple(dict.fromkeys(joint for turn in turns for joint in turn.joints))
-            words = _rows(turns)
-            yield "", words, Work(_before_locking(progress.near(step, joints)), joints)
-        return
-    if not 1 < len(step.turns) <= MOST_ABREAST or together:
-        yield "", words, whole
+def _closeups(book: Book, progress: Progress, step: Step) -> Iterator[CloseUp]:
+    if step.kind is Kind.JOIN:
+        for numbers in _rounds(book, step):
+            turns = [step.turns[number] for number in numbers]
+            joints = _joints(turns)
+            title = turns[0].name if len(turns) == 1 else ""
+            scene = progress.at_turns(step, numbers, joints)
+            rows = tuple(Row((joint,), False) for joint in joints)
+            yield CloseUp(title, _words(turns), Panel(scene, _seat(book, joints), joints, rows))
         return
     for number, turn in enumerate(step.turns):
-        joints = tuple(dict.fromkeys(turn.joints))
-        yield (
-            turn.name,
-            _rows([turn]),
-            Work(_before_locking(progress.turn(step, number, joints)), joints),
-        )
+        yield CloseUp(turn.name, _words([turn]), _tied(book, progress, step, number))
 
 
-def _before_locking(scene: Scene) -> Scene:
-    """The moment when everything is tied and the knots are still to be seen."""
-    return replace(scene, new_locks=frozenset())
+def _tied(book: Book, progress: Progress, step: Step, number: int) -> Panel:
+    """The panel of a turn that ties a brace or a single, with its locks."""
+    turn, framework = step.turns[number], book.framework
+    brace = next((brace_of(book, op) for op in turn.operations if op.kind is Kind.BRACE), None)
+    joints = _joints([turn])
+    scene = progress.at_turns(step, [number], joints)
+    if brace is None:
+        singles = tuple(Row(op.joints, False) for op in turn.operations if op.kind is Kind.SINGLE)
+        return Panel(scene, _seat(book, joints), joints, singles, _below(book, joints))
+    rows = (
+        *(Row(chain.joints, chain.closed) for chain in brace.chains),
+        *(Row(op.joints, False) for op in turn.operations if op.kind is Kind.SINGLE),
+    )
+    skipped = tuple(
+        joint
+        for cell in framework.cells
+        if newest_brace(framework, cell).number == brace.number
+        for joint in cell.skipped
+    )
+    camera = open_end_seat(framework, book.shape, brace)
+    shown = tuple(dict.fromkeys((*brace.section, *joints)))
+    return Panel(
+        scene,
+        camera,
+        shown,
+        rows,
+        _below(book, shown),
+        skipped,
+        frozenset(brace.shared),
+    )
 
 
-def _rows(turns: Sequence[Turn]) -> str:
+def brace_of(book: Book, operation: Operation) -> Brace:
+    """The brace that an operation ties."""
+    links = set(operation.links)
+    return next(brace for brace in book.framework.braces if set(brace.links) & links)
+
+
+def _below(book: Book, joints: Sequence[str]) -> frozenset[str]:
+    """Those of some joints that lie on the floor while a piece lies front up."""
+    back = {
+        joint
+        for part in {id(f): f for f in map(book.framework.built_with, joints)}.values()
+        if part.braces
+        for long in part.chains
+        if "back" in long.place
+        for joint in long.chain.joints
+    }
+    return frozenset(joints) & back
+
+
+def _seat(book: Book, joints: Sequence[str]) -> Camera:
+    """The seat before joints that no brace of their own reaches."""
+    framework, shape = book.framework, book.shape
+    parts = {id(part): part for part in map(framework.built_with, joints)}
+    (part, *others) = parts.values()
+    if not others and part.braces:
+        middle = np.mean([shape.at[joint] for joint in joints], axis=0)
+
+        def away(brace: Brace) -> float:
+            section = np.mean([shape.at[joint] for joint in brace.section], axis=0)
+            return float(np.linalg.norm(section - middle))
+
+        return open_end_seat(framework, shape, min(part.braces, key=away))
+    return standing_seat(shape, joints, framework.joints if others else part.joints)
+
+
+def _rounds(book: Book, step: Step) -> list[list[int]]:
+    """The turns of a step that brings joints together, by number: those that follow one
+    another and can be seen from one seat are shown together."""
+    runs: list[list[int]] = []
+    for number, turn in enumerate(step.turns):
+        facing = _seat(book, turn.joints)
+        if runs:
+            first = _seat(book, step.turns[runs[-1][0]].joints)
+            turned = float(np.clip(first.axes[2] @ facing.axes[2], -1, 1))
+            together = _joints([step.turns[i] for i in (*runs[-1], number)])
+            near = np.degrees(np.arccos(turned)) <= FURTHEST_ROUND_DEG
+            if near and len(together) <= MOST_JOINTS:
+                runs[-1].append(number)
+                continue
+        runs.append([number])
+    return runs
+
+
+def _joints(turns: Sequence[Turn]) -> tuple[str, ...]:
+    return tuple(dict.fromkeys(joint for turn in turns for joint in turn.joints))
+
+
+def _words(turns: Sequence[Turn]) -> str:
     """The words of turns, row after row."""
     return "; ".join(row for turn in turns for row in turn.words.splitlines())
-
-
-def places_of(book: Book, step: Step) -> list[tuple[Turn, ...]]:
-    """The turns of a step by where they are: those less than `APART` links from one another are
-    at one place, and places that lie nearest are one until they can stand abreast."""
-    at = {
-        turn: np.array([book.shape.at[joint] for joint in turn.joints], dtype=float)
-        for turn in step.turns
-    }
-
-    def gap(some: Sequence[Turn], others: Sequence[Turn]) -> float:
-        one, other = (np.vstack([at[turn] for turn in turns]) for turns in (some, others))
-        return float(np.min(np.linalg.norm(one[:, None] - other[None], axis=2)))
-
-    places: list[tuple[Turn, ...]] = [(turn,) for turn in step.turns]
-    while len(places) > 1:
-        near = min(combinations(range(len(places)), 2), key=lambda p: gap(*(places[i] for i in p)))
-        first, second = (places[i] for i in near)
-        clear = gap(first, second) >= APART * link_length_m(book.framework)
-        if clear and len(places) <= MOST_ABREAST:
-            break
-        places[near[0]] = (*first, *second)
-        del places[near[1]]
-    return places
-
-
-def view_changes(closeups: Sequence[CloseUp]) -> int:
-    """How often the view turns from one close-up to the next."""
-    return sum(first.camera != second.camera for first, second in pairwise(closeups))

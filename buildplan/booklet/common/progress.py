@@ -11,7 +11,13 @@ from scipy.spatial import cKDTree
 from buildplan.booklet.common.book import Book
 from buildplan.drawing.bodies import Bodies, Scene, every_body, link_length_m
 from buildplan.drawing.closeup import REACH
-from buildplan.sequence.model import Kind, Step, Turn
+from buildplan.drawing.cell_diagrams import newest_brace
+from buildplan.framework.model import Cell, Role
+from buildplan.sequence.model import Kind, Operation, Step, Turn
+
+# Work that holds its joints where they stay.
+HOLDING = frozenset({Kind.BRACE, Kind.SINGLE, Kind.JOIN})
+_NEVER = 1_000_000_000
 
 
 @dataclass(frozen=True)
@@ -29,13 +35,21 @@ class Progress:
         self._whole = every_body(book.framework, book.shape)
         self._tree = cKDTree(self._whole.centre)
         self._link_m = link_length_m(book.framework)
+        self._ended: dict[str, list[Cell]] = {}
+        for cell in book.framework.cells:
+            self._ended.setdefault(f"brace {newest_brace(book.framework, cell).number}", []).append(
+                cell
+            )
         self._links: dict[str, Moment] = {}
         self._locks: dict[str, Moment] = {}
+        self._held: dict[str, int] = {}
         self._turn_of: dict[tuple[int, int], int] = {}
         for count, (step, number, turn) in enumerate(_in_order(book.steps)):
             moment = Moment(step.number, count)
             self._turn_of[step.number, number] = count
             for operation in turn.operations:
+                if operation.kind in HOLDING:
+                    self._hold(operation, count)
                 if operation.adds:
                     self._links.update(dict.fromkeys(operation.links, moment))
                     self._locks.update(dict.fromkeys(operation.locks, moment))
@@ -50,6 +64,14 @@ class Progress:
             patterns=book.patterns,
             every_body=self._whole,
         )
+
+    def _hold(self, operation: Operation, count: int) -> None:
+        """Joints are held once they are tied; a skipped one with the brace that ends its cell."""
+        for joint in operation.joints:
+            self._held.setdefault(joint, count)
+        for cell in self._ended.get(operation.id, ()):
+            for joint in cell.skipped:
+                self._held.setdefault(joint, count)
 
     def whole(self, step: Step) -> Scene:
         """The whole piece: what a step adds is new, what earlier steps added stands."""
@@ -72,41 +94,62 @@ class Progress:
             ),
         )
 
-    def near(self, step: Step, joints: Sequence[str]) -> Scene:
-        """As `whole`, without what is too far from the joints for a close-up of them."""
+    def at_turns(self, step: Step, numbers: Sequence[int], joints: Sequence[str]) -> Scene:
+        """What stands about some joints while turns `numbers` (from 0) of a step are done: what
+        they bring is new, with what is tied to it pale, and what stands further off fainter."""
+        turns = [self._turn_of[step.number, number] for number in numbers]
         near = self._near(joints)
-        links, locks = self._moments(near)
-        return _scene(
-            replace(self._empty, every_body=near),
-            {name: moment.step for name, moment in links.items()},
-            {name: moment.step for name, moment in locks.items()},
-            step.number,
+        links, locks = set(near.names[near.is_link]), set(near.names[~near.is_link])
+        now, then = min(turns), max(turns)
+        added = {n: self._links[n].turn for n in links if n in self._links}
+        locked = {n: self._locks[n].turn for n in locks if n in self._locks}
+        hold = {j: self._held.get(j, _NEVER) for n in added for j in self._ends(n)}
+        chains = {n for n in added if self._is_chain(n) and added[n] <= then}
+        loose = {n for n in chains if self._stands_at(n, hold) > then}
+        new = {n for n in added if now <= added[n] <= then and n not in chains}
+        brought = {n for n in chains - loose if self._brought_at(n, hold, now, then)}
+        done = {n for n in added if added[n] <= then} - loose - new - brought
+        done_locks = {n for n in locked if locked[n] < now}
+        tied = set(joints) | {j for n in new for j in self._ends(n)}
+        meets = {n for n in done if tied & set(self._ends(n))}
+        before = {j for n in meets for j in self._ends(n)}
+        return replace(
+            self._empty,
+            every_body=near,
+            new_links=frozenset(new | brought),
+            done_links=frozenset(done),
+            new_locks=frozenset(n for n in locked if now <= locked[n] <= then),
+            done_locks=frozenset(done_locks),
+            far_links=frozenset(n for n in done if not before >= set(self._ends(n))),
+            far_locks=frozenset(done_locks - before),
+            loose=frozenset(loose),
         )
 
-    def turn(self, step: Step, number: int, joints: Sequence[str]) -> Scene:
-        """As `near`, for turn `number` (from 0) of a step by itself."""
-        near = self._near(joints)
-        links, locks = self._moments(near)
-        return _scene(
-            replace(self._empty, every_body=near),
-            {name: moment.turn for name, moment in links.items()},
-            {name: moment.turn for name, moment in locks.items()},
-            self._turn_of[step.number, number],
-        )
+    def _ends(self, link: str) -> tuple[str, str]:
+        found = self._empty.framework.link[link]
+        return found.start, found.finish
+
+    def _is_chain(self, link: str) -> bool:
+        return self._empty.framework.link[link].role is Role.CHAIN
+
+    def _stands_at(self, link: str, hold: Mapping[str, int]) -> int:
+        """The turn from which a chain's balloon is where it stays: in a braced part once both
+        its joints are held, else with the first of them."""
+        first, second = (hold[joint] for joint in self._ends(link))
+        braced = self._empty.framework.built_with(self._ends(link)[0]).braces
+        return max(first, second) if braced else min(first, second)
+
+    def _brought_at(self, link: str, hold: Mapping[str, int], now: int, then: int) -> bool:
+        """Whether a balloon of a part without braces is brought to its place in these turns."""
+        braced = self._empty.framework.built_with(self._ends(link)[0]).braces
+        return not braced and now <= self._stands_at(link, hold) <= then
 
     def _near(self, joints: Sequence[str]) -> Bodies:
         at = np.array([self._empty.shape.at[joint] for joint in joints]).reshape(-1, 3)
         kept = np.zeros(len(self._whole.names), dtype=bool)
-        for rows in self._tree.query_ball_point(at, REACH * self._link_m):
+        for rows in self._tree.query_ball_point(at, (REACH + 1) * self._link_m):
             kept[rows] = True
         return self._whole.some(kept)
-
-    def _moments(self, near: Bodies) -> tuple[dict[str, Moment], dict[str, Moment]]:
-        links, locks = set(near.names[near.is_link]), set(near.names[~near.is_link])
-        return (
-            {name: self._links[name] for name in links if name in self._links},
-            {name: self._locks[name] for name in locks if name in self._locks},
-        )
 
 
 def _scene(empty: Scene, links: Mapping[str, int], locks: Mapping[str, int], now: int) -> Scene:

@@ -1,0 +1,122 @@
+"""Where the builder sits, and so from where each kind of work is drawn.
+
+One seat for each kind of work, fixed to the piece's own direction at that place and never
+searched for: what hides the work is cut away (`cutaway.py`), the seat does not move. From picture
+to picture the same joint therefore lies in the same corner. The angles are our own choice, tried
+on the shipped designs.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+import numpy as np
+import numpy.typing as npt
+
+from buildplan.drawing.camera import CAMERAS, Camera, Vector
+from buildplan.framework.model import Brace, Framework
+from buildplan.shape.model import Shape
+
+FloatArray = npt.NDArray[np.float64]
+
+# At the open end of a tube: so far round from straight outside, and so far above the floor.
+ROUND_DEG, ABOVE_DEG = 62.0, 25.0
+# Before work that stands: how steeply eyes look down on it from an arm's length.
+DOWN_DEG = 27.0
+# Laying out and turning over: straight from above, on a piece that lies front up, or back up.
+FROM_ABOVE = CAMERAS["front"]
+FROM_ABOVE_BACK_UP = CAMERAS["back"]
+
+
+def open_end_seat(framework: Framework, shape: Shape, brace: Brace) -> Camera:
+    """The seat at a brace of a piece that lies front up: at the open end, where nothing is
+    braced yet, outside the curve. Front is drawn upwards, the first joint of the section at
+    the upper right.
+
+    In a part that is built left to right the open end is on the other hand, and so is the
+    picture.
+    """
+    outside, along, front = brace_axes(framework, shape, brace)
+    turn, rise = np.radians(ROUND_DEG), np.radians(ABOVE_DEG)
+    level = outside * np.cos(turn) + along * np.sin(turn)
+    return Camera(_vector(level * np.cos(rise) + front * np.sin(rise)), _vector(front), "open end")
+
+
+def brace_axes(
+    framework: Framework, shape: Shape, brace: Brace
+) -> tuple[FloatArray, FloatArray, FloatArray]:
+    """Unit vectors (3,) at a brace: straight outside, along the piece to its open end, and to
+    its front.
+
+    Its section's joints say which is which: the first lies outside, the last behind it (of
+    three, the second lies inside; of two, both lie at the front).
+    """
+    tube = framework.built_with(brace.section[0])
+    section = np.array([shape.at[joint] for joint in brace.section])
+    first, last = section[0], section[-1]
+    if len(section) == 2:
+        front = np.array([0.0, 0.0, 1.0])
+        outside = first - last
+    elif len(section) == 3:
+        front = first - last
+        outside = (first + last) / 2 - section[1]
+    else:
+        front = (first + section[1]) / 2 - (section[2] + last) / 2
+        outside = (first + last) / 2 - (section[1] + section[2]) / 2
+    front = _unit(front)
+    outside = _unit(outside - front * (outside @ front))
+    along = np.cross(outside, front)
+    if tube.cells and along @ _onward(tube, shape, brace) < 0:
+        along = -along
+    return outside, along, front
+
+
+def _onward(tube: Framework, shape: Shape, brace: Brace) -> FloatArray:
+    """From the brace before to this one; from the first to the one after it."""
+    numbers = [each.number for each in tube.braces]
+    at = numbers.index(brace.number)
+    first, second = (at - 1, at) if at else (at, min(at + 1, len(numbers) - 1))
+    middles = [
+        np.mean([shape.at[joint] for joint in tube.braces[i].section], axis=0)
+        for i in (first, second)
+    ]
+    return np.asarray(middles[1] - middles[0])
+
+
+def standing_seat(shape: Shape, joints: Sequence[str], body: Sequence[str]) -> Camera:
+    """The seat before some joints of what is built as it stands: outside the piece, in front
+    of them, eyes above that course of the work. Up is drawn upwards.
+
+    `body` are the joints of the part that they are of; joints all round it, or in its middle,
+    are seen from its front.
+    """
+    spots = np.array([shape.at[joint] for joint in joints])
+    whole = np.array([shape.at[joint] for joint in body])
+    low, high = np.min(whole, axis=0), np.max(whole, axis=0)
+    away = np.mean(spots, axis=0) - (low + high) / 2
+    away[1] = 0.0
+    spread = (high - low)[[0, 2]]
+    thin = int(np.argmin(spread))
+    if spread[thin] < FLAT * np.max(spread):  # a wall: one stands before one of its faces
+        level = np.zeros(3)
+        level[0 if thin == 0 else 2] = -1.0 if away[0 if thin == 0 else 2] < -1e-6 else 1.0
+    elif np.linalg.norm(away) > ASIDE * np.max(spread):
+        level = _unit(away)
+    else:
+        level = np.array([0.0, 0.0, 1.0])
+    down = np.radians(DOWN_DEG)
+    direction = level * np.cos(down) + np.array([0.0, np.sin(down), 0.0])
+    return Camera(_vector(direction), (0.0, 1.0, 0.0), "standing")
+
+
+# A part thinner than this share of its width is a wall; joints further than the other share of
+# it from its middle are on one side of it.
+FLAT, ASIDE = 0.6, 0.1
+
+
+def _unit(vector: FloatArray) -> FloatArray:
+    return np.asarray(vector / max(float(np.linalg.norm(vector)), 1e-12))
+
+
+def _vector(value: FloatArray) -> Vector:
+    return (float(value[0]), float(value[1]), float(value[2]))
