@@ -57,7 +57,8 @@ class Scene:
     Links are named by id, locks by joint; what is named nowhere is not drawn. `patterns`
     gives balloon keys the number of their sign (`Look.pattern`), `finishes` another finish
     than their own. Of what stands, `far_links` and `far_locks` are drawn simpler. `loose` are
-    links that hang on a joint with their other end nowhere yet: stubs. `every_body` are the bodies to choose from, where they are known already.
+    links that hang on a joint with their other end nowhere yet: stubs. `every_body` are the
+    bodies to choose from, where they are known already.
     """
 
     framework: Framework

@@ -7,6 +7,7 @@ where it would lie over new work. Chains that go on unbraced are stubs in outlin
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 import numpy as np
@@ -50,6 +51,9 @@ FloatArray = npt.NDArray[np.float64]
 # Work further than this many link lengths from the joints is left out.
 REACH = 2.4
 DONE_LINE_PT = 0.45
+# What is shown about the joints, in link lengths: of a brace, and of joints by themselves, from
+# which whole balloons go out.
+TIED_ROOM, JOINED_ROOM = 0.8, 1.3
 # A stub: so much of a balloon's length, so much of its width; two at one joint stand so far apart.
 STUB_LONG, STUB_WIDE, STUB_APART_DEG = 0.5, 0.6, 44.0
 HATCH_PT, CROSS_PT = 5.0, 4.2
@@ -65,7 +69,8 @@ class Panel:
     `joints` are where hands work. `rows` are the short chains that are tied there, in the
     order of the work; joints that are tied in turn without one are a row each. `below` are joints
     that lie on the floor, `skipped` those that no brace reaches, `shared` the link that this
-    brace has in common with another.
+    brace has in common with another. `numbered` gives joints another place in the order than the
+    rows do, where they are tied in turn with joints of another panel.
     """
 
     scene: Scene
@@ -75,6 +80,7 @@ class Panel:
     below: frozenset[str] = frozenset()
     skipped: tuple[str, ...] = ()
     shared: frozenset[str] = frozenset()
+    numbered: Mapping[str, int] | None = None
 
 
 @dataclass(frozen=True, eq=False)
@@ -104,7 +110,7 @@ def close_up(
     other corner is freest; labels keep clear of both.
     """
     size = (width, height)
-    drawing = _Drawing(panel, close_view(panel.scene, panel.camera, width, height, panel.joints))
+    drawing = _Drawing(panel, _view(panel, width, height))
     plates: list[Inset] = []
     if title:
         plates.append(title_plate(title, size))
@@ -115,9 +121,7 @@ def close_up(
     blocked = [plate_box(plate) for plate in (*plates, *signs)]
     marks += drawing.way() + signs + drawing.named(size, label_size, blocked)
     kind: Data = (("picture", "close-up"),)
-    return Picture(
-        width, height, (*marks, *plates, frame_line(width, height)), alt, (*kind, *data)
-    )
+    return Picture(width, height, (*marks, *plates, frame_line(width, height)), alt, (*kind, *data))
 
 
 @dataclass(frozen=True, eq=False)
@@ -262,7 +266,7 @@ class _Drawing:
 
     def named(self, size: tuple[float, float], type_pt: float, blocked: list[Box]) -> list[Mark]:
         """The joints' dots and tags, with their order; skipped joints are crossed out."""
-        panel, order = self.panel, order_of(self.panel.rows)
+        panel, order = self.panel, order_of(self.panel.rows, self.panel.numbered)
         open_ = [joint for joint in panel.skipped if joint not in panel.joints]
         spots = {joint: self.spot(joint) for joint in (*panel.joints, *open_)}
         tags = place_tags(
@@ -311,5 +315,10 @@ def hatching(area: Polygon, apart: float = HATCH_PT) -> list[Mark]:
 
 def uncovered(panel: Panel, width: float = 200.0, height: float = 200.0) -> Uncovered:
     """How far a panel shows its new work, measured on what is drawn."""
-    view = close_view(panel.scene, panel.camera, width, height, panel.joints)
-    return _Drawing(panel, view).measured()
+    return _Drawing(panel, _view(panel, width, height)).measured()
+
+
+def _view(panel: Panel, width: float, height: float) -> View:
+    tied = any(len(row.joints) > 1 for row in panel.rows)
+    room = TIED_ROOM if tied else JOINED_ROOM
+    return close_view(panel.scene, panel.camera, width, height, panel.joints, room)

@@ -65,11 +65,11 @@ def silhouettes(bodies: Bodies, view: View, lengths: Sequence[float]) -> list[Po
     centre, _ = view.place(bodies.centre)
     true = np.linalg.norm(bodies.second - bodies.first, axis=1) * view.scale
     found = []
-    for i, radius in enumerate(bodies.radius * view.scale):
+    for i, radius in enumerate((bodies.radius * view.scale).tolist()):
         run = second[i] - first[i]
         drawn = float(np.hypot(*run))
         if not bodies.is_link[i] or drawn < 1e-6:
-            found.append(Point(centre[i]).buffer(float(radius)))
+            found.append(Point(centre[i]).buffer(radius))
             continue
         aspect = quantised_aspect(lengths[i], drawn / float(true[i]))
         upper = outline(lengths[i], aspect) * 2 * radius
@@ -90,16 +90,16 @@ def cut_away(
     new = np.flatnonzero(bodies.is_new)
     if not len(new) and not len(spots):
         return {}
-    kept_clear: list[BaseGeometry] = [outlines[i].buffer(GAP_PT) for i in new]
+    kept_clear: list[BaseGeometry] = [outlines[i].buffer(GAP_PT) for i in new.tolist()]
     kept_clear += [Point(spot).buffer(JOINT_GAP_PT) for spot in spots]
     at_depth = np.concatenate([depth[new], spot_depth])
     tree = shapely.STRtree(kept_clear)
     found = {}
-    for i in np.flatnonzero(~bodies.is_new):
+    for i in np.flatnonzero(~bodies.is_new).tolist():
         touched = tree.query(outlines[i], predicate="intersects")
         behind = [kept_clear[j] for j in touched if at_depth[j] < depth[i] + LEVEL_M]
         if behind:
-            found[int(i)] = _cut(outlines[i], shapely.union_all(behind))
+            found[i] = _cut(outlines[i], shapely.union_all(behind))
     return found
 
 
@@ -121,7 +121,11 @@ def _lines(found: BaseGeometry) -> list[FloatArray]:
     """The lines in a geometry, each (n, 2), those that run on into one another in one."""
     merged = shapely.line_merge(found) if found.geom_type == "MultiLineString" else found
     parts = getattr(merged, "geoms", [merged])
-    return [np.asarray(part.coords) for part in parts if part.geom_type == "LineString" and not part.is_empty]
+    return [
+        np.asarray(part.coords)
+        for part in parts
+        if part.geom_type == "LineString" and not part.is_empty
+    ]
 
 
 def _points(line: FloatArray) -> tuple[tuple[float, float], ...]:

@@ -11,8 +11,6 @@ from buildplan.drawing.camera import Camera, View, fit
 from buildplan.shape.model import Shape
 
 MARGIN_PT = 6.0
-# What a close-up shows about its joints, in link lengths.
-CLOSE_ROOM = 0.8
 
 
 def view_of(
@@ -35,12 +33,11 @@ def view_of(
 
 
 def close_view(
-    scene: Scene, camera: Camera, width: float, height: float, joints: Iterable[str]
+    scene: Scene, camera: Camera, width: float, height: float, joints: Iterable[str], room: float
 ) -> View:
-    """The view of some joints with about one link length of surroundings."""
+    """The view of some joints with `room` link lengths of surroundings."""
     points = np.array([scene.shape.at[joint] for joint in joints])
-    room = CLOSE_ROOM * link_length_m(scene.framework)
-    return fit(camera, points, room, width, height, MARGIN_PT)
+    return fit(camera, points, room * link_length_m(scene.framework), width, height, MARGIN_PT)
 
 
 def floor_points(shape: Shape) -> np.ndarray[tuple[int, ...], np.dtype[np.float64]]:

@@ -82,9 +82,7 @@ def _clear(boxes: FloatArray, held: FloatArray) -> BoolArray:
     return np.asarray(~np.any(_touch(boxes[:, None], held[None]), axis=1))
 
 
-def _candidates(
-    box: tuple[float, float], spot: Point, width: float, height: float
-) -> FloatArray:
+def _candidates(box: tuple[float, float], spot: Point, width: float, height: float) -> FloatArray:
     """Boxes (n, 4) in which a tag of this size could go, nearest first, all inside the
     picture."""
     w, h = box
@@ -165,7 +163,9 @@ def place_tags(
     choices, costs = [], []
     sizes = [tag_size(text, size) for text, _ in wanted]
     if wider:
-        sizes = [(w + wider.get(text, 0.0), h) for (w, h), (text, _) in zip(sizes, wanted, strict=True)]
+        sizes = [
+            (w + wider.get(text, 0.0), h) for (w, h), (text, _) in zip(sizes, wanted, strict=True)
+        ]
     for (_, spot), box in zip(wanted, sizes, strict=True):
         boxes = _candidates(box, spot, width, height)
         boxes = boxes[_clear(boxes, dot_boxes)]

@@ -82,8 +82,9 @@ class Look:
     - "body": light and shade of a body, always stamped upright.
     - "pattern": the sign that tells colours apart without colour (`pattern` 0 is none).
 
-    `state` is "new", "done" (pale), "far" (paler and flat) or "outline" (no fill); `tone` dims what lies deep, from
-    0 (near) to 3; `line` is the outline's width; `finish` is one of shading.FINISHES.
+    `state` is "new", "done" (pale), "far" (paler and flat) or "outline" (no fill); `tone` dims
+    what lies deep, from 0 (near) to 3; `line` is the outline's width; `finish` is one of
+    shading.FINISHES.
     """
 
     form: str

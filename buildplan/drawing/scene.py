@@ -122,7 +122,9 @@ def frame_line(width: float, height: float) -> Mark:
     return Polyline(box, FRAME_LINE, closed=True)
 
 
-def _named(scene: Scene, view: View, size: tuple[float, float], names: Sequence[str], type_pt: float) -> list[Mark]:
+def _named(
+    scene: Scene, view: View, size: tuple[float, float], names: Sequence[str], type_pt: float
+) -> list[Mark]:
     """Joints' dots, and tags with their labels."""
     joints = list(dict.fromkeys(names))
     places, _ = view.place(joints_m(scene, joints))

@@ -23,6 +23,10 @@ FloatArray = npt.NDArray[np.float64]
 ROUND_DEG, ABOVE_DEG = 62.0, 25.0
 # Before work that stands: how steeply eyes look down on it from an arm's length.
 DOWN_DEG = 27.0
+# What the cameras of the two seats are called.
+OPEN_END, STANDING = "open end", "standing"
+# The whole of a piece that stands, seen from its front and a little from above.
+STANDING_WHOLE = Camera((0.0, 0.42, 0.9), (0.0, 1.0, 0.0), "whole")
 # Laying out and turning over: straight from above, on a piece that lies front up, or back up.
 FROM_ABOVE = CAMERAS["front"]
 FROM_ABOVE_BACK_UP = CAMERAS["back"]
@@ -39,7 +43,7 @@ def open_end_seat(framework: Framework, shape: Shape, brace: Brace) -> Camera:
     outside, along, front = brace_axes(framework, shape, brace)
     turn, rise = np.radians(ROUND_DEG), np.radians(ABOVE_DEG)
     level = outside * np.cos(turn) + along * np.sin(turn)
-    return Camera(_vector(level * np.cos(rise) + front * np.sin(rise)), _vector(front), "open end")
+    return Camera(_vector(level * np.cos(rise) + front * np.sin(rise)), _vector(front), OPEN_END)
 
 
 def brace_axes(
@@ -106,7 +110,7 @@ def standing_seat(shape: Shape, joints: Sequence[str], body: Sequence[str]) -> C
         level = np.array([0.0, 0.0, 1.0])
     down = np.radians(DOWN_DEG)
     direction = level * np.cos(down) + np.array([0.0, np.sin(down), 0.0])
-    return Camera(_vector(direction), (0.0, 1.0, 0.0), "standing")
+    return Camera(_vector(direction), (0.0, 1.0, 0.0), STANDING)
 
 
 # A part thinner than this share of its width is a wall; joints further than the other share of

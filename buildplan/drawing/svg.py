@@ -84,7 +84,7 @@ def _inset(inset: Inset, ids: dict[Look, str]) -> str:
     width, height = _number(picture.width), _number(picture.height)
     shapes = "".join(_element(mark, ids) for mark in picture.marks)
     return (
-        f'<g{_data(picture.data)} '
+        f"<g{_data(picture.data)} "
         f'transform="matrix(1 0 0 -1 {_number(x)} {_number(y + picture.height)})">'
         f'<svg width="{width}" height="{height}" viewBox="0 0 {width} {height}">'
         f'<g transform="matrix(1 0 0 -1 0 {height})">{shapes}</g></svg></g>'
@@ -119,7 +119,7 @@ def picture_svg(picture: Picture, title: str = "") -> str:
         lines.append(f'<g id="{name}">{shapes}</g>')
     lines += [
         "</defs>",
-        f'<g{_data(picture.data)} '
+        f"<g{_data(picture.data)} "
         f'transform="matrix(1 0 0 -1 0 {height})" stroke-linejoin="round" '
         'stroke-linecap="round">',
         *(_element(mark, ids) for mark in picture.marks),

@@ -15,7 +15,15 @@ from buildplan.drawing.colours import contrast, mix
 from buildplan.drawing.curves import ellipse, round_point
 from buildplan.drawing.marks import Circle, Ink, Look, Path, Polyline
 from buildplan.drawing.outlines import link_curve, shows_end
-from buildplan.drawing.shading import body_tones, dark_line, dimmed, done_tones, faint, paled, rim_tone
+from buildplan.drawing.shading import (
+    body_tones,
+    dark_line,
+    dimmed,
+    done_tones,
+    faint,
+    paled,
+    rim_tone,
+)
 
 DONE_LINE = "#8A9AA8"
 FAR_LINE = "#C3CCD4"

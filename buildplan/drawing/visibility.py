@@ -7,13 +7,12 @@ pictures paint them.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 
 import numpy as np
 import numpy.typing as npt
 
-from buildplan.drawing.bodies import Bodies, Scene, link_length_m
+from buildplan.drawing.bodies import Bodies, Scene
 from buildplan.drawing.camera import Camera, project
 
 FloatArray = npt.NDArray[np.float64]

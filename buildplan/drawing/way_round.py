@@ -82,7 +82,9 @@ def _along(start: Point, finish: Point, middle: Point) -> list[Mark]:
     return pointed([at(least, 0.06), at(0.5, INWARD), at(1 - least - 0.06, 0.08)])
 
 
-def pointed(points: Sequence[Point], colour: str = WAY, width: float = 1.5, head_pt: float = HEAD_PT) -> list[Mark]:
+def pointed(
+    points: Sequence[Point], colour: str = WAY, width: float = 1.5, head_pt: float = HEAD_PT
+) -> list[Mark]:
     """A smooth arrow through points, with bare paper beside it and a filled head."""
     (bx, by), tip = points[-2], points[-1]
     angle = math.atan2(tip[1] - by, tip[0] - bx)
@@ -115,7 +117,8 @@ def twist(joint: str, spot: Point, radius: float) -> Inset:
     ]
     data: Data = (("lock", joint),)
     return Inset(
-        Picture(size, size, tuple(pointed(points, DARK, 1.1, TWIST_HEAD_PT)), "", data), (spot[0] - middle, spot[1] - middle)
+        Picture(size, size, tuple(pointed(points, DARK, 1.1, TWIST_HEAD_PT)), "", data),
+        (spot[0] - middle, spot[1] - middle),
     )
 
 
@@ -165,10 +168,10 @@ class Order:
         return wide + (KNOT_PT + 1.5 if joint in self.knot else 0.0)
 
 
-def order_of(rows: Sequence[Row]) -> Order:
+def order_of(rows: Sequence[Row], numbered: Mapping[str, int] | None = None) -> Order:
     """The order of the joints of rows that are tied one after the other; a joint that comes
-    again keeps its first place."""
-    place: dict[str, int] = {}
+    again, or is `numbered`, keeps the place that it has."""
+    place: dict[str, int] = dict(numbered or {})
     for row in rows:
         for joint in row.joints:
             place.setdefault(joint, len(place) + 1)
@@ -221,5 +224,6 @@ def stub(spot: Point, away: Point, length: float, width: float, ink: Ink) -> Cur
 
     half = width / 2
     side = [(0.0, 1.2), (0.12 * length, 1.4), (0.4 * length, 0.45 * half), (length, half)]
-    points = [at(a, b) for a, b in reversed(side)] + [at(a, -b) for a, b in side]
+    back = [(length * 1.1, 0.6 * half), (length * 0.97, 0.2 * half), (length * 1.08, -0.3 * half)]
+    points = [at(a, b) for a, b in (*side, *back)] + [at(a, -b) for a, b in reversed(side)]
     return smooth(points, ink)

@@ -5,7 +5,6 @@ from __future__ import annotations
 import pytest
 import shipped
 
-from buildplan.booklet.common.closeups import ON_THE_PIECE, step_joints
 from buildplan.booklet.common.progress import Progress
 from buildplan.sequence.model import Kind, Step
 
@@ -31,16 +30,23 @@ def test_the_piece_grows_as_the_steps_say(name: str) -> None:
 
 
 @pytest.mark.parametrize("name", shipped.SHIPPED)
-def test_turns_alternate_with_their_locks(name: str) -> None:
+def test_a_turn_shows_what_it_brings_and_what_stands_then(name: str) -> None:
     """Each brace is locked before the next is tied: in a turn of a brace step its own locks are
-    new, and those of the turn before it are on."""
+    new, and those of the turn before it are on. Nothing that comes later is there."""
     book = shipped.book_of(name)
     progress = Progress(book)
-    for step in (s for s in book.steps if s.kind is Kind.BRACE):
+    later = set(book.framework.link)
+    for step in book.steps:
         for number, turn in enumerate(step.turns):
-            scene = progress.turn(step, number, turn.joints)
+            brings = {id_ for op in turn.operations if op.adds for id_ in op.links}
+            later -= brings
+            if step.kind is not Kind.BRACE:
+                continue
+            scene = progress.at_turns(step, [number], turn.joints)
             assert scene.new_links == {id_ for op in turn.operations for id_ in op.links}
             assert scene.new_locks == {j for op in turn.operations for j in op.locks}
+            assert not (scene.new_links | scene.done_links | scene.loose) & later
+            assert scene.far_links <= scene.done_links
             if number:
                 before = {j for op in step.turns[number - 1].operations for j in op.locks}
                 near = {row for row in before if row in set(scene.every_body.names)}
@@ -48,13 +54,20 @@ def test_turns_alternate_with_their_locks(name: str) -> None:
 
 
 @pytest.mark.parametrize("name", shipped.SHIPPED)
-def test_near_by_shows_the_same_as_the_whole(name: str) -> None:
+def test_chains_that_go_on_unbraced_are_stubs(name: str) -> None:
+    """A chain's balloon is drawn where it lies once both its joints are held; with one it hangs."""
     book = shipped.book_of(name)
     progress = Progress(book)
-    for step in (s for s in book.steps if s.kind in ON_THE_PIECE):
-        near, whole = progress.near(step, step_joints(step)), progress.whole(step)
-        names = set(near.every_body.names)
-        assert near.new_links == whole.new_links
-        assert near.new_locks == whole.new_locks
-        assert near.done_links == {id_ for id_ in whole.done_links if id_ in names}
-        assert near.done_locks == {joint for joint in whole.done_locks if joint in names}
+    chains = {link for long in book.framework.chains for link in long.chain.links}
+    held: set[str] = set()
+    for step in (s for s in book.steps if s.kind is Kind.BRACE):
+        for number, turn in enumerate(step.turns):
+            held |= set(turn.joints)
+            scene = progress.at_turns(step, [number], turn.joints)
+            for joint in turn.joints:
+                for link in set(book.framework.links_at[joint]) & chains:
+                    found = book.framework.link[link]
+                    if {found.start, found.finish} <= held:
+                        assert link in scene.done_links
+                    else:
+                        assert link in scene.loose | scene.done_links

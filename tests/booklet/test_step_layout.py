@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 import re
-from dataclasses import replace
 
 import pytest
 import shipped
 
-from buildplan.booklet.common.closeups import MOST_ABREAST, MOST_JOINTS, places_of
+from buildplan.booklet.common.closeups import MOST_JOINTS
 from buildplan.document.text import plain, strong
 
 JOINT = re.compile(r"\b[A-Z]\d+\b")
@@ -42,8 +41,10 @@ def test_a_close_up_names_few_joints(name: str) -> None:
     views = shipped.views_of(name)
     for step in shipped.book_of(name).steps:
         for closeup in views.of(step):
-            if len(step.turns) > 1:
-                assert len(closeup.work.joints) <= MOST_JOINTS
+            if step.kind == "join":
+                assert len(closeup.panel.joints) <= MOST_JOINTS
+            else:  # a section, and what a single of its corner reaches
+                assert len(closeup.panel.joints) <= 6
 
 
 def test_numbers_keep_their_units() -> None:
@@ -53,19 +54,3 @@ def test_numbers_keep_their_units() -> None:
         for kept in (*KEPT, "A1 –", "at A1"):
             assert any(kept in part.replace("\N{NO-BREAK SPACE}", " ") for part in parts)
         assert "closed" in parts
-
-
-def test_turns_far_apart_are_shown_place_by_place() -> None:
-    """Two braces each at four corners of the star: neighbours stay together, and there are no
-    more places than stand abreast."""
-    book = shipped.book_of("reading_star")
-    braces = [turn for step in book.steps if step.kind == "brace" for turn in step.turns]
-    step = next(step for step in book.steps if step.kind == "brace")
-    two = replace(step, turns=(braces[0], braces[20], braces[1], braces[21]))
-    assert places_of(book, two) == [(braces[0], braces[1]), (braces[20], braces[21])]
-    corners = [braces[i + j] for i in (0, 10, 20, 30) for j in (0, 1)]
-    places = places_of(book, replace(step, turns=tuple(corners)))
-    assert len(places) == MOST_ABREAST
-    assert sorted(turn.name for place in places for turn in place) == sorted(
-        turn.name for turn in corners
-    )

@@ -13,6 +13,7 @@ from PIL import Image
 from reportlab.pdfgen.canvas import Canvas
 
 from buildplan.drawing.camera import CAMERAS
+from buildplan.drawing.closeup import Panel, close_up
 from buildplan.drawing.fonts import REGULAR, register_fonts
 from buildplan.drawing.labels import label_boxes
 from buildplan.drawing.marks import (
@@ -29,8 +30,9 @@ from buildplan.drawing.marks import (
 )
 from buildplan.drawing.pdf import draw_picture, form_name, picture_pdf
 from buildplan.drawing.png import picture_png
-from buildplan.drawing.scene import close_up, finished_picture, step_picture
+from buildplan.drawing.scene import finished_picture, step_picture
 from buildplan.drawing.svg import picture_svg
+from buildplan.drawing.way_round import Row
 
 SVG = "{http://www.w3.org/2000/svg}"
 
@@ -38,9 +40,9 @@ SVG = "{http://www.w3.org/2000/svg}"
 def sample() -> Picture:
     scene = brace_scene()
     section = scene.framework.braces[1].section
-    return close_up(
-        scene, CAMERAS["corner"], 240, 200, section, ties=section, labels=section, alt="A & <B>"
-    )
+    row = Row(section, closed=True)
+    panel = Panel(scene, CAMERAS["corner"], section, (row,), frozenset(section[2:]))
+    return close_up(panel, 240, 200, alt="A & <B>", data=(("turn", "Brace <2>"),))
 
 
 def looks(picture: Picture) -> set[Look]:
@@ -147,11 +149,15 @@ def test_svg_is_well_formed_with_the_same_marks() -> None:
         Circle: "circle",
         Curve: "path",
         Polyline: "path",
+        Inset: "g",
     }
     assert [item.tag for item in drawing] == [SVG + kinds[type(mark)] for mark in picture.marks]
     names = {item.attrib["id"] for item in defs}
     used = {item.attrib["href"].lstrip("#") for item in drawing if item.tag == f"{SVG}use"}
     assert used == names
+    # what a program may read: of which kind the picture is, and what it shows
+    assert drawing.attrib["data-picture"] == "close-up"
+    assert drawing.attrib["data-turn"] == "Brace <2>"
 
 
 def test_svg_text_is_text() -> None:

@@ -5,10 +5,10 @@ from drawn_pieces import brace_scene
 from shapely.geometry import Point, box
 
 from buildplan.drawing.camera import CAMERAS
+from buildplan.drawing.closeup import Panel, close_up
 from buildplan.drawing.labels import label_boxes
 from buildplan.drawing.marks import Circle, Inset, Picture
 from buildplan.drawing.plates import corner_plate, plate_box, title_plate
-from buildplan.drawing.scene import close_up
 
 BLANK = Picture(30, 20, (), "")
 SIZE = (200.0, 100.0)
@@ -30,17 +30,8 @@ def test_plates_do_not_meet() -> None:
 def test_labels_and_joints_keep_clear_of_plates() -> None:
     scene = brace_scene()
     section = scene.framework.braces[1].section
-    picture = close_up(
-        scene,
-        CAMERAS["corner"],
-        130,
-        140,
-        section,
-        ties=section,
-        labels=section,
-        title="Brace 2",
-        corner=BLANK,
-    )
+    panel = Panel(scene, CAMERAS["corner"], section)
+    picture = close_up(panel, 130, 140, title="Brace 2", corner=BLANK)
     plates = [box(*plate_box(mark)) for mark in picture.marks if isinstance(mark, Inset)]
     assert len(plates) == 2
     boxes = label_boxes(picture)

@@ -6,11 +6,9 @@ from drawn_pieces import GAUGE, LINK, brace_scene, straight_tube
 
 from buildplan.drawing.camera import CAMERAS, turned
 from buildplan.drawing.framing import view_of
-from buildplan.drawing.labels import label_boxes
-from buildplan.drawing.marks import Circle, Label, Look, Picture, Stamp
+from buildplan.drawing.marks import Circle, Look, Picture, Stamp
 from buildplan.drawing.scene import (
     body_marks,
-    close_up,
     finished,
     finished_picture,
     step_picture,
@@ -68,14 +66,6 @@ def test_nearer_bodies_are_painted_later(across: float, over: float) -> None:
     assert np.all(np.diff(painted) >= -1e-6)
 
 
-def test_outlines_come_after_what_they_let_through() -> None:
-    scene = brace_scene()
-    picture = step_picture(scene, CAMERAS["corner"], 300, 200)
-    order = [m.look.state for m in picture.marks if isinstance(m, Stamp) and m.look.form == "link"]
-    assert "outline" in order
-    assert order.index("outline") > order.index("new")
-
-
 def test_link_stamp_takes_the_look_to_its_joints() -> None:
     far, near = np.array([10.0, 20.0]), np.array([17.0, 41.0])
     drawn = float(np.linalg.norm(near - far))
@@ -98,24 +88,6 @@ def test_light_is_never_turned() -> None:
         # symmetric and positive: a stretch, without a turn
         assert b == pytest.approx(c)
         assert min(np.linalg.eigvalsh([[a, b], [c, d]])) > 0
-
-
-def test_ties_and_labels() -> None:
-    scene = brace_scene()
-    section = scene.framework.braces[1].section
-    camera = CAMERAS["corner"]
-    picture = close_up(scene, camera, 220, 220, section, ties=section, labels=section)
-    assert set(label_boxes(picture)) == set(section)
-    dots = [mark for mark in picture.marks if isinstance(mark, Circle)]
-    assert len(dots) == 2 * len(section)
-    assert all(mark.size >= 8 for mark in picture.marks if isinstance(mark, Label))
-
-
-def test_close_up_leaves_out_what_is_far() -> None:
-    scene = brace_scene(30, 2)
-    picture = close_up(scene, CAMERAS["front"], 220, 220, ["A3", "B3"])
-    assert len(stamps(picture, "link", "new")) == 4
-    assert 8 < len(stamps(picture, "link", "done")) < 40
 
 
 def test_piece_keeps_its_place_from_step_to_step() -> None:
@@ -144,7 +116,7 @@ def test_signs_are_drawn_where_asked() -> None:
 
 def test_ends_are_shown_large_and_left_out_small() -> None:
     scene = brace_scene()
-    large = close_up(scene, CAMERAS["front"], 400, 400, ["A2", "B2"])
+    large = step_picture(scene, CAMERAS["front"], 900, 400)
     small = step_picture(scene, CAMERAS["front"], 100, 80)
     assert {mark.look.near for mark in stamps(large, "link", "new")} == {"neck", "tail"}
     assert {mark.look.near for mark in stamps(small, "link")} == {""}

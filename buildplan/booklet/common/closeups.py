@@ -10,11 +10,12 @@ import numpy as np
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.progress import Progress
-from buildplan.drawing.camera import Camera
+from buildplan.drawing.camera import Camera, angle_between_deg
 from buildplan.drawing.cell_diagrams import newest_brace
 from buildplan.drawing.closeup import Panel
 from buildplan.drawing.seat import open_end_seat, standing_seat
 from buildplan.drawing.way_round import Row
+from buildplan.framework.chain_roles import Layer
 from buildplan.framework.model import Brace
 from buildplan.sequence.model import Kind, Operation, Step, Turn
 
@@ -74,8 +75,18 @@ def _closeups(book: Book, progress: Progress, step: Step) -> Iterator[CloseUp]:
             joints = _joints(turns)
             title = turns[0].name if len(turns) == 1 else ""
             scene = progress.at_turns(step, numbers, joints)
-            rows = tuple(Row((joint,), False) for joint in joints)
-            yield CloseUp(title, _words(turns), Panel(scene, _seat(book, joints), joints, rows))
+            panel = Panel(
+                scene,
+                _seat(book, joints),
+                joints,
+                tuple(Row((joint,), False) for joint in joints),
+                numbered={
+                    joint: number + 1
+                    for number, turn in zip(numbers, turns, strict=True)
+                    for joint in turn.joints
+                },
+            )
+            yield CloseUp(title, _words(turns), panel)
         return
     for number, turn in enumerate(step.turns):
         yield CloseUp(turn.name, _words([turn]), _tied(book, progress, step, number))
@@ -126,7 +137,7 @@ def _below(book: Book, joints: Sequence[str]) -> frozenset[str]:
         for part in {id(f): f for f in map(book.framework.built_with, joints)}.values()
         if part.braces
         for long in part.chains
-        if "back" in long.place
+        if long.layer is Layer.BACK
         for joint in long.chain.joints
     }
     return frozenset(joints) & back
@@ -149,21 +160,19 @@ def _seat(book: Book, joints: Sequence[str]) -> Camera:
 
 
 def _rounds(book: Book, step: Step) -> list[list[int]]:
-    """The turns of a step that brings joints together, by number: those that follow one
-    another and can be seen from one seat are shown together."""
-    runs: list[list[int]] = []
+    """The turns of a step that brings joints together, by number: those that can be seen from
+    one seat are shown together, in the order in which they are done."""
+    runs: list[tuple[Camera, list[int]]] = []
     for number, turn in enumerate(step.turns):
         facing = _seat(book, turn.joints)
-        if runs:
-            first = _seat(book, step.turns[runs[-1][0]].joints)
-            turned = float(np.clip(first.axes[2] @ facing.axes[2], -1, 1))
-            together = _joints([step.turns[i] for i in (*runs[-1], number)])
-            near = np.degrees(np.arccos(turned)) <= FURTHEST_ROUND_DEG
-            if near and len(together) <= MOST_JOINTS:
-                runs[-1].append(number)
-                continue
-        runs.append([number])
-    return runs
+        for seat, run in runs:
+            joints = _joints([step.turns[i] for i in (*run, number)])
+            if len(joints) <= MOST_JOINTS and angle_between_deg(seat, facing) <= FURTHEST_ROUND_DEG:
+                run.append(number)
+                break
+        else:
+            runs.append((facing, [number]))
+    return [run for _, run in runs]
 
 
 def _joints(turns: Sequence[Turn]) -> tuple[str, ...]:

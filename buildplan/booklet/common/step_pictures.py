@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 
 from buildplan.booklet.common.book import Book, adds_words
 from buildplan.booklet.common.closeups import (
+    MOST_ABREAST,
     ON_THE_PIECE,
     ON_THE_WHOLE,
     CloseUp,
@@ -14,13 +15,14 @@ from buildplan.booklet.common.closeups import (
     step_joints,
 )
 from buildplan.drawing.bodies import Scene
-from buildplan.drawing.camera import CAMERAS, angle_between_deg
 from buildplan.drawing.cell_diagrams import cell_diagram, newest_brace
+from buildplan.drawing.closeup import close_up
+from buildplan.drawing.eye import eyes_on
 from buildplan.drawing.marks import Picture
-from buildplan.drawing.scene import close_up, step_picture
+from buildplan.drawing.scene import step_picture
+from buildplan.drawing.seat import FROM_ABOVE, OPEN_END, STANDING_WHOLE
 from buildplan.drawing.section_diagram import section_diagram
 from buildplan.drawing.techniques import moves
-from buildplan.drawing.viewpoint import UNSAID_DEG, viewpoint_picture, viewpoint_words
 from buildplan.framework.model import Cell
 from buildplan.language.speaking import say
 from buildplan.sequence.model import Kind, Step
@@ -30,8 +32,6 @@ PLACE_WIDTH = 108.0
 NARROWEST_CLOSEUP, WIDEST_CLOSEUP = 150.0, 300.0
 CELL_WIDTH = 226.0
 WHOLE_HEIGHT = 300.0
-BLOCK_SIZE = 32.0
-FRONT_LETTER = "F"
 
 
 @dataclass(frozen=True)
@@ -97,11 +97,20 @@ def step_pictures(
         diagrams.append(_captioned(diagram, say("Diagram of step {number}.", number=step.number)))
         room -= CELL_WIDTH + GAP
     moves_width = sum(move.width + GAP for move in hand_moves)
-    if room - moves_width >= NARROWEST_CLOSEUP * len(views.of(step)):
+    if room - moves_width >= NARROWEST_CLOSEUP * min(len(views.of(step)), MOST_ABREAST):
         room -= moves_width
-    near = _closeups(book, step, views.of(step), room, height)
-    whole = _on_the_piece(views.progress.whole(step), step, PLACE_WIDTH, height)
+    shown = shown_in(book, views.of(step))
+    near = _closeups(book, step, shown, room, height)
+    whole = _where(views.progress.whole(step), step, shown, PLACE_WIDTH, height)
     return _rows([*near, *diagrams, whole, *hand_moves], measure)
+
+
+def shown_in(book: Book, closeups: Sequence[CloseUp]) -> Sequence[CloseUp]:
+    """The close-ups that an edition prints: a crew, that knows the work, needs the first of many
+    that are alike."""
+    if book.edition == "crew" and len(closeups) > MOST_ABREAST:
+        return closeups[:1]
+    return closeups
 
 
 def how_to(step: Step, picture: Picture) -> Picture:
@@ -175,16 +184,17 @@ def _corner(book: Book, step: Step) -> Cell | None:
 def _closeups(
     book: Book, step: Step, closeups: Sequence[CloseUp], room: float, height: float
 ) -> list[Picture]:
-    """The close-ups of a step, `height` points high, that share `room` across."""
-    width = min((room - GAP * (len(closeups) - 1)) / len(closeups), WIDEST_CLOSEUP)
+    """The close-ups of a step, `height` points high, as many abreast as share `room` well."""
+    abreast = min(len(closeups), MOST_ABREAST)
+    width = min((room - GAP * (abreast - 1)) / abreast, WIDEST_CLOSEUP)
     return [_closeup(book, step, closeup, width, height) for closeup in closeups]
 
 
 def _closeup(book: Book, step: Step, closeup: CloseUp, width: float, height: float) -> Picture:
-    joints, seen = closeup.work.joints, viewpoint_words(closeup.camera)
+    from_the_end = closeup.panel.camera.name == OPEN_END
     told: dict[str, str | int] = {
         "number": step.number,
-        "seen": seen,
+        "seen": say("from the open end") if from_the_end else say("as one stands before it"),
         "balloons": adds_words(book, step),
     }
     alt = (
@@ -196,31 +206,45 @@ def _closeup(book: Book, step: Step, closeup: CloseUp, width: float, height: flo
         if closeup.title
         else say("Close-up of step {number}, seen {seen}. New: {balloons}.", **told)
     )
-    block = None
-    if angle_between_deg(CAMERAS["front"], closeup.camera) > UNSAID_DEG:
-        block = viewpoint_picture(book.shape, closeup.camera, BLOCK_SIZE, front=FRONT_LETTER)
     return close_up(
-        closeup.work.scene,
-        closeup.camera,
+        closeup.panel,
         width,
         height,
-        joints,
-        ties=joints,
-        labels=joints,
         title=closeup.title,
-        corner=block,
         alt=f"{alt} {closeup.words}.",
+        data=(("turn", closeup.title), ("step", str(step.number))),
     )
+
+
+def _where(
+    scene: Scene, step: Step, closeups: Sequence[CloseUp], width: float, height: float
+) -> Picture:
+    """The whole piece as it lies or stands, with a circle where the work is and the eye of
+    the one who sees it so."""
+    lies = all(closeup.panel.camera.name == OPEN_END for closeup in closeups)
+    picture = step_picture(
+        scene,
+        FROM_ABOVE if lies else STANDING_WHOLE,
+        width,
+        height,
+        place=step_joints(step),
+        alt=say(
+            "Step {number} on the whole piece, with the eye of the builder. {check}",
+            number=step.number,
+            check=step.check,
+        ),
+    )
+    panels = [closeup.panel for closeup in closeups]
+    return eyes_on(picture, scene, FROM_ABOVE if lies else STANDING_WHOLE, panels)
 
 
 def _on_the_piece(scene: Scene, step: Step, width: float, height: float) -> Picture:
     return step_picture(
         scene,
-        CAMERAS["front"],
+        FROM_ABOVE,
         width,
         height,
         labels=step_joints(step) if step.kind is Kind.LAY else (),
-        place=step_joints(step) if step.kind in ON_THE_PIECE else (),
         alt=say(
             "Step {number} on the whole piece, from the front. {check}",
             number=step.number,

@@ -1,0 +1,65 @@
+"""The builder's seat: the same joints in the same corners, whichever way the piece turns."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+from drawn_pieces import straight_tube
+
+from buildplan.drawing.camera import project
+from buildplan.drawing.seat import (
+    ABOVE_DEG,
+    DOWN_DEG,
+    ROUND_DEG,
+    brace_axes,
+    open_end_seat,
+    standing_seat,
+)
+
+
+@pytest.mark.parametrize("brace", range(4))
+def test_the_open_end_is_where_the_numbers_run_to(brace: int) -> None:
+    """The tube runs along x with A and B at the front (z) and A above B."""
+    framework, shape = straight_tube()
+    outside, along, front = brace_axes(framework, shape, framework.braces[brace])
+    assert outside == pytest.approx([0, 1, 0])
+    assert along == pytest.approx([1, 0, 0])
+    assert front == pytest.approx([0, 0, 1])
+
+
+def test_the_seat_has_its_angles() -> None:
+    framework, shape = straight_tube()
+    camera = open_end_seat(framework, shape, framework.braces[1])
+    toward = camera.axes[2]
+    assert np.degrees(np.arcsin(toward[2])) == pytest.approx(ABOVE_DEG)
+    assert np.degrees(np.arctan2(toward[0], toward[1])) == pytest.approx(ROUND_DEG)
+
+
+@pytest.mark.parametrize("turn_deg", range(0, 360, 40))
+def test_joints_keep_their_corners_however_the_piece_lies(turn_deg: float) -> None:
+    framework, shape = straight_tube()
+    c, s = np.cos(np.radians(turn_deg)), np.sin(np.radians(turn_deg))
+    turn = np.array([(c, s, 0), (-s, c, 0), (0, 0, 1)])
+    for brace in framework.braces:
+        turned = type(shape)(**{**vars_of(shape), "positions_m": shape.positions_m @ turn})
+        camera = open_end_seat(framework, turned, brace)
+        spots, _ = project(camera, np.array([turned.at[joint] for joint in brace.section]))
+        corners = np.sign(spots - np.mean(spots, axis=0))
+        assert corners.tolist() == [[1, 1], [-1, 1], [-1, -1], [1, -1]]
+
+
+def vars_of(shape: object) -> dict[str, object]:
+    fields = shape.__dataclass_fields__  # type: ignore[attr-defined]
+    return {name: getattr(shape, name) for name in fields}
+
+
+def test_standing_work_is_seen_from_outside_and_a_little_above() -> None:
+    framework, shape = straight_tube()
+    body = framework.joints
+    for joint in ("A1", "A5"):
+        toward = standing_seat(shape, [joint], body).axes[2]
+        assert np.degrees(np.arcsin(toward[1])) == pytest.approx(DOWN_DEG)
+        # thin from front to back: one stands before the face that the joint is on
+        assert toward[2] > 0.8
+        assert toward[0] == pytest.approx(0)
+    assert standing_seat(shape, ["D3"], body).axes[2][2] < -0.8
