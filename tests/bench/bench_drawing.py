@@ -17,7 +17,7 @@ import subprocess
 import sys
 import tempfile
 import time
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from functools import partial
 from pathlib import Path
 from statistics import median
@@ -31,8 +31,9 @@ from matplotlib.figure import Figure
 from matplotlib.path import Path as Outline
 from reportlab.pdfgen.canvas import Canvas
 
-from buildplan.booklet.common.book import gather_book
-from buildplan.booklet.common.closeups import ON_THE_PIECE, plan_views, view_changes
+from buildplan.booklet.common.book import Book, gather_book
+from buildplan.booklet.common.closeups import ON_THE_PIECE, plan_views
+from buildplan.booklet.common.picture_figures import figures
 from buildplan.design.building import build_framework
 from buildplan.design.model import Design
 from buildplan.design.reading import read_design
@@ -47,6 +48,9 @@ from buildplan.drawing.scene import step_picture
 from buildplan.drawing.symbols import look_marks
 from buildplan.framework.counts import balloon_counts
 from buildplan.shape.finding import find_shape
+
+sys.path.insert(0, str(Path(__file__).parents[1] / "booklet"))
+from random_tubes import RANDOM, random_book  # noqa: E402
 
 mpl.use("Agg")
 PAGES = 40
@@ -222,19 +226,33 @@ def ten_thousand() -> None:
 
 
 def rules() -> None:
-    print("design               steps kinds  new parts (median, most)  close-ups  view changes")
-    for path in sorted((Path(__file__).parents[2] / "designs").glob("*.yaml")):
-        if path.stem.endswith(".event"):
-            continue
-        read = read_design(path)
-        book = gather_book(read, PAPERS["a4"], read.units, "training")
-        closeups = [c for each in plan_views(book).closeups.values() for c in each]
+    """What research's rules come to on the shipped designs and on three random tubes, and how
+    their close-ups keep to the builder's seat."""
+    print(
+        "design               steps kinds  new parts (median, most)  close-ups  flips of A-B-C-D"
+        "  joints out of their quarter  least uncovered  lines over new work"
+    )
+    for name, book in books():
+        views = plan_views(book)
+        found = figures(book, views)
         new = [len(step.links) for step in book.steps if step.kind in ON_THE_PIECE]
         kinds = len({step.kind for step in book.steps})
         print(
-            f"{path.stem:20} {len(book.steps):5} {kinds:5}  {median(new):8.0f} {max(new):6}"
-            f" {len(closeups):17} {view_changes(closeups):13}"
+            f"{name:20} {len(book.steps):5} {kinds:5}  {median(new):8.0f} {max(new):6}"
+            f" {found.closeups:17} {found.flips:17} {found.moved:28} {found.least_seen:16.2f}"
+            f" {found.crossing:20}"
         )
+
+
+def books() -> Iterator[tuple[str, Book]]:
+    """The shipped designs and three random tubes, gathered for the training edition."""
+    folder = Path(__file__).parents[2] / "designs"
+    for path in sorted((*folder.glob("*.yaml"), *(folder / "gallery").glob("*.yaml"))):
+        if not path.stem.endswith(".event"):
+            read = read_design(path)
+            yield path.stem, gather_book(read, PAPERS["a4"], read.units, "training")
+    for seed in RANDOM:
+        yield f"random tube {seed}", random_book(seed)
 
 
 if __name__ == "__main__":

@@ -14,6 +14,7 @@ BALLOONS = {
     "cross": ("link", 12, 8, "#F7F3E8"),
     "lock": ("round", 5, 3.5, "#C9A227"),
 }
+RANDOM = (3, 7, 11)  # the seeds that are measured
 BENDS = ("fan", "tip", "dip", "fan_in")
 
 

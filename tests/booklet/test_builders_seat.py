@@ -12,7 +12,7 @@ from itertools import pairwise
 
 import pytest
 import shipped
-from random_tubes import random_book
+from random_tubes import RANDOM, random_book
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import plan_views
@@ -22,7 +22,6 @@ from buildplan.drawing.marks import Picture
 from buildplan.drawing.svg import picture_svg
 from buildplan.framework.model import Framework
 
-RANDOM = (3, 7, 11)
 Joined = frozenset[str]
 
 

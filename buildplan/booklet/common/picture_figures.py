@@ -43,10 +43,7 @@ def figures(book: Book, views: Views) -> Figures:
         if set(brace.links) & closeup.panel.scene.new_links and len(brace.section) > 2
     ]
     turns = [(_part(book, brace), turn(closeup, brace.section)) for brace, closeup in braces]
-    flips = sum(
-        one[0] == other[0] and one[1] != other[1]
-        for one, other in pairwise(turns)
-    )
+    flips = sum(one[0] == other[0] and one[1] != other[1] for one, other in pairwise(turns))
     return Figures(
         closeups=len(every),
         flips=flips,
