@@ -56,6 +56,8 @@ DONE_LINE_PT = 0.45
 TIED_ROOM, JOINED_ROOM = 0.8, 1.3
 # A stub: so much of a balloon's length, so much of its width; two at one joint stand so far apart.
 STUB_LONG, STUB_WIDE, STUB_APART_DEG = 0.5, 0.6, 44.0
+# How much tags shun new work, against standing near their joints.
+SHUN = 3.0
 HATCH_PT, CROSS_PT = 5.0, 4.2
 CROSS = Ink(stroke=DARK, width=1.5)
 SHARED_LINE = Ink(stroke="#5C6B78", width=0.7)
@@ -276,6 +278,7 @@ class _Drawing:
             blocked=blocked,
             discs=self.discs,
             wider={joint: order.wider(joint, type_pt) for joint in panel.joints},
+            shun=SHUN,
         )
         marks = leaders(tags)
         hidden = behind_new(self.scene.bodies, self.view.camera, joints_m(self.scene, panel.joints))

@@ -147,13 +147,15 @@ def place_tags(
     blocked: Sequence[Box] = (),
     discs: FloatArray | None = None,
     wider: Mapping[str, float] | None = None,
+    shun: float = 1.0,
 ) -> tuple[Tag, ...]:
     """Places for the labels of joints (words, place), in the order given.
 
     Tags lie inside the picture and cover no joint of `wanted` or `keep_clear`, no box of
     `blocked` and no other tag. A label for which no such place is left is left out. Tags
     also shun `discs` (n, 3: x, y, radius), small ones most, where another place is about as
-    near. `wider` is what a tag needs for signs beside its words.
+    near. `wider` is what a tag needs for signs beside its words; `shun` how much they
+    shun discs.
     """
     if not wanted:
         return ()
@@ -177,7 +179,7 @@ def place_tags(
         away = np.linalg.norm(middles - np.asarray(spot), axis=1)
         cost = away + 6.0 * _covered(middles, spot, dots)
         if discs is not None and len(discs):
-            cost += _shun(boxes, discs)
+            cost += shun * _shun(boxes, discs)
         costs.append(cost)
     return _settle(wanted, choices, costs, size, sizes, (width, height), dot_boxes)
 

@@ -50,7 +50,7 @@ from buildplan.framework.counts import balloon_counts
 from buildplan.shape.finding import find_shape
 
 sys.path.insert(0, str(Path(__file__).parents[1] / "booklet"))
-from random_tubes import RANDOM, random_book  # noqa: E402
+from random_tubes import RANDOM, random_book
 
 mpl.use("Agg")
 PAGES = 40
