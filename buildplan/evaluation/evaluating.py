@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from buildplan.design.building import build_framework
 from buildplan.design.measures import Units
@@ -59,6 +59,7 @@ def evaluate(
     found = examine(framework, shape, gust_m_per_s=gust_m_per_s, constants=constants)
     reach = find_reach(framework, shape)
     steps = plan_steps(framework, new_parts, units, reach)
-    problems = (*shape.problems, *found.problems, *reach.problems)
+    found = replace(found, cautions=(*found.cautions, *reach.cautions))
+    problems = (*shape.problems, *found.problems)
     facts = gather_facts(design, framework, shape, found, steps, problems)
     return Evaluation(design, framework, shape, found, steps, facts, units)

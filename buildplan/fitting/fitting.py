@@ -27,7 +27,6 @@ from buildplan.fitting.tube_design import METRES_PER_INCH, gauges_from
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import Framework
 from buildplan.language.speaking import speaking, spoken
-from buildplan.sequence.reach import find_reach
 from buildplan.shape.examining import examine
 from buildplan.shape.finding import find_shape
 from buildplan.shape.model import FloatArray, Shape
@@ -180,9 +179,8 @@ def _inside(solved: Solved, stood: _Stood) -> Inside | None:
 
 
 def _problems(framework: Framework, shape: Shape) -> tuple[Problem, ...]:
-    """What is wrong with the shape, with how the piece gives, and with reaching its joints."""
-    found = (*shape.problems, *find_reach(framework, shape).problems)
-    return found or examine(framework, shape).problems
+    """What is wrong with the shape, and with how the piece gives."""
+    return shape.problems or examine(framework, shape).problems
 
 
 def judged(solved: Solved) -> Fit | None:

@@ -20,7 +20,7 @@ from buildplan.evaluation.measured import Measured, first_mistake
 from buildplan.fitting.more_cells import by_cells
 from buildplan.fitting.resize_options import NotHadError, Trial, Way, nearest
 from buildplan.language.grammar import listed, written
-from buildplan.language.speaking import mark, say, spoken_voice
+from buildplan.language.speaking import mark, say
 from buildplan.source.balloons import Balloon
 from buildplan.source.file_changes import changed_data
 from buildplan.source.suggestions import Put
@@ -230,11 +230,6 @@ def ways(data: Mapping[str, Any], now: Measured, height_m: float) -> list[Way]:
 def one_way(by: str, data: Mapping[str, Any], now: Measured, height_m: float) -> Way:
     """One of the ways, a key of WAYS, or why it does not work."""
     try:
-        way = WAYS[by](data, now, height_m)
+        return WAYS[by](data, now, height_m)
     except NotHadError as error:
         return Way(by, why_not=str(error))
-    assert way.measured is not None, "a way that is had has been measured"
-    out_of_reach = way.measured.reach.problems
-    if out_of_reach:
-        return Way(by, why_not=spoken_voice().tell(out_of_reach[0].message))
-    return way

@@ -20,45 +20,37 @@ from dataclasses import dataclass, replace
 
 from buildplan.framework.model import Brace, Framework, Tie
 from buildplan.sequence.chains import closing_knot, prepared, short_chains, takes_tying
+from buildplan.sequence.courses import Course, Order, built_pieces, in_courses, loose_chains
 from buildplan.sequence.model import Kind, Knot, Operation, Stage
-from buildplan.sequence.preparation import laying
+from buildplan.sequence.preparation import coming_in, laying
 
 
-@dataclass(frozen=True)
-class Joins:
-    """Joints where long chains meet, in the order of joining them: those joined with the front
-    up, and those joined once the piece is turned over."""
-
-    front_up: tuple[str, ...]
-    back_up: tuple[str, ...] = ()
-
-
-def assembling(framework: Framework, joins: Joins, lifters: int) -> Iterator[Operation]:
-    """The laying of the chains; then heads (a brace, a single, a join), each followed by its
-    locks, a brace by its settling first; each head needs all that was made after the head before
-    it."""
-    if not framework.parts:
-        laid = laying(framework)
-        yield laid
-        yield from _worked(framework, _heads(framework, joins, lifters), laid.makes)
-        return
+def assembling(framework: Framework, order: Order, lifters: int) -> Iterator[Operation]:
+    """Part by part the laying of the chains; then heads (a brace, a single, a join), each followed
+    by its locks, a brace by its settling first; each head needs all that was made after the head
+    before it. What has no braces comes in course by course."""
     done: tuple[str, ...] = ()
-    for part in framework.parts:
-        own = part.framework
-        laid = laying(own, part.name, done)
-        yield laid
-        heads = _heads(own, _joins_of(own, joins), lifters, part.name)
-        done = yield from _worked(own, heads, laid.makes)
-    yield from _worked(framework, _tying(framework, lifters), done)
-
-
-def _joins_of(part: Framework, joins: Joins) -> Joins:
-    own = set(part.joints)
-    front, back = (
-        tuple(joint for joint in joints if joint in own)
-        for joints in (joins.front_up, joins.back_up)
-    )
-    return Joins(front, back)
+    courses = 0
+    for name, own in built_pieces(framework):
+        if not in_courses(own):
+            laid = laying(own, name, done)
+            yield laid
+            done = yield from _worked(own, _heads(own, order.later, lifters, name), laid.makes)
+            continue
+        joints = [joint for course in order.courses[name] for joint in course.joints]
+        put_off = [joint for joint in joints if joint in order.later]
+        loose = _loose(own, [*(joint for joint in joints if joint not in order.later), *put_off])
+        for number, course in enumerate(order.courses[name], courses + 1):
+            if course.chains:
+                laid = coming_in(own, number, course.chains, done)
+                yield laid
+                done = laid.makes
+            heads = _joins(own, course, number, loose, order.later)
+            done = yield from _worked(own, heads, done)
+        done = yield from _worked(own, _joins_later(own, put_off, loose, lifters, name), done)
+        courses += len(order.courses[name])
+    if framework.parts:
+        yield from _worked(framework, _tying(framework, lifters), done)
 
 
 @dataclass(frozen=True)
@@ -69,6 +61,7 @@ class _Head:
     operation: Operation
     locked: tuple[str, ...] = ()
     singles: tuple[Operation, ...] = ()
+    up: str = ""
 
 
 def _worked(
@@ -85,7 +78,11 @@ def _worked(
         for single in head.singles:
             yield replace(single, needs=(*last.makes, *single.needs))
             last = single
-        locks = [_lock(joint, last) for joint in head.locked if joint in framework.lock_at]
+        locks = [
+            replace(_lock(joint, last), up=head.up, course=operation.course)
+            for joint in head.locked
+            if joint in framework.lock_at
+        ]
         yield from locks
         before = tuple(lock.id for lock in locks) or last.makes
     return before
@@ -117,42 +114,82 @@ def _tying(framework: Framework, lifters: int) -> Iterator[_Head]:
         yield _Head(tied, (tie.name,))
 
 
-def _heads(framework: Framework, joins: Joins, lifters: int, part: str = "") -> Iterator[_Head]:
-    """Braces along the piece, singles once their cell stands, then joins; and the joints to
-    be locked after each."""
+def _heads(framework: Framework, later: frozenset[str], lifters: int, part: str) -> Iterator[_Head]:
+    """Braces along the piece, with the singles of the cells that they finish, and the joints to be
+    locked after each; then, with the piece turned over, the locks of `later` joints."""
     locked_after: dict[int, list[str]] = {}
     for joint, number in lock_waits_for(framework).items():
         locked_after.setdefault(number, []).append(joint)
     singles_after = _singles_after(framework)
+    put_off: list[str] = []
+    up = "front" if later.intersection(framework.joints) else ""
     for brace in framework.braces:
         singles = [_single(framework, link) for link in singles_after.get(brace.number, ())]
         ends = [joint for single in singles for joint in single.joints]
-        locked = (*locked_after.get(brace.number, ()), *ends)
-        yield _Head(_brace(framework, brace), locked, tuple(singles))
+        locked = list(dict.fromkeys((*locked_after.get(brace.number, ()), *ends)))
+        put_off += [joint for joint in locked if joint in later]
+        now = tuple(joint for joint in locked if joint not in later)
+        yield _Head(_brace(framework, brace), now, tuple(singles), up)
     for link_id in singles_after.get(0, ()):
         single = _single(framework, link_id)
         # what the design adds one by one is tied into joints that are locked already
-        yield _Head(single, () if link_id in framework.extras else single.joints)
-    free_ends = _free_ends(framework)
-    front, back = ("front", "back") if joins.back_up else ("", "")
-    for joint in joins.front_up:
-        yield _Head(_join(framework, joint, free_ends.get(joint, ()), front), (joint,))
-    if joins.back_up:
+        locked = [] if link_id in framework.extras else list(single.joints)
+        put_off += [joint for joint in locked if joint in later]
+        yield _Head(single, tuple(joint for joint in locked if joint not in later), up=up)
+    if put_off:
+        yield _Head(_turning_over(lifters, part), tuple(put_off), up="back")
+
+
+def _joins(
+    framework: Framework, course: Course, number: int, loose: _Loose, later: frozenset[str]
+) -> Iterator[_Head]:
+    """The joints of a course, but those for which the piece is turned over."""
+    up = "front" if later.intersection(framework.joints) else ""
+    for joint in course.joints:
+        if joint not in later:
+            yield _Head(replace(_join(framework, joint, loose, up), course=number), (joint,), up=up)
+
+
+def _joins_later(
+    framework: Framework, joints: Sequence[str], loose: _Loose, lifters: int, part: str
+) -> Iterator[_Head]:
+    """The joints for which the piece is turned over, after all others."""
+    if joints:
         yield _Head(_turning_over(lifters, part))
-    for joint in joins.back_up:
-        yield _Head(_join(framework, joint, free_ends.get(joint, ()), back), (joint,))
+    for joint in joints:
+        yield _Head(_join(framework, joint, loose, "back"), (joint,), up="back")
 
 
 def _singles_after(framework: Framework) -> Mapping[int, list[str]]:
-    """Singles by the number of the brace after which they can be tied (0: at the end)."""
+    """Singles by the number of the brace with which they are tied: the one that finishes their
+    cell, or else the later of the nearest two along the chain."""
     cell_of = {joint: cell for cell in framework.cells for joint in cell.skipped}
     after: dict[int, list[str]] = {}
     for link_id in framework.singles:
-        extra = link_id in framework.extras
-        cell = None if extra else cell_of.get(framework.link[link_id].start)
-        number = 0 if cell is None else max(cell.first, cell.second)
+        if link_id in framework.extras:
+            after.setdefault(0, []).append(link_id)
+            continue
+        joint = framework.link[link_id].start
+        cell = cell_of.get(joint)
+        number = max(cell.first, cell.second) if cell else _braced_about(framework, joint)
         after.setdefault(number, []).append(link_id)
     return after
+
+
+def _braced_about(framework: Framework, joint: str) -> int:
+    """The later of the braces that are next to a joint along its chain, each when it first
+    comes; the last brace where a chain ends before one."""
+    first: dict[str, int] = {}
+    for brace in framework.braces:
+        for reached in _reached(brace):
+            first.setdefault(reached, brace.number)
+    chain = next(long.chain for long in framework.chains if joint in long.chain.joints)
+    place, count = chain.joints.index(joint), len(chain.joints)
+    numbers = []
+    for way in (1, -1):
+        walked = (chain.joints[(place + way * step) % count] for step in range(1, count))
+        numbers.append(next((first[other] for other in walked if other in first), 0))
+    return max(numbers) or (framework.braces[-1].number if framework.braces else 0)
 
 
 def lock_waits_for(framework: Framework) -> Mapping[str, int]:
@@ -199,7 +236,6 @@ def _lock(joint: str, after: Operation) -> Operation:
         locks=(joint,),
         joints=(joint,),
         adds=True,
-        up=after.up,
     )
 
 
@@ -237,37 +273,28 @@ def _single(framework: Framework, link_id: str) -> Operation:
     )
 
 
-def _visits(framework: Framework) -> Mapping[str, list[tuple[int, int]]]:
-    """(chain, place along it) of each passing of a joint, joints of all chains."""
-    visits: dict[str, list[tuple[int, int]]] = {}
-    for index, long in enumerate(framework.chains):
-        for place, joint in enumerate(long.chain.joints):
-            visits.setdefault(joint, []).append((index, place))
-    return visits
+@dataclass(frozen=True)
+class _Loose:
+    """By joint, the links with which open chains end there, and those among them that are first
+    brought in there (chains of one balloon)."""
+
+    ends: Mapping[str, Sequence[str]]
+    brought: Mapping[str, Sequence[str]]
 
 
-def meeting_joints(framework: Framework) -> tuple[str, ...]:
-    """Joints that long chains pass more than once, in the order of joining them.
-
-    A joint is joined with the last chain that comes to it, in order along that chain: the
-    first chain with itself, then the second with the first, and so on.
-    """
-    met = {joint: places for joint, places in _visits(framework).items() if len(places) > 1}
-    return tuple(sorted(met, key=lambda joint: _first_on_last_chain(met[joint])))
-
-
-def _first_on_last_chain(places: Sequence[tuple[int, int]]) -> tuple[int, int]:
-    last = max(index for index, _ in places)
-    return min(place for place in places if place[0] == last)
-
-
-def _free_ends(framework: Framework) -> Mapping[str, list[str]]:
-    """By joint, the links with which open long chains end there."""
+def _loose(framework: Framework, joints: Sequence[str]) -> _Loose:
+    """`joints` are all that are joined, in that order."""
+    place = {joint: number for number, joint in enumerate(joints)}
+    alone = loose_chains(framework)
     ends: dict[str, list[str]] = {}
-    for chain in (long.chain for long in framework.chains if not long.chain.closed):
+    brought: dict[str, list[str]] = {}
+    for long in (long for long in framework.chains if not long.chain.closed):
+        chain = long.chain
         ends.setdefault(chain.joints[0], []).append(chain.links[0])
         ends.setdefault(chain.joints[-1], []).append(chain.links[-1])
-    return ends
+        if long.letter in alone:
+            brought.setdefault(min(chain.joints, key=place.__getitem__), []).append(chain.links[0])
+    return _Loose(ends, brought)
 
 
 def _turning_over(lifters: int, part: str) -> Operation:
@@ -282,14 +309,17 @@ def _turning_over(lifters: int, part: str) -> Operation:
     )
 
 
-def _join(framework: Framework, joint: str, free: Sequence[str], up: str) -> Operation:
+def _join(framework: Framework, joint: str, loose: _Loose, up: str) -> Operation:
+    brought = tuple(loose.brought.get(joint, ()))
     return Operation(
         id=f"join {joint}",
         kind=Kind.JOIN,
         stage=Stage.BRACE,
-        needs=(),
+        needs=tuple(f"tied off {link}" for link in brought),
         makes=(f"join {joint}",),
+        links=brought,
         joints=(joint,),
-        knots=tuple(_tie_in(framework, link_id, joint) for link_id in free),
+        knots=tuple(_tie_in(framework, link_id, joint) for link_id in loose.ends.get(joint, ())),
+        adds=bool(brought),
         up=up,
     )

@@ -40,8 +40,15 @@ class Group:
 
     @property
     def heads(self) -> tuple[Operation, ...]:
-        """The first operation of every turn: its brace, single or join, say."""
-        return tuple(turn[0] for turn in self.turns)
+        """The operation that each turn is named by: its brace, single or join, say. A turn that
+        only brings a chain in for the joins has none."""
+        named = (next((op for op in turn if op.kind is self.kind), None) for turn in self.turns)
+        return tuple(operation for operation in named if operation is not None)
+
+    @property
+    def locks(self) -> tuple[str, ...]:
+        """Joints that it locks."""
+        return tuple(joint for operation in self.operations for joint in operation.locks)
 
     def of_kind(self, kind: Kind) -> tuple[Operation, ...]:
         """The operations of one kind, in order."""
@@ -51,12 +58,11 @@ class Group:
 def groups(piece: Piece, ordered: Sequence[Operation], new_parts_limit: int) -> list[Group]:
     """Groups in the order of `ordered`, no brace group with more than `new_parts_limit` new
     links or locks (a single brace may exceed it)."""
-    first = next((i for i, op in enumerate(ordered) if op.kind in ASSEMBLING), len(ordered))
+    on_the_piece = [op.kind in ASSEMBLING or op.course > 0 for op in ordered]
+    first = on_the_piece.index(True) if any(on_the_piece) else len(ordered)
     # the parts of an assembly after the first are laid in the course of assembling
     building = [
-        op
-        for i, op in enumerate(ordered)
-        if op.kind in ASSEMBLING or (op.kind is Kind.LAY and i > first)
+        op for i, op in enumerate(ordered) if on_the_piece[i] or (op.kind is Kind.LAY and i > first)
     ]
     held = {op.id for op in building}
     ahead = [op for op in ordered if op.id not in held]
@@ -89,6 +95,8 @@ def _gathered(piece: Piece, ordered: Sequence[Operation]) -> list[Group]:
     for shape, same in together.items():
         first = same[0]
         placed = first.adds or first.kind in (Kind.CLOSE_RING, Kind.TAG)
+        if is_for_courses(piece, first):
+            placed = len({piece.keys(operation.links) for operation in same}) > 1
         turns = tuple((operation,) for operation in same) if placed else (tuple(same),)
         if first.kind in TYING:
             turns = (tuple(op for tied in same for op in _sized_and_tied(tied, sizing)),)
@@ -110,24 +118,38 @@ def _sameness(piece: Piece, operation: Operation) -> Hashable:
     if operation.kind is Kind.TIE_OFF:
         return piece.keys(operation.links)
     if operation.kind is Kind.CHAIN:
+        long = operation.links[0] in piece.long_links
         closed = operation.joints[0] == operation.joints[-1]
         keys = piece.keys(operation.links)
-        if operation.adds and len(set(keys)) > 1 and not is_long(keys):
+        if long and len(set(keys)) > 1 and not is_long(keys):
             # of the same make: each row tells its own order of colours
-            return operation.adds, closed, len(keys)
-        return operation.adds, closed, keys
+            return operation.adds, long, closed, len(keys)
+        return operation.adds, long, closed, keys
     return None
+
+
+def is_for_courses(piece: Piece, operation: Operation) -> bool:
+    """Whether an operation ties a chain that comes in with a course, and has no place before."""
+    if operation.kind is not Kind.CHAIN or operation.links[0] not in piece.long_links:
+        return False
+    return not operation.adds
 
 
 @dataclass(frozen=True)
 class _Round:
-    """A head with what belongs to it: the settling of a brace, its singles, its locks."""
+    """A head with what belongs to it: the settling of a brace, its singles, its locks; or a chain
+    that comes in for a course: its closing, its tags and, of the last one, the laying of all."""
 
     turn: tuple[Operation, ...]
 
     @property
     def head(self) -> Operation:
         return self.turn[0]
+
+    @property
+    def comes_in(self) -> bool:
+        """Whether it brings a chain in, and ties nothing to anything."""
+        return self.head.kind in (Kind.CLOSE_RING, Kind.TAG)
 
     def joints(self, kind: Kind) -> tuple[str, ...]:
         """The joints of its operations of one kind."""
@@ -136,7 +158,16 @@ class _Round:
 
 def _rounds(piece: Piece, ordered: Sequence[Operation]) -> list[_Round]:
     rounds: list[list[Operation]] = []
+    chains: dict[str, list[Operation]] = {}  # that come in with a course, by letter
     for operation in ordered:
+        if operation.kind in (Kind.CLOSE_RING, Kind.TAG):
+            chains.setdefault(operation.id.rpartition(" ")[2], []).append(operation)
+            continue
+        if chains and operation.kind is Kind.LAY:
+            rounds += chains.values()
+            rounds[-1].append(operation)
+            chains = {}
+            continue
         heads = operation.kind in HEADS or operation.kind is Kind.LAY
         if heads and not (rounds and _at_corner(piece, rounds[-1][0], operation)):
             rounds.append([operation])
@@ -150,6 +181,8 @@ def _at_corner(piece: Piece, head: Operation, single: Operation) -> bool:
     two parts."""
     if (head.kind, single.kind) != (Kind.BRACE, Kind.SINGLE):
         return False
+    if single.links[0] in piece.framework.extras:
+        return False
     joints = (head.joints[0], *single.joints)
     return len({piece.framework.built_with(joint).joints for joint in joints}) == 1
 
@@ -161,16 +194,21 @@ def _assembly(piece: Piece, ordered: Sequence[Operation], limit: int) -> list[Gr
             runs[-1].append(round_)
         else:
             runs.append([round_])
-    return [
-        _group(piece, part)
-        for run in runs
-        for part in _even_parts(run, max(1, limit // _most_parts(piece, run)))
-    ]
+    groups = []
+    for run in runs:
+        coming = [round_ for round_ in run if round_.comes_in]
+        tied = run[len(coming) :]
+        most = max(1, limit // _most_parts(piece, tied)) if tied else 1
+        first, *others = _even_parts(tied, most) if tied else [[]]
+        groups += [_group(piece, part) for part in ([*coming, *first], *others)]
+    return groups
 
 
 def _same_move(piece: Piece, before: _Round, after: _Round) -> bool:
     """Whether a head can be told with the one before it: the same move, both with locks or
     both without, and no cell but straight ones between them."""
+    if after.comes_in or before.comes_in or before.head.course != after.head.course:
+        return before.comes_in and before.head.course == after.head.course
     cells = {*_cells(piece, before.head), *_cells(piece, after.head)}
     if before.head.kind is Kind.BRACE and not cells <= {STRAIGHT}:
         return False
@@ -237,7 +275,8 @@ def _cells(piece: Piece, head: Operation) -> tuple[str, ...]:
 
 
 def _group(piece: Piece, rounds: Sequence[_Round]) -> Group:
-    heads = [round_.head for round_ in rounds]
+    heads = [round_.head for round_ in rounds if not round_.comes_in]
+    coming = tuple(round_.head.kind for round_ in rounds if round_.comes_in)
     cells = tuple(dict.fromkeys(name for head in heads for name in _cells(piece, head)))
     moves = tuple(
         (
@@ -246,13 +285,14 @@ def _group(piece: Piece, rounds: Sequence[_Round]) -> Group:
             _where(piece, round_),
         )
         for round_ in rounds
+        if not round_.comes_in
     )
     return Group(
-        stage=heads[0].stage,
-        kind=heads[0].kind,
+        stage=Stage.BRACE,
+        kind=heads[0].kind if heads else Kind.LAY,
         turns=tuple(round_.turn for round_ in rounds),
         times=len(rounds),
-        shape=(moves, cells),
+        shape=(coming, moves, cells),
         cells=cells,
     )
 

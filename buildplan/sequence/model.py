@@ -70,7 +70,8 @@ class Operation:
     first comes again at the end when the chain is to be closed. `balloon` is the key of
     what a size operation sizes, and empty elsewhere. `adds` says whether what it handles
     becomes part of the piece by it. `people` is how many it takes; `up` is the side that must
-    be up for it ("front" or "back"), empty where the piece is never turned over.
+    be up for it ("front" or "back"), empty where the piece is never turned
+    over. `course` numbers, from 1, the courses of what is built without braces; 0 elsewhere.
     """
 
     id: str
@@ -86,6 +87,7 @@ class Operation:
     adds: bool = False
     people: int = 1
     up: str = ""
+    course: int = 0
 
 
 @dataclass(frozen=True)

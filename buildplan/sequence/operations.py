@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from buildplan.framework.model import Framework
-from buildplan.sequence.assembly import Joins, assembling, meeting_joints
+from buildplan.sequence.assembly import assembling
+from buildplan.sequence.courses import Order, order_of
 from buildplan.sequence.model import Kind, Operation, Stage
 from buildplan.sequence.preparation import chaining, closing, preparing, tagging
 
@@ -14,19 +15,20 @@ FEWEST_LIFTERS = 2
 
 
 def operations(
-    framework: Framework, joins: Joins | None = None, lifters: int = FEWEST_LIFTERS
+    framework: Framework, order: Order | None = None, lifters: int = FEWEST_LIFTERS
 ) -> tuple[Operation, ...]:
     """All operations of `framework`, in an order of no meaning (see `ordering.in_order`).
 
-    `joins` is the order of joining where chains meet (None: along the chains), `lifters` how
+    `order` is what their needs leave open (None: as the graph alone gives it), `lifters` how
     many people turn the piece over or stand it up.
     """
+    order = order or order_of(framework)
     made = [
         *preparing(framework),
         *chaining(framework),
-        *closing(framework),
-        *tagging(framework),
-        *assembling(framework, joins or Joins(meeting_joints(framework)), lifters),
+        *closing(framework, order.course_of),
+        *tagging(framework, order.course_of),
+        *assembling(framework, order, lifters),
     ]
     return (*made, *_finishing(made, lifters))
 

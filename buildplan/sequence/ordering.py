@@ -26,9 +26,13 @@ _PHASES: tuple[tuple[Kind, ...], ...] = (
 _PHASE: Mapping[Kind, int] = {kind: i for i, kinds in enumerate(_PHASES) for kind in kinds}
 
 
+_ASSEMBLING = _PHASE[Kind.BRACE]
+
+
 def phase(operation: Operation) -> int:
-    """The place of an operation's kind in the course of the work."""
-    return _PHASE[operation.kind]
+    """The place of an operation's kind in the course of the work: what is done course by course
+    is all assembling."""
+    return _ASSEMBLING if operation.course else _PHASE[operation.kind]
 
 
 def natural(label: str) -> tuple[tuple[int, int, str], ...]:
@@ -73,8 +77,9 @@ def in_order(ops: Iterable[Operation]) -> tuple[Operation, ...]:
     graph = needs_graph(ops)
     by_id: Mapping[str, Operation] = dict(graph.nodes(data="operation"))
 
-    def rank(name: str) -> tuple[int, tuple[tuple[int, int, str], ...]]:
-        return phase(by_id[name]), natural(name)
+    def rank(name: str) -> tuple[int, int, int, tuple[tuple[int, int, str], ...]]:
+        operation = by_id[name]
+        return phase(operation), operation.course, _PHASE[operation.kind], natural(name)
 
     try:
         return tuple(by_id[name] for name in nx.lexicographical_topological_sort(graph, key=rank))

@@ -10,6 +10,7 @@ from functools import cached_property
 from buildplan.framework.chain_roles import Layer
 from buildplan.framework.model import Brace, Cell, Framework, LongChain
 from buildplan.sequence.chains import counts_along
+from buildplan.sequence.courses import built_pieces, loose_chains
 
 
 @dataclass(frozen=True)
@@ -56,6 +57,13 @@ class Piece:
             for place, joint in enumerate(chain.joints):
                 found[joint][place in ends][long.letter] += 1
         return found
+
+    @cached_property
+    def alone(self) -> Mapping[str, str]:
+        """By the letter of its chain, each balloon that is a chain by itself and is tied in when
+        its joints are joined."""
+        letters = {c for _, own in built_pieces(self.framework) for c in loose_chains(own)}
+        return {c.letter: c.chain.links[0] for c in self.framework.chains if c.letter in letters}
 
     @cached_property
     def _counted(self) -> frozenset[str]:

@@ -14,7 +14,7 @@ from buildplan.sequence.assembly import lock_waits_for
 from buildplan.sequence.grouping import Group
 from buildplan.sequence.model import Kind, Operation
 from buildplan.sequence.piece import Piece
-from buildplan.sequence.reach import Reach
+from buildplan.sequence.reach import Reach, Way
 
 
 @dataclass(frozen=True)
@@ -63,6 +63,11 @@ class Plan:
             for thing in operation.makes
         }
 
+    @property
+    def ways(self) -> Mapping[str, Way]:
+        """How each joint is got at, as far as that is known."""
+        return self.reach.ways if self.reach is not None else {}
+
     @cached_property
     def _users(self) -> Mapping[str, frozenset[int]]:
         found: dict[str, set[int]] = {}
@@ -86,7 +91,7 @@ class Plan:
     def side_work(self) -> Mapping[int, int]:
         """Steps that the laying does not wait for, and that others can do meanwhile; with the
         first step of the main line that needs what they make."""
-        laying = next(n for n, group in enumerate(self.groups, 1) if group.kind is Kind.LAY)
+        laying = next(n for n, g in enumerate(self.groups, 1) if g.of_kind(Kind.LAY))
         main = {laying}
         for number in range(laying, 0, -1):
             if number in main:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 
 from buildplan.framework.model import End, Framework, LongChain
 from buildplan.sequence.chains import (
@@ -16,6 +16,7 @@ from buildplan.sequence.chains import (
     takes_tying,
     walk,
 )
+from buildplan.sequence.courses import built_pieces, in_courses, loose_chains
 from buildplan.sequence.model import Kind, Knot, Operation, Stage
 
 TAG_EVERY = 5
@@ -82,7 +83,8 @@ def preparing(framework: Framework) -> Iterator[Operation]:
 
 def chaining(framework: Framework) -> Iterator[Operation]:
     """Tie the long chains; tie the short chains of the braces, ready to be led round."""
-    for long in framework.chains:
+    loose = _loose(framework)
+    for long in (long for long in framework.chains if long.letter not in loose):
         yield Operation(
             id=f"chain {long.letter}",
             kind=Kind.CHAIN,
@@ -92,7 +94,7 @@ def chaining(framework: Framework) -> Iterator[Operation]:
             links=long.chain.links,
             joints=walk(long.chain),
             knots=chain_knots(framework, long.chain),
-            adds=True,
+            adds=not in_courses(framework.built_with(long.chain.joints[0])),
         )
     for brace in framework.braces:
         for name, chain in short_chains(brace):
@@ -109,7 +111,12 @@ def chaining(framework: Framework) -> Iterator[Operation]:
                 )
 
 
-def closing(framework: Framework) -> Iterator[Operation]:
+def _loose(framework: Framework) -> frozenset[str]:
+    return frozenset(c for _, own in built_pieces(framework) for c in loose_chains(own))
+
+
+def closing(framework: Framework, course_of: Mapping[str, int]) -> Iterator[Operation]:
+    """Close the rings; `course_of` says for which course, where a piece is built so."""
     for long in framework.chains:
         if long.chain.closed:
             yield Operation(
@@ -120,6 +127,7 @@ def closing(framework: Framework) -> Iterator[Operation]:
                 makes=(f"ring {long.letter}",),
                 joints=(long.chain.joints[0],),
                 knots=(closing_knot(framework, long.chain),),
+                course=course_of.get(long.letter, 0),
             )
 
 
@@ -127,10 +135,11 @@ def _built(long: LongChain) -> str:
     return f"ring {long.letter}" if long.chain.closed else f"chain {long.letter}"
 
 
-def tagging(framework: Framework) -> Iterator[Operation]:
+def tagging(framework: Framework, course_of: Mapping[str, int]) -> Iterator[Operation]:
     """Tag joint 1 and every fifth where joints count along their chains; else every joint."""
     counted = all(counts_along(long) for long in framework.chains)
-    for long in framework.chains:
+    loose = _loose(framework)
+    for long in (long for long in framework.chains if long.letter not in loose):
         joints = long.chain.joints
         if counted:
             joints = tuple(j for i, j in enumerate(joints, 1) if i == 1 or i % TAG_EVERY == 0)
@@ -141,11 +150,13 @@ def tagging(framework: Framework) -> Iterator[Operation]:
             needs=(_built(long),),
             makes=(f"tags {long.letter}",),
             joints=joints,
+            course=course_of.get(long.letter, 0),
         )
 
 
 def laying(framework: Framework, part: str = "", after: Sequence[str] = ()) -> Operation:
-    """The laying of a piece's chains, or of those of a part that is built `after` another."""
+    """The laying of the chains of a piece with braces, or of those of a part that is built
+    `after` another."""
     of = f" {part}" if part else ""
     return Operation(
         id=f"lay{of}",
@@ -154,4 +165,22 @@ def laying(framework: Framework, part: str = "", after: Sequence[str] = ()) -> O
         needs=(*(f"tags {long.letter}" for long in framework.chains), *after),
         makes=(f"laid{of}",),
         joints=tuple(long.chain.joints[0] for long in framework.chains),
+    )
+
+
+def coming_in(
+    framework: Framework, number: int, letters: Sequence[str], after: Sequence[str]
+) -> Operation:
+    """The laying of the chains that come in for a course, in reach of what stands."""
+    chains = [long for long in framework.chains if long.letter in letters]
+    return Operation(
+        id=f"lay course {number}",
+        kind=Kind.LAY,
+        stage=Stage.BRACE,
+        needs=(*(f"tags {long.letter}" for long in chains), *after),
+        makes=(f"laid course {number}",),
+        links=tuple(link for long in chains for link in long.chain.links),
+        joints=tuple(dict.fromkeys(long.chain.joints[0] for long in chains)),
+        adds=True,
+        course=number,
     )

@@ -38,7 +38,7 @@ class Replayed:
 def replay(steps: Sequence[Json]) -> Replayed:
     """Build the piece that `steps` tell. Raises ReplayError at the first step that asks for
     something impossible, or that says something untrue of itself."""
-    floor = Floor(awaited=_last_braces(steps))
+    floor = Floor(awaited=_last_braces(steps), turned=_locked_turned(steps))
     _read_numbers(steps)
     for number, operation in _in_turn(steps):
         try:
@@ -61,6 +61,16 @@ def _last_braces(steps: Sequence[Json]) -> Mapping[str, str]:
         if operation["kind"] == "brace"
         for joint in operation["joints"]
     }
+
+
+def _locked_turned(steps: Sequence[Json]) -> frozenset[str]:
+    """Joints that are locked with the back up: until then nothing else can hold them."""
+    return frozenset(
+        joint
+        for _, operation in _in_turn(steps)
+        if operation["kind"] == "lock" and operation["up"] == "back"
+        for joint in operation["locks"]
+    )
 
 
 def _read_numbers(steps: Sequence[Json]) -> None:

@@ -35,10 +35,15 @@ class Floor:
     that have been laid; `gathered` those where knots were brought together and are not held
     yet, `loose` those of a brace that is not settled, `apart` those where chains still have
     to be joined. `awaited` is the brace that comes last to each joint, for which its lock waits;
-    `braced` are the braces that have been tied.
+    `braced` are the braces that have been tied; `joined` are joints whose knots were brought
+    together, `hanging` the ends of single balloons that are not tied in yet. `turned` are the
+    joints that are locked only once the piece has been turned over.
     """
 
+    joined: set[str] = field(default_factory=set)
+    hanging: set[End] = field(default_factory=set)
     awaited: Mapping[str, str] = field(default_factory=dict)
+    turned: frozenset[str] = frozenset()
     braced: set[str] = field(default_factory=set)
     made: set[str] = field(default_factory=set)
     sized: dict[str, str] = field(default_factory=dict)
@@ -174,18 +179,30 @@ class Floor:
 
     def _lay(self, operation: Json) -> None:
         """Lay the chains that come to the joints named, with their front up."""
-        ends = {end for joint in operation["joints"] for end in self.ends_at.get(joint, ())}
-        links = self._chained_to({link for link, _ in ends if link in self.roles})
-        laid = {self.joint_of[end] for link in links for end in _ends(link)} - self.standing
-        _refuse_unless(bool(laid) or not self.standing, "the chains are laid already")
+        if operation["links"]:
+            links = set(operation["links"])
+            for link in links:
+                self._ready(link)
+                _refuse_unless(
+                    all(end in self.joint_of for end in _ends(link)), f"{link} is of no chain"
+                )
+            self._bring(operation["links"], "chain")
+            laid = {self.joint_of[end] for link in links for end in _ends(link)}
+            late = laid & self.joined
+            _refuse_unless(not late, f"{_list(late)} were joined before all chains had come")
+        else:
+            ends = {end for joint in operation["joints"] for end in self.ends_at.get(joint, ())}
+            links = self._chained_to({link for link, _ in ends if link in self.roles})
+            laid = {self.joint_of[end] for link in links for end in _ends(link)} - self.standing
+            _refuse_unless(bool(laid) or not self.standing, "the chains are laid already")
         self.standing |= laid
+        self.up = "front"
         for joint in operation["joints"]:
             _refuse_unless(joint in self.standing, f"there is no joint {joint} to lay")
             _refuse_unless(joint in self.tagged, f"nobody can find {joint}: it has no tag")
         for joint in laid:
             if len(self._things_at(joint)) > 1:
                 self.apart.add(joint)
-        self.up = "front"
 
     def _chained_to(self, links: set[str]) -> set[str]:
         """`links`, and all that hangs on them by knots."""
@@ -204,7 +221,8 @@ class Floor:
     def _brace(self, operation: Json) -> None:
         links, joints = operation["links"], operation["joints"]
         _refuse_unless(not self.loose, f"{_list(self.loose)} must be settled first")
-        waiting = {joint for joint in self.gathered if self._all_braces_came(joint)}
+        due = self.gathered - self.turned
+        waiting = {joint for joint in due if self._all_braces_came(joint)}
         _refuse_unless(not waiting, f"{_list(waiting)} must be locked before the next brace")
         for link in links:
             self._ready(link)
@@ -255,14 +273,24 @@ class Floor:
         if len(operation["joints"]) > 1:
             self._tie_together(operation["joints"])
             return
+        if operation["links"]:
+            for link in operation["links"]:
+                self._ready(link)
+            self._bring(operation["links"], "chain")
+            self.hanging.update(end for link in operation["links"] for end in _ends(link))
         for joint in operation["joints"]:
-            _refuse_unless(joint in self.apart, f"no knots wait to be joined at {joint}")
+            tied = {end for knot in operation["knots"] for end in _knot(knot)[1]}
+            waits = joint in self.apart or tied & self.hanging
+            _refuse_unless(bool(waits), f"no knots wait to be joined at {joint}")
             free = {end for end in self.ends_at[joint] if end not in self.knot_of}
-            tied = [end for knot in operation["knots"] for end in _knot(knot)[1]]
-            _refuse_unless(set(tied) == free, f"not every free end at {joint} is tied in")
+            _refuse_unless(tied - self.hanging == free, f"not every free end at {joint} is tied in")
+            absent = {link for link, _ in self.ends_at[joint] if link not in self.roles}
+            _refuse_unless(not absent, f"{_list(absent)} should have come to {joint} before")
             for knot in operation["knots"]:
                 self._tie_to_piece(knot)
-            self.apart.remove(joint)
+            self.hanging -= tied
+            self.apart.discard(joint)
+            self.joined.add(joint)
 
     def _tie_together(self, joints: Sequence[str]) -> None:
         """Make one joint of joints of different parts; it is called by all their names."""
@@ -298,6 +326,8 @@ class Floor:
             self.gathered.discard(joint)
 
     def _inspect(self, operation: Json) -> None:
+        hanging = {link for link, _ in self.hanging}
+        _refuse_unless(not hanging, f"an end of {_list(hanging)} hangs free")
         waiting = self.gathered | self.apart | self.loose
         _refuse_unless(not waiting, f"nothing holds the knots at {_list(waiting)}")
         left = set(self.sized) - set(self.roles)

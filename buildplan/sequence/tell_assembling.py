@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from buildplan.framework.chain_roles import INNER, OUTER, ChainRole
-from buildplan.framework.model import Brace, Cell, Chain, End
+from buildplan.framework.model import Brace, Cell, Chain, End, LongChain
 from buildplan.language.grammar import sentences
+from buildplan.sequence.chains import walk
 from buildplan.sequence.grouping import STRAIGHT
 from buildplan.sequence.model import Kind, Operation
 from buildplan.sequence.ordering import natural
@@ -14,9 +16,17 @@ from buildplan.sequence.piece import Piece
 from buildplan.sequence.plan import Plan
 from buildplan.sequence.reach import Way
 from buildplan.sequence.tell_heads import head_name, locks_name
-from buildplan.sequence.tell_preparing import UNNAMED, Row, balloons_of, lock_name
+from buildplan.sequence.tell_preparing import (
+    UNNAMED,
+    Row,
+    balloons_of,
+    chain_row_of,
+    lock_name,
+    long_of,
+)
 from buildplan.sequence.words import assembling as words
-from buildplan.sequence.words import finishing, locking, reaching, rows, tying
+from buildplan.sequence.words import courses, finishing, locking, reaching, rows, tying
+from buildplan.sequence.words import heads as head_words
 from buildplan.sequence.words.grammar import Wording
 
 
@@ -179,25 +189,82 @@ def join(plan: Plan, number: int) -> Wording:
             _locking(plan, number),
             _done(plan, number, words.joined_so_far(*progress)),
         )
-    moves = _getting_at(plan, [head.joints[0] for head in heads])
+    moves = [] if len(_coming(plan, number)) else [words.find_knots()]
+    moves += _getting_at(plan, [head.joints[0] for head in heads])
     moves += _locking(plan, number) or [words.bind()]
-    return words.join_step(
+    said = words.join_step(
         [op.joints[0] for op in heads],
         moves,
         _done(plan, number, words.joined_so_far(*progress)),
     )
+    return courses.with_chains(said, *_come_in(plan, number)) if _coming(plan, number) else said
+
+
+def _coming(plan: Plan, number: int) -> list[LongChain]:
+    """The chains that come in with a step."""
+    tags = plan.group(number).of_kind(Kind.TAG)
+    return [long_of(plan, operation) for operation in tags]
+
+
+def _come_in(plan: Plan, number: int) -> tuple[Sequence[str], bool, bool, bool]:
+    """Their letters, whether they are the first of the piece or part, whether any of them is
+    closed, and whether they are odd."""
+    chains = _coming(plan, number)
+    (laid,) = plan.group(number).of_kind(Kind.LAY)
+    first = not any(
+        plan.framework.built_with(operation.joints[0]).joints
+        == plan.framework.built_with(laid.joints[0]).joints
+        for earlier in plan.groups[: number - 1]
+        for operation in earlier.of_kind(Kind.LAY)
+    )
+    closed = [long.chain for long in chains if long.chain.closed]
+    odd = any(chain.odd is not None for chain in closed)
+    return [long.letter for long in chains], first, bool(closed), odd
+
+
+def lay_course(plan: Plan, number: int) -> Wording:
+    """Chains that come in and meet nothing."""
+    return courses.lay_alone(*_come_in(plan, number))
+
+
+def coming_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
+    """`Chain B: 4 balloons (all leaf green), joints B1 – B2 – B3 – B4 – B1`."""
+    long = long_of(plan, turn[0])
+    maker = plan.group(plan.maker[f"chain {long.letter}"])
+    if len(maker.turns) > 1:  # its colours were told when it was tied
+        name = head_words.chain_name(long.letter)
+        return name, rows.at_joints(name, walk(long.chain))
+    (tied,) = (op for op in maker.operations if op.id == f"chain {long.letter}")
+    return chain_row_of(plan, tied)
 
 
 def join_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     """`Joint v4: knots of chain A (2 times) and chain B; free end of chain C`."""
+    if turn[0].kind is not Kind.JOIN:
+        return coming_row(plan, number, turn)
     name = head_name(plan.piece, turn[0])
     if len(turn[0].joints) > 1:
         said = tying.tie_row(name, turn[0].joints)
         return name, "\n".join([said, *_locks_row(plan.piece, turn)])
     passing, ends = plan.piece.passing[turn[0].joints[0]]
     knots = [rows.passes(letter, times) for letter, times in passing.items()]
-    said = rows.join(name, knots, [rows.passes(*end) for end in ends.items()])
-    return name, "\n".join([said, *_locks_row(plan.piece, turn)])
+    alone = plan.piece.alone
+    free_ends = [
+        rows.of_balloon(alone[letter]) if letter in alone else rows.passes(letter, times)
+        for letter, times in ends.items()
+    ]
+    brought = [
+        rows.balloon(link, plan.names_of([link])[0], _tail_first(plan, link))
+        for link in turn[0].links
+    ]
+    return name, "\n".join(
+        [rows.join(name, knots, free_ends), *brought, *_locks_row(plan.piece, turn)]
+    )
+
+
+def _tail_first(plan: Plan, link_id: str) -> tuple[str, str]:
+    link = plan.framework.link[link_id]
+    return link.tail, link.neck
 
 
 # --- locks, turning over ------------------------------------------------------------------------
@@ -209,9 +276,15 @@ def _getting_at(plan: Plan, joints: Sequence[str]) -> list[str]:
     behind = [joint for joint in joints if joint in plan.piece.behind]
     if plan.reach is None:
         return [locking.roll()] if behind else []
-    lifted = [joint for joint in joints if plan.reach.ways[joint] is Way.LIFTED]
-    low = set(behind).difference(lifted)
-    return [reaching.kneel() if low else "", reaching.lift(lifted)]
+    ways = plan.reach.ways
+    by_way = {way: [j for j in joints if ways.get(j) is way] for way in Way}
+    return [
+        reaching.kneel() if set(behind).intersection(by_way[Way.DIRECT]) else "",
+        reaching.lift(by_way[Way.LIFTED]),
+        reaching.on_its_side(by_way[Way.ON_ITS_SIDE]),
+        reaching.stool(by_way[Way.STOOL]),
+        reaching.hard(by_way[Way.NONE]),
+    ]
 
 
 def _parts_at(plan: Plan, heads: Sequence[Operation]) -> list[str]:
@@ -223,18 +296,35 @@ def _parts_at(plan: Plan, heads: Sequence[Operation]) -> list[str]:
 def _waiting(plan: Plan, heads: Sequence[Operation]) -> list[str]:
     """What is said of joints whose lock waits for a brace of a later step."""
     later: dict[int, list[str]] = {}
+    put_off = {joint for joint, way in plan.ways.items() if way is Way.TURNED}
     for head in heads:
         if head.kind is Kind.BRACE:
             for joint in head.joints:
+                if joint in put_off:
+                    continue
                 number = plan.lock_waits_for[joint]
                 if number > plan.piece.brace[heads[-1].id].number:
                     later.setdefault(number, []).append(joint)
-    return [locking.waits(joints, number) for number, joints in sorted(later.items())]
+    turned = [joint for head in heads for joint in head.joints if joint in put_off]
+    waits = [locking.waits(joints, number) for number, joints in sorted(later.items())]
+    return [*waits, locking.waits_for_turning(turned)]
 
 
 def turn_over(plan: Plan, number: int) -> Wording:
-    """Turning the piece over."""
-    return reaching.turn_over(plan.group(number).heads[0].people)
+    """Turning the piece over, and locking what could not be reached before."""
+    group = plan.group(number)
+    said = reaching.turn_over(group.heads[0].people)
+    if not group.locks:
+        return said
+    text = sentences(said.text, *_locking(plan, number))
+    return replace(said, text=text, check=_done(plan, number, said.check))
+
+
+def turned_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
+    """`Locks with the back up: C3, C4`, where there are any."""
+    joints = [joint for operation in turn for joint in operation.locks]
+    name = head_words.locks_turned()
+    return (name, rows.at_joints(name, joints)) if joints else (UNNAMED, "")
 
 
 # --- finish -------------------------------------------------------------------------------

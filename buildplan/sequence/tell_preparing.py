@@ -11,6 +11,7 @@ from buildplan.framework.counts import BALLOONS_PER_LOCK
 from buildplan.framework.model import Framework, LongChain
 from buildplan.language.grammar import listed
 from buildplan.sequence.colour_order import colour_runs, is_long, sections
+from buildplan.sequence.grouping import is_for_courses
 from buildplan.sequence.model import Kind, Operation
 from buildplan.sequence.plan import Plan
 from buildplan.sequence.words import chaining, heads, laying, rows, tying
@@ -91,7 +92,9 @@ def chain(plan: Plan, number: int) -> Wording:
     """Tying long chains, or the short chains of braces."""
     group = plan.group(number)
     links = group.operations[0].links
-    if not group.operations[0].adds:
+    if is_for_courses(plan.piece, group.operations[0]) and len(group.turns) == 1:
+        return chaining.stock(group.times, len(links), colours(*colour_runs(plan.names_of(links))))
+    if links[0] not in plan.piece.long_links:
         braces = sorted({plan.piece.brought_by[op.links[0]] for op in group.operations})
         return chaining.short_chains(group.times, len(links), balloons_of(plan, links), braces)
     orders = {tuple(plan.names_of(op.links)) for op in group.operations}
@@ -115,9 +118,19 @@ def balloons_of(plan: Plan, links: Sequence[str]) -> str:
 def chain_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     """`Chain A: 40 balloons (all deep blue), joints A1 to A40 and back to A1`."""
     operation = turn[0]
-    if not operation.adds:
+    if is_for_courses(plan.piece, operation) and plan.group(number).turns == (turn,):
+        order = colours(*colour_runs(plan.names_of(operation.links)))
+        return UNNAMED, chaining.chains_in_order(len(turn), len(operation.links), order)
+    if operation.links[0] not in plan.piece.long_links:
         links = operation.links
         return UNNAMED, rows.short_chains(len(turn), len(links), balloons_of(plan, links))
+    first = long_of(plan, plan.group(number).operations[0])
+    return chain_row_of(plan, operation, first.letter)
+
+
+def chain_row_of(plan: Plan, operation: Operation, first: str = "") -> Row:
+    """What a chain is made of, and its joints; a long order of colours is told of the chain
+    `first` alone."""
     long = long_of(plan, operation)
     joints = long.chain.joints
     way = rows.along(operation.joints)
@@ -127,10 +140,9 @@ def chain_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
     names = plan.names_of(operation.links)
     if not is_long(names):
         return name, rows.chain(name, len(names), colours(*colour_runs(names)), way)
-    first = long_of(plan, plan.group(number).operations[0])
-    if long is not first:
+    if first not in ("", long.letter):
         # chains of a long order are told together only where they are alike
-        return name, rows.chain(name, len(names), rows.as_chain(first.letter), way)
+        return name, rows.chain(name, len(names), rows.as_chain(first), way)
     told = [rows.chain(name, len(names), rows.by_sections(), way)]
     for begin, end, part in sections(names):
         told.append(rows.section(name, begin, end, colours(*colour_runs(part))))

@@ -23,7 +23,7 @@ _TOLD: Mapping[Kind, tuple[_Tell, _Row]] = {
     Kind.BRACE: (assembling.brace, assembling.brace_row),
     Kind.SINGLE: (assembling.single, assembling.single_row),
     Kind.JOIN: (assembling.join, assembling.join_row),
-    Kind.TURN_OVER: (assembling.turn_over, assembling.plain_row),
+    Kind.TURN_OVER: (assembling.turn_over, assembling.turned_row),
     Kind.INSPECT: (assembling.inspect, assembling.plain_row),
     Kind.STAND_UP: (assembling.stand_up, assembling.plain_row),
 }
@@ -31,11 +31,18 @@ _TOLD: Mapping[Kind, tuple[_Tell, _Row]] = {
 
 def wording(plan: Plan, number: int) -> Wording:
     """What step `number` says."""
-    tell, _ = _TOLD[plan.group(number).kind]
+    tell, _ = _told(plan, number)
     return tell(plan, number)
 
 
 def row(plan: Plan, number: int, turn: Sequence[Operation]) -> tuple[str, str]:
     """Name and row of words of one turn of step `number`."""
-    _, tell_row = _TOLD[plan.group(number).kind]
+    _, tell_row = _told(plan, number)
     return tell_row(plan, number, turn)
+
+
+def _told(plan: Plan, number: int) -> tuple[_Tell, _Row]:
+    group = plan.group(number)
+    if group.kind is Kind.LAY and group.operations[0].course:
+        return assembling.lay_course, assembling.coming_row
+    return _TOLD[group.kind]

@@ -26,6 +26,7 @@ PHRASES = re.compile(
             rf"(?P<chain>{LABEL}(?: – {LABEL})+|{LABEL} to {LABEL}(?: and back to {LABEL})?)",
             r"Chain \w+, balloons? (?P<first>\d+)(?: to (?P<last>\d+))? \((?P<section>[^)]+)\)",
             rf"Brace \d+(?: \((?P<coloured>[^)]+)\))?: (?P<brace>{WAY}(?:; and {WAY})*)",
+            rf"Balloon \S+ \((?P<between>[^)]+)\): (?P<across>{LABEL} – {LABEL})",
             rf"Single \S+: (?P<single>{LABEL} – {LABEL})",
             rf"Tie \S+: (?P<tie>{LABEL}(?: – {LABEL})+)",
             rf"Locks of (?:brace|single|joint|tie) \S+: (?P<locks>{LABEL}(?:, {LABEL})*)",
@@ -80,6 +81,9 @@ def read_words(text: str) -> Read:  # noqa: C901 - a case for each phrase
             read.links.update(_alternating(_way(said["chain"]), names, "chain"))
         elif said["brace"]:
             read.links.update(_brace(said["brace"], said["coloured"] or balloon))
+        elif said["across"]:
+            tail, neck = said["across"].split(" – ")
+            read.links[neck, tail, said["between"], "chain"] += 1
         elif said["single"]:
             tail, neck = said["single"].split(" – ")
             read.links[neck, tail, balloon, "single"] += 1

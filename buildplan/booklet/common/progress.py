@@ -53,7 +53,7 @@ class Progress:
                 if operation.adds:
                     self._links.update(dict.fromkeys(operation.links, moment))
                     self._locks.update(dict.fromkeys(operation.locks, moment))
-                if operation.kind is Kind.LAY:
+                if operation.kind is Kind.LAY and not operation.links:
                     # the chains of a part lie somewhere else until then
                     part = book.framework.built_with(operation.joints[0])
                     for long in part.chains if book.framework.parts else ():

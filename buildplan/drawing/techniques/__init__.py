@@ -23,7 +23,7 @@ from buildplan.drawing.techniques.joints import (
 from buildplan.drawing.techniques.knots import chain_pairs, pair_rounds, tie_off, tie_pair
 from buildplan.drawing.techniques.rings import close_ring, lay_chains, tag_joints
 from buildplan.drawing.techniques.work import size_balloons, stand_up, turn_over
-from buildplan.framework.model import Framework
+from buildplan.framework.model import Framework, Role
 from buildplan.sequence.model import Kind, Operation, Step
 
 Technique = Callable[..., Picture]  # of a framework; more arguments have defaults
@@ -69,7 +69,9 @@ def _moves_of(framework: Framework, first: Operation) -> tuple[Picture, ...]:
         return (pair_rounds(framework) if first.locks else tie_pair(framework, first.links),)
     if first.kind is Kind.TIE_OFF:
         return (tie_off(framework, first.links[0]),)
-    if first.kind is Kind.CHAIN and (not first.adds or len(first.links) < 3):
+    if first.kind is Kind.CHAIN and (
+        framework.link[first.links[0]].role is Role.BRACE or len(first.links) < 3
+    ):
         # a short chain; one balloon, or one pair, is a chain as it is
         balloon = framework.link[first.links[0]].balloon
         return (brace_chain(framework, (len(first.links),), balloon),)

@@ -267,12 +267,14 @@ def join_step(names: Sequence[str], moves: Sequence[str], done: str) -> Wording:
             len(names),
             joints=listed(names),
         ),
-        text=sentences(
-            say(
-                "Find every knot and free end tagged with the joint's name and bring them together."
-                " Tie free ends into the joint."
-            ),
-            *moves,
-        ),
+        text=sentences(*moves),
         check=done,
+    )
+
+
+def find_knots() -> str:
+    """Joining joints whose chains have all come in."""
+    return say(
+        "Find every knot and free end tagged with the joint's name and bring them together."
+        " Tie free ends into the joint."
     )

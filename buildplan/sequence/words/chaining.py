@@ -141,6 +141,28 @@ def short_chains(count: int, length: int, colour: str, braces: Sequence[int]) ->
     )
 
 
+def stock(count: int, length: int, order: str) -> Wording:
+    """Tying chains that are all alike, to be taken one by one later."""
+    whole_pairs, odd = divmod(length, 2)
+    made = chains_in_order(count, length, order)
+    return Wording(
+        title=say("Make {chains}", chains=made),
+        text=sentences(*_long_chain(count, whole_pairs, bool(odd))),
+        check=_chain_check(count, length),
+    )
+
+
+def chains_in_order(count: int, length: int, order: str) -> str:
+    """`10 chains of 4 (all leaf green)`."""
+    return say_count(
+        "{number} chain of {length} ({order})",
+        "{number} chains of {length} ({order})",
+        count,
+        length=length,
+        order=order,
+    )
+
+
 def chains_of(count: int, length: int, colour: str) -> str:
     """`30 chains of four ivory balloons`."""
     return say_count(

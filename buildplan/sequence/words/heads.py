@@ -63,3 +63,8 @@ def ring_name(letter: str) -> str:
 def together() -> str:
     """Joints that are brought together."""
     return say("Together")
+
+
+def locks_turned() -> str:
+    """The locks that are set once the piece is turned over."""
+    return say("Locks with the back up")

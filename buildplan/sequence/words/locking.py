@@ -45,3 +45,15 @@ def waits(joints: Sequence[str], brace: int) -> str:
         joints=listed(joints),
         brace=brace,
     )
+
+
+def waits_for_turning(joints: Sequence[str]) -> str:
+    """Joints that are locked with the piece turned over."""
+    if not joints:
+        return ""
+    return say_count(
+        "{joints} waits for its lock until the piece is turned over.",
+        "{joints} wait for their locks until the piece is turned over.",
+        len(joints),
+        joints=listed(joints),
+    )

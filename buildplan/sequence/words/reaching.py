@@ -12,25 +12,51 @@ from buildplan.source.suggestions import Suggestion, by_hand
 
 
 def out_of_reach() -> tuple[Message, Suggestion]:
-    """A joint that nobody can get at: what is wrong, and what would be right."""
+    """A joint to which no way was found: what to take note of, and what helps."""
     return (
-        message("no hand can reach to tie and lock here while the piece lies on the floor"),
+        message("these joints are hard to reach when they are tied and locked"),
         by_hand(
             message(
-                "open the course there, or lock these joints before the balloons around them are "
-                "tied"
+                "have a second person press the balloons about them apart, or lock them before the "
+                "balloons around them are tied"
             )
         ),
     )
 
 
-def only_from_behind() -> tuple[Message, Suggestion]:
-    """A joint that can be got at only with the piece turned over in the middle of the work."""
-    return (
-        message(
-            "a hand can reach here only with the piece turned over in the middle of its bracing"
-        ),
-        by_hand(message("keep the piece narrower there, so that it can be reached from beside it")),
+def on_its_side(joints: Sequence[str]) -> str:
+    """Joints that face the floor, to which lifting an edge does not help."""
+    if not joints:
+        return ""
+    return say_count(
+        "For {joints} stand the piece on its side; somebody holds it.",
+        "For {joints} stand the piece on its side; somebody holds it.",
+        len(joints),
+        joints=listed(joints),
+    )
+
+
+def stool(joints: Sequence[str]) -> str:
+    """Joints that are too high to be reached from the floor."""
+    if not joints:
+        return ""
+    return say_count(
+        "{joints} is high: work from a steady step stool, and have somebody hold it.",
+        "{joints} are high: work from a steady step stool, and have somebody hold it.",
+        len(joints),
+        joints=listed(joints),
+    )
+
+
+def hard(joints: Sequence[str]) -> str:
+    """Joints to which no way was found."""
+    if not joints:
+        return ""
+    return say_count(
+        "{joints} is hard to reach: have somebody press the balloons there apart.",
+        "{joints} are hard to reach: have somebody press the balloons there apart.",
+        len(joints),
+        joints=listed(joints),
     )
 
 

@@ -150,6 +150,16 @@ def join(name: str, passing: Sequence[str], ends: Sequence[str]) -> str:
     return f"{name}: {'; '.join(parts)}"
 
 
+def of_balloon(link: str) -> str:
+    """An end of a single balloon: `balloon A3-M3`."""
+    return say("balloon {link}", link=link)
+
+
+def balloon(name: str, colour: str, joints: Sequence[str]) -> str:
+    """`Balloon A3-M3 (ivory): A3 – M3`, tail first."""
+    return say("Balloon {link} ({colour}): {way}", link=name, colour=colour, way=along(joints))
+
+
 def passes(letter: str, times: int) -> str:
     """One chain, and how often it passes."""
     if times == 1:

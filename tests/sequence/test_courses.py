@@ -1,0 +1,159 @@
+"""The order in which hands build what has no braces."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+import networkx as nx
+import numpy as np
+import pytest
+from buildplan.design.patterns import Column, Globe, Solid, Wall
+from buildplan.framework.column import build_column
+from buildplan.framework.solid import build_globe, build_solid
+from buildplan.framework.wall import build_wall
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from sequence_pieces import BALLOONS, listed_pieces, tube
+
+from buildplan.framework.assembly import build_assembly
+from buildplan.framework.model import Framework, Part
+from buildplan.sequence.courses import courses, order_of
+from buildplan.sequence.exchange import steps_as_json
+from buildplan.sequence.model import Kind
+from buildplan.sequence.operations import operations
+from buildplan.sequence.ordering import in_order
+from buildplan.sequence.reach import find_reach
+from buildplan.sequence.replay import replay
+from buildplan.sequence.steps import plan_steps
+from buildplan.shape.finding import find_shape
+
+
+def column(around: int, rings: int) -> Framework:
+    return build_column(
+        "Post",
+        BALLOONS,
+        Column(around=around, rings=rings, ring="long", between="cross", lock="lock"),
+    )
+
+
+def wall(across: int, up: int, layers: int) -> Framework:
+    between = {"between": "cross"} if layers == 2 else {}
+    return build_wall(
+        "Wall",
+        BALLOONS,
+        Wall(
+            across=across,
+            up=up,
+            layers=layers,  # type: ignore[arg-type]
+            row="long",
+            upright="cross",
+            lock="lock",
+            **between,  # type: ignore[arg-type]
+        ),
+    )
+
+
+@pytest.mark.parametrize(("around", "rings"), [(3, 5), (4, 10), (6, 4)])
+def test_a_column_grows_ring_on_ring_from_the_floor(around: int, rings: int) -> None:
+    """Common practice, no source. With its shape and without."""
+    piece = column(around, rings)
+    for found in (courses(piece), courses(piece, find_shape(piece).at)):
+        assert [
+            [f"{'ABCDEFGHIJ'[ring]}{place + 1}" for place in range(around)] for ring in range(rings)
+        ] == [list(course.joints) for course in found]
+        # a ring comes with the zigzag above it
+        assert [len(course.chains) for course in found] == [2] * (rings - 1) + [1]
+
+
+@pytest.mark.parametrize(("across", "up", "layers"), [(6, 4, 1), (5, 5, 2), (3, 8, 2)])
+def test_a_wall_grows_row_on_row(across: int, up: int, layers: int) -> None:
+    piece = wall(across, up, layers)
+    at = find_shape(piece).at
+    found = courses(piece, at)
+    assert len(found) == up + 1
+    for course in found:
+        assert len(course.joints) == (across + 1) * layers
+        heights = [at[joint][1] for joint in course.joints]
+        assert max(heights) - min(heights) < 0.1
+    # the first row brings the uprights, each other one its row of each layer
+    assert [len(course.chains) for course in found[1:]] == [layers] * up
+
+
+def test_a_two_layer_wall_has_no_lists_of_chains_of_one() -> None:
+    """Each balloon between the layers is tied in when its joint is joined."""
+    piece = wall(5, 5, 2)
+    ops = operations(piece)
+    assert not any(op.kind is Kind.CHAIN and len(op.links) == 1 for op in ops)
+    between = {c.chain.links[0] for c in piece.chains if len(c.chain.links) == 1}
+    assert {link for op in ops if op.kind is Kind.JOIN for link in op.links} == between
+
+
+@pytest.mark.parametrize("shape", ["cube", "icosahedron", "octahedron", "dodecahedron"])
+def test_a_solid_grows_from_the_face_it_stands_on(shape: str) -> None:
+    piece = build_solid("Lamp", BALLOONS, Solid(shape=shape, edge="long", lock="lock"))  # type: ignore[arg-type]
+    at = find_shape(piece).at
+    joined = [course.joints for course in courses(piece, at)]
+    heights = [np.mean([at[joint][1] for joint in joints]) for joints in joined]
+    assert heights == sorted(heights)
+    assert sorted(joint for joints in joined for joint in joints) == sorted(piece.joints)
+
+
+def test_a_round_is_gone_round() -> None:
+    """Each joint of a level is next to the one before it, seen from above; all the same way."""
+    piece = build_globe("Globe", BALLOONS, Globe(long="long", short="cross", lock="lock"))
+    at = find_shape(piece).at
+    turns = []
+    for course in courses(piece, at):
+        around = np.array([at[joint][[0, 2]] for joint in course.joints])
+        around -= around.mean(axis=0)
+        if len(around) < 4:
+            continue
+        angle = np.unwrap(np.arctan2(around[:, 1], around[:, 0]))
+        turns.append(np.sign(np.diff(angle)))
+        assert abs(angle[-1] - angle[0]) < 2 * np.pi
+    assert len(turns) > 2
+    assert len(set(np.concatenate(turns))) == 1
+
+
+def test_what_comes_in_is_all_that_is_needed_and_nothing_before_its_time() -> None:
+    piece = column(4, 6)
+    shape = find_shape(piece)
+    brought: set[str] = set()
+    for step in plan_steps(piece, reach=find_reach(piece, shape)):
+        brought |= {link for op in step.operations if op.adds for link in op.links}
+        for joint in step.locks if step.kind is Kind.JOIN else ():
+            assert brought.issuperset(piece.links_at[joint])
+        if step.kind is Kind.JOIN:  # at most one ring ahead of what is joined
+            top = max(shape.at[joint][1] for joint in step.locks)
+            assert max(shape.at[piece.link[link].finish][1] for link in brought) < top + 0.35
+
+
+def test_parts_keep_their_order_whatever_else_is_in_the_assembly() -> None:
+    """Columns beside a wide arch go ring by ring as they do alone."""
+    alone = column(4, 5)
+    arch = tube(["straight"] * 12)
+    whole = build_assembly(
+        "Gate",
+        BALLOONS,
+        [Part("L", alone), Part("T", arch), Part("R", column(4, 5))],
+        [("L.E1", "T.A1"), ("R.E1", "T.A13")],
+        [],
+        "lock",
+    )
+    ordered = in_order(operations(whole, order_of(whole)))
+    joined = [op.joints[0] for op in ordered if op.kind is Kind.JOIN and len(op.joints) == 1]
+    rounds = [joint for course in courses(alone) for joint in course.joints]
+    assert joined == [f"{part}.{joint}" for part in "LR" for joint in rounds]
+    replay(steps_as_json(plan_steps(whole)))
+
+
+@settings(max_examples=40)
+@given(listed_pieces(), st.integers(1, 24))
+def test_every_order_of_a_listed_piece_can_be_built(framework: Framework, limit: int) -> None:
+    steps = plan_steps(framework, limit)
+    assert nx.is_isomorphic(
+        nx.Graph(replay(steps_as_json(steps)).graph),
+        nx.Graph((link.neck, link.tail) for link in framework.links),
+    )
+    for before, after in pairwise(s for s in steps if any(op.course for op in s.operations)):
+        assert before.operations[-1].course <= after.operations[0].course
