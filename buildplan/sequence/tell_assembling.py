@@ -197,7 +197,19 @@ def join(plan: Plan, number: int) -> Wording:
         moves,
         _done(plan, number, words.joined_so_far(*progress)),
     )
-    return courses.with_chains(said, *_come_in(plan, number)) if _coming(plan, number) else said
+    if not _coming(plan, number):
+        return said
+    return _of_part(plan, number, courses.with_chains(said, *_come_in(plan, number)))
+
+
+def _of_part(plan: Plan, number: int, said: Wording) -> Wording:
+    """What is said of the first course of a part names the part."""
+    (laid,) = plan.group(number).of_kind(Kind.LAY)
+    part = plan.framework.part_at(laid.joints[0])
+    _, first, *_ = _come_in(plan, number)
+    if part is None or not first:
+        return said
+    return tying.of_part(said, part.name, part is plan.framework.parts[0])
 
 
 def _coming(plan: Plan, number: int) -> list[LongChain]:
@@ -224,7 +236,7 @@ def _come_in(plan: Plan, number: int) -> tuple[Sequence[str], bool, bool, bool]:
 
 def lay_course(plan: Plan, number: int) -> Wording:
     """Chains that come in and meet nothing."""
-    return courses.lay_alone(*_come_in(plan, number))
+    return _of_part(plan, number, courses.lay_alone(*_come_in(plan, number)))
 
 
 def coming_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:

@@ -139,8 +139,8 @@ def test_a_tie_cannot_be_left_out_or_come_before_its_part(tmp_path: Path) -> Non
     tie["joints"] = kept
     lay = next(step for step in steps if step["title"].startswith("Part U"))
     for turn in lay["turns"]:
-        turn["operations"][0]["joints"] = ["L.A1"]
-        turn["joints"] = ["L.A1"]
+        turn["operations"] = [act for act in turn["operations"] if act["kind"] != "lay"]
+        turn["joints"] = [joint for act in turn["operations"] for joint in act["joints"]]
     with pytest.raises(ReplayError):
         replay(steps)
 

@@ -7,16 +7,16 @@ from itertools import pairwise
 import networkx as nx
 import numpy as np
 import pytest
-from buildplan.design.patterns import Column, Globe, Solid, Wall
-from buildplan.framework.column import build_column
-from buildplan.framework.solid import build_globe, build_solid
-from buildplan.framework.wall import build_wall
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from sequence_pieces import BALLOONS, listed_pieces, tube
 
 from buildplan.framework.assembly import build_assembly
 from buildplan.framework.model import Framework, Part
+from buildplan.patterns.column import build_column
+from buildplan.patterns.keys import Column, Globe, Solid, Wall
+from buildplan.patterns.solid import build_globe, build_solid
+from buildplan.patterns.wall import build_wall
 from buildplan.sequence.courses import courses, order_of
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.model import Kind
