@@ -8,24 +8,20 @@ from __future__ import annotations
 import re
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from string import digits
 
 from buildplan.design.money_checks import check_money
-from buildplan.language.messages import Message, Value, mark, message, message_in
-from buildplan.patterns.arch import as_tube
+from buildplan.language.messages import mark, message, message_in
 from buildplan.patterns.colour_checks import check_colours, pattern_keys
-from buildplan.patterns.graph_checks import check_graph
-from buildplan.patterns.keys import Tube
-from buildplan.patterns.pattern_checks import (
-    A_BRACE,
-    A_LONG_CHAIN,
-    LOCK,
+from buildplan.patterns.pattern import Whole
+from buildplan.patterns.registry import (
     PATTERNS,
-    USES,
     check_patterns,
-    pattern_joints,
+    joints_of,
     pattern_words,
+    patterns_in,
 )
-from buildplan.patterns.tube_checks import check_tube, joint_counts
+from buildplan.patterns.tube import A_BRACE, A_LONG_CHAIN
 from buildplan.source.balloons import Balloon
 from buildplan.source.kinds import FileKind
 from buildplan.source.lengths import LEAST_PER_GAUGE, MOST_PER_GAUGE, likely, tie_to_tie
@@ -40,7 +36,7 @@ from buildplan.source.mistake import (
     one_of,
     shown,
 )
-from buildplan.source.partial_validation import Salvaged, list_in, mapping_in, salvage
+from buildplan.source.partial_validation import Salvaged, mapping_in, salvage
 from buildplan.source.suggestions import Put, Suggestion, TakeOut, Way, by_hand, change
 from buildplan.source.trade_words import in_file_words
 
@@ -66,14 +62,9 @@ def check(data: object, known_constants: Collection[str] | None = None) -> Itera
             yield from _check_reference(reference, balloons)
     if "build" in top:
         yield from _check_pattern(build)
-    yield from check_patterns(build)
-    yield from check_colours(as_tube(build), mapping_in(top.get("colour_pattern")))
-    if build.get("tube") is not None:
-        pattern = mapping_in(top.get("colour_pattern"))
-        tube = salvage(Tube, build["tube"])
-        yield from check_tube(tube, mapping_in(build["tube"]), balloons, pattern)
-    if build.get("graph") is not None:
-        yield from check_graph(mapping_in(build["graph"]))
+    colours = mapping_in(top.get("colour_pattern"))
+    yield from check_patterns(build, Whole(balloons, colours))
+    yield from check_colours(build, colours)
     yield from _check_standing(top, build)
     yield from check_money(top, balloons)
     yield from _check_translations(top, balloons)
@@ -200,33 +191,12 @@ class _Reference:
 
 def _references(top: Mapping[str, object]) -> Iterator[_Reference]:
     """Every place of the file that names a balloon."""
-    build = mapping_in(top.get("build"))
-    tube, graph = mapping_in(build.get("tube")), mapping_in(build.get("graph"))
-    at: Path = ("build", "tube")
-    long = tube.get("long")
-    if isinstance(long, dict):
-        for letter, key in long.items():
-            yield _Reference((*at, "long", letter), key, "link", A_LONG_CHAIN)
-    else:
-        yield _Reference((*at, "long"), long, "link", A_LONG_CHAIN)
-    yield _Reference((*at, "brace"), tube.get("brace"), "link", A_BRACE)
-    yield _Reference((*at, "single"), tube.get("single"), "link", mark("a single"))
-    for i, extra in enumerate(list_in(tube.get("extra"))):
-        key = mapping_in(extra).get("balloon")
-        yield _Reference((*at, "extra", i, "balloon"), key, "link", mark("a balloon more"))
-    yield _Reference((*at, "lock"), tube.get("lock"), LOCK.kind, LOCK.use)
-    at = ("build", "graph")
-    for i, balloon in enumerate(list_in(graph.get("balloons"))):
-        key = mapping_in(balloon).get("balloon")
-        yield _Reference((*at, "balloons", i, "balloon"), key, "link", mark("a framework"))
-    yield _Reference((*at, "lock"), graph.get("lock"), LOCK.kind, LOCK.use)
-    for name, uses in USES.items():
-        part = mapping_in(build.get(name))
-        for key, kind, use in (*uses, LOCK):
-            yield _Reference(("build", name, key), part.get(key), kind, use)
+    for pattern, given in patterns_in(mapping_in(top.get("build"))):
+        for use in pattern.uses:
+            for at, key in use.named(given):
+                yield _Reference(("build", pattern.name, *at), key, use.kind, use.use)
     for at, key in pattern_keys(mapping_in(top.get("colour_pattern"))):
-        use = A_BRACE if at[1] == "brace" else A_LONG_CHAIN
-        yield _Reference(at, key, "link", use)
+        yield _Reference(at, key, "link", A_BRACE if at[1] == "brace" else A_LONG_CHAIN)
     for table in ("prices", "pack_sizes", "pack_prices"):
         for key in mapping_in(top.get(table)):
             yield _Reference((table, key), key, None, table)
@@ -302,8 +272,7 @@ def _check_standing(top: Mapping[str, object], build: Mapping[str, object]) -> I
     else:
         labels = [(("stand_on",), given)]
     seen: set[str] = set()
-    known, these_are = joints_of(build)
-    tube = build.get("tube") is not None
+    joints = joints_of(build)
     for at, label in labels:
         if not isinstance(label, str):
             continue
@@ -314,61 +283,27 @@ def _check_standing(top: Mapping[str, object], build: Mapping[str, object]) -> I
                 message("{name} is listed twice", name=shown(label)),
                 change(message("list each joint once"), TakeOut(at)),
             )
-        elif known is not None and label not in known:
-            guess = _meant_joint(label, known, tube)
+        elif joints is not None and label not in joints.labels:
+            guess = _meant_joint(label, joints.labels)
             yield Mistake(
                 FileKind.NO_SUCH_JOINT,
                 at,
                 message("there is no joint {joint}", joint=shown(label)),
                 Suggestion(
-                    (message("the joints are {names}", names=these_are),),
+                    (message("the joints are {names}", names=joints.words),),
                     (Way(meant(guess), (Put(at, guess),)),) if guess else (),
                 ),
             )
         seen.add(label)
 
 
-def _meant_joint(label: str, known: Collection[str], tube: bool) -> str | None:
+def _meant_joint(label: str, known: Collection[str]) -> str | None:
     """The joint that a label was most likely meant to name: `A12` for `a12` or `A 12`."""
     plain = re.sub(r"[\s_.-]+", "", label).upper()
     plain = re.sub(r"(?<=[A-Z])0+(?=[0-9])", "", plain)
     if plain in known:
         return plain
+    guess = nearest(label, known)
     # nearest to A99 would be A9, which tells nobody anything
-    return None if tube else nearest(label, known)
-
-
-def joints_of(build: Mapping[str, object]) -> tuple[Collection[str] | None, Value]:
-    """The labels of the piece's joints, also in words; None if they cannot be told."""
-    of_pattern = pattern_joints(build)
-    if of_pattern:
-        return of_pattern, _first_to_last(of_pattern[0], of_pattern[-1])
-    if build.get("assembly") is not None:
-        return _joints_of_parts(mapping_in(build["assembly"])), message("those of its parts")
-    build = as_tube(build)
-    if build.get("tube") is not None and build.get("graph") is None:
-        counts = joint_counts(salvage(Tube, build["tube"]))
-        if counts is None:
-            return None, ""
-        known = {f"{letter}{i + 1}": None for letter, n in counts.items() for i in range(n)}
-        runs = (_first_to_last(f"{letter}1", f"{letter}{n}") for letter, n in counts.items())
-        return known, listed(runs)
-    joints = [
-        j for j in list_in(mapping_in(build.get("graph")).get("joints")) if isinstance(j, str)
-    ]
-    return (joints, listed(map(key_in_words, joints))) if joints else (None, "")
-
-
-def _first_to_last(first: str, last: str) -> Message:
-    return message("{first} to {last}", first=first, last=last)
-
-
-def _joints_of_parts(assembly: Mapping[str, object]) -> Collection[str] | None:
-    """The joints of an assembly whose parts are all inline, each once; None for any other."""
-    found: list[str] = []
-    for part in map(mapping_in, list_in(assembly.get("parts"))):
-        known, _ = joints_of(mapping_in(part.get("build")))
-        if known is None or part.get("repeat", 1) != 1:
-            return None
-        found += [f"{part.get('name')}.{joint}" for joint in known]
-    return found
+    further = guess is not None and plain.rstrip(digits) == guess.rstrip(digits)
+    return None if further else guess

@@ -11,10 +11,12 @@ from dataclasses import dataclass, field
 from itertools import pairwise
 from pathlib import Path as FilePath
 
-from buildplan.design.checks import check, joints_of
+from buildplan.design.checks import check
 from buildplan.design.model import Design
 from buildplan.language.messages import Message, mark, message, message_count
-from buildplan.patterns.keys import Assembly, AssemblyPart, Build, PartsTie, TieByBalloon
+from buildplan.patterns.assembly_keys import Assembly, AssemblyPart, PartsTie, TieByBalloon
+from buildplan.patterns.build import Build, built_as
+from buildplan.patterns.registry import joints_of
 from buildplan.source.balloons import Balloon
 from buildplan.source.kinds import FileKind
 from buildplan.source.mistake import (
@@ -52,7 +54,7 @@ def join_parts(
 ) -> tuple[Design, list[Mistake]]:
     """`design` with its assembly's parts inline, and every mistake in them; a design of another
     pattern as it is. `read` reads the design of a part, and raises as `read_design` does."""
-    assembly = design.build.assembly
+    assembly = design.build.keys_of(Assembly)
     if assembly is None:
         return design, []
     found = _Joining(dict(design.balloons))
@@ -63,7 +65,7 @@ def join_parts(
         mistakes = [*_check_whole(found), *_check_foot(found, design)]
     # every part by itself may be more than a file may list
     whole = Assembly.model_construct(parts=found.parts, ties=found.ties, lock=assembly.lock)
-    update = {"build": Build.model_construct(assembly=whole), "balloons": found.balloons}
+    update = {"build": built_as("assembly", whole), "balloons": found.balloons}
     return design.model_copy(update=update), mistakes
 
 
@@ -126,10 +128,11 @@ def _read_parts(
         yield from mistakes
         if whole is None:
             continue
-        joints, _ = joints_of(_plain(whole.build))
+        joints = joints_of(_plain(whole.build))
+        labels = joints.labels if joints is not None else ()
         for name in _names(part):
             found.parts.append(whole.model_copy(update={"name": name}))
-            found.labels.update({f"{name}.{joint}": name for joint in joints or ()})
+            found.labels.update({f"{name}.{joint}": name for joint in labels})
     if len(found.labels) > MOST_JOINTS:
         yield Mistake(
             FileKind.TOO_MANY_JOINTS,
@@ -215,15 +218,15 @@ def _from_file(
 
 def _check_stand_on(part: AssemblyPart, at: Path) -> Iterator[Mistake]:
     """Joints that the assembly gives a part of another file to stand on."""
-    known, these_are = joints_of(_plain(part.build))
+    joints = joints_of(_plain(part.build))
     given = part.stand_on
     for label in [given] if isinstance(given, str) else given or []:
-        if known is not None and label not in known:
+        if joints is not None and label not in joints.labels:
             yield Mistake(
                 FileKind.NO_SUCH_JOINT,
                 (*at[:-1], "stand_on"),
                 message("part {part} has no joint {joint}", part=part.name, joint=shown(label)),
-                by_hand(message("its joints are {names}", names=these_are)),
+                by_hand(message("its joints are {names}", names=joints.words)),
             )
 
 
@@ -255,7 +258,7 @@ def _inline(
         return None, mistakes
     build = part.build
     assert build is not None, "asked for before"
-    if build.assembly is not None:
+    if build.keys_of(Assembly) is not None:
         inner = design.model_copy(update={"build": build, "balloons": found.balloons})
         whole, more = join_parts(inner, folder, read, known_constants)
         if more:

@@ -13,7 +13,7 @@ from pydantic import Field, model_validator
 
 from buildplan.language.messages import mark
 from buildplan.patterns.colour_order import ColouredPart, ColourOrder
-from buildplan.patterns.keys import Build, OneOrMoreJoints
+from buildplan.patterns.registry import Build, holding
 from buildplan.source.balloons import Balloon
 from buildplan.source.trade_words import in_file_words, with_colours
 from buildplan.source.values import (
@@ -27,6 +27,7 @@ from buildplan.source.values import (
     Key,
     Labour,
     Language,
+    OneOrMoreJoints,
     Price,
     Share,
     StageName,
@@ -113,6 +114,7 @@ class Translation(FileModel):
     )
 
 
+@holding
 class Design(FileModel):
     """A whole design file: a freestanding piece of link balloons, from which its counts, its
     shape, the order of work and the booklet are made."""

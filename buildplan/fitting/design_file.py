@@ -11,7 +11,7 @@ from buildplan.fitting.fitting import Fit
 from buildplan.fitting.report import holes_words, share_words
 from buildplan.language.grammar import decimal
 from buildplan.language.speaking import say
-from buildplan.patterns.keys import CourseItem, Repeat
+from buildplan.patterns.tube_keys import CourseItem, Repeat, Tube
 from buildplan.source.balloons import Balloon
 
 WIDTH, COMMENT_WIDTH = 96, 90
@@ -20,7 +20,7 @@ WIDTH, COMMENT_WIDTH = 96, 90
 def fit_text(fit: Fit) -> str:
     """The text of the design file: the same design, written for people."""
     design, close = fit.design, fit.close
-    tube = design.build.tube
+    tube = design.build.keys_of(Tube)
     assert tube is not None, "a fit is a tube"
     fitted = say(
         "{piece}: fitted to the outline {name}, {height} cm high.",

@@ -8,39 +8,30 @@ from typing import Any
 from buildplan.design.beginnings import GAUGE_STEP
 from buildplan.design.model import Design
 from buildplan.evaluation.measured import Measured, first_mistake
-from buildplan.fitting.course_runs import moved_joint, run_changes, scaled, stretches
 from buildplan.fitting.resize_options import NotHadError, Trial, Way, nearest, off_m
 from buildplan.language.grammar import first_to_last, written
-from buildplan.language.speaking import mark, say, whole
-from buildplan.patterns.arch import as_tube
+from buildplan.language.speaking import say, whole
 from buildplan.patterns.colour_patterns import keys_of
+from buildplan.patterns.pattern import AllOf
+from buildplan.patterns.registry import patterns_in
 from buildplan.source.file_changes import changed_data
 from buildplan.source.lengths import tie_to_tie
-from buildplan.source.mistake import Path
 from buildplan.source.suggestions import Put
 
 MOST_TRIALS = 7
 NEAR_ENOUGH = 0.005  # of the height: once as near as this, nothing more is tried
 MOST_GAUGE_STEPS = 12
 MOST_NUDGES, NUDGE = 20, 1.04
-FEWEST_AROUND = 3
-LETTER_CELLS = (5, 7, 9, 11, 13)
 
 Data = Mapping[str, Any]
-
-NO_CELLS: Mapping[str, str] = {
-    "solid": mark("a solid has one balloon to an edge, and no cells to add"),
-    "globe": mark("a globe has 80 triangles, no more and no fewer"),
-    "graph": mark("a piece listed joint by joint has no cells to add"),
-    "assembly": mark("the parts of an assembly would no longer meet where they are tied"),
-}
 
 
 def by_cells(data: Data, now: Measured, height_m: float) -> Way:
     """The design with more cells of the same balloons, as near to the height as comes."""
-    pattern = next(name for name, value in data["build"].items() if value is not None)
-    if pattern not in CELLS:
-        raise NotHadError(say(NO_CELLS[pattern]))
+    pattern, _ = next(patterns_in(data["build"]))
+    more_cells = pattern.more_cells
+    if isinstance(more_cells, AllOf):
+        raise NotHadError(say(more_cells.why))
     if _has_sizes_along(now.design):
         raise NotHadError(
             say(
@@ -53,10 +44,10 @@ def by_cells(data: Data, now: Measured, height_m: float) -> Way:
     factor, reached = height_m / now.height_m, [(1.0, now.height_m)]
     seen: list[tuple[Put, ...]] = [()]
     for _ in range(MOST_TRIALS):
-        changes = tuple(CELLS[pattern](data, factor))
+        changes = tuple(more_cells(data, factor))
         if len({high < height_m for _, high in reached}) == 1:
             # the height is still ahead
-            factor, changes = _unseen(CELLS[pattern], data, factor, seen, now.height_m < height_m)
+            factor, changes = _unseen(more_cells, data, factor, seen, now.height_m < height_m)
         if changes in seen:
             break
         seen.append(changes)
@@ -153,80 +144,6 @@ def _inner_key(data: Data) -> str:
     inner = {long[letter] for letter in ("B", "C") if letter in long}
     others = {long[letter] for letter in ("A", "D") if letter in long} | {tube["brace"]}
     return str(inner.pop()) if len(inner) == 1 and not inner & others else ""
-
-
-# --- what is made longer -------------------------------------------------------------------
-
-
-def _counts(data: Data, at: Path, names: Mapping[str, int], factor: float) -> Iterator[Put]:
-    """Counts under a key of the file, each with the least that it may be."""
-    part: Any = data
-    for step in at:
-        part = part[step]
-    for name, least in names.items():
-        number = scaled(part[name], factor, least)
-        if number != part[name]:
-            yield Put((*at, name), number)
-
-
-def _tube(data: Data, factor: float) -> Iterator[Put]:
-    at: Path = ("build", "tube", "course")
-    yield from run_changes(data["build"]["tube"]["course"], factor, at)
-    yield from _feet(data, data["build"]["tube"], factor)
-
-
-def _arch(data: Data, factor: float) -> Iterator[Put]:
-    yield from _counts(data, ("build", "arch"), {"leg": 1, "span": 1}, factor)
-    yield from _feet(data, as_tube(data["build"])["tube"], factor)
-
-
-def _feet(data: Data, tube: Any, factor: float) -> Iterator[Put]:
-    """The joints that it stands on, and those of further balloons, where they have gone to."""
-    course = list(stretches(tube["course"], factor))
-    for i, extra in enumerate(tube.get("extra") or ()):
-        at: Path = ("build", "tube", "extra", i)
-        joints, at = (extra, at) if isinstance(extra, list) else (extra["joints"], (*at, "joints"))
-        for end, label in enumerate(joints):
-            yield Put((*at, end), moved_joint(label, course, tube["chains"]))
-    stand_on = data.get("stand_on")
-    if stand_on is None:
-        return
-    one = isinstance(stand_on, str)
-    for i, label in enumerate([stand_on] if one else stand_on):
-        moved = moved_joint(label, course, tube["chains"])
-        if moved != label:
-            yield Put(("stand_on",) if one else ("stand_on", i), moved)
-
-
-def _column(data: Data, factor: float) -> Iterator[Put]:
-    yield from _counts(data, ("build", "column"), {"rings": 2, "around": FEWEST_AROUND}, factor)
-
-
-def _wall(data: Data, factor: float) -> Iterator[Put]:
-    yield from _counts(data, ("build", "wall"), {"across": 1, "up": 1}, factor)
-    for i, _ in enumerate(data["build"]["wall"].get("openings") or []):
-        at = ("build", "wall", "openings", i)
-        yield from _counts(data, at, {"along": 1, "up": 0, "wide": 1, "high": 1}, factor)
-
-
-def _letters(data: Data, factor: float) -> Iterator[Put]:
-    """Letters are so many cells high, or as many as come near a height."""
-    letters = data["build"]["letters"]
-    if letters.get("cells") is None:
-        yield Put(("build", "letters", "height"), round(letters["height"] * factor, 1))
-        return
-    number = min(LETTER_CELLS, key=lambda cells: abs(cells - letters["cells"] * factor))
-    if number != letters["cells"]:
-        yield Put(("build", "letters", "cells"), number)
-
-
-CELLS: Mapping[str, Callable[[Data, float], Iterator[Put]]] = {
-    "tube": _tube,
-    "arch": _arch,
-    "column": _column,
-    "wall": _wall,
-    "letters": _letters,
-}
 
 
 def _words(data: Data, changes: tuple[Put, ...]) -> str:

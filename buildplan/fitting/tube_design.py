@@ -10,8 +10,9 @@ from buildplan.design.model import Design
 from buildplan.fitting.cells import KINDS, Sizes
 from buildplan.fitting.search import Course
 from buildplan.language.speaking import say
+from buildplan.patterns.build import built_as
 from buildplan.patterns.colour_order import ColouredPart, ColourOrder
-from buildplan.patterns.keys import Build, CourseItem, Repeat, Tube
+from buildplan.patterns.tube_keys import CourseItem, Repeat, Tube
 from buildplan.source.balloons import Balloon
 from buildplan.source.lengths import TIE_TO_TIE_PER_GAUGE
 
@@ -98,7 +99,7 @@ def design_of(course: Course, gauges: Gauges, name: str, stand_on: Sequence[str]
         name=_title(name),
         units="in",
         balloons=balloons,
-        build=Build(tube=tube),
+        build=built_as("tube", tube),
         stand_on=list(stand_on) or None,
         colour_pattern=pattern,
     )

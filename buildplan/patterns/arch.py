@@ -2,9 +2,54 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator
+from typing import Annotated, Literal
 
-from buildplan.patterns.keys import Arch, CourseItem, Repeat, Tube
+from pydantic import Field, ValidationError
+
+from buildplan.framework.model import Framework
+from buildplan.language.messages import mark
+from buildplan.patterns import growing
+from buildplan.patterns.colour_runs import Run, tube_runs
+from buildplan.patterns.pattern import (
+    LOCK,
+    Colouring,
+    Given,
+    Joints,
+    JointsOf,
+    Making,
+    Pattern,
+    link,
+)
+from buildplan.patterns.tube import (
+    A_BRACE,
+    A_LONG_CHAIN,
+    TUBE_COLOURS_WORDS,
+    TUBE_PARTS,
+    joints_of_tube,
+    moved_feet,
+    tube_framework,
+)
+from buildplan.patterns.tube_keys import CourseItem, Repeat, Tube
+from buildplan.source.suggestions import Put
+from buildplan.source.values import FileModel, Key
+
+
+class Arch(FileModel):
+    """An open tube of four chains on two feet."""
+
+    kind: Literal["square", "gabled"] = Field(
+        description=mark("square (two sharp corners) or gabled (three bends of about 60 degrees)")
+    )
+    leg: Annotated[int, Field(ge=1, le=200)] = Field(
+        description=mark("how many balloons high each leg is")
+    )
+    span: Annotated[int, Field(ge=1, le=200)] = Field(
+        description=mark("how many balloons the inner chains take from leg to leg")
+    )
+    long: Key = Field(description=mark("the link balloon of the long chains"))
+    brace: Key = Field(description=mark("the link balloon of the braces across the chains"))
+    lock: Key = Field(description=mark("the round balloon of the locks"))
 
 
 def arch_tube(arch: Arch) -> Tube:
@@ -27,10 +72,40 @@ def arch_tube(arch: Arch) -> Tube:
     )
 
 
-def as_tube(build: Mapping[str, object]) -> Mapping[str, object]:
-    """The plain data of a file's `build`, an arch that is right written as the tube it is."""
+def _as_tube(given: Given) -> Given | None:
+    """The plain data of the tube that an arch is; None of one that is not right."""
     try:
-        arch = Arch.model_validate(build.get("arch"))
-    except ValueError:
-        return build
-    return {"tube": arch_tube(arch).model_dump()}
+        return arch_tube(Arch.model_validate(given)).model_dump()
+    except ValidationError:
+        return None
+
+
+def _joints(given: Given, of_part: JointsOf) -> Joints | None:
+    tube = _as_tube(given)
+    return None if tube is None else joints_of_tube(tube, of_part)
+
+
+def _built(arch: Arch, making: Making) -> Framework:
+    return tube_framework(arch_tube(arch), making)
+
+
+def _coloured(framework: Framework, arch: Arch, part: str) -> Iterator[Run]:
+    yield from tube_runs(framework, part)
+
+
+def _more_cells(data: Given, factor: float) -> Iterator[Put]:
+    yield from growing.counts(data, ("build", "arch"), {"leg": 1, "span": 1}, factor)
+    yield from moved_feet(data, _as_tube(data["build"]["arch"]), factor)
+
+
+PATTERN = Pattern(
+    name="arch",
+    about=mark("an open tube on two feet"),
+    keys=Arch,
+    uses=(link("long", A_LONG_CHAIN), link("brace", A_BRACE), LOCK),
+    joints=_joints,
+    build=_built,
+    colours=Colouring(TUBE_PARTS, ("long",), _coloured, TUBE_COLOURS_WORDS),
+    more_cells=_more_cells,
+    most_joints=0,
+)

@@ -3,34 +3,27 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from typing import Any
 
 from pydantic import ValidationError
 
 from buildplan.language.messages import mark, message, message_count
-from buildplan.patterns.colour_order import ColourPattern
+from buildplan.patterns.colour_order import COLOURED_PARTS, ColourPattern
 from buildplan.patterns.colour_patterns import period, pitch
-from buildplan.patterns.keys import Tube
-from buildplan.patterns.tube_checks import joint_counts
-from buildplan.patterns.tube_lengths import chain_letters
+from buildplan.patterns.pattern import Colouring, Given, Uncoloured
+from buildplan.patterns.registry import patterns_in
 from buildplan.source.kinds import FileKind
 from buildplan.source.mistake import Mistake, Path, key_in_words, listed
-from buildplan.source.partial_validation import list_in, mapping_in, salvage
+from buildplan.source.partial_validation import list_in, mapping_in
 from buildplan.source.suggestions import Put, Suggestion, TakeOut, Way, by_hand, change
 
 AT = "colour_pattern"
 KINDS = ("stripes", "spiral", "fade")
-PARTS: Mapping[str, tuple[str, ...]] = {"column": ("ring", "between"), "wall": ("row", "upright")}
-NO_CHAINS: Mapping[str, str] = {
-    "letters": mark("letters have no long chains to lay a colour pattern along"),
-    "assembly": mark("an assembly has no long chains to lay a colour pattern along"),
-}
-NO_CHAINS_IN = mark("a {pattern} has no long chains to lay a colour pattern along")
 A_KIND: Mapping[str, str] = {
     "stripes": mark("stripes"),
     "spiral": mark("a spiral"),
     "fade": mark("a fade"),
 }
-CHAIN_LETTERS = ("A", "B", "C", "D")
 
 
 def pattern_keys(patterns: Mapping[str, object]) -> Iterator[tuple[Path, object]]:
@@ -46,30 +39,26 @@ def pattern_keys(patterns: Mapping[str, object]) -> Iterator[tuple[Path, object]
             yield (AT, part, "fade", i), key
 
 
-def check_colours(build: Mapping[str, object], patterns: Mapping[str, object]) -> Iterator[Mistake]:
-    """Every disagreement of colour patterns; `build` is plain data, an arch written as its
-    tube."""
-    name = next((name for name, value in build.items() if value is not None), "")
-    if not patterns or name in ("", "arch"):  # an arch that is wrong is told elsewhere
+def check_colours(build: Given, patterns: Mapping[str, object]) -> Iterator[Mistake]:
+    """Every disagreement of colour patterns with the pattern of `build`, which is plain data."""
+    found = next(patterns_in(build), None)
+    if not patterns or found is None:
         return
-    if name not in ("tube", *PARTS):
+    pattern, given = found
+    colours = pattern.colours
+    if isinstance(colours, Uncoloured):
         yield Mistake(
             FileKind.NO_COLOUR_PATTERN_HERE,
             (AT,),
-            message(NO_CHAINS.get(name, NO_CHAINS_IN), pattern=name),
-            by_hand(
-                message("name the balloon of each colour in build.graph.balloons instead")
-                if name == "graph"
-                else message("give its parts balloons of other colours instead")
-            ),
+            message(colours.why),
+            by_hand(message(colours.instead)),
         )
         return
-    tube = salvage(Tube, build["tube"]) if name == "tube" else None
-    lengths = joint_counts(tube) if tube is not None else None
     for part, order in patterns.items():
-        yield from _check_part(name, part)
+        if part in COLOURED_PARTS and part not in colours.parts:
+            yield _no_such_part(pattern.name, part, colours)
         try:
-            pattern = ColourPattern.model_validate(order)
+            laid = ColourPattern.model_validate(order)
         except ValidationError:
             continue
         at = (AT, part)
@@ -77,35 +66,26 @@ def check_colours(build: Mapping[str, object], patterns: Mapping[str, object]) -
         yield from mistakes
         if mistakes:
             continue
-        if pattern.spiral is not None:
-            yield from _check_spiral(at, part, pattern)
-        if lengths is not None and tube is not None and part in ("long", *CHAIN_LETTERS):
-            chains = [part] if part != "long" else chain_letters(tube.part.chains)
-            if tube.part.closed:
-                yield from _check_even(at, pattern, {c: lengths[c] for c in chains if c in lengths})
+        if laid.spiral is not None:
+            yield from _check_spiral(at, part, laid, colours)
+        yield from _check_even(at, laid, colours.rings(given, part))
 
 
-def _check_part(name: str, part: str) -> Iterator[Mistake]:
-    """Chains of a tube that it has not are told with the tube."""
-    if name == "tube":
-        wrong = any(part in parts for parts in PARTS.values())
-    else:
-        wrong = part not in PARTS[name]
-    if wrong:
-        yield Mistake(
-            FileKind.NO_SUCH_PART_TO_COLOUR,
-            (AT, part),
-            message(
-                "a {pattern} has no {part} to lay a colour pattern along",
-                pattern=name,
-                part=key_in_words(part),
-            ),
-            by_hand(
-                message("use a chain's letter, long or brace")
-                if name == "tube"
-                else message("use {names}", names=listed(PARTS[name], "or"))
-            ),
-        )
+def _no_such_part(name: str, part: str, colours: Colouring[Any]) -> Mistake:
+    return Mistake(
+        FileKind.NO_SUCH_PART_TO_COLOUR,
+        (AT, part),
+        message(
+            "a {pattern} has no {part} to lay a colour pattern along",
+            pattern=name,
+            part=key_in_words(part),
+        ),
+        by_hand(
+            message(colours.words)
+            if colours.words
+            else message("use {names}", names=listed(colours.parts, "or"))
+        ),
+    )
 
 
 def _check_form(at: Path, given: Mapping[str, object]) -> Iterator[Mistake]:
@@ -147,8 +127,10 @@ def _as_list(at: Path, stripes: Mapping[str, int]) -> Way:
     )
 
 
-def _check_spiral(at: Path, part: str, pattern: ColourPattern) -> Iterator[Mistake]:
-    if part not in ("long", "ring", "between"):
+def _check_spiral(
+    at: Path, part: str, pattern: ColourPattern, colours: Colouring[Any]
+) -> Iterator[Mistake]:
+    if part not in colours.spirals:
         yield Mistake(
             FileKind.NO_SPIRAL_HERE,
             (*at, "spiral"),
@@ -165,7 +147,7 @@ def _check_spiral(at: Path, part: str, pattern: ColourPattern) -> Iterator[Mista
             ),
             by_hand(
                 message("lay it along long, or give stripes")
-                if part in ("brace", *CHAIN_LETTERS)
+                if "long" in colours.spirals
                 else message("give stripes or a fade")
             ),
         )

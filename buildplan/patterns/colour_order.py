@@ -7,9 +7,11 @@ from typing import Annotated, Literal
 from pydantic import ConfigDict, Discriminator, Field, Tag
 
 from buildplan.language.messages import mark
-from buildplan.source.values import KEYS_FORM, LIST_FORM, FileModel, Key, form_of
+from buildplan.source.values import KEYS_FORM, LIST_FORM, FileModel, Key, OneOf, form_of
 
-ColouredPart = Literal["A", "B", "C", "D", "long", "brace", "ring", "between", "row", "upright"]
+# the parts that a pattern can be coloured by, of every pattern in `patterns.registry`
+COLOURED_PARTS: dict[str, None] = {}
+ColouredPart = Annotated[str, OneOf(COLOURED_PARTS)]
 Stripes = Annotated[
     dict[Key, Annotated[int, Field(ge=1, le=1000)]], Field(min_length=1, max_length=60)
 ]

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
-from buildplan.patterns.keys import CourseItem, Repeat, Tube
+from buildplan.patterns.tube_keys import CourseItem, Repeat, Tube
 from buildplan.source.values import ChainLetter
 
 # the chains on the outer and on the inner side, by the number of chains

@@ -18,7 +18,6 @@ from dataclasses import dataclass, field
 from functools import cache
 
 from buildplan.framework.naming import letters
-from buildplan.patterns.keys import Letters
 
 HEIGHTS = (5, 7, 9, 11, 13)
 NARROW = frozenset("BMRW")  # stems that would run into one another in 5 cells
@@ -153,11 +152,10 @@ def sizes(height: int) -> Mapping[str, int]:
     }
 
 
-def cells_high(letters: Letters, link: float) -> int:
-    """How many cells high letters are; `link` is the length of a long link in the file's unit."""
-    if letters.cells is not None:
-        return letters.cells
-    return min(HEIGHTS, key=lambda cells: abs(cells * link - (letters.height or 0.0)))
+def cells_high(height: float, link: float) -> int:
+    """How many cells high letters about so high are; `link` is the length of a long link, in the
+    same unit."""
+    return min(HEIGHTS, key=lambda cells: abs(cells * link - height))
 
 
 def characters(text: str) -> dict[str, str]:

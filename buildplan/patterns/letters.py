@@ -11,8 +11,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
+from typing import Annotated, Literal
 
 import numpy as np
+from pydantic import Field, ValidationError
 
 from buildplan.framework.assembly import Spacer, build_assembly, part_joint
 from buildplan.framework.chain_roles import INNER, OUTER, Layer
@@ -27,8 +29,65 @@ from buildplan.framework.model import (
 )
 from buildplan.framework.naming import letters as chain_letters
 from buildplan.framework.tube import LinksMade, tie_brace
-from buildplan.patterns.keys import Letters
-from buildplan.patterns.lettering import BARS, Glyph, characters, front_chains, glyph
+from buildplan.language.messages import mark, message
+from buildplan.patterns.lettering import (
+    BARS,
+    GLYPHS,
+    HEIGHTS,
+    Glyph,
+    can_draw,
+    cells_high,
+    characters,
+    front_chains,
+    glyph,
+    letter_joints,
+)
+from buildplan.patterns.pattern import (
+    LOCK,
+    Given,
+    Joints,
+    JointsOf,
+    Making,
+    Pattern,
+    Uncoloured,
+    Whole,
+    link,
+)
+from buildplan.patterns.pattern_joints import first_to_last
+from buildplan.source.kinds import FileKind
+from buildplan.source.mistake import Mistake, listed
+from buildplan.source.suggestions import Put, Suggestion, TakeOut, Way, change
+from buildplan.source.values import FileModel, Key, Length
+
+
+class Letters(FileModel):
+    """Letters and digits as joined tubes of four chains, side by side."""
+
+    text: Annotated[str, Field(pattern=r"^[A-Z0-9]([A-Z0-9 ]{0,30}[A-Z0-9])?$")] = Field(
+        description=mark("what they say, in capitals and digits; a space becomes a low bar")
+    )
+    cells: Literal[5, 7, 9, 11, 13] | None = Field(
+        None, description=mark("how many cells high they are: 5, 7, 9, 11 or 13")
+    )
+    height: Length | None = Field(
+        None,
+        description=mark(
+            "in place of `cells`: about how high they are, in the file's units; the "
+            "nearest number of cells is taken"
+        ),
+    )
+    long: Key = Field(description=mark("the link balloon of the outlines"))
+    brace: Key = Field(
+        description=mark("the link balloon of the braces across, and between letters")
+    )
+    bar: Key | None = Field(
+        None,
+        description=mark(
+            "the link balloon of the bars' outlines, between letters; else that of the letters'"
+        ),
+    )
+    lock: Key = Field(description=mark("the round balloon of the locks"))
+
 
 LOW = 0.15  # of a link: joints up to this above the lowest are the foot
 FACING = 0.08  # of a link: how far from one link apart two joints may be to face one another
@@ -190,3 +249,100 @@ def _spacers(
         for start, finish in ((one.front[i], other.front[j]), (one.back[i], other.back[j])):
             ends = part_joint(left[0], start), part_joint(right[0], finish)
             yield Spacer(*ends, letters.brace)
+
+
+def _undrawn(text: str, cells: int) -> list[str]:
+    """The characters of a text that cannot be had so many cells high, each once."""
+    return [one for one in dict.fromkeys(text) if one != " " and not can_draw(one, cells)]
+
+
+def _joints(given: Given, of_part: JointsOf) -> Joints | None:
+    try:
+        letters = Letters.model_validate(given)
+    except ValidationError:
+        return None
+    if letters.cells is None or _undrawn(letters.text, letters.cells):
+        return None
+    return first_to_last(letter_joints(letters.text, letters.cells))
+
+
+def _built(letters: Letters, making: Making) -> Framework:
+    link_m = making.balloons[letters.long].tie_to_tie_m
+    height = letters.cells or cells_high(letters.height or 0.0, link_m / making.metres_per_unit)
+    return build_letters(making.name, making.balloons, letters, height)
+
+
+def _check(letters: Given, whole: Whole) -> Iterator[Mistake]:
+    at = ("build", "letters")
+    text, cells = letters.get("text"), letters.get("cells")
+    if (cells is None) == (letters.get("height") is None):
+        yield Mistake(
+            FileKind.CELLS_OR_HEIGHT,
+            at,
+            message("letters give neither cells nor a height")
+            if cells is None
+            else message("letters give their height twice over"),
+            change(
+                message(
+                    "add {cells}; or height: a length",
+                    cells=message("cells: {numbers}", numbers=listed(map(str, HEIGHTS), "or")),
+                ),
+                Put((*at, "cells"), HEIGHTS[1]),
+            )
+            if cells is None
+            else Suggestion(
+                ways=tuple(
+                    Way(message("take {key} out", key=key), (TakeOut((*at, key)),))
+                    for key in ("height", "cells")
+                )
+            ),
+        )
+    if isinstance(text, str) and cells in HEIGHTS:
+        for one in _undrawn(text, int(str(cells))):
+            if one in GLYPHS:
+                yield Mistake(
+                    FileKind.LETTER_TOO_LOW,
+                    (*at, "cells"),
+                    message(
+                        "{letter} cannot be had {cells} cells high: its stems would run into one "
+                        "another",
+                        letter=one,
+                        cells=str(cells),
+                    ),
+                    change(
+                        message("make the letters {cells} cells high or more", cells=HEIGHTS[1]),
+                        Put((*at, "cells"), HEIGHTS[1]),
+                    ),
+                )
+
+
+def _more_cells(data: Given, factor: float) -> Iterator[Put]:
+    """Letters are so many cells high, or as many as come near a height."""
+    letters = data["build"]["letters"]
+    if letters.get("cells") is None:
+        yield Put(("build", "letters", "height"), round(letters["height"] * factor, 1))
+        return
+    number = min(HEIGHTS, key=lambda cells: abs(cells - letters["cells"] * factor))
+    if number != letters["cells"]:
+        yield Put(("build", "letters", "cells"), number)
+
+
+PATTERN = Pattern(
+    name="letters",
+    about=mark("letters and digits as joined tubes"),
+    keys=Letters,
+    uses=(
+        link("long", mark("an outline")),
+        link("brace", mark("a brace")),
+        link("bar", mark("a bar")),
+        LOCK,
+    ),
+    joints=_joints,
+    build=_built,
+    colours=Uncoloured(
+        mark("letters have no long chains to lay a colour pattern along"),
+        mark("give its parts balloons of other colours instead"),
+    ),
+    more_cells=_more_cells,
+    check=_check,
+)

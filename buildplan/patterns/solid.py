@@ -8,14 +8,48 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from itertools import combinations, permutations, product
+from typing import Literal
 
 import numpy as np
 import numpy.typing as npt
+from pydantic import Field, ValidationError
 
 from buildplan.framework.listed import build_listed
 from buildplan.framework.model import BalloonType, Framework
 from buildplan.framework.naming import numbered
-from buildplan.patterns.keys import Globe, Solid
+from buildplan.language.messages import mark
+from buildplan.patterns.pattern import (
+    LOCK,
+    AllOf,
+    Given,
+    Joints,
+    JointsOf,
+    Making,
+    Pattern,
+    Uncoloured,
+    link,
+)
+from buildplan.patterns.pattern_joints import first_to_last
+from buildplan.source.values import FileModel, Key
+
+SolidName = Literal[
+    "tetrahedron",
+    "cube",
+    "octahedron",
+    "dodecahedron",
+    "icosahedron",
+    "cuboctahedron",
+    "truncated tetrahedron",
+]
+
+
+class Solid(FileModel):
+    """A solid by its edges, one link balloon each."""
+
+    shape: SolidName = Field(description=mark("which solid: its name in geometry"))
+    edge: Key = Field(description=mark("the link balloon of the edges"))
+    lock: Key = Field(description=mark("the round balloon of the locks"))
+
 
 FloatArray = npt.NDArray[np.float64]
 GOLDEN = (1 + 5**0.5) / 2
@@ -67,25 +101,44 @@ def build_solid(name: str, balloons: Mapping[str, BalloonType], solid: Solid) ->
     return build_listed(name, balloons, joints, listed, solid.lock)
 
 
-def globe_edges() -> tuple[int, list[tuple[int, int, bool]]]:
-    """How many joints a globe has, and its struts: two joints, and whether it is a long one.
-
-    The long struts join the middles of two edges of a face, the short ones a corner and the
-    middle of an edge: 0.618 and 0.546 of the radius (two-frequency geodesic sphere).
-    """
-    corners, edges = corners_and_edges("icosahedron")
-    middle = {edge: len(corners) + i for i, edge in enumerate(edges)}
-    struts = [(end, middle[edge], False) for edge in edges for end in edge]
-    for a, b, c in combinations(range(len(corners)), 3):
-        sides = [(a, b), (b, c), (a, c)]
-        if all(side in middle for side in sides):
-            struts += [(middle[one], middle[two], True) for one, two in combinations(sides, 2)]
-    return len(corners) + len(edges), struts
+# vertices; Euler's formula ties them to edges and faces
+SOLID_JOINTS: Mapping[str, int] = {
+    "tetrahedron": 4,
+    "cube": 8,
+    "octahedron": 6,
+    "dodecahedron": 20,
+    "icosahedron": 12,
+    "cuboctahedron": 12,
+    "truncated tetrahedron": 12,
+}
 
 
-def build_globe(name: str, balloons: Mapping[str, BalloonType], globe: Globe) -> Framework:
-    """Build the framework of a globe."""
-    count, struts = globe_edges()
-    joints = numbered(count)
-    listed = [(joints[i], joints[j], globe.long if long else globe.short) for i, j, long in struts]
-    return build_listed(name, balloons, joints, listed, globe.lock)
+def solid_joints(solid: Solid) -> list[str]:
+    """The joints of a solid."""
+    return numbered(SOLID_JOINTS[solid.shape])
+
+
+def _joints(given: Given, of_part: JointsOf) -> Joints | None:
+    try:
+        return first_to_last(solid_joints(Solid.model_validate(given)))
+    except ValidationError:
+        return None
+
+
+def _built(solid: Solid, making: Making) -> Framework:
+    return build_solid(making.name, making.balloons, solid)
+
+
+PATTERN = Pattern(
+    name="solid",
+    about=mark("a regular or half-regular solid by its edges"),
+    keys=Solid,
+    uses=(link("edge", mark("an edge")), LOCK),
+    joints=_joints,
+    build=_built,
+    colours=Uncoloured(
+        mark("a solid has no long chains to lay a colour pattern along"),
+        mark("give its parts balloons of other colours instead"),
+    ),
+    more_cells=AllOf(mark("a solid has one balloon to an edge, and no cells to add")),
+)

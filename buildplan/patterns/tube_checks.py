@@ -16,7 +16,7 @@ from buildplan.patterns.course import (
     cell_counts,
     expand_course,
 )
-from buildplan.patterns.keys import Tube
+from buildplan.patterns.tube_keys import Tube
 from buildplan.patterns.tube_lengths import Balloons, chain_letters, side_lengths, sized_inner
 from buildplan.patterns.tube_links import check_extra
 from buildplan.source.kinds import FileKind

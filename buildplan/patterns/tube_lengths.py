@@ -11,7 +11,7 @@ from pydantic import ValidationError
 from buildplan.patterns.colour_order import ColourPattern
 from buildplan.patterns.colour_patterns import Place, lay_colours, period
 from buildplan.patterns.course import INNER_CHAINS, OUTER_CHAINS
-from buildplan.patterns.keys import Tube
+from buildplan.patterns.tube_keys import Tube
 from buildplan.patterns.turning import SideLengths
 from buildplan.source.balloons import Balloon
 from buildplan.source.lengths import likely, tie_to_tie

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from buildplan.language.messages import message
 from buildplan.patterns.course import INNER_CHAINS, OUTER_CHAINS, expand_course
-from buildplan.patterns.keys import Tube
+from buildplan.patterns.tube_keys import Tube
 from buildplan.source.kinds import FileKind
 from buildplan.source.mistake import Mistake, Path, listed, quoted
 from buildplan.source.partial_validation import list_in, mapping_in

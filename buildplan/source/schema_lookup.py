@@ -9,7 +9,7 @@ from typing import Annotated, Any, Literal, Union, get_args, get_origin
 
 from buildplan.language.messages import Listing, Message, Value, message, message_in
 from buildplan.source.mistake import Path, listed
-from buildplan.source.values import FileModel
+from buildplan.source.values import FileModel, OneOf
 
 
 def types_at(path: Path, root: type[FileModel]) -> list[Any]:
@@ -37,7 +37,8 @@ def _inside(kind: Any, step: str | int) -> list[Any]:
 def _apart(kind: Any) -> list[Any]:
     """`kind` without its annotations, a union as its members."""
     if get_origin(kind) is Annotated:
-        return _apart(get_args(kind)[0])
+        names = [part.names for part in kind.__metadata__ if isinstance(part, OneOf)]
+        return [Literal[tuple(names[0])]] if names else _apart(get_args(kind)[0])
     if get_origin(kind) in (Union, UnionType):
         return [part for member in get_args(kind) for part in _apart(member)]
     return [kind]

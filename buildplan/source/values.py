@@ -2,10 +2,23 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from dataclasses import dataclass
 from decimal import Decimal
-from typing import Annotated, Literal
+from typing import Annotated, Any, Literal
 
-from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, WithJsonSchema
+from pydantic import (
+    BaseModel,
+    BeforeValidator,
+    ConfigDict,
+    Discriminator,
+    Field,
+    GetCoreSchemaHandler,
+    GetJsonSchemaHandler,
+    Tag,
+    WithJsonSchema,
+)
+from pydantic_core import CoreSchema, PydanticKnownError, core_schema
 
 from buildplan.language.speaking import mark
 from buildplan.source.trade_words import LENGTH_WORDS
@@ -96,6 +109,29 @@ Version = Annotated[Literal[1], BeforeValidator(_not_a_truth_value)]
 TEXT_FORM, LIST_FORM, KEYS_FORM = "<text>", "<list>", "<keys>"
 
 
+@dataclass(frozen=True, eq=False)
+class OneOf:
+    """Marks text of the file that is one of a few names, which a registry knows."""
+
+    names: Mapping[str, object]
+
+    def __get_pydantic_core_schema__(
+        self, source: Any, handler: GetCoreSchemaHandler
+    ) -> CoreSchema:
+        return core_schema.no_info_after_validator_function(self._known, handler(source))
+
+    def __get_pydantic_json_schema__(
+        self, schema: CoreSchema, handler: GetJsonSchemaHandler
+    ) -> dict[str, Any]:
+        return {"enum": list(self.names), "type": "string"}
+
+    def _known(self, name: str) -> str:
+        if name in self.names:
+            return name
+        expected = " or ".join(map(repr, self.names))
+        raise PydanticKnownError("literal_error", {"expected": expected})
+
+
 def form_of(value: object) -> str | None:
     """Which form `value` has: text, list, keys (or a part that has been read already)."""
     if isinstance(value, str):
@@ -109,6 +145,13 @@ class FileModel(BaseModel):
     """Base of every part of the file: immutable, and closed to keys it does not know."""
 
     model_config = ConfigDict(frozen=True, extra="forbid", strict=True)
+
+
+OneOrMoreJoints = Annotated[
+    Annotated[JointLabel, Tag(TEXT_FORM)]
+    | Annotated[list[JointLabel], Field(min_length=1, max_length=1000), Tag(LIST_FORM)],
+    Discriminator(form_of),
+]
 
 
 class ConstantRange(FileModel):

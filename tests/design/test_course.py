@@ -22,8 +22,8 @@ from buildplan.patterns.course import (
     cell_counts,
     expand_course,
 )
-from buildplan.patterns.keys import Tube
 from buildplan.patterns.tube_checks import joint_counts
+from buildplan.patterns.tube_keys import Tube
 from buildplan.sequence.model import Kind, Stage
 from buildplan.source.partial_validation import salvage
 from buildplan.source.values import LabourKind, StageName

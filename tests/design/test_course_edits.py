@@ -18,7 +18,7 @@ from buildplan.patterns.course_edits import (
     spread,
     taken_out,
 )
-from buildplan.patterns.keys import Tube
+from buildplan.patterns.tube_keys import Tube
 
 ANY = st.one_of(st.sampled_from(sorted(CELLS)), st.just([2, 1]))
 COURSES = st.lists(ANY, min_size=1, max_size=30).map(lambda names: tuple(map(cell_of, names)))

@@ -9,9 +9,9 @@ import yaml
 from hypothesis import given
 from hypothesis import strategies as st
 
-from buildplan.fitting.course_runs import moved_joint, run_changes, scaled, stretches
 from buildplan.patterns.course import CELLS, expand_course
-from buildplan.patterns.keys import Tube
+from buildplan.patterns.course_runs import moved_joint, run_changes, scaled, stretches
+from buildplan.patterns.tube_keys import Tube
 from buildplan.source.file_changes import CannotChangeError, changed_data, changed_text
 from buildplan.source.suggestions import Change, Put, Rename, TakeOut
 

@@ -14,7 +14,7 @@ from hypothesis import strategies as st
 from buildplan.language.voice import Voice
 from buildplan.patterns.closure import check_coming_round
 from buildplan.patterns.course import CELLS, CourseCell, cell_counts, cell_of
-from buildplan.patterns.keys import Repeat
+from buildplan.patterns.tube_keys import Repeat
 from buildplan.patterns.turning import (
     FIXED_TOLERANCE_DEG,
     FOLDED_DEG,

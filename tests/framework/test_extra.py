@@ -13,7 +13,7 @@ from buildplan.design.model import Design
 from buildplan.design.reading import read_design
 from buildplan.framework.model import Role
 from buildplan.patterns.course import CELLS
-from buildplan.patterns.keys import Tube
+from buildplan.patterns.tube_keys import Tube
 from buildplan.patterns.tube_links import joined
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.replay import replay

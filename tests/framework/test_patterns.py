@@ -15,7 +15,7 @@ from buildplan.design.reading import read_design
 from buildplan.framework.counts import balloon_counts, multigraph
 from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
-from buildplan.patterns.pattern_joints import column_joints, wall_joints
+from buildplan.patterns.registry import joints_of
 from buildplan.patterns.solid import corners_and_edges
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.replay import replay
@@ -205,12 +205,12 @@ def _edges(rebuilt: object) -> Counter[frozenset[str]]:
 
 def test_joints_of_a_design_are_those_of_its_framework(tmp_path: Path) -> None:
     file = tmp_path / "trial.yaml"
-    for build, joints in ((COLUMN, "column"), (HOLED, "wall")):
+    for build in (COLUMN, HOLED, WALL, GLOBE, solid("cube")):
         file.write_text(HEAD + build, "utf-8")
         design = read_design(file)
-        part = getattr(design.build, joints)
-        listed = column_joints(part) if joints == "column" else wall_joints(part)
-        assert set(listed) == set(build_framework(design).joints)
+        listed = joints_of(design.build.model_dump(by_alias=True))
+        assert listed is not None
+        assert set(listed.labels) == set(build_framework(design).joints)
 
 
 @pytest.mark.parametrize(

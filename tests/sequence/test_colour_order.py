@@ -11,14 +11,17 @@ from sequence_pieces import STAR, tube
 from sequence_reader import read_words
 
 from buildplan.framework.model import Framework
+from buildplan.patterns.build import Build
 from buildplan.patterns.colour_order import ColourPattern
 from buildplan.patterns.colouring import coloured
-from buildplan.patterns.keys import Build
+from buildplan.patterns.tube_keys import Tube
 from buildplan.sequence.colour_order import MOST_RUNS, MOST_SECTIONS, colour_runs, sections
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.model import Kind, Step
 from buildplan.sequence.replay import replay
 from buildplan.sequence.steps import plan_steps
+
+A_TUBE = Build.model_construct(tube=Tube.model_construct())
 
 TWO = st.lists(st.sampled_from(["deep blue", "ivory"]), min_size=1, max_size=90)
 
@@ -61,13 +64,13 @@ def test_a_coloured_tube_can_be_rebuilt_from_words(
         "list": ["long", "other", "other", "long", "other"],
     }
     across = {"brace": ColourPattern(fade=["cross", "other"])} if braces else {}
-    assert_told(coloured(framework, Build(), {"long": patterns[kind], **across}))
+    assert_told(coloured(framework, A_TUBE, {"long": patterns[kind], **across}))
 
 
 def test_chains_of_one_make_are_one_step_each_row_with_its_own_order() -> None:
     framework = tube(["straight"] * 12)
     spiral = ColourPattern(spiral={"other": 1, "long": 3})
-    steps = plan_steps(coloured(framework, Build(), {"long": spiral}))
+    steps = plan_steps(coloured(framework, A_TUBE, {"long": spiral}))
     (step,) = [s for s in steps if s.kind is Kind.CHAIN and s.operations[0].adds]
     assert len(step.rows) == 4
     assert "that the rows give" in step.text
@@ -78,7 +81,7 @@ def test_chains_of_one_make_are_one_step_each_row_with_its_own_order() -> None:
 def test_a_long_fade_is_told_in_sections() -> None:
     framework = tube(STAR, closed=True)
     fade = ColourPattern(fade=["long", "other"])
-    steps = plan_steps(coloured(framework, Build(), {"long": fade}))
+    steps = plan_steps(coloured(framework, A_TUBE, {"long": fade}))
     chains = [s for s in steps if s.kind is Kind.CHAIN and s.operations[0].adds]
     rows = [row for step in chains for row in step.rows]
     # 40 balloons a chain: a row for each chain, and told once, one for each eight

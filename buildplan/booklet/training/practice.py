@@ -13,7 +13,8 @@ from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import Framework
 from buildplan.language.speaking import mark
 from buildplan.language.voice import Voice
-from buildplan.patterns.keys import Build, Tube
+from buildplan.patterns.build import built_as
+from buildplan.patterns.tube_keys import Tube
 from buildplan.sequence.model import Step
 from buildplan.sequence.steps import plan_steps
 from buildplan.shape.finding import find_shape
@@ -55,7 +56,7 @@ def practice(design: Design, framework: Framework, units: Units, voice: Voice) -
     )
     changes = {
         "name": voice.say(NAME),
-        "build": Build(tube=tube, **dict.fromkeys(set(Build.model_fields) - {"tube"})),
+        "build": built_as("tube", tube),
         "stand_on": None,
         "colour_pattern": {},
     }

@@ -13,6 +13,7 @@ from math import floor
 from typing import Any
 
 from buildplan.patterns.course import CELLS, OUTER_CHAINS
+from buildplan.patterns.growing import scaled
 from buildplan.source.mistake import Path
 from buildplan.source.suggestions import Put
 
@@ -27,11 +28,6 @@ class Stretch:
     inner: int
     before: int = 1
     after: int = 1
-
-
-def scaled(count: int, factor: float, least: int = 1) -> int:
-    """A number of cells, or of anything else that is counted, made larger by a factor."""
-    return max(least, floor(count * factor + 0.5))
 
 
 def run_changes(course: Sequence[Any], factor: float, at: Path) -> Iterator[Put]:

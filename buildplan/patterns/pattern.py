@@ -1,0 +1,153 @@
+"""What a pattern is: everything that the rest of the program asks of one."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Collection, Iterator, Mapping
+from dataclasses import dataclass
+from typing import Any, Generic, TypeVar
+
+from buildplan.framework.model import BalloonType, Framework
+from buildplan.language.messages import Value, mark
+from buildplan.patterns.build import Build
+from buildplan.patterns.colour_order import ColouredPart, ColourOrder
+from buildplan.patterns.colour_runs import Run
+from buildplan.source.balloons import Balloon
+from buildplan.source.mistake import Mistake, Path
+from buildplan.source.partial_validation import Salvaged, list_in, mapping_in
+from buildplan.source.suggestions import Put
+from buildplan.source.values import FileModel
+
+Keys = TypeVar("Keys", bound=FileModel)
+
+Given = Mapping[str, Any]
+"""What the file gives, as plain data, right or wrong."""
+
+ANY = "*"
+
+
+@dataclass(frozen=True)
+class Use:
+    """A place of a pattern's keys that names a balloon: of which kind, and for what, as a marked
+    message. `*` in `at` stands for every key of a mapping, or every item of a list; a step that
+    is not there, or leads into text, leads nowhere."""
+
+    at: tuple[str, ...]
+    kind: str
+    use: str
+
+    def named(self, given: object) -> Iterator[tuple[Path, object]]:
+        """Where under the pattern's keys a balloon is named, and how."""
+        yield from _at(given, self.at, ())
+
+
+def _at(given: object, way: tuple[str, ...], at: Path) -> Iterator[tuple[Path, object]]:
+    if not way:
+        yield at, given
+    elif way[0] == ANY:
+        entries: list[tuple[str | int, Any]] = [*mapping_in(given).items()]
+        for key, value in (*entries, *enumerate(list_in(given))):
+            yield from _at(value, way[1:], (*at, key))
+    elif way[0] in mapping_in(given):
+        yield from _at(mapping_in(given)[way[0]], way[1:], (*at, way[0]))
+
+
+def link(at: str, use: str) -> Use:
+    """A use of a link balloon, its place as keys with dots between: `extra.*.balloon`."""
+    return Use(tuple(at.split(".")), "link", use)
+
+
+LOCK = Use(("lock",), "round", mark("a lock"))
+
+
+@dataclass(frozen=True)
+class Joints:
+    """The labels of a piece's joints, each once, and as they are told."""
+
+    labels: Collection[str]
+    words: Value
+
+
+JointsOf = Callable[[Given], Joints | None]
+"""Asks for the joints of a `build`, as plain data."""
+
+
+@dataclass(frozen=True)
+class Making:
+    """What a framework is made of besides the keys of its pattern. `part` makes the framework of
+    a part that is a piece of its own, in its colours."""
+
+    name: str
+    balloons: Mapping[str, BalloonType]
+    metres_per_unit: float
+    part: Callable[[Build, Mapping[ColouredPart, ColourOrder]], Framework]
+
+
+@dataclass(frozen=True)
+class Whole:
+    """What the rest of the file gives that a pattern may have to agree with."""
+
+    balloons: Mapping[str, Salvaged[Balloon]]
+    colour_pattern: Mapping[str, object]
+
+
+@dataclass(frozen=True)
+class Colouring(Generic[Keys]):
+    """How colours are laid along a pattern. `parts` are those that a colour pattern can be given
+    for, `spirals` those that a spiral can wind over; `runs` are what is coloured together.
+    `words` is a marked message that names the parts; left empty, they are listed. `rings` gives
+    the chains of a part that are closed, by letter, with the balloons in each."""
+
+    parts: tuple[str, ...]
+    spirals: tuple[str, ...]
+    runs: Callable[[Framework, Keys, str], Iterator[Run]]
+    words: str = ""
+    rings: Callable[[Given, str], Mapping[str, int]] = lambda given, part: {}
+
+
+@dataclass(frozen=True)
+class Uncoloured:
+    """Why no colours are laid along a pattern, and what to do instead: marked messages."""
+
+    why: str
+    instead: str
+
+
+@dataclass(frozen=True)
+class AllOf:
+    """No cells to add when a piece is made higher: why, as a marked message."""
+
+    why: str
+
+
+def nothing_wrong(given: Given, whole: Whole) -> Iterator[Mistake]:
+    """Checks of a pattern whose keys need not agree on anything."""
+    return iter(())
+
+
+@dataclass(frozen=True)
+class Pattern(Generic[Keys]):
+    """A pattern: a key of `build`, and everything that is asked of what stands under it.
+
+    `about` is a marked message. `uses` are its keys that name balloons. `joints` are the labels
+    of its joints, None where what the file gives cannot be built; it is told how to ask for those
+    of a part that is a piece of its own. `build` makes the framework of
+    keys that are right. `check` is told what the file gives, right or wrong. `more_cells` are the
+    changes of a file (plain data) that make its piece about so many times as large. A piece may
+    have `most_joints`; 0 leaves the limit to `check`.
+    """
+
+    name: str
+    about: str
+    keys: type[Keys]
+    uses: tuple[Use, ...]
+    joints: Callable[[Given, JointsOf], Joints | None]
+    build: Callable[[Keys, Making], Framework]
+    colours: Colouring[Keys] | Uncoloured
+    more_cells: Callable[[Given, float], Iterator[Put]] | AllOf
+    check: Callable[[Given, Whole], Iterator[Mistake]] = nothing_wrong
+    most_joints: int = 6000
+
+    @property
+    def coloured_parts(self) -> tuple[str, ...]:
+        """The parts that a colour pattern can be given for."""
+        return self.colours.parts if isinstance(self.colours, Colouring) else ()

@@ -1,0 +1,136 @@
+"""The tube: long chains side by side, held apart by braces, along a course of cells."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from typing import Any
+
+from buildplan.framework.model import Framework
+from buildplan.framework.tube import LAYOUTS, TubeCell, TubePlan, build_tube
+from buildplan.language.messages import listing, mark
+from buildplan.patterns.colour_runs import Run, tube_runs
+from buildplan.patterns.course import expand_course
+from buildplan.patterns.course_runs import moved_joint, run_changes, stretches
+from buildplan.patterns.pattern import (
+    LOCK,
+    Colouring,
+    Given,
+    Joints,
+    JointsOf,
+    Making,
+    Pattern,
+    Whole,
+    link,
+)
+from buildplan.patterns.pattern_joints import run_words
+from buildplan.patterns.tube_checks import check_tube, joint_counts
+from buildplan.patterns.tube_keys import ExtraBalloon, Tube
+from buildplan.patterns.tube_lengths import chain_letters
+from buildplan.source.mistake import Mistake, Path
+from buildplan.source.partial_validation import salvage
+from buildplan.source.suggestions import Put
+
+
+def joints_of_tube(given: Given, of_part: JointsOf) -> Joints | None:
+    """The joints of a tube, chain by chain."""
+    counts = joint_counts(salvage(Tube, given))
+    if counts is None:
+        return None
+    labels = {f"{letter}{i + 1}": None for letter, n in counts.items() for i in range(n)}
+    runs = (run_words(f"{letter}1", f"{letter}{n}") for letter, n in counts.items())
+    return Joints(labels, listing(runs))
+
+
+def _tube_plan(tube: Tube) -> TubePlan:
+    letters = [lane.letter for lane in LAYOUTS[tube.chains]]
+    by_letter: dict[str, str] = (
+        dict(tube.long.items())
+        if isinstance(tube.long, dict)
+        else dict.fromkeys(letters, tube.long)
+    )
+    return TubePlan(
+        closed=tube.closed,
+        long={letter: [by_letter[letter]] for letter in letters},
+        brace=tube.brace,
+        single=tube.single,
+        lock=tube.lock,
+        extra=[
+            (one.joints[0], one.joints[1], one.balloon)
+            if isinstance(one, ExtraBalloon)
+            else (one[0], one[1], tube.brace)
+            for one in tube.extra
+        ],
+        course=[TubeCell(cell.name, cell.outer, cell.inner) for cell in expand_course(tube)],
+    )
+
+
+def tube_framework(tube: Tube, making: Making) -> Framework:
+    """The framework of a tube."""
+    return build_tube(making.name, making.balloons, _tube_plan(tube))
+
+
+def _check(given: Given, whole: Whole) -> Iterator[Mistake]:
+    yield from check_tube(salvage(Tube, given), given, whole.balloons, whole.colour_pattern)
+
+
+def closed_chains(given: Given, part: str) -> Mapping[str, int]:
+    """How many balloons a closed tube has in each long chain that a colour pattern of `part`
+    goes round; none where that cannot be told."""
+    tube = salvage(Tube, given)
+    lengths = joint_counts(tube)
+    if lengths is None or not tube.part.closed:
+        return {}
+    letters = chain_letters(tube.part.chains) if part == "long" else [part]
+    return {letter: lengths[letter] for letter in letters if letter in lengths}
+
+
+def _coloured(framework: Framework, tube: Tube, part: str) -> Iterator[Run]:
+    yield from tube_runs(framework, part)
+
+
+def _more_cells(data: Given, factor: float) -> Iterator[Put]:
+    at: Path = ("build", "tube", "course")
+    yield from run_changes(data["build"]["tube"]["course"], factor, at)
+    yield from moved_feet(data, data["build"]["tube"], factor)
+
+
+def moved_feet(data: Given, tube: Any, factor: float) -> Iterator[Put]:
+    """The joints that it stands on, and those of further balloons, where they have gone to."""
+    course = list(stretches(tube["course"], factor))
+    for i, extra in enumerate(tube.get("extra") or ()):
+        at: Path = ("build", "tube", "extra", i)
+        joints, at = (extra, at) if isinstance(extra, list) else (extra["joints"], (*at, "joints"))
+        for end, label in enumerate(joints):
+            yield Put((*at, end), moved_joint(label, course, tube["chains"]))
+    stand_on = data.get("stand_on")
+    if stand_on is None:
+        return
+    one = isinstance(stand_on, str)
+    for i, label in enumerate([stand_on] if one else stand_on):
+        moved = moved_joint(label, course, tube["chains"])
+        if moved != label:
+            yield Put(("stand_on",) if one else ("stand_on", i), moved)
+
+
+TUBE_PARTS = ("A", "B", "C", "D", "long", "brace")
+TUBE_COLOURS_WORDS = mark("use a chain's letter, long or brace")
+A_LONG_CHAIN, A_BRACE = mark("a long chain"), mark("a brace")
+PATTERN = Pattern(
+    name="tube",
+    about=mark("long chains side by side along a course of cells"),
+    keys=Tube,
+    uses=(
+        link("long", A_LONG_CHAIN),
+        link("long.*", A_LONG_CHAIN),
+        link("brace", A_BRACE),
+        link("single", mark("a single")),
+        link("extra.*.balloon", mark("a balloon more")),
+        LOCK,
+    ),
+    joints=joints_of_tube,
+    build=tube_framework,
+    colours=Colouring(TUBE_PARTS, ("long",), _coloured, TUBE_COLOURS_WORDS, closed_chains),
+    more_cells=_more_cells,
+    check=_check,
+    most_joints=0,
+)
