@@ -44,7 +44,7 @@ balloons:
   b: {kind: link, nominal: 12, inflate_to: 8, colour: "#F7F3E8", label: ivory}
   k: {kind: round, nominal: 5, inflate_to: 3.5, colour: "#F7F3E8", label: ivory}
 build:
-  tent: {sides: 6, foot: a, pole: a, lock: k}
+  tent: {sides: 4, foot: a, pole: a, lock: k}
 """
 
 
@@ -75,7 +75,7 @@ def _built(tent: Tent, making: Making) -> Framework:
 
 def _coloured(framework: Framework, tent: Tent, part: str) -> Iterator[colour_runs.Run]:
     links = framework.chains[0].chain.links
-    yield colour_runs.Run([Place(i) for i in range(len(links))], [[one] for one in links], 6)
+    yield colour_runs.Run([Place(i) for i in range(len(links))], [[one] for one in links], 4)
 
 
 def _more_cells(data: Given, factor: float) -> Iterator[Put]:
@@ -106,10 +106,14 @@ def tent(tmp_path: Path) -> Iterator[Path]:
 def test_a_made_up_pattern_is_built_and_prints_its_booklet(tent: Path, tmp_path: Path) -> None:
     framework = build_framework(read_design(tent))
     # a pyramid's edges: as many on the floor as up to its tip (Euler: V - E + F = 2)
-    assert (len(framework.joints), len(framework.links)) == (7, 12)
-    for command in (["booklet", "--out", str(tmp_path)], ["check"], ["draw", "--out", "t.svg"]):
+    assert (len(framework.joints), len(framework.links)) == (5, 8)
+    for command in (
+        ["booklet", "--out", str(tmp_path)],
+        ["check"],
+        ["draw", "--out", str(tmp_path / "t.svg")],
+    ):
         done = CliRunner().invoke(app, [command[0], str(tent), *command[1:]])
-        assert done.exit_code in (0, 1), done.output
+        assert done.exit_code == 0, done.output
     assert (tmp_path / "tent-training-a4.pdf").stat().st_size > 10_000
 
 
@@ -118,8 +122,8 @@ def test_a_made_up_pattern_is_built_and_prints_its_booklet(tent: Path, tmp_path:
     [
         ("pole: a", "pole: k", "build.tent.pole", "use a or b"),
         ("pole: a", "pole: z", "build.tent.pole", "there is no balloon"),
-        ("sides: 6", "sides: 2", "build.tent.sides", "at least 3"),
-        ("sides: 6, ", "", "build.tent.sides", "how many sides it has"),
+        ("sides: 4", "sides: 2", "build.tent.sides", "at least 3"),
+        ("sides: 4, ", "", "build.tent.sides", "how many sides it has"),
         ("sides", "sidse", "build.tent.sidse", "did you mean sides"),
         ("lock: k}", "lock: k}\nstand_on: C1", "stand_on", "A1 to B1"),
         ("lock: k}", "lock: k}\ncolour_pattern: {hem: [a, z]}", "colour_pattern.hem[1]", "z"),
@@ -139,14 +143,14 @@ def test_its_colours_are_laid(tent: Path) -> None:
     tent.write_text(FILE + "colour_pattern: {hem: [a, b]}\n", "utf-8")
     framework = build_framework(read_design(tent))
     ring = framework.chains[0].chain.links
-    assert [framework.link[one].balloon for one in ring] == ["a", "b"] * 3
+    assert [framework.link[one].balloon for one in ring] == ["a", "b"] * 2
 
 
 def test_it_can_be_a_part_of_an_assembly(tent: Path) -> None:
     head, own = FILE.split("\nbuild:\n")
     part = f"{{name: T, repeat: 2, to_next: [[B1, B1]], build: {{{own.strip()}}}}}"
     tent.write_text(f"{head}\nbuild: {{assembly: {{parts: [{part}], lock: k}}}}\n", "utf-8")
-    assert len(build_framework(read_design(tent)).joints) == 14
+    assert len(build_framework(read_design(tent)).joints) == 10
 
 
 def test_the_schema_knows_it_while_it_is_there(tent: Path) -> None:
