@@ -31,7 +31,7 @@ from buildplan.patterns.course_edits import (
     spread,
     taken_out,
 )
-from buildplan.patterns.keys import Tube
+from buildplan.patterns.tube_keys import Tube
 from buildplan.patterns.tube_lengths import side_lengths
 from buildplan.patterns.turning import SideLengths, comes_round
 from buildplan.shape.constants import constants_with
