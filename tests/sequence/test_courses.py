@@ -13,8 +13,7 @@ from sequence_pieces import BALLOONS, listed_pieces, tube
 
 from buildplan.framework.assembly import build_assembly
 from buildplan.framework.model import Framework, Part
-from buildplan.patterns.column import build_column
-from buildplan.patterns.keys import Column, Globe, Solid, Wall
+from buildplan.patterns.column import Column, Globe, Solid, Wall, build_column
 from buildplan.patterns.solid import build_globe, build_solid
 from buildplan.patterns.wall import build_wall
 from buildplan.sequence.courses import courses, order_of

@@ -13,8 +13,7 @@ from hypothesis import strategies as st
 from sequence_pieces import BALLOONS, STAR, listed, tube
 
 from buildplan.framework.model import Framework
-from buildplan.patterns.column import build_column
-from buildplan.patterns.keys import Column
+from buildplan.patterns.column import Column, build_column
 from buildplan.sequence import reach
 from buildplan.sequence.courses import Course, Order, order_of
 from buildplan.sequence.exchange import steps_as_json
