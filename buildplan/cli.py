@@ -17,6 +17,7 @@ from buildplan.commands import (
     drawing,
     hands,
     printing,
+    quoting,
     resizing,
     screening,
     selling,
@@ -39,7 +40,18 @@ from buildplan.source.problems import (
 )
 
 # importing a module adds its commands to the application
-COMMANDS = (checking, courses, drawing, hands, printing, resizing, screening, selling, starting)
+COMMANDS = (
+    checking,
+    courses,
+    drawing,
+    hands,
+    printing,
+    quoting,
+    resizing,
+    screening,
+    selling,
+    starting,
+)
 
 
 def _version(asked: bool) -> None:

@@ -10,7 +10,6 @@ import typer
 from buildplan.commands.app import (
     FLAG,
     IN_ENGLISH,
-    DesignArgument,
     DesignsArgument,
     LanguageOption,
     PaperName,
@@ -18,9 +17,6 @@ from buildplan.commands.app import (
     errors,
 )
 from buildplan.language.speaking import say
-from buildplan.source.problems import (
-    DesignProblemsError,
-)
 
 CsvOption = Annotated[
     Path | None,
@@ -135,75 +131,3 @@ def event(
         written = out / f"{in_language(f'{name}-{what}')}{ending}"
         write_whole(written, data)
         typer.echo(written)
-
-
-@app.command()
-def quote(
-    design: DesignArgument,
-    csv: CsvOption = None,
-    pdf: Annotated[
-        Path | None,
-        typer.Option(help="Write a page for the customer: the price alone.", show_default=False),
-    ] = None,
-    customer: Annotated[
-        str,
-        typer.Option("--for", metavar="NAME", help="Whom the page is for.", show_default=False),
-    ] = "",
-    valid: Annotated[
-        int | None,
-        typer.Option(min=1, max=999, help="Days that the page's price holds.", show_default=False),
-    ] = None,
-    brand: Annotated[
-        Path | None,
-        typer.Option(
-            help="A brand file for the page, in place of the design's own.", show_default=False
-        ),
-    ] = None,
-    paper: Annotated[PaperName, typer.Option(help="Paper size of the page.")] = PaperName.A4,
-    language: LanguageOption = IN_ENGLISH,
-) -> None:
-    """Price a design: material, work and margin, all at the design file's own prices.
-
-    The page for the customer shows no cost and no margin; its total is the same.
-    """
-    from buildplan.booklet.office.quote_page import Offer, print_quote
-    from buildplan.business.buying.csv_text import csv_bytes
-    from buildplan.business.buying.money import missing_prices
-    from buildplan.business.buying.money import quote as quote_of
-    from buildplan.business.copies.buyers import name_problem, tidy
-    from buildplan.business.quoting.quote_words import quote_lines, quote_rows
-    from buildplan.commands.files import (
-        ProblemsFoundError,
-        book_of,
-        brand_of,
-        list_problems,
-        write_whole,
-    )
-
-    named = tidy(customer)
-    problem = name_problem(named) if customer else None
-    if problem is not None:
-        raise typer.BadParameter(f"--for: {problem}")
-    for option, given in (("--for", customer), ("--valid", valid), ("--brand", brand)):
-        if given and pdf is None:
-            raise typer.BadParameter(
-                say("{option} is for the customer's page: add --pdf", option=option)
-            )
-    book = book_of(design, paper.value)
-    seller = brand_of(book.design, design, brand)
-    missing = missing_prices(book.design, book.facts.purchases)
-    if missing:
-        raise DesignProblemsError(str(design), missing)
-    currency, rates = book.design.currency, book.design.rates
-    assert currency is not None, "missing_prices names it"
-    assert rates is not None, "missing_prices names them"
-    priced = quote_of(book.facts.purchases, book.facts.work_minutes, currency, rates)
-    if csv is not None:
-        write_whole(csv, csv_bytes(quote_rows(priced, book.units)))
-    typer.echo("\n".join(quote_lines(priced, book.facts.name, book.units)))
-    if book.facts.problems:
-        list_problems(design, book.facts.problems)
-        raise ProblemsFoundError
-    if pdf is not None:
-        write_whole(pdf, print_quote(book, Offer(priced, named, valid), seller))
-        typer.echo(pdf)

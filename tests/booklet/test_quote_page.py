@@ -5,7 +5,6 @@ from __future__ import annotations
 import csv
 import io
 import re
-from dataclasses import replace
 from decimal import Decimal
 from pathlib import Path
 
@@ -16,17 +15,20 @@ import pytest
 from shipped import DESIGNS, book_of
 
 from buildplan.booklet.common.book import Book
-from buildplan.booklet.office.quote_page import Offer, print_quote
+from buildplan.booklet.office.quote_page import print_quote
 from buildplan.business.buying.csv_text import csv_bytes
 from buildplan.business.buying.money import Item, Quote, money_words
 from buildplan.business.buying.money import quote as quote_of
 from buildplan.business.copies.brand import branding
+from buildplan.business.quoting.offer import Offer, Party, Piece, PricedPiece
 from buildplan.business.quoting.quote_words import quote_rows
 from buildplan.design.model import Rates
 from buildplan.design.reading import read_brand
 from buildplan.document.paper import PAPERS, Paper, mm
 from buildplan.language.speaking import speaking
+from buildplan.language.voice import Voice
 
+A4 = PAPERS["a4"]
 BRAND_FILE = DESIGNS / "brand" / "lantern_street.yaml"
 BRAND = branding(read_brand(BRAND_FILE), BRAND_FILE)
 
@@ -43,6 +45,11 @@ def priced(book: Book, rates: Rates | None = None) -> Quote:
     return quote_of(book.facts.purchases, book.facts.work_minutes, currency, rates or own)
 
 
+def offer(book: Book, quote: Quote, customer: str = "", days: int | None = None) -> Offer:
+    line = PricedPiece(Piece("picture_frame.yaml", book), quote.price)
+    return Offer(quote, (line,), Party(customer), valid_days=days)
+
+
 def pages(data: bytes) -> list[str]:
     reader = pypdf.PdfReader(io.BytesIO(data))
     return [" ".join(page.extract_text().split()) for page in reader.pages]
@@ -53,7 +60,8 @@ def pages(data: bytes) -> list[str]:
 def test_it_is_one_accessible_page(book: Book, paper: Paper, language: str, tmp_path: Path) -> None:
     """pdfua (a subset of ISO 14289-1): no rule has a finding."""
     with speaking(language):
-        data = print_quote(replace(book, paper=paper), Offer(priced(book), "Zed", 30), BRAND)
+        made = offer(book, priced(book), "Zed", 30)
+        data = print_quote(made, paper, BRAND, Voice(language))
     assert len(pages(data)) == 1
     with pypdfium2.PdfDocument(data) as document:
         words = document[0].get_textpage()
@@ -66,7 +74,7 @@ def test_it_is_one_accessible_page(book: Book, paper: Paper, language: str, tmp_
 
 def test_price_and_tax_make_the_total_of_the_quote(book: Book) -> None:
     made = priced(book)
-    (text,) = pages(print_quote(book, Offer(made), None))
+    (text,) = pages(print_quote(offer(book, made), A4, None, Voice()))
     shown = [Decimal(amount.replace(",", "")) for amount in re.findall(r"£([\d,.]+\d)", text)]
     assert shown == [made.price, made.sum(Item.TAX), made.total]
     assert shown[0] + shown[1] == shown[2]
@@ -74,7 +82,7 @@ def test_price_and_tax_make_the_total_of_the_quote(book: Book) -> None:
 
 def test_no_cost_margin_or_rate_is_shown(book: Book) -> None:
     made = priced(book)
-    (text,) = pages(print_quote(book, Offer(made, "Zed", 30), BRAND))
+    (text,) = pages(print_quote(offer(book, made, "Zed", 30), A4, BRAND, Voice()))
     for line in made.lines:
         if line.item is not Item.TAX:
             assert money_words(line.amount, made.currency) not in text
@@ -87,7 +95,7 @@ def test_no_cost_margin_or_rate_is_shown(book: Book) -> None:
 
 def test_what_is_not_priced_is_not_promised(book: Book) -> None:
     bare = Rates(hour=Decimal(18), margin=Decimal("0.35"))
-    (text,) = pages(print_quote(book, Offer(priced(book, bare)), None))
+    (text,) = pages(print_quote(offer(book, priced(book, bare)), A4, None, Voice()))
     assert "taking away are not included" in text
     assert "no tax is added" in text
     assert "Tax," not in text
@@ -98,7 +106,7 @@ def test_what_is_not_priced_is_not_promised(book: Book) -> None:
     [(1, "Valid for 1 day from"), (30, "Valid for 30 days from"), (None, "Valid for ______ days")],
 )
 def test_how_long_it_holds(book: Book, days: int | None, words: str) -> None:
-    (text,) = pages(print_quote(book, Offer(priced(book), "", days), None))
+    (text,) = pages(print_quote(offer(book, priced(book), "", days), A4, None, Voice()))
     assert words in text
 
 
@@ -121,7 +129,7 @@ def test_tables_can_be_read_by_machines_in_every_language(book: Book) -> None:
 
 def test_it_says_the_warning_of_the_regulation(book: Book) -> None:
     """16 CFR 1500.19(b)(2) by way of EDItEUR ONIX code list 143, value 02."""
-    (text,) = pages(print_quote(book, Offer(priced(book)), BRAND))
+    (text,) = pages(print_quote(offer(book, priced(book)), A4, BRAND, Voice()))
     flat = " ".join(re.findall(r"[a-z0-9]+", text.lower()))
     assert (
         "warning choking hazard children under 8 yrs can choke or suffocate on uninflated or "

@@ -3,26 +3,28 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from decimal import Decimal
 
 from reportlab.platypus import Flowable
 
-from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.cautions import LATEX_WORDS, choking_box
 from buildplan.booklet.sale.seller import seller_band
 from buildplan.business.buying.money import Item, Quote, money_words
 from buildplan.business.copies.brand import Branding
+from buildplan.business.quoting.offer import Offer, Piece, PricedPiece
 from buildplan.business.quoting.quote_words import share_words
 from buildplan.design.measures import size_words
 from buildplan.document.blocks import Items, Shown, Words, heading
+from buildplan.document.blocks import title as title_block
 from buildplan.document.layout import COLUMN_GAP, Boxed, Columns, Fitting
 from buildplan.document.paper import Paper, mm
 from buildplan.document.printing import Document, Section, print_document
 from buildplan.document.tables import Grid
 from buildplan.document.text import BODY, LEAD, TITLE, plain, strong
 from buildplan.drawing.camera import CAMERAS
+from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
-from buildplan.language.speaking import say, say_count, say_in, spoken_voice
+from buildplan.language.voice import Voice
 
 PICTURE_SHARE = 0.42
 PICTURE_HEIGHTS = (230.0, 200.0, 170.0, 140.0, 115.0, 90.0, 60.0)
@@ -30,112 +32,187 @@ CLOSE_ROWS = 2.5
 MOST_COLOURS = 8
 
 
-@dataclass(frozen=True)
-class Offer:
-    """A quote made to somebody (`customer` is empty when nobody is named), good for so many
-    days; None leaves them to be filled in."""
-
-    quote: Quote
-    customer: str = ""
-    valid_days: int | None = None
-
-
-def print_quote(book: Book, offer: Offer, branding: Branding | None) -> bytes:
-    """The quote as a tagged PDF of one page. The same offer gives the same bytes."""
-    section = quote_section(book, offer, branding)
+def print_quote(offer: Offer, paper: Paper, branding: Branding | None, voice: Voice) -> bytes:
+    """The offer as a tagged PDF: one page for one piece; for several a page of all of them with
+    their prices, and one each with its picture. The same offer gives the same bytes."""
+    sections = [quote_section(offer, paper, branding, voice)]
+    if len(offer.lines) > 1:
+        sections += [_piece_section(line, offer, paper, voice) for line in offer.lines]
     author = "buildplan" if branding is None else branding.name
     return print_document(
-        Document([section], book.paper, spoken_voice(), section.title, author, book.facts.name)
+        Document(sections, paper, voice, sections[0].title, author, _about(offer, voice))
     )
 
 
-def quote_section(book: Book, offer: Offer, branding: Branding | None) -> Section:
-    """The page: the seller's band if there is a brand, the offer beside the piece, the price,
-    and what the customer must know."""
-    title = say("Quote for {piece}", piece=book.facts.name)
+def _about(offer: Offer, voice: Voice) -> str:
+    """What is offered, in a few words: `Reading Star, 2 x Picture Frame`."""
+    return ", ".join(_counted(line.piece, voice) for line in offer.lines)
+
+
+def _counted(piece: Piece, voice: Voice) -> str:
+    name = piece.made.facts.name
+    if piece.count == 1:
+        return name
+    return voice.say("{times} x {piece}", times=piece.count, piece=name)
+
+
+def quote_section(offer: Offer, paper: Paper, branding: Branding | None, voice: Voice) -> Section:
+    """The first page: the seller's band if there is a brand, what is offered, the price, and what
+    the customer must know."""
+    one = len(offer.lines) == 1
+    about = offer.lines[0].piece.made.facts.name if one else voice.say("all pieces")
+    title = voice.say("Quote for {piece}", piece=about)
 
     def made(picture_height: float) -> list[Flowable]:
+        offered = (
+            _shown(offer.lines[0].piece, offer.quote, paper, picture_height, voice)
+            if one
+            else [_all_pieces(offer, voice)]
+        )
         blocks = [
             Words(plain(title), TITLE, "H1", after=6),
-            *_offered(book, offer, picture_height),
-            *_price(offer),
-            *_terms(offer, book.paper),
+            *_who(offer, voice),
+            *offered,
+            *_price(offer, voice),
+            *_terms(paper, voice),
         ]
-        side = book.paper.left
-        band = [] if branding is None else [seller_band(book.paper, branding, spoken_voice())]
-        return [*band, Boxed(blocks, mm(4), after=0, line=None, side=side)]
+        band = [] if branding is None else [seller_band(paper, branding, voice)]
+        return [*band, Boxed(blocks, mm(4), after=0, line=None, side=paper.left)]
 
     return Section(title, [Fitting(made, PICTURE_HEIGHTS, mm(10))], bare=True, whole_sheet=True)
 
 
-def _offered(book: Book, offer: Offer, tall: float) -> list[Flowable]:
-    """Whom it is for, and what is offered beside a picture of it, `tall` high."""
+def _piece_section(line: PricedPiece, offer: Offer, paper: Paper, voice: Voice) -> Section:
+    """A page of one of several pieces: its picture, and what it is."""
+    title = _counted(line.piece, voice)
+    tall = 0.45 * (paper.top - paper.bottom)
+    picture = _picture(line.piece, paper.measure, tall, voice)
+    blocks = [
+        title_block(title),
+        Shown(picture),
+        _what_we_offer(line.piece, offer.quote, voice, amount=line.amount),
+    ]
+    return Section(title, blocks)
+
+
+def _who(offer: Offer, voice: Voice) -> list[Flowable]:
+    """Whom it is for and from, its number and its date."""
     blank = "____________________"
-    whom = say("For {customer}", customer=strong(offer.customer) if offer.customer else blank)
-    date = say("Date: {blank}", blank=blank)
-    shares = (PICTURE_SHARE, 1 - PICTURE_SHARE)
-    width = (book.paper.measure - COLUMN_GAP) * PICTURE_SHARE
-    picture = finished_picture(
-        book.framework,
-        book.shape,
+    customer = offer.customer
+    to = [
+        Words(
+            voice.say("For {customer}", customer=strong(customer.name) if customer.name else blank),
+            LEAD,
+            after=1,
+        ),
+        *(Words(plain(line), BODY, after=0) for line in customer.address),
+    ]
+    date = voice.say("Date: {blank}", blank=plain(offer.date) if offer.date else blank)
+    about = [Words(date, LEAD, after=1)]
+    if offer.number:
+        about.append(
+            Words(voice.say("Number: {number}", number=plain(offer.number)), BODY, after=0)
+        )
+    about += [Words(plain(line), BODY, after=0) for line in offer.seller.address]
+    return [Columns([to, about], (0.6, 0.4), after=8)]
+
+
+def _picture(piece: Piece, width: float, tall: float, voice: Voice) -> Picture:
+    made = piece.made
+    return finished_picture(
+        made.framework,
+        made.shape,
         CAMERAS["front"],
         width,
         tall,
-        alt=say("{piece}, finished and standing, from the front.", piece=book.facts.name),
+        alt=voice.say("{piece}, finished and standing, from the front.", piece=made.facts.name),
     )
-    return [
-        Columns([[Words(whom, LEAD)], [Words(date, LEAD)]], (0.6, 0.4), after=8),
-        Columns([[Shown(picture)], [_what_we_offer(book, offer)]], shares),
+
+
+def _shown(piece: Piece, quote: Quote, paper: Paper, tall: float, voice: Voice) -> list[Flowable]:
+    """What is offered beside a picture of it, `tall` high."""
+    shares = (PICTURE_SHARE, 1 - PICTURE_SHARE)
+    width = (paper.measure - COLUMN_GAP) * PICTURE_SHARE
+    picture = _picture(piece, width, tall, voice)
+    return [Columns([[Shown(picture)], [_what_we_offer(piece, quote, voice)]], shares)]
+
+
+def _all_pieces(offer: Offer, voice: Voice) -> Grid:
+    """Every piece with how many of it there are and its price before tax."""
+    currency = offer.quote.currency
+    rows = [
+        (
+            plain(line.piece.made.facts.name),
+            _size(line.piece, voice),
+            voice.whole(line.piece.count),
+            money_words(line.amount, currency),
+        )
+        for line in offer.lines
     ]
+    head = (
+        voice.say("Piece"),
+        voice.say_in("how large", "Size"),
+        voice.say("How many"),
+        voice.say("Before tax") if offer.quote.rates.tax is not None else voice.say("Price"),
+    )
+    return Grid(head, rows, (32, 36, 14, 18), frozenset({2, 3}), CLOSE_ROWS)
 
 
-def _what_we_offer(book: Book, offer: Offer) -> Grid:
-    facts, units = book.facts, book.units
-    colours = list(dict.fromkeys(purchase.label for purchase in facts.purchases))
-    if len(colours) > MOST_COLOURS:
-        more = len(colours) - MOST_COLOURS
-        colours[MOST_COLOURS:] = [say_count("{number} more", "{number} more", more)]
-    size = say(
+def _size(piece: Piece, voice: Voice) -> str:
+    facts, units = piece.made.facts, piece.made.units
+    return voice.say(
         "about {width} wide, {height} high, {depth} deep",
         width=size_words(facts.width_m, units),
         height=size_words(facts.height_m, units),
         depth=size_words(facts.depth_m, units),
     )
-    balloons = say_count(
+
+
+def _what_we_offer(piece: Piece, quote: Quote, voice: Voice, amount: Decimal | None = None) -> Grid:
+    facts = piece.made.facts
+    colours = list(dict.fromkeys(purchase.label for purchase in facts.purchases))
+    if len(colours) > MOST_COLOURS:
+        more = len(colours) - MOST_COLOURS
+        colours[MOST_COLOURS:] = [voice.say_count("{number} more", "{number} more", more)]
+    balloons = voice.say_count(
         "{number} latex balloon, filled with air",
         "{number} latex balloons, filled with air",
         facts.total,
     )
-    rows = (
-        (say("Piece"), facts.name),
-        (say_in("how large", "Size"), size),
-        (say("Balloons"), balloons),
-        (say("Colours"), "; ".join(colours)),
-        (say("Stands"), say("by itself on the floor, held down with ballast")),
-        (say("With it"), _included(offer.quote)),
-    )
+    rows = [
+        (voice.say("Piece"), facts.name),
+        (voice.say_in("how large", "Size"), _size(piece, voice)),
+        (voice.say("Balloons"), balloons),
+        (voice.say("Colours"), "; ".join(colours)),
+        (voice.say("Stands"), voice.say("by itself on the floor, held down with ballast")),
+        (voice.say("With it"), _included(quote, voice)),
+    ]
+    if amount is not None:
+        told = voice.say("Before tax") if quote.rates.tax is not None else voice.say("Price")
+        rows.append((told, money_words(amount, quote.currency)))
     return Grid(
-        ("", say("What we offer")),
+        ("", voice.say("What we offer")),
         [(strong(name), plain(words)) for name, words in rows],
         (30, 70),
         pad=CLOSE_ROWS,
     )
 
 
-def _included(quote: Quote) -> str:
+def _included(quote: Quote, voice: Voice) -> str:
     if quote.rates.delivery is None:
-        return say("building; delivery and taking away are not included")
-    return say("delivery, building in its place, taking down and taking away")
+        return voice.say("building; delivery and taking away are not included")
+    return voice.say("delivery, building in its place, taking down and taking away")
 
 
-def _price(offer: Offer) -> list[Flowable]:
-    """The price as it is paid (before tax, the tax, and all of it), and how long it holds."""
+def _price(offer: Offer, voice: Voice) -> list[Flowable]:
+    """The price as it is paid (before tax, the tax, all of it, and what is paid at once), and how
+    long it holds."""
     quote = offer.quote
     days = offer.valid_days
     valid = (
-        say("Valid for {blank} days from the date above.", blank="______")
+        voice.say("Valid for {blank} days from the date above.", blank="______")
         if days is None
-        else say_count(
+        else voice.say_count(
             "Valid for {number} day from the date above.",
             "Valid for {number} days from the date above.",
             days,
@@ -143,40 +220,49 @@ def _price(offer: Offer) -> list[Flowable]:
     )
     rows: list[tuple[str, str]] = []
     if quote.rates.tax is not None:
-        tax = say("Tax, {share}", share=share_words(quote.rates.tax))
+        tax = voice.say("Tax, {share}", share=share_words(quote.rates.tax))
         rows += [
-            (say("Price before tax"), money_words(quote.price, quote.currency)),
+            (voice.say("Price before tax"), money_words(quote.price, quote.currency)),
             (tax, money_words(quote.sum(Item.TAX), quote.currency)),
         ]
-    total = say("To pay, tax included") if rows else say("To pay; no tax is added")
-    rows.append((strong(total), strong(money_words(quote.total, quote.currency))))
-    return [Grid((say("Price"), valid), tuple(rows), (42, 58), frozenset({1}), CLOSE_ROWS)]
+    currency = quote.currency
+    total = voice.say("To pay, tax included") if rows else voice.say("To pay; no tax is added")
+    rows.append((strong(total), strong(money_words(quote.total, currency))))
+    if offer.deposit is not None:
+        at_once = voice.say("Of it on accepting, {share}", share=share_words(offer.deposit_share))
+        rows.append((at_once, money_words(offer.deposit, currency)))
+        rows.append((voice.say("The rest, when it stands"), money_words(offer.rest, currency)))
+    return [Grid((voice.say("Price"), valid), tuple(rows), (42, 58), frozenset({1}), CLOSE_ROWS)]
 
 
-def _terms(offer: Offer, paper: Paper) -> Sequence[Flowable]:
+def _terms(paper: Paper, voice: Voice) -> Sequence[Flowable]:
     """What the customer must know, and the place to accept it."""
     return [
-        heading(say("Please note")),
+        heading(voice.say("Please note")),
         Items(
             (
-                say("Ask everybody who will be near the piece about latex allergy."),
-                say("Exits, stairs, extinguishers and ways for wheelchairs stay clear of it."),
-                say(
+                voice.say("Ask everybody who will be near the piece about latex allergy."),
+                voice.say(
+                    "Exits, stairs, extinguishers and ways for wheelchairs stay clear of it."
+                ),
+                voice.say(
                     "Keep it from heat, sun, hot lamps and sharp edges. Nobody leans on it, climbs "
                     "it or moves it; watch children beside it."
                 ),
-                say(
+                voice.say(
                     "Outdoors it is taken down when wind, rain or lightning come; the crew decides."
                 ),
-                say("It is made by hand: size and shade may differ a little from the picture."),
+                voice.say(
+                    "It is made by hand: size and shade may differ a little from the picture."
+                ),
             ),
             gap=1.0,
             after=6,
         ),
-        choking_box(paper, spoken_voice()),
-        Words(plain(say(LATEX_WORDS)), BODY, after=10),
+        choking_box(paper, voice),
+        Words(plain(voice.say(LATEX_WORDS)), BODY, after=10),
         Words(
-            say(
+            voice.say(
                 "Accepted (name, date, signature): {blank}",
                 blank="_" * 50,
             )

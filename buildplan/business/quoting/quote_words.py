@@ -9,12 +9,74 @@ from textwrap import wrap
 from buildplan.business.buying.csv_text import Cell
 from buildplan.business.buying.money import Item, Line, Quote, balloon_words, money_words
 from buildplan.business.buying.shopping import packs_words
+from buildplan.business.quoting.offer import Offer
 from buildplan.design.measures import Units
 from buildplan.evaluation.figures import minutes_words
 from buildplan.language.grammar import decimal
 from buildplan.language.speaking import say, say_in
+from buildplan.language.voice import Voice
 
 LINE_WIDTH = 96
+
+
+def offer_lines(offer: Offer, voice: Voice) -> list[str]:
+    """An offer in words: how it is made up, and for several pieces the price of each."""
+    units = offer.lines[0].piece.made.units
+    about = ", ".join(
+        line.piece.made.facts.name
+        if line.piece.count == 1
+        else voice.say(
+            "{times} x {piece}", times=line.piece.count, piece=line.piece.made.facts.name
+        )
+        for line in offer.lines
+    )
+    lines = quote_lines(offer.quote, about, units)
+    currency = offer.quote.currency
+    if len(offer.lines) > 1:
+        lines += ["", voice.say("Of the price before tax:")]
+        lines += [
+            f"  {line.piece.made.facts.name}: {money_words(line.amount, currency)}"
+            for line in offer.lines
+        ]
+    if offer.deposit is not None:
+        lines += [
+            "",
+            voice.say(
+                "On accepting {deposit}, the rest of {rest} when it stands",
+                deposit=money_words(offer.deposit, currency),
+                rest=money_words(offer.rest, currency),
+            ),
+        ]
+    return lines
+
+
+def offer_as_data(offer: Offer) -> dict[str, object]:
+    """An offer for scripts; amounts are decimal numbers as text, so that none is rounded."""
+    quote = offer.quote
+    return {
+        "number": offer.number,
+        "date": offer.date,
+        "customer": {"name": offer.customer.name, "address": list(offer.customer.address)},
+        "valid_days": offer.valid_days,
+        "currency": quote.currency,
+        "hours": str(quote.hours),
+        "lines": [{"item": str(line.item), "amount": str(line.amount)} for line in quote.lines],
+        "pieces": [
+            {
+                "name": line.piece.made.facts.name,
+                "file": line.piece.file,
+                "count": line.piece.count,
+                "amount": str(line.amount),
+            }
+            for line in offer.lines
+        ],
+        "cost": str(quote.cost),
+        "price": str(quote.price),
+        "tax": str(offer.tax),
+        "total": str(quote.total),
+        "deposit": None if offer.deposit is None else str(offer.deposit),
+        "rest": str(offer.rest),
+    }
 
 
 def quote_lines(quote: Quote, name: str, units: Units) -> list[str]:

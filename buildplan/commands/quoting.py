@@ -1,0 +1,211 @@
+"""The command that prices pieces."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Sequence
+from decimal import Decimal, InvalidOperation
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated
+
+import typer
+
+from buildplan.commands.app import (
+    IN_ENGLISH,
+    JsonOption,
+    LanguageOption,
+    PaperName,
+    app,
+)
+from buildplan.language.voice import Voice
+from buildplan.source.problems import DesignProblemsError
+
+if TYPE_CHECKING:
+    from buildplan.business.quoting.offer import Party, Piece
+    from buildplan.design.model import Rates
+
+
+@app.command()
+def quote(
+    designs: Annotated[
+        list[Path],
+        typer.Argument(
+            metavar="DESIGN...",
+            help="One or more design files, or an event file.",
+            show_default=False,
+        ),
+    ],
+    csv: Annotated[
+        Path | None,
+        typer.Option("--csv", help="Write a table for spreadsheets too.", show_default=False),
+    ] = None,
+    pdf: Annotated[
+        Path | None,
+        typer.Option(help="Write pages for the customer: prices alone.", show_default=False),
+    ] = None,
+    customer: Annotated[
+        str,
+        typer.Option("--for", metavar="NAME", help="Whom the pages are for.", show_default=False),
+    ] = "",
+    address: Annotated[
+        str,
+        typer.Option(help="Their address, its lines parted by semicolons.", show_default=False),
+    ] = "",
+    sender: Annotated[
+        str,
+        typer.Option(
+            "--from", help="Your own address, its lines parted by semicolons.", show_default=False
+        ),
+    ] = "",
+    number: Annotated[
+        str, typer.Option(help="The number of the quote, as you count them.", show_default=False)
+    ] = "",
+    date: Annotated[
+        str, typer.Option(help="Its date, as it is to be printed.", show_default=False)
+    ] = "",
+    deposit: Annotated[
+        str,
+        typer.Option(help="What is paid on accepting, such as 30%.", show_default=False),
+    ] = "",
+    valid: Annotated[
+        int | None,
+        typer.Option(min=1, max=999, help="Days that the price holds.", show_default=False),
+    ] = None,
+    brand: Annotated[
+        Path | None,
+        typer.Option(
+            help="A brand file for the pages, in place of the design's own.", show_default=False
+        ),
+    ] = None,
+    paper: Annotated[PaperName, typer.Option(help="Paper size of the pages.")] = PaperName.A4,
+    as_json: JsonOption = False,
+    language: LanguageOption = IN_ENGLISH,
+) -> None:
+    """Price one design, several, or an event, all at the design files' own prices.
+
+    Several pieces are priced as one job: packs are shared and the way is charged once. The pages
+    for the customer show no cost and no margin; their total is the same.
+    """
+    from buildplan.booklet.office.quote_page import print_quote
+    from buildplan.business.buying.csv_text import csv_bytes
+    from buildplan.business.quoting.offer import Offer, price_together, shared_list
+    from buildplan.business.quoting.quote_words import offer_as_data, offer_lines, quote_rows
+    from buildplan.commands.files import ProblemsFoundError, brand_of, list_problems, write_whole
+    from buildplan.document.paper import PAPERS
+
+    voice = Voice(language)
+    given = {
+        "--for": customer,
+        "--address": address,
+        "--from": sender,
+        "--valid": valid,
+        "--brand": brand,
+    }
+    for option, value in given.items():
+        if value and pdf is None:
+            raise typer.BadParameter(
+                voice.say("{option} is for the customer's page: add --pdf", option=option)
+            )
+    to = _party(customer, address, voice)
+    share = _deposit(deposit, voice)
+    pieces = _pieces(designs, voice)
+    bought = shared_list(pieces)
+    currency, rates = _terms(pieces, voice)
+    whole, lines = price_together(pieces, bought, currency, rates)
+    first = pieces[0]
+    offer = Offer(
+        whole,
+        lines,
+        to,
+        _party("", sender, voice),
+        number,
+        date,
+        valid,
+        share,
+    )
+    if csv is not None:
+        write_whole(csv, csv_bytes(quote_rows(whole, first.made.units)))
+    if as_json:
+        typer.echo(json.dumps(offer_as_data(offer), indent=2, ensure_ascii=False))
+    else:
+        typer.echo("\n".join(offer_lines(offer, voice)))
+    troubled = [one for one in pieces if one.made.facts.problems]
+    for one in troubled:
+        list_problems(Path(one.file), one.made.facts.problems)
+    if troubled:
+        raise ProblemsFoundError
+    if pdf is not None:
+        seller = brand_of(first.made.design, Path(first.file), brand)
+        write_whole(pdf, print_quote(offer, PAPERS[paper.value], seller, voice))
+        typer.echo(pdf, err=as_json)
+
+
+def _party(name: str, address: str, voice: Voice) -> Party:
+    from buildplan.business.copies.buyers import name_problem, tidy
+    from buildplan.business.quoting.offer import Party
+
+    named = tidy(name)
+    problem = name_problem(named) if name else None
+    if problem is not None:
+        raise typer.BadParameter(f"--for: {problem}")
+    lines = tuple(tidy(line) for line in address.split(";") if line.strip())
+    if len(lines) > 6 or any(len(line) > 80 for line in lines):
+        raise typer.BadParameter(
+            voice.say("an address has six lines at most, of 80 letters at most")
+        )
+    return Party(named, lines)
+
+
+def _deposit(text: str, voice: Voice) -> Decimal | None:
+    """The share of the whole that is paid at once, from `30%` or `12,5 %`."""
+    if not text:
+        return None
+    try:
+        share = Decimal(text.strip().removesuffix("%").strip().replace(",", ".")) / 100
+    except InvalidOperation:
+        share = Decimal(-1)
+    if not text.strip().endswith("%") or not 0 < share <= 1:
+        raise typer.BadParameter(
+            voice.say("--deposit is a share of the whole, such as {example}", example="30%")
+        )
+    return share
+
+
+def _pieces(paths: Sequence[Path], voice: Voice) -> list[Piece]:
+    """The pieces that are priced: of an event file all that it names."""
+    from buildplan.business.quoting.offer import Piece
+    from buildplan.commands.files import evaluation_of
+    from buildplan.design.event import EVENT_SUFFIX, read_event
+
+    events = [path for path in paths if path.name.endswith(EVENT_SUFFIX)]
+    if events and len(paths) > 1:
+        raise typer.BadParameter(voice.say("name one event file, or design files"))
+    if events:
+        named = read_event(events[0]).designs
+        counted = [(events[0].parent / one.design, one.count) for one in named]
+    else:
+        counted = [(path, 1) for path in paths]
+    return [Piece(str(path), evaluation_of(path), count) for path, count in counted]
+
+
+def _terms(pieces: Sequence[Piece], voice: Voice) -> tuple[str, Rates]:
+    """The currency and the rates that all pieces are priced at."""
+    from buildplan.business.buying.money import missing_prices
+
+    for one in pieces:
+        missing = missing_prices(one.made.design, one.made.facts.purchases)
+        if missing:
+            raise DesignProblemsError(one.file, missing)
+    first = pieces[0].made.design
+    for one in pieces[1:]:
+        if one.made.design.rates != first.rates:
+            raise typer.BadParameter(
+                voice.say(
+                    "{one} and {other} have different rates; one quote has one",
+                    one=pieces[0].file,
+                    other=one.file,
+                )
+            )
+    assert first.currency is not None, "missing_prices names it"
+    assert first.rates is not None, "missing_prices names them"
+    return first.currency, first.rates
