@@ -10,6 +10,7 @@ import typer
 from buildplan.commands.app import (
     IN_ENGLISH,
     DesignArgument,
+    Edition,
     HandsOption,
     LanguageOption,
     UnitsName,
@@ -85,3 +86,36 @@ def _refuse_problems(book: Book, path: Path, draft: bool) -> None:
         words = say("{file}: nothing written; mend it, or add --draft", file=str(path))
         errors.print(words, markup=False)
         raise ProblemsFoundError
+
+
+@app.command()
+def companion(
+    design: DesignArgument,
+    edition: Annotated[Edition, typer.Option(help="Who it is for.")] = Edition.CREW,
+    out: Annotated[
+        Path | None, typer.Option(help="The .html file to write.", show_default=False)
+    ] = None,
+    units: UnitsOption = None,
+    hands: HandsOption = None,
+    draft: Annotated[
+        bool, typer.Option("--draft", help="Write even a piece that has problems.")
+    ] = False,
+    language: LanguageOption = IN_ENGLISH,
+) -> None:
+    """Write a page for phones that shows the build in 3D, step by step, without a network.
+
+    One .html file that holds everything; it opens from a file and asks the network for nothing.
+    All languages are in it, and it opens in the one that is asked for. Prints the path it wrote.
+    """
+    from buildplan.commands.files import write_whole, wrong_ending
+    from buildplan.language.voice import LOCALES, Voice
+    from buildplan.screen.page import companion as companion_page
+
+    target = out or Path("output") / f"{design.stem}-{edition.value}.html"
+    if target.suffix.lower() != ".html":
+        raise typer.BadParameter(wrong_ending(target, [".html"]))
+    book = _untranslated(design, units, edition.value, hands)
+    _refuse_problems(book, design, draft)
+    page = companion_page(book, [Voice(each) for each in LOCALES], language.value)
+    write_whole(target, page.encode())
+    typer.echo(target)

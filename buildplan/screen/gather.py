@@ -72,6 +72,10 @@ def gather_piece(book: Book, voices: Sequence[Voice]) -> Piece:
                 neck=link.neck,
                 tail=link.tail,
                 moment=comes[link.id],
+                held=max(
+                    comes.get(f"lock {framework.place(joint)}", comes[link.id])
+                    for joint in (link.start, link.finish)
+                ),
             )
             for link in framework.links
         ],
@@ -234,6 +238,7 @@ def _turn(book: Book, told: Mapping[str, Told], at: int, number: int, moment: in
     step: Step = book.steps[at]
     turn: Turn = step.turns[number]
     brings = [operation for operation in turn.operations if operation.adds]
+    others = [operation for operation in turn.operations if not operation.adds]
     return TurnData(
         moment=moment,
         name={language: each.steps[at].turns[number].name for language, each in told.items()},
@@ -242,6 +247,8 @@ def _turn(book: Book, told: Mapping[str, Told], at: int, number: int, moment: in
         closed=_comes_back(turn),
         links=[link for operation in brings for link in operation.links],
         locks=[joint for operation in brings for joint in operation.locks],
+        readies=list(dict.fromkeys(link for operation in others for link in operation.links)),
+        ready_locks=list(dict.fromkeys(joint for operation in others for joint in operation.locks)),
         seat=seat_at(book.framework, book.shape, step.kind, turn.joints),
     )
 

@@ -53,7 +53,7 @@ class JointData(_Data):
 
 class LinkData(_Data):
     """A link balloon, its two joints in the order of its chain, and where its ends are tied.
-    `moment` is when it comes into the piece."""
+    `moment` is when it comes into the piece, `held` when both its joints are locked there."""
 
     id: str
     balloon: str
@@ -63,6 +63,7 @@ class LinkData(_Data):
     neck: str
     tail: str
     moment: int
+    held: int
 
 
 class LockData(_Data):
@@ -120,6 +121,8 @@ class TurnData(_Data):
     closed: bool = Field(description="Whether the work comes back to the joint it began at")
     links: list[str]
     locks: list[str]
+    readies: list[str] = Field(description="Links that are made ready for later")
+    ready_locks: list[str] = Field(description="Joints whose locks are made ready for later")
     seat: SeatData
 
 

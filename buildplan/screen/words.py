@@ -8,16 +8,19 @@ from dataclasses import dataclass
 
 from buildplan.booklet.common.book import Book
 from buildplan.design.building import build_framework
-from buildplan.design.measures import length_words
+from buildplan.design.measures import length_words, size_words
 from buildplan.design.model import Design
-from buildplan.design.translating import translated_design
+from buildplan.design.translating import translated_brand, translated_design
 from buildplan.evaluation.evaluating import NEW_PARTS
+from buildplan.evaluation.figures import minutes_words
 from buildplan.language.speaking import speaking
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Stage, Step
 from buildplan.sequence.reach import Reach, find_reach
 from buildplan.sequence.steps import plan_steps
 from buildplan.sequence.words.stages import stage_name
+
+Said = dict[str, str]
 
 
 @dataclass(frozen=True)
@@ -50,3 +53,37 @@ def _told(book: Book, voice: Voice, reach: Reach) -> Told:
                 for key, balloon in framework.balloons.items()
             },
         )
+
+
+def figures_told(book: Book, voices: Iterable[Voice]) -> list[tuple[Said, Said]]:
+    """The figures on the cover, each with what it is, in every language."""
+    facts = book.facts
+    told: list[tuple[Said, Said]] = [({}, {}), ({}, {}), ({}, {}), ({}, {})]
+    for voice in voices:
+        with speaking(voice.language):
+            size = " x ".join(
+                size_words(length, book.units)
+                for length in (facts.width_m, facts.height_m, facts.depth_m)
+            )
+            said = (
+                (voice.say("Size (width, height, depth), an estimate"), size),
+                (voice.say("Balloons"), voice.whole(facts.total)),
+                (voice.say("Steps"), voice.whole(len(book.steps))),
+                (voice.say("Work, one pair of hands"), minutes_words(facts.work_minutes)),
+            )
+        for (name, value), (name_said, value_said) in zip(told, said, strict=True):
+            name[voice.language], value[voice.language] = name_said, value_said
+    return told
+
+
+def brand_words(book: Book, voices: Iterable[Voice]) -> dict[str, object] | None:
+    """The seller's name, colour and words; None without one."""
+    brand = book.design.brand if book.branding is None else book.branding.brand
+    if brand is None:
+        return None
+    contact, licence = {}, {}
+    for voice in voices:
+        with speaking(voice.language):
+            own = translated_brand(brand)
+        contact[voice.language], licence[voice.language] = own.contact, own.licence
+    return {"name": brand.name, "colour": brand.colour, "contact": contact, "licence": licence}

@@ -1,0 +1,75 @@
+// A joint by its label: where it is, what is tied there, which steps touch it. Also the map.
+import type { App } from "../app";
+import type { Joint } from "../data";
+import { h } from "../dom";
+
+let asked = "";
+
+export function find(app: App): HTMLElement {
+  const { words, page } = app;
+  const labels = h("datalist", { id: "labels" }, ...page.piece.joints.map((joint) => h("option", { value: joint.label })));
+  const field = h("input", { id: "joint", type: "text", list: "labels", autocomplete: "off", autocapitalize: "characters", spellcheck: "false", value: asked });
+  const found = h("div", { class: "found", "aria-live": "polite" });
+  const show = () => {
+    asked = field.value.trim();
+    const joint = page.piece.joints.find((each) => each.label.toLowerCase() === asked.toLowerCase());
+    found.replaceChildren(...(joint ? told(app, joint) : asked ? [h("p", {}, words.say("no joint", { joint: asked }))] : []));
+    picture(app, joint);
+  };
+  field.addEventListener("input", show);
+  app.stage.onPick = (body) => {
+    if (!body) return;
+    const link = app.links.get(body.name);
+    field.value = link ? link.start : body.name.split("+")[0] ?? body.name;
+    show();
+  };
+  const title = h("h1", {}, words.say("screen find"));
+  app.focus(title);
+  show();
+  return h(
+    "div",
+    { class: "columns" },
+    h("div", { class: "picture" }, app.stage.element),
+    h("div", { class: "told" }, title, h("p", {}, words.say("find how")), h("p", {}, h("label", { for: "joint" }, words.say("joint")), field, labels), found),
+  );
+}
+
+function told(app: App, joint: Joint): HTMLElement[] {
+  const { words, page } = app;
+  const links = joint.links.map((id) => {
+    const link = app.links.get(id);
+    const end = link?.neck === joint.label ? "neck" : "tail";
+    return h("li", {}, words.say(`its ${end}`, { link: id, balloon: app.balloonWords(link?.balloon ?? "") }));
+  });
+  const lock = page.piece.locks.find((each) => each.joint === joint.place);
+  const steps = joint.steps.map((number) => {
+    const step = page.piece.steps[number - 1];
+    return h("li", {}, h("button", { type: "button", class: "line", onclick: () => app.go("step", number) }, h("span", { class: "number" }, String(number)), words.of(step?.title ?? {})));
+  });
+  return [
+    h("h2", {}, words.say("joint named", { joint: joint.place })),
+    h("ul", {}, ...links, lock ? h("li", {}, words.say("its lock", { balloon: app.balloonWords(lock.balloon) })) : null),
+    h("h2", {}, words.say("its steps")),
+    h("ol", { class: "steps" }, ...steps),
+  ];
+}
+
+function picture(app: App, joint: Joint | undefined): void {
+  const { page, words } = app;
+  const links = new Set(joint?.links);
+  app.stage.show({
+    seat: joint ? { ...page.whole, about: joint.at, across_m: Math.max(page.whole.across_m / 2.5, 1) } : page.whole,
+    shown: {
+      moment: page.piece.moments.length,
+      isNew: (body) => joint !== undefined && (body.isLink ? links.has(body.name) : body.name === joint.place),
+      picked: new Set(),
+      near: joint ? { about: joint.at, across: Math.max(page.whole.across_m / 2.5, 1), joints: new Set([joint.label]) } : null,
+      inColour: !joint,
+    },
+    tags: joint ? [app.tag(joint.label)] : page.piece.joints.map((each) => app.tag(each.label)),
+    way: [],
+    closed: false,
+    person: false,
+    alt: joint ? words.say("joint picture", { joint: joint.label }) : words.say("map picture"),
+  });
+}

@@ -1,0 +1,116 @@
+// Language, looks, handing over ticks, the log, and what goes with the page.
+import qrcode from "qrcode-generator";
+import type { App } from "../app";
+import { codeOf, idsOf } from "../carry";
+import { h, s, save } from "../dom";
+import { logOf, notesOf } from "../log";
+
+export function more(app: App): HTMLElement {
+  const { words, page } = app;
+  const title = h("h1", {}, words.say("screen more"));
+  app.focus(title);
+  const copy = page.copy;
+  return h(
+    "div",
+    { class: "told alone" },
+    title,
+    reading(app),
+    h("h2", {}, words.say("hand over")),
+    handOver(app),
+    h("h2", {}, words.say("log")),
+    log(app),
+    h("h2", {}, words.say("about")),
+    copy ? h("p", {}, `${words.say("serial", { serial: copy.serial })}${copy.buyer ? ` · ${words.say("buyer", { buyer: copy.buyer })}` : ""}`) : null,
+    page.brand ? h("p", {}, `${page.brand.name}. ${words.of(page.brand.contact)}`) : null,
+    page.brand ? h("p", {}, words.of(page.brand.licence)) : null,
+    h("button", { type: "button", onclick: () => app.go("start") }, words.say("cautions")),
+    h("button", { type: "button", onclick: () => window.print() }, words.say("print")),
+    h("details", {}, h("summary", {}, words.say("licences")), h("pre", {}, page.licences)),
+  );
+}
+
+function reading(app: App): HTMLElement {
+  const { words, page } = app;
+  const choose = (what: "language" | "theme" | "type", values: readonly (readonly [string, string])[], now: string) => {
+    const made = h("select", { id: what }, ...values.map(([value, text]) => h("option", { value, selected: value === now }, text)));
+    made.addEventListener("change", () => {
+      app.look(what, made.value);
+      app.draw();
+      document.getElementById(what)?.focus();
+    });
+    return h("p", {}, h("label", { for: what }, words.say(what)), made);
+  };
+  const told = (values: readonly string[], of: string) => values.map((value) => [value, words.say(`${of} ${value}`)] as const);
+  return h(
+    "div",
+    { class: "choices" },
+    choose("language", page.piece.languages.map((each) => [each, page.names[each] ?? each] as const), words.language),
+    choose("theme", told(["auto", "light", "dark"], "theme"), app.wants("theme")),
+    choose("type", told(["normal", "large", "largest"], "type"), app.wants("type")),
+  );
+}
+
+function handOver(app: App): HTMLElement {
+  const { words, page } = app;
+  const code = codeOf(page.piece.design, app.tickIds, (id) => app.ticked(id));
+  const shown = h("code", { class: "code" }, code);
+  const field = h("textarea", { id: "code", rows: 3, spellcheck: "false", autocomplete: "off" });
+  const said = h("p", { role: "status" });
+  const take = h("button", { type: "button" }, words.say("take over"));
+  take.addEventListener("click", () => {
+    const found = idsOf(field.value, page.piece.design, app.tickIds);
+    if ("wrong" in found) {
+      said.textContent = words.say(`code ${found.wrong}`);
+      return;
+    }
+    const fresh = found.ids.filter((id) => !app.ticked(id));
+    fresh.forEach((id) => (app.kept.ticks[id] = [true, Date.now()]));
+    app.keep();
+    said.textContent = words.say("taken", { count: fresh.length });
+  });
+  return h("div", {}, h("p", {}, words.say("hand over how")), qr(code, words.say("qr picture")), shown, h("p", {}, h("label", { for: "code" }, words.say("paste code")), field), take, said);
+}
+
+export function qr(text: string, alt: string): SVGElement {
+  const made = qrcode(0, "L");
+  made.addData(text, "Byte");
+  made.make();
+  const count = made.getModuleCount();
+  const quiet = 4; // ISO/IEC 18004: four modules all round
+  let path = "";
+  for (let y = 0; y < count; y++) {
+    for (let x = 0; x < count; x++) if (made.isDark(y, x)) path += `M${x + quiet} ${y + quiet}h1v1h-1z`;
+  }
+  const size = count + 2 * quiet;
+  const picture = s("svg", { class: "qr", viewBox: `0 0 ${size} ${size}`, role: "img", "aria-label": alt });
+  picture.append(s("rect", { width: size, height: size, fill: "#fff" }), s("path", { d: path, fill: "#000", "shape-rendering": "crispEdges" }));
+  return picture;
+}
+
+function log(app: App): HTMLElement {
+  const { words, page } = app;
+  const { steps } = page.piece;
+  const name = page.piece.design.slice(0, 8);
+  const said = h("p", { role: "status" });
+  const clear = h("button", { type: "button", class: "danger" }, words.say("clear"));
+  let sure = false;
+  clear.addEventListener("click", () => {
+    if (!sure) {
+      sure = true;
+      clear.textContent = words.say("clear sure");
+      return;
+    }
+    app.clear();
+    app.draw();
+    app.say(words.say("cleared"));
+  });
+  return h(
+    "div",
+    {},
+    h("p", {}, words.say("log how")),
+    h("button", { type: "button", class: "log", onclick: () => save(`log-${name}.csv`, "text/csv", logOf(steps, app.kept.minutes, app.kept.notes)) }, words.say("save log")),
+    h("button", { type: "button", onclick: () => save(`notes-${name}.txt`, "text/plain", notesOf(steps, app.kept.notes, (step) => words.of(step.title))) }, words.say("save notes")),
+    clear,
+    said,
+  );
+}

@@ -1,0 +1,80 @@
+"""A Chromium for the tests of pages: run where one is found, told as skipped elsewhere."""
+
+from __future__ import annotations
+
+import os
+import shutil
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass, field
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Browser, Page, sync_playwright
+
+CHROMIUM = shutil.which("chromium") or shutil.which("chromium-browser")
+NEEDED = "BUILDPLAN_NEEDS_CHROMIUM" in os.environ
+FLAGS = (
+    "--no-sandbox",
+    "--disable-quic",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+    "--use-angle=swiftshader",
+    "--enable-unsafe-swiftshader",
+)
+PHONE, DESKTOP = (390, 844), (1280, 860)
+PATIENCE_MS = 120_000  # the drawing is done by the processor, which others use too
+
+
+@contextmanager
+def chromium() -> Iterator[Browser]:
+    """A Chromium of its own; the test is skipped where none is installed."""
+    if CHROMIUM is None:
+        if NEEDED:
+            pytest.fail("no Chromium found, and BUILDPLAN_NEEDS_CHROMIUM is set")
+        pytest.skip("no Chromium found: install the package chromium to run this test")
+    with sync_playwright() as tool:
+        browser = tool.chromium.launch(executable_path=CHROMIUM, args=list(FLAGS))
+        try:
+            yield browser
+        finally:
+            browser.close()
+
+
+@dataclass
+class Opened:
+    """A page that was opened, with all that it said and asked for."""
+
+    page: Page
+    said: list[str] = field(default_factory=list)
+    asked: list[str] = field(default_factory=list)
+
+
+def opened(
+    browser: Browser, file: Path, *, fragment: str = "", size: tuple[int, int] = PHONE
+) -> Opened:
+    """Open a companion from its file and wait for its first picture."""
+    context = browser.new_context(
+        viewport={"width": size[0], "height": size[1]}, accept_downloads=True
+    )
+    context.set_default_timeout(PATIENCE_MS)
+    found = Opened(context.new_page())
+    watch(found)
+    found.page.goto(f"{file.as_uri()}{fragment}")
+    found.page.wait_for_selector(".stage[data-drawn]")
+    return found
+
+
+def watch(found: Opened) -> None:
+    """Note what a page says in the console, and every request that it makes."""
+    found.page.on("console", lambda message: found.said.append(message.text))
+    found.page.on("pageerror", lambda error: found.said.append(str(error)))
+    found.page.on("request", lambda request: found.asked.append(request.url))
+
+
+def begin(page: Page) -> None:
+    """Say that the cautions were read."""
+    page.click(".start button.large")
+    page.wait_for_selector("main.step h1")

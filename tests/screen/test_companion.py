@@ -1,0 +1,309 @@
+"""The companion in a browser: offline, silent, by keyboard alone, with anybody's words in it."""
+
+from __future__ import annotations
+
+import csv
+import io
+import json
+import re
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from browser import DESKTOP, Opened, begin, chromium, opened
+from playwright.sync_api import Browser
+from screen_pieces import VOICES, book
+
+from buildplan.booklet.common.book import gather_book
+from buildplan.design.reading import read_design
+from buildplan.document.paper import PAPERS
+from buildplan.screen.page import companion
+from buildplan.sequence.time_log import learn_minutes
+
+WEB = Path(__file__).parents[2] / "buildplan" / "screen" / "web"
+POST = """\
+buildplan: 1
+name: {name}
+units: in
+balloons:
+  long: {{kind: link, nominal: 12, inflate_to: 8, colour: "#1F5F8B", label: {label}}}
+  lock: {{kind: round, nominal: 5, inflate_to: 3.5, colour: "#F7F3E8", label: ivory}}
+build:
+  tube: {{closed: false, chains: 4, long: long, brace: long, lock: lock, course: [straight, straight]}}
+brand: {{name: {brand}, contact: {contact}, licence: {licence}}}
+"""
+TAKEN = 250  # milliseconds until a drawing has begun
+
+
+def written(folder: Path, name: str, text: str) -> Path:
+    path = folder / name
+    path.write_text(text, encoding="utf-8")
+    return path
+
+
+def post(folder: Path, **words: str) -> Path:
+    """The companion of a small post whose words are anybody's."""
+    told = {"name": "Short Post", "label": "deep blue", "brand": "Lantern", "contact": "x"}
+    told = {"licence": "y", **told, **words}
+    design = written(
+        folder, "post.yaml", POST.format(**{k: json.dumps(v) for k, v in told.items()})
+    )
+    read = read_design(design)
+    page = companion(gather_book(read, PAPERS["a4"], read.units, "crew"), VOICES)
+    return written(folder, "post.html", page)
+
+
+@pytest.fixture(scope="module")
+def browser() -> Iterator[Browser]:
+    with chromium() as found:
+        yield found
+
+
+@pytest.fixture(scope="module")
+def star(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    page = companion(book("reading_star"), VOICES)
+    return written(tmp_path_factory.mktemp("star"), "star.html", page)
+
+
+def go(found: Opened, screen: str) -> None:
+    found.page.click(f"nav [data-screen={screen}]")
+    found.page.wait_for_selector(f"main.{screen}")
+
+
+def test_same_book_same_bytes_and_small_enough(star: Path) -> None:
+    assert star.read_text("utf-8") == companion(book("reading_star"), VOICES)
+    assert star.stat().st_size < 1_600_000
+
+
+def test_the_page_forbids_every_request() -> None:
+    page = companion(book("reading_star"), VOICES)
+    policy = re.search(r'Content-Security-Policy" content="([^"]*)"', page)
+    assert policy is not None
+    assert "default-src &#x27;none&#x27;" in policy[1]
+    assert "http" not in policy[1]
+    assert "unsafe" not in policy[1]
+
+
+def test_every_screen_opens_without_a_request_or_a_message(browser: Browser, star: Path) -> None:
+    found = opened(browser, star)
+    begin(found.page)
+    for screen in ("list", "find", "film", "burst", "more", "step"):
+        go(found, screen)
+        found.page.wait_for_timeout(TAKEN)
+    assert found.page.get_attribute(".stage", "data-painter") == "webgl"
+    assert found.said == []
+    assert found.asked == [star.as_uri()]
+
+
+def test_without_webgl_there_are_pictures_all_the_same(browser: Browser, tmp_path: Path) -> None:
+    found = opened(browser, post(tmp_path), fragment="#flat")
+    begin(found.page)
+    assert found.page.get_attribute(".stage", "data-painter") == "flat"
+    drawn = "c => c.getContext('2d').getImageData(0, 0, c.width, c.height).data.some(v => v > 0)"
+    found.page.wait_for_timeout(TAKEN)
+    assert found.page.eval_on_selector(".stage canvas", drawn)
+    assert found.said == []
+
+
+def test_the_whole_build_by_keyboard_alone(browser: Browser, tmp_path: Path) -> None:
+    """From the cautions to the last step: Tab, Enter, Space and arrow keys; every step is read
+    out, every row is ticked."""
+    found = opened(browser, post(tmp_path))
+    page = found.page
+    for _ in range(20):
+        page.keyboard.press("Tab")
+        if page.evaluate("document.activeElement.matches('.start button.large')"):
+            break
+    page.keyboard.press("Enter")
+    page.wait_for_selector("main.step h1")
+    count = int(re.findall(r"\d+", page.inner_text("h1 .count"))[1])
+    for number in range(1, count + 1):
+        assert page.inner_text("h1 .count") == f"Step {number} of {count}"
+        assert page.inner_text("[aria-live=polite][role=status]").startswith(f"Step {number} of")
+        boxes = page.locator("input[type=checkbox]").count()
+        ticked = 0
+        for _ in range(60):
+            page.keyboard.press("Tab")
+            if page.evaluate("document.activeElement.matches('input[type=checkbox]')"):
+                page.keyboard.press("Space")
+                ticked += 1
+            if ticked == boxes:
+                break
+        assert page.locator("input[type=checkbox]:checked").count() == boxes
+        page.keyboard.press("ArrowRight")
+    go(found, "list")
+    assert page.locator(".steps .done").count() == count
+    assert found.said == []
+
+
+@pytest.mark.parametrize("theme", ["light", "dark"])
+def test_axe_finds_no_serious_violation(browser: Browser, star: Path, theme: str) -> None:
+    """axe-core (Deque), the rules of WCAG 2 A and AA."""
+    axe = WEB / "node_modules" / "axe-core" / "axe.min.js"
+    if not axe.exists():
+        pytest.skip("needs `npm ci` in buildplan/screen/web; .ci/run has it")
+    found = opened(browser, star)
+    page = found.page
+    run = f"(async () => {{ {axe.read_text('utf-8')}; return (await axe.run()).violations }})()"
+
+    def violations() -> list[str]:
+        return [
+            f"{one['id']}: {one['nodes'][0]['html'][:120]}"
+            for one in page.evaluate(run)
+            if one["impact"] in ("serious", "critical")
+        ]
+
+    page.evaluate("theme => document.documentElement.dataset.theme = theme", theme)
+    assert violations() == []
+    begin(page)
+    for screen in ("step", "list", "find", "film", "burst", "more"):
+        go(found, screen)
+        assert violations() == [], screen
+
+
+def test_buttons_are_large_enough_for_a_finger(browser: Browser, star: Path) -> None:
+    found = opened(browser, star)
+    begin(found.page)
+    for screen in ("step", "list", "film", "burst", "more"):
+        go(found, screen)
+        for button in found.page.query_selector_all("button:visible"):
+            box = button.bounding_box()
+            assert box is not None
+            assert min(box["width"], box["height"]) >= 48 - 0.5, button.inner_text()
+
+
+SCRIPT = '"><script>window.ran=1</script><img src=x onerror="window.ran=1">'
+
+
+@pytest.mark.parametrize("field", ["name", "label", "brand", "contact", "licence"])
+def test_words_with_markup_are_shown_and_never_run(
+    browser: Browser, tmp_path: Path, field: str
+) -> None:
+    words = SCRIPT[:78]
+    found = opened(browser, post(tmp_path, **{field: words}))
+    begin(found.page)
+    for screen in ("step", "list", "find", "film", "burst", "more"):
+        go(found, screen)
+    if field in ("brand", "contact", "licence"):
+        assert words in found.page.inner_text("main")
+    assert found.page.evaluate("window.ran") is None
+    assert found.page.locator("img, main script").count() == 0
+    assert found.said == []
+
+
+def test_ticks_come_back_and_another_design_keeps_its_own(browser: Browser, tmp_path: Path) -> None:
+    file = post(tmp_path)
+    found = opened(browser, file)
+    page = found.page
+    begin(page)
+    page.check("#c1")
+    page.reload()
+    page.wait_for_selector("main.step h1")
+    assert page.is_checked("#c1")
+    post(tmp_path, label="pale blue")
+    page.reload()
+    page.wait_for_selector("main h1")
+    assert "another version of this design" in page.inner_text(".notice")
+    post(tmp_path)
+    page.reload()
+    page.wait_for_selector("main.step h1")
+    assert page.is_checked("#c1")
+
+
+def test_where_nothing_can_be_kept_the_page_says_so(browser: Browser, tmp_path: Path) -> None:
+    found = opened(browser, post(tmp_path))
+    page = found.page
+    page.evaluate("Storage.prototype.setItem = () => { throw new DOMException('full') }")
+    begin(page)
+    page.check("#c1")
+    assert "does not let the page keep" in page.inner_text(".notice")
+    page.keyboard.press("ArrowRight")
+    page.wait_for_timeout(TAKEN)
+    page.keyboard.press("ArrowLeft")
+    page.wait_for_timeout(TAKEN)
+    assert page.is_checked("#c1")
+    assert found.said == []
+
+
+def test_opened_twice_the_ticks_of_both_are_kept(browser: Browser, tmp_path: Path) -> None:
+    file = post(tmp_path)
+    first = opened(browser, file).page
+    begin(first)
+    second = first.context.new_page()
+    second.goto(file.as_uri())
+    second.wait_for_selector("main.step h1")
+    first.check("[id='t1.0']")
+    second.check("#c1")
+    second.reload()
+    second.wait_for_selector("main.step h1")
+    assert second.is_checked("[id='t1.0']")
+    assert second.is_checked("#c1")
+
+
+def test_a_code_carries_ticks_to_another_phone(browser: Browser, tmp_path: Path) -> None:
+    file = post(tmp_path)
+    one = opened(browser, file)
+    begin(one.page)
+    one.page.check("#c1")
+    go(one, "more")
+    code = one.page.inner_text(".code")
+    other = opened(browser, file)
+    begin(other.page)
+    go(other, "more")
+    other.page.fill("#code", code[:-1])
+    other.page.click("text=Take these ticks over")
+    assert "not a whole code" in other.page.inner_text("main")
+    other.page.fill("#code", code)
+    other.page.click("text=Take these ticks over")
+    assert "New ticks: 1" in other.page.inner_text("main")
+    go(other, "step")
+    assert other.page.is_checked("#c1")
+
+
+def test_the_log_is_one_that_times_reads(browser: Browser, tmp_path: Path) -> None:
+    found = opened(browser, post(tmp_path))
+    page = found.page
+    begin(page)
+    page.click("summary")
+    page.fill("#minutes", "7.5")
+    page.fill("#note", '=1+1, "quoted"\nsecond line')
+    go(found, "more")
+    with page.expect_download() as waiting:
+        page.click("button.log")
+    log = Path(waiting.value.path()).read_bytes().decode()
+    row = next(csv.DictReader(io.StringIO(log, newline="")))
+    learned = learn_minutes(log)
+    assert sum(one.minutes * one.count for one in learned.values()) == pytest.approx(7.5)
+    assert row["note"].startswith("'=")
+
+
+def test_another_language_changes_every_word(browser: Browser, star: Path) -> None:
+    found = opened(browser, star)
+    page = found.page
+    begin(page)
+    go(found, "more")
+    page.select_option("#language", "es")
+    go(found, "step")
+    assert page.evaluate("document.documentElement.lang") == "es"
+    assert page.inner_text(".next") == "Siguiente"
+    assert "Step" not in page.inner_text("body")
+
+
+def test_the_seat_comes_back_with_one_tap(browser: Browser, star: Path) -> None:
+    found = opened(browser, star, size=DESKTOP)
+    page = found.page
+    begin(page)
+    go(found, "list")
+    page.click("ol.steps button:has-text('Braces 6')")
+    page.wait_for_timeout(4 * TAKEN)
+    first = "document.querySelectorAll('.over [data-order=\"1\"]')"
+    place = f"[...{first}].map(g => g.getAttribute('transform'))"
+    before = page.evaluate(place)
+    assert len(before) == 1
+    page.focus(".stage")
+    page.keyboard.press("ArrowLeft")
+    page.wait_for_timeout(4 * TAKEN)
+    assert page.evaluate(place) != before
+    page.click(".seat")
+    page.wait_for_timeout(4 * TAKEN)
+    assert page.evaluate(place) == before
