@@ -6,10 +6,10 @@ from collections.abc import Sequence
 from functools import reduce
 
 from buildplan.drawing.map_layout import Strip, TubePlan
+from buildplan.framework.cells import UNEVEN, cell_words
 from buildplan.framework.model import Brace, Framework
 from buildplan.language.grammar import first_to_last, sentences
-from buildplan.language.speaking import say, say_count, say_in, spoken_voice
-from buildplan.sequence.words.cells import cell_name
+from buildplan.language.speaking import say, say_count, spoken_voice
 
 
 def map_words(plan: TubePlan, strips: Sequence[Strip], sheet: int, sheets: int) -> str:
@@ -77,9 +77,8 @@ def ties_words(brace: Brace) -> str:
 
 def cell_label(name: str) -> str:
     """What a kind of cell is called on a drawing; a cell given by numbers goes by them."""
-    if name == "fan_in":
-        return say_in("kind of cell on a drawing", "fan in")
-    return name if "," in name else cell_name(name)
+    words = cell_words(name)
+    return name if words is UNEVEN else spoken_voice().tell(words.on_drawing or words.called)
 
 
 def walk_words(joints: Sequence[str]) -> str:

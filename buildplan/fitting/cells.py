@@ -14,6 +14,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from buildplan.fitting.outline import ComplexArray
+from buildplan.framework.cells import cell_kind
 
 # How far outside the line of outer joints the edge lies, in body radii: at the middle of a
 # balloon, at a knot, once the dents between balloons are bridged, and at the knot of a tip.
@@ -49,8 +50,7 @@ class Kind:
     @property
     def name(self) -> str:
         """The name of the cell in a design file."""
-        names = {(1, 1): "straight", (1, 0): "fan", (0, 1): "fan_in", (2, 0): "tip", (0, 2): "dip"}
-        return names[(len(self.outer), len(self.inner))]
+        return cell_kind(len(self.outer), len(self.inner)).name
 
 
 KINDS: tuple[Kind, ...] = tuple(

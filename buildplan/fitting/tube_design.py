@@ -53,7 +53,7 @@ def course_items(names: Sequence[str]) -> list[CourseItem]:
     items: list[CourseItem] = []
     for name, run in groupby(names):
         count = len(list(run))
-        plain: CourseItem = name  # type: ignore[assignment]
+        plain: CourseItem = name
         items += [Repeat(repeat=count, cells=[plain])] if count > 3 else [plain] * count
     return items
 

@@ -10,6 +10,7 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 from functools import cached_property
 
+from buildplan.framework.cells import CellKind
 from buildplan.framework.chain_roles import ChainRole, Layer
 from buildplan.language.messages import Message
 
@@ -143,17 +144,30 @@ class Brace:
 class Cell:
     """What lies between two neighbouring braces.
 
-    `outer` and `inner` are the number of balloons by which the chains advance; `first` and
-    `second` are the numbers of its braces; `skipped` are the joints that no brace reaches.
+    `first` and `second` are the numbers of its braces; `skipped` are the joints that no brace
+    reaches.
     """
 
     number: int
-    name: str
-    outer: int
-    inner: int
+    kind: CellKind
     first: int
     second: int
     skipped: tuple[str, ...]
+
+    @property
+    def name(self) -> str:
+        """The name of its kind."""
+        return self.kind.name
+
+    @property
+    def outer(self) -> int:
+        """How many balloons the outer chains advance by."""
+        return self.kind.outer
+
+    @property
+    def inner(self) -> int:
+        """How many balloons the inner chains advance by."""
+        return self.kind.inner
 
 
 @dataclass(frozen=True)

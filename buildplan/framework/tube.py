@@ -11,6 +11,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import NamedTuple
 
+from buildplan.framework.cells import CellKind
 from buildplan.framework.chain_roles import INNER, OUTER, ChainRole, Layer
 from buildplan.framework.model import (
     BalloonType,
@@ -70,15 +71,6 @@ TWINS: Mapping[int, Mapping[str, str]] = {
 
 
 @dataclass(frozen=True)
-class TubeCell:
-    """A cell of the course: its name and how far the outer and inner chains advance."""
-
-    name: str
-    outer: int
-    inner: int
-
-
-@dataclass(frozen=True)
 class TubePlan:
     """What a tube is made of. `long` gives, for each chain letter, the balloons laid along
     that chain in turn, over and over; `extra` are further balloons (joint, joint, key); the other
@@ -89,7 +81,7 @@ class TubePlan:
     brace: str
     single: str | None
     lock: str
-    course: Sequence[TubeCell]
+    course: Sequence[CellKind]
     extra: Sequence[tuple[str, str, str]] = ()
 
 
@@ -212,7 +204,7 @@ def _cells(course: _Course) -> tuple[Cell, ...]:
             for step in range(1, (cell.outer, cell.inner)[lane.side])
         )
         second = (k + 1) % count + 1
-        cells.append(Cell(k + 1, cell.name, cell.outer, cell.inner, k + 1, second, skipped))
+        cells.append(Cell(k + 1, cell, k + 1, second, skipped))
     return tuple(cells)
 
 

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Callable, Iterator, Mapping
 
+from buildplan.framework.cells import CellKind
 from buildplan.language.messages import Decimal, Message, message, message_count
-from buildplan.patterns.course import CourseCell, cell_of
+from buildplan.patterns.course import cell_of
 from buildplan.patterns.course_edits import Cells, Edit, added, as_items, mirrored, taken_out
 from buildplan.patterns.turning import (
     FULL_TURN_DEG,
@@ -20,7 +21,7 @@ from buildplan.source.kinds import FileKind
 from buildplan.source.mistake import Mistake, Path
 from buildplan.source.suggestions import Change, Put, Suggestion, Way, by_hand
 
-Counts = Mapping[CourseCell, int]
+Counts = Mapping[CellKind, int]
 Sized = Callable[[float], tuple[Change, ...]]
 
 MOST_CELLS_TO_ADD = 12
@@ -130,6 +131,6 @@ def _way(edit: Edit, at: Path) -> Way:
     return Way(edit.words, (Put(at, as_items(edit.cells)),))
 
 
-def _with(counts: Counts, name: str, number: int) -> dict[CourseCell, int]:
+def _with(counts: Counts, name: str, number: int) -> dict[CellKind, int]:
     cell = cell_of(name)
     return {**counts, cell: counts.get(cell, 0) + number}

@@ -8,13 +8,13 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
+from buildplan.framework.cells import CELL_KINDS, CellKind
 from buildplan.language.messages import Message, listing, message, message_count
-from buildplan.patterns.course import CELLS, CourseCell, cell_of
+from buildplan.patterns.course import cell_of
 
-Cells = tuple[CourseCell, ...]
+Cells = tuple[CellKind, ...]
 
 FEW_ALIKE = 3  # so many cells alike are written as a repeat
-MIRRORED = {"fan": "fan_in", "fan_in": "fan", "tip": "dip", "dip": "tip"}
 
 
 @dataclass(frozen=True)
@@ -115,7 +115,7 @@ def spread(cells: Cells) -> Edit:
     """The same cells with those that bend spread evenly among those that do not."""
     bends = [one for one in cells if one.outer != one.inner]
     others = [one for one in cells if one.outer == one.inner]
-    made: list[CourseCell] = []
+    made: list[CellKind] = []
     for i, bend in enumerate(bends):
         made += others[i * len(others) // len(bends) : (i + 1) * len(others) // len(bends)]
         made.append(bend)
@@ -140,7 +140,7 @@ def _runs(cells: Cells, few: int) -> Iterator[object]:
         while end < len(cells) and cells[end] == cells[start]:
             end += 1
         one = cells[start]
-        item: object = one.name if one.name in CELLS else [one.outer, one.inner]
+        item: object = one.name if one.name in CELL_KINDS else [one.outer, one.inner]
         if end - start >= few:
             yield {"repeat": end - start, "cells": [item]}
         else:

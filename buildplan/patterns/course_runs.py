@@ -12,12 +12,13 @@ from itertools import groupby
 from math import floor
 from typing import Any
 
-from buildplan.patterns.course import CELLS, OUTER_CHAINS
+from buildplan.framework import cells
+from buildplan.patterns.course import OUTER_CHAINS, cell_of
 from buildplan.patterns.growing import scaled
 from buildplan.source.mistake import Path
 from buildplan.source.suggestions import Put
 
-STRAIGHT = "straight"
+STRAIGHT = cells.STRAIGHT.name
 
 
 @dataclass(frozen=True)
@@ -70,7 +71,7 @@ def stretches(course: Sequence[Any], factor: float) -> Iterator[Stretch]:
             continue
         for item in items:
             if not isinstance(item, dict):
-                yield Stretch(*(CELLS[item] if isinstance(item, str) else item))
+                yield Stretch(*cell_of(item).advances)
             elif item["cells"] == [STRAIGHT]:
                 times = item.get("repeat", 1)
                 yield Stretch(1, 1, times, scaled(times, factor))

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping
 from typing import Any
 
 from buildplan.framework.model import Framework
-from buildplan.framework.tube import LAYOUTS, TubeCell, TubePlan, build_tube
+from buildplan.framework.tube import LAYOUTS, TubePlan, build_tube
 from buildplan.language.messages import listing, mark
 from buildplan.patterns.colour_runs import Run, tube_runs
 from buildplan.patterns.course import expand_course
@@ -60,7 +60,7 @@ def _tube_plan(tube: Tube) -> TubePlan:
             else (one[0], one[1], tube.brace)
             for one in tube.extra
         ],
-        course=[TubeCell(cell.name, cell.outer, cell.inner) for cell in expand_course(tube)],
+        course=expand_course(tube),
     )
 
 

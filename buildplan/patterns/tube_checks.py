@@ -6,13 +6,12 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from functools import partial
 
+from buildplan.framework.cells import CELL_KINDS, CellKind
 from buildplan.language.messages import mark, message
 from buildplan.patterns.closure import check_coming_round
 from buildplan.patterns.course import (
-    CELLS,
     INNER_CHAINS,
     OUTER_CHAINS,
-    CourseCell,
     cell_counts,
     expand_course,
 )
@@ -77,7 +76,7 @@ def joint_counts(tube: Salvaged[Tube]) -> dict[str, int] | None:
     }
 
 
-def _advances(counts: Mapping[CourseCell, int]) -> tuple[int, int]:
+def _advances(counts: Mapping[CellKind, int]) -> tuple[int, int]:
     return (
         sum(count * cell.outer for cell, count in counts.items()),
         sum(count * cell.inner for cell, count in counts.items()),
@@ -165,8 +164,8 @@ def _cells(items: object, at: Path) -> Iterator[tuple[Path, tuple[int, int]]]:
     """The advances of every cell that is written down (once, however often it is laid), and
     where; what is no cell is passed over."""
     for i, item in enumerate(list_in(items)):
-        if isinstance(item, str) and item in CELLS:
-            yield (*at, i), CELLS[item]
+        if isinstance(item, str) and item in CELL_KINDS:
+            yield (*at, i), CELL_KINDS[item].advances
         elif isinstance(item, list) and len(item) == 2 and all(type(n) is int for n in item):
             yield (*at, i), (item[0], item[1])
         elif isinstance(item, dict):

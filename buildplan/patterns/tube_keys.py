@@ -6,19 +6,22 @@ from typing import Annotated, Literal
 
 from pydantic import Discriminator, Field, Tag
 
+from buildplan.framework.cells import CELL_KINDS
 from buildplan.language.messages import mark
 from buildplan.source.values import (
     KEYS_FORM,
     LIST_FORM,
     TEXT_FORM,
     Advance,
-    CellName,
     ChainLetter,
     FileModel,
     JointLabel,
     Key,
+    OneOf,
     form_of,
 )
+
+CellName = Annotated[str, OneOf(CELL_KINDS)]
 
 
 class Repeat(FileModel):

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 from math import ceil
 
+from buildplan.framework.cells import STRAIGHT as STRAIGHT_CELL
 from buildplan.sequence.colour_order import is_long
 from buildplan.sequence.model import Kind, Operation, Stage
 from buildplan.sequence.ordering import phase
@@ -19,7 +20,7 @@ from buildplan.sequence.piece import Piece
 HEADS = (Kind.BRACE, Kind.SINGLE, Kind.JOIN, Kind.TURN_OVER)
 ASSEMBLING = (*HEADS, Kind.SETTLE, Kind.LOCK)
 TYING = (Kind.PAIR, Kind.TIE_OFF)
-STRAIGHT = "straight"
+STRAIGHT = STRAIGHT_CELL.name
 
 
 @dataclass(frozen=True)

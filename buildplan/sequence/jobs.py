@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from buildplan.framework.cells import cell_words
 from buildplan.language.grammar import first_to_last
-from buildplan.language.speaking import mark, say
+from buildplan.language.speaking import mark, say, spoken_voice
 from buildplan.sequence.grouping import HEADS, STRAIGHT
 from buildplan.sequence.model import Kind, Operation, Step, Turn
 from buildplan.sequence.timetable import PORTABLE
-from buildplan.sequence.words.cells import cell_name
 
 # Braces in a run: at least so many unless the piece has fewer, and no more than so many unless
 # one step of the plan has them. Measured by what a table beside one picture can hold.
@@ -153,7 +153,8 @@ def _rows(step: Step) -> list[Row]:
         return [Row(step.kind, say("Turn over"), "", turned, ())]
     if step.kind is Kind.LAY:
         return [Row(step.kind, step.title, "", "", ())]
-    cell = ", ".join(cell_name(name) for name in step.cells if name != STRAIGHT)
+    kinds = (cell_words(name) for name in step.cells if name != STRAIGHT)
+    cell = ", ".join(spoken_voice().tell(kind.called) for kind in kinds)
     return [row for turn in step.turns for row in _rows_of(turn, cell)]
 
 

@@ -24,7 +24,6 @@ from buildplan.language.speaking import mark
 from buildplan.source.trade_words import LENGTH_WORDS
 
 ChainLetter = Literal["A", "B", "C", "D"]
-CellName = Literal["straight", "fan", "fan_in", "dip", "tip"]
 # the languages that the pages can be in: those of language.speaking.LOCALES
 Language = Literal["en", "es"]
 StageName = Literal["size", "pair", "chain", "close rings", "brace", "lock joints", "finish"]

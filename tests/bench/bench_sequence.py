@@ -9,9 +9,10 @@ from __future__ import annotations
 import math
 import time
 
+from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.listed import build_listed
 from buildplan.framework.model import BalloonType, Framework
-from buildplan.framework.tube import TubeCell, TubePlan, build_tube
+from buildplan.framework.tube import TubePlan, build_tube
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.replay import replay
 from buildplan.sequence.steps import plan_steps
@@ -44,7 +45,7 @@ def tube(cells: int) -> Framework:
         brace="long",
         single=None,
         lock="lock",
-        course=[TubeCell("straight", 1, 1)] * cells,
+        course=[STRAIGHT] * cells,
     )
     return build_tube("Tube", BALLOONS, plan)
 

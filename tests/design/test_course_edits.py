@@ -8,7 +8,8 @@ from itertools import pairwise
 from hypothesis import given
 from hypothesis import strategies as st
 
-from buildplan.patterns.course import CELLS, cell_of, expand_course
+from buildplan.framework.cells import CELL_KINDS
+from buildplan.patterns.course import cell_of, expand_course
 from buildplan.patterns.course_edits import (
     Cells,
     added,
@@ -20,7 +21,7 @@ from buildplan.patterns.course_edits import (
 )
 from buildplan.patterns.tube_keys import Tube
 
-ANY = st.one_of(st.sampled_from(sorted(CELLS)), st.just([2, 1]))
+ANY = st.one_of(st.sampled_from(sorted(CELL_KINDS)), st.just([2, 1]))
 COURSES = st.lists(ANY, min_size=1, max_size=30).map(lambda names: tuple(map(cell_of, names)))
 
 
@@ -34,7 +35,7 @@ def test_a_course_is_written_as_it_is_laid(cells: Cells, times: int) -> None:
     assert laid(as_items(cells * times)) == cells * times
 
 
-@given(COURSES, st.sampled_from(sorted(CELLS)), st.integers(1, 12))
+@given(COURSES, st.sampled_from(sorted(CELL_KINDS)), st.integers(1, 12))
 def test_cells_that_are_put_in_are_all_that_is_new(cells: Cells, name: str, number: int) -> None:
     edit = added(cells, name, number)
     assert Counter(edit.cells) == Counter(cells) + Counter({cell_of(name): number})

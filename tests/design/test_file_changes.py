@@ -9,7 +9,8 @@ import yaml
 from hypothesis import given
 from hypothesis import strategies as st
 
-from buildplan.patterns.course import CELLS, expand_course
+from buildplan.framework.cells import CELL_KINDS
+from buildplan.patterns.course import expand_course
 from buildplan.patterns.course_runs import moved_joint, run_changes, scaled, stretches
 from buildplan.patterns.tube_keys import Tube
 from buildplan.source.file_changes import CannotChangeError, changed_data, changed_text
@@ -59,7 +60,7 @@ def test_a_value_that_an_alias_shares_makes_the_file_anew() -> None:
 
 
 ITEMS = st.recursive(
-    st.one_of(st.just("straight"), st.sampled_from(sorted(CELLS)), st.just([2, 1])),
+    st.one_of(st.just("straight"), st.sampled_from(sorted(CELL_KINDS)), st.just([2, 1])),
     lambda inner: st.fixed_dictionaries(
         {"repeat": st.integers(1, 5), "cells": st.lists(inner, min_size=1, max_size=4)}
     ),

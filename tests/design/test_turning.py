@@ -11,15 +11,15 @@ from design_texts import RING, changed, only_problem, problems, read
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from buildplan.framework.cell_turns import FOLDED_DEG, OPENED_DEG
+from buildplan.framework.cells import CELL_KINDS, CellKind, cell_kind
 from buildplan.language.voice import Voice
 from buildplan.patterns.closure import check_coming_round
-from buildplan.patterns.course import CELLS, CourseCell, cell_counts, cell_of
+from buildplan.patterns.course import cell_counts, cell_of
 from buildplan.patterns.tube_keys import Repeat
 from buildplan.patterns.turning import (
     FIXED_TOLERANCE_DEG,
-    FOLDED_DEG,
     MOST_TOLERANCE_DEG,
-    OPENED_DEG,
     SideLengths,
     Turn,
     cell_turn,
@@ -38,7 +38,7 @@ EQUAL = SideLengths(outer=9.2, inner=9.2, brace=9.2, inner_gauge=8, inner_nomina
 CIRCUMRADIUS_PER_SIDE = {8: 1.3066, 10: 1.6180, 12: 1.9319, 16: 2.5629, 24: 3.8306, 48: 7.6449}
 
 
-def course(*names: str) -> Counter[CourseCell]:
+def course(*names: str) -> Counter[CellKind]:
     return Counter(cell_of(name) for name in names)
 
 
@@ -87,8 +87,8 @@ def test_inner_gauge_that_closes_against_the_handbook(sides: int) -> None:
 def test_turning_is_mirrored_when_the_sides_are(
     m: int, n: int, outer: float, inner: float, brace: float
 ) -> None:
-    turn = cell_turn(CourseCell("", m, n), SideLengths(outer, inner, brace, 8, 12))
-    mirrored = cell_turn(CourseCell("", n, m), SideLengths(inner, outer, brace, 8, 12))
+    turn = cell_turn(cell_kind(m, n), SideLengths(outer, inner, brace, 8, 12))
+    mirrored = cell_turn(cell_kind(n, m), SideLengths(inner, outer, brace, 8, 12))
     assert turn.least_deg <= turn.most_deg
     assert (turn.least_deg, turn.most_deg) == pytest.approx(
         (-mirrored.most_deg, -mirrored.least_deg)
@@ -196,7 +196,7 @@ def test_colour_pattern_of_other_lengths_counts_in_the_mean() -> None:
 
 
 @given(
-    st.lists(st.sampled_from(sorted(CELLS)), max_size=14),
+    st.lists(st.sampled_from(sorted(CELL_KINDS)), max_size=14),
     st.integers(0, 60),
     st.floats(6, 12),
 )

@@ -5,8 +5,9 @@ from __future__ import annotations
 import numpy as np
 
 from buildplan.drawing.scene import Scene
+from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.model import BalloonType, Framework
-from buildplan.framework.tube import TubeCell, TubePlan, build_tube
+from buildplan.framework.tube import TubePlan, build_tube
 from buildplan.shape.model import Shape, Standing
 
 GAUGE = 0.2
@@ -28,7 +29,7 @@ def straight_tube(cells: int = 4) -> tuple[Framework, Shape]:
         brace="cross",
         single=None,
         lock="lock",
-        course=[TubeCell("straight", 1, 1)] * cells,
+        course=[STRAIGHT] * cells,
     )
     framework = build_tube("test tube", BALLOONS, plan)
     positions = []

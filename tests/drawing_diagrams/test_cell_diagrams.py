@@ -12,6 +12,7 @@ from buildplan.drawing.cell_plan import INNER, OUTER, polygon, run_plan
 from buildplan.drawing.line_art import PAPER
 from buildplan.drawing.marks import Circle, Curve, Label, Picture
 from buildplan.drawing.section_diagram import section_diagram
+from buildplan.framework.cells import FAN, STRAIGHT
 from buildplan.framework.model import Cell
 
 PIECES = pieces()
@@ -45,9 +46,9 @@ def test_cells_are_regular_polygons(sides: int, circumradius: float) -> None:
 def test_a_fan_turns_by_sixty_degrees() -> None:
     """Two straight cells with a fan between: the angle of an equilateral triangle."""
     cells = [
-        Cell(1, "straight", 1, 1, 1, 2, ()),
-        Cell(2, "fan", 1, 0, 2, 3, ()),
-        Cell(3, "straight", 1, 1, 3, 4, ()),
+        Cell(1, STRAIGHT, 1, 2, ()),
+        Cell(2, FAN, 2, 3, ()),
+        Cell(3, STRAIGHT, 3, 4, ()),
     ]
     at = run_plan(cells, 0)
 

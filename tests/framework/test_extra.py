@@ -11,8 +11,8 @@ from hypothesis import strategies as st
 from buildplan.design.building import build_framework
 from buildplan.design.model import Design
 from buildplan.design.reading import read_design
+from buildplan.framework.cells import CELL_KINDS
 from buildplan.framework.model import Role
-from buildplan.patterns.course import CELLS
 from buildplan.patterns.tube_keys import Tube
 from buildplan.patterns.tube_links import joined
 from buildplan.sequence.exchange import steps_as_json
@@ -48,7 +48,7 @@ def design(folder: Path, extra: str) -> Design:
 
 
 @given(
-    st.lists(st.sampled_from(sorted(CELLS)), min_size=4, max_size=12),
+    st.lists(st.sampled_from(sorted(CELL_KINDS)), min_size=4, max_size=12),
     st.sampled_from([2, 3, 4]),
     st.booleans(),
 )

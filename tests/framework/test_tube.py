@@ -10,9 +10,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from buildplan.framework.cells import cell_kind
 from buildplan.framework.counts import balloon_counts, multigraph, ring_lengths
 from buildplan.framework.model import BalloonType, End, Framework, Role
-from buildplan.framework.tube import TubeCell, TubePlan, build_tube
+from buildplan.framework.tube import TubePlan, build_tube
 
 CELLS = {"straight": (1, 1), "fan": (1, 0), "fan_in": (0, 1), "tip": (2, 0), "dip": (0, 2)}
 
@@ -29,7 +30,7 @@ def tube(course: list[str], *, chains: int = 4, closed: bool = True) -> Framewor
         brace="cross",
         single="cross",
         lock="lock",
-        course=[TubeCell(name, *CELLS[name]) for name in course],
+        course=[cell_kind(*CELLS[name]) for name in course],
     )
     return build_tube("a piece", keys, plan)
 

@@ -7,9 +7,10 @@ from collections.abc import Sequence
 from hypothesis import assume
 from hypothesis import strategies as st
 
+from buildplan.framework.cells import cell_kind
 from buildplan.framework.listed import build_listed
 from buildplan.framework.model import BalloonType, Framework
-from buildplan.framework.tube import LAYOUTS, TubeCell, TubePlan, build_tube
+from buildplan.framework.tube import LAYOUTS, TubePlan, build_tube
 
 CELLS = {
     "straight": (1, 1),
@@ -48,7 +49,7 @@ def tube(
     """A tube along `course`, cells by name."""
     letters = [lane.letter for lane in LAYOUTS[chains]]
     patterns = {letter: list(long) for letter in letters} | (by_letter or {})
-    cells = [TubeCell(name, *CELLS[name]) for name in course]
+    cells = [cell_kind(*CELLS[name]) for name in course]
     return build_tube(
         "Piece", BALLOONS, TubePlan(closed, patterns, "cross", "cross", "lock", cells)
     )

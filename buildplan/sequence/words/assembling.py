@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from buildplan.framework.cells import cell_words
 from buildplan.language.grammar import count_word, listed, number_ranges, sentences
-from buildplan.language.speaking import mark, say, say_count
+from buildplan.language.speaking import mark, say, say_count, spoken_voice
 from buildplan.sequence.words import grammar
-from buildplan.sequence.words.cells import a_cell, cell_effect, the_cell
 from buildplan.sequence.words.grammar import (
     Wording,
 )
@@ -175,13 +175,14 @@ def cell_moves(name: str, closing: bool, outer: Side, inner: Side, skipped: Sequ
     """What a cell that is not straight does. `skipped` are joints that no brace reaches;
     `closing` says that it leads back to brace 1."""
     goes = {"outer": _outer_goes(*outer), "inner": _inner_goes(*inner)}
-    cell = the_cell(name)
+    kind, tell = cell_words(name), spoken_voice().tell
+    cell = tell(kind.this)
     if closing:
         moves = say("At {cell} that closes the piece, {outer}; {inner}.", cell=cell, **goes)
     else:
         moves = say("At {cell}, {outer}; {inner}.", cell=cell, **goes)
     left_out = say("No brace reaches {joints}.", joints=listed(skipped)) if skipped else ""
-    return sentences(moves, left_out, cell_effect(name))
+    return sentences(moves, left_out, tell(kind.effect or ""))
 
 
 def brace_step(
@@ -195,7 +196,7 @@ def brace_step(
             "Braces {braces}, at {cells}",
             count,
             braces=braces,
-            cells=listed([a_cell(name) for name in cells]),
+            cells=listed([spoken_voice().tell(cell_words(name).one) for name in cells]),
         )
     else:
         title = say_count("Brace {braces}", "Braces {braces}", count, braces=braces)
