@@ -1,18 +1,22 @@
 """One cell of a tube as a line diagram: which joints meet, and by which balloons.
 
-The cell is seen from the front, a little from one side and above. The direction in which
-depth is drawn is chosen so that no joint hides behind a balloon that does not end at it.
+The cell is seen from the builder's seat at the brace that is tied last (`seat.py`), as the
+picture beside it: the same joint lies in the same place in both.
 """
 
 from __future__ import annotations
 
-import math
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
+import numpy as np
+from shapely.geometry import Polygon
+
+from buildplan.drawing.camera import Camera
 from buildplan.drawing.cell_plan import Corner, run_plan
 from buildplan.drawing.cell_words import Body, Box, Clutter, best_spot, gap, word_box
 from buildplan.drawing.colours import mix
+from buildplan.drawing.corner_marks import crossed_out, hatching
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.line_art import (
     INK,
@@ -27,7 +31,9 @@ from buildplan.drawing.line_art import (
 from buildplan.drawing.map_layout import side_of
 from buildplan.drawing.map_style import joint_marks, joint_radius
 from buildplan.drawing.map_words import cell_label
-from buildplan.drawing.marks import Circle, Ink, Label, Mark, Picture, Point, Polyline
+from buildplan.drawing.marks import Circle, Curve, Ink, Label, Mark, Picture, Point, Polyline
+from buildplan.drawing.seat import FloatArray, seat_toward
+from buildplan.drawing.way_round import WAY, Row, order_of
 from buildplan.framework.model import Brace, Cell, Framework, Link, Role
 from buildplan.language.grammar import sentences
 from buildplan.language.speaking import say, say_in
@@ -35,8 +41,12 @@ from buildplan.language.speaking import say, say_in
 # how far back each chain lies: 0 front, 1 back
 DEPTHS = {2: (0.0, 0.0), 3: (0.0, 0.5, 1.0), 4: (0.0, 0.0, 1.0, 1.0)}
 STUB = 0.38  # how much of a neighbouring balloon is shown
-SHOWN = 17.0  # least length of a balloon that shows between two joints
 THICKEST = 24.0
+UP = np.array([0.0, 0.0, 1.0])  # to the front of a piece that lies front up
+IN_FRONT = -1e3  # the depth of joints' discs, over every balloon
+DISC_GAP = 1.5
+NUMBER_RADIUS = 4.9
+PUSHES, YIELD = 60, 0.3
 EDGE = 3.0  # bare paper round the diagram
 
 
@@ -70,8 +80,10 @@ def cell_diagram(framework: Framework, cell_number: int, width: float, height: f
     220 x 170 points or more; type is 8 pt.
     """
     cell = next(cell for cell in framework.cells if cell.number == cell_number)
-    tube = framework.built_with(framework.brace[cell.first].section[0])
-    return _CellDrawing(tube, cell, width, height).picture()
+    joint = framework.brace[cell.first].section[0]
+    part = framework.part_at(joint)
+    mirrored = part is not None and part.mirrored
+    return _CellDrawing(framework.built_with(joint), cell, width, height, mirrored).picture()
 
 
 @dataclass(frozen=True)
@@ -80,6 +92,24 @@ class _CellDrawing:
     cell: Cell
     width: float
     height: float
+    mirrored: bool
+
+    def _seat(self, joints: Mapping[str, tuple[Point, float]]) -> Camera:
+        """The seat at the newest brace, as `open_end_seat` has it of the real shape."""
+        framework, cell = self.framework, self.cell
+        first, second = framework.brace[cell.first], framework.brace[cell.second]
+        newest = newest_brace(framework, cell)
+        (outer, _), (inner, _) = joints[newest.section[0]], joints[newest.section[1]]
+        outside = np.array([outer[0] - inner[0], outer[1] - inner[1], 0.0])
+        outside /= np.linalg.norm(outside)
+        along = np.cross(outside, UP)
+        run = np.zeros(3)
+        for brace, sign in ((first, -1), (second, 1)):
+            for joint in brace.section[:2]:
+                run[:2] += sign * np.array(joints[joint][0])
+        if along @ run < 0:
+            along = -along
+        return seat_toward(outside, along, UP)
 
     def _plan(self) -> tuple[dict[str, tuple[Point, float]], list[tuple[Point, Point, float]]]:
         """Plan and depth of each joint of the cell, and of each neighbouring link's stub."""
@@ -112,18 +142,22 @@ class _CellDrawing:
         links = [link for link in framework.links if {link.start, link.finish} <= joints.keys()]
         newest = newest_brace(framework, cell)
         radius = joint_radius(framework)
-        ends = [(between(a, b, STUB), depth) for a, b, depth in stubs]
-        back = _depth_direction(joints, links, ends, (self.width, self.height), radius)
+        seat = self._seat(joints)
+        across = -1.0 if self.mirrored else 1.0
 
-        def flat(spot: tuple[Point, float]) -> Point:
+        def flat(spot: tuple[Point, float]) -> tuple[Point, float]:
+            """Where a place of the plan is on paper, and how far back it lies."""
             (x, y), depth = spot
-            return (x + depth * back[0], y + depth * back[1])
+            ((right, up, toward),) = np.array([[x, y, -depth]]) @ seat.axes.T
+            return (across * float(right), float(up)), -float(toward)
 
+        laid = {joint: flat(spot) for joint, spot in joints.items()}
         stub_ends = [
-            (flat((a, depth)), flat((between(a, b, STUB), depth)), depth) for a, b, depth in stubs
+            (flat((a, depth))[0], flat((between(a, b, STUB), depth))[0], flat((a, depth))[1])
+            for a, b, depth in stubs
         ]
         scale, shift = _fit(
-            [*map(flat, joints.values()), *(b for _, b, _ in stub_ends)],
+            [*(at for at, _ in laid.values()), *(b for _, b, _ in stub_ends)],
             (self.width, self.height),
             _margin(radius),
         )
@@ -131,9 +165,10 @@ class _CellDrawing:
         def paper(point: Point) -> Point:
             return (point[0] * scale + shift[0], point[1] * scale + shift[1])
 
-        spots = {joint: paper(flat(spot)) for joint, spot in joints.items()}
+        placed = {joint: paper(at) for joint, (at, _) in laid.items()}
         fat = _thickness(scale)
-        bars = [self._bar(link, spots, joints, newest) for link in links]
+        spots = _pushed_apart(placed, [k for k in links if self._stays(k)], radius, fat / 2)
+        bars = [self._bar(link, spots, laid, newest) for link in links]
         layers: list[tuple[float, list[Mark]]] = []
         for a, b, depth in stub_ends:
             layers.append((depth + 0.002, _stub(paper(a), paper(b), radius)))
@@ -143,7 +178,9 @@ class _CellDrawing:
                 toward(bar.finish, bar.start, radius - 1),
             )
             halo = link_outline(start, finish, fat + 4, Ink(fill=PAPER))
-            layers.append((bar.depth, [halo, link_outline(start, finish, fat, bar.ink)]))
+            body = link_outline(start, finish, fat, bar.ink)
+            hatched = hatching(_area(body)) if bar.link.id in newest.shared else []
+            layers.append((bar.depth, [halo, body, *hatched]))
         for joint, spot in spots.items():
             marks = joint_marks(
                 spot,
@@ -153,7 +190,10 @@ class _CellDrawing:
                 locked=joint in framework.lock_at,
                 repeat=False,
             )
-            layers.append((joints[joint][1] - 0.001, marks))
+            layers.append((IN_FRONT, marks))
+        for joint in cell.skipped:
+            layers.append((IN_FRONT + 1, crossed_out(spots[joint], radius * 1.1)))
+        layers.append((IN_FRONT - 1, _numbers(newest, spots, radius)))
         layers.sort(key=lambda layer: -layer[0])
         marks = [mark for _, layer in layers for mark in layer]
         clutter = Clutter(
@@ -165,7 +205,13 @@ class _CellDrawing:
             (self.width, self.height),
         )
         marks += self._words(bars, clutter, fat / 2)
-        return Picture(self.width, self.height, tuple(marks), self._alt(links, newest))
+        words = self._alt(links, newest)
+        kind = (("picture", "corner diagram"), ("cell", str(cell.number)))
+        return Picture(self.width, self.height, tuple(marks), words, kind)
+
+    def _stays(self, link: Link) -> bool:
+        """Whether a balloon is of the newest brace, which keeps its place."""
+        return link.id in newest_brace(self.framework, self.cell).links
 
     def _bar(
         self,
@@ -278,41 +324,50 @@ def _list(words: Iterable[str]) -> str:
     return ", ".join(words) or say_in("balloons", "none")
 
 
-def _depth_direction(
-    joints: dict[str, tuple[Point, float]],
-    links: Sequence[Link],
-    ends: Sequence[tuple[Point, float]],
-    size: tuple[float, float],
-    radius: float,
-) -> Point:
-    """The way in which depth is drawn, per balloon of depth: of many ways, the one in which
-    joints, at the scale that fits, stand clearest of one another and of balloons not theirs."""
-    choices = [
-        (length * math.cos(math.radians(angle)), length * math.sin(math.radians(angle)))
-        for length in (0.5, 0.6, 0.7, 0.8, 0.9, 1.0, 1.15, 1.3)
-        for angle in range(10, 91, 4)
-    ]
+def _pushed_apart(
+    placed: Mapping[str, Point], links: Sequence[Link], radius: float, half: float
+) -> dict[str, Point]:
+    """Places of joints' discs, moved as little as it takes for none to touch another, or a
+    balloon `half` as wide that does not end at it."""
+    joints = list(placed)
+    at = {joint: np.array(spot) for joint, spot in placed.items()}
+    for _ in range(PUSHES):
+        for i, one in enumerate(joints):
+            for other in joints[:i]:
+                push = _push(at[one] - at[other], 2 * radius + DISC_GAP)
+                at[one], at[other] = at[one] + push / 2, at[other] - push / 2
+            for link in links:
+                if one not in (link.start, link.finish):
+                    start, finish = at[link.start], at[link.finish]
+                    run = finish - start
+                    share = float((at[one] - start) @ run / max(run @ run, 1e-9))
+                    near = start + min(max(share, 0.0), 1.0) * run
+                    at[one] = at[one] + YIELD * _push(at[one] - near, radius + half)
+    return {joint: (float(x), float(y)) for joint, (x, y) in at.items()}
 
-    def clearance(back: Point) -> float:
-        flat = [(x + d * back[0], y + d * back[1]) for (x, y), d in [*joints.values(), *ends]]
-        scale, _ = _fit(flat, size, _margin(radius))
-        at = dict(zip(joints, flat, strict=False))
-        half = _thickness(scale) / 2
-        gaps = [math.dist(at[a], at[b]) * scale - 2 * radius for a in at for b in at if a < b]
-        gaps += [
-            (math.dist(at[link.start], at[link.finish]) * scale - 2 * radius - SHOWN) / 2
-            for link in links
-        ]
-        gaps += [
-            gap(spot, at[link.start], at[link.finish]) * scale - radius - half
-            for joint, spot in at.items()
-            for link in links
-            if joint not in (link.start, link.finish)
-        ]
-        # enough room is enough: then the larger drawing is the better one
-        return round(min(min(gaps, default=0.0), 5.0) + 0.05 * scale, 6)
 
-    return max(choices, key=clearance)
+def _area(body: Curve) -> Polygon:
+    """The paper that a balloon's outline takes in."""
+    return Polygon([body.start, *(end for _, _, end in body.pieces)]).buffer(0)
+
+
+def _numbers(brace: Brace, spots: Mapping[str, Point], radius: float) -> list[Mark]:
+    """The order in which a brace is tied, at the upper left of its joints' discs."""
+    marks: list[Mark] = []
+    for joint, place in order_of([Row(c.joints, c.closed) for c in brace.chains]).place.items():
+        x, y = spots[joint]
+        at = (x - radius * 0.95, y + radius * 0.95)
+        marks.append(Circle(at, NUMBER_RADIUS, Ink(fill=WAY, stroke=PAPER, width=0.8)))
+        data = (("joint", joint), ("order", str(place)))
+        marks.append(Label(_baseline(at), str(place), TYPE, PAPER, bold=True, data=data))
+    return marks
+
+
+def _push(run: FloatArray, least: float) -> FloatArray:
+    """What is missing of a distance, along the way apart."""
+    apart = float(np.hypot(*run))
+    way = run / apart if apart > 1e-6 else np.array([1.0, 0.0])
+    return way * max(least - apart, 0.0)
 
 
 def _margin(radius: float) -> float:

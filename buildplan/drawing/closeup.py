@@ -13,14 +13,14 @@ from dataclasses import dataclass
 import numpy as np
 import numpy.typing as npt
 import shapely
-from shapely.geometry import LineString, Polygon
+from shapely.geometry import Polygon
 
 from buildplan.drawing.bodies import Bodies, Scene, link_length_m
 from buildplan.drawing.camera import Camera, View
+from buildplan.drawing.corner_marks import CROSS_PT, crossed_out, hatching
 from buildplan.drawing.cutaway import CutBody, cut_away, silhouettes
 from buildplan.drawing.framing import close_view
 from buildplan.drawing.labels import (
-    DARK,
     TIE_RADIUS,
     Box,
     joint_dot,
@@ -28,7 +28,7 @@ from buildplan.drawing.labels import (
     leaders,
     place_tags,
 )
-from buildplan.drawing.marks import Data, Ink, Inset, Mark, Picture, Point, Polyline
+from buildplan.drawing.marks import Data, Ink, Inset, Mark, Picture, Point
 from buildplan.drawing.outlines import quantised_length
 from buildplan.drawing.plates import corner_plate, plate_box, title_plate
 from buildplan.drawing.scene import Stamper, frame_line
@@ -58,10 +58,6 @@ TIED_ROOM, JOINED_ROOM = 0.8, 1.3
 STUB_LONG, STUB_WIDE, STUB_APART_DEG = 0.5, 0.6, 44.0
 # How much tags shun new work, against standing near their joints.
 SHUN = 3.0
-HATCH_PT, CROSS_PT = 5.0, 4.2
-CROSS = Ink(stroke=DARK, width=1.5)
-SHARED_LINE = Ink(stroke="#5C6B78", width=0.7)
-SKIPPED_COLOUR = "#55616B"
 
 
 @dataclass(frozen=True, eq=False)
@@ -288,32 +284,6 @@ class _Drawing:
             marks += joint_dot(spots[joint], True, bool(behind))
         marks += ordered_tags([tag for tag in tags if tag.text not in open_], order)
         return [*marks, *joint_tags(tag for tag in tags if tag.text in open_)]
-
-
-def crossed_out(spot: Point, reach: float = CROSS_PT) -> list[Mark]:
-    """A joint that nothing is tied to."""
-    x, y = spot
-    lines = (
-        ((x - reach, y - reach), (x + reach, y + reach)),
-        ((x - reach, y + reach), (x + reach, y - reach)),
-    )
-    white = Ink(stroke="#FFFFFF", width=3.4)
-    return [Polyline(line, ink) for ink in (white, CROSS) for line in lines]
-
-
-def hatching(area: Polygon, apart: float = HATCH_PT) -> list[Mark]:
-    """Slanting lines over an area: a balloon that two braces share."""
-    if area.is_empty:
-        return []
-    left, low, right, high = area.bounds
-    marks: list[Mark] = []
-    for x in np.arange(left - (high - low), right, apart):
-        line = LineString([(x, low), (x + high - low, high)]).intersection(area)
-        for part in getattr(line, "geoms", [line]):
-            if part.geom_type == "LineString" and part.length > 1.0:
-                ends = tuple((round(float(a), 2), round(float(b), 2)) for a, b in part.coords)
-                marks.append(Polyline(ends, SHARED_LINE))
-    return marks
 
 
 def uncovered(panel: Panel, width: float = 200.0, height: float = 200.0) -> Uncovered:

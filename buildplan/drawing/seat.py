@@ -40,7 +40,12 @@ def open_end_seat(framework: Framework, shape: Shape, brace: Brace) -> Camera:
     In a part that is built left to right the open end is on the other hand, and so is the
     picture.
     """
-    outside, along, front = brace_axes(framework, shape, brace)
+    return seat_toward(*brace_axes(framework, shape, brace))
+
+
+def seat_toward(outside: FloatArray, along: FloatArray, front: FloatArray) -> Camera:
+    """The seat at an open end, by unit vectors (3,): straight outside, along the piece to that
+    end, and to its front."""
     turn, rise = np.radians(ROUND_DEG), np.radians(ABOVE_DEG)
     level = outside * np.cos(turn) + along * np.sin(turn)
     return Camera(_vector(level * np.cos(rise) + front * np.sin(rise)), _vector(front), OPEN_END)
