@@ -79,7 +79,12 @@ def _worked(
             yield replace(single, needs=(*last.makes, *single.needs))
             last = single
         locks = [
-            replace(_lock(joint, last), up=head.up, course=operation.course)
+            replace(
+                _lock(joint, last),
+                joints=(joint,) if joint in framework.links_at else operation.joints,
+                up=head.up,
+                course=operation.course,
+            )
             for joint in head.locked
             if joint in framework.lock_at
         ]

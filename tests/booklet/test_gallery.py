@@ -38,7 +38,7 @@ def test_a_design_of_the_gallery_is_right(file: Path) -> None:
     assert not shape.problems
     assert shape.standing.stands
     reach = find_reach(framework, shape)
-    assert not reach.problems
+    assert not reach.cautions
     steps = plan_steps(framework, reach=reach)
     rebuilt = replay(steps_as_json(steps))
     wanted = Counter(frozenset(edge[:2]) for edge in multigraph(framework).edges)

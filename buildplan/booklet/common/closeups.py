@@ -65,11 +65,19 @@ def plan_views(book: Book) -> Views:
 
 def step_joints(step: Step) -> tuple[str, ...]:
     """The joints where hands work in a step."""
-    return tuple(dict.fromkeys(joint for turn in step.turns for joint in turn.joints))
+    tying = [turn for turn in step.turns if _ties(turn)]
+    return _joints(tying or step.turns)
+
+
+def _ties(turn: Turn) -> bool:
+    """Whether a turn ties something to the piece: some only bring a chain in."""
+    return any(operation.kind in ON_THE_PIECE for operation in turn.operations)
 
 
 def _closeups(book: Book, progress: Progress, step: Step) -> Iterator[CloseUp]:
     if step.kind is Kind.JOIN:
+        coming = [number for number, turn in enumerate(step.turns) if not _ties(turn)]
+        told = [step.turns[number] for number in coming]
         for numbers in _rounds(book, step):
             turns = [step.turns[number] for number in numbers]
             joints = _joints(turns)
@@ -86,7 +94,8 @@ def _closeups(book: Book, progress: Progress, step: Step) -> Iterator[CloseUp]:
                     for joint in turn.joints
                 },
             )
-            yield CloseUp(title, _words(turns), panel)
+            yield CloseUp(title, _words([*told, *turns]), panel)
+            told = []
         return
     for number, turn in enumerate(step.turns):
         yield CloseUp(turn.name, _words([turn]), _tied(book, progress, step, number))
@@ -164,6 +173,8 @@ def _rounds(book: Book, step: Step) -> list[list[int]]:
     one seat are shown together, in the order in which they are done."""
     runs: list[tuple[Camera, list[int]]] = []
     for number, turn in enumerate(step.turns):
+        if not _ties(turn):
+            continue
         facing = _seat(book, turn.joints)
         for seat, run in runs:
             joints = _joints([step.turns[i] for i in (*run, number)])
