@@ -17,7 +17,7 @@ from buildplan.booklet.common.steps import step_sections
 from buildplan.booklet.crew.pages import crew_sections
 from buildplan.booklet.sale.cover import sale_cover
 from buildplan.booklet.sale.pages import before_you_start, licence, your_colours
-from buildplan.booklet.training.pages import practice_piece, sign_off
+from buildplan.booklet.training.pages import practice_of, practice_piece, sign_off
 from buildplan.booklet.training.teaching import lessons_before
 from buildplan.business.copies.serial import Copy, design_digest, sealed, serial_of
 from buildplan.document.imposition import folded
@@ -27,13 +27,13 @@ from buildplan.language.speaking import speaking
 
 def training_sections(book: Book) -> list[Section]:
     """The pages of the training edition."""
-    sheets = map_sheets(book)
+    sheets, practice = map_sheets(book), practice_of(book)
     rest = [
-        needs(book),
+        needs(book, practice.counts if practice else None),
         *gauges_within(book),
         finished_piece(book),
         *joint_maps(book, sheets),
-        *practice_piece(book),
+        *practice_piece(book, practice),
         *step_sections(book, sheets, partial(lessons_before, book)),
         sign_off(book),
         standing(book),

@@ -59,8 +59,10 @@ class Words(Flowable):  # type: ignore[misc]
 
 
 def title(text: str) -> Words:
-    """The title of a page."""
-    return Words(plain(text), TITLE, "H1", after=8.0, keep=True)
+    """The title of a page, or of what begins on it."""
+    words = Words(plain(text), TITLE, "H1", after=8.0, keep=True)
+    words.spaceBefore = 14.0
+    return words
 
 
 def heading(text: str) -> Words:

@@ -34,6 +34,7 @@ class PageCanvas(TaggedCanvas):
     is set to find out where things come to stand: it draws no pictures. `room` is the height that
     a page has for what is set on it, and `top` the upper edge of that on the sheet; `enlarged` the
     points of the sheet to one of its grid, and `progress` how far the work has come on the page.
+    `running` is what its head says, and `running_next` what those of the next pages will say.
     """
 
     def __init__(
@@ -45,16 +46,17 @@ class PageCanvas(TaggedCanvas):
         self.room, self.enlarged = sheet[1], 1.0
         self.top = sheet[1]
         self.progress: tuple[int, int] | None = None
+        self.running = self.running_next = ""
 
     def name_place(
-        self, name: str, entry: str = "", progress: tuple[int, int] | None = None
+        self, name: str, entry: str = "", progress: tuple[int, int] | None = None, level: int = 1
     ) -> None:
-        """Name the place where the canvas's origin is, below the last bookmark if it has an
-        entry."""
-        self.place(name, 0.0)
+        """Name the place where the canvas's origin is; an `entry` is bookmarked at a level."""
+        if name not in self.places:
+            self.place(name, 0.0)
         if entry:
-            self.bookmarkPage(name)
-            self.addOutlineEntry(entry, name, level=1)
+            self.bookmarkPage(f"{name}, place")
+            self.addOutlineEntry(entry, f"{name}, place", level=level)
         self.progress = progress or self.progress
 
     def at_top(self) -> bool:

@@ -19,13 +19,15 @@ NUMBER_SHARES = (0.86, 0.14)
 
 class Place(Flowable):  # type: ignore[misc]
     """A place that links lead to, with a line of its own among the bookmarks if it has an
-    `entry`. `progress` says how far the work has come here: done of how many."""
+    `entry`, so many levels deep. `progress` says how far the work has come: done of how many."""
 
     _ZEROSIZE = True
 
-    def __init__(self, name: str, entry: str = "", progress: tuple[int, int] | None = None) -> None:
+    def __init__(
+        self, name: str, entry: str = "", progress: tuple[int, int] | None = None, level: int = 1
+    ) -> None:
         super().__init__()
-        self._name, self._entry, self._progress = name, entry, progress
+        self._name, self._entry, self._progress, self._level = name, entry, progress, level
         self.keepWithNext = True
 
     def wrap(self, width: float, room: float) -> tuple[float, float]:
@@ -33,7 +35,7 @@ class Place(Flowable):  # type: ignore[misc]
         return 0.0, 0.0
 
     def draw(self) -> None:
-        self.canv.name_place(self._name, self._entry, self._progress)
+        self.canv.name_place(self._name, self._entry, self._progress, self._level)
 
 
 @dataclass(frozen=True)

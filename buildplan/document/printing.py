@@ -13,6 +13,7 @@ from itertools import pairwise, takewhile
 
 from reportlab.platypus import (
     BaseDocTemplate,
+    CondPageBreak,
     Flowable,
     Frame,
     NextPageTemplate,
@@ -23,25 +24,27 @@ from reportlab.platypus import (
 from buildplan.document.blocks import Stack, title
 from buildplan.document.canvas import PageCanvas, Pages
 from buildplan.document.furniture import Furniture
+from buildplan.document.links import Place
 from buildplan.document.paper import Paper
 from buildplan.document.tagged import finish
 from buildplan.drawing.fonts import register_fonts
 from buildplan.language.voice import Voice
 
 MOST_SETTINGS = 6
+ENOUGH = 0.3  # share of a page that is enough to begin a section on
 LITTLE = 0.2  # share of a page that is too little for the last one of a section
 
 
 @dataclass(frozen=True)
 class Section:
-    """A part of a document that begins a page: its title (for bookmarks and contents) and what
-    it is made of.
+    """A part of a document: its title (for bookmarks and contents) and what it is made of.
 
-    `running` is what the heads of its pages say, when that is not the title. One that is `headed`
-    has its title in the head of its first page; a `titled` one has it above its blocks. One that
-    is not `listed` goes under the one before it among the bookmarks. One that is `bare` has
-    neither head nor foot; the blocks of one that is `whole_sheet` have the sheet to its edges.
-    `paper` is its own, when it is not the document's.
+    It begins a page; one that `runs_on` goes on where the one before it ends, under its title,
+    unless little of the page is left. `running` is what the heads of its pages say, when that is
+    not the title. One that is `headed` has its title in the head of its first page; a `titled` one
+    has it above its blocks. One that is not `listed` goes under the one before it among the
+    bookmarks. One that is `bare` has neither head nor foot; the blocks of one that is
+    `whole_sheet` have the sheet to its edges. `paper` is its own, when it is not the document's.
     """
 
     title: str
@@ -52,6 +55,7 @@ class Section:
     titled: bool = False
     bare: bool = False
     whole_sheet: bool = False
+    runs_on: bool = False
     paper: Paper | None = None
 
     @property
@@ -88,6 +92,21 @@ def print_document(document: Document) -> bytes:
     done = _Setting(document, pages, given, draft=False).set()
     data = done.canvas.target.getvalue()
     return finish(data, done.canvas, title=document.title, language=document.voice.tag)
+
+
+class _Beginning(Place):
+    """Where a section begins within a page; from the next page on its head is that of the
+    pages."""
+
+    def __init__(self, section: Section) -> None:
+        super().__init__(section.place, section.title, level=0 if section.listed else 1)
+        self._running = section.running or section.title
+
+    def draw(self) -> None:
+        super().draw()
+        self.canv.running_next = self._running
+        if self.canv.at_top():
+            self.canv.running = self._running
 
 
 class _Setting(BaseDocTemplate):  # type: ignore[misc]
@@ -135,7 +154,12 @@ class _Setting(BaseDocTemplate):  # type: ignore[misc]
         """Set every section, each from a new page on."""
         story: list[Flowable] = []
         for number, section in enumerate(self._document.sections):
-            if number:
+            if section.runs_on:
+                before = self._document.sections[number - 1]
+                paper = before.paper or self._document.paper
+                least = ENOUGH * (paper.top - paper.bottom)
+                story += [CondPageBreak(least), _Beginning(section)]
+            elif number:
                 story += [NextPageTemplate(str(number)), PageBreak()]
             story += [title(section.title)] if section.titled else []
             story += section.blocks
@@ -181,6 +205,9 @@ class _Setting(BaseDocTemplate):  # type: ignore[misc]
         self.pageTemplate.frames = [frame]
         canvas.room, canvas.enlarged, canvas.progress = frame._aH, paper.scale, None
         canvas.top = frame._y2 * paper.scale
+        if first:
+            canvas.running_next = section.running or section.title
+        canvas.running = canvas.running_next
         canvas.scale(paper.scale, paper.scale)
         canvas.place(page_name(page), paper.height)
         if first:
@@ -201,7 +228,7 @@ class _Setting(BaseDocTemplate):  # type: ignore[misc]
         first = not self._used or self._used[-1][0] != number
         if not section.bare:
             if not (section.headed and first):
-                self._furniture.running_head(canvas, paper, section.running or section.title)
+                self._furniture.running_head(canvas, paper, canvas.running)
             self._furniture.rule(canvas, paper)
             self._furniture.progress(canvas, paper)
             self._furniture.page_foot(canvas, paper, len(self._used) + 1)

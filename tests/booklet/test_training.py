@@ -8,11 +8,14 @@ from dataclasses import replace
 import networkx as nx
 import pypdf
 import pytest
-from sold_copies import sold_book
+from sold_copies import DESIGNS, sold_book
 
+from buildplan.booklet.common.book import gather_book
 from buildplan.booklet.editions import print_booklet
 from buildplan.booklet.training.lessons import LESSONS
 from buildplan.booklet.training.practice import practice
+from buildplan.design.reading import read_design
+from buildplan.document.paper import PAPERS
 from buildplan.framework.counts import multigraph
 from buildplan.sequence.labour import work_minutes
 from buildplan.sequence.model import Kind
@@ -44,7 +47,7 @@ def test_practice_post_is_a_ladder_of_three_squares() -> None:
     """Four chains of a pair and three closed braces: the graph product of a path of 3 and a
     ring of 4, which has 12 joints and 4 x 2 + 3 x 4 = 20 balloons (graph theory)."""
     book = sold_book()
-    made = practice(book.design, book.framework, book.units, book.voice)
+    made = practice(book.design, book.framework, book.steps, book.units, book.voice)
     assert made is not None
     product = nx.cartesian_product(nx.path_graph(3), nx.cycle_graph(4))
     assert nx.is_isomorphic(nx.Graph(multigraph(made.framework)), product)
@@ -52,10 +55,28 @@ def test_practice_post_is_a_ladder_of_three_squares() -> None:
     assert made.shape.standing.stands
 
 
-def test_practice_balloons_are_not_counted_into_the_piece(pages: list[str]) -> None:
+def test_practice_balloons_are_not_counted_into_the_piece_but_bought(pages: list[str]) -> None:
     page = next(text for text in pages if "44 balloons of its own" in text)
     assert "not counted into the piece" in page
-    assert f"{sold_book().facts.total} balloons" in pages[0]
+    book = sold_book()
+    assert f"{book.facts.total} balloons" in pages[0]
+    made = practice(book.design, book.framework, book.steps, book.units, book.voice)
+    assert made is not None
+    needs = next(text for text in pages if "What you need" in text and "To buy" in text)
+    for purchase in book.facts.purchases:
+        practised = made.counts[purchase.balloon.key]
+        bought = purchase.needed + purchase.spare + practised
+        assert f"{purchase.needed} {purchase.spare} {practised} {bought}" in needs
+
+
+@pytest.mark.parametrize("name", ["reading_column", "reading_globe", "story_wall", "ribbon_arch"])
+def test_practice_asks_for_no_move_that_the_piece_does_not_teach(name: str) -> None:
+    design = read_design(DESIGNS / "gallery" / f"{name}.yaml")
+    book = gather_book(design, PAPERS["a4"], design.units, "training")
+    made = practice(book.design, book.framework, book.steps, book.units, book.voice)
+    assert made is not None
+    taught = {kind for step in book.steps for kind in step.kinds}
+    assert {kind for step in made.steps for kind in step.kinds} <= taught
 
 
 def test_targets_add_up_and_a_beginner_takes_twice_as_long(pages: list[str]) -> None:

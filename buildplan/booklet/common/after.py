@@ -6,6 +6,7 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.loads import balloon_words, joints_words
+from buildplan.booklet.common.manner import hold_words, same_behind
 from buildplan.design.measures import size_words
 from buildplan.document.blocks import Items, Shown, Words, WriteLines, heading
 from buildplan.document.layout import beside, is_wide
@@ -14,6 +15,7 @@ from buildplan.document.text import SMALL, plain, strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.figures import speed_words, weight_words
+from buildplan.language.grammar import sentences
 from buildplan.sequence.reach import lifters
 
 VIEW_HEIGHT, SIDE_HEIGHT = 250.0, 170.0
@@ -37,7 +39,7 @@ def standing(book: Book) -> Section:
         Items(_carrying(book)),
     ]
     title = voice.say("Stand it up, place it, hold it down")
-    return Section(title, beside(book.paper, first, second), titled=True)
+    return Section(title, beside(book.paper, first, second), titled=True, runs_on=True)
 
 
 def _view(book: Book, name: str, height: float, told: str) -> list[Flowable]:
@@ -62,7 +64,7 @@ def _before(book: Book) -> list[str]:
             locks,
             locks=strong(voice.whole(locks)),
         ),
-        voice.say("The back looks exactly like the front"),
+        same_behind(book),
         voice.say("The way to its place is clear, and so are exits and sockets"),
         voice.say(
             "{people} people or more are there, shoes on, hands free",
@@ -80,9 +82,9 @@ def _standing_up(book: Book) -> list[str]:
             "where its foot will be.",
             joints=strong(feet),
         ),
-        voice.say(
-            "One person holds the foot, the others walk the far side up together. Hold "
-            "the braced tube, never a single balloon."
+        sentences(
+            voice.say("One person holds the foot, the others walk the far side up together."),
+            hold_words(book),
         ),
         voice.say(
             "Let it settle on its foot for a minute. Turn any joint that has twisted back "
@@ -141,9 +143,11 @@ def taking_down(book: Book) -> Section:
         heading(voice.say("Take it down")),
         Items(_down(book), ticked=True, gap=6.0),
         heading(voice.say("Notes")),
-        WriteLines(),
+        WriteLines(most=12),
     ]
-    return Section(voice.say("While it stands, and taking it down"), blocks, titled=True)
+    return Section(
+        voice.say("While it stands, and taking it down"), blocks, titled=True, runs_on=True
+    )
 
 
 def _while_it_stands(book: Book) -> list[str]:

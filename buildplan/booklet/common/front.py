@@ -9,6 +9,7 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.cautions import CAUTIONS, CHOKING_HAZARD, LATEX_WORDS, choking_blocks
+from buildplan.booklet.common.manner import people_figure
 from buildplan.design.measures import size_words
 from buildplan.document.blocks import Items, Rule, Stack, Words, heading
 from buildplan.document.layout import Boxed, Columns, Filled
@@ -74,7 +75,7 @@ def cover(book: Book) -> Section:
         (voice.say("balloons"), voice.whole(facts.total)),
         (voice.say("height"), size_words(facts.height_m, book.units)),
         (voice.say("width"), size_words(facts.width_m, book.units)),
-        (voice.say("people"), voice.whole(facts.crew)),
+        (voice.say("people"), people_figure(book)),
         (voice.say("time"), minutes_words(facts.crew_minutes)),
     )
     columns = [

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
 
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.loads import ballast_words
+from buildplan.booklet.common.manner import is_braced, people_words
 from buildplan.booklet.common.swatches import swatch
 from buildplan.design.measures import length_words, size_words
 from buildplan.document.blocks import Items, Words, heading, together
@@ -19,7 +21,6 @@ from buildplan.evaluation.figures import minutes_words, nominal_words, weight_wo
 from buildplan.evaluation.materials import Purchase
 from buildplan.language.grammar import sentences
 from buildplan.language.speaking import mark
-from buildplan.sequence.reach import lifters
 
 ORDER_PAD = 7.0  # room to write by hand
 TAGS = mark("Paper tags or masking tape, and a marker, to label joints")
@@ -34,8 +35,9 @@ TOOLS: Sequence[str] = (
 )
 
 
-def needs(book: Book) -> Section:
-    """What you need: balloons with spares and packs, tools, people, room and time."""
+def needs(book: Book, practice: Mapping[str, int] | None = None) -> Section:
+    """What you need: balloons with spares and packs, tools, people, room and time. `practice`
+    are the balloons of a practice piece, by key, which are bought as well."""
     voice = book.voice
     tools = tuple(plain(voice.say(tool)) for tool in TOOLS)
     first = [heading(voice.say("Tools")), Items(tools, ticked=True, gap=6.0)]
@@ -47,7 +49,7 @@ def needs(book: Book) -> Section:
     ]
     blocks = [
         heading(voice.say("Balloons")),
-        _balloons(book),
+        _balloons(book, practice or {}),
         Words(_locks_and_spares(book), after=12),
         *beside(book.paper, first, second),
         _order(book),
@@ -55,8 +57,11 @@ def needs(book: Book) -> Section:
     return Section(voice.say("What you need"), blocks, titled=True)
 
 
-def _balloons(book: Book) -> Grid:
+def _balloons(book: Book, practice: Mapping[str, int]) -> Grid:
     voice, letters, facts = book.voice, book.colour_letters, book.facts
+    practised = [
+        sum(practice.get(one.key, 0) for one in purchase.balloons) for purchase in facts.purchases
+    ]
     rows = [
         (
             strong(", ".join(letters[one.key] for one in purchase.balloons)),
@@ -66,9 +71,10 @@ def _balloons(book: Book) -> Grid:
             ),
             voice.whole(purchase.needed),
             voice.whole(purchase.spare),
-            _to_buy(book, purchase),
+            *([voice.whole(practised[number])] if practice else []),
+            _to_buy(book, replace(purchase, needed=purchase.needed + practised[number])),
         )
-        for purchase in facts.purchases
+        for number, purchase in enumerate(facts.purchases)
     ]
     spare = sum(purchase.spare for purchase in facts.purchases)
     rows.append(
@@ -78,6 +84,7 @@ def _balloons(book: Book) -> Grid:
             "",
             strong(voice.whole(facts.total)),
             strong(voice.whole(spare)),
+            *([strong(voice.whole(sum(practised)))] if practice else []),
             "",
         )
     )
@@ -92,10 +99,12 @@ def _balloons(book: Book) -> Grid:
         voice.say("Size to"),
         voice.say("In the piece"),
         voice.say("Spare"),
+        *([voice.say("Practice")] if practice else []),
         voice.say("To buy"),
     )
-    right = frozenset({3, 4, 5})
-    return Grid(head, rows, (62, 148, 66, 76, 54, 104), right, after=8, pictures=swatches)
+    shares = (62, 128, 56, 70, 48, *([62] if practice else []), 94)
+    right = frozenset(range(3, len(head)))
+    return Grid(head, rows, shares, right, after=8, pictures=swatches)
 
 
 def _to_buy(book: Book, purchase: Purchase) -> str:
@@ -128,15 +137,13 @@ def _people(book: Book) -> list[str]:
     voice, facts = book.voice, book.facts
     room = size_words(max(facts.width_m, facts.height_m) + 2.0, book.units)
     return [
-        voice.say(
-            "{people} people; {lifters} at least to lift it and stand it up",
-            people=strong(voice.whole(facts.crew)),
-            lifters=lifters(book.shape),
-        ),
+        strong(people_words(book)),
         voice.say(
             "A clean, smooth floor, about {room} square: the piece is built lying flat",
             room=strong(room),
-        ),
+        )
+        if is_braced(book)
+        else voice.say("A clean, smooth floor, about {room} square", room=strong(room)),
         voice.say(
             "About {work} of work in all, {time} for {people} people (estimate, practised "
             "hands; a first build takes about twice as long)",

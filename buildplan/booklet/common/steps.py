@@ -65,7 +65,14 @@ def step_sections(book: Book, sheets: MapSheets, lesson: Lesson = lambda step: (
         for step in steps:
             blocks += [*lesson(step), step_block(book, views, sheets, step)]
         sections.append(
-            Section(title, blocks, running=part_name(book, part), listed=listed, headed=True)
+            Section(
+                title,
+                blocks,
+                running=part_name(book, part),
+                listed=listed,
+                titled=True,
+                runs_on=True,
+            )
         )
     return sections
 

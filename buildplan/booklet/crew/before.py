@@ -4,14 +4,13 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from decimal import Decimal
 
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.loads import ballast_words, balloon_words, bulk_words
+from buildplan.booklet.common.manner import people_words
 from buildplan.booklet.common.needs import TAGS, TOOLS
-from buildplan.business.buying.money import cost, money_words
 from buildplan.business.buying.packing import Bag
 from buildplan.business.buying.shopping import packs_words
 from buildplan.design.measures import length_words
@@ -19,63 +18,20 @@ from buildplan.document.blocks import Items, Words, heading
 from buildplan.document.layout import beside
 from buildplan.document.tables import Grid
 from buildplan.document.text import SMALL, plain, strong, unbroken
-from buildplan.evaluation.figures import air_words, minutes_words, nominal_words
+from buildplan.evaluation.figures import air_words, nominal_words
 from buildplan.framework.model import BalloonType
-from buildplan.language.speaking import mark
 from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job
 from buildplan.sequence.model import Kind, Step
-from buildplan.sequence.reach import lifters
 from buildplan.sequence.words.grammar import runs_told
 
 CLOSE_ROWS = 2.5
-
-# How hands work, for those who know it, in a line each.
-MOVES: dict[Kind, str] = {
-    Kind.SIZE: mark("Size against the gauge, a little over; let air out until it slips through."),
-    Kind.PAIR: mark("Pair neck to neck: necks round each other twice, then tie."),
-    Kind.CHAIN: mark("Chain pairs tail to tail with a double knot."),
-    Kind.CLOSE_RING: mark("Close a ring without a twist; the closing knot is its joint 1."),
-    Kind.BRACE: mark(
-        "Lead a brace through its joints in the row's order, knot on knot; settle it."
-    ),
-    Kind.SINGLE: mark("Tie a single straight across, tail first, then its closed neck."),
-    Kind.JOIN: mark("Bring the knots at a joint together before it is locked."),
-    Kind.LOCK: mark("Lock: knot on the joint, a round to either side, twist until nothing slips."),
-}
 
 
 def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Flowable]:
     """What is sized and tied in the workshop, and what goes into which bag."""
     voice = book.voice
-    sizes = tuple(
-        (
-            strong(letter),
-            _balloon(book, book.framework.balloons[key], book.framework.balloons[key].label),
-            strong(length_words(book.framework.balloons[key].gauge_m, book.units)),
-            strong(voice.whole(book.facts.counts[key])),
-        )
-        for key, letter in book.colour_letters.items()
-    )
-    blocks: list[Flowable] = [
-        *_buying(book),
-        heading(voice.say("Size")),
-        Grid(
-            ("", voice.say("Balloon"), voice.say("Gauge"), voice.say("Count")),
-            sizes,
-            (10, 80, 28, 24),
-            frozenset({3}),
-            pad=CLOSE_ROWS,
-        ),
-    ]
-    kinds = {kind for step in book.steps for kind in step.kinds}
-    blocks += [
-        heading(voice.say("How we tie")),
-        Items(
-            tuple(plain(voice.say(words)) for kind, words in MOVES.items() if kind in kinds),
-            gap=2.5,
-        ),
-    ]
+    blocks = _balloons(book)
     for job in work:
         if job.portable:
             blocks.append(
@@ -135,46 +91,46 @@ def _balloon(book: Book, balloon: BalloonType, colour: str) -> str:
     return plain(words)
 
 
-def _buying(book: Book) -> list[Flowable]:
-    """What to buy in whole packs, and what else a quote is made from: cost, air, work."""
+def _balloons(book: Book) -> list[Flowable]:
+    """What must be there, in whole packs, and the air."""
     voice = book.voice
-    facts, letters, currency = book.facts, book.colour_letters, book.design.currency
-    costs = [None if currency is None else cost(p, currency) for p in facts.purchases]
+    facts, letters = book.facts, book.colour_letters
     rows = tuple(
         (
             strong(", ".join(letters[balloon.key] for balloon in p.balloons)),
             _balloon(book, p.balloon, p.label),
+            strong(", ".join(dict.fromkeys(_gauge(book, balloon) for balloon in p.balloons))),
             voice.whole(p.needed),
             voice.whole(p.spare),
             strong(packs_words(p)),
         )
         for p in facts.purchases
     )
-    work = voice.say(
-        "Work: {all} of one person in all, {time} for {people} people (estimates, practised "
-        "hands; the way there and back comes on top)",
-        all=strong(minutes_words(facts.work_minutes)),
-        time=minutes_words(facts.crew_minutes),
-        people=facts.crew,
-    )
     air = air_words(facts.air_m3, facts.pump_minutes, book.units)
-    told = [voice.say("Air: {air} (estimates). Air only, no helium.", air=plain(air)), work]
-    known = [amount for amount in costs if amount is not None]
-    if currency is not None and len(known) == len(costs):
-        amount = money_words(sum(known, Decimal(0)), currency)
-        told.insert(0, voice.say("Balloons, in whole packs: {amount}", amount=strong(amount)))
+    told = voice.say("Air: {air} (estimates). Air only, no helium.", air=plain(air))
     return [
-        heading(voice.say("Buy, and what a quote is made from")),
+        heading(voice.say("Balloons to have, in whole packs")),
         Grid(
-            ("", voice.say("Balloon"), voice.say("Needed"), voice.say("Spare"), voice.say("Buy")),
+            (
+                "",
+                voice.say("Balloon"),
+                voice.say("Gauge"),
+                voice.say("Needed"),
+                voice.say("Spare"),
+                voice.say("Buy"),
+            ),
             rows,
-            (10, 62, 22, 20, 34),
-            frozenset({2, 3, 4}),
+            (10, 56, 26, 22, 20, 34),
+            frozenset({3, 4, 5}),
             pad=CLOSE_ROWS,
             after=6,
         ),
-        Items(tuple(told), gap=2.0),
+        Words(told),
     ]
+
+
+def _gauge(book: Book, balloon: BalloonType) -> str:
+    return length_words(balloon.gauge_m, book.units)
 
 
 def _lines(steps: Sequence[Step]) -> list[str]:
@@ -240,11 +196,7 @@ def loading(book: Book, packed: Sequence[Bag]) -> list[Flowable]:
         heading(voice.say("People and papers")),
         Items(
             (
-                voice.say(
-                    "{people} people: {lifters} at least to lift and stand it up",
-                    people=strong(voice.whole(max(lifters(book.shape), facts.crew))),
-                    lifters=lifters(book.shape),
-                ),
+                strong(people_words(book)),
                 voice.say("This booklet; the gauges cut from card; a pen"),
                 voice.say("First aid kit; the venue's telephone number"),
             ),

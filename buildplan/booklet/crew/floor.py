@@ -9,18 +9,20 @@ from reportlab.platypus import Flowable
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.crew.times import chart, clock, place_name, timed_jobs, who_words
 from buildplan.document.blocks import Items, Shown, Words, heading
-from buildplan.document.layout import COLUMN_GAP, beside, is_wide
+from buildplan.document.layout import COLUMN_GAP, Columns, is_wide
 from buildplan.document.tables import Grid
 from buildplan.document.text import SMALL, plain, strong, unbroken
 from buildplan.drawing.bodies import Scene
 from buildplan.drawing.camera import CAMERAS
+from buildplan.drawing.cell_diagrams import cell_diagram
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import step_picture
 from buildplan.evaluation.figures import minutes_words
 from buildplan.framework.chain_roles import Layer
-from buildplan.framework.model import Brace
+from buildplan.framework.model import Brace, Cell
 from buildplan.language.speaking import mark
 from buildplan.language.voice import Voice
+from buildplan.sequence.grouping import STRAIGHT
 from buildplan.sequence.jobs import Job, Row
 from buildplan.sequence.model import Kind, Step
 from buildplan.sequence.timetable import RESERVE, Part, Place, Timetable
@@ -28,7 +30,8 @@ from buildplan.sequence.words.times import duration
 
 RUN_PICTURE, BESIDE_TABLE = 250.0, 145.0  # greatest heights
 TABLE_SHARE = 0.7
-CLOSE_ROWS = 2.5
+CLOSE_ROWS, CLOSEST_ROWS = 2.5, 1.2
+CORNER_WIDTH, CORNER_HEIGHT = 226.0, 150.0
 
 
 def times(book: Book, work: Sequence[Job], plan: Timetable) -> list[Flowable]:
@@ -110,7 +113,7 @@ def _part(book: Book, work: Sequence[Job], part: Part) -> list[Flowable]:
 def assembling(book: Book, work: Sequence[Job]) -> list[Flowable]:
     """The jobs on site: each run of braces a table beside one picture."""
     voice = book.voice
-    blocks: list[Flowable] = []
+    blocks: list[Flowable] = _corners_drawn(book)
     for job in work:
         if job.portable:
             continue
@@ -126,6 +129,30 @@ def assembling(book: Book, work: Sequence[Job]) -> list[Flowable]:
         else:
             blocks.append(Items(tuple(_floor_lines(job.steps)), ticked=True))
     return blocks
+
+
+def _corners_drawn(book: Book) -> list[Flowable]:
+    """Each kind of corner once: which joints are skipped, which balloon is shared."""
+    first: dict[str, Cell] = {}
+    for cell in book.framework.cells:
+        if cell.name != STRAIGHT:
+            first.setdefault(cell.name, cell)
+    if not first:
+        return []
+    enlarged = book.paper.picture_scale
+    wide = min(CORNER_WIDTH, book.paper.measure / enlarged)
+    drawn = [
+        Shown(cell_diagram(book.framework, cell.number, wide, CORNER_HEIGHT), enlarged)
+        for cell in first.values()
+    ]
+    across = max(1, int((book.paper.measure + COLUMN_GAP) / (wide * enlarged + COLUMN_GAP)))
+    columns = [[shown] for shown in drawn] + [[]] * (-len(drawn) % across)
+    rows = [Columns(columns[at : at + across]) for at in range(0, len(columns), across)]
+    words = book.voice.say(
+        "Each kind of corner, where it first comes up. At the others the joints are those of "
+        "their rows."
+    )
+    return [heading(book.voice.say("Corners")), Words(words), *rows]
 
 
 def _steps(job: Job, voice: Voice) -> str:
@@ -169,7 +196,7 @@ def _run(book: Book, job: Job) -> tuple[Flowable, ...]:
     shares = (36, 70, *((72,) if with_locks else ()), 22)
     picture = Shown(_run_picture(book, job), book.paper.picture_scale)
     table: list[Flowable] = [
-        Grid(head, rows, shares, pad=CLOSE_ROWS, after=5),
+        Grid(head, rows, shares, pad=CLOSEST_ROWS, after=5),
         Words(
             voice.say(
                 "{check} {counts}.",
@@ -180,7 +207,8 @@ def _run(book: Book, job: Job) -> tuple[Flowable, ...]:
     ]
     if not is_wide(book.paper):
         return (picture, *table)
-    return beside(book.paper, table, [picture], TABLE_SHARE)
+    shares = (TABLE_SHARE, 1 - TABLE_SHARE)
+    return (Columns([table, [picture]], shares, whole=False),)
 
 
 def _short_name(row: Row, voice: Voice) -> str:

@@ -10,6 +10,7 @@ from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.cautions import LATEX_WORDS, choking_box
 from buildplan.booklet.common.gauges import gauges_within
 from buildplan.booklet.common.loads import joints_words
+from buildplan.booklet.common.manner import people_words
 from buildplan.booklet.crew.before import loading, preparing
 from buildplan.booklet.crew.floor import assembling, times
 from buildplan.booklet.crew.place import after, arriving
@@ -69,6 +70,7 @@ SHORT_CAUTIONS: Sequence[tuple[str, str]] = (
 MAP_SCALES = (1.5, 1.35, 1.25, 1.15, 1.0, 0.85)
 MAP_SHEETS = 2
 CLOSEST_ROWS = 1.2
+MAPS_BEFORE = 4  # the part of the work that the maps stand before
 
 
 def crew_sections(book: Book) -> list[Section]:
@@ -88,8 +90,16 @@ def crew_sections(book: Book) -> list[Section]:
         (voice.say("Arrive, place, hold down"), arriving(book, packed)),
         (voice.say("While it stands, and taking it down"), after(book)),
     ]
-    sections = [Section(title, blocks, titled=True) for title, blocks in parts]
-    return [*sections[:4], *large_maps(book), *sections[4:], *gauges_within(book)]
+    sections = [
+        Section(title, blocks, titled=True, runs_on=number not in (0, MAPS_BEFORE))
+        for number, (title, blocks) in enumerate(parts)
+    ]
+    return [
+        *sections[:MAPS_BEFORE],
+        *large_maps(book),
+        *sections[MAPS_BEFORE:],
+        *gauges_within(book),
+    ]
 
 
 def front(book: Book, work: Sequence[Job]) -> list[Flowable]:
@@ -116,10 +126,11 @@ def front(book: Book, work: Sequence[Job]) -> list[Flowable]:
             size=strong(size),
             weight=strong(weight_words(facts.mass_kg)),
         ),
+        strong(people_words(book)),
         voice.say(
-            "{people} people, about {time} of practised work (estimate)",
-            people=strong(voice.whole(facts.crew)),
+            "About {time} of practised work for {people} people (estimate)",
             time=strong(minutes_words(facts.crew_minutes)),
+            people=facts.crew,
         ),
         voice.say(
             "Stands on {joints}",

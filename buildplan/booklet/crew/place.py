@@ -16,6 +16,7 @@ from buildplan.booklet.common.loads import (
     mass_words,
     speed_words,
 )
+from buildplan.booklet.common.manner import hold_words
 from buildplan.booklet.common.placing import poses
 from buildplan.business.buying.packing import Bag
 from buildplan.design.measures import size_words
@@ -23,6 +24,7 @@ from buildplan.document.blocks import Items, heading
 from buildplan.document.layout import beside
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong
+from buildplan.language.grammar import sentences
 from buildplan.language.speaking import mark
 
 # Speeds that ballast is told for; outdoors the ends of Beaufort 2 and 3 (mean speeds: gusts run
@@ -117,10 +119,12 @@ def arriving(book: Book, packed: Sequence[Bag]) -> list[Flowable]:
                 Items(
                     (
                         voice.say("Ask the venue which spot; exits, stairs and sockets stay clear"),
-                        voice.say(
-                            "Stand it on {joints}, lift together on a count, hold the braced tube "
-                            "and never a single balloon",
-                            joints=strong(feet),
+                        sentences(
+                            voice.say(
+                                "Stand it on {joints}, lift together on a count.",
+                                joints=strong(feet),
+                            ),
+                            hold_words(book),
                         ),
                         voice.say(
                             "Ballast low at {joints}, the same on each foot", joints=strong(feet)

@@ -16,7 +16,8 @@ from buildplan.sequence.timetable import Part, Place, work_at
 INK, SOFT, GRID = "#1A1A1A", "#595959", "#D8D6CF"
 # Two tones, so that one bar ends where the next begins in grey as well.
 BARS = ("#D5DEE6", "#F0EBDD")
-LANE, BAR, NAME, TYPE, FOOT = 26.0, 19.0, 62.0, 9.0, 17.0
+LANE, BAR, NAME, TYPE, FOOT = 34.0, 19.0, 62.0, 9.0, 17.0
+LANE_GAP = 3.0  # below a bar; a number may stand above it
 GRIDS = (5, 10, 15, 30, 60, 120, 240, 480)
 MOST_LANES = 12
 
@@ -115,18 +116,21 @@ def chart(part: Part, jobs: Sequence[Job], width: float, title: str, voice: Voic
         marks.append(Label((x, 3), f"{hours}:{minutes:02}", TYPE, SOFT))
     told = []
     for lane, person in enumerate(people):
-        low = height - LANE * (lane + 1) + (LANE - BAR) / 2
+        low = height - LANE * (lane + 1) + LANE_GAP
         marks.append(Label((0, low + 5), lane_name(person, voice), TYPE, INK, anchor="start"))
-        told_here = []
+        told_here, taken = [], 0.0
         for one, start, finish in bars(part, timed, person):
             left, right = NAME + start * scale, NAME + finish * scale
             box = ((left, low), (right, low), (right, low + BAR), (left, low + BAR))
             fill = BARS[one.job.number % 2]
             marks.append(Polyline(box, Ink(fill, INK, 0.7), closed=True))
             number = str(one.job.number)
-            if right - left > text_width(number, TYPE, bold=True) + 3:
-                at = ((left + right) / 2, low + BAR / 2 - TYPE * 0.36)
-                marks.append(Label(at, number, TYPE, INK, bold=True))
+            wide = text_width(number, TYPE, bold=True) + 3
+            at = ((left + right) / 2, low + BAR / 2 - TYPE * 0.36)
+            if right - left <= wide:  # above the bar, clear of the number before it
+                at = (max(at[0], taken + wide / 2), low + BAR + 2)
+                taken = at[0] + wide / 2
+            marks.append(Label(at, number, TYPE, INK, bold=True))
             at_work = voice.say(
                 "job {number} from {start} to {finish}",
                 number=number,

@@ -10,6 +10,7 @@ from reportlab.platypus import Flowable
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.cautions import CHOKING_HAZARD
 from buildplan.booklet.common.front import draft_notice
+from buildplan.booklet.common.manner import people_figure
 from buildplan.booklet.sale.seller import branding_of, seller_band
 from buildplan.business.copies.brand import Branding
 from buildplan.design.measures import size_words
@@ -77,7 +78,7 @@ def _figures(book: Book) -> Columns:
         (voice.say("balloons"), voice.whole(facts.total)),
         (voice.say_in("below a figure", "high"), size_words(facts.height_m, book.units)),
         (voice.say_in("below a figure", "wide"), size_words(facts.width_m, book.units)),
-        (voice.say("people"), voice.whole(facts.crew)),
+        (voice.say("people"), people_figure(book)),
         (voice.say_in("below a figure", "work"), minutes_words(facts.crew_minutes)),
     )
     columns: list[list[Flowable]] = [
@@ -86,7 +87,7 @@ def _figures(book: Book) -> Columns:
     level = skill(book.framework, facts)
     words = voice.say("skill: {level}", level=level.name)
     columns.append([Shown(dots(level, voice), after=4), Words(words, SMALL)])
-    return Columns(columns, (1, 1, 1, 0.8, 1, 1.7), gap=8.0, after=10.0)
+    return Columns(columns, (0.9, 1, 0.9, 1.1, 1, 1.6), gap=8.0, after=10.0)
 
 
 def _foot(book: Book) -> list[Flowable]:

@@ -8,6 +8,7 @@ from functools import partial
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.manner import people_words
 from buildplan.booklet.sale.cover import dots
 from buildplan.booklet.sale.seller import branding_of
 from buildplan.business.copies.serial import SERIAL_LETTERS
@@ -26,7 +27,6 @@ from buildplan.evaluation.figures import minutes_words, nominal_words, weight_wo
 from buildplan.evaluation.skill import NAMES, skill
 from buildplan.language.grammar import sentences
 from buildplan.language.speaking import mark
-from buildplan.sequence.reach import lifters
 
 # What the licence page says when the seller says nothing.
 LICENCE = (
@@ -96,11 +96,7 @@ def _hands(book: Book) -> list[str]:
     voice, facts = book.voice, book.facts
     floor = size_words(max(facts.width_m, facts.height_m) + 2, book.units)
     return [
-        voice.say(
-            "{people} people, {lifters} at least to turn, lift and stand it up",
-            people=strong(voice.whole(facts.crew)),
-            lifters=lifters(book.shape),
-        ),
+        strong(people_words(book)),
         voice.say(
             "About {time} for practised hands; a first build takes about twice as long",
             time=strong(minutes_words(facts.crew_minutes)),
@@ -278,4 +274,4 @@ def licence(book: Book) -> Section:
             )
         ),
     ]
-    return Section(voice.say("Licence"), blocks, titled=True)
+    return Section(voice.say("Licence"), blocks, titled=True, runs_on=True)

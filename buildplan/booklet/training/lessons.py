@@ -154,19 +154,16 @@ LESSONS: Mapping[Kind, Lesson] = {
     Kind.INSPECT: Lesson(
         mark("Look over"),
         mark("A fault found lying down takes a minute; found standing, it takes the piece down."),
-        mark("Looking at the front alone."),
-        mark(
-            "Go round once with a hand on the tube, front and back. The back looks exactly like "
-            "the front."
-        ),
+        mark("Looking from one side alone."),
+        mark("Go round once with a hand on each joint, and look at it from behind as well."),
     ),
     Kind.STAND_UP: Lesson(
         mark("Stand up"),
         mark("The piece is light, wide and easily bent on its way up."),
         mark("Lifting by a single balloon, or one side before the other."),
         mark(
-            "All hands are round the braced tube, and somebody counts. Nothing hangs or twists "
-            "while it rises."
+            "All hands are round joints, and somebody counts. Nothing hangs or twists while it "
+            "rises."
         ),
     ),
 }

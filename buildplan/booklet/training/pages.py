@@ -32,9 +32,13 @@ BEGINNER = 2.0
 LINE, DATE_LINE = "_" * 24, "_" * 8
 
 
-def practice_piece(book: Book) -> list[Section]:
-    """A short post to build first, with its own count; nothing when there is no such piece."""
-    made = practice(book.design, book.framework, book.units, book.voice)
+def practice_of(book: Book) -> Practice | None:
+    """The practice piece of a book, if it has one."""
+    return practice(book.design, book.framework, book.steps, book.units, book.voice)
+
+
+def practice_piece(book: Book, made: Practice | None) -> list[Section]:
+    """A small piece to build first, with its own count; nothing when there is no such piece."""
     if made is None:
         return []
     title = book.voice.say("A first practice piece")
@@ -52,10 +56,9 @@ def _practice(book: Book, made: Practice) -> list[Flowable]:
         190,
         patterns=book.patterns,
         alt=voice.say(
-            "Practice post, finished, from a corner: {chains} chains of {balloons} balloons, "
-            "{braces} braces, {locks} locks.",
+            "Practice piece, finished, from a corner: {chains} chains, {braces} braces, {locks} "
+            "locks.",
             chains=len(framework.chains),
-            balloons=len(framework.chains[0].chain.links),
             braces=len(framework.braces),
             locks=len(framework.locks),
         ),
@@ -64,12 +67,10 @@ def _practice(book: Book, made: Practice) -> list[Flowable]:
     words: list[Flowable] = [
         Words(
             voice.say(
-                "Build this before the real piece: {chains} chains of one pair each, {braces} "
-                "short braces across them, {locks} locks. Every hand move of the piece is in it. "
-                "Each is taught under Learn, before the step where it first comes up: read it "
-                "there.",
-                chains=len(framework.chains),
-                braces=len(framework.braces),
+                "Build this before the real piece: {links} link balloons and {locks} locks, by the "
+                "piece's own hand moves. Each is taught under Learn, before the step where it "
+                "first comes up: read it there.",
+                links=len(framework.links),
                 locks=len(framework.locks),
             )
         ),
@@ -80,8 +81,7 @@ def _practice(book: Book, made: Practice) -> list[Flowable]:
                     voice.say("{number} balloons of its own.", number=sum(made.counts.values()))
                 ),
                 voice.say(
-                    "They are not counted into the piece: take old stock, and add them to what "
-                    "you buy."
+                    "They are not counted into the piece, but they are on the list of what to buy."
                 ),
             )
         ),
@@ -176,7 +176,7 @@ SIGNED: dict[Stage, str] = {
     Stage.CLOSE_RINGS: mark("tags read the same way round; nothing twisted"),
     Stage.BRACE: mark("every brace at the joints of its row; corners as on the map"),
     Stage.LOCK_JOINTS: mark("one lock at each joint; nothing slips"),
-    Stage.FINISH: mark("back like front; stands and is held down"),
+    Stage.FINISH: mark("looked at from all sides; stands and is held down"),
 }
 
 

@@ -1,9 +1,9 @@
-"""A first piece to practise on: a short post with the real piece's own kinds of balloon."""
+"""A first piece to practise on: a small one made as the real piece is, of its own balloons."""
 
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from buildplan.design.building import build_framework
@@ -14,16 +14,22 @@ from buildplan.framework.model import Framework
 from buildplan.language.speaking import mark
 from buildplan.language.voice import Voice
 from buildplan.patterns.build import built_as
+from buildplan.patterns.column import Column
+from buildplan.patterns.globe import Globe
+from buildplan.patterns.solid import Solid
 from buildplan.patterns.tube_keys import Tube
+from buildplan.patterns.wall import Wall
 from buildplan.sequence.model import Step
 from buildplan.sequence.steps import plan_steps
 from buildplan.shape.finding import find_shape
 from buildplan.shape.model import Shape
+from buildplan.source.values import FileModel
 
-NAME = mark("Practice post")
+NAME = mark("Practice piece")
 # Two cells: each chain is one pair, and three short braces stand across the chains.
 COURSE = ("straight", "straight")
 USUAL_CHAINS = 4
+MOST_AROUND = 4
 
 
 @dataclass(frozen=True)
@@ -36,15 +42,55 @@ class Practice:
     counts: dict[str, int]
 
 
-def practice(design: Design, framework: Framework, units: Units, voice: Voice) -> Practice | None:
-    """The practice piece of a design, or None when its piece has no locks to practise."""
-    if not framework.locks:
+def practice(
+    design: Design, framework: Framework, steps: Sequence[Step], units: Units, voice: Voice
+) -> Practice | None:
+    """The practice piece of a design, made as the piece itself is; None where there is none that
+    takes no other hand moves than the piece's own `steps`."""
+    small = _small(design, framework)
+    if not framework.locks or small is None:
         return None
+    changes = {
+        "name": voice.say(NAME),
+        "build": built_as(*small),
+        "stand_on": None,
+        "colour_pattern": {},
+    }
+    built = build_framework(design.model_copy(update=changes))
+    made = plan_steps(built, units=units)
+    taught = {kind for step in steps for kind in step.kinds}
+    if not {kind for step in made for kind in step.kinds} <= taught:
+        return None
+    counts = {key: count for key, count in balloon_counts(built).items() if count}
+    return Practice(built, find_shape(built), made, counts)
+
+
+def _small(design: Design, framework: Framework) -> tuple[str, FileModel] | None:
+    """A small piece of the same kind: the name of its pattern in the file, and its keys; None
+    where the piece has no such pattern."""
+    if framework.braces:
+        return "tube", _post(framework)
+    _, keys = design.build.given
+    match keys:
+        case Column():
+            around = min(keys.around, MOST_AROUND)
+            return "column", keys.model_copy(update={"around": around, "rings": 2})
+        case Wall():
+            return "wall", keys.model_copy(update={"across": 1, "up": 1, "openings": []})
+        case Solid():
+            return "solid", keys.model_copy(update={"shape": "tetrahedron"})
+        case Globe():
+            return "solid", Solid(shape="tetrahedron", edge=keys.long, lock=keys.lock)
+    return None
+
+
+def _post(framework: Framework) -> Tube:
+    """A short post of the balloons that come most often in the piece."""
     link = framework.link
     along = _usual(link[i].balloon for long in framework.chains for i in long.chain.links)
-    across = _usual(link[i].balloon for brace in framework.braces for i in brace.links) or along
-    chains = len(framework.chains) if framework.braces else USUAL_CHAINS
-    tube = Tube.model_validate(
+    across = _usual(link[i].balloon for brace in framework.braces for i in brace.links)
+    chains = len(framework.chains)
+    return Tube.model_validate(
         {
             "closed": False,
             "chains": chains if chains in (2, 3, 4) else USUAL_CHAINS,
@@ -53,19 +99,6 @@ def practice(design: Design, framework: Framework, units: Units, voice: Voice) -
             "lock": _usual(lock.balloon for lock in framework.locks),
             "course": list(COURSE),
         }
-    )
-    changes = {
-        "name": voice.say(NAME),
-        "build": built_as("tube", tube),
-        "stand_on": None,
-        "colour_pattern": {},
-    }
-    built = build_framework(design.model_copy(update=changes))
-    return Practice(
-        built,
-        find_shape(built),
-        plan_steps(built, units=units),
-        {key: count for key, count in balloon_counts(built).items() if count},
     )
 
 

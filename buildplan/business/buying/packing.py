@@ -66,7 +66,7 @@ def bags(framework: Framework) -> tuple[Bag, ...]:
         packed.append(
             _bag(
                 framework,
-                say("Brace {kind}", kind=f"{len(keys)}{which}"),
+                say("Short chains of {kind}", kind=f"{len(keys)}{which}"),
                 _for_braces(len(numbers), len(keys), of),
                 (key for _ in numbers for key in keys),
             )

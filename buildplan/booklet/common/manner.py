@@ -1,0 +1,53 @@
+"""What is said of a piece by how it is built: by whom, how it is held, what its back is like."""
+
+from __future__ import annotations
+
+from buildplan.booklet.common.book import Book
+from buildplan.framework.chain_roles import Layer
+from buildplan.sequence.model import Kind
+from buildplan.sequence.reach import lifters
+
+
+def is_braced(book: Book) -> bool:
+    """Whether braces are tied in the piece; it is then built lying flat."""
+    return any(step.kind is Kind.BRACE for step in book.steps)
+
+
+def has_a_back(book: Book) -> bool:
+    """Whether the piece has a front and a back that are alike."""
+    return {long.layer for long in book.framework.chains} >= {Layer.FRONT, Layer.BACK}
+
+
+def people_figure(book: Book) -> str:
+    """How many people it takes, as a figure: `2`, or `2 (3 to lift)`."""
+    crew, lifting = book.facts.crew, lifters(book.shape)
+    if lifting <= crew:
+        return book.voice.whole(crew)
+    return book.voice.say("{people} ({lifters} to lift)", people=crew, lifters=lifting)
+
+
+def people_words(book: Book) -> str:
+    """How many people it takes, said the same on every page."""
+    crew, lifting = book.facts.crew, lifters(book.shape)
+    if lifting <= crew:
+        return book.voice.say_count("{number} person", "{number} people", crew)
+    return book.voice.say_count(
+        "{number} person; {lifters} to turn, lift and stand it up",
+        "{number} people; {lifters} to turn, lift and stand it up",
+        crew,
+        lifters=lifting,
+    )
+
+
+def same_behind(book: Book) -> str:
+    """What is seen from behind when all is well."""
+    if has_a_back(book):
+        return book.voice.say("The back looks exactly like the front")
+    return book.voice.say("Every joint was looked at from all sides")
+
+
+def hold_words(book: Book) -> str:
+    """Where hands take hold of the finished piece."""
+    if is_braced(book):
+        return book.voice.say("Hold the braced tube, never a single balloon.")
+    return book.voice.say("Both hands round a joint, never on a single balloon.")
