@@ -269,9 +269,10 @@ def join_row(plan: Plan, number: int, turn: Sequence[Operation]) -> Row:
         rows.balloon(link, plan.names_of([link])[0], _tail_first(plan, link))
         for link in turn[0].links
     ]
-    return name, "\n".join(
-        [rows.join(name, knots, free_ends), *brought, *_locks_row(plan.piece, turn)]
-    )
+    said = rows.join(name, knots, free_ends)
+    if any(operation.locks for operation in turn):
+        said = rows.then_locked(said)
+    return name, "\n".join([said, *brought])
 
 
 def _tail_first(plan: Plan, link_id: str) -> tuple[str, str]:

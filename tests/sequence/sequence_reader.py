@@ -27,6 +27,7 @@ PHRASES = re.compile(
             r"Chain \w+, balloons? (?P<first>\d+)(?: to (?P<last>\d+))? \((?P<section>[^)]+)\)",
             rf"Brace \d+(?: \((?P<coloured>[^)]+)\))?: (?P<brace>{WAY}(?:; and {WAY})*)",
             rf"Balloon \S+ \((?P<between>[^)]+)\): (?P<across>{LABEL} – {LABEL})",
+            rf"Joint (?P<joined>{LABEL}): (?:(?!Joint ).)*?; then lock it",
             rf"Single \S+: (?P<single>{LABEL} – {LABEL})",
             rf"Tie \S+: (?P<tie>{LABEL}(?: – {LABEL})+)",
             rf"Locks of (?:brace|single|joint|tie) \S+: (?P<locks>{LABEL}(?:, {LABEL})*)",
@@ -89,6 +90,9 @@ def read_words(text: str) -> Read:  # noqa: C901 - a case for each phrase
             read.links[neck, tail, balloon, "single"] += 1
         elif said["tie"]:
             read.tie(said["tie"].split(" – "))
+        elif said["joined"]:
+            assert said["joined"] not in read.locks
+            read.locks[said["joined"]] = rounds
         elif said["locks"]:
             for joint in said["locks"].split(", "):
                 assert joint not in read.locks

@@ -160,6 +160,11 @@ def balloon(name: str, colour: str, joints: Sequence[str]) -> str:
     return say("Balloon {link} ({colour}): {way}", link=name, colour=colour, way=along(joints))
 
 
+def then_locked(joint: str) -> str:
+    """`Joint v4: knots of chain A and chain B; then lock it`."""
+    return say("{joint}; then lock it", joint=joint)
+
+
 def passes(letter: str, times: int) -> str:
     """One chain, and how often it passes."""
     if times == 1:

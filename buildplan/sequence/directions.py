@@ -1,0 +1,59 @@
+"""Which way the numbers of a chain run, seen from above.
+
+What has braces lies front up while it is built: above is before its front. What is built course
+by course stands, or lies if it is flat (see `reach.is_flat`), and is seen from above as it is.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from enum import StrEnum
+
+import numpy as np
+
+from buildplan.framework.model import Framework, LongChain
+from buildplan.sequence.courses import built_pieces, in_courses
+from buildplan.sequence.reach import is_flat
+from buildplan.shape.model import FloatArray, Shape
+
+
+class Direction(StrEnum):
+    """How joints 1, 2, 3, ... of a chain follow one another."""
+
+    CLOCKWISE = "clockwise"
+    ANTICLOCKWISE = "anticlockwise"
+    NEITHER = "neither"
+
+
+# An area enclosed of less than this share of the square of the way round goes neither way round:
+# a chain that goes straight on, or up and down. Ours; a circle encloses 0.08 of it.
+LEAST_AREA = 0.002
+
+
+def directions(framework: Framework, shape: Shape) -> Mapping[str, Direction]:
+    """The direction of each long chain, by its letter, as it is laid or as it stands; seen from
+    above."""
+    found: dict[str, Direction] = {}
+    for _, own in built_pieces(framework):
+        stands = in_courses(own) and not is_flat(own, shape)
+        for long in own.chains:
+            found[long.letter] = _direction(long, shape, stands)
+    return found
+
+
+def _direction(long: LongChain, shape: Shape, stands: bool) -> Direction:
+    seen = _from_above(np.array([shape.at[joint] for joint in long.chain.joints]), stands)
+    following = np.roll(seen, -1, axis=0)
+    # twice the area enclosed, positive anticlockwise (Gauss's formula for polygons)
+    area = float((seen[:, 0] * following[:, 1] - following[:, 0] * seen[:, 1]).sum()) / 2
+    around = float(np.linalg.norm(following - seen, axis=1).sum())
+    if not long.chain.closed or abs(area) < LEAST_AREA * around**2:
+        return Direction.NEITHER
+    return Direction.ANTICLOCKWISE if area > 0 else Direction.CLOCKWISE
+
+
+def _from_above(at: FloatArray, stands: bool) -> FloatArray:
+    """Places across the picture and up it, of somebody who looks down: x to the right; at what
+    stands from over it with the front at the foot of the picture, at what lies with y up."""
+    across, up = at[:, 0], -at[:, 2] if stands else at[:, 1]
+    return np.column_stack([across, up])
