@@ -21,6 +21,7 @@ from buildplan.sequence.model import Step
 from buildplan.sequence.words.stages import stage_name
 from buildplan.shape.calibration import RingCheck, at_gauge_step, at_warmth, ring_checks
 from buildplan.shape.constants import constants_with
+from buildplan.shape.holding import conditions
 from buildplan.shape.model import Shape
 from buildplan.shape.stiffness import stiffening_brace
 from buildplan.source.problems import in_words
@@ -29,6 +30,7 @@ from buildplan.source.problems import in_words
 GAUGE_STEP_M = {"in": 0.00635, "cm": 0.005}
 COOL_CELSIUS, WARM_CELSIUS = 20.0, 30.0
 NAME_WIDTH = 12
+MOST_CARRIED_KG = 25.0  # what one person lifts at most; common practice, no source
 
 
 def check_report(piece: Evaluation, height: Sequence[str] = ()) -> str:
@@ -116,11 +118,16 @@ def _shape(piece: Evaluation, height: Sequence[str]) -> Iterator[str]:
     lean = estimate_words(examination.tip_angle, 1, say("degrees"))
     feet = ", ".join(piece.shape.standing.feet)
     stands = say_in("does it stand", "no")
-    if facts.stands:
+    if facts.stands and piece.shape.standing.stands:
         stands = say(
             "yes, on {joints}; goes over when it leans {angle} (estimate)", joints=feet, angle=lean
         )
+    held = [spoken_voice().tell(one) for one in conditions(piece.shape.holding)]
+    if facts.stands and held and not piece.shape.standing.stands:
+        stands = say("not by itself")
     yield _line(say("Stands"), stands)
+    for number, words in enumerate(held):
+        yield _line("" if number else say("Held"), words)
     tips = speed_words(wind.tips_at.value, facts.units)
     yield _line(
         say("Wind"),
@@ -128,14 +135,24 @@ def _shape(piece: Evaluation, height: Sequence[str]) -> Iterator[str]:
     )
     if wind.ballast is not None and wind.gust_m_per_s is not None:
         gust = speed_words(wind.gust_m_per_s, facts.units)
-        yield _line(
-            say("Ballast"),
-            say(
-                "{weight} on its foot hold {speed} (estimate)",
-                weight=weight_words(wind.ballast.value),
-                speed=gust,
-            ),
+        carried = wind.ballast.value <= MOST_CARRIED_KG
+        message = (
+            mark("{weight} on its foot hold {speed} (estimate)")
+            if carried
+            else mark(
+                "its foot is too small to be held by weight alone at {speed}: fix it to a wall, or "
+                "to a base that reaches {reach} out and weighs {base} (estimate)"
+            )
         )
+        reach_m = _reach_with_m(piece, MOST_CARRIED_KG)
+        words = say(
+            message,
+            weight=weight_words(wind.ballast.value),
+            speed=gust,
+            reach=size_words(reach_m, facts.units),
+            base=weight_words(MOST_CARRIED_KG),
+        )
+        yield _line(say("Ballast"), words)
     sag = examination.sag
     yield _line(
         say("Sags"),
@@ -180,6 +197,13 @@ def _shape(piece: Evaluation, height: Sequence[str]) -> Iterator[str]:
     )
     air = air_words(facts.air_m3, facts.pump_minutes, facts.units)
     yield _line(say("Air"), say("{air} (estimate)", air=air))
+
+
+def _reach_with_m(piece: Evaluation, base_kg: float) -> float:
+    """How far a base of that weight has to reach out from below the middle of the piece, in metres,
+    to hold the gust that was asked for: the moment of the wind is that of both weights."""
+    reach, own = piece.examination.wind.reach, piece.examination.mass.value
+    return 0.0 if reach is None else reach.value * own / (own + base_kg)
 
 
 def _measuring(framework: Framework, shape: Shape, units: Units) -> Iterator[str]:

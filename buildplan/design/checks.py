@@ -265,12 +265,29 @@ def _check_pattern(build: Mapping[str, object]) -> Iterator[Mistake]:
 
 
 def _check_standing(top: Mapping[str, object], build: Mapping[str, object]) -> Iterator[Mistake]:
-    given = top.get("stand_on")
+    for key in ("stand_on", "top"):
+        yield from _check_named(key, top.get(key), build)
+    if top.get("stand_on") is not None and top.get("top") is not None:
+        yield Mistake(
+            FileKind.WAY_UP_TWICE,
+            ("top",),
+            message("stand_on and top both say which way up the piece is"),
+            Suggestion(
+                ways=tuple(
+                    Way(message("take {key} out", key=key), (TakeOut((key,)),))
+                    for key in ("top", "stand_on")
+                )
+            ),
+        )
+
+
+def _check_named(key: str, given: object, build: Mapping[str, object]) -> Iterator[Mistake]:
+    """Joints that `stand_on` or `top` names."""
     labels: list[tuple[Path, object]]
     if isinstance(given, list):
-        labels = [(("stand_on", i), label) for i, label in enumerate(given)]
+        labels = [((key, i), label) for i, label in enumerate(given)]
     else:
-        labels = [(("stand_on",), given)]
+        labels = [((key,), given)]
     seen: set[str] = set()
     joints = joints_of(build)
     for at, label in labels:
@@ -283,7 +300,7 @@ def _check_standing(top: Mapping[str, object], build: Mapping[str, object]) -> I
                 message("{name} is listed twice", name=shown(label)),
                 change(message("list each joint once"), TakeOut(at)),
             )
-        elif joints is not None and label not in joints.labels:
+        elif joints is not None and not joints.named(label):
             guess = _meant_joint(label, joints.labels)
             yield Mistake(
                 FileKind.NO_SUCH_JOINT,

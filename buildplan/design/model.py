@@ -27,6 +27,7 @@ from buildplan.source.values import (
     Key,
     Labour,
     Language,
+    Length,
     OneOrMoreJoints,
     Price,
     Share,
@@ -100,6 +101,16 @@ class Rates(FileModel):
     )
 
 
+class GivenBase(FileModel):
+    """A weighted base that the foot of the piece is tied to."""
+
+    width: Length = Field(description=mark("how wide the base is from side to side"))
+    depth: Length = Field(description=mark("how deep the base is from front to back"))
+    weight: Annotated[float, Field(gt=0, le=2000, allow_inf_nan=False)] = Field(
+        description=mark("what the base weighs, in kilograms")
+    )
+
+
 class Translation(FileModel):
     """The words of a design file in another language; what is not given stays as it is."""
 
@@ -134,7 +145,27 @@ class Design(FileModel):
     )
     build: Build = Field(description=mark("how the piece is made: exactly one pattern"))
     stand_on: OneOrMoreJoints | None = Field(
-        None, description=mark("the joint, or the list of joints, that the piece stands on")
+        None,
+        description=mark(
+            "the joint, or the list of joints, that the piece stands on; of a tube also start, "
+            "finish, ends, or a cell by its number: cell 12"
+        ),
+    )
+    top: OneOrMoreJoints | None = Field(
+        None,
+        description=mark(
+            "in place of stand_on: the joint, or the joints, that are to be at the top"
+        ),
+    )
+    base: GivenBase | None = Field(
+        None, description=mark("the weighted base that its foot is tied to: {width, depth, weight}")
+    )
+    pole: bool = Field(
+        False, description=mark("whether a pole that stands by itself holds it up: true or false")
+    )
+    hung: bool = Field(False, description=mark("whether it hangs from above: true or false"))
+    tied_to_wall: bool = Field(
+        False, description=mark("whether it is tied to a wall behind it: true or false")
     )
     crew: Annotated[int, Field(ge=1, le=100)] | None = Field(
         None, description=mark("how many people build it, for the timetable")

@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
-from buildplan.design.building import build_framework
+from buildplan.design.building import METRES_PER_UNIT, build_framework
 from buildplan.design.measures import Units
 from buildplan.design.model import Design
+from buildplan.evaluation.base_advice import with_base
 from buildplan.evaluation.facts import Facts, gather_facts
 from buildplan.framework.model import Framework
 from buildplan.sequence.model import Step
@@ -16,7 +17,7 @@ from buildplan.sequence.steps import plan_steps
 from buildplan.shape.constants import constants_with
 from buildplan.shape.examining import examine
 from buildplan.shape.finding import Settings, find_shape
-from buildplan.shape.model import Examination, Shape
+from buildplan.shape.model import Base, Examination, Holding, Shape
 
 # New link balloons in one step, at most: few for those who learn, ten braces of four for crews.
 NEW_PARTS: Mapping[str, int] = {"training": 12, "crew": 40, "sale": 12}
@@ -40,10 +41,27 @@ class Evaluation:
 
 def resting_shape(design: Design, framework: Framework) -> Shape:
     """The shape of a design's piece, on the foot and with the constants that it names."""
-    stand_on = design.stand_on
-    feet = (stand_on,) if isinstance(stand_on, str) else tuple(stand_on or ())
     constants = constants_with(design.constants)
-    return find_shape(framework, stand_on=feet, settings=Settings(constants=constants))
+    return find_shape(
+        framework,
+        stand_on=_names(design.stand_on),
+        top=_names(design.top),
+        holding=holding_of(design),
+        settings=Settings(constants=constants),
+    )
+
+
+def _names(given: str | list[str] | None) -> tuple[str, ...]:
+    return (given,) if isinstance(given, str) else tuple(given or ())
+
+
+def holding_of(design: Design) -> Holding:
+    """What holds the piece of a design, in metres."""
+    scale, given = METRES_PER_UNIT[design.units], design.base
+    base = None
+    if given is not None:
+        base = Base(given.width * scale, given.depth * scale, given.weight)
+    return Holding(base, design.pole, design.hung, design.tied_to_wall)
 
 
 def evaluate(
@@ -59,7 +77,9 @@ def evaluate(
     found = examine(framework, shape, gust_m_per_s=gust_m_per_s, constants=constants)
     reach = find_reach(framework, shape)
     steps = plan_steps(framework, new_parts, units, reach)
-    found = replace(found, cautions=(*found.cautions, *reach.cautions))
+    shape = replace(shape, problems=with_base(shape.problems, shape, design.units))
+    cautions = with_base(found.cautions, shape, design.units)
+    found = replace(found, cautions=(*cautions, *reach.cautions))
     problems = (*shape.problems, *found.problems)
     facts = gather_facts(design, framework, shape, found, steps, problems)
     return Evaluation(design, framework, shape, found, steps, facts, units)

@@ -6,7 +6,7 @@ Pages, lists and `check --json` all read these, so that they cannot disagree.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import asdict, dataclass
 
 from buildplan.design.building import METRES_PER_UNIT
 from buildplan.design.measures import Units
@@ -18,7 +18,8 @@ from buildplan.language.voice import Voice
 from buildplan.sequence.labour import work_minutes
 from buildplan.sequence.model import Step
 from buildplan.sequence.timetable import crew_of, timetable
-from buildplan.shape.model import Estimate, Examination, ExtraBrace, Shape
+from buildplan.shape.holding import conditions
+from buildplan.shape.model import FREE, Estimate, Examination, ExtraBrace, Holding, Shape
 from buildplan.source.problems import Problem, problem_as_data
 
 
@@ -52,6 +53,7 @@ class Facts:
     crew_minutes: float
     crew: int
     problems: tuple[Problem, ...]
+    holding: Holding = FREE
 
     @property
     def total(self) -> int:
@@ -69,7 +71,8 @@ def gather_facts(
 ) -> Facts:
     """Work out every stated figure of a piece, and keep the problems that were found.
 
-    A piece stands when its weight is over its foot and it neither folds nor falls by itself.
+    A piece stands when its weight is over its foot, or something holds it, and it neither folds nor
+    falls by itself.
     """
     air = air_m3(framework)
     crew = design.crew or 2
@@ -94,7 +97,7 @@ def gather_facts(
         mass_kg=shape.mass_kg,
         mechanisms=shape.mechanisms,
         closes=shape.closes,
-        stands=shape.standing.stands and not examination.problems,
+        stands=shape.kept_up and not examination.problems,
         tip_angle_deg=shape.standing.tip_angle_deg,
         purchases=purchases(needs_of(design, framework)),
         air_m3=air,
@@ -103,6 +106,7 @@ def gather_facts(
         crew_minutes=timetable(steps, crew_of(crew), minutes).minutes,
         crew=crew,
         problems=problems,
+        holding=shape.holding,
     )
 
 
@@ -150,6 +154,15 @@ def examination_as_json(
     }
 
 
+def _held_by(holding: Holding) -> dict[str, object]:
+    """What holds the piece, by the keys of the design file; lengths in metres."""
+    found: dict[str, object] = {}
+    if holding.base is not None:
+        found["base"] = asdict(holding.base)
+    named = ("pole", "hung", "tied_to_wall")
+    return found | {name: True for name in named if getattr(holding, name)}
+
+
 def facts_as_json(facts: Facts, voice: Voice) -> dict[str, object]:
     """The object that `check --json` prints; lengths in the file's units, weight in kg."""
     scale = METRES_PER_UNIT[facts.units]
@@ -174,6 +187,8 @@ def facts_as_json(facts: Facts, voice: Voice) -> dict[str, object]:
         "weight_unit": "kg",
         "mechanisms": facts.mechanisms,
         "stands": facts.stands,
+        "held_by": _held_by(facts.holding),
+        "conditions": [voice.tell(one) for one in conditions(facts.holding)],
         "tip_angle": round(facts.tip_angle_deg, 1),
         "closes": facts.closes,
         "minutes": round(facts.work_minutes),

@@ -17,6 +17,7 @@ from shapely.geometry import LinearRing
 
 from buildplan.design.building import build_framework
 from buildplan.design.model import Design
+from buildplan.evaluation.evaluating import holding_of, resting_shape
 from buildplan.evaluation.measured import Measured, first_mistake
 from buildplan.framework.model import Framework
 from buildplan.language.messages import Message, message
@@ -173,9 +174,9 @@ def _solved(candidate: _Candidate) -> NearCourse | None:
     design, framework = candidate.design, candidate.framework
     constants = constants_with(design.constants)
     one_start = Settings(constants=constants, starts=1)
-    if find_shape(framework, settings=one_start).problems:
+    if find_shape(framework, holding=holding_of(design), settings=one_start).problems:
         return None
-    shape = find_shape(framework, settings=Settings(constants=constants))
+    shape = resting_shape(design, framework)
     if shape.problems or examine(framework, shape, constants=constants).problems:
         return None
     return NearCourse(candidate.edit, candidate.changes, Measured(design, framework, shape))

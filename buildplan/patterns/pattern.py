@@ -61,10 +61,16 @@ LOCK = Use(("lock",), "round", mark("a lock"))
 
 @dataclass(frozen=True)
 class Joints:
-    """The labels of a piece's joints, each once, and as they are told."""
+    """The labels of a piece's joints, each once, and as they are told. `places` are other names
+    that stand for several of them: an end, a cell."""
 
     labels: Collection[str]
     words: Value
+    places: Collection[str] = ()
+
+    def named(self, name: str) -> bool:
+        """Whether a name stands for a joint, or for several."""
+        return name in self.labels or name in self.places
 
 
 JointsOf = Callable[[Given], Joints | None]

@@ -6,10 +6,11 @@ from collections.abc import Iterator, Mapping
 from typing import Any
 
 from buildplan.framework.model import Framework
+from buildplan.framework.places import ENDS, cell_place
 from buildplan.framework.tube import LAYOUTS, TubePlan, build_tube
 from buildplan.language.messages import listing, mark
 from buildplan.patterns.colour_runs import Run, tube_runs
-from buildplan.patterns.course import expand_course
+from buildplan.patterns.course import cell_counts, expand_course
 from buildplan.patterns.course_runs import moved_joint, run_changes, stretches
 from buildplan.patterns.pattern import (
     LOCK,
@@ -38,7 +39,10 @@ def joints_of_tube(given: Given, of_part: JointsOf) -> Joints | None:
         return None
     labels = {f"{letter}{i + 1}": None for letter, n in counts.items() for i in range(n)}
     runs = (run_words(f"{letter}1", f"{letter}{n}") for letter, n in counts.items())
-    return Joints(labels, listing(runs))
+    part = salvage(Tube, given).part
+    cells = sum(cell_counts(part.course).values())
+    places = frozenset(cell_place(i + 1) for i in range(cells))
+    return Joints(labels, listing(runs), places if part.closed else places | frozenset(ENDS))
 
 
 def _tube_plan(tube: Tube) -> TubePlan:

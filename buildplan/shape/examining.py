@@ -18,6 +18,7 @@ from buildplan.shape.bodies import (
     bodies_of,
 )
 from buildplan.shape.constants import CONSTANTS, Constant, at_bound
+from buildplan.shape.holding import on_base
 from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import (
     Estimate,
@@ -149,7 +150,9 @@ def _wind(bodies: Bodies, shape: Shape, mass: Estimate, table: Table, gust: floa
         density, drag = t["air_density"].value, t["drag"].value
         return tip_speed_m_per_s(weight, worst.reach_m, density, drag, worst.moment_m3, 1.0)
 
-    kilograms = (mass.low, mass.value, mass.high)
+    base = shape.holding.base
+    under = 0.0 if base is None else base.weight_kg
+    kilograms = (mass.low + under, mass.value + under, mass.high + under)
     drags = [at_bound(table, {"drag": "high"}), table, at_bound(table, {"drag": "low"})]
     speeds = [tips_at(t, kg * gravity) for t, kg in zip(drags, kilograms, strict=True)]
     rests = (*mass.rests_on, "drag")
@@ -198,7 +201,7 @@ def _problems(
                 joints=found.locked.joints,
             )
         )
-    elif sag.value > FALLEN_SHARE * shape.height_m:
+    elif sag.value > FALLEN_SHARE * shape.height_m and not shape.holding.fixed:
         problems.append(
             Problem(
                 ShapeKind.DOES_NOT_HOLD_ITSELF,
@@ -235,6 +238,8 @@ def _cautions(shape: Shape, sag: Estimate, tip: Estimate, wind: Wind) -> list[Pr
                 ),
             )
         )
+    if shape.holding.fixed:
+        return cautions
     if shape.standing.stands and tip.value < LEANS_LIGHTLY_DEG:
         cautions.append(
             Problem(
@@ -243,9 +248,7 @@ def _cautions(shape: Shape, sag: Estimate, tip: Estimate, wind: Wind) -> list[Pr
                     "the piece tips over when it leans by more than {tip} degrees",
                     tip=Decimal(tip.value, 1),
                 ),
-                by_hand(
-                    message("tie its foot to a weighted base that reaches out in front and behind")
-                ),
+                by_hand(message("fix it to a wall or a pole, or tie its foot to a weighted base")),
                 joints=shape.standing.feet,
             )
         )
@@ -284,7 +287,11 @@ def examine(
         return (float(masses(framework, bodies, positions, table)[0].sum()),)
 
     def tipped(table: Table) -> tuple[float, ...]:
-        return (stand(framework, bodies, positions, table)[0].tip_angle_deg,)
+        standing, kilograms = stand(framework, bodies, positions, table)
+        base = shape.holding.base
+        if base is not None:
+            standing = on_base(standing, kilograms, base)
+        return (standing.tip_angle_deg,)
 
     latex = _latex_of(framework, constants)
     light = dict.fromkeys(latex, "low")

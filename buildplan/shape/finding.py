@@ -8,6 +8,7 @@ from dataclasses import replace
 import numpy as np
 
 from buildplan.framework.model import Framework
+from buildplan.framework.places import joints_named
 from buildplan.shape.bodies import (
     Bodies,
     bodies_of,
@@ -15,9 +16,10 @@ from buildplan.shape.bodies import (
     opening,
     struts,
 )
+from buildplan.shape.holding import on_base
 from buildplan.shape.judging import overlaps, problems_of
 from buildplan.shape.locking import locks
-from buildplan.shape.model import FloatArray, IntArray, Shape
+from buildplan.shape.model import FREE, FloatArray, Holding, IntArray, Shape
 from buildplan.shape.placing import Placed, place_parts
 from buildplan.shape.plan import EASE_RIGID, close_plan, plan_of, plan_positions
 from buildplan.shape.posing import of_one_hand, on_the_floor, size_m, upright
@@ -168,16 +170,20 @@ def find_shape(
     framework: Framework,
     *,
     stand_on: Sequence[str] = (),
+    top: Sequence[str] = (),
+    holding: Holding = FREE,
     settings: Settings = DEFAULT,
 ) -> Shape:
     """The shape of a piece, set on the floor.
 
     `stand_on` names joints that are to be the foot; without it an open tube stands on its two ends
-    and any other piece on its stablest side; a flat piece is stood up on its edge. What is wrong
+    and any other piece on its stablest side; a flat piece is stood up on its edge. With `top` it is
+    set on the side that has those joints highest. `holding` says what holds it. What is wrong
     with the piece is in `problems`; nothing is raised. Raises KeyError for a joint in `stand_on`
     that the piece does not have.
     """
     bodies = bodies_of(framework)
+    stand_on, top = joints_named(framework, stand_on), joints_named(framework, top)
     misfits: tuple[Problem, ...] = ()
     if framework.parts:
         placed = place_parts(framework, _shapes_of_parts(framework, settings))
@@ -188,10 +194,12 @@ def find_shape(
     best = results[0]
     mirrored = mirrors(framework, bodies)
     flat = mirrored or is_flat(best.positions_m)
-    rotation = upright(framework, bodies, best.positions_m, stand_on, flat, settings.constants)
+    rotation = upright(framework, bodies, best.positions_m, stand_on, flat, settings.constants, top)
     posed = of_one_hand(framework, best.positions_m @ rotation.T)
     positions = on_the_floor(bodies, posed)
     standing, mass = stand(framework, bodies, positions, settings.constants)
+    if holding.base is not None:
+        standing = on_base(standing, mass, holding.base)
     width, height, depth = size_m(bodies, positions)
     strain = float(np.abs(bodies.strain(positions)).max(initial=0.0))
     rigid = rigidity(bodies.ends, positions)
@@ -212,6 +220,9 @@ def find_shape(
         mirrored=mirrored,
         standing=standing,
         problems=misfits
-        or problems_of(framework, bodies, results, positions, standing, mirrored, settings),
+        or problems_of(
+            framework, bodies, results, positions, standing, mirrored, settings, holding
+        ),
+        holding=holding,
         tied={j: framework.place_number[j] for j in framework.tie_of},
     )

@@ -10,7 +10,7 @@ from buildplan.framework.model import Framework
 from buildplan.language.messages import Decimal, message, message_count
 from buildplan.shape.bodies import Bodies, neighbours, touching_m
 from buildplan.shape.kinds import ShapeKind
-from buildplan.shape.model import FloatArray, Standing
+from buildplan.shape.model import FREE, FloatArray, Holding, Standing
 from buildplan.shape.plan import EASE_RIGID, plan_of
 from buildplan.shape.relaxing import Relaxed
 from buildplan.shape.settings import Settings
@@ -171,8 +171,8 @@ def _ambiguous(
     return None
 
 
-def _falling(standing: Standing) -> Problem | None:
-    if standing.stands:
+def _falling(standing: Standing, holding: Holding) -> Problem | None:
+    if standing.stands or holding.fixed:
         return None
     return Problem(
         ShapeKind.DOES_NOT_STAND,
@@ -204,6 +204,7 @@ def problems_of(
     standing: Standing,
     mirrored: bool,
     settings: Settings,
+    holding: Holding = FREE,
 ) -> tuple[Problem, ...]:
     """What is wrong with a piece whose runs ended in `results`, the best of them first."""
     found = (
@@ -211,7 +212,7 @@ def problems_of(
         _strained(framework, bodies, positions_m, settings),
         _overlapping(framework, bodies, positions_m, settings),
         _ambiguous(framework, results, positions_m),
-        _falling(standing),
+        _falling(standing, holding),
         _unlike(framework, mirrored),
     )
     return tuple(problem for problem in found if problem is not None)

@@ -38,6 +38,33 @@ class Standing:
 
 
 @dataclass(frozen=True)
+class Base:
+    """A weighted base under the foot, to which the piece is tied."""
+
+    width_m: float
+    depth_m: float
+    weight_kg: float
+
+
+@dataclass(frozen=True)
+class Holding:
+    """What holds a piece that does not stand by itself."""
+
+    base: Base | None = None
+    pole: bool = False
+    hung: bool = False
+    tied_to_wall: bool = False
+
+    @property
+    def fixed(self) -> bool:
+        """Whether something that does not fall over holds it."""
+        return self.pole or self.hung or self.tied_to_wall
+
+
+FREE = Holding()
+
+
+@dataclass(frozen=True)
 class Shape:
     """The resting shape.
 
@@ -45,7 +72,8 @@ class Shape:
     largest unbalanced force on any joint; `largest_strain` the largest relative change of a
     link's length; `closes` says that every ring is closed without more strain than allowed;
     `mirrored` that the back mirrors the front, balloon for balloon. Joints that are tied together
-    are one among `joints`; `tied` gives the row of each by its own label.
+    are one among `joints`; `tied` gives the row of each by its own label. `standing` is that with
+    the base of `holding`.
     """
 
     joints: tuple[str, ...]
@@ -65,6 +93,12 @@ class Shape:
     problems: tuple[Problem, ...]
     mirrored: bool = False
     tied: Mapping[str, int] = field(default_factory=dict)
+    holding: Holding = FREE
+
+    @property
+    def kept_up(self) -> bool:
+        """Whether it stands, by itself or on its base, or is held."""
+        return self.standing.stands or self.holding.fixed
 
     @cached_property
     def row(self) -> dict[str, int]:

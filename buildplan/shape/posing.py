@@ -40,15 +40,16 @@ def upright(
     stand_on: Sequence[str],
     flat: bool,
     constants: Mapping[str, Constant],
+    top: Sequence[str] = (),
 ) -> FloatArray:
-    """Rotation (3, 3) that sets the piece upright.
+    """Rotation (3, 3) that sets the piece upright, with the joints of `top` as high as may be.
 
     A `flat` piece, or one that mirrors itself, has z across it and is turned in its plane only.
     """
     number = framework.place_number
     chosen = stand_on or framework.foot or end_feet(framework, positions_m)
     feet = [number[joint] for joint in chosen]
-    if feet:
+    if feet and not top:
         return pose_on(np.array(feet), positions_m, flat).rotation
     mass, where = masses(framework, bodies, positions_m, constants)
     centre = mass @ where / mass.sum()
@@ -60,6 +61,14 @@ def upright(
         if flat
         else poses_in_space(bodies, positions_m, centre)
     )
+    if top:
+        highest = positions_m[[number[joint] for joint in top]].mean(axis=0) - centre
+
+        def height(pose: Pose) -> float:
+            return round(float((pose.rotation @ highest)[1]), 6)
+
+        most = max(map(height, poses), default=0.0)
+        poses = [pose for pose in poses if height(pose) == most]
     best = best_pose(poses, start)
     return np.eye(3) if best is None else best.rotation
 

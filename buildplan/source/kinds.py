@@ -60,6 +60,7 @@ class FileKind(Kind):
     NO_SUCH_PART = auto()
     LISTED_TWICE = auto()
     # balloons
+    WAY_UP_TWICE = auto()
     GAUGE_OVER_NOMINAL = auto()
     MEASURED_TWICE = auto()
     ROUND_HAS_NO_LENGTH = auto()

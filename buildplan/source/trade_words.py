@@ -58,6 +58,8 @@ def in_file_words(data: object) -> object:
             key: _balloon(one, units, labels) if isinstance(one, dict) else one
             for key, one in balloons.items()
         }
+    if isinstance(data.get("base"), dict):
+        made["base"] = _with_lengths(data["base"], ("width", "depth"), units)
     if isinstance(data.get("build"), dict):
         made["build"] = _build(data["build"], units)
     if isinstance(data.get("brand"), dict):

@@ -1,0 +1,52 @@
+"""What would keep up a piece that does not stand, or hardly: a base of its own, or a wall."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import replace
+
+from buildplan.design.building import METRES_PER_UNIT
+from buildplan.design.measures import Units
+from buildplan.language.messages import message
+from buildplan.shape.examining import LEANS_LIGHTLY_DEG
+from buildplan.shape.holding import advised_base, on_base
+from buildplan.shape.kinds import ShapeKind
+from buildplan.shape.model import Shape
+from buildplan.source.problems import Problem
+from buildplan.source.suggestions import Put, Suggestion, Way
+
+KEPT_UP_BY_A_BASE = (
+    ShapeKind.DOES_NOT_STAND,
+    ShapeKind.TIPS_LIGHTLY,
+)
+
+
+def with_base(problems: Iterable[Problem], shape: Shape, units: Units) -> tuple[Problem, ...]:
+    """The problems of a shape; what a base or a wall mends names both, each tried."""
+    return tuple(
+        replace(one, suggestion=_advice(one, shape, units))
+        if one.kind in KEPT_UP_BY_A_BASE
+        else one
+        for one in problems
+    )
+
+
+def _advice(problem: Problem, shape: Shape, units: Units) -> Suggestion:
+    ways = []
+    base = advised_base(shape.standing, shape.mass_kg)
+    if on_base(shape.standing, shape.mass_kg, base).tip_angle_deg >= LEANS_LIGHTLY_DEG:
+        scale = METRES_PER_UNIT[units]
+        width, depth = (round(side / scale, 0) for side in (base.width_m, base.depth_m))
+        words = message(
+            "tie it to a base {width} {units} wide and {depth} {units} deep that weighs {weight} "
+            "kg",
+            width=f"{width:g}",
+            depth=f"{depth:g}",
+            weight=f"{base.weight_kg:g}",
+            units=units,
+        )
+        given = {"width": width, "depth": depth, "weight": base.weight_kg}
+        ways.append(Way(words, (Put(("base",), given),)))
+    ways.append(Way(message("tie it to a wall"), (Put(("tied_to_wall",), True),)))
+    kept = problem.suggestion.words if problem.kind is ShapeKind.DOES_NOT_STAND else ()
+    return Suggestion(kept, tuple(ways))
