@@ -125,9 +125,9 @@ def booklet(
     from buildplan.document.paper import large_print as enlarged
 
     for_sale = {"--brand": brand, "--for": buyer, "--buyers": buyers, "--key": key}
-    _refuse_options_of_other_editions(edition, large_print, for_sale)
-    sold_to, failed = _sold_to(buyer, buyers)
-    secret = _secret(key)
+    refuse_options_of_other_editions(edition, large_print, for_sale)
+    sold_to, failed = buyers_named(buyer, buyers)
+    secret = secret_of(key)
     marked_as = branding(translated_brand(read_brand(brand)), brand) if brand is not None else None
     for path in without_events(designs):
         book = book_of(path, paper.value, units, edition.value, hands=hands)
@@ -166,7 +166,7 @@ def booklet(
         raise ProblemsFoundError
 
 
-def _refuse_options_of_other_editions(
+def refuse_options_of_other_editions(
     edition: Edition, large_print: bool, for_sale: Mapping[str, object]
 ) -> None:
     """A wrong call where an option is given that this edition does not have."""
@@ -182,7 +182,7 @@ def _refuse_options_of_other_editions(
         )
 
 
-def _sold_to(name: str | None, listed: Path | None) -> tuple[tuple[Buyer, ...], bool]:
+def buyers_named(name: str | None, listed: Path | None) -> tuple[tuple[Buyer, ...], bool]:
     """Whom copies are for (nobody named when none is given), and whether rows of the list were
     no good; those are told."""
     from buildplan.business.copies.buyers import (
@@ -221,7 +221,8 @@ def _sold_to(name: str | None, listed: Path | None) -> tuple[tuple[Buyer, ...], 
     return buyers, bool(bad) or not buyers
 
 
-def _secret(key: Path | None) -> bytes:
+def secret_of(key: Path | None) -> bytes:
+    """The seller's key of a file; empty without one."""
     from buildplan.commands.files import unreadable
 
     if key is None:
@@ -244,7 +245,7 @@ def _secret(key: Path | None) -> bytes:
 @app.command(name="verify")
 def verify_copy(
     file: Annotated[
-        Path, typer.Argument(metavar="FILE.pdf", help="A sold copy.", show_default=False)
+        Path, typer.Argument(metavar="FILE", help="A sold copy: .pdf or .html.", show_default=False)
     ],
     key: Annotated[
         Path | None,
@@ -265,10 +266,12 @@ def verify_copy(
     from buildplan.business.copies.serial import NoSerialError
     from buildplan.business.copies.verifying import Verdict, verified_lines, verify
     from buildplan.commands.files import ProblemsFoundError, unreadable
+    from buildplan.screen.sold import verify_companion
 
-    secret = _secret(key)
+    secret = secret_of(key)
+    page = file.suffix.lower() in (".html", ".htm")
     try:
-        found = verify(file, secret)
+        found = verify_companion(file, secret) if page else verify(file, secret)
     except OSError as error:
         raise typer.BadParameter(unreadable(file, error)) from error
     except PdfError:

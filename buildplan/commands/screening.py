@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
@@ -17,7 +18,7 @@ from buildplan.commands.app import (
     app,
     errors,
 )
-from buildplan.language.speaking import say
+from buildplan.language.speaking import ENGLISH, say, speaking
 
 if TYPE_CHECKING:
     from buildplan.booklet.common.book import Book
@@ -69,7 +70,6 @@ def export(
 def _untranslated(path: Path, units: UnitsName | None, edition: str, hands: Path | None) -> Book:
     """The design as its file says it: what is written holds every language."""
     from buildplan.commands.files import book_of
-    from buildplan.language.speaking import ENGLISH, speaking
 
     with speaking(ENGLISH):
         return book_of(path, units=units, edition=edition, hands=hands)
@@ -100,6 +100,24 @@ def companion(
     draft: Annotated[
         bool, typer.Option("--draft", help="Write even a piece that has problems.")
     ] = False,
+    brand: Annotated[
+        Path | None,
+        typer.Option(
+            help="Sale edition: a brand file, in place of the design's own brand.",
+            show_default=False,
+        ),
+    ] = None,
+    buyer: Annotated[
+        str | None,
+        typer.Option("--for", metavar="NAME", help="Sale edition: the buyer.", show_default=False),
+    ] = None,
+    key: Annotated[
+        Path | None,
+        typer.Option(
+            help="Sale edition: a file of your own, kept secret, that seals the copy.",
+            show_default=False,
+        ),
+    ] = None,
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """Write a page for phones that shows the build in 3D, step by step, without a network.
@@ -107,15 +125,33 @@ def companion(
     One .html file that holds everything; it opens from a file and asks the network for nothing.
     All languages are in it, and it opens in the one that is asked for. Prints the path it wrote.
     """
-    from buildplan.commands.files import write_whole, wrong_ending
+    from buildplan.commands.files import brand_of, write_whole, wrong_ending
+    from buildplan.commands.printing import (
+        buyers_named,
+        refuse_options_of_other_editions,
+        secret_of,
+    )
     from buildplan.language.voice import LOCALES, Voice
     from buildplan.screen.page import companion as companion_page
+    from buildplan.screen.sold import sold_companion
 
-    target = out or Path("output") / f"{design.stem}-{edition.value}.html"
+    for_sale = {"--brand": brand, "--for": buyer, "--key": key}
+    refuse_options_of_other_editions(edition, False, for_sale)
+    sold_to, _ = buyers_named(buyer, None)
+    secret = secret_of(key)
+    slug = f"-{sold_to[0].slug}" if sold_to[0].slug else ""
+    target = out or Path("output") / f"{design.stem}-{edition.value}{slug}.html"
     if target.suffix.lower() != ".html":
         raise typer.BadParameter(wrong_ending(target, [".html"]))
     book = _untranslated(design, units, edition.value, hands)
     _refuse_problems(book, design, draft)
-    page = companion_page(book, [Voice(each) for each in LOCALES], language.value)
+    voices = [Voice(each) for each in LOCALES]
+    if edition is Edition.SALE:
+        with speaking(ENGLISH):
+            seller = brand_of(book.design, design, brand)
+        copy = replace(book, branding=seller, buyer=sold_to[0].name)
+        page = sold_companion(copy, voices, language.value, secret)
+    else:
+        page = companion_page(book, voices, language.value)
     write_whole(target, page.encode())
     typer.echo(target)

@@ -11,7 +11,7 @@ import base64
 import hashlib
 import html
 import json
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from importlib.resources import files
 from typing import Any
 
@@ -52,7 +52,7 @@ def companion(book: Book, voices: Sequence[Voice], language: str = ENGLISH) -> s
 
     The book must be as its file says it; it holds the words of every voice.
     """
-    data = _json(_data(book, voices, language))
+    data = script_safe(_data(book, voices, language))
     script, style = (BUNDLE / name for name in ("page.js", "page.css"))
     return _page(_title(book), language, script.read_text("utf-8"), style.read_text("utf-8"), data)
 
@@ -117,7 +117,7 @@ def _person(book: Book) -> list[dict[str, Any]]:
     ]
 
 
-def _json(data: dict[str, Any]) -> str:
+def script_safe(data: Mapping[str, Any]) -> str:
     """JSON that cannot end the block it stands in."""
     text = json.dumps(data, ensure_ascii=False, separators=(",", ":"))
     for letter in "<>&\u2028\u2029":

@@ -100,7 +100,7 @@ def sealed(data: bytes, copy: Copy, key: bytes = b"") -> bytes:
             meta[f"{PREFIX}:fields"] = _canonical(asdict(copy)).decode("utf-8")
             meta[f"{PREFIX}:serial"] = serial
             meta[f"{PREFIX}:pages"] = " ".join(pages)
-            meta[f"{PREFIX}:seal"] = _seal(copy, serial, pages, key)
+            meta[f"{PREFIX}:seal"] = seal_of(copy, serial, pages, key)
         out = io.BytesIO()
         pdf.save(out, min_version="1.7", deterministic_id=True)
     return out.getvalue()
@@ -137,11 +137,12 @@ def stored_in(pdf: pikepdf.Pdf) -> Stored:
 
 def seal_holds(stored: Stored, key: bytes = b"") -> bool:
     """Whether the list of pages and the fields are those that were sealed."""
-    wanted = _seal(stored.copy, stored.serial, stored.pages, key)
+    wanted = seal_of(stored.copy, stored.serial, stored.pages, key)
     return hmac.compare_digest(wanted, stored.seal)
 
 
-def _seal(copy: Copy, serial: str, pages: Sequence[str], key: bytes) -> str:
+def seal_of(copy: Copy, serial: str, pages: Sequence[str], key: bytes) -> str:
+    """The seal of a copy: binds its fields and its serial to the digests of its pages."""
     told = _canonical({"copy": asdict(copy), "serial": serial, "pages": list(pages)})
     return hmac.new(key, told, hashlib.sha256).hexdigest()
 

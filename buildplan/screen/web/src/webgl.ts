@@ -37,7 +37,7 @@ const FINISHES: Readonly<Record<string, readonly [number, number]>> = {
 };
 // points of an outline left out, and points round a balloon: near by, and of the whole piece
 const FINE = [1, 24] as const;
-const COARSE = [2, 12] as const;
+const COARSE = [3, 10] as const;
 const OUTLINE = 1.07;
 const OUTLINE_COLOUR = "#15191e";
 const UP = new Vector3(0, 1, 0);
