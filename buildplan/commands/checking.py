@@ -22,10 +22,12 @@ from buildplan.commands.app import (
 )
 from buildplan.design.measures import parse_speed
 from buildplan.language.speaking import say, spoken_voice
+from buildplan.language.voice import Voice
 from buildplan.source.problems import DesignProblemsError, problem_as_data
 
 if TYPE_CHECKING:
     from buildplan.commands.watching import Glance
+    from buildplan.evaluation.evaluating import Evaluation
 
 
 @app.command()
@@ -46,6 +48,13 @@ def check(
             help="Look again at each save, and draw a preview; Ctrl-C ends it.",
         ),
     ] = False,
+    chart: Annotated[
+        Path | None,
+        typer.Option(
+            help="Draw height against gauge, and ballast against gust: .svg, .pdf or .png.",
+            show_default=False,
+        ),
+    ] = None,
     hands: HandsOption = None,
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
@@ -57,6 +66,7 @@ def check(
         evaluation_of,
         measured_by,
         tried,
+        wrong_ending,
     )
     from buildplan.evaluation.facts import examination_as_json, facts_as_json
     from buildplan.hands.applying import learned_for
@@ -65,6 +75,8 @@ def check(
     from buildplan.shape.constants import constants_with
     from buildplan.shape.stiffness import stiffening_brace
 
+    if chart is not None and chart.suffix.lower() not in (".svg", ".pdf", ".png"):
+        raise typer.BadParameter(wrong_ending(chart, [".svg", ".pdf", ".png"]))
     if watch:
         if as_json or gust is not None:
             raise typer.BadParameter(say("--watch goes without --json and --gust"))
@@ -93,8 +105,18 @@ def check(
         typer.echo(json.dumps(facts, indent=2, ensure_ascii=False))
     else:
         typer.echo(check_report(piece, list(height_lines(known, piece, spoken_voice()))))
+    if chart is not None:
+        _draw_chart(piece, chart, Voice(language))
     if piece.facts.problems:
         raise ProblemsFoundError
+
+
+def _draw_chart(piece: Evaluation, target: Path, voice: Voice) -> None:
+    from buildplan.commands.files import write_whole
+    from buildplan.drawing.charts import FORMS, check_chart
+
+    write_whole(target, check_chart(piece, FORMS[target.suffix.lower()], voice))
+    typer.echo(target, err=True)
 
 
 def _watch(design: Path) -> None:
