@@ -28,6 +28,7 @@ from buildplan.drawing.map_style import (
 )
 from buildplan.drawing.map_words import cell_label, map_words
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Point, Polyline
+from buildplan.drawing.way_round import pointed
 from buildplan.framework.model import Framework, LongChain, Role
 from buildplan.language.grammar import listed
 from buildplan.language.speaking import say, say_in, spoken_voice
@@ -104,6 +105,7 @@ def _legend_items(framework: Framework) -> list[tuple[str, str]]:
         items.append(("lock", say_in("legend", "lock")))
     for i, chain in enumerate(framework.chains):
         items.append((str(i), say_in("legend", "chain {letter}", letter=chain.letter)))
+    items.append(("way", say_in("legend", "from joint 1 to joint 2")))
     items.append(("brace", say_in("legend", "brace balloon")))
     if any(brace.shared for brace in framework.braces):
         items.append(("shared", say_in("legend", "brace balloon that two braces share")))
@@ -207,6 +209,7 @@ class _StripDrawing:
             *self._lines(seen),
             *self._flags(seen),
             *self._discs(seen),
+            *self._way(),
         ]
 
     @property
@@ -295,6 +298,17 @@ class _StripDrawing:
             )
             yield from link_marks(start, finish, self._style(line), line.link in seen)
             seen.add(line.link)
+
+    def _way(self) -> Iterator[Mark]:
+        """On the first strip, the way the numbers run: from joint 1 of each chain to joint 2."""
+        if self.number:
+            return
+        plan = self.grid.plan
+        spots, reach = plan.spots(self._strip), self.grid.radius + 1.5
+        for row in range(len(plan.rows)):
+            first, second = sorted(x for place, x in spots.items() if place[0] == row)[:2]
+            y = self._y(row)
+            yield from pointed([(self._x(first) + reach, y), (self._x(second) - reach, y)])
 
     def _style(self, line: PlanLine) -> LinkStyle:
         framework = self.grid.framework

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.line_art import INK, PALE, PAPER, SOFT, TYPE, disc, lock_mark
 from buildplan.drawing.marks import Ink, Label, Mark, Point, Polyline
+from buildplan.drawing.way_round import pointed
 from buildplan.framework.model import Framework
 
 JOINT_FILL = "#2E4756"
@@ -83,6 +84,8 @@ def _sample(kind: str, at: Point) -> list[Mark]:
         )
     if kind == "lock":
         return [*lock_mark((x + 13, y), LOCK_RADIUS, -45)]
+    if kind == "way":
+        return pointed([(x, y), (x + 26, y)])
     styles = {"brace": BRACE, "shared": SHARED, "single": SINGLE}
     style = styles.get(kind) or chain_style(int(kind))
     return link_marks((x, y), (x + 26, y), style)
@@ -91,7 +94,7 @@ def _sample(kind: str, at: Point) -> list[Mark]:
 def legend(items: list[tuple[str, str]], width: float) -> tuple[float, list[Mark]]:
     """The key, laid out in rows from the picture's foot: its height, and its marks.
 
-    `items` are (kind, words); kinds are joint, skipped, repeat, lock, brace, shared, single,
+    `items` are (kind, words); kinds are joint, skipped, repeat, lock, brace, shared, single, way,
     or a long chain's number.
     """
     gap, sample, line = 16.0, 31.0, 17.0

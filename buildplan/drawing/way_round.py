@@ -99,7 +99,7 @@ def pointed(
         smooth(line, Ink(stroke=PAPER, width=width + 2.0)),
         Polyline(head, Ink(fill=PAPER, stroke=PAPER, width=2.0), closed=True),
         smooth(line, Ink(stroke=colour, width=width)),
-        Polyline(head, Ink(fill=colour, stroke=colour, width=0.3), closed=True),
+        Polyline(head, Ink(fill=colour, stroke=colour, width=0.5), closed=True),
     ]
 
 

@@ -22,7 +22,6 @@ from buildplan.drawing.techniques.props import (
     palette,
     picture,
     round_,
-    told_apart,
     weave,
     words,
 )
@@ -346,29 +345,29 @@ def tie_parts(framework: Framework, joints: Sequence[str]) -> Picture:
 def join_chains(framework: Framework) -> Picture:
     """Knots of two chains with the same tag, brought together at one joint."""
     colours = palette(framework)
-    other = told_apart(colours.chain, colours.chain)
     meeting = (j for j, links in framework.links_at.items() if len(links) > 2)
     joint = next(meeting, framework.joints[0])
     marks: list[Mark] = []
     y = 72.0
     # apart: two chains that bend towards one another
-    for side, colour in ((1, colours.chain), (-1, other)):
+    for side in (1, -1):
         at = (52.0, y + side * 13)
         for way in (1, -1):
             marks += link(
-                (at[0] + way * 7, at[1]), (at[0] + way * 43, at[1] + side * 20), 27, colour
+                (at[0] + way * 7, at[1]), (at[0] + way * 43, at[1] + side * 20), 27, colours.chain
             )
         nozzle = [(at[0] - 9, at[1] + side), at, (at[0] + 9, at[1] + side)]
-        marks += rope(nozzle, 4.5, neck_colour(colour), INK)
-        marks += knot(at, 0 if side > 0 else 180, colour, 3.2)
+        marks += rope(nozzle, 4.5, neck_colour(colours.chain), INK)
+        marks += knot(at, 0 if side > 0 else 180, colours.chain, 3.2)
     # together: the two chains cross at the joint
     x = 168.0
-    for colour, (dx, dy) in ((other, (0.82, -0.57)), (colours.chain, (0.82, 0.57))):
+    for dx, dy in ((0.82, -0.57), (0.82, 0.57)):
         for way in (1, -1):
             near, far = 8 * way, 46 * way
-            marks += link((x + near * dx, y + near * dy), (x + far * dx, y + far * dy), 27, colour)
+            ends = (x + near * dx, y + near * dy), (x + far * dx, y + far * dy)
+            marks += link(*ends, 27, colours.chain)
         nozzle = [(x + r * dx, y + r * dy) for r in (-9, -3, 3, 9)]
-        marks += rope(nozzle, 4.5, neck_colour(colour), INK)
+        marks += rope(nozzle, 4.5, neck_colour(colours.chain), INK)
     marks += knot((x, y), 35, colours.chain, 3.6)
     marks += move([(99, 72), (109, 72), (119, 72)])
     marks += [

@@ -16,6 +16,7 @@ from buildplan.drawing.techniques.props import (
     palette,
     picture,
     round_,
+    signs,
     tail_end,
     told_apart,
     weave,
@@ -67,16 +68,17 @@ def pair_strands(colour: str, other: str) -> tuple[Strand, Strand]:
 def tie_pair(framework: Framework, links: Sequence[str] = ()) -> Picture:
     """Two link balloons neck to neck; `links` are the two, or the first pair of a chain."""
     first = links or framework.chains[0].chain.links[:2]
-    one, other = (framework.balloons[framework.link[id_].balloon].colour for id_ in first)
-    other = told_apart(one, other)
+    keys = [framework.link[id_].balloon for id_ in first]
+    one, other = (framework.balloons[key].colour for key in keys)
+    mine, yours = (signs(framework).get(key, 0) for key in keys)
     balloons = [
-        *link((4, 92), (62, 92), 50, one),
-        *link((158, 92), (216, 92), 50, other),
-        *link((62, 26), (108, 26), 40, one),
-        *link((112, 26), (158, 26), 40, other),
+        *link((4, 92), (62, 92), 50, one, sign=mine),
+        *link((158, 92), (216, 92), 50, other, sign=yours),
+        *link((62, 26), (108, 26), 40, one, sign=mine),
+        *link((112, 26), (158, 26), 40, other, sign=yours),
     ]
     return picture(
-        [*balloons, *_pair_knots(one, other)],
+        [*balloons, *_pair_knots(one, told_apart(one, other))],
         say(
             "Two link balloons tied neck to neck. One neck goes round the other twice: over,"
             " behind, over, behind. Its end then comes back under its own second turn and is pulled"
@@ -88,15 +90,15 @@ def tie_pair(framework: Framework, links: Sequence[str] = ()) -> Picture:
 def pair_rounds(framework: Framework) -> Picture:
     """Two rounds neck to neck: a lock."""
     one = palette(framework).lock
-    other = told_apart(one, one)
+    sign = signs(framework).get(framework.locks[0].balloon, 0) if framework.locks else 0
     balloons = [
-        *round_((40, 92), (110, 92), 42, one),
-        *round_((180, 92), (110, 92), 42, other),
-        *round_((89, 26), (110, 26), 36, one),
-        *round_((131, 26), (110, 26), 36, other),
+        *round_((40, 92), (110, 92), 42, one, sign),
+        *round_((180, 92), (110, 92), 42, one, sign),
+        *round_((89, 26), (110, 26), 36, one, sign),
+        *round_((131, 26), (110, 26), 36, one, sign),
     ]
     return picture(
-        [*balloons, *_pair_knots(one, other)],
+        [*balloons, *_pair_knots(one, told_apart(one, one))],
         say(
             "Two small rounds tied neck to neck to make a lock. One neck goes round the other"
             " twice: over, behind, over, behind. Its end then comes back under its own second turn"
@@ -172,13 +174,14 @@ def chain_pairs(framework: Framework, links: Sequence[str] = ()) -> Picture:
     """Pairs chained tail to tail with a double knot; `links` are those of the chain, or the
     first chain's."""
     row = (links or framework.chains[0].chain.links)[:4]
-    colours = [framework.balloons[framework.link[id_].balloon].colour for id_ in row]
-    colours += colours[-1:] * (4 - len(colours))
-    one, other = colours[1], told_apart(colours[1], colours[2])
-    left, right = chain_strands(one, other)
+    keys = [framework.link[id_].balloon for id_ in row]
+    keys += keys[-1:] * (4 - len(keys))
+    colours = [framework.balloons[key].colour for key in keys]
+    sign = [signs(framework).get(key, 0) for key in keys]
+    left, right = chain_strands(colours[1], told_apart(colours[1], colours[2]))
     marks: list[Mark] = [
-        *link((4, 88), (56, 88), 44, one),
-        *link((164, 88), (216, 88), 44, other),
+        *link((4, 88), (56, 88), 44, colours[1], sign=sign[1]),
+        *link((164, 88), (216, 88), 44, colours[2], sign=sign[2]),
         *weave([right, left]),
         *tail_end(left),
         *tail_end(right),
@@ -187,7 +190,7 @@ def chain_pairs(framework: Framework, links: Sequence[str] = ()) -> Picture:
     ]
     for i in range(4):
         left_end = 48.0 + 31 * i
-        marks += link((left_end + 0.5, 29), (left_end + 30.5, 29), 26, colours[i])
+        marks += link((left_end + 0.5, 29), (left_end + 30.5, 29), 26, colours[i], sign=sign[i])
     for i, word in enumerate((say("necks"), say("tails"), say("necks")), 1):
         marks += knot((48 + 31 * i, 29), 0, colours[i], 2.4)
         marks.append(words((48 + 31 * i, 5), word))

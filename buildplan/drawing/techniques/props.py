@@ -7,7 +7,7 @@ pictures; necks and tails are bands whose crossings show which goes over.
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -15,6 +15,7 @@ import numpy as np
 from buildplan.drawing.colours import luminance, mix, shade
 from buildplan.drawing.line_art import INK, PAPER, TYPE, arrow, between, rope, smooth
 from buildplan.drawing.marks import Circle, Ink, Label, Look, Mark, Picture, Point, Polyline
+from buildplan.drawing.signs import balloon_signs
 from buildplan.drawing.stamps import link_stamps, round_stamps
 from buildplan.drawing.symbols import quantised_line
 from buildplan.framework.model import Framework, Role
@@ -47,8 +48,8 @@ def palette(framework: Framework) -> Palette:
 
 
 def told_apart(colour: str, other: str) -> str:
-    """A colour for the second of two balloons: its own, unless both are alike; then lighter
-    or darker, so that a knot's two strands can be told apart."""
+    """A colour for the second of two necks or tails: its balloon's, unless both are alike; then
+    lighter or darker, so that a knot's two strands can be told apart."""
     if colour != other:
         return other
     return mix(colour, PAPER, 0.45) if luminance(colour) < 0.45 else shade(colour, -0.22)
@@ -60,20 +61,32 @@ def picture(marks: Sequence[Mark], alt: str) -> Picture:
 
 
 def link(
-    start: Point, finish: Point, diameter: float, colour: str, state: str = "new"
+    start: Point,
+    finish: Point,
+    diameter: float,
+    colour: str,
+    state: str = "new",
+    sign: int = 0,
 ) -> list[Mark]:
-    """A link balloon from knot to knot."""
+    """A link balloon from knot to knot, with the sign of its colour."""
     length = math.dist(start, finish)
     diameter = min(diameter, length / 1.12)  # no stouter than a built link is drawn
     look = Look("link", colour, state, line=quantised_line(1.0 / diameter))
     ends = np.array(start, dtype=float), np.array(finish, dtype=float)
-    return link_stamps(look, *ends, length, diameter, round(length / diameter, 2))
+    return link_stamps(look, *ends, length, diameter, round(length / diameter, 2), pattern=sign)
 
 
-def round_(centre: Point, knot: Point, diameter: float, colour: str) -> list[Mark]:
-    """A round balloon, its knot towards `knot`."""
+def round_(centre: Point, knot: Point, diameter: float, colour: str, sign: int = 0) -> list[Mark]:
+    """A round balloon, its knot towards `knot`, with the sign of its colour."""
     look = Look("round", colour, "new", line=quantised_line(0.9 / diameter))
-    return round_stamps(look, np.array(knot, dtype=float), np.array(centre, dtype=float), diameter)
+    ends = np.array(knot, dtype=float), np.array(centre, dtype=float)
+    return round_stamps(look, *ends, diameter, sign)
+
+
+def signs(framework: Framework) -> Mapping[str, int]:
+    """The sign of each balloon that the piece uses, as in all its pictures."""
+    keys = {link.balloon for link in framework.links} | {lock.balloon for lock in framework.locks}
+    return balloon_signs(framework, [key for key in framework.balloons if key in keys])
 
 
 @dataclass(frozen=True)

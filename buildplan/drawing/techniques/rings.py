@@ -24,6 +24,7 @@ from buildplan.drawing.techniques.props import (
     weave,
     words,
 )
+from buildplan.drawing.way_round import pointed
 from buildplan.framework.counts import ring_lengths
 from buildplan.framework.model import Framework, LongChain
 from buildplan.language.grammar import first_to_last, listed, sentences
@@ -154,6 +155,11 @@ def _lay_rings(framework: Framework) -> Picture:
             for i in sorted(range(count), key=lambda k: -(ring[k][1] + ring[k + 1][1])):
                 marks += link(ring[i], ring[i + 1], 11, colours[i])
             first.setdefault(side, []).append(((x + across, y), chain.chain.joints[0]))
+            if side != INNER and not level:
+                # outside lies to the left of one who goes along the numbers, front up
+                way = _round_points((x, y), across + 9, high * squeeze + 6, 8, -8, -38)
+                marks += pointed(way)
+                marks.append(_next_tag(way[-1], chain.chain.joints[1]))
         marks.append(Label((2, y + 8), _layer_name(name), TYPE, INK, anchor="start", bold=True))
         for i, chain in enumerate(chains):
             row = f"{chain.letter} {_short(chain)}"
@@ -169,6 +175,11 @@ def _lay_rings(framework: Framework) -> Picture:
         top = foot + gap * (len(layers) - 1)
         marks += move([(x, top - 6), (x, top - 20), (x, foot + 14)])
     return picture(marks, _lay_words(framework, RINGS_LAID))
+
+
+def _next_tag(at: Point, joint: str) -> Label:
+    """The label of joint 2, where the arrow from joint 1 ends."""
+    return Label((at[0] + 5, at[1] - 0.8 * TYPE), joint, TYPE, INK, anchor="start", bold=True)
 
 
 def _short(chain: LongChain) -> str:
