@@ -9,50 +9,116 @@ from reportlab.lib.styles import ParagraphStyle
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book, adds_words
-from buildplan.booklet.common.closeups import ON_THE_PIECE, Views
+from buildplan.booklet.common.closeups import Views
 from buildplan.booklet.common.map_sheets import MapSheets, map_place, step_place
-from buildplan.booklet.common.step_pictures import Placed, StepPictures, first_moves, step_pictures
-from buildplan.document.blocks import Items, Row, Rule, Stack, Words
+from buildplan.booklet.common.step_pictures import (
+    Placed,
+    StepPictures,
+    first_moves,
+    how_to,
+    shown_in,
+    step_panels,
+    step_pictures,
+)
+from buildplan.document.blocks import Items, Row, Rule, Shown, Stack, Words
 from buildplan.document.layout import Columns
 from buildplan.document.links import Link, Place
 from buildplan.document.text import BODY, HEADING, SMALL, plain, strong, underlined
+from buildplan.drawing.marks import Picture
 from buildplan.sequence.model import Stage, Step
 
 MOST_HEIGHT = 200.0
-PICTURE_HEIGHT = 150.0
+PICTURE_HEIGHT = 140.0
+NARROWEST, WIDEST, PLACE_WIDTH = 150.0, 250.0, 84.0
 WORDS_SHARE = 0.52
 TITLE_SHARES = (0.74, 0.26)
-COLUMN_GAP = 14.0
+COLUMN_GAP, GAP = 14.0, 10.0
 ROW_GAP = 4.0
+NEARLY = 0.01
 
 
 def step_block(book: Book, views: Views, sheets: MapSheets, step: Step) -> Stack:
-    """A step, on one page if a page has room for it. A single narrow picture stands at the right
-    of the words, others below them."""
+    """A step, on one page if a page has room for it."""
+    progress = (step.number, len(book.steps))
+    place = Place(step_place(step), f"{step.number} {step.title}", progress)
+    body = _on_the_piece if views.of(step) else _beside_the_piece
+    blocks = [Rule(), place, _title(book, sheets, step), *body(book, views, step)]
+    return Stack(blocks, whole=True)
+
+
+def _on_the_piece(book: Book, views: Views, step: Step) -> list[Flowable]:
+    """Words beside a small picture of the whole piece; below them a panel for each brace with its
+    rows under it, and the diagram of a corner; the check last."""
+    measure, closeups = book.paper.measure, len(shown_in(book, views.of(step)))
+    turns = [turn.words.splitlines() for turn in step.turns if turn.name]
+    alone = len(turns) != closeups  # several turns in one panel: their rows stand by themselves
+    across = max(1, min(closeups, int((measure + GAP) / (NARROWEST + GAP))))
+    wide = min(WIDEST, (measure - GAP * (across - 1)) / across)
+    panels = step_panels(book, step, views, (wide, PICTURE_HEIGHT), PLACE_WIDTH)
+    words: list[Flowable] = [Words(markup, style) for style, markup in paragraphs(book, step)]
+    shares = (measure - PLACE_WIDTH - COLUMN_GAP, PLACE_WIDTH)
+    head = Columns((words, [Shown(panels.where)]), shares, gap=COLUMN_GAP, after=4.0)
+    told: Sequence[Sequence[str]] = [()] * closeups if alone else turns
+    cells = [_panel(picture, rows) for picture, rows in zip(panels.closeups, told, strict=True)]
+    if panels.corner is not None:
+        cells.append([Shown(panels.corner)])
+    rows = [row for turn in turns for row in turn] if alone else []
+    checks = Items([*map(plain, rows), check_words(book, step)], ticked=True, gap=ROW_GAP)
+    moves = [how_to(step, move) for move in first_moves(book, step, PICTURE_HEIGHT)]
+    return [
+        head,
+        *_in_rows(cells, measure),
+        checks,
+        *_in_rows([[Shown(m)] for m in moves], measure),
+    ]
+
+
+def _panel(picture: Picture, rows: Sequence[str]) -> list[Flowable]:
+    """A picture, and under it what is to be ticked of it."""
+    items = Items([plain(row) for row in rows], ticked=True, gap=2.0, after=2.0)
+    return [Shown(picture, after=4.0), *([items] if rows else [])]
+
+
+def _in_rows(cells: Sequence[Sequence[Flowable]], measure: float) -> list[Flowable]:
+    """Cells that each begin with a picture, side by side while there is room."""
+    rows: list[list[Sequence[Flowable]]] = []
+    left = 0.0
+    for cell in cells:
+        wide = cell[0].picture.width
+        if not rows or wide > left + NEARLY:
+            rows.append([])
+            left = measure
+        rows[-1].append(cell)
+        left -= wide + GAP
+    found: list[Flowable] = []
+    for row in rows:
+        widths = [cell[0].picture.width for cell in row]
+        rest = measure - sum(widths) - GAP * len(widths)
+        columns = [*row, []] if rest > 0 else row
+        shares = (*widths, rest) if rest > 0 else tuple(widths)
+        found.append(Columns(columns, shares, gap=GAP, after=4.0))
+    return found
+
+
+def _beside_the_piece(book: Book, views: Views, step: Step) -> list[Flowable]:
+    """A single narrow picture at the right of the words, others below them."""
     pictures = _pictures(book, views, step)
     words: list[Flowable] = [Words(markup, style) for style, markup in paragraphs(book, step)]
     checks = Items(ticks(book, step), ticked=True, gap=ROW_GAP)
     rows = [Row([at.picture for at in row]) for row in _rows(pictures)]
-    measure = book.paper.measure
-    placed = pictures.placed
-    body: list[Flowable]
+    measure, placed = book.paper.measure, pictures.placed
     if len(placed) == 1 and placed[0].picture.width < measure / 2:
         wide = placed[0].picture.width
         shares = (measure - wide - COLUMN_GAP, wide)
-        body = [Columns(([*words, checks], rows), shares, gap=COLUMN_GAP)]
-    else:
-        shares = (WORDS_SHARE, 1 - WORDS_SHARE)
-        body = [Columns((words, [checks]), shares, gap=COLUMN_GAP, after=6.0), *rows]
-    progress = (step.number, len(book.steps))
-    place = Place(step_place(step), f"{step.number} {step.title}", progress)
-    return Stack([Rule(), place, _title(book, sheets, step), *body], whole=True)
+        return [Columns(([*words, checks], rows), shares, gap=COLUMN_GAP)]
+    shares = (WORDS_SHARE, 1 - WORDS_SHARE)
+    return [Columns((words, [checks]), shares, gap=COLUMN_GAP, after=6.0), *rows]
 
 
 def _pictures(book: Book, views: Views, step: Step) -> StepPictures:
-    """The pictures of a step; the hand moves among them where its kind of work first comes up."""
-    shown = first_moves(book, step, PICTURE_HEIGHT)
-    height = PICTURE_HEIGHT if step.kind in ON_THE_PIECE else MOST_HEIGHT
-    return step_pictures(book, step, views, shown, book.paper.measure, height)
+    """The pictures of work beside the piece or on the whole of it."""
+    moves = first_moves(book, step, PICTURE_HEIGHT)
+    return step_pictures(book, step, views, moves, book.paper.measure, MOST_HEIGHT)
 
 
 def _rows(pictures: StepPictures) -> list[list[Placed]]:
@@ -100,8 +166,12 @@ def paragraphs(book: Book, step: Step) -> list[tuple[ParagraphStyle, str]]:
 
 def ticks(book: Book, step: Step) -> list[str]:
     """What is to be ticked: the rows of the step, and the check."""
-    check = f"{strong(book.voice.say('Check'))} {plain(step.check)}"
-    return [*(plain(words) for words in step.rows), check]
+    return [*(plain(words) for words in step.rows), check_words(book, step)]
+
+
+def check_words(book: Book, step: Step) -> str:
+    """What shows that a step was done well."""
+    return f"{strong(book.voice.say('Check'))} {plain(step.check)}"
 
 
 def _first_of_stage(steps: Sequence[Step], stage: Stage) -> int:

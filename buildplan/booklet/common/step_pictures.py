@@ -105,6 +105,35 @@ def step_pictures(
     return _rows([*near, *diagrams, whole, *hand_moves], measure)
 
 
+@dataclass(frozen=True)
+class StepPanels:
+    """The pictures of work on the piece, one by one: the close-ups, the diagram of a corner where
+    the course turns, and where on the whole piece it is."""
+
+    closeups: tuple[Picture, ...]
+    corner: Picture | None
+    where: Picture
+
+
+def step_panels(
+    book: Book, step: Step, views: Views, size: tuple[float, float], place_width: float
+) -> StepPanels:
+    """The pictures of a step on the piece, its close-ups of a `size` and the whole piece so
+    wide."""
+    width, height = size
+    shown = shown_in(book, views.of(step))
+    cell = _corner(book, step)
+    diagram = None
+    if cell is not None:
+        drawn = cell_diagram(book.framework, cell.number, CELL_WIDTH, height)
+        diagram = _captioned(drawn, say("Diagram of step {number}.", number=step.number))
+    return StepPanels(
+        tuple(_closeup(book, step, closeup, width, height) for closeup in shown),
+        diagram,
+        _where(views.progress.whole(step), step, shown, place_width, height),
+    )
+
+
 def shown_in(book: Book, closeups: Sequence[CloseUp]) -> Sequence[CloseUp]:
     """The close-ups that an edition prints: a crew, that knows the work, needs the first of many
     that are alike."""
