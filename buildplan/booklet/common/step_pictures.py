@@ -30,7 +30,7 @@ from buildplan.sequence.model import Kind, Step
 GAP = 10.0
 PLACE_WIDTH = 108.0
 NARROWEST_CLOSEUP, WIDEST_CLOSEUP = 150.0, 300.0
-CELL_WIDTH = 226.0
+CELL_WIDTH, CELL_HEIGHT = 226.0, 165.0  # lower, the words on it run into one another
 WHOLE_HEIGHT = 300.0
 
 
@@ -125,7 +125,7 @@ def step_panels(
     cell = _corner(book, step)
     diagram = None
     if cell is not None:
-        drawn = cell_diagram(book.framework, cell.number, CELL_WIDTH, height)
+        drawn = cell_diagram(book.framework, cell.number, CELL_WIDTH, max(height, CELL_HEIGHT))
         diagram = _captioned(drawn, say("Diagram of step {number}.", number=step.number))
     return StepPanels(
         tuple(_closeup(book, step, closeup, width, height) for closeup in shown),

@@ -31,7 +31,7 @@ from buildplan.sequence.words.times import duration
 RUN_PICTURE, BESIDE_TABLE = 250.0, 145.0  # greatest heights
 TABLE_SHARE = 0.7
 CLOSE_ROWS, CLOSEST_ROWS = 2.5, 1.2
-CORNER_WIDTH, CORNER_HEIGHT = 226.0, 150.0
+CORNER_WIDTH, CORNER_HEIGHT = 226.0, 165.0
 
 
 def times(book: Book, work: Sequence[Job], plan: Timetable) -> list[Flowable]:
