@@ -9,8 +9,8 @@ import pytest
 
 ORDER = [
     "language",
-    "source",
     "framework",
+    "source",
     "patterns",
     "design",
     "shape",

@@ -66,9 +66,7 @@ def _counts(facts: Facts) -> Iterator[str]:
             yield _line(
                 f"{whole(facts.counts[balloon.key]):>{NAME_WIDTH - 2}}",
                 say(
-                    mark("{colour} {size} link, sized to {gauge} ({key})")
-                    if balloon.kind == "link"
-                    else mark("{colour} {size} round, sized to {gauge} ({key})"),
+                    balloon.kind.words.in_stock,
                     colour=balloon.label,
                     size=nominal,
                     gauge=gauge,

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from buildplan.design.model import Design
+from buildplan.framework.balloon_kinds import BALLOON_KINDS
 from buildplan.framework.model import BalloonType, Framework
 from buildplan.patterns.build import Build
 from buildplan.patterns.colour_order import ColouredPart, ColourOrder
@@ -22,7 +23,7 @@ def balloon_type(key: str, balloon: Balloon, metres_per_unit: float) -> BalloonT
     length, within = tie_to_tie(balloon)
     return BalloonType(
         key=key,
-        kind=balloon.kind,
+        kind=BALLOON_KINDS[balloon.kind],
         nominal_m=balloon.nominal * metres_per_unit,
         gauge_m=balloon.inflate_to * metres_per_unit,
         tie_to_tie_m=length * metres_per_unit,

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from string import digits
 
 from buildplan.design.money_checks import check_money
+from buildplan.framework.balloon_kinds import BALLOON_KINDS
 from buildplan.language.messages import mark, message, message_in
 from buildplan.patterns.colour_checks import check_colours, pattern_keys
 from buildplan.patterns.pattern import Whole
@@ -131,7 +132,7 @@ def _check_sizes(at: Path, balloon: Salvaged[Balloon]) -> Iterator[Mistake]:
                 tuple(_left_out(at, name) for name in measured),
             ),
         )
-    elif measured and right("kind") and part.kind == "round":
+    elif measured and right("kind") and not part.is_strut:
         yield Mistake(
             FileKind.ROUND_HAS_NO_LENGTH,
             (*at, measured[0]),
@@ -209,7 +210,8 @@ def _check_reference(reference: _Reference, balloons: Balloons) -> Iterator[Mist
     fitting = [
         name
         for name, balloon in balloons.items()
-        if kind is None or (balloon.right("kind") and balloon.part.kind == kind)
+        if kind is None
+        or (balloon.right("kind") and balloon.part.is_strut == BALLOON_KINDS[kind].is_strut)
     ]
     if key not in balloons:
         yield Mistake(
@@ -219,11 +221,7 @@ def _check_reference(reference: _Reference, balloons: Balloons) -> Iterator[Mist
             reference.leads_to(fitting or balloons),
         )
     elif balloons[key].right("kind") and key not in fitting:
-        wrong = (
-            mark("{key} is a round, and {use} is made of link balloons")
-            if kind == "link"
-            else mark("{key} is a link balloon, and {use} is made of rounds")
-        )
+        wrong = BALLOON_KINDS[balloons[key].part.kind].words.not_for
         yield Mistake(
             FileKind.WRONG_KIND_OF_BALLOON,
             reference.at,

@@ -384,7 +384,7 @@ def _cannot_meet(
         return
     if isinstance(tie, TieByBalloon):
         key = tie.balloon
-        links = [name for name, one in found.balloons.items() if one.kind == "link"]
+        links = [name for name, one in found.balloons.items() if one.is_strut]
         if key not in links:
             yield Mistake(
                 FileKind.NO_SUCH_BALLOON,

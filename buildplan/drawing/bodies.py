@@ -191,4 +191,4 @@ def _named(bodies: Bodies, links: frozenset[str], locks: frozenset[str]) -> Bool
 def link_length_m(framework: Framework) -> float:
     """The longest tie-to-tie length among the piece's link balloons."""
     kinds = framework.balloons.values()
-    return max((kind.tie_to_tie_m for kind in kinds if kind.kind == "link"), default=0.2)
+    return max((kind.tie_to_tie_m for kind in kinds if kind.kind.is_strut), default=0.2)

@@ -31,7 +31,7 @@ def face_map(framework: Framework, width: float, height: float) -> Picture:
     it is laid; at most `width` by `height` points."""
     radius = joint_radius(framework)
     key_height, key = legend(_legend_items(framework), width)
-    link_m = max(one.tie_to_tie_m for one in framework.balloons.values() if one.kind == "link")
+    link_m = max(one.tie_to_tie_m for one in framework.balloons.values() if one.kind.is_strut)
     flat = {joint: _flat(framework.laid[joint], link_m) for joint in framework.joints}
     wide = max(x for x, _ in flat.values()) - min(x for x, _ in flat.values())
     tall = max(y for _, y in flat.values()) - min(y for _, y in flat.values())

@@ -67,9 +67,7 @@ def _short(value: float, places: int = 2) -> str:
 
 def balloon_words(balloon: BalloonType, units: Units) -> str:
     """`deep blue, 12 in link`."""
-    message = mark("{colour}, {size} round")
-    if balloon.kind == "link":
-        message = mark("{colour}, {size} link")
+    message = balloon.kind.words.coloured_and_sized
     return say(message, colour=balloon.label, size=length_words(balloon.nominal_m, units))
 
 

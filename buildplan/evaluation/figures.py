@@ -5,9 +5,10 @@ from __future__ import annotations
 import math
 
 from buildplan.design.measures import Units, length_words
+from buildplan.framework.balloon_kinds import BalloonKind
 from buildplan.framework.model import BalloonType
 from buildplan.language.grammar import decimal
-from buildplan.language.speaking import mark, say, say_in
+from buildplan.language.speaking import say, say_in, spoken_voice
 from buildplan.shape.model import Estimate
 
 # international avoirdupois pound, exact by the 1959 agreement
@@ -19,11 +20,9 @@ M3_PER_CUBIC_FOOT = 0.3048**3
 BEAUFORT_M_PER_S = (0.3, 1.6, 3.4, 5.5, 8.0, 10.8, 13.9, 17.2, 20.8, 24.5, 28.5, 32.7)
 
 
-def kind_word(kind: str) -> str:
+def kind_word(kind: BalloonKind) -> str:
     """What a kind of balloon is called: `link`, `round`."""
-    if kind == "round":
-        return say_in("kind of balloon", "round")
-    return say_in("kind of balloon", "link")
+    return spoken_voice().tell(kind.words.called)
 
 
 def finish_word(finish: str) -> str:
@@ -40,8 +39,7 @@ def finish_word(finish: str) -> str:
 
 def nominal_words(balloon: BalloonType, units: Units) -> str:
     """A balloon's nominal size and kind: `12 in link`."""
-    message = mark("{size} link") if balloon.kind == "link" else mark("{size} round")
-    return say(message, size=length_words(balloon.nominal_m, units))
+    return say(balloon.kind.words.sized, size=length_words(balloon.nominal_m, units))
 
 
 def quarter_hours(minutes: float) -> int:

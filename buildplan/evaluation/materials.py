@@ -89,7 +89,7 @@ class Purchase:
 def product(balloon: BalloonType) -> Product:
     """What the balloon is in a shop."""
     size = round(balloon.nominal_m * 10_000)
-    return balloon.kind, size, balloon.colour, balloon.finish
+    return balloon.kind.name, size, balloon.colour, balloon.finish
 
 
 def needs_of(design: Design, framework: Framework, times: int = 1) -> tuple[Need, ...]:
@@ -158,8 +158,7 @@ def offers(needs: Sequence[Need]) -> tuple[list[int], list[Decimal]]:
 def volume_m3(balloon: BalloonType) -> float:
     """Air in one filled balloon, an estimate: a link is taken for a spheroid as thick as its
     gauge and as long as it is from tie to tie, a round for a sphere."""
-    length_m = balloon.tie_to_tie_m if balloon.kind == "link" else balloon.gauge_m
-    return body_volume_m3(balloon.gauge_m / 2, length_m)
+    return body_volume_m3(balloon.gauge_m / 2, balloon.length_m)
 
 
 def air_m3(framework: Framework) -> float:

@@ -19,6 +19,7 @@ from buildplan.design.starting import LINK_SIZES
 from buildplan.evaluation.measured import Measured, first_mistake
 from buildplan.fitting.more_cells import by_cells
 from buildplan.fitting.resize_options import NotHadError, Trial, Way, nearest
+from buildplan.framework.balloon_kinds import BALLOON_KINDS
 from buildplan.language.grammar import listed, written
 from buildplan.language.speaking import mark, say
 from buildplan.source.balloons import Balloon
@@ -34,7 +35,7 @@ ROUND_SIZES: Mapping[Units, tuple[float, ...]] = {"in": (5, 11, 16), "cm": (12, 
 
 def _links(now: Measured) -> dict[str, Balloon]:
     """The link balloons, the largest gauge first."""
-    links = {key: b for key, b in now.design.balloons.items() if b.kind == "link"}
+    links = {key: b for key, b in now.design.balloons.items() if b.is_strut}
     return dict(sorted(links.items(), key=lambda item: -item[1].inflate_to))
 
 
@@ -120,7 +121,7 @@ def by_balloon(data: Mapping[str, Any], now: Measured, height_m: float) -> Way:
     if all(bags[key] == balloon.nominal for key, balloon in links.items()):
         raise NotHadError(say("the balloons that it has are the nearest size; see by gauge"))
     for key, balloon in now.design.balloons.items():
-        if balloon.kind == "round":
+        if not balloon.is_strut:
             gauge = balloon.inflate_to * factor
             if not LEAST_SHARE <= gauge / balloon.nominal <= 1:
                 larger = [size for size in ROUND_SIZES[units] if gauge <= size]
@@ -171,7 +172,7 @@ def _resized(
 ) -> Iterator[Put]:
     bag = bags.get(key, balloon.nominal)
     at = ("balloons", key)
-    if balloon.kind == "link":
+    if balloon.is_strut:
         gauge = rounded[balloon.inflate_to]
     else:
         gauge = min(bag, max(1, floor(balloon.inflate_to * factor / step + 0.5)) * step)
@@ -206,10 +207,8 @@ def _sized_words(keys: Sequence[str], gauge: str, kind: str, bag: str, units: Un
     """`long, cross sized to 8.5 in`; with the kind of balloon and its bag's size if it is new."""
     if not kind:
         message = mark("{keys} sized to {gauge} {units}")
-    elif kind == "link":
-        message = mark("{keys} sized to {gauge} {units} ({bag} {units} link)")
     else:
-        message = mark("{keys} sized to {gauge} {units} ({bag} {units} round)")
+        message = BALLOON_KINDS[kind].words.sized_anew
     sizes = {"gauge": written(gauge), "bag": written(bag) if bag else ""}
     return say(message, keys=", ".join(keys), units=units, **sizes)
 

@@ -10,6 +10,7 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 from functools import cached_property
 
+from buildplan.framework.balloon_kinds import BalloonKind
 from buildplan.framework.cells import CellKind
 from buildplan.framework.chain_roles import ChainRole, Layer
 from buildplan.language.messages import Message
@@ -40,7 +41,7 @@ class BalloonType:
     """
 
     key: str
-    kind: str
+    kind: BalloonKind
     nominal_m: float
     gauge_m: float
     tie_to_tie_m: float
@@ -48,6 +49,11 @@ class BalloonType:
     colour: str
     label: str
     finish: str = "standard"
+
+    @property
+    def length_m(self) -> float:
+        """How long its body is: from knot to knot, or as long as it is thick."""
+        return self.tie_to_tie_m if self.kind.is_strut else self.gauge_m
 
 
 @dataclass(frozen=True)

@@ -34,7 +34,7 @@ def size_of(balloon: Balloon, metres_per_unit: float) -> Size:
 
 def _tied(balloon: Balloon, hands: Hands, metres_per_unit: float) -> Balloon:
     _, within = tie_to_tie(balloon)
-    if balloon.kind != "link" or not within or balloon.tie_to_tie is not None:
+    if not balloon.is_strut or not within or balloon.tie_to_tie is not None:
         return balloon
     factor = hands.tie(((size_of(balloon, metres_per_unit), 1),))
     length = balloon.inflate_to * TIE_TO_TIE_PER_GAUGE * factor.value
@@ -45,7 +45,7 @@ def _tied(balloon: Balloon, hands: Hands, metres_per_unit: float) -> Balloon:
 def learned_for(design: Design, measurements: Sequence[Measurement]) -> Hands:
     """What measurements say of the hands that will build this design, in all its sizes."""
     scale = METRES_PER_UNIT[design.units]
-    sizes = [size_of(one, scale) for one in design.balloons.values() if one.kind == "link"]
+    sizes = [size_of(one, scale) for one in design.balloons.values() if one.is_strut]
     return learn(measurements, sizes)
 
 

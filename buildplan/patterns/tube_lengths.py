@@ -37,7 +37,7 @@ def _links(keys: Iterable[object], balloons: Balloons) -> list[Balloon] | None:
         ):
             return None
         link = balloon.part
-        if link.kind != "link" or link.inflate_to > link.nominal or not likely(link):
+        if not link.is_strut or link.inflate_to > link.nominal or not likely(link):
             return None
         links.append(link)
     return links

@@ -122,7 +122,7 @@ def gather_piece(book: Book, voices: Sequence[Voice]) -> Piece:
 
 def balloon_profile(balloon: BalloonType) -> list[tuple[float, float]]:
     """The outline of a balloon from knot to knot: (share of the length, share of the gauge)."""
-    if balloon.kind == "round":
+    if not balloon.kind.is_strut:
         angle = np.linspace(-np.pi / 2, np.pi / 2, PROFILE_POINTS)
         along, radius = np.sin(angle) / 2, np.cos(angle) / 2
     else:
@@ -140,7 +140,7 @@ def _balloon(book: Book, told: Mapping[str, Told], key: str) -> BalloonData:
     balloon, count = book.framework.balloons[key], book.facts.counts[key]
     return BalloonData(
         key=key,
-        kind="link" if balloon.kind == "link" else "round",
+        kind="link" if balloon.kind.is_strut else "round",
         label={language: each.design.balloons[key].label or "" for language, each in told.items()},
         size={language: each.gauges[key] for language, each in told.items()},
         letter=book.colour_letters.get(key, ""),

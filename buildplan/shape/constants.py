@@ -17,7 +17,8 @@ FROM_MEMORY = "from memory"
 
 @dataclass(frozen=True)
 class Constant:
-    """A number with its unit, the range it may lie in, and its source."""
+    """A number with its unit, the range it may lie in, and its source. Where it is the latex in a
+    balloon, `latex_of` says of what kind, and of what size printed on the bag, in inches."""
 
     name: str
     value: float
@@ -25,6 +26,7 @@ class Constant:
     low: float
     high: float
     source: str
+    latex_of: tuple[str, float] | None = None
 
     @property
     def remembered(self) -> bool:
@@ -32,15 +34,20 @@ class Constant:
         return self.source.startswith(FROM_MEMORY)
 
 
+def _latex(kind: str, size_in: int, value: float, low: float, high: float) -> Constant:
+    name = f"{kind}_{size_in}_in_g"
+    return Constant(name, value, "g", low, high, FROM_MEMORY, (kind, float(size_in)))
+
+
 _TABLE = (
     # latex, by the size printed on the bag; sizes between are interpolated on log scales
-    Constant("link_6_in_g", 1.3, "g", 1.0, 1.7, FROM_MEMORY),
-    Constant("link_12_in_g", 3.5, "g", 2.8, 4.3, FROM_MEMORY),
-    Constant("round_5_in_g", 0.9, "g", 0.7, 1.1, FROM_MEMORY),
-    Constant("round_11_in_g", 3.0, "g", 2.5, 3.6, FROM_MEMORY),
-    Constant("round_16_in_g", 7.0, "g", 5.5, 9.0, FROM_MEMORY),
-    Constant("round_24_in_g", 18.0, "g", 14.0, 23.0, FROM_MEMORY),
-    Constant("round_36_in_g", 45.0, "g", 35.0, 60.0, FROM_MEMORY),
+    _latex("link", 6, 1.3, 1.0, 1.7),
+    _latex("link", 12, 3.5, 2.8, 4.3),
+    _latex("round", 5, 0.9, 0.7, 1.1),
+    _latex("round", 11, 3.0, 2.5, 3.6),
+    _latex("round", 16, 7.0, 5.5, 9.0),
+    _latex("round", 24, 18.0, 14.0, 23.0),
+    _latex("round", 36, 45.0, 35.0, 60.0),
     # the air and the place
     Constant("over_pressure", 2500.0, "Pa", 1000.0, 3500.0, FROM_MEMORY),
     Constant("air_pressure", 101325.0, "Pa", 98000.0, 104000.0, "ISA sea level, ISO 2533"),

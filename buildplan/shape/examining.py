@@ -136,7 +136,8 @@ def _latex_of(framework: Framework, table: Table) -> tuple[str, ...]:
     return tuple(
         name
         for name in CONSTANTS
-        if name.endswith("_in_g") and all_kg(at_bound(table, {name: "high"})) != all_kg(table)
+        if table[name].latex_of is not None
+        and all_kg(at_bound(table, {name: "high"})) != all_kg(table)
     )
 
 

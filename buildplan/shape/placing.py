@@ -157,7 +157,7 @@ def _ways(
 
 
 def _link_m(framework: Framework) -> float:
-    kinds = [one.tie_to_tie_m for one in framework.balloons.values() if one.kind == "link"]
+    kinds = [one.tie_to_tie_m for one in framework.balloons.values() if one.kind.is_strut]
     return float(np.mean(kinds))
 
 

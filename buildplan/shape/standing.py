@@ -23,9 +23,9 @@ NEARLY_DOWN = 0.1  # of a body's radius
 def latex_kg(balloon: BalloonType, constants: Mapping[str, Constant]) -> float:
     """Latex in one balloon, by its printed size: interpolated on log scales (an estimate)."""
     known = sorted(
-        (float(name.split("_")[1]), constant.value)
-        for name, constant in constants.items()
-        if name.startswith(f"{balloon.kind}_") and name.endswith("_in_g")
+        (constant.latex_of[1], constant.value)
+        for constant in constants.values()
+        if constant.latex_of is not None and constant.latex_of[0] == balloon.kind.latex_like
     )
     sizes, grams = np.log(np.array(known)).T
     size = float(np.log(balloon.nominal_m / INCH_M))
@@ -44,9 +44,12 @@ def weight_kg(balloon: BalloonType, constants: Mapping[str, Constant]) -> float:
 
     The air inside floats in the air outside, but for what the over-pressure adds.
     """
-    length = balloon.tie_to_tie_m if balloon.kind == "link" else balloon.gauge_m
     over = constants["over_pressure"].value / constants["air_pressure"].value
-    air = constants["air_density"].value * over * body_volume_m3(balloon.gauge_m / 2, length)
+    air = (
+        constants["air_density"].value
+        * over
+        * body_volume_m3(balloon.gauge_m / 2, balloon.length_m)
+    )
     return latex_kg(balloon, constants) + air
 
 

@@ -2,18 +2,19 @@
 
 from __future__ import annotations
 
-from typing import Annotated, Literal
+from typing import Annotated
 
 from pydantic import Field
 
+from buildplan.framework.balloon_kinds import BALLOON_KINDS
 from buildplan.language.messages import mark
-from buildplan.source.values import ONE_LINE, FileModel, Finish, HexColour, Length
+from buildplan.source.values import ONE_LINE, FileModel, Finish, HexColour, Length, OneOf
 
 
 class Balloon(FileModel):
     """One kind of balloon in the piece: its size, its colour, and how far it is inflated."""
 
-    kind: Literal["link", "round"] = Field(
+    kind: Annotated[str, OneOf(BALLOON_KINDS)] = Field(
         description=mark(
             "link (a neck and a tail, one strut of the framework) or round (a neck only)"
         )
@@ -51,3 +52,8 @@ class Balloon(FileModel):
             "glossy), metallic, pearl, clear or matt"
         ),
     )
+
+    @property
+    def is_strut(self) -> bool:
+        """Whether it is tied at both ends, and can be a strut of the framework."""
+        return BALLOON_KINDS[self.kind].is_strut

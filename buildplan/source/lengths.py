@@ -23,7 +23,7 @@ def tie_to_tie(balloon: Balloon) -> tuple[float, float]:
         return balloon.tie_to_tie, balloon.tie_to_tie_within
     if balloon.chain_of_ten is not None:
         return balloon.chain_of_ten / 10, 0.0
-    if balloon.kind == "link":
+    if balloon.is_strut:
         return balloon.inflate_to * TIE_TO_TIE_PER_GAUGE, ESTIMATED_WITHIN
     return balloon.inflate_to, 0.0
 

@@ -26,7 +26,8 @@ def _inside(kind: Any, step: str | int) -> list[Any]:
     if _is_model(kind):
         for name, about in kind.model_fields.items():
             if step == (about.alias or name):
-                return _apart(about.annotation)
+                names = [part.names for part in about.metadata if isinstance(part, OneOf)]
+                return [Literal[tuple(names[0])]] if names else _apart(about.annotation)
     elif get_origin(kind) is dict and isinstance(step, str):
         return _apart(get_args(kind)[1])
     elif get_origin(kind) is list and isinstance(step, int):

@@ -9,6 +9,7 @@ from __future__ import annotations
 import math
 import time
 
+from buildplan.framework.balloon_kinds import LINK, ROUND
 from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.listed import build_listed
 from buildplan.framework.model import BalloonType, Framework
@@ -19,8 +20,8 @@ from buildplan.sequence.steps import plan_steps
 from buildplan.sequence.timetable import crew_of, timetable
 
 BALLOONS = {
-    "long": BalloonType("long", "link", 0.3, 0.2, 0.23, False, "#1F5F8B", "blue"),
-    "lock": BalloonType("lock", "round", 0.13, 0.09, 0.09, True, "#F7F3E8", "ivory"),
+    "long": BalloonType("long", LINK, 0.3, 0.2, 0.23, False, "#1F5F8B", "blue"),
+    "lock": BalloonType("lock", ROUND, 0.13, 0.09, 0.09, True, "#F7F3E8", "ivory"),
 }
 
 

@@ -8,6 +8,7 @@ from fractions import Fraction
 from hypothesis import strategies as st
 
 from buildplan.evaluation.materials import Need
+from buildplan.framework.balloon_kinds import BALLOON_KINDS
 from buildplan.framework.model import BalloonType
 
 INCH_M = 0.0254
@@ -18,7 +19,9 @@ def balloon(
 ) -> BalloonType:
     """A balloon sized to two thirds of its nominal size."""
     gauge_m = nominal_in * INCH_M * 2 / 3
-    return BalloonType(key, kind, nominal_in * INCH_M, gauge_m, 1.15 * gauge_m, True, colour, key)
+    return BalloonType(
+        key, BALLOON_KINDS[kind], nominal_in * INCH_M, gauge_m, 1.15 * gauge_m, True, colour, key
+    )
 
 
 PRODUCTS = {

@@ -5,6 +5,8 @@ from __future__ import annotations
 import numpy as np
 
 from buildplan.drawing.scene import Scene
+from buildplan.framework.balloon_kinds import LINK as A_LINK
+from buildplan.framework.balloon_kinds import ROUND as A_ROUND
 from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.model import BalloonType, Framework
 from buildplan.framework.tube import TubePlan, build_tube
@@ -13,9 +15,9 @@ from buildplan.shape.model import Shape, Standing
 GAUGE = 0.2
 LINK = 0.23
 BALLOONS = {
-    "long": BalloonType("long", "link", 0.3, GAUGE, LINK, True, "#1F5F8B", "deep blue"),
-    "cross": BalloonType("cross", "link", 0.3, GAUGE, LINK, True, "#F7F3E8", "ivory"),
-    "lock": BalloonType("lock", "round", 0.125, 0.09, 0.09, True, "#F7F3E8", "ivory"),
+    "long": BalloonType("long", A_LINK, 0.3, GAUGE, LINK, True, "#1F5F8B", "deep blue"),
+    "cross": BalloonType("cross", A_LINK, 0.3, GAUGE, LINK, True, "#F7F3E8", "ivory"),
+    "lock": BalloonType("lock", A_ROUND, 0.125, 0.09, 0.09, True, "#F7F3E8", "ivory"),
 }
 # chain letter: height and depth of its row, in links
 ROWS = {"A": (1, 0.5), "B": (0, 0.5), "C": (0, -0.5), "D": (1, -0.5)}

@@ -15,6 +15,7 @@ from buildplan.drawing.colours import contrast
 from buildplan.drawing.marks import Look
 from buildplan.drawing.signs import balloon_signs, touching
 from buildplan.drawing.symbols import PATTERNS, look_marks
+from buildplan.framework.balloon_kinds import LINK
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.listed import build_listed
 from buildplan.framework.model import BalloonType, Framework
@@ -47,7 +48,7 @@ def test_shipped_designs_are_told_apart_without_colour(path: Path) -> None:
 def necklace(shades: list[str]) -> Framework:
     """A ring of link balloons, each of its own colour, so that each touches two others."""
     balloons = {
-        f"k{i}": BalloonType(f"k{i}", "link", 0.3, 0.2, 0.23, True, shade, f"colour {i}")
+        f"k{i}": BalloonType(f"k{i}", LINK, 0.3, 0.2, 0.23, True, shade, f"colour {i}")
         for i, shade in enumerate(shades)
     }
     joints = [f"J{i}" for i in range(len(shades))]

@@ -10,6 +10,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from buildplan.framework.balloon_kinds import LINK
 from buildplan.framework.cells import cell_kind
 from buildplan.framework.counts import balloon_counts, multigraph, ring_lengths
 from buildplan.framework.model import BalloonType, End, Framework, Role
@@ -19,7 +20,7 @@ CELLS = {"straight": (1, 1), "fan": (1, 0), "fan_in": (0, 1), "tip": (2, 0), "di
 
 
 def balloon(key: str) -> BalloonType:
-    return BalloonType(key, "link", 0.3048, 0.2032, 0.23, False, "#000000", key)
+    return BalloonType(key, LINK, 0.3048, 0.2032, 0.23, False, "#000000", key)
 
 
 def tube(course: list[str], *, chains: int = 4, closed: bool = True) -> Framework:

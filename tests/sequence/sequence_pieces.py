@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from hypothesis import assume
 from hypothesis import strategies as st
 
+from buildplan.framework.balloon_kinds import BALLOON_KINDS
 from buildplan.framework.cells import cell_kind
 from buildplan.framework.listed import build_listed
 from buildplan.framework.model import BalloonType, Framework
@@ -28,7 +29,9 @@ CELLS = {
 
 def balloon(key: str, kind: str = "link", label: str = "", gauge_m: float = 0.2032) -> BalloonType:
     """A balloon sized to 8 inches."""
-    return BalloonType(key, kind, 0.3, gauge_m, gauge_m * 1.15, False, "#1F5F8B", label or key)
+    return BalloonType(
+        key, BALLOON_KINDS[kind], 0.3, gauge_m, gauge_m * 1.15, False, "#1F5F8B", label or key
+    )
 
 
 BALLOONS = {

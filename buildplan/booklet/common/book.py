@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from buildplan.business.copies.brand import Branding
 from buildplan.design.measures import Units
@@ -66,24 +66,11 @@ def gather_book(
 
 def adds_words(book: Book, step: Step) -> str:
     """What a step adds, by balloon: `12 ivory link balloons (Y)`."""
-    letters, parts, say_count = book.colour_letters, [], book.voice.say_count
+    letters, parts = book.colour_letters, []
     for key, count in step.adds.items():
         if count:
             balloon = book.framework.balloons[key]
-            told = {"colour": balloon.label, "letter": letters[key]}
-            parts.append(
-                say_count(
-                    "{number} {colour} link balloon ({letter})",
-                    "{number} {colour} link balloons ({letter})",
-                    count,
-                    **told,
-                )
-                if balloon.kind == "link"
-                else say_count(
-                    "{number} {colour} round ({letter})",
-                    "{number} {colour} rounds ({letter})",
-                    count,
-                    **told,
-                )
-            )
+            told = (("colour", balloon.label), ("letter", letters[key]))
+            counted = replace(balloon.kind.words.counted, number=count, values=told)
+            parts.append(book.voice.tell(counted))
     return ", ".join(parts)

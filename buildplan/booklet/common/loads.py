@@ -33,9 +33,7 @@ def balloon_words(book: Book, key: str) -> str:
     voice = book.voice
     balloon = book.framework.balloons[key]
     size = length_words(balloon.nominal_m, book.units)
-    if balloon.kind == "round":
-        return voice.say("{colour} rounds, {size}", colour=balloon.label, size=size)
-    return voice.say("{colour} links, {size}", colour=balloon.label, size=size)
+    return voice.say(balloon.kind.words.several, colour=balloon.label, size=size)
 
 
 def joints_words(labels: Sequence[str], voice: Voice) -> str:

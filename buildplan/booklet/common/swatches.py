@@ -7,7 +7,6 @@ import numpy as np
 from buildplan.drawing.marks import Look, Picture
 from buildplan.drawing.stamps import round_stamps
 from buildplan.framework.model import BalloonType
-from buildplan.language.speaking import mark
 from buildplan.language.voice import Voice
 
 
@@ -19,11 +18,7 @@ def swatch(
     knot = np.array([size / 2, 0.0])
     look = Look("round", balloon.colour, "new", line=0.05, finish=balloon.finish)
     marks = round_stamps(look, knot, middle, size * 0.86, pattern)
-    message = (
-        mark("Colour {letter}: {colour}, a link balloon.")
-        if balloon.kind == "link"
-        else mark("Colour {letter}: {colour}, a round balloon.")
-    )
+    message = balloon.kind.words.in_a_key
     return Picture(
         size, size, tuple(marks), voice.say(message, letter=letter, colour=balloon.label)
     )

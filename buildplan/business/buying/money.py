@@ -188,10 +188,11 @@ def missing_prices(design: Design, purchases: Iterable[Purchase]) -> list[Proble
 def balloon_words(purchase: Purchase, units: Units) -> str:
     """What is bought, in a few words: `deep blue 12 in link`."""
     balloon = purchase.balloon
-    message = (
-        mark("{colour} {size} link") if balloon.kind == "link" else mark("{colour} {size} round")
+    return say(
+        balloon.kind.words.coloured_sized,
+        colour=purchase.label,
+        size=length_words(balloon.nominal_m, units),
     )
-    return say(message, colour=purchase.label, size=length_words(balloon.nominal_m, units))
 
 
 def disagreements(needs_of: Mapping[str, Sequence[Need]]) -> list[Problem]:
@@ -202,12 +203,8 @@ def disagreements(needs_of: Mapping[str, Sequence[Need]]) -> list[Problem]:
     everything = [need for needs in needs_of.values() for need in needs]
     for same in by_product(everything).values():
         sizes, prices = offers(same)
-        colour, link = same[0].balloon.label, same[0].balloon.kind == "link"
-        what = (
-            message("{colour} link", colour=colour)
-            if link
-            else message("{colour} round", colour=colour)
-        )
+        balloon = same[0].balloon
+        what = message(balloon.kind.words.coloured, colour=balloon.label)
         files = ", ".join(dict.fromkeys(file_of[id(need)] for need in same))
         if len(sizes) > 1:
             problems.append(

@@ -129,5 +129,4 @@ def _bag(framework: Framework, label: str, holds: str, keys: Iterable[str]) -> B
 
 def _volume_m3(framework: Framework, key: str) -> float:
     balloon = framework.balloons[key]
-    length = balloon.tie_to_tie_m if balloon.kind == "link" else balloon.gauge_m
-    return body_volume_m3(balloon.gauge_m / 2, length)
+    return body_volume_m3(balloon.gauge_m / 2, balloon.length_m)

@@ -57,7 +57,7 @@ def size_balloons(framework: Framework, key: str = "") -> Picture:
     colour, is_round = palette(framework).chain, False
     if key:
         balloon = framework.balloons[key]
-        colour, is_round = balloon.colour, balloon.kind == "round"
+        colour, is_round = balloon.colour, not balloon.kind.is_strut
     marks: list[Mark] = []
     radius, y = 23.0, 93.0
     for x, share, word in (
