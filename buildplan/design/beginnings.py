@@ -8,14 +8,18 @@ tie-to-tie lengths: good enough to choose a number of cells by. What the piece t
 from __future__ import annotations
 
 import math
+import re
+import unicodedata
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from textwrap import wrap
 from types import MappingProxyType
 
 from buildplan.design.measures import Units
+from buildplan.framework.naming import letters
 from buildplan.language.grammar import decimal
 from buildplan.language.speaking import mark, say
+from buildplan.patterns.lettering import HEIGHTS, can_draw
 
 USUAL_COLOURS = ("deep blue", "ivory", "ivory")
 USUAL_GAUGE: Mapping[Units, float] = {"in": 8, "cm": 20}
@@ -39,9 +43,17 @@ COLUMN_RINGS = range(3, 17)
 # Height of a column of six around, in tie-to-tie lengths: with no ring, and for each ring.
 COLUMN_AT = (0.01, 0.861)
 GLOBE_ACROSS = 3.84
+# An entrance: two columns of four around with an arch on top. Height in tie-to-tie lengths with no
+# ring in the columns and for each; the rings are odd, so that the upper lies as the lowest.
+ENTRANCE_RINGS = (3, 5, 7, 9)
+ENTRANCE_AT = (3.03, 0.846)
+ENTRANCE_LEG, ENTRANCE_SPAN = 2, 4
+# Height of letters so many cells high, in tie-to-tie lengths.
+SIGN_OVER = 0.83
 COMMENT_WIDTH = 84
+MOST_LETTERS = 12
 # Pieces whose size is their height.
-TALL = ("arch", "column")
+TALL = ("arch", "column", "entrance", "sign")
 
 
 class WishError(ValueError):
@@ -133,6 +145,8 @@ _A_PIECE: Mapping[str, str] = {
     "wall": mark("a wall"),
     "column": mark("a column"),
     "globe": mark("a globe"),
+    "entrance": mark("an entrance"),
+    "sign": mark("a sign"),
 }
 
 
@@ -258,6 +272,61 @@ def _globe(wish: Wish, size: float | None) -> Plan:
     )
 
 
+def _entrance(wish: Wish, size: float | None) -> Plan:
+    rings = _count(
+        wish, size, 5, ENTRANCE_RINGS, lambda count: ENTRANCE_AT[0] + ENTRANCE_AT[1] * count
+    )
+    top = letters(rings - 1)
+    outer, inner = 2 * ENTRANCE_LEG + ENTRANCE_SPAN + 5, 2 * ENTRANCE_LEG + ENTRANCE_SPAN + 1
+    column = f"{{column: {{around: 4, rings: {rings}, ring: long, between: cross, lock: lock}}}}"
+    arch = (
+        f"{{arch: {{kind: square, leg: {ENTRANCE_LEG}, span: {ENTRANCE_SPAN}, long: long, "
+        "brace: cross, lock: lock}}"
+    )
+    feet = zip(
+        ("L", "L", "L", "L", "R", "R", "R", "R"),
+        (1, 4, 3, 2, 1, 2, 3, 4),
+        ("A1", "B1", "C1", "D1", f"A{outer}", f"B{inner}", f"C{inner}", f"D{outer}"),
+        strict=True,
+    )
+    return Plan(
+        (
+            "assembly:",
+            "  parts:",
+            f"    # {say('the left column, the right one, and the arch on top of them')}",
+            f"    - {{name: L, build: {column}}}",
+            f"    - {{name: R, build: {column}}}",
+            f"    - {{name: T, build: {arch}}}",
+            _lock(),
+            f"  # {say('the upper ring of each column and a foot of the arch, joint by joint')}",
+            "  ties:",
+            *(f"    - [{part}.{top}{joint}, T.{foot}]" for part, joint, foot in feet),
+        )
+    )
+
+
+def _sign(wish: Wish, size: float | None) -> Plan:
+    plain = unicodedata.normalize("NFKD", wish.name).encode("ascii", "ignore").decode().upper()
+    text = " ".join(re.findall(r"[A-Z0-9]+", plain))[:MOST_LETTERS].strip()
+    if not text:
+        raise WishError(say("a sign says its name, in letters from A to Z and digits"), "name")
+    heights = [
+        cells for cells in HEIGHTS if all(can_draw(one, cells) for one in text if one != " ")
+    ]
+    cells = _count(wish, size, heights[min(1, len(heights) - 1)], heights, lambda n: SIGN_OVER + n)
+    return Plan(
+        (
+            "letters:",
+            f'  text: "{text}"',
+            f"  cells: {cells}        # {say('how many cells high')}",
+            "  long: long",
+            "  brace: cross",
+            f"  bar: cross      # {say('low bars between the letters keep a word one piece')}",
+            _lock(),
+        )
+    )
+
+
 def _count(
     wish: Wish,
     size: float | None,
@@ -305,5 +374,7 @@ PIECES: Mapping[str, Callable[[Wish, float | None], Plan]] = MappingProxyType(
         "wall": _wall,
         "column": _column,
         "globe": _globe,
+        "entrance": _entrance,
+        "sign": _sign,
     }
 )

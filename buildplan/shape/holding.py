@@ -18,6 +18,7 @@ ADVISED_KG = 8.0
 ADVISED_LEAN_DEG = 15.0
 STEP_M = 0.05
 LEAST_M = 0.3
+MOST_M = 1.2  # a foot that is longer is tied to the middle of the base
 
 
 def on_base(standing: Standing, mass_kg: float, base: Base) -> Standing:
@@ -55,9 +56,9 @@ def advised_base(standing: Standing, mass_kg: float) -> Base:
     centre, middle = standing.centre_of_mass_m, _middle(standing)
     off = share * np.abs(centre[[0, 2]] - middle)
     reach = off + share * float(centre[1]) * tan(radians(ADVISED_LEAN_DEG))
-    under = np.ptp(standing.foot_polygon_m, axis=0)  # the whole foot is tied to it
+    under = np.ptp(standing.foot_polygon_m, axis=0)
     sides = [
-        max(LEAST_M, float(np.ceil(max(2 * one, foot) / STEP_M) * STEP_M))
+        max(LEAST_M, float(np.ceil(max(2 * one, min(foot, MOST_M)) / STEP_M) * STEP_M))
         for one, foot in zip(reach, under, strict=True)
     ]
     return Base(round(sides[0], 2), round(sides[1], 2), weight)
