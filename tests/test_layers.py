@@ -15,6 +15,7 @@ ORDER = [
     "design",
     "shape",
     "sequence",
+    "instructions",
     "evaluation",
     "hands",
     "drawing",

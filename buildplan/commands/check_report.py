@@ -15,10 +15,12 @@ from buildplan.evaluation.figures import (
     weight_words,
 )
 from buildplan.framework.model import Framework
+from buildplan.instructions.model import StepWords
+from buildplan.instructions.stages import stage_name
 from buildplan.language.grammar import decimal, listed
 from buildplan.language.speaking import mark, say, say_in, spoken_voice, whole
+from buildplan.language.voice import Voice
 from buildplan.sequence.model import Step
-from buildplan.sequence.words.stages import stage_name
 from buildplan.shape.calibration import RingCheck, at_gauge_step, at_warmth, ring_checks
 from buildplan.shape.constants import constants_with
 from buildplan.shape.holding import conditions
@@ -249,18 +251,18 @@ def _measuring(framework: Framework, shape: Shape, units: Units) -> Iterator[str
     )
 
 
-def steps_report(steps: Sequence[Step]) -> str:
+def steps_report(steps: Sequence[Step], words: Sequence[StepWords], voice: Voice) -> str:
     """The steps in order, each with its rows and its check."""
     lines: list[str] = []
     stage = None
-    for step in steps:
+    for step, said in zip(steps, words, strict=True):
         if step.stage is not stage:
             stage = step.stage
-            lines += ["", stage_name(stage).upper()]
-        title = step.title
+            lines += ["", stage_name(voice, stage).upper()]
+        title = said.title
         if step.times > 1:
-            title = say("{step} (x {times})", step=title, times=step.times)
-        lines += [f"{step.number:4}. {title}", f"      {step.text}"]
-        lines += [f"      - {row}" for row in step.rows]
-        lines.append("      " + say("Check: {count}", count=step.check))
+            title = voice.say("{step} (x {times})", step=title, times=step.times)
+        lines += [f"{step.number:4}. {title}", f"      {said.text}"]
+        lines += [f"      - {row}" for row in said.rows]
+        lines.append("      " + voice.say("Check: {count}", count=said.check))
     return "\n".join(lines[1:])

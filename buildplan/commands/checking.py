@@ -177,27 +177,29 @@ def steps(
     """
     from buildplan.commands.check_report import steps_report
     from buildplan.commands.files import asked, evaluation_of
-    from buildplan.sequence.exchange import steps_as_json
-    from buildplan.sequence.tell_times import start_lines, steps_with_times, timetable_lines
+    from buildplan.instructions.exchange import told_as_json
+    from buildplan.instructions.telling import tell_steps
+    from buildplan.instructions.timetables import start_lines, steps_with_times, timetable_lines
     from buildplan.sequence.timetable import crew_of, latest_starts, timetable
 
-    piece = evaluation_of(design)
+    piece, voice = evaluation_of(design), spoken_voice()
+    words = tell_steps(piece.steps, piece.framework, piece.units, voice)
     planned = None
     if crew is not None:
         people = asked(lambda text: crew_of(int(text), inflate_only), str(crew))
         minutes = {str(kind): value for kind, value in piece.design.labour.items()}
         planned = timetable(piece.steps, people, minutes, in_workshop=not on_site)
     if as_json:
-        listed = steps_as_json(piece.steps)
+        listed = told_as_json(piece.steps, words)
         if planned is not None:
-            listed = steps_with_times(listed, planned)
+            listed = steps_with_times(listed, planned, voice)
         typer.echo(json.dumps(listed, indent=2, ensure_ascii=False))
         return
-    typer.echo(steps_report(piece.steps))
+    typer.echo(steps_report(piece.steps, words, voice))
     if planned is not None:
-        typer.echo("\n" + "\n".join(timetable_lines(planned)))
+        typer.echo("\n" + "\n".join(timetable_lines(voice, planned)))
         if opening is not None:
-            typer.echo("\n" + "\n".join(start_lines(latest_starts(planned, opening))))
+            typer.echo("\n" + "\n".join(start_lines(voice, latest_starts(planned, opening))))
 
 
 @app.command()
@@ -212,7 +214,8 @@ def times(
     Prints a `labour` block to paste into a design file.
     """
     from buildplan.commands.files import ProblemsFoundError
-    from buildplan.sequence.time_log import TimeLogError, labour_lines, learn_minutes
+    from buildplan.instructions.timetables import labour_lines
+    from buildplan.sequence.time_log import TimeLogError, learn_minutes
 
     try:
         learned = learn_minutes(log.read_text("utf-8"))
@@ -222,9 +225,9 @@ def times(
         ) from error
     except TimeLogError as error:
         for mistake in error.mistakes:
-            errors.print(f"{log}: {mistake}", markup=False)
+            errors.print(f"{log}: {spoken_voice().tell(mistake)}", markup=False)
         raise ProblemsFoundError from error
-    typer.echo("\n".join(labour_lines(learned)))
+    typer.echo("\n".join(labour_lines(spoken_voice(), learned)))
 
 
 @app.command()

@@ -76,7 +76,7 @@ def evaluate(
     constants = constants_with(design.constants)
     found = examine(framework, shape, gust_m_per_s=gust_m_per_s, constants=constants)
     reach = find_reach(framework, shape)
-    steps = plan_steps(framework, new_parts, units, reach)
+    steps = plan_steps(framework, new_parts, reach)
     shape = replace(shape, problems=with_base(shape.problems, shape, design.units))
     cautions = with_base(found.cautions, shape, design.units)
     found = replace(found, cautions=(*cautions, *reach.cautions))

@@ -8,9 +8,9 @@ from buildplan.design.measures import Units, size_words
 from buildplan.design.translating import translated_design
 from buildplan.evaluation.measured import Measured
 from buildplan.fitting.resize_options import Way
+from buildplan.instructions.times import duration
 from buildplan.language.grammar import capital, sentences
-from buildplan.language.speaking import mark, say
-from buildplan.sequence.words.times import duration
+from buildplan.language.speaking import mark, say, spoken_voice
 
 NAMES: Mapping[str, str] = {
     "gauge": mark("by gauge"),
@@ -68,7 +68,7 @@ def _row(name: str, one: Measured, words: str, units: Units) -> tuple[str, ...]:
         size_words(one.height_m, units),
         size_words(one.width_m, units),
         str(one.balloons),
-        duration(one.minutes),
+        duration(spoken_voice(), one.minutes),
         words,
     )
 

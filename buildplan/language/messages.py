@@ -78,3 +78,8 @@ def listing(items: Iterable[Value], style: Style = "standard") -> Listing:
 def mark(text: str) -> str:
     """The text itself: it goes into the catalogues, and is made a message of later."""
     return text
+
+
+def mark_count(one: str, many: str) -> tuple[str, str]:
+    """The two forms of a counted message: as `mark`, for `say_count` later."""
+    return one, many

@@ -14,6 +14,7 @@ from buildplan.business.copies.serial import design_digest
 from buildplan.drawing.bodies import lock_centres
 from buildplan.drawing.outlines import profile
 from buildplan.framework.model import BalloonType
+from buildplan.instructions.model import TurnWords
 from buildplan.language.voice import Voice
 from buildplan.screen.model import (
     SCHEMA_ID,
@@ -234,6 +235,11 @@ def _step(
     )
 
 
+def rows(turn: TurnWords) -> str:
+    """The rows of a turn, a line each."""
+    return "\n".join(turn.lines)
+
+
 def _turn(book: Book, told: Mapping[str, Told], at: int, number: int, moment: int) -> TurnData:
     step: Step = book.steps[at]
     turn: Turn = step.turns[number]
@@ -242,7 +248,7 @@ def _turn(book: Book, told: Mapping[str, Told], at: int, number: int, moment: in
     return TurnData(
         moment=moment,
         name={language: each.steps[at].turns[number].name for language, each in told.items()},
-        row={language: each.steps[at].turns[number].words for language, each in told.items()},
+        row={language: rows(each.steps[at].turns[number]) for language, each in told.items()},
         joints=list(turn.joints),
         closed=_comes_back(turn),
         links=[link for operation in brings for link in operation.links],

@@ -11,14 +11,13 @@ from buildplan.design.building import build_framework
 from buildplan.design.measures import length_words, size_words
 from buildplan.design.model import Design
 from buildplan.design.translating import translated_brand, translated_design
-from buildplan.evaluation.evaluating import NEW_PARTS
 from buildplan.evaluation.figures import minutes_words
+from buildplan.instructions.model import StepWords
+from buildplan.instructions.stages import stage_name
+from buildplan.instructions.telling import tell_steps
 from buildplan.language.speaking import speaking
 from buildplan.language.voice import Voice
-from buildplan.sequence.model import Stage, Step
-from buildplan.sequence.reach import Reach, find_reach
-from buildplan.sequence.steps import plan_steps
-from buildplan.sequence.words.stages import stage_name
+from buildplan.sequence.model import Stage
 
 Said = dict[str, str]
 
@@ -28,26 +27,25 @@ class Told:
     """The words of one language: the design in it, its steps, the stages and the gauges."""
 
     design: Design
-    steps: tuple[Step, ...]
+    steps: tuple[StepWords, ...]
     stages: Mapping[str, str]
     gauges: Mapping[str, str]
 
 
 def told_in(book: Book, voices: Iterable[Voice]) -> Mapping[str, Told]:
     """The words of a piece in the language of each voice, by its code."""
-    reach = find_reach(book.framework, book.shape)
-    return {voice.language: _told(book, voice, reach) for voice in voices}
+    return {voice.language: _told(book, voice) for voice in voices}
 
 
-def _told(book: Book, voice: Voice, reach: Reach) -> Told:
+def _told(book: Book, voice: Voice) -> Told:
     with speaking(voice.language):
         design = translated_design(book.design)
         framework = build_framework(design)
-        steps = plan_steps(framework, NEW_PARTS[book.edition], book.units, reach)
+        steps = tell_steps(book.steps, framework, book.units, voice)
         return Told(
             design=design,
             steps=steps,
-            stages={str(stage): stage_name(stage) for stage in Stage},
+            stages={str(stage): stage_name(voice, stage) for stage in Stage},
             gauges={
                 key: length_words(balloon.gauge_m, book.units)
                 for key, balloon in framework.balloons.items()

@@ -15,9 +15,6 @@ def steps_as_json(steps: Iterable[Step]) -> list[dict[str, Any]]:
             "number": step.number,
             "stage": str(step.stage),
             "kind": str(step.kind),
-            "title": step.title,
-            "text": step.text,
-            "check": step.check,
             "times": step.times,
             "needs": list(step.needs),
             "adds": dict(step.adds),
@@ -25,6 +22,8 @@ def steps_as_json(steps: Iterable[Step]) -> list[dict[str, Any]]:
             "alike": step.alike,
             "side_work": step.side_work,
             "cells": list(step.cells),
+            "behind": list(step.behind),
+            "ways": {str(way): list(joints) for way, joints in step.ways.items()},
             "turns": [_turn(turn) for turn in step.turns],
         }
         for step in steps
@@ -33,8 +32,6 @@ def steps_as_json(steps: Iterable[Step]) -> list[dict[str, Any]]:
 
 def _turn(turn: Turn) -> dict[str, Any]:
     return {
-        "name": turn.name,
-        "words": turn.words,
         "joints": list(turn.joints),
         "operations": [_operation(operation) for operation in turn.operations],
     }

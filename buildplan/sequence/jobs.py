@@ -4,10 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from enum import Enum, auto
 
-from buildplan.framework.cells import cell_words
-from buildplan.language.grammar import first_to_last
-from buildplan.language.speaking import mark, say, spoken_voice
 from buildplan.sequence.grouping import HEADS, STRAIGHT
 from buildplan.sequence.model import Kind, Operation, Step, Turn
 from buildplan.sequence.timetable import PORTABLE
@@ -17,25 +15,48 @@ from buildplan.sequence.timetable import PORTABLE
 LEAST_BRACES, MOST_BRACES = 5, 12
 # A last run shorter than this goes with the one before it.
 SHORT_RUN = 4
-# Titles of jobs that hold no braces.
-SIZE_AND_PAIR, LOCKS = mark("Size and pair"), mark("Locks")
-LONG_CHAINS, SHORT_CHAINS = mark("Long chains"), mark("Short chains")
-LAY_OUT, LOOK_OVER = mark("Lay out"), mark("Look over and stand up")
+
+
+class JobKind(Enum):
+    """What a job is about."""
+
+    SIZE_AND_PAIR = auto()
+    LOCKS = auto()
+    LONG_CHAINS = auto()
+    SHORT_CHAINS = auto()
+    LAY_OUT = auto()
+    RUN = auto()
+    LOOK_OVER = auto()
 
 
 @dataclass(frozen=True)
 class Row:
-    """One brace, single or joint of a run: what it is, what it is called, the kind of cell that
-    it finishes, how it is tied, and the joints where hands work and that are locked then. A
-    brace has its number in the piece."""
+    """One brace, single or joint of a run (or a laying, or a turning over): the step and the
+    operation that it is, the kinds of cell that it finishes, and the joints that are locked with
+    it. `place` is its turn in the step and its place among the heads of that turn."""
 
-    kind: Kind
-    name: str
-    cell: str
-    words: str
-    locks: tuple[str, ...]
-    joints: tuple[str, ...] = ()
-    brace: int | None = None
+    step: Step
+    head: Operation
+    place: tuple[int, int]
+    cells: tuple[str, ...] = ()
+    locks: tuple[str, ...] = ()
+
+    @property
+    def kind(self) -> Kind:
+        """What hands do in it."""
+        return self.head.kind
+
+    @property
+    def joints(self) -> tuple[str, ...]:
+        """The joints where hands work."""
+        return self.head.joints
+
+    @property
+    def brace(self) -> int | None:
+        """The number of a brace in the piece."""
+        if self.kind is not Kind.BRACE:
+            return None
+        return int(self.head.id.rpartition(" ")[2])
 
 
 @dataclass(frozen=True)
@@ -44,7 +65,7 @@ class Job:
     `portable` says that it can be done beforehand and carried."""
 
     number: int
-    title: str
+    kind: JobKind
     steps: tuple[Step, ...]
     rows: tuple[Row, ...] = ()
     portable: bool = False
@@ -58,40 +79,34 @@ class Job:
 
 def jobs(steps: Sequence[Step]) -> tuple[Job, ...]:
     """Every step in exactly one job, jobs in the order of the work."""
-    before: dict[str, list[Step]] = {}
-    after: dict[str, list[Step]] = {}
     on_the_piece = _on_the_piece(steps)
     told = {step.number for step in on_the_piece}
+    apart: dict[JobKind, list[Step]] = {}
     for step in steps:
         if step.number not in told:
-            part = after if step.kind in (Kind.INSPECT, Kind.STAND_UP) else before
-            part.setdefault(_title(step), []).append(step)
-    found: list[Job] = []
-
-    def add(title: str, members: Sequence[Step], rows: tuple[Row, ...] = ()) -> None:
-        portable = all(step.kind in PORTABLE for step in members)
-        found.append(Job(len(found) + 1, title, tuple(members), rows, portable))
-
-    for title, members in before.items():
-        add(say(title), members)
-    for run in _runs(on_the_piece):
-        rows = tuple(row for step in run for row in _rows(step))
-        add(_run_title(rows), run, rows)
-    for title, members in after.items():
-        add(say(title), members)
-    return tuple(found)
+            apart.setdefault(_kind(step), []).append(step)
+    after = apart.pop(JobKind.LOOK_OVER, [])
+    found = [(kind, members, ()) for kind, members in apart.items()]
+    runs = [
+        (JobKind.RUN, run, tuple(row for step in run for row in _rows(step)))
+        for run in _runs(on_the_piece)
+    ]
+    last = [(JobKind.LOOK_OVER, after, ())] if after else []
+    return tuple(
+        Job(number, kind, tuple(members), rows, all(step.kind in PORTABLE for step in members))
+        for number, (kind, members, rows) in enumerate([*found, *runs, *last], 1)
+    )
 
 
-def _title(step: Step) -> str:
-    """A marked message: it is said when the job is made."""
+def _kind(step: Step) -> JobKind:
     first = step.operations[0]
     if step.kind in (Kind.PAIR, Kind.TIE_OFF):
-        return LOCKS if first.locks else SIZE_AND_PAIR
+        return JobKind.LOCKS if first.locks else JobKind.SIZE_AND_PAIR
     if step.kind is Kind.CHAIN:
-        return LONG_CHAINS if first.adds else SHORT_CHAINS
+        return JobKind.LONG_CHAINS if first.adds else JobKind.SHORT_CHAINS
     if step.kind in (Kind.CLOSE_RING, Kind.TAG, Kind.LAY):
-        return LAY_OUT
-    return LOOK_OVER
+        return JobKind.LAY_OUT
+    return JobKind.LOOK_OVER
 
 
 def _on_the_piece(steps: Sequence[Step]) -> list[Step]:
@@ -140,7 +155,7 @@ def _starts_anew(before: Step, step: Step) -> bool:
 
 
 def _ties(step: Step) -> bool:
-    return step.kind is Kind.JOIN and len(step.operations[0].joints) > 1
+    return any(len(operation.joints) > 1 for operation in step.of_kind(Kind.JOIN))
 
 
 def _ends_at_corner(run: Sequence[Step]) -> bool:
@@ -148,48 +163,26 @@ def _ends_at_corner(run: Sequence[Step]) -> bool:
 
 
 def _rows(step: Step) -> list[Row]:
-    if step.kind is Kind.TURN_OVER:
-        turned = say("the whole piece, all hands at once")
-        return [Row(step.kind, say("Turn over"), "", turned, ())]
-    if step.kind is Kind.LAY:
-        return [Row(step.kind, step.title, "", "", ())]
-    kinds = (cell_words(name) for name in step.cells if name != STRAIGHT)
-    cell = ", ".join(spoken_voice().tell(kind.called) for kind in kinds)
-    return [row for turn in step.turns for row in _rows_of(turn, cell)]
+    if step.kind in (Kind.TURN_OVER, Kind.LAY):
+        return [Row(step, step.operations[0], (0, 0), locks=step.locks)]
+    cells = tuple(name for name in step.cells if name != STRAIGHT)
+    return [
+        row for place, turn in enumerate(step.turns) for row in _rows_of(step, place, turn, cells)
+    ]
 
 
-def _rows_of(turn: Turn, cell: str) -> list[Row]:
+def _rows_of(step: Step, place: int, turn: Turn, cells: tuple[str, ...]) -> list[Row]:
     """A brace, single or joint with the locks at its joints; locks that wait for it elsewhere
     are those of the first."""
     heads = [operation for operation in turn.operations if operation.kind in HEADS]
+    if not heads:  # a chain that comes in for the joints after it
+        return [Row(step, operation, (place, 0)) for operation in turn.of_kind(Kind.TAG)]
     locked = [joint for operation in turn.operations for joint in operation.locks]
     rows = []
-    # each head has a line of its own, and they come before those of the locks
-    for line, head in zip(turn.words.splitlines(), heads, strict=False):
-        # the name stands in a column of its own
-        name, _, words = line.partition(": ")
+    for number, head in enumerate(heads):
         own = tuple(joint for joint in locked if joint in head.joints)
         if head is heads[0]:
             others = {joint for other in heads[1:] for joint in other.joints}
             own = tuple(joint for joint in locked if joint not in others)
-        number = _brace_number(head)
-        rows.append(Row(head.kind, name, cell, words.strip(), own, head.joints, number))
-        cell = ""
+        rows.append(Row(step, head, (place, number), cells if head is heads[0] else (), own))
     return rows
-
-
-def _run_title(rows: Sequence[Row]) -> str:
-    braces = [row.brace for row in rows if row.brace is not None]
-    if not braces:
-        named = [row.name for row in rows if row.kind not in (Kind.TURN_OVER, Kind.LAY)]
-        named = named or [row.name for row in rows]
-        return named[0] if len(named) == 1 else first_to_last(named[0], named[-1])
-    if len(braces) == 1:
-        return say("Brace {number}", number=braces[0])
-    return say("Braces {first} to {last}", first=braces[0], last=braces[-1])
-
-
-def _brace_number(operation: Operation) -> int | None:
-    if operation.kind is not Kind.BRACE:
-        return None
-    return int(operation.id.rpartition(" ")[2])

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 
 from buildplan.framework.model import End
@@ -45,6 +45,17 @@ class Kind(StrEnum):
     LOCK = "lock"
     INSPECT = "inspect"
     STAND_UP = "stand up"
+
+
+class Way(StrEnum):
+    """How a joint can be got at."""
+
+    DIRECT = "direct"
+    LIFTED = "lifted"
+    ON_ITS_SIDE = "on its side"
+    STOOL = "stool"
+    TURNED = "turned"
+    NONE = "none"
 
 
 @dataclass(frozen=True)
@@ -92,21 +103,20 @@ class Operation:
 
 @dataclass(frozen=True)
 class Turn:
-    """One doing of a step that is done several times: what it is called ("Brace 3"), the
-    joints where hands work, the operations in it in the order of the work (a brace, its
-    settling, its singles, its locks), and the rows of words that say what is particular to it
-    ("Brace 3: A3 – B3 – C3 – D3, closed at A3", "Locks of brace 3: A3, B3, C3, D3"), each a line.
-    Work without a place of its own has no name, and its words say again what the text says."""
+    """One doing of a step that is done several times: the joints where hands work, and the
+    operations in the order of the work (a brace, its settling, its singles, its locks)."""
 
-    name: str
     joints: tuple[str, ...]
     operations: tuple[Operation, ...]
-    words: str
+
+    def of_kind(self, kind: Kind) -> tuple[Operation, ...]:
+        """The operations of one kind, in order."""
+        return tuple(operation for operation in self.operations if operation.kind is kind)
 
 
 @dataclass(frozen=True)
 class Step:
-    """One numbered step of the booklet.
+    """One numbered step of the booklet, as plain data; `instructions` puts it into words.
 
     Done `times` over, once for each of `turns`; work that has no place of its own yet (80
     equal pairs, 30 equal short chains) has a single turn for all its times. What hands do turn
@@ -114,31 +124,26 @@ class Step:
     that of what gives the step its name. `adds` counts the balloons that come into the piece
     (all times together, by key); `prepares` counts those made ready, each once. `needs` are
     numbers of earlier steps. `cells` names the kinds of cell concerned ("straight", "tip", ...).
-    `alike` is the number of the first step that asks for the same moves at other joints, or None.
-    Side work can go on at the same time as the steps about it: `side_work` is the first step of
-    the main line that needs it, None for the main line itself.
+    `behind` are joints at the back of the piece, which hands reach low; `ways` names the joints
+    that are got at otherwise than directly. `alike` is the number of the first step that asks for
+    the same moves at other joints, or None. Side work can go on at the same time as the steps
+    about it: `side_work` is the first step of the main line that needs it, None for the main line
+    itself.
     """
 
     number: int
     stage: Stage
     kind: Kind
-    title: str
-    text: str
-    check: str
     times: int
     turns: tuple[Turn, ...]
     needs: tuple[int, ...]
     adds: Mapping[str, int]
     prepares: Mapping[str, int]
     cells: tuple[str, ...]
+    behind: tuple[str, ...] = ()
+    ways: Mapping[Way, tuple[str, ...]] = field(default_factory=dict)
     alike: int | None = None
     side_work: int | None = None
-
-    @property
-    def rows(self) -> tuple[str, ...]:
-        """What must be read beside the text: the words of each turn that has a name, line by
-        line."""
-        return tuple(row for turn in self.turns if turn.name for row in turn.words.splitlines())
 
     @property
     def operations(self) -> tuple[Operation, ...]:
@@ -159,3 +164,7 @@ class Step:
     def locks(self) -> tuple[str, ...]:
         """Joints at which all turns set a lock."""
         return tuple(joint for operation in self.operations for joint in operation.locks)
+
+    def of_kind(self, kind: Kind) -> tuple[Operation, ...]:
+        """The operations of one kind, in order."""
+        return tuple(operation for operation in self.operations if operation.kind is kind)

@@ -14,7 +14,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
-from enum import StrEnum, auto
+from enum import auto
 from functools import cache
 
 import numpy as np
@@ -22,10 +22,10 @@ from scipy.spatial import cKDTree
 
 from buildplan.framework.model import Framework
 from buildplan.sequence.courses import built_pieces, in_courses, order_of
-from buildplan.sequence.model import Kind, Operation
+from buildplan.sequence.model import Kind, Operation, Way
 from buildplan.sequence.operations import FEWEST_LIFTERS, operations
 from buildplan.sequence.ordering import in_order
-from buildplan.sequence.words import reaching as words
+from buildplan.sequence.unreached import out_of_reach
 from buildplan.shape.model import FloatArray, IntArray, Shape
 from buildplan.source.problems import Kind as ProblemKind
 from buildplan.source.problems import Problem
@@ -68,17 +68,6 @@ class Hands:
     elbow_above_floor: float = 0.05
     yielding: float = 0.8
     stool: float = 0.45
-
-
-class Way(StrEnum):
-    """How a joint can be got at."""
-
-    DIRECT = "direct"
-    LIFTED = "lifted"
-    ON_ITS_SIDE = "on its side"
-    STOOL = "stool"
-    TURNED = "turned"
-    NONE = "none"
 
 
 # One person lifts about this length of a piece. From memory.
@@ -352,4 +341,4 @@ def _cautions(ways: Mapping[str, Way]) -> tuple[Problem, ...]:
     shut = tuple(joint for joint, way in ways.items() if way is Way.NONE)
     if not shut:
         return ()
-    return (Problem(ReachKind.OUT_OF_REACH, *words.out_of_reach(), joints=shut),)
+    return (Problem(ReachKind.OUT_OF_REACH, *out_of_reach(), joints=shut),)

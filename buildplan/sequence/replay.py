@@ -83,9 +83,9 @@ def _read_numbers(steps: Sequence[Json]) -> None:
                 raise ReplayError(number, f"needs step {needed}, which is not an earlier one")
         if len(step["turns"]) not in (1, step["times"]):
             raise ReplayError(number, f"{len(step['turns'])} turns for {step['times']} times")
-        for turn in step["turns"]:
+        for place, turn in enumerate(step["turns"], 1):
             if set(turn["joints"]) != {j for op in turn["operations"] for j in op["joints"]}:
-                raise ReplayError(number, f"{turn['name']} names other joints than its work")
+                raise ReplayError(number, f"turn {place} names other joints than its work")
 
 
 def _in_turn(steps: Sequence[Json]) -> Iterator[tuple[int, Json]]:

@@ -19,9 +19,9 @@ from buildplan.sequence.network import INFLATE, TIE, Activity, in_needs_order, u
 
 @dataclass(frozen=True)
 class Person:
-    """Somebody of the crew, and what they are able to do."""
+    """Somebody of the crew, by number from 1, and what they are able to do."""
 
-    name: str
+    number: int
     skills: frozenset[str] = frozenset({TIE, INFLATE})
 
 

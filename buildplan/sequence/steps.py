@@ -3,58 +3,56 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Hashable
+from collections.abc import Hashable, Iterable
 
-from buildplan.design.measures import Units
 from buildplan.framework.counts import BALLOONS_PER_LOCK
 from buildplan.framework.model import Framework
-from buildplan.language.grammar import sentences
 from buildplan.sequence.grouping import groups
-from buildplan.sequence.model import Operation, Step, Turn
+from buildplan.sequence.model import Kind, Operation, Step, Turn, Way
 from buildplan.sequence.operations import operations
 from buildplan.sequence.ordering import in_order
 from buildplan.sequence.piece import Piece
 from buildplan.sequence.plan import Plan
 from buildplan.sequence.reach import Reach
-from buildplan.sequence.telling import row, wording
-from buildplan.sequence.words.preparing import side_work
+
+# Work that hands have to get at joints for.
+AT_JOINTS = frozenset({Kind.BRACE, Kind.SETTLE, Kind.SINGLE, Kind.JOIN, Kind.LOCK})
 
 
 def plan_steps(
     framework: Framework,
     new_parts_limit: int = 16,
-    units: Units = "in",
     reach: Reach | None = None,
 ) -> tuple[Step, ...]:
     """The steps that build `framework`, in order, numbered from 1.
 
-    No step of braces brings more than `new_parts_limit` links (one brace may). Gauges are
-    told in `units`. With `reach` (see `reach.find_reach`), steps also say how to get at joints
-    that are hard to reach.
+    No step of braces brings more than `new_parts_limit` links (one brace may). With `reach` (see
+    `reach.find_reach`), steps also know the joints for which the piece has to be lifted.
     """
     piece = Piece(framework)
     ordered = in_order(operations(framework) if reach is None else reach.operations)
-    plan = Plan(piece, groups(piece, ordered, new_parts_limit), units, reach)
+    plan = Plan(groups(piece, ordered, new_parts_limit))
     first_of: dict[Hashable, int] = {}
     steps = []
     for number, group in enumerate(plan.groups, 1):
-        said = wording(plan, number)
-        turns = tuple(_turn(plan, number, turn) for turn in group.turns)
+        joints = _joints(op for op in group.operations if op.kind in AT_JOINTS)
+        ways = _ways(joints, reach)
+        otherwise = {joint for found in ways.values() for joint in found}
+        behind = (j for j in joints if j in piece.behind and j not in otherwise)
         like = first_of.setdefault((group.kind, group.shape), number)
         steps.append(
             Step(
                 number=number,
                 stage=group.stage,
                 kind=group.kind,
-                title=said.title,
-                text=_with_side_work(plan, number, said.text),
-                check=said.check,
                 times=group.times,
-                turns=turns,
+                turns=tuple(Turn(_joints(turn), turn) for turn in group.turns),
                 needs=plan.needs(number),
                 adds=_balloons(framework, group.operations, adds=True),
                 prepares=_balloons(framework, group.operations, adds=False),
                 cells=group.cells,
+                behind=tuple(behind),
+                ways=ways,
                 alike=like if like != number else None,
                 side_work=plan.side_work.get(number),
             )
@@ -62,15 +60,19 @@ def plan_steps(
     return tuple(steps)
 
 
-def _with_side_work(plan: Plan, number: int, text: str) -> str:
-    first = plan.side_work.get(number)
-    return text if first is None else sentences(text, side_work(first))
+def _joints(operations: Iterable[Operation]) -> tuple[str, ...]:
+    return tuple(dict.fromkeys(joint for operation in operations for joint in operation.joints))
 
 
-def _turn(plan: Plan, number: int, turn: tuple[Operation, ...]) -> Turn:
-    name, said = row(plan, number, turn)
-    joints = tuple(dict.fromkeys(joint for operation in turn for joint in operation.joints))
-    return Turn(name=name, joints=joints, operations=turn, words=said)
+def _ways(joints: Iterable[str], reach: Reach | None) -> dict[Way, tuple[str, ...]]:
+    """The joints that are got at in each way but the direct one, as far as that is known."""
+    known = {} if reach is None else reach.ways
+    found: dict[Way, list[str]] = {}
+    for joint in joints:
+        way = known.get(joint, Way.DIRECT)
+        if way is not Way.DIRECT:
+            found.setdefault(way, []).append(joint)
+    return {way: tuple(joints) for way, joints in found.items()}
 
 
 def _balloons(framework: Framework, handled: tuple[Operation, ...], adds: bool) -> dict[str, int]:

@@ -13,9 +13,8 @@ import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from buildplan.sequence.labour import MINUTES, PER
+from buildplan.language.messages import Message, listing, message, message_count
 from buildplan.sequence.model import Kind
-from buildplan.sequence.words import times as words
 
 COLUMNS = ("kind", "count", "minutes")
 
@@ -33,8 +32,8 @@ class Learned:
 class TimeLogError(Exception):
     """A log that cannot be read: every mistake in it, one line each."""
 
-    def __init__(self, mistakes: Sequence[str]) -> None:
-        super().__init__("; ".join(mistakes))
+    def __init__(self, mistakes: Sequence[Message]) -> None:
+        super().__init__(f"{len(mistakes)} mistakes")
         self.mistakes = tuple(mistakes)
 
 
@@ -51,14 +50,14 @@ def learn_minutes(log: str) -> Mapping[Kind, Learned]:
     header = [cell.strip().lower() for cell in next(lines, [])]
     missing = [column for column in COLUMNS if column not in header]
     if missing:
-        raise TimeLogError([words.log_line(1, words.no_columns(missing))])
+        raise TimeLogError([_log_line(1, _no_columns(missing))])
     places = [header.index(column) for column in COLUMNS]
-    mistakes: list[str] = []
+    mistakes: list[Message] = []
     rows: dict[Kind, list[_Row]] = {}
     for cells in lines:
         if any(cell.strip() for cell in cells):
             read, wrong = _row(cells, places)
-            mistakes += [words.log_line(lines.line_num, mistake) for mistake in wrong]
+            mistakes += [_log_line(lines.line_num, mistake) for mistake in wrong]
             if read is not None:
                 rows.setdefault(read.kind, []).append(read)
     if mistakes:
@@ -66,18 +65,18 @@ def learn_minutes(log: str) -> Mapping[Kind, Learned]:
     return {kind: _together(rows[kind]) for kind in Kind if kind in rows}
 
 
-def _row(cells: Sequence[str], places: Sequence[int]) -> tuple[_Row | None, list[str]]:
+def _row(cells: Sequence[str], places: Sequence[int]) -> tuple[_Row | None, list[Message]]:
     if len(cells) <= max(places):
-        return None, [words.too_short(len(cells))]
+        return None, [_too_short(len(cells))]
     kind, count, minutes = (cells[place].strip() for place in places)
-    wrong = []
+    wrong: list[Message] = []
     if kind.lower() not in list(Kind):
-        wrong.append(words.no_such_kind(kind, list(Kind)))
+        wrong.append(_no_such_kind(kind, list(Kind)))
     numbers = []
     for column, value in (("count", count), ("minutes", minutes)):
         number = _number(value)
         if number is None:
-            wrong.append(words.no_number(column, value))
+            wrong.append(_no_number(column, value))
         else:
             numbers.append(number)
     if wrong:
@@ -98,10 +97,41 @@ def _together(rows: Sequence[_Row]) -> Learned:
     return Learned(sum(row.minutes for row in rows) / count, round(count), len(rows))
 
 
-def labour_lines(learned: Mapping[Kind, Learned]) -> list[str]:
-    """What was learned, as a `labour` block to paste into a design file."""
-    lines = ["labour:"]
-    for kind, one in learned.items():
-        said = words.learned(one.minutes, PER[kind], one.rows, one.count, MINUTES[kind])
-        lines.append(f"  {kind}: {one.minutes:.4g}  # {said}")
-    return lines
+def _log_line(line: int, mistake: Message) -> Message:
+    """`line 4: there is no kind of work called "sizing"; ...`"""
+    return message("line {line}: {message}", line=line, message=mistake)
+
+
+def _no_such_kind(kind: str, kinds: Sequence[str]) -> Message:
+    """A kind of work that is not known."""
+    return message(
+        'there is no kind of work called "{kind}"; the kinds are {kinds}',
+        kind=kind,
+        kinds=listing(kinds),
+    )
+
+
+def _no_number(column: str, value: str) -> Message:
+    """A cell that should hold a number above 0."""
+    return message(
+        '{column} is "{value}", and should be a number above 0', column=column, value=value
+    )
+
+
+def _too_short(cells: int) -> Message:
+    """A row without enough cells."""
+    return message_count(
+        "has {number} cell, and should have kind, count and minutes",
+        "has {number} cells, and should have kind, count and minutes",
+        cells,
+    )
+
+
+def _no_columns(missing: Sequence[str]) -> Message:
+    """A first line that does not name the columns."""
+    return message_count(
+        "the first line should name the columns kind, count and minutes; {missing} is not there",
+        "the first line should name the columns kind, count and minutes; {missing} are not there",
+        len(missing),
+        missing=listing(missing),
+    )

@@ -16,7 +16,6 @@ from buildplan.sequence.labour import operation_minutes
 from buildplan.sequence.model import Kind, Operation, Step
 from buildplan.sequence.network import INFLATE, TIE, Activity, critical_path
 from buildplan.sequence.scheduling import Assignment, Person, Schedule, schedule
-from buildplan.sequence.words.times import person_name
 
 # Kinds that a helper can do who does not tie.
 WITHOUT_TYING = frozenset(
@@ -101,11 +100,8 @@ def crew_of(people: int, inflate_only: int = 0) -> tuple[Person, ...]:
     at least one can."""
     if not 0 <= inflate_only < people:
         raise ValueError(say("a crew needs at least one who can tie"))
-    able = [Person(person_name(i + 1)) for i in range(people - inflate_only)]
-    helping = [
-        Person(person_name(i + 1), frozenset({INFLATE}))
-        for i in range(people - inflate_only, people)
-    ]
+    able = [Person(i + 1) for i in range(people - inflate_only)]
+    helping = [Person(i + 1, frozenset({INFLATE})) for i in range(people - inflate_only, people)]
     return (*able, *helping)
 
 

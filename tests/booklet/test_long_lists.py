@@ -9,8 +9,9 @@ from buildplan.booklet.common.book import Book, gather_book
 from buildplan.booklet.editions import print_booklet
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
+from buildplan.instructions.grammar import chain_letters
+from buildplan.language.voice import Voice
 from buildplan.sequence.ordering import natural
-from buildplan.sequence.words.grammar import chain_letters
 
 WALL = """
 buildplan: 1
@@ -67,9 +68,9 @@ def test_every_chain_is_ticked_once(wall: Book) -> None:
 
 
 def test_chains_are_told_by_their_first_and_last() -> None:
-    assert chain_letters(["A", "B", "C", "D", "G"]) == "A to D and G"
-    assert chain_letters(["Y", "Z", "AA", "AB"]) == "Y to AB"
-    assert chain_letters(["A", "B"]) == "A and B"
+    assert chain_letters(Voice(), ["A", "B", "C", "D", "G"]) == "A to D and G"
+    assert chain_letters(Voice(), ["Y", "Z", "AA", "AB"]) == "Y to AB"
+    assert chain_letters(Voice(), ["A", "B"]) == "A and B"
 
 
 def test_chain_z_comes_before_chain_aa() -> None:

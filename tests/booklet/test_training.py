@@ -35,7 +35,7 @@ def test_each_technique_is_taught_once_before_its_first_step(pages: list[str]) -
         assert whole.count(lesson.mistake) == 1
         first = next(step for step in sold_book().steps if step.kind is kind)
         taught = whole.index(lesson.mistake)
-        assert taught < whole.index(f"{first.number} {first.title}", taught)
+        assert taught < whole.index(f"{first.number} {sold_book().told(first).title}", taught)
 
 
 def test_every_kind_of_work_has_a_lesson() -> None:

@@ -9,6 +9,8 @@ from buildplan.drawing.marks import Label, Stamp
 from buildplan.drawing.techniques import TECHNIQUES, moves, technique_pictures
 from buildplan.drawing.techniques.knots import chain_strands, closing_strand, pair_strands
 from buildplan.drawing.techniques.props import HEIGHT, WIDTH, Strand, sampled
+from buildplan.instructions.telling import tell_steps
+from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind
 from buildplan.sequence.steps import plan_steps
 
@@ -122,14 +124,15 @@ def test_moves_of_every_step_are_readable(name: str) -> None:
 
 def test_moves_show_the_step_s_own_balloons() -> None:
     framework = star()
+    steps = plan_steps(framework)
     drawn = {
-        step.title: [
+        said.title: [
             mark.look.colour
             for picture in moves(framework, step, (Kind.SIZE,))
             for mark in picture.marks
             if isinstance(mark, Stamp)
         ]
-        for step in plan_steps(framework)
+        for step, said in zip(steps, tell_steps(steps, framework, "in", Voice()), strict=True)
         if Kind.SIZE in step.kinds
     }
     for key, title in (("long", "for the long chains"), ("lock", "locks")):

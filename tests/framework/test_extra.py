@@ -13,6 +13,8 @@ from buildplan.design.model import Design
 from buildplan.design.reading import read_design
 from buildplan.framework.cells import CELL_KINDS
 from buildplan.framework.model import Role
+from buildplan.instructions.telling import tell_steps
+from buildplan.language.voice import Voice
 from buildplan.patterns.tube_keys import Tube
 from buildplan.patterns.tube_links import joined
 from buildplan.sequence.exchange import steps_as_json
@@ -96,7 +98,7 @@ def test_an_extra_balloon_is_in_the_graph_and_the_steps_rebuild_it(tmp_path: Pat
     links = {tuple(sorted((one.start, one.finish))) for one in more.links}
     assert {tuple(sorted(ends)) for ends in rebuilt.graph.edges()} == links
     assert len(rebuilt.locks) == len(more.locks) == len(plain.locks)
-    told = " ".join(row for step in steps for row in step.rows)
+    told = " ".join(row for said in tell_steps(steps, more, "in", Voice()) for row in said.rows)
     assert "B1-B3" in told or "B1 to B3" in told
 
 

@@ -12,6 +12,11 @@ from buildplan.framework.cells import cell_kind
 from buildplan.framework.listed import build_listed
 from buildplan.framework.model import BalloonType, Framework
 from buildplan.framework.tube import LAYOUTS, TubePlan, build_tube
+from buildplan.instructions.model import StepWords
+from buildplan.instructions.telling import tell_steps
+from buildplan.language.voice import Voice
+from buildplan.sequence.model import Step
+from buildplan.sequence.steps import plan_steps
 
 CELLS = {
     "straight": (1, 1),
@@ -112,3 +117,14 @@ def listed_pieces(draw: st.DrawFn, connected: bool = True) -> Framework:
     )
     lock = draw(st.sampled_from(("lock", None)))
     return listed([(one, other, key) for (one, other), key in zip(ties, keys, strict=True)], lock)
+
+
+def told(framework: Framework, language: str = "en") -> list[tuple[Step, StepWords]]:
+    """The steps of a piece, each with what it says."""
+    steps = plan_steps(framework)
+    return list(zip(steps, tell_steps(steps, framework, "in", Voice(language)), strict=True))
+
+
+def all_words(words: StepWords) -> list[str]:
+    """Everything that a step says, but for its check."""
+    return [words.title, words.text, *(line for turn in words.turns for line in turn.lines)]

@@ -20,8 +20,9 @@ PHRASES = re.compile(
     "|".join(
         (
             r"Take (?P<count>\d+) (?P<sized>[^.,]+?) (?P<kind>link balloon|round)s? \(\d",
-            r"Take (?:a chain of \w+|one|a pair of) (?P<balloon>[^.,]+?) balloons?\b",
-            r"a pair of (?P<rounds>[^.,]+?) rounds\b",
+            r"For the single take one (?P<for_single>[^.,]+?) balloon\b",
+            r"Take (?P<size>a chain of \w+|one|a pair of|any) (?P<balloon>[^.,]+?) balloons?\b",
+            r"(?:a pair of|Lock with) (?P<rounds>[^.,]+?) rounds\b",
             rf"Chain [\w.]+: (?P<length>\d+) balloons? \((?P<order>[^)]+)\), joints "
             rf"(?P<chain>{LABEL}(?: – {LABEL})+|{LABEL} to {LABEL}(?: and back to {LABEL})?)",
             r"Chain \w+, balloons? (?P<first>\d+)(?: to (?P<last>\d+))? \((?P<section>[^)]+)\)",
@@ -34,6 +35,8 @@ PHRASES = re.compile(
         )
     )
 )
+
+SIZES = {"one": 1, "a pair of": 2, "a chain of three": 3, "a chain of four": 4}
 
 
 @dataclass
@@ -58,12 +61,18 @@ class Read:
 
 def read_words(text: str) -> Read:  # noqa: C901 - a case for each phrase
     """Read the steps of a piece, in their order."""
-    read, balloon, rounds = Read(), "", ""
+    read, single, rounds = Read(), "", ""
+    balloons: dict[int, str] = {}  # what short chains of so many balloons are tied from
     way: list[str] = []
     names: list[str] = []
     for found in PHRASES.finditer(" ".join(text.split())):
         said = found.groupdict()
-        balloon = said["balloon"] or balloon
+        single = said["for_single"] or single
+        if said["size"] == "any":
+            single = said["balloon"]
+            balloons = dict.fromkeys(SIZES.values(), single)
+        elif said["size"]:
+            balloons[SIZES[said["size"]]] = said["balloon"]
         rounds = said["rounds"] or rounds
         if said["sized"]:
             read.sized[f"{said['sized']} {said['kind']}"] += int(said["count"])
@@ -81,13 +90,13 @@ def read_words(text: str) -> Read:  # noqa: C901 - a case for each phrase
             names = _names(said["order"], int(said["length"]))
             read.links.update(_alternating(_way(said["chain"]), names, "chain"))
         elif said["brace"]:
-            read.links.update(_brace(said["brace"], said["coloured"] or balloon))
+            read.links.update(_brace(said["brace"], said["coloured"], balloons))
         elif said["across"]:
             tail, neck = said["across"].split(" – ")
             read.links[neck, tail, said["between"], "chain"] += 1
         elif said["single"]:
             tail, neck = said["single"].split(" – ")
-            read.links[neck, tail, balloon, "single"] += 1
+            read.links[neck, tail, single, "single"] += 1
         elif said["tie"]:
             read.tie(said["tie"].split(" – "))
         elif said["joined"]:
@@ -127,11 +136,12 @@ def _names(order: str, count: int) -> list[str]:
     return [names[i % len(names)] for i in range(count)]
 
 
-def _brace(ways: str, balloon: str) -> Iterator[Edge]:
+def _brace(ways: str, coloured: str | None, balloons: dict[int, str]) -> Iterator[Edge]:
     for part in ways.split("; and "):
         way, _, closed = part.partition(", closed at ")
         joints = way.split(" – ")
         if closed:
             assert closed == joints[0]
             joints.append(closed)
-        yield from _alternating(joints, [balloon] * (len(joints) - 1), "brace")
+        count = len(joints) - 1
+        yield from _alternating(joints, [coloured or balloons[count]] * count, "brace")

@@ -44,7 +44,7 @@ def told_once(texts: Iterator[str]) -> Iterator[str]:
     for text in texts:
         for balloon, kind in BALLOONS.findall(" ".join(NEW.findall(text))):
             yield (
-                f"a pair of {balloon} rounds" if kind == "round" else f"Take one {balloon} balloon"
+                f"a pair of {balloon} rounds" if kind == "round" else f"Take any {balloon} balloon"
             )
         for row in ROW.findall(text):
             if row not in told:

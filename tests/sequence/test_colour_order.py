@@ -7,7 +7,7 @@ from collections import Counter
 
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from sequence_pieces import STAR, tube
+from sequence_pieces import STAR, all_words, told, tube
 from sequence_reader import read_words
 
 from buildplan.framework.model import Framework
@@ -17,7 +17,7 @@ from buildplan.patterns.colouring import coloured
 from buildplan.patterns.tube_keys import Tube
 from buildplan.sequence.colour_order import MOST_RUNS, MOST_SECTIONS, colour_runs, sections
 from buildplan.sequence.exchange import steps_as_json
-from buildplan.sequence.model import Kind, Step
+from buildplan.sequence.model import Kind
 from buildplan.sequence.replay import replay
 from buildplan.sequence.steps import plan_steps
 
@@ -26,12 +26,8 @@ A_TUBE = Build.model_construct(tube=Tube.model_construct())
 TWO = st.lists(st.sampled_from(["deep blue", "ivory"]), min_size=1, max_size=90)
 
 
-def words(steps: tuple[Step, ...]) -> str:
-    return " ".join(
-        part
-        for step in steps
-        for part in (step.title, step.text, *(turn.words for turn in step.turns))
-    )
+def words(framework: Framework) -> str:
+    return " ".join(part for _, said in told(framework) for part in all_words(said))
 
 
 def assert_told(framework: Framework) -> None:
@@ -40,7 +36,7 @@ def assert_told(framework: Framework) -> None:
     wanted = Counter(
         (link.neck, link.tail, label[link.balloon], str(link.role)) for link in framework.links
     )
-    assert read_words(words(steps)).links == wanted
+    assert read_words(words(framework)).links == wanted
     rebuilt = replay(steps_as_json(steps))
     assert rebuilt.graph.number_of_edges() == len(framework.links)
 
@@ -70,8 +66,8 @@ def test_a_coloured_tube_can_be_rebuilt_from_words(
 def test_chains_of_one_make_are_one_step_each_row_with_its_own_order() -> None:
     framework = tube(["straight"] * 12)
     spiral = ColourPattern(spiral={"other": 1, "long": 3})
-    steps = plan_steps(coloured(framework, A_TUBE, {"long": spiral}))
-    (step,) = [s for s in steps if s.kind is Kind.CHAIN and s.operations[0].adds]
+    steps = told(coloured(framework, A_TUBE, {"long": spiral}))
+    (step,) = [said for s, said in steps if s.kind is Kind.CHAIN and s.operations[0].adds]
     assert len(step.rows) == 4
     assert "that the rows give" in step.text
     assert "(1 sea green, 3 deep blue, over and over)" in step.rows[0]
@@ -81,8 +77,8 @@ def test_chains_of_one_make_are_one_step_each_row_with_its_own_order() -> None:
 def test_a_long_fade_is_told_in_sections() -> None:
     framework = tube(STAR, closed=True)
     fade = ColourPattern(fade=["long", "other"])
-    steps = plan_steps(coloured(framework, A_TUBE, {"long": fade}))
-    chains = [s for s in steps if s.kind is Kind.CHAIN and s.operations[0].adds]
+    steps = told(coloured(framework, A_TUBE, {"long": fade}))
+    chains = [said for s, said in steps if s.kind is Kind.CHAIN and s.operations[0].adds]
     rows = [row for step in chains for row in step.rows]
     # 40 balloons a chain: a row for each chain, and told once, one for each eight
     assert len(rows) == 4 + 5

@@ -13,9 +13,10 @@ from sequence_pieces import BALLOONS, listed_pieces, tube
 
 from buildplan.framework.assembly import build_assembly
 from buildplan.framework.model import Framework, Part
-from buildplan.patterns.column import Column, Globe, Solid, Wall, build_column
-from buildplan.patterns.solid import build_globe, build_solid
-from buildplan.patterns.wall import build_wall
+from buildplan.patterns.column import Column, build_column
+from buildplan.patterns.globe import Globe, build_globe
+from buildplan.patterns.solid import Solid, build_solid
+from buildplan.patterns.wall import Wall, build_wall
 from buildplan.sequence.courses import courses, order_of
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.model import Kind

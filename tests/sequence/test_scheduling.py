@@ -13,7 +13,7 @@ from buildplan.sequence.scheduling import Person, Schedule, schedule, ways_to_th
 
 
 def people(count: int) -> list[Person]:
-    return [Person(f"person {i + 1}") for i in range(count)]
+    return [Person(i + 1) for i in range(count)]
 
 
 def on_arrows(arcs: Mapping[tuple[int, int], float]) -> list[Activity]:
@@ -112,7 +112,7 @@ def test_one_person_takes_all_the_work_and_hands_enough_take_the_critical_path(
 
 
 def test_who_cannot_tie_is_not_asked_to() -> None:
-    crew = [Person("one"), Person("two", frozenset({INFLATE}))]
+    crew = [Person(1), Person(2, frozenset({INFLATE}))]
     activities = [Activity(f"size {i}", 1, skill=INFLATE) for i in range(6)]
     activities += [Activity(f"tie {i}", 1, (f"size {i}",), TIE) for i in range(6)]
     planned = schedule(activities, crew)
@@ -191,7 +191,7 @@ def test_people_stay_at_their_piece_while_there_is_work_at_it() -> None:
         for i in range(10)
         for piece, minutes in (("star", 5.0), ("gate", 4.0))
     ]
-    planned = schedule(work, [Person("one"), Person("two")])
+    planned = schedule(work, [Person(1), Person(2)])
     of = {a.id: a.piece for a in work}
     for person in range(2):
         mine = [of[a.activity] for a in planned.assignments if a.people == (person,)]
@@ -199,4 +199,4 @@ def test_people_stay_at_their_piece_while_there_is_work_at_it() -> None:
     assert planned.minutes == 50
     # nobody waits at a piece where there is nothing to do
     chain = [Activity("a", 10, piece="a"), *(Activity(f"b{i}", 10, piece="b") for i in range(3))]
-    assert schedule(chain, [Person("one"), Person("two")]).minutes == 20
+    assert schedule(chain, [Person(1), Person(2)]).minutes == 20

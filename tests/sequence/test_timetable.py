@@ -6,12 +6,13 @@ from itertools import pairwise
 import pytest
 from sequence_pieces import STAR, listed, tube
 
+from buildplan.instructions.timetables import labour_lines, steps_with_times, timetable_lines
+from buildplan.language.voice import Voice
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.labour import MINUTES, PER, work_minutes
 from buildplan.sequence.model import Kind
 from buildplan.sequence.steps import plan_steps
-from buildplan.sequence.tell_times import steps_with_times, timetable_lines
-from buildplan.sequence.time_log import TimeLogError, labour_lines, learn_minutes
+from buildplan.sequence.time_log import TimeLogError, learn_minutes
 from buildplan.sequence.timetable import (
     PORTABLE,
     Place,
@@ -88,7 +89,7 @@ def test_what_can_be_carried_is_made_in_the_workshop() -> None:
 def test_a_lone_builder_is_told_to_call_for_help() -> None:
     assert star(1).short_of == {STEPS[-1].number: 2}
     assert star(2).short_of == {}
-    assert "call for help" in timetable_lines(star(1))[-1]
+    assert "call for help" in timetable_lines(Voice(), star(1))[-1]
 
 
 def test_waits_say_for_whom() -> None:
@@ -118,7 +119,7 @@ def test_the_latest_start_leaves_room_for_the_reserve_and_the_way() -> None:
 
 def test_json_says_where_when_and_who() -> None:
     planned = star(2)
-    timed = steps_with_times(steps_as_json(STEPS), planned)
+    timed = steps_with_times(steps_as_json(STEPS), planned, Voice())
     assert [step["number"] for step in timed] == [step.number for step in STEPS]
     for step in timed:
         assert step["place"] in ("workshop", "site")
@@ -151,7 +152,7 @@ def test_minutes_are_learned_from_all_rows_together() -> None:
     learned = learn_minutes(log)
     assert learned[Kind.LOCK].minutes == pytest.approx(11 / 40)
     assert (learned[Kind.LOCK].count, learned[Kind.LOCK].rows) == (40, 2)
-    lines = labour_lines(learned)
+    lines = labour_lines(Voice(), learned)
     assert lines[0] == "labour:"
     assert lines[1].startswith("  pair: 0.25  # ")
     assert lines[2].startswith("  lock: 0.275  # ")
@@ -161,7 +162,7 @@ def test_every_mistake_of_a_log_is_told_with_its_line() -> None:
     log = "kind,count,minutes\nsizing,3,4\nlock,none,0\npair,5\nlock,4,2\n"
     with pytest.raises(TimeLogError) as refusal:
         learn_minutes(log)
-    mistakes = refusal.value.mistakes
+    mistakes = [Voice().tell(mistake) for mistake in refusal.value.mistakes]
     assert [mistake.partition(":")[0] for mistake in mistakes] == [
         "line 2",
         "line 3",
@@ -172,7 +173,10 @@ def test_every_mistake_of_a_log_is_told_with_its_line() -> None:
 
 
 def test_a_log_without_its_columns_is_refused() -> None:
-    with pytest.raises(TimeLogError, match="count and minutes are not there"):
-        learn_minutes("kind,number\n")
-    with pytest.raises(TimeLogError, match="kind, count and minutes"):
-        learn_minutes("")
+    for log, missing in (
+        ("kind,number\n", "count and minutes are not"),
+        ("", "kind, count and min"),
+    ):
+        with pytest.raises(TimeLogError) as refusal:
+            learn_minutes(log)
+        assert missing in Voice().tell(refusal.value.mistakes[0])

@@ -7,20 +7,24 @@ from dataclasses import replace
 import networkx as nx
 import pytest
 from hypothesis import given, settings
-from sequence_pieces import BALLOONS, STAR, listed_pieces, tube, tubes
+from sequence_pieces import BALLOONS, STAR, all_words, listed_pieces, told, tube, tubes
 from sequence_pieces import listed as listed_piece
 from sequence_reader import Edge, Read, read_words
 
+from buildplan.design.measures import Units
 from buildplan.framework.assembly import Spacer, build_assembly
 from buildplan.framework.model import Framework, Part
+from buildplan.instructions.model import Figures, Side, Span
+from buildplan.instructions.telling import tell_steps
 from buildplan.language.grammar import listed, number_ranges
-from buildplan.sequence.model import Kind, Step
+from buildplan.language.voice import Voice
+from buildplan.sequence.directions import Direction
+from buildplan.sequence.model import Kind
 from buildplan.sequence.steps import plan_steps
 
 
-def read(steps: tuple[Step, ...]) -> Read:
-    said = ((step.title, step.text, *(turn.words for turn in step.turns)) for step in steps)
-    return read_words(" ".join(part for parts in said for part in parts))
+def read(framework: Framework) -> Read:
+    return read_words(" ".join(part for _, said in told(framework) for part in all_words(said)))
 
 
 def links_of(framework: Framework) -> Counter[Edge]:
@@ -31,12 +35,12 @@ def links_of(framework: Framework) -> Counter[Edge]:
 
 
 def assert_told(framework: Framework) -> None:
-    told = read(plan_steps(framework))
-    assert told.links == links_of(framework)
-    assert told.locks == {lock.joint: "ivory" for lock in framework.locks}
+    found = read(framework)
+    assert found.links == links_of(framework)
+    assert found.locks == {lock.joint: "ivory" for lock in framework.locks}
     links = Counter(f"{name} link balloon" for _, _, name, _ in links_of(framework).elements())
     rounds = {"ivory round": 2 * len(framework.locks)} if framework.locks else {}
-    assert told.sized == links + Counter(rounds)
+    assert found.sized == links + Counter(rounds)
 
 
 @settings(max_examples=120)
@@ -69,46 +73,85 @@ def test_an_assembly_can_be_rebuilt_from_words() -> None:
         [Spacer("L.D1", "R.D1", "cross")],
         "lock",
     )
-    told = read(plan_steps(whole))
+    found = read(whole)
     label = {key: balloon.label for key, balloon in whole.balloons.items()}
-    assert told.links == Counter(
+    assert found.links == Counter(
         (whole.place(one.neck), whole.place(one.tail), label[one.balloon], str(one.role))
         for one in whole.links
     )
-    assert told.locks == {lock.joint: "ivory" for lock in whole.locks}
+    assert found.locks == {lock.joint: "ivory" for lock in whole.locks}
 
 
 @settings(max_examples=60)
 @given(tubes())
 def test_every_joint_of_a_brace_or_lock_is_named_in_its_row(framework: Framework) -> None:
-    for step in plan_steps(framework):
+    for step, words in told(framework):
         if step.kind in (Kind.BRACE, Kind.SINGLE):
-            for turn in step.turns:
-                rows = [row.partition(": ")[2] for row in turn.words.splitlines()]
+            for turn, said in zip(step.turns, words.turns, strict=True):
+                rows = [row.said for row in said.rows]
                 assert set(re.findall(r"[A-D]\d+", " ".join(rows))) >= set(turn.joints)
 
 
 def test_a_corner_names_what_it_shares_and_what_it_skips() -> None:
-    steps = plan_steps(tube(["straight", "tip", "straight"]))
-    tip = next(step for step in steps if step.cells == ("tip",) and step.kind is Kind.BRACE)
-    assert "shares balloon B2-C2 with brace 2" in tip.text
-    assert "No brace reaches A3 and D3" in tip.text
+    tip, words = next(
+        (step, words)
+        for step, words in told(tube(["straight", "tip", "straight"]))
+        if step.cells == ("tip",)
+    )
+    assert words.rows[0].endswith("shares B2-C2 with brace 2")
+    assert "No brace reaches A3 and D3" in words.text
     for joint in tip.turns[0].joints:
-        assert joint in tip.text
+        assert joint in " ".join(words.rows)
+
+
+@pytest.mark.parametrize(
+    ("cells", "check"),
+    [
+        (["straight"] * 3, "Every chain has 1 balloon between one brace and the next."),
+        (["straight", "tip"], "Between braces 2 and 3: A and D 2 balloons, B and C none."),
+        (["straight", "fan"], "Between braces 2 and 3: A and D 1 balloon, B and C none."),
+        (["straight", "dip"], "Between braces 2 and 3: B and C 2 balloons, A and D none."),
+    ],
+)
+def test_a_check_fails_when_a_brace_is_at_a_wrong_joint(cells: list[str], check: str) -> None:
+    """What lies between two braces is counted, so that a brace one joint off is seen."""
+    checks = [words.check for step, words in told(tube(cells)) if step.kind is Kind.BRACE]
+    assert check in checks[-1]
+
+
+def test_a_hand_move_is_taught_once() -> None:
+    """Issue 12: after it has been taught a step says only what is different."""
+    star = told(tube(STAR, closed=True))
+    everything = " ".join(words.text for _, words in star)
+    for move in ("until it just slips through", "twist the two rounds", "Lead it round through"):
+        assert everything.count(move) == 1
+    teaching = {step.number for step, _ in star if step.kind is Kind.BRACE and step.alike is None}
+    for step, words in star:
+        if step.kind is Kind.BRACE and step.number not in teaching:
+            assert len(re.findall(r"[^.]+\.", words.text)) <= 3, words.text
+
+
+def test_a_step_refers_to_one_that_teaches_its_moves() -> None:
+    star = told(tube(STAR, closed=True))
+    for step, words in star:
+        for number in map(int, re.findall(r"as in step (\d+)", words.text)):
+            assert number < step.number
+            assert star[number - 1][0].kind is step.kind or step.kind is Kind.PAIR
 
 
 @pytest.mark.parametrize(("units", "gauge"), [("in", "8 in"), ("cm", "20.5 cm")])
-def test_gauges_are_told_in_the_units_asked_for(units: str, gauge: str) -> None:
-    first = plan_steps(tube(STAR, closed=True), units=units)[0]  # type: ignore[arg-type]
-    assert f"in the {gauge} gauge" in first.text
+def test_gauges_are_told_in_the_units_asked_for(units: Units, gauge: str) -> None:
+    framework = tube(STAR, closed=True)
+    first = tell_steps(plan_steps(framework), framework, units, Voice())[0]
+    assert f"gauge {gauge}." in first.text
 
 
 def test_counts_to_check_come_out_at_the_end() -> None:
-    steps = plan_steps(tube(STAR, closed=True))
-    last_brace = [step for step in steps if step.kind is Kind.BRACE][-1]
-    assert "160 of 160" in last_brace.check
-    assert "40 of 40" in last_brace.check
-    ring = next(step for step in steps if step.kind is Kind.CLOSE_RING)
+    star = told(tube(STAR, closed=True))
+    last_brace = [words for step, words in star if step.kind is Kind.BRACE][-1]
+    assert "Locks: 160 of 160" in last_brace.check
+    assert "Braces: 40 of 40" in last_brace.check
+    ring = next(words for step, words in star if step.kind is Kind.CLOSE_RING)
     assert ring.check.startswith("Each ring has 40 balloons, 20 neck knots and 20 tail knots")
 
 
@@ -116,8 +159,30 @@ def test_labels_alike_are_told_apart_by_gauge() -> None:
     framework = tube(["straight"] * 3, long=["long"])
     balloons = {**framework.balloons}
     balloons["long"] = replace(balloons["long"], label="ivory", gauge_m=0.254)
-    texts = [s.text for s in plan_steps(replace(framework, balloons=balloons))]
+    texts = [words.text for _, words in told(replace(framework, balloons=balloons))]
     assert texts[0].startswith("Take 8 ivory 10 in link balloons")
+
+
+@pytest.mark.parametrize("way", [Direction.CLOCKWISE, Direction.ANTICLOCKWISE])
+def test_the_way_round_is_told_where_it_is_known(way: Direction) -> None:
+    framework = tube(STAR, closed=True)
+    figures = Figures(ways={long.letter: way for long in framework.chains})
+    steps = plan_steps(framework)
+    words = tell_steps(steps, framework, "in", Voice(), figures)
+    for step, said in zip(steps, words, strict=True):
+        if step.kind in (Kind.TAG, Kind.LAY):
+            assert f"the numbers run {way.name.lower()}." in said.text
+
+
+def test_measured_rings_and_sides_are_told_with_their_range() -> None:
+    framework = tube(STAR, closed=True)
+    span = Span(1.0, 0.9, 1.1)
+    figures = Figures(dict.fromkeys("ABCD", span), {4: Side(1, 4, span)})
+    steps = plan_steps(framework)
+    checks = [said.check for said in tell_steps(steps, framework, "cm", Voice(), figures)]
+    assert sum("rings A to D are 1.00 m across" in check for check in checks) == 1
+    assert sum("brace 1 to brace 4 it is 1.00 m" in check for check in checks) == 1
+    assert sum("(0.90 m to 1.10 m)" in check for check in checks) == 2
 
 
 def test_lists_and_ranges() -> None:

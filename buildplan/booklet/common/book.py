@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
+from functools import cached_property
 
 from buildplan.business.copies.brand import Branding
 from buildplan.design.measures import Units
@@ -11,6 +12,8 @@ from buildplan.design.model import Design
 from buildplan.document.paper import Paper
 from buildplan.drawing.signs import balloon_signs
 from buildplan.evaluation.evaluating import NEW_PARTS, Evaluation, evaluate
+from buildplan.instructions.model import StepWords
+from buildplan.instructions.telling import tell_steps
 from buildplan.language.speaking import ENGLISH, spoken
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Step
@@ -38,6 +41,15 @@ class Book(Evaluation):
     def voice(self) -> Voice:
         """Who says the words of its pages."""
         return Voice(self.language)
+
+    @cached_property
+    def words(self) -> tuple[StepWords, ...]:
+        """What its steps say, in their order."""
+        return tell_steps(self.steps, self.framework, self.units, self.voice)
+
+    def told(self, step: Step) -> StepWords:
+        """What one of its steps says."""
+        return self.words[step.number - 1]
 
     @property
     def colour_letters(self) -> dict[str, str]:

@@ -17,6 +17,7 @@ from buildplan.drawing.seat import open_end_seat, standing_seat
 from buildplan.drawing.way_round import Row
 from buildplan.framework.chain_roles import Layer
 from buildplan.framework.model import Brace
+from buildplan.instructions.model import TurnWords
 from buildplan.sequence.model import Kind, Operation, Step, Turn
 
 # Steps whose work is on the piece, and those that concern the whole of it.
@@ -77,11 +78,13 @@ def _ties(turn: Turn) -> bool:
 def _closeups(book: Book, progress: Progress, step: Step) -> Iterator[CloseUp]:
     if step.kind is Kind.JOIN:
         coming = [number for number, turn in enumerate(step.turns) if not _ties(turn)]
-        told = [step.turns[number] for number in coming]
+        said = book.told(step).turns
+        told = [said[number] for number in coming]
         for numbers in _rounds(book, step):
             turns = [step.turns[number] for number in numbers]
             joints = _joints(turns)
-            title = turns[0].name if len(turns) == 1 else ""
+            tied = [said[number] for number in numbers]
+            title = tied[0].name if len(turns) == 1 else ""
             scene = progress.at_turns(step, numbers, joints)
             panel = Panel(
                 scene,
@@ -94,11 +97,12 @@ def _closeups(book: Book, progress: Progress, step: Step) -> Iterator[CloseUp]:
                     for joint in turn.joints
                 },
             )
-            yield CloseUp(title, _words([*told, *turns]), panel)
+            yield CloseUp(title, _words([*told, *tied]), panel)
             told = []
         return
-    for number, turn in enumerate(step.turns):
-        yield CloseUp(turn.name, _words([turn]), _tied(book, progress, step, number))
+    for number in range(len(step.turns)):
+        said = book.told(step).turns[number]
+        yield CloseUp(said.name, _words([said]), _tied(book, progress, step, number))
 
 
 def _tied(book: Book, progress: Progress, step: Step, number: int) -> Panel:
@@ -190,6 +194,6 @@ def _joints(turns: Sequence[Turn]) -> tuple[str, ...]:
     return tuple(dict.fromkeys(joint for turn in turns for joint in turn.joints))
 
 
-def _words(turns: Sequence[Turn]) -> str:
+def _words(turns: Sequence[TurnWords]) -> str:
     """The words of turns, row after row."""
-    return "; ".join(row for turn in turns for row in turn.words.splitlines())
+    return "; ".join(row for turn in turns for row in turn.lines)

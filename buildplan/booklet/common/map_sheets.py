@@ -71,7 +71,7 @@ def map_sheets(book: Book) -> MapSheets:
 def index_words(book: Book, step: Step, page: int) -> tuple[str, str]:
     """A step in a sheet's index: its title, and where it is found."""
     found = book.voice.say("step {number}, page {page}", number=step.number, page=page)
-    return step.title, found
+    return book.told(step).title, found
 
 
 def _index_lines(book: Book, step: Step) -> int:

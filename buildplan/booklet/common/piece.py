@@ -125,7 +125,7 @@ def _found_at(book: Book, shown: Shown, step: Step) -> Link:
         return voice.say(
             "To step {number}, {title}, page {page}",
             number=step.number,
-            title=step.title,
+            title=book.told(step).title,
             page=page,
         )
 

@@ -40,7 +40,7 @@ NEARLY = 0.01
 def step_block(book: Book, views: Views, sheets: MapSheets, step: Step) -> Stack:
     """A step, on one page if a page has room for it."""
     progress = (step.number, len(book.steps))
-    place = Place(step_place(step), f"{step.number} {step.title}", progress)
+    place = Place(step_place(step), f"{step.number} {book.told(step).title}", progress)
     body = _on_the_piece if views.of(step) else _beside_the_piece
     blocks = [Rule(), place, _title(book, sheets, step), *body(book, views, step)]
     return Stack(blocks, whole=True)
@@ -50,7 +50,7 @@ def _on_the_piece(book: Book, views: Views, step: Step) -> list[Flowable]:
     """Words beside a small picture of the whole piece; below them a panel for each brace with its
     rows under it, and the diagram of a corner; the check last."""
     measure, closeups = book.paper.measure, len(shown_in(book, views.of(step)))
-    turns = [turn.words.splitlines() for turn in step.turns if turn.name]
+    turns = [list(turn.lines) for turn in book.told(step).turns if turn.name]
     alone = len(turns) != closeups  # several turns in one panel: their rows stand by themselves
     across = max(1, min(closeups, int((measure + GAP) / (NARROWEST + GAP))))
     wide = min(WIDEST, (measure - GAP * (across - 1)) / across)
@@ -64,7 +64,7 @@ def _on_the_piece(book: Book, views: Views, step: Step) -> list[Flowable]:
         cells.append([Shown(panels.corner)])
     rows = [row for turn in turns for row in turn] if alone else []
     checks = Items([*map(plain, rows), check_words(book, step)], ticked=True, gap=ROW_GAP)
-    moves = [how_to(step, move) for move in first_moves(book, step, PICTURE_HEIGHT)]
+    moves = [how_to(step, book.told(step), move) for move in first_moves(book, step, PICTURE_HEIGHT)]
     return [
         head,
         *_in_rows(cells, measure),
@@ -127,7 +127,7 @@ def _rows(pictures: StepPictures) -> list[list[Placed]]:
 
 def _title(book: Book, sheets: MapSheets, step: Step) -> Flowable:
     """The number and the title, and at their right where the step's joints are on the map."""
-    title = Words(plain(f"{step.number} {step.title}"), HEADING, "H2")
+    title = Words(plain(f"{step.number} {book.told(step).title}"), HEADING, "H2")
     sheet = sheets.sheet_of.get(step.number)
     if sheet is None:
         block: Flowable = Columns([[title]], after=4.0)
@@ -153,7 +153,7 @@ def _map_link(book: Book, sheet: int, step: Step) -> Link:
 
 def paragraphs(book: Book, step: Step) -> list[tuple[ParagraphStyle, str]]:
     """A step's words: style and markup of each paragraph."""
-    texts = [(BODY, plain(step.text))]
+    texts = [(BODY, plain(book.told(step).text))]
     for stage in dict.fromkeys(operation.stage for operation in step.operations):
         note = book.design.text.get(stage.value)
         if note and step.number == _first_of_stage(book.steps, stage):
@@ -166,12 +166,12 @@ def paragraphs(book: Book, step: Step) -> list[tuple[ParagraphStyle, str]]:
 
 def ticks(book: Book, step: Step) -> list[str]:
     """What is to be ticked: the rows of the step, and the check."""
-    return [*(plain(words) for words in step.rows), check_words(book, step)]
+    return [*(plain(words) for words in book.told(step).rows), check_words(book, step)]
 
 
 def check_words(book: Book, step: Step) -> str:
     """What shows that a step was done well."""
-    return f"{strong(book.voice.say('Check'))} {plain(step.check)}"
+    return f"{strong(book.voice.say('Check'))} {plain(book.told(step).check)}"
 
 
 def _first_of_stage(steps: Sequence[Step], stage: Stage) -> int:

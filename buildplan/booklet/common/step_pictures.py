@@ -24,6 +24,7 @@ from buildplan.drawing.seat import FROM_ABOVE, OPEN_END, STANDING_WHOLE
 from buildplan.drawing.section_diagram import section_diagram
 from buildplan.drawing.techniques import moves
 from buildplan.framework.model import Cell
+from buildplan.instructions.model import StepWords
 from buildplan.language.speaking import say
 from buildplan.sequence.model import Kind, Step
 
@@ -80,11 +81,12 @@ def step_pictures(
     tied to what where the course turns, and the whole piece with what is new in colour; then
     come the hand moves that are given.
     """
-    hand_moves = [how_to(step, move) for move in hand_moves]
+    hand_moves = [how_to(step, book.told(step), move) for move in hand_moves]
     if step.kind in ON_THE_WHOLE and not _laid_loosely(book, step):
+        finished, check = views.progress.finished(step), book.told(step).check
         left = measure - sum(move.width + GAP for move in hand_moves)
         return _rows(
-            [*hand_moves, _on_the_piece(views.progress.finished(step), step, left, whole_height)],
+            [*hand_moves, _on_the_piece(finished, step, check, left, whole_height)],
             measure,
         )
     if step.kind not in ON_THE_PIECE:
@@ -99,9 +101,10 @@ def step_pictures(
     moves_width = sum(move.width + GAP for move in hand_moves)
     if room - moves_width >= NARROWEST_CLOSEUP * min(len(views.of(step)), MOST_ABREAST):
         room -= moves_width
+    told = book.told(step)
     shown = shown_in(book, views.of(step))
     near = _closeups(book, step, shown, room, height)
-    whole = _where(views.progress.whole(step), step, shown, PLACE_WIDTH, height)
+    whole = _where(views.progress.whole(step), step, told.check, shown, PLACE_WIDTH, height)
     return _rows([*near, *diagrams, whole, *hand_moves], measure)
 
 
@@ -142,12 +145,12 @@ def shown_in(book: Book, closeups: Sequence[CloseUp]) -> Sequence[CloseUp]:
     return closeups
 
 
-def how_to(step: Step, picture: Picture) -> Picture:
+def how_to(step: Step, told: StepWords, picture: Picture) -> Picture:
     """A hand move told as that of a step, with what the step makes by it."""
     move = _captioned(picture, say("How to do step {number}.", number=step.number))
     if not any(step.adds.values()) or step.kind in ON_THE_PIECE:
         return move
-    return replace(move, alt=f"{move.alt} {'; '.join(step.rows)}.")
+    return replace(move, alt=f"{move.alt} {'; '.join(told.rows)}.")
 
 
 def _captioned(picture: Picture, words: str) -> Picture:
@@ -246,7 +249,12 @@ def _closeup(book: Book, step: Step, closeup: CloseUp, width: float, height: flo
 
 
 def _where(
-    scene: Scene, step: Step, closeups: Sequence[CloseUp], width: float, height: float
+    scene: Scene,
+    step: Step,
+    check: str,
+    closeups: Sequence[CloseUp],
+    width: float,
+    height: float,
 ) -> Picture:
     """The whole piece as it lies or stands, with a circle where the work is and the eye of
     the one who sees it so."""
@@ -260,14 +268,14 @@ def _where(
         alt=say(
             "Step {number} on the whole piece, with the eye of the builder. {check}",
             number=step.number,
-            check=step.check,
+            check=check,
         ),
     )
     panels = [closeup.panel for closeup in closeups]
     return eyes_on(picture, scene, FROM_ABOVE if lies else STANDING_WHOLE, panels)
 
 
-def _on_the_piece(scene: Scene, step: Step, width: float, height: float) -> Picture:
+def _on_the_piece(scene: Scene, step: Step, check: str, width: float, height: float) -> Picture:
     return step_picture(
         scene,
         FROM_ABOVE,
@@ -277,6 +285,6 @@ def _on_the_piece(scene: Scene, step: Step, width: float, height: float) -> Pict
         alt=say(
             "Step {number} on the whole piece, from the front. {check}",
             number=step.number,
-            check=step.check,
+            check=check,
         ),
     )

@@ -20,10 +20,11 @@ from buildplan.document.tables import Grid
 from buildplan.document.text import SMALL, plain, strong, unbroken
 from buildplan.evaluation.figures import air_words, nominal_words
 from buildplan.framework.model import BalloonType
+from buildplan.instructions.grammar import runs_told
+from buildplan.instructions.jobs import job_title
 from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job
 from buildplan.sequence.model import Kind, Step
-from buildplan.sequence.words.grammar import runs_told
 
 CLOSE_ROWS = 2.5
 
@@ -34,10 +35,10 @@ def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Fl
     blocks = _balloons(book)
     for job in work:
         if job.portable:
-            blocks.append(
-                heading(voice.say("Job {number}: {title}", number=job.number, title=job.title))
-            )
-            blocks.append(Items(tuple(_lines(job.steps)), ticked=True, gap=2.5))
+            title = job_title(voice, job, book.told)
+            name = voice.say("Job {number}: {title}", number=job.number, title=title)
+            blocks.append(heading(name))
+            blocks.append(Items(tuple(_lines(book, job.steps)), ticked=True, gap=2.5))
     rows = tuple(
         (
             strong(unbroken(bag.label)),
@@ -133,13 +134,13 @@ def _gauge(book: Book, balloon: BalloonType) -> str:
     return length_words(balloon.gauge_m, book.units)
 
 
-def _lines(steps: Sequence[Step]) -> list[str]:
+def _lines(book: Book, steps: Sequence[Step]) -> list[str]:
     """A line for each step, and one for each turn that says something of its own."""
     lines = []
     for step in steps:
-        lines.append(f"{strong(step.title)}. {plain(step.check)}")
+        lines.append(f"{strong(book.told(step).title)}. {plain(book.told(step).check)}")
         if len(step.turns) > 1:
-            lines += [plain(row) for turn in step.turns for row in turn.words.splitlines()]
+            lines += [plain(row) for turn in book.told(step).turns for row in turn.lines]
     return lines
 
 
@@ -224,7 +225,7 @@ def _some(labels: Sequence[str], voice: Voice) -> str:
     said = []
     for (letters, times), found in alike.items():
         numbers = sorted(found)
-        joints = " ".join(runs_told([f"{letters}{n or ''}" for n in numbers], numbers))
+        joints = " ".join(runs_told(voice, [f"{letters}{n or ''}" for n in numbers], numbers))
         each = voice.say("{joints} ({number} of each)", joints=joints, number=times)
         said.append(joints if times == 1 else each)
     return "; ".join(said)

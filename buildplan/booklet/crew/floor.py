@@ -20,13 +20,14 @@ from buildplan.drawing.scene import step_picture
 from buildplan.evaluation.figures import minutes_words
 from buildplan.framework.chain_roles import Layer
 from buildplan.framework.model import Brace, Cell
+from buildplan.instructions.jobs import JobRow, job_row, job_title
+from buildplan.instructions.times import duration
 from buildplan.language.speaking import mark
 from buildplan.language.voice import Voice
 from buildplan.sequence.grouping import STRAIGHT
 from buildplan.sequence.jobs import Job, Row
 from buildplan.sequence.model import Kind, Step
 from buildplan.sequence.timetable import RESERVE, Part, Place, Timetable
-from buildplan.sequence.words.times import duration
 
 RUN_PICTURE, BESIDE_TABLE = 250.0, 145.0  # greatest heights
 TABLE_SHARE = 0.7
@@ -61,7 +62,7 @@ def _part(book: Book, work: Sequence[Job], part: Part) -> list[Flowable]:
     rows = tuple(
         (
             strong(voice.whole(one.job.number)),
-            plain(one.job.title),
+            plain(job_title(voice, one.job, book.told)),
             f"{clock(one.start)} – {clock(one.finish)}",
             plain(who_words(one, voice)),
             "",
@@ -80,7 +81,7 @@ def _part(book: Book, work: Sequence[Job], part: Part) -> list[Flowable]:
             voice.say(
                 "{part}: {time} for {people} people",
                 part=name,
-                time=duration(part.minutes),
+                time=duration(voice, part.minutes),
                 people=book.facts.crew,
             )
         ),
@@ -120,14 +121,14 @@ def assembling(book: Book, work: Sequence[Job]) -> list[Flowable]:
         name = voice.say(
             "Job {number}: {title}  ({steps})",
             number=job.number,
-            title=job.title,
+            title=job_title(voice, job, book.told),
             steps=_steps(job, voice),
         )
         blocks.append(heading(name))
         if job.rows:
             blocks += _run(book, job)
         else:
-            blocks.append(Items(tuple(_floor_lines(job.steps)), ticked=True))
+            blocks.append(Items(tuple(_floor_lines(book, job.steps)), ticked=True))
     return blocks
 
 
@@ -162,29 +163,31 @@ def _steps(job: Job, voice: Voice) -> str:
     return voice.say("steps {first} to {last}", first=first, last=last)
 
 
-def _floor_lines(steps: Sequence[Step]) -> list[str]:
+def _floor_lines(book: Book, steps: Sequence[Step]) -> list[str]:
     lines = []
     for step in steps:
+        told = book.told(step)
         lines.append(
-            f"{strong(step.title)}. {plain(step.text if step.kind is Kind.LAY else '')} "
-            f"{plain(step.check)}"
+            f"{strong(told.title)}. {plain(told.text if step.kind is Kind.LAY else '')} "
+            f"{plain(told.check)}"
         )
         if len(step.turns) > 1:
-            lines += [plain(row) for turn in step.turns for row in turn.words.splitlines()]
+            lines += [plain(row) for turn in told.turns for row in turn.lines]
     return lines
 
 
 def _run(book: Book, job: Job) -> tuple[Flowable, ...]:
     voice = book.voice
     with_locks = any(row.locks for row in job.rows)
+    told = [(row, job_row(voice, row, book.told)) for row in job.rows]
     rows = tuple(
         (
-            f"{strong(unbroken(_short_name(row, voice)))} {plain(row.cell)}".strip(),
-            plain(_tersely(book, row)),
+            f"{strong(unbroken(_short_name(row, said, voice)))} {plain(said.cell)}".strip(),
+            plain(_tersely(book, row, said)),
             *((plain(" ".join(row.locks)),) if with_locks else ()),
             "",
         )
-        for row in job.rows
+        for row, said in told
     )
     ties = any(row.kind in (Kind.BRACE, Kind.SINGLE) for row in job.rows)
     head = (
@@ -211,18 +214,18 @@ def _run(book: Book, job: Job) -> tuple[Flowable, ...]:
     return (Columns([table, [picture]], shares, whole=False),)
 
 
-def _short_name(row: Row, voice: Voice) -> str:
+def _short_name(row: Row, said: JobRow, voice: Voice) -> str:
     # the joints of a single stand beside it
-    return voice.say("Single") if row.kind is Kind.SINGLE else row.name
+    return voice.say("Single") if row.kind is Kind.SINGLE else said.name
 
 
-def _tersely(book: Book, row: Row) -> str:
+def _tersely(book: Book, row: Row, said: JobRow) -> str:
     """A row without what goes without saying: a brace closes where it began."""
     voice = book.voice
     if row.kind is Kind.SINGLE:
         return " ".join(row.joints)
     if row.brace is None:
-        return row.words
+        return said.words
     brace = _brace(book, row.brace)
     ways = "; ".join(" ".join(chain.joints) for chain in brace.chains)
     if not brace.shared:
@@ -279,7 +282,7 @@ def _run_picture(book: Book, job: Job) -> Picture:
     facts = book.facts
     most = BESIDE_TABLE if is_wide(book.paper) else RUN_PICTURE
     tall = min(most, max(120.0, wide * facts.height_m / max(facts.width_m, 0.1)))
-    rows = "; ".join(_row_words(row, voice) for row in job.rows)
+    rows = "; ".join(_row_words(row, job_row(voice, row, book.told), voice) for row in job.rows)
     return step_picture(
         scene,
         CAMERAS["front"],
@@ -294,11 +297,11 @@ def _run_picture(book: Book, job: Job) -> Picture:
     )
 
 
-def _row_words(row: Row, voice: Voice) -> str:
+def _row_words(row: Row, said: JobRow, voice: Voice) -> str:
     return voice.say(
         "{name}: {how}; locks {joints}",
-        name=row.name,
-        how=row.words,
+        name=said.name,
+        how=said.words,
         joints=" ".join(row.locks),
     )
 

@@ -27,6 +27,7 @@ from buildplan.drawing.joint_map import joint_map
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.figures import minutes_words, weight_words
+from buildplan.instructions.jobs import job_title
 from buildplan.language.speaking import mark
 from buildplan.sequence.jobs import Job, jobs
 from buildplan.sequence.timetable import crew_of, timetable
@@ -140,7 +141,7 @@ def front(book: Book, work: Sequence[Job]) -> list[Flowable]:
     rows = tuple(
         (
             strong(voice.whole(job.number)),
-            plain(job.title),
+            plain(job_title(voice, job, book.told)),
             voice.say("beforehand") if job.portable else voice.say("on site"),
         )
         for job in work

@@ -20,10 +20,10 @@ from buildplan.document.printing import Document, Section, print_document
 from buildplan.document.tables import Grid
 from buildplan.document.text import LEAD, SMALL, STRONG, plain, strong
 from buildplan.evaluation.figures import minutes_words, weight_words
+from buildplan.instructions.times import duration
 from buildplan.language.grammar import percent
 from buildplan.language.speaking import mark, say, spoken_voice, whole
 from buildplan.sequence.timetable import RESERVE, Place
-from buildplan.sequence.words.times import duration
 
 CLOSE_ROWS = 2.5
 
@@ -142,7 +142,8 @@ def _day(plan: EventPlan) -> list[tuple[str, str]]:
         starts = moment_words(five_minutes_before(plan.starts[part.place]), opening)
         if part.place is Place.SITE and len(plan.timetable.parts) > 1 and plan.leave is not None:
             leave = moment_words(five_minutes_before(plan.leave), opening)
-            way = say("Leave: {time} to the place", time=duration(plan.event.travel))
+            travel = duration(spoken_voice(), plan.event.travel)
+            way = say("Leave: {time} to the place", time=travel)
             rows.append((strong(leave), way))
         rows.append(
             (

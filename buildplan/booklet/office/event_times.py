@@ -35,6 +35,7 @@ from buildplan.document.tables import Grid
 from buildplan.document.text import SMALL, STRONG, plain, strong
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Polyline
+from buildplan.instructions.jobs import job_title
 from buildplan.language.grammar import sentences
 from buildplan.language.speaking import say, say_in, spoken_voice, whole
 from buildplan.sequence.jobs import Job
@@ -78,7 +79,7 @@ def times_blocks(plan: EventPlan, measure: float) -> list[Flowable]:
         words = say(
             "{piece}, {job} ({number}): takes {people} people. Call for help.",
             piece=copy.name,
-            job=job.title,
+            job=job_title(spoken_voice(), job, copy.told),
             number=job.number,
             people=people,
         )
@@ -94,6 +95,10 @@ def times_blocks(plan: EventPlan, measure: float) -> list[Flowable]:
         )
     )
     return blocks
+
+
+def _title(one: TimedJob) -> str:
+    return job_title(spoken_voice(), one.timed.job, one.copy.told)
 
 
 def _job_of(plan: EventPlan, number: int) -> tuple[Copy, Job]:
@@ -113,7 +118,7 @@ def _part(plan: EventPlan, part: Part, measure: float) -> list[Flowable]:
             strong(whole(one.number)),
             f"{_clock(starts, one.timed.start)} – {_clock(starts, one.timed.finish)}",
             plain(one.copy.name),
-            f"{plain(one.timed.job.title)} ({one.timed.job.number})",
+            f"{plain(_title(one))} ({one.timed.job.number})",
             plain(who_words(one.timed, spoken_voice())),
         )
         for one in found
@@ -246,7 +251,7 @@ def timetable_rows(plan: EventPlan) -> list[list[Cell]]:
                 round(one.timed.finish),
                 one.copy.name,
                 one.timed.job.number,
-                one.timed.job.title,
+                _title(one),
                 who_words(one.timed, spoken_voice()),
             ]
             for one in timed(plan, part)

@@ -20,12 +20,13 @@ from buildplan.document.text import SMALL, plain, strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.figures import nominal_words
+from buildplan.instructions.model import StepWords
+from buildplan.instructions.stages import stage_name
 from buildplan.language.grammar import sentences
 from buildplan.language.speaking import mark
 from buildplan.language.voice import Voice
 from buildplan.sequence.labour import operation_minutes
 from buildplan.sequence.model import Kind, Operation, Stage, Step
-from buildplan.sequence.words.stages import stage_name
 
 # A first build takes about twice as long (from memory).
 BEGINNER = 2.0
@@ -96,7 +97,8 @@ def _practice(book: Book, made: Practice) -> list[Flowable]:
         ),
     ]
     steps = tuple(
-        f"{strong(step.title)}. {plain(_told(step))}{_learn(voice, step)}" for step in made.steps
+        f"{strong(said.title)}. {plain(_told(step, said))}{_learn(voice, step)}"
+        for step, said in zip(made.steps, made.words, strict=True)
     )
     return [
         *beside(book.paper, words, [Shown(picture)], 0.66),
@@ -134,11 +136,11 @@ def _practice_balloons(book: Book, made: Practice) -> Grid:
     return Grid(head, rows, (8, 60, 22, 20), frozenset({3}), after=6)
 
 
-def _told(step: Step) -> str:
+def _told(step: Step, said: StepWords) -> str:
     """The joints of work on the piece; the check of other work."""
     if step.kind in ON_THE_PIECE:
-        return "; ".join(turn.words for turn in step.turns)
-    return step.check
+        return "; ".join(line for turn in said.turns for line in turn.lines)
+    return said.check
 
 
 def _learn(voice: Voice, step: Step) -> str:
@@ -190,7 +192,7 @@ def _signed(book: Book, stage: Stage) -> tuple[str, str]:
         )
     if stage is Stage.CLOSE_RINGS and Kind.CLOSE_RING not in kinds:
         return part_name(book, PART[stage]), voice.say(SIGNED[stage])
-    return stage_name(stage), voice.say(SIGNED[stage])
+    return stage_name(voice, stage), voice.say(SIGNED[stage])
 
 
 def _learnt(book: Book) -> tuple[str, ...]:

@@ -11,6 +11,7 @@ from buildplan.design.measures import Units
 from buildplan.design.model import Design
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import Framework
+from buildplan.instructions.model import StepWords
 from buildplan.language.speaking import mark
 from buildplan.language.voice import Voice
 from buildplan.patterns.build import built_as
@@ -39,6 +40,7 @@ class Practice:
     framework: Framework
     shape: Shape
     steps: tuple[Step, ...]
+    words: tuple[StepWords, ...]
     counts: dict[str, int]
 
 
@@ -57,12 +59,13 @@ def practice(
         "colour_pattern": {},
     }
     built = build_framework(design.model_copy(update=changes))
-    made = plan_steps(built, units=units)
+    made = plan_steps(built)
     taught = {kind for step in steps for kind in step.kinds}
     if not {kind for step in made for kind in step.kinds} <= taught:
         return None
     counts = {key: count for key, count in balloon_counts(built).items() if count}
-    return Practice(built, find_shape(built), made, counts)
+    words = tell_steps(made, built, units, voice)
+    return Practice(built, find_shape(built), made, words, counts)
 
 
 def _small(design: Design, framework: Framework) -> tuple[str, FileModel] | None:

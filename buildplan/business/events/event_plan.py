@@ -11,7 +11,9 @@ from buildplan.business.buying.shopping import ShoppingList
 from buildplan.design.event import Event
 from buildplan.design.model import Design
 from buildplan.evaluation.evaluating import Evaluation
-from buildplan.language.speaking import say
+from buildplan.instructions.model import StepWords
+from buildplan.instructions.telling import tell_steps
+from buildplan.language.speaking import say, spoken_voice
 from buildplan.sequence.jobs import Job, jobs
 from buildplan.sequence.labour import MINUTES
 from buildplan.sequence.model import Operation, Step
@@ -26,13 +28,19 @@ class Copy:
     """One piece that is built: a design is built as many times as the event says.
 
     `steps` are those of its booklet, numbered on through all pieces of the event so that they
-    can be told apart; `jobs` are those steps as a crew takes them, numbered as in its booklet.
+    can be told apart; `jobs` are those steps as a crew takes them, numbered as in its booklet;
+    `words` are what they say.
     """
 
     name: str
     book: Evaluation
     steps: tuple[Step, ...]
     jobs: tuple[Job, ...]
+    words: tuple[StepWords, ...]
+
+    def told(self, step: Step) -> StepWords:
+        """What one of its steps says."""
+        return self.words[step.number - self.steps[0].number]
 
 
 @dataclass(frozen=True)
@@ -89,7 +97,8 @@ def copies_of(pieces: Sequence[tuple[Evaluation, int]]) -> tuple[Copy, ...]:
                 name = say("{piece}, {number} of {count}", piece=name, number=number, count=count)
             before = sum(len(copy.steps) for copy in copies)
             steps = numbered_on(book.steps, before, f"piece {len(copies) + 1}")
-            copies.append(Copy(name, book, steps, jobs(steps)))
+            words = tell_steps(book.steps, book.framework, book.units, spoken_voice())
+            copies.append(Copy(name, book, steps, jobs(steps), words))
     return tuple(copies)
 
 

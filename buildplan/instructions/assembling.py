@@ -1,0 +1,292 @@
+"""Telling the braces, the singles, and their locks.
+
+What hands do is taught in the first step that has it; a later one says where to look it up, and
+what is different.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from buildplan.framework.cells import cell_words
+from buildplan.framework.model import Brace, End
+from buildplan.instructions import corners, names, rows
+from buildplan.instructions.context import Context
+from buildplan.instructions.grammar import colours, count_word, number_ranges, sentences
+from buildplan.instructions.locking import done, getting_at, how_to_lock, locks_rows
+from buildplan.instructions.measuring import sides_along
+from buildplan.instructions.model import RowWords, TurnWords, Wording
+from buildplan.instructions.moves import Hand, Lead, between_parts, lead_of
+from buildplan.language.messages import mark
+from buildplan.language.voice import Voice
+from buildplan.sequence.colour_order import colour_runs
+from buildplan.sequence.grouping import STRAIGHT
+from buildplan.sequence.model import Kind, Operation, Step, Turn, Way
+
+# What the reader of words looks for: balloons of braces and of singles.
+TAKE_ONE = mark("Take one {colour} balloon that was tied off alone.")
+TAKE_PAIR = mark("Take a pair of {colour} balloons.")
+TAKE_CHAIN = mark("Take a chain of {length} {colour} balloons.")
+TAKE_SINGLE = mark("For the single take one {colour} balloon that was tied off alone.")
+
+
+# --- braces -------------------------------------------------------------------------------
+
+
+def brace(context: Context, step: Step) -> Wording:
+    """One brace, or several equal ones."""
+    voice = context.voice
+    braces = [context.piece.brace[op.id] for op in step.of_kind(Kind.BRACE)]
+    corner = [name for name in step.cells if name != STRAIGHT]
+    numbers = number_ranges(voice, [one.number for one in braces])
+    if corner:
+        title = voice.say_count(
+            "Brace {braces}, at {cells}",
+            "Braces {braces}, at {cells}",
+            len(braces),
+            braces=numbers,
+            cells=voice.listed([voice.tell(cell_words(name).one) for name in corner]),
+        )
+    else:
+        title = voice.say_count("Brace {braces}", "Braces {braces}", len(braces), braces=numbers)
+    return Wording(
+        title=title,
+        text=sentences(
+            *corners.taught(context, step),
+            *_moves(context, step, braces),
+            *_singles(context, step),
+            *getting_at(context, step),
+            *how_to_lock(context, step),
+            *_waiting(context, step),
+        ),
+        check=done(
+            context,
+            step,
+            *corners.between_braces(context, step),
+            *sides_along(context, step.of_kind(Kind.BRACE)),
+        ),
+    )
+
+
+def _moves(context: Context, step: Step, braces: Sequence[Brace]) -> Iterator[str]:
+    """How the short chains are tied in: whole where it is new, else where it was taught."""
+    voice = context.voice
+    leads = dict.fromkeys(lead_of(context.framework, c) for b in braces for c in b.chains)
+    taught = [context.teacher(lead, step) for lead in leads]
+    colour = _colour_of(context, braces)
+    for chain in braces[0].chains:
+        lead, length = lead_of(context.framework, chain), len(chain.links)
+        if colour is None:
+            yield _take_in_row(voice, length)
+        elif _last_taken(context, step, length) != colour or None in taught:
+            yield _take(voice, length, colour)
+        if context.teacher(lead, step) is None:
+            yield _lead(voice, lead)
+    if any(one.shared for one in braces) and context.teacher(Hand.SHARE, step) is None:
+        yield voice.say("Where the row names a shared balloon, no new balloon is tied.")
+    if context.teacher(Hand.SETTLE, step) is None:
+        yield voice.say("Settle the brace until knot lies on knot and the nozzles cross.")
+    known = sorted({number for number in taught if number is not None})
+    if known:
+        yield voice.say_count(
+            "Tie and lock as in step {steps}.",
+            "Tie and lock as in steps {steps}.",
+            len(known),
+            steps=number_ranges(voice, known),
+        )
+
+
+def _last_taken(context: Context, step: Step, length: int) -> str | None:
+    """The colour of the last short chain of so many balloons before a step, None where each row
+    told its own."""
+    for earlier in reversed(context.steps[: step.number - 1]):
+        braces = [context.piece.brace[op.id] for op in earlier.of_kind(Kind.BRACE)]
+        if any(len(chain.links) == length for one in braces for chain in one.chains):
+            return _colour_of(context, braces)
+    return None
+
+
+def _colour_of(context: Context, braces: Sequence[Brace]) -> str | None:
+    """What the balloons of braces are called, None where they differ: then each row tells."""
+    called = {name for one in braces for name in context.names_of(one.links)}
+    return called.pop() if len(called) == 1 else None
+
+
+def _take(voice: Voice, length: int, colour: str) -> str:
+    """What a brace is tied from."""
+    if length == 1:
+        return voice.say(TAKE_ONE, colour=colour)
+    if length == 2:
+        return voice.say(TAKE_PAIR, colour=colour)
+    return voice.say(TAKE_CHAIN, length=count_word(voice, length), colour=colour)
+
+
+def _take_in_row(voice: Voice, length: int) -> str:
+    if length == 1:
+        return voice.say("Take one balloon that was tied off alone, in the colour of the row.")
+    if length == 2:
+        return voice.say("Take a pair in the colour of the row.")
+    return voice.say(
+        "Take a chain of {length} in the colour of the row.", length=count_word(voice, length)
+    )
+
+
+def _lead(voice: Voice, lead: Lead) -> str:
+    """How a short chain is led along the joints of its row."""
+    if lead.closed and lead.first is lead.last:
+        return voice.say(
+            "Lead it round through the joints of its row in their order, knot on knot, and tie its"
+            " two free tails together at the first."
+        )
+    if lead.closed:
+        return voice.say(
+            "Lead it round through the joints of its row in their order, knot on knot, and tie its"
+            " free tail and its closed neck together at the first."
+        )
+    first, last = _end(voice, lead.first), _end(voice, lead.last)
+    if lead.over:
+        return voice.say(
+            "Tie its {first_end} into the first joint of its row, lead it over the joints between,"
+            " knot on knot, and tie its {last_end} into the last.",
+            first_end=first,
+            last_end=last,
+        )
+    return voice.say(
+        "Tie its {first_end} into the first joint of its row and its {last_end} into the last.",
+        first_end=first,
+        last_end=last,
+    )
+
+
+def _end(voice: Voice, end: End) -> str:
+    """A free end of a short chain."""
+    return voice.say("closed neck") if end is End.NECK else voice.say("free tail")
+
+
+def _singles(context: Context, step: Step) -> Iterator[str]:
+    """The singles that belong to the corner of a brace."""
+    voice, singles = context.voice, step.of_kind(Kind.SINGLE)
+    if singles and context.teacher(Hand.SINGLE, step) is None:
+        yield voice.say(TAKE_SINGLE, colour=context.balloons_of(singles[0].links))
+        yield _across(voice)
+    elif singles and _single_before(context, step) != context.balloons_of(singles[0].links):
+        yield voice.say(TAKE_SINGLE, colour=context.balloons_of(singles[0].links))
+
+
+def _single_before(context: Context, step: Step) -> str:
+    """What the balloon of the last single before a step is called."""
+    for earlier in reversed(context.steps[: step.number - 1]):
+        found = earlier.of_kind(Kind.SINGLE)
+        if found:
+            return context.balloons_of(found[-1].links)
+    return ""
+
+
+def _across(voice: Voice) -> str:
+    return voice.say(
+        "Tie its tail into the first joint of its row and its closed neck into the second, straight"
+        " across."
+    )
+
+
+def _waiting(context: Context, step: Step) -> list[str]:
+    """What is said of joints whose lock waits for a brace of a later step."""
+    voice, heads = context.voice, step.of_kind(Kind.BRACE)
+    last = context.piece.brace[heads[-1].id].number
+    turned = step.ways.get(Way.TURNED, ())
+    later: dict[int, list[str]] = {}
+    for joint in (joint for head in heads for joint in head.joints if joint not in turned):
+        number = context.lock_waits_for[joint]
+        if number > last:
+            later.setdefault(number, []).append(joint)
+    waits = [
+        voice.say_count(
+            "{joints} waits for its lock until brace {brace}.",
+            "{joints} wait for their locks until brace {brace}.",
+            len(joints),
+            joints=voice.listed(joints),
+            brace=number,
+        )
+        for number, joints in sorted(later.items())
+    ]
+    if turned:
+        waits.append(
+            voice.say_count(
+                "{joints} waits for its lock until the piece is turned over.",
+                "{joints} wait for their locks until the piece is turned over.",
+                len(turned),
+                joints=voice.listed(turned),
+            )
+        )
+    return waits
+
+
+def brace_rows(context: Context, step: Step, turn: Turn) -> TurnWords:
+    """`Brace 3: A3 – B3 – C3 – D3, closed at A3`, its singles, and its locks."""
+    voice, piece = context.voice, context.piece
+    head = turn.operations[0]
+    one = piece.brace[head.id]
+    braces = [piece.brace[op.id] for op in step.of_kind(Kind.BRACE)]
+    name = names.head_name(voice, piece, head)
+    colour = _row_colour(context, one) if _colour_of(context, braces) is None else ""
+    ways = [(chain.joints, chain.closed) for chain in one.chains]
+    shared = [(link, piece.brought_by[link]) for link in one.shared]
+    said = [rows.brace(voice, name, colour, ways, shared)]
+    for operation in turn.operations:
+        if operation.kind is Kind.SINGLE:
+            said.append(_single_row(context, operation))
+    return TurnWords(name, (*said, *locks_rows(context, turn)))
+
+
+def _row_colour(context: Context, one: Brace) -> str:
+    """The colour of a brace, or of its balloons in their order."""
+    runs, over = colour_runs(context.names_of(one.links))
+    return runs[0][1] if len(runs) == 1 else colours(context.voice, runs, over)
+
+
+# --- singles --------------------------------------------------------------------------------
+
+
+def single(context: Context, step: Step) -> Wording:
+    """Singles that come apart from a brace: across joints, or between two parts."""
+    voice, heads = context.voice, step.of_kind(Kind.SINGLE)
+    links = [op.links[0] for op in heads]
+    apart = between_parts(context.piece, heads[0])
+    parts = voice.listed(context.parts_at(heads))
+    return Wording(
+        title=voice.say("Tie parts {parts} together", parts=parts)
+        if apart
+        else voice.say_count(
+            "Single {singles}", "Singles {singles}", len(links), singles=voice.listed(links)
+        ),
+        text=sentences(
+            voice.say("Lay parts {parts} side by side as in the finished view.", parts=parts)
+            if apart
+            else "",
+            voice.say(TAKE_SINGLE, colour=context.balloons_of(links)),
+            _across(voice),
+            *(how_to_lock(context, step) if step.locks else [_beside_locks(voice)]),
+        ),
+        check=done(
+            context,
+            step,
+            voice.say("Both its ends are tied in, and it is straight.")
+            if len(links) == 1
+            else voice.say("Both ends of each are tied in, and each is straight."),
+        ),
+    )
+
+
+def _beside_locks(voice: Voice) -> str:
+    return voice.say("The joints are locked already: tie in close beside the locks.")
+
+
+def single_rows(context: Context, step: Step, turn: Turn) -> TurnWords:
+    """`Single A5-D5: A5 – D5`, and its locks."""
+    said = _single_row(context, turn.operations[0])
+    return TurnWords(said.name, (said, *locks_rows(context, turn)))
+
+
+def _single_row(context: Context, operation: Operation) -> RowWords:
+    name = names.single_name(context.voice, operation.links[0])
+    return rows.row(context.voice, name, rows.along(operation.joints))

@@ -1,0 +1,124 @@
+"""What is looked up in the steps of a piece to put them into words."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from functools import cached_property
+
+from buildplan.design.measures import Units, length_words
+from buildplan.framework.model import Framework, LongChain
+from buildplan.instructions.model import Figures
+from buildplan.instructions.moves import Move, first_taught
+from buildplan.language.voice import Voice
+from buildplan.sequence.assembly import lock_waits_for
+from buildplan.sequence.model import Kind, Operation, Step
+from buildplan.sequence.ordering import natural
+from buildplan.sequence.piece import Piece
+
+
+@dataclass(frozen=True)
+class Context:
+    """The steps of a piece, and what they are told with."""
+
+    piece: Piece
+    steps: Sequence[Step]
+    units: Units
+    voice: Voice
+    figures: Figures
+
+    @property
+    def framework(self) -> Framework:
+        """The piece's framework."""
+        return self.piece.framework
+
+    @cached_property
+    def names(self) -> Mapping[str, str]:
+        """What each balloon is called: its label, with its gauge where labels alone would
+        leave a doubt."""
+        balloons = self.framework.balloons
+        seen = Counter((b.kind, b.label) for b in balloons.values())
+        return {
+            key: b.label
+            if seen[b.kind, b.label] == 1
+            else self.voice.say(
+                "{colour} {gauge}", colour=b.label, gauge=length_words(b.gauge_m, self.units)
+            )
+            for key, b in balloons.items()
+        }
+
+    def names_of(self, links: Iterable[str]) -> list[str]:
+        """What the balloons of links are called."""
+        return [self.names[key] for key in self.piece.keys(links)]
+
+    def balloons_of(self, links: Iterable[str]) -> str:
+        """What the balloons of a short chain are called: `ivory`, `ivory and coral`."""
+        return self.voice.listed(list(dict.fromkeys(self.names_of(links))))
+
+    def lock_name(self, joint: str) -> str:
+        """What the rounds of the lock at a joint are called."""
+        return self.names[self.framework.lock_at[joint].balloon]
+
+    @cached_property
+    def long(self) -> Mapping[str, LongChain]:
+        """Long chains by letter."""
+        return {long.letter: long for long in self.framework.chains}
+
+    @cached_property
+    def maker(self) -> Mapping[str, Step]:
+        """The step that makes each thing."""
+        return {
+            thing: step
+            for step in self.steps
+            for operation in step.operations
+            for thing in operation.makes
+        }
+
+    @cached_property
+    def place(self) -> Mapping[str, Mapping[str, int]]:
+        """Where along each long chain (by letter) each of its joints lies."""
+        return {
+            letter: {joint: i for i, joint in enumerate(long.chain.joints)}
+            for letter, long in self.long.items()
+        }
+
+    @cached_property
+    def odd(self) -> Mapping[str, str]:
+        """The letter of the long chain that each link without a partner ends."""
+        chains = self.framework.chains
+        return {c.chain.odd: c.letter for c in chains if c.chain.odd is not None}
+
+    def long_of(self, operation: Operation) -> LongChain:
+        """The long chain that an operation is about: its id ends in the letter."""
+        return self.long[operation.id.rsplit(" ", 1)[-1]]
+
+    @cached_property
+    def _tally(self) -> Sequence[Counter[Kind]]:
+        tally: list[Counter[Kind]] = [Counter()]
+        for step in self.steps:
+            tally.append(tally[-1] + Counter(operation.kind for operation in step.operations))
+        return tally
+
+    def progress(self, kind: Kind, step: Step) -> tuple[int, int]:
+        """How many operations of a kind are done after a step, and how many there are in all."""
+        return self._tally[step.number][kind], self._tally[-1][kind]
+
+    @cached_property
+    def lock_waits_for(self) -> Mapping[str, int]:
+        """Number of the brace after which each joint is locked."""
+        return lock_waits_for(self.framework)
+
+    def parts_at(self, heads: Iterable[Operation]) -> list[str]:
+        """The names of the parts that `heads` tie together."""
+        found = (self.framework.part_at(joint) for head in heads for joint in head.joints)
+        return sorted({part.name for part in found if part is not None}, key=natural)
+
+    @cached_property
+    def _taught(self) -> Mapping[Move, int]:
+        return first_taught(self.piece, self.steps)
+
+    def teacher(self, move: Move, step: Step) -> int | None:
+        """The number of the step before `step` that teaches a hand move, None for `step` itself."""
+        taught = self._taught[move]
+        return taught if taught < step.number else None

@@ -1,0 +1,132 @@
+"""Telling what a corner asks for, and what a wrong joint there would look like."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+
+from buildplan.framework.cells import cell_words
+from buildplan.framework.model import Brace, Cell, LongChain
+from buildplan.instructions.context import Context
+from buildplan.instructions.grammar import chain_letters
+from buildplan.instructions.moves import Corner
+from buildplan.sequence.grouping import STRAIGHT
+from buildplan.sequence.model import Kind, Step
+
+
+def taught(context: Context, step: Step) -> Iterator[str]:
+    """What the long chains do at a corner of a kind that is new."""
+    voice = context.voice
+    for cell in _cells(context, step):
+        if cell.name != STRAIGHT and context.teacher(Corner(cell.name), step) is None:
+            yield from _goes(context, cell)
+            if cell.skipped:
+                yield voice.say("No brace reaches {joints}.", joints=voice.listed(cell.skipped))
+            yield voice.tell(cell_words(cell.name).effect or "")
+
+
+def _cells(context: Context, step: Step) -> list[Cell]:
+    braces = [context.piece.brace[op.id] for op in step.of_kind(Kind.BRACE)]
+    return [cell for brace in braces for cell in context.piece.cells_at(brace)]
+
+
+def _goes(context: Context, cell: Cell) -> Iterator[str]:
+    """How far the chains of either side go on, those that go equally far together."""
+    voice = context.voice
+    before, after = (context.framework.brace[n] for n in (cell.first, cell.second))
+    by_count: dict[int, list[LongChain]] = {}
+    for long, count in _between(context, before, after).items():
+        by_count.setdefault(count, []).append(context.long[long])
+    for count, chains in sorted(by_count.items(), reverse=True):
+        start, end = (
+            voice.listed(
+                [joint for c in chains for joint in c.chain.joints if joint in one.section]
+            )
+            for one in (before, after)
+        )
+        if count:
+            yield voice.say_count(
+                "Go on by {number} balloon from {joints} to {after}.",
+                "Go on by {number} balloons from {joints} to {after}.",
+                count,
+                joints=start,
+                after=end,
+            )
+        else:
+            yield voice.say("Stay at {joints}.", joints=start)
+
+
+def _between(context: Context, before: Brace, after: Brace) -> Mapping[str, int]:
+    """How many balloons of each long chain lie between two braces, by its letter."""
+    found = {}
+    for long in context.framework.built_with(before.section[0]).chains:
+        place = context.place[long.letter]
+        starts = [place[joint] for joint in before.section if joint in place]
+        ends = [place[joint] for joint in after.section if joint in place]
+        if len(starts) == 1 and len(ends) == 1:
+            count = abs(ends[0] - starts[0])
+            around = len(long.chain.links) - count
+            found[long.letter] = min(count, around) if long.chain.closed else count
+    return found
+
+
+def between_braces(context: Context, step: Step) -> list[str]:
+    """What lies between the braces of a step and those before them: a brace at a wrong joint does
+    not have it."""
+    cells = _cells(context, step)
+    brace = context.framework.brace
+    pairs = [(brace[cell.first], brace[cell.second]) for cell in cells]
+    counts = [_between(context, *pair) for pair in pairs]
+    alike = {count for found in counts for count in found.values()}
+    if len(alike) == 1:
+        return [
+            context.voice.say_count(
+                "Every chain has {number} balloon between one brace and the next.",
+                "Every chain has {number} balloons between one brace and the next.",
+                alike.pop(),
+            )
+        ]
+    uneven = [_uneven(context, *pair, found) for pair, found in zip(pairs, counts, strict=True)]
+    return [*uneven, *_bare(context, step)]
+
+
+def _uneven(context: Context, before: Brace, after: Brace, counts: Mapping[str, int]) -> str:
+    voice, by_count = context.voice, dict[int, list[str]]()
+    for letter, count in counts.items():
+        by_count.setdefault(count, []).append(letter)
+    told = []
+    for count, letters in sorted(by_count.items(), reverse=True):
+        chains = chain_letters(voice, letters)
+        if count:
+            told.append(
+                voice.say_count(
+                    "{chains} {number} balloon", "{chains} {number} balloons", count, chains=chains
+                )
+            )
+        else:
+            told.append(voice.say("{chains} none", chains=chains))
+    return voice.say(
+        "Between braces {before} and {brace}: {counts}.",
+        before=before.number,
+        brace=after.number,
+        counts=", ".join(told),
+    )
+
+
+def _bare(context: Context, step: Step) -> Iterator[str]:
+    """Skipped joints, which carry no brace."""
+    voice = context.voice
+    skipped: Sequence[str] = [joint for cell in _cells(context, step) for joint in cell.skipped]
+    if not skipped:
+        return
+    joints = voice.listed(skipped)
+    if set(skipped) <= {joint for op in step.of_kind(Kind.SINGLE) for joint in op.joints}:
+        yield voice.say_count(
+            "{joints} carries only its single.",
+            "{joints} carry only their single.",
+            len(skipped),
+            joints=joints,
+        )
+    else:
+        yield voice.say_count(
+            "{joints} carries nothing.", "{joints} carry nothing.", len(skipped), joints=joints
+        )

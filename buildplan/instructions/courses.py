@@ -1,0 +1,138 @@
+"""Telling the courses in which a piece without braces is built: the chains that come in, and the
+joints that are brought together then."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from buildplan.framework.model import LongChain
+from buildplan.instructions import names, rows
+from buildplan.instructions.chaining import chain_rows_of
+from buildplan.instructions.context import Context
+from buildplan.instructions.grammar import chain_letters
+from buildplan.instructions.model import TurnWords, Wording
+from buildplan.instructions.moves import Hand
+from buildplan.language.voice import Voice
+from buildplan.sequence.chains import walk
+from buildplan.sequence.model import Kind, Step, Turn
+
+
+def coming(context: Context, step: Step) -> list[LongChain]:
+    """The chains that come in with a step."""
+    return [context.long_of(operation) for operation in step.of_kind(Kind.TAG)]
+
+
+def is_first(context: Context, step: Step) -> bool:
+    """Whether a step lays the first chains of the piece, or of its part."""
+    (laid,) = step.of_kind(Kind.LAY)
+    part = context.framework.part_at(laid.joints[0])
+    return not any(
+        context.framework.part_at(operation.joints[0]) is part
+        for earlier in context.steps[: step.number - 1]
+        for operation in earlier.of_kind(Kind.LAY)
+    )
+
+
+def lay_course(context: Context, step: Step) -> Wording:
+    """Chains that come in and meet nothing."""
+    voice, letters = context.voice, _letters(context, step)
+    part = _part(context, step)
+    count = len(coming(context, step))
+    return Wording(
+        title=voice.say_count(
+            "Part {part}: lay chain {letters}",
+            "Part {part}: lay chains {letters}",
+            count,
+            part=part,
+            letters=letters,
+        )
+        if part
+        else voice.say_count("Lay chain {letters}", "Lay chains {letters}", count, letters=letters),
+        text=" ".join(bringing_in(context, step)),
+        check=voice.say("Every tag is in sight, and no chain is twisted."),
+    )
+
+
+def course_title(context: Context, step: Step, joints: Sequence[str]) -> str:
+    """The heading of a step that brings chains in and joins them."""
+    voice, part, count = context.voice, _part(context, step), len(coming(context, step))
+    told = {"letters": _letters(context, step), "joints": voice.listed(joints)}
+    if part:
+        return voice.say_count(
+            "Part {part}: lay chain {letters}, join {joints}",
+            "Part {part}: lay chains {letters}, join {joints}",
+            count,
+            part=part,
+            **told,
+        )
+    if is_first(context, step):
+        return voice.say_count(
+            "Lay chain {letters}, join {joints}",
+            "Lay chains {letters}, join {joints}",
+            count,
+            **told,
+        )
+    return voice.say_count(
+        "Set chain {letters} on, join {joints}",
+        "Set chains {letters} on, join {joints}",
+        count,
+        **told,
+    )
+
+
+def bringing_in(context: Context, step: Step) -> list[str]:
+    """How chains come in: whole where it is new, else where it was taught."""
+    voice, taught = context.voice, context.teacher(Hand.BRING_IN, step)
+    told = []
+    if is_first(context, step):
+        if context.framework.part_at(step.of_kind(Kind.LAY)[0].joints[0]) and taught is not None:
+            told.append(voice.say("Put the parts that are built where nobody needs the floor."))
+        told.append(voice.say("Clear and sweep a floor larger than the piece, and lay the chains."))
+    elif context.teacher(Hand.SET_ON, step) is None:
+        told.append(voice.say("Set the chains in their place on what stands."))
+    if taught is not None:
+        told.append(voice.say("Take the chains of the rows as in step {step}.", step=taught))
+        return told
+    told.append(voice.say("Take one chain for each row."))
+    closed = [long.chain for long in coming(context, step) if long.chain.closed]
+    if any(chain.odd is not None for chain in closed):
+        told.append(_close_ends(voice))
+    elif closed:
+        told.append(_close_tails(voice))
+    told.append(voice.say("Tag its knots and free ends with the names of its row, in their order."))
+    return told
+
+
+def _close_ends(voice: Voice) -> str:
+    return voice.say(
+        "Close a chain whose row ends where it begins into a ring: tie its two free ends together"
+        " there, without a twist."
+    )
+
+
+def _close_tails(voice: Voice) -> str:
+    return voice.say(
+        "Close a chain whose row ends where it begins into a ring: tie its two free tails together"
+        " there, without a twist."
+    )
+
+
+def _letters(context: Context, step: Step) -> str:
+    return chain_letters(context.voice, [long.letter for long in coming(context, step)])
+
+
+def _part(context: Context, step: Step) -> str:
+    """The part whose first course a step is; empty for another."""
+    part = context.framework.part_at(step.of_kind(Kind.LAY)[0].joints[0])
+    return part.name if part is not None and is_first(context, step) else ""
+
+
+def coming_rows(context: Context, step: Step, turn: Turn) -> TurnWords:
+    """`Chain B: 4 balloons (all leaf green), joints B1 – B2 – B3 – B4 – B1`."""
+    long = context.long_of(turn.operations[0])
+    maker = context.maker[f"chain {long.letter}"]
+    name = names.chain_name(context.voice, long.letter)
+    if len(maker.turns) > 1:  # its colours were told when it was tied
+        return TurnWords(name, (rows.at_joints(context.voice, name, walk(long.chain)),))
+    (tied,) = (op for op in maker.operations if op.id == f"chain {long.letter}")
+    return chain_rows_of(context, tied, None)

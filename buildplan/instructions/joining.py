@@ -1,0 +1,173 @@
+"""Telling the joints where long chains meet, the tying of parts, and the turning over."""
+
+from __future__ import annotations
+
+from buildplan.instructions import courses, names, rows
+from buildplan.instructions.context import Context
+from buildplan.instructions.grammar import count_word, sentences
+from buildplan.instructions.locking import done, getting_at, how_to_lock, locks_rows
+from buildplan.instructions.model import RowWords, TurnWords, Wording
+from buildplan.instructions.moves import Hand
+from buildplan.sequence.model import Kind, Step, Turn
+
+
+def join(context: Context, step: Step) -> Wording:
+    """Joints where long chains meet, or where parts are tied together."""
+    tied_parts = len(step.of_kind(Kind.JOIN)[0].joints) > 1
+    return _tie_parts(context, step) if tied_parts else _join(context, step)
+
+
+def _join(context: Context, step: Step) -> Wording:
+    voice = context.voice
+    joints = [op.joints[0] for op in step.of_kind(Kind.JOIN)]
+    comes_in = bool(courses.coming(context, step))
+    taught = context.teacher(Hand.JOIN, step)
+    moves = courses.bringing_in(context, step) if comes_in else []
+    if taught is None:
+        moves += [
+            voice.say(
+                "Find every knot and free end tagged with the joint's name and bring them together."
+                " Tie free ends into the joint."
+            ),
+            *getting_at(context, step),
+            *(how_to_lock(context, step) if step.locks else [_bind(context)]),
+        ]
+    else:
+        moves += [
+            *getting_at(context, step),
+            *how_to_lock(context, step),
+            voice.say("Join and lock as in step {step}.", step=taught),
+        ]
+    return Wording(
+        title=courses.course_title(context, step, joints)
+        if comes_in
+        else voice.say_count(
+            "Bring together joint {joints}",
+            "Bring together joints {joints}",
+            len(joints),
+            joints=voice.listed(joints),
+        ),
+        text=sentences(*moves),
+        check=done(context, step, *_meeting(context, joints)),
+    )
+
+
+def _bind(context: Context) -> str:
+    """Holding a joint that has no lock."""
+    return context.voice.say("Bind the knots fast with a strip of latex.")
+
+
+def _meeting(context: Context, joints: list[str]) -> list[str]:
+    """How many balloons meet at each joint: with a wrong knot there they are more or fewer."""
+    voice, by_count = context.voice, dict[int, list[str]]()
+    for joint in joints:
+        by_count.setdefault(len(context.framework.links_at[joint]), []).append(joint)
+    if len(by_count) == 1:
+        return [
+            voice.say_count(
+                "{number} balloon at each joint.", "{number} balloons at each joint.", count
+            )
+            for count in by_count
+        ]
+    return [
+        voice.say_count(
+            "{number} balloon at {joints}.",
+            "{number} balloons at {joints}.",
+            count,
+            joints=voice.listed(same),
+        )
+        for count, same in sorted(by_count.items())
+    ]
+
+
+def _tie_parts(context: Context, step: Step) -> Wording:
+    voice, ties = context.voice, step.of_kind(Kind.JOIN)
+    parts = voice.listed(context.parts_at(ties))
+    beside = voice.say("The lock goes round all the joints that meet, beside their own locks.")
+    fast = voice.say("Bind the joints fast to one another with a strip of latex.")
+    return Wording(
+        title=voice.say("Tie parts {parts} together", parts=parts),
+        text=sentences(
+            voice.say(
+                "Bring parts {parts} to where the finished view has them, {people} people or more"
+                " to a part, and hold them there; never carry a part by one balloon.",
+                parts=parts,
+                people=ties[0].people,
+            ),
+            voice.say_count(
+                "Lay the joints of the row on one another, knot on knot.",
+                "Lay the joints of each row on one another, knot on knot; there are {number} rows.",
+                len(ties),
+            ),
+            *([*how_to_lock(context, step), beside] if step.locks else [fast]),
+        ),
+        check=done(context, step),
+    )
+
+
+def join_rows(context: Context, step: Step, turn: Turn) -> TurnWords:
+    """`Joint v4: knots of chain A (2 times) and chain B; free end of chain C`, and its lock."""
+    voice, head = context.voice, turn.operations[0]
+    if head.kind is not Kind.JOIN:
+        return courses.coming_rows(context, step, turn)
+    name = names.head_name(voice, context.piece, head)
+    if len(head.joints) > 1:
+        said = rows.row(voice, name, rows.along(head.joints))
+        return TurnWords(name, (said, *locks_rows(context, turn)))
+    passing, ends = context.piece.passing[head.joints[0]]
+    alone = context.piece.alone
+    said = rows.join(
+        voice,
+        name,
+        list(passing.items()),
+        [(letter, times) for letter, times in ends.items() if letter not in alone],
+        [alone[letter] for letter in ends if letter in alone],
+    )
+    brought = [_brought(context, link) for link in head.links]
+    if turn.of_kind(Kind.LOCK):
+        said = rows.then_locked(voice, said)
+    return TurnWords(name, (said, *brought))
+
+
+def _brought(context: Context, link_id: str) -> RowWords:
+    """A balloon that is tied in with a joint, tail first."""
+    link = context.framework.link[link_id]
+    colour = context.names_of([link_id])[0]
+    return rows.balloon(context.voice, link_id, colour, (link.tail, link.neck))
+
+
+def turn_over(context: Context, step: Step) -> Wording:
+    """Turning the piece over."""
+    voice = context.voice
+    back_up = voice.say("The back is up, and no joint has come apart.")
+    return Wording(
+        title=voice.say("Turn the piece over"),
+        text=sentences(
+            voice.say(
+                "Call {people} people. All take hold round the edge, both hands round a joint,"
+                " never by one balloon. Lift together on a count, turn the piece over and lay it"
+                " down with its back up.",
+                people=count_word(voice, step.operations[0].people),
+            ),
+            *how_to_lock(context, step),
+        ),
+        check=sentences(back_up, _locked_so_far(context, step) if step.locks else ""),
+    )
+
+
+def _locked_so_far(context: Context, step: Step) -> str:
+    locked, locks = context.progress(Kind.LOCK, step)
+    return context.voice.say("Locks: {done} of {total}.", done=locked, total=locks)
+
+
+def turned_rows(context: Context, step: Step, turn: Turn) -> TurnWords:
+    """`Locks with the back up: C3, C4`, where there are any."""
+    if not step.locks:
+        return TurnWords("", ())
+    name = context.voice.say("Locks with the back up")
+    return TurnWords(name, (rows.at_joints(context.voice, name, step.locks),))
+
+
+def nothing_particular(context: Context, step: Step, turn: Turn) -> TurnWords:
+    """A turn of which there is nothing more to say."""
+    return TurnWords("", ())

@@ -1,0 +1,121 @@
+"""Telling the locks, how joints are got at, and what to count when a step is done."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from buildplan.instructions import names, rows
+from buildplan.instructions.context import Context
+from buildplan.instructions.grammar import sentences
+from buildplan.instructions.model import RowWords
+from buildplan.instructions.moves import Hand
+from buildplan.language.messages import mark
+from buildplan.language.voice import Voice
+from buildplan.sequence.model import Kind, Step, Turn, Way
+
+# What the reader of words looks for: the rounds of the locks.
+TAKE_LOCK = mark(
+    "Take one lock, a pair of {colour} rounds, for each joint of the row. Lay its knot on the"
+    " joint, one round to either side, and twist the two rounds round the joint and past each other"
+    " until every knot there is held."
+)
+THESE_ROUNDS = mark("Lock with {colour} rounds.")
+
+
+def how_to_lock(context: Context, step: Step) -> Iterator[str]:
+    """How what a step ties is locked, where that is new, and that each is locked in its turn."""
+    voice = context.voice
+    if not step.locks:
+        return
+    if context.teacher(Hand.LOCK, step) is None:
+        yield voice.say(TAKE_LOCK, colour=context.lock_name(step.locks[0]))
+        if step.times > 1:
+            yield voice.say("Lock each before you go on to the next.")
+    elif _rounds_before(context, step) != context.lock_name(step.locks[0]):
+        yield voice.say(THESE_ROUNDS, colour=context.lock_name(step.locks[0]))
+
+
+def _rounds_before(context: Context, step: Step) -> str:
+    """What the rounds of the last lock before a step are called."""
+    for earlier in reversed(context.steps[: step.number - 1]):
+        locks = earlier.of_kind(Kind.LOCK)
+        if locks:
+            return context.lock_name(locks[-1].locks[0])
+    return ""
+
+
+def locks_rows(context: Context, turn: Turn) -> list[RowWords]:
+    """`Locks of brace 3: A3, B3, C3, D3`, where a turn has any."""
+    joints = [joint for op in turn.operations if op.kind is Kind.LOCK for joint in op.locks]
+    if not joints:
+        return []
+    name = names.locks_name(context.voice, context.piece, turn.operations[0])
+    return [rows.at_joints(context.voice, name, joints)]
+
+
+def getting_at(context: Context, step: Step) -> Iterator[str]:
+    """How joints that are not on top are got at."""
+    voice = context.voice
+    if step.behind and not any(other.behind for other in context.steps[: step.number - 1]):
+        yield voice.say("Kneel down to the joints at the back and reach in low.")
+    for way, joints in step.ways.items():
+        listed = voice.listed(joints)
+        match way:
+            case Way.LIFTED:
+                yield voice.say_count(
+                    "{joints} faces the floor: have somebody lift the piece there.",
+                    "{joints} face the floor: have somebody lift the piece there.",
+                    len(joints),
+                    joints=listed,
+                )
+            case Way.ON_ITS_SIDE:
+                yield voice.say(
+                    "For {joints} stand the piece on its side; somebody holds it.", joints=listed
+                )
+            case Way.STOOL:
+                yield voice.say_count(
+                    "{joints} is high: work from a steady step stool, and have somebody hold it.",
+                    "{joints} are high: work from a steady step stool, and have somebody hold it.",
+                    len(joints),
+                    joints=listed,
+                )
+            case Way.NONE:
+                yield voice.say_count(
+                    "{joints} is hard to reach: have somebody press the balloons there apart.",
+                    "{joints} are hard to reach: have somebody press the balloons there apart.",
+                    len(joints),
+                    joints=listed,
+                )
+
+
+def done(context: Context, step: Step, *checks: str) -> str:
+    """The check of a step on the piece: what it says itself, and how far the work has come."""
+    voice = context.voice
+    first = step.locks and context.teacher(Hand.LOCK, step) is None
+    return sentences(
+        voice.say("Pull gently: no joint slips.") if first else "",
+        *checks,
+        _so_far(context, step),
+    )
+
+
+def _so_far(context: Context, step: Step) -> str:
+    voice = context.voice
+    made, total = context.progress(step.kind, step)
+    locked, locks = context.progress(Kind.LOCK, step)
+    if not step.locks:
+        return _heads_so_far(voice, step.kind, made, total)
+    values = {"done": made, "total": total, "locked": locked, "locks": locks}
+    if step.kind is Kind.BRACE:
+        return voice.say("Braces: {done} of {total}. Locks: {locked} of {locks}.", **values)
+    if step.kind is Kind.SINGLE:
+        return voice.say("Singles: {done} of {total}. Locks: {locked} of {locks}.", **values)
+    return voice.say("Joints: {done} of {total}. Locks: {locked} of {locks}.", **values)
+
+
+def _heads_so_far(voice: Voice, kind: Kind, made: int, total: int) -> str:
+    if kind is Kind.BRACE:
+        return voice.say("Braces: {done} of {total}.", done=made, total=total)
+    if kind is Kind.SINGLE:
+        return voice.say("Singles: {done} of {total}.", done=made, total=total)
+    return voice.say("Joints: {done} of {total}.", done=made, total=total)

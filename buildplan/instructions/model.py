@@ -1,0 +1,90 @@
+"""What steps say, and the figures of a piece that they quote."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from buildplan.sequence.directions import Direction
+
+
+@dataclass(frozen=True)
+class RowWords:
+    """One line of a step: what it is about (`Brace 3`), what it says of it, and the two together
+    as they are printed."""
+
+    name: str
+    said: str
+    line: str
+
+
+@dataclass(frozen=True)
+class TurnWords:
+    """What is particular to one turn of a step, row by row. Work without a place of its own has no
+    name, and its row says again what the text says."""
+
+    name: str
+    rows: tuple[RowWords, ...]
+
+    @property
+    def lines(self) -> tuple[str, ...]:
+        """The rows as they are printed."""
+        return tuple(row.line for row in self.rows)
+
+
+@dataclass(frozen=True)
+class StepWords:
+    """What one step says: its heading, what to do, turn by turn what is particular to it, and what
+    to count when it is done."""
+
+    number: int
+    title: str
+    text: str
+    turns: tuple[TurnWords, ...]
+    check: str
+
+    @property
+    def rows(self) -> tuple[str, ...]:
+        """What must be read beside the text: the rows of each turn that has a name."""
+        return tuple(line for turn in self.turns if turn.name for line in turn.lines)
+
+
+@dataclass(frozen=True)
+class Wording:
+    """What all turns of a step have in common."""
+
+    title: str
+    text: str
+    check: str
+
+
+@dataclass(frozen=True)
+class Span:
+    """A length to check with a tape: what it should be, and the range about it; metres."""
+
+    length_m: float
+    low_m: float
+    high_m: float
+
+
+@dataclass(frozen=True)
+class Side:
+    """A straight side, from its first brace to its last."""
+
+    first: int
+    last: int
+    span: Span
+
+
+@dataclass(frozen=True)
+class Figures:
+    """Figures of a piece that its steps quote, where they are known: how wide each ring is across
+    its outside as it lies round on the floor (by letter), the straight sides by their last brace,
+    and which way the numbers run (by letter)."""
+
+    rings: Mapping[str, Span] = field(default_factory=dict)
+    sides: Mapping[int, Side] = field(default_factory=dict)
+    ways: Mapping[str, Direction] = field(default_factory=dict)
+
+
+NO_FIGURES = Figures()

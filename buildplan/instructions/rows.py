@@ -1,0 +1,228 @@
+"""Rows: what is particular to one turn of a step. Each names what it is about, so that it can be
+read alone; together with the texts they say enough to rebuild the piece, and `reading` does.
+
+A row is its name, a colon, and the words that go with it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from buildplan.instructions.grammar import ALONG, count_word, first_to_last
+from buildplan.instructions.model import RowWords
+from buildplan.language.messages import mark, mark_count
+from buildplan.language.voice import Voice
+
+ROW = mark("{name}: {words}")
+COLOURED_ROW = mark("{name} ({colour}): {words}")
+CHAIN = mark_count(
+    "{number} balloon ({order}), joints {joints}", "{number} balloons ({order}), joints {joints}"
+)
+AS_CHAIN = mark("in sections as chain {letter}")
+SECTION_OF_ONE = mark("{name}, balloon {number} ({order})")
+SECTION = mark("{name}, balloons {first} to {last} ({order})")
+AND_BACK = mark("{first} to {last} and back to {back_to}")
+CLOSED_AT = mark("{way}, closed at {joint}")
+AND_ANOTHER = mark("{way}; and {other}")
+SHARES = mark("{way}, shares {links}")
+SHARED_WITH = mark("{link} with brace {brace}")
+
+
+def row(voice: Voice, name: str, words: str, colour: str = "") -> RowWords:
+    """A row of a name and what is said of it; `Brace 5 (ivory): ...` where a colour is told."""
+    if colour:
+        return RowWords(name, words, voice.say(COLOURED_ROW, name=name, colour=colour, words=words))
+    return RowWords(name, words, voice.say(ROW, name=name, words=words))
+
+
+def alone(words: str) -> RowWords:
+    """A row of work without a name."""
+    return RowWords("", words, words)
+
+
+def link_pairs(voice: Voice, count: int, first: str, second: str) -> RowWords:
+    """`80 pairs, deep blue with deep blue`."""
+    return alone(
+        voice.say_count(
+            "{number} pair, {first} with {second}",
+            "{number} pairs, {first} with {second}",
+            count,
+            first=first,
+            second=second,
+        )
+    )
+
+
+def lock_pairs(voice: Voice, count: int, colour: str) -> RowWords:
+    """`160 locks, ivory rounds`."""
+    return alone(
+        voice.say_count(
+            "{number} lock, {colour} rounds",
+            "{number} locks, {colour} rounds",
+            count,
+            colour=colour,
+        )
+    )
+
+
+def tied_off(voice: Voice, count: int, colour: str) -> RowWords:
+    """`20 ivory balloons tied off alone`."""
+    return alone(
+        voice.say_count(
+            "{number} {colour} balloon tied off alone",
+            "{number} {colour} balloons tied off alone",
+            count,
+            colour=colour,
+        )
+    )
+
+
+def short_chains(voice: Voice, count: int, length: int, colour: str) -> RowWords:
+    """`30 chains of four ivory balloons`."""
+    return alone(
+        voice.say_count(
+            "{number} chain of {length} {colour} balloons",
+            "{number} chains of {length} {colour} balloons",
+            count,
+            length=count_word(voice, length),
+            colour=colour,
+        )
+    )
+
+
+def chains_in_order(voice: Voice, count: int, length: int, order: str) -> RowWords:
+    """`10 chains of 4 (all leaf green)`."""
+    return alone(
+        voice.say_count(
+            "{number} chain of {length} ({order})",
+            "{number} chains of {length} ({order})",
+            count,
+            length=length,
+            order=order,
+        )
+    )
+
+
+def then_locked(voice: Voice, joint: RowWords) -> RowWords:
+    """`Joint v4: knots of chain A and chain B; then lock it`."""
+    line = voice.say("{joint}; then lock it", joint=joint.line)
+    return RowWords(joint.name, voice.say("{joint}; then lock it", joint=joint.said), line)
+
+
+def balloon(voice: Voice, link: str, colour: str, joints: Sequence[str]) -> RowWords:
+    """`Balloon A3-M3 (ivory): A3 – M3`, tail first."""
+    return row(voice, voice.say("Balloon {link}", link=link), along(joints), colour)
+
+
+def chain(voice: Voice, name: str, length: int, order: str, way: str) -> RowWords:
+    """`Chain A: 40 balloons (all deep blue), joints A1 to A40 and back to A1`."""
+    return row(voice, name, voice.say_count(*CHAIN, length, order=order, joints=way))
+
+
+def by_sections(voice: Voice) -> str:
+    """An order of colours that the lines below tell."""
+    return voice.say("in sections as below")
+
+
+def as_chain(voice: Voice, letter: str) -> str:
+    """An order of colours told of another chain."""
+    return voice.say(AS_CHAIN, letter=letter)
+
+
+def section(voice: Voice, name: str, first: int, last: int, order: str) -> RowWords:
+    """`Chain A, balloons 9 to 16 (7 deep blue, 1 ivory)`."""
+    line = voice.say(SECTION, name=name, first=first, last=last, order=order)
+    if first == last:
+        line = voice.say(SECTION_OF_ONE, name=name, number=first, order=order)
+    return RowWords(name, order, line)
+
+
+def counted(voice: Voice, first: str, last: str, back_to: str) -> str:
+    """Joints that count along a chain: `A1 to A40 and back to A1`."""
+    if back_to:
+        return voice.say(AND_BACK, first=first, last=last, back_to=back_to)
+    return first_to_last(voice, first, last)
+
+
+def along(joints: Sequence[str]) -> str:
+    """Joints one by one: `v1 – v3 – v2`."""
+    return ALONG.join(joints)
+
+
+def ring(voice: Voice, name: str, joint: str, length: int) -> RowWords:
+    """`Ring A: closed at A1, 40 balloons`."""
+    words = voice.say_count(
+        "closed at {joint}, {number} balloon",
+        "closed at {joint}, {number} balloons",
+        length,
+        joint=joint,
+    )
+    return row(voice, name, words)
+
+
+def at_joints(voice: Voice, name: str, joints: Sequence[str]) -> RowWords:
+    """`Locks of brace 4: A4, D4`."""
+    return row(voice, name, ", ".join(joints))
+
+
+def brace(
+    voice: Voice,
+    name: str,
+    colour: str,
+    ways: Sequence[tuple[Sequence[str], bool]],
+    shared: Sequence[tuple[str, int]],
+) -> RowWords:
+    """`Brace 3: A3 – B3 – C3 – D3, closed at A3`, or
+    `Brace 5 (ivory): C4 – D6 – A6 – B4, shares B4-C4 with brace 4`."""
+    said = ""
+    for joints, closed in ways:
+        way = along(joints)
+        if closed:
+            way = voice.say(CLOSED_AT, way=way, joint=joints[0])
+        said = voice.say(AND_ANOTHER, way=said, other=way) if said else way
+    if shared:
+        links = [voice.say(SHARED_WITH, link=link, brace=of) for link, of in shared]
+        said = voice.say(SHARES, way=said, links=voice.listed(links))
+    return row(voice, name, said, colour)
+
+
+def join(
+    voice: Voice,
+    name: str,
+    passing: Sequence[tuple[str, int]],
+    ends: Sequence[tuple[str, int]],
+    balloons: Sequence[str] = (),
+) -> RowWords:
+    """`Joint v4: knots of chain A (2 times) and chain B; free end of chain C`. `balloons` are links
+    that are chains by themselves, and end there."""
+    parts = []
+    if passing:
+        parts.append(
+            voice.say_count(
+                "knot of {chains}",
+                "knots of {chains}",
+                len(passing),
+                chains=voice.listed([_passes(voice, *one) for one in passing]),
+            )
+        )
+    free = [_passes(voice, *one) for one in ends]
+    free += [voice.say("balloon {link}", link=link) for link in balloons]
+    if free:
+        parts.append(
+            voice.say_count(
+                "free end of {chains}",
+                "free ends of {chains}",
+                len(free),
+                chains=voice.listed(free),
+            )
+        )
+    return row(voice, name, "; ".join(parts))
+
+
+def _passes(voice: Voice, letter: str, times: int) -> str:
+    """One chain, and how often it passes."""
+    if times == 1:
+        return voice.say("chain {letter}", letter=letter)
+    return voice.say_count(
+        "chain {letter} ({number} time)", "chain {letter} ({number} times)", times, letter=letter
+    )

@@ -1,0 +1,81 @@
+"""The steps of a piece put into words."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+
+from buildplan.design.measures import Units
+from buildplan.framework.model import Framework
+from buildplan.instructions import (
+    assembling,
+    chaining,
+    courses,
+    finishing,
+    joining,
+    laying,
+    preparing,
+)
+from buildplan.instructions.context import Context
+from buildplan.instructions.grammar import sentences
+from buildplan.instructions.model import NO_FIGURES, Figures, StepWords, TurnWords, Wording
+from buildplan.language.voice import Voice
+from buildplan.sequence.model import Kind, Step, Turn
+from buildplan.sequence.piece import Piece
+
+_Tell = Callable[[Context, Step], Wording]
+_Rows = Callable[[Context, Step, Turn], TurnWords]
+
+_TOLD: Mapping[Kind, tuple[_Tell, _Rows]] = {
+    Kind.PAIR: (preparing.pair, preparing.pair_rows),
+    Kind.TIE_OFF: (preparing.tie_off, preparing.tie_off_rows),
+    Kind.CHAIN: (chaining.chain, chaining.chain_rows),
+    Kind.CLOSE_RING: (laying.close, laying.close_rows),
+    Kind.TAG: (laying.tag, laying.tag_rows),
+    Kind.LAY: (laying.lay, laying.lay_rows),
+    Kind.BRACE: (assembling.brace, assembling.brace_rows),
+    Kind.SINGLE: (assembling.single, assembling.single_rows),
+    Kind.JOIN: (joining.join, joining.join_rows),
+    Kind.TURN_OVER: (joining.turn_over, joining.turned_rows),
+    Kind.INSPECT: (finishing.inspect, joining.nothing_particular),
+    Kind.STAND_UP: (finishing.stand_up, joining.nothing_particular),
+}
+
+
+def tell_steps(
+    steps: Sequence[Step],
+    framework: Framework,
+    units: Units,
+    voice: Voice,
+    figures: Figures = NO_FIGURES,
+) -> tuple[StepWords, ...]:
+    """What each step of a piece says, in the order of the steps.
+
+    Gauges are told in `units`; `figures` are what a tape should say on the way, where the shape of
+    the piece is known.
+    """
+    context = Context(Piece(framework), steps, units, voice, figures)
+    return tuple(_told(context, step) for step in steps)
+
+
+def _told(context: Context, step: Step) -> StepWords:
+    tell, tell_rows = _TOLD[step.kind]
+    if step.kind is Kind.LAY and step.operations[0].course:
+        tell, tell_rows = courses.lay_course, courses.coming_rows
+    said = tell(context, step)
+    return StepWords(
+        number=step.number,
+        title=said.title,
+        text=sentences(said.text, _side_work(context.voice, step)),
+        turns=tuple(tell_rows(context, step, turn) for turn in step.turns),
+        check=said.check,
+    )
+
+
+def _side_work(voice: Voice, step: Step) -> str:
+    """Work that goes on beside the main line, until the step that first needs it."""
+    if step.side_work is None:
+        return ""
+    return voice.say(
+        "Side work, for other hands meanwhile: step {step} is the first to need it.",
+        step=step.side_work,
+    )
