@@ -85,11 +85,11 @@ def test_the_braces_are_rebuilt_from_the_pictures_alone(name: str) -> None:
     locked: set[str] = set()
     for step in (s for s in book.steps if s.kind in ("brace", "single")):
         said = tied(picture_svg(drawn[step.number]))
-        for turn in step.turns:
-            joined, locks = said[turn.name]
+        for turn, words in zip(step.turns, book.told(step).turns, strict=True):
+            joined, locks = said[words.name]
             links = tuple(link for op in turn.operations for link in op.links)
-            assert joined == balloons(book.framework, links), turn.name
-            assert locks == {joint for op in turn.operations for joint in op.locks}, turn.name
+            assert joined == balloons(book.framework, links), words.name
+            assert locks == {joint for op in turn.operations for joint in op.locks}, words.name
             rebuilt |= joined
             locked |= locks
     braces = tuple(link for brace in book.framework.braces for link in brace.links)
