@@ -100,9 +100,8 @@ def _closeups(book: Book, progress: Progress, step: Step) -> Iterator[CloseUp]:
             yield CloseUp(title, _words([*told, *tied]), panel)
             told = []
         return
-    for number in range(len(step.turns)):
-        said = book.told(step).turns[number]
-        yield CloseUp(said.name, _words([said]), _tied(book, progress, step, number))
+    for number, turn_said in enumerate(book.told(step).turns):
+        yield CloseUp(turn_said.name, _words([turn_said]), _tied(book, progress, step, number))
 
 
 def _tied(book: Book, progress: Progress, step: Step, number: int) -> Panel:
