@@ -133,7 +133,7 @@ def step_panels(
     return StepPanels(
         tuple(_closeup(book, step, closeup, width, height) for closeup in shown),
         diagram,
-        _where(views.progress.whole(step), step, shown, place_width, height),
+        _where(views.progress.whole(step), step, book.told(step).check, shown, place_width, height),
     )
 
 
