@@ -8,7 +8,6 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from buildplan.drawing.colours import mix
 from buildplan.drawing.marks import Circle, Curve, Ink, Label, Mark, Point, Polyline
 
 INK = "#1F2A33"
@@ -124,59 +123,6 @@ def link_outline(start: Point, finish: Point, width: float, ink: Ink) -> Curve:
     outline = [*upper, across, *lower]
     pieces = tuple((p(*a), p(*b), p(*c)) for a, b, c in outline)
     return Curve(p(0, nozzle), pieces, ink, closed=True)
-
-
-def link_balloon(
-    start: Point, finish: Point, width: float, colour: str, outline: float = 1.0, stroke: str = INK
-) -> tuple[Mark, ...]:
-    """A link balloon with a soft tone: lit from the upper left, dark in outline."""
-    dx, dy = finish[0] - start[0], finish[1] - start[1]
-    length = math.hypot(dx, dy)
-    # the lit side is the one whose normal looks up and left
-    side = 1.0 if (-dy * -0.5 + dx * 0.85) >= 0 else -1.0
-    nx, ny = -dy / length * side, dx / length * side
-    body = link_outline(start, finish, width, Ink(fill=mix(colour, INK, 0.16)))
-    tone = []
-    for inset, share in ((0.80, 0.0), (0.52, 0.22)):
-        shift = width * (1 - inset) * 0.34
-        a = between(start, finish, 0.5 - 0.5 * (0.86 if inset > 0.6 else 0.72))
-        b = between(start, finish, 0.5 + 0.5 * (0.86 if inset > 0.6 else 0.72))
-        tone.append(
-            link_outline(
-                (a[0] + nx * shift, a[1] + ny * shift),
-                (b[0] + nx * shift, b[1] + ny * shift),
-                width * inset,
-                Ink(fill=mix(colour, PAPER, share)),
-            )
-        )
-    shine_at = width * 0.26
-    a, b = between(start, finish, 0.32), between(start, finish, 0.52)
-    shine = link_outline(
-        (a[0] + nx * shine_at, a[1] + ny * shine_at),
-        (b[0] + nx * shine_at, b[1] + ny * shine_at),
-        width * 0.1,
-        Ink(fill=mix(colour, PAPER, 0.8)),
-    )
-    edge = link_outline(start, finish, width, Ink(stroke=stroke, width=outline))
-    return (body, *tone, shine, edge)
-
-
-def round_balloon(
-    centre: Point, radius: float, colour: str, outline: float = 1.0, stroke: str = INK
-) -> tuple[Mark, ...]:
-    """A round balloon with a soft tone, lit from the upper left; its neck is drawn apart."""
-    x, y = centre
-    return (
-        Circle(centre, radius, Ink(fill=mix(colour, INK, 0.16))),
-        Circle((x - radius * 0.1, y + radius * 0.1), radius * 0.84, Ink(fill=colour)),
-        Circle(
-            (x - radius * 0.2, y + radius * 0.2), radius * 0.56, Ink(fill=mix(colour, PAPER, 0.22))
-        ),
-        Circle(
-            (x - radius * 0.36, y + radius * 0.38), radius * 0.16, Ink(fill=mix(colour, PAPER, 0.8))
-        ),
-        Circle(centre, radius, Ink(stroke=stroke, width=outline)),
-    )
 
 
 def rope(

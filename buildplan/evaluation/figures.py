@@ -10,14 +10,12 @@ from buildplan.framework.model import BalloonType
 from buildplan.language.grammar import decimal
 from buildplan.language.speaking import say, say_in, spoken_voice
 from buildplan.shape.model import Estimate
+from buildplan.shape.wind import beaufort
 
 # international avoirdupois pound, exact by the 1959 agreement
 KG_PER_LB = 0.45359237
 METRES_PER_MILE = 1609.344
 M3_PER_CUBIC_FOOT = 0.3048**3
-# Least mean speed of Beaufort 1, 2, ... at 10 m over flat land, as weather services print
-# the scale. A gust is named by it only to be recognised.
-BEAUFORT_M_PER_S = (0.3, 1.6, 3.4, 5.5, 8.0, 10.8, 13.9, 17.2, 20.8, 24.5, 28.5, 32.7)
 
 
 def kind_word(kind: BalloonKind) -> str:
@@ -87,5 +85,4 @@ def speed_words(speed_m_per_s: float, units: Units) -> str:
         speed = say("{speed} mph", speed=round(speed_m_per_s / METRES_PER_MILE * 3600))
     else:
         speed = say("{speed} km/h", speed=round(speed_m_per_s * 3.6))
-    force = sum(speed_m_per_s >= least for least in BEAUFORT_M_PER_S)
-    return say("{speed} (Beaufort {force})", speed=speed, force=force)
+    return say("{speed} (Beaufort {force})", speed=speed, force=beaufort(speed_m_per_s))

@@ -10,12 +10,12 @@ from buildplan.framework.chain_roles import ChainRole, Layer
 from buildplan.framework.model import (
     BalloonType,
     Chain,
-    End,
     Framework,
     Link,
     Lock,
     LongChain,
     Role,
+    start_end,
 )
 from buildplan.framework.naming import letters
 
@@ -53,7 +53,7 @@ def build_chained(
         following = [*run.joints[1:], run.joints[0]] if run.closed else list(run.joints[1:])
         ids = []
         for i, (start, finish) in enumerate(zip(run.joints, following, strict=False)):
-            end = End.TAIL if i % 2 == 0 else End.NECK
+            end = start_end(i)
             link = Link(f"{start}-{finish}", run.balloon, Role.CHAIN, start, finish, end)
             links.append(link)
             ids.append(link.id)

@@ -11,12 +11,12 @@ from buildplan.framework.chain_roles import OPEN_CHAIN, RING
 from buildplan.framework.model import (
     BalloonType,
     Chain,
-    End,
     Framework,
     Link,
     Lock,
     LongChain,
     Role,
+    start_end,
 )
 from buildplan.framework.naming import letters
 from buildplan.framework.trails import fewest_trails
@@ -48,7 +48,7 @@ def build_listed(
     for index, trail in enumerate(fewest_trails(graph)):
         closed = trail[0][0] == trail[-1][1]
         for i, (u, v, link_id) in enumerate(trail):
-            end = End.TAIL if i % 2 == 0 else End.NECK
+            end = start_end(i)
             links.append(Link(link_id, key_of[link_id], Role.CHAIN, u, v, end))
         walked = tuple(u for u, _, _ in trail) + (() if closed else (trail[-1][1],))
         chain = Chain(walked, tuple(link_id for _, _, link_id in trail), closed)

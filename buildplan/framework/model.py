@@ -31,6 +31,12 @@ class End(StrEnum):
     TAIL = "tail"
 
 
+def start_end(place: int) -> End:
+    """The end that the link at `place` along a chain, from 0, is tied by at its start: pairs are
+    tied neck to neck, and pairs to one another tail to tail."""
+    return End.TAIL if place % 2 == 0 else End.NECK
+
+
 @dataclass(frozen=True)
 class BalloonType:
     """One kind of balloon, lengths in metres.

@@ -18,12 +18,12 @@ from buildplan.framework.model import (
     Brace,
     Cell,
     Chain,
-    End,
     Framework,
     Link,
     Lock,
     LongChain,
     Role,
+    start_end,
 )
 
 
@@ -103,7 +103,7 @@ class LinksMade:
                 role=role,
                 start=start,
                 finish=finish,
-                start_end=End.TAIL if i % 2 == 0 else End.NECK,
+                start_end=start_end(i),
             )
             self.made.append(link)
             self.between[frozenset((start, finish))] = link.id
