@@ -13,10 +13,10 @@ from hypothesis import strategies as st
 
 from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
+from buildplan.framework.cells import CELL_KINDS
 from buildplan.framework.chain_roles import INNER, OUTER
 from buildplan.framework.tube import LAYOUTS, TWINS
 from buildplan.patterns.course import (
-    CELLS,
     INNER_CHAINS,
     OUTER_CHAINS,
     cell_counts,
@@ -29,7 +29,7 @@ from buildplan.source.partial_validation import salvage
 from buildplan.source.values import LabourKind, StageName
 
 items = st.recursive(
-    st.sampled_from(sorted(CELLS)) | st.tuples(st.integers(0, 5), st.integers(0, 5)).map(list),
+    st.sampled_from(sorted(CELL_KINDS)) | st.tuples(st.integers(0, 5), st.integers(0, 5)).map(list),
     lambda inner: st.fixed_dictionaries(
         {"repeat": st.integers(1, 4), "cells": st.lists(inner, min_size=1, max_size=4)}
     ),
