@@ -13,9 +13,9 @@ from pathlib import Path
 import pytest
 
 from buildplan.cli import main
-from buildplan.design.beginnings import Wish
 from buildplan.design.reading import read_design
 from buildplan.design.starting import design_text
+from buildplan.design.wishes import Wish
 
 DESIGNS = Path(__file__).parent.parent / "designs"
 FRAME, STAR, GATE = (

@@ -22,7 +22,7 @@ from buildplan.design.measures import Units, size_words
 from buildplan.language.speaking import mark, say, say_count
 
 if TYPE_CHECKING:
-    from buildplan.design.beginnings import Wish
+    from buildplan.design.wishes import Wish
 
 
 @dataclass(frozen=True)
@@ -50,8 +50,8 @@ class _Question:
 def _question(about: str, answers: Mapping[str, str]) -> _Question | None:
     """The question for one part of a wish, in the light of the answers before it; None where it is
     not asked."""
-    from buildplan.design.beginnings import TALL, USUAL_COLOURS, USUAL_GAUGE
     from buildplan.design.starting import colour_names
+    from buildplan.design.wishes import TALL, USUAL_COLOURS, USUAL_GAUGE
 
     unit: Units = "cm" if answers.get("units") == "cm" else "in"
     match about:
@@ -83,8 +83,8 @@ def _question(about: str, answers: Mapping[str, str]) -> _Question | None:
 def _written(given: Mapping[str, str | None], usual: bool) -> tuple[str, Wish]:
     """The file that is wished for. What is not given is asked for, and what turns out wrong is
     asked for again; the other answers are kept. With `usual` nothing is asked."""
-    from buildplan.design.beginnings import WishError
     from buildplan.design.starting import design_text
+    from buildplan.design.wishes import WishError
 
     answers: dict[str, str] = {}
     for about, value in given.items():
@@ -106,7 +106,7 @@ def _written(given: Mapping[str, str | None], usual: bool) -> tuple[str, Wish]:
 
 
 def _wish(answers: Mapping[str, str]) -> Wish:
-    from buildplan.design.beginnings import Wish
+    from buildplan.design.wishes import Wish
 
     units: Units = "cm" if answers["units"] == "cm" else "in"
     points = answers["points"] or "5"
@@ -123,7 +123,7 @@ def _wish(answers: Mapping[str, str]) -> Wish:
 
 def _length(answer: str, units: Units, about: str) -> float:
     """A length as it is answered: a number of the units, or one with a unit of its own."""
-    from buildplan.design.beginnings import WishError
+    from buildplan.design.wishes import WishError
     from buildplan.source.trade_words import length_in
 
     try:

@@ -8,16 +8,9 @@ import re
 import unicodedata
 from collections.abc import Mapping, Sequence
 
-from buildplan.design.beginnings import (
-    PIECES,
-    USUAL_GAUGE,
-    Plan,
-    Wish,
-    WishError,
-    a_piece,
-    to_gauge,
-)
+from buildplan.design.beginnings import PIECES
 from buildplan.design.measures import Units
+from buildplan.design.wishes import USUAL_GAUGE, Plan, Wish, WishError, a_piece, to_gauge
 from buildplan.language.speaking import say
 from buildplan.source.colour_names import HEX, OFFERED, hex_of
 from buildplan.source.lengths import TIE_TO_TIE_PER_GAUGE

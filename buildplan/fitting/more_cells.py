@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from typing import Any
 
-from buildplan.design.beginnings import GAUGE_STEP
 from buildplan.design.model import Design
+from buildplan.design.wishes import GAUGE_STEP
 from buildplan.evaluation.measured import Measured, first_mistake
 from buildplan.fitting.resize_options import NotHadError, Trial, Way, nearest, off_m
 from buildplan.language.grammar import first_to_last, written

@@ -13,9 +13,9 @@ from itertools import product
 from math import ceil, floor
 from typing import Any
 
-from buildplan.design.beginnings import GAUGE_STEP
 from buildplan.design.measures import Units
 from buildplan.design.starting import LINK_SIZES
+from buildplan.design.wishes import GAUGE_STEP
 from buildplan.evaluation.measured import Measured, first_mistake
 from buildplan.fitting.more_cells import by_cells
 from buildplan.fitting.resize_options import NotHadError, Trial, Way, nearest

@@ -8,10 +8,11 @@ from design_texts import problems, read
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from buildplan.design.beginnings import GAUGE_STEP, PIECES, STAR_WIDTH, TALL, USUAL_GAUGE, Wish
+from buildplan.design.beginnings import PIECES, STAR_WIDTH
 from buildplan.design.building import METRES_PER_UNIT, build_framework
 from buildplan.design.measures import Units
 from buildplan.design.starting import design_text, file_stem
+from buildplan.design.wishes import GAUGE_STEP, TALL, USUAL_GAUGE, Wish
 from buildplan.framework.counts import ring_lengths
 from buildplan.shape.finding import find_shape
 from buildplan.source.colour_names import hex_of

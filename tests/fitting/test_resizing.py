@@ -11,9 +11,9 @@ import numpy as np
 import pytest
 import yaml
 
-from buildplan.design.beginnings import GAUGE_STEP
 from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
+from buildplan.design.wishes import GAUGE_STEP
 from buildplan.evaluation.measured import Measured, measure
 from buildplan.fitting.resize_options import Way
 from buildplan.fitting.resizing import WAYS, one_way

@@ -16,12 +16,13 @@ import pytest
 from made_up_language import WORD, speak_made_up
 
 from buildplan.cli import main
-from buildplan.design.beginnings import PIECES, Wish
+from buildplan.design.beginnings import PIECES
 from buildplan.design.event import read_event
 from buildplan.design.measures import parse_speed
 from buildplan.design.reading import read_brand, read_design
 from buildplan.design.schema import design_schema, event_schema
 from buildplan.design.starting import design_text
+from buildplan.design.wishes import Wish
 from buildplan.fitting.outlines import NAMED
 from buildplan.fitting.sources import parse_gauges, parse_height, read_outline
 from buildplan.language.speaking import speaking, spoken_voice
