@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from itertools import islice, pairwise
 
 from buildplan.drawing.face_map import face_map
 from buildplan.drawing.fonts import text_width, wrapped
@@ -306,9 +307,10 @@ class _StripDrawing:
         plan = self.grid.plan
         spots, reach = plan.spots(self._strip), self.grid.radius + 1.5
         for row in range(len(plan.rows)):
-            first, second = sorted(x for place, x in spots.items() if place[0] == row)[:2]
+            places = sorted(x for place, x in spots.items() if place[0] == row)
             y = self._y(row)
-            yield from pointed([(self._x(first) + reach, y), (self._x(second) - reach, y)])
+            for first, second in islice(pairwise(places), 1):
+                yield from pointed([(self._x(first) + reach, y), (self._x(second) - reach, y)])
 
     def _style(self, line: PlanLine) -> LinkStyle:
         framework = self.grid.framework
