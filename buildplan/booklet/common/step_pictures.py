@@ -22,6 +22,7 @@ from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import step_picture
 from buildplan.drawing.seat import FROM_ABOVE, OPEN_END, STANDING_WHOLE
 from buildplan.drawing.section_diagram import section_diagram
+from buildplan.drawing.standing_up import standing_up_picture
 from buildplan.drawing.techniques import moves
 from buildplan.framework.model import Cell
 from buildplan.instructions.model import StepWords
@@ -32,6 +33,7 @@ GAP = 10.0
 PLACE_WIDTH = 108.0
 NARROWEST_CLOSEUP, WIDEST_CLOSEUP = 150.0, 300.0
 CELL_WIDTH, CELL_HEIGHT = 226.0, 165.0  # lower, the words on it run into one another
+STAND_UP_SIZE = (226.0, 172.0)
 WHOLE_HEIGHT = 300.0
 
 
@@ -56,6 +58,8 @@ def first_moves(book: Book, step: Step, height: float) -> tuple[Picture, ...]:
     """The hand moves that a step shows: its own with work beside the piece; where a kind of
     work on the piece first comes up, its moves, and a brace's course round the tube in a
     diagram `height` points high."""
+    if step.kind is Kind.STAND_UP and book.framework.braces:
+        return (_stood_up(book, step),)
     if step.kind not in ON_THE_PIECE:
         return moves(book.framework, step)
     pictures = moves(book.framework, step, _new_kinds(book, step))
@@ -63,6 +67,18 @@ def first_moves(book: Book, step: Step, height: float) -> tuple[Picture, ...]:
     if brace and _is_first_of_kind(book, step) and _corner(book, step) is None:
         return (*pictures, section_diagram(book.framework, brace, height))
     return pictures
+
+
+def _stood_up(book: Book, step: Step) -> Picture:
+    """How the piece comes up from where it was braced, front up."""
+    people = max(operation.people for operation in step.operations)
+    words = say(
+        "{piece} comes up from lying front up. The thick line is the edge that stays on the floor,"
+        " the arrow the way the top goes; people stand at the sides, and bags of ballast lie at"
+        " the feet.",
+        piece=book.framework.name,
+    )
+    return standing_up_picture(book.framework, book.shape, *STAND_UP_SIZE, words, people)
 
 
 def step_pictures(

@@ -1,0 +1,100 @@
+"""How a piece is stood up, drawn from its own shape: where it lies, which edge stays on the
+floor, which way it comes up, who stands where, and where ballast goes."""
+
+from __future__ import annotations
+
+import math
+
+import numpy as np
+
+from buildplan.drawing.bodies import finished
+from buildplan.drawing.camera import Camera, fit
+from buildplan.drawing.labels import DARK
+from buildplan.drawing.line_art import smooth
+from buildplan.drawing.marks import Circle, Ink, Mark, Picture, Point, Polyline
+from buildplan.drawing.scene import body_marks
+from buildplan.drawing.way_round import PAPER, WAY, pointed
+from buildplan.framework.model import Framework
+from buildplan.shape.model import Shape
+
+# From before the piece, above, and from one side, so that the floor behind it is seen.
+SEEN_FROM = Camera((0.42, 0.5, 0.76), (0.0, 1.0, 0.0), "standing up")
+PERSON_M = 1.7  # as tall as a grown person (from memory, for looks only)
+MARGIN_PT = 8.0
+LIES = Ink(fill="#F1F4F6", stroke="#8A9AA8", width=0.8, dash=(3, 2))
+STAYS = Ink(stroke=DARK, width=2.4)
+BAG_PT = 5.0
+
+
+def standing_up_picture(
+    framework: Framework, shape: Shape, width: float, height: float, alt: str, people: int = 2
+) -> Picture:
+    """The piece as it stands, its outline as it lies front up behind its foot, the edge that
+    stays on the floor, the way it comes up, the people at its sides, and ballast on its feet.
+
+    `people` stand by turns to the left and to the right. Lengths of the picture are points.
+    """
+    low, high = np.min(shape.positions_m, axis=0), np.max(shape.positions_m, axis=0)
+    edge_z = float(low[2])
+    back = np.array([(x, 0.0, z) for x in (low[0], high[0]) for z in (edge_z, edge_z - high[1])])
+    stand = [(side * (shape.width_m / 2 + 0.35), 0.0, edge_z) for side in (-1.0, 1.0)]
+    heads = [(x, PERSON_M, z) for x, _, z in stand]
+    points = np.vstack([shape.positions_m, back, stand, heads])
+    view = fit(SEEN_FROM, points, 0.12, width, height, MARGIN_PT)
+
+    def at(x: float, y: float, z: float) -> Point:
+        ((right, up),), _ = view.place(np.array([[x, y, z]]))
+        return (float(right), float(up))
+
+    corners = (at(low[0], 0, edge_z), at(high[0], 0, edge_z))
+    far = (at(high[0], 0, edge_z - high[1]), at(low[0], 0, edge_z - high[1]))
+    marks: list[Mark] = [Polyline((*corners, *far), LIES, closed=True)]
+    marks += body_marks(finished(framework, shape), view, width, height)
+    marks.append(Polyline(corners, Ink(stroke=PAPER, width=4.4)))
+    marks.append(Polyline(corners, STAYS))
+    middle = float(low[0] + high[0]) / 2
+    sweep = [
+        at(middle, high[1] * math.sin(turn), edge_z - high[1] * math.cos(turn))
+        for turn in np.radians([8.0, 30.0, 52.0, 74.0])
+    ]
+    marks += pointed(sweep, WAY)
+    for number in range(people):
+        x, _, z = stand[number % 2]
+        marks += _person(
+            at(x, 0.0, z + 0.3 * (number // 2)), at(x, PERSON_M, z + 0.3 * (number // 2))
+        )
+    for joint in shape.standing.feet:
+        marks += _bag(at(*(float(value) for value in shape.at[joint] * (1, 0, 1))))
+    return Picture(width, height, tuple(marks), alt, (("picture", "standing up"),))
+
+
+def _person(foot: Point, head: Point) -> list[Mark]:
+    """A plain figure, from the floor to the top of the head."""
+    tall = head[1] - foot[1]
+    radius = tall * 0.075
+    x, y = foot
+    body = [
+        (x - tall * 0.1, y),
+        (x - tall * 0.12, y + tall * 0.55),
+        (x - tall * 0.11, y + tall * 0.8),
+    ]
+    body += [
+        (x + tall * 0.11, y + tall * 0.8),
+        (x + tall * 0.12, y + tall * 0.55),
+        (x + tall * 0.1, y),
+    ]
+    ink = Ink(fill=PAPER, stroke=DARK, width=1.0)
+    return [
+        Polyline(tuple(body), ink, closed=True),
+        Circle((x, y + tall * 0.8 + radius * 1.15), radius, ink),
+    ]
+
+
+def _bag(at: Point) -> list[Mark]:
+    """A bag of ballast on the floor."""
+    x, y = at
+    r = BAG_PT
+    outline = [(x - r, y - r * 0.6), (x + r, y - r * 0.6), (x + r * 0.9, y + r * 0.2)]
+    outline += [(x + r * 0.25, y + r * 0.5), (x, y + r), (x - r * 0.25, y + r * 0.5)]
+    outline.append((x - r * 0.9, y + r * 0.2))
+    return [smooth(outline, Ink(fill="#D8CDB4", stroke=DARK, width=0.8), closed=True)]

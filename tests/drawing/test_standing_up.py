@@ -1,0 +1,37 @@
+"""Standing a piece up, drawn from its own shape."""
+
+from __future__ import annotations
+
+import pytest
+from drawn_pieces import straight_tube
+
+from buildplan.drawing.marks import Circle, Polyline, Stamp
+from buildplan.drawing.standing_up import LIES, PERSON_M, SEEN_FROM, STAYS, standing_up_picture
+
+
+@pytest.mark.parametrize("people", [2, 3, 4])
+def test_the_piece_the_edge_and_the_people_are_there(people: int) -> None:
+    framework, shape = straight_tube()
+    picture = standing_up_picture(framework, shape, 226, 172, "up", people)
+    bodies = [m for m in picture.marks if isinstance(m, Stamp) and m.look.form == "link"]
+    assert len(bodies) == len(framework.links)
+    (edge,) = [m for m in picture.marks if isinstance(m, Polyline) and m.ink == STAYS]
+    (lies,) = [m for m in picture.marks if isinstance(m, Polyline) and m.ink == LIES]
+    # the edge that stays is the near side of where the piece lies
+    assert set(edge.points) < set(lies.points)
+    heads = [m for m in picture.marks if isinstance(m, Circle)]
+    assert len(heads) == people
+    for head in heads:
+        assert 0 <= head.centre[0] <= picture.width
+        assert 0 <= head.centre[1] <= picture.height
+
+
+def test_people_are_drawn_to_the_scale_of_the_piece() -> None:
+    """Upright lengths are foreshortened by the tilt of the view, people's as the piece's."""
+    framework, shape = straight_tube()
+    picture = standing_up_picture(framework, shape, 226, 172, "up", 1)
+    (head,) = [m for m in picture.marks if isinstance(m, Circle)]
+    (lies,) = [m for m in picture.marks if isinstance(m, Polyline) and m.ink == LIES]
+    wide_m = float(max(shape.positions_m[:, 0]) - min(shape.positions_m[:, 0]))
+    scale = (lies.points[1][0] - lies.points[0][0]) / (wide_m * SEEN_FROM.axes[0][0])
+    assert head.radius == pytest.approx(0.075 * PERSON_M * SEEN_FROM.axes[1][1] * scale, rel=0.01)
