@@ -250,7 +250,7 @@ def _turn(book: Book, told: Mapping[str, Told], at: int, number: int, moment: in
         name={language: each.steps[at].turns[number].name for language, each in told.items()},
         row={language: rows(each.steps[at].turns[number]) for language, each in told.items()},
         joints=list(turn.joints),
-        closed=_comes_back(turn),
+        ways=_ways(turn),
         links=[link for operation in brings for link in operation.links],
         locks=[joint for operation in brings for joint in operation.locks],
         readies=list(dict.fromkeys(link for operation in others for link in operation.links)),
@@ -259,5 +259,11 @@ def _turn(book: Book, told: Mapping[str, Told], at: int, number: int, moment: in
     )
 
 
-def _comes_back(turn: Turn) -> bool:
-    return any(len(o.joints) > 2 and o.joints[0] == o.joints[-1] for o in turn.operations)
+def _ways(turn: Turn) -> list[list[str]]:
+    """The way of each chain or balloon that a turn ties in, back to its start where it closes."""
+    ways = []
+    for operation in turn.operations:
+        if operation.kind in (Kind.BRACE, Kind.SINGLE):
+            closed = len(operation.links) == len(operation.joints) > 2
+            ways.append([*operation.joints, *(operation.joints[:1] if closed else ())])
+    return ways

@@ -112,13 +112,15 @@ class SeatData(_Data):
 
 class TurnData(_Data):
     """One doing of a step: what it is called, its row of words, what comes into the piece, the
-    joints in the order of the work, and the seat. `moment` is its place in the whole work."""
+    joints where hands work, and the seat. `moment` is its place in the whole work."""
 
     moment: int
     name: Said
     row: Said
     joints: list[str]
-    closed: bool = Field(description="Whether the work comes back to the joint it began at")
+    ways: list[list[str]] = Field(
+        description="Joints that each new chain or balloon runs through; closed, the first again"
+    )
     links: list[str]
     locks: list[str]
     readies: list[str] = Field(description="Links that are made ready for later")

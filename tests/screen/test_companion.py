@@ -91,7 +91,7 @@ def test_every_screen_opens_without_a_request_or_a_message(browser: Browser, sta
     for screen in ("list", "find", "film", "burst", "more", "step"):
         go(found, screen)
         found.page.wait_for_timeout(TAKEN)
-    assert found.page.get_attribute(".stage", "data-painter") == "webgl"
+    found.page.wait_for_selector(".stage[data-painter=webgl]")
     assert found.said == []
     assert found.asked == [star.as_uri()]
 

@@ -5,7 +5,6 @@ import type { Joint, Link, Page, Point, Step } from "./data";
 import { h } from "./dom";
 import { flatPainter } from "./flat";
 import { Keeper, merged, type Kept, type Store } from "./keep";
-import type { Painter } from "./painter";
 import { burst } from "./screens/burst";
 import { film } from "./screens/film";
 import { find } from "./screens/find";
@@ -65,7 +64,7 @@ export class App {
     this.joints = new Map(piece.joints.map((joint) => [joint.label, joint]));
     this.links = new Map(piece.links.map((link) => [link.id, link]));
     this.tickIds = tickIds(piece.steps);
-    this.stage = new Stage(this.bodies, this.painter(), () => this.ground());
+    this.stage = new Stage(this.bodies, flatPainter(page), () => this.ground());
     this.keeper = new Keeper(store(), piece.design, Object.values(piece.name)[0] ?? "", () => {
       this.notice = "not kept";
     });
@@ -77,6 +76,7 @@ export class App {
     document.body.append(this.head, this.main, this.nav, this.foot, this.live, this.printed);
     this.listen();
     this.go(this.kept.read ? "step" : "start");
+    requestAnimationFrame(() => setTimeout(() => this.light(), 0));
   }
 
   get step(): Step {
@@ -85,15 +85,14 @@ export class App {
     return found;
   }
 
-  private painter(): Painter {
-    if (!location.hash.includes("flat")) {
-      try {
-        return webglPainter(this.page, this.bodies);
-      } catch {
-        // no WebGL: plain shapes serve
-      }
+  /** Plain shapes are there at once; WebGL takes over when it is ready, where there is one. */
+  private light(): void {
+    if (location.hash.includes("flat")) return;
+    try {
+      this.stage.use(webglPainter(this.page, this.bodies));
+    } catch {
+      return;
     }
-    return flatPainter(this.page);
   }
 
   private ground(): { paper: string; pale: number } {

@@ -57,7 +57,7 @@ export interface Turn {
   name: Said;
   row: Said;
   joints: readonly string[];
-  closed: boolean;
+  ways: readonly (readonly string[])[];
   links: readonly string[];
   locks: readonly string[];
   readies: readonly string[];

@@ -15,8 +15,7 @@ export interface Scene {
   seat: Seat;
   shown: Shown;
   tags: readonly Tag[];
-  way: readonly Tag[]; // joints in the order of the work
-  closed: boolean;
+  ways: readonly (readonly Tag[])[]; // what each new chain runs through
   person: boolean;
   alt: string;
 }
@@ -39,7 +38,7 @@ export class Stage {
 
   constructor(
     private readonly bodies: readonly Body[],
-    private readonly painter: Painter,
+    private painter: Painter,
     private readonly ground: () => Ground,
   ) {
     painter.canvas.setAttribute("aria-hidden", "true");
@@ -47,6 +46,15 @@ export class Stage {
     this.element.dataset["painter"] = painter.kind;
     new ResizeObserver(() => this.draw()).observe(this.element);
     this.listen();
+  }
+
+  /** Draw with another painter from now on. */
+  use(painter: Painter): void {
+    painter.canvas.setAttribute("aria-hidden", "true");
+    this.painter.canvas.replaceWith(painter.canvas);
+    this.painter = painter;
+    this.element.dataset["painter"] = painter.kind;
+    this.draw();
   }
 
   show(scene: Scene, keep = false): void {
@@ -110,12 +118,11 @@ export class Stage {
     const scene = this.scene;
     if (!scene) return;
     const spot = (tag: Tag) => place(from, tag.at, width, height);
-    const way = scene.way.map(spot);
-    const [first] = way;
-    if (scene.closed && first) way.push(first);
-    for (let i = 0; i + 1 < way.length; i++) {
-      const [one, other] = [way[i], way[i + 1]];
-      if (one && other) this.over.append(arrow(one, other));
+    for (const way of scene.ways.map((each) => each.map(spot))) {
+      for (let i = 0; i + 1 < way.length; i++) {
+        const [one, other] = [way[i], way[i + 1]];
+        if (one && other) this.over.append(arrow(one, other));
+      }
     }
     const taken: { x: number; y: number; wide: number }[] = [];
     for (const tag of [...scene.tags].sort((a, b) => b.order - a.order)) {

@@ -12,7 +12,7 @@ const seat: Seat = { to_eye: [0, 0, 1], up: [0, 1, 0], about: [0, 0, 0], across_
 
 function step(number: number, turns: number): Step {
   const said = { en: "x" };
-  const turn = { moment: 0, name: said, row: said, joints: [], closed: false, links: [], locks: [], readies: [], ready_locks: [], seat };
+  const turn = { moment: 0, name: said, row: said, joints: [], ways: [], links: [], locks: [], readies: [], ready_locks: [], seat };
   return { number, stage: "brace", kind: "brace", title: said, text: said, check: said, times: 1, work: { brace: 3 }, seat, turns: Array.from({ length: turns }, () => turn) };
 }
 

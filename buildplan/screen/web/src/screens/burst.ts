@@ -117,8 +117,7 @@ function picture(app: App): void {
       inColour: !about,
     },
     tags: joints.map((joint) => app.tag(joint)),
-    way: [],
-    closed: false,
+    ways: [],
     person: false,
     alt: gone ? words.say("burst picture", { balloon: gone }) : words.say("finished picture", { piece: words.of(page.piece.name) }),
   });

@@ -67,8 +67,7 @@ function picture(app: App, joint: Joint | undefined): void {
       inColour: !joint,
     },
     tags: joint ? [app.tag(joint.label)] : page.piece.joints.map((each) => app.tag(each.label)),
-    way: [],
-    closed: false,
+    ways: [],
     person: false,
     alt: joint ? words.say("joint picture", { joint: joint.label }) : words.say("map picture"),
   });

@@ -9,8 +9,7 @@ export function start(app: App): HTMLElement {
     seat: page.whole,
     shown: { moment, isNew: () => false, picked: new Set(), near: null, inColour: true },
     tags: [],
-    way: [],
-    closed: false,
+    ways: [],
     person: true,
     alt: words.say("finished picture", { piece: words.of(page.piece.name) }),
   });

@@ -54,7 +54,9 @@ function picture(app: App, now: Step, keep = false): void {
   const locks = new Set(readies ? turn.ready_locks : turn.locks);
   const isNew = (body: Body) => (brings || readies ? (body.isLink ? links : locks).has(body.name) : onlyLaid(now, turn));
   const near = ["brace", "single", "join", "lock", "settle"].includes(now.kind);
-  const way = near ? turn.joints.map((joint, i) => app.tag(joint, i + 1)) : [];
+  const order = [...new Set([...turn.ways.flat(), ...turn.joints])];
+  const tags = near ? order.map((joint, i) => app.tag(joint, i + 1)) : [];
+  const ways = turn.ways.map((way) => way.map((joint) => app.tag(joint)));
   const row = app.words.of(turn.row);
   const labels = allLabels ? [...app.joints.keys()].filter((joint) => !turn.joints.includes(joint)).map((joint) => app.tag(joint)) : [];
   app.stage.show(
@@ -66,9 +68,8 @@ function picture(app: App, now: Step, keep = false): void {
         picked: new Set(),
         near: near ? { about: turn.seat.about, across: turn.seat.across_m, joints: new Set(turn.joints) } : null,
       },
-      tags: [...labels, ...way],
-      way: now.kind === "lock" ? [] : way.slice(0, rowLength(turn)),
-      closed: turn.closed,
+      tags: [...labels, ...tags],
+      ways,
       person: now.kind === "stand up",
       alt: app.words.say("step picture", { title: app.words.of(now.title), row }),
     },
@@ -79,11 +80,6 @@ function picture(app: App, now: Step, keep = false): void {
 /** Whether what lies on the floor is what a step without new parts is about. */
 function onlyLaid(now: Step, turn: Turn): boolean {
   return ["lay", "inspect", "stand up", "turn over", "close ring"].includes(now.kind) && turn.links.length === 0;
-}
-
-/** How many of the joints the first chain of the row runs through. */
-function rowLength(turn: Turn): number {
-  return turn.joints.length;
 }
 
 function tools(app: App, now: Step): HTMLElement {
