@@ -20,7 +20,7 @@ from dataclasses import dataclass, field
 
 from buildplan.design.measures import Units
 from buildplan.drawing.gauge_forms import (
-    JAW,
+    JAWS,
     MM,
     WALL,
     Gauge,
@@ -159,8 +159,8 @@ def gauge_sheets(
 def _place(page: _Page, need: Need, units: Units) -> bool:
     """Draw a gauge on the page, if it has room for it in one piece."""
     across = points(need.diameter_m)
-    forms = (("hole", across + 2 * WALL), ("notch", across / 2 + JAW + WALL))
-    for form, deep in forms:
+    notches = [("notch", across / 2 + jaw + WALL, jaw) for jaw in JAWS]
+    for form, deep, jaw in (("hole", across + 2 * WALL, 0.0), *notches):
         tall = across + 2 * WALL
         side = page.column_for(deep, tall)
         if side is None:
@@ -171,7 +171,7 @@ def _place(page: _Page, need: Need, units: Units) -> bool:
             gauge = Gauge(need.diameter_m, form, need.balloons, (edge + inward * deep / 2, middle))
             page.marks += hole_marks(gauge, units)
         else:
-            gauge = Gauge(need.diameter_m, form, need.balloons, (edge, middle))
+            gauge = Gauge(need.diameter_m, form, need.balloons, (edge, middle), jaw)
             page.marks += notch_marks(gauge, inward, units)
         page.gauges.append(gauge)
         return True
@@ -181,13 +181,15 @@ def _place(page: _Page, need: Need, units: Units) -> bool:
 def _place_half(page: _Page, need: Need, units: Units, upper: bool) -> bool:
     """Draw half a notch on the page, if it has room for it."""
     radius = points(need.diameter_m) / 2
-    deep, tall = radius + JAW + WALL, radius + WALL + 20
-    side = page.column_for(deep, tall)
-    if side is None:
+    tall = radius + WALL + 20
+    fits = ((radius + jaw + WALL, jaw) for jaw in JAWS)
+    found = next(((d, j, s) for d, j in fits if (s := page.column_for(d, tall)) is not None), None)
+    if found is None:
         return False
+    deep, jaw, side = found
     edge, middle = page.take(side, deep, tall)
     line = middle - tall / 2 + 20 if upper else middle + tall / 2 - 20
-    gauge = Gauge(need.diameter_m, "half", need.balloons, (edge, line))
+    gauge = Gauge(need.diameter_m, "half", need.balloons, (edge, line), jaw)
     page.marks += half_marks(gauge, 1.0 if side == 0 else -1.0, upper, units)
     page.gauges.append(gauge)
     return True

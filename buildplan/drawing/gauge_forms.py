@@ -17,7 +17,8 @@ from buildplan.language.speaking import mark, say
 MM = 72 / 25.4
 INCH = 72.0
 WALL = 14.0  # least card left round a gauge
-JAW = 26.0  # straight part of a jaw, before the half circle
+# Straight part of a jaw, before the half circle: long, where the paper has room for it.
+JAWS = (20 * MM, 14 * MM, 26.0)
 CUT = Ink(stroke=INK, width=1.0)
 EDGE = Ink(stroke=SOFT, width=0.6, dash=(5, 3))
 
@@ -26,14 +27,16 @@ EDGE = Ink(stroke=SOFT, width=0.6, dash=(5, 3))
 class Gauge:
     """One gauge on a sheet: its diameter, form, and the balloons that are sized with it.
 
-    `mouth` is a hole's centre; of a notch the middle of its mouth, half way between the ends
-    of its jaws; of a half the same point, where its taped edge meets the mouth.
+    `jaw` is the straight part of a jaw, in points. `mouth` is a hole's centre; of a notch the
+    middle of its mouth, half way between the ends of its jaws; of a half the same point, where
+    its taped edge meets the mouth.
     """
 
     diameter_m: float
     form: str
     balloons: tuple[str, ...]
     mouth: Point
+    jaw: float = 0.0
 
     @property
     def diameter(self) -> float:
@@ -144,7 +147,8 @@ def hole_marks(gauge: Gauge, units: Units) -> list[Mark]:
 
 def notch_marks(gauge: Gauge, inward: float, units: Units) -> list[Mark]:
     (x, y), radius = gauge.mouth, gauge.diameter / 2
-    deep, centre = JAW + radius + WALL, (x + inward * JAW, y)
+    jaw = gauge.jaw
+    deep, centre = jaw + radius + WALL, (x + inward * jaw, y)
     bend = arc(centre, radius, 90, 90 - inward * 180, CUT)
     start, finish = (x, y + radius), (x, y - radius)
     jaws = (
@@ -153,22 +157,22 @@ def notch_marks(gauge: Gauge, inward: float, units: Units) -> list[Mark]:
         _straight(bend.pieces[-1][2], finish),
     )
     left = x if inward > 0 else x - deep
-    across = x + inward * JAW / 2
+    across = x + inward * jaw / 2
     return [
         _card(left, y - radius - WALL, deep, 2 * (radius + WALL)),
         Curve(start, jaws, Ink(fill=PAPER)),
         Curve(start, jaws, CUT),
         *_dimension((across, y + radius), (across, y - radius)),
-        *_names(gauge, units, (x + inward * (JAW + radius * 0.42), y), radius * 0.95),
+        *_names(gauge, units, (x + inward * (jaw + radius * 0.42), y), radius * 0.95),
     ]
 
 
 def half_marks(gauge: Gauge, inward: float, upper: bool, units: Units) -> list[Mark]:
     (x, y), radius = gauge.mouth, gauge.diameter / 2
-    up = 1.0 if upper else -1.0
-    deep = JAW + radius + WALL
+    up, jaw = 1.0 if upper else -1.0, gauge.jaw
+    deep = jaw + radius + WALL
     start = (x, y + up * radius)
-    bend = arc((x + inward * JAW, y), radius, up * 90, 90 - inward * 90, CUT)
+    bend = arc((x + inward * jaw, y), radius, up * 90, 90 - inward * 90, CUT)
     edge = (_straight(start, bend.start), *bend.pieces)
     filled = (*edge, _straight(edge[-1][2], (x, y)))
     left = x if inward > 0 else x - deep
@@ -182,8 +186,8 @@ def half_marks(gauge: Gauge, inward: float, upper: bool, units: Units) -> list[M
         Curve(start, filled, Ink(fill=PAPER)),
         Curve(start, edge, CUT),
         Polyline(((left, y), (left + deep, y)), Ink(stroke=INK, width=0.8, dash=(10, 3, 2, 3))),
-        *_dimension((x + inward * JAW / 2, y), (x + inward * JAW / 2, y + up * radius)),
-        *_names(gauge, units, (x + inward * (JAW + radius * 0.42), y + up * radius * 0.4), radius),
+        *_dimension((x + inward * jaw / 2, y), (x + inward * jaw / 2, y + up * radius)),
+        *_names(gauge, units, (x + inward * (jaw + radius * 0.42), y + up * radius * 0.4), radius),
         Label((left + deep / 2, y - 12 if upper else y + 6), words, TYPE, INK),
     ]
 

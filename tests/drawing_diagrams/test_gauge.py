@@ -198,3 +198,10 @@ def test_cards_do_not_overlap() -> None:
                 wide = min(a[2], b[2]) - max(a[0], b[0])
                 tall = min(a[3], b[3]) - max(a[1], b[1])
                 assert wide < 0.01 or tall < 0.01
+
+
+def test_jaws_are_20_mm_long_where_there_is_room() -> None:
+    """A balloon is laid between jaws that reach as far as a thumb (common practice, no source)."""
+    sheets = gauge_sheets(sized([8.0], "in"), A4, "in")
+    (gauge,) = (gauge for sheet in sheets for gauge in sheet.gauges if gauge.form == "notch")
+    assert gauge.jaw == pytest.approx(20 / 25.4 * 72)

@@ -8,6 +8,7 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.cautions import LATEX_WORDS, choking_box
+from buildplan.booklet.common.front import draft_notice
 from buildplan.booklet.common.gauges import gauges_within
 from buildplan.booklet.common.loads import joints_words
 from buildplan.booklet.common.manner import people_words
@@ -148,6 +149,7 @@ def front(book: Book, work: Sequence[Job]) -> list[Flowable]:
     )
     return [
         Words(strong(voice.say("Crew edition")), LEAD, after=8),
+        *draft_notice(book),
         *beside(
             book.paper,
             [Shown(picture, enlarged), Words(strong(voice.say(LATEX_WORDS)))],
