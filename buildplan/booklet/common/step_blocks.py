@@ -29,7 +29,8 @@ from buildplan.sequence.model import Stage, Step
 
 MOST_HEIGHT = 200.0
 PICTURE_HEIGHT = 140.0
-NARROWEST, WIDEST, PLACE_WIDTH = 150.0, 250.0, 84.0
+NARROWEST, WIDEST = 150.0, 250.0
+PLACE = (84.0, 62.0)
 WORDS_SHARE = 0.52
 TITLE_SHARES = (0.74, 0.26)
 COLUMN_GAP, GAP = 14.0, 10.0
@@ -54,9 +55,9 @@ def _on_the_piece(book: Book, views: Views, step: Step) -> list[Flowable]:
     alone = len(turns) != closeups  # several turns in one panel: their rows stand by themselves
     across = max(1, min(closeups, int((measure + GAP) / (NARROWEST + GAP))))
     wide = min(WIDEST, (measure - GAP * (across - 1)) / across)
-    panels = step_panels(book, step, views, (wide, PICTURE_HEIGHT), PLACE_WIDTH)
+    panels = step_panels(book, step, views, (wide, PICTURE_HEIGHT), PLACE)
     words: list[Flowable] = [Words(markup, style) for style, markup in paragraphs(book, step)]
-    shares = (measure - PLACE_WIDTH - COLUMN_GAP, PLACE_WIDTH)
+    shares = (measure - PLACE[0] - COLUMN_GAP, PLACE[0])
     head = Columns((words, [Shown(panels.where)]), shares, gap=COLUMN_GAP, after=4.0)
     told: Sequence[Sequence[str]] = [()] * closeups if alone else turns
     cells = [_panel(picture, rows) for picture, rows in zip(panels.closeups, told, strict=True)]

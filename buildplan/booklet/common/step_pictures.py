@@ -135,10 +135,10 @@ class StepPanels:
 
 
 def step_panels(
-    book: Book, step: Step, views: Views, size: tuple[float, float], place_width: float
+    book: Book, step: Step, views: Views, size: tuple[float, float], place: tuple[float, float]
 ) -> StepPanels:
-    """The pictures of a step on the piece, its close-ups of a `size` and the whole piece so
-    wide."""
+    """The pictures of a step on the piece, its close-ups of a `size`, and the whole piece of
+    another (width, height)."""
     width, height = size
     shown = shown_in(book, views.of(step))
     cell = _corner(book, step)
@@ -149,7 +149,7 @@ def step_panels(
     return StepPanels(
         tuple(_closeup(book, step, closeup, width, height) for closeup in shown),
         diagram,
-        _where(views.progress.whole(step), step, book.told(step).check, shown, place_width, height),
+        _where(views.progress.whole(step), step, book.told(step).check, shown, *place),
     )
 
 
