@@ -17,6 +17,7 @@ from buildplan.commands.app import (
 from buildplan.design.measures import Units
 from buildplan.language.grammar import listed
 from buildplan.language.speaking import ENGLISH, say, spoken, spoken_voice
+from buildplan.language.told import ToldError
 from buildplan.source.problems import (
     DesignProblemsError,
     Problem,
@@ -89,6 +90,8 @@ def asked(parse: Callable[[Given], Parsed], text: Given) -> Parsed:
     """What a user gave, read; a wrong call where it cannot be."""
     try:
         return parse(text)
+    except ToldError as error:
+        raise typer.BadParameter(spoken_voice().tell(error.told)) from error
     except ValueError as error:
         raise typer.BadParameter(str(error)) from error
 

@@ -10,15 +10,18 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 import numpy as np
 
 from buildplan.fitting.outline import ComplexArray
-from buildplan.framework.cells import cell_kind
+from buildplan.framework.cells import CELL_KINDS
+from buildplan.shape.plan import bulge
 
 # How far outside the line of outer joints the edge lies, in body radii: at the middle of a
-# balloon, at a knot, once the dents between balloons are bridged, and at the knot of a tip.
-EDGE_AT_BODY, EDGE_AT_KNOT, EDGE_AT_PEAK = 0.95, 0.72, 0.5
+# balloon, at a knot, where the brace from front to back is seen end on, and at that of a tip, where
+# a single is.
+EDGE_AT_BODY, EDGE_AT_KNOT, EDGE_AT_PEAK = 0.97, 1.0, 1.0
 # Turns that a rhombus (tip, dip) is tried at, degrees: crowding holds it near a right angle.
 RHOMBUS_TURNS_DEG = (81.0, 90.0, 99.0)
 # One on a mirror axis is what gives so that the course closes, and is tried at more.
@@ -48,19 +51,26 @@ class Kind:
     inner: str
 
     @property
-    def name(self) -> str:
-        """The name of the cell in a design file."""
-        return cell_kind(len(self.outer), len(self.inner)).name
+    def item(self) -> str | list[int]:
+        """The cell as a design file has it: its name, or its advances."""
+        advance = (len(self.outer), len(self.inner))
+        named = {kind.advances: kind.name for kind in CELL_KINDS.values()}
+        return named.get(advance, list(advance))
+
+    @property
+    def free(self) -> bool:
+        """Whether its turn is free: two links or more on the one side of it."""
+        return max(len(self.outer), len(self.inner)) > 1
 
 
-KINDS: tuple[Kind, ...] = tuple(
-    Kind(*sides.split("/"))
-    for sides in ("L/L", "L/s", "s/L", "s/s", "L/", "s/", "/L", "/s", "LL/", "ss/", "/LL", "/ss")
-)
+_SIDES = (
+    ("L/L", "L/s", "s/L", "s/s", "L/", "s/", "/L", "/s", "LL/", "ss/", "/LL", "/ss", "LLL/")
+)  # fmt: skip
+KINDS: tuple[Kind, ...] = tuple(Kind(*sides.split("/")) for sides in _SIDES)
 # what a kind costs in the search: plain cells are preferred when the fit is alike
 COST = {
     "L/L": 0.0, "L/s": 0.2, "s/L": 0.3, "s/s": 0.4, "L/": 0.2, "s/": 0.5, "/L": 0.3, "/s": 0.6,
-    "LL/": 0.3, "ss/": 0.6, "/LL": 0.4, "/ss": 0.7,
+    "LL/": 0.3, "ss/": 0.6, "/LL": 0.4, "/ss": 0.7, "LLL/": 0.8,
 }  # fmt: skip
 
 
@@ -75,6 +85,27 @@ class Laid:
     edge: ComplexArray
     crown: complex
     cost: float
+
+
+def bulged_edge(
+    start: complex, finish: complex, lengths_m: Sequence[float], radius_m: float
+) -> list[complex]:
+    """The edge of a run of links that bows out between two outer joints: the middle of each
+    body, and the knots between them. Two links are of one length."""
+    if len(lengths_m) == 2:
+        half = abs(finish - start) / 2
+        out = 1j * (finish - start) / max(2 * half, 1e-9)
+        peaks = [(start + finish) / 2 + max(lengths_m[0] ** 2 - half**2, 0.0) ** 0.5 * out]
+    else:
+        peaks = list(bulge(start, finish, np.array(lengths_m), 1)) if len(lengths_m) > 2 else []
+    joints = [start, *peaks, finish]
+    chord_out = 1j * (finish - start) / max(abs(finish - start), 1e-9)
+    edge: list[complex] = []
+    for one, other in pairwise(joints):
+        across = 1j * (other - one) / max(abs(other - one), 1e-9)
+        edge += [(one + other) / 2 + EDGE_AT_BODY * radius_m * across]
+        edge += [other + EDGE_AT_PEAK * radius_m * chord_out]
+    return edge[:-1]
 
 
 def _lay(number: int, kind: Kind, turn: float, sizes: Sizes, bent_cost: float) -> Laid:
@@ -96,16 +127,11 @@ def _lay(number: int, kind: Kind, turn: float, sizes: Sizes, bent_cost: float) -
         crown = middle + EDGE_AT_BODY * radius * up
         edge = [start + 1j * knot, crown, last]
     else:
-        half = abs(finish - start) / 2
-        peak = middle + np.sqrt(max(sizes.length_m(kind.outer[0]) ** 2 - half**2, 0.0)) * up
-        crown = peak + EDGE_AT_PEAK * radius * up
-        sides = []
-        for one, other in ((start, peak), (peak, finish)):
-            across = 1j * (other - one) / abs(other - one)
-            sides.append((one + other) / 2 + EDGE_AT_BODY * radius * across)
-        edge = [start + 1j * knot, sides[0], crown, sides[1], last]
+        edge = bulged_edge(start, finish, [sizes.length_m(key) for key in kind.outer], radius)
+        edge = [start + 1j * knot, *edge, last]
+        crown = edge[len(edge) // 2]
     cost = COST[f"{kind.outer}/{kind.inner}"]
-    if max(len(kind.outer), len(kind.inner)) == 2:
+    if kind.free:
         cost += bent_cost * abs(abs(turn) - np.pi / 2) / np.radians(9)
     return Laid(number, turn, complex(move), np.array(edge), complex(crown), cost)
 
@@ -120,7 +146,7 @@ def laid_cells(
     for number, kind in enumerate(KINDS):
         outer = sum(sizes.length_m(key) for key in kind.outer)
         inner = sum(sizes.length_m(key) for key in kind.inner)
-        if max(len(kind.outer), len(kind.inner)) == 2:
+        if kind.free:
             most = 2 * np.arcsin(min(1.0, max(outer, inner) / (2 * sizes.long_m)) * 0.98)
             turns = {min(np.radians(turn), most) for turn in rhombus_turns_deg}
             signed = [np.copysign(turn, outer - inner) for turn in sorted(turns)]

@@ -1,4 +1,4 @@
-"""A fit as a design file, with comments."""
+"""The text of a tube's design file, written for people."""
 
 from __future__ import annotations
 
@@ -7,39 +7,21 @@ from collections.abc import Sequence
 from textwrap import wrap
 
 from buildplan.design.model import Design
-from buildplan.fitting.fitting import Fit
-from buildplan.fitting.report import holes_words, share_words
-from buildplan.language.grammar import decimal
-from buildplan.language.speaking import say
+from buildplan.language.voice import Voice
 from buildplan.patterns.tube_keys import CourseItem, Repeat, Tube
 from buildplan.source.balloons import Balloon
 
 WIDTH, COMMENT_WIDTH = 96, 90
+ENGLISH = Voice()
 
 
-def fit_text(fit: Fit) -> str:
-    """The text of the design file: the same design, written for people."""
-    design, close = fit.design, fit.close
+def design_text(design: Design, head: Sequence[str] = (), voice: Voice = ENGLISH) -> str:
+    """The text of the design file of a tube; what `head` says stands over it as comments."""
     tube = design.build.keys_of(Tube)
     assert tube is not None, "a fit is a tube"
-    fitted = say(
-        "{piece}: fitted to the outline {name}, {height} cm high.",
-        piece=design.name,
-        name=fit.outline.name,
-        height=round(fit.outline.height_m * 100),
-    )
-    how_close = say(
-        "It covers {share} of what it and the outline cover together; nowhere are the two edges "
-        "farther apart than {distance} of a long link. Measure ten tied links and give "
-        "chain_of_ten to make the size your own.",
-        share=share_words(close.overlap),
-        distance=decimal(close.farthest, 2),
-    )
-    chains = say("A outer front, B inner front, C inner back, D outer back")
+    chains = voice.say("A outer front, B inner front, C inner back, D outer back")
     lines = [
-        f"# {fitted}",
-        *_comment(how_close, COMMENT_WIDTH),
-        *(line for said in holes_words(fit) for line in _comment(said)),
+        *(line for said in head for line in _comment(said, COMMENT_WIDTH)),
         "buildplan: 1",
         f"name: {_scalar(design.name)}",
         f"units: {design.units}",
@@ -59,7 +41,7 @@ def fit_text(fit: Fit) -> str:
         *_course(tube.course, 6),
     ]
     if design.colour_pattern:
-        curving = say(
+        curving = voice.say(
             "Long links go straight on; a short one on one side makes the course curve gently to "
             "that side."
         )
@@ -68,7 +50,7 @@ def fit_text(fit: Fit) -> str:
             assert isinstance(keys, list), "a fit lists the balloons of a chain"
             lines += _wrapped(f"  {letter}: [", keys, "]")
     if design.stand_on:
-        touching = say("The joints that touch the floor when it stands as it is drawn.")
+        touching = voice.say("The joints that touch the floor when it stands as it is drawn.")
         lines += ["", f"# {touching}"]
         lines += _wrapped("stand_on: [", design.stand_on, "]")
     return "\n".join(lines) + "\n"

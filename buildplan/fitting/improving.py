@@ -7,8 +7,9 @@ from dataclasses import replace
 import numpy as np
 
 from buildplan.fitting.cells import KINDS, Sizes, laid_cells
+from buildplan.fitting.courses import Course
 from buildplan.fitting.drafting import drafted_score
-from buildplan.fitting.search import Course
+from buildplan.fitting.effort import LAID_PER_TRY, Spent
 from buildplan.fitting.solving import Solved, solve
 
 # what a rhombus may turn beyond the turns that the search tries, and what closing may ask of a
@@ -16,7 +17,6 @@ from buildplan.fitting.solving import Solved, solve
 GIVE_OF_RHOMBUS, GIVE_OF_COURSE = 0.5, 0.08
 SEED = 7
 DRAWN_PER_TRY = 60  # changes drawn at most for each that is laid
-LAID_PER_TRY = 6  # changes laid at most for each that is solved
 # how much farther off a course may be as laid than the best solved one and still be solved
 LAID_WORSE = 0.04
 
@@ -28,7 +28,7 @@ class _Turns:
         self.least, self.most = np.full(len(KINDS), np.inf), np.full(len(KINDS), -np.inf)
         for cell in laid_cells(sizes):
             kind = KINDS[cell.kind]
-            give = GIVE_OF_RHOMBUS if max(len(kind.outer), len(kind.inner)) > 1 else 0.0
+            give = GIVE_OF_RHOMBUS if kind.free else 0.0
             self.least[cell.kind] = min(self.least[cell.kind], cell.turn - give)
             self.most[cell.kind] = max(self.most[cell.kind], cell.turn + give)
 
@@ -65,28 +65,30 @@ def _changed(course: Course, chance: np.random.Generator) -> Course:
     return replace(course, cells=tuple(cells))
 
 
-def improve(solved: Solved, tries: int) -> Solved:
-    """The best course found near `solved` in so many tries; the same every time.
+def improve(solved: Solved, tries: int, seed: int = SEED) -> tuple[Solved, Spent]:
+    """The best course found near `solved` in so many tries, and what was spent; the same every
+    time for the same seed.
 
     A changed course is laid first, and solved only when that promises a better one.
     """
-    chance = np.random.default_rng(SEED)
+    chance = np.random.default_rng(seed)
     turns = _Turns(solved.task.gauges.sizes)
     best, seen = solved, {solved.course}
-    solves, layings, draws = tries, LAID_PER_TRY * tries, DRAWN_PER_TRY * tries
-    while solves and layings and draws:
-        draws -= 1
+    laid, solves = 0, 0
+    for _ in range(DRAWN_PER_TRY * tries):
+        if solves == tries or laid == LAID_PER_TRY * tries:
+            break
         course = _changed(best.course, chance)
         while chance.random() < 0.5:
             course = _changed(course, chance)
         if course in seen or not course.even or not turns.can_close(course):
             continue
         seen.add(course)
-        layings -= 1
-        if drafted_score(best.task, course) > best.score + LAID_WORSE:
+        laid += 1
+        if drafted_score(best.task, course) > best.close.score + LAID_WORSE:
             continue
-        solves -= 1
-        tried = solve(best.task, course)
-        if tried is not None and tried.score < best.score - 1e-4:
-            best = tried
-    return best
+        solves += 1
+        found = solve(best.task, course)
+        if found is not None and found.score < best.score - 1e-4:
+            best = found
+    return best, Spent(laid, solves)

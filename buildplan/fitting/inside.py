@@ -13,7 +13,7 @@ import numpy as np
 from scipy.spatial import cKDTree
 from shapely import Polygon, polygons, unary_union
 
-from buildplan.fitting.cells import EDGE_AT_BODY
+from buildplan.fitting.cells import EDGE_AT_KNOT
 from buildplan.fitting.measuring import BRIDGED, Closeness, bodies_seen
 from buildplan.fitting.outline import ComplexArray, FloatArray, Outline, evenly
 from buildplan.framework.chain_roles import INNER
@@ -25,7 +25,7 @@ SAMPLES = 360
 UNEVEN = 0.25
 # A tube's width as it is seen, over its gauge: a section, and half a body beyond its joints on
 # either side.
-WIDTH_PER_GAUGE = TIE_TO_TIE_PER_GAUGE + EDGE_AT_BODY
+WIDTH_PER_GAUGE = TIE_TO_TIE_PER_GAUGE + EDGE_AT_KNOT
 
 
 @dataclass(frozen=True)

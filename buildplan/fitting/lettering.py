@@ -8,7 +8,7 @@ from matplotlib.textpath import TextPath
 from shapely import Polygon
 
 from buildplan.fitting.outline import Drawn, OutlineError, ring_points
-from buildplan.language.speaking import say
+from buildplan.language.messages import message
 
 FONT = "DejaVu Sans"  # comes with matplotlib, so that it is the same everywhere
 ROUNDED = 0.03  # of the letter's height, off its corners
@@ -18,26 +18,26 @@ def letter_outline(letter: str, font: str = FONT) -> Drawn:
     """The outer edge of one letter or digit, and its holes. Raises OutlineError."""
     if len(letter) != 1 or not letter.isprintable() or letter.isspace():
         raise OutlineError(
-            say("{text} is not one letter", text=repr(letter)),
-            say("give one letter, as in letter:A"),
+            message("{text} is not one letter", text=repr(letter)),
+            message("give one letter, as in letter:A"),
         )
     path = TextPath((0, 0), letter, size=100, prop=FontProperties(family=font, weight="bold"))
     parts = [Polygon(part) for part in path.to_polygons() if len(np.asarray(part)) > 3]
     if not parts:
         raise OutlineError(
-            say("the font {font} draws nothing for {letter}", font=font, letter=repr(letter)),
-            say("choose another letter"),
+            message("the font {font} draws nothing for {letter}", font=font, letter=repr(letter)),
+            message("choose another letter"),
         )
     whole = max(parts, key=lambda part: part.area)
     apart = [part for part in parts if not whole.buffer(1e-6).covers(part)]
     if apart:
         raise OutlineError(
-            say(
+            message(
                 "the letter {letter} is in {count} parts",
                 letter=repr(letter),
                 count=len(apart) + 1,
             ),
-            say("choose one that is in one part, or make the parts one by one from an SVG file"),
+            message("choose one that is in one part, or make each part from an SVG file"),
         )
     height = whole.bounds[3] - whole.bounds[1]
     rounded = whole.buffer(-ROUNDED * height).buffer(ROUNDED * height)

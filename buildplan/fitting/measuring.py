@@ -1,8 +1,8 @@
 """How close a solved piece comes to an outline.
 
 What is compared with the outline is the region that the piece's outer silhouette encloses: the
-outer edge of its bodies as seen from the front, the hole within filled. Dents narrower than a link
-between two neighbouring balloons are bridged, as the eye does. Overlap is the area of the
+outer edge of all its bodies as seen from the front, the hole within filled. Dents narrower than a
+link between two neighbouring balloons are bridged, as the eye does. Overlap is the area of the
 intersection over that of the union; the largest distance is Hausdorff's, between the two edges,
 in lengths of a long link.
 """
@@ -21,7 +21,7 @@ from buildplan.fitting.outline import ComplexArray, FloatArray, evenly, ring_poi
 from buildplan.framework.model import Framework, Link
 
 # what counts as a good fit
-OVERLAP_GOAL, FARTHEST_GOAL = 0.85, 0.6
+OVERLAP_GOAL, FARTHEST_GOAL = 0.88, 0.6
 BODY_POINTS = 20
 EDGE_SAMPLES = 360
 BRIDGED = 0.5  # half the width of a dent that is bridged, in links
@@ -52,14 +52,15 @@ class Closeness:
 
     @property
     def score(self) -> float:
-        """Lower is better: what is not covered, a tenth of the largest distance, and more of
-        each beyond the goals."""
-        short = max(0.0, OVERLAP_GOAL - self.overlap) + max(0.0, self.farthest - FARTHEST_GOAL)
-        return 1 - self.overlap + 0.1 * self.farthest + 0.5 * short
+        """Lower is better: what is not covered, a tenth of the largest distance, and a little more
+        of either beyond the goals."""
+        short = 0.3 * max(0.0, OVERLAP_GOAL - self.overlap)
+        far = 0.05 * max(0.0, self.farthest - FARTHEST_GOAL)
+        return 1 - self.overlap + 0.1 * self.farthest + short + far
 
 
 def silhouette(framework: Framework, front: ComplexArray, link_m: float) -> Polygon:
-    """The filled, bridged outer silhouette of a tube, seen along its depth.
+    """The filled, bridged outer silhouette of all bodies of a tube, seen along its depth.
 
     `front` (joints,) are the joints' places in the plane of the view.
     """
@@ -67,10 +68,11 @@ def silhouette(framework: Framework, front: ComplexArray, link_m: float) -> Poly
     outer = framework.chains[0].chain
     rows = [number[joint] for joint in outer.joints]
     parts = [Polygon(np.column_stack([front[rows].real, front[rows].imag])).buffer(0)]
-    wanted = [framework.link[link] for link in outer.links]
-    wanted += [framework.link[brace.links[0]] for brace in framework.braces if len(brace.links) > 0]
     reach = BRIDGED * link_m
-    parts += list(polygons(bodies_seen(framework, front, wanted)))
+    bodies = bodies_seen(framework, front, framework.links)
+    # front and back of a tube look alike from the front, and are taken once
+    once = np.unique(bodies[:, ::5].round(5).reshape(len(bodies), -1), axis=0, return_index=True)[1]
+    parts += list(polygons(bodies[once]))
     whole = unary_union(parts).buffer(reach, 8).buffer(-reach, 8)
     if whole.geom_type != "Polygon":
         whole = max(whole.geoms, key=lambda part: part.area)
@@ -78,13 +80,21 @@ def silhouette(framework: Framework, front: ComplexArray, link_m: float) -> Poly
 
 
 def bodies_seen(framework: Framework, front: ComplexArray, links: Sequence[Link]) -> FloatArray:
-    """The bodies of links as they are seen: ellipses as points, (links, points, 2)."""
+    """The bodies of links as they are seen: ellipses as points, (links, points, 2).
+
+    A spheroid of radius r and half length h whose axis is seen as long as s of itself is an ellipse
+    of the half axes r and sqrt(r^2 (1 - s^2) + h^2 s^2): one seen end on is a circle.
+    """
     number = {joint: i for i, joint in enumerate(framework.joints)}
     ends = np.array([(number[link.start], number[link.finish]) for link in links])
     radius = np.array([framework.balloons[link.balloon].gauge_m / 2 for link in links])
     a, b = front[ends[:, 0]], front[ends[:, 1]]
-    along = (b - a) / 2
-    across = 1j * radius * along / np.maximum(np.abs(along), 1e-9)
+    half = np.array([framework.balloons[link.balloon].tie_to_tie_m / 2 for link in links])
+    shown = np.abs(b - a) / 2
+    axis = np.where(shown > 1e-9, (b - a) / 2 / np.maximum(shown, 1e-9), 1.0)
+    turned_away = 1 - np.minimum(shown / half, 1.0) ** 2
+    along = axis * np.sqrt(radius**2 * turned_away + shown**2)
+    across = 1j * radius * axis
     body = ((a + b) / 2)[:, None] + along[:, None] * _CIRCLE.real + across[:, None] * _CIRCLE.imag
     return np.stack([body.real, body.imag], axis=-1)
 

@@ -14,7 +14,8 @@ import numpy.typing as npt
 from scipy.spatial import cKDTree
 from shapely import Polygon, unary_union
 
-from buildplan.language.speaking import say
+from buildplan.language.messages import Message, message
+from buildplan.language.told import ToldError
 
 ComplexArray = npt.NDArray[np.complex128]
 FloatArray = npt.NDArray[np.float64]
@@ -25,12 +26,11 @@ ALIKE = 0.012
 MOST_FOLD = 12
 
 
-class OutlineError(ValueError):
-    """An outline that cannot be used; `suggestion` says what would be right."""
+class OutlineError(ToldError):
+    """An outline that cannot be used: what is wrong with it, and what would be right."""
 
-    def __init__(self, message: str, suggestion: str) -> None:
-        super().__init__(f"{message}; {suggestion}")
-        self.suggestion = suggestion
+    def __init__(self, fault: Message, mend: Message) -> None:
+        super().__init__(message("{fault}; {mend}", fault=fault, mend=mend))
 
 
 @dataclass(frozen=True)
@@ -130,7 +130,7 @@ def outline_of(
     kept = given[np.abs(given - np.roll(given, 1)) > 1e-9 * max(1e-12, float(np.ptp(given.real)))]
     if len(kept) < 3 or np.ptp(kept.imag) <= 0 or np.ptp(kept.real) <= 0:
         raise OutlineError(
-            say("the outline encloses no area"), say("draw a closed curve round an area")
+            message("the outline encloses no area"), message("draw a closed curve round an area")
         )
     factor = height_m / np.ptp(kept.imag)
     foot = 0.5 * (kept.real.min() + kept.real.max()) + 1j * kept.imag.min()
@@ -138,8 +138,8 @@ def outline_of(
     region = enclosed(kept)
     if not region.is_valid:
         raise OutlineError(
-            say("the outline {name} crosses or touches itself", name=name),
-            say("join its parts into one simple closed path"),
+            message("the outline {name} crosses or touches itself", name=name),
+            message("join its parts into one simple closed path"),
         )
     clockwise = kept[::-1] if region.exterior.is_ccw else kept
     return Outline(name, clockwise, tuple((hole - foot) * factor for hole in holes), left_out)

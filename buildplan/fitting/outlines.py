@@ -8,8 +8,10 @@ import numpy as np
 from shapely import Point, Polygon, unary_union
 
 from buildplan.fitting.outline import ComplexArray, Outline, OutlineError, outline_of
-from buildplan.language.speaking import mark, say
+from buildplan.language.messages import mark, message
+from buildplan.language.voice import Voice
 
+ENGLISH = Voice()
 MOST_POINTS_OF_STAR = 12
 _ROUND = 32  # segments in a quarter circle
 
@@ -134,21 +136,22 @@ NAMED: Mapping[str, Callable[[], ComplexArray]] = {
 }
 
 
-def named_outline(name: str, height_m: float) -> Outline:
+def named_outline(name: str, height_m: float, voice: Voice = ENGLISH) -> Outline:
     """The outline called `name`, a key of NAMED; `star-7` is a star of seven points.
 
-    It has its name in the language that is spoken. Raises OutlineError.
+    It has its name in the language of `voice`. Raises OutlineError.
     """
     if name in NAMED:
-        return outline_of(say(name), NAMED[name](), height_m)
+        return outline_of(voice.say(name), NAMED[name](), height_m)
     count = name.removeprefix("star-")
     if name.startswith("star-") and count.isdecimal() and 3 <= int(count) <= MOST_POINTS_OF_STAR:
-        words = say("star-{points}", points=int(count))
+        words = voice.say("star-{points}", points=int(count))
         return outline_of(words, star(int(count)), height_m)
     raise OutlineError(
-        say("there is no outline {name}", name=repr(name)),
-        say(
-            "the outlines are {names}, {first} to {last}, letter:A and the like, or an .svg file",
+        message("there is no outline {name}", name=repr(name)),
+        message(
+            "the outlines are {names}, {first} to {last}, letter:A and the like, or a file: .svg, "
+            ".png or .jpg",
             names=", ".join(NAMED),
             first="star-3",
             last=f"star-{MOST_POINTS_OF_STAR}",

@@ -8,17 +8,16 @@ from buildplan.drawing.bodies import finished
 from buildplan.drawing.camera import CAMERAS, fit
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Polyline
 from buildplan.drawing.scene import body_marks
-from buildplan.fitting.fitting import Fit
+from buildplan.fitting.fit import Fit
 from buildplan.fitting.outline import ComplexArray, FloatArray
-from buildplan.language.grammar import decimal, percent
-from buildplan.language.speaking import say
+from buildplan.language.voice import Voice
 
 MARGIN_PT, CAPTION_PT = 14.0, 30.0
 UNDER = Ink(stroke="#FFFFFF", width=4.2)
 OVER = Ink(stroke="#B00020", width=1.8, dash=(7.0, 4.0))
 
 
-def fit_picture(result: Fit, width: float = 720.0, height: float = 720.0) -> Picture:
+def fit_picture(result: Fit, voice: Voice, width: float = 720.0, height: float = 720.0) -> Picture:
     """The outline, broken line, over the piece that comes closest to it."""
     scene = finished(result.framework, result.shape, None)
     camera = CAMERAS["front"]
@@ -34,12 +33,12 @@ def fit_picture(result: Fit, width: float = 720.0, height: float = 720.0) -> Pic
     marks: list[Mark] = list(body_marks(scene, view, width, height - CAPTION_PT))
     for curve in (*map(line, result.target_holes), line(result.target)):
         marks += [Polyline(curve, UNDER, closed=True), Polyline(curve, OVER, closed=True)]
-    words = say(
+    words = voice.say(
         "{name}, broken line, over the piece: overlap {share}, largest distance {distance} links, "
         "{count} balloons",
         name=result.outline.name,
-        share=percent(result.close.overlap),
-        distance=decimal(result.close.farthest, 2),
+        share=voice.percent(result.close.overlap),
+        distance=voice.decimal(result.close.farthest, 2),
         count=result.balloons,
     )
     marks.append(Label((width / 2, height - CAPTION_PT + 8), words, 11.0))

@@ -4,108 +4,158 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from buildplan.fitting.fitting import LARGEST, Fit, recommended, smallest_height_m
+from buildplan.design.measures import Units
+from buildplan.fitting.candidates import Progress
+from buildplan.fitting.fit import Fit
+from buildplan.fitting.fitting import Preference, recommended
+from buildplan.fitting.heights import TIMES
 from buildplan.fitting.inside import WIDTH_PER_GAUGE, Inside, band_width_m
 from buildplan.fitting.measuring import FARTHEST_GOAL, OVERLAP_GOAL
-from buildplan.fitting.outline import Outline
-from buildplan.fitting.tube_design import METRES_PER_INCH
-from buildplan.language.grammar import decimal, percent, written
-from buildplan.language.speaking import mark, say, say_count, spoken_voice
+from buildplan.language.voice import Voice
 
-LEAST_WIDTHS = (8, 6, 8, 10)  # of the columns before the last, in characters
+TIPS_LIGHTLY_DEG = 5
 
 
-def fit_report(fits: Sequence[Fit]) -> str:
+def progress_words(progress: Progress, voice: Voice) -> str:
+    """How far the search is, and the best so far."""
+    best = progress.best
+    if best is None:
+        return voice.say(
+            "round {done} of {rounds}: no closed tube yet, {solved} shapes solved",
+            done=progress.done,
+            rounds=progress.rounds,
+            solved=progress.spent.solved,
+        )
+    return voice.say(
+        "round {done} of {rounds}: best so far overlaps by {share} with {links} links of {gauge}; "
+        "{solved} shapes solved",
+        done=progress.done,
+        rounds=progress.rounds,
+        share=share_words(best.close.overlap, voice),
+        links=len(best.framework.links),
+        gauge=gauge_words(best.task.gauges.long, best.task.gauges.units, voice),
+        solved=progress.spent.solved,
+    )
+
+
+def fit_report(fits: Sequence[Fit], voice: Voice, prefer: Preference = "close") -> str:
     """How close each design comes, fewest balloons first, and which is written."""
-    chosen = recommended(fits)
+    chosen = recommended(fits, prefer)
     outline = chosen.outline
-    with_holes = [say("with holes")] if outline.holes else []
-    head = [say("balloons"), say("gauge"), say("overlap"), *with_holes, say("largest distance")]
-    rows = [_row(fit) for fit in fits]
-    widths = [
-        max(least, *(len(row[i]) for row in (head, *rows)))
-        for i, least in zip(range(len(head) - 1), LEAST_WIDTHS, strict=False)
+    with_holes = [voice.say("with holes")] if outline.holes else []
+    head = [
+        voice.say("balloons"),
+        voice.say("gauge"),
+        voice.say("height"),
+        voice.say("overlap"),
+        *with_holes,
+        voice.say("largest distance"),
+        voice.say("stands as drawn"),
     ]
+    rows = [_row(fit, voice) for fit in fits]
+    widths = [max(6, *(len(row[i]) for row in (head, *rows))) for i in range(len(head) - 1)]
     lines = [
-        say(
-            "{name}, {height} cm high",
+        voice.say(
+            "{name}, {height} high",
             name=outline.name,
-            height=round(outline.height_m * 100),
+            height=height_words(outline.height_m, chosen.gauges.units, voice),
         )
     ]
     stars = ["", *("*" if fit is chosen else "" for fit in fits)]
     for star, row in zip(stars, (head, *rows), strict=True):
         cells = [cell.rjust(width) for cell, width in zip(row, widths, strict=False)]
         lines.append(f" {star:1} {'  '.join([*cells, row[-1]])}")
-    lines += [f"   {line}" for line in holes_words(chosen)]
-    lines += [f"   {line}" for line in _remarks(chosen)]
+    lines += [f"   {line}" for line in holes_words(chosen, voice)]
+    lines += [f"   {line}" for line in _remarks(chosen, voice)]
     return "\n".join(lines)
 
 
-def _row(fit: Fit) -> list[str]:
+def _row(fit: Fit, voice: Voice) -> list[str]:
     """One design in the table: as many words as there are columns."""
-    inside = [] if fit.inside is None else [share_words(fit.inside.overlap)]
+    units = fit.gauges.units
+    inside = [] if fit.inside is None else [share_words(fit.inside.overlap, voice)]
     return [
-        str(fit.balloons),
-        gauge_words(fit.gauge_in),
-        share_words(fit.close.overlap),
+        voice.whole(fit.balloons),
+        gauge_words(fit.gauges.long, units, voice),
+        height_words(fit.height_m, units, voice),
+        share_words(fit.close.overlap, voice),
         *inside,
-        say(
-            "{distance} links ({length} cm)",
-            distance=decimal(fit.close.farthest, 2),
-            length=round(fit.close.farthest_m * 100),
+        voice.say(
+            "{distance} links ({length})",
+            distance=voice.decimal(fit.close.farthest, 2),
+            length=height_words(fit.close.farthest_m, units, voice),
         ),
+        _stands_words(fit, voice),
     ]
 
 
-def gauge_words(gauge_in: float) -> str:
+def _stands_words(fit: Fit, voice: Voice) -> str:
+    if fit.buildable:
+        angle = round(fit.shape.standing.tip_angle_deg)
+        return voice.say("yes, to {angle} degrees of lean", angle=angle)
+    if fit.stands_as_drawn:
+        return voice.say("yes, but it cannot be built so")
+    return voice.say("only on a base") if fit.as_drawn else voice.say("no, it turns over")
+
+
+def height_words(height_m: float, units: Units, voice: Voice) -> str:
+    """A height to the centimetre or the inch: `180 cm`, `71 in`."""
+    if units == "cm":
+        return voice.say("{length} cm", length=voice.whole(round(height_m * 100)))
+    return voice.say("{length} in", length=voice.whole(round(height_m / 0.0254)))
+
+
+def gauge_words(gauge: float, units: Units, voice: Voice) -> str:
     """`6.5 in`, with as many places as it has."""
-    return say("{length} in", length=written(f"{gauge_in:g}"))
+    length = voice.written(f"{gauge:g}")
+    if units == "cm":
+        return voice.say("{length} cm", length=length)
+    return voice.say("{length} in", length=length)
 
 
-def share_words(share: float) -> str:
+def share_words(share: float, voice: Voice) -> str:
     """A share to a tenth of a per cent."""
-    return say("{number}%", number=decimal(share * 100, 1))
+    return voice.say("{number}%", number=voice.decimal(share * 100, 1))
 
 
-def holes_words(fit: Fit) -> list[str]:
+def holes_words(fit: Fit, voice: Voice) -> list[str]:
     """What becomes of the holes of an outline, and of the other curves of its drawing."""
     outline, inside = fit.outline, fit.inside
     said = []
     if inside is not None:
         band_m = band_width_m(outline)
-        tube_m = WIDTH_PER_GAUGE * fit.gauge_in * METRES_PER_INCH
+        tube_m = WIDTH_PER_GAUGE * fit.gauges.sizes.long_gauge_m
         if band_m is not None:
             said.append(
-                say(
+                voice.say(
                     "The outline is a band about {band} cm wide round a hole. The tube follows "
                     "its outer edge and is about {width} cm wide, so that {opening}.",
                     band=round(band_m * 100),
                     width=round(tube_m * 100),
-                    opening=_opening_words(inside),
+                    opening=_opening_words(inside, voice),
                 )
             )
         else:
             said.append(
-                say_count(
+                voice.say_count(
                     "The outline has a hole that the course does not follow: a tube follows the "
                     "outer edge alone, about {width} cm wide, and {opening}.",
                     "The outline has {number} holes that the course does not follow: a tube "
                     "follows the outer edge alone, about {width} cm wide, and {opening}.",
                     len(outline.holes),
                     width=round(tube_m * 100),
-                    opening=_opening_words(inside),
+                    opening=_opening_words(inside, voice),
                 )
             )
         said.append(
-            say(
+            voice.say(
                 "With holes and opening counted as empty, piece and outline overlap by {share}.",
-                share=percent(inside.overlap),
+                share=voice.percent(inside.overlap),
             )
         )
     if outline.left_out:
         said.append(
-            say_count(
+            voice.say_count(
                 "Of the file the largest closed path is followed; {number} other closed path left "
                 "out. To cut a hole, make it part of the same path.",
                 "Of the file the largest closed path is followed; {number} others left out. To "
@@ -116,67 +166,71 @@ def holes_words(fit: Fit) -> list[str]:
     return said
 
 
-def _opening_words(inside: Inside) -> str:
+def _opening_words(inside: Inside, voice: Voice) -> str:
     if inside.opening.is_empty:
-        return say("no opening is left within it")
+        return voice.say("no opening is left within it")
     left, low, right, top = inside.opening.bounds
-    return say(
+    return voice.say(
         "one opening of its own, {across} by {up} cm, is left within it",
         across=round((right - left) * 100),
         up=round((top - low) * 100),
     )
 
 
-def _remarks(fit: Fit) -> list[str]:
+def _remarks(fit: Fit, voice: Voice) -> list[str]:
     remarks = []
-    if not fit.good:
+    if fit.close.overlap < OVERLAP_GOAL or fit.close.farthest > FARTHEST_GOAL:
+        remarks.append(_why_not_well(fit, voice))
+    if not fit.stands_as_drawn:
         remarks.append(
-            say(
-                "At this size the outline cannot be had well: a good fit overlaps by {share} and "
-                "is nowhere farther off than {distance} of a link.",
-                share=percent(OVERLAP_GOAL),
-                distance=written(f"{FARTHEST_GOAL:g}"),
+            voice.say(
+                "It does not stand by itself the way it is drawn. Tie it to a weighted base, or "
+                "hang it, to keep it so."
             )
         )
-    if fit.turned_deg:
-        message = (
-            mark(
-                "It does not stand by itself the way it is drawn; it stands turned by {angle} "
-                "degrees to the left. Fix it to a base or to a wall to keep it as drawn."
-            )
-            if fit.turned_deg > 0
-            else mark(
-                "It does not stand by itself the way it is drawn; it stands turned by {angle} "
-                "degrees to the right. Fix it to a base or to a wall to keep it as drawn."
+    elif fit.footed:
+        remarks.append(
+            voice.say(
+                "As it is drawn it would roll over: this design has a level foot below its weight "
+                "that the outline does not have."
             )
         )
-        remarks.append(say(message, angle=round(abs(fit.turned_deg))))
-    elif fit.shape.standing.tip_angle_deg < 5:
+    if fit.stands_as_drawn and fit.shape.standing.tip_angle_deg < TIPS_LIGHTLY_DEG:
         remarks.append(
-            say(
+            voice.say(
                 "It stands as drawn on a narrow foot and tips at {angle} degrees of lean: give it "
                 "a base.",
                 angle=round(fit.shape.standing.tip_angle_deg),
             )
         )
-    remarks += [
-        spoken_voice().say("Problem: {problem}", problem=one.message) for one in fit.problems
-    ]
+    remarks += [voice.say("Problem: {problem}", problem=one) for one in fit.problems]
     return remarks
 
 
-def larger_words(outline: Outline, gauge_in: float) -> str:
+def _why_not_well(fit: Fit, voice: Voice) -> str:
+    """What stands in the way of a close fit: the width of a tube, or the points of an outline."""
+    width = height_words(WIDTH_PER_GAUGE * fit.gauges.sizes.long_gauge_m, fit.gauges.units, voice)
+    return voice.say(
+        "At this size the outline cannot be had well: a good fit overlaps by {share} and is "
+        "nowhere farther off than {distance} of a link. The tube is {width} wide; it rounds off "
+        "what is sharper and leaves out what is narrower than that.",
+        share=voice.percent(OVERLAP_GOAL),
+        distance=voice.written(f"{FARTHEST_GOAL:g}"),
+        width=width,
+    )
+
+
+def larger_words(height_m: float | None, gauge: float, units: Units, voice: Voice) -> str:
     """At which larger size an outline that cannot be had well at its own can be."""
-    height_m = smallest_height_m(outline, gauge_in)
+    links = gauge_words(gauge, units, voice)
     if height_m is None:
-        return say(
+        return voice.say(
             "With links of {gauge} it cannot be had well at up to {times} times that.",
-            gauge=gauge_words(gauge_in),
-            times=f"{LARGEST:g}",
+            gauge=links,
+            times=voice.written(f"{TIMES[-1]:g}"),
         )
-    return say(
-        "The smallest height at which it can be had well is about {height} cm, with links of "
-        "{gauge}.",
-        height=round(height_m * 100),
-        gauge=gauge_words(gauge_in),
+    return voice.say(
+        "The smallest height at which it can be had well is about {height}, with links of {gauge}.",
+        height=height_words(height_m, units, voice),
+        gauge=links,
     )

@@ -24,11 +24,12 @@ from buildplan.fitting.cells import (
     Sizes,
     laid_cells,
 )
-from buildplan.fitting.outline import ComplexArray, FloatArray, Outline, Symmetry, evenly
+from buildplan.fitting.courses import Course
+from buildplan.fitting.outline import ComplexArray, FloatArray, Outline, Symmetry
+from buildplan.fitting.track import MARGIN, PER_LINK, Track, track_along
 
 IntArray = npt.NDArray[np.int_]
 
-PER_LINK = 8  # samples of the outline in the length of a link
 REACH = round(2.8 * PER_LINK)  # how many samples a cell may carry the course along the outline
 PER_BUCKET = 60  # states kept among those that have come equally far
 BUCKET = 0.25  # how far apart along the outline states still count as equally far, in links
@@ -37,35 +38,6 @@ START_OFFSETS = (-0.45, -0.3, -0.15, 0.0, 0.15, 0.3)
 ASTRAY = 0.8  # how far from the outline the end of a cell's edge may lie, in links
 PLAINNESS = 0.04  # worth of one plainer cell, in links cubed of squared distance along the edge
 CLOSING = 2.5  # the same for a gap of one link where the course should meet itself
-
-
-@dataclass(frozen=True)
-class Course:
-    """A course as kinds of cells: `first` lies on the first mirror axis and `last` on the second
-    (None where a section does), `cells` between. Without mirror axes `cells` is one of `fold`
-    equal parts."""
-
-    first: int | None
-    cells: tuple[int, ...]
-    last: int | None
-    mirrored: bool
-    fold: int
-
-    @property
-    def part(self) -> tuple[int, ...]:
-        """The cells of one of the `fold` equal parts."""
-        if not self.mirrored:
-            return self.cells
-        first = () if self.first is None else (self.first,)
-        last = () if self.last is None else (self.last,)
-        return (*first, *self.cells, *last, *self.cells[::-1])
-
-    @property
-    def even(self) -> bool:
-        """Whether every ring has an even number of balloons, so that all come from pairs."""
-        outer = sum(len(KINDS[kind].outer) for kind in self.part) * self.fold
-        inner = sum(len(KINDS[kind].inner) for kind in self.part) * self.fold
-        return outer % 2 == 0 and inner % 2 == 0 and min(outer, inner) >= 3
 
 
 @dataclass
@@ -88,68 +60,16 @@ def _joined(parts: Sequence[_States]) -> _States:
     return _States(*(np.concatenate(column) for column in columns))
 
 
-@dataclass(frozen=True)
-class _Track:
-    """The stretch of outline that is searched: samples beyond both its ends, where it begins and
-    how many samples it is long, in links, with the poses that its ends ask for."""
-
-    samples: ComplexArray
-    length: int
-    centre: complex
-    start_direction: float
-    end_direction: float
-
-
-def _track(outline: Outline, symmetry: Symmetry, link_m: float) -> _Track:
-    """The samples, beginning on the first mirror axis, or without one where it is straightest."""
-    parts = symmetry.fold * (2 if symmetry.mirrors else 1)
-    perimeter = float(np.abs(np.diff(np.append(outline.points, outline.points[0]))).sum()) / link_m
-    length = max(6, round(perimeter / parts * PER_LINK))
-    samples = evenly(outline.points / link_m, length * parts)
-    centre = symmetry.centre / link_m
-    if symmetry.mirrors:
-        first, second = symmetry.mirrors
-        aside = (samples - centre) * np.exp(-1j * first)
-        # sampling afresh from where the axis cuts the outline
-        begin = int(np.argmin(np.where(aside.real > 0, np.abs(aside.imag), np.inf)))
-    else:
-        first = second = 0.0
-        begin = _straightest(samples)
-    samples = np.roll(samples, -begin)
-    if not symmetry.mirrors:
-        tangent = samples[1] - samples[-1]
-        first = float(np.angle(tangent)) + np.pi / 2
-        second = first - 2 * np.pi / symmetry.fold
-    margin = round(2.5 * PER_LINK)
-    around = np.concatenate([samples[-margin:], samples, samples, samples])
-    return _Track(around[: margin + length + 6 * PER_LINK], length, centre, first, second)
-
-
-def start_direction(outline: Outline, symmetry: Symmetry, sizes: Sizes) -> float:
-    """Which way is out where courses along `outline` begin, radians."""
-    return _track(outline, symmetry, sizes.long_m).start_direction
-
-
-def _straightest(samples: ComplexArray) -> int:
-    """The sample about which the outline bends least within two links."""
-    ahead = np.roll(samples, -PER_LINK) - samples
-    bend = np.abs(np.angle(ahead / np.roll(ahead, PER_LINK)))
-    window = np.ones(PER_LINK) / PER_LINK
-    spread = np.convolve(np.concatenate([bend[-PER_LINK:], bend, bend[:PER_LINK]]), window, "same")
-    return int(np.argmin(spread[PER_LINK:-PER_LINK].round(3)))
-
-
-def _starts(track: _Track, cells: Sequence[Laid], sizes: Sizes, mirrored: bool) -> _States:
+def _starts(track: Track, cells: Sequence[Laid], sizes: Sizes, mirrored: bool) -> _States:
     """Sections on the first axis, and sections after the half of a cell on it."""
     unit = np.exp(1j * track.start_direction)
-    margin = round(2.5 * PER_LINK)
-    target = track.samples[margin]
+    target = track.samples[MARGIN]
     radius = 0.5 * sizes.long_gauge_m / sizes.long_m
     rows: list[tuple[complex, float, int, float, int, int]] = []
     heading = track.start_direction - np.pi / 2
     for offset in START_OFFSETS:
         middle = target + (offset - 0.5 - EDGE_AT_KNOT * radius) * unit
-        rows.append((middle, heading, margin, offset**2 * 0.2, -1, -1))
+        rows.append((middle, heading, MARGIN, offset**2 * 0.2, -1, -1))
         if not mirrored:
             continue
         for number, cell in enumerate(cells):
@@ -157,15 +77,15 @@ def _starts(track: _Track, cells: Sequence[Laid], sizes: Sizes, mirrored: bool) 
             place = target + offset * unit - cell.crown * np.exp(1j * before)
             after = place + cell.move * np.exp(1j * before)
             cost = offset**2 * 0.5 + PLAINNESS * cell.cost
-            rows.append((complex(after), before - cell.turn, margin, cost, -1, number))
+            rows.append((complex(after), before - cell.turn, MARGIN, cost, -1, number))
     columns = list(zip(*rows, strict=True))
     types = (complex, float, int, float, int, int)
     states = _States(*(np.array(c, t) for c, t in zip(columns, types, strict=True)))
     # half a cell has passed what lies up to its own end
     edge = states.place + (0.5 + EDGE_AT_KNOT * radius) * 1j * np.exp(1j * states.heading)
-    ahead = track.samples[margin : margin + 2 * PER_LINK]
+    ahead = track.samples[MARGIN : MARGIN + 2 * PER_LINK]
     nearest = np.abs(edge[:, None] - ahead[None]).argmin(axis=1)
-    states.passed = margin + np.where(states.cell >= 0, nearest, 0)
+    states.passed = MARGIN + np.where(states.cell >= 0, nearest, 0)
     return states
 
 
@@ -193,7 +113,7 @@ class _Ahead:
         return np.asarray((x - t * along.real) ** 2 + (y - t * along.imag) ** 2)
 
 
-def _ahead(states: _States, track: _Track) -> _Ahead:
+def _ahead(states: _States, track: Track) -> _Ahead:
     steps = states.passed[:, None] + np.arange(REACH)[None]
     seen = track.samples[np.minimum(steps, len(track.samples) - 1)]
     local = (seen - states.place[:, None]) * np.exp(-1j * states.heading)[:, None]
@@ -259,15 +179,12 @@ def _bucket(passed: IntArray) -> IntArray:
     return np.asarray((passed / (BUCKET * PER_LINK)).astype(np.int64))
 
 
-def _closings(
-    states: _States, track: _Track, cells: Sequence[Laid]
-) -> list[tuple[float, int, int]]:
+def _closings(states: _States, track: Track, cells: Sequence[Laid]) -> list[tuple[float, int, int]]:
     """(cost, state, last cell or -1) of the states that can end where they are."""
-    margin = round(2.5 * PER_LINK)
-    left = (track.length + margin - states.passed) / PER_LINK
+    left = (track.length + MARGIN - states.passed) / PER_LINK
     heading = track.end_direction - np.pi / 2
     unit = np.exp(1j * track.end_direction)
-    target = track.samples[margin + track.length]
+    target = track.samples[MARGIN + track.length]
     found: list[tuple[float, int, int]] = []
 
     def add(cost: FloatArray, last: int) -> None:
@@ -300,11 +217,10 @@ def _closings(
 
 
 def _rounds(
-    states: _States, track: _Track, starts: _States, origin: IntArray, fold: int
+    states: _States, track: Track, starts: _States, origin: IntArray, fold: int
 ) -> list[tuple[float, int, int]]:
     """The same for a part that must end as it began, turned by a part of a full turn."""
-    margin = round(2.5 * PER_LINK)
-    left = (track.length + margin - states.passed) / PER_LINK
+    left = (track.length + MARGIN - states.passed) / PER_LINK
     turn = np.exp(-2j * np.pi / fold)
     wanted = track.centre + (starts.place[origin] - track.centre) * turn
     lean = states.heading - starts.heading[origin] + 2 * np.pi / fold
@@ -325,13 +241,12 @@ def search_courses(outline: Outline, symmetry: Symmetry, sizes: Sizes, count: in
     )  # fmt: skip
     cells = laid_cells(unit)
     mirrored = bool(symmetry.mirrors)
-    track = _track(outline, symmetry, sizes.long_m)
+    track = track_along(outline, symmetry, sizes.long_m)
     on_axis = laid_cells(unit, AXIS_TURNS_DEG, BENT_COST / 4)
     starts = _starts(track, on_axis, unit, mirrored)
     states, origin = starts, np.arange(len(starts.cost))
     history: list[_States] = [starts]
     best_so_far = _Best(len(track.samples))
-    margin = round(2.5 * PER_LINK)
     best: dict[Course, float] = {}
     steps = int(track.length / PER_LINK * 1.8) + 6
 
@@ -359,7 +274,7 @@ def search_courses(outline: Outline, symmetry: Symmetry, sizes: Sizes, count: in
                 best[course] = cost
         ahead = _ahead(states, track)
         new = _joined([_laid_on(states, ahead, cell, n) for n, cell in enumerate(cells)])
-        going = new.passed <= margin + track.length + PER_LINK
+        going = new.passed <= MARGIN + track.length + PER_LINK
         new = new.some(np.flatnonzero(going))
         if not len(new.cost):
             break
@@ -377,6 +292,6 @@ def _varied(courses: Sequence[Course], count: int) -> list[Course]:
     or fewer when there are not as many."""
     found: dict[tuple[int, ...], Course] = {}
     for course in courses:
-        bends = (kind for kind in course.part if KINDS[kind].name != "straight")
+        bends = (kind for kind in course.part if KINDS[kind].item != "straight")
         found.setdefault(tuple(sorted(bends)), course)
     return list(found.values())[:count]

@@ -8,10 +8,11 @@ import numpy as np
 
 from buildplan.design.building import build_framework
 from buildplan.design.model import Design
+from buildplan.fitting.courses import Course
 from buildplan.fitting.drafting import Task
 from buildplan.fitting.measuring import Closeness, closeness, silhouette
 from buildplan.fitting.outline import ComplexArray, FloatArray
-from buildplan.fitting.search import Course, start_direction
+from buildplan.fitting.track import start_direction
 from buildplan.fitting.tube_design import design_of
 from buildplan.framework.model import Framework
 from buildplan.shape.bodies import bodies_of
@@ -19,14 +20,20 @@ from buildplan.shape.finding import Settings, at_rest
 
 # A piece that comes near an outline is at rest within a few steps; one that has farther to go
 # folds, and is no fit.
-ONE_START = Settings(starts=1, tolerance_n=1e-4, newton_steps=40, rounds=1)
+ONE_START = Settings(starts=1, tolerance_n=1e-4, newton_steps=25, rounds=1)
 STRAIN_ALLOWED = 0.025  # a little less than find_shape allows
+# What a piece is marked down by: so much of each share of its height beyond the near, and of each
+# link that its weight is short of being surely within its foot. What is within NEARLY_DOWN of a
+# radius of the floor carries; the symmetric piece on one point is right at its edge.
+HEIGHT_NEAR, OFF_HEIGHT = 0.012, 0.6
+SURE_FOOT, FALLING, NEARLY_DOWN = 0.0, 0.12, 0.2
 
 
 @dataclass(frozen=True)
 class Solved:
     """A course, its design and framework, where its joints rest as the outline lies (complex,
-    metres), its largest strain, and how close it comes."""
+    metres), its largest strain, how close it comes, how high it is over what was asked for, and
+    how far its weight is within its foot, in links."""
 
     task: Task
     course: Course
@@ -35,11 +42,31 @@ class Solved:
     places: ComplexArray
     strain: float
     close: Closeness
+    height_share: float
+    within_foot: float
 
     @property
     def score(self) -> float:
-        """Lower is better; strain that find_shape would not allow rules a course out."""
-        return self.close.score + 10 * max(0.0, self.strain - STRAIN_ALLOWED)
+        """Lower is better; strain that find_shape would not allow rules a course out, and one that
+        would fall over or is not as high as asked for is marked down."""
+        off = max(0.0, abs(self.height_share - 1) - HEIGHT_NEAR)
+        falling = float(np.clip(SURE_FOOT - self.within_foot, 0.0, 1.0))
+        strained = max(0.0, self.strain - STRAIN_ALLOWED)
+        return self.close.score + 10 * strained + OFF_HEIGHT * off + FALLING * falling
+
+
+def _within_foot(framework: Framework, places: ComplexArray, link_m: float) -> float:
+    """How far inside its foot the weight is, as the piece lies on the outline, in links; every
+    link weighs alike here, and what is nearly down carries."""
+    number = {joint: i for i, joint in enumerate(framework.joints)}
+    ends = np.array([(number[link.start], number[link.finish]) for link in framework.links])
+    radius = np.array([framework.balloons[link.balloon].gauge_m for link in framework.links]) / 2
+    middle, half = places[ends].mean(axis=1), np.abs(np.diff(places[ends], axis=1))[:, 0] / 2
+    steep = np.abs(np.diff(places[ends].imag, axis=1))[:, 0] / np.maximum(2 * half, 1e-9)
+    low = middle.imag - np.sqrt(radius**2 + (half**2 - radius**2) * steep**2)
+    foot = middle.real[low <= low.min() + NEARLY_DOWN * radius.mean()]
+    weight = middle.real.mean()
+    return float(min(weight - foot.min(), foot.max() - weight) / link_m)
 
 
 def _outward(framework: Framework, course: Course, flat: ComplexArray) -> complex:
@@ -62,7 +89,7 @@ def laid(
 ) -> tuple[ComplexArray, Closeness] | None:
     """Joints (joints,) as they rest in the plane of the front, laid on the outline, and how close
     they come; None when the piece has lost its shape altogether."""
-    direction = start_direction(task.outline, task.symmetry, task.gauges.sizes)
+    direction = start_direction(task.followed, task.symmetry, task.gauges.sizes)
     front = front * np.exp(1j * (direction - np.angle(_outward(framework, course, front))))
     link_m = task.gauges.sizes.long_m
     seen = silhouette(framework, front, link_m)
@@ -74,15 +101,19 @@ def laid(
 
 def solve(task: Task, course: Course) -> Solved | None:
     """The course at rest, from its plan alone; None when it has lost its shape altogether."""
-    design = design_of(course, task.gauges, task.outline.name)
+    design = design_of(course, task.gauges, task.outline.name, voice=task.voice)
     framework = build_framework(design)
     bodies = bodies_of(framework)
     best = at_rest(framework, bodies, ONE_START)[0]
     found = laid(task, course, framework, _front(best.positions_m))
     if found is None:
         return None
+    places, close = found
     strain = float(np.abs(bodies.strain(best.positions_m)).max())
-    return Solved(task, course, design, framework, found[0], strain, found[1])
+    low, high = close.silhouette.bounds[1::2]
+    share = (high - low) / task.outline.height_m
+    foot = _within_foot(framework, places, task.gauges.sizes.long_m)
+    return Solved(task, course, design, framework, places, strain, close, share, foot)
 
 
 def _front(positions_m: FloatArray) -> ComplexArray:

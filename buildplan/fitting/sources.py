@@ -1,35 +1,46 @@
-"""What a user may name as an outline, and what she gives for its height."""
+"""What a user may name as an outline, and what she gives for its height and its gauges."""
 
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from pathlib import Path
 
-from buildplan.fitting.fitting import LEAST_GAUGE_IN, MOST_GAUGE_IN
+from buildplan.design.beginnings import GAUGE_STEP
+from buildplan.design.building import METRES_PER_UNIT
+from buildplan.design.measures import Units
+from buildplan.fitting.inside import band_gauge_m, band_width_m
 from buildplan.fitting.lettering import letter_outline
 from buildplan.fitting.outline import Drawn, Outline, OutlineError, outline_of
 from buildplan.fitting.outlines import named_outline
+from buildplan.fitting.photo_outline import PHOTOS, photo_outline
 from buildplan.fitting.svg_outline import svg_outline
-from buildplan.language.speaking import say
+from buildplan.language.messages import message
+from buildplan.language.told import ToldError
+from buildplan.language.voice import Voice
 
 METRES = {"cm": 0.01, "m": 1.0, "mm": 0.001, "in": 0.0254, "ft": 0.3048}
 LEAST_HEIGHT_M, MOST_HEIGHT_M = 0.3, 6.0
+# Gauges that links are sized to: 8 and 6 inches of a 12-inch link, 5 of a 6-inch one, and the
+# like in centimetres. Common practice, no source.
+GAUGES: Mapping[Units, tuple[float, ...]] = {"in": (8.0, 6.0, 5.0), "cm": (20.0, 15.0, 12.5)}
+LEAST_GAUGE_IN, MOST_GAUGE_IN = 3.0, 10.0
+ENGLISH = Voice()
 
 
 def parse_height(text: str) -> float:
-    """Metres of a height such as `150cm`, `1.5 m`, `60in` or `5ft`.
-
-    Raises ValueError, in words for the user, for anything else.
-    """
+    """Metres of a height such as `150cm`, `1.5 m`, `60in` or `5ft`. Raises ToldError."""
     found = re.fullmatch(r"\s*(\d+(?:\.\d+)?)\s*(cm|mm|m|in|ft)\s*", text)
     if found is None:
-        raise ValueError(
-            say("{text} is not a height; write it like 150cm, 1.5m, 60in or 5ft", text=repr(text))
+        raise ToldError(
+            message(
+                "{text} is not a height; write it like 150cm, 1.5m, 60in or 5ft", text=repr(text)
+            )
         )
     height_m = float(found[1]) * METRES[found[2]]
     if not LEAST_HEIGHT_M <= height_m <= MOST_HEIGHT_M:
-        raise ValueError(
-            say(
+        raise ToldError(
+            message(
                 "a height of {height} is beyond what a piece can have: {least} to {most}",
                 height=text.strip(),
                 least=f"{LEAST_HEIGHT_M * 100:.0f}cm",
@@ -39,41 +50,66 @@ def parse_height(text: str) -> float:
     return height_m
 
 
-def parse_gauges(text: str) -> tuple[float, ...]:
-    """Gauges in inches from a list such as `8,6,5`. Raises ValueError in words for the user."""
-    try:
-        gauges = tuple(float(word) for word in text.split(","))
-    except ValueError:
-        gauges = ()
-    if not gauges or not all(LEAST_GAUGE_IN <= gauge <= MOST_GAUGE_IN for gauge in gauges):
-        raise ValueError(
-            say(
-                "{text} is no list of gauges; write inches with commas, such as 8,6,5, each from "
-                "{least} to {most}",
-                text=repr(text),
-                least=f"{LEAST_GAUGE_IN:g}",
-                most=f"{MOST_GAUGE_IN:g}",
+def units_of(height: str) -> Units:
+    """The units of a file for a height that was given so: `150cm` and `2m` are metric."""
+    return "cm" if height.rstrip().endswith("m") else "in"
+
+
+def parse_gauges(text: str, units: Units = "in") -> tuple[float, ...]:
+    """Gauges in `units` from a list such as `8,6,5`, in inches, or `20cm,15cm`: each to the
+    nearest step that a gauge has. Raises ToldError."""
+    gauges_m = []
+    for word in text.split(","):
+        found = re.fullmatch(r"\s*(\d+(?:\.\d+)?)\s*(cm|in)?\s*", word)
+        gauge_m = 0.0 if found is None else float(found[1]) * METRES[found[2] or "in"]
+        if not LEAST_GAUGE_IN <= gauge_m / METRES["in"] <= MOST_GAUGE_IN:
+            raise ToldError(
+                message(
+                    "{text} is no list of gauges; write inches with commas, such as 8,6,5, or "
+                    "centimetres as 20cm,15cm, each from {least} to {most} inches",
+                    text=repr(text),
+                    least=f"{LEAST_GAUGE_IN:g}",
+                    most=f"{MOST_GAUGE_IN:g}",
+                )
             )
-        )
-    return tuple(dict.fromkeys(gauges))
+        gauges_m.append(gauge_m)
+    step_m = GAUGE_STEP[units] * METRES[units]
+    steps = dict.fromkeys(round(gauge_m / step_m) for gauge_m in gauges_m)
+    return tuple(number * GAUGE_STEP[units] for number in steps)
 
 
-def read_outline(source: str, height_m: float) -> Outline:
-    """The outline that `source` names: an `.svg` file, `letter:A`, or one of our own curves.
+def gauges_for(outline: Outline, units: Units = "in") -> tuple[float, ...]:
+    """The usual gauges; for a band, with the one that makes the tube as wide in place of the
+    nearest, if links can be sized to it."""
+    width_m = band_width_m(outline)
+    if width_m is None:
+        return GAUGES[units]
+    step = 2 * GAUGE_STEP[units]
+    gauge_m = band_gauge_m(width_m)
+    if not LEAST_GAUGE_IN <= gauge_m / METRES["in"] <= MOST_GAUGE_IN:
+        return GAUGES[units]
+    wanted = round(gauge_m / METRES_PER_UNIT[units] / step) * step
+    nearest = min(GAUGES[units], key=lambda gauge: abs(gauge - wanted))
+    return tuple(wanted if gauge == nearest else gauge for gauge in GAUGES[units])
 
-    Raises OutlineError, or OSError when the file cannot be opened.
-    """
-    if source.lower().endswith(".svg"):
+
+def read_outline(source: str, height_m: float, voice: Voice = ENGLISH) -> Outline:
+    """The outline that `source` names: an `.svg` file, a photo, `letter:A`, or one of our own
+    curves. Raises OutlineError, or OSError when the file cannot be opened."""
+    suffix = Path(source).suffix.lower()
+    if suffix == ".svg":
         return _sized(Path(source).stem, svg_outline(Path(source)), height_m)
+    if suffix in PHOTOS:
+        return _sized(Path(source).stem, photo_outline(Path(source)), height_m)
     if source.startswith("letter:"):
         letter = source.removeprefix("letter:")
-        return _sized(say("letter {letter}", letter=letter), letter_outline(letter), height_m)
+        return _sized(voice.say("letter {letter}", letter=letter), letter_outline(letter), height_m)
     if "." in source or "/" in source:
         raise OutlineError(
-            say("{file} is no .svg file", file=source),
-            say("give an .svg file with a closed path"),
+            message("{file} is no drawing that is read", file=source),
+            message("give an .svg file with a closed path, or a .png or .jpg picture"),
         )
-    return named_outline(source, height_m)
+    return named_outline(source, height_m, voice)
 
 
 def _sized(name: str, drawn: Drawn, height_m: float) -> Outline:

@@ -16,7 +16,7 @@ from shapely import Polygon
 from svgelements import SVG, Arc, Close, Line, Move, Path, Shape
 
 from buildplan.fitting.outline import ComplexArray, Drawn, OutlineError, enclosed
-from buildplan.language.speaking import say
+from buildplan.language.messages import message
 
 MOST_BYTES = 2 * 1024 * 1024
 MOST_SEGMENTS = 20_000
@@ -31,8 +31,8 @@ def svg_outline(file: FilePath) -> Drawn:
         drawing = SVG.parse(io.StringIO(text), reify=True)
     except Exception as error:
         raise OutlineError(
-            say("{file} cannot be read as SVG ({error})", file=str(file), error=str(error)),
-            say("save it again as plain SVG"),
+            message("{file} cannot be read as SVG ({error})", file=str(file), error=str(error)),
+            message("save it again as plain SVG"),
         ) from error
     found: list[_Closed] = []
     segments = 0
@@ -44,20 +44,20 @@ def svg_outline(file: FilePath) -> Drawn:
             segments += len(path)
             if segments > MOST_SEGMENTS:
                 raise OutlineError(
-                    say(
+                    message(
                         "{file} holds more than {count} path segments",
                         file=str(file),
                         count=MOST_SEGMENTS,
                     ),
-                    say("simplify the drawing to one outline"),
+                    message("simplify the drawing to one outline"),
                 )
             points = _closed(path)
             if points is not None:
                 found.append(_Closed(np.conj(points), number, _even_odd(element)))
     if not found:
         raise OutlineError(
-            say("{file} holds no closed path", file=str(file)),
-            say("close the outline: end its path with Z"),
+            message("{file} holds no closed path", file=str(file)),
+            message("close the outline: end its path with Z"),
         )
     largest = max(found, key=lambda closed: closed.region.area)
     holes = tuple(closed.points for closed in found if closed.hole_in(largest))
@@ -97,23 +97,23 @@ def _text(file: FilePath) -> str:
         data = stream.read(MOST_BYTES + 1)
     if len(data) > MOST_BYTES:
         raise OutlineError(
-            say(
+            message(
                 "{file} is larger than {size} KiB, which no outline is",
                 file=str(file),
                 size=MOST_BYTES // 1024,
             ),
-            say("save only the outline, as plain SVG without pictures in it"),
+            message("save only the outline, as plain SVG without pictures in it"),
         )
     try:
         text = data.decode("utf-8-sig")
     except UnicodeDecodeError as error:
         raise OutlineError(
-            say("{file} is not UTF-8 text", file=str(file)), say("save it as plain SVG")
+            message("{file} is not UTF-8 text", file=str(file)), message("save it as plain SVG")
         ) from error
     if "<!ENTITY" in text:
         raise OutlineError(
-            say("{file} defines entities of its own, which are not read", file=str(file)),
-            say("save it as plain SVG"),
+            message("{file} defines entities of its own, which are not read", file=str(file)),
+            message("save it as plain SVG"),
         )
     return text
 

@@ -2,58 +2,76 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from itertools import groupby
 
+from buildplan.design.beginnings import GAUGE_STEP
+from buildplan.design.building import METRES_PER_UNIT
+from buildplan.design.measures import Units
 from buildplan.design.model import Design
+from buildplan.design.starting import LINK_SIZES
 from buildplan.fitting.cells import KINDS, Sizes
-from buildplan.fitting.search import Course
-from buildplan.language.speaking import say
+from buildplan.fitting.courses import Course
+from buildplan.language.voice import Voice
 from buildplan.patterns.build import built_as
 from buildplan.patterns.colour_order import ColouredPart, ColourOrder
 from buildplan.patterns.tube_keys import CourseItem, Repeat, Tube
 from buildplan.source.balloons import Balloon
 from buildplan.source.lengths import TIE_TO_TIE_PER_GAUGE
 
-METRES_PER_INCH = 0.0254
+ENGLISH = Voice()
+
 LOCK_SHARE = 0.45  # of the long link's gauge; common practice, no source: 3 1/2 inches for 8
-# The sizes printed on the bags, and how far a link is inflated at most: two thirds, about.
-# Common practice, no source.
-NOMINAL_IN = (6.0, 12.0)
+SHORT_SHARE = 0.75  # of the long link's gauge
+# How far a link is inflated at most, of the size printed on its bag, and the printed sizes of
+# rounds for locks and of links beyond the usual. Common practice, no source.
 INFLATED_SHARE = 0.84
+LOCK_NOMINAL: Mapping[Units, float] = {"in": 5.0, "cm": 12.0}
+LARGEST_NOMINAL: Mapping[Units, float] = {"in": 18.0, "cm": 45.0}
 LONG, SHORT, BRACE, LOCK = "long", "short", "cross", "lock"
 
 
 @dataclass(frozen=True)
 class Gauges:
-    """The gauges, in inches, of the long links and of the short ones."""
+    """The gauges of the long links and of the short ones, in the units of the file."""
 
-    long_in: float
-    short_in: float
+    long: float
+    short: float
+    units: Units = "in"
 
     @property
     def sizes(self) -> Sizes:
         """The same in metres, with the estimated tie-to-tie lengths."""
-        long_m, short_m = self.long_in * METRES_PER_INCH, self.short_in * METRES_PER_INCH
+        metres = METRES_PER_UNIT[self.units]
+        long_m, short_m = self.long * metres, self.short * metres
         return Sizes(long_m, short_m, TIE_TO_TIE_PER_GAUGE * long_m, TIE_TO_TIE_PER_GAUGE * short_m)
 
 
-def gauges_from(long_in: float) -> Gauges:
-    """Long links of this gauge, with short ones of three quarters, to the half inch."""
-    return Gauges(long_in, round(1.5 * long_in) / 2)
+def gauges_from(long: float, units: Units = "in") -> Gauges:
+    """Long links of this gauge, with short ones of three quarters, to two steps of the gauge."""
+    step = 2 * GAUGE_STEP[units]
+    return Gauges(long, round(SHORT_SHARE * long / step) * step, units)
 
 
-def _nominal_in(gauge_in: float) -> float:
-    return next((size for size in NOMINAL_IN if gauge_in <= INFLATED_SHARE * size), 18.0)
+def gauges_for_height(gauges: Gauges, factor: float) -> Gauges:
+    """Gauges so many times as large, to whole steps, the short links in proportion."""
+    step = GAUGE_STEP[gauges.units]
+    long = round(gauges.long * factor / step) * step
+    return Gauges(long, round(gauges.short * long / gauges.long / step) * step, gauges.units)
 
 
-def course_items(names: Sequence[str]) -> list[CourseItem]:
-    """Names of cells with runs of equal ones written as repeats."""
+def _nominal(gauge: float, units: Units) -> float:
+    sizes = (size for size in LINK_SIZES[units] if gauge <= INFLATED_SHARE * size)
+    return next(sizes, LARGEST_NOMINAL[units])
+
+
+def course_items(cells: Sequence[str | list[int]]) -> list[CourseItem]:
+    """Cells with runs of equal ones written as repeats."""
     items: list[CourseItem] = []
-    for name, run in groupby(names):
+    for cell, run in groupby(cells):
         count = len(list(run))
-        plain: CourseItem = name
+        plain: CourseItem = cell
         items += [Repeat(repeat=count, cells=[plain])] if count > 3 else [plain] * count
     return items
 
@@ -75,20 +93,28 @@ def _pattern(course: Course) -> dict[ColouredPart, ColourOrder]:
     }
 
 
-def design_of(course: Course, gauges: Gauges, name: str, stand_on: Sequence[str] = ()) -> Design:
+def design_of(
+    course: Course, gauges: Gauges, name: str, stand_on: Sequence[str] = (), voice: Voice = ENGLISH
+) -> Design:
     """The design of a closed tube of four chains along `course`."""
     pattern = _pattern(course)
+    units = gauges.units
     blue, ivory, sky = "#1F5F8B", "#F7F3E8", "#6FA8C9"
-    balloons = {LONG: _link(gauges.long_in, blue, say("deep blue"))}
+    balloons = {LONG: _link(gauges.long, units, blue, voice.say("deep blue"))}
     if pattern:
-        balloons[SHORT] = _link(gauges.short_in, sky, say("sky blue"))
-    balloons[BRACE] = _link(gauges.long_in, ivory, say("ivory"))
-    lock_in = round(LOCK_SHARE * gauges.long_in * 4) / 4
-    balloons[LOCK] = Balloon(
-        kind="round", nominal=5.0, inflate_to=lock_in, colour=ivory, label=say("ivory")
+        balloons[SHORT] = _link(gauges.short, units, sky, voice.say("sky blue"))
+    balloons[BRACE] = _link(gauges.long, units, ivory, voice.say("ivory"))
+    step = GAUGE_STEP[units]
+    lock = Balloon(
+        kind="round",
+        nominal=LOCK_NOMINAL[units],
+        inflate_to=round(LOCK_SHARE * gauges.long / step) * step,
+        colour=ivory,
+        label=voice.say("ivory"),
     )
-    names = [KINDS[kind].name for kind in course.part]
-    cells = course_items(names)
+    balloons[LOCK] = lock
+    named = [KINDS[kind].item for kind in course.part]
+    cells = course_items(named)
     if course.fold > 1:
         cells = [Repeat(repeat=course.fold, cells=cells)]
     tube = Tube(
@@ -96,8 +122,8 @@ def design_of(course: Course, gauges: Gauges, name: str, stand_on: Sequence[str]
     )
     return Design(
         buildplan=1,
-        name=_title(name),
-        units="in",
+        name=_title(name) or voice.say("Fitted Piece"),
+        units=units,
         balloons=balloons,
         build=built_as("tube", tube),
         stand_on=list(stand_on) or None,
@@ -106,17 +132,15 @@ def design_of(course: Course, gauges: Gauges, name: str, stand_on: Sequence[str]
 
 
 def _title(name: str) -> str:
-    """The outline's name as that of a piece, on one line."""
-    return " ".join(name.replace("-", " ").replace("_", " ").split()).title()[:60] or say(
-        "Fitted Piece"
-    )
+    """The outline's name as that of a piece, on one line; empty where it has none."""
+    return " ".join(name.replace("-", " ").replace("_", " ").split()).title()[:60]
 
 
-def _link(gauge_in: float, colour: str, label: str) -> Balloon:
+def _link(gauge: float, units: Units, colour: str, label: str) -> Balloon:
     return Balloon(
         kind="link",
-        nominal=_nominal_in(gauge_in),
-        inflate_to=gauge_in,
+        nominal=_nominal(gauge, units),
+        inflate_to=gauge,
         colour=colour,
         label=label,
     )

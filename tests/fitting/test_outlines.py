@@ -180,7 +180,7 @@ def test_a_letter_is_that_of_the_font() -> None:
 @pytest.mark.parametrize(
     ("source", "says"),
     [("strr", "there is no outline"), ("letter:AB", "not one letter"), ("letter:i", "in 2 parts"),
-     ("shape.png", "no .svg file"), ("star-99", "there is no outline")],
+     ("shape.tif", "no drawing that is read"), ("star-99", "there is no outline")],
 )  # fmt: skip
 def test_other_outlines_are_refused(source: str, says: str) -> None:
     with pytest.raises(OutlineError, match=says):

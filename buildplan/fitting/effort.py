@@ -1,0 +1,56 @@
+"""How hard a fit is looked for: a budget counted in courses laid and shapes solved.
+
+Nothing here is a time, so that the same effort ends in the same design on any machine.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True)
+class Effort:
+    """What may be spent on one gauge.
+
+    Of every search the likeliest `courses` are laid, and the best `first` of them solved. Then, in
+    `rounds`, each of the `kept` best is changed until `tries` changes of it have been solved. At
+    last the `judged` best are judged as every file is.
+    """
+
+    courses: int
+    first: int
+    rounds: int
+    kept: int
+    tries: int
+    judged: int
+
+    def most_solved(self, searches: int) -> int:
+        """Shapes solved with one gauge at most; `searches` is how many the outline asks for."""
+        return searches * self.first + self.rounds * self.kept * self.tries + RESIZED * self.judged
+
+    def most_laid(self, searches: int) -> int:
+        """Courses laid with one gauge at most."""
+        return searches * self.courses + self.rounds * self.kept * self.tries * LAID_PER_TRY
+
+
+LAID_PER_TRY = 5  # changes laid at most for each that is solved
+RESIZED = 1  # shapes solved for each that is judged, at the gauge that brings it to its height
+
+EFFORTS: Mapping[str, Effort] = {
+    "quick": Effort(courses=24, first=6, rounds=1, kept=2, tries=6, judged=2),
+    "usual": Effort(courses=40, first=10, rounds=3, kept=3, tries=7, judged=3),
+    "long": Effort(courses=120, first=40, rounds=20, kept=6, tries=16, judged=6),
+}
+USUAL, QUICK = EFFORTS["usual"], EFFORTS["quick"]
+
+
+@dataclass(frozen=True)
+class Spent:
+    """Courses laid and shapes solved so far."""
+
+    laid: int = 0
+    solved: int = 0
+
+    def __add__(self, other: Spent) -> Spent:
+        return Spent(self.laid + other.laid, self.solved + other.solved)

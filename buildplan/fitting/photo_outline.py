@@ -1,0 +1,158 @@
+"""An outline from a picture: the silhouette of a drawing or of a cut-out.
+
+What is piece and what is ground is told by the alpha channel where the picture has one; else by
+brightness, at the level between the two that Otsu's method gives (N. Otsu, "A Threshold Selection
+Method from Gray-Level Histograms", IEEE Trans. SMC 9(1), 1979), what touches the border least
+being the piece. A line drawing is filled. The edge is traced by contourpy.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from io import BytesIO
+from pathlib import Path
+
+import numpy as np
+import numpy.typing as npt
+from contourpy import contour_generator
+from PIL import Image, UnidentifiedImageError
+from scipy.ndimage import binary_fill_holes, gaussian_filter, label
+from shapely import Polygon
+
+from buildplan.fitting.outline import Drawn, FloatArray, OutlineError, ring_points
+from buildplan.language.messages import message
+
+PHOTOS = (".png", ".jpg", ".jpeg")
+LONGEST_PX = 640  # of the sides of the picture that is looked at
+MOST_PIXELS = 60_000_000
+BLUR_PX, SIMPLER_PX = 1.2, 0.7
+# Of the picture: what is smaller is a speck; of the largest piece: what is larger is one more.
+SPECK, ANOTHER = 0.002, 0.1
+CLEAR = 0.12  # how far apart dark and light are at least, of the whole range
+A_HOLE = 0.02  # of the piece: smaller holes are filled
+PIECE_RGB = (0.12, 0.37, 0.56)
+
+BoolArray = npt.NDArray[np.bool_]
+
+
+@dataclass(frozen=True)
+class Silhouette:
+    """What was taken of a picture: the grey picture that was looked at, 0 to 1, (rows, columns),
+    and where in it the piece is."""
+
+    grey: FloatArray
+    inside: BoolArray
+
+
+def photo_outline(file: Path) -> Drawn:
+    """The outline of the one piece in a picture, with its holes, y up, in pixels. Raises
+    OutlineError; OSError passes through."""
+    return _traced(silhouette_in(file).inside, file)
+
+
+def silhouette_in(file: Path) -> Silhouette:
+    """The largest piece in a picture. Raises OutlineError when there is none, or several."""
+    grey, alpha = _opened(file)
+    inside = _by_alpha(alpha) if alpha is not None else _by_brightness(grey, file)
+    parts, count = label(inside)
+    sizes = np.bincount(parts.ravel(), minlength=count + 1)[1:]
+    pieces = sizes[sizes >= SPECK * inside.size]
+    if not len(pieces):
+        raise _no_piece(file)
+    several = int((pieces >= ANOTHER * pieces.max()).sum())
+    if several > 1:
+        raise OutlineError(
+            message("{file} shows {count} pieces", file=str(file), count=several),
+            message("cut out one of them, or save them as one SVG file with a path for each"),
+        )
+    return Silhouette(grey, parts == 1 + int(sizes.argmax()))
+
+
+def _no_piece(file: Path) -> OutlineError:
+    return OutlineError(
+        message("no piece stands out from the ground in {file}", file=str(file)),
+        message("give a dark drawing on light paper, or a cut-out with a transparent ground"),
+    )
+
+
+def _opened(file: Path) -> tuple[FloatArray, FloatArray | None]:
+    """The picture in grey, and its alpha where anything in it is transparent, 0 to 1."""
+    try:
+        with Image.open(file) as opened:
+            if opened.width * opened.height > MOST_PIXELS:
+                raise OutlineError(
+                    message("{file} is too large a picture", file=str(file)),
+                    message("save it smaller; some 1000 pixels across are plenty"),
+                )
+            picture = opened.convert("RGBA")
+    except (UnidentifiedImageError, SyntaxError, ValueError, Image.DecompressionBombError) as error:
+        if isinstance(error, OutlineError):
+            raise
+        raise OutlineError(
+            message("{file} cannot be read as a picture", file=str(file)),
+            message("save it again as PNG or JPEG"),
+        ) from error
+    picture.thumbnail((LONGEST_PX, LONGEST_PX))
+    data = np.asarray(picture, dtype=float) / 255
+    alpha = data[..., 3]
+    grey = data[..., :3] @ [0.299, 0.587, 0.114]  # luma, ITU-R BT.601
+    grey = grey * alpha + (1 - alpha)
+    return gaussian_filter(grey, BLUR_PX), alpha if alpha.min() < 0.5 else None
+
+
+def _by_alpha(alpha: FloatArray) -> BoolArray:
+    return np.asarray(gaussian_filter(alpha, BLUR_PX) > 0.5)
+
+
+def _by_brightness(grey: FloatArray, file: Path) -> BoolArray:
+    """What is unlike the ground, which is what most of the border is; lines that close are filled
+    where they are thin."""
+    level, apart = _otsu(grey)
+    if apart < CLEAR:
+        raise _no_piece(file)
+    dark = grey < level
+    border = np.concatenate([dark[0], dark[-1], dark[:, 0], dark[:, -1]])
+    inside = ~dark if border.mean() > 0.5 else dark
+    filled = binary_fill_holes(inside)
+    line_drawing = inside.sum() < 0.35 * filled.sum()
+    return np.asarray(filled if line_drawing else inside)
+
+
+def _otsu(grey: FloatArray) -> tuple[float, float]:
+    """The level that parts dark from light, and how far apart their means are."""
+    counts, edges = np.histogram(grey, bins=256, range=(0.0, 1.0))
+    middles = (edges[:-1] + edges[1:]) / 2
+    below, above = np.cumsum(counts), np.cumsum(counts[::-1])[::-1]
+    low = np.cumsum(counts * middles) / np.maximum(below, 1)
+    high = (np.cumsum((counts * middles)[::-1]) / np.maximum(np.cumsum(counts[::-1]), 1))[::-1]
+    between = below[:-1] * above[1:] * (low[:-1] - high[1:]) ** 2
+    best = int(between.argmax())
+    return float(edges[best + 1]), float(high[best + 1] - low[best])
+
+
+def _traced(inside: BoolArray, file: Path) -> Drawn:
+    """The edge of a region of pixels, smoothed to less than a pixel, and its holes."""
+    padded = np.pad(inside.astype(float), 3)
+    lines = contour_generator(z=gaussian_filter(padded, 1.0)).lines(0.5)
+    rings = [Polygon(line).buffer(0) for line in lines if len(line) > 8]
+    rings = [ring.simplify(SIMPLER_PX) for ring in rings if ring.geom_type == "Polygon"]
+    if not rings:
+        raise _no_piece(file)
+    whole = max(rings, key=lambda ring: ring.area)
+    holes = [
+        ring
+        for ring in rings
+        if ring is not whole and ring.area >= A_HOLE * whole.area and whole.contains(ring)
+    ]
+    # rows of a picture run down
+    return Drawn(ring_points(whole).conj(), tuple(ring_points(ring).conj() for ring in holes))
+
+
+def taken_picture(silhouette: Silhouette) -> bytes:
+    """A PNG of what was taken: the picture pale, the piece in colour, the same bytes each time."""
+    pale = 0.6 + 0.4 * silhouette.grey[..., None].repeat(3, axis=2)
+    piece = np.array(PIECE_RGB) * (0.6 + 0.4 * silhouette.grey[..., None])
+    shown = np.where(silhouette.inside[..., None], piece, pale)
+    stream = BytesIO()
+    Image.fromarray(np.round(shown * 255).astype(np.uint8)).save(stream, "PNG")
+    return stream.getvalue()

@@ -1,0 +1,14 @@
+"""An error that a user can cause, what is said of it a message."""
+
+from __future__ import annotations
+
+from buildplan.language.messages import Message
+from buildplan.language.voice import Voice
+
+
+class ToldError(ValueError):
+    """What a user gave that cannot be used: `told` says what is wrong and what would be right."""
+
+    def __init__(self, told: Message) -> None:
+        super().__init__(Voice().tell(told))
+        self.told = told
