@@ -6,9 +6,9 @@ import re
 from collections.abc import Mapping
 from pathlib import Path
 
-from buildplan.design.beginnings import GAUGE_STEP
 from buildplan.design.building import METRES_PER_UNIT
 from buildplan.design.measures import Units
+from buildplan.design.wishes import GAUGE_STEP
 from buildplan.fitting.inside import band_gauge_m, band_width_m
 from buildplan.fitting.lettering import letter_outline
 from buildplan.fitting.outline import Drawn, Outline, OutlineError, outline_of

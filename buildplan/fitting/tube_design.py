@@ -6,11 +6,11 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from itertools import groupby
 
-from buildplan.design.beginnings import GAUGE_STEP
 from buildplan.design.building import METRES_PER_UNIT
 from buildplan.design.measures import Units
 from buildplan.design.model import Design
 from buildplan.design.starting import LINK_SIZES
+from buildplan.design.wishes import GAUGE_STEP
 from buildplan.fitting.cells import KINDS, Sizes
 from buildplan.fitting.courses import Course
 from buildplan.language.voice import Voice
