@@ -26,6 +26,7 @@ from buildplan.language.speaking import say
 from buildplan.language.voice import Voice
 
 if TYPE_CHECKING:
+    from buildplan.booklet.common.book import Book
     from buildplan.business.copies.buyers import Buyer
 
 # shorter keys could be guessed
@@ -147,6 +148,9 @@ def booklet(
                 )
                 errors.print(words, markup=False)
                 continue
+        if not rebuilds(path, book):
+            failed = True
+            continue
         size = in_language(f"{paper.value}-large" if large_print else paper.value)
         for one in sold_to:
             stem = f"{path.stem}-{edition.value}-{size}" + (f"-{one.slug}" if one.slug else "")
@@ -164,6 +168,27 @@ def booklet(
                 typer.echo(out / name)
     if failed:
         raise ProblemsFoundError
+
+
+def rebuilds(path: Path, book: Book) -> bool:
+    """Whether the piece can be built again from the steps and words that are to be printed; says
+    what to send us where it cannot, for that is a defect of ours."""
+    from buildplan.instructions.guarding import DoesNotRebuildError, assert_rebuilds
+
+    try:
+        assert_rebuilds(book.framework, book.steps, book.words)
+    except DoesNotRebuildError as error:
+        words = say(
+            "{file}: no booklet printed, for its steps do not build the piece again (step {step}:"
+            " {reason}). This is a defect of buildplan, not of your design: please send us the"
+            " design file and this message.",
+            file=str(path),
+            step=error.step,
+            reason=error.reason,
+        )
+        errors.print(words, markup=False)
+        return False
+    return True
 
 
 def refuse_options_of_other_editions(

@@ -12,6 +12,7 @@ from buildplan.design.model import Design
 from buildplan.document.paper import Paper
 from buildplan.drawing.signs import balloon_signs
 from buildplan.evaluation.evaluating import NEW_PARTS, Evaluation, evaluate
+from buildplan.evaluation.told_figures import told_figures
 from buildplan.instructions.model import StepWords
 from buildplan.instructions.telling import tell_steps
 from buildplan.language.speaking import ENGLISH, spoken
@@ -45,7 +46,13 @@ class Book(Evaluation):
     @cached_property
     def words(self) -> tuple[StepWords, ...]:
         """What its steps say, in their order."""
-        return tell_steps(self.steps, self.framework, self.units, self.voice)
+        return tell_steps(
+            self.steps,
+            self.framework,
+            self.units,
+            self.voice,
+            told_figures(self.framework, self.shape),
+        )
 
     def told(self, step: Step) -> StepWords:
         """What one of its steps says."""
