@@ -65,9 +65,31 @@ def _told(context: Context, step: Step) -> StepWords:
     return StepWords(
         number=step.number,
         title=said.title,
-        text=sentences(said.text, _side_work(context.voice, step)),
+        text=sentences(_again(context, step) or said.text, _side_work(context.voice, step)),
         turns=tuple(tell_rows(context, step, turn) for turn in step.turns),
         check=said.check,
+    )
+
+
+def _again(context: Context, step: Step) -> str:
+    """What is said of a step that was told of an equal part or its mirror image, or nothing."""
+    if step.repeats is None:
+        return ""
+    first, part_at = context.steps[step.repeats - 1], context.framework.part_at
+    here, there = (
+        next(part for op in one.operations for part in map(part_at, op.joints) if part)
+        for one in (step, first)
+    )
+    told: dict[str, str | int] = {"part": here.name, "first": there.name, "step": first.number}
+    if here.mirrored != there.mirrored:
+        return context.voice.say(
+            "Part {part} is the mirror image of part {first}: do as step {step} says, the other way"
+            " round, and read {part} for {first}.",
+            **told,
+        )
+    return context.voice.say(
+        "Parts {first} and {part} are alike: do as step {step} says, and read {part} for {first}.",
+        **told,
     )
 
 

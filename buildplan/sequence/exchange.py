@@ -21,6 +21,7 @@ def steps_as_json(steps: Iterable[Step]) -> list[dict[str, Any]]:
             "prepares": dict(step.prepares),
             "alike": step.alike,
             "side_work": step.side_work,
+            "repeats": step.repeats,
             "cells": list(step.cells),
             "behind": list(step.behind),
             "ways": {str(way): list(joints) for way, joints in step.ways.items()},

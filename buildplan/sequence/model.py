@@ -128,7 +128,8 @@ class Step:
     that are got at otherwise than directly. `alike` is the number of the first step that asks for
     the same moves at other joints, or None. Side work can go on at the same time as the steps
     about it: `side_work` is the first step of the main line that needs it, None for the main line
-    itself.
+    itself. `repeats` is the number of the step that this one does again at an equal part, joint for
+    joint, or None.
     """
 
     number: int
@@ -144,6 +145,7 @@ class Step:
     ways: Mapping[Way, tuple[str, ...]] = field(default_factory=dict)
     alike: int | None = None
     side_work: int | None = None
+    repeats: int | None = None
 
     @property
     def operations(self) -> tuple[Operation, ...]:

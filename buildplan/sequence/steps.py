@@ -7,6 +7,7 @@ from collections.abc import Hashable, Iterable
 
 from buildplan.framework.counts import BALLOONS_PER_LOCK
 from buildplan.framework.model import Framework
+from buildplan.sequence.copies import repeated
 from buildplan.sequence.grouping import groups
 from buildplan.sequence.model import Kind, Operation, Step, Turn, Way
 from buildplan.sequence.operations import operations
@@ -32,6 +33,7 @@ def plan_steps(
     piece = Piece(framework)
     ordered = in_order(operations(framework) if reach is None else reach.operations)
     plan = Plan(groups(piece, ordered, new_parts_limit))
+    again = repeated(framework, plan.groups)
     first_of: dict[Hashable, int] = {}
     steps = []
     for number, group in enumerate(plan.groups, 1):
@@ -55,6 +57,7 @@ def plan_steps(
                 ways=ways,
                 alike=like if like != number else None,
                 side_work=plan.side_work.get(number),
+                repeats=again.get(number),
             )
         )
     return tuple(steps)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from itertools import pairwise
 
 import networkx as nx
@@ -9,7 +10,7 @@ import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from sequence_pieces import BALLOONS, listed_pieces, tube
+from sequence_pieces import BALLOONS, listed_pieces, told, tube
 
 from buildplan.framework.assembly import build_assembly
 from buildplan.framework.model import Framework, Part
@@ -17,6 +18,7 @@ from buildplan.patterns.column import Column, build_column
 from buildplan.patterns.globe import Globe, build_globe
 from buildplan.patterns.solid import Solid, build_solid
 from buildplan.patterns.wall import Wall, build_wall
+from buildplan.sequence.copies import equal_parts
 from buildplan.sequence.courses import courses, order_of
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.model import Kind
@@ -144,7 +146,30 @@ def test_parts_keep_their_order_whatever_else_is_in_the_assembly() -> None:
     joined = [op.joints[0] for op in ordered if op.kind is Kind.JOIN and len(op.joints) == 1]
     rounds = [joint for course in courses(alone) for joint in course.joints]
     assert joined == [f"{part}.{joint}" for part in "LR" for joint in rounds]
-    replay(steps_as_json(plan_steps(whole)))
+    steps = plan_steps(whole)
+    replay(steps_as_json(steps))
+    # what was told of L is not told again of R
+    again = [step for step in steps if step.repeats is not None]
+    assert len(again) == 5
+    words = [said for _, said in told(whole)]
+    for step in again:
+        assert step.repeats is not None
+        first, said = words[step.repeats - 1], words[step.number - 1]
+        assert "read R for L" in said.text
+        assert f"step {first.number}" in said.text
+        joints = [[j.replace("R.", "L.") for j in turn.joints] for turn in step.turns]
+        assert joints == [list(turn.joints) for turn in steps[step.repeats - 1].turns]
+
+
+def test_a_mirror_image_says_so_and_other_colours_are_no_copy() -> None:
+    post = column(4, 3)
+    other = replace(post, links=tuple(replace(link, balloon="other") for link in post.links))
+    parts = [Part("L", post), Part("M", post, mirrored=True), Part("R", other), Part("S", post)]
+    whole = build_assembly("Four", BALLOONS, parts, [], [], "lock")
+    assert equal_parts(whole) == {"M": "L", "S": "L"}
+    texts = [said.text for step, said in told(whole) if step.repeats is not None]
+    assert sum("mirror image of part L" in text for text in texts) == 3
+    assert len(texts) == 6
 
 
 @settings(max_examples=40)

@@ -124,6 +124,7 @@ def numbered_on(steps: Sequence[Step], before: int, piece: str) -> tuple[Step, .
             needs=tuple(number + before for number in step.needs),
             alike=on(step.alike),
             side_work=on(step.side_work),
+            repeats=on(step.repeats),
             turns=tuple(
                 replace(turn, operations=tuple(own(op) for op in turn.operations))
                 for turn in step.turns

@@ -1,0 +1,77 @@
+"""Equal parts of an assembly, and the steps in which a part is built as one before it."""
+
+from __future__ import annotations
+
+from collections.abc import Hashable, Mapping, Sequence
+
+from buildplan.framework.model import Chain, Framework, Part
+from buildplan.sequence.grouping import Group
+from buildplan.sequence.model import Kind, Operation
+
+
+def equal_parts(framework: Framework) -> Mapping[str, str]:
+    """The name of each part that is like an earlier one in everything but its name, or is its
+    mirror image, with the name of the first such."""
+    first: dict[Hashable, str] = {}
+    names = {part.name: first.setdefault(_make(part), part.name) for part in framework.parts}
+    return {name: other for name, other in names.items() if name != other}
+
+
+def _make(part: Part) -> Hashable:
+    """What a part is made of and how, its name and its numbers in the whole apart."""
+    own, start = part.framework, len(part.name) + 1
+
+    def chain(one: Chain) -> Hashable:
+        return tuple(joint[start:] for joint in one.joints), one.closed
+
+    return (
+        tuple(
+            (one.balloon, one.role, one.start[start:], one.finish[start:], one.start_end)
+            for one in own.links
+        ),
+        tuple(chain(long.chain) for long in own.chains),
+        tuple(tuple(map(chain, brace.chains)) for brace in own.braces),
+        tuple((lock.joint[start:], lock.balloon) for lock in own.locks),
+        own.extras and tuple(sorted(link[start:] for link in own.extras)),
+    )
+
+
+def repeated(framework: Framework, groups: Sequence[Group]) -> Mapping[int, int]:
+    """The number of each step that does again, joint for joint, what an earlier one does at an
+    equal part, with the number of that one."""
+    equal = equal_parts(framework)
+    steps: dict[str, list[int]] = {}
+    for number, group in enumerate(groups, 1):
+        part = _part_of(framework, group)
+        if part is not None:
+            steps.setdefault(part.name, []).append(number)
+    found: dict[int, int] = {}
+    for name, other in equal.items():
+        ours, theirs = steps.get(name, []), steps.get(other, [])
+        if [_work(groups[n - 1]) for n in ours] == [_work(groups[n - 1]) for n in theirs]:
+            found.update(zip(ours, theirs, strict=True))
+    return found
+
+
+def _part_of(framework: Framework, group: Group) -> Part | None:
+    """The part that a step on the piece is at; None of what ties parts or comes before them."""
+    if not any(operation.adds or operation.kind is Kind.LAY for operation in group.operations):
+        return None
+    if group.kind not in (Kind.LAY, Kind.BRACE, Kind.SINGLE, Kind.JOIN, Kind.TURN_OVER):
+        return None
+    parts = {
+        part.name: part
+        for operation in group.operations
+        for joint in operation.joints
+        if (part := framework.part_at(joint)) is not None
+    }
+    return next(iter(parts.values())) if len(parts) == 1 else None
+
+
+def _work(group: Group) -> Hashable:
+    """What hands do in a step, whatever the joints are called."""
+
+    def act(operation: Operation) -> Hashable:
+        return operation.kind, len(operation.links), len(operation.joints), operation.up
+
+    return group.kind, group.cells, tuple(tuple(map(act, turn)) for turn in group.turns)
