@@ -201,7 +201,7 @@ def _coming(book: Book, moments: Sequence[tuple[int, int]]) -> Mapping[str, int]
             if operation.adds:
                 found.update(dict.fromkeys(operation.links, moment))
                 found.update({f"lock {joint}": moment for joint in operation.locks})
-            if operation.kind is Kind.LAY and book.framework.parts:
+            if operation.kind is Kind.LAY and not operation.links and book.framework.parts:
                 part = book.framework.built_with(operation.joints[0])
                 for long in part.chains:
                     found.update(dict.fromkeys(long.chain.links, moment))
