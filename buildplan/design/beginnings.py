@@ -37,6 +37,9 @@ STAR_WIDTH: Mapping[int, tuple[float, float, int]] = {
 FRAME_STRAIGHTS = range(2, 14)
 RING_SECTIONS = range(20, 51)
 ARCH_LEGS = range(2, 19)
+# Height of a drop, point up, in tie-to-tie lengths at no straight cell on its flanks and for each.
+DROP_FLANKS = range(2, 7)
+DROP_AT = (3.50, 0.965)
 COMMENT_WIDTH = 84
 
 
@@ -45,6 +48,7 @@ def _tube(
     course: tuple[str, ...],
     inner_gauge: float | None = None,
     stand_on: tuple[str, ...] = (),
+    top: str = "",
 ) -> Plan:
     """A tube of four chains along a course."""
     closes = (
@@ -73,6 +77,7 @@ def _tube(
         ),
         inner_gauge,
         stand_on=stand_on,
+        top=top,
     )
 
 
@@ -101,6 +106,23 @@ def _frame(wish: Wish, size: float | None) -> Plan:
             f"- repeat: 4        # {say('once for each side, with the corner after it')}",
             f"  cells: [{{repeat: {straight}, cells: [straight]}}, tip]",
         ),
+    )
+
+
+def _drop(wish: Wish, size: float | None) -> Plan:
+    flank = count_for(wish, size, 4, DROP_FLANKS, lambda cells: DROP_AT[0] + DROP_AT[1] * cells)
+    up = f"- {{repeat: {flank}, cells: [straight]}}"
+    one_side, other_side = say("up one flank"), say("and down the other")
+    return _tube(
+        True,
+        (
+            "- cells: [straight, fan, straight, fan]",
+            f"{up}     # {one_side}",
+            f"- tip                               # {say('the point')}",
+            f"{up}     # {other_side}",
+            "- cells: [fan, straight, fan, straight]",
+        ),
+        top=f"cell {4 + flank + 1}",
     )
 
 
@@ -150,6 +172,7 @@ PIECES: Mapping[str, Callable[[Wish, float | None], Plan]] = MappingProxyType(
         "star": _star,
         "ring": _ring,
         "frame": _frame,
+        "drop": _drop,
         "arch": _arch,
         "wall": wall,
         "column": column,

@@ -64,6 +64,8 @@ def design_text(wish: Wish) -> str:
     balloons.append(f"  lock:  {balloon('round', lock_nominal, lock_gauge, lock)}")
     ends = say("The joints that it stands on: the ends of its chains.")
     stand_on = f"\n# {ends}\nstand_on: [{', '.join(plan.stand_on)}]\n" if plan.stand_on else ""
+    if plan.top:
+        stand_on = f"\n# {say('What is at the top when it stands.')}\ntop: {plan.top}\n"
     begun = say(
         "{name}: {a_piece}, begun with buildplan new. Change what you like, and see what it does:",
         name=wish.name,

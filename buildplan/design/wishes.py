@@ -14,7 +14,7 @@ USUAL_GAUGE: Mapping[Units, float] = {"in": 8, "cm": 20}
 GAUGE_STEP: Mapping[Units, float] = {"in": 0.25, "cm": 0.5}
 
 # Pieces whose size is their height.
-TALL = ("arch", "column", "entrance", "sign")
+TALL = ("arch", "drop", "column", "entrance", "sign")
 
 
 class WishError(ValueError):
@@ -45,12 +45,13 @@ class Wish:
 class Plan:
     """What stands under `build` in a first file, line by line. `inner_gauge` and `cross_gauge`
     are those of the balloons inner and cross where they are their own, `stand_on` the joints
-    of the foot where they have to be named."""
+    of the foot where they have to be named, `top` what is to be at the top."""
 
     build: tuple[str, ...]
     inner_gauge: float | None = None
     cross_gauge: float | None = None
     stand_on: tuple[str, ...] = ()
+    top: str = ""
 
 
 def lock_line() -> str:
@@ -67,6 +68,7 @@ _A_PIECE: Mapping[str, str] = {
     "star": mark("a star"),
     "ring": mark("a ring"),
     "frame": mark("a frame"),
+    "drop": mark("a drop"),
     "arch": mark("an arch"),
     "wall": mark("a wall"),
     "column": mark("a column"),
