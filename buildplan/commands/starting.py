@@ -150,7 +150,8 @@ def new(
     size: Annotated[
         str | None,
         typer.Option(
-            help="About how wide it is (an arch, a column, a drop, an entrance, a sign: how high): 60, 60in, 1.5m.",
+            help="About how wide it is (an arch, a column, a drop, an entrance, a sign: how "
+            "high): 60, 60in, 1.5m.",
             show_default=False,
         ),
     ] = None,
