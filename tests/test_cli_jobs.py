@@ -87,7 +87,7 @@ def test_new_asks_for_what_is_not_given(call, tmp_path: Path, monkeypatch) -> No
     answers = "Garden Arch\ntower\narch\ncm\n\n150\nleaf green, gold\n"
     status, out, messages = call("new", answers=answers)
     assert (status, out.strip()) == (0, "garden_arch.yaml")
-    assert "answer one of star, ring, frame, arch" in messages
+    assert "answer one of star, ring, frame, drop, arch" in messages
     text = (tmp_path / "garden_arch.yaml").read_text("utf-8")
     assert "units: cm" in text
     assert 'label: "leaf green"' in text
@@ -120,7 +120,7 @@ def test_new_says_what_can_be_had(call, tmp_path: Path) -> None:
     target = tmp_path / "x.yaml"
     status, _, messages = call("new", "X", "--piece", "tower", "--usual", "--out", target)
     assert status == 2
-    assert "star, ring, frame, arch" in " ".join(messages.replace("│", " ").split())
+    assert "star, ring, frame, drop, arch" in " ".join(messages.replace("│", " ").split())
     assert not target.exists()
 
 
