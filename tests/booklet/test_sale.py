@@ -139,7 +139,7 @@ def test_png_logo_is_read(tmp_path: Path) -> None:
 
 def test_mistakes_in_a_brand_file_are_told_with_their_lines(tmp_path: Path) -> None:
     file = tmp_path / "brand.yaml"
-    file.write_text('name: Us\ncolour: "red"\nprice: 3\n', encoding="utf-8")
+    file.write_text('name: Us\ncolour: "rredd"\nprice: 3\n', encoding="utf-8")
     with pytest.raises(DesignProblemsError) as told:
         read_brand(file)
     assert [problem.line for problem in told.value.problems] == [2, 3]

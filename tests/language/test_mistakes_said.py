@@ -344,6 +344,7 @@ def test_what_is_said_of_a_wrong_call(wrong, monkeypatch: pytest.MonkeyPatch) ->
     own = words(" ".join(["fast png jpg svg tif", *PIECES, *NAMED]))
     error = told.value
     said = spoken_voice().tell(error.told) if isinstance(error, ToldError) else str(error)
+    assert re.search("[а-я]", said), "it is said in the language that is spoken"
     assert words(said) <= SIGNS | own
 
 
