@@ -38,15 +38,19 @@ class Words(Flowable):  # type: ignore[misc]
         super().__init__()
         register_fonts()
         self._paragraph = Paragraph(markup, style)
+        self._set_to: float | None = None
         self._role: Role = role
         self.spaceAfter, self.keepWithNext = after, keep
 
     def wrap(self, width: float, room: float) -> tuple[float, float]:
-        self.width, self.height = self._paragraph.wrapOn(self.canv, width, room)
+        if width != self._set_to:  # a document is set again and again, mostly to the same width
+            _, self.height = self._paragraph.wrapOn(self.canv, width, room)
+            self.width = self._set_to = width
         return width, self.height
 
     def split(self, width: float, room: float) -> list[Flowable]:
         found = []
+        self._set_to = None  # platypus forgets a paragraph's lines where it cannot part them
         for part in self._paragraph.splitOn(self.canv, width, room):
             words = Words("", role=self._role, after=self.spaceAfter)
             words._paragraph = part
@@ -55,7 +59,8 @@ class Words(Flowable):  # type: ignore[misc]
 
     def draw(self) -> None:
         with self.canv.element(self._role), self.canv.content():
-            self._paragraph.drawOn(self.canv, 0, 0)
+            if not self.canv.draft:
+                self._paragraph.drawOn(self.canv, 0, 0)
 
 
 def title(text: str) -> Words:

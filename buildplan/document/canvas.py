@@ -31,10 +31,11 @@ class PageCanvas(TaggedCanvas):
     """A canvas for one setting of a document.
 
     `voice` says what the pages themselves have to say, `pages` what was found before. A `draft`
-    is set to find out where things come to stand: it draws no pictures. `room` is the height that
-    a page has for what is set on it, and `top` the upper edge of that on the sheet; `enlarged` the
-    points of the sheet to one of its grid, and `progress` how far the work has come on the page.
-    `running` is what its head says, and `running_next` what those of the next pages will say.
+    is set to find out where things come to stand: it draws neither pictures nor words. `room` is
+    the height that a page has for what is set on it, and `top` the upper edge of that on the
+    sheet; `enlarged` the points of the sheet to one of its grid, and `progress` how far the work
+    has come on the page. `running` is what its head says, and `running_next` what those of the
+    next pages will say.
     """
 
     def __init__(

@@ -74,12 +74,15 @@ class Link(Flowable):  # type: ignore[misc]
         register_fonts()
         self._place, self._markup, self._words, self._style = place, markup, words, style
         self._within, self.spaceAfter, self._spots = tuple(within), after, spots
+        self._set_to: tuple[int, float] | None = None
 
     def wrap(self, width: float, room: float) -> tuple[float, float]:
-        self._page = self.canv.pages.of(self._place)
-        self._paragraph = Paragraph(self._markup(self._page), self._style)
-        self.width = width
-        _, self.height = self._paragraph.wrapOn(self.canv, width, room)
+        page = self.canv.pages.of(self._place)
+        if (page, width) != self._set_to:
+            self._paragraph = Paragraph(self._markup(page), self._style)
+            _, self.height = self._paragraph.wrapOn(self.canv, width, room)
+            self.width, self._page = width, page
+            self._set_to = (page, width)
         return width, self.height
 
     def draw(self) -> None:
@@ -93,7 +96,8 @@ class Link(Flowable):  # type: ignore[misc]
         canvas = self.canv
         with canvas.element("Link"):
             with canvas.content():
-                self._paragraph.drawOn(canvas, 0, 0)
+                if not canvas.draft:
+                    self._paragraph.drawOn(canvas, 0, 0)
             boxes = [canvas.on_sheet((0, 0, self.width, self.height))]
             boxes += self._spots.on_sheet() if self._spots else []
             for box in boxes:

@@ -332,6 +332,7 @@ def _pushed_apart(
     joints = list(placed)
     at = {joint: np.array(spot) for joint, spot in placed.items()}
     for _ in range(PUSHES):
+        before = dict(at)
         for i, one in enumerate(joints):
             for other in joints[:i]:
                 push = _push(at[one] - at[other], 2 * radius + DISC_GAP)
@@ -343,6 +344,8 @@ def _pushed_apart(
                     share = float((at[one] - start) @ run / max(run @ run, 1e-9))
                     near = start + min(max(share, 0.0), 1.0) * run
                     at[one] = at[one] + YIELD * _push(at[one] - near, radius + half)
+        if all(np.array_equal(before[joint], at[joint]) for joint in joints):
+            break  # nothing touches any more
     return {joint: (float(x), float(y)) for joint, (x, y) in at.items()}
 
 

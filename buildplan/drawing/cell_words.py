@@ -62,12 +62,13 @@ def best_spot(
     """The spot beside one of `bodies` at which a word covers least, `cost` counted in; of
     spots that cover as little, one close to the middle of its body."""
     spots = [spot for body in bodies for spot in _beside(body, half_width)]
-
-    def total(spot: tuple[Point, float]) -> float:
-        at, stray = spot
-        return _covered(word_box(at, half_width), clutter) + cost(at) + stray
-
-    return min(spots, key=total)[0]
+    boxes = [word_box(at, half_width) for at, _ in spots]
+    over = _over_bodies(boxes, clutter)
+    total = [
+        _over_boxes(box, clutter) + covered + cost(at) + stray
+        for box, covered, (at, stray) in zip(boxes, over, spots, strict=True)
+    ]
+    return spots[min(range(len(spots)), key=total.__getitem__)][0]
 
 
 def gap(point: Point, a: Point, b: Point) -> float:
@@ -92,29 +93,31 @@ def _beside(body: Body, half_width: float) -> Iterable[tuple[Point, float]]:
                 yield (x + nx * reach, y + ny * reach), stray
 
 
-def _covered(box: Box, clutter: Clutter) -> float:
-    """What a word in `box` would cover: boxes weigh most, then bodies."""
+def _over_boxes(box: Box, clutter: Clutter) -> float:
+    """What a word in `box` would cover of other boxes, which weighs most, or cross of the
+    paper's edge."""
     cost = 0.0
     for other in clutter.boxes:
         wide = min(box[2], other[2]) - max(box[0], other[0]) + 2
         tall = min(box[3], other[3]) - max(box[1], other[1]) + 2
         if wide > 0 and tall > 0:
             cost += 100 + wide * tall
-    cost += _over_bodies(box, clutter)
     width, height = clutter.size
     return cost + 50 * max(0.0, 1 - box[0], 1 - box[1], box[2] + 1 - width, box[3] + 1 - height)
 
 
-def _over_bodies(box: Box, clutter: Clutter) -> float:
-    """How deep points of a box lie in bodies, together."""
-    if not clutter.bodies:
-        return 0.0
+def _over_bodies(boxes: Sequence[Box], clutter: Clutter) -> list[float]:
+    """How deep points of each box lie in bodies, together."""
+    if not clutter.bodies or not boxes:
+        return [0.0] * len(boxes)
     starts, runs, halves = clutter.lines
-    from_start = np.array(_sampled(box))[:, None] - starts
-    along = np.sum(from_start * runs, axis=2) / np.maximum(np.sum(runs**2, axis=1), 1e-12)
-    away = from_start - np.clip(along, 0, 1)[:, :, None] * runs
-    depth = halves + 1 - np.sqrt(np.sum(away**2, axis=2))
-    return float(np.sum(np.maximum(depth, 0.0)))
+    points = np.array([_sampled(box) for box in boxes])
+    from_start = points[:, :, None] - starts
+    along = np.sum(from_start * runs, axis=3) / np.maximum(np.sum(runs**2, axis=1), 1e-12)
+    away = from_start - np.clip(along, 0, 1)[..., None] * runs
+    depth = halves + 1 - np.sqrt(np.sum(away**2, axis=3))
+    found: list[float] = np.sum(np.maximum(depth, 0.0), axis=(1, 2)).tolist()
+    return found
 
 
 def _sampled(box: Box) -> Sequence[Point]:

@@ -32,8 +32,10 @@ def profile(length: float, samples: int = 401) -> tuple[FloatArray, FloatArray]:
     return t, np.sqrt(body**2 + NECK_RADIUS**2 * along**8)
 
 
+@lru_cache(maxsize=1024)
 def outline(length: float, aspect: float, points: int = 33) -> FloatArray:
-    """The upper half of a link's outline, (points, 2), from its left end to its right.
+    """The upper half of a link's outline, (points, 2), from its left end to its right; not to be
+    written to.
 
     The circle of radius r at t projects to an ellipse about (t cos e, 0) with half-axes
     r sin e along the axis and r across, e being the axis' tilt out of the view plane.
@@ -48,7 +50,9 @@ def outline(length: float, aspect: float, points: int = 33) -> FloatArray:
     else:
         across = 1 - ((x[:, None] - t * cosine) / (r * sine)) ** 2
         y = np.max(r * np.sqrt(np.clip(across, 0, None)), axis=1)
-    return np.column_stack([x, y])
+    found = np.column_stack([x, y])
+    found.flags.writeable = False
+    return found
 
 
 @lru_cache(maxsize=64)

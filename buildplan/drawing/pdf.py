@@ -10,7 +10,7 @@ import io
 from functools import lru_cache
 
 from reportlab import rl_config
-from reportlab.lib.colors import HexColor
+from reportlab.lib.colors import Color, HexColor
 from reportlab.pdfbase import pdfdoc
 from reportlab.pdfgen.canvas import Canvas
 
@@ -40,6 +40,7 @@ _STAMP = "q %.3f %.3f %.3f %.3f %.3f %.3f cm /%s Do Q"
 _FORM_BOX = (-2.0, -1.0, 2.0, 1.0)
 
 
+@lru_cache(maxsize=1 << 16)
 def _number(value: float) -> str:
     text = f"{value:.4f}".rstrip("0").rstrip(".")
     return "0" if text in ("-0", "") else text
@@ -122,6 +123,11 @@ def _need_form(canvas: Canvas, look: Look) -> str:
     return str(document.getXObjectName(name))
 
 
+@lru_cache(maxsize=1024)
+def _ink(colour: str) -> Color:
+    return HexColor(colour)
+
+
 def _draw_label(canvas: Canvas, label: Label) -> None:
     x, y = label.at
     canvas.setFont(face(label.bold), label.size)
@@ -131,11 +137,11 @@ def _draw_label(canvas: Canvas, label: Label) -> None:
         "end": canvas.drawRightString,
     }[label.anchor]
     if label.halo is not None:
-        canvas.setStrokeColor(HexColor(label.halo))
+        canvas.setStrokeColor(_ink(label.halo))
         canvas._code.append("[] 0 d 1 j")
         canvas.setLineWidth(label.size * 0.22)
         draw(x, y, label.text, mode=1)
-    canvas.setFillColor(HexColor(label.colour))
+    canvas.setFillColor(_ink(label.colour))
     draw(x, y, label.text, mode=0)
 
 
