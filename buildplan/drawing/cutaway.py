@@ -28,6 +28,8 @@ FloatArray = npt.NDArray[np.float64]
 GAP_PT, JOINT_GAP_PT = 1.6, 4.5
 # Of a body that is cut, less than this share is not worth drawing.
 WORTH_LEFT = 0.34
+# Steps of a quarter of a round body's outline.
+ROUND_STEPS = 16
 CUT_LINE = Ink(stroke="#7C8B99", width=0.5, dash=(1.6, 1.4))
 
 
@@ -64,19 +66,21 @@ def silhouettes(bodies: Bodies, view: View, lengths: Sequence[float]) -> list[Po
     second, _ = view.place(bodies.second)
     centre, _ = view.place(bodies.centre)
     true = np.linalg.norm(bodies.second - bodies.first, axis=1) * view.scale
-    found = []
-    for i, radius in enumerate((bodies.radius * view.scale).tolist()):
+    radii = bodies.radius * view.scale
+    rounds = shapely.buffer(shapely.points(centre), radii, quad_segs=ROUND_STEPS)
+    found: list[Polygon] = []
+    for i, radius in enumerate(radii.tolist()):
         run = second[i] - first[i]
         drawn = float(np.hypot(*run))
         if not bodies.is_link[i] or drawn < 1e-6:
-            found.append(Point(centre[i]).buffer(radius))
+            found.append(rounds[i])
             continue
         aspect = quantised_aspect(lengths[i], drawn / float(true[i]))
         upper = outline(lengths[i], aspect) * 2 * radius
         whole = np.vstack([upper, upper[-2:0:-1] * np.array([1.0, -1.0])])
         along = run / drawn
         turned = whole @ np.array([along, [-along[1], along[0]]]) + (first[i] + second[i]) / 2
-        found.append(Polygon(turned).buffer(0))
+        found.append(shapely.polygons(turned).buffer(0))
     return found
 
 

@@ -234,15 +234,20 @@ def _settle(
         at = int(np.argmin(cost))
         return boxes[at] if np.isfinite(cost[at]) else None
 
-    for i in sorted(range(len(wanted)), key=lambda i: (len(choices[i]), i)):
-        found = best(i)
-        if found is not None:
-            taken[i] = found
-    for _ in range(3):
-        for i in range(len(wanted)):
+    def place(rows: Iterable[int]) -> bool:
+        """Put each where it is best now; whether any moved."""
+        moved = False
+        for i in rows:
             found = best(i)
             if found is not None:
+                moved |= i not in taken or not np.array_equal(taken[i], found)
                 taken[i] = found
+        return moved
+
+    place(sorted(range(len(wanted)), key=lambda i: (len(choices[i]), i)))
+    for _ in range(3):
+        if not place(range(len(wanted))):
+            break
     for i in range(len(wanted)):
         if i in taken:
             continue

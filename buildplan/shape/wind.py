@@ -75,13 +75,14 @@ def outline_towards(bodies: Bodies, positions_m: FloatArray, azimuth: float) -> 
     step = float((high - low).max()) / GRID
     columns, rows = (np.ceil((high - low) / step).astype(int)).tolist()
     filled = np.zeros((rows, columns), bool)
-    for centre, extent, matrix in zip(middle, reach, form, strict=True):
-        first = np.maximum(((centre - extent - low) / step).astype(int), 0)
-        last = np.minimum(((centre + extent - low) / step).astype(int) + 1, [columns, rows])
-        x = low[0] + (np.arange(first[0], last[0]) + 0.5) * step - centre[0]
-        y = (low[1] + (np.arange(first[1], last[1]) + 0.5) * step - centre[1])[:, None]
-        inside = matrix[0, 0] * x**2 + 2 * matrix[0, 1] * x * y + matrix[1, 1] * y**2 <= 1
-        filled[first[1] : last[1], first[0] : last[0]] |= inside
+    firsts = np.maximum(((middle - reach - low) / step).astype(int), 0)
+    lasts = np.minimum(((middle + reach - low) / step).astype(int) + 1, [columns, rows])
+    xs, ys = (low[k] + (np.arange(count) + 0.5) * step for k, count in ((0, columns), (1, rows)))
+    spots = zip(middle.tolist(), firsts.tolist(), lasts.tolist(), form.tolist(), strict=True)
+    for centre, (left, foot), (right, top), ((xx, xy), (_, yy)) in spots:
+        x = xs[left:right] - centre[0]
+        y = (ys[foot:top] - centre[1])[:, None]
+        filled[foot:top, left:right] |= xx * x**2 + 2 * xy * x * y + yy * y**2 <= 1
     count = int(filled.sum())
     heights = low[1] + (np.arange(rows) + 0.5) * step
     return Outline(count * step**2, float(filled.sum(axis=1) @ heights) / count)

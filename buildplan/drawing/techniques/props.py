@@ -110,17 +110,22 @@ def sampled(strand: Strand, steps: int = 8) -> list[tuple[float, float, int]]:
     last = len(points) - 1
     found = []
     for i in range(last):
-        p = [np.array(points[min(max(i + k, 0), last)][:2]) for k in (-1, 0, 1, 2)]
+        corners = [points[min(max(i + k, 0), last)] for k in (-1, 0, 1, 2)]
         for step in range(steps):
             t = step / steps
-            x, y = 0.5 * (
-                2 * p[1]
-                + (p[2] - p[0]) * t
-                + (2 * p[0] - 5 * p[1] + 4 * p[2] - p[3]) * t**2
-                + (3 * p[1] - p[0] - 3 * p[2] + p[3]) * t**3
-            )
-            found.append((float(x), float(y), points[i if t < 0.5 else i + 1][2]))
+            x, y = (_between([float(corner[k]) for corner in corners], t) for k in (0, 1))
+            found.append((x, y, points[i if t < 0.5 else i + 1][2]))
     return [*found, points[-1]]
+
+
+def _between(p: Sequence[float], t: float) -> float:
+    """The coordinate at the share `t` of the way from the second to the third of four points."""
+    return 0.5 * (
+        2 * p[1]
+        + (p[2] - p[0]) * t
+        + (2 * p[0] - 5 * p[1] + 4 * p[2] - p[3]) * t**2
+        + (3 * p[1] - p[0] - 3 * p[2] + p[3]) * t**3
+    )
 
 
 def weave(strands: Sequence[Strand]) -> list[Mark]:
