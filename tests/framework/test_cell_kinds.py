@@ -12,7 +12,9 @@ from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
 from buildplan.framework.cell_turns import SideLengths, Turn, polygon_turn
 from buildplan.framework.cells import CELL_KINDS, CellKind, CellWords, cell_kind, cell_words
+from buildplan.instructions.telling import tell_steps
 from buildplan.language.messages import message
+from buildplan.language.voice import Voice
 from buildplan.patterns.turning import cell_turn
 from buildplan.sequence.steps import plan_steps
 from buildplan.source.problems import DesignProblemsError
@@ -62,8 +64,9 @@ def test_a_made_up_cell_is_read_told_and_printed(
     ]
     # outer chains 1 + 2 + 1 long, inner ones 1 + 1 + 1
     assert [len(long.chain.links) for long in framework.chains] == [4, 3, 3, 4]
-    told = " ".join(step.text for step in plan_steps(framework))
-    assert "the kink" in told or "a kink" in told
+    words = tell_steps(plan_steps(framework), framework, "in", Voice())
+    told = " ".join(f"{step.title} {step.text}" for step in words)
+    assert "kink" in told
     assert "The piece leans there." in told
     assert "uneven" not in told
     printed = CliRunner().invoke(app, ["booklet", str(file), "--out", str(tmp_path), "--draft"])
