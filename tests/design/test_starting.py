@@ -96,7 +96,7 @@ def test_colours_by_name_or_by_number() -> None:
 @pytest.mark.parametrize(
     ("wish", "words"),
     [
-        (Wish("X", "tower"), "star, ring, frame, arch, wall"),
+        (Wish("X", "tower"), "star, ring, frame, drop, arch, wall"),
         (Wish("X", "star", points=3), "4 to 8 points"),
         (Wish("X", "star", size=10), "wide, not 10"),
         (Wish("X", "arch", size=1e6), "high, not 1e"),
