@@ -18,7 +18,8 @@ from buildplan.commands.app import (
     app,
     errors,
 )
-from buildplan.language.speaking import ENGLISH, say, speaking
+from buildplan.language.speaking import ENGLISH, speaking
+from buildplan.language.voice import Voice
 
 if TYPE_CHECKING:
     from buildplan.booklet.common.book import Book
@@ -51,7 +52,7 @@ def export(
     the steps' words in every language.
     """
     from buildplan.commands.files import write_whole, wrong_ending
-    from buildplan.language.voice import LOCALES, Voice
+    from buildplan.language.voice import LOCALES
     from buildplan.screen.gather import gather_piece
     from buildplan.screen.gltf import piece_glb
     from buildplan.screen.model import piece_json
@@ -60,7 +61,7 @@ def export(
     if target.suffix.lower() not in (".json", ".glb"):
         raise typer.BadParameter(wrong_ending(target, [".json", ".glb"]))
     book = _untranslated(design, units, "training", hands)
-    _refuse_problems(book, design, draft)
+    _refuse_problems(book, design, draft, Voice(language))
     piece = gather_piece(book, [Voice(each) for each in LOCALES])
     data = piece_glb(piece) if target.suffix.lower() == ".glb" else piece_json(piece).encode()
     write_whole(target, data)
@@ -75,7 +76,7 @@ def _untranslated(path: Path, units: UnitsName | None, edition: str, hands: Path
         return book_of(path, units=units, edition=edition, hands=hands)
 
 
-def _refuse_problems(book: Book, path: Path, draft: bool) -> None:
+def _refuse_problems(book: Book, path: Path, draft: bool, voice: Voice) -> None:
     """List the problems of a piece; they end the command unless a draft was asked for."""
     from buildplan.commands.files import ProblemsFoundError, list_problems
 
@@ -83,7 +84,7 @@ def _refuse_problems(book: Book, path: Path, draft: bool) -> None:
         return
     list_problems(path, book.facts.problems)
     if not draft:
-        words = say("{file}: nothing written; mend it, or add --draft", file=str(path))
+        words = voice.say("{file}: nothing written; mend it, or add --draft", file=str(path))
         errors.print(words, markup=False)
         raise ProblemsFoundError
 
@@ -131,7 +132,7 @@ def companion(
         refuse_options_of_other_editions,
         secret_of,
     )
-    from buildplan.language.voice import LOCALES, Voice
+    from buildplan.language.voice import LOCALES
     from buildplan.screen.page import companion as companion_page
     from buildplan.screen.sold import sold_companion
 
@@ -144,7 +145,7 @@ def companion(
     if target.suffix.lower() != ".html":
         raise typer.BadParameter(wrong_ending(target, [".html"]))
     book = _untranslated(design, units, edition.value, hands)
-    _refuse_problems(book, design, draft)
+    _refuse_problems(book, design, draft, Voice(language))
     voices = [Voice(each) for each in LOCALES]
     if edition is Edition.SALE:
         with speaking(ENGLISH):

@@ -30,7 +30,7 @@ from buildplan.screen.model import (
     TurnData,
 )
 from buildplan.screen.repair import repairs
-from buildplan.screen.seats import rounded, seat_at
+from buildplan.screen.seats import rounded, seat_of
 from buildplan.screen.words import Told, told_in
 from buildplan.sequence.labour import units
 from buildplan.sequence.model import Kind, Step, Turn
@@ -215,7 +215,6 @@ def _step(
     work: Counter[str] = Counter()
     for operation in step.operations:
         work[str(operation.kind)] += units(operation)
-    joints = list(dict.fromkeys(joint for turn in step.turns for joint in turn.joints))
     first = moments.index((step.number, 0))
     return StepData(
         number=step.number,
@@ -230,7 +229,7 @@ def _step(
         prepares=dict(step.prepares),
         cells=list(step.cells),
         work=dict(work),
-        seat=seat_at(book.framework, book.shape, step.kind, joints),
+        seat=seat_of(book, step.kind, step.turns),
         turns=[_turn(book, told, at, number, first + number) for number in range(len(step.turns))],
     )
 
@@ -255,7 +254,7 @@ def _turn(book: Book, told: Mapping[str, Told], at: int, number: int, moment: in
         locks=[joint for operation in brings for joint in operation.locks],
         readies=list(dict.fromkeys(link for operation in others for link in operation.links)),
         ready_locks=list(dict.fromkeys(joint for operation in others for joint in operation.locks)),
-        seat=seat_at(book.framework, book.shape, step.kind, turn.joints),
+        seat=seat_of(book, step.kind, [turn]),
     )
 
 

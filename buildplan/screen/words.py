@@ -12,7 +12,8 @@ from buildplan.design.measures import length_words, size_words
 from buildplan.design.model import Design
 from buildplan.design.translating import translated_brand, translated_design
 from buildplan.evaluation.figures import minutes_words
-from buildplan.instructions.model import StepWords
+from buildplan.evaluation.told_figures import told_figures
+from buildplan.instructions.model import Figures, StepWords
 from buildplan.instructions.stages import stage_name
 from buildplan.instructions.telling import tell_steps
 from buildplan.language.speaking import speaking
@@ -34,14 +35,15 @@ class Told:
 
 def told_in(book: Book, voices: Iterable[Voice]) -> Mapping[str, Told]:
     """The words of a piece in the language of each voice, by its code."""
-    return {voice.language: _told(book, voice) for voice in voices}
+    figures = told_figures(book.framework, book.shape)
+    return {voice.language: _told(book, voice, figures) for voice in voices}
 
 
-def _told(book: Book, voice: Voice) -> Told:
+def _told(book: Book, voice: Voice, figures: Figures) -> Told:
     with speaking(voice.language):
         design = translated_design(book.design)
         framework = build_framework(design)
-        steps = tell_steps(book.steps, framework, book.units, voice)
+        steps = tell_steps(book.steps, framework, book.units, voice, figures)
         return Told(
             design=design,
             steps=steps,

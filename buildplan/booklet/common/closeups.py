@@ -88,7 +88,7 @@ def _closeups(book: Book, progress: Progress, step: Step) -> Iterator[CloseUp]:
             scene = progress.at_turns(step, numbers, joints)
             panel = Panel(
                 scene,
-                _seat(book, joints),
+                seat_before(book, joints),
                 joints,
                 tuple(Row((joint,), False) for joint in joints),
                 numbered={
@@ -112,7 +112,7 @@ def _tied(book: Book, progress: Progress, step: Step, number: int) -> Panel:
     scene = progress.at_turns(step, [number], joints)
     if brace is None:
         singles = tuple(Row(op.joints, False) for op in turn.operations if op.kind is Kind.SINGLE)
-        return Panel(scene, _seat(book, joints), joints, singles, _below(book, joints))
+        return Panel(scene, seat_before(book, joints), joints, singles, _below(book, joints))
     rows = (
         *(Row(chain.joints, chain.closed) for chain in brace.chains),
         *(Row(op.joints, False) for op in turn.operations if op.kind is Kind.SINGLE),
@@ -155,7 +155,7 @@ def _below(book: Book, joints: Sequence[str]) -> frozenset[str]:
     return frozenset(joints) & back
 
 
-def _seat(book: Book, joints: Sequence[str]) -> Camera:
+def seat_before(book: Book, joints: Sequence[str]) -> Camera:
     """The seat before joints that no brace of their own reaches."""
     framework, shape = book.framework, book.shape
     parts = {id(part): part for part in map(framework.built_with, joints)}
@@ -178,7 +178,7 @@ def _rounds(book: Book, step: Step) -> list[list[int]]:
     for number, turn in enumerate(step.turns):
         if not _ties(turn):
             continue
-        facing = _seat(book, turn.joints)
+        facing = seat_before(book, turn.joints)
         for seat, run in runs:
             joints = _joints([step.turns[i] for i in (*run, number)])
             if len(joints) <= MOST_JOINTS and angle_between_deg(seat, facing) <= FURTHEST_ROUND_DEG:
