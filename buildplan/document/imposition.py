@@ -13,7 +13,7 @@ from collections.abc import Sequence
 import pikepdf
 from pikepdf import Array, Dictionary, Name
 
-from buildplan.language.speaking import mark
+from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
 
 PAGES_ON_A_SHEET = 4

@@ -35,7 +35,7 @@ from buildplan.drawing.marks import Circle, Curve, Ink, Label, Mark, Picture, Po
 from buildplan.drawing.seat import FloatArray, seat_toward
 from buildplan.drawing.way_round import WAY, Row, order_of
 from buildplan.framework.model import Brace, Cell, Framework, Link, Role
-from buildplan.language.grammar import sentences
+from buildplan.language.phrases import sentences
 from buildplan.language.speaking import say, say_in
 
 # how far back each chain lies: 0 front, 1 back

@@ -19,7 +19,7 @@ from buildplan.drawing.map_style import (
 from buildplan.drawing.map_words import chains_words, ties_words
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.framework.model import Framework, Link, Role
-from buildplan.language.grammar import sentences
+from buildplan.language.phrases import sentences
 from buildplan.language.speaking import say, say_in, spoken_voice
 
 BACK = (0.5, 0.5)  # of a link: how far to the right and up the back is drawn

@@ -12,7 +12,8 @@ from buildplan.drawing.line_art import INK, PAPER, SOFT, TYPE, WASH, arc
 from buildplan.drawing.marks import Circle, Curve, Ink, Label, Mark, Point, Polyline
 from buildplan.framework.model import BalloonType
 from buildplan.language.grammar import decimal, written
-from buildplan.language.speaking import mark, say
+from buildplan.language.messages import mark
+from buildplan.language.speaking import say
 
 MM = 72 / 25.4
 INCH = 72.0

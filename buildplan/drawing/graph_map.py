@@ -28,7 +28,7 @@ from buildplan.drawing.map_style import (
 from buildplan.drawing.marks import Curve, Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.framework.counts import multigraph
 from buildplan.framework.model import Framework
-from buildplan.language.grammar import sentences
+from buildplan.language.phrases import sentences
 from buildplan.language.speaking import say, say_count, say_in, spoken_voice
 
 Layout = dict[str, Point]

@@ -8,7 +8,8 @@ from functools import reduce
 from buildplan.drawing.map_layout import Strip, TubePlan
 from buildplan.framework.cells import UNEVEN, cell_words
 from buildplan.framework.model import Brace, Framework
-from buildplan.language.grammar import first_to_last, sentences
+from buildplan.language.grammar import first_to_last
+from buildplan.language.phrases import sentences
 from buildplan.language.speaking import say, say_count, spoken_voice
 
 

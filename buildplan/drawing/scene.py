@@ -25,7 +25,8 @@ from buildplan.drawing.stamps import link_stamps, round_stamps
 from buildplan.drawing.symbols import quantised_line
 from buildplan.drawing.visibility import behind_what_is_new, joints_m, paint_order
 from buildplan.framework.model import Framework
-from buildplan.language.speaking import mark, say
+from buildplan.language.messages import mark
+from buildplan.language.speaking import say
 from buildplan.shape.model import Shape
 
 __all__ = ["Scene", "body_marks", "finished", "finished_picture", "step_picture"]

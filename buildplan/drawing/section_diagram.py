@@ -11,7 +11,7 @@ from buildplan.drawing.map_style import joint_marks, joint_radius
 from buildplan.drawing.map_words import walk_words
 from buildplan.drawing.marks import Circle, Ink, Label, Mark, Picture, Point
 from buildplan.framework.model import Brace, Chain, Framework
-from buildplan.language.grammar import sentences
+from buildplan.language.phrases import sentences
 from buildplan.language.speaking import say, say_in
 
 # corners of a section by number of chains, in chain order: outer side up, front to the left

@@ -12,12 +12,13 @@ from buildplan.framework.cells import cell_words
 from buildplan.framework.model import Brace, End
 from buildplan.instructions import corners, names, rows
 from buildplan.instructions.context import Context
-from buildplan.instructions.grammar import colours, count_word, number_ranges, sentences
+from buildplan.instructions.grammar import colours
 from buildplan.instructions.locking import done, getting_at, how_to_lock, locks_rows
 from buildplan.instructions.measuring import sides_along
 from buildplan.instructions.model import RowWords, TurnWords, Wording
 from buildplan.instructions.moves import Hand, Lead, between_parts, lead_of
 from buildplan.language.messages import mark
+from buildplan.language.phrases import count_word, number_ranges, sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.colour_order import colour_runs
 from buildplan.sequence.grouping import STRAIGHT

@@ -6,16 +6,9 @@ from collections.abc import Sequence
 
 from buildplan.instructions import names, rows
 from buildplan.instructions.context import Context
-from buildplan.instructions.grammar import (
-    balloons,
-    chain_letters,
-    colours,
-    count_word,
-    neck_knots,
-    sentences,
-    tail_knots,
-)
+from buildplan.instructions.grammar import balloons, chain_letters, colours, neck_knots, tail_knots
 from buildplan.instructions.model import RowWords, TurnWords, Wording
+from buildplan.language.phrases import count_word, sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.colour_order import colour_runs, is_long, sections
 from buildplan.sequence.grouping import is_for_courses

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from buildplan.instructions.context import Context
-from buildplan.instructions.grammar import count_word, sentences
 from buildplan.instructions.model import Wording
+from buildplan.language.phrases import count_word, sentences
 from buildplan.sequence.model import Step
 
 

@@ -6,9 +6,9 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
 from buildplan.framework.cells import cell_words
-from buildplan.instructions.grammar import first_to_last
 from buildplan.instructions.model import StepWords
 from buildplan.language.messages import mark
+from buildplan.language.phrases import first_to_last
 from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job, JobKind, Row
 from buildplan.sequence.model import Kind, Step

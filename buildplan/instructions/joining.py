@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from buildplan.instructions import courses, names, rows
 from buildplan.instructions.context import Context
-from buildplan.instructions.grammar import count_word, sentences
 from buildplan.instructions.locking import done, getting_at, how_to_lock, locks_rows
 from buildplan.instructions.model import RowWords, TurnWords, Wording
 from buildplan.instructions.moves import Hand
+from buildplan.language.phrases import count_word, sentences
 from buildplan.sequence.model import Kind, Step, Turn
 
 

@@ -8,15 +8,10 @@ from buildplan.framework.chain_roles import INNER, Layer
 from buildplan.framework.model import Framework, LongChain
 from buildplan.instructions import names, rows
 from buildplan.instructions.context import Context
-from buildplan.instructions.grammar import (
-    balloons,
-    chain_letters,
-    neck_knots,
-    sentences,
-    tail_knots,
-)
+from buildplan.instructions.grammar import balloons, chain_letters, neck_knots, tail_knots
 from buildplan.instructions.measuring import rings_across
 from buildplan.instructions.model import RowWords, TurnWords, Wording
+from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.directions import Direction
 from buildplan.sequence.model import Step, Turn

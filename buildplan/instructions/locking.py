@@ -6,10 +6,10 @@ from collections.abc import Iterator
 
 from buildplan.instructions import names, rows
 from buildplan.instructions.context import Context
-from buildplan.instructions.grammar import sentences
 from buildplan.instructions.model import RowWords
 from buildplan.instructions.moves import Hand
 from buildplan.language.messages import mark
+from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind, Step, Turn, Way
 

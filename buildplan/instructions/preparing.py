@@ -10,9 +10,10 @@ from buildplan.design.measures import length_words
 from buildplan.framework.counts import BALLOONS_PER_LOCK
 from buildplan.instructions import rows
 from buildplan.instructions.context import Context
-from buildplan.instructions.grammar import chain_letters, sentences
+from buildplan.instructions.grammar import chain_letters
 from buildplan.instructions.model import RowWords, TurnWords, Wording
 from buildplan.instructions.moves import Hand
+from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind, Step, Turn
 

@@ -8,9 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from buildplan.instructions.grammar import ALONG, count_word, first_to_last
+from buildplan.instructions.grammar import ALONG
 from buildplan.instructions.model import RowWords
 from buildplan.language.messages import mark, mark_count
+from buildplan.language.phrases import count_word, first_to_last
 from buildplan.language.voice import Voice
 
 ROW = mark("{name}: {words}")

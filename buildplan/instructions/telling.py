@@ -16,8 +16,8 @@ from buildplan.instructions import (
     preparing,
 )
 from buildplan.instructions.context import Context
-from buildplan.instructions.grammar import sentences
 from buildplan.instructions.model import NO_FIGURES, Figures, StepWords, TurnWords, Wording
+from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind, Step, Turn
 from buildplan.sequence.piece import Piece

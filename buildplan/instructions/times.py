@@ -7,8 +7,8 @@ from datetime import datetime
 
 from babel.dates import format_date
 
-from buildplan.instructions.grammar import first_to_last, number_ranges
 from buildplan.language.messages import mark
+from buildplan.language.phrases import first_to_last, number_ranges
 from buildplan.language.voice import Voice
 from buildplan.sequence.timetable import Place
 

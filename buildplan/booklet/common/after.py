@@ -15,7 +15,7 @@ from buildplan.document.text import SMALL, plain, strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.figures import speed_words, weight_words
-from buildplan.language.grammar import sentences
+from buildplan.language.phrases import sentences
 from buildplan.sequence.reach import lifters
 
 VIEW_HEIGHT, SIDE_HEIGHT = 250.0, 170.0

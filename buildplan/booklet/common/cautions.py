@@ -10,7 +10,7 @@ from buildplan.document.blocks import Words
 from buildplan.document.layout import Boxed, beside
 from buildplan.document.paper import Paper
 from buildplan.document.text import HEADING, plain, strong
-from buildplan.language.speaking import mark
+from buildplan.language.messages import mark
 from buildplan.language.voice import ENGLISH, Voice
 
 # 16 CFR 1500.19(b)(2), the statement for latex balloons (United States); punctuation and

@@ -22,7 +22,7 @@ from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.figures import minutes_words
 from buildplan.framework.model import LongChain
-from buildplan.language.speaking import mark
+from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
 from buildplan.source.problems import in_words
 

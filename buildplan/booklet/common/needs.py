@@ -19,8 +19,8 @@ from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong
 from buildplan.evaluation.figures import minutes_words, nominal_words, weight_words
 from buildplan.evaluation.materials import Purchase
-from buildplan.language.grammar import sentences
-from buildplan.language.speaking import mark
+from buildplan.language.messages import mark
+from buildplan.language.phrases import sentences
 
 ORDER_PAD = 7.0  # room to write by hand
 TAGS = mark("Paper tags or masking tape, and a marker, to label joints")

@@ -28,7 +28,7 @@ from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.dimensions import dimensioned_view
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
-from buildplan.language.speaking import mark
+from buildplan.language.messages import mark
 from buildplan.sequence.model import Step
 
 # The small views below the front, and what is said of each.

@@ -12,7 +12,7 @@ from buildplan.booklet.common.closeups import plan_views
 from buildplan.booklet.common.map_sheets import MapSheets
 from buildplan.booklet.common.step_blocks import step_block
 from buildplan.document.printing import Section
-from buildplan.language.speaking import mark
+from buildplan.language.messages import mark
 from buildplan.sequence.model import Kind, Stage, Step
 
 # Stages that share pages, and what their part of the work is called: messages to be said.

@@ -20,8 +20,8 @@ from buildplan.document.tables import Grid
 from buildplan.document.text import SMALL, plain, strong, unbroken
 from buildplan.evaluation.figures import air_words, nominal_words
 from buildplan.framework.model import BalloonType
-from buildplan.instructions.grammar import runs_told
 from buildplan.instructions.jobs import job_title
+from buildplan.language.phrases import runs_told
 from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job
 from buildplan.sequence.model import Kind, Step

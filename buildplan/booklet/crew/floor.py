@@ -22,7 +22,7 @@ from buildplan.framework.chain_roles import Layer
 from buildplan.framework.model import Brace, Cell
 from buildplan.instructions.jobs import JobRow, job_row, job_title
 from buildplan.instructions.times import duration
-from buildplan.language.speaking import mark
+from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
 from buildplan.sequence.grouping import STRAIGHT
 from buildplan.sequence.jobs import Job, Row

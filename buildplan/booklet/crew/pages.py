@@ -29,7 +29,7 @@ from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.figures import minutes_words, weight_words
 from buildplan.instructions.jobs import job_title
-from buildplan.language.speaking import mark
+from buildplan.language.messages import mark
 from buildplan.sequence.jobs import Job, jobs
 from buildplan.sequence.timetable import crew_of, timetable
 

@@ -24,8 +24,8 @@ from buildplan.document.blocks import Items, heading
 from buildplan.document.layout import beside
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong
-from buildplan.language.grammar import sentences
-from buildplan.language.speaking import mark
+from buildplan.language.messages import mark
+from buildplan.language.phrases import sentences
 
 # Speeds that ballast is told for; outdoors the ends of Beaufort 2 and 3 (mean speeds: gusts run
 # above them).

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Polyline
-from buildplan.language.grammar import sentences
+from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job
 from buildplan.sequence.model import Kind

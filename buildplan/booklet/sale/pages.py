@@ -25,8 +25,8 @@ from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.figures import minutes_words, nominal_words, weight_words
 from buildplan.evaluation.skill import NAMES, skill
-from buildplan.language.grammar import sentences
-from buildplan.language.speaking import mark
+from buildplan.language.messages import mark
+from buildplan.language.phrases import sentences
 
 # What the licence page says when the seller says nothing.
 LICENCE = (

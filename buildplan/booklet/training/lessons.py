@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from buildplan.language.speaking import mark
+from buildplan.language.messages import mark
 from buildplan.sequence.model import Kind
 
 

@@ -22,8 +22,8 @@ from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.figures import nominal_words
 from buildplan.instructions.model import StepWords
 from buildplan.instructions.stages import stage_name
-from buildplan.language.grammar import sentences
-from buildplan.language.speaking import mark
+from buildplan.language.messages import mark
+from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.labour import operation_minutes
 from buildplan.sequence.model import Kind, Operation, Stage, Step

@@ -13,7 +13,7 @@ from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import Framework
 from buildplan.instructions.model import StepWords
 from buildplan.instructions.telling import tell_steps
-from buildplan.language.speaking import mark
+from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
 from buildplan.patterns.build import built_as
 from buildplan.patterns.column import Column

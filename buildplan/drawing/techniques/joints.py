@@ -26,8 +26,10 @@ from buildplan.drawing.techniques.props import (
     words,
 )
 from buildplan.framework.model import Brace, Framework
-from buildplan.language.grammar import listed, sentences
-from buildplan.language.speaking import mark, say
+from buildplan.language.grammar import listed
+from buildplan.language.messages import mark
+from buildplan.language.phrases import sentences
+from buildplan.language.speaking import say
 
 ONE_CHAIN_HEIGHT = 62.0
 

@@ -27,8 +27,10 @@ from buildplan.drawing.techniques.props import (
 from buildplan.drawing.way_round import pointed
 from buildplan.framework.counts import ring_lengths
 from buildplan.framework.model import Framework, LongChain
-from buildplan.language.grammar import first_to_last, listed, sentences
-from buildplan.language.speaking import mark, say, say_in, spoken_voice, whole
+from buildplan.language.grammar import first_to_last, listed
+from buildplan.language.messages import mark
+from buildplan.language.phrases import sentences
+from buildplan.language.speaking import say, say_in, spoken_voice, whole
 
 WITHIN = 130.0  # points: what fits within the ring that is being closed
 LOOSE_CHAINS, LOOSE_ROW, LOOSE_LINK = 7, 20.0, 14.0  # chains on the floor, and points
