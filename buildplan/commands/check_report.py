@@ -11,8 +11,8 @@ from buildplan.evaluation.figures import (
     air_words,
     estimate_words,
     minutes_words,
-    speed_words,
     weight_words,
+    wind_words,
 )
 from buildplan.framework.model import Framework
 from buildplan.instructions.model import StepWords
@@ -109,13 +109,13 @@ def _shape(piece: Evaluation, height: Sequence[str]) -> Iterator[str]:
     )
     for number, words in enumerate(height):
         yield _line("" if number else say("Height"), words)
-    weight = say("{weight} (estimate)", weight=weight_words(facts.mass_kg))
+    weight = say("{weight} (estimate)", weight=weight_words(facts.mass_kg, spoken_voice()))
     yield _line(say("Weight"), weight)
     closes = say_in("does it close", "no")
     if facts.closes:
         closes = say("yes") if facts.rings else say("nothing to close: the chains are open")
     yield _line(say("Closes"), closes)
-    lean = estimate_words(examination.tip_angle, 1, say("degrees"))
+    lean = estimate_words(examination.tip_angle, 1, say("degrees"), spoken_voice())
     feet = ", ".join(piece.shape.standing.feet)
     stands = say_in("does it stand", "no")
     if facts.stands and piece.shape.standing.stands:
@@ -128,13 +128,13 @@ def _shape(piece: Evaluation, height: Sequence[str]) -> Iterator[str]:
     yield _line(say("Stands"), stands)
     for number, words in enumerate(held):
         yield _line("" if number else say("Held"), words)
-    tips = speed_words(wind.tips_at.value, facts.units)
+    tips = wind_words(wind.tips_at.value, facts.units, spoken_voice())
     yield _line(
         say("Wind"),
         say("a gust of {speed} tips it when nothing holds it down (estimate)", speed=tips),
     )
     if wind.ballast is not None and wind.gust_m_per_s is not None:
-        gust = speed_words(wind.gust_m_per_s, facts.units)
+        gust = wind_words(wind.gust_m_per_s, facts.units, spoken_voice())
         carried = wind.ballast.value <= MOST_CARRIED_KG
         message = (
             mark("{weight} on its foot hold {speed} (estimate)")
@@ -147,10 +147,10 @@ def _shape(piece: Evaluation, height: Sequence[str]) -> Iterator[str]:
         reach_m = _reach_with_m(piece, MOST_CARRIED_KG)
         words = say(
             message,
-            weight=weight_words(wind.ballast.value),
+            weight=weight_words(wind.ballast.value, spoken_voice()),
             speed=gust,
             reach=size_words(reach_m, facts.units),
-            base=weight_words(MOST_CARRIED_KG),
+            base=weight_words(MOST_CARRIED_KG, spoken_voice()),
         )
         yield _line(say("Ballast"), words)
     sag = examination.sag
@@ -190,12 +190,12 @@ def _shape(piece: Evaluation, height: Sequence[str]) -> Iterator[str]:
         say("Work"),
         say(
             "{work} in all, {time} for {people} people (estimate)",
-            work=minutes_words(facts.work_minutes),
-            time=minutes_words(facts.crew_minutes),
+            work=minutes_words(facts.work_minutes, spoken_voice()),
+            time=minutes_words(facts.crew_minutes, spoken_voice()),
             people=facts.crew,
         ),
     )
-    air = air_words(facts.air_m3, facts.pump_minutes, facts.units)
+    air = air_words(facts.air_m3, facts.pump_minutes, facts.units, spoken_voice())
     yield _line(say("Air"), say("{air} (estimate)", air=air))
 
 

@@ -22,7 +22,7 @@ from buildplan.commands.app import (
     app,
     errors,
 )
-from buildplan.language.speaking import say
+from buildplan.language.speaking import say, spoken_voice
 from buildplan.language.voice import Voice
 
 if TYPE_CHECKING:
@@ -225,7 +225,7 @@ def buyers_named(name: str | None, listed: Path | None) -> tuple[tuple[Buyer, ..
     if name is not None:
         problem = name_problem(tidy(name))
         if problem is not None:
-            raise typer.BadParameter(f"--for: {problem}")
+            raise typer.BadParameter(f"--for: {spoken_voice().tell(problem)}")
         return (Buyer(tidy(name), slug(name)),), False
     if listed is None:
         return (Buyer("", ""),), False
@@ -234,10 +234,12 @@ def buyers_named(name: str | None, listed: Path | None) -> tuple[tuple[Buyer, ..
     except OSError as error:
         raise typer.BadParameter(unreadable(listed, error)) from error
     except BuyersUnreadableError as error:
-        raise typer.BadParameter(f"{listed}: {error}") from error
+        raise typer.BadParameter(f"{listed}: {spoken_voice().tell(error.told)}") from error
     for row in bad:
         words = say(
-            "{place}: {problem}; no copy printed", place=f"{listed}:{row.line}", problem=row.why
+            "{place}: {problem}; no copy printed",
+            place=f"{listed}:{row.line}",
+            problem=spoken_voice().tell(row.why),
         )
         errors.print(words, markup=False)
     if not buyers:

@@ -124,7 +124,7 @@ def quote(
         share,
     )
     if csv is not None:
-        write_whole(csv, csv_bytes(quote_rows(whole, first.made.units)))
+        write_whole(csv, csv_bytes(quote_rows(whole, first.made.units, voice)))
     if as_json:
         typer.echo(json.dumps(offer_as_data(offer), indent=2, ensure_ascii=False))
     else:
@@ -147,7 +147,7 @@ def _party(name: str, address: str, voice: Voice) -> Party:
     named = tidy(name)
     problem = name_problem(named) if name else None
     if problem is not None:
-        raise typer.BadParameter(f"--for: {problem}")
+        raise typer.BadParameter(f"--for: {voice.tell(problem)}")
     lines = tuple(tidy(line) for line in address.split(";") if line.strip())
     if len(lines) > 6 or any(len(line) > 80 for line in lines):
         raise typer.BadParameter(

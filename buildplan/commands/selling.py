@@ -16,7 +16,7 @@ from buildplan.commands.app import (
     app,
     errors,
 )
-from buildplan.language.speaking import say
+from buildplan.language.speaking import say, spoken_voice
 
 CsvOption = Annotated[
     Path | None,
@@ -53,10 +53,10 @@ def shopping(
     read = read_all(without_events(designs), read_known)
     found = shopping_list([Asked(str(p), d, build_framework(d)) for p, d in read.items()])
     if csv is not None:
-        write_whole(csv, csv_bytes(shopping_rows(found)))
+        write_whole(csv, csv_bytes(shopping_rows(found, spoken_voice())))
     if pdf is not None:
         write_whole(pdf, print_shopping(found, PAPERS[paper.value]))
-    typer.echo("\n".join(shopping_lines(found)))
+    typer.echo("\n".join(shopping_lines(found, spoken_voice())))
 
 
 @app.command()
@@ -124,7 +124,7 @@ def event(
     name = file.name.removesuffix(EVENT_SUFFIX).removesuffix(".yaml")
     for what, ending, data in (
         (f"event-{paper.value}", ".pdf", print_event(plan, PAPERS[paper.value])),
-        ("shopping", ".csv", csv_bytes(shopping_rows(found))),
+        ("shopping", ".csv", csv_bytes(shopping_rows(found, spoken_voice()))),
         ("timetable", ".csv", csv_bytes(timetable_rows(plan))),
         ("load", ".csv", csv_bytes(load_rows(plan))),
     ):

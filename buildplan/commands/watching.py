@@ -72,7 +72,7 @@ def glance(path: Path, known_constants: Collection[str] | None = None) -> Glance
         + say(
             "{size} (width x height x depth), {weight}: estimates",
             size=size,
-            weight=weight_words(shape.mass_kg),
+            weight=weight_words(shape.mass_kg, spoken_voice()),
         ),
         "  "
         + say(

@@ -9,10 +9,10 @@ from decimal import Decimal
 from fractions import Fraction
 
 from buildplan.design.model import Design
-from buildplan.evaluation.figures import finish_word
+from buildplan.evaluation.figures import FINISHES
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import BalloonType, Framework
-from buildplan.language.speaking import say
+from buildplan.language.messages import Message, message
 from buildplan.shape.constants import constants_with
 from buildplan.shape.standing import body_volume_m3
 from buildplan.source.values import ConstantRange
@@ -61,14 +61,14 @@ class Purchase:
         return self.balloons[0]
 
     @property
-    def label(self) -> str:
+    def label(self) -> str | Message:
         """What people call its colour; all the names, where designs differ; and its finish,
         unless that is the usual one."""
         names = " / ".join(dict.fromkeys(balloon.label for balloon in self.balloons))
         finish = self.balloon.finish
         if finish == "standard":
             return names
-        return say("{colour}, {finish}", colour=names, finish=finish_word(finish))
+        return message("{colour}, {finish}", colour=names, finish=FINISHES[finish])
 
     @property
     def packs(self) -> int | None:

@@ -6,14 +6,14 @@ from dataclasses import dataclass
 
 from buildplan.evaluation.facts import Facts
 from buildplan.framework.model import Framework
-from buildplan.language.speaking import mark, say
+from buildplan.language.messages import Message, message
 
 NAMES = (
-    mark("a first piece"),
-    mark("some practice"),
-    mark("practised"),
-    mark("skilled"),
-    mark("expert"),
+    message("a first piece"),
+    message("some practice"),
+    message("practised"),
+    message("skilled"),
+    message("expert"),
 )
 # The bounds are a judgement of ours, no measurement.
 MANY_BALLOONS, VERY_MANY_BALLOONS = 200, 500
@@ -25,12 +25,12 @@ class Skill:
     """A level from 1 to 5, and the reasons that raised it above the first."""
 
     level: int
-    reasons: tuple[str, ...]
+    reasons: tuple[Message, ...]
 
     @property
-    def name(self) -> str:
+    def name(self) -> Message:
         """What the level is called."""
-        return say(NAMES[self.level - 1])
+        return NAMES[self.level - 1]
 
 
 def skill(framework: Framework, facts: Facts) -> Skill:
@@ -38,17 +38,20 @@ def skill(framework: Framework, facts: Facts) -> Skill:
     than one kind of turn, or singles; taller than 2 m. Never above 5."""
     turns = {cell.name for cell in framework.cells} - {"straight"}
     asked = (
-        (facts.total > MANY_BALLOONS, say("more than {number} balloons", number=MANY_BALLOONS)),
+        (facts.total > MANY_BALLOONS, message("more than {number} balloons", number=MANY_BALLOONS)),
         (
             facts.total > VERY_MANY_BALLOONS,
-            say("more than {number} balloons", number=VERY_MANY_BALLOONS),
+            message("more than {number} balloons", number=VERY_MANY_BALLOONS),
         ),
-        (bool(turns), say("the course turns, so joints must be counted at every corner")),
+        (bool(turns), message("the course turns, so joints must be counted at every corner")),
         (
             len(turns) > 1 or bool(framework.singles),
-            say("more than one kind of corner, or singles"),
+            message("more than one kind of corner, or singles"),
         ),
-        (facts.height_m > TALL_M, say("taller than 2 m, so it takes helping hands to stand up")),
+        (
+            facts.height_m > TALL_M,
+            message("taller than 2 m, so it takes helping hands to stand up"),
+        ),
     )
     reasons = tuple(words for holds, words in asked if holds)
     return Skill(min(1 + len(reasons), len(NAMES)), reasons)

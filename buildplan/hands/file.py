@@ -18,7 +18,7 @@ from buildplan.hands.model import (
     StandingHeight,
     Work,
 )
-from buildplan.language.speaking import mark
+from buildplan.language.messages import mark
 from buildplan.sequence.model import Kind
 from buildplan.source.values import FileModel, LabourKind, Minutes, Version
 

@@ -69,7 +69,7 @@ def figures_told(book: Book, voices: Iterable[Voice]) -> list[tuple[Said, Said]]
                 (voice.say("Size (width, height, depth), an estimate"), size),
                 (voice.say("Balloons"), voice.whole(facts.total)),
                 (voice.say("Steps"), voice.whole(len(book.steps))),
-                (voice.say("Work, one pair of hands"), minutes_words(facts.work_minutes)),
+                (voice.say("Work, one pair of hands"), minutes_words(facts.work_minutes, voice)),
             )
         for (name, value), (name_said, value_said) in zip(told, said, strict=True):
             name[voice.language], value[voice.language] = name_said, value_said

@@ -73,17 +73,17 @@ def test_runs_are_at_the_density_of_experts(book: Book) -> None:
 
 def test_bags_hold_the_whole_piece(book: Book) -> None:
     packed: Counter[str] = Counter()
-    for bag in bags(book.framework):
+    for bag in bags(book.framework, book.voice):
         packed.update(bag.counts)
     assert dict(packed) == {key: n for key, n in book.facts.counts.items() if n}
-    labels = [bag.label for bag in bags(book.framework)]
+    labels = [bag.label for bag in bags(book.framework, book.voice)]
     assert len(set(labels)) == len(labels)
 
 
 def test_a_bag_of_balls_is_filled_as_loose_balls_fill(book: Book) -> None:
     """Random close packing of spheres fills about 0.64 of the space (from memory); the locks
     are spheres of the gauge's diameter, 4/3 pi r^3 each."""
-    bag = next(bag for bag in bags(book.framework) if bag.label == "Locks")
+    bag = next(bag for bag in bags(book.framework, book.voice) if bag.label == "Locks")
     (key,) = bag.counts
     radius = book.framework.balloons[key].gauge_m / 2
     volume = bag.balloons * 4 / 3 * np.pi * radius**3
@@ -135,7 +135,7 @@ def test_pages_state_bags_locks_and_words_of_the_regulation(book: Book, printed:
         "broken balloons adult supervision required keep uninflated balloons from children "
         "discard broken balloons at once"
     ) in flat
-    for bag in bags(book.framework):
+    for bag in bags(book.framework, book.voice):
         assert bag.label in text
     assert f"Locks so far: {book.facts.locks} of {book.facts.locks}" in text
     assert f"{book.facts.total} balloons" in text
@@ -197,6 +197,6 @@ def test_what_to_have_is_told_and_what_it_costs_is_not(book: Book, printed: byte
     listed = shopping_list([Asked("", book.design, book.framework)])
     assert listed.total is not None
     assert listed.currency is not None
-    assert money_words(listed.total, listed.currency) not in text
+    assert money_words(listed.total, listed.currency, book.voice) not in text
     for purchase in listed.purchases:
-        assert packs_words(purchase) in text
+        assert packs_words(purchase, book.voice) in text

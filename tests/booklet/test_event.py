@@ -31,6 +31,7 @@ from buildplan.business.events.event_plan import (
 from buildplan.design.event import Event, read_event
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
+from buildplan.language.voice import Voice
 from buildplan.sequence.labour import MINUTES
 from buildplan.sequence.model import Kind
 from buildplan.sequence.timetable import RESERVE, Place
@@ -143,7 +144,7 @@ def test_the_load_holds_every_balloon_of_every_piece(plan: EventPlan) -> None:
 
 
 def test_tables_read_back(plan: EventPlan) -> None:
-    for rows in (shopping_rows(plan.shopping), timetable_rows(plan), load_rows(plan)):
+    for rows in (shopping_rows(plan.shopping, Voice()), timetable_rows(plan), load_rows(plan)):
         text = csv_bytes(rows).decode("utf-8-sig")
         back = list(csv.reader(io.StringIO(text, newline="")))
         assert back == [["" if cell is None else str(cell) for cell in row] for row in rows]
@@ -164,9 +165,9 @@ def test_the_pages_say_what_the_plan_says(plan: EventPlan) -> None:
     for purchase, amount in zip(plan.shopping.purchases, plan.shopping.costs(), strict=True):
         assert f"{purchase.packs} pack" in text
         assert amount is not None
-        assert money_words(amount, "GBP") in text
+        assert money_words(amount, "GBP", Voice()) in text
     assert plan.shopping.total is not None
-    assert money_words(plan.shopping.total, "GBP") in text
+    assert money_words(plan.shopping.total, "GBP", Voice()) in text
     assert f"{sum(copy.book.facts.total for copy in plan.copies):,}" in text
 
 

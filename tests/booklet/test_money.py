@@ -52,8 +52,8 @@ def test_halves_go_up_at_the_currencys_smallest_unit(amount: str, currency: str,
 
 
 def test_money_is_written_with_its_sign() -> None:
-    assert money_words(Decimal("1234.5"), "GBP") == "£1,234.50"
-    assert money_words(Decimal(1234), "JPY").endswith("1,234")
+    assert money_words(Decimal("1234.5"), "GBP", Voice()) == "£1,234.50"
+    assert money_words(Decimal(1234), "JPY", Voice()).endswith("1,234")
 
 
 def test_a_quote_worked_by_hand() -> None:
@@ -90,7 +90,7 @@ def test_totals_are_the_sum_of_the_printed_lines(
     asked: list[Need], minutes: float, rates: Rates, currency: str
 ) -> None:
     made = quote(purchases(asked), minutes, currency, rates)
-    printed = [row[2] for row in quote_rows(made, "in")[1:]]
+    printed = [row[2] for row in quote_rows(made, "in", Voice())[1:]]
     assert sum(Decimal(str(amount)) for amount in printed[:-1]) == printed[-1] == made.total
     for line in made.lines:
         assert line.amount == rounded(line.amount, currency), "no line hides a part of a cent"
@@ -119,9 +119,9 @@ def test_a_quote_in_words_prints_every_amount_of_its_lines_and_sums() -> None:
     design = read_design(PRICED)
     assert design.rates is not None
     made = quote(purchases(needs_of(design, build_framework(design))), 255, "GBP", design.rates)
-    text = "\n".join(quote_lines(made, design.name, "in"))
+    text = "\n".join(quote_lines(made, design.name, "in", Voice()))
     for amount in (*(line.amount for line in made.lines), made.cost, made.price, made.total):
-        assert money_words(amount, "GBP") in text
+        assert money_words(amount, "GBP", Voice()) in text
 
 
 def test_each_missing_price_is_named() -> None:

@@ -85,8 +85,8 @@ def test_no_cost_margin_or_rate_is_shown(book: Book) -> None:
     (text,) = pages(print_quote(offer(book, made, "Zed", 30), A4, BRAND, Voice()))
     for line in made.lines:
         if line.item is not Item.TAX:
-            assert money_words(line.amount, made.currency) not in text
-    assert money_words(made.cost, made.currency) not in text
+            assert money_words(line.amount, made.currency, book.voice) not in text
+    assert money_words(made.cost, made.currency, book.voice) not in text
     assert "argin" not in text
     assert "pack" not in text
     assert BRAND.name in text
@@ -113,15 +113,14 @@ def test_how_long_it_holds(book: Book, days: int | None, words: str) -> None:
 def test_amounts_are_written_as_the_language_does() -> None:
     """Unicode CLDR: a point between thousands and a comma before decimals in Spanish, and the
     euro sign behind after a no-break space."""
-    assert money_words(Decimal("1234.50"), "EUR") == "€1,234.50"
-    with speaking("es"):
-        assert money_words(Decimal("1234.50"), "EUR") == "1.234,50\N{NO-BREAK SPACE}€"
+    assert money_words(Decimal("1234.50"), "EUR", Voice()) == "€1,234.50"
+    assert money_words(Decimal("1234.50"), "EUR", Voice("es")) == "1.234,50\N{NO-BREAK SPACE}€"
 
 
 def test_tables_can_be_read_by_machines_in_every_language(book: Book) -> None:
     made = priced(book)
-    with speaking("es"):
-        head, *rows = csv_bytes(quote_rows(made, book.units)).decode("utf-8-sig").splitlines()
+    table = csv_bytes(quote_rows(made, book.units, Voice("es"))).decode("utf-8-sig")
+    head, *rows = table.splitlines()
     assert head != "item,what,amount,currency"
     amounts = [Decimal(row["amount"]) for row in csv.DictReader(rows, ["", "", "amount", ""])]
     assert amounts == [*(line.amount for line in made.lines), made.total]

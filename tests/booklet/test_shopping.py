@@ -41,7 +41,7 @@ def test_the_same_balloon_of_two_designs_is_one_line() -> None:
 
 def test_the_table_reads_back_as_the_list() -> None:
     found = shopping_list([asked("reading_star"), asked("picture_frame", 2)])
-    rows = read_back(csv_bytes(shopping_rows(found)))
+    rows = read_back(csv_bytes(shopping_rows(found, Voice())))
     assert [int(row["needed"]) for row in rows] == [p.needed for p in found.purchases]
     assert [int(row["packs"]) * int(row["pack size"]) for row in rows] == [
         p.to_buy for p in found.purchases
@@ -51,7 +51,7 @@ def test_the_table_reads_back_as_the_list() -> None:
         assert Decimal(row["packs"]) * Decimal(row["price"]) == Decimal(row["cost"])
         assert row["currency"] == "GBP"
     assert found.total is not None
-    assert f"£{found.total}" in "\n".join(shopping_lines(found))
+    assert f"£{found.total}" in "\n".join(shopping_lines(found, Voice()))
 
 
 def test_rows_have_the_form_of_rfc_4180() -> None:
@@ -80,7 +80,7 @@ def test_a_label_that_looks_like_a_formula_is_text(name: str) -> None:
 def test_no_sum_is_told_when_a_price_is_missing() -> None:
     found = shopping_list([asked("reading_star", pack_prices={})])
     assert found.total is None
-    assert "no price for deep blue 12 in link" in "\n".join(shopping_lines(found))
+    assert "no price for deep blue 12 in link" in "\n".join(shopping_lines(found, Voice()))
     assert shopping_list([asked("reading_star", currency=None)]).total is None
 
 

@@ -14,7 +14,7 @@ from buildplan.document.printing import Section
 from buildplan.document.text import SMALL, plain, strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.scene import finished_picture
-from buildplan.evaluation.figures import speed_words, weight_words
+from buildplan.evaluation.figures import weight_words, wind_words
 from buildplan.language.phrases import sentences
 from buildplan.sequence.reach import lifters
 
@@ -96,12 +96,12 @@ def _standing_up(book: Book) -> list[str]:
 def _holding_down(book: Book) -> list[str]:
     voice, facts = book.voice, book.facts
     lean = voice.say("{angle} degrees", angle=voice.decimal(facts.tip_angle_deg, 1))
-    gust = speed_words(book.examination.wind.tips_at.value, book.units)
+    gust = wind_words(book.examination.wind.tips_at.value, book.units, voice)
     return [
         voice.say(
             "It weighs about {weight} and goes over when it leans {angle} in its worst "
             "direction (estimates). People brush against it: add ballast indoors too.",
-            weight=strong(weight_words(facts.mass_kg)),
+            weight=strong(weight_words(facts.mass_kg, voice)),
             angle=strong(lean),
         ),
         voice.say(

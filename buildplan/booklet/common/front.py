@@ -76,7 +76,7 @@ def cover(book: Book) -> Section:
         (voice.say("height"), size_words(facts.height_m, book.units)),
         (voice.say("width"), size_words(facts.width_m, book.units)),
         (voice.say("people"), people_figure(book)),
-        (voice.say("time"), minutes_words(facts.crew_minutes)),
+        (voice.say("time"), minutes_words(facts.crew_minutes, voice)),
     )
     columns = [
         [Words(strong(figure), LEAD, after=1), Words(name, SMALL)] for name, figure in figures

@@ -8,7 +8,7 @@ from collections.abc import Sequence
 
 from buildplan.booklet.common.book import Book
 from buildplan.design.measures import Units, length_words
-from buildplan.evaluation.figures import KG_PER_LB
+from buildplan.evaluation.figures import KG_PER_LB, speed_words
 from buildplan.language.voice import Voice
 
 # A draught from a door (from memory).
@@ -16,7 +16,6 @@ DRAUGHT_M_PER_S = 2.0
 # Against people who brush past, even where the air is still (from memory).
 LEAST_BALLAST_KG = 5.0
 STILL_AIR_M_PER_S = 0.05
-METRES_PER_SECOND_OF_MPH = 1609.344 / 3600
 LITRES_PER_CUBIC_FOOT = 28.316846592
 
 
@@ -75,13 +74,6 @@ def ballast_kg(book: Book, gust_m_per_s: float) -> float:
 def mass_words(mass_kg: float, voice: Voice) -> str:
     """Ballast, whole kilograms and pounds: `54 kg (120 lb)`."""
     return voice.say("{kg} kg ({lb} lb)", kg=round(mass_kg), lb=math.ceil(mass_kg / KG_PER_LB))
-
-
-def speed_words(gust_m_per_s: float, units: Units, voice: Voice) -> str:
-    """A gust in the reader's units: `4 mph` or `7 km/h`."""
-    if units == "in":
-        return voice.say("{speed} mph", speed=round(gust_m_per_s / METRES_PER_SECOND_OF_MPH))
-    return voice.say("{speed} km/h", speed=round(gust_m_per_s * 3.6))
 
 
 def ballast_words(book: Book) -> str:

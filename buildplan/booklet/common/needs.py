@@ -147,11 +147,13 @@ def _people(book: Book) -> list[str]:
         voice.say(
             "About {work} of work in all, {time} for {people} people (estimate, practised "
             "hands; a first build takes about twice as long)",
-            work=strong(minutes_words(facts.work_minutes)),
-            time=strong(minutes_words(facts.crew_minutes)),
+            work=strong(minutes_words(facts.work_minutes, voice)),
+            time=strong(minutes_words(facts.crew_minutes, voice)),
             people=facts.crew,
         ),
-        voice.say("Weight about {weight} (estimate)", weight=strong(weight_words(facts.mass_kg))),
+        voice.say(
+            "Weight about {weight} (estimate)", weight=strong(weight_words(facts.mass_kg, voice))
+        ),
         voice.say("An even room temperature: balloons sized in the cold grow in the warm"),
     ]
 
@@ -168,7 +170,7 @@ def _purchase_words(book: Book, purchase: Purchase) -> str:
     """A balloon to buy, as a shop calls it."""
     return book.voice.say(
         "{balloon}, {colour}",
-        balloon=nominal_words(purchase.balloon, book.units),
+        balloon=nominal_words(purchase.balloon, book.units, book.voice),
         colour=purchase.label,
     )
 

@@ -87,7 +87,7 @@ def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Fl
 def _balloon(book: Book, balloon: BalloonType, colour: str) -> str:
     voice = book.voice
     words = voice.say(
-        "{balloon}, {colour}", balloon=nominal_words(balloon, book.units), colour=colour
+        "{balloon}, {colour}", balloon=nominal_words(balloon, book.units, voice), colour=colour
     )
     return plain(words)
 
@@ -99,15 +99,15 @@ def _balloons(book: Book) -> list[Flowable]:
     rows = tuple(
         (
             strong(", ".join(letters[balloon.key] for balloon in p.balloons)),
-            _balloon(book, p.balloon, p.label),
+            _balloon(book, p.balloon, voice.tell(p.label)),
             strong(", ".join(dict.fromkeys(_gauge(book, balloon) for balloon in p.balloons))),
             voice.whole(p.needed),
             voice.whole(p.spare),
-            strong(packs_words(p)),
+            strong(packs_words(p, voice)),
         )
         for p in facts.purchases
     )
-    air = air_words(facts.air_m3, facts.pump_minutes, book.units)
+    air = air_words(facts.air_m3, facts.pump_minutes, book.units, voice)
     told = voice.say("Air: {air} (estimates). Air only, no helium.", air=plain(air))
     return [
         heading(voice.say("Balloons to have, in whole packs")),

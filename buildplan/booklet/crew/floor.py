@@ -74,7 +74,7 @@ def _part(book: Book, work: Sequence[Job], part: Part) -> list[Flowable]:
         if in_workshop
         else mark("Begin at the latest {time} before it must stand. We begin at: ____________")
     )
-    latest = minutes_words(part.minutes * (1 + RESERVE))
+    latest = minutes_words(part.minutes * (1 + RESERVE), voice)
     enlarged = book.paper.picture_scale
     return [
         heading(

@@ -82,7 +82,7 @@ def crew_sections(book: Book) -> list[Section]:
     plan = timetable(
         book.steps, crew_of(book.facts.crew), {str(k): v for k, v in book.design.labour.items()}
     )
-    packed = bags(book.framework)
+    packed = bags(book.framework, voice)
     parts: list[tuple[str, Sequence[Flowable]]] = [
         (book.facts.name, front(book, work)),
         (voice.say("Beforehand: prepare and pack"), preparing(book, work, packed)),
@@ -126,12 +126,12 @@ def front(book: Book, work: Sequence[Job]) -> list[Flowable]:
         voice.say(
             "{size} wide, high, deep; {weight} (estimates)",
             size=strong(size),
-            weight=strong(weight_words(facts.mass_kg)),
+            weight=strong(weight_words(facts.mass_kg, voice)),
         ),
         strong(people_words(book)),
         voice.say(
             "About {time} of practised work for {people} people (estimate)",
-            time=strong(minutes_words(facts.crew_minutes)),
+            time=strong(minutes_words(facts.crew_minutes, voice)),
             people=facts.crew,
         ),
         voice.say(

@@ -14,7 +14,6 @@ from buildplan.booklet.common.loads import (
     bulk_words,
     joints_words,
     mass_words,
-    speed_words,
 )
 from buildplan.booklet.common.manner import hold_words
 from buildplan.booklet.common.placing import poses
@@ -24,6 +23,7 @@ from buildplan.document.blocks import Items, heading
 from buildplan.document.layout import beside
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong
+from buildplan.evaluation.figures import speed_words
 from buildplan.language.messages import mark
 from buildplan.language.phrases import sentences
 

@@ -52,7 +52,7 @@ def _front(plan: EventPlan, paper: Paper) -> list[Flowable]:
             strong(say("{number} x", number=piece.count)),
             plain(copy.book.facts.name),
             _size(copy, units),
-            weight_words(copy.book.facts.mass_kg),
+            weight_words(copy.book.facts.mass_kg, spoken_voice()),
             whole(copy.book.facts.total * piece.count),
         )
         for piece, copy in zip(plan.event.designs, _first_of_each(plan), strict=True)
@@ -152,9 +152,9 @@ def _day(plan: EventPlan) -> list[tuple[str, str]]:
                     mark("Start in the workshop: {time} for {people} people, {work} of work")
                     if part.place is Place.WORKSHOP
                     else mark("Start on site: {time} for {people} people, {work} of work"),
-                    time=minutes_words(part.minutes),
+                    time=minutes_words(part.minutes, spoken_voice()),
                     people=plan.event.crew,
-                    work=minutes_words(part.work),
+                    work=minutes_words(part.work, spoken_voice()),
                 ),
             )
         )

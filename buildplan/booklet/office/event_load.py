@@ -14,7 +14,7 @@ from buildplan.business.buying.packing import bags
 from buildplan.business.events.event_plan import Copy, EventPlan
 from buildplan.document.blocks import Items, Words, heading
 from buildplan.document.text import plain, strong
-from buildplan.language.speaking import mark, say, say_count, say_in, whole
+from buildplan.language.speaking import mark, say, say_count, say_in, spoken_voice, whole
 
 # Headings of the load list.
 BAGS, SPARES = mark("Bags"), mark("Spares, not inflated")
@@ -41,10 +41,10 @@ def load_list(plan: EventPlan) -> list[Load]:
     loads = [
         Load(copy.name, BAGS, bag.holds, bag.balloons, bag.label)
         for copy in plan.copies
-        for bag in bags(copy.book.framework)
+        for bag in bags(copy.book.framework, spoken_voice())
     ]
     loads += [
-        Load("", SPARES, balloon_words(purchase, units), purchase.spare)
+        Load("", SPARES, balloon_words(purchase, units, spoken_voice()), purchase.spare)
         for purchase in plan.shopping.purchases
         if purchase.spare
     ]

@@ -145,7 +145,7 @@ def _all_pieces(offer: Offer, voice: Voice) -> Grid:
             plain(line.piece.made.facts.name),
             _size(line.piece, voice),
             voice.whole(line.piece.count),
-            money_words(line.amount, currency),
+            money_words(line.amount, currency, voice),
         )
         for line in offer.lines
     ]
@@ -170,7 +170,7 @@ def _size(piece: Piece, voice: Voice) -> str:
 
 def _what_we_offer(piece: Piece, quote: Quote, voice: Voice, amount: Decimal | None = None) -> Grid:
     facts = piece.made.facts
-    colours = list(dict.fromkeys(purchase.label for purchase in facts.purchases))
+    colours = list(dict.fromkeys(voice.tell(purchase.label) for purchase in facts.purchases))
     if len(colours) > MOST_COLOURS:
         more = len(colours) - MOST_COLOURS
         colours[MOST_COLOURS:] = [voice.say_count("{number} more", "{number} more", more)]
@@ -189,7 +189,7 @@ def _what_we_offer(piece: Piece, quote: Quote, voice: Voice, amount: Decimal | N
     ]
     if amount is not None:
         told = voice.say("Before tax") if quote.rates.tax is not None else voice.say("Price")
-        rows.append((told, money_words(amount, quote.currency)))
+        rows.append((told, money_words(amount, quote.currency, voice)))
     return Grid(
         ("", voice.say("What we offer")),
         [(strong(name), plain(words)) for name, words in rows],
@@ -220,18 +220,22 @@ def _price(offer: Offer, voice: Voice) -> list[Flowable]:
     )
     rows: list[tuple[str, str]] = []
     if quote.rates.tax is not None:
-        tax = voice.say("Tax, {share}", share=share_words(quote.rates.tax))
+        tax = voice.say("Tax, {share}", share=share_words(quote.rates.tax, voice))
         rows += [
-            (voice.say("Price before tax"), money_words(quote.price, quote.currency)),
-            (tax, money_words(quote.sum(Item.TAX), quote.currency)),
+            (voice.say("Price before tax"), money_words(quote.price, quote.currency, voice)),
+            (tax, money_words(quote.sum(Item.TAX), quote.currency, voice)),
         ]
     currency = quote.currency
     total = voice.say("To pay, tax included") if rows else voice.say("To pay; no tax is added")
-    rows.append((strong(total), strong(money_words(quote.total, currency))))
+    rows.append((strong(total), strong(money_words(quote.total, currency, voice))))
     if offer.deposit is not None:
-        at_once = voice.say("Of it on accepting, {share}", share=share_words(offer.deposit_share))
-        rows.append((at_once, money_words(offer.deposit, currency)))
-        rows.append((voice.say("The rest, when it stands"), money_words(offer.rest, currency)))
+        at_once = voice.say(
+            "Of it on accepting, {share}", share=share_words(offer.deposit_share, voice)
+        )
+        rows.append((at_once, money_words(offer.deposit, currency, voice)))
+        rows.append(
+            (voice.say("The rest, when it stands"), money_words(offer.rest, currency, voice))
+        )
     return [Grid((voice.say("Price"), valid), tuple(rows), (42, 58), frozenset({1}), CLOSE_ROWS)]
 
 

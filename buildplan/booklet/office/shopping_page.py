@@ -22,7 +22,7 @@ def shopping_section(shopping: ShoppingList) -> Section:
 
 def print_shopping(shopping: ShoppingList, paper: Paper) -> bytes:
     """The list as a tagged PDF. The same list gives the same bytes."""
-    pieces = pieces_words(shopping.pieces)
+    pieces = pieces_words(shopping.pieces, spoken_voice())
     title = say("Shopping list for {pieces}", pieces=pieces)
     sections = [shopping_section(shopping)]
     return print_document(Document(sections, paper, spoken_voice(), title, foot=pieces))
@@ -43,14 +43,14 @@ def shopping_blocks(shopping: ShoppingList) -> list[Flowable]:
     for purchase, amount in zip(shopping.purchases, shopping.costs(), strict=True):
         row = [
             "☐",
-            strong(packs_words(purchase)),
-            plain(balloon_words(purchase, shopping.units)),
+            strong(packs_words(purchase, spoken_voice())),
+            plain(balloon_words(purchase, shopping.units, spoken_voice())),
             whole(purchase.needed),
             whole(purchase.spare),
             whole(purchase.to_buy - purchase.needed - purchase.spare),
         ]
         if priced and amount is not None and shopping.currency is not None:
-            row.append(money_words(amount, shopping.currency))
+            row.append(money_words(amount, shopping.currency, spoken_voice()))
         rows.append(tuple(row))
     sums = [
         "",
@@ -63,11 +63,14 @@ def shopping_blocks(shopping: ShoppingList) -> list[Flowable]:
     shares = [28.0, 92.0, 150.0, 50.0, 46.0, 56.0]
     if priced and shopping.total is not None and shopping.currency is not None:
         head.append(say("Cost"))
-        sums.append(strong(money_words(shopping.total, shopping.currency)))
+        sums.append(strong(money_words(shopping.total, shopping.currency, spoken_voice())))
         shares.append(60.0)
-    air = air_words(shopping.air_m3, shopping.pump_minutes, shopping.units)
+    air = air_words(shopping.air_m3, shopping.pump_minutes, shopping.units, spoken_voice())
     blocks: list[Flowable] = [
-        Words(say("For {pieces}.", pieces=strong(pieces_words(shopping.pieces))), after=8),
+        Words(
+            say("For {pieces}.", pieces=strong(pieces_words(shopping.pieces, spoken_voice()))),
+            after=8,
+        ),
         Grid(
             tuple(head),
             (*rows, tuple(sums)),
@@ -81,5 +84,5 @@ def shopping_blocks(shopping: ShoppingList) -> list[Flowable]:
         Words(say("Air: {air} (estimates). Air only, no helium.", air=plain(air))),
     ]
     if not priced:
-        blocks.insert(2, Words(plain(total_words(shopping))))
+        blocks.insert(2, Words(plain(total_words(shopping, spoken_voice()))))
     return blocks

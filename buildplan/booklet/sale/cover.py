@@ -79,7 +79,7 @@ def _figures(book: Book) -> Columns:
         (voice.say_in("below a figure", "high"), size_words(facts.height_m, book.units)),
         (voice.say_in("below a figure", "wide"), size_words(facts.width_m, book.units)),
         (voice.say("people"), people_figure(book)),
-        (voice.say_in("below a figure", "work"), minutes_words(facts.crew_minutes)),
+        (voice.say_in("below a figure", "work"), minutes_words(facts.crew_minutes, voice)),
     )
     columns: list[list[Flowable]] = [
         [Words(strong(figure), LEAD, after=1), Words(name, SMALL)] for name, figure in figures

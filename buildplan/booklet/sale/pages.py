@@ -60,7 +60,9 @@ def before_you_start(book: Book) -> Section:
         name=level.name,
     )
     scale = dots(level, voice)
-    reasons = level.reasons or (voice.say("nothing: it is a piece to begin with"),)
+    reasons = tuple(voice.tell(reason) for reason in level.reasons) or (
+        voice.say("nothing: it is a piece to begin with"),
+    )
     words = voice.say(
         "{level} One level is added to the first for each of these:", level=strong(name)
     )
@@ -99,12 +101,12 @@ def _hands(book: Book) -> list[str]:
         strong(people_words(book)),
         voice.say(
             "About {time} for practised hands; a first build takes about twice as long",
-            time=strong(minutes_words(facts.crew_minutes)),
+            time=strong(minutes_words(facts.crew_minutes, voice)),
         ),
         voice.say("A clean floor of {length} square", length=floor),
         voice.say(
             "It weighs {weight}; doors it must go through are on the page about placing it",
-            weight=weight_words(facts.mass_kg),
+            weight=weight_words(facts.mass_kg, voice),
         ),
     ]
 
@@ -195,7 +197,7 @@ def _choices(book: Book) -> Grid:
         balloon = purchase.balloon
         named = voice.say(
             "{balloon}, {parts}",
-            balloon=nominal_words(balloon, book.units),
+            balloon=nominal_words(balloon, book.units, voice),
             parts=_part(book, balloon.key),
         )
         rows.append(

@@ -123,7 +123,7 @@ def _practice_balloons(book: Book, made: Practice) -> Grid:
             plain(
                 voice.say(
                     "{balloon}, {colour}",
-                    balloon=nominal_words(balloons[key], book.units),
+                    balloon=nominal_words(balloons[key], book.units, voice),
                     colour=balloons[key].label,
                 )
             ),

@@ -13,8 +13,8 @@ from buildplan.design.measures import Units, length_words
 from buildplan.design.model import Design, Rates
 from buildplan.evaluation.figures import quarter_hours
 from buildplan.evaluation.materials import Need, Purchase, by_product, offers
-from buildplan.language.messages import listing, mark, message
-from buildplan.language.speaking import locale, say
+from buildplan.language.messages import Message, listing, mark, message
+from buildplan.language.voice import Voice
 from buildplan.source.mistake import key_in_words
 from buildplan.source.problems import Kind, Problem
 from buildplan.source.suggestions import by_hand
@@ -28,10 +28,10 @@ def rounded(amount: Decimal, currency: str) -> Decimal:
     return amount.quantize(Decimal(1).scaleb(-get_currency_precision(currency)), ROUND_HALF_UP)
 
 
-def money_words(amount: Decimal, currency: str) -> str:
+def money_words(amount: Decimal, currency: str, voice: Voice) -> str:
     """An amount with the sign of its currency, as the locale writes it: `£1,234.50` (Spanish
     `1.234,50 £`)."""
-    return str(format_currency(amount, currency, locale=locale()))
+    return str(format_currency(amount, currency, locale=voice.locale))
 
 
 def cost(purchase: Purchase, currency: str) -> Decimal | None:
@@ -144,7 +144,7 @@ def missing_prices(design: Design, purchases: Iterable[Purchase]) -> list[Proble
     for purchase in purchases:
         if purchase.price is None:
             key = key_in_words(purchase.balloon.key)
-            what = balloon_words(purchase, design.units)
+            what = balloon_message(purchase, design.units)
             one, pack = f"prices: {{{key}: ...}}", f"pack_prices: {{{key}: ...}}"
             problems.append(
                 Problem(
@@ -185,14 +185,19 @@ def missing_prices(design: Design, purchases: Iterable[Purchase]) -> list[Proble
     return problems
 
 
-def balloon_words(purchase: Purchase, units: Units) -> str:
+def balloon_message(purchase: Purchase, units: Units) -> Message:
     """What is bought, in a few words: `deep blue 12 in link`."""
     balloon = purchase.balloon
-    return say(
+    return message(
         balloon.kind.words.coloured_sized,
         colour=purchase.label,
         size=length_words(balloon.nominal_m, units),
     )
+
+
+def balloon_words(purchase: Purchase, units: Units, voice: Voice) -> str:
+    """As `balloon_message`, said."""
+    return voice.tell(balloon_message(purchase, units))
 
 
 def disagreements(needs_of: Mapping[str, Sequence[Need]]) -> list[Problem]:

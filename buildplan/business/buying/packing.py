@@ -8,8 +8,7 @@ from dataclasses import dataclass
 
 from buildplan.framework.counts import BALLOONS_PER_LOCK
 from buildplan.framework.model import Framework
-from buildplan.language.grammar import listed
-from buildplan.language.speaking import say, say_count, spoken_voice
+from buildplan.language.voice import Voice
 from buildplan.sequence.chains import short_chains
 from buildplan.shape.standing import body_volume_m3
 
@@ -33,18 +32,18 @@ class Bag:
         return sum(self.counts.values())
 
 
-def bags(framework: Framework) -> tuple[Bag, ...]:
+def bags(framework: Framework, voice: Voice) -> tuple[Bag, ...]:
     """Every balloon of the piece in exactly one bag, labelled as the pages call it."""
     packed = [
         _bag(
             framework,
-            say("Chain {letter}", letter=long.letter),
-            say_count(
+            voice.say("Chain {letter}", letter=long.letter),
+            voice.say_count(
                 "chain {letter}, {place}: {number} balloon, joint {joint} marked, ends free",
                 "chain {letter}, {place}: {number} balloons, joint {joint} marked, ends free",
                 len(long.chain.links),
                 letter=long.letter,
-                place=spoken_voice().tell(long.where),
+                place=voice.tell(long.where),
                 joint=long.chain.joints[0],
             ),
             (framework.link[link].balloon for link in long.chain.links),
@@ -62,57 +61,57 @@ def bags(framework: Framework) -> tuple[Bag, ...]:
         seen[len(keys)] += 1
         # two kinds of one length are told apart by a number
         which = f"-{seen[len(keys)]}" if lengths[len(keys)] > 1 else ""
-        of = _colours(framework, keys)
+        of = _colours(voice, framework, keys)
         packed.append(
             _bag(
                 framework,
-                say("Short chains of {kind}", kind=f"{len(keys)}{which}"),
-                _for_braces(len(numbers), len(keys), of),
+                voice.say("Short chains of {kind}", kind=f"{len(keys)}{which}"),
+                _for_braces(voice, len(numbers), len(keys), of),
                 (key for _ in numbers for key in keys),
             )
         )
     singles = [framework.link[link].balloon for link in framework.singles]
     if singles:
-        holds = say_count(
+        holds = voice.say_count(
             "{number} balloon tied off alone, {colours}",
             "{number} balloons tied off alone, {colours}",
             len(singles),
-            colours=_colours(framework, singles),
+            colours=_colours(voice, framework, singles),
         )
-        packed.append(_bag(framework, say("Singles"), holds, singles))
+        packed.append(_bag(framework, voice.say("Singles"), holds, singles))
     if framework.locks:
         rounds = [lock.balloon for lock in framework.locks for _ in range(BALLOONS_PER_LOCK)]
-        holds = say_count(
+        holds = voice.say_count(
             "{number} lock, {colours}, a pair of rounds",
             "{number} locks, {colours}, pairs of rounds",
             len(framework.locks),
-            colours=_colours(framework, rounds),
+            colours=_colours(voice, framework, rounds),
         )
-        packed.append(_bag(framework, say("Locks"), holds, rounds))
+        packed.append(_bag(framework, voice.say("Locks"), holds, rounds))
     return tuple(packed)
 
 
-def _colours(framework: Framework, keys: Iterable[str]) -> str:
-    return listed(list(dict.fromkeys(framework.balloons[key].label for key in keys)))
+def _colours(voice: Voice, framework: Framework, keys: Iterable[str]) -> str:
+    return voice.listed(list(dict.fromkeys(framework.balloons[key].label for key in keys)))
 
 
-def _for_braces(count: int, length: int, colours: str) -> str:
+def _for_braces(voice: Voice, count: int, length: int, colours: str) -> str:
     """Short chains of one length and make, as they go into a bag."""
     if length == 1:
-        return say_count(
+        return voice.say_count(
             "{number} single balloon, {colours}, for a brace",
             "{number} single balloons, {colours}, for braces",
             count,
             colours=colours,
         )
     if length == 2:
-        return say_count(
+        return voice.say_count(
             "{number} pair, {colours}, for a brace",
             "{number} pairs, {colours}, for braces",
             count,
             colours=colours,
         )
-    return say_count(
+    return voice.say_count(
         "{number} chain of {length}, {colours}, for a brace",
         "{number} chains of {length}, {colours}, for braces",
         count,

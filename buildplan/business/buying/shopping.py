@@ -18,7 +18,7 @@ from buildplan.business.buying.money import (
 from buildplan.design.building import METRES_PER_UNIT
 from buildplan.design.measures import Units
 from buildplan.design.model import Design
-from buildplan.evaluation.figures import air_words, kind_word
+from buildplan.evaluation.figures import air_words
 from buildplan.evaluation.materials import (
     Need,
     Purchase,
@@ -29,7 +29,7 @@ from buildplan.evaluation.materials import (
 )
 from buildplan.framework.model import Framework
 from buildplan.language.messages import listing, message
-from buildplan.language.speaking import say, say_count, say_in, whole
+from buildplan.language.voice import Voice
 from buildplan.source.problems import DesignProblemsError, Problem
 from buildplan.source.suggestions import by_hand
 
@@ -116,11 +116,11 @@ def _needs_by_file(asked: Sequence[Asked]) -> Mapping[str, Sequence[Need]]:
     return found
 
 
-def packs_words(purchase: Purchase) -> str:
+def packs_words(purchase: Purchase, voice: Voice) -> str:
     """What to ask for in the shop: `4 packs of 50`, or a number of balloons."""
     if purchase.packs is None:
-        return whole(purchase.to_buy)
-    return say_count(
+        return voice.whole(purchase.to_buy)
+    return voice.say_count(
         "{number} pack of {size}",
         "{number} packs of {size}",
         purchase.packs,
@@ -128,76 +128,80 @@ def packs_words(purchase: Purchase) -> str:
     )
 
 
-def pieces_words(pieces: Sequence[tuple[str, int]]) -> str:
+def pieces_words(pieces: Sequence[tuple[str, int]], voice: Voice) -> str:
     """`Reading Star, 2 x Picture Frame`."""
     return ", ".join(
-        name if times == 1 else say("{times} x {piece}", times=times, piece=name)
+        name if times == 1 else voice.say("{times} x {piece}", times=times, piece=name)
         for name, times in pieces
     )
 
 
-def shopping_lines(shopping: ShoppingList) -> list[str]:
+def shopping_lines(shopping: ShoppingList, voice: Voice) -> list[str]:
     """The list in words, a line each; costs where all prices are known."""
-    lines = [say("Shopping for {pieces}", pieces=pieces_words(shopping.pieces)), ""]
-    names = [balloon_words(purchase, shopping.units) for purchase in shopping.purchases]
-    packs = [packs_words(purchase) for purchase in shopping.purchases]
+    lines = [voice.say("Shopping for {pieces}", pieces=pieces_words(shopping.pieces, voice)), ""]
+    names = [balloon_words(purchase, shopping.units, voice) for purchase in shopping.purchases]
+    packs = [packs_words(purchase, voice) for purchase in shopping.purchases]
     wide, wider = max(map(len, packs)), max(map(len, names))
     for purchase, name, buy, amount in zip(
         shopping.purchases, names, packs, shopping.costs(), strict=True
     ):
-        counts = say(
+        counts = voice.say(
             "{needed} needed, {left} left over",
-            needed=f"{whole(purchase.needed):>5}",
-            left=f"{whole(purchase.to_buy - purchase.needed):>4}",
+            needed=f"{voice.whole(purchase.needed):>5}",
+            left=f"{voice.whole(purchase.to_buy - purchase.needed):>4}",
         )
         line = f"  {buy:<{wide}}  {name:<{wider}}  {counts}"
         if amount is not None and shopping.currency is not None:
-            line += f"  {money_words(amount, shopping.currency):>12}"
+            line += f"  {money_words(amount, shopping.currency, voice):>12}"
         lines.append(line.rstrip())
     lines.append("")
-    lines.append(total_words(shopping))
-    air = air_words(shopping.air_m3, shopping.pump_minutes, shopping.units)
-    lines.append(say("Air: {air} (estimate)", air=air))
+    lines.append(total_words(shopping, voice))
+    air = air_words(shopping.air_m3, shopping.pump_minutes, shopping.units, voice)
+    lines.append(voice.say("Air: {air} (estimate)", air=air))
     return lines
 
 
-def total_words(shopping: ShoppingList) -> str:
+def total_words(shopping: ShoppingList, voice: Voice) -> str:
     """What all of it costs, or what is missing to tell."""
     if shopping.total is not None and shopping.currency is not None:
-        return say("All together: {amount}", amount=money_words(shopping.total, shopping.currency))
+        return voice.say(
+            "All together: {amount}", amount=money_words(shopping.total, shopping.currency, voice)
+        )
     if shopping.currency is None:
-        return say("No costs: no design file names a currency.")
-    unpriced = [balloon_words(p, shopping.units) for p in shopping.purchases if p.price is None]
-    return say("No sum: there is no price for {balloons}.", balloons=", ".join(unpriced))
+        return voice.say("No costs: no design file names a currency.")
+    unpriced = [
+        balloon_words(p, shopping.units, voice) for p in shopping.purchases if p.price is None
+    ]
+    return voice.say("No sum: there is no price for {balloons}.", balloons=", ".join(unpriced))
 
 
-def shopping_rows(shopping: ShoppingList) -> list[list[Cell]]:
+def shopping_rows(shopping: ShoppingList, voice: Voice) -> list[list[Cell]]:
     """The list as rows of a table, the head first."""
     currency = shopping.currency
     rows: list[list[Cell]] = [
         [
-            say_in("column", "colour"),
-            say_in("column", "hex"),
-            say_in("column", "kind"),
-            say_in("column", "nominal"),
-            say_in("column", "unit"),
-            say_in("column", "needed"),
-            say_in("column", "spare"),
-            say_in("column", "pack size"),
-            say_in("column", "packs"),
-            say_in("column", "balloons to buy"),
-            say_in("column", "price"),
-            say_in("column", "cost"),
-            say_in("column", "currency"),
+            voice.say_in("column", "colour"),
+            voice.say_in("column", "hex"),
+            voice.say_in("column", "kind"),
+            voice.say_in("column", "nominal"),
+            voice.say_in("column", "unit"),
+            voice.say_in("column", "needed"),
+            voice.say_in("column", "spare"),
+            voice.say_in("column", "pack size"),
+            voice.say_in("column", "packs"),
+            voice.say_in("column", "balloons to buy"),
+            voice.say_in("column", "price"),
+            voice.say_in("column", "cost"),
+            voice.say_in("column", "currency"),
         ]
     ]
     scale = METRES_PER_UNIT[shopping.units]
     for purchase, amount in zip(shopping.purchases, shopping.costs(), strict=True):
         rows.append(
             [
-                purchase.label,
+                voice.tell(purchase.label),
                 purchase.balloon.colour,
-                kind_word(purchase.balloon.kind),
+                voice.tell(purchase.balloon.kind.words.called),
                 f"{purchase.balloon.nominal_m / scale:.4g}",
                 shopping.units,
                 purchase.needed,

@@ -10,7 +10,8 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from buildplan.drawing.fonts import unprintable
-from buildplan.language.speaking import say
+from buildplan.language.messages import Message, message
+from buildplan.language.told import ToldError
 
 LONGEST_NAME = 80
 LONGEST_SLUG = 40
@@ -31,24 +32,24 @@ class BadRow:
     """A row of the list that no copy can be made from: its line in the file, and why."""
 
     line: int
-    why: str
+    why: Message
 
 
-class BuyersUnreadableError(Exception):
-    """The list cannot be read at all; the message says why."""
+class BuyersUnreadableError(ToldError):
+    """The list cannot be read at all; `told` says why."""
 
 
-def name_problem(name: str) -> str | None:
+def name_problem(name: str) -> Message | None:
     """What is wrong with a buyer's name, or None."""
     if not name:
-        return say("no name")
+        return message("no name")
     if len(name) > LONGEST_NAME:
-        return say("the name is longer than {most} letters", most=LONGEST_NAME)
+        return message("the name is longer than {most} letters", most=LONGEST_NAME)
     if any(unicodedata.category(c) in ("Cc", "Cf", "Zl", "Zp") for c in name):
-        return say("the name has characters in it that cannot be seen")
+        return message("the name has characters in it that cannot be seen")
     missing = unprintable(name)
     if missing:
-        return say("the booklet's type has no {letters}", letters=" ".join(missing))
+        return message("the booklet's type has no {letters}", letters=" ".join(missing))
     return None
 
 
@@ -72,19 +73,19 @@ def read_buyers(path: Path) -> tuple[tuple[Buyer, ...], tuple[BadRow, ...]]:
     try:
         text = path.read_bytes().decode("utf-8-sig")
     except UnicodeDecodeError:
-        raise BuyersUnreadableError(say("it is not UTF-8 text; save it as CSV UTF-8")) from None
+        raise BuyersUnreadableError(message("it is not UTF-8 text; save it as CSV UTF-8")) from None
     try:
         rows = csv.reader(io.StringIO(text, newline=""), dialect=_dialect(text), strict=True)
         head = [cell.strip().lower() for cell in next(rows, [])]
         if head.count(COLUMN) != 1:
             raise BuyersUnreadableError(
-                say("its first line must have one column called {name}", name=COLUMN)
+                message("its first line must have one column called {name}", name=COLUMN)
             )
         at = head.index(COLUMN)
         return _sorted_out([(rows.line_num, tidy(r[at]) if at < len(r) else "") for r in rows if r])
     except csv.Error as error:
         raise BuyersUnreadableError(
-            say("it is no CSV that can be read ({error})", error=str(error))
+            message("it is no CSV that can be read ({error})", error=str(error))
         ) from None
 
 
@@ -101,7 +102,7 @@ def _dialect(text: str) -> type[csv.Dialect]:
 def _sorted_out(rows: list[tuple[int, str]]) -> tuple[tuple[Buyer, ...], tuple[BadRow, ...]]:
     if len(rows) > MOST_BUYERS:
         raise BuyersUnreadableError(
-            say("it has more than {count} rows; share them out", count=MOST_BUYERS)
+            message("it has more than {count} rows; share them out", count=MOST_BUYERS)
         )
     buyers: list[Buyer] = []
     bad: list[BadRow] = []
@@ -110,7 +111,7 @@ def _sorted_out(rows: list[tuple[int, str]]) -> tuple[tuple[Buyer, ...], tuple[B
     for line, name in rows:
         problem = name_problem(name)
         if problem is None and name in line_of:
-            problem = say("{name} stands in line {line} already", name=name, line=line_of[name])
+            problem = message("{name} stands in line {line} already", name=name, line=line_of[name])
         if problem is not None:
             bad.append(BadRow(line, problem))
             continue

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from decimal import Decimal
 from textwrap import wrap
 
@@ -12,11 +12,17 @@ from buildplan.business.buying.shopping import packs_words
 from buildplan.business.quoting.offer import Offer
 from buildplan.design.measures import Units
 from buildplan.evaluation.figures import minutes_words
-from buildplan.language.grammar import decimal
-from buildplan.language.speaking import say, say_in
+from buildplan.language.messages import Message, message_in
 from buildplan.language.voice import Voice
 
 LINE_WIDTH = 96
+ITEMS: Mapping[Item, Message] = {
+    Item.MATERIAL: message_in("line of a quote", "material"),
+    Item.WORK: message_in("line of a quote", "work"),
+    Item.DELIVERY: message_in("line of a quote", "delivery"),
+    Item.MARGIN: message_in("line of a quote", "margin"),
+    Item.TAX: message_in("line of a quote", "tax"),
+}
 
 
 def offer_lines(offer: Offer, voice: Voice) -> list[str]:
@@ -30,12 +36,12 @@ def offer_lines(offer: Offer, voice: Voice) -> list[str]:
         )
         for line in offer.lines
     )
-    lines = quote_lines(offer.quote, about, units)
+    lines = quote_lines(offer.quote, about, units, voice)
     currency = offer.quote.currency
     if len(offer.lines) > 1:
         lines += ["", voice.say("Of the price before tax:")]
         lines += [
-            f"  {line.piece.made.facts.name}: {money_words(line.amount, currency)}"
+            f"  {line.piece.made.facts.name}: {money_words(line.amount, currency, voice)}"
             for line in offer.lines
         ]
     if offer.deposit is not None:
@@ -43,8 +49,8 @@ def offer_lines(offer: Offer, voice: Voice) -> list[str]:
             "",
             voice.say(
                 "On accepting {deposit}, the rest of {rest} when it stands",
-                deposit=money_words(offer.deposit, currency),
-                rest=money_words(offer.rest, currency),
+                deposit=money_words(offer.deposit, currency, voice),
+                rest=money_words(offer.rest, currency, voice),
             ),
         ]
     return lines
@@ -79,20 +85,21 @@ def offer_as_data(offer: Offer) -> dict[str, object]:
     }
 
 
-def quote_lines(quote: Quote, name: str, units: Units) -> list[str]:
+def quote_lines(quote: Quote, name: str, units: Units, voice: Voice) -> list[str]:
     """The quote in words; sums stand below the lines that they add up."""
-    rows = list(_rows(quote, units))
+    rows = list(_rows(quote, units, voice))
     wide = max(len(words) for words, _ in rows)
     sums = [
-        f"  {words:<{wide}}  {money_words(amount, quote.currency):>12}" for words, amount in rows
+        f"  {words:<{wide}}  {money_words(amount, quote.currency, voice):>12}"
+        for words, amount in rows
     ]
     return [
-        say("Quote for {piece}", piece=name),
+        voice.say("Quote for {piece}", piece=name),
         "",
         *sums,
         "",
         *wrap(
-            say(
+            voice.say(
                 "Material is in whole packs; work is an estimate, in quarter hours begun. The "
                 "margin is a share of the price before tax. Prices and rates are those of the "
                 "design file."
@@ -102,65 +109,61 @@ def quote_lines(quote: Quote, name: str, units: Units) -> list[str]:
     ]
 
 
-def _rows(quote: Quote, units: Units) -> Iterator[tuple[str, Decimal]]:
+def _rows(quote: Quote, units: Units, voice: Voice) -> Iterator[tuple[str, Decimal]]:
     """Words and amounts: every line of the quote, and a sum after each part."""
     for line in quote.lines:
         if line.item is Item.MARGIN:
-            yield say("Cost"), quote.cost
+            yield voice.say("Cost"), quote.cost
         if line.item is Item.TAX:
-            yield say("Price before tax"), quote.price
-        yield line_words(line, quote, units), line.amount
-    yield say("Total"), quote.total
+            yield voice.say("Price before tax"), quote.price
+        yield line_words(line, quote, units, voice), line.amount
+    yield voice.say("Total"), quote.total
 
 
-def line_words(line: Line, quote: Quote, units: Units) -> str:
+def line_words(line: Line, quote: Quote, units: Units, voice: Voice) -> str:
     """What a line is for."""
     rates = quote.rates
     match line.item:
         case Item.MATERIAL if line.purchase is not None:
             purchase, price = line.purchase, line.purchase.price or Decimal(0)
-            each = money_words(price, quote.currency)
-            return say(
+            each = money_words(price, quote.currency, voice)
+            return voice.say(
                 "{packs}, {balloon}, at {price}",
-                packs=packs_words(purchase),
-                balloon=balloon_words(purchase, units),
+                packs=packs_words(purchase, voice),
+                balloon=balloon_words(purchase, units, voice),
                 price=each,
             )
         case Item.WORK:
-            each = money_words(rates.hour or Decimal(0), quote.currency)
-            time = minutes_words(float(quote.hours) * 60)
-            return say("Work, {time} at {price} an hour", time=time, price=each)
+            each = money_words(rates.hour or Decimal(0), quote.currency, voice)
+            time = minutes_words(float(quote.hours) * 60, voice)
+            return voice.say("Work, {time} at {price} an hour", time=time, price=each)
         case Item.DELIVERY:
-            return say("Delivery, placing and taking away")
+            return voice.say("Delivery, placing and taking away")
         case Item.MARGIN:
-            return say("Margin, {share} of the price", share=share_words(rates.margin))
+            return voice.say("Margin, {share} of the price", share=share_words(rates.margin, voice))
         case _:
-            return say("Tax, {share}", share=share_words(rates.tax))
+            return voice.say("Tax, {share}", share=share_words(rates.tax, voice))
 
 
-def share_words(share: Decimal | None) -> str:
+def share_words(share: Decimal | None, voice: Voice) -> str:
     """A rate as it was typed, in per cent: `20 %`, `8.75 %` (Spanish `8,75 %`)."""
     per_cent = ((share or Decimal(0)) * 100).normalize()
     places = max(0, -int(per_cent.as_tuple().exponent))
-    return say("{share} %", share=decimal(float(per_cent), places))
+    return voice.say("{share} %", share=voice.decimal(float(per_cent), places))
 
 
-def quote_rows(quote: Quote, units: Units) -> list[list[Cell]]:
+def quote_rows(quote: Quote, units: Units, voice: Voice) -> list[list[Cell]]:
     """The lines of the quote as rows of a table, the head first, the total last."""
-    rows: list[list[Cell]] = [[say("item"), say("what"), say("amount"), say("currency")]]
+    rows: list[list[Cell]] = [
+        [voice.say("item"), voice.say("what"), voice.say("amount"), voice.say("currency")]
+    ]
     rows += [
-        [_item_words(line.item), line_words(line, quote, units), line.amount, quote.currency]
+        [
+            voice.tell(ITEMS[line.item]),
+            line_words(line, quote, units, voice),
+            line.amount,
+            quote.currency,
+        ]
         for line in quote.lines
     ]
-    return [*rows, [say_in("line of a quote", "total"), "", quote.total, quote.currency]]
-
-
-def _item_words(item: Item) -> str:
-    words = {
-        Item.MATERIAL: say_in("line of a quote", "material"),
-        Item.WORK: say_in("line of a quote", "work"),
-        Item.DELIVERY: say_in("line of a quote", "delivery"),
-        Item.MARGIN: say_in("line of a quote", "margin"),
-        Item.TAX: say_in("line of a quote", "tax"),
-    }
-    return words[item]
+    return [*rows, [voice.say_in("line of a quote", "total"), "", quote.total, quote.currency]]
