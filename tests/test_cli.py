@@ -6,6 +6,7 @@ import json
 import subprocess
 import sys
 import xml.etree.ElementTree as ET
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
@@ -16,6 +17,8 @@ ROOT = Path(__file__).parent.parent
 STAR = ROOT / "designs" / "reading_star.yaml"
 SHIPPED = [p for p in sorted((ROOT / "designs").glob("*.yaml")) if ".event." not in p.name]
 
+Call = Callable[..., tuple[int, str, str]]
+
 
 def run(*arguments: str | Path) -> subprocess.CompletedProcess[str]:
     """A command as a user runs it, in a process of its own."""
@@ -24,7 +27,7 @@ def run(*arguments: str | Path) -> subprocess.CompletedProcess[str]:
 
 
 @pytest.fixture
-def call(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]):
+def call(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> Call:
     """Run a command in this process: (exit status, output, messages)."""
 
     def called(*arguments: str | Path) -> tuple[int, str, str]:
@@ -41,13 +44,13 @@ def call(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]):
 
 
 @pytest.mark.parametrize("design", SHIPPED, ids=lambda path: path.stem)
-def test_shipped_designs_have_no_problems(call, design: Path) -> None:
+def test_shipped_designs_have_no_problems(call: Call, design: Path) -> None:
     status, out, _ = call("check", design, "--json")
     facts = json.loads(out)
     assert (status, facts["problems"], facts["closes"], facts["stands"]) == (0, [], True, True)
 
 
-def test_check_prints_the_figures_that_scripts_rely_on(call) -> None:
+def test_check_prints_the_figures_that_scripts_rely_on(call: Call) -> None:
     _, out, _ = call("check", STAR, "--json")
     facts = json.loads(out)
     assert facts["name"] == "Reading Star"
@@ -60,7 +63,7 @@ def test_check_prints_the_figures_that_scripts_rely_on(call) -> None:
     assert {"weight", "mechanisms", "stands", "tip_angle", "closes", "problems"} <= set(facts)
 
 
-def test_steps_add_every_balloon_once(call) -> None:
+def test_steps_add_every_balloon_once(call: Call) -> None:
     status, out, _ = call("steps", STAR, "--json")
     steps = json.loads(out)
     assert status == 0
@@ -74,7 +77,7 @@ def test_steps_add_every_balloon_once(call) -> None:
     assert added == {"long": 160, "cross": 160, "lock": 320}
 
 
-def test_booklet_prints_the_path_it_wrote(call, tmp_path: Path) -> None:
+def test_booklet_prints_the_path_it_wrote(call: Call, tmp_path: Path) -> None:
     status, out, _ = call("booklet", ROOT / "designs" / "picture_frame.yaml", "--out", tmp_path)
     written = Path(out.strip())
     assert status == 0
@@ -86,7 +89,7 @@ def test_booklet_prints_the_path_it_wrote(call, tmp_path: Path) -> None:
 @pytest.mark.parametrize(
     ("suffix", "begins"), [(".pdf", b"%PDF"), (".svg", b"<"), (".png", b"\x89PNG")]
 )
-def test_draw_writes_each_form(call, tmp_path: Path, suffix: str, begins: bytes) -> None:
+def test_draw_writes_each_form(call: Call, tmp_path: Path, suffix: str, begins: bytes) -> None:
     target = tmp_path / f"star{suffix}"
     status, _, _ = call("draw", STAR, "--view", "corner", "--out", target)
     assert status == 0
@@ -96,7 +99,7 @@ def test_draw_writes_each_form(call, tmp_path: Path, suffix: str, begins: bytes)
 FRAME = ROOT / "designs" / "picture_frame.yaml"
 
 
-def test_draw_writes_the_pictures_of_a_step(call, tmp_path: Path) -> None:
+def test_draw_writes_the_pictures_of_a_step(call: Call, tmp_path: Path) -> None:
     target = tmp_path / "step.svg"
     status, out, _ = call("draw", FRAME, "--step", "21", "--out", target)
     assert (status, out.strip()) == (0, str(target))
@@ -104,11 +107,11 @@ def test_draw_writes_the_pictures_of_a_step(call, tmp_path: Path) -> None:
     root = ET.parse(target).getroot()
     words = root.findtext("{http://www.w3.org/2000/svg}desc")
     for begins in ("Close-up of step 21", "Diagram of step 21", "Step 21 on the whole piece"):
-        assert begins in words
+        assert begins in str(words)
     assert len(list(root.iter("{http://www.w3.org/2000/svg}svg"))) >= 1 + 3
 
 
-def test_draw_writes_every_step(call, tmp_path: Path) -> None:
+def test_draw_writes_every_step(call: Call, tmp_path: Path) -> None:
     _, out, _ = call("steps", FRAME, "--json")
     numbers = [step["number"] for step in json.loads(out)]
     status, out, _ = call("draw", FRAME, "--all", "--out", tmp_path)
@@ -119,20 +122,20 @@ def test_draw_writes_every_step(call, tmp_path: Path) -> None:
 
 
 @pytest.mark.parametrize("step", ["0", "999", "-3"])
-def test_draw_of_a_step_that_is_not_there_says_how_many_there_are(call, step: str) -> None:
+def test_draw_of_a_step_that_is_not_there_says_how_many_there_are(call: Call, step: str) -> None:
     status, _, messages = call("draw", FRAME, "--step", step)
     assert status == 2
     _, steps, _ = call("steps", FRAME, "--json")
     assert f"{len(json.loads(steps))} steps" in " ".join(messages.split())
 
 
-def test_draw_takes_one_thing_at_a_time(call) -> None:
+def test_draw_takes_one_thing_at_a_time(call: Call) -> None:
     assert call("draw", FRAME, "--step", "3", "--all")[0] == 2
     assert call("draw", FRAME, "--step", "3", "--view", "back")[0] == 2
     assert call("draw", FRAME, "--step", "3", "--format", "png")[0] == 2
 
 
-def test_draw_refuses_another_form(call, tmp_path: Path) -> None:
+def test_draw_refuses_another_form(call: Call, tmp_path: Path) -> None:
     status, _, messages = call("draw", STAR, "--out", tmp_path / "star.gif")
     assert status == 2
     assert ".pdf, .svg or .png" in messages
@@ -146,7 +149,7 @@ def test_missing_file_ends_in_one_line_and_status_2() -> None:
     assert "Traceback" not in ended.stderr
 
 
-def test_mistakes_in_the_file_are_all_listed_with_status_1(call, tmp_path: Path) -> None:
+def test_mistakes_in_the_file_are_all_listed_with_status_1(call: Call, tmp_path: Path) -> None:
     wrong = tmp_path / "wrong.yaml"
     wrong.write_text(
         STAR.read_text("utf-8")
@@ -169,7 +172,7 @@ def test_wrong_call_has_status_2() -> None:
     assert run("no-such-command").returncode == 2
 
 
-def test_unwritable_folder_ends_in_one_message(call, tmp_path: Path) -> None:
+def test_unwritable_folder_ends_in_one_message(call: Call, tmp_path: Path) -> None:
     blocked = tmp_path / "blocked"
     blocked.write_text("a file where a folder should be")
     status, _, messages = call("draw", STAR, "--out", blocked / "star.svg")
@@ -177,13 +180,13 @@ def test_unwritable_folder_ends_in_one_message(call, tmp_path: Path) -> None:
     assert "cannot write" in messages
 
 
-def test_schema_is_a_json_schema(call) -> None:
+def test_schema_is_a_json_schema(call: Call) -> None:
     status, out, _ = call("schema")
     assert status == 0
     assert json.loads(out)["$schema"] == "https://json-schema.org/draft/2020-12/schema"
 
 
-def test_check_names_the_ballast_for_a_gust(call) -> None:
+def test_check_names_the_ballast_for_a_gust(call: Call) -> None:
     frame = ROOT / "designs" / "picture_frame.yaml"
     _, out, _ = call("check", frame, "--json", "--gust", "5m/s")
     held = json.loads(out)["wind"]
@@ -196,7 +199,7 @@ def test_check_names_the_ballast_for_a_gust(call) -> None:
     assert (status, "25km/h" in messages) == (2, True)
 
 
-def test_report_says_what_an_estimate_is(call) -> None:
+def test_report_says_what_an_estimate_is(call: Call) -> None:
     _, out, _ = call("check", ROOT / "designs" / "picture_frame.yaml")
     for name in ("Size", "Weight", "Stands", "Wind", "Sags", "Work", "Measure"):
         line = next(line for line in out.splitlines() if line.startswith(name))

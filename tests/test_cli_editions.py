@@ -5,6 +5,7 @@ from __future__ import annotations
 import io
 import json
 import sys
+from collections.abc import Callable
 from pathlib import Path
 
 import pypdf
@@ -23,10 +24,13 @@ build:
   tube: {closed: false, chains: 4, long: long, brace: long, lock: lock, course: [straight]}
 """
 Called = tuple[int, str, str]
+Call = Callable[..., Called]
 
 
 @pytest.fixture
-def call(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str], tmp_path: Path):
+def call(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str], tmp_path: Path
+) -> Call:
     """Run a command on the post, in a folder of its own: (exit status, output, messages)."""
     (tmp_path / "post.yaml").write_text(POST, encoding="utf-8")
     monkeypatch.chdir(tmp_path)
@@ -44,7 +48,7 @@ def call(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str], tm
     return called
 
 
-def test_a_copy_for_each_good_row(call, tmp_path: Path) -> None:
+def test_a_copy_for_each_good_row(call: Call, tmp_path: Path) -> None:
     (tmp_path / "buyers.csv").write_text("name\nAna Example\n\n,\nBen Example\nAna Example\n")
     status, out, messages = call(
         "booklet", "post.yaml", "--edition", "sale", "--buyers", "buyers.csv", "--paper", "letter"
@@ -62,7 +66,7 @@ def test_a_copy_for_each_good_row(call, tmp_path: Path) -> None:
     assert found["copy"]["buyer"] == "Ana Example"
 
 
-def test_changed_copy_is_told_with_its_page(call, tmp_path: Path) -> None:
+def test_changed_copy_is_told_with_its_page(call: Call, tmp_path: Path) -> None:
     assert call("booklet", "post.yaml", "--edition", "sale", "--for", "Ana Example")[0] == 0
     file = tmp_path / "output" / "post-sale-a4-ana-example.pdf"
     writer = pypdf.PdfWriter(clone_from=io.BytesIO(file.read_bytes()))
@@ -74,7 +78,7 @@ def test_changed_copy_is_told_with_its_page(call, tmp_path: Path) -> None:
     assert "NOT GOOD" in out
 
 
-def test_fold_writes_sheets_and_gauges(call, tmp_path: Path) -> None:
+def test_fold_writes_sheets_and_gauges(call: Call, tmp_path: Path) -> None:
     status, out, _ = call("booklet", "post.yaml", "--edition", "crew", "--large-print", "--fold")
     assert status == 0
     assert out.split() == [
@@ -97,7 +101,9 @@ def test_fold_writes_sheets_and_gauges(call, tmp_path: Path) -> None:
         (("--edition", "sale", "--brand", "none.yaml"), "none.yaml"),
     ],
 )
-def test_wrong_call_says_what_would_be_right(call, arguments: tuple[str, ...], said: str) -> None:
+def test_wrong_call_says_what_would_be_right(
+    call: Call, arguments: tuple[str, ...], said: str
+) -> None:
     status, out, messages = call("booklet", "post.yaml", *arguments)
     assert status == 2
     assert not out
@@ -105,7 +111,7 @@ def test_wrong_call_says_what_would_be_right(call, arguments: tuple[str, ...], s
     assert "Traceback" not in messages
 
 
-def test_file_without_serial_is_no_sold_copy(call) -> None:
+def test_file_without_serial_is_no_sold_copy(call: Call) -> None:
     call("booklet", "post.yaml", "--edition", "crew")
     status, _, messages = call("verify", "output/post-crew-a4.pdf")
     assert status == 2

@@ -7,6 +7,7 @@ import io
 import json
 import re
 import sys
+from collections.abc import Callable
 from decimal import Decimal
 from pathlib import Path
 
@@ -22,10 +23,11 @@ FRAME, STAR, GATE = (
     DESIGNS / f"{name}.yaml" for name in ("picture_frame", "reading_star", "walk_through_gate")
 )
 EVENT = DESIGNS / "reopening.event.yaml"
+Call = Callable[..., tuple[int, str, str]]
 
 
 @pytest.fixture
-def call(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]):
+def call(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> Call:
     """Run a command in this process: (exit status, output, messages)."""
 
     def called(*arguments: str | Path, answers: str = "") -> tuple[int, str, str]:
@@ -71,7 +73,7 @@ def amounts(text: str) -> list[Decimal]:
 # --- new -----------------------------------------------------------------------------------
 
 
-def test_new_writes_a_file_that_passes_check(call, tmp_path: Path) -> None:
+def test_new_writes_a_file_that_passes_check(call: Call, tmp_path: Path) -> None:
     target = tmp_path / "evening.yaml"
     status, out, _ = call(
         "new", "Evening", "--piece", "frame", "--size", "50", "--usual", "--out", target
@@ -82,7 +84,9 @@ def test_new_writes_a_file_that_passes_check(call, tmp_path: Path) -> None:
     assert (status, facts["name"], facts["problems"]) == (0, "Evening", [])
 
 
-def test_new_asks_for_what_is_not_given(call, tmp_path: Path, monkeypatch) -> None:
+def test_new_asks_for_what_is_not_given(
+    call: Call, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
     monkeypatch.chdir(tmp_path)
     answers = "Garden Arch\ntower\narch\ncm\n\n150\nleaf green, gold\n"
     status, out, messages = call("new", answers=answers)
@@ -94,7 +98,7 @@ def test_new_asks_for_what_is_not_given(call, tmp_path: Path, monkeypatch) -> No
 
 
 def test_new_keeps_its_answers_and_asks_again_for_the_wrong_ones(
-    call, tmp_path: Path, monkeypatch
+    call: Call, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     monkeypatch.chdir(tmp_path)
     answers = "Garden Arch\narch\ncm\n8in\n9999\nno such colour\n150 cm\nsea green\n"
@@ -107,7 +111,7 @@ def test_new_keeps_its_answers_and_asks_again_for_the_wrong_ones(
     assert design.balloons["long"].colour == "#2E8B57"  # CSS Color Module Level 4: seagreen
 
 
-def test_new_does_not_overwrite(call, tmp_path: Path) -> None:
+def test_new_does_not_overwrite(call: Call, tmp_path: Path) -> None:
     target = tmp_path / "mine.yaml"
     target.write_text("my own work")
     status, _, messages = call("new", "Mine", "--piece", "ring", "--usual", "--out", target)
@@ -116,7 +120,7 @@ def test_new_does_not_overwrite(call, tmp_path: Path) -> None:
     assert target.read_text() == "my own work"
 
 
-def test_new_says_what_can_be_had(call, tmp_path: Path) -> None:
+def test_new_says_what_can_be_had(call: Call, tmp_path: Path) -> None:
     target = tmp_path / "x.yaml"
     status, _, messages = call("new", "X", "--piece", "tower", "--usual", "--out", target)
     assert status == 2
@@ -127,7 +131,7 @@ def test_new_says_what_can_be_had(call, tmp_path: Path) -> None:
 # --- shopping and quote --------------------------------------------------------------------
 
 
-def test_shopping_prints_a_list_that_adds_up_and_its_table(call, tmp_path: Path) -> None:
+def test_shopping_prints_a_list_that_adds_up_and_its_table(call: Call, tmp_path: Path) -> None:
     table = tmp_path / "list.csv"
     status, out, _ = call("shopping", STAR, GATE, FRAME, "--csv", table)
     assert status == 0
@@ -139,7 +143,7 @@ def test_shopping_prints_a_list_that_adds_up_and_its_table(call, tmp_path: Path)
     assert sum(map(int, alone)) == 640 + 391 + 448
 
 
-def test_shopping_passes_over_event_files(call) -> None:
+def test_shopping_passes_over_event_files(call: Call) -> None:
     status, out, messages = call("shopping", FRAME, EVENT)
     assert status == 0
     assert "Picture Frame" in out
@@ -147,7 +151,7 @@ def test_shopping_passes_over_event_files(call) -> None:
     assert call("shopping", EVENT)[0] == 2
 
 
-def test_shopping_writes_a_page(call, tmp_path: Path) -> None:
+def test_shopping_writes_a_page(call: Call, tmp_path: Path) -> None:
     page = tmp_path / "list.pdf"
     assert call("shopping", FRAME, "--pdf", page)[0] == 0
     first = page.read_bytes()
@@ -156,7 +160,7 @@ def test_shopping_writes_a_page(call, tmp_path: Path) -> None:
     assert page.read_bytes() == first
 
 
-def test_shopping_lists_the_problems_of_every_file(call, tmp_path: Path) -> None:
+def test_shopping_lists_the_problems_of_every_file(call: Call, tmp_path: Path) -> None:
     wrong = tmp_path / "wrong.yaml"
     wrong.write_text(FRAME.read_text("utf-8").replace("chains: 4", "chains: 5"))
     status, out, messages = call("shopping", wrong, tmp_path / "nowhere.yaml", STAR)
@@ -165,7 +169,7 @@ def test_shopping_lists_the_problems_of_every_file(call, tmp_path: Path) -> None
     assert "nowhere.yaml" in messages
 
 
-def test_quote_adds_up_and_has_the_priced_packs(call, small: Path, tmp_path: Path) -> None:
+def test_quote_adds_up_and_has_the_priced_packs(call: Call, small: Path, tmp_path: Path) -> None:
     table = tmp_path / "quote.csv"
     status, out, _ = call("quote", small, "--csv", table)
     assert status == 0
@@ -177,7 +181,7 @@ def test_quote_adds_up_and_has_the_priced_packs(call, small: Path, tmp_path: Pat
     assert Decimal(rows[0]["amount"]) == Decimal("32.00")
 
 
-def test_quote_names_what_is_missing(call, small: Path) -> None:
+def test_quote_names_what_is_missing(call: Call, small: Path) -> None:
     kept = re.sub(r"(?m)^(currency|rates).*$|long: 0.32, ", "", small.read_text())
     small.write_text(kept)
     status, out, messages = call("quote", small)
@@ -186,7 +190,7 @@ def test_quote_names_what_is_missing(call, small: Path) -> None:
         assert f"{small}: {path}: a quote needs" in messages
 
 
-def test_quote_writes_the_customers_page(call, small: Path, tmp_path: Path) -> None:
+def test_quote_writes_the_customers_page(call: Call, small: Path, tmp_path: Path) -> None:
     page = tmp_path / "quote.pdf"
     status, out, _ = call("quote", small, "--pdf", page, "--for", "Zed", "--valid", "14")
     assert status == 0
@@ -199,7 +203,7 @@ def test_quote_writes_the_customers_page(call, small: Path, tmp_path: Path) -> N
 # --- event ---------------------------------------------------------------------------------
 
 
-def test_event_writes_its_pages_and_tables(call, small: Path, tmp_path: Path) -> None:
+def test_event_writes_its_pages_and_tables(call: Call, small: Path, tmp_path: Path) -> None:
     event, out_folder = tmp_path / "fair.event.yaml", tmp_path / "out"
     event.write_text(
         "event: 1\nname: Fair\ndesigns: [{design: small.yaml, count: 2}]\n"
@@ -221,7 +225,7 @@ def test_event_writes_its_pages_and_tables(call, small: Path, tmp_path: Path) ->
     assert {row["piece"] for row in bags} == {"Small Frame, 1 of 2", "Small Frame, 2 of 2"}
 
 
-def test_event_lists_the_mistakes_of_its_file(call, tmp_path: Path) -> None:
+def test_event_lists_the_mistakes_of_its_file(call: Call, tmp_path: Path) -> None:
     wrong = tmp_path / "x.event.yaml"
     wrong.write_text(EVENT.read_text("utf-8").replace("crew: 4", "crew: none"))
     status, _, messages = call("event", wrong)
@@ -230,7 +234,7 @@ def test_event_lists_the_mistakes_of_its_file(call, tmp_path: Path) -> None:
     assert "crew must be a whole number" in messages
 
 
-def test_a_file_of_the_other_kind_is_told_apart(call) -> None:
+def test_a_file_of_the_other_kind_is_told_apart(call: Call) -> None:
     status, _, messages = call("check", EVENT)
     assert status == 2
     assert "this is an event file" in messages
@@ -239,7 +243,7 @@ def test_a_file_of_the_other_kind_is_told_apart(call) -> None:
     assert "this is a design file" in messages
 
 
-def test_schema_of_event_files(call) -> None:
+def test_schema_of_event_files(call: Call) -> None:
     status, out, _ = call("schema", "--event")
     assert status == 0
     assert "opening" in json.loads(out)["properties"]

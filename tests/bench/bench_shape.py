@@ -18,6 +18,8 @@ from scipy.optimize import minimize
 from scipy.spatial import cKDTree
 
 sys.path.insert(0, str(Path(__file__).parent.parent / "shape"))
+from functools import partial
+
 from shape_pieces import graph, star
 
 from buildplan.framework.model import Framework
@@ -131,7 +133,7 @@ def against_pynite(side: int) -> None:
 def growth(name: str, pieces: Iterable[Framework]) -> None:
     sizes, times = [], []
     for piece in pieces:
-        took, shape = timed(lambda piece=piece: find_shape(piece, settings=Settings(starts=2)))
+        took, shape = timed(partial(find_shape, piece, settings=Settings(starts=2)))
         sizes.append(len(piece.joints))
         times.append(took)
         print(

@@ -156,7 +156,7 @@ def test_the_pages_say_what_the_plan_says(plan: EventPlan) -> None:
     assert data == print_event(plan, PAPERS["a4"]), "same plan, same bytes"
     reader = pypdf.PdfReader(io.BytesIO(data))
     text = " ".join(" ".join(page.extract_text() for page in reader.pages).split())
-    assert "/MarkInfo" in reader.trailer["/Root"]
+    assert "/MarkInfo" in reader.root_object
     # 16 CFR 1500.19(b)(2); punctuation of the printed rule from memory
     assert "CHOKING HAZARD" in text
     assert "Discard broken balloons at once" in text

@@ -51,7 +51,9 @@ def numbered(pages: int, size: tuple[float, float]) -> bytes:
 
 
 def matrices(page: pypdf.PageObject) -> list[list[float]]:
-    content = page.get_contents().get_data().decode("ascii")
+    contents = page.get_contents()
+    assert contents is not None
+    content = contents.get_data().decode("ascii")
     return [[float(v) for v in line.split()[1:7]] for line in content.splitlines()]
 
 
@@ -103,7 +105,9 @@ def test_print_file_says_that_it_is_not_tagged_and_leaves_the_gauges_out() -> No
         assert "/StructTreeRoot" not in pdf.Root
         assert "not tagged" in str(pdf.docinfo.Title)
     alone = pypdf.PdfReader(io.BytesIO(gauges))
-    assert alone.trailer["/Root"]["/MarkInfo"]["/Marked"]
+    mark_info = alone.root_object["/MarkInfo"].get_object()
+    assert isinstance(mark_info, pypdf.generic.DictionaryObject)
+    assert mark_info["/Marked"]
     for page in alone.pages:
         assert float(page.mediabox.width) == pytest.approx(210 / 25.4 * 72, abs=0.01)
         assert "100 %" in page.extract_text()

@@ -92,7 +92,7 @@ def figures_of(pdf: pikepdf.Pdf) -> Iterator[tuple[int, Polygon]]:
             return
         if node.S == "/Figure":
             yield index[node.Pg.objgen], box(*(float(v) for v in node.A.BBox))
-        kids = node.get("/K", [])
+        kids = node.get("/K", pikepdf.Array())
         for kid in kids if isinstance(kids, pikepdf.Array) else [kids]:
             yield from below(kid)
 

@@ -51,7 +51,7 @@ def test_packs_hold_what_is_needed_and_the_spares_and_not_one_pack_more(asked: l
 def test_two_pieces_together_never_need_more_packs_than_apart(
     one: list[Need], other: list[Need]
 ) -> None:
-    apart: dict[object, int] = {}
+    apart: dict[tuple[str, int, str, str], int] = {}
     for purchase in (*purchases(one), *purchases(other)):
         of = product(purchase.balloon)
         apart[of] = apart.get(of, 0) + purchase.units

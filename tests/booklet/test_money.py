@@ -47,7 +47,9 @@ rates_of_any_kind = st.builds(
         ("2.665", "EUR", "2.67"),
     ],
 )
-def test_halves_go_up_at_the_currencys_smallest_unit(amount: str, currency: str, right: str):
+def test_halves_go_up_at_the_currencys_smallest_unit(
+    amount: str, currency: str, right: str
+) -> None:
     assert str(rounded(Decimal(amount), currency)) == right
 
 

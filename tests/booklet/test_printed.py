@@ -177,14 +177,20 @@ def test_every_turn_names_its_joints_on_paper(printed: Printed) -> None:
             assert " ".join(row.split()) in text
 
 
+def dictionary(of: pypdf.generic.DictionaryObject, key: str) -> pypdf.generic.DictionaryObject:
+    found = of[key].get_object()
+    assert isinstance(found, pypdf.generic.DictionaryObject)
+    return found
+
+
 def test_document_is_tagged_and_titled(printed: Printed) -> None:
     """ISO 32000-1, 14.7 and 14.8: structure tree, marked, language, title shown."""
     book, reader, _ = printed
-    root = reader.trailer["/Root"]
-    assert root["/MarkInfo"]["/Marked"]
-    assert root["/Lang"] == "en-GB"
-    assert root["/ViewerPreferences"]["/DisplayDocTitle"]
-    assert book.facts.name in reader.metadata.title
+    root = reader.root_object
+    assert dictionary(root, "/MarkInfo")["/Marked"]
+    assert str(root["/Lang"]) == "en-GB"
+    assert dictionary(root, "/ViewerPreferences")["/DisplayDocTitle"]
+    assert book.facts.name in str(reader.metadata and reader.metadata.title)
     figures = list(alternatives(root["/StructTreeRoot"]))
     assert all(figures)
     assert len(set(figures)) == len(figures), "each picture has words of its own"

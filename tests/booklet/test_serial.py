@@ -7,6 +7,7 @@ import re
 from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
+from typing import Any
 
 import pikepdf
 import pypdf
@@ -85,7 +86,7 @@ def checked(tmp_path: Path, data: bytes, key: bytes = b"") -> Verified:
     return verify(file, key)
 
 
-def changed(data: bytes, change: Change, **how: object) -> bytes:
+def changed(data: bytes, change: Change, **how: Any) -> bytes:
     with pikepdf.open(io.BytesIO(data)) as pdf:
         change(pdf)
         out = io.BytesIO()

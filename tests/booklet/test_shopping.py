@@ -6,6 +6,7 @@ import csv
 import io
 from decimal import Decimal
 from pathlib import Path
+from typing import Any
 
 import pytest
 from hypothesis import given, settings
@@ -22,7 +23,7 @@ DESIGNS = Path(__file__).parent.parent.parent / "designs"
 NAMES = ("reading_star", "walk_through_gate", "picture_frame")
 
 
-def asked(name: str, times: int = 1, **changes: object) -> Asked:
+def asked(name: str, times: int = 1, **changes: Any) -> Asked:
     design = read_design(DESIGNS / f"{name}.yaml").model_copy(update=changes)
     return Asked(f"{name}.yaml", design, build_framework(design), times)
 
@@ -92,7 +93,7 @@ def test_no_sum_is_told_when_a_price_is_missing() -> None:
         ({"currency": "EUR"}, "GBP in walk_through_gate.yaml and EUR in picture_frame.yaml"),
     ],
 )
-def test_designs_that_disagree_are_told_apart(changes: dict[str, object], words: str) -> None:
+def test_designs_that_disagree_are_told_apart(changes: dict[str, Any], words: str) -> None:
     with pytest.raises(DesignProblemsError) as found:
         shopping_list([asked("walk_through_gate"), asked("picture_frame", **changes)])
     (problem,) = found.value.problems

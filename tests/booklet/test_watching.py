@@ -5,14 +5,17 @@ from __future__ import annotations
 import signal
 import subprocess
 import sys
+from collections.abc import Callable, Iterator
 from itertools import islice
 from pathlib import Path
+from typing import Any
 
 import pytest
 
-from buildplan.commands import watching
 from buildplan.commands.watching import Glance, preview_path, saves, watch
+from buildplan.evaluation.evaluating import resting_shape
 from buildplan.shape.constants import CONSTANTS
+from buildplan.shape.model import Shape
 
 FRAME = Path(__file__).parent.parent.parent / "designs" / "picture_frame.yaml"
 TEXT = FRAME.read_text("utf-8")
@@ -28,7 +31,7 @@ def design(tmp_path: Path) -> Path:
 def looked_at(design: Path, *contents: str | bytes | None) -> list[Glance]:
     """What is shown when the file is saved with each of `contents` in turn; None takes it away."""
 
-    def saved():
+    def saved() -> Iterator[None]:
         for content in contents:
             if content is None:
                 design.unlink()
@@ -66,15 +69,15 @@ def test_broken_and_half_written_files_are_survived(design: Path) -> None:
 def test_a_fault_of_ours_does_not_end_the_watch(
     design: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    real, calls = watching.resting_shape, []
+    calls = []
 
-    def faulty(*arguments):
+    def faulty(*arguments: Any) -> Shape:
         calls.append(arguments)
         if len(calls) == 1:
             raise FloatingPointError("on purpose")
-        return real(*arguments)
+        return resting_shape(*arguments)
 
-    monkeypatch.setattr(watching, "resting_shape", faulty)
+    monkeypatch.setattr("buildplan.commands.watching.resting_shape", faulty)
     first, second = looked_at(design, TEXT, TEXT)
     assert "fault" in first.lines[0]
     assert second.picture is not None
@@ -82,24 +85,24 @@ def test_a_fault_of_ours_does_not_end_the_watch(
 
 def test_saves_are_told_once_each_and_only_at_rest(design: Path) -> None:
     """A scripted disk in place of a clock: at each pause the next thing happens to the file."""
-    happens = iter(
-        [
-            lambda: None,  # at rest after the first look
-            lambda: None,
-            lambda: design.write_text("", "utf-8"),  # an editor empties it ...
-            lambda: design.write_text("a: 1", "utf-8"),  # ... and writes it
-            lambda: None,
-            lambda: design.unlink(),
-            lambda: None,
-            lambda: None,
-            lambda: design.write_text("a: 12", "utf-8"),
-            lambda: None,
-        ]
-    )
-    sizes = [
-        None if state is None else state[1]
-        for state in islice(saves(design, lambda _: next(happens)()), 4)
+    steps: list[Callable[[], object]] = [
+        lambda: None,  # at rest after the first look
+        lambda: None,
+        lambda: design.write_text("", "utf-8"),  # an editor empties it ...
+        lambda: design.write_text("a: 1", "utf-8"),  # ... and writes it
+        lambda: None,
+        lambda: design.unlink(),
+        lambda: None,
+        lambda: None,
+        lambda: design.write_text("a: 12", "utf-8"),
+        lambda: None,
     ]
+    happens = iter(steps)
+
+    def pause(_: float) -> None:
+        next(happens)()
+
+    sizes = [None if state is None else state[1] for state in islice(saves(design, pause), 4)]
     assert sizes == [len(TEXT.encode()), 4, None, 5]
 
 

@@ -8,6 +8,7 @@ from design_texts import RING, TRIANGLE, changed, problems
 from buildplan.source.file_changes import changed_text
 from buildplan.source.kinds import FileKind as K
 from buildplan.source.problems import Problem
+from buildplan.source.suggestions import Put
 
 HEAD = RING[: RING.index("  tube:")]
 LETTERS = HEAD + "  letters: {text: LEO, cells: 7, long: long, brace: cross, lock: lock}\n"
@@ -105,4 +106,8 @@ def test_what_does_not_mend_is_not_suggested() -> None:
     """The nearest name is that of a round, which no brace can be made of."""
     text = changed(RING, ("brace: cross", "brace: lokc"))
     (problem,) = problems(text)
-    assert all(way.changes[0].value != "lock" for way in problem.suggestion.ways)
+    assert all(
+        isinstance(change, Put) and change.value != "lock"
+        for way in problem.suggestion.ways
+        for change in way.changes
+    )

@@ -73,8 +73,8 @@ def test_repeats_of_repeats_are_counted_without_being_laid_out() -> None:
 def test_joints_that_may_be_named_are_those_that_are_built(path: Path) -> None:
     design = read_design(path)
     framework = build_framework(design)
-    if design.build.tube is not None:
-        counts = joint_counts(salvage(Tube, design.build.tube.model_dump(by_alias=True)))
+    if (keys := design.build.keys_of(Tube)) is not None:
+        counts = joint_counts(salvage(Tube, keys.model_dump(by_alias=True)))
         assert counts is not None
         known = {f"{letter}{i + 1}" for letter, n in counts.items() for i in range(n)}
         assert known == set(framework.joints)
@@ -100,11 +100,12 @@ def test_stages_and_kinds_of_work_are_those_of_the_sequence() -> None:
 
 def test_a_part_that_is_right_is_salvaged_whole() -> None:
     design = read(VALID_FILES[0].read_bytes())
-    assert design.build.tube is not None
-    data = design.build.tube.model_dump()
+    keys = design.build.keys_of(Tube)
+    assert keys is not None
+    data = keys.model_dump()
     salvaged = salvage(Tube, data)
     assert not salvaged.wrong
-    assert salvaged.part == design.build.tube
+    assert salvaged.part == keys
     broken = salvage(Tube, {**data, "chains": 7, "course": ["fun"]})
     assert broken.wrong == {"chains", "course"}
     assert broken.right("closed", "long")

@@ -9,6 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from buildplan.framework.cells import CELL_KINDS
+from buildplan.language.messages import Listing
 from buildplan.patterns.course import cell_of, expand_course
 from buildplan.patterns.course_edits import (
     Cells,
@@ -39,7 +40,9 @@ def test_a_course_is_written_as_it_is_laid(cells: Cells, times: int) -> None:
 def test_cells_that_are_put_in_are_all_that_is_new(cells: Cells, name: str, number: int) -> None:
     edit = added(cells, name, number)
     assert Counter(edit.cells) == Counter(cells) + Counter({cell_of(name): number})
-    assert all(1 <= place <= len(cells) for place in dict(edit.words.values)["places"].items)
+    places = dict(edit.words.values)["places"]
+    assert isinstance(places, Listing)
+    assert all(isinstance(at, int) and 1 <= at <= len(cells) for at in places.items)
     rest = iter(edit.cells)
     assert all(cell in rest for cell in cells), "the others keep their order"
     there = sum(cell == cell_of(name) for cell in edit.cells)

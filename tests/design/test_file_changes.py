@@ -11,7 +11,8 @@ from hypothesis import strategies as st
 
 from buildplan.framework.cells import CELL_KINDS
 from buildplan.patterns.course import expand_course
-from buildplan.patterns.course_runs import moved_joint, run_changes, scaled, stretches
+from buildplan.patterns.course_runs import moved_joint, run_changes, stretches
+from buildplan.patterns.growing import scaled
 from buildplan.patterns.tube_keys import Tube
 from buildplan.source.file_changes import CannotChangeError, changed_data, changed_text
 from buildplan.source.suggestions import Change, Put, Rename, TakeOut

@@ -26,8 +26,8 @@ METRIC = ("units: in", "units: cm")
 def test_colours_of_css_are_those_of_another_library() -> None:
     # matplotlib's table of the colours of CSS Color Module Level 4
     for name, value in CSS4_COLORS.items():
-        assert hex_of(name) == value.upper()
-    assert hex_of("Light Sea Green") == CSS4_COLORS["lightseagreen"].upper()
+        assert hex_of(name) == str(value).upper()
+    assert hex_of("Light Sea Green") == str(CSS4_COLORS["lightseagreen"]).upper()
     assert not set(OWN) & set(CSS4_COLORS)
     assert hex_of("no colour") is None
 

@@ -32,7 +32,7 @@ def elements(node: pikepdf.Object, role: str) -> Iterator[pikepdf.Object]:
     if isinstance(node, pikepdf.Dictionary) and "/S" in node:
         if pikepdf.Name("/" + role) == node.S:
             yield node
-        kids = node.get("/K", [])
+        kids = node.get("/K", pikepdf.Array())
         for kid in kids if isinstance(kids, pikepdf.Array) else [kids]:
             yield from elements(kid, role)
 

@@ -11,7 +11,7 @@ import yaml
 from buildplan.design.building import build_framework
 from buildplan.design.model import Design
 from buildplan.drawing.fonts import text_width
-from buildplan.drawing.marks import Circle, Curve, Label, Mark, Picture, Point, Polyline
+from buildplan.drawing.marks import Circle, Curve, Inset, Label, Mark, Picture, Point, Polyline
 from buildplan.framework.model import Framework
 
 Balloons = dict[str, tuple[object, ...]]
@@ -131,6 +131,8 @@ def mark_points(mark: Mark) -> list[Point]:
             found += [bezier(start, piece, i / 8) for i in range(1, 9)]
             start = piece[2]
         return found
+    if isinstance(mark, Inset):
+        raise TypeError("no picture of these has another within it")
     a, b, c, d, e, f = mark.matrix
     half = mark.look.aspect / 2 if mark.look.form == "link" else 0.5
     return [

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from pathlib import Path
+from typing import Any
 
 import pytest
 
@@ -25,8 +27,8 @@ def test_no_outline_gets_past_its_budget(name: str, monkeypatch: pytest.MonkeyPa
     searches = len(tasks_for(outline, gauges_from(8.0), Voice()))
     count = {"laid": 0, "solved": 0}
 
-    def counted(what: str, work):
-        def wrapped(*given):
+    def counted(what: str, work: Callable[..., Any]) -> Callable[..., Any]:
+        def wrapped(*given: Any) -> Any:
             count[what] += 1
             return work(*given)
 

@@ -13,7 +13,9 @@ from shapely import Point, Polygon, box, hausdorff_distance
 from shapely.affinity import rotate, scale, translate
 
 from buildplan.design.building import build_framework
+from buildplan.design.model import Design
 from buildplan.design.reading import read_design
+from buildplan.drawing.marks import Polyline
 from buildplan.fitting.cells import KINDS, laid_cells
 from buildplan.fitting.courses import Course
 from buildplan.fitting.effort import QUICK
@@ -31,12 +33,20 @@ from buildplan.fitting.search import search_courses
 from buildplan.fitting.sources import gauges_for, read_outline
 from buildplan.fitting.tube_design import design_of, gauges_from
 from buildplan.fitting.workers import working
+from buildplan.framework.cells import CellKind
 from buildplan.framework.counts import balloon_counts
 from buildplan.language.voice import Voice
 from buildplan.patterns.course import expand_course
+from buildplan.patterns.tube_keys import Tube
 from buildplan.shape.finding import find_shape
 
 ENGLISH = Voice()
+
+
+def course_of(design: Design) -> list[CellKind]:
+    tube = design.build.keys_of(Tube)
+    assert tube is not None
+    return expand_course(tube)
 
 
 @pytest.fixture(scope="module", params=["drop", "house"])
@@ -79,7 +89,7 @@ def test_the_written_file_is_the_same_design(fits: tuple[Fit, ...], tmp_path: Pa
         file = tmp_path / "fit.yaml"
         file.write_text(fit_text(fit, ENGLISH), "utf-8")
         read = read_design(file)
-        assert expand_course(read.build.tube) == expand_course(fit.design.build.tube)
+        assert course_of(read) == course_of(fit.design)
         framework = build_framework(read)
         assert sum(balloon_counts(framework).values()) == fit.balloons
         assert read == fit.design.model_copy(update={"build": read.build})
@@ -115,7 +125,9 @@ def test_the_same_input_gives_the_same_bytes() -> None:
 def test_the_picture_shows_the_outline_where_the_piece_is(fits: tuple[Fit, ...]) -> None:
     fit = recommended(fits)
     picture = fit_picture(fit, ENGLISH)
-    line = np.array(picture.marks[-2].points)
+    drawn = picture.marks[-2]
+    assert isinstance(drawn, Polyline)
+    line = np.array(drawn.points)
     assert line.min() >= 0
     assert line[:, 0].max() <= picture.width
     assert line[:, 1].max() <= picture.height
@@ -158,7 +170,7 @@ def test_a_course_is_laid_out_whole() -> None:
     course = Course(first=4, cells=(0, 1), last=None, mirrored=True, fold=3)
     assert course.part == (4, 0, 1, 1, 0)
     design = design_of(course, gauges_from(8), "test")
-    assert len(expand_course(design.build.tube)) == 15
+    assert len(course_of(design)) == 15
 
 
 def test_courses_found_for_a_ring_of_any_size_close() -> None:
@@ -181,13 +193,16 @@ def test_a_band_gets_a_tube_of_its_width() -> None:
     """The letter O is about 33 cm wide at 150 cm: a gauge is chosen that makes the tube so, and
     its opening then is the hole. Areas by shapely."""
     outline = read_outline("letter:O", 1.5)
+    width_m = band_width_m(outline)
+    assert width_m is not None
     wanted = min(
         gauges_for(outline),
-        key=lambda gauge: abs(gauge * 0.0254 * WIDTH_PER_GAUGE - band_width_m(outline)),
+        key=lambda gauge: abs(gauge * 0.0254 * WIDTH_PER_GAUGE - width_m),
     )
-    assert wanted * 0.0254 * WIDTH_PER_GAUGE == pytest.approx(band_width_m(outline), rel=0.06)
+    assert wanted * 0.0254 * WIDTH_PER_GAUGE == pytest.approx(width_m, rel=0.06)
     (fit,) = fit_outline(outline, (wanted,), effort=QUICK)
     assert fit.good
+    assert fit.inside is not None
     hole, opening = enclosed(outline.holes[0]), fit.inside.opening
     assert opening.intersection(hole).area / opening.union(hole).area > 0.8
     assert fit.likeness == fit.inside.overlap > 0.85

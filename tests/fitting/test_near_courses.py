@@ -37,7 +37,8 @@ SHORT = "[{repeat: 5, cells: [straight, fan]}]"
 
 
 def data(course: str) -> dict[str, Any]:
-    return yaml.safe_load(HEAD.replace("COURSE", course))
+    found: dict[str, Any] = yaml.safe_load(HEAD.replace("COURSE", course))
+    return found
 
 
 @pytest.fixture(scope="module")

@@ -19,6 +19,7 @@ from buildplan.fitting.resize_options import Way
 from buildplan.fitting.resizing import WAYS, one_way
 from buildplan.framework.counts import balloon_counts
 from buildplan.patterns.course import expand_course
+from buildplan.patterns.tube_keys import Tube
 from buildplan.source.file_changes import changed_data, changed_text
 
 ROOT = Path(__file__).parent.parent.parent
@@ -87,7 +88,7 @@ def test_by_gauge_every_length_goes_with_the_gauge(piece: str) -> None:
 
 def distances(one: Measured) -> np.ndarray:
     places = one.shape.positions_m
-    return np.linalg.norm(places[:, None] - places[None], axis=2)
+    return np.asarray(np.linalg.norm(places[:, None] - places[None], axis=2))
 
 
 def test_half_the_height_takes_the_smaller_link() -> None:
@@ -115,11 +116,12 @@ def test_by_cells_it_comes_near_keeps_its_gauge_and_passes(piece: str, tmp_path:
     assert read_design(file) == made.design
     # counts are those of the graph that the file makes
     assert sum(balloon_counts(build_framework(read_design(file))).values()) == made.balloons
-    tube = now.design.build.tube
-    if tube is not None and made.design.build.tube is not None:
+    tube = now.design.build.keys_of(Tube)
+    made_tube = made.design.build.keys_of(Tube)
+    if tube is not None and made_tube is not None:
         turns = [
             [cell.name for cell in expand_course(one) if cell.name != "straight"]
-            for one in (tube, made.design.build.tube)
+            for one in (tube, made_tube)
         ]
         assert turns[0] == turns[1]
 

@@ -6,6 +6,7 @@ import json
 from collections import Counter
 from itertools import pairwise
 from pathlib import Path
+from typing import Any
 
 import networkx as nx
 import numpy as np
@@ -59,7 +60,7 @@ def built(folder: Path, build: str, more: str = "") -> Framework:
     return build_framework(read_design(file))
 
 
-def edges(graph: nx.MultiGraph) -> list[object]:
+def edges(graph: nx.MultiGraph) -> list[tuple[Any, list[Any], list[Any]]]:
     return sorted(
         (key, sorted((one, other)), sorted(data.items()))
         for one, other, key, data in graph.edges(keys=True, data=True)

@@ -85,7 +85,7 @@ def fewest_odd_by_brute_force(part: nx.MultiGraph, count: int) -> int:
     for one, other, key in part.edges(keys=True):
         at[one].append((key, one))
         at[other].append((key, other))
-    best = part.number_of_edges()
+    best: int = part.number_of_edges()
     for choice in product(*(list(pairings(ends)) for ends in at.values())):
         joined = nx.Graph()
         joined.add_nodes_from(key for _, _, key in part.edges(keys=True))
@@ -123,7 +123,7 @@ def test_two_odd_trails_with_an_even_one_between_are_paired_up() -> None:
     """A comb whose first and last teeth are odd: the odd balloon is handed on."""
     graph = nx.MultiGraph()
     ties = ["ab", "bc", "bd", "de", "df", "fg", "fh", "hi", "hj", "jk", "jl"]
-    for number, (one, other) in enumerate(ties):
-        graph.add_edge(one, other, key=f"e{number}")
+    for number, tie in enumerate(ties):
+        graph.add_edge(tie[0], tie[1], key=f"e{number}")
     lengths = sorted(len(trail) for trail in fewest_trails(graph))
     assert sum(length % 2 for length in lengths) == len(ties) % 2

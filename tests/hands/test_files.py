@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from buildplan.design.reading import read_design
-from buildplan.evaluation.evaluating import evaluate
+from buildplan.evaluation.evaluating import Evaluation, evaluate
 from buildplan.hands.file import gathered, hands_text, read_hands
 from buildplan.hands.model import ChainOfTen, RingAcross, StandingHeight, Work
 from buildplan.hands.sheet import LogError, read_log, sheet_rows
@@ -19,12 +19,16 @@ DESIGNS = Path(__file__).parents[2] / "designs"
 
 
 @pytest.fixture(scope="module")
-def frame():
+def frame() -> Evaluation:
     design = read_design(DESIGNS / "picture_frame.yaml")
     return evaluate(design, design.units, 12)
 
 
-def filled(frame, delimiter: str = ",", comma: str = ".") -> str:
+def never_asked(name: str) -> Evaluation:
+    raise AssertionError(f"{name} is not needed")
+
+
+def filled(frame: Evaluation, delimiter: str = ",", comma: str = ".") -> str:
     """The sheet with all that was expected measured, as a spreadsheet saves it."""
     head, *rows = sheet_rows(frame, "picture_frame.yaml")
     text = io.StringIO()
@@ -37,7 +41,9 @@ def filled(frame, delimiter: str = ",", comma: str = ".") -> str:
 
 
 @pytest.mark.parametrize(("delimiter", "comma"), [(",", "."), (";", ","), ("\t", ",")])
-def test_a_filled_sheet_comes_back_as_it_was_measured(frame, delimiter: str, comma: str) -> None:
+def test_a_filled_sheet_comes_back_as_it_was_measured(
+    frame: Evaluation, delimiter: str, comma: str
+) -> None:
     found = read_log("\ufeff" + filled(frame, delimiter, comma), lambda name: frame)
     kinds = {type(one) for one in found}
     assert kinds == {ChainOfTen, RingAcross, StandingHeight, Work}
@@ -49,7 +55,7 @@ def test_a_filled_sheet_comes_back_as_it_was_measured(frame, delimiter: str, com
     assert timed[Kind.BRACE] == Work(Kind.BRACE, braces, 12.5)
 
 
-def test_the_file_gives_back_what_was_written(frame, tmp_path: Path) -> None:
+def test_the_file_gives_back_what_was_written(frame: Evaluation, tmp_path: Path) -> None:
     found = read_log(filled(frame), lambda name: frame)
     path = tmp_path / "hands.yaml"
     path.write_text(hands_text(found), "utf-8")
@@ -60,7 +66,7 @@ def test_the_file_gives_back_what_was_written(frame, tmp_path: Path) -> None:
 
 
 def test_a_log_of_times_is_read_too() -> None:
-    found = read_log("kind;count;minutes;note\nbrace;12;20,5;slow\n\nlock;4;2\n", lambda name: None)
+    found = read_log("kind;count;minutes;note\nbrace;12;20,5;slow\n\nlock;4;2\n", never_asked)
     assert found == (Work(Kind.BRACE, 12, 20.5), Work(Kind.LOCK, 4, 2))
 
 
@@ -74,7 +80,7 @@ def test_a_log_of_times_is_read_too() -> None:
         ("f.yaml,work,lok,1,,min,3", "kinds of work"),
     ],
 )
-def test_a_bad_row_is_told_with_its_line(frame, row: str, says: str) -> None:
+def test_a_bad_row_is_told_with_its_line(frame: Evaluation, row: str, says: str) -> None:
     text = f"design,what,which,count,expected,unit,measured\nf.yaml,work,lock,1,,min,3\n{row}\n"
     with pytest.raises(LogError) as told:
         read_log(text, lambda name: frame)
@@ -85,4 +91,4 @@ def test_a_bad_row_is_told_with_its_line(frame, row: str, says: str) -> None:
 
 def test_a_log_without_its_columns_is_refused() -> None:
     with pytest.raises(LogError):
-        read_log("what,minutes\n", lambda name: None)
+        read_log("what,minutes\n", never_asked)

@@ -105,7 +105,7 @@ def test_plural_forms_are_those_of_cldr(language: str) -> None:
     `many` for Spanish millions, which no piece of balloons comes to.)"""
     rule = Locale.parse(LOCALES[language]).plural_form
     chosen = catalogue(language).plural_expr
-    said = gettext.c2py(chosen)  # type: ignore[attr-defined]
+    said = gettext.c2py(chosen)
     for number in range(10_000):
         assert (rule(number) == "one") == (said(number) == 0)
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 import sys
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import replace
 from pathlib import Path
 
@@ -291,6 +291,7 @@ def test_other_files_and_files_that_cannot_be_read(
         with pytest.raises((DesignProblemsError, UnreadableDesignError)) as told:
             read(file)
         error = told.value
+        assert isinstance(error, DesignProblemsError | UnreadableDesignError)
         for one in error.problems if isinstance(error, DesignProblemsError) else [error.problem]:
             assert words(in_words(replace(one, path="", line=None), spoken_voice())) <= KNOWN | own
 
@@ -337,7 +338,9 @@ def test_the_file_that_new_writes(
         lambda: design_text(Wish("fast", "ring", colours=())),
     ],
 )
-def test_what_is_said_of_a_wrong_call(wrong, monkeypatch: pytest.MonkeyPatch) -> None:
+def test_what_is_said_of_a_wrong_call(
+    wrong: Callable[[], object], monkeypatch: pytest.MonkeyPatch
+) -> None:
     speak_made_up(monkeypatch)
     with pytest.raises(ValueError) as told:  # noqa: PT011
         wrong()

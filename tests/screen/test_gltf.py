@@ -33,7 +33,7 @@ validateBytes(bytes).then((report) => console.log(JSON.stringify(report)));
 @pytest.mark.parametrize("name", NAMES)
 def test_another_library_reads_back_places_sizes_and_counts(name: str) -> None:
     data = piece(name)
-    scene = trimesh.load(io.BytesIO(piece_glb(data)), file_type="glb")
+    scene = trimesh.load_scene(io.BytesIO(piece_glb(data)), file_type="glb")
     assert len(scene.graph.nodes_geometry) == len(data.links) + 2 * len(data.locks)
     assert len(scene.geometry) == len(data.balloons)
     at = {joint.label: np.array(joint.at) for joint in data.joints}

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from hypothesis import assume
 from hypothesis import strategies as st
@@ -52,11 +52,12 @@ def tube(
     chains: int = 4,
     closed: bool = False,
     long: Sequence[str] = ("long",),
-    by_letter: dict[str, Sequence[str]] | None = None,
+    by_letter: Mapping[str, Sequence[str]] | None = None,
 ) -> Framework:
     """A tube along `course`, cells by name."""
     letters = [lane.letter for lane in LAYOUTS[chains]]
-    patterns = {letter: list(long) for letter in letters} | (by_letter or {})
+    patterns = {letter: list(long) for letter in letters}
+    patterns |= {letter: list(keys) for letter, keys in (by_letter or {}).items()}
     cells = [cell_kind(*CELLS[name]) for name in course]
     return build_tube(
         "Piece", BALLOONS, TubePlan(closed, patterns, "cross", "cross", "lock", cells)
@@ -89,7 +90,8 @@ def tubes(draw: st.DrawFn) -> Framework:
         missing = least - sum(CELLS[name][side] for name in course)
         course += ["straight"] * max(0, missing)
     long = draw(st.sampled_from((["long"], ["long", "other"], ["long", "long", "other"])))
-    by_letter = draw(st.sampled_from((None, {"B": ["other"]})))
+    of_b: list[str] | None = draw(st.sampled_from((None, ["other"])))
+    by_letter = None if of_b is None else {"B": of_b}
     framework = tube(course, chains, closed, long, by_letter)
     # a side that comes all round within one cell would put two braces on the same joints
     assume(all(brace.links for brace in framework.braces))

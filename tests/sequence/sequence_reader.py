@@ -53,8 +53,8 @@ class Read:
         called = dict.fromkeys(joints, "+".join(joints))
         self.links = Counter(
             {
-                (called.get(neck, neck), called.get(tail, tail), *rest): count
-                for (neck, tail, *rest), count in self.links.items()
+                (called.get(neck, neck), called.get(tail, tail), balloon, role): count
+                for (neck, tail, balloon, role), count in self.links.items()
             }
         )
 

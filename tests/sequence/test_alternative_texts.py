@@ -57,7 +57,7 @@ def test_a_piece_can_be_rebuilt_from_its_pictures_words(name: str) -> None:
     design = read_design(DESIGNS / f"{name}.yaml")
     book = gather_book(design, PAPERS["a4"], design.units, "training")
     reader = pypdf.PdfReader(io.BytesIO(print_booklet(book)))
-    texts = alternative_texts(reader.trailer["/Root"]["/StructTreeRoot"])
+    texts = alternative_texts(reader.root_object["/StructTreeRoot"])
     told = read_words("; ".join(told_once(texts)))
 
     framework = book.framework

@@ -11,8 +11,8 @@ from sequence_pieces import STAR, all_words, told, tube
 from sequence_reader import read_words
 
 from buildplan.framework.model import Framework
-from buildplan.patterns.build import Build
-from buildplan.patterns.colour_order import ColourPattern
+from buildplan.patterns.build import built_as
+from buildplan.patterns.colour_order import ColourOrder, ColourPattern
 from buildplan.patterns.colouring import coloured
 from buildplan.patterns.tube_keys import Tube
 from buildplan.sequence.colour_order import MOST_RUNS, MOST_SECTIONS, colour_runs, sections
@@ -21,7 +21,10 @@ from buildplan.sequence.model import Kind
 from buildplan.sequence.replay import replay
 from buildplan.sequence.steps import plan_steps
 
-A_TUBE = Build.model_construct(tube=Tube.model_construct())
+A_TUBE = built_as(
+    "tube",
+    Tube(closed=False, chains=4, long="long", brace="cross", lock="lock", course=["straight"]),
+)
 
 TWO = st.lists(st.sampled_from(["deep blue", "ivory"]), min_size=1, max_size=90)
 
@@ -53,7 +56,7 @@ def test_a_coloured_tube_can_be_rebuilt_from_words(
     chains: int, closed: bool, length: int, kind: str, braces: bool
 ) -> None:
     framework = tube(["straight"] * length, chains, closed)
-    patterns = {
+    patterns: dict[str, ColourOrder] = {
         "stripes": ColourPattern(stripes={"long": 2, "other": 1}),
         "spiral": ColourPattern(spiral={"long": 3, "other": 1}),
         "fade": ColourPattern(fade=["long", "other"]),

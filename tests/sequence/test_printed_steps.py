@@ -52,8 +52,8 @@ EDGES = ["12", "13", "14", "15", "23", "34", "45", "52", "62", "63", "64", "65"]
 @pytest.mark.parametrize("build", [TUBE, OCTAHEDRON])
 def test_a_piece_can_be_rebuilt_from_its_printed_booklet(build: str, tmp_path: Path) -> None:
     if build == OCTAHEDRON:
-        for one, other in EDGES:
-            build += f"      - {{from: v{one}, to: v{other}, balloon: long}}\n"
+        for edge in EDGES:
+            build += f"      - {{from: v{edge[0]}, to: v{edge[1]}, balloon: long}}\n"
     file = tmp_path / "trial.yaml"
     file.write_text(BALLOONS + build, encoding="utf-8")
     design = read_design(file)

@@ -19,13 +19,12 @@ from buildplan.patterns.column import Column, build_column
 from buildplan.sequence import reach
 from buildplan.sequence.courses import Course, Order, order_of
 from buildplan.sequence.exchange import steps_as_json
-from buildplan.sequence.model import Kind
+from buildplan.sequence.model import Kind, Way
 from buildplan.sequence.operations import operations
 from buildplan.sequence.ordering import in_order
 from buildplan.sequence.reach import (
     Hands,
     Posture,
-    Way,
     find_reach,
     lifters,
     ways_to_joints,

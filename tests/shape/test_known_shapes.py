@@ -33,7 +33,8 @@ def listed(piece: nx.Graph) -> Framework:
 
 
 def radii(shape: Shape) -> np.ndarray:
-    return np.linalg.norm(shape.positions_m - shape.positions_m.mean(axis=0), axis=1)
+    from_middle = shape.positions_m - shape.positions_m.mean(axis=0)
+    return np.asarray(np.linalg.norm(from_middle, axis=1))
 
 
 SOLIDS = {
