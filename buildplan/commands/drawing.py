@@ -69,7 +69,7 @@ def draw(
     from buildplan.commands.files import book_of, wrong_ending
     from buildplan.drawing.camera import CAMERAS
     from buildplan.drawing.forms import FORMS
-    from buildplan.drawing.scene import finished_picture
+    from buildplan.drawing.scene import finished_picture, finished_words
 
     if (view is not None) + (step is not None) + every > 1:
         raise typer.BadParameter(say("choose one of --view, --step and --all"))
@@ -98,7 +98,8 @@ def draw(
         picture = step_drawings(book)[step]
     else:
         camera = CAMERAS[(view or View.FRONT).value]
-        picture = finished_picture(book.framework, book.shape, camera, 720, 720)
+        words = finished_words(book.framework, camera, book.voice)
+        picture = finished_picture(book.framework, book.shape, camera, 720, 720, alt=words)
     _write_picture(picture, target)
 
 

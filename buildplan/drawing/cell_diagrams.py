@@ -36,7 +36,7 @@ from buildplan.drawing.seat import FloatArray, seat_toward
 from buildplan.drawing.way_round import WAY, Row, order_of
 from buildplan.framework.model import Brace, Cell, Framework, Link, Role
 from buildplan.language.phrases import sentences
-from buildplan.language.speaking import say, say_in
+from buildplan.language.voice import Voice
 
 # how far back each chain lies: 0 front, 1 back
 DEPTHS = {2: (0.0, 0.0), 3: (0.0, 0.5, 1.0), 4: (0.0, 0.0, 1.0, 1.0)}
@@ -72,7 +72,9 @@ def newest_brace(framework: Framework, cell: Cell) -> Brace:
     return framework.brace[max(cell.first, cell.second)]
 
 
-def cell_diagram(framework: Framework, cell_number: int, width: float, height: float) -> Picture:
+def cell_diagram(
+    framework: Framework, cell_number: int, width: float, height: float, voice: Voice
+) -> Picture:
     """A cell with its two braces; the one tied last is bold.
 
     A balloon that both braces use is marked "shared", one across skipped joints "single";
@@ -83,7 +85,7 @@ def cell_diagram(framework: Framework, cell_number: int, width: float, height: f
     joint = framework.brace[cell.first].section[0]
     part = framework.part_at(joint)
     mirrored = part is not None and part.mirrored
-    return _CellDrawing(framework.built_with(joint), cell, width, height, mirrored).picture()
+    return _CellDrawing(framework.built_with(joint), cell, width, height, mirrored, voice).picture()
 
 
 @dataclass(frozen=True)
@@ -93,6 +95,7 @@ class _CellDrawing:
     width: float
     height: float
     mirrored: bool
+    voice: Voice
 
     def _seat(self, joints: Mapping[str, tuple[Point, float]]) -> Camera:
         """The seat at the newest brace, as `open_end_seat` has it of the real shape."""
@@ -224,7 +227,10 @@ class _CellDrawing:
         pale = mix(colour, PAPER, 0.7)
         word = ""
         if link.role is Role.SINGLE:
-            ink, word = Ink(pale, INK, 1.1, (3, 2)), say_in("balloon of a cell", "single")
+            ink, word = (
+                Ink(pale, INK, 1.1, (3, 2)),
+                self.voice.say_in("balloon of a cell", "single"),
+            )
         elif link.id in newest.links:
             ink = Ink(mix(colour, PAPER, 0.15), INK, 2.0)
         elif link.role is Role.BRACE:
@@ -232,7 +238,7 @@ class _CellDrawing:
         else:
             ink = Ink(pale, SOFT, 0.9)
         if link.id in newest.shared:
-            word = say_in("balloon of a brace", "shared")
+            word = self.voice.say_in("balloon of a brace", "shared")
         depth = (joints[link.start][1] + joints[link.finish][1]) / 2
         return _Bar(link, spots[link.start], spots[link.finish], depth, ink, word)
 
@@ -256,7 +262,7 @@ class _CellDrawing:
             own = [bar for bar in all_of_it if not bar.word] or all_of_it
             if not own:
                 continue
-            text = say_in("label", "brace {number}", number=number)
+            text = self.voice.say_in("label", "brace {number}", number=number)
             wide = text_width(text, TYPE, bold=True) / 2 + 2
             bodies = [bar.body(half) for bar in sorted(own, key=lambda bar: bar.depth)]
             spot = best_spot(bodies, wide, clutter, self._on_side(side))
@@ -275,10 +281,10 @@ class _CellDrawing:
     def _alt(self, links: Iterable[Link], newest: Brace) -> str:
         cell = self.cell
         parts = [
-            say(
+            self.voice.say(
                 "Cell {number}, {kind}, between brace {first} and brace {second}.",
                 number=cell.number,
-                kind=cell_label(cell.name),
+                kind=cell_label(cell.name, self.voice),
                 first=cell.first,
                 second=cell.second,
             )
@@ -286,22 +292,26 @@ class _CellDrawing:
         for number in (cell.first, cell.second):
             brace = self.framework.brace[number]
             joints = ", ".join(brace.section)
-            parts.append(say("Brace {brace} holds {joints}.", brace=number, joints=joints))
+            parts.append(
+                self.voice.say("Brace {brace} holds {joints}.", brace=number, joints=joints)
+            )
         parts.append(
-            say(
+            self.voice.say(
                 "New in brace {brace}: {balloons}.",
                 brace=newest.number,
-                balloons=_list(newest.links),
+                balloons=_list(newest.links, self.voice),
             )
         )
         if newest.shared:
-            shared = _list(newest.shared)
-            parts.append(say("Shared with another brace: {balloons}.", balloons=shared))
+            shared = _list(newest.shared, self.voice)
+            parts.append(self.voice.say("Shared with another brace: {balloons}.", balloons=shared))
         if cell.skipped:
-            parts.append(say("Skipped: {joints}.", joints=_list(cell.skipped)))
+            parts.append(
+                self.voice.say("Skipped: {joints}.", joints=_list(cell.skipped, self.voice))
+            )
         singles = [link.id for link in links if link.role is Role.SINGLE]
         if singles:
-            parts.append(say("Single: {singles}.", singles=_list(singles)))
+            parts.append(self.voice.say("Single: {singles}.", singles=_list(singles, self.voice)))
         return sentences(*parts)
 
 
@@ -320,8 +330,8 @@ def _baseline(middle: Point) -> Point:
     return (middle[0], middle[1] - TYPE * 0.36)
 
 
-def _list(words: Iterable[str]) -> str:
-    return ", ".join(words) or say_in("balloons", "none")
+def _list(words: Iterable[str], voice: Voice) -> str:
+    return ", ".join(words) or voice.say_in("balloons", "none")
 
 
 def _pushed_apart(

@@ -20,17 +20,17 @@ from buildplan.drawing.map_words import chains_words, ties_words
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.framework.model import Framework, Link, Role
 from buildplan.language.phrases import sentences
-from buildplan.language.speaking import say, say_in, spoken_voice
+from buildplan.language.voice import Voice
 
 BACK = (0.5, 0.5)  # of a link: how far to the right and up the back is drawn
 LARGEST_LINK = 66.0  # points
 
 
-def face_map(framework: Framework, width: float, height: float) -> Picture:
+def face_map(framework: Framework, width: float, height: float, voice: Voice) -> Picture:
     """Every joint, link, brace number and lock of `framework`, which has a mirror and says where
     it is laid; at most `width` by `height` points."""
     radius = joint_radius(framework)
-    key_height, key = legend(_legend_items(framework), width)
+    key_height, key = legend(_legend_items(framework, voice), width)
     link_m = max(one.tie_to_tie_m for one in framework.balloons.values() if one.kind.is_strut)
     flat = {joint: _flat(framework.laid[joint], link_m) for joint in framework.joints}
     wide = max(x for x, _ in flat.values()) - min(x for x, _ in flat.values())
@@ -54,7 +54,7 @@ def face_map(framework: Framework, width: float, height: float) -> Picture:
     for brace in framework.braces:
         marks += _number(between(spots[brace.section[0]], spots[brace.section[1]]), brace.number)
     top = max(y for _, y in spots.values()) + margin
-    return Picture(width, top, tuple(marks), _alt(framework))
+    return Picture(width, top, tuple(marks), _alt(framework, voice))
 
 
 def _flat(at: tuple[float, float, float], link_m: float) -> Point:
@@ -87,29 +87,29 @@ def _number(at: Point, number: int) -> list[Mark]:
     ]
 
 
-def _legend_items(framework: Framework) -> list[tuple[str, str]]:
+def _legend_items(framework: Framework, voice: Voice) -> list[tuple[str, str]]:
     items = [
-        ("joint", say_in("legend", "joint")),
-        ("skipped", say_in("legend", "joint that no brace reaches")),
-        ("lock", say_in("legend", "lock")),
+        ("joint", voice.say_in("legend", "joint")),
+        ("skipped", voice.say_in("legend", "joint that no brace reaches")),
+        ("lock", voice.say_in("legend", "lock")),
     ]
     for i, long in enumerate(framework.chains):
-        place = spoken_voice().tell(long.where)
-        words = say_in("legend", "chain {letter}, {place}", letter=long.letter, place=place)
+        place = voice.tell(long.where)
+        words = voice.say_in("legend", "chain {letter}, {place}", letter=long.letter, place=place)
         items.append((str(i), words))
-    items.append(("brace", say_in("legend", "brace balloon")))
+    items.append(("brace", voice.say_in("legend", "brace balloon")))
     if any(brace.shared for brace in framework.braces):
-        items.append(("shared", say_in("legend", "brace balloon that two braces share")))
-    return [*items, ("single", say_in("legend", "single"))]
+        items.append(("shared", voice.say_in("legend", "brace balloon that two braces share")))
+    return [*items, ("single", voice.say_in("legend", "single"))]
 
 
-def _alt(framework: Framework) -> str:
-    shown = say(
+def _alt(framework: Framework, voice: Voice) -> str:
+    shown = voice.say(
         "Joint map: the front as it is seen, the back behind it, up and to the right. Long chains:"
         " {chains}.",
-        chains=chains_words(framework),
+        chains=chains_words(framework, voice),
     )
     singles = ""
     if framework.singles:
-        singles = say("Singles: {singles}.", singles=", ".join(framework.singles))
-    return sentences(shown, *(ties_words(brace) for brace in framework.braces), singles)
+        singles = voice.say("Singles: {singles}.", singles=", ".join(framework.singles))
+    return sentences(shown, *(ties_words(brace, voice) for brace in framework.braces), singles)

@@ -37,7 +37,7 @@ from buildplan.drawing.line_art import INK, SOFT
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Polyline
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import BalloonType, Framework
-from buildplan.language.speaking import say
+from buildplan.language.voice import Voice
 
 MARGIN = 12 * MM
 RULER_HEIGHT = 54.0
@@ -51,14 +51,16 @@ class GaugeSheet:
     gauges: tuple[Gauge, ...]
 
 
-def gauge_template(balloon: BalloonType, units: Units) -> Picture:
+def gauge_template(balloon: BalloonType, units: Units, voice: Voice) -> Picture:
     """The gauge of one balloon as a full circle at true size, alone on as much paper as it
     takes (for a gauge that a page has room for, see `gauge_sheets`)."""
     size = points(balloon.gauge_m) + 2 * WALL
     centre = (size / 2, size / 2)
-    names = (balloon_words(balloon, units),)
+    names = (balloon_words(balloon, units, voice),)
     gauge = Gauge(balloon.gauge_m, "hole", names, centre)
-    return Picture(size, size, tuple(hole_marks(gauge, units)), gauge_words(gauge, units))
+    return Picture(
+        size, size, tuple(hole_marks(gauge, units, voice)), gauge_words(gauge, units, voice)
+    )
 
 
 @dataclass(frozen=True)
@@ -69,13 +71,13 @@ class Need:
     balloons: tuple[str, ...]
 
 
-def needed_gauges(framework: Framework, units: Units) -> list[Need]:
+def needed_gauges(framework: Framework, units: Units, voice: Voice) -> list[Need]:
     """Each distinct gauge diameter that the piece uses, largest first, with its balloons."""
     used = [framework.balloons[key] for key, n in balloon_counts(framework).items() if n]
     sizes: dict[float, list[str]] = {}
     for balloon in used:
         names = sizes.setdefault(round(balloon.gauge_m, 6), [])
-        if (words := balloon_words(balloon, units)) not in names:
+        if (words := balloon_words(balloon, units, voice)) not in names:
             names.append(words)
     return [Need(size, tuple(names)) for size, names in sorted(sizes.items(), reverse=True)]
 
@@ -116,6 +118,7 @@ def gauge_sheets(
     framework: Framework,
     page_size: tuple[float, float],
     units: Units,
+    voice: Voice,
     *,
     head: float = 0.0,
     foot: float = 0.0,
@@ -132,31 +135,31 @@ def gauge_sheets(
         return _Page(width, height - MARGIN - head, MARGIN + foot + RULER_HEIGHT)
 
     pages = [fresh()]
-    for need in needed_gauges(framework, units):
-        if any(_place(page, need, units) for page in pages):
+    for need in needed_gauges(framework, units, voice):
+        if any(_place(page, need, units, voice) for page in pages):
             continue
         blank = fresh()
-        if _place(blank, need, units):
+        if _place(blank, need, units, voice):
             pages.append(blank)
-        elif _place_half(fresh(), need, units, True):
+        elif _place_half(fresh(), need, units, True, voice):
             for upper in (True, False):
-                if not any(_place_half(page, need, units, upper) for page in pages):
+                if not any(_place_half(page, need, units, upper, voice) for page in pages):
                     pages.append(fresh())
-                    _place_half(pages[-1], need, units, upper)
+                    _place_half(pages[-1], need, units, upper, voice)
         else:
-            _note(pages[-1], need, units)
+            _note(pages[-1], need, units, voice)
     sheets = []
     for page in pages:
-        marks = (*page.marks, *ruler_marks((MARGIN, MARGIN + foot), units))
-        alt = say(
+        marks = (*page.marks, *ruler_marks((MARGIN, MARGIN + foot), units, voice))
+        alt = voice.say(
             "Gauges at true size. {gauges} A ruler of 100 mm and one of 4 in.",
-            gauges=" ".join(gauge_words(gauge, units) for gauge in page.gauges),
+            gauges=" ".join(gauge_words(gauge, units, voice) for gauge in page.gauges),
         )
         sheets.append(GaugeSheet(Picture(width, height, marks, alt), tuple(page.gauges)))
     return tuple(sheets)
 
 
-def _place(page: _Page, need: Need, units: Units) -> bool:
+def _place(page: _Page, need: Need, units: Units, voice: Voice) -> bool:
     """Draw a gauge on the page, if it has room for it in one piece."""
     across = points(need.diameter_m)
     notches = [("notch", across / 2 + jaw + WALL, jaw) for jaw in JAWS]
@@ -169,16 +172,16 @@ def _place(page: _Page, need: Need, units: Units) -> bool:
         inward = 1.0 if side == 0 else -1.0
         if form == "hole":
             gauge = Gauge(need.diameter_m, form, need.balloons, (edge + inward * deep / 2, middle))
-            page.marks += hole_marks(gauge, units)
+            page.marks += hole_marks(gauge, units, voice)
         else:
             gauge = Gauge(need.diameter_m, form, need.balloons, (edge, middle), jaw)
-            page.marks += notch_marks(gauge, inward, units)
+            page.marks += notch_marks(gauge, inward, units, voice)
         page.gauges.append(gauge)
         return True
     return False
 
 
-def _place_half(page: _Page, need: Need, units: Units, upper: bool) -> bool:
+def _place_half(page: _Page, need: Need, units: Units, upper: bool, voice: Voice) -> bool:
     """Draw half a notch on the page, if it has room for it."""
     radius = points(need.diameter_m) / 2
     tall = radius + WALL + 20
@@ -190,12 +193,12 @@ def _place_half(page: _Page, need: Need, units: Units, upper: bool) -> bool:
     edge, middle = page.take(side, deep, tall)
     line = middle - tall / 2 + 20 if upper else middle + tall / 2 - 20
     gauge = Gauge(need.diameter_m, "half", need.balloons, (edge, line), jaw)
-    page.marks += half_marks(gauge, 1.0 if side == 0 else -1.0, upper, units)
+    page.marks += half_marks(gauge, 1.0 if side == 0 else -1.0, upper, units, voice)
     page.gauges.append(gauge)
     return True
 
 
-def _note(page: _Page, need: Need, units: Units) -> None:
+def _note(page: _Page, need: Need, units: Units, voice: Voice) -> None:
     """A gauge that no page has room for: what a tape measure shows round the balloon."""
     deep, tall = page.width - 2 * MARGIN, 44.0
     page.top = min(page.level)
@@ -204,7 +207,9 @@ def _note(page: _Page, need: Need, units: Units) -> None:
     gauge = Gauge(need.diameter_m, "tape", need.balloons, (MARGIN, page.top - tall / 2))
     page.gauges.append(gauge)
     page.marks += [
-        Label((MARGIN, page.top - 16), tape_words(gauge, units), 11, INK, "start", bold=True),
+        Label(
+            (MARGIN, page.top - 16), tape_words(gauge, units, voice), 11, INK, "start", bold=True
+        ),
         Label((MARGIN, page.top - 30), "; ".join(need.balloons), 9, SOFT, "start"),
         Polyline(
             ((MARGIN, page.top - tall + 6), (MARGIN + deep, page.top - tall + 6)),

@@ -11,9 +11,8 @@ from buildplan.drawing.fonts import text_width, wrapped
 from buildplan.drawing.line_art import INK, PAPER, SOFT, TYPE, WASH, arc
 from buildplan.drawing.marks import Circle, Curve, Ink, Label, Mark, Point, Polyline
 from buildplan.framework.model import BalloonType
-from buildplan.language.grammar import decimal, written
 from buildplan.language.messages import mark
-from buildplan.language.speaking import say
+from buildplan.language.voice import Voice
 
 MM = 72 / 25.4
 INCH = 72.0
@@ -50,7 +49,7 @@ def points(length_m: float) -> float:
     return length_m / METRES_PER_INCH * INCH
 
 
-def diameter_words(diameter_m: float, units: Units) -> str:
+def diameter_words(diameter_m: float, units: Units, voice: Voice) -> str:
     """The diameter as the steps call it, and exactly in millimetres: `3 1/2 in (88.9 mm)`.
 
     A diameter that the steps round is given exactly in its own unit too: `3.4 in (86.4 mm)`.
@@ -60,32 +59,32 @@ def diameter_words(diameter_m: float, units: Units) -> str:
     parts = diameter_m / per_unit / step
     if abs(parts - round(parts)) > 1e-3 * parts:
         message = mark("{length} in") if units == "in" else mark("{length} cm")
-        said = say(message, length=_short(diameter_m / per_unit))
-    return say("{size} ({mm} mm)", size=said, mm=_short(diameter_m * 1000, 1))
+        said = voice.say(message, length=_short(diameter_m / per_unit, voice))
+    return voice.say("{size} ({mm} mm)", size=said, mm=_short(diameter_m * 1000, voice, 1))
 
 
-def _short(value: float, places: int = 2) -> str:
+def _short(value: float, voice: Voice, places: int = 2) -> str:
     """A number to so many places, without noughts at its end."""
-    return written(f"{value:.{places}f}".rstrip("0").rstrip("."))
+    return voice.written(f"{value:.{places}f}".rstrip("0").rstrip("."))
 
 
-def balloon_words(balloon: BalloonType, units: Units) -> str:
+def balloon_words(balloon: BalloonType, units: Units, voice: Voice) -> str:
     """`deep blue, 12 in link`."""
     message = balloon.kind.words.coloured_and_sized
-    return say(message, colour=balloon.label, size=length_words(balloon.nominal_m, units))
+    return voice.say(message, colour=balloon.label, size=length_words(balloon.nominal_m, units))
 
 
-def tape_words(gauge: Gauge, units: Units) -> str:
+def tape_words(gauge: Gauge, units: Units, voice: Voice) -> str:
     round_m = math.pi * gauge.diameter_m
     if units == "in":
-        value = say("{length} in", length=decimal(round_m / METRES_PER_INCH, 1))
+        value = voice.say("{length} in", length=voice.decimal(round_m / METRES_PER_INCH, 1))
     else:
-        value = say("{length} cm", length=decimal(round_m * 100, 1))
-    size = diameter_words(gauge.diameter_m, units)
-    return say("{size}: a tape measure round it shows {length}", size=size, length=value)
+        value = voice.say("{length} cm", length=voice.decimal(round_m * 100, 1))
+    size = diameter_words(gauge.diameter_m, units, voice)
+    return voice.say("{size}: a tape measure round it shows {length}", size=size, length=value)
 
 
-def gauge_words(gauge: Gauge, units: Units) -> str:
+def gauge_words(gauge: Gauge, units: Units, voice: Voice) -> str:
     messages = {
         "hole": mark("A hole {size} across, for {balloons}."),
         "notch": mark("A notch between two jaws {size} across, for {balloons}."),
@@ -93,9 +92,9 @@ def gauge_words(gauge: Gauge, units: Units) -> str:
         "tape": mark("{size}, for {balloons}."),
     }
     names = "; ".join(gauge.balloons)
-    measured = tape_words(gauge, units) if gauge.form == "tape" else ""
-    size = measured or diameter_words(gauge.diameter_m, units)
-    return say(messages[gauge.form], size=size, balloons=names)
+    measured = tape_words(gauge, units, voice) if gauge.form == "tape" else ""
+    size = measured or diameter_words(gauge.diameter_m, units, voice)
+    return voice.say(messages[gauge.form], size=size, balloons=names)
 
 
 def _card(x: float, y: float, width: float, height: float) -> Mark:
@@ -122,9 +121,9 @@ def _wrapped(words: Sequence[str], width: float, size: float) -> Iterator[str]:
         yield from wrapped(name, width, size)
 
 
-def _names(gauge: Gauge, units: Units, middle: Point, width: float) -> list[Mark]:
+def _names(gauge: Gauge, units: Units, middle: Point, width: float, voice: Voice) -> list[Mark]:
     """The gauge's size and its balloons, centred on a point."""
-    title = diameter_words(gauge.diameter_m, units)
+    title = diameter_words(gauge.diameter_m, units, voice)
     big = 15.0
     while text_width(title, big, bold=True) > width and big > 9:
         big -= 1
@@ -135,18 +134,18 @@ def _names(gauge: Gauge, units: Units, middle: Point, width: float) -> list[Mark
     return marks
 
 
-def hole_marks(gauge: Gauge, units: Units) -> list[Mark]:
+def hole_marks(gauge: Gauge, units: Units, voice: Voice) -> list[Mark]:
     (x, y), radius = gauge.mouth, gauge.diameter / 2
     side = radius + WALL
     return [
         _card(x - side, y - side, 2 * side, 2 * side),
         Circle(gauge.mouth, radius, Ink(PAPER, CUT.stroke, CUT.width)),
         *_dimension((x - radius, y), (x + radius, y)),
-        *_names(gauge, units, (x, y + radius * 0.36), radius * 1.5),
+        *_names(gauge, units, (x, y + radius * 0.36), radius * 1.5, voice),
     ]
 
 
-def notch_marks(gauge: Gauge, inward: float, units: Units) -> list[Mark]:
+def notch_marks(gauge: Gauge, inward: float, units: Units, voice: Voice) -> list[Mark]:
     (x, y), radius = gauge.mouth, gauge.diameter / 2
     jaw = gauge.jaw
     deep, centre = jaw + radius + WALL, (x + inward * jaw, y)
@@ -164,11 +163,11 @@ def notch_marks(gauge: Gauge, inward: float, units: Units) -> list[Mark]:
         Curve(start, jaws, Ink(fill=PAPER)),
         Curve(start, jaws, CUT),
         *_dimension((across, y + radius), (across, y - radius)),
-        *_names(gauge, units, (x + inward * (jaw + radius * 0.42), y), radius * 0.95),
+        *_names(gauge, units, (x + inward * (jaw + radius * 0.42), y), radius * 0.95, voice),
     ]
 
 
-def half_marks(gauge: Gauge, inward: float, upper: bool, units: Units) -> list[Mark]:
+def half_marks(gauge: Gauge, inward: float, upper: bool, units: Units, voice: Voice) -> list[Mark]:
     (x, y), radius = gauge.mouth, gauge.diameter / 2
     up, jaw = 1.0 if upper else -1.0, gauge.jaw
     deep = jaw + radius + WALL
@@ -179,16 +178,18 @@ def half_marks(gauge: Gauge, inward: float, upper: bool, units: Units) -> list[M
     left = x if inward > 0 else x - deep
     low = y if upper else y - radius - WALL
     if upper:
-        words = say("upper half: tape to the other half along this line")
+        words = voice.say("upper half: tape to the other half along this line")
     else:
-        words = say("lower half: tape to the other half along this line")
+        words = voice.say("lower half: tape to the other half along this line")
     return [
         _card(left, low, deep, radius + WALL),
         Curve(start, filled, Ink(fill=PAPER)),
         Curve(start, edge, CUT),
         Polyline(((left, y), (left + deep, y)), Ink(stroke=INK, width=0.8, dash=(10, 3, 2, 3))),
         *_dimension((x + inward * jaw / 2, y), (x + inward * jaw / 2, y + up * radius)),
-        *_names(gauge, units, (x + inward * (jaw + radius * 0.42), y + up * radius * 0.4), radius),
+        *_names(
+            gauge, units, (x + inward * (jaw + radius * 0.42), y + up * radius * 0.4), radius, voice
+        ),
         Label((left + deep / 2, y - 12 if upper else y + 6), words, TYPE, INK),
     ]
 
@@ -203,7 +204,7 @@ def _straight(start: Point, finish: Point) -> tuple[Point, Point, Point]:
     )
 
 
-def ruler_marks(at: Point, units: Units) -> list[Mark]:
+def ruler_marks(at: Point, units: Units, voice: Voice) -> list[Mark]:
     """Lines of exactly 100 mm and 4 in, one over the other, to check the printer's scale."""
     x, y = at[0], at[1] + 22
     thin, thick = Ink(stroke=INK, width=0.5), Ink(stroke=INK, width=1.0)
@@ -231,9 +232,9 @@ def ruler_marks(at: Point, units: Units) -> list[Mark]:
             Label((right + 24, y + 9 - 11 * i), line, 9, INK, "start")
             for i, line in enumerate(
                 (
-                    say("Print at 100 %, then lay a ruler here:"),
-                    say("{first} and {second} must be true.", first=first, second=second),
-                    say("Cut the solid lines; keep the grey card."),
+                    voice.say("Print at 100 %, then lay a ruler here:"),
+                    voice.say("{first} and {second} must be true.", first=first, second=second),
+                    voice.say("Cut the solid lines; keep the grey card."),
                 )
             )
         ),

@@ -29,7 +29,7 @@ from buildplan.drawing.marks import Curve, Ink, Label, Mark, Picture, Point, Pol
 from buildplan.framework.counts import multigraph
 from buildplan.framework.model import Framework
 from buildplan.language.phrases import sentences
-from buildplan.language.speaking import say, say_count, say_in, spoken_voice
+from buildplan.language.voice import Voice
 
 Layout = dict[str, Point]
 Row = tuple[str, int, Sequence[str]]  # a chain's letter, its number, its joints
@@ -38,10 +38,12 @@ CLEAR = 6.0  # bare paper between two discs
 LETTER_ROOM = 22.0  # least bare line that a chain's letter is set on
 
 
-def graph_map(framework: Framework, width: float, height: float) -> tuple[Picture, ...]:
+def graph_map(
+    framework: Framework, width: float, height: float, voice: Voice
+) -> tuple[Picture, ...]:
     """One sheet with the diagram, or, when that would be too crowded, the chains in rows."""
     radius = joint_radius(framework)
-    key_height, key = legend(_legend_items(framework), width)
+    key_height, key = legend(_legend_items(framework, voice), width)
     room = (width - 2 * radius - 4, height - key_height - 2 * radius - 14)
     for layout in _layouts(framework):
         placed = _fitted(layout, room)
@@ -50,16 +52,16 @@ def graph_map(framework: Framework, width: float, height: float) -> tuple[Pictur
             spots = {j: (x + middle[0], y + middle[1]) for j, (x, y) in placed.items()}
             tall = max(y for _, y in spots.values()) + radius + 4
             marks = (*key, *_diagram(framework, spots, radius))
-            return (Picture(width, tall, marks, _alt(framework)),)
-    return _chain_rows(framework, width, height)
+            return (Picture(width, tall, marks, _alt(framework, voice)),)
+    return _chain_rows(framework, width, height, voice)
 
 
-def _legend_items(framework: Framework) -> list[tuple[str, str]]:
-    items = [("joint", say_in("legend", "joint"))]
+def _legend_items(framework: Framework, voice: Voice) -> list[tuple[str, str]]:
+    items = [("joint", voice.say_in("legend", "joint"))]
     if framework.locks:
-        items.append(("lock", say_in("legend", "lock")))
+        items.append(("lock", voice.say_in("legend", "lock")))
     for i, chain in enumerate(framework.chains[:12]):
-        words = say_count(
+        words = voice.say_count(
             "chain {letter} ({number} balloon)",
             "chain {letter} ({number} balloons)",
             len(chain.chain.links),
@@ -188,9 +190,9 @@ def _bowed(a: Point, b: Point, copy: int, ink: Ink) -> Curve:
     return Curve(a, ((one, two, b),), ink)
 
 
-def _alt(framework: Framework) -> str:
+def _alt(framework: Framework, voice: Voice) -> str:
     parts = [
-        say(
+        voice.say(
             "Joint map: {joints} joints, {balloons} balloons.",
             joints=len(framework.joints),
             balloons=len(framework.links),
@@ -199,10 +201,10 @@ def _alt(framework: Framework) -> str:
     for long in framework.chains:
         joints = [*long.chain.joints, *(long.chain.joints[:1] if long.chain.closed else ())]
         parts.append(
-            say(
+            voice.say(
                 "Chain {letter} ({place}): {joints}.",
                 letter=long.letter,
-                place=spoken_voice().tell(long.where),
+                place=voice.tell(long.where),
                 joints=", ".join(joints),
             )
         )
@@ -226,7 +228,9 @@ def _beside(
     return lines
 
 
-def _chain_rows(framework: Framework, width: float, height: float) -> tuple[Picture, ...]:
+def _chain_rows(
+    framework: Framework, width: float, height: float, voice: Voice
+) -> tuple[Picture, ...]:
     """Each chain as a row of joints, walked from end to end, short ones beside one another; a
     joint that an earlier row has shown is pale: there the two chains meet."""
     radius = joint_radius(framework)
@@ -239,8 +243,8 @@ def _chain_rows(framework: Framework, width: float, height: float) -> tuple[Pict
             letter = long.letter if first == 0 else ""
             rows.append((letter, number, walk[first : first + fit]))
     items = [
-        *_legend_items(framework),
-        ("repeat", say_in("legend", "joint shown before: chains meet here")),
+        *_legend_items(framework, voice),
+        ("repeat", voice.say_in("legend", "joint shown before: chains meet here")),
     ]
     key_height, key = legend(items, width)
     lines = _beside(rows, width, left + 2 * radius + ROW_GAP, step)
@@ -268,5 +272,5 @@ def _chain_rows(framework: Framework, width: float, height: float) -> tuple[Pict
                     (x, y), radius, joint, skipped=False, locked=locked, repeat=joint in seen
                 )
                 seen.add(joint)
-        pictures.append(Picture(width, tall, tuple(marks), _alt(framework)))
+        pictures.append(Picture(width, tall, tuple(marks), _alt(framework, voice)))
     return tuple(pictures)

@@ -31,8 +31,7 @@ from buildplan.drawing.map_words import cell_label, map_words
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.drawing.way_round import pointed
 from buildplan.framework.model import Framework, LongChain, Role
-from buildplan.language.grammar import listed
-from buildplan.language.speaking import say, say_in, spoken_voice
+from buildplan.language.voice import Voice
 
 LEFT = 60.0  # least margin for the rows' letters and places
 FACE_GAPS = 6.0, 8.0  # before and after the faces' names
@@ -43,7 +42,9 @@ NARROW, NARROW_DISC_GAP = 400.0, 8.0  # discs stand closer on narrow sheets
 STRIP_GAP = 14.0
 
 
-def joint_map(framework: Framework, width: float, height: float) -> tuple[Picture, ...]:
+def joint_map(
+    framework: Framework, width: float, height: float, voice: Voice
+) -> tuple[Picture, ...]:
     """The joint map on as many sheets as it takes, each at most `width` by `height` points.
 
     Every joint, link, brace number and lock is drawn in full once; whatever is repeated (the
@@ -55,19 +56,21 @@ def joint_map(framework: Framework, width: float, height: float) -> tuple[Pictur
     it is the last sheet.
     """
     if framework.parts:
-        sheets = ((part, joint_map(part.framework, width, height)) for part in framework.parts)
+        sheets = (
+            (part, joint_map(part.framework, width, height, voice)) for part in framework.parts
+        )
         return tuple(
-            replace(sheet, alt=say("Part {part}. {words}", part=part.name, words=sheet.alt))
+            replace(sheet, alt=voice.say("Part {part}. {words}", part=part.name, words=sheet.alt))
             for part, pictures in sheets
             for sheet in pictures
         )
     if framework.laid and framework.mirror and not framework.cells:
-        return (face_map(framework, width, height),)
+        return (face_map(framework, width, height, voice),)
     if not framework.cells:
-        return graph_map(framework, width, height)
-    key_height, key = legend(_legend_items(framework), width)
+        return graph_map(framework, width, height, voice)
+    key_height, key = legend(_legend_items(framework, voice), width)
     apart = _leaves_no_strip(framework, height, key_height)
-    grid = _grid(framework, width, height if apart else height - key_height)
+    grid = _grid(framework, width, height if apart else height - key_height, voice)
     foot = 0.0 if apart else key_height
     seen: set[str] = set()
     pictures = []
@@ -79,10 +82,12 @@ def joint_map(framework: Framework, width: float, height: float) -> tuple[Pictur
             top = tall - grid.strip_height * i
             marks += _StripDrawing(grid, number, top).marks(seen)
         strips = [grid.strips[number] for number in numbers]
-        words = map_words(grid.plan, strips, sheet + 1, grid.sheets)
+        words = map_words(grid.plan, strips, sheet + 1, grid.sheets, voice)
         pictures.append(Picture(width, tall, tuple(marks), words))
     if apart:
-        words = say("Key of the joint map: {signs}.", signs=listed(_key_words(framework)))
+        words = voice.say(
+            "Key of the joint map: {signs}.", signs=voice.listed(_key_words(framework, voice))
+        )
         pictures.append(Picture(width, key_height, tuple(key), words))
     return tuple(pictures)
 
@@ -93,32 +98,38 @@ def _leaves_no_strip(framework: Framework, height: float, key_height: float) -> 
     return strip <= height < strip + key_height
 
 
-def _key_words(framework: Framework) -> list[str]:
-    return [words for _, words in _legend_items(framework)]
+def _key_words(framework: Framework, voice: Voice) -> list[str]:
+    return [words for _, words in _legend_items(framework, voice)]
 
 
-def _legend_items(framework: Framework) -> list[tuple[str, str]]:
-    items = [("joint", say_in("legend", "joint"))]
+def _legend_items(framework: Framework, voice: Voice) -> list[tuple[str, str]]:
+    items = [("joint", voice.say_in("legend", "joint"))]
     if any(cell.skipped for cell in framework.cells):
-        items.append(("skipped", say_in("legend", "skipped joint: no brace")))
-    items.append(("repeat", say_in("legend", "drawn again")))
+        items.append(("skipped", voice.say_in("legend", "skipped joint: no brace")))
+    items.append(("repeat", voice.say_in("legend", "drawn again")))
     if framework.locks:
-        items.append(("lock", say_in("legend", "lock")))
+        items.append(("lock", voice.say_in("legend", "lock")))
     for i, chain in enumerate(framework.chains):
-        items.append((str(i), say_in("legend", "chain {letter}", letter=chain.letter)))
-    items.append(("way", say_in("legend", "from joint 1 to joint 2")))
-    items.append(("brace", say_in("legend", "brace balloon")))
+        items.append((str(i), voice.say_in("legend", "chain {letter}", letter=chain.letter)))
+    items.append(("way", voice.say_in("legend", "from joint 1 to joint 2")))
+    items.append(("brace", voice.say_in("legend", "brace balloon")))
     if any(brace.shared for brace in framework.braces):
-        items.append(("shared", say_in("legend", "brace balloon that two braces share")))
+        items.append(("shared", voice.say_in("legend", "brace balloon that two braces share")))
     if framework.singles:
-        items.append(("single", say_in("legend", "single")))
+        items.append(("single", voice.say_in("legend", "single")))
     return items
 
 
-def _faces(chains: int) -> tuple[str, ...]:
+def _faces(chains: int, voice: Voice) -> tuple[str, ...]:
     """What is between one row and the next: the sides of a tube of so many chains."""
-    front, back = say_in("side of the tube", "front"), say_in("side of the tube", "back")
-    inside, outside = say_in("side of the tube", "inside"), say_in("side of the tube", "outside")
+    front, back = (
+        voice.say_in("side of the tube", "front"),
+        voice.say_in("side of the tube", "back"),
+    )
+    inside, outside = (
+        voice.say_in("side of the tube", "inside"),
+        voice.say_in("side of the tube", "outside"),
+    )
     faces = {3: (front, back, outside), 4: (front, inside, back, outside)}
     return faces.get(chains, ())
 
@@ -128,6 +139,7 @@ class _Grid:
     """The measures that all strips have in common, in points."""
 
     framework: Framework
+    voice: Voice
     plan: TubePlan
     strips: tuple[Strip, ...]
     width: float
@@ -157,21 +169,21 @@ class _Grid:
         return range(first, min(first + self.per_sheet, len(self.strips)))
 
 
-def _place_lines(chain: LongChain) -> list[str]:
+def _place_lines(chain: LongChain, voice: Voice) -> list[str]:
     """The place of a chain, in two lines where it is too long for the margin."""
-    return list(wrapped(spoken_voice().tell(chain.where), LEFT - 6, TYPE))
+    return list(wrapped(voice.tell(chain.where), LEFT - 6, TYPE))
 
 
 def _strip_height(plan: TubePlan, radius: float, row_gap: float) -> float:
     return HEAD + 2 * radius + (len(plan.rows) - 1) * row_gap + STRIP_GAP
 
 
-def _grid(framework: Framework, width: float, height: float) -> _Grid:
+def _grid(framework: Framework, width: float, height: float, voice: Voice) -> _Grid:
     """Cut the plan into strips and choose measures that fill sheets `height` points high."""
     plan, radius = TubePlan(framework), joint_radius(framework)
-    lines = [line for chain in framework.chains for line in _place_lines(chain)]
+    lines = [line for chain in framework.chains for line in _place_lines(chain, voice)]
     left = max(LEFT, *(text_width(line, TYPE) + 6 for line in lines))
-    faces = (text_width(face, TYPE) for face in _faces(len(framework.chains)))
+    faces = (text_width(face, TYPE) for face in _faces(len(framework.chains), voice))
     right = max((TYPE, *faces)) + sum(FACE_GAPS)
     room = width - left - right - 2 * radius
     gap = DISC_GAPS[0] if width >= NARROW else NARROW_DISC_GAP
@@ -182,6 +194,7 @@ def _grid(framework: Framework, width: float, height: float) -> _Grid:
     spare = height / per_sheet - _strip_height(plan, radius, 0)
     return _Grid(
         framework,
+        voice,
         plan,
         tuple(strips),
         width,
@@ -228,7 +241,7 @@ class _StripDrawing:
     def _title(self) -> Iterator[Mark]:
         plan, width = self.grid.plan, self.grid.width
         first, last = (plan.brace_number(k) for k in (self._strip.first, self._strip.last))
-        words = say(
+        words = self.grid.voice.say(
             "Strip {number} of {strips}: brace {first} to brace {last}",
             number=self.number + 1,
             strips=len(self.grid.strips),
@@ -238,7 +251,7 @@ class _StripDrawing:
         goes_on = self._goes_on(last)
         wide = text_width(words, 9, bold=True) + text_width(goes_on, TYPE)
         if wide + TYPE > width:  # the numbers of braces are in the plan below as well
-            words = say(
+            words = self.grid.voice.say(
                 "Strip {number} of {strips}", number=self.number + 1, strips=len(self.grid.strips)
             )
         rule = ((0, self.top - 13), (width, self.top - 13))
@@ -246,27 +259,31 @@ class _StripDrawing:
         yield Label((0, self.top - 9), words, 9, INK, anchor="start", bold=True)
         yield Label((width, self.top - 9), goes_on, TYPE, INK, anchor="end")
         foot = self.top - 34 - TYPE * 0.35
-        yield Label((0, foot), say_in("label", "brace"), TYPE, INK, anchor="start")
+        yield Label((0, foot), self.grid.voice.say_in("label", "brace"), TYPE, INK, anchor="start")
 
     def _goes_on(self, last: int) -> str:
         grid, after = self.grid, self.number + 1
         if after < len(grid.strips):
             sheet = grid.sheet_of(after)
             if sheet == grid.sheet_of(self.number):
-                return say("goes on at brace {brace}: strip {strip}", brace=last, strip=after + 1)
-            return say(
+                return self.grid.voice.say(
+                    "goes on at brace {brace}: strip {strip}", brace=last, strip=after + 1
+                )
+            return self.grid.voice.say(
                 "goes on at brace {brace}: strip {strip}, sheet {sheet}",
                 brace=last,
                 strip=after + 1,
                 sheet=sheet + 1,
             )
         if not grid.framework.closed:
-            return say("ends here")
+            return self.grid.voice.say("ends here")
         if after == 1:
-            return say("closes round to brace {brace}", brace=last)
+            return self.grid.voice.say("closes round to brace {brace}", brace=last)
         if grid.sheets == 1:
-            return say("closes round to brace {brace}: strip {strip}", brace=last, strip=1)
-        return say(
+            return self.grid.voice.say(
+                "closes round to brace {brace}: strip {strip}", brace=last, strip=1
+            )
+        return self.grid.voice.say(
             "closes round to brace {brace}: strip {strip}, sheet {sheet}",
             brace=last,
             strip=1,
@@ -279,14 +296,18 @@ class _StripDrawing:
         for row, chain in enumerate(plan.rows):
             again = plan.repeats_first_row(row)
             colour = SOFT if again else INK
-            lines = [say_in("row of a map", "again")] if again else _place_lines(chain)
+            lines = (
+                [self.grid.voice.say_in("row of a map", "again")]
+                if again
+                else _place_lines(chain, self.grid.voice)
+            )
             y = self._y(row)
             foot = y - 9 + 3 * (len(lines) - 1)
             yield Label((0, foot + 11), chain.letter, 11, colour, anchor="start", bold=True)
             for number, line in enumerate(lines):
                 yield Label((0, foot - 9 * number), line, TYPE, SOFT, anchor="start")
             yield Label((right, y - 4), chain.letter, 11, colour, anchor="start", bold=True)
-        for row, face in enumerate(_faces(len(chains))):
+        for row, face in enumerate(_faces(len(chains), self.grid.voice)):
             y = (self._y(row) + self._y(row + 1)) / 2 - TYPE * 0.35
             yield Label((right, y), face, TYPE, SOFT, anchor="start")
 
@@ -337,7 +358,7 @@ class _StripDrawing:
             if cell.name != "straight":
                 middle = (plan.columns[section] + plan.columns[section + 1]) / 2
                 at = (self._x(middle), self.top - 22)
-                yield Label(at, cell_label(cell.name), TYPE, SOFT)
+                yield Label(at, cell_label(cell.name, self.grid.voice), TYPE, SOFT)
 
     def _discs(self, seen: set[str]) -> Iterator[Mark]:
         plan = self.grid.plan

@@ -3,85 +3,86 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from functools import reduce
+from functools import partial, reduce
 
 from buildplan.drawing.map_layout import Strip, TubePlan
 from buildplan.framework.cells import UNEVEN, cell_words
 from buildplan.framework.model import Brace, Framework
-from buildplan.language.grammar import first_to_last
-from buildplan.language.phrases import sentences
-from buildplan.language.speaking import say, say_count, spoken_voice
+from buildplan.language.phrases import first_to_last, sentences
+from buildplan.language.voice import Voice
 
 
-def map_words(plan: TubePlan, strips: Sequence[Strip], sheet: int, sheets: int) -> str:
+def map_words(
+    plan: TubePlan, strips: Sequence[Strip], sheet: int, sheets: int, voice: Voice
+) -> str:
     """What a sheet shows: the long chains, and what each brace ties."""
     framework = plan.framework
     parts = [
-        say(
+        voice.say(
             "Joint map, sheet {sheet} of {sheets}. Long chains: {chains}.",
             sheet=sheet,
             sheets=sheets,
-            chains=chains_words(framework),
+            chains=chains_words(framework, voice),
         )
     ]
     for strip in strips:
-        parts += [brace_words(plan, section) for section in range(strip.first, strip.last)]
+        parts += [brace_words(plan, section, voice) for section in range(strip.first, strip.last)]
     last = strips[-1].last
     if last < len(framework.cells):
-        parts.append(say("Goes on at brace {brace}.", brace=plan.brace_number(last)))
+        parts.append(voice.say("Goes on at brace {brace}.", brace=plan.brace_number(last)))
     elif framework.closed:
-        parts.append(say("Then comes brace {brace} again.", brace=plan.brace_number(last)))
+        parts.append(voice.say("Then comes brace {brace} again.", brace=plan.brace_number(last)))
     else:
-        parts.append(brace_words(plan, last))
+        parts.append(brace_words(plan, last, voice))
     return sentences(*parts)
 
 
-def chains_words(framework: Framework) -> str:
+def chains_words(framework: Framework, voice: Voice) -> str:
     """The long chains: `A (outer front, 40 balloons), B (inner front, 40 balloons)`."""
     return ", ".join(
-        say_count(
+        voice.say_count(
             "{letter} ({place}, {number} balloon)",
             "{letter} ({place}, {number} balloons)",
             len(chain.chain.links),
             letter=chain.letter,
-            place=spoken_voice().tell(chain.where),
+            place=voice.tell(chain.where),
         )
         for chain in framework.chains
     )
 
 
-def brace_words(plan: TubePlan, section: int) -> str:
+def brace_words(plan: TubePlan, section: int, voice: Voice) -> str:
     """What the brace at a section ties, and which joints are skipped after it."""
     framework = plan.framework
     brace = framework.braces[section]
     skipped = framework.cells[section].skipped if section < len(framework.cells) else ()
     singles = [id_ for id_ in framework.singles if framework.link[id_].start in skipped]
     return sentences(
-        ties_words(brace),
-        say("Skipped: {joints}.", joints=", ".join(skipped)) if skipped else "",
-        say("Singles: {singles}.", singles=", ".join(singles)) if singles else "",
+        ties_words(brace, voice),
+        voice.say("Skipped: {joints}.", joints=", ".join(skipped)) if skipped else "",
+        voice.say("Singles: {singles}.", singles=", ".join(singles)) if singles else "",
     )
 
 
-def ties_words(brace: Brace) -> str:
+def ties_words(brace: Brace, voice: Voice) -> str:
     """Which joints a brace ties, and what it shares with others."""
     joints = ", ".join(brace.section)
     if brace.shared:
-        return say(
+        return voice.say(
             "Brace {brace} ties {joints}, sharing {balloons}.",
             brace=brace.number,
             joints=joints,
             balloons=", ".join(brace.shared),
         )
-    return say("Brace {brace} ties {joints}.", brace=brace.number, joints=joints)
+    return voice.say("Brace {brace} ties {joints}.", brace=brace.number, joints=joints)
 
 
-def cell_label(name: str) -> str:
+def cell_label(name: str, voice: Voice) -> str:
     """What a kind of cell is called on a drawing; a cell given by numbers goes by them."""
     words = cell_words(name)
-    return name if words is UNEVEN else spoken_voice().tell(words.on_drawing or words.called)
+    return name if words is UNEVEN else voice.tell(words.on_drawing or words.called)
 
 
-def walk_words(joints: Sequence[str]) -> str:
+def walk_words(joints: Sequence[str], voice: Voice) -> str:
     """The way from joint to joint: `A1 to B1 to C1`."""
-    return reduce(first_to_last, joints)
+    return reduce(partial(first_to_last, voice), joints)

@@ -29,7 +29,6 @@ from buildplan.drawing.marks import (
     Stamp,
 )
 from buildplan.drawing.symbols import look_marks
-from buildplan.language.speaking import say
 
 # Streams stay binary: written as text they would be a quarter larger.
 rl_config.useA85 = 0
@@ -190,7 +189,7 @@ def picture_pdf(picture: Picture, title: str = "") -> bytes:
         pageCompression=1,
         initialFontName=REGULAR,
     )
-    canvas.setTitle(title or picture.alt or say("picture"))
+    canvas.setTitle(title or picture.alt)
     draw_picture(canvas, picture, 0, 0)
     canvas.showPage()
     canvas.save()

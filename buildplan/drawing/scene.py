@@ -26,10 +26,10 @@ from buildplan.drawing.symbols import quantised_line
 from buildplan.drawing.visibility import behind_what_is_new, joints_m, paint_order
 from buildplan.framework.model import Framework
 from buildplan.language.messages import mark
-from buildplan.language.speaking import say
+from buildplan.language.voice import Voice
 from buildplan.shape.model import Shape
 
-__all__ = ["Scene", "body_marks", "finished", "finished_picture", "step_picture"]
+__all__ = ["Scene", "body_marks", "finished", "finished_picture", "finished_words", "step_picture"]
 
 FloatArray = npt.NDArray[np.float64]
 IntArray = npt.NDArray[np.int_]
@@ -63,11 +63,11 @@ def finished_picture(
     radii = np.concatenate([bodies.radius, np.full(4, 0.03 * shape.width_m)])
     view = fit(camera, points, radii, width, height, MARGIN_PT)
     marks = [*ground_shadow(shape, view), *body_marks(scene, view, width, height)]
-    words = alt or _view_words(framework, camera)
-    return Picture(width, height, tuple(marks), words, (("picture", "finished piece"),))
+    return Picture(width, height, tuple(marks), alt, (("picture", "finished piece"),))
 
 
-def _view_words(framework: Framework, camera: Camera) -> str:
+def finished_words(framework: Framework, camera: Camera, voice: Voice) -> str:
+    """What a picture of the finished piece shows."""
     messages = {
         "front": mark("{piece}, finished, seen from the front."),
         "back": mark("{piece}, finished, seen from the back."),
@@ -75,7 +75,9 @@ def _view_words(framework: Framework, camera: Camera) -> str:
         "top": mark("{piece}, finished, seen from the top."),
         "corner": mark("{piece}, finished, seen from the corner."),
     }
-    return say(messages.get(camera.name, mark("{piece}, finished, seen.")), piece=framework.name)
+    return voice.say(
+        messages.get(camera.name, mark("{piece}, finished, seen.")), piece=framework.name
+    )
 
 
 def step_picture(

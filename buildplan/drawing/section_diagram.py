@@ -12,7 +12,7 @@ from buildplan.drawing.map_words import walk_words
 from buildplan.drawing.marks import Circle, Ink, Label, Mark, Picture, Point
 from buildplan.framework.model import Brace, Chain, Framework
 from buildplan.language.phrases import sentences
-from buildplan.language.speaking import say, say_in
+from buildplan.language.voice import Voice
 
 # corners of a section by number of chains, in chain order: outer side up, front to the left
 CORNERS: dict[int, tuple[Point, ...]] = {
@@ -23,7 +23,9 @@ CORNERS: dict[int, tuple[Point, ...]] = {
 EDGE = 40.0  # room round the section for words and arrows
 
 
-def section_diagram(framework: Framework, brace_number: int, size: float = 190.0) -> Picture:
+def section_diagram(
+    framework: Framework, brace_number: int, voice: Voice, size: float = 190.0
+) -> Picture:
     """The tube's cross-section at a brace, `size` points square.
 
     Joints carry their labels; balloons of the brace are numbered in the order of tying, with
@@ -46,27 +48,27 @@ def section_diagram(framework: Framework, brace_number: int, size: float = 190.0
     radius = joint_radius(framework)
     marks: list[Mark] = []
     for link_id in brace.shared:
-        marks += _shared(framework, link_id, at, middle, radius)
+        marks += _shared(framework, link_id, at, middle, radius, voice)
     for chain in brace.chains:
-        marks += _chain(framework, chain, at, middle, radius)
+        marks += _chain(framework, chain, at, middle, radius, voice)
     for joint, spot in at.items():
         locked = joint in framework.lock_at
         marks += joint_marks(spot, radius, joint, skipped=False, locked=locked, repeat=False)
     marks += [
         Label(
             (2, size - 9),
-            say("Brace {number}", number=brace_number),
+            voice.say("Brace {number}", number=brace_number),
             9,
             INK,
             anchor="start",
             bold=True,
         ),
-        Label((size - 2, size - 9), say("outer side up"), TYPE, SOFT, anchor="end"),
-        Label((2, 2), say_in("side of the tube", "front"), TYPE, SOFT, anchor="start"),
-        Label((size - 2, 2), say_in("side of the tube", "back"), TYPE, SOFT, anchor="end"),
-        Label((size / 2, 2), say("inner side"), TYPE, SOFT),
+        Label((size - 2, size - 9), voice.say("outer side up"), TYPE, SOFT, anchor="end"),
+        Label((2, 2), voice.say_in("side of the tube", "front"), TYPE, SOFT, anchor="start"),
+        Label((size - 2, 2), voice.say_in("side of the tube", "back"), TYPE, SOFT, anchor="end"),
+        Label((size / 2, 2), voice.say("inner side"), TYPE, SOFT),
     ]
-    return Picture(size, size, tuple(marks), _alt(framework, brace))
+    return Picture(size, size, tuple(marks), _alt(framework, brace, voice))
 
 
 def _outward(start: Point, finish: Point, middle: Point) -> Point:
@@ -84,7 +86,12 @@ def _thick(framework: Framework, size: float) -> float:
 
 
 def _shared(
-    framework: Framework, link_id: str, at: dict[str, Point], middle: Point, radius: float
+    framework: Framework,
+    link_id: str,
+    at: dict[str, Point],
+    middle: Point,
+    radius: float,
+    voice: Voice,
 ) -> list[Mark]:
     link = framework.link[link_id]
     a, b = at[link.start], at[link.finish]
@@ -92,7 +99,7 @@ def _shared(
     fill = mix(framework.balloons[link.balloon].colour, PAPER, 0.7)
     ends = toward(a, b, radius - 1), toward(b, a, radius - 1)
     x, y = between(a, b)
-    word = say_in("balloon of a brace", "shared")
+    word = voice.say_in("balloon of a brace", "shared")
     word_wide = text_width(word, TYPE) + 4
     marks: list[Mark] = [link_outline(*ends, thick, Ink(fill, INK, 0.8, (4, 2)))]
     nx, ny = _outward(a, b, middle)
@@ -103,7 +110,12 @@ def _shared(
 
 
 def _chain(
-    framework: Framework, chain: Chain, at: dict[str, Point], middle: Point, radius: float
+    framework: Framework,
+    chain: Chain,
+    at: dict[str, Point],
+    middle: Point,
+    radius: float,
+    voice: Voice,
 ) -> list[Mark]:
     marks: list[Mark] = []
     walk = [*chain.joints, *(chain.joints[:1] if chain.closed else ())]
@@ -126,18 +138,20 @@ def _chain(
             for p in (between(a, b, 0.34), between(a, b, 0.66))
         ]
         marks += arrow(line, Ink(stroke=INK, width=0.7), 5)
-    marks += _end_words(chain, at, middle, radius)
+    marks += _end_words(chain, at, middle, radius, voice)
     return marks
 
 
-def _end_words(chain: Chain, at: dict[str, Point], middle: Point, radius: float) -> list[Mark]:
+def _end_words(
+    chain: Chain, at: dict[str, Point], middle: Point, radius: float, voice: Voice
+) -> list[Mark]:
     """What happens at the joints where the chain begins and ends."""
     if chain.closed:
-        words = {chain.joints[0]: say("start and closing knot")}
+        words = {chain.joints[0]: voice.say("start and closing knot")}
     else:
         words = {
-            chain.joints[0]: say_in("of a chain", "start"),
-            chain.joints[-1]: say_in("of a chain", "end"),
+            chain.joints[0]: voice.say_in("of a chain", "start"),
+            chain.joints[-1]: voice.say_in("of a chain", "end"),
         }
     marks: list[Mark] = []
     for joint, word in words.items():
@@ -150,9 +164,9 @@ def _end_words(chain: Chain, at: dict[str, Point], middle: Point, radius: float)
     return marks
 
 
-def _alt(framework: Framework, brace: Brace) -> str:
+def _alt(framework: Framework, brace: Brace, voice: Voice) -> str:
     parts = [
-        say(
+        voice.say(
             "Brace {brace}, the tube cut across: joints {joints}.",
             brace=brace.number,
             joints=", ".join(brace.section),
@@ -160,21 +174,21 @@ def _alt(framework: Framework, brace: Brace) -> str:
     ]
     for chain in brace.chains:
         walk = [*chain.joints, *(chain.joints[:1] if chain.closed else ())]
-        parts.append(_chain_words(len(chain.links), chain.closed, walk_words(walk)))
+        parts.append(_chain_words(len(chain.links), chain.closed, walk_words(walk, voice), voice))
     if brace.shared:
         shared = ", ".join(brace.shared)
-        parts.append(say("Shared with another brace: {balloons}.", balloons=shared))
+        parts.append(voice.say("Shared with another brace: {balloons}.", balloons=shared))
     locks = [joint for joint in brace.section if joint in framework.lock_at]
     if locks:
-        parts.append(say("A lock at each of {joints}.", joints=", ".join(locks)))
+        parts.append(voice.say("A lock at each of {joints}.", joints=", ".join(locks)))
     return sentences(*parts)
 
 
-def _chain_words(count: int, closed: bool, way: str) -> str:
+def _chain_words(count: int, closed: bool, way: str, voice: Voice) -> str:
     if closed:
-        return say(
+        return voice.say(
             "A chain of {count}, closed by a knot to its start, is tied {way}.",
             count=count,
             way=way,
         )
-    return say("A chain of {count}, open at both ends, is tied {way}.", count=count, way=way)
+    return voice.say("A chain of {count}, open at both ends, is tied {way}.", count=count, way=way)

@@ -14,6 +14,7 @@ from buildplan.drawing.marks import Circle, Curve, Label, Picture
 from buildplan.drawing.section_diagram import section_diagram
 from buildplan.framework.cells import FAN, STRAIGHT
 from buildplan.framework.model import Cell
+from buildplan.language.voice import Voice
 
 PIECES = pieces()
 CASES = sorted(
@@ -64,7 +65,7 @@ def test_a_fan_turns_by_sixty_degrees() -> None:
 def test_a_cell_shows_its_joints_and_is_readable(name: str, number: int) -> None:
     framework = PIECES[name]
     cell = framework.cells[number - 1]
-    picture = cell_diagram(framework, number, 250, 172)
+    picture = cell_diagram(framework, number, 250, 172, Voice())
     assert (picture.width, picture.height) == (250, 172)
     assert_inside(picture)
     assert_readable(picture)
@@ -82,7 +83,7 @@ def test_a_cell_shows_its_joints_and_is_readable(name: str, number: int) -> None
 
 @pytest.mark.parametrize(("name", "number"), CASES)
 def test_joints_stand_clear(name: str, number: int) -> None:
-    picture = cell_diagram(PIECES[name], number, 250, 172)
+    picture = cell_diagram(PIECES[name], number, 250, 172, Voice())
     discs = [m for m in picture.marks if isinstance(m, Circle) and m.radius > 5]
     for i, one in enumerate(discs):
         for other in discs[:i]:
@@ -92,7 +93,7 @@ def test_joints_stand_clear(name: str, number: int) -> None:
 @pytest.mark.parametrize(("name", "number"), CASES)
 def test_every_balloon_of_a_cell_is_drawn(name: str, number: int) -> None:
     framework = PIECES[name]
-    picture = cell_diagram(framework, number, 250, 172)
+    picture = cell_diagram(framework, number, 250, 172, Voice())
     joints = {text for text in texts(picture) if text in framework.joints}
     inside = [x for x in framework.links if {x.start, x.finish} <= joints]
     bodies = [m for m in picture.marks if isinstance(m, Curve) and m.ink.stroke]
@@ -100,7 +101,7 @@ def test_every_balloon_of_a_cell_is_drawn(name: str, number: int) -> None:
 
 
 def test_the_star_tip_marks_shared_single_and_new() -> None:
-    picture = cell_diagram(star(), 4, 250, 172)
+    picture = cell_diagram(star(), 4, 250, 172, Voice())
     assert texts(picture).count("shared") == 1
     assert texts(picture).count("single") == 1
     assert {"brace 4", "brace 5"} <= set(texts(picture))
@@ -115,7 +116,7 @@ def test_the_star_tip_marks_shared_single_and_new() -> None:
 
 
 def test_the_ring_closes_on_its_first_brace() -> None:
-    picture = cell_diagram(star(), 40, 250, 172)
+    picture = cell_diagram(star(), 40, 250, 172, Voice())
     assert {"A1", "B1", "C1", "D1", "B39", "C39", "B40", "C40"} <= set(texts(picture))
     assert "New in brace 40" in picture.alt
 
@@ -124,7 +125,7 @@ def test_the_ring_closes_on_its_first_brace() -> None:
 def test_sections(name: str) -> None:
     framework = PIECES[name]
     for brace in framework.braces[:12]:
-        picture = section_diagram(framework, brace.number, 172)
+        picture = section_diagram(framework, brace.number, Voice(), 172)
         assert_inside(picture)
         assert_readable(picture)
         words = texts(picture)

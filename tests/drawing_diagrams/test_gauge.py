@@ -19,6 +19,7 @@ from buildplan.drawing.gauge import GaugeSheet, gauge_sheets, gauge_template
 from buildplan.drawing.marks import Label, Picture
 from buildplan.drawing.pdf import picture_pdf
 from buildplan.framework.model import Framework
+from buildplan.language.voice import Voice
 
 # ISO 216 A4 is 210 x 297 mm; US Letter 8.5 x 11 in (tests/../checks: paper sizes)
 A4 = (210 / 25.4 * 72, 297 / 25.4 * 72)
@@ -64,7 +65,7 @@ def forms(sheets: tuple[GaugeSheet, ...]) -> list[list[tuple[str, float]]]:
 @pytest.mark.parametrize("paper", [A4, LETTER])
 def test_star_gauges_fit_one_page(paper: tuple[float, float]) -> None:
     """A 12 in link is sized to 8 in, a 5 in lock to 3.5 in (common practice, no source)."""
-    sheets = gauge_sheets(star(), paper, "in", head=40, foot=16)
+    sheets = gauge_sheets(star(), paper, "in", Voice(), head=40, foot=16)
     assert forms(sheets) == [[("notch", 203.2), ("notch", 88.9)]]
     assert (sheets[0].picture.width, sheets[0].picture.height) == paper
 
@@ -74,7 +75,7 @@ def test_star_gauges_fit_one_page(paper: tuple[float, float]) -> None:
 def test_notch_is_true_in_the_pdf(
     paper: tuple[float, float], inches: float, true_points: float
 ) -> None:
-    picture = gauge_sheets(star(), paper, "in")[0].picture
+    picture = gauge_sheets(star(), paper, "in", Voice())[0].picture
     notches = [path for path, curved in pdf_paths(picture) if curved and len(path) > 30]
     (notch,) = [path for path in notches if abs(extent(path)[1] - true_points) < 1]
     assert extent(notch)[1] == pytest.approx(true_points, abs=0.01)
@@ -93,7 +94,7 @@ def test_notch_is_true_in_the_pdf(
 
 @pytest.mark.parametrize(("gauge", "units", "mm"), [(15, "cm", 150.0), (2.5, "in", 63.5)])
 def test_hole_is_true_in_the_pdf(gauge: float, units: Units, mm: float) -> None:
-    (sheet,) = gauge_sheets(sized([gauge], units), A4, units)
+    (sheet,) = gauge_sheets(sized([gauge], units), A4, units, Voice())
     assert forms((sheet,)) == [[("hole", mm)]]
     circles = [path for path, curved in pdf_paths(sheet.picture) if curved]
     wide, tall = extent(circles[0])
@@ -107,7 +108,7 @@ def test_hole_is_true_in_the_pdf(gauge: float, units: Units, mm: float) -> None:
 
 def test_template_is_true() -> None:
     framework = star()
-    picture = gauge_template(framework.balloons["long"], "in")
+    picture = gauge_template(framework.balloons["long"], "in", Voice())
     circles = [path for path, curved in pdf_paths(picture) if curved]
     assert extent(circles[0])[0] == pytest.approx(576, abs=0.01)
     assert "8 in" in picture.alt
@@ -125,14 +126,14 @@ def test_template_is_true() -> None:
     ],
 )
 def test_a_gauge_is_called_as_in_the_steps(gauge: float, units: Units, words: str) -> None:
-    (sheet, *_) = gauge_sheets(sized([gauge], units), A4, units)
+    (sheet, *_) = gauge_sheets(sized([gauge], units), A4, units, Voice())
     assert words in [mark.text for mark in sheet.picture.marks if isinstance(mark, Label)]
     assert words in sheet.picture.alt
 
 
 def test_ruler_is_true() -> None:
     """100 mm and 4 in: 283.465 and 288 points."""
-    picture = gauge_sheets(star(), A4, "in")[0].picture
+    picture = gauge_sheets(star(), A4, "in", Voice())[0].picture
     level = [
         abs(path[1][0] - path[0][0])
         for path, curved in pdf_paths(picture)
@@ -143,7 +144,7 @@ def test_ruler_is_true() -> None:
 
 
 def test_too_large_for_one_piece_comes_in_two_halves() -> None:
-    sheets = gauge_sheets(sized([11], "in"), A4, "in")
+    sheets = gauge_sheets(sized([11], "in"), A4, "in", Voice())
     assert forms(sheets) == [[("half", 279.4)], [("half", 279.4)]]
     for sheet in sheets:
         curves = [path for path, curved in pdf_paths(sheet.picture) if curved]
@@ -155,7 +156,7 @@ def test_too_large_for_one_piece_comes_in_two_halves() -> None:
 
 def test_far_too_large_says_what_a_tape_shows_round_it() -> None:
     """Circumference pi d: 24 in across is 75.4 in round."""
-    (sheet,) = gauge_sheets(sized([24], "in"), A4, "in")
+    (sheet,) = gauge_sheets(sized([24], "in"), A4, "in", Voice())
     assert forms((sheet,)) == [[("tape", 609.6)]]
     assert "75.4 in" in sheet.picture.alt
     assert any("75.4 in" in m.text for m in sheet.picture.marks if isinstance(m, Label))
@@ -169,7 +170,7 @@ MANY = [27.94, 20, 15, 9, 6, 50, 80]
 def test_sheets_hold_every_gauge_inside_the_margins(
     framework: Framework, paper: tuple[float, float]
 ) -> None:
-    sheets = gauge_sheets(framework, paper, "cm", head=36, foot=14)
+    sheets = gauge_sheets(framework, paper, "cm", Voice(), head=36, foot=14)
     wanted = {round(b.gauge_m, 6) for b in framework.balloons.values()}
     assert {round(g.diameter_m, 6) for sheet in sheets for g in sheet.gauges} == wanted
     margin = 12 / 25.4 * 72
@@ -183,7 +184,7 @@ def test_sheets_hold_every_gauge_inside_the_margins(
 
 
 def test_cards_do_not_overlap() -> None:
-    for sheet in gauge_sheets(sized(MANY, "cm"), A4, "cm"):
+    for sheet in gauge_sheets(sized(MANY, "cm"), A4, "cm", Voice()):
         cards = [
             path
             for path, curved in pdf_paths(sheet.picture)
@@ -202,6 +203,6 @@ def test_cards_do_not_overlap() -> None:
 
 def test_jaws_are_20_mm_long_where_there_is_room() -> None:
     """A balloon is laid between jaws that reach as far as a thumb (common practice, no source)."""
-    sheets = gauge_sheets(sized([8.0], "in"), A4, "in")
+    sheets = gauge_sheets(sized([8.0], "in"), A4, "in", Voice())
     (gauge,) = (gauge for sheet in sheets for gauge in sheet.gauges if gauge.form == "notch")
     assert gauge.jaw == pytest.approx(20 / 25.4 * 72)

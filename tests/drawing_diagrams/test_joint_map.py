@@ -19,6 +19,7 @@ from buildplan.drawing.map_style import JOINT_FILL, LOCK_RADIUS, REPEAT_FILL
 from buildplan.drawing.marks import Circle, Curve, Label, Picture, Point, Polyline
 from buildplan.framework.counts import multigraph
 from buildplan.framework.model import Framework
+from buildplan.language.voice import Voice
 
 SHEET = (523.0, 720.0)
 PIECES = pieces()
@@ -70,14 +71,14 @@ def assert_map_is_the_piece(framework: Framework, sheets: tuple[Picture, ...]) -
 
 @pytest.mark.parametrize("name", PIECES)
 def test_the_map_shows_the_piece(name: str) -> None:
-    assert_map_is_the_piece(PIECES[name], joint_map(PIECES[name], *SHEET))
+    assert_map_is_the_piece(PIECES[name], joint_map(PIECES[name], *SHEET, Voice()))
 
 
 @pytest.mark.parametrize("name", PIECES)
 def test_sheets_are_readable(name: str) -> None:
     framework = PIECES[name]
     joints = set(framework.joints)
-    for sheet in joint_map(framework, *SHEET):
+    for sheet in joint_map(framework, *SHEET, Voice()):
         assert sheet.width <= SHEET[0]
         assert sheet.height <= SHEET[1] + 1e-6
         assert_inside(sheet)
@@ -91,7 +92,7 @@ def test_sheets_are_readable(name: str) -> None:
 @pytest.mark.parametrize("name", PIECES)
 def test_brace_numbers_and_locks_are_there_once(name: str) -> None:
     framework = PIECES[name]
-    sheets = joint_map(framework, *SHEET)
+    sheets = joint_map(framework, *SHEET, Voice())
     numbers = Counter(
         int(mark.text)
         for sheet in sheets
@@ -115,7 +116,7 @@ def test_star_skips_ten_twins_and_is_cut_where_it_repeats() -> None:
     assert [(s.first, s.last) for s in strips] == [(0, 8), (8, 16), (16, 24), (24, 32), (32, 40)]
     open_discs = [
         mark
-        for sheet in joint_map(framework, *SHEET)
+        for sheet in joint_map(framework, *SHEET, Voice())
         for mark in sheet.marks
         if isinstance(mark, Circle) and mark.ink.fill == PAPER and mark.ink.width == 1.3
     ]
@@ -127,7 +128,7 @@ def test_small_sheets_hold_a_strip_each(sheet: tuple[float, float]) -> None:
     """Large print leaves this much room; the key goes on a sheet of its own rather than push
     strips off the others, and the heads of strips do not run into each other."""
     framework, joints = star(), set(star().joints)
-    sheets = joint_map(framework, *sheet)
+    sheets = joint_map(framework, *sheet, Voice())
     assert_map_is_the_piece(framework, sheets)
     for picture in sheets:
         assert picture.width <= sheet[0]
@@ -140,7 +141,7 @@ def test_small_sheets_hold_a_strip_each(sheet: tuple[float, float]) -> None:
 
 
 def test_sheets_say_where_the_plan_goes_on() -> None:
-    sheets = joint_map(PIECES["long"], *SHEET)
+    sheets = joint_map(PIECES["long"], *SHEET, Voice())
     assert len(sheets) > 1
     texts = [[m.text for m in sheet.marks if isinstance(m, Label)] for sheet in sheets]
     assert any("goes on at brace" in text and "sheet 2" in text for text in texts[0])
@@ -149,7 +150,7 @@ def test_sheets_say_where_the_plan_goes_on() -> None:
 
 def test_alt_text_says_what_each_brace_ties() -> None:
     framework = star()
-    words = " ".join(sheet.alt for sheet in joint_map(framework, *SHEET))
+    words = " ".join(sheet.alt for sheet in joint_map(framework, *SHEET, Voice()))
     for brace in framework.braces:
         assert f"Brace {brace.number} ties {', '.join(brace.section)}" in words
     for link in framework.singles:
@@ -163,7 +164,7 @@ CELLS = st.sampled_from(["straight", "fan", "fan_in", "tip", "dip", [2, 1], [1, 
 @given(st.lists(CELLS, min_size=1, max_size=30), st.sampled_from([2, 3, 4]))
 def test_any_open_course(course: list[object], chains: int) -> None:
     framework = tube(course, chains)
-    sheets = joint_map(framework, *SHEET)
+    sheets = joint_map(framework, *SHEET, Voice())
     assert_map_is_the_piece(framework, sheets)
     for sheet in sheets:
         assert_inside(sheet)
@@ -184,7 +185,7 @@ SOLIDS = {
 @pytest.mark.parametrize("name", SOLIDS)
 def test_listed_pieces(name: str) -> None:
     framework = listed([(f"J{u}", f"J{v}") for u, v in SOLIDS[name].edges()])
-    sheets = joint_map(framework, *SHEET)
+    sheets = joint_map(framework, *SHEET, Voice())
     assert_map_is_the_piece(framework, sheets)
     for sheet in sheets:
         assert_inside(sheet)
@@ -202,7 +203,7 @@ def _cross(a: Point, b: Point, c: Point, d: Point) -> bool:
 def test_solids_are_drawn_without_crossings(name: str) -> None:
     """Tutte 1963: a 3-connected planar graph drawn by his method has no crossings."""
     framework = listed([(f"J{u}", f"J{v}") for u, v in SOLIDS[name].edges()])
-    (sheet,) = joint_map(framework, *SHEET)
+    (sheet,) = joint_map(framework, *SHEET, Voice())
     spots = {joint: centre for joint, centre, _, _ in discs(sheet, set(framework.joints))}
     lines = [(spots[x.start], spots[x.finish]) for x in framework.links]
     assert not any(_cross(*one, *two) for i, one in enumerate(lines) for two in lines[:i])
@@ -210,13 +211,13 @@ def test_solids_are_drawn_without_crossings(name: str) -> None:
 
 def test_two_balloons_between_the_same_joints() -> None:
     framework = listed([("P", "Q"), ("P", "Q"), ("Q", "R"), ("R", "P"), ("P", "Q")])
-    assert_map_is_the_piece(framework, joint_map(framework, 300, 300))
+    assert_map_is_the_piece(framework, joint_map(framework, 300, 300, Voice()))
 
 
 def test_crowded_listed_piece_is_written_out_in_rows() -> None:
     graph = nx.random_regular_graph(4, 60, seed=2)
     framework = listed([(f"J{u}", f"J{v}") for u, v in graph.edges()])
-    sheets = joint_map(framework, 380, 380)
+    sheets = joint_map(framework, 380, 380, Voice())
     assert_map_is_the_piece(framework, sheets)
     for sheet in sheets:
         assert_inside(sheet)

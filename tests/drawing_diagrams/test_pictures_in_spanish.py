@@ -16,32 +16,31 @@ from buildplan.drawing.marks import Picture
 from buildplan.drawing.section_diagram import section_diagram
 from buildplan.drawing.techniques import TECHNIQUES, technique_pictures
 from buildplan.framework.model import Framework
-from buildplan.language.speaking import speaking
+from buildplan.language.voice import Voice
 
 FIGURES = re.compile(r"[A-Za-z]?\d+")
 JOINTS = re.compile(r"\b[A-Z]\d+\b")
 PIECES = pieces()
 
 
-def maps(framework: Framework) -> tuple[Picture, ...]:
-    return joint_map(framework, 520, 700)
+def maps(framework: Framework, voice: Voice) -> tuple[Picture, ...]:
+    return joint_map(framework, 520, 700, voice)
 
 
-def others(framework: Framework) -> Iterator[Picture]:
+def others(framework: Framework, voice: Voice) -> Iterator[Picture]:
     for cell in framework.cells[:4]:
-        yield cell_diagram(framework, cell.number, 240, 180)
-    yield from (section_diagram(framework, brace.number) for brace in framework.braces[:4])
+        yield cell_diagram(framework, cell.number, 240, 180, voice)
+    yield from (section_diagram(framework, brace.number, voice) for brace in framework.braces[:4])
     for kind in TECHNIQUES:
-        yield from technique_pictures(framework, kind)
-    for sheet in gauge_sheets(framework, (595, 842), "in"):
+        yield from technique_pictures(framework, kind, voice)
+    for sheet in gauge_sheets(framework, (595, 842), "in", voice):
         yield sheet.picture
 
 
 def spoken(
-    language: str, draw: Callable[[Framework], Iterable[Picture]], framework: Framework
+    language: str, draw: Callable[[Framework, Voice], Iterable[Picture]], framework: Framework
 ) -> list[Picture]:
-    with speaking(language):
-        return list(draw(framework))
+    return list(draw(framework, Voice(language)))
 
 
 @pytest.mark.parametrize("name", PIECES)

@@ -83,13 +83,13 @@ def test_every_kind_of_work_has_a_picture() -> None:
     assert set(TECHNIQUES) == set(Kind) - {Kind.INSPECT, Kind.SETTLE}
     framework = star()
     for kind in Kind:
-        assert len(technique_pictures(framework, kind)) == len(TECHNIQUES.get(kind, ()))
+        assert len(technique_pictures(framework, kind, Voice())) == len(TECHNIQUES.get(kind, ()))
 
 
 @pytest.mark.parametrize("name", PIECES)
 @pytest.mark.parametrize("kind", list(Kind))
 def test_pictures_are_readable(name: str, kind: Kind) -> None:
-    for picture in technique_pictures(PIECES[name], kind):
+    for picture in technique_pictures(PIECES[name], kind, Voice()):
         assert picture.width == WIDTH
         assert picture.height <= HEIGHT
         assert_inside(picture)
@@ -99,13 +99,13 @@ def test_pictures_are_readable(name: str, kind: Kind) -> None:
 
 
 def test_the_ring_is_counted() -> None:
-    (picture,) = technique_pictures(star(), Kind.CLOSE_RING)
+    (picture,) = technique_pictures(star(), Kind.CLOSE_RING, Voice())
     assert "40" in [mark.text for mark in picture.marks if isinstance(mark, Label)]
     assert "A 40, B 40, C 40, D 40" in picture.alt
 
 
 def test_the_brace_picture_names_the_piece_s_own_joints() -> None:
-    _, wrap, _ = technique_pictures(star(), Kind.BRACE)
+    _, wrap, _ = technique_pictures(star(), Kind.BRACE, Voice())
     labels = {mark.text for mark in wrap.marks if isinstance(mark, Label)}
     assert {"A1", "B1", "C1", "D1", "1", "2", "3", "4"} <= labels
     assert "A1 to B1 to C1 to D1 to A1" in wrap.alt
@@ -115,7 +115,7 @@ def test_the_brace_picture_names_the_piece_s_own_joints() -> None:
 def test_moves_of_every_step_are_readable(name: str) -> None:
     framework = PIECES[name]
     for step in plan_steps(framework):
-        pictures = moves(framework, step)
+        pictures = moves(framework, step, Voice())
         assert pictures or step.kind in (Kind.INSPECT, Kind.LAY)
         for picture in pictures:
             assert_inside(picture)
@@ -128,7 +128,7 @@ def test_moves_show_the_step_s_own_balloons() -> None:
     drawn = {
         said.title: [
             mark.look.colour
-            for picture in moves(framework, step, (Kind.SIZE,))
+            for picture in moves(framework, step, Voice(), (Kind.SIZE,))
             for mark in picture.marks
             if isinstance(mark, Stamp)
         ]
@@ -145,7 +145,7 @@ def test_a_shared_brace_is_shown_as_three_and_one_that_stands() -> None:
     source)."""
     framework = star()
     step = next(s for s in plan_steps(framework) if "C4-D6" in s.links and s.kind is Kind.BRACE)
-    wrap = moves(framework, step)[0]
+    wrap = moves(framework, step, Voice())[0]
     labels = [mark.text for mark in wrap.marks if isinstance(mark, Label)]
     assert [text for text in labels if text.isdigit()] == ["1", "2", "3"]
     assert "B4-C4" in wrap.alt
@@ -154,7 +154,7 @@ def test_a_shared_brace_is_shown_as_three_and_one_that_stands() -> None:
 def test_chains_that_no_braces_hold_are_laid_one_below_the_other() -> None:
     """Each in the order of its letter, with the tags of both its ends."""
     framework = PIECES["listed"]
-    (picture,) = technique_pictures(framework, Kind.LAY)
+    (picture,) = technique_pictures(framework, Kind.LAY, Voice())
     labels = [mark for mark in picture.marks if isinstance(mark, Label)]
     rows = [next(m.at[1] for m in labels if m.text == c.letter) for c in framework.chains]
     assert rows == sorted(rows, reverse=True)

@@ -14,7 +14,7 @@ def true_gauges(book: Book) -> list[Section]:
     printer kept it."""
     voice, paper = book.voice, true_size(book.paper)
     sheets = gauge_sheets(
-        book.framework, (paper.width, paper.height), book.units, head=mm(8), foot=mm(6)
+        book.framework, (paper.width, paper.height), book.units, voice, head=mm(8), foot=mm(6)
     )
     return [
         Section(

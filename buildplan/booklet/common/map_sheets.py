@@ -59,7 +59,7 @@ def map_sheets(book: Book) -> MapSheets:
     lines = 0
     while True:
         index = INDEX_GAP + lines * BODY.leading
-        pictures = joint_map(book.framework, book.paper.measure, room - index)
+        pictures = joint_map(book.framework, book.paper.measure, room - index, book.voice)
         sheets = MapSheets(pictures, _sheet_of(book, pictures))
         indexes = [index_columns(book, sheets.steps_on(book, n)) for n in range(len(pictures))]
         needed = max(sum(_index_lines(book, s) for s in steps) for c in indexes for steps in c)

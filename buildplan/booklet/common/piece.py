@@ -27,7 +27,7 @@ from buildplan.document.text import SMALL, plain, underlined
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.dimensions import dimensioned_view
 from buildplan.drawing.marks import Picture
-from buildplan.drawing.scene import finished_picture
+from buildplan.drawing.scene import finished_picture, finished_words
 from buildplan.language.messages import mark
 from buildplan.sequence.model import Step
 
@@ -57,7 +57,7 @@ def finished_piece(book: Book) -> Section:
     across = (book.paper.measure - VIEW_GAP * (len(SMALL_VIEWS) - 1)) / len(SMALL_VIEWS)
     small = [
         [
-            Shown(finished_picture(book.framework, book.shape, CAMERAS[name], across, across)),
+            Shown(_seen_from(book, name, across)),
             Words(voice.say(told), SMALL),
         ]
         for name, told in SMALL_VIEWS.items()
@@ -65,6 +65,11 @@ def finished_piece(book: Book) -> Section:
     below = [Words(voice.say("From the front."), SMALL), Columns(small, gap=VIEW_GAP)]
     page = Filled([Words(plain(words))], partial(_dimensioned, book, size), below)
     return Section(voice.say("The finished piece"), [page], titled=True)
+
+
+def _seen_from(book: Book, side: str, across: float) -> Picture:
+    words = finished_words(book.framework, CAMERAS[side], book.voice)
+    return finished_picture(book.framework, book.shape, CAMERAS[side], across, across, alt=words)
 
 
 def _dimensioned(book: Book, size: str, width: float, height: float) -> Picture:

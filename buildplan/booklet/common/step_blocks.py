@@ -65,9 +65,7 @@ def _on_the_piece(book: Book, views: Views, step: Step) -> list[Flowable]:
         cells.append([Shown(panels.corner)])
     rows = [row for turn in turns for row in turn] if alone else []
     checks = Items([*map(plain, rows), check_words(book, step)], ticked=True, gap=ROW_GAP)
-    moves = [
-        how_to(step, book.told(step), move) for move in first_moves(book, step, PICTURE_HEIGHT)
-    ]
+    moves = [how_to(book, step, move) for move in first_moves(book, step, PICTURE_HEIGHT)]
     return [
         head,
         *_in_rows(cells, measure),

@@ -25,8 +25,6 @@ from buildplan.drawing.section_diagram import section_diagram
 from buildplan.drawing.standing_up import standing_up_picture
 from buildplan.drawing.techniques import moves
 from buildplan.framework.model import Cell
-from buildplan.instructions.model import StepWords
-from buildplan.language.speaking import say
 from buildplan.sequence.model import Kind, Step
 
 GAP = 10.0
@@ -61,18 +59,18 @@ def first_moves(book: Book, step: Step, height: float) -> tuple[Picture, ...]:
     if step.kind is Kind.STAND_UP and book.framework.braces:
         return (_stood_up(book, step),)
     if step.kind not in ON_THE_PIECE:
-        return moves(book.framework, step)
-    pictures = moves(book.framework, step, _new_kinds(book, step))
+        return moves(book.framework, step, book.voice)
+    pictures = moves(book.framework, step, book.voice, _new_kinds(book, step))
     brace = _first_brace(book, step)
     if brace and _is_first_of_kind(book, step) and _corner(book, step) is None:
-        return (*pictures, section_diagram(book.framework, brace, height))
+        return (*pictures, section_diagram(book.framework, brace, book.voice, height))
     return pictures
 
 
 def _stood_up(book: Book, step: Step) -> Picture:
     """How the piece comes up from where it was braced, front up."""
     people = max(operation.people for operation in step.operations)
-    words = say(
+    words = book.voice.say(
         "{piece} comes up from lying front up. The thick line is the edge that stays on the floor,"
         " the arrow the way the top goes; people stand at the sides, and bags of ballast lie at"
         " the feet.",
@@ -97,12 +95,12 @@ def step_pictures(
     tied to what where the course turns, and the whole piece with what is new in colour; then
     come the hand moves that are given.
     """
-    hand_moves = [how_to(step, book.told(step), move) for move in hand_moves]
+    hand_moves = [how_to(book, step, move) for move in hand_moves]
     if step.kind in ON_THE_WHOLE and not _laid_loosely(book, step):
-        finished, check = views.progress.finished(step), book.told(step).check
+        finished = views.progress.finished(step)
         left = measure - sum(move.width + GAP for move in hand_moves)
         return _rows(
-            [*hand_moves, _on_the_piece(finished, step, check, left, whole_height)],
+            [*hand_moves, _on_the_piece(book, step, finished, left, whole_height)],
             measure,
         )
     if step.kind not in ON_THE_PIECE:
@@ -111,16 +109,17 @@ def step_pictures(
     diagrams: list[Picture] = []
     room = measure - PLACE_WIDTH - GAP
     if cell is not None:
-        diagram = cell_diagram(book.framework, cell.number, CELL_WIDTH, height)
-        diagrams.append(_captioned(diagram, say("Diagram of step {number}.", number=step.number)))
+        diagram = cell_diagram(book.framework, cell.number, CELL_WIDTH, height, book.voice)
+        diagrams.append(
+            _captioned(diagram, book.voice.say("Diagram of step {number}.", number=step.number))
+        )
         room -= CELL_WIDTH + GAP
     moves_width = sum(move.width + GAP for move in hand_moves)
     if room - moves_width >= NARROWEST_CLOSEUP * min(len(views.of(step)), MOST_ABREAST):
         room -= moves_width
-    told = book.told(step)
     shown = shown_in(book, views.of(step))
     near = _closeups(book, step, shown, room, height)
-    whole = _where(views.progress.whole(step), step, told.check, shown, PLACE_WIDTH, height)
+    whole = _where(book, step, views, shown, PLACE_WIDTH, height)
     return _rows([*near, *diagrams, whole, *hand_moves], measure)
 
 
@@ -144,12 +143,14 @@ def step_panels(
     cell = _corner(book, step)
     diagram = None
     if cell is not None:
-        drawn = cell_diagram(book.framework, cell.number, CELL_WIDTH, max(height, CELL_HEIGHT))
-        diagram = _captioned(drawn, say("Diagram of step {number}.", number=step.number))
+        drawn = cell_diagram(
+            book.framework, cell.number, CELL_WIDTH, max(height, CELL_HEIGHT), book.voice
+        )
+        diagram = _captioned(drawn, book.voice.say("Diagram of step {number}.", number=step.number))
     return StepPanels(
         tuple(_closeup(book, step, closeup, width, height) for closeup in shown),
         diagram,
-        _where(views.progress.whole(step), step, book.told(step).check, shown, *place),
+        _where(book, step, views, shown, *place),
     )
 
 
@@ -161,12 +162,12 @@ def shown_in(book: Book, closeups: Sequence[CloseUp]) -> Sequence[CloseUp]:
     return closeups
 
 
-def how_to(step: Step, told: StepWords, picture: Picture) -> Picture:
+def how_to(book: Book, step: Step, picture: Picture) -> Picture:
     """A hand move told as that of a step, with what the step makes by it."""
-    move = _captioned(picture, say("How to do step {number}.", number=step.number))
+    move = _captioned(picture, book.voice.say("How to do step {number}.", number=step.number))
     if not any(step.adds.values()) or step.kind in ON_THE_PIECE:
         return move
-    return replace(move, alt=f"{move.alt} {'; '.join(told.rows)}.")
+    return replace(move, alt=f"{move.alt} {'; '.join(book.told(step).rows)}.")
 
 
 def _captioned(picture: Picture, words: str) -> Picture:
@@ -242,17 +243,19 @@ def _closeup(book: Book, step: Step, closeup: CloseUp, width: float, height: flo
     from_the_end = closeup.panel.camera.name == OPEN_END
     told: dict[str, str | int] = {
         "number": step.number,
-        "seen": say("from the open end") if from_the_end else say("as one stands before it"),
+        "seen": book.voice.say("from the open end")
+        if from_the_end
+        else book.voice.say("as one stands before it"),
         "balloons": adds_words(book, step),
     }
     alt = (
-        say(
+        book.voice.say(
             "Close-up of step {number}, {turn}, seen {seen}. New: {balloons}.",
             turn=closeup.title,
             **told,
         )
         if closeup.title
-        else say("Close-up of step {number}, seen {seen}. New: {balloons}.", **told)
+        else book.voice.say("Close-up of step {number}, seen {seen}. New: {balloons}.", **told)
     )
     return close_up(
         closeup.panel,
@@ -265,15 +268,16 @@ def _closeup(book: Book, step: Step, closeup: CloseUp, width: float, height: flo
 
 
 def _where(
-    scene: Scene,
+    book: Book,
     step: Step,
-    check: str,
+    views: Views,
     closeups: Sequence[CloseUp],
     width: float,
     height: float,
 ) -> Picture:
     """The whole piece as it lies or stands, with a circle where the work is and the eye of
     the one who sees it so."""
+    scene = views.progress.whole(step)
     lies = all(closeup.panel.camera.name == OPEN_END for closeup in closeups)
     picture = step_picture(
         scene,
@@ -281,26 +285,26 @@ def _where(
         width,
         height,
         place=step_joints(step),
-        alt=say(
+        alt=book.voice.say(
             "Step {number} on the whole piece, with the eye of the builder. {check}",
             number=step.number,
-            check=check,
+            check=book.told(step).check,
         ),
     )
     panels = [closeup.panel for closeup in closeups]
     return eyes_on(picture, scene, FROM_ABOVE if lies else STANDING_WHOLE, panels)
 
 
-def _on_the_piece(scene: Scene, step: Step, check: str, width: float, height: float) -> Picture:
+def _on_the_piece(book: Book, step: Step, scene: Scene, width: float, height: float) -> Picture:
     return step_picture(
         scene,
         FROM_ABOVE,
         width,
         height,
         labels=step_joints(step) if step.kind is Kind.LAY else (),
-        alt=say(
+        alt=book.voice.say(
             "Step {number} on the whole piece, from the front. {check}",
             number=step.number,
-            check=check,
+            check=book.told(step).check,
         ),
     )

@@ -143,7 +143,7 @@ def _corners_drawn(book: Book) -> list[Flowable]:
     enlarged = book.paper.picture_scale
     wide = min(CORNER_WIDTH, book.paper.measure / enlarged)
     drawn = [
-        Shown(cell_diagram(book.framework, cell.number, wide, CORNER_HEIGHT), enlarged)
+        Shown(cell_diagram(book.framework, cell.number, wide, CORNER_HEIGHT, book.voice), enlarged)
         for cell in first.values()
     ]
     across = max(1, int((book.paper.measure + COLUMN_GAP) / (wide * enlarged + COLUMN_GAP)))

@@ -44,9 +44,9 @@ def _lesson_of(book: Book, kind: Kind, step: Step) -> Lesson:
 
 def _drawn(book: Book, kind: Kind, step: Step) -> Picture | None:
     """The hand move that the lesson shows."""
-    drawn = moves(book.framework, step, (kind,))
+    drawn = moves(book.framework, step, book.voice, (kind,))
     if kind is Kind.CHAIN and len(step.operations[0].links) < 3:  # nothing is tied yet
-        drawn = technique_pictures(book.framework, kind)
+        drawn = technique_pictures(book.framework, kind, book.voice)
     return drawn[0] if drawn else None
 
 

@@ -24,9 +24,10 @@ from buildplan.drawing.techniques.knots import chain_pairs, pair_rounds, tie_off
 from buildplan.drawing.techniques.rings import close_ring, lay_chains, tag_joints
 from buildplan.drawing.techniques.work import size_balloons, stand_up, turn_over
 from buildplan.framework.model import Framework, Role
+from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind, Operation, Step
 
-Technique = Callable[..., Picture]  # of a framework; more arguments have defaults
+Technique = Callable[..., Picture]  # of a framework, for a voice; more arguments have defaults
 
 TECHNIQUES: Mapping[Kind, tuple[Technique, ...]] = MappingProxyType(
     {
@@ -48,7 +49,7 @@ TECHNIQUES: Mapping[Kind, tuple[Technique, ...]] = MappingProxyType(
 
 
 def moves(
-    framework: Framework, step: Step, kinds: Collection[Kind] = tuple(Kind)
+    framework: Framework, step: Step, voice: Voice, kinds: Collection[Kind] = tuple(Kind)
 ) -> tuple[Picture, ...]:
     """The hand moves that a step takes, with its own balloons and joints; of `kinds` of work."""
     first: dict[Kind, Operation] = {}
@@ -58,38 +59,44 @@ def moves(
         move
         for kind, operation in first.items()
         if kind in kinds
-        for move in _moves_of(framework, operation)
+        for move in _moves_of(framework, operation, voice)
     )
 
 
-def _moves_of(framework: Framework, first: Operation) -> tuple[Picture, ...]:
+def _moves_of(framework: Framework, first: Operation, voice: Voice) -> tuple[Picture, ...]:
     if first.kind is Kind.SIZE:
-        return (size_balloons(framework, first.balloon),)
+        return (size_balloons(framework, voice, first.balloon),)
     if first.kind is Kind.PAIR:
-        return (pair_rounds(framework) if first.locks else tie_pair(framework, first.links),)
+        return (
+            pair_rounds(framework, voice)
+            if first.locks
+            else tie_pair(framework, voice, first.links),
+        )
     if first.kind is Kind.TIE_OFF:
-        return (tie_off(framework, first.links[0]),)
+        return (tie_off(framework, voice, first.links[0]),)
     if first.kind is Kind.CHAIN and (
         framework.link[first.links[0]].role is Role.BRACE or len(first.links) < 3
     ):
         # a short chain; one balloon, or one pair, is a chain as it is
         balloon = framework.link[first.links[0]].balloon
-        return (brace_chain(framework, (len(first.links),), balloon),)
+        return (brace_chain(framework, voice, (len(first.links),), balloon),)
     if first.kind is Kind.CHAIN:
-        return (chain_pairs(framework, first.links),)
+        return (chain_pairs(framework, voice, first.links),)
     if first.kind is Kind.BRACE and first.links:
         number = next(b.number for b in framework.braces if first.links[0] in b.links)
-        return (wrap_brace(framework, number), settle_joint(framework))
+        return (wrap_brace(framework, voice, number), settle_joint(framework, voice))
     if first.kind is Kind.LAY:
-        return technique_pictures(framework.built_with(first.joints[0]), first.kind)
+        return technique_pictures(framework.built_with(first.joints[0]), first.kind, voice)
     if first.kind is Kind.JOIN and len(first.joints) > 1:
-        return (tie_parts(framework, first.joints),)
-    return technique_pictures(framework, first.kind)
+        return (tie_parts(framework, first.joints, voice),)
+    return technique_pictures(framework, first.kind, voice)
 
 
-def technique_pictures(framework: Framework, kind: Kind) -> tuple[Picture, ...]:
+def technique_pictures(framework: Framework, kind: Kind, voice: Voice) -> tuple[Picture, ...]:
     """The pictures of one kind of work that have something to show for this piece."""
-    return tuple(draw(framework) for draw in TECHNIQUES.get(kind, ()) if _applies(draw, framework))
+    return tuple(
+        draw(framework, voice) for draw in TECHNIQUES.get(kind, ()) if _applies(draw, framework)
+    )
 
 
 def _applies(draw: Technique, framework: Framework) -> bool:

@@ -26,10 +26,9 @@ from buildplan.drawing.techniques.props import (
     words,
 )
 from buildplan.framework.model import Brace, Framework
-from buildplan.language.grammar import listed
 from buildplan.language.messages import mark
 from buildplan.language.phrases import sentences
-from buildplan.language.speaking import say
+from buildplan.language.voice import Voice
 
 ONE_CHAIN_HEIGHT = 62.0
 
@@ -43,7 +42,7 @@ SHORT_CHAINS = {
 
 
 def brace_chain(
-    framework: Framework, sizes: Sequence[int] = (), balloon: str | None = None
+    framework: Framework, voice: Voice, sizes: Sequence[int] = (), balloon: str | None = None
 ) -> Picture:
     """The short chains that braces are made of, of the given lengths, or of all (at most two)
     that the piece has; of the balloon of that key, or of the braces' own."""
@@ -58,9 +57,9 @@ def brace_chain(
             marks += link((a + 1, y), (b - 1, y), 37, colour)
         for i, x in enumerate(ends[1:-1], 1):
             marks += knot((x, y), 0, colour, 3.0)
-            marks.append(words((x, y + 24), say("necks") if i % 2 else say("tails")))
+            marks.append(words((x, y + 24), voice.say("necks") if i % 2 else voice.say("tails")))
         marks += badge((14, y), str(size))
-    drawn = picture(marks, sentences(*(say(SHORT_CHAINS[size]) for size in wanted)))
+    drawn = picture(marks, sentences(*(voice.say(SHORT_CHAINS[size]) for size in wanted)))
     return drawn if len(wanted) > 1 else replace(drawn, height=ONE_CHAIN_HEIGHT)
 
 
@@ -79,7 +78,7 @@ def _tube_corners(count: int) -> list[tuple[Point, float]]:
     return [((x, y), depth) for (x, y), depth in corners[count]]
 
 
-def wrap_brace(framework: Framework, number: int = 1) -> Picture:
+def wrap_brace(framework: Framework, voice: Voice, number: int = 1) -> Picture:
     """A brace led round the long chains; its last end is about to be tied. A balloon that it
     shares with an earlier brace is pale."""
     colours = palette(framework)
@@ -115,47 +114,47 @@ def wrap_brace(framework: Framework, number: int = 1) -> Picture:
     radius = joint_radius(framework)
     for joint, (spot, _) in spots.items():
         marks += joint_marks(spot, radius, joint, skipped=False, locked=False, repeat=False)
-    return picture([*marks, *on_top], _brace_words(brace))
+    return picture([*marks, *on_top], _brace_words(brace, voice))
 
 
-def _brace_words(brace: Brace) -> str:
+def _brace_words(brace: Brace, voice: Voice) -> str:
     parts = []
     for chain in brace.chains:
         if chain.closed:
             parts.append(
-                say(
+                voice.say(
                     "Brace {brace} is led from joint to joint, {way}, its knots on those of the"
                     " long chains; its two ends are tied together at {joint}.",
                     brace=brace.number,
-                    way=walk_words([*chain.joints, chain.joints[0]]),
+                    way=walk_words([*chain.joints, chain.joints[0]], voice),
                     joint=chain.joints[0],
                 )
             )
         else:
             parts.append(
-                say(
+                voice.say(
                     "Brace {brace} is led from joint to joint, {way}, its knots on those of the"
                     " long chains; its ends are tied into the first and the last.",
                     brace=brace.number,
-                    way=walk_words(chain.joints),
+                    way=walk_words(chain.joints, voice),
                 )
             )
     if brace.shared:
         shared = ", ".join(brace.shared)
-        parts.append(say("It shares {balloons} with another brace.", balloons=shared))
+        parts.append(voice.say("It shares {balloons} with another brace.", balloons=shared))
     if not parts:
-        parts.append(say("Brace {brace} brings no balloon of its own.", brace=brace.number))
+        parts.append(voice.say("Brace {brace} brings no balloon of its own.", brace=brace.number))
     return sentences(*parts)
 
 
-def settle_joint(framework: Framework) -> Picture:
+def settle_joint(framework: Framework, voice: Voice) -> Picture:
     """A brace's knot beside the chain's knot, then settled on it so that nozzles cross."""
     colours = palette(framework)
     marks: list[Mark] = []
     y, reach, long, fat = 76.0, 9.0, 36.0, 30.0
     for x, off, word in (
-        (49.0, (14.0, 10.0), say("beside: push")),
-        (170.0, (0.0, 0.0), say("nozzles cross")),
+        (49.0, (14.0, 10.0), voice.say("beside: push")),
+        (170.0, (0.0, 0.0), voice.say("nozzles cross")),
     ):
         # the chain lies level, below; the brace stands across it, above
         marks += link((x - reach - long, y), (x - reach, y), fat, colours.chain)
@@ -175,7 +174,7 @@ def settle_joint(framework: Framework) -> Picture:
     marks += move([(100, 76), (109, 76), (118, 76)])
     return picture(
         marks,
-        say(
+        voice.say(
             "Left, the brace's knot beside the chain's knot. Right, the brace pushed on to the"
             " joint, so that its nozzles cross the chain's nozzles, brace over chain."
         ),
@@ -236,13 +235,18 @@ def _twist_from_side(x: float, y: float, chain: str, lock: str) -> list[Mark]:
     ]
 
 
-def twist_lock(framework: Framework) -> Picture:
+def twist_lock(framework: Framework, voice: Voice) -> Picture:
     """A lock's knot laid on the joint, its rounds led round it and twisted past each other."""
     colours = palette(framework)
     marks: list[Mark] = []
     y, lock = 72.0, colours.lock
     for number, (x, word) in enumerate(
-        ((37.0, say("knot on joint")), (110.0, say("from the side")), (183.0, say("tight"))), 1
+        (
+            (37.0, voice.say("knot on joint")),
+            (110.0, voice.say("from the side")),
+            (183.0, voice.say("tight")),
+        ),
+        1,
     ):
         marks.append(words((x, 4), word))
         marks += badge((x, 129), str(number))
@@ -262,7 +266,7 @@ def twist_lock(framework: Framework) -> Picture:
             marks += move([(x + 33, y - 12), (x + 36, y + 6), (x + 27, y + 18)])
     return picture(
         marks,
-        say(
+        voice.say(
             "A lock. One: the pair's knot is laid on the joint, a round to either side, in opposite"
             " corners. Two, seen from the side: its necks straddle the joint and the two rounds are"
             " twisted past each other behind it. Three: a round sits tight on either side."
@@ -270,7 +274,7 @@ def twist_lock(framework: Framework) -> Picture:
     )
 
 
-def tie_single(framework: Framework) -> Picture:
+def tie_single(framework: Framework, voice: Voice) -> Picture:
     """A single from one skipped joint to its twin on the other side: the tail first."""
     colours = palette(framework)
     single = framework.link[framework.singles[0]] if framework.singles else framework.links[0]
@@ -291,12 +295,12 @@ def tie_single(framework: Framework) -> Picture:
     marks += joint_marks(front, radius, single.tail, skipped=True, locked=False, repeat=False)
     marks += [
         words((160, 70 - 10 * line), text, "start")
-        for line, text in enumerate(say("2: closed\nneck").splitlines())
+        for line, text in enumerate(voice.say("2: closed\nneck").splitlines())
     ]
-    marks.append(words((62, 10), say("1: tail, tied in")))
+    marks.append(words((62, 10), voice.say("1: tail, tied in")))
     return picture(
         marks,
-        say(
+        voice.say(
             "A single, one link balloon that was tied off alone: its tail is tied into joint"
             " {first}, its closed neck into joint {second}. No brace reaches them. A lock goes on"
             " each end.",
@@ -306,7 +310,7 @@ def tie_single(framework: Framework) -> Picture:
     )
 
 
-def tie_parts(framework: Framework, joints: Sequence[str]) -> Picture:
+def tie_parts(framework: Framework, joints: Sequence[str], voice: Voice) -> Picture:
     """Joints of two parts, each locked already, laid on one another and locked together."""
     colours = palette(framework)
     radius = joint_radius(framework)
@@ -331,20 +335,20 @@ def tie_parts(framework: Framework, joints: Sequence[str]) -> Picture:
     for step in (-1, 1):
         marks += round_((x, y + step * 15.0), (x, y + step * 3.0), 22, colours.lock)
     marks += [
-        words((60, 6), say("two joints of two parts")),
-        words((x, 6), say("one lock round both")),
+        words((60, 6), voice.say("two joints of two parts")),
+        words((x, 6), voice.say("one lock round both")),
     ]
     return picture(
         marks,
-        say(
+        voice.say(
             "Left, {joints}, joints of different parts, each with its own lock, brought together."
             " Right, laid knot on knot: one more lock is twisted round both.",
-            joints=listed(joints),
+            joints=voice.listed(joints),
         ),
     )
 
 
-def join_chains(framework: Framework) -> Picture:
+def join_chains(framework: Framework, voice: Voice) -> Picture:
     """Knots of two chains with the same tag, brought together at one joint."""
     colours = palette(framework)
     meeting = (j for j, links in framework.links_at.items() if len(links) > 2)
@@ -373,12 +377,12 @@ def join_chains(framework: Framework) -> Picture:
     marks += knot((x, y), 35, colours.chain, 3.6)
     marks += move([(99, 72), (109, 72), (119, 72)])
     marks += [
-        words((52, 6), say("two knots tagged {joint}", joint=joint)),
-        words((x, 6), say("one joint")),
+        words((52, 6), voice.say("two knots tagged {joint}", joint=joint)),
+        words((x, 6), voice.say("one joint")),
     ]
     return picture(
         marks,
-        say(
+        voice.say(
             "Left, the knots of two chains, both tagged {joint}. Right, brought together, knot on"
             " knot, with the four nozzles crossing: one joint, to be locked.",
             joint=joint,

@@ -23,7 +23,7 @@ from buildplan.drawing.techniques.props import (
     words,
 )
 from buildplan.framework.model import Framework
-from buildplan.language.speaking import say, say_in
+from buildplan.language.voice import Voice
 
 
 def pair_strands(colour: str, other: str) -> tuple[Strand, Strand]:
@@ -65,7 +65,7 @@ def pair_strands(colour: str, other: str) -> tuple[Strand, Strand]:
     return wrap, core
 
 
-def tie_pair(framework: Framework, links: Sequence[str] = ()) -> Picture:
+def tie_pair(framework: Framework, voice: Voice, links: Sequence[str] = ()) -> Picture:
     """Two link balloons neck to neck; `links` are the two, or the first pair of a chain."""
     first = links or framework.chains[0].chain.links[:2]
     keys = [framework.link[id_].balloon for id_ in first]
@@ -78,8 +78,8 @@ def tie_pair(framework: Framework, links: Sequence[str] = ()) -> Picture:
         *link((112, 26), (158, 26), 40, other, sign=yours),
     ]
     return picture(
-        [*balloons, *_pair_knots(one, told_apart(one, other))],
-        say(
+        [*balloons, *_pair_knots(one, told_apart(one, other), voice)],
+        voice.say(
             "Two link balloons tied neck to neck. One neck goes round the other twice: over,"
             " behind, over, behind. Its end then comes back under its own second turn and is pulled"
             " through. Below, the knot pulled snug, the two balloons close together."
@@ -87,7 +87,7 @@ def tie_pair(framework: Framework, links: Sequence[str] = ()) -> Picture:
     )
 
 
-def pair_rounds(framework: Framework) -> Picture:
+def pair_rounds(framework: Framework, voice: Voice) -> Picture:
     """Two rounds neck to neck: a lock."""
     one = palette(framework).lock
     sign = signs(framework).get(framework.locks[0].balloon, 0) if framework.locks else 0
@@ -98,8 +98,8 @@ def pair_rounds(framework: Framework) -> Picture:
         *round_((131, 26), (110, 26), 36, one, sign),
     ]
     return picture(
-        [*balloons, *_pair_knots(one, told_apart(one, one))],
-        say(
+        [*balloons, *_pair_knots(one, told_apart(one, one), voice)],
+        voice.say(
             "Two small rounds tied neck to neck to make a lock. One neck goes round the other"
             " twice: over, behind, over, behind. Its end then comes back under its own second turn"
             " and is pulled through. Below, the lock, its knot pulled snug."
@@ -107,7 +107,7 @@ def pair_rounds(framework: Framework) -> Picture:
     )
 
 
-def _pair_knots(one: str, other: str) -> list[Mark]:
+def _pair_knots(one: str, other: str, voice: Voice) -> list[Mark]:
     """The knot between two necks, open above and snug below."""
     wrap, core = pair_strands(one, other)
     return [
@@ -117,9 +117,9 @@ def _pair_knots(one: str, other: str) -> list[Mark]:
         *badge((92, 66), "1"),
         *badge((122, 66), "2"),
         *move([(126, 118), (128, 128), (124, 136)]),
-        words((134, 127), say("pull through"), "start"),
+        words((134, 127), voice.say("pull through"), "start"),
         *knot((110, 26), 0, one),
-        words((166, 23), say("snug"), "start"),
+        words((166, 23), voice.say("snug"), "start"),
     ]
 
 
@@ -170,7 +170,7 @@ def chain_strands(colour: str, other: str) -> tuple[Strand, Strand]:
     return Strand(tuple(left), colour, 6.0), Strand(tuple(right), other, 6.0)
 
 
-def chain_pairs(framework: Framework, links: Sequence[str] = ()) -> Picture:
+def chain_pairs(framework: Framework, voice: Voice, links: Sequence[str] = ()) -> Picture:
     """Pairs chained tail to tail with a double knot; `links` are those of the chain, or the
     first chain's."""
     row = (links or framework.chains[0].chain.links)[:4]
@@ -191,12 +191,12 @@ def chain_pairs(framework: Framework, links: Sequence[str] = ()) -> Picture:
     for i in range(4):
         left_end = 48.0 + 31 * i
         marks += link((left_end + 0.5, 29), (left_end + 30.5, 29), 26, colours[i], sign=sign[i])
-    for i, word in enumerate((say("necks"), say("tails"), say("necks")), 1):
+    for i, word in enumerate((voice.say("necks"), voice.say("tails"), voice.say("necks")), 1):
         marks += knot((48 + 31 * i, 29), 0, colours[i], 2.4)
         marks.append(words((48 + 31 * i, 5), word))
     return picture(
         marks,
-        say(
+        voice.say(
             "Two pairs tied tail to tail with a double knot. First the left tail goes over the"
             " right one, behind it and over it again; then the same once more the other way about,"
             " above the first. Pull both ends. Below, two pairs chained: necks, tails, necks."
@@ -230,7 +230,7 @@ def closing_strand(colour: str) -> Strand:
     )
 
 
-def tie_off(framework: Framework, link_id: str = "") -> Picture:
+def tie_off(framework: Framework, voice: Voice, link_id: str = "") -> Picture:
     """The neck of a balloon without a partner, closed with a knot of its own."""
     colour = palette(framework).brace
     if link_id:
@@ -246,11 +246,11 @@ def tie_off(framework: Framework, link_id: str = "") -> Picture:
         *weave([short]),
         *knot((165, 26), 0, colour, 3.2),
         *lip(short),
-        words((180, 23), say_in("neck", "closed"), "start"),
+        words((180, 23), voice.say_in("neck", "closed"), "start"),
     ]
     return picture(
         marks,
-        say(
+        voice.say(
             "One link balloon by itself: its neck is led round to a loop, the end goes behind the"
             " neck and through the loop, and is pulled tight. Below, the neck closed. Its tail"
             " stays free."

@@ -27,10 +27,9 @@ from buildplan.drawing.techniques.props import (
 from buildplan.drawing.way_round import pointed
 from buildplan.framework.counts import ring_lengths
 from buildplan.framework.model import Framework, LongChain
-from buildplan.language.grammar import first_to_last, listed
 from buildplan.language.messages import mark
-from buildplan.language.phrases import sentences
-from buildplan.language.speaking import say, say_in, spoken_voice, whole
+from buildplan.language.phrases import first_to_last, sentences
+from buildplan.language.voice import Voice
 
 WITHIN = 130.0  # points: what fits within the ring that is being closed
 LOOSE_CHAINS, LOOSE_ROW, LOOSE_LINK = 7, 20.0, 14.0  # chains on the floor, and points
@@ -56,12 +55,14 @@ def _round_points(
     return found
 
 
-def close_ring(framework: Framework) -> Picture:
+def close_ring(framework: Framework, voice: Voice) -> Picture:
     """The two free ends of a chain brought together, its balloons counted first."""
     colours = palette(framework)
     lengths = ring_lengths(framework)
     alike = len(set(lengths)) == 1
-    counts = [f"{c.letter} {whole(len(c.chain.links))}" for c in framework.chains if c.chain.closed]
+    counts = [
+        f"{c.letter} {voice.whole(len(c.chain.links))}" for c in framework.chains if c.chain.closed
+    ]
     centre = (110.0, 76.0)
     points = _round_points(centre, 92, 50, 16, -72, 324)
     marks: list[Mark] = []
@@ -82,18 +83,21 @@ def close_ring(framework: Framework) -> Picture:
     marks += move([(72, 8), (84, 5), (98, 7)])
     marks += move([(148, 8), (136, 5), (122, 7)])
     marks += [
-        words((110, 64), say("balloons in the ring:") if alike else say("balloons in each ring:")),
-        words((110, 53), say("count before you tie")),
+        words(
+            (110, 64),
+            voice.say("balloons in the ring:") if alike else voice.say("balloons in each ring:"),
+        ),
+        words((110, 53), voice.say("count before you tie")),
     ]
-    rows = [whole(lengths[0])] if alike else [", ".join(counts[i : i + 4]) for i in (0, 4)]
+    rows = [voice.whole(lengths[0])] if alike else [", ".join(counts[i : i + 4]) for i in (0, 4)]
     if max(text_width(row, 10, bold=True) for row in rows) > WITHIN or len(counts) > 8:
-        rows = [f"{whole(min(lengths))} – {whole(max(lengths))}"]
+        rows = [f"{voice.whole(min(lengths))} – {voice.whole(max(lengths))}"]
     size = 20.0 if alike else 10.0
     for i, row in enumerate(reversed([row for row in rows if row])):
         marks.append(Label((110, 78 + 12 * i), row, size, INK, bold=True))
     return picture(
         marks,
-        say(
+        voice.say(
             "A chain laid round, its two free ends brought together at the foot of the ring. Count"
             " its balloons before you tie the double knot: {counts}.",
             counts=", ".join(counts),
@@ -101,14 +105,14 @@ def close_ring(framework: Framework) -> Picture:
     )
 
 
-def lay_chains(framework: Framework) -> Picture:
+def lay_chains(framework: Framework, voice: Voice) -> Picture:
     """The long chains laid out: back below, front above, number-1 joints together; chains that
     no braces hold, one below the other."""
     if not framework.braces:
-        return _lay_loosely(framework)
+        return _lay_loosely(framework, voice)
     if framework.closed:
-        return _lay_rings(framework)
-    return _lay_rows(framework)
+        return _lay_rings(framework, voice)
+    return _lay_rows(framework, voice)
 
 
 def _layers(framework: Framework) -> list[tuple[str, list[LongChain]]]:
@@ -137,10 +141,10 @@ def _tag(framework: Framework, at: Point, joint: str) -> list[Mark]:
     )
 
 
-def _lay_rings(framework: Framework) -> Picture:
+def _lay_rings(framework: Framework, voice: Voice) -> Picture:
     layers = _layers(framework)
     marks: list[Mark] = []
-    named = [f"{chain.letter} {_short(chain)}" for _, chains in layers for chain in chains]
+    named = [f"{chain.letter} {_short(chain, voice)}" for _, chains in layers for chain in chains]
     # as far to the left as the words leave room for
     x = min(max(124.0, 88 + max(text_width(words, TYPE) for words in named)), 130.0)
     gap = {1: 0.0, 2: 64.0, 3: 45.0}[len(layers)]
@@ -162,9 +166,11 @@ def _lay_rings(framework: Framework) -> Picture:
                 way = _round_points((x, y), across + 9, high * squeeze + 6, 8, -8, -38)
                 marks += pointed(way)
                 marks.append(_next_tag(way[-1], chain.chain.joints[1]))
-        marks.append(Label((2, y + 8), _layer_name(name), TYPE, INK, anchor="start", bold=True))
+        marks.append(
+            Label((2, y + 8), _layer_name(name, voice), TYPE, INK, anchor="start", bold=True)
+        )
         for i, chain in enumerate(chains):
-            row = f"{chain.letter} {_short(chain)}"
+            row = f"{chain.letter} {_short(chain, voice)}"
             marks.append(Label((2, y - 3 - 10 * i), row, TYPE, INK, anchor="start"))
     line = Ink(stroke=INK, width=0.9, dash=(3, 2))
     for tags in first.values():
@@ -176,7 +182,7 @@ def _lay_rings(framework: Framework) -> Picture:
     if gap:
         top = foot + gap * (len(layers) - 1)
         marks += move([(x, top - 6), (x, top - 20), (x, foot + 14)])
-    return picture(marks, _lay_words(framework, RINGS_LAID))
+    return picture(marks, _lay_words(framework, RINGS_LAID, voice))
 
 
 def _next_tag(at: Point, joint: str) -> Label:
@@ -184,22 +190,22 @@ def _next_tag(at: Point, joint: str) -> Label:
     return Label((at[0] + 5, at[1] - 0.8 * TYPE), joint, TYPE, INK, anchor="start", bold=True)
 
 
-def _short(chain: LongChain) -> str:
+def _short(chain: LongChain, voice: Voice) -> str:
     """Its place without the layer, which is named beside it."""
-    return spoken_voice().tell(chain.role.words[None])
+    return voice.tell(chain.role.words[None])
 
 
-def _layer_name(layer: str) -> str:
+def _layer_name(layer: str, voice: Voice) -> str:
     names = {
-        "back": say_in("layer of chains", "back"),
-        "between": say_in("layer of chains", "between"),
-        "front": say_in("layer of chains", "front"),
-        "flat": say_in("layer of chains", "flat"),
+        "back": voice.say_in("layer of chains", "back"),
+        "between": voice.say_in("layer of chains", "between"),
+        "front": voice.say_in("layer of chains", "front"),
+        "flat": voice.say_in("layer of chains", "flat"),
     }
     return names[layer]
 
 
-def _lay_rows(framework: Framework) -> Picture:
+def _lay_rows(framework: Framework, voice: Voice) -> Picture:
     """Open chains: rows beside one another on the floor, the front ones above the back."""
     layers = _layers(framework)
     marks: list[Mark] = []
@@ -217,11 +223,13 @@ def _lay_rows(framework: Framework) -> Picture:
             for (a, b), colour in zip(pairwise(ends), colours, strict=True):
                 marks += link(a, b, 18, colour)
             first.setdefault(side_of(chain), []).append((ends[0], chain.chain.joints[0]))
-            row = f"{chain.letter} {_short(chain)}"
+            row = f"{chain.letter} {_short(chain, voice)}"
             marks.append(Label((2, y + dy - 3), row, TYPE, INK, anchor="start"))
             if chain is max(chains, key=lambda c: side_of(c) != INNER):
                 at = (2, y + dy + 8)
-                marks.append(Label(at, _layer_name(name), TYPE, INK, anchor="start", bold=True))
+                marks.append(
+                    Label(at, _layer_name(name, voice), TYPE, INK, anchor="start", bold=True)
+                )
     line = Ink(stroke=INK, width=0.9, dash=(3, 2))
     for tags in first.values():
         if len(tags) > 1:
@@ -231,10 +239,10 @@ def _lay_rows(framework: Framework) -> Picture:
     if gap:
         top = foot + gap * (len(layers) - 1)
         marks += move([(190, top - 10), (190, top - 18), (190, foot + deep + 12)])
-    return picture(marks, _lay_words(framework, CHAINS_LAID))
+    return picture(marks, _lay_words(framework, CHAINS_LAID, voice))
 
 
-def _lay_loosely(framework: Framework) -> Picture:
+def _lay_loosely(framework: Framework, voice: Voice) -> Picture:
     """Chains that are brought together only later: one below the other in the order of their
     letters, each with the tag of its first knot and of its last."""
     marks: list[Mark] = []
@@ -251,10 +259,10 @@ def _lay_loosely(framework: Framework) -> Picture:
         marks.append(Label((2, y - 3), last, TYPE + 1, INK, anchor="start", bold=True))
     return picture(
         marks,
-        say(
+        voice.say(
             "The chains on the floor, one below the other in the order of their letters:"
             " {chains}. A tag shows at each end.",
-            chains=first_to_last(framework.chains[0].letter, framework.chains[-1].letter),
+            chains=first_to_last(voice, framework.chains[0].letter, framework.chains[-1].letter),
         ),
     )
 
@@ -293,16 +301,16 @@ CHAINS_LAID = mark(
 )
 
 
-def _lay_words(framework: Framework, message: str) -> str:
+def _lay_words(framework: Framework, message: str, voice: Voice) -> str:
     layers = []
     for name, chains in _layers(framework):
-        names = listed([f"{chain.letter} ({spoken_voice().tell(chain.where)})" for chain in chains])
-        layers.append(f"{_layer_name(name)}: {names}")
+        names = voice.listed([f"{chain.letter} ({voice.tell(chain.where)})" for chain in chains])
+        layers.append(f"{_layer_name(name, voice)}: {names}")
     firsts = ", ".join(chain.chain.joints[0] for chain in framework.chains)
-    return say(message, layers="; ".join(layers), joints=firsts)
+    return voice.say(message, layers="; ".join(layers), joints=firsts)
 
 
-def tag_joints(framework: Framework) -> Picture:
+def tag_joints(framework: Framework, voice: Voice) -> Picture:
     """Paper tags fastened to the knots along a chain."""
     colours = palette(framework)
     long = framework.chains[0]
@@ -320,12 +328,12 @@ def tag_joints(framework: Framework) -> Picture:
             marks += _tag_on((x, y), joints[i])
         else:
             marks.append(words((x, y - 34), str(i + 1)))
-    told = say(
+    told = voice.say(
         "Part of chain {letter}: paper tags hang from its knots: {joints}.",
         letter=long.letter,
         joints=", ".join(joints[i] for i in tagged),
     )
-    rest = say("The knots between are counted on from the tag before.") if counted else ""
+    rest = voice.say("The knots between are counted on from the tag before.") if counted else ""
     return picture(marks, sentences(told, rest))
 
 

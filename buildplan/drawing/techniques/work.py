@@ -20,7 +20,7 @@ from buildplan.drawing.techniques.props import (
     words,
 )
 from buildplan.framework.model import Framework
-from buildplan.language.speaking import say, say_in
+from buildplan.language.voice import Voice
 
 JAW = 5.0  # straight part of the drawn gauge's jaws
 FIGURE = "#C4CBD1"
@@ -49,7 +49,7 @@ def _jaws(x: float, y: float, radius: float) -> list[Mark]:
     return [Curve((left, foot), tuple(path), Ink(WASH, INK, 1.0), closed=True)]
 
 
-def size_balloons(framework: Framework, key: str = "") -> Picture:
+def size_balloons(framework: Framework, voice: Voice, key: str = "") -> Picture:
     """A balloon too small, right, and too big for the gauge; two sized alike at a time.
 
     `key` names the balloon; without it, it is one of the long chains'.
@@ -61,9 +61,9 @@ def size_balloons(framework: Framework, key: str = "") -> Picture:
     marks: list[Mark] = []
     radius, y = 23.0, 93.0
     for x, share, word in (
-        (36.0, 0.76, say("too small")),
-        (110.0, 1.0, say_in("size of a balloon", "right")),
-        (184.0, 1.13, say("too big")),
+        (36.0, 0.76, voice.say("too small")),
+        (110.0, 1.0, voice.say_in("size of a balloon", "right")),
+        (184.0, 1.13, voice.say("too big")),
     ):
         marks += _jaws(x, y, radius)
         size = radius * share
@@ -84,10 +84,10 @@ def size_balloons(framework: Framework, key: str = "") -> Picture:
             marks += link((x - 25, 24), (x + 25, 24), 40, colour)
     for height in (4.0, 44.0):
         marks.append(Polyline(((46, height), (174, height)), Ink(None, INK, 0.7, (3, 2))))
-    marks.append(words((2, 21), say("two alike"), "start"))
+    marks.append(words((2, 21), voice.say("two alike"), "start"))
     return picture(
         marks,
-        say(
+        voice.say(
             "Sizing against the gauge. Left, too small: a gap at the jaws. Middle, right: the"
             " balloon just touches both jaws. Right, too big: it will not go in. Below, two"
             " balloons sized to the same size, ready to be tied as a pair."
@@ -154,33 +154,33 @@ def _lifted_by_two(marks: Sequence[Mark], hold: float) -> list[Mark]:
     return [floor, *marks, *people]
 
 
-def turn_over(framework: Framework) -> Picture:
+def turn_over(framework: Framework, voice: Voice) -> Picture:
     """Two people turn the piece over, one on each side."""
     lying = smooth(_hoop((110, 31), 56, 13)[:-1], Ink(None, PALE, 1.0, (3, 2)), closed=True)
     marks = _lifted_by_two(
         [lying, *_hoop_of_links(_hoop((110, 62), 56, 13), palette(framework).chain)], 62
     )
     marks += move([(84, 92), (92, 118), (110, 126), (128, 118), (136, 92)])
-    marks.append(words((110, 2), say("back up")))
+    marks.append(words((110, 2), voice.say("back up")))
     return picture(
         marks,
-        say(
+        voice.say(
             "Two people, one on each side, lift the piece, drawn as a plain hoop, clear of the"
             " floor and turn it over together, so that its back comes up."
         ),
     )
 
 
-def stand_up(framework: Framework) -> Picture:
+def stand_up(framework: Framework, voice: Voice) -> Picture:
     """Two people raise the piece about its foot, one on each side."""
     lying = smooth(_hoop((110, 31.44), 56, 13.44)[:-1], Ink(None, PALE, 1.0, (3, 2)), closed=True)
     raised = _hoop((110, 52.72), 56, 34.72)
     marks = _lifted_by_two([lying, *_hoop_of_links(raised, palette(framework).chain)], 62)
     marks += move([(110, 96), (110, 112), (110, 128)])
-    marks.append(words((110, 2), say("the foot stays on the floor")))
+    marks.append(words((110, 2), voice.say("the foot stays on the floor")))
     return picture(
         marks,
-        say(
+        voice.say(
             "Two people, one on each side, raise the piece, drawn as a plain hoop, from lying flat."
             " Its foot stays on the floor; they lift together by the braces."
         ),
