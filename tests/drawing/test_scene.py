@@ -11,9 +11,11 @@ from buildplan.drawing.scene import (
     body_marks,
     finished,
     finished_picture,
+    finished_words,
     step_picture,
 )
 from buildplan.drawing.stamps import link_stamps
+from buildplan.language.voice import Voice
 
 VIEWS = ["front", "back", "side", "top", "corner"]
 
