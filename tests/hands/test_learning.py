@@ -37,7 +37,6 @@ from buildplan.shape.calibration import circle_radius_m
 DESIGNS = Path(__file__).parents[2] / "designs"
 SHIPPED = ("reading_star", "walk_through_gate", "picture_frame")
 LARGE, SMALL = Size(0.3048, 0.2032), Size(0.1524, 0.127)
-PEOPLE = 200
 
 
 @cache
@@ -67,6 +66,25 @@ def test_the_quantile_is_the_normal_one() -> None:
     assert pytest.approx(norm.ppf(0.95), abs=1e-12) == NINETY_PER_CENT
 
 
+@cache
+def people() -> tuple[tuple[FloatArray, Hands], ...]:
+    """The habits that 200 people have, and what is learned of them from what they measure."""
+    rng = np.random.default_rng(20261128)
+    asked: tuple[Measurement, ...] = (
+        ChainOfTen(LARGE, 1.0),
+        RingAcross(((LARGE, 40),), 1.0),
+        StandingHeight(((LARGE, 300), (SMALL, 100)), 2.7, 0.2, 0.06, 1.0),
+        Work(Kind.BRACE, 40, 1.0),
+    )
+    anybody = prior([LARGE, SMALL])
+    found = []
+    for _ in range(200):
+        logs = rng.multivariate_normal(anybody.mean, anybody.covariance)
+        told = [told_by(anybody, logs, one, rng) for one in asked]
+        found.append((logs, learn(told, [LARGE, SMALL])))
+    return tuple(found)
+
+
 @pytest.mark.parametrize(
     ("what", "shares"),
     [
@@ -80,22 +98,13 @@ def test_the_quantile_is_the_normal_one() -> None:
 )
 def test_the_truth_lies_in_the_ninety_per_cent_range(what: str, shares: dict[Habit, float]) -> None:
     """Of 200 people the range that should hold nine in ten holds 85 to 95 in a hundred."""
-    rng = np.random.default_rng(20261128)
-    asked: tuple[Measurement, ...] = (
-        ChainOfTen(LARGE, 1.0),
-        RingAcross(((LARGE, 40),), 1.0),
-        StandingHeight(((LARGE, 300), (SMALL, 100)), 2.7, 0.2, 0.06, 1.0),
-        Work(Kind.BRACE, 40, 1.0),
-    )
     anybody = prior([LARGE, SMALL])
     inside = 0
-    for _ in range(PEOPLE):
-        logs = rng.multivariate_normal(anybody.mean, anybody.covariance)
-        found = learn([told_by(anybody, logs, one, rng) for one in asked], [LARGE, SMALL])
+    for logs, found in people():
         true = exp(float(anybody.weights(shares) @ logs))
         factor = found.factor(shares)
         inside += factor.low <= true <= factor.high
-    assert 0.85 <= inside / PEOPLE <= 0.95, what
+    assert 0.85 <= inside / len(people()) <= 0.95, what
 
 
 @pytest.mark.parametrize("name", SHIPPED)
