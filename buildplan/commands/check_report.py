@@ -102,7 +102,8 @@ def _shape(piece: Evaluation, height: Sequence[str]) -> Iterator[str]:
     facts, examination = piece.facts, piece.examination
     wind, stiffness = examination.wind, examination.stiffness
     size = " x ".join(
-        size_words(length, facts.units) for length in (facts.width_m, facts.height_m, facts.depth_m)
+        spoken_voice().tell(size_words(length, facts.units))
+        for length in (facts.width_m, facts.height_m, facts.depth_m)
     )
     yield _line(
         say_in("how large", "Size"), say("{size} (width x height x depth, estimate)", size=size)

@@ -82,7 +82,7 @@ def brand_of(design: Design, path: Path, file: Path | None) -> Branding | None:
     from buildplan.design.translating import translated_brand
 
     if file is not None:
-        return branding(translated_brand(read_brand(file)), file)
+        return branding(translated_brand(read_brand(file), spoken()), file)
     return None if design.brand is None else branding(design.brand, path)
 
 
@@ -176,7 +176,7 @@ def read_known(path: Path, hands: Path | None = None) -> Design:
     from buildplan.hands.applying import learned_for, with_hands
     from buildplan.shape.constants import CONSTANTS
 
-    design = translated_design(read_design(path, CONSTANTS))
+    design = translated_design(read_design(path, CONSTANTS), spoken())
     measured = measured_by(path, hands)
     return with_hands(design, learned_for(design, measured)) if measured else design
 

@@ -22,7 +22,7 @@ from buildplan.commands.app import (
     app,
     errors,
 )
-from buildplan.language.speaking import say, spoken_voice
+from buildplan.language.speaking import say, spoken, spoken_voice
 from buildplan.language.voice import Voice
 
 if TYPE_CHECKING:
@@ -129,7 +129,11 @@ def booklet(
     refuse_options_of_other_editions(edition, large_print, for_sale)
     sold_to, failed = buyers_named(buyer, buyers)
     secret = secret_of(key)
-    marked_as = branding(translated_brand(read_brand(brand)), brand) if brand is not None else None
+    marked_as = (
+        branding(translated_brand(read_brand(brand), spoken()), brand)
+        if brand is not None
+        else None
+    )
     for path in without_events(designs):
         book = book_of(path, paper.value, units, edition.value, hands=hands)
         own = book.design.brand

@@ -16,7 +16,7 @@ from buildplan.commands.app import (
     app,
     errors,
 )
-from buildplan.language.speaking import say, spoken_voice
+from buildplan.language.speaking import say, spoken, spoken_voice
 
 CsvOption = Annotated[
     Path | None,
@@ -102,7 +102,7 @@ def event(
     from buildplan.design.translating import translated_event
     from buildplan.document.paper import PAPERS
 
-    asked = translated_event(read_event(file))
+    asked = translated_event(read_event(file), spoken())
     paths = [file.parent / piece.design for piece in asked.designs]
     read = read_all(paths, read_known)
     needed = [

@@ -19,7 +19,8 @@ from buildplan.commands.app import (
 )
 from buildplan.design.beginnings import PIECES
 from buildplan.design.measures import Units, size_words
-from buildplan.language.speaking import mark, say, say_count
+from buildplan.language.messages import message
+from buildplan.language.speaking import mark, say, say_count, spoken_voice
 
 if TYPE_CHECKING:
     from buildplan.design.wishes import Wish
@@ -100,8 +101,8 @@ def _written(given: Mapping[str, str | None], usual: bool) -> tuple[str, Wish]:
         except WishError as error:
             again = _question(error.about, answers)
             if usual or again is None:
-                raise typer.BadParameter(str(error)) from error
-            errors.print(str(error), markup=False)
+                raise typer.BadParameter(spoken_voice().tell(error.told)) from error
+            errors.print(spoken_voice().tell(error.told), markup=False)
             answers[error.about] = again.ask()
 
 
@@ -132,7 +133,8 @@ def _length(answer: str, units: Units, about: str) -> float:
         length = length_in(answer, units)
     if length is None:
         raise WishError(
-            say("{text} is no length; write it like 8, 8in, 20cm or 1.5m", text=repr(answer)), about
+            message("{text} is no length; write it like 8, 8in, 20cm or 1.5m", text=repr(answer)),
+            about,
         )
     return length
 

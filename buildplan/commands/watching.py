@@ -57,7 +57,7 @@ def glance(path: Path, known_constants: Collection[str] | None = None) -> Glance
     counts = balloon_counts(framework)
     of_each = ", ".join(f"{count} {key}" for key, count in counts.items() if count)
     size = " x ".join(
-        size_words(length, design.units)
+        spoken_voice().tell(size_words(length, design.units))
         for length in (shape.width_m, shape.height_m, shape.depth_m)
     )
     rings = ring_lengths(framework)

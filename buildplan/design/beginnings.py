@@ -22,7 +22,8 @@ from buildplan.design.wishes import (
     count_for,
     lock_line,
 )
-from buildplan.language.speaking import say
+from buildplan.language.messages import message
+from buildplan.language.voice import Voice
 
 # Width of a star of so many points in tie-to-tie lengths, at no straight cell and for each
 # straight cell on a side: fitted. Then the most straight cells with which it still held itself
@@ -44,6 +45,7 @@ COMMENT_WIDTH = 84
 
 
 def _tube(
+    voice: Voice,
     closed: bool,
     course: tuple[str, ...],
     inner_gauge: float | None = None,
@@ -52,12 +54,12 @@ def _tube(
 ) -> Plan:
     """A tube of four chains along a course."""
     closes = (
-        f"true     # {say('the chains are tied into rings')}"
+        f"true     # {voice.say('the chains are tied into rings')}"
         if closed
-        else f"false    # {say('the chains stay open')}"
+        else f"false    # {voice.say('the chains stay open')}"
     )
-    chains = say("A outer front, B inner front, C inner back, D outer back")
-    cells = say(
+    chains = voice.say("A outer front, B inner front, C inner back, D outer back")
+    cells = voice.say(
         "Cells between neighbouring braces: straight goes on, fan turns inward by about 60 "
         "degrees, tip is a sharp corner on the outside, dip a sharp notch on the inside."
     )
@@ -68,9 +70,9 @@ def _tube(
             f"  closed: {closes}",
             f"  chains: 4       # {chains}",
             f"  long: {long}",
-            f"  brace: cross    # {say('tied across the long chains, holding them apart')}",
-            f"  single: cross   # {say('ties joints that no brace reaches, front to back')}",
-            lock_line(),
+            f"  brace: cross    # {voice.say('tied across the long chains, holding them apart')}",
+            f"  single: cross   # {voice.say('ties joints that no brace reaches, front to back')}",
+            lock_line(voice),
             *(f"  # {line}" for line in wrap(cells, COMMENT_WIDTH)),
             "  course:",
             *(f"    {line}" for line in course),
@@ -81,44 +83,47 @@ def _tube(
     )
 
 
-def _star(wish: Wish, size: float | None) -> Plan:
+def _star(wish: Wish, size: float | None, voice: Voice) -> Plan:
     if wish.points not in STAR_WIDTH:
-        raise WishError(say("a star has 4 to 8 points"), "points")
+        raise WishError(message("a star has 4 to 8 points"), "points")
     at_none, for_each, most = STAR_WIDTH[wish.points]
     straight = count_for(
         wish, size, min(3, most), range(2, most + 1), lambda cells: at_none + for_each * cells
     )
     side = f"{{repeat: {straight}, cells: [straight]}}"
     return _tube(
+        voice,
         True,
         (
-            f"- repeat: {wish.points}        # {say('once for each point')}",
+            f"- repeat: {wish.points}        # {voice.say('once for each point')}",
             f"  cells: [{side}, tip, {side}, dip]",
         ),
     )
 
 
-def _frame(wish: Wish, size: float | None) -> Plan:
+def _frame(wish: Wish, size: float | None, voice: Voice) -> Plan:
     straight = count_for(wish, size, 6, FRAME_STRAIGHTS, lambda cells: 2.87 + cells)
     return _tube(
+        voice,
         True,
         (
-            f"- repeat: 4        # {say('once for each side, with the corner after it')}",
+            f"- repeat: 4        # {voice.say('once for each side, with the corner after it')}",
             f"  cells: [{{repeat: {straight}, cells: [straight]}}, tip]",
         ),
     )
 
 
-def _drop(wish: Wish, size: float | None) -> Plan:
+def _drop(wish: Wish, size: float | None, voice: Voice) -> Plan:
     flank = count_for(wish, size, 4, DROP_FLANKS, lambda cells: DROP_AT[0] + DROP_AT[1] * cells)
     up = f"- {{repeat: {flank}, cells: [straight]}}"
-    one_side, other_side = say("up one flank"), say("and down the other")
+    one_side, other_side = voice.say("up one flank"), voice.say("and down the other")
     return _tube(
+        voice,
         True,
         (
             "- cells: [straight, fan, straight, fan]",
             f"{up}     # {one_side}",
-            f"- tip                               # {say('the point')}",
+            f"- tip                               # {voice.say('the point')}",
             f"{up}     # {other_side}",
             "- cells: [fan, straight, fan, straight]",
         ),
@@ -126,7 +131,7 @@ def _drop(wish: Wish, size: float | None) -> Plan:
     )
 
 
-def _ring(wish: Wish, size: float | None) -> Plan:
+def _ring(wish: Wish, size: float | None, voice: Voice) -> Plan:
     gauge = USUAL_GAUGE[wish.units] if wish.gauge is None else wish.gauge
     step = GAUGE_STEP[wish.units]
     # Inner and outer chain are a brace apart, so their lengths differ by 2 pi times that. A
@@ -142,17 +147,20 @@ def _ring(wish: Wish, size: float | None) -> Plan:
         [count for count in sorted(smaller) if count in RING_SECTIONS],
         lambda count: 0.86 + count / math.pi,
     )
-    return _tube(True, (f"- {{repeat: {sections}, cells: [straight]}}",), gauge - smaller[sections])
+    return _tube(
+        voice, True, (f"- {{repeat: {sections}, cells: [straight]}}",), gauge - smaller[sections]
+    )
 
 
-def _arch(wish: Wish, size: float | None) -> Plan:
+def _arch(wish: Wish, size: float | None, voice: Voice) -> Plan:
     slope = 4 if size is None else min(8, max(2, round(size / 3)))
     leg = count_for(wish, size, 7, ARCH_LEGS, lambda cells: 1.74 + slope / 2 + cells)
     outer, inner = 2 * leg + 2 * slope + 3 + 1, 2 * leg + 2 * slope + 1
     up = f"- {{repeat: {leg}, cells: [straight]}}"
     over = f"- {{repeat: {slope}, cells: [straight]}}"
-    one_leg, other_leg = say("up one leg"), say("and down")
+    one_leg, other_leg = voice.say("up one leg"), voice.say("and down")
     return _tube(
+        voice,
         False,
         (
             f"{up}     # {one_leg}",
@@ -167,7 +175,7 @@ def _arch(wish: Wish, size: float | None) -> Plan:
     )
 
 
-PIECES: Mapping[str, Callable[[Wish, float | None], Plan]] = MappingProxyType(
+PIECES: Mapping[str, Callable[[Wish, float | None, Voice], Plan]] = MappingProxyType(
     {
         "star": _star,
         "ring": _ring,

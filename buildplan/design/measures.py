@@ -7,8 +7,8 @@ from collections.abc import Mapping
 from fractions import Fraction
 from typing import Literal
 
-from buildplan.language.grammar import decimal
-from buildplan.language.speaking import say
+from buildplan.language.messages import Decimal, Message, message
+from buildplan.language.told import ToldError
 
 Units = Literal["in", "cm"]
 
@@ -16,28 +16,28 @@ METRES_PER_INCH = 0.0254
 INCHES_PER_FOOT = 12
 
 
-def length_words(length_m: float, units: Units) -> str:
+def length_words(length_m: float, units: Units) -> Message:
     """A gauge or another short length: `3 1/2 in` to the nearest quarter, or `20.5 cm` to the
     nearest half. Nothing is rounded down to no length at all."""
     if units == "cm":
         halves = max(1, round(length_m * 100 * 2))
-        return say("{length} cm", length=decimal(halves / 2, halves % 2))
+        return message("{length} cm", length=Decimal(halves / 2, halves % 2))
     quarters = max(1, round(length_m / METRES_PER_INCH * 4))
     whole, rest = divmod(Fraction(quarters, 4), 1)
     parts = [str(whole)] if whole or not rest else []
-    return say("{length} in", length=" ".join([*parts, *([str(rest)] if rest else [])]))
+    return message("{length} in", length=" ".join([*parts, *([str(rest)] if rest else [])]))
 
 
-def size_words(length_m: float, units: Units) -> str:
+def size_words(length_m: float, units: Units) -> Message:
     """The size of a piece: `6 ft 4 in` to the nearest inch, or `1.93 m` to the centimetre."""
     if units == "cm":
-        return say("{length} m", length=decimal(length_m, 2))
+        return message("{length} m", length=Decimal(length_m, 2))
     feet, inches = divmod(round(length_m / METRES_PER_INCH), INCHES_PER_FOOT)
     if not feet:
-        return say("{length} in", length=inches)
+        return message("{length} in", length=inches)
     if not inches:
-        return say("{feet} ft", feet=feet)
-    return say("{feet} ft {inches} in", feet=feet, inches=inches)
+        return message("{feet} ft", feet=feet)
+    return message("{feet} ft {inches} in", feet=feet, inches=inches)
 
 
 # International mile and hour, exact.
@@ -47,11 +47,11 @@ METRES_PER_SECOND: Mapping[str, float] = {"km/h": 1 / 3.6, "mph": 1609.344 / 360
 def parse_speed(text: str) -> float:
     """Metres per second of a speed such as `25km/h`, `15 mph` or `7m/s`.
 
-    Raises ValueError, in words for the user, for anything else.
+    Raises ToldError for anything else.
     """
     found = re.fullmatch(r"\s*(\d+(?:\.\d+)?)\s*(km/h|mph|m/s)\s*", text)
     if found is None or not float(found[1]):
-        raise ValueError(
-            say("{text} is not a speed; write it like 25km/h, 15mph or 7m/s", text=repr(text))
+        raise ToldError(
+            message("{text} is not a speed; write it like 25km/h, 15mph or 7m/s", text=repr(text))
         )
     return float(found[1]) * METRES_PER_SECOND[found[2]]

@@ -15,7 +15,8 @@ from buildplan.design.wishes import (
     to_gauge,
 )
 from buildplan.framework.naming import letters
-from buildplan.language.speaking import say
+from buildplan.language.messages import message
+from buildplan.language.voice import Voice
 from buildplan.patterns.lettering import HEIGHTS, can_draw
 
 WALL_CELLS = range(3, 13)
@@ -33,26 +34,26 @@ SIGN_OVER = 0.83
 MOST_LETTERS = 12
 
 
-def wall(wish: Wish, size: float | None) -> Plan:
+def wall(wish: Wish, size: float | None, voice: Voice) -> Plan:
     """A wall about as wide as was asked for."""
     cells = count_for(wish, size, 7, WALL_CELLS, lambda count: 0.87 + count)
     return Plan(
         (
             "wall:",
-            f"  across: {cells}       # {say('square cells from side to side')}",
-            f"  up: {cells}           # {say('and from the floor up')}",
+            f"  across: {cells}       # {voice.say('square cells from side to side')}",
+            f"  up: {cells}           # {voice.say('and from the floor up')}",
             "  layers: 2",
-            f"  row: long       # {say('the level rows')}",
+            f"  row: long       # {voice.say('the level rows')}",
             "  upright: cross",
-            f"  between: cross  # {say('from the front layer to the back')}",
-            lock_line(),
-            f"  # {say('What is left out, in cells; up: 0 makes a doorway of it.')}",
+            f"  between: cross  # {voice.say('from the front layer to the back')}",
+            lock_line(voice),
+            f"  # {voice.say('What is left out, in cells; up: 0 makes a doorway of it.')}",
             "  # openings: [{along: 2, up: 3, wide: 3, high: 2}]",
         )
     )
 
 
-def column(wish: Wish, size: float | None) -> Plan:
+def column(wish: Wish, size: float | None, voice: Voice) -> Plan:
     """A column about as high as was asked for."""
     rings = count_for(
         wish, size, 9, COLUMN_RINGS, lambda count: COLUMN_AT[0] + COLUMN_AT[1] * count
@@ -60,32 +61,32 @@ def column(wish: Wish, size: float | None) -> Plan:
     return Plan(
         (
             "column:",
-            f"  around: 6       # {say('balloons in each ring')}",
-            f"  rings: {rings}        # {say('stacked, the lowest on the floor')}",
+            f"  around: 6       # {voice.say('balloons in each ring')}",
+            f"  rings: {rings}        # {voice.say('stacked, the lowest on the floor')}",
             "  ring: long",
-            f"  between: cross  # {say('zigzags between two rings')}",
-            lock_line(),
+            f"  between: cross  # {voice.say('zigzags between two rings')}",
+            lock_line(voice),
         )
     )
 
 
-def globe(wish: Wish, size: float | None) -> Plan:
+def globe(wish: Wish, size: float | None, voice: Voice) -> Plan:
     """The globe, which has one size for each gauge."""
     gauge = USUAL_GAUGE[wish.units] if wish.gauge is None else wish.gauge
     count_for(wish, size, 1, (1,), lambda _: GLOBE_ACROSS)
-    short = say("sized smaller, about the points where five balloons meet")
+    short = voice.say("sized smaller, about the points where five balloons meet")
     return Plan(
         (
-            f"globe:           # {say('80 triangles')}",
+            f"globe:           # {voice.say('80 triangles')}",
             "  long: long",
             f"  short: cross    # {short}",
-            lock_line(),
+            lock_line(voice),
         ),
         cross_gauge=to_gauge(gauge * 7 / 8, wish.units),
     )
 
 
-def entrance(wish: Wish, size: float | None) -> Plan:
+def entrance(wish: Wish, size: float | None, voice: Voice) -> Plan:
     """Two columns with an arch on top of them."""
     rings = count_for(
         wish, size, 5, ENTRANCE_RINGS, lambda count: ENTRANCE_AT[0] + ENTRANCE_AT[1] * count
@@ -97,6 +98,7 @@ def entrance(wish: Wish, size: float | None) -> Plan:
         f"{{arch: {{kind: square, leg: {ENTRANCE_LEG}, span: {ENTRANCE_SPAN}, long: long, "
         "brace: cross, lock: lock}}"
     )
+    feet_tied = voice.say("the upper ring of each column and a foot of the arch, joint by joint")
     feet = zip(
         ("L", "L", "L", "L", "R", "R", "R", "R"),
         (1, 4, 3, 2, 1, 2, 3, 4),
@@ -107,38 +109,39 @@ def entrance(wish: Wish, size: float | None) -> Plan:
         (
             "assembly:",
             "  parts:",
-            f"    # {say('the left column, the right one, and the arch on top of them')}",
+            f"    # {voice.say('the left column, the right one, and the arch on top of them')}",
             f"    - {{name: L, build: {column}}}",
             f"    - {{name: R, build: {column}}}",
             f"    - {{name: T, build: {arch}}}",
-            lock_line(),
-            f"  # {say('the upper ring of each column and a foot of the arch, joint by joint')}",
+            lock_line(voice),
+            f"  # {feet_tied}",
             "  ties:",
             *(f"    - [{part}.{top}{joint}, T.{foot}]" for part, joint, foot in feet),
         )
     )
 
 
-def sign(wish: Wish, size: float | None) -> Plan:
+def sign(wish: Wish, size: float | None, voice: Voice) -> Plan:
     """The name of the piece in letters."""
     plain = unicodedata.normalize("NFKD", wish.name).encode("ascii", "ignore").decode().upper()
     text = " ".join(re.findall(r"[A-Z0-9]+", plain))[:MOST_LETTERS].strip()
     if not text:
-        raise WishError(say("a sign says its name, in letters from A to Z and digits"), "name")
+        raise WishError(message("a sign says its name, in letters from A to Z and digits"), "name")
     heights = [
         cells for cells in HEIGHTS if all(can_draw(one, cells) for one in text if one != " ")
     ]
     cells = count_for(
         wish, size, heights[min(1, len(heights) - 1)], heights, lambda n: SIGN_OVER + n
     )
+    bars = voice.say("low bars between the letters keep a word one piece")
     return Plan(
         (
             "letters:",
             f'  text: "{text}"',
-            f"  cells: {cells}        # {say('how many cells high')}",
+            f"  cells: {cells}        # {voice.say('how many cells high')}",
             "  long: long",
             "  brace: cross",
-            f"  bar: cross      # {say('low bars between the letters keep a word one piece')}",
-            lock_line(),
+            f"  bar: cross      # {bars}",
+            lock_line(voice),
         )
     )

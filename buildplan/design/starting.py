@@ -11,7 +11,8 @@ from collections.abc import Mapping, Sequence
 from buildplan.design.beginnings import PIECES
 from buildplan.design.measures import Units
 from buildplan.design.wishes import USUAL_GAUGE, Plan, Wish, WishError, a_piece, to_gauge
-from buildplan.language.speaking import say
+from buildplan.language.messages import message
+from buildplan.language.speaking import say, spoken_voice
 from buildplan.source.colour_names import HEX, OFFERED, hex_of
 from buildplan.source.lengths import TIE_TO_TIE_PER_GAUGE
 
@@ -28,7 +29,7 @@ def design_text(wish: Wish) -> str:
     had, when it asks for something else."""
     if wish.piece not in PIECES:
         raise WishError(
-            say(
+            message(
                 "there is no {piece} to start from: {names}",
                 piece=wish.piece,
                 names=", ".join(PIECES),
@@ -36,13 +37,13 @@ def design_text(wish: Wish) -> str:
             "piece",
         )
     if not wish.name.strip() or len(wish.name) > 80 or not wish.name.isprintable():
-        raise WishError(say("a name is one line of 1 to 80 characters"), "name")
+        raise WishError(message("a name is one line of 1 to 80 characters"), "name")
     gauge = USUAL_GAUGE[wish.units] if wish.gauge is None else wish.gauge
     nominal = _nominal(gauge, wish.units)
     link = gauge * TIE_TO_TIE_PER_GAUGE
     if wish.size is not None and not 0 < wish.size < math.inf:
-        raise WishError(say("a size is a number more than 0"), "size")
-    plan = PIECES[wish.piece](wish, None if wish.size is None else wish.size / link)
+        raise WishError(message("a size is a number more than 0"), "size")
+    plan = PIECES[wish.piece](wish, None if wish.size is None else wish.size / link, spoken_voice())
     long, cross, lock = (_colour(name) for name in _three(wish.colours))
     lock_nominal, lock_gauge = LOCK[wish.units]
     if gauge != USUAL_GAUGE[wish.units]:
@@ -126,7 +127,7 @@ def _nominal(gauge: float, units: Units) -> float:
     sizes = LINK_SIZES[units]
     if not sizes[0] / 3 <= gauge <= sizes[-1]:
         raise WishError(
-            say(
+            message(
                 "links are sized to between {least} and {most} {units}, not {gauge}",
                 least=f"{sizes[0] / 3:g}",
                 most=f"{sizes[-1]:g}",
@@ -141,7 +142,7 @@ def _nominal(gauge: float, units: Units) -> float:
 def _three(colours: tuple[str, ...]) -> tuple[str, str, str]:
     """Colours of long chains, braces and locks: what is left out is as the one before."""
     if not 1 <= len(colours) <= 3:
-        raise WishError(say("give one to three colours: long chains, braces, locks"), "colours")
+        raise WishError(message("give one to three colours: long chains, braces, locks"), "colours")
     filled = (*colours, colours[-1], colours[-1])
     return filled[0], filled[1], filled[2]
 
@@ -158,7 +159,7 @@ def _colour(name: str) -> tuple[str, str]:
     if value is not None:
         return name, value
     raise WishError(
-        say(
+        message(
             "there is no colour {name} here: # and six hex digits, one of {names}, or any name of "
             "CSS",
             name=json.dumps(name, ensure_ascii=False),

@@ -7,18 +7,17 @@ from typing import TypeVar
 
 from buildplan.design.event import Event
 from buildplan.design.model import Brand, Design
-from buildplan.language.speaking import spoken
 from buildplan.source.values import FileModel
 
 Form = TypeVar("Form", bound=FileModel)
 
 
-def translated_design(design: Design) -> Design:
-    """The design with its name, labels, notes and brand in the language that is spoken, as far
+def translated_design(design: Design, language: str) -> Design:
+    """The design with its name, labels, notes and brand in a language, as far
     as its file translates them."""
-    brand = None if design.brand is None else translated_brand(design.brand)
+    brand = None if design.brand is None else translated_brand(design.brand, language)
     design = _replaced(design, {"brand": brand})
-    words = design.translations.get(spoken())  # type: ignore[call-overload]
+    words = design.translations.get(language)  # type: ignore[call-overload]
     if words is None:
         return design
     balloons = {
@@ -29,17 +28,17 @@ def translated_design(design: Design) -> Design:
     return _replaced(design, {"name": words.name, "balloons": balloons, "text": text})
 
 
-def translated_brand(brand: Brand) -> Brand:
-    """The brand with its contact and licence in the language that is spoken."""
-    words = brand.translations.get(spoken())  # type: ignore[call-overload]
+def translated_brand(brand: Brand, language: str) -> Brand:
+    """The brand with its contact and licence in a language."""
+    words = brand.translations.get(language)  # type: ignore[call-overload]
     if words is None:
         return brand
     return _replaced(brand, {"contact": words.contact, "licence": words.licence})
 
 
-def translated_event(event: Event) -> Event:
-    """The event with its name in the language that is spoken."""
-    words = event.translations.get(spoken())  # type: ignore[call-overload]
+def translated_event(event: Event, language: str) -> Event:
+    """The event with its name in a language."""
+    words = event.translations.get(language)  # type: ignore[call-overload]
     return event if words is None else _replaced(event, {"name": words.name})
 
 

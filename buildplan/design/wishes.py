@@ -6,8 +6,9 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 
 from buildplan.design.measures import Units
-from buildplan.language.grammar import decimal
-from buildplan.language.speaking import mark, say
+from buildplan.language.messages import Decimal, Message, mark, message
+from buildplan.language.told import ToldError
+from buildplan.language.voice import Voice
 
 USUAL_COLOURS = ("deep blue", "ivory", "ivory")
 USUAL_GAUGE: Mapping[Units, float] = {"in": 8, "cm": 20}
@@ -17,11 +18,11 @@ GAUGE_STEP: Mapping[Units, float] = {"in": 0.25, "cm": 0.5}
 TALL = ("arch", "drop", "column", "entrance", "sign")
 
 
-class WishError(ValueError):
+class WishError(ToldError):
     """What is wished for cannot be had; `about` is the field of the wish that is at fault."""
 
-    def __init__(self, words: str, about: str) -> None:
-        super().__init__(words)
+    def __init__(self, told: Message, about: str) -> None:
+        super().__init__(told)
         self.about = about
 
 
@@ -54,14 +55,14 @@ class Plan:
     top: str = ""
 
 
-def lock_line() -> str:
+def lock_line(voice: Voice) -> str:
     """The line of the locks."""
-    return f"  lock: lock      # {say('a pair of rounds at every joint')}"
+    return f"  lock: lock      # {voice.say('a pair of rounds at every joint')}"
 
 
-def a_piece(piece: str) -> str:
+def a_piece(piece: str) -> Message:
     """What a piece is, by its key in PIECES: `a star`, `an arch`."""
-    return say(_A_PIECE[piece])
+    return message(_A_PIECE[piece])
 
 
 _A_PIECE: Mapping[str, str] = {
@@ -97,7 +98,7 @@ def count_for(
     least, most = size_at(allowed[0]), size_at(allowed[-1])
     if not 0.95 * least <= wanted <= 1.05 * most:
         link = (wish.size or 0) / wanted
-        message = (
+        text = (
             mark(
                 "{a_piece} of these balloons can be begun about {least} to {most} {units} high, "
                 "not {size}; another gauge makes it smaller or larger"
@@ -109,11 +110,11 @@ def count_for(
             )
         )
         raise WishError(
-            say(
-                message,
+            message(
+                text,
                 a_piece=a_piece(wish.piece),
-                least=decimal(least * link, 0),
-                most=decimal(most * link, 0),
+                least=Decimal(least * link, 0),
+                most=Decimal(most * link, 0),
                 units=wish.units,
                 size=f"{wish.size:g}",
             ),

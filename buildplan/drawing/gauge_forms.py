@@ -11,7 +11,7 @@ from buildplan.drawing.fonts import text_width, wrapped
 from buildplan.drawing.line_art import INK, PAPER, SOFT, TYPE, WASH, arc
 from buildplan.drawing.marks import Circle, Curve, Ink, Label, Mark, Point, Polyline
 from buildplan.framework.model import BalloonType
-from buildplan.language.messages import mark
+from buildplan.language.messages import Value, mark
 from buildplan.language.voice import Voice
 
 MM = 72 / 25.4
@@ -54,7 +54,7 @@ def diameter_words(diameter_m: float, units: Units, voice: Voice) -> str:
 
     A diameter that the steps round is given exactly in its own unit too: `3.4 in (86.4 mm)`.
     """
-    said = length_words(diameter_m, units)
+    said: Value = length_words(diameter_m, units)
     per_unit, step = (METRES_PER_INCH, 0.25) if units == "in" else (0.01, 0.5)
     parts = diameter_m / per_unit / step
     if abs(parts - round(parts)) > 1e-3 * parts:

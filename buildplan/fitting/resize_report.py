@@ -10,7 +10,7 @@ from buildplan.evaluation.measured import Measured
 from buildplan.fitting.resize_options import Way
 from buildplan.instructions.times import duration
 from buildplan.language.grammar import capital, sentences
-from buildplan.language.speaking import mark, say, spoken_voice
+from buildplan.language.speaking import mark, say, spoken, spoken_voice
 
 NAMES: Mapping[str, str] = {
     "gauge": mark("by gauge"),
@@ -39,7 +39,7 @@ def resize_report(now: Measured, ways: Sequence[Way], height_m: float, units: Un
     widths = [max(len(row[i]) for row in rows) for i in range(len(head))]
     to_be = say(
         "{piece}, to be {height} high",
-        piece=translated_design(now.design).name,
+        piece=translated_design(now.design, spoken()).name,
         height=size_words(height_m, units),
     )
     lines = [to_be, ""]
@@ -65,8 +65,8 @@ def _name(way: Way, now: Measured) -> str:
 def _row(name: str, one: Measured, words: str, units: Units) -> tuple[str, ...]:
     return (
         name,
-        size_words(one.height_m, units),
-        size_words(one.width_m, units),
+        spoken_voice().tell(size_words(one.height_m, units)),
+        spoken_voice().tell(size_words(one.width_m, units)),
         str(one.balloons),
         duration(spoken_voice(), one.minutes),
         words,

@@ -8,6 +8,7 @@ from buildplan.design.measures import size_words
 from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import chain_letters
 from buildplan.instructions.model import Side, Span
+from buildplan.language.messages import Message
 from buildplan.sequence.model import Operation
 
 
@@ -45,7 +46,7 @@ def _side(context: Context, side: Side) -> str:
     )
 
 
-def _lengths(context: Context, span: Span) -> dict[str, str]:
+def _lengths(context: Context, span: Span) -> dict[str, Message]:
     units = context.units
     return {
         "length": size_words(span.length_m, units),

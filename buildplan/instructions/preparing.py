@@ -39,8 +39,8 @@ def _sizing(context: Context, step: Step) -> list[_Sized]:
         _Sized(
             count,
             context.names[key],
-            length_words(balloons[key].nominal_m, units),
-            length_words(balloons[key].gauge_m, units),
+            context.voice.tell(length_words(balloons[key].nominal_m, units)),
+            context.voice.tell(length_words(balloons[key].gauge_m, units)),
         )
         for key, count in counts.items()
     ]

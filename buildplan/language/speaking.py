@@ -11,7 +11,7 @@ from contextvars import ContextVar
 
 from babel import Locale
 
-from buildplan.language.messages import mark
+from buildplan.language.messages import Value, mark
 from buildplan.language.voice import CATALOGUES, DOMAIN, ENGLISH, LOCALES, Voice
 
 __all__ = ["CATALOGUES", "DOMAIN", "ENGLISH", "LOCALES", "mark"]
@@ -60,17 +60,17 @@ def whole(number: int) -> str:
     return _spoken.get().whole(number)
 
 
-def say(message: str, /, **values: str | int) -> str:
+def say(message: str, /, **values: Value) -> str:
     """A message, its `{name}` placeholders filled; whole numbers as the locale writes them."""
     return _spoken.get().say(message, **values)
 
 
-def say_in(context: str, message: str, /, **values: str | int) -> str:
+def say_in(context: str, message: str, /, **values: Value) -> str:
     """As `say`, for a short message that means different things in different places."""
     return _spoken.get().say_in(context, message, **values)
 
 
-def say_count(one: str, many: str, number: int, /, **values: str | int) -> str:
+def say_count(one: str, many: str, number: int, /, **values: Value) -> str:
     """The form of a message that goes with a number, which fills `{number}`."""
     return _spoken.get().say_count(one, many, number, **values)
 

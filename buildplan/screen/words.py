@@ -41,7 +41,7 @@ def told_in(book: Book, voices: Iterable[Voice]) -> Mapping[str, Told]:
 
 def _told(book: Book, voice: Voice, figures: Figures) -> Told:
     with speaking(voice.language):
-        design = translated_design(book.design)
+        design = translated_design(book.design, voice.language)
         framework = build_framework(design)
         steps = tell_steps(book.steps, framework, book.units, voice, figures)
         return Told(
@@ -49,7 +49,7 @@ def _told(book: Book, voice: Voice, figures: Figures) -> Told:
             steps=steps,
             stages={str(stage): stage_name(voice, stage) for stage in Stage},
             gauges={
-                key: length_words(balloon.gauge_m, book.units)
+                key: voice.tell(length_words(balloon.gauge_m, book.units))
                 for key, balloon in framework.balloons.items()
             },
         )
@@ -62,7 +62,7 @@ def figures_told(book: Book, voices: Iterable[Voice]) -> list[tuple[Said, Said]]
     for voice in voices:
         with speaking(voice.language):
             size = " x ".join(
-                size_words(length, book.units)
+                voice.tell(size_words(length, book.units))
                 for length in (facts.width_m, facts.height_m, facts.depth_m)
             )
             said = (
@@ -84,6 +84,6 @@ def brand_words(book: Book, voices: Iterable[Voice]) -> dict[str, object] | None
     contact, licence = {}, {}
     for voice in voices:
         with speaking(voice.language):
-            own = translated_brand(brand)
+            own = translated_brand(brand, voice.language)
         contact[voice.language], licence[voice.language] = own.contact, own.licence
     return {"name": brand.name, "colour": brand.colour, "contact": contact, "licence": licence}

@@ -11,7 +11,8 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from enum import StrEnum
 
-from buildplan.language.speaking import say
+from buildplan.language.messages import message
+from buildplan.language.told import ToldError
 from buildplan.sequence.labour import operation_minutes
 from buildplan.sequence.model import Kind, Operation, Step
 from buildplan.sequence.network import INFLATE, TIE, Activity, critical_path
@@ -96,10 +97,10 @@ class Timetable:
 
 
 def crew_of(people: int, inflate_only: int = 0) -> tuple[Person, ...]:
-    """`people` in all, of whom the last `inflate_only` cannot tie. Raises ValueError unless
+    """`people` in all, of whom the last `inflate_only` cannot tie. Raises ToldError unless
     at least one can."""
     if not 0 <= inflate_only < people:
-        raise ValueError(say("a crew needs at least one who can tie"))
+        raise ToldError(message("a crew needs at least one who can tie"))
     able = [Person(i + 1) for i in range(people - inflate_only)]
     helping = [Person(i + 1, frozenset({INFLATE})) for i in range(people - inflate_only, people)]
     return (*able, *helping)

@@ -11,8 +11,7 @@ from collections.abc import Callable, Mapping, Sequence
 import numpy as np
 
 from buildplan.framework.model import Framework
-from buildplan.language.grammar import listed
-from buildplan.language.messages import Decimal, message
+from buildplan.language.messages import Decimal, listing, message
 from buildplan.shape.bodies import (
     Bodies,
     bodies_of,
@@ -192,7 +191,7 @@ def _problems(
         advice = message("brace it there")
         extra = stiffening_brace(framework, shape, table)
         if extra is not None:
-            joints = listed(extra.joints)
+            joints = listing(extra.joints)
             advice = message("tie one more balloon between {joints}", joints=joints)
         problems.append(
             Problem(

@@ -20,11 +20,11 @@ from pydantic import (
 )
 from pydantic_core import CoreSchema, PydanticKnownError, core_schema
 
-from buildplan.language.speaking import mark
+from buildplan.language.messages import mark
 from buildplan.source.trade_words import LENGTH_WORDS
 
 ChainLetter = Literal["A", "B", "C", "D"]
-# the languages that the pages can be in: those of language.speaking.LOCALES
+# the languages that the pages can be in: those of language.voice.LOCALES
 Language = Literal["en", "es"]
 StageName = Literal["size", "pair", "chain", "close rings", "brace", "lock joints", "finish"]
 LabourKind = Literal[

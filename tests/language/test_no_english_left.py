@@ -28,7 +28,7 @@ from buildplan.design.reading import read_brand, read_design
 from buildplan.design.translating import translated_brand, translated_design
 from buildplan.document.paper import PAPERS
 from buildplan.language import speaking
-from buildplan.language.speaking import CATALOGUES
+from buildplan.language.speaking import CATALOGUES, spoken
 
 DESIGNS = Path(__file__).parent.parent.parent / "designs"
 BRAND = DESIGNS / "brand" / "lantern_street.yaml"
@@ -47,10 +47,10 @@ SERIAL = re.compile(r"[A-Z0-9]{4}(-[A-Z0-9]{2,6})+")
 
 
 def printed(name: str, edition: str) -> tuple[Book, bytes]:
-    design = translated_design(read_design(DESIGNS / f"{name}.yaml"))
+    design = translated_design(read_design(DESIGNS / f"{name}.yaml"), spoken())
     book = gather_book(design, PAPERS["a4"], design.units, edition)
     if edition == "sale":
-        brand = branding(translated_brand(read_brand(BRAND)), BRAND)
+        brand = branding(translated_brand(read_brand(BRAND), spoken()), BRAND)
         book = replace(book, branding=brand, buyer="Zed")
     return book, print_booklet(book)
 

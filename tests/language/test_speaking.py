@@ -21,8 +21,10 @@ from buildplan.language.speaking import (
     say_in,
     speaking,
     spoken,
+    spoken_voice,
     whole,
 )
+from buildplan.language.voice import Voice
 from buildplan.source.values import Language
 
 SPOKEN = sorted(LOCALES)
@@ -87,10 +89,10 @@ def test_numbers_and_lists_in_spanish() -> None:
         assert decimal(3.055, 2) == "3,06"
         assert listed(["A1", "B1", "C1"]) == "A1, B1 y C1"
         assert number_ranges([1, 2, 3, 4, 6, 9]) == "1 a 4, 6 y 9"
-        assert size_words(3.06, "cm") == "3,06 m"
-        assert length_words(0.205, "cm") == "20,5 cm"
+        assert spoken_voice().tell(size_words(3.06, "cm")) == "3,06 m"
+        assert spoken_voice().tell(length_words(0.205, "cm")) == "20,5 cm"
         # a gauge is marked in fractions of an inch in any language
-        assert length_words(3.5 * 0.0254, "in") == "3 1/2 in"
+        assert spoken_voice().tell(length_words(3.5 * 0.0254, "in")) == "3 1/2 in"
 
 
 @pytest.mark.parametrize("language", SPOKEN)
@@ -101,8 +103,9 @@ def test_numbers_and_lists_in_spanish() -> None:
 def test_units_are_written_as_cldr_writes_them(
     language: str, length_m: float, places: int, unit: str
 ) -> None:
-    with speaking(language):
-        told = size_words(length_m, "cm") if places else length_words(length_m, "cm")
+    told = Voice(language).tell(
+        size_words(length_m, "cm") if places else length_words(length_m, "cm")
+    )
     value = length_m if places else length_m * 100
     expected = units.format_unit(value, unit, "short", locale=LOCALES[language])
     assert told.replace("\N{NO-BREAK SPACE}", " ") == expected.replace("\N{NO-BREAK SPACE}", " ")

@@ -3,6 +3,7 @@
 import pytest
 
 from buildplan.design.measures import length_words, size_words
+from buildplan.language.voice import Voice
 
 INCH = 0.0254  # exact: international inch, 1959
 
@@ -19,14 +20,14 @@ INCH = 0.0254  # exact: international inch, 1959
     ],
 )
 def test_inches_are_told_to_the_quarter(inches: float, words: str) -> None:
-    assert length_words(inches * INCH, "in") == words
+    assert Voice().tell(length_words(inches * INCH, "in")) == words
 
 
 @pytest.mark.parametrize(
     ("metres", "words"), [(0.2032, "20.5 cm"), (0.2, "20 cm"), (0.0889, "9 cm"), (0.001, "0.5 cm")]
 )
 def test_centimetres_are_told_to_the_half(metres: float, words: str) -> None:
-    assert length_words(metres, "cm") == words
+    assert Voice().tell(length_words(metres, "cm")) == words
 
 
 @pytest.mark.parametrize(
@@ -40,4 +41,4 @@ def test_centimetres_are_told_to_the_half(metres: float, words: str) -> None:
     ],
 )
 def test_sizes_of_pieces(metres: float, units: str, words: str) -> None:
-    assert size_words(metres, units) == words  # type: ignore[arg-type]
+    assert Voice().tell(size_words(metres, units)) == words  # type: ignore[arg-type]

@@ -125,9 +125,9 @@ def _carrying(book: Book) -> list[str]:
             "Upright it is {height} high, {width} wide and {depth} deep. Measure each "
             "door, lift and vehicle before you build; flat on its side it needs a door as "
             "high as its least side.",
-            height=strong(size_words(facts.height_m, book.units)),
-            width=strong(size_words(facts.width_m, book.units)),
-            depth=strong(size_words(facts.depth_m, book.units)),
+            height=strong(voice.tell(size_words(facts.height_m, book.units))),
+            width=strong(voice.tell(size_words(facts.width_m, book.units))),
+            depth=strong(voice.tell(size_words(facts.depth_m, book.units))),
         ),
         voice.say("If it does not fit, build it in the room where it will stand."),
         voice.say("Cover door frames and hinges; look out for thorns, screws and hot lamps."),

@@ -73,8 +73,8 @@ def cover(book: Book) -> Section:
     ]
     figures = (
         (voice.say("balloons"), voice.whole(facts.total)),
-        (voice.say("height"), size_words(facts.height_m, book.units)),
-        (voice.say("width"), size_words(facts.width_m, book.units)),
+        (voice.say("height"), voice.tell(size_words(facts.height_m, book.units))),
+        (voice.say("width"), voice.tell(size_words(facts.width_m, book.units))),
         (voice.say("people"), people_figure(book)),
         (voice.say("time"), minutes_words(facts.crew_minutes, voice)),
     )

@@ -67,7 +67,9 @@ def _balloons(book: Book, practice: Mapping[str, int]) -> Grid:
             strong(", ".join(letters[one.key] for one in purchase.balloons)),
             plain(_purchase_words(book, purchase)),
             ", ".join(
-                dict.fromkeys(length_words(one.gauge_m, book.units) for one in purchase.balloons)
+                dict.fromkeys(
+                    voice.tell(length_words(one.gauge_m, book.units)) for one in purchase.balloons
+                )
             ),
             voice.whole(purchase.needed),
             voice.whole(purchase.spare),
@@ -135,7 +137,7 @@ def _locks_and_spares(book: Book) -> str:
 
 def _people(book: Book) -> list[str]:
     voice, facts = book.voice, book.facts
-    room = size_words(max(facts.width_m, facts.height_m) + 2.0, book.units)
+    room = voice.tell(size_words(max(facts.width_m, facts.height_m) + 2.0, book.units))
     return [
         strong(people_words(book)),
         voice.say(

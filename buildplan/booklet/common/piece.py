@@ -46,8 +46,8 @@ def finished_piece(book: Book) -> Section:
     """The finished piece from several sides, with its size and a person for scale."""
     voice, facts = book.voice, book.facts
     sides = (facts.width_m, facts.height_m, facts.depth_m)
-    size = " x ".join(size_words(length, book.units) for length in sides)
-    person = f"{size_words(PERSON_M, 'cm')} ({size_words(PERSON_M, 'in')})"
+    size = " x ".join(voice.tell(size_words(length, book.units)) for length in sides)
+    person = f"{voice.tell(size_words(PERSON_M, 'cm'))} ({voice.tell(size_words(PERSON_M, 'in'))})"
     words = voice.say(
         "{size} (width, height, depth; an estimate from the gauges: measure your "
         "first one). The person is {person} tall.",
@@ -80,9 +80,9 @@ def _dimensioned(book: Book, size: str, width: float, height: float) -> Picture:
         CAMERAS["front"],
         width,
         height,
-        across=size_words(facts.width_m, book.units),
-        upright=size_words(facts.height_m, book.units),
-        person=size_words(PERSON_M, book.units),
+        across=book.voice.tell(size_words(facts.width_m, book.units)),
+        upright=book.voice.tell(size_words(facts.height_m, book.units)),
+        person=book.voice.tell(size_words(PERSON_M, book.units)),
         patterns=book.patterns,
         alt=book.voice.say(
             "{piece} from the front, {size}, with a person beside it.", piece=facts.name, size=size

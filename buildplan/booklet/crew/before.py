@@ -131,7 +131,7 @@ def _balloons(book: Book) -> list[Flowable]:
 
 
 def _gauge(book: Book, balloon: BalloonType) -> str:
-    return length_words(balloon.gauge_m, book.units)
+    return book.voice.tell(length_words(balloon.gauge_m, book.units))
 
 
 def _lines(book: Book, steps: Sequence[Step]) -> list[str]:

@@ -119,7 +119,9 @@ def front(book: Book, work: Sequence[Job]) -> list[Flowable]:
         patterns=book.patterns,
         alt=voice.say("{piece}, finished, from the front.", piece=facts.name),
     )
-    size = " x ".join(size_words(m, units) for m in (facts.width_m, facts.height_m, facts.depth_m))
+    size = " x ".join(
+        voice.tell(size_words(m, units)) for m in (facts.width_m, facts.height_m, facts.depth_m)
+    )
     balloons = voice.say("{count} balloons", count=strong(voice.whole(facts.total)))
     figures = [
         ", ".join([balloons, *_parts(book)]),

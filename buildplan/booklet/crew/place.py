@@ -53,9 +53,9 @@ def arriving(book: Book, packed: Sequence[Bag]) -> list[Flowable]:
     rows = tuple(
         (
             f"{strong(pose.name)}: {plain(pose.how)}",
-            size_words(pose.width_m, units),
-            size_words(pose.height_m, units),
-            size_words(pose.length_m, units),
+            voice.tell(size_words(pose.width_m, units)),
+            voice.tell(size_words(pose.height_m, units)),
+            voice.tell(size_words(pose.length_m, units)),
             "",
         )
         for pose in poses(book.framework, book.shape, voice)
@@ -252,8 +252,8 @@ def after(book: Book) -> list[Flowable]:
                 ),
                 (
                     voice.say("Width x height, measured"),
-                    f"{size_words(facts.width_m, book.units)} x "
-                    f"{size_words(facts.height_m, book.units)}",
+                    f"{book.voice.tell(size_words(facts.width_m, book.units))} x "
+                    f"{book.voice.tell(size_words(facts.height_m, book.units))}",
                     "",
                 ),
             ),

@@ -132,7 +132,10 @@ def _first_of_each(plan: EventPlan) -> list[Copy]:
 
 def _size(copy: Copy, units: Units) -> str:
     facts = copy.book.facts
-    return " x ".join(size_words(m, units) for m in (facts.width_m, facts.height_m, facts.depth_m))
+    return " x ".join(
+        spoken_voice().tell(size_words(m, units))
+        for m in (facts.width_m, facts.height_m, facts.depth_m)
+    )
 
 
 def _day(plan: EventPlan) -> list[tuple[str, str]]:

@@ -74,10 +74,16 @@ def _readable(brand: Branding) -> str:
 def _figures(book: Book) -> Columns:
     """What a builder asks first, each figure above its name; the skill it asks for last."""
     voice, facts = book.voice, book.facts
+    height, width = (
+        voice.tell(size_words(side, book.units)) for side in (facts.height_m, facts.width_m)
+    )
     figures = (
         (voice.say("balloons"), voice.whole(facts.total)),
-        (voice.say_in("below a figure", "high"), size_words(facts.height_m, book.units)),
-        (voice.say_in("below a figure", "wide"), size_words(facts.width_m, book.units)),
+        (
+            voice.say_in("below a figure", "high"),
+            height,
+        ),
+        (voice.say_in("below a figure", "wide"), width),
         (voice.say("people"), people_figure(book)),
         (voice.say_in("below a figure", "work"), minutes_words(facts.crew_minutes, voice)),
     )

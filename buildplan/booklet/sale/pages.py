@@ -96,7 +96,7 @@ def _corner_view(book: Book, width: float, height: float) -> Picture:
 
 def _hands(book: Book) -> list[str]:
     voice, facts = book.voice, book.facts
-    floor = size_words(max(facts.width_m, facts.height_m) + 2, book.units)
+    floor = voice.tell(size_words(max(facts.width_m, facts.height_m) + 2, book.units))
     return [
         strong(people_words(book)),
         voice.say(
@@ -204,7 +204,7 @@ def _choices(book: Book) -> Grid:
             (
                 strong(letters[balloon.key]),
                 plain(named),
-                length_words(balloon.gauge_m, book.units),
+                voice.tell(length_words(balloon.gauge_m, book.units)),
                 voice.whole(purchase.needed),
                 plain(balloon.label),
                 WriteBox(),

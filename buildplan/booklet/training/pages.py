@@ -127,7 +127,7 @@ def _practice_balloons(book: Book, made: Practice) -> Grid:
                     colour=balloons[key].label,
                 )
             ),
-            length_words(balloons[key].gauge_m, book.units),
+            voice.tell(length_words(balloons[key].gauge_m, book.units)),
             strong(voice.whole(count)),
         )
         for key, count in made.counts.items()
