@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import json
+import re
 from collections.abc import Mapping
 from dataclasses import asdict, replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
+from urllib.parse import quote
 
 import typer
 
@@ -28,6 +30,7 @@ from buildplan.language.voice import Voice
 if TYPE_CHECKING:
     from buildplan.booklet.common.book import Book
     from buildplan.business.copies.buyers import Buyer
+    from buildplan.design.model import Brand
 
 # shorter keys could be guessed
 LEAST_KEY = 16
@@ -103,6 +106,14 @@ def booklet(
             show_default=False,
         ),
     ] = None,
+    link: Annotated[
+        str | None,
+        typer.Option(
+            metavar="URL",
+            help="Address of its page for phones: a code on the cover and at each stage.",
+            show_default=False,
+        ),
+    ] = None,
     hands: HandsOption = None,
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
@@ -115,6 +126,7 @@ def booklet(
     from buildplan.business.copies.brand import branding
     from buildplan.commands.files import (
         ProblemsFoundError,
+        asked,
         book_of,
         in_language,
         list_problems,
@@ -129,6 +141,7 @@ def booklet(
     refuse_options_of_other_editions(edition, large_print, for_sale)
     sold_to, failed = buyers_named(buyer, buyers)
     secret = secret_of(key)
+    address = None if link is None else asked(page_address, link)
     marked_as = (
         branding(translated_brand(read_brand(brand), spoken()), brand)
         if brand is not None
@@ -141,6 +154,8 @@ def booklet(
             book = replace(book, branding=marked_as)
         elif edition is Edition.SALE and own is not None:
             book = replace(book, branding=branding(own, path))
+        seller = own if book.branding is None else book.branding.brand
+        book = replace(book, link=leads_to(address, seller, path))
         if large_print:
             book = replace(book, paper=enlarged(book.paper))
         if book.facts.problems:
@@ -172,6 +187,31 @@ def booklet(
                 typer.echo(out / name)
     if failed:
         raise ProblemsFoundError
+
+
+def page_address(text: str) -> str:
+    """The address of a page. Raises ToldError for what is none."""
+    from buildplan.language.messages import message
+    from buildplan.language.told import ToldError
+    from buildplan.source.values import MOST_OF_ADDRESS, PAGE_ADDRESS
+
+    if len(text) > MOST_OF_ADDRESS or not re.fullmatch(PAGE_ADDRESS, text):
+        raise ToldError(
+            message(
+                "--link: {text} is no address of a page; write it whole, like "
+                "https://lantern-street.example/star, in {most} characters at most",
+                text=repr(text[: 2 * MOST_OF_ADDRESS]),
+                most=MOST_OF_ADDRESS,
+            )
+        )
+    return text
+
+
+def leads_to(given: str | None, seller: Brand | None, design: Path) -> str:
+    """The address of a design's page for phones: as given, else the seller's own; empty without
+    one. {piece} in it stands for the name of the design's file."""
+    own = None if seller is None else seller.link
+    return (given or own or "").replace("{piece}", quote(design.stem))
 
 
 def rebuilds(path: Path, book: Book) -> bool:

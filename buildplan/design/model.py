@@ -18,7 +18,9 @@ from buildplan.source.balloons import Balloon
 from buildplan.source.trade_words import in_file_words, with_colours
 from buildplan.source.values import (
     CURRENCY,
+    MOST_OF_ADDRESS,
     ONE_LINE,
+    PAGE_ADDRESS,
     ConstantName,
     ConstantRange,
     ConstantValue,
@@ -73,6 +75,13 @@ class Brand(FileModel):
     )
     licence: Annotated[str, Field(max_length=6000)] = Field(
         "", description=mark("the words of the licence page; an empty line parts paragraphs")
+    )
+    link: Annotated[str, Field(max_length=MOST_OF_ADDRESS, pattern=PAGE_ADDRESS)] | None = Field(
+        None,
+        description=mark(
+            "the address of the page for phones, for the code on printed pages; {piece} in it "
+            "stands for the name of the design's file"
+        ),
     )
     translations: dict[Language, BrandTranslation] = Field(
         default_factory=dict, description=mark("these words in other languages, by language: es")

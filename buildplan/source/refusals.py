@@ -44,6 +44,11 @@ _TEXT_FORMS: Mapping[str, tuple[str, str, str]] = {
         mark("write capitals from A to Z, digits, and a space between words: {example}"),
         "LEO 5",
     ),
+    "link": (
+        mark("{value} is not the address of a page"),
+        mark("write it whole, as a browser shows it: {example}"),
+        "https://lantern-street.example/star",
+    ),
 }
 # keys whose value is a share of a whole, and is easily given in hundredths
 _SHARES = ("spare", "margin", "tax")

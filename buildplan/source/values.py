@@ -47,6 +47,8 @@ LabourKind = Literal[
 Finish = Literal["standard", "metallic", "pearl", "clear", "matt"]
 # something to read, on one line
 ONE_LINE = r"^[^\n\t]*\S[^\n\t]*$"
+# An address of a page that a phone opens, and the most of it: a code that is still easily read.
+PAGE_ADDRESS, MOST_OF_ADDRESS = r"^https?://[^\s/]+\S*$", 200
 # the form of an alphabetic code of ISO 4217
 CURRENCY = r"^[A-Z]{3}$"
 HexColour = Annotated[

@@ -27,7 +27,8 @@ class Book(Evaluation):
     `colour_letters` gives each balloon key the letter that stands beside its colour on every
     page. `edition` is who it is for. A sold copy has the seller's `branding`, its `buyer`
     (empty when nobody is named) and its `serial`. With `gauges_apart` the gauges are printed
-    by themselves. `language` is the one of its words.
+    by themselves. `link` is the address of its page for phones, empty without one. `language`
+    is the one of its words.
     """
 
     paper: Paper
@@ -36,6 +37,7 @@ class Book(Evaluation):
     buyer: str = ""
     serial: str = ""
     gauges_apart: bool = False
+    link: str = ""
     language: str = ENGLISH
 
     @property

@@ -10,6 +10,7 @@ from reportlab.platypus import Flowable
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.cautions import CAUTIONS, CHOKING_HAZARD, LATEX_WORDS, choking_blocks
 from buildplan.booklet.common.manner import people_figure
+from buildplan.booklet.common.phone_code import with_code_of_piece
 from buildplan.design.measures import size_words
 from buildplan.document.blocks import Items, Rule, Stack, Words, heading
 from buildplan.document.layout import Boxed, Columns, Filled
@@ -86,7 +87,8 @@ def cover(book: Book) -> Section:
         "time are estimates.",
         warning=strong(voice.say(CHOKING_HAZARD)),
     )
-    below = [Rule(), Columns(columns, gap=6.0, after=8.0), Words(warning)]
+    foot = with_code_of_piece(book, [Words(warning)])
+    below = [Rule(), Columns(columns, gap=6.0, after=8.0), *foot]
     picture = partial(
         _front_view,
         book,

@@ -10,6 +10,7 @@ from reportlab.platypus import Flowable
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import plan_views
 from buildplan.booklet.common.map_sheets import MapSheets
+from buildplan.booklet.common.phone_code import code_at_step
 from buildplan.booklet.common.step_blocks import step_block
 from buildplan.document.printing import Section
 from buildplan.language.messages import mark
@@ -61,7 +62,7 @@ def step_sections(book: Book, sheets: MapSheets, lesson: Lesson = lambda step: (
         if again and steps[0].kind is Kind.LAY:  # another part of the piece, laid and tied
             told = list(chain.from_iterable(some for _, some in visits[number : number + 2]))
             title, listed = _title(book, _laid_part(book, steps[0]), told), True
-        blocks: list[Flowable] = []
+        blocks = code_at_step(book, steps[0])
         for step in steps:
             blocks += [*lesson(step), step_block(book, views, sheets, step)]
         sections.append(

@@ -11,6 +11,7 @@ from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.loads import ballast_words, balloon_words, bulk_words
 from buildplan.booklet.common.manner import people_words
 from buildplan.booklet.common.needs import TAGS, TOOLS
+from buildplan.booklet.common.phone_code import code_at_step
 from buildplan.business.buying.packing import Bag
 from buildplan.business.buying.shopping import packs_words
 from buildplan.design.measures import length_words
@@ -33,6 +34,8 @@ def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Fl
     """What is sized and tied in the workshop, and what goes into which bag."""
     voice = book.voice
     blocks = _balloons(book)
+    first = next((job for job in work if job.portable), None)
+    blocks += code_at_step(book, first.steps[0]) if first else []
     for job in work:
         if job.portable:
             title = job_title(voice, job, book.told)

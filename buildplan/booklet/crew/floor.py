@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.phone_code import code_at_step
 from buildplan.booklet.crew.times import chart, clock, place_name, timed_jobs, who_words
 from buildplan.document.blocks import Items, Shown, Words, heading
 from buildplan.document.layout import COLUMN_GAP, Columns, is_wide
@@ -114,7 +115,9 @@ def _part(book: Book, work: Sequence[Job], part: Part) -> list[Flowable]:
 def assembling(book: Book, work: Sequence[Job]) -> list[Flowable]:
     """The jobs on site: each run of braces a table beside one picture."""
     voice = book.voice
-    blocks: list[Flowable] = _corners_drawn(book)
+    first = next((job for job in work if not job.portable), None)
+    blocks = code_at_step(book, first.steps[0]) if first else []
+    blocks += _corners_drawn(book)
     for job in work:
         if job.portable:
             continue

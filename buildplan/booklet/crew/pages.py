@@ -12,6 +12,7 @@ from buildplan.booklet.common.front import draft_notice
 from buildplan.booklet.common.gauges import gauges_within
 from buildplan.booklet.common.loads import joints_words
 from buildplan.booklet.common.manner import people_words
+from buildplan.booklet.common.phone_code import code_of_piece
 from buildplan.booklet.crew.before import loading, preparing
 from buildplan.booklet.crew.floor import assembling, times
 from buildplan.booklet.crew.place import after, arriving
@@ -154,7 +155,11 @@ def front(book: Book, work: Sequence[Job]) -> list[Flowable]:
         *draft_notice(book),
         *beside(
             book.paper,
-            [Shown(picture, enlarged), Words(strong(voice.say(LATEX_WORDS)))],
+            [
+                Shown(picture, enlarged),
+                *code_of_piece(book),
+                Words(strong(voice.say(LATEX_WORDS))),
+            ],
             [
                 Items(tuple(figures)),
                 Grid(

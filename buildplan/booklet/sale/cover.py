@@ -11,6 +11,7 @@ from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.cautions import CHOKING_HAZARD
 from buildplan.booklet.common.front import draft_notice
 from buildplan.booklet.common.manner import people_figure
+from buildplan.booklet.common.phone_code import with_code_of_piece
 from buildplan.booklet.sale.seller import branding_of, seller_band
 from buildplan.business.copies.brand import Branding
 from buildplan.design.measures import size_words
@@ -45,7 +46,7 @@ def sale_cover(book: Book) -> Section:
         seller_band(paper, brand, voice),
         Boxed(name, GROUND_PAD, after=0, line=None, side=paper.left),
     ]
-    foot = [_figures(book), *_foot(book)]
+    foot = [_figures(book), *with_code_of_piece(book, _foot(book))]
     below = [Boxed(foot, FOOT, after=0, line=None, side=paper.left)]
     tint = mix(brand.brand.colour, "#FFFFFF", TINT_OF_BRAND)
     page = Filled(
