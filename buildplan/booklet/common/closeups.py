@@ -11,7 +11,7 @@ import numpy as np
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.progress import Progress
 from buildplan.drawing.camera import Camera, angle_between_deg
-from buildplan.drawing.cell_diagrams import newest_brace
+from buildplan.drawing.cell_layout import newest_brace
 from buildplan.drawing.closeup import Panel
 from buildplan.drawing.seat import open_end_seat, standing_seat
 from buildplan.drawing.way_round import Row

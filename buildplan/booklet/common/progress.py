@@ -10,7 +10,7 @@ from scipy.spatial import cKDTree
 
 from buildplan.booklet.common.book import Book
 from buildplan.drawing.bodies import Bodies, Scene, every_body, link_length_m
-from buildplan.drawing.cell_diagrams import newest_brace
+from buildplan.drawing.cell_layout import newest_brace
 from buildplan.drawing.closeup import REACH
 from buildplan.framework.model import Cell, Role
 from buildplan.sequence.model import Kind, Operation, Step, Turn

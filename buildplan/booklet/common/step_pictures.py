@@ -15,7 +15,8 @@ from buildplan.booklet.common.closeups import (
     step_joints,
 )
 from buildplan.drawing.bodies import Scene
-from buildplan.drawing.cell_diagrams import cell_diagram, newest_brace
+from buildplan.drawing.cell_diagrams import cell_diagram
+from buildplan.drawing.cell_layout import newest_brace
 from buildplan.drawing.closeup import close_up
 from buildplan.drawing.eye import eyes_on
 from buildplan.drawing.marks import Picture
