@@ -20,14 +20,8 @@ from buildplan.drawing.camera import Camera, View
 from buildplan.drawing.corner_marks import CROSS_PT, crossed_out, hatching
 from buildplan.drawing.cutaway import CutBody, cut_away, silhouettes
 from buildplan.drawing.framing import close_view
-from buildplan.drawing.labels import (
-    TIE_RADIUS,
-    Box,
-    joint_dot,
-    joint_tags,
-    leaders,
-    place_tags,
-)
+from buildplan.drawing.label_places import place_tags
+from buildplan.drawing.labels import TIE_RADIUS, Box, joint_dot, joint_tags, leaders
 from buildplan.drawing.marks import Data, Ink, Inset, Mark, Picture, Point
 from buildplan.drawing.outlines import quantised_length
 from buildplan.drawing.plates import corner_plate, plate_box, title_plate

@@ -12,13 +12,8 @@ from buildplan.drawing.camera import Camera, View, fit
 from buildplan.drawing.far_lines import THREAD_BELOW_PT, thread_marks
 from buildplan.drawing.framing import MARGIN_PT, floor_points, view_of
 from buildplan.drawing.ground import ground_shadow
-from buildplan.drawing.labels import (
-    DARK,
-    joint_dot,
-    joint_tags,
-    leaders,
-    place_tags,
-)
+from buildplan.drawing.label_places import place_tags
+from buildplan.drawing.labels import DARK, joint_dot, joint_tags, leaders
 from buildplan.drawing.marks import Circle, Ink, Look, Mark, Picture, Polyline
 from buildplan.drawing.outlines import quantised_length
 from buildplan.drawing.stamps import link_stamps, round_stamps

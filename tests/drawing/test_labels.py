@@ -8,14 +8,8 @@ from hypothesis import strategies as st
 from shapely.geometry import Point, box
 
 from buildplan.drawing.fonts import text_width
-from buildplan.drawing.labels import (
-    TIE_RADIUS,
-    joint_tags,
-    label_boxes,
-    place_tags,
-    rounded_box,
-    tag_size,
-)
+from buildplan.drawing.label_places import place_tags
+from buildplan.drawing.labels import TIE_RADIUS, joint_tags, label_boxes, rounded_box, tag_size
 from buildplan.drawing.marks import Circle, Curve, Ink, Label, Picture
 
 WIDTH, HEIGHT = 300.0, 220.0

@@ -11,17 +11,17 @@ from collections.abc import Callable, Collection, Mapping
 from types import MappingProxyType
 
 from buildplan.drawing.marks import Picture
-from buildplan.drawing.techniques.joints import (
+from buildplan.drawing.techniques.braces import (
     brace_chain,
-    join_chains,
     settle_joint,
-    tie_parts,
     tie_single,
-    twist_lock,
     wrap_brace,
 )
 from buildplan.drawing.techniques.knots import chain_pairs, pair_rounds, tie_off, tie_pair
-from buildplan.drawing.techniques.rings import close_ring, lay_chains, tag_joints
+from buildplan.drawing.techniques.laying import lay_chains
+from buildplan.drawing.techniques.locks import join_chains, tie_parts, twist_lock
+from buildplan.drawing.techniques.rings import close_ring
+from buildplan.drawing.techniques.tags import tag_joints
 from buildplan.drawing.techniques.work import size_balloons, stand_up, turn_over
 from buildplan.framework.model import Framework, Role
 from buildplan.language.voice import Voice

@@ -1,0 +1,198 @@
+"""Locks, and what they hold: knots of two chains, joints of two parts."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from buildplan.drawing.colours import mix
+from buildplan.drawing.line_art import INK, PAPER, rope
+from buildplan.drawing.map_style import joint_marks, joint_radius
+from buildplan.drawing.marks import Mark, Picture
+from buildplan.drawing.techniques.props import (
+    Strand,
+    badge,
+    knot,
+    link,
+    move,
+    neck_colour,
+    palette,
+    picture,
+    round_,
+    weave,
+    words,
+)
+from buildplan.framework.model import Framework
+from buildplan.language.voice import Voice
+
+
+def _joint_from_front(x: float, y: float, chain: str, brace: str) -> list[Mark]:
+    reach, long, fat = 3.5, 29.0, 22.0
+    return [
+        *link((x - reach - long, y), (x - reach, y), fat, chain, "done"),
+        *link((x + reach, y), (x + reach + long, y), fat, chain, "done"),
+        *link((x, y + reach + long), (x, y + reach), fat, brace, "done"),
+        *link((x, y - reach), (x, y - reach - long), fat, brace, "done"),
+        *knot((x, y), 20, mix(chain, PAPER, 0.5), 3.2),
+    ]
+
+
+def _twist_from_side(x: float, y: float, chain: str, lock: str) -> list[Mark]:
+    """The joint seen along the brace, front up: the lock's knot lies on it, its two necks
+    straddle it and twist behind it."""
+    one = Strand(
+        (
+            (x, y + 10, 1),
+            (x - 7, y + 6, 1),
+            (x - 8, y - 3, 1),
+            (x - 4, y - 9, 2),
+            (x + 4, y - 14, 2),
+            (x + 5, y - 18, -1),
+            (x, y - 23, -1),
+            (x - 7, y - 28, -1),
+        ),
+        lock,
+        4.0,
+    )
+    two = Strand(
+        (
+            (x, y + 10, -1),
+            (x + 7, y + 6, -1),
+            (x + 8, y - 3, -1),
+            (x + 4, y - 9, 0),
+            (x - 4, y - 14, 0),
+            (x - 5, y - 18, 0),
+            (x, y - 23, 0),
+            (x + 7, y - 28, 0),
+        ),
+        lock,
+        4.0,
+    )
+    nozzle = Strand(((x - 8, y, 0), (x, y, 0), (x + 8, y, 0)), mix(chain, PAPER, 0.5), 5.0)
+    return [
+        *link((x - 35, y), (x - 6, y), 22, chain, "done"),
+        *link((x + 6, y), (x + 35, y), 22, chain, "done"),
+        *weave([nozzle, two, one]),
+        *knot((x, y + 11), 0, lock, 2.8),
+        *round_((x - 13, y - 35), (x - 5, y - 27), 18, lock),
+        *round_((x + 13, y - 35), (x + 5, y - 27), 18, lock),
+        *move([(x - 22, y - 48), (x, y - 53), (x + 22, y - 48)]),
+    ]
+
+
+def twist_lock(framework: Framework, voice: Voice) -> Picture:
+    """A lock's knot laid on the joint, its rounds led round it and twisted past each other."""
+    colours = palette(framework)
+    marks: list[Mark] = []
+    y, lock = 72.0, colours.lock
+    for number, (x, word) in enumerate(
+        (
+            (37.0, voice.say("knot on joint")),
+            (110.0, voice.say("from the side")),
+            (183.0, voice.say("tight")),
+        ),
+        1,
+    ):
+        marks.append(words((x, 4), word))
+        marks += badge((x, 129), str(number))
+        if number == 2:
+            marks += _twist_from_side(x, 82.0, colours.chain, lock)
+            continue
+        out = 21.0 if number == 1 else 12.5
+        marks += _joint_from_front(x, y, colours.chain, colours.brace)
+        if number == 1:
+            neck = ((x - out, y + out, 0), (x, y, 0), (x + out, y - out, 0))
+            marks += weave([Strand(neck, lock, 4.0)])
+            marks += knot((x, y), -45, lock, 2.8)
+        marks += round_((x - out, y + out), (x, y), 18, lock)
+        marks += round_((x + out, y - out), (x, y), 18, lock)
+        if number == 1:
+            marks += move([(x - 33, y + 12), (x - 36, y - 6), (x - 27, y - 18)])
+            marks += move([(x + 33, y - 12), (x + 36, y + 6), (x + 27, y + 18)])
+    return picture(
+        marks,
+        voice.say(
+            "A lock. One: the pair's knot is laid on the joint, a round to either side, in opposite"
+            " corners. Two, seen from the side: its necks straddle the joint and the two rounds are"
+            " twisted past each other behind it. Three: a round sits tight on either side."
+        ),
+    )
+
+
+def tie_parts(framework: Framework, joints: Sequence[str], voice: Voice) -> Picture:
+    """Joints of two parts, each locked already, laid on one another and locked together."""
+    colours = palette(framework)
+    radius = joint_radius(framework)
+    marks: list[Mark] = []
+    y = 78.0
+    for side, joint in zip((1, -1), joints, strict=False):
+        at = (60.0, y + side * 24)
+        for way in (1, -1):
+            marks += link(
+                (at[0] + way * 8, at[1]), (at[0] + way * 46, at[1] + side * 16), 25, colours.chain
+            )
+        marks += joint_marks(at, radius, joint, skipped=False, locked=True, repeat=False)
+    marks += move([(60, y + 12), (60, y + 3)])
+    marks += move([(60, y - 12), (60, y - 3)])
+    x = 168.0
+    for dx, dy in ((0.82, 0.5), (0.82, -0.5)):
+        for way in (1, -1):
+            near, far = 10 * way, 52 * way
+            start, finish = (x + near * dx, y + near * dy), (x + far * dx, y + far * dy)
+            marks += link(start, finish, 25, colours.chain)
+    marks += knot((x, y), 35, colours.chain, 3.6)
+    for step in (-1, 1):
+        marks += round_((x, y + step * 15.0), (x, y + step * 3.0), 22, colours.lock)
+    marks += [
+        words((60, 6), voice.say("two joints of two parts")),
+        words((x, 6), voice.say("one lock round both")),
+    ]
+    return picture(
+        marks,
+        voice.say(
+            "Left, {joints}, joints of different parts, each with its own lock, brought together."
+            " Right, laid knot on knot: one more lock is twisted round both.",
+            joints=voice.listed(joints),
+        ),
+    )
+
+
+def join_chains(framework: Framework, voice: Voice) -> Picture:
+    """Knots of two chains with the same tag, brought together at one joint."""
+    colours = palette(framework)
+    meeting = (j for j, links in framework.links_at.items() if len(links) > 2)
+    joint = next(meeting, framework.joints[0])
+    marks: list[Mark] = []
+    y = 72.0
+    # apart: two chains that bend towards one another
+    for side in (1, -1):
+        at = (52.0, y + side * 13)
+        for way in (1, -1):
+            marks += link(
+                (at[0] + way * 7, at[1]), (at[0] + way * 43, at[1] + side * 20), 27, colours.chain
+            )
+        nozzle = [(at[0] - 9, at[1] + side), at, (at[0] + 9, at[1] + side)]
+        marks += rope(nozzle, 4.5, neck_colour(colours.chain), INK)
+        marks += knot(at, 0 if side > 0 else 180, colours.chain, 3.2)
+    # together: the two chains cross at the joint
+    x = 168.0
+    for dx, dy in ((0.82, -0.57), (0.82, 0.57)):
+        for way in (1, -1):
+            near, far = 8 * way, 46 * way
+            ends = (x + near * dx, y + near * dy), (x + far * dx, y + far * dy)
+            marks += link(*ends, 27, colours.chain)
+        nozzle = [(x + r * dx, y + r * dy) for r in (-9, -3, 3, 9)]
+        marks += rope(nozzle, 4.5, neck_colour(colours.chain), INK)
+    marks += knot((x, y), 35, colours.chain, 3.6)
+    marks += move([(99, 72), (109, 72), (119, 72)])
+    marks += [
+        words((52, 6), voice.say("two knots tagged {joint}", joint=joint)),
+        words((x, 6), voice.say("one joint")),
+    ]
+    return picture(
+        marks,
+        voice.say(
+            "Left, the knots of two chains, both tagged {joint}. Right, brought together, knot on"
+            " knot, with the four nozzles crossing: one joint, to be locked.",
+            joint=joint,
+        ),
+    )

@@ -1,0 +1,68 @@
+"""Paper tags on the knots of a chain."""
+
+from __future__ import annotations
+
+import math
+from itertools import pairwise
+
+from buildplan.drawing.fonts import text_width
+from buildplan.drawing.line_art import INK, PAPER, smooth
+from buildplan.drawing.marks import Circle, Ink, Label, Mark, Picture, Point, Polyline
+from buildplan.drawing.techniques.props import (
+    FINE,
+    knot,
+    link,
+    palette,
+    picture,
+    words,
+)
+from buildplan.framework.model import Framework
+from buildplan.language.phrases import sentences
+from buildplan.language.voice import Voice
+
+
+def tag_joints(framework: Framework, voice: Voice) -> Picture:
+    """Paper tags fastened to the knots along a chain."""
+    colours = palette(framework)
+    long = framework.chains[0]
+    back = long.chain.joints[:1] if long.chain.closed else ()
+    joints = (*long.chain.joints, *back)[:6]
+    counted = all(j == f"{long.letter}{i}" for i, j in enumerate(long.chain.joints, 1))
+    tagged = [i for i in range(len(joints)) if not counted or i in (0, 4)]
+    marks: list[Mark] = []
+    knots = [(14 + 38.0 * i, 92 + 6 * math.sin(i)) for i in range(len(joints))]
+    for a, b in pairwise(knots):
+        marks += link((a[0] + 1, a[1]), (b[0] - 1, b[1]), 31, colours.chain)
+    for i, (x, y) in enumerate(knots):
+        marks += knot((x, y), 0, colours.chain, 2.8)
+        if i in tagged:
+            marks += _tag_on((x, y), joints[i])
+        else:
+            marks.append(words((x, y - 34), str(i + 1)))
+    told = voice.say(
+        "Part of chain {letter}: paper tags hang from its knots: {joints}.",
+        letter=long.letter,
+        joints=", ".join(joints[i] for i in tagged),
+    )
+    rest = voice.say("The knots between are counted on from the tag before.") if counted else ""
+    return picture(marks, sentences(told, rest))
+
+
+def _tag_on(at: Point, joint: str) -> list[Mark]:
+    """A paper tag on a string."""
+    wide = text_width(joint, 10, bold=True) / 2 + 5
+    x, y = max(at[0] + 2, wide + 1), at[1] - 36
+    tag = (
+        (x - wide, y - 18),
+        (x + wide, y - 18),
+        (x + wide, y - 4),
+        (x + 5, y + 4),
+        (x - 5, y + 4),
+        (x - wide, y - 4),
+    )
+    return [
+        smooth([(at[0], at[1] - 3), (at[0] + 3, at[1] - 18), (x, y - 1)], FINE),
+        Polyline(tag, Ink(PAPER, INK, 0.9), closed=True),
+        Circle((x, y - 1), 1.5, Ink(PAPER, INK, 0.6)),
+        Label((x, y - 14), joint, 10, INK, bold=True),
+    ]
