@@ -118,6 +118,22 @@ def standing_seat(shape: Shape, joints: Sequence[str], body: Sequence[str]) -> C
     return Camera(_vector(direction), (0.0, 1.0, 0.0), STANDING)
 
 
+def seat_before(framework: Framework, shape: Shape, joints: Sequence[str]) -> Camera:
+    """The seat before joints that no brace of their own reaches: in a tube that of the brace
+    nearest to them, else before them as they stand."""
+    parts = {id(part): part for part in map(framework.built_with, joints)}
+    (part, *others) = parts.values()
+    if others or not part.braces:
+        return standing_seat(shape, joints, framework.joints if others else part.joints)
+    middle = np.mean([shape.at[joint] for joint in joints], axis=0)
+
+    def away(brace: Brace) -> float:
+        section = np.mean([shape.at[joint] for joint in brace.section], axis=0)
+        return float(np.linalg.norm(section - middle))
+
+    return open_end_seat(framework, shape, min(part.braces, key=away))
+
+
 # A part thinner than this share of its width is a wall; joints further than the other share of
 # it from its middle are on one side of it.
 FLAT, ASIDE = 0.6, 0.1

@@ -8,10 +8,10 @@ from collections.abc import Sequence
 import numpy as np
 
 from buildplan.booklet.common.book import Book
-from buildplan.booklet.common.closeups import brace_of, seat_before
+from buildplan.booklet.common.closeups import brace_of
 from buildplan.drawing.bodies import link_length_m
 from buildplan.drawing.camera import Camera
-from buildplan.drawing.seat import FROM_ABOVE, OPEN_END, open_end_seat
+from buildplan.drawing.seat import FROM_ABOVE, OPEN_END, open_end_seat, seat_before
 from buildplan.screen.model import Point, SeatData
 from buildplan.sequence.model import Kind, Turn
 from buildplan.shape.model import FloatArray, Shape
@@ -41,7 +41,7 @@ def _before(book: Book, turns: Sequence[Turn], joints: Sequence[str]) -> Camera:
     ties = [op for turn in turns for op in turn.operations if op.kind is Kind.BRACE]
     if ties:
         return open_end_seat(book.framework, book.shape, brace_of(book, ties[-1]))
-    return seat_before(book, joints)
+    return seat_before(book.framework, book.shape, joints)
 
 
 def whole_seat(shape: Shape) -> SeatData:

@@ -13,6 +13,7 @@ from buildplan.drawing.seat import (
     ROUND_DEG,
     brace_axes,
     open_end_seat,
+    seat_before,
     standing_seat,
 )
 
@@ -63,3 +64,11 @@ def test_standing_work_is_seen_from_outside_and_a_little_above() -> None:
         assert toward[2] > 0.8
         assert toward[0] == pytest.approx(0)
     assert standing_seat(shape, ["D3"], body).axes[2][2] < -0.8
+
+
+@pytest.mark.parametrize("brace", range(4))
+def test_joints_by_themselves_are_seen_from_the_brace_nearest_to_them(brace: int) -> None:
+    framework, shape = straight_tube()
+    near = framework.braces[brace]
+    seat = seat_before(framework, shape, near.section[:2])
+    assert seat == open_end_seat(framework, shape, near)

@@ -6,14 +6,12 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
-import numpy as np
-
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.progress import Progress
 from buildplan.drawing.camera import Camera, angle_between_deg
 from buildplan.drawing.cell_layout import newest_brace
 from buildplan.drawing.closeup import Panel
-from buildplan.drawing.seat import open_end_seat, standing_seat
+from buildplan.drawing.seat import open_end_seat, seat_before
 from buildplan.drawing.way_round import Row
 from buildplan.framework.chain_roles import Layer
 from buildplan.framework.model import Brace
@@ -88,7 +86,7 @@ def _closeups(book: Book, progress: Progress, step: Step) -> Iterator[CloseUp]:
             scene = progress.at_turns(step, numbers, joints)
             panel = Panel(
                 scene,
-                seat_before(book, joints),
+                seat_before(book.framework, book.shape, joints),
                 joints,
                 tuple(Row((joint,), False) for joint in joints),
                 numbered={
@@ -112,7 +110,13 @@ def _tied(book: Book, progress: Progress, step: Step, number: int) -> Panel:
     scene = progress.at_turns(step, [number], joints)
     if brace is None:
         singles = tuple(Row(op.joints, False) for op in turn.operations if op.kind is Kind.SINGLE)
-        return Panel(scene, seat_before(book, joints), joints, singles, _below(book, joints))
+        return Panel(
+            scene,
+            seat_before(book.framework, book.shape, joints),
+            joints,
+            singles,
+            _below(book, joints),
+        )
     rows = (
         *(Row(chain.joints, chain.closed) for chain in brace.chains),
         *(Row(op.joints, False) for op in turn.operations if op.kind is Kind.SINGLE),
@@ -155,22 +159,6 @@ def _below(book: Book, joints: Sequence[str]) -> frozenset[str]:
     return frozenset(joints) & back
 
 
-def seat_before(book: Book, joints: Sequence[str]) -> Camera:
-    """The seat before joints that no brace of their own reaches."""
-    framework, shape = book.framework, book.shape
-    parts = {id(part): part for part in map(framework.built_with, joints)}
-    (part, *others) = parts.values()
-    if not others and part.braces:
-        middle = np.mean([shape.at[joint] for joint in joints], axis=0)
-
-        def away(brace: Brace) -> float:
-            section = np.mean([shape.at[joint] for joint in brace.section], axis=0)
-            return float(np.linalg.norm(section - middle))
-
-        return open_end_seat(framework, shape, min(part.braces, key=away))
-    return standing_seat(shape, joints, framework.joints if others else part.joints)
-
-
 def _rounds(book: Book, step: Step) -> list[list[int]]:
     """The turns of a step that brings joints together, by number: those that can be seen from
     one seat are shown together, in the order in which they are done."""
@@ -178,7 +166,7 @@ def _rounds(book: Book, step: Step) -> list[list[int]]:
     for number, turn in enumerate(step.turns):
         if not _ties(turn):
             continue
-        facing = seat_before(book, turn.joints)
+        facing = seat_before(book.framework, book.shape, turn.joints)
         for seat, run in runs:
             joints = _joints([step.turns[i] for i in (*run, number)])
             if len(joints) <= MOST_JOINTS and angle_between_deg(seat, facing) <= FURTHEST_ROUND_DEG:
