@@ -11,11 +11,10 @@ from reportlab.platypus import Flowable
 from buildplan.booklet.common.book import Book, adds_words
 from buildplan.booklet.common.closeups import Views
 from buildplan.booklet.common.map_sheets import MapSheets, map_place, step_place
+from buildplan.booklet.common.step_moves import first_moves, how_to
 from buildplan.booklet.common.step_pictures import (
     Placed,
     StepPictures,
-    first_moves,
-    how_to,
     shown_in,
     step_panels,
     step_pictures,

@@ -7,7 +7,8 @@ from collections.abc import Mapping
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import plan_views
 from buildplan.booklet.common.step_blocks import MOST_HEIGHT
-from buildplan.booklet.common.step_pictures import Placed, first_moves, step_pictures
+from buildplan.booklet.common.step_moves import first_moves
+from buildplan.booklet.common.step_pictures import Placed, step_pictures
 from buildplan.drawing.marks import Inset, Picture
 
 MARGIN = 8.0

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from buildplan.booklet.common.book import Book, adds_words
 from buildplan.booklet.common.closeups import (
@@ -14,25 +14,20 @@ from buildplan.booklet.common.closeups import (
     Views,
     step_joints,
 )
+from buildplan.booklet.common.step_moves import captioned, corner_of, how_to
 from buildplan.drawing.bodies import Scene
 from buildplan.drawing.cell_diagrams import cell_diagram
-from buildplan.drawing.cell_layout import newest_brace
 from buildplan.drawing.closeup import close_up
 from buildplan.drawing.eye import eyes_on
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import step_picture
 from buildplan.drawing.seat import FROM_ABOVE, OPEN_END, STANDING_WHOLE
-from buildplan.drawing.section_diagram import section_diagram
-from buildplan.drawing.standing_up import standing_up_picture
-from buildplan.drawing.techniques import moves
-from buildplan.framework.model import Cell
 from buildplan.sequence.model import Kind, Step
 
 GAP = 10.0
 PLACE_WIDTH = 108.0
 NARROWEST_CLOSEUP, WIDEST_CLOSEUP = 150.0, 300.0
 CELL_WIDTH, CELL_HEIGHT = 226.0, 165.0  # lower, the words on it run into one another
-STAND_UP_SIZE = (226.0, 172.0)
 WHOLE_HEIGHT = 300.0
 
 
@@ -51,33 +46,6 @@ class StepPictures:
 
     placed: tuple[Placed, ...]
     height: float
-
-
-def first_moves(book: Book, step: Step, height: float) -> tuple[Picture, ...]:
-    """The hand moves that a step shows: its own with work beside the piece; where a kind of
-    work on the piece first comes up, its moves, and a brace's course round the tube in a
-    diagram `height` points high."""
-    if step.kind is Kind.STAND_UP and book.framework.braces:
-        return (_stood_up(book, step),)
-    if step.kind not in ON_THE_PIECE:
-        return moves(book.framework, step, book.voice)
-    pictures = moves(book.framework, step, book.voice, _new_kinds(book, step))
-    brace = _first_brace(book, step)
-    if brace and _is_first_of_kind(book, step) and _corner(book, step) is None:
-        return (*pictures, section_diagram(book.framework, brace, book.voice, height))
-    return pictures
-
-
-def _stood_up(book: Book, step: Step) -> Picture:
-    """How the piece comes up from where it was braced, front up."""
-    people = max(operation.people for operation in step.operations)
-    words = book.voice.say(
-        "{piece} comes up from lying front up. The thick line is the edge that stays on the floor,"
-        " the arrow the way the top goes; people stand at the sides, and bags of ballast lie at"
-        " the feet.",
-        piece=book.framework.name,
-    )
-    return standing_up_picture(book.framework, book.shape, *STAND_UP_SIZE, words, people)
 
 
 def step_pictures(
@@ -106,13 +74,13 @@ def step_pictures(
         )
     if step.kind not in ON_THE_PIECE:
         return _rows(hand_moves, measure)  # also chains on the floor, which have no shape yet
-    cell = _corner(book, step)
+    cell = corner_of(book, step)
     diagrams: list[Picture] = []
     room = measure - PLACE_WIDTH - GAP
     if cell is not None:
         diagram = cell_diagram(book.framework, cell.number, CELL_WIDTH, height, book.voice)
         diagrams.append(
-            _captioned(diagram, book.voice.say("Diagram of step {number}.", number=step.number))
+            captioned(diagram, book.voice.say("Diagram of step {number}.", number=step.number))
         )
         room -= CELL_WIDTH + GAP
     moves_width = sum(move.width + GAP for move in hand_moves)
@@ -141,13 +109,13 @@ def step_panels(
     another (width, height)."""
     width, height = size
     shown = shown_in(book, views.of(step))
-    cell = _corner(book, step)
+    cell = corner_of(book, step)
     diagram = None
     if cell is not None:
         drawn = cell_diagram(
             book.framework, cell.number, CELL_WIDTH, max(height, CELL_HEIGHT), book.voice
         )
-        diagram = _captioned(drawn, book.voice.say("Diagram of step {number}.", number=step.number))
+        diagram = captioned(drawn, book.voice.say("Diagram of step {number}.", number=step.number))
     return StepPanels(
         tuple(_closeup(book, step, closeup, width, height) for closeup in shown),
         diagram,
@@ -161,19 +129,6 @@ def shown_in(book: Book, closeups: Sequence[CloseUp]) -> Sequence[CloseUp]:
     if book.edition == "crew" and len(closeups) > MOST_ABREAST:
         return closeups[:1]
     return closeups
-
-
-def how_to(book: Book, step: Step, picture: Picture) -> Picture:
-    """A hand move told as that of a step, with what the step makes by it."""
-    move = _captioned(picture, book.voice.say("How to do step {number}.", number=step.number))
-    if not any(step.adds.values()) or step.kind in ON_THE_PIECE:
-        return move
-    return replace(move, alt=f"{move.alt} {'; '.join(book.told(step).rows)}.")
-
-
-def _captioned(picture: Picture, words: str) -> Picture:
-    """The picture with words of its own before its alternative text."""
-    return replace(picture, alt=f"{words} {picture.alt}")
 
 
 def _rows(pictures: Sequence[Picture], width: float) -> StepPictures:
@@ -191,44 +146,6 @@ def _laid_loosely(book: Book, step: Step) -> bool:
     """Whether a step lays chains down that later steps bring together."""
     joints = step.operations[0].joints
     return step.kind is Kind.LAY and not book.framework.built_with(joints[0]).braces
-
-
-def _new_kinds(book: Book, step: Step) -> frozenset[Kind]:
-    """The kinds of work that first come up in a step; tying parts together is one of its own."""
-    before = [other for other in book.steps if other.number < step.number]
-    known = {kind for other in before if _ties(other) == _ties(step) for kind in other.kinds}
-    return frozenset(step.kinds) - known
-
-
-def _is_first_of_kind(book: Book, step: Step) -> bool:
-    return step is next(o for o in book.steps if o.kind is step.kind and _ties(o) == _ties(step))
-
-
-def _ties(step: Step) -> bool:
-    """Whether a step ties parts together."""
-    return step.kind is Kind.JOIN and len(step.operations[0].joints) > 1
-
-
-def _first_brace(book: Book, step: Step) -> int | None:
-    """Number of the first brace that a step ties."""
-    if step.kind is not Kind.BRACE:
-        return None
-    links = set(step.links)
-    return next(brace.number for brace in book.framework.braces if set(brace.links) & links)
-
-
-def _corner(book: Book, step: Step) -> Cell | None:
-    """The cell that a brace step finishes, unless it goes straight on. The brace that closes a
-    ring finishes two: the one that leads back to the first brace is the one that turns."""
-    number = _first_brace(book, step)
-    if number is None or set(step.cells) <= {"straight"}:
-        return None
-    finished = [
-        cell
-        for cell in book.framework.cells
-        if newest_brace(book.framework, cell).number == number and cell.name != "straight"
-    ]
-    return finished[-1] if finished else None
 
 
 def _closeups(

@@ -1,0 +1,97 @@
+"""The hand moves that a step shows, and the corner that it finishes."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.closeups import (
+    ON_THE_PIECE,
+)
+from buildplan.drawing.cell_layout import newest_brace
+from buildplan.drawing.marks import Picture
+from buildplan.drawing.section_diagram import section_diagram
+from buildplan.drawing.standing_up import standing_up_picture
+from buildplan.drawing.techniques import moves
+from buildplan.framework.model import Cell
+from buildplan.sequence.model import Kind, Step
+
+STAND_UP_SIZE = (226.0, 172.0)
+
+
+def first_moves(book: Book, step: Step, height: float) -> tuple[Picture, ...]:
+    """The hand moves that a step shows: its own with work beside the piece; where a kind of
+    work on the piece first comes up, its moves, and a brace's course round the tube in a
+    diagram `height` points high."""
+    if step.kind is Kind.STAND_UP and book.framework.braces:
+        return (_stood_up(book, step),)
+    if step.kind not in ON_THE_PIECE:
+        return moves(book.framework, step, book.voice)
+    pictures = moves(book.framework, step, book.voice, _new_kinds(book, step))
+    brace = _first_brace(book, step)
+    if brace and _is_first_of_kind(book, step) and corner_of(book, step) is None:
+        return (*pictures, section_diagram(book.framework, brace, book.voice, height))
+    return pictures
+
+
+def _stood_up(book: Book, step: Step) -> Picture:
+    """How the piece comes up from where it was braced, front up."""
+    people = max(operation.people for operation in step.operations)
+    words = book.voice.say(
+        "{piece} comes up from lying front up. The thick line is the edge that stays on the floor,"
+        " the arrow the way the top goes; people stand at the sides, and bags of ballast lie at"
+        " the feet.",
+        piece=book.framework.name,
+    )
+    return standing_up_picture(book.framework, book.shape, *STAND_UP_SIZE, words, people)
+
+
+def how_to(book: Book, step: Step, picture: Picture) -> Picture:
+    """A hand move told as that of a step, with what the step makes by it."""
+    move = captioned(picture, book.voice.say("How to do step {number}.", number=step.number))
+    if not any(step.adds.values()) or step.kind in ON_THE_PIECE:
+        return move
+    return replace(move, alt=f"{move.alt} {'; '.join(book.told(step).rows)}.")
+
+
+def captioned(picture: Picture, words: str) -> Picture:
+    """The picture with words of its own before its alternative text."""
+    return replace(picture, alt=f"{words} {picture.alt}")
+
+
+def _new_kinds(book: Book, step: Step) -> frozenset[Kind]:
+    """The kinds of work that first come up in a step; tying parts together is one of its own."""
+    before = [other for other in book.steps if other.number < step.number]
+    known = {kind for other in before if _ties(other) == _ties(step) for kind in other.kinds}
+    return frozenset(step.kinds) - known
+
+
+def _is_first_of_kind(book: Book, step: Step) -> bool:
+    return step is next(o for o in book.steps if o.kind is step.kind and _ties(o) == _ties(step))
+
+
+def _ties(step: Step) -> bool:
+    """Whether a step ties parts together."""
+    return step.kind is Kind.JOIN and len(step.operations[0].joints) > 1
+
+
+def _first_brace(book: Book, step: Step) -> int | None:
+    """Number of the first brace that a step ties."""
+    if step.kind is not Kind.BRACE:
+        return None
+    links = set(step.links)
+    return next(brace.number for brace in book.framework.braces if set(brace.links) & links)
+
+
+def corner_of(book: Book, step: Step) -> Cell | None:
+    """The cell that a brace step finishes, unless it goes straight on. The brace that closes a
+    ring finishes two: the one that leads back to the first brace is the one that turns."""
+    number = _first_brace(book, step)
+    if number is None or set(step.cells) <= {"straight"}:
+        return None
+    finished = [
+        cell
+        for cell in book.framework.cells
+        if newest_brace(book.framework, cell).number == number and cell.name != "straight"
+    ]
+    return finished[-1] if finished else None
