@@ -24,17 +24,13 @@ from buildplan.commands import (
     screening,
     selling,
     starting,
+    verifying,
+    working,
 )
-from buildplan.commands.app import (
-    FLAG,
-    app,
-    errors,
-)
-from buildplan.commands.files import (
-    ProblemsFoundError,
-    list_problems,
-)
-from buildplan.language.speaking import ENGLISH, say, speaking, spoken_voice
+from buildplan.commands.app import Reader, app, errors
+from buildplan.commands.files import ProblemsFoundError, list_problems
+from buildplan.commands.options import FLAG
+from buildplan.language.speaking import ENGLISH, speaking
 from buildplan.source.problems import (
     DesignProblemsError,
     UnreadableDesignError,
@@ -54,6 +50,8 @@ COMMANDS = (
     screening,
     selling,
     starting,
+    verifying,
+    working,
 )
 
 # A booklet is hundreds of thousands of objects that last, and few of them are ever in rings: look
@@ -91,13 +89,14 @@ def main() -> None:
 
 
 def _run() -> None:
+    reader = Reader()
     try:
-        app()
+        app(obj=reader)
     except UnreadableDesignError as error:
-        errors.print(in_words(error.problem, spoken_voice(), error.file), markup=False)
+        errors.print(in_words(error.problem, reader.voice, error.file), markup=False)
         sys.exit(2)
     except DesignProblemsError as error:
-        list_problems(Path(error.file), error.problems)
+        list_problems(Path(error.file), error.problems, reader.voice)
         sys.exit(1)
     except ProblemsFoundError:
         sys.exit(1)
@@ -106,13 +105,15 @@ def _run() -> None:
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         sys.exit(1)
     except OSError as error:
-        words = say("cannot write {file}: {why}", file=str(error.filename), why=str(error.strerror))
+        words = reader.voice.say(
+            "cannot write {file}: {why}", file=str(error.filename), why=str(error.strerror)
+        )
         errors.print(words, markup=False)
         sys.exit(2)
     except Exception as error:
         if os.environ.get("BUILDPLAN_DEBUG"):
             raise
-        words = say(
+        words = reader.voice.say(
             "buildplan has a fault ({error}). Please report it; BUILDPLAN_DEBUG=1 shows where it "
             "is.",
             error=f"{type(error).__name__}: {error}",

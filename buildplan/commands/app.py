@@ -1,15 +1,13 @@
-"""The application that commands are added to, and the options that several share."""
+"""The application that commands are added to, and who reads what it says."""
 
 from __future__ import annotations
 
-from enum import StrEnum
-from pathlib import Path
-from typing import Annotated
+from dataclasses import dataclass, field
 
 import typer
 from rich.console import Console
 
-from buildplan.language.speaking import speak
+from buildplan.language.voice import Voice
 
 app = typer.Typer(
     name="buildplan",
@@ -28,88 +26,8 @@ app = typer.Typer(
 errors = Console(stderr=True, highlight=False, soft_wrap=True)
 
 
-class Edition(StrEnum):
-    """Who the booklet is for."""
+@dataclass
+class Reader:
+    """Whoever reads what a call says: in English until the call has told another language."""
 
-    TRAINING = "training"
-    CREW = "crew"
-    SALE = "sale"
-
-
-class PaperName(StrEnum):
-    """Paper the booklet is printed on."""
-
-    A4 = "a4"
-    LETTER = "letter"
-
-
-class UnitsName(StrEnum):
-    """Units in words and on gauges."""
-
-    INCHES = "in"
-    CENTIMETRES = "cm"
-
-
-class View(StrEnum):
-    """Where the piece is seen from."""
-
-    FRONT = "front"
-    BACK = "back"
-    SIDE = "side"
-    TOP = "top"
-    CORNER = "corner"
-
-
-class LanguageName(StrEnum):
-    """Language of what is printed: those of `language.speaking.LOCALES`."""
-
-    ENGLISH = "en"
-    SPANISH = "es"
-
-
-def _speak(language: str) -> str:
-    """Speak the language until `main` ends, so that what a command ends with is said too."""
-    speak(language)
-    return language
-
-
-LanguageOption = Annotated[
-    LanguageName,
-    typer.Option(
-        help="Language of all that is printed.", envvar="BUILDPLAN_LANGUAGE", callback=_speak
-    ),
-]
-IN_ENGLISH = LanguageName.ENGLISH
-
-
-DesignArgument = Annotated[
-    Path, typer.Argument(metavar="DESIGN", help="The design file, a .yaml.", show_default=False)
-]
-
-
-DesignsArgument = Annotated[
-    list[Path],
-    typer.Argument(metavar="DESIGN...", help="One or more design files.", show_default=False),
-]
-
-
-HandsOption = Annotated[
-    Path | None,
-    typer.Option(
-        help="Measurements of your own hands; else hands.yaml beside the design.",
-        show_default=False,
-    ),
-]
-
-
-# how an option that is yes or no shows in --help: it takes no value
-FLAG = "yes if given"
-
-JsonOption = Annotated[
-    bool,
-    typer.Option(
-        "--json",
-        metavar=FLAG,
-        help="Print plain data for scripts, not words.",
-    ),
-]
+    voice: Voice = field(default_factory=Voice)

@@ -3,21 +3,15 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated, Any
 
 import typer
 
-from buildplan.commands.app import (
-    IN_ENGLISH,
-    DesignArgument,
-    JsonOption,
-    LanguageOption,
-    app,
-    errors,
-)
-from buildplan.language.speaking import say, spoken_voice
+from buildplan.commands.app import app, errors
+from buildplan.commands.options import IN_ENGLISH, DesignArgument, JsonOption, LanguageOption
+from buildplan.language.voice import Voice
 
 if TYPE_CHECKING:
     from buildplan.fitting.near_courses import NearCourse
@@ -49,37 +43,33 @@ def course(
 
     Starts from the course that the design has, come round or not, and changes few cells.
     """
-    from buildplan.commands.files import ProblemsFoundError, data_of, write_whole, wrong_ending
+    from buildplan.commands.files import ProblemsFoundError, refuse_ending, write_whole
+    from buildplan.commands.pieces import data_of
     from buildplan.drawing.forms import FORMS
     from buildplan.fitting.course_sheet import course_sheet
-    from buildplan.fitting.near_courses import near_courses
     from buildplan.source.file_changes import changed_text
 
-    for target, forms in ((out, {".yaml", ".yml"}), (picture, FORMS)):
-        if target is not None and target.suffix.lower() not in forms:
-            raise typer.BadParameter(wrong_ending(target, sorted(forms)))
-    text, data = data_of(design)
+    voice = Voice(language)
+    refuse_ending(out, (".yaml", ".yml"), voice)
+    refuse_ending(picture, tuple(FORMS), voice)
+    text, data = data_of(design, voice)
     tube = data["build"].get("tube")
     if not (isinstance(tube, dict) and tube.get("closed") is True):
-        raise typer.BadParameter(say("this is no closed tube: it has no course that must close"))
-    with errors.status(say("Trying other courses ...")) as status:
-
-        def tell(solved: int, found: int) -> None:
-            status.update(say("{solved} shapes solved, {found} found", solved=solved, found=found))
-
-        found = near_courses(data, count, effort, tell)
+        raise typer.BadParameter(
+            voice.say("this is no closed tube: it has no course that must close")
+        )
+    found = _looked_for(data, count, effort, voice)
     if as_json:
-        listed = [_as_data(one, number) for number, one in enumerate(found, 1)]
+        listed = [_as_data(one, number, voice) for number, one in enumerate(found, 1)]
         typer.echo(json.dumps(listed, indent=2, ensure_ascii=False))
     elif found:
-        typer.echo(_report(found, data["units"]))
+        typer.echo(_report(found, data["units"], voice))
     if not found:
-        errors.print(
-            say("{file}: no course near this one closes and stands", file=str(design)), markup=False
-        )
+        words = voice.say("{file}: no course near this one closes and stands", file=str(design))
+        errors.print(words, markup=False)
         raise ProblemsFoundError
     if picture is not None:
-        sheet = course_sheet(found, data["units"], spoken_voice())
+        sheet = course_sheet(found, data["units"], voice)
         write_whole(picture, FORMS[picture.suffix.lower()](sheet))
         typer.echo(picture, err=as_json)
     if out is not None:
@@ -88,12 +78,26 @@ def course(
         typer.echo(out, err=as_json)
 
 
-def _report(found: Sequence[NearCourse], units: Any) -> str:
+def _looked_for(
+    data: Mapping[str, Any], count: int, effort: int, voice: Voice
+) -> Sequence[NearCourse]:
+    """The courses found; says meanwhile how far the search is."""
+    from buildplan.fitting.near_courses import near_courses
+
+    with errors.status(voice.say("Trying other courses ...")) as status:
+
+        def tell(solved: int, found: int) -> None:
+            words = voice.say("{solved} shapes solved, {found} found", solved=solved, found=found)
+            status.update(words)
+
+        return near_courses(data, count, effort, tell)
+
+
+def _report(found: Sequence[NearCourse], units: Any, voice: Voice) -> str:
     """Each course: how to come to it, what it makes, and how the file writes it."""
     from buildplan.design.measures import size_words
     from buildplan.fitting.course_words import course_words
 
-    voice = spoken_voice()
     lines = []
     for number, one in enumerate(found, 1):
         lines.append(f"{number}. {voice.tell(one.edit.words)}")
@@ -108,13 +112,13 @@ def _report(found: Sequence[NearCourse], units: Any) -> str:
     return "\n".join(lines)
 
 
-def _as_data(one: NearCourse, number: int) -> dict[str, object]:
+def _as_data(one: NearCourse, number: int, voice: Voice) -> dict[str, object]:
     from buildplan.source.suggestions import change_as_data
 
     shape = one.measured.shape
     return {
         "number": number,
-        "text": spoken_voice().tell(one.edit.words),
+        "text": voice.tell(one.edit.words),
         "moved": one.edit.moved,
         "changes": [change_as_data(change) for change in one.changes],
         "balloons": one.measured.balloons,

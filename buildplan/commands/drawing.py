@@ -8,19 +8,21 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from buildplan.commands.app import (
+from buildplan.commands.app import app, errors
+from buildplan.commands.options import (
     FLAG,
     IN_ENGLISH,
+    OUTPUT,
     DesignArgument,
     LanguageOption,
     PaperName,
+    PaperOption,
     View,
-    app,
-    errors,
 )
-from buildplan.language.speaking import say
+from buildplan.language.voice import Voice
 
 if TYPE_CHECKING:
+    from buildplan.booklet.common.book import Book
     from buildplan.drawing.marks import Picture
 
 
@@ -32,86 +34,97 @@ class FormName(StrEnum):
     PDF = "pdf"
 
 
+ViewOption = Annotated[
+    View | None, typer.Option(help="The finished piece, seen from here.", show_default="front")
+]
+StepOption = Annotated[
+    int | None, typer.Option(help="The pictures of this step.", show_default=False)
+]
+AllOption = Annotated[
+    bool, typer.Option("--all", metavar=FLAG, help="The pictures of every step, a file each.")
+]
+OutOption = Annotated[
+    Path | None,
+    typer.Option(
+        help="File to write: .pdf, .svg or .png; with --all, a folder.", show_default=False
+    ),
+]
+FormOption = Annotated[
+    FormName | None,
+    typer.Option("--format", help="Form of the files of --all.", show_default="svg"),
+]
+
+
 @app.command()
 def draw(
     design: DesignArgument,
-    view: Annotated[
-        View | None, typer.Option(help="The finished piece, seen from here.", show_default="front")
-    ] = None,
-    step: Annotated[
-        int | None, typer.Option(help="The pictures of this step.", show_default=False)
-    ] = None,
-    every: Annotated[
-        bool,
-        typer.Option(
-            "--all",
-            metavar=FLAG,
-            help="The pictures of every step, a file each.",
-        ),
-    ] = False,
-    out: Annotated[
-        Path | None,
-        typer.Option(
-            help="File to write: .pdf, .svg or .png; with --all, a folder.", show_default=False
-        ),
-    ] = None,
-    form: Annotated[
-        FormName | None,
-        typer.Option("--format", help="Form of the files of --all.", show_default="svg"),
-    ] = None,
+    view: ViewOption = None,
+    step: StepOption = None,
+    every: AllOption = False,
+    out: OutOption = None,
+    form: FormOption = None,
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """Draw the finished piece as seen from one side, or the pictures of steps.
 
     Prints the path of each file it wrote.
     """
-    from buildplan.booklet.common.step_drawings import step_drawings
-    from buildplan.commands.files import book_of, wrong_ending
-    from buildplan.drawing.camera import CAMERAS
+    from buildplan.commands.files import refuse_ending
+    from buildplan.commands.pieces import book_of
     from buildplan.drawing.forms import FORMS
-    from buildplan.drawing.scene import finished_picture, finished_words
 
+    voice = Voice(language)
     if (view is not None) + (step is not None) + every > 1:
-        raise typer.BadParameter(say("choose one of --view, --step and --all"))
+        raise typer.BadParameter(voice.say("choose one of --view, --step and --all"))
     if form is not None and not every:
         raise typer.BadParameter(
-            say("--format goes with --all; else the name given by --out tells it")
+            voice.say("--format goes with --all; else the name given by --out tells it")
         )
     if every:
-        _draw_all(design, out or Path("output"), f".{(form or FormName.SVG).value}")
+        _draw_all(design, out or OUTPUT, f".{(form or FormName.SVG).value}", voice)
         return
     what = f"step-{step}" if step is not None else (view or View.FRONT).value
     target = out or Path(f"{design.stem}-{what}.pdf")
-    if target.suffix.lower() not in FORMS:
-        raise typer.BadParameter(wrong_ending(target, [".pdf", ".svg", ".png"]))
-    book = book_of(design)
-    if step is not None:
-        if not 1 <= step <= len(book.steps):
-            raise typer.BadParameter(
-                say(
-                    "{option}: {piece} has {count} steps, numbered from 1",
-                    option=f"--step {step}",
-                    piece=book.facts.name,
-                    count=len(book.steps),
-                )
-            )
-        picture = step_drawings(book)[step]
-    else:
-        camera = CAMERAS[(view or View.FRONT).value]
-        words = finished_words(book.framework, camera, book.voice)
-        picture = finished_picture(book.framework, book.shape, camera, 720, 720, alt=words)
-    _write_picture(picture, target)
+    refuse_ending(target, tuple(FORMS), voice)
+    book = book_of(design, voice)
+    seen = _finished(book, view or View.FRONT) if step is None else _step(book, step, voice)
+    _write_picture(seen, target)
 
 
-def _draw_all(design: Path, folder: Path, suffix: str) -> None:
+def _finished(book: Book, view: View) -> Picture:
+    from buildplan.drawing.camera import CAMERAS
+    from buildplan.drawing.scene import finished_picture, finished_words
+
+    camera = CAMERAS[view.value]
+    words = finished_words(book.framework, camera, book.voice)
+    return finished_picture(book.framework, book.shape, camera, 720, 720, alt=words)
+
+
+def _step(book: Book, step: int, voice: Voice) -> Picture:
     from buildplan.booklet.common.step_drawings import step_drawings
-    from buildplan.commands.files import book_of
 
-    book = book_of(design)
+    if not 1 <= step <= len(book.steps):
+        raise typer.BadParameter(
+            voice.say(
+                "{option}: {piece} has {count} steps, numbered from 1",
+                option=f"--step {step}",
+                piece=book.facts.name,
+                count=len(book.steps),
+            )
+        )
+    return step_drawings(book)[step]
+
+
+def _draw_all(design: Path, folder: Path, suffix: str, voice: Voice) -> None:
+    from buildplan.booklet.common.step_drawings import step_drawings
+    from buildplan.commands.pieces import book_of
+
+    book = book_of(design, voice)
     digits = len(str(len(book.steps)))
-    with errors.status(
-        say("Drawing {count} steps of {piece} ...", count=len(book.steps), piece=book.facts.name)
-    ):
+    words = voice.say(
+        "Drawing {count} steps of {piece} ...", count=len(book.steps), piece=book.facts.name
+    )
+    with errors.status(words):
         for number, picture in step_drawings(book).items():
             name = f"{design.stem}-step-{number:0{digits}}{suffix}"
             _write_picture(picture, folder / name)
@@ -133,7 +146,7 @@ def gallery(
             metavar="FOLDER", help="A folder of designs, with those below it.", show_default=False
         ),
     ],
-    paper: Annotated[PaperName, typer.Option(help="Paper size.")] = PaperName.A4,
+    paper: PaperOption = PaperName.A4,
     out: Annotated[Path | None, typer.Option(help="PDF to write.", show_default=False)] = None,
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
@@ -141,27 +154,30 @@ def gallery(
     from buildplan.booklet.office.gallery import Exhibit, is_design_file, print_gallery
     from buildplan.commands.files import (
         ProblemsFoundError,
-        book_of,
         in_language,
         list_problems,
+        refuse_ending,
         write_whole,
-        wrong_ending,
     )
+    from buildplan.commands.pieces import book_of
     from buildplan.document.paper import PAPERS
 
-    stem = in_language(f"{folder.resolve().name}-gallery-{paper.value}")
-    target = out or Path("output") / f"{stem}.pdf"
-    if target.suffix.lower() != ".pdf":
-        raise typer.BadParameter(wrong_ending(target, [".pdf"]))
+    voice = Voice(language)
+    stem = in_language(f"{folder.resolve().name}-gallery-{paper.value}", voice)
+    target = out or OUTPUT / f"{stem}.pdf"
+    refuse_ending(target, (".pdf",), voice)
     if not folder.is_dir():
-        raise typer.BadParameter(say("{folder} is no folder", folder=str(folder)))
+        raise typer.BadParameter(voice.say("{folder} is no folder", folder=str(folder)))
     files = sorted(f for f in folder.rglob("*.yaml") if is_design_file(f))
     if not files:
-        raise typer.BadParameter(say("{folder} holds no design files (.yaml)", folder=str(folder)))
-    exhibits = [Exhibit(str(f.relative_to(folder)), book_of(f, paper.value)) for f in files]
+        raise typer.BadParameter(
+            voice.say("{folder} holds no design files (.yaml)", folder=str(folder))
+        )
+    exhibits = [Exhibit(str(f.relative_to(folder)), book_of(f, voice, paper.value)) for f in files]
     for exhibit in exhibits:
-        list_problems(folder / exhibit.file, exhibit.book.facts.problems)
-    write_whole(target, print_gallery(exhibits, PAPERS[paper.value], say("Gallery of designs")))
+        list_problems(folder / exhibit.file, exhibit.book.facts.problems, voice)
+    title = voice.say("Gallery of designs")
+    write_whole(target, print_gallery(exhibits, PAPERS[paper.value], title))
     typer.echo(target)
     if any(exhibit.book.facts.problems for exhibit in exhibits):
         raise ProblemsFoundError

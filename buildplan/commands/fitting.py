@@ -11,8 +11,9 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from buildplan.commands.app import IN_ENGLISH, LanguageOption, UnitsName, app, errors
-from buildplan.language.speaking import spoken_voice
+from buildplan.commands.app import app, errors
+from buildplan.commands.options import IN_ENGLISH, LanguageOption, UnitsName
+from buildplan.language.voice import Voice
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
@@ -21,7 +22,6 @@ if TYPE_CHECKING:
     from buildplan.fitting.candidates import Progress
     from buildplan.fitting.fit import Fit
     from buildplan.fitting.outline import Outline
-    from buildplan.language.voice import Voice
 
 
 class EffortName(StrEnum):
@@ -144,13 +144,13 @@ def fit_design(
     from buildplan.fitting.sources import gauges_for, parse_gauges, parse_height, units_of
     from buildplan.fitting.workers import NoClusterError, working
 
-    voice = spoken_voice()
-    _check_names(out, picture, taken)
-    height_m = asked(parse_height, height)
+    voice = Voice(language)
+    _check_names(out, picture, taken, voice)
+    height_m = asked(parse_height, height, voice)
     unit: Units = units_of(height) if units is None else "cm" if units == "cm" else "in"
-    given = None if gauges is None else asked(lambda text: parse_gauges(text, unit), gauges)
+    given = None if gauges is None else asked(lambda text: parse_gauges(text, unit), gauges, voice)
     if within is not None:
-        asked(_seconds, within)
+        asked(_seconds, within, voice)
     wanted = _outline(outline, height_m, taken, voice)
     in_gauges = given or gauges_for(wanted, unit)
     wish = _Wish(wanted, in_gauges, unit, prefer, effort, within, out, picture)
@@ -207,13 +207,13 @@ def _fit(wish: _Wish, voice: Voice) -> None:
         raise ProblemsFoundError
 
 
-def _check_names(out: Path | None, picture: Path | None, taken: Path | None) -> None:
-    from buildplan.commands.files import wrong_ending
+def _check_names(out: Path | None, picture: Path | None, taken: Path | None, voice: Voice) -> None:
+    from buildplan.commands.files import refuse_ending
     from buildplan.drawing.forms import FORMS
 
-    for target, forms in ((out, {".yaml", ".yml"}), (picture, set(FORMS)), (taken, {".png"})):
-        if target is not None and target.suffix.lower() not in forms:
-            raise typer.BadParameter(wrong_ending(target, sorted(forms)))
+    refuse_ending(out, (".yaml", ".yml"), voice)
+    refuse_ending(picture, tuple(FORMS), voice)
+    refuse_ending(taken, (".png",), voice)
 
 
 def _outline(source: str, height_m: float, taken: Path | None, voice: Voice) -> Outline:
@@ -223,7 +223,7 @@ def _outline(source: str, height_m: float, taken: Path | None, voice: Voice) -> 
     from buildplan.fitting.sources import read_outline
 
     try:
-        wanted = asked(lambda text: read_outline(text, height_m, voice), source)
+        wanted = asked(lambda text: read_outline(text, height_m, voice), source, voice)
         if taken is not None:
             if Path(source).suffix.lower() not in PHOTOS:
                 raise typer.BadParameter(
@@ -232,7 +232,7 @@ def _outline(source: str, height_m: float, taken: Path | None, voice: Voice) -> 
             write_whole(taken, taken_picture(silhouette_in(Path(source))))
             typer.echo(taken)
     except OSError as error:
-        raise typer.BadParameter(unreadable(source, error)) from error
+        raise typer.BadParameter(unreadable(source, error, voice)) from error
     return wanted
 
 

@@ -7,13 +7,10 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from buildplan.commands.app import IN_ENGLISH, DesignArgument, LanguageOption, app, errors
-from buildplan.commands.files import (
-    ProblemsFoundError,
-    bare_evaluation,
-    unreadable,
-    write_whole,
-)
+from buildplan.commands.app import app, errors
+from buildplan.commands.files import ProblemsFoundError, unreadable, write_whole
+from buildplan.commands.options import IN_ENGLISH, DesignArgument, LanguageOption
+from buildplan.commands.pieces import bare_evaluation
 from buildplan.language.voice import Voice
 
 if TYPE_CHECKING:
@@ -100,7 +97,7 @@ def _measured_in(log: Path, voice: Voice) -> tuple[Measurement, ...]:
     except UnicodeDecodeError as error:
         raise typer.BadParameter(voice.say("{file} is no text", file=str(log))) from error
     except OSError as error:
-        raise typer.BadParameter(unreadable(log, error)) from error
+        raise typer.BadParameter(unreadable(log, error, voice)) from error
     except LogError as error:
         for line in bad_rows(error, str(log), voice):
             errors.print(line, markup=False)

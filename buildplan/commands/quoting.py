@@ -3,81 +3,87 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from decimal import Decimal, InvalidOperation
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from buildplan.commands.app import (
+from buildplan.commands.app import app
+from buildplan.commands.options import (
     IN_ENGLISH,
+    CsvOption,
     JsonOption,
     LanguageOption,
     PaperName,
-    app,
 )
 from buildplan.language.voice import Voice
 from buildplan.source.problems import DesignProblemsError
 
 if TYPE_CHECKING:
-    from buildplan.business.quoting.offer import Party, Piece
+    from buildplan.business.buying.money import Quote
+    from buildplan.business.quoting.offer import Party, Piece, PricedPiece
     from buildplan.design.model import Rates
+
+PiecesArgument = Annotated[
+    list[Path],
+    typer.Argument(
+        metavar="DESIGN...", help="One or more design files, or an event file.", show_default=False
+    ),
+]
+PdfOption = Annotated[
+    Path | None,
+    typer.Option(help="Write pages for the customer: prices alone.", show_default=False),
+]
+CustomerOption = Annotated[
+    str, typer.Option("--for", metavar="NAME", help="Whom the pages are for.", show_default=False)
+]
+AddressOption = Annotated[
+    str, typer.Option(help="Their address, its lines parted by semicolons.", show_default=False)
+]
+SenderOption = Annotated[
+    str,
+    typer.Option(
+        "--from", help="Your own address, its lines parted by semicolons.", show_default=False
+    ),
+]
+NumberOption = Annotated[
+    str, typer.Option(help="The number of the quote, as you count them.", show_default=False)
+]
+DateOption = Annotated[
+    str, typer.Option(help="Its date, as it is to be printed.", show_default=False)
+]
+DepositOption = Annotated[
+    str, typer.Option(help="What is paid on accepting, such as 30%.", show_default=False)
+]
+ValidOption = Annotated[
+    int | None,
+    typer.Option(min=1, max=999, help="Days that the price holds.", show_default=False),
+]
+BrandOption = Annotated[
+    Path | None,
+    typer.Option(
+        help="A brand file for the pages, in place of the design's own.", show_default=False
+    ),
+]
+PaperOption = Annotated[PaperName, typer.Option(help="Paper size of the pages.")]
 
 
 @app.command()
 def quote(
-    designs: Annotated[
-        list[Path],
-        typer.Argument(
-            metavar="DESIGN...",
-            help="One or more design files, or an event file.",
-            show_default=False,
-        ),
-    ],
-    csv: Annotated[
-        Path | None,
-        typer.Option("--csv", help="Write a table for spreadsheets too.", show_default=False),
-    ] = None,
-    pdf: Annotated[
-        Path | None,
-        typer.Option(help="Write pages for the customer: prices alone.", show_default=False),
-    ] = None,
-    customer: Annotated[
-        str,
-        typer.Option("--for", metavar="NAME", help="Whom the pages are for.", show_default=False),
-    ] = "",
-    address: Annotated[
-        str,
-        typer.Option(help="Their address, its lines parted by semicolons.", show_default=False),
-    ] = "",
-    sender: Annotated[
-        str,
-        typer.Option(
-            "--from", help="Your own address, its lines parted by semicolons.", show_default=False
-        ),
-    ] = "",
-    number: Annotated[
-        str, typer.Option(help="The number of the quote, as you count them.", show_default=False)
-    ] = "",
-    date: Annotated[
-        str, typer.Option(help="Its date, as it is to be printed.", show_default=False)
-    ] = "",
-    deposit: Annotated[
-        str,
-        typer.Option(help="What is paid on accepting, such as 30%.", show_default=False),
-    ] = "",
-    valid: Annotated[
-        int | None,
-        typer.Option(min=1, max=999, help="Days that the price holds.", show_default=False),
-    ] = None,
-    brand: Annotated[
-        Path | None,
-        typer.Option(
-            help="A brand file for the pages, in place of the design's own.", show_default=False
-        ),
-    ] = None,
-    paper: Annotated[PaperName, typer.Option(help="Paper size of the pages.")] = PaperName.A4,
+    designs: PiecesArgument,
+    csv: CsvOption = None,
+    pdf: PdfOption = None,
+    customer: CustomerOption = "",
+    address: AddressOption = "",
+    sender: SenderOption = "",
+    number: NumberOption = "",
+    date: DateOption = "",
+    deposit: DepositOption = "",
+    valid: ValidOption = None,
+    brand: BrandOption = None,
+    paper: PaperOption = PaperName.A4,
     as_json: JsonOption = False,
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
@@ -88,66 +94,60 @@ def quote(
     """
     from buildplan.booklet.office.quote_page import print_quote
     from buildplan.business.buying.csv_text import csv_bytes
-    from buildplan.business.quoting.offer import Offer, price_together, shared_list
+    from buildplan.business.quoting.offer import Offer
     from buildplan.business.quoting.quote_words import offer_as_data, offer_lines, quote_rows
-    from buildplan.commands.files import ProblemsFoundError, brand_of, list_problems, write_whole
+    from buildplan.commands.files import write_whole
+    from buildplan.commands.pieces import brand_of
     from buildplan.document.paper import PAPERS
 
     voice = Voice(language)
-    given = {
-        "--for": customer,
-        "--address": address,
-        "--from": sender,
-        "--valid": valid,
-        "--brand": brand,
-    }
-    for option, value in given.items():
-        if value and pdf is None:
-            raise typer.BadParameter(
-                voice.say("{option} is for the customer's page: add --pdf", option=option)
-            )
-    to = _party(customer, address, voice)
+    if pdf is None:
+        of_pages = {"--for": customer, "--address": address, "--from": sender}
+        _refuse_without_pages({**of_pages, "--valid": valid, "--brand": brand}, voice)
+    to, by = _party(customer, address, voice), _party("", sender, voice)
     share = _deposit(deposit, voice)
     pieces = _pieces(designs, voice)
-    bought = shared_list(pieces)
-    currency, rates = _terms(pieces, voice)
-    whole, lines = price_together(pieces, bought, currency, rates)
-    first = pieces[0]
-    offer = Offer(
-        whole,
-        lines,
-        to,
-        _party("", sender, voice),
-        number,
-        date,
-        valid,
-        share,
-    )
+    whole, lines = _priced(pieces, voice)
+    offer = Offer(whole, lines, to, by, number, date, valid, share)
+    made = pieces[0].made
     if csv is not None:
-        write_whole(csv, csv_bytes(quote_rows(whole, first.made.units, voice)))
+        write_whole(csv, csv_bytes(quote_rows(whole, made.units, voice)))
     if as_json:
         typer.echo(json.dumps(offer_as_data(offer), indent=2, ensure_ascii=False))
     else:
         typer.echo("\n".join(offer_lines(offer, voice)))
-    troubled = [one for one in pieces if one.made.facts.problems]
-    for one in troubled:
-        list_problems(Path(one.file), one.made.facts.problems)
-    if troubled:
-        raise ProblemsFoundError
+    _refuse_problems(pieces, voice)
     if pdf is not None:
-        seller = brand_of(first.made.design, Path(first.file), brand)
+        seller = brand_of(made.design, Path(pieces[0].file), brand, voice)
         write_whole(pdf, print_quote(offer, PAPERS[paper.value], seller, voice))
         typer.echo(pdf, err=as_json)
 
 
-def _party(name: str, address: str, voice: Voice) -> Party:
-    from buildplan.business.copies.buyers import name_problem, tidy
-    from buildplan.business.quoting.offer import Party
+def _refuse_without_pages(given: Mapping[str, object], voice: Voice) -> None:
+    """A wrong call where something is given that is for the customer's page alone."""
+    for option, value in given.items():
+        if value:
+            raise typer.BadParameter(
+                voice.say("{option} is for the customer's page: add --pdf", option=option)
+            )
 
-    named = tidy(name)
-    problem = name_problem(named) if name else None
-    if problem is not None:
-        raise typer.BadParameter(f"--for: {voice.tell(problem)}")
+
+def _refuse_problems(pieces: Sequence[Piece], voice: Voice) -> None:
+    """List the problems of all pieces; they end the command."""
+    from buildplan.commands.files import ProblemsFoundError, list_problems
+
+    for one in pieces:
+        list_problems(Path(one.file), one.made.facts.problems, voice)
+    if any(one.made.facts.problems for one in pieces):
+        raise ProblemsFoundError
+
+
+def _party(name: str, address: str, voice: Voice) -> Party:
+    from buildplan.business.copies.buyers import tidy
+    from buildplan.business.quoting.offer import Party
+    from buildplan.commands.sale import buyer_named
+
+    named = buyer_named(name, voice).name if name else ""
     lines = tuple(tidy(line) for line in address.split(";") if line.strip())
     if len(lines) > 6 or any(len(line) > 80 for line in lines):
         raise typer.BadParameter(
@@ -174,7 +174,7 @@ def _deposit(text: str, voice: Voice) -> Decimal | None:
 def _pieces(paths: Sequence[Path], voice: Voice) -> list[Piece]:
     """The pieces that are priced: of an event file all that it names."""
     from buildplan.business.quoting.offer import Piece
-    from buildplan.commands.files import evaluation_of
+    from buildplan.commands.pieces import evaluation_of
     from buildplan.design.event import EVENT_SUFFIX, read_event
 
     events = [path for path in paths if path.name.endswith(EVENT_SUFFIX)]
@@ -185,7 +185,16 @@ def _pieces(paths: Sequence[Path], voice: Voice) -> list[Piece]:
         counted = [(events[0].parent / one.design, one.count) for one in named]
     else:
         counted = [(path, 1) for path in paths]
-    return [Piece(str(path), evaluation_of(path), count) for path, count in counted]
+    return [Piece(str(path), evaluation_of(path, voice), count) for path, count in counted]
+
+
+def _priced(pieces: Sequence[Piece], voice: Voice) -> tuple[Quote, tuple[PricedPiece, ...]]:
+    """The pieces priced as one job."""
+    from buildplan.business.quoting.offer import price_together, shared_list
+
+    bought = shared_list(pieces)
+    currency, rates = _terms(pieces, voice)
+    return price_together(pieces, bought, currency, rates)
 
 
 def _terms(pieces: Sequence[Piece], voice: Voice) -> tuple[str, Rates]:

@@ -4,13 +4,20 @@ from __future__ import annotations
 
 from enum import StrEnum
 from pathlib import Path
-from typing import Annotated
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from buildplan.commands.app import IN_ENGLISH, DesignArgument, LanguageOption, app, errors
+from buildplan.commands.app import app, errors
+from buildplan.commands.options import IN_ENGLISH, DesignArgument, LanguageOption
 from buildplan.design.measures import Units
-from buildplan.language.speaking import say
+from buildplan.language.voice import Voice
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from buildplan.evaluation.measured import Measured
+    from buildplan.fitting.resize_options import Way
 
 
 class WayName(StrEnum):
@@ -45,41 +52,49 @@ def resize(
 
     Prints what each way costs in balloons and minutes and the size that it really reaches.
     """
-    from buildplan.commands.files import (
-        ProblemsFoundError,
-        asked,
-        read_known,
-        write_whole,
-        wrong_ending,
-    )
+    from buildplan.commands.files import ProblemsFoundError, asked, refuse_ending
+    from buildplan.commands.pieces import file_data, read_known
     from buildplan.evaluation.measured import measure
-    from buildplan.fitting.resize_report import heading, resize_report
+    from buildplan.fitting.resize_report import resize_report
     from buildplan.fitting.resizing import one_way, ways
     from buildplan.fitting.sources import parse_height
-    from buildplan.source.file_changes import changed_text
-    from buildplan.source.trade_words import in_file_words
-    from buildplan.source.yaml_nodes import plain
-    from buildplan.source.yaml_source import load
 
+    voice = Voice(language)
     if out is not None and by is None:
-        raise typer.BadParameter(say("--out goes with --by: which of the ways is to be written"))
-    if out is not None and out.suffix.lower() not in (".yaml", ".yml"):
-        raise typer.BadParameter(wrong_ending(out, [".yaml"]))
-    height_m = asked(parse_height, height)
+        raise typer.BadParameter(
+            voice.say("--out goes with --by: which of the ways is to be written")
+        )
+    refuse_ending(out, (".yaml", ".yml"), voice)
+    height_m = asked(parse_height, height, voice)
     units: Units = "cm" if height.rstrip().endswith("m") else "in"
-    name = read_known(design).name
-    text = design.read_text("utf-8-sig")
-    data = in_file_words(plain(load(text, str(design)).root))
-    assert isinstance(data, dict), "a design that has been read is made of keys"
-    with errors.status(say("Resizing {piece} ...", piece=name)):
+    name = read_known(design, voice).name
+    text, data = file_data(design)
+    with errors.status(voice.say("Resizing {piece} ...", piece=name)):
         now = measure(data)
         tried = ways(data, now, height_m) if by is None else [one_way(by, data, now, height_m)]
     typer.echo(resize_report(now, tried, height_m, units))
     if all(way.measured is None for way in tried):
         raise ProblemsFoundError
     if out is not None:
-        head = heading(tried[0], now, design.name, units)
-        made, kept = changed_text(text, tried[0].changes)
-        lost = "" if kept else f"# {say('Its comments could not be kept.')}\n"
-        write_whole(out, f"# {head}\n{lost}{made}".encode())
-        typer.echo(out)
+        _write(out, text, tried, now, design.name, units, voice)
+
+
+def _write(
+    out: Path,
+    text: str,
+    tried: Sequence[Way],
+    now: Measured,
+    source: str,
+    units: Units,
+    voice: Voice,
+) -> None:
+    """Write the design as the one way that was tried makes it, below what was done."""
+    from buildplan.commands.files import write_whole
+    from buildplan.fitting.resize_report import heading
+    from buildplan.source.file_changes import changed_text
+
+    head = heading(tried[0], now, source, units)
+    made, kept = changed_text(text, tried[0].changes)
+    lost = "" if kept else f"# {voice.say('Its comments could not be kept.')}\n"
+    write_whole(out, f"# {head}\n{lost}{made}".encode())
+    typer.echo(out)

@@ -1,27 +1,31 @@
-"""Commands about buying, pricing and events."""
+"""Commands about buying and events."""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from pathlib import Path
-from typing import Annotated
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from buildplan.commands.app import (
+from buildplan.commands.app import app, errors
+from buildplan.commands.options import (
     FLAG,
     IN_ENGLISH,
+    OUTPUT,
+    CsvOption,
     DesignsArgument,
+    FolderOption,
     LanguageOption,
     PaperName,
-    app,
-    errors,
+    PaperOption,
 )
-from buildplan.language.speaking import say, spoken, spoken_voice
+from buildplan.language.voice import Voice
 
-CsvOption = Annotated[
-    Path | None,
-    typer.Option("--csv", help="Write a table for spreadsheets too.", show_default=False),
-]
+if TYPE_CHECKING:
+    from buildplan.booklet.common.book import Book
+    from buildplan.business.events.event_plan import EventPlan
+    from buildplan.design.event import Event
 
 
 @app.command()
@@ -46,17 +50,19 @@ def shopping(
         shopping_list,
         shopping_rows,
     )
-    from buildplan.commands.files import read_all, read_known, without_events, write_whole
+    from buildplan.commands.files import without_events, write_whole
+    from buildplan.commands.pieces import read_all, read_known
     from buildplan.design.building import build_framework
     from buildplan.document.paper import PAPERS
 
-    read = read_all(without_events(designs), read_known)
+    voice = Voice(language)
+    read = read_all(without_events(designs, voice), read_known, voice)
     found = shopping_list([Asked(str(p), d, build_framework(d)) for p, d in read.items()])
     if csv is not None:
-        write_whole(csv, csv_bytes(shopping_rows(found, spoken_voice())))
+        write_whole(csv, csv_bytes(shopping_rows(found, voice)))
     if pdf is not None:
         write_whole(pdf, print_shopping(found, PAPERS[paper.value]))
-    typer.echo("\n".join(shopping_lines(found, spoken_voice())))
+    typer.echo("\n".join(shopping_lines(found, voice)))
 
 
 @app.command()
@@ -64,17 +70,11 @@ def event(
     file: Annotated[
         Path, typer.Argument(metavar="EVENT", help="The event file.", show_default=False)
     ],
-    paper: Annotated[PaperName, typer.Option(help="Paper size.")] = PaperName.A4,
-    out: Annotated[Path, typer.Option(help="Folder to write to; made if it is not there.")] = Path(
-        "output"
-    ),
+    paper: PaperOption = PaperName.A4,
+    out: FolderOption = OUTPUT,
     draft: Annotated[
         bool,
-        typer.Option(
-            "--draft",
-            metavar=FLAG,
-            help="Print even when a piece has problems.",
-        ),
+        typer.Option("--draft", metavar=FLAG, help="Print even when a piece has problems."),
     ] = False,
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
@@ -82,52 +82,71 @@ def event(
 
     Writes a PDF and a table of each list, and prints the path of each.
     """
-    from buildplan.booklet.office.event_booklet import print_event
-    from buildplan.booklet.office.event_load import load_rows
-    from buildplan.booklet.office.event_times import timetable_rows
-    from buildplan.business.buying.csv_text import csv_bytes
-    from buildplan.business.buying.shopping import Asked, shopping_list, shopping_rows
-    from buildplan.business.events.event_plan import plan_event
-    from buildplan.commands.files import (
-        ProblemsFoundError,
-        book_of,
-        in_language,
-        list_problems,
-        read_all,
-        read_known,
-        write_whole,
-    )
-    from buildplan.design.building import build_framework
+    from buildplan.commands.files import in_language, write_whole
     from buildplan.design.event import EVENT_SUFFIX, read_event
     from buildplan.design.translating import translated_event
-    from buildplan.document.paper import PAPERS
 
-    asked = translated_event(read_event(file), spoken())
+    voice = Voice(language)
+    asked = translated_event(read_event(file), voice.language)
+    name = file.name.removesuffix(EVENT_SUFFIX).removesuffix(".yaml")
+    for what, ending, data in _printed(_plan(asked, file, paper, draft, voice), paper, voice):
+        written = out / f"{in_language(f'{name}-{what}', voice)}{ending}"
+        write_whole(written, data)
+        typer.echo(written)
+
+
+def _plan(asked: Event, file: Path, paper: PaperName, draft: bool, voice: Voice) -> EventPlan:
+    """The plan of an event, unless its pieces have problems or cannot be built from their steps."""
+    from buildplan.business.buying.shopping import Asked, shopping_list
+    from buildplan.business.events.event_plan import plan_event
+    from buildplan.commands.files import ProblemsFoundError
+    from buildplan.commands.pieces import book_of, read_all, read_known
+    from buildplan.commands.rebuilding import rebuilds
+    from buildplan.design.building import build_framework
+
     paths = [file.parent / piece.design for piece in asked.designs]
-    read = read_all(paths, read_known)
+    read = read_all(paths, read_known, voice)
     needed = [
         Asked(str(path), design, build_framework(design), piece.count)
         for (path, design), piece in zip(read.items(), asked.designs, strict=True)
     ]
     found = shopping_list(needed)
-    books = [book_of(path, paper.value, edition="crew") for path in paths]
-    if any(book.facts.problems for book in books):
-        for path, book in zip(paths, books, strict=True):
-            list_problems(path, book.facts.problems)
-        if not draft:
-            words = say(
-                "{file}: nothing printed; mend the pieces, or print with --draft", file=str(file)
-            )
-            errors.print(words, markup=False)
-            raise ProblemsFoundError
-    plan = plan_event(asked, books, found)
-    name = file.name.removesuffix(EVENT_SUFFIX).removesuffix(".yaml")
-    for what, ending, data in (
+    books = [book_of(path, voice, paper.value, edition="crew") for path in paths]
+    _refuse_problems(file, paths, books, draft, voice)
+    built = [rebuilds(path, book, voice) for path, book in zip(paths, books, strict=True)]
+    if not all(built):
+        raise ProblemsFoundError
+    return plan_event(asked, books, found)
+
+
+def _refuse_problems(
+    file: Path, paths: Sequence[Path], books: Sequence[Book], draft: bool, voice: Voice
+) -> None:
+    """List the problems of all pieces; they end the command unless a draft was asked for."""
+    from buildplan.commands.files import ProblemsFoundError, list_problems
+
+    for path, book in zip(paths, books, strict=True):
+        list_problems(path, book.facts.problems, voice)
+    if any(book.facts.problems for book in books) and not draft:
+        words = voice.say(
+            "{file}: nothing printed; mend the pieces, or print with --draft", file=str(file)
+        )
+        errors.print(words, markup=False)
+        raise ProblemsFoundError
+
+
+def _printed(plan: EventPlan, paper: PaperName, voice: Voice) -> tuple[tuple[str, str, bytes], ...]:
+    """What is written of an event: what it is, the ending of its name, and its bytes."""
+    from buildplan.booklet.office.event_booklet import print_event
+    from buildplan.booklet.office.event_load import load_rows
+    from buildplan.booklet.office.event_times import timetable_rows
+    from buildplan.business.buying.csv_text import csv_bytes
+    from buildplan.business.buying.shopping import shopping_rows
+    from buildplan.document.paper import PAPERS
+
+    return (
         (f"event-{paper.value}", ".pdf", print_event(plan, PAPERS[paper.value])),
-        ("shopping", ".csv", csv_bytes(shopping_rows(found, spoken_voice()))),
+        ("shopping", ".csv", csv_bytes(shopping_rows(plan.shopping, voice))),
         ("timetable", ".csv", csv_bytes(timetable_rows(plan))),
         ("load", ".csv", csv_bytes(load_rows(plan))),
-    ):
-        written = out / f"{in_language(f'{name}-{what}')}{ending}"
-        write_whole(written, data)
-        typer.echo(written)
+    )

@@ -9,18 +9,12 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from buildplan.commands.app import (
-    FLAG,
-    IN_ENGLISH,
-    LanguageOption,
-    UnitsName,
-    app,
-    errors,
-)
+from buildplan.commands.app import app, errors
+from buildplan.commands.options import FLAG, IN_ENGLISH, LanguageOption, UnitsName
 from buildplan.design.beginnings import PIECES
 from buildplan.design.measures import Units, size_words
-from buildplan.language.messages import message
-from buildplan.language.speaking import mark, say, say_count, spoken_voice
+from buildplan.language.messages import mark, message
+from buildplan.language.voice import Voice
 
 if TYPE_CHECKING:
     from buildplan.design.wishes import Wish
@@ -34,21 +28,22 @@ class _Question:
     usual: str
     known: tuple[str, ...] = ()
 
-    def ask(self) -> str:
+    def ask(self, voice: Voice) -> str:
         """The answer; one that is none of a few is asked for again."""
+
+        def one_of_known(answer: str) -> str:
+            if self.known and answer not in self.known:
+                names = ", ".join(self.known)
+                raise typer.BadParameter(voice.say("answer one of {names}", names=names))
+            return answer
+
         answer: str = typer.prompt(
-            self.words, default=self.usual, err=True, value_proc=self._one_of_known
+            self.words, default=self.usual, err=True, value_proc=one_of_known
         )
         return answer
 
-    def _one_of_known(self, answer: str) -> str:
-        if self.known and answer not in self.known:
-            names = ", ".join(self.known)
-            raise typer.BadParameter(say("answer one of {names}", names=names))
-        return answer
 
-
-def _question(about: str, answers: Mapping[str, str]) -> _Question | None:
+def _question(about: str, answers: Mapping[str, str], voice: Voice) -> _Question | None:
     """The question for one part of a wish, in the light of the answers before it; None where it is
     not asked."""
     from buildplan.design.starting import colour_names
@@ -57,31 +52,33 @@ def _question(about: str, answers: Mapping[str, str]) -> _Question | None:
     unit: Units = "cm" if answers.get("units") == "cm" else "in"
     match about:
         case "name":
-            return _Question(say("What is it called"), say("New piece"))
+            return _Question(voice.say("What is it called"), voice.say("New piece"))
         case "piece":
             kinds = tuple(PIECES)
-            return _Question(say("What is it ({names})", names=", ".join(kinds)), "ring", kinds)
+            return _Question(
+                voice.say("What is it ({names})", names=", ".join(kinds)), "ring", kinds
+            )
         case "points" if answers["piece"] == "star":
-            return _Question(say("How many points"), "5")
+            return _Question(voice.say("How many points"), "5")
         case "units":
-            return _Question(say("Inches or centimetres (in, cm)"), "in", ("in", "cm"))
+            return _Question(voice.say("Inches or centimetres (in, cm)"), "in", ("in", "cm"))
         case "gauge":
             gauge = f"{USUAL_GAUGE[unit]:g}"
-            return _Question(say("Links sized to ({units})", units=unit), gauge)
+            return _Question(voice.say("Links sized to ({units})", units=unit), gauge)
         case "size":
             how_large = (
                 mark("About how high ({units}; 0 for the usual)")
                 if answers["piece"] in TALL
                 else mark("About how wide ({units}; 0 for the usual)")
             )
-            return _Question(say(how_large, units=unit), "0")
+            return _Question(voice.say(how_large, units=unit), "0")
         case "colours":
             colours = colour_names(USUAL_COLOURS)
-            return _Question(say("Colours of long chains, braces, locks"), colours)
+            return _Question(voice.say("Colours of long chains, braces, locks"), colours)
     return None
 
 
-def _written(given: Mapping[str, str | None], usual: bool) -> tuple[str, Wish]:
+def _written(given: Mapping[str, str | None], usual: bool, voice: Voice) -> tuple[str, Wish]:
     """The file that is wished for. What is not given is asked for, and what turns out wrong is
     asked for again; the other answers are kept. With `usual` nothing is asked."""
     from buildplan.design.starting import design_text
@@ -89,21 +86,21 @@ def _written(given: Mapping[str, str | None], usual: bool) -> tuple[str, Wish]:
 
     answers: dict[str, str] = {}
     for about, value in given.items():
-        question = _question(about, answers)
+        question = _question(about, answers, voice)
         if value is not None or question is None:
             answers[about] = value or ""
         else:
-            answers[about] = question.usual if usual else question.ask()
+            answers[about] = question.usual if usual else question.ask(voice)
     while True:
         try:
             wish = _wish(answers)
             return design_text(wish), wish
         except WishError as error:
-            again = _question(error.about, answers)
+            again = _question(error.about, answers, voice)
             if usual or again is None:
-                raise typer.BadParameter(spoken_voice().tell(error.told)) from error
-            errors.print(spoken_voice().tell(error.told), markup=False)
-            answers[error.about] = again.ask()
+                raise typer.BadParameter(voice.tell(error.told)) from error
+            errors.print(voice.tell(error.told), markup=False)
+            answers[error.about] = again.ask(voice)
 
 
 def _wish(answers: Mapping[str, str]) -> Wish:
@@ -139,56 +136,63 @@ def _length(answer: str, units: Units, about: str) -> float:
     return length
 
 
+NameArgument = Annotated[str | None, typer.Argument(help="What the piece is called.")]
+PieceOption = Annotated[
+    str | None, typer.Option(help=f"What it is: {', '.join(PIECES)}.", show_default=False)
+]
+PointsOption = Annotated[
+    int | None, typer.Option(help="How many points a star has.", show_default=False)
+]
+UnitsOption = Annotated[UnitsName | None, typer.Option(help="Inches or centimetres.")]
+SizeOption = Annotated[
+    str | None,
+    typer.Option(
+        help="About how wide it is (an arch, a column, a drop, an entrance, a sign: how "
+        "high): 60, 60in, 1.5m.",
+        show_default=False,
+    ),
+]
+GaugeOption = Annotated[
+    str | None,
+    typer.Option(help="What its links are sized to: 8, 8in, 20cm.", show_default=False),
+]
+ColoursOption = Annotated[
+    str | None,
+    typer.Option(
+        help='Long chains, braces, locks: "deep blue, ivory, gold"; any name of CSS, and # and '
+        "six hex digits, do as well.",
+        show_default=False,
+    ),
+]
+OutOption = Annotated[
+    Path | None, typer.Option(help="The file to write; else by its name.", show_default=False)
+]
+UsualOption = Annotated[
+    bool,
+    typer.Option("--usual", metavar=FLAG, help="Ask nothing: the usual for all that is not given."),
+]
+
+
 @app.command()
 def new(
-    name: Annotated[str | None, typer.Argument(help="What the piece is called.")] = None,
-    piece: Annotated[
-        str | None, typer.Option(help=f"What it is: {', '.join(PIECES)}.", show_default=False)
-    ] = None,
-    points: Annotated[
-        int | None, typer.Option(help="How many points a star has.", show_default=False)
-    ] = None,
-    units: Annotated[UnitsName | None, typer.Option(help="Inches or centimetres.")] = None,
-    size: Annotated[
-        str | None,
-        typer.Option(
-            help="About how wide it is (an arch, a column, a drop, an entrance, a sign: how "
-            "high): 60, 60in, 1.5m.",
-            show_default=False,
-        ),
-    ] = None,
-    gauge: Annotated[
-        str | None,
-        typer.Option(help="What its links are sized to: 8, 8in, 20cm.", show_default=False),
-    ] = None,
-    colours: Annotated[
-        str | None,
-        typer.Option(
-            help='Long chains, braces, locks: "deep blue, ivory, gold"; any name of CSS, and # and '
-            "six hex digits, do as well.",
-            show_default=False,
-        ),
-    ] = None,
-    out: Annotated[
-        Path | None, typer.Option(help="The file to write; else by its name.", show_default=False)
-    ] = None,
-    usual: Annotated[
-        bool,
-        typer.Option(
-            "--usual",
-            metavar=FLAG,
-            help="Ask nothing: the usual for all that is not given.",
-        ),
-    ] = False,
+    name: NameArgument = None,
+    piece: PieceOption = None,
+    points: PointsOption = None,
+    units: UnitsOption = None,
+    size: SizeOption = None,
+    gauge: GaugeOption = None,
+    colours: ColoursOption = None,
+    out: OutOption = None,
+    usual: UsualOption = False,
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """Begin a design: writes a commented file that passes check, to change as you like.
 
     Asks for what is not given.
     """
-    from buildplan.commands.files import ProblemsFoundError, book_of, list_problems
     from buildplan.design.starting import file_stem
 
+    voice = Voice(language)
     given = {
         "name": name,
         "piece": piece,
@@ -198,28 +202,35 @@ def new(
         "size": size,
         "colours": colours,
     }
-    text, wish = _written(given, usual)
+    text, wish = _written(given, usual, voice)
     path = out or Path(f"{file_stem(wish.name)}.yaml")
     try:
         with path.open("x", encoding="utf-8") as file:
             file.write(text)
     except FileExistsError:
         raise typer.BadParameter(
-            say(
+            voice.say(
                 "{file} is there already; choose another with --out, or another name",
                 file=str(path),
             )
         ) from None
     typer.echo(path)
-    facts = book_of(path).facts
-    tall = size_words(facts.height_m, wish.units)
-    summary = say_count(
+    _sum_up(path, wish.units, voice)
+
+
+def _sum_up(path: Path, units: Units, voice: Voice) -> None:
+    """How many balloons a new design has and how high it is; its problems end the command."""
+    from buildplan.commands.files import ProblemsFoundError, list_problems
+    from buildplan.commands.pieces import evaluation_of
+
+    facts = evaluation_of(path, voice).facts
+    summary = voice.say_count(
         "{number} balloon, about {height} high; see buildplan check",
         "{number} balloons, about {height} high; see buildplan check",
         facts.total,
-        height=tall,
+        height=size_words(facts.height_m, units),
     )
     typer.echo(summary, err=True)
     if facts.problems:
-        list_problems(path, facts.problems)
+        list_problems(path, facts.problems, voice)
         raise ProblemsFoundError

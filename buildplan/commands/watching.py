@@ -16,7 +16,9 @@ from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.evaluating import resting_shape
 from buildplan.evaluation.figures import weight_words
 from buildplan.framework.counts import balloon_counts, ring_lengths
-from buildplan.language.speaking import say, spoken_voice, whole
+from buildplan.framework.model import Framework
+from buildplan.language.messages import mark
+from buildplan.language.voice import Voice
 from buildplan.source.problems import DesignProblemsError, UnreadableDesignError, in_words
 
 PREVIEW_POINTS = 440
@@ -39,7 +41,7 @@ def preview_path(path: Path) -> Path:
     return path.with_suffix(".preview.png")
 
 
-def glance(path: Path, known_constants: Collection[str] | None = None) -> Glance:
+def glance(path: Path, voice: Voice, known_constants: Collection[str] | None = None) -> Glance:
     """Look at a design file, whatever state it is in.
 
     What takes long, how it gives and bears the wind, is left to `check`.
@@ -49,68 +51,74 @@ def glance(path: Path, known_constants: Collection[str] | None = None) -> Glance
         framework = build_framework(design)
         shape = resting_shape(design, framework)
     except UnreadableDesignError as error:
-        return Glance((in_words(error.problem, spoken_voice(), error.file),), None)
+        return Glance((in_words(error.problem, voice, error.file),), None)
     except DesignProblemsError as error:
         return Glance(
-            tuple(in_words(problem, spoken_voice(), error.file) for problem in error.problems), None
+            tuple(in_words(problem, voice, error.file) for problem in error.problems), None
         )
     counts = balloon_counts(framework)
     of_each = ", ".join(f"{count} {key}" for key, count in counts.items() if count)
     size = " x ".join(
-        spoken_voice().tell(size_words(length, design.units))
+        voice.tell(size_words(length, design.units))
         for length in (shape.width_m, shape.height_m, shape.depth_m)
     )
-    rings = ring_lengths(framework)
     lines = [
-        say(
+        voice.say(
             "{piece}: {number} balloons ({of_each})",
             piece=design.name,
             number=sum(counts.values()),
             of_each=of_each,
         ),
-        "  "
-        + say(
+        voice.say(
             "{size} (width x height x depth), {weight}: estimates",
             size=size,
-            weight=weight_words(shape.mass_kg, spoken_voice()),
+            weight=weight_words(shape.mass_kg, voice),
         ),
-        "  "
-        + say(
-            "{braces} braces, {singles} singles, {locks} locks",
-            braces=len(framework.braces),
-            singles=len(framework.singles),
-            locks=len(framework.locks),
-        )
-        + (say(", rings of {numbers}", numbers=", ".join(map(whole, rings))) if rings else ""),
-        "  "
-        + say(
+        _tied(framework, voice),
+        voice.say(
             "closes: {closes}; stands: {stands}",
-            closes=_yes_or_no(shape.closes),
-            stands=_yes_or_no(shape.standing.stands),
+            closes=_yes_or_no(shape.closes, voice),
+            stands=_yes_or_no(shape.standing.stands, voice),
         ),
-        *(f"  - {in_words(problem, spoken_voice())}" for problem in shape.problems),
+        *(f"- {in_words(problem, voice)}" for problem in shape.problems),
     ]
+    lines[1:] = [f"  {line}" for line in lines[1:]]
     picture = finished_picture(framework, shape, CAMERAS["front"], PREVIEW_POINTS, PREVIEW_POINTS)
     return Glance(tuple(lines), picture)
 
 
-def _yes_or_no(holds: bool) -> str:
-    return say("yes") if holds else say("no")
+def _tied(framework: Framework, voice: Voice) -> str:
+    """How many braces, singles and locks there are, and how long the rings."""
+    rings = ring_lengths(framework)
+    return voice.say(
+        mark("{braces} braces, {singles} singles, {locks} locks, rings of {numbers}")
+        if rings
+        else mark("{braces} braces, {singles} singles, {locks} locks"),
+        braces=len(framework.braces),
+        singles=len(framework.singles),
+        locks=len(framework.locks),
+        numbers=", ".join(map(voice.whole, rings)),
+    )
+
+
+def _yes_or_no(holds: bool, voice: Voice) -> str:
+    return voice.say("yes") if holds else voice.say("no")
 
 
 def watch(
     path: Path,
     changes: Iterable[object],
     show: Callable[[Glance], None],
+    voice: Voice,
     known_constants: Collection[str] | None = None,
 ) -> None:
     """Show a glance at the file for each of `changes`, and go on through whatever is wrong
     with it, as long as there are changes."""
     for _ in changes:
         try:
-            seen = glance(path, known_constants)
+            seen = glance(path, voice, known_constants)
         except Exception as error:  # noqa: BLE001 - a fault of ours must not end an afternoon
-            fault = say(
+            fault = voice.say(
                 "{file}: buildplan has a fault ({fault})",
                 file=str(path),
                 fault=f"{type(error).__name__}: {error}",

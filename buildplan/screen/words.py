@@ -83,7 +83,6 @@ def brand_words(book: Book, voices: Iterable[Voice]) -> dict[str, object] | None
         return None
     contact, licence = {}, {}
     for voice in voices:
-        with speaking(voice.language):
-            own = translated_brand(brand, voice.language)
+        own = translated_brand(brand, voice.language)
         contact[voice.language], licence[voice.language] = own.contact, own.licence
     return {"name": brand.name, "colour": brand.colour, "contact": contact, "licence": licence}

@@ -13,7 +13,7 @@ import zxingcpp
 from buildplan.booklet.common.book import Book, gather_book
 from buildplan.booklet.common.steps import PART
 from buildplan.booklet.editions import print_booklet
-from buildplan.commands.printing import leads_to, page_address
+from buildplan.commands.links import leads_to, page_address
 from buildplan.design.model import Brand
 from buildplan.design.reading import read_brand, read_design
 from buildplan.document.paper import PAPERS

@@ -14,6 +14,7 @@ import pytest
 
 from buildplan.commands.watching import Glance, preview_path, saves, watch
 from buildplan.evaluation.evaluating import resting_shape
+from buildplan.language.voice import Voice
 from buildplan.shape.constants import CONSTANTS
 from buildplan.shape.model import Shape
 
@@ -42,7 +43,7 @@ def looked_at(design: Path, *contents: str | bytes | None) -> list[Glance]:
             yield
 
     shown: list[Glance] = []
-    watch(design, saved(), shown.append, CONSTANTS)
+    watch(design, saved(), shown.append, Voice(), CONSTANTS)
     return shown
 
 

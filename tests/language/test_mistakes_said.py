@@ -25,8 +25,9 @@ from buildplan.design.starting import design_text
 from buildplan.design.wishes import Wish
 from buildplan.fitting.outlines import NAMED
 from buildplan.fitting.sources import parse_gauges, parse_height, read_outline
-from buildplan.language.speaking import speaking, spoken_voice
+from buildplan.language.speaking import speaking
 from buildplan.language.told import ToldError
+from buildplan.language.voice import Voice
 from buildplan.shape.constants import CONSTANTS
 from buildplan.source.colour_names import known_names
 from buildplan.source.problems import DesignProblemsError, Problem, UnreadableDesignError, in_words
@@ -264,7 +265,7 @@ def test_every_word_about_a_mistake_comes_from_the_catalogues(
     assert all(one.suggestion for one in found)
     own = words(broken) | words(str(file)) | EXAMPLES
     for one in found:
-        assert words(in_words(replace(one, path="", line=None), spoken_voice())) <= KNOWN | own
+        assert words(in_words(replace(one, path="", line=None), Voice())) <= KNOWN | own
 
 
 def test_other_files_and_files_that_cannot_be_read(
@@ -293,7 +294,7 @@ def test_other_files_and_files_that_cannot_be_read(
         error = told.value
         assert isinstance(error, DesignProblemsError | UnreadableDesignError)
         for one in error.problems if isinstance(error, DesignProblemsError) else [error.problem]:
-            assert words(in_words(replace(one, path="", line=None), spoken_voice())) <= KNOWN | own
+            assert words(in_words(replace(one, path="", line=None), Voice())) <= KNOWN | own
 
 
 @pytest.mark.parametrize("piece", PIECES)
@@ -346,7 +347,7 @@ def test_what_is_said_of_a_wrong_call(
         wrong()
     own = words(" ".join(["fast png jpg svg tif", *PIECES, *NAMED]))
     error = told.value
-    said = spoken_voice().tell(error.told) if isinstance(error, ToldError) else str(error)
+    said = Voice().tell(error.told) if isinstance(error, ToldError) else str(error)
     assert re.search("[а-я]", said), "it is said in the language that is spoken"
     assert words(said) <= SIGNS | own
 

@@ -27,8 +27,7 @@ from buildplan.business.copies.brand import branding
 from buildplan.design.reading import read_brand, read_design
 from buildplan.design.translating import translated_brand, translated_design
 from buildplan.document.paper import PAPERS
-from buildplan.language import speaking
-from buildplan.language.speaking import CATALOGUES, spoken
+from buildplan.language.voice import CATALOGUES, ENGLISH
 
 DESIGNS = Path(__file__).parent.parent.parent / "designs"
 BRAND = DESIGNS / "brand" / "lantern_street.yaml"
@@ -46,11 +45,11 @@ LETTERS = re.compile(r"[^\W\d_]{2,}")
 SERIAL = re.compile(r"[A-Z0-9]{4}(-[A-Z0-9]{2,6})+")
 
 
-def printed(name: str, edition: str) -> tuple[Book, bytes]:
-    design = translated_design(read_design(DESIGNS / f"{name}.yaml"), spoken())
-    book = gather_book(design, PAPERS["a4"], design.units, edition)
+def printed(name: str, edition: str, language: str = ENGLISH) -> tuple[Book, bytes]:
+    design = translated_design(read_design(DESIGNS / f"{name}.yaml"), language)
+    book = gather_book(design, PAPERS["a4"], design.units, edition, language)
     if edition == "sale":
-        brand = branding(translated_brand(read_brand(BRAND), spoken()), BRAND)
+        brand = branding(translated_brand(read_brand(BRAND), language), BRAND)
         book = replace(book, branding=brand, buyer="Zed")
     return book, print_booklet(book)
 
@@ -124,8 +123,7 @@ def words_in(texts: Iterable[object]) -> set[str]:
 @pytest.mark.parametrize("name", PIECES)
 @pytest.mark.parametrize("edition", EDITIONS)
 def test_no_english_is_left_on_spanish_pages(name: str, edition: str) -> None:
-    with speaking.speaking("es"):
-        book, pdf = printed(name, edition)
+    book, pdf = printed(name, edition, "es")
     own = own_words(book)
     for where, text in words_of(pdf):
         assert words_in([text]) & english_only() <= own, where

@@ -15,8 +15,7 @@ from buildplan.evaluation.evaluating import NEW_PARTS, Evaluation, evaluate
 from buildplan.evaluation.told_figures import told_figures
 from buildplan.instructions.model import StepWords
 from buildplan.instructions.telling import tell_steps
-from buildplan.language.speaking import ENGLISH, spoken
-from buildplan.language.voice import Voice
+from buildplan.language.voice import ENGLISH, Voice
 from buildplan.sequence.model import Step
 
 
@@ -78,11 +77,11 @@ def gather_book(
     paper: Paper,
     units: Units,
     edition: str,
-    gust_m_per_s: float | None = None,
+    language: str = ENGLISH,
 ) -> Book:
-    """Run a design through every stage; a gust asks for the ballast that holds it."""
-    found = evaluate(design, units, NEW_PARTS[edition], gust_m_per_s)
-    return Book(**vars(found), paper=paper, edition=edition, language=spoken())
+    """Run a design through every stage."""
+    found = evaluate(design, units, NEW_PARTS[edition])
+    return Book(**vars(found), paper=paper, edition=edition, language=language)
 
 
 def adds_words(book: Book, step: Step) -> str:

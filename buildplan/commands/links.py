@@ -1,0 +1,37 @@
+"""The address of the page for phones that printed pages lead to."""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+from typing import TYPE_CHECKING
+from urllib.parse import quote
+
+from buildplan.language.messages import message
+from buildplan.language.told import ToldError
+
+if TYPE_CHECKING:
+    from buildplan.design.model import Brand
+
+
+def page_address(text: str) -> str:
+    """The address of a page. Raises ToldError for what is none."""
+    from buildplan.source.values import MOST_OF_ADDRESS, PAGE_ADDRESS
+
+    if len(text) > MOST_OF_ADDRESS or not re.fullmatch(PAGE_ADDRESS, text):
+        raise ToldError(
+            message(
+                "--link: {text} is no address of a page; write it whole, like "
+                "https://lantern-street.example/star, in {most} characters at most",
+                text=repr(text[: 2 * MOST_OF_ADDRESS]),
+                most=MOST_OF_ADDRESS,
+            )
+        )
+    return text
+
+
+def leads_to(given: str | None, seller: Brand | None, design: Path) -> str:
+    """The address of a design's page for phones: as given, else the seller's own; empty without
+    one. {piece} in it stands for the name of the design's file."""
+    own = None if seller is None else seller.link
+    return (given or own or "").replace("{piece}", quote(design.stem))

@@ -1,0 +1,175 @@
+"""Design files that a user names, read and run through every stage."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Sequence
+from pathlib import Path
+from typing import TYPE_CHECKING, Any, TypeVar
+
+import typer
+
+from buildplan.commands.app import errors
+from buildplan.commands.files import ProblemsFoundError, list_problems
+from buildplan.commands.options import UnitsName
+from buildplan.design.measures import Units
+from buildplan.language.voice import Voice
+from buildplan.source.problems import (
+    DesignProblemsError,
+    Problem,
+    UnreadableDesignError,
+    in_words,
+)
+
+if TYPE_CHECKING:
+    from buildplan.booklet.common.book import Book
+    from buildplan.business.copies.brand import Branding
+    from buildplan.design.model import Design
+    from buildplan.evaluation.evaluating import Evaluation
+    from buildplan.hands.model import Measurement
+
+Read = TypeVar("Read")
+
+
+def book_of(
+    path: Path,
+    voice: Voice,
+    paper: str = "a4",
+    units: UnitsName | None = None,
+    edition: str = "training",
+    hands: Path | None = None,
+) -> Book:
+    """A design run through every stage, as the hands that are known of will build it."""
+    from buildplan.booklet.common.book import gather_book
+    from buildplan.document.paper import PAPERS
+
+    design = read_known(path, voice, hands)
+    with errors.status(_finding(design, voice)):
+        chosen: Units = design.units if units is None else "in" if units == "in" else "cm"
+        return gather_book(design, PAPERS[paper], chosen, edition, voice.language)
+
+
+def evaluation_of(
+    path: Path, voice: Voice, gust_m_per_s: float | None = None, hands: Path | None = None
+) -> Evaluation:
+    """A design run through every stage, with nothing that a printed booklet needs beyond that."""
+    from buildplan.evaluation.evaluating import NEW_PARTS, evaluate
+
+    design = read_known(path, voice, hands)
+    with errors.status(_finding(design, voice)):
+        return evaluate(design, design.units, NEW_PARTS["training"], gust_m_per_s)
+
+
+def _finding(design: Design, voice: Voice) -> str:
+    return voice.say("Finding the shape and the order of work of {piece} ...", piece=design.name)
+
+
+def bare_evaluation(path: Path) -> Evaluation:
+    """A design as nobody in particular builds it: what measurements are compared with."""
+    from buildplan.design.reading import read_design
+    from buildplan.evaluation.evaluating import NEW_PARTS, evaluate
+    from buildplan.shape.constants import CONSTANTS
+
+    design = read_design(path, CONSTANTS)
+    return evaluate(design, design.units, NEW_PARTS["crew"])
+
+
+def brand_of(design: Design, path: Path, file: Path | None, voice: Voice) -> Branding | None:
+    """The brand of a brand file, else the design's own, with its logo; None if there is none."""
+    from buildplan.business.copies.brand import branding
+
+    if file is not None:
+        return brand_in(file, voice)
+    return None if design.brand is None else branding(design.brand, path)
+
+
+def brand_in(file: Path, voice: Voice) -> Branding:
+    """The brand of a brand file, with its logo."""
+    from buildplan.business.copies.brand import branding
+    from buildplan.design.reading import read_brand
+    from buildplan.design.translating import translated_brand
+
+    return branding(translated_brand(read_brand(file), voice.language), file)
+
+
+def measured_by(path: Path, hands: Path | None = None) -> tuple[Measurement, ...]:
+    """The measurements of the hands that build a design: of the file named, else of the one
+    beside the design; none where there is none."""
+    from buildplan.hands.file import HANDS_FILE, read_hands
+
+    file = hands or path.parent / HANDS_FILE
+    return read_hands(file) if hands is not None or file.exists() else ()
+
+
+def read_known(path: Path, voice: Voice, hands: Path | None = None) -> Design:
+    """Read a design, in the reader's language as far as it has its own words in it, and with the
+    lengths and minutes of the hands that are known of."""
+    from buildplan.design.reading import read_design
+    from buildplan.design.translating import translated_design
+    from buildplan.hands.applying import learned_for, with_hands
+    from buildplan.shape.constants import CONSTANTS
+
+    design = translated_design(read_design(path, CONSTANTS), voice.language)
+    measured = measured_by(path, hands)
+    return with_hands(design, learned_for(design, measured)) if measured else design
+
+
+def read_all(
+    paths: Iterable[Path], read: Callable[[Path, Voice], Read], voice: Voice
+) -> dict[Path, Read]:
+    """Each file read; when some cannot be, the problems of all of them are listed first."""
+    found: dict[Path, Read] = {}
+    worst: Exception | None = None
+    for path in paths:
+        try:
+            found[path] = read(path, voice)
+        except DesignProblemsError as error:
+            list_problems(path, error.problems, voice)
+            worst = worst or ProblemsFoundError()
+        except UnreadableDesignError as error:
+            errors.print(in_words(error.problem, voice, error.file), markup=False)
+            worst = typer.Exit(2)
+    if worst is not None:
+        raise worst
+    return found
+
+
+def file_data(path: Path) -> tuple[str, dict[str, Any]]:
+    """The text of a design file that has been read, and its content as plain data."""
+    from buildplan.source.file_text import text_of
+    from buildplan.source.trade_words import in_file_words
+    from buildplan.source.yaml_nodes import plain
+    from buildplan.source.yaml_source import load
+
+    text = text_of(path)
+    data = in_file_words(plain(load(text, str(path)).root))
+    assert isinstance(data, dict), "a design that has been read is made of keys"
+    return text, data
+
+
+def data_of(path: Path, voice: Voice) -> tuple[str, dict[str, Any]]:
+    """The text of a design file and its content as plain data, which is right but for its course.
+
+    Raises UnreadableDesignError, or DesignProblemsError when other things are wrong with it.
+    """
+    from buildplan.fitting.mending import OF_THE_COURSE
+
+    try:
+        read_known(path, voice)
+    except DesignProblemsError as error:
+        if not all(one.kind in OF_THE_COURSE for one in error.problems):
+            raise
+    return file_data(path)
+
+
+def tried(path: Path, problems: Sequence[Problem], voice: Voice) -> tuple[Problem, ...]:
+    """The problems of a design, each change that they suggest tried on the piece itself."""
+    from buildplan.fitting.mending import ON_THE_PIECE, tried_on_the_piece
+
+    if not any(one.kind in ON_THE_PIECE for one in problems):
+        return tuple(problems)
+    try:
+        _, data = data_of(path, voice)
+    except DesignProblemsError:
+        return tuple(problems)
+    with errors.status(voice.say("Trying what would mend it ...")):
+        return tried_on_the_piece(data, problems)

@@ -1,0 +1,128 @@
+"""Copies that are sold: their options, whom they are for, and the key that seals them."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated
+
+import typer
+
+from buildplan.commands.app import errors
+from buildplan.commands.options import Edition
+from buildplan.language.voice import Voice
+
+if TYPE_CHECKING:
+    from buildplan.business.copies.buyers import Buyer
+
+# shorter keys could be guessed
+LEAST_KEY = 16
+
+BrandOption = Annotated[
+    Path | None,
+    typer.Option(
+        help="Sale edition: a brand file, in place of the design's own brand.",
+        show_default=False,
+    ),
+]
+BuyerOption = Annotated[
+    str | None,
+    typer.Option(
+        "--for",
+        metavar="NAME",
+        help="Sale edition: the buyer, marked on every page.",
+        show_default=False,
+    ),
+]
+BuyersOption = Annotated[
+    Path | None,
+    typer.Option(
+        help="Sale edition: a CSV file with a column 'name', a copy for each row.",
+        show_default=False,
+    ),
+]
+KeyOption = Annotated[
+    Path | None,
+    typer.Option(
+        help="Sale edition: a file of your own, kept secret, that seals the copies.",
+        show_default=False,
+    ),
+]
+
+
+def refuse_for_other_editions(edition: Edition, given: Mapping[str, object], voice: Voice) -> None:
+    """A wrong call where an option of the sale edition is given for another."""
+    for option, value in given.items():
+        if value is not None and edition is not Edition.SALE:
+            raise typer.BadParameter(
+                voice.say("{option} is for the sale edition: add --edition sale", option=option)
+            )
+
+
+def buyers_named(
+    name: str | None, listed: Path | None, voice: Voice
+) -> tuple[tuple[Buyer, ...], bool]:
+    """Whom copies are for (nobody named when none is given), and whether rows of the list were
+    no good; those are told."""
+    from buildplan.business.copies.buyers import Buyer
+
+    if name is not None and listed is not None:
+        raise typer.BadParameter(voice.say("give --for or --buyers, not both"))
+    if name is not None:
+        return (buyer_named(name, voice),), False
+    if listed is not None:
+        return _buyers_in(listed, voice)
+    return (Buyer("", ""),), False
+
+
+def buyer_named(name: str, voice: Voice) -> Buyer:
+    """The one buyer of that name."""
+    from buildplan.business.copies.buyers import Buyer, name_problem, slug, tidy
+
+    problem = name_problem(tidy(name))
+    if problem is not None:
+        raise typer.BadParameter(f"--for: {voice.tell(problem)}")
+    return Buyer(tidy(name), slug(name))
+
+
+def _buyers_in(file: Path, voice: Voice) -> tuple[tuple[Buyer, ...], bool]:
+    """The buyers of a list; rows that are no good are told."""
+    from buildplan.business.copies.buyers import BuyersUnreadableError, read_buyers
+    from buildplan.commands.files import unreadable
+
+    try:
+        buyers, bad = read_buyers(file)
+    except OSError as error:
+        raise typer.BadParameter(unreadable(file, error, voice)) from error
+    except BuyersUnreadableError as error:
+        raise typer.BadParameter(f"{file}: {voice.tell(error.told)}") from error
+    for row in bad:
+        words = voice.say(
+            "{place}: {problem}; no copy printed", place=f"{file}:{row.line}", problem=row.why
+        )
+        errors.print(words, markup=False)
+    if not buyers:
+        words = voice.say("{file}: no buyer in it, nothing printed", file=str(file))
+        errors.print(words, markup=False)
+    return buyers, bool(bad) or not buyers
+
+
+def secret_of(key: Path | None, voice: Voice) -> bytes:
+    """The seller's key of a file; empty without one."""
+    from buildplan.commands.files import unreadable
+
+    if key is None:
+        return b""
+    try:
+        secret = key.read_bytes()
+    except OSError as error:
+        raise typer.BadParameter(unreadable(key, error, voice)) from error
+    if len(secret) < LEAST_KEY:
+        raise typer.BadParameter(
+            voice.say(
+                "{file} is too short for a key: {count} bytes or more",
+                file=str(key),
+                count=LEAST_KEY,
+            )
+        )
+    return secret

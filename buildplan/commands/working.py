@@ -1,0 +1,125 @@
+"""Commands that tell the steps of the work and how long each kind of it takes."""
+
+from __future__ import annotations
+
+import json
+from datetime import datetime
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated
+
+import typer
+
+from buildplan.commands.app import app, errors
+from buildplan.commands.options import (
+    FLAG,
+    IN_ENGLISH,
+    DesignArgument,
+    JsonOption,
+    LanguageOption,
+)
+from buildplan.language.voice import Voice
+
+if TYPE_CHECKING:
+    from buildplan.evaluation.evaluating import Evaluation
+    from buildplan.sequence.timetable import Timetable
+
+CrewOption = Annotated[
+    int | None,
+    typer.Option(min=1, max=100, help="Share the work among so many people.", show_default=False),
+]
+InflateOnlyOption = Annotated[
+    int, typer.Option(min=0, help="How many of them cannot tie, only inflate.")
+]
+OnSiteOption = Annotated[
+    bool,
+    typer.Option("--on-site", metavar=FLAG, help="Nothing is made beforehand in the workshop."),
+]
+OpeningOption = Annotated[
+    datetime | None,
+    typer.Option(
+        formats=["%Y-%m-%dT%H:%M", "%Y-%m-%d %H:%M"],
+        help="When it must stand; says when to start at the latest.",
+        show_default=False,
+    ),
+]
+
+
+@app.command()
+def steps(
+    design: DesignArgument,
+    as_json: JsonOption = False,
+    crew: CrewOption = None,
+    inflate_only: InflateOnlyOption = 0,
+    on_site: OnSiteOption = False,
+    opening: OpeningOption = None,
+    language: LanguageOption = IN_ENGLISH,
+) -> None:
+    """List the steps of the work in order, each with what it adds and a count to check.
+
+    With --crew, also who does what when, who waits for whom, and the longest way through.
+    """
+    from buildplan.commands.pieces import evaluation_of
+    from buildplan.commands.steps_report import steps_report
+    from buildplan.instructions.exchange import told_as_json
+    from buildplan.instructions.telling import tell_steps
+    from buildplan.instructions.timetables import start_lines, steps_with_times, timetable_lines
+    from buildplan.sequence.timetable import latest_starts
+
+    voice = Voice(language)
+    piece = evaluation_of(design, voice)
+    words = tell_steps(piece.steps, piece.framework, piece.units, voice)
+    planned = None
+    if crew is not None:
+        planned = _planned(piece, crew, inflate_only, on_site, voice)
+    if as_json:
+        listed = told_as_json(piece.steps, words)
+        if planned is not None:
+            listed = steps_with_times(listed, planned, voice)
+        typer.echo(json.dumps(listed, indent=2, ensure_ascii=False))
+        return
+    typer.echo(steps_report(piece.steps, words, voice))
+    if planned is not None:
+        typer.echo("\n" + "\n".join(timetable_lines(voice, planned)))
+        if opening is not None:
+            typer.echo("\n" + "\n".join(start_lines(voice, latest_starts(planned, opening))))
+
+
+def _planned(
+    piece: Evaluation, people: int, inflate_only: int, on_site: bool, voice: Voice
+) -> Timetable:
+    """Who does what when, by so many people."""
+    from buildplan.commands.files import asked
+    from buildplan.sequence.timetable import crew_of, timetable
+
+    crew = asked(lambda count: crew_of(count, inflate_only), people, voice)
+    minutes = {str(kind): value for kind, value in piece.design.labour.items()}
+    return timetable(piece.steps, crew, minutes, in_workshop=not on_site)
+
+
+@app.command()
+def times(
+    log: Annotated[
+        Path, typer.Argument(metavar="LOG.csv", help="Your own times: kind, count, minutes.")
+    ],
+    language: LanguageOption = IN_ENGLISH,
+) -> None:
+    """Learn minutes for each kind of work from a log of your own times.
+
+    Prints a `labour` block to paste into a design file.
+    """
+    from buildplan.commands.files import ProblemsFoundError
+    from buildplan.instructions.timetables import labour_lines
+    from buildplan.sequence.time_log import TimeLogError, learn_minutes
+
+    voice = Voice(language)
+    try:
+        learned = learn_minutes(log.read_text("utf-8"))
+    except (OSError, UnicodeDecodeError) as error:
+        raise typer.BadParameter(
+            voice.say("{file} cannot be read: {error}", file=str(log), error=str(error))
+        ) from error
+    except TimeLogError as error:
+        for mistake in error.mistakes:
+            errors.print(f"{log}: {voice.tell(mistake)}", markup=False)
+        raise ProblemsFoundError from error
+    typer.echo("\n".join(labour_lines(voice, learned)))
