@@ -1,4 +1,4 @@
-"""Messages, numbers and lists in the language that is spoken."""
+"""Messages, numbers and lists in the language of a voice."""
 
 from __future__ import annotations
 
@@ -10,24 +10,14 @@ from babel.numbers import format_decimal, parse_decimal
 from hypothesis import given
 from hypothesis import strategies as st
 
-from buildplan.commands.app import LanguageName
+from buildplan.commands.options import LanguageName
 from buildplan.design.measures import length_words, size_words
-from buildplan.language.grammar import decimal, listed, number_ranges
-from buildplan.language.speaking import (
-    LOCALES,
-    language_tag,
-    say,
-    say_count,
-    say_in,
-    speaking,
-    spoken,
-    spoken_voice,
-    whole,
-)
-from buildplan.language.voice import Voice
+from buildplan.language.phrases import number_ranges
+from buildplan.language.voice import LOCALES, Voice
 from buildplan.source.values import Language
 
 SPOKEN = sorted(LOCALES)
+ENGLISH, SPANISH = Voice(), Voice("es")
 
 
 def test_options_and_design_files_name_the_languages_there_are() -> None:
@@ -35,40 +25,27 @@ def test_options_and_design_files_name_the_languages_there_are() -> None:
     assert set(Language.__args__) == set(LOCALES)  # type: ignore[attr-defined]
 
 
-def test_a_language_is_spoken_until_it_ends() -> None:
-    assert spoken() == "en"
-    with speaking("es"):
-        assert (spoken(), language_tag()) == ("es", "es")
-        with speaking("en"):
-            assert (spoken(), language_tag()) == ("en", "en-GB")
-        assert spoken() == "es"
-    assert spoken() == "en"
-
-
-def test_an_unknown_language_is_refused() -> None:
-    with pytest.raises(KeyError), speaking("xx"):
-        pass
+def test_documents_name_their_language() -> None:
+    """BCP 47 tags."""
+    assert (ENGLISH.tag, SPANISH.tag) == ("en-GB", "es")
 
 
 def test_messages_are_said_with_their_values() -> None:
-    with speaking("es"):
-        assert say("{first} to {last}", first="A24", last="A32") == "A24 a A32"
-        assert say_in("number", "three") == "tres"
-    assert say_count("{number} pair", "{number} pairs", 1) == "1 pair"
-    assert say_count("{number} pair", "{number} pairs", 1200) == "1,200 pairs"
+    assert SPANISH.say("{first} to {last}", first="A24", last="A32") == "A24 a A32"
+    assert SPANISH.say_in("number", "three") == "tres"
+    assert ENGLISH.say_count("{number} pair", "{number} pairs", 1) == "1 pair"
+    assert ENGLISH.say_count("{number} pair", "{number} pairs", 1200) == "1,200 pairs"
 
 
 def test_a_message_that_no_catalogue_has_is_said_as_it_is() -> None:
-    with speaking("es"):
-        assert say("Not in any catalogue: {number}", number=3) == "Not in any catalogue: 3"
+    assert SPANISH.say("Not in any catalogue: {number}", number=3) == "Not in any catalogue: 3"
 
 
 @pytest.mark.parametrize("language", SPOKEN)
 @given(st.decimals(-1_000_000, 1_000_000, places=2))
 def test_decimals_read_back_in_their_locale(language: str, value: Decimal) -> None:
     """babel's parser reads back what is written, at any number of places."""
-    with speaking(language):
-        told = decimal(float(value), 2)
+    told = Voice(language).decimal(float(value), 2)
     assert parse_decimal(told, locale=LOCALES[language]) == value
     assert len(told) > 2
     assert told[-3] in ",."
@@ -77,22 +54,20 @@ def test_decimals_read_back_in_their_locale(language: str, value: Decimal) -> No
 @pytest.mark.parametrize("language", SPOKEN)
 @given(st.integers(-10_000_000, 10_000_000))
 def test_whole_numbers_are_cldr_s(language: str, number: int) -> None:
-    with speaking(language):
-        assert whole(number) == format_decimal(number, locale=LOCALES[language])
+    assert Voice(language).whole(number) == format_decimal(number, locale=LOCALES[language])
 
 
 def test_numbers_and_lists_in_spanish() -> None:
     """Thousands are grouped with a point; the decimal sign is a comma; the last two of a list are
     joined with `y` (Unicode CLDR, locale es, as babel reads it)."""
-    with speaking("es"):
-        assert [whole(999), whole(12345)] == ["999", "12.345"]
-        assert decimal(3.055, 2) == "3,06"
-        assert listed(["A1", "B1", "C1"]) == "A1, B1 y C1"
-        assert number_ranges([1, 2, 3, 4, 6, 9]) == "1 a 4, 6 y 9"
-        assert spoken_voice().tell(size_words(3.06, "cm")) == "3,06 m"
-        assert spoken_voice().tell(length_words(0.205, "cm")) == "20,5 cm"
-        # a gauge is marked in fractions of an inch in any language
-        assert spoken_voice().tell(length_words(3.5 * 0.0254, "in")) == "3 1/2 in"
+    assert [SPANISH.whole(999), SPANISH.whole(12345)] == ["999", "12.345"]
+    assert SPANISH.decimal(3.055, 2) == "3,06"
+    assert SPANISH.listed(["A1", "B1", "C1"]) == "A1, B1 y C1"
+    assert number_ranges(SPANISH, [1, 2, 3, 4, 6, 9]) == "1 a 4, 6 y 9"
+    assert SPANISH.tell(size_words(3.06, "cm")) == "3,06 m"
+    assert SPANISH.tell(length_words(0.205, "cm")) == "20,5 cm"
+    # a gauge is marked in fractions of an inch in any language
+    assert SPANISH.tell(length_words(3.5 * 0.0254, "in")) == "3 1/2 in"
 
 
 @pytest.mark.parametrize("language", SPOKEN)
