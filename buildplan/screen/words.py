@@ -16,7 +16,6 @@ from buildplan.evaluation.told_figures import told_figures
 from buildplan.instructions.model import Figures, StepWords
 from buildplan.instructions.stages import stage_name
 from buildplan.instructions.telling import tell_steps
-from buildplan.language.speaking import speaking
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Stage
 
@@ -40,19 +39,18 @@ def told_in(book: Book, voices: Iterable[Voice]) -> Mapping[str, Told]:
 
 
 def _told(book: Book, voice: Voice, figures: Figures) -> Told:
-    with speaking(voice.language):
-        design = translated_design(book.design, voice.language)
-        framework = build_framework(design)
-        steps = tell_steps(book.steps, framework, book.units, voice, figures)
-        return Told(
-            design=design,
-            steps=steps,
-            stages={str(stage): stage_name(voice, stage) for stage in Stage},
-            gauges={
-                key: voice.tell(length_words(balloon.gauge_m, book.units))
-                for key, balloon in framework.balloons.items()
-            },
-        )
+    design = translated_design(book.design, voice.language)
+    framework = build_framework(design)
+    steps = tell_steps(book.steps, framework, book.units, voice, figures)
+    return Told(
+        design=design,
+        steps=steps,
+        stages={str(stage): stage_name(voice, stage) for stage in Stage},
+        gauges={
+            key: voice.tell(length_words(balloon.gauge_m, book.units))
+            for key, balloon in framework.balloons.items()
+        },
+    )
 
 
 def figures_told(book: Book, voices: Iterable[Voice]) -> list[tuple[Said, Said]]:
@@ -60,17 +58,16 @@ def figures_told(book: Book, voices: Iterable[Voice]) -> list[tuple[Said, Said]]
     facts = book.facts
     told: list[tuple[Said, Said]] = [({}, {}), ({}, {}), ({}, {}), ({}, {})]
     for voice in voices:
-        with speaking(voice.language):
-            size = " x ".join(
-                voice.tell(size_words(length, book.units))
-                for length in (facts.width_m, facts.height_m, facts.depth_m)
-            )
-            said = (
-                (voice.say("Size (width, height, depth), an estimate"), size),
-                (voice.say("Balloons"), voice.whole(facts.total)),
-                (voice.say("Steps"), voice.whole(len(book.steps))),
-                (voice.say("Work, one pair of hands"), minutes_words(facts.work_minutes, voice)),
-            )
+        size = " x ".join(
+            voice.tell(size_words(length, book.units))
+            for length in (facts.width_m, facts.height_m, facts.depth_m)
+        )
+        said = (
+            (voice.say("Size (width, height, depth), an estimate"), size),
+            (voice.say("Balloons"), voice.whole(facts.total)),
+            (voice.say("Steps"), voice.whole(len(book.steps))),
+            (voice.say("Work, one pair of hands"), minutes_words(facts.work_minutes, voice)),
+        )
         for (name, value), (name_said, value_said) in zip(told, said, strict=True):
             name[voice.language], value[voice.language] = name_said, value_said
     return told
