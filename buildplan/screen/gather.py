@@ -18,6 +18,7 @@ from buildplan.instructions.model import TurnWords
 from buildplan.language.voice import Voice
 from buildplan.screen.model import (
     SCHEMA_ID,
+    ActData,
     BalloonData,
     BraceData,
     CellData,
@@ -29,11 +30,11 @@ from buildplan.screen.model import (
     StepData,
     TurnData,
 )
-from buildplan.screen.repair import repairs
 from buildplan.screen.seats import rounded, seat_of
 from buildplan.screen.words import Told, told_in
 from buildplan.sequence.labour import units
 from buildplan.sequence.model import Kind, Step, Turn
+from buildplan.sequence.repair import Act, repairs
 
 # Points of a balloon's outline from knot to knot.
 PROFILE_POINTS = 25
@@ -117,7 +118,10 @@ def gather_piece(book: Book, voices: Sequence[Voice]) -> Piece:
             for stage in next(iter(told.values())).stages
         },
         moments=moments,
-        repairs={link: list(acts) for link, acts in repairs(framework, book.steps).items()},
+        repairs={
+            link: [_act(act) for act in acts]
+            for link, acts in repairs(framework, book.steps).items()
+        },
     )
 
 
@@ -153,6 +157,18 @@ def _balloon(book: Book, told: Mapping[str, Told], key: str) -> BalloonData:
         count=count,
         spare=math.ceil(count * Fraction(str(book.design.spare))),
         profile=balloon_profile(balloon),
+    )
+
+
+def _act(act: Act) -> ActData:
+    return ActData.model_validate(
+        {
+            "act": str(act.deed),
+            "joint": act.joint,
+            "own_end": str(act.own_end or ""),
+            "link": act.link,
+            "end": str(act.end or ""),
+        }
     )
 
 

@@ -7,8 +7,10 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from buildplan.instructions.repairs import ACTS, BURST_CAUTION, LOCK_ACTS
 from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
+from buildplan.sequence.repair import Deed
 
 GENERAL: Mapping[str, str] = {
     "skip": mark("To the main part"),
@@ -88,40 +90,11 @@ BURST: Mapping[str, str] = {
     "choose balloon": mark("Choose ..."),
     "lock at": mark("Lock at {joint}"),
     "it is": mark("{balloon} (letter {letter}). Spare balloons of this kind: {spare}."),
-    "burst caution": mark(
-        "Pick up every scrap at once: children and animals can choke on it. Wear safety glasses, "
-        "and keep your face away."
-    ),
+    "burst caution": BURST_CAUTION,
     "burst picture": mark("Where {balloon} is in the piece, and what is tied to it."),
-    "act open": mark("Open the lock at {joint}: untwist its two rounds and keep them."),
-    "act undo neck to neck": mark(
-        "At {joint}, take the burst neck out of its knot with the neck of {link}. Hold {link}: its "
-        "neck stays closed."
-    ),
-    "act undo neck to tail": mark(
-        "At {joint}, take the burst neck out of its knot with the tail of {link}."
-    ),
-    "act undo tail to neck": mark(
-        "At {joint}, take the burst tail out of its knot with the neck of {link}. Hold {link}: its "
-        "neck stays closed."
-    ),
-    "act undo tail to tail": mark(
-        "At {joint}, take the burst tail out of its knot with the tail of {link}."
-    ),
-    "act undo neck alone": mark("Take the burst neck out of joint {joint}."),
-    "act undo tail alone": mark("Take the burst tail out of joint {joint}."),
+    **{f"act {key}": text for key, text in ACTS.items()},
     "act size": mark("Size a new one: {balloon}."),
-    "act close": mark("Close its neck with a knot of its own."),
-    "act tie neck to neck": mark("At {joint}, tie the new neck to the neck of {link}."),
-    "act tie neck to tail": mark("At {joint}, tie the new neck to the tail of {link}."),
-    "act tie tail to neck": mark("At {joint}, tie the new tail to the neck of {link}."),
-    "act tie tail to tail": mark("At {joint}, tie the new tail to the tail of {link}."),
-    "act tie neck alone": mark("Tie the new neck into joint {joint}."),
-    "act tie tail alone": mark("Tie the new tail into joint {joint}."),
-    "act lock": mark(
-        "Lock {joint}: one round to either side, twisted past each other until every knot is held."
-    ),
-    "open burst lock": mark("Take the other round off joint {joint}; the knots stay tied."),
+    "open burst lock": LOCK_ACTS[Deed.OPEN],
     "size pair": mark("Size two new ones and tie them neck to neck: {balloon}."),
 }
 

@@ -14,6 +14,7 @@ from buildplan.booklet.common.loads import joints_words
 from buildplan.booklet.common.manner import people_words
 from buildplan.booklet.common.phone_code import code_of_piece
 from buildplan.booklet.crew.before import loading, preparing
+from buildplan.booklet.crew.bursts import bursts
 from buildplan.booklet.crew.floor import assembling, times
 from buildplan.booklet.crew.place import after, arriving
 from buildplan.business.buying.packing import bags
@@ -91,6 +92,7 @@ def crew_sections(book: Book) -> list[Section]:
         (voice.say("Who does what when"), times(book, work, plan)),
         (voice.say("On the floor"), assembling(book, work)),
         (voice.say("Arrive, place, hold down"), arriving(book, packed)),
+        (voice.say("When a balloon bursts"), bursts(book)),
         (voice.say("While it stands, and taking it down"), after(book)),
     ]
     sections = [

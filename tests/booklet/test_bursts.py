@@ -1,0 +1,53 @@
+"""The crew's page for bursts: every way of repair the piece has, with a picture of each."""
+
+from __future__ import annotations
+
+from io import BytesIO
+from pathlib import Path
+
+import pytest
+from pypdf import PdfReader
+
+from buildplan.booklet.common.book import Book, gather_book
+from buildplan.booklet.crew.bursts import best_seen, burst_picture
+from buildplan.booklet.editions import print_booklet
+from buildplan.design.reading import read_design
+from buildplan.document.paper import PAPERS
+from buildplan.drawing.marks import Inset, Label
+from buildplan.instructions.repairs import act_told
+from buildplan.sequence.repair import repairs, ways_of
+
+DESIGN = Path(__file__).parents[2] / "designs" / "gallery" / "letter_o.yaml"
+
+
+@pytest.fixture(scope="module")
+def book() -> Book:
+    design = read_design(DESIGN)
+    return gather_book(design, PAPERS["a4"], design.units, "crew")
+
+
+def test_each_way_is_told_act_by_act_with_its_picture(book: Book) -> None:
+    pages = PdfReader(BytesIO(print_booklet(book))).pages
+    text = " ".join(" ".join(page.extract_text().split()) for page in pages)
+    found = repairs(book.framework, book.steps)
+    ways = ways_of(found)
+    assert len(ways) == 3
+    for way in ways:
+        link = best_seen(book, way)
+        for number, act in enumerate(found[link], start=1):
+            assert f"{number}. {book.voice.tell(act_told(act))}" in text
+    for way in ways[1:]:
+        assert ", ".join(way.links) in text
+
+
+def test_the_picture_names_the_joints_of_the_balloon_and_of_its_neighbours(book: Book) -> None:
+    picture = burst_picture(book, "A3-A4", repairs(book.framework, book.steps)["A3-A4"])
+    labels = {
+        mark.text
+        for each in [picture, *(m.picture for m in picture.marks if isinstance(m, Inset))]
+        for mark in each.marks
+        if isinstance(mark, Label)
+    }
+    assert {"A2", "A3", "A4", "A5"} <= labels
+    assert "A2-A3" in picture.alt
+    assert "A4-A5" in picture.alt
