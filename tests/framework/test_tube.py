@@ -54,6 +54,22 @@ def test_five_pointed_star_by_hand() -> None:
     assert balloon_counts(star) == {"long": 160, "cross": 160, "lock": 320}
 
 
+def test_only_a_chain_that_comes_round_is_a_ring() -> None:
+    """A ring is a cycle of the graph: as many balloons as joints, two at each (networkx)."""
+    for closed in (True, False):
+        piece = tube(["straight"] * 6, closed=closed)
+        rings = []
+        for long in piece.chains:
+            along = multigraph(piece).edge_subgraph(
+                edge
+                for edge in multigraph(piece).edges(keys=True)
+                if edge[2] in set(long.chain.links)
+            )
+            if nx.is_connected(along) and {degree for _, degree in along.degree()} == {2}:
+                rings.append(along.number_of_edges())
+        assert rings == ring_lengths(piece) == ([6] * 4 if closed else [])
+
+
 def test_brace_of_four_closes_round_and_shared_brace_takes_three() -> None:
     """Common practice, no source."""
     star = tube(STAR)

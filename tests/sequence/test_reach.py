@@ -168,7 +168,11 @@ def test_what_is_below_is_locked_after_one_turning_over(
     steps = steps_as_json(plan_steps(framework, reach=found))
     assert len(replay(steps).locks) == len(framework.locks)
     (step,) = (step for step in steps if step["kind"] == "turn over")
-    step["turns"][0]["operations"][0]["kind"] = "tag"  # makes the same, but turns nothing
+    turning_over = step["turns"][0]["operations"][0]
+    people, turning_over["people"] = turning_over["people"], 1
+    with pytest.raises(ReplayError, match="nobody turns a piece over alone"):
+        replay(steps)
+    turning_over |= {"people": people, "kind": "tag"}  # makes the same, but turns nothing
     with pytest.raises(ReplayError, match="out of reach, below"):
         replay(steps)
 

@@ -265,6 +265,10 @@ def _unnamed_joint(steps: Steps) -> None:
     step_of(steps, "brace")["turns"][0]["joints"].pop()
 
 
+def _stood_up_alone(steps: Steps) -> None:
+    first(steps, "stand up")["people"] = 1
+
+
 def _brace_before_laying(steps: Steps) -> None:
     lay = step_of(steps, "lay")["number"]
     steps.insert(lay - 1, steps.pop(lay))
@@ -287,6 +291,7 @@ def _brace_before_laying(steps: Steps) -> None:
         (_unknown_kind, "nobody knows how"),
         (_unnamed_joint, "names other joints"),
         (_brace_before_laying, "no joint"),
+        (_stood_up_alone, "nobody stands a piece up alone"),
     ],
 )
 def test_a_lie_is_refused(lie: Callable[[Steps], None], message: str) -> None:
