@@ -37,7 +37,7 @@ TAKE_SINGLE = mark("For the single take one {colour} balloon that was tied off a
 def brace(context: Context, step: Step) -> Wording:
     """One brace, or several equal ones."""
     voice = context.voice
-    braces = [context.piece.brace[op.id] for op in step.of_kind(Kind.BRACE)]
+    braces = [context.piece.framework.brace[op.brace] for op in step.of_kind(Kind.BRACE)]
     corner = [name for name in step.cells if name != STRAIGHT]
     numbers = number_ranges(voice, [one.number for one in braces])
     if corner:
@@ -101,7 +101,7 @@ def _last_taken(context: Context, step: Step, length: int) -> str | None:
     """The colour of the last short chain of so many balloons before a step, None where each row
     told its own."""
     for earlier in reversed(context.steps[: step.number - 1]):
-        braces = [context.piece.brace[op.id] for op in earlier.of_kind(Kind.BRACE)]
+        braces = [context.piece.framework.brace[op.brace] for op in earlier.of_kind(Kind.BRACE)]
         if any(len(chain.links) == length for one in braces for chain in one.chains):
             return _colour_of(context, braces)
     return None
@@ -193,7 +193,7 @@ def _across(voice: Voice) -> str:
 def _waiting(context: Context, step: Step) -> list[str]:
     """What is said of joints whose lock waits for a brace of a later step."""
     voice, heads = context.voice, step.of_kind(Kind.BRACE)
-    last = context.piece.brace[heads[-1].id].number
+    last = heads[-1].brace
     turned = step.ways.get(Way.TURNED, ())
     later: dict[int, list[str]] = {}
     for joint in (joint for head in heads for joint in head.joints if joint not in turned):
@@ -226,8 +226,8 @@ def brace_rows(context: Context, step: Step, turn: Turn) -> TurnWords:
     """`Brace 3: A3 – B3 – C3 – D3, closed at A3`, its singles, and its locks."""
     voice, piece = context.voice, context.piece
     head = turn.operations[0]
-    one = piece.brace[head.id]
-    braces = [piece.brace[op.id] for op in step.of_kind(Kind.BRACE)]
+    one = piece.framework.brace[head.brace]
+    braces = [piece.framework.brace[op.brace] for op in step.of_kind(Kind.BRACE)]
     name = names.head_name(voice, piece, head)
     colour = _row_colour(context, one) if _colour_of(context, braces) is None else ""
     ways = [(chain.joints, chain.closed) for chain in one.chains]

@@ -16,6 +16,7 @@ from buildplan.sequence.assembly import lock_waits_for
 from buildplan.sequence.model import Kind, Operation, Step
 from buildplan.sequence.ordering import natural
 from buildplan.sequence.piece import Piece
+from buildplan.sequence.work_names import Name
 
 
 @dataclass(frozen=True)
@@ -66,7 +67,7 @@ class Context:
         return {long.letter: long for long in self.framework.chains}
 
     @cached_property
-    def maker(self) -> Mapping[str, Step]:
+    def maker(self) -> Mapping[Name, Step]:
         """The step that makes each thing."""
         return {
             thing: step
@@ -90,8 +91,8 @@ class Context:
         return {c.chain.odd: c.letter for c in chains if c.chain.odd is not None}
 
     def long_of(self, operation: Operation) -> LongChain:
-        """The long chain that an operation is about: its id ends in the letter."""
-        return self.long[operation.id.rsplit(" ", 1)[-1]]
+        """The long chain that an operation ties, closes or tags."""
+        return self.long[operation.chain]
 
     @cached_property
     def _tally(self) -> Sequence[Counter[Kind]]:

@@ -25,7 +25,7 @@ def taught(context: Context, step: Step) -> Iterator[str]:
 
 
 def _cells(context: Context, step: Step) -> list[Cell]:
-    braces = [context.piece.brace[op.id] for op in step.of_kind(Kind.BRACE)]
+    braces = [context.piece.framework.brace[op.brace] for op in step.of_kind(Kind.BRACE)]
     return [cell for brace in braces for cell in context.piece.cells_at(brace)]
 
 

@@ -15,6 +15,7 @@ from buildplan.instructions.moves import Hand
 from buildplan.language.voice import Voice
 from buildplan.sequence.chains import walk
 from buildplan.sequence.model import Kind, Step, Turn
+from buildplan.sequence.work_names import long_chain
 
 
 def coming(context: Context, step: Step) -> list[LongChain]:
@@ -130,9 +131,9 @@ def _part(context: Context, step: Step) -> str:
 def coming_rows(context: Context, step: Step, turn: Turn) -> TurnWords:
     """`Chain B: 4 balloons (all leaf green), joints B1 – B2 – B3 – B4 – B1`."""
     long = context.long_of(turn.operations[0])
-    maker = context.maker[f"chain {long.letter}"]
+    maker = context.maker[long_chain(long.letter)]
     name = names.chain_name(context.voice, long.letter)
     if len(maker.turns) > 1:  # its colours were told when it was tied
         return TurnWords(name, (rows.at_joints(context.voice, name, walk(long.chain)),))
-    (tied,) = (op for op in maker.operations if op.id == f"chain {long.letter}")
+    (tied,) = (op for op in maker.operations if op.chain == long.letter and op.kind is Kind.CHAIN)
     return chain_rows_of(context, tied, None)

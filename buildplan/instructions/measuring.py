@@ -32,7 +32,7 @@ def rings_across(context: Context, letters: Sequence[str]) -> list[str]:
 
 def sides_along(context: Context, braces: Sequence[Operation]) -> list[str]:
     """How long each straight side is that these braces end."""
-    numbers = [context.piece.brace[brace.id].number for brace in braces]
+    numbers = [brace.brace for brace in braces]
     ended = [context.figures.sides[n] for n in numbers if n in context.figures.sides]
     return [_side(context, side) for side in ended]
 

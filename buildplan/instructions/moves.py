@@ -106,7 +106,7 @@ def _moves(piece: Piece, step: Step) -> Iterator[Move]:
             case Kind.JOIN:
                 yield Hand.JOIN if len(operation.joints) == 1 else Hand.TIE_PARTS
             case Kind.BRACE:
-                brace = piece.brace[operation.id]
+                brace = piece.framework.brace[operation.brace]
                 yield from (lead_of(piece.framework, chain) for chain in brace.chains)
                 yield from (Corner(cell.name) for cell in piece.cells_at(brace))
                 if brace.shared:

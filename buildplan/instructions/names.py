@@ -12,7 +12,7 @@ from buildplan.sequence.piece import Piece
 def head_name(voice: Voice, piece: Piece, head: Operation) -> str:
     """How a head is called: `Brace 3`, `Single A5-D5`, `Joint v4`, `Tie L.A1+T.A1`."""
     if head.kind is Kind.BRACE:
-        return brace_name(voice, piece.brace[head.id].number)
+        return brace_name(voice, head.brace)
     if head.kind is Kind.SINGLE:
         return single_name(voice, head.links[0])
     if len(head.joints) > 1:
@@ -23,7 +23,7 @@ def head_name(voice: Voice, piece: Piece, head: Operation) -> str:
 def locks_name(voice: Voice, piece: Piece, head: Operation) -> str:
     """How the locks of a head are called: `Locks of brace 3`."""
     if head.kind is Kind.BRACE:
-        return voice.say("Locks of brace {number}", number=piece.brace[head.id].number)
+        return voice.say("Locks of brace {number}", number=head.brace)
     if head.kind is Kind.SINGLE:
         return voice.say("Locks of single {link}", link=head.links[0])
     if len(head.joints) > 1:

@@ -19,17 +19,19 @@ from collections.abc import Generator, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from buildplan.framework.model import Brace, Framework, Tie
+from buildplan.sequence import work_names as names
 from buildplan.sequence.chains import closing_knot, prepared, short_chains, takes_tying
 from buildplan.sequence.courses import Course, Order, built_pieces, in_courses, loose_chains
 from buildplan.sequence.model import Kind, Knot, Operation, Stage
 from buildplan.sequence.preparation import coming_in, laying
+from buildplan.sequence.work_names import Name
 
 
 def assembling(framework: Framework, order: Order, lifters: int) -> Iterator[Operation]:
     """Part by part the laying of the chains; then heads (a brace, a single, a join), each followed
     by its locks, a brace by its settling first; each head needs all that was made after the head
     before it. What has no braces comes in course by course."""
-    done: tuple[str, ...] = ()
+    done: tuple[Name, ...] = ()
     courses = 0
     for name, own in built_pieces(framework):
         if not in_courses(own):
@@ -65,8 +67,8 @@ class _Head:
 
 
 def _worked(
-    framework: Framework, heads: Iterable[_Head], before: tuple[str, ...]
-) -> Generator[Operation, None, tuple[str, ...]]:
+    framework: Framework, heads: Iterable[_Head], before: tuple[Name, ...]
+) -> Generator[Operation, None, tuple[Name, ...]]:
     """Heads with what follows each; returns what the last of it makes."""
     for head in heads:
         operation = head.operation
@@ -89,7 +91,7 @@ def _worked(
             if joint in framework.lock_at
         ]
         yield from locks
-        before = tuple(lock.id for lock in locks) or last.makes
+        before = tuple(thing for lock in locks for thing in lock.makes) or last.makes
     return before
 
 
@@ -108,11 +110,11 @@ def _tying(framework: Framework, lifters: int) -> Iterator[_Head]:
 
     for tie in sorted(framework.ties, key=parts):
         tied = Operation(
-            id=f"tie {tie.name}",
+            id=names.tie(tie.name),
             kind=Kind.JOIN,
             stage=Stage.BRACE,
             needs=(),
-            makes=(f"tie {tie.name}",),
+            makes=(names.tie(tie.name),),
             joints=tie.joints,
             people=lifters,
         )
@@ -222,22 +224,23 @@ def _brace_knots(framework: Framework, brace: Brace) -> Iterator[Knot]:
 
 def _settling(brace: Operation) -> Operation:
     return Operation(
-        id=f"settle {brace.id}",
+        id=names.settle(brace.brace),
         kind=Kind.SETTLE,
         stage=Stage.BRACE,
         needs=brace.makes,
-        makes=(f"settled {brace.id}",),
+        makes=(names.settled(brace.brace),),
         joints=brace.joints,
+        brace=brace.brace,
     )
 
 
 def _lock(joint: str, after: Operation) -> Operation:
     return Operation(
-        id=f"lock {joint}",
+        id=names.lock(joint),
         kind=Kind.LOCK,
         stage=Stage.LOCK_JOINTS,
-        needs=(*after.makes, f"twin rounds {joint}"),
-        makes=(f"lock {joint}",),
+        needs=(*after.makes, names.twin_rounds(joint)),
+        makes=(names.lock(joint),),
         locks=(joint,),
         joints=(joint,),
         adds=True,
@@ -245,10 +248,12 @@ def _lock(joint: str, after: Operation) -> Operation:
 
 
 def _brace(framework: Framework, brace: Brace) -> Operation:
-    name = f"brace {brace.number}"
-    needs: list[str] = []
+    name = names.brace(brace.number)
+    needs: list[Name] = []
     for chain_name, chain in short_chains(brace):
-        needs += [f"chain for {chain_name}"] if takes_tying(chain) else prepared(chain_name, chain)
+        needs += (
+            [names.short_chain(chain_name)] if takes_tying(chain) else prepared(chain_name, chain)
+        )
     return Operation(
         id=name,
         kind=Kind.BRACE,
@@ -259,6 +264,7 @@ def _brace(framework: Framework, brace: Brace) -> Operation:
         joints=_reached(brace),
         knots=tuple(_brace_knots(framework, brace)),
         adds=True,
+        brace=brace.number,
     )
 
 
@@ -266,11 +272,11 @@ def _single(framework: Framework, link_id: str) -> Operation:
     link = framework.link[link_id]
     ends = (link.start, link.finish)
     return Operation(
-        id=f"single {link_id}",
+        id=names.single(link_id),
         kind=Kind.SINGLE,
         stage=Stage.BRACE,
-        needs=(f"tied off {link_id}",),
-        makes=(f"single {link_id}",),
+        needs=(names.tied_off(link_id),),
+        makes=(names.single(link_id),),
         links=(link_id,),
         joints=ends,
         knots=tuple(_tie_in(framework, link_id, joint) for joint in ends),
@@ -303,13 +309,12 @@ def _loose(framework: Framework, joints: Sequence[str]) -> _Loose:
 
 
 def _turning_over(lifters: int, part: str) -> Operation:
-    of = f" {part}" if part else ""
     return Operation(
-        id=f"turn over{of}",
+        id=names.turn_over(part),
         kind=Kind.TURN_OVER,
         stage=Stage.BRACE,
         needs=(),
-        makes=(f"turned over{of}",),
+        makes=(names.turned_over(part),),
         people=lifters,
     )
 
@@ -317,11 +322,11 @@ def _turning_over(lifters: int, part: str) -> Operation:
 def _join(framework: Framework, joint: str, loose: _Loose, up: str) -> Operation:
     brought = tuple(loose.brought.get(joint, ()))
     return Operation(
-        id=f"join {joint}",
+        id=names.join(joint),
         kind=Kind.JOIN,
         stage=Stage.BRACE,
-        needs=tuple(f"tied off {link}" for link in brought),
-        makes=(f"join {joint}",),
+        needs=tuple(names.tied_off(link) for link in brought),
+        makes=(names.join(joint),),
         links=brought,
         joints=(joint,),
         knots=tuple(_tie_in(framework, link_id, joint) for link_id in loose.ends.get(joint, ())),

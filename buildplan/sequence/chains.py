@@ -5,7 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from buildplan.framework.model import Brace, Chain, End, Framework, LongChain
+from buildplan.sequence import work_names as names
 from buildplan.sequence.model import Knot
+from buildplan.sequence.work_names import Name
 
 
 def walk(chain: Chain) -> tuple[str, ...]:
@@ -13,16 +15,19 @@ def walk(chain: Chain) -> tuple[str, ...]:
     return (*chain.joints, chain.joints[0]) if chain.closed else chain.joints
 
 
-def short_chains(brace: Brace) -> tuple[tuple[str, Chain], ...]:
+def short_chains(brace: Brace) -> tuple[tuple[Name, Chain], ...]:
     """The chains a brace brings, each with its name."""
     if len(brace.chains) == 1:
-        return ((f"brace {brace.number}", brace.chains[0]),)
-    return tuple((f"brace {brace.number} part {i + 1}", c) for i, c in enumerate(brace.chains))
+        return ((names.brace(brace.number), brace.chains[0]),)
+    return tuple(
+        (names.brace_part(brace.number, place), chain)
+        for place, chain in enumerate(brace.chains, 1)
+    )
 
 
-def all_chains(framework: Framework) -> Iterator[tuple[str, Chain]]:
+def all_chains(framework: Framework) -> Iterator[tuple[Name, Chain]]:
     """Every chain, long or short, with its name."""
-    yield from ((f"chain {long.letter}", long.chain) for long in framework.chains)
+    yield from ((names.long_chain(long.letter), long.chain) for long in framework.chains)
     for brace in framework.braces:
         yield from short_chains(brace)
 
@@ -32,15 +37,14 @@ def takes_tying(chain: Chain) -> bool:
     return len(chain.links) > 2
 
 
-def pair_names(name: str, chain: Chain) -> tuple[str, ...]:
-    """Names of a chain's pairs; the chain's own name keeps them apart whatever joints are
-    called."""
-    return tuple(f"pair {i + 1} of {name}" for i in range(len(chain.pairs)))
+def pair_names(name: Name, chain: Chain) -> tuple[Name, ...]:
+    """Names of a chain's pairs."""
+    return tuple(names.pair(place, name) for place in range(1, len(chain.pairs) + 1))
 
 
-def prepared(name: str, chain: Chain) -> tuple[str, ...]:
+def prepared(name: Name, chain: Chain) -> tuple[Name, ...]:
     """Names of the pairs and the odd balloon that a chain is tied from."""
-    odd = () if chain.odd is None else (f"tied off {chain.odd}",)
+    odd = () if chain.odd is None else (names.tied_off(chain.odd),)
     return (*pair_names(name, chain), *odd)
 
 

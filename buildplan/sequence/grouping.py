@@ -16,6 +16,7 @@ from buildplan.sequence.colour_order import is_long
 from buildplan.sequence.model import Kind, Operation, Stage
 from buildplan.sequence.ordering import phase
 from buildplan.sequence.piece import Piece
+from buildplan.sequence.work_names import Name
 
 HEADS = (Kind.BRACE, Kind.SINGLE, Kind.JOIN, Kind.TURN_OVER)
 ASSEMBLING = (*HEADS, Kind.SETTLE, Kind.LOCK)
@@ -105,7 +106,7 @@ def _gathered(piece: Piece, ordered: Sequence[Operation]) -> list[Group]:
     return gathered
 
 
-def _sized_and_tied(tied: Operation, sizing: Mapping[str, Operation]) -> tuple[Operation, ...]:
+def _sized_and_tied(tied: Operation, sizing: Mapping[Name, Operation]) -> tuple[Operation, ...]:
     """What is tied at once when it has been sized, so that no open neck waits."""
     return (*(sizing[thing] for thing in tied.needs), tied)
 
@@ -162,7 +163,7 @@ def _rounds(piece: Piece, ordered: Sequence[Operation]) -> list[_Round]:
     chains: dict[str, list[Operation]] = {}  # that come in with a course, by letter
     for operation in ordered:
         if operation.kind in (Kind.CLOSE_RING, Kind.TAG):
-            chains.setdefault(operation.id.rpartition(" ")[2], []).append(operation)
+            chains.setdefault(operation.chain, []).append(operation)
             continue
         if chains and operation.kind is Kind.LAY:
             rounds += chains.values()
@@ -256,7 +257,7 @@ def _move(piece: Piece, head: Operation) -> Hashable:
         if parts[0] is not parts[1]:  # between two parts: told with all that are
             letters = tuple(part.name for part in parts if part is not None)
         return head.kind, letters, piece.keys(head.links)
-    brace = piece.brace[head.id]
+    brace = piece.framework.brace[head.brace]
     chains = tuple((_letters(piece, chain.joints), chain.closed) for chain in brace.chains)
     links = piece.framework.link
     shared = tuple(
@@ -267,7 +268,7 @@ def _move(piece: Piece, head: Operation) -> Hashable:
 
 def _cells(piece: Piece, head: Operation) -> tuple[str, ...]:
     if head.kind is Kind.BRACE:
-        found = [cell.name for cell in piece.cells_at(piece.brace[head.id])]
+        found = [cell.name for cell in piece.cells_at(piece.framework.brace[head.brace])]
         return tuple(dict.fromkeys(found)) or ((STRAIGHT,) if piece.framework.cells else ())
     if head.kind is Kind.SINGLE:
         cell = piece.cell_of_skipped.get(head.joints[0])

@@ -54,9 +54,7 @@ class Row:
     @property
     def brace(self) -> int | None:
         """The number of a brace in the piece."""
-        if self.kind is not Kind.BRACE:
-            return None
-        return int(self.head.id.rpartition(" ")[2])
+        return self.head.brace if self.kind is Kind.BRACE else None
 
 
 @dataclass(frozen=True)

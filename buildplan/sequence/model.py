@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 
 from buildplan.framework.model import End
+from buildplan.sequence.work_names import Name
 
 
 class Stage(StrEnum):
@@ -73,23 +74,24 @@ class Knot:
 class Operation:
     """One act of work.
 
-    `needs` and `makes` are names of things: `sized A1-A2`, `pair 3 of chain A`, `chain A`,
-    `ring A`, `laid`, `brace 3`, `lock A1`. An operation can be done once all it needs has
-    been made. `links` and `locks` are what it handles: what it brings into the piece (locks
-    by joint), or what it makes ready (see `adds`). `joints` are the joints at which hands
-    work, in the order of the work; along a chain every joint it runs through, so that the
-    first comes again at the end when the chain is to be closed. `balloon` is the key of
-    what a size operation sizes, and empty elsewhere. `adds` says whether what it handles
-    becomes part of the piece by it. `people` is how many it takes; `up` is the side that must
-    be up for it ("front" or "back"), empty where the piece is never turned
-    over. `course` numbers, from 1, the courses of what is built without braces; 0 elsewhere.
+    `needs` and `makes` are names of things (`work_names`). An operation can be done once all it
+    needs has been made. `links` and `locks` are what it handles: what it brings into the piece
+    (locks by joint), or what it makes ready (see `adds`). `joints` are the joints at which hands
+    work, in the order of the work; along a chain every joint it runs through, so that the first
+    comes again at the end when the chain is to be closed. `balloon` is the key of what a size
+    operation sizes, and empty elsewhere. `adds` says whether what it handles becomes part of the
+    piece by it. `people` is how many it takes; `up` is the side that must be up for it ("front" or
+    "back"), empty where the piece is never turned over. `course` numbers, from 1, the courses of
+    what is built without braces; 0 elsewhere. `chain` is the letter of the long chain that it
+    ties, closes or tags, `brace` the number of the brace that it ties or settles; empty and 0
+    elsewhere.
     """
 
-    id: str
+    id: Name
     kind: Kind
     stage: Stage
-    needs: tuple[str, ...]
-    makes: tuple[str, ...]
+    needs: tuple[Name, ...]
+    makes: tuple[Name, ...]
     links: tuple[str, ...] = ()
     locks: tuple[str, ...] = ()
     joints: tuple[str, ...] = ()
@@ -99,6 +101,8 @@ class Operation:
     people: int = 1
     up: str = ""
     course: int = 0
+    chain: str = ""
+    brace: int = 0
 
 
 @dataclass(frozen=True)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from buildplan.framework.model import Framework
+from buildplan.sequence import work_names as names
 from buildplan.sequence.assembly import assembling
 from buildplan.sequence.courses import Order, order_of
 from buildplan.sequence.model import Kind, Operation, Stage
@@ -36,12 +37,12 @@ def operations(
 def _finishing(made: Sequence[Operation], lifters: int) -> Iterator[Operation]:
     needed = {thing for operation in made for thing in operation.needs}
     loose = tuple(thing for op in made for thing in op.makes if thing not in needed)
-    yield Operation("inspect", Kind.INSPECT, Stage.FINISH, loose, ("inspected",))
+    yield Operation(names.INSPECT, Kind.INSPECT, Stage.FINISH, loose, (names.INSPECTED,))
     yield Operation(
-        id="stand up",
+        id=names.STAND_UP,
         kind=Kind.STAND_UP,
         stage=Stage.FINISH,
-        needs=("inspected",),
-        makes=("standing",),
+        needs=(names.INSPECTED,),
+        makes=(names.STANDING,),
         people=lifters,
     )

@@ -74,11 +74,6 @@ class Piece:
         return long.letter in self._counted
 
     @cached_property
-    def brace(self) -> Mapping[str, Brace]:
-        """Braces by the id of their operation."""
-        return {f"brace {brace.number}": brace for brace in self.framework.braces}
-
-    @cached_property
     def brought_by(self) -> Mapping[str, int]:
         """Number of the brace that brings each brace link."""
         return {link: brace.number for brace in self.framework.braces for link in brace.links}

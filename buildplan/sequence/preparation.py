@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 
 from buildplan.framework.model import End, Framework, LongChain
+from buildplan.sequence import work_names as names
 from buildplan.sequence.chains import (
     all_chains,
     chain_knots,
@@ -18,6 +19,7 @@ from buildplan.sequence.chains import (
 )
 from buildplan.sequence.courses import built_pieces, in_courses, loose_chains
 from buildplan.sequence.model import Kind, Knot, Operation, Stage
+from buildplan.sequence.work_names import Name
 
 TAG_EVERY = 5
 
@@ -26,35 +28,35 @@ def preparing(framework: Framework) -> Iterator[Operation]:
     """Size every balloon; tie pairs; tie off what has no partner; tie rounds two by two."""
     for link in framework.links:
         yield Operation(
-            id=f"size link {link.id}",
+            id=names.size_link(link.id),
             kind=Kind.SIZE,
             stage=Stage.SIZE,
             needs=(),
-            makes=(f"sized {link.id}",),
+            makes=(names.sized(link.id),),
             links=(link.id,),
             balloon=link.balloon,
         )
     for lock in framework.locks:
         yield Operation(
-            id=f"size rounds {lock.joint}",
+            id=names.size_rounds(lock.joint),
             kind=Kind.SIZE,
             stage=Stage.SIZE,
             needs=(),
-            makes=(f"rounds {lock.joint}",),
+            makes=(names.rounds(lock.joint),),
             locks=(lock.joint,),
             balloon=lock.balloon,
         )
     odd = list(framework.singles)
     for name, chain in all_chains(framework):
-        names = pair_names(name, chain)
+        pairs = pair_names(name, chain)
         for i, pair in enumerate(chain.pairs):
             joint = chain.joints[2 * i + 1]
             yield Operation(
-                id=names[i],
+                id=pairs[i],
                 kind=Kind.PAIR,
                 stage=Stage.PAIR,
-                needs=tuple(f"sized {link}" for link in pair),
-                makes=(names[i],),
+                needs=tuple(names.sized(link) for link in pair),
+                makes=(pairs[i],),
                 links=pair,
                 joints=(joint,),
                 knots=(Knot(joint, tuple((link, End.NECK) for link in pair)),),
@@ -63,20 +65,20 @@ def preparing(framework: Framework) -> Iterator[Operation]:
             odd.append(chain.odd)
     for link_id in odd:
         yield Operation(
-            id=f"tie off {link_id}",
+            id=names.tie_off(link_id),
             kind=Kind.TIE_OFF,
             stage=Stage.PAIR,
-            needs=(f"sized {link_id}",),
-            makes=(f"tied off {link_id}",),
+            needs=(names.sized(link_id),),
+            makes=(names.tied_off(link_id),),
             links=(link_id,),
         )
     for lock in framework.locks:
         yield Operation(
-            id=f"pair rounds {lock.joint}",
+            id=names.pair_rounds(lock.joint),
             kind=Kind.PAIR,
             stage=Stage.PAIR,
-            needs=(f"rounds {lock.joint}",),
-            makes=(f"twin rounds {lock.joint}",),
+            needs=(names.rounds(lock.joint),),
+            makes=(names.twin_rounds(lock.joint),),
             locks=(lock.joint,),
         )
 
@@ -86,25 +88,26 @@ def chaining(framework: Framework) -> Iterator[Operation]:
     loose = _loose(framework)
     for long in (long for long in framework.chains if long.letter not in loose):
         yield Operation(
-            id=f"chain {long.letter}",
+            id=names.long_chain(long.letter),
             kind=Kind.CHAIN,
             stage=Stage.CHAIN,
-            needs=prepared(f"chain {long.letter}", long.chain),
-            makes=(f"chain {long.letter}",),
+            needs=prepared(names.long_chain(long.letter), long.chain),
+            makes=(names.long_chain(long.letter),),
             links=long.chain.links,
             joints=walk(long.chain),
             knots=chain_knots(framework, long.chain),
             adds=not in_courses(framework.built_with(long.chain.joints[0])),
+            chain=long.letter,
         )
     for brace in framework.braces:
         for name, chain in short_chains(brace):
             if takes_tying(chain):
                 yield Operation(
-                    id=f"chain for {name}",
+                    id=names.short_chain(name),
                     kind=Kind.CHAIN,
                     stage=Stage.CHAIN,
                     needs=prepared(name, chain),
-                    makes=(f"chain for {name}",),
+                    makes=(names.short_chain(name),),
                     links=chain.links,
                     joints=walk(chain),
                     knots=chain_knots(framework, chain),
@@ -120,19 +123,20 @@ def closing(framework: Framework, course_of: Mapping[str, int]) -> Iterator[Oper
     for long in framework.chains:
         if long.chain.closed:
             yield Operation(
-                id=f"close {long.letter}",
+                id=names.close_ring(long.letter),
                 kind=Kind.CLOSE_RING,
                 stage=Stage.CLOSE_RINGS,
-                needs=(f"chain {long.letter}",),
-                makes=(f"ring {long.letter}",),
+                needs=(names.long_chain(long.letter),),
+                makes=(names.ring(long.letter),),
                 joints=(long.chain.joints[0],),
                 knots=(closing_knot(framework, long.chain),),
                 course=course_of.get(long.letter, 0),
+                chain=long.letter,
             )
 
 
-def _built(long: LongChain) -> str:
-    return f"ring {long.letter}" if long.chain.closed else f"chain {long.letter}"
+def _built(long: LongChain) -> Name:
+    return names.ring(long.letter) if long.chain.closed else names.long_chain(long.letter)
 
 
 def tagging(framework: Framework, course_of: Mapping[str, int]) -> Iterator[Operation]:
@@ -144,41 +148,41 @@ def tagging(framework: Framework, course_of: Mapping[str, int]) -> Iterator[Oper
         if counted:
             joints = tuple(j for i, j in enumerate(joints, 1) if i == 1 or i % TAG_EVERY == 0)
         yield Operation(
-            id=f"tag {long.letter}",
+            id=names.tag(long.letter),
             kind=Kind.TAG,
             stage=Stage.CLOSE_RINGS,
             needs=(_built(long),),
-            makes=(f"tags {long.letter}",),
+            makes=(names.tags(long.letter),),
             joints=joints,
             course=course_of.get(long.letter, 0),
+            chain=long.letter,
         )
 
 
-def laying(framework: Framework, part: str = "", after: Sequence[str] = ()) -> Operation:
+def laying(framework: Framework, part: str = "", after: Sequence[Name] = ()) -> Operation:
     """The laying of the chains of a piece with braces, or of those of a part that is built
     `after` another."""
-    of = f" {part}" if part else ""
     return Operation(
-        id=f"lay{of}",
+        id=names.lay(part),
         kind=Kind.LAY,
         stage=Stage.CLOSE_RINGS,
-        needs=(*(f"tags {long.letter}" for long in framework.chains), *after),
-        makes=(f"laid{of}",),
+        needs=(*(names.tags(long.letter) for long in framework.chains), *after),
+        makes=(names.laid(part),),
         joints=tuple(long.chain.joints[0] for long in framework.chains),
     )
 
 
 def coming_in(
-    framework: Framework, number: int, letters: Sequence[str], after: Sequence[str]
+    framework: Framework, number: int, letters: Sequence[str], after: Sequence[Name]
 ) -> Operation:
     """The laying of the chains that come in for a course, in reach of what stands."""
     chains = [long for long in framework.chains if long.letter in letters]
     return Operation(
-        id=f"lay course {number}",
+        id=names.lay_course(number),
         kind=Kind.LAY,
         stage=Stage.BRACE,
-        needs=(*(f"tags {long.letter}" for long in chains), *after),
-        makes=(f"laid course {number}",),
+        needs=(*(names.tags(long.letter) for long in chains), *after),
+        makes=(names.laid_course(number),),
         links=tuple(link for long in chains for link in long.chain.links),
         joints=tuple(dict.fromkeys(long.chain.joints[0] for long in chains)),
         adds=True,

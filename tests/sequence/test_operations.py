@@ -9,6 +9,7 @@ from sequence_pieces import STAR, listed, listed_pieces, tube, tubes
 
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import End, Framework
+from buildplan.sequence import work_names as names
 from buildplan.sequence.model import Kind, Operation
 from buildplan.sequence.operations import operations
 from buildplan.sequence.ordering import in_order
@@ -70,7 +71,7 @@ def test_each_brace_is_locked_before_the_next_but_where_they_meet(framework: Fra
     reached = [{j for chain in brace.chains for j in chain.joints} for brace in braces]
     for i in range(len(braces) - 1):
         for joint in reached[i].difference(*reached[i + 1 :]):
-            assert place[f"lock {joint}"] < place[f"brace {i + 2}"]
+            assert place[names.lock(joint)] < place[names.brace(i + 2)]
 
 
 @settings(max_examples=80)
@@ -80,7 +81,7 @@ def test_a_lock_comes_after_every_brace_that_is_tied_in_there(framework: Framewo
     place = {op.id: i for i, op in enumerate(in_order(operations(framework)))}
     for brace in framework.braces:
         for joint in {joint for chain in brace.chains for joint in chain.joints}:
-            assert place[f"brace {brace.number}"] < place[f"lock {joint}"]
+            assert place[names.brace(brace.number)] < place[names.lock(joint)]
 
 
 @settings(max_examples=80)
@@ -90,10 +91,10 @@ def test_a_single_comes_once_both_braces_of_its_cell_are_tied(framework: Framewo
     for cell in framework.cells:
         for link in (framework.link[s] for s in framework.singles):
             if link.start in cell.skipped:
-                assert place[f"single {link.id}"] > place[f"brace {cell.first}"]
-                assert place[f"single {link.id}"] > place[f"brace {cell.second}"]
-                assert place[f"lock {link.start}"] > place[f"single {link.id}"]
-                assert place[f"lock {link.finish}"] > place[f"single {link.id}"]
+                assert place[names.single(link.id)] > place[names.brace(cell.first)]
+                assert place[names.single(link.id)] > place[names.brace(cell.second)]
+                assert place[names.lock(link.start)] > place[names.single(link.id)]
+                assert place[names.lock(link.finish)] > place[names.single(link.id)]
 
 
 @settings(max_examples=60)
@@ -121,13 +122,15 @@ def test_every_end_of_a_listed_piece_is_tied_once_but_where_one_balloon_ends(
 
 def test_a_shared_joint_is_locked_after_the_brace_that_shares_it() -> None:
     order = [op.id for op in in_order(operations(tube(["straight", "tip", "straight"])))]
-    assert order.index("lock A2") < order.index("brace 3") < order.index("lock B2")
+    assert (
+        order.index(names.lock("A2")) < order.index(names.brace(3)) < order.index(names.lock("B2"))
+    )
 
 
 def test_a_run_of_fans_locks_the_shared_joint_after_the_last() -> None:
     order = [op.id for op in in_order(operations(tube(["straight"] + ["fan"] * 3)))]
-    assert order.index("brace 5") < order.index("lock B2")
-    assert order.index("lock A4") < order.index("brace 5")
+    assert order.index(names.brace(5)) < order.index(names.lock("B2"))
+    assert order.index(names.lock("A4")) < order.index(names.brace(5))
 
 
 def test_the_star_comes_to_its_known_numbers() -> None:

@@ -11,10 +11,13 @@ from buildplan.framework.model import Framework
 from buildplan.sequence.model import Kind, Operation, Stage
 from buildplan.sequence.operations import operations
 from buildplan.sequence.ordering import in_order, natural, needs_graph
+from buildplan.sequence.work_names import Name
 
 
 def act(name: str, needs: tuple[str, ...], makes: tuple[str, ...]) -> Operation:
-    return Operation(name, Kind.BRACE, Stage.BRACE, needs, makes)
+    return Operation(
+        Name(name), Kind.BRACE, Stage.BRACE, tuple(map(Name, needs)), tuple(map(Name, makes))
+    )
 
 
 def assert_order(ordered: tuple[Operation, ...]) -> None:

@@ -18,6 +18,7 @@ from buildplan.sequence.jobs import Job, jobs
 from buildplan.sequence.labour import MINUTES
 from buildplan.sequence.model import Operation, Step
 from buildplan.sequence.timetable import Place, Timetable, crew_of, latest_starts, timetable
+from buildplan.sequence.work_names import in_piece
 
 # An event names no day: any will do to count back from.
 _SOME_DAY = datetime(2000, 1, 10)
@@ -112,9 +113,9 @@ def numbered_on(steps: Sequence[Step], before: int, piece: str) -> tuple[Step, .
     def own(operation: Operation) -> Operation:
         return replace(
             operation,
-            id=f"{piece}: {operation.id}",
-            needs=tuple(f"{piece}: {thing}" for thing in operation.needs),
-            makes=tuple(f"{piece}: {thing}" for thing in operation.makes),
+            id=in_piece(piece, operation.id),
+            needs=tuple(in_piece(piece, thing) for thing in operation.needs),
+            makes=tuple(in_piece(piece, thing) for thing in operation.makes),
         )
 
     return tuple(
