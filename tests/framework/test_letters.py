@@ -13,7 +13,9 @@ from buildplan.design.reading import read_design
 from buildplan.framework.counts import multigraph
 from buildplan.framework.model import Framework, Role
 from buildplan.language.voice import Voice
-from buildplan.patterns.lettering import GLYPHS, HEIGHTS, can_draw, glyph, letter_joints
+from buildplan.patterns.alphabet import GLYPHS
+from buildplan.patterns.letter_rows import letter_joints
+from buildplan.patterns.lettering import HEIGHTS, can_draw, glyph
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.replay import replay
 from buildplan.sequence.steps import plan_steps
