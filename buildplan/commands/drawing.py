@@ -177,7 +177,7 @@ def gallery(
     for exhibit in exhibits:
         list_problems(folder / exhibit.file, exhibit.book.facts.problems, voice)
     title = voice.say("Gallery of designs")
-    write_whole(target, print_gallery(exhibits, PAPERS[paper.value], title))
+    write_whole(target, print_gallery(exhibits, PAPERS[paper.value], title, voice))
     typer.echo(target)
     if any(exhibit.book.facts.problems for exhibit in exhibits):
         raise ProblemsFoundError

@@ -61,7 +61,7 @@ def shopping(
     if csv is not None:
         write_whole(csv, csv_bytes(shopping_rows(found, voice)))
     if pdf is not None:
-        write_whole(pdf, print_shopping(found, PAPERS[paper.value]))
+        write_whole(pdf, print_shopping(found, PAPERS[paper.value], voice))
     typer.echo("\n".join(shopping_lines(found, voice)))
 
 
@@ -116,7 +116,7 @@ def _plan(asked: Event, file: Path, paper: PaperName, draft: bool, voice: Voice)
     built = [rebuilds(path, book, voice) for path, book in zip(paths, books, strict=True)]
     if not all(built):
         raise ProblemsFoundError
-    return plan_event(asked, books, found)
+    return plan_event(asked, books, found, voice)
 
 
 def _refuse_problems(
@@ -142,11 +142,12 @@ def _printed(plan: EventPlan, paper: PaperName, voice: Voice) -> tuple[tuple[str
     from buildplan.booklet.office.event_times import timetable_rows
     from buildplan.business.buying.csv_text import csv_bytes
     from buildplan.business.buying.shopping import shopping_rows
+    from buildplan.business.events.loading import load_of
     from buildplan.document.paper import PAPERS
 
     return (
-        (f"event-{paper.value}", ".pdf", print_event(plan, PAPERS[paper.value])),
+        (f"event-{paper.value}", ".pdf", print_event(plan, PAPERS[paper.value], voice)),
         ("shopping", ".csv", csv_bytes(shopping_rows(plan.shopping, voice))),
-        ("timetable", ".csv", csv_bytes(timetable_rows(plan))),
-        ("load", ".csv", csv_bytes(load_rows(plan))),
+        ("timetable", ".csv", csv_bytes(timetable_rows(plan, voice))),
+        ("load", ".csv", csv_bytes(load_rows(plan, load_of(plan, voice), voice))),
     )

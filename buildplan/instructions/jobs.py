@@ -21,7 +21,8 @@ _TITLES: Mapping[JobKind, str] = {
     JobKind.LONG_CHAINS: mark("Long chains"),
     JobKind.SHORT_CHAINS: mark("Short chains"),
     JobKind.LAY_OUT: mark("Lay out"),
-    JobKind.LOOK_OVER: mark("Look over and stand up"),
+    JobKind.LOOK_OVER: mark("Look over"),
+    JobKind.STAND_UP: mark("Stand up"),
 }
 
 

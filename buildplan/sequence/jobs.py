@@ -27,6 +27,7 @@ class JobKind(Enum):
     LAY_OUT = auto()
     RUN = auto()
     LOOK_OVER = auto()
+    STAND_UP = auto()
 
 
 @dataclass(frozen=True)
@@ -83,16 +84,15 @@ def jobs(steps: Sequence[Step]) -> tuple[Job, ...]:
     for step in steps:
         if step.number not in told:
             apart.setdefault(_kind(step), []).append(step)
-    after = apart.pop(JobKind.LOOK_OVER, [])
+    after = [(k, apart.pop(k), ()) for k in (JobKind.LOOK_OVER, JobKind.STAND_UP) if k in apart]
     found = [(kind, members, ()) for kind, members in apart.items()]
     runs = [
         (JobKind.RUN, run, tuple(row for step in run for row in _rows(step)))
         for run in _runs(on_the_piece)
     ]
-    last = [(JobKind.LOOK_OVER, after, ())] if after else []
     return tuple(
         Job(number, kind, tuple(members), rows, all(step.kind in PORTABLE for step in members))
-        for number, (kind, members, rows) in enumerate([*found, *runs, *last], 1)
+        for number, (kind, members, rows) in enumerate([*found, *runs, *after], 1)
     )
 
 
@@ -104,7 +104,7 @@ def _kind(step: Step) -> JobKind:
         return JobKind.LONG_CHAINS if first.adds else JobKind.SHORT_CHAINS
     if step.kind in (Kind.CLOSE_RING, Kind.TAG, Kind.LAY):
         return JobKind.LAY_OUT
-    return JobKind.LOOK_OVER
+    return JobKind.STAND_UP if step.kind is Kind.STAND_UP else JobKind.LOOK_OVER
 
 
 def _on_the_piece(steps: Sequence[Step]) -> list[Step]:

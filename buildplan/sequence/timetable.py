@@ -6,7 +6,7 @@ closing, laying and all that follows is done where the piece will stand.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from enum import StrEnum
@@ -112,16 +112,22 @@ def timetable(
     minutes: Mapping[str, float],
     in_workshop: bool = True,
     piece_of: Mapping[int, str] | None = None,
+    built: Collection[str] = (),
 ) -> Timetable:
     """Share the operations of `steps` among `crew`. `minutes` replaces remembered times by
     kind (see `labour`); without `in_workshop` all is done on site, in one part. `piece_of`
-    names the piece of each step, by its number, when several are built at once."""
+    names the piece of each step, by its number, when several are built at once; those of `built`
+    are built in the workshop and only stood up on site."""
     everyone_ties = all(TIE in person.skills for person in crew)
     works = _works(steps, everyone_ties, piece_of or {})
     places = [Place.WORKSHOP, Place.SITE] if in_workshop else [Place.SITE]
     parts = []
     for place in places:
-        here = [w for w in works if not in_workshop or (place is Place.WORKSHOP) == w.portable]
+        here = [
+            work
+            for work in works
+            if not in_workshop or (place is Place.WORKSHOP) == _beforehand(work, built)
+        ]
         if here:
             parts.append(_part(place, here, crew, minutes))
     short_of = {work.step: work.people for work in works if work.people > len(crew)}
@@ -159,6 +165,11 @@ class _Work:
     @property
     def portable(self) -> bool:
         return self.kind in PORTABLE
+
+
+def _beforehand(work: _Work, built: Collection[str]) -> bool:
+    """Whether work is done in the workshop where there is one."""
+    return work.portable or (work.piece in built and work.kind is not Kind.STAND_UP)
 
 
 def _works(steps: Sequence[Step], everyone_ties: bool, piece_of: Mapping[int, str]) -> list[_Work]:

@@ -50,6 +50,7 @@ class FileKind(Kind):
     TOO_LONG = auto()
     OUT_OF_RANGE = auto()
     NOT_FINITE = auto()
+    NO_UNITS = auto()
     # what keys name
     NO_SUCH_BALLOON = auto()
     WRONG_KIND_OF_BALLOON = auto()

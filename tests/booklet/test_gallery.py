@@ -16,6 +16,7 @@ from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
 from buildplan.evaluation.evaluating import resting_shape
 from buildplan.framework.counts import balloon_counts, multigraph
+from buildplan.language.voice import Voice
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.reach import find_reach
 from buildplan.sequence.replay import replay
@@ -54,8 +55,8 @@ def test_sheets_and_index_name_every_piece() -> None:
     files = [DESIGNS / "gallery" / f"{n}.yaml" for n in ("lamp_octahedron", "lamp_cuboctahedron")]
     books = [gather_book(read_design(file), PAPERS["a4"], "in", "training") for file in files]
     exhibits = [Exhibit(file.name, book) for file, book in zip(files, books, strict=True)]
-    data = print_gallery(exhibits, PAPERS["a4"], "Gallery of designs")
-    assert data == print_gallery(exhibits, PAPERS["a4"], "Gallery of designs")
+    data = print_gallery(exhibits, PAPERS["a4"], "Gallery of designs", Voice())
+    assert data == print_gallery(exhibits, PAPERS["a4"], "Gallery of designs", Voice())
     pages = [
         " ".join(page.extract_text().split()) for page in pypdf.PdfReader(io.BytesIO(data)).pages
     ]
@@ -75,7 +76,7 @@ def test_a_long_index_goes_on_on_another_page() -> None:
     file = DESIGNS / "gallery" / "lamp_octahedron.yaml"
     book = gather_book(read_design(file), PAPERS["letter"], "in", "training")
     exhibits = [Exhibit(f"a/rather/long/name/of/a/file/{n}.yaml", book) for n in range(60)]
-    data = print_gallery(exhibits, PAPERS["letter"], "Gallery of designs")
+    data = print_gallery(exhibits, PAPERS["letter"], "Gallery of designs", Voice())
     pages = pypdf.PdfReader(io.BytesIO(data)).pages
     indexes = [page for page in pages if "a/rather/long" in page.extract_text()]
     assert len(indexes) >= 2

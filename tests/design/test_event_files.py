@@ -68,7 +68,45 @@ FORM = [
     ("crew: 3", "labour: {sizing: 1}", 7, "labour.sizing", "unknown key", "size"),
     ('"10:00"', '"25:00"', 7, "opening", "not a time of day", '"10:00"'),
     ('"10:00"', "10", 7, "opening", "must be text", "quotes"),
+    ("count: 2", "travels: by air", 5, "designs[1].travels", "by air", "built"),
+    ("crew: 3", "crew: 3\nloading: -5", 7, "loading", "at least 0", "minutes"),
 ]
+
+VAN = "vehicles:\n  - {name: van, length: 2.4 m, width: 1.7 m, height: 140 cm}\n"
+DOORS = "doors:\n  - {name: front door, width: 90 cm, height: 2.1 m}\n"
+# what stands below, the path of the mistake, words of the message, words of the suggestion
+BELOW = [
+    (VAN.replace("2.4 m", "240"), "vehicles[0].length", "nothing says what 240 is in", "240 cm"),
+    (DOORS.replace("90 cm", "900 cm cm"), "doors[0].width", "number", "clear width"),
+    (DOORS.replace("width", "wide"), "doors[0].wide", "unknown key", "width"),
+    (DOORS + DOORS[7:], "doors[1].name", "listed twice", "name of its own"),
+    (VAN.replace("name: van, ", ""), "vehicles[0].name", "missing", "called"),
+    ("bag: {length: 60 cm, width: 60 cm}\n", "bag.height", "missing", "full bag"),
+    ("units: metres\n", "units", "metres", "cm"),
+]
+
+
+@pytest.mark.parametrize(("below", "path", "message", "suggestion"), BELOW)
+def test_each_mistake_in_vehicles_doors_and_bags(
+    event: Path, below: str, path: str, message: str, suggestion: str
+) -> None:
+    event.write_text(EVENT + below)
+    with pytest.raises(DesignProblemsError) as found:
+        read_event(event)
+    (problem,) = [p for p in found.value.problems if p.path == path]
+    assert message in Voice().tell(problem.message)
+    assert suggestion in suggestion_words(problem.suggestion, Voice())
+
+
+def test_lengths_are_read_in_any_units(event: Path) -> None:
+    event.write_text(EVENT + VAN + DOORS)
+    read = read_event(event)
+    assert (read.vehicles[0].length, read.vehicles[0].height) == (240, 140)
+    assert (read.doors[0].width, read.doors[0].height) == (90, 210)
+    bare = "units: in\n" + VAN.replace("2.4 m", "100")
+    event.write_text(EVENT + bare)
+    # the international inch is 25.4 mm
+    assert read_event(event).vehicles[0].length == pytest.approx(254)
 
 
 @pytest.mark.parametrize(("old", "new", "line", "path", "message", "suggestion"), FORM)

@@ -8,14 +8,10 @@ from collections.abc import Sequence
 
 from buildplan.booklet.common.book import Book
 from buildplan.design.measures import Units, length_words
+from buildplan.evaluation.ballast import DRAUGHT_M_PER_S, ballast_kg, sand_l, water_l
 from buildplan.evaluation.figures import KG_PER_LB, speed_words
 from buildplan.language.voice import Voice
 
-# A draught from a door (from memory).
-DRAUGHT_M_PER_S = 2.0
-# Against people who brush past, even where the air is still (from memory).
-LEAST_BALLAST_KG = 5.0
-STILL_AIR_M_PER_S = 0.05
 LITRES_PER_CUBIC_FOOT = 28.316846592
 
 
@@ -60,25 +56,21 @@ def _follows(before: str, label: str) -> bool:
     return int(other[2]) == int(one[2]) + 1
 
 
-def ballast_kg(book: Book, gust_m_per_s: float) -> float:
-    """Ballast on the foot that holds a gust, at the safe end of the estimate.
-
-    Drag's moment goes with the square of the speed and just tips the bare piece, of mass m, at
-    the speed v0; so ballast at the same arm is m ((v / v0)^2 - 1).
-    """
-    mass, tips_at = book.examination.mass.low, book.examination.wind.tips_at.low
-    needed = mass * ((gust_m_per_s / max(tips_at, STILL_AIR_M_PER_S)) ** 2 - 1)
-    return max(LEAST_BALLAST_KG, float(math.ceil(round(needed, 6))))
-
-
 def mass_words(mass_kg: float, voice: Voice) -> str:
     """Ballast, whole kilograms and pounds: `54 kg (120 lb)`."""
     return voice.say("{kg} kg ({lb} lb)", kg=round(mass_kg), lb=math.ceil(mass_kg / KG_PER_LB))
+
+
+def filled_words(mass_kg: float, voice: Voice) -> str:
+    """Ballast by what it fills: `12 L of water, or 8 L of dry sand`."""
+    return voice.say(
+        "{water} L of water, or {sand} L of dry sand", water=water_l(mass_kg), sand=sand_l(mass_kg)
+    )
 
 
 def ballast_words(book: Book) -> str:
     """What holds the piece indoors, for the load list."""
     voice = book.voice
     gust = speed_words(DRAUGHT_M_PER_S, book.units, voice)
-    mass = mass_words(ballast_kg(book, DRAUGHT_M_PER_S), voice)
+    mass = mass_words(ballast_kg(book.examination), voice)
     return voice.say("{mass} in all, for a draught of {gust} (estimate)", mass=mass, gust=gust)

@@ -8,24 +8,24 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.loads import (
-    DRAUGHT_M_PER_S,
-    ballast_kg,
     balloon_words,
     bulk_words,
     joints_words,
     mass_words,
 )
 from buildplan.booklet.common.manner import hold_words
-from buildplan.booklet.common.placing import poses
 from buildplan.business.buying.packing import Bag
 from buildplan.design.measures import size_words
 from buildplan.document.blocks import Items, heading
 from buildplan.document.layout import beside
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong
+from buildplan.evaluation.ballast import DRAUGHT_M_PER_S, ballast_kg
 from buildplan.evaluation.figures import speed_words
+from buildplan.evaluation.passing_words import pose_how, pose_name
 from buildplan.language.messages import mark
 from buildplan.language.phrases import sentences
+from buildplan.shape.carrying import poses, whole
 
 # Speeds that ballast is told for; outdoors the ends of Beaufort 2 and 3 (mean speeds: gusts run
 # above them).
@@ -52,13 +52,13 @@ def arriving(book: Book, packed: Sequence[Bag]) -> list[Flowable]:
     units, facts = book.units, book.facts
     rows = tuple(
         (
-            f"{strong(pose.name)}: {plain(pose.how)}",
+            f"{strong(pose_name(pose, voice))}: {plain(pose_how(pose, voice))}",
             voice.tell(size_words(pose.width_m, units)),
             voice.tell(size_words(pose.height_m, units)),
             voice.tell(size_words(pose.length_m, units)),
             "",
         )
-        for pose in poses(book.framework, book.shape, voice)
+        for pose in poses(whole(book.framework, book.shape))
     )
     measured = tuple((voice.say(name), "", "", "", "") for name in OPENINGS)
     bulk = bulk_words(sum(bag.bulk_m3 for bag in packed), units, voice)
@@ -176,7 +176,7 @@ def arriving(book: Book, packed: Sequence[Bag]) -> list[Flowable]:
                 (
                     voice.say(name),
                     speed_words(gust, units, voice),
-                    mass_words(ballast_kg(book, gust), voice),
+                    mass_words(ballast_kg(book.examination, gust), voice),
                 )
                 for name, gust in WINDS
             ),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 from buildplan.drawing.fonts import text_width
@@ -74,8 +74,13 @@ def timed_jobs(part: Part, jobs: Sequence[Job]) -> tuple[Timed, ...]:
 
 def who_words(timed: Timed, voice: Voice) -> str:
     """`1 and 2: sizes, pairs` or `1: braces, singles; 2: locks`."""
+    return act_words(timed.acts, voice)
+
+
+def act_words(acts_of: Mapping[int, Sequence[Kind]], voice: Voice) -> str:
+    """What each person (a place in the crew) does, who do the same together."""
     together: dict[tuple[str, ...], list[int]] = {}
-    for person, kinds in timed.acts.items():
+    for person, kinds in acts_of.items():
         acts = tuple(dict.fromkeys(act_word(kind, voice) for kind in kinds))
         together.setdefault(acts, []).append(person + 1)
     return "; ".join(f"{_people(who, voice)}: {', '.join(acts)}" for acts, who in together.items())

@@ -1,134 +1,253 @@
-"""What goes on the vehicle for an event: bags by piece, then what serves all of them, once."""
+"""What goes on each vehicle of an event: bags by piece, grouped, each with a box to tick."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
 from reportlab.platypus import Flowable
 
+from buildplan.booklet.common.loads import bulk_words, mass_words
 from buildplan.booklet.common.needs import TOOLS
+from buildplan.booklet.office.event_ways import sides_words
 from buildplan.business.buying.csv_text import Cell
 from buildplan.business.buying.money import balloon_words
-from buildplan.business.buying.packing import bags
 from buildplan.business.events.event_plan import Copy, EventPlan
+from buildplan.business.events.loading import Item, Load, LoadKind, ballast_of, by_item
+from buildplan.business.events.stowing import Box, volume_m3
 from buildplan.document.blocks import Items, Words, heading
+from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong
-from buildplan.language.speaking import mark, say, say_count, say_in, spoken_voice, whole
+from buildplan.evaluation.ballast import sand_l, water_l
+from buildplan.language.voice import Voice
 
-# Headings of the load list.
-BAGS, SPARES = mark("Bags"), mark("Spares, not inflated")
-TOOLS_TAKEN, HOLDING_DOWN = mark("Tools"), mark("To hold it down")
-PAPERS = mark("Papers")
-CLOSE = 2.5
+CLOSE_ROWS = 2.0
+TICK = "☐"
 
 
 @dataclass(frozen=True)
-class Load:
-    """One thing on the load list: for which piece (empty for all), under which heading (a
-    marked message), and how many balloons it holds. A bag has its label."""
+class LoadLine:
+    """Boxes of a design's pieces that are loaded alike: what they are, what is in each, how many
+    there are, and how many balloons they hold in all."""
 
-    piece: str
-    part: str
+    design: int
     what: str
-    balloons: int | None = None
-    label: str = ""
+    holds: str
+    boxes: int
+    balloons: int
 
 
-def load_list(plan: EventPlan) -> list[Load]:
-    """All that goes on the vehicle: bags by piece, then what serves all of them, once."""
-    units = plan.shopping.units
-    loads = [
-        Load(copy.name, BAGS, bag.holds, bag.balloons, bag.label)
-        for copy in plan.copies
-        for bag in bags(copy.book.framework, spoken_voice())
-    ]
-    loads += [
-        Load("", SPARES, balloon_words(purchase, units, spoken_voice()), purchase.spare)
-        for purchase in plan.shopping.purchases
-        if purchase.spare
-    ]
-    loads += [Load("", TOOLS_TAKEN, say(tool)) for tool in TOOLS]
-    loads += [
-        Load(
-            copy.name,
-            HOLDING_DOWN,
-            _holding_down(copy.book.shape.standing.feet),
-        )
-        for copy in plan.copies
-    ]
-    papers = [
-        *(say("the booklet of {piece}", piece=n) for n in dict.fromkeys(_names(plan.copies))),
-        say("these pages, and a pen"),
-        say("first aid kit; the venue's telephone number"),
-    ]
-    return loads + [Load("", PAPERS, what) for what in papers]
+def load_lines(plan: EventPlan, load: Load, boxes: Iterable[Box], voice: Voice) -> list[LoadLine]:
+    """Boxes of the pieces, design by design, the pieces of a design together and chains of one
+    length on one line."""
+    groups: dict[tuple[object, ...], list[tuple[Item, int]]] = {}
+    for number, count in by_item(boxes).items():
+        item = load.items[number]
+        if item.piece is not None and item.kind in (LoadKind.BAG, LoadKind.WHOLE):
+            design = plan.copies[item.piece].design
+            groups.setdefault((design, *_alike(item)), []).append((item, count))
+    return [_line(plan, group, voice) for group in groups.values()]
 
 
-def _names(copies: Sequence[Copy]) -> list[str]:
-    return [copy.book.facts.name for copy in copies]
+def _alike(item: Item) -> tuple[object, ...]:
+    """What bags that stand on one line have in common."""
+    if item.bag is None:
+        return (item.kind,)
+    if item.chain:
+        return ("chains", tuple(sorted(item.bag.counts.items())))
+    return (item.bag.label,)
 
 
-def _holding_down(feet: Sequence[str]) -> str:
-    if len(feet) == 1:
-        return say("ballast and soft ties, no wire, for joint {joint}", joint=feet[0])
-    return say("ballast and soft ties, no wire, for {number} joints on the floor", number=len(feet))
+def _line(plan: EventPlan, group: Sequence[tuple[Item, int]], voice: Voice) -> LoadLine:
+    first = group[0][0]
+    assert first.piece is not None, "lines are of pieces"
+    copy, count = plan.copies[first.piece], sum(number for _, number in group)
+    if first.bag is None:
+        facts, units = copy.book.facts, plan.units
+        size = sides_words((facts.width_m, facts.height_m, facts.depth_m), units, voice)
+        what, balloons = voice.say("Whole, {size}", size=size), facts.total * count
+        return LoadLine(copy.design, what, voice.say("built in the workshop"), count, balloons)
+    # a label's balloons are shared among its bags
+    balloons = sum(
+        round(item.bag.balloons * number / len(item.boxes)) for item, number in group if item.bag
+    )
+    if not first.chain:
+        return LoadLine(copy.design, first.bag.label, first.bag.holds, count, balloons)
+    letters = list(dict.fromkeys(item.chain for item, _ in group))
+    what = (
+        first.bag.label
+        if len(letters) == 1
+        else voice.say("Chains {letters}", letters=voice.listed(letters))
+    )
+    holds = voice.say_count(
+        "{number} balloon, first joint marked, ends free",
+        "{number} balloons each, first joint marked, ends free",
+        first.bag.balloons,
+    )
+    return LoadLine(copy.design, what, holds, count, balloons)
 
 
-def load_blocks(plan: EventPlan) -> list[Flowable]:
-    loads = load_list(plan)
+def load_blocks(plan: EventPlan, load: Load, voice: Voice) -> list[Flowable]:
+    """The load list: a table for each vehicle, then what serves all pieces."""
     blocks: list[Flowable] = [
         Words(
-            say(
+            voice.say(
                 "Every bag carries the name of its piece and its own label: write both on it "
                 "before it is filled."
             ),
-            after=8,
+            after=6,
         )
     ]
-    for copy in plan.copies:
-        own = [one for one in loads if one.piece == copy.name and one.label]
-        balloons = sum(one.balloons or 0 for one in own)
-        blocks += [
-            heading(
-                say_count(
-                    "{piece}: {number} bag, {balloons} balloons",
-                    "{piece}: {number} bags, {balloons} balloons",
-                    len(own),
-                    piece=copy.name,
-                    balloons=balloons,
-                )
-            ),
-            Items(tuple(_load_words(one) for one in own), ticked=True, gap=CLOSE),
-        ]
-    shared = [one for one in loads if not one.label]
-    for part in dict.fromkeys(one.part for one in shared):
-        these = [one for one in shared if one.part == part]
-        blocks += [heading(say(part)), Items(tuple(_load_words(one) for one in these), ticked=True)]
-    return blocks
+    for number, vehicle in enumerate(load.vehicles):
+        blocks += _table(plan, load, load.aboard(number), vehicle.name, voice)
+    if not load.vehicles:
+        blocks += _table(plan, load, load.boxes, voice.say("All pieces"), voice)
+    else:
+        name = voice.say("No place found (go twice)")
+        blocks += _table(plan, load, load.stowed.left, name, voice)
+    return [*blocks, *_for_all(plan, voice)]
 
 
-def _load_words(load: Load) -> str:
-    if load.label:
-        return f"{strong(load.label)}: {plain(load.what)}"
-    words = plain(load.what)
-    if load.balloons is not None:
-        count = strong(whole(load.balloons))
-        words = say("{count} {balloons}", count=count, balloons=words)
-    return f"{strong(load.piece)}: {words}" if load.piece else words
+def _table(
+    plan: EventPlan, load: Load, boxes: Sequence[Box], name: str, voice: Voice
+) -> list[Flowable]:
+    rows: list[tuple[str, ...]] = []
+    design = None
+    for line in load_lines(plan, load, boxes, voice):
+        piece = strong(_piece(plan, line.design, voice)) if line.design != design else ""
+        design = line.design
+        ticks = " ".join([TICK] * line.boxes)
+        rows.append((piece, plain(line.what), plain(line.holds), ticks))
+    heavy = [_heavy(plan, load, number, count, voice) for number, count in by_item(boxes).items()]
+    rows += [row for row in heavy if row]
+    if not rows:
+        return []
+    head = (
+        voice.say("Piece"),
+        voice.say("Label"),
+        voice.say("Holds"),
+        voice.say_in("column of boxes to tick", "Loaded"),
+    )
+    title = voice.say_count(
+        "{name}: {number} box, {bulk}",
+        "{name}: {number} boxes, {bulk}",
+        len(boxes),
+        name=name,
+        bulk=bulk_words(volume_m3(boxes), plan.units, voice),
+    )
+    return [heading(title), Grid(head, rows, (96, 104, 190, 100), pad=CLOSE_ROWS, after=10)]
 
 
-def load_rows(plan: EventPlan) -> list[list[Cell]]:
-    """The load list as rows of a table, the head first."""
-    rows: list[list[Cell]] = [
-        [
-            say_in("column", "piece"),
-            say_in("column", "part"),
-            say_in("column", "what"),
-            say_in("column", "balloons"),
-        ]
+def _piece(plan: EventPlan, design: int, voice: Voice) -> str:
+    copy = next(one for one in plan.copies if one.design == design)
+    name = copy.book.facts.name
+    return name if copy.of == 1 else voice.say("{times} x {piece}", times=copy.of, piece=name)
+
+
+def _heavy(
+    plan: EventPlan, load: Load, number: int, count: int, voice: Voice
+) -> tuple[str, ...] | None:
+    """A row of tools or ballast; None for what is neither."""
+    item = load.items[number]
+    ticks = " ".join([TICK] * count)
+    if item.kind is LoadKind.TOOLS:
+        return (strong(voice.say("All pieces")), voice.say("Tools"), voice.say("see below"), ticks)
+    if item.kind is LoadKind.BALLAST and item.piece is not None:
+        holds = voice.say("up to 10 kg (22 lb): 10 L of water, or 7 L of dry sand")
+        name = plan.copies[item.piece].name
+        return (strong(name), voice.say("Ballast"), plain(holds), ticks)
+    return None
+
+
+def _for_all(plan: EventPlan, voice: Voice) -> list[Flowable]:
+    """Spares, tools, what holds the pieces down, papers."""
+    return [
+        block
+        for title, lines in shared_lists(plan, voice)
+        for block in (heading(title), Items(tuple(map(plain, lines)), ticked=True, gap=2.5))
     ]
-    for one in load_list(plan):
-        what = f"{one.label}: {one.what}" if one.label else one.what
-        rows.append([one.piece, say(one.part), what, one.balloons])
-    return rows
+
+
+def shared_lists(plan: EventPlan, voice: Voice) -> list[tuple[str, list[str]]]:
+    """What is taken once for all pieces, list by list."""
+    units = plan.units
+    spares = [
+        voice.say(
+            "{count} {balloons}",
+            count=purchase.spare,
+            balloons=balloon_words(purchase, units, voice),
+        )
+        for purchase in plan.shopping.purchases
+        if purchase.spare
+    ]
+    papers = [
+        *(voice.say("the booklet of {piece}", piece=copy.book.facts.name) for copy in plan.firsts),
+        voice.say("these pages, and a pen"),
+        voice.say("first aid kit; the venue's telephone number"),
+    ]
+    return [
+        (voice.say("Spares, not inflated"), spares),
+        (voice.say("Tools"), [voice.say(tool) for tool in TOOLS]),
+        (voice.say("To hold it down"), list(_holding_down(plan, voice))),
+        (voice.say("Papers"), papers),
+    ]
+
+
+def _holding_down(plan: EventPlan, voice: Voice) -> Iterator[str]:
+    for copy, mass in zip(plan.copies, ballast_of(plan.copies), strict=True):
+        yield voice.say(
+            "{piece}: {mass}, {water} L of water or {sand} L of dry sand, {where}",
+            piece=copy.name,
+            mass=mass_words(mass, voice),
+            water=water_l(mass),
+            sand=sand_l(mass),
+            where=_on(copy, voice),
+        )
+    yield voice.say("soft ties or webbing, no wire")
+
+
+def _on(copy: Copy, voice: Voice) -> str:
+    feet = copy.book.shape.standing.feet
+    if len(feet) == 1:
+        return voice.say("at joint {joint}", joint=feet[0])
+    return voice.say("the same on each of {number} joints on the floor", number=len(feet))
+
+
+def load_rows(plan: EventPlan, load: Load, voice: Voice) -> list[list[Cell]]:
+    """The load list as rows of a table, the head first: boxes by vehicle (none where no vehicles
+    are named or no place was found), then what is taken for all pieces."""
+    head: list[Cell] = [
+        voice.say_in("column", "vehicle"),
+        voice.say_in("column", "piece"),
+        voice.say_in("column", "part"),
+        voice.say_in("column", "what"),
+        voice.say_in("column", "boxes"),
+        voice.say_in("column", "balloons"),
+        voice.say_in("column", "litres"),
+        voice.say_in("column", "kg"),
+    ]
+    placed = [(vehicle.name, load.aboard(number)) for number, vehicle in enumerate(load.vehicles)]
+    rows = [
+        _row(plan, load.items[number], vehicle, count, voice)
+        for vehicle, boxes in [*placed, ("", load.stowed.left)]
+        for number, count in by_item(boxes).items()
+    ]
+    for title, lines in shared_lists(plan, voice):
+        rows += [["", "", title, line, None, None, None, None] for line in lines]
+    return [head, *rows]
+
+
+def _row(plan: EventPlan, item: Item, vehicle: str, boxes: int, voice: Voice) -> list[Cell]:
+    name = "" if item.piece is None else plan.copies[item.piece].name
+    share = boxes / len(item.boxes)
+    litres = round(1000 * sum(box.volume_m3 for box in item.boxes) * share)
+    what, part, balloons = "", voice.say("Tools"), None
+    if item.bag is not None:
+        part, balloons = voice.say("Bags"), round(item.bag.balloons * share)
+        what = f"{item.bag.label}: {item.bag.holds}"
+    elif item.kind is LoadKind.BALLAST:
+        part = voice.say("Ballast")
+    elif item.piece is not None:
+        part = voice.say("Whole")
+        balloons = plan.copies[item.piece].book.facts.total
+    return [vehicle, name, part, what, boxes, balloons, litres, round(item.mass_kg * share, 1)]

@@ -19,7 +19,7 @@ from buildplan.document.tables import Cell, Grid
 from buildplan.document.text import BODY, SMALL, plain, strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.scene import finished_picture
-from buildplan.language.speaking import say, say_count, spoken_voice, whole
+from buildplan.language.voice import Voice
 
 ACROSS, DOWN = 2, 3
 INDEX_SHARES = (22.5, 30.5, 10.0, 29.5, 7.5)
@@ -40,40 +40,50 @@ def is_design_file(file: Path) -> bool:
         return any(line.startswith("buildplan:") for line in lines)
 
 
-def print_gallery(exhibits: Sequence[Exhibit], paper: Paper, title: str) -> bytes:
+def print_gallery(exhibits: Sequence[Exhibit], paper: Paper, title: str, voice: Voice) -> bytes:
     """The index and the contact sheets as one tagged PDF. The same designs give the same bytes."""
     each = ACROSS * DOWN
     sheets = [
-        _sheet(exhibits[start : start + each], 1 + start // each, paper)
+        _sheet(exhibits[start : start + each], 1 + start // each, paper, voice)
         for start in range(0, len(exhibits), each)
     ]
-    sections = [_index(exhibits, sheets, title), *sheets]
-    return print_document(Document(sections, paper, spoken_voice(), title, foot=title))
+    sections = [_index(exhibits, sheets, title, voice), *sheets]
+    return print_document(Document(sections, paper, voice, title, foot=title))
 
 
-def _size(book: Book) -> str:
+def _size(book: Book, voice: Voice) -> str:
     facts = book.facts
     width, height = (size_words(side, book.units) for side in (facts.width_m, facts.height_m))
-    return say("{width} x {height}", width=width, height=height)
+    return voice.say("{width} x {height}", width=width, height=height)
 
 
-def _index(exhibits: Sequence[Exhibit], sheets: Sequence[Section], title: str) -> Section:
+def _index(
+    exhibits: Sequence[Exhibit], sheets: Sequence[Section], title: str, voice: Voice
+) -> Section:
     """Every design, and the sheet that shows it."""
     rows: list[tuple[Cell, ...]] = []
     for number, exhibit in enumerate(exhibits):
         facts = exhibit.book.facts
-        name = say("{piece} (has problems)", piece=facts.name) if facts.problems else facts.name
+        name = (
+            voice.say("{piece} (has problems)", piece=facts.name) if facts.problems else facts.name
+        )
         rows.append(
             (
                 plain(name),
                 plain(exhibit.file),
-                whole(facts.total),
-                _size(exhibit.book),
+                voice.whole(facts.total),
+                _size(exhibit.book, voice),
                 PageNumber(sheets[number // (ACROSS * DOWN)].place),
             )
         )
-    head = (say("Piece"), say("File"), say("Balloons"), say("Width x height"), say("Page"))
-    words = say_count(
+    head = (
+        voice.say("Piece"),
+        voice.say("File"),
+        voice.say("Balloons"),
+        voice.say("Width x height"),
+        voice.say("Page"),
+    )
+    words = voice.say_count(
         "{number} design, {balloons} balloons in all. Sizes are estimates.",
         "{number} designs, {balloons} balloons in all. Sizes are estimates.",
         len(exhibits),
@@ -83,11 +93,11 @@ def _index(exhibits: Sequence[Exhibit], sheets: Sequence[Section], title: str) -
     return Section(title, [table, Words(plain(words), SMALL)], titled=True)
 
 
-def _sheet(exhibits: Sequence[Exhibit], number: int, paper: Paper) -> Section:
-    title = say("Contact sheet {number}", number=number)
+def _sheet(exhibits: Sequence[Exhibit], number: int, paper: Paper, voice: Voice) -> Section:
+    title = voice.say("Contact sheet {number}", number=number)
     width = (paper.measure - GAP * (ACROSS - 1)) / ACROSS
     height = (paper.top - paper.bottom - TITLE_ROOM) / DOWN - CAPTION
-    shown = [_exhibit(exhibit, width, height) for exhibit in exhibits]
+    shown = [_exhibit(exhibit, width, height, voice) for exhibit in exhibits]
     shown += [[]] * (-len(shown) % ACROSS)
     rows = [
         Columns(shown[start : start + ACROSS], gap=GAP, after=6.0)
@@ -96,7 +106,7 @@ def _sheet(exhibits: Sequence[Exhibit], number: int, paper: Paper) -> Section:
     return Section(title, rows, titled=True)
 
 
-def _exhibit(exhibit: Exhibit, width: float, height: float) -> list[Flowable]:
+def _exhibit(exhibit: Exhibit, width: float, height: float, voice: Voice) -> list[Flowable]:
     book = exhibit.book
     picture = finished_picture(
         book.framework,
@@ -104,9 +114,9 @@ def _exhibit(exhibit: Exhibit, width: float, height: float) -> list[Flowable]:
         CAMERAS["corner"],
         width,
         height,
-        alt=say("{piece}, finished, seen from a corner.", piece=book.facts.name),
+        alt=voice.say("{piece}, finished, seen from a corner.", piece=book.facts.name),
     )
-    words = say("{count} balloons, {size}", count=book.facts.total, size=_size(book))
+    words = voice.say("{count} balloons, {size}", count=book.facts.total, size=_size(book, voice))
     return [
         Shown(picture, after=2),
         Words(strong(book.facts.name), BODY, "H2", after=1),

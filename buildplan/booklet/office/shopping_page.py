@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from reportlab.platypus import Flowable
 
 from buildplan.business.buying.money import balloon_words, money_words
@@ -12,77 +14,94 @@ from buildplan.document.printing import Document, Section, print_document
 from buildplan.document.tables import Grid
 from buildplan.document.text import SMALL, plain, strong
 from buildplan.evaluation.figures import air_words
-from buildplan.language.speaking import say, spoken_voice, whole
+from buildplan.language.voice import Voice
+
+SHARES = (28.0, 92.0, 150.0, 50.0, 46.0, 56.0)
+COST_SHARE = 60.0
 
 
-def shopping_section(shopping: ShoppingList) -> Section:
-    """The list on pages of its own."""
-    return Section(say("Shopping list"), shopping_blocks(shopping), titled=True)
-
-
-def print_shopping(shopping: ShoppingList, paper: Paper) -> bytes:
+def print_shopping(shopping: ShoppingList, paper: Paper, voice: Voice) -> bytes:
     """The list as a tagged PDF. The same list gives the same bytes."""
-    pieces = pieces_words(shopping.pieces, spoken_voice())
-    title = say("Shopping list for {pieces}", pieces=pieces)
-    sections = [shopping_section(shopping)]
-    return print_document(Document(sections, paper, spoken_voice(), title, foot=pieces))
+    pieces = pieces_words(shopping.pieces, voice)
+    title = voice.say("Shopping list for {pieces}", pieces=pieces)
+    sections = [Section(voice.say("Shopping list"), priced_blocks(shopping, voice), titled=True)]
+    return print_document(Document(sections, paper, voice, title, foot=pieces))
 
 
-def shopping_blocks(shopping: ShoppingList) -> list[Flowable]:
-    """What it is for, a row for each balloon with a box to tick, what it costs, the air."""
-    priced = shopping.total is not None
-    head = [
-        say("Got"),
-        say("Buy"),
-        say("Balloon"),
-        say("Needed"),
-        say("Spare"),
-        say("Left over"),
+def priced_blocks(shopping: ShoppingList, voice: Voice) -> list[Flowable]:
+    """What it is for, a row for each balloon with a box to tick, what it costs, the air. Where
+    prices are missing, what is missing."""
+    if shopping.total is None or shopping.currency is None:
+        counted = counted_blocks(shopping, voice)
+        return [*counted[:2], Words(plain(total_words(shopping, voice))), *counted[2:]]
+    costs = [
+        "" if amount is None else money_words(amount, shopping.currency, voice)
+        for amount in shopping.costs()
     ]
-    rows = []
-    for purchase, amount in zip(shopping.purchases, shopping.costs(), strict=True):
-        row = [
-            "☐",
-            strong(packs_words(purchase, spoken_voice())),
-            plain(balloon_words(purchase, shopping.units, spoken_voice())),
-            whole(purchase.needed),
-            whole(purchase.spare),
-            whole(purchase.to_buy - purchase.needed - purchase.spare),
-        ]
-        if priced and amount is not None and shopping.currency is not None:
-            row.append(money_words(amount, shopping.currency, spoken_voice()))
-        rows.append(tuple(row))
-    sums = [
-        "",
-        "",
-        strong(say("all together")),
-        strong(whole(sum(p.needed for p in shopping.purchases))),
-        strong(whole(sum(p.spare for p in shopping.purchases))),
-        strong(whole(sum(p.to_buy - p.needed - p.spare for p in shopping.purchases))),
+    column = [
+        voice.say("Cost"),
+        *costs,
+        strong(money_words(shopping.total, shopping.currency, voice)),
     ]
-    shares = [28.0, 92.0, 150.0, 50.0, 46.0, 56.0]
-    if priced and shopping.total is not None and shopping.currency is not None:
-        head.append(say("Cost"))
-        sums.append(strong(money_words(shopping.total, shopping.currency, spoken_voice())))
-        shares.append(60.0)
-    air = air_words(shopping.air_m3, shopping.pump_minutes, shopping.units, spoken_voice())
-    blocks: list[Flowable] = [
+    rows = [(*row, cost) for row, cost in zip(_rows(shopping, voice), column, strict=True)]
+    return _blocks(shopping, rows, (*SHARES, COST_SHARE), voice)
+
+
+def counted_blocks(shopping: ShoppingList, voice: Voice) -> list[Flowable]:
+    """The same without any cost, for pages that others see."""
+    return _blocks(shopping, _rows(shopping, voice), SHARES, voice)
+
+
+def _blocks(
+    shopping: ShoppingList,
+    rows: Sequence[Sequence[str]],
+    shares: Sequence[float],
+    voice: Voice,
+) -> list[Flowable]:
+    air = air_words(shopping.air_m3, shopping.pump_minutes, shopping.units, voice)
+    return [
         Words(
-            say("For {pieces}.", pieces=strong(pieces_words(shopping.pieces, spoken_voice()))),
-            after=8,
+            voice.say("For {pieces}.", pieces=strong(pieces_words(shopping.pieces, voice))), after=8
         ),
-        Grid(
-            tuple(head),
-            (*rows, tuple(sums)),
-            tuple(shares),
-            frozenset(range(3, len(head))),
-        ),
+        Grid(rows[0], rows[1:], shares, frozenset(range(3, len(rows[0])))),
         Words(
-            say("Whole packs, spares included. Left over is what the packs hold beyond that."),
+            voice.say(
+                "Whole packs, spares included. Left over is what the packs hold beyond that."
+            ),
             SMALL,
         ),
-        Words(say("Air: {air} (estimates). Air only, no helium.", air=plain(air))),
+        Words(voice.say("Air: {air} (estimates). Air only, no helium.", air=plain(air))),
     ]
-    if not priced:
-        blocks.insert(2, Words(plain(total_words(shopping, spoken_voice()))))
-    return blocks
+
+
+def _rows(shopping: ShoppingList, voice: Voice) -> list[tuple[str, ...]]:
+    """The head, a row for each balloon, and the sums, without costs."""
+    head = (
+        voice.say("Got"),
+        voice.say("Buy"),
+        voice.say("Balloon"),
+        voice.say("Needed"),
+        voice.say("Spare"),
+        voice.say("Left over"),
+    )
+    rows = [
+        (
+            "☐",
+            strong(packs_words(purchase, voice)),
+            plain(balloon_words(purchase, shopping.units, voice)),
+            voice.whole(purchase.needed),
+            voice.whole(purchase.spare),
+            voice.whole(purchase.to_buy - purchase.needed - purchase.spare),
+        )
+        for purchase in shopping.purchases
+    ]
+    bought = shopping.purchases
+    sums = (
+        "",
+        "",
+        strong(voice.say("all together")),
+        strong(voice.whole(sum(p.needed for p in bought))),
+        strong(voice.whole(sum(p.spare for p in bought))),
+        strong(voice.whole(sum(p.to_buy - p.needed - p.spare for p in bought))),
+    )
+    return [head, *rows, sums]

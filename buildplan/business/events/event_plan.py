@@ -1,5 +1,5 @@
 """Several pieces at one event as one job: their steps together, one shopping list, one
-timetable for one crew, one load list."""
+timetable for one crew."""
 
 from __future__ import annotations
 
@@ -9,11 +9,12 @@ from datetime import datetime, timedelta
 
 from buildplan.business.buying.shopping import ShoppingList
 from buildplan.design.event import Event
+from buildplan.design.measures import Units
 from buildplan.design.model import Design
 from buildplan.evaluation.evaluating import Evaluation
 from buildplan.instructions.model import StepWords
 from buildplan.instructions.telling import tell_steps
-from buildplan.language.speaking import say, spoken_voice
+from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job, jobs
 from buildplan.sequence.labour import MINUTES
 from buildplan.sequence.model import Operation, Step
@@ -28,12 +29,17 @@ _SOME_DAY = datetime(2000, 1, 10)
 class Copy:
     """One piece that is built: a design is built as many times as the event says.
 
+    `design` is its design's place in the event, `number` its own among the `of` that are built.
     `steps` are those of its booklet, numbered on through all pieces of the event so that they
     can be told apart; `jobs` are those steps as a crew takes them, numbered as in its booklet;
-    `words` are what they say.
+    `words` are what they say. One that is `built` in the workshop is carried whole.
     """
 
     name: str
+    design: int
+    number: int
+    of: int
+    built: bool
     book: Evaluation
     steps: tuple[Step, ...]
     jobs: tuple[Job, ...]
@@ -42,6 +48,11 @@ class Copy:
     def told(self, step: Step) -> StepWords:
         """What one of its steps says."""
         return self.words[step.number - self.steps[0].number]
+
+    @property
+    def people(self) -> int:
+        """The most people that any of its work takes at once."""
+        return max(operation.people for step in self.steps for operation in step.operations)
 
 
 @dataclass(frozen=True)
@@ -60,10 +71,19 @@ class EventPlan:
         return opening_of(self.event)
 
     @property
-    def leave(self) -> datetime | None:
-        """When to leave the workshop; None when nothing is done on site."""
-        site = self.starts.get(Place.SITE)
-        return site and site - timedelta(minutes=self.event.travel)
+    def units(self) -> Units:
+        """The reader's units: those of the event file, else of its first design."""
+        return self.event.units or self.shopping.units
+
+    @property
+    def firsts(self) -> tuple[Copy, ...]:
+        """The first of the pieces of each design."""
+        return tuple(copy for copy in self.copies if copy.number == 1)
+
+    @property
+    def people(self) -> int:
+        """The people that the day takes: the crew, or more where some work takes more at once."""
+        return max(self.event.crew, *(copy.people for copy in self.copies))
 
 
 def opening_of(event: Event) -> datetime:
@@ -72,35 +92,44 @@ def opening_of(event: Event) -> datetime:
     return _SOME_DAY.replace(hour=int(hours), minute=int(minutes))
 
 
-def plan_event(event: Event, books: Sequence[Evaluation], shopping: ShoppingList) -> EventPlan:
+def plan_event(
+    event: Event, books: Sequence[Evaluation], shopping: ShoppingList, voice: Voice
+) -> EventPlan:
     """Plan the event; `books` are those of its designs, in order."""
-    copies = copies_of(
-        [(book, piece.count) for book, piece in zip(books, event.designs, strict=True)]
-    )
+    copies = copies_of(event, books, voice)
     planned = timetable(
         [step for copy in copies for step in copy.steps],
         crew_of(event.crew),
         labour_of(event, [book.design for book in books]),
         piece_of={step.number: copy.name for copy in copies for step in copy.steps},
+        built=[copy.name for copy in copies if copy.built],
     )
-    travel = timedelta(minutes=event.travel)
-    starts = latest_starts(planned, opening_of(event), travel)
+    way = timedelta(minutes=event.loading + event.travel + event.unloading)
+    starts = latest_starts(planned, opening_of(event), way)
     return EventPlan(event, copies, shopping, planned, starts)
 
 
-def copies_of(pieces: Sequence[tuple[Evaluation, int]]) -> tuple[Copy, ...]:
-    """Every piece that is built, each `count` times over."""
+def copies_of(event: Event, books: Sequence[Evaluation], voice: Voice) -> tuple[Copy, ...]:
+    """Every piece that is built, each as many times over as the event says."""
     copies: list[Copy] = []
-    for book, count in pieces:
-        for number in range(1, count + 1):
-            name = book.facts.name
-            if count > 1:
-                name = say("{piece}, {number} of {count}", piece=name, number=number, count=count)
+    for place, (book, piece) in enumerate(zip(books, event.designs, strict=True)):
+        words = tell_steps(book.steps, book.framework, book.units, voice)
+        for number in range(1, piece.count + 1):
             before = sum(len(copy.steps) for copy in copies)
             steps = numbered_on(book.steps, before, f"piece {len(copies) + 1}")
-            words = tell_steps(book.steps, book.framework, book.units, spoken_voice())
-            copies.append(Copy(name, book, steps, jobs(steps), words))
+            built = piece.travels == "built"
+            name = _name(book, number, piece.count, voice)
+            copies.append(
+                Copy(name, place, number, piece.count, built, book, steps, jobs(steps), words)
+            )
     return tuple(copies)
+
+
+def _name(book: Evaluation, number: int, count: int, voice: Voice) -> str:
+    name = book.facts.name
+    if count == 1:
+        return name
+    return voice.say("{piece}, {number} of {count}", piece=name, number=number, count=count)
 
 
 def numbered_on(steps: Sequence[Step], before: int, piece: str) -> tuple[Step, ...]:
@@ -144,19 +173,3 @@ def labour_of(event: Event, designs: Sequence[Design]) -> dict[str, float]:
         if any(str(kind) in labour for labour in given):
             longest[str(kind)] = max(labour.get(str(kind), remembered) for labour in given)
     return longest | {str(kind): minutes for kind, minutes in event.labour.items()}
-
-
-def moment_words(moment: datetime, opening: datetime) -> str:
-    """A time of day as seen from the day of the opening: `07:40`, `the day before, 16:05`."""
-    days = (opening.date() - moment.date()).days
-    time = f"{moment:%H:%M}"
-    if days == 0:
-        return time
-    if days == 1:
-        return say("the day before, {time}", time=time)
-    return say("{days} days before, {time}", days=days, time=time)
-
-
-def five_minutes_before(moment: datetime) -> datetime:
-    """The whole five minutes at or before a moment: a time to start is never put later."""
-    return moment.replace(minute=moment.minute - moment.minute % 5, second=0, microsecond=0)

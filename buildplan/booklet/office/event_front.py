@@ -1,0 +1,203 @@
+"""The front page of an event: what, where, for whom, and the day by the clock."""
+
+from __future__ import annotations
+
+from reportlab.platypus import Flowable
+
+from buildplan.booklet.office.event_ways import fit_words, sides_words
+from buildplan.business.events.day import DayStep, Moment, day_of, five_minutes_before, moment_words
+from buildplan.business.events.event_plan import Copy, EventPlan
+from buildplan.business.events.loading import Load, ballast_of
+from buildplan.document.blocks import Words, heading
+from buildplan.document.tables import Grid
+from buildplan.document.text import LEAD, SMALL, plain, strong
+from buildplan.drawing.camera import CAMERAS
+from buildplan.drawing.marks import Picture
+from buildplan.drawing.scene import finished_picture
+from buildplan.evaluation.ballast import sand_l, water_l
+from buildplan.evaluation.figures import KG_PER_LB, minutes_words, weight_words
+from buildplan.instructions.times import duration
+from buildplan.language.voice import Voice
+from buildplan.sequence.timetable import RESERVE, Place
+
+CLOSE_ROWS = 2.5
+BLANK = "______________________"
+PICTURE_WIDTH, PICTURE_HEIGHT = 62.0, 46.0
+MOST_PICTURES = 8  # more would push the day off the page
+
+
+def front_blocks(plan: EventPlan, load: Load, voice: Voice) -> list[Flowable]:
+    """All of it on a page: the pieces, and when what begins."""
+    return [
+        Words(_in_short(plan, voice), LEAD, after=4),
+        *_where(plan, voice),
+        heading(voice.say("The day")),
+        Grid(
+            (voice.say("At the latest"), voice.say("What")),
+            tuple(_moment(plan, moment, voice) for moment in day_of(plan)),
+            (110, 350),
+            pad=CLOSE_ROWS,
+            after=4,
+        ),
+        Words(
+            voice.say(
+                "Work has {reserve} held back for breaks, bursts and mistakes (estimates, "
+                "practised hands; first builds take about twice as long).",
+                reserve=voice.percent(RESERVE),
+            ),
+            SMALL,
+            after=10,
+        ),
+        heading(voice.say("Pieces")),
+        _pieces(plan, voice),
+        Words(
+            voice.say(
+                "Sizes, weights and ballast are estimates. Each piece is built from its own "
+                "booklet."
+            ),
+            SMALL,
+            after=8,
+        ),
+        Words(plain(ballast_words(plan, voice)), after=6),
+        *([Words(strong(fit_words(plan, load, voice)))] if load.vehicles else []),
+    ]
+
+
+def people_words(plan: EventPlan, voice: Voice) -> str:
+    """How many people the day takes, said the same on every page."""
+    crew = plan.event.crew
+    if plan.people <= crew:
+        return voice.say_count("{number} person", "{number} people", crew)
+    return voice.say_count(
+        "{number} person; {lifters} to turn, lift and stand it up",
+        "{number} people; {lifters} to turn, lift and stand it up",
+        crew,
+        lifters=plan.people,
+    )
+
+
+def ballast_words(plan: EventPlan, voice: Voice) -> str:
+    """The ballast of all pieces: what it weighs, and what that fills."""
+    mass = sum(ballast_of(plan.copies))
+    return voice.say(
+        "Ballast for all pieces, against a draught indoors: {kg} kg ({lb} lb), that is {water} L "
+        "of water or {sand} L of dry sand.",
+        kg=round(mass),
+        lb=round(mass / KG_PER_LB),
+        water=water_l(mass),
+        sand=sand_l(mass),
+    )
+
+
+def _in_short(plan: EventPlan, voice: Voice) -> str:
+    total = sum(copy.book.facts.total for copy in plan.copies)
+    return voice.say(
+        "{pieces} pieces, {balloons} balloons; {people}; open at {time}",
+        pieces=strong(voice.whole(len(plan.copies))),
+        balloons=strong(voice.whole(total)),
+        people=strong(people_words(plan, voice)),
+        time=strong(plan.event.opening),
+    )
+
+
+def _where(plan: EventPlan, voice: Voice) -> list[Flowable]:
+    """Where it is and who opens, or room to write it."""
+    event = plan.event
+    lines = (
+        voice.say("Place: {place}", place=strong(event.place) if event.place else BLANK * 2),
+        voice.say(
+            "Opens for us, telephone: {contact}",
+            contact=strong(event.contact) if event.contact else BLANK + "____",
+        ),
+        voice.say("Date: {blank}", blank=BLANK),
+    )
+    return [Words(line, after=3) for line in lines[:-1]] + [Words(lines[-1], after=10)]
+
+
+def _pieces(plan: EventPlan, voice: Voice) -> Grid:
+    firsts = plan.firsts
+    rows = tuple(
+        (
+            strong(voice.say("{number} x", number=copy.of)),
+            f"{strong(copy.book.facts.name)}<br/>{plain(_figures(plan, copy, voice))}",
+            plain(_travels(copy, voice)),
+            voice.whole(copy.people),
+            voice.whole(copy.book.facts.total * copy.of),
+        )
+        for copy in firsts
+    )
+    total = sum(copy.book.facts.total for copy in plan.copies)
+    sums = ("", strong(voice.say("all together")), "", "", strong(voice.whole(total)))
+    shown = firsts if len(firsts) <= MOST_PICTURES else ()
+    return Grid(
+        (
+            "",
+            voice.say("Piece (width x height x depth)"),
+            voice.say("Travels"),
+            voice.say("People at once"),
+            voice.say("Balloons"),
+        ),
+        (*rows, sums),
+        (100, 190, 84, 62, 60),
+        frozenset({3, 4}),
+        pad=CLOSE_ROWS,
+        after=4,
+        pictures={number: _picture(copy, voice) for number, copy in enumerate(shown, start=1)},
+    )
+
+
+def _picture(copy: Copy, voice: Voice) -> Picture:
+    return finished_picture(
+        copy.book.framework,
+        copy.book.shape,
+        CAMERAS["corner"],
+        PICTURE_WIDTH,
+        PICTURE_HEIGHT,
+        alt=voice.say("{piece}, finished, seen from a corner.", piece=copy.book.facts.name),
+    )
+
+
+def _figures(plan: EventPlan, copy: Copy, voice: Voice) -> str:
+    facts, units = copy.book.facts, plan.units
+    size = sides_words((facts.width_m, facts.height_m, facts.depth_m), units, voice)
+    return voice.say("{size}; {weight}", size=size, weight=weight_words(facts.mass_kg, voice))
+
+
+def _travels(copy: Copy, voice: Voice) -> str:
+    return voice.say("built, whole") if copy.built else voice.say("in bags, built there")
+
+
+def _moment(plan: EventPlan, moment: Moment, voice: Voice) -> tuple[str, str]:
+    at = moment_words(five_minutes_before(moment.at), plan.opening, voice)
+    return strong(at), plain(_what(plan, moment, voice))
+
+
+def _what(plan: EventPlan, moment: Moment, voice: Voice) -> str:
+    lasts = duration(voice, moment.minutes)
+    match moment.step:
+        case DayStep.WORKSHOP:
+            return voice.say(
+                "Start in the workshop: {time} for {people} people, {work} of work",
+                time=minutes_words(moment.minutes, voice),
+                people=plan.event.crew,
+                work=minutes_words(_work(plan, Place.WORKSHOP), voice),
+            )
+        case DayStep.LOAD:
+            return voice.say("Load: {time}", time=lasts)
+        case DayStep.LEAVE:
+            return voice.say("Leave: {time} to the place", time=lasts)
+        case DayStep.UNLOAD:
+            return voice.say("Arrive; park, measure the doors, carry in: {time}", time=lasts)
+        case DayStep.SITE:
+            return voice.say(
+                "Start on site: {time} for {people} people, {work} of work",
+                time=minutes_words(moment.minutes, voice),
+                people=plan.event.crew,
+                work=minutes_words(_work(plan, Place.SITE), voice),
+            )
+        case _:
+            return voice.say("All stands, exits clear, bags of waste tied shut")
+
+
+def _work(plan: EventPlan, place: Place) -> float:
+    return next(part.work for part in plan.timetable.parts if part.place is place)

@@ -1,0 +1,70 @@
+"""The day of an event by the clock: when each part of it begins at the latest."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from enum import Enum, auto
+
+from buildplan.business.events.event_plan import EventPlan
+from buildplan.language.voice import Voice
+from buildplan.sequence.timetable import Place
+
+
+class DayStep(Enum):
+    """What begins at a moment of the day."""
+
+    WORKSHOP = auto()
+    LOAD = auto()
+    LEAVE = auto()
+    UNLOAD = auto()
+    SITE = auto()
+    OPEN = auto()
+
+
+@dataclass(frozen=True)
+class Moment:
+    """When a part of the day begins at the latest, and how many minutes it takes; what stands at
+    the opening takes none."""
+
+    step: DayStep
+    at: datetime
+    minutes: float
+
+
+def day_of(plan: EventPlan) -> tuple[Moment, ...]:
+    """The moments of the day in their order, counted back from the opening; a way or a loading of
+    no minutes is left out. Work has its reserve in it."""
+    event, opening = plan.event, plan.opening
+    lasts = {part.place: part.minutes for part in plan.timetable.parts}
+    site = plan.starts.get(Place.SITE, opening)
+    arrive = site - timedelta(minutes=event.unloading)
+    leave = arrive - timedelta(minutes=event.travel)
+    load = leave - timedelta(minutes=event.loading)
+    found = [
+        Moment(DayStep.LOAD, load, event.loading),
+        Moment(DayStep.LEAVE, leave, event.travel),
+        Moment(DayStep.UNLOAD, arrive, event.unloading),
+    ]
+    found = [moment for moment in found if moment.minutes]
+    for place, step in ((Place.WORKSHOP, DayStep.WORKSHOP), (Place.SITE, DayStep.SITE)):
+        if place in plan.starts:
+            found.append(Moment(step, plan.starts[place], lasts[place]))
+    found.append(Moment(DayStep.OPEN, opening, 0.0))
+    return tuple(sorted(found, key=lambda moment: (moment.at, moment.step.value)))
+
+
+def moment_words(moment: datetime, opening: datetime, voice: Voice) -> str:
+    """A time of day as seen from the day of the opening: `07:40`, `the day before, 16:05`."""
+    days = (opening.date() - moment.date()).days
+    time = f"{moment:%H:%M}"
+    if days == 0:
+        return time
+    if days == 1:
+        return voice.say("the day before, {time}", time=time)
+    return voice.say("{days} days before, {time}", days=days, time=time)
+
+
+def five_minutes_before(moment: datetime) -> datetime:
+    """The whole five minutes at or before a moment: a time to start is never put later."""
+    return moment.replace(minute=moment.minute - moment.minute % 5, second=0, microsecond=0)

@@ -1,0 +1,36 @@
+"""The ballast that holds a piece, by weight and by what it fills."""
+
+from __future__ import annotations
+
+import math
+
+from buildplan.shape.model import Examination
+
+# A draught from a door (from memory).
+DRAUGHT_M_PER_S = 2.0
+# Against people who brush past, even where the air is still (from memory).
+LEAST_BALLAST_KG = 5.0
+STILL_AIR_M_PER_S = 0.05
+# Water, exact enough; dry sand poured loosely (from memory: 1.4 to 1.6).
+WATER_KG_PER_L, SAND_KG_PER_L = 1.0, 1.5
+
+
+def ballast_kg(found: Examination, gust_m_per_s: float = DRAUGHT_M_PER_S) -> float:
+    """Ballast on the foot that holds a gust, at the safe end of the estimate.
+
+    Drag's moment goes with the square of the speed and just tips the bare piece, of mass m, at
+    the speed v0; so ballast at the same arm is m ((v / v0)^2 - 1).
+    """
+    mass, tips_at = found.mass.low, found.wind.tips_at.low
+    needed = mass * ((gust_m_per_s / max(tips_at, STILL_AIR_M_PER_S)) ** 2 - 1)
+    return max(LEAST_BALLAST_KG, float(math.ceil(round(needed, 6))))
+
+
+def water_l(mass_kg: float) -> int:
+    """Whole litres of water that weigh so much."""
+    return math.ceil(mass_kg / WATER_KG_PER_L)
+
+
+def sand_l(mass_kg: float) -> int:
+    """Whole litres of dry sand that weigh so much."""
+    return math.ceil(round(mass_kg / SAND_KG_PER_L, 6))

@@ -1,0 +1,120 @@
+"""Which doors a finished piece goes through, and each of its parts, and how it is turned for it."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from enum import StrEnum
+
+from buildplan.evaluation.evaluating import Evaluation
+from buildplan.language.messages import message
+from buildplan.language.told import ToldError
+from buildplan.shape.carrying import Carried, CarriedPose, parts, poses, whole
+from buildplan.source.trade_words import INCHES
+
+# A hand's breadth on each side: what is carried sways, and sizes are estimates. From memory.
+SPARE_M = 0.08
+METRES_PER_INCH = 0.0254  # exact
+_DOOR = re.compile(
+    r"(?:(?P<name>[^=]*\S) *= *)?"
+    r"(?P<width>\d+(?:[.,]\d+)?) *(?P<unit>mm|cm|m|in|ft)? *[xX×] *"
+    r"(?P<height>\d+(?:[.,]\d+)?) *(?P<last>mm|cm|m|in|ft)"
+)
+
+
+@dataclass(frozen=True)
+class Door:
+    """A way through: its clear width and height in metres, and how deep the room behind it is
+    where that is small, as in a lift. One that was not named has no name."""
+
+    name: str
+    width_m: float
+    height_m: float
+    depth_m: float | None = None
+
+
+class Fit(StrEnum):
+    """How well something goes through."""
+
+    EASILY = "easily"
+    TIGHTLY = "tightly"
+    NOT = "not"
+
+
+@dataclass(frozen=True)
+class Passage:
+    """Something that is carried at a door: how well it goes through, and in which pose; for what
+    does not, the pose that comes nearest."""
+
+    carried: str
+    door: Door
+    fit: Fit
+    pose: CarriedPose
+
+
+@dataclass(frozen=True)
+class Way:
+    """A piece at a door: as a whole, and its parts by themselves where it has any."""
+
+    piece: Passage
+    parts: tuple[Passage, ...] = ()
+
+    @property
+    def in_parts(self) -> bool:
+        """Whether it does not go through as a whole, and all its parts do."""
+        through = [one.fit is not Fit.NOT for one in self.parts]
+        return self.piece.fit is Fit.NOT and bool(through) and all(through)
+
+
+def ways(piece: Evaluation, doors: Iterable[Door]) -> tuple[Way, ...]:
+    """How a piece goes through each of the doors."""
+    framework, shape = piece.framework, piece.shape
+    itself, each = whole(framework, shape), parts(framework, shape)
+    return tuple(
+        Way(passage(itself, door), tuple(passage(one, door) for one in each)) for door in doors
+    )
+
+
+def passage(carried: Carried, door: Door) -> Passage:
+    """How something goes through a door: in the first pose that leaves a hand's breadth on each
+    side, else in the one that leaves most."""
+    found = poses(carried)
+    easy = [pose for pose in found if _room_m(pose, door) >= SPARE_M]
+    pose = easy[0] if easy else max(found, key=lambda one: _room_m(one, door))
+    fit = Fit.EASILY if easy else Fit.TIGHTLY if _room_m(pose, door) >= 0 else Fit.NOT
+    return Passage(carried.name, door, fit, pose)
+
+
+def _room_m(pose: CarriedPose, door: Door) -> float:
+    """What a pose leaves free on each side, where that is least; below zero it does not fit."""
+    rooms = [(door.width_m - pose.width_m) / 2, (door.height_m - pose.height_m) / 2]
+    if door.depth_m is not None:
+        rooms.append((door.depth_m - pose.length_m) / 2)
+    return min(rooms)
+
+
+def parse_door(text: str) -> Door:
+    """The door of `90x205cm`, `36in x 80in` or `Front door=0.9m x 2.05m`. Raises ToldError."""
+    found = _DOOR.fullmatch(text.strip())
+    if found is None:
+        raise ToldError(
+            message(
+                "{text} is no door; write its clear width and height like {examples}",
+                text=f'"{text}"',
+                examples="90x205cm, 36x80in, Lift=80x200cm",
+            )
+        )
+    unit = found["unit"] or found["last"]
+    width, height = (
+        float(number.replace(",", ".")) * INCHES[of] * METRES_PER_INCH
+        for number, of in ((found["width"], unit), (found["height"], found["last"]))
+    )
+    return Door(found["name"] or "", width, height)
+
+
+def bag_passes(bag_m: Sequence[float], door: Door) -> bool:
+    """Whether a bag, full, goes through a door end first; it gives, so nothing is to spare."""
+    narrow, middle, _ = sorted(bag_m)
+    low, high = sorted((door.width_m, door.height_m))
+    return narrow <= low and middle <= high
