@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from functools import partial
 
@@ -15,13 +15,17 @@ from buildplan.booklet.common.needs import needs
 from buildplan.booklet.common.piece import finished_piece, joint_maps
 from buildplan.booklet.common.steps import step_sections
 from buildplan.booklet.crew.pages import crew_sections
+from buildplan.booklet.sale.copy_words import FOOT, words_of_copy
 from buildplan.booklet.sale.cover import sale_cover
 from buildplan.booklet.sale.pages import before_you_start, licence, your_colours
 from buildplan.booklet.training.pages import practice_of, practice_piece, sign_off
 from buildplan.booklet.training.teaching import lessons_before
-from buildplan.business.copies.serial import Copy, design_digest, sealed, serial_of
+from buildplan.business.copies.filling import Sold, sold_copies
+from buildplan.business.copies.serial import Copy, design_digest, serial_of
+from buildplan.document.blanks import Blank
 from buildplan.document.imposition import folded
 from buildplan.document.printing import Document, Section, print_document
+from buildplan.document.text import SMALL
 from buildplan.language.speaking import speaking
 
 
@@ -73,32 +77,46 @@ def print_booklet(book: Book, key: bytes = b"") -> bytes:
 
     A sold copy gets its serial and its seal, made with the seller's `key` if there is one.
     """
-    with speaking(book.language):
-        return _sealed(book, key, _whole)
+    (whole,) = next(print_copies(book, [book.buyer], key))
+    return whole
 
 
-def print_folded(book: Book, key: bytes = b"") -> tuple[bytes, bytes]:
+def print_folded(book: Book, key: bytes = b"") -> tuple[bytes, ...]:
     """The booklet laid out for folding, not tagged; and its gauges at true size, by themselves,
     for they must not be made smaller."""
+    return next(print_folded_copies(book, [book.buyer], key))
 
-    def sheets(marked: Book) -> bytes:
-        apart = replace(marked, gauges_apart=True)
-        return folded(_whole(apart), marked.paper.sheet, marked.voice)
 
-    def alone(marked: Book) -> bytes:
-        title = marked.voice.say("{piece}: gauges at true size", piece=marked.facts.name)
-        return _printed(marked, true_gauges(marked), title)
+def print_copies(
+    book: Book, buyers: Sequence[str], key: bytes = b""
+) -> Iterator[tuple[bytes, ...]]:
+    """The booklet for each of its buyers in turn: all named, or one who is not. It is drawn once;
+    each copy has the bytes that it has when it is printed alone."""
+    return _copies(book, buyers, key, [_whole])
 
+
+def print_folded_copies(
+    book: Book, buyers: Sequence[str], key: bytes = b""
+) -> Iterator[tuple[bytes, ...]]:
+    """As `print_copies`, of what `print_folded` prints."""
+    return _copies(book, buyers, key, [_folded, _gauges_alone])
+
+
+def _copies(
+    book: Book, buyers: Sequence[str], key: bytes, parts: Sequence[Callable[[Book], bytes]]
+) -> Iterator[tuple[bytes, ...]]:
     with speaking(book.language):
-        return _sealed(book, key, sheets), _sealed(book, key, alone)
-
-
-def _sealed(book: Book, key: bytes, printed: Callable[[Book], bytes]) -> bytes:
-    """What is printed of a book, marked with its serial and sealed where it is a sold copy."""
+        drawn = [part(replace(book, buyer=buyers[0])) for part in parts]
     if book.edition != "sale":
-        return printed(book)
-    copy = copy_of(book, keyed=bool(key))
-    return sealed(printed(replace(book, serial=serial_of(copy, key))), copy, key)
+        yield tuple(drawn)
+        return
+    sold = [_sold(book, buyer, key) for buyer in buyers]
+    yield from zip(*(sold_copies(data, key, sold) for data in drawn), strict=True)
+
+
+def _sold(book: Book, buyer: str, key: bytes) -> Sold:
+    copy = replace(copy_of(book, keyed=bool(key)), buyer=buyer)
+    return Sold(copy, words_of_copy(buyer, serial_of(copy, key), book.voice))
 
 
 def copy_of(book: Book, keyed: bool) -> Copy:
@@ -121,13 +139,19 @@ def _whole(book: Book) -> bytes:
     return _printed(book, SECTIONS[book.edition](book), title)
 
 
+def _folded(book: Book) -> bytes:
+    return folded(_whole(replace(book, gauges_apart=True)), book.paper.sheet, book.voice)
+
+
+def _gauges_alone(book: Book) -> bytes:
+    title = book.voice.say("{piece}: gauges at true size", piece=book.facts.name)
+    return _printed(book, true_gauges(book), title)
+
+
 def _printed(book: Book, sections: Sequence[Section], title: str) -> bytes:
     voice = book.voice
     brand = book.design.brand if book.branding is None else book.branding.brand
     foot = book.facts.name if brand is None else f"{book.facts.name} · {brand.name}"
-    if book.serial:
-        marked = voice.say("printed for {buyer}", buyer=book.buyer) if book.buyer else ""
-        foot = "\n".join([foot, " · ".join(filter(None, [book.serial, marked]))])
     return print_document(
         Document(
             sections,
@@ -136,6 +160,7 @@ def _printed(book: Book, sections: Sequence[Section], title: str) -> bytes:
             title,
             author="buildplan" if brand is None else brand.name,
             foot=foot,
+            below=Blank(FOOT, SMALL) if book.edition == "sale" else None,
             stamp=voice.say("DRAFT: this piece has problems") if book.facts.problems else "",
         )
     )

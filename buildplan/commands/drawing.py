@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from enum import StrEnum
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
@@ -159,6 +160,7 @@ def gallery(
         refuse_ending,
         write_whole,
     )
+    from buildplan.commands.many_designs import MANY, each_design
     from buildplan.commands.pieces import book_of
     from buildplan.document.paper import PAPERS
 
@@ -173,7 +175,11 @@ def gallery(
         raise typer.BadParameter(
             voice.say("{folder} holds no design files (.yaml)", folder=str(folder))
         )
-    exhibits = [Exhibit(str(f.relative_to(folder)), book_of(f, voice, paper.value)) for f in files]
+    gathered = partial(book_of, voice=voice, paper=paper.value)
+    exhibits = [
+        Exhibit(str(file.relative_to(folder)), book)
+        for file, book in zip(files, each_design(gathered, files, voice, MANY), strict=True)
+    ]
     for exhibit in exhibits:
         list_problems(folder / exhibit.file, exhibit.book.facts.problems, voice)
     title = voice.say("Gallery of designs")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, TypeVar
 
@@ -117,20 +118,33 @@ def read_all(
     paths: Iterable[Path], read: Callable[[Path, Voice], Read], voice: Voice
 ) -> dict[Path, Read]:
     """Each file read; when some cannot be, the problems of all of them are listed first."""
+    from buildplan.commands.many_designs import VERY_MANY, each_design
+
     found: dict[Path, Read] = {}
     worst: Exception | None = None
-    for path in paths:
-        try:
-            found[path] = read(path, voice)
-        except DesignProblemsError as error:
-            list_problems(path, error.problems, voice)
+    asked = list(paths)
+    answers = each_design(partial(_read_or_not, read, voice), asked, voice, VERY_MANY)
+    for path, answer in zip(asked, answers, strict=True):
+        if isinstance(answer, DesignProblemsError):
+            list_problems(path, answer.problems, voice)
             worst = worst or ProblemsFoundError()
-        except UnreadableDesignError as error:
-            errors.print(in_words(error.problem, voice, error.file), markup=False)
+        elif isinstance(answer, UnreadableDesignError):
+            errors.print(in_words(answer.problem, voice, answer.file), markup=False)
             worst = typer.Exit(2)
+        else:
+            found[path] = answer
     if worst is not None:
         raise worst
     return found
+
+
+def _read_or_not(
+    read: Callable[[Path, Voice], Read], voice: Voice, path: Path
+) -> Read | DesignProblemsError | UnreadableDesignError:
+    try:
+        return read(path, voice)
+    except (DesignProblemsError, UnreadableDesignError) as error:
+        return error
 
 
 def file_data(path: Path) -> tuple[str, dict[str, Any]]:

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
@@ -102,6 +104,7 @@ def booklet(
     """
     from buildplan.commands.files import ProblemsFoundError, asked, without_events
     from buildplan.commands.links import page_address
+    from buildplan.commands.many_designs import each_design
     from buildplan.commands.pieces import brand_in
     from buildplan.commands.sale import buyers_named, refuse_for_other_editions, secret_of
 
@@ -133,13 +136,39 @@ def booklet(
         hands,
         voice,
     )
-    printed = [_print(path, how) for path in without_events(designs, voice)]
-    if bad_rows or not all(printed):
+    chosen = without_events(designs, voice)
+    good = not bad_rows
+    if len(sold_to) == 1:
+        for printed in each_design(partial(_print_alone, how), chosen, voice):
+            good &= printed.good
+            _write(printed.files, how)
+    else:  # the copies of one design are many enough for all cores
+        for path in chosen:
+            book, is_good = _book_to_print(path, how)
+            good &= is_good
+            for files in _copies(path, book, how) if book is not None else ():
+                _write(files, how)
+    if not good:
         raise ProblemsFoundError
 
 
-def _print(path: Path, how: _Printing) -> bool:
-    """Print the booklets of a design; whether nothing was wrong with it."""
+@dataclass(frozen=True)
+class _Printed:
+    """The files of a booklet, by name, and whether nothing was wrong with the piece."""
+
+    files: Sequence[tuple[str, bytes]]
+    good: bool
+
+
+def _print_alone(how: _Printing, path: Path) -> _Printed:
+    """The booklet of a design for the one buyer, named or not."""
+    book, good = _book_to_print(path, how)
+    return _Printed(() if book is None else next(_copies(path, book, how)), good)
+
+
+def _book_to_print(path: Path, how: _Printing) -> tuple[Book | None, bool]:
+    """What is printed of a design, None where nothing is, and whether nothing is wrong with it;
+    what is wrong is told."""
     from buildplan.commands.files import list_problems
     from buildplan.commands.rebuilding import rebuilds
 
@@ -151,12 +180,8 @@ def _print(path: Path, how: _Printing) -> bool:
             "{file}: no booklet printed; mend it, or print it with --draft", file=str(path)
         )
         errors.print(words, markup=False)
-        return False
-    if not rebuilds(path, book, voice):
-        return False
-    for buyer in how.buyers:
-        _print_copy(path, book, buyer, how)
-    return not problems
+        return None, False
+    return (book, not problems) if rebuilds(path, book, voice) else (None, False)
 
 
 def _book(path: Path, how: _Printing) -> Book:
@@ -177,24 +202,30 @@ def _book(path: Path, how: _Printing) -> Book:
     return replace(book, paper=large_print(book.paper)) if how.large_print else book
 
 
-def _print_copy(path: Path, book: Book, buyer: Buyer, how: _Printing) -> None:
-    """Print one booklet, and say where it was written."""
-    from buildplan.booklet.editions import print_booklet, print_folded
-    from buildplan.commands.files import in_language, write_whole
+def _copies(path: Path, book: Book, how: _Printing) -> Iterator[Sequence[tuple[str, bytes]]]:
+    """The files of the copy of each buyer, by name."""
+    from buildplan.booklet.editions import print_copies, print_folded_copies
+    from buildplan.commands.files import in_language
 
     voice = how.voice
+    names = [buyer.name for buyer in how.buyers]
+    copies = (print_folded_copies if how.fold else print_copies)(book, names, how.secret)
+    endings = ("-fold.pdf", "-gauges.pdf") if how.fold else (".pdf",)
     size = f"{how.paper.value}-large" if how.large_print else how.paper.value
     stem = f"{path.stem}-{how.edition.value}-{in_language(size, voice)}"
-    stem += f"-{buyer.slug}" if buyer.slug else ""
-    with errors.status(
-        voice.say("Printing {piece} {buyer} ...", piece=book.facts.name, buyer=buyer.name)
-    ):
-        copy = replace(book, buyer=buyer.name)
-        if how.fold:
-            sheets, alone = print_folded(copy, how.secret)
-            files = {f"{stem}-fold.pdf": sheets, f"{stem}-gauges.pdf": alone}
-        else:
-            files = {f"{stem}.pdf": print_booklet(copy, how.secret)}
-    for name, data in files.items():
+    for buyer in how.buyers:
+        with errors.status(
+            voice.say("Printing {piece} {buyer} ...", piece=book.facts.name, buyer=buyer.name)
+        ):
+            files = next(copies)
+        own = f"{stem}-{buyer.slug}" if buyer.slug else stem
+        yield [(f"{own}{ending}", data) for ending, data in zip(endings, files, strict=True)]
+
+
+def _write(files: Sequence[tuple[str, bytes]], how: _Printing) -> None:
+    """Write files, and say where they are."""
+    from buildplan.commands.files import write_whole
+
+    for name, data in files:
         write_whole(how.out / name, data)
         typer.echo(how.out / name)

@@ -5,9 +5,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from buildplan.document.blanks import Blank
 from buildplan.document.canvas import PageCanvas
 from buildplan.document.paper import Paper
-from buildplan.document.text import HEADING, INK, QUIET, RULE, SMALL
+from buildplan.document.text import HEADING, INK, QUIET, RULE, SMALL, fitting_size
 from buildplan.drawing.fonts import BOLD, REGULAR, text_width
 
 HEAD_BASELINE = 40.0
@@ -18,10 +19,11 @@ GAP = 10.0
 
 @dataclass(frozen=True)
 class Furniture:
-    """The words of a document's foot, which may have two lines, and the stamp, if it has one,
-    that stands at the head of every page."""
+    """The words of a document's foot, the line below it where one is left free, and the stamp, if
+    it has one, that stands at the head of every page."""
 
     foot: str = ""
+    below: Blank | None = None
     stamp: str = ""
 
     def title_in_head(self, canvas: PageCanvas, paper: Paper, words: str) -> None:
@@ -69,11 +71,11 @@ class Furniture:
             canvas.setFillColor(QUIET)
             canvas.setFont(REGULAR, size)
             canvas.drawRightString(paper.right, FOOT_BASELINE, words)
-            first = paper.measure - text_width(words, size) - GAP
-            for line, told in enumerate(self.foot.split("\n")):
-                room = paper.measure if line else first
-                canvas.setFont(REGULAR, _fitting(told, room, REGULAR, size))
-                canvas.drawString(paper.left, FOOT_BASELINE - line * FOOT_LINE, told)
+            room = paper.measure - text_width(words, size) - GAP
+            canvas.setFont(REGULAR, fitting_size(self.foot, room, size))
+            canvas.drawString(paper.left, FOOT_BASELINE, self.foot)
+            if self.below is not None:
+                self.below.draw(canvas, paper.left, FOOT_BASELINE - FOOT_LINE, paper.measure)
 
     def stamped(self, canvas: PageCanvas, paper: Paper) -> None:
         """The stamp, above the head."""
@@ -85,16 +87,9 @@ class Furniture:
             canvas.drawCentredString(paper.width / 2, paper.height - HEAD_BASELINE + 16, self.stamp)
 
 
-def _fitting(words: str, room: float, font: str, size: float) -> float:
-    """The size at which words have room, `size` at most: a long name is set smaller rather than
-    cut."""
-    wide = text_width(words, size, bold=font == BOLD)
-    return size * min(1.0, room / wide) if wide else size
-
-
 def _line(
     canvas: PageCanvas, paper: Paper, words: str, room: float, font: str, size: float, colour: str
 ) -> None:
     canvas.setFillColor(colour)
-    canvas.setFont(font, _fitting(words, room, font, size))
+    canvas.setFont(font, fitting_size(words, room, size, bold=font == BOLD))
     canvas.drawString(paper.left, paper.height - HEAD_BASELINE, words)

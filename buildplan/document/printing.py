@@ -21,6 +21,7 @@ from reportlab.platypus import (
     PageTemplate,
 )
 
+from buildplan.document.blanks import Blank
 from buildplan.document.blocks import Stack, title
 from buildplan.document.canvas import PageCanvas, Pages
 from buildplan.document.furniture import Furniture
@@ -66,8 +67,8 @@ class Section:
 
 @dataclass(frozen=True)
 class Document:
-    """What is printed, on which paper, in whose voice; the foot may have a second line, and a
-    `stamp` stands at the head of every page."""
+    """What is printed, on which paper, in whose voice; `below` the foot a line may be left free,
+    and a `stamp` stands at the head of every page."""
 
     sections: Sequence[Section]
     paper: Paper
@@ -75,6 +76,7 @@ class Document:
     title: str
     author: str = "buildplan"
     foot: str = ""
+    below: Blank | None = None
     stamp: str = ""
 
 
@@ -128,7 +130,7 @@ class _Setting(BaseDocTemplate):  # type: ignore[misc]
         papers = [section.paper or document.paper for section in document.sections]
         self.canvas = PageCanvas(papers[0].sheet, document.voice, pages, draft=draft)
         self._used: list[tuple[int, float, float]] = []  # section, used and whole height
-        self._furniture = Furniture(document.foot, document.stamp)
+        self._furniture = Furniture(document.foot, document.below, document.stamp)
         self._open = ExitStack()
         templates = [
             PageTemplate(

@@ -41,6 +41,8 @@ Role = Literal[
     "Figure",
 ]
 Scope = Literal["Column", "Row"]
+# What tells a form that is to be filled in: a key of our own in its dictionary (annex E).
+BLANK = "/BPLN_Blank"
 
 
 @dataclass(frozen=True)
@@ -89,6 +91,7 @@ class TaggedCanvas(Canvas):  # type: ignore[misc]
         )
         self.root = Element("Document")
         self.places: dict[str, Place] = {}
+        self.blanks: dict[str, pikepdf.Object] = {}  # forms to be filled in later, by their names
         self._open = [self.root]
         self._page = 0
         self._next_mcid = 0
@@ -163,6 +166,7 @@ def finish(drawn: bytes, canvas: TaggedCanvas, *, title: str, language: str) -> 
         writer = _TreeWriter(pdf, canvas.places)
         tree.K = Array([writer.element(canvas.root, tree)])
         writer.write_parents(tree)
+        _mark_blanks(pdf, canvas.blanks)
         pdf.Root.StructTreeRoot = tree
         pdf.Root.MarkInfo = Dictionary(Marked=True)
         pdf.Root.Lang = String(language)
@@ -174,6 +178,14 @@ def finish(drawn: bytes, canvas: TaggedCanvas, *, title: str, language: str) -> 
         out = io.BytesIO()
         pdf.save(out, min_version="1.7", deterministic_id=True)
     return out.getvalue()
+
+
+def _mark_blanks(pdf: pikepdf.Pdf, blanks: Mapping[str, pikepdf.Object]) -> None:
+    for page in pdf.pages if blanks else ():
+        forms = page.obj.Resources.get("/XObject", Dictionary())
+        for name, what in blanks.items():
+            if f"/{name}" in forms:
+                forms[f"/{name}"][BLANK] = what
 
 
 class _TreeWriter:

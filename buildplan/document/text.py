@@ -56,6 +56,13 @@ def underlined(text: str) -> str:
     return f"<u>{escape(text)}</u>"
 
 
+def fitting_size(words: str, room: float, size: float, *, bold: bool = False) -> float:
+    """The size at which words have room on one line, `size` at most: a long name is set smaller
+    rather than cut."""
+    wide = text_width(words, size, bold=bold)
+    return size * min(1.0, room / wide) if wide else size
+
+
 @lru_cache(maxsize=4096)
 def paragraph_height(markup: str, style: ParagraphStyle, width: float) -> float:
     """Height of a paragraph set to `width`."""

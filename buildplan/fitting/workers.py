@@ -6,11 +6,15 @@ order: the result is the same whatever the number of workers.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Generator, Iterator, Sequence
 from contextlib import contextmanager
 from typing import TypeVar
+from warnings import catch_warnings, simplefilter
 
-from joblib import Parallel, delayed, parallel_config
+from joblib import Parallel, cpu_count, delayed, parallel_config
+
+# answers that may wait for those before them, for each core
+AHEAD = 16
 
 Given = TypeVar("Given")
 Answer = TypeVar("Answer")
@@ -38,6 +42,24 @@ def working(workers: int | None = None, cluster: str | None = None) -> Iterator[
         raise NoClusterError(str(error)) from error
     with client, parallel_config(backend="dask", n_jobs=-1):
         yield
+
+
+def each_in_turn(
+    work: Callable[[Given], Answer], given: Sequence[Given]
+) -> Generator[Answer, None, None]:
+    """As `each`, by all cores, each answer as soon as those before it are there. So few are worked
+    on ahead of what is asked for that memory does not grow with their number."""
+    ahead = AHEAD * cpu_count()
+    with Parallel(n_jobs=-1, max_nbytes=None, return_as="generator") as parallel:
+        for start in range(0, len(given), ahead):
+            answers = parallel(delayed(work)(one) for one in given[start : start + ahead])
+            try:
+                for answer in answers:  # noqa: UP028 - it is closed here, not by whoever asks
+                    yield answer
+            finally:
+                with catch_warnings():  # whoever asks no further has no use for the rest
+                    simplefilter("ignore", UserWarning)
+                    answers.close()
 
 
 def each(work: Callable[[Given], Answer], given: Sequence[Given]) -> list[Answer]:

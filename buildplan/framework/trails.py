@@ -25,9 +25,10 @@ def fewest_trails(graph: nx.MultiGraph) -> list[Trail]:
     Deterministic for a given order of nodes and edges.
     """
     trails: list[Trail] = []
-    for nodes in nx.connected_components(graph):
+    for found in nx.connected_components(graph):
+        nodes = [node for node in graph if node in found]  # a set's own order is no order
         part = nx.MultiGraph()
-        part.add_nodes_from(node for node in graph if node in nodes)
+        part.add_nodes_from(nodes)
         part.add_edges_from(graph.edges(nodes, keys=True))
         if part.number_of_edges() == 0:
             continue

@@ -74,19 +74,25 @@ class UnreadableDesignError(Exception):
     """The file could not be read as a design at all (missing, not text, not YAML, too big)."""
 
     def __init__(self, file: str, problem: Problem) -> None:
-        super().__init__(f"{file}: {problem.kind}")
+        super().__init__(file, problem)
         self.file = file
         self.problem = problem
+
+    def __str__(self) -> str:
+        return f"{self.file}: {self.problem.kind}"
 
 
 class DesignProblemsError(Exception):
     """The file was read, and what it says has problems: all of them, in file order."""
 
     def __init__(self, file: str, problems: Sequence[Problem], name: str = "") -> None:
-        super().__init__(f"{file}: {len(problems)} problem(s)")
+        super().__init__(file, tuple(problems), name)
         self.file = file
         self.problems = tuple(problems)
         self.name = name
+
+    def __str__(self) -> str:
+        return f"{self.file}: {len(self.problems)} problem(s)"
 
 
 def in_words(problem: Problem, voice: Voice, file: str = "") -> str:

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import os
+import subprocess
+import sys
 from collections import Counter
 from collections.abc import Iterator
 from itertools import pairwise, product
@@ -127,3 +130,22 @@ def test_two_odd_trails_with_an_even_one_between_are_paired_up() -> None:
         graph.add_edge(tie[0], tie[1], key=f"e{number}")
     lengths = sorted(len(trail) for trail in fewest_trails(graph))
     assert sum(length % 2 for length in lengths) == len(ties) % 2
+
+
+def test_trails_do_not_hang_on_the_order_of_a_set() -> None:
+    """The order of a set of strings is another one in every process."""
+    asked = (
+        "import networkx as nx; from buildplan.framework.trails import fewest_trails;"
+        "solid = nx.relabel_nodes(nx.octahedral_graph(), str);"
+        "print(fewest_trails(nx.MultiGraph((u, v, f'{u}-{v}') for u, v in solid.edges)))"
+    )
+    told = {
+        subprocess.run(
+            [sys.executable, "-c", asked],
+            env={**os.environ, "PYTHONHASHSEED": seed},
+            capture_output=True,
+            check=True,
+        ).stdout
+        for seed in "012"
+    }
+    assert len(told) == 1

@@ -12,9 +12,11 @@ from buildplan.booklet.common.cautions import CHOKING_HAZARD
 from buildplan.booklet.common.front import draft_notice
 from buildplan.booklet.common.manner import people_figure
 from buildplan.booklet.common.phone_code import with_code_of_piece
+from buildplan.booklet.sale.copy_words import COVER_BUYER, COVER_SERIAL
 from buildplan.booklet.sale.seller import branding_of, seller_band
 from buildplan.business.copies.brand import Branding
 from buildplan.design.measures import size_words
+from buildplan.document.blanks import LeftFree
 from buildplan.document.blocks import Shown, Words
 from buildplan.document.layout import Boxed, Columns, Filled
 from buildplan.document.paper import mm
@@ -22,6 +24,7 @@ from buildplan.document.printing import Section
 from buildplan.document.text import DISPLAY, INK, LEAD, SMALL, plain, strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.colours import mix
+from buildplan.drawing.fonts import BOLD
 from buildplan.drawing.marks import Circle, Ink, Mark, Picture
 from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.figures import minutes_words
@@ -31,6 +34,7 @@ from buildplan.language.voice import Voice
 TINT_OF_BRAND = 0.9
 GROUND_PAD = 8.0
 FOOT = mm(8)
+FOR_BUYER = ParagraphStyle("for buyer", parent=LEAD, fontName=BOLD)
 
 
 def sale_cover(book: Book) -> Section:
@@ -106,9 +110,8 @@ def _foot(book: Book) -> list[Flowable]:
     )
     words: list[Flowable] = [Words(warning, after=6)]
     if book.buyer:
-        buyer = voice.say("Printed for {buyer}", buyer=strong(book.buyer))
-        words.append(Words(buyer, LEAD, after=2))
-    return [*words, Words(voice.say("Serial {serial}", serial=book.serial), SMALL, after=0)]
+        words.append(LeftFree(COVER_BUYER, FOR_BUYER, after=2))
+    return [*words, LeftFree(COVER_SERIAL, SMALL, after=0)]
 
 
 def dots(level: Skill, voice: Voice) -> Picture:

@@ -9,16 +9,18 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.manner import people_words
+from buildplan.booklet.sale.copy_words import LICENCE_BUYER, LICENCE_SERIAL
 from buildplan.booklet.sale.cover import dots
 from buildplan.booklet.sale.seller import branding_of
 from buildplan.business.copies.serial import SERIAL_LETTERS
 from buildplan.business.copies.verifying import NOT_PROVED, PROVES
 from buildplan.design.measures import length_words, size_words
+from buildplan.document.blanks import LeftFree
 from buildplan.document.blocks import Items, Shown, Words, WriteBox, heading
 from buildplan.document.layout import Filled, beside
 from buildplan.document.printing import Section
-from buildplan.document.tables import Grid
-from buildplan.document.text import plain, strong
+from buildplan.document.tables import Cell, Grid
+from buildplan.document.text import BODY, STRONG, plain, strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.colouring import colouring_picture
 from buildplan.drawing.marks import Picture
@@ -239,10 +241,10 @@ def licence(book: Book) -> Section:
     voice = book.voice
     brand = branding_of(book)
     words = [part.strip() for part in brand.brand.licence.split("\n\n") if part.strip()]
-    copy = [
+    copy: list[tuple[str, Cell]] = [
         (voice.say("Plan"), plain(book.facts.name)),
-        (voice.say("For"), plain(book.buyer or voice.say("nobody named"))),
-        (voice.say("Serial"), strong(book.serial)),
+        (voice.say("For"), LeftFree(LICENCE_BUYER, BODY)),
+        (voice.say("Serial"), LeftFree(LICENCE_SERIAL, STRONG)),
         (voice.say("Seller"), plain(brand.name)),
         (voice.say("Paper"), book.paper.name),
     ]

@@ -16,10 +16,10 @@ from __future__ import annotations
 import base64
 import hashlib
 import hmac
-import io
 import json
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import asdict, dataclass
+from typing import TypeAlias
 
 import pikepdf
 from pikepdf.models.metadata import PdfMetadata
@@ -36,6 +36,9 @@ ALPHABET = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ"
 NUMBER = "/BPLN_Number"
 # What places a page in its document, and says nothing of what is on it.
 PLACING = frozenset({"/Parent", "/P", "/StructParent", "/StructParents", "/Tabs"})
+# An object's name in its file: number and generation; an object within another has none.
+ObjectName: TypeAlias = tuple[int, int]
+UNNAMED = (0, 0)
 HOW_STORED = frozenset({"/Length", "/Filter", "/DecodeParms"})
 
 PdfMetadata.register_xml_namespace(NAMESPACE, PREFIX)
@@ -89,21 +92,19 @@ def is_well_written(serial: str) -> bool:
     return check_character(letters[:-1]) == letters[-1]
 
 
-def sealed(data: bytes, copy: Copy, key: bytes = b"") -> bytes:
-    """The printed file with its copy, serial and seal in the metadata. Same input, same bytes."""
-    with pikepdf.open(io.BytesIO(data)) as pdf:
-        for number, page in enumerate(pdf.pages, start=1):
-            page.obj[NUMBER] = number
-        pages = page_digests(pdf)
-        serial = serial_of(copy, key)
-        with pdf.open_metadata(set_pikepdf_as_editor=False) as meta:
-            meta[f"{PREFIX}:fields"] = _canonical(asdict(copy)).decode("utf-8")
-            meta[f"{PREFIX}:serial"] = serial
-            meta[f"{PREFIX}:pages"] = " ".join(pages)
-            meta[f"{PREFIX}:seal"] = seal_of(copy, serial, pages, key)
-        out = io.BytesIO()
-        pdf.save(out, min_version="1.7", deterministic_id=True)
-    return out.getvalue()
+def seal(
+    pdf: pikepdf.Pdf, copy: Copy, key: bytes = b"", known: Mapping[ObjectName, str] | None = None
+) -> None:
+    """Put copy, serial and seal into the metadata of an open file, whose pages stay as they are
+    from now on. Digests of its objects that are `known` are taken as they are."""
+    number_pages(pdf)
+    pages = page_digests(pdf, known)
+    serial = serial_of(copy, key)
+    with pdf.open_metadata(set_pikepdf_as_editor=False) as meta:
+        meta[f"{PREFIX}:fields"] = _canonical(asdict(copy)).decode("utf-8")
+        meta[f"{PREFIX}:serial"] = serial
+        meta[f"{PREFIX}:pages"] = " ".join(pages)
+        meta[f"{PREFIX}:seal"] = seal_of(copy, serial, pages, key)
 
 
 @dataclass(frozen=True)
@@ -158,34 +159,68 @@ def _sha(data: bytes) -> str:
 # --- pages ---------------------------------------------------------------------------------
 
 
-def page_digests(pdf: pikepdf.Pdf) -> list[str]:
+def number_pages(pdf: pikepdf.Pdf) -> None:
+    """Give each page the number that it is printed with."""
+    for number, page in enumerate(pdf.pages, start=1):
+        page.obj[NUMBER] = number
+
+
+def page_digests(pdf: pikepdf.Pdf, known: Mapping[ObjectName, str] | None = None) -> list[str]:
     """A digest of each page: all that is drawn on it, its size, and where its links lead.
 
     It does not change when a file is merely stored in another way (packed, renumbered), nor when
     other pages go or come: a link leads to a page by the number that it was printed with.
     """
-    hasher = _Hasher()
+    hasher = _Hasher(known or {})
     return [hasher.page(page.obj)[:32] for page in pdf.pages]
 
 
-class _Hasher:
-    """Digests of PDF objects; shared ones are worked out once."""
+def lasting_digests(pdf: pikepdf.Pdf, changing: Collection[ObjectName]) -> dict[ObjectName, str]:
+    """The digests of an open file's objects that stay the same when those named `changing` get
+    other content; its pages have been numbered."""
+    hasher = _Hasher({}, frozenset(changing))
+    for page in pdf.pages:
+        hasher.page(page.obj)
+    return hasher.lasting
 
-    def __init__(self) -> None:
-        self._known: dict[tuple[int, int], str] = {}
-        self._open: set[tuple[int, int]] = set()
+
+class _Hasher:
+    """Digests of PDF objects; shared ones are worked out once.
+
+    It keeps apart which of them hang on an object of those that are `changing`.
+    """
+
+    def __init__(
+        self, known: Mapping[ObjectName, str], changing: frozenset[ObjectName] = frozenset()
+    ) -> None:
+        self._known = dict(known)
+        self._open: set[ObjectName] = set()
+        self._changing = set(changing)
+
+    @property
+    def lasting(self) -> dict[ObjectName, str]:
+        """The digests that hang on nothing that changes."""
+        return {name: told for name, told in self._known.items() if name not in self._changing}
 
     def page(self, page: pikepdf.Object) -> str:
         parts = [page.get("/Contents")]
         if isinstance(parts[0], pikepdf.Array):
             parts = list(parts[0])
-        content = b"\n".join(part.read_bytes() for part in parts if part is not None)
+        content = self._content([part for part in parts if part is not None])
         rest = {
             key: self.digest(value)
             for key, value in page.items()
             if key not in PLACING and key != "/Contents"
         }
-        return _sha(_canonical({"content": _sha(content), "rest": rest}))
+        return _sha(_canonical({"content": content, "rest": rest}))
+
+    def _content(self, parts: Sequence[pikepdf.Object]) -> str:
+        name = parts[0].objgen if len(parts) == 1 else UNNAMED
+        if name == UNNAMED:
+            return _sha(b"\n".join(part.read_bytes() for part in parts))
+        if name not in self._known:
+            self._known[name] = _sha(parts[0].read_bytes())
+        return self._known[name]
 
     def digest(self, thing: object) -> str:
         """The digest of any object."""
@@ -194,7 +229,7 @@ class _Hasher:
         name = thing.objgen
         if isinstance(thing, pikepdf.Dictionary) and thing.get("/Type") == pikepdf.Name.Page:
             return f"page {thing.get(NUMBER)}"
-        if name == (0, 0):
+        if name == UNNAMED:
             return self._worked_out(thing)
         if name in self._open:
             return "round again"
@@ -202,6 +237,8 @@ class _Hasher:
             self._open.add(name)
             self._known[name] = self._worked_out(thing)
             self._open.discard(name)
+        if name in self._changing:
+            self._changing |= self._open
         return self._known[name]
 
     def _worked_out(self, thing: pikepdf.Object) -> str:

@@ -1,0 +1,107 @@
+"""Copies of one design: drawn once, each with the bytes that it has when it is printed alone."""
+
+from __future__ import annotations
+
+import io
+from dataclasses import replace
+from pathlib import Path
+
+import pikepdf
+import pypdf
+import pytest
+from sold_copies import sold_book
+
+from buildplan.booklet import editions
+from buildplan.booklet.editions import (
+    copy_of,
+    print_booklet,
+    print_copies,
+    print_folded,
+    print_folded_copies,
+)
+from buildplan.business.copies import filling
+from buildplan.business.copies.buyers import LONGEST_NAME
+from buildplan.business.copies.serial import serial_of
+from buildplan.business.copies.verifying import verify
+from buildplan.document import printing
+from buildplan.document.printing import Document
+from buildplan.document.tagged import BLANK
+from buildplan.drawing.fonts import text_width
+
+LONGEST = "Wilhelmina " * 7 + "Wxy"
+BUYERS = ["Ana Example", "Бен & <Söhne>", LONGEST]
+KEY = b"invented, for this test only"
+
+
+@pytest.fixture
+def drawings(monkeypatch: pytest.MonkeyPatch) -> list[Document]:
+    """What was drawn while a test ran."""
+    drawn: list[Document] = []
+    really = printing.print_document
+
+    def counted(document: Document) -> bytes:
+        drawn.append(document)
+        return really(document)
+
+    monkeypatch.setattr(editions, "print_document", counted)
+    return drawn
+
+
+def test_each_copy_has_the_bytes_of_one_printed_alone(
+    drawings: list[Document], tmp_path: Path
+) -> None:
+    copies = [data for (data,) in print_copies(sold_book(), BUYERS, KEY)]
+    assert len(drawings) == 1
+    assert len(set(copies)) == len(BUYERS)
+    for buyer, data in zip(BUYERS, copies, strict=True):
+        file = tmp_path / "copy.pdf"
+        file.write_bytes(data)
+        found = verify(file, KEY)
+        assert found.good
+        assert found.copy.buyer == buyer
+    assert copies[1] == print_booklet(replace(sold_book(), buyer=BUYERS[1]), KEY)
+
+
+def test_folded_copies_too(drawings: list[Document], tmp_path: Path) -> None:
+    copies = list(print_folded_copies(sold_book(), BUYERS))
+    assert len(drawings) == 2, "the sheets, and the gauges"
+    for sheets, alone in copies:
+        for data in (sheets, alone):
+            (tmp_path / "copy.pdf").write_bytes(data)
+            assert verify(tmp_path / "copy.pdf").good
+    assert copies[1] == print_folded(replace(sold_book(), buyer=BUYERS[1]))
+
+
+def test_many_copies_come_from_all_cores_in_their_order(monkeypatch: pytest.MonkeyPatch) -> None:
+    here = list(print_copies(sold_book(), BUYERS))
+    monkeypatch.setattr(filling, "WORTH_PROCESSES", len(BUYERS))
+    assert list(print_copies(sold_book(), BUYERS)) == here
+
+
+def test_nobody_named_is_told_on_the_licence_and_nowhere_else() -> None:
+    data = print_booklet(replace(sold_book(), buyer=""))
+    texts = [page.extract_text() for page in pypdf.PdfReader(io.BytesIO(data)).pages]
+    assert sum("nobody named" in text for text in texts) == 1
+    assert not any("rinted for" in text for text in texts)
+
+
+def test_the_longest_name_has_room() -> None:
+    """It is set smaller than the others, and ends within the line that is left free for it."""
+    assert len(LONGEST) == LONGEST_NAME
+    (data,) = next(print_copies(sold_book(), [LONGEST]))
+    serial = serial_of(copy_of(replace(sold_book(), buyer=LONGEST), keyed=False))
+    with pikepdf.open(io.BytesIO(data)) as pdf:
+        for form in (one for one in pdf.objects if isinstance(one, pikepdf.Stream)):
+            if BLANK not in form:
+                continue
+            how, sizes = form[BLANK], []
+            for told in pikepdf.parse_content_stream(form):
+                if str(told.operator) == "Tf":
+                    sizes.append(float(str(told.operands[1])))
+            wide = {
+                "foot": f"{serial} · printed for {LONGEST}",
+                "cover-buyer": f"Printed for {LONGEST}",
+                "licence-buyer": LONGEST,
+            }.get(str(how.Words), "")
+            assert text_width(wide, sizes[-1], bold=bool(how.Bold)) <= float(how.Room) + 0.01
+            assert sizes[-1] > 5, "still to be read"
