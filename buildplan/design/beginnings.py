@@ -16,7 +16,7 @@ from buildplan.design.other_beginnings import column, entrance, globe, sign, wal
 from buildplan.design.wishes import (
     GAUGE_STEP,
     USUAL_GAUGE,
-    Plan,
+    BuildLines,
     Wish,
     WishError,
     count_for,
@@ -51,7 +51,7 @@ def _tube(
     inner_gauge: float | None = None,
     stand_on: tuple[str, ...] = (),
     top: str = "",
-) -> Plan:
+) -> BuildLines:
     """A tube of four chains along a course."""
     closes = (
         f"true     # {voice.say('the chains are tied into rings')}"
@@ -64,7 +64,7 @@ def _tube(
         "degrees, tip is a sharp corner on the outside, dip a sharp notch on the inside."
     )
     long = "long" if inner_gauge is None else "{A: long, B: inner, C: inner, D: long}"
-    return Plan(
+    return BuildLines(
         (
             "tube:",
             f"  closed: {closes}",
@@ -83,7 +83,7 @@ def _tube(
     )
 
 
-def _star(wish: Wish, size: float | None, voice: Voice) -> Plan:
+def _star(wish: Wish, size: float | None, voice: Voice) -> BuildLines:
     if wish.points not in STAR_WIDTH:
         raise WishError(message("a star has 4 to 8 points"), "points")
     at_none, for_each, most = STAR_WIDTH[wish.points]
@@ -101,7 +101,7 @@ def _star(wish: Wish, size: float | None, voice: Voice) -> Plan:
     )
 
 
-def _frame(wish: Wish, size: float | None, voice: Voice) -> Plan:
+def _frame(wish: Wish, size: float | None, voice: Voice) -> BuildLines:
     straight = count_for(wish, size, 6, FRAME_STRAIGHTS, lambda cells: 2.87 + cells)
     return _tube(
         voice,
@@ -113,7 +113,7 @@ def _frame(wish: Wish, size: float | None, voice: Voice) -> Plan:
     )
 
 
-def _drop(wish: Wish, size: float | None, voice: Voice) -> Plan:
+def _drop(wish: Wish, size: float | None, voice: Voice) -> BuildLines:
     flank = count_for(wish, size, 4, DROP_FLANKS, lambda cells: DROP_AT[0] + DROP_AT[1] * cells)
     up = f"- {{repeat: {flank}, cells: [straight]}}"
     one_side, other_side = voice.say("up one flank"), voice.say("and down the other")
@@ -131,7 +131,7 @@ def _drop(wish: Wish, size: float | None, voice: Voice) -> Plan:
     )
 
 
-def _ring(wish: Wish, size: float | None, voice: Voice) -> Plan:
+def _ring(wish: Wish, size: float | None, voice: Voice) -> BuildLines:
     gauge = USUAL_GAUGE[wish.units] if wish.gauge is None else wish.gauge
     step = GAUGE_STEP[wish.units]
     # Inner and outer chain are a brace apart, so their lengths differ by 2 pi times that. A
@@ -152,7 +152,7 @@ def _ring(wish: Wish, size: float | None, voice: Voice) -> Plan:
     )
 
 
-def _arch(wish: Wish, size: float | None, voice: Voice) -> Plan:
+def _arch(wish: Wish, size: float | None, voice: Voice) -> BuildLines:
     slope = 4 if size is None else min(8, max(2, round(size / 3)))
     leg = count_for(wish, size, 7, ARCH_LEGS, lambda cells: 1.74 + slope / 2 + cells)
     outer, inner = 2 * leg + 2 * slope + 3 + 1, 2 * leg + 2 * slope + 1
@@ -175,7 +175,7 @@ def _arch(wish: Wish, size: float | None, voice: Voice) -> Plan:
     )
 
 
-PIECES: Mapping[str, Callable[[Wish, float | None, Voice], Plan]] = MappingProxyType(
+PIECES: Mapping[str, Callable[[Wish, float | None, Voice], BuildLines]] = MappingProxyType(
     {
         "star": _star,
         "ring": _ring,

@@ -38,7 +38,7 @@ Line = Annotated[str, Field(min_length=1, max_length=120, pattern=ONE_LINE)]
 Waiting = Annotated[float, Field(ge=0, le=1440, allow_inf_nan=False)]
 
 
-class Piece(FileModel):
+class EventPiece(FileModel):
     """One design at an event, and how many of it are built."""
 
     design: Annotated[str, Field(min_length=1, max_length=400, pattern=ONE_LINE)] = Field(
@@ -101,7 +101,7 @@ class Event(FileModel):
     name: Annotated[str, Field(min_length=1, max_length=80, pattern=ONE_LINE)] = Field(
         description=mark("the name of the event, as it stands on the first page")
     )
-    designs: Annotated[list[Piece], Field(min_length=1, max_length=50)] = Field(
+    designs: Annotated[list[EventPiece], Field(min_length=1, max_length=50)] = Field(
         description=mark("the pieces: a list of {design: file.yaml, count: how many}")
     )
     crew: Annotated[int, Field(ge=1, le=100)] = Field(

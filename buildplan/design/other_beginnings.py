@@ -7,7 +7,7 @@ import unicodedata
 
 from buildplan.design.wishes import (
     USUAL_GAUGE,
-    Plan,
+    BuildLines,
     Wish,
     WishError,
     count_for,
@@ -34,10 +34,10 @@ SIGN_OVER = 0.83
 MOST_LETTERS = 12
 
 
-def wall(wish: Wish, size: float | None, voice: Voice) -> Plan:
+def wall(wish: Wish, size: float | None, voice: Voice) -> BuildLines:
     """A wall about as wide as was asked for."""
     cells = count_for(wish, size, 7, WALL_CELLS, lambda count: 0.87 + count)
-    return Plan(
+    return BuildLines(
         (
             "wall:",
             f"  across: {cells}       # {voice.say('square cells from side to side')}",
@@ -53,12 +53,12 @@ def wall(wish: Wish, size: float | None, voice: Voice) -> Plan:
     )
 
 
-def column(wish: Wish, size: float | None, voice: Voice) -> Plan:
+def column(wish: Wish, size: float | None, voice: Voice) -> BuildLines:
     """A column about as high as was asked for."""
     rings = count_for(
         wish, size, 9, COLUMN_RINGS, lambda count: COLUMN_AT[0] + COLUMN_AT[1] * count
     )
-    return Plan(
+    return BuildLines(
         (
             "column:",
             f"  around: 6       # {voice.say('balloons in each ring')}",
@@ -70,12 +70,12 @@ def column(wish: Wish, size: float | None, voice: Voice) -> Plan:
     )
 
 
-def globe(wish: Wish, size: float | None, voice: Voice) -> Plan:
+def globe(wish: Wish, size: float | None, voice: Voice) -> BuildLines:
     """The globe, which has one size for each gauge."""
     gauge = USUAL_GAUGE[wish.units] if wish.gauge is None else wish.gauge
     count_for(wish, size, 1, (1,), lambda _: GLOBE_ACROSS)
     short = voice.say("sized smaller, about the points where five balloons meet")
-    return Plan(
+    return BuildLines(
         (
             f"globe:           # {voice.say('80 triangles')}",
             "  long: long",
@@ -86,7 +86,7 @@ def globe(wish: Wish, size: float | None, voice: Voice) -> Plan:
     )
 
 
-def entrance(wish: Wish, size: float | None, voice: Voice) -> Plan:
+def entrance(wish: Wish, size: float | None, voice: Voice) -> BuildLines:
     """Two columns with an arch on top of them."""
     rings = count_for(
         wish, size, 5, ENTRANCE_RINGS, lambda count: ENTRANCE_AT[0] + ENTRANCE_AT[1] * count
@@ -105,7 +105,7 @@ def entrance(wish: Wish, size: float | None, voice: Voice) -> Plan:
         ("A1", "B1", "C1", "D1", f"A{outer}", f"B{inner}", f"C{inner}", f"D{outer}"),
         strict=True,
     )
-    return Plan(
+    return BuildLines(
         (
             "assembly:",
             "  parts:",
@@ -121,7 +121,7 @@ def entrance(wish: Wish, size: float | None, voice: Voice) -> Plan:
     )
 
 
-def sign(wish: Wish, size: float | None, voice: Voice) -> Plan:
+def sign(wish: Wish, size: float | None, voice: Voice) -> BuildLines:
     """The name of the piece in letters."""
     plain = unicodedata.normalize("NFKD", wish.name).encode("ascii", "ignore").decode().upper()
     text = " ".join(re.findall(r"[A-Z0-9]+", plain))[:MOST_LETTERS].strip()
@@ -134,7 +134,7 @@ def sign(wish: Wish, size: float | None, voice: Voice) -> Plan:
         wish, size, heights[min(1, len(heights) - 1)], heights, lambda n: SIGN_OVER + n
     )
     bars = voice.say("low bars between the letters keep a word one piece")
-    return Plan(
+    return BuildLines(
         (
             "letters:",
             f'  text: "{text}"',

@@ -10,7 +10,7 @@ from collections.abc import Mapping, Sequence
 
 from buildplan.design.beginnings import PIECES
 from buildplan.design.measures import Units
-from buildplan.design.wishes import USUAL_GAUGE, Plan, Wish, WishError, a_piece, to_gauge
+from buildplan.design.wishes import USUAL_GAUGE, BuildLines, Wish, WishError, a_piece, to_gauge
 from buildplan.language.messages import message
 from buildplan.language.speaking import say, spoken_voice
 from buildplan.source.colour_names import HEX, OFFERED, hex_of
@@ -101,7 +101,7 @@ def design_text(wish: Wish) -> str:
     )
 
 
-def _colour_line(plan: Plan) -> str:
+def _colour_line(plan: BuildLines) -> str:
     """A colour pattern to begin with, for pieces that have parts to lay one along."""
     patterns = {
         "tube": "long: {fade: [long, cross]}",

@@ -43,7 +43,7 @@ class Wish:
 
 
 @dataclass(frozen=True)
-class Plan:
+class BuildLines:
     """What stands under `build` in a first file, line by line. `inner_gauge` and `cross_gauge`
     are those of the balloons inner and cross where they are their own, `stand_on` the joints
     of the foot where they have to be named, `top` what is to be at the top."""

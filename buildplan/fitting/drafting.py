@@ -24,7 +24,7 @@ from buildplan.shape.plan import (
     EASE_RIGID,
     EASE_SLANT,
     RHOMBUS_TURN,
-    Plan,
+    CellPlan,
     close_plan,
     lay_sections,
 )
@@ -89,7 +89,7 @@ def _edge(course: Course, sizes: Sizes) -> tuple[ComplexArray, complex]:
     return np.array(points), complex(outward)
 
 
-def _plan(kinds: Sequence[Kind], sizes: Sizes) -> Plan:
+def _plan(kinds: Sequence[Kind], sizes: Sizes) -> CellPlan:
     """The plan of cells of these kinds, as `shape.plan` makes it of a framework."""
     outer_m, inner_m = (
         np.array([sum(map(sizes.length_m, side)) for side in sides])
@@ -98,7 +98,7 @@ def _plan(kinds: Sequence[Kind], sizes: Sizes) -> Plan:
     turn = 2 * np.arcsin(np.clip((outer_m - inner_m) / (2 * sizes.long_m), -1, 1))
     free = np.array([kind.free for kind in kinds])
     turn[free] = np.sign(turn[free]) * np.minimum(np.abs(turn[free]), RHOMBUS_TURN)
-    return Plan(
+    return CellPlan(
         outer_m=outer_m,
         inner_m=inner_m,
         width_m=sizes.long_m,

@@ -15,7 +15,7 @@ from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.stiffness import stiffening_brace
 from buildplan.source.file_changes import CannotChangeError, changed_data
 from buildplan.source.kinds import FileKind
-from buildplan.source.problems import Kind, Problem
+from buildplan.source.problems import Problem, ProblemKind
 from buildplan.source.suggestions import Change, Put, Suggestion, Way, by_hand
 
 Data = Mapping[str, Any]
@@ -76,7 +76,7 @@ def _told(problem: Problem, good: tuple[Way, ...]) -> Suggestion:
     return Suggestion(words or problem.suggestion.words)
 
 
-def _mends(way: Way, kind: Kind, data: Data, known: set[Kind]) -> bool:
+def _mends(way: Way, kind: ProblemKind, data: Data, known: set[ProblemKind]) -> bool:
     """Whether the problem is gone, and no other has come, with the piece solved anew."""
     try:
         changed = changed_data(data, way.changes)
@@ -87,7 +87,7 @@ def _mends(way: Way, kind: Kind, data: Data, known: set[Kind]) -> bool:
     return _kinds(measure(changed)) <= known - {kind}
 
 
-def _kinds(piece: Measured) -> set[Kind]:
+def _kinds(piece: Measured) -> set[ProblemKind]:
     """What is wrong with a solved piece."""
     if piece.balloons > MOST_BALLOONS or piece.shape.problems:
         return {one.kind for one in piece.shape.problems}
@@ -95,7 +95,7 @@ def _kinds(piece: Measured) -> set[Kind]:
     return {one.kind for one in examine(piece.framework, piece.shape, constants=constants).problems}
 
 
-def _ways(kind: Kind, data: Data) -> Iterator[Way]:
+def _ways(kind: ProblemKind, data: Data) -> Iterator[Way]:
     """Ways that a problem of the shape has, besides other courses; none of them is tried yet."""
     if kind is ShapeKind.UNLIKE_BACK:
         yield from _front_and_back(data["build"]["tube"])

@@ -34,7 +34,7 @@ class SideLengths:
 
 
 @dataclass(frozen=True)
-class Turn:
+class CourseTurn:
     """The least and the most that something can turn, degrees; positive bends inward."""
 
     least_deg: float
@@ -62,7 +62,7 @@ def _opening_deg(chord: float, brace: float, most_deg: float) -> float:
     return degrees(2 * asin(max(-most, min(most, chord / (2 * brace)))))
 
 
-def polygon_turn(outer: int, inner: int, lengths: SideLengths) -> Turn:
+def polygon_turn(outer: int, inner: int, lengths: SideLengths) -> CourseTurn:
     """How far a cell turns by whose sides the outer chains advance so many links, the inner so
     many.
 
@@ -78,7 +78,7 @@ def polygon_turn(outer: int, inner: int, lengths: SideLengths) -> Turn:
         most = max(most, fans * fan_turn_deg(lengths.outer, lengths.brace))
     if inner > 2 and fans < 0:
         least = min(least, fans * fan_turn_deg(lengths.inner, lengths.brace))
-    return Turn(least, most)
+    return CourseTurn(least, most)
 
 
 def fan_turn_deg(link: float, brace: float) -> float:

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass, field
 
-from buildplan.framework.cell_turns import SideLengths, Turn, polygon_turn
+from buildplan.framework.cell_turns import CourseTurn, SideLengths, polygon_turn
 from buildplan.language.messages import Message, message, message_in
 
 
@@ -34,7 +34,7 @@ class CellKind:
     outer: int
     inner: int
     words: CellWords = field(compare=False, repr=False)
-    turn: Callable[[int, int, SideLengths], Turn] = field(compare=False, repr=False)
+    turn: Callable[[int, int, SideLengths], CourseTurn] = field(compare=False, repr=False)
 
     @property
     def advances(self) -> tuple[int, int]:

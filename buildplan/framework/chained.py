@@ -21,7 +21,7 @@ from buildplan.framework.naming import letters
 
 
 @dataclass(frozen=True)
-class Run:
+class ChainRun:
     """A chain of one kind of balloon along `joints`, closed round to the first or open."""
 
     role: ChainRole
@@ -34,7 +34,7 @@ class Run:
 def build_chained(
     name: str,
     balloons: Mapping[str, BalloonType],
-    runs: Sequence[Run],
+    runs: Sequence[ChainRun],
     lock: str,
     foot: Sequence[str],
 ) -> Framework:

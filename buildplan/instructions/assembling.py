@@ -22,7 +22,7 @@ from buildplan.language.phrases import count_word, number_ranges, sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.colour_order import colour_runs
 from buildplan.sequence.grouping import STRAIGHT
-from buildplan.sequence.model import Kind, Operation, Step, Turn, Way
+from buildplan.sequence.model import Access, Kind, Operation, Step, Turn
 
 # What the reader of words looks for: balloons of braces and of singles.
 TAKE_ONE = mark("Take one {colour} balloon that was tied off alone.")
@@ -194,7 +194,7 @@ def _waiting(context: Context, step: Step) -> list[str]:
     """What is said of joints whose lock waits for a brace of a later step."""
     voice, heads = context.voice, step.of_kind(Kind.BRACE)
     last = heads[-1].brace
-    turned = step.ways.get(Way.TURNED, ())
+    turned = step.ways.get(Access.TURNED, ())
     later: dict[int, list[str]] = {}
     for joint in (joint for head in heads for joint in head.joints if joint not in turned):
         number = context.lock_waits_for[joint]

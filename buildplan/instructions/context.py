@@ -15,7 +15,7 @@ from buildplan.language.voice import Voice
 from buildplan.sequence.assembly import lock_waits_for
 from buildplan.sequence.model import Kind, Operation, Step
 from buildplan.sequence.ordering import natural
-from buildplan.sequence.piece import Piece
+from buildplan.sequence.piece import PieceIndex
 from buildplan.sequence.work_names import Name
 
 
@@ -23,7 +23,7 @@ from buildplan.sequence.work_names import Name
 class Context:
     """The steps of a piece, and what they are told with."""
 
-    piece: Piece
+    piece: PieceIndex
     steps: Sequence[Step]
     units: Units
     voice: Voice

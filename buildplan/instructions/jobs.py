@@ -10,7 +10,7 @@ from buildplan.instructions.model import StepWords
 from buildplan.language.messages import mark
 from buildplan.language.phrases import first_to_last
 from buildplan.language.voice import Voice
-from buildplan.sequence.jobs import Job, JobKind, Row
+from buildplan.sequence.jobs import Job, JobKind, RunRow
 from buildplan.sequence.model import Kind, Step
 
 Told = Callable[[Step], StepWords]
@@ -36,7 +36,7 @@ class JobRow:
     words: str
 
 
-def job_row(voice: Voice, row: Row, told: Told) -> JobRow:
+def job_row(voice: Voice, row: RunRow, told: Told) -> JobRow:
     """What a table says of a row; `told` gives the words of its step."""
     if row.kind is Kind.TURN_OVER:
         turned = voice.say("the whole piece, all hands at once")

@@ -11,7 +11,7 @@ from buildplan.instructions.moves import Hand
 from buildplan.language.messages import mark
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
-from buildplan.sequence.model import Kind, Step, Turn, Way
+from buildplan.sequence.model import Access, Kind, Step, Turn
 
 # What the reader of words looks for: the rounds of the locks.
 TAKE_LOCK = mark(
@@ -61,25 +61,25 @@ def getting_at(context: Context, step: Step) -> Iterator[str]:
     for way, joints in step.ways.items():
         listed = voice.listed(joints)
         match way:
-            case Way.LIFTED:
+            case Access.LIFTED:
                 yield voice.say_count(
                     "{joints} faces the floor: have somebody lift the piece there.",
                     "{joints} face the floor: have somebody lift the piece there.",
                     len(joints),
                     joints=listed,
                 )
-            case Way.ON_ITS_SIDE:
+            case Access.ON_ITS_SIDE:
                 yield voice.say(
                     "For {joints} stand the piece on its side; somebody holds it.", joints=listed
                 )
-            case Way.STOOL:
+            case Access.STOOL:
                 yield voice.say_count(
                     "{joints} is high: work from a steady step stool, and have somebody hold it.",
                     "{joints} are high: work from a steady step stool, and have somebody hold it.",
                     len(joints),
                     joints=listed,
                 )
-            case Way.NONE:
+            case Access.NONE:
                 yield voice.say_count(
                     "{joints} is hard to reach: have somebody press the balloons there apart.",
                     "{joints} are hard to reach: have somebody press the balloons there apart.",

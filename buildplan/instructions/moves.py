@@ -8,7 +8,7 @@ from enum import Enum, auto
 
 from buildplan.framework.model import Chain, End, Framework
 from buildplan.sequence.model import Kind, Operation, Step
-from buildplan.sequence.piece import Piece
+from buildplan.sequence.piece import PieceIndex
 
 
 class Hand(Enum):
@@ -65,13 +65,13 @@ def lead_of(framework: Framework, chain: Chain) -> Lead:
     return Lead(chain.closed, len(chain.joints) > 2, first, last)
 
 
-def between_parts(piece: Piece, single: Operation) -> bool:
+def between_parts(piece: PieceIndex, single: Operation) -> bool:
     """Whether a single goes from one part to another."""
     one, other = (piece.framework.part_at(joint) for joint in single.joints)
     return one is not other
 
 
-def first_taught(piece: Piece, steps: Sequence[Step]) -> Mapping[Move, int]:
+def first_taught(piece: PieceIndex, steps: Sequence[Step]) -> Mapping[Move, int]:
     """The number of the step in which each move first comes up."""
     first: dict[Move, int] = {}
     laid: set[str] = set()
@@ -81,7 +81,7 @@ def first_taught(piece: Piece, steps: Sequence[Step]) -> Mapping[Move, int]:
     return first
 
 
-def _set_on(piece: Piece, step: Step, laid: set[str]) -> Iterator[Move]:
+def _set_on(piece: PieceIndex, step: Step, laid: set[str]) -> Iterator[Move]:
     """The bringing in of a course, on the floor or on what stands; `laid` gathers what parts have
     been begun."""
     for operation in step.of_kind(Kind.LAY) if step.of_kind(Kind.TAG) else ():
@@ -93,7 +93,7 @@ def _set_on(piece: Piece, step: Step, laid: set[str]) -> Iterator[Move]:
         laid.add(name)
 
 
-def _moves(piece: Piece, step: Step) -> Iterator[Move]:
+def _moves(piece: PieceIndex, step: Step) -> Iterator[Move]:
     for operation in step.operations:
         yield from _ALWAYS.get(operation.kind, ())
         match operation.kind:

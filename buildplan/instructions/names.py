@@ -6,10 +6,10 @@ from collections.abc import Sequence
 
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind, Operation
-from buildplan.sequence.piece import Piece
+from buildplan.sequence.piece import PieceIndex
 
 
-def head_name(voice: Voice, piece: Piece, head: Operation) -> str:
+def head_name(voice: Voice, piece: PieceIndex, head: Operation) -> str:
     """How a head is called: `Brace 3`, `Single A5-D5`, `Joint v4`, `Tie L.A1+T.A1`."""
     if head.kind is Kind.BRACE:
         return brace_name(voice, head.brace)
@@ -20,7 +20,7 @@ def head_name(voice: Voice, piece: Piece, head: Operation) -> str:
     return joint_name(voice, head.joints[0])
 
 
-def locks_name(voice: Voice, piece: Piece, head: Operation) -> str:
+def locks_name(voice: Voice, piece: PieceIndex, head: Operation) -> str:
     """How the locks of a head are called: `Locks of brace 3`."""
     if head.kind is Kind.BRACE:
         return voice.say("Locks of brace {number}", number=head.brace)

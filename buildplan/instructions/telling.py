@@ -20,7 +20,7 @@ from buildplan.instructions.model import NO_FIGURES, Figures, StepWords, TurnWor
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind, Step, Turn
-from buildplan.sequence.piece import Piece
+from buildplan.sequence.piece import PieceIndex
 
 _Tell = Callable[[Context, Step], Wording]
 _Rows = Callable[[Context, Step, Turn], TurnWords]
@@ -53,7 +53,7 @@ def tell_steps(
     Gauges are told in `units`; `figures` are what a tape should say on the way, where the shape of
     the piece is known.
     """
-    context = Context(Piece(framework), steps, units, voice, figures)
+    context = Context(PieceIndex(framework), steps, units, voice, figures)
     return tuple(_told(context, step) for step in steps)
 
 

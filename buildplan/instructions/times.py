@@ -10,7 +10,7 @@ from babel.dates import format_date
 from buildplan.language.messages import mark
 from buildplan.language.phrases import first_to_last, number_ranges
 from buildplan.language.voice import Voice
-from buildplan.sequence.timetable import Place
+from buildplan.sequence.timetable import WorkPlace
 
 # what the minutes of a kind of work are counted by: see labour.PER
 _PER = {
@@ -49,12 +49,12 @@ def person_name(voice: Voice, number: int) -> str:
 
 
 def part(
-    voice: Voice, place: Place, people: int, minutes: float, work: float, critical: float
+    voice: Voice, place: WorkPlace, people: int, minutes: float, work: float, critical: float
 ) -> str:
     """`Workshop: 1 h 50 min for 2 people (3 h 41 min of work). Not less than 5 min with any
     number of people.`"""
     where = voice.say_in("place of work", "Site")
-    if place is Place.WORKSHOP:
+    if place is WorkPlace.WORKSHOP:
         where = voice.say_in("place of work", "Workshop")
     return voice.say_count(
         "{place}: {time} for {number} person ({work} of work). Not less than {critical} with any"
@@ -98,10 +98,10 @@ def too_few(voice: Voice, step: int, people: int) -> str:
     return voice.say("Step {step} takes {people} people: call for help.", step=step, people=people)
 
 
-def start_by(voice: Voice, place: Place, moment: datetime) -> str:
+def start_by(voice: Voice, place: WorkPlace, moment: datetime) -> str:
     """`Start in the workshop by 09:10 on 3 May 2031.`"""
     message = mark("Start on site by {time} on {date}.")
-    if place is Place.WORKSHOP:
+    if place is WorkPlace.WORKSHOP:
         message = mark("Start in the workshop by {time} on {date}.")
     date = format_date(moment, "long", locale=voice.locale)
     return voice.say(message, time=f"{moment:%H:%M}", date=date)

@@ -11,7 +11,7 @@ from buildplan.language.voice import Voice
 from buildplan.sequence.labour import MINUTES, PER
 from buildplan.sequence.model import Kind
 from buildplan.sequence.time_log import Learned
-from buildplan.sequence.timetable import RESERVE, Place, Timetable, people_at, waiting_minutes
+from buildplan.sequence.timetable import RESERVE, Timetable, WorkPlace, people_at, waiting_minutes
 
 
 def timetable_lines(voice: Voice, planned: Timetable) -> list[str]:
@@ -58,7 +58,7 @@ def steps_with_times(
     return timed
 
 
-def start_lines(voice: Voice, starts: Mapping[Place, datetime]) -> list[str]:
+def start_lines(voice: Voice, starts: Mapping[WorkPlace, datetime]) -> list[str]:
     """The latest moments to start, a line each, and what they hold back."""
     lines = [words.start_by(voice, place, start) for place, start in starts.items()]
     return [*lines, words.reserve(voice, RESERVE)]

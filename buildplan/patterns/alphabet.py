@@ -10,7 +10,7 @@ from buildplan.patterns.letter_strokes import (
     Bend,
     Heading,
     Itself,
-    Size,
+    LetterSize,
     Stroke,
     cells,
     left_of,
@@ -19,11 +19,15 @@ from buildplan.patterns.letter_strokes import (
     stroke,
 )
 
-HEIGHT, BETWEEN, BAR = cells(Size.HEIGHT), cells(Size.BETWEEN), cells(Size.BAR)
-HALF_BAR, SHORT_BAR, SERIF = cells(Size.HALF_BAR), cells(Size.SHORT_BAR), cells(Size.SERIF)
-ROUND, TALL_ROUND = cells(Size.ROUND), cells(Size.TALL_ROUND)
-LEG, STEM, SLOPE = cells(Size.LEG), cells(Size.STEM), cells(Size.SLOPE)
-ARM, DIAGONAL = cells(Size.ARM), cells(Size.DIAGONAL)
+HEIGHT, BETWEEN, BAR = cells(LetterSize.HEIGHT), cells(LetterSize.BETWEEN), cells(LetterSize.BAR)
+HALF_BAR, SHORT_BAR, SERIF = (
+    cells(LetterSize.HALF_BAR),
+    cells(LetterSize.SHORT_BAR),
+    cells(LetterSize.SERIF),
+)
+ROUND, TALL_ROUND = cells(LetterSize.ROUND), cells(LetterSize.TALL_ROUND)
+LEG, STEM, SLOPE = cells(LetterSize.LEG), cells(LetterSize.STEM), cells(LetterSize.SLOPE)
+ARM, DIAGONAL = cells(LetterSize.ARM), cells(LetterSize.DIAGONAL)
 FAN_RIGHT, FAN_LEFT = Bend.FAN_RIGHT, Bend.FAN_LEFT
 RIGHT, LEFT = Bend.CORNER_RIGHT, Bend.CORNER_LEFT
 UP, DOWN, LEFTWARDS, RIGHTWARDS = Heading.UP, Heading.DOWN, Heading.LEFTWARDS, Heading.RIGHTWARDS

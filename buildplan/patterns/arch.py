@@ -10,7 +10,7 @@ from pydantic import Field, ValidationError
 from buildplan.framework.model import Framework
 from buildplan.language.messages import mark
 from buildplan.patterns import growing
-from buildplan.patterns.colour_runs import Run, tube_runs
+from buildplan.patterns.colour_runs import ColourRun, tube_runs
 from buildplan.patterns.pattern import (
     LOCK,
     Colouring,
@@ -89,7 +89,7 @@ def _built(arch: Arch, making: Making) -> Framework:
     return tube_framework(arch_tube(arch), making)
 
 
-def _coloured(framework: Framework, arch: Arch, part: str) -> Iterator[Run]:
+def _coloured(framework: Framework, arch: Arch, part: str) -> Iterator[ColourRun]:
     yield from tube_runs(framework, part)
 
 

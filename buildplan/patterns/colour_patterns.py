@@ -17,7 +17,7 @@ from buildplan.patterns.colour_order import ColourOrder, ColourPattern
 
 
 @dataclass(frozen=True)
-class Place:
+class RunPlace:
     """Where a balloon lies: `along` the piece, a whole number from 0, and `turn` round it, in
     turns, anticlockwise as seen from where it goes to."""
 
@@ -26,7 +26,7 @@ class Place:
 
 
 def lay_colours(
-    order: ColourOrder, run: Sequence[Place], length: int, closed: bool = False
+    order: ColourOrder, run: Sequence[RunPlace], length: int, closed: bool = False
 ) -> list[str]:
     """The balloon at each place of a run that goes on to `length` places along the piece and,
     when `closed`, round to its beginning. `order` must have been checked."""
@@ -72,7 +72,7 @@ def _stripe(counts: dict[str, int], at: Fraction) -> str:
     return next(key for key, end in zip(counts, ends, strict=True) if place < end)
 
 
-def _fade(colours: Sequence[str], run: Sequence[Place], length: int, back: bool) -> list[str]:
+def _fade(colours: Sequence[str], run: Sequence[RunPlace], length: int, back: bool) -> list[str]:
     """All of the first colour at one end, all of the last at the other, and between them ever
     more of the next: error diffusion (after Floyd and Steinberg 1976) along the run.
 

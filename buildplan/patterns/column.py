@@ -12,12 +12,12 @@ from typing import Annotated
 from pydantic import Field, ValidationError
 
 from buildplan.framework.chain_roles import RING, ZIGZAG
-from buildplan.framework.chained import Run, build_chained
+from buildplan.framework.chained import ChainRun, build_chained
 from buildplan.framework.model import BalloonType, Framework
 from buildplan.framework.naming import letters
 from buildplan.language.messages import mark
 from buildplan.patterns import colour_runs, growing
-from buildplan.patterns.colour_patterns import Place
+from buildplan.patterns.colour_patterns import RunPlace
 from buildplan.patterns.pattern import (
     LOCK,
     Colouring,
@@ -54,14 +54,14 @@ def build_column(name: str, balloons: Mapping[str, BalloonType], column: Column)
     runs = []
     for ring in range(column.rings):
         joints = [column_joint(ring, place) for place in around]
-        runs.append(Run(RING, None, joints, column.ring, closed=True))
+        runs.append(ChainRun(RING, None, joints, column.ring, closed=True))
         if ring:
             zigzag = [
                 joint
                 for place in around
                 for joint in (column_joint(ring - 1, place), column_joint(ring, place))
             ]
-            runs.append(Run(ZIGZAG, None, zigzag, column.between, closed=True))
+            runs.append(ChainRun(ZIGZAG, None, zigzag, column.between, closed=True))
     foot = [column_joint(0, place) for place in around]
     return build_chained(name, balloons, runs, column.lock, foot)
 
@@ -89,7 +89,7 @@ def _built(column: Column, making: Making) -> Framework:
     return build_column(making.name, making.balloons, column)
 
 
-def _coloured(framework: Framework, column: Column, part: str) -> Iterator[colour_runs.Run]:
+def _coloured(framework: Framework, column: Column, part: str) -> Iterator[colour_runs.ColourRun]:
     """All rings (or all zigzags) one after another from the foot, each balloon at its place
     round: a ring is turned by half a step against the one below, and a zigzag goes up and down
     twice as often."""
@@ -100,9 +100,9 @@ def _coloured(framework: Framework, column: Column, part: str) -> Iterator[colou
         around = len(chain.links)
         for i, one in enumerate(chain.links):
             # joints are numbered clockwise seen from above, and turns count the other way
-            places.append(Place(along, Fraction(-(2 * i + steps * along), 2 * around)))
+            places.append(RunPlace(along, Fraction(-(2 * i + steps * along), 2 * around)))
             links.append([one])
-    yield colour_runs.Run(places, links, len(chains))
+    yield colour_runs.ColourRun(places, links, len(chains))
 
 
 def _more_cells(data: Given, factor: float) -> Iterator[Put]:

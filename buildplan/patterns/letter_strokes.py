@@ -21,7 +21,7 @@ SPACE, JOINER = "_", "-"
 BARS = frozenset({SPACE, JOINER})
 
 
-class Size(Enum):
+class LetterSize(Enum):
     """A number of cells that goes by how high characters are."""
 
     HEIGHT = auto()
@@ -39,49 +39,49 @@ class Size(Enum):
     DIAGONAL = auto()
 
 
-def sizes(height: int) -> Mapping[Size, int]:
+def sizes(height: int) -> Mapping[LetterSize, int]:
     """What each size comes to in characters `height` cells high."""
     between = (height - 3) // 2
     bar = between if between % 2 else between + 1
     bend = max(1, round(between / 3**0.5))
     return {
-        Size.HEIGHT: height,
-        Size.BETWEEN: between,  # two level bars
-        Size.BAR: bar,
-        Size.HALF_BAR: (bar - 1) // 2,
-        Size.SHORT_BAR: max(1, bar - 1),  # before a round
-        Size.SERIF: max(1, (bar - 1) // 2),
-        Size.ROUND: bend,
-        Size.TALL_ROUND: max(1, round((2 * between + 1) / 3**0.5)),
-        Size.LEG: round((between + 1.5) / 0.866) - 1,  # of K
-        Size.STEM: height - 1 - (bend + 1) // 2,  # of N
-        Size.SLOPE: round((height - 1.366) / 0.866),  # of V
-        Size.ARM: round((height * 2**0.5 - 2) / 2),  # of X
-        Size.DIAGONAL: round((height - 2) / 0.866) - 2,  # of Z
+        LetterSize.HEIGHT: height,
+        LetterSize.BETWEEN: between,  # two level bars
+        LetterSize.BAR: bar,
+        LetterSize.HALF_BAR: (bar - 1) // 2,
+        LetterSize.SHORT_BAR: max(1, bar - 1),  # before a round
+        LetterSize.SERIF: max(1, (bar - 1) // 2),
+        LetterSize.ROUND: bend,
+        LetterSize.TALL_ROUND: max(1, round((2 * between + 1) / 3**0.5)),
+        LetterSize.LEG: round((between + 1.5) / 0.866) - 1,  # of K
+        LetterSize.STEM: height - 1 - (bend + 1) // 2,  # of N
+        LetterSize.SLOPE: round((height - 1.366) / 0.866),  # of V
+        LetterSize.ARM: round((height * 2**0.5 - 2) / 2),  # of X
+        LetterSize.DIAGONAL: round((height - 2) / 0.866) - 2,  # of Z
     }
 
 
 @dataclass(frozen=True)
-class Cells:
+class CellCount:
     """A number of cells: a sum of sizes, each so many times, and `more`."""
 
-    of: tuple[tuple[Size, int], ...] = ()
+    of: tuple[tuple[LetterSize, int], ...] = ()
     more: int = 0
 
-    def __add__(self, other: Cells | int) -> Cells:
+    def __add__(self, other: CellCount | int) -> CellCount:
         if isinstance(other, int):
-            return Cells(self.of, self.more + other)
+            return CellCount(self.of, self.more + other)
         both = Counter(dict(self.of))
         both.update(dict(other.of))
-        return Cells(tuple(both.items()), self.more + other.more)
+        return CellCount(tuple(both.items()), self.more + other.more)
 
-    def __sub__(self, other: int) -> Cells:
+    def __sub__(self, other: int) -> CellCount:
         return self + -other
 
-    def __rmul__(self, times: int) -> Cells:
-        return Cells(tuple((size, times * count) for size, count in self.of), times * self.more)
+    def __rmul__(self, times: int) -> CellCount:
+        return CellCount(tuple((size, times * count) for size, count in self.of), times * self.more)
 
-    def count(self, at: Mapping[Size, int]) -> int:
+    def count(self, at: Mapping[LetterSize, int]) -> int:
         """How many they are where sizes come to `at`."""
         return self.more + sum(times * at[size] for size, times in self.of)
 
@@ -115,11 +115,11 @@ class Flank(Enum):
 
 
 @dataclass(frozen=True)
-class Side:
+class CellSide:
     """A side of a cell of an earlier stroke; strokes and cells count from 0, or back from -1."""
 
     stroke: int
-    cell: Cells
+    cell: CellCount
     flank: Flank
 
 
@@ -134,38 +134,38 @@ class Stroke:
     """Where it sets out, its cells in order (straight ones by their number), and what it ends at,
     if it does not end free."""
 
-    start: Heading | Side
-    course: tuple[Cells | Bend, ...]
-    end: Side | Itself | None = None
+    start: Heading | CellSide
+    course: tuple[CellCount | Bend, ...]
+    end: CellSide | Itself | None = None
 
 
-def cells(size: Size) -> Cells:
+def cells(size: LetterSize) -> CellCount:
     """As many cells as a size comes to."""
-    return Cells(((size, 1),))
+    return CellCount(((size, 1),))
 
 
 def stroke(
-    start: Heading | Side, *course: Cells | Bend | int, end: Side | Itself | None = None
+    start: Heading | CellSide, *course: CellCount | Bend | int, end: CellSide | Itself | None = None
 ) -> Stroke:
     """A stroke; a number in its course is so many straight cells."""
-    run = tuple(Cells(more=one) if isinstance(one, int) else one for one in course)
+    run = tuple(CellCount(more=one) if isinstance(one, int) else one for one in course)
     return Stroke(start, run, end)
 
 
-def left_of(stroke: int, cell: Cells | int) -> Side:
+def left_of(stroke: int, cell: CellCount | int) -> CellSide:
     """The left side of a cell."""
     return _side(stroke, cell, Flank.LEFT)
 
 
-def right_of(stroke: int, cell: Cells | int) -> Side:
+def right_of(stroke: int, cell: CellCount | int) -> CellSide:
     """The right side of a cell."""
     return _side(stroke, cell, Flank.RIGHT)
 
 
-def second_left_of(stroke: int, cell: Cells | int) -> Side:
+def second_left_of(stroke: int, cell: CellCount | int) -> CellSide:
     """The second side on the left of a corner."""
     return _side(stroke, cell, Flank.SECOND_LEFT)
 
 
-def _side(stroke: int, cell: Cells | int, flank: Flank) -> Side:
-    return Side(stroke, Cells(more=cell) if isinstance(cell, int) else cell, flank)
+def _side(stroke: int, cell: CellCount | int, flank: Flank) -> CellSide:
+    return CellSide(stroke, CellCount(more=cell) if isinstance(cell, int) else cell, flank)

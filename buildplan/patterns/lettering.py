@@ -9,11 +9,11 @@ from functools import cache
 from buildplan.patterns.alphabet import GLYPHS
 from buildplan.patterns.letter_strokes import (
     Bend,
-    Cells,
+    CellCount,
+    CellSide,
     Flank,
     Heading,
-    Side,
-    Size,
+    LetterSize,
     Stroke,
     sizes,
 )
@@ -92,7 +92,7 @@ def glyph(character: str, height: int) -> Glyph:
     return _outlined(drawing)
 
 
-def _lay(drawing: _Drawing, stroke: Stroke, size: Mapping[Size, int]) -> None:
+def _lay(drawing: _Drawing, stroke: Stroke, size: Mapping[LetterSize, int]) -> None:
     if isinstance(stroke.start, Heading):
         heading = _HEADINGS[stroke.start]
         left, right = drawing.joint(0.5j * heading), drawing.joint(-0.5j * heading)
@@ -109,12 +109,14 @@ def _lay(drawing: _Drawing, stroke: Stroke, size: Mapping[Size, int]) -> None:
         left, right, heading = lefts[-1], rights[-1], heading * _STEPS[bend][2]
     if stroke.end is not None:
         end = stroke.end
-        there = _side(drawing, end, size)[::-1] if isinstance(end, Side) else first
+        there = _side(drawing, end, size)[::-1] if isinstance(end, CellSide) else first
         drawing.merge(left, there[0])
         drawing.merge(right, there[1])
 
 
-def _bends(course: Sequence[Cells | Bend], size: Mapping[Size, int]) -> Iterator[Bend | None]:
+def _bends(
+    course: Sequence[CellCount | Bend], size: Mapping[LetterSize, int]
+) -> Iterator[Bend | None]:
     """The cells of a course one by one: how each bends, if it does."""
     for item in course:
         if isinstance(item, Bend):
@@ -138,7 +140,7 @@ def _cell(
     return ([left, *laid], [right]) if on_left else ([left], [right, *laid])
 
 
-def _side(drawing: _Drawing, side: Side, size: Mapping[Size, int]) -> tuple[int, int]:
+def _side(drawing: _Drawing, side: CellSide, size: Mapping[LetterSize, int]) -> tuple[int, int]:
     """The joints of a cell's side, to the left and to the right of whoever goes out by it."""
     lefts, rights = drawing.cells[side.stroke][side.cell.count(size)]
     if side.flank is Flank.RIGHT:

@@ -10,7 +10,7 @@ from buildplan.framework.model import BalloonType, Framework
 from buildplan.language.messages import Value, mark
 from buildplan.patterns.build import Build
 from buildplan.patterns.colour_order import ColouredPart, ColourOrder
-from buildplan.patterns.colour_runs import Run
+from buildplan.patterns.colour_runs import ColourRun
 from buildplan.source.balloons import Balloon
 from buildplan.source.mistake import Mistake, Path
 from buildplan.source.partial_validation import Salvaged, list_in, mapping_in
@@ -105,7 +105,7 @@ class Colouring(Generic[Keys]):
 
     parts: tuple[str, ...]
     spirals: tuple[str, ...]
-    runs: Callable[[Framework, Keys, str], Iterator[Run]]
+    runs: Callable[[Framework, Keys, str], Iterator[ColourRun]]
     words: str = ""
     rings: Callable[[Given, str], Mapping[str, int]] = lambda given, part: {}
 

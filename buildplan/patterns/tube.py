@@ -9,7 +9,7 @@ from buildplan.framework.model import Framework
 from buildplan.framework.places import ENDS, cell_place
 from buildplan.framework.tube import LAYOUTS, TubePlan, build_tube
 from buildplan.language.messages import listing, mark
-from buildplan.patterns.colour_runs import Run, tube_runs
+from buildplan.patterns.colour_runs import ColourRun, tube_runs
 from buildplan.patterns.course import cell_counts, expand_course
 from buildplan.patterns.course_runs import moved_joint, run_changes, stretches
 from buildplan.patterns.pattern import (
@@ -88,7 +88,7 @@ def closed_chains(given: Given, part: str) -> Mapping[str, int]:
     return {letter: lengths[letter] for letter in letters if letter in lengths}
 
 
-def _coloured(framework: Framework, tube: Tube, part: str) -> Iterator[Run]:
+def _coloured(framework: Framework, tube: Tube, part: str) -> Iterator[ColourRun]:
     yield from tube_runs(framework, part)
 
 

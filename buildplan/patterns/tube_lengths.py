@@ -9,7 +9,7 @@ from statistics import fmean
 from pydantic import ValidationError
 
 from buildplan.patterns.colour_order import ColourPattern
-from buildplan.patterns.colour_patterns import Place, lay_colours, period
+from buildplan.patterns.colour_patterns import RunPlace, lay_colours, period
 from buildplan.patterns.course import INNER_CHAINS, OUTER_CHAINS
 from buildplan.patterns.tube_keys import Tube
 from buildplan.patterns.turning import SideLengths
@@ -53,7 +53,7 @@ def _laid(order: object, count: int, closed: bool) -> list[object]:
             return []
         if pattern.fade is None and period(pattern) is None:
             return []
-        return [*lay_colours(pattern, [Place(i) for i in range(count)], count, closed)]
+        return [*lay_colours(pattern, [RunPlace(i) for i in range(count)], count, closed)]
     return list_in(order)
 
 

@@ -10,8 +10,8 @@ from dataclasses import replace
 from math import degrees
 
 from buildplan.framework.cell_turns import FULL_TURN_DEG as FULL_TURN_DEG
+from buildplan.framework.cell_turns import CourseTurn as CourseTurn
 from buildplan.framework.cell_turns import SideLengths as SideLengths
-from buildplan.framework.cell_turns import Turn as Turn
 from buildplan.framework.cell_turns import fan_turn_deg as fan_turn_deg
 from buildplan.framework.cells import STRAIGHT, CellKind
 
@@ -24,15 +24,15 @@ GAUGE_READING = 0.008
 MOST_TOLERANCE_DEG = 45.0
 
 
-def cell_turn(cell: CellKind, lengths: SideLengths) -> Turn:
+def cell_turn(cell: CellKind, lengths: SideLengths) -> CourseTurn:
     """How far `cell` turns."""
     return cell.turn(cell.outer, cell.inner, lengths)
 
 
-def course_turn(counts: Mapping[CellKind, int], lengths: SideLengths) -> Turn:
+def course_turn(counts: Mapping[CellKind, int], lengths: SideLengths) -> CourseTurn:
     """How far a course with so many of each cell turns."""
     turns = [(count, cell_turn(cell, lengths)) for cell, count in counts.items()]
-    return Turn(
+    return CourseTurn(
         sum(count * turn.least_deg for count, turn in turns),
         sum(count * turn.most_deg for count, turn in turns),
     )

@@ -9,12 +9,12 @@ from typing import Annotated, Literal
 from pydantic import Field, ValidationError
 
 from buildplan.framework.chain_roles import BETWEEN, ROW, UPRIGHT, Layer
-from buildplan.framework.chained import Run, build_chained
+from buildplan.framework.chained import ChainRun, build_chained
 from buildplan.framework.model import BalloonType, Framework
 from buildplan.framework.naming import letters
 from buildplan.language.messages import mark, message
 from buildplan.patterns import colour_runs, growing
-from buildplan.patterns.colour_patterns import Place
+from buildplan.patterns.colour_patterns import RunPlace
 from buildplan.patterns.pattern import (
     LOCK,
     Colouring,
@@ -87,7 +87,7 @@ def build_wall(name: str, balloons: Mapping[str, BalloonType], wall: Wall) -> Fr
     layer first, and then what ties the layers."""
     rows = [[(row, place) for place in range(wall.across + 1)] for row in range(wall.up + 1)]
     columns = [[(row, place) for row in range(wall.up + 1)] for place in range(wall.across + 1)]
-    runs: list[Run] = []
+    runs: list[ChainRun] = []
     for layer in range(wall.layers):
         side = None if wall.layers == 1 else tuple(Layer)[layer]
         for role, lines, balloon in (
@@ -97,12 +97,12 @@ def build_wall(name: str, balloons: Mapping[str, BalloonType], wall: Wall) -> Fr
             for line in lines:
                 for run in _unbroken(wall, line):
                     joints = [wall_joint(wall, layer, row, place) for row, place in run]
-                    runs.append(Run(role, side, joints, balloon, closed=False))
+                    runs.append(ChainRun(role, side, joints, balloon, closed=False))
     if wall.layers == 2 and wall.between is not None:
         for row, place in (place for line in rows for place in line):
             if wall_has(wall, row, place):
                 ends = [wall_joint(wall, layer, row, place) for layer in (0, 1)]
-                runs.append(Run(BETWEEN, None, ends, wall.between, closed=False))
+                runs.append(ChainRun(BETWEEN, None, ends, wall.between, closed=False))
     foot = [
         wall_joint(wall, layer, 0, place)
         for layer in range(wall.layers)
@@ -226,7 +226,7 @@ def _add_balloon(at: Path, key: object) -> Suggestion:
     return change(message("add {right}", right=f"{at[-1]}: {key}"), Put(at, key))
 
 
-def _coloured(framework: Framework, wall: Wall, part: str) -> Iterator[colour_runs.Run]:
+def _coloured(framework: Framework, wall: Wall, part: str) -> Iterator[colour_runs.ColourRun]:
     """From the floor up, each layer by itself: the balloons of the rows by their row, those of
     the uprights by the row that they stand on."""
     length = wall.up + 1 if part == "row" else wall.up
@@ -242,7 +242,9 @@ def _coloured(framework: Framework, wall: Wall, part: str) -> Iterator[colour_ru
             ]
     for layer in layers.values():
         layer.sort(key=itemgetter(0))
-        yield colour_runs.Run([Place(row) for row, _ in layer], [[one] for _, one in layer], length)
+        yield colour_runs.ColourRun(
+            [RunPlace(row) for row, _ in layer], [[one] for _, one in layer], length
+        )
 
 
 def _more_cells(data: Given, factor: float) -> Iterator[Put]:

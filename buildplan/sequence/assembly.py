@@ -21,13 +21,19 @@ from dataclasses import dataclass, replace
 from buildplan.framework.model import Brace, Framework, Tie
 from buildplan.sequence import work_names as names
 from buildplan.sequence.chains import closing_knot, prepared, short_chains, takes_tying
-from buildplan.sequence.courses import Course, Order, built_pieces, in_courses, loose_chains
+from buildplan.sequence.courses import (
+    JointCourse,
+    WorkOrder,
+    built_pieces,
+    in_courses,
+    loose_chains,
+)
 from buildplan.sequence.model import Kind, Knot, Operation, Stage
 from buildplan.sequence.preparation import coming_in, laying
 from buildplan.sequence.work_names import Name
 
 
-def assembling(framework: Framework, order: Order, lifters: int) -> Iterator[Operation]:
+def assembling(framework: Framework, order: WorkOrder, lifters: int) -> Iterator[Operation]:
     """Part by part the laying of the chains; then heads (a brace, a single, a join), each followed
     by its locks, a brace by its settling first; each head needs all that was made after the head
     before it. What has no braces comes in course by course."""
@@ -148,7 +154,7 @@ def _heads(framework: Framework, later: frozenset[str], lifters: int, part: str)
 
 
 def _joins(
-    framework: Framework, course: Course, number: int, loose: _Loose, later: frozenset[str]
+    framework: Framework, course: JointCourse, number: int, loose: _Loose, later: frozenset[str]
 ) -> Iterator[_Head]:
     """The joints of a course, but those for which the piece is turned over."""
     up = "front" if later.intersection(framework.joints) else ""

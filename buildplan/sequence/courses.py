@@ -32,7 +32,7 @@ Places = Mapping[str, FloatArray]
 
 
 @dataclass(frozen=True)
-class Course:
+class JointCourse:
     """Joints in the order of joining them, and the letters of the chains that come in for them."""
 
     joints: tuple[str, ...]
@@ -40,14 +40,14 @@ class Course:
 
 
 @dataclass(frozen=True)
-class Order:
+class WorkOrder:
     """What the needs of the work leave open.
 
     `courses` of what has no braces, by the name of its part (empty: the whole piece); `later` are
     the joints that are locked, and joined, only once the piece is turned over.
     """
 
-    courses: Mapping[str, tuple[Course, ...]] = field(default_factory=dict)
+    courses: Mapping[str, tuple[JointCourse, ...]] = field(default_factory=dict)
     later: frozenset[str] = frozenset()
 
     @cached_property
@@ -64,10 +64,10 @@ def built_pieces(framework: Framework) -> tuple[tuple[str, Framework], ...]:
     return parts or (("", framework),)
 
 
-def order_of(framework: Framework, at: Places | None = None) -> Order:
+def order_of(framework: Framework, at: Places | None = None) -> WorkOrder:
     """The order of work; `at` says where joints are, with y up (without it, courses go by the
     number of balloons from the foot)."""
-    return Order({name: courses(own, at) for name, own in built_pieces(framework)})
+    return WorkOrder({name: courses(own, at) for name, own in built_pieces(framework)})
 
 
 def in_courses(framework: Framework) -> bool:
@@ -93,7 +93,7 @@ def loose_chains(framework: Framework) -> frozenset[str]:
     )
 
 
-def courses(framework: Framework, at: Places | None = None) -> tuple[Course, ...]:
+def courses(framework: Framework, at: Places | None = None) -> tuple[JointCourse, ...]:
     """The courses of what is built without braces, from the foot up; none of what has braces."""
     if not in_courses(framework):
         return ()
@@ -102,17 +102,17 @@ def courses(framework: Framework, at: Places | None = None) -> tuple[Course, ...
     levels = _levels_by_steps(framework) if at is None else _levels_by_height(framework, at)
     loose = loose_chains(framework)
     waiting = {c.letter: c.chain.joints for c in framework.chains if c.letter not in loose}
-    found: list[Course] = []
+    found: list[JointCourse] = []
     for level in levels:
         joints = tuple(joint for joint in level if joint in met)
         coming = tuple(c for c, passes in waiting.items() if not set(joints).isdisjoint(passes))
         for letter in coming:
             del waiting[letter]
         if joints:
-            found.append(Course(joints, coming))
+            found.append(JointCourse(joints, coming))
     if waiting:  # chains that meet no other lie there from the beginning
-        first, *others = found or [Course((), ())]
-        found = [Course(first.joints, (*first.chains, *waiting)), *others]
+        first, *others = found or [JointCourse((), ())]
+        found = [JointCourse(first.joints, (*first.chains, *waiting)), *others]
     return tuple(found)
 
 

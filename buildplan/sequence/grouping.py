@@ -15,7 +15,7 @@ from buildplan.framework.cells import STRAIGHT as STRAIGHT_CELL
 from buildplan.sequence.colour_order import is_long
 from buildplan.sequence.model import Kind, Operation, Stage
 from buildplan.sequence.ordering import phase
-from buildplan.sequence.piece import Piece
+from buildplan.sequence.piece import PieceIndex
 from buildplan.sequence.work_names import Name
 
 HEADS = (Kind.BRACE, Kind.SINGLE, Kind.JOIN, Kind.TURN_OVER)
@@ -57,7 +57,7 @@ class Group:
         return tuple(operation for operation in self.operations if operation.kind is kind)
 
 
-def groups(piece: Piece, ordered: Sequence[Operation], new_parts_limit: int) -> list[Group]:
+def groups(piece: PieceIndex, ordered: Sequence[Operation], new_parts_limit: int) -> list[Group]:
     """Groups in the order of `ordered`, no brace group with more than `new_parts_limit` new
     links or locks (a single brace may exceed it)."""
     on_the_piece = [op.kind in ASSEMBLING or op.course > 0 for op in ordered]
@@ -80,14 +80,14 @@ def groups(piece: Piece, ordered: Sequence[Operation], new_parts_limit: int) -> 
     ]
 
 
-def _purpose(piece: Piece, operation: Operation) -> int:
+def _purpose(piece: PieceIndex, operation: Operation) -> int:
     """What work is for, in the order of need: long chains, braces and singles, locks."""
     if operation.locks:
         return 2
     return 0 if piece.long_links.issuperset(operation.links) else 1
 
 
-def _gathered(piece: Piece, ordered: Sequence[Operation]) -> list[Group]:
+def _gathered(piece: PieceIndex, ordered: Sequence[Operation]) -> list[Group]:
     sizing = {op.makes[0]: op for op in ordered if op.kind is Kind.SIZE}
     together: dict[Hashable, list[Operation]] = {}
     for operation in ordered:
@@ -111,7 +111,7 @@ def _sized_and_tied(tied: Operation, sizing: Mapping[Name, Operation]) -> tuple[
     return (*(sizing[thing] for thing in tied.needs), tied)
 
 
-def _sameness(piece: Piece, operation: Operation) -> Hashable:
+def _sameness(piece: PieceIndex, operation: Operation) -> Hashable:
     """What operations of one kind must have in common to be told together."""
     if operation.kind is Kind.LAY:
         return operation.id
@@ -130,7 +130,7 @@ def _sameness(piece: Piece, operation: Operation) -> Hashable:
     return None
 
 
-def is_for_courses(piece: Piece, operation: Operation) -> bool:
+def is_for_courses(piece: PieceIndex, operation: Operation) -> bool:
     """Whether an operation ties a chain that comes in with a course, and has no place before."""
     if operation.kind is not Kind.CHAIN or operation.links[0] not in piece.long_links:
         return False
@@ -158,7 +158,7 @@ class _Round:
         return tuple(j for op in self.turn[1:] if op.kind is kind for j in op.joints)
 
 
-def _rounds(piece: Piece, ordered: Sequence[Operation]) -> list[_Round]:
+def _rounds(piece: PieceIndex, ordered: Sequence[Operation]) -> list[_Round]:
     rounds: list[list[Operation]] = []
     chains: dict[str, list[Operation]] = {}  # that come in with a course, by letter
     for operation in ordered:
@@ -178,7 +178,7 @@ def _rounds(piece: Piece, ordered: Sequence[Operation]) -> list[_Round]:
     return [_Round(tuple(turn)) for turn in rounds]
 
 
-def _at_corner(piece: Piece, head: Operation, single: Operation) -> bool:
+def _at_corner(piece: PieceIndex, head: Operation, single: Operation) -> bool:
     """Whether a single belongs to the brace before it: it is of the same part, and not between
     two parts."""
     if (head.kind, single.kind) != (Kind.BRACE, Kind.SINGLE):
@@ -189,7 +189,7 @@ def _at_corner(piece: Piece, head: Operation, single: Operation) -> bool:
     return len({piece.framework.built_with(joint).joints for joint in joints}) == 1
 
 
-def _assembly(piece: Piece, ordered: Sequence[Operation], limit: int) -> list[Group]:
+def _assembly(piece: PieceIndex, ordered: Sequence[Operation], limit: int) -> list[Group]:
     runs: list[list[_Round]] = []
     for round_ in _rounds(piece, ordered):
         if runs and _same_move(piece, runs[-1][-1], round_):
@@ -206,7 +206,7 @@ def _assembly(piece: Piece, ordered: Sequence[Operation], limit: int) -> list[Gr
     return groups
 
 
-def _same_move(piece: Piece, before: _Round, after: _Round) -> bool:
+def _same_move(piece: PieceIndex, before: _Round, after: _Round) -> bool:
     """Whether a head can be told with the one before it: the same move, both with locks or
     both without, and no cell but straight ones between them."""
     if after.comes_in or before.comes_in or before.head.course != after.head.course:
@@ -220,12 +220,12 @@ def _same_move(piece: Piece, before: _Round, after: _Round) -> bool:
     return singles[0] == singles[1] and _move(piece, before.head) == _move(piece, after.head)
 
 
-def _most_parts(piece: Piece, run: Sequence[_Round]) -> int:
+def _most_parts(piece: PieceIndex, run: Sequence[_Round]) -> int:
     """The most links or locks that one round of `run` has to do with."""
     return max(max(_parts(piece, round_), len(round_.joints(Kind.LOCK)), 1) for round_ in run)
 
 
-def _parts(piece: Piece, round_: _Round) -> int:
+def _parts(piece: PieceIndex, round_: _Round) -> int:
     head = round_.head
     if head.kind is Kind.JOIN and len(head.joints) == 1:
         # knots that are brought together: each holds two ends, or a free one
@@ -240,11 +240,11 @@ def _even_parts(run: Sequence[_Round], most: int) -> list[Sequence[_Round]]:
     return [run[a:b] for a, b in pairwise(cuts)]
 
 
-def _letters(piece: Piece, joints: Iterable[str]) -> tuple[str, ...]:
+def _letters(piece: PieceIndex, joints: Iterable[str]) -> tuple[str, ...]:
     return tuple(piece.letter[joint] for joint in joints)
 
 
-def _move(piece: Piece, head: Operation) -> Hashable:
+def _move(piece: PieceIndex, head: Operation) -> Hashable:
     """What hands do in a head, apart from the numbers of its joints."""
     if head.kind is Kind.LAY:
         return head.id
@@ -266,7 +266,7 @@ def _move(piece: Piece, head: Operation) -> Hashable:
     return head.kind, chains, shared
 
 
-def _cells(piece: Piece, head: Operation) -> tuple[str, ...]:
+def _cells(piece: PieceIndex, head: Operation) -> tuple[str, ...]:
     if head.kind is Kind.BRACE:
         found = [cell.name for cell in piece.cells_at(piece.framework.brace[head.brace])]
         return tuple(dict.fromkeys(found)) or ((STRAIGHT,) if piece.framework.cells else ())
@@ -276,7 +276,7 @@ def _cells(piece: Piece, head: Operation) -> tuple[str, ...]:
     return ()
 
 
-def _group(piece: Piece, rounds: Sequence[_Round]) -> Group:
+def _group(piece: PieceIndex, rounds: Sequence[_Round]) -> Group:
     heads = [round_.head for round_ in rounds if not round_.comes_in]
     coming = tuple(round_.head.kind for round_ in rounds if round_.comes_in)
     cells = tuple(dict.fromkeys(name for head in heads for name in _cells(piece, head)))
@@ -299,7 +299,7 @@ def _group(piece: Piece, rounds: Sequence[_Round]) -> Group:
     )
 
 
-def _where(piece: Piece, round_: _Round) -> Hashable:
+def _where(piece: PieceIndex, round_: _Round) -> Hashable:
     """On which chains locks sit; where chains meet, only how many they are."""
     locked = round_.joints(Kind.LOCK)
     if round_.head.kind is Kind.JOIN:

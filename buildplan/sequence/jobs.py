@@ -31,7 +31,7 @@ class JobKind(Enum):
 
 
 @dataclass(frozen=True)
-class Row:
+class RunRow:
     """One brace, single or joint of a run (or a laying, or a turning over): the step and the
     operation that it is, the kinds of cell that it finishes, and the joints that are locked with
     it. `place` is its turn in the step and its place among the heads of that turn."""
@@ -66,7 +66,7 @@ class Job:
     number: int
     kind: JobKind
     steps: tuple[Step, ...]
-    rows: tuple[Row, ...] = ()
+    rows: tuple[RunRow, ...] = ()
     portable: bool = False
 
     @property
@@ -160,21 +160,21 @@ def _ends_at_corner(run: Sequence[Step]) -> bool:
     return not set(run[-1].cells) <= {STRAIGHT}
 
 
-def _rows(step: Step) -> list[Row]:
+def _rows(step: Step) -> list[RunRow]:
     if step.kind in (Kind.TURN_OVER, Kind.LAY):
-        return [Row(step, step.operations[0], (0, 0), locks=step.locks)]
+        return [RunRow(step, step.operations[0], (0, 0), locks=step.locks)]
     cells = tuple(name for name in step.cells if name != STRAIGHT)
     return [
         row for place, turn in enumerate(step.turns) for row in _rows_of(step, place, turn, cells)
     ]
 
 
-def _rows_of(step: Step, place: int, turn: Turn, cells: tuple[str, ...]) -> list[Row]:
+def _rows_of(step: Step, place: int, turn: Turn, cells: tuple[str, ...]) -> list[RunRow]:
     """A brace, single or joint with the locks at its joints; locks that wait for it elsewhere
     are those of the first."""
     heads = [operation for operation in turn.operations if operation.kind in HEADS]
     if not heads:  # a chain that comes in for the joints after it
-        return [Row(step, operation, (place, 0)) for operation in turn.of_kind(Kind.TAG)]
+        return [RunRow(step, operation, (place, 0)) for operation in turn.of_kind(Kind.TAG)]
     locked = [joint for operation in turn.operations for joint in operation.locks]
     rows = []
     for number, head in enumerate(heads):
@@ -182,5 +182,5 @@ def _rows_of(step: Step, place: int, turn: Turn, cells: tuple[str, ...]) -> list
         if head is heads[0]:
             others = {joint for other in heads[1:] for joint in other.joints}
             own = tuple(joint for joint in locked if joint not in others)
-        rows.append(Row(step, head, (place, number), cells if head is heads[0] else (), own))
+        rows.append(RunRow(step, head, (place, number), cells if head is heads[0] else (), own))
     return rows

@@ -48,7 +48,7 @@ class Kind(StrEnum):
     STAND_UP = "stand up"
 
 
-class Way(StrEnum):
+class Access(StrEnum):
     """How a joint can be got at."""
 
     DIRECT = "direct"
@@ -146,7 +146,7 @@ class Step:
     prepares: Mapping[str, int]
     cells: tuple[str, ...]
     behind: tuple[str, ...] = ()
-    ways: Mapping[Way, tuple[str, ...]] = field(default_factory=dict)
+    ways: Mapping[Access, tuple[str, ...]] = field(default_factory=dict)
     alike: int | None = None
     side_work: int | None = None
     repeats: int | None = None

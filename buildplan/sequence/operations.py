@@ -7,7 +7,7 @@ from collections.abc import Iterator, Sequence
 from buildplan.framework.model import Framework
 from buildplan.sequence import work_names as names
 from buildplan.sequence.assembly import assembling
-from buildplan.sequence.courses import Order, order_of
+from buildplan.sequence.courses import WorkOrder, order_of
 from buildplan.sequence.model import Kind, Operation, Stage
 from buildplan.sequence.preparation import chaining, closing, preparing, tagging
 
@@ -16,7 +16,7 @@ FEWEST_LIFTERS = 2
 
 
 def operations(
-    framework: Framework, order: Order | None = None, lifters: int = FEWEST_LIFTERS
+    framework: Framework, order: WorkOrder | None = None, lifters: int = FEWEST_LIFTERS
 ) -> tuple[Operation, ...]:
     """All operations of `framework`, in an order of no meaning (see `ordering.in_order`).
 

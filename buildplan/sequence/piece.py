@@ -14,7 +14,7 @@ from buildplan.sequence.courses import built_pieces, loose_chains
 
 
 @dataclass(frozen=True)
-class Piece:
+class PieceIndex:
     """Look-ups in a framework."""
 
     framework: Framework

@@ -11,7 +11,7 @@ from buildplan.sequence.model import Kind
 
 
 @dataclass(frozen=True)
-class Plan:
+class StepGroups:
     """All groups of a piece, in order; the group at place `i` is step `i + 1`."""
 
     groups: Sequence[Group]

@@ -22,13 +22,12 @@ from scipy.spatial import cKDTree
 
 from buildplan.framework.model import Framework
 from buildplan.sequence.courses import built_pieces, in_courses, order_of
-from buildplan.sequence.model import Kind, Operation, Way
+from buildplan.sequence.model import Access, Kind, Operation
 from buildplan.sequence.operations import FEWEST_LIFTERS, operations
 from buildplan.sequence.ordering import in_order
 from buildplan.sequence.unreached import out_of_reach
 from buildplan.shape.model import FloatArray, IntArray, Shape
-from buildplan.source.problems import Kind as ProblemKind
-from buildplan.source.problems import Problem
+from buildplan.source.problems import Problem, ProblemKind
 
 
 class ReachKind(ProblemKind):
@@ -48,7 +47,7 @@ class Posture:
 
 
 @dataclass(frozen=True)
-class Hands:
+class HandReach:
     """The measures of a small adult and what balloons allow, from memory; lengths in metres.
 
     `stance` is what somebody needs free round their knees or feet. Balloons yield to a hand that
@@ -92,12 +91,12 @@ def lifters(shape: Shape) -> int:
 class Reach:
     """How each joint is got at, the operations in which it is, and what to take note of."""
 
-    ways: Mapping[str, Way]
+    ways: Mapping[str, Access]
     operations: tuple[Operation, ...]
     cautions: tuple[Problem, ...]
 
 
-def find_reach(framework: Framework, shape: Shape, hands: Hands | None = None) -> Reach:
+def find_reach(framework: Framework, shape: Shape, hands: HandReach | None = None) -> Reach:
     """Plan the work so that hands can get at every joint. What lies is lifted or stood on its
     side where that helps; joints for which it does not are locked after one turning over of the
     piece, or part. `cautions` names the joints to which no way was found."""
@@ -105,7 +104,7 @@ def find_reach(framework: Framework, shape: Shape, hands: Hands | None = None) -
     order = order_of(framework, shape.at)
     planned = operations(framework, order, people)
     ways = ways_to_joints(framework, shape, in_order(planned), hands)
-    turned = frozenset(joint for joint, way in ways.items() if way is Way.TURNED)
+    turned = frozenset(joint for joint, way in ways.items() if way is Access.TURNED)
     if turned:
         planned = operations(framework, replace(order, later=turned), people)
     return Reach(ways, planned, _cautions(ways))
@@ -115,13 +114,13 @@ def ways_to_joints(
     framework: Framework,
     shape: Shape,
     ordered: Sequence[Operation],
-    hands: Hands | None = None,
-) -> Mapping[str, Way]:
+    hands: HandReach | None = None,
+) -> Mapping[str, Access]:
     """How each joint at which `ordered` operations tie, settle or lock is got at, with its part
     as it stands when the last of them is done; other parts are out of the way. Where parts are
     tied to one another the piece stands, and everybody can come near."""
-    hands = hands or Hands()
-    ways: dict[str, Way] = {}
+    hands = hands or HandReach()
+    ways: dict[str, Access] = {}
     for _, own in built_pieces(framework):
         there = _brought(own, ordered)
         worked = _last_worked(own, ordered)
@@ -134,7 +133,13 @@ def ways_to_joints(
 def _last_worked(own: Framework, ordered: Sequence[Operation]) -> Mapping[str, int]:
     """The place in `ordered` of the last work at each joint of a part."""
     joints = frozenset(own.joints)
-    kinds = (Kind.BRACE, Kind.SETTLE, Kind.SINGLE, Kind.JOIN, Kind.LOCK)
+    kinds = (
+        Kind.BRACE,
+        Kind.SETTLE,
+        Kind.SINGLE,
+        Kind.JOIN,
+        Kind.LOCK,
+    )
     return {
         joint: place
         for place, operation in enumerate(ordered)
@@ -169,39 +174,39 @@ def is_flat(own: Framework, shape: Shape) -> bool:
 class _About:
     """A part, and people about it."""
 
-    def __init__(self, own: Framework, shape: Shape, hands: Hands) -> None:
+    def __init__(self, own: Framework, shape: Shape, hands: HandReach) -> None:
         self.part = _Part(own, shape, hands)
         self.hands = hands
         self.stands = in_courses(own) and not is_flat(own, shape)
         self.seen: dict[str, _Placed] = {}
 
-    def way_to(self, joint: str, there: np.ndarray) -> Way:
+    def way_to(self, joint: str, there: np.ndarray) -> Access:
         """How a joint is got at past the links that are `there`."""
         hands = self.hands
         both = (*hands.kneeling, *hands.standing)
         if self.stands:
             if self._placed("standing", *_STANDING).in_reach(joint, there, both):
-                return Way.DIRECT
+                return Access.DIRECT
             raised = tuple(
                 Posture(p.shoulder + hands.stool, p.lean, p.headroom + hands.stool)
                 for p in hands.standing
             )
-            return self._way(Way.STOOL, "standing", joint, there, raised)
+            return self._way(Access.STOOL, "standing", joint, there, raised)
         if self._placed("front", *_FRONT).in_reach(joint, there, hands.kneeling):
-            return Way.DIRECT
-        for way, angle in ((Way.LIFTED, LIFTED_DEG), (Way.ON_ITS_SIDE, 90.0)):
+            return Access.DIRECT
+        for way, angle in ((Access.LIFTED, LIFTED_DEG), (Access.ON_ITS_SIDE, 90.0)):
             for edge in range(4):
                 placed = self._placed(f"{way} {edge}", *_tilted(edge, angle))
                 if placed.in_reach(joint, there, both):
                     return way
-        return self._way(Way.TURNED, "back", joint, np.ones_like(there), hands.kneeling)
+        return self._way(Access.TURNED, "back", joint, np.ones_like(there), hands.kneeling)
 
     def _way(
-        self, way: Way, attitude: str, joint: str, there: np.ndarray, postures: Sequence[Posture]
-    ) -> Way:
+        self, way: Access, attitude: str, joint: str, there: np.ndarray, postures: Sequence[Posture]
+    ) -> Access:
         rows = _STANDING if attitude == "standing" else _BACK
         reached = self._placed(attitude, *rows).in_reach(joint, there, postures)
-        return way if reached else Way.NONE
+        return way if reached else Access.NONE
 
     def _placed(self, name: str, *rows: FloatArray) -> _Placed:
         if name not in self.seen:
@@ -236,7 +241,7 @@ def _tilted(edge: int, angle_deg: float) -> Rows:
 class _Part:
     """The bodies of a part as the piece will stand."""
 
-    def __init__(self, own: Framework, shape: Shape, hands: Hands) -> None:
+    def __init__(self, own: Framework, shape: Shape, hands: HandReach) -> None:
         radius = np.array([own.balloons[link.balloon].gauge_m / 2 for link in own.links])
         self.starts = np.array([shape.at[link.start] for link in own.links])
         self.finishes = np.array([shape.at[link.finish] for link in own.links])
@@ -337,8 +342,8 @@ def _floor_grid() -> FloatArray:
 _GRID = _floor_grid()
 
 
-def _cautions(ways: Mapping[str, Way]) -> tuple[Problem, ...]:
-    shut = tuple(joint for joint, way in ways.items() if way is Way.NONE)
+def _cautions(ways: Mapping[str, Access]) -> tuple[Problem, ...]:
+    shut = tuple(joint for joint, way in ways.items() if way is Access.NONE)
     if not shut:
         return ()
     return (Problem(ReachKind.OUT_OF_REACH, *out_of_reach(), joints=shut),)

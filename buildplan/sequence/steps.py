@@ -9,11 +9,11 @@ from buildplan.framework.counts import BALLOONS_PER_LOCK
 from buildplan.framework.model import Framework
 from buildplan.sequence.copies import repeated
 from buildplan.sequence.grouping import groups
-from buildplan.sequence.model import Kind, Operation, Step, Turn, Way
+from buildplan.sequence.model import Access, Kind, Operation, Step, Turn
 from buildplan.sequence.operations import operations
 from buildplan.sequence.ordering import in_order
-from buildplan.sequence.piece import Piece
-from buildplan.sequence.plan import Plan
+from buildplan.sequence.piece import PieceIndex
+from buildplan.sequence.plan import StepGroups
 from buildplan.sequence.reach import Reach
 
 # Work that hands have to get at joints for.
@@ -30,9 +30,9 @@ def plan_steps(
     No step of braces brings more than `new_parts_limit` links (one brace may). With `reach` (see
     `reach.find_reach`), steps also know the joints for which the piece has to be lifted.
     """
-    piece = Piece(framework)
+    piece = PieceIndex(framework)
     ordered = in_order(operations(framework) if reach is None else reach.operations)
-    plan = Plan(groups(piece, ordered, new_parts_limit))
+    plan = StepGroups(groups(piece, ordered, new_parts_limit))
     again = repeated(framework, plan.groups)
     first_of: dict[Hashable, int] = {}
     steps = []
@@ -67,13 +67,13 @@ def _joints(operations: Iterable[Operation]) -> tuple[str, ...]:
     return tuple(dict.fromkeys(joint for operation in operations for joint in operation.joints))
 
 
-def _ways(joints: Iterable[str], reach: Reach | None) -> dict[Way, tuple[str, ...]]:
+def _ways(joints: Iterable[str], reach: Reach | None) -> dict[Access, tuple[str, ...]]:
     """The joints that are got at in each way but the direct one, as far as that is known."""
     known = {} if reach is None else reach.ways
-    found: dict[Way, list[str]] = {}
+    found: dict[Access, list[str]] = {}
     for joint in joints:
-        way = known.get(joint, Way.DIRECT)
-        if way is not Way.DIRECT:
+        way = known.get(joint, Access.DIRECT)
+        if way is not Access.DIRECT:
             found.setdefault(way, []).append(joint)
     return {way: tuple(joints) for way, joints in found.items()}
 

@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 
 from buildplan.sequence.jobs import Job
 from buildplan.sequence.model import Kind
-from buildplan.sequence.timetable import SHORT, Part, Span
+from buildplan.sequence.timetable import SHORT, PlaceWork, WorkSpan
 
 
 @dataclass(frozen=True)
@@ -32,7 +32,7 @@ class _Stay:
     kinds: tuple[Kind, ...]
 
 
-def stretches(part: Part, pieces: Sequence[Sequence[Job]]) -> tuple[Stretch, ...]:
+def stretches(part: PlaceWork, pieces: Sequence[Sequence[Job]]) -> tuple[Stretch, ...]:
     """All work of a part, in the order in which it begins; a job that is left and taken up again
     has several stretches. `pieces` are the jobs of each piece, their steps numbered throughout."""
     job_of = {
@@ -58,7 +58,7 @@ def stretches(part: Part, pieces: Sequence[Sequence[Job]]) -> tuple[Stretch, ...
     return tuple(sorted(found, key=lambda one: (one.start, one.piece, one.job.number)))
 
 
-def _stays(spans: Sequence[Span], job_of: Mapping[int, tuple[int, int]]) -> list[_Stay]:
+def _stays(spans: Sequence[WorkSpan], job_of: Mapping[int, tuple[int, int]]) -> list[_Stay]:
     """One person's work, job by job; what a span tells together belongs to its last job."""
     found: list[_Stay] = []
     for span in spans:

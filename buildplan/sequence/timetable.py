@@ -32,7 +32,7 @@ GRAIN = 0.02
 SHORT = 2.0
 
 
-class Place(StrEnum):
+class WorkPlace(StrEnum):
     """Where work is done."""
 
     WORKSHOP = "workshop"
@@ -40,7 +40,7 @@ class Place(StrEnum):
 
 
 @dataclass(frozen=True)
-class Span:
+class WorkSpan:
     """A person at the same work for a while: step numbers, from start to finish, how much of
     that time they work (the rest they wait), and the kinds of work they do. Minutes from the
     start of the part."""
@@ -66,17 +66,17 @@ class Wait:
 
 
 @dataclass(frozen=True)
-class Part:
+class PlaceWork:
     """The work at one place. `minutes` is how long the crew takes, `work` the minutes of work
     of all people together, `critical` how long it would take with hands enough, along
     `critical_steps`."""
 
-    place: Place
+    place: WorkPlace
     minutes: float
     work: float
     critical: float
     critical_steps: tuple[int, ...]
-    spans: tuple[Span, ...]
+    spans: tuple[WorkSpan, ...]
     waits: tuple[Wait, ...]
     step_times: Mapping[int, tuple[float, float]]
 
@@ -87,7 +87,7 @@ class Timetable:
     has, with that number: help has to be called for them."""
 
     crew: tuple[Person, ...]
-    parts: tuple[Part, ...]
+    parts: tuple[PlaceWork, ...]
     short_of: Mapping[int, int]
 
     @property
@@ -120,13 +120,13 @@ def timetable(
     are built in the workshop and only stood up on site."""
     everyone_ties = all(TIE in person.skills for person in crew)
     works = _works(steps, everyone_ties, piece_of or {})
-    places = [Place.WORKSHOP, Place.SITE] if in_workshop else [Place.SITE]
+    places = [WorkPlace.WORKSHOP, WorkPlace.SITE] if in_workshop else [WorkPlace.SITE]
     parts = []
     for place in places:
         here = [
             work
             for work in works
-            if not in_workshop or (place is Place.WORKSHOP) == _beforehand(work, built)
+            if not in_workshop or (place is WorkPlace.WORKSHOP) == _beforehand(work, built)
         ]
         if here:
             parts.append(_part(place, here, crew, minutes))
@@ -227,14 +227,14 @@ def _activities(
 
 
 def _part(
-    place: Place, works: Sequence[_Work], crew: Sequence[Person], minutes: Mapping[str, float]
-) -> Part:
+    place: WorkPlace, works: Sequence[_Work], crew: Sequence[Person], minutes: Mapping[str, float]
+) -> PlaceWork:
     activities = _activities(works, crew, minutes)
     network = critical_path(activities)
     work = sum(activity.minutes * activity.people for activity in activities)
     planned = schedule(activities, crew, GRAIN * max(network.minutes, work / len(crew)))
     work_of = {work.id: work for work in works}
-    return Part(
+    return PlaceWork(
         place=place,
         minutes=planned.minutes,
         work=work,
@@ -256,16 +256,16 @@ def _by_person(planned: Schedule, people: int) -> list[list[Assignment]]:
     return mine
 
 
-def _spans(planned: Schedule, work_of: Mapping[str, _Work], people: int) -> tuple[Span, ...]:
+def _spans(planned: Schedule, work_of: Mapping[str, _Work], people: int) -> tuple[WorkSpan, ...]:
     """Each person's activities put together: those of one block, and short ones that follow
     one another at one piece."""
-    spans: list[Span] = []
+    spans: list[WorkSpan] = []
     for person, assignments in enumerate(_by_person(planned, people)):
         block, piece = 0, ""
         for one in assignments:
             work = work_of[one.activity]
             kinds = tuple(dict.fromkeys(op.kind for op in work.operations))
-            new = Span(person, work.steps, one.start, one.finish, one.finish - one.start, kinds)
+            new = WorkSpan(person, work.steps, one.start, one.finish, one.finish - one.start, kinds)
             short = block and max(_length(spans[-1]), _length(new)) < SHORT
             if block == work.block or (short and piece == work.piece):
                 spans[-1] = _together(spans[-1], new)
@@ -275,14 +275,14 @@ def _spans(planned: Schedule, work_of: Mapping[str, _Work], people: int) -> tupl
     return tuple(spans)
 
 
-def _length(span: Span) -> float:
+def _length(span: WorkSpan) -> float:
     return span.finish - span.start
 
 
-def _together(one: Span, other: Span) -> Span:
+def _together(one: WorkSpan, other: WorkSpan) -> WorkSpan:
     steps = tuple(sorted({*one.steps, *other.steps}))
     kinds = tuple(dict.fromkeys((*one.kinds, *other.kinds)))
-    return Span(one.person, steps, one.start, other.finish, one.work + other.work, kinds)
+    return WorkSpan(one.person, steps, one.start, other.finish, one.work + other.work, kinds)
 
 
 def _waits(
@@ -332,7 +332,7 @@ def latest_starts(
     opening: datetime,
     travel: timedelta = timedelta(0),
     reserve: float = RESERVE,
-) -> Mapping[Place, datetime]:
+) -> Mapping[WorkPlace, datetime]:
     """The latest moment to start each part so that the piece stands at `opening`: each part
     with its reserve, `travel` between workshop and site."""
     end, starts = opening, {}
@@ -342,7 +342,7 @@ def latest_starts(
     return {part.place: starts[part.place] for part in planned.parts}
 
 
-def waiting_minutes(part: Part) -> Mapping[int, float]:
+def waiting_minutes(part: PlaceWork) -> Mapping[int, float]:
     """How long each person waits between their first and their last work."""
     waited: dict[int, float] = {}
     for wait in part.waits:
@@ -350,12 +350,12 @@ def waiting_minutes(part: Part) -> Mapping[int, float]:
     return waited
 
 
-def people_at(part: Part, step: int) -> tuple[int, ...]:
+def people_at(part: PlaceWork, step: int) -> tuple[int, ...]:
     """Who works at a step."""
     return tuple(sorted(work_at(part, step)))
 
 
-def work_at(part: Part, step: int) -> Mapping[int, tuple[Kind, ...]]:
+def work_at(part: PlaceWork, step: int) -> Mapping[int, tuple[Kind, ...]]:
     """The kinds of work that each person does while they are at a step."""
     found: dict[int, tuple[Kind, ...]] = {}
     for span in part.spans:

@@ -17,7 +17,7 @@ from buildplan.shape.springs import Springs, springs_between
 
 
 @dataclass(frozen=True)
-class Bodies:
+class LinkBodies:
     """Link balloons by number, in the order of the framework's links, and joints by the number
     of their place.
 
@@ -85,7 +85,7 @@ class Bodies:
         return np.unique(self.sharing[:, 0] * len(self.ends) + self.sharing[:, 1])
 
 
-def bodies_of(framework: Framework) -> Bodies:
+def bodies_of(framework: Framework) -> LinkBodies:
     """The arrays of a framework."""
     number = framework.place_number
     ends = np.array([(number[link.start], number[link.finish]) for link in framework.links], int)
@@ -95,7 +95,7 @@ def bodies_of(framework: Framework) -> Bodies:
         at[start].append(i)
         at[finish].append(i)
     sharing = [(i, j, joint) for joint, links in enumerate(at) for i, j in combinations(links, 2)]
-    return Bodies(
+    return LinkBodies(
         joints=len(framework.places),
         ends=ends.reshape(-1, 2),
         length_m=np.array([balloon.tie_to_tie_m for balloon in types]),
@@ -104,7 +104,7 @@ def bodies_of(framework: Framework) -> Bodies:
     )
 
 
-def struts(bodies: Bodies, constants: Mapping[str, Constant]) -> Springs:
+def struts(bodies: LinkBodies, constants: Mapping[str, Constant]) -> Springs:
     """Every link as a stiff strut of its tie-to-tie length."""
     return springs_between(
         bodies.ends,
@@ -116,7 +116,7 @@ def struts(bodies: Bodies, constants: Mapping[str, Constant]) -> Springs:
     )
 
 
-def crowding(bodies: Bodies, constants: Mapping[str, Constant]) -> Springs:
+def crowding(bodies: LinkBodies, constants: Mapping[str, Constant]) -> Springs:
     """Bodies that share a joint push apart below a share of their mean tie-to-tie length.
 
     Their midpoints differ by half the vector between their far ends, so that is the spring.
@@ -135,7 +135,7 @@ def crowding(bodies: Bodies, constants: Mapping[str, Constant]) -> Springs:
     )
 
 
-def opening(bodies: Bodies, constants: Mapping[str, Constant]) -> Springs:
+def opening(bodies: LinkBodies, constants: Mapping[str, Constant]) -> Springs:
     """Two links that meet would rather lie in one line: the knots' own slight stiffness.
 
     Far too weak to stretch anything. It settles what lengths and crowding leave open (a loose ring
@@ -153,7 +153,9 @@ def opening(bodies: Bodies, constants: Mapping[str, Constant]) -> Springs:
     )
 
 
-def touching_m(bodies: Bodies, pairs: IntArray, constants: Mapping[str, Constant]) -> FloatArray:
+def touching_m(
+    bodies: LinkBodies, pairs: IntArray, constants: Mapping[str, Constant]
+) -> FloatArray:
     """How near the midpoints of bodies that share no joint may come, (pairs,).
 
     Bodies squash as far as they do where they share a joint, but are never wider than their gauge.
@@ -163,7 +165,7 @@ def touching_m(bodies: Bodies, pairs: IntArray, constants: Mapping[str, Constant
 
 
 def neighbours(
-    bodies: Bodies, positions_m: FloatArray, skin_m: float, constants: Mapping[str, Constant]
+    bodies: LinkBodies, positions_m: FloatArray, skin_m: float, constants: Mapping[str, Constant]
 ) -> IntArray:
     """Pairs of links (pairs, 2) that share no joint and are nearer than touching plus `skin_m`."""
     middle = bodies.midpoints_m(positions_m)
@@ -176,7 +178,7 @@ def neighbours(
     return np.asarray(pairs[near & strangers], int)
 
 
-def contacts(bodies: Bodies, pairs: IntArray, constants: Mapping[str, Constant]) -> Springs:
+def contacts(bodies: LinkBodies, pairs: IntArray, constants: Mapping[str, Constant]) -> Springs:
     """Bodies that share no joint may not overlap: midpoints push apart below touching."""
     ends = np.hstack([bodies.ends[pairs[:, 0]], bodies.ends[pairs[:, 1]]])
     return springs_between(

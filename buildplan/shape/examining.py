@@ -13,7 +13,7 @@ import numpy as np
 from buildplan.framework.model import Framework
 from buildplan.language.messages import Decimal, listing, message
 from buildplan.shape.bodies import (
-    Bodies,
+    LinkBodies,
     bodies_of,
 )
 from buildplan.shape.constants import CONSTANTS, Constant, at_bound
@@ -45,7 +45,7 @@ SAGS_SHARE, FALLEN_SHARE = 0.05, 0.25  # of the height
 
 
 def settled(
-    framework: Framework, bodies: Bodies, shape: Shape, found: Table, table: Table
+    framework: Framework, bodies: LinkBodies, shape: Shape, found: Table, table: Table
 ) -> tuple[float, float]:
     """How far the top sinks and how far it moves sideways when the piece is stood up, in m.
 
@@ -105,7 +105,7 @@ def _spread(
 
 
 def _sags(
-    framework: Framework, bodies: Bodies, shape: Shape, table: Table, weak: Mapping[str, str]
+    framework: Framework, bodies: LinkBodies, shape: Shape, table: Table, weak: Mapping[str, str]
 ) -> tuple[Estimate, Estimate]:
     """How far the top sinks and sways, and the ranges of both; `weak` are the bounds at which the
     piece gives most.
@@ -140,7 +140,9 @@ def _latex_of(framework: Framework, table: Table) -> tuple[str, ...]:
     )
 
 
-def _wind(bodies: Bodies, shape: Shape, mass: Estimate, table: Table, gust: float | None) -> Wind:
+def _wind(
+    bodies: LinkBodies, shape: Shape, mass: Estimate, table: Table, gust: float | None
+) -> Wind:
     positions, standing = shape.positions_m, shape.standing
     foot, centre = standing.foot_polygon_m, standing.centre_of_mass_m
     worst = worst_wind(bodies, positions, foot, centre)

@@ -10,7 +10,7 @@ import numpy as np
 from buildplan.framework.model import Framework
 from buildplan.framework.places import joints_named
 from buildplan.shape.bodies import (
-    Bodies,
+    LinkBodies,
     bodies_of,
     crowding,
     opening,
@@ -20,7 +20,7 @@ from buildplan.shape.holding import on_base
 from buildplan.shape.judging import overlaps, problems_of
 from buildplan.shape.locking import locks
 from buildplan.shape.model import FREE, FloatArray, Holding, IntArray, Shape
-from buildplan.shape.placing import Placed, place_parts
+from buildplan.shape.placing import PlacedJoints, place_parts
 from buildplan.shape.plan import EASE_RIGID, close_plan, plan_of, plan_positions
 from buildplan.shape.posing import of_one_hand, on_the_floor, size_m, upright
 from buildplan.shape.relaxing import Relaxed, free_basis, mirrored_basis, relax_apart
@@ -42,7 +42,7 @@ def _twins(framework: Framework) -> IntArray:
     return np.array([number[framework.mirror[place]] for place in framework.places], int)
 
 
-def _starts(framework: Framework, bodies: Bodies, settings: Settings) -> list[FloatArray]:
+def _starts(framework: Framework, bodies: LinkBodies, settings: Settings) -> list[FloatArray]:
     """Starts to relax from: the closed plan and shaken ones, or layouts of a bare graph."""
     chance = np.random.default_rng(settings.seed)
     count = settings.starts if bodies.joints <= MANY_JOINTS else min(settings.starts, 2)
@@ -62,7 +62,7 @@ def _starts(framework: Framework, bodies: Bodies, settings: Settings) -> list[Fl
     return found
 
 
-def mirrors(framework: Framework, bodies: Bodies) -> bool:
+def mirrors(framework: Framework, bodies: LinkBodies) -> bool:
     """Whether the back mirrors the front: the pattern names twins, and every link has a twin of its
     own length between the twins of its joints; but for those that the design adds one by one,
     which are tied in when the rest holds its shape."""
@@ -80,7 +80,7 @@ def mirrors(framework: Framework, bodies: Bodies) -> bool:
 
 
 def _relaxed(
-    framework: Framework, bodies: Bodies, start_m: FloatArray, flat: bool, settings: Settings
+    framework: Framework, bodies: LinkBodies, start_m: FloatArray, flat: bool, settings: Settings
 ) -> Relaxed:
     """The piece at rest from one start, held as it is built: lying on the floor.
 
@@ -105,7 +105,9 @@ def _relaxed(
     )
 
 
-def at_rest(framework: Framework, bodies: Bodies, settings: Settings = DEFAULT) -> list[Relaxed]:
+def at_rest(
+    framework: Framework, bodies: LinkBodies, settings: Settings = DEFAULT
+) -> list[Relaxed]:
     """The piece at rest from every start, lowest energy first, neither posed nor judged.
 
     A bare graph that fits together lying flat is built lying flat, and has that shape.
@@ -140,7 +142,9 @@ def _shapes_of_parts(framework: Framework, settings: Settings) -> list[Shape]:
     return shapes
 
 
-def _tied(framework: Framework, bodies: Bodies, placed: Placed, settings: Settings) -> Relaxed:
+def _tied(
+    framework: Framework, bodies: LinkBodies, placed: PlacedJoints, settings: Settings
+) -> Relaxed:
     """The parts at rest once they are tied to one another. Each was locked when it was built, so
     that its locks keep its angles; they are set anew where the parts have come to rest, until
     nothing moves (a proximal point method: what it ends at is at rest without them)."""

@@ -8,7 +8,7 @@ import numpy as np
 
 from buildplan.framework.model import Framework
 from buildplan.language.messages import Decimal, message, message_count
-from buildplan.shape.bodies import Bodies, neighbours, touching_m
+from buildplan.shape.bodies import LinkBodies, neighbours, touching_m
 from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import FREE, FloatArray, Holding, Standing
 from buildplan.shape.plan import EASE_RIGID, plan_of
@@ -24,7 +24,9 @@ ENOUGH_DEG = 10.0  # a course that turns as nearly as this comes round
 NAMED = 6  # links named in one problem
 
 
-def overlaps(bodies: Bodies, positions_m: FloatArray, settings: Settings) -> list[tuple[int, int]]:
+def overlaps(
+    bodies: LinkBodies, positions_m: FloatArray, settings: Settings
+) -> list[tuple[int, int]]:
     """Pairs of bodies that share no joint and press noticeably into each other."""
     pairs = neighbours(bodies, positions_m, 0.0, settings.constants)
     middle = bodies.midpoints_m(positions_m)
@@ -50,7 +52,7 @@ def _turn_deg(framework: Framework) -> float | None:
     return float(np.degrees(plan.turn.sum()))
 
 
-def _ends(framework: Framework, bodies: Bodies, links: Iterable[int]) -> tuple[str, ...]:
+def _ends(framework: Framework, bodies: LinkBodies, links: Iterable[int]) -> tuple[str, ...]:
     """Labels of the joints of `links`, each once, in order."""
     return tuple(
         dict.fromkeys(framework.places[joint] for link in links for joint in bodies.ends[link])
@@ -72,7 +74,7 @@ def _unrest(best: Relaxed, settings: Settings) -> Problem | None:
 
 
 def _strained(
-    framework: Framework, bodies: Bodies, positions_m: FloatArray, settings: Settings
+    framework: Framework, bodies: LinkBodies, positions_m: FloatArray, settings: Settings
 ) -> Problem | None:
     strain = np.abs(bodies.strain(positions_m))
     tight = np.flatnonzero(strain > settings.strain_allowed)
@@ -126,7 +128,7 @@ def _strained(
 
 
 def _overlapping(
-    framework: Framework, bodies: Bodies, positions_m: FloatArray, settings: Settings
+    framework: Framework, bodies: LinkBodies, positions_m: FloatArray, settings: Settings
 ) -> Problem | None:
     deep = overlaps(bodies, positions_m, settings)
     if not deep:
@@ -198,7 +200,7 @@ def _unlike(framework: Framework, mirrored: bool) -> Problem | None:
 
 def problems_of(
     framework: Framework,
-    bodies: Bodies,
+    bodies: LinkBodies,
     results: Sequence[Relaxed],
     positions_m: FloatArray,
     standing: Standing,

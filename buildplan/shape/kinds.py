@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from enum import auto
 
-from buildplan.source.problems import Kind
+from buildplan.source.problems import ProblemKind
 
 
-class ShapeKind(Kind):
+class ShapeKind(ProblemKind):
     """What stands in the way of building a piece, and what to take note of."""
 
     NOT_AT_REST = auto()

@@ -20,7 +20,7 @@ from collections.abc import Iterator, Mapping, Sequence
 
 import numpy as np
 
-from buildplan.shape.bodies import Bodies
+from buildplan.shape.bodies import LinkBodies
 from buildplan.shape.constants import Constant
 from buildplan.shape.model import FloatArray
 from buildplan.shape.springs import Springs, springs_between, together
@@ -29,7 +29,7 @@ FLAT = 0.05  # least singular value of a joint's unit vectors below which it cou
 
 
 def locks(
-    bodies: Bodies,
+    bodies: LinkBodies,
     positions_m: FloatArray,
     locked: Sequence[int],
     constants: Mapping[str, Constant],
@@ -67,7 +67,7 @@ def locks(
 
 
 def _flat_joints(
-    bodies: Bodies, positions_m: FloatArray, locked: Sequence[int], torque: float
+    bodies: LinkBodies, positions_m: FloatArray, locked: Sequence[int], torque: float
 ) -> Iterator[Springs]:
     """Springs that keep the links of each flat joint in one plane, for all joints of as many links
     together."""

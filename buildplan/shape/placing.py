@@ -30,7 +30,7 @@ Spots = dict[str, FloatArray]
 
 
 @dataclass(frozen=True)
-class Placed:
+class PlacedJoints:
     """Where every joint is (places, 3) before the parts pull at one another, the joints that are
     on the floor, and the ties that cannot be made."""
 
@@ -55,7 +55,7 @@ class _Way:
         return round(missed, 2), -self.clear_m
 
 
-def place_parts(framework: Framework, shapes: Sequence[Shape]) -> Placed:
+def place_parts(framework: Framework, shapes: Sequence[Shape]) -> PlacedJoints:
     """Place the parts of `framework`; `shapes` are those of its parts by themselves, upright."""
     link_m = float(bodies_of(framework).length_m.mean())
     flat = all(shape.mirrored for shape in shapes)
@@ -86,7 +86,7 @@ def place_parts(framework: Framework, shapes: Sequence[Shape]) -> Placed:
     for joint in framework.joints:
         positions[framework.place_number[joint]] += placed[joint]
         met[framework.place_number[joint]] += 1
-    return Placed(positions / met[:, None], _feet(shapes, placed, link_m), tuple(problems))
+    return PlacedJoints(positions / met[:, None], _feet(shapes, placed, link_m), tuple(problems))
 
 
 def _as_drawn(spots: Spots, laid: Mapping[str, tuple[float, float, float]]) -> Spots:

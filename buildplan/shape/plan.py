@@ -30,7 +30,7 @@ EASE_RHOMBUS, EASE_SLANT, EASE_RIGID = 1.0, 0.05, 1e-4
 
 
 @dataclass(frozen=True)
-class Plan:
+class CellPlan:
     """The cells of a tube as numbers.
 
     `outer_m` and `inner_m` are the lengths of chain along each cell (cells,), `width_m` the
@@ -74,7 +74,7 @@ def _sides(framework: Framework) -> dict[ChainRole, list[float]]:
     return found
 
 
-def plan_of(framework: Framework) -> Plan:
+def plan_of(framework: Framework) -> CellPlan:
     """The plan of a tube's framework."""
     width, _ = section_size_m(framework)
     sides = _sides(framework)
@@ -89,7 +89,7 @@ def plan_of(framework: Framework) -> Plan:
     free = (outer_steps != inner_steps) & (longer >= 2)
     turn[free] = np.sign(most[free]) * np.minimum(np.abs(most[free]), RHOMBUS_TURN)
     slanting = (outer_steps > 0) & (inner_steps > 0)
-    return Plan(
+    return CellPlan(
         outer_m=outer,
         inner_m=inner,
         width_m=width,
@@ -106,7 +106,7 @@ def _along(lengths: list[float], steps: npt.NDArray[np.int_]) -> FloatArray:
     return np.asarray(reached[ends] - reached[ends - steps])
 
 
-def _advances(plan: Plan, turn: FloatArray) -> FloatArray:
+def _advances(plan: CellPlan, turn: FloatArray) -> FloatArray:
     """How far the middle of the section moves in each cell.
 
     The side with less chain lies straight; the other's chord is longer by 2 width sin(turn / 2).
@@ -117,7 +117,7 @@ def _advances(plan: Plan, turn: FloatArray) -> FloatArray:
 
 
 def lay_sections(
-    plan: Plan, turn: FloatArray, slant: FloatArray
+    plan: CellPlan, turn: FloatArray, slant: FloatArray
 ) -> tuple[ComplexArray, FloatArray]:
     """Middle of every section and the heading there, one more than there are cells."""
     heading = np.append(0.0, -np.cumsum(turn))
@@ -125,7 +125,9 @@ def lay_sections(
     return np.append(0.0, np.cumsum(_advances(plan, turn) * direction)), heading
 
 
-def close_plan(plan: Plan, turn: FloatArray, slant: FloatArray) -> tuple[FloatArray, FloatArray]:
+def close_plan(
+    plan: CellPlan, turn: FloatArray, slant: FloatArray
+) -> tuple[FloatArray, FloatArray]:
     """Turns and slants, as near as may be to those given, with which a closed tube comes round.
 
     Least squares of the changes, each over its ease, under three conditions (full turn, x, y):
@@ -157,7 +159,7 @@ def close_plan(plan: Plan, turn: FloatArray, slant: FloatArray) -> tuple[FloatAr
 
 
 def _misses(
-    plan: Plan, turn: FloatArray, slant: FloatArray, full: float, scale: float
+    plan: CellPlan, turn: FloatArray, slant: FloatArray, full: float, scale: float
 ) -> tuple[FloatArray, FloatArray]:
     """By how much a tube misses coming round (turn, x / scale, y / scale), and the derivatives of
     that by every turn and slant, (2 cells, 3)."""

@@ -7,10 +7,10 @@ from collections.abc import Mapping, Sequence
 import numpy as np
 
 from buildplan.framework.model import Framework
-from buildplan.shape.bodies import Bodies
+from buildplan.shape.bodies import LinkBodies
 from buildplan.shape.constants import Constant
 from buildplan.shape.model import FloatArray
-from buildplan.shape.resting import Pose, best_pose, pose_on, poses_in_plane, poses_in_space
+from buildplan.shape.resting import RestingPose, best_pose, pose_on, poses_in_plane, poses_in_space
 from buildplan.shape.standing import masses
 
 
@@ -35,7 +35,7 @@ def end_feet(framework: Framework, positions_m: FloatArray) -> tuple[str, ...]:
 
 def upright(
     framework: Framework,
-    bodies: Bodies,
+    bodies: LinkBodies,
     positions_m: FloatArray,
     stand_on: Sequence[str],
     flat: bool,
@@ -56,7 +56,7 @@ def upright(
     middle = bodies.midpoints_m(positions_m)
     first = framework.braces[0].section if framework.braces else framework.places[:1]
     start = positions_m[[number[joint] for joint in first]].mean(axis=0)
-    poses: list[Pose] = (
+    poses: list[RestingPose] = (
         poses_in_plane(middle, bodies.radius_m, centre)
         if flat
         else poses_in_space(bodies, positions_m, centre)
@@ -64,7 +64,7 @@ def upright(
     if top:
         highest = positions_m[[number[joint] for joint in top]].mean(axis=0) - centre
 
-        def height(pose: Pose) -> float:
+        def height(pose: RestingPose) -> float:
             return round(float((pose.rotation @ highest)[1]), 6)
 
         most = max(map(height, poses), default=0.0)
@@ -85,7 +85,7 @@ def of_one_hand(framework: Framework, positions_m: FloatArray) -> FloatArray:
     return positions_m * [-1.0, 1.0, 1.0] if anticlockwise else positions_m
 
 
-def on_the_floor(bodies: Bodies, positions_m: FloatArray) -> FloatArray:
+def on_the_floor(bodies: LinkBodies, positions_m: FloatArray) -> FloatArray:
     """Lowest point of all bodies on y = 0, width and depth centred."""
     middle = bodies.midpoints_m(positions_m)
     spread = bodies.radius_m[:, None]
@@ -95,7 +95,7 @@ def on_the_floor(bodies: Bodies, positions_m: FloatArray) -> FloatArray:
     return np.asarray(positions_m + shift)
 
 
-def size_m(bodies: Bodies, positions_m: FloatArray) -> FloatArray:
+def size_m(bodies: LinkBodies, positions_m: FloatArray) -> FloatArray:
     """Width, height and depth over the bodies (spheroids along their axes)."""
     axis = bodies.axes(positions_m)
     radius, half = bodies.radius_m[:, None], bodies.length_m[:, None] / 2

@@ -14,7 +14,7 @@ import numpy as np
 import numpy.typing as npt
 from scipy import sparse
 
-from buildplan.shape.bodies import Bodies, contacts, neighbours
+from buildplan.shape.bodies import LinkBodies, contacts, neighbours
 from buildplan.shape.constants import Constant
 from buildplan.shape.factors import symmetric_factors
 from buildplan.shape.model import FloatArray, IntArray
@@ -243,7 +243,7 @@ def _freedoms(basis: sparse.csr_array, positions_m: FloatArray) -> FloatArray:
 
 
 def relax_apart(
-    bodies: Bodies,
+    bodies: LinkBodies,
     springs: Springs,
     basis: sparse.csr_array,
     start_m: FloatArray,
@@ -276,5 +276,5 @@ def relax_apart(
     return Relaxed(positions, energy, left, iterations)
 
 
-def _keys(pairs: IntArray, bodies: Bodies) -> IntArray:
+def _keys(pairs: IntArray, bodies: LinkBodies) -> IntArray:
     return np.asarray(pairs[:, 0] * len(bodies.ends) + pairs[:, 1])

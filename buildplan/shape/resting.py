@@ -13,7 +13,7 @@ from dataclasses import dataclass
 import numpy as np
 from scipy.spatial import ConvexHull, QhullError, cKDTree
 
-from buildplan.shape.bodies import Bodies
+from buildplan.shape.bodies import LinkBodies
 from buildplan.shape.model import FloatArray, IntArray
 
 EQUAL = 1e-3  # poses within this share of each other count as equally stable
@@ -22,7 +22,7 @@ FOOT_SPREAD = 0.05  # of the piece's size: feet nearer together than this count 
 
 
 @dataclass(frozen=True)
-class Pose:
+class RestingPose:
     """A rotation (3, 3), to be applied as `positions @ rotation.T`, and how stable it is.
 
     `tip_angle` is the lean in radians at which the rigid piece would go over, `lopsided` how far
@@ -53,7 +53,9 @@ def lopsidedness(points: FloatArray) -> float:
     return float(np.sqrt((apart**2).mean()) / max(np.ptp(points, axis=0).max(), 1e-12))
 
 
-def poses_in_plane(middle_m: FloatArray, radius_m: FloatArray, centre_m: FloatArray) -> list[Pose]:
+def poses_in_plane(
+    middle_m: FloatArray, radius_m: FloatArray, centre_m: FloatArray
+) -> list[RestingPose]:
     """Every stable way to stand a mirrored piece on an edge of its outline.
 
     `middle_m` (bodies, 3) with `radius_m` (bodies,) are the bodies, `centre_m` (3,) the centre of
@@ -78,7 +80,7 @@ def poses_in_plane(middle_m: FloatArray, radius_m: FloatArray, centre_m: FloatAr
         if reach <= 0:
             continue
         angle = float(np.arctan2(reach, centre[1] - low.min()))
-        poses.append(Pose(rotation, angle, lopsidedness(placed[:, :2])))
+        poses.append(RestingPose(rotation, angle, lopsidedness(placed[:, :2])))
     return poses
 
 
@@ -92,7 +94,7 @@ def _corners(flat: FloatArray) -> IntArray:
         return np.array([along.argmin(), along.argmax()])
 
 
-def pose_on(feet: IntArray, positions_m: FloatArray, in_plane: bool) -> Pose:
+def pose_on(feet: IntArray, positions_m: FloatArray, in_plane: bool) -> RestingPose:
     """The turn that puts the joints `feet` lowest and level with one another.
 
     Up is the way from the feet to the middle of the piece, square to the line or plane that the
@@ -113,10 +115,12 @@ def pose_on(feet: IntArray, positions_m: FloatArray, in_plane: bool) -> Pose:
     else:
         rotation = _down(-upward)
         rotation = _facing(positions_m @ rotation.T) @ rotation
-    return Pose(rotation, 0.0, lopsidedness(positions_m @ rotation.T))
+    return RestingPose(rotation, 0.0, lopsidedness(positions_m @ rotation.T))
 
 
-def poses_in_space(bodies: Bodies, positions_m: FloatArray, centre_m: FloatArray) -> list[Pose]:
+def poses_in_space(
+    bodies: LinkBodies, positions_m: FloatArray, centre_m: FloatArray
+) -> list[RestingPose]:
     """Every stable way to rest a piece on a face of its hull, its longest side then along x.
 
     Faces are those of the hulls of the joints and of the bodies' middles; what carries the piece on
@@ -135,7 +139,7 @@ def poses_in_space(bodies: Bodies, positions_m: FloatArray, centre_m: FloatArray
             continue
         rotation = _facing(placed) @ rotation
         angle = float(np.arctan2(reach, centre[1] - floor))
-        poses.append(Pose(rotation, angle, lopsidedness(positions_m @ rotation.T)))
+        poses.append(RestingPose(rotation, angle, lopsidedness(positions_m @ rotation.T)))
     return poses
 
 
@@ -188,7 +192,7 @@ def inside_by(corners: FloatArray, point: FloatArray) -> float:
     return -float(ConvexHull(corners).equations.dot(np.append(point, 1.0)).max())
 
 
-def best_pose(poses: Sequence[Pose], start_m: FloatArray) -> Pose | None:
+def best_pose(poses: Sequence[RestingPose], start_m: FloatArray) -> RestingPose | None:
     """The stablest pose; among equals the most symmetric, then the one that has `start_m` (the
     middle of the first section, (3,)) lowest and leftmost. None when there is no pose."""
     if not poses:
@@ -198,7 +202,7 @@ def best_pose(poses: Sequence[Pose], start_m: FloatArray) -> Pose | None:
     straightest = min(pose.lopsided for pose in steady)
     straight = [pose for pose in steady if pose.lopsided <= straightest + EQUAL]
 
-    def rank(pose: Pose) -> tuple[float, ...]:
+    def rank(pose: RestingPose) -> tuple[float, ...]:
         x, y, z = pose.rotation @ start_m
         return (round(x + y, 4), round(y, 4), round(-z, 4), *np.round(pose.rotation, 4).ravel())
 

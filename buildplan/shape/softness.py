@@ -15,7 +15,7 @@ from scipy.linalg import eigh
 from scipy.sparse.linalg import ArpackNoConvergence, LinearOperator, eigsh
 from scipy.spatial import cKDTree
 
-from buildplan.shape.bodies import Bodies
+from buildplan.shape.bodies import LinkBodies
 from buildplan.shape.factors import symmetric_factors
 from buildplan.shape.model import ExtraBrace, FloatArray, IntArray, SoftMode
 from buildplan.shape.springs import springs_between, stiffness_matrix
@@ -103,7 +103,7 @@ def compliance(values: FloatArray) -> float:
 
 
 def brace_candidates(
-    bodies: Bodies, positions_m: FloatArray, values: FloatArray, modes: FloatArray
+    bodies: LinkBodies, positions_m: FloatArray, values: FloatArray, modes: FloatArray
 ) -> IntArray:
     """Pairs of joints (k, 2) that no link joins and a balloon could, the likeliest first.
 
@@ -133,7 +133,7 @@ def brace_candidates(
 def best_extra_brace(
     matrix: sparse.csr_array,
     found: tuple[FloatArray, FloatArray],
-    bodies: Bodies,
+    bodies: LinkBodies,
     positions_m: FloatArray,
     joint_mass_kg: FloatArray,
     labels: Sequence[str],

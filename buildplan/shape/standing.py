@@ -10,7 +10,7 @@ from scipy.spatial import ConvexHull
 
 from buildplan.framework.counts import BALLOONS_PER_LOCK
 from buildplan.framework.model import BalloonType, Framework
-from buildplan.shape.bodies import Bodies
+from buildplan.shape.bodies import LinkBodies
 from buildplan.shape.constants import Constant
 from buildplan.shape.model import FloatArray, Standing
 from buildplan.shape.roots import bisected
@@ -54,7 +54,10 @@ def weight_kg(balloon: BalloonType, constants: Mapping[str, Constant]) -> float:
 
 
 def masses(
-    framework: Framework, bodies: Bodies, positions_m: FloatArray, constants: Mapping[str, Constant]
+    framework: Framework,
+    bodies: LinkBodies,
+    positions_m: FloatArray,
+    constants: Mapping[str, Constant],
 ) -> tuple[FloatArray, FloatArray]:
     """Masses in kg (n,) and where they are (n, 3): every link at its midpoint, then every lock."""
     each = {key: weight_kg(balloon, constants) for key, balloon in framework.balloons.items()}
@@ -86,7 +89,7 @@ class Patches:
         return np.asarray(around.transpose(0, 2, 1).reshape(-1, 2))
 
 
-def patches_below(bodies: Bodies, positions_m: FloatArray, level_m: float) -> Patches:
+def patches_below(bodies: LinkBodies, positions_m: FloatArray, level_m: float) -> Patches:
     """Sections of the bodies by the horizontal plane at `level_m`, where it cuts their lower half.
 
     A spheroid is the set w' Q w <= 1 with Q = (I - a a') / r^2 + a a' / c^2.
@@ -110,7 +113,7 @@ def patches_below(bodies: Bodies, positions_m: FloatArray, level_m: float) -> Pa
 
 
 def floor_level_m(
-    bodies: Bodies, positions_m: FloatArray, load_n: float, over_pressure_pa: float
+    bodies: LinkBodies, positions_m: FloatArray, load_n: float, over_pressure_pa: float
 ) -> float:
     """How high the floor cuts the unsquashed bodies: over-pressure times patch carries the load."""
     low = bodies.lowest_m(positions_m)[:, 1]
@@ -140,7 +143,7 @@ def tip_lean(polygon_m: FloatArray, point_m: FloatArray, height_m: float) -> flo
 
 def stand(
     framework: Framework,
-    bodies: Bodies,
+    bodies: LinkBodies,
     positions_m: FloatArray,
     constants: Mapping[str, Constant],
 ) -> tuple[Standing, float]:

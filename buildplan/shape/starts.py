@@ -12,7 +12,7 @@ from scipy import sparse
 from scipy.sparse.csgraph import connected_components, dijkstra
 from scipy.spatial.distance import pdist, squareform
 
-from buildplan.shape.bodies import Bodies
+from buildplan.shape.bodies import LinkBodies
 from buildplan.shape.model import FloatArray
 
 FLATTENED = np.array([1.0, 1.0, 0.0])
@@ -20,19 +20,19 @@ PIVOTS = 60  # joints from which distances are taken in a large piece
 MANY = 500  # joints beyond which all distances between them would take too long
 
 
-def path_lengths_m(bodies: Bodies) -> FloatArray:
+def path_lengths_m(bodies: LinkBodies) -> FloatArray:
     """Least length of links between every two joints, (joints, joints); inf between parts."""
     graph = _graph(bodies, bodies.length_m)
     return np.asarray(dijkstra(graph, directed=False))
 
 
-def _graph(bodies: Bodies, weight: FloatArray) -> sparse.csr_array:
+def _graph(bodies: LinkBodies, weight: FloatArray) -> sparse.csr_array:
     i, j = bodies.ends.T
     shape = (bodies.joints, bodies.joints)
     return sparse.csr_array((weight, (i, j)), shape=shape)
 
 
-def _from_pivots(bodies: Bodies) -> FloatArray:
+def _from_pivots(bodies: LinkBodies) -> FloatArray:
     """Classical scaling from the distances to a few joints only (Brandes and Pich 2006).
 
     Pivots are taken one after another, each the joint farthest from those before.
@@ -86,7 +86,7 @@ def is_flat(positions_m: FloatArray) -> bool:
     return bool(np.ptp(positions_m[:, 2]) < 1e-9)
 
 
-def spread_starts(bodies: Bodies, count: int, chance: np.random.Generator) -> list[FloatArray]:
+def spread_starts(bodies: LinkBodies, count: int, chance: np.random.Generator) -> list[FloatArray]:
     """`count` starts (joints, 3) of a bare graph, the first without chance."""
     parts, _ = connected_components(_graph(bodies, bodies.length_m), directed=False)
     if bodies.joints > MANY and parts == 1:
@@ -100,7 +100,7 @@ def spread_starts(bodies: Bodies, count: int, chance: np.random.Generator) -> li
     return [first, *(_majorised(start, distance) for start in others)]
 
 
-def flat_start(bodies: Bodies) -> FloatArray:
+def flat_start(bodies: LinkBodies) -> FloatArray:
     """A start (joints, 3) in the plane z = 0."""
     parts, _ = connected_components(_graph(bodies, bodies.length_m), directed=False)
     if bodies.joints > MANY and parts == 1:
@@ -109,7 +109,7 @@ def flat_start(bodies: Bodies) -> FloatArray:
     return _majorised(_classical(distance) * FLATTENED, distance)
 
 
-def _all_distances_m(bodies: Bodies) -> FloatArray:
+def _all_distances_m(bodies: LinkBodies) -> FloatArray:
     """Least lengths of links between joints; parts that nothing joins are put well apart."""
     distance = path_lengths_m(bodies)
     far = float(distance[np.isfinite(distance)].max())

@@ -9,7 +9,7 @@ import numpy as np
 
 from buildplan.framework.model import Framework
 from buildplan.shape.bodies import (
-    Bodies,
+    LinkBodies,
     bodies_of,
     contacts,
     crowding,
@@ -27,7 +27,7 @@ from buildplan.shape.standing import masses
 Table = Mapping[str, Constant]
 
 
-def unlocked(bodies: Bodies, positions_m: FloatArray, table: Table) -> Springs:
+def unlocked(bodies: LinkBodies, positions_m: FloatArray, table: Table) -> Springs:
     """The piece before its joints are locked: what found its shape, bodies free to slide."""
     parts = [part(bodies, table) for part in (struts, crowding, opening)]
     pairs = neighbours(bodies, positions_m, 0.0, table)
@@ -37,7 +37,7 @@ def unlocked(bodies: Bodies, positions_m: FloatArray, table: Table) -> Springs:
 
 
 def locked(
-    framework: Framework, bodies: Bodies, positions_m: FloatArray, found: Table, table: Table
+    framework: Framework, bodies: LinkBodies, positions_m: FloatArray, found: Table, table: Table
 ) -> Springs:
     """The piece as it stands built, with the forces that it has at `positions_m`.
 
@@ -64,7 +64,7 @@ def locked(
 
 
 def joint_masses_kg(
-    framework: Framework, bodies: Bodies, positions_m: FloatArray, table: Table
+    framework: Framework, bodies: LinkBodies, positions_m: FloatArray, table: Table
 ) -> FloatArray:
     """What hangs on each joint: half of every link that ends there, and its lock."""
     mass, _ = masses(framework, bodies, positions_m, table)
@@ -78,7 +78,7 @@ def joint_masses_kg(
     return at
 
 
-def stiffness_of(framework: Framework, bodies: Bodies, shape: Shape, table: Table) -> Stiffness:
+def stiffness_of(framework: Framework, bodies: LinkBodies, shape: Shape, table: Table) -> Stiffness:
     positions = shape.positions_m
     mass = joint_masses_kg(framework, bodies, positions, table)
     built = locked(framework, bodies, positions, table, table)

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from buildplan.shape.bodies import Bodies
+from buildplan.shape.bodies import LinkBodies
 from buildplan.shape.model import FloatArray
 from buildplan.shape.standing import hull_corners
 
@@ -48,14 +48,14 @@ def tip_speed_m_per_s(
 
 
 @dataclass(frozen=True)
-class Outline:
+class WindOutline:
     """The filled outline of a piece seen along the wind: its area and the height of its middle."""
 
     area_m2: float
     height_m: float
 
 
-def outline_towards(bodies: Bodies, positions_m: FloatArray, azimuth: float) -> Outline:
+def outline_towards(bodies: LinkBodies, positions_m: FloatArray, azimuth: float) -> WindOutline:
     """The piece's outline for a wind blowing level along (cos azimuth, sin azimuth) in x and z.
 
     Each body is a spheroid whose outline is an ellipse; the union is counted on a grid.
@@ -85,7 +85,7 @@ def outline_towards(bodies: Bodies, positions_m: FloatArray, azimuth: float) -> 
         filled[foot:top, left:right] |= xx * x**2 + 2 * xy * x * y + yy * y**2 <= 1
     count = int(filled.sum())
     heights = low[1] + (np.arange(rows) + 0.5) * step
-    return Outline(count * step**2, float(filled.sum(axis=1) @ heights) / count)
+    return WindOutline(count * step**2, float(filled.sum(axis=1) @ heights) / count)
 
 
 @dataclass(frozen=True)
@@ -102,7 +102,7 @@ class WorstWind:
 
 
 def worst_wind(
-    bodies: Bodies, positions_m: FloatArray, foot_m: FloatArray, centre_m: FloatArray
+    bodies: LinkBodies, positions_m: FloatArray, foot_m: FloatArray, centre_m: FloatArray
 ) -> WorstWind:
     """Look round the compass, and square to each edge of the foot."""
     corners = hull_corners(foot_m)

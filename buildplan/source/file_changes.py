@@ -15,7 +15,7 @@ import yaml
 from buildplan.source.mistake import Mark, Path
 from buildplan.source.problems import UnreadableDesignError
 from buildplan.source.suggestions import Change, Put, Rename, TakeOut
-from buildplan.source.yaml_nodes import Items, Keys, Node, node_at, plain
+from buildplan.source.yaml_nodes import Keys, Node, NodeItems, node_at, plain
 from buildplan.source.yaml_source import load
 
 WIDTH = 96  # of a line of a file that is written anew
@@ -148,7 +148,7 @@ def _edit(lines: _Lines, root: Node, change: Change) -> _Edit | None:
             if first is None:
                 return _added(lines, root, at, value)
             end = first.end if last is None or behind is None else behind.end
-            if last is None and isinstance(first, Items) and not first.flow:
+            if last is None and isinstance(first, NodeItems) and not first.flow:
                 written = _block_items(first, value)
             else:
                 written = _written(value)
@@ -185,7 +185,7 @@ def _added(lines: _Lines, root: Node, at: Path, value: object) -> _Edit | None:
 
 
 def _taken_out(lines: _Lines, holder: Node | None, step: str | int) -> _Edit | None:
-    if not isinstance(holder, Keys | Items):
+    if not isinstance(holder, Keys | NodeItems):
         return None
     spans = list(_spans(lines, holder))
     names: list[str | int] = [*holder.nodes] if isinstance(holder, Keys) else [*range(len(spans))]
@@ -200,7 +200,7 @@ def _taken_out(lines: _Lines, holder: Node | None, step: str | int) -> _Edit | N
     return _Edit(spans[place - 1][1], end, "")
 
 
-def _spans(lines: _Lines, holder: Keys | Items) -> Iterator[tuple[int, int]]:
+def _spans(lines: _Lines, holder: Keys | NodeItems) -> Iterator[tuple[int, int]]:
     """Where each entry of a list or mapping begins and ends."""
     if isinstance(holder, Keys):
         for key, node in holder.nodes.items():
@@ -210,7 +210,7 @@ def _spans(lines: _Lines, holder: Keys | Items) -> Iterator[tuple[int, int]]:
             yield lines.at(node.mark), lines.at(node.end)
 
 
-def _block_items(old: Items, value: object) -> str:
+def _block_items(old: NodeItems, value: object) -> str:
     """A list in place of one that is written an item a line."""
     if not isinstance(value, list) or not value:
         return _written(value)

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from enum import auto
 
-from buildplan.source.problems import Kind
+from buildplan.source.problems import ProblemKind
 
 
-class FileKind(Kind):
+class FileKind(ProblemKind):
     """What can be wrong with a design file, or another file of this program."""
 
     # the file as a whole

@@ -10,7 +10,7 @@ from functools import lru_cache
 from typing import Literal
 
 from buildplan.language.messages import Listing, Message, Value, listing, message, message_in
-from buildplan.source.problems import Kind
+from buildplan.source.problems import ProblemKind
 from buildplan.source.suggestions import Change, Put, Rename, Suggestion, Way, by_hand
 from buildplan.source.suggestions import Path as Path
 
@@ -27,7 +27,7 @@ class Mistake:
     `mark` is given only where `at` does not lead to the line (a key's second copy, say).
     """
 
-    kind: Kind
+    kind: ProblemKind
     at: Path
     message: Message
     suggestion: Suggestion

@@ -16,7 +16,7 @@ from buildplan.source.suggestions import (
 )
 
 
-class Kind(StrEnum):
+class ProblemKind(StrEnum):
     """A stable code of what can be wrong, for programs to act on: `does-not-close`.
 
     Each package lists its own in a class of this; a code is its name in small letters.
@@ -36,7 +36,7 @@ class Problem:
     the piece rather than the file is at fault. `suggestion` says what would be right.
     """
 
-    kind: Kind
+    kind: ProblemKind
     message: Message
     suggestion: Suggestion = NOTHING
     path: str = ""

@@ -22,7 +22,7 @@ class Scalar:
 
 
 @dataclass(frozen=True)
-class Items:
+class NodeItems:
     """A list. `size` counts the nodes in it and `height` its levels, aliases laid out; `flow`
     says that it stands in brackets."""
 
@@ -47,7 +47,7 @@ class Keys:
     height: int
 
 
-Node = Scalar | Items | Keys
+Node = Scalar | NodeItems | Keys
 
 
 def plain(node: Node) -> object:
@@ -55,7 +55,7 @@ def plain(node: Node) -> object:
     match node:
         case Scalar():
             return node.value
-        case Items():
+        case NodeItems():
             return [plain(item) for item in node.nodes]
         case Keys():
             return {key: plain(value) for key, value in node.nodes.items()}
@@ -67,7 +67,7 @@ def mark_of(node: Node, path: Path) -> Mark:
     for step in path:
         if isinstance(node, Keys) and isinstance(step, str) and step in node.nodes:
             mark, node = node.key_marks[step], node.nodes[step]
-        elif isinstance(node, Items) and isinstance(step, int) and step < len(node.nodes):
+        elif isinstance(node, NodeItems) and isinstance(step, int) and step < len(node.nodes):
             node = node.nodes[step]
             mark = node.mark
         else:
@@ -81,7 +81,7 @@ def node_at(root: Node, path: Path) -> Node | None:
     for step in path:
         if isinstance(node, Keys) and isinstance(step, str):
             node = node.nodes.get(step)
-        elif isinstance(node, Items) and isinstance(step, int) and 0 <= step < len(node.nodes):
+        elif isinstance(node, NodeItems) and isinstance(step, int) and 0 <= step < len(node.nodes):
             node = node.nodes[step]
         else:
             return None

@@ -27,7 +27,7 @@ from buildplan.source.kinds import FileKind
 from buildplan.source.mistake import Mark, Mistake, Path, key_in_words, shown
 from buildplan.source.problems import Problem, UnreadableDesignError
 from buildplan.source.suggestions import Suggestion, by_hand
-from buildplan.source.yaml_nodes import Items, Keys, Node, Scalar, extent
+from buildplan.source.yaml_nodes import Keys, Node, NodeItems, Scalar, extent
 from buildplan.source.yaml_scalars import has_leading_zero, is_printable, resolved
 from buildplan.source.yaml_slips import PLAIN_SPACES, slip_near, slips_of
 from buildplan.source.yaml_words import at_column, parse_problem
@@ -246,14 +246,14 @@ class _Composer:
 
     def _items(
         self, event: yaml.SequenceStartEvent, events: Iterator[yaml.Event], path: Path
-    ) -> Items:
+    ) -> NodeItems:
         self._refuse_tag(event, path)
         nodes: list[Node] = []
         while not isinstance(item := next(events), yaml.SequenceEndEvent):
             nodes.append(self._node(item, events, (*path, len(nodes))))
         flow = bool(event.flow_style)
         end = _end(item) if flow or not nodes else nodes[-1].end
-        return Items(nodes, _mark(event), end, flow, *extent(nodes))
+        return NodeItems(nodes, _mark(event), end, flow, *extent(nodes))
 
     def _keys(
         self, event: yaml.MappingStartEvent, events: Iterator[yaml.Event], path: Path
@@ -312,7 +312,7 @@ class _Composer:
 
     def _merged(self, event: yaml.Event, value: Node, path: Path) -> list[Keys]:
         """The mappings that a merge key brings in; what stands first in them wins."""
-        given = value.nodes if isinstance(value, Items) else [value]
+        given = value.nodes if isinstance(value, NodeItems) else [value]
         mappings = [node for node in given if isinstance(node, Keys)]
         if len(mappings) < len(given):
             self._mistake(

@@ -10,10 +10,10 @@ from sold_copies import sold_book
 
 from buildplan.booklet.editions import print_booklet
 from buildplan.language.messages import message
-from buildplan.source.problems import Kind, Problem
+from buildplan.source.problems import Problem, ProblemKind
 
 
-class Made(Kind):
+class Made(ProblemKind):
     """Kinds of problem of this test alone."""
 
     WRONG = "wrong"

@@ -33,7 +33,7 @@ from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import JobKind
 from buildplan.sequence.labour import MINUTES
 from buildplan.sequence.model import Kind
-from buildplan.sequence.timetable import RESERVE, SHORT, Place
+from buildplan.sequence.timetable import RESERVE, SHORT, WorkPlace
 
 DESIGNS = Path(__file__).parent.parent.parent / "designs"
 EVENT = read_event(DESIGNS / "reopening.event.yaml")
@@ -117,7 +117,7 @@ def test_a_row_is_worked_at_from_its_beginning_to_its_end(plan: EventPlan) -> No
 
 def test_jobs_of_a_piece_come_in_their_order_on_site(plan: EventPlan) -> None:
     site = plan.timetable.parts[-1]
-    assert site.place is Place.SITE
+    assert site.place is WorkPlace.SITE
     for copy in plan.copies:
         numbers = [one.stretch.job.number for one in timed(plan, site) if one.copy is copy]
         assert numbers == sorted(numbers)
@@ -148,13 +148,13 @@ def test_times_count_back_from_the_opening(plan: EventPlan) -> None:
     """Each part with its reserve, and the way between: worked out backwards by hand."""
     workshop, site = plan.timetable.parts
     on_site = plan.opening - timedelta(minutes=site.minutes * (1 + RESERVE))
-    assert plan.starts[Place.SITE] == on_site
+    assert plan.starts[WorkPlace.SITE] == on_site
     at = {moment.step: moment.at for moment in day_of(plan)}
     assert at[DayStep.UNLOAD] == on_site - timedelta(minutes=EVENT.unloading)
     assert at[DayStep.LEAVE] == at[DayStep.UNLOAD] - timedelta(minutes=EVENT.travel)
     assert at[DayStep.LOAD] == at[DayStep.LEAVE] - timedelta(minutes=EVENT.loading)
     start = at[DayStep.LOAD] - timedelta(minutes=workshop.minutes * (1 + RESERVE))
-    assert plan.starts[Place.WORKSHOP] == at[DayStep.WORKSHOP] == start
+    assert plan.starts[WorkPlace.WORKSHOP] == at[DayStep.WORKSHOP] == start
     assert list(at) == list(DayStep), "in the order of the day"
     day, eve = timedelta(days=1), timedelta(hours=11)
     assert moment_words(plan.opening, plan.opening, VOICE) == "10:00"

@@ -13,15 +13,15 @@ from hypothesis import strategies as st
 
 from buildplan.language.voice import Voice
 from buildplan.patterns.colour_order import ColourPattern
-from buildplan.patterns.colour_patterns import Place, lay_colours, period, pitch
+from buildplan.patterns.colour_patterns import RunPlace, lay_colours, period, pitch
 from buildplan.source.suggestions import suggestion_words
 
 KEYS = ["a", "b", "c", "d"]
 COUNTS = st.dictionaries(st.sampled_from(KEYS), st.integers(1, 6), min_size=1)
 
 
-def along(count: int, turn: Fraction = Fraction(0)) -> list[Place]:
-    return [Place(i, turn) for i in range(count)]
+def along(count: int, turn: Fraction = Fraction(0)) -> list[RunPlace]:
+    return [RunPlace(i, turn) for i in range(count)]
 
 
 def fade(keys: list[str], count: int, back: bool = False, closed: bool = False) -> list[str]:

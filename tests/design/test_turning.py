@@ -20,8 +20,8 @@ from buildplan.patterns.tube_keys import Repeat
 from buildplan.patterns.turning import (
     FIXED_TOLERANCE_DEG,
     MOST_TOLERANCE_DEG,
+    CourseTurn,
     SideLengths,
-    Turn,
     cell_turn,
     comes_round,
     course_turn,
@@ -44,7 +44,7 @@ def course(*names: str) -> Counter[CellKind]:
 
 def test_cells_of_equal_lengths() -> None:
     # a square goes straight on; the angle of an equilateral triangle is 60 degrees
-    assert cell_turn(cell_of("straight"), EQUAL) == Turn(0, 0)
+    assert cell_turn(cell_of("straight"), EQUAL) == CourseTurn(0, 0)
     fan, fan_in = cell_turn(cell_of("fan"), EQUAL), cell_turn(cell_of("fan_in"), EQUAL)
     assert fan.least_deg == fan.most_deg == pytest.approx(60)
     assert fan_in.least_deg == fan_in.most_deg == pytest.approx(-60)

@@ -10,7 +10,7 @@ from typer.testing import CliRunner
 from buildplan.commands.app import app
 from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
-from buildplan.framework.cell_turns import SideLengths, Turn, polygon_turn
+from buildplan.framework.cell_turns import CourseTurn, SideLengths, polygon_turn
 from buildplan.framework.cells import CELL_KINDS, CellKind, CellWords, cell_kind, cell_words
 from buildplan.instructions.telling import tell_steps
 from buildplan.language.messages import message
@@ -81,11 +81,11 @@ def test_without_it_the_file_is_wrong(file: Path) -> None:
 
 
 def test_how_far_it_turns_is_its_own(monkeypatch: pytest.MonkeyPatch) -> None:
-    def turns_thirty(outer: int, inner: int, lengths: SideLengths) -> Turn:
-        return Turn(30.0, 30.0)
+    def turns_thirty(outer: int, inner: int, lengths: SideLengths) -> CourseTurn:
+        return CourseTurn(30.0, 30.0)
 
     own = CellKind("kink", 2, 1, KINK.words, turns_thirty)
-    assert cell_turn(own, SideLengths(1, 1, 1, 8, 12)) == Turn(30.0, 30.0)
+    assert cell_turn(own, SideLengths(1, 1, 1, 8, 12)) == CourseTurn(30.0, 30.0)
 
 
 def test_a_name_that_no_kind_has_is_said_of_nothing() -> None:

@@ -14,11 +14,11 @@ from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
 from buildplan.design.schema import design_schema
 from buildplan.framework.chain_roles import OPEN_CHAIN, RING
-from buildplan.framework.chained import Run, build_chained
+from buildplan.framework.chained import ChainRun, build_chained
 from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
 from buildplan.patterns import colour_runs, growing
-from buildplan.patterns.colour_patterns import Place
+from buildplan.patterns.colour_patterns import RunPlace
 from buildplan.patterns.pattern import (
     LOCK,
     Colouring,
@@ -68,14 +68,16 @@ def _joints(given: Given, of_part: JointsOf) -> Joints | None:
 
 def _built(tent: Tent, making: Making) -> Framework:
     foot = _foot(tent.sides)
-    poles = [Run(OPEN_CHAIN, None, [joint, "B1"], tent.pole, closed=False) for joint in foot]
-    ring = Run(RING, None, foot, tent.foot, closed=True)
+    poles = [ChainRun(OPEN_CHAIN, None, [joint, "B1"], tent.pole, closed=False) for joint in foot]
+    ring = ChainRun(RING, None, foot, tent.foot, closed=True)
     return build_chained(making.name, making.balloons, [ring, *poles], tent.lock, foot)
 
 
-def _coloured(framework: Framework, tent: Tent, part: str) -> Iterator[colour_runs.Run]:
+def _coloured(framework: Framework, tent: Tent, part: str) -> Iterator[colour_runs.ColourRun]:
     links = framework.chains[0].chain.links
-    yield colour_runs.Run([Place(i) for i in range(len(links))], [[one] for one in links], 4)
+    yield colour_runs.ColourRun(
+        [RunPlace(i) for i in range(len(links))], [[one] for one in links], 4
+    )
 
 
 def _more_cells(data: Given, factor: float) -> Iterator[Put]:

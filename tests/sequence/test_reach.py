@@ -17,13 +17,13 @@ from buildplan.instructions.telling import tell_steps
 from buildplan.language.voice import Voice
 from buildplan.patterns.column import Column, build_column
 from buildplan.sequence import reach
-from buildplan.sequence.courses import Course, Order, order_of
+from buildplan.sequence.courses import JointCourse, WorkOrder, order_of
 from buildplan.sequence.exchange import steps_as_json
-from buildplan.sequence.model import Kind, Way
+from buildplan.sequence.model import Access, Kind
 from buildplan.sequence.operations import operations
 from buildplan.sequence.ordering import in_order
 from buildplan.sequence.reach import (
-    Hands,
+    HandReach,
     Posture,
     find_reach,
     lifters,
@@ -38,7 +38,7 @@ PITCH_M = 0.2032 * 1.15
 
 # cannot bend down: reaches from above only
 HIGH = (Posture(0.60, 0.25, 0.8),)
-STIFF = Hands(upper_arm=0.10, kneeling=HIGH, standing=HIGH, yielding=0.9)
+STIFF = HandReach(upper_arm=0.10, kneeling=HIGH, standing=HIGH, yielding=0.9)
 
 
 def net(*sizes: int) -> tuple[Framework, Shape]:
@@ -81,7 +81,7 @@ def shape_of(framework: Framework, positions_m: np.ndarray) -> Shape:
 def test_a_net_on_the_floor_is_in_reach_if_it_is_built_row_on_row() -> None:
     framework, shape = net(10, 10)
     found = find_reach(framework, shape)
-    assert set(found.ways.values()) == {Way.DIRECT}
+    assert set(found.ways.values()) == {Access.DIRECT}
     assert found.cautions == ()
 
 
@@ -94,16 +94,16 @@ def test_the_middle_of_a_wide_net_is_out_of_reach_from_the_floor_if_it_comes_las
         replace(course, joints=tuple(joint for joint in course.joints if joint != middle))
         for course in courses
     ]
-    last = Order({"": (*others, Course((middle,), ()))})
+    last = WorkOrder({"": (*others, JointCourse((middle,), ()))})
     ways = ways_to_joints(framework, shape, in_order(operations(framework, last)))
-    assert ways[middle] in (Way.LIFTED, Way.ON_ITS_SIDE)
-    assert ways["j0.1"] is Way.DIRECT
+    assert ways[middle] in (Access.LIFTED, Access.ON_ITS_SIDE)
+    assert ways["j0.1"] is Access.DIRECT
 
 
 def test_what_no_hand_reaches_is_a_caution_that_names_the_joints() -> None:
     framework, shape = net(3, 3)
     far = (Posture(9.0, 0.25, 9.5),)
-    found = find_reach(framework, shape, Hands(kneeling=far, standing=far))
+    found = find_reach(framework, shape, HandReach(kneeling=far, standing=far))
     (caution,) = found.cautions
     (course_joints,) = order_of(framework, shape.at).courses.values()
     assert set(caution.joints) == {joint for course in course_joints for joint in course.joints}
@@ -128,10 +128,10 @@ def test_lifting_brings_what_faces_the_floor_nearer() -> None:
     """Somebody who cannot bend down reaches the back once an edge is lifted, or the piece stands
     on its side; nobody turns it over for that."""
     framework, shape = block()
-    assert set(find_reach(framework, shape).ways.values()) == {Way.DIRECT}
+    assert set(find_reach(framework, shape).ways.values()) == {Access.DIRECT}
     found = find_reach(framework, shape, STIFF)
     back = {way for joint, way in found.ways.items() if joint[0] in "CD"}
-    assert back <= {Way.LIFTED, Way.ON_ITS_SIDE}
+    assert back <= {Access.LIFTED, Access.ON_ITS_SIDE}
     assert found.cautions == ()
 
 
@@ -140,7 +140,7 @@ def turned(monkeypatch: pytest.MonkeyPatch) -> Callable[[Framework, set[str]], N
     """Joints of a piece are said to be reached only with it turned over."""
 
     def say(framework: Framework, below: set[str]) -> None:
-        ways = {j: Way.TURNED if j in below else Way.DIRECT for j in framework.joints}
+        ways = {j: Access.TURNED if j in below else Access.DIRECT for j in framework.joints}
         monkeypatch.setattr(reach, "ways_to_joints", lambda *_: ways)
 
     return say
@@ -180,10 +180,10 @@ def test_what_is_below_is_locked_after_one_turning_over(
 def test_a_tube_lies_flat_all_the_time_and_is_never_turned_over() -> None:
     framework = tube(["straight", "straight", "tip", "straight", "straight"])
     found = find_reach(framework, find_shape(framework))
-    assert set(found.ways.values()) <= {Way.DIRECT, Way.LIFTED}
+    assert set(found.ways.values()) <= {Access.DIRECT, Access.LIFTED}
     steps = plan_steps(framework, reach=found)
     assert not any(step.kind is Kind.TURN_OVER for step in steps)
-    lifted = [joint for joint, way in found.ways.items() if way is Way.LIFTED]
+    lifted = [joint for joint, way in found.ways.items() if way is Access.LIFTED]
     words = tell_steps(steps, framework, "in", Voice())
     assert all(any(f"{j} face" in said.text for said in words) for j in lifted)
 
@@ -223,8 +223,8 @@ def test_a_column_is_built_standing_and_its_top_from_a_stool() -> None:
     shape = find_shape(column)
     found = find_reach(column, shape)
     assert shape.height_m > 2.2
-    high = {joint for joint, way in found.ways.items() if way is Way.STOOL}
-    low = {joint for joint, way in found.ways.items() if way is Way.DIRECT}
+    high = {joint for joint, way in found.ways.items() if way is Access.STOOL}
+    low = {joint for joint, way in found.ways.items() if way is Access.DIRECT}
     assert high
     assert low
     assert min(shape.at[joint][1] for joint in high) > max(shape.at[joint][1] for joint in low)

@@ -15,8 +15,8 @@ from buildplan.sequence.steps import plan_steps
 from buildplan.sequence.time_log import TimeLogError, learn_minutes
 from buildplan.sequence.timetable import (
     PORTABLE,
-    Place,
     Timetable,
+    WorkPlace,
     crew_of,
     latest_starts,
     timetable,
@@ -77,12 +77,12 @@ def test_who_only_inflates_ties_nothing() -> None:
 
 def test_what_can_be_carried_is_made_in_the_workshop() -> None:
     workshop, site = star(2).parts
-    assert (workshop.place, site.place) == (Place.WORKSHOP, Place.SITE)
+    assert (workshop.place, site.place) == (WorkPlace.WORKSHOP, WorkPlace.SITE)
     for step in STEPS:
         part = workshop if step.kind in PORTABLE else site
         assert step.number in part.step_times
     (only,) = star(2, in_workshop=False).parts
-    assert only.place is Place.SITE
+    assert only.place is WorkPlace.SITE
     assert only.minutes <= workshop.minutes + site.minutes
 
 
@@ -111,8 +111,8 @@ def test_the_latest_start_leaves_room_for_the_reserve_and_the_way() -> None:
     opening = datetime(2031, 5, 3, 18, 0)
     starts = latest_starts(planned, opening, timedelta(minutes=30), reserve=0.5)
     workshop, site = planned.parts
-    assert starts[Place.SITE] == opening - timedelta(minutes=site.minutes * 1.5)
-    assert starts[Place.WORKSHOP] == starts[Place.SITE] - timedelta(
+    assert starts[WorkPlace.SITE] == opening - timedelta(minutes=site.minutes * 1.5)
+    assert starts[WorkPlace.WORKSHOP] == starts[WorkPlace.SITE] - timedelta(
         minutes=30 + workshop.minutes * 1.5
     )
 

@@ -10,7 +10,7 @@ from shapely.geometry import MultiPoint, Point
 from shapely.ops import unary_union
 
 from buildplan.language.voice import Voice
-from buildplan.shape.bodies import Bodies, bodies_of
+from buildplan.shape.bodies import LinkBodies, bodies_of
 from buildplan.shape.constants import CONSTANTS, constants_with
 from buildplan.shape.finding import Settings, find_shape
 from buildplan.shape.standing import (
@@ -30,11 +30,11 @@ from buildplan.shape.wind import (
 )
 
 
-def lone_body(axis: tuple[float, float, float], height: float) -> tuple[Bodies, np.ndarray]:
+def lone_body(axis: tuple[float, float, float], height: float) -> tuple[LinkBodies, np.ndarray]:
     """One link of radius 0.1 and length 0.3 whose middle is at `height`."""
     along = 0.15 * np.array(axis) / np.linalg.norm(axis)
     middle = np.array([0, height, 0])
-    bodies = Bodies(
+    bodies = LinkBodies(
         2,
         np.array([[0, 1]]),
         np.array([0.3]),

@@ -26,9 +26,9 @@ from buildplan.instructions.times import duration
 from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
 from buildplan.sequence.grouping import STRAIGHT
-from buildplan.sequence.jobs import Job, Row
+from buildplan.sequence.jobs import Job, RunRow
 from buildplan.sequence.model import Kind, Step
-from buildplan.sequence.timetable import RESERVE, Part, Place, Timetable
+from buildplan.sequence.timetable import RESERVE, PlaceWork, Timetable, WorkPlace
 
 RUN_PICTURE, BESIDE_TABLE = 250.0, 145.0  # greatest heights
 TABLE_SHARE = 0.7
@@ -56,9 +56,9 @@ def times(book: Book, work: Sequence[Job], plan: Timetable) -> list[Flowable]:
     return blocks
 
 
-def _part(book: Book, work: Sequence[Job], part: Part) -> list[Flowable]:
+def _part(book: Book, work: Sequence[Job], part: PlaceWork) -> list[Flowable]:
     voice = book.voice
-    in_workshop = part.place is Place.WORKSHOP
+    in_workshop = part.place is WorkPlace.WORKSHOP
     name = place_name(part.place, voice)
     rows = tuple(
         (
@@ -217,12 +217,12 @@ def _run(book: Book, job: Job) -> tuple[Flowable, ...]:
     return (Columns([table, [picture]], shares, whole=False),)
 
 
-def _short_name(row: Row, said: JobRow, voice: Voice) -> str:
+def _short_name(row: RunRow, said: JobRow, voice: Voice) -> str:
     # the joints of a single stand beside it
     return voice.say("Single") if row.kind is Kind.SINGLE else said.name
 
 
-def _tersely(book: Book, row: Row, said: JobRow) -> str:
+def _tersely(book: Book, row: RunRow, said: JobRow) -> str:
     """A row without what goes without saying: a brace closes where it began."""
     voice = book.voice
     if row.kind is Kind.SINGLE:
@@ -300,7 +300,7 @@ def _run_picture(book: Book, job: Job) -> Picture:
     )
 
 
-def _row_words(row: Row, said: JobRow, voice: Voice) -> str:
+def _row_words(row: RunRow, said: JobRow, voice: Voice) -> str:
     return voice.say(
         "{name}: {how}; locks {joints}",
         name=said.name,

@@ -11,7 +11,7 @@ from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job
 from buildplan.sequence.model import Kind
-from buildplan.sequence.timetable import Part, Place, work_at
+from buildplan.sequence.timetable import PlaceWork, WorkPlace, work_at
 
 INK, SOFT, GRID = "#1A1A1A", "#595959", "#D8D6CF"
 # Two tones, so that one bar ends where the next begins in grey as well.
@@ -56,7 +56,7 @@ def act_word(kind: Kind, voice: Voice) -> str:
     return words[kind]
 
 
-def timed_jobs(part: Part, jobs: Sequence[Job]) -> tuple[Timed, ...]:
+def timed_jobs(part: PlaceWork, jobs: Sequence[Job]) -> tuple[Timed, ...]:
     """The jobs of a part by the time at which they begin."""
     found = []
     for job in jobs:
@@ -92,7 +92,7 @@ def _people(numbers: Sequence[int], voice: Voice) -> str:
     return voice.listed([voice.whole(number) for number in numbers])
 
 
-def bars(part: Part, timed: Iterable[Timed], person: int) -> list[tuple[Timed, float, float]]:
+def bars(part: PlaceWork, timed: Iterable[Timed], person: int) -> list[tuple[Timed, float, float]]:
     """When a person is at which job."""
     found = []
     for one in timed:
@@ -106,7 +106,7 @@ def bars(part: Part, timed: Iterable[Timed], person: int) -> list[tuple[Timed, f
     return found
 
 
-def chart(part: Part, jobs: Sequence[Job], width: float, title: str, voice: Voice) -> Picture:
+def chart(part: PlaceWork, jobs: Sequence[Job], width: float, title: str, voice: Voice) -> Picture:
     """A lane for each person, a bar with its number for each job, and the clock below."""
     timed = timed_jobs(part, jobs)
     people = sorted({span.person for span in part.spans})[:MOST_LANES]
@@ -147,16 +147,16 @@ def chart(part: Part, jobs: Sequence[Job], width: float, title: str, voice: Voic
     return Picture(width, height, tuple(marks), sentences(f"{title}.", *told))
 
 
-def place_name(place: Place, voice: Voice) -> str:
+def place_name(place: WorkPlace, voice: Voice) -> str:
     """Where a part of the work is done, as its heading says."""
-    if place is Place.WORKSHOP:
+    if place is WorkPlace.WORKSHOP:
         return voice.say("Beforehand, in the workshop")
     return voice.say("On site")
 
 
-def place_word(place: Place, voice: Voice) -> str:
+def place_word(place: WorkPlace, voice: Voice) -> str:
     """Where work is done, in a word."""
-    if place is Place.WORKSHOP:
+    if place is WorkPlace.WORKSHOP:
         return voice.say_in("where work is done", "workshop")
     return voice.say_in("where work is done", "site")
 

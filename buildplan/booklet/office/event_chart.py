@@ -28,7 +28,7 @@ from buildplan.document.text import plain, strong
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Polyline
 from buildplan.language.voice import Voice
-from buildplan.sequence.timetable import Part
+from buildplan.sequence.timetable import PlaceWork
 
 # Minutes: shorter stays and waits are not told one by one in the chart.
 SHORT_STAY = 2.0
@@ -42,7 +42,7 @@ Stay = tuple[int, float, float]
 """Where a person is (the number of the piece, from 1), from when, until when, in minutes."""
 
 
-def stays(plan: EventPlan, part: Part, person: int, short: float = SHORT_STAY) -> list[Stay]:
+def stays(plan: EventPlan, part: PlaceWork, person: int, short: float = SHORT_STAY) -> list[Stay]:
     """Where a person is. Work on one piece that follows on is one stay; those that are `short`
     are put together as ANYWHERE."""
     piece_of = {
@@ -67,7 +67,7 @@ def _joined(stays: Iterable[Stay]) -> list[Stay]:
     return found
 
 
-def chart(plan: EventPlan, part: Part, width: float, voice: Voice) -> Picture:
+def chart(plan: EventPlan, part: PlaceWork, width: float, voice: Voice) -> Picture:
     """A lane for each person, a bar with its number for each piece that they are at, and the
     time of day below."""
     people = sorted({span.person for span in part.spans})[:MOST_LANES]
@@ -86,7 +86,7 @@ def chart(plan: EventPlan, part: Part, width: float, voice: Voice) -> Picture:
     return Picture(width, height, tuple(marks), " ".join([title, *told]))
 
 
-def _clock_marks(part: Part, starts: datetime, scale: float, height: float) -> list[Mark]:
+def _clock_marks(part: PlaceWork, starts: datetime, scale: float, height: float) -> list[Mark]:
     every = next((g for g in GRIDS if g * scale >= 38), GRIDS[-1])
     marks: list[Mark] = []
     for i in range(int(part.minutes // every) + 1):

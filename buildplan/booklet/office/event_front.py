@@ -18,7 +18,7 @@ from buildplan.evaluation.ballast import sand_l, water_l
 from buildplan.evaluation.figures import KG_PER_LB, minutes_words, weight_words
 from buildplan.instructions.times import duration
 from buildplan.language.voice import Voice
-from buildplan.sequence.timetable import RESERVE, Place
+from buildplan.sequence.timetable import RESERVE, WorkPlace
 
 CLOSE_ROWS = 2.5
 BLANK = "______________________"
@@ -180,7 +180,7 @@ def _what(plan: EventPlan, moment: Moment, voice: Voice) -> str:
                 "Start in the workshop: {time} for {people} people, {work} of work",
                 time=minutes_words(moment.minutes, voice),
                 people=plan.event.crew,
-                work=minutes_words(_work(plan, Place.WORKSHOP), voice),
+                work=minutes_words(_work(plan, WorkPlace.WORKSHOP), voice),
             )
         case DayStep.LOAD:
             return voice.say("Load: {time}", time=lasts)
@@ -193,11 +193,11 @@ def _what(plan: EventPlan, moment: Moment, voice: Voice) -> str:
                 "Start on site: {time} for {people} people, {work} of work",
                 time=minutes_words(moment.minutes, voice),
                 people=plan.event.crew,
-                work=minutes_words(_work(plan, Place.SITE), voice),
+                work=minutes_words(_work(plan, WorkPlace.SITE), voice),
             )
         case _:
             return voice.say("All stands, exits clear, bags of waste tied shut")
 
 
-def _work(plan: EventPlan, place: Place) -> float:
+def _work(plan: EventPlan, place: WorkPlace) -> float:
     return next(part.work for part in plan.timetable.parts if part.place is place)

@@ -26,7 +26,7 @@ from buildplan.instructions.jobs import job_title
 from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job
 from buildplan.sequence.stretches import Stretch, stretches
-from buildplan.sequence.timetable import Part, Place
+from buildplan.sequence.timetable import PlaceWork, WorkPlace
 
 CLOSE_ROWS = 3.0
 
@@ -44,7 +44,7 @@ class TimedJob:
     turns: int
 
 
-def timed(plan: EventPlan, part: Part) -> list[TimedJob]:
+def timed(plan: EventPlan, part: PlaceWork) -> list[TimedJob]:
     """All work of a part, of every piece, in the order in which it begins."""
     found: list[TimedJob] = []
     number = 0
@@ -65,7 +65,7 @@ def times_blocks(plan: EventPlan, measure: float, voice: Voice) -> list[Flowable
     """Each part of the work as a chart and a table, and the way between them."""
     blocks: list[Flowable] = []
     for part in plan.timetable.parts:
-        if part.place is Place.SITE:
+        if part.place is WorkPlace.SITE:
             blocks += _way(plan, voice)
         blocks += _part(plan, part, measure, voice)
     for step, people in plan.timetable.short_of.items():
@@ -147,7 +147,7 @@ def _way_words(moment: Moment, voice: Voice) -> str:
             return voice.say("Park, measure the doors, carry in")
 
 
-def _part(plan: EventPlan, part: Part, measure: float, voice: Voice) -> list[Flowable]:
+def _part(plan: EventPlan, part: PlaceWork, measure: float, voice: Voice) -> list[Flowable]:
     starts = five_minutes_before(plan.starts[part.place])
     rows = tuple(
         (
@@ -204,7 +204,7 @@ def timetable_rows(plan: EventPlan, voice: Voice) -> list[list[Cell]]:
     )
     rows: list[list[Cell]] = [list(head)]
     for part in plan.timetable.parts:
-        if part.place is Place.SITE:
+        if part.place is WorkPlace.SITE:
             rows += [_way_row(moment, voice) for moment in way_moments(plan)]
         starts = five_minutes_before(plan.starts[part.place])
         rows += [

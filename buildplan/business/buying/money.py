@@ -16,7 +16,7 @@ from buildplan.evaluation.materials import Need, Purchase, by_product, offers
 from buildplan.language.messages import Message, listing, mark, message
 from buildplan.language.voice import Voice
 from buildplan.source.mistake import key_in_words
-from buildplan.source.problems import Kind, Problem
+from buildplan.source.problems import Problem, ProblemKind
 from buildplan.source.suggestions import by_hand
 
 
@@ -41,7 +41,7 @@ def cost(purchase: Purchase, currency: str) -> Decimal | None:
     return rounded(purchase.price * purchase.units, currency)
 
 
-class MoneyKind(Kind):
+class MoneyKind(ProblemKind):
     """What is wrong with prices, packs and rates."""
 
     NO_CURRENCY = auto()

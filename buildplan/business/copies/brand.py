@@ -14,7 +14,7 @@ from svglib.svglib import svg2rlg
 from buildplan.design.model import Brand
 from buildplan.drawing.colours import luminance
 from buildplan.language.messages import mark, message
-from buildplan.source.problems import DesignProblemsError, Kind, Problem
+from buildplan.source.problems import DesignProblemsError, Problem, ProblemKind
 from buildplan.source.suggestions import by_hand
 
 LARGEST_LOGO = 4 * 1024 * 1024
@@ -45,7 +45,7 @@ NOT_IN_SVG = (
 WHITE, DARK = "#FFFFFF", "#1A1A1A"
 
 
-class BrandKind(Kind):
+class BrandKind(ProblemKind):
     """What is wrong with a brand."""
 
     UNUSABLE_LOGO = auto()

@@ -8,7 +8,7 @@ from enum import Enum, auto
 
 from buildplan.business.events.event_plan import EventPlan
 from buildplan.language.voice import Voice
-from buildplan.sequence.timetable import Place
+from buildplan.sequence.timetable import WorkPlace
 
 
 class DayStep(Enum):
@@ -37,7 +37,7 @@ def day_of(plan: EventPlan) -> tuple[Moment, ...]:
     no minutes is left out. Work has its reserve in it."""
     event, opening = plan.event, plan.opening
     lasts = {part.place: part.minutes for part in plan.timetable.parts}
-    site = plan.starts.get(Place.SITE, opening)
+    site = plan.starts.get(WorkPlace.SITE, opening)
     arrive = site - timedelta(minutes=event.unloading)
     leave = arrive - timedelta(minutes=event.travel)
     load = leave - timedelta(minutes=event.loading)
@@ -47,7 +47,7 @@ def day_of(plan: EventPlan) -> tuple[Moment, ...]:
         Moment(DayStep.UNLOAD, arrive, event.unloading),
     ]
     found = [moment for moment in found if moment.minutes]
-    for place, step in ((Place.WORKSHOP, DayStep.WORKSHOP), (Place.SITE, DayStep.SITE)):
+    for place, step in ((WorkPlace.WORKSHOP, DayStep.WORKSHOP), (WorkPlace.SITE, DayStep.SITE)):
         if place in plan.starts:
             found.append(Moment(step, plan.starts[place], lasts[place]))
     found.append(Moment(DayStep.OPEN, opening, 0.0))

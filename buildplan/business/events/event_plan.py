@@ -18,7 +18,7 @@ from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job, jobs
 from buildplan.sequence.labour import MINUTES
 from buildplan.sequence.model import Operation, Step
-from buildplan.sequence.timetable import Place, Timetable, crew_of, latest_starts, timetable
+from buildplan.sequence.timetable import Timetable, WorkPlace, crew_of, latest_starts, timetable
 from buildplan.sequence.work_names import in_piece
 
 # An event names no day: any will do to count back from.
@@ -63,7 +63,7 @@ class EventPlan:
     copies: tuple[Copy, ...]
     shopping: ShoppingList
     timetable: Timetable
-    starts: Mapping[Place, datetime]
+    starts: Mapping[WorkPlace, datetime]
 
     @property
     def opening(self) -> datetime:
