@@ -37,6 +37,8 @@ from buildplan.source.problems import (
     in_words,
 )
 
+__all__ = ["app", "main"]
+
 # importing a module adds its commands to the application
 COMMANDS = (
     checking,

@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 from typer.testing import CliRunner
 
-from buildplan.commands.app import app
+from buildplan.cli import app
 from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
 from buildplan.design.schema import design_schema

@@ -9,7 +9,7 @@ import pytest
 from pydantic import Field
 from typer.testing import CliRunner
 
-from buildplan.commands.app import app
+from buildplan.cli import app
 from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
 from buildplan.design.schema import design_schema
