@@ -104,7 +104,6 @@ def booklet(
     """
     from buildplan.commands.files import ProblemsFoundError, asked, without_events
     from buildplan.commands.links import page_address
-    from buildplan.commands.many_designs import each_design
     from buildplan.commands.pieces import brand_in
     from buildplan.commands.sale import buyers_named, refuse_for_other_editions, secret_of
 
@@ -136,20 +135,27 @@ def booklet(
         hands,
         voice,
     )
-    chosen = without_events(designs, voice)
-    good = not bad_rows
-    if len(sold_to) == 1:
-        for printed in each_design(partial(_print_alone, how), chosen, voice):
+    good = _print_all(without_events(designs, voice), how)
+    if bad_rows or not good:
+        raise ProblemsFoundError
+
+
+def _print_all(designs: Sequence[Path], how: _Printing) -> bool:
+    """Print the booklets of all designs; whether nothing was wrong with any."""
+    from buildplan.commands.many_designs import each_design
+
+    good = True
+    if len(how.buyers) == 1:
+        for printed in each_design(partial(_print_alone, how), designs, how.voice):
             good &= printed.good
             _write(printed.files, how)
     else:  # the copies of one design are many enough for all cores
-        for path in chosen:
+        for path in designs:
             book, is_good = _book_to_print(path, how)
             good &= is_good
             for files in _copies(path, book, how) if book is not None else ():
                 _write(files, how)
-    if not good:
-        raise ProblemsFoundError
+    return good
 
 
 @dataclass(frozen=True)
@@ -181,7 +187,7 @@ def _book_to_print(path: Path, how: _Printing) -> tuple[Book | None, bool]:
         )
         errors.print(words, markup=False)
         return None, False
-    return (book, not problems) if rebuilds(path, book, voice) else (None, False)
+    return (book, not problems) if rebuilds(path, book, book.words, voice) else (None, False)
 
 
 def _book(path: Path, how: _Printing) -> Book:

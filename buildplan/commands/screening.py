@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
@@ -60,8 +61,9 @@ def export(
     target = out or Path(f"{design.stem}.json")
     refuse_ending(target, (".json", ".glb"), voice)
     book = _untranslated(design, units, "training", hands)
-    _refuse_problems(book, design, draft, voice)
-    piece = gather_piece(book, [Voice(each) for each in LOCALES])
+    voices = [Voice(each) for each in LOCALES]
+    _refuse(book, design, draft, voices, voice)
+    piece = gather_piece(book, voices)
     data = piece_glb(piece) if target.suffix.lower() == ".glb" else piece_json(piece).encode()
     write_whole(target, data)
     typer.echo(target)
@@ -74,16 +76,18 @@ def _untranslated(path: Path, units: UnitsName | None, edition: str, hands: Path
     return book_of(path, Voice(ENGLISH), units=units, edition=edition, hands=hands)
 
 
-def _refuse_problems(book: Book, path: Path, draft: bool, voice: Voice) -> None:
-    """List the problems of a piece; they end the command unless a draft was asked for."""
+def _refuse(book: Book, path: Path, draft: bool, voices: Sequence[Voice], voice: Voice) -> None:
+    """List the problems of a piece; they end the command unless a draft was asked for. What cannot
+    be built from ends it in any case."""
     from buildplan.commands.files import ProblemsFoundError, list_problems
+    from buildplan.commands.rebuilding import rebuilds_in_every_language
 
-    if not book.facts.problems:
-        return
     list_problems(path, book.facts.problems, voice)
-    if not draft:
+    if book.facts.problems and not draft:
         words = voice.say("{file}: nothing written; mend it, or add --draft", file=str(path))
         errors.print(words, markup=False)
+        raise ProblemsFoundError
+    if not rebuilds_in_every_language(path, book, voices, voice):
         raise ProblemsFoundError
 
 
@@ -121,8 +125,8 @@ def companion(
     target = out or OUTPUT / f"{design.stem}-{edition.value}{slug}.html"
     refuse_ending(target, (".html",), voice)
     book = _untranslated(design, units, edition.value, hands)
-    _refuse_problems(book, design, draft, voice)
     voices = [Voice(each) for each in LOCALES]
+    _refuse(book, design, draft, voices, voice)
     if edition is Edition.SALE:
         seller = brand_of(book.design, design, brand, Voice(ENGLISH))
         copy = replace(book, branding=seller, buyer=sold_to.name)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
@@ -24,7 +24,7 @@ from buildplan.language.voice import Voice
 
 if TYPE_CHECKING:
     from buildplan.booklet.common.book import Book
-    from buildplan.business.events.event_plan import EventPlan
+    from buildplan.business.events.event_plan import Copy, EventPlan
     from buildplan.design.event import Event
 
 
@@ -113,10 +113,16 @@ def _plan(asked: Event, file: Path, paper: PaperName, draft: bool, voice: Voice)
     found = shopping_list(needed)
     books = [book_of(path, voice, paper.value, edition="crew") for path in paths]
     _refuse_problems(file, paths, books, draft, voice)
-    built = [rebuilds(path, book, voice) for path, book in zip(paths, books, strict=True)]
+    plan = plan_event(asked, books, found, voice)
+    built = [rebuilds(paths[one.design], one.book, one.words, voice) for one in _each_once(plan)]
     if not all(built):
         raise ProblemsFoundError
-    return plan_event(asked, books, found, voice)
+    return plan
+
+
+def _each_once(plan: EventPlan) -> Iterator[Copy]:
+    """The first copy of each piece: the words of the others are its own."""
+    return (copy for copy in plan.copies if copy.number == 1)
 
 
 def _refuse_problems(

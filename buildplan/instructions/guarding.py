@@ -1,21 +1,26 @@
 """Reading a plan back before it is printed: from its steps and from the words that are printed.
 
-Whatever is wrong here is a defect of ours and no mistake of a user's. What the rows say is read as
-a person reads them: joints in their order, whatever the language round them.
+Whatever is wrong here is a defect of ours and no mistake of a user's. The steps as data are built
+on an empty floor (`sequence/replay.py`); then each row and each text is read as a person reads it,
+whatever the language, and has to say what its step does: every balloon with its colour, which end
+of it goes where, every lock, every joint that is brought together, every part that is tied.
 """
 
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Collection, Iterator, Sequence
-from itertools import pairwise
+from collections.abc import Sequence
 
+from buildplan.design.measures import Units
 from buildplan.framework.counts import multigraph
 from buildplan.framework.model import Framework
-from buildplan.instructions.grammar import ALONG
-from buildplan.instructions.model import RowWords, StepWords
+from buildplan.instructions.heard_rows import MisreadError
+from buildplan.instructions.model import StepWords
+from buildplan.instructions.reading import Reading
+from buildplan.instructions.right_words import Right
+from buildplan.language.voice import Voice
 from buildplan.sequence.exchange import steps_as_json
-from buildplan.sequence.model import Kind, Step, Turn
+from buildplan.sequence.model import Step
 from buildplan.sequence.replay import Replayed, ReplayError, replay
 
 
@@ -30,10 +35,15 @@ class DoesNotRebuildError(Exception):
 
 
 def assert_rebuilds(
-    framework: Framework, steps: Sequence[Step], words: Sequence[StepWords]
+    framework: Framework,
+    steps: Sequence[Step],
+    words: Sequence[StepWords],
+    units: Units,
+    voice: Voice,
 ) -> None:
-    """Build the piece from its steps, and read their rows against it. Raises DoesNotRebuildError
-    unless both come to `framework`, balloon for balloon and lock for lock."""
+    """Build the piece from its steps, and read their words against it; they are in `voice`, their
+    gauges in `units`. Raises DoesNotRebuildError unless both come to `framework`, balloon for
+    balloon and lock for lock."""
     try:
         rebuilt = replay(steps_as_json(steps))
     except ReplayError as error:
@@ -43,10 +53,15 @@ def assert_rebuilds(
         raise DoesNotRebuildError(last, "the balloons of the piece come to others")
     if rebuilt.locks != {lock.joint: lock.balloon for lock in framework.locks}:
         raise DoesNotRebuildError(last, "the locks of the piece come to others")
-    joints = frozenset(framework.joints)
+    reading = Reading(Right(framework, units, voice), words)
     for step, said in zip(steps, words, strict=True):
-        for turn, told in zip(step.turns, said.turns, strict=True):
-            _read_turn(framework, step, turn, told.rows, joints)
+        try:
+            reading.step(step, said)
+        except MisreadError as error:
+            raise DoesNotRebuildError(step.number, str(error)) from error
+    untold = [long.letter for long in framework.chains if long.letter not in reading.order]
+    if untold:
+        raise DoesNotRebuildError(last, f"no row tells chain {untold[0]}")
 
 
 def _edges(rebuilt: Replayed) -> Counter[tuple[str, ...]]:
@@ -54,46 +69,3 @@ def _edges(rebuilt: Replayed) -> Counter[tuple[str, ...]]:
         (key, data["neck"], data["tail"], data["balloon"], str(data["role"]))
         for _, _, key, data in rebuilt.graph.edges(keys=True, data=True)
     )
-
-
-def _read_turn(
-    framework: Framework,
-    step: Step,
-    turn: Turn,
-    rows: Sequence[RowWords],
-    joints: Collection[str],
-) -> None:
-    """The rows of a turn against the balloons that it ties in and the joints that it locks."""
-    if turn.operations[0].kind not in (Kind.BRACE, Kind.SINGLE):
-        return
-    tied = Counter(
-        frozenset((framework.link[link].start, framework.link[link].finish))
-        for operation in turn.operations
-        if operation.kind in (Kind.BRACE, Kind.SINGLE)
-        for link in operation.links
-    )
-    ways = [row for row in rows if ALONG in row.said]
-    told = Counter(pair for row in ways for pair in _pairs(row.said, joints))
-    if told != tied:
-        raise DoesNotRebuildError(step.number, "a row names other joints than are tied")
-    locked = {joint for operation in turn.operations for joint in operation.locks}
-    named = {joint for row in rows if row not in ways for joint in row.said.split(", ")}
-    if named != locked:
-        raise DoesNotRebuildError(step.number, "a row names other joints than are locked")
-
-
-def _pairs(said: str, joints: Collection[str]) -> Iterator[frozenset[str]]:
-    """Neighbours along the ways of a row; a way whose first joint is named again at its end is
-    closed there."""
-    for part in said.split("; "):
-        way = [_joint(token, joints) for token in part.split(ALONG)]
-        closing = part.rpartition(way[-1])[2].split()
-        if closing and closing[-1] == way[0]:
-            way.append(way[0])
-        yield from (frozenset(pair) for pair in pairwise(way))
-
-
-def _joint(token: str, joints: Collection[str]) -> str:
-    """The joint in a piece of a way: a word of it that is a joint's name."""
-    words = (word.strip(",;.") for word in token.split())
-    return next((word for word in words if word in joints), token)

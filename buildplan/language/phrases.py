@@ -4,7 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
+
+FIRST_TO_LAST = mark("{first} to {last}")
 
 
 def sentences(*parts: str) -> str:
@@ -38,7 +41,7 @@ def count_word(voice: Voice, number: int) -> str:
 
 def first_to_last(voice: Voice, first: str, last: str) -> str:
     """A run of things in their order, named by its ends: `A24 to A32`."""
-    return voice.say("{first} to {last}", first=first, last=last)
+    return voice.say(FIRST_TO_LAST, first=first, last=last)
 
 
 def runs_told(voice: Voice, names: Sequence[str], numbers: Sequence[int]) -> list[str]:
