@@ -150,17 +150,57 @@ def _lines(book: Book, steps: Sequence[Step]) -> list[str]:
 def loading(book: Book, packed: Sequence[Bag]) -> list[Flowable]:
     """Everything that goes on the vehicle, and everybody."""
     voice = book.voice
-    facts = book.facts
-    tags = [j for s in book.steps if s.kind is Kind.TAG for o in s.operations for j in o.joints]
-    spares = tuple(
+    bags: list[Flowable] = [
+        heading(voice.say("Bags")),
+        Items(tuple(_bag_words(bag, voice) for bag in packed), ticked=True),
+        heading(voice.say("Spares to carry")),
+        Items(_spares(book), ticked=True),
+    ]
+    return list(beside(book.paper, bags, _tools_and_people(book), 0.46))
+
+
+def _spares(book: Book) -> tuple[str, ...]:
+    voice = book.voice
+    return tuple(
         voice.say(
             "{count} {balloons}, not inflated",
             count=strong(voice.whole(p.spare)),
             balloons=plain(balloon_words(book, p.balloon.key)),
         )
-        for p in facts.purchases
+        for p in book.facts.purchases
     )
+
+
+def _tools_and_people(book: Book) -> list[Flowable]:
+    voice = book.voice
+    tools = (
+        *_tools(book),
+        voice.say("Extension lead, and tape to hold it to the floor"),
+        voice.say("Broom and dustpan"),
+    )
+    holding = (
+        voice.say("Ballast, the same on each foot: {ballast}", ballast=plain(ballast_words(book))),
+        voice.say("Soft ties or webbing, no wire"),
+        voice.say("Clear lines and fixings, if the venue allows them"),
+    )
+    people = (
+        strong(people_words(book)),
+        voice.say("This booklet; the gauges cut from card; a pen"),
+        voice.say("First aid kit; the venue's telephone number"),
+    )
+    lists = (
+        (voice.say("Tools"), tools),
+        (voice.say("To hold it down"), holding),
+        (voice.say("People and papers"), people),
+    )
+    return [block for name, items in lists for block in (heading(name), Items(items, ticked=True))]
+
+
+def _tools(book: Book) -> list[str]:
+    """The tools, the tags written before among them."""
+    voice = book.voice
     tools = [plain(voice.say(tool)) for tool in TOOLS if tool != TAGS]
+    tags = [j for s in book.steps if s.kind is Kind.TAG for o in s.operations for j in o.joints]
     if tags:
         written = voice.say_count(
             "{count} tag, written before: {joints}",
@@ -170,44 +210,7 @@ def loading(book: Book, packed: Sequence[Bag]) -> list[Flowable]:
             joints=plain(_some(tags, voice)),
         )
         tools.insert(2, written)
-    first: list[Flowable] = [
-        heading(voice.say("Bags")),
-        Items(tuple(_bag_words(bag, voice) for bag in packed), True),
-        heading(voice.say("Spares to carry")),
-        Items(spares, ticked=True),
-    ]
-    second: list[Flowable] = [
-        heading(voice.say("Tools")),
-        Items(
-            (
-                *tools,
-                voice.say("Extension lead, and tape to hold it to the floor"),
-                voice.say("Broom and dustpan"),
-            ),
-            ticked=True,
-        ),
-        heading(voice.say("To hold it down")),
-        Items(
-            (
-                voice.say(
-                    "Ballast, the same on each foot: {ballast}", ballast=plain(ballast_words(book))
-                ),
-                voice.say("Soft ties or webbing, no wire"),
-                voice.say("Clear lines and fixings, if the venue allows them"),
-            ),
-            ticked=True,
-        ),
-        heading(voice.say("People and papers")),
-        Items(
-            (
-                strong(people_words(book)),
-                voice.say("This booklet; the gauges cut from card; a pen"),
-                voice.say("First aid kit; the venue's telephone number"),
-            ),
-            ticked=True,
-        ),
-    ]
-    return list(beside(book.paper, first, second, 0.46))
+    return tools
 
 
 def _bag_words(bag: Bag, voice: Voice) -> str:

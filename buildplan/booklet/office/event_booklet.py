@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.cautions import LATEX_WORDS, choking_blocks
-from buildplan.booklet.crew.pages import SHORT_CAUTIONS, WARNING
+from buildplan.booklet.crew.front import SHORT_CAUTIONS, WARNING
 from buildplan.booklet.office.event_front import front_blocks
 from buildplan.booklet.office.event_load import load_blocks
 from buildplan.booklet.office.event_times import times_blocks

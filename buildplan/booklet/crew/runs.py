@@ -1,4 +1,4 @@
-"""Crew pages for the floor: who does what when, and the runs of braces."""
+"""Crew pages for the floor: the jobs on site, the runs of braces beside their pictures."""
 
 from __future__ import annotations
 
@@ -8,108 +8,28 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.phone_code import code_at_step
-from buildplan.booklet.crew.times import chart, clock, place_name, timed_jobs, who_words
 from buildplan.document.blocks import Items, Shown, Words, heading
 from buildplan.document.layout import COLUMN_GAP, Columns, is_wide
 from buildplan.document.tables import Grid
-from buildplan.document.text import SMALL, plain, strong, unbroken
+from buildplan.document.text import plain, strong, unbroken
 from buildplan.drawing.bodies import Scene
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.cell_diagrams import cell_diagram
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import step_picture
-from buildplan.evaluation.figures import minutes_words
 from buildplan.framework.chain_roles import Layer
 from buildplan.framework.model import Brace, Cell
 from buildplan.instructions.jobs import JobRow, job_row, job_title
-from buildplan.instructions.times import duration
 from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
 from buildplan.sequence.grouping import STRAIGHT
 from buildplan.sequence.jobs import Job, RunRow
 from buildplan.sequence.model import Kind, Step
-from buildplan.sequence.timetable import RESERVE, PlaceWork, Timetable, WorkPlace
 
 RUN_PICTURE, BESIDE_TABLE = 250.0, 145.0  # greatest heights
 TABLE_SHARE = 0.7
-CLOSE_ROWS, CLOSEST_ROWS = 2.5, 1.2
+CLOSEST_ROWS = 1.2
 CORNER_WIDTH, CORNER_HEIGHT = 226.0, 165.0
-
-
-def times(book: Book, work: Sequence[Job], plan: Timetable) -> list[Flowable]:
-    """Each part of the work as a chart by person and a table by job."""
-    voice = book.voice
-    blocks: list[Flowable] = []
-    for part in plan.parts:
-        blocks += _part(book, work, part)
-    blocks.append(
-        Words(
-            voice.say(
-                "Times are estimates for practised hands, from the start of each part; {reserve} "
-                "are held back for breaks, bursts and mistakes where it says latest. A person who "
-                "waits holds the work, hands on locks and picks up.",
-                reserve=voice.percent(RESERVE),
-            ),
-            SMALL,
-        )
-    )
-    return blocks
-
-
-def _part(book: Book, work: Sequence[Job], part: PlaceWork) -> list[Flowable]:
-    voice = book.voice
-    in_workshop = part.place is WorkPlace.WORKSHOP
-    name = place_name(part.place, voice)
-    rows = tuple(
-        (
-            strong(voice.whole(one.job.number)),
-            plain(job_title(voice, one.job, book.told)),
-            f"{clock(one.start)} – {clock(one.finish)}",
-            plain(who_words(one, voice)),
-            "",
-        )
-        for one in timed_jobs(part, work)
-    )
-    begin = (
-        mark("Begin at the latest {time} before the vehicle leaves. We begin at: ____________")
-        if in_workshop
-        else mark("Begin at the latest {time} before it must stand. We begin at: ____________")
-    )
-    latest = minutes_words(part.minutes * (1 + RESERVE), voice)
-    enlarged = book.paper.picture_scale
-    return [
-        heading(
-            voice.say(
-                "{part}: {time} for {people} people",
-                part=name,
-                time=duration(voice, part.minutes),
-                people=book.facts.crew,
-            )
-        ),
-        Words(voice.say(begin, time=strong(latest))),
-        Shown(
-            chart(
-                part,
-                work,
-                book.paper.measure / enlarged,
-                voice.say("{part}, by person", part=name),
-                voice,
-            ),
-            enlarged,
-        ),
-        Grid(
-            (
-                voice.say("Job"),
-                "",
-                voice.say("From – to"),
-                voice.say("Person: what"),
-                voice.say("Done at"),
-            ),
-            rows,
-            (14, 44, 28, 74, 20),
-            pad=CLOSE_ROWS,
-        ),
-    ]
 
 
 def assembling(book: Book, work: Sequence[Job]) -> list[Flowable]:

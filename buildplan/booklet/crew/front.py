@@ -1,0 +1,154 @@
+"""The first page of the crew edition: what it is, its jobs, its cautions in short."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from reportlab.platypus import Flowable
+
+from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.cautions import LATEX_WORDS, choking_box
+from buildplan.booklet.common.front import draft_notice
+from buildplan.booklet.common.loads import joints_words
+from buildplan.booklet.common.manner import people_words
+from buildplan.booklet.common.phone_code import code_of_piece
+from buildplan.design.measures import size_words
+from buildplan.document.blocks import Items, Shown, Words
+from buildplan.document.layout import beside
+from buildplan.document.tables import Grid
+from buildplan.document.text import LEAD, plain, strong
+from buildplan.drawing.camera import CAMERAS
+from buildplan.drawing.marks import Picture
+from buildplan.drawing.scene import finished_picture
+from buildplan.evaluation.figures import minutes_words, weight_words
+from buildplan.instructions.jobs import job_title
+from buildplan.language.messages import mark
+from buildplan.language.voice import Voice
+from buildplan.sequence.jobs import Job
+
+WARNING = mark("WARNING")
+# The cautions of cautions.py as a crew reads them again before each job.
+SHORT_CAUTIONS: Sequence[tuple[str, str]] = (
+    (
+        WARNING,
+        mark("Keep exits, stairs, extinguishers and wheelchair ways clear. Ask the venue."),
+    ),
+    (
+        WARNING,
+        mark("Keep off overhead lines, sockets and hot lamps. Wiring is for an electrician."),
+    ),
+    (
+        WARNING,
+        mark("Ladders: firm, level ground, somebody to hold it, local rules for work at height."),
+    ),
+    (
+        WARNING,
+        mark("Wind: ballast and ties that somebody competent has checked; take down in time."),
+    ),
+    (
+        mark("CAUTION"),
+        mark("Safety glasses on; ear protection beside the inflator; face away."),
+    ),
+    (
+        mark("CAUTION"),
+        mark("Two or more to lift, turn and carry. Clear the way first. Ask about latex allergy."),
+    ),
+    (mark("CAUTION"), mark("Air only. Never breathe gas from a balloon.")),
+    (
+        mark("NOTICE"),
+        mark("Heat makes balloons grow and burst. Sweep grit, staples and splinters away."),
+    ),
+)
+
+CLOSEST_ROWS = 1.2
+PICTURE_WIDTH, PICTURE_HEIGHT = 250.0, 220.0  # at most
+
+
+def front(book: Book, work: Sequence[Job]) -> list[Flowable]:
+    """What it is, how big, how many, how long; the regulation's words; the jobs."""
+    voice, enlarged = book.voice, book.paper.picture_scale
+    seen: list[Flowable] = [
+        Shown(_picture(book), enlarged),
+        *code_of_piece(book),
+        Words(strong(voice.say(LATEX_WORDS))),
+    ]
+    return [
+        Words(strong(voice.say("Crew edition")), LEAD, after=8),
+        *draft_notice(book),
+        *beside(book.paper, seen, [Items(_figures(book)), _job_list(book, work)], 0.46),
+        choking_box(book.paper, voice),
+        _short_cautions(voice),
+    ]
+
+
+def _picture(book: Book) -> Picture:
+    enlarged = book.paper.picture_scale
+    wide = min(book.paper.measure, PICTURE_WIDTH)
+    return finished_picture(
+        book.framework,
+        book.shape,
+        CAMERAS["front"],
+        wide / enlarged,
+        min(wide, PICTURE_HEIGHT) / enlarged,
+        patterns=book.patterns,
+        alt=book.voice.say("{piece}, finished, from the front.", piece=book.facts.name),
+    )
+
+
+def _figures(book: Book) -> tuple[str, ...]:
+    """The figures that a crew asks for first."""
+    voice, facts = book.voice, book.facts
+    sides = (facts.width_m, facts.height_m, facts.depth_m)
+    size = " x ".join(voice.tell(size_words(metres, book.units)) for metres in sides)
+    balloons = voice.say("{count} balloons", count=strong(voice.whole(facts.total)))
+    return (
+        ", ".join([balloons, *_parts(book)]),
+        voice.say(
+            "{size} wide, high, deep; {weight} (estimates)",
+            size=strong(size),
+            weight=strong(weight_words(facts.mass_kg, voice)),
+        ),
+        strong(people_words(book)),
+        voice.say(
+            "About {time} of practised work for {people} people (estimate)",
+            time=strong(minutes_words(facts.crew_minutes, voice)),
+            people=facts.crew,
+        ),
+        voice.say(
+            "Stands on {joints}",
+            joints=strong(joints_words(book.shape.standing.feet, voice)),
+        ),
+    )
+
+
+def _parts(book: Book) -> list[str]:
+    voice = book.voice
+    facts = book.facts
+    parts = (
+        (facts.braces, voice.say_count("{number} brace", "{number} braces", facts.braces)),
+        (facts.singles, voice.say_count("{number} single", "{number} singles", facts.singles)),
+        (facts.locks, voice.say_count("{number} lock", "{number} locks", facts.locks)),
+    )
+    return [words for count, words in parts if count]
+
+
+def _job_list(book: Book, work: Sequence[Job]) -> Grid:
+    voice = book.voice
+    rows = tuple(
+        (
+            strong(voice.whole(job.number)),
+            plain(job_title(voice, job, book.told)),
+            voice.say("beforehand") if job.portable else voice.say("on site"),
+        )
+        for job in work
+    )
+    head = (voice.say("Job"), "", voice.say("Where"))
+    return Grid(head, rows, (14, 62, 40), pad=CLOSEST_ROWS)
+
+
+def _short_cautions(voice: Voice) -> Grid:
+    head = ("", voice.say("Cautions in short; local codes and licensed practice come first"))
+    rows = tuple(
+        (strong(voice.say(signal)), plain(voice.say(words))) for signal, words in SHORT_CAUTIONS
+    )
+    return Grid(head, rows, (21, 100), pad=CLOSEST_ROWS)

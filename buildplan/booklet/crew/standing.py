@@ -1,0 +1,92 @@
+"""Crew pages for after it stands: looking after it, taking it down, what was different."""
+
+from __future__ import annotations
+
+from reportlab.platypus import Flowable
+
+from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.loads import (
+    balloon_words,
+)
+from buildplan.design.measures import size_words
+from buildplan.document.blocks import Items, heading
+from buildplan.document.tables import Grid
+from buildplan.document.text import plain, strong
+
+
+def while_standing(book: Book) -> list[Flowable]:
+    """While it stands; taking down; waste; what was different this time."""
+    voice = book.voice
+    return [
+        heading(voice.say("While it stands")),
+        _looking_after(book),
+        heading(voice.say("Take it down")),
+        _taking_down(book),
+        heading(voice.say("This time")),
+        _this_time(book),
+    ]
+
+
+def _looking_after(book: Book) -> Items:
+    voice = book.voice
+    spare = "; ".join(
+        voice.say("{count} {balloons}", count=p.spare, balloons=balloon_words(book, p.balloon.key))
+        for p in book.facts.purchases
+    )
+    return Items(
+        (
+            voice.say(
+                "Spares stay near, with a hand pump and the gauges: {spares}",
+                spares=plain(spare),
+            ),
+            voice.say(
+                "A burst balloon: size a new one to the same gauge, tie it between the same "
+                "two joints, lock on again"
+            ),
+            voice.say(
+                "Look it over each morning: locks on, feet down, ballast in place, exits clear"
+            ),
+            voice.say("Pick up every piece of a broken balloon at once"),
+        ),
+        ticked=True,
+    )
+
+
+def _taking_down(book: Book) -> Items:
+    voice = book.voice
+    return Items(
+        (
+            voice.say(
+                "Clear people away; safety glasses on; hold the piece while the upper ties go"
+            ),
+            voice.say("Lay it flat, ballast last; then untie the ballast"),
+            voice.say(
+                "Let air out: snip each neck beside its knot with blunt scissors, never burst "
+                "near people"
+            ),
+            voice.say(
+                "Count into the bags: {count} balloons were in the piece",
+                count=strong(voice.whole(book.facts.total)),
+            ),
+            voice.say("Take off tags, ties and tape; keep ballast and gauges for next time"),
+            voice.say("Sweep; look under furniture. Nothing goes outdoors, nothing down a drain"),
+            voice.say(
+                "Tie the waste bags shut, out of the reach of children and animals; latex "
+                "goes where local rules say"
+            ),
+        ),
+        ticked=True,
+    )
+
+
+def _this_time(book: Book) -> Grid:
+    """What was planned, beside room for what it took."""
+    voice, facts, units = book.voice, book.facts, book.units
+    width, height = (voice.tell(size_words(m, units)) for m in (facts.width_m, facts.height_m))
+    rows = (
+        (voice.say("Beforehand, minutes"), "", ""),
+        (voice.say("On site, minutes"), "", ""),
+        (voice.say("Balloons burst"), voice.whole(sum(p.spare for p in facts.purchases)), ""),
+        (voice.say("Width x height, measured"), f"{width} x {height}", ""),
+    )
+    return Grid(("", voice.say("Planned"), voice.say("Took")), rows, (60, 50, 50))
