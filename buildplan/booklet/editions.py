@@ -26,7 +26,6 @@ from buildplan.document.blanks import Blank
 from buildplan.document.imposition import folded
 from buildplan.document.printing import Document, Section, print_document
 from buildplan.document.text import SMALL
-from buildplan.language.speaking import speaking
 
 
 def training_sections(book: Book) -> list[Section]:
@@ -105,8 +104,7 @@ def print_folded_copies(
 def _copies(
     book: Book, buyers: Sequence[str], key: bytes, parts: Sequence[Callable[[Book], bytes]]
 ) -> Iterator[tuple[bytes, ...]]:
-    with speaking(book.language):
-        drawn = [part(replace(book, buyer=buyers[0])) for part in parts]
+    drawn = [part(replace(book, buyer=buyers[0])) for part in parts]
     if book.edition != "sale":
         yield tuple(drawn)
         return
