@@ -58,6 +58,9 @@ STEPS: Mapping[str, str] = {
     "start watch": mark("Start the watch"),
     "stop watch": mark("Stop the watch"),
     "note": mark("Note"),
+    "how it is done": mark("How it is done"),
+    "map": mark("Joint map"),
+    "map how": mark("The piece unrolled flat, as in print. Tap a joint."),
     "done": mark("done"),
     "done of": mark("{done} of {count} done"),
     "find how": mark("Write a joint's label, or tap a balloon in the picture."),
@@ -110,10 +113,16 @@ MORE: Mapping[str, str] = {
     "type largest": mark("largest"),
     "hand over": mark("Hand your ticks to another phone"),
     "hand over how": mark(
-        "The other phone's camera reads this code as text. Copy it, open the same page there, "
-        "and paste it below. Nothing is sent."
+        "Open the same page on the other phone, and read this code there: with the camera where "
+        "there is a button for it, else as text that is pasted, or as a file. Nothing is sent."
     ),
     "qr picture": mark("A code that carries your ticks; the same text stands below it."),
+    "save code": mark("Save this code as a file"),
+    "open code": mark("A code that was saved as a file"),
+    "scan": mark("Read the other phone's code with the camera"),
+    "scanning": mark("Hold the other phone's code before the camera."),
+    "scan stop": mark("Stop the camera"),
+    "no camera": mark("The camera cannot be used here. Paste the code, or open its file."),
     "paste code": mark("A code from another phone"),
     "take over": mark("Take these ticks over"),
     "taken": mark("New ticks: {count}. Yours are kept."),

@@ -11,6 +11,7 @@ import base64
 import hashlib
 import html
 import json
+import zlib
 from collections.abc import Mapping, Sequence
 from importlib.resources import files
 from typing import Any
@@ -30,6 +31,7 @@ from buildplan.language.voice import ENGLISH, Voice
 from buildplan.screen.gather import gather_piece
 from buildplan.screen.interface import interface_words
 from buildplan.screen.model import piece_json
+from buildplan.screen.pictures import page_pictures
 from buildplan.screen.seats import whole_seat
 from buildplan.screen.words import brand_words, figures_told
 
@@ -52,16 +54,26 @@ def companion(book: Book, voices: Sequence[Voice], language: str = ENGLISH) -> s
 
     The book must be as its file says it; it holds the words of every voice.
     """
-    data = script_safe(_data(book, voices, language))
+    pictures = page_pictures(book, voices)
+    data = script_safe(_data(book, voices, language, pictures))
     script, style = (BUNDLE / name for name in ("page.js", "page.css"))
-    return _page(_title(book), language, script.read_text("utf-8"), style.read_text("utf-8"), data)
+    return _page(
+        _title(book),
+        language,
+        script.read_text("utf-8"),
+        style.read_text("utf-8"),
+        data,
+        packed(pictures),
+    )
 
 
 def _title(book: Book) -> str:
     return book.design.name
 
 
-def _data(book: Book, voices: Sequence[Voice], language: str) -> dict[str, Any]:
+def _data(
+    book: Book, voices: Sequence[Voice], language: str, pictures: Mapping[str, Any]
+) -> dict[str, Any]:
     return {
         "piece": json.loads(piece_json(gather_piece(book, voices))),
         "language": language,
@@ -74,6 +86,7 @@ def _data(book: Book, voices: Sequence[Voice], language: str) -> dict[str, Any]:
         "person": _person(book),
         "brand": brand_words(book, voices),
         "copy": {"serial": book.serial, "buyer": book.buyer} if book.serial else None,
+        "moves": sorted(pictures["moves"]),
         "licences": (BUNDLE / "LICENCES.txt").read_text("utf-8"),
     }
 
@@ -125,7 +138,13 @@ def script_safe(data: Mapping[str, Any]) -> str:
     return text
 
 
-def _page(title: str, language: str, script: str, style: str, data: str) -> str:
+def packed(data: Mapping[str, Any]) -> str:
+    """Data as JSON, compressed (zlib, RFC 1950) and in letters."""
+    text = json.dumps(data, ensure_ascii=False, separators=(",", ":"))
+    return base64.b64encode(zlib.compress(text.encode(), 9)).decode("ascii")
+
+
+def _page(title: str, language: str, script: str, style: str, data: str, pictures: str) -> str:
     policy = "; ".join(
         [
             *NOTHING,
@@ -149,6 +168,7 @@ def _page(title: str, language: str, script: str, style: str, data: str) -> str:
             "</head>",
             "<body>",
             f'<script type="application/json" id="data">{data}</script>',
+            f'<script type="text/plain" id="pictures">{pictures}</script>',
             f"<script>{script}</script>",
             "</body>",
             "</html>",

@@ -23,9 +23,11 @@ FLAGS = (
     "--disable-sync",
     "--use-angle=swiftshader",
     "--enable-unsafe-swiftshader",
+    "--use-fake-device-for-media-stream",
+    "--use-fake-ui-for-media-stream",
 )
 PHONE, DESKTOP = (390, 844), (1280, 860)
-PATIENCE_MS = 120_000  # the drawing is done by the processor, which others use too
+PATIENCE_MS = 60_000  # the drawing is done by the processor, which others use too
 
 
 @contextmanager

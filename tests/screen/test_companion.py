@@ -17,6 +17,8 @@ from screen_pieces import VOICES, book
 from buildplan.booklet.common.book import gather_book
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
+from buildplan.hands.model import Work
+from buildplan.hands.sheet import read_log
 from buildplan.screen.page import companion
 from buildplan.sequence.time_log import learn_minutes
 
@@ -262,11 +264,65 @@ def test_a_code_carries_ticks_to_another_phone(browser: Browser, tmp_path: Path)
     assert other.page.is_checked("#c1")
 
 
-def test_the_log_is_one_that_times_reads(browser: Browser, tmp_path: Path) -> None:
+READER = """() => {
+  window.BarcodeDetector = class {
+    constructor(options) { this.formats = options.formats }
+    async detect(video) {
+      const reads = this.formats[0] === 'qr_code' && video.videoWidth > 0
+      return reads ? [{rawValue: window.shown}] : []
+    }
+  }
+}"""
+
+
+def test_the_camera_reads_the_other_phones_code(browser: Browser, tmp_path: Path) -> None:
+    """With Chromium's camera for tests; its reader of codes, which Linux lacks, stands in."""
+    file = post(tmp_path)
+    one = opened(browser, file)
+    begin(one.page)
+    one.page.check("#c1")
+    go(one, "more")
+    assert one.page.locator(".scan").count() == 0
+    code = one.page.inner_text(".code")
+    other = opened(browser, file)
+    other.page.evaluate(READER)
+    begin(other.page)
+    go(other, "more")
+    other.page.evaluate("code => { window.shown = code }", code)
+    other.page.click(".scan")
+    other.page.wait_for_selector("text=New ticks: 1")
+    assert other.page.is_hidden("video")
+    other.page.set_input_files(
+        "#code-file", {"name": "t.txt", "mimeType": "text/plain", "buffer": f"{code}\n".encode()}
+    )
+    other.page.wait_for_selector("text=New ticks: 0")
+    assert other.said == []
+
+
+def test_the_printed_pictures_are_there_and_the_map_leads_to_a_joint(
+    browser: Browser, star: Path
+) -> None:
+    found = opened(browser, star, fragment="#step-11")
+    page = found.page
+    begin(page)
+    assert page.inner_text("h1 .count").startswith("Step 11 of")
+    page.wait_for_selector(".moves .printed-picture")
+    assert "brace" in (page.get_attribute(".moves .printed-picture", "aria-label") or "").lower()
+    go(found, "find")
+    page.wait_for_selector(".printed-picture")
+    labels = set(page.locator(".printed-picture text").all_text_contents())
+    assert set(book("reading_star").framework.joints) <= labels
+    page.locator(".printed-picture text", has_text=re.compile("^C7$")).first.click(force=True)
+    assert page.input_value("#joint") == "C7"
+    assert page.locator(".printed-picture .ring").count() >= 1
+    assert found.said == []
+
+
+def test_the_log_is_one_that_times_and_learn_read(browser: Browser, tmp_path: Path) -> None:
     found = opened(browser, post(tmp_path))
     page = found.page
     begin(page)
-    page.click("summary")
+    page.click(".timing summary")
     page.fill("#minutes", "7.5")
     page.fill("#note", '=1+1, "quoted"\nsecond line')
     go(found, "more")
@@ -275,6 +331,7 @@ def test_the_log_is_one_that_times_reads(browser: Browser, tmp_path: Path) -> No
     log = Path(waiting.value.path()).read_bytes().decode()
     row = next(csv.DictReader(io.StringIO(log, newline="")))
     learned = learn_minutes(log)
+    assert [type(one) for one in read_log(log, lambda design: pytest.fail(design))] == [Work]
     assert sum(one.minutes * one.count for one in learned.values()) == pytest.approx(7.5)
     assert row["note"].startswith("'=")
 

@@ -14,6 +14,7 @@ from screen_pieces import NAMES, book, piece
 import buildplan.screen
 from buildplan.language.voice import LOCALES
 from buildplan.screen.model import Piece, piece_json, piece_schema
+from buildplan.sequence.model import Kind
 
 SCHEMA = Path(buildplan.screen.__file__).parent / "piece.schema.json"
 
@@ -79,6 +80,15 @@ def test_joints_know_the_steps_that_touch_them(name: str) -> None:
         for number in joint.steps:
             turns = data.steps[number - 1].turns
             assert any(joint.label in turn.joints for turn in turns)
+
+
+def test_minutes_of_every_step_count_as_a_kind_of_work(name: str) -> None:
+    """What is timed on a phone goes into the log by these."""
+    for step, planned in zip(piece(name).steps, book(name).steps, strict=True):
+        assert Kind(step.kind)
+        ties = any(operation.knots for operation in planned.operations)
+        # pairs that are chains as they are: nothing to time, and the page asks for no minutes
+        assert step.work[step.kind] > 0 or (step.kind == "chain" and not ties)
 
 
 def test_same_book_same_text() -> None:

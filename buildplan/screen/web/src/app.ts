@@ -36,6 +36,12 @@ function choice(key: string): string | null {
   }
 }
 
+/** The step that the address names, as the codes of the printed booklet do: #step-12. */
+function stepAsked(): number | undefined {
+  const found = /#step-(\d+)/.exec(location.hash);
+  return found ? Number(found[1]) : undefined;
+}
+
 export class App {
   readonly words: Words;
   readonly bodies: Body[];
@@ -70,7 +76,7 @@ export class App {
     });
     this.kept = this.keeper.read();
     if (this.keeper.others().length) this.notice = this.notice || "other version";
-    this.kept.place = Math.max(1, Math.min(piece.steps.length, this.kept.place));
+    this.kept.place = Math.max(1, Math.min(piece.steps.length, stepAsked() ?? this.kept.place));
     this.look("theme", choice("theme") ?? "auto");
     this.look("type", choice("type") ?? "normal");
     document.body.append(this.head, this.main, this.nav, this.foot, this.live, this.printed);
@@ -243,6 +249,10 @@ export class App {
       this.kept = { ...merged(this.kept, this.keeper.read()) };
       this.notice = "opened twice";
       this.draw();
+    });
+    window.addEventListener("hashchange", () => {
+      const number = stepAsked();
+      if (number !== undefined && this.kept.read) this.go("step", number);
     });
     window.addEventListener("beforeprint", () => this.drawPrinted());
     matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => this.stage.draw());

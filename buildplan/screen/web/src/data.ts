@@ -90,6 +90,7 @@ export interface Act {
 
 export interface Piece {
   design: string;
+  edition: string;
   name: Said;
   languages: readonly string[];
   draft: boolean;
@@ -122,4 +123,5 @@ export interface Page {
   brand: { name: string; colour: string; contact: Said; licence: Said } | null;
   copy: { serial: string; buyer: string } | null;
   licences: string;
+  moves: readonly number[]; // steps that have pictures of hand moves
 }

@@ -1,8 +1,10 @@
 // A joint by its label: where it is, what is tied there, which steps touch it. Also the map.
 import type { App } from "../app";
 import type { Joint } from "../data";
-import { h } from "../dom";
+import { h, s } from "../dom";
+import { drawn, pictures, shownLater } from "../pictures";
 
+const REACH = 28; // points of the screen from a joint of the map
 let asked = "";
 
 export function find(app: App): HTMLElement {
@@ -10,12 +12,22 @@ export function find(app: App): HTMLElement {
   const labels = h("datalist", { id: "labels" }, ...page.piece.joints.map((joint) => h("option", { value: joint.label })));
   const field = h("input", { id: "joint", type: "text", list: "labels", autocomplete: "off", autocapitalize: "characters", spellcheck: "false", value: asked });
   const found = h("div", { class: "found", "aria-live": "polite" });
+  const map = shownLater((all) => all.map.map((sheet) => drawn(all, sheet, words.language)));
   const show = () => {
     asked = field.value.trim();
     const joint = page.piece.joints.find((each) => each.label.toLowerCase() === asked.toLowerCase());
     found.replaceChildren(...(joint ? told(app, joint) : asked ? [h("p", {}, words.say("no joint", { joint: asked }))] : []));
     picture(app, joint);
+    mark(map, joint?.label ?? "");
   };
+  map.addEventListener("click", (event) => {
+    const label = nearest(app, map, event.clientX, event.clientY);
+    if (!label) return;
+    field.value = label;
+    show();
+    window.scrollTo({ top: 0 });
+  });
+  void pictures().then(() => mark(map, asked));
   field.addEventListener("input", show);
   app.stage.onPick = (body) => {
     if (!body) return;
@@ -30,8 +42,32 @@ export function find(app: App): HTMLElement {
     "div",
     { class: "columns" },
     h("div", { class: "picture" }, app.stage.element),
-    h("div", { class: "told" }, title, h("p", {}, words.say("find how")), h("p", {}, h("label", { for: "joint" }, words.say("joint")), field, labels), found),
+    h("div", { class: "told" }, title, h("p", {}, words.say("find how")), h("p", {}, h("label", { for: "joint" }, words.say("joint")), field, labels), found, h("h2", {}, words.say("map")), h("p", {}, words.say("map how")), map),
   );
+}
+
+/** The joint of the map under a finger, or just beside it. */
+function nearest(app: App, map: HTMLElement, x: number, y: number): string | undefined {
+  let best: [number, string] = [REACH, ""];
+  map.querySelectorAll("text").forEach((text) => {
+    const label = text.textContent ?? "";
+    if (!app.joints.has(label)) return;
+    const box = text.getBoundingClientRect();
+    const away = Math.hypot(box.x + box.width / 2 - x, box.y + box.height / 2 - y);
+    if (away < best[0]) best = [away, label];
+  });
+  return best[1] || undefined;
+}
+
+/** A ring round a joint wherever the map shows it. */
+function mark(map: HTMLElement, label: string): void {
+  map.querySelectorAll(".ring").forEach((ring) => ring.remove());
+  if (!label) return;
+  map.querySelectorAll("text").forEach((text) => {
+    if (text.textContent?.toLowerCase() !== label.toLowerCase()) return;
+    const [x, y] = text.getAttribute("transform")?.match(/-?[\d.]+/g)?.slice(-2).map(Number) ?? [];
+    text.after(s("circle", { class: "ring", cx: x ?? 0, cy: (y ?? 0) + 3, r: 11 }));
+  });
 }
 
 function told(app: App, joint: Joint): HTMLElement[] {

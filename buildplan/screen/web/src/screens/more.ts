@@ -4,6 +4,7 @@ import type { App } from "../app";
 import { codeOf, idsOf } from "../carry";
 import { h, s, save } from "../dom";
 import { logOf, notesOf } from "../log";
+import { canScan, scan } from "../scan";
 
 export function more(app: App): HTMLElement {
   const { words, page } = app;
@@ -34,6 +35,7 @@ function reading(app: App): HTMLElement {
   const choose = (what: "language" | "theme" | "type", values: readonly (readonly [string, string])[], now: string) => {
     const made = h("select", { id: what }, ...values.map(([value, text]) => h("option", { value, selected: value === now }, text)));
     made.addEventListener("change", () => {
+      app.leave?.();
       app.look(what, made.value);
       app.draw();
       document.getElementById(what)?.focus();
@@ -57,18 +59,64 @@ function handOver(app: App): HTMLElement {
   const field = h("textarea", { id: "code", rows: 3, spellcheck: "false", autocomplete: "off" });
   const said = h("p", { role: "status" });
   const take = h("button", { type: "button" }, words.say("take over"));
-  take.addEventListener("click", () => {
-    const found = idsOf(field.value, page.piece.design, app.tickIds);
+  const taken = (text: string): boolean => {
+    const found = idsOf(text, page.piece.design, app.tickIds);
     if ("wrong" in found) {
       said.textContent = words.say(`code ${found.wrong}`);
-      return;
+      return false;
     }
     const fresh = found.ids.filter((id) => !app.ticked(id));
     fresh.forEach((id) => (app.kept.ticks[id] = [true, Date.now()]));
     app.keep();
     said.textContent = words.say("taken", { count: fresh.length });
+    return true;
+  };
+  take.addEventListener("click", () => taken(field.value));
+  const file = h("input", { type: "file", id: "code-file", accept: ".txt,text/plain" });
+  file.addEventListener("change", () => {
+    void file.files?.[0]?.text().then((text) => {
+      field.value = text.trim();
+      taken(text);
+    });
   });
-  return h("div", {}, h("p", {}, words.say("hand over how")), qr(code, words.say("qr picture")), shown, h("p", {}, h("label", { for: "code" }, words.say("paste code")), field), take, said);
+  const name = `ticks-${page.piece.design.slice(0, 8)}.txt`;
+  const keep = h("button", { type: "button", onclick: () => save(name, "text/plain", code) }, words.say("save code"));
+  return h("div", {}, h("p", {}, words.say("hand over how")), qr(code, words.say("qr picture")), shown, keep, canScan() ? camera(app, taken, said) : null, h("p", {}, h("label", { for: "code" }, words.say("paste code")), field), take, h("p", {}, h("label", { for: "code-file" }, words.say("open code")), file), said);
+}
+
+/** A button that reads the other phone's code with the camera. */
+function camera(app: App, taken: (text: string) => boolean, said: HTMLElement): HTMLElement {
+  const { words } = app;
+  const video = h("video", { class: "camera", playsinline: true, muted: true, hidden: true, "aria-label": words.say("scanning") });
+  const button = h("button", { type: "button", class: "scan" }, words.say("scan"));
+  let stop: (() => void) | null = null;
+  const end = () => {
+    stop?.();
+    stop = null;
+    video.hidden = true;
+    button.textContent = words.say("scan");
+  };
+  app.leave = end;
+  button.addEventListener("click", () => {
+    if (stop) {
+      end();
+      return;
+    }
+    video.hidden = false;
+    said.textContent = words.say("scanning");
+    button.textContent = words.say("scan stop");
+    scan(video, (text) => stop && taken(text) && end()).then(
+      (stopper) => {
+        if (video.isConnected) stop = stopper;
+        else stopper();
+      },
+      () => {
+        end();
+        said.textContent = words.say("no camera");
+      },
+    );
+  });
+  return h("div", {}, button, video);
 }
 
 export function qr(text: string, alt: string): SVGElement {

@@ -3,6 +3,7 @@ import type { App } from "../app";
 import type { Body } from "../bodies";
 import type { Step, Turn } from "../data";
 import { h } from "../dom";
+import { drawn, shownLater } from "../pictures";
 
 let chosen = { step: 0, turn: 0 };
 let allLabels = false;
@@ -29,7 +30,8 @@ export function step(app: App): HTMLElement {
       title,
       ...words.of(now.text).split(/(?<=\.) (?=\p{Lu})/u).map((line) => h("p", { class: "line" }, line)),
       rows(app, now),
-      h("details", {}, h("summary", {}, words.say("minutes and notes")), timing(app, now), note(app, now)),
+      moves(app, now),
+      h("details", { class: "timing" }, h("summary", {}, words.say("minutes and notes")), now.work[now.kind] ? timing(app, now) : null, note(app, now)),
     ),
     h(
       "div",
@@ -125,6 +127,14 @@ function rows(app: App, now: Step): HTMLElement {
   list.append(...now.turns.map(row));
   const check = words.of(now.check);
   return h("div", {}, list, h("ul", { class: "ticks check" }, h("li", {}, tickBox(app, `c${now.number}`, `${words.say("check")} ${check}`, () => undefined))));
+}
+
+/** How hands do it, as in print; open where it is learned. */
+function moves(app: App, now: Step): HTMLElement | null {
+  const { words, page } = app;
+  if (!page.moves.includes(now.number)) return null;
+  const place = shownLater((all) => (all.moves[now.number] ?? []).map((move) => drawn(all, move, words.language)));
+  return h("details", { class: "moves", open: page.piece.edition !== "crew" }, h("summary", {}, words.say("how it is done")), place);
 }
 
 function tickBox(app: App, id: string, text: string, then: () => void): HTMLElement {
