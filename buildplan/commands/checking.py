@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from buildplan.commands.app import app
+from buildplan.commands.app import app, errors
 from buildplan.commands.options import (
     FLAG,
     IN_ENGLISH,
@@ -47,6 +47,22 @@ ChartOption = Annotated[
         show_default=False,
     ),
 ]
+JointsOption = Annotated[
+    bool,
+    typer.Option(
+        "--joints",
+        metavar=FLAG,
+        help="List the joints of each part, by where they are: what ties are written with.",
+    ),
+]
+WriteOption = Annotated[
+    bool,
+    typer.Option(
+        "--write",
+        metavar=FLAG,
+        help="Write the ties that `on` and `between` stand for into the file in their place.",
+    ),
+]
 
 
 @app.command()
@@ -56,13 +72,17 @@ def check(
     gust: GustOption = None,
     watch: WatchOption = False,
     chart: ChartOption = None,
+    joints: JointsOption = False,
+    write: WriteOption = False,
     hands: HandsOption = None,
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """Count the balloons, find the shape, and say whether it closes and stands."""
     from buildplan.commands.check_report import check_report
     from buildplan.commands.files import ProblemsFoundError, refuse_ending
+    from buildplan.commands.joint_report import joint_lines
     from buildplan.commands.pieces import measured_by
+    from buildplan.evaluation.joint_places import joint_places
     from buildplan.hands.applying import learned_for
     from buildplan.hands.words import height_lines
 
@@ -73,12 +93,18 @@ def check(
             raise typer.BadParameter(voice.say("--watch goes without --json and --gust"))
         _watch(design, voice)
         return
+    if as_json and joints:
+        raise typer.BadParameter(voice.say("--joints goes without --json"))
     piece = _examined(design, gust, hands, as_json, voice)
     known = learned_for(piece.design, measured_by(design, hands))
     if as_json:
         typer.echo(json.dumps(_as_data(piece, known, voice), indent=2, ensure_ascii=False))
     else:
         typer.echo(check_report(piece, voice, list(height_lines(known, piece, voice))))
+    if joints:
+        typer.echo("\n" + "\n".join(joint_lines(joint_places(piece), voice)))
+    if write:
+        _write_ties(design, voice)
     if chart is not None:
         _draw_chart(piece, chart, voice)
     if piece.facts.problems:
@@ -123,6 +149,28 @@ def _as_data(piece: Evaluation, known: Hands, voice: Voice) -> dict[str, object]
         **examination_as_json(piece.examination, extra, voice),
         "height_range_m": [round(tall.low_m, 4), round(tall.high_m, 4)],
     }
+
+
+def _write_ties(design: Path, voice: Voice) -> None:
+    """The ties that are worked out, written into the design file."""
+    from buildplan.commands.files import write_whole
+    from buildplan.commands.pieces import file_data
+    from buildplan.design.reading import read_design
+    from buildplan.evaluation.seating import seated
+    from buildplan.fitting.written_ties import written_ties
+    from buildplan.shape.constants import CONSTANTS
+    from buildplan.source.file_changes import changed_text
+
+    text, data = file_data(design)
+    changes = written_ties(data, seated(read_design(design, CONSTANTS)).ties)
+    if not changes:
+        words = voice.say("{file}: all its ties are written out", file=str(design))
+        errors.print(words, markup=False)
+        return
+    made, kept = changed_text(text, changes)
+    lost = "" if kept else f"# {voice.say('Its comments could not be kept.')}\n"
+    write_whole(design, f"{lost}{made}".encode())
+    typer.echo(design)
 
 
 def _draw_chart(piece: Evaluation, target: Path, voice: Voice) -> None:

@@ -26,6 +26,8 @@ if TYPE_CHECKING:
     from buildplan.booklet.common.book import Book
     from buildplan.drawing.marks import Picture
 
+LABELLED_PT = 900.0  # sides of a picture with labels
+
 
 class FormName(StrEnum):
     """Form of a drawing's file."""
@@ -54,6 +56,15 @@ FormOption = Annotated[
     FormName | None,
     typer.Option("--format", help="Form of the files of --all.", show_default="svg"),
 ]
+LabelsOption = Annotated[
+    bool,
+    typer.Option(
+        "--labels",
+        metavar=FLAG,
+        help="The piece with the labels of its joints; of an assembly each part by itself, a file "
+        "each.",
+    ),
+]
 
 
 @app.command()
@@ -62,6 +73,7 @@ def draw(
     view: ViewOption = None,
     step: StepOption = None,
     every: AllOption = False,
+    labels: LabelsOption = False,
     out: OutOption = None,
     form: FormOption = None,
     language: LanguageOption = IN_ENGLISH,
@@ -75,6 +87,8 @@ def draw(
     from buildplan.drawing.forms import FORMS
 
     voice = Voice(language)
+    if labels and (step is not None or every):
+        raise typer.BadParameter(voice.say("--labels goes without --step and --all"))
     if (view is not None) + (step is not None) + every > 1:
         raise typer.BadParameter(voice.say("choose one of --view, --step and --all"))
     if form is not None and not every:
@@ -83,6 +97,11 @@ def draw(
         )
     if every:
         _draw_all(design, out or OUTPUT, f".{(form or FormName.SVG).value}", voice)
+        return
+    if labels:
+        target = out or Path(f"{design.stem}-labels.pdf")
+        refuse_ending(target, tuple(FORMS), voice)
+        _draw_labels(design, view or View.CORNER, target, voice)
         return
     what = f"step-{step}" if step is not None else (view or View.FRONT).value
     target = out or Path(f"{design.stem}-{what}.pdf")
@@ -114,6 +133,23 @@ def _step(book: Book, step: int, voice: Voice) -> Picture:
             )
         )
     return step_drawings(book)[step]
+
+
+def _draw_labels(design: Path, view: View, target: Path, voice: Voice) -> None:
+    """Each part with the labels of its joints, a file each."""
+    from buildplan.commands.pieces import evaluation_of
+    from buildplan.drawing.camera import CAMERAS
+    from buildplan.drawing.labelled import labelled_picture
+    from buildplan.evaluation.joint_places import joint_places
+
+    parts = joint_places(evaluation_of(design, voice))
+    for part in parts:
+        edges = sorted({joint for side in part.sides.values() for joint in side})
+        picture = labelled_picture(
+            part.framework, part.shape, CAMERAS[view.value], LABELLED_PT, edges, voice, part.name
+        )
+        file = target if len(parts) == 1 else target.with_stem(f"{target.stem}-{part.name}")
+        _write_picture(picture, file)
 
 
 def _draw_all(design: Path, folder: Path, suffix: str, voice: Voice) -> None:

@@ -66,11 +66,11 @@ def _finding(design: Design, voice: Voice) -> str:
 
 def bare_evaluation(path: Path) -> Evaluation:
     """A design as nobody in particular builds it: what measurements are compared with."""
-    from buildplan.design.reading import read_design
     from buildplan.evaluation.evaluating import NEW_PARTS, evaluate
+    from buildplan.evaluation.seating import read_whole
     from buildplan.shape.constants import CONSTANTS
 
-    design = read_design(path, CONSTANTS)
+    design = read_whole(path, CONSTANTS)
     return evaluate(design, design.units, NEW_PARTS["crew"])
 
 
@@ -104,12 +104,12 @@ def measured_by(path: Path, hands: Path | None = None) -> tuple[Measurement, ...
 def read_known(path: Path, voice: Voice, hands: Path | None = None) -> Design:
     """Read a design, in the reader's language as far as it has its own words in it, and with the
     lengths and minutes of the hands that are known of."""
-    from buildplan.design.reading import read_design
     from buildplan.design.translating import translated_design
+    from buildplan.evaluation.seating import read_whole
     from buildplan.hands.applying import learned_for, with_hands
     from buildplan.shape.constants import CONSTANTS
 
-    design = translated_design(read_design(path, CONSTANTS), voice.language)
+    design = translated_design(read_whole(path, CONSTANTS), voice.language)
     measured = measured_by(path, hands)
     return with_hands(design, learned_for(design, measured)) if measured else design
 
@@ -161,16 +161,17 @@ def file_data(path: Path) -> tuple[str, dict[str, Any]]:
 
 
 def data_of(path: Path, voice: Voice) -> tuple[str, dict[str, Any]]:
-    """The text of a design file and its content as plain data, which is right but for its course.
+    """The text of a design file and its content as plain data, which is right but for its course
+    and the places of its parts.
 
     Raises UnreadableDesignError, or DesignProblemsError when other things are wrong with it.
     """
-    from buildplan.fitting.mending import OF_THE_COURSE
+    from buildplan.fitting.mending import READ_ALL_THE_SAME
 
     try:
         read_known(path, voice)
     except DesignProblemsError as error:
-        if not all(one.kind in OF_THE_COURSE for one in error.problems):
+        if not all(one.kind in READ_ALL_THE_SAME for one in error.problems):
             raise
     return file_data(path)
 
@@ -186,4 +187,4 @@ def tried(path: Path, problems: Sequence[Problem], voice: Voice) -> tuple[Proble
     except DesignProblemsError:
         return tuple(problems)
     with errors.status(voice.say("Trying what would mend it ...")):
-        return tried_on_the_piece(data, problems)
+        return tried_on_the_piece(data, problems, path.parent)

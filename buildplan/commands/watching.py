@@ -9,12 +9,12 @@ from pathlib import Path
 
 from buildplan.design.building import build_framework
 from buildplan.design.measures import size_words
-from buildplan.design.reading import read_design
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.evaluating import resting_shape
 from buildplan.evaluation.figures import weight_words
+from buildplan.evaluation.seating import read_whole
 from buildplan.framework.counts import balloon_counts, ring_lengths
 from buildplan.framework.model import Framework
 from buildplan.language.messages import mark
@@ -47,7 +47,7 @@ def glance(path: Path, voice: Voice, known_constants: Collection[str] | None = N
     What takes long, how it gives and bears the wind, is left to `check`.
     """
     try:
-        design = read_design(path, known_constants)
+        design = read_whole(path, known_constants)
         framework = build_framework(design)
         shape = resting_shape(design, framework)
     except UnreadableDesignError as error:

@@ -10,9 +10,11 @@ from typing import TypeVar
 from pydantic import ValidationError
 
 from buildplan.design.checks import check
-from buildplan.design.joining import join_parts
 from buildplan.design.model import Brand, Design
 from buildplan.language.messages import mark, message
+from buildplan.patterns.build import built_as
+from buildplan.patterns.pattern import Around, PartFile
+from buildplan.patterns.registry import joints_of, pattern_of
 from buildplan.source.file_text import text_of, unreadable
 from buildplan.source.kinds import FileKind
 from buildplan.source.mistake import Mistake, path_in_words
@@ -50,7 +52,8 @@ def read_design(
     """
     files = (*within, path)
 
-    def part(file: Path) -> Design:
+    def part(name: str) -> PartFile:
+        file = path.parent / name
         if any(_same_file(file, other) for other in files):
             raise unreadable(
                 file,
@@ -58,14 +61,49 @@ def read_design(
                 message("this assembly would have itself as a part"),
                 by_hand(message("name another design, or none")),
             )
-        return read_design(file, known_constants, files)
+        own = read_design(file, known_constants, files)
+        return PartFile(own.build, own.units, own.balloons, own.colour_pattern, own.stand_on)
 
-    return read_as(
-        Design,
-        path,
-        lambda data: check(data, known_constants),
-        lambda design: join_parts(design, path.parent, part, known_constants),
-    )
+    def checked(data: object) -> Iterable[Mistake]:
+        return check(data, known_constants)
+
+    return read_as(Design, path, checked, lambda design: _joined(design, part, checked))
+
+
+def joined_data(data: object, folder: Path, known_constants: Collection[str]) -> Design:
+    """The design that plain data makes, which passes `check`; the files of its parts lie in
+    `folder`. Raises DesignProblemsError where the parts are wrong."""
+
+    def part(name: str) -> PartFile:
+        own = read_design(folder / name, known_constants)
+        return PartFile(own.build, own.units, own.balloons, own.colour_pattern, own.stand_on)
+
+    design = Design.model_validate(data)
+    whole, mistakes = _joined(design, part, lambda given: check(given, known_constants))
+    if mistakes:
+        problems = [
+            Problem(one.kind, one.message, one.suggestion, path_in_words(one.at))
+            for one in mistakes
+        ]
+        raise DesignProblemsError(str(folder), problems, design.name)
+    return whole
+
+
+def _joined(
+    design: Design,
+    read: Callable[[str], PartFile],
+    checked: Callable[[object], Iterable[Mistake]],
+) -> tuple[Design, list[Mistake]]:
+    """A design with the parts of its pattern inline, and what is wrong with them; one whose
+    pattern has none as it is."""
+    pattern, keys = pattern_of(design.build)
+    if pattern.join is None:
+        return design, []
+    around = Around(design.units, design.balloons, design.stand_on, read, checked, joints_of)
+    joined = pattern.join(keys, around)
+    build = built_as(pattern.name, joined.keys)
+    update = {"build": build, "balloons": dict(joined.balloons)}
+    return design.model_copy(update=update), list(joined.mistakes)
 
 
 def _same_file(one: Path, other: Path) -> bool:

@@ -17,6 +17,7 @@ from buildplan.sequence.steps import plan_steps
 from buildplan.shape.constants import constants_with
 from buildplan.shape.examining import examine
 from buildplan.shape.finding import Settings, find_shape
+from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import Base, Examination, Holding, Shape
 
 # New link balloons in one step, at most: few for those who learn, ten braces of four for crews.
@@ -80,6 +81,9 @@ def evaluate(
     shape = replace(shape, problems=with_base(shape.problems, shape, design.units))
     cautions = with_base(found.cautions, shape, design.units)
     found = replace(found, cautions=(*cautions, *reach.cautions))
-    problems = (*shape.problems, *found.problems)
+    problems = shape.problems
+    # of parts that cannot be tied so, nothing holds together
+    if not any(one.kind is ShapeKind.TIES_CANNOT_MEET for one in shape.problems):
+        problems += found.problems
     facts = gather_facts(design, framework, shape, found, steps, problems)
     return Evaluation(design, framework, shape, found, steps, facts, units)

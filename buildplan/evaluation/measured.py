@@ -4,13 +4,16 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cached_property
+from pathlib import Path
 
 from pydantic import ValidationError
 
 from buildplan.design.building import build_framework
 from buildplan.design.checks import check
 from buildplan.design.model import Design
+from buildplan.design.reading import joined_data
 from buildplan.evaluation.evaluating import resting_shape
+from buildplan.evaluation.seating import seated
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import Framework
 from buildplan.language.messages import Message, message
@@ -19,7 +22,10 @@ from buildplan.sequence.reach import Reach, find_reach
 from buildplan.sequence.steps import plan_steps
 from buildplan.shape.constants import CONSTANTS
 from buildplan.shape.model import Shape
+from buildplan.source.problems import DesignProblemsError
 from buildplan.source.refusals import mistakes_in
+
+HERE = Path()
 
 
 @dataclass(frozen=True)
@@ -75,8 +81,12 @@ def first_mistake(data: object) -> Message | None:
     return next((mistake.message for mistake in mistakes), None)
 
 
-def measure(data: object) -> Measured:
-    """Solve the design that plain data makes; it must pass `check`."""
-    design = Design.model_validate(data)
+def measure(data: object, folder: Path = HERE) -> Measured:
+    """Solve the design that plain data makes; it must pass `check`. The files of an assembly's
+    parts lie in `folder`. Raises DesignProblemsError where its parts cannot be joined."""
+    found = seated(joined_data(data, folder, CONSTANTS))
+    if found.problems:
+        raise DesignProblemsError(str(folder), found.problems, found.design.name)
+    design = found.design
     framework = build_framework(design)
     return Measured(design, framework, resting_shape(design, framework))

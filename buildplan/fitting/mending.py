@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
+from pathlib import Path as FilePath
 from typing import Any
 
-from buildplan.evaluation.measured import Measured, first_mistake, measure
+from buildplan.evaluation.measured import HERE, Measured, first_mistake, measure
+from buildplan.fitting.assembly_mending import OF_ASSEMBLIES, OF_PLACES, assembly_ways
 from buildplan.fitting.near_courses import near_courses
 from buildplan.language.messages import listing, message
 from buildplan.shape.constants import constants_with
@@ -15,7 +17,7 @@ from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.stiffness import stiffening_brace
 from buildplan.source.file_changes import CannotChangeError, changed_data
 from buildplan.source.kinds import FileKind
-from buildplan.source.problems import Problem, ProblemKind
+from buildplan.source.problems import DesignProblemsError, Problem, ProblemKind
 from buildplan.source.suggestions import Change, Put, Suggestion, Way, by_hand
 
 Data = Mapping[str, Any]
@@ -26,20 +28,27 @@ OF_THE_COURSE = (
     ShapeKind.DOES_NOT_CLOSE,
     ShapeKind.RUNS_INTO_ITSELF,
 )
-ON_THE_PIECE = (*OF_THE_COURSE, ShapeKind.FOLDS, ShapeKind.UNLIKE_BACK)
+ON_THE_PIECE = (*OF_THE_COURSE, ShapeKind.FOLDS, ShapeKind.UNLIKE_BACK, *OF_ASSEMBLIES)
+# what does not keep a file from being read as plain data
+READ_ALL_THE_SAME = (*OF_THE_COURSE, *OF_PLACES)
 COURSE_TRIALS = 10
 MOST_BALLOONS = 3000  # solving a larger piece anew takes longer than anybody waits
 FITS = 0.06  # how far the length of a further balloon may be off that of the braces
 TWINS = {3: {"C": "A"}, 4: {"D": "A", "C": "B"}}
 
 
-def tried_on_the_piece(data: Data, problems: Sequence[Problem]) -> tuple[Problem, ...]:
-    """The problems of a tube with those ways alone that mend them when the piece is solved anew,
-    and with ways that only a solved piece can name: another course, one more balloon.
+def tried_on_the_piece(
+    data: Data, problems: Sequence[Problem], folder: FilePath = HERE
+) -> tuple[Problem, ...]:
+    """The problems of a tube or an assembly with those ways alone that mend them when the piece is
+    solved anew, and with ways that only a solved piece can name: another course, other ties, one
+    more balloon.
 
-    `data` is a design file as plain data, right but for its course; of another pattern, or one too
-    large to solve again, the problems are returned as they are.
+    `data` is a design file as plain data, right but for its course and its parts' places; the
+    files of its parts lie in `folder`. Of another pattern the problems are returned as they are.
     """
+    if isinstance(data["build"].get("assembly"), Mapping):
+        return tuple(_of_assembly(data, problems, folder))
     tube = data["build"].get("tube")
     if not isinstance(tube, Mapping):
         return tuple(problems)
@@ -64,6 +73,20 @@ def tried_on_the_piece(data: Data, problems: Sequence[Problem]) -> tuple[Problem
     return tuple(found)
 
 
+def _of_assembly(data: Data, problems: Sequence[Problem], folder: FilePath) -> Iterator[Problem]:
+    """The problems of an assembly, each with the first way that mends it."""
+    known = {one.kind for one in problems}
+    for problem in problems:
+        if problem.kind not in OF_ASSEMBLIES:
+            yield problem
+            continue
+        ways = assembly_ways(problem.kind, data, folder)
+        good = next((way for way in ways if _mends(way, problem.kind, data, known, folder)), None)
+        words = problem.suggestion.words
+        told = Suggestion(words) if good is None else Suggestion(ways=(good,))
+        yield replace(problem, suggestion=told)
+
+
 def _told(problem: Problem, good: tuple[Way, ...]) -> Suggestion:
     if good:
         return Suggestion(ways=good)
@@ -76,7 +99,9 @@ def _told(problem: Problem, good: tuple[Way, ...]) -> Suggestion:
     return Suggestion(words or problem.suggestion.words)
 
 
-def _mends(way: Way, kind: ProblemKind, data: Data, known: set[ProblemKind]) -> bool:
+def _mends(
+    way: Way, kind: ProblemKind, data: Data, known: set[ProblemKind], folder: FilePath = HERE
+) -> bool:
     """Whether the problem is gone, and no other has come, with the piece solved anew."""
     try:
         changed = changed_data(data, way.changes)
@@ -84,7 +109,10 @@ def _mends(way: Way, kind: ProblemKind, data: Data, known: set[ProblemKind]) -> 
         return False
     if first_mistake(changed) is not None:
         return False
-    return _kinds(measure(changed)) <= known - {kind}
+    try:
+        return _kinds(measure(changed, folder)) <= known - {kind}
+    except DesignProblemsError:
+        return False
 
 
 def _kinds(piece: Measured) -> set[ProblemKind]:

@@ -65,6 +65,9 @@ def build_assembly(
                     _labelled(own, part.name),
                     piece.mirrored != (part.mirrored and bool(piece.name)),
                     tuple(part_joint(part.name, joint) for joint in piece.stand_on),
+                    ".".join(filter(None, (piece.name and part.name, piece.drawing)))
+                    if piece.drawing
+                    else "",
                 )
             )
         joined += [

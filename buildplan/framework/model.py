@@ -207,12 +207,14 @@ class Tie:
 class Part:
     """A part of an assembly: a piece of its own, its joints, chains, braces and cells named and
     numbered as in the whole. `mirrored` says that it is built left to right; `stand_on` are the
-    joints that it is to be upright on, none if its own pattern says."""
+    joints that it is to be upright on, none if its own pattern says. Parts of one `drawing` keep
+    the places to one another at which they are laid."""
 
     name: str
     framework: Framework
     mirrored: bool = False
     stand_on: tuple[str, ...] = ()
+    drawing: str = ""
 
 
 @dataclass(frozen=True)
@@ -225,7 +227,7 @@ class Framework:
     joints, in metres with z towards the viewer, where the pattern draws itself: shape finding
     starts there. `parts` are built one after another and then tied together at `ties`; a piece
     that is no assembly has none. `extras` are those of the singles that the design names one by
-    one; they need not have a twin.
+    one; they need not have a twin. `reads` says that it is writing, to be seen from its front.
     """
 
     name: str
@@ -244,6 +246,7 @@ class Framework:
     parts: tuple[Part, ...] = ()
     ties: tuple[Tie, ...] = ()
     extras: frozenset[str] = frozenset()
+    reads: bool = False
 
     @cached_property
     def tie_of(self) -> Mapping[str, Tie]:

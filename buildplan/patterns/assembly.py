@@ -6,6 +6,7 @@ from buildplan.framework.assembly import Spacer, build_assembly
 from buildplan.framework.model import Framework, Part
 from buildplan.language.messages import mark, message
 from buildplan.patterns.assembly_keys import Assembly, TieByBalloon
+from buildplan.patterns.joining import join_parts
 from buildplan.patterns.pattern import (
     LOCK,
     AllOf,
@@ -68,4 +69,5 @@ PATTERN = Pattern(
     ),
     more_cells=AllOf(mark("the parts of an assembly would no longer meet where they are tied")),
     most_joints=0,
+    join=join_parts,
 )

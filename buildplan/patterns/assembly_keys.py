@@ -13,6 +13,7 @@ from buildplan.source.values import (
     KEYS_FORM,
     LIST_FORM,
     ONE_LINE,
+    TEXT_FORM,
     FileModel,
     Key,
     OneOrMoreJoints,
@@ -20,6 +21,11 @@ from buildplan.source.values import (
 )
 
 PartName = Annotated[str, Field(pattern=r"^[A-Z][A-Z0-9]{0,3}$")]
+OneOrMoreParts = Annotated[
+    Annotated[PartName, Tag(TEXT_FORM)]
+    | Annotated[list[PartName], Field(min_length=1, max_length=8), Tag(LIST_FORM)],
+    Discriminator(form_of),
+]
 PartJoint = Annotated[str, Field(min_length=1, max_length=30, pattern=ONE_LINE)]
 TiedJoints = Annotated[list[PartJoint], Field(min_length=2, max_length=6)]
 
@@ -58,6 +64,20 @@ class AssemblyPart(FileModel):
     stand_on: OneOrMoreJoints | None = Field(
         None, description=mark("its own joints that it is upright on; left out, as its design says")
     )
+    on: OneOrMoreParts | None = Field(
+        None,
+        description=mark(
+            "the part that it stands on, in the middle, or those that it stands across, from left "
+            "to right: `on: [L, R]`; the ties are worked out"
+        ),
+    )
+    between: Annotated[list[PartName], Field(min_length=2, max_length=2)] | None = Field(
+        None,
+        description=mark(
+            "the two parts that it is tied between, left and right, as high as their joints meet; "
+            "the ties are worked out"
+        ),
+    )
     mirrored: bool = Field(False, description=mark("whether it is built left to right"))
     repeat: Annotated[int, Field(ge=1, le=40)] = Field(
         1, description=mark("how many there are of it; with S for a name they are S1, S2, S3 ...")
@@ -69,6 +89,13 @@ class AssemblyPart(FileModel):
             "one and then a joint of the next, by their own labels"
         ),
     )
+
+    @property
+    def carried_by(self) -> tuple[str, ...]:
+        """The parts that it is set on or between, none where ties alone say where it goes."""
+        if isinstance(self.on, str):
+            return (self.on,)
+        return tuple(self.on or self.between or ())
 
 
 class Assembly(FileModel):

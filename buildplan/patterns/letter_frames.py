@@ -64,7 +64,8 @@ def build_letters(
             x += gap
             spacers += _spacers((names[i - 1], drawn[i - 1]), (names[i], one), pairs, letters)
         inked = _as_bar(letters) if row[names[i]] in BARS else letters
-        parts.append(Part(names[i], _build_glyph(names[i], balloons, inked, one, x)))
+        framework = _build_glyph(names[i], balloons, inked, one, x)
+        parts.append(Part(names[i], framework, drawing=letters.text))
     whole = build_assembly(name, balloons, parts, [], spacers, letters.lock)
     laid = {joint: at for part in whole.parts for joint, at in part.framework.laid.items()}
     return replace(whole, laid=laid)
@@ -137,6 +138,7 @@ def _build_glyph(
             if drawn.at[joint].imag < LOW
         ),
         laid=dict(_laid(balloons, letters, drawn, labels, x)),
+        reads=True,
     )
 
 

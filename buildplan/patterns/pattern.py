@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection, Iterator, Mapping
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any, Generic, TypeVar
 
@@ -125,6 +125,40 @@ class AllOf:
     why: str
 
 
+@dataclass(frozen=True)
+class PartFile:
+    """What the design file of a part says of it."""
+
+    build: Build
+    units: str
+    balloons: Mapping[str, Balloon]
+    colour_pattern: Mapping[ColouredPart, ColourOrder]
+    stand_on: str | list[str] | None
+
+
+@dataclass(frozen=True)
+class Around:
+    """What a pattern made of parts can ask of the file that it stands in. `read` reads the design
+    file of a part, named as seen from the folder of this one, and raises as `read_design` does;
+    `check` finds what is wrong with plain data of a design."""
+
+    units: str
+    balloons: Mapping[str, Balloon]
+    stand_on: str | list[str] | None
+    read: Callable[[str], PartFile]
+    check: Callable[[Given], Iterable[Mistake]]
+    joints: JointsOf
+
+
+@dataclass(frozen=True)
+class Joined(Generic[Keys]):
+    """The keys of a pattern with its parts inline, the balloons of all, and what is wrong."""
+
+    keys: Keys
+    balloons: Mapping[str, Balloon]
+    mistakes: tuple[Mistake, ...]
+
+
 def nothing_wrong(given: Given, whole: Whole) -> Iterator[Mistake]:
     """Checks of a pattern whose keys need not agree on anything."""
     return iter(())
@@ -139,7 +173,8 @@ class Pattern(Generic[Keys]):
     of a part that is a piece of its own. `build` makes the framework of
     keys that are right. `check` is told what the file gives, right or wrong. `more_cells` are the
     changes of a file (plain data) that make its piece about so many times as large. A piece may
-    have `most_joints`; 0 leaves the limit to `check`.
+    have `most_joints`; 0 leaves the limit to `check`. `join` brings parts that are pieces of their
+    own inline; only a pattern that has such parts gives it.
     """
 
     name: str
@@ -152,6 +187,7 @@ class Pattern(Generic[Keys]):
     more_cells: Callable[[Given, float], Iterator[Put]] | AllOf
     check: Callable[[Given, Whole], Iterator[Mistake]] = nothing_wrong
     most_joints: int = 6000
+    join: Callable[[Keys, Around], Joined[Keys]] | None = None
 
     @property
     def coloured_parts(self) -> tuple[str, ...]:

@@ -22,7 +22,7 @@ from buildplan.shape.locking import locks
 from buildplan.shape.model import FREE, FloatArray, Holding, IntArray, Shape
 from buildplan.shape.placing import PlacedJoints, place_parts
 from buildplan.shape.plan import EASE_RIGID, close_plan, plan_of, plan_positions
-from buildplan.shape.posing import of_one_hand, on_the_floor, size_m, upright
+from buildplan.shape.posing import facing_the_viewer, of_one_hand, on_the_floor, size_m, upright
 from buildplan.shape.relaxing import Relaxed, free_basis, mirrored_basis, relax_apart
 from buildplan.shape.rigidity import rigidity
 from buildplan.shape.settings import DEFAULT, MANY_JOINTS, Settings
@@ -34,7 +34,7 @@ from buildplan.source.problems import Problem
 SETTLINGS, SETTLED_M = 8, 1e-5  # how often parts are settled anew, and when they are settled
 FLAT_STRAIN = 0.01  # up to which a bare graph counts as fitting together flat
 
-__all__ = ["DEFAULT", "Settings", "at_rest", "find_shape"]
+__all__ = ["DEFAULT", "Settings", "at_rest", "find_shape", "shapes_of_parts"]
 
 
 def _twins(framework: Framework) -> IntArray:
@@ -125,7 +125,7 @@ def at_rest(
     return sorted(results, key=lambda result: round(result.energy_j, 6))
 
 
-def _shapes_of_parts(framework: Framework, settings: Settings) -> list[Shape]:
+def shapes_of_parts(framework: Framework, settings: Settings) -> list[Shape]:
     """The shape of each part by itself; equal parts are looked at once."""
     found: dict[tuple[object, ...], Shape] = {}
     shapes = []
@@ -190,7 +190,7 @@ def find_shape(
     stand_on, top = joints_named(framework, stand_on), joints_named(framework, top)
     misfits: tuple[Problem, ...] = ()
     if framework.parts:
-        placed = place_parts(framework, _shapes_of_parts(framework, settings))
+        placed = place_parts(framework, shapes_of_parts(framework, settings))
         results, misfits = [_tied(framework, bodies, placed, settings)], placed.problems
         stand_on = stand_on or placed.feet
     else:
@@ -199,8 +199,8 @@ def find_shape(
     mirrored = mirrors(framework, bodies)
     flat = mirrored or is_flat(best.positions_m)
     rotation = upright(framework, bodies, best.positions_m, stand_on, flat, settings.constants, top)
-    posed = of_one_hand(framework, best.positions_m @ rotation.T)
-    positions = on_the_floor(bodies, posed)
+    posed = facing_the_viewer(framework, best.positions_m @ rotation.T)
+    positions = on_the_floor(bodies, of_one_hand(framework, posed))
     standing, mass = stand(framework, bodies, positions, settings.constants)
     if holding.base is not None:
         standing = on_base(standing, mass, holding.base)

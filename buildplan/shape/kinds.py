@@ -18,6 +18,8 @@ class ShapeKind(ProblemKind):
     DOES_NOT_STAND = auto()
     UNLIKE_BACK = auto()
     TIES_CANNOT_MEET = auto()
+    READS_BACKWARDS = auto()
+    NOTHING_MEETS = auto()
     FOLDS = auto()
     DOES_NOT_HOLD_ITSELF = auto()
     # cautions

@@ -6,12 +6,15 @@ from collections.abc import Mapping, Sequence
 
 import numpy as np
 
+from buildplan.framework.chain_roles import ROW, Layer
 from buildplan.framework.model import Framework
 from buildplan.shape.bodies import LinkBodies
 from buildplan.shape.constants import Constant
 from buildplan.shape.model import FloatArray
 from buildplan.shape.resting import RestingPose, best_pose, pose_on, poses_in_plane, poses_in_space
 from buildplan.shape.standing import masses
+
+NO_FRONT_M = 0.02  # layers nearer than this to one another tell no front
 
 
 def end_feet(framework: Framework, positions_m: FloatArray) -> tuple[str, ...]:
@@ -75,14 +78,49 @@ def upright(
 
 def of_one_hand(framework: Framework, positions_m: FloatArray) -> FloatArray:
     """The piece as it stands upright, or its mirror image, which is at rest as well: the one whose
-    foot, where it is a ring, is numbered clockwise seen from above. Chance would have it otherwise,
-    and a spiral or a tie between parts asks for one of the two."""
+    foot, where it is a ring, is numbered clockwise seen from above, or whose rows, seen from the
+    front, run from left to right. Chance would have it otherwise, and a spiral, an opening or a tie
+    between parts asks for one of the two."""
+    if framework.chains and framework.chains[0].role == ROW:
+        row = framework.chains[0].chain.joints
+        ends = [positions_m[framework.place_number[joint]] for joint in (row[0], row[-1])]
+        return positions_m if ends[1][0] > ends[0][0] else positions_m * [-1.0, 1.0, 1.0]
     if framework.mirror or not framework.foot or not framework.chains[0].chain.closed:
         return positions_m
     foot = positions_m[[framework.place_number[joint] for joint in framework.foot]]
     foot = foot - foot.mean(axis=0)
     anticlockwise = float(np.cross(foot, np.roll(foot, -1, axis=0))[:, 1].sum()) > 0
     return positions_m * [-1.0, 1.0, 1.0] if anticlockwise else positions_m
+
+
+def facing_the_viewer(framework: Framework, positions_m: FloatArray) -> FloatArray:
+    """The piece turned about the upright axis until its front layer is nearest the viewer; an
+    assembly, whose parts may face several ways, by half a turn at most, so that its writing, or
+    else most of it, does. A piece without a front as it is."""
+    pieces = [part.framework for part in framework.parts] or [framework]
+    reading = [piece for piece in pieces if piece.reads] or pieces
+    number = framework.place_number
+    rows = {
+        layer: [
+            number[joint]
+            for piece in reading
+            for long in piece.chains
+            if long.layer is layer
+            for joint in long.chain.joints
+        ]
+        for layer in (Layer.FRONT, Layer.BACK)
+    }
+    if not all(rows.values()):
+        return positions_m
+    front, back = (positions_m[rows[layer]].mean(axis=0) for layer in rows)
+    ahead = front - back
+    if framework.parts:
+        return positions_m if ahead[2] >= 0 else positions_m * [-1.0, 1.0, -1.0]
+    reach = float(np.hypot(ahead[0], ahead[2]))
+    if reach < NO_FRONT_M:
+        return positions_m
+    x, z = ahead[0] / reach, ahead[2] / reach
+    return np.asarray(positions_m @ np.array([[z, 0.0, x], [0.0, 1.0, 0.0], [-x, 0.0, z]]))
 
 
 def on_the_floor(bodies: LinkBodies, positions_m: FloatArray) -> FloatArray:

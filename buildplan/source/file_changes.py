@@ -180,7 +180,11 @@ def _added(lines: _Lines, root: Node, at: Path, value: object) -> _Edit | None:
             return _Edit(place, place, f", {entry}")
         place = lines.line_end(lines.at(holder.end))
         ended = "" if lines.text[:place].endswith("\n") else "\n"
-        return _Edit(place, place, f"{ended}{' ' * (holder.mark[1] - 1)}{entry}\n")
+        indent = " " * (holder.mark[1] - 1)
+        if isinstance(value, list) and len(indent) + len(entry) > WIDTH:
+            items = "".join(f"\n{indent}  - {_written(item)}" for item in value)
+            entry = f"{_written(str(at[depth]))}:{items}"
+        return _Edit(place, place, f"{ended}{indent}{entry}\n")
     return None
 
 

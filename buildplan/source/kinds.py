@@ -112,3 +112,5 @@ class FileKind(ProblemKind):
     SAME_PART_TWICE = auto()
     TIED_ALREADY = auto()
     LOOSE_PART = auto()
+    ON_OR_BETWEEN = auto()
+    ONE_PLACE_FOR_SEVERAL = auto()

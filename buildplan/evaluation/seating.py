@@ -1,0 +1,90 @@
+"""Ties of parts that are said to stand on others, or between two: worked out on their shapes."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Mapping, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TypeVar
+
+from buildplan.design.building import build_framework
+from buildplan.design.model import Design
+from buildplan.design.reading import read_design
+from buildplan.patterns.assembly_keys import Assembly, AssemblyPart
+from buildplan.patterns.build import built_as
+from buildplan.shape.constants import constants_with
+from buildplan.shape.finding import Settings, shapes_of_parts
+from buildplan.shape.seats import Seat, ties_worked_out
+from buildplan.source.problems import DesignProblemsError, Problem
+
+Tie = TypeVar("Tie")
+
+Pairs = tuple[tuple[str, str], ...]
+
+
+@dataclass(frozen=True)
+class Seated:
+    """A design whose ties are all spelled out; those that were worked out, by the names of the part
+    that they are of and of those that it is within; and the parts that nothing holds where they are
+    said to be."""
+
+    design: Design
+    ties: Mapping[tuple[str, ...], Pairs]
+    problems: tuple[Problem, ...]
+
+
+def read_whole(path: Path, known_constants: Collection[str] | None = None) -> Design:
+    """Read a design file as `read_design` does, with every tie spelled out. Raises as that does,
+    and DesignProblemsError where nothing meets."""
+    found = seated(read_design(path, known_constants))
+    if found.problems:
+        raise DesignProblemsError(str(path), found.problems, found.design.name)
+    return found.design
+
+
+def seated(design: Design) -> Seated:
+    """A design that has been read, with the ties of what stands on or between its parts."""
+    assembly = design.build.keys_of(Assembly)
+    if assembly is None:
+        return Seated(design, {}, ())
+    parts: list[AssemblyPart] = []
+    problems: list[Problem] = []
+    within: dict[tuple[str, ...], Pairs] = {}
+    for part in assembly.parts:
+        inner = _inner(design, part)
+        within |= {(part.name, *names): pairs for names, pairs in inner.ties.items()}
+        parts.append(part.model_copy(update={"build": inner.design.build}))
+        problems += inner.problems
+    seats = [Seat(one.name, one.carried_by, one.on is None) for one in parts if one.carried_by]
+    if not seats or problems:
+        whole = assembly.model_copy(update={"parts": parts})
+        return Seated(_with(design, whole), within, tuple(problems))
+    tied = _with(design, assembly.model_copy(update={"parts": parts}))
+    framework = build_framework(tied)
+    settings = Settings(constants=constants_with(design.constants))
+    found = ties_worked_out(framework, shapes_of_parts(framework, settings), seats)
+    plain = [one.model_copy(update={"on": None, "between": None}) for one in parts]
+    ties = ties_with(assembly.ties, [pair for pairs in found.ties.values() for pair in pairs])
+    whole = Assembly.model_construct(parts=plain, ties=ties, lock=assembly.lock)
+    own = {(name,): pairs for name, pairs in found.ties.items()}
+    return Seated(_with(design, whole), within | own, found.problems)
+
+
+def _inner(design: Design, part: AssemblyPart) -> Seated:
+    """A part as a design of its own."""
+    return seated(design.model_copy(update={"build": part.build}))
+
+
+def _with(design: Design, assembly: Assembly) -> Design:
+    return design.model_copy(update={"build": built_as("assembly", assembly)})
+
+
+def ties_with(ties: Sequence[Tie], pairs: Sequence[tuple[str, str]]) -> list[Tie | list[str]]:
+    """Ties with further joints that are brought together; joints that are at one place are in one
+    tie. What is no list of joints, a tie by a balloon, stays as it is."""
+    found: list[Tie | list[str]] = list(ties)
+    for pair in pairs:
+        met = [tie for tie in found if isinstance(tie, list) and not set(pair).isdisjoint(tie)]
+        found = [tie for tie in found if all(tie is not one for one in met)]
+        found.append(list(dict.fromkeys(joint for tie in (*met, pair) for joint in tie)))
+    return found

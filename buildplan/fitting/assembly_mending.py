@@ -1,0 +1,194 @@
+"""What may mend an assembly: ties swapped, a part set on another, one balloon more."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from itertools import combinations
+from pathlib import Path
+from typing import Any
+
+from buildplan.evaluation.measured import Measured, measure
+from buildplan.language.messages import listing, message
+from buildplan.shape.constants import constants_with
+from buildplan.shape.finding import Settings, shapes_of_parts
+from buildplan.shape.kinds import ShapeKind
+from buildplan.shape.retying import retied
+from buildplan.shape.stiffness import stiffening_brace
+from buildplan.source.kinds import FileKind
+from buildplan.source.problems import ProblemKind
+from buildplan.source.suggestions import Change, Put, TakeOut, Way
+
+Data = Mapping[str, Any]
+
+AT = ("build", "assembly")
+OF_PLACES = (FileKind.LOOSE_PART, ShapeKind.NOTHING_MEETS)
+OF_TIES = (ShapeKind.TIES_CANNOT_MEET, ShapeKind.READS_BACKWARDS)
+OF_ASSEMBLIES = (*OF_PLACES, *OF_TIES, ShapeKind.FOLDS)
+MOST_PLACES = 6  # places of a part that are tried: each takes as long as a check
+FITS = 0.06  # how far a further balloon may be longer or shorter than the place for it
+
+
+def assembly_ways(kind: ProblemKind, data: Data, folder: Path) -> Iterator[Way]:
+    """Ways that a problem of an assembly may have; none of them is tried yet."""
+    if kind is FileKind.LOOSE_PART:
+        yield from _places(data, _loose(data))
+    elif kind is ShapeKind.NOTHING_MEETS:
+        yield from _places(data, [one["name"] for one in _parts(data) if _carried(one)])
+    elif kind in OF_TIES:
+        yield from _not_mirrored(data)
+        yield from _swapped(data, measure(data, folder))
+        yield from _on_in_place_of_ties(data)
+    elif kind is ShapeKind.FOLDS:
+        yield from _one_more_balloon(data, measure(data, folder))
+
+
+def _parts(data: Data) -> Sequence[Data]:
+    found: Sequence[Data] = data["build"]["assembly"]["parts"]
+    return found
+
+
+def _ties(data: Data) -> Sequence[Any]:
+    return data["build"]["assembly"].get("ties") or ()
+
+
+def _carried(part: Data) -> bool:
+    return part.get("on") is not None or part.get("between") is not None
+
+
+def _joints(tie: Any) -> list[str]:
+    return list(tie["joints"] if isinstance(tie, Mapping) else tie)
+
+
+def _part_of(joint: str) -> str:
+    return joint.partition(".")[0]
+
+
+# --- places -------------------------------------------------------------------------------
+
+
+def _loose(data: Data) -> list[str]:
+    """The parts, once built, that no tie names and that are set on nothing."""
+    tied = {_part_of(joint) for tie in _ties(data) for joint in _joints(tie)}
+    named = {name for part in _parts(data) for name in _carriers(part)}
+    return [
+        part["name"]
+        for part in _parts(data)
+        if part["name"] not in tied | named and not _carried(part) and part.get("repeat", 1) == 1
+    ]
+
+
+def _carriers(part: Data) -> list[str]:
+    given = part.get("on") or part.get("between") or []
+    return [given] if isinstance(given, str) else list(given)
+
+
+def _places(data: Data, names: Sequence[str]) -> Iterator[Way]:
+    """Other places of the last of some parts: on another, across two, or between two."""
+    if not names:
+        return
+    parts = _parts(data)
+    own = next(i for i in reversed(range(len(parts))) if parts[i]["name"] in names)
+    others = [part["name"] for part in parts[:own] if part.get("repeat", 1) == 1]
+    at = (*AT, "parts", own)
+    clear = [TakeOut((*at, key)) for key in ("on", "between") if parts[own].get(key) is not None]
+    found: list[tuple[str, Any]] = [("on", name) for name in reversed(others)]
+    for pair in combinations(others, 2):
+        found += [("on", list(pair)), ("between", list(pair))]
+    for key, place in found[:MOST_PLACES]:
+        if parts[own].get(key) == place:
+            continue
+        right = f"{key}: {place}" if isinstance(place, str) else f"{key}: [{', '.join(place)}]"
+        kept = [one for one in clear if one.at[-1] != key]
+        words = message("give part {part} its place: {right}", part=parts[own]["name"], right=right)
+        yield Way(words, (*kept, Put((*at, key), place)))
+
+
+# --- ties ---------------------------------------------------------------------------------
+
+
+def _not_mirrored(data: Data) -> Iterator[Way]:
+    for i, part in enumerate(_parts(data)):
+        if part.get("mirrored"):
+            words = message("take {key} out of part {part}", key="mirrored", part=part["name"])
+            yield Way(words, (TakeOut((*AT, "parts", i, "mirrored")),))
+
+
+def _swapped(data: Data, piece: Measured) -> Iterator[Way]:
+    """The same ties with what they bring together in another order."""
+    settings = Settings(constants=constants_with(piece.design.constants))
+    better = retied(piece.framework, shapes_of_parts(piece.framework, settings))
+    if not better:
+        return
+    changes: list[Change] = []
+    now: dict[str, str] = {}
+    for i, tie in enumerate(_ties(data)):
+        joints = _joints(tie)
+        own = next((joint for joint in joints if joint in better), None)
+        if own is None or len(joints) != 2:
+            continue
+        other = 1 - joints.index(own)
+        place = ("joints", other) if isinstance(tie, Mapping) else (other,)
+        changes.append(Put((*AT, "ties", i, *place), better[own]))
+        now[joints[other]] = better[own]
+    if len(changes) < len(better):
+        return
+    if all(now.get(other) == one for one, other in now.items()):
+        swaps = [
+            message("{one} with {other}", one=one, other=other)
+            for place, (one, other) in enumerate(now.items())
+            if other not in [*now][:place]
+        ]
+        yield Way(message("swap {swaps} in the ties", swaps=listing(swaps)), tuple(changes))
+    else:
+        meet = [message("{one} to {other}", one=own, other=other) for own, other in better.items()]
+        yield Way(message("tie {joints}", joints=listing(meet)), tuple(changes))
+
+
+def _on_in_place_of_ties(data: Data) -> Iterator[Way]:
+    """A part set on the others that it is tied to, in place of all its ties to them."""
+    for i, part in reversed(list(enumerate(_parts(data)))):
+        of_it = [
+            (j, _joints(tie))
+            for j, tie in enumerate(_ties(data))
+            if any(_part_of(joint) == part["name"] for joint in _joints(tie))
+        ]
+        others = {_part_of(joint) for _, joints in of_it for joint in joints} - {part["name"]}
+        names = [one["name"] for one in _parts(data)[:i] if one["name"] in others]
+        if not names or _carried(part) or len(names) < len(others):
+            continue
+        place: str | list[str] = names[0] if len(names) == 1 else names
+        gone = {j for j, _ in of_it}
+        left = [tie for j, tie in enumerate(_ties(data)) if j not in gone]
+        right = f"on: {place}" if isinstance(place, str) else f"on: [{', '.join(place)}]"
+        words = message(
+            "give part {part} its place in place of its ties: {right}",
+            part=part["name"],
+            right=right,
+        )
+        yield Way(words, (Put((*AT, "parts", i, "on"), place), Put((*AT, "ties"), left)))
+
+
+# --- stiffness ----------------------------------------------------------------------------
+
+
+def _one_more_balloon(data: Data, piece: Measured) -> Iterator[Way]:
+    """The one balloon more between two parts that stiffens the whole most."""
+    constants = constants_with(piece.design.constants)
+    extra = stiffening_brace(piece.framework, piece.shape, constants)
+    if extra is None:
+        return
+    joints = [place.partition("+")[0] for place in extra.joints]
+    if _part_of(joints[0]) == _part_of(joints[1]):
+        return
+    fitting = (
+        key
+        for key, kind in piece.framework.balloons.items()
+        if kind.kind.is_strut and abs(extra.length_m / kind.tie_to_tie_m - 1) <= FITS
+    )
+    for key in fitting:
+        words = message(
+            "tie one more balloon ({balloon}) between {joints}", balloon=key, joints=listing(joints)
+        )
+        tie = {"joints": joints, "balloon": key}
+        yield Way(words, (Put((*AT, "ties"), [*_ties(data), tie]),))
+        return

@@ -1,0 +1,307 @@
+"""The parts of an assembly read: each from its own file or in place, with what is wrong."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
+from dataclasses import dataclass, replace
+from functools import cached_property
+
+from buildplan.language.messages import mark, message
+from buildplan.patterns.assembly_keys import Assembly, AssemblyPart
+from buildplan.patterns.build import Build, built_as
+from buildplan.patterns.pattern import Around, Joined, PartFile
+from buildplan.source.balloons import Balloon
+from buildplan.source.kinds import FileKind
+from buildplan.source.mistake import Mistake, Path, key_in_words, one_of, shown
+from buildplan.source.problems import DesignProblemsError, UnreadableDesignError, as_message
+from buildplan.source.suggestions import Put, Suggestion, TakeOut, Way, by_hand, within
+
+AT: Path = ("build", "assembly")
+MOST_JOINTS = 20_000
+
+JoinInner = Callable[[Assembly, Around], Joined[Assembly]]
+
+
+@dataclass(frozen=True)
+class PartsRead:
+    """The parts of an assembly, each once for each time that it is built and with its build in
+    place; the joints of each by its own labels, the balloons of all, and what is wrong."""
+
+    parts: tuple[AssemblyPart, ...]
+    joints: tuple[Collection[str], ...]
+    balloons: Mapping[str, Balloon]
+    mistakes: tuple[Mistake, ...]
+
+    @cached_property
+    def labels(self) -> Mapping[str, str]:
+        """The part of every joint, the joint called as in the whole."""
+        return {
+            f"{part.name}.{joint}": part.name
+            for part, joints in zip(self.parts, self.joints, strict=True)
+            for joint in joints
+        }
+
+
+@dataclass(frozen=True)
+class _OnePart:
+    """A part with its build in place (None where it cannot be read), and the balloons so far."""
+
+    part: AssemblyPart | None
+    balloons: Mapping[str, Balloon]
+    mistakes: tuple[Mistake, ...]
+
+
+def part_names(part: AssemblyPart) -> list[str]:
+    """What a part is called each time that it is built."""
+    if part.repeat == 1:
+        return [part.name]
+    return [f"{part.name}{number + 1}" for number in range(part.repeat)]
+
+
+def read_parts(assembly: Assembly, around: Around, join: JoinInner) -> PartsRead:
+    """The parts of an assembly; `join` joins those of one that is a part itself."""
+    parts: list[AssemblyPart] = []
+    joints: list[Collection[str]] = []
+    balloons = around.balloons
+    mistakes = [*_names_taken(assembly), *_carried(assembly)]
+    for i, part in enumerate(assembly.parts):
+        at: Path = (*AT, "parts", i)
+        wrong = [*_itself(part, at)]
+        if not wrong:
+            inner = replace(around, balloons=balloons)
+            one = (
+                _from_file(part, at, inner)
+                if part.design is not None
+                else _inline(part, at, inner, join)
+            )
+            balloons, wrong = one.balloons, [*one.mistakes]
+            if one.part is not None:
+                alone = {"repeat": 1, "to_next": []}
+                known = around.joints(_plain(one.part.build))
+                for name in part_names(part):
+                    parts.append(one.part.model_copy(update={**alone, "name": name}))
+                    joints.append(known.labels if known is not None else ())
+        mistakes += wrong
+    read = PartsRead(tuple(parts), tuple(joints), balloons, tuple(mistakes))
+    if len(read.labels) <= MOST_JOINTS:
+        return read
+    too_many = Mistake(
+        FileKind.TOO_MANY_JOINTS,
+        AT,
+        message("this assembly has {count} joints", count=len(read.labels)),
+        by_hand(message("a piece may have {count}; repeat fewer times", count=MOST_JOINTS)),
+    )
+    return replace(read, mistakes=(*read.mistakes, too_many))
+
+
+def _names_taken(assembly: Assembly) -> Iterator[Mistake]:
+    taken: set[str] = set()
+    for i, part in enumerate(assembly.parts):
+        for name in part_names(part):
+            if name in taken:
+                yield Mistake(
+                    FileKind.NAME_TAKEN,
+                    (*AT, "parts", i, "name"),
+                    message("there is a part {part} already", part=name),
+                    by_hand(message("give each part a name of its own")),
+                )
+            taken.add(name)
+
+
+def _carried(assembly: Assembly) -> Iterator[Mistake]:
+    """What is wrong with what parts are said to be set on or between."""
+    names = [name for part in assembly.parts for name in part_names(part)]
+    for i, part in enumerate(assembly.parts):
+        at: Path = (*AT, "parts", i)
+        key = "on" if part.on is not None else "between"
+        if part.on is not None and part.between is not None:
+            yield Mistake(
+                FileKind.ON_OR_BETWEEN,
+                at,
+                message("part {part} is set both on and between others", part=part.name),
+                Suggestion(
+                    ways=tuple(
+                        Way(message("take {key} out", key=one), (TakeOut((*at, one)),))
+                        for one in ("between", "on")
+                    )
+                ),
+            )
+        elif part.carried_by and part.repeat > 1:
+            yield Mistake(
+                FileKind.ONE_PLACE_FOR_SEVERAL,
+                (*at, key),
+                message("part {part} is built several times, and has one place", part=part.name),
+                by_hand(message("list each by itself, with a place of its own")),
+            )
+        others = [name for name in names if name not in part_names(part)]
+        for j, name in enumerate(part.carried_by):
+            place: Path = (*at, key) if isinstance(part.on, str) else (*at, key, j)
+            if name not in others:
+                yield Mistake(
+                    FileKind.NO_SUCH_PART,
+                    place,
+                    message("{part} names no other part", part=shown(name)),
+                    one_of(name, others, mark("the other parts are: {names}"), place),
+                )
+            elif name in part.carried_by[:j]:
+                yield Mistake(
+                    FileKind.LISTED_TWICE,
+                    place,
+                    message("part {part} is named twice here", part=name),
+                    by_hand(message("name two different parts")),
+                )
+
+
+def _itself(part: AssemblyPart, at: Path) -> Iterator[Mistake]:
+    """What is wrong with a part by itself."""
+    if (part.design is None) == (part.build is None):
+        yield Mistake(
+            FileKind.DESIGN_OR_BUILD,
+            at,
+            message("part {part} gives neither a design nor a build", part=part.name)
+            if part.design is None
+            else message("part {part} gives two of itself", part=part.name),
+            by_hand(message("give either design: its file, or build: its pattern")),
+        )
+    elif part.repeat == 1 and part.to_next:
+        yield Mistake(
+            FileKind.NO_NEXT_PART,
+            (*at, "to_next"),
+            message(
+                "there is one part {part}, and to_next ties it to the next of them",
+                part=part.name,
+            ),
+            Suggestion(
+                ways=(
+                    Way(
+                        message("add {right} or more", right="repeat: 2"),
+                        (Put((*at, "repeat"), 2),),
+                    ),
+                    Way(message("take {key} out", key="to_next"), (TakeOut((*at, "to_next")),)),
+                )
+            ),
+        )
+
+
+def _plain(build: Build | None) -> Mapping[str, object]:
+    assert build is not None, "a part that was read has a build"
+    return build.model_dump(by_alias=True, exclude_none=True)
+
+
+# --- a part of another file ---------------------------------------------------------------
+
+
+def _from_file(part: AssemblyPart, at: Path, around: Around) -> _OnePart:
+    """A part from its design file, its balloons brought into the palette."""
+    at = (*at, "design")
+    try:
+        own = around.read(str(part.design))
+    except UnreadableDesignError as error:
+        problem = as_message(error.problem, error.file)
+        right = message("name a design file, as seen from this one's folder")
+        mistake = Mistake(FileKind.PART_UNREADABLE, at, problem, by_hand(right))
+        return _OnePart(None, around.balloons, (mistake,))
+    except DesignProblemsError as error:
+        return _OnePart(None, around.balloons, (_has_problems(part, at, error),))
+    update = {
+        "build": own.build,
+        "colour_pattern": own.colour_pattern,
+        "stand_on": part.stand_on if part.stand_on is not None else own.stand_on,
+        "design": None,
+    }
+    whole = part.model_copy(update=update)
+    mistakes = (*_unlike(part, own, at, around), *_check_stand_on(whole, at, around))
+    return _OnePart(whole, {**own.balloons, **around.balloons}, mistakes)
+
+
+def _has_problems(part: AssemblyPart, at: Path, error: DesignProblemsError) -> Mistake:
+    problem = as_message(error.problems[0], error.file)
+    if len(error.problems) > 1:
+        problem = message(
+            "part {part} has {count} mistakes, first {problem}",
+            part=part.name,
+            count=len(error.problems),
+            problem=problem,
+        )
+    first = by_hand(message("mend that file first"))
+    return Mistake(FileKind.PART_HAS_PROBLEMS, at, problem, first)
+
+
+def _unlike(part: AssemblyPart, own: PartFile, at: Path, around: Around) -> Iterator[Mistake]:
+    """What the file of a part has otherwise than the whole."""
+    if own.units != around.units:
+        yield Mistake(
+            FileKind.OTHER_UNITS,
+            at,
+            message(
+                "part {part} is measured in {units}, and this design in {others}",
+                part=part.name,
+                units=own.units,
+                others=around.units,
+            ),
+            by_hand(message("use the same unit in both files")),
+        )
+    for key, balloon in own.balloons.items():
+        ours = around.balloons.get(key, balloon)
+        if ours.kind != balloon.kind:
+            yield Mistake(
+                FileKind.OTHER_KIND_OF_BALLOON,
+                at,
+                message(
+                    "the balloon {key} of part {part} is a {kind}, and here it is a {ours}",
+                    key=key_in_words(key),
+                    part=part.name,
+                    kind=balloon.kind,
+                    ours=ours.kind,
+                ),
+                by_hand(message("give one of them another key")),
+            )
+
+
+def _check_stand_on(part: AssemblyPart, at: Path, around: Around) -> Iterator[Mistake]:
+    """Joints that the assembly gives a part of another file to stand on."""
+    joints, given = around.joints(_plain(part.build)), part.stand_on
+    for label in [given] if isinstance(given, str) else given or []:
+        if joints is not None and label not in joints.labels:
+            yield Mistake(
+                FileKind.NO_SUCH_JOINT,
+                (*at[:-1], "stand_on"),
+                message("part {part} has no joint {joint}", part=part.name, joint=shown(label)),
+                by_hand(message("its joints are {names}", names=joints.words)),
+            )
+
+
+# --- a part in place ----------------------------------------------------------------------
+
+
+def _inline(part: AssemblyPart, at: Path, around: Around, join: JoinInner) -> _OnePart:
+    """A part whose pattern is given in place, checked as a design of its own would be."""
+    given = {
+        "balloons": {key: one.model_dump() for key, one in around.balloons.items()},
+        "build": _plain(part.build),
+        "colour_pattern": {
+            key: one if isinstance(one, list) else one.model_dump(exclude_unset=True)
+            for key, one in part.colour_pattern.items()
+        },
+        "stand_on": part.stand_on,
+    }
+    mistakes = [one for one in around.check(given) if one.at[:1] != ("balloons",)]
+    if mistakes:
+        return _OnePart(None, around.balloons, _of_part(at, mistakes))
+    assert part.build is not None, "asked for before"
+    assembly = part.build.keys_of(Assembly)
+    if assembly is None:
+        return _OnePart(part, around.balloons, ())
+    whole = join(assembly, replace(around, stand_on=None))
+    if whole.mistakes:
+        return _OnePart(None, around.balloons, _of_part(at, whole.mistakes))
+    build = built_as("assembly", whole.keys)
+    return _OnePart(part.model_copy(update={"build": build}), whole.balloons, ())
+
+
+def _of_part(at: Path, mistakes: Iterable[Mistake]) -> tuple[Mistake, ...]:
+    """Mistakes of a part, at their places in the whole file."""
+    return tuple(
+        Mistake(one.kind, (*at, *one.at), one.message, within(at, one.suggestion))
+        for one in mistakes
+    )
