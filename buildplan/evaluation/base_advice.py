@@ -8,7 +8,7 @@ from dataclasses import replace
 from buildplan.design.building import METRES_PER_UNIT
 from buildplan.design.measures import Units
 from buildplan.language.messages import message
-from buildplan.shape.examining import LEANS_LIGHTLY_DEG
+from buildplan.shape.advice import LEANS_LIGHTLY_DEG
 from buildplan.shape.holding import advised_base, on_base
 from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import Shape

@@ -21,8 +21,8 @@ from buildplan.language.messages import mark
 from buildplan.language.phrases import count_word, number_ranges, sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.colour_order import colour_runs
-from buildplan.sequence.grouping import STRAIGHT
 from buildplan.sequence.model import Access, Kind, Operation, Step, Turn
+from buildplan.sequence.rounds import STRAIGHT
 
 # What the reader of words looks for: balloons of braces and of singles.
 TAKE_ONE = mark("Take one {colour} balloon that was tied off alone.")

@@ -9,8 +9,8 @@ from buildplan.framework.model import Brace, Cell, LongChain
 from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import chain_letters
 from buildplan.instructions.moves import Corner
-from buildplan.sequence.grouping import STRAIGHT
 from buildplan.sequence.model import Kind, Step
+from buildplan.sequence.rounds import STRAIGHT
 
 
 def taught(context: Context, step: Step) -> Iterator[str]:

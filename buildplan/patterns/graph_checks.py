@@ -18,36 +18,16 @@ _AMBIGUOUS = re.compile(r"[\s,;:#–-]")
 
 def check_graph(graph: Mapping[str, object]) -> Iterator[Mistake]:
     """Every disagreement in `graph`, plain data of the file."""
+    labels = list_in(graph.get("joints"))
+    yield from _check_labels(labels)
     joints: dict[str, int] = {}
-    for i, label in enumerate(list_in(graph.get("joints"))):
-        if not isinstance(label, str):
-            continue
-        if _AMBIGUOUS.search(label):
-            yield Mistake(
-                FileKind.AMBIGUOUS_LABEL,
-                (*AT, "joints", i),
-                message(
-                    "the joint {joint} would be misread in the rows of the steps",
-                    joint=shown(label),
-                ),
-                by_hand(message("name joints by letters and digits alone, such as A1")),
-            )
-        if label in joints:
-            yield Mistake(
-                FileKind.LISTED_TWICE,
-                (*AT, "joints", i),
-                message("the joint {joint} is listed twice", joint=shown(label)),
-                change(
-                    message("list each joint once, or give the second a label of its own"),
-                    TakeOut((*AT, "joints", i)),
-                ),
-            )
-        joints.setdefault(label, i)
+    for i, label in enumerate(labels):
+        if isinstance(label, str):
+            joints.setdefault(label, i)
     if not joints:
         return
-
     ties: list[tuple[str, str]] = []
-    whole = all(isinstance(label, str) for label in list_in(graph.get("joints")))
+    whole = all(isinstance(label, str) for label in labels)
     for i, balloon in enumerate(list_in(graph.get("balloons"))):
         ends = [mapping_in(balloon).get(end) for end in ("from", "to")]
         for end, label in zip(("from", "to"), ends, strict=True):
@@ -78,6 +58,35 @@ def check_graph(graph: Mapping[str, object]) -> Iterator[Mistake]:
             ties.append((str(ends[0]), str(ends[1])))
     if whole and ties:
         yield from _check_connections(joints, ties)
+
+
+def _check_labels(labels: Sequence[object]) -> Iterator[Mistake]:
+    """Labels that would be misread, and those that come again."""
+    seen: set[str] = set()
+    for i, label in enumerate(labels):
+        if not isinstance(label, str):
+            continue
+        if _AMBIGUOUS.search(label):
+            yield Mistake(
+                FileKind.AMBIGUOUS_LABEL,
+                (*AT, "joints", i),
+                message(
+                    "the joint {joint} would be misread in the rows of the steps",
+                    joint=shown(label),
+                ),
+                by_hand(message("name joints by letters and digits alone, such as A1")),
+            )
+        if label in seen:
+            yield Mistake(
+                FileKind.LISTED_TWICE,
+                (*AT, "joints", i),
+                message("the joint {joint} is listed twice", joint=shown(label)),
+                change(
+                    message("list each joint once, or give the second a label of its own"),
+                    TakeOut((*AT, "joints", i)),
+                ),
+            )
+        seen.add(label)
 
 
 def _check_connections(

@@ -6,9 +6,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import Enum, auto
 
-from buildplan.sequence.grouping import HEADS, STRAIGHT
 from buildplan.sequence.model import Kind, Operation, Step, Turn
-from buildplan.sequence.timetable import PORTABLE
+from buildplan.sequence.rounds import HEADS, STRAIGHT
+from buildplan.sequence.shared_work import PORTABLE
 
 # Braces in a run: at least so many unless the piece has fewer, and no more than so many unless
 # one step of the plan has them. Measured by what a table beside one picture can hold.

@@ -13,6 +13,7 @@ from dataclasses import dataclass
 
 import networkx as nx
 
+from buildplan.sequence.replay_acts import do
 from buildplan.sequence.replay_state import Floor, ImpossibleError, Json
 
 
@@ -42,7 +43,7 @@ def replay(steps: Sequence[Json]) -> Replayed:
     _read_numbers(steps)
     for number, operation in _in_turn(steps):
         try:
-            floor.do(operation)
+            do(floor, operation)
         except ImpossibleError as cannot:
             raise ReplayError(number, str(cannot)) from None
     for step in steps:

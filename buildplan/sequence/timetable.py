@@ -13,17 +13,11 @@ from enum import StrEnum
 
 from buildplan.language.messages import message
 from buildplan.language.told import ToldError
-from buildplan.sequence.labour import operation_minutes
-from buildplan.sequence.model import Kind, Operation, Step
+from buildplan.sequence.model import Kind, Step
 from buildplan.sequence.network import INFLATE, TIE, Activity, critical_path
 from buildplan.sequence.scheduling import Assignment, Person, Schedule, schedule
+from buildplan.sequence.shared_work import Work, activities_of, works_of
 
-# Kinds that a helper can do who does not tie.
-WITHOUT_TYING = frozenset(
-    {Kind.SIZE, Kind.TAG, Kind.LAY, Kind.INSPECT, Kind.TURN_OVER, Kind.STAND_UP}
-)
-# Kinds whose makings can be carried to the site.
-PORTABLE = frozenset({Kind.SIZE, Kind.PAIR, Kind.TIE_OFF, Kind.CHAIN})
 # Held back for breaks, bursts and mistakes, as a share of the time worked out. From memory.
 RESERVE = 0.15
 # People stay at one work unless something else is more pressing by this share of the whole.
@@ -119,7 +113,7 @@ def timetable(
     names the piece of each step, by its number, when several are built at once; those of `built`
     are built in the workshop and only stood up on site."""
     everyone_ties = all(TIE in person.skills for person in crew)
-    works = _works(steps, everyone_ties, piece_of or {})
+    works = works_of(steps, everyone_ties, piece_of or {})
     places = [WorkPlace.WORKSHOP, WorkPlace.SITE] if in_workshop else [WorkPlace.SITE]
     parts = []
     for place in places:
@@ -134,102 +128,15 @@ def timetable(
     return Timetable(tuple(crew), tuple(parts), short_of)
 
 
-@dataclass(frozen=True)
-class _Work:
-    """Operations that the same hands do in one go, and the number of the step that stands for
-    the work they belong with (the first of two that are taken together). `piece` is empty when
-    only one is built."""
-
-    operations: tuple[Operation, ...]
-    steps: tuple[int, ...]
-    block: int
-    piece: str
-
-    @property
-    def kind(self) -> Kind:
-        """What decides where it is done and by whom: the last of its operations."""
-        return self.operations[-1].kind
-
-    @property
-    def id(self) -> str:
-        return self.operations[-1].id
-
-    @property
-    def step(self) -> int:
-        return self.steps[-1]
-
-    @property
-    def people(self) -> int:
-        return max(operation.people for operation in self.operations)
-
-    @property
-    def portable(self) -> bool:
-        return self.kind in PORTABLE
-
-
-def _beforehand(work: _Work, built: Collection[str]) -> bool:
+def _beforehand(work: Work, built: Collection[str]) -> bool:
     """Whether work is done in the workshop where there is one."""
     return work.portable or (work.piece in built and work.kind is not Kind.STAND_UP)
 
 
-def _works(steps: Sequence[Step], everyone_ties: bool, piece_of: Mapping[int, str]) -> list[_Work]:
-    """Operations put together where the same hands do them in one go: two balloons are sized
-    and tied at once (unless somebody else inflates), a brace is settled by whoever tied it."""
-    step_of = {op.id: step for step in steps for op in step.operations}
-    maker = {thing: op for step in steps for op in step.operations for thing in op.makes}
-    fused = {Kind.SETTLE: Kind.BRACE}
-    if everyone_ties:
-        fused |= {Kind.PAIR: Kind.SIZE, Kind.TIE_OFF: Kind.SIZE}
-    before = {
-        op.id: tuple(maker[t] for t in op.needs if maker[t].kind is fused.get(op.kind))
-        for step in steps
-        for op in step.operations
-    }
-    # sizing belongs with the tying it is for, whoever does it
-    tied_in = {
-        thing: step.number
-        for step in steps
-        for op in step.operations
-        if op.kind in (Kind.PAIR, Kind.TIE_OFF)
-        for thing in op.needs
-    }
-    swallowed = {one.id for ones in before.values() for one in ones}
-    works = []
-    for step in steps:
-        for op in step.operations:
-            if op.id not in swallowed:
-                operations = (*before[op.id], op)
-                numbers = tuple(dict.fromkeys(step_of[one.id].number for one in operations))
-                block = tied_in.get(op.makes[0], step.number)
-                works.append(_Work(operations, numbers, block, piece_of.get(step.number, "")))
-    return sorted(works, key=lambda work: work.block)
-
-
-def _activities(
-    works: Sequence[_Work], crew: Sequence[Person], minutes: Mapping[str, float]
-) -> list[Activity]:
-    maker = {thing: work.id for work in works for op in work.operations for thing in op.makes}
-    activities = []
-    for work in works:
-        needs = (maker[t] for op in work.operations for t in op.needs if t in maker)
-        activities.append(
-            Activity(
-                id=work.id,
-                minutes=sum(operation_minutes(op, minutes) for op in work.operations),
-                needs=tuple(dict.fromkeys(need for need in needs if need != work.id)),
-                skill=INFLATE if work.kind in WITHOUT_TYING else TIE,
-                people=min(work.people, len(crew)),
-                block=str(work.block),
-                piece=work.piece,
-            )
-        )
-    return activities
-
-
 def _part(
-    place: WorkPlace, works: Sequence[_Work], crew: Sequence[Person], minutes: Mapping[str, float]
+    place: WorkPlace, works: Sequence[Work], crew: Sequence[Person], minutes: Mapping[str, float]
 ) -> PlaceWork:
-    activities = _activities(works, crew, minutes)
+    activities = activities_of(works, crew, minutes)
     network = critical_path(activities)
     work = sum(activity.minutes * activity.people for activity in activities)
     planned = schedule(activities, crew, GRAIN * max(network.minutes, work / len(crew)))
@@ -256,7 +163,7 @@ def _by_person(planned: Schedule, people: int) -> list[list[Assignment]]:
     return mine
 
 
-def _spans(planned: Schedule, work_of: Mapping[str, _Work], people: int) -> tuple[WorkSpan, ...]:
+def _spans(planned: Schedule, work_of: Mapping[str, Work], people: int) -> tuple[WorkSpan, ...]:
     """Each person's activities put together: those of one block, and short ones that follow
     one another at one piece."""
     spans: list[WorkSpan] = []
@@ -288,7 +195,7 @@ def _together(one: WorkSpan, other: WorkSpan) -> WorkSpan:
 def _waits(
     planned: Schedule,
     activities: Mapping[str, Activity],
-    work_of: Mapping[str, _Work],
+    work_of: Mapping[str, Work],
     people: int,
 ) -> tuple[Wait, ...]:
     done = {assignment.activity: assignment for assignment in planned.assignments}
@@ -317,7 +224,7 @@ def _waits(
 
 
 def _step_times(
-    planned: Schedule, work_of: Mapping[str, _Work]
+    planned: Schedule, work_of: Mapping[str, Work]
 ) -> Mapping[int, tuple[float, float]]:
     times: dict[int, tuple[float, float]] = {}
     for one in planned.assignments:

@@ -11,37 +11,28 @@ from collections.abc import Callable, Mapping, Sequence
 import numpy as np
 
 from buildplan.framework.model import Framework
-from buildplan.language.messages import Decimal, listing, message
+from buildplan.shape.advice import FALLEN_SHARE, Table, cautions_of, problems_of
 from buildplan.shape.bodies import (
     LinkBodies,
     bodies_of,
 )
-from buildplan.shape.constants import CONSTANTS, Constant, at_bound
+from buildplan.shape.constants import CONSTANTS, at_bound
 from buildplan.shape.holding import on_base
-from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import (
     Estimate,
     Examination,
     FloatArray,
     Shape,
-    Stiffness,
     Wind,
 )
 from buildplan.shape.relaxing import holds, pinned_basis, relax
 from buildplan.shape.standing import latex_kg, masses, stand
-from buildplan.shape.stiffness import joint_masses_kg, locked, stiffening_brace, stiffness_of
+from buildplan.shape.stiffness import joint_masses_kg, locked, stiffness_of
 from buildplan.shape.wind import outline_towards, tip_speed_m_per_s, worst_wind
-from buildplan.source.problems import Problem
-from buildplan.source.suggestions import by_hand
-
-Table = Mapping[str, Constant]
 
 SPRINGS = ("strut_stiffness", "over_pressure", "lock_stiffness")
-LEANS_LIGHTLY_DEG = 10.0
-OUTDOORS_M_PER_S = 8.0  # a fresh breeze begins here (Beaufort 5)
 REST_SHARE = 0.002  # of what the heaviest joint carries: pushed less, a piece counts as at rest
 STEP_SHARE = 0.02  # of the height, that a joint moves by at most between two looks at a fall
-SAGS_SHARE, FALLEN_SHARE = 0.05, 0.25  # of the height
 
 
 def settled(
@@ -185,91 +176,6 @@ def _wind(
     )
 
 
-def _problems(
-    framework: Framework, shape: Shape, found: Stiffness, sag: Estimate, table: Table
-) -> list[Problem]:
-    problems = []
-    if found.folds_locked:
-        advice = message("brace it there")
-        extra = stiffening_brace(framework, shape, table)
-        if extra is not None:
-            joints = listing(extra.joints)
-            advice = message("tie one more balloon between {joints}", joints=joints)
-        problems.append(
-            Problem(
-                ShapeKind.FOLDS,
-                message("the piece folds by itself even when every joint is locked"),
-                by_hand(advice),
-                joints=found.locked.joints,
-            )
-        )
-    elif sag.value > FALLEN_SHARE * shape.height_m and not shape.holding.fixed:
-        problems.append(
-            Problem(
-                ShapeKind.DOES_NOT_HOLD_ITSELF,
-                message("the piece does not hold itself up"),
-                by_hand(message("hang it, give it a pole, or brace the joints that move most")),
-                joints=found.locked.joints,
-            )
-        )
-    return problems
-
-
-def _cautions(shape: Shape, sag: Estimate, tip: Estimate, wind: Wind) -> list[Problem]:
-    cautions = []
-    if SAGS_SHARE * shape.height_m < sag.value <= FALLEN_SHARE * shape.height_m:
-        cautions.append(
-            Problem(
-                ShapeKind.SAGS,
-                message(
-                    "the top is likely to sag by {sag} cm under its own weight",
-                    sag=Decimal(100 * sag.value, 0),
-                ),
-                by_hand(message("try it before the day, and have a pole or a line ready")),
-            )
-        )
-    if sag.value <= FALLEN_SHARE * shape.height_m < sag.high:
-        cautions.append(
-            Problem(
-                ShapeKind.MAY_NOT_HOLD_ITSELF,
-                message("with soft balloons or loose locks the piece may not hold itself up"),
-                by_hand(
-                    message(
-                        "lock every joint tightly, size with care, and have a pole or a line ready"
-                    )
-                ),
-            )
-        )
-    if shape.holding.fixed:
-        return cautions
-    if shape.standing.stands and tip.value < LEANS_LIGHTLY_DEG:
-        cautions.append(
-            Problem(
-                ShapeKind.TIPS_LIGHTLY,
-                message(
-                    "the piece tips over when it leans by more than {tip} degrees",
-                    tip=Decimal(tip.value, 1),
-                ),
-                by_hand(message("fix it to a wall or a pole, or tie its foot to a weighted base")),
-                joints=shape.standing.feet,
-            )
-        )
-    if wind.tips_at.value < OUTDOORS_M_PER_S:
-        cautions.append(
-            Problem(
-                ShapeKind.TIPS_IN_A_DRAUGHT,
-                message(
-                    "a draught of {speed} m/s tips the piece as it stands",
-                    speed=Decimal(wind.tips_at.value, 1),
-                ),
-                by_hand(
-                    message("keep it indoors away from open doors, or tie it to something fixed")
-                ),
-            )
-        )
-    return cautions
-
-
 def examine(
     framework: Framework,
     shape: Shape,
@@ -310,6 +216,6 @@ def examine(
         sway=sway,
         stiffness=found,
         wind=wind,
-        problems=tuple(_problems(framework, shape, found, sag, constants)),
-        cautions=tuple(_cautions(shape, sag, tip, wind)),
+        problems=tuple(problems_of(framework, shape, found, sag, constants)),
+        cautions=tuple(cautions_of(shape, sag, tip, wind)),
     )

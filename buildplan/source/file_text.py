@@ -17,9 +17,14 @@ def text_of(path: Path) -> str:
 
     Raises UnreadableDesignError for any other.
     """
+    return _decoded(path, _bytes_of(path))
+
+
+def _bytes_of(path: Path) -> bytes:
+    """What the file holds, up to one byte more than may be."""
     try:
         with path.open("rb") as file:
-            data = file.read(MOST_BYTES + 1)
+            return file.read(MOST_BYTES + 1)
     except FileNotFoundError:
         raise unreadable(
             path,
@@ -49,6 +54,10 @@ def text_of(path: Path) -> str:
             message("cannot be read ({why})", why=why),
             by_hand(message("check the name")),
         ) from None
+
+
+def _decoded(path: Path, data: bytes) -> str:
+    """The text that bytes are."""
     if len(data) > MOST_BYTES:
         raise unreadable(
             path,

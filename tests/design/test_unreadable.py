@@ -13,7 +13,7 @@ from buildplan.language.voice import Voice
 from buildplan.source.file_text import MOST_BYTES
 from buildplan.source.problems import UnreadableDesignError
 from buildplan.source.suggestions import suggestion_words
-from buildplan.source.yaml_source import MAX_ALIASED_NODES, MAX_NESTING
+from buildplan.source.yaml_composer import MAX_ALIASED_NODES, MAX_NESTING
 
 
 def test_missing_file_and_folder(tmp_path: Path) -> None:
@@ -136,7 +136,7 @@ def test_aliases_are_read_up_to_the_limit() -> None:
 
 
 def test_file_of_far_too_many_values_is_refused(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr("buildplan.source.yaml_source.MAX_NODES", 20)
+    monkeypatch.setattr("buildplan.source.yaml_composer.MAX_NODES", 20)
     assert "more than 20 values" in Voice().tell(refusal(RING).message)
 
 

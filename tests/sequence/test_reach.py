@@ -19,16 +19,11 @@ from buildplan.patterns.column import Column, build_column
 from buildplan.sequence import reach
 from buildplan.sequence.courses import JointCourse, WorkOrder, order_of
 from buildplan.sequence.exchange import steps_as_json
+from buildplan.sequence.hand_reach import HandReach, Posture
 from buildplan.sequence.model import Access, Kind
 from buildplan.sequence.operations import operations
 from buildplan.sequence.ordering import in_order
-from buildplan.sequence.reach import (
-    HandReach,
-    Posture,
-    find_reach,
-    lifters,
-    ways_to_joints,
-)
+from buildplan.sequence.reach import find_reach, lifters, ways_to_joints
 from buildplan.sequence.replay import ReplayError, replay
 from buildplan.sequence.steps import plan_steps
 from buildplan.shape.finding import find_shape

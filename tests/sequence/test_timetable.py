@@ -11,10 +11,10 @@ from buildplan.language.voice import Voice
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.labour import MINUTES, PER, work_minutes
 from buildplan.sequence.model import Kind
+from buildplan.sequence.shared_work import PORTABLE
 from buildplan.sequence.steps import plan_steps
 from buildplan.sequence.time_log import TimeLogError, learn_minutes
 from buildplan.sequence.timetable import (
-    PORTABLE,
     Timetable,
     WorkPlace,
     crew_of,

@@ -22,9 +22,9 @@ from buildplan.framework.model import Brace, Cell
 from buildplan.instructions.jobs import JobRow, job_row, job_title
 from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
-from buildplan.sequence.grouping import STRAIGHT
 from buildplan.sequence.jobs import Job, RunRow
 from buildplan.sequence.model import Kind, Step
+from buildplan.sequence.rounds import STRAIGHT
 
 RUN_PICTURE, BESIDE_TABLE = 250.0, 145.0  # greatest heights
 TABLE_SHARE = 0.7

@@ -1,0 +1,84 @@
+"""What can be wrong with the joints that say which way up a piece is."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Collection, Iterator, Mapping
+from string import digits
+
+from buildplan.language.messages import message
+from buildplan.patterns.registry import (
+    joints_of,
+)
+from buildplan.source.kinds import FileKind
+from buildplan.source.mistake import (
+    Mistake,
+    Path,
+    meant,
+    nearest,
+    shown,
+)
+from buildplan.source.suggestions import Put, Suggestion, TakeOut, Way, change
+
+
+def check_standing(top: Mapping[str, object], build: Mapping[str, object]) -> Iterator[Mistake]:
+    """Every disagreement about which way up the piece is."""
+    for key in ("stand_on", "top"):
+        yield from _check_named(key, top.get(key), build)
+    if top.get("stand_on") is not None and top.get("top") is not None:
+        yield Mistake(
+            FileKind.WAY_UP_TWICE,
+            ("top",),
+            message("stand_on and top both say which way up the piece is"),
+            Suggestion(
+                ways=tuple(
+                    Way(message("take {key} out", key=key), (TakeOut((key,)),))
+                    for key in ("top", "stand_on")
+                )
+            ),
+        )
+
+
+def _check_named(key: str, given: object, build: Mapping[str, object]) -> Iterator[Mistake]:
+    """Joints that `stand_on` or `top` names."""
+    labels: list[tuple[Path, object]]
+    if isinstance(given, list):
+        labels = [((key, i), label) for i, label in enumerate(given)]
+    else:
+        labels = [((key,), given)]
+    seen: set[str] = set()
+    joints = joints_of(build)
+    for at, label in labels:
+        if not isinstance(label, str):
+            continue
+        if label in seen:
+            yield Mistake(
+                FileKind.LISTED_TWICE,
+                at,
+                message("{name} is listed twice", name=shown(label)),
+                change(message("list each joint once"), TakeOut(at)),
+            )
+        elif joints is not None and not joints.named(label):
+            guess = _meant_joint(label, joints.labels)
+            yield Mistake(
+                FileKind.NO_SUCH_JOINT,
+                at,
+                message("there is no joint {joint}", joint=shown(label)),
+                Suggestion(
+                    (message("the joints are {names}", names=joints.words),),
+                    (Way(meant(guess), (Put(at, guess),)),) if guess else (),
+                ),
+            )
+        seen.add(label)
+
+
+def _meant_joint(label: str, known: Collection[str]) -> str | None:
+    """The joint that a label was most likely meant to name: `A12` for `a12` or `A 12`."""
+    plain = re.sub(r"[\s_.-]+", "", label).upper()
+    plain = re.sub(r"(?<=[A-Z])0+(?=[0-9])", "", plain)
+    if plain in known:
+        return plain
+    guess = nearest(label, known)
+    # nearest to A99 would be A9, which tells nobody anything
+    further = guess is not None and plain.rstrip(digits) == guess.rstrip(digits)
+    return None if further else guess

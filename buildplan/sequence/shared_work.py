@@ -1,0 +1,113 @@
+"""The operations of steps as work that can be shared: what the same hands do in one go, what each
+needs first, how long it takes and who can do it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+from buildplan.sequence.labour import operation_minutes
+from buildplan.sequence.model import Kind, Operation, Step
+from buildplan.sequence.network import INFLATE, TIE, Activity
+from buildplan.sequence.scheduling import Person
+
+# Kinds that a helper can do who does not tie.
+WITHOUT_TYING = frozenset(
+    {Kind.SIZE, Kind.TAG, Kind.LAY, Kind.INSPECT, Kind.TURN_OVER, Kind.STAND_UP}
+)
+
+
+# Kinds whose makings can be carried to the site.
+PORTABLE = frozenset({Kind.SIZE, Kind.PAIR, Kind.TIE_OFF, Kind.CHAIN})
+
+
+@dataclass(frozen=True)
+class Work:
+    """Operations that the same hands do in one go, and the number of the step that stands for
+    the work they belong with (the first of two that are taken together). `piece` is empty when
+    only one is built."""
+
+    operations: tuple[Operation, ...]
+    steps: tuple[int, ...]
+    block: int
+    piece: str
+
+    @property
+    def kind(self) -> Kind:
+        """What decides where it is done and by whom: the last of its operations."""
+        return self.operations[-1].kind
+
+    @property
+    def id(self) -> str:
+        """The id of the last of its operations."""
+        return self.operations[-1].id
+
+    @property
+    def step(self) -> int:
+        """The number of the step that it ends in."""
+        return self.steps[-1]
+
+    @property
+    def people(self) -> int:
+        """How many it takes."""
+        return max(operation.people for operation in self.operations)
+
+    @property
+    def portable(self) -> bool:
+        """Whether what it makes can be carried."""
+        return self.kind in PORTABLE
+
+
+def works_of(steps: Sequence[Step], everyone_ties: bool, piece_of: Mapping[int, str]) -> list[Work]:
+    """Operations put together where the same hands do them in one go: two balloons are sized
+    and tied at once (unless somebody else inflates), a brace is settled by whoever tied it."""
+    step_of = {op.id: step for step in steps for op in step.operations}
+    maker = {thing: op for step in steps for op in step.operations for thing in op.makes}
+    fused = {Kind.SETTLE: Kind.BRACE}
+    if everyone_ties:
+        fused |= {Kind.PAIR: Kind.SIZE, Kind.TIE_OFF: Kind.SIZE}
+    before = {
+        op.id: tuple(maker[t] for t in op.needs if maker[t].kind is fused.get(op.kind))
+        for step in steps
+        for op in step.operations
+    }
+    # sizing belongs with the tying it is for, whoever does it
+    tied_in = {
+        thing: step.number
+        for step in steps
+        for op in step.operations
+        if op.kind in (Kind.PAIR, Kind.TIE_OFF)
+        for thing in op.needs
+    }
+    swallowed = {one.id for ones in before.values() for one in ones}
+    works = []
+    for step in steps:
+        for op in step.operations:
+            if op.id not in swallowed:
+                operations = (*before[op.id], op)
+                numbers = tuple(dict.fromkeys(step_of[one.id].number for one in operations))
+                block = tied_in.get(op.makes[0], step.number)
+                works.append(Work(operations, numbers, block, piece_of.get(step.number, "")))
+    return sorted(works, key=lambda work: work.block)
+
+
+def activities_of(
+    works: Sequence[Work], crew: Sequence[Person], minutes: Mapping[str, float]
+) -> list[Activity]:
+    """Works as activities of a network, whose needs are other works."""
+    maker = {thing: work.id for work in works for op in work.operations for thing in op.makes}
+    activities = []
+    for work in works:
+        needs = (maker[t] for op in work.operations for t in op.needs if t in maker)
+        activities.append(
+            Activity(
+                id=work.id,
+                minutes=sum(operation_minutes(op, minutes) for op in work.operations),
+                needs=tuple(dict.fromkeys(need for need in needs if need != work.id)),
+                skill=INFLATE if work.kind in WITHOUT_TYING else TIE,
+                people=min(work.people, len(crew)),
+                block=str(work.block),
+                piece=work.piece,
+            )
+        )
+    return activities

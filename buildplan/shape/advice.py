@@ -1,0 +1,117 @@
+"""What is to be known of a shape that was examined: whether it holds itself up, and cautions."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from buildplan.framework.model import Framework
+from buildplan.language.messages import Decimal, listing, message
+from buildplan.shape.constants import Constant
+from buildplan.shape.kinds import ShapeKind
+from buildplan.shape.model import (
+    Estimate,
+    Shape,
+    Stiffness,
+    Wind,
+)
+from buildplan.shape.stiffness import stiffening_brace
+from buildplan.source.problems import Problem
+from buildplan.source.suggestions import by_hand
+
+Table = Mapping[str, Constant]
+
+
+LEANS_LIGHTLY_DEG = 10.0
+
+
+OUTDOORS_M_PER_S = 8.0  # a fresh breeze begins here (Beaufort 5)
+
+
+SAGS_SHARE, FALLEN_SHARE = 0.05, 0.25  # of the height
+
+
+def problems_of(
+    framework: Framework, shape: Shape, found: Stiffness, sag: Estimate, table: Table
+) -> list[Problem]:
+    """What keeps the piece from holding itself up."""
+    problems = []
+    if found.folds_locked:
+        advice = message("brace it there")
+        extra = stiffening_brace(framework, shape, table)
+        if extra is not None:
+            joints = listing(extra.joints)
+            advice = message("tie one more balloon between {joints}", joints=joints)
+        problems.append(
+            Problem(
+                ShapeKind.FOLDS,
+                message("the piece folds by itself even when every joint is locked"),
+                by_hand(advice),
+                joints=found.locked.joints,
+            )
+        )
+    elif sag.value > FALLEN_SHARE * shape.height_m and not shape.holding.fixed:
+        problems.append(
+            Problem(
+                ShapeKind.DOES_NOT_HOLD_ITSELF,
+                message("the piece does not hold itself up"),
+                by_hand(message("hang it, give it a pole, or brace the joints that move most")),
+                joints=found.locked.joints,
+            )
+        )
+    return problems
+
+
+def cautions_of(shape: Shape, sag: Estimate, tip: Estimate, wind: Wind) -> list[Problem]:
+    """What whoever stands it up is to know."""
+    cautions = []
+    if SAGS_SHARE * shape.height_m < sag.value <= FALLEN_SHARE * shape.height_m:
+        cautions.append(
+            Problem(
+                ShapeKind.SAGS,
+                message(
+                    "the top is likely to sag by {sag} cm under its own weight",
+                    sag=Decimal(100 * sag.value, 0),
+                ),
+                by_hand(message("try it before the day, and have a pole or a line ready")),
+            )
+        )
+    if sag.value <= FALLEN_SHARE * shape.height_m < sag.high:
+        cautions.append(
+            Problem(
+                ShapeKind.MAY_NOT_HOLD_ITSELF,
+                message("with soft balloons or loose locks the piece may not hold itself up"),
+                by_hand(
+                    message(
+                        "lock every joint tightly, size with care, and have a pole or a line ready"
+                    )
+                ),
+            )
+        )
+    if shape.holding.fixed:
+        return cautions
+    if shape.standing.stands and tip.value < LEANS_LIGHTLY_DEG:
+        cautions.append(
+            Problem(
+                ShapeKind.TIPS_LIGHTLY,
+                message(
+                    "the piece tips over when it leans by more than {tip} degrees",
+                    tip=Decimal(tip.value, 1),
+                ),
+                by_hand(message("fix it to a wall or a pole, or tie its foot to a weighted base")),
+                joints=shape.standing.feet,
+            )
+        )
+    if wind.tips_at.value < OUTDOORS_M_PER_S:
+        cautions.append(
+            Problem(
+                ShapeKind.TIPS_IN_A_DRAUGHT,
+                message(
+                    "a draught of {speed} m/s tips the piece as it stands",
+                    speed=Decimal(wind.tips_at.value, 1),
+                ),
+                by_hand(
+                    message("keep it indoors away from open doors, or tie it to something fixed")
+                ),
+            )
+        )
+    return cautions
