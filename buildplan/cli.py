@@ -30,7 +30,6 @@ from buildplan.commands import (
 from buildplan.commands.app import Reader, app, errors
 from buildplan.commands.files import ProblemsFoundError, list_problems
 from buildplan.commands.options import FLAG
-from buildplan.language.speaking import ENGLISH, speaking
 from buildplan.source.problems import (
     DesignProblemsError,
     UnreadableDesignError,
@@ -86,11 +85,6 @@ def _options(
 def main() -> None:
     """Run a command; every error that a user can cause ends in one clear message."""
     gc.set_threshold(*COLLECT_AT)
-    with speaking(ENGLISH):  # until a command is told another language
-        _run()
-
-
-def _run() -> None:
     reader = Reader()
     try:
         app(obj=reader)

@@ -17,6 +17,7 @@ from buildplan.cli import main
 from buildplan.design.reading import read_design
 from buildplan.design.starting import design_text
 from buildplan.design.wishes import Wish
+from buildplan.language.voice import Voice
 
 DESIGNS = Path(__file__).parent.parent / "designs"
 FRAME, STAR, GATE = (
@@ -47,7 +48,7 @@ def call(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) ->
 @pytest.fixture
 def small(tmp_path: Path) -> Path:
     """A small frame with prices of its own: quick to solve."""
-    text = design_text(Wish("Small Frame", "frame", size=50))
+    text = design_text(Wish("Small Frame", "frame", size=50), Voice())
     keys = ("pack_sizes", "currency")
     text = "".join(
         line.removeprefix("# ") if line[2:].startswith(keys) else line

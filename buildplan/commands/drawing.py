@@ -214,7 +214,7 @@ def gallery(
     gathered = partial(book_of, voice=voice, paper=paper.value)
     exhibits = [
         Exhibit(str(file.relative_to(folder)), book)
-        for file, book in zip(files, each_design(gathered, files, voice, MANY), strict=True)
+        for file, book in zip(files, each_design(gathered, files, MANY), strict=True)
     ]
     for exhibit in exhibits:
         list_problems(folder / exhibit.file, exhibit.book.facts.problems, voice)

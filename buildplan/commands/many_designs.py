@@ -16,9 +16,6 @@ from functools import partial
 from pathlib import Path
 from typing import Generic, TypeVar, cast
 
-from buildplan.language.speaking import speaking
-from buildplan.language.voice import Voice
-
 Answer = TypeVar("Answer")
 
 # So many designs are worth the time that it takes to start processes: to print, to work out, and
@@ -27,7 +24,7 @@ FEW, MANY, VERY_MANY = 2, 6, 64
 
 
 @dataclass(frozen=True)
-class Heard(Generic[Answer]):
+class Outcome(Generic[Answer]):
     """What came of a design: the answer or the error, and what was said of it: pieces of text,
     each with whether it is for standard output (else it is for standard error)."""
 
@@ -37,7 +34,7 @@ class Heard(Generic[Answer]):
 
 
 def each_design(
-    work: Callable[[Path], Answer], designs: Sequence[Path], voice: Voice, enough: int = FEW
+    work: Callable[[Path], Answer], designs: Sequence[Path], enough: int = FEW
 ) -> Iterator[Answer]:
     """`work` done on each design, in order; from `enough` of them on by all cores."""
     if len(designs) < enough or os.cpu_count() == 1:
@@ -45,31 +42,26 @@ def each_design(
         return
     from buildplan.fitting.workers import each_in_turn  # takes long to import
 
-    with closing(
-        each_in_turn(partial(_heard, work, voice.language, Path.cwd()), designs)
-    ) as all_heard:
-        for heard in all_heard:
-            for out, text in heard.said:
+    with closing(each_in_turn(partial(_outcome, work, Path.cwd()), designs)) as outcomes:
+        for outcome in outcomes:
+            for out, text in outcome.said:
                 (sys.stdout if out else sys.stderr).write(text)
-            if heard.error is not None:
-                raise heard.error
-            yield cast("Answer", heard.answer)
+            if outcome.error is not None:
+                raise outcome.error
+            yield cast("Answer", outcome.answer)
 
 
-def _heard(
-    work: Callable[[Path], Answer], language: str, folder: Path, design: Path
-) -> Heard[Answer]:
+def _outcome(work: Callable[[Path], Answer], folder: Path, design: Path) -> Outcome[Answer]:
     said: list[tuple[bool, str]] = []
     with (
-        speaking(language),
         chdir(folder),  # a process that is used again may have been started from another
         redirect_stdout(_Kept(said, out=True)),
         redirect_stderr(_Kept(said, out=False)),
     ):
         try:
-            return Heard(work(design), None, tuple(said))
+            return Outcome(work(design), None, tuple(said))
         except Exception as error:  # noqa: BLE001 - it is raised again where it is waited for
-            return Heard(None, error, tuple(said))
+            return Outcome(None, error, tuple(said))
 
 
 class _Kept(io.TextIOBase):

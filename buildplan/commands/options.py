@@ -9,7 +9,6 @@ from typing import Annotated
 import typer
 
 from buildplan.commands.app import Reader
-from buildplan.language.speaking import speak
 from buildplan.language.voice import Voice
 
 
@@ -55,7 +54,6 @@ class LanguageName(StrEnum):
 def _read_in(context: typer.Context, language: str) -> str:
     """What the call ends with, in `cli`, is said in this language too."""
     context.ensure_object(Reader).voice = Voice(language)
-    speak(language)
     return language
 
 

@@ -123,7 +123,7 @@ def read_all(
     found: dict[Path, Read] = {}
     worst: Exception | None = None
     asked = list(paths)
-    answers = each_design(partial(_read_or_not, read, voice), asked, voice, VERY_MANY)
+    answers = each_design(partial(_read_or_not, read, voice), asked, VERY_MANY)
     for path, answer in zip(asked, answers, strict=True):
         if isinstance(answer, DesignProblemsError):
             list_problems(path, answer.problems, voice)

@@ -146,7 +146,7 @@ def _print_all(designs: Sequence[Path], how: _Printing) -> bool:
 
     good = True
     if len(how.buyers) == 1:
-        for printed in each_design(partial(_print_alone, how), designs, how.voice):
+        for printed in each_design(partial(_print_alone, how), designs):
             good &= printed.good
             _write(printed.files, how)
     else:  # the copies of one design are many enough for all cores

@@ -72,7 +72,7 @@ def resize(
     with errors.status(voice.say("Resizing {piece} ...", piece=name)):
         now = measure(data)
         tried = ways(data, now, height_m) if by is None else [one_way(by, data, now, height_m)]
-    typer.echo(resize_report(now, tried, height_m, units))
+    typer.echo(resize_report(now, tried, height_m, units, voice))
     if all(way.measured is None for way in tried):
         raise ProblemsFoundError
     if out is not None:
@@ -93,7 +93,7 @@ def _write(
     from buildplan.fitting.resize_report import heading
     from buildplan.source.file_changes import changed_text
 
-    head = heading(tried[0], now, source, units)
+    head = heading(tried[0], now, source, units, voice)
     made, kept = changed_text(text, tried[0].changes)
     lost = "" if kept else f"# {voice.say('Its comments could not be kept.')}\n"
     write_whole(out, f"# {head}\n{lost}{made}".encode())

@@ -73,7 +73,7 @@ def _question(about: str, answers: Mapping[str, str], voice: Voice) -> _Question
             )
             return _Question(voice.say(how_large, units=unit), "0")
         case "colours":
-            colours = colour_names(USUAL_COLOURS)
+            colours = colour_names(USUAL_COLOURS, voice)
             return _Question(voice.say("Colours of long chains, braces, locks"), colours)
     return None
 
@@ -94,7 +94,7 @@ def _written(given: Mapping[str, str | None], usual: bool, voice: Voice) -> tupl
     while True:
         try:
             wish = _wish(answers)
-            return design_text(wish), wish
+            return design_text(wish, voice), wish
         except WishError as error:
             again = _question(error.about, answers, voice)
             if usual or again is None:

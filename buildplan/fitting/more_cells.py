@@ -9,8 +9,8 @@ from buildplan.design.model import Design
 from buildplan.design.wishes import GAUGE_STEP
 from buildplan.evaluation.measured import Measured, first_mistake
 from buildplan.fitting.resize_options import NotHadError, Trial, Way, nearest, off_m
-from buildplan.language.grammar import first_to_last, written
-from buildplan.language.speaking import say, whole
+from buildplan.language.messages import Message, listing, message, written
+from buildplan.language.phrases import FIRST_TO_LAST
 from buildplan.patterns.colour_patterns import keys_of
 from buildplan.patterns.pattern import AllOf
 from buildplan.patterns.registry import patterns_in
@@ -31,16 +31,16 @@ def by_cells(data: Data, now: Measured, height_m: float) -> Way:
     pattern, _ = next(patterns_in(data["build"]))
     more_cells = pattern.more_cells
     if isinstance(more_cells, AllOf):
-        raise NotHadError(say(more_cells.why))
+        raise NotHadError(message(more_cells.why))
     if _has_sizes_along(now.design):
         raise NotHadError(
-            say(
+            message(
                 "balloons of several sizes follow one another along its chains, cell by cell: fit "
                 "its outline again at the new height (buildplan fit)"
             )
         )
     best: Way | None = None
-    why_not = say("one cell more or fewer takes it further from the height")
+    why_not = message("one cell more or fewer takes it further from the height")
     factor, reached = height_m / now.height_m, [(1.0, now.height_m)]
     seen: list[tuple[Put, ...]] = [()]
     for _ in range(MOST_TRIALS):
@@ -54,7 +54,7 @@ def by_cells(data: Data, now: Measured, height_m: float) -> Way:
         try:
             way = nearest("cells", _that_come_round(data, now, changes), data, height_m)
         except NotHadError as error:
-            why_not = str(error)
+            why_not = error.told
             factor *= NUDGE if factor > 1 else 1 / NUDGE
             continue
         assert way.measured is not None
@@ -115,13 +115,13 @@ def _that_come_round(data: Data, now: Measured, changes: tuple[Put, ...]) -> Ite
             for other in (gauge + number * step, gauge - number * step):
                 more = tuple(_sized(now.design, inner, other))
                 if other > 0 and not first_mistake(changed_data(data, (*changes, *more))):
-                    sized = say(
+                    sized = message(
                         "{keys} sized to {gauge} {units}",
                         keys=inner,
                         gauge=written(f"{other:g}"),
                         units=now.design.units,
                     )
-                    yield (*changes, *more), f"{words}; {sized}"
+                    yield (*changes, *more), (*words, sized)
                     return
     yield changes, words
 
@@ -146,10 +146,10 @@ def _inner_key(data: Data) -> str:
     return str(inner.pop()) if len(inner) == 1 and not inner & others else ""
 
 
-def _words(data: Data, changes: tuple[Put, ...]) -> str:
+def _words(data: Data, changes: tuple[Put, ...]) -> tuple[Message, ...]:
     """`straight runs of 3 become 4`, `rings 9 to 10`."""
-    runs: dict[str, None] = {}
-    counts: dict[str, None] = {}
+    runs: dict[Message, None] = {}
+    counts: dict[Message, None] = {}
     for change in changes:
         before: Any = data
         for step in change.at:
@@ -160,16 +160,16 @@ def _words(data: Data, changes: tuple[Put, ...]) -> str:
             first = change.at[-1]
             assert isinstance(first, int)
             after = change.value["repeat"] if isinstance(change.value, dict) else 1
-            runs[first_to_last(whole(change.last - first + 1), whole(after))] = None
+            runs[message(FIRST_TO_LAST, first=change.last - first + 1, last=after)] = None
         elif change.at[-1] == "repeat":
-            runs[first_to_last(str(before), str(change.value))] = None
+            runs[message(FIRST_TO_LAST, first=str(before), last=str(change.value))] = None
         else:
-            one = say(
+            one = message(
                 "{key} {before} to {after}",
                 key=str(change.at[-1]),
                 before=written(str(before)),
                 after=written(str(change.value)),
             )
             counts[one] = None
-    said = [say("straight runs from {runs}", runs=", ".join(runs))] if runs else []
-    return ", ".join([*said, *counts])
+    told = [message("straight runs from {runs}", runs=listing(runs))] if runs else []
+    return (*told, *counts)

@@ -7,28 +7,29 @@ from dataclasses import dataclass
 from typing import Any
 
 from buildplan.evaluation.measured import Measured, first_mistake, measure
-from buildplan.language.speaking import spoken_voice
+from buildplan.language.messages import Message, message
+from buildplan.language.told import ToldError
 from buildplan.source.file_changes import changed_data
 from buildplan.source.suggestions import Put
 
-Trial = tuple[tuple[Put, ...], str]
-"""Changes to try, and what they change in words."""
+Trial = tuple[tuple[Put, ...], tuple[Message, ...]]
+"""Changes to try, and what they change."""
 
 
 @dataclass(frozen=True)
 class Way:
     """One way to another height: the changes in the file and what comes of them; or, with
-    nothing measured, why it cannot be had. `words` say what changes."""
+    nothing measured, why it cannot be had. `words` say what changes, one thing each."""
 
     by: str
     changes: tuple[Put, ...] = ()
     measured: Measured | None = None
-    words: str = ""
-    why_not: str = ""
+    words: tuple[Message, ...] = ()
+    why_not: Message | None = None
 
 
-class NotHadError(Exception):
-    """A way that does not work; its words say why."""
+class NotHadError(ToldError):
+    """A way that does not work; `told` says why."""
 
 
 def nearest(
@@ -39,16 +40,16 @@ def nearest(
 ) -> Way:
     """Of the changes to try, those that pass and come nearest to the height."""
     found: list[Way] = []
-    why_not, voice = "", spoken_voice()
+    why_not = message("nothing that could be tried is left")
     for changes, words in trials:
         made = changed_data(data, changes)
         mistake = first_mistake(made)
         if mistake is not None:
-            why_not = voice.tell(mistake)
+            why_not = mistake
             continue
         measured = measure(made)
         if measured.problem:
-            why_not = voice.say("solved, {problem}", problem=measured.problem)
+            why_not = message("solved, {problem}", problem=measured.problem)
         else:
             found.append(Way(by, changes, measured, words))
     if not found:

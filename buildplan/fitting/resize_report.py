@@ -9,8 +9,9 @@ from buildplan.design.translating import translated_design
 from buildplan.evaluation.measured import Measured
 from buildplan.fitting.resize_options import Way
 from buildplan.instructions.times import duration
-from buildplan.language.grammar import capital, sentences
-from buildplan.language.speaking import mark, say, spoken, spoken_voice
+from buildplan.language.messages import mark
+from buildplan.language.phrases import capital, sentences
+from buildplan.language.voice import Voice
 
 NAMES: Mapping[str, str] = {
     "gauge": mark("by gauge"),
@@ -19,27 +20,29 @@ NAMES: Mapping[str, str] = {
 }
 
 
-def resize_report(now: Measured, ways: Sequence[Way], height_m: float, units: Units) -> str:
+def resize_report(
+    now: Measured, ways: Sequence[Way], height_m: float, units: Units, voice: Voice
+) -> str:
     """A table of the ways that work, with what each costs and reaches, sizes in `units`; then why
     others do not."""
     head = (
         "",
-        say("height"),
-        say("width"),
-        say("balloons"),
-        say("work"),
-        say("what changes"),
+        voice.say("height"),
+        voice.say("width"),
+        voice.say("balloons"),
+        voice.say("work"),
+        voice.say("what changes"),
     )
-    rows = [head, _row(say("as it is"), now, "", units)]
+    rows = [head, _row(voice.say("as it is"), now, "", units, voice)]
     rows += [
-        _row(_name(way, now), way.measured, way.words, units)
+        _row(_name(way, now, voice), way.measured, _changes(way, voice), units, voice)
         for way in ways
         if way.measured is not None
     ]
     widths = [max(len(row[i]) for row in rows) for i in range(len(head))]
-    to_be = say(
+    to_be = voice.say(
         "{piece}, to be {height} high",
-        piece=translated_design(now.design, spoken()).name,
+        piece=translated_design(now.design, voice.language).name,
         height=size_words(height_m, units),
     )
     lines = [to_be, ""]
@@ -47,44 +50,51 @@ def resize_report(now: Measured, ways: Sequence[Way], height_m: float, units: Un
         cells = [word.ljust(width) for word, width in zip(row, widths, strict=True)]
         lines.append("  ".join(cells).rstrip())
     not_had = [
-        say("{way} it cannot be had: {why}", way=capital(_name(way, now)), why=way.why_not)
+        voice.say(
+            "{way} it cannot be had: {why}", way=capital(_name(way, now, voice)), why=way.why_not
+        )
         for way in ways
-        if way.why_not
+        if way.why_not is not None
     ]
     if not_had:
         lines += ["", *not_had]
-    lines += ["", say("Sizes are those of the solved shape; sizes and times are estimates.")]
+    lines += ["", voice.say("Sizes are those of the solved shape; sizes and times are estimates.")]
     return "\n".join(lines)
 
 
-def _name(way: Way, now: Measured) -> str:
+def _changes(way: Way, voice: Voice) -> str:
+    """What changes, one thing after another."""
+    return "; ".join(voice.tell(words) for words in way.words)
+
+
+def _name(way: Way, now: Measured, voice: Voice) -> str:
     fewer = way.by == "cells" and way.measured and way.measured.balloons < now.balloons
-    return say("by fewer cells") if fewer else say(NAMES[way.by])
+    return voice.say("by fewer cells") if fewer else voice.say(NAMES[way.by])
 
 
-def _row(name: str, one: Measured, words: str, units: Units) -> tuple[str, ...]:
+def _row(name: str, one: Measured, words: str, units: Units, voice: Voice) -> tuple[str, ...]:
     return (
         name,
-        spoken_voice().tell(size_words(one.height_m, units)),
-        spoken_voice().tell(size_words(one.width_m, units)),
+        voice.tell(size_words(one.height_m, units)),
+        voice.tell(size_words(one.width_m, units)),
         str(one.balloons),
-        duration(spoken_voice(), one.minutes),
+        duration(voice, one.minutes),
         words,
     )
 
 
-def heading(way: Way, now: Measured, source: str, units: Units) -> str:
+def heading(way: Way, now: Measured, source: str, units: Units, voice: Voice) -> str:
     """What stands on top of the resized file: where it comes from, and what must be looked at
     again."""
     assert way.measured is not None
-    words = say(
+    words = voice.say(
         "{way}, from {file}: {height} high instead of {before} (buildplan resize).",
-        way=capital(_name(way, now)),
+        way=capital(_name(way, now, voice)),
         file=source,
         height=size_words(way.measured.height_m, units),
         before=size_words(now.height_m, units),
     )
     prices = now.design.prices or now.design.pack_prices
     if way.by == "balloon" and prices:
-        return sentences(words, say("Prices are still those of the old size."))
+        return sentences(words, voice.say("Prices are still those of the old size."))
     return words

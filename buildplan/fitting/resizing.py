@@ -20,8 +20,7 @@ from buildplan.evaluation.measured import Measured, first_mistake
 from buildplan.fitting.more_cells import by_cells
 from buildplan.fitting.resize_options import NotHadError, Trial, Way, nearest
 from buildplan.framework.balloon_kinds import BALLOON_KINDS
-from buildplan.language.grammar import listed, written
-from buildplan.language.speaking import mark, say
+from buildplan.language.messages import Message, listing, mark, message, written
 from buildplan.source.balloons import Balloon
 from buildplan.source.file_changes import changed_data
 from buildplan.source.suggestions import Put
@@ -43,7 +42,7 @@ def _whole_design(data: Mapping[str, Any]) -> None:
     parts = (data["build"].get("assembly") or {}).get("parts", [])
     if any(part.get("design") for part in parts):
         raise NotHadError(
-            say("its parts are designs of their own: resize those, and tie them again")
+            message("its parts are designs of their own: resize those, and tie them again")
         )
 
 
@@ -58,7 +57,7 @@ def by_gauge(data: Mapping[str, Any], now: Measured, height_m: float) -> Way:
         numbers = [n for n in numbers if least <= balloon.inflate_to * _scale(now, n) <= most]
         if not numbers:
             raise NotHadError(
-                say(
+                message(
                     "{key} is a {nominal} {units} link and would be sized to {gauge} {units}; it "
                     "takes {least} to {most}",
                     key=key,
@@ -108,18 +107,18 @@ def by_balloon(data: Mapping[str, Any], now: Measured, height_m: float) -> Way:
         fitting = [s for s in sizes if LEAST_SHARE <= gauge / s <= MOST_SHARE]
         if not fitting:
             raise NotHadError(
-                say(
+                message(
                     "no size of link balloon is near: {key} would be sized to {gauge} {units}, and "
                     "links are of {sizes} {units}",
                     key=key,
                     gauge=written(f"{gauge:.3g}"),
                     units=units,
-                    sizes=listed([written(f"{size:g}") for size in sizes]),
+                    sizes=listing(written(f"{size:g}") for size in sizes),
                 )
             )
         bags[key] = min(fitting, key=lambda size: abs(gauge / size - USUAL_SHARE))
     if all(bags[key] == balloon.nominal for key, balloon in links.items()):
-        raise NotHadError(say("the balloons that it has are the nearest size; see by gauge"))
+        raise NotHadError(message("the balloons that it has are the nearest size; see by gauge"))
     for key, balloon in now.design.balloons.items():
         if not balloon.is_strut:
             gauge = balloon.inflate_to * factor
@@ -191,7 +190,7 @@ def _gauge_words(
     changes: Sequence[Put],
     bags: Mapping[str, float],
     units: Units,
-) -> str:
+) -> tuple[Message, ...]:
     """`long, cross: 8 to 8 1/2 in; lock: 3.5 to 3.75 in`."""
     alike: dict[tuple[str, str, str], list[str]] = {}
     for change in changes:
@@ -199,18 +198,23 @@ def _gauge_words(
         if change.at[0] == "balloons" and name == "inflate_to":
             bag = (balloons[key].kind, f"{bags[key]:g}") if key in bags else ("", "")
             alike.setdefault((f"{change.value:g}", *bag), []).append(key)
-    said = [_sized_words(keys, *sizes, units) for sizes, keys in alike.items()]
-    return "; ".join(said) or say("as it is")
+    told = tuple(_sized_words(keys, *sizes, units) for sizes, keys in alike.items())
+    return told or (message("as it is"),)
 
 
-def _sized_words(keys: Sequence[str], gauge: str, kind: str, bag: str, units: Units) -> str:
+def _sized_words(keys: Sequence[str], gauge: str, kind: str, bag: str, units: Units) -> Message:
     """`long, cross sized to 8.5 in`; with the kind of balloon and its bag's size if it is new."""
     if not kind:
-        message = mark("{keys} sized to {gauge} {units}")
+        text = mark("{keys} sized to {gauge} {units}")
     else:
-        message = BALLOON_KINDS[kind].words.sized_anew
-    sizes = {"gauge": written(gauge), "bag": written(bag) if bag else ""}
-    return say(message, keys=", ".join(keys), units=units, **sizes)
+        text = BALLOON_KINDS[kind].words.sized_anew
+    return message(
+        text,
+        keys=", ".join(keys),
+        units=units,
+        gauge=written(gauge),
+        bag=written(bag) if bag else "",
+    )
 
 
 WAYS: Mapping[str, Callable[[Mapping[str, Any], Measured, float], Way]] = {
@@ -231,4 +235,4 @@ def one_way(by: str, data: Mapping[str, Any], now: Measured, height_m: float) ->
     try:
         return WAYS[by](data, now, height_m)
     except NotHadError as error:
-        return Way(by, why_not=str(error))
+        return Way(by, why_not=error.told)

@@ -75,6 +75,11 @@ def listing(items: Iterable[Value], style: Style = "standard") -> Listing:
     return Listing(tuple(items), style)
 
 
+def written(digits: str) -> Decimal:
+    """A number in Python's digits, with as many places as they have: `0.25`."""
+    return Decimal(float(digits), len(digits.partition(".")[2]))
+
+
 def mark(text: str) -> str:
     """The text itself: it goes into the catalogues, and is made a message of later."""
     return text

@@ -25,7 +25,6 @@ from buildplan.business.quoting.quote_words import quote_rows
 from buildplan.design.model import Rates
 from buildplan.design.reading import read_brand
 from buildplan.document.paper import PAPERS, Paper, mm
-from buildplan.language.speaking import speaking
 from buildplan.language.voice import Voice
 
 A4 = PAPERS["a4"]
@@ -59,9 +58,8 @@ def pages(data: bytes) -> list[str]:
 @pytest.mark.parametrize("language", ["en", "es"])
 def test_it_is_one_accessible_page(book: Book, paper: Paper, language: str, tmp_path: Path) -> None:
     """pdfua (a subset of ISO 14289-1): no rule has a finding."""
-    with speaking(language):
-        made = offer(book, priced(book), "Zed", 30)
-        data = print_quote(made, paper, BRAND, Voice(language))
+    made = offer(book, priced(book), "Zed", 30)
+    data = print_quote(made, paper, BRAND, Voice(language))
     assert len(pages(data)) == 1
     with pypdfium2.PdfDocument(data) as document:
         words = document[0].get_textpage()

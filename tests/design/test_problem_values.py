@@ -8,7 +8,6 @@ from design_texts import RING, changed, only_problem
 
 from buildplan.business.buying.money import MoneyKind
 from buildplan.business.copies.brand import BrandKind
-from buildplan.language.speaking import speaking
 from buildplan.language.voice import Voice
 from buildplan.sequence.reach import ReachKind
 from buildplan.shape.kinds import ShapeKind
@@ -19,13 +18,9 @@ from buildplan.source.suggestions import Put, suggestion_words
 OF_ALL_ROOMS = (FileKind, ShapeKind, ReachKind, MoneyKind, BrandKind)
 
 
-def test_a_problem_is_the_same_value_whatever_language_is_spoken() -> None:
-    text = changed(RING, ("fan]", "tip]"))
-    in_english = only_problem(text)
-    with speaking("es"):
-        in_spanish = only_problem(text)
-    assert in_english == in_spanish
-    assert in_words(in_english, Voice("en")) != in_words(in_english, Voice("es"))
+def test_one_problem_is_said_in_any_language() -> None:
+    problem = only_problem(changed(RING, ("fan]", "tip]")))
+    assert in_words(problem, Voice("en")) != in_words(problem, Voice("es"))
 
 
 def test_codes_are_words_of_small_letters_and_stand_for_one_thing_each() -> None:

@@ -14,6 +14,7 @@ from buildplan.design.measures import Units
 from buildplan.design.starting import design_text, file_stem
 from buildplan.design.wishes import GAUGE_STEP, TALL, USUAL_GAUGE, Wish
 from buildplan.framework.counts import ring_lengths
+from buildplan.language.voice import Voice
 from buildplan.shape.finding import find_shape
 from buildplan.source.colour_names import hex_of
 
@@ -21,14 +22,14 @@ from buildplan.source.colour_names import hex_of
 @pytest.mark.parametrize("units", ["in", "cm"])
 @pytest.mark.parametrize("piece", PIECES)
 def test_the_usual_of_each_piece_is_read(piece: str, units: Units) -> None:
-    design = read(design_text(Wish("Evening", piece, units)))
+    design = read(design_text(Wish("Evening", piece, units), Voice()))
     assert (design.name, design.units) == ("Evening", units)
     assert build_framework(design).links
 
 
 @pytest.mark.parametrize("piece", PIECES)
 def test_its_colour_pattern_serves_once_the_hash_is_taken_away(piece: str) -> None:
-    text = design_text(Wish("Evening", piece))
+    text = design_text(Wish("Evening", piece), Voice())
     coloured = piece not in ("globe", "entrance", "sign")
     assert ("# colour_pattern" in text) == coloured
     design = read(text.replace("# colour_pattern", "colour_pattern"))
@@ -50,7 +51,7 @@ def test_what_is_asked_for_is_written_rightly_or_refused(
     gauge = steps * GAUGE_STEP[units]
     wish = Wish("Evening", piece, units, points, links * gauge, gauge)
     try:
-        text = design_text(wish)
+        text = design_text(wish, Voice())
     except ValueError:
         return
     assert not problems(text), "what is written passes the check"
@@ -58,11 +59,11 @@ def test_what_is_asked_for_is_written_rightly_or_refused(
 
 def test_a_star_has_its_points_and_a_frame_four_corners() -> None:
     for points in STAR_WIDTH:
-        framework = build_framework(read(design_text(Wish("Star", "star", points=points))))
+        framework = build_framework(read(design_text(Wish("Star", "star", points=points), Voice())))
         names = [cell.name for cell in framework.cells]
         assert names.count("tip") == names.count("dip") == points
         assert len(set(ring_lengths(framework))) == 1, "a tip and a dip for each point"
-    framework = build_framework(read(design_text(Wish("Frame", "frame"))))
+    framework = build_framework(read(design_text(Wish("Frame", "frame"), Voice())))
     assert [cell.name for cell in framework.cells].count("tip") == 4
 
 
@@ -73,7 +74,7 @@ def test_a_star_has_its_points_and_a_frame_four_corners() -> None:
 )
 def test_a_piece_is_about_as_large_as_was_asked(piece: str, size: float, step: float) -> None:
     """Within half of what one cell more or less makes, by the solved shape."""
-    design = read(design_text(Wish("Evening", piece, size=size)))
+    design = read(design_text(Wish("Evening", piece, size=size), Voice()))
     feet = tuple(design.stand_on or ())
     shape = find_shape(build_framework(design), stand_on=feet)
     length_m = shape.height_m if piece in TALL else shape.width_m
@@ -84,12 +85,12 @@ def test_a_piece_is_about_as_large_as_was_asked(piece: str, size: float, step: f
 
 
 def test_colours_by_name_or_by_number() -> None:
-    text = design_text(Wish("Star", "star", colours=("Leaf Green", " #A1B2C3", "gold")))
+    text = design_text(Wish("Star", "star", colours=("Leaf Green", " #A1B2C3", "gold")), Voice())
     balloons = read(text).balloons
     assert balloons["long"].colour == hex_of("leaf green")
     assert balloons["cross"].colour == "#A1B2C3"
     assert (balloons["lock"].colour, balloons["lock"].label) == (hex_of("gold"), "gold")
-    one = read(design_text(Wish("Star", "star", colours=("red",)))).balloons
+    one = read(design_text(Wish("Star", "star", colours=("red",)), Voice())).balloons
     assert {balloon.label for balloon in one.values()} == {"red"}
 
 
@@ -111,16 +112,16 @@ def test_colours_by_name_or_by_number() -> None:
 )
 def test_what_cannot_be_had_is_told_with_what_can(wish: Wish, words: str) -> None:
     with pytest.raises(ValueError, match=words):
-        design_text(wish)
+        design_text(wish, Voice())
 
 
 @pytest.mark.parametrize("name", ['Say "hello"', "Star: one", "# one", "Étoile", "yes", "1"])
 def test_any_name_is_kept(name: str) -> None:
-    assert read(design_text(Wish(name, "star"))).name == name
+    assert read(design_text(Wish(name, "star"), Voice())).name == name
 
 
 def test_the_file_is_commented_and_its_comments_can_be_let_in() -> None:
-    text = design_text(Wish("Star", "star"))
+    text = design_text(Wish("Star", "star"), Voice())
     assert sum("#" in line for line in text.splitlines()) > 10
     # the keys behind comments at its end are right as they stand
     let_in = "\n".join(

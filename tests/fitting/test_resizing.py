@@ -18,6 +18,7 @@ from buildplan.evaluation.measured import Measured, measure
 from buildplan.fitting.resize_options import Way
 from buildplan.fitting.resizing import WAYS, one_way
 from buildplan.framework.counts import balloon_counts
+from buildplan.language.voice import Voice
 from buildplan.patterns.course import expand_course
 from buildplan.patterns.tube_keys import Tube
 from buildplan.source.file_changes import changed_data, changed_text
@@ -152,7 +153,8 @@ def test_an_arch_still_stands_on_its_ends() -> None:
 def test_why_a_way_does_not_work(file: str, by: str, factor: float, says: str) -> None:
     _, way = resized((DESIGNS / f"{file}.yaml").read_text("utf-8"), by, factor)
     assert way.measured is None
-    assert says in way.why_not
+    assert way.why_not is not None
+    assert says in Voice().tell(way.why_not)
 
 
 def test_measured_lengths_go_with_the_gauge() -> None:

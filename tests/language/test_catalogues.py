@@ -15,7 +15,7 @@ from babel import Locale
 from babel.messages.catalog import Catalog, Message
 from babel.messages.pofile import read_po
 
-from buildplan.language.speaking import CATALOGUES, DOMAIN, ENGLISH, LOCALES
+from buildplan.language.voice import CATALOGUES, DOMAIN, ENGLISH, LOCALES
 
 SCRIPT = Path(__file__).parent.parent.parent / ".ci" / "catalogues"
 OTHERS = [language for language in LOCALES if language != ENGLISH]

@@ -16,7 +16,7 @@ from buildplan.framework.assembly import Spacer, build_assembly
 from buildplan.framework.model import Framework, Part
 from buildplan.instructions.model import Figures, Side, Span
 from buildplan.instructions.telling import tell_steps
-from buildplan.language.grammar import listed, number_ranges
+from buildplan.language.phrases import number_ranges
 from buildplan.language.voice import Voice
 from buildplan.sequence.directions import Direction
 from buildplan.sequence.model import Kind
@@ -186,6 +186,6 @@ def test_measured_rings_and_sides_are_told_with_their_range() -> None:
 
 
 def test_lists_and_ranges() -> None:
-    assert listed(["A"]) == "A"
-    assert listed(["A", "B", "C"]) == "A, B and C"
-    assert number_ranges([1, 2, 3, 4, 6, 8, 9]) == "1 to 4, 6, 8 and 9"
+    assert Voice().listed(["A"]) == "A"
+    assert Voice().listed(["A", "B", "C"]) == "A, B and C"
+    assert number_ranges(Voice(), [1, 2, 3, 4, 6, 8, 9]) == "1 to 4, 6, 8 and 9"
