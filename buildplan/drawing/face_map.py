@@ -3,21 +3,21 @@ back behind it, up and to the right."""
 
 from __future__ import annotations
 
-from buildplan.drawing.fonts import text_width
-from buildplan.drawing.line_art import INK, PAPER, TYPE, between
+from buildplan.drawing.line_art import between
+from buildplan.drawing.map_legend import Item, Sign, chain_items, legend
 from buildplan.drawing.map_style import (
     BRACE,
     SHARED,
     SINGLE,
     LinkStyle,
+    brace_number,
     chain_style,
     joint_marks,
     joint_radius,
-    legend,
     link_marks,
 )
 from buildplan.drawing.map_words import chains_words, ties_words
-from buildplan.drawing.marks import Ink, Label, Mark, Picture, Point, Polyline
+from buildplan.drawing.marks import Mark, Picture, Point
 from buildplan.framework.model import Framework, Link, Role
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
@@ -52,7 +52,8 @@ def face_map(framework: Framework, width: float, height: float, voice: Voice) ->
             spots[joint], radius, joint, skipped=not braced, locked=locked, repeat=False
         )
     for brace in framework.braces:
-        marks += _number(between(spots[brace.section[0]], spots[brace.section[1]]), brace.number)
+        middle = between(spots[brace.section[0]], spots[brace.section[1]])
+        marks += brace_number(middle, str(brace.number))
     top = max(y for _, y in spots.values()) + margin
     return Picture(width, top, tuple(marks), _alt(framework, voice))
 
@@ -76,31 +77,31 @@ def _style(framework: Framework, link: Link) -> LinkStyle:
     return chain_style(next(i for i, links in enumerate(ids) if link.id in links))
 
 
-def _number(at: Point, number: int) -> list[Mark]:
-    """A brace's number on its front balloon."""
-    x, y = at
-    half = text_width(str(number), TYPE, bold=True) / 2 + 2
-    box = ((x - half, y - 5), (x + half, y - 5), (x + half, y + 5), (x - half, y + 5))
-    return [
-        Polyline(box, Ink(fill=PAPER, stroke=INK, width=0.7), closed=True),
-        Label((x, y - TYPE * 0.36), str(number), TYPE, INK, bold=True),
+def _legend_items(framework: Framework, voice: Voice) -> list[Item]:
+    braced = {joint for brace in framework.braces for joint in brace.section}
+    items: list[Item] = [(Sign.JOINT, voice.say_in("legend", "joint"))]
+    if set(framework.joints) - braced:
+        items.append((Sign.SKIPPED, voice.say_in("legend", "joint that no brace reaches")))
+    if framework.locks:
+        items.append((Sign.LOCK, voice.say_in("legend", "lock")))
+    named = [
+        voice.say_in(
+            "legend",
+            "chain {letter}, {place}",
+            letter=long.letter,
+            place=voice.tell(long.where),
+        )
+        for long in framework.chains
     ]
-
-
-def _legend_items(framework: Framework, voice: Voice) -> list[tuple[str, str]]:
-    items = [
-        ("joint", voice.say_in("legend", "joint")),
-        ("skipped", voice.say_in("legend", "joint that no brace reaches")),
-        ("lock", voice.say_in("legend", "lock")),
-    ]
-    for i, long in enumerate(framework.chains):
-        place = voice.tell(long.where)
-        words = voice.say_in("legend", "chain {letter}, {place}", letter=long.letter, place=place)
-        items.append((str(i), words))
-    items.append(("brace", voice.say_in("legend", "brace balloon")))
+    items += chain_items(framework, named, voice)
+    if framework.braces:
+        items.append((BRACE, voice.say_in("legend", "brace balloon")))
+        items.append((Sign.NUMBER, voice.say_in("legend", "number of a brace")))
     if any(brace.shared for brace in framework.braces):
-        items.append(("shared", voice.say_in("legend", "brace balloon that two braces share")))
-    return [*items, ("single", voice.say_in("legend", "single"))]
+        items.append((SHARED, voice.say_in("legend", "brace balloon that two braces share")))
+    if framework.singles:
+        items.append((SINGLE, voice.say_in("legend", "single")))
+    return items
 
 
 def _alt(framework: Framework, voice: Voice) -> str:

@@ -18,11 +18,11 @@ import numpy as np
 
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.line_art import INK, PAPER, SOFT, TYPE, between
+from buildplan.drawing.map_legend import Item, Sign, chain_items, legend
 from buildplan.drawing.map_style import (
     chain_style,
     joint_marks,
     joint_radius,
-    legend,
     link_marks,
 )
 from buildplan.drawing.marks import Curve, Ink, Label, Mark, Picture, Point, Polyline
@@ -56,19 +56,20 @@ def graph_map(
     return _chain_rows(framework, width, height, voice)
 
 
-def _legend_items(framework: Framework, voice: Voice) -> list[tuple[str, str]]:
-    items = [("joint", voice.say_in("legend", "joint"))]
+def _legend_items(framework: Framework, voice: Voice) -> list[Item]:
+    items: list[Item] = [(Sign.JOINT, voice.say_in("legend", "joint"))]
     if framework.locks:
-        items.append(("lock", voice.say_in("legend", "lock")))
-    for i, chain in enumerate(framework.chains[:12]):
-        words = voice.say_count(
+        items.append((Sign.LOCK, voice.say_in("legend", "lock")))
+    named = [
+        voice.say_count(
             "chain {letter} ({number} balloon)",
             "chain {letter} ({number} balloons)",
             len(chain.chain.links),
             letter=chain.letter,
         )
-        items.append((str(i), words))
-    return items
+        for chain in framework.chains
+    ]
+    return [*items, *chain_items(framework, named, voice)]
 
 
 def _layouts(framework: Framework) -> list[Layout]:
@@ -244,7 +245,10 @@ def _chain_rows(
             rows.append((letter, number, walk[first : first + fit]))
     items = [
         *_legend_items(framework, voice),
-        ("repeat", voice.say_in("legend", "joint shown before: chains meet here")),
+        (
+            Sign.SHOWN_BEFORE,
+            voice.say_in("legend", "joint shown before: chains meet here"),
+        ),
     ]
     key_height, key = legend(items, width)
     lines = _beside(rows, width, left + 2 * radius + ROW_GAP, step)

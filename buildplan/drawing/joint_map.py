@@ -11,10 +11,11 @@ from dataclasses import replace
 
 from buildplan.drawing.face_map import face_map
 from buildplan.drawing.graph_map import graph_map
-from buildplan.drawing.map_grid import ROW_GAPS, strip_grid, strip_height
+from buildplan.drawing.map_grid import ROW_GAPS, StripGrid, strip_grid, strip_height
 from buildplan.drawing.map_layout import TubePlan
+from buildplan.drawing.map_legend import Item, Sign, chain_items, legend
 from buildplan.drawing.map_strips import StripDrawing
-from buildplan.drawing.map_style import joint_radius, legend
+from buildplan.drawing.map_style import BRACE, SHARED, SINGLE, joint_radius
 from buildplan.drawing.map_words import map_words
 from buildplan.drawing.marks import Picture
 from buildplan.framework.model import Framework
@@ -47,7 +48,8 @@ def joint_map(
         return (face_map(framework, width, height, voice),)
     if not framework.cells:
         return graph_map(framework, width, height, voice)
-    key_height, key = legend(_legend_items(framework, voice), width)
+    items = _legend_items(strip_grid(framework, width, height, voice))
+    key_height, key = legend(items, width)
     apart = _leaves_no_strip(framework, height, key_height)
     grid = strip_grid(framework, width, height if apart else height - key_height, voice)
     foot = 0.0 if apart else key_height
@@ -64,9 +66,8 @@ def joint_map(
         words = map_words(grid.plan, strips, sheet + 1, grid.sheets, voice)
         pictures.append(Picture(width, tall, tuple(marks), words))
     if apart:
-        words = voice.say(
-            "Key of the joint map: {signs}.", signs=voice.listed(_key_words(framework, voice))
-        )
+        signs = voice.listed([told for _, told in items])
+        words = voice.say("Key of the joint map: {signs}.", signs=signs)
         pictures.append(Picture(width, key_height, tuple(key), words))
     return tuple(pictures)
 
@@ -77,23 +78,23 @@ def _leaves_no_strip(framework: Framework, height: float, key_height: float) -> 
     return strip <= height < strip + key_height
 
 
-def _key_words(framework: Framework, voice: Voice) -> list[str]:
-    return [words for _, words in _legend_items(framework, voice)]
-
-
-def _legend_items(framework: Framework, voice: Voice) -> list[tuple[str, str]]:
-    items = [("joint", voice.say_in("legend", "joint"))]
+def _legend_items(grid: StripGrid) -> list[Item]:
+    framework, voice = grid.framework, grid.voice
+    items: list[Item] = [(Sign.JOINT, voice.say_in("legend", "joint"))]
     if any(cell.skipped for cell in framework.cells):
-        items.append(("skipped", voice.say_in("legend", "skipped joint: no brace")))
-    items.append(("repeat", voice.say_in("legend", "drawn again")))
+        items.append((Sign.SKIPPED, voice.say_in("legend", "skipped joint: no brace")))
+    if grid.draws_again:
+        items.append((Sign.AGAIN, voice.say_in("legend", "drawn again")))
     if framework.locks:
-        items.append(("lock", voice.say_in("legend", "lock")))
-    for i, chain in enumerate(framework.chains):
-        items.append((str(i), voice.say_in("legend", "chain {letter}", letter=chain.letter)))
-    items.append(("way", voice.say_in("legend", "from joint 1 to joint 2")))
-    items.append(("brace", voice.say_in("legend", "brace balloon")))
+        items.append((Sign.LOCK, voice.say_in("legend", "lock")))
+    named = [
+        voice.say_in("legend", "chain {letter}", letter=chain.letter) for chain in framework.chains
+    ]
+    items += chain_items(framework, named, voice)
+    items.append((Sign.WAY, voice.say_in("legend", "from joint 1 to joint 2")))
+    items.append((BRACE, voice.say_in("legend", "brace balloon")))
     if any(brace.shared for brace in framework.braces):
-        items.append(("shared", voice.say_in("legend", "brace balloon that two braces share")))
+        items.append((SHARED, voice.say_in("legend", "brace balloon that two braces share")))
     if framework.singles:
-        items.append(("single", voice.say_in("legend", "single")))
+        items.append((SINGLE, voice.say_in("legend", "single")))
     return items

@@ -45,6 +45,13 @@ class StripGrid:
         """Height of one strip with the gap below it."""
         return strip_height(self.plan, self.radius, self.row_gap)
 
+    @property
+    def draws_again(self) -> bool:
+        """Whether anything is drawn a second time: the first row at the foot, or a section where
+        a strip begins or a closed tube ends."""
+        framework = self.framework
+        return len(framework.chains) > 2 or framework.closed or len(self.strips) > 1
+
     def sheet_of(self, strip: int) -> int:
         """The sheet, from 0, that a strip is on."""
         return strip // self.per_sheet

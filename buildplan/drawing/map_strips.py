@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from itertools import islice, pairwise
 
 from buildplan.drawing.fonts import text_width
-from buildplan.drawing.line_art import INK, PALE, PAPER, SOFT, TYPE
+from buildplan.drawing.line_art import INK, PALE, SOFT, TYPE
 from buildplan.drawing.map_grid import FACE_GAPS, HEAD, StripGrid, place_lines, side_names
 from buildplan.drawing.map_layout import Place, PlanLine, Strip
 from buildplan.drawing.map_style import (
@@ -15,6 +15,7 @@ from buildplan.drawing.map_style import (
     SHARED,
     SINGLE,
     LinkStyle,
+    brace_number,
     chain_style,
     joint_marks,
     link_marks,
@@ -207,12 +208,8 @@ class StripDrawing:
 
 def _flag(at: Point, brace: int, joint: Point, again: bool) -> list[Mark]:
     """A brace's number over the plan, and the line that leads to its joint in the top row."""
-    x, y = at
-    text = str(brace)
-    half = text_width(text, TYPE, bold=True) / 2 + 3
-    box = ((x - half, y - 6), (x + half, y - 6), (x + half, y + 6), (x - half, y + 6))
+    leader = ((at[0], at[1] - 6), joint)
     return [
-        Polyline(((x, y - 6), joint), Ink(stroke=PALE if again else SOFT, width=0.6)),
-        Polyline(box, Ink(fill=PAPER, stroke=PALE if again else INK, width=0.8), closed=True),
-        Label((x, y - TYPE * 0.36), text, TYPE, SOFT if again else INK, bold=True),
+        Polyline(leader, Ink(stroke=PALE if again else SOFT, width=0.6)),
+        *brace_number(at, str(brace), again=again),
     ]

@@ -1,4 +1,4 @@
-"""What the signs of a joint map look like, and their key."""
+"""What the signs of a joint map look like."""
 
 from __future__ import annotations
 
@@ -8,7 +8,6 @@ from dataclasses import dataclass
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.line_art import INK, PALE, PAPER, SOFT, TYPE, disc, lock_mark
 from buildplan.drawing.marks import Ink, Label, Mark, Point, Polyline
-from buildplan.drawing.way_round import pointed
 from buildplan.framework.model import Framework
 
 JOINT_FILL = "#2E4756"
@@ -64,7 +63,7 @@ def joint_marks(
 ) -> list[Mark]:
     """A joint with its label: dark; open when no brace reaches it; pale when drawn again."""
     if repeat:
-        rim = Ink(stroke=PALE, width=0.8, dash=(2, 1.5) if skipped else ())
+        rim = Ink(stroke=PALE, width=0.8)
         return [*disc(at, radius, label, PAPER if skipped else REPEAT_FILL, SOFT, rim)]
     if skipped:
         marks = [*disc(at, radius, label, PAPER, INK, Ink(stroke=INK, width=1.3))]
@@ -76,41 +75,18 @@ def joint_marks(
     return marks
 
 
-def _sample(kind: str, at: Point) -> list[Mark]:
-    x, y = at
-    if kind in ("joint", "skipped", "repeat"):
-        return joint_marks(
-            (x + 13, y), 7.0, "", skipped=kind == "skipped", locked=False, repeat=kind == "repeat"
-        )
-    if kind == "lock":
-        return [*lock_mark((x + 13, y), LOCK_RADIUS, -45)]
-    if kind == "way":
-        return pointed([(x, y), (x + 26, y)])
-    styles = {"brace": BRACE, "shared": SHARED, "single": SINGLE}
-    style = styles.get(kind) or chain_style(int(kind))
-    return link_marks((x, y), (x + 26, y), style)
+def brace_number(at: Point, number: str, *, again: bool = False) -> list[Mark]:
+    """A brace's number in its box; pale when it is drawn again."""
+    half = text_width(number, TYPE, bold=True) / 2 + 3
+    at_foot = (at[0], at[1] - TYPE * 0.36)
+    return [
+        number_box(at, half, PALE if again else INK),
+        Label(at_foot, number, TYPE, SOFT if again else INK, bold=True),
+    ]
 
 
-def legend(items: list[tuple[str, str]], width: float) -> tuple[float, list[Mark]]:
-    """The key, laid out in rows from the picture's foot: its height, and its marks.
-
-    `items` are (kind, words); kinds are joint, skipped, repeat, lock, brace, shared, single, way,
-    or a long chain's number.
-    """
-    gap, sample, line = 16.0, 31.0, 17.0
-    rows: list[list[tuple[str, str, float]]] = [[]]
-    x = 0.0
-    for kind, words in items:
-        wide = sample + text_width(words, TYPE)
-        if rows[-1] and x + wide > width:
-            rows.append([])
-            x = 0.0
-        rows[-1].append((kind, words, x))
-        x += wide + gap
-    marks: list[Mark] = []
-    for i, row in enumerate(rows):
-        y = line * (len(rows) - 1 - i) + line / 2
-        for kind, words, left in row:
-            marks += _sample(kind, (left, y))
-            marks.append(Label((left + sample, y - TYPE * 0.35), words, TYPE, INK, anchor="start"))
-    return line * len(rows), marks
+def number_box(at: Point, half_width: float, stroke: str = INK) -> Mark:
+    """The box that a brace's number stands in."""
+    (x, y), half = at, half_width
+    box = ((x - half, y - 6), (x + half, y - 6), (x + half, y + 6), (x - half, y + 6))
+    return Polyline(box, Ink(fill=PAPER, stroke=stroke, width=0.8), closed=True)
