@@ -43,9 +43,10 @@ class Section:
     It begins a page; one that `runs_on` goes on where the one before it ends, under its title,
     unless little of the page is left. `running` is what the heads of its pages say, when that is
     not the title. One that is `headed` has its title in the head of its first page; a `titled` one
-    has it above its blocks. One that is not `listed` goes under the one before it among the
-    bookmarks. One that is `bare` has neither head nor foot; the blocks of one that is
-    `whole_sheet` have the sheet to its edges. `paper` is its own, when it is not the document's.
+    has it above its blocks, and there the head says nothing. One that is not `listed` goes under
+    the one before it among the bookmarks. One that is `bare` has neither head nor foot; the blocks
+    of one that is `whole_sheet` have the sheet to its edges. `paper` is its own, when it is not the
+    document's.
     """
 
     title: str
@@ -103,12 +104,13 @@ class _Beginning(Place):
     def __init__(self, section: Section) -> None:
         super().__init__(section.place, section.title, level=0 if section.listed else 1)
         self._running = section.running or section.title
+        self._titled = section.titled
 
     def draw(self) -> None:
         super().draw()
         self.canv.running_next = self._running
-        if self.canv.at_top():
-            self.canv.running = self._running
+        if self.canv.at_top():  # its title stands there already
+            self.canv.running = "" if self._titled else self._running
 
 
 class _Setting(BaseDocTemplate):  # type: ignore[misc]
@@ -205,11 +207,11 @@ class _Setting(BaseDocTemplate):  # type: ignore[misc]
         first = not self._used or self._used[-1][0] != number
         frame = _frame(section, paper, self._given.get(page, 0.0))
         self.pageTemplate.frames = [frame]
-        canvas.room, canvas.enlarged, canvas.progress = frame._aH, paper.scale, None
+        canvas.room, canvas.enlarged = frame._aH, paper.scale
         canvas.top = frame._y2 * paper.scale
-        if first:
-            canvas.running_next = section.running or section.title
-        canvas.running = canvas.running_next
+        if first:  # on later pages the work that came last may go on
+            canvas.running_next, canvas.progress = section.running or section.title, None
+        canvas.running = "" if first and section.titled else canvas.running_next
         canvas.scale(paper.scale, paper.scale)
         canvas.place(page_name(page), paper.height)
         if first:
@@ -229,7 +231,7 @@ class _Setting(BaseDocTemplate):  # type: ignore[misc]
         number, section, paper = self._now()
         first = not self._used or self._used[-1][0] != number
         if not section.bare:
-            if not (section.headed and first):
+            if canvas.running and not (section.headed and first):
                 self._furniture.running_head(canvas, paper, canvas.running)
             self._furniture.rule(canvas, paper)
             self._furniture.progress(canvas, paper)

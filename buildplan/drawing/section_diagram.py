@@ -1,4 +1,4 @@
-"""A brace as it is tied: the tube cut across, seen along it from its first section."""
+"""A brace as it is tied: the tube cut across, seen from the builder's seat at the open end."""
 
 from __future__ import annotations
 
@@ -14,11 +14,12 @@ from buildplan.framework.model import Brace, Chain, Framework
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 
-# corners of a section by number of chains, in chain order: outer side up, front to the left
+# corners of a section by number of chains, in chain order: front up, outer side to the right, as
+# the close-ups have them
 CORNERS: dict[int, tuple[Point, ...]] = {
-    2: ((0.0, 1.0), (0.0, 0.0)),
-    3: ((0.0, 0.9), (0.52, 0.0), (1.04, 0.9)),
-    4: ((0.0, 1.0), (0.0, 0.0), (1.0, 0.0), (1.0, 1.0)),
+    2: ((1.0, 0.0), (0.0, 0.0)),
+    3: ((0.9, 1.04), (0.0, 0.52), (0.9, 0.0)),
+    4: ((1.0, 1.0), (0.0, 1.0), (0.0, 0.0), (1.0, 0.0)),
 }
 EDGE = 40.0  # room round the section for words and arrows
 
@@ -48,7 +49,7 @@ def section_diagram(
     radius = joint_radius(framework)
     marks: list[Mark] = []
     for link_id in brace.shared:
-        marks += _shared(framework, link_id, at, middle, radius, voice)
+        marks += _shared(framework, link_id, at, middle, size, voice)
     for chain in brace.chains:
         marks += _chain(framework, chain, at, middle, radius, voice)
     for joint, spot in at.items():
@@ -63,10 +64,9 @@ def section_diagram(
             anchor="start",
             bold=True,
         ),
-        Label((size - 2, size - 9), voice.say("outer side up"), TYPE, SOFT, anchor="end"),
-        Label((2, 2), voice.say_in("side of the tube", "front"), TYPE, SOFT, anchor="start"),
-        Label((size - 2, 2), voice.say_in("side of the tube", "back"), TYPE, SOFT, anchor="end"),
-        Label((size / 2, 2), voice.say("inner side"), TYPE, SOFT),
+        Label((size - 2, size - 9), voice.say("front up"), TYPE, SOFT, anchor="end"),
+        Label((2, 2), voice.say("inner side"), TYPE, SOFT, anchor="start"),
+        Label((size - 2, 2), voice.say("outer side"), TYPE, SOFT, anchor="end"),
     ]
     return Picture(size, size, tuple(marks), _alt(framework, brace, voice))
 
@@ -90,9 +90,10 @@ def _shared(
     link_id: str,
     at: dict[str, Point],
     middle: Point,
-    radius: float,
+    size: float,
     voice: Voice,
 ) -> list[Mark]:
+    radius = joint_radius(framework)
     link = framework.link[link_id]
     a, b = at[link.start], at[link.finish]
     thick = _thick(framework, math.dist(a, b))
@@ -104,7 +105,8 @@ def _shared(
     marks: list[Mark] = [link_outline(*ends, thick, Ink(fill, INK, 0.8, (4, 2)))]
     nx, ny = _outward(a, b, middle)
     reach = thick / 2 + 5 + abs(nx) * word_wide / 2 + abs(ny) * 3
-    spot = (x + nx * reach, y + ny * reach - TYPE * 0.35)
+    half = word_wide / 2  # kept within the picture
+    spot = (min(max(x + nx * reach, half), size - half), y + ny * reach - TYPE * 0.35)
     marks.append(Label(spot, word, TYPE, INK))
     return marks
 

@@ -2,16 +2,80 @@
 
 from __future__ import annotations
 
-from buildplan.framework.model import Framework
-from buildplan.instructions.model import Figures, Span
+from collections.abc import Iterator, Mapping
+
+import numpy as np
+
+from buildplan.framework.model import Brace, Framework
+from buildplan.instructions.model import Figures, Side, Span
+from buildplan.sequence.courses import built_pieces, in_courses
 from buildplan.sequence.directions import directions
+from buildplan.sequence.grouping import STRAIGHT
+from buildplan.sequence.reach import is_flat
 from buildplan.shape.calibration import ring_checks
-from buildplan.shape.model import Shape
+from buildplan.shape.model import FloatArray, Shape
+
+# A side is worth a tape from so many cells on, and straight if its ends are so near as far apart
+# as the way along it is long. Ours.
+FEWEST_CELLS, STRAIGHTEST = 2, 0.98
 
 
 def told_figures(framework: Framework, shape: Shape) -> Figures:
-    """How wide each ring is, laid round on the floor, and which way the numbers of chains run."""
+    """How wide each ring is, laid round on the floor, how long each straight side, which way the
+    numbers of chains run, and whether the piece is built standing."""
     rings = {
         ring.chain: Span(ring.outside_m, ring.low_m, ring.high_m) for ring in ring_checks(framework)
     }
-    return Figures(rings=rings, ways=directions(framework, shape))
+    return Figures(
+        rings=rings,
+        sides=_sides(framework, shape),
+        ways=directions(framework, shape),
+        stands=built_standing(framework, shape),
+    )
+
+
+def built_standing(framework: Framework, shape: Shape) -> bool:
+    """Whether a piece is built course on course as it stands, all its parts."""
+    return all(in_courses(own) and not is_flat(own, shape) for _, own in built_pieces(framework))
+
+
+def _sides(framework: Framework, shape: Shape) -> Mapping[int, Side]:
+    """The straight sides by their last brace, measured along the middle of the course."""
+    found = {}
+    for braces in _straight_runs(framework):
+        middles = np.array([_middle(shape, brace) for brace in braces])
+        along = float(np.linalg.norm(np.diff(middles, axis=0), axis=1).sum())
+        length = float(np.linalg.norm(middles[-1] - middles[0]))
+        if length < STRAIGHTEST * along:
+            continue
+        slack = length * _within(framework, braces)
+        first, last = braces[0].number, braces[-1].number
+        found[last] = Side(first, last, Span(length, length - slack, length + slack))
+    return found
+
+
+def _straight_runs(framework: Framework) -> Iterator[list[Brace]]:
+    """The braces of each run of straight cells, in their order."""
+    run: list[Brace] = []
+    for cell in framework.cells:
+        first, second = framework.brace[cell.first], framework.brace[cell.second]
+        if cell.name == STRAIGHT and cell.first < cell.second:
+            run = [*run, second] if run and run[-1] is first else [first, second]
+            continue
+        if len(run) > FEWEST_CELLS:
+            yield run
+        run = []
+    if len(run) > FEWEST_CELLS:
+        yield run
+
+
+def _middle(shape: Shape, brace: Brace) -> FloatArray:
+    middle: FloatArray = np.mean([shape.at[joint] for joint in brace.section], axis=0)
+    return middle
+
+
+def _within(framework: Framework, braces: list[Brace]) -> float:
+    """The share by which the lengths of the chains about braces may differ."""
+    joints = {joint for brace in braces for joint in brace.section}
+    links = [link for link in framework.links if {link.start, link.finish} <= joints]
+    return max(framework.balloons[link.balloon].tie_within for link in links)

@@ -63,10 +63,17 @@ def brace(context: Context, step: Step) -> Wording:
         check=done(
             context,
             step,
+            *_square(context, step),
             *corners.between_braces(context, step),
             *sides_along(context, step.of_kind(Kind.BRACE)),
         ),
     )
+
+
+def _square(context: Context, step: Step) -> Iterator[str]:
+    """How the first braces stand."""
+    if context.teacher(Hand.SETTLE, step) is None and step.times > 1:
+        yield context.voice.say("Brace stands square on brace.")
 
 
 def _moves(context: Context, step: Step, braces: Sequence[Brace]) -> Iterator[str]:
@@ -90,8 +97,8 @@ def _moves(context: Context, step: Step, braces: Sequence[Brace]) -> Iterator[st
     known = sorted({number for number in taught if number is not None})
     if known:
         yield voice.say_count(
-            "Tie and lock as in step {steps}.",
-            "Tie and lock as in steps {steps}.",
+            "As in step {steps}.",
+            "As in steps {steps}.",
             len(known),
             steps=number_ranges(voice, known),
         )
@@ -136,13 +143,13 @@ def _lead(voice: Voice, lead: Lead) -> str:
     """How a short chain is led along the joints of its row."""
     if lead.closed and lead.first is lead.last:
         return voice.say(
-            "Lead it round through the joints of its row in their order, knot on knot, and tie its"
-            " two free tails together at the first."
+            "Lead it along the joints of its row, knot on knot, and back to the first; tie its two"
+            " free tails together there."
         )
     if lead.closed:
         return voice.say(
-            "Lead it round through the joints of its row in their order, knot on knot, and tie its"
-            " free tail and its closed neck together at the first."
+            "Lead it along the joints of its row, knot on knot, and back to the first; tie its free"
+            " tail and its closed neck together there."
         )
     first, last = _end(voice, lead.first), _end(voice, lead.last)
     if lead.over:
@@ -201,29 +208,20 @@ def _waiting(context: Context, step: Step) -> list[str]:
         if number > last:
             later.setdefault(number, []).append(joint)
     waits = [
-        voice.say_count(
-            "{joints} waits for its lock until brace {brace}.",
-            "{joints} wait for their locks until brace {brace}.",
-            len(joints),
-            joints=voice.listed(joints),
-            brace=number,
-        )
+        voice.say("Lock {joints} with brace {brace}.", joints=voice.listed(joints), brace=number)
         for number, joints in sorted(later.items())
     ]
     if turned:
         waits.append(
-            voice.say_count(
-                "{joints} waits for its lock until the piece is turned over.",
-                "{joints} wait for their locks until the piece is turned over.",
-                len(turned),
-                joints=voice.listed(turned),
+            voice.say(
+                "Lock {joints} later, with the piece turned over.", joints=voice.listed(turned)
             )
         )
     return waits
 
 
 def brace_rows(context: Context, step: Step, turn: Turn) -> TurnWords:
-    """`Brace 3: A3 – B3 – C3 – D3, closed at A3`, its singles, and its locks."""
+    """`Brace 3: A3 – B3 – C3 – D3 – A3`, its singles (`Single: A5 – D5`), its locks."""
     voice, piece = context.voice, context.piece
     head = turn.operations[0]
     one = piece.framework.brace[head.brace]
@@ -231,11 +229,10 @@ def brace_rows(context: Context, step: Step, turn: Turn) -> TurnWords:
     name = names.head_name(voice, piece, head)
     colour = _row_colour(context, one) if _colour_of(context, braces) is None else ""
     ways = [(chain.joints, chain.closed) for chain in one.chains]
-    shared = [(link, piece.brought_by[link]) for link in one.shared]
-    said = [rows.brace(voice, name, colour, ways, shared)]
+    said = [rows.brace(voice, name, colour, ways, one.shared)]
     for operation in turn.operations:
         if operation.kind is Kind.SINGLE:
-            said.append(_single_row(context, operation))
+            said.append(_single_row(context, operation, names.single_row(voice)))
     return TurnWords(name, (*said, *locks_rows(context, turn)))
 
 
@@ -284,10 +281,10 @@ def _beside_locks(voice: Voice) -> str:
 
 def single_rows(context: Context, step: Step, turn: Turn) -> TurnWords:
     """`Single A5-D5: A5 – D5`, and its locks."""
-    said = _single_row(context, turn.operations[0])
+    single = turn.operations[0]
+    said = _single_row(context, single, names.single_name(context.voice, single.links[0]))
     return TurnWords(said.name, (said, *locks_rows(context, turn)))
 
 
-def _single_row(context: Context, operation: Operation) -> RowWords:
-    name = names.single_name(context.voice, operation.links[0])
+def _single_row(context: Context, operation: Operation, name: str) -> RowWords:
     return rows.row(context.voice, name, rows.along(operation.joints))

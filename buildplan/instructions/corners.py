@@ -80,8 +80,8 @@ def between_braces(context: Context, step: Step) -> list[str]:
     if len(alike) == 1:
         return [
             context.voice.say_count(
-                "Every chain has {number} balloon between one brace and the next.",
-                "Every chain has {number} balloons between one brace and the next.",
+                "Each chain has {number} balloon between braces.",
+                "Each chain has {number} balloons between braces.",
                 alike.pop(),
             )
         ]

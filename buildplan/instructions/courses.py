@@ -12,6 +12,7 @@ from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import chain_letters
 from buildplan.instructions.model import TurnWords, Wording
 from buildplan.instructions.moves import Hand
+from buildplan.instructions.ways import ways_told
 from buildplan.language.voice import Voice
 from buildplan.sequence.chains import walk
 from buildplan.sequence.model import Kind, Step, Turn
@@ -84,7 +85,7 @@ def course_title(context: Context, step: Step, joints: Sequence[str]) -> str:
 def bringing_in(context: Context, step: Step) -> list[str]:
     """How chains come in: whole where it is new, else where it was taught."""
     voice, taught = context.voice, context.teacher(Hand.BRING_IN, step)
-    told = []
+    told, way = [], ways_told(context, coming(context, step))
     if is_first(context, step):
         if context.framework.part_at(step.of_kind(Kind.LAY)[0].joints[0]) and taught is not None:
             told.append(voice.say("Put the parts that are built where nobody needs the floor."))
@@ -93,7 +94,7 @@ def bringing_in(context: Context, step: Step) -> list[str]:
         told.append(voice.say("Set the chains in their place on what stands."))
     if taught is not None:
         told.append(voice.say("Take the chains of the rows as in step {step}.", step=taught))
-        return told
+        return [*told, *([way] if way and way != _told_last(context, step) else [])]
     told.append(voice.say("Take one chain for each row."))
     closed = [long.chain for long in coming(context, step) if long.chain.closed]
     if any(chain.odd is not None for chain in closed):
@@ -101,7 +102,17 @@ def bringing_in(context: Context, step: Step) -> list[str]:
     elif closed:
         told.append(_close_tails(voice))
     told.append(voice.say("Tag its knots and free ends with the names of its row, in their order."))
-    return told
+    return [*told, *([way] if way else [])]
+
+
+def _told_last(context: Context, step: Step) -> str:
+    """What the last step before `step` that brought chains in said of their numbers; a course
+    whose numbers run as those of the one below says nothing of them."""
+    for earlier in reversed(context.steps[: step.number - 1]):
+        told = ways_told(context, coming(context, earlier))
+        if told:
+            return told
+    return ""
 
 
 def _close_ends(voice: Voice) -> str:

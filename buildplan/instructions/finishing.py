@@ -34,18 +34,28 @@ def inspect(context: Context, step: Step) -> Wording:
 def stand_up(context: Context, step: Step) -> Wording:
     """Standing the piece up."""
     voice, people = context.voice, count_word(context.voice, step.operations[0].people)
+    if context.figures.stands:
+        return Wording(
+            title=voice.say("Let the piece stand"),
+            text=voice.say(
+                "It stands as it was built. Call {people} people or more, set it straight, both"
+                " hands round a joint, never on one balloon, and hold it until it is ballasted.",
+                people=people,
+            ),
+            check=voice.say("The piece stands by itself on its foot, as in the finished view."),
+        )
     if context.framework.braces:
         text = voice.say(
             "Call {people} people or more. Take hold on both sides, both hands round the bundle of"
             " chains at a brace, never by one balloon. Lift together on a count, turn the piece up"
-            " on its foot, and hold it until it is ballasted as its own page says.",
+            " on its foot, and hold it until it is ballasted.",
             people=people,
         )
     else:
         text = voice.say(
             "Call {people} people or more. Take hold on both sides, both hands round a joint, never"
             " by one balloon. Lift together on a count, turn the piece up on its foot, and hold it"
-            " until it is ballasted as its own page says.",
+            " until it is ballasted.",
             people=people,
         )
     return Wording(

@@ -74,7 +74,6 @@ class Rows:
             "section of one": heard(voice, read_back.SECTION_OF_ONE, number=r"\d+", order=".+"),
             "and back": heard(voice, read_back.AND_BACK, **dict.fromkeys(_ENDS, joint)),
             "to": heard(voice, FIRST_TO_LAST, first=joint, last=joint),
-            "closed": heard(voice, read_back.CLOSED_AT, joint=joint),
             "another": heard(voice, read_back.AND_ANOTHER, way=".+"),
             "shares": heard(voice, read_back.SHARES, links=".+"),
             "ring": heard_count(voice, *read_back.RING, joint=joint),
@@ -197,9 +196,6 @@ class Rows:
         found = self._forms["another"].whole(said)
         if found is not None:
             return [*self.ways(found["way"]), *self.ways(found["other"])]
-        closed = self._forms["closed"].whole(said)
-        if closed is not None:
-            return [(*closed["way"].split(ALONG), closed["joint"])]
         return [tuple(said.split(ALONG))]
 
     def join(self, said: str) -> JoinRow:

@@ -36,7 +36,7 @@ def _join(context: Context, step: Step) -> Wording:
         moves += [
             *getting_at(context, step),
             *how_to_lock(context, step),
-            voice.say("Join and lock as in step {step}.", step=taught),
+            voice.say("As in step {step}.", step=taught),
         ]
     return Wording(
         title=courses.course_title(context, step, joints)
@@ -48,7 +48,14 @@ def _join(context: Context, step: Step) -> Wording:
             joints=voice.listed(joints),
         ),
         text=sentences(*moves),
-        check=done(context, step, *_meeting(context, joints)),
+        check=done(
+            context,
+            step,
+            voice.say("Move one balloon: all others at its joint move with it.")
+            if taught is None
+            else "",
+            *_meeting(context, joints),
+        ),
     )
 
 
@@ -157,7 +164,7 @@ def turn_over(context: Context, step: Step) -> Wording:
 
 def _locked_so_far(context: Context, step: Step) -> str:
     locked, locks = context.progress(Kind.LOCK, step)
-    return context.voice.say("Locks: {done} of {total}.", done=locked, total=locks)
+    return context.voice.say("{done}/{total} locks.", done=locked, total=locks)
 
 
 def turned_rows(context: Context, step: Step, turn: Turn) -> TurnWords:

@@ -11,9 +11,9 @@ from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import balloons, chain_letters, neck_knots, tail_knots
 from buildplan.instructions.measuring import rings_across
 from buildplan.instructions.model import RowWords, TurnWords, Wording
+from buildplan.instructions.ways import ways_told
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
-from buildplan.sequence.directions import Direction
 from buildplan.sequence.model import Step, Turn
 
 # --- closing rings --------------------------------------------------------------------------
@@ -116,7 +116,6 @@ def tag(context: Context, step: Step) -> Wording:
         title,
         sentences(
             _start_counting(voice, chains),
-            _way_round(context),
             voice.say(
                 "Tag every joint of the rows. To find one without a tag, count on from the tag"
                 " before it."
@@ -136,16 +135,6 @@ def _start_counting(voice: Voice, chains: Sequence[LongChain]) -> str:
     if closed == {True}:
         return voice.say("Count the knots of each ring from joint 1, its closing knot.")
     return voice.say("Count the knots of each chain from joint 1, the tail at one end.")
-
-
-def _way_round(context: Context) -> str:
-    """Which way the numbers run."""
-    voice, ways = context.voice, set(context.figures.ways.values())
-    if ways == {Direction.CLOCKWISE}:
-        return voice.say("Seen from above, the numbers run clockwise.")
-    if ways == {Direction.ANTICLOCKWISE}:
-        return voice.say("Seen from above, the numbers run anticlockwise.")
-    return voice.say("All numbers run the same way round, as on the joint map.")
 
 
 def _tag_check(voice: Voice, chains: Sequence[LongChain]) -> str:
@@ -238,12 +227,12 @@ def _laid(context: Context, laid: Framework) -> list[str]:
         ]
         joints = voice.listed(on_one_another)
         said = voice.say("Lay joint on joint: {joints}, and so on round each ring.", joints=joints)
-        return [*flat, said]
+        return [*flat, said, ways_told(context, laid.chains)]
     together = voice.listed(_firsts(laid))
     return [
         *flat,
         voice.say("Bring joints {joints} together.", joints=together),
-        _way_round(context),
+        ways_told(context, laid.chains),
     ]
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from buildplan.instructions import names, rows
+from buildplan.instructions import rows
 from buildplan.instructions.context import Context
 from buildplan.instructions.model import RowWords
 from buildplan.instructions.moves import Hand
@@ -45,12 +45,11 @@ def _rounds_before(context: Context, step: Step) -> str:
 
 
 def locks_rows(context: Context, turn: Turn) -> list[RowWords]:
-    """`Locks of brace 3: A3, B3, C3, D3`, where a turn has any."""
+    """`Locks: A3, B3, C3, D3`, where a turn has any."""
     joints = [joint for op in turn.operations if op.kind is Kind.LOCK for joint in op.locks]
     if not joints:
         return []
-    name = names.locks_name(context.voice, context.piece, turn.operations[0])
-    return [rows.at_joints(context.voice, name, joints)]
+    return [rows.at_joints(context.voice, context.voice.say("Locks"), joints)]
 
 
 def getting_at(context: Context, step: Step) -> Iterator[str]:
@@ -107,15 +106,15 @@ def _so_far(context: Context, step: Step) -> str:
         return _heads_so_far(voice, step.kind, made, total)
     values = {"done": made, "total": total, "locked": locked, "locks": locks}
     if step.kind is Kind.BRACE:
-        return voice.say("Braces: {done} of {total}. Locks: {locked} of {locks}.", **values)
+        return voice.say("{done}/{total} braces, {locked}/{locks} locks.", **values)
     if step.kind is Kind.SINGLE:
-        return voice.say("Singles: {done} of {total}. Locks: {locked} of {locks}.", **values)
-    return voice.say("Joints: {done} of {total}. Locks: {locked} of {locks}.", **values)
+        return voice.say("{done}/{total} singles, {locked}/{locks} locks.", **values)
+    return voice.say("{done}/{total} joints, {locked}/{locks} locks.", **values)
 
 
 def _heads_so_far(voice: Voice, kind: Kind, made: int, total: int) -> str:
     if kind is Kind.BRACE:
-        return voice.say("Braces: {done} of {total}.", done=made, total=total)
+        return voice.say("{done}/{total} braces.", done=made, total=total)
     if kind is Kind.SINGLE:
-        return voice.say("Singles: {done} of {total}.", done=made, total=total)
-    return voice.say("Joints: {done} of {total}.", done=made, total=total)
+        return voice.say("{done}/{total} singles.", done=made, total=total)
+    return voice.say("{done}/{total} joints.", done=made, total=total)

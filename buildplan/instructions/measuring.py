@@ -4,12 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from buildplan.design.building import METRES_PER_UNIT
 from buildplan.design.measures import size_words
 from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import chain_letters
 from buildplan.instructions.model import Side, Span
-from buildplan.language.messages import Message
+from buildplan.language.messages import Value, message
 from buildplan.sequence.model import Operation
+
+# What is shorter is read from a tape in whole inches or centimetres alone.
+LONGEST_BY_HAND = 1.5
 
 
 def rings_across(context: Context, letters: Sequence[str]) -> list[str]:
@@ -38,18 +42,35 @@ def sides_along(context: Context, braces: Sequence[Operation]) -> list[str]:
 
 
 def _side(context: Context, side: Side) -> str:
-    return context.voice.say(
-        "From brace {first} to brace {last} it is {length} along the middle ({low} to {high}).",
-        first=side.first,
-        last=side.last,
+    """How long a side is; along what it is measured is told of the first."""
+    voice, sides = context.voice, context.figures.sides.values()
+    told: dict[str, Value] = {
+        "first": side.first,
+        "last": side.last,
         **_lengths(context, side.span),
-    )
+    }
+    if side.last == min(other.last for other in sides):
+        return voice.say(
+            "Along the middle from brace {first} to brace {last} it is {length} ({low} to {high}).",
+            **told,
+        )
+    return voice.say("Braces {first} to {last}: {length} ({low} to {high}).", **told)
 
 
-def _lengths(context: Context, span: Span) -> dict[str, Message]:
+def _lengths(context: Context, span: Span) -> dict[str, Value]:
     units = context.units
+    if span.length_m > LONGEST_BY_HAND:
+        return {
+            "length": size_words(span.length_m, units),
+            "low": size_words(span.low_m, units),
+            "high": size_words(span.high_m, units),
+        }
+    voice, unit_m = context.voice, METRES_PER_UNIT[units]
+    length = voice.whole(round(span.length_m / unit_m))
     return {
-        "length": size_words(span.length_m, units),
-        "low": size_words(span.low_m, units),
-        "high": size_words(span.high_m, units),
+        "length": message("{length} in", length=length)
+        if units == "in"
+        else message("{length} cm", length=length),
+        "low": voice.whole(round(span.low_m / unit_m)),
+        "high": voice.whole(round(span.high_m / unit_m)),
     }

@@ -80,11 +80,13 @@ class Side:
 class Figures:
     """Figures of a piece that its steps quote, where they are known: how wide each ring is across
     its outside as it lies round on the floor (by letter), the straight sides by their last brace,
-    and which way the numbers run (by letter)."""
+    and which way the numbers run (by letter). `stands` says that it is built standing, so that
+    nobody stands it up."""
 
     rings: Mapping[str, Span] = field(default_factory=dict)
     sides: Mapping[int, Side] = field(default_factory=dict)
     ways: Mapping[str, Direction] = field(default_factory=dict)
+    stands: bool = False
 
 
 NO_FIGURES = Figures()

@@ -1,4 +1,4 @@
-"""What chains, braces, singles, joints, ties and their locks are called at the head of a row."""
+"""What chains, braces, singles, joints and ties are called at the head of a row."""
 
 from __future__ import annotations
 
@@ -20,20 +20,14 @@ def head_name(voice: Voice, piece: PieceIndex, head: Operation) -> str:
     return joint_name(voice, head.joints[0])
 
 
-def locks_name(voice: Voice, piece: PieceIndex, head: Operation) -> str:
-    """How the locks of a head are called: `Locks of brace 3`."""
-    if head.kind is Kind.BRACE:
-        return voice.say("Locks of brace {number}", number=head.brace)
-    if head.kind is Kind.SINGLE:
-        return voice.say("Locks of single {link}", link=head.links[0])
-    if len(head.joints) > 1:
-        return voice.say("Locks of tie {joints}", joints="+".join(head.joints))
-    return voice.say("Locks of joint {joint}", joint=head.joints[0])
-
-
 def brace_name(voice: Voice, number: int) -> str:
     """`Brace 3`."""
     return voice.say("Brace {number}", number=number)
+
+
+def single_row(voice: Voice) -> str:
+    """What the row of a single is called where its joints stand beside it."""
+    return voice.say("Single")
 
 
 def single_name(voice: Voice, link: str) -> str:

@@ -78,8 +78,17 @@ def _size(context: Context, step: Step) -> str:
     )
 
 
-def _passes_the_gauge(voice: Voice) -> str:
-    return voice.say("Each just touches both sides of its gauge.")
+def _right(context: Context, step: Step) -> list[str]:
+    """What sized and tied balloons are like, each told where its move is new."""
+    voice, teacher = context.voice, context.teacher
+    told = []
+    if teacher(Hand.SIZE, step) is None:
+        told.append(voice.say("Each slips through its gauge without being pushed."))
+    if step.kind is Kind.PAIR and teacher(Hand.TIE_PAIR, step) is None:
+        told.append(voice.say("Pulled gently, no knot moves."))
+    if step.kind is Kind.TIE_OFF and teacher(Hand.TIE_OFF, step) is None:
+        told.append(voice.say("A finger's width of neck stands free beyond each knot."))
+    return told
 
 
 def _two_by_two(context: Context, step: Step, mixed: bool) -> str:
@@ -87,10 +96,8 @@ def _two_by_two(context: Context, step: Step, mixed: bool) -> str:
     say, taught = context.voice.say, context.teacher(Hand.TIE_PAIR, step)
     if taught is not None:
         if mixed:
-            return say(
-                "Size one of each and tie them together at once, as in step {step}.", step=taught
-            )
-        return say("Size two and tie them together at once, as in step {step}.", step=taught)
+            return say("Size and tie one of each, as in step {step}.", step=taught)
+        return say("Size and tie them two by two, as in step {step}.", step=taught)
     if mixed:
         return say(
             "Size one of each and tie them together at once: wrap the two necks round each other"
@@ -132,7 +139,7 @@ def _pair_links(context: Context, step: Step) -> Wording:
             _two_by_two(context, step, mixed=len(sized) > 1),
         ),
         check=sentences(
-            _passes_the_gauge(voice),
+            *_right(context, step),
             voice.say_count(
                 "{number} pair; both its tails are free.",
                 "{number} pairs; both tails of each are free.",
@@ -153,7 +160,7 @@ def _pair_rounds(context: Context, step: Step) -> Wording:
             voice.say("Two rounds tied together are a lock."),
         ),
         check=sentences(
-            _passes_the_gauge(voice),
+            *_right(context, step),
             voice.say_count(
                 "{number} lock, two rounds to it.", "{number} locks, two rounds to each.", count
             ),
@@ -197,7 +204,7 @@ def tie_off(context: Context, step: Step) -> Wording:
             *_uses(context, links),
         ),
         check=sentences(
-            _passes_the_gauge(voice),
+            *_right(context, step),
             voice.say_count(
                 "{number} {colour} balloon closed, neck and tail free to tie.",
                 "{number} {colour} balloons closed, neck and tail free to tie.",

@@ -23,10 +23,8 @@ AS_CHAIN = mark("in sections as chain {letter}")
 SECTION_OF_ONE = mark("{name}, balloon {number} ({order})")
 SECTION = mark("{name}, balloons {first} to {last} ({order})")
 AND_BACK = mark("{first} to {last} and back to {back_to}")
-CLOSED_AT = mark("{way}, closed at {joint}")
 AND_ANOTHER = mark("{way}; and {other}")
 SHARES = mark("{way}, shares {links}")
-SHARED_WITH = mark("{link} with brace {brace}")
 
 
 def row(voice: Voice, name: str, words: str, colour: str = "") -> RowWords:
@@ -162,7 +160,7 @@ def ring(voice: Voice, name: str, joint: str, length: int) -> RowWords:
 
 
 def at_joints(voice: Voice, name: str, joints: Sequence[str]) -> RowWords:
-    """`Locks of brace 4: A4, D4`."""
+    """`Locks: A4, D4`."""
     return row(voice, name, ", ".join(joints))
 
 
@@ -171,19 +169,16 @@ def brace(
     name: str,
     colour: str,
     ways: Sequence[tuple[Sequence[str], bool]],
-    shared: Sequence[tuple[str, int]],
+    shared: Sequence[str],
 ) -> RowWords:
-    """`Brace 3: A3 – B3 – C3 – D3, closed at A3`, or
-    `Brace 5 (ivory): C4 – D6 – A6 – B4, shares B4-C4 with brace 4`."""
+    """`Brace 3: A3 – B3 – C3 – D3 – A3`, or
+    `Brace 5 (ivory): C4 – D6 – A6 – B4, shares B4-C4`."""
     said = ""
     for joints, closed in ways:
-        way = along(joints)
-        if closed:
-            way = voice.say(CLOSED_AT, way=way, joint=joints[0])
+        way = along([*joints, *(joints[:1] if closed else ())])
         said = voice.say(AND_ANOTHER, way=said, other=way) if said else way
     if shared:
-        links = [voice.say(SHARED_WITH, link=link, brace=of) for link, of in shared]
-        said = voice.say(SHARES, way=said, links=voice.listed(links))
+        said = voice.say(SHARES, way=said, links=voice.listed(shared))
     return row(voice, name, said, colour)
 
 

@@ -17,6 +17,7 @@ from buildplan.instructions import (
 )
 from buildplan.instructions.context import Context
 from buildplan.instructions.model import NO_FIGURES, Figures, StepWords, TurnWords, Wording
+from buildplan.instructions.ways import ways_told
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind, Step, Turn
@@ -82,11 +83,13 @@ def _again(context: Context, step: Step) -> str:
     )
     told: dict[str, str | int] = {"part": here.name, "first": there.name, "step": first.number}
     if here.mirrored != there.mirrored:
-        return context.voice.say(
+        mirrored = context.voice.say(
             "Part {part} is the mirror image of part {first}: do as step {step} says, the other way"
             " round, and read {part} for {first}.",
             **told,
         )
+        laid = step.kind is Kind.LAY or bool(courses.coming(context, step))
+        return sentences(mirrored, ways_told(context, here.framework.chains) if laid else "")
     return context.voice.say(
         "Parts {first} and {part} are alike: do as step {step} says, and read {part} for {first}.",
         **told,
@@ -98,6 +101,6 @@ def _side_work(voice: Voice, step: Step) -> str:
     if step.side_work is None:
         return ""
     return voice.say(
-        "Side work, for other hands meanwhile: step {step} is the first to need it.",
+        "Side work, needed in step {step}.",
         step=step.side_work,
     )

@@ -1,4 +1,4 @@
-"""Which way the numbers of a chain run, seen from above.
+"""Which way the numbers of a chain run: round, seen from above, or along.
 
 What has braces lies front up while it is built: above is before its front. What is built course
 by course stands, or lies if it is flat (see `reach.is_flat`), and is seen from above as it is.
@@ -22,17 +22,31 @@ class Direction(StrEnum):
 
     CLOCKWISE = "clockwise"
     ANTICLOCKWISE = "anticlockwise"
+    RIGHT = "to the right"
+    LEFT = "to the left"
+    UP = "up"
+    DOWN = "down"
+    BACK = "to the back"
+    FRONT = "to the front"
     NEITHER = "neither"
 
 
 # An area enclosed of less than this share of the square of the way round goes neither way round:
 # a chain that goes straight on, or up and down. Ours; a circle encloses 0.08 of it.
 LEAST_AREA = 0.002
+# An open chain runs nowhere whose ends are nearer to one another than this share of its length.
+LEAST_RUN = 0.2
+# By the axis along which a chain runs most: towards more of it, and towards less.
+_ALONG = (
+    (Direction.RIGHT, Direction.LEFT),
+    (Direction.UP, Direction.DOWN),
+    (Direction.FRONT, Direction.BACK),
+)
 
 
 def directions(framework: Framework, shape: Shape) -> Mapping[str, Direction]:
-    """The direction of each long chain, by its letter, as it is laid or as it stands; seen from
-    above."""
+    """The direction of each long chain, by its letter, as it is laid or as it stands: of a closed
+    one seen from above, of an open one as seen from the front."""
     found: dict[str, Direction] = {}
     for _, own in built_pieces(framework):
         stands = in_courses(own) and not is_flat(own, shape)
@@ -42,12 +56,27 @@ def directions(framework: Framework, shape: Shape) -> Mapping[str, Direction]:
 
 
 def _direction(long: LongChain, shape: Shape, stands: bool) -> Direction:
-    seen = _from_above(np.array([shape.at[joint] for joint in long.chain.joints]), stands)
+    at = np.array([shape.at[joint] for joint in long.chain.joints])
+    return _round(at, stands) if long.chain.closed else _along(at)
+
+
+def _along(at: FloatArray) -> Direction:
+    """The axis along which an open chain goes furthest, from its first joint to its last."""
+    run = at[-1] - at[0]
+    length = float(np.linalg.norm(np.diff(at, axis=0), axis=1).sum())
+    axis = int(np.argmax(np.abs(run)))
+    if abs(run[axis]) < LEAST_RUN * length:
+        return Direction.NEITHER
+    return _ALONG[axis][0 if run[axis] > 0 else 1]
+
+
+def _round(at: FloatArray, stands: bool) -> Direction:
+    seen = _from_above(at, stands)
     following = np.roll(seen, -1, axis=0)
     # twice the area enclosed, positive anticlockwise (Gauss's formula for polygons)
     area = float((seen[:, 0] * following[:, 1] - following[:, 0] * seen[:, 1]).sum()) / 2
     around = float(np.linalg.norm(following - seen, axis=1).sum())
-    if not long.chain.closed or abs(area) < LEAST_AREA * around**2:
+    if abs(area) < LEAST_AREA * around**2:
         return Direction.NEITHER
     return Direction.ANTICLOCKWISE if area > 0 else Direction.CLOCKWISE
 

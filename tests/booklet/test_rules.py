@@ -49,12 +49,28 @@ on_paper = pytest.mark.parametrize(("name", "paper"), shipped.ON_PAPER)
 of_each = pytest.mark.parametrize("name", shipped.SHIPPED)
 
 
-def pages_of_steps(name: str, paper: str) -> dict[int, set[int]]:
+def pictured(name: str, paper: str) -> dict[int, set[int]]:
     """The pages, counted from 1, that have pictures of each step."""
     found: dict[int, set[int]] = {}
     for at in shipped.pictures(name, paper):
         for number in re.findall(r"\b[Ss]tep (\d+)\b", at.picture.alt.split(".")[0]):
             found.setdefault(int(number), set()).add(at.page)
+    return found
+
+
+def pages_of_steps(name: str, paper: str) -> dict[int, set[int]]:
+    """The pages, counted from 1, that have the title of each step, or pictures of it."""
+    found: dict[int, set[int]] = {}
+    book, with_pictures = shipped.book_of(name), pictured(name, paper)
+    for step in book.steps:
+        title = re.compile(rf"(?<!\d){step.number} {re.escape(book.told(step).title)}")
+        texts = enumerate(shipped.page_texts(name, paper), 1)
+        found[step.number] = {
+            page
+            for page, text in texts
+            if re.search(r"step \d+ of \d+", text) and title.search(text)
+        }
+        found[step.number] |= with_pictures.get(step.number, set())
     return found
 
 
@@ -75,14 +91,19 @@ def test_steps_are_numbered_without_gaps_and_each_is_on_one_page(name: str, pape
 
 @on_paper
 def test_every_step_has_words_a_picture_and_a_check_on_its_page(name: str, paper: str) -> None:
+    """A picture, unless its hand moves were shown before: then the words say where."""
     book = shipped.book_of(name, paper)
-    page_of = pages_of_steps(name, paper)
+    page_of, drawn = pages_of_steps(name, paper), pictured(name, paper)
     texts = shipped.page_texts(name, paper)
     for step in book.steps:
         told = book.told(step)
         words = (f"{step.number} {told.title}", " ".join(told.text.split()[:6]), told.check)
         with_picture = [texts[number - 1] for number in page_of[step.number]]
         assert any(all(each in text for each in words) for text in with_picture)
+        if step.number not in drawn:
+            (shown,) = map(int, re.findall(r"as in step (\d+)", told.text))
+            assert shown in drawn
+            assert book.steps[shown - 1].kind is step.kind
         assert ticks(book, step)[-1].endswith(told.check.split()[-1])
         assert paragraphs(book, step)
 

@@ -15,7 +15,7 @@ from dataclasses import dataclass, field
 Edge = tuple[str, str, str, str]  # joint of the neck, joint of the tail, balloon, role
 
 LABEL = r"[^\s,;:–]+"
-WAY = rf"{LABEL}(?: – {LABEL})+(?:, closed at {LABEL})?"
+WAY = rf"{LABEL}(?: – {LABEL})+"
 PHRASES = re.compile(
     "|".join(
         (
@@ -29,9 +29,9 @@ PHRASES = re.compile(
             rf"Brace \d+(?: \((?P<coloured>[^)]+)\))?: (?P<brace>{WAY}(?:; and {WAY})*)",
             rf"Balloon \S+ \((?P<between>[^)]+)\): (?P<across>{LABEL} – {LABEL})",
             rf"Joint (?P<joined>{LABEL}): (?:(?!Joint ).)*?; then lock it",
-            rf"Single \S+: (?P<single>{LABEL} – {LABEL})",
+            rf"Single(?: \S+)?: (?P<single>{LABEL} – {LABEL})",
             rf"Tie \S+: (?P<tie>{LABEL}(?: – {LABEL})+)",
-            rf"Locks of (?:brace|single|joint|tie) \S+: (?P<locks>{LABEL}(?:, {LABEL})*)",
+            rf"Locks(?: with the back up)?: (?P<locks>{LABEL}(?:, {LABEL})*)",
         )
     )
 )
@@ -138,10 +138,6 @@ def _names(order: str, count: int) -> list[str]:
 
 def _brace(ways: str, coloured: str | None, balloons: dict[int, str]) -> Iterator[Edge]:
     for part in ways.split("; and "):
-        way, _, closed = part.partition(", closed at ")
-        joints = way.split(" – ")
-        if closed:
-            assert closed == joints[0]
-            joints.append(closed)
+        joints = part.split(" – ")
         count = len(joints) - 1
         yield from _alternating(joints, [coloured or balloons[count]] * count, "brace")

@@ -20,7 +20,7 @@ from buildplan.document.paper import PAPERS
 
 DESIGNS = Path(__file__).parent.parent.parent / "designs"
 # a row of work, as far as it goes; work that several pictures show is told in each of them
-ROW = re.compile(r"(?:Chain \w+|Brace \d+|Single \S+|Locks of \w+ \S+): (?:[^;.]|; and )+")
+ROW = re.compile(r"(?:Chain \w+|Brace \d+|Single(?: \S+)?|Locks): (?:[^;.]|; and )+")
 NEW = re.compile(r"New: ([^.]*)\.")
 BALLOONS = re.compile(r"\d+ ([^.,(]+?) (link balloon|round)s? \(")
 

@@ -9,6 +9,7 @@ import pytest
 from sequence_pieces import BALLOONS, STAR, tube
 
 from buildplan.patterns.column import Column, build_column
+from buildplan.patterns.wall import Wall, build_wall
 from buildplan.sequence.directions import Direction, directions
 from buildplan.shape.finding import find_shape
 
@@ -42,6 +43,29 @@ def test_rings_and_zigzags_of_a_column_run_one_way_seen_from_above() -> None:
     assert way is (Direction.ANTICLOCKWISE if turn > 0 else Direction.CLOCKWISE)
 
 
-def test_a_chain_that_goes_straight_on_goes_round_nothing() -> None:
+@pytest.mark.parametrize(
+    ("scale", "way"),
+    [((1.0, 1.0, 1.0), Direction.UP), ((1.0, -1.0, 1.0), Direction.DOWN)],
+)
+def test_an_open_chain_runs_along_and_the_other_way_in_a_mirror(
+    scale: tuple[float, float, float], way: Direction
+) -> None:
     framework = tube(["straight"] * 6)
-    assert set(directions(framework, find_shape(framework)).values()) == {Direction.NEITHER}
+    shape = find_shape(framework)
+    along = replace(shape, positions_m=shape.positions_m * scale)
+    run = along.at["A7"] - along.at["A1"]
+    assert np.argmax(np.abs(run)) == 1  # a post, that stands
+    assert (run[1] > 0) == (way is Direction.UP)
+    assert set(directions(framework, along).values()) == {way}
+
+
+def test_uprights_of_a_wall_run_up_and_its_rows_along() -> None:
+    wall = build_wall(
+        "Wall", BALLOONS, Wall(across=3, up=2, layers=1, row="long", upright="cross", lock="lock")
+    )
+    shape = find_shape(wall)
+    for long in wall.chains:
+        run = shape.at[long.chain.joints[-1]] - shape.at[long.chain.joints[0]]
+        expected = {0: (Direction.LEFT, Direction.RIGHT), 1: (Direction.DOWN, Direction.UP)}
+        axis = int(np.argmax(np.abs(run)))
+        assert directions(wall, shape)[long.letter] is expected[axis][int(run[axis] > 0)]

@@ -2,20 +2,16 @@
 
 from __future__ import annotations
 
-from reportlab.platypus import Flowable
-
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.loads import balloon_words, joints_words
-from buildplan.booklet.common.manner import hold_words, same_behind
 from buildplan.design.measures import size_words
-from buildplan.document.blocks import Items, Shown, Words, WriteLines, heading
+from buildplan.document.blocks import Items, Shown, WriteLines, heading
 from buildplan.document.layout import beside, is_wide
 from buildplan.document.printing import Section
-from buildplan.document.text import SMALL, plain, strong
+from buildplan.document.text import plain, strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.figures import weight_words, wind_words
-from buildplan.language.phrases import sentences
 from buildplan.sequence.reach import lifters
 
 VIEW_HEIGHT, SIDE_HEIGHT = 250.0, 170.0
@@ -33,17 +29,17 @@ def standing(book: Book) -> Section:
         Items(_holding_down(book)),
     ]
     second = [
-        *_view(book, "corner", VIEW_HEIGHT, voice.say("How it stands, seen from a corner.")),
-        *_view(book, "side", SIDE_HEIGHT, voice.say("From the side.")),
+        _view(book, "corner", VIEW_HEIGHT),
+        _view(book, "side", SIDE_HEIGHT),
         heading(voice.say("Carry it")),
         Items(_carrying(book)),
     ]
-    title = voice.say("Stand it up, place it, hold it down")
+    title = voice.say("Stand it up, hold it down")
     return Section(title, beside(book.paper, first, second), titled=True, runs_on=True)
 
 
-def _view(book: Book, name: str, height: float, told: str) -> list[Flowable]:
-    """A view of the standing piece and its caption."""
+def _view(book: Book, name: str, height: float) -> Shown:
+    """A view of the standing piece."""
     voice, measure = book.voice, book.paper.measure
     width = (measure - 20) / 2 if is_wide(book.paper) else measure
     alt = (
@@ -52,19 +48,12 @@ def _view(book: Book, name: str, height: float, told: str) -> list[Flowable]:
         else voice.say("{piece} standing, seen from the side.", piece=book.facts.name)
     )
     picture = finished_picture(book.framework, book.shape, CAMERAS[name], width, height, alt=alt)
-    return [Shown(picture), Words(told, SMALL)]
+    return Shown(picture)
 
 
 def _before(book: Book) -> list[str]:
-    voice, locks = book.voice, book.facts.locks
+    voice = book.voice
     return [
-        voice.say_count(
-            "{locks} lock is on, one at each joint that is held",
-            "{locks} locks are on, one at each joint that is held",
-            locks,
-            locks=strong(voice.whole(locks)),
-        ),
-        same_behind(book),
         voice.say("The way to its place is clear, and so are exits and sockets"),
         voice.say(
             "{people} people or more are there, shoes on, hands free",
@@ -78,18 +67,12 @@ def _standing_up(book: Book) -> list[str]:
     feet = joints_words(book.shape.standing.feet, voice)
     return [
         voice.say(
-            "It stands on joints {joints}. Turn it on the floor until that side points to "
-            "where its foot will be.",
+            "It stands on {joints}. Turn it on the floor until they point to where its foot "
+            "will be.",
             joints=strong(feet),
         ),
-        sentences(
-            voice.say("One person holds the foot, the others walk the far side up together."),
-            hold_words(book),
-        ),
-        voice.say(
-            "Let it settle on its foot for a minute. Turn any joint that has twisted back "
-            "until its lock faces out."
-        ),
+        voice.say("One person holds the foot, the others walk the far side up together."),
+        voice.say("Let it settle for a minute. Turn back any joint that has twisted."),
     ]
 
 
@@ -99,20 +82,18 @@ def _holding_down(book: Book) -> list[str]:
     gust = wind_words(book.examination.wind.tips_at.value, book.units, voice)
     return [
         voice.say(
-            "It weighs about {weight} and goes over when it leans {angle} in its worst "
-            "direction (estimates). People brush against it: add ballast indoors too.",
+            "It weighs about {weight} and goes over when it leans {angle} (estimates): add ballast "
+            "indoors too.",
             weight=strong(weight_words(facts.mass_kg, voice)),
             angle=strong(lean),
         ),
         voice.say(
-            "Tie ballast low, at {joints}: water weights or sand bags, the same on each "
-            "foot, front and back.",
+            "Tie ballast low, at {joints}: water weights or sand bags, the same on each.",
             joints=strong(joints_words(book.shape.standing.feet, voice)),
         ),
         voice.say(
-            "With nothing to hold it, a gust of {gust} tips it (estimate). Where doors "
-            "make a draught, tie it to something that will hold as well; in more than a "
-            "light breeze keep it indoors.",
+            "With nothing to hold it, a gust of {gust} tips it (estimate): tie it to something "
+            "as well where there is a draught, and keep it indoors in more than a light breeze.",
             gust=strong(gust),
         ),
     ]
@@ -123,14 +104,12 @@ def _carrying(book: Book) -> list[str]:
     return [
         voice.say(
             "Upright it is {height} high, {width} wide and {depth} deep. Measure each "
-            "door, lift and vehicle before you build; flat on its side it needs a door as "
-            "high as its least side.",
+            "door, lift and vehicle before you build.",
             height=strong(voice.tell(size_words(facts.height_m, book.units))),
             width=strong(voice.tell(size_words(facts.width_m, book.units))),
             depth=strong(voice.tell(size_words(facts.depth_m, book.units))),
         ),
-        voice.say("If it does not fit, build it in the room where it will stand."),
-        voice.say("Cover door frames and hinges; look out for thorns, screws and hot lamps."),
+        voice.say("If it does not fit, build it where it will stand."),
     ]
 
 
@@ -145,9 +124,7 @@ def taking_down(book: Book) -> Section:
         heading(voice.say("Notes")),
         WriteLines(most=12),
     ]
-    return Section(
-        voice.say("While it stands, and taking it down"), blocks, titled=True, runs_on=True
-    )
+    return Section(voice.say("Afterwards"), blocks, titled=True, runs_on=True)
 
 
 def _while_it_stands(book: Book) -> list[str]:
@@ -159,11 +136,11 @@ def _while_it_stands(book: Book) -> list[str]:
     )
     return [
         voice.say(
-            "Keep the spares ({spares}) and a hand pump near: a burst balloon is replaced "
-            "by a new one sized to the same gauge and tied between the same two joints.",
+            "Keep the spares ({spares}) and a hand pump near: a new balloon of the same gauge is "
+            "tied between the two joints of one that burst.",
             spares=plain(spare),
         ),
-        voice.say("Look it over each morning: locks on, feet down, ballast in place, exits clear."),
+        voice.say("Look it over each morning: locks, feet, ballast, exits."),
         voice.say("Pick up every piece of a broken balloon at once."),
     ]
 
@@ -171,16 +148,16 @@ def _while_it_stands(book: Book) -> list[str]:
 def _down(book: Book) -> list[str]:
     voice = book.voice
     return [
-        voice.say("Clear people away, lay the piece flat, put on safety glasses"),
-        voice.say("Untie the ballast last of the feet, after the piece lies flat"),
+        voice.say("Clear people away, put on safety glasses, lay the piece flat"),
+        voice.say("Untie the ballast once the piece lies flat"),
         voice.say(
-            "Let the air out: snip each neck beside its knot with blunt scissors. Do not "
-            "stamp or burst balloons near people"
+            "Let the air out: snip each neck beside its knot with blunt scissors; do not burst "
+            "balloons near people"
         ),
         voice.say(
             "Count what goes into the bags: {balloons} balloons were in the piece",
             balloons=strong(voice.whole(book.facts.total)),
         ),
-        voice.say("Tie the bags shut and keep them from children and animals until they are gone"),
-        voice.say("Never let balloons go outdoors. Latex waste goes where local rules say"),
+        voice.say("Tie the bags shut and keep them from children and animals"),
+        voice.say("Let no balloon go outdoors; latex waste goes where local rules say"),
     ]

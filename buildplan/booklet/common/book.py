@@ -13,7 +13,7 @@ from buildplan.document.paper import Paper
 from buildplan.drawing.signs import balloon_signs
 from buildplan.evaluation.evaluating import NEW_PARTS, Evaluation, evaluate
 from buildplan.evaluation.told_figures import told_figures
-from buildplan.instructions.model import StepWords
+from buildplan.instructions.model import Figures, StepWords
 from buildplan.instructions.telling import tell_steps
 from buildplan.language.voice import ENGLISH, Voice
 from buildplan.sequence.model import Step
@@ -47,13 +47,12 @@ class Book(Evaluation):
     @cached_property
     def words(self) -> tuple[StepWords, ...]:
         """What its steps say, in their order."""
-        return tell_steps(
-            self.steps,
-            self.framework,
-            self.units,
-            self.voice,
-            told_figures(self.framework, self.shape),
-        )
+        return tell_steps(self.steps, self.framework, self.units, self.voice, self.figures)
+
+    @cached_property
+    def figures(self) -> Figures:
+        """The figures that its steps quote."""
+        return told_figures(self.framework, self.shape)
 
     def told(self, step: Step) -> StepWords:
         """What one of its steps says."""

@@ -76,64 +76,61 @@ CAUTIONS: tuple[Caution, ...] = (
         mark("WARNING"),
         mark("Exits and ways"),
         mark(
-            "Never block an exit, a fire door, a stair, an extinguisher or a wheelchair way. Ask "
-            "the venue, and follow the local fire code."
+            "Never block an exit, a stair, an extinguisher or a wheelchair way. Follow the venue "
+            "and the local fire code."
         ),
     ),
     Caution(
         mark("WARNING"),
         mark("Electricity"),
         mark(
-            "Keep the piece and yourself away from overhead lines, open sockets and hot lamps. "
-            "Work on wiring is for a licensed electrician."
+            "Keep away from overhead lines, open sockets and hot lamps. Wiring is for a licensed "
+            "electrician."
         ),
     ),
     Caution(
         mark("WARNING"),
         mark("Ladders"),
         mark(
-            "Use a ladder only on firm, level ground, with someone holding it, and as local rules "
-            "for work at height say. Most of this work is done on the floor."
+            "Use one only on firm, level ground, with someone holding it, and as local rules for "
+            "work at height say."
         ),
     ),
     Caution(
         mark("WARNING"),
         mark("Wind"),
         mark(
-            "A freestanding piece is a sail. Outdoors, hold it with ballast and ties that someone "
-            "competent has checked, keep people clear, and take it down when the wind rises."
+            "The piece is a sail. Outdoors, have someone competent check ballast and ties, keep "
+            "people clear, and take it down when the wind rises."
         ),
     ),
     Caution(
         mark("CAUTION"),
         mark("Eyes and ears"),
         mark(
-            "Balloons burst. Wear safety glasses while inflating and tying, keep your face away, "
-            "and use ear protection beside a loud inflator."
+            "Balloons burst. Wear safety glasses, keep your face away, protect your ears beside "
+            "a loud inflator."
         ),
     ),
     Caution(
         mark("CAUTION"),
         mark("Lifting"),
         mark(
-            "The piece is light but wide. Lift, turn and carry it with as many people as this "
-            "booklet asks for, never alone. Clear the floor of anything to trip over first."
+            "Lift, turn and carry with as many people as this booklet asks for, never alone. Clear "
+            "the floor first."
         ),
     ),
     Caution(
         mark("CAUTION"),
         mark("Air only"),
-        mark(
-            "This plan is for air. Do not use helium or any other gas, and never breathe gas from "
-            "a balloon."
-        ),
+        mark("No helium or other gas; never breathe gas from a balloon."),
     ),
     Caution(
         mark("NOTICE"),
         mark("Heat, sun and sharp things"),
         mark(
-            "Heat makes balloons grow and burst; sun dulls them. Clear the floor of grit, staples "
-            "and splinters. Keep pets and wildlife away from broken pieces."
+            "Heat makes balloons grow and burst; sun dulls them. Clear the floor of grit and "
+            "staples. Keep animals away from broken pieces."
         ),
     ),
 )

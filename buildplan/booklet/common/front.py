@@ -22,7 +22,6 @@ from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.figures import minutes_words
-from buildplan.framework.model import LongChain
 from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
 from buildplan.source.problems import in_words
@@ -37,23 +36,19 @@ EDITION_NAMES: Mapping[str, str] = {
 WORDS: Sequence[tuple[str, str]] = (
     (
         mark("link balloon"),
-        mark("a balloon with a tie point at both ends: the neck, where it is filled, and the tail"),
+        mark("a balloon to be tied at both ends: its neck, where it is filled, and its tail"),
     ),
-    (mark("pair"), mark("two balloons tied neck to neck")),
     (
         mark("chain"),
-        mark("link balloons tied end to end; its joints are numbered along it: A1, A2, A3 ..."),
+        mark("link balloons tied end to end; its joints are numbered: A1, A2, A3 ..."),
     ),
     (mark("ring"), mark("a chain whose two free ends are tied together")),
     (mark("joint"), mark("the place where balloon ends are knotted together")),
     (mark("brace"), mark("a short chain tied across the long chains, holding them apart")),
-    (mark("lock"), mark("a pair of small rounds twisted round a joint so that it cannot slip")),
+    (mark("lock"), mark("a pair of small rounds twisted round a joint to hold it")),
     (mark("single"), mark("one link balloon tied across two joints that no brace reaches")),
-    (mark("gauge"), mark("the template that a balloon is sized against")),
 )
 
-# chains told one by one on the page that explains the words
-MOST_CHAINS = 8
 GUIDE_SHARES = (0.36, 0.64)
 
 
@@ -130,17 +125,15 @@ def cautions(book: Book) -> Section:
         Words(strong(voice.say(LATEX_WORDS)), after=2),
         Words(
             voice.say(
-                "Ask everyone who will build, carry or stand near the piece about latex allergy "
-                "first."
+                "Ask all who build, carry or stand near the piece about latex allergy first."
             ),
             after=12,
         ),
         Grid(head, rows, (72, 74, 364), pad=3, after=8),
         Words(
             voice.say(
-                "Signal words: WARNING, could result in death or serious injury; CAUTION, could "
-                "result in minor or moderate injury; NOTICE, not about injury. Local codes and "
-                "licensed practice come before anything in this booklet."
+                "WARNING: could result in death or serious injury; CAUTION: in minor or moderate "
+                "injury; NOTICE: not about injury. Local codes and licensed practice come first."
             ),
             SMALL,
         ),
@@ -159,8 +152,6 @@ def reading_guide(book: Book, rest: Sequence[Section]) -> Section:
     second = [
         heading(voice.say("Words")),
         *words,
-        heading(voice.say("Chains and joints")),
-        *_chains(book),
         heading(voice.say("Pictures")),
         Items(_about_pictures(voice)),
     ]
@@ -170,52 +161,15 @@ def reading_guide(book: Book, rest: Sequence[Section]) -> Section:
 
 def _about_pictures(voice: Voice) -> list[str]:
     return [
+        voice.say("What a step adds is in full colour; what stands already is pale, or cut away."),
         voice.say(
-            "What a step adds is in full colour with a dark outline; what stands already is pale."
+            "Red arrows and numbers lead along a row. A hand: reach in from below. Two rounds that "
+            "circle one another: set a lock."
         ),
-        voice.say("Where pale work would hide something new, it is drawn as a thin outline."),
-        voice.say("Joints are named the same on every page and on the joint map."),
-        voice.say(
-            "Pictures show the piece from the front, standing. Where a close-up is turned, "
-            "a small block in its corner shows how: F is the front. A circle on the small "
-            "picture of the piece shows where it is."
-        ),
-        voice.say(
-            "A sign on a balloon (a bar, a triangle ...) tells its colour without colour: "
-            "see the table of balloons."
-        ),
-        voice.say("Every step ends in something to check. Tick its box before you go on."),
+        voice.say("On the small picture the eye is you, the circle is where you work."),
+        voice.say("Signs on balloons tell colours without colour: see the table of balloons."),
+        voice.say("Every step ends in a check. Tick it before you go on."),
     ]
-
-
-def _chains(book: Book) -> list[Flowable]:
-    """The first chains, and how many more there are."""
-    chains = book.framework.chains
-    told = [Words(_chain_words(book.voice, long), after=2) for long in chains[:MOST_CHAINS]]
-    more = len(chains) - len(told)
-    if more > 0:
-        words = book.voice.say(
-            "and {number} more; the steps name each, and the joint map shows them", number=more
-        )
-        told.append(Words(words, after=2))
-    return list(told)
-
-
-def _chain_words(voice: Voice, long: LongChain) -> str:
-    """A long chain in a line, as markup."""
-    message = (
-        mark("{chain}: {place} ring, {count} balloons, joints {first} to {last}")
-        if long.chain.closed
-        else mark("{chain}: {place} chain, {count} balloons, joints {first} to {last}")
-    )
-    return voice.say(
-        message,
-        chain=strong(long.letter),
-        place=plain(voice.tell(long.where)),
-        count=len(long.chain.links),
-        first=long.chain.joints[0],
-        last=long.chain.joints[-1],
-    )
 
 
 def contents(sections: Sequence[Section], voice: Voice) -> Stack:

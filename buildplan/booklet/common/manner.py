@@ -1,9 +1,8 @@
-"""What is said of a piece by how it is built: by whom, how it is held, what its back is like."""
+"""What is said of a piece by how it is built: by whom, and how it is held."""
 
 from __future__ import annotations
 
 from buildplan.booklet.common.book import Book
-from buildplan.framework.chain_roles import Layer
 from buildplan.sequence.model import Kind
 from buildplan.sequence.reach import lifters
 
@@ -11,11 +10,6 @@ from buildplan.sequence.reach import lifters
 def is_braced(book: Book) -> bool:
     """Whether braces are tied in the piece; it is then built lying flat."""
     return any(step.kind is Kind.BRACE for step in book.steps)
-
-
-def has_a_back(book: Book) -> bool:
-    """Whether the piece has a front and a back that are alike."""
-    return {long.layer for long in book.framework.chains} >= {Layer.FRONT, Layer.BACK}
 
 
 def people_figure(book: Book) -> str:
@@ -37,13 +31,6 @@ def people_words(book: Book) -> str:
         crew,
         lifters=lifting,
     )
-
-
-def same_behind(book: Book) -> str:
-    """What is seen from behind when all is well."""
-    if has_a_back(book):
-        return book.voice.say("The back looks exactly like the front")
-    return book.voice.say("Every joint was looked at from all sides")
 
 
 def hold_words(book: Book) -> str:

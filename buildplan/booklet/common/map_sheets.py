@@ -70,7 +70,7 @@ def map_sheets(book: Book) -> MapSheets:
 
 def index_words(book: Book, step: Step, page: int) -> tuple[str, str]:
     """A step in a sheet's index: its title, and where it is found."""
-    found = book.voice.say("step {number}, page {page}", number=step.number, page=page)
+    found = book.voice.say("page {page}", page=page)
     return book.told(step).title, found
 
 
@@ -112,7 +112,7 @@ def brace_flags(book: Book, picture: Picture, step: Step) -> list[Box]:
 
 
 def how_to_read(book: Book) -> str:
-    """What the map shows of a piece, in words."""
+    """What the map shows of a piece, in words; said on its first sheet."""
     voice, framework = book.voice, book.framework
     if framework.laid:
         return voice.say(

@@ -9,7 +9,7 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.loads import ballast_words
-from buildplan.booklet.common.manner import is_braced, people_words
+from buildplan.booklet.common.manner import people_words
 from buildplan.booklet.common.swatches import swatch
 from buildplan.design.measures import length_words, size_words
 from buildplan.document.blocks import Items, Words, heading, together
@@ -20,18 +20,17 @@ from buildplan.document.text import plain, strong
 from buildplan.evaluation.figures import minutes_words, nominal_words, weight_words
 from buildplan.evaluation.materials import Purchase
 from buildplan.language.messages import mark
-from buildplan.language.phrases import sentences
 
 ORDER_PAD = 7.0  # room to write by hand
-TAGS = mark("Paper tags or masking tape, and a marker, to label joints")
+TAGS = mark("Paper tags or masking tape, and a marker")
 TOOLS: Sequence[str] = (
-    mark("Electric inflator with a nozzle for air; a hand pump for repairs"),
-    mark("The gauges on the gauge page, cut from stiff card"),
+    mark("Electric inflator for air; a hand pump for repairs"),
+    mark("The gauges, cut from stiff card"),
     TAGS,
-    mark("Blunt scissors for trimming; no pins, no knives near the piece"),
+    mark("Blunt scissors; no pins, no knives near the piece"),
     mark("Safety glasses for everyone; ear protection beside the inflator"),
     mark("A tape measure"),
-    mark("Bags for waste latex, tied shut, out of the reach of children"),
+    mark("Bags for waste latex, kept from children"),
 )
 
 
@@ -50,7 +49,7 @@ def needs(book: Book, practice: Mapping[str, int] | None = None) -> Section:
     blocks = [
         heading(voice.say("Balloons")),
         _balloons(book, practice or {}),
-        Words(_locks_and_spares(book), after=12),
+        Words(_spares(book), after=12),
         *beside(book.paper, first, second),
         _order(book),
     ]
@@ -120,18 +119,10 @@ def _to_buy(book: Book, purchase: Purchase) -> str:
     )
 
 
-def _locks_and_spares(book: Book) -> str:
-    voice, locks = book.voice, book.facts.locks
-    return sentences(
-        voice.say_count(
-            "A lock takes two rounds: {number} lock, {rounds} rounds.",
-            "A lock takes two rounds: {number} locks, {rounds} rounds.",
-            locks,
-            rounds=2 * locks,
-        ),
-        voice.say(
-            "Spares for bursts are {share}, rounded up.", share=voice.percent(book.design.spare)
-        ),
+def _spares(book: Book) -> str:
+    voice = book.voice
+    return voice.say(
+        "Spares for bursts are {share}, rounded up.", share=voice.percent(book.design.spare)
     )
 
 
@@ -140,15 +131,10 @@ def _people(book: Book) -> list[str]:
     room = voice.tell(size_words(max(facts.width_m, facts.height_m) + 2.0, book.units))
     return [
         strong(people_words(book)),
+        voice.say("A clean, smooth floor, about {room} square", room=strong(room)),
         voice.say(
-            "A clean, smooth floor, about {room} square: the piece is built lying flat",
-            room=strong(room),
-        )
-        if is_braced(book)
-        else voice.say("A clean, smooth floor, about {room} square", room=strong(room)),
-        voice.say(
-            "About {work} of work in all, {time} for {people} people (estimate, practised "
-            "hands; a first build takes about twice as long)",
+            "About {work} of work, {time} for {people} people (estimates; a first build takes "
+            "twice as long)",
             work=strong(minutes_words(facts.work_minutes, voice)),
             time=strong(minutes_words(facts.crew_minutes, voice)),
             people=facts.crew,

@@ -49,8 +49,7 @@ def finished_piece(book: Book) -> Section:
     size = " x ".join(voice.tell(size_words(length, book.units)) for length in sides)
     person = f"{voice.tell(size_words(PERSON_M, 'cm'))} ({voice.tell(size_words(PERSON_M, 'in'))})"
     words = voice.say(
-        "{size} (width, height, depth; an estimate from the gauges: measure your "
-        "first one). The person is {person} tall.",
+        "{size} (width, height, depth; estimates). The person is {person} tall.",
         size=size,
         person=person,
     )
@@ -103,7 +102,8 @@ def _map_sheet(book: Book, sheets: MapSheets, number: int) -> Section:
         else voice.say("Joint map")
     )
     shown = Shown(sheets.pictures[number])
-    blocks: list[Flowable] = [Place(map_place(number)), Words(how_to_read(book), after=6), shown]
+    words = [] if number else [Words(how_to_read(book), after=6)]
+    blocks: list[Flowable] = [Place(map_place(number)), *words, shown]
     steps = sheets.steps_on(book, number)
     if steps:
         columns = [

@@ -8,10 +8,10 @@ from itertools import groupby
 from reportlab.lib.styles import ParagraphStyle
 from reportlab.platypus import Flowable
 
-from buildplan.booklet.common.book import Book, adds_words
+from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views
 from buildplan.booklet.common.map_sheets import MapSheets, map_place, step_place
-from buildplan.booklet.common.step_moves import first_moves, how_to
+from buildplan.booklet.common.step_moves import how_to, new_moves
 from buildplan.booklet.common.step_pictures import (
     Placed,
     StepPictures,
@@ -22,7 +22,7 @@ from buildplan.booklet.common.step_pictures import (
 from buildplan.document.blocks import Items, Row, Rule, Shown, Stack, Words
 from buildplan.document.layout import Columns
 from buildplan.document.links import Link, Place
-from buildplan.document.text import BODY, HEADING, SMALL, plain, strong, underlined
+from buildplan.document.text import BODY, HEADING, plain, strong, underlined
 from buildplan.drawing.marks import Picture
 from buildplan.sequence.model import Stage, Step
 
@@ -37,12 +37,18 @@ ROW_GAP = 4.0
 NEARLY = 0.01
 
 
-def step_block(book: Book, views: Views, sheets: MapSheets, step: Step) -> Stack:
-    """A step, on one page if a page has room for it."""
+def step_block(
+    book: Book,
+    views: Views,
+    sheets: MapSheets,
+    step: Step,
+    before: Sequence[Flowable] = (),
+) -> Stack:
+    """A step, and what comes `before` it, on one page if a page has room for them."""
     progress = (step.number, len(book.steps))
     place = Place(step_place(step), f"{step.number} {book.told(step).title}", progress)
     body = _on_the_piece if views.of(step) else _beside_the_piece
-    blocks = [Rule(), place, _title(book, sheets, step), *body(book, views, step)]
+    blocks = [*before, Rule(), place, _title(book, sheets, step), *body(book, views, step)]
     return Stack(blocks, whole=True)
 
 
@@ -64,7 +70,7 @@ def _on_the_piece(book: Book, views: Views, step: Step) -> list[Flowable]:
         cells.append([Shown(panels.corner)])
     rows = [row for turn in turns for row in turn] if alone else []
     checks = Items([*map(plain, rows), check_words(book, step)], ticked=True, gap=ROW_GAP)
-    moves = [how_to(book, step, move) for move in first_moves(book, step, PICTURE_HEIGHT)]
+    moves = [how_to(book, step, move) for move in new_moves(book, step, PICTURE_HEIGHT)]
     return [
         head,
         *_in_rows(cells, measure),
@@ -117,7 +123,7 @@ def _beside_the_piece(book: Book, views: Views, step: Step) -> list[Flowable]:
 
 def _pictures(book: Book, views: Views, step: Step) -> StepPictures:
     """The pictures of work beside the piece or on the whole of it."""
-    moves = first_moves(book, step, PICTURE_HEIGHT)
+    moves = new_moves(book, step, PICTURE_HEIGHT)
     return step_pictures(book, step, views, moves, book.paper.measure, MOST_HEIGHT)
 
 
@@ -141,7 +147,7 @@ def _map_link(book: Book, sheet: int, step: Step) -> Link:
     voice = book.voice
 
     def markup(page: int) -> str:
-        return underlined(voice.say("joint map, page {page}", page=page))
+        return underlined(voice.say("map: page {page}", page=page))
 
     def words(page: int) -> str:
         return voice.say(
@@ -158,9 +164,6 @@ def paragraphs(book: Book, step: Step) -> list[tuple[ParagraphStyle, str]]:
         note = book.design.text.get(stage.value)
         if note and step.number == _first_of_stage(book.steps, stage):
             texts.append((BODY, plain(note)))
-    adds = adds_words(book, step)
-    if adds:
-        texts.append((SMALL, plain(book.voice.say("Adds {balloons}", balloons=adds))))
     return texts
 
 

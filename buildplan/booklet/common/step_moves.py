@@ -2,19 +2,22 @@
 
 from __future__ import annotations
 
+from collections.abc import Hashable
 from dataclasses import replace
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import (
     ON_THE_PIECE,
 )
+from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.cell_layout import newest_brace
 from buildplan.drawing.marks import Picture
+from buildplan.drawing.scene import finished_picture
 from buildplan.drawing.section_diagram import section_diagram
 from buildplan.drawing.standing_up import standing_up_picture
 from buildplan.drawing.techniques import moves
-from buildplan.framework.model import Cell
-from buildplan.sequence.model import Kind, Step
+from buildplan.framework.model import Cell, Role
+from buildplan.sequence.model import Kind, Operation, Step
 
 STAND_UP_SIZE = (226.0, 172.0)
 
@@ -23,19 +26,58 @@ def first_moves(book: Book, step: Step, height: float) -> tuple[Picture, ...]:
     """The hand moves that a step shows: its own with work beside the piece; where a kind of
     work on the piece first comes up, its moves, and a brace's course round the tube in a
     diagram `height` points high."""
-    if step.kind is Kind.STAND_UP and book.framework.braces:
+    if step.kind is Kind.STAND_UP:
         return (_stood_up(book, step),)
     if step.kind not in ON_THE_PIECE:
         return moves(book.framework, step, book.voice)
     pictures = moves(book.framework, step, book.voice, _new_kinds(book, step))
     brace = _first_brace(book, step)
     if brace and _is_first_of_kind(book, step) and corner_of(book, step) is None:
-        return (*pictures, section_diagram(book.framework, brace, book.voice, height))
+        # the way round is in the diagram, as the close-ups have it
+        return (section_diagram(book.framework, brace, book.voice, height), *pictures[1:])
     return pictures
 
 
+def new_moves(book: Book, step: Step, height: float) -> tuple[Picture, ...]:
+    """The hand moves that a step is the first to show: what was shown is not shown again."""
+    if step.kind in ON_THE_PIECE or step.kind is Kind.STAND_UP:
+        return first_moves(book, step, height)
+    shown = {
+        _move(book, operation)
+        for other in book.steps[: step.number - 1]
+        for operation in other.operations
+    }
+    new = {operation.kind for operation in step.operations if _move(book, operation) not in shown}
+    return moves(book.framework, step, book.voice, new)
+
+
+def _move(book: Book, operation: Operation) -> Hashable:
+    """What a picture of a hand move depends on."""
+    kind, framework = operation.kind, book.framework
+    match kind:
+        case Kind.PAIR:
+            mixed = len({framework.link[link].balloon for link in operation.links}) > 1
+            return kind, bool(operation.locks), mixed
+        case Kind.CHAIN:
+            long = framework.link[operation.links[0]].role is not Role.BRACE
+            return kind, long, len(operation.links)
+        case Kind.LAY:
+            return kind, operation.joints
+    return kind
+
+
 def _stood_up(book: Book, step: Step) -> Picture:
-    """How the piece comes up from where it was braced, front up."""
+    """How the piece comes up from where it was braced, front up; how it stands, where it was
+    built standing."""
+    if book.figures.stands:
+        return finished_picture(
+            book.framework,
+            book.shape,
+            CAMERAS["corner"],
+            *STAND_UP_SIZE,
+            patterns=book.patterns,
+            alt=book.voice.say("{piece} standing, seen from a corner.", piece=book.framework.name),
+        )
     people = max(operation.people for operation in step.operations)
     words = book.voice.say(
         "{piece} comes up from lying front up. The thick line is the edge that stays on the floor,"

@@ -29,6 +29,7 @@ PLACE_WIDTH = 108.0
 NARROWEST_CLOSEUP, WIDEST_CLOSEUP = 150.0, 300.0
 CELL_WIDTH, CELL_HEIGHT = 226.0, 165.0  # lower, the words on it run into one another
 WHOLE_HEIGHT = 300.0
+LOOKED_OVER, WIDEST_LOOKED_OVER = 172.0, 226.0
 
 
 @dataclass(frozen=True)
@@ -68,8 +69,10 @@ def step_pictures(
     if step.kind in ON_THE_WHOLE and not _laid_loosely(book, step):
         finished = views.progress.finished(step)
         left = measure - sum(move.width + GAP for move in hand_moves)
+        tall = whole_height if step.kind is Kind.LAY else LOOKED_OVER
+        left = left if step.kind is Kind.LAY else min(left, WIDEST_LOOKED_OVER)
         return _rows(
-            [*hand_moves, _on_the_piece(book, step, finished, left, whole_height)],
+            [*hand_moves, _on_the_piece(book, step, finished, left, tall)],
             measure,
         )
     if step.kind not in ON_THE_PIECE:
@@ -106,7 +109,7 @@ def step_panels(
     book: Book, step: Step, views: Views, size: tuple[float, float], place: tuple[float, float]
 ) -> StepPanels:
     """The pictures of a step on the piece, its close-ups of a `size`, and the whole piece of
-    another (width, height)."""
+    another (width, height). No title is drawn in them: the rows below say it."""
     width, height = size
     shown = shown_in(book, views.of(step))
     cell = corner_of(book, step)
@@ -117,7 +120,7 @@ def step_panels(
         )
         diagram = captioned(drawn, book.voice.say("Diagram of step {number}.", number=step.number))
     return StepPanels(
-        tuple(_closeup(book, step, closeup, width, height) for closeup in shown),
+        tuple(_closeup(book, step, closeup, width, height, "") for closeup in shown),
         diagram,
         _where(book, step, views, shown, *place),
     )
@@ -154,10 +157,12 @@ def _closeups(
     """The close-ups of a step, `height` points high, as many abreast as share `room` well."""
     abreast = min(len(closeups), MOST_ABREAST)
     width = min((room - GAP * (abreast - 1)) / abreast, WIDEST_CLOSEUP)
-    return [_closeup(book, step, closeup, width, height) for closeup in closeups]
+    return [_closeup(book, step, one, width, height, one.title) for one in closeups]
 
 
-def _closeup(book: Book, step: Step, closeup: CloseUp, width: float, height: float) -> Picture:
+def _closeup(
+    book: Book, step: Step, closeup: CloseUp, width: float, height: float, title: str
+) -> Picture:
     from_the_end = closeup.panel.camera.name == OPEN_END
     told: dict[str, str | int] = {
         "number": step.number,
@@ -179,7 +184,7 @@ def _closeup(book: Book, step: Step, closeup: CloseUp, width: float, height: flo
         closeup.panel,
         width,
         height,
-        title=closeup.title,
+        title=title,
         alt=f"{alt} {closeup.words}.",
         data=(("turn", closeup.title), ("step", str(step.number))),
     )

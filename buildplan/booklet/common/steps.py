@@ -64,7 +64,7 @@ def step_sections(book: Book, sheets: MapSheets, lesson: Lesson = lambda step: (
             title, listed = _title(book, _laid_part(book, steps[0]), told), True
         blocks = code_at_step(book, steps[0])
         for step in steps:
-            blocks += [*lesson(step), step_block(book, views, sheets, step)]
+            blocks.append(step_block(book, views, sheets, step, lesson(step)))
         sections.append(
             Section(
                 title,

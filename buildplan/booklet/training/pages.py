@@ -9,7 +9,6 @@ from reportlab.platypus import Flowable
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import ON_THE_PIECE
 from buildplan.booklet.common.steps import PART, part_name
-from buildplan.booklet.training.lessons import LESSONS
 from buildplan.booklet.training.practice import Practice, practice
 from buildplan.design.measures import length_words
 from buildplan.document.blocks import Items, Shown, Words, heading
@@ -68,9 +67,9 @@ def _practice(book: Book, made: Practice) -> list[Flowable]:
     words: list[Flowable] = [
         Words(
             voice.say(
-                "Build this before the real piece: {links} link balloons and {locks} locks, by the "
-                "piece's own hand moves. Each is taught under Learn, before the step where it "
-                "first comes up: read it there.",
+                "Build this first: {links} link balloons and {locks} locks, by the piece's own "
+                "hand moves. Where you do not know one, look for Learn at the same step of the "
+                "piece.",
                 links=len(framework.links),
                 locks=len(framework.locks),
             )
@@ -81,9 +80,7 @@ def _practice(book: Book, made: Practice) -> list[Flowable]:
                 strong(
                     voice.say("{number} balloons of its own.", number=sum(made.counts.values()))
                 ),
-                voice.say(
-                    "They are not counted into the piece, but they are on the list of what to buy."
-                ),
+                voice.say("They are not counted into the piece, but on the list of what to buy."),
             )
         ),
         Words(
@@ -97,7 +94,7 @@ def _practice(book: Book, made: Practice) -> list[Flowable]:
         ),
     ]
     steps = tuple(
-        f"{strong(said.title)}. {plain(_told(step, said))}{_learn(voice, step)}"
+        f"{strong(said.title)}. {plain(_told(step, said))}".strip()
         for step, said in zip(made.steps, made.words, strict=True)
     )
     return [
@@ -137,17 +134,10 @@ def _practice_balloons(book: Book, made: Practice) -> Grid:
 
 
 def _told(step: Step, said: StepWords) -> str:
-    """The joints of work on the piece; the check of other work."""
+    """The joints of work on the piece; of other work its title says all."""
     if step.kind in ON_THE_PIECE:
         return "; ".join(line for turn in said.turns for line in turn.lines)
-    return said.check
-
-
-def _learn(voice: Voice, step: Step) -> str:
-    lesson = LESSONS.get(step.kind)
-    if lesson is None:
-        return ""
-    return " " + voice.say("(Learn: {lesson})", lesson=plain(voice.say(lesson.title)))
+    return ""
 
 
 def _minutes(book: Book, operations: Iterable[Operation]) -> float:
@@ -172,13 +162,13 @@ def _minutes_words(voice: Voice, minutes: float) -> str:
 # --- time targets and sign-off -------------------------------------------------------------
 
 SIGNED: dict[Stage, str] = {
-    Stage.SIZE: mark("five taken at random pass the gauge"),
-    Stage.PAIR: mark("five taken at random hold when pulled; counts agree"),
-    Stage.CHAIN: mark("every chain counted twice by two people"),
-    Stage.CLOSE_RINGS: mark("tags read the same way round; nothing twisted"),
-    Stage.BRACE: mark("every brace at the joints of its row; corners as on the map"),
+    Stage.SIZE: mark("five at random pass the gauge"),
+    Stage.PAIR: mark("five at random hold when pulled; counts agree"),
+    Stage.CHAIN: mark("every chain counted by two people"),
+    Stage.CLOSE_RINGS: mark("numbers run one way; nothing twisted"),
+    Stage.BRACE: mark("every brace at its joints; corners as on the map"),
     Stage.LOCK_JOINTS: mark("one lock at each joint; nothing slips"),
-    Stage.FINISH: mark("looked at from all sides; stands and is held down"),
+    Stage.FINISH: mark("seen from all sides; stands and is held down"),
 }
 
 
@@ -202,7 +192,7 @@ def _learnt(book: Book) -> tuple[str, ...]:
     corners = any(set(step.cells) - {"straight"} for step in book.steps)
     return (
         voice.say("size, pair and chain to the count, without the booklet"),
-        voice.say("find any joint on the piece from its name on the joint map"),
+        voice.say("find any joint of the joint map on the piece"),
         voice.say("tie in a straight brace and lock it, front and back")
         if braced
         else voice.say("bring the knots of a joint together and lock it"),
@@ -216,8 +206,7 @@ def sign_off(book: Book) -> Section:
     voice = book.voice
     head = (
         voice.say("Stage"),
-        voice.say("Beginner"),
-        voice.say("Practised"),
+        voice.say("Target"),
         voice.say("Took"),
         voice.say("Checked before signing"),
         voice.say("Trainee"),
@@ -226,21 +215,18 @@ def sign_off(book: Book) -> Section:
     blocks = [
         Words(
             voice.say(
-                "Targets are for one pair of hands doing all the work of a stage; estimates, a "
-                "beginner at twice the time of a practised hand. Quality comes first: nobody "
-                "signs a stage because its time is up."
+                "Targets are a beginner's, for one pair of hands doing all the work of a stage; a "
+                "practised hand takes half (estimates). Nobody signs because time is up."
             )
         ),
-        Grid(head, _targets(book), (21, 27, 27, 14, 53, 24, 24)),
+        Grid(head, _targets(book), (24, 28, 18, 64, 28, 28)),
         heading(voice.say("The trainee can now do alone")),
         Items(_learnt(book), ticked=True),
         Words(
             voice.say("Trainee {line}  Trainer {line}  Date {date}", line=LINE, date=DATE_LINE),
             after=6,
         ),
-        Words(
-            voice.say("Signing says that the work was seen, not that it is without risk."), SMALL
-        ),
+        Words(voice.say("Signing says that the work was seen, no more."), SMALL),
     ]
     return Section(voice.say("Time targets and sign-off"), blocks, titled=True)
 
@@ -255,9 +241,9 @@ def _targets(book: Book) -> list[tuple[str, ...]]:
     for stage in (stage for stage in Stage if stage in by_stage):
         practised = _minutes(book, by_stage[stage])
         name, checked = _signed(book, stage)
-        times = (_minutes_words(voice, practised * BEGINNER), _minutes_words(voice, practised))
-        rows.append((strong(name), *times, "", plain(checked), "<br/><br/>", ""))
+        target = _minutes_words(voice, practised * BEGINNER)
+        rows.append((strong(name), target, "", plain(checked), "<br/><br/>", ""))
     minutes = _minutes(book, _operations(book.steps))
-    every = (_minutes_words(voice, minutes * BEGINNER), _minutes_words(voice, minutes))
-    rows.append((strong(voice.say("All")), *map(strong, every), "", "", "", ""))
+    every = _minutes_words(voice, minutes * BEGINNER)
+    rows.append((strong(voice.say("All")), strong(every), "", "", "", ""))
     return rows

@@ -86,7 +86,9 @@ def _moves_of(framework: Framework, first: Operation, voice: Voice) -> tuple[Pic
         number = next(b.number for b in framework.braces if first.links[0] in b.links)
         return (wrap_brace(framework, voice, number), settle_joint(framework, voice))
     if first.kind is Kind.LAY:
-        return technique_pictures(framework.built_with(first.joints[0]), first.kind, voice)
+        part = framework.part_at(first.joints[0])
+        own = framework.built_with(first.joints[0])
+        return (lay_chains(own, voice, mirrored=part is not None and part.mirrored),)
     if first.kind is Kind.JOIN and len(first.joints) > 1:
         return (tie_parts(framework, first.joints, voice),)
     return technique_pictures(framework, first.kind, voice)

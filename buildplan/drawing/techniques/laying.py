@@ -27,14 +27,15 @@ from buildplan.language.voice import Voice
 LOOSE_CHAINS, LOOSE_ROW, LOOSE_LINK = 7, 20.0, 14.0  # chains on the floor, and points
 
 
-def lay_chains(framework: Framework, voice: Voice) -> Picture:
-    """The long chains laid out: back below, front above, number-1 joints together; chains that
-    no braces hold, one below the other."""
+def lay_chains(framework: Framework, voice: Voice, *, mirrored: bool = False) -> Picture:
+    """The long chains laid out: back below, front above, number-1 joints together, an arrow from
+    joint 1 to joint 2; chains that no braces hold, one below the other. What is `mirrored` runs the
+    other way round, or from the right."""
     if not framework.braces:
         return _lay_loosely(framework, voice)
     if framework.closed:
-        return _lay_rings(framework, voice)
-    return _lay_rows(framework, voice)
+        return _lay_rings(framework, -1.0 if mirrored else 1.0, voice)
+    return _lay_rows(framework, -1.0 if mirrored else 1.0, voice)
 
 
 def _layers(framework: Framework) -> list[tuple[str, list[LongChain]]]:
@@ -63,7 +64,7 @@ def _tag(framework: Framework, at: Point, joint: str) -> list[Mark]:
     )
 
 
-def _lay_rings(framework: Framework, voice: Voice) -> Picture:
+def _lay_rings(framework: Framework, way: float, voice: Voice) -> Picture:
     layers = _layers(framework)
     marks: list[Mark] = []
     named = [f"{chain.letter} {_short(chain, voice)}" for _, chains in layers for chain in chains]
@@ -85,9 +86,10 @@ def _lay_rings(framework: Framework, voice: Voice) -> Picture:
             first.setdefault(side, []).append(((x + across, y), chain.chain.joints[0]))
             if side != INNER and not level:
                 # outside lies to the left of one who goes along the numbers, front up
-                way = round_points((x, y), across + 9, high * squeeze + 6, 8, -8, -38)
-                marks += pointed(way)
-                marks.append(_next_tag(way[-1], chain.chain.joints[1]))
+                size = (across + 9, high * squeeze + 6)
+                run = round_points((x, y), *size, 8, -8 * way, -38 * way)
+                marks += pointed(run)
+                marks.append(_next_tag(run[-1], chain.chain.joints[1]))
         marks.append(
             Label((2, y + 8), _layer_name(name, voice), TYPE, INK, anchor="start", bold=True)
         )
@@ -127,8 +129,9 @@ def _layer_name(layer: str, voice: Voice) -> str:
     return names[layer]
 
 
-def _lay_rows(framework: Framework, voice: Voice) -> Picture:
+def _lay_rows(framework: Framework, way: float, voice: Voice) -> Picture:
     """Open chains: rows beside one another on the floor, the front ones above the back."""
+    begin = 64.0 if way > 0 else 64.0 + 22 * 6
     layers = _layers(framework)
     marks: list[Mark] = []
     gap = {1: 0.0, 2: 68.0, 3: 46.0}[len(layers)]
@@ -140,11 +143,13 @@ def _lay_rows(framework: Framework, voice: Voice) -> Picture:
         for chain in sorted(chains, key=lambda c: side_of(c) == INNER):
             outer = side_of(chain) != INNER
             dx, dy = (slant, deep) if outer else (0.0, 0.0)
-            ends = [(64 + 22 * i + dx, y + dy) for i in range(7)]
+            ends = [(begin + 22 * way * i + dx, y + dy) for i in range(7)]
             colours = _colours_along(framework, chain, len(ends) - 1)
             for (a, b), colour in zip(pairwise(ends), colours, strict=True):
                 marks += link(a, b, 18, colour)
             first.setdefault(side_of(chain), []).append((ends[0], chain.chain.joints[0]))
+            if outer and level == len(layers) - 1 and len(chain.chain.joints) > 1:
+                marks += _to_the_next(ends[0], ends[1], chain.chain.joints[1])
             row = f"{chain.letter} {_short(chain, voice)}"
             marks.append(Label((2, y + dy - 3), row, TYPE, INK, anchor="start"))
             if chain is max(chains, key=lambda c: side_of(c) != INNER):
@@ -162,6 +167,18 @@ def _lay_rows(framework: Framework, voice: Voice) -> Picture:
         top = foot + gap * (len(layers) - 1)
         marks += move([(190, top - 10), (190, top - 18), (190, foot + deep + 12)])
     return picture(marks, _lay_words(framework, CHAINS_LAID, voice))
+
+
+def _to_the_next(one: Point, two: Point, joint: str) -> list[Mark]:
+    """The arrow over a row from joint 1 to joint 2, and the latter's name."""
+    (x0, y), (x1, _) = one, two
+    way = 1.0 if x1 > x0 else -1.0
+    run = [(x0, y + 15), ((x0 + x1) / 2, y + 19), (x1 + 8 * way, y + 15)]
+    anchor = "start" if way > 0 else "end"
+    return [
+        *pointed(run),
+        Label((x1 + 12 * way, y + 12), joint, TYPE, INK, anchor=anchor, bold=True),
+    ]
 
 
 def _lay_loosely(framework: Framework, voice: Voice) -> Picture:
