@@ -10,8 +10,8 @@ from buildplan.framework.model import Brace, Framework
 from buildplan.instructions.model import Figures, Side, Span
 from buildplan.sequence.courses import built_pieces, in_courses
 from buildplan.sequence.directions import directions
-from buildplan.sequence.grouping import STRAIGHT
 from buildplan.sequence.reach import is_flat
+from buildplan.sequence.rounds import STRAIGHT
 from buildplan.shape.calibration import ring_checks
 from buildplan.shape.model import FloatArray, Shape
 
