@@ -9,10 +9,13 @@ from buildplan.commands.standing_report import Row, standing_rows
 from buildplan.design.measures import Units, length_words, size_words
 from buildplan.evaluation.evaluating import Evaluation
 from buildplan.evaluation.facts import Facts
+from buildplan.evaluation.passing import Door, ways
+from buildplan.evaluation.passing_words import opening_caution, opening_words, way_lines
 from buildplan.framework.model import Framework
 from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
 from buildplan.shape.calibration import RingCheck, at_gauge_step, at_warmth, ring_checks
+from buildplan.shape.carrying import walk_through
 from buildplan.shape.model import Shape
 from buildplan.source.problems import in_words
 
@@ -22,12 +25,15 @@ COOL_CELSIUS, WARM_CELSIUS = 20.0, 30.0
 NAME_WIDTH = 12
 
 
-def check_report(piece: Evaluation, voice: Voice, height: Sequence[str] = ()) -> str:
+def check_report(
+    piece: Evaluation, voice: Voice, height: Sequence[str] = (), doors: Sequence[Door] = ()
+) -> str:
     """The figures of a piece in plain words and the reader's units, problems last; `height` is
-    what is said of how high it will stand."""
+    what is said of how high it will stand, `doors` are those that it has to go through."""
     facts = piece.facts
     lines = [facts.name, "", *_lines(_counts(facts, voice)), ""]
-    lines += [*_lines(standing_rows(piece, height, voice)), ""]
+    lines += [*_lines(standing_rows(piece, height, voice))]
+    lines += [*_lines(_passing(piece, doors, voice)), ""]
     lines += [*_lines(_measuring(piece.framework, piece.shape, facts.units, voice)), ""]
     cautions = piece.examination.cautions
     if cautions:
@@ -69,6 +75,18 @@ def _counts(facts: Facts, voice: Voice) -> Iterator[Row]:
         rounds=2 * facts.locks,
     )
     yield voice.say("Braces"), words
+
+
+def _passing(piece: Evaluation, doors: Sequence[Door], voice: Voice) -> Iterator[Row]:
+    """What goes through the piece, and what the piece goes through."""
+    units = piece.units
+    opening = walk_through(piece.framework, piece.shape)
+    if opening is not None:
+        yield voice.say("Way through"), opening_words(opening, units, voice)
+        caution = opening_caution(opening, units, voice)
+        yield from [("", caution)] if caution else []
+    for number, line in enumerate(way_lines(ways(piece, doors), units, voice)):
+        yield "" if number else voice.say("Doors"), line
 
 
 def _balloons(facts: Facts, voice: Voice) -> Iterator[Row]:

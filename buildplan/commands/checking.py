@@ -14,6 +14,7 @@ from buildplan.commands.options import (
     FLAG,
     IN_ENGLISH,
     DesignArgument,
+    DoorOption,
     HandsOption,
     JsonOption,
     LanguageOption,
@@ -22,8 +23,11 @@ from buildplan.language.voice import Voice
 from buildplan.source.problems import DesignProblemsError, problem_as_data
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from buildplan.commands.watching import Glance
     from buildplan.evaluation.evaluating import Evaluation
+    from buildplan.evaluation.passing import Door
     from buildplan.hands.model import Hands
 
 CHARTS = (".svg", ".pdf", ".png")
@@ -74,33 +78,40 @@ def check(
     chart: ChartOption = None,
     joints: JointsOption = False,
     write: WriteOption = False,
+    door: DoorOption = None,
     hands: HandsOption = None,
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
-    """Count the balloons, find the shape, and say whether it closes and stands."""
+    """Count the balloons, find the shape, and say whether it closes and stands.
+
+    With --door, also whether the finished piece goes through, and how it is turned for it.
+    """
     from buildplan.commands.check_report import check_report
-    from buildplan.commands.files import ProblemsFoundError, refuse_ending
+    from buildplan.commands.files import ProblemsFoundError, asked, refuse_ending
     from buildplan.commands.joint_report import joint_lines
     from buildplan.commands.pieces import measured_by
     from buildplan.evaluation.joint_places import joint_places
+    from buildplan.evaluation.passing import parse_door
     from buildplan.hands.applying import learned_for
     from buildplan.hands.words import height_lines
 
     voice = Voice(language)
     refuse_ending(chart, CHARTS, voice)
     if watch:
-        if as_json or gust is not None:
-            raise typer.BadParameter(voice.say("--watch goes without --json and --gust"))
+        if as_json or gust is not None or door:
+            raise typer.BadParameter(voice.say("--watch goes without --json, --gust and --door"))
         _watch(design, voice)
         return
     if as_json and joints:
         raise typer.BadParameter(voice.say("--joints goes without --json"))
+    doors = [asked(parse_door, one, voice) for one in door or ()]
     piece = _examined(design, gust, hands, as_json, voice)
     known = learned_for(piece.design, measured_by(design, hands))
     if as_json:
-        typer.echo(json.dumps(_as_data(piece, known, voice), indent=2, ensure_ascii=False))
+        data = _as_data(piece, known, doors, voice)
+        typer.echo(json.dumps(data, indent=2, ensure_ascii=False))
     else:
-        typer.echo(check_report(piece, voice, list(height_lines(known, piece, voice))))
+        typer.echo(check_report(piece, voice, list(height_lines(known, piece, voice)), doors))
     if joints:
         typer.echo("\n" + "\n".join(joint_lines(joint_places(piece), voice)))
     if write:
@@ -134,9 +145,12 @@ def _examined(
     return replace(piece, facts=replace(piece.facts, problems=problems))
 
 
-def _as_data(piece: Evaluation, known: Hands, voice: Voice) -> dict[str, object]:
+def _as_data(
+    piece: Evaluation, known: Hands, doors: Sequence[Door], voice: Voice
+) -> dict[str, object]:
     """The figures of a piece for scripts."""
     from buildplan.evaluation.facts import examination_as_json, facts_as_json
+    from buildplan.evaluation.passing import passing_as_json
     from buildplan.hands.forecast import forecast, height_of
     from buildplan.shape.constants import constants_with
     from buildplan.shape.stiffness import stiffening_brace
@@ -148,6 +162,7 @@ def _as_data(piece: Evaluation, known: Hands, voice: Voice) -> dict[str, object]
         **facts_as_json(piece.facts, voice),
         **examination_as_json(piece.examination, extra, voice),
         "height_range_m": [round(tall.low_m, 4), round(tall.high_m, 4)],
+        **passing_as_json(piece, doors),
     }
 
 

@@ -3,18 +3,22 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated
+from typing import Annotated
 
 import typer
 
 from buildplan.commands.app import app, errors
-from buildplan.commands.files import ProblemsFoundError, unreadable, write_whole
-from buildplan.commands.options import IN_ENGLISH, DesignArgument, LanguageOption
+from buildplan.commands.files import write_whole
+from buildplan.commands.logs import measured_in
+from buildplan.commands.options import (
+    IN_ENGLISH,
+    DesignArgument,
+    LanguageOption,
+    PaperName,
+    PaperOption,
+)
 from buildplan.commands.pieces import bare_evaluation
 from buildplan.language.voice import Voice
-
-if TYPE_CHECKING:
-    from buildplan.hands.model import Measurement
 
 
 @app.command()
@@ -24,21 +28,37 @@ def measure(
         Path | None,
         typer.Option(help="CSV file to write; else it is printed.", show_default=False),
     ] = None,
+    pdf: Annotated[
+        Path | None,
+        typer.Option(help="Write a page with boxes to write in too.", show_default=False),
+    ] = None,
+    paper: PaperOption = PaperName.A4,
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """Print the sheet of what to measure while a design is built, for `learn`.
 
-    Fill in the last column of what you measured; the rest may stay empty.
+    Fill in the last column of what you measured; the rest may stay empty. With --pdf it is a page
+    for the workshop, whose numbers are then copied into the CSV file.
     """
+    from buildplan.booklet.office.measure_page import print_sheet
     from buildplan.business.buying.csv_text import csv_bytes
+    from buildplan.commands.files import refuse_ending, write_whole
+    from buildplan.document.paper import PAPERS
     from buildplan.hands.sheet import sheet_rows
 
-    data = csv_bytes(sheet_rows(bare_evaluation(design), design.name))
-    if out is None:
+    voice = Voice(language)
+    refuse_ending(pdf, (".pdf",), voice)
+    piece = bare_evaluation(design)
+    data = csv_bytes(sheet_rows(piece, design.name))
+    if out is not None:
+        write_whole(out, data)
+        typer.echo(out)
+    elif pdf is None:
         typer.echo(data.decode("utf-8-sig"), nl=False)
-        return
-    write_whole(out, data)
-    typer.echo(out)
+    if pdf is not None:
+        log = "log.csv" if out is None else out.name
+        write_whole(pdf, print_sheet(piece, log, PAPERS[paper.value], voice))
+        typer.echo(pdf)
 
 
 @app.command()
@@ -71,7 +91,7 @@ def learn(
     voice = Voice(language)
     target = hands or log.parent / HANDS_FILE
     before = read_hands(target) if target.exists() else ()
-    new = _measured_in(log, voice)
+    new = measured_in(log, voice)
     known = gathered(before, new)
     write_whole(target, hands_text(known).encode())
     typer.echo(target)
@@ -84,25 +104,3 @@ def learn(
         )
         errors.print(words, markup=False)
     typer.echo("\n".join(learned_lines(learn_from(known), voice)))
-
-
-def _measured_in(log: Path, voice: Voice) -> tuple[Measurement, ...]:
-    """The measurements of a log; what is wrong with it is told."""
-    from buildplan.hands.sheet import LogError, read_log
-    from buildplan.hands.words import bad_rows
-
-    try:
-        text = log.read_text("utf-8-sig")
-        found = read_log(text, lambda name: bare_evaluation(log.parent / name))
-    except UnicodeDecodeError as error:
-        raise typer.BadParameter(voice.say("{file} is no text", file=str(log))) from error
-    except OSError as error:
-        raise typer.BadParameter(unreadable(log, error, voice)) from error
-    except LogError as error:
-        for line in bad_rows(error, str(log), voice):
-            errors.print(line, markup=False)
-        raise ProblemsFoundError from error
-    if not found:
-        errors.print(voice.say("{file}: nothing is measured in it", file=str(log)), markup=False)
-        raise ProblemsFoundError
-    return found

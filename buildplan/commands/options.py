@@ -86,6 +86,17 @@ HandsOption = Annotated[
 ]
 
 
+DoorOption = Annotated[
+    list[str] | None,
+    typer.Option(
+        metavar="SIZE",
+        help="A door on the way in, clear width x height, as 90x205cm or Lift=80x200cm; again for "
+        "each.",
+        show_default=False,
+    ),
+]
+
+
 # how an option that is yes or no shows in --help: it takes no value
 FLAG = "yes if given"
 

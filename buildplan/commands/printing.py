@@ -16,6 +16,7 @@ from buildplan.commands.options import (
     IN_ENGLISH,
     OUTPUT,
     DesignsArgument,
+    DoorOption,
     Edition,
     FolderOption,
     HandsOption,
@@ -32,6 +33,7 @@ if TYPE_CHECKING:
     from buildplan.booklet.common.book import Book
     from buildplan.business.copies.brand import Branding
     from buildplan.business.copies.buyers import Buyer
+    from buildplan.evaluation.passing import Door
 
 EditionOption = Annotated[Edition, typer.Option(help="Who it is for.", show_choices=True)]
 DraftOption = Annotated[
@@ -75,6 +77,7 @@ class _Printing:
     buyers: tuple[Buyer, ...]
     secret: bytes
     link: str | None
+    doors: tuple[Door, ...]
     hands: Path | None
     voice: Voice
 
@@ -94,6 +97,7 @@ def booklet(
     buyers: BuyersOption = None,
     key: KeyOption = None,
     link: LinkOption = None,
+    door: DoorOption = None,
     hands: HandsOption = None,
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
@@ -106,6 +110,7 @@ def booklet(
     from buildplan.commands.links import page_address
     from buildplan.commands.pieces import brand_in
     from buildplan.commands.sale import buyers_named, refuse_for_other_editions, secret_of
+    from buildplan.evaluation.passing import parse_door
 
     voice = Voice(language)
     for_sale = {"--brand": brand, "--for": buyer, "--buyers": buyers, "--key": key}
@@ -115,6 +120,10 @@ def booklet(
             voice.say(
                 "{option} is for the crew edition: add --edition crew", option="--large-print"
             )
+        )
+    if door and edition is not Edition.CREW:
+        raise typer.BadParameter(
+            voice.say("{option} is for the crew edition: add --edition crew", option="--door")
         )
     sold_to, bad_rows = buyers_named(buyer, buyers, voice)
     secret = secret_of(key, voice)
@@ -132,6 +141,7 @@ def booklet(
         sold_to,
         secret,
         address,
+        tuple(asked(parse_door, one, voice) for one in door or ()),
         hands,
         voice,
     )
@@ -204,7 +214,7 @@ def _book(path: Path, how: _Printing) -> Book:
     elif how.edition is Edition.SALE and own is not None:
         book = replace(book, branding=branding(own, path))
     seller = own if book.branding is None else book.branding.brand
-    book = replace(book, link=leads_to(how.link, seller, path))
+    book = replace(book, link=leads_to(how.link, seller, path), doors=how.doors)
     return replace(book, paper=large_print(book.paper)) if how.large_print else book
 
 

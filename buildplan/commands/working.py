@@ -99,27 +99,30 @@ def _planned(
 @app.command()
 def times(
     log: Annotated[
-        Path, typer.Argument(metavar="LOG.csv", help="Your own times: kind, count, minutes.")
+        Path,
+        typer.Argument(
+            metavar="LOG.csv", help="Your own times: kind, count, minutes (hours, seconds)."
+        ),
     ],
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
-    """Learn minutes for each kind of work from a log of your own times.
+    """Tell your own minutes for each kind of work, from a log of times or a filled sheet.
 
-    Prints a `labour` block to paste into a design file.
+    Prints a `labour` block to paste into one design file; `buildplan learn LOG.csv` keeps them for
+    every design beside the log. Commas or semicolons, decimal points or decimal commas will do.
     """
     from buildplan.commands.files import ProblemsFoundError
+    from buildplan.commands.logs import measured_in
+    from buildplan.hands.log import minutes_learned
     from buildplan.instructions.timetables import labour_lines
-    from buildplan.sequence.time_log import TimeLogError, learn_minutes
 
     voice = Voice(language)
-    try:
-        learned = learn_minutes(log.read_text("utf-8"))
-    except (OSError, UnicodeDecodeError) as error:
-        raise typer.BadParameter(
-            voice.say("{file} cannot be read: {error}", file=str(log), error=str(error))
-        ) from error
-    except TimeLogError as error:
-        for mistake in error.mistakes:
-            errors.print(f"{log}: {voice.tell(mistake)}", markup=False)
-        raise ProblemsFoundError from error
+    learned = minutes_learned(measured_in(log, voice))
+    if not learned:
+        errors.print(voice.say("{file}: no times are in it", file=str(log)), markup=False)
+        raise ProblemsFoundError
     typer.echo("\n".join(labour_lines(voice, learned)))
+    words = voice.say(
+        "minutes; buildplan learn {file} keeps them for all designs beside it", file=str(log)
+    )
+    typer.echo(f"# {words}")

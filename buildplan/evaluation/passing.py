@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import asdict, dataclass
 from enum import StrEnum
 
 from buildplan.evaluation.evaluating import Evaluation
 from buildplan.language.messages import message
 from buildplan.language.told import ToldError
-from buildplan.shape.carrying import Carried, CarriedPose, parts, poses, whole
+from buildplan.shape.carrying import Carried, CarriedPose, parts, poses, walk_through, whole
 from buildplan.source.trade_words import INCHES
 
 # A hand's breadth on each side: what is carried sways, and sizes are estimates. From memory.
@@ -74,6 +74,24 @@ def ways(piece: Evaluation, doors: Iterable[Door]) -> tuple[Way, ...]:
     return tuple(
         Way(passage(itself, door), tuple(passage(one, door) for one in each)) for door in doors
     )
+
+
+def passing_as_json(piece: Evaluation, doors: Iterable[Door]) -> dict[str, object]:
+    """What `check --json` says of doors and of the way through a piece, in metres."""
+    opening = walk_through(piece.framework, piece.shape)
+    return {
+        "walk_through": opening and {name: round(m, 3) for name, m in asdict(opening).items()},
+        "doors": [
+            {
+                "door": asdict(way.piece.door),
+                "goes_through": str(way.piece.fit),
+                "pose": str(way.piece.pose.way),
+                "needs_m": [round(way.piece.pose.width_m, 3), round(way.piece.pose.height_m, 3)],
+                "in_parts": way.in_parts,
+            }
+            for way in ways(piece, doors)
+        ],
+    }
 
 
 def passage(carried: Carried, door: Door) -> Passage:

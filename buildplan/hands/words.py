@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from buildplan.design.measures import length_words, size_words
 from buildplan.evaluation.evaluating import Evaluation
 from buildplan.hands.forecast import forecast, height_of, narrowest
+from buildplan.hands.log import LogError
 from buildplan.hands.model import (
     Body,
     ChainOfTen,
@@ -19,7 +20,6 @@ from buildplan.hands.model import (
     Tie,
     Work,
 )
-from buildplan.hands.sheet import LogError
 from buildplan.language.messages import Message, message_in
 from buildplan.language.voice import Voice
 from buildplan.sequence.labour import MINUTES

@@ -8,9 +8,8 @@ from typing import Any
 
 from buildplan.instructions import times as words
 from buildplan.language.voice import Voice
-from buildplan.sequence.labour import MINUTES, PER
+from buildplan.sequence.labour import MINUTES, PER, Learned
 from buildplan.sequence.model import Kind
-from buildplan.sequence.time_log import Learned
 from buildplan.sequence.timetable import RESERVE, Timetable, WorkPlace, people_at, waiting_minutes
 
 

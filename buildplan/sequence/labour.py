@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
 
 from buildplan.sequence.model import Kind, Operation, Step
 
@@ -44,6 +45,15 @@ PER: Mapping[Kind, str] = {
     Kind.INSPECT: "piece",
     Kind.STAND_UP: "piece",
 }
+
+
+@dataclass(frozen=True)
+class Learned:
+    """Minutes per unit of a kind of work, from so many units in so many rows of a log."""
+
+    minutes: float
+    count: int
+    rows: int
 
 
 def units(operation: Operation) -> int:

@@ -6,14 +6,25 @@ import csv
 import io
 from pathlib import Path
 
+import pdfua
+import pikepdf
+import pypdf
 import pytest
 
+from buildplan.booklet.office.measure_page import print_sheet
 from buildplan.design.reading import read_design
+from buildplan.document.paper import PAPERS
 from buildplan.evaluation.evaluating import Evaluation, evaluate
+from buildplan.hands.applying import learned_for, with_hands
 from buildplan.hands.file import gathered, hands_text, read_hands
+from buildplan.hands.log import LogError, minutes_learned, read_log
 from buildplan.hands.model import ChainOfTen, RingAcross, StandingHeight, Work
-from buildplan.hands.sheet import LogError, read_log, sheet_rows
+from buildplan.hands.sheet import sheet_rows
+from buildplan.instructions.timetables import labour_lines
+from buildplan.language.voice import Voice
+from buildplan.sequence.labour import MINUTES
 from buildplan.sequence.model import Kind
+from buildplan.sequence.timetable import crew_of, timetable
 
 DESIGNS = Path(__file__).parents[2] / "designs"
 
@@ -70,6 +81,60 @@ def test_a_log_of_times_is_read_too() -> None:
     assert found == (Work(Kind.BRACE, 12, 20.5), Work(Kind.LOCK, 4, 2))
 
 
+def test_the_head_of_a_log_says_what_its_times_are_in() -> None:
+    for head, value in (("minutes", "90"), ("hours", "1,5"), ("seconds", "5400")):
+        (found,) = read_log(f"kind;count;{head}\nbrace;12;{value}\n", never_asked)
+        assert isinstance(found, Work)
+        assert (found.kind, found.count) == (Kind.BRACE, 12)
+        assert found.minutes == pytest.approx(90)
+
+
+def test_minutes_are_told_from_all_rows_together() -> None:
+    log = "Kind,count,minutes,note\nlock,10,5,\nlock,30,6,after lunch\n\npair,100,25,\n"
+    learned = minutes_learned(read_log(log, never_asked))
+    assert learned[Kind.LOCK].minutes == pytest.approx(11 / 40)
+    assert (learned[Kind.LOCK].count, learned[Kind.LOCK].rows) == (40, 2)
+    lines = labour_lines(Voice(), learned)
+    assert lines[0] == "labour:"
+    assert lines[1].startswith("  pair: 0.25  # ")
+    assert lines[2].startswith("  lock: 0.275  # ")
+
+
+def test_a_log_makes_every_later_plan_its_own(frame: Evaluation) -> None:
+    """A brace that took three times as long as is taken for granted: the timetable is longer, by
+    what the braces are longer, for one pair of hands."""
+    log = f"kind;count;minutes\nbrace;40;{3 * 40 * MINUTES[Kind.BRACE]:.1f}".replace(".", ",")
+    measured = read_log(log, never_asked)
+    own = with_hands(frame.design, learned_for(frame.design, measured))
+    slower = own.labour["brace"]
+    assert slower > 2 * MINUTES[Kind.BRACE]
+    learned = {str(kind): minutes for kind, minutes in own.labour.items()}
+    alone = [timetable(frame.steps, crew_of(1), minutes) for minutes in ({}, learned)]
+    assert alone[1].minutes > alone[0].minutes + 0.9 * len(frame.framework.braces) * (
+        slower - MINUTES[Kind.BRACE]
+    )
+
+
+@pytest.mark.parametrize(
+    ("log", "line", "says"),
+    [
+        ("kind,count,minutes\nsizing,3,4\n", 2, "close ring"),
+        ("kind,count,minutes\nlock,none,2\n", 2, "count is to be a number"),
+        ("kind,count,minutes\nlock,4,2\npair,5\n", 3, "has 2 cells"),
+        ("kind,number\n", 1, "minutes, hours or seconds"),
+        ("", 1, "kind, count and minutes"),
+    ],
+)
+def test_mistakes_of_a_log_of_times_are_told_with_their_line(
+    log: str, line: int, says: str
+) -> None:
+    with pytest.raises(LogError) as refused:
+        read_log(log, never_asked)
+    (row,) = refused.value.rows
+    assert row.line == line
+    assert says in Voice().tell(row.why)
+
+
 @pytest.mark.parametrize(
     ("row", "says"),
     [
@@ -92,3 +157,28 @@ def test_a_bad_row_is_told_with_its_line(frame: Evaluation, row: str, says: str)
 def test_a_log_without_its_columns_is_refused() -> None:
     with pytest.raises(LogError):
         read_log("what,minutes\n", never_asked)
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+@pytest.mark.parametrize("paper", ["a4", "letter"])
+def test_the_page_has_a_box_for_each_measurement_of_the_sheet(
+    frame: Evaluation, paper: str, language: str, tmp_path: Path
+) -> None:
+    voice = Voice(language)
+    data = print_sheet(frame, "log.csv", PAPERS[paper], voice)
+    assert data == print_sheet(frame, "log.csv", PAPERS[paper], voice)
+    path = tmp_path / "sheet.pdf"
+    path.write_bytes(data)
+    assert not pdfua.validate(str(path)).findings
+    lengths = [row for row in sheet_rows(frame, "f.yaml")[1:] if row[1] != "work"]
+    works = [row for row in sheet_rows(frame, "f.yaml")[1:] if row[1] == "work"]
+    box = voice.say("box to write in, {unit}", unit="in")
+    with pikepdf.open(path) as pdf:
+        boxes = [
+            str(one.get("/Alt", "")) for one in pdf.objects if isinstance(one, pikepdf.Dictionary)
+        ]
+    assert boxes.count(box) == len(lengths)
+    assert boxes.count(voice.say("box to write in, {unit}", unit="min")) == len(works)
+    text = " ".join(page.extract_text() for page in pypdf.PdfReader(path).pages)
+    for row in lengths:
+        assert f"{voice.decimal(float(row[4]), 1)} in" in text

@@ -17,10 +17,9 @@ from screen_pieces import VOICES, book
 from buildplan.booklet.common.book import gather_book
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
+from buildplan.hands.log import minutes_learned, read_log
 from buildplan.hands.model import Work
-from buildplan.hands.sheet import read_log
 from buildplan.screen.page import companion
-from buildplan.sequence.time_log import learn_minutes
 
 WEB = Path(__file__).parents[2] / "buildplan" / "screen" / "web"
 POST = """\
@@ -330,8 +329,9 @@ def test_the_log_is_one_that_times_and_learn_read(browser: Browser, tmp_path: Pa
         page.click("button.log")
     log = Path(waiting.value.path()).read_bytes().decode()
     row = next(csv.DictReader(io.StringIO(log, newline="")))
-    learned = learn_minutes(log)
-    assert [type(one) for one in read_log(log, lambda design: pytest.fail(design))] == [Work]
+    found = read_log(log, lambda design: pytest.fail(design))
+    assert [type(one) for one in found] == [Work]
+    learned = minutes_learned(found)
     assert sum(one.minutes * one.count for one in learned.values()) == pytest.approx(7.5)
     assert row["note"].startswith("'=")
 

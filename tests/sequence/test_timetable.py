@@ -6,14 +6,13 @@ from itertools import pairwise
 import pytest
 from sequence_pieces import STAR, listed, tube
 
-from buildplan.instructions.timetables import labour_lines, steps_with_times, timetable_lines
+from buildplan.instructions.timetables import steps_with_times, timetable_lines
 from buildplan.language.voice import Voice
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.labour import MINUTES, PER, work_minutes
 from buildplan.sequence.model import Kind
 from buildplan.sequence.shared_work import PORTABLE
 from buildplan.sequence.steps import plan_steps
-from buildplan.sequence.time_log import TimeLogError, learn_minutes
 from buildplan.sequence.timetable import (
     Timetable,
     WorkPlace,
@@ -142,41 +141,3 @@ def test_a_listed_piece_has_a_timetable_too() -> None:
 def test_a_crew_needs_somebody_who_can_tie() -> None:
     with pytest.raises(ValueError, match="at least one"):
         crew_of(2, inflate_only=2)
-
-
-# --- a log of own times -------------------------------------------------------------------
-
-
-def test_minutes_are_learned_from_all_rows_together() -> None:
-    log = "Kind,count,minutes,note\nlock,10,5,\nlock,30,6,after lunch\n\npair,100,25,\n"
-    learned = learn_minutes(log)
-    assert learned[Kind.LOCK].minutes == pytest.approx(11 / 40)
-    assert (learned[Kind.LOCK].count, learned[Kind.LOCK].rows) == (40, 2)
-    lines = labour_lines(Voice(), learned)
-    assert lines[0] == "labour:"
-    assert lines[1].startswith("  pair: 0.25  # ")
-    assert lines[2].startswith("  lock: 0.275  # ")
-
-
-def test_every_mistake_of_a_log_is_told_with_its_line() -> None:
-    log = "kind,count,minutes\nsizing,3,4\nlock,none,0\npair,5\nlock,4,2\n"
-    with pytest.raises(TimeLogError) as refusal:
-        learn_minutes(log)
-    mistakes = [Voice().tell(mistake) for mistake in refusal.value.mistakes]
-    assert [mistake.partition(":")[0] for mistake in mistakes] == [
-        "line 2",
-        "line 3",
-        "line 3",
-        "line 4",
-    ]
-    assert "close ring" in mistakes[0]
-
-
-def test_a_log_without_its_columns_is_refused() -> None:
-    for log, missing in (
-        ("kind,number\n", "count and minutes are not"),
-        ("", "kind, count and min"),
-    ):
-        with pytest.raises(TimeLogError) as refusal:
-            learn_minutes(log)
-        assert missing in Voice().tell(refusal.value.mistakes[0])

@@ -12,6 +12,7 @@ from buildplan.design.model import Design
 from buildplan.document.paper import Paper
 from buildplan.drawing.signs import balloon_signs
 from buildplan.evaluation.evaluating import NEW_PARTS, Evaluation, evaluate
+from buildplan.evaluation.passing import Door
 from buildplan.evaluation.told_figures import told_figures
 from buildplan.instructions.model import Figures, StepWords
 from buildplan.instructions.telling import tell_steps
@@ -26,8 +27,8 @@ class Book(Evaluation):
     `colour_letters` gives each balloon key the letter that stands beside its colour on every
     page. `edition` is who it is for. A sold copy has the seller's `branding`, its `buyer`
     (empty when nobody is named) and its `serial`. With `gauges_apart` the gauges are printed
-    by themselves. `link` is the address of its page for phones, empty without one. `language`
-    is the one of its words.
+    by themselves. `link` is the address of its page for phones, empty without one. `doors` are
+    those on the way in, as far as they are known. `language` is the one of its words.
     """
 
     paper: Paper
@@ -37,6 +38,7 @@ class Book(Evaluation):
     serial: str = ""
     gauges_apart: bool = False
     link: str = ""
+    doors: tuple[Door, ...] = ()
     language: str = ENGLISH
 
     @property

@@ -64,7 +64,7 @@ def mass_words(mass_kg: float, voice: Voice) -> str:
 def filled_words(mass_kg: float, voice: Voice) -> str:
     """Ballast by what it fills: `12 L of water, or 8 L of dry sand`."""
     return voice.say(
-        "{water} L of water, or {sand} L of dry sand", water=water_l(mass_kg), sand=sand_l(mass_kg)
+        "{water} L of water or {sand} L of dry sand", water=water_l(mass_kg), sand=sand_l(mass_kg)
     )
 
 

@@ -1,0 +1,147 @@
+"""Crew pages for the place: what the piece goes through, and what goes through the piece."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from reportlab.platypus import Flowable
+
+from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.loads import bulk_words
+from buildplan.business.buying.packing import Bag
+from buildplan.design.measures import size_words
+from buildplan.document.blocks import Items, heading
+from buildplan.document.tables import Grid
+from buildplan.document.text import plain, strong
+from buildplan.evaluation.passing import Fit, Way, ways
+from buildplan.evaluation.passing_words import (
+    opening_caution,
+    opening_words,
+    pose_how,
+    pose_name,
+    way_words,
+)
+from buildplan.language.messages import mark
+from buildplan.language.phrases import sentences
+from buildplan.shape.carrying import poses, walk_through, whole
+
+# To be measured on arrival: of the way in, as far as its doors were not given before.
+VEHICLE = (mark("Vehicle: opening"), mark("Vehicle: inside"))
+WAY_IN = (
+    mark("Outer door"),
+    mark("Lift: door"),
+    mark("Lift: inside"),
+    mark("Inner door, corridor"),
+)
+SHARES = (70, 34, 36, 42, 32)
+CLOSE_ROWS = 2.5
+
+
+def does_it_fit(book: Book, packed: Sequence[Bag]) -> list[Flowable]:
+    """In which pose it goes through what, in how many pieces it comes, and who walks through it."""
+    voice = book.voice
+    return [
+        heading(voice.say("Does it fit? Measure on arrival, before a bag is opened")),
+        _poses(book),
+        _way_in(book),
+        *_given(book),
+        Items((*_in_loads(book, packed), *_walked_through(book))),
+    ]
+
+
+def _poses(book: Book) -> Grid:
+    """What each pose of the finished piece needs."""
+    voice, units = book.voice, book.units
+    rows = tuple(
+        (
+            f"{strong(pose_name(pose, voice))}: {plain(pose_how(pose, voice))}",
+            voice.tell(size_words(pose.width_m, units)),
+            voice.tell(size_words(pose.height_m, units)),
+            voice.tell(size_words(pose.length_m, units)),
+            "",
+        )
+        for pose in poses(whole(book.framework, book.shape))
+    )
+    head = (
+        voice.say("Pose of the finished piece"),
+        voice.say("Needs width"),
+        voice.say("Needs height"),
+        voice.say("Length behind"),
+        voice.say("Fits where"),
+    )
+    return Grid(head, rows, SHARES, frozenset({1, 2, 3}), pad=CLOSE_ROWS, after=8)
+
+
+def _way_in(book: Book) -> Grid:
+    """The openings on the way: those that are given with their sizes, the others to measure."""
+    voice = book.voice
+    names = (*VEHICLE, *(() if book.doors else WAY_IN))
+    head = (
+        voice.say("On the way"),
+        voice.say("Clear width"),
+        voice.say("Clear height"),
+        voice.say("Length inside"),
+        voice.say("Pose"),
+    )
+    rows = [*(_door_row(book, way) for way in ways(book, book.doors))]
+    rows += [(voice.say(name), "", "", "", "") for name in names]
+    return Grid(head, rows, SHARES, pad=CLOSE_ROWS, after=8)
+
+
+def _door_row(book: Book, way: Way) -> tuple[str, ...]:
+    voice, units, door = book.voice, book.units, way.piece.door
+    fits = way.piece.fit is not Fit.NOT
+    return (
+        plain(door.name or voice.say("Door")),
+        voice.tell(size_words(door.width_m, units)),
+        voice.tell(size_words(door.height_m, units)),
+        "" if door.depth_m is None else voice.tell(size_words(door.depth_m, units)),
+        strong(pose_name(way.piece.pose, voice)) if fits else strong(voice.say("none")),
+    )
+
+
+def _given(book: Book) -> list[Flowable]:
+    """How the piece goes through each of the doors that are given."""
+    voice = book.voice
+    lines = [
+        voice.say(
+            "{door}: {told}",
+            door=strong(way.piece.door.name or voice.say("Door")),
+            told=plain(way_words(way, book.units, voice)),
+        )
+        for way in ways(book, book.doors)
+    ]
+    return [Items(tuple(lines), ticked=True, gap=2.0)] if lines else []
+
+
+def _in_loads(book: Book, packed: Sequence[Bag]) -> tuple[str, ...]:
+    voice = book.voice
+    bulk = bulk_words(sum(bag.bulk_m3 for bag in packed), book.units, voice)
+    return (
+        voice.say(
+            "{in_one_piece} when one pose fits every opening on the way, with a hand's "
+            "breadth to spare on each side (estimated sizes: measure your own piece).",
+            in_one_piece=strong(voice.say("In one piece")),
+        ),
+        voice.say(
+            "{in_loads} otherwise: chains, braces and locks in their bags, {bulk} in all, "
+            "built in the room where it will stand. Once braced it does not come apart "
+            "again.",
+            in_loads=strong(voice.say("In {count} labelled loads", count=len(packed))),
+            bulk=bulk,
+        ),
+        voice.say(
+            "Cover hinges, handles and latches; look out for thorns, screws and hot "
+            "lamps. One person walks ahead and opens doors."
+        ),
+    )
+
+
+def _walked_through(book: Book) -> tuple[str, ...]:
+    """What goes through the standing piece, where anybody does."""
+    voice = book.voice
+    opening = walk_through(book.framework, book.shape)
+    if opening is None:
+        return ()
+    told = voice.say("Walked through: {told}.", told=opening_words(opening, book.units, voice))
+    return (sentences(strong(told), plain(opening_caution(opening, book.units, voice))),)

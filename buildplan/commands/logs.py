@@ -1,0 +1,38 @@
+"""Reading a log of measurements that a user names."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+import typer
+
+from buildplan.commands.app import errors
+from buildplan.commands.files import ProblemsFoundError, unreadable
+from buildplan.commands.pieces import bare_evaluation
+from buildplan.language.voice import Voice
+
+if TYPE_CHECKING:
+    from buildplan.hands.model import Measurement
+
+
+def measured_in(log: Path, voice: Voice) -> tuple[Measurement, ...]:
+    """The measurements of a log; what is wrong with it is told."""
+    from buildplan.hands.log import LogError, read_log
+    from buildplan.hands.words import bad_rows
+
+    try:
+        text = log.read_text("utf-8-sig")
+        found = read_log(text, lambda name: bare_evaluation(log.parent / name))
+    except UnicodeDecodeError as error:
+        raise typer.BadParameter(voice.say("{file} is no text", file=str(log))) from error
+    except OSError as error:
+        raise typer.BadParameter(unreadable(log, error, voice)) from error
+    except LogError as error:
+        for line in bad_rows(error, str(log), voice):
+            errors.print(line, markup=False)
+        raise ProblemsFoundError from error
+    if not found:
+        errors.print(voice.say("{file}: nothing is measured in it", file=str(log)), markup=False)
+        raise ProblemsFoundError
+    return found

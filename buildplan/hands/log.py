@@ -1,0 +1,231 @@
+"""The log of what was measured: a filled sheet, or work that was timed. One reader for both.
+
+The log is a CSV file (RFC 4180; semicolons, tabs and decimal commas do as well, as spreadsheets
+write them). Its first line names its columns: those of the sheet, or `kind`, `count` and what the
+time is in (`minutes`, `hours` or `seconds`) for work that was timed. Others are for own use.
+"""
+
+from __future__ import annotations
+
+import csv
+import io
+import math
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+
+from buildplan.evaluation.evaluating import Evaluation
+from buildplan.hands.forecast import Candidate, candidates
+from buildplan.hands.model import (
+    ChainOfTen,
+    Measurement,
+    RingAcross,
+    StandingHeight,
+    Work,
+)
+from buildplan.language.messages import Message, listing, message, message_count
+from buildplan.sequence.labour import Learned
+from buildplan.sequence.model import Kind
+
+COLUMNS = ("design", "what", "which", "count", "expected", "unit", "measured")
+METRES: Mapping[str, float] = {"mm": 0.001, "cm": 0.01, "m": 1.0, "in": 0.0254, "ft": 0.3048}
+MINUTES: Mapping[str, float] = {"min": 1.0, "h": 60.0, "s": 1 / 60}
+# the column of a log of times, by what it is in
+TIMES: Mapping[str, float] = {"minutes": 1.0, "hours": 60.0, "seconds": 1 / 60}
+TIMED = ("kind", "count")
+CHAIN, RING, HEIGHT, WORK = "chain of ten", "ring", "height", "work"
+
+
+@dataclass(frozen=True)
+class BadRow:
+    """A row of a log that cannot be read, and why."""
+
+    line: int
+    why: Message
+
+
+class LogError(Exception):
+    """A log that cannot be read: all that is wrong with it."""
+
+    def __init__(self, rows: Sequence[BadRow]) -> None:
+        super().__init__(f"{len(rows)} bad row(s)")
+        self.rows = tuple(rows)
+
+
+def what_of(candidate: Candidate) -> str:
+    """What a log calls a thing that can be measured."""
+    match candidate.measurement:
+        case ChainOfTen():
+            return CHAIN
+        case RingAcross():
+            return RING
+        case StandingHeight():
+            return HEIGHT
+
+
+def read_log(text: str, piece_of: Callable[[str], Evaluation]) -> tuple[Measurement, ...]:
+    """The measurements of a log. `piece_of` finds a design by what the log calls it, worked out
+    without anybody's hands. Raises LogError with every bad row."""
+    head, rows = _table(text)
+    found: list[Measurement] = []
+    bad: list[BadRow] = []
+    time = _time_column(head)
+    if time is None and not set(COLUMNS) <= set(head):
+        raise LogError([BadRow(1, _no_columns(head))])
+    known: dict[str, dict[tuple[str, str], Candidate]] = {}
+    for line, cells in rows:
+        try:
+            row = _row(head, cells, (*TIMED, time) if time else ())
+            if row[time or "measured"]:
+                found.append(_timed(row, time) if time else _measured(row, known, piece_of))
+        except _BadCellError as error:
+            bad.append(BadRow(line, error.why))
+    if bad:
+        raise LogError(bad)
+    return tuple(found)
+
+
+def minutes_learned(measurements: Iterable[Measurement]) -> Mapping[Kind, Learned]:
+    """Minutes of each kind of work, all its rows taken together: so that a long one counts for
+    more than a short one."""
+    rows: dict[Kind, list[Work]] = {}
+    for one in measurements:
+        if isinstance(one, Work):
+            rows.setdefault(one.kind, []).append(one)
+    found = {}
+    for kind in Kind:
+        if kind in rows:
+            count = sum(row.count for row in rows[kind])
+            minutes = sum(row.minutes for row in rows[kind])
+            found[kind] = Learned(minutes / count, round(count), len(rows[kind]))
+    return found
+
+
+def _time_column(head: Sequence[str]) -> str | None:
+    """The column of times in a log of times; None for a sheet."""
+    if not set(TIMED) <= set(head):
+        return None
+    return next((name for name in TIMES if name in head), None)
+
+
+def _no_columns(head: Sequence[str]) -> Message:
+    if set(TIMED) & set(head):
+        return message(
+            "the first line must name the columns {kind} and {count}, and one that says what the "
+            "times are in: {times}",
+            kind=TIMED[0],
+            count=TIMED[1],
+            times=listing(list(TIMES), "or"),
+        )
+    return message(
+        "the first line must name the columns {sheet}, or {timed}",
+        sheet=listing(COLUMNS),
+        timed=listing((*TIMED, "minutes")),
+    )
+
+
+def _row(head: Sequence[str], cells: Sequence[str], needed: Sequence[str]) -> dict[str, str]:
+    """A row by its columns; one that is short of those that are `needed` is refused."""
+    if len(cells) <= max((head.index(column) for column in needed), default=-1):
+        raise _BadCellError(
+            message_count(
+                "has {number} cell, and must have {columns}",
+                "has {number} cells, and must have {columns}",
+                len(cells),
+                columns=listing(needed),
+            )
+        )
+    return dict.fromkeys(head, "") | dict(zip(head, cells, strict=False))
+
+
+class _BadCellError(Exception):
+    def __init__(self, why: Message) -> None:
+        super().__init__(why.text)
+        self.why = why
+
+
+def _table(text: str) -> tuple[list[str], Iterator[tuple[int, list[str]]]]:
+    """The heads of a log, and its rows that are not empty, each with its line."""
+    text = text.lstrip("\ufeff")
+    first = text.partition("\n")[0]
+    delimiter = max(",;\t", key=first.count)
+    lines = csv.reader(io.StringIO(text, newline=""), delimiter=delimiter)
+    head = [cell.strip().lower() for cell in next(lines, [])]
+
+    def rows() -> Iterator[tuple[int, list[str]]]:
+        for cells in lines:
+            if any(cell.strip() for cell in cells):
+                yield lines.line_num, [cell.strip() for cell in cells]
+
+    return head, rows()
+
+
+def number(text: str) -> float:
+    """A number above 0, with a decimal point or comma. Raises ValueError for anything else."""
+    value = float(text.replace(",", "."))
+    if not math.isfinite(value) or value <= 0:
+        raise ValueError(text)
+    return value
+
+
+def _number(row: Mapping[str, str], column: str) -> float:
+    try:
+        return number(row.get(column, ""))
+    except ValueError:
+        why = message(
+            "{column} is to be a number above 0, and is {value}",
+            column=column,
+            value=f'"{row.get(column, "")}"',
+        )
+        raise _BadCellError(why) from None
+
+
+def _unit(row: Mapping[str, str], units: Mapping[str, float]) -> float:
+    unit = row.get("unit", "").lower()
+    if unit not in units:
+        why = message("unit is to be {names}", names=listing(list(units), "or"))
+        raise _BadCellError(why)
+    return units[unit]
+
+
+def _kind(text: str) -> Kind:
+    try:
+        return Kind(text.lower())
+    except ValueError:
+        why = message("the kinds of work are {names}", names=listing([str(k) for k in Kind], "or"))
+        raise _BadCellError(why) from None
+
+
+def _timed(row: Mapping[str, str], time: str) -> Work:
+    minutes = _number(row, time) * TIMES[time]
+    return Work(_kind(row["kind"]), _number(row, "count"), minutes)
+
+
+def _measured(
+    row: Mapping[str, str],
+    known: dict[str, dict[tuple[str, str], Candidate]],
+    piece_of: Callable[[str], Evaluation],
+) -> Measurement:
+    what = row["what"].lower()
+    if what == WORK:
+        minutes = _number(row, "measured") * _unit(row, MINUTES)
+        return Work(_kind(row["which"]), _number(row, "count"), minutes)
+    value = _number(row, "measured") * _unit(row, METRES)
+    design = row["design"]
+    if design not in known:
+        known[design] = {(what_of(one), one.which): one for one in candidates(piece_of(design))}
+    found = known[design].get((what, row["which"]))
+    if found is None:
+        why = message(
+            "{what} {which} is nothing that can be measured on {design}; see buildplan measure",
+            what=what,
+            which=row["which"],
+            design=design,
+        )
+        raise _BadCellError(why)
+    match found.measurement:
+        case ChainOfTen() as chain:
+            return replace(chain, length_m=value * 10 / _number(row, "count"))
+        case RingAcross() as ring:
+            return replace(ring, across_m=value)
+        case StandingHeight() as height:
+            return replace(height, height_m=value)
