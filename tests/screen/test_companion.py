@@ -329,9 +329,9 @@ def test_the_log_is_one_that_times_and_learn_read(browser: Browser, tmp_path: Pa
         page.click("button.log")
     log = Path(waiting.value.path()).read_bytes().decode()
     row = next(csv.DictReader(io.StringIO(log, newline="")))
-    found = read_log(log, lambda design: pytest.fail(design))
-    assert [type(one) for one in found] == [Work]
-    learned = minutes_learned(found)
+    read = read_log(log, lambda design: pytest.fail(design))
+    assert [type(one) for one in read] == [Work]
+    learned = minutes_learned(read)
     assert sum(one.minutes * one.count for one in learned.values()) == pytest.approx(7.5)
     assert row["note"].startswith("'=")
 
