@@ -56,12 +56,6 @@ def holding(model: type[Form]) -> type[Form]:
     return model
 
 
-def forget(name: str) -> None:
-    """Take a pattern out again."""
-    del PATTERNS[name], Build.__pydantic_fields__[name]
-    _rebuild()
-
-
 def _rebuild() -> None:
     """Let what has a build read the patterns that there are now: each is part of the others."""
     COLOURED_PARTS.clear()

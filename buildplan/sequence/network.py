@@ -1,4 +1,4 @@
-"""Activities that need one another, and the critical path among them."""
+"""Activities that need one another."""
 
 from __future__ import annotations
 
@@ -23,31 +23,6 @@ class Activity:
     people: int = 1
     block: str = ""
     piece: str = ""
-
-
-@dataclass(frozen=True)
-class Window:
-    """When an activity can start and finish without delaying the whole (minutes)."""
-
-    earliest_start: float
-    earliest_finish: float
-    latest_start: float
-    latest_finish: float
-
-    @property
-    def slack(self) -> float:
-        """How long it can be put off without delaying the whole."""
-        return self.latest_start - self.earliest_start
-
-
-@dataclass(frozen=True)
-class Network:
-    """Windows by activity, the length of the whole with hands enough, and one critical
-    path: activities, each needing the one before, that together take the whole length."""
-
-    windows: Mapping[str, Window]
-    minutes: float
-    path: tuple[str, ...]
 
 
 def in_needs_order(activities: Sequence[Activity]) -> list[Activity]:
@@ -78,36 +53,3 @@ def users_of(activities: Sequence[Activity]) -> Mapping[str, list[str]]:
         for need in dict.fromkeys(activity.needs):
             users[need].append(activity.id)
     return users
-
-
-def critical_path(activities: Sequence[Activity]) -> Network:
-    """Forward and backward pass (critical path method; Kelley and Walker 1959)."""
-    ordered = in_needs_order(activities)
-    users = users_of(activities)
-    early: dict[str, float] = {}
-    for activity in ordered:
-        start = max((early[need] for need in activity.needs), default=0.0)
-        early[activity.id] = start + activity.minutes
-    whole = max(early.values(), default=0.0)
-    late: dict[str, float] = {}
-    minutes = {activity.id: activity.minutes for activity in activities}
-    for activity in reversed(ordered):
-        late[activity.id] = min(
-            (late[user] - minutes[user] for user in users[activity.id]), default=whole
-        )
-    windows = {
-        a.id: Window(early[a.id] - a.minutes, early[a.id], late[a.id] - a.minutes, late[a.id])
-        for a in activities
-    }
-    return Network(windows, whole, _one_path(ordered, early))
-
-
-def _one_path(ordered: Sequence[Activity], early: Mapping[str, float]) -> tuple[str, ...]:
-    """Back from the activity that finishes last, always to the need that finished last."""
-    needs = {activity.id: activity.needs for activity in ordered}
-    path: list[str] = []
-    at = max((a.id for a in ordered), key=lambda name: early[name], default=None)
-    while at is not None:
-        path.append(at)
-        at = max(needs[at], key=lambda name: early[name], default=None)
-    return tuple(reversed(path))

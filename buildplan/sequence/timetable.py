@@ -14,8 +14,8 @@ from enum import StrEnum
 from buildplan.language.messages import message
 from buildplan.language.told import ToldError
 from buildplan.sequence.model import Kind, Step
-from buildplan.sequence.network import INFLATE, TIE, Activity, critical_path
-from buildplan.sequence.scheduling import Assignment, Person, Schedule, schedule
+from buildplan.sequence.network import INFLATE, TIE, Activity
+from buildplan.sequence.scheduling import Assignment, Person, Schedule, schedule, ways_to_the_end
 from buildplan.sequence.shared_work import Work, activities_of, works_of
 
 # Held back for breaks, bursts and mistakes, as a share of the time worked out. From memory.
@@ -62,14 +62,12 @@ class Wait:
 @dataclass(frozen=True)
 class PlaceWork:
     """The work at one place. `minutes` is how long the crew takes, `work` the minutes of work
-    of all people together, `critical` how long it would take with hands enough, along
-    `critical_steps`."""
+    of all people together, `critical` how long it would take with hands enough."""
 
     place: WorkPlace
     minutes: float
     work: float
     critical: float
-    critical_steps: tuple[int, ...]
     spans: tuple[WorkSpan, ...]
     waits: tuple[Wait, ...]
     step_times: Mapping[int, tuple[float, float]]
@@ -137,18 +135,15 @@ def _part(
     place: WorkPlace, works: Sequence[Work], crew: Sequence[Person], minutes: Mapping[str, float]
 ) -> PlaceWork:
     activities = activities_of(works, crew, minutes)
-    network = critical_path(activities)
+    critical = max(ways_to_the_end(activities).values(), default=0.0)
     work = sum(activity.minutes * activity.people for activity in activities)
-    planned = schedule(activities, crew, GRAIN * max(network.minutes, work / len(crew)))
+    planned = schedule(activities, crew, GRAIN * max(critical, work / len(crew)))
     work_of = {work.id: work for work in works}
     return PlaceWork(
         place=place,
         minutes=planned.minutes,
         work=work,
-        critical=network.minutes,
-        critical_steps=tuple(
-            sorted({number for name in network.path for number in work_of[name].steps})
-        ),
+        critical=critical,
         spans=_spans(planned, work_of, len(crew)),
         waits=_waits(planned, {a.id: a for a in activities}, work_of, len(crew)),
         step_times=_step_times(planned, work_of),

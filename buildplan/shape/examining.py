@@ -28,7 +28,7 @@ from buildplan.shape.model import (
 from buildplan.shape.relaxing import holds, pinned_basis, relax
 from buildplan.shape.standing import latex_kg, masses, stand
 from buildplan.shape.stiffness import joint_masses_kg, locked, stiffness_of
-from buildplan.shape.wind import outline_towards, tip_speed_m_per_s, worst_wind
+from buildplan.shape.wind import dynamic_pressure_pa, outline_towards, tip_speed_m_per_s, worst_wind
 
 SPRINGS = ("strut_stiffness", "over_pressure", "lock_stiffness")
 REST_SHARE = 0.002  # of what the heaviest joint carries: pushed less, a piece counts as at rest
@@ -152,7 +152,8 @@ def _wind(
     ballast = reach = None
     if gust is not None:
         pressures = [
-            0.5 * t["air_density"].value * gust**2 * t["drag"].value for t in reversed(drags)
+            dynamic_pressure_pa(gust, t["air_density"].value) * t["drag"].value
+            for t in reversed(drags)
         ]
         moments = [pressure * worst.moment_m3 for pressure in pressures]
         arm = max(worst.reach_m, 1e-6)

@@ -42,9 +42,8 @@ def tip_speed_m_per_s(
     height_m: float,
 ) -> float:
     """Gust at which drag's moment about an edge equals the weight's, `reach_m` inside the edge."""
-    return float(
-        np.sqrt(max(weight_n * reach_m, 0.0) / (0.5 * air_density * drag * area_m2 * height_m))
-    )
+    moment = dynamic_pressure_pa(1.0, air_density) * drag * area_m2 * height_m
+    return float(np.sqrt(max(weight_n * reach_m, 0.0) / moment))
 
 
 @dataclass(frozen=True)

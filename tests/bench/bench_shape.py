@@ -21,6 +21,7 @@ sys.path.insert(0, str(Path(__file__).parent.parent / "shape"))
 from functools import partial
 
 from shape_pieces import graph, star
+from truss import solve_truss
 
 from buildplan.framework.model import Framework
 from buildplan.shape.bodies import bodies_of, crowding, opening, struts
@@ -29,7 +30,6 @@ from buildplan.shape.finding import Settings, find_shape
 from buildplan.shape.plan import close_plan, plan_of, plan_positions
 from buildplan.shape.relaxing import mirrored_basis, relax
 from buildplan.shape.springs import Springs, energy_and_gradient, stiffness_matrix, together
-from buildplan.shape.truss import solve_truss
 
 
 def timed(work: Callable[[], Any], times: int = 1) -> tuple[float, Any]:

@@ -18,6 +18,7 @@ from buildplan.framework.chained import ChainRun, build_chained
 from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
 from buildplan.patterns import colour_runs, growing
+from buildplan.patterns.build import Build
 from buildplan.patterns.colour_patterns import RunPlace
 from buildplan.patterns.pattern import (
     LOCK,
@@ -30,7 +31,7 @@ from buildplan.patterns.pattern import (
     link,
 )
 from buildplan.patterns.pattern_joints import first_to_last
-from buildplan.patterns.registry import PATTERNS, forget, register
+from buildplan.patterns.registry import PATTERNS, register
 from buildplan.source.problems import DesignProblemsError, in_words
 from buildplan.source.suggestions import Put
 from buildplan.source.values import FileModel, Key
@@ -102,7 +103,8 @@ def tent(tmp_path: Path) -> Iterator[Path]:
     file = tmp_path / "tent.yaml"
     file.write_text(FILE, "utf-8")
     yield file
-    forget("tent")
+    del PATTERNS["tent"], Build.__pydantic_fields__["tent"]
+    register()  # the patterns that there are now are read anew
 
 
 def test_a_made_up_pattern_is_built_and_prints_its_booklet(tent: Path, tmp_path: Path) -> None:

@@ -1,4 +1,4 @@
-"""The critical path, and sharing work among people."""
+"""The way to the end of the work, and sharing it among people."""
 
 import random
 from collections.abc import Mapping, Sequence
@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from buildplan.sequence.network import INFLATE, TIE, Activity, critical_path
+from buildplan.sequence.network import INFLATE, TIE, Activity, in_needs_order
 from buildplan.sequence.scheduling import Person, Schedule, schedule, ways_to_the_end
 
 
@@ -28,7 +28,8 @@ def test_taylor_chapter_8() -> None:
     """Taylor, Introduction to Management Science, chapter 8, solution (ES EF LS LF slack),
     as read at https://ar.scribd.com/doc/47113515/TaylCh08; see checks.md 8.1."""
     times = {(1, 2): 7, (1, 3): 10, (2, 4): 6, (3, 4): 5, (3, 5): 4, (4, 5): 3, (5, 6): 2}
-    network = critical_path(on_arrows(times))
+    left = ways_to_the_end(on_arrows(times))
+    assert max(left.values()) == 20
     table = {
         "1-2": (0, 7, 2, 9, 2),
         "1-3": (0, 10, 0, 10, 0),
@@ -38,12 +39,8 @@ def test_taylor_chapter_8() -> None:
         "4-5": (15, 18, 15, 18, 0),
         "5-6": (18, 20, 18, 20, 0),
     }
-    for name, row in table.items():
-        w = network.windows[name]
-        found = (w.earliest_start, w.earliest_finish, w.latest_start, w.latest_finish, w.slack)
-        assert found == row, name
-    assert network.minutes == 20
-    assert network.path == ("1-3", "3-4", "4-5", "5-6")
+    for name, (_, _, latest_start, _, _) in table.items():
+        assert 20 - left[name] == latest_start, name
 
 
 def test_milwaukee_paper() -> None:
@@ -52,13 +49,14 @@ def test_milwaukee_paper() -> None:
     with a recomputation there."""
     times = {"A": 2, "B": 3, "C": 2, "D": 4, "E": 4, "F": 3, "G": 5, "H": 2}
     needs = {"C": "A", "D": "AB", "E": "C", "F": "C", "G": "DE", "H": "FG"}
-    network = critical_path(
+    left = ways_to_the_end(
         [Activity(name, weeks, tuple(needs.get(name, ""))) for name, weeks in times.items()]
     )
-    assert network.minutes == 15
-    assert network.path == tuple("ACEGH")
-    slack = {name: window.slack for name, window in network.windows.items() if window.slack}
-    assert slack == {"B": 1, "D": 1, "F": 6}
+    assert left["A"] == 15
+    # what is critical starts when all before it is done; the others may wait for their slack
+    soonest = {"A": 0, "B": 0, "C": 2, "D": 3, "E": 4, "F": 4, "G": 8, "H": 13}
+    slack = {name: 15 - left[name] - soonest[name] for name in times}
+    assert slack == {**dict.fromkeys("ACEGH", 0), "B": 1, "D": 1, "F": 6}
 
 
 @st.composite
@@ -97,7 +95,7 @@ def test_list_scheduling_keeps_its_bound(activities: list[Activity], count: int)
     planned = schedule(activities, people(count))
     assert_can_be_done(activities, people(count), planned)
     work = sum(activity.minutes for activity in activities)
-    critical = critical_path(activities).minutes
+    critical = max(ways_to_the_end(activities).values())
     assert planned.minutes <= work / count + (1 - 1 / count) * critical + 1e-9
     assert planned.minutes >= max(critical, work / count) - 1e-9
 
@@ -108,7 +106,7 @@ def test_one_person_takes_all_the_work_and_hands_enough_take_the_critical_path(
 ) -> None:
     assert schedule(activities, people(1)).minutes == sum(a.minutes for a in activities)
     enough = schedule(activities, people(len(activities)))
-    assert enough.minutes == critical_path(activities).minutes
+    assert enough.minutes == max(ways_to_the_end(activities).values())
 
 
 def test_who_cannot_tie_is_not_asked_to() -> None:
@@ -132,7 +130,7 @@ def test_too_few_hands_are_refused() -> None:
         schedule([Activity("lift", 1, people=2)], people(1))
 
 
-@pytest.mark.parametrize("find", [critical_path, ways_to_the_end])
+@pytest.mark.parametrize("find", [in_needs_order, ways_to_the_end])
 def test_circles_and_missing_needs_are_refused(find: object) -> None:
     assert callable(find)
     with pytest.raises(ValueError, match="circle"):

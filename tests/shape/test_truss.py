@@ -4,8 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
-
-from buildplan.shape.truss import MechanismError, solve_truss
+from truss import MechanismError, solve_truss
 
 Bars = list[tuple[int, int]]
 

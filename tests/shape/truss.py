@@ -1,4 +1,5 @@
-"""A pin-jointed framework under load: displacements, bar forces and reactions, to first order.
+"""A pin-jointed framework under load: displacements, bar forces and reactions, to first order; by
+the rigidity matrix and the factors that the shape stage works with, which are tested by it.
 
 The direct stiffness method: K = R' diag(EA / L) R with the rigidity matrix R, solved sparsely for
 the coordinates that are not held.
