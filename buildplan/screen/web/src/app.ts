@@ -18,6 +18,7 @@ import { Words } from "./words";
 
 export const SCREENS = { step, list, find, film, burst, more } as const;
 export type Screen = keyof typeof SCREENS | "start";
+const LONGEST_WAIT = 1000; // milliseconds, where the browser does not tell that it has painted
 const NEAREST = 800; // most points across that the page is read at
 
 function store(): Store | null {
@@ -34,6 +35,24 @@ function choice(key: string): string | null {
   } catch {
     return null;
   }
+}
+
+/** Once what is drawn can be seen: making WebGL ready holds up the screen for a while. */
+function afterFirstPaint(then: () => void): void {
+  let due = true;
+  const once = () => {
+    if (due) setTimeout(then, 0);
+    due = false;
+  };
+  try {
+    new PerformanceObserver((_, observer) => {
+      observer.disconnect();
+      once();
+    }).observe({ type: "paint", buffered: true });
+  } catch {
+    requestAnimationFrame(() => requestAnimationFrame(once));
+  }
+  setTimeout(once, LONGEST_WAIT);
 }
 
 /** The step that the address names, as the codes of the printed booklet do: #step-12. */
@@ -82,7 +101,7 @@ export class App {
     document.body.append(this.head, this.main, this.nav, this.foot, this.live, this.printed);
     this.listen();
     this.go(this.kept.read ? "step" : "start");
-    requestAnimationFrame(() => setTimeout(() => this.light(), 0));
+    afterFirstPaint(() => this.light());
   }
 
   get step(): Step {
