@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
 from operator import itemgetter
 from typing import Annotated, Literal
 
@@ -109,7 +110,22 @@ def build_wall(name: str, balloons: Mapping[str, BalloonType], wall: Wall) -> Fr
         for place in range(wall.across + 1)
         if wall_has(wall, 0, place)
     ]
-    return build_chained(name, balloons, runs, wall.lock, foot)
+    built = build_chained(name, balloons, runs, wall.lock, foot)
+    return replace(built, laid=dict(_laid(balloons, wall)))
+
+
+def _laid(
+    balloons: Mapping[str, BalloonType], wall: Wall
+) -> Iterator[tuple[str, tuple[float, float, float]]]:
+    """Where each joint lies: a square grid, the front layer in front."""
+    wide, tall = (balloons[key].tie_to_tie_m for key in (wall.row, wall.upright))
+    deep = 0.0 if wall.between is None else balloons[wall.between].tie_to_tie_m
+    for layer in range(wall.layers):
+        for row in range(wall.up + 1):
+            for place in range(wall.across + 1):
+                if wall_has(wall, row, place):
+                    joint = wall_joint(wall, layer, row, place)
+                    yield joint, (place * wide, row * tall, -layer * deep)
 
 
 def wall_joint(wall: Wall, layer: int, row: int, place: int) -> str:

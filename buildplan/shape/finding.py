@@ -47,7 +47,7 @@ def _starts(framework: Framework, bodies: LinkBodies, settings: Settings) -> lis
     chance = np.random.default_rng(settings.seed)
     count = settings.starts if bodies.joints <= MANY_JOINTS else min(settings.starts, 2)
     if framework.laid:
-        return [np.array([framework.laid[place] for place in framework.places])]
+        return [_as_laid(framework)]
     if not framework.cells:
         return spread_starts(bodies, count, chance)
     plan = plan_of(framework)
@@ -60,6 +60,16 @@ def _starts(framework: Framework, bodies: LinkBodies, settings: Settings) -> lis
         slant = level + 0.2 * shake * (plan.slant_ease > 0) * chance.standard_normal(len(level))
         found.append(plan_positions(framework, *close_plan(plan, turn, slant)))
     return found
+
+
+def _as_laid(framework: Framework) -> FloatArray:
+    """The places (joints, 3) where the pattern draws itself."""
+    return np.array([framework.laid[place] for place in framework.places])
+
+
+def _laid_thick(framework: Framework) -> bool:
+    """Whether the pattern draws itself with a depth: it does not fit together lying flat."""
+    return bool(framework.laid) and not is_flat(_as_laid(framework))
 
 
 def mirrors(framework: Framework, bodies: LinkBodies) -> bool:
@@ -112,8 +122,9 @@ def at_rest(
 
     A bare graph that fits together lying flat is built lying flat, and has that shape.
     """
-    if not framework.cells and not framework.mirror:
-        lying = _relaxed(framework, bodies, flat_start(bodies), True, settings)
+    if not framework.cells and not framework.mirror and not _laid_thick(framework):
+        start = _as_laid(framework) if framework.laid else flat_start(bodies)
+        lying = _relaxed(framework, bodies, start, True, settings)
         strain = float(np.abs(bodies.strain(lying.positions_m)).max(initial=0.0))
         if strain < FLAT_STRAIN and not overlaps(bodies, lying.positions_m, settings):
             return [lying]

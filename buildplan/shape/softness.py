@@ -54,10 +54,12 @@ def softest_modes(
         _, vectors = eigh(scaled.toarray(), subset_by_index=[0, min(SOUGHT, size) - 1])
     else:
         unit = sparse.eye_array(size, format="csr")
-        shift = 1e-4 * float(scaled.diagonal().max())
+        # the nearer the shift lies to the lowest w, the sooner they are told apart: a long piece's
+        # lie close together
+        shift = 1e-8 * float(scaled.diagonal().max())
         factors = symmetric_factors(scaled + shift * unit)
         while (factors.U.diagonal() <= 0).any():
-            shift *= 3
+            shift *= 10
             factors = symmetric_factors(scaled + shift * unit)
         inverse = LinearOperator((size, size), matvec=factors.solve, dtype=float)
         start = np.cos(np.arange(size) * 1.7)  # fixed, so that the result repeats

@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
-from shape_pieces import arch, frame, graph, star, tube
+from shape_pieces import arch, design, frame, graph, star, tube
 
+from buildplan.design.building import build_framework
 from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
-from buildplan.shape.finding import find_shape
+from buildplan.shape.bodies import bodies_of
+from buildplan.shape.finding import at_rest, find_shape
 from buildplan.shape.model import Shape
 
 LINK_M = 8 * 0.0254 * 1.15
@@ -185,3 +189,17 @@ def test_a_course_that_cannot_come_round_is_reported() -> None:
         "does not close" in Voice().tell(problem.message) and problem.joints
         for problem in shape.problems
     )
+
+
+@pytest.mark.parametrize("layers", [1, 2])
+def test_a_wall_rests_where_its_pattern_draws_it(layers: int) -> None:
+    """The same graph without its drawing comes to no lower energy from any of its starts."""
+    wall = {"across": 5, "up": 4, "layers": layers, "row": "long", "upright": "cross"}
+    wall |= {"between": "cross"} if layers == 2 else {}
+    opening = {"along": 2, "up": 0, "wide": 2, "high": 2}
+    piece = build_framework(design({"wall": wall | {"lock": "lock", "openings": [opening]}}))
+    assert set(piece.laid) == set(piece.joints)
+    bodies = bodies_of(piece)
+    drawn, bare = at_rest(piece, bodies)[0], at_rest(replace(piece, laid={}), bodies)[0]
+    assert drawn.energy_j == pytest.approx(bare.energy_j, rel=1e-4)
+    assert drawn.iterations < 10

@@ -114,7 +114,7 @@ def brace_flags(book: Book, picture: Picture, step: Step) -> list[Box]:
 def how_to_read(book: Book) -> str:
     """What the map shows of a piece, in words; said on its first sheet."""
     voice, framework = book.voice, book.framework
-    if framework.laid:
+    if framework.laid and framework.mirror:
         return voice.say(
             "The front as it is seen, the back behind it, up and to the right. Small numbers are "
             "those of braces; where lines meet, knots are brought together under one lock."
