@@ -12,7 +12,7 @@ from diagram_pieces import listed, pieces
 from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
 from buildplan.drawing.joint_map import joint_map
-from buildplan.drawing.line_art import PALE, PAPER, SOFT
+from buildplan.drawing.line_art import INK, PALE, PAPER, SOFT
 from buildplan.drawing.marks import Circle, Curve, Label, Picture, Point, Polyline
 from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
@@ -20,7 +20,7 @@ from buildplan.language.voice import Voice
 GALLERY = Path(__file__).parents[2] / "designs" / "gallery"
 SHEET = (523.0, 720.0)
 Stroked = Polyline | Curve | Circle
-Style = tuple[str | None, float, tuple[float, ...]]
+Style = tuple[str, str | None, float, tuple[float, ...]]  # form, colour, width, dashes
 
 
 def graph(name: str, edges: nx.Graph) -> dict[str, Framework]:
@@ -47,14 +47,23 @@ def points(mark: Stroked) -> Iterator[Point]:
 
 
 def styles(marks: list[Stroked]) -> set[Style]:
-    inks = {mark.ink for mark in marks if mark.ink.stroke not in (None, PAPER)}
-    return {(ink.stroke, ink.width, ink.dash) for ink in inks}
+    return {
+        (form(mark), mark.ink.stroke, mark.ink.width, mark.ink.dash)
+        for mark in marks
+        if mark.ink.stroke not in (None, PAPER)
+    }
+
+
+def form(mark: Stroked) -> str:
+    if isinstance(mark, Circle):
+        return "disc"
+    return "outline" if mark.closed else "line"
 
 
 def drawn(picture: Picture, framework: Framework) -> tuple[set[Style], set[Style]]:
-    """The styles of strokes in the key and on the map above it. A strip's rule and the line from
-    a brace's number to its joint are no lines of the map: they stand below the strip's title and
-    the row that says "brace"."""
+    """The styles of strokes in the key and on the map above it, less those that the map itself
+    names: a strip's rule under its title, and in the row that says "brace" the boxes of the
+    numbers and the lines from them to their joints."""
     joints = {
         mark.at[1] - 6
         for mark in picture.marks
@@ -64,12 +73,14 @@ def drawn(picture: Picture, framework: Framework) -> tuple[set[Style], set[Style
     stroked = [mark for mark in picture.marks if isinstance(mark, Polyline | Curve | Circle)]
     key = [mark for mark in stroked if all(y < foot - 3 for _, y in points(mark))]
     shown = [mark for mark in stroked if mark not in key]
-    return styles(key), styles(shown) - {(PALE, 0.5, ()), (SOFT, 0.6, ())}
+    told = {("line", PALE, 0.5, ()), ("line", SOFT, 0.6, ()), ("outline", INK, 0.8, ())}
+    in_rows = any(isinstance(mark, Label) and mark.text == "brace" for mark in picture.marks)
+    return styles(key), styles(shown) - (told if in_rows else set())
 
 
 def named(found: set[Style]) -> set[Style | str]:
     """Styles as a reader tells them apart; pale is one of them, in whatever style it was."""
-    return {style if style[0] != PALE else "pale" for style in found}
+    return {style if style[1] != PALE else "pale" for style in found}
 
 
 @pytest.mark.parametrize("name", MAPS)
