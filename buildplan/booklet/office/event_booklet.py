@@ -15,7 +15,7 @@ from buildplan.booklet.office.event_ways import place_blocks, vehicle_blocks
 from buildplan.booklet.office.shopping_page import counted_blocks
 from buildplan.business.events.event_plan import EventPlan
 from buildplan.business.events.loading import load_of
-from buildplan.document.blocks import Items, Words, heading
+from buildplan.document.blocks import Items, Words, heading, together
 from buildplan.document.paper import Paper
 from buildplan.document.printing import Document, Section, print_document
 from buildplan.document.text import SMALL, STRONG, plain, strong
@@ -37,7 +37,7 @@ def event_sections(plan: EventPlan, paper: Paper, voice: Voice) -> list[Section]
     load = load_of(plan, voice)
     parts: Sequence[tuple[str, Sequence[Flowable], bool]] = (
         (plan.event.name, front_blocks(plan, load, voice), False),
-        (voice.say("Load list"), load_blocks(plan, load, voice), False),
+        (voice.say("Load list"), load_blocks(plan, load, paper, voice), False),
         (voice.say("Vehicles"), vehicle_blocks(plan, load, voice), True),
         (voice.say("At the place"), place_blocks(plan, voice), True),
         (voice.say("Who does what when"), times_blocks(plan, paper.measure, voice), False),
@@ -51,7 +51,7 @@ def event_sections(plan: EventPlan, paper: Paper, voice: Voice) -> list[Section]
 
 def _cautions(paper: Paper, voice: Voice) -> list[Flowable]:
     """The regulation's words, and the cautions that matter at any place."""
-    return [
+    blocks = [
         *choking_blocks(paper, voice),
         Words(plain(voice.say(LATEX_WORDS)), STRONG, after=5),
         heading(voice.say("At any place")),
@@ -72,3 +72,4 @@ def _cautions(paper: Paper, voice: Voice) -> list[Flowable]:
             SMALL,
         ),
     ]
+    return [together(*blocks)]

@@ -16,6 +16,8 @@ from buildplan.business.events.event_plan import Copy, EventPlan
 from buildplan.business.events.loading import Item, Load, LoadKind, ballast_of, by_item
 from buildplan.business.events.stowing import Box, volume_m3
 from buildplan.document.blocks import Items, Words, heading
+from buildplan.document.layout import beside
+from buildplan.document.paper import Paper
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong
 from buildplan.evaluation.ballast import sand_l, water_l
@@ -43,7 +45,7 @@ def load_lines(plan: EventPlan, load: Load, boxes: Iterable[Box], voice: Voice) 
     groups: dict[tuple[object, ...], list[tuple[Item, int]]] = {}
     for number, count in by_item(boxes).items():
         item = load.items[number]
-        if item.piece is not None and item.kind in (LoadKind.BAG, LoadKind.WHOLE):
+        if item.piece is not None:
             design = plan.copies[item.piece].design
             groups.setdefault((design, *_alike(item)), []).append((item, count))
     return [_line(plan, group, voice) for group in groups.values()]
@@ -62,6 +64,9 @@ def _line(plan: EventPlan, group: Sequence[tuple[Item, int]], voice: Voice) -> L
     first = group[0][0]
     assert first.piece is not None, "lines are of pieces"
     copy, count = plan.copies[first.piece], sum(number for _, number in group)
+    if first.kind is LoadKind.BALLAST:
+        holds = voice.say("up to 10 kg (22 lb) in each")
+        return LoadLine(copy.design, voice.say("Ballast"), holds, count, 0)
     if first.bag is None:
         facts, units = copy.book.facts, plan.units
         size = sides_words((facts.width_m, facts.height_m, facts.depth_m), units, voice)
@@ -87,7 +92,7 @@ def _line(plan: EventPlan, group: Sequence[tuple[Item, int]], voice: Voice) -> L
     return LoadLine(copy.design, what, holds, count, balloons)
 
 
-def load_blocks(plan: EventPlan, load: Load, voice: Voice) -> list[Flowable]:
+def load_blocks(plan: EventPlan, load: Load, paper: Paper, voice: Voice) -> list[Flowable]:
     """The load list: a table for each vehicle, then what serves all pieces."""
     blocks: list[Flowable] = [
         Words(
@@ -105,7 +110,7 @@ def load_blocks(plan: EventPlan, load: Load, voice: Voice) -> list[Flowable]:
     else:
         name = voice.say("No place found (go twice)")
         blocks += _table(plan, load, load.stowed.left, name, voice)
-    return [*blocks, *_for_all(plan, voice)]
+    return [*blocks, *_for_all(plan, paper, voice)]
 
 
 def _table(
@@ -118,8 +123,11 @@ def _table(
         design = line.design
         ticks = " ".join([TICK] * line.boxes)
         rows.append((piece, plain(line.what), plain(line.holds), ticks))
-    heavy = [_heavy(plan, load, number, count, voice) for number, count in by_item(boxes).items()]
-    rows += [row for row in heavy if row]
+    tools = [box for box in boxes if load.items[box.item].kind is LoadKind.TOOLS]
+    if tools:
+        ticks = " ".join([TICK] * len(tools))
+        all_pieces = strong(voice.say("All pieces"))
+        rows.append((all_pieces, voice.say("Tools"), voice.say("see below"), ticks))
     if not rows:
         return []
     head = (
@@ -144,28 +152,14 @@ def _piece(plan: EventPlan, design: int, voice: Voice) -> str:
     return name if copy.of == 1 else voice.say("{times} x {piece}", times=copy.of, piece=name)
 
 
-def _heavy(
-    plan: EventPlan, load: Load, number: int, count: int, voice: Voice
-) -> tuple[str, ...] | None:
-    """A row of tools or ballast; None for what is neither."""
-    item = load.items[number]
-    ticks = " ".join([TICK] * count)
-    if item.kind is LoadKind.TOOLS:
-        return (strong(voice.say("All pieces")), voice.say("Tools"), voice.say("see below"), ticks)
-    if item.kind is LoadKind.BALLAST and item.piece is not None:
-        holds = voice.say("up to 10 kg (22 lb): 10 L of water, or 7 L of dry sand")
-        name = plan.copies[item.piece].name
-        return (strong(name), voice.say("Ballast"), plain(holds), ticks)
-    return None
-
-
-def _for_all(plan: EventPlan, voice: Voice) -> list[Flowable]:
+def _for_all(plan: EventPlan, paper: Paper, voice: Voice) -> list[Flowable]:
     """Spares, tools, what holds the pieces down, papers."""
-    return [
-        block
+    lists = [
+        [heading(title), Items(tuple(map(plain, lines)), ticked=True, gap=2.0)]
         for title, lines in shared_lists(plan, voice)
-        for block in (heading(title), Items(tuple(map(plain, lines)), ticked=True, gap=2.5))
     ]
+    spares, tools, held, papers = lists
+    return list(beside(paper, [*spares, *papers], [*tools, *held], 0.42))
 
 
 def shared_lists(plan: EventPlan, voice: Voice) -> list[tuple[str, list[str]]]:

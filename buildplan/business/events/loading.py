@@ -23,6 +23,8 @@ METRES_PER_CM = 0.01
 # The rest of the load, from memory: a box of tools, and canisters for ballast, of ten kilograms.
 TOOLS_M, TOOLS_KG = (0.6, 0.4, 0.4), 15.0
 CANISTER_M, CANISTER_KG = (0.3, 0.2, 0.2), 10.0
+# Bags give by this share of a side, and grow along another (from memory).
+BAG_GIVES = 1 / 6
 # A bag that is hardly filled takes this much of its height all the same.
 LEAST_BAG = 0.2
 
@@ -138,7 +140,8 @@ def _filled(bulk_m3: float, mass_kg: float, size: Size) -> tuple[Box, ...]:
     rest = bulk_m3 / math.prod(size) - (count - 1)
     low = (size[0], size[1], max(rest, LEAST_BAG) * size[2])
     each = mass_kg / count
-    return (*(Box(0, size, each) for _ in range(count - 1)), Box(0, low, each))
+    full = [Box(0, size, each, BAG_GIVES)] * (count - 1)
+    return (*full, Box(0, low, each, BAG_GIVES))
 
 
 def bag_m(event: Event) -> Size:

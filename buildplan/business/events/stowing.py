@@ -19,11 +19,13 @@ LEAST_M = 1e-6
 
 @dataclass(frozen=True)
 class Box:
-    """Something to load, in metres and kilograms; `item` says what it belongs to."""
+    """Something to load, in metres and kilograms; `item` says what it belongs to. What `gives`
+    can be pressed by that share of one side, and grows by as much along another."""
 
     item: int
     size_m: Size
     mass_kg: float
+    gives: float = 0.0
 
     @property
     def volume_m3(self) -> float:
@@ -88,7 +90,7 @@ class _Vehicle:
         if too_heavy or not _through(box.size_m, self.room.door_m):
             return False
         for space in sorted(self.free, key=lambda one: (one[0][2], one[0][0], one[0][1])):
-            ways = [size for size in _turned(box.size_m) if _fits(size, space[1])]
+            ways = [size for size in _turned(box) if _fits(size, space[1])]
             if ways:
                 best = max(ways, key=lambda size: (_like_it(size, space[1]), -size[2]))
                 self.placed.append(Placed(box, space[0], best))
@@ -105,9 +107,15 @@ def _through(size: Size, door: tuple[float, float]) -> bool:
     return narrow <= low + LEAST_M and middle <= high + LEAST_M
 
 
-def _turned(size: Size) -> list[Size]:
-    """A box in each way that it can lie."""
-    return list(dict.fromkeys(permutations(size)))  # type: ignore[arg-type]
+def _turned(box: Box) -> list[Size]:
+    """A box in each way that it can lie, and pressed in each way that it can be."""
+    sides = [box.size_m]
+    for pressed, longer in permutations(range(3), 2) if box.gives else ():
+        made = list(box.size_m)
+        made[pressed] *= 1 - box.gives
+        made[longer] /= 1 - box.gives
+        sides.append((made[0], made[1], made[2]))
+    return list(dict.fromkeys((a, b, c) for one in sides for a, b, c in permutations(one)))
 
 
 def _fits(size: Size, space: Size) -> bool:
