@@ -200,7 +200,7 @@ class _CellDrawing:
             voice.say(
                 "Cell {number}, {kind}, between brace {first} and brace {second}.",
                 number=cell.number,
-                kind=cell_label(cell.name, voice),
+                kind=cell_label(cell.kind, voice),
                 first=cell.first,
                 second=cell.second,
             )

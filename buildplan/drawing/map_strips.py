@@ -23,6 +23,7 @@ from buildplan.drawing.map_style import (
 from buildplan.drawing.map_words import cell_label
 from buildplan.drawing.marks import Ink, Label, Mark, Point, Polyline
 from buildplan.drawing.way_round import pointed
+from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.model import Role
 from buildplan.language.voice import Voice
 
@@ -180,10 +181,10 @@ class StripDrawing:
             seen.add(name)
         for section in range(self._strip.first, self._strip.last):
             cell = self.grid.framework.cells[section]
-            if cell.name != "straight":
+            if cell.kind != STRAIGHT:
                 middle = (plan.columns[section] + plan.columns[section + 1]) / 2
                 at = (self._x(middle), self.top - 22)
-                yield Label(at, cell_label(cell.name, self._voice), TYPE, SOFT)
+                yield Label(at, cell_label(cell.kind, self._voice), TYPE, SOFT)
 
     def _discs(self, seen: set[str]) -> Iterator[Mark]:
         plan = self.grid.plan

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from functools import partial, reduce
 
 from buildplan.drawing.map_layout import Strip, TubePlan
-from buildplan.framework.cells import UNEVEN, cell_words
+from buildplan.framework.cells import UNEVEN, CellKind
 from buildplan.framework.model import Brace, Framework
 from buildplan.language.phrases import first_to_last, sentences
 from buildplan.language.voice import Voice
@@ -77,10 +77,10 @@ def ties_words(brace: Brace, voice: Voice) -> str:
     return voice.say("Brace {brace} ties {joints}.", brace=brace.number, joints=joints)
 
 
-def cell_label(name: str, voice: Voice) -> str:
+def cell_label(kind: CellKind, voice: Voice) -> str:
     """What a kind of cell is called on a drawing; a cell given by numbers goes by them."""
-    words = cell_words(name)
-    return name if words is UNEVEN else voice.tell(words.on_drawing or words.called)
+    words = kind.words
+    return kind.name if words is UNEVEN else voice.tell(words.on_drawing or words.called)
 
 
 def walk_words(joints: Sequence[str], voice: Voice) -> str:

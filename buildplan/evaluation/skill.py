@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from buildplan.evaluation.facts import Facts
+from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.model import Framework
 from buildplan.language.messages import Message, message
 
@@ -36,7 +37,7 @@ class Skill:
 def skill(framework: Framework, facts: Facts) -> Skill:
     """One level for each of: more than 200 balloons; more than 500; a course that turns; more
     than one kind of turn, or singles; taller than 2 m. Never above 5."""
-    turns = {cell.name for cell in framework.cells} - {"straight"}
+    turns = {cell.kind for cell in framework.cells} - {STRAIGHT}
     asked = (
         (facts.total > MANY_BALLOONS, message("more than {number} balloons", number=MANY_BALLOONS)),
         (

@@ -6,12 +6,12 @@ from collections.abc import Iterator, Mapping
 
 import numpy as np
 
+from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.model import Brace, Framework
 from buildplan.instructions.model import Figures, Side, Span
 from buildplan.sequence.courses import built_pieces, in_courses
 from buildplan.sequence.directions import directions
 from buildplan.sequence.reach import is_flat
-from buildplan.sequence.rounds import STRAIGHT
 from buildplan.shape.calibration import ring_checks
 from buildplan.shape.model import FloatArray, Shape
 
@@ -59,7 +59,7 @@ def _straight_runs(framework: Framework) -> Iterator[list[Brace]]:
     run: list[Brace] = []
     for cell in framework.cells:
         first, second = framework.brace[cell.first], framework.brace[cell.second]
-        if cell.name == STRAIGHT and cell.first < cell.second:
+        if cell.kind == STRAIGHT and cell.first < cell.second:
             run = [*run, second] if run and run[-1] is first else [first, second]
             continue
         if len(run) > FEWEST_CELLS:

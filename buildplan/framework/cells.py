@@ -120,12 +120,3 @@ def cell_kind(outer: int, inner: int) -> CellKind:
         if kind.advances == (outer, inner):
             return kind
     return CellKind(f"{outer},{inner}", outer, inner, UNEVEN, polygon_turn)
-
-
-def cell_words(name: str) -> CellWords:
-    """What is said of a kind of cell. Raises KeyError for a name that no kind has."""
-    if name in CELL_KINDS:
-        return CELL_KINDS[name].words
-    if all(number.isdecimal() for number in name.split(",")):
-        return UNEVEN
-    raise KeyError(name)

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from buildplan.framework.cells import cell_words
+from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.model import Brace, End
 from buildplan.instructions import corners, names, rows
 from buildplan.instructions.context import Context
@@ -22,7 +22,6 @@ from buildplan.language.phrases import count_word, number_ranges, sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.colour_order import colour_runs
 from buildplan.sequence.model import Access, Kind, Operation, Step, Turn
-from buildplan.sequence.rounds import STRAIGHT
 
 # What the reader of words looks for: balloons of braces and of singles.
 TAKE_ONE = mark("Take one {colour} balloon that was tied off alone.")
@@ -38,7 +37,7 @@ def brace(context: Context, step: Step) -> Wording:
     """One brace, or several equal ones."""
     voice = context.voice
     braces = [context.piece.framework.brace[op.brace] for op in step.of_kind(Kind.BRACE)]
-    corner = [name for name in step.cells if name != STRAIGHT]
+    corner = [kind for kind in step.cells if kind != STRAIGHT]
     numbers = number_ranges(voice, [one.number for one in braces])
     if corner:
         title = voice.say_count(
@@ -46,7 +45,7 @@ def brace(context: Context, step: Step) -> Wording:
             "Braces {braces}, at {cells}",
             len(braces),
             braces=numbers,
-            cells=voice.listed([voice.tell(cell_words(name).one) for name in corner]),
+            cells=voice.listed([voice.tell(kind.words.one) for kind in corner]),
         )
     else:
         title = voice.say_count("Brace {braces}", "Braces {braces}", len(braces), braces=numbers)

@@ -4,24 +4,23 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
-from buildplan.framework.cells import cell_words
+from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.model import Brace, Cell, LongChain
 from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import chain_letters
 from buildplan.instructions.moves import Corner
 from buildplan.sequence.model import Kind, Step
-from buildplan.sequence.rounds import STRAIGHT
 
 
 def taught(context: Context, step: Step) -> Iterator[str]:
     """What the long chains do at a corner of a kind that is new."""
     voice = context.voice
     for cell in _cells(context, step):
-        if cell.name != STRAIGHT and context.teacher(Corner(cell.name), step) is None:
+        if cell.kind != STRAIGHT and context.teacher(Corner(cell.kind), step) is None:
             yield from _goes(context, cell)
             if cell.skipped:
                 yield voice.say("No brace reaches {joints}.", joints=voice.listed(cell.skipped))
-            yield voice.tell(cell_words(cell.name).effect or "")
+            yield voice.tell(cell.kind.words.effect or "")
 
 
 def _cells(context: Context, step: Step) -> list[Cell]:

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
-from buildplan.framework.cells import cell_words
 from buildplan.instructions.model import StepWords
 from buildplan.language.messages import mark
 from buildplan.language.phrases import first_to_last
@@ -47,7 +46,7 @@ def job_row(voice: Voice, row: RunRow, told: Told) -> JobRow:
     turn, head = row.place
     said = words.turns[turn].rows[head]
     return JobRow(
-        said.name, ", ".join(voice.tell(cell_words(name).called) for name in row.cells), said.said
+        said.name, ", ".join(voice.tell(kind.words.called) for kind in row.cells), said.said
     )
 
 

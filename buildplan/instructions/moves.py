@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from enum import Enum, auto
 
+from buildplan.framework.cells import CellKind
 from buildplan.framework.model import Chain, End, Framework
 from buildplan.sequence.model import Kind, Operation, Step
 from buildplan.sequence.piece import PieceIndex
@@ -44,7 +45,7 @@ class Lead:
 class Corner:
     """What a kind of cell that is not straight asks for."""
 
-    cell: str
+    cell: CellKind
 
 
 Move = Hand | Lead | Corner
@@ -108,6 +109,6 @@ def _moves(piece: PieceIndex, step: Step) -> Iterator[Move]:
             case Kind.BRACE:
                 brace = piece.framework.brace[operation.brace]
                 yield from (lead_of(piece.framework, chain) for chain in brace.chains)
-                yield from (Corner(cell.name) for cell in piece.cells_at(brace))
+                yield from (Corner(cell.kind) for cell in piece.cells_at(brace))
                 if brace.shared:
                     yield Hand.SHARE

@@ -243,7 +243,7 @@ def _step(
         needs=list(step.needs),
         adds=dict(step.adds),
         prepares=dict(step.prepares),
-        cells=list(step.cells),
+        cells=[kind.name for kind in step.cells],
         work=dict(work),
         seat=seat_of(book, step.kind, step.turns),
         turns=[_turn(book, told, at, number, first + number) for number in range(len(step.turns))],

@@ -22,7 +22,7 @@ def steps_as_json(steps: Iterable[Step]) -> list[dict[str, Any]]:
             "alike": step.alike,
             "side_work": step.side_work,
             "repeats": step.repeats,
-            "cells": list(step.cells),
+            "cells": [kind.name for kind in step.cells],
             "behind": list(step.behind),
             "ways": {str(way): list(joints) for way, joints in step.ways.items()},
             "turns": [_turn(turn) for turn in step.turns],

@@ -10,6 +10,7 @@ from collections.abc import Hashable, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
+from buildplan.framework.cells import CellKind
 from buildplan.sequence.colour_order import is_long
 from buildplan.sequence.model import Kind, Operation, Stage
 from buildplan.sequence.ordering import phase
@@ -40,7 +41,7 @@ class Group:
     turns: tuple[tuple[Operation, ...], ...]
     times: int
     shape: Hashable
-    cells: tuple[str, ...] = ()
+    cells: tuple[CellKind, ...] = ()
 
     @property
     def operations(self) -> tuple[Operation, ...]:
@@ -171,7 +172,7 @@ def _even_parts(run: Sequence[Round], most: int) -> list[Sequence[Round]]:
 def _group(piece: PieceIndex, rounds: Sequence[Round]) -> Group:
     heads = [round_.head for round_ in rounds if not round_.comes_in]
     coming = tuple(round_.head.kind for round_ in rounds if round_.comes_in)
-    cells = tuple(dict.fromkeys(name for head in heads for name in cells_of(piece, head)))
+    cells = tuple(dict.fromkeys(kind for head in heads for kind in cells_of(piece, head)))
     moves = tuple(
         (
             move_of(piece, round_.head),

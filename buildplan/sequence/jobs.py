@@ -6,8 +6,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import Enum, auto
 
+from buildplan.framework.cells import STRAIGHT, CellKind
 from buildplan.sequence.model import Kind, Operation, Step, Turn
-from buildplan.sequence.rounds import HEADS, STRAIGHT
+from buildplan.sequence.rounds import HEADS
 from buildplan.sequence.shared_work import PORTABLE
 
 # Braces in a run: at least so many unless the piece has fewer, and no more than so many unless
@@ -39,7 +40,7 @@ class RunRow:
     step: Step
     head: Operation
     place: tuple[int, int]
-    cells: tuple[str, ...] = ()
+    cells: tuple[CellKind, ...] = ()
     locks: tuple[str, ...] = ()
 
     @property
@@ -163,13 +164,13 @@ def _ends_at_corner(run: Sequence[Step]) -> bool:
 def _rows(step: Step) -> list[RunRow]:
     if step.kind in (Kind.TURN_OVER, Kind.LAY):
         return [RunRow(step, step.operations[0], (0, 0), locks=step.locks)]
-    cells = tuple(name for name in step.cells if name != STRAIGHT)
+    cells = tuple(kind for kind in step.cells if kind != STRAIGHT)
     return [
         row for place, turn in enumerate(step.turns) for row in _rows_of(step, place, turn, cells)
     ]
 
 
-def _rows_of(step: Step, place: int, turn: Turn, cells: tuple[str, ...]) -> list[RunRow]:
+def _rows_of(step: Step, place: int, turn: Turn, cells: tuple[CellKind, ...]) -> list[RunRow]:
     """A brace, single or joint with the locks at its joints; locks that wait for it elsewhere
     are those of the first."""
     heads = [operation for operation in turn.operations if operation.kind in HEADS]

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
 
+from buildplan.framework.cells import CellKind
 from buildplan.framework.model import End
 from buildplan.sequence.work_names import Name
 
@@ -127,7 +128,7 @@ class Step:
     by turn is one step: two balloons are sized and tied, a brace is tied and locked; `kind` is
     that of what gives the step its name. `adds` counts the balloons that come into the piece
     (all times together, by key); `prepares` counts those made ready, each once. `needs` are
-    numbers of earlier steps. `cells` names the kinds of cell concerned ("straight", "tip", ...).
+    numbers of earlier steps. `cells` are the kinds of cell concerned.
     `behind` are joints at the back of the piece, which hands reach low; `ways` names the joints
     that are got at otherwise than directly. `alike` is the number of the first step that asks for
     the same moves at other joints, or None. Side work can go on at the same time as the steps
@@ -144,7 +145,7 @@ class Step:
     needs: tuple[int, ...]
     adds: Mapping[str, int]
     prepares: Mapping[str, int]
-    cells: tuple[str, ...]
+    cells: tuple[CellKind, ...]
     behind: tuple[str, ...] = ()
     ways: Mapping[Access, tuple[str, ...]] = field(default_factory=dict)
     alike: int | None = None

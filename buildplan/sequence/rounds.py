@@ -7,14 +7,11 @@ from collections.abc import Hashable, Iterable, Sequence
 from dataclasses import dataclass
 from math import ceil
 
-from buildplan.framework.cells import STRAIGHT as STRAIGHT_CELL
+from buildplan.framework.cells import STRAIGHT, CellKind
 from buildplan.sequence.model import Kind, Operation
 from buildplan.sequence.piece import PieceIndex
 
 HEADS = (Kind.BRACE, Kind.SINGLE, Kind.JOIN, Kind.TURN_OVER)
-
-
-STRAIGHT = STRAIGHT_CELL.name
 
 
 @dataclass(frozen=True)
@@ -124,14 +121,14 @@ def move_of(piece: PieceIndex, head: Operation) -> Hashable:
     return head.kind, chains, shared
 
 
-def cells_of(piece: PieceIndex, head: Operation) -> tuple[str, ...]:
-    """The kinds of cell that a head finishes, by name."""
+def cells_of(piece: PieceIndex, head: Operation) -> tuple[CellKind, ...]:
+    """The kinds of cell that a head finishes."""
     if head.kind is Kind.BRACE:
-        found = [cell.name for cell in piece.cells_at(piece.framework.brace[head.brace])]
+        found = [cell.kind for cell in piece.cells_at(piece.framework.brace[head.brace])]
         return tuple(dict.fromkeys(found)) or ((STRAIGHT,) if piece.framework.cells else ())
     if head.kind is Kind.SINGLE:
         cell = piece.cell_of_skipped.get(head.joints[0])
-        return () if cell is None else (cell.name,)
+        return () if cell is None else (cell.kind,)
     return ()
 
 

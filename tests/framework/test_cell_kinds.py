@@ -11,7 +11,7 @@ from buildplan.cli import app
 from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
 from buildplan.framework.cell_turns import CourseTurn, SideLengths, polygon_turn
-from buildplan.framework.cells import CELL_KINDS, CellKind, CellWords, cell_kind, cell_words
+from buildplan.framework.cells import CELL_KINDS, CellKind, CellWords, cell_kind
 from buildplan.instructions.telling import tell_steps
 from buildplan.language.messages import message
 from buildplan.language.voice import Voice
@@ -86,12 +86,6 @@ def test_how_far_it_turns_is_its_own(monkeypatch: pytest.MonkeyPatch) -> None:
 
     own = CellKind("kink", 2, 1, KINK.words, turns_thirty)
     assert cell_turn(own, SideLengths(1, 1, 1, 8, 12)) == CourseTurn(30.0, 30.0)
-
-
-def test_a_name_that_no_kind_has_is_said_of_nothing() -> None:
-    with pytest.raises(KeyError):
-        cell_words("kink")
-    assert cell_words("2,3") is cell_kind(2, 3).words
 
 
 def test_no_two_kinds_advance_alike() -> None:

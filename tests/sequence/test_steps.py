@@ -6,6 +6,7 @@ import pytest
 from hypothesis import given, settings
 from sequence_pieces import STAR, listed, listed_pieces, told, tube, tubes
 
+from buildplan.framework.cells import DIP, FAN, STRAIGHT, TIP
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import Framework
 from buildplan.sequence.exchange import steps_as_json
@@ -115,17 +116,17 @@ def test_chains_that_differ_are_told_apart() -> None:
 
 def test_a_cell_that_is_not_straight_is_a_step_of_its_own() -> None:
     steps = plan_steps(tube(["straight", "straight", "tip", "straight", "fan", "dip"]))
-    special = [s for s in steps if s.kind is Kind.BRACE and s.cells != ("straight",)]
+    special = [s for s in steps if s.kind is Kind.BRACE and s.cells != (STRAIGHT,)]
     assert [(step.cells, step.times) for step in special] == [
-        (("tip",), 1),
-        (("fan",), 1),
-        (("dip",), 1),
+        ((TIP,), 1),
+        ((FAN,), 1),
+        ((DIP,), 1),
     ]
 
 
 def test_steps_that_ask_for_the_same_moves_say_so() -> None:
     steps = plan_steps(tube(STAR, closed=True))
-    tips = [s for s in steps if s.kind is Kind.BRACE and s.cells == ("tip",)]
+    tips = [s for s in steps if s.kind is Kind.BRACE and s.cells == (TIP,)]
     assert tips[0].alike is None
     assert [step.alike for step in tips[1:]] == [tips[0].number] * 4
 

@@ -13,6 +13,7 @@ from sequence_reader import Edge, Read, read_words
 
 from buildplan.design.measures import Units
 from buildplan.framework.assembly import Spacer, build_assembly
+from buildplan.framework.cells import TIP
 from buildplan.framework.model import Framework, Part
 from buildplan.instructions.model import Figures, Side, Span
 from buildplan.instructions.telling import tell_steps
@@ -96,7 +97,7 @@ def test_a_corner_names_what_it_shares_and_what_it_skips() -> None:
     tip, words = next(
         (step, words)
         for step, words in told(tube(["straight", "tip", "straight"]))
-        if step.cells == ("tip",)
+        if step.cells == (TIP,)
     )
     assert words.rows[0].endswith("shares B2-C2")
     assert "No brace reaches A3 and D3" in words.text

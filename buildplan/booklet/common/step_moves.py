@@ -16,6 +16,7 @@ from buildplan.drawing.scene import finished_picture
 from buildplan.drawing.section_diagram import section_diagram
 from buildplan.drawing.standing_up import standing_up_picture
 from buildplan.drawing.techniques import moves
+from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.model import Cell, Role
 from buildplan.sequence.model import Kind, Operation, Step
 
@@ -129,11 +130,11 @@ def corner_of(book: Book, step: Step) -> Cell | None:
     """The cell that a brace step finishes, unless it goes straight on. The brace that closes a
     ring finishes two: the one that leads back to the first brace is the one that turns."""
     number = _first_brace(book, step)
-    if number is None or set(step.cells) <= {"straight"}:
+    if number is None or set(step.cells) <= {STRAIGHT}:
         return None
     finished = [
         cell
         for cell in book.framework.cells
-        if newest_brace(book.framework, cell).number == number and cell.name != "straight"
+        if newest_brace(book.framework, cell).number == number and cell.kind != STRAIGHT
     ]
     return finished[-1] if finished else None

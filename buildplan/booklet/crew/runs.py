@@ -17,6 +17,7 @@ from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.cell_diagrams import cell_diagram
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import step_picture
+from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.chain_roles import Layer
 from buildplan.framework.model import Brace, Cell
 from buildplan.instructions.jobs import JobRow, job_row, job_title
@@ -24,7 +25,6 @@ from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job, RunRow
 from buildplan.sequence.model import Kind, Step
-from buildplan.sequence.rounds import STRAIGHT
 
 RUN_PICTURE, BESIDE_TABLE = 250.0, 145.0  # greatest heights
 TABLE_SHARE = 0.7
@@ -59,7 +59,7 @@ def _corners_drawn(book: Book) -> list[Flowable]:
     """Each kind of corner once: which joints are skipped, which balloon is shared."""
     first: dict[str, Cell] = {}
     for cell in book.framework.cells:
-        if cell.name != STRAIGHT:
+        if cell.kind != STRAIGHT:
             first.setdefault(cell.name, cell)
     if not first:
         return []

@@ -19,6 +19,7 @@ from buildplan.document.text import SMALL, plain, strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.figures import nominal_words
+from buildplan.framework.cells import STRAIGHT
 from buildplan.instructions.model import StepWords
 from buildplan.instructions.stages import stage_name
 from buildplan.language.messages import mark
@@ -189,7 +190,7 @@ def _learnt(book: Book) -> tuple[str, ...]:
     """What the trainee can do in the end, by what the piece has."""
     voice = book.voice
     braced = any(step.kind is Kind.BRACE for step in book.steps)
-    corners = any(set(step.cells) - {"straight"} for step in book.steps)
+    corners = any(set(step.cells) - {STRAIGHT} for step in book.steps)
     return (
         voice.say("size, pair and chain to the count, without the booklet"),
         voice.say("find any joint of the joint map on the piece"),

@@ -18,6 +18,7 @@ from buildplan.booklet.training.lessons import (
 from buildplan.document.blocks import Words
 from buildplan.document.layout import Boxed
 from buildplan.document.text import TINT, plain, strong
+from buildplan.framework.cells import STRAIGHT
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind, Step
@@ -34,7 +35,7 @@ def lessons_before(book: Book, step: Step) -> Sequence[Flowable]:
         if kind in before or kind not in LESSONS:
             continue
         told.append(_lesson(book.voice, _lesson_of(book, kind, step)))
-        if kind is Kind.BRACE and any(set(other.cells) - {"straight"} for other in book.steps):
+        if kind is Kind.BRACE and any(set(other.cells) - {STRAIGHT} for other in book.steps):
             told.append(_lesson(book.voice, CORNERS))
     if not told:
         return ()
