@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
+from buildplan.framework.ends import End
 from buildplan.framework.model import (
     BalloonType,
     Brace,
     Cell,
     Chain,
-    End,
     Framework,
     Link,
     Lock,

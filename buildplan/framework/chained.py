@@ -7,16 +7,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from buildplan.framework.chain_roles import ChainRole, Layer
-from buildplan.framework.model import (
-    BalloonType,
-    Chain,
-    Framework,
-    Link,
-    Lock,
-    LongChain,
-    Role,
-    start_end,
-)
+from buildplan.framework.ends import start_end
+from buildplan.framework.model import BalloonType, Chain, Framework, Link, Lock, LongChain, Role
 from buildplan.framework.naming import letters
 
 

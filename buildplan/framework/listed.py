@@ -8,16 +8,8 @@ from collections.abc import Iterable, Mapping, Sequence
 import networkx as nx
 
 from buildplan.framework.chain_roles import OPEN_CHAIN, RING
-from buildplan.framework.model import (
-    BalloonType,
-    Chain,
-    Framework,
-    Link,
-    Lock,
-    LongChain,
-    Role,
-    start_end,
-)
+from buildplan.framework.ends import start_end
+from buildplan.framework.model import BalloonType, Chain, Framework, Link, Lock, LongChain, Role
 from buildplan.framework.naming import letters
 from buildplan.framework.trails import fewest_trails
 

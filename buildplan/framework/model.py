@@ -13,6 +13,7 @@ from functools import cached_property
 from buildplan.framework.balloon_kinds import BalloonKind
 from buildplan.framework.cells import CellKind
 from buildplan.framework.chain_roles import ChainRole, Layer
+from buildplan.framework.ends import End
 from buildplan.language.messages import Message
 
 
@@ -22,19 +23,6 @@ class Role(StrEnum):
     CHAIN = "chain"
     BRACE = "brace"
     SINGLE = "single"
-
-
-class End(StrEnum):
-    """The two tie ends of a link balloon."""
-
-    NECK = "neck"
-    TAIL = "tail"
-
-
-def start_end(place: int) -> End:
-    """The end that the link at `place` along a chain, from 0, is tied by at its start: pairs are
-    tied neck to neck, and pairs to one another tail to tail."""
-    return End.TAIL if place % 2 == 0 else End.NECK
 
 
 @dataclass(frozen=True)

@@ -13,6 +13,7 @@ from typing import NamedTuple
 
 from buildplan.framework.cells import CellKind
 from buildplan.framework.chain_roles import INNER, OUTER, ChainRole, Layer
+from buildplan.framework.ends import start_end
 from buildplan.framework.model import (
     BalloonType,
     Brace,
@@ -23,7 +24,6 @@ from buildplan.framework.model import (
     Lock,
     LongChain,
     Role,
-    start_end,
 )
 
 

@@ -9,7 +9,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from buildplan.framework.cells import STRAIGHT
-from buildplan.framework.model import Brace, End
+from buildplan.framework.ends import End
+from buildplan.framework.model import Brace
 from buildplan.instructions import corners, names, rows
 from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import colours

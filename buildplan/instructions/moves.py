@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from enum import Enum, auto
 
 from buildplan.framework.cells import CellKind
-from buildplan.framework.model import Chain, End, Framework
+from buildplan.framework.ends import End
+from buildplan.framework.model import Chain, Framework
 from buildplan.sequence.model import Kind, Operation, Step
 from buildplan.sequence.piece import PieceIndex
 

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from buildplan.framework.model import Brace, Chain, End, Framework, LongChain
+from buildplan.framework.ends import End
+from buildplan.framework.model import Brace, Chain, Framework, LongChain
 from buildplan.sequence import work_names as names
 from buildplan.sequence.model import Knot
 from buildplan.sequence.work_names import Name

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 
 from buildplan.framework.cells import CellKind
-from buildplan.framework.model import End
+from buildplan.framework.ends import End
 from buildplan.sequence.work_names import Name
 
 

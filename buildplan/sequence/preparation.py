@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
-from buildplan.framework.model import End, Framework, LongChain
+from buildplan.framework.ends import End
+from buildplan.framework.model import Framework, LongChain
 from buildplan.sequence import work_names as names
 from buildplan.sequence.chains import (
     all_chains,

@@ -11,7 +11,8 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
-from buildplan.framework.model import End, Framework, Link
+from buildplan.framework.ends import End
+from buildplan.framework.model import Framework, Link
 from buildplan.sequence.model import Kind, Knot, Step
 
 Knots = Mapping[tuple[str, End], Knot]

@@ -13,7 +13,8 @@ from hypothesis import strategies as st
 from buildplan.framework.balloon_kinds import LINK
 from buildplan.framework.cells import cell_kind
 from buildplan.framework.counts import balloon_counts, multigraph, ring_lengths
-from buildplan.framework.model import BalloonType, End, Framework, Role
+from buildplan.framework.ends import End
+from buildplan.framework.model import BalloonType, Framework, Role
 from buildplan.framework.tube import TubePlan, build_tube
 
 CELLS = {"straight": (1, 1), "fan": (1, 0), "fan_in": (0, 1), "tip": (2, 0), "dip": (0, 2)}

@@ -8,7 +8,8 @@ from hypothesis import given, settings
 from sequence_pieces import STAR, listed, listed_pieces, tube, tubes
 
 from buildplan.framework.counts import balloon_counts
-from buildplan.framework.model import End, Framework
+from buildplan.framework.ends import End
+from buildplan.framework.model import Framework
 from buildplan.sequence import work_names as names
 from buildplan.sequence.model import Kind, Operation
 from buildplan.sequence.operations import operations

@@ -12,7 +12,7 @@ import pytest
 
 from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
-from buildplan.framework.model import End as Which
+from buildplan.framework.ends import End as Which
 from buildplan.framework.model import Framework
 from buildplan.instructions.repairs import ACTS, act_told
 from buildplan.language.voice import Voice
