@@ -21,7 +21,7 @@ from buildplan.booklet.sale.pages import before_you_start, licence, your_colours
 from buildplan.booklet.training.pages import practice_of, practice_piece, sign_off
 from buildplan.booklet.training.teaching import lessons_before
 from buildplan.business.copies.filling import Sold, sold_copies
-from buildplan.business.copies.serial import Copy, design_digest, serial_of
+from buildplan.business.copies.serial import SoldCopy, design_digest, serial_of
 from buildplan.document.blanks import Blank
 from buildplan.document.imposition import folded
 from buildplan.document.printing import Document, Section, print_document
@@ -117,9 +117,9 @@ def _sold(book: Book, buyer: str, key: bytes) -> Sold:
     return Sold(copy, words_of_copy(buyer, serial_of(copy, key), book.voice))
 
 
-def copy_of(book: Book, keyed: bool) -> Copy:
+def copy_of(book: Book, keyed: bool) -> SoldCopy:
     """What the serial of a sold copy is made from."""
-    return Copy(
+    return SoldCopy(
         piece=book.facts.name,
         design=design_digest(book.design),
         edition=book.edition,

@@ -18,7 +18,7 @@ from buildplan.commands.options import (
     LanguageOption,
     PaperName,
     PaperOption,
-    View,
+    ViewName,
 )
 from buildplan.language.voice import Voice
 
@@ -38,7 +38,7 @@ class FormName(StrEnum):
 
 
 ViewOption = Annotated[
-    View | None, typer.Option(help="The finished piece, seen from here.", show_default="front")
+    ViewName | None, typer.Option(help="The finished piece, seen from here.", show_default="front")
 ]
 StepOption = Annotated[
     int | None, typer.Option(help="The pictures of this step.", show_default=False)
@@ -101,17 +101,17 @@ def draw(
     if labels:
         target = out or Path(f"{design.stem}-labels.pdf")
         refuse_ending(target, tuple(FORMS), voice)
-        _draw_labels(design, view or View.CORNER, target, voice)
+        _draw_labels(design, view or ViewName.CORNER, target, voice)
         return
-    what = f"step-{step}" if step is not None else (view or View.FRONT).value
+    what = f"step-{step}" if step is not None else (view or ViewName.FRONT).value
     target = out or Path(f"{design.stem}-{what}.pdf")
     refuse_ending(target, tuple(FORMS), voice)
     book = book_of(design, voice)
-    seen = _finished(book, view or View.FRONT) if step is None else _step(book, step, voice)
+    seen = _finished(book, view or ViewName.FRONT) if step is None else _step(book, step, voice)
     _write_picture(seen, target)
 
 
-def _finished(book: Book, view: View) -> Picture:
+def _finished(book: Book, view: ViewName) -> Picture:
     from buildplan.drawing.camera import CAMERAS
     from buildplan.drawing.scene import finished_picture, finished_words
 
@@ -135,7 +135,7 @@ def _step(book: Book, step: int, voice: Voice) -> Picture:
     return step_drawings(book)[step]
 
 
-def _draw_labels(design: Path, view: View, target: Path, voice: Voice) -> None:
+def _draw_labels(design: Path, view: ViewName, target: Path, voice: Voice) -> None:
     """Each part with the labels of its joints, a file each."""
     from buildplan.commands.pieces import evaluation_of
     from buildplan.drawing.camera import CAMERAS

@@ -106,7 +106,7 @@ TakenOption = Annotated[
 
 
 @dataclass(frozen=True)
-class _Wish:
+class _FitWish:
     """What is asked of a fit, read and checked."""
 
     outline: Outline
@@ -153,7 +153,7 @@ def fit_design(
         asked(_seconds, within, voice)
     wanted = _outline(outline, height_m, taken, voice)
     in_gauges = given or gauges_for(wanted, unit)
-    wish = _Wish(wanted, in_gauges, unit, prefer, effort, within, out, picture)
+    wish = _FitWish(wanted, in_gauges, unit, prefer, effort, within, out, picture)
     try:
         with working(workers, cluster):
             _fit(wish, voice)
@@ -168,7 +168,7 @@ def fit_design(
         ) from error
 
 
-def _fit(wish: _Wish, voice: Voice) -> None:
+def _fit(wish: _FitWish, voice: Voice) -> None:
     """Search, print the choices, write the chosen one."""
     from buildplan.commands.files import ProblemsFoundError, write_whole
     from buildplan.drawing.forms import FORMS

@@ -34,7 +34,7 @@ class UnitsName(StrEnum):
     CENTIMETRES = "cm"
 
 
-class View(StrEnum):
+class ViewName(StrEnum):
     """Where the piece is seen from."""
 
     FRONT = "front"

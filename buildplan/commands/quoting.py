@@ -23,7 +23,7 @@ from buildplan.source.problems import DesignProblemsError
 
 if TYPE_CHECKING:
     from buildplan.business.buying.money import Quote
-    from buildplan.business.quoting.offer import Party, Piece, PricedPiece
+    from buildplan.business.quoting.offer import Party, PricedPiece, QuotedPiece
     from buildplan.design.model import Rates
 
 PiecesArgument = Annotated[
@@ -132,7 +132,7 @@ def _refuse_without_pages(given: Mapping[str, object], voice: Voice) -> None:
             )
 
 
-def _refuse_problems(pieces: Sequence[Piece], voice: Voice) -> None:
+def _refuse_problems(pieces: Sequence[QuotedPiece], voice: Voice) -> None:
     """List the problems of all pieces; they end the command."""
     from buildplan.commands.files import ProblemsFoundError, list_problems
 
@@ -171,9 +171,9 @@ def _deposit(text: str, voice: Voice) -> Decimal | None:
     return share
 
 
-def _pieces(paths: Sequence[Path], voice: Voice) -> list[Piece]:
+def _pieces(paths: Sequence[Path], voice: Voice) -> list[QuotedPiece]:
     """The pieces that are priced: of an event file all that it names."""
-    from buildplan.business.quoting.offer import Piece
+    from buildplan.business.quoting.offer import QuotedPiece
     from buildplan.commands.pieces import evaluation_of
     from buildplan.design.event import EVENT_SUFFIX, read_event
 
@@ -185,10 +185,10 @@ def _pieces(paths: Sequence[Path], voice: Voice) -> list[Piece]:
         counted = [(events[0].parent / one.design, one.count) for one in named]
     else:
         counted = [(path, 1) for path in paths]
-    return [Piece(str(path), evaluation_of(path, voice), count) for path, count in counted]
+    return [QuotedPiece(str(path), evaluation_of(path, voice), count) for path, count in counted]
 
 
-def _priced(pieces: Sequence[Piece], voice: Voice) -> tuple[Quote, tuple[PricedPiece, ...]]:
+def _priced(pieces: Sequence[QuotedPiece], voice: Voice) -> tuple[Quote, tuple[PricedPiece, ...]]:
     """The pieces priced as one job."""
     from buildplan.business.quoting.offer import price_together, shared_list
 
@@ -197,7 +197,7 @@ def _priced(pieces: Sequence[Piece], voice: Voice) -> tuple[Quote, tuple[PricedP
     return price_together(pieces, bought, currency, rates)
 
 
-def _terms(pieces: Sequence[Piece], voice: Voice) -> tuple[str, Rates]:
+def _terms(pieces: Sequence[QuotedPiece], voice: Voice) -> tuple[str, Rates]:
     """The currency and the rates that all pieces are priced at."""
     from buildplan.business.buying.money import missing_prices
 

@@ -45,7 +45,7 @@ def shopping(
     from buildplan.booklet.office.shopping_page import print_shopping
     from buildplan.business.buying.csv_text import csv_bytes
     from buildplan.business.buying.shopping import (
-        Asked,
+        ShoppedFor,
         shopping_lines,
         shopping_list,
         shopping_rows,
@@ -57,7 +57,7 @@ def shopping(
 
     voice = Voice(language)
     read = read_all(without_events(designs, voice), read_known, voice)
-    found = shopping_list([Asked(str(p), d, build_framework(d)) for p, d in read.items()])
+    found = shopping_list([ShoppedFor(str(p), d, build_framework(d)) for p, d in read.items()])
     if csv is not None:
         write_whole(csv, csv_bytes(shopping_rows(found, voice)))
     if pdf is not None:
@@ -97,7 +97,7 @@ def event(
 
 def _plan(asked: Event, file: Path, paper: PaperName, draft: bool, voice: Voice) -> EventPlan:
     """The plan of an event, unless its pieces have problems or cannot be built from their steps."""
-    from buildplan.business.buying.shopping import Asked, shopping_list
+    from buildplan.business.buying.shopping import ShoppedFor, shopping_list
     from buildplan.business.events.event_plan import plan_event
     from buildplan.commands.files import ProblemsFoundError
     from buildplan.commands.pieces import book_of, read_all, read_known
@@ -107,7 +107,7 @@ def _plan(asked: Event, file: Path, paper: PaperName, draft: bool, voice: Voice)
     paths = [file.parent / piece.design for piece in asked.designs]
     read = read_all(paths, read_known, voice)
     needed = [
-        Asked(str(path), design, build_framework(design), piece.count)
+        ShoppedFor(str(path), design, build_framework(design), piece.count)
         for (path, design), piece in zip(read.items(), asked.designs, strict=True)
     ]
     found = shopping_list(needed)

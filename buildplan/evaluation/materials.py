@@ -25,7 +25,7 @@ and finish. Balloons sized to different gauges come out of the same pack."""
 
 
 @dataclass(frozen=True)
-class Need:
+class BalloonNeed:
     """Balloons of one key that a piece takes, before anything is rounded.
 
     `spare` is exact. `pack_size`, `balloon_price` and `pack_price` are what the piece's file
@@ -92,12 +92,12 @@ def product(balloon: BalloonType) -> Product:
     return balloon.kind.name, size, balloon.colour, balloon.finish
 
 
-def needs_of(design: Design, framework: Framework, times: int = 1) -> tuple[Need, ...]:
+def needs_of(design: Design, framework: Framework, times: int = 1) -> tuple[BalloonNeed, ...]:
     """The balloons that a piece takes when it is built `times` over, in the file's order."""
     # as it was typed: 5 % of 160 is 8, and not a hair more
     rate = Fraction(str(design.spare))
     return tuple(
-        Need(
+        BalloonNeed(
             framework.balloons[key],
             count * times,
             count * times * rate,
@@ -110,7 +110,7 @@ def needs_of(design: Design, framework: Framework, times: int = 1) -> tuple[Need
     )
 
 
-def purchases(needs: Iterable[Need]) -> tuple[Purchase, ...]:
+def purchases(needs: Iterable[BalloonNeed]) -> tuple[Purchase, ...]:
     """What to buy for all `needs` together: one purchase for each product, in their order.
 
     Spares are added up exactly and rounded up once, so that together they never take more
@@ -120,15 +120,15 @@ def purchases(needs: Iterable[Need]) -> tuple[Purchase, ...]:
     return tuple(_purchase(same) for same in by_product(needs).values())
 
 
-def by_product(needs: Iterable[Need]) -> Mapping[Product, Sequence[Need]]:
+def by_product(needs: Iterable[BalloonNeed]) -> Mapping[Product, Sequence[BalloonNeed]]:
     """Needs that the same packs serve, in the order in which each product first comes."""
-    found: dict[Product, list[Need]] = {}
+    found: dict[Product, list[BalloonNeed]] = {}
     for need in needs:
         found.setdefault(product(need.balloon), []).append(need)
     return found
 
 
-def _purchase(needs: Sequence[Need]) -> Purchase:
+def _purchase(needs: Sequence[BalloonNeed]) -> Purchase:
     sizes, prices = offers(needs)
     if len(sizes) > 1 or len(prices) > 1:
         raise ValueError(f"{needs[0].balloon.key}: pack sizes {sizes}, prices {prices}")
@@ -141,7 +141,7 @@ def _purchase(needs: Sequence[Need]) -> Purchase:
     )
 
 
-def offers(needs: Sequence[Need]) -> tuple[list[int], list[Decimal]]:
+def offers(needs: Sequence[BalloonNeed]) -> tuple[list[int], list[Decimal]]:
     """The pack sizes and the prices (of a pack; of a balloon where none says a size) that
     needs of one product name. More than one of either is a contradiction."""
     sizes = dict.fromkeys(need.pack_size for need in needs if need.pack_size is not None)

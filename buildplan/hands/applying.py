@@ -16,7 +16,7 @@ from buildplan.hands.model import (
     RingAcross,
     Size,
     StandingHeight,
-    Work,
+    TimedWork,
 )
 from buildplan.sequence.labour import MINUTES
 from buildplan.shape.constants import CONSTANTS
@@ -70,7 +70,7 @@ def with_hands(design: Design, hands: Hands) -> Design:
             for name in SPRINGS
         }
         changes["constants"] = learned | dict(design.constants)
-    if Work in kinds:
+    if TimedWork in kinds:
         paces = {
             str(kind): MINUTES[kind] * hands.factor({Pace(): 1.0, Pace(kind): 1.0}).value
             for kind in MINUTES

@@ -16,7 +16,7 @@ from buildplan.hands.model import (
     RingAcross,
     Size,
     StandingHeight,
-    Work,
+    TimedWork,
 )
 from buildplan.language.messages import mark
 from buildplan.sequence.model import Kind
@@ -121,7 +121,7 @@ def measurements_of(file: HandsFile) -> tuple[Measurement, ...]:
                 tuple(_sizes(piece.links)), *(METRES_PER_CM * length for length in worked_out)
             )
         )
-    found += [Work(Kind(one.kind), one.count, one.minutes) for one in file.work]
+    found += [TimedWork(Kind(one.kind), one.count, one.minutes) for one in file.work]
     return tuple(found)
 
 
@@ -159,7 +159,7 @@ def _entry(one: Measurement) -> tuple[str, dict[str, object]]:
                 "sag": _cm(one.sag_m),
                 "height": _cm(one.height_m),
             }
-        case Work(kind=kind, count=count, minutes=minutes):
+        case TimedWork(kind=kind, count=count, minutes=minutes):
             return "work", {"kind": str(kind), "count": _plain(count), "minutes": _plain(minutes)}
 
 

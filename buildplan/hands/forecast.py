@@ -36,7 +36,7 @@ class Forecast:
 
 
 @dataclass(frozen=True)
-class Candidate:
+class MeasuringChoice:
     """Something that can be measured on a piece: which of it (a balloon's key, a chain's letter;
     empty for the whole), as hands that nothing is known of would find it."""
 
@@ -48,7 +48,7 @@ class Candidate:
 class Narrowing:
     """What one more measurement is worth: the range of the height then, either way, in metres."""
 
-    candidate: Candidate
+    candidate: MeasuringChoice
     now_m: float
     then_m: float
 
@@ -87,7 +87,7 @@ def height_of(piece: Evaluation) -> StandingHeight:
     return StandingHeight(sizes, span, tall - span, sag, tall - sag)
 
 
-def candidates(piece: Evaluation) -> Iterator[Candidate]:
+def candidates(piece: Evaluation) -> Iterator[MeasuringChoice]:
     """What can be measured on a piece, each once: chains of ten, rings, the height."""
     framework = piece.framework
     sizes: dict[Size, str] = {}
@@ -98,7 +98,7 @@ def candidates(piece: Evaluation) -> Iterator[Candidate]:
     nobody = prior(list(sizes))
     for size, key in sizes.items():
         chain = ChainOfTen(size, 1.0)
-        yield Candidate(key, replace(chain, length_m=expected(nobody, chain, nobody.mean)))
+        yield MeasuringChoice(key, replace(chain, length_m=expected(nobody, chain, nobody.mean)))
     closed = {ring.chain for ring in ring_checks(framework)}
     seen = set()
     for long in framework.chains:
@@ -107,8 +107,8 @@ def candidates(piece: Evaluation) -> Iterator[Candidate]:
             seen.add(links)
             ring = RingAcross(links, 1.0)
             across = expected(nobody, ring, nobody.mean)
-            yield Candidate(long.letter, replace(ring, across_m=across))
-    yield Candidate("", height_of(piece))
+            yield MeasuringChoice(long.letter, replace(ring, across_m=across))
+    yield MeasuringChoice("", height_of(piece))
 
 
 def _half_width_m(hands: Hands, height: StandingHeight) -> float:

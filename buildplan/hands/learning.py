@@ -15,7 +15,7 @@ import numpy as np
 
 from buildplan.hands.model import (
     NINETY_PER_CENT,
-    Body,
+    BodyWidth,
     ChainOfTen,
     FloatArray,
     Give,
@@ -26,8 +26,8 @@ from buildplan.hands.model import (
     RingAcross,
     Size,
     StandingHeight,
-    Tie,
-    Work,
+    TieLength,
+    TimedWork,
     tie_shares,
 )
 from buildplan.sequence.labour import MINUTES
@@ -71,9 +71,9 @@ def sizes_of(measurement: Measurement) -> tuple[Size, ...]:
 
 def prior(sizes: Sequence[Size], spreads: Spreads = SPREADS) -> Hands:
     """What is taken for granted of anybody's hands, for these sizes of balloon."""
-    spread: dict[Habit, float] = {Tie(): spreads.tie}
-    spread |= {Tie(size): spreads.own for size in sorted(set(sizes))}
-    spread |= {Body(): spreads.body, Give(): spreads.give, Pace(): spreads.pace}
+    spread: dict[Habit, float] = {TieLength(): spreads.tie}
+    spread |= {TieLength(size): spreads.own for size in sorted(set(sizes))}
+    spread |= {BodyWidth(): spreads.body, Give(): spreads.give, Pace(): spreads.pace}
     spread |= {Pace(kind): spreads.kind for kind in Kind}
     variances = np.array(list(spread.values())) ** 2
     return Hands(tuple(spread), np.zeros(len(spread)), np.diag(variances))
@@ -86,7 +86,7 @@ def expected(hands: Hands, measurement: Measurement, logs: FloatArray) -> float:
         return exp(float(hands.weights(shares) @ logs))
 
     def tie_m(size: Size) -> float:
-        return size.gauge_m * TIE_TO_TIE_PER_GAUGE * of({Tie(): 1.0, Tie(size): 1.0})
+        return size.gauge_m * TIE_TO_TIE_PER_GAUGE * of({TieLength(): 1.0, TieLength(size): 1.0})
 
     match measurement:
         case ChainOfTen(size=size):
@@ -94,13 +94,13 @@ def expected(hands: Hands, measurement: Measurement, logs: FloatArray) -> float:
         case RingAcross(sizes=sizes):
             sides = [tie_m(size) for size, count in sizes for _ in range(count)]
             radius = circle_radius_m(sides)
-            body = of({Body(): 1.0})
+            body = of({BodyWidth(): 1.0})
             middles = [(radius, min(tie_m(size) / 2, radius), size.gauge_m) for size, _ in sizes]
             return max(2 * sqrt(r**2 - half**2) + gauge * body for r, half, gauge in middles)
         case StandingHeight(sizes=sizes, span_m=span, body_m=body_m, sag_m=sag):
-            tall = span * of(tie_shares(sizes)) + body_m * of({Body(): 1.0})
+            tall = span * of(tie_shares(sizes)) + body_m * of({BodyWidth(): 1.0})
             return max(tall - sag * of({Give(): -1.0}), tall / 4)
-        case Work(kind=kind, count=count):
+        case TimedWork(kind=kind, count=count):
             return MINUTES[kind] * count * of({Pace(): 1.0, Pace(kind): 1.0})
 
 
@@ -109,7 +109,7 @@ def measured(measurement: Measurement) -> float:
     match measurement:
         case ChainOfTen(length_m=value) | RingAcross(across_m=value):
             return value
-        case StandingHeight(height_m=value) | Work(minutes=value):
+        case StandingHeight(height_m=value) | TimedWork(minutes=value):
             return value
 
 
@@ -122,7 +122,7 @@ def noise(measurement: Measurement, spreads: Spreads = SPREADS) -> float:
             return spreads.ring
         case StandingHeight():
             return spreads.height
-        case Work():
+        case TimedWork():
             return spreads.work
 
 

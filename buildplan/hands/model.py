@@ -63,7 +63,7 @@ class StandingHeight:
 
 
 @dataclass(frozen=True)
-class Work:
+class TimedWork:
     """So many of a kind of work, done by one pair of hands in so many minutes."""
 
     kind: Kind
@@ -71,18 +71,18 @@ class Work:
     minutes: float
 
 
-Measurement = ChainOfTen | RingAcross | StandingHeight | Work
+Measurement = ChainOfTen | RingAcross | StandingHeight | TimedWork
 
 
 @dataclass(frozen=True)
-class Tie:
+class TieLength:
     """How long links of a size come out between their knots; None stands for links of any size."""
 
     size: Size | None = None
 
 
 @dataclass(frozen=True)
-class Body:
+class BodyWidth:
     """How wide a balloon comes out, over the gauge that it is sized to."""
 
 
@@ -98,7 +98,7 @@ class Pace:
     kind: Kind | None = None
 
 
-Habit = Tie | Body | Give | Pace
+Habit = TieLength | BodyWidth | Give | Pace
 
 
 @dataclass(frozen=True)
@@ -155,6 +155,6 @@ def tie_shares(sizes: Sizes) -> dict[Habit, float]:
     shares: dict[Habit, float] = {}
     for size, count in sizes:
         if size is not None:
-            for habit in (Tie(), Tie(size)):
+            for habit in (TieLength(), TieLength(size)):
                 shares[habit] = shares.get(habit, 0.0) + count / whole
     return shares

@@ -9,7 +9,7 @@ from buildplan.evaluation.evaluating import Evaluation
 from buildplan.hands.forecast import forecast, height_of, narrowest
 from buildplan.hands.log import LogError
 from buildplan.hands.model import (
-    Body,
+    BodyWidth,
     ChainOfTen,
     Factor,
     Give,
@@ -17,8 +17,8 @@ from buildplan.hands.model import (
     Pace,
     RingAcross,
     StandingHeight,
-    Tie,
-    Work,
+    TieLength,
+    TimedWork,
 )
 from buildplan.language.messages import Message, message_in
 from buildplan.language.voice import Voice
@@ -99,15 +99,15 @@ def learned_lines(hands: Hands, voice: Voice) -> Iterator[str]:
     kinds = {type(one) for one in hands.measurements}
     number = len(hands.measurements)
     yield voice.say_count("From {number} measurement:", "From {number} measurements:", number)
-    if kinds - {Work}:
-        shares = _per_cent(hands.factor({Tie(): 1.0}), voice)
+    if kinds - {TimedWork}:
+        shares = _per_cent(hands.factor({TieLength(): 1.0}), voice)
         yield voice.say(
             "links are {value} % as long between their knots as is taken for granted "
             "({low} to {high})",
             **shares,
         )
     if kinds & {RingAcross, StandingHeight}:
-        shares = _per_cent(hands.factor({Body(): 1.0}), voice)
+        shares = _per_cent(hands.factor({BodyWidth(): 1.0}), voice)
         yield voice.say("balloons are {value} % as wide as their gauge ({low} to {high})", **shares)
     if StandingHeight in kinds:
         shares = _per_cent(hands.factor({Give(): 1.0}), voice)
@@ -115,7 +115,7 @@ def learned_lines(hands: Hands, voice: Voice) -> Iterator[str]:
             "the built piece is {value} % as stiff as is taken for granted ({low} to {high})",
             **shares,
         )
-    worked = dict.fromkeys(one.kind for one in hands.measurements if isinstance(one, Work))
+    worked = dict.fromkeys(one.kind for one in hands.measurements if isinstance(one, TimedWork))
     for kind in worked:
         yield _minutes(hands, kind, voice)
 

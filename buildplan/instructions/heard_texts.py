@@ -15,7 +15,7 @@ LONGEST_SHORT_CHAIN = 10  # whose length is told in a word
 
 
 @dataclass(frozen=True)
-class Sized:
+class SizedTold:
     """Balloons that are sized: how many, what they are called, as bought, and to which gauge."""
 
     count: int
@@ -85,10 +85,10 @@ class Texts:
             for found in self._told(sort, text):
                 taken.rounds = found["colour"]
 
-    def sized(self, text: str) -> list[Sized]:
+    def sized(self, text: str) -> list[SizedTold]:
         """What balloons a text tells to size."""
         return [
-            Sized(number_in(one["number"]), one["colour"], one["nominal"], one["gauge"], rounds)
+            SizedTold(number_in(one["number"]), one["colour"], one["nominal"], one["gauge"], rounds)
             for sort, rounds in (("links", False), ("rounds", True))
             for one in self._told(sort, text)
         ]

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from buildplan.design.measures import length_words
 from buildplan.framework.counts import BALLOONS_PER_LOCK
 from buildplan.instructions.heard_rows import Rows, must
-from buildplan.instructions.heard_texts import Sized, Texts
+from buildplan.instructions.heard_texts import SizedTold, Texts
 from buildplan.instructions.model import RowWords
 from buildplan.instructions.right_words import Right
 from buildplan.language.heard import number_in
@@ -32,7 +32,7 @@ class ReadingMade:
             counts[one.balloon, bool(one.locks)] += len(one.links) + rounds
         balloons = self.right.framework.balloons
         sized = [
-            Sized(
+            SizedTold(
                 count,
                 self.right.called[key],
                 self.right.voice.tell(length_words(balloons[key].nominal_m, self.right.units)),

@@ -17,8 +17,8 @@ from buildplan.booklet.common.book import Book
 from buildplan.booklet.editions import copy_of
 from buildplan.business.copies.serial import (
     FORMAT,
-    Copy,
     NoSerialError,
+    SoldCopy,
     Stored,
     seal_holds,
     seal_of,
@@ -71,7 +71,7 @@ def _stored(page: str) -> Stored:
         raise NoSerialError
     try:
         told = json.loads(block[1])
-        copy = Copy(**told["copy"])
+        copy = SoldCopy(**told["copy"])
         stored = Stored(copy, str(told["serial"]), (), str(told["seal"]))
     except (KeyError, TypeError, ValueError):
         raise NoSerialError from None

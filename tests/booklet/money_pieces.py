@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from hypothesis import strategies as st
 
-from buildplan.evaluation.materials import Need
+from buildplan.evaluation.materials import BalloonNeed
 from buildplan.framework.balloon_kinds import BALLOON_KINDS
 from buildplan.framework.model import BalloonType
 
@@ -36,13 +36,13 @@ PRODUCTS = {
 }
 
 
-def need(name: str, count: int, rate: str = "0.05") -> Need:
+def need(name: str, count: int, rate: str = "0.05") -> BalloonNeed:
     """So many of one of PRODUCTS."""
     kind, pack, price = PRODUCTS[name]
     spare = count * Fraction(rate)
     if pack is None:
-        return Need(kind, count, spare, None, price, None)
-    return Need(kind, count, spare, pack, None, price)
+        return BalloonNeed(kind, count, spare, None, price, None)
+    return BalloonNeed(kind, count, spare, pack, None, price)
 
 
 needs = st.lists(

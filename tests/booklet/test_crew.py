@@ -20,7 +20,7 @@ from buildplan.booklet.crew.times import timed_jobs
 from buildplan.booklet.editions import print_booklet
 from buildplan.business.buying.money import money_words
 from buildplan.business.buying.packing import bags
-from buildplan.business.buying.shopping import Asked, packs_words, shopping_list
+from buildplan.business.buying.shopping import ShoppedFor, packs_words, shopping_list
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS, large_print
 from buildplan.evaluation.ballast import ballast_kg
@@ -199,7 +199,7 @@ def test_joints_in_a_row_are_told_in_few_words() -> None:
 def test_what_to_have_is_told_and_what_it_costs_is_not(book: Book, printed: bytes) -> None:
     """In whole packs, as the shopping list has it; a crew's pages show no money."""
     text = words(printed)
-    listed = shopping_list([Asked("", book.design, book.framework)])
+    listed = shopping_list([ShoppedFor("", book.design, book.framework)])
     assert listed.total is not None
     assert listed.currency is not None
     assert money_words(listed.total, listed.currency, book.voice) not in text

@@ -21,7 +21,7 @@ from buildplan.booklet.office.event_load import load_lines, load_rows, shared_li
 from buildplan.booklet.office.event_times import timed, timetable_rows
 from buildplan.business.buying.csv_text import csv_bytes
 from buildplan.business.buying.money import money_words
-from buildplan.business.buying.shopping import Asked, shopping_list, shopping_rows
+from buildplan.business.buying.shopping import ShoppedFor, shopping_list, shopping_rows
 from buildplan.business.events.day import DayStep, day_of, moment_words
 from buildplan.business.events.event_plan import EventPlan, labour_of, numbered_on, plan_event
 from buildplan.business.events.loading import Load, LoadKind, ballast_of, load_of
@@ -47,7 +47,7 @@ def books() -> list[Book]:
 
 def planned(event: Event, books: list[Book]) -> EventPlan:
     asked = [
-        Asked(piece.design, book.design, book.framework, piece.count)
+        ShoppedFor(piece.design, book.design, book.framework, piece.count)
         for piece, book in zip(event.designs, books, strict=True)
     ]
     return plan_event(event, books, shopping_list(asked), VOICE)

@@ -16,7 +16,7 @@ from shipped import book_of
 from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
 from buildplan.evaluation.materials import (
-    Need,
+    BalloonNeed,
     air_m3,
     needs_of,
     product,
@@ -32,7 +32,9 @@ properties = settings(max_examples=150)
 
 @given(needs)
 @properties
-def test_packs_hold_what_is_needed_and_the_spares_and_not_one_pack_more(asked: list[Need]) -> None:
+def test_packs_hold_what_is_needed_and_the_spares_and_not_one_pack_more(
+    asked: list[BalloonNeed],
+) -> None:
     for purchase in purchases(asked):
         same = [n for n in asked if product(n.balloon) == product(purchase.balloon)]
         exact = sum((n.count + n.spare for n in same), Fraction(0))
@@ -49,7 +51,7 @@ def test_packs_hold_what_is_needed_and_the_spares_and_not_one_pack_more(asked: l
 @given(needs, needs)
 @properties
 def test_two_pieces_together_never_need_more_packs_than_apart(
-    one: list[Need], other: list[Need]
+    one: list[BalloonNeed], other: list[BalloonNeed]
 ) -> None:
     apart: dict[tuple[str, int, str, str], int] = {}
     for purchase in (*purchases(one), *purchases(other)):
@@ -62,7 +64,7 @@ def test_two_pieces_together_never_need_more_packs_than_apart(
 
 @given(needs)
 @properties
-def test_every_need_is_on_exactly_one_line(asked: list[Need]) -> None:
+def test_every_need_is_on_exactly_one_line(asked: list[BalloonNeed]) -> None:
     bought = purchases(asked)
     assert len({product(p.balloon) for p in bought}) == len(bought)
     assert sum(len(p.balloons) for p in bought) == len(asked)
@@ -71,10 +73,10 @@ def test_every_need_is_on_exactly_one_line(asked: list[Need]) -> None:
 
 def test_one_line_for_the_same_colour_kind_and_nominal_size() -> None:
     inner = replace(balloon("inner"), gauge_m=0.17, label="deep blue")
-    (line,) = purchases([need("blue", 30), Need(inner, 30, Fraction(0))])
+    (line,) = purchases([need("blue", 30), BalloonNeed(inner, 30, Fraction(0))])
     assert (line.needed, line.packs, line.label) == (60, 2, "blue / deep blue")
     others = [balloon(colour="#1F5F8C"), balloon(kind="round"), balloon(nominal_in=11)]
-    assert len(purchases([need("blue", 1), *(Need(b, 1, Fraction(0)) for b in others)])) == 4
+    assert len(purchases([need("blue", 1), *(BalloonNeed(b, 1, Fraction(0)) for b in others)])) == 4
 
 
 def test_spares_are_those_that_the_hand_works_out() -> None:
@@ -93,7 +95,7 @@ def test_packs_that_disagree_are_refused() -> None:
 
 
 def test_a_price_of_one_balloon_makes_that_of_its_pack() -> None:
-    one = Need(balloon(), 60, Fraction(0), 50, Decimal("0.325"), None)
+    one = BalloonNeed(balloon(), 60, Fraction(0), 50, Decimal("0.325"), None)
     assert purchases([one])[0].price == Decimal("16.25")
     assert purchases([replace(one, pack_size=None)])[0].price == Decimal("0.325")
 

@@ -12,13 +12,20 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from money_pieces import balloon, need, needs
 
-from buildplan.business.buying.money import Item, cost, missing_prices, money_words, quote, rounded
+from buildplan.business.buying.money import (
+    QuoteItem,
+    cost,
+    missing_prices,
+    money_words,
+    quote,
+    rounded,
+)
 from buildplan.business.quoting.quote_words import quote_lines, quote_rows
 from buildplan.design.building import build_framework
 from buildplan.design.model import Rates
 from buildplan.design.reading import read_design
 from buildplan.evaluation.figures import quarter_hours
-from buildplan.evaluation.materials import Need, needs_of, purchases
+from buildplan.evaluation.materials import BalloonNeed, needs_of, purchases
 from buildplan.language.voice import Voice
 
 DESIGNS = Path(__file__).parent.parent.parent / "designs"
@@ -71,12 +78,12 @@ def test_a_quote_worked_by_hand() -> None:
     bought = purchases([need("blue", 140), need("lock", 90)])
     made = quote(bought, 121.0, "GBP", rates)
     assert [(line.item, line.amount) for line in made.lines] == [
-        (Item.MATERIAL, Decimal("47.70")),
-        (Item.MATERIAL, Decimal("8.75")),
-        (Item.WORK, Decimal("40.50")),
-        (Item.DELIVERY, Decimal("12.50")),
-        (Item.MARGIN, Decimal("58.93")),
-        (Item.TAX, Decimal("33.68")),
+        (QuoteItem.MATERIAL, Decimal("47.70")),
+        (QuoteItem.MATERIAL, Decimal("8.75")),
+        (QuoteItem.WORK, Decimal("40.50")),
+        (QuoteItem.DELIVERY, Decimal("12.50")),
+        (QuoteItem.MARGIN, Decimal("58.93")),
+        (QuoteItem.TAX, Decimal("33.68")),
     ]
     assert made.hours == Decimal("2.25")
     assert (made.cost, made.price, made.total) == (
@@ -89,7 +96,7 @@ def test_a_quote_worked_by_hand() -> None:
 @given(needs, st.floats(0, 5000), rates_of_any_kind, st.sampled_from(["GBP", "JPY", "KWD"]))
 @properties
 def test_totals_are_the_sum_of_the_printed_lines(
-    asked: list[Need], minutes: float, rates: Rates, currency: str
+    asked: list[BalloonNeed], minutes: float, rates: Rates, currency: str
 ) -> None:
     made = quote(purchases(asked), minutes, currency, rates)
     printed = [row[2] for row in quote_rows(made, "in", Voice())[1:]]
@@ -104,7 +111,7 @@ def test_totals_are_the_sum_of_the_printed_lines(
 
 @given(needs)
 @properties
-def test_what_is_printed_multiplies_out(asked: list[Need]) -> None:
+def test_what_is_printed_multiplies_out(asked: list[BalloonNeed]) -> None:
     for purchase in purchases(asked):
         assert purchase.price is not None
         amount = cost(purchase, "GBP")
@@ -142,6 +149,6 @@ def test_each_missing_price_is_named() -> None:
     ]
     assert "leaf green 12 in link" in Voice().tell(found[1].message)
     assert not missing_prices(design, purchases(needs_of(design, build_framework(design))))
-    unpriced = purchases([Need(balloon(), 3, Fraction(0))])
+    unpriced = purchases([BalloonNeed(balloon(), 3, Fraction(0))])
     with pytest.raises(ValueError, match="no price for long"):
         quote(unpriced, 10, "GBP", Rates(hour=Decimal(1), margin=Decimal(0)))

@@ -10,8 +10,14 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from buildplan.business.buying.money import Item, Line, Quote, rounded
-from buildplan.business.quoting.offer import Offer, Piece, price_together, shared_list, shared_out
+from buildplan.business.buying.money import Line, Quote, QuoteItem, rounded
+from buildplan.business.quoting.offer import (
+    Offer,
+    QuotedPiece,
+    price_together,
+    shared_list,
+    shared_out,
+)
 from buildplan.design.model import Rates
 from buildplan.design.reading import read_design
 from buildplan.evaluation.evaluating import evaluate
@@ -21,9 +27,9 @@ RATES = Rates(hour=Decimal(18), margin=Decimal("0.35"), delivery=Decimal(40), ta
 
 
 @cache
-def piece(name: str, count: int = 1) -> Piece:
+def piece(name: str, count: int = 1) -> QuotedPiece:
     design = read_design(DESIGNS / f"{name}.yaml")
-    return Piece(f"{name}.yaml", evaluate(design, design.units, 12), count)
+    return QuotedPiece(f"{name}.yaml", evaluate(design, design.units, 12), count)
 
 
 def test_pieces_together_share_packs_and_the_way() -> None:
@@ -34,13 +40,13 @@ def test_pieces_together_share_packs_and_the_way() -> None:
         Decimal(0),
     )
     assert whole.total < alone
-    assert whole.sum(Item.DELIVERY) == 40
+    assert whole.sum(QuoteItem.DELIVERY) == 40
     # EN 16931-1, BR-CO-10: the sum of the lines is the total without tax
     assert sum(line.amount for line in lines) == whole.price
     # BR-CO-17: tax is the taxable amount times the rate, rounded to two decimals
-    assert whole.sum(Item.TAX) == rounded(whole.price * Decimal("0.2"), "GBP")
+    assert whole.sum(QuoteItem.TAX) == rounded(whole.price * Decimal("0.2"), "GBP")
     # BR-CO-15: total with tax is total without tax and the tax
-    assert whole.total == whole.price + whole.sum(Item.TAX)
+    assert whole.total == whole.price + whole.sum(QuoteItem.TAX)
 
 
 @given(
@@ -62,7 +68,7 @@ def test_shares_add_up_and_none_is_off_by_a_unit(
 
 
 def quoted(price: str, tax: str) -> Quote:
-    lines = (Line(Item.WORK, Decimal(price)), Line(Item.TAX, Decimal(tax)))
+    lines = (Line(QuoteItem.WORK, Decimal(price)), Line(QuoteItem.TAX, Decimal(tax)))
     return Quote("GBP", Rates(tax=Decimal("0.2")), Decimal(1), lines)
 
 

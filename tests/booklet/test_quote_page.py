@@ -17,10 +17,10 @@ from shipped import DESIGNS, book_of
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.office.quote_page import print_quote
 from buildplan.business.buying.csv_text import csv_bytes
-from buildplan.business.buying.money import Item, Quote, money_words
+from buildplan.business.buying.money import Quote, QuoteItem, money_words
 from buildplan.business.buying.money import quote as quote_of
 from buildplan.business.copies.brand import branding
-from buildplan.business.quoting.offer import Offer, Party, Piece, PricedPiece
+from buildplan.business.quoting.offer import Offer, Party, PricedPiece, QuotedPiece
 from buildplan.business.quoting.quote_words import quote_rows
 from buildplan.design.model import Rates
 from buildplan.design.reading import read_brand
@@ -45,7 +45,7 @@ def priced(book: Book, rates: Rates | None = None) -> Quote:
 
 
 def offer(book: Book, quote: Quote, customer: str = "", days: int | None = None) -> Offer:
-    line = PricedPiece(Piece("picture_frame.yaml", book), quote.price)
+    line = PricedPiece(QuotedPiece("picture_frame.yaml", book), quote.price)
     return Offer(quote, (line,), Party(customer), valid_days=days)
 
 
@@ -74,7 +74,7 @@ def test_price_and_tax_make_the_total_of_the_quote(book: Book) -> None:
     made = priced(book)
     (text,) = pages(print_quote(offer(book, made), A4, None, Voice()))
     shown = [Decimal(amount.replace(",", "")) for amount in re.findall(r"£([\d,.]+\d)", text)]
-    assert shown == [made.price, made.sum(Item.TAX), made.total]
+    assert shown == [made.price, made.sum(QuoteItem.TAX), made.total]
     assert shown[0] + shown[1] == shown[2]
 
 
@@ -82,7 +82,7 @@ def test_no_cost_margin_or_rate_is_shown(book: Book) -> None:
     made = priced(book)
     (text,) = pages(print_quote(offer(book, made, "Zed", 30), A4, BRAND, Voice()))
     for line in made.lines:
-        if line.item is not Item.TAX:
+        if line.item is not QuoteItem.TAX:
             assert money_words(line.amount, made.currency, book.voice) not in text
     assert money_words(made.cost, made.currency, book.voice) not in text
     assert "argin" not in text

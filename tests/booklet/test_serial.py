@@ -19,8 +19,8 @@ from sold_copies import BUYER, sold_book, sold_copy
 from buildplan.booklet.editions import copy_of, print_booklet
 from buildplan.business.copies.serial import (
     ALPHABET,
-    Copy,
     NoSerialError,
+    SoldCopy,
     check_character,
     is_well_written,
     seal,
@@ -200,7 +200,7 @@ def test_every_page_is_accounted_for(order: list[str], kept: set[str]) -> None:
         assert gone == set(printed) - kept
 
 
-def sealed(data: bytes, copy: Copy) -> bytes:
+def sealed(data: bytes, copy: SoldCopy) -> bytes:
     """A file sealed again by somebody who has no key."""
     return changed(data, lambda pdf: seal(pdf, copy))
 

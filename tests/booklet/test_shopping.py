@@ -13,7 +13,12 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from buildplan.business.buying.csv_text import FORMULA_SIGNS, csv_bytes
-from buildplan.business.buying.shopping import Asked, shopping_lines, shopping_list, shopping_rows
+from buildplan.business.buying.shopping import (
+    ShoppedFor,
+    shopping_lines,
+    shopping_list,
+    shopping_rows,
+)
 from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
 from buildplan.language.voice import Voice
@@ -23,9 +28,9 @@ DESIGNS = Path(__file__).parent.parent.parent / "designs"
 NAMES = ("reading_star", "walk_through_gate", "picture_frame")
 
 
-def asked(name: str, times: int = 1, **changes: Any) -> Asked:
+def asked(name: str, times: int = 1, **changes: Any) -> ShoppedFor:
     design = read_design(DESIGNS / f"{name}.yaml").model_copy(update=changes)
-    return Asked(f"{name}.yaml", design, build_framework(design), times)
+    return ShoppedFor(f"{name}.yaml", design, build_framework(design), times)
 
 
 def read_back(data: bytes) -> list[dict[str, str]]:

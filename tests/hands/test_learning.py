@@ -17,7 +17,7 @@ from buildplan.hands.forecast import candidates, forecast, height_of, narrowest
 from buildplan.hands.learning import SPREADS, expected, learn, narrowed, noise, prior
 from buildplan.hands.model import (
     NINETY_PER_CENT,
-    Body,
+    BodyWidth,
     ChainOfTen,
     FloatArray,
     Give,
@@ -28,8 +28,8 @@ from buildplan.hands.model import (
     RingAcross,
     Size,
     StandingHeight,
-    Tie,
-    Work,
+    TieLength,
+    TimedWork,
 )
 from buildplan.sequence.model import Kind
 from buildplan.shape.calibration import circle_radius_m
@@ -57,8 +57,8 @@ def told_by(
             return RingAcross(sizes, value)
         case StandingHeight():
             return StandingHeight(one.sizes, one.span_m, one.body_m, one.sag_m, value)
-        case Work(kind=kind, count=count):
-            return Work(kind, count, value)
+        case TimedWork(kind=kind, count=count):
+            return TimedWork(kind, count, value)
 
 
 def test_the_quantile_is_the_normal_one() -> None:
@@ -74,7 +74,7 @@ def people() -> tuple[tuple[FloatArray, Hands], ...]:
         ChainOfTen(LARGE, 1.0),
         RingAcross(((LARGE, 40),), 1.0),
         StandingHeight(((LARGE, 300), (SMALL, 100)), 2.7, 0.2, 0.06, 1.0),
-        Work(Kind.BRACE, 40, 1.0),
+        TimedWork(Kind.BRACE, 40, 1.0),
     )
     anybody = prior([LARGE, SMALL])
     found = []
@@ -88,9 +88,9 @@ def people() -> tuple[tuple[FloatArray, Hands], ...]:
 @pytest.mark.parametrize(
     ("what", "shares"),
     [
-        ("large links", {Tie(): 1.0, Tie(LARGE): 1.0}),
-        ("small links, never measured", {Tie(): 1.0, Tie(SMALL): 1.0}),
-        ("bodies", {Body(): 1.0}),
+        ("large links", {TieLength(): 1.0, TieLength(LARGE): 1.0}),
+        ("small links, never measured", {TieLength(): 1.0, TieLength(SMALL): 1.0}),
+        ("bodies", {BodyWidth(): 1.0}),
         ("stiffness", {Give(): 1.0}),
         ("braces", {Pace(): 1.0, Pace(Kind.BRACE): 1.0}),
         ("locks, never timed", {Pace(): 1.0, Pace(Kind.LOCK): 1.0}),
@@ -147,7 +147,7 @@ def test_what_the_file_says_itself_stands() -> None:
         for key, one in design.balloons.items()
     }
     own = design.model_copy(update={"balloons": measured, "labour": {"brace": 3.0}})
-    timed = [Work(Kind.BRACE, 10, 5.0), Work(Kind.LOCK, 10, 5.0)]
+    timed = [TimedWork(Kind.BRACE, 10, 5.0), TimedWork(Kind.LOCK, 10, 5.0)]
     found = learned_for(own, [ChainOfTen(LARGE, 2.5), *timed])
     with_own = with_hands(own, found)
     assert with_own.balloons == own.balloons
@@ -157,7 +157,7 @@ def test_what_the_file_says_itself_stands() -> None:
 
 def test_nothing_measured_leaves_everything_as_it_is() -> None:
     found = learn([], [LARGE])
-    assert found.factor({Tie(): 1.0}).value == pytest.approx(1.0)
+    assert found.factor({TieLength(): 1.0}).value == pytest.approx(1.0)
     assert np.allclose(found.covariance, prior([LARGE]).covariance)
 
 
@@ -196,4 +196,6 @@ def test_more_measurements_of_a_kind_narrow_as_the_root_of_their_number(count: i
     found = learn([ChainOfTen(LARGE, length)] * count)
     before = SPREADS.tie**2 + SPREADS.own**2
     after = 1 / (1 / before + count / SPREADS.chain_of_ten**2)
-    assert spread_of(found, {Tie(): 1.0, Tie(LARGE): 1.0}) == pytest.approx(after, rel=1e-3)
+    assert spread_of(found, {TieLength(): 1.0, TieLength(LARGE): 1.0}) == pytest.approx(
+        after, rel=1e-3
+    )

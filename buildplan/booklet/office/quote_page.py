@@ -9,9 +9,9 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.cautions import LATEX_WORDS, choking_box
 from buildplan.booklet.sale.seller import seller_band
-from buildplan.business.buying.money import Item, Quote, money_words
+from buildplan.business.buying.money import Quote, QuoteItem, money_words
 from buildplan.business.copies.brand import Branding
-from buildplan.business.quoting.offer import Offer, Piece, PricedPiece
+from buildplan.business.quoting.offer import Offer, PricedPiece, QuotedPiece
 from buildplan.business.quoting.quote_words import share_words
 from buildplan.design.measures import size_words
 from buildplan.document.blocks import Items, Shown, Words, heading
@@ -49,7 +49,7 @@ def _about(offer: Offer, voice: Voice) -> str:
     return ", ".join(_counted(line.piece, voice) for line in offer.lines)
 
 
-def _counted(piece: Piece, voice: Voice) -> str:
+def _counted(piece: QuotedPiece, voice: Voice) -> str:
     name = piece.made.facts.name
     if piece.count == 1:
         return name
@@ -117,7 +117,7 @@ def _who(offer: Offer, voice: Voice) -> list[Flowable]:
     return [Columns([to, about], (0.6, 0.4), after=8)]
 
 
-def _picture(piece: Piece, width: float, tall: float, voice: Voice) -> Picture:
+def _picture(piece: QuotedPiece, width: float, tall: float, voice: Voice) -> Picture:
     made = piece.made
     return finished_picture(
         made.framework,
@@ -129,7 +129,9 @@ def _picture(piece: Piece, width: float, tall: float, voice: Voice) -> Picture:
     )
 
 
-def _shown(piece: Piece, quote: Quote, paper: Paper, tall: float, voice: Voice) -> list[Flowable]:
+def _shown(
+    piece: QuotedPiece, quote: Quote, paper: Paper, tall: float, voice: Voice
+) -> list[Flowable]:
     """What is offered beside a picture of it, `tall` high."""
     shares = (PICTURE_SHARE, 1 - PICTURE_SHARE)
     width = (paper.measure - COLUMN_GAP) * PICTURE_SHARE
@@ -158,7 +160,7 @@ def _all_pieces(offer: Offer, voice: Voice) -> Grid:
     return Grid(head, rows, (32, 36, 14, 18), frozenset({2, 3}), CLOSE_ROWS)
 
 
-def _size(piece: Piece, voice: Voice) -> str:
+def _size(piece: QuotedPiece, voice: Voice) -> str:
     facts, units = piece.made.facts, piece.made.units
     return voice.say(
         "about {width} wide, {height} high, {depth} deep",
@@ -168,7 +170,9 @@ def _size(piece: Piece, voice: Voice) -> str:
     )
 
 
-def _what_we_offer(piece: Piece, quote: Quote, voice: Voice, amount: Decimal | None = None) -> Grid:
+def _what_we_offer(
+    piece: QuotedPiece, quote: Quote, voice: Voice, amount: Decimal | None = None
+) -> Grid:
     facts = piece.made.facts
     colours = list(dict.fromkeys(voice.tell(purchase.label) for purchase in facts.purchases))
     if len(colours) > MOST_COLOURS:
@@ -223,7 +227,7 @@ def _price(offer: Offer, voice: Voice) -> list[Flowable]:
         tax = voice.say("Tax, {share}", share=share_words(quote.rates.tax, voice))
         rows += [
             (voice.say("Price before tax"), money_words(quote.price, quote.currency, voice)),
-            (tax, money_words(quote.sum(Item.TAX), quote.currency, voice)),
+            (tax, money_words(quote.sum(QuoteItem.TAX), quote.currency, voice)),
         ]
     currency = quote.currency
     total = voice.say("To pay, tax included") if rows else voice.say("To pay; no tax is added")

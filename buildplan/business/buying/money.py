@@ -12,7 +12,7 @@ from babel.numbers import format_currency, get_currency_precision
 from buildplan.design.measures import Units, length_words
 from buildplan.design.model import Design, Rates
 from buildplan.evaluation.figures import quarter_hours
-from buildplan.evaluation.materials import Need, Purchase, by_product, offers
+from buildplan.evaluation.materials import BalloonNeed, Purchase, by_product, offers
 from buildplan.language.messages import Message, listing, mark, message
 from buildplan.language.voice import Voice
 from buildplan.source.mistake import key_in_words
@@ -53,7 +53,7 @@ class MoneyKind(ProblemKind):
     UNLIKE_CURRENCIES = auto()
 
 
-class Item(StrEnum):
+class QuoteItem(StrEnum):
     """What a line of a quote is for."""
 
     MATERIAL = "material"
@@ -67,7 +67,7 @@ class Item(StrEnum):
 class Line:
     """One line of a quote. `purchase` is what a line of material buys."""
 
-    item: Item
+    item: QuoteItem
     amount: Decimal
     purchase: Purchase | None = None
 
@@ -84,24 +84,24 @@ class Quote:
     hours: Decimal
     lines: tuple[Line, ...]
 
-    def sum(self, *items: Item) -> Decimal:
+    def sum(self, *items: QuoteItem) -> Decimal:
         """The sum of all lines of these items."""
         return sum((line.amount for line in self.lines if line.item in items), Decimal(0))
 
     @property
     def cost(self) -> Decimal:
         """Material, work and delivery."""
-        return self.sum(Item.MATERIAL, Item.WORK, Item.DELIVERY)
+        return self.sum(QuoteItem.MATERIAL, QuoteItem.WORK, QuoteItem.DELIVERY)
 
     @property
     def price(self) -> Decimal:
         """Cost and margin: the price before tax."""
-        return self.cost + self.sum(Item.MARGIN)
+        return self.cost + self.sum(QuoteItem.MARGIN)
 
     @property
     def total(self) -> Decimal:
         """All that is to be paid."""
-        return self.price + self.sum(Item.TAX)
+        return self.price + self.sum(QuoteItem.TAX)
 
 
 def quote(purchases: Sequence[Purchase], work_minutes: float, currency: str, rates: Rates) -> Quote:
@@ -117,15 +117,15 @@ def quote(purchases: Sequence[Purchase], work_minutes: float, currency: str, rat
         amount = cost(purchase, currency)
         if amount is None:
             raise ValueError(f"no price for {purchase.balloon.key}")
-        lines.append(Line(Item.MATERIAL, amount, purchase))
-    lines.append(Line(Item.WORK, rounded(hours * rates.hour, currency)))
+        lines.append(Line(QuoteItem.MATERIAL, amount, purchase))
+    lines.append(Line(QuoteItem.WORK, rounded(hours * rates.hour, currency)))
     if rates.delivery is not None:
-        lines.append(Line(Item.DELIVERY, rounded(rates.delivery, currency)))
+        lines.append(Line(QuoteItem.DELIVERY, rounded(rates.delivery, currency)))
     costs = sum((line.amount for line in lines), Decimal(0))
     kept = rounded(costs * rates.margin / (1 - rates.margin), currency)
-    lines.append(Line(Item.MARGIN, kept))
+    lines.append(Line(QuoteItem.MARGIN, kept))
     if rates.tax is not None:
-        lines.append(Line(Item.TAX, rounded((costs + kept) * rates.tax, currency)))
+        lines.append(Line(QuoteItem.TAX, rounded((costs + kept) * rates.tax, currency)))
     return Quote(currency, rates, hours, tuple(lines))
 
 
@@ -200,7 +200,7 @@ def balloon_words(purchase: Purchase, units: Units, voice: Voice) -> str:
     return voice.tell(balloon_message(purchase, units))
 
 
-def disagreements(needs_of: Mapping[str, Sequence[Need]]) -> list[Problem]:
+def disagreements(needs_of: Mapping[str, Sequence[BalloonNeed]]) -> list[Problem]:
     """Where designs that are bought for together name different packs or prices for the same
     balloon. `needs_of` are the needs by the name of the file."""
     problems = []

@@ -20,7 +20,7 @@ from buildplan.design.measures import Units
 from buildplan.design.model import Design
 from buildplan.evaluation.figures import air_words
 from buildplan.evaluation.materials import (
-    Need,
+    BalloonNeed,
     Purchase,
     air_m3,
     needs_of,
@@ -35,7 +35,7 @@ from buildplan.source.suggestions import by_hand
 
 
 @dataclass(frozen=True)
-class Asked:
+class ShoppedFor:
     """A design that is shopped for, as read from `file`, and how many of it are built."""
 
     file: str
@@ -71,7 +71,7 @@ class ShoppingList:
         return sum(amounts, Decimal(0)) if len(amounts) == len(self.purchases) else None
 
 
-def shopping_list(asked: Sequence[Asked]) -> ShoppingList:
+def shopping_list(asked: Sequence[ShoppedFor]) -> ShoppingList:
     """One list for all that is `asked` for, in the units of the first.
 
     Raises DesignProblemsError when the files name different packs, prices or currencies for
@@ -108,9 +108,9 @@ def shopping_list(asked: Sequence[Asked]) -> ShoppingList:
     )
 
 
-def _needs_by_file(asked: Sequence[Asked]) -> Mapping[str, Sequence[Need]]:
+def _needs_by_file(asked: Sequence[ShoppedFor]) -> Mapping[str, Sequence[BalloonNeed]]:
     """Needs by file; a file that is asked for twice counts twice."""
-    found: dict[str, list[Need]] = {}
+    found: dict[str, list[BalloonNeed]] = {}
     for one in asked:
         found.setdefault(one.file, []).extend(needs_of(one.design, one.framework, one.times))
     return found

@@ -28,7 +28,7 @@ class Buyer:
 
 
 @dataclass(frozen=True)
-class BadRow:
+class BadBuyerRow:
     """A row of the list that no copy can be made from: its line in the file, and why."""
 
     line: int
@@ -64,7 +64,7 @@ def slug(name: str) -> str:
     return re.sub(r"[^a-z0-9]+", "-", bare).strip("-")[:LONGEST_SLUG].strip("-") or "buyer"
 
 
-def read_buyers(path: Path) -> tuple[tuple[Buyer, ...], tuple[BadRow, ...]]:
+def read_buyers(path: Path) -> tuple[tuple[Buyer, ...], tuple[BadBuyerRow, ...]]:
     """The buyers of a CSV file with a column `name`, and the rows that are no good.
 
     A name that comes again is a bad row: its copy would be the same file. Raises
@@ -99,13 +99,13 @@ def _dialect(text: str) -> type[csv.Dialect]:
     return _Found
 
 
-def _sorted_out(rows: list[tuple[int, str]]) -> tuple[tuple[Buyer, ...], tuple[BadRow, ...]]:
+def _sorted_out(rows: list[tuple[int, str]]) -> tuple[tuple[Buyer, ...], tuple[BadBuyerRow, ...]]:
     if len(rows) > MOST_BUYERS:
         raise BuyersUnreadableError(
             message("it has more than {count} rows; share them out", count=MOST_BUYERS)
         )
     buyers: list[Buyer] = []
-    bad: list[BadRow] = []
+    bad: list[BadBuyerRow] = []
     line_of: dict[str, int] = {}
     taken: set[str] = set()
     for line, name in rows:
@@ -113,7 +113,7 @@ def _sorted_out(rows: list[tuple[int, str]]) -> tuple[tuple[Buyer, ...], tuple[B
         if problem is None and name in line_of:
             problem = message("{name} stands in line {line} already", name=name, line=line_of[name])
         if problem is not None:
-            bad.append(BadRow(line, problem))
+            bad.append(BadBuyerRow(line, problem))
             continue
         line_of[name] = line
         buyers.append(Buyer(name, _unique(slug(name), taken)))

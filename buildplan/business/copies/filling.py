@@ -14,8 +14,8 @@ from functools import lru_cache, partial
 import pikepdf
 
 from buildplan.business.copies.serial import (
-    Copy,
     ObjectName,
+    SoldCopy,
     lasting_digests,
     number_pages,
     seal,
@@ -30,7 +30,7 @@ WORTH_PROCESSES = 64
 class Sold:
     """What a sold copy is, and the words for the blanks of its pages, by their names."""
 
-    copy: Copy
+    copy: SoldCopy
     words: Mapping[str, str]
 
 

@@ -45,7 +45,7 @@ PdfMetadata.register_xml_namespace(NAMESPACE, PREFIX)
 
 
 @dataclass(frozen=True)
-class Copy:
+class SoldCopy:
     """What a sold copy is. `design` is the digest of the design as it was read."""
 
     piece: str
@@ -65,7 +65,7 @@ def design_digest(design: Design) -> str:
     return _sha(_canonical(design.model_dump(mode="json")))
 
 
-def serial_of(copy: Copy, key: bytes = b"") -> str:
+def serial_of(copy: SoldCopy, key: bytes = b"") -> str:
     """The copy's serial: fifteen letters and digits and a check character, in fours."""
     digest = hmac.new(key, _canonical(asdict(copy)), hashlib.sha256).digest()
     letters = base64.b32encode(digest).decode("ascii")[:SERIAL_LETTERS]
@@ -93,7 +93,10 @@ def is_well_written(serial: str) -> bool:
 
 
 def seal(
-    pdf: pikepdf.Pdf, copy: Copy, key: bytes = b"", known: Mapping[ObjectName, str] | None = None
+    pdf: pikepdf.Pdf,
+    copy: SoldCopy,
+    key: bytes = b"",
+    known: Mapping[ObjectName, str] | None = None,
 ) -> None:
     """Put copy, serial and seal into the metadata of an open file, whose pages stay as they are
     from now on. Digests of its objects that are `known` are taken as they are."""
@@ -111,7 +114,7 @@ def seal(
 class Stored:
     """What a file's metadata says of its copy."""
 
-    copy: Copy
+    copy: SoldCopy
     serial: str
     pages: tuple[str, ...]
     seal: str
@@ -126,7 +129,7 @@ def stored_in(pdf: pikepdf.Pdf) -> Stored:
     with pdf.open_metadata(set_pikepdf_as_editor=False, update_docinfo=False) as meta:
         try:
             fields = json.loads(str(meta[f"{PREFIX}:fields"]))
-            copy = Copy(**fields)
+            copy = SoldCopy(**fields)
             serial, seal = str(meta[f"{PREFIX}:serial"]), str(meta[f"{PREFIX}:seal"])
             pages = tuple(str(meta[f"{PREFIX}:pages"]).split())
         except (KeyError, TypeError, ValueError):
@@ -142,7 +145,7 @@ def seal_holds(stored: Stored, key: bytes = b"") -> bool:
     return hmac.compare_digest(wanted, stored.seal)
 
 
-def seal_of(copy: Copy, serial: str, pages: Sequence[str], key: bytes) -> str:
+def seal_of(copy: SoldCopy, serial: str, pages: Sequence[str], key: bytes) -> str:
     """The seal of a copy: binds its fields and its serial to the digests of its pages."""
     told = _canonical({"copy": asdict(copy), "serial": serial, "pages": list(pages)})
     return hmac.new(key, told, hashlib.sha256).hexdigest()

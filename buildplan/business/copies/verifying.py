@@ -11,7 +11,13 @@ from pathlib import Path
 import pikepdf
 import pypdfium2
 
-from buildplan.business.copies.serial import Copy, page_digests, seal_holds, serial_of, stored_in
+from buildplan.business.copies.serial import (
+    SoldCopy,
+    page_digests,
+    seal_holds,
+    serial_of,
+    stored_in,
+)
 from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
 
@@ -64,7 +70,7 @@ class Verified:
     """What the check of a file found. Without the key of a keyed copy, serial and seal cannot be
     judged, and do not hold."""
 
-    copy: Copy
+    copy: SoldCopy
     serial: str
     pages: int
     serial_holds: bool

@@ -14,14 +14,14 @@ from decimal import ROUND_FLOOR, Decimal
 
 from babel.numbers import get_currency_precision
 
-from buildplan.business.buying.money import Item, Quote, quote, rounded
-from buildplan.business.buying.shopping import Asked, ShoppingList, shopping_list
+from buildplan.business.buying.money import Quote, QuoteItem, quote, rounded
+from buildplan.business.buying.shopping import ShoppedFor, ShoppingList, shopping_list
 from buildplan.design.model import Rates
 from buildplan.evaluation.evaluating import Evaluation
 
 
 @dataclass(frozen=True)
-class Piece:
+class QuotedPiece:
     """A piece that is priced, the file it was read from, and how many of it are built."""
 
     file: str
@@ -33,7 +33,7 @@ class Piece:
 class PricedPiece:
     """A line of the offer: all pieces of one design, before tax."""
 
-    piece: Piece
+    piece: QuotedPiece
     amount: Decimal
 
 
@@ -63,7 +63,7 @@ class Offer:
     @property
     def tax(self) -> Decimal:
         """The tax on the whole price."""
-        return self.quote.sum(Item.TAX)
+        return self.quote.sum(QuoteItem.TAX)
 
     @property
     def deposit(self) -> Decimal | None:
@@ -78,15 +78,15 @@ class Offer:
         return self.quote.total - (self.deposit or Decimal(0))
 
 
-def shared_list(pieces: Sequence[Piece]) -> ShoppingList:
+def shared_list(pieces: Sequence[QuotedPiece]) -> ShoppingList:
     """What is bought for all pieces together. Raises DesignProblemsError where they disagree."""
     return shopping_list(
-        [Asked(one.file, one.made.design, one.made.framework, one.count) for one in pieces]
+        [ShoppedFor(one.file, one.made.design, one.made.framework, one.count) for one in pieces]
     )
 
 
 def price_together(
-    pieces: Sequence[Piece], shopping: ShoppingList, currency: str, rates: Rates
+    pieces: Sequence[QuotedPiece], shopping: ShoppingList, currency: str, rates: Rates
 ) -> tuple[Quote, tuple[PricedPiece, ...]]:
     """Price pieces as one job, and share the price out among them by what each costs alone."""
     minutes = sum(one.count * one.made.facts.work_minutes for one in pieces)
@@ -94,7 +94,7 @@ def price_together(
     alone = [
         one.count
         * quote(one.made.facts.purchases, one.made.facts.work_minutes, currency, rates).sum(
-            Item.MATERIAL, Item.WORK
+            QuoteItem.MATERIAL, QuoteItem.WORK
         )
         for one in pieces
     ]

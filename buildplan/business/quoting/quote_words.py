@@ -7,7 +7,7 @@ from decimal import Decimal
 from textwrap import wrap
 
 from buildplan.business.buying.csv_text import Cell
-from buildplan.business.buying.money import Item, Line, Quote, balloon_words, money_words
+from buildplan.business.buying.money import Line, Quote, QuoteItem, balloon_words, money_words
 from buildplan.business.buying.shopping import packs_words
 from buildplan.business.quoting.offer import Offer
 from buildplan.design.measures import Units
@@ -16,12 +16,12 @@ from buildplan.language.messages import Message, message_in
 from buildplan.language.voice import Voice
 
 LINE_WIDTH = 96
-ITEMS: Mapping[Item, Message] = {
-    Item.MATERIAL: message_in("line of a quote", "material"),
-    Item.WORK: message_in("line of a quote", "work"),
-    Item.DELIVERY: message_in("line of a quote", "delivery"),
-    Item.MARGIN: message_in("line of a quote", "margin"),
-    Item.TAX: message_in("line of a quote", "tax"),
+ITEMS: Mapping[QuoteItem, Message] = {
+    QuoteItem.MATERIAL: message_in("line of a quote", "material"),
+    QuoteItem.WORK: message_in("line of a quote", "work"),
+    QuoteItem.DELIVERY: message_in("line of a quote", "delivery"),
+    QuoteItem.MARGIN: message_in("line of a quote", "margin"),
+    QuoteItem.TAX: message_in("line of a quote", "tax"),
 }
 
 
@@ -112,9 +112,9 @@ def quote_lines(quote: Quote, name: str, units: Units, voice: Voice) -> list[str
 def _rows(quote: Quote, units: Units, voice: Voice) -> Iterator[tuple[str, Decimal]]:
     """Words and amounts: every line of the quote, and a sum after each part."""
     for line in quote.lines:
-        if line.item is Item.MARGIN:
+        if line.item is QuoteItem.MARGIN:
             yield voice.say("Cost"), quote.cost
-        if line.item is Item.TAX:
+        if line.item is QuoteItem.TAX:
             yield voice.say("Price before tax"), quote.price
         yield line_words(line, quote, units, voice), line.amount
     yield voice.say("Total"), quote.total
@@ -124,7 +124,7 @@ def line_words(line: Line, quote: Quote, units: Units, voice: Voice) -> str:
     """What a line is for."""
     rates = quote.rates
     match line.item:
-        case Item.MATERIAL if line.purchase is not None:
+        case QuoteItem.MATERIAL if line.purchase is not None:
             purchase, price = line.purchase, line.purchase.price or Decimal(0)
             each = money_words(price, quote.currency, voice)
             return voice.say(
@@ -133,13 +133,13 @@ def line_words(line: Line, quote: Quote, units: Units, voice: Voice) -> str:
                 balloon=balloon_words(purchase, units, voice),
                 price=each,
             )
-        case Item.WORK:
+        case QuoteItem.WORK:
             each = money_words(rates.hour or Decimal(0), quote.currency, voice)
             time = minutes_words(float(quote.hours) * 60, voice)
             return voice.say("Work, {time} at {price} an hour", time=time, price=each)
-        case Item.DELIVERY:
+        case QuoteItem.DELIVERY:
             return voice.say("Delivery, placing and taking away")
-        case Item.MARGIN:
+        case QuoteItem.MARGIN:
             return voice.say("Margin, {share} of the price", share=share_words(rates.margin, voice))
         case _:
             return voice.say("Tax, {share}", share=share_words(rates.tax, voice))
