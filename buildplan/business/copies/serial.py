@@ -84,14 +84,6 @@ def check_character(letters: str) -> str:
     return ALPHABET[(1 - check) % modulus]
 
 
-def is_well_written(serial: str) -> bool:
-    """Whether a serial, as somebody typed it, is one at all."""
-    letters = serial.replace("-", "").replace(" ", "").upper()
-    if len(letters) != SERIAL_LETTERS + 1 or any(c not in ALPHABET for c in letters):
-        return False
-    return check_character(letters[:-1]) == letters[-1]
-
-
 def seal(
     pdf: pikepdf.Pdf,
     copy: SoldCopy,
