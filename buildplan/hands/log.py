@@ -14,13 +14,13 @@ from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from buildplan.evaluation.evaluating import Evaluation
-from buildplan.hands.forecast import Candidate, candidates
+from buildplan.hands.forecast import MeasuringChoice, candidates
 from buildplan.hands.model import (
     ChainOfTen,
     Measurement,
     RingAcross,
     StandingHeight,
-    Work,
+    TimedWork,
 )
 from buildplan.language.messages import Message, listing, message, message_count
 from buildplan.sequence.labour import Learned
@@ -36,7 +36,7 @@ CHAIN, RING, HEIGHT, WORK = "chain of ten", "ring", "height", "work"
 
 
 @dataclass(frozen=True)
-class BadRow:
+class BadLogRow:
     """A row of a log that cannot be read, and why."""
 
     line: int
@@ -46,12 +46,12 @@ class BadRow:
 class LogError(Exception):
     """A log that cannot be read: all that is wrong with it."""
 
-    def __init__(self, rows: Sequence[BadRow]) -> None:
+    def __init__(self, rows: Sequence[BadLogRow]) -> None:
         super().__init__(f"{len(rows)} bad row(s)")
         self.rows = tuple(rows)
 
 
-def what_of(candidate: Candidate) -> str:
+def what_of(candidate: MeasuringChoice) -> str:
     """What a log calls a thing that can be measured."""
     match candidate.measurement:
         case ChainOfTen():
@@ -67,18 +67,18 @@ def read_log(text: str, piece_of: Callable[[str], Evaluation]) -> tuple[Measurem
     without anybody's hands. Raises LogError with every bad row."""
     head, rows = _table(text)
     found: list[Measurement] = []
-    bad: list[BadRow] = []
+    bad: list[BadLogRow] = []
     time = _time_column(head)
     if time is None and not set(COLUMNS) <= set(head):
-        raise LogError([BadRow(1, _no_columns(head))])
-    known: dict[str, dict[tuple[str, str], Candidate]] = {}
+        raise LogError([BadLogRow(1, _no_columns(head))])
+    known: dict[str, dict[tuple[str, str], MeasuringChoice]] = {}
     for line, cells in rows:
         try:
             row = _row(head, cells, (*TIMED, time) if time else ())
             if row[time or "measured"]:
                 found.append(_timed(row, time) if time else _measured(row, known, piece_of))
         except _BadCellError as error:
-            bad.append(BadRow(line, error.why))
+            bad.append(BadLogRow(line, error.why))
     if bad:
         raise LogError(bad)
     return tuple(found)
@@ -87,9 +87,9 @@ def read_log(text: str, piece_of: Callable[[str], Evaluation]) -> tuple[Measurem
 def minutes_learned(measurements: Iterable[Measurement]) -> Mapping[Kind, Learned]:
     """Minutes of each kind of work, all its rows taken together: so that a long one counts for
     more than a short one."""
-    rows: dict[Kind, list[Work]] = {}
+    rows: dict[Kind, list[TimedWork]] = {}
     for one in measurements:
-        if isinstance(one, Work):
+        if isinstance(one, TimedWork):
             rows.setdefault(one.kind, []).append(one)
     found = {}
     for kind in Kind:
@@ -195,20 +195,20 @@ def _kind(text: str) -> Kind:
         raise _BadCellError(why) from None
 
 
-def _timed(row: Mapping[str, str], time: str) -> Work:
+def _timed(row: Mapping[str, str], time: str) -> TimedWork:
     minutes = _number(row, time) * TIMES[time]
-    return Work(_kind(row["kind"]), _number(row, "count"), minutes)
+    return TimedWork(_kind(row["kind"]), _number(row, "count"), minutes)
 
 
 def _measured(
     row: Mapping[str, str],
-    known: dict[str, dict[tuple[str, str], Candidate]],
+    known: dict[str, dict[tuple[str, str], MeasuringChoice]],
     piece_of: Callable[[str], Evaluation],
 ) -> Measurement:
     what = row["what"].lower()
     if what == WORK:
         minutes = _number(row, "measured") * _unit(row, MINUTES)
-        return Work(_kind(row["which"]), _number(row, "count"), minutes)
+        return TimedWork(_kind(row["which"]), _number(row, "count"), minutes)
     value = _number(row, "measured") * _unit(row, METRES)
     design = row["design"]
     if design not in known:

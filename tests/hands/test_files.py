@@ -18,7 +18,7 @@ from buildplan.evaluation.evaluating import Evaluation, evaluate
 from buildplan.hands.applying import learned_for, with_hands
 from buildplan.hands.file import gathered, hands_text, read_hands
 from buildplan.hands.log import LogError, minutes_learned, read_log
-from buildplan.hands.model import ChainOfTen, RingAcross, StandingHeight, Work
+from buildplan.hands.model import ChainOfTen, RingAcross, StandingHeight, TimedWork
 from buildplan.hands.sheet import sheet_rows
 from buildplan.instructions.timetables import labour_lines
 from buildplan.language.voice import Voice
@@ -57,13 +57,13 @@ def test_a_filled_sheet_comes_back_as_it_was_measured(
 ) -> None:
     found = read_log("\ufeff" + filled(frame, delimiter, comma), lambda name: frame)
     kinds = {type(one) for one in found}
-    assert kinds == {ChainOfTen, RingAcross, StandingHeight, Work}
+    assert kinds == {ChainOfTen, RingAcross, StandingHeight, TimedWork}
     chain = next(one for one in found if isinstance(one, ChainOfTen))
     # ten links of 8 in at 1.15 of the gauge, to a tenth of an inch
     assert chain.length_m == pytest.approx(10 * 8 * 0.0254 * 1.15, abs=0.05 * 0.0254)
-    timed = {one.kind: one for one in found if isinstance(one, Work)}
+    timed = {one.kind: one for one in found if isinstance(one, TimedWork)}
     braces = len(frame.framework.braces)
-    assert timed[Kind.BRACE] == Work(Kind.BRACE, braces, 12.5)
+    assert timed[Kind.BRACE] == TimedWork(Kind.BRACE, braces, 12.5)
 
 
 def test_the_file_gives_back_what_was_written(frame: Evaluation, tmp_path: Path) -> None:
@@ -78,13 +78,13 @@ def test_the_file_gives_back_what_was_written(frame: Evaluation, tmp_path: Path)
 
 def test_a_log_of_times_is_read_too() -> None:
     found = read_log("kind;count;minutes;note\nbrace;12;20,5;slow\n\nlock;4;2\n", never_asked)
-    assert found == (Work(Kind.BRACE, 12, 20.5), Work(Kind.LOCK, 4, 2))
+    assert found == (TimedWork(Kind.BRACE, 12, 20.5), TimedWork(Kind.LOCK, 4, 2))
 
 
 def test_the_head_of_a_log_says_what_its_times_are_in() -> None:
     for head, value in (("minutes", "90"), ("hours", "1,5"), ("seconds", "5400")):
         (found,) = read_log(f"kind;count;{head}\nbrace;12;{value}\n", never_asked)
-        assert isinstance(found, Work)
+        assert isinstance(found, TimedWork)
         assert (found.kind, found.count) == (Kind.BRACE, 12)
         assert found.minutes == pytest.approx(90)
 

@@ -18,7 +18,7 @@ from buildplan.booklet.common.book import gather_book
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
 from buildplan.hands.log import minutes_learned, read_log
-from buildplan.hands.model import Work
+from buildplan.hands.model import TimedWork
 from buildplan.screen.page import companion
 
 WEB = Path(__file__).parents[2] / "buildplan" / "screen" / "web"
@@ -330,7 +330,7 @@ def test_the_log_is_one_that_times_and_learn_read(browser: Browser, tmp_path: Pa
     log = Path(waiting.value.path()).read_bytes().decode()
     row = next(csv.DictReader(io.StringIO(log, newline="")))
     read = read_log(log, lambda design: pytest.fail(design))
-    assert [type(one) for one in read] == [Work]
+    assert [type(one) for one in read] == [TimedWork]
     learned = minutes_learned(read)
     assert sum(one.minutes * one.count for one in learned.values()) == pytest.approx(7.5)
     assert row["note"].startswith("'=")

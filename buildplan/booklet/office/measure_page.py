@@ -11,7 +11,7 @@ from buildplan.document.tables import Grid
 from buildplan.document.text import SMALL, plain, strong
 from buildplan.drawing.marks import Ink, Label, Picture, Polyline
 from buildplan.evaluation.evaluating import Evaluation
-from buildplan.hands.forecast import Candidate, candidates
+from buildplan.hands.forecast import MeasuringChoice, candidates
 from buildplan.hands.learning import measured
 from buildplan.hands.log import METRES
 from buildplan.hands.model import ChainOfTen, RingAcross
@@ -86,7 +86,7 @@ def _lengths(piece: Evaluation, voice: Voice) -> Grid:
     return Grid(head, rows, (260, 90, 110), pad=CLOSE_ROWS, after=4)
 
 
-def _what(piece: Evaluation, one: Candidate, voice: Voice) -> str:
+def _what(piece: Evaluation, one: MeasuringChoice, voice: Voice) -> str:
     match one.measurement:
         case ChainOfTen():
             label = piece.framework.balloons[one.which].label
@@ -97,7 +97,7 @@ def _what(piece: Evaluation, one: Candidate, voice: Voice) -> str:
             return voice.say("Height of the finished piece, as it stands")
 
 
-def _expected(piece: Evaluation, one: Candidate, voice: Voice) -> str:
+def _expected(piece: Evaluation, one: MeasuringChoice, voice: Voice) -> str:
     length = measured(one.measurement) / METRES[piece.units]
     return f"{voice.decimal(length, 1)} {piece.units}"
 
