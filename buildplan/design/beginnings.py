@@ -8,7 +8,7 @@ tie-to-tie lengths: good enough to choose a number of cells by. What the piece t
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from textwrap import wrap
 from types import MappingProxyType
 
@@ -41,6 +41,17 @@ ARCH_LEGS = range(2, 19)
 # Height of a drop, point up, in tie-to-tie lengths at no straight cell on its flanks and for each.
 DROP_FLANKS = range(2, 7)
 DROP_AT = (3.50, 0.965)
+# Crescents, narrow to wide: width in tie-to-tie lengths, resting on its back with one horn up; and
+# the straight cells from a horn to its first bend, between the bends outside, and between those of
+# the hollow.
+CRESCENTS: Sequence[tuple[float, int, int, int]] = (
+    (7.72, 1, 2, 1),
+    (8.29, 2, 2, 1),
+    (9.61, 1, 3, 2),
+    (10.15, 2, 3, 2),
+    (11.65, 1, 4, 3),
+)
+CRESCENT_BENDS, CRESCENT_BENDS_INSIDE = 5, 3
 COMMENT_WIDTH = 84
 
 
@@ -60,8 +71,8 @@ def _tube(
     )
     chains = voice.say("A outer front, B inner front, C inner back, D outer back")
     cells = voice.say(
-        "Cells between neighbouring braces: straight goes on, fan turns inward by about 60 "
-        "degrees, tip is a sharp corner on the outside, dip a sharp notch on the inside."
+        "Cells between neighbouring braces: straight goes on, fan turns inward by about 60 degrees, "
+        "fan_in outward, tip is a sharp corner on the outside, dip a sharp notch on the inside."
     )
     long = "long" if inner_gauge is None else "{A: long, B: inner, C: inner, D: long}"
     return BuildLines(
@@ -131,6 +142,32 @@ def _drop(wish: Wish, size: float | None, voice: Voice) -> BuildLines:
     )
 
 
+def _crescent(wish: Wish, size: float | None, voice: Voice) -> BuildLines:
+    which = count_for(wish, size, 0, range(len(CRESCENTS)), lambda number: CRESCENTS[number][0])
+    _, horn, outside, inside = CRESCENTS[which]
+    outer = f"[fan, {{repeat: {outside}, cells: [straight]}}]"
+    inner = f"[fan_in, {{repeat: {inside}, cells: [straight]}}]"
+    back, hollow = voice.say("round its back"), voice.say("and back along the hollow")
+    second = CRESCENT_BENDS + (CRESCENT_BENDS - 1) * outside + 2 * horn + 2
+    return _tube(
+        voice,
+        True,
+        (
+            f"- tip                     # {voice.say('one horn')}",
+            f"- {{repeat: {horn}, cells: [straight]}}      # {back}",
+            f"- {{repeat: {CRESCENT_BENDS - 1}, cells: {outer}}}",
+            "- fan",
+            f"- {{repeat: {horn}, cells: [straight]}}",
+            f"- tip                     # {voice.say('the other horn')}",
+            f"- straight                # {hollow}",
+            f"- {{repeat: {CRESCENT_BENDS_INSIDE - 1}, cells: {inner}}}",
+            "- fan_in",
+            "- straight",
+        ),
+        top=f"cell {second}",
+    )
+
+
 def _ring(wish: Wish, size: float | None, voice: Voice) -> BuildLines:
     gauge = USUAL_GAUGE[wish.units] if wish.gauge is None else wish.gauge
     step = GAUGE_STEP[wish.units]
@@ -181,6 +218,7 @@ PIECES: Mapping[str, Callable[[Wish, float | None, Voice], BuildLines]] = Mappin
         "ring": _ring,
         "frame": _frame,
         "drop": _drop,
+        "crescent": _crescent,
         "arch": _arch,
         "wall": wall,
         "column": column,

@@ -14,7 +14,6 @@ from buildplan.design.wishes import (
     lock_line,
     to_gauge,
 )
-from buildplan.framework.naming import letters
 from buildplan.language.messages import message
 from buildplan.language.voice import Voice
 from buildplan.patterns.lettering import HEIGHTS, can_draw
@@ -91,20 +90,12 @@ def entrance(wish: Wish, size: float | None, voice: Voice) -> BuildLines:
     rings = count_for(
         wish, size, 5, ENTRANCE_RINGS, lambda count: ENTRANCE_AT[0] + ENTRANCE_AT[1] * count
     )
-    top = letters(rings - 1)
-    outer, inner = 2 * ENTRANCE_LEG + ENTRANCE_SPAN + 5, 2 * ENTRANCE_LEG + ENTRANCE_SPAN + 1
     column = f"{{column: {{around: 4, rings: {rings}, ring: long, between: cross, lock: lock}}}}"
     arch = (
         f"{{arch: {{kind: square, leg: {ENTRANCE_LEG}, span: {ENTRANCE_SPAN}, long: long, "
         "brace: cross, lock: lock}}"
     )
-    feet_tied = voice.say("the upper ring of each column and a foot of the arch, joint by joint")
-    feet = zip(
-        ("L", "L", "L", "L", "R", "R", "R", "R"),
-        (1, 4, 3, 2, 1, 2, 3, 4),
-        ("A1", "B1", "C1", "D1", f"A{outer}", f"B{inner}", f"C{inner}", f"D{outer}"),
-        strict=True,
-    )
+    word = "{letters: {text: HI, cells: 5, long: long, brace: cross, bar: cross, lock: lock}}"
     return BuildLines(
         (
             "assembly:",
@@ -112,11 +103,10 @@ def entrance(wish: Wish, size: float | None, voice: Voice) -> BuildLines:
             f"    # {voice.say('the left column, the right one, and the arch on top of them')}",
             f"    - {{name: L, build: {column}}}",
             f"    - {{name: R, build: {column}}}",
-            f"    - {{name: T, build: {arch}}}",
+            f"    - {{name: T, on: [L, R], build: {arch}}}",
+            f"    # {voice.say('letters on the arch: take away the # before them')}",
+            f"    # - {{name: S, on: T, build: {word}}}",
             lock_line(voice),
-            f"  # {feet_tied}",
-            "  ties:",
-            *(f"    - [{part}.{top}{joint}, T.{foot}]" for part, joint, foot in feet),
         )
     )
 

@@ -6,7 +6,7 @@ import json
 import math
 import re
 import unicodedata
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 
 from buildplan.design.beginnings import PIECES
 from buildplan.design.measures import Units
@@ -25,8 +25,29 @@ LOCK_PER_GAUGE = 3.5 / 8
 
 
 def design_text(wish: Wish, voice: Voice) -> str:
-    """The file that `wish` asks for. Raises WishError, with a sentence that says what can be
-    had, when it asks for something else."""
+    """The file that `wish` asks for, with comments in the reader's language. Raises WishError, with
+    a message that says what can be had, when it asks for something else."""
+    _check(wish)
+    gauge = _gauge(wish)
+    link = gauge * TIE_TO_TIE_PER_GAUGE
+    plan = PIECES[wish.piece](wish, None if wish.size is None else wish.size / link, voice)
+    return "\n".join(
+        [
+            *_head(wish, voice),
+            "balloons:",
+            *_balloons(wish, plan, voice),
+            "",
+            "build:",
+            *(f"  {line}" for line in plan.build),
+            *_way_up(plan, voice),
+            "",
+            *_left_out(plan, voice),
+            "",
+        ]
+    )
+
+
+def _check(wish: Wish) -> None:
     if wish.piece not in PIECES:
         raise WishError(
             message(
@@ -38,35 +59,16 @@ def design_text(wish: Wish, voice: Voice) -> str:
         )
     if not wish.name.strip() or len(wish.name) > 80 or not wish.name.isprintable():
         raise WishError(message("a name is one line of 1 to 80 characters"), "name")
-    gauge = USUAL_GAUGE[wish.units] if wish.gauge is None else wish.gauge
-    nominal = _nominal(gauge, wish.units)
-    link = gauge * TIE_TO_TIE_PER_GAUGE
     if wish.size is not None and not 0 < wish.size < math.inf:
         raise WishError(message("a size is a number more than 0"), "size")
-    plan = PIECES[wish.piece](wish, None if wish.size is None else wish.size / link, voice)
-    long, cross, lock = (_colour(name, voice) for name in _three(wish.colours))
-    lock_nominal, lock_gauge = LOCK[wish.units]
-    if gauge != USUAL_GAUGE[wish.units]:
-        lock_gauge = min(lock_nominal, to_gauge(gauge * LOCK_PER_GAUGE, wish.units))
 
-    def balloon(kind: str, size: float, to: float, colour: tuple[str, str]) -> str:
-        return (
-            f"{{kind: {kind}, nominal: {size:g}, inflate_to: {to:g}, "
-            f"colour: {json.dumps(colour[1])}, "
-            f"label: {json.dumps(colour[0], ensure_ascii=False)}}}"
-        )
 
-    balloons = [f"  long:  {balloon('link', nominal, gauge, long)}"]
-    if plan.inner_gauge is not None:
-        smaller = voice.say("sized smaller, so that straight cells bend into a round course")
-        balloons.append(f"  # {smaller}")
-        balloons.append(f"  inner: {balloon('link', nominal, plan.inner_gauge, long)}")
-    balloons.append(f"  cross: {balloon('link', nominal, plan.cross_gauge or gauge, cross)}")
-    balloons.append(f"  lock:  {balloon('round', lock_nominal, lock_gauge, lock)}")
-    ends = voice.say("The joints that it stands on: the ends of its chains.")
-    stand_on = f"\n# {ends}\nstand_on: [{', '.join(plan.stand_on)}]\n" if plan.stand_on else ""
-    if plan.top:
-        stand_on = f"\n# {voice.say('What is at the top when it stands.')}\ntop: {plan.top}\n"
+def _gauge(wish: Wish) -> float:
+    return USUAL_GAUGE[wish.units] if wish.gauge is None else wish.gauge
+
+
+def _head(wish: Wish, voice: Voice) -> list[str]:
+    """What the file is, and what its lines until the balloons say."""
     begun = voice.say(
         "{name}: {a_piece}, begun with buildplan new. Change what you like, and see what it does:",
         name=wish.name,
@@ -78,32 +80,70 @@ def design_text(wish: Wish, voice: Voice) -> str:
     sizes = voice.say(
         "nominal is printed on the bag, inflate_to is the gauge that it is sized against."
     )
-    left_out = voice.say("All that follows can be left out: take away the # before what you want.")
+    return [
+        f"# {begun}",
+        f"# buildplan check --watch {voice.say('THIS_FILE')}",
+        "buildplan: 1",
+        f"name: {json.dumps(wish.name, ensure_ascii=False)}",
+        f"units: {wish.units}           # {voice.say('of every length below')}",
+        "",
+        f"# {one_entry}",
+        f"# {sizes}",
+    ]
+
+
+def _balloons(wish: Wish, plan: BuildLines, voice: Voice) -> Iterator[str]:
+    """An entry for each kind of balloon."""
+    gauge = _gauge(wish)
+    nominal = _nominal(gauge, wish.units)
+    long, cross, lock = (_colour(name, voice) for name in _three(wish.colours))
+    yield f"  long:  {_balloon('link', nominal, gauge, long)}"
+    if plan.inner_gauge is not None:
+        smaller = voice.say("sized smaller, so that straight cells bend into a round course")
+        yield f"  # {smaller}"
+        yield f"  inner: {_balloon('link', nominal, plan.inner_gauge, long)}"
+    yield f"  cross: {_balloon('link', nominal, plan.cross_gauge or gauge, cross)}"
+    lock_nominal, lock_gauge = LOCK[wish.units]
+    if gauge != USUAL_GAUGE[wish.units]:
+        lock_gauge = min(lock_nominal, to_gauge(gauge * LOCK_PER_GAUGE, wish.units))
+    yield f"  lock:  {_balloon('round', lock_nominal, lock_gauge, lock)}"
+
+
+def _balloon(kind: str, nominal: float, gauge: float, colour: tuple[str, str]) -> str:
+    label, value = colour
     return (
-        f"# {begun}\n"
-        f"# buildplan check --watch {voice.say('THIS_FILE')}\n"
-        "buildplan: 1\n"
-        f"name: {json.dumps(wish.name, ensure_ascii=False)}\n"
-        f"units: {wish.units}           # {voice.say('of every length below')}\n"
-        "\n"
-        f"# {one_entry}\n"
-        f"# {sizes}\n"
-        "balloons:\n" + "\n".join(balloons) + "\n"
-        "\n"
-        "build:\n" + "".join(f"  {line}\n" for line in plan.build) + stand_on + "\n"
-        f"# {left_out}\n"
-        f"{_colour_line(plan, voice)}"
-        f"# crew: 2                    # {voice.say('how many people build it')}\n"
-        f"spare: 0.05                  # {voice.say('extra balloons to take: 5 in a hundred')}\n"
-        "# pack_sizes: {long: 50, cross: 50, lock: 100}\n"
-        "# prices: {long: 0.00, cross: 0.00, lock: 0.00}      # "
-        f"{voice.say('what you pay for one balloon')}\n"
-        "# currency: GBP\n"
-        f"# rates: {{hour: 0.00, margin: 0.0}}      # {voice.say('for buildplan quote')}\n"
+        f"{{kind: {kind}, nominal: {nominal:g}, inflate_to: {gauge:g}, "
+        f"colour: {json.dumps(value)}, label: {json.dumps(label, ensure_ascii=False)}}}"
     )
 
 
-def _colour_line(plan: BuildLines, voice: Voice) -> str:
+def _way_up(plan: BuildLines, voice: Voice) -> list[str]:
+    """What it stands on, or what is at its top, where its pattern does not say."""
+    if plan.top:
+        return ["", f"# {voice.say('What is at the top when it stands.')}", f"top: {plan.top}"]
+    if plan.stand_on:
+        ends = voice.say("The joints that it stands on: the ends of its chains.")
+        return ["", f"# {ends}", f"stand_on: [{', '.join(plan.stand_on)}]"]
+    return []
+
+
+def _left_out(plan: BuildLines, voice: Voice) -> Iterator[str]:
+    """Keys that can be left out, most of them as comments."""
+    left_out = voice.say("All that follows can be left out: take away the # before what you want.")
+    yield f"# {left_out}"
+    yield from _colour_line(plan, voice)
+    yield f"# crew: 2                    # {voice.say('how many people build it')}"
+    extra = voice.say("extra balloons to take: 5 in a hundred")
+    yield f"spare: 0.05                  # {extra}"
+    yield "# pack_sizes: {long: 50, cross: 50, lock: 100}"
+    pay = voice.say("what you pay for one balloon")
+    yield f"# prices: {{long: 0.00, cross: 0.00, lock: 0.00}}      # {pay}"
+    yield "# currency: GBP"
+    quote = voice.say("for buildplan quote")
+    yield f"# rates: {{hour: 0.00, margin: 0.0}}      # {quote}"
+
+
+def _colour_line(plan: BuildLines, voice: Voice) -> Iterator[str]:
     """A colour pattern to begin with, for pieces that have parts to lay one along."""
     patterns = {
         "tube": "long: {fade: [long, cross]}",
@@ -114,8 +154,8 @@ def _colour_line(plan: BuildLines, voice: Voice) -> str:
     bends = plan.inner_gauge is not None
     key = plan.build[0].partition(":")[0]
     pattern = "brace: {stripes: {cross: 2, long: 1}}" if bends else patterns.get(key)
-    others = voice.say("or stripes, or a spiral")
-    return f"# colour_pattern: {{{pattern}}}      # {others}\n" if pattern else ""
+    if pattern:
+        yield f"# colour_pattern: {{{pattern}}}      # {voice.say('or stripes, or a spiral')}"
 
 
 def file_stem(name: str) -> str:

@@ -70,6 +70,7 @@ _A_PIECE: Mapping[str, str] = {
     "ring": mark("a ring"),
     "frame": mark("a frame"),
     "drop": mark("a drop"),
+    "crescent": mark("a crescent"),
     "arch": mark("an arch"),
     "wall": mark("a wall"),
     "column": mark("a column"),

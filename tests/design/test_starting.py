@@ -13,6 +13,8 @@ from buildplan.design.building import METRES_PER_UNIT, build_framework
 from buildplan.design.measures import Units
 from buildplan.design.starting import design_text, file_stem
 from buildplan.design.wishes import GAUGE_STEP, TALL, USUAL_GAUGE, Wish
+from buildplan.evaluation.evaluating import resting_shape
+from buildplan.evaluation.seating import seated
 from buildplan.framework.counts import ring_lengths
 from buildplan.language.voice import Voice
 from buildplan.shape.finding import find_shape
@@ -70,13 +72,23 @@ def test_a_star_has_its_points_and_a_frame_four_corners() -> None:
 # sizes in inches; a star of 5 points and two straight cells, or three, on a side: see starting
 @pytest.mark.parametrize(
     ("piece", "size", "step"),
-    [("frame", 65, 9.2), ("ring", 92, 14), ("arch", 80, 9.2), ("wall", 45, 9.2), ("column", 50, 8)],
+    [
+        ("frame", 65, 9.2),
+        ("ring", 92, 14),
+        ("arch", 80, 9.2),
+        ("wall", 45, 9.2),
+        ("column", 50, 8),
+        ("drop", 65, 9.2),
+        ("crescent", 72, 6),
+        ("crescent", 92, 6),
+        ("entrance", 83, 16),
+        ("sign", 72, 18.4),
+    ],
 )
 def test_a_piece_is_about_as_large_as_was_asked(piece: str, size: float, step: float) -> None:
     """Within half of what one cell more or less makes, by the solved shape."""
-    design = read(design_text(Wish("Evening", piece, size=size), Voice()))
-    feet = tuple(design.stand_on or ())
-    shape = find_shape(build_framework(design), stand_on=feet)
+    design = seated(read(design_text(Wish("Eve", piece, size=size), Voice()))).design
+    shape = resting_shape(design, build_framework(design))
     length_m = shape.height_m if piece in TALL else shape.width_m
     assert length_m / METRES_PER_UNIT["in"] == pytest.approx(size, abs=step / 2 + 1)
     assert shape.closes
@@ -97,7 +109,7 @@ def test_colours_by_name_or_by_number() -> None:
 @pytest.mark.parametrize(
     ("wish", "words"),
     [
-        (Wish("X", "tower"), "star, ring, frame, drop, arch, wall"),
+        (Wish("X", "tower"), "star, ring, frame, drop, crescent, arch, wall"),
         (Wish("X", "star", points=3), "4 to 8 points"),
         (Wish("X", "star", size=10), "wide, not 10"),
         (Wish("X", "arch", size=1e6), "high, not 1e"),
@@ -132,6 +144,27 @@ def test_the_file_is_commented_and_its_comments_can_be_let_in() -> None:
     design = read("buildplan: 1\n" + let_in.replace("buildplan: 1\n", ""))
     assert design.currency == "GBP"
     assert set(yaml.safe_load(let_in)) >= {"crew", "pack_sizes", "prices", "rates"}
+
+
+# CSS Color Module Level 4, section 6.1; `deep blue` is our own
+@pytest.mark.parametrize(
+    ("name", "value"),
+    [("ivory", "#FFFFF0"), ("gold", "#FFD700"), ("Sea Green", "#2E8B57"), ("deep blue", "#1F5F8B")],
+)
+def test_a_colour_is_the_same_begun_by_name_and_named_in_a_file(name: str, value: str) -> None:
+    text = design_text(Wish("Star", "star", colours=(name,)), Voice())
+    assert read(text).balloons["long"].colour == value
+    by_name = text.replace(f'"{value}"', f'"{name}"')
+    assert by_name != text
+    assert read(by_name).balloons["long"].colour == value
+
+
+def test_letters_on_an_entrance_are_a_comment_away() -> None:
+    text = design_text(Wish("Way In", "entrance"), Voice())
+    design = seated(read(text.replace("# - {name: S", "- {name: S")))
+    assert set(design.ties) == {("T",), ("S",)}
+    assert not design.problems
+    assert not find_shape(build_framework(design.design)).problems
 
 
 def test_file_names_are_plain() -> None:
