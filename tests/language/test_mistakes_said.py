@@ -309,7 +309,7 @@ def test_the_file_that_new_writes(
     assert [one.label for one in read.balloons.values()][-1] == "marfil"
     speak_made_up(monkeypatch)
     made_up = design_text(Wish("Tarde", piece), Voice())
-    own = words("Tarde inner cross GBP cell") | words("buildplan check --watch")
+    own = words("Tarde inner cross GBP cell HI") | words("buildplan check --watch")
     assert words(re.sub(HEX, "", made_up)) <= KNOWN | own
 
 
