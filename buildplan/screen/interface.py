@@ -15,7 +15,12 @@ from buildplan.sequence.repair import Deed
 GENERAL: Mapping[str, str] = {
     "skip": mark("To the main part"),
     "screens": mark("Screens"),
-    "screen step": mark("Step"),
+    "nav step": mark("Step"),
+    "nav list": mark("All steps"),
+    "nav find": mark("Find"),
+    "nav film": mark("Film"),
+    "nav burst": mark("Burst"),
+    "nav more": mark("More"),
     "screen list": mark("All steps"),
     "screen find": mark("Find a joint"),
     "screen film": mark("Film"),

@@ -17,7 +17,7 @@ from buildplan.sequence.model import Kind, Turn
 from buildplan.shape.model import FloatArray, Shape
 
 # What is seen round the work, in lengths of a link on each side; round a whole piece, in metres.
-ROOM, MARGIN_M = 1.6, 0.4
+ROOM, MARGIN_M = 0.95, 0.4
 ON_THE_PIECE = frozenset({Kind.BRACE, Kind.SETTLE, Kind.SINGLE, Kind.JOIN, Kind.LOCK})
 # The finished piece: from its front, a little from above and from the right.
 WHOLE = Camera((0.25, 0.2, 1.0), (0.0, 1.0, 0.0))

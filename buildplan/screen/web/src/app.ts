@@ -19,7 +19,6 @@ import { Words } from "./words";
 export const SCREENS = { step, list, find, film, burst, more } as const;
 export type Screen = keyof typeof SCREENS | "start";
 const LONGEST_WAIT = 1000; // milliseconds, where the browser does not tell that it has painted
-const NEAREST = 800; // most points across that the page is read at
 
 function store(): Store | null {
   try {
@@ -249,7 +248,7 @@ export class App {
           "aria-current": this.screen === screen ? "page" : undefined,
           onclick: () => this.go(screen),
         },
-        words.say(`screen ${screen}`),
+        words.say(`nav ${screen}`),
       );
     this.nav.replaceChildren(...(Object.keys(SCREENS) as (keyof typeof SCREENS)[]).map(button));
   }
@@ -263,6 +262,8 @@ export class App {
       else if (event.key === "ArrowLeft") this.next(-1);
     });
     this.swipe();
+    // what is sticky stands above the other screens' buttons, however high they are
+    new ResizeObserver(() => document.documentElement.style.setProperty("--nav", `${this.nav.offsetHeight}px`)).observe(this.nav);
     window.addEventListener("storage", (event) => {
       if (event.key !== this.keeper.key) return;
       this.kept = { ...merged(this.kept, this.keeper.read()) };
@@ -343,9 +344,5 @@ export class App {
       colour: this.words.of(balloon.label),
       size: this.words.of(balloon.size),
     });
-  }
-
-  get wide(): boolean {
-    return window.innerWidth > NEAREST;
   }
 }

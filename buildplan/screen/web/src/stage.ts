@@ -131,15 +131,18 @@ export class Stage {
       const { x, y } = spot(tag);
       if (x < 0 || y < 0 || x > width || y > height) continue;
       const wide = 10 * tag.joint.length + 6;
-      const free = taken.every((other) => Math.abs(other.y - y) > 17 || x > other.x + other.wide || other.x > x + wide);
+      const aside = tag.order ? 17 : 7;
+      const turned = x + aside + wide > width; // the label stands left of its joint
+      const from = turned ? x - wide : x;
+      const free = taken.every((other) => Math.abs(other.y - y) > 17 || from > other.x + other.wide || other.x > from + wide);
       if (!free && !tag.order) continue;
-      taken.push({ x, y, wide });
+      taken.push({ x: from, y, wide });
       const group = s("g", { "data-joint": tag.joint, "data-order": tag.order, transform: `translate(${x.toFixed(1)} ${y.toFixed(1)})` });
       if (tag.order) {
         if (tag.order === 1) group.append(s("circle", { r: 16, class: "begin" }));
         group.append(s("circle", { r: 12, class: "order" }), s("text", { y: 5, class: "number" }, String(tag.order)));
       } else group.append(s("circle", { r: 4, class: "dot" }));
-      group.append(s("text", { x: tag.order ? 17 : 7, y: -8, class: "joint" }, tag.joint));
+      group.append(s("text", { x: turned ? -aside : aside, y: -8, class: "joint", "text-anchor": turned ? "end" : "start" }, tag.joint));
       this.over.append(group);
     }
   }

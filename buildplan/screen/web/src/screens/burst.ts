@@ -16,11 +16,13 @@ export function burst(app: App): HTMLElement {
     ...page.piece.links.map((link) => h("option", { value: link.id }, link.id)),
     ...page.piece.locks.map((lock) => h("option", { value: `lock ${lock.joint}` }, words.say("lock at", { joint: lock.joint }))),
   );
+  const how = h("p", {}, words.say("burst how"));
   const told = h("div", { class: "found", "aria-live": "polite" });
   const pick = (name: string) => {
     gone = name;
     act = 0;
     choose.value = name;
+    how.hidden = name !== "";
     told.replaceChildren(...repair(app));
     picture(app);
   };
@@ -33,7 +35,7 @@ export function burst(app: App): HTMLElement {
     "div",
     { class: "columns" },
     h("div", { class: "picture" }, app.stage.element),
-    h("div", { class: "told" }, title, h("p", {}, words.say("burst how")), h("p", {}, h("label", { for: "burst" }, words.say("balloon")), choose), told),
+    h("div", { class: "told" }, title, how, h("p", {}, h("label", { for: "burst" }, words.say("balloon")), choose), told),
   );
 }
 

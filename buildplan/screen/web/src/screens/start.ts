@@ -1,12 +1,21 @@
 // The cover: the finished piece, its figures, and the cautions, which come first.
 import type { App } from "../app";
+import type { Page, Seat } from "../data";
 import { h } from "../dom";
+
+/** The seat before the finished piece, from which the person beside it is seen too. */
+function withPerson(page: Page): Seat {
+  const { whole } = page;
+  const right = Math.max(...page.person.map((part) => part.from[0] + part.radius_m));
+  const beyond = Math.max(0, right + 0.1 - (whole.about[0] + whole.across_m / 2));
+  return { ...whole, about: [whole.about[0] + beyond / 2, whole.about[1], whole.about[2]], across_m: whole.across_m + beyond };
+}
 
 export function start(app: App): HTMLElement {
   const { words, page } = app;
   const moment = page.piece.moments.length;
   app.stage.show({
-    seat: page.whole,
+    seat: withPerson(page),
     shown: { moment, isNew: () => false, picked: new Set(), near: null, inColour: true },
     tags: [],
     ways: [],

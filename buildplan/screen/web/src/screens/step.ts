@@ -16,7 +16,7 @@ export function step(app: App): HTMLElement {
   const now = app.step;
   if (chosen.step !== now.number) chosen = { step: now.number, turn: firstLeft(app, now) };
   picture(app, now);
-  const title = h("h1", {}, h("span", { class: "count" }, words.say("step of", { number: now.number, count: steps.length })), words.of(now.title));
+  const title = h("h1", {}, h("span", { class: "count" }, words.say("step of", { number: now.number, count: steps.length })), h("span", { class: "stage-name" }, words.of(page.piece.stages[now.stage] ?? {})), words.of(now.title));
   app.focus(title);
   app.say(`${words.say("step of", { number: now.number, count: steps.length })}: ${words.of(now.title)}`);
   return h(
@@ -26,7 +26,6 @@ export function step(app: App): HTMLElement {
     h(
       "div",
       { class: "told" },
-      h("p", { class: "stage-name" }, words.of(page.piece.stages[now.stage] ?? {})),
       title,
       ...words.of(now.text).split(/(?<=\.) (?=\p{Lu})/u).map((line) => h("p", { class: "line" }, line)),
       rows(app, now),
