@@ -15,7 +15,7 @@ from buildplan.drawing.marks import Circle, Ink, Mark, Picture, Point, Polyline
 from buildplan.drawing.scene import body_marks
 from buildplan.drawing.way_round import PAPER, WAY, pointed
 from buildplan.framework.model import Framework
-from buildplan.shape.model import Shape
+from buildplan.shape.model import FloatArray, Shape
 
 # From before the piece, above, and from one side, so that the floor behind it is seen.
 SEEN_FROM = Camera((0.42, 0.5, 0.76), (0.0, 1.0, 0.0), "standing up")
@@ -24,13 +24,21 @@ MARGIN_PT = 8.0
 LIES = Ink(fill="#F1F4F6", stroke="#8A9AA8", width=0.8, dash=(3, 2))
 STAYS = Ink(stroke=DARK, width=2.4)
 BAG_PT = 5.0
+TIE = Ink(stroke=DARK, width=1.6)
+# Half a person's width, and from one row of people to the next; how far a wall is behind the
+# piece, and what it hangs from above it. Metres, for looks only.
+BESIDE_M, ROW_M = 0.25, 0.3
+WALL_M, ABOVE_M = 0.5, 0.4
+
+Spot = tuple[float, float, float]
 
 
 def standing_up_picture(
     framework: Framework, shape: Shape, width: float, height: float, alt: str, people: int = 2
 ) -> Picture:
     """The piece as it stands, its outline as it lies front up behind its foot, the edge that
-    stays on the floor, the way it comes up, the people at its sides, and ballast on its feet.
+    stays on the floor, the way it comes up, the people at its sides, and ballast on its feet or
+    the lines of what holds it.
 
     `people` stand by turns to the left and to the right. Lengths of the picture are points.
     """
@@ -38,8 +46,17 @@ def standing_up_picture(
     edge_z = float(low[2])
     back = np.array([(x, 0.0, z) for x in (low[0], high[0]) for z in (edge_z, edge_z - high[1])])
     stand = [(side * (shape.width_m / 2 + 0.35), 0.0, edge_z) for side in (-1.0, 1.0)]
-    heads = [(x, PERSON_M, z) for x, _, z in stand]
-    points = np.vstack([shape.positions_m, back, stand, heads])
+    rows = range((people + 1) // 2)
+    bodies = [
+        (x + side, height_m, z + ROW_M * row)
+        for x, _, z in stand
+        for side in (-BESIDE_M, BESIDE_M)
+        for height_m in (0.0, PERSON_M)
+        for row in rows
+    ]
+    held = _held_m(shape)
+    ends = np.array([end for line in held for end in line]).reshape(-1, 3)
+    points = np.vstack([shape.positions_m, back, bodies, ends])
     view = fit(SEEN_FROM, points, 0.12, width, height, MARGIN_PT)
 
     def at(x: float, y: float, z: float) -> Point:
@@ -60,12 +77,54 @@ def standing_up_picture(
     marks += pointed(sweep, WAY)
     for number in range(people):
         x, _, z = stand[number % 2]
-        marks += _person(
-            at(x, 0.0, z + 0.3 * (number // 2)), at(x, PERSON_M, z + 0.3 * (number // 2))
-        )
-    for joint in shape.standing.feet:
+        row_z = z + ROW_M * (number // 2)
+        marks += _person(at(x, 0.0, row_z), at(x, PERSON_M, row_z))
+    marks += [Polyline((at(*one), at(*other)), TIE) for one, other in held]
+    for joint in () if shape.holding.fixed else shape.standing.feet:
         marks += _bag(at(*(float(value) for value in shape.at[joint] * (1, 0, 1))))
     return Picture(width, height, tuple(marks), alt, (("picture", "standing up"),))
+
+
+def _held_m(shape: Shape) -> list[tuple[Spot, Spot]]:
+    """The lines that hold a piece, each from end to end in metres: the edges of its base, a pole
+    behind it, ties from its upper corners to the wall or to what it hangs from."""
+    holding, at = shape.holding, shape.positions_m
+    low, high = at.min(axis=0), at.max(axis=0)
+    top, behind = float(high[1]), float(low[2])
+    found: list[tuple[Spot, Spot]] = []
+    if holding.base is not None:
+        x, _, z = (float(v) for v in np.mean([shape.at[j] for j in shape.standing.feet], axis=0))
+        wide, deep = holding.base.width_m / 2, holding.base.depth_m / 2
+        found += _round([(x + i * wide, 0.0, z + k * deep) for i, k in _CORNERS])
+    if holding.pole:
+        x = float(low[0] + high[0]) / 2
+        found.append(((x, 0.0, behind), (x, top + 0.1, behind)))
+    for x, y, z in _upper_corners(at):
+        if holding.tied_to_wall:
+            found.append(((x, y, z), (x, y, behind - WALL_M)))
+        if holding.hung:
+            found.append(((x, y, z), (x, top + ABOVE_M, z)))
+    if holding.tied_to_wall:
+        sides = ((float(low[0]), 0.0), (float(high[0]), 0.0))
+        upper = [(x, top) for x, _ in reversed(sides)]
+        found += _round([(x, y, behind - WALL_M) for x, y in (*sides, *upper)])
+    return found
+
+
+_CORNERS = ((-1, -1), (1, -1), (1, 1), (-1, 1))
+
+
+def _round(corners: list[Spot]) -> list[tuple[Spot, Spot]]:
+    """The edges of a polygon."""
+    return list(zip(corners, [*corners[1:], corners[0]], strict=True))
+
+
+def _upper_corners(at: FloatArray) -> list[Spot]:
+    """The joints furthest to the left and to the right of those near the top."""
+    low, high = float(at[:, 1].min()), float(at[:, 1].max())
+    upper = at[at[:, 1] > low + 0.8 * (high - low)]
+    ends = (upper[int(upper[:, 0].argmin())], upper[int(upper[:, 0].argmax())])
+    return [(float(x), float(y), float(z)) for x, y, z in ends]
 
 
 def _person(foot: Point, head: Point) -> list[Mark]:

@@ -13,6 +13,7 @@ from buildplan.sequence.courses import built_pieces, in_courses
 from buildplan.sequence.directions import directions
 from buildplan.sequence.reach import is_flat
 from buildplan.shape.calibration import ring_checks
+from buildplan.shape.holding import conditions
 from buildplan.shape.model import FloatArray, Shape
 
 # A side is worth a tape from so many cells on, and straight if its ends are so near as far apart
@@ -31,12 +32,14 @@ def told_figures(framework: Framework, shape: Shape) -> Figures:
         sides=_sides(framework, shape),
         ways=directions(framework, shape),
         stands=built_standing(framework, shape),
+        held_by=tuple(conditions(shape.holding)),
     )
 
 
 def built_standing(framework: Framework, shape: Shape) -> bool:
-    """Whether a piece is built course on course as it stands, all its parts."""
-    return all(in_courses(own) and not is_flat(own, shape) for _, own in built_pieces(framework))
+    """Whether a piece is built course on course as it stands; an assembly is put together standing
+    where one of its parts is."""
+    return any(in_courses(own) and not is_flat(own, shape) for _, own in built_pieces(framework))
 
 
 def _sides(framework: Framework, shape: Shape) -> Mapping[int, Side]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from itertools import count
 
 from buildplan.framework.chain_roles import ChainRole, Layer
 from buildplan.framework.ends import start_end
@@ -37,7 +38,7 @@ def build_chained(
     than two balloon ends meet. No two runs may have a balloon between the same two joints.
     """
     links: list[Link] = []
-    chains: list[LongChain] = []
+    chains: list[tuple[ChainRun, Chain]] = []
     ends: Counter[str] = Counter()
     for run in runs:
         if len(run.joints) < 2:
@@ -50,19 +51,43 @@ def build_chained(
             links.append(link)
             ids.append(link.id)
             ends.update((start, finish))
-        chain = Chain(tuple(run.joints), tuple(ids), run.closed)
-        chains.append(LongChain(letters(len(chains)), run.role, run.layer, chain))
+        chains.append((run, Chain(tuple(run.joints), tuple(ids), run.closed)))
     return Framework(
         name=name,
         balloons=dict(balloons),
         joints=tuple(ends),
         links=tuple(links),
-        chains=tuple(chains),
+        chains=_lettered(chains),
         braces=(),
         cells=(),
         singles=(),
-        locks=tuple(Lock(joint, lock) for joint, count in ends.items() if count > 2),
-        closed=all(long.chain.closed for long in chains),
+        locks=tuple(Lock(joint, lock) for joint, meeting in ends.items() if meeting > 2),
+        closed=all(chain.closed for _, chain in chains),
         mirror={},
         foot=tuple(foot),
     )
+
+
+def _lettered(chains: Sequence[tuple[ChainRun, Chain]]) -> tuple[LongChain, ...]:
+    """The chains, each named by a letter: a chain along A1, A2, A3 ... is chain A; those along
+    joints of several letters have the letters that no joint has."""
+    own = [_letter_of(chain.joints) for _, chain in chains]
+    taken = {_sort(joint) for _, chain in chains for joint in chain.joints}
+    free = (name for name in map(letters, count()) if name not in taken)
+    named: list[LongChain] = []
+    used: set[str] = set()
+    for (run, chain), letter in zip(chains, own, strict=True):
+        name = letter if letter and letter not in used else next(free)
+        used.add(name)
+        named.append(LongChain(name, run.role, run.layer, chain))
+    return tuple(named)
+
+
+def _letter_of(joints: Sequence[str]) -> str:
+    """The letter that all of some joints begin with; empty where there are several."""
+    sorts = {_sort(joint) for joint in joints}
+    return sorts.pop() if len(sorts) == 1 else ""
+
+
+def _sort(joint: str) -> str:
+    return joint.rstrip("0123456789")

@@ -10,6 +10,7 @@ from buildplan.instructions import names, rows
 from buildplan.instructions.chaining import chain_rows_of
 from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import chain_letters
+from buildplan.instructions.measuring import rings_across
 from buildplan.instructions.model import TurnWords, Wording
 from buildplan.instructions.moves import Hand
 from buildplan.instructions.ways import ways_told
@@ -91,9 +92,10 @@ def bringing_in(context: Context, step: Step) -> list[str]:
             told.append(voice.say("Put the parts that are built where nobody needs the floor."))
         told.append(voice.say("Clear and sweep a floor larger than the piece, and lay the chains."))
     elif context.teacher(Hand.SET_ON, step) is None:
-        told.append(voice.say("Set the chains in their place on what stands."))
+        told.append(voice.say("Set the chains in their place on what is built."))
     if taught is not None:
-        told.append(voice.say("Take the chains of the rows as in step {step}.", step=taught))
+        if taught != context.teacher(Hand.JOIN, step) or step.kind is Kind.LAY:
+            told.append(voice.say("Take the chains of the rows as in step {step}.", step=taught))
         return [*told, *([way] if way and way != _told_last(context, step) else [])]
     told.append(voice.say("Take one chain for each row."))
     closed = [long.chain for long in coming(context, step) if long.chain.closed]
@@ -127,6 +129,19 @@ def _close_tails(voice: Voice) -> str:
         "Close a chain whose row ends where it begins into a ring: tie its two free tails together"
         " there, without a twist."
     )
+
+
+def new_widths(context: Context, step: Step) -> list[str]:
+    """How wide the rings are that come in, where none that came before was as wide. Chains that go
+    up and down between rings are laid round nowhere."""
+
+    def rings(one: Step) -> list[str]:
+        counted = (long for long in coming(context, one) if context.piece.counts_along(long))
+        return [long.letter for long in counted if long.letter in context.figures.rings]
+
+    widths = context.figures.rings
+    before = {widths[letter] for one in context.steps[: step.number - 1] for letter in rings(one)}
+    return rings_across(context, [one for one in rings(step) if widths[one] not in before])
 
 
 def _letters(context: Context, step: Step) -> str:

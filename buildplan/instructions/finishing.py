@@ -32,34 +32,46 @@ def inspect(context: Context, step: Step) -> Wording:
 
 
 def stand_up(context: Context, step: Step) -> Wording:
-    """Standing the piece up."""
-    voice, people = context.voice, count_word(context.voice, step.operations[0].people)
-    if context.figures.stands:
-        return Wording(
-            title=voice.say("Let the piece stand"),
-            text=voice.say(
-                "It stands as it was built. Call {people} people or more, set it straight, both"
-                " hands round a joint, never on one balloon, and hold it until it is ballasted.",
-                people=people,
-            ),
-            check=voice.say("The piece stands by itself on its foot, as in the finished view."),
-        )
-    if context.framework.braces:
-        text = voice.say(
-            "Call {people} people or more. Take hold on both sides, both hands round the bundle of"
-            " chains at a brace, never by one balloon. Lift together on a count, turn the piece up"
-            " on its foot, and hold it until it is ballasted.",
+    """Standing the piece up, and holding it as it must be held."""
+    voice, figures = context.voice, context.figures
+    people = count_word(voice, step.operations[0].people)
+    held = [voice.say("The piece {condition}.", condition=voice.tell(c)) for c in figures.held_by]
+    if figures.stands:
+        title = voice.say("Let the piece stand")
+        moves = voice.say(
+            "It stands as it was built. Call {people} people or more, and set it straight, both"
+            " hands round a joint, never on one balloon.",
             people=people,
         )
     else:
-        text = voice.say(
-            "Call {people} people or more. Take hold on both sides, both hands round a joint, never"
-            " by one balloon. Lift together on a count, turn the piece up on its foot, and hold it"
-            " until it is ballasted.",
+        title, moves = voice.say("Stand the piece up"), _lifting(context, people)
+    return Wording(
+        title=title,
+        text=sentences(
+            moves,
+            *held,
+            voice.say("Hold it until it is fastened so.")
+            if held
+            else voice.say("Hold it until it is ballasted."),
+        ),
+        check=voice.say("The piece is upright and held so, as in the finished view.")
+        if held
+        else voice.say("The piece stands by itself on its foot, as in the finished view."),
+    )
+
+
+def _lifting(context: Context, people: str) -> str:
+    """How a piece comes up."""
+    voice = context.voice
+    if context.framework.braces:
+        return voice.say(
+            "Call {people} people or more. Take hold on both sides, both hands round the bundle of"
+            " chains at a brace, never by one balloon. Lift together on a count, and turn the piece"
+            " up on its foot.",
             people=people,
         )
-    return Wording(
-        title=voice.say("Stand the piece up"),
-        text=text,
-        check=voice.say("The piece stands by itself on its foot, as in the finished view."),
+    return voice.say(
+        "Call {people} people or more. Take hold on both sides, both hands round a joint, never by"
+        " one balloon. Lift together on a count, and turn the piece up on its foot.",
+        people=people,
     )

@@ -55,6 +55,7 @@ def _join(context: Context, step: Step) -> Wording:
             if taught is None
             else "",
             *_meeting(context, joints),
+            *courses.new_widths(context, step),
         ),
     )
 

@@ -100,7 +100,8 @@ def close_rows(context: Context, step: Step, turn: Turn) -> TurnWords:
 
 def tag(context: Context, step: Step) -> Wording:
     """Tagging joints."""
-    voice, chains = context.voice, context.framework.chains
+    voice = context.voice
+    chains = [context.long_of(operation) for operation in step.operations]
     title = voice.say("Tag the joints")
     if not all(context.piece.counts_along(long) for long in chains):
         return Wording(

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+from buildplan.language.messages import Message
 from buildplan.sequence.directions import Direction
 
 
@@ -81,12 +82,13 @@ class Figures:
     """Figures of a piece that its steps quote, where they are known: how wide each ring is across
     its outside as it lies round on the floor (by letter), the straight sides by their last brace,
     and which way the numbers run (by letter). `stands` says that it is built standing, so that
-    nobody stands it up."""
+    nobody stands it up; `held_by` what it is held by where it does not stand by itself."""
 
     rings: Mapping[str, Span] = field(default_factory=dict)
     sides: Mapping[int, Side] = field(default_factory=dict)
     ways: Mapping[str, Direction] = field(default_factory=dict)
     stands: bool = False
+    held_by: tuple[Message, ...] = ()
 
 
 NO_FIGURES = Figures()

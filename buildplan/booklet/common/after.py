@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from buildplan.booklet.common.book import Book
-from buildplan.booklet.common.loads import balloon_words, joints_words
+from buildplan.booklet.common.book import Book, counted_words
+from buildplan.booklet.common.loads import joints_words
 from buildplan.design.measures import size_words
 from buildplan.document.blocks import Items, Shown, WriteLines, heading
 from buildplan.document.layout import beside, is_wide
@@ -20,11 +20,11 @@ VIEW_HEIGHT, SIDE_HEIGHT = 250.0, 170.0
 def standing(book: Book) -> Section:
     """Standing it up, placing it, ballast, doors."""
     voice = book.voice
+    stands = book.figures.stands
     first = [
-        heading(voice.say("Before you lift")),
+        heading(voice.say("Before you let go") if stands else voice.say("Before you lift")),
         Items(_before(book), ticked=True),
-        heading(voice.say("Stand it up")),
-        Items(_standing_up(book)),
+        *([] if stands else [heading(voice.say("Stand it up")), Items(_standing_up(book))]),
         heading(voice.say("Hold it down")),
         Items(_holding_down(book)),
     ]
@@ -80,7 +80,11 @@ def _holding_down(book: Book) -> list[str]:
     voice, facts = book.voice, book.facts
     lean = voice.say("{angle} degrees", angle=voice.decimal(facts.tip_angle_deg, 1))
     gust = wind_words(book.examination.wind.tips_at.value, book.units, voice)
+    if book.shape.holding.fixed:
+        weight = strong(weight_words(facts.mass_kg, voice))
+        return [*_held(book), voice.say("It weighs about {weight} (estimate).", weight=weight)]
     return [
+        *_held(book),
         voice.say(
             "It weighs about {weight} and goes over when it leans {angle} (estimates): add ballast "
             "indoors too.",
@@ -97,6 +101,29 @@ def _holding_down(book: Book) -> list[str]:
             gust=strong(gust),
         ),
     ]
+
+
+def _held(book: Book) -> list[str]:
+    """What holds a piece that does not stand by itself, and how it is fastened."""
+    voice, holding = book.voice, book.shape.holding
+    told = [
+        strong(voice.say("The piece {condition}.", condition=voice.tell(one)))
+        for one in book.figures.held_by
+    ]
+    if holding.base is not None:
+        told.append(voice.say("Tie its foot to the middle of the base before anybody lets go."))
+    if holding.pole:
+        told.append(
+            voice.say("Set the pole up first; tie the piece to it low, half way up and at the top.")
+        )
+    if holding.hung or holding.tied_to_wall:
+        told.append(
+            voice.say(
+                "Use two soft ties or more, each to an anchor that somebody licensed has judged for"
+                " this load; local codes come first."
+            )
+        )
+    return told
 
 
 def _carrying(book: Book) -> list[str]:
@@ -130,9 +157,7 @@ def taking_down(book: Book) -> Section:
 def _while_it_stands(book: Book) -> list[str]:
     voice = book.voice
     spare = "; ".join(
-        voice.say("{count} {balloons}", count=p.spare, balloons=balloon_words(book, p.balloon.key))
-        for p in book.facts.purchases
-        if p.spare
+        counted_words(book, p.balloon.key, p.spare) for p in book.facts.purchases if p.spare
     )
     return [
         voice.say(

@@ -87,11 +87,11 @@ def gather_book(
 
 def adds_words(book: Book, step: Step) -> str:
     """What a step adds, by balloon: `12 ivory link balloons (Y)`."""
-    letters, parts = book.colour_letters, []
-    for key, count in step.adds.items():
-        if count:
-            balloon = book.framework.balloons[key]
-            told = (("colour", balloon.label), ("letter", letters[key]))
-            counted = replace(balloon.kind.words.counted, number=count, values=told)
-            parts.append(book.voice.tell(counted))
-    return ", ".join(parts)
+    return ", ".join(counted_words(book, key, count) for key, count in step.adds.items() if count)
+
+
+def counted_words(book: Book, key: str, count: int) -> str:
+    """So many of a balloon: `1 ivory link balloon (Y)`."""
+    balloon = book.framework.balloons[key]
+    told = (("colour", balloon.label), ("letter", book.colour_letters[key]))
+    return book.voice.tell(replace(balloon.kind.words.counted, number=count, values=told))

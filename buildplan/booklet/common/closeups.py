@@ -76,6 +76,7 @@ def _ties(turn: Turn) -> bool:
 def _closeups(book: Book, progress: Progress, step: Step) -> Iterator[CloseUp]:
     if step.kind is Kind.JOIN:
         coming = [number for number, turn in enumerate(step.turns) if not _ties(turn)]
+        tying = [number for number, turn in enumerate(step.turns) if _ties(turn)]
         said = book.told(step).turns
         told = [said[number] for number in coming]
         for numbers in _rounds(book, step):
@@ -90,7 +91,7 @@ def _closeups(book: Book, progress: Progress, step: Step) -> Iterator[CloseUp]:
                 joints,
                 tuple(Row((joint,), False) for joint in joints),
                 numbered={
-                    joint: number + 1
+                    joint: tying.index(number) + 1
                     for number, turn in zip(numbers, turns, strict=True)
                     for joint in turn.joints
                 },

@@ -82,7 +82,11 @@ def cover(book: Book) -> Section:
         "time are estimates.",
         warning=strong(voice.say(CHOKING_HAZARD)),
     )
-    foot = with_code_of_piece(book, [Words(warning)])
+    held = [
+        Words(strong(voice.say("The piece {condition}.", condition=voice.tell(one))))
+        for one in book.figures.held_by
+    ]
+    foot = with_code_of_piece(book, [*held, Words(warning)])
     below = [Rule(), Columns(columns, gap=6.0, after=8.0), *foot]
     picture = partial(
         _front_view,

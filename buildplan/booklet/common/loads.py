@@ -7,7 +7,7 @@ import re
 from collections.abc import Sequence
 
 from buildplan.booklet.common.book import Book
-from buildplan.design.measures import Units, length_words
+from buildplan.design.measures import Units
 from buildplan.evaluation.ballast import DRAUGHT_M_PER_S, ballast_kg, sand_l, water_l
 from buildplan.evaluation.figures import KG_PER_LB, speed_words
 from buildplan.language.voice import Voice
@@ -21,14 +21,6 @@ def bulk_words(volume_m3: float, units: Units, voice: Voice) -> str:
     if units == "in":
         return voice.say("{volume} cu ft", volume=math.ceil(litres / LITRES_PER_CUBIC_FOOT))
     return voice.say("{volume} L", volume=math.ceil(litres / 10) * 10)
-
-
-def balloon_words(book: Book, key: str) -> str:
-    """`ivory links, 12 in`."""
-    voice = book.voice
-    balloon = book.framework.balloons[key]
-    size = length_words(balloon.nominal_m, book.units)
-    return voice.say(balloon.kind.words.several, colour=balloon.label, size=size)
 
 
 def joints_words(labels: Sequence[str], voice: Voice) -> str:

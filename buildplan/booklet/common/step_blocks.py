@@ -47,9 +47,32 @@ def step_block(
     """A step, and what comes `before` it, on one page if a page has room for them."""
     progress = (step.number, len(book.steps))
     place = Place(step_place(step), f"{step.number} {book.told(step).title}", progress)
-    body = _on_the_piece if views.of(step) else _beside_the_piece
+    if built_alike(book, step):
+        body = _as_before
+    else:
+        body = _on_the_piece if views.of(step) else _beside_the_piece
     blocks = [*before, Rule(), place, _title(book, sheets, step), *body(book, views, step)]
     return Stack(blocks, whole=True)
+
+
+def built_alike(book: Book, step: Step) -> bool:
+    """Whether a step does again, joint for joint, what another did at an equal part that is not its
+    mirror image: the pictures and rows of that one serve for both."""
+    if step.repeats is None:
+        return False
+    here, there = (
+        next(
+            part for op in one.operations for part in map(book.framework.part_at, op.joints) if part
+        )
+        for one in (step, book.steps[step.repeats - 1])
+    )
+    return here.mirrored == there.mirrored
+
+
+def _as_before(book: Book, views: Views, step: Step) -> list[Flowable]:
+    """What is done again at an equal part: where it was told, and its check."""
+    words: list[Flowable] = [Words(markup, style) for style, markup in paragraphs(book, step)]
+    return [*words, Items([check_words(book, step)], ticked=True, gap=ROW_GAP)]
 
 
 def _on_the_piece(book: Book, views: Views, step: Step) -> list[Flowable]:
@@ -59,6 +82,7 @@ def _on_the_piece(book: Book, views: Views, step: Step) -> list[Flowable]:
     turns = [list(turn.lines) for turn in book.told(step).turns if turn.name]
     alone = len(turns) != closeups  # several turns in one panel: their rows stand by themselves
     across = max(1, min(closeups, int((measure + GAP) / (NARROWEST + GAP))))
+    across = -(-closeups // -(-closeups // across))  # rows alike: two and two, not three and one
     wide = min(WIDEST, (measure - GAP * (across - 1)) / across)
     panels = step_panels(book, step, views, (wide, PICTURE_HEIGHT), PLACE)
     words: list[Flowable] = [Words(markup, style) for style, markup in paragraphs(book, step)]

@@ -31,7 +31,9 @@ def first_moves(book: Book, step: Step, height: float) -> tuple[Picture, ...]:
         return (_stood_up(book, step),)
     if step.kind not in ON_THE_PIECE:
         return moves(book.framework, step, book.voice)
-    pictures = moves(book.framework, step, book.voice, _new_kinds(book, step))
+    # chains that come in are where they lie on the close-ups
+    new = _new_kinds(book, step) - {Kind.LAY}
+    pictures = moves(book.framework, step, book.voice, new)
     brace = _first_brace(book, step)
     if brace and _is_first_of_kind(book, step) and corner_of(book, step) is None:
         # the way round is in the diagram, as the close-ups have it
@@ -82,8 +84,8 @@ def _stood_up(book: Book, step: Step) -> Picture:
     people = max(operation.people for operation in step.operations)
     words = book.voice.say(
         "{piece} comes up from lying front up. The thick line is the edge that stays on the floor,"
-        " the arrow the way the top goes; people stand at the sides, and bags of ballast lie at"
-        " the feet.",
+        " the arrow the way the top goes; people stand at the sides. Bags of ballast lie at its"
+        " foot, or lines show what holds it.",
         piece=book.framework.name,
     )
     return standing_up_picture(book.framework, book.shape, *STAND_UP_SIZE, words, people)
@@ -115,7 +117,7 @@ def _is_first_of_kind(book: Book, step: Step) -> bool:
 
 def _ties(step: Step) -> bool:
     """Whether a step ties parts together."""
-    return step.kind is Kind.JOIN and len(step.operations[0].joints) > 1
+    return step.kind is Kind.JOIN and len(step.of_kind(Kind.JOIN)[0].joints) > 1
 
 
 def _first_brace(book: Book, step: Step) -> int | None:

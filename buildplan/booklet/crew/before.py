@@ -7,8 +7,8 @@ from collections.abc import Sequence
 
 from reportlab.platypus import Flowable
 
-from buildplan.booklet.common.book import Book
-from buildplan.booklet.common.loads import ballast_words, balloon_words, bulk_words
+from buildplan.booklet.common.book import Book, counted_words
+from buildplan.booklet.common.loads import ballast_words, bulk_words
 from buildplan.booklet.common.manner import people_words
 from buildplan.booklet.common.needs import TAGS, TOOLS
 from buildplan.booklet.common.phone_code import code_at_step
@@ -163,9 +163,7 @@ def _spares(book: Book) -> tuple[str, ...]:
     voice = book.voice
     return tuple(
         voice.say(
-            "{count} {balloons}, not inflated",
-            count=strong(voice.whole(p.spare)),
-            balloons=plain(balloon_words(book, p.balloon.key)),
+            "{balloons}, not inflated", balloons=plain(counted_words(book, p.balloon.key, p.spare))
         )
         for p in book.facts.purchases
     )

@@ -4,10 +4,7 @@ from __future__ import annotations
 
 from reportlab.platypus import Flowable
 
-from buildplan.booklet.common.book import Book
-from buildplan.booklet.common.loads import (
-    balloon_words,
-)
+from buildplan.booklet.common.book import Book, counted_words
 from buildplan.design.measures import size_words
 from buildplan.document.blocks import Items, heading
 from buildplan.document.tables import Grid
@@ -29,10 +26,7 @@ def while_standing(book: Book) -> list[Flowable]:
 
 def _looking_after(book: Book) -> Items:
     voice = book.voice
-    spare = "; ".join(
-        voice.say("{count} {balloons}", count=p.spare, balloons=balloon_words(book, p.balloon.key))
-        for p in book.facts.purchases
-    )
+    spare = "; ".join(counted_words(book, p.balloon.key, p.spare) for p in book.facts.purchases)
     return Items(
         (
             voice.say(

@@ -28,7 +28,9 @@ def tag_joints(framework: Framework, voice: Voice) -> Picture:
     back = long.chain.joints[:1] if long.chain.closed else ()
     joints = (*long.chain.joints, *back)[:6]
     counted = all(j == f"{long.letter}{i}" for i, j in enumerate(long.chain.joints, 1))
-    tagged = [i for i in range(len(joints)) if not counted or i in (0, 4)]
+    # of chains that are brought together knot by knot each knot has its tag
+    every = not (counted and framework.braces)
+    tagged = [i for i in range(len(joints)) if every or i in (0, 4)]
     marks: list[Mark] = []
     knots = [(14 + 38.0 * i, 92 + 6 * math.sin(i)) for i in range(len(joints))]
     for a, b in pairwise(knots):
