@@ -20,6 +20,7 @@ if TYPE_CHECKING:
 
     from buildplan.design.measures import Units
     from buildplan.fitting.candidates import Progress
+    from buildplan.fitting.effort import Effort
     from buildplan.fitting.fit import Fit
     from buildplan.fitting.outline import Outline
 
@@ -179,8 +180,9 @@ def _fit(wish: _FitWish, voice: Voice) -> None:
     from buildplan.fitting.report import fit_report
 
     reached: list[Progress] = []
+    until = None if wish.within is None else time.monotonic() + _seconds(wish.within)
     with errors.status(voice.say("Fitting {name} ...", name=wish.outline.name)):
-        watch = _watching(wish.within, reached, voice)
+        watch = _watching(until, reached, voice)
         effort = EFFORTS[wish.effort]
         fits = fit_outline(wish.outline, wish.gauges, wish.units, effort, voice, watch)
     if not fits:
@@ -203,7 +205,7 @@ def _fit(wish: _FitWish, voice: Voice) -> None:
         write_whole(wish.picture, form(fit_picture(chosen, voice)))
         typer.echo(wish.picture)
     if not chosen.good:
-        _tell_larger(chosen, min(wish.gauges), voice)
+        _tell_larger(chosen, min(wish.gauges), effort, until, voice)
         raise ProblemsFoundError
 
 
@@ -248,31 +250,43 @@ def _seconds(text: str) -> float:
 
 
 def _watching(
-    within: str | None, reached: list[Progress], voice: Voice
+    until: float | None, reached: list[Progress], voice: Voice
 ) -> Callable[[Progress], bool]:
     """Prints how far the search is after every round, and ends it when its time is over."""
     from buildplan.fitting.report import progress_words
 
-    began = time.monotonic()
-    until = None if within is None else began + _seconds(within)
-
     def watch(progress: Progress) -> bool:
         reached.append(progress)
         errors.print(f"  {progress_words(progress, voice)}")
-        return until is None or time.monotonic() < until
+        return _time_left(until)
 
     return watch
 
 
-def _tell_larger(chosen: Fit, gauge: float, voice: Voice) -> None:
+def _tell_larger(
+    chosen: Fit, gauge: float, effort: Effort, until: float | None, voice: Voice
+) -> None:
     """At which larger size it can be had; what was asked for has been written before."""
-    from buildplan.fitting.heights import smallest_height_m
-    from buildplan.fitting.report import larger_words
+    from buildplan.fitting.heights import smallest_height
+    from buildplan.fitting.report import height_words, larger_words
 
+    units = chosen.gauges.units
+
+    def watch(tried_m: float) -> bool:
+        height = height_words(tried_m, units, voice)
+        errors.print("  " + voice.say("not up to {height} either", height=height))
+        return _time_left(until)
+
+    if not _time_left(until):
+        return
     try:
         looking = voice.say("Looking for a size at which it can be had; Ctrl-C stops that ...")
         with errors.status(looking):
-            height_m = smallest_height_m(chosen.outline, gauge, chosen.gauges.units)
+            larger = smallest_height(chosen.outline, gauge, units, effort, watch)
     except KeyboardInterrupt:
         return
-    typer.echo(f"   {larger_words(height_m, gauge, chosen.gauges.units, voice)}")
+    typer.echo(f"   {larger_words(larger, gauge, units, voice)}")
+
+
+def _time_left(until: float | None) -> bool:
+    return until is None or time.monotonic() < until

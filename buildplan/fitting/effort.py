@@ -15,7 +15,8 @@ class Effort:
 
     Of every search the likeliest `courses` are laid, and the best `first` of them solved. Then, in
     `rounds`, each of the `kept` best is changed until `tries` changes of it have been solved. At
-    last the `judged` best are judged as every file is.
+    last the `judged` best are judged as every file is. Where the outline cannot be had well, at
+    most `taller` larger heights are tried, each with a quick search.
     """
 
     courses: int
@@ -24,6 +25,7 @@ class Effort:
     kept: int
     tries: int
     judged: int
+    taller: int
 
     def most_solved(self, searches: int) -> int:
         """Shapes solved with one gauge at most; `searches` is how many the outline asks for."""
@@ -38,9 +40,9 @@ LAID_PER_TRY = 5  # changes laid at most for each that is solved
 RESIZED = 1  # shapes solved for each that is judged, at the gauge that brings it to its height
 
 EFFORTS: Mapping[str, Effort] = {
-    "quick": Effort(courses=24, first=6, rounds=1, kept=2, tries=6, judged=2),
-    "usual": Effort(courses=40, first=10, rounds=3, kept=3, tries=7, judged=3),
-    "long": Effort(courses=120, first=40, rounds=20, kept=6, tries=16, judged=6),
+    "quick": Effort(courses=24, first=6, rounds=1, kept=2, tries=6, judged=2, taller=2),
+    "usual": Effort(courses=40, first=10, rounds=3, kept=3, tries=7, judged=3, taller=4),
+    "long": Effort(courses=120, first=40, rounds=20, kept=6, tries=16, judged=6, taller=8),
 }
 USUAL, QUICK = EFFORTS["usual"], EFFORTS["quick"]
 

@@ -15,6 +15,7 @@ from buildplan.language.messages import Message
 from buildplan.shape.model import Shape
 
 UPRIGHT_DEG = 4.0  # a piece turned by less stands as it is drawn
+HEIGHT_WITHIN = 0.03  # of the height asked for: a piece farther from it is another one
 
 
 @dataclass(frozen=True)
@@ -58,6 +59,11 @@ class Fit:
         return abs(self.turned_deg) <= UPRIGHT_DEG
 
     @property
+    def as_high(self) -> bool:
+        """Whether it is as high as was asked for, as it stands."""
+        return abs(self.height_m / self.outline.height_m - 1) <= HEIGHT_WITHIN
+
+    @property
     def stands_as_drawn(self) -> bool:
         """Whether it stands by itself the way the outline is drawn."""
         return self.as_drawn and self.shape.standing.stands
@@ -71,7 +77,7 @@ class Fit:
     def good(self) -> bool:
         """Whether it is as close as it should be, and right in every other way."""
         near = self.close.overlap >= OVERLAP_GOAL and self.close.farthest <= FARTHEST_GOAL
-        return near and self.buildable
+        return near and self.buildable and self.as_high
 
     @property
     def likeness(self) -> float:

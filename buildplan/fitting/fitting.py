@@ -63,14 +63,14 @@ def fit_outline(
 
 
 def _judged_best(progress: Progress, effort: Effort) -> list[Fit]:
-    """For each gauge the best course that can be built, else the best there is: the first of
-    every gauge is judged, then the second of those whose first cannot be built."""
+    """For each gauge the best course that can be built as high as asked for, else the best there
+    is: the first of every gauge is judged, then the second of those whose first will not do."""
     found: dict[Gauges, Fit] = {}
     for place in range(effort.judged):
         waiting = [
             (gauges, solved[place])
             for gauges, solved in progress.found.items()
-            if len(solved) > place and not (gauges in found and found[gauges].buildable)
+            if len(solved) > place and not (gauges in found and _will_do(found[gauges]))
         ]
         if not waiting:
             break
@@ -81,9 +81,13 @@ def _judged_best(progress: Progress, effort: Effort) -> list[Fit]:
     return list(found.values())
 
 
-def _rank(fit: Fit) -> tuple[bool, bool, float]:
+def _will_do(fit: Fit) -> bool:
+    return fit.buildable and fit.as_high
+
+
+def _rank(fit: Fit) -> tuple[bool, bool, bool, float]:
     """What makes one design of a gauge better than another, most telling first."""
-    return fit.buildable, fit.as_drawn, -fit.close.score
+    return fit.buildable, fit.as_high, fit.as_drawn, -fit.close.score
 
 
 def _worth_showing(fits: Sequence[Fit]) -> tuple[Fit, ...]:
@@ -103,8 +107,9 @@ def _closer(fit: Fit, other: Fit) -> bool:
 
 def recommended(fits: Sequence[Fit], prefer: Preference = "close") -> Fit:
     """The closest of those that can be built, or with `few` the one of fewest balloons that is
-    good. One that does not stand as drawn only where there is no other."""
-    buildable = [fit for fit in fits if fit.buildable]
+    good. One that does not stand as drawn, or not as high as asked for, only where there is no
+    other."""
+    buildable = [fit for fit in fits if _will_do(fit)] or [fit for fit in fits if fit.buildable]
     if prefer == "few":
         good = [fit for fit in buildable if fit.good]
         if good:

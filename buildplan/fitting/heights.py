@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from dataclasses import dataclass
 from functools import partial
 
 from buildplan.design.measures import Units
-from buildplan.fitting.effort import QUICK
+from buildplan.fitting.effort import QUICK, USUAL, Effort
 from buildplan.fitting.fitting import fit_outline
 from buildplan.fitting.outline import Outline
 from buildplan.fitting.workers import each
@@ -16,18 +18,45 @@ TIMES = (1.1, 1.2, 1.35, 1.5, 1.75, 2.0, 2.5, 3.0)
 AT_ONCE, STEP_M = 2, 0.05
 
 
-def smallest_height_m(outline: Outline, gauge: float, units: Units = "in") -> float | None:
-    """The smallest of some larger heights at which `outline` can be had with this gauge, to 5 cm;
-    None when it is not at the largest."""
-    taller = sorted({round(outline.height_m * times / STEP_M) * STEP_M for times in TIMES})
-    heights = [height for height in taller if height > outline.height_m]
+@dataclass(frozen=True)
+class Larger:
+    """What came of larger heights: the smallest at which the outline can be had well, None where
+    it cannot at any that was tried, and the largest of those (that asked for when none was)."""
+
+    height_m: float | None
+    tried_m: float
+
+
+def go_on(tried_m: float) -> bool:
+    """Watches nothing and lets the search run to its end."""
+    return True
+
+
+def smallest_height(
+    outline: Outline,
+    gauge: float,
+    units: Units = "in",
+    effort: Effort = USUAL,
+    watch: Callable[[float], bool] = go_on,
+) -> Larger:
+    """The smallest of some larger heights, to 5 cm, at which `outline` can be had with this gauge.
+
+    No more heights are tried than `effort` has it. `watch` is told how high has been tried in vain;
+    the search ends when that says no.
+    """
+    taller = (round(outline.height_m * times / STEP_M) * STEP_M for times in TIMES)
+    heights = sorted({height for height in taller if height > outline.height_m})[: effort.taller]
+    tried_m = outline.height_m
     for first in range(0, len(heights), AT_ONCE):
         at_once = heights[first : first + AT_ONCE]
         good = each(partial(_good_at, outline, gauge, units), at_once)
         for height, found in zip(at_once, good, strict=True):
             if found:
-                return height
-    return None
+                return Larger(height, height)
+        tried_m = at_once[-1]
+        if not watch(tried_m):
+            break
+    return Larger(None, tried_m)
 
 
 def _good_at(outline: Outline, gauge: float, units: Units, height_m: float) -> bool:

@@ -8,7 +8,7 @@ from buildplan.design.measures import Units
 from buildplan.fitting.candidates import Progress
 from buildplan.fitting.fit import Fit
 from buildplan.fitting.fitting import Preference, recommended
-from buildplan.fitting.heights import TIMES
+from buildplan.fitting.heights import Larger
 from buildplan.fitting.inside import WIDTH_PER_GAUGE, Inside, band_width_m
 from buildplan.fitting.measuring import FARTHEST_GOAL, OVERLAP_GOAL
 from buildplan.language.voice import Voice
@@ -181,6 +181,15 @@ def _remarks(fit: Fit, voice: Voice) -> list[str]:
     remarks = []
     if fit.close.overlap < OVERLAP_GOAL or fit.close.farthest > FARTHEST_GOAL:
         remarks.append(_why_not_well(fit, voice))
+    if not fit.as_high:
+        remarks.append(
+            voice.say(
+                "It stands {height} high, not the {wanted} asked for: no design nearer that height "
+                "was found.",
+                height=height_words(fit.height_m, fit.gauges.units, voice),
+                wanted=height_words(fit.outline.height_m, fit.gauges.units, voice),
+            )
+        )
     if not fit.stands_as_drawn:
         remarks.append(
             voice.say(
@@ -220,17 +229,17 @@ def _why_not_well(fit: Fit, voice: Voice) -> str:
     )
 
 
-def larger_words(height_m: float | None, gauge: float, units: Units, voice: Voice) -> str:
+def larger_words(larger: Larger, gauge: float, units: Units, voice: Voice) -> str:
     """At which larger size an outline that cannot be had well at its own can be."""
     links = gauge_words(gauge, units, voice)
-    if height_m is None:
+    if larger.height_m is None:
         return voice.say(
-            "With links of {gauge} it cannot be had well at up to {times} times that.",
+            "With links of {gauge} it cannot be had well at any height tried, up to {height}.",
             gauge=links,
-            times=voice.written(f"{TIMES[-1]:g}"),
+            height=height_words(larger.tried_m, units, voice),
         )
     return voice.say(
         "The smallest height at which it can be had well is about {height}, with links of {gauge}.",
-        height=height_words(height_m, units, voice),
+        height=height_words(larger.height_m, units, voice),
         gauge=links,
     )

@@ -3,22 +3,27 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
 import pytest
 
-from buildplan.fitting import candidates, improving
-from buildplan.fitting.candidates import Progress
-from buildplan.fitting.effort import Effort
+from buildplan.fitting import candidates, heights, improving
+from buildplan.fitting.candidates import Progress, first_candidates
+from buildplan.fitting.effort import EFFORTS, QUICK, USUAL, Effort
 from buildplan.fitting.fitting import fit_outline
 from buildplan.fitting.following import tasks_for
+from buildplan.fitting.heights import smallest_height
+from buildplan.fitting.measuring import OVERLAP_GOAL
+from buildplan.fitting.outline import Outline
+from buildplan.fitting.solving import STRAIN_ALLOWED, Solved
 from buildplan.fitting.sources import read_outline
 from buildplan.fitting.tube_design import gauges_from
 from buildplan.language.voice import Voice
 
 UNSEEN = Path(__file__).parent / "unseen"
-SMALL = Effort(courses=6, first=2, rounds=1, kept=2, tries=2, judged=1)
+SMALL = Effort(courses=6, first=2, rounds=1, kept=2, tries=2, judged=1, taller=3)
 
 
 @pytest.mark.parametrize("name", ["crown", "bubble", "whale", "anchor"])
@@ -66,3 +71,57 @@ def test_ctrl_c_keeps_the_best() -> None:
         raise KeyboardInterrupt
 
     assert fit_outline(read_outline("ring", 1.2), (8.0,), effort=SMALL, watch=interrupted)
+
+
+def test_larger_heights_are_bounded_by_the_effort_and_end_when_told(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    """An outline that cannot be had at any height: the search for one ends all the same."""
+    tried: list[float] = []
+    told: list[float] = []
+
+    def never(outline: Outline, gauge: float, units: str, height_m: float) -> bool:
+        tried.append(height_m)
+        return False
+
+    def watch(tried_m: float) -> bool:
+        told.append(tried_m)
+        return True
+
+    monkeypatch.setattr(heights, "_good_at", never)
+    outline = read_outline("ring", 1.2)
+    found = smallest_height(outline, 8.0, "in", SMALL, watch)
+    assert found.height_m is None
+    assert len(tried) == SMALL.taller
+    assert tried == sorted(tried)
+    assert told[-1] == tried[-1] == found.tried_m
+    tried.clear()
+    smallest_height(outline, 8.0, "in", EFFORTS["long"], lambda tried_m: False)
+    assert len(tried) == heights.AT_ONCE
+    assert all(one.taller < EFFORTS["long"].taller for one in (QUICK, USUAL))
+
+
+def test_every_fault_of_a_piece_weighs_in_its_score() -> None:
+    """What a hundredth of overlap is worth in each: of two pieces alike in all else the one that is
+    as high as asked for, firmly on its foot, not strained, and nearer at its worst, is better."""
+    task = tasks_for(read_outline("ring", 1.2), gauges_from(8.0), Voice())[0]
+    solved = first_candidates(task, SMALL)[0][0]
+    close = replace(solved.close, overlap=0.9, farthest=0.5)
+    sound = replace(solved, close=close, height_share=1.0, strain=0.0, within_foot=5.0)
+
+    def overlap_lost(other: Solved) -> float:
+        """By how much a sound piece may overlap less and still be no worse."""
+        assert sound.close.score == pytest.approx(sound.score)
+        return other.score - sound.score
+
+    assert overlap_lost(replace(sound, height_share=1.03)) > 0.01
+    assert overlap_lost(replace(sound, height_share=0.97)) > 0.01
+    assert overlap_lost(replace(sound, height_share=1.005)) == 0
+    assert overlap_lost(replace(sound, within_foot=-1.0)) > 0.02
+    assert overlap_lost(replace(sound, strain=STRAIN_ALLOWED + 0.01)) > 0.05
+    nearer, lapping = replace(close, farthest=0.4), replace(close, overlap=0.91)
+    assert close.score - nearer.score == pytest.approx(close.score - lapping.score)
+    # beyond the goals each counts for more
+    short, far = replace(close, overlap=OVERLAP_GOAL - 0.01), replace(close, farthest=0.7)
+    assert short.score - replace(close, overlap=OVERLAP_GOAL).score > 0.012
+    assert far.score - replace(close, farthest=0.6).score > 0.014

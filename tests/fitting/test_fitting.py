@@ -22,7 +22,7 @@ from buildplan.fitting.effort import QUICK
 from buildplan.fitting.fit import Fit
 from buildplan.fitting.fit_file import fit_text
 from buildplan.fitting.fitting import UNSEEN, fit_outline, recommended
-from buildplan.fitting.heights import smallest_height_m
+from buildplan.fitting.heights import smallest_height
 from buildplan.fitting.inside import WIDTH_PER_GAUGE, band_width_m
 from buildplan.fitting.measuring import FARTHEST_GOAL, OVERLAP_GOAL, closeness
 from buildplan.fitting.outline import enclosed, outline_of, ring_points, symmetry_of
@@ -217,7 +217,7 @@ def test_a_band_gets_a_tube_of_its_width() -> None:
 def test_the_smallest_height_is_one_at_which_it_can_be_had() -> None:
     small = named_outline("house", 0.8)
     assert not any(fit.good for fit in fit_outline(small, (8.0,), effort=QUICK))
-    height_m = smallest_height_m(small, 8.0)
+    height_m = smallest_height(small, 8.0).height_m
     assert height_m is not None
     assert height_m > small.height_m
     assert any(
