@@ -18,17 +18,13 @@ from buildplan.instructions.locking import done, getting_at, how_to_lock, locks_
 from buildplan.instructions.measuring import sides_along
 from buildplan.instructions.model import RowWords, TurnWords, Wording
 from buildplan.instructions.moves import Hand, Lead, between_parts, lead_of
-from buildplan.language.messages import mark
+from buildplan.instructions.read_back import TAKE_CHAIN, TAKE_ONE, TAKE_PAIR, TAKE_SINGLE
 from buildplan.language.phrases import count_word, number_ranges, sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.colour_order import colour_runs
 from buildplan.sequence.model import Access, Kind, Operation, Step, Turn
 
 # What the reader of words looks for: balloons of braces and of singles.
-TAKE_ONE = mark("Take one {colour} balloon that was tied off alone.")
-TAKE_PAIR = mark("Take a pair of {colour} balloons.")
-TAKE_CHAIN = mark("Take a chain of {length} {colour} balloons.")
-TAKE_SINGLE = mark("For the single take one {colour} balloon that was tied off alone.")
 
 
 # --- braces -------------------------------------------------------------------------------

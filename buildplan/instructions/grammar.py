@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from buildplan.instructions.read_back import ALL_OF, OVER_AND_OVER, RUN
 from buildplan.language.phrases import runs_told
 from buildplan.language.voice import Voice
 
@@ -13,11 +14,9 @@ ALONG = " – "
 def colours(voice: Voice, runs: Sequence[tuple[int, str]], over_and_over: bool) -> str:
     """Balloons in their order: `all deep blue`, `3 deep blue, 1 ivory, over and over`."""
     if len(runs) == 1:
-        return voice.say("all {colour}", colour=runs[0][1])
-    order = ", ".join(
-        voice.say("{count} {colour}", count=count, colour=name) for count, name in runs
-    )
-    return voice.say("{colours}, over and over", colours=order) if over_and_over else order
+        return voice.say(ALL_OF, colour=runs[0][1])
+    order = ", ".join(voice.say(RUN, count=count, colour=name) for count, name in runs)
+    return voice.say(OVER_AND_OVER, colours=order) if over_and_over else order
 
 
 def chain_letters(voice: Voice, letters: Sequence[str]) -> str:

@@ -8,18 +8,12 @@ from buildplan.instructions import rows
 from buildplan.instructions.context import Context
 from buildplan.instructions.model import RowWords
 from buildplan.instructions.moves import Hand
-from buildplan.language.messages import mark
+from buildplan.instructions.read_back import TAKE_LOCK, THESE_ROUNDS
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Access, Kind, Step, Turn
 
 # What the reader of words looks for: the rounds of the locks.
-TAKE_LOCK = mark(
-    "Take one lock, a pair of {colour} rounds, for each joint of the row. Lay its knot on the"
-    " joint, one round to either side, and twist the two rounds round the joint and past each other"
-    " until every knot there is held."
-)
-THESE_ROUNDS = mark("Lock with {colour} rounds.")
 
 
 def how_to_lock(context: Context, step: Step) -> Iterator[str]:

@@ -13,6 +13,7 @@ from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import chain_letters
 from buildplan.instructions.model import RowWords, TurnWords, Wording
 from buildplan.instructions.moves import Hand
+from buildplan.instructions.read_back import TAKE_LINKS, TAKE_ROUNDS
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind, Step, Turn
@@ -48,8 +49,7 @@ def _sizing(context: Context, step: Step) -> list[_Sized]:
 
 def _take_links(voice: Voice, sized: _Sized) -> str:
     return voice.say_count(
-        "Take {number} {colour} link balloon ({nominal}), gauge {gauge}.",
-        "Take {number} {colour} link balloons ({nominal}), gauge {gauge}.",
+        *TAKE_LINKS,
         sized.count,
         colour=sized.name,
         nominal=sized.nominal,
@@ -59,8 +59,7 @@ def _take_links(voice: Voice, sized: _Sized) -> str:
 
 def _take_rounds(voice: Voice, sized: _Sized) -> str:
     return voice.say_count(
-        "Take {number} {colour} round ({nominal}), gauge {gauge}.",
-        "Take {number} {colour} rounds ({nominal}), gauge {gauge}.",
+        *TAKE_ROUNDS,
         sized.count,
         colour=sized.name,
         nominal=sized.nominal,

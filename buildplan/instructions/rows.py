@@ -10,21 +10,32 @@ from collections.abc import Sequence
 
 from buildplan.instructions.grammar import ALONG
 from buildplan.instructions.model import RowWords
-from buildplan.language.messages import mark, mark_count
+from buildplan.instructions.read_back import (
+    AND_ANOTHER,
+    AND_BACK,
+    AS_BELOW,
+    AS_CHAIN,
+    BALLOON_END,
+    CHAIN,
+    CHAINS_IN_ORDER,
+    COLOURED_ROW,
+    FREE_ENDS,
+    KNOTS,
+    LINK_PAIRS,
+    LOCK_PAIRS,
+    PASSES,
+    PASSES_OFTEN,
+    RING,
+    ROW,
+    SECTION,
+    SECTION_OF_ONE,
+    SHARES,
+    SHORT_CHAINS,
+    THEN_LOCKED,
+    TIED_OFF,
+)
 from buildplan.language.phrases import count_word, first_to_last
 from buildplan.language.voice import Voice
-
-ROW = mark("{name}: {words}")
-COLOURED_ROW = mark("{name} ({colour}): {words}")
-CHAIN = mark_count(
-    "{number} balloon ({order}), joints {joints}", "{number} balloons ({order}), joints {joints}"
-)
-AS_CHAIN = mark("in sections as chain {letter}")
-SECTION_OF_ONE = mark("{name}, balloon {number} ({order})")
-SECTION = mark("{name}, balloons {first} to {last} ({order})")
-AND_BACK = mark("{first} to {last} and back to {back_to}")
-AND_ANOTHER = mark("{way}; and {other}")
-SHARES = mark("{way}, shares {links}")
 
 
 def row(voice: Voice, name: str, words: str, colour: str = "") -> RowWords:
@@ -43,8 +54,7 @@ def link_pairs(voice: Voice, count: int, first: str, second: str) -> RowWords:
     """`80 pairs, deep blue with deep blue`."""
     return alone(
         voice.say_count(
-            "{number} pair, {first} with {second}",
-            "{number} pairs, {first} with {second}",
+            *LINK_PAIRS,
             count,
             first=first,
             second=second,
@@ -56,8 +66,7 @@ def lock_pairs(voice: Voice, count: int, colour: str) -> RowWords:
     """`160 locks, ivory rounds`."""
     return alone(
         voice.say_count(
-            "{number} lock, {colour} rounds",
-            "{number} locks, {colour} rounds",
+            *LOCK_PAIRS,
             count,
             colour=colour,
         )
@@ -68,8 +77,7 @@ def tied_off(voice: Voice, count: int, colour: str) -> RowWords:
     """`20 ivory balloons tied off alone`."""
     return alone(
         voice.say_count(
-            "{number} {colour} balloon tied off alone",
-            "{number} {colour} balloons tied off alone",
+            *TIED_OFF,
             count,
             colour=colour,
         )
@@ -80,8 +88,7 @@ def short_chains(voice: Voice, count: int, length: int, colour: str) -> RowWords
     """`30 chains of four ivory balloons`."""
     return alone(
         voice.say_count(
-            "{number} chain of {length} {colour} balloons",
-            "{number} chains of {length} {colour} balloons",
+            *SHORT_CHAINS,
             count,
             length=count_word(voice, length),
             colour=colour,
@@ -93,8 +100,7 @@ def chains_in_order(voice: Voice, count: int, length: int, order: str) -> RowWor
     """`10 chains of 4 (all leaf green)`."""
     return alone(
         voice.say_count(
-            "{number} chain of {length} ({order})",
-            "{number} chains of {length} ({order})",
+            *CHAINS_IN_ORDER,
             count,
             length=length,
             order=order,
@@ -104,8 +110,8 @@ def chains_in_order(voice: Voice, count: int, length: int, order: str) -> RowWor
 
 def then_locked(voice: Voice, joint: RowWords) -> RowWords:
     """`Joint v4: knots of chain A and chain B; then lock it`."""
-    line = voice.say("{joint}; then lock it", joint=joint.line)
-    return RowWords(joint.name, voice.say("{joint}; then lock it", joint=joint.said), line)
+    line = voice.say(THEN_LOCKED, joint=joint.line)
+    return RowWords(joint.name, voice.say(THEN_LOCKED, joint=joint.said), line)
 
 
 def balloon(voice: Voice, link: str, colour: str, joints: Sequence[str]) -> RowWords:
@@ -120,7 +126,7 @@ def chain(voice: Voice, name: str, length: int, order: str, way: str) -> RowWord
 
 def by_sections(voice: Voice) -> str:
     """An order of colours that the lines below tell."""
-    return voice.say("in sections as below")
+    return voice.say(AS_BELOW)
 
 
 def as_chain(voice: Voice, letter: str) -> str:
@@ -151,8 +157,7 @@ def along(joints: Sequence[str]) -> str:
 def ring(voice: Voice, name: str, joint: str, length: int) -> RowWords:
     """`Ring A: closed at A1, 40 balloons`."""
     words = voice.say_count(
-        "closed at {joint}, {number} balloon",
-        "closed at {joint}, {number} balloons",
+        *RING,
         length,
         joint=joint,
     )
@@ -195,19 +200,17 @@ def join(
     if passing:
         parts.append(
             voice.say_count(
-                "knot of {chains}",
-                "knots of {chains}",
+                *KNOTS,
                 len(passing),
                 chains=voice.listed([_passes(voice, *one) for one in passing]),
             )
         )
     free = [_passes(voice, *one) for one in ends]
-    free += [voice.say("balloon {link}", link=link) for link in balloons]
+    free += [voice.say(BALLOON_END, link=link) for link in balloons]
     if free:
         parts.append(
             voice.say_count(
-                "free end of {chains}",
-                "free ends of {chains}",
+                *FREE_ENDS,
                 len(free),
                 chains=voice.listed(free),
             )
@@ -218,7 +221,5 @@ def join(
 def _passes(voice: Voice, letter: str, times: int) -> str:
     """One chain, and how often it passes."""
     if times == 1:
-        return voice.say("chain {letter}", letter=letter)
-    return voice.say_count(
-        "chain {letter} ({number} time)", "chain {letter} ({number} times)", times, letter=letter
-    )
+        return voice.say(PASSES, letter=letter)
+    return voice.say_count(*PASSES_OFTEN, times, letter=letter)

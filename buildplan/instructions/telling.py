@@ -17,6 +17,7 @@ from buildplan.instructions import (
 )
 from buildplan.instructions.context import Context
 from buildplan.instructions.model import NO_FIGURES, Figures, StepWords, TurnWords, Wording
+from buildplan.instructions.read_back import LIKE_PART, MIRRORED_PART
 from buildplan.instructions.ways import ways_told
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
@@ -84,14 +85,13 @@ def _again(context: Context, step: Step) -> str:
     told: dict[str, str | int] = {"part": here.name, "first": there.name, "step": first.number}
     if here.mirrored != there.mirrored:
         mirrored = context.voice.say(
-            "Part {part} is the mirror image of part {first}: do as step {step} says, the other way"
-            " round, and read {part} for {first}.",
+            MIRRORED_PART,
             **told,
         )
         laid = step.kind is Kind.LAY or bool(courses.coming(context, step))
         return sentences(mirrored, ways_told(context, here.framework.chains) if laid else "")
     return context.voice.say(
-        "Parts {first} and {part} are alike: do as step {step} says, and read {part} for {first}.",
+        LIKE_PART,
         **told,
     )
 
