@@ -95,7 +95,7 @@ def entrance(wish: Wish, size: float | None, voice: Voice) -> BuildLines:
         f"{{arch: {{kind: square, leg: {ENTRANCE_LEG}, span: {ENTRANCE_SPAN}, long: long, "
         "brace: cross, lock: lock}}"
     )
-    word = "{letters: {text: HI, cells: 5, long: long, brace: cross, bar: cross, lock: lock}}"
+    word = "{letters: {text: HI, cells: 7, long: long, brace: cross, bar: cross, lock: lock}}"
     return BuildLines(
         (
             "assembly:",
