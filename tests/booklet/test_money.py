@@ -93,6 +93,36 @@ def test_a_quote_worked_by_hand() -> None:
     )
 
 
+@pytest.mark.parametrize(
+    ("price", "tax", "right", "total", "currency"),
+    [
+        # OpenPEPPOL, BIS Billing 3.0, rules/examples/base-example.xml: 1300 and a charge of 25
+        ("1325", "0.25", "331.25", "1656.25", "EUR"),
+        # OpenPEPPOL, BIS Billing 3.0, rules/examples/Allowance-example.xml: category S
+        ("4900", "0.25", "1225.00", "6125.00", "EUR"),
+        # A New Tax System (Goods and Services Tax) Act 1999 (Australia), s 9-90: of all supplies
+        # together, then to the nearest cent, 0.5 cents upwards; the amounts are ours
+        ("10.05", "0.10", "1.01", "11.06", "AUD"),
+        ("33.45", "0.10", "3.35", "36.80", "AUD"),
+        # three supplies of 127.25: 57.2625 in all, and not three times 19.09
+        ("381.75", "0.15", "57.26", "439.01", "AUD"),
+        # the same rule in currencies of no and of three decimals (ISO 4217); the amounts are ours
+        ("1055", "0.10", "106", "1161", "JPY"),
+        ("10.005", "0.10", "1.001", "11.006", "KWD"),
+    ],
+)
+def test_tax_is_rounded_once_on_the_whole_as_on_published_invoices(
+    price: str, tax: str, right: str, total: str, currency: str
+) -> None:
+    rates = Rates(hour=Decimal(price), margin=Decimal(0), tax=Decimal(tax))
+    made = quote([], 60, currency, rates)
+    assert made.price == Decimal(price)
+    assert (str(made.sum(Item.TAX)), made.total) == (right, Decimal(total))
+    places = {"JPY": 0, "KWD": 3}.get(currency, 2)
+    written = money_words(made.total, currency, Voice())
+    assert len(written.rpartition(".")[2]) == places if places else "." not in written
+
+
 @given(needs, st.floats(0, 5000), rates_of_any_kind, st.sampled_from(["GBP", "JPY", "KWD"]))
 @properties
 def test_totals_are_the_sum_of_the_printed_lines(
