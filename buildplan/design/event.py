@@ -27,6 +27,8 @@ from buildplan.source.values import (
 EVENT_SUFFIX = ".event.yaml"
 # what a length of an event file is kept in where it names no units: each then carries its own
 UNITS = "cm"
+# a bare number below this is more likely to be meant in metres
+LIKELY_METRES = 10
 # the keys of lengths, by the key that they stand under
 LENGTHS: Mapping[str, tuple[str, ...]] = {
     "vehicles": ("length", "width", "height", "door_width", "door_height"),
@@ -59,9 +61,9 @@ class Vehicle(FileModel):
     """A vehicle, and the room that it has for the load."""
 
     name: Line = Field(description=mark("what the vehicle is called"))
-    length: Length = Field(description=mark("how long its room for the load is"))
-    width: Length = Field(description=mark("how wide its room for the load is"))
-    height: Length = Field(description=mark("how high its room for the load is"))
+    length: Length = Field(description=mark("how long its room for the load is, such as 2.4 m"))
+    width: Length = Field(description=mark("how wide its room for the load is, such as 1.7 m"))
+    height: Length = Field(description=mark("how high its room for the load is, such as 1.4 m"))
     door_width: Length | None = Field(None, description=mark("how wide its loading door is"))
     door_height: Length | None = Field(None, description=mark("how high its loading door is"))
     carries: Annotated[float, Field(gt=0, le=50_000, allow_inf_nan=False)] | None = Field(
@@ -73,8 +75,8 @@ class DoorEntry(FileModel):
     """A door on the way, or a lift."""
 
     name: Line = Field(description=mark("what the door is called"))
-    width: Length = Field(description=mark("its clear width"))
-    height: Length = Field(description=mark("its clear height"))
+    width: Length = Field(description=mark("its clear width, such as 90 cm"))
+    height: Length = Field(description=mark("its clear height, such as 2.1 m"))
     depth: Length | None = Field(None, description=mark("how deep a lift is inside"))
 
 
@@ -268,14 +270,16 @@ def _without_units(top: Mapping[str, Any]) -> Iterator[Mistake]:
         for at, entry in placed:
             for name in names:
                 value = mapping_in(entry).get(name)
-                if _is_number(value):
+                if isinstance(value, int | float) and _is_number(value):
+                    likely = "m" if value < LIKELY_METRES else "cm"
                     yield Mistake(
                         FileKind.NO_UNITS,
                         (*at, name),
                         message("nothing says what {number} is in", number=shown(value)),
                         by_hand(
                             message(
-                                "write its unit, {right}, or units: cm above", right=f"{value} cm"
+                                "write its unit, say {right}, or units: cm above",
+                                right=f"{value} {likely}",
                             )
                         ),
                     )

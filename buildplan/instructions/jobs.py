@@ -60,5 +60,8 @@ def job_title(voice: Voice, job: Job, told: Told) -> str:
     if braces:
         return voice.say("Braces {first} to {last}", first=braces[0], last=braces[-1])
     rows = [row for row in job.rows if row.kind in (Kind.SINGLE, Kind.JOIN)] or job.rows
+    if len(rows) > 1 and all(row.kind is Kind.JOIN and len(row.joints) == 1 for row in rows):
+        first, last = rows[0].joints[0], rows[-1].joints[0]
+        return voice.say("Joints {first} to {last}", first=first, last=last)
     names = [job_row(voice, row, told).name for row in rows]
     return names[0] if len(names) == 1 else first_to_last(voice, names[0], names[-1])

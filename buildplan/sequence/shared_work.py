@@ -3,8 +3,8 @@ needs first, how long it takes and who can do it."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Collection, Mapping, Sequence
+from dataclasses import dataclass, replace
 
 from buildplan.sequence.labour import operation_minutes
 from buildplan.sequence.model import Kind, Operation, Step
@@ -25,12 +25,14 @@ PORTABLE = frozenset({Kind.SIZE, Kind.PAIR, Kind.TIE_OFF, Kind.CHAIN})
 class Work:
     """Operations that the same hands do in one go, and the number of the step that stands for
     the work they belong with (the first of two that are taken together). `piece` is empty when
-    only one is built."""
+    only one is built. `after` are the ids of works that come before it though it does not need
+    what they make."""
 
     operations: tuple[Operation, ...]
     steps: tuple[int, ...]
     block: int
     piece: str
+    after: tuple[str, ...] = ()
 
     @property
     def kind(self) -> Kind:
@@ -91,14 +93,29 @@ def works_of(steps: Sequence[Step], everyone_ties: bool, piece_of: Mapping[int, 
     return sorted(works, key=lambda work: work.block)
 
 
+def prepared_first(works: Sequence[Work], built: Collection[str]) -> list[Work]:
+    """The works, where pieces of `built` are put together once all that can be is prepared, so
+    that nobody goes to and fro between the two."""
+    prepared = {
+        piece: tuple(work.id for work in works if work.piece == piece and work.portable)
+        for piece in built
+    }
+    return [
+        work if work.portable else replace(work, after=prepared.get(work.piece, ()))
+        for work in works
+    ]
+
+
 def activities_of(
     works: Sequence[Work], crew: Sequence[Person], minutes: Mapping[str, float]
 ) -> list[Activity]:
     """Works as activities of a network, whose needs are other works."""
     maker = {thing: work.id for work in works for op in work.operations for thing in op.makes}
+    here = {work.id for work in works}
     activities = []
     for work in works:
-        needs = (maker[t] for op in work.operations for t in op.needs if t in maker)
+        needs = [maker[t] for op in work.operations for t in op.needs if t in maker]
+        needs += [before for before in work.after if before in here]
         activities.append(
             Activity(
                 id=work.id,

@@ -16,7 +16,7 @@ from buildplan.language.told import ToldError
 from buildplan.sequence.model import Kind, Step
 from buildplan.sequence.network import INFLATE, TIE, Activity
 from buildplan.sequence.scheduling import Assignment, Person, Schedule, schedule, ways_to_the_end
-from buildplan.sequence.shared_work import Work, activities_of, works_of
+from buildplan.sequence.shared_work import Work, activities_of, prepared_first, works_of
 
 # Held back for breaks, bursts and mistakes, as a share of the time worked out. From memory.
 RESERVE = 0.15
@@ -111,7 +111,7 @@ def timetable(
     names the piece of each step, by its number, when several are built at once; those of `built`
     are built in the workshop and only stood up on site."""
     everyone_ties = all(TIE in person.skills for person in crew)
-    works = works_of(steps, everyone_ties, piece_of or {})
+    works = prepared_first(works_of(steps, everyone_ties, piece_of or {}), built)
     places = [WorkPlace.WORKSHOP, WorkPlace.SITE] if in_workshop else [WorkPlace.SITE]
     parts = []
     for place in places:

@@ -228,6 +228,9 @@ def test_a_piece_that_is_built_beforehand_is_only_stood_up_on_site(books: list[B
     for copy in built:
         on_site = [one.stretch.job.kind for one in timed(plan, site) if one.copy is copy]
         assert on_site == [JobKind.STAND_UP]
+        rows = [one.stretch for one in timed(plan, plan.timetable.parts[0]) if one.copy is copy]
+        made = max(row.finish for row in rows if row.job.portable)
+        assert min(row.start for row in rows if not row.job.portable) >= made - SHORT
     wholes = [item for item in load_of(plan, VOICE).items if item.kind is LoadKind.WHOLE]
     assert [item.piece for item in wholes] == [2, 3]
     facts = books[2].facts

@@ -83,7 +83,7 @@ def fit_words(plan: EventPlan, load: Load, voice: Voice) -> str:
         return voice.say_count(
             "It fits: a place was found for everything in {number} vehicle.",
             "It fits: a place was found for everything in {number} vehicles.",
-            len(load.vehicles),
+            sum(1 for placed in load.stowed.placed if placed),
         )
     left = load.stowed.left
     return voice.say_count(
