@@ -117,7 +117,7 @@ def test_tax_is_rounded_once_on_the_whole_as_on_published_invoices(
     rates = Rates(hour=Decimal(price), margin=Decimal(0), tax=Decimal(tax))
     made = quote([], 60, currency, rates)
     assert made.price == Decimal(price)
-    assert (str(made.sum(Item.TAX)), made.total) == (right, Decimal(total))
+    assert (str(made.sum(QuoteItem.TAX)), made.total) == (right, Decimal(total))
     places = {"JPY": 0, "KWD": 3}.get(currency, 2)
     written = money_words(made.total, currency, Voice())
     assert len(written.rpartition(".")[2]) == places if places else "." not in written
