@@ -26,6 +26,7 @@ FLAGS = (
     "--use-fake-device-for-media-stream",
     "--use-fake-ui-for-media-stream",
 )
+FLAT = "#flat"  # plain pictures: making WebGL ready by software takes long
 PHONE, DESKTOP = (390, 844), (1280, 860)
 PATIENCE_MS = 60_000  # the drawing is done by the processor, which others use too
 
@@ -55,7 +56,7 @@ class Opened:
 
 
 def opened(
-    browser: Browser, file: Path, *, fragment: str = "", size: tuple[int, int] = PHONE
+    browser: Browser, file: Path, *, fragment: str = FLAT, size: tuple[int, int] = PHONE
 ) -> Opened:
     """Open a companion from its file and wait for its first picture."""
     context = browser.new_context(

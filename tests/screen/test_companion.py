@@ -7,7 +7,10 @@ import io
 import json
 import re
 from collections.abc import Iterator
+from dataclasses import replace
+from functools import cache
 from pathlib import Path
+from tempfile import TemporaryDirectory
 
 import pytest
 from browser import DESKTOP, Opened, begin, chromium, opened
@@ -15,11 +18,13 @@ from playwright.sync_api import Browser
 from screen_pieces import VOICES, book
 
 from buildplan.booklet.common.book import gather_book
+from buildplan.business.copies.brand import Branding
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
 from buildplan.hands.log import minutes_learned, read_log
 from buildplan.hands.model import TimedWork
 from buildplan.screen.page import companion
+from buildplan.screen.sold import sold_companion
 
 WEB = Path(__file__).parents[2] / "buildplan" / "screen" / "web"
 POST = """\
@@ -32,8 +37,23 @@ balloons:
 build:
   tube:
     {{closed: false, chains: 4, long: long, brace: long, lock: lock, course: [straight, straight]}}
+text: {{brace: {note}}}
 brand: {{name: {brand}, contact: {contact}, licence: {licence}}}
+translations: {{es: {{name: {name}, text: {{brace: {note}}}}}}}
 """
+ORDINARY = {
+    "name": "Short Post",
+    "label": "deep blue",
+    "note": "z",
+    "brand": "Lantern",
+    "contact": "x",
+    "licence": "y",
+}
+AXE = """async theme => {
+  document.documentElement.dataset.theme = theme
+  return (await axe.run()).violations
+}"""
+SCREENS = ("step", "list", "find", "film", "burst", "more")
 TAKEN = 250  # milliseconds until a drawing has begun
 
 
@@ -43,16 +63,22 @@ def written(folder: Path, name: str, text: str) -> Path:
     return path
 
 
-def post(folder: Path, **words: str) -> Path:
+@cache
+def page_of(design: str, edition: str, buyer: str) -> str:
+    """The companion of a design."""
+    with TemporaryDirectory() as folder:
+        read = read_design(written(Path(folder), "post.yaml", design))
+    gathered = gather_book(read, PAPERS["a4"], read.units, edition)
+    if edition != "sale":
+        return companion(gathered, VOICES)
+    seller = Branding(read.brand) if read.brand else None
+    return sold_companion(replace(gathered, branding=seller, buyer=buyer), VOICES)
+
+
+def post(folder: Path, edition: str = "crew", buyer: str = "", **words: str) -> Path:
     """The companion of a small post whose words are anybody's."""
-    told = {"name": "Short Post", "label": "deep blue", "brand": "Lantern", "contact": "x"}
-    told = {"licence": "y", **told, **words}
-    design = written(
-        folder, "post.yaml", POST.format(**{k: json.dumps(v) for k, v in told.items()})
-    )
-    read = read_design(design)
-    page = companion(gather_book(read, PAPERS["a4"], read.units, "crew"), VOICES)
-    return written(folder, "post.html", page)
+    told = {key: json.dumps(value) for key, value in (ORDINARY | words).items()}
+    return written(folder, "post.html", page_of(POST.format(**told), edition, buyer))
 
 
 @pytest.fixture(scope="module")
@@ -87,9 +113,9 @@ def test_the_page_forbids_every_request() -> None:
 
 
 def test_every_screen_opens_without_a_request_or_a_message(browser: Browser, star: Path) -> None:
-    found = opened(browser, star)
+    found = opened(browser, star, fragment="")
     begin(found.page)
-    for screen in ("list", "find", "film", "burst", "more", "step"):
+    for screen in (*SCREENS, "step"):
         go(found, screen)
         found.page.wait_for_timeout(TAKEN)
     found.page.wait_for_selector(".stage[data-painter=webgl]")
@@ -98,7 +124,7 @@ def test_every_screen_opens_without_a_request_or_a_message(browser: Browser, sta
 
 
 def test_without_webgl_there_are_pictures_all_the_same(browser: Browser, tmp_path: Path) -> None:
-    found = opened(browser, post(tmp_path), fragment="#flat")
+    found = opened(browser, post(tmp_path))
     begin(found.page)
     assert found.page.get_attribute(".stage", "data-painter") == "flat"
     drawn = "c => c.getContext('2d').getImageData(0, 0, c.width, c.height).data.some(v => v > 0)"
@@ -138,27 +164,26 @@ def test_the_whole_build_by_keyboard_alone(browser: Browser, tmp_path: Path) -> 
     assert found.said == []
 
 
-@pytest.mark.parametrize("theme", ["light", "dark"])
-def test_axe_finds_no_serious_violation(browser: Browser, star: Path, theme: str) -> None:
-    """axe-core (Deque), the rules of WCAG 2 A and AA."""
+def test_axe_finds_no_serious_violation(browser: Browser, star: Path) -> None:
+    """axe-core (Deque), the rules of WCAG 2 A and AA, on every screen, light and dark."""
     axe = WEB / "node_modules" / "axe-core" / "axe.min.js"
     if not axe.exists():
         pytest.skip("needs `npm ci` in buildplan/screen/web; .ci/run has it")
     found = opened(browser, star)
     page = found.page
-    run = f"(async () => {{ {axe.read_text('utf-8')}; return (await axe.run()).violations }})()"
+    page.evaluate(axe.read_text("utf-8"))
 
     def violations() -> list[str]:
         return [
-            f"{one['id']}: {one['nodes'][0]['html'][:120]}"
-            for one in page.evaluate(run)
+            f"{theme} {one['id']}: {one['nodes'][0]['html'][:120]}"
+            for theme in ("light", "dark")
+            for one in page.evaluate(AXE, theme)
             if one["impact"] in ("serious", "critical")
         ]
 
-    page.evaluate("theme => document.documentElement.dataset.theme = theme", theme)
     assert violations() == []
     begin(page)
-    for screen in ("step", "list", "find", "film", "burst", "more"):
+    for screen in SCREENS:
         go(found, screen)
         assert violations() == [], screen
 
@@ -176,21 +201,45 @@ def test_buttons_are_large_enough_for_a_finger(browser: Browser, star: Path) -> 
 
 SCRIPT = '"><script>window.ran=1</script><img src=x onerror="window.ran=1">'
 SHORT = "\"><img src=x onerror='window.ran=1'>"
+FROM_THE_RIGHT = "עמוד קצר"
 
 
-@pytest.mark.parametrize("field", ["name", "label", "brand", "contact", "licence"])
-def test_words_with_markup_are_shown_and_never_run(
-    browser: Browser, tmp_path: Path, field: str
-) -> None:
-    words = SHORT if field == "label" else SCRIPT
-    found = opened(browser, post(tmp_path, **{field: words}))
-    begin(found.page)
-    for screen in ("step", "list", "find", "film", "burst", "more"):
+def test_words_with_markup_are_shown_and_never_run(browser: Browser, tmp_path: Path) -> None:
+    """Markup in every field of the design, the brand and the buyer, and in one's own notes."""
+    words = dict.fromkeys(ORDINARY, SCRIPT) | {"label": SHORT}
+    found = opened(browser, post(tmp_path, "sale", SCRIPT, **words))
+    page = found.page
+    begin(page)
+    shown = page.inner_text("body")
+    page.click(".timing summary")
+    page.fill("#note", SCRIPT)
+    for screen in SCREENS:
         go(found, screen)
-    if field in ("brand", "contact", "licence"):
-        assert words in found.page.inner_text("main")
-    assert found.page.evaluate("window.ran") is None
-    assert found.page.locator("img, main script").count() == 0
+        shown += page.inner_text("body")
+    page.fill("#code", "x" * 10_000)
+    page.click("text=Take these ticks over")
+    go(found, "find")
+    page.fill("#joint", SCRIPT)
+    shown += page.inner_text("main")
+    assert f"There is no joint {SCRIPT}." in shown
+    assert f"made for {SCRIPT}" in shown
+    assert shown.count(SCRIPT) > 20
+    assert SHORT in shown
+    page.evaluate("dispatchEvent(new Event('beforeprint'))")
+    assert SCRIPT in (page.text_content(".printed") or "")
+    assert page.evaluate("window.ran") is None
+    assert page.locator("img, main script, .printed script").count() == 0
+    assert found.said == []
+
+
+def test_words_from_the_right_stand_by_themselves(browser: Browser, tmp_path: Path) -> None:
+    """They do not turn round what stands beside them (Unicode, annex 9)."""
+    words = {"name": FROM_THE_RIGHT, "note": FROM_THE_RIGHT}
+    found = opened(browser, post(tmp_path, "sale", FROM_THE_RIGHT, **words))
+    page = found.page
+    assert page.inner_text("h1") == FROM_THE_RIGHT
+    for place in ("h1", "header .piece", "footer"):
+        assert page.eval_on_selector(place, "e => getComputedStyle(e).unicodeBidi") == "isolate"
     assert found.said == []
 
 
