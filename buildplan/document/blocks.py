@@ -186,7 +186,7 @@ def together(*blocks: Flowable) -> Stack:
     return Stack(blocks, whole=True)
 
 
-class Item(Flowable):  # type: ignore[misc]
+class ListItem(Flowable):  # type: ignore[misc]
     """An entry of a list, markup, with a box to tick or a dash before it."""
 
     def __init__(self, markup: str, *, ticked: bool, after: float) -> None:
@@ -222,7 +222,7 @@ class Items(Stack):
     def __init__(
         self, items: Sequence[str], ticked: bool = False, gap: float = 4.0, after: float = 10.0
     ) -> None:
-        entries = [Item(item, ticked=ticked, after=gap) for item in items]
+        entries = [ListItem(item, ticked=ticked, after=gap) for item in items]
         super().__init__(entries, "L", after=after)
 
 
@@ -256,7 +256,7 @@ class Shown(Flowable):  # type: ignore[misc]
                 draw_picture(canvas, self.picture, x, 0, self._scale)
 
 
-class Row(Flowable):  # type: ignore[misc]
+class PictureRow(Flowable):  # type: ignore[misc]
     """Pictures side by side at their own sizes, or all as much smaller as the width asks for."""
 
     def __init__(self, pictures: Sequence[Picture], gap: float = 10.0, after: float = 8.0) -> None:

@@ -10,14 +10,15 @@ from reportlab.platypus import Flowable, Paragraph
 
 from buildplan.document.blocks import Shown, Words
 from buildplan.document.layout import Columns
-from buildplan.document.tagged import Box, Role
+from buildplan.document.tagged import Role
 from buildplan.document.text import LINKED, NUMBER
 from buildplan.drawing.fonts import register_fonts
+from buildplan.drawing.marks import Box
 
 NUMBER_SHARES = (0.86, 0.14)
 
 
-class Place(Flowable):  # type: ignore[misc]
+class Anchor(Flowable):  # type: ignore[misc]
     """A place that links lead to, with a line of its own among the bookmarks if it has an
     `entry`, so many levels deep. `progress` says how far the work has come: done of how many."""
 
@@ -54,7 +55,7 @@ class Spots:
         ]
 
 
-class Link(Flowable):  # type: ignore[misc]
+class PageLink(Flowable):  # type: ignore[misc]
     """A paragraph that leads to a named place. `markup` and `words` (where it leads, for who
     cannot see it) are said with the number of that page; `within` are the roles of the elements
     that it stands in."""
@@ -127,7 +128,7 @@ class ContentsLine(Columns):
     def __init__(
         self, place: str, markup: Callable[[int], str], words: Callable[[int], str]
     ) -> None:
-        link = Link(place, markup, words, within=("Reference",))
+        link = PageLink(place, markup, words, within=("Reference",))
         super().__init__([[link], [PageNumber(place)]], NUMBER_SHARES, gap=4.0, after=3.0)
 
     def draw(self) -> None:

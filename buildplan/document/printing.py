@@ -25,7 +25,7 @@ from buildplan.document.blanks import Blank
 from buildplan.document.blocks import Stack, title
 from buildplan.document.canvas import PageCanvas, Pages
 from buildplan.document.furniture import Furniture
-from buildplan.document.links import Place
+from buildplan.document.links import Anchor
 from buildplan.document.paper import Paper
 from buildplan.document.tagged import finish
 from buildplan.drawing.fonts import register_fonts
@@ -97,7 +97,7 @@ def print_document(document: Document) -> bytes:
     return finish(data, done.canvas, title=document.title, language=document.voice.tag)
 
 
-class _Beginning(Place):
+class _Beginning(Anchor):
     """Where a section begins within a page; from the next page on its head is that of the
     pages."""
 

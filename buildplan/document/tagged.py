@@ -17,7 +17,8 @@ import pikepdf
 from pikepdf import Array, Dictionary, Name, String
 from reportlab.pdfgen.canvas import Canvas
 
-Box = tuple[float, float, float, float]
+from buildplan.drawing.marks import Box
+
 # The standard structure types that are used (ISO 32000-1, 14.8.4).
 Role = Literal[
     "Document",
@@ -64,7 +65,7 @@ class Hotspot:
 
 
 @dataclass(frozen=True)
-class Place:
+class LinkTarget:
     """A place that links lead to: page index from 0, and how far up the page."""
 
     page: int
@@ -90,7 +91,7 @@ class TaggedCanvas(Canvas):  # type: ignore[misc]
             target, pagesize=page_size, invariant=1, pageCompression=1, initialFontName=font
         )
         self.root = Element("Document")
-        self.places: dict[str, Place] = {}
+        self.places: dict[str, LinkTarget] = {}
         self.blanks: dict[str, pikepdf.Object] = {}  # forms to be filled in later, by their names
         self._open = [self.root]
         self._page = 0
@@ -128,7 +129,7 @@ class TaggedCanvas(Canvas):  # type: ignore[misc]
     def place(self, name: str, top: float) -> None:
         """Name a place of this page for links to lead to."""
         assert name not in self.places, f"two places are called {name}"
-        self.places[name] = Place(self._page, self.absolutePosition(0, top)[1])
+        self.places[name] = LinkTarget(self._page, self.absolutePosition(0, top)[1])
 
     def on_sheet(self, box: Box) -> Box:
         """A box where it lies on the sheet, which may be larger than the grid it is set on."""
@@ -191,7 +192,7 @@ def _mark_blanks(pdf: pikepdf.Pdf, blanks: Mapping[str, pikepdf.Object]) -> None
 class _TreeWriter:
     """Writes structure elements, and keeps for the parent tree what belongs to which."""
 
-    def __init__(self, pdf: pikepdf.Pdf, places: Mapping[str, Place]) -> None:
+    def __init__(self, pdf: pikepdf.Pdf, places: Mapping[str, LinkTarget]) -> None:
         self._pdf = pdf
         self._pages = [page.obj for page in pdf.pages]
         self._places = places

@@ -9,12 +9,11 @@ from functools import cached_property
 import numpy as np
 import numpy.typing as npt
 
+from buildplan.drawing.arrays import BoolArray, FloatArray
 from buildplan.framework.model import Framework, Link, Role
 from buildplan.shape.model import Shape
 
-FloatArray = npt.NDArray[np.float64]
 NameArray = npt.NDArray[np.object_]
-BoolArray = npt.NDArray[np.bool_]
 
 
 @dataclass(frozen=True, eq=False)

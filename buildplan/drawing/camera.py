@@ -7,9 +7,9 @@ from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
-import numpy.typing as npt
 
-FloatArray = npt.NDArray[np.float64]
+from buildplan.drawing.arrays import FloatArray
+
 Vector = tuple[float, float, float]
 
 
@@ -73,7 +73,7 @@ def angle_between_deg(first: Camera, second: Camera) -> float:
 
 
 @dataclass(frozen=True)
-class View:
+class PaperView:
     """A camera and where its image lies on the picture: points = scale * projected + origin.
 
     `scale` is in points per metre.
@@ -96,7 +96,7 @@ def fit(
     width: float,
     height: float,
     margin: float,
-) -> View:
+) -> PaperView:
     """The largest view in which balls of `radii_m` about the points stay inside the margins.
 
     The image is centred. Lengths of the page are points.
@@ -107,4 +107,4 @@ def fit(
     room = np.array([width - 2 * margin, height - 2 * margin])
     scale = float(np.min(room / np.maximum(high - low, 1e-9)))
     origin = np.array([width, height]) / 2 - scale * (low + high) / 2
-    return View(camera, scale, (float(origin[0]), float(origin[1])))
+    return PaperView(camera, scale, (float(origin[0]), float(origin[1])))

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from shapely.geometry import Polygon
 
 from buildplan.drawing.cell_layout import CellLayout, Stub, lay_cell, newest_brace
-from buildplan.drawing.cell_words import Body, Box, Clutter, best_spot, gap, word_box
+from buildplan.drawing.cell_words import Clutter, Stick, best_spot, gap, word_box
 from buildplan.drawing.colours import mix
 from buildplan.drawing.corner_marks import crossed_out, hatching
 from buildplan.drawing.fonts import text_width
@@ -27,8 +27,8 @@ from buildplan.drawing.line_art import (
 )
 from buildplan.drawing.map_style import joint_marks, joint_radius
 from buildplan.drawing.map_words import cell_label
-from buildplan.drawing.marks import Circle, Curve, Ink, Label, Mark, Picture, Point, Polyline
-from buildplan.drawing.way_round import WAY, Row, order_of
+from buildplan.drawing.marks import Box, Circle, Curve, Ink, Label, Mark, Picture, Point, Polyline
+from buildplan.drawing.way_round import WAY, TiedRow, order_of
 from buildplan.framework.model import Brace, Cell, Framework, Link, Role
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
@@ -48,10 +48,10 @@ class _Bar:
     ink: Ink
     word: str = ""
 
-    def body(self, half: float) -> Body:
+    def body(self, half: float) -> Stick:
         """What of the paper it covers between its joints."""
         start, finish = toward(self.start, self.finish, 12), toward(self.finish, self.start, 12)
-        return Body(start, finish, half)
+        return Stick(start, finish, half)
 
 
 def cell_diagram(
@@ -134,7 +134,7 @@ class _CellDrawing:
             tuple((x - radius, y - radius, x + radius, y + radius) for x, y in laid.spots.values()),
             (
                 *(bar.body(laid.thick / 2) for bar in bars),
-                *(Body(stub.start, stub.end, 1.0) for stub in laid.stubs),
+                *(Stick(stub.start, stub.end, 1.0) for stub in laid.stubs),
             ),
             self.size,
         )
@@ -254,7 +254,7 @@ def _area(body: Curve) -> Polygon:
 def _numbers(brace: Brace, spots: Mapping[str, Point], radius: float) -> list[Mark]:
     """The order in which a brace is tied, at the upper left of its joints' discs."""
     marks: list[Mark] = []
-    for joint, place in order_of([Row(c.joints, c.closed) for c in brace.chains]).place.items():
+    for joint, place in order_of([TiedRow(c.joints, c.closed) for c in brace.chains]).place.items():
         x, y = spots[joint]
         at = (x - radius * 0.95, y + radius * 0.95)
         marks.append(Circle(at, NUMBER_RADIUS, Ink(fill=WAY, stroke=PAPER, width=0.8)))

@@ -11,13 +11,14 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.camera import Camera
 from buildplan.drawing.cell_plan import Corner, run_plan
 from buildplan.drawing.line_art import between
 from buildplan.drawing.map_layout import side_of
 from buildplan.drawing.map_style import joint_radius
 from buildplan.drawing.marks import Point
-from buildplan.drawing.seat import FloatArray, seat_toward
+from buildplan.drawing.seat import seat_toward
 from buildplan.framework.model import Brace, Cell, Framework, Link
 
 # how far back each chain lies: 0 front, 1 back
@@ -29,7 +30,7 @@ DISC_GAP = 1.5
 PUSHES, YIELD = 60, 0.3
 EDGE = 3.0  # bare paper round the diagram
 
-Spot = tuple[Point, float]  # a place of the plan or of the paper, and how far back it lies
+DeepPoint = tuple[Point, float]  # a place of the plan or of the paper, and how far back it lies
 
 
 @dataclass(frozen=True)
@@ -71,7 +72,7 @@ def lay_cell(
     seat = _seat(framework, cell, joints)
     across = -1.0 if mirrored else 1.0
 
-    def flat(at: Point, depth: float) -> Spot:
+    def flat(at: Point, depth: float) -> DeepPoint:
         """Where a place of the plan is seen, and how far back it lies."""
         ((right, up, toward),) = np.array([[*at, -depth]]) @ seat.axes.T
         return (across * float(right), float(up)), -float(toward)
@@ -102,7 +103,7 @@ def lay_cell(
     )
 
 
-def _seat(framework: Framework, cell: Cell, joints: Mapping[str, Spot]) -> Camera:
+def _seat(framework: Framework, cell: Cell, joints: Mapping[str, DeepPoint]) -> Camera:
     """The seat at the newest brace, as `open_end_seat` has it of the real shape."""
     first, second = framework.brace[cell.first], framework.brace[cell.second]
     newest = newest_brace(framework, cell)
@@ -121,7 +122,7 @@ def _seat(framework: Framework, cell: Cell, joints: Mapping[str, Spot]) -> Camer
 
 def _plan(
     framework: Framework, cell: Cell
-) -> tuple[dict[str, Spot], list[tuple[Point, Point, float]]]:
+) -> tuple[dict[str, DeepPoint], list[tuple[Point, Point, float]]]:
     """Plan and depth of each joint of the cell, and of each neighbouring link's stub."""
     count, at = len(framework.cells), framework.cells.index(cell)
     before = [framework.cells[at - 1]] if framework.closed or at > 0 else []
@@ -129,7 +130,7 @@ def _plan(
     corners = run_plan([*before, cell, *after], len(before))
     start = (before[0].outer, before[0].inner) if before else (0, 0)
     section = framework.brace[cell.first].section
-    joints: dict[str, Spot] = {}
+    joints: dict[str, DeepPoint] = {}
     stubs = []
     for place, long in enumerate(framework.chains):
         side, depth = side_of(long), DEPTHS[len(framework.chains)][place]

@@ -9,20 +9,18 @@ from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
-import numpy.typing as npt
 
+from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.line_art import between
-from buildplan.drawing.marks import Point
+from buildplan.drawing.marks import Box, Point
 
-FloatArray = npt.NDArray[np.float64]
-Box = tuple[float, float, float, float]  # left, foot, right, top
 HALF_HEIGHT = 5.0  # of a word of 8 pt with its frame
 OFFSETS = (0.0, 3.0, 9.0, 18.0)  # bare paper between a balloon and its word
 SHARES = (0.5, 0.38, 0.62, 0.28, 0.72)
 
 
 @dataclass(frozen=True)
-class Body:
+class Stick:
     """Something long on the paper: its two ends, and half its thickness."""
 
     start: Point
@@ -36,7 +34,7 @@ class Clutter:
     better left uncovered, and the paper's own size."""
 
     boxes: tuple[Box, ...]
-    bodies: tuple[Body, ...]
+    bodies: tuple[Stick, ...]
     size: tuple[float, float]
 
     @cached_property
@@ -57,7 +55,7 @@ def word_box(at: Point, half_width: float) -> Box:
 
 
 def best_spot(
-    bodies: Iterable[Body], half_width: float, clutter: Clutter, cost: Callable[[Point], float]
+    bodies: Iterable[Stick], half_width: float, clutter: Clutter, cost: Callable[[Point], float]
 ) -> Point:
     """The spot beside one of `bodies` at which a word covers least, `cost` counted in; of
     spots that cover as little, one close to the middle of its body."""
@@ -78,7 +76,7 @@ def gap(point: Point, a: Point, b: Point) -> float:
     return math.dist(point, between(a, b, min(max(along, 0.0), 1.0)))
 
 
-def _beside(body: Body, half_width: float) -> Iterable[tuple[Point, float]]:
+def _beside(body: Stick, half_width: float) -> Iterable[tuple[Point, float]]:
     """Spots beside a body, and what it costs to stray so far from its middle."""
     (x0, y0), (x1, y1) = body.start, body.finish
     length = math.dist(body.start, body.finish) or 1.0

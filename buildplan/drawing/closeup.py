@@ -11,18 +11,18 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 import numpy as np
-import numpy.typing as npt
 import shapely
 from shapely.geometry import Polygon
 
+from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.bodies import Bodies, Scene, link_length_m
-from buildplan.drawing.camera import Camera, View
+from buildplan.drawing.camera import Camera, PaperView
 from buildplan.drawing.corner_marks import CROSS_PT, crossed_out, hatching
 from buildplan.drawing.cutaway import CutBody, cut_away, silhouettes
 from buildplan.drawing.framing import close_view
 from buildplan.drawing.label_places import place_tags
-from buildplan.drawing.labels import TIE_RADIUS, Box, joint_dot, joint_tags, leaders
-from buildplan.drawing.marks import Data, Ink, Inset, Mark, Picture, Point
+from buildplan.drawing.labels import TIE_RADIUS, joint_dot, joint_tags, leaders
+from buildplan.drawing.marks import Box, Ink, Inset, Mark, MarkData, Picture, Point
 from buildplan.drawing.outlines import quantised_length
 from buildplan.drawing.plates import corner_plate, plate_box, title_plate
 from buildplan.drawing.scene import Stamper, frame_line
@@ -30,7 +30,7 @@ from buildplan.drawing.shading import faint, paled
 from buildplan.drawing.symbols import DONE_LINE, FAR_LINE, OUTLINE_LINE
 from buildplan.drawing.visibility import behind_new, joints_m, paint_order
 from buildplan.drawing.way_round import (
-    Row,
+    TiedRow,
     hand_below,
     order_of,
     ordered_tags,
@@ -39,8 +39,6 @@ from buildplan.drawing.way_round import (
     way_marks,
 )
 from buildplan.framework.model import BalloonType
-
-FloatArray = npt.NDArray[np.float64]
 
 # Work further than this many link lengths from the joints is left out.
 REACH = 2.4
@@ -68,7 +66,7 @@ class Panel:
     scene: Scene
     camera: Camera
     joints: tuple[str, ...]
-    rows: tuple[Row, ...] = ()
+    rows: tuple[TiedRow, ...] = ()
     below: frozenset[str] = frozenset()
     skipped: tuple[str, ...] = ()
     shared: frozenset[str] = frozenset()
@@ -94,7 +92,7 @@ def close_up(
     corner: Picture | None = None,
     alt: str = "",
     label_size: float = 9.0,
-    data: Data = (),
+    data: MarkData = (),
 ) -> Picture:
     """The surroundings of a panel's joints in a frame, with the way of the work drawn in.
 
@@ -102,7 +100,7 @@ def close_up(
     other corner is freest; labels keep clear of both.
     """
     size = (width, height)
-    drawing = _Drawing(panel, _view(panel, width, height))
+    drawing = _CloseUpDrawing(panel, _view(panel, width, height))
     plates: list[Inset] = []
     if title:
         plates.append(title_plate(title, size))
@@ -112,14 +110,14 @@ def close_up(
     signs = drawing.signs()
     blocked = [plate_box(plate) for plate in (*plates, *signs)]
     marks += drawing.way() + signs + drawing.named(size, label_size, blocked)
-    kind: Data = (("picture", "close-up"),)
+    kind: MarkData = (("picture", "close-up"),)
     return Picture(width, height, (*marks, *plates, frame_line(width, height)), alt, (*kind, *data))
 
 
 @dataclass(frozen=True, eq=False)
-class _Drawing:
+class _CloseUpDrawing:
     panel: Panel
-    view: View
+    view: PaperView
 
     @property
     def scene(self) -> Scene:
@@ -282,10 +280,10 @@ class _Drawing:
 
 def uncovered(panel: Panel, width: float = 200.0, height: float = 200.0) -> Uncovered:
     """How far a panel shows its new work, measured on what is drawn."""
-    return _Drawing(panel, _view(panel, width, height)).measured()
+    return _CloseUpDrawing(panel, _view(panel, width, height)).measured()
 
 
-def _view(panel: Panel, width: float, height: float) -> View:
+def _view(panel: Panel, width: float, height: float) -> PaperView:
     tied = any(len(row.joints) > 1 for row in panel.rows)
     room = TIED_ROOM if tied else JOINED_ROOM
     return close_view(panel.scene, panel.camera, width, height, panel.joints, room)

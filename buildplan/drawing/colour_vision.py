@@ -13,11 +13,9 @@ from functools import lru_cache
 from types import MappingProxyType
 
 import numpy as np
-import numpy.typing as npt
 
+from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.colours import from_linear, linear
-
-FloatArray = npt.NDArray[np.float64]
 
 # Colours nearer than this in one kind of sight (CIE 1976 difference; in grey, of lightness L*)
 # may be taken for one another across a picture. A threshold of our own.

@@ -7,7 +7,8 @@ from dataclasses import replace
 
 import numpy as np
 
-from buildplan.drawing.bodies import Bodies, FloatArray, finished
+from buildplan.drawing.arrays import FloatArray
+from buildplan.drawing.bodies import Bodies, finished
 from buildplan.drawing.camera import Camera, fit
 from buildplan.drawing.fonts import CAP_HEIGHT
 from buildplan.drawing.framing import MARGIN_PT, floor_points

@@ -5,9 +5,8 @@ from __future__ import annotations
 from functools import lru_cache
 
 import numpy as np
-import numpy.typing as npt
 
-FloatArray = npt.NDArray[np.float64]
+from buildplan.drawing.arrays import FloatArray
 
 # Oklab, a space in which equal steps look about equal: Ottosson, "A perceptual color space
 # for image processing", 2020 (matrices from memory, checked by a round trip in the tests).

@@ -3,11 +3,9 @@
 from __future__ import annotations
 
 import numpy as np
-import numpy.typing as npt
 
+from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.marks import Curve, Ink, Point
-
-FloatArray = npt.NDArray[np.float64]
 
 
 def smooth(points: FloatArray, ink: Ink, closed: bool = True) -> Curve:

@@ -11,18 +11,16 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
-import numpy.typing as npt
 import shapely
 from shapely.geometry import MultiPolygon, Point, Polygon
 from shapely.geometry.base import BaseGeometry
 
+from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.bodies import Bodies
-from buildplan.drawing.camera import View
+from buildplan.drawing.camera import PaperView
 from buildplan.drawing.marks import Ink, Mark, Polyline
 from buildplan.drawing.outlines import outline, quantised_aspect
 from buildplan.drawing.visibility import LEVEL_M
-
-FloatArray = npt.NDArray[np.float64]
 
 # Bare paper round new work, and round a joint, in points.
 GAP_PT, JOINT_GAP_PT = 1.6, 4.5
@@ -59,7 +57,7 @@ class CutBody:
         return marks
 
 
-def silhouettes(bodies: Bodies, view: View, lengths: Sequence[float]) -> list[Polygon]:
+def silhouettes(bodies: Bodies, view: PaperView, lengths: Sequence[float]) -> list[Polygon]:
     """The outline of each body on the page, of links with their true `lengths` over their
     diameters."""
     first, _ = view.place(bodies.first)
@@ -85,7 +83,7 @@ def silhouettes(bodies: Bodies, view: View, lengths: Sequence[float]) -> list[Po
 
 
 def cut_away(
-    bodies: Bodies, view: View, outlines: Sequence[Polygon], ties_m: FloatArray
+    bodies: Bodies, view: PaperView, outlines: Sequence[Polygon], ties_m: FloatArray
 ) -> dict[int, CutBody]:
     """What is left of each body, by row, that stands already and would lie over new work or a
     joint of `ties_m` (k, 3)."""

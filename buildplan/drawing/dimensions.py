@@ -9,10 +9,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 import numpy as np
-import numpy.typing as npt
 
+from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.bodies import finished
-from buildplan.drawing.camera import Camera, View, project
+from buildplan.drawing.camera import Camera, PaperView, project
 from buildplan.drawing.curves import smooth
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.ground import ground_shadow
@@ -20,8 +20,6 @@ from buildplan.drawing.marks import Circle, Ink, Label, Mark, Picture, Point, Po
 from buildplan.drawing.scene import body_marks
 from buildplan.framework.model import Framework
 from buildplan.shape.model import Shape
-
-FloatArray = npt.NDArray[np.float64]
 
 PERSON_M = 1.70
 _PERSON_TONE = "#C3CAD1"
@@ -131,7 +129,7 @@ def dimensioned_view(
     spare = room - scale * (reach - low)
     corner = np.array([left, below]) + spare * np.array([0.5, 0.0])
     origin = corner - scale * low
-    view = View(camera, scale, (float(origin[0]), float(origin[1])))
+    view = PaperView(camera, scale, (float(origin[0]), float(origin[1])))
 
     (x0, y0), (x1, y1) = corner, corner + scale * (high - low)
     marks: list[Mark] = []

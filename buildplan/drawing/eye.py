@@ -9,12 +9,12 @@ from dataclasses import replace
 import numpy as np
 
 from buildplan.drawing.bodies import Scene, link_length_m
-from buildplan.drawing.camera import Camera, View
+from buildplan.drawing.camera import Camera, PaperView
 from buildplan.drawing.closeup import Panel
 from buildplan.drawing.framing import view_of
 from buildplan.drawing.labels import DARK
 from buildplan.drawing.line_art import smooth
-from buildplan.drawing.marks import Circle, Data, Ink, Inset, Mark, Picture, Point
+from buildplan.drawing.marks import Circle, Ink, Inset, Mark, MarkData, Picture, Point
 from buildplan.drawing.scene import RING_MARGIN_PT
 from buildplan.drawing.visibility import joints_m
 
@@ -41,7 +41,7 @@ def eyes_on(picture: Picture, scene: Scene, camera: Camera, panels: Sequence[Pan
 
 
 def _place(
-    scene: Scene, view: View, panel: Panel, size: tuple[float, float]
+    scene: Scene, view: PaperView, panel: Panel, size: tuple[float, float]
 ) -> tuple[Point, float]:
     """Where a panel's eye stands on the page, within the picture, and which way it looks."""
     middle = np.mean(joints_m(scene, panel.joints), axis=0)
@@ -72,5 +72,5 @@ def _eye(at: Point, turn: float) -> Inset:
         smooth(lids, Ink(stroke=DARK, width=1.1)),
         Circle(point(0.3, 0.0), 0.24 * half, Ink(fill=DARK)),
     )
-    data: Data = (("eye", "builder"),)
+    data: MarkData = (("eye", "builder"),)
     return Inset(Picture(EYE_PT, EYE_PT, marks, "", data), (at[0] - half, at[1] - half))

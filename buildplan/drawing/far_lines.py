@@ -5,16 +5,14 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 import numpy as np
-import numpy.typing as npt
 
+from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.bodies import Bodies
-from buildplan.drawing.camera import View
+from buildplan.drawing.camera import PaperView
 from buildplan.drawing.marks import Ink, Mark, Point, Polyline
 from buildplan.drawing.shading import paled
 from buildplan.drawing.symbols import DONE_LINE
 from buildplan.framework.model import BalloonType
-
-FloatArray = npt.NDArray[np.float64]
 
 # Bodies narrower than this on paper are not told apart.
 THREAD_BELOW_PT = 2.5
@@ -25,7 +23,9 @@ SHORT_PT = 4.0
 _STEP_PT = 0.8
 
 
-def thread_marks(balloons: Mapping[str, BalloonType], bodies: Bodies, view: View) -> list[Mark]:
+def thread_marks(
+    balloons: Mapping[str, BalloonType], bodies: Bodies, view: PaperView
+) -> list[Mark]:
     """Lines along link balloons, those that follow one another end to end in one; rims first.
 
     Locks are left out: at this size they lie within the lines.

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 import numpy as np
 
 from buildplan.drawing.bodies import Scene, link_length_m
-from buildplan.drawing.camera import Camera, View, fit
+from buildplan.drawing.camera import Camera, PaperView, fit
 from buildplan.shape.model import Shape
 
 MARGIN_PT = 6.0
@@ -20,7 +20,7 @@ def view_of(
     height: float,
     frame: Iterable[str] = (),
     margin: float = MARGIN_PT,
-) -> View:
+) -> PaperView:
     """The view that fits the scene's bodies, and bodies about the joints of `frame`.
 
     Framing every joint of the piece keeps its place on the page the same from step to step.
@@ -34,7 +34,7 @@ def view_of(
 
 def close_view(
     scene: Scene, camera: Camera, width: float, height: float, joints: Iterable[str], room: float
-) -> View:
+) -> PaperView:
     """The view of some joints with `room` link lengths of surroundings."""
     points = np.array([scene.shape.at[joint] for joint in joints])
     return fit(camera, points, room * link_length_m(scene.framework), width, height, MARGIN_PT)

@@ -64,14 +64,14 @@ def gauge_template(balloon: BalloonType, units: Units, voice: Voice) -> Picture:
 
 
 @dataclass(frozen=True)
-class Need:
+class NeededGauge:
     """A diameter that the piece sizes balloons to, and what those balloons are called."""
 
     diameter_m: float
     balloons: tuple[str, ...]
 
 
-def needed_gauges(framework: Framework, units: Units, voice: Voice) -> list[Need]:
+def needed_gauges(framework: Framework, units: Units, voice: Voice) -> list[NeededGauge]:
     """Each distinct gauge diameter that the piece uses, largest first, with its balloons."""
     used = [framework.balloons[key] for key, n in balloon_counts(framework).items() if n]
     sizes: dict[float, list[str]] = {}
@@ -79,7 +79,7 @@ def needed_gauges(framework: Framework, units: Units, voice: Voice) -> list[Need
         names = sizes.setdefault(round(balloon.gauge_m, 6), [])
         if (words := balloon_words(balloon, units, voice)) not in names:
             names.append(words)
-    return [Need(size, tuple(names)) for size, names in sorted(sizes.items(), reverse=True)]
+    return [NeededGauge(size, tuple(names)) for size, names in sorted(sizes.items(), reverse=True)]
 
 
 @dataclass
@@ -159,7 +159,7 @@ def gauge_sheets(
     return tuple(sheets)
 
 
-def _place(page: _Page, need: Need, units: Units, voice: Voice) -> bool:
+def _place(page: _Page, need: NeededGauge, units: Units, voice: Voice) -> bool:
     """Draw a gauge on the page, if it has room for it in one piece."""
     across = points(need.diameter_m)
     notches = [("notch", across / 2 + jaw + WALL, jaw) for jaw in JAWS]
@@ -181,7 +181,7 @@ def _place(page: _Page, need: Need, units: Units, voice: Voice) -> bool:
     return False
 
 
-def _place_half(page: _Page, need: Need, units: Units, upper: bool, voice: Voice) -> bool:
+def _place_half(page: _Page, need: NeededGauge, units: Units, upper: bool, voice: Voice) -> bool:
     """Draw half a notch on the page, if it has room for it."""
     radius = points(need.diameter_m) / 2
     tall = radius + WALL + 20
@@ -198,7 +198,7 @@ def _place_half(page: _Page, need: Need, units: Units, upper: bool, voice: Voice
     return True
 
 
-def _note(page: _Page, need: Need, units: Units, voice: Voice) -> None:
+def _note(page: _Page, need: NeededGauge, units: Units, voice: Voice) -> None:
     """A gauge that no page has room for: what a tape measure shows round the balloon."""
     deep, tall = page.width - 2 * MARGIN, 44.0
     page.top = min(page.level)

@@ -32,7 +32,7 @@ from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 
 Layout = dict[str, Point]
-Row = tuple[str, int, Sequence[str]]  # a chain's letter, its number, its joints
+ChainRow = tuple[str, int, Sequence[str]]  # a chain's letter, its number, its joints
 ROW_GAP = 14.0
 CLEAR = 6.0  # bare paper between two discs
 LETTER_ROOM = 22.0  # least bare line that a chain's letter is set on
@@ -213,11 +213,11 @@ def _alt(framework: Framework, voice: Voice) -> str:
 
 
 def _beside(
-    rows: Sequence[Row], width: float, ends: float, step: float
-) -> list[list[tuple[float, Row]]]:
+    rows: Sequence[ChainRow], width: float, ends: float, step: float
+) -> list[list[tuple[float, ChainRow]]]:
     """Rows put on lines, as many beside one another as there is room for, each with its left
     edge; a row is `ends` wide and a `step` more for each joint after its first."""
-    lines: list[list[tuple[float, Row]]] = []
+    lines: list[list[tuple[float, ChainRow]]] = []
     right = math.inf
     for row in rows:
         wide = ends + step * (len(row[2]) - 1)
@@ -237,7 +237,7 @@ def _chain_rows(
     radius = joint_radius(framework)
     left, step, line = 26.0, 2 * radius + 14, 2 * radius + 16
     fit = max(2, int((width - left - 2 * radius) // step) + 1)
-    rows: list[Row] = []
+    rows: list[ChainRow] = []
     for number, long in enumerate(framework.chains):
         walk = [*long.chain.joints, *(long.chain.joints[:1] if long.chain.closed else ())]
         for first in range(0, len(walk) - 1, fit - 1):

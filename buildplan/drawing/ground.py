@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from buildplan.drawing.camera import View
+from buildplan.drawing.camera import PaperView
 from buildplan.drawing.curves import ellipse
 from buildplan.drawing.marks import Ink, Mark
 from buildplan.shape.model import Shape
@@ -16,7 +16,7 @@ _NEAR_FLOOR = 0.25
 _THINNEST = 0.035
 
 
-def ground_shadow(shape: Shape, view: View) -> list[Mark]:
+def ground_shadow(shape: Shape, view: PaperView) -> list[Mark]:
     """Stepped ellipses under the lower part of the piece, back to front."""
     y = shape.positions_m[:, 1]
     low = shape.positions_m[y <= np.min(y) + _NEAR_FLOOR * max(shape.height_m, 1e-6)]

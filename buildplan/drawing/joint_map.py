@@ -12,7 +12,7 @@ from dataclasses import replace
 from buildplan.drawing.face_map import face_map
 from buildplan.drawing.graph_map import graph_map
 from buildplan.drawing.map_grid import ROW_GAPS, StripGrid, strip_grid, strip_height
-from buildplan.drawing.map_layout import TubePlan
+from buildplan.drawing.map_layout import UnrolledTube
 from buildplan.drawing.map_legend import Item, Sign, chain_items, legend
 from buildplan.drawing.map_strips import StripDrawing
 from buildplan.drawing.map_style import BRACE, SHARED, SINGLE, joint_radius
@@ -74,7 +74,7 @@ def joint_map(
 
 def _leaves_no_strip(framework: Framework, height: float, key_height: float) -> bool:
     """Whether a strip fits on a sheet by itself, but not with the key."""
-    strip = strip_height(TubePlan(framework), joint_radius(framework), ROW_GAPS[0])
+    strip = strip_height(UnrolledTube(framework), joint_radius(framework), ROW_GAPS[0])
     return strip <= height < strip + key_height
 
 

@@ -9,13 +9,10 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 
 import numpy as np
-import numpy.typing as npt
 
-from buildplan.drawing.labels import TIE_RADIUS, Box, Tag, tag_size
-from buildplan.drawing.marks import Point
-
-FloatArray = npt.NDArray[np.float64]
-BoolArray = npt.NDArray[np.bool_]
+from buildplan.drawing.arrays import BoolArray, FloatArray
+from buildplan.drawing.labels import TIE_RADIUS, Tag, tag_size
+from buildplan.drawing.marks import Box, Point
 
 GAP = 1.0
 _ANGLES = 20

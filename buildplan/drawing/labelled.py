@@ -7,7 +7,7 @@ from collections.abc import Sequence
 import numpy as np
 
 from buildplan.drawing.bodies import Bodies, finished
-from buildplan.drawing.camera import Camera, View
+from buildplan.drawing.camera import Camera, PaperView
 from buildplan.drawing.framing import view_of
 from buildplan.drawing.label_places import place_tags
 from buildplan.drawing.labels import joint_dot, joint_tags, leaders
@@ -51,7 +51,9 @@ def labelled_picture(
     return Picture(size_pt, size_pt, tuple(marks), alt, (("picture", "labels"),))
 
 
-def _behind(places: FloatArray, depth: FloatArray, bodies: Bodies, view: View) -> Sequence[bool]:
+def _behind(
+    places: FloatArray, depth: FloatArray, bodies: Bodies, view: PaperView
+) -> Sequence[bool]:
     """Which joints have a balloon between them and the eye."""
     flat, near = view.place(bodies.centre)
     apart = np.linalg.norm(places[:, None] - flat[None], axis=2)

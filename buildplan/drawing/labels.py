@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.marks import (
+    Box,
     Circle,
     Curve,
     Ink,
@@ -17,8 +18,6 @@ from buildplan.drawing.marks import (
     Point,
     Polyline,
 )
-
-Box = tuple[float, float, float, float]
 
 PAD_X, PAD_Y = 2.4, 1.7
 DOT_RADIUS = 2.2

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from buildplan.drawing.fonts import text_width, wrapped
 from buildplan.drawing.line_art import TYPE
-from buildplan.drawing.map_layout import Strip, TubePlan
+from buildplan.drawing.map_layout import Strip, UnrolledTube
 from buildplan.drawing.map_style import joint_radius
 from buildplan.framework.model import Framework, LongChain
 from buildplan.language.voice import Voice
@@ -26,7 +26,7 @@ class StripGrid:
 
     framework: Framework
     voice: Voice
-    plan: TubePlan
+    plan: UnrolledTube
     strips: tuple[Strip, ...]
     width: float
     per_sheet: int
@@ -62,14 +62,14 @@ class StripGrid:
         return range(first, min(first + self.per_sheet, len(self.strips)))
 
 
-def strip_height(plan: TubePlan, radius: float, row_gap: float) -> float:
+def strip_height(plan: UnrolledTube, radius: float, row_gap: float) -> float:
     """Height of a strip with the gap below it, in points."""
     return HEAD + 2 * radius + (len(plan.rows) - 1) * row_gap + STRIP_GAP
 
 
 def strip_grid(framework: Framework, width: float, height: float, voice: Voice) -> StripGrid:
     """Cut the plan into strips and choose measures that fill sheets `height` points high."""
-    plan, radius = TubePlan(framework), joint_radius(framework)
+    plan, radius = UnrolledTube(framework), joint_radius(framework)
     lines = [line for chain in framework.chains for line in place_lines(chain, voice)]
     left = max(LEFT, *(text_width(line, TYPE) + 6 for line in lines))
     faces = (text_width(face, TYPE) for face in side_names(len(framework.chains), voice))

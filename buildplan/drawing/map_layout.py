@@ -16,7 +16,7 @@ from buildplan.framework import chain_roles
 from buildplan.framework.model import Framework, LongChain
 
 OUTER, INNER = 0, 1
-Place = tuple[int, int]  # row, and index along the row's chain
+PlanPlace = tuple[int, int]  # row, and index along the row's chain
 
 
 def side_of(chain: LongChain) -> int:
@@ -29,8 +29,8 @@ class PlanLine:
     """A link balloon on the plan: its id and the two places that it joins."""
 
     link: str
-    start: Place
-    finish: Place
+    start: PlanPlace
+    finish: PlanPlace
 
 
 @dataclass(frozen=True)
@@ -42,7 +42,7 @@ class Strip:
 
 
 @dataclass(frozen=True)
-class TubePlan:
+class UnrolledTube:
     """The flat plan of a tube. With three or four chains the first row comes again last."""
 
     framework: Framework
@@ -70,7 +70,7 @@ class TubePlan:
             found.append(found[-1] + max(cell.outer, cell.inner, 1))
         return tuple(found)
 
-    def joint(self, place: Place) -> str:
+    def joint(self, place: PlanPlace) -> str:
         """The label of the joint at a place."""
         row, index = place
         joints = self.rows[row].chain.joints
@@ -84,18 +84,18 @@ class TubePlan:
         """The number of the brace at a section; after a closed tube's last comes 1 again."""
         return self.framework.braces[section % len(self.framework.braces)].number
 
-    def section_places(self, section: int) -> tuple[Place, ...]:
+    def section_places(self, section: int) -> tuple[PlanPlace, ...]:
         """The places that a brace ties together, one in each row."""
         reached = self.reached[section]
         return tuple((row, reached[side_of(chain)]) for row, chain in enumerate(self.rows))
 
-    def spots(self, strip: Strip) -> dict[Place, float]:
+    def spots(self, strip: Strip) -> dict[PlanPlace, float]:
         """The column of every joint in a strip.
 
         A joint that several sections share lies in the middle of them; one that no section
         reaches is spaced evenly between its neighbours along the chain.
         """
-        found: dict[Place, float] = {}
+        found: dict[PlanPlace, float] = {}
         sections = range(strip.first, strip.last + 1)
         for row, chain in enumerate(self.rows):
             side = side_of(chain)
@@ -130,7 +130,7 @@ class TubePlan:
             side, links = side_of(chain), chain.chain.links
             for index in range(first[side], last[side]):
                 yield PlanLine(links[index % len(links)], (row, index), (row, index + 1))
-        drawn: set[tuple[Place, Place]] = set()
+        drawn: set[tuple[PlanPlace, PlanPlace]] = set()
         for section in range(strip.first, strip.last + 1):
             places = self.section_places(section)
             for pair in pairwise(places):
@@ -145,7 +145,7 @@ class TubePlan:
                 if link in self.framework.singles:
                     yield PlanLine(str(link), (row, index), other)
 
-    def _link_at(self, start: Place, finish: Place) -> str | None:
+    def _link_at(self, start: PlanPlace, finish: PlanPlace) -> str | None:
         return self._between.get(frozenset((self.joint(start), self.joint(finish))))
 
     def strips(self, most_columns: float) -> list[Strip]:

@@ -9,7 +9,7 @@ from itertools import islice, pairwise
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.line_art import INK, PALE, SOFT, TYPE
 from buildplan.drawing.map_grid import FACE_GAPS, HEAD, StripGrid, place_lines, side_names
-from buildplan.drawing.map_layout import Place, PlanLine, Strip
+from buildplan.drawing.map_layout import PlanLine, PlanPlace, Strip
 from buildplan.drawing.map_style import (
     BRACE,
     SHARED,
@@ -193,7 +193,7 @@ class StripDrawing:
             for section in range(self._strip.first, self._strip.last + 1)
             for place in plan.section_places(section)
         }
-        spots: dict[Place, float] = plan.spots(self._strip)
+        spots: dict[PlanPlace, float] = plan.spots(self._strip)
         for place in sorted(spots):
             joint = plan.joint(place)
             yield from joint_marks(

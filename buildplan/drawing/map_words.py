@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from functools import partial, reduce
 
-from buildplan.drawing.map_layout import Strip, TubePlan
+from buildplan.drawing.map_layout import Strip, UnrolledTube
 from buildplan.framework.cells import UNEVEN, CellKind
 from buildplan.framework.model import Brace, Framework
 from buildplan.language.phrases import first_to_last, sentences
@@ -13,7 +13,7 @@ from buildplan.language.voice import Voice
 
 
 def map_words(
-    plan: TubePlan, strips: Sequence[Strip], sheet: int, sheets: int, voice: Voice
+    plan: UnrolledTube, strips: Sequence[Strip], sheet: int, sheets: int, voice: Voice
 ) -> str:
     """What a sheet shows: the long chains, and what each brace ties."""
     framework = plan.framework
@@ -51,7 +51,7 @@ def chains_words(framework: Framework, voice: Voice) -> str:
     )
 
 
-def brace_words(plan: TubePlan, section: int, voice: Voice) -> str:
+def brace_words(plan: UnrolledTube, section: int, voice: Voice) -> str:
     """What the brace at a section ties, and which joints are skipped after it."""
     framework = plan.framework
     brace = framework.braces[section]

@@ -10,8 +10,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 Point = tuple[float, float]
+Box = tuple[float, float, float, float]  # left, foot, right, top
 # What a program may read of a mark or a picture: names and values, as SVG's data- attributes.
-Data = tuple[tuple[str, str], ...]
+MarkData = tuple[tuple[str, str], ...]
 
 
 @dataclass(frozen=True)
@@ -64,7 +65,7 @@ class Label:
     anchor: str = "middle"
     bold: bool = False
     halo: str | None = None
-    data: Data = ()
+    data: MarkData = ()
 
 
 @dataclass(frozen=True)
@@ -117,8 +118,8 @@ class Inset:
     at: Point
 
 
-Path = Polyline | Curve | Circle
-Mark = Path | Label | Stamp | Inset
+PathMark = Polyline | Curve | Circle
+Mark = PathMark | Label | Stamp | Inset
 
 
 @dataclass(frozen=True)
@@ -130,4 +131,4 @@ class Picture:
     height: float
     marks: tuple[Mark, ...]
     alt: str
-    data: Data = ()
+    data: MarkData = ()

@@ -10,12 +10,10 @@ from __future__ import annotations
 from functools import lru_cache
 
 import numpy as np
-import numpy.typing as npt
 
+from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.curves import smooth
 from buildplan.drawing.marks import Curve, Ink
-
-FloatArray = npt.NDArray[np.float64]
 
 # Drawn proportions of a sized link, in body diameters (from memory, for looks only).
 NECK_RADIUS = 0.045

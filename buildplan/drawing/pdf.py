@@ -22,7 +22,7 @@ from buildplan.drawing.marks import (
     Inset,
     Label,
     Look,
-    Path,
+    PathMark,
     Picture,
     Point,
     Polyline,
@@ -70,7 +70,7 @@ def _paint(ink: Ink) -> str:
     return "f" if ink.stroke is None else "B"
 
 
-def _path(mark: Path) -> str:
+def _path(mark: PathMark) -> str:
     if isinstance(mark, Circle):
         return _path(ellipse(mark.centre, mark.radius, mark.radius, 0.0, mark.ink))
     if isinstance(mark, Polyline):
@@ -83,7 +83,7 @@ def _path(mark: Path) -> str:
     return " ".join(lines)
 
 
-def path_operators(mark: Path) -> str:
+def path_operators(mark: PathMark) -> str:
     """The content-stream operators that draw one path."""
     return f"{_set_ink(mark.ink)} {_path(mark)} {_paint(mark.ink)}"
 

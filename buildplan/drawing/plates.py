@@ -5,13 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 import numpy as np
-import numpy.typing as npt
 
+from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.fonts import text_width
-from buildplan.drawing.labels import DARK, Box
-from buildplan.drawing.marks import Ink, Inset, Label, Picture, Polyline
-
-FloatArray = npt.NDArray[np.float64]
+from buildplan.drawing.labels import DARK
+from buildplan.drawing.marks import Box, Ink, Inset, Label, Picture, Polyline
 
 TITLE_SIZE = 8.0
 PAD = 3.0

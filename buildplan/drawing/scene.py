@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 import numpy as np
-import numpy.typing as npt
 
+from buildplan.drawing.arrays import FloatArray, IntArray
 from buildplan.drawing.bodies import Bodies, Scene, finished, link_length_m
-from buildplan.drawing.camera import Camera, View, fit
+from buildplan.drawing.camera import Camera, PaperView, fit
 from buildplan.drawing.far_lines import THREAD_BELOW_PT, thread_marks
 from buildplan.drawing.framing import MARGIN_PT, floor_points, view_of
 from buildplan.drawing.ground import ground_shadow
@@ -26,8 +26,6 @@ from buildplan.shape.model import Shape
 
 __all__ = ["Scene", "body_marks", "finished", "finished_picture", "finished_words", "step_picture"]
 
-FloatArray = npt.NDArray[np.float64]
-IntArray = npt.NDArray[np.int_]
 
 # Outline widths on paper, in points.
 NEW_LINE_PT = 0.85
@@ -99,7 +97,9 @@ def step_picture(
     return Picture(width, height, tuple(marks), alt, (("picture", "whole piece"),))
 
 
-def place_ring(scene: Scene, view: View, joints: Sequence[str], size: tuple[float, float]) -> Mark:
+def place_ring(
+    scene: Scene, view: PaperView, joints: Sequence[str], size: tuple[float, float]
+) -> Mark:
     """A circle round some joints and the balloons that meet there, moved and made smaller as far
     as it takes to stay within a picture of this size."""
     places, _ = view.place(np.array([scene.shape.at[joint] for joint in joints]))
@@ -121,7 +121,7 @@ def frame_line(width: float, height: float) -> Mark:
 
 
 def _named(
-    scene: Scene, view: View, size: tuple[float, float], names: Sequence[str], type_pt: float
+    scene: Scene, view: PaperView, size: tuple[float, float], names: Sequence[str], type_pt: float
 ) -> list[Mark]:
     """Joints' dots, and tags with their labels."""
     joints = list(dict.fromkeys(names))
@@ -141,7 +141,7 @@ def depth_tones(bodies: Bodies, depth: FloatArray, link_m: float) -> IntArray:
 
 def body_marks(
     scene: Scene,
-    view: View,
+    view: PaperView,
     width: float,
     height: float,
 ) -> list[Mark]:
@@ -172,7 +172,7 @@ def body_marks(
 class Stamper:
     """Stamps of the bodies of one picture, by row."""
 
-    def __init__(self, scene: Scene, view: View, bodies: Bodies) -> None:
+    def __init__(self, scene: Scene, view: PaperView, bodies: Bodies) -> None:
         self._framework = scene.framework
         self._patterns = scene.patterns
         self._finishes = scene.finishes

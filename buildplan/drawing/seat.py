@@ -11,13 +11,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 import numpy as np
-import numpy.typing as npt
 
+from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.camera import CAMERAS, Camera, Vector
 from buildplan.framework.model import Brace, Framework
 from buildplan.shape.model import Shape
-
-FloatArray = npt.NDArray[np.float64]
 
 # At the open end of a tube: so far round from straight outside, and so far above the floor.
 ROUND_DEG, ABOVE_DEG = 62.0, 25.0

@@ -9,13 +9,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 import numpy as np
-import numpy.typing as npt
 
+from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.colours import luminance, mix, shade
 from buildplan.drawing.curves import ellipse, smooth
-from buildplan.drawing.marks import Curve, Ink, Path
-
-FloatArray = npt.NDArray[np.float64]
+from buildplan.drawing.marks import Curve, Ink, PathMark
 
 _LIGHT = np.array([-0.46, 0.56, 0.69]) / np.linalg.norm([-0.46, 0.56, 0.69])
 _TURN = float(np.arctan2(_LIGHT[1], _LIGHT[0]))
@@ -109,10 +107,10 @@ def lit(level: float, radius: float, fill: str) -> Curve:
     return ellipse(centre, wide * float(np.sqrt(1 - flat**2)), wide, turn, Ink(fill=fill))
 
 
-def _glow(fill: tuple[str, ...], radius: float) -> list[Path]:
+def _glow(fill: tuple[str, ...], radius: float) -> list[PathMark]:
     """Light that comes through the rubber on the side away from the lamp."""
     turn = float(np.arctan2(-_LIGHT[1], -_LIGHT[0]))
-    marks: list[Path] = []
+    marks: list[PathMark] = []
     for i, colour in enumerate(fill):
         out = radius * (0.60 + 0.03 * i)
         centre = (out * float(np.cos(turn)), out * float(np.sin(turn)))
@@ -141,13 +139,13 @@ def dark_line(colour: str) -> str:
     return mix(shade(colour, -0.72), "#1A1A1A", 0.55)
 
 
-def body_tones(colour: str, finish: str) -> tuple[Path, ...]:
+def body_tones(colour: str, finish: str) -> tuple[PathMark, ...]:
     """A body in full colour, from shadow to highlight."""
     how = FINISHES[finish]
     colour = thinned(colour, finish)
     ramp = np.array(how.dark_ramp if luminance(colour) < 0.5 else how.light_ramp)
     amounts = [round(float(a), 3) for a in np.interp(_LEVELS, ramp[:, 0], ramp[:, 1])]
-    marks: list[Path] = []
+    marks: list[PathMark] = []
     for i, (level, amount) in enumerate(zip(_LEVELS, amounts, strict=True)):
         marks.append(lit(level, _RADIUS, shade(colour, amount)))
         if i == 1 and how.glow:
@@ -162,7 +160,7 @@ def body_tones(colour: str, finish: str) -> tuple[Path, ...]:
     return tuple(marks)
 
 
-def done_tones(colour: str) -> tuple[Path, ...]:
+def done_tones(colour: str) -> tuple[PathMark, ...]:
     """A body that stands already: nearly flat."""
     pale = paled(colour)
     return (

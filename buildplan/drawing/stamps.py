@@ -11,7 +11,7 @@ import numpy.typing as npt
 from buildplan.drawing.marks import Look, Mark, Point, Stamp
 from buildplan.drawing.outlines import body_length, quantised_aspect, shows_end
 
-Place = Point | npt.NDArray[np.float64]
+PaperPoint = Point | npt.NDArray[np.float64]
 
 # Existing bodies smaller than this on paper get no light and shade: it would not be seen.
 SHADED_FROM_PT = 3.5
@@ -19,8 +19,8 @@ SHADED_FROM_PT = 3.5
 
 def link_stamps(
     look: Look,
-    far: Place,
-    near: Place,
+    far: PaperPoint,
+    near: PaperPoint,
     true_length: float,
     diameter: float,
     length: float,
@@ -56,7 +56,7 @@ def link_stamps(
 
 
 def round_stamps(
-    look: Look, joint: Place, centre: Place, diameter: float, pattern: int = 0
+    look: Look, joint: PaperPoint, centre: PaperPoint, diameter: float, pattern: int = 0
 ) -> list[Mark]:
     """The stamps of one round, its knot towards the joint."""
     d, x, y = diameter, float(centre[0]), float(centre[1])

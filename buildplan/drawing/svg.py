@@ -8,12 +8,12 @@ from xml.sax.saxutils import escape, quoteattr
 from buildplan.drawing.fonts import FAMILY
 from buildplan.drawing.marks import (
     Circle,
-    Data,
     Ink,
     Inset,
     Label,
     Look,
     Mark,
+    MarkData,
     Picture,
     Point,
     Polyline,
@@ -40,7 +40,7 @@ def _ink(ink: Ink) -> str:
     return " ".join(parts)
 
 
-def _data(data: Data) -> str:
+def _data(data: MarkData) -> str:
     return "".join(f" data-{name}={quoteattr(value)}" for name, value in data)
 
 

@@ -13,7 +13,7 @@ import numpy as np
 
 from buildplan.drawing.colours import contrast, mix
 from buildplan.drawing.curves import ellipse, round_point
-from buildplan.drawing.marks import Circle, Ink, Look, Path, Polyline
+from buildplan.drawing.marks import Circle, Ink, Look, PathMark, Polyline
 from buildplan.drawing.outlines import link_curve, shows_end
 from buildplan.drawing.shading import (
     body_tones,
@@ -38,7 +38,7 @@ def quantised_line(width: float) -> float:
     return min(LINE_STEPS, key=lambda step: abs(log(step / width)))
 
 
-def _body(look: Look) -> tuple[Path, ...]:
+def _body(look: Look) -> tuple[PathMark, ...]:
     colour = dimmed(look.colour, look.tone)
     if look.state == "far":
         return ()
@@ -56,12 +56,12 @@ def _fill_and_line(look: Look) -> tuple[str | None, str]:
     return rim_tone(colour, look.finish), dark_line(colour)
 
 
-def _knot(x: float, out: float, kind: str, ink: Ink) -> list[Path]:
+def _knot(x: float, out: float, kind: str, ink: Ink) -> list[PathMark]:
     """The tied end at (x, 0); `out` is +1 or -1, away from the body.
 
     A neck ends in its rolled rim, wider than the neck and hollow; a tail in a plain nub.
     """
-    marks: list[Path] = []
+    marks: list[PathMark] = []
     if kind == "neck":
         marks.append(ellipse((x + 0.085 * out, 0.0), 0.024, 0.082, 0.0, ink))
         marks.append(ellipse((x + 0.055 * out, 0.0), 0.045, 0.05, 0.0, ink))
@@ -75,10 +75,10 @@ def _other(near: str) -> str:
     return {"neck": "tail", "tail": "neck"}.get(near, "")
 
 
-def _link(look: Look) -> tuple[Path, ...]:
+def _link(look: Look) -> tuple[PathMark, ...]:
     fill, line = _fill_and_line(look)
     ink = Ink(fill=fill, stroke=line, width=look.line)
-    marks: list[Path] = []
+    marks: list[PathMark] = []
     if look.state != "outline":
         marks += _knot(-look.aspect / 2, -1, _other(look.near), ink)
         if not shows_end(look.length, look.aspect):
@@ -87,11 +87,11 @@ def _link(look: Look) -> tuple[Path, ...]:
     return tuple(marks)
 
 
-def _end(look: Look) -> tuple[Path, ...]:
+def _end(look: Look) -> tuple[PathMark, ...]:
     """The near end seen over the body: a pucker where the neck draws in, then the knot."""
     fill, line = _fill_and_line(look)
     fine = Ink(stroke=line, width=round(look.line * 0.55, 4))
-    marks: list[Path] = []
+    marks: list[PathMark] = []
     if look.state != "outline":
         for k in range(7):
             angle = 2 * np.pi * k / 7 + 0.3
@@ -106,21 +106,21 @@ def _end(look: Look) -> tuple[Path, ...]:
     return tuple(marks)
 
 
-def _round(look: Look) -> tuple[Path, ...]:
+def _round(look: Look) -> tuple[PathMark, ...]:
     fill, line = _fill_and_line(look)
     ink = Ink(fill=fill, stroke=line, width=look.line)
     knot = ellipse((0.53, 0.0), 0.055, 0.075, 0.0, ink)
     return (knot, Circle((0.0, 0.0), 0.5, ink))
 
 
-def _pattern(look: Look) -> tuple[Path, ...]:
+def _pattern(look: Look) -> tuple[PathMark, ...]:
     black, white = (contrast(look.colour, end) for end in ("#000000", "#FFFFFF"))
     tone = mix(look.colour, "#000000" if black > white else "#FFFFFF", 0.7)
     line = Ink(stroke=tone, width=0.05)
     solid = Ink(fill=tone)
     third = 0.13 * float(np.sqrt(3)) / 2
     # nothing round in the middle: it would look like an eye
-    signs: dict[int, tuple[Path, ...]] = {
+    signs: dict[int, tuple[PathMark, ...]] = {
         1: (Polyline(((-0.1, -0.1), (0.1, 0.1)), line),),
         2: (Polyline(((0.0, 0.13), (-third, -0.065), (third, -0.065)), solid, closed=True),),
         3: (
@@ -138,7 +138,7 @@ def _pattern(look: Look) -> tuple[Path, ...]:
 
 
 @lru_cache(maxsize=4096)
-def look_marks(look: Look) -> tuple[Path, ...]:
+def look_marks(look: Look) -> tuple[PathMark, ...]:
     """The marks of a look, back to front, in units of the body's diameter."""
     forms = {"link": _link, "end": _end, "round": _round, "body": _body, "pattern": _pattern}
     return forms[look.form](look)

@@ -12,11 +12,9 @@ from functools import lru_cache
 import numpy as np
 import numpy.typing as npt
 
+from buildplan.drawing.arrays import BoolArray, FloatArray
 from buildplan.drawing.bodies import Bodies, Scene
 from buildplan.drawing.camera import Camera, project
-
-FloatArray = npt.NDArray[np.float64]
-BoolArray = npt.NDArray[np.bool_]
 
 # A body that covers less than this share of a new body's disc is left opaque.
 SLIGHT_COVER = 0.06

@@ -13,11 +13,11 @@ from buildplan.drawing.line_art import between, smooth
 from buildplan.drawing.marks import (
     Circle,
     Curve,
-    Data,
     Ink,
     Inset,
     Label,
     Mark,
+    MarkData,
     Picture,
     Point,
     Polyline,
@@ -33,7 +33,7 @@ KNOT_PT, HAND_PT = 9.0, 13.0
 
 
 @dataclass(frozen=True)
-class Row:
+class TiedRow:
     """The joints at which one short chain is tied, in the order of the work; closed, its end
     is tied to its start."""
 
@@ -47,7 +47,7 @@ class Row:
         return tuple(zip(self.joints, ends, strict=False))
 
 
-def way_marks(rows: Sequence[Row], spots: Mapping[str, Point]) -> list[Mark]:
+def way_marks(rows: Sequence[TiedRow], spots: Mapping[str, Point]) -> list[Mark]:
     """An arrow along every balloon of the rows, inside them, and a ring where each begins."""
     marks: list[Mark] = []
     for row in rows:
@@ -115,7 +115,7 @@ def twist(joint: str, spot: Point, radius: float) -> Inset:
         )
         for angle in range(200, -66, -19)
     ]
-    data: Data = (("lock", joint),)
+    data: MarkData = (("lock", joint),)
     return Inset(
         Picture(size, size, tuple(pointed(points, DARK, 1.1, TWIST_HEAD_PT)), "", data),
         (spot[0] - middle, spot[1] - middle),
@@ -133,7 +133,7 @@ def hand_below(joint: str, spot: Point) -> Inset:
     shape = smooth(
         [(x * u, y * u) for x, y in outline], Ink(fill="#FFFFFF", stroke=DARK, width=0.9)
     )
-    data: Data = (("hand", "from below"), ("at", joint))
+    data: MarkData = (("hand", "from below"), ("at", joint))
     return Inset(Picture(wide, high, (shape,), "", data), (spot[0] - wide / 2, spot[1] - high - 3))
 
 
@@ -141,7 +141,7 @@ def knot_sign(joint: str, closes: bool) -> Picture:
     """The sign of the knot that ends a row: a loop with its two ends crossed."""
     r, half = KNOT_PT / 2, 0.5
     loop: list[Point] = [(1.6, 1.6), (6.4, 5.2), (5.6, 7.8), (3.4, 7.8), (2.6, 5.2), (7.4, 1.6)]
-    data: Data = (("knot", "closing" if closes else "end"), ("at", joint))
+    data: MarkData = (("knot", "closing" if closes else "end"), ("at", joint))
     return Picture(
         KNOT_PT,
         KNOT_PT,
@@ -168,7 +168,7 @@ class Order:
         return wide + (KNOT_PT + 1.5 if joint in self.knot else 0.0)
 
 
-def order_of(rows: Sequence[Row], numbered: Mapping[str, int] | None = None) -> Order:
+def order_of(rows: Sequence[TiedRow], numbered: Mapping[str, int] | None = None) -> Order:
     """The order of the joints of rows that are tied one after the other; a joint that comes
     again, or is `numbered`, keeps the place that it has."""
     place: dict[str, int] = dict(numbered or {})
@@ -192,7 +192,7 @@ def ordered_tags(tags: Sequence[Tag], order: Order) -> list[Mark]:
     for tag in tags:
         left, low, right, high = tag.box
         place = order.place.get(tag.text)
-        data: Data = (("joint", tag.text),)
+        data: MarkData = (("joint", tag.text),)
         marks.append(rounded_box(tag.box, 2.6, Ink(fill=PAPER, stroke=DARK, width=0.6)))
         if place is not None:
             data = (*data, ("order", str(place)))

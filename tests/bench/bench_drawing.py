@@ -41,8 +41,7 @@ from buildplan.document.paper import PAPERS
 from buildplan.drawing.bodies import Scene
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.fonts import REGULAR, register_fonts
-from buildplan.drawing.marks import Circle, Curve, Ink, Picture, Polyline, Stamp
-from buildplan.drawing.marks import Path as PathMark
+from buildplan.drawing.marks import Circle, Curve, Ink, PathMark, Picture, Polyline, Stamp
 from buildplan.drawing.pdf import draw_picture
 from buildplan.drawing.scene import step_picture
 from buildplan.drawing.symbols import look_marks

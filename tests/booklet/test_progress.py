@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 import shipped
 
-from buildplan.booklet.common.progress import Progress
+from buildplan.booklet.common.progress import BuildProgress
 from buildplan.sequence.model import Kind, Step
 
 
@@ -17,7 +17,7 @@ def brought(steps: list[Step]) -> tuple[set[str], set[str]]:
 @pytest.mark.parametrize("name", shipped.SHIPPED)
 def test_the_piece_grows_as_the_steps_say(name: str) -> None:
     book = shipped.book_of(name)
-    progress = Progress(book)
+    progress = BuildProgress(book)
     for step in book.steps:
         scene = progress.whole(step)
         links, locks = brought([step])
@@ -34,7 +34,7 @@ def test_a_turn_shows_what_it_brings_and_what_stands_then(name: str) -> None:
     """Each brace is locked before the next is tied: in a turn of a brace step its own locks are
     new, and those of the turn before it are on. Nothing that comes later is there."""
     book = shipped.book_of(name)
-    progress = Progress(book)
+    progress = BuildProgress(book)
     later = set(book.framework.link)
     for step in book.steps:
         for number, turn in enumerate(step.turns):
@@ -58,7 +58,7 @@ def test_a_turn_shows_what_it_brings_and_what_stands_then(name: str) -> None:
 def test_chains_that_go_on_unbraced_are_stubs(name: str) -> None:
     """A chain's balloon is drawn where it lies once both its joints are held; with one it hangs."""
     book = shipped.book_of(name)
-    progress = Progress(book)
+    progress = BuildProgress(book)
     chains = {link for long in book.framework.chains for link in long.chain.links}
     held: set[str] = set()
     for step in (s for s in book.steps if s.kind is Kind.BRACE):

@@ -11,7 +11,7 @@ from reportlab.platypus import Flowable
 
 from buildplan.document.blocks import Items, Shown, Words, heading, together
 from buildplan.document.layout import Columns, Filled
-from buildplan.document.links import ContentsLine, Place
+from buildplan.document.links import Anchor, ContentsLine
 from buildplan.document.paper import PAPERS
 from buildplan.document.printing import Document, Section, print_document
 from buildplan.document.tables import Grid
@@ -106,7 +106,7 @@ def test_page_numbers_are_those_of_the_pages() -> None:
     places = [
         block
         for n in range(70)
-        for block in (Place(f"place {n}"), Words(f"here is {n}. {WORDS * 3}"))
+        for block in (Anchor(f"place {n}"), Words(f"here is {n}. {WORDS * 3}"))
     ]
     pages = pages_of(*lines, *places)
     contents = " ".join(pages[:3])

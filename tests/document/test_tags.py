@@ -10,7 +10,7 @@ import pikepdf
 import pypdfium2
 import pytest
 
-from buildplan.document.blocks import Row, Shown, Words
+from buildplan.document.blocks import PictureRow, Shown, Words
 from buildplan.document.layout import Boxed, Columns, Filled
 from buildplan.document.paper import PAPERS, Paper, large_print
 from buildplan.document.printing import Document, Section, print_document
@@ -49,7 +49,7 @@ def test_a_figures_box_is_where_its_ink_is(paper: Paper, place: str) -> None:
     blocks = {
         "alone": Shown(picture, 1.3),
         "columns": Columns([[Words("left")], [Words("above"), Shown(picture)]]),
-        "row": Row([picture]),
+        "row": PictureRow([picture]),
         "boxed": Boxed([Words("within"), Shown(picture)], line=None),
         "filled": Filled([Words("above")], lambda w, h: red(w, h, "red"), [Words("below")]),
         "table": Grid(("", "b"), [("a", "b")], (1, 1), pictures={1: picture}),

@@ -32,7 +32,7 @@ from buildplan.drawing.pdf import draw_picture, form_name, picture_pdf
 from buildplan.drawing.png import picture_png
 from buildplan.drawing.scene import finished_picture, step_picture
 from buildplan.drawing.svg import picture_svg
-from buildplan.drawing.way_round import Row
+from buildplan.drawing.way_round import TiedRow
 
 SVG = "{http://www.w3.org/2000/svg}"
 
@@ -40,7 +40,7 @@ SVG = "{http://www.w3.org/2000/svg}"
 def sample() -> Picture:
     scene = brace_scene()
     section = scene.framework.braces[1].section
-    row = Row(section, closed=True)
+    row = TiedRow(section, closed=True)
     panel = Panel(scene, CAMERAS["corner"], section, (row,), frozenset(section[2:]))
     return close_up(panel, 240, 200, alt="A & <B>", data=(("turn", "Brace <2>"),))
 

@@ -14,7 +14,7 @@ from hypothesis import strategies as st
 from buildplan.drawing.colours import contrast
 from buildplan.drawing.joint_map import joint_map
 from buildplan.drawing.line_art import INK, PAPER, SOFT
-from buildplan.drawing.map_layout import TubePlan
+from buildplan.drawing.map_layout import UnrolledTube
 from buildplan.drawing.map_style import JOINT_FILL, LOCK_RADIUS, REPEAT_FILL
 from buildplan.drawing.marks import Circle, Curve, Label, Picture, Point, Polyline
 from buildplan.framework.counts import multigraph
@@ -111,7 +111,7 @@ def test_brace_numbers_and_locks_are_there_once(name: str) -> None:
 
 def test_star_skips_ten_twins_and_is_cut_where_it_repeats() -> None:
     framework = star()
-    plan = TubePlan(framework)
+    plan = UnrolledTube(framework)
     strips = plan.strips(12)
     assert [(s.first, s.last) for s in strips] == [(0, 8), (8, 16), (16, 24), (24, 32), (32, 40)]
     open_discs = [

@@ -7,12 +7,12 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from buildplan.booklet.common.book import Book
-from buildplan.booklet.common.progress import Progress
+from buildplan.booklet.common.progress import BuildProgress
 from buildplan.drawing.camera import Camera, angle_between_deg
 from buildplan.drawing.cell_layout import newest_brace
 from buildplan.drawing.closeup import Panel
 from buildplan.drawing.seat import open_end_seat, seat_before
-from buildplan.drawing.way_round import Row
+from buildplan.drawing.way_round import TiedRow
 from buildplan.framework.chain_roles import Layer
 from buildplan.framework.model import Brace
 from buildplan.instructions.model import TurnWords
@@ -41,7 +41,7 @@ class Views:
     """What the pictures of all steps show: the piece as it grows, and the close-ups of steps
     on the piece, by step number."""
 
-    progress: Progress
+    progress: BuildProgress
     closeups: Mapping[int, tuple[CloseUp, ...]]
 
     def of(self, step: Step) -> tuple[CloseUp, ...]:
@@ -51,7 +51,7 @@ class Views:
 
 def plan_views(book: Book) -> Views:
     """Close-ups for every step on the piece, each from the seat of its kind of work."""
-    progress = Progress(book)
+    progress = BuildProgress(book)
     return Views(
         progress,
         {
@@ -73,7 +73,7 @@ def _ties(turn: Turn) -> bool:
     return any(operation.kind in ON_THE_PIECE for operation in turn.operations)
 
 
-def _closeups(book: Book, progress: Progress, step: Step) -> Iterator[CloseUp]:
+def _closeups(book: Book, progress: BuildProgress, step: Step) -> Iterator[CloseUp]:
     if step.kind is Kind.JOIN:
         coming = [number for number, turn in enumerate(step.turns) if not _ties(turn)]
         tying = [number for number, turn in enumerate(step.turns) if _ties(turn)]
@@ -89,7 +89,7 @@ def _closeups(book: Book, progress: Progress, step: Step) -> Iterator[CloseUp]:
                 scene,
                 seat_before(book.framework, book.shape, joints),
                 joints,
-                tuple(Row((joint,), False) for joint in joints),
+                tuple(TiedRow((joint,), False) for joint in joints),
                 numbered={
                     joint: tying.index(number) + 1
                     for number, turn in zip(numbers, turns, strict=True)
@@ -103,14 +103,16 @@ def _closeups(book: Book, progress: Progress, step: Step) -> Iterator[CloseUp]:
         yield CloseUp(turn_said.name, _words([turn_said]), _tied(book, progress, step, number))
 
 
-def _tied(book: Book, progress: Progress, step: Step, number: int) -> Panel:
+def _tied(book: Book, progress: BuildProgress, step: Step, number: int) -> Panel:
     """The panel of a turn that ties a brace or a single, with its locks."""
     turn, framework = step.turns[number], book.framework
     brace = next((brace_of(book, op) for op in turn.operations if op.kind is Kind.BRACE), None)
     joints = _joints([turn])
     scene = progress.at_turns(step, [number], joints)
     if brace is None:
-        singles = tuple(Row(op.joints, False) for op in turn.operations if op.kind is Kind.SINGLE)
+        singles = tuple(
+            TiedRow(op.joints, False) for op in turn.operations if op.kind is Kind.SINGLE
+        )
         return Panel(
             scene,
             seat_before(book.framework, book.shape, joints),
@@ -119,8 +121,8 @@ def _tied(book: Book, progress: Progress, step: Step, number: int) -> Panel:
             _below(book, joints),
         )
     rows = (
-        *(Row(chain.joints, chain.closed) for chain in brace.chains),
-        *(Row(op.joints, False) for op in turn.operations if op.kind is Kind.SINGLE),
+        *(TiedRow(chain.joints, chain.closed) for chain in brace.chains),
+        *(TiedRow(op.joints, False) for op in turn.operations if op.kind is Kind.SINGLE),
     )
     skipped = tuple(
         joint

@@ -18,7 +18,7 @@ from buildplan.framework.model import Brace
 
 
 @dataclass(frozen=True)
-class Figures:
+class PictureFigures:
     """Of all close-ups of a booklet: how many there are, how often the turn of a brace's joints
     flips between clockwise and anticlockwise from one picture to the next, how many pictures of
     braces have a joint of some chain in another quarter than the others, the least share of a new
@@ -31,7 +31,7 @@ class Figures:
     crossing: int
 
 
-def figures(book: Book, views: Views) -> Figures:
+def figures(book: Book, views: Views) -> PictureFigures:
     """The figures of a booklet's close-ups."""
     every = [closeup for each in views.closeups.values() for closeup in each]
     seen: list[Uncovered] = [uncovered(closeup.panel) for closeup in every]
@@ -44,7 +44,7 @@ def figures(book: Book, views: Views) -> Figures:
     ]
     turns = [(_part(book, brace), turn(closeup, brace.section)) for brace, closeup in braces]
     flips = sum(one[0] == other[0] and one[1] != other[1] for one, other in pairwise(turns))
-    return Figures(
+    return PictureFigures(
         closeups=len(every),
         flips=flips,
         moved=sum(

@@ -21,7 +21,7 @@ from buildplan.booklet.common.map_sheets import (
 from buildplan.design.measures import size_words
 from buildplan.document.blocks import Shown, Stack, Words
 from buildplan.document.layout import Columns, Filled
-from buildplan.document.links import Link, Place, Spots
+from buildplan.document.links import Anchor, PageLink, Spots
 from buildplan.document.printing import Section
 from buildplan.document.text import SMALL, plain, underlined
 from buildplan.drawing.camera import CAMERAS
@@ -103,7 +103,7 @@ def _map_sheet(book: Book, sheets: MapSheets, number: int) -> Section:
     )
     shown = Shown(sheets.pictures[number])
     words = [] if number else [Words(how_to_read(book), after=6)]
-    blocks: list[Flowable] = [Place(map_place(number)), *words, shown]
+    blocks: list[Flowable] = [Anchor(map_place(number)), *words, shown]
     steps = sheets.steps_on(book, number)
     if steps:
         columns = [
@@ -118,7 +118,7 @@ def _map_sheet(book: Book, sheets: MapSheets, number: int) -> Section:
     return Section(title, blocks, running=voice.say("Joint map"), listed=not number, titled=True)
 
 
-def _found_at(book: Book, shown: Shown, step: Step) -> Link:
+def _found_at(book: Book, shown: Shown, step: Step) -> PageLink:
     """Where a step of a sheet is found; the numbers of its braces on the map lead there too."""
     voice = book.voice
 
@@ -135,4 +135,4 @@ def _found_at(book: Book, shown: Shown, step: Step) -> Link:
         )
 
     spots = Spots(shown, brace_flags(book, shown.picture, step))
-    return Link(step_place(step), markup, words, within=("LI", "LBody"), spots=spots)
+    return PageLink(step_place(step), markup, words, within=("LI", "LBody"), spots=spots)

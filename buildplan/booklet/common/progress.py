@@ -21,14 +21,14 @@ _NEVER = 1_000_000_000
 
 
 @dataclass(frozen=True)
-class Moment:
+class Arrival:
     """When a part comes into the piece: in which step, and at which turn of the whole work."""
 
     step: int
     turn: int
 
 
-class Progress:
+class BuildProgress:
     """When each link balloon and each lock comes into a piece."""
 
     def __init__(self, book: Book) -> None:
@@ -40,12 +40,12 @@ class Progress:
             self._ended.setdefault(f"brace {newest_brace(book.framework, cell).number}", []).append(
                 cell
             )
-        self._links: dict[str, Moment] = {}
-        self._locks: dict[str, Moment] = {}
+        self._links: dict[str, Arrival] = {}
+        self._locks: dict[str, Arrival] = {}
         self._held: dict[str, int] = {}
         self._turn_of: dict[tuple[int, int], int] = {}
         for count, (step, number, turn) in enumerate(_in_order(book.steps)):
-            moment = Moment(step.number, count)
+            moment = Arrival(step.number, count)
             self._turn_of[step.number, number] = count
             for operation in turn.operations:
                 if operation.kind in HOLDING:

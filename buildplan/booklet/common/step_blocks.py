@@ -13,15 +13,15 @@ from buildplan.booklet.common.closeups import Views
 from buildplan.booklet.common.map_sheets import MapSheets, map_place, step_place
 from buildplan.booklet.common.step_moves import how_to, new_moves
 from buildplan.booklet.common.step_pictures import (
-    Placed,
+    PlacedPicture,
     StepPictures,
     shown_in,
     step_panels,
     step_pictures,
 )
-from buildplan.document.blocks import Items, Row, Rule, Shown, Stack, Words
+from buildplan.document.blocks import Items, PictureRow, Rule, Shown, Stack, Words
 from buildplan.document.layout import Columns
-from buildplan.document.links import Link, Place
+from buildplan.document.links import Anchor, PageLink
 from buildplan.document.text import BODY, HEADING, plain, strong, underlined
 from buildplan.drawing.marks import Picture
 from buildplan.sequence.model import Stage, Step
@@ -46,7 +46,7 @@ def step_block(
 ) -> Stack:
     """A step, and what comes `before` it, on one page if a page has room for them."""
     progress = (step.number, len(book.steps))
-    place = Place(step_place(step), f"{step.number} {book.told(step).title}", progress)
+    place = Anchor(step_place(step), f"{step.number} {book.told(step).title}", progress)
     if built_alike(book, step):
         body = _as_before
     else:
@@ -135,7 +135,7 @@ def _beside_the_piece(book: Book, views: Views, step: Step) -> list[Flowable]:
     pictures = _pictures(book, views, step)
     words: list[Flowable] = [Words(markup, style) for style, markup in paragraphs(book, step)]
     checks = Items(ticks(book, step), ticked=True, gap=ROW_GAP)
-    rows = [Row([at.picture for at in row]) for row in _rows(pictures)]
+    rows = [PictureRow([at.picture for at in row]) for row in _rows(pictures)]
     measure, placed = book.paper.measure, pictures.placed
     if len(placed) == 1 and placed[0].picture.width < measure / 2:
         wide = placed[0].picture.width
@@ -151,7 +151,7 @@ def _pictures(book: Book, views: Views, step: Step) -> StepPictures:
     return step_pictures(book, step, views, moves, book.paper.measure, MOST_HEIGHT)
 
 
-def _rows(pictures: StepPictures) -> list[list[Placed]]:
+def _rows(pictures: StepPictures) -> list[list[PlacedPicture]]:
     return [list(row) for _, row in groupby(pictures.placed, key=lambda at: at.y)]
 
 
@@ -167,7 +167,7 @@ def _title(book: Book, sheets: MapSheets, step: Step) -> Flowable:
     return block
 
 
-def _map_link(book: Book, sheet: int, step: Step) -> Link:
+def _map_link(book: Book, sheet: int, step: Step) -> PageLink:
     voice = book.voice
 
     def markup(page: int) -> str:
@@ -178,7 +178,7 @@ def _map_link(book: Book, sheet: int, step: Step) -> Link:
             "From step {number} to the joint map, page {page}", number=step.number, page=page
         )
 
-    return Link(map_place(sheet), markup, words)
+    return PageLink(map_place(sheet), markup, words)
 
 
 def paragraphs(book: Book, step: Step) -> list[tuple[ParagraphStyle, str]]:

@@ -8,7 +8,7 @@ from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import plan_views
 from buildplan.booklet.common.step_blocks import MOST_HEIGHT
 from buildplan.booklet.common.step_moves import first_moves
-from buildplan.booklet.common.step_pictures import Placed, step_pictures
+from buildplan.booklet.common.step_pictures import PlacedPicture, step_pictures
 from buildplan.drawing.marks import Inset, Picture
 
 MARGIN = 8.0
@@ -25,7 +25,7 @@ def step_drawings(book: Book) -> Mapping[int, Picture]:
     return drawn
 
 
-def _together(placed: tuple[Placed, ...], height: float) -> Picture:
+def _together(placed: tuple[PlacedPicture, ...], height: float) -> Picture:
     """Pictures in their places, in one that is as wide as they are, with a margin round it."""
     insets = tuple(
         Inset(at.picture, (MARGIN + at.x, MARGIN + height - at.y - at.picture.height))

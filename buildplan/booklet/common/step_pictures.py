@@ -33,7 +33,7 @@ LOOKED_OVER, WIDEST_LOOKED_OVER = 172.0, 226.0
 
 
 @dataclass(frozen=True)
-class Placed:
+class PlacedPicture:
     """A picture, its upper left corner `x` from the left and `y` down from the top."""
 
     picture: Picture
@@ -45,7 +45,7 @@ class Placed:
 class StepPictures:
     """The pictures of a step, in rows across the page, and the height they take together."""
 
-    placed: tuple[Placed, ...]
+    placed: tuple[PlacedPicture, ...]
     height: float
 
 
@@ -140,7 +140,7 @@ def _rows(pictures: Sequence[Picture], width: float) -> StepPictures:
     for picture in pictures:
         if x and x + picture.width > width + 0.01:
             x, y, row = 0.0, y + row + GAP, 0.0
-        placed.append(Placed(picture, x, y))
+        placed.append(PlacedPicture(picture, x, y))
         x, row = x + picture.width + GAP, max(row, picture.height)
     return StepPictures(tuple(placed), y + row)
 
