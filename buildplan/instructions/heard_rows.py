@@ -198,6 +198,11 @@ class Rows:
             return [*self.ways(found["way"]), *self.ways(found["other"])]
         return [tuple(said.split(ALONG))]
 
+    def shared(self, said: str) -> str:
+        """The balloons of other braces that a brace has too, as they are listed; empty without."""
+        found = self._forms["shares"].whole(said)
+        return "" if found is None else found["links"]
+
     def join(self, said: str) -> JoinRow:
         """What is brought together at a joint."""
         locked = self._forms["then locked"].whole(said)

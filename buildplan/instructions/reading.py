@@ -165,6 +165,9 @@ class Reading:
     def _brace(self, head: Operation, row: RowWords) -> Iterator[Edge]:
         """What a row says a brace is: in the colours that it tells, else in those of the text."""
         self._about(row, self.right.voice.whole(head.brace))
+        shared = self.right.shared[head.brace]
+        listed = self.right.voice.listed(shared) if shared else ""
+        must(self.rows.shared(row.said) == listed, "a row says that it shares other balloons")
         colour = self.rows.colour_of(row)
         for way in self.rows.ways(row.said):
             length = len(way) - 1

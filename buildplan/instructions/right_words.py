@@ -53,6 +53,11 @@ class Right:
         """The long chains, by letter."""
         return {long.letter: long for long in self.framework.chains}
 
+    @cached_property
+    def shared(self) -> Mapping[int, Sequence[str]]:
+        """The balloons of other braces that each brace has too, by its number."""
+        return {brace.number: brace.shared for brace in self.framework.braces}
+
     def names(self, links: Iterable[str]) -> list[str]:
         """What balloons are called."""
         return [self.called[self.framework.link[link].balloon] for link in links]

@@ -31,6 +31,7 @@ from buildplan.language.voice import LOCALES, Voice
 from buildplan.sequence.model import Kind
 from buildplan.sequence.steps import plan_steps
 
+FANS = tube(["straight", "fan", "straight"])
 GALLERY = Path(__file__).parent.parent.parent / "designs" / "gallery"
 # chains of every sort: one colour, a few runs over and over, and an order told in sections
 MANY_RUNS = (["long"] * 3 + ["other"] * 2 + ["long", "other"] * 3 + ["long", "other", "other"]) * 3
@@ -48,7 +49,7 @@ PARTS = build_assembly(
     "lock",
 )
 WALL = build_framework(read_design(GALLERY / "story_wall.yaml"))
-PIECES = {"tube": PIECE, "listed": TETRAHEDRON, "parts": PARTS, "wall": WALL}
+PIECES = {"tube": PIECE, "listed": TETRAHEDRON, "parts": PARTS, "wall": WALL, "shared": FANS}
 
 
 def read_back(framework: Framework, language: str = "en", **changed: Any) -> None:
@@ -144,6 +145,7 @@ FAULTS: Sequence[tuple[str, object, str, Callable[..., Any], str]] = (
     # braces, singles, locks
     ("tube", rows, "brace", _in_other_words("B5", "B6"), "other joints than are tied"),
     ("tube", rows, "brace", _in_other_words("A2", "A3"), "other joints than are tied"),
+    ("shared", rows, "brace", _in_other_words("shares ", "shares A1-B1, "), "shares other"),
     ("tube", rows, "at_joints", _in_other_words("B3", "B4"), "a row names other joints"),
     ("tube", rows, "along", _first_wrong, "other joints than are tied"),
     # joins
