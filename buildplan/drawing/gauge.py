@@ -24,7 +24,6 @@ from buildplan.drawing.gauge_forms import (
     MM,
     WALL,
     Gauge,
-    balloon_words,
     gauge_words,
     half_marks,
     hole_marks,
@@ -35,6 +34,7 @@ from buildplan.drawing.gauge_forms import (
 )
 from buildplan.drawing.line_art import INK, SOFT
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Polyline
+from buildplan.evaluation import balloon_words
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import BalloonType, Framework
 from buildplan.language.voice import Voice
@@ -56,7 +56,7 @@ def gauge_template(balloon: BalloonType, units: Units, voice: Voice) -> Picture:
     takes (for a gauge that a page has room for, see `gauge_sheets`)."""
     size = points(balloon.gauge_m) + 2 * WALL
     centre = (size / 2, size / 2)
-    names = (balloon_words(balloon, units, voice),)
+    names = (voice.tell(balloon_words.coloured(balloon, units)),)
     gauge = Gauge(balloon.gauge_m, "hole", names, centre)
     return Picture(
         size, size, tuple(hole_marks(gauge, units, voice)), gauge_words(gauge, units, voice)
@@ -77,7 +77,7 @@ def needed_gauges(framework: Framework, units: Units, voice: Voice) -> list[Need
     sizes: dict[float, list[str]] = {}
     for balloon in used:
         names = sizes.setdefault(round(balloon.gauge_m, 6), [])
-        if (words := balloon_words(balloon, units, voice)) not in names:
+        if (words := voice.tell(balloon_words.coloured(balloon, units))) not in names:
             names.append(words)
     return [NeededGauge(size, tuple(names)) for size, names in sorted(sizes.items(), reverse=True)]
 

@@ -10,7 +10,6 @@ from buildplan.design.measures import METRES_PER_INCH, Units, length_words
 from buildplan.drawing.fonts import text_width, wrapped
 from buildplan.drawing.line_art import INK, PAPER, SOFT, TYPE, WASH, arc
 from buildplan.drawing.marks import Circle, Curve, Ink, Label, Mark, Point, Polyline
-from buildplan.framework.model import BalloonType
 from buildplan.language.messages import Value, mark
 from buildplan.language.voice import Voice
 
@@ -66,12 +65,6 @@ def diameter_words(diameter_m: float, units: Units, voice: Voice) -> str:
 def _short(value: float, voice: Voice, places: int = 2) -> str:
     """A number to so many places, without noughts at its end."""
     return voice.written(f"{value:.{places}f}".rstrip("0").rstrip("."))
-
-
-def balloon_words(balloon: BalloonType, units: Units, voice: Voice) -> str:
-    """`deep blue, 12 in link`."""
-    message = balloon.kind.words.coloured_and_sized
-    return voice.say(message, colour=balloon.label, size=length_words(balloon.nominal_m, units))
 
 
 def tape_words(gauge: Gauge, units: Units, voice: Voice) -> str:

@@ -5,8 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping
 
-from buildplan.design.measures import METRES_PER_SECOND, Units, length_words
-from buildplan.framework.model import BalloonType
+from buildplan.design.measures import METRES_PER_SECOND, Units
 from buildplan.instructions.times import duration
 from buildplan.language.messages import Message, message_in
 from buildplan.language.voice import Voice
@@ -26,11 +25,6 @@ FINISHES: Mapping[str, Message] = {
     "matt": message_in("finish of a balloon", "matt"),
 }
 """What each finish is called."""
-
-
-def nominal_words(balloon: BalloonType, units: Units, voice: Voice) -> str:
-    """A balloon's nominal size and kind: `12 in link`."""
-    return voice.say(balloon.kind.words.sized, size=length_words(balloon.nominal_m, units))
 
 
 def quarter_hours(minutes: float) -> int:

@@ -17,7 +17,8 @@ from buildplan.document.layout import beside
 from buildplan.document.printing import Section
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong
-from buildplan.evaluation.figures import minutes_words, nominal_words, weight_words
+from buildplan.evaluation import balloon_words
+from buildplan.evaluation.figures import minutes_words, weight_words
 from buildplan.evaluation.materials import Purchase
 from buildplan.language.messages import mark
 
@@ -158,7 +159,7 @@ def _purchase_words(book: Book, purchase: Purchase) -> str:
     """A balloon to buy, as a shop calls it."""
     return book.voice.say(
         "{balloon}, {colour}",
-        balloon=nominal_words(purchase.balloon, book.units, book.voice),
+        balloon=balloon_words.sized(purchase.balloon, book.units),
         colour=purchase.label,
     )
 

@@ -11,7 +11,6 @@ from buildplan.booklet.common.loads import bulk_words, mass_words
 from buildplan.booklet.common.needs import TOOLS
 from buildplan.booklet.office.event_ways import sides_words
 from buildplan.business.buying.csv_text import Cell
-from buildplan.business.buying.money import balloon_words
 from buildplan.business.events.event_plan import Copy, EventPlan
 from buildplan.business.events.loading import Item, Load, LoadKind, ballast_of, by_item
 from buildplan.business.events.stowing import Box, volume_m3
@@ -20,6 +19,7 @@ from buildplan.document.layout import beside
 from buildplan.document.paper import Paper
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong
+from buildplan.evaluation import balloon_words
 from buildplan.evaluation.ballast import sand_l, water_l
 from buildplan.language.voice import Voice
 
@@ -169,7 +169,7 @@ def shared_lists(plan: EventPlan, voice: Voice) -> list[tuple[str, list[str]]]:
         voice.say(
             "{count} {balloons}",
             count=purchase.spare,
-            balloons=balloon_words(purchase, units, voice),
+            balloons=balloon_words.bought(purchase, units),
         )
         for purchase in plan.shopping.purchases
         if purchase.spare

@@ -6,13 +6,14 @@ from collections.abc import Sequence
 
 from reportlab.platypus import Flowable
 
-from buildplan.business.buying.money import balloon_words, money_words
+from buildplan.business.buying.money import money_words
 from buildplan.business.buying.shopping import ShoppingList, packs_words, pieces_words, total_words
 from buildplan.document.blocks import Words
 from buildplan.document.paper import Paper
 from buildplan.document.printing import Document, Section, print_document
 from buildplan.document.tables import Grid
 from buildplan.document.text import SMALL, plain, strong
+from buildplan.evaluation import balloon_words
 from buildplan.evaluation.figures import air_words
 from buildplan.language.voice import Voice
 
@@ -88,7 +89,7 @@ def _rows(shopping: ShoppingList, voice: Voice) -> list[tuple[str, ...]]:
         (
             "☐",
             strong(packs_words(purchase, voice)),
-            plain(balloon_words(purchase, shopping.units, voice)),
+            plain(voice.tell(balloon_words.bought(purchase, shopping.units))),
             voice.whole(purchase.needed),
             voice.whole(purchase.spare),
             voice.whole(purchase.to_buy - purchase.needed - purchase.spare),

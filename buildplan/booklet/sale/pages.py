@@ -25,7 +25,8 @@ from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.colouring import colouring_picture
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
-from buildplan.evaluation.figures import minutes_words, nominal_words, weight_words
+from buildplan.evaluation import balloon_words
+from buildplan.evaluation.figures import minutes_words, weight_words
 from buildplan.evaluation.skill import NAMES, skill
 from buildplan.language.messages import mark
 from buildplan.language.phrases import sentences
@@ -199,7 +200,7 @@ def _choices(book: Book) -> Grid:
         balloon = purchase.balloon
         named = voice.say(
             "{balloon}, {parts}",
-            balloon=nominal_words(balloon, book.units, voice),
+            balloon=balloon_words.sized(balloon, book.units),
             parts=_part(book, balloon.key),
         )
         rows.append(

@@ -18,10 +18,11 @@ from buildplan.document.tables import Grid
 from buildplan.document.text import SMALL, plain, strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.scene import finished_picture
-from buildplan.evaluation.figures import nominal_words
+from buildplan.evaluation import balloon_words
 from buildplan.framework.cells import STRAIGHT
 from buildplan.instructions.model import StepWords
 from buildplan.instructions.stages import stage_name
+from buildplan.instructions.times import duration
 from buildplan.language.messages import mark
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
@@ -121,7 +122,7 @@ def _practice_balloons(book: Book, made: Practice) -> Grid:
             plain(
                 voice.say(
                     "{balloon}, {colour}",
-                    balloon=nominal_words(balloons[key], book.units, voice),
+                    balloon=balloon_words.sized(balloons[key], book.units),
                     colour=balloons[key].label,
                 )
             ),
@@ -152,12 +153,7 @@ def _operations(steps: Sequence[Step]) -> list[Operation]:
 
 def _minutes_words(voice: Voice, minutes: float) -> str:
     """Minutes, to 5 above."""
-    hours, rest = divmod(5 * -(-round(minutes) // 5), 60)
-    if not hours:
-        return voice.say("{minutes} min", minutes=rest)
-    if not rest:
-        return voice.say("{hours} h", hours=hours)
-    return voice.say("{hours} h {minutes} min", hours=hours, minutes=rest)
+    return duration(voice, 5 * -(-round(minutes) // 5))
 
 
 # --- time targets and sign-off -------------------------------------------------------------

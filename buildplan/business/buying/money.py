@@ -9,11 +9,11 @@ from enum import StrEnum, auto
 
 from babel.numbers import format_currency, get_currency_precision
 
-from buildplan.design.measures import Units, length_words
 from buildplan.design.model import Design, Rates
+from buildplan.evaluation import balloon_words
 from buildplan.evaluation.figures import quarter_hours
 from buildplan.evaluation.materials import BalloonNeed, Purchase, by_product, offers
-from buildplan.language.messages import Message, listing, mark, message
+from buildplan.language.messages import listing, mark, message
 from buildplan.language.voice import Voice
 from buildplan.source.mistake import key_in_words
 from buildplan.source.problems import Problem, ProblemKind
@@ -144,7 +144,7 @@ def missing_prices(design: Design, purchases: Iterable[Purchase]) -> list[Proble
     for purchase in purchases:
         if purchase.price is None:
             key = key_in_words(purchase.balloon.key)
-            what = balloon_message(purchase, design.units)
+            what = balloon_words.bought(purchase, design.units)
             one, pack = f"prices: {{{key}: ...}}", f"pack_prices: {{{key}: ...}}"
             problems.append(
                 Problem(
@@ -183,21 +183,6 @@ def missing_prices(design: Design, purchases: Iterable[Purchase]) -> list[Proble
             )
         )
     return problems
-
-
-def balloon_message(purchase: Purchase, units: Units) -> Message:
-    """What is bought, in a few words: `deep blue 12 in link`."""
-    balloon = purchase.balloon
-    return message(
-        balloon.kind.words.coloured_sized,
-        colour=purchase.label,
-        size=length_words(balloon.nominal_m, units),
-    )
-
-
-def balloon_words(purchase: Purchase, units: Units, voice: Voice) -> str:
-    """As `balloon_message`, said."""
-    return voice.tell(balloon_message(purchase, units))
 
 
 def disagreements(needs_of: Mapping[str, Sequence[BalloonNeed]]) -> list[Problem]:

@@ -9,7 +9,6 @@ from decimal import Decimal
 from buildplan.business.buying.csv_text import Cell
 from buildplan.business.buying.money import (
     MoneyKind,
-    balloon_words,
     cost,
     disagreements,
     money_words,
@@ -18,6 +17,7 @@ from buildplan.business.buying.money import (
 from buildplan.design.building import METRES_PER_UNIT
 from buildplan.design.measures import Units
 from buildplan.design.model import Design
+from buildplan.evaluation import balloon_words
 from buildplan.evaluation.figures import air_words
 from buildplan.evaluation.materials import (
     BalloonNeed,
@@ -139,7 +139,10 @@ def pieces_words(pieces: Sequence[tuple[str, int]], voice: Voice) -> str:
 def shopping_lines(shopping: ShoppingList, voice: Voice) -> list[str]:
     """The list in words, a line each; costs where all prices are known."""
     lines = [voice.say("Shopping for {pieces}", pieces=pieces_words(shopping.pieces, voice)), ""]
-    names = [balloon_words(purchase, shopping.units, voice) for purchase in shopping.purchases]
+    names = [
+        voice.tell(balloon_words.bought(purchase, shopping.units))
+        for purchase in shopping.purchases
+    ]
     packs = [packs_words(purchase, voice) for purchase in shopping.purchases]
     wide, wider = max(map(len, packs)), max(map(len, names))
     for purchase, name, buy, amount in zip(
@@ -170,7 +173,9 @@ def total_words(shopping: ShoppingList, voice: Voice) -> str:
     if shopping.currency is None:
         return voice.say("No costs: no design file names a currency.")
     unpriced = [
-        balloon_words(p, shopping.units, voice) for p in shopping.purchases if p.price is None
+        voice.tell(balloon_words.bought(p, shopping.units))
+        for p in shopping.purchases
+        if p.price is None
     ]
     return voice.say("No sum: there is no price for {balloons}.", balloons=", ".join(unpriced))
 

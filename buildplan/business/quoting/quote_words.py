@@ -7,10 +7,11 @@ from decimal import Decimal
 from textwrap import wrap
 
 from buildplan.business.buying.csv_text import Cell
-from buildplan.business.buying.money import Line, Quote, QuoteItem, balloon_words, money_words
+from buildplan.business.buying.money import Line, Quote, QuoteItem, money_words
 from buildplan.business.buying.shopping import packs_words
 from buildplan.business.quoting.offer import Offer
 from buildplan.design.measures import Units
+from buildplan.evaluation import balloon_words
 from buildplan.evaluation.figures import minutes_words
 from buildplan.language.messages import Message, message_in
 from buildplan.language.voice import Voice
@@ -130,7 +131,7 @@ def line_words(line: Line, quote: Quote, units: Units, voice: Voice) -> str:
             return voice.say(
                 "{packs}, {balloon}, at {price}",
                 packs=packs_words(purchase, voice),
-                balloon=balloon_words(purchase, units, voice),
+                balloon=balloon_words.bought(purchase, units),
                 price=each,
             )
         case QuoteItem.WORK:
