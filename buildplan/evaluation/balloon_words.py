@@ -19,12 +19,6 @@ def coloured(balloon: BalloonType, units: Units) -> Message:
     return message(balloon.kind.words.coloured_and_sized, colour=balloon.label, size=size)
 
 
-def several(balloon: BalloonType, units: Units) -> Message:
-    """Balloons that are counted: `ivory links, 12 in`."""
-    size = length_words(balloon.nominal_m, units)
-    return message(balloon.kind.words.several, colour=balloon.label, size=size)
-
-
 def bought(purchase: Purchase, units: Units) -> Message:
     """What is bought, by all that its colour is called: `deep blue 12 in link`."""
     balloon = purchase.balloon

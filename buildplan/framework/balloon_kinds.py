@@ -14,7 +14,7 @@ from buildplan.language.messages import Message, mark, message_count, message_in
 @dataclass(frozen=True)
 class BalloonWords:
     """What a kind of balloon is called: by itself, and as marked messages with its `{size}`, its
-    `{colour}`, both, both apart, several of them, in a key to colours under a `{letter}`, sized
+    `{colour}`, both, both apart, in a key to colours under a `{letter}`, sized
     anew (`{keys}`, `{gauge}`, `{bag}`, `{units}`), where `{key}` cannot serve for `{use}`, and in a
     list of what it takes; `counted` takes a number, and its `{colour}` and `{letter}`."""
 
@@ -23,7 +23,6 @@ class BalloonWords:
     coloured: str
     coloured_sized: str
     coloured_and_sized: str
-    several: str
     in_a_key: str
     sized_anew: str
     not_for: str
@@ -52,7 +51,6 @@ LINK = BalloonKind(
         coloured=mark("{colour} link"),
         coloured_sized=mark("{colour} {size} link"),
         coloured_and_sized=mark("{colour}, {size} link"),
-        several=mark("{colour} links, {size}"),
         in_a_key=mark("Colour {letter}: {colour}, a link balloon."),
         sized_anew=mark("{keys} sized to {gauge} {units} ({bag} {units} link)"),
         not_for=mark("{key} is a link balloon, and {use} is made of rounds"),
@@ -74,7 +72,6 @@ ROUND = BalloonKind(
         coloured=mark("{colour} round"),
         coloured_sized=mark("{colour} {size} round"),
         coloured_and_sized=mark("{colour}, {size} round"),
-        several=mark("{colour} rounds, {size}"),
         in_a_key=mark("Colour {letter}: {colour}, a round balloon."),
         sized_anew=mark("{keys} sized to {gauge} {units} ({bag} {units} round)"),
         not_for=mark("{key} is a round, and {use} is made of link balloons"),

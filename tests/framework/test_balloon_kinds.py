@@ -34,7 +34,6 @@ POD = BalloonKind(
         coloured="{colour} pod",
         coloured_sized="{colour} {size} pod",
         coloured_and_sized="{colour}, {size} pod",
-        several="{colour} pods, {size}",
         in_a_key="Colour {letter}: {colour}, a pod.",
         sized_anew="{keys} sized to {gauge} {units} ({bag} {units} pod)",
         not_for="{key} is a pod, and {use} is made of rounds",

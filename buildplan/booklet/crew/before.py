@@ -19,7 +19,8 @@ from buildplan.document.blocks import Items, Words, heading
 from buildplan.document.layout import beside
 from buildplan.document.tables import Grid
 from buildplan.document.text import SMALL, plain, strong, unbroken
-from buildplan.evaluation.figures import air_words, nominal_words
+from buildplan.evaluation import balloon_words
+from buildplan.evaluation.figures import air_words
 from buildplan.framework.model import BalloonType
 from buildplan.instructions.jobs import job_title
 from buildplan.language.phrases import runs_told
@@ -90,7 +91,7 @@ def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Fl
 def _balloon(book: Book, balloon: BalloonType, colour: str) -> str:
     voice = book.voice
     words = voice.say(
-        "{balloon}, {colour}", balloon=nominal_words(balloon, book.units, voice), colour=colour
+        "{balloon}, {colour}", balloon=balloon_words.sized(balloon, book.units), colour=colour
     )
     return plain(words)
 
