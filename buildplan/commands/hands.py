@@ -48,7 +48,7 @@ def measure(
 
     voice = Voice(language)
     refuse_ending(pdf, (".pdf",), voice)
-    piece = bare_evaluation(design)
+    piece = bare_evaluation(design, voice)
     data = csv_bytes(sheet_rows(piece, design.name))
     if out is not None:
         write_whole(out, data)

@@ -64,8 +64,9 @@ def _finding(design: Design, voice: Voice) -> str:
     return voice.say("Finding the shape and the order of work of {piece} ...", piece=design.name)
 
 
-def bare_evaluation(path: Path) -> Evaluation:
-    """A design as nobody in particular builds it: what measurements are compared with."""
+def bare_evaluation(path: Path, voice: Voice | None = None) -> Evaluation:
+    """A design as nobody in particular builds it: what measurements are compared with. Its names
+    are those of its file, or what the file says for them in the language of `voice`."""
     from buildplan.evaluation.evaluating import NEW_PARTS, evaluate
     from buildplan.evaluation.seating import read_whole
     from buildplan.shape.constants import CONSTANTS

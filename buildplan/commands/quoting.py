@@ -108,7 +108,8 @@ def quote(
     share = _deposit(deposit, voice)
     pieces = _pieces(designs, voice)
     whole, lines = _priced(pieces, voice)
-    offer = Offer(whole, lines, to, by, number, date, valid, share)
+    job = _job(designs, voice)
+    offer = Offer(whole, lines, to, by, number, date, valid, share, job)
     made = pieces[0].made
     if csv is not None:
         write_whole(csv, csv_bytes(quote_rows(whole, made.units, voice)))
@@ -186,6 +187,16 @@ def _pieces(paths: Sequence[Path], voice: Voice) -> list[QuotedPiece]:
     else:
         counted = [(path, 1) for path in paths]
     return [QuotedPiece(str(path), evaluation_of(path, voice), count) for path, count in counted]
+
+
+def _job(paths: Sequence[Path], voice: Voice) -> str:
+    """What the pieces are for: the name of the event, empty where there is none."""
+    from buildplan.design.event import EVENT_SUFFIX, read_event
+    from buildplan.design.translating import translated_event
+
+    if not paths[0].name.endswith(EVENT_SUFFIX):
+        return ""
+    return translated_event(read_event(paths[0]), voice.language).name
 
 
 def _priced(pieces: Sequence[QuotedPiece], voice: Voice) -> tuple[Quote, tuple[PricedPiece, ...]]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import csv
 import io
 import re
+from dataclasses import replace
 from decimal import Decimal
 from pathlib import Path
 
@@ -68,6 +69,19 @@ def test_it_is_one_accessible_page(book: Book, paper: Paper, language: str, tmp_
     path = tmp_path / "quote.pdf"
     path.write_bytes(data)
     assert not pdfua.validate(str(path)).findings
+
+
+def test_a_quote_of_an_event_names_it_and_keeps_off_the_edge_without_a_brand(book: Book) -> None:
+    job = replace(offer(book, priced(book)), job="Night market")
+    job = replace(job, lines=(*job.lines, *job.lines))
+    data = print_quote(job, A4, None, Voice())
+    first, *others = pages(data)
+    assert "Quote for Night market" in first
+    assert len(others) == 2, "a page for each piece"
+    with pypdfium2.PdfDocument(data) as document:
+        words = document[0].get_textpage()
+        highest = max(words.get_rect(i)[3] for i in range(words.count_rects()))
+    assert A4.height - highest >= mm(10)
 
 
 def test_price_and_tax_make_the_total_of_the_quote(book: Book) -> None:

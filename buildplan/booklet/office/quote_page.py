@@ -60,7 +60,7 @@ def quote_section(offer: Offer, paper: Paper, branding: Branding | None, voice: 
     """The first page: the seller's band if there is a brand, what is offered, the price, and what
     the customer must know."""
     one = len(offer.lines) == 1
-    about = offer.lines[0].piece.made.facts.name if one else voice.say("all pieces")
+    about = offer.job or (voice.say("all pieces") if not one else _about(offer, voice))
     title = voice.say("Quote for {piece}", piece=about)
 
     def made(picture_height: float) -> list[Flowable]:
@@ -76,8 +76,10 @@ def quote_section(offer: Offer, paper: Paper, branding: Branding | None, voice: 
             *_price(offer, voice),
             *_terms(paper, voice),
         ]
-        band = [] if branding is None else [seller_band(paper, branding, voice)]
-        return [*band, Boxed(blocks, mm(4), after=0, line=None, side=paper.left)]
+        if branding is None:
+            return [Boxed(blocks, paper.margin, after=0, line=None, side=paper.left)]
+        band = seller_band(paper, branding, voice)
+        return [band, Boxed(blocks, mm(4), after=0, line=None, side=paper.left)]
 
     return Section(title, [Fitting(made, PICTURE_HEIGHTS, mm(10))], bare=True, whole_sheet=True)
 

@@ -49,7 +49,8 @@ class Party:
 class Offer:
     """What is offered to whom. `number` and `date` are as they were given; empty, they are left to
     be filled in, and so are the days that the offer holds, where they are None. `deposit_share` is
-    the part of the whole that is paid when the offer is accepted."""
+    the part of the whole that is paid when the offer is accepted. `job` is what several pieces
+    are for, empty where nothing is said."""
 
     quote: Quote
     lines: tuple[PricedPiece, ...]
@@ -59,6 +60,7 @@ class Offer:
     date: str = ""
     valid_days: int | None = None
     deposit_share: Decimal | None = None
+    job: str = ""
 
     @property
     def tax(self) -> Decimal:
