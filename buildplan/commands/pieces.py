@@ -72,6 +72,10 @@ def bare_evaluation(path: Path, voice: Voice | None = None) -> Evaluation:
     from buildplan.shape.constants import CONSTANTS
 
     design = read_whole(path, CONSTANTS)
+    if voice is not None:
+        from buildplan.design.translating import translated_design
+
+        design = translated_design(design, voice.language)
     return evaluate(design, design.units, NEW_PARTS["crew"])
 
 

@@ -20,9 +20,9 @@ from buildplan.hands.words import EACH
 from buildplan.language.voice import Voice
 
 INK = "#1A1A1A"
-BOX_WIDTH, BOX_HEIGHT, TYPE = 66.0, 17.0, 9.0
+BOX_WIDTH, BOX_HEIGHT, TYPE = 66.0, 15.5, 9.0
 UNIT_ROOM = 24.0
-CLOSE_ROWS = 2.5
+CLOSE_ROWS = 2.0
 BLANK = "____________________"
 
 
@@ -50,9 +50,8 @@ def sheet_blocks(piece: Evaluation, log: str, voice: Voice) -> list[Flowable]:
                 "time. What was not measured stays empty."
             ),
             SMALL,
-            after=8,
+            after=5,
         ),
-        heading(voice.say("Afterwards")),
         Items(
             (
                 plain(
@@ -64,7 +63,9 @@ def sheet_blocks(piece: Evaluation, log: str, voice: Voice) -> list[Flowable]:
                     "Run {command}: from then on every plan is worked out with your own hands.",
                     command=strong(f"buildplan learn {log}"),
                 ),
-            )
+            ),
+            gap=1.0,
+            after=0,
         ),
     ]
 
@@ -125,7 +126,7 @@ def _box(unit: str, voice: Voice) -> Picture:
     """A box to write a number in, and its unit beside it."""
     corners = ((0.5, 0.5), (BOX_WIDTH, 0.5), (BOX_WIDTH, BOX_HEIGHT), (0.5, BOX_HEIGHT))
     box = Polyline(corners, Ink(stroke=INK, width=0.8), closed=True)
-    said = Label((BOX_WIDTH + 5, 5), unit, TYPE, INK, anchor="start")
+    said = Label((BOX_WIDTH + 5, 4.5), unit, TYPE, INK, anchor="start")
     alt = voice.say("box to write in, {unit}", unit=unit) if unit else voice.say("box to write in")
     return Picture(BOX_WIDTH + UNIT_ROOM, BOX_HEIGHT + 0.5, (box, said) if unit else (box,), alt)
 
