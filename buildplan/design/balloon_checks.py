@@ -25,7 +25,7 @@ from buildplan.source.mistake import (
     shown,
 )
 from buildplan.source.partial_validation import Salvaged, mapping_in
-from buildplan.source.suggestions import Put, Suggestion, TakeOut, Way, by_hand, change
+from buildplan.source.suggestions import Put, Remedy, Suggestion, TakeOut, by_hand, change
 
 Balloons = Mapping[str, Salvaged[Balloon]]
 
@@ -92,7 +92,7 @@ def _round_with_length(at: Path, key: str) -> Mistake:
         Suggestion(
             ways=(
                 _left_out(at, key),
-                Way(
+                Remedy(
                     message("make it {right}", right="kind: link"),
                     (Put((*at, "kind"), "link"),),
                 ),
@@ -123,8 +123,8 @@ def _unlikely_length(at: Path, part: Balloon, key: str) -> Mistake:
     )
 
 
-def _left_out(at: Path, key: str) -> Way:
-    return Way(message("take {key} out", key=key), (TakeOut((*at, key)),))
+def _left_out(at: Path, key: str) -> Remedy:
+    return Remedy(message("take {key} out", key=key), (TakeOut((*at, key)),))
 
 
 @dataclass(frozen=True)

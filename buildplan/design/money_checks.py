@@ -12,7 +12,7 @@ from buildplan.source.balloons import Balloon
 from buildplan.source.kinds import FileKind
 from buildplan.source.mistake import Mistake, key_in_words, one_of, shown
 from buildplan.source.partial_validation import Salvaged, mapping_in
-from buildplan.source.suggestions import Put, Suggestion, TakeOut, Way, by_hand
+from buildplan.source.suggestions import Put, Remedy, Suggestion, TakeOut, by_hand
 from buildplan.source.values import CURRENCY
 
 
@@ -33,7 +33,7 @@ def check_money(
                 Suggestion(
                     (message("keep the one that you pay"),),
                     tuple(
-                        Way(
+                        Remedy(
                             message("take {key} out", key=f"{table}.{name}"),
                             (TakeOut((table, key)),),
                         )
@@ -97,7 +97,7 @@ def _check_same_packs(
                     ),
                     Suggestion(
                         ways=tuple(
-                            Way(
+                            Remedy(
                                 message("give both {value}", value=shown(values[like])),
                                 (Put((table, unlike), values[like]),),
                             )

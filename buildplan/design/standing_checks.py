@@ -18,7 +18,7 @@ from buildplan.source.mistake import (
     nearest,
     shown,
 )
-from buildplan.source.suggestions import Put, Suggestion, TakeOut, Way, change
+from buildplan.source.suggestions import Put, Remedy, Suggestion, TakeOut, change
 
 
 def check_standing(top: Mapping[str, object], build: Mapping[str, object]) -> Iterator[Mistake]:
@@ -32,7 +32,7 @@ def check_standing(top: Mapping[str, object], build: Mapping[str, object]) -> It
             message("stand_on and top both say which way up the piece is"),
             Suggestion(
                 ways=tuple(
-                    Way(message("take {key} out", key=key), (TakeOut((key,)),))
+                    Remedy(message("take {key} out", key=key), (TakeOut((key,)),))
                     for key in ("top", "stand_on")
                 )
             ),
@@ -66,7 +66,7 @@ def _check_named(key: str, given: object, build: Mapping[str, object]) -> Iterat
                 message("there is no joint {joint}", joint=shown(label)),
                 Suggestion(
                     (message("the joints are {names}", names=joints.words),),
-                    (Way(meant(guess), (Put(at, guess),)),) if guess else (),
+                    (Remedy(meant(guess), (Put(at, guess),)),) if guess else (),
                 ),
             )
         seen.add(label)

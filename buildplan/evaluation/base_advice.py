@@ -13,7 +13,7 @@ from buildplan.shape.holding import advised_base, on_base
 from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import Shape
 from buildplan.source.problems import Problem
-from buildplan.source.suggestions import Put, Suggestion, Way
+from buildplan.source.suggestions import Put, Remedy, Suggestion
 
 KEPT_UP_BY_A_BASE = (
     ShapeKind.DOES_NOT_STAND,
@@ -46,7 +46,7 @@ def _advice(problem: Problem, shape: Shape, units: Units) -> Suggestion:
             units=units,
         )
         given = {"width": width, "depth": depth, "weight": base.weight_kg}
-        ways.append(Way(words, (Put(("base",), given),)))
-    ways.append(Way(message("tie it to a wall"), (Put(("tied_to_wall",), True),)))
+        ways.append(Remedy(words, (Put(("base",), given),)))
+    ways.append(Remedy(message("tie it to a wall"), (Put(("tied_to_wall",), True),)))
     kept = problem.suggestion.words if problem.kind is ShapeKind.DOES_NOT_STAND else ()
     return Suggestion(kept, tuple(ways))

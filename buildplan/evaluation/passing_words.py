@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from buildplan.design.measures import Units, size_words
+from buildplan.evaluation.passing import CarriedAs as WayThrough
 from buildplan.evaluation.passing import Door, Fit, Passage
-from buildplan.evaluation.passing import Way as WayThrough
 from buildplan.language.voice import Voice
-from buildplan.shape.carrying import CarriedPose, Opening, Way
+from buildplan.shape.carrying import CarriedAs, CarriedPose, DoorOpening
 
 # 2010 ADA Standards for Accessible Design, 404.2.3: clear openings of doorways are 32 in wide at
 # least; 307.4: headroom is 80 in at least. Exact in inches.
@@ -18,11 +18,11 @@ WHEELCHAIR_WIDTH_M, HEADROOM_M = 32 * 0.0254, 80 * 0.0254
 def pose_name(pose: CarriedPose, voice: Voice) -> str:
     """What a pose is called."""
     match pose.way:
-        case Way.UPRIGHT:
+        case CarriedAs.UPRIGHT:
             return voice.say("Upright")
-        case Way.ON_ITS_SIDE:
+        case CarriedAs.ON_ITS_SIDE:
             return voice.say("On its side")
-        case Way.TILTED:
+        case CarriedAs.TILTED:
             return voice.say("Tilted")
         case _:
             return voice.say("Flat")
@@ -31,11 +31,11 @@ def pose_name(pose: CarriedPose, voice: Voice) -> str:
 def pose_how(pose: CarriedPose, voice: Voice) -> str:
     """How a piece is turned for a pose."""
     match pose.way:
-        case Way.UPRIGHT:
+        case CarriedAs.UPRIGHT:
             return voice.say("as it stands, edge first")
-        case Way.ON_ITS_SIDE:
+        case CarriedAs.ON_ITS_SIDE:
             return voice.say("turned a quarter, edge first")
-        case Way.TILTED:
+        case CarriedAs.TILTED:
             angle = round(pose.lean_deg)
             return voice.say("turned {angle} degrees in its own plane, edge first", angle=angle)
         case _:
@@ -100,7 +100,7 @@ def way_words(way: WayThrough, units: Units, voice: Voice) -> str:
     return " ".join([told, *more])
 
 
-def opening_words(opening: Opening, units: Units, voice: Voice) -> str:
+def opening_words(opening: DoorOpening, units: Units, voice: Voice) -> str:
     """What goes through between the legs of a standing piece."""
     return voice.say(
         "{width} wide up to {height}, {highest} high at the most (clear, estimate)",
@@ -110,7 +110,7 @@ def opening_words(opening: Opening, units: Units, voice: Voice) -> str:
     )
 
 
-def opening_caution(opening: Opening, units: Units, voice: Voice) -> str:
+def opening_caution(opening: DoorOpening, units: Units, voice: Voice) -> str:
     """What is to be known of an opening that is narrow or low; empty for another."""
     least = {
         "width": size_words(WHEELCHAIR_WIDTH_M, units),

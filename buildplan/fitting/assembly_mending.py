@@ -16,7 +16,7 @@ from buildplan.shape.retying import retied
 from buildplan.shape.stiffness import stiffening_brace
 from buildplan.source.kinds import FileKind
 from buildplan.source.problems import ProblemKind
-from buildplan.source.suggestions import Change, Put, TakeOut, Way
+from buildplan.source.suggestions import Change, Put, Remedy, TakeOut
 
 Data = Mapping[str, Any]
 
@@ -28,7 +28,7 @@ MOST_PLACES = 6  # places of a part that are tried: each takes as long as a chec
 FITS = 0.06  # how far a further balloon may be longer or shorter than the place for it
 
 
-def assembly_ways(kind: ProblemKind, data: Data, folder: Path) -> Iterator[Way]:
+def assembly_ways(kind: ProblemKind, data: Data, folder: Path) -> Iterator[Remedy]:
     """Ways that a problem of an assembly may have; none of them is tried yet."""
     if kind is FileKind.LOOSE_PART:
         yield from _places(data, _loose(data))
@@ -82,7 +82,7 @@ def _carriers(part: Data) -> list[str]:
     return [given] if isinstance(given, str) else list(given)
 
 
-def _places(data: Data, names: Sequence[str]) -> Iterator[Way]:
+def _places(data: Data, names: Sequence[str]) -> Iterator[Remedy]:
     """Other places of the last of some parts: on another, across two, or between two."""
     if not names:
         return
@@ -100,20 +100,20 @@ def _places(data: Data, names: Sequence[str]) -> Iterator[Way]:
         right = f"{key}: {place}" if isinstance(place, str) else f"{key}: [{', '.join(place)}]"
         kept = [one for one in clear if one.at[-1] != key]
         words = message("give part {part} its place: {right}", part=parts[own]["name"], right=right)
-        yield Way(words, (*kept, Put((*at, key), place)))
+        yield Remedy(words, (*kept, Put((*at, key), place)))
 
 
 # --- ties ---------------------------------------------------------------------------------
 
 
-def _not_mirrored(data: Data) -> Iterator[Way]:
+def _not_mirrored(data: Data) -> Iterator[Remedy]:
     for i, part in enumerate(_parts(data)):
         if part.get("mirrored"):
             words = message("take {key} out of part {part}", key="mirrored", part=part["name"])
-            yield Way(words, (TakeOut((*AT, "parts", i, "mirrored")),))
+            yield Remedy(words, (TakeOut((*AT, "parts", i, "mirrored")),))
 
 
-def _swapped(data: Data, piece: Measured) -> Iterator[Way]:
+def _swapped(data: Data, piece: Measured) -> Iterator[Remedy]:
     """The same ties with what they bring together in another order."""
     settings = Settings(constants=constants_with(piece.design.constants))
     better = retied(piece.framework, shapes_of_parts(piece.framework, settings))
@@ -138,13 +138,13 @@ def _swapped(data: Data, piece: Measured) -> Iterator[Way]:
             for place, (one, other) in enumerate(now.items())
             if other not in [*now][:place]
         ]
-        yield Way(message("swap {swaps} in the ties", swaps=listing(swaps)), tuple(changes))
+        yield Remedy(message("swap {swaps} in the ties", swaps=listing(swaps)), tuple(changes))
     else:
         meet = [message("{one} to {other}", one=own, other=other) for own, other in better.items()]
-        yield Way(message("tie {joints}", joints=listing(meet)), tuple(changes))
+        yield Remedy(message("tie {joints}", joints=listing(meet)), tuple(changes))
 
 
-def _on_in_place_of_ties(data: Data) -> Iterator[Way]:
+def _on_in_place_of_ties(data: Data) -> Iterator[Remedy]:
     """A part set on the others that it is tied to, in place of all its ties to them."""
     for i, part in reversed(list(enumerate(_parts(data)))):
         of_it = [
@@ -165,13 +165,13 @@ def _on_in_place_of_ties(data: Data) -> Iterator[Way]:
             part=part["name"],
             right=right,
         )
-        yield Way(words, (Put((*AT, "parts", i, "on"), place), Put((*AT, "ties"), left)))
+        yield Remedy(words, (Put((*AT, "parts", i, "on"), place), Put((*AT, "ties"), left)))
 
 
 # --- stiffness ----------------------------------------------------------------------------
 
 
-def _one_more_balloon(data: Data, piece: Measured) -> Iterator[Way]:
+def _one_more_balloon(data: Data, piece: Measured) -> Iterator[Remedy]:
     """The one balloon more between two parts that stiffens the whole most."""
     constants = constants_with(piece.design.constants)
     extra = stiffening_brace(piece.framework, piece.shape, constants)
@@ -190,5 +190,5 @@ def _one_more_balloon(data: Data, piece: Measured) -> Iterator[Way]:
             "tie one more balloon ({balloon}) between {joints}", balloon=key, joints=listing(joints)
         )
         tie = {"joints": joints, "balloon": key}
-        yield Way(words, (Put((*AT, "ties"), [*_ties(data), tie]),))
+        yield Remedy(words, (Put((*AT, "ties"), [*_ties(data), tie]),))
         return

@@ -18,7 +18,7 @@ from buildplan.shape.stiffness import stiffening_brace
 from buildplan.source.file_changes import CannotChangeError, changed_data
 from buildplan.source.kinds import FileKind
 from buildplan.source.problems import DesignProblemsError, Problem, ProblemKind
-from buildplan.source.suggestions import Change, Put, Suggestion, Way, by_hand
+from buildplan.source.suggestions import Change, Put, Remedy, Suggestion, by_hand
 
 Data = Mapping[str, Any]
 
@@ -53,7 +53,7 @@ def tried_on_the_piece(
     if not isinstance(tube, Mapping):
         return tuple(problems)
     known = {one.kind for one in problems}
-    courses: list[Way] | None = None
+    courses: list[Remedy] | None = None
     found = []
     for problem in problems:
         if problem.kind not in ON_THE_PIECE:
@@ -87,7 +87,7 @@ def _of_assembly(data: Data, problems: Sequence[Problem], folder: FilePath) -> I
         yield replace(problem, suggestion=told)
 
 
-def _told(problem: Problem, good: tuple[Way, ...]) -> Suggestion:
+def _told(problem: Problem, good: tuple[Remedy, ...]) -> Suggestion:
     if good:
         return Suggestion(ways=good)
     words = problem.suggestion.words
@@ -100,7 +100,7 @@ def _told(problem: Problem, good: tuple[Way, ...]) -> Suggestion:
 
 
 def _mends(
-    way: Way, kind: ProblemKind, data: Data, known: set[ProblemKind], folder: FilePath = HERE
+    way: Remedy, kind: ProblemKind, data: Data, known: set[ProblemKind], folder: FilePath = HERE
 ) -> bool:
     """Whether the problem is gone, and no other has come, with the piece solved anew."""
     try:
@@ -123,7 +123,7 @@ def _kinds(piece: Measured) -> set[ProblemKind]:
     return {one.kind for one in examine(piece.framework, piece.shape, constants=constants).problems}
 
 
-def _ways(kind: ProblemKind, data: Data) -> Iterator[Way]:
+def _ways(kind: ProblemKind, data: Data) -> Iterator[Remedy]:
     """Ways that a problem of the shape has, besides other courses; none of them is tried yet."""
     if kind is ShapeKind.UNLIKE_BACK:
         yield from _front_and_back(data["build"]["tube"])
@@ -131,16 +131,16 @@ def _ways(kind: ProblemKind, data: Data) -> Iterator[Way]:
         yield from _one_more_balloon(data)
 
 
-def _front_and_back(tube: Mapping[str, Any]) -> Iterator[Way]:
+def _front_and_back(tube: Mapping[str, Any]) -> Iterator[Remedy]:
     long = tube["long"]
     twins = TWINS.get(tube["chains"], {})
     if isinstance(long, Mapping) and all(letter in long for letter in (*twins, *twins.values())):
         alike = {**long, **{back: long[front] for back, front in twins.items()}}
         words = message("use the same balloons for each front chain and the back chain behind it")
-        yield Way(words, (Put(("build", "tube", "long"), alike),))
+        yield Remedy(words, (Put(("build", "tube", "long"), alike),))
 
 
-def _one_more_balloon(data: Data) -> Iterator[Way]:
+def _one_more_balloon(data: Data) -> Iterator[Remedy]:
     """The one balloon more that stiffens the piece most; sized to fit where the braces' do not."""
     piece = measure(data)
     extra = stiffening_brace(piece.framework, piece.shape, constants_with(piece.design.constants))
@@ -154,7 +154,7 @@ def _one_more_balloon(data: Data) -> Iterator[Way]:
     share = extra.length_m / brace.tie_to_tie_m
     if abs(share - 1) <= FITS:
         words = message("tie one more balloon between {joints}", joints=listing(joints))
-        yield Way(words, (Put(at, [*others, joints]),))
+        yield Remedy(words, (Put(at, [*others, joints]),))
         return
     given = data["balloons"][tube["brace"]]
     gauge = round(given["inflate_to"] * share, 1)
@@ -172,4 +172,4 @@ def _one_more_balloon(data: Data) -> Iterator[Way]:
         joints=listing(joints),
         gauge=f"{gauge:g}",
     )
-    yield Way(words, changes)
+    yield Remedy(words, changes)

@@ -42,7 +42,7 @@ from buildplan.shape.plan import EASE_RIGID, ComplexArray, close_plan, lay_secti
 from buildplan.source.balloons import Balloon
 from buildplan.source.file_changes import changed_data
 from buildplan.source.partial_validation import salvage
-from buildplan.source.suggestions import Put, Way
+from buildplan.source.suggestions import Put, Remedy
 
 Data = Mapping[str, Any]
 
@@ -69,9 +69,9 @@ class NearCourse:
     measured: Measured
 
     @property
-    def way(self) -> Way:
+    def way(self) -> Remedy:
         """It as a way to mend the design."""
-        return Way(self.edit.words, self.changes)
+        return Remedy(self.edit.words, self.changes)
 
 
 @dataclass(frozen=True)

@@ -15,12 +15,11 @@ from buildplan.language.messages import Message, message, message_in
 
 @dataclass(frozen=True)
 class CellWords:
-    """What is said of a kind of cell: its name, one of them, the one at hand, what it does to the
+    """What is said of a kind of cell: its name, one of them, what it does to the
     piece (nothing, if it does nothing), and its name on a drawing, where that is another."""
 
     called: Message
     one: Message
-    this: Message
     effect: Message | None
     on_drawing: Message | None = None
 
@@ -49,7 +48,6 @@ STRAIGHT = CellKind(
     CellWords(
         message_in("kind of cell", "straight"),
         message("a straight"),
-        message("the straight"),
         None,
     ),
     polygon_turn,
@@ -61,7 +59,6 @@ FAN = CellKind(
     CellWords(
         message_in("kind of cell", "fan"),
         message("a fan"),
-        message("the fan"),
         message("The piece bends inward here."),
     ),
     polygon_turn,
@@ -73,7 +70,6 @@ FAN_IN = CellKind(
     CellWords(
         message_in("kind of cell", "inward fan"),
         message("an inward fan"),
-        message("the inward fan"),
         message("The piece bends outward here."),
         message_in("kind of cell on a drawing", "fan in"),
     ),
@@ -86,7 +82,6 @@ DIP = CellKind(
     CellWords(
         message_in("kind of cell", "dip"),
         message("a dip"),
-        message("the dip"),
         message("A notch folds in there."),
     ),
     polygon_turn,
@@ -98,7 +93,6 @@ TIP = CellKind(
     CellWords(
         message_in("kind of cell", "tip"),
         message("a tip"),
-        message("the tip"),
         message("A corner stands out there."),
     ),
     polygon_turn,
@@ -106,7 +100,6 @@ TIP = CellKind(
 UNEVEN = CellWords(
     message_in("kind of cell", "uneven cell"),
     message("an uneven cell"),
-    message("the uneven cell"),
     None,
 )
 # what a file may call a cell, by that name

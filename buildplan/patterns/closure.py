@@ -19,7 +19,7 @@ from buildplan.patterns.turning import (
 )
 from buildplan.source.kinds import FileKind
 from buildplan.source.mistake import Mistake, Path
-from buildplan.source.suggestions import Change, Put, Suggestion, Way, by_hand
+from buildplan.source.suggestions import Change, Put, Remedy, Suggestion, by_hand
 
 Counts = Mapping[CellKind, int]
 Sized = Callable[[float], tuple[Change, ...]]
@@ -117,7 +117,7 @@ def _what_would_do(
         )
         changes = sized(float(f"{gauge:.3g}"))
         if changes:
-            ways.append(Way(right, changes))
+            ways.append(Remedy(right, changes))
         elif ways:
             words = (message("or {way}", way=right),)
         else:
@@ -127,8 +127,8 @@ def _what_would_do(
     )
 
 
-def _way(edit: Edit, at: Path) -> Way:
-    return Way(edit.words, (Put(at, as_items(edit.cells)),))
+def _way(edit: Edit, at: Path) -> Remedy:
+    return Remedy(edit.words, (Put(at, as_items(edit.cells)),))
 
 
 def _with(counts: Counts, name: str, number: int) -> dict[CellKind, int]:

@@ -15,7 +15,7 @@ from buildplan.patterns.registry import patterns_in
 from buildplan.source.kinds import FileKind
 from buildplan.source.mistake import Mistake, Path, key_in_words, listed
 from buildplan.source.partial_validation import list_in, mapping_in
-from buildplan.source.suggestions import Put, Suggestion, TakeOut, Way, by_hand, change
+from buildplan.source.suggestions import Put, Remedy, Suggestion, TakeOut, by_hand, change
 
 AT = "colour_pattern"
 KINDS = ("stripes", "spiral", "fade")
@@ -115,10 +115,10 @@ def _check_form(at: Path, given: Mapping[str, object]) -> Iterator[Mistake]:
             )
 
 
-def _as_list(at: Path, stripes: Mapping[str, int]) -> Way:
+def _as_list(at: Path, stripes: Mapping[str, int]) -> Remedy:
     """The colours of stripes one by one."""
     colours = [key for key, count in stripes.items() for _ in range(count)]
-    return Way(
+    return Remedy(
         message(
             "write the colours as a list, which is cut off where a ring closes: {right}",
             right=f"{at[-1]}: [{', '.join(map(key_in_words, colours))}]",
@@ -166,7 +166,7 @@ def _check_spiral(
             ),
             Suggestion(
                 ways=tuple(
-                    Way(message("use {number}", number=one), (Put((*at, "pitch"), one),))
+                    Remedy(message("use {number}", number=one), (Put((*at, "pitch"), one),))
                     for one in near
                 )
             ),

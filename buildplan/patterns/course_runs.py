@@ -22,7 +22,7 @@ STRAIGHT = cells.STRAIGHT.name
 
 
 @dataclass(frozen=True)
-class Stretch:
+class CourseStretch:
     """A straight run of `before` cells that becomes one of `after`, or any other cell, once."""
 
     outer: int
@@ -62,25 +62,25 @@ def _repeat_changes(group: Mapping[str, Any], factor: float, at: Path) -> Iterat
         yield from run_changes(group["cells"], factor, (*at, "cells"))
 
 
-def stretches(course: Sequence[Any], factor: float) -> Iterator[Stretch]:
+def stretches(course: Sequence[Any], factor: float) -> Iterator[CourseStretch]:
     """The course laid out, before and after its runs are scaled."""
     for name, same in groupby(course, key=_name):
         items = list(same)
         if name == STRAIGHT:
-            yield Stretch(1, 1, len(items), scaled(len(items), factor))
+            yield CourseStretch(1, 1, len(items), scaled(len(items), factor))
             continue
         for item in items:
             if not isinstance(item, dict):
-                yield Stretch(*cell_of(item).advances)
+                yield CourseStretch(*cell_of(item).advances)
             elif item["cells"] == [STRAIGHT]:
                 times = item.get("repeat", 1)
-                yield Stretch(1, 1, times, scaled(times, factor))
+                yield CourseStretch(1, 1, times, scaled(times, factor))
             else:
                 for _ in range(item.get("repeat", 1)):
                     yield from stretches(item["cells"], factor)
 
 
-def moved_joint(label: str, course: Sequence[Stretch], chains: int) -> str:
+def moved_joint(label: str, course: Sequence[CourseStretch], chains: int) -> str:
     """The joint of the scaled course where `label` was: as far along its straight run."""
     letter, number = label[0], int(label[1:]) - 1
     outer = letter in OUTER_CHAINS[chains]

@@ -13,7 +13,7 @@ from buildplan.patterns.joining_ties import TiesRead, meant_joint, read_ties
 from buildplan.patterns.pattern import Around, Joined
 from buildplan.source.kinds import FileKind
 from buildplan.source.mistake import Mistake, Path, listed, nearest, shown
-from buildplan.source.suggestions import Put, Suggestion, Way, by_hand, change
+from buildplan.source.suggestions import Put, Remedy, Suggestion, by_hand, change
 
 
 def join_parts(assembly: Assembly, around: Around) -> Joined[Assembly]:
@@ -46,7 +46,7 @@ def _loose(assembly: Assembly, read: PartsRead, ties: TiesRead) -> Iterator[Mist
     given = [part.name for part in assembly.parts]
     places = [given.index(name) for name in loose if name in given]
     ways = tuple(
-        Way(
+        Remedy(
             message("set {part} on another part: {right}", part=given[i], right=f"on: {names[0]}"),
             (Put((*AT, "parts", i, "on"), names[0]),),
         )

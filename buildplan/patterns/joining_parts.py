@@ -14,7 +14,7 @@ from buildplan.source.balloons import Balloon
 from buildplan.source.kinds import FileKind
 from buildplan.source.mistake import Mistake, Path, key_in_words, one_of, shown
 from buildplan.source.problems import DesignProblemsError, UnreadableDesignError, as_message
-from buildplan.source.suggestions import Put, Suggestion, TakeOut, Way, by_hand, within
+from buildplan.source.suggestions import Put, Remedy, Suggestion, TakeOut, by_hand, within
 
 AT: Path = ("build", "assembly")
 MOST_JOINTS = 20_000
@@ -121,7 +121,7 @@ def _carried(assembly: Assembly) -> Iterator[Mistake]:
                 message("part {part} is set both on and between others", part=part.name),
                 Suggestion(
                     ways=tuple(
-                        Way(message("take {key} out", key=one), (TakeOut((*at, one)),))
+                        Remedy(message("take {key} out", key=one), (TakeOut((*at, one)),))
                         for one in ("between", "on")
                     )
                 ),
@@ -173,11 +173,11 @@ def _itself(part: AssemblyPart, at: Path) -> Iterator[Mistake]:
             ),
             Suggestion(
                 ways=(
-                    Way(
+                    Remedy(
                         message("add {right} or more", right="repeat: 2"),
                         (Put((*at, "repeat"), 2),),
                     ),
-                    Way(message("take {key} out", key="to_next"), (TakeOut((*at, "to_next")),)),
+                    Remedy(message("take {key} out", key="to_next"), (TakeOut((*at, "to_next")),)),
                 )
             ),
         )

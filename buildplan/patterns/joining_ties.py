@@ -11,7 +11,7 @@ from buildplan.patterns.assembly_keys import Assembly, PartsTie, TieByBalloon
 from buildplan.patterns.joining_parts import AT, PartsRead, part_names
 from buildplan.source.kinds import FileKind
 from buildplan.source.mistake import Mistake, Path, listed, nearest, one_of, shown
-from buildplan.source.suggestions import Put, Suggestion, Way, by_hand
+from buildplan.source.suggestions import Put, Remedy, Suggestion, by_hand
 
 
 @dataclass(frozen=True)
@@ -114,7 +114,7 @@ def _unknown(asked: _Asked, read: PartsRead) -> Iterator[Mistake]:
             ),
             Suggestion(
                 (message("its joints are {names}", names=names),),
-                (Way(meant_joint(guess), (Put(_end(asked, position), guess),)),)
+                (Remedy(meant_joint(guess), (Put(_end(asked, position), guess),)),)
                 if guess and "to_next" not in asked.at
                 else (),
             ),

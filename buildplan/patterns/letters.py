@@ -27,7 +27,7 @@ from buildplan.patterns.pattern import (
 from buildplan.patterns.pattern_joints import first_to_last
 from buildplan.source.kinds import FileKind
 from buildplan.source.mistake import Mistake, listed
-from buildplan.source.suggestions import Put, Suggestion, TakeOut, Way, change
+from buildplan.source.suggestions import Put, Remedy, Suggestion, TakeOut, change
 
 
 def _undrawn(text: str, cells: int) -> list[str]:
@@ -71,7 +71,7 @@ def _check(letters: Given, whole: Whole) -> Iterator[Mistake]:
             if cells is None
             else Suggestion(
                 ways=tuple(
-                    Way(message("take {key} out", key=key), (TakeOut((*at, key)),))
+                    Remedy(message("take {key} out", key=key), (TakeOut((*at, key)),))
                     for key in ("height", "cells")
                 )
             ),

@@ -21,7 +21,7 @@ from buildplan.patterns.tube_links import check_extra
 from buildplan.source.kinds import FileKind
 from buildplan.source.mistake import Mistake, Path, listed
 from buildplan.source.partial_validation import Salvaged, list_in
-from buildplan.source.suggestions import Put, Suggestion, TakeOut, Way, by_hand, change
+from buildplan.source.suggestions import Put, Remedy, Suggestion, TakeOut, by_hand, change
 
 MOST_BALLOONS = 20_000
 LEAST_IN_RING = 3
@@ -253,7 +253,7 @@ def _with_single(tube: Tube, suggestion: Suggestion) -> Suggestion:
     put = Put((*AT, "single"), tube.brace)
     words = f"single: {tube.brace}"
     ways = tuple(
-        Way(message("{way} (with {right})", way=way.words, right=words), (*way.changes, put))
+        Remedy(message("{way} (with {right})", way=way.words, right=words), (*way.changes, put))
         if _skips(way, tube.chains)
         else way
         for way in suggestion.ways
@@ -261,7 +261,7 @@ def _with_single(tube: Tube, suggestion: Suggestion) -> Suggestion:
     return replace(suggestion, ways=ways)
 
 
-def _skips(way: Way, chains: int) -> bool:
+def _skips(way: Remedy, chains: int) -> bool:
     """Whether a way lays a course that skips joints of chains that have a twin."""
     return any(
         isinstance(put, Put) and put.at[-1] == "course" and max(advance[: chains - 2]) > 1

@@ -74,11 +74,6 @@ class PieceIndex:
         return long.letter in self._counted
 
     @cached_property
-    def brought_by(self) -> Mapping[str, int]:
-        """Number of the brace that brings each brace link."""
-        return {link: brace.number for brace in self.framework.braces for link in brace.links}
-
-    @cached_property
     def _completed(self) -> Mapping[int, tuple[Cell, ...]]:
         cells: dict[int, list[Cell]] = {}
         for cell in self.framework.cells:

@@ -42,7 +42,7 @@ class Act:
 
 
 @dataclass(frozen=True)
-class Way:
+class AlikeRepairs:
     """Link balloons that are replaced in the same way, whatever their joints, in the order of the
     framework; `acts` are those of the first."""
 
@@ -73,13 +73,13 @@ def lock_repair(joint: str) -> tuple[Act, ...]:
     return (Act(Deed.OPEN, joint), Act(Deed.SIZE), Act(Deed.LOCK, joint))
 
 
-def ways_of(found: Mapping[str, Sequence[Act]]) -> tuple[Way, ...]:
+def ways_of(found: Mapping[str, Sequence[Act]]) -> tuple[AlikeRepairs, ...]:
     """The ways of repair there are, that of most balloons first."""
     alike: dict[tuple[object, ...], list[str]] = {}
     for link, acts in found.items():
         form = tuple((act.deed, act.own_end, act.end) for act in acts)
         alike.setdefault(form, []).append(link)
-    ways = [Way(tuple(links), tuple(found[links[0]])) for links in alike.values()]
+    ways = [AlikeRepairs(tuple(links), tuple(found[links[0]])) for links in alike.values()]
     return tuple(sorted(ways, key=lambda way: -len(way.links)))
 
 

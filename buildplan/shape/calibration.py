@@ -22,13 +22,11 @@ ZERO_CELSIUS_K = 273.15
 class RingCheck:
     """A closed chain laid round: what a tape measure should show, in metres.
 
-    `across_knots_m` goes through the middle from knot to knot (of the circle that all knots lie
-    on), `outside_m` over the balloons; `low_m` and `high_m` are the bounds of the latter.
+    `outside_m` goes through the middle and over the balloons; `low_m` and `high_m` bound it.
     """
 
     chain: str
     links: int
-    across_knots_m: float
     outside_m: float
     low_m: float
     high_m: float
@@ -85,7 +83,7 @@ def _ring(framework: Framework, name: str, chain: Chain) -> RingCheck:
     )
     outside = float((2 * apothem + [balloon.gauge_m for balloon in types]).max())
     slack = max(balloon.tie_within for balloon in types) * across
-    return RingCheck(name, len(types), across, outside, outside - slack, outside + slack)
+    return RingCheck(name, len(types), outside, outside - slack, outside + slack)
 
 
 def ring_checks(framework: Framework) -> tuple[RingCheck, ...]:

@@ -22,7 +22,7 @@ LEAST_WALK_WIDTH_M, LEAST_WALK_HEIGHT_M = 0.5, 1.8
 COLUMN_M = 0.01  # how finely an opening is looked at
 
 
-class Way(StrEnum):
+class CarriedAs(StrEnum):
     """How a piece is turned while it is carried, edge first."""
 
     UPRIGHT = "upright"
@@ -59,7 +59,7 @@ class CarriedPose:
     how long it is in the way that it travels, in metres. `lean_deg` is how far it is turned in
     its own plane."""
 
-    way: Way
+    way: CarriedAs
     lean_deg: float
     width_m: float
     height_m: float
@@ -67,7 +67,7 @@ class CarriedPose:
 
 
 @dataclass(frozen=True)
-class Opening:
+class DoorOpening:
     """The largest upright rectangle on the floor that is free between the legs of a piece, seen
     from the front; `highest_m` is how high it is free where that is most. Metres."""
 
@@ -123,18 +123,18 @@ def poses(carried: Carried) -> tuple[CarriedPose, ...]:
     across = 0 if wide >= deep else 2
     broad, thin = max(wide, deep), min(wide, deep)
     found = [
-        CarriedPose(Way.UPRIGHT, 0.0, thin, tall, broad),
-        CarriedPose(Way.ON_ITS_SIDE, 90.0, thin, broad, tall),
+        CarriedPose(CarriedAs.UPRIGHT, 0.0, thin, tall, broad),
+        CarriedPose(CarriedAs.ON_ITS_SIDE, 90.0, thin, broad, tall),
     ]
     angle, low, long = least_lean(carried, across)
     if low < WORTH_TILTING * min(broad, tall):
-        found.append(CarriedPose(Way.TILTED, min(angle, 180 - angle), thin, low, long))
+        found.append(CarriedPose(CarriedAs.TILTED, min(angle, 180 - angle), thin, low, long))
     narrow, long = sorted((broad, tall))
-    found.append(CarriedPose(Way.FLAT, 0.0, narrow, thin, long))
+    found.append(CarriedPose(CarriedAs.FLAT, 0.0, narrow, thin, long))
     return tuple(found)
 
 
-def walk_through(framework: Framework, shape: Shape) -> Opening | None:
+def walk_through(framework: Framework, shape: Shape) -> DoorOpening | None:
     """What goes through between the legs of a standing piece; None where nobody can walk."""
     piece = whole(framework, shape)
     clear = _clear_heights_m(piece)
@@ -174,7 +174,7 @@ def _gaps(clear: FloatArray) -> Iterator[tuple[int, int]]:
             yield int(start), int(finish)
 
 
-def _largest(clear: FloatArray) -> Opening | None:
+def _largest(clear: FloatArray) -> DoorOpening | None:
     """The largest rectangle below a run of heights that somebody can walk through."""
     best = None
     for height in np.unique(clear):
@@ -183,11 +183,11 @@ def _largest(clear: FloatArray) -> Opening | None:
         finishes = np.flatnonzero(~free[1:] & free[:-1])
         width = float((finishes - starts).max()) * COLUMN_M
         if width >= LEAST_WALK_WIDTH_M:
-            best = _larger(best, Opening(width, float(height), float(clear.max())))
+            best = _larger(best, DoorOpening(width, float(height), float(clear.max())))
     return best
 
 
-def _larger(one: Opening | None, other: Opening | None) -> Opening | None:
+def _larger(one: DoorOpening | None, other: DoorOpening | None) -> DoorOpening | None:
     if one is None or other is None:
         return one or other
     return one if one.width_m * one.height_m >= other.width_m * other.height_m else other

@@ -11,7 +11,7 @@ from typing import Literal
 
 from buildplan.language.messages import Listing, Message, Value, listing, message, message_in
 from buildplan.source.problems import ProblemKind
-from buildplan.source.suggestions import Change, Put, Rename, Suggestion, Way, by_hand
+from buildplan.source.suggestions import Change, Put, Remedy, Rename, Suggestion, by_hand
 from buildplan.source.suggestions import Path as Path
 
 Mark = tuple[int, int]
@@ -148,7 +148,7 @@ def _led_to(
         return by_hand(message("there is none to choose from"))
     guess = most_likely(name, known)
     these_are = message(all_of_them, names=listed(map(key_in_words, known)))
-    ways = (Way(meant(guess), (mended(guess),)),) if guess else ()
+    ways = (Remedy(meant(guess), (mended(guess),)),) if guess else ()
     return Suggestion((these_are,), ways)
 
 

@@ -19,7 +19,7 @@ from buildplan.source.mistake import (
 )
 from buildplan.source.right_forms import Root, is_advance, purpose, reminder, right_form
 from buildplan.source.schema_lookup import described, form_in_words, types_at
-from buildplan.source.suggestions import Put, Suggestion, Way, by_hand, change
+from buildplan.source.suggestions import Put, Remedy, Suggestion, by_hand, change
 
 COLOUR_FORM = mark("write # and six hex digits, in quotes ({example}), or a name of CSS")
 
@@ -158,7 +158,7 @@ def _wrong_text(kind: str, at: Path, value: object, limits: Mapping[str, Any], r
             message("{value} is not a colour", value=shown(value)),
             Suggestion(
                 (message(COLOUR_FORM, example=A_COLOUR),),
-                (Way(meant(guess), (Put(at, guess),)),) if guess else (),
+                (Remedy(meant(guess), (Put(at, guess),)),) if guess else (),
             ),
         )
     if kind == "string_pattern_mismatch" and name in _TEXT_FORMS:

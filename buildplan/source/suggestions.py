@@ -42,7 +42,7 @@ Change = Put | TakeOut | Rename
 
 
 @dataclass(frozen=True)
-class Way:
+class Remedy:
     """One way to mend a problem: said in words, and done by all of its changes."""
 
     words: Message
@@ -57,7 +57,7 @@ class Suggestion:
     """
 
     words: tuple[Message, ...] = ()
-    ways: tuple[Way, ...] = ()
+    ways: tuple[Remedy, ...] = ()
 
     @property
     def by_hand(self) -> bool:
@@ -78,7 +78,7 @@ def by_hand(*words: Message | None) -> Suggestion:
 
 def change(words: Message, *changes: Change) -> Suggestion:
     """A suggestion of one change, or of several that belong together."""
-    return Suggestion(ways=(Way(words, changes),))
+    return Suggestion(ways=(Remedy(words, changes),))
 
 
 def within(part: Path, suggestion: Suggestion) -> Suggestion:
@@ -86,7 +86,7 @@ def within(part: Path, suggestion: Suggestion) -> Suggestion:
     return replace(
         suggestion,
         ways=tuple(
-            Way(way.words, tuple(replace(one, at=(*part, *one.at)) for one in way.changes))
+            Remedy(way.words, tuple(replace(one, at=(*part, *one.at)) for one in way.changes))
             for way in suggestion.ways
         ),
     )

@@ -9,7 +9,7 @@ from buildplan.language.messages import message
 from buildplan.source.file_changes import CannotChangeError, changed_data
 from buildplan.source.kinds import FileKind
 from buildplan.source.mistake import Mistake
-from buildplan.source.suggestions import Put, Suggestion, Way
+from buildplan.source.suggestions import Put, Remedy, Suggestion
 
 MOST_TRIALS = 60
 # A change is tried by checking the whole file anew: of a large file only few are tried.
@@ -40,7 +40,7 @@ def tried(mistakes: Sequence[Mistake], data: object, find: Find, values: int) ->
     return found
 
 
-def only(suggestion: Suggestion, ways: tuple[Way, ...]) -> Suggestion:
+def only(suggestion: Suggestion, ways: tuple[Remedy, ...]) -> Suggestion:
     """A suggestion with these of its ways alone; never an empty one."""
     kept = replace(suggestion, ways=ways)
     return kept or Suggestion((NOTHING_MENDS,))
@@ -52,7 +52,7 @@ def untried(suggestion: Suggestion) -> Suggestion:
 
 
 def _mends(
-    way: Way, mistake: Mistake, mistakes: Sequence[Mistake], data: object, find: Find
+    way: Remedy, mistake: Mistake, mistakes: Sequence[Mistake], data: object, find: Find
 ) -> bool:
     """Whether the mistake is gone with the changes of a way made, and what they write is right:
     no such one is left at its place, or there is one less of them (for what is taken out moves

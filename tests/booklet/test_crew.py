@@ -29,7 +29,7 @@ from buildplan.instructions.jobs import job_row
 from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import jobs
 from buildplan.sequence.timetable import crew_of, timetable
-from buildplan.shape.carrying import Way, least_lean, poses, walk_through, whole
+from buildplan.shape.carrying import CarriedAs, least_lean, poses, walk_through, whole
 from buildplan.shape.examining import examine
 
 DESIGNS = Path(__file__).parent.parent.parent / "designs"
@@ -118,7 +118,7 @@ def test_leaning_never_makes_it_wider_than_upright(book: Book) -> None:
 
 def test_upright_and_side_swap_width_and_height(book: Book) -> None:
     found = {pose.way: pose for pose in poses(whole(book.framework, book.shape))}
-    up, side = found[Way.UPRIGHT], found[Way.ON_ITS_SIDE]
+    up, side = found[CarriedAs.UPRIGHT], found[CarriedAs.ON_ITS_SIDE]
     assert (up.height_m, up.length_m) == (side.length_m, side.height_m)
     assert up.width_m == side.width_m == pytest.approx(book.shape.depth_m, rel=0.01)
 

@@ -38,7 +38,6 @@ KINK = CellKind(
     CellWords(
         message("kink"),
         message("a kink"),
-        message("the kink"),
         message("The piece leans there."),
     ),
     polygon_turn,

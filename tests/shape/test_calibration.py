@@ -54,7 +54,10 @@ def test_rings_of_the_star() -> None:
     checks = ring_checks(star())
     assert [check.chain for check in checks] == ["A", "B", "C", "D"]
     link = 8 * 0.0254 * 1.15
-    assert checks[0].across_knots_m == pytest.approx(link / np.sin(np.pi / 40))
+    # the circle through the knots of a polygon of 40 such sides; balloons lie over its middles
+    circle = link / np.sin(np.pi / 40)
+    inner = np.sqrt(circle**2 - link**2)
+    assert checks[0].outside_m == pytest.approx(inner + 8 * 0.0254)
     assert checks[0].low_m < checks[0].outside_m < checks[0].high_m
     assert not checks[0].measured
 

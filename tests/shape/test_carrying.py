@@ -14,7 +14,7 @@ from buildplan.evaluation.passing import Door, Fit, bag_passes, parse_door, pass
 from buildplan.evaluation.passing_words import opening_caution, way_lines
 from buildplan.language.told import ToldError
 from buildplan.language.voice import Voice
-from buildplan.shape.carrying import Carried, Opening, Way, parts, walk_through, whole
+from buildplan.shape.carrying import Carried, CarriedAs, DoorOpening, parts, walk_through, whole
 from buildplan.shape.model import FloatArray
 
 DESIGNS = Path(__file__).parents[2] / "designs"
@@ -71,14 +71,14 @@ def ball(r: float, c: float, axis: tuple[float, float, float]) -> Carried:
 @pytest.mark.parametrize(
     ("width", "height", "fit", "way"),
     [
-        (0.9, 2.2, Fit.EASILY, Way.UPRIGHT),
-        (0.9, 1.9, Fit.EASILY, Way.ON_ITS_SIDE),
-        (0.50, 0.60, Fit.TIGHTLY, Way.ON_ITS_SIDE),
-        (0.39, 3.0, Fit.NOT, Way.UPRIGHT),
+        (0.9, 2.2, Fit.EASILY, CarriedAs.UPRIGHT),
+        (0.9, 1.9, Fit.EASILY, CarriedAs.ON_ITS_SIDE),
+        (0.50, 0.60, Fit.TIGHTLY, CarriedAs.ON_ITS_SIDE),
+        (0.39, 3.0, Fit.NOT, CarriedAs.UPRIGHT),
     ],
 )
 def test_a_post_goes_through_upright_or_on_its_side(
-    width: float, height: float, fit: Fit, way: Way
+    width: float, height: float, fit: Fit, way: CarriedAs
 ) -> None:
     """A spheroid of 0.4 by 0.4 by 2.0 m."""
     post = ball(0.2, 1.0, (0.0, 1.0, 0.0))
@@ -110,7 +110,7 @@ def test_what_does_not_go_through_whole_may_go_in_its_parts() -> None:
 def test_narrow_and_low_openings_are_told() -> None:
     """2010 ADA Standards for Accessible Design: 404.2.3, 32 in clear; 307.4, 80 in of headroom."""
     told = [
-        opening_caution(Opening(width, height, height), "in", Voice())
+        opening_caution(DoorOpening(width, height, height), "in", Voice())
         for width, height in ((0.80, 2.2), (0.82, 2.0), (0.82, 2.04))
     ]
     assert "404.2.3" in told[0]

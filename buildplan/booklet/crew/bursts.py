@@ -17,7 +17,7 @@ from buildplan.drawing.marks import Picture
 from buildplan.drawing.seat import standing_seat
 from buildplan.instructions.repairs import BURST_CAUTION, act_told, lock_act_told
 from buildplan.language.messages import Message
-from buildplan.sequence.repair import Act, Way, lock_repair, repairs, ways_of
+from buildplan.sequence.repair import Act, AlikeRepairs, lock_repair, repairs, ways_of
 
 WIDTH, HEIGHT = 220.0, 165.0
 CLOSE = 2.5
@@ -53,7 +53,7 @@ def bursts(book: Book) -> list[Flowable]:
 
 
 def _shown(
-    book: Book, found: Mapping[str, Sequence[Act]], way: Way, which: str
+    book: Book, found: Mapping[str, Sequence[Act]], way: AlikeRepairs, which: str
 ) -> tuple[Flowable, ...]:
     voice = book.voice
     link = best_seen(book, way)
@@ -84,7 +84,7 @@ def _numbered(book: Book, told: Sequence[Message]) -> Items:
     return Items(tuple(map(plain, lines)), ticked=True, gap=CLOSE)
 
 
-def best_seen(book: Book, way: Way) -> str:
+def best_seen(book: Book, way: AlikeRepairs) -> str:
     """The balloon of a way that lies furthest to the front, of those the nearest to half the
     height of the piece."""
     at, half = book.shape.at, book.facts.height_m / 2
