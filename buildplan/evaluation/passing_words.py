@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from buildplan.design.measures import Units, size_words
-from buildplan.evaluation.passing import CarriedAs as WayThrough
 from buildplan.evaluation.passing import Door, Fit, Passage
+from buildplan.evaluation.passing import Way as WayThrough
 from buildplan.language.voice import Voice
 from buildplan.shape.carrying import CarriedAs, CarriedPose, DoorOpening
 
