@@ -16,8 +16,9 @@ from buildplan.screen.model import Point, SeatData
 from buildplan.sequence.model import Kind, Turn
 from buildplan.shape.model import FloatArray, Shape
 
-# What is seen round the work, in lengths of a link on each side; round a whole piece, in metres.
-ROOM, MARGIN_M = 0.95, 0.4
+# What is seen round a brace and round joints by themselves, from which whole balloons go out, in
+# lengths of a link on each side; and round a whole piece, in metres.
+TIED_ROOM, JOINED_ROOM, MARGIN_M = 0.95, 1.6, 0.4
 ON_THE_PIECE = frozenset({Kind.BRACE, Kind.SETTLE, Kind.SINGLE, Kind.JOIN, Kind.LOCK})
 # The finished piece: from its front, a little from above and from the right.
 WHOLE = Camera((0.25, 0.2, 1.0), (0.0, 1.0, 0.0))
@@ -31,7 +32,8 @@ def seat_of(book: Book, kind: Kind, turns: Sequence[Turn]) -> SeatData:
         return _whole(book.shape, FROM_ABOVE if lying else WHOLE, lying)
     spots = np.array([book.shape.at[joint] for joint in joints])
     low, high = spots.min(axis=0), spots.max(axis=0)
-    across = float(np.linalg.norm(high - low)) + 2 * ROOM * link_length_m(book.framework)
+    room = TIED_ROOM if kind in (Kind.BRACE, Kind.SINGLE) else JOINED_ROOM
+    across = float(np.linalg.norm(high - low)) + 2 * room * link_length_m(book.framework)
     camera = _before(book, turns, joints)
     return _seat(camera, (low + high) / 2, across, lying=camera.name == OPEN_END)
 

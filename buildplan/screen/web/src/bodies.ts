@@ -3,8 +3,9 @@ import { type Pose, place, type Spot } from "./camera";
 import type { Piece, Point } from "./data";
 import { add, times } from "./vector";
 
-// new: outlined, in its colour; own: in its colour; done: pale; gone: not drawn
-export type Look = "new" | "own" | "done" | "gone" | "picked";
+// new: outlined, in its colour; own: in its colour; done: pale; gone: not drawn; clear: seen
+// through, for it is tied where hands work and stands before what is new
+export type Look = "new" | "own" | "done" | "gone" | "clear" | "picked";
 const NEAR = 0.8; // of what is seen across: what is farther from the work is left out
 
 export interface Body {
@@ -107,7 +108,8 @@ export function looks(
         spot.depth < other.depth - 0.02 &&
         Math.hypot(spot.x - other.x, spot.y - other.y) < 0.8 * (radius + across),
     );
-    return covers ? "gone" : look;
+    if (!covers) return look;
+    return body.isLink && body.ends.some((joint) => near.joints.has(joint)) ? "clear" : "gone";
   });
 }
 
@@ -123,7 +125,7 @@ export function bodyAt(
 ): Body | undefined {
   let best: [number, Body] | undefined;
   bodies.forEach((body, i) => {
-    if (look[i] === "gone") return;
+    if (look[i] === "gone" || look[i] === "clear") return;
     const spot = place(from, body.middle, width, height);
     if (Math.hypot(spot.x - x, spot.y - y) > body.radius * spot.scale) return;
     if (!best || spot.depth < best[0]) best = [spot.depth, body];

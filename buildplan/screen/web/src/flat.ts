@@ -3,6 +3,8 @@ import { place } from "./camera";
 import type { Page } from "./data";
 import { mixed, PERSON_COLOUR, PICKED_COLOUR, type Frame, type Painter } from "./painter";
 
+const CLEAR = 0.35; // how much is seen of what is seen through
+
 export function flatPainter(page: Page): Painter {
   const canvas = document.createElement("canvas");
   const pen = canvas.getContext("2d");
@@ -20,8 +22,8 @@ export function flatPainter(page: Page): Painter {
       if (look === "gone" || look === undefined) return [];
       const own = colours[body.balloon] ?? "#888888";
       const colour =
-        look === "picked" ? PICKED_COLOUR : look === "done" ? mixed(own, frame.ground.paper, frame.ground.pale) : own;
-      return [{ from: body.first, to: body.second, middle: body.middle, radius: body.radius, colour, pale: look === "done", fresh: look === "new" }];
+        look === "picked" ? PICKED_COLOUR : look === "done" || look === "clear" ? mixed(own, frame.ground.paper, frame.ground.pale) : own;
+      return [{ from: body.first, to: body.second, middle: body.middle, radius: body.radius, colour, pale: look === "done" || look === "clear", fresh: look === "new", clear: look === "clear" }];
     });
     if (frame.person) {
       for (const part of page.person) {
@@ -34,6 +36,7 @@ export function flatPainter(page: Page): Painter {
           colour: PERSON_COLOUR,
           pale: true,
           fresh: false,
+          clear: false,
         });
       }
     }
@@ -47,11 +50,13 @@ export function flatPainter(page: Page): Painter {
       const half = Math.max(Math.hypot(one.x - other.x, one.y - other.y) / 2, radius);
       pen.beginPath();
       pen.ellipse(oval.spot.x, oval.spot.y, half, radius, Math.atan2(other.y - one.y, other.x - one.x), 0, 2 * Math.PI);
+      pen.globalAlpha = oval.clear ? CLEAR : 1;
       pen.fillStyle = oval.colour;
       pen.fill();
       pen.lineWidth = oval.fresh ? 2.5 : 1;
       pen.strokeStyle = mixed(oval.colour, "#000000", oval.pale ? 0.12 : 0.6);
       pen.stroke();
+      pen.globalAlpha = 1;
       if (oval.pale) continue;
       pen.beginPath();
       pen.arc(oval.spot.x - radius * 0.3, oval.spot.y - radius * 0.35, radius * 0.18, 0, 2 * Math.PI);

@@ -38,6 +38,7 @@ const FINISHES: Readonly<Record<string, readonly [number, number]>> = {
 // points of an outline left out, and points round a balloon: near by, and of the whole piece
 const FINE = [1, 24] as const;
 const COARSE = [3, 10] as const;
+const CLEAR = 0.3; // how much is seen of what is seen through
 const OUTLINE = 1.07;
 const OUTLINE_COLOUR = "#15191e";
 const UP = new Vector3(0, 1, 0);
@@ -126,6 +127,12 @@ export function webglPainter(page: Page, bodies: readonly Body[]): Painter {
   // seen from inside, a little larger: a dark edge round what is new
   const dark = new MeshBasicMaterial({ color: OUTLINE_COLOUR, side: BackSide });
   const edges = page.piece.balloons.map((_, kind) => instanced(kind, dark));
+  const clear = page.piece.balloons.map((balloon, kind) => {
+    const seen = material(balloon);
+    Object.assign(seen, { transparent: true, opacity: CLEAR, depthWrite: false });
+    return instanced(kind, seen);
+  });
+  const every = [...meshes, ...edges, ...clear];
   const larger = new Matrix4().makeScale(OUTLINE, OUTLINE, OUTLINE);
   const matrices = bodies.map(matrixOf);
   const lowest = Math.min(...bodies.map((body) => body.middle[2] - body.radius), 0);
@@ -134,19 +141,19 @@ export function webglPainter(page: Page, bodies: readonly Body[]): Painter {
   function colourOf(body: Body, look: Look, frame: Frame): Color {
     const own = page.piece.balloons[body.balloon]?.colour ?? "#888888";
     if (look === "picked") return new Color(PICKED_COLOUR);
-    return new Color(look === "done" ? mixed(own, frame.ground.paper, frame.ground.pale) : own);
+    return new Color(look === "done" || look === "clear" ? mixed(own, frame.ground.paper, frame.ground.pale) : own);
   }
 
   function fill(frame: Frame): void {
     const near = frame.near;
-    [...meshes, ...edges].forEach((mesh, i) => {
+    every.forEach((mesh, i) => {
       mesh.count = 0;
       const kind = i % meshes.length;
       mesh.geometry = (near ? fine : coarse)[kind] ?? mesh.geometry;
     });
     bodies.forEach((body, i) => {
       const look = frame.looks[i] ?? "gone";
-      const mesh = meshes[body.balloon];
+      const mesh = (look === "clear" ? clear : meshes)[body.balloon];
       const matrix = matrices[i];
       if (look === "gone" || !mesh || !matrix) return;
       mesh.setMatrixAt(mesh.count, matrix);
@@ -158,7 +165,7 @@ export function webglPainter(page: Page, bodies: readonly Body[]): Painter {
         edge.count += 1;
       }
     });
-    for (const mesh of [...meshes, ...edges]) {
+    for (const mesh of every) {
       mesh.instanceMatrix.needsUpdate = true;
       if (mesh.instanceColor) mesh.instanceColor.needsUpdate = true;
     }
