@@ -9,11 +9,14 @@ import re
 from collections.abc import Iterator
 from dataclasses import replace
 from functools import cache
+from io import BytesIO
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
 import pytest
+import zxingcpp
 from browser import DESKTOP, Opened, begin, chromium, opened
+from PIL import Image
 from playwright.sync_api import Browser
 from screen_pieces import VOICES, book
 
@@ -101,6 +104,17 @@ def go(found: Opened, screen: str) -> None:
 def test_same_book_same_bytes_and_small_enough(star: Path) -> None:
     assert star.read_text("utf-8") == companion(book("reading_star"), VOICES)
     assert star.stat().st_size < 1_600_000
+
+
+def test_readme_names_what_is_built_in_and_its_licence() -> None:
+    """The bundle's own list says: name, version (licence)."""
+    readme = (WEB.parents[2] / "README.md").read_text("utf-8")
+    listed = (WEB.parent / "bundle" / "LICENCES.txt").read_text("utf-8")
+    found = re.findall(r"^([\w-]+) (\d\S+) \((\w+)\)$", listed, re.MULTILINE)
+    assert [name for name, _, _ in found] == ["three", "qrcode-generator"]
+    for name, version, licence in found:
+        assert re.search(rf"{name}(\.js)? {re.escape(version)}", readme)
+        assert licence == "MIT"
 
 
 def test_the_page_forbids_every_request() -> None:
@@ -299,6 +313,8 @@ def test_a_code_carries_ticks_to_another_phone(browser: Browser, tmp_path: Path)
     one.page.check("#c1")
     go(one, "more")
     code = one.page.inner_text(".code")
+    shot = one.page.locator(".qr").screenshot()
+    assert [found.text for found in zxingcpp.read_barcodes(Image.open(BytesIO(shot)))] == [code]
     other = opened(browser, file)
     begin(other.page)
     go(other, "more")
