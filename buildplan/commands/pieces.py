@@ -42,8 +42,10 @@ def book_of(
     """A design run through every stage, as the hands that are known of will build it."""
     from buildplan.booklet.common.book import gather_book
     from buildplan.document.paper import PAPERS
+    from buildplan.evaluation.expected_time import seconds_to_print
 
     design = read_known(path, voice, hands)
+    _tell_if_long(design, seconds_to_print, voice)
     with errors.status(_finding(design, voice)):
         chosen: Units = design.units if units is None else "in" if units == "in" else "cm"
         return gather_book(design, PAPERS[paper], chosen, edition, voice.language)
@@ -54,10 +56,34 @@ def evaluation_of(
 ) -> Evaluation:
     """A design run through every stage, with nothing that a printed booklet needs beyond that."""
     from buildplan.evaluation.evaluating import NEW_PARTS, evaluate
+    from buildplan.evaluation.expected_time import seconds_to_work_out
 
     design = read_known(path, voice, hands)
+    _tell_if_long(design, seconds_to_work_out, voice)
     with errors.status(_finding(design, voice)):
         return evaluate(design, design.units, NEW_PARTS["training"], gust_m_per_s)
+
+
+def _tell_if_long(design: Design, seconds: Callable[[int], float], voice: Voice) -> None:
+    """How long a large piece is likely to take, before it is begun."""
+    from buildplan.design.building import build_framework
+    from buildplan.evaluation.expected_time import WORTH_SAYING_S
+    from buildplan.framework.counts import balloon_counts
+
+    balloons = sum(balloon_counts(build_framework(design)).values())
+    expected = seconds(balloons)
+    if expected < WORTH_SAYING_S:
+        return
+    words = voice.say_count(
+        "{piece} has {balloons} balloons: this takes about {number} minute of work for one "
+        "processor.",
+        "{piece} has {balloons} balloons: this takes about {number} minutes of work for one "
+        "processor.",
+        max(1, round(expected / 60)),
+        piece=design.name,
+        balloons=balloons,
+    )
+    errors.print(words, markup=False)
 
 
 def _finding(design: Design, voice: Voice) -> str:

@@ -194,6 +194,10 @@ def test_joints_in_a_row_are_told_in_few_words() -> None:
         joints_words(("A24", "A25", "A26", "D1", "D2", "v"), Voice()) == "A24 to A26, D1, D2 and v"
     )
     assert joints_words(("A9", "A10", "A11", "B12"), Voice()) == "A9 to A11 and B12"
+    assert joints_words(("B2", "A2", "B1", "A1", "A3", "B3"), Voice()) == "A1 to A3 and B1 to B3"
+    said = joints_words([f"A{2 * number}" for number in range(500)], Voice())
+    assert said.startswith("A0, A2, A4,")
+    assert said.endswith("A22 and 488 more")
 
 
 def test_what_to_have_is_told_and_what_it_costs_is_not(book: Book, printed: bytes) -> None:

@@ -13,6 +13,7 @@ from buildplan.evaluation.figures import KG_PER_LB, speed_words
 from buildplan.language.voice import Voice
 
 LITRES_PER_CUBIC_FOOT = 28.316846592
+MOST_TOLD = 12  # joints and runs of joints that are named one by one
 
 
 def bulk_words(volume_m3: float, units: Units, voice: Voice) -> str:
@@ -24,17 +25,29 @@ def bulk_words(volume_m3: float, units: Units, voice: Voice) -> str:
 
 
 def joints_words(labels: Sequence[str], voice: Voice) -> str:
-    """Joints in few words: `A24 to A32, D24 and D25`; three or more in a row are joined up."""
+    """Joints in few words: `A24 to A32, D24 and D25`; three or more in a row are joined up, and of
+    very many the rest are counted."""
     runs: list[list[str]] = []
-    for label in labels:
+    for label in sorted(labels, key=_chain_and_number):
         if runs and _follows(runs[-1][-1], label):
             runs[-1].append(label)
         else:
             runs.append([label])
     parts: list[str] = []
+    told = 0
     for run in runs:
+        if len(parts) >= MOST_TOLD:
+            break
         parts += [_run(run, voice)] if len(run) > 2 else run
-    return voice.listed(parts)
+        told += len(run)
+    if told == len(labels):
+        return voice.listed(parts)
+    return voice.say("{joints} and {count} more", joints=", ".join(parts), count=len(labels) - told)
+
+
+def _chain_and_number(label: str) -> tuple[int, str, int]:
+    name = label.rstrip("0123456789")
+    return len(name), name, int(label[len(name) :] or 0)
 
 
 def _run(labels: Sequence[str], voice: Voice) -> str:
