@@ -29,6 +29,7 @@ from buildplan.sequence.jobs import Job
 from buildplan.sequence.model import Kind, Step
 
 CLOSE_ROWS = 2.5
+LONGEST_LIST = 400  # letters of a list of joints: a longer one nobody reads
 
 
 def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Flowable]:
@@ -200,13 +201,20 @@ def _tools(book: Book) -> list[str]:
     voice = book.voice
     tools = [plain(voice.say(tool)) for tool in TOOLS if tool != TAGS]
     tags = [j for s in book.steps if s.kind is Kind.TAG for o in s.operations for j in o.joints]
-    if tags:
+    some = _some(tags, voice)
+    if tags and len(some) > LONGEST_LIST:
+        written = voice.say(
+            "{count} tags, written before: the steps name them",
+            count=strong(voice.whole(len(tags))),
+        )
+        tools.insert(2, written)
+    elif tags:
         written = voice.say_count(
             "{count} tag, written before: {joints}",
             "{count} tags, written before: {joints}",
             len(tags),
             count=strong(voice.whole(len(tags))),
-            joints=plain(_some(tags, voice)),
+            joints=plain(some),
         )
         tools.insert(2, written)
     return tools
