@@ -10,7 +10,8 @@ chains are also written out row by row.
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from functools import lru_cache
 from itertools import pairwise
 
 import networkx as nx
@@ -26,7 +27,6 @@ from buildplan.drawing.map_style import (
     link_marks,
 )
 from buildplan.drawing.marks import Curve, Ink, Label, Mark, Picture, Point, Polyline
-from buildplan.framework.counts import multigraph
 from buildplan.framework.model import Framework
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
@@ -45,7 +45,8 @@ def graph_map(
     radius = joint_radius(framework)
     key_height, key = legend(_legend_items(framework, voice), width)
     room = (width - 2 * radius - 4, height - key_height - 2 * radius - 14)
-    for layout in _layouts(framework):
+    clear = _has_room(len(framework.joints), room, radius)
+    for layout in _layouts(framework) if clear else ():
         placed = _fitted(layout, room)
         if _is_clear(framework, placed, radius):
             middle = radius + 2, key_height + radius + 10
@@ -72,17 +73,53 @@ def _legend_items(framework: Framework, voice: Voice) -> list[Item]:
     return [*items, *chain_items(framework, named, voice)]
 
 
-def _layouts(framework: Framework) -> list[Layout]:
-    graph = nx.Graph(multigraph(framework))
-    found = []
+def _layouts(framework: Framework) -> Iterator[Layout]:
+    """Ways to lay the graph out, the best to read first; a map is tried in several sizes, and each
+    way is worked out once."""
+    ties = tuple((link.start, link.finish) for link in framework.links)
+    for way in (_flat, _by_distance, _by_springs):
+        layout = way(framework.joints, ties)
+        if layout is not None:
+            yield layout
+
+
+Ties = tuple[tuple[str, str], ...]
+
+
+def _graph(joints: tuple[str, ...], ties: Ties) -> nx.Graph:
+    graph = nx.Graph()
+    graph.add_nodes_from(joints)
+    graph.add_edges_from(ties)
+    return graph
+
+
+@lru_cache(maxsize=8)
+def _flat(joints: tuple[str, ...], ties: Ties) -> Layout | None:
+    graph = _graph(joints, ties)
     planar, embedding = nx.check_planarity(graph)
     if planar and len(graph) > 3 and nx.is_connected(graph):
-        found.append(_tutte(graph, embedding))
-    if nx.is_connected(graph):
-        start = nx.circular_layout(graph)
-        found.append(_points(nx.kamada_kawai_layout(graph, pos=start)))
-    found.append(_points(nx.spring_layout(graph, seed=1, iterations=200)))
-    return found
+        return _tutte(graph, embedding)
+    return None
+
+
+@lru_cache(maxsize=8)
+def _by_distance(joints: tuple[str, ...], ties: Ties) -> Layout | None:
+    graph = _graph(joints, ties)
+    if not nx.is_connected(graph):
+        return None
+    return _points(nx.kamada_kawai_layout(graph, pos=nx.circular_layout(graph)))
+
+
+@lru_cache(maxsize=8)
+def _by_springs(joints: tuple[str, ...], ties: Ties) -> Layout:
+    return _points(nx.spring_layout(_graph(joints, ties), seed=1, iterations=200))
+
+
+def _has_room(joints: int, room: tuple[float, float], radius: float) -> bool:
+    """Whether so many discs clear of one another have room at all: of equal circles none lie denser
+    than hexagons do (Fejes Toth 1940), and half a disc may stand out at each side."""
+    apart = 2 * radius + CLEAR
+    return joints * apart**2 * math.sqrt(3) / 2 <= (room[0] + apart) * (room[1] + apart)
 
 
 def _points(layout: dict[str, np.ndarray]) -> Layout:
