@@ -6,16 +6,18 @@ import io
 from dataclasses import replace
 
 import networkx as nx
+import pikepdf
 import pypdf
 import pytest
 from sold_copies import DESIGNS, sold_book
+from type_sizes import type_sizes
 
 from buildplan.booklet.common.book import gather_book
 from buildplan.booklet.editions import print_booklet
 from buildplan.booklet.training.lessons import LESSONS
 from buildplan.booklet.training.practice import practice
 from buildplan.design.reading import read_design
-from buildplan.document.paper import PAPERS
+from buildplan.document.paper import PAPERS, large_print
 from buildplan.framework.counts import multigraph
 from buildplan.sequence.labour import work_minutes
 from buildplan.sequence.model import Kind
@@ -97,3 +99,19 @@ def test_targets_add_up_to_twice_a_practised_hand(pages: list[str]) -> None:
 def test_sold_copies_have_nothing_to_sign() -> None:
     reader = pypdf.PdfReader(io.BytesIO(print_booklet(sold_book())))
     assert "Trainer" not in " ".join(page.extract_text() for page in reader.pages)
+
+
+@pytest.mark.parametrize("paper", PAPERS)
+def test_large_print_says_in_large_words_what_is_on_the_gauges(paper: str) -> None:
+    """The gauges stay at true size; 16 pt is the usual least for large print (from memory)."""
+    design = read_design(DESIGNS / "gallery" / "slim_column.yaml")
+    book = gather_book(design, large_print(PAPERS[paper]), design.units, "training")
+    with pikepdf.open(io.BytesIO(print_booklet(book))) as pdf:
+        reader = pypdf.PdfReader(io.BytesIO(print_booklet(book)))
+        texts = [" ".join(page.extract_text().split()) for page in reader.pages]
+        at = next(number for number, text in enumerate(texts) if "The gauges come next" in text)
+        words = [pt for in_picture, pt in type_sizes(pdf.pages[at]) if not in_picture]
+    assert min(words) >= 16.0 - 1e-6
+    for balloon in book.framework.balloons.values():
+        assert f"{balloon.label}, " in texts[at]
+    assert "Gauges at true size: print at 100 %" in texts[at + 1]

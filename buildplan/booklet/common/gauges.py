@@ -2,11 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from buildplan.booklet.common.book import Book
-from buildplan.document.blocks import Shown
-from buildplan.document.paper import mm, true_size
+from buildplan.document.blocks import Items, Shown, Words
+from buildplan.document.paper import Paper, mm, true_size
 from buildplan.document.printing import Section
-from buildplan.drawing.gauge import gauge_sheets
+from buildplan.document.text import plain
+from buildplan.drawing.gauge import GaugeSheet, gauge_sheets
+from buildplan.drawing.gauge_forms import gauge_words
+from buildplan.language.voice import Voice
 
 
 def true_gauges(book: Book) -> list[Section]:
@@ -16,6 +21,33 @@ def true_gauges(book: Book) -> list[Section]:
     sheets = gauge_sheets(
         book.framework, (paper.width, paper.height), book.units, voice, head=mm(8), foot=mm(6)
     )
+    words = [_in_words(book, sheets)] if paper.scale != book.paper.scale else []
+    return [
+        *words,
+        *_sheets(voice, paper, sheets),
+    ]
+
+
+def _in_words(book: Book, sheets: Sequence[GaugeSheet]) -> Section:
+    """What is printed on the gauges, for readers of large print: on the gauges themselves, which
+    stay at true size, there is no room for large words."""
+    voice = book.voice
+    told = [
+        plain(gauge_words(gauge, book.units, voice)) for sheet in sheets for gauge in sheet.gauges
+    ]
+    blocks = [
+        Words(
+            voice.say(
+                "The gauges come next, at true size. Print them at 100 %: on the ruler at their"
+                " foot 100 mm are 100 mm, and 4 in are 4 in."
+            )
+        ),
+        Items(list(dict.fromkeys(told))),
+    ]
+    return Section(voice.say("The gauges in words"), blocks, titled=True, runs_on=True)
+
+
+def _sheets(voice: Voice, paper: Paper, sheets: Sequence[GaugeSheet]) -> list[Section]:
     return [
         Section(
             voice.say("Gauges at true size")
