@@ -24,10 +24,10 @@ from buildplan.document.layout import Columns
 from buildplan.document.links import Anchor, PageLink
 from buildplan.document.text import BODY, HEADING, plain, strong, underlined
 from buildplan.drawing.marks import Picture
-from buildplan.sequence.model import Stage, Step
+from buildplan.sequence.model import Kind, Stage, Step
 
 MOST_HEIGHT = 200.0
-PICTURE_HEIGHT = 140.0
+PICTURE_HEIGHT, JOINED_HEIGHT = 140.0, 116.0
 NARROWEST, WIDEST = 150.0, 250.0
 PLACE = (84.0, 62.0)
 WORDS_SHARE = 0.52
@@ -35,6 +35,8 @@ TITLE_SHARES = (0.74, 0.26)
 COLUMN_GAP, GAP = 14.0, 10.0
 ROW_GAP = 4.0
 NEARLY = 0.01
+# Rows of so many letters, and so many of them, stand two abreast on a page so wide; points.
+SHORT_ROW, FEWEST_ABREAST, ABREAST_FROM = 42, 4, 420.0
 
 
 def step_block(
@@ -47,12 +49,12 @@ def step_block(
     """A step, and what comes `before` it, on one page if a page has room for them."""
     progress = (step.number, len(book.steps))
     place = Anchor(step_place(step), f"{step.number} {book.told(step).title}", progress)
-    if built_alike(book, step):
-        body = _as_before
+    if views.of(step) and not built_alike(book, step):
+        body = _on_the_piece(book, views, sheets, step)
     else:
-        body = _on_the_piece if views.of(step) else _beside_the_piece
-    blocks = [*before, Rule(), place, _title(book, sheets, step), *body(book, views, step)]
-    return Stack(blocks, whole=True)
+        told = _as_before if built_alike(book, step) else _beside_the_piece
+        body = [_title(book, sheets, step), *told(book, views, step)]
+    return Stack([*before, Rule(), place, *body], whole=True)
 
 
 def built_alike(book: Book, step: Step) -> bool:
@@ -75,29 +77,32 @@ def _as_before(book: Book, views: Views, step: Step) -> list[Flowable]:
     return [*words, Items([check_words(book, step)], ticked=True, gap=ROW_GAP)]
 
 
-def _on_the_piece(book: Book, views: Views, step: Step) -> list[Flowable]:
-    """Words beside a small picture of the whole piece; below them a panel for each brace with its
-    rows under it, and the diagram of a corner; the check last."""
+def _on_the_piece(book: Book, views: Views, sheets: MapSheets, step: Step) -> list[Flowable]:
+    """Title and words beside a small picture of the whole piece; below them a panel for each brace
+    with its rows under it, and the diagram of a corner; the check last."""
     measure, closeups = book.paper.measure, len(shown_in(book, views.of(step)))
     turns = [list(turn.lines) for turn in book.told(step).turns if turn.name]
     alone = len(turns) != closeups  # several turns in one panel: their rows stand by themselves
     across = max(1, min(closeups, int((measure + GAP) / (NARROWEST + GAP))))
     across = -(-closeups // -(-closeups // across))  # rows alike: two and two, not three and one
     wide = min(WIDEST, (measure - GAP * (across - 1)) / across)
-    panels = step_panels(book, step, views, (wide, PICTURE_HEIGHT), PLACE)
+    tall = JOINED_HEIGHT if step.kind is Kind.JOIN else PICTURE_HEIGHT
+    panels = step_panels(book, step, views, (wide, tall), PLACE)
     words: list[Flowable] = [Words(markup, style) for style, markup in paragraphs(book, step)]
     shares = (measure - PLACE[0] - COLUMN_GAP, PLACE[0])
-    head = Columns((words, [Shown(panels.where)]), shares, gap=COLUMN_GAP, after=4.0)
+    beside = [*_to_the_map(book, sheets, step), Shown(panels.where)]
+    head = Columns(([_title_words(book, step), *words], beside), shares, gap=COLUMN_GAP, after=4.0)
     told: Sequence[Sequence[str]] = [()] * closeups if alone else turns
     cells = [_panel(picture, rows) for picture, rows in zip(panels.closeups, told, strict=True)]
     if panels.corner is not None:
         cells.append([Shown(panels.corner)])
     rows = [row for turn in turns for row in turn] if alone else []
-    checks = Items([*map(plain, rows), check_words(book, step)], ticked=True, gap=ROW_GAP)
+    checks = Items([check_words(book, step)], ticked=True, gap=ROW_GAP)
     moves = [how_to(book, step, move) for move in new_moves(book, step, PICTURE_HEIGHT)]
     return [
         head,
         *_in_rows(cells, measure),
+        *_abreast(rows, measure),
         checks,
         *_in_rows([[Shown(m)] for m in moves], measure),
     ]
@@ -107,6 +112,22 @@ def _panel(picture: Picture, rows: Sequence[str]) -> list[Flowable]:
     """A picture, and under it what is to be ticked of it."""
     items = Items([plain(row) for row in rows], ticked=True, gap=2.0, after=2.0)
     return [Shown(picture, after=4.0), *([items] if rows else [])]
+
+
+def _abreast(rows: Sequence[str], measure: float) -> list[Flowable]:
+    """Rows to be ticked; those after the long ones two abreast where all are short and several."""
+    first = next((n for n, row in enumerate(rows) if len(row) <= SHORT_ROW), len(rows))
+    long, short = rows[:first], rows[first:]
+    fit = len(short) >= FEWEST_ABREAST and max(map(len, short)) <= SHORT_ROW
+    if not fit or measure < ABREAST_FROM:
+        return [Items([plain(row) for row in rows], ticked=True, gap=ROW_GAP, after=ROW_GAP)]
+    half = -(-len(short) // 2)
+    columns = [
+        [Items([plain(row) for row in some], ticked=True, gap=ROW_GAP, after=0.0)]
+        for some in (short[:half], short[half:])
+    ]
+    above = [Items([plain(row) for row in long], ticked=True, gap=ROW_GAP, after=ROW_GAP)]
+    return [*(above if long else []), Columns(columns, gap=GAP, after=ROW_GAP)]
 
 
 def _in_rows(cells: Sequence[Sequence[Flowable]], measure: float) -> list[Flowable]:
@@ -157,14 +178,21 @@ def _rows(pictures: StepPictures) -> list[list[PlacedPicture]]:
 
 def _title(book: Book, sheets: MapSheets, step: Step) -> Flowable:
     """The number and the title, and at their right where the step's joints are on the map."""
-    title = Words(plain(f"{step.number} {book.told(step).title}"), HEADING, "H2")
-    sheet = sheets.sheet_of.get(step.number)
-    if sheet is None:
-        block: Flowable = Columns([[title]], after=4.0)
-    else:
-        block = Columns([[title], [_map_link(book, sheet, step)]], TITLE_SHARES, after=4.0)
+    title, link = _title_words(book, step), _to_the_map(book, sheets, step)
+    columns = [[title], link] if link else [[title]]
+    block = Columns(columns, TITLE_SHARES if link else (), after=4.0)
     block.keepWithNext = True
     return block
+
+
+def _title_words(book: Book, step: Step) -> Words:
+    return Words(plain(f"{step.number} {book.told(step).title}"), HEADING, "H2")
+
+
+def _to_the_map(book: Book, sheets: MapSheets, step: Step) -> list[Flowable]:
+    """Where a step's joints are on the map, if they are on one."""
+    sheet = sheets.sheet_of.get(step.number)
+    return [] if sheet is None else [_map_link(book, sheet, step)]
 
 
 def _map_link(book: Book, sheet: int, step: Step) -> PageLink:
