@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from functools import cached_property
 
 from shapely.geometry import Polygon
 
@@ -80,11 +81,11 @@ class _CellDrawing:
     size: tuple[float, float]
     voice: Voice
 
-    @property
+    @cached_property
     def _newest(self) -> Brace:
         return newest_brace(self.framework, self.cell)
 
-    @property
+    @cached_property
     def _radius(self) -> float:
         return joint_radius(self.framework)
 

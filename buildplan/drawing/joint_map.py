@@ -11,11 +11,10 @@ from dataclasses import replace
 
 from buildplan.drawing.face_map import face_map
 from buildplan.drawing.graph_map import graph_map
-from buildplan.drawing.map_grid import ROW_GAPS, StripGrid, strip_grid, strip_height
-from buildplan.drawing.map_layout import UnrolledTube
+from buildplan.drawing.map_grid import ROW_GAPS, StripGrid, filling, strip_grid, strip_height
 from buildplan.drawing.map_legend import Item, Sign, chain_items, legend
 from buildplan.drawing.map_strips import StripDrawing
-from buildplan.drawing.map_style import BRACE, SHARED, SINGLE, joint_radius
+from buildplan.drawing.map_style import BRACE, SHARED, SINGLE
 from buildplan.drawing.map_words import map_words
 from buildplan.drawing.marks import Picture
 from buildplan.framework.model import Framework
@@ -48,10 +47,11 @@ def joint_map(
         return (face_map(framework, width, height, voice),)
     if not framework.cells:
         return graph_map(framework, width, height, voice)
-    items = _legend_items(strip_grid(framework, width, height, voice))
+    grid = strip_grid(framework, width, height, voice)
+    items = _legend_items(grid)
     key_height, key = legend(items, width)
-    apart = _leaves_no_strip(framework, height, key_height)
-    grid = strip_grid(framework, width, height if apart else height - key_height, voice)
+    apart = _leaves_no_strip(grid, height, key_height)
+    grid = grid if apart else filling(grid, height - key_height)
     foot = 0.0 if apart else key_height
     seen: set[str] = set()
     pictures = []
@@ -72,9 +72,9 @@ def joint_map(
     return tuple(pictures)
 
 
-def _leaves_no_strip(framework: Framework, height: float, key_height: float) -> bool:
+def _leaves_no_strip(grid: StripGrid, height: float, key_height: float) -> bool:
     """Whether a strip fits on a sheet by itself, but not with the key."""
-    strip = strip_height(UnrolledTube(framework), joint_radius(framework), ROW_GAPS[0])
+    strip = strip_height(grid.plan, grid.radius, ROW_GAPS[0])
     return strip <= height < strip + key_height
 
 

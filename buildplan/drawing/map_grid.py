@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from buildplan.drawing.fonts import text_width, wrapped
 from buildplan.drawing.line_art import TYPE
@@ -78,21 +78,22 @@ def strip_grid(framework: Framework, width: float, height: float, voice: Voice) 
     gap = DISC_GAPS[0] if width >= NARROW else NARROW_DISC_GAP
     strips = plan.strips(room / (2 * radius + gap))
     widest = max(plan.columns[strip.last] - plan.columns[strip.first] for strip in strips)
-    fit = max(1, int(height // strip_height(plan, radius, ROW_GAPS[0])))
-    per_sheet = -(-len(strips) // -(-len(strips) // fit))
-    spare = height / per_sheet - strip_height(plan, radius, 0)
-    return StripGrid(
-        framework,
-        voice,
-        plan,
-        tuple(strips),
-        width,
-        per_sheet,
-        left,
-        radius,
-        column=min(room / widest, 2 * radius + DISC_GAPS[1]),
-        row_gap=min(max(spare / (len(plan.rows) - 1), ROW_GAPS[0]), ROW_GAPS[1]),
+    column = min(room / widest, 2 * radius + DISC_GAPS[1])
+    grid = StripGrid(
+        framework, voice, plan, tuple(strips), width, 1, left, radius, column, ROW_GAPS[0]
     )
+    return filling(grid, height)
+
+
+def filling(grid: StripGrid, height: float) -> StripGrid:
+    """The same strips on sheets `height` points high, as many on each and as far apart as fill
+    them."""
+    plan, radius, strips = grid.plan, grid.radius, len(grid.strips)
+    fit = max(1, int(height // strip_height(plan, radius, ROW_GAPS[0])))
+    per_sheet = -(-strips // -(-strips // fit))
+    spare = height / per_sheet - strip_height(plan, radius, 0)
+    row_gap = min(max(spare / (len(plan.rows) - 1), ROW_GAPS[0]), ROW_GAPS[1])
+    return replace(grid, per_sheet=per_sheet, row_gap=row_gap)
 
 
 def place_lines(chain: LongChain, voice: Voice) -> list[str]:
