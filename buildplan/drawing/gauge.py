@@ -24,6 +24,7 @@ from buildplan.drawing.gauge_forms import (
     MM,
     WALL,
     Gauge,
+    GaugeForm,
     gauge_words,
     half_marks,
     hole_marks,
@@ -57,7 +58,7 @@ def gauge_template(balloon: BalloonType, units: Units, voice: Voice) -> Picture:
     size = points(balloon.gauge_m) + 2 * WALL
     centre = (size / 2, size / 2)
     names = (voice.tell(balloon_words.coloured(balloon, units)),)
-    gauge = Gauge(balloon.gauge_m, "hole", names, centre)
+    gauge = Gauge(balloon.gauge_m, GaugeForm.HOLE, names, centre)
     return Picture(
         size, size, tuple(hole_marks(gauge, units, voice)), gauge_words(gauge, units, voice)
     )
@@ -162,15 +163,15 @@ def gauge_sheets(
 def _place(page: _Page, need: NeededGauge, units: Units, voice: Voice) -> bool:
     """Draw a gauge on the page, if it has room for it in one piece."""
     across = points(need.diameter_m)
-    notches = [("notch", across / 2 + jaw + WALL, jaw) for jaw in JAWS]
-    for form, deep, jaw in (("hole", across + 2 * WALL, 0.0), *notches):
+    notches = [(GaugeForm.NOTCH, across / 2 + jaw + WALL, jaw) for jaw in JAWS]
+    for form, deep, jaw in ((GaugeForm.HOLE, across + 2 * WALL, 0.0), *notches):
         tall = across + 2 * WALL
         side = page.column_for(deep, tall)
         if side is None:
             continue
         edge, middle = page.take(side, deep, tall)
         inward = 1.0 if side == 0 else -1.0
-        if form == "hole":
+        if form is GaugeForm.HOLE:
             gauge = Gauge(need.diameter_m, form, need.balloons, (edge + inward * deep / 2, middle))
             page.marks += hole_marks(gauge, units, voice)
         else:
@@ -192,7 +193,7 @@ def _place_half(page: _Page, need: NeededGauge, units: Units, upper: bool, voice
     deep, jaw, side = found
     edge, middle = page.take(side, deep, tall)
     line = middle - tall / 2 + 20 if upper else middle + tall / 2 - 20
-    gauge = Gauge(need.diameter_m, "half", need.balloons, (edge, line), jaw)
+    gauge = Gauge(need.diameter_m, GaugeForm.HALF, need.balloons, (edge, line), jaw)
     page.marks += half_marks(gauge, 1.0 if side == 0 else -1.0, upper, units, voice)
     page.gauges.append(gauge)
     return True
@@ -204,7 +205,7 @@ def _note(page: _Page, need: NeededGauge, units: Units, voice: Voice) -> None:
     page.top = min(page.level)
     page.level = [page.top - tall, page.top - tall]
     page.reach = [MARGIN, MARGIN]
-    gauge = Gauge(need.diameter_m, "tape", need.balloons, (MARGIN, page.top - tall / 2))
+    gauge = Gauge(need.diameter_m, GaugeForm.TAPE, need.balloons, (MARGIN, page.top - tall / 2))
     page.gauges.append(gauge)
     page.marks += [
         Label(

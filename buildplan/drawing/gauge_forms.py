@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from enum import StrEnum
 
 from buildplan.design.measures import METRES_PER_INCH, Units, length_words
 from buildplan.drawing.fonts import text_width, wrapped
@@ -22,6 +23,15 @@ CUT = Ink(stroke=INK, width=1.0)
 EDGE = Ink(stroke=SOFT, width=0.6, dash=(5, 3))
 
 
+class GaugeForm(StrEnum):
+    """What a gauge is cut as (see gauge.py)."""
+
+    HOLE = "hole"
+    NOTCH = "notch"
+    HALF = "half"
+    TAPE = "tape"
+
+
 @dataclass(frozen=True)
 class Gauge:
     """One gauge on a sheet: its diameter, form, and the balloons that are sized with it.
@@ -32,7 +42,7 @@ class Gauge:
     """
 
     diameter_m: float
-    form: str
+    form: GaugeForm
     balloons: tuple[str, ...]
     mouth: Point
     jaw: float = 0.0
@@ -68,6 +78,7 @@ def _short(value: float, voice: Voice, places: int = 2) -> str:
 
 
 def tape_words(gauge: Gauge, units: Units, voice: Voice) -> str:
+    """What a tape measure round the balloon shows."""
     round_m = math.pi * gauge.diameter_m
     if units == "in":
         value = voice.say("{length} in", length=voice.decimal(round_m / METRES_PER_INCH, 1))
@@ -78,14 +89,17 @@ def tape_words(gauge: Gauge, units: Units, voice: Voice) -> str:
 
 
 def gauge_words(gauge: Gauge, units: Units, voice: Voice) -> str:
+    """A gauge in words, for those who cannot see it."""
     messages = {
-        "hole": mark("A hole {size} across, for {balloons}."),
-        "notch": mark("A notch between two jaws {size} across, for {balloons}."),
-        "half": mark("Half a notch, to be taped to its other half, {size} across, for {balloons}."),
-        "tape": mark("{size}, for {balloons}."),
+        GaugeForm.HOLE: mark("A hole {size} across, for {balloons}."),
+        GaugeForm.NOTCH: mark("A notch between two jaws {size} across, for {balloons}."),
+        GaugeForm.HALF: mark(
+            "Half a notch, to be taped to its other half, {size} across, for {balloons}."
+        ),
+        GaugeForm.TAPE: mark("{size}, for {balloons}."),
     }
     names = "; ".join(gauge.balloons)
-    measured = tape_words(gauge, units, voice) if gauge.form == "tape" else ""
+    measured = tape_words(gauge, units, voice) if gauge.form is GaugeForm.TAPE else ""
     size = measured or diameter_words(gauge.diameter_m, units, voice)
     return voice.say(messages[gauge.form], size=size, balloons=names)
 
@@ -128,6 +142,7 @@ def _names(gauge: Gauge, units: Units, middle: Point, width: float, voice: Voice
 
 
 def hole_marks(gauge: Gauge, units: Units, voice: Voice) -> list[Mark]:
+    """A full circle in its card."""
     (x, y), radius = gauge.mouth, gauge.diameter / 2
     side = radius + WALL
     return [
@@ -139,6 +154,8 @@ def hole_marks(gauge: Gauge, units: Units, voice: Voice) -> list[Mark]:
 
 
 def notch_marks(gauge: Gauge, inward: float, units: Units, voice: Voice) -> list[Mark]:
+    """Two jaws closed by a half circle; `inward` 1 from the left edge of the page, -1 from the
+    right."""
     (x, y), radius = gauge.mouth, gauge.diameter / 2
     jaw = gauge.jaw
     deep, centre = jaw + radius + WALL, (x + inward * jaw, y)
@@ -161,6 +178,8 @@ def notch_marks(gauge: Gauge, inward: float, units: Units, voice: Voice) -> list
 
 
 def half_marks(gauge: Gauge, inward: float, upper: bool, units: Units, voice: Voice) -> list[Mark]:
+    """One jaw and a quarter circle, above or below the line along which its other half is taped
+    to it."""
     (x, y), radius = gauge.mouth, gauge.diameter / 2
     up, jaw = 1.0 if upper else -1.0, gauge.jaw
     deep = jaw + radius + WALL

@@ -19,8 +19,9 @@ from buildplan.drawing.techniques.props import (
 )
 from buildplan.drawing.techniques.rings import round_points
 from buildplan.drawing.way_round import pointed
+from buildplan.framework.chain_roles import Layer
 from buildplan.framework.model import Framework, LongChain
-from buildplan.language.messages import mark
+from buildplan.language.messages import Message, mark, message_in
 from buildplan.language.phrases import first_to_last
 from buildplan.language.voice import Voice
 
@@ -38,17 +39,23 @@ def lay_chains(framework: Framework, voice: Voice, *, mirrored: bool = False) ->
     return _lay_rows(framework, -1.0 if mirrored else 1.0, voice)
 
 
-def _layers(framework: Framework) -> list[tuple[str, list[LongChain]]]:
+# from the floor up
+LAYERS = {
+    Layer.BACK: message_in("layer of chains", "back"),
+    None: message_in("layer of chains", "between"),
+    Layer.FRONT: message_in("layer of chains", "front"),
+}
+FLAT = message_in("layer of chains", "flat")
+
+
+def _layers(framework: Framework) -> list[tuple[Message, list[LongChain]]]:
     """Chains from the floor up, each layer named."""
-    found: dict[str, list[LongChain]] = {"back": [], "between": [], "front": []}
-    for chain in framework.chains:
-        found[chain.layer or "between"].append(chain)
-    layers = [
-        (name, sorted(chains, key=lambda chain: side_of(chain) == INNER))
-        for name, chains in found.items()
-        if chains
-    ]
-    return layers if len(layers) > 1 else [("flat", layers[0][1])]
+    layers = []
+    for layer, name in LAYERS.items():
+        chains = [chain for chain in framework.chains if chain.layer is layer]
+        if chains:
+            layers.append((name, sorted(chains, key=lambda chain: side_of(chain) == INNER)))
+    return layers if len(layers) > 1 else [(FLAT, layers[0][1])]
 
 
 def _colours_along(framework: Framework, chain: LongChain, count: int) -> list[str]:
@@ -90,9 +97,7 @@ def _lay_rings(framework: Framework, way: float, voice: Voice) -> Picture:
                 run = round_points((x, y), *size, 8, -8 * way, -38 * way)
                 marks += pointed(run)
                 marks.append(_next_tag(run[-1], chain.chain.joints[1]))
-        marks.append(
-            Label((2, y + 8), _layer_name(name, voice), TYPE, INK, anchor="start", bold=True)
-        )
+        marks.append(Label((2, y + 8), voice.tell(name), TYPE, INK, anchor="start", bold=True))
         for i, chain in enumerate(chains):
             row = f"{chain.letter} {_short(chain, voice)}"
             marks.append(Label((2, y - 3 - 10 * i), row, TYPE, INK, anchor="start"))
@@ -117,16 +122,6 @@ def _next_tag(at: Point, joint: str) -> Label:
 def _short(chain: LongChain, voice: Voice) -> str:
     """Its place without the layer, which is named beside it."""
     return voice.tell(chain.role.words[None])
-
-
-def _layer_name(layer: str, voice: Voice) -> str:
-    names = {
-        "back": voice.say_in("layer of chains", "back"),
-        "between": voice.say_in("layer of chains", "between"),
-        "front": voice.say_in("layer of chains", "front"),
-        "flat": voice.say_in("layer of chains", "flat"),
-    }
-    return names[layer]
 
 
 def _lay_rows(framework: Framework, way: float, voice: Voice) -> Picture:
@@ -154,9 +149,7 @@ def _lay_rows(framework: Framework, way: float, voice: Voice) -> Picture:
             marks.append(Label((2, y + dy - 3), row, TYPE, INK, anchor="start"))
             if chain is max(chains, key=lambda c: side_of(c) != INNER):
                 at = (2, y + dy + 8)
-                marks.append(
-                    Label(at, _layer_name(name, voice), TYPE, INK, anchor="start", bold=True)
-                )
+                marks.append(Label(at, voice.tell(name), TYPE, INK, anchor="start", bold=True))
     line = Ink(stroke=INK, width=0.9, dash=(3, 2))
     for tags in first.values():
         if len(tags) > 1:
@@ -244,6 +237,6 @@ def _lay_words(framework: Framework, message: str, voice: Voice) -> str:
     layers = []
     for name, chains in _layers(framework):
         names = voice.listed([f"{chain.letter} ({voice.tell(chain.where)})" for chain in chains])
-        layers.append(f"{_layer_name(name, voice)}: {names}")
+        layers.append(f"{voice.tell(name)}: {names}")
     firsts = ", ".join(chain.chain.joints[0] for chain in framework.chains)
     return voice.say(message, layers="; ".join(layers), joints=firsts)
