@@ -150,6 +150,16 @@ def booklet(
         raise ProblemsFoundError
 
 
+def _refuse_large_print(edition: Edition, large_print: bool, voice: Voice) -> None:
+    """A wrong call where large print is asked for of an edition that has none."""
+    if large_print and edition is not Edition.CREW:
+        raise typer.BadParameter(
+            voice.say(
+                "{option} is for the crew edition: add --edition crew", option="--large-print"
+            )
+        )
+
+
 def _print_all(designs: Sequence[Path], how: _Printing) -> bool:
     """Print the booklets of all designs; whether nothing was wrong with any."""
     from buildplan.commands.many_designs import each_design
