@@ -14,6 +14,7 @@ from pathlib import Path
 import pytest
 
 from buildplan.cli import main
+from buildplan.design.beginnings import PIECES
 from buildplan.design.reading import read_design
 from buildplan.design.starting import design_text
 from buildplan.design.wishes import Wish
@@ -92,7 +93,7 @@ def test_new_asks_for_what_is_not_given(
     answers = "Garden Arch\ntower\narch\ncm\n\n150\nleaf green, gold\n"
     status, out, messages = call("new", answers=answers)
     assert (status, out.strip()) == (0, "garden_arch.yaml")
-    assert "answer one of star, ring, frame, drop, arch" in messages
+    assert f"answer one of {', '.join(PIECES)}" in messages
     text = (tmp_path / "garden_arch.yaml").read_text("utf-8")
     assert "units: cm" in text
     assert 'label: "leaf green"' in text
@@ -125,7 +126,7 @@ def test_new_says_what_can_be_had(call: Call, tmp_path: Path) -> None:
     target = tmp_path / "x.yaml"
     status, _, messages = call("new", "X", "--piece", "tower", "--usual", "--out", target)
     assert status == 2
-    assert "star, ring, frame, drop, arch" in " ".join(messages.replace("│", " ").split())
+    assert ", ".join(PIECES) in " ".join(messages.replace("│", " ").split())
     assert not target.exists()
 
 

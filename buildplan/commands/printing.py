@@ -114,17 +114,9 @@ def booklet(
 
     voice = Voice(language)
     for_sale = {"--brand": brand, "--for": buyer, "--buyers": buyers, "--key": key}
-    refuse_for_other_editions(edition, for_sale, voice)
-    if large_print and edition is not Edition.CREW:
-        raise typer.BadParameter(
-            voice.say(
-                "{option} is for the crew edition: add --edition crew", option="--large-print"
-            )
-        )
-    if door and edition is not Edition.CREW:
-        raise typer.BadParameter(
-            voice.say("{option} is for the crew edition: add --edition crew", option="--door")
-        )
+    refuse_for_other_editions(edition, Edition.SALE, for_sale, voice)
+    for_crews = {"--large-print": large_print, "--door": door}
+    refuse_for_other_editions(edition, Edition.CREW, for_crews, voice)
     sold_to, bad_rows = buyers_named(buyer, buyers, voice)
     secret = secret_of(key, voice)
     address = None if link is None else asked(page_address, link, voice)
@@ -148,16 +140,6 @@ def booklet(
     good = _print_all(without_events(designs, voice), how)
     if bad_rows or not good:
         raise ProblemsFoundError
-
-
-def _refuse_large_print(edition: Edition, large_print: bool, voice: Voice) -> None:
-    """A wrong call where large print is asked for of an edition that has none."""
-    if large_print and edition is not Edition.CREW:
-        raise typer.BadParameter(
-            voice.say(
-                "{option} is for the crew edition: add --edition crew", option="--large-print"
-            )
-        )
 
 
 def _print_all(designs: Sequence[Path], how: _Printing) -> bool:

@@ -10,6 +10,7 @@ import typer
 
 from buildplan.commands.app import errors
 from buildplan.commands.options import Edition
+from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
 
 if TYPE_CHECKING:
@@ -50,13 +51,17 @@ KeyOption = Annotated[
 ]
 
 
-def refuse_for_other_editions(edition: Edition, given: Mapping[str, object], voice: Voice) -> None:
-    """A wrong call where an option of the sale edition is given for another."""
+def refuse_for_other_editions(
+    edition: Edition, own: Edition, given: Mapping[str, object], voice: Voice
+) -> None:
+    """A wrong call where an option of one edition, its `own`, is given for another."""
+    words = {
+        Edition.SALE: mark("{option} is for the sale edition: add --edition sale"),
+        Edition.CREW: mark("{option} is for the crew edition: add --edition crew"),
+    }
     for option, value in given.items():
-        if value is not None and edition is not Edition.SALE:
-            raise typer.BadParameter(
-                voice.say("{option} is for the sale edition: add --edition sale", option=option)
-            )
+        if value and edition is not own:
+            raise typer.BadParameter(voice.say(words[own], option=option))
 
 
 def buyers_named(

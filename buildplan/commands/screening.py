@@ -118,7 +118,8 @@ def companion(
     from buildplan.screen.sold import sold_companion
 
     voice = Voice(language)
-    refuse_for_other_editions(edition, {"--brand": brand, "--for": buyer, "--key": key}, voice)
+    for_sale = {"--brand": brand, "--for": buyer, "--key": key}
+    refuse_for_other_editions(edition, Edition.SALE, for_sale, voice)
     (sold_to,), _ = buyers_named(buyer, None, voice)
     secret = secret_of(key, voice)
     slug = f"-{sold_to.slug}" if sold_to.slug else ""

@@ -72,7 +72,8 @@ def _tube(
     chains = voice.say("A outer front, B inner front, C inner back, D outer back")
     cells = voice.say(
         "Cells between neighbouring braces: straight goes on, fan turns inward by about 60 "
-        "degrees, fan_in outward, tip is a sharp corner on the outside, dip a sharp notch on the inside."
+        "degrees, fan_in outward, tip is a sharp corner on the outside, dip a sharp notch on the "
+        "inside."
     )
     long = "long" if inner_gauge is None else "{A: long, B: inner, C: inner, D: long}"
     return BuildLines(
