@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Polyline
@@ -11,7 +10,8 @@ from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job
 from buildplan.sequence.model import Kind
-from buildplan.sequence.timetable import PlaceWork, WorkPlace, work_at
+from buildplan.sequence.stretches import Stretch, stretches
+from buildplan.sequence.timetable import PlaceWork, WorkPlace
 
 INK, SOFT, GRID = "#1A1A1A", "#595959", "#D8D6CF"
 # Two tones, so that one bar ends where the next begins in grey as well.
@@ -20,17 +20,6 @@ LANE, BAR, NAME, TYPE, FOOT = 34.0, 19.0, 62.0, 9.0, 17.0
 LANE_GAP = 3.0  # below a bar; a number may stand above it
 GRIDS = (5, 10, 15, 30, 60, 120, 240, 480)
 MOST_LANES = 12
-
-
-@dataclass(frozen=True)
-class Timed:
-    """A job in a part of the timetable: minutes from the start of the part, and what each
-    person (a place in the crew) does in it."""
-
-    job: Job
-    start: float
-    finish: float
-    acts: dict[int, tuple[Kind, ...]]
 
 
 def act_word(kind: Kind, voice: Voice) -> str:
@@ -56,23 +45,12 @@ def act_word(kind: Kind, voice: Voice) -> str:
     return words[kind]
 
 
-def timed_jobs(part: PlaceWork, jobs: Sequence[Job]) -> tuple[Timed, ...]:
-    """The jobs of a part by the time at which they begin."""
-    found = []
-    for job in jobs:
-        times = [part.step_times[s.number] for s in job.steps if s.number in part.step_times]
-        if not times:
-            continue
-        acts: dict[int, list[Kind]] = {}
-        for step in job.steps:
-            for person, kinds in work_at(part, step.number).items():
-                acts.setdefault(person, []).extend(kind for kind in step.kinds if kind in kinds)
-        done = {person: tuple(dict.fromkeys(kinds)) for person, kinds in sorted(acts.items())}
-        found.append(Timed(job, min(t[0] for t in times), max(t[1] for t in times), done))
-    return tuple(sorted(found, key=lambda timed: (timed.start, timed.job.number)))
+def timed_jobs(part: PlaceWork, jobs: Sequence[Job]) -> tuple[Stretch, ...]:
+    """The jobs of a part by the time at which they begin: each as often as it is taken up."""
+    return stretches(part, [jobs])
 
 
-def who_words(timed: Timed, voice: Voice) -> str:
+def who_words(timed: Stretch, voice: Voice) -> str:
     """`1 and 2: sizes, pairs` or `1: braces, singles; 2: locks`."""
     return act_words(timed.acts, voice)
 
@@ -92,7 +70,9 @@ def _people(numbers: Sequence[int], voice: Voice) -> str:
     return voice.listed([voice.whole(number) for number in numbers])
 
 
-def bars(part: PlaceWork, timed: Iterable[Timed], person: int) -> list[tuple[Timed, float, float]]:
+def bars(
+    part: PlaceWork, timed: Iterable[Stretch], person: int
+) -> list[tuple[Stretch, float, float]]:
     """When a person is at which job."""
     found = []
     for one in timed:
