@@ -245,6 +245,35 @@ def test_a_file_of_the_other_kind_is_told_apart(call: Call) -> None:
     assert "this is a design file" in messages
 
 
+def test_doors_are_given_as_people_write_them(call: Call, small: Path) -> None:
+    status, out, _ = call("check", small, "--door", "90x205cm", "--door", "Lift=30x30cm", "--json")
+    assert status == 0
+    wide, narrow = json.loads(out)["doors"]
+    assert (wide["door"]["height_m"], wide["goes_through"]) == (pytest.approx(2.05), "easily")
+    assert (narrow["door"]["name"], narrow["goes_through"]) == ("Lift", "not")
+    assert call("check", small, "--door", "wide")[0] == 2
+    status, _, messages = call("booklet", small, "--door", "90x205cm")
+    assert (status, "add --edition crew" in messages) == (2, True)
+
+
+def test_times_and_measure_are_the_two_ways_of_one_log(
+    call: Call, small: Path, tmp_path: Path
+) -> None:
+    log, sheet = small.parent / "log.csv", tmp_path / "sheet.pdf"
+    status, out, _ = call("measure", small, "--out", log, "--pdf", sheet)
+    assert (status, out.split()) == (0, [str(log), str(sheet)])
+    assert sheet.read_bytes().startswith(b"%PDF")
+    rows = list(csv.reader(io.StringIO(log.read_text("utf-8-sig"))))
+    filled = [[*row[:-1], "12,5"] if row[1:3] == ["work", "brace"] else row for row in rows]
+    log.write_text("\n".join(";".join(row) for row in filled) + "\n", "utf-8")
+    status, out, _ = call("times", log)
+    assert status == 0
+    count = next(int(row[3]) for row in rows if row[1:3] == ["work", "brace"])
+    assert f"brace: {12.5 / count:.4g}" in out
+    assert call("learn", log)[0] == 0
+    assert (small.parent / "hands.yaml").exists()
+
+
 def test_schema_of_event_files(call: Call) -> None:
     status, out, _ = call("schema", "--event")
     assert status == 0
