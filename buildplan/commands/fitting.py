@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import re
 import time
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
 from pathlib import Path
+from string import ascii_lowercase
 from typing import TYPE_CHECKING, Annotated
 
 import typer
@@ -44,7 +45,8 @@ OutlineArgument = Annotated[
     str,
     typer.Argument(
         metavar="OUTLINE",
-        help="An .svg file with a closed path; a .png or .jpg picture of one drawing or cut-out; "
+        help="An .svg file with a closed path, or several side by side; a .png or .jpg picture of "
+        "one drawing or cut-out; "
         "letter:A and the like; or one of star (star-6), crescent, shield, arrow, drop, cloud, "
         "house, ring, rounded-square, leaf, fish, lightning.",
         show_default=False,
@@ -138,6 +140,7 @@ def fit_design(
 ) -> None:
     """Find the tube whose solved shape comes closest to an outline.
 
+    Several outlines of one drawing become a design each, and one that joins them side by side.
     Prints how close one design for each gauge comes; the one marked * is written. Ctrl-C ends the
     search with the best so far.
     """
@@ -152,12 +155,16 @@ def fit_design(
     given = None if gauges is None else asked(lambda text: parse_gauges(text, unit), gauges, voice)
     if within is not None:
         asked(_seconds, within, voice)
-    wanted = _outline(outline, height_m, taken, voice)
-    in_gauges = given or gauges_for(wanted, unit)
-    wish = _FitWish(wanted, in_gauges, unit, prefer, effort, within, out, picture)
+    wishes = [
+        _FitWish(one, given or gauges_for(one, unit), unit, prefer, effort, within, out, picture)
+        for one in _outlines(outline, height_m, taken, voice)
+    ]
     try:
         with working(workers, cluster):
-            _fit(wish, voice)
+            if len(wishes) == 1:
+                _fit(wishes[0], voice)
+            else:
+                _fit_side_by_side(wishes, voice)
     except NoClusterError as error:
         raise typer.BadParameter(
             voice.say(
@@ -171,16 +178,65 @@ def fit_design(
 
 def _fit(wish: _FitWish, voice: Voice) -> None:
     """Search, print the choices, write the chosen one."""
-    from buildplan.commands.files import ProblemsFoundError, write_whole
-    from buildplan.drawing.forms import FORMS
+    from buildplan.commands.files import ProblemsFoundError
     from buildplan.fitting.effort import EFFORTS
-    from buildplan.fitting.fit_file import fit_text
-    from buildplan.fitting.fitting import fit_outline, recommended
-    from buildplan.fitting.picture import fit_picture
+    from buildplan.fitting.fitting import recommended
     from buildplan.fitting.report import fit_report
 
+    until = _until(wish)
+    fits, clock = _searched(wish, until, voice)
+    chosen = recommended(fits, wish.prefer.value)
+    typer.echo(fit_report(fits, voice, wish.prefer.value))
+    _write(chosen, wish, clock, voice)
+    if not chosen.good:
+        _tell_larger(chosen, min(wish.gauges), EFFORTS[wish.effort], until, voice)
+        raise ProblemsFoundError
+
+
+def _fit_side_by_side(wishes: Sequence[_FitWish], voice: Voice) -> None:
+    """Search for each outline of a drawing; write a design for each, and one that joins them."""
+    from buildplan.commands.files import ProblemsFoundError, write_whole
+    from buildplan.fitting.fitting import recommended
+    from buildplan.fitting.report import fit_report
+    from buildplan.fitting.side_by_side import assembly_text, of_one_palette
+
+    found = [_searched(wish, _until(wish), voice) for wish in wishes]
+    fits = of_one_palette([recommended(choices, wishes[0].prefer.value) for choices, _ in found])
+    names = []
+    for letter, fit, wish, (_, clock) in zip(ascii_lowercase, fits, wishes, found, strict=False):
+        own = replace(wish, out=_beside(wish.out, letter), picture=_beside(wish.picture, letter))
+        typer.echo(fit_report([fit], voice))
+        _write(fit, own, clock, voice)
+        names.append(own.out.name if own.out is not None else "")
+    whole = wishes[0].out
+    if whole is not None:
+        text = assembly_text(whole.stem.replace("_", " ").title(), names, fits, voice)
+        if text is None:
+            errors.print(voice.say("no joints of these pieces face one another: tie them by hand"))
+            raise ProblemsFoundError
+        write_whole(whole, text.encode())
+        typer.echo(whole)
+    if not all(fit.good for fit in fits):
+        raise ProblemsFoundError
+
+
+def _beside(file: Path | None, letter: str) -> Path | None:
+    """The file of one of several pieces: `zoo.yaml` has `zoo_a.yaml` beside it."""
+    return None if file is None else file.with_stem(f"{file.stem}_{letter}")
+
+
+def _until(wish: _FitWish) -> float | None:
+    """When a search that begins now has to end, where the clock ends it."""
+    return None if wish.within is None else time.monotonic() + _seconds(wish.within)
+
+
+def _searched(wish: _FitWish, until: float | None, voice: Voice) -> tuple[tuple[Fit, ...], str]:
+    """The designs that were found, and the time that the search was given, where that ended it."""
+    from buildplan.commands.files import ProblemsFoundError
+    from buildplan.fitting.effort import EFFORTS
+    from buildplan.fitting.fitting import fit_outline
+
     reached: list[Progress] = []
-    until = None if wish.within is None else time.monotonic() + _seconds(wish.within)
     with errors.status(voice.say("Fitting {name} ...", name=wish.outline.name)):
         watch = _watching(until, reached, voice)
         effort = EFFORTS[wish.effort]
@@ -193,20 +249,24 @@ def _fit(wish: _FitWish, voice: Voice) -> None:
             )
         )
         raise ProblemsFoundError
-    chosen = recommended(fits, wish.prefer.value)
-    typer.echo(fit_report(fits, voice, wish.prefer.value))
+    cut_short = reached[-1].done < reached[-1].rounds
+    return fits, wish.within if wish.within is not None and cut_short else ""
+
+
+def _write(chosen: Fit, wish: _FitWish, clock: str, voice: Voice) -> None:
+    """The design file and the picture of a fit, as far as they were asked for."""
+    from buildplan.commands.files import write_whole
+    from buildplan.drawing.forms import FORMS
+    from buildplan.fitting.fit_file import fit_text
+    from buildplan.fitting.picture import fit_picture
+
     if wish.out is not None:
-        cut_short = reached[-1].done < reached[-1].rounds
-        clock = wish.within if wish.within is not None and cut_short else ""
         write_whole(wish.out, fit_text(chosen, voice, clock).encode())
         typer.echo(wish.out)
     if wish.picture is not None:
         form = FORMS[wish.picture.suffix.lower()]
         write_whole(wish.picture, form(fit_picture(chosen, voice)))
         typer.echo(wish.picture)
-    if not chosen.good:
-        _tell_larger(chosen, min(wish.gauges), effort, until, voice)
-        raise ProblemsFoundError
 
 
 def _check_names(out: Path | None, picture: Path | None, taken: Path | None, voice: Voice) -> None:
@@ -218,14 +278,16 @@ def _check_names(out: Path | None, picture: Path | None, taken: Path | None, voi
     refuse_ending(taken, (".png",), voice)
 
 
-def _outline(source: str, height_m: float, taken: Path | None, voice: Voice) -> Outline:
-    """The outline that is named; of a picture, what was taken of it is drawn too."""
+def _outlines(
+    source: str, height_m: float, taken: Path | None, voice: Voice
+) -> tuple[Outline, ...]:
+    """The outlines that are named; of a picture, what was taken of it is drawn too."""
     from buildplan.commands.files import asked, unreadable, write_whole
     from buildplan.fitting.photo_outline import PHOTOS, silhouette_in, taken_picture
-    from buildplan.fitting.sources import read_outline
+    from buildplan.fitting.sources import read_outlines
 
     try:
-        wanted = asked(lambda text: read_outline(text, height_m, voice), source, voice)
+        wanted = asked(lambda text: read_outlines(text, height_m, voice), source, voice)
         if taken is not None:
             if Path(source).suffix.lower() not in PHOTOS:
                 raise typer.BadParameter(

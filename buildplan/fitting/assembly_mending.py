@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Any
 
 from buildplan.evaluation.measured import Measured, measure
-from buildplan.language.messages import listing, message
+from buildplan.language.messages import Message, listing, message
 from buildplan.shape.constants import constants_with
 from buildplan.shape.finding import Settings, shapes_of_parts
 from buildplan.shape.kinds import ShapeKind
@@ -172,7 +172,8 @@ def _on_in_place_of_ties(data: Data) -> Iterator[Remedy]:
 
 
 def _one_more_balloon(data: Data, piece: Measured) -> Iterator[Remedy]:
-    """The one balloon more between two parts that stiffens the whole most."""
+    """The one balloon more between two parts that stiffens the whole most, by itself and with its
+    twin of the other side; sized to fit where no link of the piece does."""
     constants = constants_with(piece.design.constants)
     extra = stiffening_brace(piece.framework, piece.shape, constants)
     if extra is None:
@@ -180,15 +181,42 @@ def _one_more_balloon(data: Data, piece: Measured) -> Iterator[Remedy]:
     joints = [place.partition("+")[0] for place in extra.joints]
     if _part_of(joints[0]) == _part_of(joints[1]):
         return
-    fitting = (
-        key
-        for key, kind in piece.framework.balloons.items()
-        if kind.kind.is_strut and abs(extra.length_m / kind.tie_to_tie_m - 1) <= FITS
-    )
-    for key in fitting:
+    mirror = piece.framework.mirror
+    twins = [mirror.get(joint, joint) for joint in joints]
+    key, sized = _balloon_for(data, piece, extra.length_m)
+    for pairs in ([joints], [joints, twins]):
+        if len(pairs) > 1 and sorted(twins) == sorted(joints):
+            return
+        ties = [{"joints": pair, "balloon": key} for pair in pairs]
         words = message(
-            "tie one more balloon ({balloon}) between {joints}", balloon=key, joints=listing(joints)
+            "tie one more balloon ({balloon}) between each of {joints}",
+            balloon=_told(key, sized),
+            joints=listing([message("{one} and {other}", one=a, other=b) for a, b in pairs]),
         )
-        tie = {"joints": joints, "balloon": key}
-        yield Remedy(words, (Put((*AT, "ties"), [*_ties(data), tie]),))
-        return
+        yield Remedy(words, (*sized, Put((*AT, "ties"), [*_ties(data), *ties])))
+
+
+def _balloon_for(data: Data, piece: Measured, length_m: float) -> tuple[str, tuple[Put, ...]]:
+    """The key of a link of that length; where there is none, of one that is added by a change."""
+    links = {key: one for key, one in piece.framework.balloons.items() if one.kind.is_strut}
+    key, near = min(links.items(), key=lambda item: abs(item[1].tie_to_tie_m - length_m))
+    if abs(length_m / near.tie_to_tie_m - 1) <= FITS or key not in data["balloons"]:
+        return key, ()
+    given = dict(data["balloons"][key])
+    gauge = round(given["inflate_to"] * length_m / near.tie_to_tie_m, 1)
+    for measured in ("tie_to_tie", "chain_of_ten"):
+        given.pop(measured, None)
+    name = "extra"
+    while name in data["balloons"]:
+        name += " more"
+    sized = {**given, "inflate_to": min(gauge, given["nominal"])}
+    return name, (Put(("balloons", name), sized),)
+
+
+def _told(key: str, sized: Sequence[Put]) -> Message | str:
+    """What a balloon is called: its key, and what it is sized to where it is added."""
+    if not sized:
+        return key
+    given = sized[0].value
+    assert isinstance(given, dict), "a balloon is added with its keys"
+    return message("{key}, sized to {gauge}", key=key, gauge=f"{given['inflate_to']:g}")

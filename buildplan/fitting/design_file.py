@@ -27,7 +27,7 @@ def design_text(design: Design, head: Sequence[str] = (), voice: Voice = ENGLISH
         f"units: {design.units}",
         "",
         "balloons:",
-        *_balloons(design),
+        *balloon_lines(design),
         "",
         "build:",
         "  tube:",
@@ -64,7 +64,8 @@ def _scalar(text: str) -> str:
     return json.dumps(text, ensure_ascii=False)
 
 
-def _balloons(design: Design) -> list[str]:
+def balloon_lines(design: Design) -> list[str]:
+    """A line for each kind of balloon."""
     names = [f"{key}:" for key in design.balloons]
     width = max(map(len, names))
     return [

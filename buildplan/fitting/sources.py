@@ -5,6 +5,9 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 from pathlib import Path
+from string import ascii_lowercase
+
+import numpy as np
 
 from buildplan.design.building import METRES_PER_UNIT
 from buildplan.design.measures import Units
@@ -14,12 +17,13 @@ from buildplan.fitting.lettering import letter_outline
 from buildplan.fitting.outline import Drawn, Outline, OutlineError, outline_of
 from buildplan.fitting.outlines import named_outline
 from buildplan.fitting.photo_outline import PHOTOS, photo_outline
-from buildplan.fitting.svg_outline import svg_outline
+from buildplan.fitting.svg_outline import svg_outline, svg_outlines
 from buildplan.language.messages import message
 from buildplan.language.told import ToldError
 from buildplan.language.voice import Voice
 
 METRES = {"cm": 0.01, "m": 1.0, "mm": 0.001, "in": 0.0254, "ft": 0.3048}
+MOST_PIECES = 8  # outlines of one drawing that are fitted
 LEAST_HEIGHT_M, MOST_HEIGHT_M = 0.3, 6.0
 # Gauges that links are sized to: 8 and 6 inches of a 12-inch link, 5 of a 6-inch one, and the
 # like in centimetres. Common practice, no source.
@@ -93,9 +97,27 @@ def gauges_for(outline: Outline, units: Units = "in") -> tuple[float, ...]:
     return tuple(wanted if gauge == nearest else gauge for gauge in GAUGES[units])
 
 
+def read_outlines(source: str, height_m: float, voice: Voice = ENGLISH) -> tuple[Outline, ...]:
+    """The outlines that `source` names, from left to right: those of an `.svg` file, all together
+    `height_m` high, or the one that `read_outline` reads. Raises as that does."""
+    if Path(source).suffix.lower() != ".svg":
+        return (read_outline(source, height_m, voice),)
+    drawn, stem = svg_outlines(Path(source)), Path(source).stem
+    if len(drawn) == 1:
+        return (_sized(stem, drawn[0], height_m),)
+    low = min(float(one.points.imag.min()) for one in drawn)
+    high = max(float(one.points.imag.max()) for one in drawn)
+    scale = height_m / (high - low)
+    named = zip(ascii_lowercase, drawn[:MOST_PIECES], strict=False)
+    return tuple(
+        _sized(f"{stem} {letter}", one, scale * float(np.ptp(one.points.imag)))
+        for letter, one in named
+    )
+
+
 def read_outline(source: str, height_m: float, voice: Voice = ENGLISH) -> Outline:
-    """The outline that `source` names: an `.svg` file, a photo, `letter:A`, or one of our own
-    curves. Raises OutlineError, or OSError when the file cannot be opened."""
+    """The outline that `source` names: the largest of an `.svg` file, a photo, `letter:A`, or one
+    of our own curves. Raises OutlineError, or OSError when the file cannot be opened."""
     suffix = Path(source).suffix.lower()
     if suffix == ".svg":
         return _sized(Path(source).stem, svg_outline(Path(source)), height_m)

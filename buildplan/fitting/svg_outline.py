@@ -1,4 +1,4 @@
-"""An outline from an SVG file: the largest closed path in it, and the holes in that.
+"""Outlines from an SVG file: its closed paths that lie apart from one another, and their holes.
 
 Paths, polygons, circles, ellipses and rectangles are read with their transforms by svgelements.
 The file is small text without entities of its own, so that nothing in it can expand or reach out.
@@ -20,12 +20,37 @@ from buildplan.language.messages import message
 
 MOST_BYTES = 2 * 1024 * 1024
 MOST_SEGMENTS = 20_000
+A_PIECE = 0.04  # of the largest: a smaller path is no piece of its own
 POINTS_PER_CURVE, POINTS_PER_ARC = 24, 96
 
 
 def svg_outline(file: FilePath) -> Drawn:
     """The largest closed path, its holes, and how many others there are. Raises OutlineError;
     OSError passes through."""
+    found = _closed_paths(file)
+    largest = max(found, key=lambda closed: closed.region.area)
+    holes = tuple(closed.points for closed in found if closed.hole_in(largest))
+    return Drawn(largest.points, holes, len(found) - len(holes) - 1)
+
+
+def svg_outlines(file: FilePath) -> tuple[Drawn, ...]:
+    """The pieces of a drawing, from left to right: closed paths that neither touch nor lie within
+    a larger one, each with its holes; the largest also has how many paths are left out: those that
+    do, and what is much smaller. Raises OutlineError; OSError passes through."""
+    found = _closed_paths(file)
+    apart: list[_Closed] = []
+    for one in sorted(found, key=lambda closed: closed.region.area, reverse=True):
+        large = not apart or one.region.area >= A_PIECE * apart[0].region.area
+        if large and all(one.region.disjoint(other.region) for other in apart):
+            apart.append(one)
+    holes = {id(one): tuple(other.points for other in found if other.hole_in(one)) for one in apart}
+    left_out = len(found) - len(apart) - sum(map(len, holes.values()))
+    drawn = [Drawn(one.points, holes[id(one)], left_out if one is apart[0] else 0) for one in apart]
+    return tuple(sorted(drawn, key=lambda one: float(one.points.real.min())))
+
+
+def _closed_paths(file: FilePath) -> list[_Closed]:
+    """Every closed path of a file, one at least. Raises OutlineError."""
     text = _text(file)
     try:
         drawing = SVG.parse(io.StringIO(text), reify=True)
@@ -59,9 +84,7 @@ def svg_outline(file: FilePath) -> Drawn:
             message("{file} holds no closed path", file=str(file)),
             message("close the outline: end its path with Z"),
         )
-    largest = max(found, key=lambda closed: closed.region.area)
-    holes = tuple(closed.points for closed in found if closed.hole_in(largest))
-    return Drawn(largest.points, holes, len(found) - len(holes) - 1)
+    return found
 
 
 @dataclass(frozen=True)

@@ -1,0 +1,61 @@
+"""Several outlines of one drawing: found apart, fitted each, and joined side by side."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from typer.testing import CliRunner
+
+from buildplan.cli import app
+from buildplan.evaluation.measured import measure
+from buildplan.evaluation.seating import read_whole
+from buildplan.fitting.outline import enclosed
+from buildplan.fitting.sources import read_outlines
+from buildplan.fitting.svg_outline import svg_outlines
+
+SVG = '<svg xmlns="http://www.w3.org/2000/svg">{}</svg>'
+LARGE = '<rect x="100" y="0" width="60" height="80"/>'
+SMALL = '<rect x="10" y="20" width="60" height="60"/>'
+
+
+def drawn(folder: Path, *shapes: str) -> Path:
+    file = folder / "two.svg"
+    file.write_text(SVG.format("".join(shapes)), "utf-8")
+    return file
+
+
+def test_pieces_lie_apart_from_left_to_right_and_others_are_counted(tmp_path: Path) -> None:
+    within, across = (
+        '<rect x="20" y="30" width="9" height="9"/>',
+        '<circle cx="160" cy="20" r="9"/>',
+    )
+    speck = '<rect x="190" y="0" width="5" height="5"/>'
+    found = svg_outlines(drawn(tmp_path, LARGE, SMALL, within, across, speck))
+    assert [enclosed(one.points).area for one in found] == pytest.approx([3600, 4800])
+    assert [one.left_out for one in found] == [0, 3]
+
+
+def test_all_together_are_as_high_as_was_asked(tmp_path: Path) -> None:
+    found = read_outlines(str(drawn(tmp_path, LARGE, SMALL)), 1.6)
+    assert [one.height_m for one in found] == pytest.approx([1.2, 1.6])
+    assert [one.name for one in found] == ["two a", "two b"]
+
+
+def test_a_drawing_of_two_becomes_an_assembly_that_stands(tmp_path: Path) -> None:
+    out = tmp_path / "two.yaml"
+    call = ["fit", str(drawn(tmp_path, LARGE, SMALL)), "--height", "160cm", "--gauges", "20cm"]
+    ended = CliRunner().invoke(app, [*call, "--effort", "quick", "--out", str(out)])
+    assert ended.exit_code == 0, ended.output
+    design = read_whole(out)
+    assert design.units == "cm"
+    names = {file.name for file in tmp_path.glob("*.yaml")}
+    assert names == {"two.yaml", "two_a.yaml", "two_b.yaml"}
+    from buildplan.commands.pieces import file_data
+
+    piece = measure(file_data(out)[1], tmp_path)
+    assert piece.problem is None
+    assert len(piece.framework.parts) == 2
+    first, second = (part.framework.joints for part in piece.framework.parts)
+    right = max(piece.shape.at[joint][0] for joint in first)
+    assert right < min(piece.shape.at[joint][0] for joint in second), "side by side, as drawn"
