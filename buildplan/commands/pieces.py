@@ -209,6 +209,8 @@ def data_of(path: Path, voice: Voice) -> tuple[str, dict[str, Any]]:
 
 def tried(path: Path, problems: Sequence[Problem], voice: Voice) -> tuple[Problem, ...]:
     """The problems of a design, each change that they suggest tried on the piece itself."""
+    if not problems:
+        return ()
     from buildplan.fitting.mending import ON_THE_PIECE, tried_on_the_piece
 
     if not any(one.kind in ON_THE_PIECE for one in problems):

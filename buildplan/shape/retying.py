@@ -6,7 +6,6 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 import numpy as np
-from scipy.optimize import linear_sum_assignment
 
 from buildplan.framework.model import Framework
 from buildplan.shape.blocks import Block, Partner, Spots, blocks_of, partners_of
@@ -97,6 +96,8 @@ def _fits(
 
 
 def _fit(at: FloatArray, goals: FloatArray, unlike: FloatArray, move: FloatArray) -> _Fit:
+    from scipy.optimize import linear_sum_assignment  # takes longer to import than a check has
+
     apart = np.linalg.norm(at[:, None] + move - goals[None], axis=2) + APART_M * unlike
     _, order = linear_sum_assignment(apart)
     move = (goals[order] - at).mean(axis=0)
