@@ -28,7 +28,7 @@ from buildplan.shape.rigidity import rigidity
 from buildplan.shape.settings import DEFAULT, MANY_JOINTS, Settings
 from buildplan.shape.springs import together
 from buildplan.shape.standing import stand
-from buildplan.shape.starts import flat_start, is_flat, spread_starts
+from buildplan.shape.starts import can_lie_flat, flat_start, is_flat, spread_starts
 from buildplan.source.problems import Problem
 
 SETTLINGS, SETTLED_M = 8, 1e-5  # how often parts are settled anew, and when they are settled
@@ -122,7 +122,8 @@ def at_rest(
 
     A bare graph that fits together lying flat is built lying flat, and has that shape.
     """
-    if not framework.cells and not framework.mirror and not _laid_thick(framework):
+    bare = not framework.cells and not framework.mirror
+    if bare and not _laid_thick(framework) and can_lie_flat(bodies):
         start = _as_laid(framework) if framework.laid else flat_start(bodies)
         lying = _relaxed(framework, bodies, start, True, settings)
         strain = float(np.abs(bodies.strain(lying.positions_m)).max(initial=0.0))

@@ -7,6 +7,7 @@ as it goes.
 
 from __future__ import annotations
 
+import networkx as nx
 import numpy as np
 from scipy import sparse
 from scipy.sparse.csgraph import connected_components, dijkstra
@@ -98,6 +99,14 @@ def spread_starts(bodies: LinkBodies, count: int, chance: np.random.Generator) -
     first = _majorised(laid, distance)
     others = (0.5 * far * chance.standard_normal((bodies.joints, 3)) for _ in range(count - 1))
     return [first, *(_majorised(start, distance) for start in others)]
+
+
+def can_lie_flat(bodies: LinkBodies) -> bool:
+    """Whether the graph can be drawn in a plane without two links that cross: those of a piece that
+    lies flat would lie in one another where they do. A test of planarity, which takes no longer
+    than the graph is large (Brandes 2009)."""
+    graph = nx.Graph(map(tuple, bodies.ends.tolist()))
+    return bool(nx.check_planarity(graph)[0])
 
 
 def flat_start(bodies: LinkBodies) -> FloatArray:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import combinations, product
 
 import numpy as np
 import pytest
@@ -14,6 +15,7 @@ from buildplan.language.voice import Voice
 from buildplan.shape.bodies import bodies_of
 from buildplan.shape.finding import at_rest, find_shape
 from buildplan.shape.model import Shape
+from buildplan.shape.starts import can_lie_flat
 
 LINK_M = 8 * 0.0254 * 1.15
 # Machinery's Handbook, 31st edition, p. 82, "Formulas and Table for Regular Polygons":
@@ -203,3 +205,21 @@ def test_a_wall_rests_where_its_pattern_draws_it(layers: int) -> None:
     drawn, bare = at_rest(piece, bodies)[0], at_rest(replace(piece, laid={}), bodies)[0]
     assert drawn.energy_j == pytest.approx(bare.energy_j, rel=1e-4)
     assert drawn.iterations < 10
+
+
+def test_a_thick_block_is_not_tried_lying_flat() -> None:
+    """Kuratowski 1930: a graph that holds K5 or K3,3 cannot be drawn without crossings; a cube can,
+    the complete graph of five joints and a block of three by three by three cannot."""
+
+    def block(side: int) -> Framework:
+        spots = list(product(range(side), repeat=3))
+        apart = [(i, j) for i, j in combinations(range(len(spots)), 2)]
+        near = [(i, j) for i, j in apart if np.abs(np.subtract(spots[i], spots[j])).sum() == 1]
+        return graph(len(spots), near)
+
+    assert can_lie_flat(bodies_of(block(2)))
+    assert not can_lie_flat(bodies_of(block(3)))
+    assert not can_lie_flat(bodies_of(graph(5, list(combinations(range(5), 2)))))
+    bodies = bodies_of(block(3))
+    rest = at_rest(block(3), bodies)[0]
+    assert np.abs(bodies.strain(rest.positions_m)).max() < 0.01
