@@ -115,3 +115,42 @@ def test_large_print_says_in_large_words_what_is_on_the_gauges(paper: str) -> No
     for balloon in book.framework.balloons.values():
         assert f"{balloon.label}, " in texts[at]
     assert "Gauges at true size: print at 100 %" in texts[at + 1]
+
+
+@pytest.fixture(scope="module")
+def held(tmp_path_factory: pytest.TempPathFactory) -> list[str]:
+    text = (DESIGNS / "gallery" / "slim_column.yaml").read_text("utf-8")
+    file = tmp_path_factory.mktemp("held") / "held.yaml"
+    file.write_text(text.replace("\nbuild:", "\npole: true\nbuild:"), "utf-8")
+    design = read_design(file)
+    book = gather_book(design, PAPERS["a4"], design.units, "training")
+    reader = pypdf.PdfReader(io.BytesIO(print_booklet(book)))
+    return [" ".join(page.extract_text().split()) for page in reader.pages]
+
+
+def test_what_holds_a_piece_is_said_on_the_pages_that_need_it(held: list[str]) -> None:
+    said = "The piece is held up by a pole that stands by itself."
+    pages = [number for number, text in enumerate(held) if said in text]
+    assert pages[0] == 0
+    assert any("Hold it until it is fastened so." in held[number] for number in pages)
+    assert any("Set the pole up first" in held[number] for number in pages)
+
+
+def test_a_column_is_not_stood_up(held: list[str]) -> None:
+    """It stands as it was built."""
+    whole = " ".join(held)
+    assert "Let the piece stand" in whole
+    assert "Stand the piece up" not in whole
+
+
+def test_an_equal_part_is_told_once() -> None:
+    """The second column of the portal: its steps name those of the first, and print no rows."""
+    design = read_design(DESIGNS / "gallery" / "portal.yaml")
+    book = gather_book(design, PAPERS["a4"], design.units, "training")
+    reader = pypdf.PdfReader(io.BytesIO(print_booklet(book)))
+    whole = " ".join(" ".join(page.extract_text().split()) for page in reader.pages)
+    again = [step for step in book.steps if step.repeats is not None]
+    assert again
+    for step in again:
+        assert book.told(step).text in whole
+        assert all(row not in whole for row in book.told(step).rows)

@@ -8,6 +8,7 @@ from diagram_pieces import assert_inside, assert_readable, listed, pieces, star
 from buildplan.drawing.marks import Label, Stamp
 from buildplan.drawing.techniques import TECHNIQUES, moves, technique_pictures
 from buildplan.drawing.techniques.knots import chain_strands, closing_strand, pair_strands
+from buildplan.drawing.techniques.laying import lay_chains
 from buildplan.drawing.techniques.props import HEIGHT, WIDTH, Strand, sampled
 from buildplan.instructions.telling import tell_steps
 from buildplan.language.voice import Voice
@@ -164,3 +165,15 @@ def test_chains_that_no_braces_hold_are_laid_one_below_the_other() -> None:
         assert tags == list(ends)
     drawn = [mark for mark in picture.marks if isinstance(mark, Stamp) and mark.look.form == "link"]
     assert len(drawn) == len(framework.links)
+
+
+@pytest.mark.parametrize("mirrored", [False, True])
+def test_rows_laid_out_show_the_way_from_joint_1_to_joint_2(mirrored: bool) -> None:
+    """An open tube's arrow leads along its row, the other way in the mirror image."""
+    framework = next(one for one in pieces().values() if one.braces and not one.closed)
+    picture = lay_chains(framework, Voice(), mirrored=mirrored)
+    at = {mark.text: mark.at for mark in picture.marks if isinstance(mark, Label)}
+    outer = framework.chains[0].chain.joints
+    assert (at[outer[1]][0] > at[outer[0]][0]) is not mirrored
+    assert_inside(picture)
+    assert_readable(picture)

@@ -234,3 +234,16 @@ def test_mistakes_are_told_with_their_place(
     assert problem.path == path
     assert says in Voice().tell(problem.message)
     assert suggestion_words(problem.suggestion, Voice())
+
+
+def test_no_chain_has_the_letter_of_another_chains_joints(tmp_path: Path) -> None:
+    """`Chain D: joints C1 to C4` would be read wrong by whoever builds (common practice, no
+    source)."""
+    for build in (COLUMN, WALL, HOLED):
+        framework = built(tmp_path, build)
+        sorts = {joint.rstrip("0123456789") for joint in framework.joints}
+        for long in framework.chains:
+            own = {joint.rstrip("0123456789") for joint in long.chain.joints}
+            assert own == {long.letter} or long.letter not in sorts
+        letters = [long.letter for long in framework.chains]
+        assert len(set(letters)) == len(letters)

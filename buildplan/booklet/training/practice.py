@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from buildplan.design.building import build_framework
 from buildplan.design.measures import Units
 from buildplan.design.model import Design
+from buildplan.evaluation.told_figures import told_figures
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import Framework
 from buildplan.instructions.model import StepWords
@@ -65,8 +66,9 @@ def practice(
     if not {kind for step in made for kind in step.kinds} <= taught:
         return None
     counts = {key: count for key, count in balloon_counts(built).items() if count}
-    words = tell_steps(made, built, units, voice)
-    return Practice(built, find_shape(built), made, words, counts)
+    shape = find_shape(built)
+    words = tell_steps(made, built, units, voice, told_figures(built, shape))
+    return Practice(built, shape, made, words, counts)
 
 
 def _small(design: Design, framework: Framework) -> tuple[str, FileModel] | None:

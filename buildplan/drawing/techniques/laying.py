@@ -126,7 +126,7 @@ def _short(chain: LongChain, voice: Voice) -> str:
 
 def _lay_rows(framework: Framework, way: float, voice: Voice) -> Picture:
     """Open chains: rows beside one another on the floor, the front ones above the back."""
-    begin = 64.0 if way > 0 else 64.0 + 22 * 6
+    begin = 64.0 if way > 0 else 58.0 + 22 * 6
     layers = _layers(framework)
     marks: list[Mark] = []
     gap = {1: 0.0, 2: 68.0, 3: 46.0}[len(layers)]
