@@ -1,0 +1,86 @@
+"""The chains of a piece written out row by row, where a diagram of it would be too crowded."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from itertools import pairwise
+
+from buildplan.drawing.line_art import INK, SOFT, TYPE
+from buildplan.drawing.map_style import (
+    chain_style,
+    joint_marks,
+    joint_radius,
+    link_marks,
+)
+from buildplan.drawing.marks import Label, Mark, Picture
+from buildplan.framework.model import Framework
+
+ChainRow = tuple[str, int, Sequence[str]]  # a chain's letter, its number, its joints
+ROW_GAP = 14.0
+
+
+def _beside(
+    rows: Sequence[ChainRow], width: float, ends: float, step: float
+) -> list[list[tuple[float, ChainRow]]]:
+    """Rows put on lines, as many beside one another as there is room for, each with its left
+    edge; a row is `ends` wide and a `step` more for each joint after its first."""
+    lines: list[list[tuple[float, ChainRow]]] = []
+    right = math.inf
+    for row in rows:
+        wide = ends + step * (len(row[2]) - 1)
+        if right + wide - ROW_GAP > width:
+            lines.append([])
+            right = 0.0
+        lines[-1].append((right, row))
+        right += wide
+    return lines
+
+
+def chain_rows(
+    framework: Framework,
+    width: float,
+    height: float,
+    key: tuple[float, list[Mark]],
+    alt: str,
+) -> tuple[Picture, ...]:
+    """Each chain as a row of joints, walked from end to end, short ones beside one another; a
+    joint that an earlier row has shown is pale: there the two chains meet. The `key` (its height
+    and marks) stands at the foot of each sheet."""
+    radius = joint_radius(framework)
+    left, step, line = 26.0, 2 * radius + 14, 2 * radius + 16
+    fit = max(2, int((width - left - 2 * radius) // step) + 1)
+    rows: list[ChainRow] = []
+    for number, long in enumerate(framework.chains):
+        walk = [*long.chain.joints, *(long.chain.joints[:1] if long.chain.closed else ())]
+        for first in range(0, len(walk) - 1, fit - 1):
+            letter = long.letter if first == 0 else ""
+            rows.append((letter, number, walk[first : first + fit]))
+    key_height, signs = key
+    lines = _beside(rows, width, left + 2 * radius + ROW_GAP, step)
+    per_sheet = max(1, int((height - key_height - 8) // line))
+    sheets = -(-len(lines) // per_sheet)
+    seen: set[str] = set()
+    pictures = []
+    for sheet in range(sheets):
+        here = lines[sheet * per_sheet : (sheet + 1) * per_sheet]
+        tall = key_height + 8 + line * len(here)
+        placed = [(i, x, row) for i, one in enumerate(here) for x, row in one]
+        marks: list[Mark] = [*signs]
+        for i, start, (letter, number, joints) in placed:
+            y = tall - line * (i + 0.5)
+            if letter:
+                marks.append(Label((start, y - 4), letter, 11, INK, anchor="start", bold=True))
+            else:
+                marks.append(Label((start, y - 3), "...", TYPE, SOFT, anchor="start"))
+            xs = [start + left + radius + k * step for k in range(len(joints))]
+            for a, b in pairwise(xs):
+                marks += link_marks((a, y), (b, y), chain_style(number))
+            for x, joint in zip(xs, joints, strict=True):
+                locked = joint in framework.lock_at
+                marks += joint_marks(
+                    (x, y), radius, joint, skipped=False, locked=locked, repeat=joint in seen
+                )
+                seen.add(joint)
+        pictures.append(Picture(width, tall, tuple(marks), alt))
+    return tuple(pictures)
