@@ -30,7 +30,7 @@ TIE = Ink(stroke=DARK, width=1.6)
 BESIDE_M, ROW_M = 0.25, 0.3
 WALL_M, ABOVE_M = 0.5, 0.4
 
-Spot = tuple[float, float, float]
+Point3 = tuple[float, float, float]
 
 
 def standing_up_picture(
@@ -85,13 +85,13 @@ def standing_up_picture(
     return Picture(width, height, tuple(marks), alt, (("picture", "standing up"),))
 
 
-def _held_m(shape: Shape) -> list[tuple[Spot, Spot]]:
+def _held_m(shape: Shape) -> list[tuple[Point3, Point3]]:
     """The lines that hold a piece, each from end to end in metres: the edges of its base, a pole
     behind it, ties from its upper corners to the wall or to what it hangs from."""
     holding, at = shape.holding, shape.positions_m
     low, high = at.min(axis=0), at.max(axis=0)
     top, behind = float(high[1]), float(low[2])
-    found: list[tuple[Spot, Spot]] = []
+    found: list[tuple[Point3, Point3]] = []
     if holding.base is not None:
         x, _, z = (float(v) for v in np.mean([shape.at[j] for j in shape.standing.feet], axis=0))
         wide, deep = holding.base.width_m / 2, holding.base.depth_m / 2
@@ -114,12 +114,12 @@ def _held_m(shape: Shape) -> list[tuple[Spot, Spot]]:
 _CORNERS = ((-1, -1), (1, -1), (1, 1), (-1, 1))
 
 
-def _round(corners: list[Spot]) -> list[tuple[Spot, Spot]]:
+def _round(corners: list[Point3]) -> list[tuple[Point3, Point3]]:
     """The edges of a polygon."""
     return list(zip(corners, [*corners[1:], corners[0]], strict=True))
 
 
-def _upper_corners(at: FloatArray) -> list[Spot]:
+def _upper_corners(at: FloatArray) -> list[Point3]:
     """The joints furthest to the left and to the right of those near the top."""
     low, high = float(at[:, 1].min()), float(at[:, 1].max())
     upper = at[at[:, 1] > low + 0.8 * (high - low)]
