@@ -52,36 +52,13 @@ def build_assembly(
     joined: list[Tie] = []
     kept: list[Link] = []
     for part in parts:
-        pieces = part.framework.parts or (replace(part, name=""),)
-        for piece in pieces:
-            braces = sum(len(one.framework.braces) for one in named)
-            cells = sum(len(one.framework.cells) for one in named)
-            own = _numbered(piece.framework, braces, cells) if not piece.name else piece.framework
-            if piece.name:
-                own = _numbered(own, braces - _first(own.braces), cells - _first(own.cells))
-            named.append(
-                Part(
-                    ".".join(filter(None, (part.name, piece.name))),
-                    _labelled(own, part.name),
-                    piece.mirrored != (part.mirrored and bool(piece.name)),
-                    tuple(part_joint(part.name, joint) for joint in piece.stand_on),
-                    ".".join(filter(None, (piece.name and part.name, piece.drawing)))
-                    if piece.drawing
-                    else "",
-                )
-            )
+        for piece in part.framework.parts or (replace(part, name=""),):
+            named.append(_piece(part, piece, [one.framework for one in named]))
         joined += [
             Tie(tuple(part_joint(part.name, joint) for joint in tie.joints))
             for tie in part.framework.ties
         ]
-        within = {link.id for piece in part.framework.parts for link in piece.framework.links}
-        if within:
-            whole = _labelled(part.framework, part.name)
-            kept += [
-                link
-                for link, old in zip(whole.links, part.framework.links, strict=True)
-                if old.id not in within
-            ]
+        kept += _links_between(part)
     joined += [Tie(tuple(tie)) for tie in ties]
     kept += [_spacer_link(spacer) for spacer in spacers]
     wholes = [part.framework for part in named]
@@ -104,6 +81,37 @@ def build_assembly(
         ties=tuple(joined),
         extras=frozenset(link for one in wholes for link in one.extras),
     )
+
+
+def _piece(part: Part, piece: Part, before: Sequence[Framework]) -> Part:
+    """A piece of a part, or the part itself (then without a name), labelled and numbered on."""
+    braces = sum(len(one.braces) for one in before)
+    cells = sum(len(one.cells) for one in before)
+    own = piece.framework
+    if piece.name:  # it is numbered within its part already
+        braces, cells = braces - _first(own.braces), cells - _first(own.cells)
+    own = _numbered(own, braces, cells)
+    drawing = ".".join(filter(None, (piece.name and part.name, piece.drawing)))
+    return Part(
+        ".".join(filter(None, (part.name, piece.name))),
+        _labelled(own, part.name),
+        piece.mirrored != (part.mirrored and bool(piece.name)),
+        tuple(part_joint(part.name, joint) for joint in piece.stand_on),
+        drawing if piece.drawing else "",
+    )
+
+
+def _links_between(part: Part) -> list[Link]:
+    """The links of an assembly that is a part which are in none of its own parts."""
+    within = {link.id for piece in part.framework.parts for link in piece.framework.links}
+    if not within:
+        return []
+    whole = _labelled(part.framework, part.name)
+    return [
+        link
+        for link, old in zip(whole.links, part.framework.links, strict=True)
+        if old.id not in within
+    ]
 
 
 def _first(numbered: Sequence[Brace] | Sequence[Cell]) -> int:

@@ -64,54 +64,11 @@ def gather_piece(book: Book, voices: Sequence[Voice]) -> Piece:
         draft=bool(facts.problems),
         balloons=[_balloon(book, told, key) for key, count in facts.counts.items() if count],
         joints=_joints(book),
-        links=[
-            LinkData(
-                id=link.id,
-                balloon=link.balloon,
-                role=link.role.value,
-                start=link.start,
-                finish=link.finish,
-                neck=link.neck,
-                tail=link.tail,
-                moment=comes[link.id],
-                held=max(
-                    comes.get(f"lock {framework.place(joint)}", comes[link.id])
-                    for joint in (link.start, link.finish)
-                ),
-            )
-            for link in framework.links
-        ],
+        links=_links(book, comes),
         locks=_locks(book, comes),
-        chains=[
-            ChainData(
-                letter=long.letter,
-                joints=list(long.chain.joints),
-                links=list(long.chain.links),
-                closed=long.chain.closed,
-            )
-            for long in framework.chains
-        ],
-        braces=[
-            BraceData(
-                number=brace.number,
-                section=list(brace.section),
-                links=list(brace.links),
-                shared=list(brace.shared),
-            )
-            for brace in framework.braces
-        ],
-        cells=[
-            CellData(
-                number=cell.number,
-                name=cell.name,
-                outer=cell.outer,
-                inner=cell.inner,
-                first=cell.first,
-                second=cell.second,
-                skipped=list(cell.skipped),
-            )
-            for cell in framework.cells
-        ],
+        chains=_chains(book),
+        braces=_braces(book),
+        cells=_cells(book),
         steps=[_step(book, told, number, moments) for number in range(len(book.steps))],
         stages={
             stage: {language: each.stages[stage] for language, each in told.items()}
@@ -123,6 +80,65 @@ def gather_piece(book: Book, voices: Sequence[Voice]) -> Piece:
             for link, acts in repairs(framework, book.steps).items()
         },
     )
+
+
+def _links(book: Book, comes: Mapping[str, int]) -> list[LinkData]:
+    return [
+        LinkData(
+            id=link.id,
+            balloon=link.balloon,
+            role=link.role.value,
+            start=link.start,
+            finish=link.finish,
+            neck=link.neck,
+            tail=link.tail,
+            moment=comes[link.id],
+            held=max(
+                comes.get(f"lock {book.framework.place(joint)}", comes[link.id])
+                for joint in (link.start, link.finish)
+            ),
+        )
+        for link in book.framework.links
+    ]
+
+
+def _chains(book: Book) -> list[ChainData]:
+    return [
+        ChainData(
+            letter=long.letter,
+            joints=list(long.chain.joints),
+            links=list(long.chain.links),
+            closed=long.chain.closed,
+        )
+        for long in book.framework.chains
+    ]
+
+
+def _braces(book: Book) -> list[BraceData]:
+    return [
+        BraceData(
+            number=brace.number,
+            section=list(brace.section),
+            links=list(brace.links),
+            shared=list(brace.shared),
+        )
+        for brace in book.framework.braces
+    ]
+
+
+def _cells(book: Book) -> list[CellData]:
+    return [
+        CellData(
+            number=cell.number,
+            name=cell.name,
+            outer=cell.outer,
+            inner=cell.inner,
+            first=cell.first,
+            second=cell.second,
+            skipped=list(cell.skipped),
+        )
+        for cell in book.framework.cells
+    ]
 
 
 def balloon_profile(balloon: BalloonType) -> list[tuple[float, float]]:

@@ -6,7 +6,7 @@ from decimal import Decimal
 from pathlib import Path
 
 import pytest
-from design_texts import LAST_LINE, RING, TRIANGLE, changed, only_problem, problems, read
+from design_texts import LAST_LINE, RING, changed, only_problem, problems, read
 
 from buildplan.design.reading import read_design
 from buildplan.language.voice import Voice
@@ -243,43 +243,6 @@ def test_mistake_is_told_with_its_place_and_what_would_be_right(
         assert word in suggestion_words(problem.suggestion, Voice())
 
 
-# what the issue lists for a graph: line, path, message, suggestion
-GRAPH = [
-    ("[P, Q, R]", "[P, Q, Q, R]", 9, "build.graph.joints[2]", ["twice"], ["once"]),
-    ("[P, Q, R]", "[P, Q, R, S]", 9, "build.graph.joints[3]", ['"S"', "no balloon"], ["add"]),
-    ("[P, Q, R]", "[P, Q, R, 4]", 9, "build.graph.joints[3]", ["text", "4"], ['"4"']),
-    ("from: P, to: Q", "from: P, to: T", 12, "build.graph.balloons[0].to", ['"T"'], ["P, Q and R"]),
-    ("from: P, to: Q", "from: W, to: Q", 12, "build.graph.balloons[0].from", ['"W"'], ["P, Q"]),
-    ("from: P, to: Q", "from: Q, to: Q", 12, "build.graph.balloons[0].to", ["both"], ["another"]),
-    ("from: P, to: Q", "form: P, to: Q", 12, "build.graph.balloons[0].form", ["form"], ["from?"]),
-    ("to: Q, balloon: edge", "to: Q, balloon: egde", 12, "build.graph.balloons[0].balloon",
-     ["egde"], ["edge"]),
-    ("to: Q, balloon: edge", "to: Q, balloon: lock", 12, "build.graph.balloons[0].balloon",
-     ["a round"], ["use edge"]),
-    ("lock: lock\n", "lock: edge\n", 10, "build.graph.lock", ["link"], ["use lock"]),
-    ("units: in\n", "units: in\nstand_on: p\n", 4, "stand_on", ['"p"'], ["did you mean P?"]),
-    ("units: in\n", "units: in\ncolour_pattern: {A: [edge]}\n", 4, "colour_pattern",
-     ["no long chains"], ["build.graph.balloons"]),
-    ("[P, Q, R]", "[P, Q, R, S, T]", 11, "build.graph.balloons", ["2 parts", "S and T"],
-     ["tie the parts"]),
-]  # fmt: skip
-
-
-@pytest.mark.parametrize(("old", "new", "line", "path", "message", "right"), GRAPH)
-def test_mistake_in_a_listed_piece(
-    old: str, new: str, line: int, path: str, message: list[str], right: list[str]
-) -> None:
-    text = changed(TRIANGLE, (old, new))
-    if "T]" in new:
-        text += "      - {from: S, to: T, balloon: edge}\n"
-    problem = only_problem(text)
-    assert (problem.line, problem.path) == (line, path)
-    for word in message:
-        assert word in Voice().tell(problem.message)
-    for word in right:
-        assert word in suggestion_words(problem.suggestion, Voice())
-
-
 def test_two_patterns_and_none() -> None:
     graph = "  graph:\n    joints: [P, Q]\n    balloons: [{from: P, to: Q, balloon: long}]\n"
     two = only_problem(changed(RING, ("spare", f"{graph}spare")))
@@ -288,50 +251,6 @@ def test_two_patterns_and_none() -> None:
     none = only_problem(RING[: RING.index("  tube:")].replace("build:", "build: {}"))
     assert (none.line, none.path) == (13, "build")
     assert "tube" in suggestion_words(none.suggestion, Voice())
-
-
-@pytest.mark.parametrize(
-    ("chains", "cell", "needed"),
-    [
-        # a chain has a twin to tie a single to: 4 chains on both sides, 3 outside, 2 nowhere
-        (4, "tip", True), (4, "dip", True), (4, "[3, 3]", True), (4, "fan", False),
-        (3, "tip", True), (3, "dip", False), (3, "[1, 4]", False),
-        (2, "tip", False), (2, "dip", False),
-    ],
-)  # fmt: skip
-def test_single_is_asked_for_only_where_a_skipped_joint_has_a_twin(
-    chains: int, cell: str, needed: bool
-) -> None:
-    course = f"    course: [straight, straight, straight, {cell}]\n"
-    text = changed(RING, ("closed: true", "closed: false"), ("chains: 4", f"chains: {chains}"))
-    text = text[: text.index("    course:")] + course
-    assert len(problems(text)) == needed
-    if needed:
-        problem = only_problem(text)
-        assert problem.path == "build.tube.course[3]"
-        assert "single" in Voice().tell(problem.message)
-    assert not problems(changed(text, ("    lock:", "    single: cross\n    lock:")))
-
-
-@pytest.mark.parametrize(
-    ("chains", "letters", "right"),
-    [(2, "AB", True), (3, "ABC", True), (4, "ABCD", True), (2, "ABC", False), (3, "AB", False)],
-)
-def test_long_names_exactly_the_chains_of_the_tube(chains: int, letters: str, right: bool) -> None:
-    long = ", ".join(f"{letter}: long" for letter in letters)
-    text = changed(RING, ("chains: 4", f"chains: {chains}"), ("long: long", f"long: {{{long}}}"))
-    assert bool(problems(text)) is not right
-    if not right:
-        assert only_problem(text).path.startswith("build.tube.long")
-
-
-def test_colour_pattern_only_for_chains_of_the_tube() -> None:
-    text = changed(
-        RING, ("chains: 4", "chains: 2"), ("spare", "colour_pattern: {C: [long]}\nspare")
-    )
-    problem = only_problem(text)
-    assert (problem.line, problem.path) == (23, "colour_pattern.C")
-    assert "A or B" in suggestion_words(problem.suggestion, Voice())
 
 
 EIGHT_MISTAKES = [
