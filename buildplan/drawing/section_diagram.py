@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Collection
 
 from buildplan.drawing.colours import mix
 from buildplan.drawing.fonts import text_width
@@ -25,13 +26,18 @@ EDGE = 40.0  # room round the section for words and arrows
 
 
 def section_diagram(
-    framework: Framework, brace_number: int, voice: Voice, size: float = 190.0
+    framework: Framework,
+    brace_number: int,
+    locked: Collection[str],
+    voice: Voice,
+    size: float = 190.0,
 ) -> Picture:
     """The tube's cross-section at a brace, `size` points square.
 
-    Joints carry their labels; balloons of the brace are numbered in the order of tying, with
-    a thin arrow beside them from the start to the closing knot; a balloon that an earlier
-    brace brought is pale and marked "shared". Designed for 170 points or more.
+    Joints carry their labels, those of `locked` (locked in the same step) the sign of a lock;
+    balloons of the brace are numbered in the order of tying, with a thin arrow beside them from
+    the start to the closing knot; a balloon that an earlier brace brought is pale and marked
+    "shared". Designed for 170 points or more.
     """
     brace = framework.brace[brace_number]
     unit = CORNERS[len(brace.section)]
@@ -53,8 +59,8 @@ def section_diagram(
     for chain in brace.chains:
         marks += _chain(framework, chain, at, middle, radius, voice)
     for joint, spot in at.items():
-        locked = joint in framework.lock_at
-        marks += joint_marks(spot, radius, joint, skipped=False, locked=locked, repeat=False)
+        lock = joint in locked
+        marks += joint_marks(spot, radius, joint, skipped=False, locked=lock, repeat=False)
     marks += [
         Label(
             (2, size - 9),
@@ -68,7 +74,7 @@ def section_diagram(
         Label((2, 2), voice.say("inner side"), TYPE, SOFT, anchor="start"),
         Label((size - 2, 2), voice.say("outer side"), TYPE, SOFT, anchor="end"),
     ]
-    return Picture(size, size, tuple(marks), _alt(framework, brace, voice))
+    return Picture(size, size, tuple(marks), _alt(framework, brace, locked, voice))
 
 
 def _outward(start: Point, finish: Point, middle: Point) -> Point:
@@ -166,7 +172,7 @@ def _end_words(
     return marks
 
 
-def _alt(framework: Framework, brace: Brace, voice: Voice) -> str:
+def _alt(framework: Framework, brace: Brace, locked: Collection[str], voice: Voice) -> str:
     parts = [
         voice.say(
             "Brace {brace}, the tube cut across: joints {joints}.",
@@ -180,7 +186,7 @@ def _alt(framework: Framework, brace: Brace, voice: Voice) -> str:
     if brace.shared:
         shared = ", ".join(brace.shared)
         parts.append(voice.say("Shared with another brace: {balloons}.", balloons=shared))
-    locks = [joint for joint in brace.section if joint in framework.lock_at]
+    locks = [joint for joint in brace.section if joint in locked]
     if locks:
         parts.append(voice.say("A lock at each of {joints}.", joints=", ".join(locks)))
     return sentences(*parts)

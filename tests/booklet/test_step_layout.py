@@ -55,3 +55,18 @@ def test_numbers_keep_their_units() -> None:
         for kept in (*KEPT, "A1 –", "at A1"):
             assert any(kept in part.replace("\N{NO-BREAK SPACE}", " ") for part in parts)
         assert "closed" in parts
+
+
+def test_the_diagram_of_the_first_brace_shows_the_locks_of_its_step() -> None:
+    """Neither those that wait for the last brace, nor those of the next."""
+    book = shipped.book_of("reading_star")
+    (told,) = (
+        shown.picture.alt
+        for shown in shipped.pictures("reading_star")
+        if re.match(r"How to do step \d+\. Brace 1,", shown.picture.alt)
+    )
+    step = next(step for step in book.steps if step.kind == "brace")
+    (locks,) = (row for row in book.told(step).turns[0].lines if row.startswith("Locks"))
+    drawn = re.search(r"A lock at each of ([^.]*)\.", told)
+    assert drawn
+    assert JOINT.findall(drawn[1]) == JOINT.findall(locks)

@@ -10,6 +10,7 @@ from diagram_pieces import assert_inside, assert_readable, pieces, star
 from buildplan.drawing.cell_diagrams import cell_diagram
 from buildplan.drawing.cell_plan import INNER, OUTER, polygon, run_plan
 from buildplan.drawing.line_art import PAPER
+from buildplan.drawing.map_style import LOCK_RADIUS
 from buildplan.drawing.marks import Circle, Curve, Label, Picture
 from buildplan.drawing.section_diagram import section_diagram
 from buildplan.framework.cells import FAN, STRAIGHT
@@ -125,7 +126,7 @@ def test_the_ring_closes_on_its_first_brace() -> None:
 def test_sections(name: str) -> None:
     framework = PIECES[name]
     for brace in framework.braces[:12]:
-        picture = section_diagram(framework, brace.number, Voice(), 172)
+        picture = section_diagram(framework, brace.number, framework.lock_at, Voice(), 172)
         assert_inside(picture)
         assert_readable(picture)
         words = texts(picture)
@@ -136,3 +137,12 @@ def test_sections(name: str) -> None:
         assert words.count("shared") == len(brace.shared)
         for chain in brace.chains:
             assert " to ".join(chain.joints) in picture.alt
+
+
+def test_a_section_shows_the_locks_that_are_set_now() -> None:
+    """A lock is a pair of rounds; of the first brace of a ring, two joints wait for the last."""
+    framework = PIECES["star"]
+    picture = section_diagram(framework, 1, {"B1", "C1"}, Voice())
+    rounds = [m for m in picture.marks if isinstance(m, Circle) and m.radius == LOCK_RADIUS]
+    assert len(rounds) == 2 * 2
+    assert "A lock at each of B1, C1." in picture.alt

@@ -30,7 +30,8 @@ def maps(framework: Framework, voice: Voice) -> tuple[Picture, ...]:
 def others(framework: Framework, voice: Voice) -> Iterator[Picture]:
     for cell in framework.cells[:4]:
         yield cell_diagram(framework, cell.number, 240, 180, voice)
-    yield from (section_diagram(framework, brace.number, voice) for brace in framework.braces[:4])
+    for brace in framework.braces[:4]:
+        yield section_diagram(framework, brace.number, framework.lock_at, voice)
     for kind in TECHNIQUES:
         yield from technique_pictures(framework, kind, voice)
     for sheet in gauge_sheets(framework, (595, 842), "in", voice):

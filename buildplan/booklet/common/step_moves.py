@@ -37,7 +37,9 @@ def first_moves(book: Book, step: Step, height: float) -> tuple[Picture, ...]:
     brace = _first_brace(book, step)
     if brace and _is_first_of_kind(book, step) and corner_of(book, step) is None:
         # the way round is in the diagram, as the close-ups have it
-        return (section_diagram(book.framework, brace, book.voice, height), *pictures[1:])
+        locked = {joint for operation in step.of_kind(Kind.LOCK) for joint in operation.locks}
+        diagram = section_diagram(book.framework, brace, locked, book.voice, height)
+        return (diagram, *pictures[1:])
     return pictures
 
 
