@@ -8,12 +8,12 @@ from functools import cached_property
 
 from buildplan.language.messages import mark, message
 from buildplan.patterns.assembly_keys import Assembly, AssemblyPart
-from buildplan.patterns.build import Build, built_as
-from buildplan.patterns.pattern import Around, Joined, PartFile
+from buildplan.patterns.build import built_as
+from buildplan.patterns.parts_of_files import OnePart, from_file, plain
+from buildplan.patterns.pattern import Around, Joined
 from buildplan.source.balloons import Balloon
 from buildplan.source.kinds import FileKind
-from buildplan.source.mistake import Mistake, Path, key_in_words, one_of, shown
-from buildplan.source.problems import DesignProblemsError, UnreadableDesignError, as_message
+from buildplan.source.mistake import Mistake, Path, one_of, shown
 from buildplan.source.suggestions import Put, Remedy, Suggestion, TakeOut, by_hand, within
 
 AT: Path = ("build", "assembly")
@@ -42,15 +42,6 @@ class PartsRead:
         }
 
 
-@dataclass(frozen=True)
-class _OnePart:
-    """A part with its build in place (None where it cannot be read), and the balloons so far."""
-
-    part: AssemblyPart | None
-    balloons: Mapping[str, Balloon]
-    mistakes: tuple[Mistake, ...]
-
-
 def part_names(part: AssemblyPart) -> list[str]:
     """What a part is called each time that it is built."""
     if part.repeat == 1:
@@ -70,14 +61,14 @@ def read_parts(assembly: Assembly, around: Around, join: JoinInner) -> PartsRead
         if not wrong:
             inner = replace(around, balloons=balloons)
             one = (
-                _from_file(part, at, inner)
+                from_file(part, at, inner)
                 if part.design is not None
                 else _inline(part, at, inner, join)
             )
             balloons, wrong = one.balloons, [*one.mistakes]
             if one.part is not None:
                 alone = {"repeat": 1, "to_next": []}
-                known = around.joints(_plain(one.part.build))
+                known = around.joints(plain(one.part.build))
                 for name in part_names(part):
                     parts.append(one.part.model_copy(update={**alone, "name": name}))
                     joints.append(known.labels if known is not None else ())
@@ -183,102 +174,14 @@ def _itself(part: AssemblyPart, at: Path) -> Iterator[Mistake]:
         )
 
 
-def _plain(build: Build | None) -> Mapping[str, object]:
-    assert build is not None, "a part that was read has a build"
-    return build.model_dump(by_alias=True, exclude_none=True)
-
-
-# --- a part of another file ---------------------------------------------------------------
-
-
-def _from_file(part: AssemblyPart, at: Path, around: Around) -> _OnePart:
-    """A part from its design file, its balloons brought into the palette."""
-    at = (*at, "design")
-    try:
-        own = around.read(str(part.design))
-    except UnreadableDesignError as error:
-        problem = as_message(error.problem, error.file)
-        right = message("name a design file, as seen from this one's folder")
-        mistake = Mistake(FileKind.PART_UNREADABLE, at, problem, by_hand(right))
-        return _OnePart(None, around.balloons, (mistake,))
-    except DesignProblemsError as error:
-        return _OnePart(None, around.balloons, (_has_problems(part, at, error),))
-    update = {
-        "build": own.build,
-        "colour_pattern": own.colour_pattern,
-        "stand_on": part.stand_on if part.stand_on is not None else own.stand_on,
-        "design": None,
-    }
-    whole = part.model_copy(update=update)
-    mistakes = (*_unlike(part, own, at, around), *_check_stand_on(whole, at, around))
-    return _OnePart(whole, {**own.balloons, **around.balloons}, mistakes)
-
-
-def _has_problems(part: AssemblyPart, at: Path, error: DesignProblemsError) -> Mistake:
-    problem = as_message(error.problems[0], error.file)
-    if len(error.problems) > 1:
-        problem = message(
-            "part {part} has {count} mistakes, first {problem}",
-            part=part.name,
-            count=len(error.problems),
-            problem=problem,
-        )
-    first = by_hand(message("mend that file first"))
-    return Mistake(FileKind.PART_HAS_PROBLEMS, at, problem, first)
-
-
-def _unlike(part: AssemblyPart, own: PartFile, at: Path, around: Around) -> Iterator[Mistake]:
-    """What the file of a part has otherwise than the whole."""
-    if own.units != around.units:
-        yield Mistake(
-            FileKind.OTHER_UNITS,
-            at,
-            message(
-                "part {part} is measured in {units}, and this design in {others}",
-                part=part.name,
-                units=own.units,
-                others=around.units,
-            ),
-            by_hand(message("use the same unit in both files")),
-        )
-    for key, balloon in own.balloons.items():
-        ours = around.balloons.get(key, balloon)
-        if ours.kind != balloon.kind:
-            yield Mistake(
-                FileKind.OTHER_KIND_OF_BALLOON,
-                at,
-                message(
-                    "the balloon {key} of part {part} is a {kind}, and here it is a {ours}",
-                    key=key_in_words(key),
-                    part=part.name,
-                    kind=balloon.kind,
-                    ours=ours.kind,
-                ),
-                by_hand(message("give one of them another key")),
-            )
-
-
-def _check_stand_on(part: AssemblyPart, at: Path, around: Around) -> Iterator[Mistake]:
-    """Joints that the assembly gives a part of another file to stand on."""
-    joints, given = around.joints(_plain(part.build)), part.stand_on
-    for label in [given] if isinstance(given, str) else given or []:
-        if joints is not None and label not in joints.labels:
-            yield Mistake(
-                FileKind.NO_SUCH_JOINT,
-                (*at[:-1], "stand_on"),
-                message("part {part} has no joint {joint}", part=part.name, joint=shown(label)),
-                by_hand(message("its joints are {names}", names=joints.words)),
-            )
-
-
 # --- a part in place ----------------------------------------------------------------------
 
 
-def _inline(part: AssemblyPart, at: Path, around: Around, join: JoinInner) -> _OnePart:
+def _inline(part: AssemblyPart, at: Path, around: Around, join: JoinInner) -> OnePart:
     """A part whose pattern is given in place, checked as a design of its own would be."""
     given = {
         "balloons": {key: one.model_dump() for key, one in around.balloons.items()},
-        "build": _plain(part.build),
+        "build": plain(part.build),
         "colour_pattern": {
             key: one if isinstance(one, list) else one.model_dump(exclude_unset=True)
             for key, one in part.colour_pattern.items()
@@ -287,16 +190,16 @@ def _inline(part: AssemblyPart, at: Path, around: Around, join: JoinInner) -> _O
     }
     mistakes = [one for one in around.check(given) if one.at[:1] != ("balloons",)]
     if mistakes:
-        return _OnePart(None, around.balloons, _of_part(at, mistakes))
+        return OnePart(None, around.balloons, _of_part(at, mistakes))
     assert part.build is not None, "asked for before"
     assembly = part.build.keys_of(Assembly)
     if assembly is None:
-        return _OnePart(part, around.balloons, ())
+        return OnePart(part, around.balloons, ())
     whole = join(assembly, replace(around, stand_on=None))
     if whole.mistakes:
-        return _OnePart(None, around.balloons, _of_part(at, whole.mistakes))
+        return OnePart(None, around.balloons, _of_part(at, whole.mistakes))
     build = built_as("assembly", whole.keys)
-    return _OnePart(part.model_copy(update={"build": build}), whole.balloons, ())
+    return OnePart(part.model_copy(update={"build": build}), whole.balloons, ())
 
 
 def _of_part(at: Path, mistakes: Iterable[Mistake]) -> tuple[Mistake, ...]:

@@ -32,6 +32,7 @@ from buildplan.shape.wind import dynamic_pressure_pa, outline_towards, tip_speed
 
 SPRINGS = ("strut_stiffness", "over_pressure", "lock_stiffness")
 REST_SHARE = 0.002  # of what the heaviest joint carries: pushed less, a piece counts as at rest
+LINE_M = 0.01  # feet that are off a line by less lie in one
 STEP_SHARE = 0.02  # of the height, that a joint moves by at most between two looks at a fall
 
 
@@ -47,7 +48,7 @@ def settled(
     positions = shape.positions_m
     number = framework.place_number
     pinned = np.zeros(positions.shape, bool)
-    pinned[[number[joint] for joint in shape.standing.feet]] = True
+    pinned[_held(bodies, positions, [number[joint] for joint in shape.standing.feet])] = True
     if pinned.all():
         return 0.0, 0.0
     top = int(np.argmax(positions[:, 1]))
@@ -79,6 +80,19 @@ def settled(
     return float(-move[top, 1]), float(np.hypot(move[:, 0], move[:, 2]).max())
 
 
+def _held(bodies: LinkBodies, positions_m: FloatArray, feet: Sequence[int]) -> list[int]:
+    """The joints that are held while the rest settles: the feet.
+
+    Feet that lie in one line would let the whole piece roll over that line, which is asked of by
+    its tip angle and is no want of stiffness: there the balloons that meet the feet are held whole.
+    """
+    off = positions_m[feet] - positions_m[feet].mean(axis=0)
+    if len(feet) > 2 and np.linalg.matrix_rank(off, tol=LINE_M) > 1:
+        return list(feet)
+    meet = np.isin(bodies.ends, feet).any(axis=1)
+    return sorted({int(joint) for joint in bodies.ends[meet].ravel()} | set(feet))
+
+
 def _spread(
     figures: Callable[[Table], tuple[float, ...]],
     table: Table,
@@ -101,7 +115,8 @@ def _sags(
     """How far the top sinks and sways, and the ranges of both; `weak` are the bounds at which the
     piece gives most.
 
-    From the stiffest case to the softest: where one has fallen the softer ones fall as well.
+    From the stiffest case to the softest: where one has fallen the softer ones fall as well. What
+    a wall, a pole or a line holds does not fall: it stays where it was built.
     """
     stiff = {name: "high" if bound == "low" else "low" for name, bound in weak.items()}
     cases: list[tuple[float, float]] = []
@@ -109,6 +124,8 @@ def _sags(
     for case in (at_bound(table, stiff), table, at_bound(table, weak)):
         down = bool(cases) and cases[-1] == fallen
         cases.append(fallen if down else settled(framework, bodies, shape, table, case))
+    if shape.holding.fixed:
+        cases = [(0.0, 0.0) if case == fallen else case for case in cases]
     rests_on = tuple(name for name in weak if table[name].remembered)
     sag, sway = (
         Estimate(found[1], min(found), max(found), "m", rests_on)
