@@ -6,12 +6,11 @@ from collections.abc import Iterator, Mapping
 
 import numpy as np
 
+from buildplan.evaluation.setting_up import built_standing, set_up
 from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.model import Brace, Framework
 from buildplan.instructions.model import Figures, Side, Span
-from buildplan.sequence.courses import built_pieces, in_courses
 from buildplan.sequence.directions import directions
-from buildplan.sequence.reach import is_flat
 from buildplan.shape.calibration import ring_checks
 from buildplan.shape.holding import conditions
 from buildplan.shape.model import FloatArray, Shape
@@ -23,7 +22,7 @@ FEWEST_CELLS, STRAIGHTEST = 2, 0.98
 
 def told_figures(framework: Framework, shape: Shape) -> Figures:
     """How wide each ring is, laid round on the floor, how long each straight side, which way the
-    numbers of chains run, and whether the piece is built standing."""
+    numbers of chains run, whether the piece is built standing, and how its parts come together."""
     rings = {
         ring.chain: Span(ring.outside_m, ring.low_m, ring.high_m) for ring in ring_checks(framework)
     }
@@ -33,13 +32,8 @@ def told_figures(framework: Framework, shape: Shape) -> Figures:
         ways=directions(framework, shape),
         stands=built_standing(framework, shape),
         held_by=tuple(conditions(shape.holding)),
+        set_up=set_up(framework, shape),
     )
-
-
-def built_standing(framework: Framework, shape: Shape) -> bool:
-    """Whether a piece is built course on course as it stands; an assembly is put together standing
-    where one of its parts is."""
-    return any(in_courses(own) and not is_flat(own, shape) for _, own in built_pieces(framework))
 
 
 def _sides(framework: Framework, shape: Shape) -> Mapping[int, Side]:

@@ -105,6 +105,23 @@ class Context:
         """How many operations of a kind are done after a step, and how many there are in all."""
         return self._tally[step.number][kind], self._tally[-1][kind]
 
+    def joined(self, step: Step) -> tuple[int, int]:
+        """How many joins of the same parts' own joints, or of any parts to one another, are done
+        after a step of an assembly, and how many there are in all."""
+
+        def tied(head: Operation) -> tuple[str, ...]:
+            parts = tuple(self.parts_at([head]))
+            return parts if len(parts) == 1 else ()
+
+        same = tied(step.of_kind(Kind.JOIN)[0])
+        steps = [
+            other.number
+            for other in self.steps
+            for head in other.of_kind(Kind.JOIN)
+            if tied(head) == same
+        ]
+        return sum(number <= step.number for number in steps), len(steps)
+
     @cached_property
     def lock_waits_for(self) -> Mapping[str, int]:
         """Number of the brace after which each joint is locked."""

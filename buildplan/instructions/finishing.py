@@ -38,10 +38,18 @@ def stand_up(context: Context, step: Step) -> Wording:
     held = [voice.say("The piece {condition}.", condition=voice.tell(c)) for c in figures.held_by]
     if figures.stands:
         title = voice.say("Let the piece stand")
-        moves = voice.say(
-            "It stands as it was built. Call {people} people or more, and set it straight, both"
-            " hands round a joint, never on one balloon.",
-            people=people,
+        how = (
+            voice.say("It stands as its parts were tied together.")
+            if context.framework.parts
+            else voice.say("It stands as it was built.")
+        )
+        moves = sentences(
+            how,
+            voice.say(
+                "Call {people} people or more, and set it straight, both hands round a joint, never"
+                " on one balloon.",
+                people=people,
+            ),
         )
     else:
         title, moves = voice.say("Stand the piece up"), _lifting(context, people)

@@ -7,6 +7,7 @@ from buildplan.instructions.context import Context
 from buildplan.instructions.locking import done, getting_at, how_to_lock, locks_rows
 from buildplan.instructions.model import RowWords, TurnWords, Wording
 from buildplan.instructions.moves import Hand
+from buildplan.instructions.setting_up import setting_up
 from buildplan.language.phrases import count_word, sentences
 from buildplan.sequence.model import Kind, Step, Turn
 
@@ -96,9 +97,10 @@ def _tie_parts(context: Context, step: Step) -> Wording:
     return Wording(
         title=voice.say("Tie parts {parts} together", parts=parts),
         text=sentences(
+            *setting_up(context, step),
             voice.say(
-                "Bring parts {parts} to where the finished view has them, {people} people or more"
-                " to a part, and hold them there; never carry a part by one balloon.",
+                "Bring parts {parts} to where the finished view has them and hold them there,"
+                " {people} people or more in all; never carry a part by one balloon.",
                 parts=parts,
                 people=ties[0].people,
             ),

@@ -95,6 +95,8 @@ def done(context: Context, step: Step, *checks: str) -> str:
 def _so_far(context: Context, step: Step) -> str:
     voice = context.voice
     made, total = context.progress(step.kind, step)
+    if context.framework.parts and step.kind is Kind.JOIN:
+        return _joined_so_far(context, step)
     locked, locks = context.progress(Kind.LOCK, step)
     if not step.locks:
         return _heads_so_far(voice, step.kind, made, total)
@@ -104,6 +106,25 @@ def _so_far(context: Context, step: Step) -> str:
     if step.kind is Kind.SINGLE:
         return voice.say("{done}/{total} singles, {locked}/{locks} locks.", **values)
     return voice.say("{done}/{total} joints, {locked}/{locks} locks.", **values)
+
+
+def _joined_so_far(context: Context, step: Step) -> str:
+    """How many joints of a part are done, or how many ties between parts."""
+    voice = context.voice
+    parts = context.parts_at(step.of_kind(Kind.JOIN))
+    done, total = context.joined(step)
+    locked, locks = context.progress(Kind.LOCK, step)
+    values: dict[str, str | int] = {"done": done, "total": total}
+    if step.locks:
+        values |= {"locked": locked, "locks": locks}
+    if len(parts) > 1:
+        if not step.locks:
+            return voice.say("{done}/{total} ties between parts.", **values)
+        return voice.say("{done}/{total} ties between parts, {locked}/{locks} locks.", **values)
+    values["part"] = parts[0]
+    if not step.locks:
+        return voice.say("Part {part}: {done}/{total} joints.", **values)
+    return voice.say("Part {part}: {done}/{total} joints; in all {locked}/{locks} locks.", **values)
 
 
 def _heads_so_far(voice: Voice, kind: Kind, made: int, total: int) -> str:

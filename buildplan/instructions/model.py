@@ -78,17 +78,32 @@ class Side:
 
 
 @dataclass(frozen=True)
+class SetUp:
+    """How the parts of an assembly that is put together standing come to where they are tied:
+    those that stand on the floor, from left to right, how far their middles are apart (metres,
+    neighbour by neighbour), those that are lifted on top, lowest first, and those of them all that
+    were built lying on their backs."""
+
+    standing: tuple[str, ...]
+    apart_m: tuple[float, ...]
+    lifted: tuple[str, ...]
+    lying: tuple[str, ...]
+
+
+@dataclass(frozen=True)
 class Figures:
     """Figures of a piece that its steps quote, where they are known: how wide each ring is across
     its outside as it lies round on the floor (by letter), the straight sides by their last brace,
     and which way the numbers run (by letter). `stands` says that it is built standing, so that
-    nobody stands it up; `held_by` what it is held by where it does not stand by itself."""
+    nobody stands it up; `held_by` what it is held by where it does not stand by itself; `set_up`
+    how its parts come together, of an assembly that is put together standing."""
 
     rings: Mapping[str, Span] = field(default_factory=dict)
     sides: Mapping[int, Side] = field(default_factory=dict)
     ways: Mapping[str, Direction] = field(default_factory=dict)
     stands: bool = False
     held_by: tuple[Message, ...] = ()
+    set_up: SetUp | None = None
 
 
 NO_FIGURES = Figures()

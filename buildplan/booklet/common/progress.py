@@ -9,10 +9,11 @@ import numpy as np
 from scipy.spatial import cKDTree
 
 from buildplan.booklet.common.book import Book
+from buildplan.drawing.arrays import BoolArray
 from buildplan.drawing.bodies import Bodies, Scene, every_body, link_length_m
 from buildplan.drawing.cell_layout import newest_brace
 from buildplan.drawing.closeup import REACH
-from buildplan.framework.model import Cell, Role
+from buildplan.framework.model import Cell, Framework, Part, Role
 from buildplan.sequence.model import Kind, Operation, Step, Turn
 
 # Work that holds its joints where they stay.
@@ -74,18 +75,20 @@ class BuildProgress:
                 self._held.setdefault(joint, count)
 
     def whole(self, step: Step) -> Scene:
-        """The whole piece: what a step adds is new, what earlier steps added stands."""
+        """The whole piece, or the part that is worked on: what a step adds is new, what earlier
+        steps added stands."""
         return _scene(
-            self._empty,
+            self._about(step),
             {name: moment.step for name, moment in self._links.items()},
             {name: moment.step for name, moment in self._locks.items()},
             step.number,
         )
 
     def finished(self, step: Step) -> Scene:
-        """The whole piece, everything that stands after a step as if it were new."""
+        """The piece, or the part that is worked on, everything that stands after a step as if it
+        were new."""
         return replace(
-            self._empty,
+            self._about(step),
             new_links=frozenset(
                 n for n, moment in self._links.items() if moment.step <= step.number
             ),
@@ -149,7 +152,41 @@ class BuildProgress:
         kept = np.zeros(len(self._whole.names), dtype=bool)
         for rows in self._tree.query_ball_point(at, (REACH + 1) * self._link_m):
             kept[rows] = True
-        return self._whole.some(kept)
+        part = worked_part(self._empty.framework, joints)
+        return self._whole.some(kept if part is None else kept & self._of(part))
+
+    def _about(self, step: Step) -> Scene:
+        """The empty scene of the whole piece, or of the one part of an assembly that a step works
+        on: the other parts are elsewhere until it is tied to them."""
+        part = part_of_step(self._empty.framework, step)
+        if part is None:
+            return self._empty
+        shape, joints = self._empty.shape, part.framework.joints
+        own = replace(
+            shape,
+            joints=joints,
+            positions_m=np.array([shape.at[joint] for joint in joints]),
+            tied={},
+        )
+        return replace(self._empty, shape=own, every_body=self._whole.some(self._of(part)))
+
+    def _of(self, part: Part) -> BoolArray:
+        """For each body (n,), whether it is of a part."""
+        names = {*part.framework.link, *part.framework.joints}
+        return np.array([name in names for name in self._whole.names.tolist()], dtype=bool)
+
+
+def part_of_step(framework: Framework, step: Step) -> Part | None:
+    """The one part of an assembly that a step works on; None where it ties parts to one another,
+    or looks over the whole."""
+    joints = [joint for operation in step.operations for joint in operation.joints]
+    return worked_part(framework, joints)
+
+
+def worked_part(framework: Framework, joints: Sequence[str]) -> Part | None:
+    """The part that all of some joints are of, or None."""
+    parts = [framework.part_at(joint) for joint in joints]
+    return parts[0] if parts and all(part is parts[0] for part in parts) else None
 
 
 def _scene(empty: Scene, links: Mapping[str, int], locks: Mapping[str, int], now: int) -> Scene:

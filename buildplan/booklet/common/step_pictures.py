@@ -14,6 +14,7 @@ from buildplan.booklet.common.closeups import (
     Views,
     step_joints,
 )
+from buildplan.booklet.common.progress import part_of_step
 from buildplan.booklet.common.step_moves import captioned, corner_of, how_to
 from buildplan.drawing.bodies import Scene
 from buildplan.drawing.cell_diagrams import cell_diagram
@@ -208,14 +209,27 @@ def _where(
         width,
         height,
         place=step_joints(step),
-        alt=book.voice.say(
-            "Step {number} on the whole piece, with the eye of the builder. {check}",
-            number=step.number,
-            check=book.told(step).check,
-        ),
+        alt=_where_words(book, step),
     )
     panels = [closeup.panel for closeup in closeups]
     return eyes_on(picture, scene, FROM_ABOVE if lies else STANDING_WHOLE, panels)
+
+
+def _where_words(book: Book, step: Step) -> str:
+    voice, check = book.voice, book.told(step).check
+    part = part_of_step(book.framework, step)
+    if part is None:
+        return voice.say(
+            "Step {number} on the whole piece, with the eye of the builder. {check}",
+            number=step.number,
+            check=check,
+        )
+    return voice.say(
+        "Step {number} on part {part}, with the eye of the builder. {check}",
+        number=step.number,
+        part=part.name,
+        check=check,
+    )
 
 
 def _on_the_piece(book: Book, step: Step, scene: Scene, width: float, height: float) -> Picture:
@@ -225,9 +239,22 @@ def _on_the_piece(book: Book, step: Step, scene: Scene, width: float, height: fl
         width,
         height,
         labels=step_joints(step) if step.kind is Kind.LAY else (),
-        alt=book.voice.say(
+        alt=_piece_words(book, step),
+    )
+
+
+def _piece_words(book: Book, step: Step) -> str:
+    voice, check = book.voice, book.told(step).check
+    part = part_of_step(book.framework, step)
+    if part is None:
+        return voice.say(
             "Step {number} on the whole piece, from the front. {check}",
             number=step.number,
-            check=book.told(step).check,
-        ),
+            check=check,
+        )
+    return voice.say(
+        "Step {number} on part {part}, from the front. {check}",
+        number=step.number,
+        part=part.name,
+        check=check,
     )

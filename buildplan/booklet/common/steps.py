@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from itertools import chain, groupby
+from itertools import groupby
 
 from reportlab.platypus import Flowable
 
@@ -11,6 +11,7 @@ from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import plan_views
 from buildplan.booklet.common.map_sheets import MapSheets
 from buildplan.booklet.common.phone_code import code_at_step
+from buildplan.booklet.common.progress import part_of_step
 from buildplan.booklet.common.step_blocks import step_block
 from buildplan.document.printing import Section
 from buildplan.language.messages import mark
@@ -27,6 +28,20 @@ PART: Mapping[Stage, str] = {
     Stage.FINISH: mark("Finish"),
 }
 
+# Work on balloons and chains before they are laid, and on the whole piece in the end.
+_BESIDE_THE_PARTS = frozenset(
+    {
+        Kind.SIZE,
+        Kind.PAIR,
+        Kind.TIE_OFF,
+        Kind.CHAIN,
+        Kind.CLOSE_RING,
+        Kind.TAG,
+        Kind.INSPECT,
+        Kind.STAND_UP,
+    }
+)
+
 # What a learner is told before a step.
 Lesson = Callable[[Step], Sequence[Flowable]]
 
@@ -34,6 +49,10 @@ Lesson = Callable[[Step], Sequence[Flowable]]
 def part_name(book: Book, part: str) -> str:
     """What a part of the work (a value of PART) is called, of what there is to do in it."""
     kinds = {step.kind for step in book.steps}
+    if part == PART[Stage.CLOSE_RINGS] and book.framework.parts:  # parts are laid one by one
+        if Kind.CLOSE_RING not in kinds:
+            return book.voice.say("Tag the joints")
+        return book.voice.say("Close rings and tag the joints")
     if part == PART[Stage.CLOSE_RINGS] and Kind.CLOSE_RING not in kinds:
         return book.voice.say("Tag and lay in place")
     if part == PART[Stage.BRACE] and Kind.BRACE not in kinds:
@@ -52,35 +71,39 @@ def step_sections(book: Book, sheets: MapSheets, lesson: Lesson = lambda step: (
     """Every step, in order, each part of the work from a new page on. Its steps lead to the
     sheets of the joint map; `lesson` is what comes before a step."""
     views = plan_views(book)
-    visits = [
-        (part, list(steps)) for part, steps in groupby(book.steps, key=lambda s: PART[s.stage])
-    ]
+    known: set[str] = set()
     sections: list[Section] = []
-    for number, (part, steps) in enumerate(visits):
-        again = part in [before for before, _ in visits[:number]]
-        title, listed = _title(book, part_name(book, part), steps), not again
-        if again and steps[0].kind is Kind.LAY:  # another part of the piece, laid and tied
-            told = list(chain.from_iterable(some for _, some in visits[number : number + 2]))
-            title, listed = _title(book, _laid_part(book, steps[0]), told), True
+    for work, run in groupby(_named_work(book), key=lambda named: named[0]):
+        steps = [step for _, step in run]
         blocks = code_at_step(book, steps[0])
         for step in steps:
             blocks.append(step_block(book, views, sheets, step, lesson(step)))
         sections.append(
             Section(
-                title,
+                _title(book, work, steps),
                 blocks,
-                running=part_name(book, part),
-                listed=listed,
+                running=work,
+                listed=work not in known,
                 titled=True,
                 runs_on=True,
             )
         )
+        known.add(work)
     return sections
 
 
-def _laid_part(book: Book, step: Step) -> str:
-    """What is called the work on the part of an assembly that a step lays down."""
-    part = book.framework.part_at(step.operations[0].joints[0])
-    if part is None:
-        return part_name(book, PART[step.stage])
-    return book.voice.say("Part {part}", part=part.name)
+def _named_work(book: Book) -> list[tuple[str, Step]]:
+    """Every step with what the part of the work is called that it is of. Of an assembly, what is
+    done to each part once its chains are there is called by the part, and then the tying."""
+    named: list[tuple[str, Step]] = []
+    for step in book.steps:
+        if not book.framework.parts or step.kind in _BESIDE_THE_PARTS:
+            name = part_name(book, PART[step.stage])
+        elif step.kind is Kind.TURN_OVER and named:  # of the part that was worked on
+            name = named[-1][0]
+        elif (part := part_of_step(book.framework, step)) is not None:
+            name = book.voice.say("Part {part}", part=part.name)
+        else:
+            name = book.voice.say("Tie together")
+        named.append((name, step))
+    return named

@@ -89,6 +89,8 @@ def _moves_of(framework: Framework, first: Operation, voice: Voice) -> tuple[Pic
         part = framework.part_at(first.joints[0])
         own = framework.built_with(first.joints[0])
         return (lay_chains(own, voice, mirrored=part is not None and part.mirrored),)
+    if first.kind is Kind.TAG:
+        return (tag_joints(framework.built_with(first.joints[0]), voice, first.joints),)
     if first.kind is Kind.JOIN and len(first.joints) > 1:
         return (tie_parts(framework, first.joints, voice),)
     return technique_pictures(framework, first.kind, voice)

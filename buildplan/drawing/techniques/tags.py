@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Collection
 from itertools import pairwise
 
 from buildplan.drawing.fonts import text_width
@@ -10,6 +11,7 @@ from buildplan.drawing.line_art import INK, PAPER, smooth
 from buildplan.drawing.marks import Circle, Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.drawing.techniques.props import (
     FINE,
+    WIDTH,
     knot,
     link,
     palette,
@@ -21,8 +23,9 @@ from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 
 
-def tag_joints(framework: Framework, voice: Voice) -> Picture:
-    """Paper tags fastened to the knots along a chain."""
+def tag_joints(framework: Framework, voice: Voice, tags: Collection[str] | None = None) -> Picture:
+    """Paper tags fastened to the knots along the first chain, to those of `tags` where they are
+    given."""
     colours = palette(framework)
     long = framework.chains[0]
     back = long.chain.joints[:1] if long.chain.closed else ()
@@ -30,7 +33,11 @@ def tag_joints(framework: Framework, voice: Voice) -> Picture:
     counted = all(j == f"{long.letter}{i}" for i, j in enumerate(long.chain.joints, 1))
     # of chains that are brought together knot by knot each knot has its tag
     every = not (counted and framework.braces)
-    tagged = [i for i in range(len(joints)) if every or i in (0, 4)]
+    tagged = [
+        i
+        for i, joint in enumerate(joints)
+        if (joint in tags if tags is not None else every or i in (0, 4))
+    ]
     marks: list[Mark] = []
     knots = [(14 + 38.0 * i, 92 + 6 * math.sin(i)) for i in range(len(joints))]
     for a, b in pairwise(knots):
@@ -46,14 +53,15 @@ def tag_joints(framework: Framework, voice: Voice) -> Picture:
         letter=long.letter,
         joints=", ".join(joints[i] for i in tagged),
     )
-    rest = voice.say("The knots between are counted on from the tag before.") if counted else ""
+    some = counted and len(tagged) < len(joints)
+    rest = voice.say("The knots between are counted on from the tag before.") if some else ""
     return picture(marks, sentences(told, rest))
 
 
 def _tag_on(at: Point, joint: str) -> list[Mark]:
     """A paper tag on a string."""
     wide = text_width(joint, 10, bold=True) / 2 + 5
-    x, y = max(at[0] + 2, wide + 1), at[1] - 36
+    x, y = min(max(at[0] + 2, wide + 1), WIDTH - wide - 1), at[1] - 36
     tag = (
         (x - wide, y - 18),
         (x + wide, y - 18),

@@ -1,0 +1,61 @@
+"""How the parts of an assembly come to where they are tied, from the solved shape."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+import numpy as np
+
+from buildplan.framework.model import Framework
+from buildplan.instructions.model import SetUp
+from buildplan.sequence.courses import built_pieces, in_courses
+from buildplan.sequence.reach import is_flat
+from buildplan.shape.model import FloatArray, Shape
+
+# A part stands on the floor if its lowest joint is no higher above the lowest of all than this
+# share of the longest link. Ours.
+ON_THE_FLOOR = 0.5
+
+
+def built_standing(framework: Framework, shape: Shape) -> bool:
+    """Whether a piece is built course on course as it stands; an assembly is put together standing
+    where one of its parts is."""
+    return any(_stands(own, shape) for _, own in built_pieces(framework))
+
+
+def set_up(framework: Framework, shape: Shape) -> SetUp | None:
+    """How the parts of an assembly that is put together standing come together; None of any
+    other piece."""
+    if not framework.parts or not built_standing(framework, shape):
+        return None
+    at = {
+        part.name: np.array([shape.at[joint] for joint in part.framework.joints])
+        for part in framework.parts
+    }
+    low = {name: float(np.min(places[:, 1])) for name, places in at.items()}
+    floor = min(low.values()) + ON_THE_FLOOR * max(
+        float(np.linalg.norm(shape.at[link.start] - shape.at[link.finish]))
+        for link in framework.links
+    )
+    middle = {name: _middle(places) for name, places in at.items()}
+    standing = sorted(
+        (name for name in at if low[name] <= floor), key=lambda name: tuple(middle[name])
+    )
+    return SetUp(
+        tuple(standing),
+        tuple(float(np.linalg.norm(middle[b] - middle[a])) for a, b in pairwise(standing)),
+        tuple(sorted((name for name in at if low[name] > floor), key=lambda name: low[name])),
+        tuple(part.name for part in framework.parts if not _stands(part.framework, shape)),
+    )
+
+
+def _stands(own: Framework, shape: Shape) -> bool:
+    """Whether a part is built standing, not lying on its back."""
+    return in_courses(own) and not is_flat(own, shape)
+
+
+def _middle(places: FloatArray) -> FloatArray:
+    """The middle of a part on the floor: halfway along its width (x) and its depth (z)."""
+    plan = places[:, [0, 2]]
+    middle: FloatArray = (np.min(plan, axis=0) + np.max(plan, axis=0)) / 2
+    return middle

@@ -1,0 +1,56 @@
+"""Telling how parts come to where they are tied: which stand where, and which go on top."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import pairwise
+
+from buildplan.design.measures import length_words
+from buildplan.instructions.context import Context
+from buildplan.sequence.model import Kind, Step
+
+
+def setting_up(context: Context, step: Step) -> Iterator[str]:
+    """What is done with the parts before the first of them are tied, each thing a sentence;
+    nothing in a later step, or where parts are tied as they lie."""
+    voice, told = context.voice, context.figures.set_up
+    first = next(other for other in context.steps if is_tying(other))
+    if told is None or step.number != first.number:
+        return
+    if told.apart_m:
+        apart = [
+            voice.say(
+                "{one} to {other} {length}",
+                one=one,
+                other=other,
+                length=length_words(length_m, context.units),
+            )
+            for (one, other), length_m in zip(pairwise(told.standing), told.apart_m, strict=True)
+        ]
+        yield voice.say(
+            "Set parts {parts} upright on the floor, from left to right as seen from the front;"
+            " from middle to middle: {distances}.",
+            parts=voice.listed(list(told.standing)),
+            distances=voice.listed(apart),
+        )
+    else:
+        yield voice.say("Set part {part} upright on the floor.", part=told.standing[0])
+    if told.lying:
+        yield voice.say_count(
+            "Part {parts} was built lying: turn it up on its foot, its front to the front.",
+            "Parts {parts} were built lying: turn each up on its foot, its front to the front.",
+            len(told.lying),
+            parts=voice.listed(list(told.lying)),
+        )
+    if told.lifted:
+        yield voice.say_count(
+            "Lift part {parts} on top, upright.",
+            "Lift parts {parts} on top, upright, in this order.",
+            len(told.lifted),
+            parts=voice.listed(list(told.lifted)),
+        )
+
+
+def is_tying(step: Step) -> bool:
+    """Whether a step ties parts to one another."""
+    return step.kind is Kind.JOIN and len(step.of_kind(Kind.JOIN)[0].joints) > 1
