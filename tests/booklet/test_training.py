@@ -141,16 +141,3 @@ def test_a_column_is_not_stood_up(held: list[str]) -> None:
     whole = " ".join(held)
     assert "Let the piece stand" in whole
     assert "Stand the piece up" not in whole
-
-
-def test_an_equal_part_is_told_once() -> None:
-    """The second column of the portal: its steps name those of the first, and print no rows."""
-    design = read_design(DESIGNS / "gallery" / "portal.yaml")
-    book = gather_book(design, PAPERS["a4"], design.units, "training")
-    reader = pypdf.PdfReader(io.BytesIO(print_booklet(book)))
-    whole = " ".join(" ".join(page.extract_text().split()) for page in reader.pages)
-    again = [step for step in book.steps if step.repeats is not None]
-    assert again
-    for step in again:
-        assert book.told(step).text in whole
-        assert all(row not in whole for row in book.told(step).rows)
