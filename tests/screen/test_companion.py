@@ -2,86 +2,25 @@
 
 from __future__ import annotations
 
-import csv
-import io
-import json
 import re
 from collections.abc import Iterator
-from dataclasses import replace
-from functools import cache
-from io import BytesIO
 from pathlib import Path
-from tempfile import TemporaryDirectory
 
 import pytest
-import zxingcpp
-from browser import DESKTOP, Opened, begin, chromium, opened
-from PIL import Image
+from browser import DESKTOP, begin, chromium, opened
+from companions import ORDINARY, go, post, written
 from playwright.sync_api import Browser
 from screen_pieces import VOICES, book
 
-from buildplan.booklet.common.book import gather_book
-from buildplan.business.copies.brand import Branding
-from buildplan.design.reading import read_design
-from buildplan.document.paper import PAPERS
-from buildplan.hands.log import minutes_learned, read_log
-from buildplan.hands.model import TimedWork
 from buildplan.screen.page import companion
-from buildplan.screen.sold import sold_companion
 
 WEB = Path(__file__).parents[2] / "buildplan" / "screen" / "web"
-POST = """\
-buildplan: 1
-name: {name}
-units: in
-balloons:
-  long: {{kind: link, nominal: 12, inflate_to: 8, colour: "#1F5F8B", label: {label}}}
-  lock: {{kind: round, nominal: 5, inflate_to: 3.5, colour: "#F7F3E8", label: ivory}}
-build:
-  tube:
-    {{closed: false, chains: 4, long: long, brace: long, lock: lock, course: [straight, straight]}}
-text: {{brace: {note}}}
-brand: {{name: {brand}, contact: {contact}, licence: {licence}}}
-translations: {{es: {{name: {name}, text: {{brace: {note}}}}}}}
-"""
-ORDINARY = {
-    "name": "Short Post",
-    "label": "deep blue",
-    "note": "z",
-    "brand": "Lantern",
-    "contact": "x",
-    "licence": "y",
-}
 AXE = """async theme => {
   document.documentElement.dataset.theme = theme
   return (await axe.run()).violations
 }"""
 SCREENS = ("step", "list", "find", "film", "burst", "more")
 TAKEN = 250  # milliseconds until a drawing has begun
-
-
-def written(folder: Path, name: str, text: str) -> Path:
-    path = folder / name
-    path.write_text(text, encoding="utf-8")
-    return path
-
-
-@cache
-def page_of(design: str, edition: str, buyer: str) -> str:
-    """The companion of a design."""
-    with TemporaryDirectory() as folder:
-        read = read_design(written(Path(folder), "post.yaml", design))
-    gathered = gather_book(read, PAPERS["a4"], read.units, edition)
-    if edition != "sale":
-        return companion(gathered, VOICES)
-    seller = Branding(read.brand) if read.brand else None
-    return sold_companion(replace(gathered, branding=seller, buyer=buyer), VOICES)
-
-
-def post(folder: Path, edition: str = "crew", buyer: str = "", **words: str) -> Path:
-    """The companion of a small post whose words are anybody's."""
-    told = {key: json.dumps(value) for key, value in (ORDINARY | words).items()}
-    return written(folder, "post.html", page_of(POST.format(**told), edition, buyer))
 
 
 @pytest.fixture(scope="module")
@@ -94,11 +33,6 @@ def browser() -> Iterator[Browser]:
 def star(tmp_path_factory: pytest.TempPathFactory) -> Path:
     page = companion(book("reading_star"), VOICES)
     return written(tmp_path_factory.mktemp("star"), "star.html", page)
-
-
-def go(found: Opened, screen: str) -> None:
-    found.page.click(f"nav [data-screen={screen}]")
-    found.page.wait_for_selector(f"main.{screen}")
 
 
 def test_same_book_same_bytes_and_small_enough(star: Path) -> None:
@@ -257,112 +191,6 @@ def test_words_from_the_right_stand_by_themselves(browser: Browser, tmp_path: Pa
     assert found.said == []
 
 
-def test_ticks_come_back_and_another_design_keeps_its_own(browser: Browser, tmp_path: Path) -> None:
-    file = post(tmp_path)
-    found = opened(browser, file)
-    page = found.page
-    begin(page)
-    page.check("#c1")
-    page.reload()
-    page.wait_for_selector("main.step h1")
-    assert page.is_checked("#c1")
-    post(tmp_path, label="pale blue")
-    page.reload()
-    page.wait_for_selector("main h1")
-    assert "another version of this design" in page.inner_text(".notice")
-    post(tmp_path)
-    page.reload()
-    page.wait_for_selector("main.step h1")
-    assert page.is_checked("#c1")
-
-
-def test_where_nothing_can_be_kept_the_page_says_so(browser: Browser, tmp_path: Path) -> None:
-    found = opened(browser, post(tmp_path))
-    page = found.page
-    page.evaluate("() => { Storage.prototype.setItem = () => { throw new Error('full') } }")
-    begin(page)
-    page.check("#c1")
-    assert "does not let the page keep" in page.inner_text(".notice")
-    page.keyboard.press("ArrowRight")
-    page.wait_for_timeout(TAKEN)
-    page.keyboard.press("ArrowLeft")
-    page.wait_for_timeout(TAKEN)
-    assert page.is_checked("#c1")
-    assert found.said == []
-
-
-def test_opened_twice_the_ticks_of_both_are_kept(browser: Browser, tmp_path: Path) -> None:
-    file = post(tmp_path)
-    first = opened(browser, file).page
-    begin(first)
-    second = first.context.new_page()
-    second.goto(file.as_uri())
-    second.wait_for_selector("main.step h1")
-    first.check("[id='t1.0']")
-    second.check("#c1")
-    second.reload()
-    second.wait_for_selector("main.step h1")
-    assert second.is_checked("[id='t1.0']")
-    assert second.is_checked("#c1")
-
-
-def test_a_code_carries_ticks_to_another_phone(browser: Browser, tmp_path: Path) -> None:
-    file = post(tmp_path)
-    one = opened(browser, file)
-    begin(one.page)
-    one.page.check("#c1")
-    go(one, "more")
-    code = one.page.inner_text(".code")
-    shot = one.page.locator(".qr").screenshot()
-    assert [found.text for found in zxingcpp.read_barcodes(Image.open(BytesIO(shot)))] == [code]
-    other = opened(browser, file)
-    begin(other.page)
-    go(other, "more")
-    other.page.fill("#code", code[:-1])
-    other.page.click("text=Take these ticks over")
-    assert "not a whole code" in other.page.inner_text("main")
-    other.page.fill("#code", code)
-    other.page.click("text=Take these ticks over")
-    assert "New ticks: 1" in other.page.inner_text("main")
-    go(other, "step")
-    assert other.page.is_checked("#c1")
-
-
-READER = """() => {
-  window.BarcodeDetector = class {
-    constructor(options) { this.formats = options.formats }
-    async detect(video) {
-      const reads = this.formats[0] === 'qr_code' && video.videoWidth > 0
-      return reads ? [{rawValue: window.shown}] : []
-    }
-  }
-}"""
-
-
-def test_the_camera_reads_the_other_phones_code(browser: Browser, tmp_path: Path) -> None:
-    """With Chromium's camera for tests; its reader of codes, which Linux lacks, stands in."""
-    file = post(tmp_path)
-    one = opened(browser, file)
-    begin(one.page)
-    one.page.check("#c1")
-    go(one, "more")
-    assert one.page.locator(".scan").count() == 0
-    code = one.page.inner_text(".code")
-    other = opened(browser, file)
-    other.page.evaluate(READER)
-    begin(other.page)
-    go(other, "more")
-    other.page.evaluate("code => { window.shown = code }", code)
-    other.page.click(".scan")
-    other.page.wait_for_selector("text=New ticks: 1")
-    assert other.page.is_hidden("video")
-    other.page.set_input_files(
-        "#code-file", {"name": "t.txt", "mimeType": "text/plain", "buffer": f"{code}\n".encode()}
-    )
-    other.page.wait_for_selector("text=New ticks: 0")
-    assert other.said == []
-
-
 def test_the_printed_pictures_are_there_and_the_map_leads_to_a_joint(
     browser: Browser, star: Path
 ) -> None:
@@ -380,25 +208,6 @@ def test_the_printed_pictures_are_there_and_the_map_leads_to_a_joint(
     assert page.input_value("#joint") == "C7"
     assert page.locator(".printed-picture .ring").count() >= 1
     assert found.said == []
-
-
-def test_the_log_is_one_that_times_and_learn_read(browser: Browser, tmp_path: Path) -> None:
-    found = opened(browser, post(tmp_path))
-    page = found.page
-    begin(page)
-    page.click(".timing summary")
-    page.fill("#minutes", "7.5")
-    page.fill("#note", '=1+1, "quoted"\nsecond line')
-    go(found, "more")
-    with page.expect_download() as waiting:
-        page.click("button.log")
-    log = Path(waiting.value.path()).read_bytes().decode()
-    row = next(csv.DictReader(io.StringIO(log, newline="")))
-    read = read_log(log, lambda design: pytest.fail(design))
-    assert [type(one) for one in read] == [TimedWork]
-    learned = minutes_learned(read)
-    assert sum(one.minutes * one.count for one in learned.values()) == pytest.approx(7.5)
-    assert row["note"].startswith("'=")
 
 
 def test_another_language_changes_every_word(browser: Browser, star: Path) -> None:
