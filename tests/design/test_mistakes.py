@@ -1,4 +1,7 @@
-"""Each mistake in a design file: its line, its path, and that what would be right is named."""
+"""Each mistake in a design file: its line, its path, and that what would be right is named.
+
+Longer than 300 lines for its tables of cases.
+"""
 
 from __future__ import annotations
 

@@ -2,6 +2,8 @@
 
 All of it is said in a made-up language, in which a Latin word that is no key, name or value of
 the file came past the catalogues. In Spanish, a mistake stands where it stands in English.
+
+Longer than 300 lines for its table of broken files.
 """
 
 from __future__ import annotations

@@ -1,4 +1,7 @@
-"""Replay: the steps alone rebuild the piece, and steps that lie are refused."""
+"""Replay: the steps alone rebuild the piece, and steps that lie are refused.
+
+Longer than 300 lines for its list of lies.
+"""
 
 import copy
 import json
