@@ -9,6 +9,7 @@ from buildplan.framework.model import Framework
 from buildplan.instructions import (
     assembling,
     chaining,
+    closing,
     courses,
     finishing,
     joining,
@@ -31,8 +32,8 @@ _TOLD: Mapping[Kind, tuple[_Tell, _Rows]] = {
     Kind.PAIR: (preparing.pair, preparing.pair_rows),
     Kind.TIE_OFF: (preparing.tie_off, preparing.tie_off_rows),
     Kind.CHAIN: (chaining.chain, chaining.chain_rows),
-    Kind.CLOSE_RING: (laying.close, laying.close_rows),
-    Kind.TAG: (laying.tag, laying.tag_rows),
+    Kind.CLOSE_RING: (closing.close, closing.close_rows),
+    Kind.TAG: (closing.tag, closing.tag_rows),
     Kind.LAY: (laying.lay, laying.lay_rows),
     Kind.BRACE: (assembling.brace, assembling.brace_rows),
     Kind.SINGLE: (assembling.single, assembling.single_rows),
