@@ -4,17 +4,28 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 import numpy as np
 
 from buildplan.drawing.bodies import Scene, link_length_m
 from buildplan.drawing.camera import Camera, PaperView
 from buildplan.drawing.closeup import Panel
+from buildplan.drawing.fonts import text_width
 from buildplan.drawing.framing import view_of
 from buildplan.drawing.labels import DARK
 from buildplan.drawing.line_art import smooth
-from buildplan.drawing.marks import Circle, Ink, Inset, Mark, MarkData, Picture, Point
+from buildplan.drawing.marks import (
+    Box,
+    Circle,
+    Ink,
+    Inset,
+    Label,
+    Mark,
+    MarkData,
+    Picture,
+    Point,
+)
 from buildplan.drawing.scene import RING_MARGIN_PT
 from buildplan.drawing.visibility import joints_m
 
@@ -23,21 +34,101 @@ EYE_PT = 15.0
 AWAY, LEAST_AWAY_PT = 1.6, 20.0
 # Eyes nearer to one another than this are one.
 APART_PT = 14.0
+NUMBER_PT = 8.0
 
 
-def eyes_on(picture: Picture, scene: Scene, camera: Camera, panels: Sequence[Panel]) -> Picture:
-    """A whole piece's picture (`step_picture`) with an eye for each place that panels are seen
-    from."""
-    size = (picture.width, picture.height)
+@dataclass(frozen=True)
+class Eye:
+    """An eye on a page: its middle, the way it looks (radians), and the numbers, from 1, of the
+    close-ups that are seen from there."""
+
+    at: Point
+    turn: float
+    panels: tuple[int, ...]
+
+
+def eyes_for(
+    scene: Scene, camera: Camera, size: tuple[float, float], panels: Sequence[Panel]
+) -> tuple[Eye, ...]:
+    """An eye for each place that panels are seen from, on a whole piece's picture of this size
+    (`step_picture`)."""
     view = view_of(scene, camera, *size, scene.shape.joints, margin=RING_MARGIN_PT)
-    eyes: list[Mark] = []
-    placed: list[Point] = []
-    for panel in panels:
+    eyes: list[Eye] = []
+    for number, panel in enumerate(panels, 1):
         at, turn = _place(scene, view, panel, size)
-        if all(math.dist(at, other) > APART_PT for other in placed):
-            placed.append(at)
-            eyes.append(_eye(at, turn))
-    return replace(picture, marks=(*picture.marks, *eyes))
+        near = [i for i, eye in enumerate(eyes) if math.dist(at, eye.at) <= APART_PT]
+        if near:
+            eyes[near[0]] = replace(eyes[near[0]], panels=(*eyes[near[0]].panels, number))
+        else:
+            eyes.append(Eye(at, turn, (number,)))
+    return tuple(eyes)
+
+
+def eyes_on(picture: Picture, eyes: Sequence[Eye]) -> Picture:
+    """A whole piece's picture with the builder's eyes, numbered where there are several."""
+    size = (picture.width, picture.height)
+    return replace(picture, marks=(*picture.marks, *eye_marks(eyes, size, numbered=len(eyes) > 1)))
+
+
+def eye_marks(
+    eyes: Sequence[Eye], size: tuple[float, float], *, numbered: bool = False
+) -> list[Mark]:
+    """Eyes on a picture of this size, each with the numbers of its close-ups if they are wanted."""
+    marks: list[Mark] = [_eye(eye.at, eye.turn) for eye in eyes]
+    taken = [_about(eye.at, (EYE_PT, EYE_PT)) for eye in eyes]
+    for eye in eyes if numbered else ():
+        words = _numbers(eye.panels)
+        wide = (text_width(words, NUMBER_PT, bold=True), NUMBER_PT)
+        middle = min(_beside(eye, wide), key=lambda at: _in_the_way(_about(at, wide), size, taken))
+        taken.append(_about(middle, wide))
+        foot = (middle[0], middle[1] - 0.26 * NUMBER_PT)
+        marks.append(Label(foot, words, NUMBER_PT, DARK, bold=True, halo="#FFFFFF"))
+    return marks
+
+
+def _numbers(panels: Sequence[int]) -> str:
+    """Numbers, those that follow one another joined up: `1-3, 5`."""
+    runs: list[list[int]] = []
+    for number in panels:
+        if runs and number == runs[-1][-1] + 1:
+            runs[-1].append(number)
+        else:
+            runs.append([number])
+    return ", ".join(f"{run[0]}–{run[-1]}" if len(run) > 1 else f"{run[0]}" for run in runs)
+
+
+def _beside(eye: Eye, wide: tuple[float, float]) -> list[Point]:
+    """Where an eye's number may stand: behind it first, then round it."""
+    found = []
+    for step in (0, 1, -1, 2, -2, 3, -3, 4):
+        angle = eye.turn + math.pi + step * math.pi / 4
+        c, s = math.cos(angle), math.sin(angle)
+        reach = EYE_PT / 2 + 1.0
+        found.append(
+            (
+                eye.at[0] + c * (reach + wide[0] / 2),
+                eye.at[1] + s * (reach + wide[1] / 2),
+            )
+        )
+    return found
+
+
+def _about(at: Point, wide: tuple[float, float]) -> Box:
+    """The box of this width and height about a point."""
+    (x, y), (w, h) = at, wide
+    return (x - w / 2, y - h / 2, x + w / 2, y + h / 2)
+
+
+def _in_the_way(own: Box, size: tuple[float, float], taken: Sequence[Box]) -> float:
+    """How much of a box lies beyond a picture or over what is taken, in square points."""
+    left, low, right, high = own
+    out = max(0.0, -left) + max(0.0, -low) + max(0.0, right - size[0]) + max(0.0, high - size[1])
+    over = sum(
+        max(0.0, min(right, other[2]) - max(left, other[0]))
+        * max(0.0, min(high, other[3]) - max(low, other[1]))
+        for other in taken
+    )
+    return round(100.0 * out + over, 3)
 
 
 def _place(

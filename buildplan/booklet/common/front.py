@@ -11,6 +11,7 @@ from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.cautions import CAUTIONS, CHOKING_HAZARD, LATEX_WORDS, choking_blocks
 from buildplan.booklet.common.manner import people_figure
 from buildplan.booklet.common.phone_code import with_code_of_piece
+from buildplan.booklet.common.picture_key import picture_key
 from buildplan.design.measures import size_words
 from buildplan.document.blocks import Items, Rule, Stack, Words, heading
 from buildplan.document.layout import Boxed, Columns, Filled
@@ -24,6 +25,7 @@ from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.figures import minutes_words
 from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
+from buildplan.sequence.model import Kind
 from buildplan.source.problems import in_words
 
 EDITION_NAMES: Mapping[str, str] = {
@@ -33,21 +35,19 @@ EDITION_NAMES: Mapping[str, str] = {
 }
 
 # Trade words, as this booklet uses them.
-WORDS: Sequence[tuple[str, str]] = (
-    (
-        mark("link balloon"),
-        mark("a balloon to be tied at both ends: its neck, where it is filled, and its tail"),
-    ),
-    (
-        mark("chain"),
-        mark("link balloons tied end to end; its joints are numbered: A1, A2, A3 ..."),
-    ),
-    (mark("ring"), mark("a chain whose two free ends are tied together")),
-    (mark("joint"), mark("the place where balloon ends are knotted together")),
-    (mark("brace"), mark("a short chain tied across the long chains, holding them apart")),
-    (mark("lock"), mark("a pair of small rounds twisted round a joint to hold it")),
-    (mark("single"), mark("one link balloon tied across two joints that no brace reaches")),
+LINK_BALLOON = (
+    mark("link balloon"),
+    mark("a balloon to be tied at both ends: its neck, where it is filled, and its tail"),
 )
+CHAIN = (
+    mark("chain"),
+    mark("link balloons tied end to end; its joints are numbered: A1, A2, A3 ..."),
+)
+RING = (mark("ring"), mark("a chain whose two free ends are tied together"))
+JOINT = (mark("joint"), mark("the place where balloon ends are knotted together"))
+BRACE = (mark("brace"), mark("a short chain tied across the long chains, holding them apart"))
+LOCK = (mark("lock"), mark("a pair of small rounds twisted round a joint to hold it"))
+SINGLE = (mark("single"), mark("one link balloon tied across two joints that no brace reaches"))
 
 GUIDE_SHARES = (0.36, 0.64)
 
@@ -151,27 +151,44 @@ def reading_guide(book: Book, rest: Sequence[Section]) -> Section:
     first = [heading(voice.say("In this booklet")), contents(rest, voice)]
     words = [
         Words(f"{strong(voice.say(word))}: {plain(voice.say(meaning))}", after=3)
-        for word, meaning in WORDS
+        for word, meaning in words_used(book)
     ]
     second = [
         heading(voice.say("Words")),
         *words,
         heading(voice.say("Pictures")),
-        Items(_about_pictures(voice)),
+        Items(_about_pictures(book)),
     ]
     columns = Columns((first, second), GUIDE_SHARES, gap=24.0)
-    return Section(voice.say("How to read this booklet"), [columns], titled=True)
+    title = voice.say("How to read this booklet")
+    return Section(title, [columns, *picture_key(book)], titled=True)
 
 
-def _about_pictures(voice: Voice) -> list[str]:
+def words_used(book: Book) -> list[tuple[str, str]]:
+    """The trade's words that the booklet of a piece uses, each with its meaning: messages."""
+    framework = book.framework
+    has_rings = any(Kind.CLOSE_RING in step.kinds for step in book.steps)
+    return [
+        LINK_BALLOON,
+        CHAIN,
+        *([RING] if has_rings else []),
+        JOINT,
+        *([BRACE] if framework.braces else []),
+        *([LOCK] if framework.locks else []),
+        *([SINGLE] if framework.singles else []),
+    ]
+
+
+def _about_pictures(book: Book) -> list[str]:
+    voice = book.voice
+    several = len(set(book.patterns.values())) > 1
     return [
         voice.say("What a step adds is in full colour; what stands already is pale, or cut away."),
-        voice.say(
-            "Red arrows and numbers lead along a row. A hand: reach in from below. Two rounds that "
-            "circle one another: set a lock."
+        *(
+            [voice.say("Signs on balloons tell colours without colour: see the table of balloons.")]
+            if several
+            else []
         ),
-        voice.say("On the small picture the eye is you, the circle is where you work."),
-        voice.say("Signs on balloons tell colours without colour: see the table of balloons."),
         voice.say("Every step ends in a check. Tick it before you go on."),
     ]
 

@@ -43,6 +43,15 @@ def first_moves(book: Book, step: Step, height: float) -> tuple[Picture, ...]:
     return pictures
 
 
+def shows_locks(book: Book, step: Step) -> bool:
+    """Whether a diagram of a step shows the sign of a lock."""
+    if step.kind is not Kind.BRACE or not book.framework.locks:
+        return False
+    if corner_of(book, step) is not None:
+        return True
+    return _is_first_of_kind(book, step) and bool(step.of_kind(Kind.LOCK))
+
+
 def new_moves(book: Book, step: Step, height: float) -> tuple[Picture, ...]:
     """The hand moves that a step is the first to show: what was shown is not shown again."""
     if step.kind in ON_THE_PIECE or step.kind is Kind.STAND_UP:

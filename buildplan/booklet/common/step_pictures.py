@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from buildplan.booklet.common.book import Book, adds_words
@@ -17,9 +17,10 @@ from buildplan.booklet.common.closeups import (
 from buildplan.booklet.common.progress import part_of_step
 from buildplan.booklet.common.step_moves import captioned, corner_of, how_to
 from buildplan.drawing.bodies import Scene
+from buildplan.drawing.camera import Camera
 from buildplan.drawing.cell_diagrams import cell_diagram
 from buildplan.drawing.closeup import close_up
-from buildplan.drawing.eye import eyes_on
+from buildplan.drawing.eye import Eye, eyes_for, eyes_on
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import step_picture
 from buildplan.drawing.seat import FROM_ABOVE, OPEN_END, STANDING_WHOLE
@@ -91,8 +92,9 @@ def step_pictures(
     if room - moves_width >= NARROWEST_CLOSEUP * min(len(views.of(step)), MOST_ABREAST):
         room -= moves_width
     shown = shown_in(book, views.of(step))
-    near = _closeups(book, step, shown, room, height)
-    whole = _where(book, step, views, shown, PLACE_WIDTH, height)
+    eyes = eyes_of(step, views, shown, (PLACE_WIDTH, height))
+    near = _closeups(book, step, shown, _numbers_of(eyes), room, height)
+    whole = _where(book, step, views, shown, eyes, (PLACE_WIDTH, height))
     return _rows([*near, *diagrams, whole, *hand_moves], measure)
 
 
@@ -120,11 +122,37 @@ def step_panels(
             book.framework, cell.number, CELL_WIDTH, max(height, CELL_HEIGHT), book.voice
         )
         diagram = captioned(drawn, book.voice.say("Diagram of step {number}.", number=step.number))
+    eyes = eyes_of(step, views, shown, place)
+    numbers = _numbers_of(eyes)
     return StepPanels(
-        tuple(_closeup(book, step, closeup, width, height, "") for closeup in shown),
+        tuple(
+            _closeup(book, step, closeup, width, height, numbers.get(n, ""))
+            for n, closeup in enumerate(shown, 1)
+        ),
         diagram,
-        _where(book, step, views, shown, *place),
+        _where(book, step, views, shown, eyes, place),
     )
+
+
+def _numbers_of(eyes: Sequence[Eye]) -> Mapping[int, str]:
+    """The numbers that close-ups bear, by their place from 1: none where there is a single eye."""
+    if len(eyes) < 2:
+        return {}
+    return {number: str(number) for eye in eyes for number in eye.panels}
+
+
+def eyes_of(
+    step: Step, views: Views, shown: Sequence[CloseUp], size: tuple[float, float]
+) -> tuple[Eye, ...]:
+    """Where the close-ups of a step are seen from, on a picture of the whole piece."""
+    panels = [closeup.panel for closeup in shown]
+    return eyes_for(views.progress.whole(step), _seat_of_whole(shown), size, panels)
+
+
+def _seat_of_whole(closeups: Sequence[CloseUp]) -> Camera:
+    """From where the whole piece is seen beside close-ups: from above where it lies."""
+    lies = all(closeup.panel.camera.name == OPEN_END for closeup in closeups)
+    return FROM_ABOVE if lies else STANDING_WHOLE
 
 
 def shown_in(book: Book, closeups: Sequence[CloseUp]) -> Sequence[CloseUp]:
@@ -153,12 +181,23 @@ def _laid_loosely(book: Book, step: Step) -> bool:
 
 
 def _closeups(
-    book: Book, step: Step, closeups: Sequence[CloseUp], room: float, height: float
+    book: Book,
+    step: Step,
+    closeups: Sequence[CloseUp],
+    numbers: Mapping[int, str],
+    room: float,
+    height: float,
 ) -> list[Picture]:
     """The close-ups of a step, `height` points high, as many abreast as share `room` well."""
     abreast = min(len(closeups), MOST_ABREAST)
     width = min((room - GAP * (abreast - 1)) / abreast, WIDEST_CLOSEUP)
-    return [_closeup(book, step, one, width, height, one.title) for one in closeups]
+    titles = [
+        f"{numbers.get(n, '')} {closeup.title}".strip() for n, closeup in enumerate(closeups, 1)
+    ]
+    return [
+        _closeup(book, step, one, width, height, title)
+        for one, title in zip(closeups, titles, strict=True)
+    ]
 
 
 def _closeup(
@@ -196,23 +235,19 @@ def _where(
     step: Step,
     views: Views,
     closeups: Sequence[CloseUp],
-    width: float,
-    height: float,
+    eyes: Sequence[Eye],
+    size: tuple[float, float],
 ) -> Picture:
-    """The whole piece as it lies or stands, with a circle where the work is and the eye of
+    """The whole piece as it lies or stands, with a circle where the work is and the eyes of
     the one who sees it so."""
-    scene = views.progress.whole(step)
-    lies = all(closeup.panel.camera.name == OPEN_END for closeup in closeups)
     picture = step_picture(
-        scene,
-        FROM_ABOVE if lies else STANDING_WHOLE,
-        width,
-        height,
+        views.progress.whole(step),
+        _seat_of_whole(closeups),
+        *size,
         place=step_joints(step),
         alt=_where_words(book, step),
     )
-    panels = [closeup.panel for closeup in closeups]
-    return eyes_on(picture, scene, FROM_ABOVE if lies else STANDING_WHOLE, panels)
+    return eyes_on(picture, eyes)
 
 
 def _where_words(book: Book, step: Step) -> str:

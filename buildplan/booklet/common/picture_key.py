@@ -1,0 +1,94 @@
+"""The key of the signs in a booklet's pictures: those that it uses, and what each means."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+
+from reportlab.platypus import Flowable
+
+from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.closeups import Views, plan_views
+from buildplan.booklet.common.step_blocks import PLACE, built_alike
+from buildplan.booklet.common.step_moves import shows_locks
+from buildplan.booklet.common.step_pictures import eyes_of, shown_in
+from buildplan.document.blocks import Shown, Words, heading
+from buildplan.document.layout import Columns, is_wide
+from buildplan.document.text import plain
+from buildplan.drawing.sign_key import WIDE, PictureSign, sign_picture, signs_of
+from buildplan.language.messages import mark
+from buildplan.sequence.model import Step
+
+GAP, ROW_GAP = 8.0, 3.0
+
+MEANINGS: Mapping[PictureSign, str] = {
+    PictureSign.JOINT: mark("joint to tie at"),
+    PictureSign.BEHIND: mark("the same, behind new balloons"),
+    PictureSign.START: mark("start here"),
+    PictureSign.WAY: mark("way along the row"),
+    PictureSign.ORDER: mark("joint, and its place in the order"),
+    PictureSign.CLOSING_KNOT: mark("joint of the closing knot"),
+    PictureSign.END_KNOT: mark("joint of the last knot"),
+    PictureSign.TWIST: mark("twist a lock on"),
+    PictureSign.LOCK: mark("lock, in diagrams"),
+    PictureSign.HAND: mark("reach in from below"),
+    PictureSign.SKIPPED: mark("skipped joint: tie nothing"),
+    PictureSign.SHARED: mark("balloon that two braces share"),
+    PictureSign.STUB: mark("chain that goes on"),
+    PictureSign.EYE: mark("small picture: you look from here"),
+    PictureSign.NUMBERED_EYE: mark("small picture: you look from here at picture 2"),
+    PictureSign.PLACE: mark("small picture: you work here"),
+}
+# A closed row and an open one end in the same sign; told once where a booklet has both.
+EITHER_KNOT = mark("joint of the closing or last knot")
+
+
+def picture_key(book: Book) -> list[Flowable]:
+    """A heading, and each sign beside what it means; nothing where no step works on the piece."""
+    views = plan_views(book)
+    meanings = dict(_told(signs_used(book, views)))
+    if not meanings:
+        return []
+    joint = next(step for step in book.steps if views.of(step)).turns[0].joints[0]
+    rows = [_row(book, sign, joint, book.voice.say(said)) for sign, said in meanings.items()]
+    half = -(-len(rows) // 2)
+    columns = [rows[:half], rows[half:]] if is_wide(book.paper) and half else [rows]
+    return [heading(book.voice.say("Signs in pictures")), Columns(columns, after=4.0, whole=False)]
+
+
+def signs_used(book: Book, views: Views) -> frozenset[PictureSign]:
+    """The signs that the pictures of a booklet's steps show."""
+    found: set[PictureSign] = set()
+    for step in _pictured(book, views):
+        shown = shown_in(book, views.of(step))
+        for closeup in shown:
+            found |= signs_of(closeup.panel)
+        several = len(eyes_of(step, views, shown, PLACE)) > 1
+        found |= {PictureSign.NUMBERED_EYE if several else PictureSign.EYE, PictureSign.PLACE}
+    if any(shows_locks(book, step) for step in book.steps):
+        found.add(PictureSign.LOCK)
+    return frozenset(found)
+
+
+def _pictured(book: Book, views: Views) -> Iterator[Step]:
+    """The steps whose work on the piece is shown near by."""
+    return (step for step in book.steps if views.of(step) and not built_alike(book, step))
+
+
+def _told(used: frozenset[PictureSign]) -> Iterator[tuple[PictureSign, str]]:
+    """The signs used, in the order of the key, with their meanings; of two that are alike, one."""
+    meanings = dict(MEANINGS)
+    if {PictureSign.CLOSING_KNOT, PictureSign.END_KNOT} <= used:
+        used -= {PictureSign.END_KNOT}
+        meanings[PictureSign.CLOSING_KNOT] = EITHER_KNOT
+    if PictureSign.NUMBERED_EYE in used:
+        used -= {PictureSign.EYE}
+    for sign in PictureSign:
+        if sign in used:
+            yield sign, meanings[sign]
+
+
+def _row(book: Book, sign: PictureSign, joint: str, meaning: str) -> Columns:
+    alt = book.voice.say("Sign: {meaning}.", meaning=meaning)
+    picture = Shown(sign_picture(sign, joint, alt), after=0.0)
+    shares: Sequence[float] = (WIDE, book.paper.measure / 2 - WIDE)
+    return Columns(([picture], [Words(plain(meaning), after=0.0)]), shares, gap=GAP, after=ROW_GAP)

@@ -1,0 +1,196 @@
+"""The signs of close-ups and of the small picture beside them, each by itself, for their key.
+
+Each is drawn by what draws it in the pictures.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from enum import Enum, auto
+
+from shapely.geometry import box
+
+from buildplan.drawing.bodies import Scene
+from buildplan.drawing.closeup import Panel
+from buildplan.drawing.corner_marks import CROSS_PT, crossed_out, hatching
+from buildplan.drawing.eye import Eye, eye_marks
+from buildplan.drawing.labels import DARK, Tag, joint_dot, tag_size
+from buildplan.drawing.line_art import lock_mark
+from buildplan.drawing.map_style import LOCK_RADIUS
+from buildplan.drawing.marks import Circle, Ink, Mark, Picture, Point, Polyline
+from buildplan.drawing.scene import LEAST_RING_PT, RING_LINE
+from buildplan.drawing.symbols import OUTLINE_LINE
+from buildplan.drawing.visibility import behind_new, joints_m
+from buildplan.drawing.way_round import (
+    Order,
+    TiedRow,
+    hand_below,
+    order_of,
+    ordered_tags,
+    pointed,
+    stub,
+    twist,
+    way_marks,
+)
+
+WIDE, HIGH = 42.0, 20.0
+MIDDLE: Point = (WIDE / 2, HIGH / 2)
+TAG_PT = 9.0
+TWIST_PT = 5.5
+
+
+class PictureSign(Enum):
+    """What a picture of work on the piece says without words, in the order of the key."""
+
+    JOINT = auto()
+    BEHIND = auto()  # a joint that lies behind something new
+    START = auto()
+    WAY = auto()
+    ORDER = auto()
+    CLOSING_KNOT = auto()
+    END_KNOT = auto()
+    TWIST = auto()
+    LOCK = auto()  # beside a joint of a diagram
+    HAND = auto()
+    SKIPPED = auto()
+    SHARED = auto()
+    STUB = auto()
+    EYE = auto()
+    NUMBERED_EYE = auto()  # one of several on a small picture
+    PLACE = auto()
+
+
+def signs_of(panel: Panel) -> frozenset[PictureSign]:
+    """The signs that a close-up of a panel shows."""
+    scene, joints = panel.scene, panel.joints
+    tied = [row for row in panel.rows if len(row.joints) > 1]
+    order = order_of(panel.rows, panel.numbered)
+    hidden = behind_new(scene.bodies, panel.camera, joints_m(scene, joints))
+    shown = {
+        PictureSign.JOINT: not all(hidden),
+        PictureSign.BEHIND: bool(any(hidden)),
+        PictureSign.START: bool(tied),
+        PictureSign.WAY: bool(tied),
+        PictureSign.ORDER: bool(order.place),
+        PictureSign.CLOSING_KNOT: True in order.knot.values(),
+        PictureSign.END_KNOT: False in order.knot.values(),
+        PictureSign.TWIST: not scene.new_locks.isdisjoint(joints),
+        PictureSign.HAND: not panel.below.isdisjoint(joints),
+        PictureSign.SKIPPED: bool(panel.skipped),
+        PictureSign.SHARED: bool(panel.shared),
+        PictureSign.STUB: _has_stubs(scene, joints),
+    }
+    return frozenset(sign for sign, is_shown in shown.items() if is_shown)
+
+
+def _has_stubs(scene: Scene, joints: tuple[str, ...]) -> bool:
+    """Whether a chain goes on from one of some joints without its body."""
+    links_at = scene.framework.links_at
+    return any(link in scene.loose for joint in joints for link in links_at[joint])
+
+
+def sign_picture(sign: PictureSign, joint: str, alt: str) -> Picture:
+    """A sign by itself; where it stands beside a name, that of a `joint`."""
+    high = 26.0 if sign is PictureSign.HAND else HIGH
+    marks = tuple(_DRAWN[sign](joint))
+    return Picture(WIDE, high, marks, alt, (("picture", "sign"),))
+
+
+def _joint(joint: str) -> list[Mark]:
+    return [*joint_dot(MIDDLE, tied=True)]
+
+
+def _behind(joint: str) -> list[Mark]:
+    return [*joint_dot(MIDDLE, tied=True, hidden=True)]
+
+
+def _start(joint: str) -> list[Mark]:
+    row, spots = TiedRow((joint,), closed=False), {joint: MIDDLE}
+    return [*way_marks([row], spots), *joint_dot(MIDDLE, tied=True)]
+
+
+def _way(joint: str) -> list[Mark]:
+    return pointed([(5.0, HIGH / 2 - 3), (WIDE / 2, HIGH / 2 + 2), (WIDE - 5.0, HIGH / 2 - 3)])
+
+
+def _tag(joint: str, order: Order) -> list[Mark]:
+    """A joint's name as the order has it, in the middle."""
+    wide, high = tag_size(joint, TAG_PT)
+    wide += order.wider(joint, TAG_PT)
+    (x, y) = MIDDLE
+    edges = (x - wide / 2, y - high / 2, x + wide / 2, y + high / 2)
+    return ordered_tags([Tag(joint, MIDDLE, edges, TAG_PT)], order)
+
+
+def _order(joint: str) -> list[Mark]:
+    return _tag(joint, Order({joint: 1}, {}, {}))
+
+
+def _closing(joint: str) -> list[Mark]:
+    return _tag(joint, Order({}, {joint: True}, {}))
+
+
+def _end(joint: str) -> list[Mark]:
+    return _tag(joint, Order({}, {joint: False}, {}))
+
+
+def _twist(joint: str) -> list[Mark]:
+    return [twist(joint, MIDDLE, TWIST_PT), *joint_dot(MIDDLE, tied=True)]
+
+
+def _lock(joint: str) -> list[Mark]:
+    return [*lock_mark(MIDDLE, LOCK_RADIUS, -45)]
+
+
+def _hand(joint: str) -> list[Mark]:
+    spot = (WIDE / 2, 22.0)
+    return [hand_below(joint, spot), *joint_dot(spot, tied=True)]
+
+
+def _skipped(joint: str) -> list[Mark]:
+    return [*crossed_out(MIDDLE, 2 * CROSS_PT), *joint_dot(MIDDLE, tied=True)]
+
+
+def _shared(joint: str) -> list[Mark]:
+    edges = ((6.0, 3.0), (WIDE - 6, 3.0), (WIDE - 6, HIGH - 3), (6.0, HIGH - 3))
+    outline = Polyline(edges, Ink(stroke=DARK, width=0.6), closed=True)
+    return [*hatching(box(6.0, 3.0, WIDE - 6, HIGH - 3)), outline]
+
+
+def _stub(joint: str) -> list[Mark]:
+    spot = (WIDE / 2 - 8, HIGH / 2)
+    ink = Ink(fill="#FFFFFF", stroke=OUTLINE_LINE, width=0.7)
+    return [stub(spot, (1.0, 0.0), 18.0, 14.0, ink), *joint_dot(spot, tied=True)]
+
+
+def _eye(joint: str) -> list[Mark]:
+    return eye_marks([Eye(MIDDLE, 0.0, (1,))], (WIDE, HIGH))
+
+
+def _numbered_eye(joint: str) -> list[Mark]:
+    spot = (WIDE / 2 + 3, HIGH / 2)
+    return eye_marks([Eye(spot, 0.0, (2,))], (WIDE, HIGH), numbered=True)
+
+
+def _place(joint: str) -> list[Mark]:
+    return [Circle(MIDDLE, LEAST_RING_PT, RING_LINE)]
+
+
+_DRAWN: Mapping[PictureSign, Callable[[str], list[Mark]]] = {
+    PictureSign.JOINT: _joint,
+    PictureSign.BEHIND: _behind,
+    PictureSign.START: _start,
+    PictureSign.WAY: _way,
+    PictureSign.ORDER: _order,
+    PictureSign.CLOSING_KNOT: _closing,
+    PictureSign.END_KNOT: _end,
+    PictureSign.TWIST: _twist,
+    PictureSign.LOCK: _lock,
+    PictureSign.HAND: _hand,
+    PictureSign.SKIPPED: _skipped,
+    PictureSign.SHARED: _shared,
+    PictureSign.STUB: _stub,
+    PictureSign.EYE: _eye,
+    PictureSign.NUMBERED_EYE: _numbered_eye,
+    PictureSign.PLACE: _place,
+}

@@ -1,0 +1,104 @@
+"""The words and the signs that a booklet explains: those it uses, and no others."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from functools import cache
+
+import pytest
+from shipped import DESIGNS
+
+from buildplan.booklet.common.book import Book, gather_book
+from buildplan.booklet.common.closeups import plan_views
+from buildplan.booklet.common.front import words_used
+from buildplan.booklet.common.picture_key import signs_used
+from buildplan.booklet.common.step_blocks import PLACE, built_alike
+from buildplan.booklet.common.step_pictures import StepPanels, step_panels
+from buildplan.design.reading import read_design
+from buildplan.document.paper import PAPERS
+from buildplan.drawing.labels import label_boxes
+from buildplan.drawing.marks import Inset, Label, MarkData, Picture
+from buildplan.drawing.sign_key import PictureSign
+
+PIECES = ["reading_star", "gallery/reading_globe", "gallery/dawn_column", "gallery/story_wall"]
+# What close-ups say of their marks, and the sign that it stands for.
+MARKED = {
+    ("knot", "closing"): PictureSign.CLOSING_KNOT,
+    ("knot", "end"): PictureSign.END_KNOT,
+    ("hand", "from below"): PictureSign.HAND,
+    ("lock", ""): PictureSign.TWIST,
+    ("order", ""): PictureSign.ORDER,
+}
+
+
+@cache
+def book_of(name: str) -> Book:
+    design = read_design(DESIGNS / f"{name}.yaml")
+    return gather_book(design, PAPERS["a4"], design.units, "training")
+
+
+@cache
+def panels_of(name: str) -> list[StepPanels]:
+    book = book_of(name)
+    views = plan_views(book)
+    return [
+        step_panels(book, step, views, (150.0, 140.0), PLACE)
+        for step in book.steps
+        if views.of(step) and not built_alike(book, step)
+    ]
+
+
+def data_in(picture: Picture) -> Iterator[MarkData]:
+    """What marks say of themselves, and those of the pictures set in."""
+    yield picture.data
+    for mark in picture.marks:
+        if isinstance(mark, Inset):
+            yield from data_in(mark.picture)
+        elif isinstance(mark, Label):
+            yield mark.data
+
+
+@pytest.mark.parametrize("name", PIECES)
+def test_the_key_has_the_signs_that_the_pictures_show(name: str) -> None:
+    """As the marks of the printed pictures say themselves."""
+    said = {
+        pair
+        for panels in panels_of(name)
+        for closeup in panels.closeups
+        for data in data_in(closeup)
+        for key, value in data
+        for pair in ((key, value), (key, ""))
+    }
+    used = signs_used(book_of(name), plan_views(book_of(name)))
+    assert {sign for pair, sign in MARKED.items() if pair in said} == used & set(MARKED.values())
+    assert PictureSign.PLACE in used
+
+
+@pytest.mark.parametrize(
+    ("name", "without"),
+    [
+        ("reading_star", set()),
+        ("gallery/story_wall", {"ring", "brace", "single"}),
+        ("gallery/dawn_column", {"brace", "single"}),
+    ],
+)
+def test_only_words_of_the_piece_are_explained(name: str, without: set[str]) -> None:
+    """A wall of open chains has no ring; neither it nor a column has braces or singles."""
+    told = {word for word, _ in words_used(book_of(name))}
+    every = {"link balloon", "chain", "ring", "joint", "brace", "lock", "single"}
+    assert told == every - without
+
+
+@pytest.mark.parametrize("name", PIECES)
+def test_several_eyes_are_numbered_as_their_close_ups(name: str) -> None:
+    for panels in panels_of(name):
+        eyes = [m for m in panels.where.marks if isinstance(m, Inset)]
+        numbers = [text for text in label_boxes(panels.where) if text[0].isdigit()]
+        titles = [str(n) for n, _ in enumerate(panels.closeups, 1)]
+        if len(eyes) == 1:
+            assert not numbers
+            continue
+        assert len(numbers) == len(eyes)
+        for title, closeup in zip(titles, panels.closeups, strict=True):
+            plates = [m for m in closeup.marks if isinstance(m, Inset) and m.picture.alt == title]
+            assert len(plates) == 1
