@@ -5,12 +5,15 @@ A connected graph with 2k odd joints takes k trails and no fewer, one closed tra
 trails meet their parts can be exchanged: of the two ways of doing so, one turns two trails of
 odd length into two of even length. So no more than one trail of each connected part need be of
 odd length, and hold a balloon without a partner.
+
+One trail that runs all over a piece is the fewest to tie and the worst to build by: it lies loose
+but for a few of its joints. What grows from a foot is therefore covered level by level.
 """
 
 from __future__ import annotations
 
 from collections import deque
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from itertools import pairwise
 
 import networkx as nx
@@ -39,6 +42,72 @@ def fewest_trails(graph: nx.MultiGraph) -> list[Trail]:
         circuit = list(nx.eulerian_circuit(part, source=source, keys=True))
         trails += paired_up(_cut_at_bridges(circuit))
     return trails
+
+
+def levels_from(graph: nx.MultiGraph, standing: Iterable[str]) -> dict[str, int]:
+    """How many balloons each joint is from the nearest of `standing`.
+
+    Raises ValueError when no way leads to a joint, or no joint is given to begin from.
+    """
+    found = nx.multi_source_dijkstra_path_length(graph, set(standing), weight=None)
+    for joint in graph:
+        if joint not in found:
+            raise ValueError(f"no balloons lead from the foot to joint {joint!r}")
+    return {joint: int(found[joint]) for joint in graph}
+
+
+def trails_by_level(graph: nx.MultiGraph, levels: Mapping[str, int]) -> list[Trail]:
+    """The trails of a piece that grows level by level, from the bottom up: those among the joints
+    of a level, then those from it to the next. No balloon may pass a level by.
+
+    Each such class of balloons is covered by the fewest trails, but that a balloon to a joint to
+    which no other of its class goes is a trail of its own where what is left of the class closes:
+    a zigzag as of a column and single balloons, in place of many open trails. Closed trails begin
+    at their first joint in the order of `graph`, and go on towards the earlier of the joints of its
+    level that come next.
+    """
+    number = {joint: i for i, joint in enumerate(graph)}
+    classes: dict[tuple[int, int], list[tuple[str, str, str]]] = {}
+    for u, v, key in graph.edges(keys=True):
+        low, high = sorted((levels[u], levels[v]))
+        classes.setdefault((low, high), []).append((u, v, key))
+    trails: list[Trail] = []
+    for _, edges in sorted(classes.items()):
+        course = nx.MultiGraph()
+        course.add_nodes_from(joint for joint in graph if any(joint in edge[:2] for edge in edges))
+        course.add_edges_from(edges)
+        single = _single_balloons(course)
+        course.remove_edges_from(single)
+        found = [_from_first(trail, number, levels) for trail in fewest_trails(course)]
+        alone: list[Trail] = [[(u, v, key)] for u, v, key in single]
+        for some in (found, alone):
+            trails += sorted(some, key=lambda trail: min(number[joint] for joint in _joints(trail)))
+    return trails
+
+
+def _single_balloons(course: nx.MultiGraph) -> Trail:
+    """Balloons to a joint with no other, if those that are left close; else none."""
+    ends = {joint for joint, degree in course.degree() if degree == 1}
+    left = course.copy()
+    left.remove_nodes_from(ends)
+    if not left.number_of_edges() or any(degree % 2 for _, degree in left.degree()):
+        return []
+    return [
+        (u, v, str(key)) for u, v, key in course.edges(keys=True) if not ends.isdisjoint((u, v))
+    ]
+
+
+def _from_first(trail: Trail, number: Mapping[str, int], levels: Mapping[str, int]) -> Trail:
+    if trail[0][0] != trail[-1][1]:
+        turned = number[trail[-1][1]] < number[trail[0][0]] and len(trail) % 2 == 0
+        return _reversed(trail) if turned else trail
+    first = min(range(len(trail)), key=lambda i: number[trail[i][0]])
+    begun = [*trail[first:], *trail[:first]]
+
+    def next_of_level(way: Trail) -> int:
+        return next(number[v] for _, v, _ in way if levels[v] == levels[way[0][0]])
+
+    return min(begun, _reversed(begun), key=next_of_level)
 
 
 def _cut_at_bridges(circuit: Sequence[tuple[str, str, object]]) -> list[Trail]:

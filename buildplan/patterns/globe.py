@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from itertools import combinations
 
+import numpy as np
 from pydantic import Field
 
 from buildplan.framework.listed import build_listed
@@ -23,7 +24,7 @@ from buildplan.patterns.pattern import (
     link,
 )
 from buildplan.patterns.pattern_joints import first_to_last
-from buildplan.patterns.solid import corners_and_edges
+from buildplan.patterns.solid import corners_and_edges, level_by_level
 from buildplan.source.values import FileModel, Key
 
 GLOBE_JOINTS = 42  # 12 of the icosahedron and the middles of its 30 edges
@@ -46,6 +47,8 @@ class Globe(FileModel):
 def globe_edges() -> tuple[int, list[tuple[int, int, bool]]]:
     """How many joints a globe has, and its struts: two joints, and whether it is a long one.
 
+    Joints are numbered level by level from a pole, where five balloons meet, to the other.
+
     The long struts join the middles of two edges of a face, the short ones a corner and the
     middle of an edge: 0.618 and 0.546 of the radius (two-frequency geodesic sphere).
     """
@@ -56,15 +59,19 @@ def globe_edges() -> tuple[int, list[tuple[int, int, bool]]]:
         sides = [(a, b), (b, c), (a, c)]
         if all(side in middle for side in sides):
             struts += [(middle[one], middle[two], True) for one, two in combinations(sides, 2)]
-    return len(corners) + len(edges), struts
+    places = [*corners, *((corners[i] + corners[j]) / 2 for i, j in edges)]
+    ordered = level_by_level(np.array(places), [strut[:2] for strut in struts], [0])
+    number = {joint: i for i, joint in enumerate(ordered)}
+    renumbered = ((number[i], number[j], long) for i, j, long in struts)
+    return len(ordered), sorted((min(i, j), max(i, j), long) for i, j, long in renumbered)
 
 
 def build_globe(name: str, balloons: Mapping[str, BalloonType], globe: Globe) -> Framework:
-    """Build the framework of a globe."""
+    """Build the framework of a globe, which stands on the five balloons about its first joint."""
     count, struts = globe_edges()
     joints = numbered(count)
     listed = [(joints[i], joints[j], globe.long if long else globe.short) for i, j, long in struts]
-    return build_listed(name, balloons, joints, listed, globe.lock)
+    return build_listed(name, balloons, joints, listed, globe.lock, standing=joints[:1])
 
 
 def _joints(given: Given, of_part: JointsOf) -> Joints | None:

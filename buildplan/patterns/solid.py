@@ -6,10 +6,11 @@ joined where they lie the shortest distance apart.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from itertools import combinations, permutations, product
 from typing import Literal
 
+import networkx as nx
 import numpy as np
 import numpy.typing as npt
 from pydantic import Field, ValidationError
@@ -84,21 +85,64 @@ def _corners(shape: str) -> list[tuple[float, ...]]:
     return sorted(corner for corner in moved if np.prod(corner) > 0)
 
 
+# A solid of no more levels than this is a face and what closes over it: it needs no courses. Ours.
+FEW_LEVELS = 2
+
+
 def corners_and_edges(shape: str) -> tuple[FloatArray, list[tuple[int, int]]]:
-    """Corners (n, 3) of a solid, and the pairs of them that its edges join."""
+    """Corners (n, 3) of a solid, and the pairs of them that its edges join; the corners of its
+    foot come first (see `foot_of`), those of each level after those of the level below."""
     corners = np.array(_corners(shape), dtype=float)
+    foot = foot_of(corners, _edges(corners))
+    corners = corners[level_by_level(corners, _edges(corners), foot)]
+    return corners, _edges(corners)
+
+
+def _edges(corners: FloatArray) -> list[tuple[int, int]]:
     apart = np.linalg.norm(corners[:, None] - corners[None], axis=2)
     edge = apart[apart > 1e-9].min()
     pairs = combinations(range(len(corners)), 2)
-    return corners, [(i, j) for i, j in pairs if apart[i, j] < 1.001 * edge]
+    return [(i, j) for i, j in pairs if apart[i, j] < 1.001 * edge]
+
+
+def foot_of(corners: FloatArray, edges: Sequence[tuple[int, int]]) -> list[int]:
+    """The face that a solid stands on: one with the most corners."""
+    planar, embedding = nx.check_planarity(nx.Graph(edges))
+    assert planar, "solids without holes are"
+    seen: set[tuple[int, int]] = set()
+    faces = [
+        sorted(embedding.traverse_face(a, b, mark_half_edges=seen))
+        for a, b in sorted(embedding.edges)
+        if (a, b) not in seen
+    ]
+    return min(faces, key=lambda face: (-len(face), face))
+
+
+def level_by_level(
+    corners: FloatArray, edges: Sequence[tuple[int, int]], foot: Sequence[int]
+) -> list[int]:
+    """The corners by how many edges they are from `foot`, and in each level in the order round
+    the line from the middle of the solid to that of the foot."""
+    levels = nx.multi_source_dijkstra_path_length(nx.Graph(edges), set(foot), weight=None)
+    down = corners[list(foot)].mean(axis=0) - corners.mean(axis=0)
+    down = down / np.linalg.norm(down)
+    off = corners - corners.mean(axis=0)
+    off = off - np.outer(off @ down, down)
+    across = next(one for one in off if np.linalg.norm(one) > 1e-9)
+    turn = np.arctan2(off @ np.cross(down, across), off @ across).round(6) % (2 * np.pi)
+    return sorted(range(len(corners)), key=lambda i: (levels[i], turn[i]))
 
 
 def build_solid(name: str, balloons: Mapping[str, BalloonType], solid: Solid) -> Framework:
-    """Build the framework of a solid."""
+    """Build the framework of a solid; one of more than a few levels goes course by course."""
     corners, edges = corners_and_edges(solid.shape)
     joints = numbered(len(corners))
     listed = [(joints[i], joints[j], solid.edge) for i, j in edges]
-    return build_listed(name, balloons, joints, listed, solid.lock)
+    foot = foot_of(corners, edges)
+    levels = nx.multi_source_dijkstra_path_length(nx.Graph(edges), set(foot), weight=None)
+    few = max(levels.values()) < FEW_LEVELS
+    standing = () if few else [joints[i] for i in foot]
+    return build_listed(name, balloons, joints, listed, solid.lock, standing)
 
 
 # vertices; Euler's formula ties them to edges and faces

@@ -141,12 +141,17 @@ def _levels_by_height(framework: Framework, at: Places) -> list[list[str]]:
     levels = _clustered(framework.joints, {j: at[j][1] for j in framework.joints}, LEVEL * link_m)
     rounds = [_in_order(level, at, LAYER * link_m) for level in levels]
     # numbers run one way round in most levels of a pattern that numbers them: that way in all
-    forward = sum(_runs_forward(level) for level, goes_round in rounds if goes_round)
-    turned = 2 * forward < sum(len(level) > 2 for level, goes_round in rounds if goes_round)
+    rings = [ring for ring, _, goes_round in rounds if goes_round]
+    turned = 2 * sum(map(_runs_forward, rings)) < sum(len(ring) > 2 for ring in rings)
     return [
-        [*level[:1], *reversed(level[1:])] if turned and goes_round else level
-        for level, goes_round in rounds
+        [*(_turned(ring) if turned and goes_round else ring), *middle]
+        for ring, middle, goes_round in rounds
     ]
+
+
+def _turned(ring: Sequence[str]) -> list[str]:
+    """The other way round, from the same joint."""
+    return [*ring[:1], *reversed(ring[1:])]
 
 
 def _clustered(joints: Iterable[str], value: Mapping[str, float], gap: float) -> list[list[str]]:
@@ -160,23 +165,25 @@ def _clustered(joints: Iterable[str], value: Mapping[str, float], gap: float) ->
     return groups
 
 
-def _in_order(level: Sequence[str], at: Places, layer_m: float) -> tuple[list[str], bool]:
-    """The joints of a level in the order round it, from its lowest number, and that they go
-    round; of a flat one along it from the left, the layer at the back first, for it lies
-    underneath."""
+def _in_order(
+    level: Sequence[str], at: Places, layer_m: float
+) -> tuple[list[str], list[str], bool]:
+    """The joints of a level in the order round it, from its lowest number, those in the middle
+    of it, which come last, and that they go round; of a flat one along it from the left, the
+    layer at the back first, for it lies underneath."""
     across = np.array([(at[joint][0], -at[joint][2]) for joint in level])
     width, depth = np.ptp(across, axis=0)
     if width > ALONG * depth or len(level) < 3:
         layers = _clustered(level, {joint: at[joint][2] for joint in level}, layer_m)
         along = [sorted(layer, key=lambda joint: round(float(at[joint][0]), 3)) for layer in layers]
-        return [joint for layer in along for joint in layer], False
+        return [joint for layer in along for joint in layer], [], False
     x, y = (across - across.mean(axis=0)).T
     turn = dict(zip(level, np.arctan2(y, x).round(6), strict=True))
     out = dict(zip(level, np.hypot(x, y), strict=True))
     ring = sorted((j for j in level if out[j] > layer_m), key=lambda joint: turn[joint])
     first = min(range(len(ring)), key=lambda i: natural(ring[i]))
-    # one in the middle comes last
-    return [*ring[first:], *ring[:first], *(j for j in level if out[j] <= layer_m)], True
+    middle = [joint for joint in level if out[joint] <= layer_m]
+    return [*ring[first:], *ring[:first]], middle, True
 
 
 def _runs_forward(level: Sequence[str]) -> bool:

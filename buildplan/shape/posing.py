@@ -78,18 +78,20 @@ def upright(
 
 def of_one_hand(framework: Framework, positions_m: FloatArray) -> FloatArray:
     """The piece as it stands upright, or its mirror image, which is at rest as well: the one whose
-    foot, where it is a ring, is numbered clockwise seen from above, or whose rows, seen from the
+    lowest ring is numbered clockwise seen from above, or whose rows, seen from the
     front, run from left to right. Chance would have it otherwise, and a spiral, an opening or a tie
     between parts asks for one of the two."""
     if framework.chains and framework.chains[0].role == ROW:
         row = framework.chains[0].chain.joints
         ends = [positions_m[framework.place_number[joint]] for joint in (row[0], row[-1])]
         return positions_m if ends[1][0] > ends[0][0] else positions_m * [-1.0, 1.0, 1.0]
-    if framework.mirror or not framework.foot or not framework.chains[0].chain.closed:
+    rings = (long.chain.joints for long in framework.chains if long.chain.closed)
+    lowest = next(rings, ())
+    if framework.mirror or not framework.foot or not lowest:
         return positions_m
-    foot = positions_m[[framework.place_number[joint] for joint in framework.foot]]
-    foot = foot - foot.mean(axis=0)
-    anticlockwise = float(np.cross(foot, np.roll(foot, -1, axis=0))[:, 1].sum()) > 0
+    ring = positions_m[[framework.place_number[joint] for joint in lowest]]
+    ring = ring - ring.mean(axis=0)
+    anticlockwise = float(np.cross(ring, np.roll(ring, -1, axis=0))[:, 1].sum()) > 0
     return positions_m * [-1.0, 1.0, 1.0] if anticlockwise else positions_m
 
 

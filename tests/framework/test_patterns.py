@@ -12,6 +12,7 @@ import pytest
 
 from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
+from buildplan.framework.chain_roles import RING, ZIGZAG
 from buildplan.framework.counts import balloon_counts, multigraph
 from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
@@ -53,21 +54,22 @@ def built(folder: Path, build: str, more: str = "") -> Framework:
 
 # V, E, F and the angle between two faces, degrees. Regular solids: the usual tables (e.g. Coxeter,
 # Regular Polytopes, table I; from memory). Half-regular ones: E = V d / 2 and Euler's formula;
-# each has one circumradius. Fewest trails: half the odd corners (Euler).
+# each has one circumradius. Chains: of a solid of two levels the fewest trails, half the odd
+# corners (Euler); of any other its rings, zigzags and single balloons, counted by hand.
 SOLIDS = [
     ("tetrahedron", 4, 6, 4, 70.5288, 2),
     ("cube", 8, 12, 6, 90.0, 4),
     ("octahedron", 6, 12, 8, 109.4712, 1),
-    ("dodecahedron", 20, 30, 12, 116.5651, 10),
-    ("icosahedron", 12, 30, 20, 138.1897, 6),
-    ("cuboctahedron", 12, 24, 14, 125.2644, 1),
-    ("truncated tetrahedron", 12, 18, 8, None, 6),
+    ("dodecahedron", 20, 30, 12, 116.5651, 13),
+    ("icosahedron", 12, 30, 20, 138.1897, 11),
+    ("cuboctahedron", 12, 24, 14, 125.2644, 4),
+    ("truncated tetrahedron", 12, 18, 8, None, 8),
 ]
 
 
-@pytest.mark.parametrize(("shape", "v", "e", "f", "dihedral", "trails"), SOLIDS)
+@pytest.mark.parametrize(("shape", "v", "e", "f", "dihedral", "chains"), SOLIDS)
 def test_solids_have_the_published_figures(
-    tmp_path: Path, shape: str, v: int, e: int, f: int, dihedral: float | None, trails: int
+    tmp_path: Path, shape: str, v: int, e: int, f: int, dihedral: float | None, chains: int
 ) -> None:
     framework = built(tmp_path, solid(shape))
     graph = nx.Graph(multigraph(framework))
@@ -82,7 +84,7 @@ def test_solids_have_the_published_figures(
         if (a, b) not in seen
     ]
     assert len(faces) == f
-    assert len(framework.chains) == trails
+    assert len(framework.chains) == chains
     if dihedral is not None:
         corners, _ = corners_and_edges(shape)
         assert _dihedral_deg(corners, faces) == pytest.approx(dihedral, abs=1e-3)
@@ -126,6 +128,54 @@ def test_a_globe_is_a_sphere_of_eighty_triangles(tmp_path: Path) -> None:
     radius = np.linalg.norm(places - places.mean(axis=0), axis=1)
     assert np.ptp(radius) < 0.03 * radius.mean()
     assert radius.mean() == pytest.approx(1.15 * 8 * 0.0254 / 0.61803, rel=0.02)
+
+
+LEVELLED = [GLOBE, *(solid(shape) for shape, *_ in SOLIDS[3:])]
+IDS = ["globe", *(shape for shape, *_ in SOLIDS[3:])]
+
+
+@pytest.mark.parametrize("build", LEVELLED, ids=IDS)
+def test_chains_of_a_ball_go_level_by_level_from_its_foot(tmp_path: Path, build: str) -> None:
+    """Distances of a graph as networkx finds them; a connected graph is one closed trail exactly
+    where every degree is even (Euler 1736)."""
+    framework = built(tmp_path, build)
+    graph = multigraph(framework)
+    level = nx.multi_source_dijkstra_path_length(graph, set(framework.foot), weight=None)
+    spans = [sorted({level[joint] for joint in c.chain.joints}) for c in framework.chains]
+    assert all(span[-1] - span[0] <= 1 for span in spans)
+    assert spans == sorted(spans, key=lambda span: (span[0], span[-1]))
+    sort = framework.joints[0].rstrip("0123456789")
+    free = [chr(ord("A") + i) for i in range(26) if chr(ord("A") + i) != sort]
+    assert [c.letter for c in framework.chains] == free[: len(spans)]
+    walked = Counter(link for c in framework.chains for link in c.chain.links)
+    assert walked == Counter(list(framework.link))
+    for span in {tuple(span) for span in spans}:
+        own = nx.Graph(
+            edge for edge in graph.edges() if {level[joint] for joint in edge} == set(span)
+        )
+        if nx.is_connected(own) and all(degree % 2 == 0 for _, degree in own.degree()):
+            (chain,) = (
+                c.chain for c, of in zip(framework.chains, spans, strict=True) if tuple(of) == span
+            )
+            assert chain.closed
+
+
+def test_a_globe_goes_ring_on_ring(tmp_path: Path) -> None:
+    """Between its poles a two-frequency geodesic sphere has rings of 5, 10, 10, 10 and 5 struts:
+    parallels of the icosahedron that it is made of (counted by hand)."""
+    framework = built(tmp_path, GLOBE)
+    assert framework.foot == ("P1",)
+    rings = [c.chain for c in framework.chains if c.role == RING]
+    assert [len(ring.links) for ring in rings] == [5, 10, 10, 10, 5]
+    assert [joint for ring in rings for joint in ring.joints] == list(framework.joints[1:-1])
+    zigzags = [c.chain for c in framework.chains if c.role == ZIGZAG]
+    assert [len(zigzag.links) for zigzag in zigzags] == [10, 20, 20, 10]
+    at = find_shape(framework).at
+    heights = [np.mean([at[joint][1] for joint in ring.joints]) for ring in rings]
+    assert heights == sorted(heights)
+    for ring in rings:  # numbered clockwise, seen from above: x to the right, z to whoever looks
+        x, _, z = np.array([at[joint] for joint in ring.joints]).T
+        assert float((x * np.roll(z, -1) - z * np.roll(x, -1)).sum()) > 0
 
 
 def test_a_column_is_a_stack_of_antiprisms(tmp_path: Path) -> None:

@@ -14,7 +14,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from buildplan.framework.trails import Trail, fewest_trails
+from buildplan.framework.trails import Trail, fewest_trails, levels_from, trails_by_level
 
 EdgeEnd = tuple[str, str]  # edge key, joint
 
@@ -67,6 +67,30 @@ def test_one_balloon_at_most_is_left_without_a_partner(graph: nx.MultiGraph) -> 
     for part in connected_parts(graph):
         odd = sum(len(trail) % 2 for trail in trails_in(part, trails))
         assert odd == part.number_of_edges() % 2
+
+
+@given(graphs())
+def test_trails_by_level_stay_in_their_level_or_between_two(graph: nx.MultiGraph) -> None:
+    """Every balloon once, along the way, from the bottom up."""
+    for part in connected_parts(graph):
+        levels = levels_from(part, list(part)[:1])
+        trails = trails_by_level(nx.MultiGraph(part), levels)
+        walked = Counter(key for trail in trails for _, _, key in trail)
+        assert walked == Counter(key for _, _, key in part.edges(keys=True))
+        spans: list[tuple[int, ...]] = []
+        for trail in trails:
+            assert all(part.has_edge(*step) for step in trail)
+            assert all(before[1] == after[0] for before, after in pairwise(trail))
+            pairs = {tuple(sorted((levels[u], levels[v]))) for u, v, _ in trail}
+            assert len(pairs) == 1
+            spans += pairs
+        assert spans == sorted(spans)
+
+
+def test_no_level_without_a_way_to_it() -> None:
+    graph = nx.MultiGraph([("a", "b"), ("c", "d")])
+    with pytest.raises(ValueError, match="foot to joint 'c'"):
+        levels_from(graph, ["a"])
 
 
 def pairings(ends: list[EdgeEnd]) -> Iterator[list[tuple[EdgeEnd, EdgeEnd]]]:

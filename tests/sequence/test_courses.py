@@ -117,6 +117,21 @@ def test_a_round_is_gone_round() -> None:
     assert len(set(np.concatenate(turns))) == 1
 
 
+def test_a_globe_grows_ring_on_ring() -> None:
+    """No chain lies loose for later: of what has come in, all is tied to what stands but for the
+    joints of the next ring."""
+    piece = build_globe("Globe", BALLOONS, Globe(long="long", short="cross", lock="lock"))
+    found = courses(piece, find_shape(piece).at)
+    poles = {piece.joints[0], piece.joints[-1]}
+    gone = [joint for course in found for joint in course.joints]
+    assert [joint for joint in gone if joint not in poles] == list(piece.joints[1:-1])
+    for i, course in enumerate(found):
+        nearby = {joint for near in found[i : i + 2] for joint in near.joints}
+        for long in piece.chains:
+            if long.letter in course.chains:
+                assert nearby.issuperset(long.chain.joints)
+
+
 def test_what_comes_in_is_all_that_is_needed_and_nothing_before_its_time() -> None:
     piece = column(4, 6)
     shape = find_shape(piece)
