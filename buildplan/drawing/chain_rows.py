@@ -15,8 +15,10 @@ from buildplan.drawing.map_style import (
 )
 from buildplan.drawing.marks import Label, Mark, Picture
 from buildplan.framework.model import Framework
+from buildplan.sequence.courses import built_pieces, loose_chains
 
-ChainRow = tuple[str, int, Sequence[str]]  # a chain's letter, its number, its joints
+# a chain's letter (None of a balloon that is called by its joints), its number, its joints
+ChainRow = tuple[str | None, int, Sequence[str]]
 ROW_GAP = 14.0
 
 
@@ -51,11 +53,12 @@ def chain_rows(
     left, step, line = 26.0, 2 * radius + 14, 2 * radius + 16
     fit = max(2, int((width - left - 2 * radius) // step) + 1)
     rows: list[ChainRow] = []
+    alone = {letter for _, own in built_pieces(framework) for letter in loose_chains(own)}
     for number, long in enumerate(framework.chains):
         walk = [*long.chain.joints, *(long.chain.joints[:1] if long.chain.closed else ())]
         for first in range(0, len(walk) - 1, fit - 1):
-            letter = long.letter if first == 0 else ""
-            rows.append((letter, number, walk[first : first + fit]))
+            called = None if long.letter in alone else long.letter if first == 0 else ""
+            rows.append((called, number, walk[first : first + fit]))
     key_height, signs = key
     lines = _beside(rows, width, left + 2 * radius + ROW_GAP, step)
     per_sheet = max(1, int((height - key_height - 8) // line))
@@ -71,7 +74,7 @@ def chain_rows(
             y = tall - line * (i + 0.5)
             if letter:
                 marks.append(Label((start, y - 4), letter, 11, INK, anchor="start", bold=True))
-            else:
+            elif letter is not None:
                 marks.append(Label((start, y - 3), "...", TYPE, SOFT, anchor="start"))
             xs = [start + left + radius + k * step for k in range(len(joints))]
             for a, b in pairwise(xs):

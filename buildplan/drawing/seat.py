@@ -15,6 +15,7 @@ import numpy as np
 from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.camera import CAMERAS, Camera, Vector
 from buildplan.framework.model import Brace, Framework
+from buildplan.sequence.reach import is_flat
 from buildplan.shape.model import Shape
 
 # At the open end of a tube: so far round from straight outside, and so far above the floor.
@@ -25,6 +26,8 @@ DOWN_DEG = 27.0
 OPEN_END, STANDING = "open end", "standing"
 # The whole of a piece that stands, seen from its front and a little from above.
 STANDING_WHOLE = Camera((0.0, 0.42, 0.9), (0.0, 1.0, 0.0), "whole")
+# Over a wall that lies on its back, from its head, where the next course comes; its foot is below.
+LOOKING_DOWN = Camera((0.0, 0.45, 0.89), (0.0, 1.0, 0.0), STANDING)
 # Laying out and turning over: straight from above, on a piece that lies front up, or back up.
 FROM_ABOVE = CAMERAS["front"]
 FROM_ABOVE_BACK_UP = CAMERAS["back"]
@@ -118,9 +121,11 @@ def standing_seat(shape: Shape, joints: Sequence[str], body: Sequence[str]) -> C
 
 def seat_before(framework: Framework, shape: Shape, joints: Sequence[str]) -> Camera:
     """The seat before joints that no brace of their own reaches: in a tube that of the brace
-    nearest to them, else before them as they stand."""
+    nearest to them, over what lies on its back, else before them as they stand."""
     parts = {id(part): part for part in map(framework.built_with, joints)}
     (part, *others) = parts.values()
+    if not others and not part.braces and is_flat(part, shape):
+        return LOOKING_DOWN
     if others or not part.braces:
         return standing_seat(shape, joints, framework.joints if others else part.joints)
     middle = np.mean([shape.at[joint] for joint in joints], axis=0)

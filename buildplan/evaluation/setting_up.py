@@ -49,6 +49,14 @@ def set_up(framework: Framework, shape: Shape) -> SetUp | None:
     )
 
 
+def built_flat(framework: Framework, shape: Shape) -> frozenset[str]:
+    """The names of the parts, "" for a whole piece, that are built course on course lying on
+    their backs."""
+    return frozenset(
+        name for name, own in built_pieces(framework) if in_courses(own) and not _stands(own, shape)
+    )
+
+
 def _stands(own: Framework, shape: Shape) -> bool:
     """Whether a part is built standing, not lying on its back."""
     return in_courses(own) and not is_flat(own, shape)

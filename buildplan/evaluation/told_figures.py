@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping
 
 import numpy as np
 
-from buildplan.evaluation.setting_up import built_standing, set_up
+from buildplan.evaluation.setting_up import built_flat, built_standing, set_up
 from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.model import Brace, Framework
 from buildplan.instructions.model import Figures, Side, Span
@@ -33,6 +33,7 @@ def told_figures(framework: Framework, shape: Shape) -> Figures:
         stands=built_standing(framework, shape),
         held_by=tuple(conditions(shape.holding)),
         set_up=set_up(framework, shape),
+        flat=built_flat(framework, shape),
     )
 
 

@@ -75,6 +75,13 @@ def course_title(context: Context, step: Step, joints: Sequence[str]) -> str:
             count,
             **told,
         )
+    if _is_flat(context, step):
+        return voice.say_count(
+            "Lay chain {letters} next, join {joints}",
+            "Lay chains {letters} next, join {joints}",
+            count,
+            **told,
+        )
     return voice.say_count(
         "Set chain {letters} on, join {joints}",
         "Set chains {letters} on, join {joints}",
@@ -91,8 +98,13 @@ def bringing_in(context: Context, step: Step) -> list[str]:
         if context.framework.part_at(step.of_kind(Kind.LAY)[0].joints[0]) and taught is not None:
             told.append(voice.say("Put the parts that are built where nobody needs the floor."))
         told.append(voice.say("Clear and sweep a floor larger than the piece, and lay the chains."))
+        told += _built_lying(context, step)
     elif context.teacher(Hand.SET_ON, step) is None:
-        told.append(voice.say("Set the chains in their place on what is built."))
+        told.append(
+            voice.say("Lay the chains in their place at the head of what is built.")
+            if _is_flat(context, step)
+            else voice.say("Set the chains in their place on what is built.")
+        )
     if taught is not None:
         if taught != context.teacher(Hand.JOIN, step) or step.kind is Kind.LAY:
             told.append(voice.say("Take the chains of the rows as in step {step}.", step=taught))
@@ -105,6 +117,25 @@ def bringing_in(context: Context, step: Step) -> list[str]:
         told.append(_close_tails(voice))
     told.append(voice.say("Tag its knots and free ends with the names of its row, in their order."))
     return [*told, *([way] if way else [])]
+
+
+def _is_flat(context: Context, step: Step) -> bool:
+    """Whether what a step works on is built lying on its back."""
+    part = context.framework.part_at(step.of_kind(Kind.LAY)[0].joints[0])
+    return (part.name if part else "") in context.figures.flat
+
+
+def _built_lying(context: Context, step: Step) -> list[str]:
+    """Which side is up, of what is built lying on its back."""
+    if not _is_flat(context, step):
+        return []
+    voice, part = context.voice, _part(context, step)
+    how = (
+        voice.say("Part {part} is built lying on its back, front up, from foot to head.", part=part)
+        if part
+        else voice.say("The piece is built lying on its back, front up, from foot to head.")
+    )
+    return [how, voice.say("The pictures look down on it; its head is at the top.")]
 
 
 def _told_last(context: Context, step: Step) -> str:

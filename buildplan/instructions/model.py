@@ -96,7 +96,8 @@ class Figures:
     its outside as it lies round on the floor (by letter), the straight sides by their last brace,
     and which way the numbers run (by letter). `stands` says that it is built standing, so that
     nobody stands it up; `held_by` what it is held by where it does not stand by itself; `set_up`
-    how its parts come together, of an assembly that is put together standing."""
+    how its parts come together, of an assembly that is put together standing; `flat` the parts
+    (the whole piece is "") that are built course on course lying on their backs."""
 
     rings: Mapping[str, Span] = field(default_factory=dict)
     sides: Mapping[int, Side] = field(default_factory=dict)
@@ -104,6 +105,7 @@ class Figures:
     stands: bool = False
     held_by: tuple[Message, ...] = ()
     set_up: SetUp | None = None
+    flat: frozenset[str] = frozenset()
 
 
 NO_FIGURES = Figures()

@@ -217,9 +217,12 @@ def tie_off(context: Context, step: Step) -> Wording:
 def _uses(context: Context, links: Sequence[str]) -> list[str]:
     """What balloons without a partner are for, each use a sentence."""
     voice = context.voice
-    letters = [context.odd[link] for link in links if link in context.odd]
+    alone = frozenset(context.piece.alone)
+    ended = [context.odd[link] for link in links if link in context.odd]
+    letters = [letter for letter in ended if letter not in alone]
+    between = len(ended) - len(letters)
     singles = len(context.piece.singles.intersection(links))
-    in_braces = len(links) - len(letters) - singles
+    in_braces = len(links) - len(ended) - singles
     uses = []
     if letters:
         uses.append(
@@ -228,6 +231,14 @@ def _uses(context: Context, links: Sequence[str]) -> list[str]:
                 "{number} end chains {letters}, one each.",
                 len(letters),
                 letters=chain_letters(voice, letters),
+            )
+        )
+    if between:
+        uses.append(
+            voice.say_count(
+                "{number} is tied in between two joints as it is, and is called by them.",
+                "{number} are tied in between two joints as they are, and are called by them.",
+                between,
             )
         )
     if in_braces:

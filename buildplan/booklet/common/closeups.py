@@ -164,7 +164,7 @@ def _below(book: Book, joints: Sequence[str]) -> frozenset[str]:
 
 def _rounds(book: Book, step: Step) -> list[list[int]]:
     """The turns of a step that brings joints together, by number: those that can be seen from
-    one seat are shown together, in the order in which they are done."""
+    one seat, and are of one layer, are shown together, in the order in which they are done."""
     runs: list[tuple[Camera, list[int]]] = []
     for number, turn in enumerate(step.turns):
         if not _ties(turn):
@@ -172,7 +172,9 @@ def _rounds(book: Book, step: Step) -> list[list[int]]:
         facing = seat_before(book.framework, book.shape, turn.joints)
         for seat, run in runs:
             joints = _joints([step.turns[i] for i in (*run, number)])
-            if len(joints) <= MOST_JOINTS and angle_between_deg(seat, facing) <= FURTHEST_ROUND_DEG:
+            layers = {joint in step.behind for joint in joints}
+            turned = angle_between_deg(seat, facing)
+            if len(joints) <= MOST_JOINTS and len(layers) == 1 and turned <= FURTHEST_ROUND_DEG:
                 run.append(number)
                 break
         else:

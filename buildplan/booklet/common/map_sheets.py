@@ -13,6 +13,8 @@ from buildplan.drawing.joint_map import joint_map
 from buildplan.drawing.labels import label_boxes
 from buildplan.drawing.marks import Box, Picture
 from buildplan.framework.model import Framework
+from buildplan.language.phrases import sentences
+from buildplan.sequence.courses import loose_chains
 from buildplan.sequence.model import Kind, Step
 
 # What a map page holds beside the map: its title, the words below that, and the gaps.
@@ -120,9 +122,14 @@ def how_to_read(book: Book) -> str:
             "those of braces; where lines meet, knots are brought together under one lock."
         )
     if any(not part.braces for part in _built_alone(framework)):
-        return voice.say(
-            "Every disc is a joint, every line a balloon. Knots of the same name are brought "
-            "together under one lock."
+        return sentences(
+            voice.say(
+                "Every disc is a joint, every line a balloon. Knots of the same name are brought "
+                "together under one lock."
+            ),
+            voice.say("A balloon without a letter is called by its two joints.")
+            if any(loose_chains(part) for part in _built_alone(framework))
+            else "",
         )
     return voice.say(
         "The piece unrolled flat. Each row is a long chain, each column a brace; "

@@ -23,7 +23,7 @@ from buildplan.drawing.closeup import close_up
 from buildplan.drawing.eye import Eye, eyes_for, eyes_on
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import step_picture
-from buildplan.drawing.seat import FROM_ABOVE, OPEN_END, STANDING_WHOLE
+from buildplan.drawing.seat import FROM_ABOVE, LOOKING_DOWN, OPEN_END, STANDING_WHOLE
 from buildplan.sequence.model import Kind, Step
 
 GAP = 10.0
@@ -151,7 +151,8 @@ def eyes_of(
 
 def _seat_of_whole(closeups: Sequence[CloseUp]) -> Camera:
     """From where the whole piece is seen beside close-ups: from above where it lies."""
-    lies = all(closeup.panel.camera.name == OPEN_END for closeup in closeups)
+    cameras = [closeup.panel.camera for closeup in closeups]
+    lies = all(camera.name == OPEN_END or camera == LOOKING_DOWN for camera in cameras)
     return FROM_ABOVE if lies else STANDING_WHOLE
 
 
@@ -208,6 +209,8 @@ def _closeup(
         "number": step.number,
         "seen": book.voice.say("from the open end")
         if from_the_end
+        else book.voice.say("from above, the head at the top")
+        if closeup.panel.camera == LOOKING_DOWN
         else book.voice.say("as one stands before it"),
         "balloons": adds_words(book, step),
     }
