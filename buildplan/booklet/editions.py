@@ -18,7 +18,12 @@ from buildplan.booklet.crew.pages import crew_sections
 from buildplan.booklet.sale.copy_words import FOOT, words_of_copy
 from buildplan.booklet.sale.cover import sale_cover
 from buildplan.booklet.sale.pages import before_you_start, licence, your_colours
-from buildplan.booklet.training.pages import practice_of, practice_piece, sign_off
+from buildplan.booklet.training.pages import (
+    beginners_total,
+    practice_of,
+    practice_piece,
+    sign_off,
+)
 from buildplan.booklet.training.teaching import lessons_before
 from buildplan.business.copies.filling import Sold, sold_copies
 from buildplan.business.copies.serial import SoldCopy, design_digest, serial_of
@@ -42,7 +47,8 @@ def training_sections(book: Book) -> list[Section]:
         standing(book),
         taking_down(book),
     ]
-    return [cover(book), cautions(book), reading_guide(book, rest), *rest]
+    first_build = beginners_total(book)
+    return [cover(book, first_build), cautions(book), reading_guide(book, rest), *rest]
 
 
 def sale_sections(book: Book) -> list[Section]:

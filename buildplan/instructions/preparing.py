@@ -116,22 +116,9 @@ def pair(context: Context, step: Step) -> Wording:
 
 def _pair_links(context: Context, step: Step) -> Wording:
     voice, count = context.voice, len(step.of_kind(Kind.PAIR))
-    links = step.of_kind(Kind.PAIR)[0].links
-    if links[0] in context.piece.long_links:
-        title = voice.say_count(
-            "Size and tie {number} pair for the long chains",
-            "Size and tie {number} pairs for the long chains",
-            count,
-        )
-    else:
-        title = voice.say_count(
-            "Size and tie {number} pair for the braces",
-            "Size and tie {number} pairs for the braces",
-            count,
-        )
     sized = _sizing(context, step)
     return Wording(
-        title=title,
+        title=_pairs_title(context, step, count),
         text=sentences(
             *(_take_links(voice, one) for one in sized),
             _size(context, step),
@@ -145,6 +132,53 @@ def _pair_links(context: Context, step: Step) -> Wording:
                 count,
             ),
         ),
+    )
+
+
+def _pairs_title(context: Context, step: Step, count: int) -> str:
+    """What pairs are for, and their colours where other pairs are for the same."""
+    voice = context.voice
+    for_long = _for_long_chains(context, step)
+    alike = [
+        other
+        for other in context.steps
+        if other.kind is Kind.PAIR
+        and not other.of_kind(Kind.PAIR)[0].locks
+        and _for_long_chains(context, other) == for_long
+    ]
+    if len(alike) > 1:
+        colours = context.balloons_of(step.of_kind(Kind.PAIR)[0].links)
+        return _coloured_title(voice, count, for_long, colours)
+    if for_long:
+        return voice.say_count(
+            "Size and tie {number} pair for the long chains",
+            "Size and tie {number} pairs for the long chains",
+            count,
+        )
+    return voice.say_count(
+        "Size and tie {number} pair for the braces",
+        "Size and tie {number} pairs for the braces",
+        count,
+    )
+
+
+def _for_long_chains(context: Context, step: Step) -> bool:
+    return step.of_kind(Kind.PAIR)[0].links[0] in context.piece.long_links
+
+
+def _coloured_title(voice: Voice, count: int, for_long: bool, colours: str) -> str:
+    if for_long:
+        return voice.say_count(
+            "Size and tie {number} pair for the long chains: {colours}",
+            "Size and tie {number} pairs for the long chains: {colours}",
+            count,
+            colours=colours,
+        )
+    return voice.say_count(
+        "Size and tie {number} pair for the braces: {colours}",
+        "Size and tie {number} pairs for the braces: {colours}",
+        count,
+        colours=colours,
     )
 
 

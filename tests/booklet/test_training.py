@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import re
 from dataclasses import replace
 
 import networkx as nx
@@ -15,9 +16,11 @@ from type_sizes import type_sizes
 from buildplan.booklet.common.book import gather_book
 from buildplan.booklet.editions import print_booklet
 from buildplan.booklet.training.lessons import LESSONS
+from buildplan.booklet.training.pages import practice_of
 from buildplan.booklet.training.practice import practice
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS, large_print
+from buildplan.evaluation.ballast import ballast_kg
 from buildplan.framework.counts import multigraph
 from buildplan.sequence.labour import work_minutes
 from buildplan.sequence.model import Kind
@@ -93,6 +96,7 @@ def test_targets_add_up_to_twice_a_practised_hand(pages: list[str]) -> None:
         )
 
     assert f"All {told(ten)}" in page
+    assert told(ten) in pages[0]  # on the cover too
     assert page.count("Trainee") >= 2
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from buildplan.booklet.common.ballasting import STANDING
 from buildplan.booklet.common.book import Book, counted_words
 from buildplan.booklet.common.loads import joints_words
 from buildplan.design.measures import size_words
@@ -34,7 +35,7 @@ def standing(book: Book) -> Section:
         heading(voice.say("Carry it")),
         Items(_carrying(book)),
     ]
-    title = voice.say("Stand it up, hold it down")
+    title = voice.say(STANDING)
     return Section(title, beside(book.paper, first, second), titled=True, runs_on=True)
 
 

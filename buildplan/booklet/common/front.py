@@ -52,8 +52,9 @@ SINGLE = (mark("single"), mark("one link balloon tied across two joints that no 
 GUIDE_SHARES = (0.36, 0.64)
 
 
-def cover(book: Book) -> Section:
-    """The cover: name, picture, and the figures a builder asks for first."""
+def cover(book: Book, first_build: str) -> Section:
+    """The cover: name, picture, and the figures a builder asks for first; `first_build` is a
+    beginner's time."""
     voice, facts = book.voice, book.facts
     above: list[Flowable] = []
     if book.design.brand is not None:
@@ -72,7 +73,8 @@ def cover(book: Book) -> Section:
         (voice.say("height"), voice.tell(size_words(facts.height_m, book.units))),
         (voice.say("width"), voice.tell(size_words(facts.width_m, book.units))),
         (voice.say("people"), people_figure(book)),
-        (voice.say("time"), minutes_words(facts.crew_minutes, voice)),
+        (voice.say("time, practised"), minutes_words(facts.crew_minutes, voice)),
+        (voice.say("beginner, alone"), first_build),
     )
     columns = [
         [Words(strong(figure), LEAD, after=1), Words(name, SMALL)] for name, figure in figures
@@ -183,13 +185,13 @@ def _about_pictures(book: Book) -> list[str]:
     voice = book.voice
     several = len(set(book.patterns.values())) > 1
     return [
-        voice.say("What a step adds is in full colour; what stands already is pale, or cut away."),
+        voice.say("What a step adds is in full colour; what stands is pale or cut away."),
         *(
             [voice.say("Signs on balloons tell colours without colour: see the table of balloons.")]
             if several
             else []
         ),
-        voice.say("Every step ends in a check. Tick it before you go on."),
+        voice.say("Tick each check before you go on."),
     ]
 
 

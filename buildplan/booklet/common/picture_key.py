@@ -21,22 +21,22 @@ from buildplan.sequence.model import Step
 GAP, ROW_GAP = 8.0, 3.0
 
 MEANINGS: Mapping[PictureSign, str] = {
-    PictureSign.JOINT: mark("joint to tie at"),
-    PictureSign.BEHIND: mark("the same, behind new balloons"),
+    PictureSign.JOINT: mark("joint"),
+    PictureSign.BEHIND: mark("joint behind new balloons"),
     PictureSign.START: mark("start here"),
     PictureSign.WAY: mark("way along the row"),
-    PictureSign.ORDER: mark("joint, and its place in the order"),
+    PictureSign.ORDER: mark("joint, and its turn"),
     PictureSign.CLOSING_KNOT: mark("joint of the closing knot"),
     PictureSign.END_KNOT: mark("joint of the last knot"),
     PictureSign.TWIST: mark("twist a lock on"),
-    PictureSign.LOCK: mark("lock, in diagrams"),
+    PictureSign.LOCK: mark("lock"),
     PictureSign.HAND: mark("reach in from below"),
     PictureSign.SKIPPED: mark("skipped joint: tie nothing"),
-    PictureSign.SHARED: mark("balloon that two braces share"),
+    PictureSign.SHARED: mark("shared balloon"),
     PictureSign.STUB: mark("chain that goes on"),
-    PictureSign.EYE: mark("small picture: you look from here"),
-    PictureSign.NUMBERED_EYE: mark("small picture: you look from here at picture 2"),
-    PictureSign.PLACE: mark("small picture: you work here"),
+    PictureSign.EYE: mark("you look from here"),
+    PictureSign.NUMBERED_EYE: mark("you look from here at picture 2"),
+    PictureSign.PLACE: mark("you work here"),
 }
 # A closed row and an open one end in the same sign; told once where a booklet has both.
 EITHER_KNOT = mark("joint of the closing or last knot")

@@ -8,6 +8,7 @@ from itertools import groupby
 from reportlab.lib.styles import ParagraphStyle
 from reportlab.platypus import Flowable
 
+from buildplan.booklet.common.ballasting import ballast_link, ballast_row, is_ballasted
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views
 from buildplan.booklet.common.map_sheets import MapSheets, map_place, step_place
@@ -155,15 +156,15 @@ def _beside_the_piece(book: Book, views: Views, step: Step) -> list[Flowable]:
     """A single narrow picture at the right of the words, others below them."""
     pictures = _pictures(book, views, step)
     words: list[Flowable] = [Words(markup, style) for style, markup in paragraphs(book, step)]
-    checks = Items(ticks(book, step), ticked=True, gap=ROW_GAP)
+    checks = [Items(ticks(book, step), ticked=True, gap=ROW_GAP), *ballast_link(book, step)]
     rows = [PictureRow([at.picture for at in row]) for row in _rows(pictures)]
     measure, placed = book.paper.measure, pictures.placed
     if len(placed) == 1 and placed[0].picture.width < measure / 2:
         wide = placed[0].picture.width
         shares = (measure - wide - COLUMN_GAP, wide)
-        return [Columns(([*words, checks], rows), shares, gap=COLUMN_GAP)]
+        return [Columns(([*words, *checks], rows), shares, gap=COLUMN_GAP)]
     shares = (WORDS_SHARE, 1 - WORDS_SHARE)
-    return [Columns((words, [checks]), shares, gap=COLUMN_GAP, after=6.0), *rows]
+    return [Columns((words, checks), shares, gap=COLUMN_GAP, after=6.0), *rows]
 
 
 def _pictures(book: Book, views: Views, step: Step) -> StepPictures:
@@ -220,8 +221,9 @@ def paragraphs(book: Book, step: Step) -> list[tuple[ParagraphStyle, str]]:
 
 
 def ticks(book: Book, step: Step) -> list[str]:
-    """What is to be ticked: the rows of the step, and the check."""
-    return [*(plain(words) for words in book.told(step).rows), check_words(book, step)]
+    """What is to be ticked: the rows of the step, the ballast where it comes on, and the check."""
+    rows = [*book.told(step).rows, *([ballast_row(book)] if is_ballasted(book, step) else [])]
+    return [*(plain(words) for words in rows), check_words(book, step)]
 
 
 def check_words(book: Book, step: Step) -> str:

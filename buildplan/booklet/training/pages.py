@@ -8,14 +8,16 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import ON_THE_PIECE
+from buildplan.booklet.common.map_sheets import step_place
 from buildplan.booklet.common.steps import PART, part_name
 from buildplan.booklet.training.practice import Practice, practice
 from buildplan.design.measures import length_words
 from buildplan.document.blocks import Items, Shown, Words, heading
 from buildplan.document.layout import beside
+from buildplan.document.links import PageLink
 from buildplan.document.printing import Section
 from buildplan.document.tables import Grid
-from buildplan.document.text import SMALL, plain, strong
+from buildplan.document.text import SMALL, plain, strong, underlined
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation import balloon_words
@@ -70,12 +72,12 @@ def _practice(book: Book, made: Practice) -> list[Flowable]:
         Words(
             voice.say(
                 "Build this first: {links} link balloons and {locks} locks, by the piece's own "
-                "hand moves. Where you do not know one, look for Learn at the same step of the "
-                "piece.",
+                "hand moves.",
                 links=len(framework.links),
                 locks=len(framework.locks),
             )
         ),
+        _to_the_lessons(book),
         _practice_balloons(book, made),
         Words(
             sentences(
@@ -105,6 +107,19 @@ def _practice(book: Book, made: Practice) -> list[Flowable]:
         Items(steps, ticked=True, gap=1.0, after=4.0),
         Words(_shown_and_done(voice)),
     ]
+
+
+def _to_the_lessons(book: Book) -> PageLink:
+    """Where the hand moves are taught: from the first step of the piece on."""
+    voice = book.voice
+
+    def markup(page: int) -> str:
+        return underlined(voice.say("Learn: from page {page} on", page=page))
+
+    def words(page: int) -> str:
+        return voice.say("To the lessons, from page {page} on", page=page)
+
+    return PageLink(step_place(book.steps[0]), markup, words, after=6.0)
 
 
 def _shown_and_done(voice: Voice) -> str:
@@ -240,7 +255,11 @@ def _targets(book: Book) -> list[tuple[str, ...]]:
         name, checked = _signed(book, stage)
         target = _minutes_words(voice, practised * BEGINNER)
         rows.append((strong(name), target, "", plain(checked), "<br/><br/>", ""))
-    minutes = _minutes(book, _operations(book.steps))
-    every = _minutes_words(voice, minutes * BEGINNER)
-    rows.append((strong(voice.say("All")), strong(every), "", "", "", ""))
+    rows.append((strong(voice.say("All")), strong(beginners_total(book)), "", "", "", ""))
     return rows
+
+
+def beginners_total(book: Book) -> str:
+    """How long a first build takes one pair of hands, all stages together."""
+    minutes = _minutes(book, _operations(book.steps))
+    return _minutes_words(book.voice, minutes * BEGINNER)
