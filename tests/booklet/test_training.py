@@ -145,3 +145,24 @@ def test_a_column_is_not_stood_up(held: list[str]) -> None:
     whole = " ".join(held)
     assert "Let the piece stand" in whole
     assert "Stand the piece up" not in whole
+
+
+def test_ballast_is_tied_in_the_last_step(pages: list[str]) -> None:
+    """As much as the list of what to bring has, at the feet; the row stands before the check."""
+    book = sold_book()
+    (page,) = (text for text in pages if "Tie ballast at" in text)
+    row = page[page.index("Tie ballast at") :]
+    row = row[: row.index("Check")]
+    assert f"{round(ballast_kg(book.examination))} kg" in row
+    assert set(re.findall(r"[A-Z]\d+", row)) <= set(book.shape.standing.feet)
+
+
+def test_pairs_for_the_same_chains_are_told_apart_by_colour() -> None:
+    design = read_design(DESIGNS / "gallery" / "dawn_column.yaml")
+    book = gather_book(design, PAPERS["a4"], design.units, "training")
+    made = practice_of(book)
+    assert made is not None
+    for words in (book.words, made.words):
+        paired = [said.title for said in words if "pairs" in said.title]
+        assert len(paired) > 1
+        assert len(set(paired)) == len(paired)
