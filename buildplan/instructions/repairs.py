@@ -14,7 +14,7 @@ BURST_CAUTION = mark(
 
 # By what is done, of which end, with which end of the neighbour (see `act_key`).
 ACTS: Mapping[str, str] = {
-    "open": mark("Open the lock at {joint}: untwist its two rounds and keep them."),
+    "open": mark("Open the lock at {joint}: untwist its rounds, keep them."),
     "undo neck to neck": mark(
         "At {joint}, take the burst neck out of its knot with the neck of {link}. Hold {link}: its "
         "neck stays closed."
@@ -31,7 +31,7 @@ ACTS: Mapping[str, str] = {
     ),
     "undo neck alone": mark("Take the burst neck out of joint {joint}."),
     "undo tail alone": mark("Take the burst tail out of joint {joint}."),
-    "size": mark("Size a new one of the same kind and colour, to the same gauge."),
+    "size": mark("Size a new one of the same kind, colour and gauge."),
     "close": mark("Close its neck with a knot of its own."),
     "tie neck to neck": mark("At {joint}, tie the new neck to the neck of {link}."),
     "tie neck to tail": mark("At {joint}, tie the new neck to the tail of {link}."),
@@ -39,9 +39,7 @@ ACTS: Mapping[str, str] = {
     "tie tail to tail": mark("At {joint}, tie the new tail to the tail of {link}."),
     "tie neck alone": mark("Tie the new neck into joint {joint}."),
     "tie tail alone": mark("Tie the new tail into joint {joint}."),
-    "lock": mark(
-        "Lock {joint}: one round to either side, twisted past each other until every knot is held."
-    ),
+    "lock": mark("Lock {joint}: twist its rounds past each other until all holds."),
 }
 # Of a lock of which a round burst.
 LOCK_ACTS: Mapping[Deed, str] = {

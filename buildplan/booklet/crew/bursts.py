@@ -19,8 +19,9 @@ from buildplan.instructions.repairs import BURST_CAUTION, act_told, lock_act_tol
 from buildplan.language.messages import Message
 from buildplan.sequence.repair import Act, AlikeRepairs, lock_repair, repairs, ways_of
 
-WIDTH, HEIGHT = 220.0, 165.0
-CLOSE = 2.5
+WIDTH, HEIGHT = 190.0, 120.0
+CLOSE = 1.0
+PICTURE_SHARE = 0.34  # of the width: an act is then one line beside it, most of them
 
 
 def bursts(book: Book) -> list[Flowable]:
@@ -66,7 +67,7 @@ def _shown(
         book.paper,
         [Shown(burst_picture(book, link, acts), book.paper.picture_scale), Words(which, SMALL)],
         [told],
-        0.46,
+        PICTURE_SHARE,
     )
     return heading(name), *columns
 

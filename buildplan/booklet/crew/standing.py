@@ -34,10 +34,6 @@ def _looking_after(book: Book) -> Items:
                 spares=plain(spare),
             ),
             voice.say(
-                "A burst balloon: size a new one to the same gauge, tie it between the same "
-                "two joints, lock on again"
-            ),
-            voice.say(
                 "Look it over each morning: locks on, feet down, ballast in place, exits clear"
             ),
             voice.say("Pick up every piece of a broken balloon at once"),
