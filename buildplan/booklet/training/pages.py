@@ -117,7 +117,7 @@ def _to_the_lessons(book: Book) -> PageLink:
         return underlined(voice.say("Learn: from page {page} on", page=page))
 
     def words(page: int) -> str:
-        return voice.say("To the lessons, from page {page} on", page=page)
+        return voice.say("To the lessons, page {page}", page=page)
 
     return PageLink(step_place(book.steps[0]), markup, words, after=6.0)
 
