@@ -25,7 +25,8 @@ balloons:
   lock: {{kind: round, nominal: 5, inflate_to: 3.5, colour: "#F7F3E8", label: ivory}}
 build:
   tube:
-    {{closed: false, chains: {chains}, long: long, brace: long, lock: lock, course: [straight]}}
+    {{closed: false, chains: {chains}, long: long, brace: long, lock: lock,
+     course: [{{repeat: {cells}, cells: [straight]}}]}}
 """
 Called = tuple[int, str, str]
 Call = Callable[..., Called]
@@ -53,8 +54,9 @@ def call(
 
 def design(name: str = "Short Post", chains: int = 4) -> str:
     """Write the design of a post; it returns what its file is called. Of two chains it is a
-    strip, which does not hold itself up."""
-    text = POST.format(name=json.dumps(name, ensure_ascii=False), chains=chains)
+    long strip, which does not hold itself up."""
+    told = json.dumps(name, ensure_ascii=False)
+    text = POST.format(name=told, chains=chains, cells=9 if chains == 2 else 1)
     Path("post.yaml").write_text(text, encoding="utf-8")
     return "post.yaml"
 
