@@ -44,7 +44,7 @@ class Texts:
     @cached_property
     def _forms(self) -> Mapping[str, Heard]:
         voice, colour = self.rows.voice, self.rows.colour
-        size = {"nominal": "[^()]+?", "gauge": r"\d(?:\.\d|[^.])*?"}
+        size = {"nominal": "[^()]+?", "gauge": r"\d(?:[^.]|\.(?=\d))*"}
         return {
             "links": heard_count(voice, *read_back.TAKE_LINKS, colour=colour, **size),
             "rounds": heard_count(voice, *read_back.TAKE_ROUNDS, colour=colour, **size),

@@ -14,6 +14,7 @@ from hypothesis import strategies as st
 from sequence_pieces import BALLOONS, STAR, listed, listed_pieces, tube, tubes
 
 from buildplan.design.building import build_framework
+from buildplan.design.measures import Units
 from buildplan.design.reading import read_design
 from buildplan.framework.assembly import build_assembly
 from buildplan.framework.model import Framework, Part
@@ -52,10 +53,12 @@ WALL = build_framework(read_design(GALLERY / "story_wall.yaml"))
 PIECES = {"tube": PIECE, "listed": TETRAHEDRON, "parts": PARTS, "wall": WALL, "shared": FANS}
 
 
-def read_back(framework: Framework, language: str = "en", **changed: Any) -> None:
+def read_back(
+    framework: Framework, language: str = "en", units: Units = "in", **changed: Any
+) -> None:
     """Tell the steps of a piece and read them back, as `booklet` does."""
     steps, voice = changed.get("steps") or plan_steps(framework), Voice(language)
-    assert_rebuilds(framework, steps, tell_steps(steps, framework, "in", voice), "in", voice)
+    assert_rebuilds(framework, steps, tell_steps(steps, framework, units, voice), units, voice)
 
 
 @settings(max_examples=40)
@@ -71,10 +74,11 @@ def test_every_listed_piece_passes(framework: Framework) -> None:
     read_back(framework)
 
 
+@pytest.mark.parametrize("units", ["in", "cm"])
 @pytest.mark.parametrize("language", LOCALES)
 @pytest.mark.parametrize("name", PIECES)
-def test_pieces_of_every_sort_pass(name: str, language: str) -> None:
-    read_back(PIECES[name], language)
+def test_pieces_of_every_sort_pass(name: str, language: str, units: Units) -> None:
+    read_back(PIECES[name], language, units)
 
 
 # what may stand in a user's name of a colour: what rows and texts are made of
