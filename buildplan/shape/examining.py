@@ -25,13 +25,14 @@ from buildplan.shape.model import (
     Shape,
     Wind,
 )
-from buildplan.shape.relaxing import holds, pinned_basis, relax
+from buildplan.shape.relaxing import Relaxed, holds, pinned_basis, relax
 from buildplan.shape.standing import latex_kg, masses, stand
 from buildplan.shape.stiffness import joint_masses_kg, locked, stiffness_of
 from buildplan.shape.wind import dynamic_pressure_pa, outline_towards, tip_speed_m_per_s, worst_wind
 
 SPRINGS = ("strut_stiffness", "over_pressure", "lock_stiffness")
 REST_SHARE = 0.002  # of what the heaviest joint carries: pushed less, a piece counts as at rest
+NUDGE_M = 0.001
 LINE_M = 0.01  # feet that are off a line by less lie in one
 STEP_SHARE = 0.02  # of the height, that a joint moves by at most between two looks at a fall
 
@@ -61,17 +62,26 @@ def settled(
     load[:, 1] = -weight
     springs = locked(framework, bodies, positions, found, table)
     basis = pinned_basis(pinned)
-    result = relax(
-        springs,
-        basis,
-        positions,
-        REST_SHARE * float(weight.max()),
-        STEP_SHARE * shape.height_m,
-        load,
-        np.where(pinned, positions, 0.0),
-        rounds=1,
-        lost=fallen,
-    )
+
+    def rested(start_m: FloatArray, share: float) -> Relaxed:
+        return relax(
+            springs,
+            basis,
+            start_m,
+            share * float(weight.max()),
+            STEP_SHARE * shape.height_m,
+            load,
+            np.where(pinned, positions, 0.0),
+            rounds=1,
+            lost=fallen,
+        )
+
+    result = rested(positions, REST_SHARE)
+    if not fallen(result.positions_m) and not holds(springs, basis, result.positions_m):
+        # as even as the piece, it rests on a ridge: nudged, it finds the hollow beside, or falls
+        nudge = NUDGE_M * np.random.default_rng(1).standard_normal(positions.shape)
+        start_m = np.where(pinned, positions, result.positions_m + nudge)
+        result = rested(start_m, REST_SHARE / 100)
     settled_m = result.positions_m
     moving = result.residual_n > 5 * REST_SHARE * float(weight.max())
     if moving or fallen(settled_m) or not holds(springs, basis, settled_m):
