@@ -1,6 +1,37 @@
-"""One way to try random examples: always the same ones, and never against the clock."""
+"""One way to try random examples, always the same ones and never against the clock; one way to
+run a command."""
 
+import sys
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
 from hypothesis import settings
+
+from buildplan.cli import main
 
 settings.register_profile("steady", derandomize=True, deadline=None, database=None)
 settings.load_profile("steady")
+
+Called = tuple[int, str, str]
+Call = Callable[..., Called]
+
+
+@pytest.fixture
+def call(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str], tmp_path: Path
+) -> Call:
+    """Run a command in a folder of its own: (exit status, output, messages)."""
+    monkeypatch.chdir(tmp_path)
+
+    def called(*arguments: str) -> Called:
+        monkeypatch.setattr(sys, "argv", ["buildplan", *arguments])
+        try:
+            main()
+            status = 0
+        except SystemExit as end:
+            status = int(end.code or 0)
+        out, messages = capsys.readouterr()
+        return status, out, messages
+
+    return called

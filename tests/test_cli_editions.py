@@ -4,14 +4,11 @@ from __future__ import annotations
 
 import io
 import json
-import sys
-from collections.abc import Callable
 from pathlib import Path
 
 import pypdf
 import pytest
-
-from buildplan.cli import main
+from conftest import Call
 
 POST = """\
 buildplan: 1
@@ -23,29 +20,13 @@ balloons:
 build:
   tube: {closed: false, chains: 4, long: long, brace: long, lock: lock, course: [straight]}
 """
-Called = tuple[int, str, str]
-Call = Callable[..., Called]
 
 
 @pytest.fixture
-def call(
-    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str], tmp_path: Path
-) -> Call:
-    """Run a command on the post, in a folder of its own: (exit status, output, messages)."""
+def call(call: Call, tmp_path: Path) -> Call:
+    """Run a command on the post, in a folder of its own."""
     (tmp_path / "post.yaml").write_text(POST, encoding="utf-8")
-    monkeypatch.chdir(tmp_path)
-
-    def called(*arguments: str) -> Called:
-        monkeypatch.setattr(sys, "argv", ["buildplan", *arguments])
-        try:
-            main()
-            status = 0
-        except SystemExit as end:
-            status = int(end.code or 0)
-        out, messages = capsys.readouterr()
-        return status, out, messages
-
-    return called
+    return call
 
 
 def test_a_copy_for_each_good_row(call: Call, tmp_path: Path) -> None:

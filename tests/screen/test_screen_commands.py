@@ -4,15 +4,13 @@ from __future__ import annotations
 
 import json
 import re
-import sys
-from collections.abc import Callable
 from pathlib import Path
 
 import jsonschema
 import pytest
+from conftest import Call
 
 import buildplan.screen
-from buildplan.cli import main
 
 SCHEMA = Path(buildplan.screen.__file__).parent / "piece.schema.json"
 SCRIPT = '"><script>window.ran=1</script>'
@@ -28,28 +26,6 @@ build:
     {{closed: false, chains: {chains}, long: long, brace: long, lock: lock,
      course: [{{repeat: {cells}, cells: [straight]}}]}}
 """
-Called = tuple[int, str, str]
-Call = Callable[..., Called]
-
-
-@pytest.fixture
-def call(
-    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str], tmp_path: Path
-) -> Call:
-    """Run a command in a folder of its own: (exit status, output, messages)."""
-    monkeypatch.chdir(tmp_path)
-
-    def called(*arguments: str) -> Called:
-        monkeypatch.setattr(sys, "argv", ["buildplan", *arguments])
-        try:
-            main()
-            status = 0
-        except SystemExit as end:
-            status = int(end.code or 0)
-        out, messages = capsys.readouterr()
-        return status, out, messages
-
-    return called
 
 
 def design(name: str = "Short Post", chains: int = 4) -> str:
