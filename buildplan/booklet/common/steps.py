@@ -75,11 +75,9 @@ def step_sections(book: Book, sheets: MapSheets, lesson: Lesson = lambda step: (
     sections: list[Section] = []
     for work, run in groupby(_named_work(book), key=lambda named: named[0]):
         steps = [step for _, step in run]
-        codes = {steps[0].number: code_at_step(book, steps[0])}
-        blocks = [
-            step_block(book, views, sheets, step, [*codes.get(step.number, ()), *lesson(step)])
-            for step in steps
-        ]
+        blocks = code_at_step(book, steps[0])
+        for step in steps:
+            blocks.append(step_block(book, views, sheets, step, lesson(step)))
         sections.append(
             Section(
                 _title(book, work, steps),
