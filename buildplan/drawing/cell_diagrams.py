@@ -5,7 +5,7 @@ Where they lie is `cell_layout.py`'s.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -56,9 +56,15 @@ class _Bar:
 
 
 def cell_diagram(
-    framework: Framework, cell_number: int, width: float, height: float, voice: Voice
+    framework: Framework,
+    cell_number: int,
+    width: float,
+    height: float,
+    voice: Voice,
+    locked: Collection[str] | None = None,
 ) -> Picture:
-    """A cell with its two braces; the one tied last is bold.
+    """A cell with its two braces; the one tied last is bold. Joints that are `locked` by then carry
+    their locks, all of the piece's where nothing is said.
 
     A balloon that both braces use is marked "shared", one across skipped joints "single";
     skipped joints are open. The ends of the neighbouring balloons are pale. Designed for
@@ -70,7 +76,8 @@ def cell_diagram(
     mirrored = part is not None and part.mirrored
     built, size = framework.built_with(joint), (width, height)
     laid = lay_cell(built, cell, size, mirrored=mirrored)
-    return _CellDrawing(built, cell, laid, size, voice).picture()
+    held = frozenset(framework.lock_at if locked is None else locked)
+    return _CellDrawing(built, cell, laid, size, voice, held).picture()
 
 
 @dataclass(frozen=True)
@@ -80,6 +87,7 @@ class _CellDrawing:
     laid: CellLayout
     size: tuple[float, float]
     voice: Voice
+    locked: frozenset[str]
 
     @cached_property
     def _newest(self) -> Brace:
@@ -111,7 +119,7 @@ class _CellDrawing:
                 radius,
                 joint,
                 skipped=joint in cell.skipped,
-                locked=joint in self.framework.lock_at,
+                locked=joint in self.locked,
                 repeat=False,
             )
             layers.append((IN_FRONT, marks))

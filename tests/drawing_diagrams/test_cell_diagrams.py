@@ -146,3 +146,15 @@ def test_a_section_shows_the_locks_that_are_set_now() -> None:
     rounds = [m for m in picture.marks if isinstance(m, Circle) and m.radius == LOCK_RADIUS]
     assert len(rounds) == 2 * 2
     assert "A lock at each of B1, C1." in picture.alt
+
+
+def test_only_joints_that_are_locked_by_then_carry_locks() -> None:
+    """A star's tip with all locks, with two, and with none: fewer marks each time, by as many for
+    each lock."""
+    framework, joints = star(), star().brace[5].section[:2]
+    everywhere, two, none = (
+        len(cell_diagram(framework, 4, 250, 172, Voice(), locked).marks)
+        for locked in (None, joints, ())
+    )
+    assert everywhere > two > none
+    assert (two - none) % len(joints) == 0

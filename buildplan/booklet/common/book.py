@@ -17,7 +17,7 @@ from buildplan.evaluation.told_figures import told_figures
 from buildplan.instructions.model import Figures, StepWords
 from buildplan.instructions.telling import tell_steps
 from buildplan.language.voice import ENGLISH, Voice
-from buildplan.sequence.model import Step
+from buildplan.sequence.model import Kind, Step
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -55,6 +55,16 @@ class Book(Evaluation):
     def figures(self) -> Figures:
         """The figures that its steps quote."""
         return told_figures(self.framework, self.shape)
+
+    @cached_property
+    def locked_in(self) -> Mapping[str, int]:
+        """The number of the step in which each joint is locked."""
+        return {
+            joint: step.number
+            for step in self.steps
+            for operation in step.of_kind(Kind.LOCK)
+            for joint in operation.locks
+        }
 
     def told(self, step: Step) -> StepWords:
         """What one of its steps says."""

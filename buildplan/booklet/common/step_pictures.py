@@ -24,6 +24,7 @@ from buildplan.drawing.eye import Eye, eyes_for, eyes_on
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import step_picture
 from buildplan.drawing.seat import FROM_ABOVE, LOOKING_DOWN, OPEN_END, STANDING_WHOLE
+from buildplan.framework.model import Cell
 from buildplan.sequence.model import Kind, Step
 
 GAP = 10.0
@@ -83,10 +84,7 @@ def step_pictures(
     diagrams: list[Picture] = []
     room = measure - PLACE_WIDTH - GAP
     if cell is not None:
-        diagram = cell_diagram(book.framework, cell.number, CELL_WIDTH, height, book.voice)
-        diagrams.append(
-            captioned(diagram, book.voice.say("Diagram of step {number}.", number=step.number))
-        )
+        diagrams.append(_corner(book, step, cell, height))
         room -= CELL_WIDTH + GAP
     moves_width = sum(move.width + GAP for move in hand_moves)
     if room - moves_width >= NARROWEST_CLOSEUP * min(len(views.of(step)), MOST_ABREAST):
@@ -108,6 +106,14 @@ class StepPanels:
     where: Picture
 
 
+def _corner(book: Book, step: Step, cell: Cell, height: float) -> Picture:
+    """The diagram of a corner as it is at the end of its step: locks that are set later are not
+    there yet."""
+    locked = {joint for joint, number in book.locked_in.items() if number <= step.number}
+    drawn = cell_diagram(book.framework, cell.number, CELL_WIDTH, height, book.voice, locked)
+    return captioned(drawn, book.voice.say("Diagram of step {number}.", number=step.number))
+
+
 def step_panels(
     book: Book, step: Step, views: Views, size: tuple[float, float], place: tuple[float, float]
 ) -> StepPanels:
@@ -116,12 +122,7 @@ def step_panels(
     width, height = size
     shown = shown_in(book, views.of(step))
     cell = corner_of(book, step)
-    diagram = None
-    if cell is not None:
-        drawn = cell_diagram(
-            book.framework, cell.number, CELL_WIDTH, max(height, CELL_HEIGHT), book.voice
-        )
-        diagram = captioned(drawn, book.voice.say("Diagram of step {number}.", number=step.number))
+    diagram = None if cell is None else _corner(book, step, cell, max(height, CELL_HEIGHT))
     eyes = eyes_of(step, views, shown, place)
     numbers = _numbers_of(eyes)
     return StepPanels(
