@@ -1,6 +1,7 @@
 """One way to try random examples, always the same ones and never against the clock; one way to
 run a command."""
 
+import io
 import sys
 from collections.abc import Callable
 from pathlib import Path
@@ -21,11 +22,13 @@ Call = Callable[..., Called]
 def call(
     monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str], tmp_path: Path
 ) -> Call:
-    """Run a command in a folder of its own: (exit status, output, messages)."""
+    """Run a command in a folder of its own, with `answers` to what it asks: (exit status, output,
+    messages)."""
     monkeypatch.chdir(tmp_path)
 
-    def called(*arguments: str) -> Called:
-        monkeypatch.setattr(sys, "argv", ["buildplan", *arguments])
+    def called(*arguments: str | Path, answers: str = "") -> Called:
+        monkeypatch.setattr(sys, "argv", ["buildplan", *map(str, arguments)])
+        monkeypatch.setattr(sys, "stdin", io.StringIO(answers))
         try:
             main()
             status = 0

@@ -6,41 +6,20 @@ import json
 import subprocess
 import sys
 import xml.etree.ElementTree as ET
-from collections.abc import Callable
 from pathlib import Path
 
 import pytest
-
-from buildplan.cli import main
+from conftest import Call
 
 ROOT = Path(__file__).parent.parent
 STAR = ROOT / "designs" / "reading_star.yaml"
 SHIPPED = [p for p in sorted((ROOT / "designs").glob("*.yaml")) if ".event." not in p.name]
-
-Call = Callable[..., tuple[int, str, str]]
 
 
 def run(*arguments: str | Path) -> subprocess.CompletedProcess[str]:
     """A command as a user runs it, in a process of its own."""
     call = [sys.executable, "-m", "buildplan", *map(str, arguments)]
     return subprocess.run(call, capture_output=True, text=True, check=False)
-
-
-@pytest.fixture
-def call(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> Call:
-    """Run a command in this process: (exit status, output, messages)."""
-
-    def called(*arguments: str | Path) -> tuple[int, str, str]:
-        monkeypatch.setattr(sys, "argv", ["buildplan", *map(str, arguments)])
-        try:
-            main()
-            status = 0
-        except SystemExit as end:
-            status = int(end.code or 0)
-        out, messages = capsys.readouterr()
-        return status, out, messages
-
-    return called
 
 
 @pytest.mark.parametrize("design", SHIPPED, ids=lambda path: path.stem)

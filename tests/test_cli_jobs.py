@@ -6,14 +6,12 @@ import csv
 import io
 import json
 import re
-import sys
-from collections.abc import Callable
 from decimal import Decimal
 from pathlib import Path
 
 import pytest
+from conftest import Call
 
-from buildplan.cli import main
 from buildplan.design.beginnings import PIECES
 from buildplan.design.reading import read_design
 from buildplan.design.starting import design_text
@@ -25,25 +23,6 @@ FRAME, STAR, GATE = (
     DESIGNS / f"{name}.yaml" for name in ("picture_frame", "reading_star", "walk_through_gate")
 )
 EVENT = DESIGNS / "reopening.event.yaml"
-Call = Callable[..., tuple[int, str, str]]
-
-
-@pytest.fixture
-def call(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> Call:
-    """Run a command in this process: (exit status, output, messages)."""
-
-    def called(*arguments: str | Path, answers: str = "") -> tuple[int, str, str]:
-        monkeypatch.setattr(sys, "argv", ["buildplan", *map(str, arguments)])
-        monkeypatch.setattr(sys, "stdin", io.StringIO(answers))
-        try:
-            main()
-            status = 0
-        except SystemExit as end:
-            status = int(end.code or 0)
-        out, messages = capsys.readouterr()
-        return status, out, messages
-
-    return called
 
 
 @pytest.fixture
