@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from collections.abc import Sequence
 
     from buildplan.evaluation.measured import Measured
-    from buildplan.fitting.resize_options import Way
+    from buildplan.fitting.resize_options import ResizeWay
 
 
 class WayName(StrEnum):
@@ -82,7 +82,7 @@ def resize(
 def _write(
     out: Path,
     text: str,
-    tried: Sequence[Way],
+    tried: Sequence[ResizeWay],
     now: Measured,
     source: str,
     units: Units,

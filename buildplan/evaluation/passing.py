@@ -34,7 +34,7 @@ class Door:
     depth_m: float | None = None
 
 
-class Fit(StrEnum):
+class Ease(StrEnum):
     """How well something goes through."""
 
     EASILY = "easily"
@@ -49,12 +49,12 @@ class Passage:
 
     carried: str
     door: Door
-    fit: Fit
+    fit: Ease
     pose: CarriedPose
 
 
 @dataclass(frozen=True)
-class Way:
+class WayThrough:
     """A piece at a door: as a whole, and its parts by themselves where it has any."""
 
     piece: Passage
@@ -63,16 +63,17 @@ class Way:
     @property
     def in_parts(self) -> bool:
         """Whether it does not go through as a whole, and all its parts do."""
-        through = [one.fit is not Fit.NOT for one in self.parts]
-        return self.piece.fit is Fit.NOT and bool(through) and all(through)
+        through = [one.fit is not Ease.NOT for one in self.parts]
+        return self.piece.fit is Ease.NOT and bool(through) and all(through)
 
 
-def ways(piece: Evaluation, doors: Iterable[Door]) -> tuple[Way, ...]:
+def ways(piece: Evaluation, doors: Iterable[Door]) -> tuple[WayThrough, ...]:
     """How a piece goes through each of the doors."""
     framework, shape = piece.framework, piece.shape
     itself, each = whole(framework, shape), parts(framework, shape)
     return tuple(
-        Way(passage(itself, door), tuple(passage(one, door) for one in each)) for door in doors
+        WayThrough(passage(itself, door), tuple(passage(one, door) for one in each))
+        for door in doors
     )
 
 
@@ -100,7 +101,7 @@ def passage(carried: Carried, door: Door) -> Passage:
     found = poses(carried)
     easy = [pose for pose in found if _room_m(pose, door) >= SPARE_M]
     pose = easy[0] if easy else max(found, key=lambda one: _room_m(one, door))
-    fit = Fit.EASILY if easy else Fit.TIGHTLY if _room_m(pose, door) >= 0 else Fit.NOT
+    fit = Ease.EASILY if easy else Ease.TIGHTLY if _room_m(pose, door) >= 0 else Ease.NOT
     return Passage(carried.name, door, fit, pose)
 
 

@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from buildplan.design.measures import Units, size_words
-from buildplan.evaluation.passing import Door, Fit, Passage
-from buildplan.evaluation.passing import Way as WayThrough
+from buildplan.evaluation.passing import Door, Ease, Passage, WayThrough
 from buildplan.language.voice import Voice
 from buildplan.shape.carrying import CarriedAs, CarriedPose, DoorOpening
 
@@ -65,11 +64,11 @@ def passage_words(one: Passage, units: Units, voice: Voice) -> str:
     width, height = (size_words(side, units) for side in (pose.width_m, pose.height_m))
     how = pose_how(pose, voice)
     match one.fit:
-        case Fit.EASILY:
+        case Ease.EASILY:
             return voice.say(
                 "Yes, {how} ({width} wide, {height} high).", how=how, width=width, height=height
             )
-        case Fit.TIGHTLY:
+        case Ease.TIGHTLY:
             return voice.say(
                 "Only just, {how} ({width} wide, {height} high): measure your own piece.",
                 how=how,
@@ -88,12 +87,12 @@ def passage_words(one: Passage, units: Units, voice: Voice) -> str:
 def way_words(way: WayThrough, units: Units, voice: Voice) -> str:
     """How a piece goes through a door: as a whole, in its parts, or in its bags alone."""
     told = passage_words(way.piece, units, voice)
-    if way.piece.fit is not Fit.NOT:
+    if way.piece.fit is not Ease.NOT:
         return told
     if not way.in_parts:
         return f"{told} {voice.say('In its bags, and built inside.')}"
     names = voice.listed([one.carried for one in way.parts])
-    tight = [one.carried for one in way.parts if one.fit is Fit.TIGHTLY]
+    tight = [one.carried for one in way.parts if one.fit is Ease.TIGHTLY]
     more = [voice.say("In its parts, {parts}, which are tied inside.", parts=names)]
     if tight:
         more.append(voice.say("Only just: {parts}.", parts=voice.listed(tight)))

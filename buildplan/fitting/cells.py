@@ -44,7 +44,7 @@ class Sizes:
 
 
 @dataclass(frozen=True)
-class Kind:
+class CellShape:
     """A kind of cell: its outer and inner links, each `L` or `s`."""
 
     outer: str
@@ -66,7 +66,7 @@ class Kind:
 _SIDES = (
     ("L/L", "L/s", "s/L", "s/s", "L/", "s/", "/L", "/s", "LL/", "ss/", "/LL", "/ss", "LLL/")
 )  # fmt: skip
-KINDS: tuple[Kind, ...] = tuple(Kind(*sides.split("/")) for sides in _SIDES)
+KINDS: tuple[CellShape, ...] = tuple(CellShape(*sides.split("/")) for sides in _SIDES)
 # what a kind costs in the search: plain cells are preferred when the fit is alike
 COST = {
     "L/L": 0.0, "L/s": 0.2, "s/L": 0.3, "s/s": 0.4, "L/": 0.2, "s/": 0.5, "/L": 0.3, "/s": 0.6,
@@ -108,7 +108,7 @@ def bulged_edge(
     return edge[:-1]
 
 
-def _lay(number: int, kind: Kind, turn: float, sizes: Sizes, bent_cost: float) -> Laid:
+def _lay(number: int, kind: CellShape, turn: float, sizes: Sizes, bent_cost: float) -> Laid:
     width, radius = sizes.long_m, sizes.long_gauge_m / 2
     outer = sum(sizes.length_m(key) for key in kind.outer)
     inner = sum(sizes.length_m(key) for key in kind.inner)

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 import numpy as np
 from shapely import Polygon
 
-from buildplan.fitting.cells import EDGE_AT_KNOT, KINDS, Kind, Sizes, bulged_edge
+from buildplan.fitting.cells import EDGE_AT_KNOT, KINDS, CellShape, Sizes, bulged_edge
 from buildplan.fitting.courses import Course
 from buildplan.fitting.measuring import BRIDGED, closeness
 from buildplan.fitting.outline import ComplexArray, Outline, Symmetry
@@ -89,7 +89,7 @@ def _edge(course: Course, sizes: Sizes) -> tuple[ComplexArray, complex]:
     return np.array(points), complex(outward)
 
 
-def _plan(kinds: Sequence[Kind], sizes: Sizes) -> CellPlan:
+def _plan(kinds: Sequence[CellShape], sizes: Sizes) -> CellPlan:
     """The plan of cells of these kinds, as `shape.plan` makes it of a framework."""
     outer_m, inner_m = (
         np.array([sum(map(sizes.length_m, side)) for side in sides])

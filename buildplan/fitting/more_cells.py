@@ -8,7 +8,7 @@ from typing import Any
 from buildplan.design.model import Design
 from buildplan.design.wishes import GAUGE_STEP
 from buildplan.evaluation.measured import Measured, first_mistake
-from buildplan.fitting.resize_options import NotHadError, Trial, Way, nearest, off_m
+from buildplan.fitting.resize_options import NotHadError, ResizeWay, Trial, nearest, off_m
 from buildplan.language.messages import Message, listing, message, written
 from buildplan.language.phrases import FIRST_TO_LAST
 from buildplan.patterns.colour_patterns import keys_of
@@ -26,7 +26,7 @@ MOST_NUDGES, NUDGE = 20, 1.04
 Data = Mapping[str, Any]
 
 
-def by_cells(data: Data, now: Measured, height_m: float) -> Way:
+def by_cells(data: Data, now: Measured, height_m: float) -> ResizeWay:
     """The design with more cells of the same balloons, as near to the height as comes."""
     pattern, _ = next(patterns_in(data["build"]))
     more_cells = pattern.more_cells
@@ -39,7 +39,7 @@ def by_cells(data: Data, now: Measured, height_m: float) -> Way:
                 "its outline again at the new height (buildplan fit)"
             )
         )
-    best: Way | None = None
+    best: ResizeWay | None = None
     why_not = message("one cell more or fewer takes it further from the height")
     factor, reached = height_m / now.height_m, [(1.0, now.height_m)]
     seen: list[tuple[Put, ...]] = [()]

@@ -17,7 +17,7 @@ Trial = tuple[tuple[Put, ...], tuple[Message, ...]]
 
 
 @dataclass(frozen=True)
-class Way:
+class ResizeWay:
     """One way to another height: the changes in the file and what comes of them; or, with
     nothing measured, why it cannot be had. `words` say what changes, one thing each."""
 
@@ -37,9 +37,9 @@ def nearest(
     trials: Iterator[Trial],
     data: Mapping[str, Any],
     height_m: float,
-) -> Way:
+) -> ResizeWay:
     """Of the changes to try, those that pass and come nearest to the height."""
-    found: list[Way] = []
+    found: list[ResizeWay] = []
     why_not = message("nothing that could be tried is left")
     for changes, words in trials:
         made = changed_data(data, changes)
@@ -51,13 +51,13 @@ def nearest(
         if measured.problem:
             why_not = message("solved, {problem}", problem=measured.problem)
         else:
-            found.append(Way(by, changes, measured, words))
+            found.append(ResizeWay(by, changes, measured, words))
     if not found:
         raise NotHadError(why_not)
     return min(found, key=lambda way: off_m(way, height_m))
 
 
-def off_m(way: Way, height_m: float) -> float:
+def off_m(way: ResizeWay, height_m: float) -> float:
     """How far from the height a way that has been measured comes."""
     assert way.measured is not None
     return abs(way.measured.height_m - height_m)

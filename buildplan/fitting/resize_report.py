@@ -7,7 +7,7 @@ from collections.abc import Mapping, Sequence
 from buildplan.design.measures import Units, size_words
 from buildplan.design.translating import translated_design
 from buildplan.evaluation.measured import Measured
-from buildplan.fitting.resize_options import Way
+from buildplan.fitting.resize_options import ResizeWay
 from buildplan.instructions.times import duration
 from buildplan.language.messages import mark
 from buildplan.language.phrases import capital, sentences
@@ -21,7 +21,7 @@ NAMES: Mapping[str, str] = {
 
 
 def resize_report(
-    now: Measured, ways: Sequence[Way], height_m: float, units: Units, voice: Voice
+    now: Measured, ways: Sequence[ResizeWay], height_m: float, units: Units, voice: Voice
 ) -> str:
     """A table of the ways that work, with what each costs and reaches, sizes in `units`; then why
     others do not."""
@@ -62,12 +62,12 @@ def resize_report(
     return "\n".join(lines)
 
 
-def _changes(way: Way, voice: Voice) -> str:
+def _changes(way: ResizeWay, voice: Voice) -> str:
     """What changes, one thing after another."""
     return "; ".join(voice.tell(words) for words in way.words)
 
 
-def _name(way: Way, now: Measured, voice: Voice) -> str:
+def _name(way: ResizeWay, now: Measured, voice: Voice) -> str:
     fewer = way.by == "cells" and way.measured and way.measured.balloons < now.balloons
     return voice.say("by fewer cells") if fewer else voice.say(NAMES[way.by])
 
@@ -83,7 +83,7 @@ def _row(name: str, one: Measured, words: str, units: Units, voice: Voice) -> tu
     )
 
 
-def heading(way: Way, now: Measured, source: str, units: Units, voice: Voice) -> str:
+def heading(way: ResizeWay, now: Measured, source: str, units: Units, voice: Voice) -> str:
     """What stands on top of the resized file: where it comes from, and what must be looked at
     again."""
     assert way.measured is not None

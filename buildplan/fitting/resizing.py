@@ -18,7 +18,7 @@ from buildplan.design.starting import LINK_SIZES
 from buildplan.design.wishes import GAUGE_STEP
 from buildplan.evaluation.measured import Measured, first_mistake
 from buildplan.fitting.more_cells import by_cells
-from buildplan.fitting.resize_options import NotHadError, Trial, Way, nearest
+from buildplan.fitting.resize_options import NotHadError, ResizeWay, Trial, nearest
 from buildplan.framework.balloon_kinds import BALLOON_KINDS
 from buildplan.language.messages import Message, listing, mark, message, written
 from buildplan.source.balloons import Balloon
@@ -46,7 +46,7 @@ def _whole_design(data: Mapping[str, Any]) -> None:
         )
 
 
-def by_gauge(data: Mapping[str, Any], now: Measured, height_m: float) -> Way:
+def by_gauge(data: Mapping[str, Any], now: Measured, height_m: float) -> ResizeWay:
     """The same balloons sized larger or smaller."""
     _whole_design(data)
     links, units = _links(now), now.design.units
@@ -95,7 +95,7 @@ def _limits(balloon: Balloon) -> tuple[float, float]:
     return least * balloon.nominal, most * balloon.nominal
 
 
-def by_balloon(data: Mapping[str, Any], now: Measured, height_m: float) -> Way:
+def by_balloon(data: Mapping[str, Any], now: Measured, height_m: float) -> ResizeWay:
     """Balloons of another size, sized as that takes."""
     _whole_design(data)
     factor = height_m / now.height_m
@@ -217,22 +217,22 @@ def _sized_words(keys: Sequence[str], gauge: str, kind: str, bag: str, units: Un
     )
 
 
-WAYS: Mapping[str, Callable[[Mapping[str, Any], Measured, float], Way]] = {
+WAYS: Mapping[str, Callable[[Mapping[str, Any], Measured, float], ResizeWay]] = {
     "gauge": by_gauge,
     "balloon": by_balloon,
     "cells": by_cells,
 }
 
 
-def ways(data: Mapping[str, Any], now: Measured, height_m: float) -> list[Way]:
+def ways(data: Mapping[str, Any], now: Measured, height_m: float) -> list[ResizeWay]:
     """The three ways to make a design, as the plain data of its file, `height_m` high; `now` is
     the design as it stands."""
     return [one_way(by, data, now, height_m) for by in WAYS]
 
 
-def one_way(by: str, data: Mapping[str, Any], now: Measured, height_m: float) -> Way:
+def one_way(by: str, data: Mapping[str, Any], now: Measured, height_m: float) -> ResizeWay:
     """One of the ways, a key of WAYS, or why it does not work."""
     try:
         return WAYS[by](data, now, height_m)
     except NotHadError as error:
-        return Way(by, why_not=error.told)
+        return ResizeWay(by, why_not=error.told)

@@ -38,7 +38,7 @@ FLOAT, UNSIGNED_SHORT, VERTICES, INDICES = 5126, 5123, 34962, 34963
 
 def piece_glb(piece: Piece) -> bytes:
     """The finished piece as a .glb file. The same piece gives the same bytes."""
-    store = _Store()
+    store = _Buffer()
     number = {balloon.key: i for i, balloon in enumerate(piece.balloons)}
     meshes = [_mesh(store, balloon, i) for i, balloon in enumerate(piece.balloons)]
     nodes: list[dict[str, Any]] = [{"name": _name(piece), "children": []}]
@@ -72,7 +72,7 @@ def _name(piece: Piece) -> str:
 
 
 @dataclass
-class _Store:
+class _Buffer:
     """The binary part, with the views and accessors that lead into it."""
 
     data: bytearray = field(default_factory=bytearray)
@@ -99,7 +99,7 @@ class _Store:
         return len(self.accessors) - 1
 
 
-def _mesh(store: _Store, balloon: BalloonData, material: int) -> dict[str, Any]:
+def _mesh(store: _Buffer, balloon: BalloonData, material: int) -> dict[str, Any]:
     points, normals, faces = revolved(balloon.profile)
     return {
         "name": balloon.key,

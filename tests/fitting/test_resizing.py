@@ -15,7 +15,7 @@ from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
 from buildplan.design.wishes import GAUGE_STEP
 from buildplan.evaluation.measured import Measured, measure
-from buildplan.fitting.resize_options import Way
+from buildplan.fitting.resize_options import ResizeWay
 from buildplan.fitting.resizing import WAYS, one_way
 from buildplan.framework.counts import balloon_counts
 from buildplan.language.voice import Voice
@@ -64,7 +64,7 @@ SMALL = {
 }
 
 
-def resized(text: str, by: str, factor: float) -> tuple[Measured, Way]:
+def resized(text: str, by: str, factor: float) -> tuple[Measured, ResizeWay]:
     data: Any = yaml.safe_load(text)
     now = measure(data)
     return now, one_way(by, data, now, now.height_m * factor)

@@ -10,7 +10,7 @@ import pytest
 
 from buildplan.design.reading import read_design
 from buildplan.evaluation.evaluating import Evaluation, evaluate
-from buildplan.evaluation.passing import Door, Fit, bag_passes, parse_door, passage, ways
+from buildplan.evaluation.passing import Door, Ease, bag_passes, parse_door, passage, ways
 from buildplan.evaluation.passing_words import opening_caution, way_lines
 from buildplan.language.told import ToldError
 from buildplan.language.voice import Voice
@@ -71,14 +71,14 @@ def ball(r: float, c: float, axis: tuple[float, float, float]) -> Carried:
 @pytest.mark.parametrize(
     ("width", "height", "fit", "way"),
     [
-        (0.9, 2.2, Fit.EASILY, CarriedAs.UPRIGHT),
-        (0.9, 1.9, Fit.EASILY, CarriedAs.ON_ITS_SIDE),
-        (0.50, 0.60, Fit.TIGHTLY, CarriedAs.ON_ITS_SIDE),
-        (0.39, 3.0, Fit.NOT, CarriedAs.UPRIGHT),
+        (0.9, 2.2, Ease.EASILY, CarriedAs.UPRIGHT),
+        (0.9, 1.9, Ease.EASILY, CarriedAs.ON_ITS_SIDE),
+        (0.50, 0.60, Ease.TIGHTLY, CarriedAs.ON_ITS_SIDE),
+        (0.39, 3.0, Ease.NOT, CarriedAs.UPRIGHT),
     ],
 )
 def test_a_post_goes_through_upright_or_on_its_side(
-    width: float, height: float, fit: Fit, way: CarriedAs
+    width: float, height: float, fit: Ease, way: CarriedAs
 ) -> None:
     """A spheroid of 0.4 by 0.4 by 2.0 m."""
     post = ball(0.2, 1.0, (0.0, 1.0, 0.0))
@@ -88,8 +88,8 @@ def test_a_post_goes_through_upright_or_on_its_side(
 
 def test_a_lift_must_be_deep_enough() -> None:
     post = ball(0.2, 1.0, (0.0, 1.0, 0.0))
-    assert passage(post, Door("lift", 0.9, 1.9, 1.4)).fit is Fit.NOT
-    assert passage(post, Door("lift", 0.9, 2.4, 1.4)).fit is Fit.EASILY
+    assert passage(post, Door("lift", 0.9, 1.9, 1.4)).fit is Ease.NOT
+    assert passage(post, Door("lift", 0.9, 2.4, 1.4)).fit is Ease.EASILY
 
 
 def test_what_does_not_go_through_whole_may_go_in_its_parts() -> None:
@@ -97,8 +97,8 @@ def test_what_does_not_go_through_whole_may_go_in_its_parts() -> None:
     assert [one.name for one in parts(portal.framework, portal.shape)] == ["L", "R", "T"]
     doors = [Door("wide", 2.0, 2.1), Door("hatch", 0.95, 1.2), Door("slot", 0.3, 0.3)]
     wide, hatch, slot = ways(portal, doors)
-    assert wide.piece.fit is Fit.EASILY
-    assert hatch.piece.fit is slot.piece.fit is Fit.NOT
+    assert wide.piece.fit is Ease.EASILY
+    assert hatch.piece.fit is slot.piece.fit is Ease.NOT
     assert hatch.in_parts
     assert not slot.in_parts
     lines = way_lines([wide, hatch, slot], "cm", Voice())

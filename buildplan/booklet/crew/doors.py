@@ -13,7 +13,7 @@ from buildplan.design.measures import size_words
 from buildplan.document.blocks import Items, heading
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong
-from buildplan.evaluation.passing import Fit, Way, ways
+from buildplan.evaluation.passing import Ease, WayThrough, ways
 from buildplan.evaluation.passing_words import (
     opening_caution,
     opening_words,
@@ -88,9 +88,9 @@ def _way_in(book: Book) -> Grid:
     return Grid(head, rows, SHARES, pad=CLOSE_ROWS, after=8)
 
 
-def _door_row(book: Book, way: Way) -> tuple[str, ...]:
+def _door_row(book: Book, way: WayThrough) -> tuple[str, ...]:
     voice, units, door = book.voice, book.units, way.piece.door
-    fits = way.piece.fit is not Fit.NOT
+    fits = way.piece.fit is not Ease.NOT
     return (
         plain(door.name or voice.say("Door")),
         voice.tell(size_words(door.width_m, units)),
