@@ -39,3 +39,13 @@ def test_no_module_or_function_is_too_long(package: str) -> None:
         if path.is_relative_to(ROOT / package) and (told := too_long(path))
     }
     assert not found
+
+
+def test_a_class_name_means_one_thing() -> None:
+    """Two classes of one name in different rooms would be taken for one another."""
+    places: dict[str, list[str]] = {}
+    for path in (ROOT / "buildplan").rglob("*.py"):
+        for node in ast.walk(ast.parse(path.read_text("utf-8"))):
+            if isinstance(node, ast.ClassDef):
+                places.setdefault(node.name, []).append(str(path.relative_to(ROOT)))
+    assert not {name: found for name, found in places.items() if len(found) > 1}

@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import Any
 
 from buildplan.evaluation.measured import Measured, measure
+from buildplan.framework.assembly import outer_part
 from buildplan.language.messages import Message, listing, message
 from buildplan.shape.constants import constants_with
 from buildplan.shape.finding import Settings, shapes_of_parts
@@ -59,16 +60,12 @@ def _joints(tie: Any) -> list[str]:
     return list(tie["joints"] if isinstance(tie, Mapping) else tie)
 
 
-def _part_of(joint: str) -> str:
-    return joint.partition(".")[0]
-
-
 # --- places -------------------------------------------------------------------------------
 
 
 def _loose(data: Data) -> list[str]:
     """The parts, once built, that no tie names and that are set on nothing."""
-    tied = {_part_of(joint) for tie in _ties(data) for joint in _joints(tie)}
+    tied = {outer_part(joint) for tie in _ties(data) for joint in _joints(tie)}
     named = {name for part in _parts(data) for name in _carriers(part)}
     return [
         part["name"]
@@ -150,9 +147,9 @@ def _on_in_place_of_ties(data: Data) -> Iterator[Remedy]:
         of_it = [
             (j, _joints(tie))
             for j, tie in enumerate(_ties(data))
-            if any(_part_of(joint) == part["name"] for joint in _joints(tie))
+            if any(outer_part(joint) == part["name"] for joint in _joints(tie))
         ]
-        others = {_part_of(joint) for _, joints in of_it for joint in joints} - {part["name"]}
+        others = {outer_part(joint) for _, joints in of_it for joint in joints} - {part["name"]}
         names = [one["name"] for one in _parts(data)[:i] if one["name"] in others]
         if not names or _carried(part) or len(names) < len(others):
             continue
@@ -179,7 +176,7 @@ def _one_more_balloon(data: Data, piece: Measured) -> Iterator[Remedy]:
     if extra is None:
         return
     joints = [place.partition("+")[0] for place in extra.joints]
-    if _part_of(joints[0]) == _part_of(joints[1]):
+    if outer_part(joints[0]) == outer_part(joints[1]):
         return
     mirror = piece.framework.mirror
     twins = [mirror.get(joint, joint) for joint in joints]

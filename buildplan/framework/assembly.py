@@ -34,6 +34,16 @@ def part_joint(part: str, joint: str) -> str:
     return f"{part}.{joint}"
 
 
+def is_of_part(joint: str, part: str) -> bool:
+    """Whether a joint of the whole is one of the part of that name, or of one of its parts."""
+    return joint.startswith(part_joint(part, ""))
+
+
+def outer_part(joint: str) -> str:
+    """The name of the part of the whole that a joint of the whole is of."""
+    return joint.partition(".")[0]
+
+
 def build_assembly(
     name: str,
     balloons: Mapping[str, BalloonType],

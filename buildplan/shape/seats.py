@@ -13,6 +13,7 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
+from buildplan.framework.assembly import is_of_part, outer_part
 from buildplan.framework.model import Framework, Tie
 from buildplan.language.messages import listing, message
 from buildplan.shape.blocks import Block, Spots, blocks_of, connected, partners_of
@@ -57,7 +58,7 @@ def ties_worked_out(
     for seat in seats:
         scene = _Scene(framework, blocks)
         pairs = tuple(scene.pairs(seat))
-        met = {name for name in seat.carriers if any(_of(name, other) for _, other in pairs)}
+        met = {name for name in seat.carriers if any(is_of_part(other, name) for _, other in pairs)}
         if len(met) < len(seat.carriers):
             missed = [name for name in seat.carriers if name not in met]
             problems.append(_nothing_meets(seat, missed))
@@ -66,14 +67,6 @@ def ties_worked_out(
         found[seat.part] = pairs
         framework = replace(framework, ties=(*framework.ties, *map(Tie, pairs)))
     return WorkedOut(found, tuple(problems))
-
-
-def _of(part: str, joint: str) -> bool:
-    return joint.startswith(f"{part}.")
-
-
-def _part_of(joint: str) -> str:
-    return joint.partition(".")[0]
 
 
 def _nothing_meets(seat: Seat, missed: Sequence[str]) -> Problem:
@@ -129,14 +122,14 @@ class _Scene:
         ties = (*self.framework.ties, *map(Tie, pairs))
         tied = _Scene(replace(self.framework, ties=ties), self.blocks)
         spots = tied._down(tied._with([seat.part]))
-        others = {_part_of(joint) for joint in spots} - {seat.part}
+        others = {outer_part(joint) for joint in spots} - {seat.part}
         found = tied._where_they_are(seat, sorted(others), spots)
         held: dict[str, set[str]] = {}
         for tie in ties:
             for joint in tie.joints:
-                held.setdefault(joint, set()).update(map(_part_of, tie.joints))
+                held.setdefault(joint, set()).update(map(outer_part, tie.joints))
         for own, other in found.pairs if found is not None else ():
-            if _part_of(other) not in held.get(own, ()) and seat.part not in held.get(other, ()):
+            if outer_part(other) not in held.get(own, ()) and seat.part not in held.get(other, ()):
                 yield own, other
 
     def _with(self, parts: Sequence[str]) -> tuple[Block, ...]:
@@ -165,7 +158,7 @@ class _Scene:
         """The joints of each part that lie farthest one way."""
         found: Spots = {}
         for part in parts:
-            own = {joint: at for joint, at in spots.items() if _of(part, joint)}
+            own = {joint: at for joint, at in spots.items() if is_of_part(joint, part)}
             most = max(sign * at[axis] for at in own.values())
             reach = most - EDGE_SHARE * self.a_link_m
             found |= {joint: at for joint, at in own.items() if sign * at[axis] >= reach}
@@ -173,8 +166,8 @@ class _Scene:
 
     def _where_they_are(self, seat: Seat, carriers: Sequence[str], spots: Spots) -> Meeting | None:
         """What meets where ties have set both already."""
-        own = {joint: at for joint, at in spots.items() if _of(seat.part, joint)}
-        others = {j: at for j, at in spots.items() if any(_of(name, j) for name in carriers)}
+        own = {joint: at for joint, at in spots.items() if is_of_part(joint, seat.part)}
+        others = {j: at for j, at in spots.items() if any(is_of_part(j, name) for name in carriers)}
         still = [
             one
             for one in meetings(own, others, self.a_link_m, UPRIGHT_ONLY)
@@ -195,7 +188,7 @@ class _Scene:
         end to its right."""
         feet = self._edge(spots, [seat.part], 1, -1)
         tops = self._edge(others, carriers, 1, 1)
-        own = np.array([at for joint, at in spots.items() if _of(seat.part, joint)])
+        own = np.array([at for joint, at in spots.items() if is_of_part(joint, seat.part)])
         alone = len(seat.carriers) == len(carriers)
         spread = own if alone else np.array(list(feet.values()))
         top = np.array(list(tops.values()))
@@ -230,11 +223,13 @@ class _Scene:
             ends |= self._edge(spots, [seat.part], 0, -1)
         if right in carriers:
             ends |= self._edge(spots, [seat.part], 0, 1)
-        sides = {j: at for j, at in others.items() if any(_of(name, j) for name in carriers)}
-        own = np.array([at for joint, at in spots.items() if _of(seat.part, joint)])
+        sides = {j: at for j, at in others.items() if any(is_of_part(j, name) for name in carriers)}
+        own = np.array([at for joint, at in spots.items() if is_of_part(joint, seat.part)])
         low, high = _span(own, 0)
         near = EDGE_SHARE * self.a_link_m
-        places = {name: np.array([others[j] for j in sides if _of(name, j)]) for name in carriers}
+        places = {
+            name: np.array([others[j] for j in sides if is_of_part(j, name)]) for name in carriers
+        }
 
         def outside(one: Meeting) -> bool:
             return all(
