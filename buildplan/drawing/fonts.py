@@ -16,7 +16,6 @@ FAMILY = "DejaVu Sans"
 
 # Of the em, from the font's own OS/2 table.
 CAP_HEIGHT = 0.729
-DESCENT = 0.236
 
 
 @lru_cache(maxsize=1)

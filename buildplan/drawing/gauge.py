@@ -37,7 +37,7 @@ from buildplan.drawing.line_art import INK, SOFT
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Polyline
 from buildplan.evaluation import balloon_words
 from buildplan.framework.counts import balloon_counts
-from buildplan.framework.model import BalloonType, Framework
+from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
 
 MARGIN = 12 * MM
@@ -50,18 +50,6 @@ class GaugeSheet:
 
     picture: Picture
     gauges: tuple[Gauge, ...]
-
-
-def gauge_template(balloon: BalloonType, units: Units, voice: Voice) -> Picture:
-    """The gauge of one balloon as a full circle at true size, alone on as much paper as it
-    takes (for a gauge that a page has room for, see `gauge_sheets`)."""
-    size = points(balloon.gauge_m) + 2 * WALL
-    centre = (size / 2, size / 2)
-    names = (voice.tell(balloon_words.coloured(balloon, units)),)
-    gauge = Gauge(balloon.gauge_m, GaugeForm.HOLE, names, centre)
-    return Picture(
-        size, size, tuple(hole_marks(gauge, units, voice)), gauge_words(gauge, units, voice)
-    )
 
 
 @dataclass(frozen=True)

@@ -28,9 +28,8 @@ OPEN_END, STANDING = "open end", "standing"
 STANDING_WHOLE = Camera((0.0, 0.42, 0.9), (0.0, 1.0, 0.0), "whole")
 # Over a wall that lies on its back, from its head, where the next course comes; its foot is below.
 LOOKING_DOWN = Camera((0.0, 0.45, 0.89), (0.0, 1.0, 0.0), STANDING)
-# Laying out and turning over: straight from above, on a piece that lies front up, or back up.
+# Laying out: straight from above, on a piece that lies front up.
 FROM_ABOVE = CAMERAS["front"]
-FROM_ABOVE_BACK_UP = CAMERAS["back"]
 
 
 def open_end_seat(framework: Framework, shape: Shape, brace: Brace) -> Camera:

@@ -7,7 +7,6 @@ pictures paint them.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from functools import lru_cache
 
 import numpy as np
 import numpy.typing as npt
@@ -16,31 +15,8 @@ from buildplan.drawing.arrays import BoolArray, FloatArray
 from buildplan.drawing.bodies import Bodies, Scene
 from buildplan.drawing.camera import Camera, project
 
-# A body that covers less than this share of a new body's disc is left opaque.
-SLIGHT_COVER = 0.06
 # Depths closer than this are level: existing work is painted first.
 LEVEL_M = 1e-6
-_SAMPLES = 60
-
-
-@lru_cache(maxsize=8)
-def disc_samples(count: int = _SAMPLES) -> FloatArray:
-    """Points (count, 2) spread evenly over the unit disc (a sunflower's spiral)."""
-    k = np.arange(count) + 0.5
-    radius, angle = np.sqrt(k / count), k * np.pi * (3 - np.sqrt(5))
-    return np.column_stack([radius * np.cos(angle), radius * np.sin(angle)])
-
-
-def lens_share(apart: FloatArray, own: FloatArray, other: FloatArray) -> FloatArray:
-    """Share of a disc of radius `own` that a disc of radius `other`, `apart` away, covers."""
-    a, r, q = np.broadcast_arrays(np.maximum(apart, 1e-12), own, other)
-    cut = np.clip((a**2 + r**2 - q**2) / (2 * a * r), -1, 1)
-    back = np.clip((a**2 + q**2 - r**2) / (2 * a * q), -1, 1)
-    root = (-a + r + q) * (a + r - q) * (a - r + q) * (a + r + q)
-    area = r**2 * np.arccos(cut) + q**2 * np.arccos(back) - np.sqrt(np.clip(root, 0, None)) / 2
-    inside = np.where(q >= r, 1.0, (q / r) ** 2)
-    share = np.where(a <= np.abs(r - q), inside, area / (np.pi * r**2))
-    return np.asarray(np.where(a >= r + q, 0.0, share))
 
 
 def paint_order(bodies: Bodies, depth: FloatArray) -> npt.NDArray[np.intp]:

@@ -5,37 +5,18 @@ from dataclasses import replace
 import numpy as np
 import pytest
 from drawn_pieces import BALLOONS, brace_scene, straight_tube
-from hypothesis import given
-from hypothesis import strategies as st
-from shapely.geometry import Point
 
 from buildplan.drawing.bodies import lock_centres, outward
 from buildplan.drawing.camera import CAMERAS, project
 from buildplan.drawing.visibility import (
     behind_new,
     behind_what_is_new,
-    disc_samples,
     joints_m,
-    lens_share,
 )
 from buildplan.framework.listed import build_listed
 from buildplan.framework.model import Lock
 
 FRONT = CAMERAS["front"]
-
-
-@given(st.floats(0, 3), st.floats(0.2, 1), st.floats(0.2, 1))
-def test_lens_share_is_that_of_two_discs(apart: float, own: float, other: float) -> None:
-    one, two = Point(0, 0).buffer(own, 128), Point(apart, 0).buffer(other, 128)
-    share = float(lens_share(np.array(apart), np.array(own), np.array(other)))
-    assert share == pytest.approx(one.intersection(two).area / one.area, abs=0.002)
-
-
-def test_disc_samples_are_even() -> None:
-    samples = disc_samples(400)
-    assert np.max(np.hypot(*samples.T)) < 1
-    assert np.mean(np.hypot(*samples.T) < 0.5) == pytest.approx(0.25, abs=0.02)
-    assert np.mean(samples, axis=0) == pytest.approx([0, 0], abs=0.02)
 
 
 @pytest.mark.parametrize("name", ["front", "back", "side", "top", "corner"])

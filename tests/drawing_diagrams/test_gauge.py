@@ -15,7 +15,7 @@ from pypdf import PdfReader
 from pypdf.generic import ContentStream
 
 from buildplan.design.measures import Units
-from buildplan.drawing.gauge import GaugeSheet, gauge_sheets, gauge_template
+from buildplan.drawing.gauge import GaugeSheet, gauge_sheets
 from buildplan.drawing.marks import Label, Picture
 from buildplan.drawing.pdf import picture_pdf
 from buildplan.framework.model import Framework
@@ -104,15 +104,6 @@ def test_hole_is_true_in_the_pdf(gauge: float, units: Units, mm: float) -> None:
     for point in circles[0]:
         # a circle by four cubic curves is true within 0.028 %
         assert math.dist(point, (x, y)) == pytest.approx(mm / 25.4 * 36, rel=3e-4)
-
-
-def test_template_is_true() -> None:
-    framework = star()
-    picture = gauge_template(framework.balloons["long"], "in", Voice())
-    circles = [path for path, curved in pdf_paths(picture) if curved]
-    assert extent(circles[0])[0] == pytest.approx(576, abs=0.01)
-    assert "8 in" in picture.alt
-    assert "12 in link" in picture.alt
 
 
 @pytest.mark.parametrize(
