@@ -15,7 +15,7 @@ from xml.sax.saxutils import unescape
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.step_moves import first_moves
-from buildplan.drawing.joint_map import joint_map
+from buildplan.drawing.maps.joint_map import joint_map
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.svg import picture_svg
 from buildplan.language.voice import Voice

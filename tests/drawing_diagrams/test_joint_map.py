@@ -12,10 +12,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from buildplan.drawing.colours import contrast
-from buildplan.drawing.joint_map import joint_map
 from buildplan.drawing.line_art import INK, PAPER, SOFT
 from buildplan.drawing.map_layout import UnrolledTube
 from buildplan.drawing.map_style import JOINT_FILL, LOCK_RADIUS, REPEAT_FILL
+from buildplan.drawing.maps.joint_map import joint_map
 from buildplan.drawing.marks import Circle, Curve, Label, Picture, Point, Polyline
 from buildplan.framework.counts import multigraph
 from buildplan.framework.model import Framework

@@ -11,8 +11,8 @@ from diagram_pieces import listed, pieces
 
 from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
-from buildplan.drawing.joint_map import joint_map
 from buildplan.drawing.line_art import INK, PALE, PAPER, SOFT
+from buildplan.drawing.maps.joint_map import joint_map
 from buildplan.drawing.marks import Circle, Curve, Label, Picture, Point, Polyline
 from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice

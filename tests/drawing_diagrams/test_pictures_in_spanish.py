@@ -11,7 +11,7 @@ from diagram_pieces import assert_inside, assert_readable, pieces
 
 from buildplan.drawing.cell_diagrams import cell_diagram
 from buildplan.drawing.gauge import gauge_sheets
-from buildplan.drawing.joint_map import joint_map
+from buildplan.drawing.maps.joint_map import joint_map
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.section_diagram import section_diagram
 from buildplan.drawing.techniques import TECHNIQUES, technique_pictures

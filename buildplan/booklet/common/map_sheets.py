@@ -9,8 +9,8 @@ from itertools import accumulate
 from buildplan.booklet.common.book import Book
 from buildplan.document.canvas import UNKNOWN_PAGE
 from buildplan.document.text import BODY, TITLE, paragraph_height, plain
-from buildplan.drawing.joint_map import joint_map
 from buildplan.drawing.labels import label_boxes
+from buildplan.drawing.maps.joint_map import joint_map
 from buildplan.drawing.marks import Box, Picture
 from buildplan.framework.model import Framework
 from buildplan.language.phrases import sentences

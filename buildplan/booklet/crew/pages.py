@@ -19,7 +19,7 @@ from buildplan.business.buying.packing import bags
 from buildplan.document.blocks import Shown
 from buildplan.document.paper import Paper, landscape
 from buildplan.document.printing import Section
-from buildplan.drawing.joint_map import joint_map
+from buildplan.drawing.maps.joint_map import joint_map
 from buildplan.drawing.marks import Picture
 from buildplan.sequence.jobs import jobs
 from buildplan.sequence.timetable import crew_of, timetable

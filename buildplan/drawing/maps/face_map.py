@@ -4,7 +4,6 @@ back behind it, up and to the right."""
 from __future__ import annotations
 
 from buildplan.drawing.line_art import between
-from buildplan.drawing.map_legend import Item, Sign, chain_items, legend
 from buildplan.drawing.map_style import (
     BRACE,
     SHARED,
@@ -17,6 +16,7 @@ from buildplan.drawing.map_style import (
     link_marks,
 )
 from buildplan.drawing.map_words import chains_words, ties_words
+from buildplan.drawing.maps.legend import Item, Sign, chain_items, legend
 from buildplan.drawing.marks import Mark, Picture, Point
 from buildplan.framework.model import Framework, Link, Role
 from buildplan.language.phrases import sentences

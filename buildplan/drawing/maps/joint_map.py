@@ -9,13 +9,13 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from buildplan.drawing.face_map import face_map
-from buildplan.drawing.graph_map import graph_map
-from buildplan.drawing.map_grid import ROW_GAPS, StripGrid, filling, strip_grid, strip_height
-from buildplan.drawing.map_legend import Item, Sign, chain_items, legend
-from buildplan.drawing.map_strips import StripDrawing
 from buildplan.drawing.map_style import BRACE, SHARED, SINGLE
 from buildplan.drawing.map_words import map_words
+from buildplan.drawing.maps.face_map import face_map
+from buildplan.drawing.maps.graph_map import graph_map
+from buildplan.drawing.maps.legend import Item, Sign, chain_items, legend
+from buildplan.drawing.maps.strip_grid import ROW_GAPS, StripGrid, filling, strip_grid, strip_height
+from buildplan.drawing.maps.strips import StripDrawing
 from buildplan.drawing.marks import Picture
 from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice

@@ -7,17 +7,17 @@ from __future__ import annotations
 
 import math
 
-from buildplan.drawing.chain_rows import chain_rows
 from buildplan.drawing.fonts import text_width
-from buildplan.drawing.graph_layout import Layout, fitted, has_room, is_clear, layouts
 from buildplan.drawing.line_art import INK, PAPER, TYPE, between
-from buildplan.drawing.map_legend import Item, Sign, chain_items, legend
 from buildplan.drawing.map_style import (
     chain_style,
     joint_marks,
     joint_radius,
     link_marks,
 )
+from buildplan.drawing.maps.chain_rows import chain_rows
+from buildplan.drawing.maps.graph_layout import Layout, fitted, has_room, is_clear, layouts
+from buildplan.drawing.maps.legend import Item, Sign, chain_items, legend
 from buildplan.drawing.marks import Curve, Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.framework.model import Framework
 from buildplan.language.phrases import sentences

@@ -8,7 +8,6 @@ from itertools import islice, pairwise
 
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.line_art import INK, PALE, SOFT, TYPE
-from buildplan.drawing.map_grid import FACE_GAPS, HEAD, StripGrid, place_lines, side_names
 from buildplan.drawing.map_layout import PlanLine, PlanPlace, Strip
 from buildplan.drawing.map_style import (
     BRACE,
@@ -21,6 +20,7 @@ from buildplan.drawing.map_style import (
     link_marks,
 )
 from buildplan.drawing.map_words import cell_label
+from buildplan.drawing.maps.strip_grid import FACE_GAPS, HEAD, StripGrid, place_lines, side_names
 from buildplan.drawing.marks import Ink, Label, Mark, Point, Polyline
 from buildplan.drawing.way_round import pointed
 from buildplan.framework.cells import STRAIGHT
