@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from functools import cache
 
 import numpy as np
+import numpy.typing as npt
 from scipy.spatial import cKDTree
 
 from buildplan.framework.model import Framework
@@ -55,6 +56,7 @@ _DIRECTIONS = 300
 
 
 _GRID_M = 0.1
+_SPOTS_AT_ONCE = 40
 
 
 # floor farther than this from a joint helps nobody to reach it
@@ -100,20 +102,19 @@ class PartOnFloor:
         far = _FLOOR_M + self.hands.stance + self.part.longest
         bodies = np.array(self.near.query_ball_point(at[:2], far), dtype=np.intp)
         bodies = bodies[there[bodies]]
-        elbows = at + self.hands.forearm * self._clear(at, bodies)
-        elbows = elbows[elbows[:, 2] >= self.hands.elbow_above_floor]
-        if not len(elbows):
-            return False
+        ways = np.flatnonzero(self._clear(at, bodies))
+        elbows = at[2] + self.hands.forearm * _spread_directions(_DIRECTIONS)[ways, 2]
+        ways, elbows = (of[elbows >= self.hands.elbow_above_floor] for of in (ways, elbows))
+        across = _squares_to_elbows(self.hands.forearm)[:, ways]
         for posture in postures:
-            spots = self._free_floor(at, bodies[self.lowest[bodies] < posture.headroom])
-            shoulders = np.column_stack([spots, np.full(len(spots), posture.shoulder)])
-            apart = np.linalg.norm(shoulders[:, None] - elbows[None], axis=2)
-            if (apart <= self.hands.upper_arm + posture.lean).any():
+            arm = (self.hands.upper_arm + posture.lean) ** 2 - (posture.shoulder - elbows) ** 2
+            spots = at[:2] + _GRID[(across <= arm).any(axis=1)]
+            if self._some_floor(spots, bodies[self.lowest[bodies] < posture.headroom]):
                 return True
         return False
 
-    def _clear(self, at: FloatArray, bodies: IntArray) -> FloatArray:
-        """Directions from `at` in which a forearm passes between the bodies, each counted as
+    def _clear(self, at: FloatArray, bodies: IntArray) -> npt.NDArray[np.bool_]:
+        """In which directions from `at` a forearm passes between the bodies, each counted as
         an ellipsoid along its link."""
         directions = _spread_directions(_DIRECTIONS)
         reach = self.hands.forearm + self.part.longest
@@ -131,18 +132,21 @@ class PartOnFloor:
         c = (along / half) ** 2 + (across**2).sum(axis=1) / radius**2 - 1
         root = np.sqrt(np.maximum(b * b - a * c, 0.0))
         hit = (b * b > a * c) & (root - b > 0) & (-root - b < self.hands.forearm * a)
-        return np.asarray(directions[~hit.any(axis=1)])
+        return np.asarray(~hit.any(axis=1))
 
-    def _free_floor(self, at: FloatArray, bodies: IntArray) -> FloatArray:
-        """Spots of floor about `at` on which none of `bodies` lies."""
-        spots = at[:2] + _GRID
+    def _some_floor(self, spots: FloatArray, bodies: IntArray) -> bool:
+        """Whether on some of the spots (n, 2) of the floor none of `bodies` lies."""
+        few = range(0, len(spots), _SPOTS_AT_ONCE)
+        return any(self._free(spots[at : at + _SPOTS_AT_ONCE], bodies).any() for at in few)
+
+    def _free(self, spots: FloatArray, bodies: IntArray) -> npt.NDArray[np.bool_]:
+        """On which spots none of `bodies` lies."""
         start, run = self.starts[bodies], self.finishes[bodies] - self.starts[bodies]
         x, y = (spots[:, None, axis] - start[:, axis] for axis in (0, 1))
         share = (x * run[:, 0] + y * run[:, 1]) / np.maximum((run * run).sum(axis=1), 1e-9)
         np.clip(share, 0.0, 1.0, out=share)
         apart = (x - share * run[:, 0]) ** 2 + (y - share * run[:, 1]) ** 2
-        clear = (apart > (self.part.radius[bodies] + self.hands.stance) ** 2).all(axis=1)
-        return np.asarray(spots[clear])
+        return np.asarray((apart > (self.part.radius[bodies] + self.hands.stance) ** 2).all(axis=1))
 
 
 @cache
@@ -159,7 +163,17 @@ def _floor_grid() -> FloatArray:
     steps = round(_FLOOR_M / _GRID_M)
     line = np.arange(-steps, steps + 1) * _GRID_M
     grid = np.stack(np.meshgrid(line, line), axis=-1).reshape(-1, 2)
-    return np.asarray(grid[np.linalg.norm(grid, axis=1) <= _FLOOR_M])
+    grid = grid[np.linalg.norm(grid, axis=1) <= _FLOOR_M]
+    # farthest out first: that is where the floor is likeliest to be free
+    return np.asarray(grid[np.argsort(-np.linalg.norm(grid, axis=1), kind="stable")])
 
 
 _GRID = _floor_grid()
+
+
+@cache
+def _squares_to_elbows(forearm: float) -> FloatArray:
+    """How far each spot of the floor grid is, seen from above, from an elbow that lies in each
+    direction from the joint, squared, (spots, directions)."""
+    apart = _GRID[:, None] - forearm * _spread_directions(_DIRECTIONS)[None, :, :2]
+    return np.asarray((apart**2).sum(axis=2))

@@ -17,6 +17,7 @@ from buildplan.shape.bodies import (
     bodies_of,
 )
 from buildplan.shape.constants import CONSTANTS, at_bound
+from buildplan.shape.freedoms import pinned
 from buildplan.shape.holding import on_base
 from buildplan.shape.model import (
     Estimate,
@@ -25,7 +26,7 @@ from buildplan.shape.model import (
     Shape,
     Wind,
 )
-from buildplan.shape.relaxing import Relaxed, holds, pinned_basis, relax
+from buildplan.shape.relaxing import Relaxed, holds, relax
 from buildplan.shape.standing import latex_kg, masses, stand
 from buildplan.shape.stiffness import joint_masses_kg, locked, stiffness_of
 from buildplan.shape.wind import dynamic_pressure_pa, outline_towards, tip_speed_m_per_s, worst_wind
@@ -48,9 +49,9 @@ def settled(
     """
     positions = shape.positions_m
     number = framework.place_number
-    pinned = np.zeros(positions.shape, bool)
-    pinned[_held(bodies, positions, [number[joint] for joint in shape.standing.feet])] = True
-    if pinned.all():
+    held = np.zeros(positions.shape, bool)
+    held[_held(bodies, positions, [number[joint] for joint in shape.standing.feet])] = True
+    if held.all():
         return 0.0, 0.0
     top = int(np.argmax(positions[:, 1]))
 
@@ -61,30 +62,30 @@ def settled(
     weight = joint_masses_kg(framework, bodies, positions, table) * table["gravity"].value
     load[:, 1] = -weight
     springs = locked(framework, bodies, positions, found, table)
-    basis = pinned_basis(pinned)
+    freedoms = pinned(held)
 
     def rested(start_m: FloatArray, share: float) -> Relaxed:
         return relax(
             springs,
-            basis,
+            freedoms,
             start_m,
             share * float(weight.max()),
             STEP_SHARE * shape.height_m,
             load,
-            np.where(pinned, positions, 0.0),
+            np.where(held, positions, 0.0),
             rounds=1,
             lost=fallen,
         )
 
     result = rested(positions, REST_SHARE)
-    if not fallen(result.positions_m) and not holds(springs, basis, result.positions_m):
+    if not fallen(result.positions_m) and not holds(springs, freedoms, result.positions_m):
         # as even as the piece, it rests on a ridge: nudged, it finds the hollow beside, or falls
         nudge = NUDGE_M * np.random.default_rng(1).standard_normal(positions.shape)
-        start_m = np.where(pinned, positions, result.positions_m + nudge)
+        start_m = np.where(held, positions, result.positions_m + nudge)
         result = rested(start_m, REST_SHARE / 100)
     settled_m = result.positions_m
     moving = result.residual_n > 5 * REST_SHARE * float(weight.max())
-    if moving or fallen(settled_m) or not holds(springs, basis, settled_m):
+    if moving or fallen(settled_m) or not holds(springs, freedoms, settled_m):
         return shape.height_m, shape.height_m
     move = settled_m - positions
     return float(-move[top, 1]), float(np.hypot(move[:, 0], move[:, 2]).max())

@@ -16,6 +16,7 @@ from buildplan.shape.bodies import (
     opening,
     struts,
 )
+from buildplan.shape.freedoms import all_free, mirrored
 from buildplan.shape.holding import on_base
 from buildplan.shape.judging import overlaps, problems_of
 from buildplan.shape.locking import locks
@@ -23,7 +24,7 @@ from buildplan.shape.model import FREE, FloatArray, Holding, IntArray, Shape
 from buildplan.shape.placing import PlacedJoints, place_parts
 from buildplan.shape.plan import EASE_RIGID, close_plan, plan_of, plan_positions
 from buildplan.shape.posing import facing_the_viewer, of_one_hand, on_the_floor, size_m, upright
-from buildplan.shape.relaxing import Relaxed, free_basis, mirrored_basis, relax_apart
+from buildplan.shape.relaxing import Relaxed, relax_apart
 from buildplan.shape.rigidity import rigidity
 from buildplan.shape.settings import DEFAULT, MANY_JOINTS, Settings
 from buildplan.shape.springs import together
@@ -98,15 +99,15 @@ def _relaxed(
     """
     constants = settings.constants
     if mirrors(framework, bodies):
-        basis = mirrored_basis(_twins(framework))
+        freedoms = mirrored(_twins(framework))
     elif flat:
-        basis = mirrored_basis(np.arange(bodies.joints))
+        freedoms = mirrored(np.arange(bodies.joints))
     else:
-        basis = free_basis(bodies.joints)
+        freedoms = all_free(bodies.joints)
     return relax_apart(
         bodies,
         together(part(bodies, constants) for part in (struts, crowding, opening)),
-        basis,
+        freedoms,
         start_m,
         settings.tolerance_n,
         constants,
@@ -161,20 +162,19 @@ def _tied(
     that its locks keep its angles; they are set anew where the parts have come to rest, until
     nothing moves (a proximal point method: what it ends at is at rest without them)."""
     constants, number = settings.constants, framework.place_number
-    mirrored = mirrors(framework, bodies)
-    basis = mirrored_basis(_twins(framework)) if mirrored else free_basis(bodies.joints)
+    two_sided = mirrors(framework, bodies)
+    freedoms = mirrored(_twins(framework)) if two_sided else all_free(bodies.joints)
     at = sorted({number[lock.joint] for lock in framework.locks})
     # the parts stand on the floor when they are tied: their feet stay level
     feet = np.array(sorted({number[joint] for joint in placed.feet}), int)
     start = placed.positions_m - [0.0, float(placed.positions_m[feet, 1].mean()), 0.0]
     start[feet, 1] = 0.0
-    upward = basis[3 * feet + 1]
-    basis = basis[:, np.flatnonzero(np.asarray(abs(upward).sum(axis=0)).ravel() == 0)]
+    freedoms = freedoms.held_at(3 * feet + 1)
     parts = [part(bodies, constants) for part in (struts, crowding, opening)]
     positions, iterations = start, 0
     for _ in range(SETTLINGS):
         held = together([*parts, locks(bodies, positions, at, constants)])
-        found = relax_apart(bodies, held, basis, positions, settings.tolerance_n, constants)
+        found = relax_apart(bodies, held, freedoms, positions, settings.tolerance_n, constants)
         moved = float(np.abs(found.positions_m - positions).max(initial=0.0))
         positions, iterations = found.positions_m, iterations + found.iterations
         if moved < SETTLED_M:
@@ -208,8 +208,8 @@ def find_shape(
     else:
         results = at_rest(framework, bodies, settings)
     best = results[0]
-    mirrored = mirrors(framework, bodies)
-    flat = mirrored or is_flat(best.positions_m)
+    two_sided = mirrors(framework, bodies)
+    flat = two_sided or is_flat(best.positions_m)
     rotation = upright(framework, bodies, best.positions_m, stand_on, flat, settings.constants, top)
     posed = facing_the_viewer(framework, best.positions_m @ rotation.T)
     positions = on_the_floor(bodies, of_one_hand(framework, posed))
@@ -233,11 +233,11 @@ def find_shape(
         mass_kg=mass,
         mechanisms=rigid.mechanisms,
         self_stresses=rigid.self_stresses,
-        mirrored=mirrored,
+        mirrored=two_sided,
         standing=standing,
         problems=misfits
         or problems_of(
-            framework, bodies, results, positions, standing, mirrored, settings, holding
+            framework, bodies, results, positions, standing, two_sided, settings, holding
         ),
         holding=holding,
         tied={j: framework.place_number[j] for j in framework.tie_of},

@@ -12,6 +12,7 @@ The plane is that of complex numbers, x + iy; the course runs clockwise, outer s
 from __future__ import annotations
 
 from dataclasses import dataclass
+from math import cos
 
 import numpy as np
 import numpy.typing as npt
@@ -188,9 +189,10 @@ def bulge(start: complex, finish: complex, lengths: FloatArray, outward: int) ->
     total = float(lengths.sum())
     along = (finish - start) / chord if chord > 1e-9 * total else 1j * outward
     place = (np.cumsum(lengths) - lengths / 2) / total - 0.5
+    links = tuple(zip(lengths.tolist(), place.tolist(), strict=True))
 
-    def reach(bend: float) -> float:
-        return float((lengths * np.cos(bend * place)).sum())
+    def reach(bend: float) -> float:  # of two or three links: numpy would take longer
+        return float(sum(length * cos(bend * at) for length, at in links))
 
     bend = 0.0
     if chord < total * (1 - 1e-9):

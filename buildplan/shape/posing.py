@@ -15,6 +15,7 @@ from buildplan.shape.resting import RestingPose, best_pose, pose_on, poses_in_pl
 from buildplan.shape.standing import masses
 
 NO_FRONT_M = 0.02  # layers nearer than this to one another tell no front
+DIGITS_OF_A_METRE = 9
 
 
 def end_feet(framework: Framework, positions_m: FloatArray) -> tuple[str, ...]:
@@ -126,13 +127,14 @@ def facing_the_viewer(framework: Framework, positions_m: FloatArray) -> FloatArr
 
 
 def on_the_floor(bodies: LinkBodies, positions_m: FloatArray) -> FloatArray:
-    """Lowest point of all bodies on y = 0, width and depth centred."""
+    """Lowest point of all bodies on y = 0, width and depth centred; to the nanometre, for the
+    digits after that differ from processor to processor, and no choice may turn on them."""
     middle = bodies.midpoints_m(positions_m)
     spread = bodies.radius_m[:, None]
     low, high = (middle - spread).min(axis=0), (middle + spread).max(axis=0)
     shift = -0.5 * (low + high)
     shift[1] = -float(bodies.lowest_m(positions_m)[:, 1].min())
-    return np.asarray(positions_m + shift)
+    return np.asarray(np.round(positions_m + shift, DIGITS_OF_A_METRE))
 
 
 def size_m(bodies: LinkBodies, positions_m: FloatArray) -> FloatArray:

@@ -2,7 +2,7 @@
 
 Damped Newton steps on the sparse second derivatives, with a quasi-Newton run (scipy's L-BFGS) where
 they stall: a tube's long soft modes take hundreds of quasi-Newton steps but six or so of Newton's.
-Positions are `basis @ freedom`: the choice of the basis holds a piece symmetric, flat or free.
+The choice of freedoms holds a piece symmetric, flat or on its feet (`freedoms.py`).
 """
 
 from __future__ import annotations
@@ -11,14 +11,13 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 
 import numpy as np
-import numpy.typing as npt
 from scipy import sparse
 
 from buildplan.shape.bodies import LinkBodies, contacts, neighbours
 from buildplan.shape.constants import Constant
-from buildplan.shape.factors import symmetric_factors
+from buildplan.shape.freedoms import Freedoms, Stiffening
 from buildplan.shape.model import FloatArray, IntArray
-from buildplan.shape.springs import Springs, energy_and_gradient, stiffness_matrix, together
+from buildplan.shape.springs import Springs, energy_and_gradient, together
 
 NEWTON_STEPS, QUASI_NEWTON_STEPS, ROUNDS = 100, 500, 3
 MEETINGS = 6  # how often new neighbours are looked for
@@ -35,41 +34,6 @@ class Relaxed:
     iterations: int
 
 
-def free_basis(joints: int) -> sparse.csr_array:
-    """Every joint free in x, y and z: the unit matrix, (3 joints, 3 joints)."""
-    return sparse.csr_array(sparse.eye_array(3 * joints, format="csr"))
-
-
-def pinned_basis(pinned: npt.NDArray[np.bool_]) -> sparse.csr_array:
-    """Every coordinate free but those that `pinned` (joints, 3) marks."""
-    free = np.flatnonzero(~pinned.ravel())
-    return sparse.csr_array(
-        (np.ones(len(free)), (free, np.arange(len(free)))), shape=(pinned.size, len(free))
-    )
-
-
-def mirrored_basis(twin: IntArray) -> sparse.csr_array:
-    """Positions that mirror each other in the plane z = 0, (3 joints, freedoms).
-
-    `twin` (joints,) numbers each joint's image; a joint that is its own lies in the plane.
-    """
-    rows, columns, values = [], [], []
-    freedoms = 0
-    for joint, other in enumerate(twin):
-        if joint > other:
-            continue
-        for axis in (0, 1) if joint == other else (0, 1, 2):
-            rows.append(3 * joint + axis)
-            columns.append(freedoms)
-            values.append(1.0)
-            if joint != other:
-                rows.append(3 * int(other) + axis)
-                columns.append(freedoms)
-                values.append(-1.0 if axis == 2 else 1.0)
-            freedoms += 1
-    return sparse.csr_array((values, (rows, columns)), shape=(3 * len(twin), freedoms))
-
-
 @dataclass(frozen=True)
 class _Rest:
     """Where a minimiser stands: freedoms, energy, gradient, iterations so far."""
@@ -84,24 +48,22 @@ class _Energy:
     """Energy, gradient and second derivatives as functions of the freedoms."""
 
     def __init__(
-        self, springs: Springs, basis: sparse.csr_array, held_m: FloatArray, load_n: FloatArray
+        self, springs: Springs, freedoms: Freedoms, held_m: FloatArray, load_n: FloatArray
     ) -> None:
-        self.springs, self.basis, self.held, self.load = springs, basis, held_m, load_n
-        self.turned = sparse.csr_array(basis.T)
-        self.unit = sparse.eye_array(basis.shape[1], format="csr")
+        self.springs, self.freedoms, self.held, self.load = springs, freedoms, held_m, load_n
+        self.stiffening = Stiffening(springs, freedoms)
 
     def positions(self, freedom: FloatArray) -> FloatArray:
-        return np.asarray(self.held + (self.basis @ freedom).reshape(-1, 3))
+        return np.asarray(self.held + self.freedoms.coordinates(freedom))
 
     def value(self, freedom: FloatArray) -> tuple[float, FloatArray]:
         positions = self.positions(freedom)
         energy, gradient = energy_and_gradient(self.springs, positions)
         energy -= float((self.load * positions).sum())
-        return energy, np.asarray(self.turned @ (gradient - self.load).ravel())
+        return energy, self.freedoms.felt(gradient - self.load)
 
-    def curvature(self, freedom: FloatArray) -> sparse.csr_array:
-        full = stiffness_matrix(self.springs, self.positions(freedom))
-        return sparse.csr_array(self.turned @ full @ self.basis)
+    def curvature(self, freedom: FloatArray) -> sparse.csc_array:
+        return self.stiffening.at(self.positions(freedom))
 
 
 def _goes_on(positions_m: FloatArray) -> bool:
@@ -134,12 +96,12 @@ def _newton(
         curvature = problem.curvature(now.freedom)
         ridge = False
         while damping < ceiling:
-            factors = symmetric_factors(curvature + damping * problem.unit)
-            if (factors.U.diagonal() <= 0).any():
+            solve = problem.stiffening.solving(curvature, damping)
+            if solve is None:
                 ridge = True
                 damping *= 4
                 continue
-            step = -factors.solve(now.gradient)
+            step = -solve(now.gradient)
             step *= min(1.0, longest_m / max(float(np.abs(step).max()), 1e-300))
             energy, gradient = problem.value(now.freedom + step)
             foretold = -float(now.gradient @ step) - 0.5 * float(step @ (curvature @ step))
@@ -188,7 +150,7 @@ def _quasi_newton(problem: _Energy, start: _Rest, tolerance_n: float, steps: int
 
 def relax(
     springs: Springs,
-    basis: sparse.csr_array,
+    freedoms: Freedoms,
     start_m: FloatArray,
     tolerance_n: float,
     longest_m: float = 0.1,
@@ -201,15 +163,15 @@ def relax(
     """Bring `start_m` (joints, 3) to rest under `springs` and a dead load (joints, 3).
 
     Ends when no freedom is pushed with more than `tolerance_n`. No freedom moves more than
-    `longest_m` in one Newton step. `held_m` (joints, 3) is added to `basis @ freedom`: where
-    joints are that the basis leaves no freedom. Between `rounds` of Newton steps comes a
+    `longest_m` in one Newton step. `held_m` (joints, 3) is added to what the freedoms
+    tell: where joints are that they leave out. Between `rounds` of Newton steps comes a
     quasi-Newton run. It ends early, out of balance, once positions are `lost`: where nobody asks
     any more how it goes on.
     """
     nowhere = np.zeros_like(start_m)
     held = nowhere if held_m is None else held_m
-    problem = _Energy(springs, basis, held, nowhere if load_n is None else load_n)
-    freedom = _freedoms(basis, start_m - held)
+    problem = _Energy(springs, freedoms, held, nowhere if load_n is None else load_n)
+    freedom = freedoms.nearest(start_m - held)
     now = _Rest(freedom, *problem.value(freedom), 0)
     now = _newton(problem, now, tolerance_n, longest_m, newton_steps, lost)
     for _ in range(rounds - 1):
@@ -225,27 +187,20 @@ def relax(
     )
 
 
-def holds(springs: Springs, basis: sparse.csr_array, positions_m: FloatArray) -> bool:
+def holds(springs: Springs, freedoms: Freedoms, positions_m: FloatArray) -> bool:
     """Whether a piece at rest stays there when it is nudged: its second derivatives are positive
     definite. A start that is as even as the piece itself may come to rest on a ridge."""
-    full = stiffness_matrix(springs, positions_m)
+    stiffening = Stiffening(springs, freedoms)
     try:
-        factors = symmetric_factors(sparse.csr_array(basis.T @ full @ basis))
+        return stiffening.solving(stiffening.at(positions_m), 0.0) is not None
     except RuntimeError:  # exactly singular: it moves without any force
         return False
-    return bool((factors.U.diagonal() > 0).all())
-
-
-def _freedoms(basis: sparse.csr_array, positions_m: FloatArray) -> FloatArray:
-    """The freedoms whose positions are nearest; the basis has orthogonal columns."""
-    weight: FloatArray = np.asarray(basis.power(2).sum(axis=0)).ravel()
-    return np.asarray(basis.T @ positions_m.ravel()) / weight
 
 
 def relax_apart(
     bodies: LinkBodies,
     springs: Springs,
-    basis: sparse.csr_array,
+    freedoms: Freedoms,
     start_m: FloatArray,
     tolerance_n: float,
     constants: Mapping[str, Constant],
@@ -264,7 +219,13 @@ def relax_apart(
         active = together([springs, contacts(bodies, pairs, constants)])
         longest = max(skin, LONGEST_SHARE * float(np.ptp(positions, axis=0).max()))
         result = relax(
-            active, basis, positions, tolerance_n, longest, newton_steps=newton_steps, rounds=rounds
+            active,
+            freedoms,
+            positions,
+            tolerance_n,
+            longest,
+            newton_steps=newton_steps,
+            rounds=rounds,
         )
         positions, iterations = result.positions_m, iterations + result.iterations
         met = neighbours(bodies, positions, 0.0, constants)
@@ -272,7 +233,7 @@ def relax_apart(
             return replace(result, iterations=iterations)
     every = together([springs, contacts(bodies, met, constants)])
     energy, gradient = energy_and_gradient(every, positions)
-    left = float(np.abs(basis.T @ gradient.ravel()).max(initial=0.0))
+    left = float(np.abs(freedoms.felt(gradient)).max(initial=0.0))
     return Relaxed(positions, energy, left, iterations)
 
 

@@ -16,13 +16,14 @@ from scipy.sparse.linalg import ArpackNoConvergence, LinearOperator, eigsh
 from scipy.spatial import cKDTree
 
 from buildplan.shape.bodies import LinkBodies
-from buildplan.shape.factors import symmetric_factors
+from buildplan.shape.factors import band_of, positive_factors, symmetric_factors
 from buildplan.shape.model import ExtraBrace, FloatArray, IntArray, SoftMode
 from buildplan.shape.springs import springs_between, stiffness_matrix
 
 SOUGHT = 12  # modes looked for, six of which are rigid motions
+ALIKE = 1e-6  # share by which two w may differ and count as equal
 DENSE_LIMIT = 150  # coordinates up to which a dense solver is quicker and surer
-TRIED = 6  # extra braces tried out in full
+TRIED = 3  # extra braces tried out in full
 WEIGHED = 6  # softest modes that an extra brace is judged by
 WORTH = 1.01  # the least gain worth a balloon
 SHORTEST, LONGEST = 0.6, 1.6  # an extra brace's length over a link's
@@ -53,15 +54,13 @@ def softest_modes(
     if size <= DENSE_LIMIT:
         _, vectors = eigh(scaled.toarray(), subset_by_index=[0, min(SOUGHT, size) - 1])
     else:
-        unit = sparse.eye_array(size, format="csr")
         # the nearer the shift lies to the lowest w, the sooner they are told apart: a long piece's
         # lie close together
-        shift = 1e-8 * float(scaled.diagonal().max())
-        factors = symmetric_factors(scaled + shift * unit)
-        while (factors.U.diagonal() <= 0).any():
+        columns = sparse.csc_array(scaled)
+        band, shift = band_of(columns), 1e-8 * float(scaled.diagonal().max())
+        while (solve := positive_factors(columns, shift, band)) is None:
             shift *= 10
-            factors = symmetric_factors(scaled + shift * unit)
-        inverse = LinearOperator((size, size), matvec=factors.solve, dtype=float)
+        inverse = LinearOperator((size, size), matvec=solve, dtype=float)
         start = np.cos(np.arange(size) * 1.7)  # fixed, so that the result repeats
         try:
             _, vectors = eigsh(scaled, k=SOUGHT, sigma=-shift, OPinv=inverse, v0=start, ncv=48)
@@ -83,7 +82,18 @@ def folds(stiffness: sparse.csr_array) -> int:
     return int((symmetric_factors(stiffness + sure * unit).U.diagonal() < 0).sum())
 
 
-def soft_mode(
+def softest_of_all(
+    values: FloatArray, modes: FloatArray, joint_mass_kg: FloatArray, labels: Sequence[str]
+) -> SoftMode:
+    """The softest mode in plain figures. Where a symmetric piece has several that are as soft, any
+    sum of them is one too: that which moves one joint furthest along one axis."""
+    alike = modes[:, values <= values[0] + ALIKE * abs(float(values[0]))]
+    reach = np.round(np.linalg.norm(alike, axis=1) / np.linalg.norm(alike), 6)
+    mode = alike @ alike[np.argmax(reach)]
+    return _in_figures(float(values[0]), mode, joint_mass_kg, labels)
+
+
+def _in_figures(
     value: float, mode: FloatArray, joint_mass_kg: FloatArray, labels: Sequence[str]
 ) -> SoftMode:
     """A mode in plain figures."""
@@ -107,7 +117,8 @@ def compliance(values: FloatArray) -> float:
 def brace_candidates(
     bodies: LinkBodies, positions_m: FloatArray, values: FloatArray, modes: FloatArray
 ) -> IntArray:
-    """Pairs of joints (k, 2) that no link joins and a balloon could, the likeliest first.
+    """Pairs of joints (k, 2) that no link joins and a balloon could, the likeliest first; of those
+    that are as likely (images of one another, in a symmetric piece) one.
 
     A brace on a pair whose distance changes at the rate s in a mode takes of its 1 / w about
     s^2 / w^2 each; a mode that folds by itself outweighs all others.
@@ -121,15 +132,18 @@ def brace_candidates(
     free = ~np.isin(pairs @ [bodies.joints, 1], joined) & (length > SHORTEST * link)
     pairs, unit = pairs[free], vector[free] / length[free, None]
     worth = np.zeros(len(pairs))
-    soft = 1e-3 * float(np.abs(values[:WEIGHED]).max(initial=1e-12))
-    for value, mode in zip(values[:WEIGHED], modes.T, strict=False):
+    weighed = values[:WEIGHED]
+    soft = 1e-3 * float(np.abs(weighed).max(initial=1e-12))
+    # of modes alike with the last there may be more: they are left out, but where all are alike
+    apart = weighed < weighed[-1] - ALIKE * abs(float(weighed[-1]))
+    for value, mode in zip(weighed[apart] if apart.any() else weighed, modes.T, strict=False):
         motion = mode.reshape(-1, 3)
         rate = np.einsum("ij,ij->i", unit, motion[pairs[:, 0]] - motion[pairs[:, 1]])
         worth += rate**2 / max(float(value), soft) ** 2
-    order = np.lexsort(
-        (pairs[:, 1], pairs[:, 0], -np.round(worth / max(worth.max(initial=0), 1e-300), 9))
-    )
-    return np.asarray(pairs[order], int)
+    shares = np.round(worth / max(worth.max(initial=0), 1e-300), 6)
+    order = np.lexsort((pairs[:, 1], pairs[:, 0], -shares))
+    _, first = np.unique(-shares[order], return_index=True)
+    return np.asarray(pairs[order[first]], int)
 
 
 def best_extra_brace(

@@ -133,8 +133,9 @@ def energy_and_gradient(springs: Springs, positions_m: FloatArray) -> tuple[floa
     return 0.5 * float(tension @ stretch), np.asarray(gradient)
 
 
-def stiffness_matrix(springs: Springs, positions_m: FloatArray) -> sparse.csr_array:
-    """Second derivative of the energy, (3 joints, 3 joints) in N/m, joint by joint.
+def stiffness_blocks(springs: Springs, positions_m: FloatArray) -> FloatArray:
+    """The 3 by 3 blocks of the second derivative of the energy, (blocks, 9) in N/m, in the order of
+    `Springs.pattern`.
 
     For a spring of stiffness k, rest r, length l and direction n the block is
     k n n' + k (1 - r / l) (I - n n'): its own stiffness along, and the tension's across.
@@ -149,7 +150,13 @@ def stiffness_matrix(springs: Springs, positions_m: FloatArray) -> sparse.csr_ar
     direction = vector / length[:, None]
     blocks = ((stiffness - across)[:, None] * direction)[:, :, None] * direction[:, None, :]
     blocks[:, [0, 1, 2], [0, 1, 2]] += across[:, None]
-    summing, indices, pointers = springs.pattern
-    data = (summing @ blocks.reshape(-1, 9)).reshape(-1, 3, 3)
+    summing, _, _ = springs.pattern
+    return np.asarray(summing @ blocks.reshape(-1, 9))
+
+
+def stiffness_matrix(springs: Springs, positions_m: FloatArray) -> sparse.csr_array:
+    """Second derivative of the energy, (3 joints, 3 joints) in N/m, joint by joint."""
+    _, indices, pointers = springs.pattern
+    data = stiffness_blocks(springs, positions_m).reshape(-1, 3, 3)
     size = 3 * springs.rows.shape[1]
     return sparse.bsr_array((data, indices, pointers), shape=(size, size)).tocsr()

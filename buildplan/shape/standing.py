@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 from scipy.spatial import ConvexHull
@@ -12,7 +13,7 @@ from buildplan.framework.counts import BALLOONS_PER_LOCK
 from buildplan.framework.model import BalloonType, Framework
 from buildplan.shape.bodies import LinkBodies
 from buildplan.shape.constants import Constant
-from buildplan.shape.model import FloatArray, Standing
+from buildplan.shape.model import FloatArray, IntArray, Standing
 from buildplan.shape.roots import bisected
 
 INCH_M = 0.0254
@@ -89,40 +90,73 @@ class Patches:
         return np.asarray(around.transpose(0, 2, 1).reshape(-1, 2))
 
 
-def patches_below(bodies: LinkBodies, positions_m: FloatArray, level_m: float) -> Patches:
-    """Sections of the bodies by the horizontal plane at `level_m`, where it cuts their lower half.
+@dataclass(frozen=True)
+class _Near:
+    """The bodies that a level cuts that is not higher than asked about: `number` (k,), the height
+    of their middles and how far they reach down from there (k,), and the matrices (k, 3, 3) of
+    their forms: a spheroid is the set w' Q w <= 1 with Q = (I - a a') / r^2 + a a' / c^2."""
 
-    A spheroid is the set w' Q w <= 1 with Q = (I - a a') / r^2 + a a' / c^2.
-    """
+    number: IntArray
+    middle_m: FloatArray
+    reach_m: FloatArray
+    form: FloatArray
+
+    def height_m(self, level_m: float) -> FloatArray:
+        """How high over its middle the level cuts each body, (k,)."""
+        # pressed in beyond nine tenths of its half height, a body's patch does not grow any more
+        return np.clip(level_m - self.middle_m[:, 1], -self.reach_m, -0.1 * self.reach_m)
+
+    @cached_property
+    def flat(self) -> FloatArray:
+        """The part (k, 2, 2) of the forms that lies level."""
+        return self.form[:, [0, 2]][:, :, [0, 2]]
+
+    @cached_property
+    def widest_m2(self) -> FloatArray:
+        """The area of each body's level section through its middle, (k,)."""
+        return np.asarray(np.pi / np.sqrt(np.linalg.det(self.flat)))
+
+    def area_m2(self, level_m: float) -> float:
+        """The area of all patches at a level."""
+        share = 1 - (self.height_m(level_m) / self.reach_m) ** 2
+        return float(self.widest_m2 @ np.maximum(share, 0.0))
+
+
+def _near_floor(bodies: LinkBodies, positions_m: FloatArray, level_m: float) -> _Near:
     low = bodies.lowest_m(positions_m)[:, 1]
-    middle = bodies.midpoints_m(positions_m)
     touching = np.flatnonzero(low < level_m)
+    middle = bodies.midpoints_m(positions_m)[touching]
     axis = bodies.axes(positions_m)[touching]
     radius, half = bodies.radius_m[touching], bodies.length_m[touching] / 2
     along = np.einsum("si,sj->sij", axis, axis)
     form = (np.eye(3) - along) / radius[:, None, None] ** 2 + along / half[:, None, None] ** 2
-    reach = middle[touching, 1] - low[touching]
-    # pressed in beyond nine tenths of its half height, a body's patch does not grow any more
-    height = np.clip(level_m - middle[touching, 1], -reach, -0.1 * reach)
-    flat = form[:, [0, 2]][:, :, [0, 2]]
-    shift = -np.linalg.solve(flat, form[:, [0, 2], 1][:, :, None])[:, :, 0] * height[:, None]
-    values, axes = np.linalg.eigh(flat)
-    width = np.sqrt(np.maximum(1 - (height / reach) ** 2, 0))
+    return _Near(touching, middle, middle[:, 1] - low[touching], form)
+
+
+def patches_below(bodies: LinkBodies, positions_m: FloatArray, level_m: float) -> Patches:
+    """Sections of the bodies by the horizontal plane at `level_m`, where it cuts their lower
+    half."""
+    near = _near_floor(bodies, positions_m, level_m)
+    height = near.height_m(level_m)
+    shift = -np.linalg.solve(near.flat, near.form[:, [0, 2], 1][:, :, None])[:, :, 0]
+    values, axes = np.linalg.eigh(near.flat)
+    width = np.sqrt(np.maximum(1 - (height / near.reach_m) ** 2, 0))
     spans = axes / np.sqrt(values)[:, None, :] * width[:, None, None]
-    return Patches(list(touching), middle[touching][:, [0, 2]] + shift, spans)
+    centres = near.middle_m[:, [0, 2]] + shift * height[:, None]
+    return Patches(list(near.number), centres, spans)
 
 
 def floor_level_m(
     bodies: LinkBodies, positions_m: FloatArray, load_n: float, over_pressure_pa: float
 ) -> float:
     """How high the floor cuts the unsquashed bodies: over-pressure times patch carries the load."""
-    low = bodies.lowest_m(positions_m)[:, 1]
-    bottom = float(low.min())
+    bottom = float(bodies.lowest_m(positions_m)[:, 1].min())
+    top = bottom + 0.5 * float(bodies.radius_m.max())
+    near = _near_floor(bodies, positions_m, top)
 
     def spare(level: float) -> float:
-        return patches_below(bodies, positions_m, level).area_m2 * over_pressure_pa - load_n
+        return near.area_m2(level) * over_pressure_pa - load_n
 
-    top = bottom + 0.5 * float(bodies.radius_m.max())
     return bisected(spare, bottom, top) if spare(top) > 0 else top
 
 

@@ -20,7 +20,7 @@ from buildplan.shape.bodies import (
 from buildplan.shape.constants import CONSTANTS, Constant
 from buildplan.shape.locking import locks
 from buildplan.shape.model import ExtraBrace, FloatArray, Shape, Stiffness
-from buildplan.shape.softness import best_extra_brace, folds, soft_mode, softest_modes
+from buildplan.shape.softness import best_extra_brace, folds, softest_modes, softest_of_all
 from buildplan.shape.springs import Springs, answering, stiffness_matrix, together
 from buildplan.shape.standing import masses
 
@@ -87,10 +87,7 @@ def stiffness_of(framework: Framework, bodies: LinkBodies, shape: Shape, table: 
         for springs in (unlocked(bodies, positions, table), built)
     ]
     found = [softest_modes(matrix, mass, positions) for matrix in matrices]
-    modes = [
-        soft_mode(float(values[0]), vectors[:, 0], mass, framework.places)
-        for values, vectors in found
-    ]
+    modes = [softest_of_all(values, vectors, mass, framework.places) for values, vectors in found]
     return Stiffness(
         mechanisms=shape.mechanisms,
         self_stresses=shape.self_stresses,

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from buildplan.shape.bodies import LinkBodies
-from buildplan.shape.model import FloatArray
+from buildplan.shape.model import FloatArray, IntArray
 from buildplan.shape.standing import hull_corners
 
 GRID = 400  # squares along the longer side of a drawn outline
@@ -73,18 +73,39 @@ def outline_towards(bodies: LinkBodies, positions_m: FloatArray, azimuth: float)
     low, high = (middle - reach).min(axis=0), (middle + reach).max(axis=0)
     step = float((high - low).max()) / GRID
     columns, rows = (np.ceil((high - low) / step).astype(int)).tolist()
-    filled = np.zeros((rows, columns), bool)
-    firsts = np.maximum(((middle - reach - low) / step).astype(int), 0)
-    lasts = np.minimum(((middle + reach - low) / step).astype(int) + 1, [columns, rows])
-    xs, ys = (low[k] + (np.arange(count) + 0.5) * step for k, count in ((0, columns), (1, rows)))
-    spots = zip(middle.tolist(), firsts.tolist(), lasts.tolist(), form.tolist(), strict=True)
-    for centre, (left, foot), (right, top), ((xx, xy), (_, yy)) in spots:
-        x = xs[left:right] - centre[0]
-        y = (ys[foot:top] - centre[1])[:, None]
-        filled[foot:top, left:right] |= xx * x**2 + 2 * xy * x * y + yy * y**2 <= 1
-    count = int(filled.sum())
+    filled = _filled((middle - low) / step, reach / step, form * step**2, columns, rows)
+    area = int(filled.sum())
     heights = low[1] + (np.arange(rows) + 0.5) * step
-    return WindOutline(count * step**2, float(filled.sum(axis=1) @ heights) / count)
+    return WindOutline(area * step**2, float(filled @ heights) / area)
+
+
+def _filled(
+    middle: FloatArray, reach: FloatArray, form: FloatArray, columns: int, rows: int
+) -> IntArray:
+    """How many squares of each row of a grid ellipses fill, (rows,): those whose middle is in one.
+
+    `middle` (k, 2) and `reach` (k, 2) of the ellipses are in squares, `form` (k, 2, 2) are their
+    matrices. Along a row an ellipse fills those between two ends: each is a step up and a step
+    down, and what is above zero once they are added up is filled.
+    """
+    first = np.maximum((middle[:, 1] - reach[:, 1]).astype(int), 0)
+    last = np.minimum((middle[:, 1] + reach[:, 1]).astype(int) + 1, rows)
+    count = last - first
+    which = np.repeat(np.arange(len(middle)), count)
+    row = np.arange(len(which)) - np.repeat(np.cumsum(count) - count, count) + first[which]
+    up = row + 0.5 - middle[which, 1]
+    (xx, xy), (_, yy) = form[which].transpose(1, 2, 0)
+    inside = (xy * up) ** 2 - xx * (yy * up**2 - 1)
+    half_run = np.sqrt(np.maximum(inside, 0.0)) / xx
+    centre = middle[which, 0] - xy * up / xx
+    start = np.maximum(np.ceil(centre - half_run - 0.5).astype(int), 0)
+    end = np.minimum(np.floor(centre + half_run - 0.5).astype(int) + 1, columns)
+    crossed = (inside >= 0) & (end > start)
+    row, start, end = row[crossed], start[crossed], end[crossed]
+    wide = columns + 1
+    steps = np.bincount(row * wide + start, minlength=rows * wide).astype(int)
+    steps -= np.bincount(row * wide + end, minlength=rows * wide)
+    return np.asarray((np.cumsum(steps.reshape(rows, wide), axis=1) > 0).sum(axis=1))
 
 
 @dataclass(frozen=True)

@@ -27,9 +27,10 @@ from buildplan.framework.model import Framework
 from buildplan.shape.bodies import bodies_of, crowding, opening, struts
 from buildplan.shape.constants import CONSTANTS
 from buildplan.shape.finding import Settings, find_shape
+from buildplan.shape.freedoms import Freedoms, Stiffening, mirrored
 from buildplan.shape.plan import close_plan, plan_of, plan_positions
-from buildplan.shape.relaxing import mirrored_basis, relax
-from buildplan.shape.springs import Springs, energy_and_gradient, stiffness_matrix, together
+from buildplan.shape.relaxing import relax
+from buildplan.shape.springs import Springs, energy_and_gradient, together
 
 
 def timed(work: Callable[[], Any], times: int = 1) -> tuple[float, Any]:
@@ -42,36 +43,33 @@ def timed(work: Callable[[], Any], times: int = 1) -> tuple[float, Any]:
     return least, result
 
 
-def laid(piece: Framework) -> tuple[Springs, Any, np.ndarray]:
-    """Springs, basis and start of a piece as form finding sees them."""
+def laid(piece: Framework) -> tuple[Springs, Freedoms, np.ndarray]:
+    """Springs, freedoms and start of a piece as form finding sees them."""
     bodies = bodies_of(piece)
     springs = together(part(bodies, CONSTANTS) for part in (struts, crowding, opening))
     number = {joint: i for i, joint in enumerate(piece.joints)}
-    basis = mirrored_basis(np.array([number[piece.mirror[joint]] for joint in piece.joints]))
+    freedoms = mirrored(np.array([number[piece.mirror[joint]] for joint in piece.joints]))
     plan = plan_of(piece)
     start = plan_positions(piece, *close_plan(plan, plan.turn, np.zeros(len(plan.turn))))
-    return springs, basis, start
+    return springs, freedoms, start
 
 
 def against_general_minimisers(points: int, straights: int, derivatives: bool) -> None:
     piece = star(points, straights)
-    springs, basis, start = laid(piece)
-    weight = np.asarray(basis.power(2).sum(axis=0)).ravel()
-    first = np.asarray(basis.T @ start.ravel()) / weight
-
-    def places(q: np.ndarray) -> np.ndarray:
-        return np.asarray(basis @ q).reshape(-1, 3)
+    springs, freedoms, start = laid(piece)
+    first = freedoms.nearest(start)
+    stiffening = Stiffening(springs, freedoms)
 
     def energy(q: np.ndarray) -> float:
-        return energy_and_gradient(springs, places(q))[0]
+        return energy_and_gradient(springs, freedoms.coordinates(q))[0]
 
     def gradient(q: np.ndarray) -> np.ndarray:
-        return np.asarray(basis.T @ energy_and_gradient(springs, places(q))[1].ravel())
+        return freedoms.felt(energy_and_gradient(springs, freedoms.coordinates(q))[1])
 
     def dense(q: np.ndarray) -> np.ndarray:
-        return np.asarray((basis.T @ stiffness_matrix(springs, places(q)) @ basis).toarray())
+        return np.asarray(stiffening.at(freedoms.coordinates(q)).toarray())
 
-    ours, found = timed(lambda: relax(springs, basis, start, 1e-6), 3)
+    ours, found = timed(lambda: relax(springs, freedoms, start, 1e-6), 3)
     if derivatives:
         name = "trust-exact, dense derivatives"
         theirs, general = timed(
