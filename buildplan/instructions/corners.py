@@ -85,7 +85,7 @@ def between_braces(context: Context, step: Step) -> list[str]:
             )
         ]
     uneven = [_uneven(context, *pair, found) for pair, found in zip(pairs, counts, strict=True)]
-    return [*uneven, *_bare(context, step)]
+    return [*uneven, *bare(context, [step])]
 
 
 def _uneven(context: Context, before: Brace, after: Brace, counts: Mapping[str, int]) -> str:
@@ -111,14 +111,15 @@ def _uneven(context: Context, before: Brace, after: Brace, counts: Mapping[str, 
     )
 
 
-def _bare(context: Context, step: Step) -> Iterator[str]:
-    """Skipped joints, which carry no brace."""
+def bare(context: Context, steps: Sequence[Step]) -> Iterator[str]:
+    """Joints that steps skip, which carry no brace."""
     voice = context.voice
-    skipped: Sequence[str] = [joint for cell in _cells(context, step) for joint in cell.skipped]
+    cells = [cell for step in steps for cell in _cells(context, step)]
+    skipped: Sequence[str] = [joint for cell in cells for joint in cell.skipped]
     if not skipped:
         return
     joints = voice.listed(skipped)
-    if set(skipped) <= {joint for op in step.of_kind(Kind.SINGLE) for joint in op.joints}:
+    if set(skipped) <= _tied_by_singles(steps):
         yield voice.say_count(
             "{joints} carries only its single.",
             "{joints} carry only their single.",
@@ -129,3 +130,7 @@ def _bare(context: Context, step: Step) -> Iterator[str]:
         yield voice.say_count(
             "{joints} carries nothing.", "{joints} carry nothing.", len(skipped), joints=joints
         )
+
+
+def _tied_by_singles(steps: Sequence[Step]) -> set[str]:
+    return {j for step in steps for op in step.of_kind(Kind.SINGLE) for j in op.joints}

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from buildplan.instructions import courses, names, rows
 from buildplan.instructions.context import Context
 from buildplan.instructions.locking import done, getting_at, how_to_lock, locks_rows
@@ -55,7 +57,7 @@ def _join(context: Context, step: Step) -> Wording:
             voice.say("Move one balloon: all others at its joint move with it.")
             if taught is None
             else "",
-            *_meeting(context, joints),
+            *meeting(context, joints),
             *courses.new_widths(context, step),
         ),
     )
@@ -66,7 +68,7 @@ def _bind(context: Context) -> str:
     return context.voice.say("Bind the knots fast with a strip of latex.")
 
 
-def _meeting(context: Context, joints: list[str]) -> list[str]:
+def meeting(context: Context, joints: Sequence[str]) -> list[str]:
     """How many balloons meet at each joint: with a wrong knot there they are more or fewer."""
     voice, by_count = context.voice, dict[int, list[str]]()
     for joint in joints:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import Enum, auto
@@ -122,18 +123,29 @@ def _braces(run: Sequence[Step]) -> int:
 
 
 def _runs(steps: Sequence[Step]) -> list[list[Step]]:
-    """Runs that end after a corner of the course where they can."""
+    """Runs that end after a corner of the course where they can; whole courses of what has no
+    braces."""
     runs: list[list[Step]] = []
+    joints = Counter(_course(step) for step in steps for _ in step.of_kind(Kind.JOIN))
     for step in steps:
         goes_on = (
             bool(runs)
-            and not _starts_anew(runs[-1][-1], step)
+            and not _begins_a_piece(runs, step)
             and (
-                step.kind in (Kind.SINGLE, Kind.TURN_OVER)
-                or _braces(runs[-1]) < LEAST_BRACES
-                or (
-                    not _ends_at_corner(runs[-1])
-                    and _braces(runs[-1]) + _braces([step]) <= MOST_BRACES
+                _course(step) == _course(runs[-1][-1])
+                or _braces(runs[-1]) + joints[_course(step)] <= MOST_BRACES
+            )
+            if _course(step)
+            else (
+                bool(runs)
+                and not _starts_anew(runs[-1][-1], step)
+                and (
+                    step.kind in (Kind.SINGLE, Kind.TURN_OVER)
+                    or _braces(runs[-1]) < LEAST_BRACES
+                    or (
+                        not _ends_at_corner(runs[-1])
+                        and _braces(runs[-1]) + _braces([step]) <= MOST_BRACES
+                    )
                 )
             )
         )
@@ -141,16 +153,28 @@ def _runs(steps: Sequence[Step]) -> list[list[Step]]:
             runs[-1].append(step)
         else:
             runs.append([step])
-    anew = len(runs) > 1 and _starts_anew(runs[-2][-1], runs[-1][0])
+    anew = len(runs) > 1 and (_starts_anew(runs[-2][-1], runs[-1][0]) or _course(runs[-1][0]) > 0)
     if len(runs) > 1 and _braces(runs[-1]) < SHORT_RUN and not anew:
         last = runs.pop()
         runs[-1] += last
     return runs
 
 
+def _course(step: Step) -> int:
+    """The number of the course that a step is of, 0 of what is not built so."""
+    return step.operations[0].course
+
+
+def _begins_a_piece(runs: Sequence[Sequence[Step]], step: Step) -> bool:
+    """Whether a course comes to no joint that a chain brought before: another part begins."""
+    brought = {j for run in runs for one in run for op in one.of_kind(Kind.TAG) for j in op.joints}
+    here = {joint for op in step.operations for joint in op.joints}
+    return brought.isdisjoint(here)
+
+
 def _starts_anew(before: Step, step: Step) -> bool:
     """Whether another part begins here, or the tying of the parts."""
-    return step.kind is Kind.LAY or (_ties(step) and not _ties(before))
+    return (step.kind is Kind.LAY and not _course(step)) or (_ties(step) and not _ties(before))
 
 
 def _ties(step: Step) -> bool:
@@ -162,7 +186,7 @@ def _ends_at_corner(run: Sequence[Step]) -> bool:
 
 
 def _rows(step: Step) -> list[RunRow]:
-    if step.kind in (Kind.TURN_OVER, Kind.LAY):
+    if step.kind is Kind.TURN_OVER or (step.kind is Kind.LAY and not _course(step)):
         return [RunRow(step, step.operations[0], (0, 0), locks=step.locks)]
     cells = tuple(kind for kind in step.cells if kind != STRAIGHT)
     return [

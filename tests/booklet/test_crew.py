@@ -16,6 +16,7 @@ from type_sizes import type_sizes
 
 from buildplan.booklet.common.book import Book, gather_book
 from buildplan.booklet.common.loads import joints_words
+from buildplan.booklet.crew.run_lines import run_lines
 from buildplan.booklet.crew.times import timed_jobs
 from buildplan.booklet.editions import print_booklet
 from buildplan.business.buying.money import money_words
@@ -145,13 +146,44 @@ def test_pages_state_bags_locks_and_words_of_the_regulation(book: Book, printed:
         assert bag.label in text
     assert f"Locks so far: {book.facts.locks} of {book.facts.locks}" in text
     assert f"{book.facts.total} balloons" in text
-    for row in (row for job in jobs(book.steps) for row in job.rows):
-        assert " ".join(row.locks) in text
+    told = [line for job in jobs(book.steps) for line in run_lines(book, job.rows)]
+    for line in told:
+        assert f"{line.joints} {line.locks}" in text
+
+
+def test_the_lines_of_the_runs_say_every_brace_with_its_locks(book: Book) -> None:
+    """Read as the page says to: of several braces each is one balloon further on."""
+    read: dict[int, tuple[list[str], set[str]]] = {}
+    for job in jobs(book.steps):
+        for line in run_lines(book, job.rows):
+            first, *others = (int(number) for number in line.name.split(" to "))
+            tied, *singles = (part.split(", shares")[0] for part in line.joints.split("; single "))
+            start = tied.split(" to ")[0].split()
+            locks = set(line.locks.split())
+            for further in range(others[0] - first + 1 if others else 1):
+                joints = [f"{joint[0]}{int(joint[1:]) + further}" for joint in start]
+                own = {j for single in singles for j in single.split()}
+                if line.locks.startswith("each"):
+                    read[first + further] = joints, set(joints) - locks
+                else:
+                    read[first + further] = joints, locks & {*joints, *own}
+            if others:
+                assert tied.split(" to ")[1].split() == joints
+    rows = [row for job in jobs(book.steps) for row in job.rows]
+    numbers = [row.brace for row in rows if row.brace is not None]
+    assert sorted(read) == numbers
+    locked = [joint for _, locks in read.values() for joint in locks]
+    assert sorted(locked) == sorted(lock.joint for lock in book.framework.locks)
+    for row in rows:
+        if row.brace is not None:
+            (chain,) = book.framework.brace[row.brace].chains
+            assert tuple(read[row.brace][0]) == chain.joints
+            assert set(row.locks) <= read[row.brace][1]
 
 
 def test_crew_pages_are_few(book: Book, printed: bytes) -> None:
     reader = pypdf.PdfReader(io.BytesIO(printed))
-    assert len(reader.pages) <= 13
+    assert len(reader.pages) <= 12
     assert print_booklet(book) == printed
 
 

@@ -6,11 +6,19 @@ The bounds are our own: what people read at the start of a working day. No sourc
 from __future__ import annotations
 
 import io
+from pathlib import Path
 
 import numpy as np
 import pypdfium2
 import pytest
 import shipped
+
+from buildplan.booklet.common.book import gather_book
+from buildplan.booklet.editions import print_booklet
+from buildplan.design.reading import read_design
+from buildplan.document.paper import PAPERS
+
+DESIGNS = Path(__file__).parents[2] / "designs"
 
 MOST_PAGES, MOST_WORDS = 32, 6500
 HALF, ONE_IN = 0.5, 15
@@ -36,6 +44,18 @@ def test_few_pages_are_less_than_half_full(name: str) -> None:
         if full < HALF and not end
     ]
     assert len(short) <= len(filled) / ONE_IN, short
+
+
+CREW_PAGES = {"reading_star": 11, "gallery/dawn_column": 12, "gallery/story_wall": 14}
+
+
+@pytest.mark.parametrize("name", CREW_PAGES)
+def test_a_crew_carries_few_pages(name: str) -> None:
+    """Whatever the pattern: a wall took 34 pages when each of its joints was a row."""
+    design = read_design(DESIGNS / f"{name}.yaml")
+    data = print_booklet(gather_book(design, PAPERS["a4"], design.units, "crew"))
+    with pypdfium2.PdfDocument(io.BytesIO(data)) as pdf:
+        assert len(pdf) <= CREW_PAGES[name]
 
 
 def _filled(page: pypdfium2.PdfPage) -> float:

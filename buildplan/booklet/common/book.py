@@ -14,10 +14,12 @@ from buildplan.drawing.signs import balloon_signs
 from buildplan.evaluation.evaluating import NEW_PARTS, Evaluation, evaluate
 from buildplan.evaluation.passing import Door
 from buildplan.evaluation.told_figures import told_figures
+from buildplan.instructions.context import Context
 from buildplan.instructions.model import Figures, StepWords
 from buildplan.instructions.telling import tell_steps
 from buildplan.language.voice import ENGLISH, Voice
 from buildplan.sequence.model import Kind, Step
+from buildplan.sequence.piece import PieceIndex
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -50,6 +52,12 @@ class Book(Evaluation):
     def words(self) -> tuple[StepWords, ...]:
         """What its steps say, in their order."""
         return tell_steps(self.steps, self.framework, self.units, self.voice, self.figures)
+
+    @cached_property
+    def context(self) -> Context:
+        """Its steps with what they are told with."""
+        index = PieceIndex(self.framework)
+        return Context(index, self.steps, self.units, self.voice, self.figures)
 
     @cached_property
     def figures(self) -> Figures:

@@ -106,7 +106,7 @@ def _ballast(book: Book) -> Grid:
     head = (
         voice.say("Ballast that holds it (estimates)"),
         voice.say("Gust"),
-        voice.say("On the foot, in all"),
+        voice.say("On the foot"),
         voice.say("That is"),
     )
     masses = [(name, gust, ballast_kg(book.examination, gust)) for name, gust in WINDS]
@@ -119,4 +119,4 @@ def _ballast(book: Book) -> Grid:
         )
         for name, gust, mass in masses
     )
-    return Grid(head, rows, (84, 18, 36, 66), pad=CLOSEST_ROWS)
+    return Grid(head, rows, (82, 18, 40, 66), pad=CLOSEST_ROWS)

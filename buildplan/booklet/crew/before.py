@@ -12,11 +12,12 @@ from buildplan.booklet.common.loads import ballast_words, bulk_words
 from buildplan.booklet.common.manner import people_words
 from buildplan.booklet.common.needs import TAGS, TOOLS
 from buildplan.booklet.common.phone_code import code_at_step
+from buildplan.booklet.crew.standing_so_far import turn_lines
 from buildplan.business.buying.packing import Bag
 from buildplan.business.buying.shopping import packs_words
 from buildplan.design.measures import length_words
 from buildplan.document.blocks import Items, Words, heading
-from buildplan.document.layout import beside
+from buildplan.document.layout import Columns, is_wide
 from buildplan.document.tables import Grid
 from buildplan.document.text import SMALL, plain, strong, unbroken
 from buildplan.evaluation import balloon_words
@@ -28,8 +29,8 @@ from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job
 from buildplan.sequence.model import Kind, Step
 
-CLOSE_ROWS = 2.5
-LONGEST_LIST = 400  # letters of a list of joints: a longer one nobody reads
+CLOSE_ROWS = 1.5
+LONGEST_LIST = 40  # letters of a list of joints: of more, the steps name them
 
 
 def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Flowable]:
@@ -51,6 +52,7 @@ def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Fl
             voice.whole(bag.balloons),
             plain(bulk_words(bag.bulk_m3, book.units, voice)),
             "",
+            "",
         )
         for bag in packed
     )
@@ -59,6 +61,7 @@ def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Fl
         voice.say("all together"),
         strong(voice.whole(sum(bag.balloons for bag in packed))),
         strong(bulk_words(sum(bag.bulk_m3 for bag in packed), book.units, voice)),
+        "",
         "",
     )
     blocks += [
@@ -70,9 +73,10 @@ def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Fl
                 voice.say("Balloons"),
                 voice.say("Bulk"),
                 voice.say("Packed"),
+                voice.say("Loaded"),
             ),
             (*rows, all_bags),
-            (32, 90, 27, 27, 25),
+            (36, 104, 19, 18, 14, 14),
             frozenset({2, 3}),
             pad=CLOSE_ROWS,
             after=6,
@@ -144,21 +148,24 @@ def _lines(book: Book, steps: Sequence[Step]) -> list[str]:
     lines = []
     for step in steps:
         lines.append(f"{strong(book.told(step).title)}. {plain(book.told(step).check)}")
-        if len(step.turns) > 1:
-            lines += [plain(row) for turn in book.told(step).turns for row in turn.lines]
+        lines += turn_lines(book.told(step)) if len(step.turns) > 1 else []
     return lines
 
 
-def loading(book: Book, packed: Sequence[Bag]) -> list[Flowable]:
-    """Everything that goes on the vehicle, and everybody."""
+def loading(book: Book) -> list[Flowable]:
+    """What goes on the vehicle beside the bags, and everybody."""
     voice = book.voice
-    bags: list[Flowable] = [
-        heading(voice.say("Bags")),
-        Items(tuple(_bag_words(bag, voice) for bag in packed), ticked=True),
-        heading(voice.say("Spares to carry")),
-        Items(_spares(book), ticked=True),
-    ]
-    return list(beside(book.paper, bags, _tools_and_people(book), 0.46))
+    tools, holding, people = _tools_and_people(book)
+    spares = [Words(strong(voice.say("Spares to carry"))), _ticked(_spares(book))]
+    first, last = tools, [*spares, *holding, *people]
+    name = heading(voice.say("Load list, beside the bags"))
+    if not is_wide(book.paper):
+        return [name, *first, *last]
+    return [name, Columns((first, last), whole=False)]
+
+
+def _ticked(lines: Sequence[str]) -> Items:
+    return Items(tuple(lines), ticked=True, gap=2.0)
 
 
 def _spares(book: Book) -> tuple[str, ...]:
@@ -171,7 +178,8 @@ def _spares(book: Book) -> tuple[str, ...]:
     )
 
 
-def _tools_and_people(book: Book) -> list[Flowable]:
+def _tools_and_people(book: Book) -> list[list[Flowable]]:
+    """Tools; what holds it down; people and papers."""
     voice = book.voice
     tools = (
         *_tools(book),
@@ -193,7 +201,7 @@ def _tools_and_people(book: Book) -> list[Flowable]:
         (voice.say("To hold it down"), holding),
         (voice.say("People and papers"), people),
     )
-    return [block for name, items in lists for block in (heading(name), Items(items, ticked=True))]
+    return [[Words(strong(name)), _ticked(items)] for name, items in lists]
 
 
 def _tools(book: Book) -> list[str]:
@@ -218,15 +226,6 @@ def _tools(book: Book) -> list[str]:
         )
         tools.insert(2, written)
     return tools
-
-
-def _bag_words(bag: Bag, voice: Voice) -> str:
-    return voice.say_count(
-        "{label}: {number} balloon",
-        "{label}: {number} balloons",
-        bag.balloons,
-        label=strong(bag.label),
-    )
 
 
 def _some(labels: Sequence[str], voice: Voice) -> str:

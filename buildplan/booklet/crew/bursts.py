@@ -19,9 +19,10 @@ from buildplan.instructions.repairs import BURST_CAUTION, act_told, lock_act_tol
 from buildplan.language.messages import Message
 from buildplan.sequence.repair import Act, AlikeRepairs, lock_repair, repairs, ways_of
 
-WIDTH, HEIGHT = 190.0, 120.0
+WIDTH, HEIGHT = 140.0, 92.0
 CLOSE = 1.0
-PICTURE_SHARE = 0.34  # of the width: an act is then one line beside it, most of them
+LONGEST_BESIDE = 150  # letters of a list that has room under the picture
+PICTURE_SHARE = 0.26  # of the width: an act is then one line beside it, most of them
 
 
 def bursts(book: Book) -> list[Flowable]:
@@ -63,13 +64,11 @@ def _shown(
         "Like {link}: {number} balloon", "Like {link}: {number} balloons", len(way.links), link=link
     )
     told = _numbered(book, [act_told(act) for act in acts])
-    columns = beside(
-        book.paper,
-        [Shown(burst_picture(book, link, acts), book.paper.picture_scale), Words(which, SMALL)],
-        [told],
-        PICTURE_SHARE,
-    )
-    return heading(name), *columns
+    drawn: list[Flowable] = [Shown(burst_picture(book, link, acts), book.paper.picture_scale)]
+    others = Words(which, SMALL)
+    if len(which) <= LONGEST_BESIDE:
+        return heading(name), *beside(book.paper, [*drawn, others], [told], PICTURE_SHARE)
+    return heading(name), *beside(book.paper, drawn, [told], PICTURE_SHARE), others
 
 
 def _lock(book: Book) -> Flowable:

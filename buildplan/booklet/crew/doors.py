@@ -33,8 +33,8 @@ WAY_IN = (
     mark("Lift: inside"),
     mark("Inner door, corridor"),
 )
-SHARES = (70, 34, 36, 42, 32)
-CLOSE_ROWS = 2.5
+SHARES = (88, 30, 31, 35, 24)
+CLOSE_ROWS = 2.0
 
 
 def does_it_fit(book: Book, packed: Sequence[Bag]) -> list[Flowable]:

@@ -21,10 +21,8 @@ from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.figures import minutes_words, weight_words
-from buildplan.instructions.jobs import job_title
 from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
-from buildplan.sequence.jobs import Job
 
 WARNING = mark("WARNING")
 # The cautions of cautions.py as a crew reads them again before each job.
@@ -61,21 +59,21 @@ SHORT_CAUTIONS: Sequence[tuple[str, str]] = (
 )
 
 CLOSEST_ROWS = 1.2
-PICTURE_WIDTH, PICTURE_HEIGHT = 250.0, 220.0  # at most
+PICTURE_WIDTH, PICTURE_HEIGHT = 250.0, 150.0  # at most
 
 
-def front(book: Book, work: Sequence[Job]) -> list[Flowable]:
-    """What it is, how big, how many, how long; the regulation's words; the jobs."""
+def front(book: Book) -> list[Flowable]:
+    """What it is, how big, how many, how long; the regulation's words."""
     voice, enlarged = book.voice, book.paper.picture_scale
     seen: list[Flowable] = [
         Shown(_picture(book), enlarged),
         *code_of_piece(book),
-        Words(strong(voice.say(LATEX_WORDS))),
     ]
+    figures = [Items(_figures(book)), Words(strong(voice.say(LATEX_WORDS)))]
     return [
         Words(strong(voice.say("Crew edition")), LEAD, after=8),
         *draft_notice(book),
-        *beside(book.paper, seen, [Items(_figures(book)), _job_list(book, work)], 0.46),
+        *beside(book.paper, seen, figures, 0.46),
         choking_box(book.paper, voice),
         _short_cautions(voice),
     ]
@@ -130,20 +128,6 @@ def _parts(book: Book) -> list[str]:
         (facts.locks, voice.say_count("{number} lock", "{number} locks", facts.locks)),
     )
     return [words for count, words in parts if count]
-
-
-def _job_list(book: Book, work: Sequence[Job]) -> Grid:
-    voice = book.voice
-    rows = tuple(
-        (
-            strong(voice.whole(job.number)),
-            plain(job_title(voice, job, book.told)),
-            voice.say("beforehand") if job.portable else voice.say("on site"),
-        )
-        for job in work
-    )
-    head = (voice.say("Job"), "", voice.say("Where"))
-    return Grid(head, rows, (14, 62, 40), pad=CLOSEST_ROWS)
 
 
 def _short_cautions(voice: Voice) -> Grid:

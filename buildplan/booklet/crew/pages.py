@@ -27,7 +27,7 @@ from buildplan.sequence.timetable import crew_of, timetable
 # The joint map is drawn as large as it can be on so many sheets.
 MAP_SCALES = (1.5, 1.35, 1.25, 1.15, 1.0, 0.85)
 MAP_SHEETS = 2
-MAPS_BEFORE = 4  # the part of the work that the maps stand before
+MAPS_BEFORE = 3  # the part of the work that the maps stand before
 
 
 def crew_sections(book: Book) -> list[Section]:
@@ -39,22 +39,26 @@ def crew_sections(book: Book) -> list[Section]:
     )
     packed = bags(book.framework, voice)
     parts: list[tuple[str, Sequence[Flowable]]] = [
-        (book.facts.name, front(book, work)),
-        (voice.say("Beforehand: prepare and pack"), preparing(book, work, packed)),
-        (voice.say("Load list"), loading(book, packed)),
+        (book.facts.name, front(book)),
+        (
+            voice.say("Beforehand: prepare, pack and load"),
+            [*preparing(book, work, packed), *loading(book)],
+        ),
         (voice.say("Who does what when"), schedule(book, work, plan)),
         (voice.say("On the floor"), assembling(book, work)),
         (voice.say("Arrive, place, hold down"), arriving(book, packed)),
         (voice.say("When a balloon bursts"), bursts(book)),
         (voice.say("While it stands, and taking it down"), while_standing(book)),
     ]
+    maps = large_maps(book)
+    apart = {0} if maps[-1].paper is book.paper else {0, MAPS_BEFORE}
     sections = [
-        Section(title, blocks, titled=True, runs_on=number not in (0, MAPS_BEFORE))
+        Section(title, blocks, titled=True, runs_on=number not in apart)
         for number, (title, blocks) in enumerate(parts)
     ]
     return [
         *sections[:MAPS_BEFORE],
-        *large_maps(book),
+        *maps,
         *sections[MAPS_BEFORE:],
         *gauges_within(book),
     ]

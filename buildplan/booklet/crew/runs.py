@@ -8,7 +8,10 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.phone_code import code_at_step
-from buildplan.document.blocks import Items, Shown, Words, heading
+from buildplan.booklet.crew.courses import course_blocks, is_of_courses
+from buildplan.booklet.crew.run_lines import run_lines
+from buildplan.booklet.crew.standing_so_far import standing, turn_lines
+from buildplan.document.blocks import Items, Shown, Words, heading, together
 from buildplan.document.layout import COLUMN_GAP, Columns, is_wide
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong, unbroken
@@ -19,17 +22,18 @@ from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import step_picture
 from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.chain_roles import Layer
-from buildplan.framework.model import Brace, Cell
+from buildplan.framework.model import Cell
+from buildplan.instructions.job_checks import job_checks
 from buildplan.instructions.jobs import JobRow, job_row, job_title
-from buildplan.language.messages import mark
+from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job, RunRow
 from buildplan.sequence.model import Kind, Step
 
-RUN_PICTURE, BESIDE_TABLE = 250.0, 145.0  # greatest heights
-TABLE_SHARE = 0.7
+RUN_PICTURE, BESIDE_TABLE = 250.0, 120.0  # greatest heights
+TABLE_SHARE = 0.83
 CLOSEST_ROWS = 1.2
-CORNER_WIDTH, CORNER_HEIGHT = 226.0, 165.0
+CORNER_WIDTH, CORNER_HEIGHT = 226.0, 126.0
 
 
 def assembling(book: Book, work: Sequence[Job]) -> list[Flowable]:
@@ -38,6 +42,7 @@ def assembling(book: Book, work: Sequence[Job]) -> list[Flowable]:
     first = next((job for job in work if not job.portable), None)
     blocks = code_at_step(book, first.steps[0]) if first else []
     blocks += _corners_drawn(book)
+    blocks += _how_to_read(book, work)
     for job in work:
         if job.portable:
             continue
@@ -48,11 +53,25 @@ def assembling(book: Book, work: Sequence[Job]) -> list[Flowable]:
             steps=_steps(job, voice),
         )
         blocks.append(heading(name))
-        if job.rows:
+        if is_of_courses(job):
+            blocks += beside_picture(book, course_blocks(book, job), _run_picture(book, job))
+        elif job.rows:
             blocks += _run(book, job)
         else:
             blocks.append(Items(tuple(_floor_lines(book, job.steps)), ticked=True))
     return blocks
+
+
+def _how_to_read(book: Book, work: Sequence[Job]) -> list[Flowable]:
+    """What a line of several braces means, where there is one."""
+    if not any(line.several for job in work for line in run_lines(book, job.rows)):
+        return []
+    words = book.voice.say(
+        "A line of several braces gives the joints of the first and of the last: each brace is "
+        "one balloon further along every chain than the one before it, and is locked before "
+        "the next."
+    )
+    return [Words(words)]
 
 
 def _corners_drawn(book: Book) -> list[Flowable]:
@@ -76,7 +95,8 @@ def _corners_drawn(book: Book) -> list[Flowable]:
         "Each kind of corner, where it first comes up. At the others the joints are those of "
         "their rows."
     )
-    return [heading(book.voice.say("Corners")), Words(words), *rows]
+    first, *others = rows
+    return [together(heading(book.voice.say("Corners")), first), *others, Words(words)]
 
 
 def _steps(job: Job, voice: Voice) -> str:
@@ -94,90 +114,52 @@ def _floor_lines(book: Book, steps: Sequence[Step]) -> list[str]:
             f"{strong(told.title)}. {plain(told.text if step.kind is Kind.LAY else '')} "
             f"{plain(told.check)}"
         )
-        if len(step.turns) > 1:
-            lines += [plain(row) for turn in told.turns for row in turn.lines]
+        lines += turn_lines(told) if len(step.turns) > 1 else []
     return lines
 
 
 def _run(book: Book, job: Job) -> tuple[Flowable, ...]:
     voice = book.voice
-    with_locks = any(row.locks for row in job.rows)
-    told = [(row, job_row(voice, row, book.told)) for row in job.rows]
+    told = run_lines(book, job.rows)
+    with_locks = any(line.locks for line in told)
     rows = tuple(
         (
-            f"{strong(unbroken(_short_name(row, said, voice)))} {plain(said.cell)}".strip(),
-            plain(_tersely(book, row, said)),
-            *((plain(" ".join(row.locks)),) if with_locks else ()),
+            " ".join(filter(None, (strong(unbroken(line.name)), plain(line.cell)))),
+            plain(line.joints),
+            *((plain(line.locks),) if with_locks else ()),
             "",
         )
-        for row, said in told
+        for line in told
     )
     ties = any(row.kind in (Kind.BRACE, Kind.SINGLE) for row in job.rows)
     head = (
-        "",
+        voice.say("Brace") if any(row.brace is not None for row in job.rows) else "",
         voice.say("Joints in order") if ties else voice.say("Knots that meet"),
         *((voice.say("Then lock"),) if with_locks else ()),
         voice.say("Done"),
     )
-    shares = (36, 70, *((72,) if with_locks else ()), 22)
-    picture = Shown(_run_picture(book, job), book.paper.picture_scale)
+    shares = (27, 106, *((68,) if with_locks else ()), 14)
+    counted = f"{'; '.join(standing(book, job.steps))}."
     table: list[Flowable] = [
         Grid(head, rows, shares, pad=CLOSEST_ROWS, after=5),
         Words(
             voice.say(
-                "{check} {counts}.",
+                "{check} {counts}",
                 check=strong(voice.say("Check")),
-                counts=plain("; ".join(_standing(book, job))),
+                counts=plain(sentences(*job_checks(book.context, job.steps), counted)),
             )
         ),
     ]
+    return beside_picture(book, table, _run_picture(book, job))
+
+
+def beside_picture(book: Book, told: list[Flowable], drawn: Picture) -> tuple[Flowable, ...]:
+    """What is told of a job beside its picture, or under it on narrow paper."""
+    picture = Shown(drawn, book.paper.picture_scale)
     if not is_wide(book.paper):
-        return (picture, *table)
+        return (picture, *told)
     shares = (TABLE_SHARE, 1 - TABLE_SHARE)
-    return (Columns([table, [picture]], shares, whole=False),)
-
-
-def _short_name(row: RunRow, said: JobRow, voice: Voice) -> str:
-    # the joints of a single stand beside it
-    return voice.say("Single") if row.kind is Kind.SINGLE else said.name
-
-
-def _tersely(book: Book, row: RunRow, said: JobRow) -> str:
-    """A row without what goes without saying: a brace closes where it began."""
-    voice = book.voice
-    if row.kind is Kind.SINGLE:
-        return " ".join(row.joints)
-    if row.brace is None:
-        return said.words
-    brace = _brace(book, row.brace)
-    ways = "; ".join(" ".join(chain.joints) for chain in brace.chains)
-    if not brace.shared:
-        return ways
-    return voice.say("{joints}, shares {links}", joints=ways, links=voice.listed(brace.shared))
-
-
-def _brace(book: Book, number: int) -> Brace:
-    return next(brace for brace in book.framework.braces if brace.number == number)
-
-
-COUNTED = {
-    Kind.BRACE: mark("Braces standing: {standing} of {total}"),
-    Kind.SINGLE: mark("Singles in place: {standing} of {total}"),
-    Kind.JOIN: mark("Joints brought together: {standing} of {total}"),
-    Kind.LOCK: mark("Locks so far: {standing} of {total}"),
-}
-
-
-def _standing(book: Book, job: Job) -> list[str]:
-    """What can be counted on the piece when a job is done, for each kind of work in it."""
-    voice = book.voice
-    last = job.steps[-1].number
-    words = []
-    for kind in dict.fromkeys(kind for step in job.steps for kind in step.kinds if kind in COUNTED):
-        done = [s.number for s in book.steps for op in s.operations if op.kind is kind]
-        standing = sum(number <= last for number in done)
-        words.append(voice.say(COUNTED[kind], standing=standing, total=len(done)))
-    return words
+    return (Columns([told, [picture]], shares, whole=False),)
 
 
 def _brought(steps: Sequence[Step]) -> tuple[frozenset[str], frozenset[str]]:
@@ -232,7 +214,11 @@ def _row_words(row: RunRow, said: JobRow, voice: Voice) -> str:
 def _corners(book: Book, job: Job) -> tuple[str, ...]:
     """Joints that tell where a run is: the front ones at its first and last brace."""
     numbers = [row.brace for row in job.rows if row.brace is not None]
-    ends = [_brace(book, number).chains[0].joints for number in (*numbers[:1], *numbers[-1:])]
+    ends = [
+        book.framework.brace[number].chains[0].joints for number in (*numbers[:1], *numbers[-1:])
+    ]
     letters = [long.letter for long in book.framework.chains if long.layer is not Layer.BACK]
     named = [j for end in ends for j in end if j in book.shape.at and j[0] in letters]
+    joined = [row.joints[0] for row in job.rows if row.kind is Kind.JOIN and len(row.joints) == 1]
+    named += [*joined[:1], *joined[-1:]]
     return tuple(dict.fromkeys(named))

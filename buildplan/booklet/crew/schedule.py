@@ -15,10 +15,12 @@ from buildplan.evaluation.figures import minutes_words
 from buildplan.instructions.jobs import job_title
 from buildplan.instructions.times import duration
 from buildplan.language.messages import mark
+from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job
+from buildplan.sequence.stretches import Stretch
 from buildplan.sequence.timetable import RESERVE, PlaceWork, Timetable, WorkPlace
 
-CLOSE_ROWS = 2.5
+CLOSE_ROWS = 1.5
 
 
 def schedule(book: Book, work: Sequence[Job], plan: Timetable) -> list[Flowable]:
@@ -30,9 +32,9 @@ def schedule(book: Book, work: Sequence[Job], plan: Timetable) -> list[Flowable]
     blocks.append(
         Words(
             voice.say(
-                "Times are estimates for practised hands, from the start of each part; {reserve} "
-                "are held back for breaks, bursts and mistakes where it says latest. A person who "
-                "waits holds the work, hands on locks and picks up.",
+                "Estimates for practised hands, from the start of each part; {reserve} are held "
+                "back for breaks and bursts where it says latest. Who waits holds the work, hands "
+                "on locks and picks up.",
                 reserve=voice.percent(RESERVE),
             ),
             SMALL,
@@ -47,13 +49,13 @@ def _part(book: Book, work: Sequence[Job], part: PlaceWork) -> list[Flowable]:
     name = place_name(part.place, voice)
     rows = tuple(
         (
-            strong(voice.whole(one.job.number)),
-            plain(job_title(voice, one.job, book.told)),
-            f"{clock(one.start)} – {clock(one.finish)}",
-            plain(who_words(one, voice)),
+            strong(voice.whole(taken[0].job.number)),
+            plain(job_title(voice, taken[0].job, book.told)),
+            ", ".join(f"{clock(one.start)} – {clock(one.finish)}" for one in taken),
+            plain(who),
             "",
         )
-        for one in timed_jobs(part, work)
+        for taken, who in _by_job(part, work, voice)
     )
     begin = (
         mark("Begin at the latest {time} before the vehicle leaves. We begin at: ____________")
@@ -91,7 +93,15 @@ def _part(book: Book, work: Sequence[Job], part: PlaceWork) -> list[Flowable]:
                 voice.say("Done at"),
             ),
             rows,
-            (14, 44, 28, 74, 20),
+            (10, 34, 54, 62, 20),
             pad=CLOSE_ROWS,
         ),
     ]
+
+
+def _by_job(part: PlaceWork, work: Sequence[Job], voice: Voice) -> list[tuple[list[Stretch], str]]:
+    """The jobs in the order in which they begin, each with its stretches by the same people."""
+    found: dict[tuple[int, str], list[Stretch]] = {}
+    for one in timed_jobs(part, work):
+        found.setdefault((one.job.number, who_words(one, voice)), []).append(one)
+    return [(taken, who) for (_, who), taken in found.items()]

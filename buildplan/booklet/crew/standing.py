@@ -39,6 +39,7 @@ def _looking_after(book: Book) -> Items:
             voice.say("Pick up every piece of a broken balloon at once"),
         ),
         ticked=True,
+        gap=2.5,
     )
 
 
@@ -66,6 +67,7 @@ def _taking_down(book: Book) -> Items:
             ),
         ),
         ticked=True,
+        gap=2.5,
     )
 
 
@@ -79,4 +81,4 @@ def _this_time(book: Book) -> Grid:
         (voice.say("Balloons burst"), voice.whole(sum(p.spare for p in facts.purchases)), ""),
         (voice.say("Width x height, measured"), f"{width} x {height}", ""),
     )
-    return Grid(("", voice.say("Planned"), voice.say("Took")), rows, (60, 50, 50))
+    return Grid(("", voice.say("Planned"), voice.say("Took")), rows, (60, 50, 50), pad=2.5)

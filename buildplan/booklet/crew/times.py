@@ -16,7 +16,7 @@ from buildplan.sequence.timetable import PlaceWork, WorkPlace
 INK, SOFT, GRID = "#1A1A1A", "#595959", "#D8D6CF"
 # Two tones, so that one bar ends where the next begins in grey as well.
 BARS = ("#D5DEE6", "#F0EBDD")
-LANE, BAR, NAME, TYPE, FOOT = 34.0, 19.0, 62.0, 9.0, 17.0
+LANE, BAR, NAME, TYPE, FOOT = 30.0, 16.0, 62.0, 9.0, 17.0
 LANE_GAP = 3.0  # below a bar; a number may stand above it
 GRIDS = (5, 10, 15, 30, 60, 120, 240, 480)
 MOST_LANES = 12

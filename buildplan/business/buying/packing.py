@@ -3,18 +3,22 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from buildplan.framework.counts import BALLOONS_PER_LOCK
-from buildplan.framework.model import Framework
+from buildplan.framework.model import Framework, LongChain
+from buildplan.instructions.grammar import chain_letters
 from buildplan.language.voice import Voice
 from buildplan.sequence.chains import short_chains
+from buildplan.sequence.courses import in_courses
 from buildplan.shape.standing import body_volume_m3
 
 # Share of a bag that loose balloons fill: random close packing of spheres, about 0.64 (from
 # memory); balloons give a little, so bags of this size are not too small.
 PACKED = 0.64
+# So many makes of chains of one length are a bag each; more are told apart by their letters. Ours.
+MOST_MAKES = 4
 
 
 @dataclass(frozen=True)
@@ -34,22 +38,24 @@ class Bag:
 
 def bags(framework: Framework, voice: Voice) -> tuple[Bag, ...]:
     """Every balloon of the piece in exactly one bag, labelled as the pages call it."""
+    together = [long for long in framework.chains if _comes_in(framework, long)]
     packed = [
         _bag(
             framework,
             voice.say("Chain {letter}", letter=long.letter),
             voice.say_count(
-                "chain {letter}, {place}: {number} balloon, joint {joint} marked, ends free",
-                "chain {letter}, {place}: {number} balloons, joint {joint} marked, ends free",
+                "{place}: {number} balloon, joint {joint} marked",
+                "{place}: {number} balloons, joint {joint} marked",
                 len(long.chain.links),
-                letter=long.letter,
                 place=voice.tell(long.where),
                 joint=long.chain.joints[0],
             ),
             (framework.link[link].balloon for link in long.chain.links),
         )
         for long in framework.chains
+        if long not in together
     ]
+    packed += _alike(framework, together, voice)
     kinds: dict[tuple[str, ...], list[int]] = {}
     for brace in framework.braces:
         for _, chain in short_chains(brace):
@@ -70,7 +76,8 @@ def bags(framework: Framework, voice: Voice) -> tuple[Bag, ...]:
                 (key for _ in numbers for key in keys),
             )
         )
-    singles = [framework.link[link].balloon for link in framework.singles]
+    alone = [link for long in together for link in long.chain.links if len(long.chain.links) == 1]
+    singles = [framework.link[link].balloon for link in (*framework.singles, *alone)]
     if singles:
         holds = voice.say_count(
             "{number} balloon tied off alone, {colours}",
@@ -89,6 +96,50 @@ def bags(framework: Framework, voice: Voice) -> tuple[Bag, ...]:
         )
         packed.append(_bag(framework, voice.say("Locks"), holds, rounds))
     return tuple(packed)
+
+
+def _comes_in(framework: Framework, long: LongChain) -> bool:
+    """Whether a chain comes in with a course: nobody wants it by its letter before."""
+    return in_courses(framework.built_with(long.chain.joints[0]))
+
+
+def _alike(framework: Framework, chains: Iterable[LongChain], voice: Voice) -> Iterator[Bag]:
+    """Chains of one length in one bag, as far as their colours follow one another alike; where
+    nearly every chain has an order of its own, all of a length, each with its letter."""
+    made: dict[int, dict[tuple[str, ...], list[LongChain]]] = {}
+    for long in chains:
+        keys = tuple(framework.link[link].balloon for link in long.chain.links)
+        if len(keys) > 1:
+            made.setdefault(len(keys), {}).setdefault(keys, []).append(long)
+    for length, makes in made.items():
+        every = [long for alike in makes.values() for long in alike]
+        own = len(makes) > MOST_MAKES
+        for number, same in enumerate([every] if own else makes.values(), 1):
+            which = f"-{number}" if len(makes) > 1 and not own else ""
+            held = [framework.link[link].balloon for long in same for link in long.chain.links]
+            told: dict[str, str | int] = {
+                "length": length,
+                "colours": _colours(voice, framework, held),
+                "letters": chain_letters(voice, [long.letter for long in same]),
+            }
+            holds = (
+                voice.say(
+                    "{number} chains of {length}, {colours}, ends free, each with its letter: "
+                    "{letters}",
+                    number=len(same),
+                    **told,
+                )
+                if own
+                else voice.say_count(
+                    "{number} chain of {length}, {colours}, ends free: {letters}",
+                    "{number} chains of {length}, {colours}, ends free: {letters}",
+                    len(same),
+                    **told,
+                )
+            )
+            yield _bag(
+                framework, voice.say("Chains of {kind}", kind=f"{length}{which}"), holds, keys
+            )
 
 
 def _colours(voice: Voice, framework: Framework, keys: Iterable[str]) -> str:

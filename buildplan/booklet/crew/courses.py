@@ -1,0 +1,75 @@
+"""Crew pages for what is built course by course: which chains come in, the joints in their order,
+one check a course."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import groupby
+
+from reportlab.platypus import Flowable
+
+from buildplan.booklet.common.book import Book
+from buildplan.booklet.crew.standing_so_far import standing
+from buildplan.document.blocks import Items, Words
+from buildplan.document.tables import Grid
+from buildplan.document.text import plain, strong, unbroken
+from buildplan.instructions.job_checks import job_checks
+from buildplan.language.phrases import sentences
+from buildplan.sequence.jobs import Job
+from buildplan.sequence.model import Kind, Step
+
+CLOSEST_ROWS = 1.2
+
+
+def is_of_courses(job: Job) -> bool:
+    """Whether a job is nothing but courses."""
+    return bool(job.rows) and all(row.head.course for row in job.rows)
+
+
+def course_blocks(book: Book, job: Job) -> list[Flowable]:
+    """Each course of a job: its chains as a table, its joints in one line, its check."""
+    by_course = groupby(job.steps, key=lambda step: step.operations[0].course)
+    return [block for _, steps in by_course for block in _course(book, tuple(steps))]
+
+
+def _course(book: Book, steps: Sequence[Step]) -> list[Flowable]:
+    voice = book.voice
+    chains = tuple(
+        (strong(unbroken(row.name)), plain(row.said))
+        for step in steps
+        for turn, told in zip(step.turns, book.told(step).turns, strict=True)
+        if turn.operations[0].kind in (Kind.TAG, Kind.CLOSE_RING)
+        for row in told.rows
+    )
+    joins = [op for step in steps for op in step.of_kind(Kind.JOIN)]
+    locked = any(step.locks for step in steps)
+    in_order = " ".join(joint for op in joins for joint in op.joints)
+    brought = " ".join(link for op in joins for link in op.links)
+    lines = []
+    if joins:
+        told = (
+            voice.say("Join, and lock each before the next: {joints}", joints=strong(in_order))
+            if locked
+            else voice.say("Join one after another: {joints}", joints=strong(in_order))
+        )
+        lines.append(told)
+    if brought:
+        lines.append(
+            voice.say(
+                "Single balloons, each tied in at the first of its joints: {links}",
+                links=plain(brought),
+            )
+        )
+    checks = sentences(
+        *job_checks(book.context, steps), f"{'; '.join(standing(book, steps))}." if joins else ""
+    )
+    blocks: list[Flowable] = []
+    if chains:
+        head = ("", voice.say("Chains that come in: set them on, tag them"))
+        blocks.append(Grid(head, chains, (30, 150), pad=CLOSEST_ROWS, after=4))
+    if lines:
+        blocks.append(Items(tuple(lines), ticked=True, gap=2))
+    if checks:
+        told = voice.say("{check} {counts}", check=strong(voice.say("Check")), counts=plain(checks))
+        blocks.append(Words(told))
+    return blocks

@@ -1,0 +1,43 @@
+"""What can be counted on a piece so far, as a crew's pages say it; and the turns of a step in
+lines."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from buildplan.booklet.common.book import Book
+from buildplan.document.text import plain
+from buildplan.instructions.model import StepWords
+from buildplan.language.messages import mark
+from buildplan.sequence.model import Kind, Step
+
+SHORT_LINE = 72  # letters: lines that are all as short as this follow one another
+COUNTED: Mapping[Kind, str] = {
+    Kind.BRACE: mark("Braces standing: {standing} of {total}"),
+    Kind.SINGLE: mark("Singles in place: {standing} of {total}"),
+    Kind.JOIN: mark("Joints brought together: {standing} of {total}"),
+    Kind.LOCK: mark("Locks so far: {standing} of {total}"),
+}
+
+
+def standing(book: Book, steps: Sequence[Step]) -> list[str]:
+    """What stands when steps are done, for each kind of work in them."""
+    voice = book.voice
+    last = steps[-1].number
+    words = []
+    kinds = dict.fromkeys(kind for step in steps for kind in step.kinds if kind in COUNTED)
+    if Kind.BRACE in kinds:  # a corner's single is counted with its brace
+        kinds.pop(Kind.SINGLE, None)
+    for kind in kinds:
+        done = [s.number for s in book.steps for op in s.operations if op.kind is kind]
+        so_far = sum(number <= last for number in done)
+        words.append(voice.say(COUNTED[kind], standing=so_far, total=len(done)))
+    return words
+
+
+def turn_lines(told: StepWords) -> list[str]:
+    """What is particular to each turn, as markup: one line where all of it is short."""
+    lines = [line for turn in told.turns for line in turn.lines]
+    if all(len(line) <= SHORT_LINE for line in lines):
+        return [plain("; ".join(lines))] if lines else []
+    return [plain(line) for line in lines]
