@@ -39,8 +39,9 @@ def heights_m(piece: Evaluation) -> tuple[FloatArray, FloatArray, FloatArray]:
 
 
 def ballast_kg(mass_kg: float, tips_at_m_per_s: float, gusts_m_per_s: FloatArray) -> FloatArray:
-    """The ballast on its foot that holds a piece in gusts, given its mass and the gust that tips it
-    without any: drag grows with the square of the speed, so ballast = m (v^2 / v0^2 - 1)."""
+    """The ballast below its centre of mass that holds a piece in gusts, given its mass and the gust
+    that tips it without any: drag grows with the square of the speed, so it is
+    m (v^2 / v0^2 - 1)."""
     return np.asarray(
         np.maximum(mass_kg * ((gusts_m_per_s / tips_at_m_per_s) ** 2 - 1), 0.0), float
     )
@@ -71,9 +72,11 @@ def _gauge_chart(axes: Axes, piece: Evaluation, voice: Voice) -> None:
 
 def _gust_chart(axes: Axes, piece: Evaluation, voice: Voice) -> None:
     gusts = np.linspace(0.0, MOST_GUST_M_PER_S, 60)
-    mass, tips = piece.examination.mass, piece.examination.wind.tips_at
+    mass, wind = piece.examination.mass, piece.examination.wind
+    tips, factor = wind.tips_at, wind.ballast_factor
     cases = [(mass.value, tips.value), (mass.low, tips.high), (mass.high, tips.low)]
-    _banded(axes, gusts * PER_HOUR[piece.units], [ballast_kg(m, v, gusts) for m, v in cases])
+    held = [factor * ballast_kg(m, v, gusts) for m, v in cases]
+    _banded(axes, gusts * PER_HOUR[piece.units], held)
     unit = "mph" if piece.units == "in" else "km/h"
     axes.set_xlabel(voice.say("gust ({unit})", unit=unit))
     axes.set_ylabel(voice.say("ballast on its foot ({unit}), estimate", unit="kg"))

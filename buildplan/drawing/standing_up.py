@@ -15,6 +15,8 @@ from buildplan.drawing.marks import Circle, Ink, Mark, Picture, Point, Polyline
 from buildplan.drawing.scene import body_marks
 from buildplan.drawing.way_round import PAPER, WAY, pointed
 from buildplan.framework.model import Framework
+from buildplan.sequence.reach import WITH_ONE_AT_FOOT
+from buildplan.shape.ballasting import ballast_places
 from buildplan.shape.model import FloatArray, Shape
 
 # From before the piece, above, and from one side, so that the floor behind it is seen.
@@ -28,6 +30,7 @@ TIE = Ink(stroke=DARK, width=1.6)
 # Half a person's width, and from one row of people to the next; how far a wall is behind the
 # piece, and what it hangs from above it. Metres, for looks only.
 BESIDE_M, ROW_M = 0.25, 0.3
+FOOT_M, CROUCHED_M = 0.3, 1.0
 WALL_M, ABOVE_M = 0.5, 0.4
 
 Point3 = tuple[float, float, float]
@@ -40,20 +43,24 @@ def standing_up_picture(
     stays on the floor, the way it comes up, the people at its sides, and ballast on its feet or
     the lines of what holds it.
 
-    `people` stand by turns to the left and to the right. Lengths of the picture are points.
+    Of three `people` or more one holds the foot, in front of it; the others stand by turns to the
+    left and to the right. Lengths of the picture are points.
     """
     low, high = np.min(shape.positions_m, axis=0), np.max(shape.positions_m, axis=0)
     edge_z = float(low[2])
     back = np.array([(x, 0.0, z) for x in (low[0], high[0]) for z in (edge_z, edge_z - high[1])])
     stand = [(side * (shape.width_m / 2 + 0.35), 0.0, edge_z) for side in (-1.0, 1.0)]
-    rows = range((people + 1) // 2)
+    before = ((low[0] + high[0]) / 2, 0.0, float(high[2]) + FOOT_M)
+    at_foot = [before] if people >= WITH_ONE_AT_FOOT else []
+    lifting = people - len(at_foot)
+    rows = range((lifting + 1) // 2)
     bodies = [
         (x + side, height_m, z + ROW_M * row)
         for x, _, z in stand
         for side in (-BESIDE_M, BESIDE_M)
         for height_m in (0.0, PERSON_M)
         for row in rows
-    ]
+    ] + at_foot
     held = _held_m(shape)
     ends = np.array([end for line in held for end in line]).reshape(-1, 3)
     points = np.vstack([shape.positions_m, back, bodies, ends])
@@ -75,12 +82,14 @@ def standing_up_picture(
         for turn in np.radians([8.0, 30.0, 52.0, 74.0])
     ]
     marks += pointed(sweep, WAY)
-    for number in range(people):
+    for number in range(lifting):
         x, _, z = stand[number % 2]
         row_z = z + ROW_M * (number // 2)
         marks += _person(at(x, 0.0, row_z), at(x, PERSON_M, row_z))
+    for x, _, z in at_foot:
+        marks += _person(at(x, 0.0, z), at(x, CROUCHED_M, z))
     marks += [Polyline((at(*one), at(*other)), TIE) for one, other in held]
-    for joint in () if shape.holding.fixed else shape.standing.feet:
+    for joint in () if shape.holding.fixed else ballast_places(framework, shape):
         marks += _bag(at(*(float(value) for value in shape.at[joint] * (1, 0, 1))))
     return Picture(width, height, tuple(marks), alt, (("picture", "standing up"),))
 

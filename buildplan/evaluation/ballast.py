@@ -16,14 +16,20 @@ WATER_KG_PER_L, SAND_KG_PER_L = 1.0, 1.5
 
 
 def ballast_kg(found: Examination, gust_m_per_s: float = DRAUGHT_M_PER_S) -> float:
-    """Ballast on the foot that holds a gust, at the safe end of the estimate.
+    """Ballast on the foot that holds a gust, at the safe end of the estimate, in all its places.
 
     Drag's moment goes with the square of the speed and just tips the bare piece, of mass m, at
-    the speed v0; so ballast at the same arm is m ((v / v0)^2 - 1).
+    the speed v0; so ballast at the same arm is m ((v / v0)^2 - 1), and more where its arm is less.
     """
-    mass, tips_at = found.mass.low, found.wind.tips_at.low
-    needed = mass * ((gust_m_per_s / max(tips_at, STILL_AIR_M_PER_S)) ** 2 - 1)
-    return max(LEAST_BALLAST_KG, float(math.ceil(round(needed, 6))))
+    return ballast_each_kg(found, gust_m_per_s) * len(found.wind.ballast_at)
+
+
+def ballast_each_kg(found: Examination, gust_m_per_s: float = DRAUGHT_M_PER_S) -> float:
+    """The ballast at each of its places, in half kilograms begun."""
+    wind, places = found.wind, len(found.wind.ballast_at)
+    tips_at = max(wind.tips_at.low, STILL_AIR_M_PER_S)
+    needed = found.mass.low * ((gust_m_per_s / tips_at) ** 2 - 1) * wind.ballast_factor
+    return math.ceil(round(2 * max(LEAST_BALLAST_KG, needed) / places, 6)) / 2
 
 
 def water_l(mass_kg: float) -> int:

@@ -6,6 +6,7 @@ from buildplan.instructions.context import Context
 from buildplan.instructions.model import Wording
 from buildplan.language.phrases import count_word, sentences
 from buildplan.sequence.model import Step
+from buildplan.sequence.reach import WITH_ONE_AT_FOOT
 
 
 def inspect(context: Context, step: Step) -> Wording:
@@ -52,7 +53,13 @@ def stand_up(context: Context, step: Step) -> Wording:
             ),
         )
     else:
-        title, moves = voice.say("Stand the piece up"), _lifting(context, people)
+        title = voice.say("Stand the piece up")
+        moves = sentences(
+            _lifting(context, people),
+            voice.say("One of you stays at the foot and keeps it from sliding.")
+            if step.operations[0].people >= WITH_ONE_AT_FOOT
+            else "",
+        )
     return Wording(
         title=title,
         text=sentences(

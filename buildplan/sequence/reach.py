@@ -40,6 +40,8 @@ METRES_PER_LIFTER = 1.5
 LIFTED_DEG = 40.0
 # A piece so many times as wide and as high as it is deep lies flat while it is built. Ours.
 FLAT = 2.5
+# Of so many people or more who stand a piece up one keeps its foot from sliding. Ours.
+WITH_ONE_AT_FOOT = 3
 
 
 def lifters(shape: Shape) -> int:

@@ -12,6 +12,7 @@ import numpy as np
 
 from buildplan.framework.model import Framework
 from buildplan.shape.advice import FALLEN_SHARE, Table, cautions_of, problems_of
+from buildplan.shape.ballasting import ballast_factor, ballast_places
 from buildplan.shape.bodies import (
     LinkBodies,
     bodies_of,
@@ -160,7 +161,12 @@ def _latex_of(framework: Framework, table: Table) -> tuple[str, ...]:
 
 
 def _wind(
-    bodies: LinkBodies, shape: Shape, mass: Estimate, table: Table, gust: float | None
+    framework: Framework,
+    bodies: LinkBodies,
+    shape: Shape,
+    mass: Estimate,
+    table: Table,
+    gust: float | None,
 ) -> Wind:
     positions, standing = shape.positions_m, shape.standing
     foot, centre = standing.foot_polygon_m, standing.centre_of_mass_m
@@ -177,6 +183,8 @@ def _wind(
     drags = [at_bound(table, {"drag": "high"}), table, at_bound(table, {"drag": "low"})]
     speeds = [tips_at(t, kg * gravity) for t, kg in zip(drags, kilograms, strict=True)]
     rests = (*mass.rests_on, "drag")
+    places = ballast_places(framework, shape)
+    factor = ballast_factor(shape, places)
     ballast = reach = None
     if gust is not None:
         pressures = [
@@ -186,7 +194,7 @@ def _wind(
         moments = [pressure * worst.moment_m3 for pressure in pressures]
         arm = max(worst.reach_m, 1e-6)
         needed = [
-            max(moment / (arm * gravity) - kg, 0.0)
+            factor * max(moment / (arm * gravity) - kg, 0.0)
             for moment, kg in zip(moments, reversed(kilograms), strict=True)
         ]
         ballast = Estimate(needed[1], needed[0], needed[2], "kg", rests)
@@ -199,6 +207,8 @@ def _wind(
         side_area_m2=outline_towards(bodies, positions, 0.0).area_m2,
         tips_at=Estimate(speeds[1], speeds[0], speeds[2], "m/s", rests),
         edge_m=worst.edge_m,
+        ballast_at=places,
+        ballast_factor=factor,
         gust_m_per_s=gust,
         ballast=ballast,
         reach=reach,
@@ -237,7 +247,7 @@ def examine(
     (tip,) = _spread(tipped, constants, light | {"over_pressure": "high"}, ["degrees"])
     sag, sway = _sags(framework, bodies, shape, constants, weak)
     found = stiffness_of(framework, bodies, shape, constants)
-    wind = _wind(bodies, shape, mass, constants, gust_m_per_s)
+    wind = _wind(framework, bodies, shape, mass, constants, gust_m_per_s)
     return Examination(
         mass=mass,
         tip_angle=tip,

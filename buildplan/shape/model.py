@@ -175,13 +175,17 @@ class Wind:
     `front_area_m2` and `side_area_m2` are its outlines filled, `tips_at` the gust speed that
     tips it about `edge_m` (2, 2), the worst edge of its foot (x and z of the ends). For a gust
     that the user names: `ballast` on the foot that holds it, or `reach`, how far the foot would
-    have to reach out from below the centre of mass instead; None where no gust is named.
+    have to reach out from below the centre of mass instead; None where no gust is named. Ballast
+    is tied the same at each of the joints `ballast_at`; that is `ballast_factor` times what would
+    do below the centre of mass.
     """
 
     front_area_m2: float
     side_area_m2: float
     tips_at: Estimate
     edge_m: FloatArray
+    ballast_at: tuple[str, ...]
+    ballast_factor: float
     gust_m_per_s: float | None
     ballast: Estimate | None
     reach: Estimate | None

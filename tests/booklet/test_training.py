@@ -20,7 +20,7 @@ from buildplan.booklet.training.pages import practice_of
 from buildplan.booklet.training.practice import practice
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS, large_print
-from buildplan.evaluation.ballast import ballast_kg
+from buildplan.evaluation.ballast import ballast_each_kg, ballast_kg
 from buildplan.framework.counts import multigraph
 from buildplan.sequence.labour import work_minutes
 from buildplan.sequence.model import Kind
@@ -153,8 +153,9 @@ def test_ballast_is_tied_in_the_last_step(pages: list[str]) -> None:
     (page,) = (text for text in pages if "Tie ballast at" in text)
     row = page[page.index("Tie ballast at") :]
     row = row[: row.index("Check")]
-    assert f"{round(ballast_kg(book.examination))} kg" in row
-    assert set(re.findall(r"[A-Z]\d+", row)) <= set(book.shape.standing.feet)
+    assert f"{ballast_kg(book.examination):g} kg" in row
+    assert f"{ballast_each_kg(book.examination):g} kg" in row
+    assert set(re.findall(r"[A-Z]\d+", row)) == set(book.examination.wind.ballast_at)
 
 
 def test_pairs_for_the_same_chains_are_told_apart_by_colour() -> None:

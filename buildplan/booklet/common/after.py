@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from buildplan.booklet.common.ballasting import STANDING
 from buildplan.booklet.common.book import Book, counted_words
-from buildplan.booklet.common.loads import joints_words
+from buildplan.booklet.common.loads import joints_words, mass_words
 from buildplan.design.measures import size_words
 from buildplan.document.blocks import Items, Shown, WriteLines, heading
 from buildplan.document.layout import beside, is_wide
@@ -12,8 +12,9 @@ from buildplan.document.printing import Section
 from buildplan.document.text import plain, strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.scene import finished_picture
+from buildplan.evaluation.ballast import ballast_each_kg
 from buildplan.evaluation.figures import weight_words, wind_words
-from buildplan.sequence.reach import lifters
+from buildplan.sequence.reach import WITH_ONE_AT_FOOT, lifters
 
 VIEW_HEIGHT, SIDE_HEIGHT = 250.0, 170.0
 
@@ -72,7 +73,9 @@ def _standing_up(book: Book) -> list[str]:
             "will be.",
             joints=strong(feet),
         ),
-        voice.say("One person holds the foot, the others walk the far side up together."),
+        voice.say("One person holds the foot, the others walk the far side up together.")
+        if lifters(book.shape) >= WITH_ONE_AT_FOOT
+        else voice.say("One person at each side: walk the far side up together."),
         voice.say("Let it settle for a minute. Turn back any joint that has twisted."),
     ]
 
@@ -93,8 +96,9 @@ def _holding_down(book: Book) -> list[str]:
             angle=strong(lean),
         ),
         voice.say(
-            "Tie ballast low, at {joints}: water weights or sand bags, the same on each.",
-            joints=strong(joints_words(book.shape.standing.feet, voice)),
+            "Tie ballast low, at {joints}: water weights or sand bags, {each} at each.",
+            joints=strong(voice.listed(book.examination.wind.ballast_at)),
+            each=strong(mass_words(ballast_each_kg(book.examination), voice)),
         ),
         voice.say(
             "With nothing to hold it, a gust of {gust} tips it (estimate): tie it to something "

@@ -62,8 +62,9 @@ def _follows(before: str, label: str) -> bool:
 
 
 def mass_words(mass_kg: float, voice: Voice) -> str:
-    """Ballast, whole kilograms and pounds: `54 kg (120 lb)`."""
-    return voice.say("{kg} kg ({lb} lb)", kg=round(mass_kg), lb=math.ceil(mass_kg / KG_PER_LB))
+    """Ballast, in half kilograms and whole pounds: `13.5 kg (30 lb)`."""
+    kg = voice.decimal(mass_kg, 0 if mass_kg == round(mass_kg) else 1)
+    return voice.say("{kg} kg ({lb} lb)", kg=kg, lb=math.ceil(mass_kg / KG_PER_LB))
 
 
 def filled_words(mass_kg: float, voice: Voice) -> str:

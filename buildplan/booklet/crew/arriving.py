@@ -49,6 +49,7 @@ def _placing(book: Book) -> list[Flowable]:
     """Where it stands, and what holds it there."""
     voice = book.voice
     feet = strong(joints_words(book.shape.standing.feet, voice))
+    weighed = strong(voice.listed(book.examination.wind.ballast_at))
     tips = voice.decimal(book.facts.tip_angle_deg, 1)
     return [
         heading(voice.say("Place it and hold it down")),
@@ -59,7 +60,7 @@ def _placing(book: Book) -> list[Flowable]:
                     voice.say("Stand it on {joints}, lift together on a count.", joints=feet),
                     hold_words(book),
                 ),
-                voice.say("Ballast low at {joints}, the same on each foot", joints=feet),
+                voice.say("Ballast low at {joints}, the same on each", joints=weighed),
                 voice.say(
                     "It goes over when it leans {angle} in its worst direction (estimate)",
                     angle=strong(voice.say("{angle} degrees", angle=tips)),

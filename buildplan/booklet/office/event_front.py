@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.office.event_ways import fit_words, sides_words
@@ -82,8 +84,8 @@ def ballast_words(plan: EventPlan, voice: Voice) -> str:
     return voice.say(
         "Ballast for all pieces, against a draught indoors: {kg} kg ({lb} lb), that is {water} L "
         "of water or {sand} L of dry sand.",
-        kg=round(mass),
-        lb=round(mass / KG_PER_LB),
+        kg=math.ceil(mass),
+        lb=math.ceil(mass / KG_PER_LB),
         water=water_l(mass),
         sand=sand_l(mass),
     )

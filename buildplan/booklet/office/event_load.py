@@ -201,10 +201,10 @@ def _holding_down(plan: EventPlan, voice: Voice) -> Iterator[str]:
 
 
 def _on(copy: Copy, voice: Voice) -> str:
-    feet = copy.book.shape.standing.feet
-    if len(feet) == 1:
-        return voice.say("at joint {joint}", joint=feet[0])
-    return voice.say("the same on each of {number} joints on the floor", number=len(feet))
+    places = copy.book.examination.wind.ballast_at
+    if len(places) == 1:
+        return voice.say("at joint {joint}", joint=places[0])
+    return voice.say("the same on each of {number} joints on the floor", number=len(places))
 
 
 def load_rows(plan: EventPlan, load: Load, voice: Voice) -> list[list[Cell]]:

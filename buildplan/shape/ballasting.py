@@ -1,0 +1,74 @@
+"""Where ballast goes on a piece's foot, and how much more it takes there than below its middle.
+
+Ballast of mass b, the same at each of its places, holds the foot's edge e by b times the arm from
+the middle of the places to e, as the piece of mass m does by its own. So what would hold it below
+its centre of mass is to be multiplied by the largest ratio of those arms, over all edges.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+import numpy as np
+from scipy.spatial import ConvexHull
+
+from buildplan.framework.assembly import is_of_part
+from buildplan.framework.model import Framework
+from buildplan.shape.model import FloatArray, Shape, Standing
+
+MOST_FEET = 8  # each joint on the floor gets ballast where there are so few
+DIAGONALS = np.array([(-1, 1), (1, 1), (1, -1), (-1, -1)])  # in x and z
+MUCH = 0.4  # of the links of the largest part: a part with fewer gets none
+SHORT_M = 1e-3  # arms count as no shorter
+LEAST_ARM = 0.5  # of the piece's own arm: where the places chosen have less, every foot gets some
+
+
+def ballast_places(framework: Framework, shape: Shape) -> tuple[str, ...]:
+    """The joints at which to tie ballast, the same at each: all feet where they are few; of parts
+    that stand each for itself (bars between letters aside), one in front and one at the back; else
+    the corners of the foot."""
+    feet = shape.standing.feet
+    large = MUCH * max((len(part.framework.links) for part in framework.parts), default=0)
+    parts = [part.name for part in framework.parts if len(part.framework.links) >= large]
+    groups = ([joint for joint in feet if is_of_part(joint, part)] for part in parts)
+    standing = [group for group in groups if group]
+    if len(feet) <= MOST_FEET:
+        return feet
+    if len(standing) > 1:
+        chosen = [joint for group in standing for joint in _front_and_back(group, shape)]
+    else:
+        chosen = _corners(feet, shape)
+    places = tuple(joint for joint in feet if joint in chosen)
+    return places if ballast_factor(shape, places) <= 1 / LEAST_ARM else feet
+
+
+def ballast_factor(shape: Shape, places: Sequence[str]) -> float:
+    """What the ballast that would hold the piece below its centre of mass is to be multiplied by,
+    tied the same at each of `places`; 1 for a piece that does not stand."""
+    standing = shape.standing
+    own = _arms_m(standing, standing.centre_of_mass_m[[0, 2]])
+    theirs = _arms_m(standing, _flat(places, shape).mean(axis=0))
+    return float((own / np.maximum(theirs, SHORT_M)).max()) if own.min() > 0 else 1.0
+
+
+def _arms_m(standing: Standing, point_m: FloatArray) -> FloatArray:
+    """How far a point of the floor lies within each edge of the foot."""
+    edges = ConvexHull(standing.foot_polygon_m).equations
+    return np.asarray(-edges.dot(np.append(point_m, 1.0)))
+
+
+def _flat(joints: Sequence[str], shape: Shape) -> FloatArray:
+    """Places (n, 2) of joints in the floor's plane, x and z."""
+    return np.array([shape.at[joint] for joint in joints])[:, [0, 2]]
+
+
+def _corners(feet: Sequence[str], shape: Shape) -> list[str]:
+    furthest = np.argmax(_flat(feet, shape) @ DIAGONALS.T, axis=0)
+    return [feet[int(number)] for number in furthest]
+
+
+def _front_and_back(feet: Sequence[str], shape: Shape) -> list[str]:
+    """Of a part's feet those furthest in front and furthest behind, nearest its middle."""
+    x, z = _flat(feet, shape).T
+    aside = np.abs(x - (x.min() + x.max()) / 2)
+    return [feet[int(np.lexsort((aside, np.round(way * z, 3)))[0])] for way in (-1, 1)]
