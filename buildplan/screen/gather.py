@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections import Counter
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from fractions import Fraction
 
 import numpy as np
@@ -14,7 +14,6 @@ from buildplan.business.copies.serial import design_digest
 from buildplan.drawing.bodies import lock_centres
 from buildplan.drawing.outlines import profile
 from buildplan.framework.model import BalloonType
-from buildplan.instructions.model import TurnWords
 from buildplan.language.voice import Voice
 from buildplan.screen.model import (
     SCHEMA_ID,
@@ -28,17 +27,15 @@ from buildplan.screen.model import (
     LockData,
     Piece,
     StepData,
-    TurnData,
 )
 from buildplan.screen.seats import rounded, seat_of
+from buildplan.screen.turns import coming, moments_of, turn_data
 from buildplan.screen.words import Told, told_in
 from buildplan.sequence.labour import units
-from buildplan.sequence.model import Kind, Step, Turn
 from buildplan.sequence.repair import Act, repairs
 
 # Points of a balloon's outline from knot to knot.
 PROFILE_POINTS = 25
-Said = dict[str, str]
 
 
 def gather_piece(book: Book, voices: Sequence[Voice]) -> Piece:
@@ -48,8 +45,8 @@ def gather_piece(book: Book, voices: Sequence[Voice]) -> Piece:
     """
     told = told_in(book, voices)
     framework, facts = book.framework, book.facts
-    moments = list(_moments(book.steps))
-    comes = _coming(book, moments)
+    moments = list(moments_of(book.steps))
+    comes = coming(book, moments)
     return Piece(
         **{"$schema": SCHEMA_ID},
         version=1,
@@ -218,28 +215,6 @@ def _locks(book: Book, comes: Mapping[str, int]) -> list[LockData]:
     ]
 
 
-def _moments(steps: Sequence[Step]) -> Iterator[tuple[int, int]]:
-    """Every turn in the order in which it is done."""
-    for step in steps:
-        yield from ((step.number, turn) for turn in range(len(step.turns)))
-
-
-def _coming(book: Book, moments: Sequence[tuple[int, int]]) -> Mapping[str, int]:
-    """The moment at which each link and each lock ("lock A1") comes into the piece; chains of
-    a part that is laid later lie somewhere else until then."""
-    found: dict[str, int] = {}
-    for moment, (number, at) in enumerate(moments):
-        for operation in book.steps[number - 1].turns[at].operations:
-            if operation.adds:
-                found.update(dict.fromkeys(operation.links, moment))
-                found.update({f"lock {joint}": moment for joint in operation.locks})
-            if operation.kind is Kind.LAY and not operation.links and book.framework.parts:
-                part = book.framework.built_with(operation.joints[0])
-                for long in part.chains:
-                    found.update(dict.fromkeys(long.chain.links, moment))
-    return found
-
-
 def _step(
     book: Book, told: Mapping[str, Told], at: int, moments: Sequence[tuple[int, int]]
 ) -> StepData:
@@ -254,6 +229,7 @@ def _step(
         kind=str(step.kind),
         title={language: each.steps[at].title for language, each in told.items()},
         text={language: each.steps[at].text for language, each in told.items()},
+        refers={language: each.refers[at] for language, each in told.items()},
         check={language: each.steps[at].check for language, each in told.items()},
         times=step.times,
         needs=list(step.needs),
@@ -262,39 +238,7 @@ def _step(
         cells=[kind.name for kind in step.cells],
         work=dict(work),
         seat=seat_of(book, step.kind, step.turns),
-        turns=[_turn(book, told, at, number, first + number) for number in range(len(step.turns))],
+        turns=[
+            turn_data(book, told, step, number, first + number) for number in range(len(step.turns))
+        ],
     )
-
-
-def rows(turn: TurnWords) -> str:
-    """The rows of a turn, a line each."""
-    return "\n".join(turn.lines)
-
-
-def _turn(book: Book, told: Mapping[str, Told], at: int, number: int, moment: int) -> TurnData:
-    step: Step = book.steps[at]
-    turn: Turn = step.turns[number]
-    brings = [operation for operation in turn.operations if operation.adds]
-    others = [operation for operation in turn.operations if not operation.adds]
-    return TurnData(
-        moment=moment,
-        name={language: each.steps[at].turns[number].name for language, each in told.items()},
-        row={language: rows(each.steps[at].turns[number]) for language, each in told.items()},
-        joints=list(turn.joints),
-        ways=_ways(turn),
-        links=[link for operation in brings for link in operation.links],
-        locks=[joint for operation in brings for joint in operation.locks],
-        readies=list(dict.fromkeys(link for operation in others for link in operation.links)),
-        ready_locks=list(dict.fromkeys(joint for operation in others for joint in operation.locks)),
-        seat=seat_of(book, step.kind, [turn]),
-    )
-
-
-def _ways(turn: Turn) -> list[list[str]]:
-    """The way of each chain or balloon that a turn ties in, back to its start where it closes."""
-    ways = []
-    for operation in turn.operations:
-        if operation.kind in (Kind.BRACE, Kind.SINGLE):
-            closed = len(operation.links) == len(operation.joints) > 2
-            ways.append([*operation.joints, *(operation.joints[:1] if closed else ())])
-    return ways

@@ -43,6 +43,8 @@ GENERAL: Mapping[str, str] = {
     "finished picture": mark("{piece}, finished, with a person beside it."),
     "serial": mark("Serial {serial}"),
     "buyer": mark("made for {buyer}"),
+    "back to step": mark("Back to step {number}"),
+    "back to screen": mark("Back to {screen}"),
 }
 
 STEPS: Mapping[str, str] = {
@@ -97,7 +99,7 @@ BURST: Mapping[str, str] = {
     "balloon": mark("Balloon"),
     "choose balloon": mark("Choose ..."),
     "lock at": mark("Lock at {joint}"),
-    "it is": mark("{balloon} (letter {letter}). Spare balloons of this kind: {spare}."),
+    "it is": mark("It is this one: {balloon} (letter {letter}). Spare balloons of this kind: {spare}."),
     "burst caution": BURST_CAUTION,
     "burst picture": mark("Where {balloon} is in the piece, and what is tied to it."),
     **{f"act {key}": text for key, text in ACTS.items()},
@@ -107,6 +109,7 @@ BURST: Mapping[str, str] = {
 }
 
 MORE: Mapping[str, str] = {
+    "reading": mark("Reading"),
     "language": mark("Language"),
     "theme": mark("Light or dark"),
     "theme auto": mark("as the device"),
@@ -118,10 +121,11 @@ MORE: Mapping[str, str] = {
     "type largest": mark("largest"),
     "hand over": mark("Hand your ticks to another phone"),
     "hand over how": mark(
-        "Open the same page on the other phone, and read this code there: with the camera where "
-        "there is a button for it, else as text that is pasted, or as a file. Nothing is sent."
+        "Open the same page on the other phone, and read this code there: with the camera, as text "
+        "that is pasted, or as a file. Nothing is sent."
     ),
     "qr picture": mark("A code that carries your ticks; the same text stands below it."),
+    "take in": mark("Take another phone's ticks in"),
     "save code": mark("Save this code as a file"),
     "open code": mark("A code that was saved as a file"),
     "scan": mark("Read the other phone's code with the camera"),

@@ -137,6 +137,10 @@ class StepData(_Data):
     kind: str
     title: Said
     text: Said
+    refers: dict[str, list[tuple[int, int, int]]] = Field(
+        description="Steps that the text names in each language: the first letter of the number "
+        "in the text, how many letters (code points) it has, and the step"
+    )
     check: Said
     times: int
     needs: list[int]

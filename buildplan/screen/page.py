@@ -26,27 +26,18 @@ from buildplan.booklet.common.cautions import (
     CHOKING_WORDS,
     LATEX_WORDS,
 )
-from buildplan.booklet.common.piece import PERSON_M
+from buildplan.drawing.dimensions import PERSON_M
 from buildplan.language.voice import ENGLISH, Voice
 from buildplan.screen.gather import gather_piece
 from buildplan.screen.interface import interface_words
 from buildplan.screen.model import piece_json
+from buildplan.screen.person import HALF_WIDE_M, person_data
 from buildplan.screen.pictures import page_pictures
-from buildplan.screen.seats import whole_seat
+from buildplan.screen.seats import beside_seat, whole_seat
 from buildplan.screen.words import brand_words, figures_told
 
 BUNDLE = files("buildplan.screen") / "bundle"
 NOTHING = ("default-src 'none'", "base-uri 'none'", "form-action 'none'")
-# A standing person as round parts, of height 1: (height of one end, of the other, radius, aside).
-PERSON = (
-    (0.86, 1.0, 0.05, 0.0),
-    (0.46, 0.85, 0.085, 0.0),
-    (0.0, 0.5, 0.045, -0.04),
-    (0.0, 0.5, 0.045, 0.04),
-    (0.42, 0.82, 0.028, -0.12),
-    (0.42, 0.82, 0.028, 0.12),
-)
-BESIDE_M = 0.45
 
 
 def companion(book: Book, voices: Sequence[Voice], language: str = ENGLISH) -> str:
@@ -74,6 +65,7 @@ def _title(book: Book) -> str:
 def _data(
     book: Book, voices: Sequence[Voice], language: str, pictures: Mapping[str, Any]
 ) -> dict[str, Any]:
+    person = person_data(book, voices)
     return {
         "piece": json.loads(piece_json(gather_piece(book, voices))),
         "language": language,
@@ -83,7 +75,8 @@ def _data(
         "cautions": _cautions(voices),
         "facts": figures_told(book, voices),
         "whole": whole_seat(book.shape).model_dump(),
-        "person": _person(book),
+        "person": person,
+        "beside": beside_seat(book.shape, person["foot_x"] + HALF_WIDE_M, PERSON_M).model_dump(),
         "brand": brand_words(book, voices),
         "copy": {"serial": book.serial, "buyer": book.buyer} if book.serial else None,
         "moves": sorted(pictures["moves"]),
@@ -114,19 +107,6 @@ def _cautions(voices: Sequence[Voice]) -> list[dict[str, dict[str, str]]]:
     return [
         {"signal": said(signal), "topic": said(topic), "words": said(words)}
         for signal, topic, words in every
-    ]
-
-
-def _person(book: Book) -> list[dict[str, Any]]:
-    """Someone who stands beside the piece."""
-    x = book.facts.width_m / 2 + BESIDE_M
-    return [
-        {
-            "from": [round(x + aside * PERSON_M, 4), round(low * PERSON_M, 4), 0.0],
-            "to": [round(x + aside * PERSON_M, 4), round(high * PERSON_M, 4), 0.0],
-            "radius_m": round(radius * PERSON_M, 4),
-        }
-        for low, high, radius, aside in PERSON
     ]
 
 

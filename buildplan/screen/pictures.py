@@ -21,7 +21,7 @@ from buildplan.drawing.svg import picture_svg
 from buildplan.language.voice import Voice
 
 # Points: as wide as a phone shows with type that can be read, and as high as it comes.
-MAP_WIDTH, MAP_HEIGHT = 360.0, 1500.0
+MAP_WIDTH, MAP_HEIGHT = 280.0, 1500.0
 MOVE_HEIGHT = 200.0
 # Decimals kept of what is drawn in points, and of looks, whose unit is a balloon's diameter.
 IN_POINTS, IN_LOOKS = 1, 3

@@ -51,6 +51,13 @@ def whole_seat(shape: Shape) -> SeatData:
     return _whole(shape, WHOLE, lying=False)
 
 
+def beside_seat(shape: Shape, right_m: float, top_m: float) -> SeatData:
+    """The seat before the finished piece and a person, who reaches as far right and as high."""
+    low, high = shape.positions_m.min(axis=0), shape.positions_m.max(axis=0)
+    low[1], high[:2] = min(low[1], 0.0), np.maximum(high[:2], (right_m, top_m))
+    return _around(low, high, WHOLE, lying=False)
+
+
 def rounded(vector: FloatArray) -> Point:
     """A point to a tenth of a millimetre."""
     x, y, z = (round(float(value), 4) + 0.0 for value in vector)
@@ -63,7 +70,10 @@ def _is_laid(book: Book) -> bool:
 
 
 def _whole(shape: Shape, camera: Camera, lying: bool) -> SeatData:
-    low, high = shape.positions_m.min(axis=0), shape.positions_m.max(axis=0)
+    return _around(shape.positions_m.min(axis=0), shape.positions_m.max(axis=0), camera, lying)
+
+
+def _around(low: FloatArray, high: FloatArray, camera: Camera, lying: bool) -> SeatData:
     across = float(max(high[0] - low[0], high[1] - low[1])) + MARGIN_M
     return _seat(camera, (low + high) / 2, across, lying)
 

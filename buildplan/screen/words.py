@@ -17,6 +17,7 @@ from buildplan.instructions.model import Figures, StepWords
 from buildplan.instructions.stages import stage_name
 from buildplan.instructions.telling import tell_steps
 from buildplan.language.voice import Voice
+from buildplan.screen.references import MarkingVoice, Reference, references
 from buildplan.sequence.model import Stage
 
 Said = dict[str, str]
@@ -24,10 +25,12 @@ Said = dict[str, str]
 
 @dataclass(frozen=True)
 class Told:
-    """The words of one language: the design in it, its steps, the stages and the gauges."""
+    """The words of one language: the design in it, its steps with the steps that each text
+    names, the stages and the gauges."""
 
     design: Design
     steps: tuple[StepWords, ...]
+    refers: tuple[list[Reference], ...]
     stages: Mapping[str, str]
     gauges: Mapping[str, str]
 
@@ -41,10 +44,14 @@ def told_in(book: Book, voices: Iterable[Voice]) -> Mapping[str, Told]:
 def _told(book: Book, voice: Voice, figures: Figures) -> Told:
     design = translated_design(book.design, voice.language)
     framework = build_framework(design)
-    steps = tell_steps(book.steps, framework, book.units, voice, figures)
+    marking = MarkingVoice(voice.language)
+    steps, marked = (
+        tell_steps(book.steps, framework, book.units, each, figures) for each in (voice, marking)
+    )
     return Told(
         design=design,
         steps=steps,
+        refers=tuple(references(step.text) for step in marked),
         stages={str(stage): stage_name(voice, stage) for stage in Stage},
         gauges={
             key: voice.tell(length_words(balloon.gauge_m, book.units))

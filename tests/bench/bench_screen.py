@@ -99,7 +99,7 @@ def main() -> None:
         print(f"empty page: shown {empty.shown:.0f} ms, own {empty.own:.0f} ms of the processor")
         for design in (ROOT / "designs" / "reading_star.yaml", folder / "great_wall.yaml"):
             file = written(folder, design)
-            plain = f"{file.as_uri()}#flat"
+            plain = f"{file.as_uri()}?flat"
             own = taken(browser, plain, ".stage[data-drawn]")
             slow = taken(browser, plain, ".stage[data-drawn]", SLOWED)
             light = taken(browser, file.as_uri(), ".stage[data-painter=webgl]")

@@ -26,7 +26,7 @@ FLAGS = (
     "--use-fake-device-for-media-stream",
     "--use-fake-ui-for-media-stream",
 )
-FLAT = "#flat"  # plain pictures: making WebGL ready by software takes long
+FLAT = "?flat"  # plain pictures: making WebGL ready by software takes long
 PHONE, DESKTOP = (390, 844), (1280, 860)
 PATIENCE_MS = 60_000  # the drawing is done by the processor, which others use too
 
@@ -44,6 +44,16 @@ def chromium() -> Iterator[Browser]:
             yield browser
         finally:
             browser.close()
+
+
+@contextmanager
+def another(browser: Browser, *flags: str) -> Iterator[Browser]:
+    """A Chromium beside one that runs, with flags of its own."""
+    beside = browser.browser_type.launch(executable_path=CHROMIUM, args=[*FLAGS, *flags])
+    try:
+        yield beside
+    finally:
+        beside.close()
 
 
 @dataclass

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from browser import DESKTOP, begin, chromium, opened
+from browser import DESKTOP, FLAT, begin, chromium, opened
 from companions import ORDINARY, go, post, written
 from playwright.sync_api import Browser
 from screen_pieces import VOICES, book
@@ -45,7 +45,7 @@ def test_readme_names_what_is_built_in_and_its_licence() -> None:
     readme = (WEB.parents[2] / "README.md").read_text("utf-8")
     listed = (WEB.parent / "bundle" / "LICENCES.txt").read_text("utf-8")
     found = re.findall(r"^([\w-]+) (\d\S+) \((\w+)\)$", listed, re.MULTILINE)
-    assert [name for name, _, _ in found] == ["three", "qrcode-generator"]
+    assert [name for name, _, _ in found] == ["three", "qr"]
     for name, version, licence in found:
         assert re.search(rf"{name}(\.js)? {re.escape(version)}", readme)
         assert licence == "MIT"
@@ -92,9 +92,9 @@ def test_the_whole_build_by_keyboard_alone(browser: Browser, tmp_path: Path) -> 
             break
     page.keyboard.press("Enter")
     page.wait_for_selector("main.step h1")
-    count = int(re.findall(r"\d+", page.inner_text("h1 .count"))[1])
+    count = int(re.findall(r"\d+", page.inner_text(".where .count"))[1])
     for number in range(1, count + 1):
-        assert page.inner_text("h1 .count") == f"Step {number} of {count}"
+        assert page.inner_text(".where .count") == f"Step {number} of {count}"
         assert page.inner_text("[aria-live=polite][role=status]").startswith(f"Step {number} of")
         boxes = page.locator("input[type=checkbox]").count()
         ticked = 0
@@ -197,7 +197,7 @@ def test_the_printed_pictures_are_there_and_the_map_leads_to_a_joint(
     found = opened(browser, star, fragment="#step-11")
     page = found.page
     begin(page)
-    assert page.inner_text("h1 .count").startswith("Step 11 of")
+    assert page.inner_text(".where .count").startswith("Step 11 of")
     page.wait_for_selector(".moves .printed-picture")
     assert "brace" in (page.get_attribute(".moves .printed-picture", "aria-label") or "").lower()
     go(found, "find")
@@ -237,3 +237,46 @@ def test_the_seat_comes_back_with_one_tap(browser: Browser, star: Path) -> None:
     page.wait_for_function(f"was => ({place})() !== was", arg=before)
     page.click(".seat")
     page.wait_for_function(f"was => ({place})() === was", arg=before)
+
+
+def test_what_the_words_name_is_tapped_and_there_is_a_way_back(
+    browser: Browser, star: Path
+) -> None:
+    """Steps, joints and stages; back by the page's button, and by the browser's."""
+    found = opened(browser, star, fragment=f"{FLAT}#step-15")
+    page = found.page
+    begin(page)
+    page.click(".text .ref:text-is('13')")
+    assert page.inner_text(".where .count").startswith("Step 13 of")
+    page.click(".way-back")
+    assert page.inner_text(".where .count").startswith("Step 15 of")
+    page.click(".text .ref:text-is('B9')")
+    page.wait_for_selector("main.find")
+    assert page.input_value("#joint") == "B9"
+    page.click(".found .steps button:has-text('Brace 9')")
+    assert page.inner_text(".where .count").startswith("Step 15 of")
+    assert page.inner_text(".way-back") == "Back to Find"
+    page.go_back()
+    page.wait_for_selector("main.find")
+    assert page.input_value("#joint") == "B9"
+    page.go_back()
+    page.wait_for_selector("main.step")
+    page.click(".where .ref")
+    page.wait_for_selector("main.list")
+    assert page.evaluate("document.activeElement.textContent").startswith("Brace")
+    assert found.said == []
+    assert len(found.asked) == 1
+
+
+def test_a_label_in_the_picture_leads_to_its_joint(browser: Browser, star: Path) -> None:
+    found = opened(browser, star, fragment=f"{FLAT}#step-13")
+    page = found.page
+    begin(page)
+    page.wait_for_selector(".over [data-joint=A6]", state="attached")
+    place = page.eval_on_selector(
+        ".over [data-joint=A6]",
+        "g => (r => [r.left, r.top])(g.querySelector('circle').getBoundingClientRect())",
+    )
+    page.mouse.click(place[0] + 6, place[1] + 6)
+    page.wait_for_selector("main.find")
+    assert page.input_value("#joint") == "A6"

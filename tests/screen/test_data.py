@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from collections import Counter
 from pathlib import Path
 
@@ -121,3 +122,33 @@ def test_from_the_seat_every_brace_lies_the_same_way(tube: str) -> None:
             assert y[b] > y[c]
             seen += 1
     assert seen > 5
+
+
+def test_steps_that_texts_name_are_where_the_data_say(name: str) -> None:
+    """Every number after the word for a step is told, in each language, and no other."""
+    said = {
+        "en": r"\bsteps? ((?:\d+(?:, | and | to )?)+)",
+        "es": r"\bpasos? ((?:\d+(?:, | y | a )?)+)",
+    }
+    seen = 0
+    for step in piece(name).steps:
+        for language, text in step.text.items():
+            told = [(text[at : at + long], number) for at, long, number in step.refers[language]]
+            assert all(digits == str(number) != str(step.number) for digits, number in told)
+            read = [
+                n for found in re.findall(said[language], text) for n in re.findall(r"\d+", found)
+            ]
+            assert [digits for digits, _ in told] == read
+            seen += len(told)
+    assert seen > 0
+
+
+def test_a_chain_comes_in_with_the_turn_that_names_it() -> None:
+    """Each ring of a column's course is shown as its own, not all with the last."""
+    data = piece("gallery/portal")
+    chains = {chain.letter: set(chain.links) for chain in data.chains}
+    for step in data.steps:
+        for turn in step.turns:
+            named = re.fullmatch(r"Chain (\S+)", turn.name["en"])
+            if step.kind == "join" and named:
+                assert set(turn.links) == chains[named[1]]

@@ -10,7 +10,7 @@ from pathlib import Path
 
 import pytest
 import zxingcpp
-from browser import begin, chromium, opened
+from browser import another, begin, chromium, opened
 from companions import go, post
 from PIL import Image
 from playwright.sync_api import Browser
@@ -19,14 +19,10 @@ from buildplan.hands.log import minutes_learned, read_log
 from buildplan.hands.model import TimedWork
 
 TAKEN = 250  # milliseconds until a drawing has begun
-READER = """() => {
-  window.BarcodeDetector = class {
-    constructor(options) { this.formats = options.formats }
-    async detect(video) {
-      const reads = this.formats[0] === 'qr_code' && video.videoWidth > 0
-      return reads ? [{rawValue: window.shown}] : []
-    }
-  }
+CAMERA = (640, 480)
+FRAMES = 5
+REFUSED = """() => {
+  navigator.mediaDevices.getUserMedia = () => Promise.reject(new Error('refused'))
 }"""
 
 
@@ -107,27 +103,71 @@ def test_a_code_carries_ticks_to_another_phone(browser: Browser, tmp_path: Path)
     assert other.page.is_checked("#c1")
 
 
+def filmed(code: bytes, file: Path) -> Path:
+    """What a camera sees of another phone: its code, tilted, before a wall (Motion JPEG)."""
+    shown = Image.open(BytesIO(code)).convert("RGB").resize((300, 300))
+    wall = Image.new("RGB", CAMERA, "#6f7a86")
+    wall.paste(shown.rotate(9, expand=True, fillcolor="#6f7a86"), (150, 60))
+    frame = BytesIO()
+    wall.save(frame, "JPEG", quality=80)
+    file.write_bytes(frame.getvalue() * FRAMES)
+    return file
+
+
 def test_the_camera_reads_the_other_phones_code(browser: Browser, tmp_path: Path) -> None:
-    """With Chromium's camera for tests; its reader of codes, which Linux lacks, stands in."""
+    """All the way: one phone shows its code, the other's camera sees it, its ticks come over."""
     file = post(tmp_path)
     one = opened(browser, file)
     begin(one.page)
     one.page.check("#c1")
     go(one, "more")
-    assert one.page.locator(".scan").count() == 0
-    code = one.page.inner_text(".code")
+    film = filmed(one.page.locator(".qr").screenshot(), tmp_path / "seen.mjpeg")
+    with another(browser, f"--use-file-for-fake-video-capture={film}") as beside:
+        other = opened(beside, file)
+        begin(other.page)
+        go(other, "more")
+        other.page.click(".scan")
+        other.page.wait_for_selector("text=New ticks: 1")
+        assert other.page.is_hidden("video")
+        go(other, "step")
+        assert other.page.is_checked("#c1")
+        assert other.said == []
+        assert other.asked == [other.page.url.partition("#")[0]]
+
+
+def test_a_camera_that_sees_no_code_is_stopped_and_one_that_is_refused_is_told(
+    browser: Browser, tmp_path: Path
+) -> None:
+    found = opened(browser, post(tmp_path))
+    page = found.page
+    begin(page)
+    go(found, "more")
+    page.click(".scan")
+    page.wait_for_selector("video:not([hidden])")
+    page.wait_for_function("() => document.querySelector('video').videoWidth > 0")
+    page.wait_for_timeout(TAKEN)
+    page.click(".scan")
+    assert page.is_hidden("video")
+    page.evaluate(REFUSED)
+    page.click(".scan")
+    page.wait_for_selector("text=The camera cannot be used here")
+    assert page.is_hidden("video")
+    assert found.said == []
+
+
+def test_a_code_that_was_saved_as_a_file_is_taken(browser: Browser, tmp_path: Path) -> None:
+    file = post(tmp_path)
+    one = opened(browser, file)
+    begin(one.page)
+    one.page.check("#c1")
+    go(one, "more")
+    with one.page.expect_download() as waiting:
+        one.page.click("text=Save this code as a file")
     other = opened(browser, file)
-    other.page.evaluate(READER)
     begin(other.page)
     go(other, "more")
-    other.page.evaluate("code => { window.shown = code }", code)
-    other.page.click(".scan")
+    other.page.set_input_files("#code-file", waiting.value.path())
     other.page.wait_for_selector("text=New ticks: 1")
-    assert other.page.is_hidden("video")
-    other.page.set_input_files(
-        "#code-file", {"name": "t.txt", "mimeType": "text/plain", "buffer": f"{code}\n".encode()}
-    )
-    other.page.wait_for_selector("text=New ticks: 0")
     assert other.said == []
 
 

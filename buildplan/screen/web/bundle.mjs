@@ -16,17 +16,13 @@ await build({
 });
 await build({ entryPoints: ["src/page.css"], minify: true, outfile: `${out}/page.css` });
 
-const within = ["three", "qrcode-generator"].map((name) => {
-  const told = JSON.parse(readFileSync(`node_modules/${name}/package.json`, "utf8"));
-  const file = ["LICENSE", "LICENSE.md", "LICENSE.txt"].find((each) => {
-    try {
-      readFileSync(`node_modules/${name}/${each}`);
-      return true;
-    } catch {
-      return false;
-    }
-  });
-  const text = file ? readFileSync(`node_modules/${name}/${file}`, "utf8") : readFileSync(`licences/${name}.txt`, "utf8");
-  return `${name} ${told.version} (${told.license})\n\n${text.trim()}\n`;
+// what is built in, and the licence that it is used under
+const WITHIN = [
+  ["three", "MIT", "LICENSE"],
+  ["qr", "MIT", "LICENSE-MIT"],
+];
+const told = WITHIN.map(([name, licence, file]) => {
+  const { version } = JSON.parse(readFileSync(`node_modules/${name}/package.json`, "utf8"));
+  return `${name} ${version} (${licence})\n\n${readFileSync(`node_modules/${name}/${file}`, "utf8").trim()}\n`;
 });
-writeFileSync(`${out}/LICENCES.txt`, within.join("\n----\n\n"));
+writeFileSync(`${out}/LICENCES.txt`, told.join("\n----\n\n"));

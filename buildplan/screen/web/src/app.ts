@@ -1,10 +1,18 @@
 // The page: which screen is shown, what is kept, and how the reader wants to see it.
+import { stayAwake } from "./awake";
 import { bodiesOf, type Body } from "./bodies";
 import { tickIds } from "./carry";
+import { choose, chosen, store, type Choice } from "./choices";
 import type { Joint, Link, Page, Point, Step } from "./data";
 import { h } from "./dom";
 import { flatPainter } from "./flat";
-import { Keeper, merged, type Kept, type Store } from "./keep";
+import { onArrows, onSwipes } from "./gestures";
+import { Keeper, merged, type Kept } from "./keep";
+import type { Tag } from "./overlay";
+import { afterFirstPaint } from "./painter";
+import { onPaper } from "./paper";
+import { labelPattern } from "./refer";
+import { hashOf, placeOf, type Place, type Screen } from "./route";
 import { burst } from "./screens/burst";
 import { film } from "./screens/film";
 import { find } from "./screens/find";
@@ -12,53 +20,14 @@ import { list } from "./screens/list";
 import { more } from "./screens/more";
 import { start } from "./screens/start";
 import { step } from "./screens/step";
-import { Stage, type Tag } from "./stage";
+import { Stage } from "./stage";
+import { copyWords, headOf, navOf, wayBack } from "./surround";
 import { webglPainter } from "./webgl";
 import { Words } from "./words";
 
-export const SCREENS = { step, list, find, film, burst, more } as const;
-export type Screen = keyof typeof SCREENS | "start";
-const LONGEST_WAIT = 1000; // milliseconds, where the browser does not tell that it has painted
-
-function store(): Store | null {
-  try {
-    return window.localStorage;
-  } catch {
-    return null;
-  }
-}
-
-function choice(key: string): string | null {
-  try {
-    return window.localStorage.getItem(`buildplan:${key}`);
-  } catch {
-    return null;
-  }
-}
-
-/** Once what is drawn can be seen: making WebGL ready holds up the screen for a while. */
-function afterFirstPaint(then: () => void): void {
-  let due = true;
-  const once = () => {
-    if (due) setTimeout(then, 0);
-    due = false;
-  };
-  try {
-    new PerformanceObserver((_, observer) => {
-      observer.disconnect();
-      once();
-    }).observe({ type: "paint", buffered: true });
-  } catch {
-    requestAnimationFrame(() => requestAnimationFrame(once));
-  }
-  setTimeout(once, LONGEST_WAIT);
-}
-
-/** The step that the address names, as the codes of the printed booklet do: #step-12. */
-function stepAsked(): number | undefined {
-  const found = /#step-(\d+)/.exec(location.hash);
-  return found ? Number(found[1]) : undefined;
-}
+const DRAWN: Readonly<Record<Screen, (app: App) => HTMLElement>> = { start, step, list, find, film, burst, more };
+const START: Place = { screen: "start", what: "" };
+const FLAT = location.search.includes("flat"); // for tests: making WebGL ready by software takes long
 
 export class App {
   readonly words: Words;
@@ -66,10 +35,12 @@ export class App {
   readonly stage: Stage;
   readonly joints: ReadonlyMap<string, Joint>;
   readonly links: ReadonlyMap<string, Link>;
+  readonly labels: RegExp;
   readonly tickIds: readonly string[];
   kept: Kept;
-  screen: Screen = "start";
+  at: Place = START;
   leave: (() => void) | null = null; // what a screen stops when it is left
+  private from: Place | null = null; // where a reference was followed from
   private notice = "";
   private readonly keeper: Keeper;
   private readonly live = h("div", { class: "hidden", role: "status", "aria-live": "polite" });
@@ -78,15 +49,15 @@ export class App {
   private readonly nav = h("nav", {});
   private readonly foot = h("footer", {});
   private readonly printed = h("div", { class: "printed" });
-  private awake: { release(): Promise<void> } | null = null;
 
   constructor(readonly page: Page) {
     const { piece } = page;
-    const chosen = choice("language");
-    this.words = new Words(page, chosen && piece.languages.includes(chosen) ? chosen : page.language);
+    const language = chosen("language");
+    this.words = new Words(page, language && piece.languages.includes(language) ? language : page.language);
     this.bodies = bodiesOf(piece);
     this.joints = new Map(piece.joints.map((joint) => [joint.label, joint]));
     this.links = new Map(piece.links.map((link) => [link.id, link]));
+    this.labels = labelPattern(this.joints.keys());
     this.tickIds = tickIds(piece.steps);
     this.stage = new Stage(this.bodies, flatPainter(page), () => this.ground());
     this.keeper = new Keeper(store(), piece.design, Object.values(piece.name)[0] ?? "", () => {
@@ -94,12 +65,14 @@ export class App {
     });
     this.kept = this.keeper.read();
     if (this.keeper.others().length) this.notice = this.notice || "other version";
-    this.kept.place = Math.max(1, Math.min(piece.steps.length, stepAsked() ?? this.kept.place));
-    this.look("theme", choice("theme") ?? "auto");
-    this.look("type", choice("type") ?? "normal");
+    this.dress("theme", chosen("theme") ?? "auto");
+    this.dress("type", chosen("type") ?? "normal");
+    if (page.brand) document.documentElement.style.setProperty("--brand", page.brand.colour);
     document.body.append(this.head, this.main, this.nav, this.foot, this.live, this.printed);
     this.listen();
-    this.go(this.kept.read ? "step" : "start");
+    const asked = placeOf(location.hash);
+    if (asked?.screen === "step") this.kept.place = this.within(Number(asked.what));
+    this.enter(this.kept.read ? (asked ?? this.placeOfStep()) : START, true);
     afterFirstPaint(() => this.light());
   }
 
@@ -111,7 +84,7 @@ export class App {
 
   /** Plain shapes are there at once; WebGL takes over when it is ready, where there is one. */
   private light(): void {
-    if (location.hash.includes("flat")) return;
+    if (FLAT) return;
     try {
       this.stage.use(webglPainter(this.page, this.bodies));
     } catch {
@@ -121,20 +94,20 @@ export class App {
 
   private ground(): { paper: string; pale: number } {
     const dark = getComputedStyle(document.documentElement).getPropertyValue("--dark").trim() === "1";
-    return dark ? { paper: "#2a2f36", pale: 0.72 } : { paper: "#f4f2ee", pale: 0.74 };
+    return dark ? { paper: "#2a2f36", pale: 0.72 } : { paper: "#d9d7d2", pale: 0.74 };
   }
 
   // what the reader wants
 
-  look(what: "theme" | "type" | "language", value: string): void {
+  look(what: Choice, value: string): void {
     if (what === "language") this.words.language = value;
-    else document.documentElement.dataset[what] = value;
-    try {
-      window.localStorage.setItem(`buildplan:${what}`, value);
-    } catch {
-      this.notice = "not kept";
-    }
+    else this.dress(what, value);
+    if (!choose(what, value)) this.notice = "not kept";
     this.stage.draw();
+  }
+
+  private dress(what: "theme" | "type", value: string): void {
+    document.documentElement.dataset[what] = value;
   }
 
   wants(what: "theme" | "type"): string {
@@ -147,9 +120,10 @@ export class App {
     return this.kept.ticks[id]?.[0] ?? false;
   }
 
-  tick(id: string, on: boolean): void {
-    this.kept.ticks[id] = [on, Date.now()];
+  tick(ids: readonly string[], on: boolean): void {
+    for (const id of ids) this.kept.ticks[id] = [on, Date.now()];
     this.keep();
+    this.drawProgress();
   }
 
   keep(): void {
@@ -171,30 +145,79 @@ export class App {
 
   // moving about
 
-  go(screen: Screen, number?: number): void {
+  go(screen: Screen, what: string | number = ""): void {
+    this.from = null;
+    this.enter({ screen, what: String(what) });
+  }
+
+  /** Go where something refers to; the reader can come back from there. */
+  follow(place: Place): void {
+    const from = this.at.screen === "step" ? this.placeOfStep() : this.at;
+    this.enter(place, false, from);
+  }
+
+  next(by: number): void {
+    const wanted = this.kept.place + by;
+    if (this.within(wanted) !== wanted) return;
+    this.from = null;
+    this.enter({ screen: "step", what: String(wanted) }, true);
+  }
+
+  /** Say that the screen now shows something else, without drawing it again. */
+  settle(what: string): void {
+    this.at = { ...this.at, what };
+    location.replace(hashOf(this.at));
+  }
+
+  private enter(place: Place, instead = false, from: Place | null = null): void {
     this.leave?.();
     this.leave = null;
     this.stage.onPick = null;
     this.stage.onTurned = null;
-    this.screen = screen;
-    if (number !== undefined) {
-      this.kept.place = Math.max(1, Math.min(this.page.piece.steps.length, number));
+    this.stage.onTag = (joint) => this.follow({ screen: "find", what: joint });
+    this.from = from;
+    if (place.screen === "step") {
+      this.kept.place = this.within(Number(place.what) || this.kept.place);
+      this.at = this.placeOfStep();
       this.keep();
-    }
+    } else this.at = place;
+    const hash = hashOf(this.at);
+    if (location.hash !== hash && instead) location.replace(hash || "#");
+    else if (location.hash !== hash) location.hash = hash;
     this.draw();
-    window.scrollTo(0, 0);
-    void this.stayAwake(screen === "step" || screen === "film");
+    if (!place.what || place.screen !== "list") window.scrollTo(0, 0);
+    void stayAwake(this.hands());
+  }
+
+  private placeOfStep(): Place {
+    return { screen: "step", what: String(this.kept.place) };
+  }
+
+  private within(number: number): number {
+    return Math.max(1, Math.min(this.page.piece.steps.length, Math.trunc(number) || 1));
+  }
+
+  /** Whether hands are at work on what is shown. */
+  private hands(): boolean {
+    return ["step", "film", "burst"].includes(this.at.screen);
   }
 
   draw(): void {
     const { words, page } = this;
     document.documentElement.lang = words.tag;
     document.title = words.of(page.piece.name);
-    const made = this.screen === "start" ? start(this) : SCREENS[this.screen](this);
-    this.main.className = this.screen;
-    this.main.replaceChildren(...this.notices(), made);
-    this.drawHead();
-    this.drawNav();
+    const made = DRAWN[this.at.screen](this);
+    this.main.className = this.at.screen;
+    const { from } = this;
+    const back = from ? [wayBack(this, from, () => this.enter(from))] : [];
+    this.main.replaceChildren(...this.notices(), ...back, made);
+    this.head.replaceChildren(...headOf(this, () => this.main.focus()));
+    this.nav.replaceChildren(...navOf(this));
+    this.nav.hidden = !this.kept.read;
+    this.nav.setAttribute("aria-label", words.say("screens"));
+    this.foot.textContent = copyWords(this);
+    this.foot.hidden = !page.copy;
+    this.drawProgress();
     this.stage.draw();
   }
 
@@ -203,9 +226,12 @@ export class App {
   }
 
   /** Put the reader's place at a heading, so that it is read out and the keyboard is there. */
-  focus(element: HTMLElement): void {
+  focus(element: HTMLElement, scroll = false): void {
     element.setAttribute("tabindex", "-1");
-    queueMicrotask(() => element.focus({ preventScroll: true }));
+    queueMicrotask(() => {
+      element.focus({ preventScroll: true });
+      if (scroll) element.scrollIntoView({ block: "start" });
+    });
   }
 
   private notices(): HTMLElement[] {
@@ -221,47 +247,16 @@ export class App {
     if (!this.main.querySelector(".notice[role=status]")) this.main.prepend(...this.notices().slice(-1));
   }
 
-  private drawHead(): void {
-    const { words, page } = this;
-    const brand = page.brand ? `${page.brand.name} · ` : "";
-    this.head.replaceChildren(
-      h("a", { class: "skip", href: "#main" }, words.say("skip")),
-      h("span", { class: "piece" }, `${brand}${words.of(page.piece.name)}`),
-      h("button", { type: "button", class: "cautions", onclick: () => this.go("start") }, words.say("cautions")),
-    );
-    const copy = page.copy;
-    const sold = copy ? `${words.say("serial", { serial: copy.serial })}${copy.buyer ? ` · ${words.say("buyer", { buyer: copy.buyer })}` : ""}` : "";
-    this.foot.textContent = sold;
-    this.foot.hidden = !sold;
-  }
-
-  private drawNav(): void {
-    const { words } = this;
-    this.nav.hidden = !this.kept.read;
-    this.nav.setAttribute("aria-label", words.say("screens"));
-    const button = (screen: keyof typeof SCREENS) =>
-      h(
-        "button",
-        {
-          type: "button",
-          "data-screen": screen,
-          "aria-current": this.screen === screen ? "page" : undefined,
-          onclick: () => this.go(screen),
-        },
-        words.say(`nav ${screen}`),
-      );
-    this.nav.replaceChildren(...(Object.keys(SCREENS) as (keyof typeof SCREENS)[]).map(button));
+  /** How much of the work is ticked, as a line under the head. */
+  private drawProgress(): void {
+    const done = this.tickIds.filter((id) => this.ticked(id)).length / Math.max(this.tickIds.length, 1);
+    this.head.querySelector<HTMLElement>(".progress i")?.style.setProperty("width", `${100 * done}%`);
   }
 
   private listen(): void {
-    document.addEventListener("keydown", (event) => {
-      const target = event.target as HTMLElement;
-      if (this.screen !== "step" || event.altKey || event.ctrlKey || event.metaKey) return;
-      if (target.matches("input:not([type=checkbox]), textarea, select, .stage")) return;
-      if (event.key === "ArrowRight") this.next(1);
-      else if (event.key === "ArrowLeft") this.next(-1);
-    });
-    this.swipe();
+    const on = (by: 1 | -1) => this.at.screen === "step" && this.next(by);
+    onArrows(on);
+    onSwipes(this.main, on);
     // what is sticky stands above the other screens' buttons, however high they are
     new ResizeObserver(() => document.documentElement.style.setProperty("--nav", `${this.nav.offsetHeight}px`)).observe(this.nav);
     window.addEventListener("storage", (event) => {
@@ -271,63 +266,14 @@ export class App {
       this.draw();
     });
     window.addEventListener("hashchange", () => {
-      const number = stepAsked();
-      if (number !== undefined && this.kept.read) this.go("step", number);
+      const place = placeOf(location.hash) ?? START;
+      if (this.kept.read && location.hash !== hashOf(this.at)) this.enter(place, true);
     });
-    window.addEventListener("beforeprint", () => this.drawPrinted());
+    window.addEventListener("beforeprint", () => this.printed.replaceChildren(...onPaper(this)));
     matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => this.stage.draw());
     document.addEventListener("visibilitychange", () => {
-      if (document.visibilityState === "visible") void this.stayAwake(this.screen === "step");
+      if (document.visibilityState === "visible") void stayAwake(this.hands());
     });
-  }
-
-  private swipe(): void {
-    let from: { x: number; y: number } | null = null;
-    this.main.addEventListener("touchstart", (event) => {
-      const touch = event.touches[0];
-      const free = !(event.target as HTMLElement).closest(".stage, input, textarea");
-      from = touch && free ? { x: touch.clientX, y: touch.clientY } : null;
-    });
-    this.main.addEventListener("touchend", (event) => {
-      const touch = event.changedTouches[0];
-      if (!from || !touch || this.screen !== "step") return;
-      const [x, y] = [touch.clientX - from.x, touch.clientY - from.y];
-      if (Math.abs(x) > 60 && Math.abs(x) > 2 * Math.abs(y)) this.next(x < 0 ? 1 : -1);
-    });
-  }
-
-  next(by: number): void {
-    const wanted = this.kept.place + by;
-    if (wanted >= 1 && wanted <= this.page.piece.steps.length) this.go("step", wanted);
-  }
-
-  private async stayAwake(wanted: boolean): Promise<void> {
-    try {
-      if (wanted && !this.awake) this.awake = (await navigator.wakeLock?.request("screen")) ?? null;
-      else if (!wanted && this.awake) {
-        await this.awake.release();
-        this.awake = null;
-      }
-    } catch {
-      this.awake = null; // the browser does not let it: the screen goes dark as it always does
-    }
-  }
-
-  /** On paper: every step's words, with boxes to tick. */
-  private drawPrinted(): void {
-    const { words, page } = this;
-    const steps = page.piece.steps.map((step) =>
-      h(
-        "section",
-        {},
-        h("h2", {}, `${step.number}. ${words.of(step.title)}`),
-        h("p", {}, words.of(step.text)),
-        ...step.turns.map((turn) => h("p", { class: "row" }, `☐ ${words.of(turn.row)}`)),
-        h("p", { class: "row" }, `☐ ${words.of(step.check)}`),
-      ),
-    );
-    const cautions = page.cautions.map((one) => h("p", {}, `${words.of(one.signal)} ${words.of(one.topic)}: ${words.of(one.words)}`));
-    this.printed.replaceChildren(h("h1", {}, words.of(page.piece.name)), ...cautions, ...steps);
   }
 
   // what pictures say

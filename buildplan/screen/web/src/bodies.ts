@@ -76,8 +76,6 @@ export function looks(
   bodies: readonly Body[],
   shown: Shown,
   from: Pose,
-  width: number,
-  height: number,
 ): Look[] {
   const found = bodies.map((body): Look => {
     if (body.moment > shown.moment) return "gone";
@@ -90,7 +88,7 @@ export function looks(
   found.forEach((look, i) => {
     const body = bodies[i];
     if (body && (look === "new" || look === "picked")) {
-      const spot = place(from, body.middle, width, height);
+      const spot = place(from, body.middle);
       wanted.push([spot, body.radius * spot.scale]);
     }
   });
@@ -101,7 +99,7 @@ export function looks(
     if (Math.hypot(x ?? 0, y ?? 0, z ?? 0) > NEAR * near.across) return "gone";
     // chains that nothing holds yet: no more than what comes to the joints of the work
     if (body.held > shown.moment && !body.ends.some((joint) => near.joints.has(joint))) return "gone";
-    const spot = place(from, body.middle, width, height);
+    const spot = place(from, body.middle);
     const radius = body.radius * spot.scale;
     const covers = wanted.some(
       ([other, across]) =>
@@ -120,13 +118,11 @@ export function bodyAt(
   from: Pose,
   x: number,
   y: number,
-  width: number,
-  height: number,
 ): Body | undefined {
   let best: [number, Body] | undefined;
   bodies.forEach((body, i) => {
     if (look[i] === "gone" || look[i] === "clear") return;
-    const spot = place(from, body.middle, width, height);
+    const spot = place(from, body.middle);
     if (Math.hypot(spot.x - x, spot.y - y) > body.radius * spot.scale) return;
     if (!best || spot.depth < best[0]) best = [spot.depth, body];
   });

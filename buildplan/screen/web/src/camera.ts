@@ -19,6 +19,9 @@ export interface Pose {
   right: Point;
   up: Point;
   back: Point;
+  width: number; // of the picture, in points of the screen
+  height: number;
+  middle: number; // where what is looked at lies across it
 }
 
 export interface Spot {
@@ -28,8 +31,8 @@ export interface Spot {
   scale: number; // points of the screen to a metre there
 }
 
-/** Where the eye is, in a picture `width` by `height` points. */
-export function pose(seat: Seat, by: Turned, width: number, height: number): Pose {
+/** Where the eye is, in a picture `width` by `height` points, `kept` of them left free at its right. */
+export function pose(seat: Seat, by: Turned, width: number, height: number, kept = 0): Pose {
   const upright = unit(seat.up);
   const seated = unit(seat.to_eye);
   const level = turned(seated, upright, by.round);
@@ -39,9 +42,9 @@ export function pose(seat: Seat, by: Turned, width: number, height: number): Pos
   const straight = Math.abs(rise) > STEEPEST;
   const back = unit(turned(level, side, straight ? -by.over : -over));
   const up = unit(cross(back, side));
-  const narrow = Math.min(1, width / Math.max(height, 1));
+  const narrow = Math.min(1, (width - kept) / Math.max(height, 1));
   const away = (seat.across_m / by.near / 2 / Math.tan(VIEW_ANGLE / 2)) / narrow;
-  return { eye: add(seat.about, times(back, away)), about: seat.about, right: side, up, back };
+  return { eye: add(seat.about, times(back, away)), about: seat.about, right: side, up, back, width, height, middle: (width - kept) / 2 };
 }
 
 /** Some direction that is not the line of sight. */
@@ -50,13 +53,13 @@ function steady(upright: Point, sight: Point): Point {
 }
 
 /** Where a point lies in the picture, from its upper left corner. */
-export function place(from: Pose, at: Point, width: number, height: number): Spot {
+export function place(from: Pose, at: Point): Spot {
   const away = sub(at, from.eye);
   const depth = Math.max(-dot(away, from.back), 1e-3);
-  const scale = height / 2 / Math.tan(VIEW_ANGLE / 2) / depth;
+  const scale = from.height / 2 / Math.tan(VIEW_ANGLE / 2) / depth;
   return {
-    x: width / 2 + dot(away, from.right) * scale,
-    y: height / 2 - dot(away, from.up) * scale,
+    x: from.middle + dot(away, from.right) * scale,
+    y: from.height / 2 - dot(away, from.up) * scale,
     depth,
     scale,
   };

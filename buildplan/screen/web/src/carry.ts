@@ -13,7 +13,8 @@ function base64url(bytes: Uint8Array): string {
   return text.replaceAll("+", "-").replaceAll("/", "_").replaceAll("=", "");
 }
 
-function bytesOf(text: string): Uint8Array {
+function bytesOf(text: string): Uint8Array | undefined {
+  if (!/^[\w-]*$/.test(text) || text.length % 4 === 1) return undefined; // not base64url (RFC 4648)
   const plain = text.replaceAll("-", "+").replaceAll("_", "/");
   return Uint8Array.from(atob(plain), (letter) => letter.charCodeAt(0));
 }
@@ -46,5 +47,6 @@ export function idsOf(code: string, design: string, ids: readonly string[]): Car
   if (parts.length !== 4 || head !== HEAD || check !== adler32(parts.slice(0, 3).join("."))) return { wrong: "broken" };
   if (whose !== design.slice(0, 12)) return { wrong: "other design" };
   const bytes = bytesOf(bits ?? "");
+  if (!bytes) return { wrong: "broken" };
   return { ids: ids.filter((_, i) => ((bytes[i >> 3] ?? 0) >> (i & 7)) & 1) };
 }

@@ -2,6 +2,8 @@
 
 export type Point = readonly [number, number, number];
 export type Said = Readonly<Record<string, string>>;
+/** A step that a text names: the first letter of its number, how many letters it has, the step. */
+export type Reference = readonly [number, number, number];
 
 export interface Balloon {
   key: string;
@@ -71,6 +73,7 @@ export interface Step {
   kind: string;
   title: Said;
   text: Said;
+  refers: Readonly<Record<string, readonly Reference[]>>;
   check: Said;
   times: number;
   work: Readonly<Record<string, number>>;
@@ -110,6 +113,15 @@ export interface Caution {
   words: Said;
 }
 
+/** A standing person seen from the front, in metres from between the feet; see screen/person.py. */
+export interface Person {
+  foot_x: number;
+  height_m: number;
+  body: { start: readonly [number, number]; pieces: readonly (readonly [number, number, number, number, number, number])[] };
+  head: readonly [number, number, number];
+  tall: Said;
+}
+
 export interface Page {
   piece: Piece;
   language: string;
@@ -119,7 +131,8 @@ export interface Page {
   cautions: readonly Caution[];
   facts: readonly (readonly [Said, Said])[];
   whole: Seat;
-  person: readonly { from: Point; to: Point; radius_m: number }[];
+  beside: Seat; // from which a person beside the finished piece is seen too
+  person: Person;
   brand: { name: string; colour: string; contact: Said; licence: Said } | null;
   copy: { serial: string; buyer: string } | null;
   licences: string;

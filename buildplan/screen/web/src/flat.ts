@@ -1,9 +1,12 @@
 // Pictures without WebGL: balloons as shaded ovals, far ones first.
 import { place } from "./camera";
-import type { Page } from "./data";
-import { mixed, PERSON_COLOUR, PICKED_COLOUR, type Frame, type Painter } from "./painter";
+import type { Body, Look } from "./bodies";
+import type { Page, Point } from "./data";
+import { mixed, PERSON_COLOUR, PICKED_COLOUR, round, type Frame, type Painter } from "./painter";
 
-const CLEAR = 0.35; // how much is seen of what is seen through
+const SEEN_THROUGH = 0.35; // how much is seen of what stands before new work
+
+type Pen = CanvasRenderingContext2D;
 
 export function flatPainter(page: Page): Painter {
   const canvas = document.createElement("canvas");
@@ -12,57 +15,72 @@ export function flatPainter(page: Page): Painter {
 
   function paint(frame: Frame): void {
     const dense = Math.min(window.devicePixelRatio || 1, 2);
-    canvas.width = Math.round(frame.width * dense);
-    canvas.height = Math.round(frame.height * dense);
+    canvas.width = Math.round(frame.from.width * dense);
+    canvas.height = Math.round(frame.from.height * dense);
     if (!pen) return;
     pen.setTransform(dense, 0, 0, dense, 0, 0);
-    pen.clearRect(0, 0, frame.width, frame.height);
-    const ovals = frame.bodies.flatMap((body, i) => {
-      const look = frame.looks[i];
-      if (look === "gone" || look === undefined) return [];
-      const own = colours[body.balloon] ?? "#888888";
-      const colour =
-        look === "picked" ? PICKED_COLOUR : look === "done" || look === "clear" ? mixed(own, frame.ground.paper, frame.ground.pale) : own;
-      return [{ from: body.first, to: body.second, middle: body.middle, radius: body.radius, colour, pale: look === "done" || look === "clear", fresh: look === "new", clear: look === "clear" }];
-    });
-    if (frame.person) {
-      for (const part of page.person) {
-        const middle = [0, 1, 2].map((i) => ((part.from[i] ?? 0) + (part.to[i] ?? 0)) / 2);
-        ovals.push({
-          from: part.from,
-          to: part.to,
-          middle: [middle[0] ?? 0, middle[1] ?? 0, middle[2] ?? 0],
-          radius: part.radius_m,
-          colour: PERSON_COLOUR,
-          pale: true,
-          fresh: false,
-          clear: false,
-        });
+    pen.clearRect(0, 0, frame.from.width, frame.from.height);
+    const far = frame.bodies
+      .map((body, i) => ({ body, look: frame.looks[i] ?? "gone", depth: depthOf(frame, body.middle) }))
+      .filter((each) => each.look !== "gone")
+      .sort((a, b) => b.depth - a.depth);
+    const person = frame.person ? depthOf(frame, [page.person.foot_x, page.person.height_m / 2, 0]) : -1;
+    let due = frame.person;
+    for (const { body, look, depth } of far) {
+      if (due && depth < person) {
+        figure(pen, page, frame);
+        due = false;
       }
+      oval(pen, frame, body, look, colours[body.balloon] ?? "#888888");
     }
-    const placed = ovals
-      .map((oval) => ({ ...oval, spot: place(frame.from, oval.middle, frame.width, frame.height) }))
-      .sort((a, b) => b.spot.depth - a.spot.depth);
-    for (const oval of placed) {
-      const one = place(frame.from, oval.from, frame.width, frame.height);
-      const other = place(frame.from, oval.to, frame.width, frame.height);
-      const radius = oval.radius * oval.spot.scale;
-      const half = Math.max(Math.hypot(one.x - other.x, one.y - other.y) / 2, radius);
-      pen.beginPath();
-      pen.ellipse(oval.spot.x, oval.spot.y, half, radius, Math.atan2(other.y - one.y, other.x - one.x), 0, 2 * Math.PI);
-      pen.globalAlpha = oval.clear ? CLEAR : 1;
-      pen.fillStyle = oval.colour;
-      pen.fill();
-      pen.lineWidth = oval.fresh ? 2.5 : 1;
-      pen.strokeStyle = mixed(oval.colour, "#000000", oval.pale ? 0.12 : 0.6);
-      pen.stroke();
-      pen.globalAlpha = 1;
-      if (oval.pale) continue;
-      pen.beginPath();
-      pen.arc(oval.spot.x - radius * 0.3, oval.spot.y - radius * 0.35, radius * 0.18, 0, 2 * Math.PI);
-      pen.fillStyle = "rgba(255,255,255,0.7)";
-      pen.fill();
-    }
+    if (due) figure(pen, page, frame);
   }
   return { canvas, kind: "flat", paint };
+}
+
+function depthOf(frame: Frame, at: Point): number {
+  return place(frame.from, at).depth;
+}
+
+function oval(pen: Pen, frame: Frame, body: Body, look: Look, own: string): void {
+  const [middle, one, other] = [body.middle, body.first, body.second].map((at) => place(frame.from, at));
+  if (!middle || !one || !other) return;
+  const pale = look === "done" || look === "clear";
+  const colour = look === "picked" ? PICKED_COLOUR : pale ? mixed(own, frame.ground.paper, frame.ground.pale) : own;
+  const radius = body.radius * middle.scale;
+  const half = Math.max(Math.hypot(one.x - other.x, one.y - other.y) / 2, radius);
+  pen.beginPath();
+  pen.ellipse(middle.x, middle.y, half, radius, Math.atan2(other.y - one.y, other.x - one.x), 0, 2 * Math.PI);
+  pen.globalAlpha = look === "clear" ? SEEN_THROUGH : 1;
+  pen.fillStyle = colour;
+  pen.fill();
+  pen.lineWidth = look === "new" || look === "picked" ? 2.5 : 1;
+  pen.strokeStyle = mixed(colour, "#000000", pale ? 0.12 : 0.6);
+  pen.stroke();
+  pen.globalAlpha = 1;
+  if (pale) return;
+  pen.beginPath();
+  pen.arc(middle.x - radius * 0.3, middle.y - radius * 0.35, radius * 0.18, 0, 2 * Math.PI);
+  pen.fillStyle = "rgba(255,255,255,0.7)";
+  pen.fill();
+}
+
+/** Who stands beside the piece, turned to the eye. */
+function figure(pen: Pen, page: Page, frame: Frame): void {
+  const { foot_x, body, head } = page.person;
+  const turn = round(frame.from);
+  const at = (x: number, y: number): [number, number] => {
+    const spot = place(frame.from, [foot_x + x * Math.cos(turn), y, -x * Math.sin(turn)]);
+    return [spot.x, spot.y];
+  };
+  pen.fillStyle = PERSON_COLOUR;
+  pen.beginPath();
+  pen.moveTo(...at(...body.start));
+  for (const [ax, ay, bx, by, x, y] of body.pieces) pen.bezierCurveTo(...at(ax, ay), ...at(bx, by), ...at(x, y));
+  pen.fill();
+  const [x, y] = at(head[0], head[1]);
+  const [, top] = at(head[0], head[1] + head[2]);
+  pen.beginPath();
+  pen.arc(x, y, Math.abs(y - top), 0, 2 * Math.PI);
+  pen.fill();
 }

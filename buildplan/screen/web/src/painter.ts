@@ -1,7 +1,7 @@
 // What can put bodies on a canvas: WebGL where there is one, else plain shapes.
 import type { Body, Look } from "./bodies";
 import type { Pose } from "./camera";
-import type { Page, Seat } from "./data";
+import type { Seat } from "./data";
 
 export interface Ground {
   paper: string; // colour of the page
@@ -13,8 +13,6 @@ export interface Frame {
   looks: readonly Look[];
   from: Pose;
   seat: Seat;
-  width: number;
-  height: number;
   person: boolean;
   near: boolean; // close to the work: light by the eye, finer bodies, no shadow
   ground: Ground;
@@ -26,11 +24,15 @@ export interface Painter {
   paint(frame: Frame): void;
 }
 
-export type MakePainter = (page: Page, bodies: readonly Body[]) => Painter;
-
-export const PERSON_COLOUR = "#8A94A0";
+export const PERSON_COLOUR = "#98A3AF";
 export const PICKED_COLOUR = "#D4351C";
 
+/** How far round the upright axis the eye is from straight before the front. */
+export function round(from: Pose): number {
+  return Math.atan2(-from.right[2], from.right[0]);
+}
+
+/** A colour with a share of another. */
 export function mixed(first: string, second: string, share: number): string {
   const part = (colour: string, i: number) => parseInt(colour.slice(i, i + 2), 16);
   const hex = [1, 3, 5].map((i) =>
@@ -39,4 +41,24 @@ export function mixed(first: string, second: string, share: number): string {
       .padStart(2, "0"),
   );
   return `#${hex.join("")}`;
+}
+
+const LONGEST_WAIT = 1000; // milliseconds, where the browser does not tell that it has painted
+
+/** Once what is drawn can be seen: making WebGL ready holds up the screen for a while. */
+export function afterFirstPaint(then: () => void): void {
+  let due = true;
+  const once = () => {
+    if (due) setTimeout(then, 0);
+    due = false;
+  };
+  try {
+    new PerformanceObserver((_, observer) => {
+      observer.disconnect();
+      once();
+    }).observe({ type: "paint", buffered: true });
+  } catch {
+    requestAnimationFrame(() => requestAnimationFrame(once));
+  }
+  setTimeout(once, LONGEST_WAIT);
 }

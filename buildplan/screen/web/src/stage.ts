@@ -1,14 +1,21 @@
 // One picture of the piece that can be turned, with labels and the way of the work over it.
 import { bodyAt, looks, type Body, type Look, type Shown } from "./bodies";
-import { AT_THE_SEAT, place, pose, type Pose, type Turned } from "./camera";
-import type { Point, Seat } from "./data";
+import { AT_THE_SEAT, pose, type Pose, type Turned } from "./camera";
+import type { Page, Point, Seat } from "./data";
 import { h, s } from "./dom";
+import { tags, tallness, ways, type Tag, type Written } from "./overlay";
 import type { Ground, Painter } from "./painter";
+import type { Words } from "./words";
 
-export interface Tag {
-  joint: string;
-  at: Point;
-  order: number; // 0: without a number
+/** Who stands beside the piece, for scale: words, and where the feet are. */
+export interface Beside {
+  tall: string;
+  feet: Point;
+}
+
+export function personBeside(page: Page, words: Words): Beside {
+  const { person } = page;
+  return { tall: words.of(person.tall), feet: [person.foot_x, 0, 0] };
 }
 
 export interface Scene {
@@ -16,24 +23,28 @@ export interface Scene {
   shown: Shown;
   tags: readonly Tag[];
   ways: readonly (readonly Tag[])[]; // what each new chain runs through
-  person: boolean;
+  person: Beside | null;
   alt: string;
 }
 
 const FIRST_PICTURE = "first picture"; // for tests/bench/bench_screen.py
 const TURN = 0.008; // radians to a point of the screen
 const KEY_TURN = 0.15;
+const KEPT = 56; // points of the screen at the right, for what turns the picture
+const REACH = 18; // points of the screen round a joint that take a tap on its label
 
 export class Stage {
   readonly element: HTMLElement;
   onPick: ((body: Body | undefined) => void) | null = null;
   onTurned: ((away: boolean) => void) | null = null;
+  onTag: ((joint: string) => void) | null = null;
   private by: Turned = AT_THE_SEAT;
   private scene: Scene | null = null;
   private look: Look[] = [];
   private from: Pose | null = null;
   private waiting = false;
   private readonly over = s("svg", { class: "over", "aria-hidden": "true" });
+  private written: readonly Written[] = [];
   private readonly touches = new Map<number, { x: number; y: number }>();
   private moved = 0;
 
@@ -96,55 +107,28 @@ export class Stage {
     const { clientWidth: width, clientHeight: height } = this.element;
     if (!this.scene || !width || !height) return;
     const { seat, shown } = this.scene;
-    this.from = pose(seat, this.by, width, height);
-    this.look = looks(this.bodies, shown, this.from, width, height);
+    this.from = pose(seat, this.by, width, height, KEPT);
+    this.look = looks(this.bodies, shown, this.from);
     this.painter.paint({
       bodies: this.bodies,
       looks: this.look,
       from: this.from,
       seat,
-      width,
-      height,
-      person: this.scene.person,
+      person: this.scene.person !== null,
       near: shown.near !== null,
       ground: this.ground(),
     });
-    this.write(this.from, width, height);
+    this.write(this.scene, this.from);
     if (!this.element.dataset["drawn"]) performance.mark(FIRST_PICTURE);
     this.element.dataset["drawn"] = String(Number(this.element.dataset["drawn"] ?? 0) + 1);
   }
 
-  private write(from: Pose, width: number, height: number): void {
-    this.over.replaceChildren();
-    this.over.setAttribute("viewBox", `0 0 ${width} ${height}`);
-    const scene = this.scene;
-    if (!scene) return;
-    const spot = (tag: Tag) => place(from, tag.at, width, height);
-    for (const way of scene.ways.map((each) => each.map(spot))) {
-      for (let i = 0; i + 1 < way.length; i++) {
-        const [one, other] = [way[i], way[i + 1]];
-        if (one && other) this.over.append(arrow(one, other));
-      }
-    }
-    const taken: { x: number; y: number; wide: number }[] = [];
-    for (const tag of [...scene.tags].sort((a, b) => b.order - a.order)) {
-      const { x, y } = spot(tag);
-      if (x < 0 || y < 0 || x > width || y > height) continue;
-      const wide = 10 * tag.joint.length + 6;
-      const aside = tag.order ? 17 : 7;
-      const turned = x + aside + wide > width; // the label stands left of its joint
-      const from = turned ? x - wide : x;
-      const free = taken.every((other) => Math.abs(other.y - y) > 17 || from > other.x + other.wide || other.x > from + wide);
-      if (!free && !tag.order) continue;
-      taken.push({ x: from, y, wide });
-      const group = s("g", { "data-joint": tag.joint, "data-order": tag.order, transform: `translate(${x.toFixed(1)} ${y.toFixed(1)})` });
-      if (tag.order) {
-        if (tag.order === 1) group.append(s("circle", { r: 16, class: "begin" }));
-        group.append(s("circle", { r: 12, class: "order" }), s("text", { y: 5, class: "number" }, String(tag.order)));
-      } else group.append(s("circle", { r: 4, class: "dot" }));
-      group.append(s("text", { x: turned ? -aside : aside, y: -8, class: "joint", "text-anchor": turned ? "end" : "start" }, tag.joint));
-      this.over.append(group);
-    }
+  private write(scene: Scene, from: Pose): void {
+    const { drawn, written } = tags(scene.tags, from);
+    this.written = written;
+    const person = scene.person ? [tallness(scene.person.tall, scene.person.feet, from)] : [];
+    this.over.setAttribute("viewBox", `0 0 ${from.width} ${from.height}`);
+    this.over.replaceChildren(...ways(scene.ways, from), ...drawn, ...person);
   }
 
   private listen(): void {
@@ -205,26 +189,13 @@ export class Stage {
     event.stopPropagation();
   }
 
+  /** A tap: on a label, else on a balloon. */
   private pick(event: PointerEvent): void {
-    if (!this.onPick || !this.from) return;
+    if (!this.from) return;
     const box = this.element.getBoundingClientRect();
-    this.onPick(
-      bodyAt(this.bodies, this.look, this.from, event.clientX - box.left, event.clientY - box.top, box.width, box.height),
-    );
+    const [x, y] = [event.clientX - box.left, event.clientY - box.top];
+    const label = this.written.find((each) => x > each.left - REACH && x < each.right && Math.abs(y - each.y) < REACH);
+    if (label && this.onTag) this.onTag(label.joint);
+    else this.onPick?.(bodyAt(this.bodies, this.look, this.from, x, y));
   }
-}
-
-function arrow(one: { x: number; y: number }, other: { x: number; y: number }): SVGElement {
-  const away = Math.hypot(other.x - one.x, other.y - one.y) || 1;
-  const [x, y] = [(other.x - one.x) / away, (other.y - one.y) / away];
-  const gap = Math.min(16, away / 3);
-  const start = [one.x + x * gap, one.y + y * gap];
-  const end = [other.x - x * gap, other.y - y * gap];
-  const [ex, ey] = [end[0] ?? 0, end[1] ?? 0];
-  const wing = (turn: number) =>
-    `${(ex - 10 * x + turn * 5 * y).toFixed(1)} ${(ey - 10 * y - turn * 5 * x).toFixed(1)}`;
-  const line = `M${(start[0] ?? 0).toFixed(1)} ${(start[1] ?? 0).toFixed(1)}L${ex.toFixed(1)} ${ey.toFixed(1)}`;
-  const group = s("g", { class: "way" });
-  group.append(s("path", { d: line, class: "under" }), s("path", { d: `${line}M${wing(1)}L${ex.toFixed(1)} ${ey.toFixed(1)}L${wing(-1)}` }));
-  return group;
 }

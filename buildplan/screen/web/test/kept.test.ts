@@ -1,5 +1,4 @@
 import jsQR from "jsqr";
-import qrcode from "qrcode-generator";
 import { describe, expect, it } from "vitest";
 import { bodyAt, looks, type Body } from "../src/bodies";
 import { AT_THE_SEAT, place, pose } from "../src/camera";
@@ -7,13 +6,16 @@ import { adler32, codeOf, idsOf, tickIds } from "../src/carry";
 import type { Point, Seat, Step } from "../src/data";
 import { Keeper, merged, nothing, parsed, type Store } from "../src/keep";
 import { logOf } from "../src/log";
+import { modulesOf } from "../src/code";
+import { labelPattern, namedIn } from "../src/refer";
+import { hashOf, placeOf, SCREENS } from "../src/route";
 
 const seat: Seat = { to_eye: [0, 0, 1], up: [0, 1, 0], about: [0, 0, 0], across_m: 2, lying: false };
 
 function step(number: number, turns: number): Step {
   const said = { en: "x" };
   const turn = { moment: 0, name: said, row: said, joints: [], ways: [], links: [], locks: [], readies: [], ready_locks: [], seat };
-  return { number, stage: "brace", kind: "brace", title: said, text: said, check: said, times: 1, work: { brace: 3 }, seat, turns: Array.from({ length: turns }, () => turn) };
+  return { number, stage: "brace", kind: "brace", title: said, text: said, refers: { en: [] }, check: said, times: 1, work: { brace: 3 }, seat, turns: Array.from({ length: turns }, () => turn) };
 }
 
 function store(): Store & { data: Map<string, string> } {
@@ -33,14 +35,14 @@ function store(): Store & { data: Map<string, string> } {
 describe("the camera", () => {
   it("puts what is looked at in the middle, and up is up", () => {
     const from = pose(seat, AT_THE_SEAT, 400, 400);
-    expect(place(from, [0, 0, 0], 400, 400)).toMatchObject({ x: 200, y: 200 });
-    expect(place(from, [0, 0.5, 0], 400, 400).y).toBeLessThan(200);
-    expect(place(from, [0.5, 0, 0], 400, 400).x).toBeGreaterThan(200);
+    expect(place(from, [0, 0, 0])).toMatchObject({ x: 200, y: 200 });
+    expect(place(from, [0, 0.5, 0]).y).toBeLessThan(200);
+    expect(place(from, [0.5, 0, 0]).x).toBeGreaterThan(200);
   });
   it("sees as much across as the seat asks for", () => {
     for (const [width, height] of [[400, 400], [300, 600], [900, 300]] as const) {
       const from = pose(seat, AT_THE_SEAT, width, height);
-      const across = place(from, [1, 0, 0], width, height).x - place(from, [-1, 0, 0], width, height).x;
+      const across = place(from, [1, 0, 0]).x - place(from, [-1, 0, 0]).x;
       expect(across).toBeLessThanOrEqual(width * 1.001);
     }
   });
@@ -60,14 +62,14 @@ describe("what is shown", () => {
   const near = { about: [0, 0, 0] as Point, across: 2, joints: new Set<string>() };
   const shown = { moment: 5, isNew: (one: Body) => one.moment === 5, picked: new Set<Body>(), near };
   it("takes away what stands before new work, and only that", () => {
-    expect(looks(bodies, shown, from, 400, 400)).toEqual(["new", "gone", "done", "gone"]);
-    expect(looks(bodies, { ...shown, near: null }, from, 400, 400)).toEqual(["new", "done", "done", "gone"]);
+    expect(looks(bodies, shown, from)).toEqual(["new", "gone", "done", "gone"]);
+    expect(looks(bodies, { ...shown, near: null }, from)).toEqual(["new", "done", "done", "gone"]);
   });
   it("is tapped at the nearest body that is drawn", () => {
-    const seen = looks(bodies, { ...shown, near: null }, from, 400, 400);
-    expect(bodyAt(bodies, seen, from, 200, 200, 400, 400)?.name).toBe("before it");
-    expect(bodyAt(bodies, looks(bodies, shown, from, 400, 400), from, 200, 200, 400, 400)?.name).toBe("new");
-    expect(bodyAt(bodies, seen, from, 5, 5, 400, 400)).toBeUndefined();
+    const seen = looks(bodies, { ...shown, near: null }, from);
+    expect(bodyAt(bodies, seen, from, 200, 200)?.name).toBe("before it");
+    expect(bodyAt(bodies, looks(bodies, shown, from), from, 200, 200)?.name).toBe("new");
+    expect(bodyAt(bodies, seen, from, 5, 5)).toBeUndefined();
   });
 });
 
@@ -90,17 +92,13 @@ describe("a code for ticks", () => {
   });
   it("is read by another library as a QR code", () => {
     const code = codeOf("abcdef0123456789", tickIds(Array.from({ length: 60 }, (_, i) => step(i + 1, 4))), () => true);
-    const made = qrcode(0, "L");
-    made.addData(code, "Byte");
-    made.make();
-    const [count, scale, quiet] = [made.getModuleCount(), 4, 4];
-    const size = (count + 2 * quiet) * scale;
+    const { path, size: count } = modulesOf(code);
+    const dark = new Set([...path.matchAll(/M(\d+ \d+)h1v1h-1z/g)].map((found) => found[1]));
+    const [scale, size] = [4, count * 4];
     const pixels = new Uint8ClampedArray(size * size * 4).fill(255);
     for (let y = 0; y < size; y++)
       for (let x = 0; x < size; x++) {
-        const [row, column] = [Math.floor(y / scale) - quiet, Math.floor(x / scale) - quiet];
-        const inside = row >= 0 && column >= 0 && row < count && column < count;
-        if (inside && made.isDark(row, column)) pixels.fill(0, (y * size + x) * 4, (y * size + x) * 4 + 3);
+        if (dark.has(`${Math.floor(x / scale)} ${Math.floor(y / scale)}`)) pixels.fill(0, (y * size + x) * 4, (y * size + x) * 4 + 3);
       }
     expect(jsQR(pixels, size, size)?.data).toBe(code);
   });
@@ -141,5 +139,34 @@ describe("the log", () => {
   it("has the columns that are read, and quotes what must be (RFC 4180)", () => {
     const log = logOf([step(1, 1), step(2, 1)], { 2: 4.5 }, { 2: 'a "b", c' });
     expect(log).toBe('kind,count,minutes,step,note\r\nbrace,3,4.5,2,"a ""b"", c"\r\n');
+  });
+});
+
+describe("an address", () => {
+  it("says a place and is read back", () => {
+    for (const screen of SCREENS)
+      for (const what of ["", "12", "left.A1", "lock A1+B2", "close rings", "größe #-1"]) expect(placeOf(hashOf({ screen, what }))).toEqual({ screen, what });
+  });
+  it("leads from the codes of the printed booklet to its step", () => {
+    expect(placeOf("#step-12")).toEqual({ screen: "step", what: "12" });
+  });
+  it("of the start, or of something else, is no place", () => {
+    for (const hash of ["", "#", "#main", "#steps", "#step-%", "#find-%E0%A4%A"]) expect(placeOf(hash)).toBeUndefined();
+  });
+});
+
+describe("words that name joints and steps", () => {
+  const labels = labelPattern(["A1", "A10", "L.A1", "A1+B2"]);
+  const named = (text: string, refers: readonly (readonly [number, number, number])[] = []) =>
+    namedIn(text, labels, refers).map((one) => [text.slice(one.from, one.to), one.place.screen, one.place.what]);
+  it("are found whole, and not in the name of a balloon or a chain", () => {
+    expect(named("From A10 to L.A1, then A1.")).toEqual([["A10", "find", "A10"], ["L.A1", "find", "L.A1"], ["A1", "find", "A1"]]);
+    expect(named("Balloon A1-A10 of chain L.A, A100, XA1")).toEqual([]);
+  });
+  it("are where the data say, whatever letters stand before", () => {
+    expect(named("\u{1f388} as in step 12, at A1", [[13, 2, 12]])).toEqual([["12", "step", "12"], ["A1", "find", "A1"]]);
+  });
+  it("are none where a piece has no joints", () => {
+    expect(namedIn("A1", labelPattern([]), [])).toEqual([]);
   });
 });

@@ -1,11 +1,21 @@
 // A balloon has burst: which one it is, and how to put a new one in, act by act.
 import type { App } from "../app";
 import type { Body } from "../bodies";
-import type { Act } from "../data";
+import type { Act, Balloon } from "../data";
 import { h } from "../dom";
+import { frame } from "../frame";
+import { reference } from "../refer";
 
-let gone = ""; // id of the link, or "lock JOINT"
-let act = 0;
+const LOCK = "lock "; // before the joint of a lock whose round burst
+const ROUND_IT = 1.3; // metres seen across, at most
+
+/** What burst: a link balloon, or a round of the lock at a joint. */
+interface Burst {
+  name: string;
+  joints: readonly string[];
+  balloon: Balloon | undefined;
+  acts: readonly { act: Act; words: string }[];
+}
 
 export function burst(app: App): HTMLElement {
   const { words, page } = app;
@@ -14,119 +24,127 @@ export function burst(app: App): HTMLElement {
     { id: "burst" },
     h("option", { value: "" }, words.say("choose balloon")),
     ...page.piece.links.map((link) => h("option", { value: link.id }, link.id)),
-    ...page.piece.locks.map((lock) => h("option", { value: `lock ${lock.joint}` }, words.say("lock at", { joint: lock.joint }))),
+    ...page.piece.locks.map((lock) => h("option", { value: LOCK + lock.joint }, words.say("lock at", { joint: lock.joint }))),
   );
   const how = h("p", {}, words.say("burst how"));
   const told = h("div", { class: "found", "aria-live": "polite" });
   const pick = (name: string) => {
-    gone = name;
-    act = 0;
-    choose.value = name;
-    how.hidden = name !== "";
-    told.replaceChildren(...repair(app));
-    picture(app);
+    const gone = burstOf(app, name);
+    if (app.at.what !== (gone?.name ?? "")) app.settle(gone?.name ?? "");
+    choose.value = gone?.name ?? "";
+    how.hidden = gone !== undefined;
+    told.replaceChildren(...(gone ? repair(app, gone) : []));
+    picture(app, gone, 0);
   };
   choose.addEventListener("change", () => pick(choose.value));
-  app.stage.onPick = (body) => body && pick(body.isLink ? body.name : `lock ${body.name}`);
+  app.stage.onPick = (body) => body && pick(body.isLink ? body.name : LOCK + body.name);
   const title = h("h1", {}, words.say("screen burst"));
   app.focus(title);
-  pick(gone);
+  pick(app.at.what);
   return h(
     "div",
     { class: "columns" },
-    h("div", { class: "picture" }, app.stage.element),
+    frame(app),
     h("div", { class: "told" }, title, how, h("p", {}, h("label", { for: "burst" }, words.say("balloon")), choose), told),
   );
 }
 
-function acts(app: App): { act: Act; words: string }[] {
+function burstOf(app: App, name: string): Burst | undefined {
+  const { piece } = app.page;
+  const kind = (key: string) => piece.balloons.find((each) => each.key === key);
+  const link = app.links.get(name);
+  if (link) return { name, joints: [link.start, link.finish], balloon: kind(link.balloon), acts: linkActs(app, name) };
+  const lock = piece.locks.find((each) => LOCK + each.joint === name);
+  return lock && { name, joints: lock.joint.split("+"), balloon: kind(lock.balloon), acts: lockActs(app, lock.joint, lock.balloon) };
+}
+
+function lockActs(app: App, joint: string, key: string): Burst["acts"] {
+  const { words } = app;
+  return [
+    { act: { act: "open", joint }, words: words.say("open burst lock", { joint }) },
+    { act: { act: "size", joint }, words: words.say("size pair", { balloon: app.balloonWords(key) }) },
+    { act: { act: "lock", joint }, words: words.say("act lock", { joint }) },
+  ];
+}
+
+function linkActs(app: App, name: string): Burst["acts"] {
   const { words, page } = app;
-  if (gone.startsWith("lock ")) {
-    const joint = gone.slice(5);
-    const balloon = app.balloonWords(page.piece.locks.find((lock) => lock.joint === joint)?.balloon ?? "");
-    return [
-      { act: { act: "open", joint }, words: words.say("open burst lock", { joint }) },
-      { act: { act: "size", joint }, words: words.say("size pair", { balloon }) },
-      { act: { act: "lock", joint }, words: words.say("act lock", { joint }) },
-    ];
-  }
-  const balloon = app.balloonWords(app.links.get(gone)?.balloon ?? "");
-  return (page.piece.repairs[gone] ?? []).map((each) => {
-    const alone = (each.act === "undo" || each.act === "tie") && !each.link ? " alone" : "";
-    const own = each.own_end ? ` ${each.own_end}` : "";
-    const other = each.link ? ` to ${each.end}` : "";
-    return {
-      act: each,
-      words: words.say(`act ${each.act}${each.act === "close" ? "" : own}${other}${alone}`, { joint: each.joint, link: each.link ?? "", balloon }),
-    };
+  const balloon = app.balloonWords(app.links.get(name)?.balloon ?? "");
+  return (page.piece.repairs[name] ?? []).map((act) => {
+    const alone = (act.act === "undo" || act.act === "tie") && !act.link ? " alone" : "";
+    const own = act.own_end && act.act !== "close" ? ` ${act.own_end}` : "";
+    const other = act.link ? ` to ${act.end}` : "";
+    return { act, words: words.say(`act ${act.act}${own}${other}${alone}`, { joint: act.joint, link: act.link ?? "", balloon }) };
   });
 }
 
-function repair(app: App): HTMLElement[] {
-  const { words, page } = app;
-  if (!gone) return [];
-  const key = gone.startsWith("lock ") ? page.piece.locks.find((lock) => `lock ${lock.joint}` === gone)?.balloon : app.links.get(gone)?.balloon;
-  const balloon = page.piece.balloons.find((each) => each.key === key);
+function repair(app: App, gone: Burst): HTMLElement[] {
+  const { words } = app;
+  const { balloon } = gone;
   const list = h("ol", { class: "acts" });
+  const show = (chosen: number) => {
+    list.querySelectorAll("button").forEach((button, at) => button.setAttribute("aria-pressed", String(at === chosen)));
+    picture(app, gone, chosen);
+  };
   list.append(
-    ...acts(app).map((each, i) =>
+    ...gone.acts.map((each, i) =>
       h(
         "li",
         {},
         h(
           "button",
-          {
-            type: "button",
-            class: "line",
-            "aria-pressed": String(i === act),
-            onclick: () => {
-              act = i;
-              list.querySelectorAll("button").forEach((button, at) => button.setAttribute("aria-pressed", String(at === i)));
-              picture(app);
-            },
-          },
+          { type: "button", class: "line", "aria-pressed": String(i === 0), onclick: () => show(i) },
           h("span", { class: "number" }, String(i + 1)),
           h("span", {}, each.words),
         ),
       ),
     ),
   );
+  const joints = gone.joints.flatMap((joint, i) => [i ? " · " : null, reference(app, { screen: "find", what: joint }, joint)]);
   return [
-    h("h2", {}, gone.startsWith("lock ") ? words.say("lock at", { joint: gone.slice(5) }) : gone),
+    h("h2", {}, gone.name.startsWith(LOCK) ? words.say("lock at", { joint: gone.name.slice(LOCK.length) }) : gone.name, h("small", {}, ...joints)),
     h("p", {}, balloon ? words.say("it is", { balloon: app.balloonWords(balloon.key), letter: balloon.letter, spare: balloon.spare }) : ""),
     h("p", { class: "caution" }, words.say("burst caution")),
     list,
   ];
 }
 
-function picture(app: App): void {
+function picture(app: App, gone: Burst | undefined, chosen: number): void {
   const { page, words } = app;
-  const link = app.links.get(gone);
-  const joints = link ? [link.start, link.finish] : gone ? [gone.slice(5).split("+")[0] ?? ""] : [];
-  const now = gone ? acts(app)[act]?.act : undefined;
-  const near = new Set(joints.flatMap((joint) => app.joints.get(joint)?.links ?? []));
-  const burstBody = (body: Body) => (body.isLink ? body.name === gone : `lock ${body.name}` === gone);
-  const about = app.joints.get(now?.joint.split("+")[0] || joints[0] || "")?.at;
-  const touching = [...near].flatMap((id) => (id === now?.link ? [id] : []));
-  const seat = about ? { ...page.whole, about, across_m: Math.min(page.whole.across_m, 1.3), ...facing(about, page.whole.about) } : page.whole;
+  const moment = page.piece.moments.length;
+  if (!gone) {
+    app.stage.show({
+      seat: page.whole,
+      shown: { moment, isNew: () => false, picked: new Set(), near: null, inColour: true },
+      tags: [],
+      ways: [],
+      person: null,
+      alt: words.say("finished picture", { piece: words.of(page.piece.name) }),
+    });
+    return;
+  }
+  const now = gone.acts[chosen]?.act;
+  const about = app.joints.get(now?.joint.split("+")[0] || gone.joints[0] || "")?.at ?? page.whole.about;
+  const near = new Set(gone.joints.flatMap((joint) => app.joints.get(joint)?.links ?? []));
+  const isGone = (body: Body) => (body.isLink ? body.name : LOCK + body.name) === gone.name;
+  const across = Math.min(page.whole.across_m, ROUND_IT);
   app.stage.show({
-    seat,
+    seat: { ...page.whole, about, across_m: across, to_eye: facing(about, page.whole.about) },
     shown: {
-      moment: page.piece.moments.length,
-      isNew: (body) => gone !== "" && (touching.includes(body.name) || (!body.isLink && body.name === now?.joint) || (!now?.link && near.has(body.name))),
-      picked: new Set(app.bodies.filter((body) => burstBody(body))),
-      near: about ? { about, across: seat.across_m, joints: new Set(joints) } : null,
-      inColour: !about,
+      moment,
+      isNew: (body) => (now?.link ? near.has(now.link) && body.name === now.link : near.has(body.name)) || (!body.isLink && body.name === now?.joint),
+      picked: new Set(app.bodies.filter(isGone)),
+      near: { about, across, joints: new Set(gone.joints) },
     },
-    tags: joints.map((joint) => app.tag(joint)),
+    tags: gone.joints.map((joint) => app.tag(joint)),
     ways: [],
-    person: false,
-    alt: gone ? words.say("burst picture", { balloon: gone }) : words.say("finished picture", { piece: words.of(page.piece.name) }),
+    person: null,
+    alt: words.say("burst picture", { balloon: gone.name }),
   });
 }
 
 /** From outside the piece, looking at it from before its front or its back. */
-function facing(at: readonly number[], middle: readonly number[]): { to_eye: readonly [number, number, number] } {
+function facing(at: readonly number[], middle: readonly number[]): readonly [number, number, number] {
   const [x, y, z] = [0, 1, 2].map((i) => (at[i] ?? 0) - (middle[i] ?? 0));
-  return { to_eye: [(x ?? 0) * 0.4, (y ?? 0) * 0.3, (z ?? 0) < -0.02 ? -1 : 1] };
+  return [(x ?? 0) * 0.4, (y ?? 0) * 0.3, (z ?? 0) < -0.02 ? -1 : 1];
 }

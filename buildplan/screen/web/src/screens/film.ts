@@ -1,6 +1,7 @@
 // The whole build as a film: played at any speed, or drawn along by hand.
 import type { App } from "../app";
 import { h } from "../dom";
+import { frame } from "../frame";
 
 let at = 0;
 let speed = 4; // moments a second
@@ -31,7 +32,7 @@ export function film(app: App): HTMLElement {
         shown: { moment, isNew: (body) => body.moment === moment, picked: new Set(), near: null, inColour: true },
         tags: [],
         ways: [],
-        person: false,
+        person: null,
         alt: where.textContent,
       },
       keep,
@@ -79,7 +80,7 @@ export function film(app: App): HTMLElement {
   return h(
     "div",
     { class: "columns" },
-    h("div", { class: "picture" }, app.stage.element),
+    frame(app),
     h(
       "div",
       { class: "told" },
@@ -96,7 +97,7 @@ export function film(app: App): HTMLElement {
         fast,
       ),
       still ? h("p", {}, words.say("still")) : null,
-      h("button", { type: "button", onclick: () => app.go("step", page.piece.moments[moments[at] ?? 0]?.[0] ?? 1) }, words.say("to this step")),
+      h("button", { type: "button", onclick: () => app.follow({ screen: "step", what: String(page.piece.moments[moments[at] ?? 0]?.[0] ?? 1) }) }, words.say("to this step")),
     ),
   );
 }

@@ -2,46 +2,45 @@
 import type { App } from "../app";
 import type { Joint } from "../data";
 import { h, s } from "../dom";
+import { frame } from "../frame";
 import { drawn, pictures, shownLater } from "../pictures";
 
 const REACH = 28; // points of the screen from a joint of the map
-let asked = "";
 
 export function find(app: App): HTMLElement {
   const { words, page } = app;
   const labels = h("datalist", { id: "labels" }, ...page.piece.joints.map((joint) => h("option", { value: joint.label })));
-  const field = h("input", { id: "joint", type: "text", list: "labels", autocomplete: "off", autocapitalize: "characters", spellcheck: "false", value: asked });
+  const field = h("input", { id: "joint", type: "text", list: "labels", autocomplete: "off", autocapitalize: "characters", spellcheck: "false", value: app.at.what });
   const found = h("div", { class: "found", "aria-live": "polite" });
   const map = shownLater((all) => all.map.map((sheet) => drawn(all, sheet, words.language)));
   const show = () => {
-    asked = field.value.trim();
+    const asked = field.value.trim();
+    if (asked !== app.at.what) app.settle(asked);
     const joint = page.piece.joints.find((each) => each.label.toLowerCase() === asked.toLowerCase());
     found.replaceChildren(...(joint ? told(app, joint) : asked ? [h("p", {}, words.say("no joint", { joint: asked }))] : []));
     picture(app, joint);
     mark(map, joint?.label ?? "");
   };
-  map.addEventListener("click", (event) => {
-    const label = nearest(app, map, event.clientX, event.clientY);
+  const choose = (label: string | undefined) => {
     if (!label) return;
     field.value = label;
     show();
+  };
+  map.addEventListener("click", (event) => {
+    choose(nearest(app, map, event.clientX, event.clientY));
     window.scrollTo({ top: 0 });
   });
-  void pictures().then(() => mark(map, asked));
+  void pictures().then(() => mark(map, field.value));
   field.addEventListener("input", show);
-  app.stage.onPick = (body) => {
-    if (!body) return;
-    const link = app.links.get(body.name);
-    field.value = link ? link.start : body.name.split("+")[0] ?? body.name;
-    show();
-  };
+  app.stage.onPick = (body) => choose(body && (app.links.get(body.name)?.start ?? body.name.split("+")[0]));
+  app.stage.onTag = choose;
   const title = h("h1", {}, words.say("screen find"));
   app.focus(title);
   show();
   return h(
     "div",
     { class: "columns" },
-    h("div", { class: "picture" }, app.stage.element),
+    frame(app),
     h("div", { class: "told" }, title, h("p", {}, words.say("find how")), h("p", {}, h("label", { for: "joint" }, words.say("joint")), field, labels), found, h("h2", {}, words.say("map")), h("p", {}, words.say("map how")), map),
   );
 }
@@ -80,7 +79,7 @@ function told(app: App, joint: Joint): HTMLElement[] {
   const lock = page.piece.locks.find((each) => each.joint === joint.place);
   const steps = joint.steps.map((number) => {
     const step = page.piece.steps[number - 1];
-    return h("li", {}, h("button", { type: "button", class: "line", onclick: () => app.go("step", number) }, h("span", { class: "number" }, String(number)), words.of(step?.title ?? {})));
+    return h("li", {}, h("button", { type: "button", class: "line", onclick: () => app.follow({ screen: "step", what: String(number) }) }, h("span", { class: "number" }, String(number)), words.of(step?.title ?? {})));
   });
   return [
     h("h2", {}, words.say("joint named", { joint: joint.place })),
@@ -104,7 +103,7 @@ function picture(app: App, joint: Joint | undefined): void {
     },
     tags: joint ? [app.tag(joint.label)] : page.piece.joints.map((each) => app.tag(each.label)),
     ways: [],
-    person: false,
+    person: null,
     alt: joint ? words.say("joint picture", { joint: joint.label }) : words.say("map picture"),
   });
 }

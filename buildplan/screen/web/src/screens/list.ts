@@ -2,6 +2,7 @@
 import type { App } from "../app";
 import type { Step } from "../data";
 import { h } from "../dom";
+import { sign } from "../icons";
 
 export function list(app: App): HTMLElement {
   const { words, page } = app;
@@ -12,8 +13,10 @@ export function list(app: App): HTMLElement {
     else parts.push({ stage: step.stage, steps: [step] });
   }
   const title = h("h1", {}, words.say("screen list"));
-  app.focus(title);
-  return h("div", { class: "told alone" }, title, ...parts.map((part) => partOf(app, part.stage, part.steps)));
+  const made = h("div", { class: "told alone" }, title, ...parts.map((part) => partOf(app, part.stage, part.steps)));
+  const asked = [...made.querySelectorAll("section")].find((part) => part.dataset["stage"] === app.at.what);
+  app.focus(asked?.querySelector("h2") ?? title, asked !== undefined);
+  return made;
 }
 
 function partOf(app: App, stage: string, steps: Step[]): HTMLElement {
@@ -30,8 +33,8 @@ function partOf(app: App, stage: string, steps: Step[]): HTMLElement {
         { type: "button", class: "line", "aria-current": step.number === app.kept.place ? "step" : undefined, onclick: () => app.go("step", step.number) },
         h("span", { class: "number" }, String(step.number)),
         h("span", {}, words.of(step.title)),
-        app.done(step) ? h("span", { class: "done" }, words.say("done")) : null,
+        app.done(step) ? h("span", { class: "done" }, sign("done"), words.say("done")) : null,
       ),
     );
-  return h("section", {}, h("h2", {}, name, h("small", {}, words.say("done of", { done, count: steps.length }))), bar, h("ol", { class: "steps" }, ...steps.map(line)));
+  return h("section", { "data-stage": stage }, h("h2", {}, name, h("small", {}, words.say("done of", { done, count: steps.length }))), bar, h("ol", { class: "steps" }, ...steps.map(line)));
 }

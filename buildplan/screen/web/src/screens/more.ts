@@ -1,33 +1,39 @@
 // Language, looks, handing over ticks, the log, and what goes with the page.
-import qrcode from "qrcode-generator";
 import type { App } from "../app";
 import { codeOf, idsOf } from "../carry";
-import { h, s, save } from "../dom";
+import { codePicture } from "../code";
+import { h, save } from "../dom";
 import { logOf, notesOf } from "../log";
 import { canScan, scan } from "../scan";
+import { copyWords } from "../surround";
 
 export function more(app: App): HTMLElement {
-  const { words, page } = app;
+  const { words } = app;
   const title = h("h1", {}, words.say("screen more"));
   app.focus(title);
-  const copy = page.copy;
+  const part = (name: string, ...inside: (Node | null)[]) => h("section", {}, h("h2", {}, words.say(name)), ...inside);
   return h(
     "div",
     { class: "told alone" },
     title,
-    reading(app),
-    h("h2", {}, words.say("hand over")),
-    handOver(app),
-    h("h2", {}, words.say("log")),
-    log(app),
-    h("h2", {}, words.say("about")),
-    copy ? h("p", {}, `${words.say("serial", { serial: copy.serial })}${copy.buyer ? ` · ${words.say("buyer", { buyer: copy.buyer })}` : ""}`) : null,
+    part("reading", reading(app)),
+    part("hand over", handOver(app)),
+    part("log", log(app)),
+    part("about", ...about(app)),
+  );
+}
+
+function about(app: App): (Node | null)[] {
+  const { words, page } = app;
+  const copy = copyWords(app);
+  return [
+    copy ? h("p", {}, copy) : null,
     page.brand ? h("p", {}, `${page.brand.name}. ${words.of(page.brand.contact)}`) : null,
     page.brand ? h("p", {}, words.of(page.brand.licence)) : null,
     h("button", { type: "button", onclick: () => app.go("start") }, words.say("cautions")),
     h("button", { type: "button", onclick: () => window.print() }, words.say("print")),
     h("details", {}, h("summary", {}, words.say("licences")), h("pre", {}, page.licences)),
-  );
+  ];
 }
 
 function reading(app: App): HTMLElement {
@@ -55,10 +61,22 @@ function reading(app: App): HTMLElement {
 function handOver(app: App): HTMLElement {
   const { words, page } = app;
   const code = codeOf(page.piece.design, app.tickIds, (id) => app.ticked(id));
-  const shown = h("code", { class: "code" }, code);
-  const field = h("textarea", { id: "code", rows: 3, spellcheck: "false", autocomplete: "off" });
+  const name = `ticks-${page.piece.design.slice(0, 8)}.txt`;
+  return h(
+    "div",
+    {},
+    h("p", {}, words.say("hand over how")),
+    codePicture(code, words.say("qr picture")),
+    h("code", { class: "code" }, code),
+    h("button", { type: "button", onclick: () => save(name, "text/plain", code) }, words.say("save code")),
+    ...takeOver(app),
+  );
+}
+
+/** Where another phone's code is taken in: by the camera, as text, from a file. */
+function takeOver(app: App): HTMLElement[] {
+  const { words, page } = app;
   const said = h("p", { role: "status" });
-  const take = h("button", { type: "button" }, words.say("take over"));
   const taken = (text: string): boolean => {
     const found = idsOf(text, page.piece.design, app.tickIds);
     if ("wrong" in found) {
@@ -66,12 +84,12 @@ function handOver(app: App): HTMLElement {
       return false;
     }
     const fresh = found.ids.filter((id) => !app.ticked(id));
-    fresh.forEach((id) => (app.kept.ticks[id] = [true, Date.now()]));
-    app.keep();
+    app.tick(fresh, true);
     said.textContent = words.say("taken", { count: fresh.length });
     return true;
   };
-  take.addEventListener("click", () => taken(field.value));
+  const field = h("textarea", { id: "code", rows: 3, spellcheck: "false", autocomplete: "off" });
+  const take = h("button", { type: "button", onclick: () => taken(field.value) }, words.say("take over"));
   const file = h("input", { type: "file", id: "code-file", accept: ".txt,text/plain" });
   file.addEventListener("change", () => {
     void file.files?.[0]?.text().then((text) => {
@@ -79,9 +97,14 @@ function handOver(app: App): HTMLElement {
       taken(text);
     });
   });
-  const name = `ticks-${page.piece.design.slice(0, 8)}.txt`;
-  const keep = h("button", { type: "button", onclick: () => save(name, "text/plain", code) }, words.say("save code"));
-  return h("div", {}, h("p", {}, words.say("hand over how")), qr(code, words.say("qr picture")), shown, keep, canScan() ? camera(app, taken, said) : null, h("p", {}, h("label", { for: "code" }, words.say("paste code")), field), take, h("p", {}, h("label", { for: "code-file" }, words.say("open code")), file), said);
+  return [
+    h("h3", {}, words.say("take in")),
+    ...(canScan() ? [camera(app, taken, said)] : []),
+    h("p", {}, h("label", { for: "code" }, words.say("paste code")), field),
+    take,
+    h("p", {}, h("label", { for: "code-file" }, words.say("open code")), file),
+    said,
+  ];
 }
 
 /** A button that reads the other phone's code with the camera. */
@@ -119,27 +142,10 @@ function camera(app: App, taken: (text: string) => boolean, said: HTMLElement): 
   return h("div", {}, button, video);
 }
 
-export function qr(text: string, alt: string): SVGElement {
-  const made = qrcode(0, "L");
-  made.addData(text, "Byte");
-  made.make();
-  const count = made.getModuleCount();
-  const quiet = 4; // ISO/IEC 18004: four modules all round
-  let path = "";
-  for (let y = 0; y < count; y++) {
-    for (let x = 0; x < count; x++) if (made.isDark(y, x)) path += `M${x + quiet} ${y + quiet}h1v1h-1z`;
-  }
-  const size = count + 2 * quiet;
-  const picture = s("svg", { class: "qr", viewBox: `0 0 ${size} ${size}`, role: "img", "aria-label": alt });
-  picture.append(s("rect", { width: size, height: size, fill: "#fff" }), s("path", { d: path, fill: "#000", "shape-rendering": "crispEdges" }));
-  return picture;
-}
-
 function log(app: App): HTMLElement {
   const { words, page } = app;
   const { steps } = page.piece;
   const name = page.piece.design.slice(0, 8);
-  const said = h("p", { role: "status" });
   const clear = h("button", { type: "button", class: "danger" }, words.say("clear"));
   let sure = false;
   clear.addEventListener("click", () => {
@@ -159,6 +165,5 @@ function log(app: App): HTMLElement {
     h("button", { type: "button", class: "log", onclick: () => save(`log-${name}.csv`, "text/csv", logOf(steps, app.kept.minutes, app.kept.notes)) }, words.say("save log")),
     h("button", { type: "button", onclick: () => save(`notes-${name}.txt`, "text/plain", notesOf(steps, app.kept.notes, (step) => words.of(step.title))) }, words.say("save notes")),
     clear,
-    said,
   );
 }

@@ -1,25 +1,18 @@
 // The cover: the finished piece, its figures, and the cautions, which come first.
 import type { App } from "../app";
-import type { Page, Seat } from "../data";
 import { h } from "../dom";
-
-/** The seat before the finished piece, from which the person beside it is seen too. */
-function withPerson(page: Page): Seat {
-  const { whole } = page;
-  const right = Math.max(...page.person.map((part) => part.from[0] + part.radius_m));
-  const beyond = Math.max(0, right + 0.1 - (whole.about[0] + whole.across_m / 2));
-  return { ...whole, about: [whole.about[0] + beyond / 2, whole.about[1], whole.about[2]], across_m: whole.across_m + beyond };
-}
+import { frame } from "../frame";
+import { personBeside } from "../stage";
 
 export function start(app: App): HTMLElement {
   const { words, page } = app;
   const moment = page.piece.moments.length;
   app.stage.show({
-    seat: withPerson(page),
+    seat: page.beside,
     shown: { moment, isNew: () => false, picked: new Set(), near: null, inColour: true },
     tags: [],
     ways: [],
-    person: true,
+    person: personBeside(page, words),
     alt: words.say("finished picture", { piece: words.of(page.piece.name) }),
   });
   const cautions = page.cautions.map((one) =>
@@ -31,7 +24,7 @@ export function start(app: App): HTMLElement {
       h("span", {}, words.of(one.words)),
     ),
   );
-  const facts = page.facts.flatMap(([name, value]) => [h("dt", {}, words.of(name)), h("dd", {}, words.of(value))]);
+  const facts = page.facts.map(([name, value]) => h("div", {}, h("dt", {}, words.of(name)), h("dd", {}, words.of(value))));
   const begin = h(
     "button",
     {
@@ -48,15 +41,15 @@ export function start(app: App): HTMLElement {
   return h(
     "div",
     { class: "columns" },
-    h("div", { class: "picture" }, app.stage.element),
+    frame(app),
     h(
       "div",
       { class: "told" },
       h("h1", {}, words.of(page.piece.name)),
+      h("dl", {}, ...facts),
       h("h2", {}, words.say("cautions first")),
       h("ul", { class: "cautions" }, ...cautions),
       begin,
-      h("dl", {}, ...facts),
       page.brand ? h("p", {}, words.of(page.brand.contact)) : null,
     ),
   );

@@ -1,43 +1,66 @@
 // One step: its picture from the builder's seat, its words, its rows to tick.
 import type { App } from "../app";
-import type { Body } from "../bodies";
 import type { Step, Turn } from "../data";
 import { h } from "../dom";
+import { frame } from "../frame";
+import { sign } from "../icons";
 import { drawn, shownLater } from "../pictures";
+import { reference, sentences } from "../refer";
+import { personBeside } from "../stage";
 
+// kinds of work that are seen close by, from before the joints
+const CLOSE_BY = new Set(["brace", "single", "join", "lock", "settle"]);
 let chosen = { step: 0, turn: 0 };
 let allLabels = false;
 let since = 0; // when the watch was started
 let watched = 0; // the step that is timed
 
 export function step(app: App): HTMLElement {
-  const { words, page } = app;
-  const { steps } = page.piece;
+  const { words } = app;
   const now = app.step;
   if (chosen.step !== now.number) chosen = { step: now.number, turn: firstLeft(app, now) };
   picture(app, now);
-  const title = h("h1", {}, h("span", { class: "count" }, words.say("step of", { number: now.number, count: steps.length })), h("span", { class: "stage-name" }, words.of(page.piece.stages[now.stage] ?? {})), words.of(now.title));
+  const labels = {
+    shown: allLabels,
+    turn: () => {
+      allLabels = !allLabels;
+      picture(app, now, true);
+      return allLabels;
+    },
+  };
+  const title = h("h1", {}, words.of(now.title));
   app.focus(title);
-  app.say(`${words.say("step of", { number: now.number, count: steps.length })}: ${words.of(now.title)}`);
+  const where = words.say("step of", { number: now.number, count: app.page.piece.steps.length });
+  app.say(`${where}: ${words.of(now.title)}`);
+  const stage = reference(app, { screen: "list", what: now.stage }, words.of(app.page.piece.stages[now.stage] ?? {}));
   return h(
     "div",
     { class: "columns" },
-    h("div", { class: "picture" }, app.stage.element, tools(app, now)),
+    frame(app, labels),
     h(
       "div",
       { class: "told" },
+      h("p", { class: "where" }, h("span", { class: "count" }, where), stage),
       title,
-      ...words.of(now.text).split(/(?<=\.) (?=\p{Lu})/u).map((line) => h("p", { class: "line" }, line)),
+      h("div", { class: "text" }, ...sentences(app, words.of(now.text), now.refers[words.language] ?? [])),
       rows(app, now),
       moves(app, now),
       h("details", { class: "timing" }, h("summary", {}, words.say("minutes and notes")), now.work[now.kind] ? timing(app, now) : null, note(app, now)),
     ),
-    h(
-      "div",
-      { class: "go" },
-      h("button", { type: "button", class: "large back", disabled: now.number === 1, onclick: () => app.next(-1) }, words.say("back")),
-      h("button", { type: "button", class: "large next", disabled: now.number === steps.length, onclick: () => app.next(1) }, words.say("next")),
-    ),
+    onward(app, now),
+  );
+}
+
+/** Back and on; after the last step, to the list of all. */
+function onward(app: App, now: Step): HTMLElement {
+  const { words, page } = app;
+  const last = now.number === page.piece.steps.length;
+  const on = last ? () => app.go("list") : () => app.next(1);
+  return h(
+    "div",
+    { class: "go" },
+    h("button", { type: "button", class: "large back", disabled: now.number === 1, onclick: () => app.next(-1) }, sign("back"), words.say("back")),
+    h("button", { type: "button", class: "large next", onclick: on }, words.say(last ? "nav list" : "next"), sign(last ? "list" : "next")),
   );
 }
 
@@ -46,63 +69,41 @@ function firstLeft(app: App, now: Step): number {
   return Math.max(left, 0);
 }
 
+/** What a turn brings into the piece; else what it makes ready for later. */
+function handled(turn: Turn): { links: ReadonlySet<string>; locks: ReadonlySet<string>; later: boolean } {
+  const later = turn.links.length + turn.locks.length === 0 && turn.readies.length + turn.ready_locks.length > 0;
+  return { links: new Set(later ? turn.readies : turn.links), locks: new Set(later ? turn.ready_locks : turn.locks), later };
+}
+
 function picture(app: App, now: Step, keep = false): void {
+  const { page, words } = app;
   const turn = now.turns[chosen.turn] ?? now.turns[0];
   if (!turn) return;
-  const brings = turn.links.length + turn.locks.length > 0;
-  const readies = !brings && turn.readies.length + turn.ready_locks.length > 0;
-  const links = new Set(readies ? turn.readies : turn.links);
-  const locks = new Set(readies ? turn.ready_locks : turn.locks);
-  const isNew = (body: Body) => (brings || readies ? (body.isLink ? links : locks).has(body.name) : onlyLaid(now, turn));
-  const near = ["brace", "single", "join", "lock", "settle"].includes(now.kind);
+  const { links, locks, later } = handled(turn);
+  const nothing = links.size + locks.size === 0;
+  const near = CLOSE_BY.has(now.kind);
+  const up = now.kind === "stand up";
   const order = [...new Set([...turn.ways.flat(), ...turn.joints])];
-  const tags = near ? order.map((joint, i) => app.tag(joint, i + 1)) : [];
-  const ways = turn.ways.map((way) => way.map((joint) => app.tag(joint)));
-  const row = app.words.of(turn.row);
-  const labels = allLabels ? [...app.joints.keys()].filter((joint) => !turn.joints.includes(joint)).map((joint) => app.tag(joint)) : [];
+  const numbered = near && turn.ways.length > 0;
+  const tags = near || nothing ? order.map((joint, i) => app.tag(joint, numbered ? i + 1 : 0)) : [];
+  const others = allLabels ? [...app.joints.keys()].filter((joint) => !order.includes(joint)).map((joint) => app.tag(joint)) : [];
   app.stage.show(
     {
-      seat: readies ? app.page.whole : turn.seat,
+      seat: up ? page.beside : later ? page.whole : turn.seat,
       shown: {
-        moment: readies ? app.page.piece.moments.length : turn.moment,
-        isNew,
+        moment: later ? page.piece.moments.length : turn.moment,
+        isNew: (body) => (body.isLink ? links : locks).has(body.name),
         picked: new Set(),
         near: near ? { about: turn.seat.about, across: turn.seat.across_m, joints: new Set(turn.joints) } : null,
+        inColour: nothing && !near,
       },
-      tags: [...labels, ...tags],
-      ways,
-      person: now.kind === "stand up",
-      alt: app.words.say("step picture", { title: app.words.of(now.title), row }),
+      tags: [...tags, ...others],
+      ways: turn.ways.map((way) => way.map((joint) => app.tag(joint))),
+      person: up ? personBeside(page, words) : null,
+      alt: words.say("step picture", { title: words.of(now.title), row: words.of(turn.row) }),
     },
     keep,
   );
-}
-
-/** Whether what lies on the floor is what a step without new parts is about. */
-function onlyLaid(now: Step, turn: Turn): boolean {
-  return ["lay", "inspect", "stand up", "turn over", "close ring"].includes(now.kind) && turn.links.length === 0;
-}
-
-function tools(app: App, now: Step): HTMLElement {
-  const { words } = app;
-  const back = h("button", { type: "button", class: "seat", hidden: true, onclick: () => app.stage.toTheSeat() }, words.say("to the seat"));
-  app.stage.onTurned = (away) => (back.hidden = !away);
-  const labels = h(
-    "button",
-    {
-      type: "button",
-      "aria-pressed": String(allLabels),
-      onclick: () => {
-        allLabels = !allLabels;
-        labels.setAttribute("aria-pressed", String(allLabels));
-        picture(app, now, true);
-      },
-    },
-    words.say("all labels"),
-  );
-  const near = h("button", { type: "button", "aria-label": words.say("nearer"), onclick: () => app.stage.turn(0, 0, 1.3) }, "+");
-  const far = h("button", { type: "button", "aria-label": words.say("farther"), onclick: () => app.stage.turn(0, 0, 1 / 1.3) }, "−");
-  return h("div", { class: "tools" }, labels, near, far, back);
 }
 
 function rows(app: App, now: Step): HTMLElement {
@@ -140,7 +141,7 @@ function tickBox(app: App, id: string, text: string, then: () => void): HTMLElem
   const box = h("input", { type: "checkbox", id });
   box.checked = app.ticked(id);
   box.addEventListener("change", () => {
-    app.tick(id, box.checked);
+    app.tick([id], box.checked);
     then();
   });
   return h("label", { for: id }, box, h("span", {}, text));
