@@ -99,7 +99,9 @@ BURST: Mapping[str, str] = {
     "balloon": mark("Balloon"),
     "choose balloon": mark("Choose ..."),
     "lock at": mark("Lock at {joint}"),
-    "it is": mark("It is this one: {balloon} (letter {letter}). Spare balloons of this kind: {spare}."),
+    "it is": mark(
+        "It is this one: {balloon} (letter {letter}). Spare balloons of this kind: {spare}."
+    ),
     "burst caution": BURST_CAUTION,
     "burst picture": mark("Where {balloon} is in the piece, and what is tied to it."),
     **{f"act {key}": text for key, text in ACTS.items()},
