@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from math import ceil
 
 from buildplan.framework.balloon_kinds import BALLOON_KINDS
 from buildplan.language.messages import mark, message
@@ -52,6 +53,7 @@ def check_sizes(at: Path, balloon: Salvaged[Balloon]) -> Iterator[Mistake]:
 
 
 def _gauge_over_nominal(at: Path, part: Balloon) -> Mistake:
+    larger = ceil(1.5 * part.inflate_to)
     return Mistake(
         FileKind.GAUGE_OVER_NOMINAL,
         (*at, "inflate_to"),
@@ -60,14 +62,22 @@ def _gauge_over_nominal(at: Path, part: Balloon) -> Mistake:
             gauge=f"{part.inflate_to:g}",
             nominal=f"{part.nominal:g}",
         ),
-        change(
-            message(
-                "size it to {nominal} or less (common practice for a link: about two thirds, "
-                "{two_thirds})",
-                nominal=f"{part.nominal:g}",
-                two_thirds=f"{part.nominal * 2 / 3:.3g}",
-            ),
-            Put((*at, "inflate_to"), float(f"{part.nominal * 2 / 3:.3g}")),
+        Suggestion(
+            ways=(
+                Remedy(
+                    message("use a balloon of nominal size {nominal}", nominal=f"{larger:g}"),
+                    (Put((*at, "nominal"), larger),),
+                ),
+                Remedy(
+                    message(
+                        "size it to {nominal} or less (common practice for a link: about two "
+                        "thirds, {two_thirds})",
+                        nominal=f"{part.nominal:g}",
+                        two_thirds=f"{part.nominal * 2 / 3:.3g}",
+                    ),
+                    (Put((*at, "inflate_to"), float(f"{part.nominal * 2 / 3:.3g}")),),
+                ),
+            )
         ),
     )
 

@@ -5,6 +5,7 @@ Every check looks only at what it needs, so that a mistake in one part hides non
 
 from __future__ import annotations
 
+import re
 from collections.abc import Collection, Iterator, Mapping
 
 from buildplan.design.balloon_checks import (
@@ -35,6 +36,7 @@ from buildplan.source.mistake import (
 from buildplan.source.partial_validation import mapping_in, salvage
 from buildplan.source.suggestions import by_hand
 from buildplan.source.trade_words import in_file_words
+from buildplan.source.values import CONSTANT_NAME
 
 _FEW_IN_WORDS = {2: message_in("number", "two"), 3: message_in("number", "three")}
 
@@ -64,7 +66,7 @@ def check(data: object, known_constants: Collection[str] | None = None) -> Itera
     yield from _check_translations(top, balloons)
     if known_constants is not None:
         for name in mapping_in(top.get("constants")):
-            if name not in known_constants:
+            if name not in known_constants and re.match(CONSTANT_NAME, name):
                 yield Mistake(
                     FileKind.NO_SUCH_CONSTANT,
                     ("constants", name),

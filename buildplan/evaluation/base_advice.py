@@ -33,10 +33,10 @@ def with_base(problems: Iterable[Problem], shape: Shape, units: Units) -> tuple[
 
 def _advice(problem: Problem, shape: Shape, units: Units) -> Suggestion:
     ways = []
-    base = advised_base(shape.standing, shape.mass_kg)
-    if on_base(shape.standing, shape.mass_kg, base).tip_angle_deg >= LEANS_LIGHTLY_DEG:
-        scale = METRES_PER_UNIT[units]
-        width, depth = (round(side / scale, 0) for side in (base.width_m, base.depth_m))
+    base, scale = advised_base(shape.standing, shape.mass_kg), METRES_PER_UNIT[units]
+    width, depth = (round(side / scale, 0) for side in (base.width_m, base.depth_m))
+    told = replace(base, width_m=width * scale, depth_m=depth * scale)
+    if on_base(shape.standing, shape.mass_kg, told).tip_angle_deg >= LEANS_LIGHTLY_DEG:
         words = message(
             "tie it to a base {width} {units} wide and {depth} {units} deep that weighs {weight} "
             "kg",

@@ -1,4 +1,4 @@
-"""What may mend an assembly: ties swapped, a part set on another, one balloon more."""
+"""What may mend an assembly: ties swapped, a part set on another, another course of a part."""
 
 from __future__ import annotations
 
@@ -7,26 +7,25 @@ from itertools import combinations
 from pathlib import Path
 from typing import Any
 
-from buildplan.evaluation.measured import Measured, measure
+from buildplan.evaluation.measured import Measured, first_mistake, measure
+from buildplan.fitting.near_courses import COURSE_TRIALS, OF_THE_COURSE, near_courses
 from buildplan.framework.assembly import outer_part
-from buildplan.language.messages import Message, listing, message
+from buildplan.language.messages import listing, message
 from buildplan.shape.constants import constants_with
 from buildplan.shape.finding import Settings, shapes_of_parts
 from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.retying import retied
-from buildplan.shape.stiffness import stiffening_brace
 from buildplan.source.kinds import FileKind
 from buildplan.source.problems import ProblemKind
-from buildplan.source.suggestions import Change, Put, Remedy, TakeOut
+from buildplan.source.suggestions import Change, Put, Remedy, Suggestion, TakeOut, within
 
 Data = Mapping[str, Any]
 
 AT = ("build", "assembly")
 OF_PLACES = (FileKind.LOOSE_PART, ShapeKind.NOTHING_MEETS)
 OF_TIES = (ShapeKind.TIES_CANNOT_MEET, ShapeKind.READS_BACKWARDS)
-OF_ASSEMBLIES = (*OF_PLACES, *OF_TIES, ShapeKind.FOLDS)
+OF_ASSEMBLIES = (*OF_PLACES, *OF_TIES, *OF_THE_COURSE)
 MOST_PLACES = 6  # places of a part that are tried: each takes as long as a check
-FITS = 0.06  # how far a further balloon may be longer or shorter than the place for it
 
 
 def assembly_ways(kind: ProblemKind, data: Data, folder: Path) -> Iterator[Remedy]:
@@ -39,8 +38,8 @@ def assembly_ways(kind: ProblemKind, data: Data, folder: Path) -> Iterator[Remed
         yield from _not_mirrored(data)
         yield from _swapped(data, measure(data, folder))
         yield from _on_in_place_of_ties(data)
-    elif kind is ShapeKind.FOLDS:
-        yield from _one_more_balloon(data, measure(data, folder))
+    elif kind in OF_THE_COURSE:
+        yield from _courses_of_parts(data)
 
 
 def _parts(data: Data) -> Sequence[Data]:
@@ -165,55 +164,22 @@ def _on_in_place_of_ties(data: Data) -> Iterator[Remedy]:
         yield Remedy(words, (Put((*AT, "parts", i, "on"), place), Put((*AT, "ties"), left)))
 
 
-# --- stiffness ----------------------------------------------------------------------------
+# --- courses ------------------------------------------------------------------------------
+
+OF_A_PIECE = ("buildplan", "name", "units", "balloons", "constants")  # what a part is built with
 
 
-def _one_more_balloon(data: Data, piece: Measured) -> Iterator[Remedy]:
-    """The one balloon more between two parts that stiffens the whole most, by itself and with its
-    twin of the other side; sized to fit where no link of the piece does."""
-    constants = constants_with(piece.design.constants)
-    extra = stiffening_brace(piece.framework, piece.shape, constants)
-    if extra is None:
-        return
-    joints = [place.partition("+")[0] for place in extra.joints]
-    if outer_part(joints[0]) == outer_part(joints[1]):
-        return
-    mirror = piece.framework.mirror
-    twins = [mirror.get(joint, joint) for joint in joints]
-    key, sized = _balloon_for(data, piece, extra.length_m)
-    for pairs in ([joints], [joints, twins]):
-        if len(pairs) > 1 and sorted(twins) == sorted(joints):
-            return
-        ties = [{"joints": pair, "balloon": key} for pair in pairs]
-        words = message(
-            "tie one more balloon ({balloon}) between each of {joints}",
-            balloon=_told(key, sized),
-            joints=listing([message("{one} and {other}", one=a, other=b) for a, b in pairs]),
-        )
-        yield Remedy(words, (*sized, Put((*AT, "ties"), [*_ties(data), *ties])))
-
-
-def _balloon_for(data: Data, piece: Measured, length_m: float) -> tuple[str, tuple[Put, ...]]:
-    """The key of a link of that length; where there is none, of one that is added by a change."""
-    links = {key: one for key, one in piece.framework.balloons.items() if one.kind.is_strut}
-    key, near = min(links.items(), key=lambda item: abs(item[1].tie_to_tie_m - length_m))
-    if abs(length_m / near.tie_to_tie_m - 1) <= FITS or key not in data["balloons"]:
-        return key, ()
-    given = dict(data["balloons"][key])
-    gauge = round(given["inflate_to"] * length_m / near.tie_to_tie_m, 1)
-    for measured in ("tie_to_tie", "chain_of_ten"):
-        given.pop(measured, None)
-    name = "extra"
-    while name in data["balloons"]:
-        name += " more"
-    sized = {**given, "inflate_to": min(gauge, given["nominal"])}
-    return name, (Put(("balloons", name), sized),)
-
-
-def _told(key: str, sized: Sequence[Put]) -> Message | str:
-    """What a balloon is called: its key, and what it is sized to where it is added."""
-    if not sized:
-        return key
-    given = sized[0].value
-    assert isinstance(given, dict), "a balloon is added with its keys"
-    return message("{key}, sized to {gauge}", key=key, gauge=f"{given['inflate_to']:g}")
+def _courses_of_parts(data: Data) -> Iterator[Remedy]:
+    """The nearest course that closes, of each part that is a closed tube given in place and does
+    not close by itself."""
+    for i, part in enumerate(_parts(data)):
+        tube = (part.get("build") or {}).get("tube")
+        if not isinstance(tube, Mapping) or not tube.get("closed"):
+            continue
+        alone = {**{key: data[key] for key in OF_A_PIECE if key in data}, "build": part["build"]}
+        if first_mistake(alone) is None and not measure(alone).shape.problems:
+            continue
+        for near in near_courses(alone, 1, COURSE_TRIALS):
+            (way,) = within((*AT, "parts", i), Suggestion(ways=(near.way,))).ways
+            words = message("in part {part}: {change}", part=part["name"], change=way.words)
+            yield Remedy(words, way.changes)

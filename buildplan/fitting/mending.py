@@ -1,175 +1,167 @@
-"""Trying on the piece itself what is suggested: a change that does not mend it is not told."""
+"""Trying on the piece itself what is suggested: a change that does not mend it is not told.
+
+What was tried and does not mend is told as that; what nobody can try but with the balloons in
+hand is told as that too.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import replace
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from functools import cached_property
+from itertools import chain
 from pathlib import Path as FilePath
 from typing import Any
 
 from buildplan.evaluation.measured import HERE, Measured, first_mistake, measure
 from buildplan.fitting.assembly_mending import OF_ASSEMBLIES, OF_PLACES, assembly_ways
-from buildplan.fitting.near_courses import near_courses
-from buildplan.language.messages import listing, message
+from buildplan.fitting.near_courses import COURSE_TRIALS, OF_THE_COURSE, near_courses
+from buildplan.fitting.piece_ways import WAYS, piece_ways
+from buildplan.language.messages import Message, listing, message, message_count
 from buildplan.shape.constants import constants_with
 from buildplan.shape.examining import examine
 from buildplan.shape.kinds import ShapeKind
-from buildplan.shape.stiffness import stiffening_brace
 from buildplan.source.file_changes import CannotChangeError, changed_data
-from buildplan.source.kinds import FileKind
 from buildplan.source.problems import DesignProblemsError, Problem, ProblemKind
-from buildplan.source.suggestions import Change, Put, Remedy, Suggestion, by_hand
+from buildplan.source.suggestions import Remedy, Suggestion, by_hand
 
 Data = Mapping[str, Any]
+Kinds = frozenset[ProblemKind]
+Mends = Callable[[Remedy, ProblemKind], bool]
 
-# what another course mends
-OF_THE_COURSE = (
-    FileKind.NOT_COMING_ROUND,
-    ShapeKind.DOES_NOT_CLOSE,
-    ShapeKind.RUNS_INTO_ITSELF,
-)
-ON_THE_PIECE = (*OF_THE_COURSE, ShapeKind.FOLDS, ShapeKind.UNLIKE_BACK, *OF_ASSEMBLIES)
+ON_THE_PIECE = frozenset((*OF_THE_COURSE, *OF_ASSEMBLIES, *WAYS))
+# what keeps a piece from fitting together is mended before what it then does
+FITTING = frozenset((*OF_THE_COURSE, *OF_ASSEMBLIES, ShapeKind.DOES_NOT_FIT, ShapeKind.NOT_AT_REST))
 # what does not keep a file from being read as plain data
 READ_ALL_THE_SAME = (*OF_THE_COURSE, *OF_PLACES)
-COURSE_TRIALS = 10
 MOST_BALLOONS = 3000  # solving a larger piece anew takes longer than anybody waits
-FITS = 0.06  # how far the length of a further balloon may be off that of the braces
-TWINS = {3: {"C": "A"}, 4: {"D": "A", "C": "B"}}
+MOST_TRIALS, BALLOONS_IN_ALL = 24, 12_000  # pieces that are solved anew for one design
+MOST_WAYS = 2  # that are told: with two to choose from, no third is looked for
+MOST_NAMED = 2  # of what was tried in vain
+
+
+@dataclass(frozen=True)
+class Broken:
+    """A design file as plain data, right but for its course and its parts' places; the files of
+    its parts lie in `folder`."""
+
+    data: Data
+    folder: FilePath
+
+    @cached_property
+    def piece(self) -> Measured | None:
+        """The piece as it is; None where its course or its parts' places leave none."""
+        try:
+            return None if first_mistake(self.data) else measure(self.data, self.folder)
+        except DesignProblemsError:
+            return None
+
+    @cached_property
+    def courses(self) -> Sequence[Remedy]:
+        """The nearest course of a tube that closes."""
+        if not isinstance(self.data["build"].get("tube"), Mapping):
+            return ()
+        return [one.way for one in near_courses(self.data, 1, COURSE_TRIALS)]
 
 
 def tried_on_the_piece(
     data: Data, problems: Sequence[Problem], folder: FilePath = HERE
 ) -> tuple[Problem, ...]:
-    """The problems of a tube or an assembly with those ways alone that mend them when the piece is
-    solved anew, and with ways that only a solved piece can name: another course, other ties, one
-    more balloon.
-
-    `data` is a design file as plain data, right but for its course and its parts' places; the
-    files of its parts lie in `folder`. Of another pattern the problems are returned as they are.
+    """The problems of a design with those ways alone that mend them when the piece is solved
+    anew, and with ways that only a solved piece can name: another course, other ties, other sizes,
+    one more balloon. `data` and `folder` are those of `Broken`.
     """
-    if isinstance(data["build"].get("assembly"), Mapping):
-        return tuple(_of_assembly(data, problems, folder))
-    tube = data["build"].get("tube")
-    if not isinstance(tube, Mapping):
-        return tuple(problems)
-    known = {one.kind for one in problems}
-    courses: list[Remedy] | None = None
+    broken = Broken(data, folder)
+    known = frozenset(one.kind for one in problems)
+    left_by = _trials(broken)
+
+    def mends(way: Remedy, kind: ProblemKind) -> bool:
+        """Whether the problem is gone, and no other has come, with the piece solved anew."""
+        left = left_by(way)
+        return left is not None and left <= known - {kind}
+
     found = []
     for problem in problems:
         if problem.kind not in ON_THE_PIECE:
             found.append(problem)
-            continue
-        if problem.kind not in OF_THE_COURSE and not known.isdisjoint(OF_THE_COURSE):
-            first = by_hand(message("mend the course first"))
+        elif problem.kind not in FITTING and known & FITTING:
+            first = by_hand(message("mend first what keeps it from fitting together"))
             found.append(replace(problem, suggestion=first))
-            continue
-        ways = [*problem.suggestion.ways, *_ways(problem.kind, data)]
-        good = [way for way in ways if _mends(way, problem.kind, data, known)]
-        if not good and problem.kind in OF_THE_COURSE:
-            if courses is None:  # one other course mends all that is wrong with it
-                courses = [one.way for one in near_courses(data, 1, COURSE_TRIALS)]
-            good = courses
-        found.append(replace(problem, suggestion=_told(problem, tuple(good))))
+        else:
+            found.append(_with_what_mends(problem, broken, mends))
     return tuple(found)
 
 
-def _of_assembly(data: Data, problems: Sequence[Problem], folder: FilePath) -> Iterator[Problem]:
-    """The problems of an assembly, each with the first way that mends it."""
-    known = {one.kind for one in problems}
-    for problem in problems:
-        if problem.kind not in OF_ASSEMBLIES:
-            yield problem
-            continue
-        ways = assembly_ways(problem.kind, data, folder)
-        good = next((way for way in ways if _mends(way, problem.kind, data, known, folder)), None)
-        words = problem.suggestion.words
-        told = Suggestion(words) if good is None else Suggestion(ways=(good,))
-        yield replace(problem, suggestion=told)
+def _trials(broken: Broken) -> Callable[[Remedy], Kinds | None]:
+    """What is wrong with the piece once a way is followed: None where it cannot be followed. Each
+    is solved once, and of large pieces only few: one for which no trial is left mends nothing."""
+    found: dict[str, Kinds | None] = {}
+    balloons = 1 if broken.piece is None else broken.piece.balloons
+    most = min(MOST_TRIALS, max(1, BALLOONS_IN_ALL // balloons))
+
+    def left_by(way: Remedy) -> Kinds | None:
+        key = repr(way.changes)
+        if key not in found:
+            found[key] = _solved(broken, way) if len(found) < most else None
+        return found[key]
+
+    return left_by
 
 
-def _told(problem: Problem, good: tuple[Remedy, ...]) -> Suggestion:
-    if good:
-        return Suggestion(ways=good)
-    words = problem.suggestion.words
-    if problem.kind in OF_THE_COURSE:
-        further = message(
-            "no course near this one was found to close and stand; buildplan course looks further"
-        )
-        words = (*words, further)
-    return Suggestion(words or problem.suggestion.words)
-
-
-def _mends(
-    way: Remedy, kind: ProblemKind, data: Data, known: set[ProblemKind], folder: FilePath = HERE
-) -> bool:
-    """Whether the problem is gone, and no other has come, with the piece solved anew."""
+def _solved(broken: Broken, way: Remedy) -> Kinds | None:
     try:
-        changed = changed_data(data, way.changes)
-    except CannotChangeError:
-        return False
-    if first_mistake(changed) is not None:
-        return False
-    try:
-        return _kinds(measure(changed, folder)) <= known - {kind}
-    except DesignProblemsError:
-        return False
+        changed = changed_data(broken.data, way.changes)
+        if first_mistake(changed) is not None:
+            return None
+        return _kinds(measure(changed, broken.folder))
+    except (CannotChangeError, DesignProblemsError):
+        return None
 
 
-def _kinds(piece: Measured) -> set[ProblemKind]:
+def _kinds(piece: Measured) -> Kinds:
     """What is wrong with a solved piece."""
-    if piece.balloons > MOST_BALLOONS or piece.shape.problems:
-        return {one.kind for one in piece.shape.problems}
-    constants = constants_with(piece.design.constants)
-    return {one.kind for one in examine(piece.framework, piece.shape, constants=constants).problems}
+    found = {one.kind for one in piece.shape.problems}
+    if not found and piece.balloons <= MOST_BALLOONS:
+        constants = constants_with(piece.design.constants)
+        examined = examine(piece.framework, piece.shape, constants=constants)
+        found = {one.kind for one in examined.problems}
+    return frozenset(found)
 
 
-def _ways(kind: ProblemKind, data: Data) -> Iterator[Remedy]:
-    """Ways that a problem of the shape has, besides other courses; none of them is tried yet."""
-    if kind is ShapeKind.UNLIKE_BACK:
-        yield from _front_and_back(data["build"]["tube"])
-    elif kind is ShapeKind.FOLDS:
-        yield from _one_more_balloon(data)
+def _with_what_mends(problem: Problem, broken: Broken, mends: Mends) -> Problem:
+    """A problem with the ways that mend it; where there are none, with what was tried in vain."""
+    good, vain = list[Remedy](), list[Remedy]()
+    named = problem.suggestion.ways
+    for number, way in enumerate(chain(named, _further(problem.kind, broken))):
+        if number >= len(named) and len(good) >= MOST_WAYS:
+            break
+        (good if mends(way, problem.kind) else vain).append(way)
+    if good:
+        return replace(problem, suggestion=Suggestion(ways=tuple(good)))
+    words = [*_in_vain(vain), *problem.suggestion.words]
+    if problem.kind in OF_THE_COURSE and "tube" in broken.data["build"]:
+        words.append(message("buildplan course looks further for courses that close and stand"))
+    return replace(problem, suggestion=Suggestion(tuple(words)))
 
 
-def _front_and_back(tube: Mapping[str, Any]) -> Iterator[Remedy]:
-    long = tube["long"]
-    twins = TWINS.get(tube["chains"], {})
-    if isinstance(long, Mapping) and all(letter in long for letter in (*twins, *twins.values())):
-        alike = {**long, **{back: long[front] for back, front in twins.items()}}
-        words = message("use the same balloons for each front chain and the back chain behind it")
-        yield Remedy(words, (Put(("build", "tube", "long"), alike),))
+def _further(kind: ProblemKind, broken: Broken) -> Iterator[Remedy]:
+    """Ways beyond those that a problem names."""
+    if isinstance(broken.data["build"].get("assembly"), Mapping):
+        yield from assembly_ways(kind, broken.data, broken.folder)
+    elif kind in OF_THE_COURSE:
+        yield from broken.courses
+    if first_mistake(broken.data) is None:
+        yield from piece_ways(kind, broken.data, broken.piece)
 
 
-def _one_more_balloon(data: Data) -> Iterator[Remedy]:
-    """The one balloon more that stiffens the piece most; sized to fit where the braces' do not."""
-    piece = measure(data)
-    extra = stiffening_brace(piece.framework, piece.shape, constants_with(piece.design.constants))
-    if extra is None:
-        return
-    tube = data["build"]["tube"]
-    brace = piece.framework.balloons[tube["brace"]]
-    joints = list(extra.joints)
-    at = ("build", "tube", "extra")
-    others = list(tube.get("extra") or ())
-    share = extra.length_m / brace.tie_to_tie_m
-    if abs(share - 1) <= FITS:
-        words = message("tie one more balloon between {joints}", joints=listing(joints))
-        yield Remedy(words, (Put(at, [*others, joints]),))
-        return
-    given = data["balloons"][tube["brace"]]
-    gauge = round(given["inflate_to"] * share, 1)
-    if gauge > given["nominal"] or "tie_to_tie" in given or "chain_of_ten" in given:
-        return
-    key = "extra"
-    while key in data["balloons"]:
-        key += " more"
-    changes: tuple[Change, ...] = (
-        Put(("balloons", key), {**given, "inflate_to": gauge}),
-        Put(at, [*others, {"joints": joints, "balloon": key}]),
-    )
-    words = message(
-        "tie one more balloon between {joints}, sized to {gauge}",
-        joints=listing(joints),
-        gauge=f"{gauge:g}",
-    )
-    yield Remedy(words, changes)
+def _in_vain(ways: Sequence[Remedy]) -> Iterator[Message]:
+    """What was tried, and mends nothing."""
+    if len(ways) > MOST_NAMED:
+        yield message_count(
+            "{number} change was tried on the piece, and does not mend it",
+            "{number} changes were tried on the piece, and none mends it",
+            len(ways),
+        )
+    elif ways:
+        told = listing([way.words for way in ways], "or")
+        yield message("tried on the piece, and does not mend it: {ways}", ways=told)

@@ -38,9 +38,11 @@ from buildplan.patterns.turning import SideLengths, comes_round
 from buildplan.shape.constants import constants_with
 from buildplan.shape.examining import examine
 from buildplan.shape.finding import Settings, find_shape
+from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.plan import EASE_RIGID, ComplexArray, close_plan, lay_sections, plan_of
 from buildplan.source.balloons import Balloon
 from buildplan.source.file_changes import changed_data
+from buildplan.source.kinds import FileKind
 from buildplan.source.partial_validation import salvage
 from buildplan.source.suggestions import Put, Remedy
 
@@ -56,6 +58,13 @@ MOST_CELLS = 150  # courses beyond this are left to the eye: every trial is a sh
 FORCED_DEG = 4.0
 SPREADING = 2  # what it counts to spread all bends anew, in cells
 USUAL_TRIALS = 24
+COURSE_TRIALS = 10  # where a course is but one of the things that may mend a piece
+# what another course mends
+OF_THE_COURSE = (
+    FileKind.NOT_COMING_ROUND,
+    ShapeKind.DOES_NOT_CLOSE,
+    ShapeKind.RUNS_INTO_ITSELF,
+)
 SAME_PLACE = 1e-6  # of the size of the piece
 FEWEST_CORNERS = 3
 

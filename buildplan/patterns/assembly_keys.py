@@ -13,6 +13,7 @@ from buildplan.source.values import (
     KEYS_FORM,
     LIST_FORM,
     ONE_LINE,
+    PART_NAME,
     TEXT_FORM,
     FileModel,
     Key,
@@ -20,7 +21,7 @@ from buildplan.source.values import (
     form_of,
 )
 
-PartName = Annotated[str, Field(pattern=r"^[A-Z][A-Z0-9]{0,3}$")]
+PartName = Annotated[str, Field(pattern=PART_NAME)]
 OneOrMoreParts = Annotated[
     Annotated[PartName, Tag(TEXT_FORM)]
     | Annotated[list[PartName], Field(min_length=1, max_length=8), Tag(LIST_FORM)],

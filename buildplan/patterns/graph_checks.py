@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
 
 from buildplan.language.messages import mark, message
 from buildplan.source.kinds import FileKind
 from buildplan.source.mistake import Mistake, Path, key_in_words, listed, one_of, shown
 from buildplan.source.partial_validation import list_in, mapping_in
-from buildplan.source.suggestions import TakeOut, by_hand, change
+from buildplan.source.suggestions import Put, Remedy, Suggestion, TakeOut, by_hand, change
 
 AT: Path = ("build", "graph")
 # what separates joints where steps list them
@@ -36,12 +37,7 @@ def check_graph(graph: Mapping[str, object]) -> Iterator[Mistake]:
                     FileKind.NO_SUCH_JOINT,
                     (*AT, "balloons", i, end),
                     message("there is no joint {joint}", joint=shown(label)),
-                    one_of(
-                        label,
-                        joints,
-                        mark("the joints are: {names}"),
-                        (*AT, "balloons", i, end),
-                    ),
+                    _another_joint(label, joints, (*AT, "balloons", i, end)),
                 )
         if not all(isinstance(label, str) and label in joints for label in ends):
             whole = False
@@ -58,6 +54,16 @@ def check_graph(graph: Mapping[str, object]) -> Iterator[Mistake]:
             ties.append((str(ends[0]), str(ends[1])))
     if whole and ties:
         yield from _check_connections(joints, ties)
+
+
+def _another_joint(label: str, joints: Mapping[str, int], at: Path) -> Suggestion:
+    """A suggestion of a joint that there is, or to list the one that is named."""
+    there = one_of(label, joints, mark("the joints are: {names}"), at)
+    listed_too = Remedy(
+        message("add {joint} to the joints", joint=shown(label)),
+        (Put((*AT, "joints"), [*joints, label]),),
+    )
+    return replace(there, ways=(*there.ways, listed_too))
 
 
 def _check_labels(labels: Sequence[object]) -> Iterator[Mistake]:

@@ -7,7 +7,7 @@ from dataclasses import replace
 from functools import partial
 
 from buildplan.framework.cells import CELL_KINDS, CellKind
-from buildplan.language.messages import mark, message
+from buildplan.language.messages import Message, mark, message
 from buildplan.patterns.closure import check_coming_round
 from buildplan.patterns.course import (
     INNER_CHAINS,
@@ -15,6 +15,7 @@ from buildplan.patterns.course import (
     cell_counts,
     expand_course,
 )
+from buildplan.patterns.course_edits import added, as_items
 from buildplan.patterns.tube_keys import Tube
 from buildplan.patterns.tube_lengths import Balloons, chain_letters, side_lengths, sized_inner
 from buildplan.patterns.tube_links import check_extra
@@ -56,6 +57,7 @@ TOO_SHORT: Mapping[tuple[str, bool], str] = {
         "the inner chains are {count} balloons long, and an open chain takes at least {least}"
     ),
 }
+MOST_SPREAD = 150  # cells of a course beyond which none are put in one by one
 FURTHER: Mapping[str, str] = {
     "outer": mark("let the outer side advance further: add straight cells"),
     "inner": mark("let the inner side advance further: add straight cells"),
@@ -218,7 +220,7 @@ def _check_course(
                 FileKind.SIDE_TOO_SHORT,
                 at,
                 message(TOO_SHORT[side, part.closed], count=advance, least=least),
-                by_hand(message(FURTHER[side])),
+                _more_straight(part, at, message(FURTHER[side]), least - advance),
             )
             return
     if part.closed:
@@ -231,8 +233,11 @@ def _check_course(
                         "one cell {cell} takes a closed side all the way round",
                         cell=f"[{cell.outer}, {cell.inner}]",
                     ),
-                    by_hand(
-                        message("let other cells advance on both sides too: add straight cells")
+                    _more_straight(
+                        part,
+                        at,
+                        message("let other cells advance on both sides too: add straight cells"),
+                        1,
                     ),
                 )
                 return
@@ -243,6 +248,15 @@ def _check_course(
             sized = partial(sized_inner, part, balloons, colour_pattern)
             for mistake in check_coming_round(cells, lengths, at, sized):
                 yield replace(mistake, suggestion=_with_single(part, mistake.suggestion))
+
+
+def _more_straight(tube: Tube, at: Path, right: Message, fewest: int) -> Suggestion:
+    """A suggestion of so many straight cells, spread evenly along the course."""
+    cells = tuple(expand_course(tube))
+    if not cells or len(cells) > MOST_SPREAD:
+        return by_hand(right)
+    edit = added(cells, "straight", fewest)
+    return Suggestion((right,), (Remedy(edit.words, (Put(at, as_items(edit.cells)),)),))
 
 
 def _with_single(tube: Tube, suggestion: Suggestion) -> Suggestion:

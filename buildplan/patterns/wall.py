@@ -13,7 +13,7 @@ from buildplan.framework.chain_roles import BETWEEN, ROW, UPRIGHT, Layer
 from buildplan.framework.chained import ChainRun, build_chained
 from buildplan.framework.model import BalloonType, Framework
 from buildplan.framework.naming import letters
-from buildplan.language.messages import mark, message
+from buildplan.language.messages import mark
 from buildplan.patterns import colour_runs, growing
 from buildplan.patterns.colour_patterns import RunPlace
 from buildplan.patterns.pattern import (
@@ -24,14 +24,11 @@ from buildplan.patterns.pattern import (
     JointsOf,
     Making,
     Pattern,
-    Whole,
     link,
 )
 from buildplan.patterns.pattern_joints import first_to_last
-from buildplan.source.kinds import FileKind
-from buildplan.source.mistake import Mistake, Path
-from buildplan.source.partial_validation import list_in, mapping_in
-from buildplan.source.suggestions import Put, Suggestion, by_hand, change
+from buildplan.patterns.wall_checks import check_wall
+from buildplan.source.suggestions import Put
 from buildplan.source.values import FileModel, Key
 
 
@@ -185,63 +182,6 @@ def _built(wall: Wall, making: Making) -> Framework:
     return build_wall(making.name, making.balloons, wall)
 
 
-def _check(wall: Given, whole: Whole) -> Iterator[Mistake]:
-    if wall.get("layers") == 2 and wall.get("between") is None:
-        yield Mistake(
-            FileKind.KEY_MISSING,
-            ("build", "wall"),
-            message("a wall of two layers names no balloon between them"),
-            _add_balloon(("build", "wall", "between"), wall.get("upright")),
-        )
-    across, up = wall.get("across"), wall.get("up")
-    boxes: list[tuple[int, int, int, int]] = []
-    for i, given in enumerate(list_in(wall.get("openings"))):
-        opening = mapping_in(given)
-        numbers = [opening.get(key) for key in ("along", "up", "wide", "high")]
-        if not all(type(n) is int for n in [*numbers, across, up]):
-            continue
-        left, low, wide, high = (int(str(n)) for n in numbers)
-        at = ("build", "wall", "openings", i)
-        inside = (
-            left >= 1 and left + wide <= int(str(across)) - 1 and low + high <= int(str(up)) - 1
-        )
-        if not inside:
-            yield Mistake(
-                FileKind.OPENING_AT_EDGE,
-                at,
-                message("this opening leaves no cell of the wall beside it or above it"),
-                by_hand(
-                    message(
-                        "keep one cell at each side and above: the wall is {across} by {up} cells",
-                        across=str(across),
-                        up=str(up),
-                    )
-                ),
-            )
-        for other in boxes:
-            if (
-                left <= other[2]
-                and other[0] <= left + wide
-                and low <= other[3]
-                and other[1] <= low + high
-            ):
-                yield Mistake(
-                    FileKind.OPENINGS_MEET,
-                    at,
-                    message("this opening meets another"),
-                    by_hand(message("leave at least one cell between two openings")),
-                )
-                break
-        boxes.append((left, low, left + wide, low + high))
-
-
-def _add_balloon(at: Path, key: object) -> Suggestion:
-    """A suggestion to name a balloon at `at`: that of `key`, where it is one."""
-    if not isinstance(key, str):
-        return by_hand(message("add {key}, with the key of its balloon", key=str(at[-1])))
-    return change(message("add {right}", right=f"{at[-1]}: {key}"), Put(at, key))
-
-
 def _coloured(framework: Framework, wall: Wall, part: str) -> Iterator[colour_runs.ColourRun]:
     """From the floor up, each layer by itself: the balloons of the rows by their row, those of
     the uprights by the row that they stand on."""
@@ -284,5 +224,5 @@ PATTERN = Pattern(
     build=_built,
     colours=Colouring(("row", "upright"), (), _coloured),
     more_cells=_more_cells,
-    check=_check,
+    check=check_wall,
 )

@@ -2,11 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-
-from buildplan.framework.model import Framework
-from buildplan.language.messages import Decimal, listing, message
-from buildplan.shape.constants import Constant
+from buildplan.language.messages import Decimal, message
 from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import (
     Estimate,
@@ -14,12 +10,8 @@ from buildplan.shape.model import (
     Stiffness,
     Wind,
 )
-from buildplan.shape.stiffness import stiffening_brace
 from buildplan.source.problems import Problem
-from buildplan.source.suggestions import by_hand
-
-Table = Mapping[str, Constant]
-
+from buildplan.source.suggestions import by_hand, to_try
 
 LEANS_LIGHTLY_DEG = 10.0
 
@@ -30,22 +22,15 @@ OUTDOORS_M_PER_S = 8.0  # a fresh breeze begins here (Beaufort 5)
 SAGS_SHARE, FALLEN_SHARE = 0.05, 0.25  # of the height
 
 
-def problems_of(
-    framework: Framework, shape: Shape, found: Stiffness, sag: Estimate, table: Table
-) -> list[Problem]:
+def problems_of(shape: Shape, found: Stiffness, sag: Estimate) -> list[Problem]:
     """What keeps the piece from holding itself up."""
     problems = []
     if found.folds_locked:
-        advice = message("brace it there")
-        extra = stiffening_brace(framework, shape, table)
-        if extra is not None:
-            joints = listing(extra.joints)
-            advice = message("tie one more balloon between {joints}", joints=joints)
         problems.append(
             Problem(
                 ShapeKind.FOLDS,
                 message("the piece folds by itself even when every joint is locked"),
-                by_hand(advice),
+                to_try(message("brace it there")),
                 joints=found.locked.joints,
             )
         )
@@ -54,7 +39,7 @@ def problems_of(
             Problem(
                 ShapeKind.DOES_NOT_HOLD_ITSELF,
                 message("the piece does not hold itself up"),
-                by_hand(message("hang it, give it a pole, or brace the joints that move most")),
+                to_try(message("hang it, give it a pole, or brace the joints that move most")),
                 joints=found.locked.joints,
             )
         )

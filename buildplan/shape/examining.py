@@ -11,13 +11,13 @@ from collections.abc import Callable, Mapping, Sequence
 import numpy as np
 
 from buildplan.framework.model import Framework
-from buildplan.shape.advice import FALLEN_SHARE, Table, cautions_of, problems_of
+from buildplan.shape.advice import FALLEN_SHARE, cautions_of, problems_of
 from buildplan.shape.ballasting import ballast_factor, ballast_places
 from buildplan.shape.bodies import (
     LinkBodies,
     bodies_of,
 )
-from buildplan.shape.constants import CONSTANTS, at_bound
+from buildplan.shape.constants import CONSTANTS, Constant, at_bound
 from buildplan.shape.freedoms import pinned
 from buildplan.shape.holding import on_base
 from buildplan.shape.model import (
@@ -31,6 +31,8 @@ from buildplan.shape.relaxing import Relaxed, holds, relax
 from buildplan.shape.standing import latex_kg, masses, stand
 from buildplan.shape.stiffness import joint_masses_kg, locked, stiffness_of
 from buildplan.shape.wind import dynamic_pressure_pa, outline_towards, tip_speed_m_per_s, worst_wind
+
+Table = Mapping[str, Constant]
 
 SPRINGS = ("strut_stiffness", "over_pressure", "lock_stiffness")
 REST_SHARE = 0.002  # of what the heaviest joint carries: pushed less, a piece counts as at rest
@@ -255,6 +257,6 @@ def examine(
         sway=sway,
         stiffness=found,
         wind=wind,
-        problems=tuple(problems_of(framework, shape, found, sag, constants)),
+        problems=tuple(problems_of(shape, found, sag)),
         cautions=tuple(cautions_of(shape, sag, tip, wind)),
     )

@@ -15,7 +15,7 @@ from buildplan.shape.plan import EASE_RIGID, plan_of
 from buildplan.shape.relaxing import Relaxed
 from buildplan.shape.settings import Settings
 from buildplan.source.problems import Problem
-from buildplan.source.suggestions import by_hand
+from buildplan.source.suggestions import to_try
 
 RIVAL_ENERGY = 1.02  # energies within 2 % of the least are alike
 RIVAL_SHAPE = 0.05  # of the size: shapes farther apart than this are different
@@ -69,7 +69,7 @@ def _unrest(best: Relaxed, settings: Settings) -> Problem | None:
             "the shape has not come to rest: {force} N are left unbalanced",
             force=force if "e" in force else Decimal(float(force), len(force.partition(".")[2])),
         ),
-        by_hand(message("make the piece simpler, or measure its links and give their tie_to_tie")),
+        to_try(message("make the piece simpler, or measure its links and give their tie_to_tie")),
     )
 
 
@@ -94,7 +94,7 @@ def _strained(
                 len(tight),
                 most=most,
             ),
-            by_hand(message("take away a balloon there, or use another size")),
+            to_try(message("take away a balloon there, or use another size")),
             joints=joints,
         )
     said = message_count(
@@ -124,7 +124,7 @@ def _strained(
         )
     else:
         how = message("take away a balloon there, or use another size")
-    return Problem(ShapeKind.DOES_NOT_CLOSE, said, by_hand(how), joints=joints)
+    return Problem(ShapeKind.DOES_NOT_CLOSE, said, to_try(how), joints=joints)
 
 
 def _overlapping(
@@ -142,7 +142,7 @@ def _overlapping(
             " the same place",
             len(deep),
         ),
-        by_hand(message("open the course there, or put more cells between")),
+        to_try(message("open the course there, or put more cells between")),
         joints=_ends(framework, bodies, [link for pair in deep[: NAMED // 2] for link in pair]),
     )
 
@@ -162,7 +162,7 @@ def _ambiguous(
                     "the piece can come to rest in more than one shape: the lengths alone do not"
                     " say which"
                 ),
-                by_hand(
+                to_try(
                     message(
                         "the shape drawn is the one of least strain; brace where the shapes differ"
                         " most"
@@ -179,7 +179,7 @@ def _falling(standing: Standing, holding: Holding) -> Problem | None:
     return Problem(
         ShapeKind.DOES_NOT_STAND,
         message("the piece does not stand: its weight is not above its foot"),
-        by_hand(message("name other joints in stand_on, or widen the foot")),
+        to_try(message("name other joints in stand_on, or widen the foot")),
         joints=standing.feet,
     )
 
@@ -193,7 +193,7 @@ def _unlike(framework: Framework, mirrored: bool) -> Problem | None:
             "the back does not mirror the front: its links have other lengths, so the piece will"
             " twist"
         ),
-        by_hand(message("use the same balloons for each front chain and the back chain behind it")),
+        to_try(message("use the same balloons for each front chain and the back chain behind it")),
         path="build.tube.long",
     )
 

@@ -21,7 +21,7 @@ from buildplan.shape.blocks import Block, Partner, Spots, blocks_of, partners_of
 from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import FloatArray, Shape
 from buildplan.source.problems import Problem
-from buildplan.source.suggestions import by_hand
+from buildplan.source.suggestions import to_try
 
 MISFIT_SHARE = 0.35  # of a link: joints farther apart than this cannot be tied together
 TURNING_SHARE = 0.3  # of a link: tied joints spread less than this say nothing of the turn
@@ -150,7 +150,7 @@ def _backwards(block: Block, placed: Spots) -> Iterator[Problem]:
         yield Problem(
             ShapeKind.READS_BACKWARDS,
             message("{part} reads from the back: its ties turn it round", part=block.part),
-            by_hand(
+            to_try(
                 message(
                     "tie its joints on the left to what is on the left, and those of its front to "
                     "the front, or say what it stands on (on: its part) in place of its ties"
@@ -162,7 +162,7 @@ def _backwards(block: Block, placed: Spots) -> Iterator[Problem]:
         yield Problem(
             ShapeKind.READS_BACKWARDS,
             message("{part} is writing, and is built left to right", part=block.part),
-            by_hand(message("take {key} out", key="mirrored")),
+            to_try(message("take {key} out", key="mirrored")),
             path="build.assembly.parts",
         )
 
@@ -204,7 +204,7 @@ def _misfit(
             " stay {distance} cm apart",
             distance=Decimal(100 * worst, 0),
         ),
-        by_hand(
+        to_try(
             message(
                 "name the joints of one part the other way round, tie other joints, or give the"
                 " parts sizes that meet there"

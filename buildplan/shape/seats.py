@@ -22,7 +22,7 @@ from buildplan.shape.meeting import UPRIGHT_ONLY, Meeting, meetings, turns_betwe
 from buildplan.shape.model import FloatArray, Shape
 from buildplan.shape.placing import link_m, set_down
 from buildplan.source.problems import Problem
-from buildplan.source.suggestions import by_hand
+from buildplan.source.suggestions import to_try
 
 EDGE_SHARE = 0.3  # of a link: joints this near the highest, lowest or outermost are at that edge
 FEW_SHARE = 0.75  # of the most joints that can meet: with so many a place is as good
@@ -77,7 +77,7 @@ def _nothing_meets(seat: Seat, missed: Sequence[str]) -> Problem:
             part=seat.part,
             others=listing(missed),
         ),
-        by_hand(
+        to_try(
             message(
                 "give parts that meet links of one length, and as many balloons between; or list "
                 "their ties, where a balloon may be tied between two joints: {right}",

@@ -3,6 +3,7 @@ right."""
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from typing import Any
 
@@ -17,15 +18,20 @@ from buildplan.source.mistake import (
     nearest,
     shown,
 )
-from buildplan.source.right_forms import Root, is_advance, purpose, reminder, right_form
+from buildplan.source.right_forms import (
+    LISTS_OF_CELLS,
+    Root,
+    is_advance,
+    purpose,
+    reminder,
+    right_form,
+)
 from buildplan.source.schema_lookup import described, form_in_words, types_at
 from buildplan.source.suggestions import Put, Remedy, Suggestion, by_hand, change
+from buildplan.source.values import PART_NAME
 
 COLOUR_FORM = mark("write # and six hex digits, in quotes ({example}), or a name of CSS")
-
-
 A_COLOUR = '"#1F5F8B"'
-
 
 # keys whose text has a form of its own: what a wrong one is not, and what would be right, with
 # an example
@@ -52,10 +58,8 @@ _TEXT_FORMS: Mapping[str, tuple[str, str, str]] = {
     ),
 }
 
-
 # keys whose value is a share of a whole, and is easily given in hundredths
 _SHARES = ("spare", "margin", "tax")
-
 
 # what an entry of a mapping with free keys is, by the mapping
 _ENTRIES: Mapping[Path, str] = {
@@ -70,7 +74,6 @@ _ENTRIES: Mapping[Path, str] = {
     ("constants",): mark("the constant {key}"),
 }
 
-
 # what an item of a list is, by the list
 _ITEMS = {
     "course": mark("a cell"),
@@ -79,11 +82,10 @@ _ITEMS = {
     "stand_on": mark("a joint's label"),
     "balloons": mark("a listed balloon"),
     "designs": mark("a piece of the event"),
+    "ties": mark("a tie"),
+    "to_next": mark("a tie"),
 }
-
-
 _ANY_ITEM = mark("a balloon's key")
-
 
 _RANGES: Mapping[str, str] = {
     "greater_than": mark("{what} must be more than {bound}, not {value}"),
@@ -168,10 +170,23 @@ def _wrong_text(kind: str, at: Path, value: object, limits: Mapping[str, Any], r
             message(is_none, value=shown(value)),
             by_hand(message(right, example=example)),
         )
+    if kind == "string_pattern_mismatch" and limits.get("pattern") == PART_NAME:
+        return FileKind.WRONG_FORM, *_no_name_of_part(at, str(value))
     if kind == "string_pattern_mismatch" and isinstance(value, str) and value.strip():
         one_line = message("{what} must stand on one line, without tabs", what=what)
         return FileKind.WRONG_FORM, one_line, by_hand(reminder(at, root))
     return FileKind.BLANK, message("{what} is blank", what=what), by_hand(reminder(at, root))
+
+
+def _no_name_of_part(at: Path, value: str) -> tuple[Message, Suggestion]:
+    said = message("{value} cannot be the name of a part", value=shown(value))
+    form = message(
+        "names are one to four capitals and digits, a capital first: {example}", example="L2"
+    )
+    right = value.strip().upper()
+    if not re.fullmatch(PART_NAME, right):
+        return said, by_hand(form)
+    return said, Suggestion((form,), (Remedy(meant(right), (Put(at, right),)),))
 
 
 def _what(at: Path) -> Value:
@@ -214,7 +229,7 @@ def wrong_key(at: Path, root: Root) -> Wrong:
 
 def _wrong_count(at: Path, limits: Mapping[str, Any]) -> Wrong:
     found, kind = limits["actual_length"], FileKind.WRONG_COUNT
-    if at and isinstance(at[-1], int):
+    if len(at) > 1 and isinstance(at[-1], int) and at[-2] in LISTS_OF_CELLS:
         return (
             kind,
             message("a cell in brackets has two advances, not {count}", count=found),

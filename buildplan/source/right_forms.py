@@ -17,6 +17,7 @@ Root = type[FileModel]
 
 # a number that is almost one: with a unit or a per cent sign, or a decimal comma
 _NUMBER_IN_TEXT = re.compile(r"\s*(-?[0-9]{1,9}([.,][0-9]{1,9})?)\s*(%|in|inch|inches|\"|cm)?\s*")
+LISTS_OF_CELLS = ("course", "cells")
 _TRUE_WORDS = ("yes", "on", "y", "true")
 _FALSE_WORDS = ("no", "off", "n", "false")
 
@@ -83,8 +84,9 @@ def reminder(at: Path, root: Root) -> Message:
 
 
 def is_advance(at: Path) -> bool:
-    """Whether `at` leads to m or n of a cell [m, n], the only list in a list."""
-    return len(at) > 1 and isinstance(at[-1], int) and isinstance(at[-2], int)
+    """Whether `at` leads to m or n of a cell [m, n], a list in the list of a course."""
+    inner = len(at) > 2 and isinstance(at[-1], int) and isinstance(at[-2], int)
+    return inner and at[-3] in LISTS_OF_CELLS
 
 
 def purpose(at: Path, root: Root) -> tuple[Value, Message]:

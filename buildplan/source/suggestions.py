@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from functools import reduce
+from itertools import chain
 
 from buildplan.language.messages import Message, message
 from buildplan.language.voice import Voice
@@ -76,6 +77,11 @@ def by_hand(*words: Message | None) -> Suggestion:
     return Suggestion(tuple(one for one in words if one is not None))
 
 
+def to_try(*words: Message) -> Suggestion:
+    """What may mend and has not been tried: told as a thing to be tried by hand."""
+    return by_hand(*(message("to be tried by hand: {advice}", advice=one) for one in words))
+
+
 def change(words: Message, *changes: Change) -> Suggestion:
     """A suggestion of one change, or of several that belong together."""
     return Suggestion(ways=(Remedy(words, changes),))
@@ -104,7 +110,8 @@ def suggestion_words(suggestion: Suggestion, voice: Voice) -> str:
                 ways,
             ),
         )
-    return " ".join(said)
+    asks = [" " if one.endswith("?") else "; " for one in said]
+    return "".join(chain.from_iterable(zip(said, [*asks[:-1], ""], strict=True)))
 
 
 def change_as_data(change: Change) -> Mapping[str, object]:

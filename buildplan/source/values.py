@@ -75,7 +75,9 @@ Length = Annotated[
 Advance = Annotated[int, Field(ge=0, le=20)]
 Minutes = Annotated[float, Field(gt=0, le=10_000, allow_inf_nan=False)]
 Labour = dict[LabourKind, Minutes]
-ConstantName = Annotated[str, Field(pattern=r"^[a-z][a-z0-9_]*$", max_length=60)]
+PART_NAME = r"^[A-Z][A-Z0-9]{0,3}$"
+CONSTANT_NAME = r"^[a-z][a-z0-9_]*$"
+ConstantName = Annotated[str, Field(pattern=CONSTANT_NAME, max_length=60)]
 ConstantValue = Annotated[float, Field(allow_inf_nan=False)]
 
 

@@ -8,6 +8,7 @@ from pathlib import Path
 
 from buildplan.design.model import Design
 from buildplan.design.reading import read_design
+from buildplan.shape.constants import CONSTANTS
 from buildplan.source.problems import DesignProblemsError, Problem, UnreadableDesignError
 
 HERE = Path(__file__).parent
@@ -74,7 +75,7 @@ def read(text: str | bytes) -> Design:
     with tempfile.TemporaryDirectory() as folder:
         path = Path(folder) / "design.yaml"
         path.write_bytes(text if isinstance(text, bytes) else text.encode("utf-8", "surrogatepass"))
-        return read_design(path)
+        return read_design(path, CONSTANTS)
 
 
 def problems(text: str | bytes) -> Sequence[Problem]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 from design_texts import RING, TRIANGLE, changed, problems
+from kinds_by_hand import BY_HAND
 
 from buildplan.source.file_changes import changed_text
 from buildplan.source.kinds import FileKind as K
@@ -26,6 +27,7 @@ ASSEMBLY = (
     ties: [[L.P1, T.P1]]
 """
 )
+SAME = RING.replace("#1F5F8B", "#F7F3E8")  # two balloons out of the same packs
 SPARE, CROSS = "spare: 0.05", "  cross: {kind: link, "
 # a file, what is made wrong in it, the code, and how many ways of mending it are named
 BROKEN = [
@@ -44,7 +46,7 @@ BROKEN = [
     (RING, SPARE, "stand_on: [B 3]", K.NO_SUCH_JOINT, 1),
     (RING, SPARE, "stand_on: [A1, A1]", K.LISTED_TWICE, 1),
     (RING, SPARE, "currency: GBB", K.NO_SUCH_CURRENCY, 1),
-    (RING, "inflate_to: 8", "inflate_to: 18", K.GAUGE_OVER_NOMINAL, 1),
+    (RING, "inflate_to: 8", "inflate_to: 18", K.GAUGE_OVER_NOMINAL, 2),
     (RING, CROSS, CROSS + "tie_to_tie: 9, chain_of_ten: 90, ", K.MEASURED_TWICE, 2),
     (RING, "{kind: round,", "{kind: round, tie_to_tie: 4,", K.ROUND_HAS_NO_LENGTH, 2),
     (RING, SPARE, "prices: {long: 1}\npack_prices: {long: 9}", K.PRICED_TWICE, 2),
@@ -75,11 +77,37 @@ BROKEN = [
     (LETTERS, "cells: 7, ", "cells: 7, height: 60, ", K.CELLS_OR_HEIGHT, 2),
     (LETTERS, "LEO, cells: 7", "M, cells: 5", K.LETTER_TOO_LOW, 1),
     (WALL, ", between: cross", "", K.KEY_MISSING, 1),
-    (TRIANGLE, "from: P", "from: p", K.NO_SUCH_JOINT, 1),
+    (
+        WALL,
+        "layers: 2",
+        "layers: 2, openings: [{along: 0, up: 3, wide: 4, high: 1}]",
+        K.OPENING_AT_EDGE,
+        1,
+    ),
+    (RING, "inflate_to: 3.5", "inflate_to: 3,5", K.COMMA_IN_NUMBER, 1),
+    (TRIANGLE, "from: P", "from: p", K.NO_SUCH_JOINT, 2),
     (TRIANGLE, "[P, Q, R]", "[P, Q, R, R]", K.LISTED_TWICE, 1),
     (TRIANGLE, "[P, Q, R]", "[P, Q, R, S]", K.LOOSE_JOINT, 1),
     (ASSEMBLY, "T.P1]", "T.P9]", K.NO_SUCH_JOINT, 1),
     (ASSEMBLY, "name: T, ", "name: T, to_next: [[P1, P2]], ", K.NO_NEXT_PART, 2),
+    (ASSEMBLY, "ties: [[L.P1, T.P1]]", "", K.LOOSE_PART, 1),
+    (ASSEMBLY, "name: T, ", "name: T, on: l, ", K.WRONG_FORM, 1),
+    (ASSEMBLY, "name: T, ", "name: T, on: LL, ", K.NO_SUCH_PART, 1),
+    (ASSEMBLY, "name: T, ", "name: T, on: L, between: [L, L], ", K.ON_OR_BETWEEN, 2),
+    (RING, '"#1F5F8B"', "nawy", K.WRONG_FORM, 1),
+    (RING, "name: Ring", "stand_on: A1\ntop: A3\nname: Ring", K.WAY_UP_TWICE, 2),
+    (RING, "spare: 0.05", "spare: 0,05", K.WRONG_TYPE, 1),
+    (RING, SPARE, "constants: {lock_stifness: 1}", K.NO_SUCH_CONSTANT, 1),
+    (SAME, SPARE, "pack_sizes: {long: 50, cross: 100}", K.UNLIKE_PACKS, 2),
+    (RING, "lock: lock\n", "lock: lock\n    extra: [[A1, A2]]\n", K.JOINED_ALREADY, 1),
+    (RING, "[straight, fan]", "[fan]", K.SIDE_TOO_SHORT, 1),
+    (
+        RING,
+        "6\n        cells: [straight, fan]",
+        "1\n        cells: [[4, 4]]",
+        K.CELL_GOES_ALL_ROUND,
+        0,
+    ),
 ]
 
 
@@ -92,6 +120,7 @@ def test_every_change_that_is_suggested_mends_its_problem(
     assert found, "this file has the mistake"
     assert len(found[0].suggestion.ways) == ways
     for problem in problems(broken):
+        assert not (problem.suggestion.ways and problem.kind in BY_HAND)
         for way in problem.suggestion.ways:
             mended, _ = changed_text(broken, way.changes)
             assert not like(problem, mended), way

@@ -1,0 +1,100 @@
+"""One balloon more where it stiffens a piece most: as each pattern writes it into its file."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from typing import Any
+
+from buildplan.evaluation.measured import Measured
+from buildplan.framework.assembly import outer_part
+from buildplan.language.messages import Message, listing, message
+from buildplan.shape.constants import constants_with
+from buildplan.shape.stiffness import stiffening_brace
+from buildplan.source.suggestions import Put, Remedy
+
+Data = Mapping[str, Any]
+Pair = list[str]
+
+FITS = 0.06  # how far a further balloon may be longer or shorter than the place for it
+
+
+def one_more_balloon(data: Data, piece: Measured | None) -> Iterator[Remedy]:
+    """The one balloon more that stiffens the whole most, by itself and with its twin of the other
+    side; sized to fit where no link of the piece does. Nothing where the pattern takes none there.
+    """
+    if piece is None:
+        return
+    constants = constants_with(piece.design.constants)
+    extra = stiffening_brace(piece.framework, piece.shape, constants)
+    if extra is None:
+        return
+    joints = [place.partition("+")[0] for place in extra.joints]
+    mirror = piece.framework.mirror
+    twins = [mirror.get(joint, joint) for joint in joints]
+    key, sized = _balloon_for(data, piece, extra.length_m)
+    for pairs in ([joints], [joints, twins]):
+        if len(pairs) > 1 and sorted(twins) == sorted(joints):
+            return
+        put = _tied(data, pairs, key)
+        if put is None:
+            return
+        yield Remedy(_words(pairs, _told(key, sized)), (*sized, put))
+
+
+def _words(pairs: Sequence[Pair], balloon: Message | str) -> Message:
+    if len(pairs) == 1:
+        (one, other) = pairs[0]
+        return message(
+            "tie one more balloon ({balloon}) between {one} and {other}",
+            balloon=balloon,
+            one=one,
+            other=other,
+        )
+    return message(
+        "tie one more balloon ({balloon}) between each of {joints}",
+        balloon=balloon,
+        joints=listing([message("{one} and {other}", one=a, other=b) for a, b in pairs]),
+    )
+
+
+def _tied(data: Data, pairs: Sequence[Pair], key: str) -> Put | None:
+    """Balloons of that key between pairs of joints; None where the file has no place for them."""
+    match data["build"]:
+        case {"tube": Mapping() as tube}:
+            extra = [{"joints": pair, "balloon": key} for pair in pairs]
+            return Put(("build", "tube", "extra"), [*(tube.get("extra") or ()), *extra])
+        case {"graph": Mapping() as graph}:
+            more = [{"from": one, "to": other, "balloon": key} for one, other in pairs]
+            return Put(("build", "graph", "balloons"), [*graph["balloons"], *more])
+        case {"assembly": Mapping() as assembly}:
+            if any(len({outer_part(joint) for joint in pair}) == 1 for pair in pairs):
+                return None  # its ties join different parts
+            ties = [{"joints": pair, "balloon": key} for pair in pairs]
+            return Put(("build", "assembly", "ties"), [*(assembly.get("ties") or ()), *ties])
+    return None
+
+
+def _balloon_for(data: Data, piece: Measured, length_m: float) -> tuple[str, tuple[Put, ...]]:
+    """The key of a link of that length; where there is none, of one that is added by a change."""
+    links = {key: one for key, one in piece.framework.balloons.items() if one.kind.is_strut}
+    key, near = min(links.items(), key=lambda item: abs(item[1].tie_to_tie_m - length_m))
+    if abs(length_m / near.tie_to_tie_m - 1) <= FITS or key not in data["balloons"]:
+        return key, ()
+    given = dict(data["balloons"][key])
+    gauge = round(given["inflate_to"] * length_m / near.tie_to_tie_m, 1)
+    for measured in ("tie_to_tie", "chain_of_ten"):
+        given.pop(measured, None)
+    name = "extra"
+    while name in data["balloons"]:
+        name += " more"
+    sized = {**given, "inflate_to": min(gauge, given["nominal"])}
+    return name, (Put(("balloons", name), sized),)
+
+
+def _told(key: str, sized: Sequence[Put]) -> Message | str:
+    """What a balloon is called: its key, and what it is sized to where it is added."""
+    if not sized:
+        return key
+    given = sized[0].value
+    assert isinstance(given, dict), "a balloon is added with its keys"
+    return message("{key}, sized to {gauge}", key=key, gauge=f"{given['inflate_to']:g}")
