@@ -168,7 +168,11 @@ def _operations(steps: Sequence[Step]) -> list[Operation]:
 
 def _minutes_words(voice: Voice, minutes: float) -> str:
     """Minutes, to 5 above."""
-    return duration(voice, 5 * -(-round(minutes) // 5))
+    return duration(voice, _in_fives(minutes))
+
+
+def _in_fives(minutes: float) -> int:
+    return 5 * -(-round(minutes) // 5)
 
 
 # --- time targets and sign-off -------------------------------------------------------------
@@ -246,20 +250,26 @@ def sign_off(book: Book) -> Section:
 def _targets(book: Book) -> list[tuple[str, ...]]:
     """A row for each stage, and one for all of them."""
     voice = book.voice
-    by_stage: dict[Stage, list[Operation]] = {}
-    for operation in _operations(book.steps):
-        by_stage.setdefault(operation.stage, []).append(operation)
     rows: list[tuple[str, ...]] = []
-    for stage in (stage for stage in Stage if stage in by_stage):
-        practised = _minutes(book, by_stage[stage])
+    for stage, minutes in _beginners_minutes(book).items():
         name, checked = _signed(book, stage)
-        target = _minutes_words(voice, practised * BEGINNER)
-        rows.append((strong(name), target, "", plain(checked), "<br/><br/>", ""))
+        rows.append((strong(name), duration(voice, minutes), "", plain(checked), "<br/><br/>", ""))
     rows.append((strong(voice.say("All")), strong(beginners_total(book)), "", "", "", ""))
     return rows
 
 
 def beginners_total(book: Book) -> str:
-    """How long a first build takes one pair of hands, all stages together."""
-    minutes = _minutes(book, _operations(book.steps))
-    return _minutes_words(book.voice, minutes * BEGINNER)
+    """How long a first build takes one pair of hands, all stages together as each is told."""
+    return duration(book.voice, sum(_beginners_minutes(book).values()))
+
+
+def _beginners_minutes(book: Book) -> dict[Stage, int]:
+    """Minutes that each stage takes a beginner, in fives, in the order of the stages."""
+    by_stage: dict[Stage, list[Operation]] = {}
+    for operation in _operations(book.steps):
+        by_stage.setdefault(operation.stage, []).append(operation)
+    return {
+        stage: _in_fives(_minutes(book, by_stage[stage]) * BEGINNER)
+        for stage in Stage
+        if stage in by_stage
+    }
