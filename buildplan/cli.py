@@ -27,7 +27,8 @@ from buildplan.commands import (
     verifying,
     working,
 )
-from buildplan.commands.app import Reader, app, errors
+from buildplan.commands.app import Reader, app
+from buildplan.commands.aside import aside
 from buildplan.commands.files import ProblemsFoundError, list_problems
 from buildplan.commands.options import FLAG
 from buildplan.source.problems import (
@@ -89,7 +90,7 @@ def main() -> None:
     try:
         app(obj=reader)
     except UnreadableDesignError as error:
-        errors.print(in_words(error.problem, reader.voice, error.file), markup=False)
+        aside(in_words(error.problem, reader.voice, error.file))
         sys.exit(2)
     except DesignProblemsError as error:
         list_problems(Path(error.file), error.problems, reader.voice)
@@ -104,7 +105,7 @@ def main() -> None:
         words = reader.voice.say(
             "cannot write {file}: {why}", file=str(error.filename), why=str(error.strerror)
         )
-        errors.print(words, markup=False)
+        aside(words)
         sys.exit(2)
     except Exception as error:
         if os.environ.get("BUILDPLAN_DEBUG"):
@@ -114,5 +115,5 @@ def main() -> None:
             "is.",
             error=f"{type(error).__name__}: {error}",
         )
-        errors.print(words, markup=False)
+        aside(words)
         sys.exit(2)

@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 import typer
-from rich.console import Console
 
 from buildplan.language.voice import Voice
 
@@ -21,9 +20,6 @@ app = typer.Typer(
     pretty_exceptions_enable=False,
     context_settings={"help_option_names": ["-h", "--help"]},
 )
-
-
-errors = Console(stderr=True, highlight=False, soft_wrap=True)
 
 
 @dataclass

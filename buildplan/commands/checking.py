@@ -9,7 +9,8 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from buildplan.commands.app import app, errors
+from buildplan.commands.app import app
+from buildplan.commands.aside import aside
 from buildplan.commands.options import (
     FLAG,
     IN_ENGLISH,
@@ -180,7 +181,7 @@ def _write_ties(design: Path, voice: Voice) -> None:
     changes = written_ties(data, seated(read_design(design, CONSTANTS)).ties)
     if not changes:
         words = voice.say("{file}: all its ties are written out", file=str(design))
-        errors.print(words, markup=False)
+        aside(words)
         return
     made, kept = changed_text(text, changes)
     lost = "" if kept else f"# {voice.say('Its comments could not be kept.')}\n"

@@ -9,7 +9,8 @@ from typing import TYPE_CHECKING, Annotated, Any
 
 import typer
 
-from buildplan.commands.app import app, errors
+from buildplan.commands.app import app
+from buildplan.commands.aside import aside, busy
 from buildplan.commands.options import IN_ENGLISH, DesignArgument, JsonOption, LanguageOption
 from buildplan.language.voice import Voice
 
@@ -66,7 +67,7 @@ def course(
         typer.echo(_report(found, data["units"], voice))
     if not found:
         words = voice.say("{file}: no course near this one closes and stands", file=str(design))
-        errors.print(words, markup=False)
+        aside(words)
         raise ProblemsFoundError
     if picture is not None:
         sheet = course_sheet(found, data["units"], voice)
@@ -84,11 +85,11 @@ def _looked_for(
     """The courses found; says meanwhile how far the search is."""
     from buildplan.fitting.near_courses import near_courses
 
-    with errors.status(voice.say("Trying other courses ...")) as status:
+    with busy(voice.say("Trying other courses ...")) as show:
 
         def tell(solved: int, found: int) -> None:
             words = voice.say("{solved} shapes solved, {found} found", solved=solved, found=found)
-            status.update(words)
+            show(words)
 
         return near_courses(data, count, effort, tell)
 

@@ -9,7 +9,8 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from buildplan.commands.app import app, errors
+from buildplan.commands.app import app
+from buildplan.commands.aside import busy
 from buildplan.commands.options import (
     FLAG,
     IN_ENGLISH,
@@ -161,7 +162,7 @@ def _draw_all(design: Path, folder: Path, suffix: str, voice: Voice) -> None:
     words = voice.say(
         "Drawing {count} steps of {piece} ...", count=len(book.steps), piece=book.facts.name
     )
-    with errors.status(words):
+    with busy(words):
         for number, picture in step_drawings(book).items():
             name = f"{design.stem}-step-{number:0{digits}}{suffix}"
             _write_picture(picture, folder / name)

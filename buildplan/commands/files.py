@@ -10,7 +10,7 @@ from typing import TypeVar
 
 import typer
 
-from buildplan.commands.app import errors
+from buildplan.commands.aside import aside
 from buildplan.language.told import ToldError
 from buildplan.language.voice import ENGLISH, Voice
 from buildplan.source.problems import Problem, in_words
@@ -55,7 +55,7 @@ def unreadable(file: Path | str, error: OSError, voice: Voice) -> str:
 def list_problems(file: Path, problems: Sequence[Problem], voice: Voice) -> None:
     """Each problem of a file, on a line of the messages."""
     for problem in problems:
-        errors.print(in_words(problem, voice, str(file)), markup=False)
+        aside(in_words(problem, voice, str(file)))
 
 
 def without_events(paths: Sequence[Path], voice: Voice) -> list[Path]:
@@ -65,7 +65,7 @@ def without_events(paths: Sequence[Path], voice: Voice) -> list[Path]:
     events = [path for path in paths if path.name.endswith(EVENT_SUFFIX)]
     for path in events:
         words = voice.say("{file} is an event file: see buildplan event", file=str(path))
-        errors.print(words, markup=False)
+        aside(words)
     if len(events) == len(paths):
         raise typer.BadParameter(voice.say("name at least one design file"))
     return [path for path in paths if path not in events]

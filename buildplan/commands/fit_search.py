@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING
 
 import typer
 
-from buildplan.commands.app import errors
+from buildplan.commands.aside import aside, busy
 from buildplan.language.voice import Voice
 
 if TYPE_CHECKING:
@@ -90,7 +90,7 @@ def fit_side_by_side(wishes: Sequence[FitWish], voice: Voice) -> None:
     if whole is not None:
         text = assembly_text(whole.stem.replace("_", " ").title(), names, fits, voice)
         if text is None:
-            errors.print(voice.say("no joints of these pieces face one another: tie them by hand"))
+            aside(voice.say("no joints of these pieces face one another: tie them by hand"))
             raise ProblemsFoundError
         write_whole(whole, text.encode())
         typer.echo(whole)
@@ -115,12 +115,12 @@ def _searched(wish: FitWish, until: float | None, voice: Voice) -> tuple[tuple[F
     from buildplan.fitting.fitting import fit_outline
 
     reached: list[Progress] = []
-    with errors.status(voice.say("Fitting {name} ...", name=wish.outline.name)):
+    with busy(voice.say("Fitting {name} ...", name=wish.outline.name)):
         watch = _watching(until, reached, voice)
         effort = EFFORTS[wish.effort]
         fits = fit_outline(wish.outline, wish.gauges, wish.units, effort, voice, watch)
     if not fits:
-        errors.print(
+        aside(
             voice.say(
                 "{outline}: no closed tube follows this outline at this height",
                 outline=wish.outline.name,
@@ -166,7 +166,7 @@ def _watching(
 
     def watch(progress: Progress) -> bool:
         reached.append(progress)
-        errors.print(f"  {progress_words(progress, voice)}")
+        aside(f"  {progress_words(progress, voice)}")
         return _time_left(until)
 
     return watch
@@ -183,14 +183,14 @@ def _tell_larger(
 
     def watch(tried_m: float) -> bool:
         height = height_words(tried_m, units, voice)
-        errors.print("  " + voice.say("not up to {height} either", height=height))
+        aside("  " + voice.say("not up to {height} either", height=height))
         return _time_left(until)
 
     if not _time_left(until):
         return
     try:
         looking = voice.say("Looking for a size at which it can be had; Ctrl-C stops that ...")
-        with errors.status(looking):
+        with busy(looking):
             larger = smallest_height(chosen.outline, gauge, units, effort, watch)
     except KeyboardInterrupt:
         return

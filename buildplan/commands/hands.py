@@ -7,7 +7,8 @@ from typing import Annotated
 
 import typer
 
-from buildplan.commands.app import app, errors
+from buildplan.commands.app import app
+from buildplan.commands.aside import aside
 from buildplan.commands.files import write_whole
 from buildplan.commands.logs import measured_in
 from buildplan.commands.options import (
@@ -84,8 +85,9 @@ def learn(
 
     Adds the measurements to hands.yaml; designs beside it are worked out with them from then on.
     """
-    from buildplan.hands.file import HANDS_FILE, gathered, hands_text, read_hands
+    from buildplan.hands.file import gathered, hands_text, read_hands
     from buildplan.hands.learning import learn as learn_from
+    from buildplan.hands.model import HANDS_FILE
     from buildplan.hands.words import learned_lines
 
     voice = Voice(language)
@@ -102,5 +104,5 @@ def learn(
             "{number} measurements stood there already and are not counted twice",
             repeated,
         )
-        errors.print(words, markup=False)
+        aside(words)
     typer.echo("\n".join(learned_lines(learn_from(known), voice)))

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 import typer
 
-from buildplan.commands.app import errors
+from buildplan.commands.aside import aside
 from buildplan.commands.files import ProblemsFoundError, unreadable
 from buildplan.commands.pieces import bare_evaluation
 from buildplan.language.voice import Voice
@@ -30,9 +30,9 @@ def measured_in(log: Path, voice: Voice) -> tuple[Measurement, ...]:
         raise typer.BadParameter(unreadable(log, error, voice)) from error
     except LogError as error:
         for line in bad_rows(error, str(log), voice):
-            errors.print(line, markup=False)
+            aside(line)
         raise ProblemsFoundError from error
     if not found:
-        errors.print(voice.say("{file}: nothing is measured in it", file=str(log)), markup=False)
+        aside(voice.say("{file}: nothing is measured in it", file=str(log)))
         raise ProblemsFoundError
     return found

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any, TypeVar
 
 import typer
 
-from buildplan.commands.app import errors
+from buildplan.commands.aside import aside, busy
 from buildplan.commands.files import ProblemsFoundError, list_problems
 from buildplan.commands.options import UnitsName
 from buildplan.design.measures import Units
@@ -46,7 +46,7 @@ def book_of(
 
     design = read_known(path, voice, hands)
     _tell_if_long(design, seconds_to_print, voice)
-    with errors.status(_finding(design, voice)):
+    with busy(_finding(design, voice)):
         chosen: Units = design.units if units is None else "in" if units == "in" else "cm"
         return gather_book(design, PAPERS[paper], chosen, edition, voice.language)
 
@@ -60,7 +60,7 @@ def evaluation_of(
 
     design = read_known(path, voice, hands)
     _tell_if_long(design, seconds_to_work_out, voice)
-    with errors.status(_finding(design, voice)):
+    with busy(_finding(design, voice)):
         return evaluate(design, design.units, NEW_PARTS["training"], gust_m_per_s)
 
 
@@ -83,7 +83,7 @@ def _tell_if_long(design: Design, seconds: Callable[[int], float], voice: Voice)
         piece=design.name,
         balloons=balloons,
     )
-    errors.print(words, markup=False)
+    aside(words)
 
 
 def _finding(design: Design, voice: Voice) -> str:
@@ -126,10 +126,14 @@ def brand_in(file: Path, voice: Voice) -> Branding:
 def measured_by(path: Path, hands: Path | None = None) -> tuple[Measurement, ...]:
     """The measurements of the hands that build a design: of the file named, else of the one
     beside the design; none where there is none."""
-    from buildplan.hands.file import HANDS_FILE, read_hands
+    from buildplan.hands.model import HANDS_FILE
 
     file = hands or path.parent / HANDS_FILE
-    return read_hands(file) if hands is not None or file.exists() else ()
+    if hands is None and not file.exists():
+        return ()
+    from buildplan.hands.file import read_hands
+
+    return read_hands(file)
 
 
 def read_known(path: Path, voice: Voice, hands: Path | None = None) -> Design:
@@ -160,7 +164,7 @@ def read_all(
             list_problems(path, answer.problems, voice)
             worst = worst or ProblemsFoundError()
         elif isinstance(answer, UnreadableDesignError):
-            errors.print(in_words(answer.problem, voice, answer.file), markup=False)
+            aside(in_words(answer.problem, voice, answer.file))
             worst = typer.Exit(2)
         else:
             found[path] = answer
@@ -219,5 +223,5 @@ def tried(path: Path, problems: Sequence[Problem], voice: Voice) -> tuple[Proble
         _, data = data_of(path, voice)
     except DesignProblemsError:
         return tuple(problems)
-    with errors.status(voice.say("Trying what would mend it ...")):
+    with busy(voice.say("Trying what would mend it ...")):
         return tried_on_the_piece(data, problems, path.parent)

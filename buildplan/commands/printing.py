@@ -10,7 +10,8 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from buildplan.commands.app import app, errors
+from buildplan.commands.app import app
+from buildplan.commands.aside import aside, busy
 from buildplan.commands.options import (
     FLAG,
     IN_ENGLISH,
@@ -187,7 +188,7 @@ def _book_to_print(path: Path, how: _Printing) -> tuple[Book | None, bool]:
         words = voice.say(
             "{file}: no booklet printed; mend it, or print it with --draft", file=str(path)
         )
-        errors.print(words, markup=False)
+        aside(words)
         return None, False
     return (book, not problems) if rebuilds(path, book, book.words, voice) else (None, False)
 
@@ -222,7 +223,7 @@ def _copies(path: Path, book: Book, how: _Printing) -> Iterator[Sequence[tuple[s
     size = f"{how.paper.value}-large" if how.large_print else how.paper.value
     stem = f"{path.stem}-{how.edition.value}-{in_language(size, voice)}"
     for buyer in how.buyers:
-        with errors.status(
+        with busy(
             voice.say("Printing {piece} {buyer} ...", piece=book.facts.name, buyer=buyer.name)
         ):
             files = next(copies)

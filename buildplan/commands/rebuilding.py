@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from buildplan.commands.app import errors
+from buildplan.commands.aside import aside
 from buildplan.language.voice import Voice
 
 if TYPE_CHECKING:
@@ -58,6 +58,6 @@ def _rebuilds(
             step=error.step,
             reason=error.reason,
         )
-        errors.print(said, markup=False)
+        aside(said)
         return False
     return True

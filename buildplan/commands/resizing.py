@@ -8,7 +8,8 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from buildplan.commands.app import app, errors
+from buildplan.commands.app import app
+from buildplan.commands.aside import busy
 from buildplan.commands.options import IN_ENGLISH, DesignArgument, LanguageOption
 from buildplan.design.measures import Units
 from buildplan.language.voice import Voice
@@ -69,7 +70,7 @@ def resize(
     units: Units = "cm" if height.rstrip().endswith("m") else "in"
     name = read_known(design, voice).name
     text, data = file_data(design)
-    with errors.status(voice.say("Resizing {piece} ...", piece=name)):
+    with busy(voice.say("Resizing {piece} ...", piece=name)):
         now = measure(data)
         tried = ways(data, now, height_m) if by is None else [one_way(by, data, now, height_m)]
     typer.echo(resize_report(now, tried, height_m, units, voice))

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from buildplan.commands.app import errors
+from buildplan.commands.aside import aside
 from buildplan.commands.options import Edition
 from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
@@ -105,10 +105,10 @@ def _buyers_in(file: Path, voice: Voice) -> tuple[tuple[Buyer, ...], bool]:
         words = voice.say(
             "{place}: {problem}; no copy printed", place=f"{file}:{row.line}", problem=row.why
         )
-        errors.print(words, markup=False)
+        aside(words)
     if not buyers:
         words = voice.say("{file}: no buyer in it, nothing printed", file=str(file))
-        errors.print(words, markup=False)
+        aside(words)
     return buyers, bool(bad) or not buyers
 
 

@@ -9,7 +9,8 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from buildplan.commands.app import app, errors
+from buildplan.commands.app import app
+from buildplan.commands.aside import aside
 from buildplan.commands.options import (
     FLAG,
     IN_ENGLISH,
@@ -85,7 +86,7 @@ def _refuse(book: Book, path: Path, draft: bool, voices: Sequence[Voice], voice:
     list_problems(path, book.facts.problems, voice)
     if book.facts.problems and not draft:
         words = voice.say("{file}: nothing written; mend it, or add --draft", file=str(path))
-        errors.print(words, markup=False)
+        aside(words)
         raise ProblemsFoundError
     if not rebuilds_in_every_language(path, book, voices, voice):
         raise ProblemsFoundError

@@ -8,7 +8,8 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from buildplan.commands.app import app, errors
+from buildplan.commands.app import app
+from buildplan.commands.aside import aside
 from buildplan.commands.options import (
     FLAG,
     IN_ENGLISH,
@@ -137,7 +138,7 @@ def _refuse_problems(
         words = voice.say(
             "{file}: nothing printed; mend the pieces, or print with --draft", file=str(file)
         )
-        errors.print(words, markup=False)
+        aside(words)
         raise ProblemsFoundError
 
 

@@ -9,7 +9,8 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from buildplan.commands.app import app, errors
+from buildplan.commands.app import app
+from buildplan.commands.aside import aside
 from buildplan.commands.options import FLAG, IN_ENGLISH, LanguageOption, UnitsName
 from buildplan.design.beginnings import PIECES
 from buildplan.design.measures import Units, size_words
@@ -99,7 +100,7 @@ def _written(given: Mapping[str, str | None], usual: bool, voice: Voice) -> tupl
             again = _question(error.about, answers, voice)
             if usual or again is None:
                 raise typer.BadParameter(voice.tell(error.told)) from error
-            errors.print(voice.tell(error.told), markup=False)
+            aside(voice.tell(error.told))
             answers[error.about] = again.ask(voice)
 
 

@@ -9,7 +9,8 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from buildplan.commands.app import app, errors
+from buildplan.commands.app import app
+from buildplan.commands.aside import aside
 from buildplan.commands.options import (
     FLAG,
     IN_ENGLISH,
@@ -119,7 +120,7 @@ def times(
     voice = Voice(language)
     learned = minutes_learned(measured_in(log, voice))
     if not learned:
-        errors.print(voice.say("{file}: no times are in it", file=str(log)), markup=False)
+        aside(voice.say("{file}: no times are in it", file=str(log)))
         raise ProblemsFoundError
     typer.echo("\n".join(labour_lines(voice, learned)))
     words = voice.say(

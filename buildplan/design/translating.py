@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import TypeVar
+from typing import TYPE_CHECKING, TypeVar
 
-from buildplan.design.event import Event
 from buildplan.design.model import Brand, Design
 from buildplan.source.values import FileModel
+
+if TYPE_CHECKING:
+    from buildplan.design.event import Event
 
 Form = TypeVar("Form", bound=FileModel)
 

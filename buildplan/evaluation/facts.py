@@ -148,7 +148,7 @@ def examination_as_json(
             "softest_locked_n_per_m": round(stiffness.locked.stiffness_n_per_m, 3),
             "gives_at": list(stiffness.locked.joints),
             "extra_brace": list(extra.joints) if extra else None,
-            "extra_brace_gain": extra.gain if extra else None,
+            "extra_brace_gain": round(extra.gain, 4) if extra and extra.gain is not None else None,
         },
         "cautions": [problem_as_data(caution, voice) for caution in examination.cautions],
     }

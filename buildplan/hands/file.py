@@ -22,7 +22,6 @@ from buildplan.language.messages import mark
 from buildplan.sequence.model import Kind
 from buildplan.source.values import FileModel, LabourKind, Minutes, Version
 
-HANDS_FILE = "hands.yaml"
 METRES_PER_CM = 0.01
 HEAD = """\
 # Measurements of one pair of hands, in centimetres and minutes. `buildplan learn LOG` adds to them;

@@ -16,6 +16,8 @@ from numpy.typing import NDArray
 
 from buildplan.sequence.model import Kind
 
+HANDS_FILE = "hands.yaml"  # of designs that lie beside it
+
 FloatArray = NDArray[np.float64]
 
 NINETY_PER_CENT = 1.6448536269514722  # standard normal quantile at 0.95 (NIST/SEMATECH 1.3.6.7.1)

@@ -61,11 +61,12 @@ def _rebuild() -> None:
     COLOURED_PARTS.clear()
     for pattern in PATTERNS.values():
         COLOURED_PARTS.update(dict.fromkeys(pattern.coloured_parts))
-    for model in _holders:
-        for made in ("core_schema", "validator", "serializer"):
-            if f"__pydantic_{made}__" in model.__dict__:
-                delattr(model, f"__pydantic_{made}__")
-    for model in _holders:
+    made = [model for model in _holders if model.__pydantic_complete__]
+    for model in made:
+        for part in ("core_schema", "validator", "serializer"):
+            if f"__pydantic_{part}__" in model.__dict__:
+                delattr(model, f"__pydantic_{part}__")
+    for model in made:  # the others will be when they are first needed
         model.model_rebuild(force=True)
 
 

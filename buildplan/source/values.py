@@ -147,7 +147,7 @@ def form_of(value: object) -> str | None:
 class FileModel(BaseModel):
     """Base of every part of the file: immutable, and closed to keys it does not know."""
 
-    model_config = ConfigDict(frozen=True, extra="forbid", strict=True)
+    model_config = ConfigDict(frozen=True, extra="forbid", strict=True, defer_build=True)
 
 
 OneOrMoreJoints = Annotated[
