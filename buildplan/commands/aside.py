@@ -6,12 +6,10 @@ import sys
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 
-import typer
-
 
 def aside(words: str) -> None:
     """Print a line beside the answer."""
-    typer.echo(words, err=True)
+    print(words, file=sys.stderr, flush=True)
 
 
 @contextmanager
