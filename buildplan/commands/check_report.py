@@ -3,6 +3,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator, Sequence
 
 from buildplan.commands.standing_report import Row, standing_rows
@@ -23,6 +24,7 @@ from buildplan.source.problems import in_words
 GAUGE_STEP_M = {"in": 0.00635, "cm": 0.005}
 COOL_CELSIUS, WARM_CELSIUS = 20.0, 30.0
 NAME_WIDTH = 12
+MOST_NAMED = 8  # chains that are named one by one
 
 
 def check_report(
@@ -57,15 +59,12 @@ def _counts(facts: Facts, voice: Voice) -> Iterator[Row]:
     if facts.rings:
         rings = ", ".join(voice.whole(count) for count in facts.rings)
         words = voice.say("{count}, of {balloons} balloons", count=len(facts.rings), balloons=rings)
-        yield voice.say("Rings"), words
-    open_chains = [
-        f"{letter} {voice.whole(count)}"
-        for letter, count in facts.chains.items()
-        if letter not in facts.closed
-    ]
-    if open_chains:
-        chains = ", ".join(open_chains)
-        yield voice.say("Chains"), voice.say("{chains} balloons", chains=chains)
+        yield voice.say("Rings"), _by_length(facts.rings, voice) or words
+    chains = {letter: n for letter, n in facts.chains.items() if letter not in facts.closed}
+    if chains:
+        named = ", ".join(f"{letter} {voice.whole(count)}" for letter, count in chains.items())
+        words = voice.say("{chains} balloons", chains=named)
+        yield voice.say("Chains"), _by_length([*chains.values()], voice) or words
     yield voice.say("Joints"), voice.whole(facts.joints)
     words = voice.say(
         "{braces}, singles {singles}, locks {locks} ({rounds} rounds)",
@@ -75,6 +74,17 @@ def _counts(facts: Facts, voice: Voice) -> Iterator[Row]:
         rounds=2 * facts.locks,
     )
     yield voice.say("Braces"), words
+
+
+def _by_length(counts: Sequence[int], voice: Voice) -> str:
+    """Chains that are too many to be named one by one: how many there are of each length."""
+    if len(counts) <= MOST_NAMED:
+        return ""
+    groups = [
+        voice.say("{number} of {balloons}", number=number, balloons=balloons)
+        for balloons, number in sorted(Counter(counts).items(), reverse=True)
+    ]
+    return voice.say("{count}: {groups} balloons", count=len(counts), groups=voice.listed(groups))
 
 
 def _passing(piece: Evaluation, doors: Sequence[Door], voice: Voice) -> Iterator[Row]:

@@ -20,6 +20,7 @@ from buildplan.language.voice import Voice
 from buildplan.shape.constants import constants_with
 from buildplan.shape.holding import conditions
 from buildplan.shape.stiffness import stiffening_brace
+from buildplan.source.runs import runs_words
 
 Row = tuple[str, str]
 """The name of a figure, empty where the one above goes on, and its words."""
@@ -71,7 +72,7 @@ def _stands(piece: Evaluation, voice: Voice) -> Iterator[Row]:
     if piece.facts.stands and by_itself:
         stands = voice.say(
             "yes, on {joints}; goes over when it leans {angle} (estimate)",
-            joints=", ".join(piece.shape.standing.feet),
+            joints=runs_words(piece.shape.standing.feet),
             angle=estimate_words(piece.examination.tip_angle, 1, voice.say("degrees"), voice),
         )
     elif piece.facts.stands and held:

@@ -9,7 +9,7 @@ from pydantic import Field
 
 from buildplan.framework.listed import build_listed
 from buildplan.framework.model import Framework
-from buildplan.language.messages import listing, mark
+from buildplan.language.messages import mark
 from buildplan.patterns.graph_checks import check_graph
 from buildplan.patterns.pattern import (
     LOCK,
@@ -23,7 +23,7 @@ from buildplan.patterns.pattern import (
     Whole,
     link,
 )
-from buildplan.source.mistake import Mistake, key_in_words
+from buildplan.source.mistake import Mistake, key_in_words, listed
 from buildplan.source.partial_validation import list_in
 from buildplan.source.values import FileModel, JointLabel, Key
 
@@ -52,12 +52,12 @@ class Graph(FileModel):
 
 def _joints(given: Given, of_part: JointsOf) -> Joints | None:
     joints = [joint for joint in list_in(given.get("joints")) if isinstance(joint, str)]
-    return Joints(joints, listing(map(key_in_words, joints))) if joints else None
+    return Joints(joints, listed(map(key_in_words, joints))) if joints else None
 
 
 def _built(graph: Graph, making: Making) -> Framework:
-    listed = [(one.from_, one.to, one.balloon) for one in graph.balloons]
-    return build_listed(making.name, making.balloons, graph.joints, listed, graph.lock)
+    links = [(one.from_, one.to, one.balloon) for one in graph.balloons]
+    return build_listed(making.name, making.balloons, graph.joints, links, graph.lock)
 
 
 def _check(given: Given, whole: Whole) -> Iterator[Mistake]:

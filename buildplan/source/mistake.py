@@ -11,6 +11,7 @@ from typing import Literal
 
 from buildplan.language.messages import Listing, Message, Value, listing, message, message_in
 from buildplan.source.problems import ProblemKind
+from buildplan.source.runs import runs_words
 from buildplan.source.suggestions import Change, Put, Remedy, Rename, Suggestion, by_hand
 from buildplan.source.suggestions import Path as Path
 
@@ -79,13 +80,12 @@ def shown(value: object) -> Value:
 
 
 def listed(
-    names: Iterable[Value], last: Literal["and", "or"] = "and", most: int = 20
+    names: Iterable[Value], last: Literal["and", "or"] = "and", most: int = 40
 ) -> Listing | Message:
-    """`names` as a list in words: a, b and c."""
+    """`names` as a list in words: a, b and c; of very many labels the runs."""
     all_names = list(names)
-    if len(all_names) > most:
-        named = ", ".join(map(str, all_names[:most]))
-        return message("{names} and {count} more", names=named, count=len(all_names) - most)
+    if len(all_names) > most and all(isinstance(name, str) for name in all_names):
+        return runs_words(str(name) for name in all_names)
     return listing(all_names, "or" if last == "or" else "standard")
 
 

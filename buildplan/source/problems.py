@@ -8,6 +8,7 @@ from enum import StrEnum
 
 from buildplan.language.messages import Decimal, Listing, Message, Value, message
 from buildplan.language.voice import Voice
+from buildplan.source.runs import runs_words
 from buildplan.source.suggestions import (
     NOTHING,
     Suggestion,
@@ -102,7 +103,7 @@ def in_words(problem: Problem, voice: Voice, file: str = "") -> str:
         place = f"{place}:{problem.line}" if place else voice.say("line {line}", line=problem.line)
     parts = [part for part in (place, problem.path) if part]
     if problem.joints:
-        parts.append(voice.say("at {joints}", joints=", ".join(problem.joints)))
+        parts.append(voice.say("at {joints}", joints=runs_words(problem.joints)))
     words = ": ".join([*parts, voice.tell(problem.message)])
     if not problem.suggestion:
         return words

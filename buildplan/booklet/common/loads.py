@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-import re
 from collections.abc import Sequence
 
 from buildplan.booklet.common.book import Book
@@ -11,9 +10,9 @@ from buildplan.design.measures import Units
 from buildplan.evaluation.ballast import DRAUGHT_M_PER_S, ballast_kg, sand_l, water_l
 from buildplan.evaluation.figures import KG_PER_LB, speed_words
 from buildplan.language.voice import Voice
+from buildplan.source.runs import runs_words
 
 LITRES_PER_CUBIC_FOOT = 28.316846592
-MOST_TOLD = 12  # joints and runs of joints that are named one by one
 
 
 def bulk_words(volume_m3: float, units: Units, voice: Voice) -> str:
@@ -25,40 +24,8 @@ def bulk_words(volume_m3: float, units: Units, voice: Voice) -> str:
 
 
 def joints_words(labels: Sequence[str], voice: Voice) -> str:
-    """Joints in few words: `A24 to A32, D24 and D25`; three or more in a row are joined up, and of
-    very many the rest are counted."""
-    runs: list[list[str]] = []
-    for label in sorted(labels, key=_chain_and_number):
-        if runs and _follows(runs[-1][-1], label):
-            runs[-1].append(label)
-        else:
-            runs.append([label])
-    parts: list[str] = []
-    told = 0
-    for run in runs:
-        if len(parts) >= MOST_TOLD:
-            break
-        parts += [_run(run, voice)] if len(run) > 2 else run
-        told += len(run)
-    if told == len(labels):
-        return voice.listed(parts)
-    return voice.say("{joints} and {count} more", joints=", ".join(parts), count=len(labels) - told)
-
-
-def _chain_and_number(label: str) -> tuple[int, str, int]:
-    name = label.rstrip("0123456789")
-    return len(name), name, int(label[len(name) :] or 0)
-
-
-def _run(labels: Sequence[str], voice: Voice) -> str:
-    return voice.say("{first} to {last}", first=labels[0], last=labels[-1])
-
-
-def _follows(before: str, label: str) -> bool:
-    one, other = (re.fullmatch(r"(.*?)(\d+)", text) for text in (before, label))
-    if one is None or other is None or one[1] != other[1]:
-        return False
-    return int(other[2]) == int(one[2]) + 1
+    """Joints in few words: `A24 to A32, D24 and D25`."""
+    return voice.tell(runs_words(labels))
 
 
 def mass_words(mass_kg: float, voice: Voice) -> str:
