@@ -22,8 +22,6 @@ from buildplan.source.values import (
     ONE_LINE,
     PAGE_ADDRESS,
     ConstantName,
-    ConstantRange,
-    ConstantValue,
     FileModel,
     HexColour,
     Key,
@@ -31,6 +29,7 @@ from buildplan.source.values import (
     Language,
     Length,
     OneOrMoreJoints,
+    OwnConstant,
     Price,
     Share,
     StageName,
@@ -222,7 +221,7 @@ class Design(FileModel):
         default_factory=dict,
         description=mark("the words of this file in other languages, by language: es"),
     )
-    constants: dict[ConstantName, ConstantValue | ConstantRange] = Field(
+    constants: dict[ConstantName, OwnConstant] = Field(
         default_factory=dict,
         description=mark(
             "your own values for constants that are otherwise remembered, by name: a number, or "

@@ -11,6 +11,7 @@ from buildplan.design.model import Design
 from buildplan.evaluation.base_advice import with_base
 from buildplan.evaluation.facts import Facts, gather_facts
 from buildplan.framework.model import Framework
+from buildplan.sequence.hand_reach import hands_with
 from buildplan.sequence.model import Step
 from buildplan.sequence.reach import find_reach
 from buildplan.sequence.steps import plan_steps
@@ -76,7 +77,7 @@ def evaluate(
     shape = resting_shape(design, framework)
     constants = constants_with(design.constants)
     found = examine(framework, shape, gust_m_per_s=gust_m_per_s, constants=constants)
-    reach = find_reach(framework, shape)
+    reach = find_reach(framework, shape, hands_with(constants))
     steps = plan_steps(framework, new_parts, reach)
     shape = replace(shape, problems=with_base(shape.problems, shape, design.units))
     cautions = with_base(found.cautions, shape, design.units)

@@ -17,10 +17,11 @@ from buildplan.evaluation.seating import seated
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import Framework
 from buildplan.language.messages import Message, message
+from buildplan.sequence.hand_reach import hands_with
 from buildplan.sequence.labour import work_minutes
 from buildplan.sequence.reach import Reach, find_reach
 from buildplan.sequence.steps import plan_steps
-from buildplan.shape.constants import CONSTANTS
+from buildplan.shape.constants import CONSTANTS, constants_with
 from buildplan.shape.model import Shape
 from buildplan.source.problems import DesignProblemsError
 from buildplan.source.refusals import mistakes_in
@@ -62,7 +63,8 @@ class Measured:
     @cached_property
     def reach(self) -> Reach:
         """How hands get at its joints."""
-        return find_reach(self.framework, self.shape)
+        hands = hands_with(constants_with(self.design.constants))
+        return find_reach(self.framework, self.shape, hands)
 
     @cached_property
     def minutes(self) -> float:

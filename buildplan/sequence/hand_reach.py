@@ -7,8 +7,8 @@ and the elbow is within an upper arm and a lean of a shoulder.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
 from functools import cache
 
 import numpy as np
@@ -16,6 +16,7 @@ import numpy.typing as npt
 from scipy.spatial import cKDTree
 
 from buildplan.framework.model import Framework
+from buildplan.shape.constants import Constant
 from buildplan.shape.model import FloatArray, IntArray, Shape
 
 
@@ -50,6 +51,22 @@ class HandReach:
     elbow_above_floor: float = 0.05
     yielding: float = 0.8
     stool: float = 0.45
+
+
+def hands_with(constants: Mapping[str, Constant]) -> HandReach:
+    """The measures of hands as a table of constants has them; other postures lean in proportion
+    to the one that is bent lowest."""
+    usual = HandReach()
+    lean = constants["lean"].value / usual.kneeling[0].lean
+    return HandReach(
+        forearm=constants["forearm"].value,
+        upper_arm=constants["upper_arm"].value,
+        kneeling=tuple(replace(each, lean=each.lean * lean) for each in usual.kneeling),
+        standing=tuple(replace(each, lean=each.lean * lean) for each in usual.standing),
+        stance=constants["clear_floor"].value,
+        yielding=constants["yielding"].value,
+        stool=constants["stool"].value,
+    )
 
 
 _DIRECTIONS = 300

@@ -64,6 +64,15 @@ _TABLE = (
     Constant(
         "lock_stiffness", 0.5, "N m/rad", 0.2, 1.5, f"{FROM_MEMORY}; between two links at a lock"
     ),
+    # hands: the measures of a small adult, and what balloons allow
+    Constant("forearm", 0.30, "m", 0.24, 0.36, f"{FROM_MEMORY}; from the elbow to the knuckles"),
+    Constant("upper_arm", 0.32, "m", 0.28, 0.40, f"{FROM_MEMORY}; from the shoulder to the elbow"),
+    Constant("lean", 0.40, "m", 0.20, 0.60, f"{FROM_MEMORY}; of a shoulder, kneeling, bent low"),
+    Constant("clear_floor", 0.10, "m", 0.05, 0.20, f"{FROM_MEMORY}; about knees or feet"),
+    Constant(
+        "yielding", 0.8, "of their size", 0.7, 0.95, f"{FROM_MEMORY}; balloons to a pushing hand"
+    ),
+    Constant("stool", 0.45, "m", 0.20, 0.60, f"{FROM_MEMORY}; a step stool of two steps"),
     # the wind
     Constant("drag", 1.2, "", 1.0, 1.4, f"{FROM_MEMORY}; infinite cylinder 1.20, flat plate 1.28"),
 )

@@ -78,7 +78,7 @@ Labour = dict[LabourKind, Minutes]
 PART_NAME = r"^[A-Z][A-Z0-9]{0,3}$"
 CONSTANT_NAME = r"^[a-z][a-z0-9_]*$"
 ConstantName = Annotated[str, Field(pattern=CONSTANT_NAME, max_length=60)]
-ConstantValue = Annotated[float, Field(allow_inf_nan=False)]
+ConstantValue = Annotated[float, Field(gt=0, allow_inf_nan=False)]
 
 
 def _exact(value: object) -> object:
@@ -109,7 +109,7 @@ Share = Annotated[
 Version = Annotated[Literal[1], BeforeValidator(_not_a_truth_value)]
 # A value of several forms is read as the form that it looks like, so that a mistake is told
 # once and not once for each form. The tags are no keys of the file: `<` marks them.
-TEXT_FORM, LIST_FORM, KEYS_FORM = "<text>", "<list>", "<keys>"
+TEXT_FORM, LIST_FORM, KEYS_FORM, NUMBER_FORM = "<text>", "<list>", "<keys>", "<number>"
 
 
 @dataclass(frozen=True, eq=False)
@@ -163,3 +163,14 @@ class ConstantRange(FileModel):
     value: ConstantValue = Field(description=mark("the constant's likely value"))
     low: ConstantValue = Field(description=mark("the least that it may be"))
     high: ConstantValue = Field(description=mark("the most that it may be"))
+
+
+def _constant_form(value: object) -> str:
+    """Keys, or else a number that it is or should be."""
+    return KEYS_FORM if isinstance(value, dict | BaseModel) else NUMBER_FORM
+
+
+OwnConstant = Annotated[
+    Annotated[ConstantValue, Tag(NUMBER_FORM)] | Annotated[ConstantRange, Tag(KEYS_FORM)],
+    Discriminator(_constant_form),
+]

@@ -93,6 +93,7 @@ FORM = [
     ("spare: 0.05", "colour_pattern: {A: []}", 23, "colour_pattern.A", ["empty"], ["1"]),
     ("spare: 0.05", "colour_pattern: {E: [long]}", 23, "colour_pattern.E", ["E"], ["A, B, C"]),
     ("spare: 0.05", "constants: {Drag: 1}", 23, "constants.Drag", ["Drag"], ["small letters"]),
+    ("spare: 0.05", "constants: {drag: 0}", 23, "constants.drag", ["more than 0"], ["own values"]),
     ("spare: 0.05", "stand_on: []", 23, "stand_on", ["empty"], ["1"]),
     ("spare: 0.05", "stand_on: 3", 23, "stand_on", ["text"], ['stand_on: "3"']),
 ]

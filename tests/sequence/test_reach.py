@@ -5,6 +5,7 @@ from __future__ import annotations
 import itertools
 from collections.abc import Callable
 from dataclasses import replace
+from pathlib import Path
 
 import numpy as np
 import pytest
@@ -12,23 +13,29 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from sequence_pieces import BALLOONS, STAR, listed, tube
 
+from buildplan.design.reading import read_design
+from buildplan.evaluation.evaluating import evaluate
 from buildplan.framework.model import Framework
 from buildplan.instructions.telling import tell_steps
 from buildplan.language.voice import Voice
 from buildplan.patterns.column import Column, build_column
+from buildplan.patterns.letter_frames import build_letters
+from buildplan.patterns.letter_keys import Letters
 from buildplan.sequence import reach
 from buildplan.sequence.courses import JointCourse, WorkOrder, order_of
 from buildplan.sequence.exchange import steps_as_json
-from buildplan.sequence.hand_reach import HandReach, Posture
+from buildplan.sequence.hand_reach import HandReach, Posture, hands_with
 from buildplan.sequence.model import Access, Kind
 from buildplan.sequence.operations import operations
 from buildplan.sequence.ordering import in_order
-from buildplan.sequence.reach import find_reach, lifters, ways_to_joints
+from buildplan.sequence.reach import ReachKind, find_reach, lifters, ways_to_joints
 from buildplan.sequence.replay import ReplayError, replay
 from buildplan.sequence.steps import plan_steps
+from buildplan.shape.constants import CONSTANTS
 from buildplan.shape.finding import find_shape
 from buildplan.shape.model import Shape, Standing
 
+DESIGNS = Path(__file__).parents[2] / "designs"
 PITCH_M = 0.2032 * 1.15
 
 # cannot bend down: reaches from above only
@@ -208,6 +215,57 @@ def test_what_bends_both_ways_is_never_refused(course: list[str]) -> None:
     found = find_reach(framework, find_shape(framework))
     assert set(found.ways) == set(framework.joints) or framework.singles
     replay(steps_as_json(plan_steps(framework, reach=found)))
+
+
+# Bends of one side, how many such sides come round (fans turn 60 degrees, tips about 90).
+ROUND = (
+    (("fan", "fan", "fan", "fan_in"), 3),
+    (("tip", "tip", "dip"), 4),
+    (("fan", "fan_in", "fan"), 6),
+    (("fan", "fan", "fan", "fan", "fan_in"), 2),
+)
+
+
+@pytest.mark.parametrize(("bends", "sides"), ROUND)
+@settings(max_examples=2, deadline=None)
+@given(st.lists(st.integers(1, 3), min_size=5, max_size=5))
+def test_closed_tubes_that_bend_both_ways_are_in_reach_without_turning_over(
+    bends: tuple[str, ...], sides: int, straights: list[int]
+) -> None:
+    """One person routinely builds them on a floor (common practice, no source)."""
+    runs = zip(straights, bends, strict=False)
+    side = [cell for straight, bend in runs for cell in (*["straight"] * straight, bend)]
+    framework = tube(side * sides, closed=True)
+    found = find_reach(framework, find_shape(framework))
+    assert found.cautions == ()
+    assert not any(operation.kind is Kind.TURN_OVER for operation in found.operations)
+
+
+@pytest.mark.parametrize(
+    ("text", "cells"), [*((letter, 7) for letter in "BEMRW"), ("M", 9), ("W", 9)]
+)
+def test_letters_are_in_reach_without_turning_over(text: str, cells: int) -> None:
+    """Common practice, no source: letters of this size lie on the floor while they are built."""
+    letters = {"text": text, "long": "long", "brace": "cross", "bar": "cross", "lock": "lock"}
+    read = Letters.model_validate({**letters, "cells": cells})
+    framework = build_letters(text, BALLOONS, read, cells)
+    found = find_reach(framework, find_shape(framework))
+    assert found.cautions == ()
+    assert not any(operation.kind is Kind.TURN_OVER for operation in found.operations)
+
+
+def test_a_design_may_say_how_far_its_hands_reach(tmp_path: Path) -> None:
+    """What hardly anybody could build is a caution that names joints, and no problem."""
+    text = (DESIGNS / "gallery" / "reading_globe.yaml").read_text()
+    usual = evaluate(read_design(DESIGNS / "gallery" / "reading_globe.yaml"), "in", 16)
+    short = tmp_path / "short.yaml"
+    short.write_text(text + "constants: {forearm: 0.10, upper_arm: 0.05, lean: 0.02}\n")
+    found = evaluate(read_design(short, CONSTANTS), "in", 16)
+    kinds = {caution.kind: caution.joints for caution in found.examination.cautions}
+    assert ReachKind.OUT_OF_REACH not in {one.kind for one in usual.examination.cautions}
+    assert set(kinds[ReachKind.OUT_OF_REACH]) <= set(found.framework.joints)
+    assert ReachKind.OUT_OF_REACH not in {problem.kind for problem in found.facts.problems}
+    assert hands_with(CONSTANTS) == HandReach()
 
 
 def test_a_column_is_built_standing_and_its_top_from_a_stool() -> None:
