@@ -4,20 +4,24 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from buildplan.framework.model import Framework
 from buildplan.instructions.model import StepWords
-from buildplan.instructions.stages import stage_name
+from buildplan.instructions.stages import work_names
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Step
 
 
-def steps_report(steps: Sequence[Step], words: Sequence[StepWords], voice: Voice) -> str:
-    """The steps in order, each with its rows and its check."""
+def steps_report(
+    framework: Framework, steps: Sequence[Step], words: Sequence[StepWords], voice: Voice
+) -> str:
+    """The steps in order, under the parts of the work, each with its rows and its check."""
     lines: list[str] = []
-    stage = None
-    for step, said in zip(steps, words, strict=True):
-        if step.stage is not stage:
-            stage = step.stage
-            lines += ["", stage_name(voice, stage).upper()]
+    before = ""
+    named = work_names(voice, framework, steps)
+    for step, said, work in zip(steps, words, named, strict=True):
+        if work != before:
+            before = work
+            lines += ["", work.upper()]
         title = said.title
         if step.times > 1:
             title = voice.say("{step} (x {times})", step=title, times=step.times)

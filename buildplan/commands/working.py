@@ -61,6 +61,7 @@ def steps(
     """
     from buildplan.commands.pieces import evaluation_of
     from buildplan.commands.steps_report import steps_report
+    from buildplan.evaluation.told_figures import told_figures
     from buildplan.instructions.exchange import told_as_json
     from buildplan.instructions.telling import tell_steps
     from buildplan.instructions.timetables import start_lines, steps_with_times, timetable_lines
@@ -68,7 +69,8 @@ def steps(
 
     voice = Voice(language)
     piece = evaluation_of(design, voice)
-    words = tell_steps(piece.steps, piece.framework, piece.units, voice)
+    figures = told_figures(piece.framework, piece.shape)
+    words = tell_steps(piece.steps, piece.framework, piece.units, voice, figures)
     planned = None
     if crew is not None:
         planned = _planned(piece, crew, inflate_only, on_site, voice)
@@ -78,7 +80,7 @@ def steps(
             listed = steps_with_times(listed, planned, voice)
         typer.echo(json.dumps(listed, indent=2, ensure_ascii=False))
         return
-    typer.echo(steps_report(piece.steps, words, voice))
+    typer.echo(steps_report(piece.framework, piece.steps, words, voice))
     if planned is not None:
         typer.echo("\n" + "\n".join(timetable_lines(voice, planned)))
         if opening is not None:

@@ -52,7 +52,7 @@ def _told(book: Book, voice: Voice, figures: Figures) -> Told:
         design=design,
         steps=steps,
         refers=tuple(references(step.text) for step in marked),
-        stages={str(stage): stage_name(voice, stage) for stage in Stage},
+        stages={str(stage): stage_name(voice, stage, framework, book.steps) for stage in Stage},
         gauges={
             key: voice.tell(length_words(balloon.gauge_m, book.units))
             for key, balloon in framework.balloons.items()

@@ -11,7 +11,6 @@ import pytest
 import zxingcpp
 
 from buildplan.booklet.common.book import Book, gather_book
-from buildplan.booklet.common.steps import PART
 from buildplan.booklet.editions import print_booklet
 from buildplan.commands.links import leads_to, page_address
 from buildplan.design.model import Brand
@@ -19,6 +18,7 @@ from buildplan.design.reading import read_brand, read_design
 from buildplan.document.paper import PAPERS
 from buildplan.drawing.marks import Polyline
 from buildplan.drawing.qr_code import qr_picture
+from buildplan.instructions.stages import PART
 from buildplan.language.told import ToldError
 from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import jobs

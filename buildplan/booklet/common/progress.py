@@ -13,7 +13,8 @@ from buildplan.drawing.arrays import BoolArray
 from buildplan.drawing.bodies import Bodies, Scene, every_body, link_length_m
 from buildplan.drawing.cell_layout import newest_brace
 from buildplan.drawing.closeup import REACH
-from buildplan.framework.model import Cell, Framework, Part, Role
+from buildplan.framework.model import Cell, Part, Role
+from buildplan.instructions.stages import part_of_step, worked_part
 from buildplan.sequence.model import Kind, Operation, Step, Turn
 
 # Work that holds its joints where they stay.
@@ -174,19 +175,6 @@ class BuildProgress:
         """For each body (n,), whether it is of a part."""
         names = {*part.framework.link, *part.framework.joints}
         return np.array([name in names for name in self._whole.names.tolist()], dtype=bool)
-
-
-def part_of_step(framework: Framework, step: Step) -> Part | None:
-    """The one part of an assembly that a step works on; None where it ties parts to one another,
-    or looks over the whole."""
-    joints = [joint for operation in step.operations for joint in operation.joints]
-    return worked_part(framework, joints)
-
-
-def worked_part(framework: Framework, joints: Sequence[str]) -> Part | None:
-    """The part that all of some joints are of, or None."""
-    parts = [framework.part_at(joint) for joint in joints]
-    return parts[0] if parts and all(part is parts[0] for part in parts) else None
 
 
 def _scene(empty: Scene, links: Mapping[str, int], locks: Mapping[str, int], now: int) -> Scene:

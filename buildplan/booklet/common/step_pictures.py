@@ -14,7 +14,6 @@ from buildplan.booklet.common.closeups import (
     Views,
     step_joints,
 )
-from buildplan.booklet.common.progress import part_of_step
 from buildplan.booklet.common.step_moves import captioned, corner_of, how_to
 from buildplan.drawing.bodies import Scene
 from buildplan.drawing.camera import Camera
@@ -25,6 +24,7 @@ from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import step_picture
 from buildplan.drawing.seat import FROM_ABOVE, LOOKING_DOWN, OPEN_END, STANDING_WHOLE
 from buildplan.framework.model import Cell
+from buildplan.instructions.stages import part_of_step
 from buildplan.sequence.model import Kind, Step
 
 GAP = 10.0

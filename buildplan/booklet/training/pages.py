@@ -9,7 +9,6 @@ from reportlab.platypus import Flowable
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import ON_THE_PIECE
 from buildplan.booklet.common.map_sheets import step_place
-from buildplan.booklet.common.steps import PART, part_name
 from buildplan.booklet.training.practice import Practice, practice
 from buildplan.design.measures import length_words
 from buildplan.document.blocks import Items, Shown, Words, heading
@@ -23,7 +22,7 @@ from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation import balloon_words
 from buildplan.framework.cells import STRAIGHT
 from buildplan.instructions.model import StepWords
-from buildplan.instructions.stages import stage_name
+from buildplan.instructions.stages import work_names
 from buildplan.instructions.times import duration
 from buildplan.language.messages import mark
 from buildplan.language.phrases import sentences
@@ -188,17 +187,16 @@ SIGNED: dict[Stage, str] = {
 }
 
 
-def _signed(book: Book, stage: Stage) -> tuple[str, str]:
-    """What a stage is called, of what there is to do in it, and what is checked at its end."""
-    voice = book.voice
-    kinds = {step.kind for step in book.steps}
-    if stage is Stage.BRACE and Kind.BRACE not in kinds:
-        return voice.say("Join chains"), voice.say(
+def _signed(book: Book, steps: Sequence[Step]) -> str:
+    """What is checked at the end of a part of the work, by the stages that are in it."""
+    voice, kinds = book.voice, {step.kind for step in steps}
+    stages = {operation.stage for operation in _operations(steps)}
+    told = [voice.say(SIGNED[stage]) for stage in Stage if stage in stages]
+    if Stage.BRACE in stages and Kind.BRACE not in kinds:
+        told[told.index(voice.say(SIGNED[Stage.BRACE]))] = voice.say(
             "every knot and free end at the joint of its tag"
         )
-    if stage is Stage.CLOSE_RINGS and Kind.CLOSE_RING not in kinds:
-        return part_name(book, PART[stage]), voice.say(SIGNED[stage])
-    return stage_name(voice, stage), voice.say(SIGNED[stage])
+    return "; ".join(told)
 
 
 def _learnt(book: Book) -> tuple[str, ...]:
@@ -221,7 +219,7 @@ def sign_off(book: Book) -> Section:
     """Time targets by stage, and a place for both to sign each stage."""
     voice = book.voice
     head = (
-        voice.say("Stage"),
+        voice.say("Part of the work"),
         voice.say("Target"),
         voice.say("Took"),
         voice.say("Checked before signing"),
@@ -248,28 +246,31 @@ def sign_off(book: Book) -> Section:
 
 
 def _targets(book: Book) -> list[tuple[str, ...]]:
-    """A row for each stage, and one for all of them."""
+    """A row for each part of the work, called as its pages are, and one for all of them."""
     voice = book.voice
     rows: list[tuple[str, ...]] = []
-    for stage, minutes in _beginners_minutes(book).items():
-        name, checked = _signed(book, stage)
-        rows.append((strong(name), duration(voice, minutes), "", plain(checked), "<br/><br/>", ""))
+    for name, steps in _by_work(book).items():
+        target = duration(voice, _beginners_minutes(book, steps))
+        rows.append((strong(name), target, "", plain(_signed(book, steps)), "<br/><br/>", ""))
     rows.append((strong(voice.say("All")), strong(beginners_total(book)), "", "", "", ""))
     return rows
 
 
 def beginners_total(book: Book) -> str:
-    """How long a first build takes one pair of hands, all stages together as each is told."""
-    return duration(book.voice, sum(_beginners_minutes(book).values()))
+    """How long a first build takes one pair of hands, all its parts together as each is told."""
+    minutes = sum(_beginners_minutes(book, steps) for steps in _by_work(book).values())
+    return duration(book.voice, minutes)
 
 
-def _beginners_minutes(book: Book) -> dict[Stage, int]:
-    """Minutes that each stage takes a beginner, in fives, in the order of the stages."""
-    by_stage: dict[Stage, list[Operation]] = {}
-    for operation in _operations(book.steps):
-        by_stage.setdefault(operation.stage, []).append(operation)
-    return {
-        stage: _in_fives(_minutes(book, by_stage[stage]) * BEGINNER)
-        for stage in Stage
-        if stage in by_stage
-    }
+def _by_work(book: Book) -> dict[str, list[Step]]:
+    """The steps by what the part of the work is called that they are of, in order."""
+    named = work_names(book.voice, book.framework, book.steps)
+    found: dict[str, list[Step]] = {}
+    for name, step in zip(named, book.steps, strict=True):
+        found.setdefault(name, []).append(step)
+    return found
+
+
+def _beginners_minutes(book: Book, steps: Sequence[Step]) -> int:
+    """Minutes that steps take a beginner, in fives."""
+    return _in_fives(_minutes(book, _operations(steps)) * BEGINNER)

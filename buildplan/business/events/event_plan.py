@@ -12,6 +12,7 @@ from buildplan.design.event import Event
 from buildplan.design.measures import Units
 from buildplan.design.model import Design
 from buildplan.evaluation.evaluating import Evaluation
+from buildplan.evaluation.told_figures import told_figures
 from buildplan.instructions.model import StepWords
 from buildplan.instructions.telling import tell_steps
 from buildplan.language.voice import Voice
@@ -113,7 +114,8 @@ def copies_of(event: Event, books: Sequence[Evaluation], voice: Voice) -> tuple[
     """Every piece that is built, each as many times over as the event says."""
     copies: list[Copy] = []
     for place, (book, piece) in enumerate(zip(books, event.designs, strict=True)):
-        words = tell_steps(book.steps, book.framework, book.units, voice)
+        figures = told_figures(book.framework, book.shape)
+        words = tell_steps(book.steps, book.framework, book.units, voice, figures)
         for number in range(1, piece.count + 1):
             before = sum(len(copy.steps) for copy in copies)
             steps = numbered_on(book.steps, before, f"piece {len(copies) + 1}")
