@@ -101,7 +101,10 @@ def bringing_in(context: Context, step: Step) -> list[str]:
         told += _built_lying(context, step)
     elif context.teacher(Hand.SET_ON, step) is None:
         told.append(
-            voice.say("Lay the chains in their place at the head of what is built.")
+            voice.say(
+                "Lay the chains in their place at the head of what is built, those of the front on "
+                "top."
+            )
             if _is_flat(context, step)
             else voice.say("Set the chains in their place on what is built.")
         )

@@ -27,6 +27,8 @@ from buildplan.shape.model import FloatArray
 LEVEL, LAYER = 0.3, 0.4
 # A level this many times as wide as it is deep is gone along, any other is gone round. Ours.
 ALONG = 1.5
+# A layer of so many joints is a course by itself. Ours.
+SHORT_ROW = 3
 
 Places = Mapping[str, FloatArray]
 
@@ -139,14 +141,30 @@ def _levels_by_steps(framework: Framework) -> list[list[str]]:
 def _levels_by_height(framework: Framework, at: Places) -> list[list[str]]:
     link_m = min(framework.balloons[link.balloon].tie_to_tie_m for link in framework.links)
     levels = _clustered(framework.joints, {j: at[j][1] for j in framework.joints}, LEVEL * link_m)
-    rounds = [_in_order(level, at, LAYER * link_m) for level in levels]
-    # numbers run one way round in most levels of a pattern that numbers them: that way in all
-    rings = [ring for ring, _, goes_round in rounds if goes_round]
-    turned = 2 * sum(map(_runs_forward, rings)) < sum(len(ring) > 2 for ring in rings)
-    return [
-        [*(_turned(ring) if turned and goes_round else ring), *middle]
-        for ring, middle, goes_round in rounds
+    layers = [_layers(level, at, LAYER * link_m) for level in levels]
+    rounds = [
+        _round(level, at, LAYER * link_m)
+        for level, along in zip(levels, layers, strict=True)
+        if not along
     ]
+    # numbers run one way round in most levels of a pattern that numbers them: that way in all
+    rings = [ring for ring, _ in rounds]
+    turned = 2 * sum(map(_runs_forward, rings)) < sum(len(ring) > 2 for ring in rings)
+    # what stands on a pole begins there; what ends in one closes there
+    gone_round = iter(
+        [*middle, *ring] if number == 0 and not layers[0] else [*ring, *middle]
+        for number, (ring, middle) in enumerate(
+            (_turned(ring) if turned else ring, middle) for ring, middle in rounds
+        )
+    )
+    return [one for along in layers for one in (_rows(along) if along else [next(gone_round)])]
+
+
+def _rows(layers: Sequence[Sequence[str]]) -> list[list[str]]:
+    """Layers as courses of their own, the one that lies underneath first; short ones are one."""
+    if min(map(len, layers)) >= SHORT_ROW:
+        return [list(layer) for layer in layers]
+    return [[joint for layer in layers for joint in layer]]
 
 
 def _turned(ring: Sequence[str]) -> list[str]:
@@ -165,25 +183,27 @@ def _clustered(joints: Iterable[str], value: Mapping[str, float], gap: float) ->
     return groups
 
 
-def _in_order(
-    level: Sequence[str], at: Places, layer_m: float
-) -> tuple[list[str], list[str], bool]:
-    """The joints of a level in the order round it, from its lowest number, those in the middle
-    of it, which come last, and that they go round; of a flat one along it from the left, the
-    layer at the back first, for it lies underneath."""
+def _layers(level: Sequence[str], at: Places, layer_m: float) -> list[list[str]]:
+    """The layers of a flat level, the one at the back first, for it lies underneath, each along it
+    from the left; none of a level that is gone round."""
+    width, depth = np.ptp([(at[joint][0], at[joint][2]) for joint in level], axis=0)
+    if width <= ALONG * depth and len(level) >= 3:
+        return []
+    layers = _clustered(level, {joint: at[joint][2] for joint in level}, layer_m)
+    return [sorted(layer, key=lambda joint: round(float(at[joint][0]), 3)) for layer in layers]
+
+
+def _round(level: Sequence[str], at: Places, layer_m: float) -> tuple[list[str], list[str]]:
+    """The joints of a level in the order round it, from its lowest number, and those in the middle
+    of it."""
     across = np.array([(at[joint][0], -at[joint][2]) for joint in level])
-    width, depth = np.ptp(across, axis=0)
-    if width > ALONG * depth or len(level) < 3:
-        layers = _clustered(level, {joint: at[joint][2] for joint in level}, layer_m)
-        along = [sorted(layer, key=lambda joint: round(float(at[joint][0]), 3)) for layer in layers]
-        return [joint for layer in along for joint in layer], [], False
     x, y = (across - across.mean(axis=0)).T
     turn = dict(zip(level, np.arctan2(y, x).round(6), strict=True))
     out = dict(zip(level, np.hypot(x, y), strict=True))
     ring = sorted((j for j in level if out[j] > layer_m), key=lambda joint: turn[joint])
     first = min(range(len(ring)), key=lambda i: natural(ring[i]))
     middle = [joint for joint in level if out[joint] <= layer_m]
-    return [*ring[first:], *ring[:first]], middle, True
+    return [*ring[first:], *ring[:first]], middle
 
 
 def _runs_forward(level: Sequence[str]) -> bool:

@@ -30,6 +30,8 @@ from buildplan.sequence.work_names import Name
 
 ASSEMBLING = (*HEADS, Kind.SETTLE, Kind.LOCK)
 TYING = (Kind.PAIR, Kind.TIE_OFF)
+# More chains than this are laid in a step of their own before anything is joined to them. Ours.
+MOST_COMING = 4
 
 
 @dataclass(frozen=True)
@@ -158,7 +160,8 @@ def _assembly(piece: PieceIndex, ordered: Sequence[Operation], limit: int) -> li
         tied = run[len(coming) :]
         most = max(1, limit // most_parts(piece, tied)) if tied else 1
         first, *others = _even_parts(tied, most) if tied else [[]]
-        groups += [_group(piece, part) for part in ([*coming, *first], *others)]
+        together = [[*coming, *first]] if len(coming) <= MOST_COMING else [coming, first]
+        groups += [_group(piece, part) for part in (*together, *others) if part]
     return groups
 
 

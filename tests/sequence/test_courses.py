@@ -72,13 +72,20 @@ def test_a_wall_grows_row_on_row(across: int, up: int, layers: int) -> None:
     piece = wall(across, up, layers)
     at = find_shape(piece).at
     found = courses(piece, at)
-    assert len(found) == up + 1
-    for course in found:
-        assert len(course.joints) == (across + 1) * layers
-        heights = [at[joint][1] for joint in course.joints]
+    assert len(found) == layers * (up + 1)
+    for row in range(up + 1):
+        in_row = found[layers * row : layers * (row + 1)]
+        heights = [at[joint][1] for course in in_row for joint in course.joints]
         assert max(heights) - min(heights) < 0.1
-    # the first row brings the uprights, each other one its row of each layer
-    assert [len(course.chains) for course in found[1:]] == [layers] * up
+        # it lies on its back: what is underneath comes before what lies on top of it
+        depths = [np.mean([at[joint][2] for joint in course.joints]) for course in in_row]
+        assert depths == sorted(depths)
+    for course in found:
+        along = [at[joint][0] for joint in course.joints]
+        assert len(along) == across + 1
+        assert along == sorted(along)
+    # the first rows bring the uprights of their layer, each other one its row
+    assert [len(course.chains) for course in found[layers:]] == [1] * layers * up
 
 
 def test_a_two_layer_wall_has_no_lists_of_chains_of_one() -> None:
