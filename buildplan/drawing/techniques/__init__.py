@@ -18,7 +18,7 @@ from buildplan.drawing.techniques.braces import (
     wrap_brace,
 )
 from buildplan.drawing.techniques.knots import chain_pairs, pair_rounds, tie_off, tie_pair
-from buildplan.drawing.techniques.laying import lay_chains
+from buildplan.drawing.techniques.laying import lay_chains, lay_course
 from buildplan.drawing.techniques.locks import join_chains, tie_parts, twist_lock
 from buildplan.drawing.techniques.rings import close_ring
 from buildplan.drawing.techniques.tags import tag_joints
@@ -88,6 +88,9 @@ def _moves_of(framework: Framework, first: Operation, voice: Voice) -> tuple[Pic
     if first.kind is Kind.LAY:
         part = framework.part_at(first.joints[0])
         own = framework.built_with(first.joints[0])
+        coming = [one for one in own.chains if not {*one.chain.links}.isdisjoint(first.links)]
+        if coming:  # with a course: those that later steps bring in lie elsewhere
+            return (lay_course(own, voice, coming),)
         return (lay_chains(own, voice, mirrored=part is not None and part.mirrored),)
     if first.kind is Kind.TAG:
         return (tag_joints(framework.built_with(first.joints[0]), voice, first.joints),)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from itertools import pairwise
 
 from buildplan.drawing.fonts import text_width
@@ -33,7 +34,7 @@ def lay_chains(framework: Framework, voice: Voice, *, mirrored: bool = False) ->
     joint 1 to joint 2; chains that no braces hold, one below the other. What is `mirrored` runs the
     other way round, or from the right."""
     if not framework.braces:
-        return _lay_loosely(framework, voice)
+        return lay_course(framework, voice, framework.chains)
     if framework.closed:
         return _lay_rings(framework, -1.0 if mirrored else 1.0, voice)
     return _lay_rows(framework, -1.0 if mirrored else 1.0, voice)
@@ -174,12 +175,12 @@ def _to_the_next(one: Point, two: Point, joint: str) -> list[Mark]:
     ]
 
 
-def _lay_loosely(framework: Framework, voice: Voice) -> Picture:
+def lay_course(framework: Framework, voice: Voice, chains: Sequence[LongChain]) -> Picture:
     """Chains that are brought together only later: one below the other in the order of their
     letters, each with the tag of its first knot and of its last."""
     marks: list[Mark] = []
-    more = len(framework.chains) > LOOSE_CHAINS
-    shown = framework.chains[: LOOSE_CHAINS - 1 if more else LOOSE_CHAINS]
+    more = len(chains) > LOOSE_CHAINS
+    shown = chains[: LOOSE_CHAINS - 1 if more else LOOSE_CHAINS]
     for row, long in enumerate(shown):
         y = HEIGHT - 14 - LOOSE_ROW * row
         name = Label((2, y - 3), long.letter, TYPE + 1, INK, anchor="start", bold=True)
@@ -187,14 +188,14 @@ def _lay_loosely(framework: Framework, voice: Voice) -> Picture:
     if more:
         y = HEIGHT - 14 - LOOSE_ROW * len(shown)
         marks += [words((46 + 12 * i, y), ".") for i in range(3)]
-        last = framework.chains[-1].letter
+        last = chains[-1].letter
         marks.append(Label((2, y - 3), last, TYPE + 1, INK, anchor="start", bold=True))
     return picture(
         marks,
         voice.say(
             "The chains on the floor, one below the other in the order of their letters:"
             " {chains}. A tag shows at each end.",
-            chains=first_to_last(voice, framework.chains[0].letter, framework.chains[-1].letter),
+            chains=first_to_last(voice, chains[0].letter, chains[-1].letter),
         ),
     )
 
