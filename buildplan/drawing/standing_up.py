@@ -89,7 +89,7 @@ def standing_up_picture(
     for x, _, z in at_foot:
         marks += _person(at(x, 0.0, z), at(x, CROUCHED_M, z))
     marks += [Polyline((at(*one), at(*other)), TIE) for one, other in held]
-    for joint in () if shape.holding.fixed else ballast_places(framework, shape):
+    for joint in ballast_places(framework, shape):
         marks += _bag(at(*(float(value) for value in shape.at[joint] * (1, 0, 1))))
     return Picture(width, height, tuple(marks), alt, (("picture", "standing up"),))
 

@@ -18,8 +18,9 @@ WATER_KG_PER_L, SAND_KG_PER_L = 1.0, 1.5
 def ballast_kg(found: Examination, gust_m_per_s: float = DRAUGHT_M_PER_S) -> float:
     """Ballast on the foot that holds a gust, at the safe end of the estimate, in all its places.
 
-    Drag's moment goes with the square of the speed and just tips the bare piece, of mass m, at
-    the speed v0; so ballast at the same arm is m ((v / v0)^2 - 1), and more where its arm is less.
+    Drag's moment goes with the square of the speed and just tips the piece, of mass m with what
+    it is tied to, at the speed v0; so ballast at the same arm is m ((v / v0)^2 - 1), and more
+    where its arm is less. None where something that does not fall over holds it.
     """
     return ballast_each_kg(found, gust_m_per_s) * len(found.wind.ballast_at)
 
@@ -27,8 +28,10 @@ def ballast_kg(found: Examination, gust_m_per_s: float = DRAUGHT_M_PER_S) -> flo
 def ballast_each_kg(found: Examination, gust_m_per_s: float = DRAUGHT_M_PER_S) -> float:
     """The ballast at each of its places, in half kilograms begun."""
     wind, places = found.wind, len(found.wind.ballast_at)
+    if not places:
+        return 0.0
     tips_at = max(wind.tips_at.low, STILL_AIR_M_PER_S)
-    needed = found.mass.low * ((gust_m_per_s / tips_at) ** 2 - 1) * wind.ballast_factor
+    needed = wind.standing_kg * ((gust_m_per_s / tips_at) ** 2 - 1) * wind.ballast_factor
     return math.ceil(round(2 * max(LEAST_BALLAST_KG, needed) / places, 6)) / 2
 
 

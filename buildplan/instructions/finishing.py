@@ -69,7 +69,7 @@ def stand_up(context: Context, step: Step) -> Wording:
             if held
             else voice.say("Hold it until it is ballasted."),
         ),
-        check=voice.say("The piece is upright and held so, as in the finished view.")
+        check=sentences(voice.say("The piece is upright, as in the finished view."), *held)
         if held
         else voice.say("The piece stands by itself on its foot, as in the finished view."),
     )

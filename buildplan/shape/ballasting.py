@@ -26,7 +26,9 @@ LEAST_ARM = 0.5  # of the piece's own arm: where the places chosen have less, ev
 def ballast_places(framework: Framework, shape: Shape) -> tuple[str, ...]:
     """The joints at which to tie ballast, the same at each: all feet where they are few; of parts
     that stand each for itself (bars between letters aside), one in front and one at the back; else
-    the corners of the foot."""
+    the corners of the foot. None where something that does not fall over holds the piece."""
+    if shape.holding.fixed:
+        return ()
     feet = shape.standing.feet
     large = MUCH * max((len(part.framework.links) for part in framework.parts), default=0)
     parts = [part.name for part in framework.parts if len(part.framework.links) >= large]
@@ -44,7 +46,9 @@ def ballast_places(framework: Framework, shape: Shape) -> tuple[str, ...]:
 
 def ballast_factor(shape: Shape, places: Sequence[str]) -> float:
     """What the ballast that would hold the piece below its centre of mass is to be multiplied by,
-    tied the same at each of `places`; 1 for a piece that does not stand."""
+    tied the same at each of `places`; 1 for a piece that does not stand, or takes none."""
+    if not places:
+        return 1.0
     standing = shape.standing
     own = _arms_m(standing, standing.centre_of_mass_m[[0, 2]])
     theirs = _arms_m(standing, _flat(places, shape).mean(axis=0))

@@ -211,6 +211,7 @@ def _wind(
         edge_m=worst.edge_m,
         ballast_at=places,
         ballast_factor=factor,
+        standing_kg=kilograms[0],
         gust_m_per_s=gust,
         ballast=ballast,
         reach=reach,

@@ -177,7 +177,7 @@ class Wind:
     that the user names: `ballast` on the foot that holds it, or `reach`, how far the foot would
     have to reach out from below the centre of mass instead; None where no gust is named. Ballast
     is tied the same at each of the joints `ballast_at`; that is `ballast_factor` times what would
-    do below the centre of mass.
+    do below the centre of mass. `standing_kg` is what stands there at least, a base with it.
     """
 
     front_area_m2: float
@@ -186,6 +186,7 @@ class Wind:
     edge_m: FloatArray
     ballast_at: tuple[str, ...]
     ballast_factor: float
+    standing_kg: float
     gust_m_per_s: float | None
     ballast: Estimate | None
     reach: Estimate | None

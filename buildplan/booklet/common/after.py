@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from buildplan.booklet.common.ballasting import STANDING
 from buildplan.booklet.common.book import Book, counted_words
+from buildplan.booklet.common.holding import fastening
 from buildplan.booklet.common.loads import joints_words, mass_words
 from buildplan.design.measures import size_words
 from buildplan.document.blocks import Items, Shown, WriteLines, heading
@@ -86,9 +87,9 @@ def _holding_down(book: Book) -> list[str]:
     gust = wind_words(book.examination.wind.tips_at.value, book.units, voice)
     if book.shape.holding.fixed:
         weight = strong(weight_words(facts.mass_kg, voice))
-        return [*_held(book), voice.say("It weighs about {weight} (estimate).", weight=weight)]
+        return [*fastening(book), voice.say("It weighs about {weight} (estimate).", weight=weight)]
     return [
-        *_held(book),
+        *fastening(book),
         voice.say(
             "It weighs about {weight} and goes over when it leans {angle} (estimates): add ballast "
             "indoors too.",
@@ -106,29 +107,6 @@ def _holding_down(book: Book) -> list[str]:
             gust=strong(gust),
         ),
     ]
-
-
-def _held(book: Book) -> list[str]:
-    """What holds a piece that does not stand by itself, and how it is fastened."""
-    voice, holding = book.voice, book.shape.holding
-    told = [
-        strong(voice.say("The piece {condition}.", condition=voice.tell(one)))
-        for one in book.figures.held_by
-    ]
-    if holding.base is not None:
-        told.append(voice.say("Tie its foot to the middle of the base before anybody lets go."))
-    if holding.pole:
-        told.append(
-            voice.say("Set the pole up first; tie the piece to it low, half way up and at the top.")
-        )
-    if holding.hung or holding.tied_to_wall:
-        told.append(
-            voice.say(
-                "Use two soft ties or more, each to an anchor that somebody licensed has judged for"
-                " this load; local codes come first."
-            )
-        )
-    return told
 
 
 def _carrying(book: Book) -> list[str]:

@@ -19,7 +19,7 @@ STANDING = mark("Stand it up, hold it down")
 def is_ballasted(book: Book, step: Step) -> bool:
     """Whether ballast comes on in a step: where the piece is stood up or let stand, unless it is
     fastened to what holds it."""
-    return step.kind is Kind.STAND_UP and not book.shape.holding.fixed
+    return step.kind is Kind.STAND_UP and bool(book.examination.wind.ballast_at)
 
 
 def ballast_row(book: Book) -> str:

@@ -5,10 +5,9 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from buildplan.booklet.common.book import Book
 from buildplan.design.measures import Units
-from buildplan.evaluation.ballast import DRAUGHT_M_PER_S, ballast_kg, sand_l, water_l
-from buildplan.evaluation.figures import KG_PER_LB, speed_words
+from buildplan.evaluation.ballast import sand_l, water_l
+from buildplan.evaluation.figures import KG_PER_LB
 from buildplan.language.voice import Voice
 from buildplan.source.runs import runs_words
 
@@ -39,11 +38,3 @@ def filled_words(mass_kg: float, voice: Voice) -> str:
     return voice.say(
         "{water} L of water or {sand} L of dry sand", water=water_l(mass_kg), sand=sand_l(mass_kg)
     )
-
-
-def ballast_words(book: Book) -> str:
-    """What holds the piece indoors, for the load list."""
-    voice = book.voice
-    gust = speed_words(DRAUGHT_M_PER_S, book.units, voice)
-    mass = mass_words(ballast_kg(book.examination), voice)
-    return voice.say("{mass} in all, for a draught of {gust} (estimate)", mass=mass, gust=gust)

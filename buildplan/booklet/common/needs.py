@@ -8,7 +8,7 @@ from dataclasses import replace
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
-from buildplan.booklet.common.loads import ballast_words
+from buildplan.booklet.common.holding import to_hold_it_down
 from buildplan.booklet.common.manner import people_words
 from buildplan.booklet.common.swatches import swatch
 from buildplan.design.measures import length_words, size_words
@@ -45,7 +45,7 @@ def needs(book: Book, practice: Mapping[str, int] | None = None) -> Section:
         heading(voice.say("People, room and time")),
         Items(_people(book)),
         heading(voice.say("To hold it down")),
-        Items(_ballast(book), ticked=True),
+        Items(tuple(to_hold_it_down(book)), ticked=True),
     ]
     blocks = [
         heading(voice.say("Balloons")),
@@ -144,14 +144,6 @@ def _people(book: Book) -> list[str]:
             "Weight about {weight} (estimate)", weight=strong(weight_words(facts.mass_kg, voice))
         ),
         voice.say("An even room temperature: balloons sized in the cold grow in the warm"),
-    ]
-
-
-def _ballast(book: Book) -> list[str]:
-    voice = book.voice
-    return [
-        voice.say("Ballast, the same on each foot: {ballast}", ballast=plain(ballast_words(book))),
-        voice.say("Soft ties or webbing, no wire"),
     ]
 
 

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.holding import fastening
 from buildplan.booklet.common.loads import (
     filled_words,
     joints_words,
@@ -41,7 +42,7 @@ def arriving(book: Book, packed: Sequence[Bag]) -> list[Flowable]:
     return [
         *does_it_fit(book, packed),
         *beside(book.paper, _placing(book), _weather(voice)),
-        _ballast(book),
+        *([_ballast(book)] if book.examination.wind.ballast_at else []),
     ]
 
 
@@ -49,8 +50,16 @@ def _placing(book: Book) -> list[Flowable]:
     """Where it stands, and what holds it there."""
     voice = book.voice
     feet = strong(joints_words(book.shape.standing.feet, voice))
-    weighed = strong(voice.listed(book.examination.wind.ballast_at))
+    ballasted = book.examination.wind.ballast_at
+    weighed = strong(voice.listed(ballasted))
     tips = voice.decimal(book.facts.tip_angle_deg, 1)
+    leans = (
+        voice.say("Ballast low at {joints}, the same on each", joints=weighed),
+        voice.say(
+            "It goes over when it leans {angle} in its worst direction (estimate)",
+            angle=strong(voice.say("{angle} degrees", angle=tips)),
+        ),
+    )
     return [
         heading(voice.say("Place it and hold it down")),
         Items(
@@ -60,11 +69,8 @@ def _placing(book: Book) -> list[Flowable]:
                     voice.say("Stand it on {joints}, lift together on a count.", joints=feet),
                     hold_words(book),
                 ),
-                voice.say("Ballast low at {joints}, the same on each", joints=weighed),
-                voice.say(
-                    "It goes over when it leans {angle} in its worst direction (estimate)",
-                    angle=strong(voice.say("{angle} degrees", angle=tips)),
-                ),
+                *fastening(book),
+                *(leans if ballasted else ()),
             ),
             ticked=True,
         ),

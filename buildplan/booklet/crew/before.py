@@ -8,7 +8,8 @@ from collections.abc import Sequence
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book, counted_words
-from buildplan.booklet.common.loads import ballast_words, bulk_words
+from buildplan.booklet.common.holding import to_hold_it_down
+from buildplan.booklet.common.loads import bulk_words
 from buildplan.booklet.common.manner import people_words
 from buildplan.booklet.common.needs import TAGS, TOOLS
 from buildplan.booklet.common.phone_code import code_at_step
@@ -187,8 +188,7 @@ def _tools_and_people(book: Book) -> list[list[Flowable]]:
         voice.say("Broom and dustpan"),
     )
     holding = (
-        voice.say("Ballast, the same on each foot: {ballast}", ballast=plain(ballast_words(book))),
-        voice.say("Soft ties or webbing, no wire"),
+        *to_hold_it_down(book),
         voice.say("Clear lines and fixings, if the venue allows them"),
     )
     people = (

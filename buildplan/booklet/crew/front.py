@@ -9,6 +9,7 @@ from reportlab.platypus import Flowable
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.cautions import LATEX_WORDS, choking_box
 from buildplan.booklet.common.front import draft_notice
+from buildplan.booklet.common.holding import held_words
 from buildplan.booklet.common.loads import joints_words
 from buildplan.booklet.common.manner import people_words
 from buildplan.booklet.common.phone_code import code_of_piece
@@ -116,6 +117,7 @@ def _figures(book: Book) -> tuple[str, ...]:
             "Stands on {joints}",
             joints=strong(joints_words(book.shape.standing.feet, voice)),
         ),
+        *map(strong, held_words(book)),
     )
 
 

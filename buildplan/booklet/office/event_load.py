@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from reportlab.platypus import Flowable
 
+from buildplan.booklet.common.holding import holders
 from buildplan.booklet.common.loads import bulk_words, mass_words
 from buildplan.booklet.common.needs import TOOLS
 from buildplan.booklet.office.event_ways import sides_words
@@ -189,6 +190,10 @@ def shared_lists(plan: EventPlan, voice: Voice) -> list[tuple[str, list[str]]]:
 
 def _holding_down(plan: EventPlan, voice: Voice) -> Iterator[str]:
     for copy, mass in zip(plan.copies, ballast_of(plan.copies), strict=True):
+        for held in holders(copy.book.shape.holding, voice):
+            yield voice.say("{piece}: {held}", piece=copy.name, held=held)
+        if not mass:
+            continue
         yield voice.say(
             "{piece}: {mass}, {water} L of water or {sand} L of dry sand, {where}",
             piece=copy.name,

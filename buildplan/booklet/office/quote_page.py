@@ -25,6 +25,7 @@ from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
 from buildplan.language.voice import Voice
+from buildplan.shape.holding import conditions
 
 PICTURE_SHARE = 0.42
 PICTURE_HEIGHTS = (230.0, 200.0, 170.0, 140.0, 115.0, 90.0, 60.0)
@@ -190,7 +191,7 @@ def _what_we_offer(
         (voice.say_in("how large", "Size"), _size(piece, voice)),
         (voice.say("Balloons"), balloons),
         (voice.say("Colours"), "; ".join(colours)),
-        (voice.say("Stands"), voice.say("by itself on the floor, held down with ballast")),
+        (voice.say("Stands"), _stands(piece, voice)),
         (voice.say("With it"), _included(quote, voice)),
     ]
     if amount is not None:
@@ -202,6 +203,13 @@ def _what_we_offer(
         (30, 70),
         pad=CLOSE_ROWS,
     )
+
+
+def _stands(piece: QuotedPiece, voice: Voice) -> str:
+    holding = piece.made.facts.holding
+    if held := [voice.tell(one) for one in conditions(holding)]:
+        return voice.listed(held)
+    return voice.say("by itself on the floor, held down with ballast")
 
 
 def _included(quote: Quote, voice: Voice) -> str:

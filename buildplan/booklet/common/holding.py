@@ -1,0 +1,80 @@
+"""What holds a piece where it stands: what to bring for it, and how it is fastened."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.loads import filled_words, mass_words
+from buildplan.document.text import plain, strong
+from buildplan.evaluation.ballast import DRAUGHT_M_PER_S, ballast_each_kg, ballast_kg
+from buildplan.evaluation.figures import speed_words
+from buildplan.language.voice import Voice
+from buildplan.shape.model import Holding
+
+
+def held_words(book: Book) -> list[str]:
+    """On what the piece stands or hangs, a sentence each; none for one that stands by itself."""
+    voice = book.voice
+    return [
+        voice.say("The piece {condition}.", condition=voice.tell(one))
+        for one in book.figures.held_by
+    ]
+
+
+def fastening(book: Book) -> list[str]:
+    """How a piece that does not stand by itself is fastened to what holds it."""
+    voice, holding = book.voice, book.shape.holding
+    told = [strong(one) for one in held_words(book)]
+    if holding.base is not None:
+        told.append(voice.say("Tie its foot to the middle of the base before anybody lets go."))
+    if holding.pole:
+        told.append(
+            voice.say("Set the pole up first; tie the piece to it low, half way up and at the top.")
+        )
+    if holding.hung or holding.tied_to_wall:
+        told.append(
+            voice.say(
+                "Use two soft ties or more, each to an anchor that somebody licensed has judged for"
+                " this load; local codes come first."
+            )
+        )
+    return told
+
+
+def holders(holding: Holding, voice: Voice) -> Iterator[str]:
+    """What to bring to hold a piece that does not stand by itself."""
+    base = holding.base
+    if base is not None:
+        yield voice.say(
+            "A base, {width} cm wide and {depth} cm deep, of {weight} kg",
+            width=voice.decimal(100 * base.width_m, 0),
+            depth=voice.decimal(100 * base.depth_m, 0),
+            weight=voice.decimal(base.weight_kg, 1),
+        )
+    if holding.pole:
+        yield voice.say("A pole that stands by itself, as high as the piece")
+    if holding.hung:
+        yield voice.say("Lines to hang it from above, and anchors that are judged for it")
+    if holding.tied_to_wall:
+        yield voice.say("Ties to the wall behind it, and anchors that are judged for them")
+
+
+def to_hold_it_down(book: Book) -> Iterator[str]:
+    """What to bring to hold the piece: what it stands on or hangs from, ballast, ties."""
+    voice, found = book.voice, book.examination
+    yield from (strong(one) for one in holders(book.shape.holding, voice))
+    if found.wind.ballast_at:
+        mass = ballast_kg(found)
+        yield plain(
+            voice.say(
+                "Ballast, {each} at each of {joints}: {mass} in all, that is {filled}, for a "
+                "draught of {gust} (estimate)",
+                each=mass_words(ballast_each_kg(found), voice),
+                joints=voice.listed(found.wind.ballast_at),
+                mass=mass_words(mass, voice),
+                filled=filled_words(mass, voice),
+                gust=speed_words(DRAUGHT_M_PER_S, book.units, voice),
+            )
+        )
+    yield voice.say("Soft ties or webbing, no wire")

@@ -1,0 +1,89 @@
+"""What holds a piece is on every paper that somebody needs to have read before it is let go."""
+
+from __future__ import annotations
+
+import io
+from dataclasses import replace
+from decimal import Decimal
+from pathlib import Path
+
+import pypdf
+import pytest
+
+from buildplan.booklet.common.book import Book, gather_book
+from buildplan.booklet.editions import print_booklet
+from buildplan.booklet.office.event_load import shared_lists
+from buildplan.booklet.office.quote_page import print_quote
+from buildplan.business.buying.money import quote
+from buildplan.business.buying.shopping import ShoppedFor, shopping_list
+from buildplan.business.events.event_plan import plan_event
+from buildplan.business.quoting.offer import Offer, Party, PricedPiece, QuotedPiece
+from buildplan.design.event import Event, EventPiece
+from buildplan.design.model import Rates
+from buildplan.design.reading import read_design
+from buildplan.document.paper import PAPERS
+from buildplan.language.voice import Voice
+
+DESIGNS = Path(__file__).parents[2] / "designs"
+VOICE = Voice()
+HELD = {
+    "base: {width: 16, depth: 12, weight: 6}": (
+        "base 41 cm wide and 30 cm deep",
+        "A base, 41 cm wide",
+    ),
+    "pole: true": ("held up by a pole", "A pole that stands by itself"),
+    "hung: true": ("hangs from above", "Lines to hang it from above"),
+    "tied_to_wall: true": ("tied to a wall behind it", "Ties to the wall behind it"),
+}
+
+
+@pytest.fixture(scope="module", params=HELD, ids=lambda held: held.partition(":")[0])
+def held(request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory) -> Book:
+    text = (DESIGNS / "gallery" / "slim_column.yaml").read_text("utf-8")
+    file = tmp_path_factory.mktemp("held") / "held.yaml"
+    key = str(request.param)
+    file.write_text(text.replace("\nbuild:", f"\n{key}\nbuild:"), "utf-8")
+    design = read_design(file)
+    return gather_book(design, PAPERS["a4"], design.units, "crew")
+
+
+def said(book: Book) -> tuple[str, str]:
+    holding = book.shape.holding
+    for key, words in HELD.items():
+        if getattr(holding, key.partition(":")[0]):
+            return words
+    raise AssertionError(holding)
+
+
+def text_of(data: bytes) -> str:
+    reader = pypdf.PdfReader(io.BytesIO(data))
+    return " ".join(" ".join(page.extract_text() for page in reader.pages).split())
+
+
+def test_the_crew_reads_it_first_brings_it_and_checks_it(held: Book) -> None:
+    condition, brought = said(held)
+    text = text_of(print_booklet(held))
+    assert text.count(condition) >= 3, "on the cover, at its place, in the last step"
+    assert brought in text
+    assert ("Ballast low at" in text) == ("Ballast, " in text) == (not held.shape.holding.fixed)
+
+
+def test_an_event_brings_it(held: Book) -> None:
+    pieces = [EventPiece(design="held.yaml")]
+    event = Event(event=1, name="E", designs=pieces, crew=2, opening="10:00")
+    shopping = shopping_list([ShoppedFor("held.yaml", held.design, held.framework, 1)])
+    plan = plan_event(event, [held], shopping, VOICE)
+    lists = dict(shared_lists(plan, VOICE))
+    down = " ".join(lists["To hold it down"])
+    assert said(held)[1] in down
+    assert ("dry sand" in down) == (not held.shape.holding.fixed)
+
+
+def test_a_customer_is_not_told_that_it_stands_by_itself(held: Book) -> None:
+    rates = Rates(hour=Decimal(20), margin=Decimal("0.3"))
+    priced = [replace(one, price=Decimal(10), pack_size=50) for one in held.facts.purchases]
+    made = quote(priced, held.facts.work_minutes, "EUR", rates)
+    piece = PricedPiece(QuotedPiece("held.yaml", held), made.price)
+    text = text_of(print_quote(Offer(made, (piece,), Party("C")), PAPERS["a4"], None, VOICE))
+    assert said(held)[0] in text
+    assert "by itself on the floor" not in text
