@@ -27,6 +27,9 @@ RHOMBUS_TURNS_DEG = (81.0, 90.0, 99.0)
 # One on a mirror axis is what gives so that the course closes, and is tried at more.
 AXIS_TURNS_DEG = (54.0, 63.0, 72.0, 81.0, 90.0, 99.0, 108.0, 117.0, 126.0)
 BENT_COST = 0.4  # of a rhombus that is a tenth more or less than a square
+# A spur gives to what lies beside it: fans press it narrower.
+SPUR_TURNS_DEG = (50.0, 70.0, 90.0)
+SPUR_COST = 0.3  # of every rung
 
 
 @dataclass(frozen=True)
@@ -45,10 +48,15 @@ class Sizes:
 
 @dataclass(frozen=True)
 class CellShape:
-    """A kind of cell: its outer and inner links, each `L` or `s`."""
+    """A kind of cell: its outer and inner links, each `L` or `s`.
+
+    `rungs` are those of a spur: balloons across it, from its base out, each between two outer
+    joints that are as far from either end of the cell.
+    """
 
     outer: str
     inner: str
+    rungs: str = ""
 
     @property
     def item(self) -> str | list[int]:
@@ -56,6 +64,13 @@ class CellShape:
         advance = (len(self.outer), len(self.inner))
         named = {kind.advances: kind.name for kind in CELL_KINDS.values()}
         return named.get(advance, list(advance))
+
+    @property
+    def cost(self) -> float:
+        """What the kind costs in the search."""
+        if self.rungs:
+            return SPUR_COST * len(self.rungs)
+        return COST[f"{self.outer}/{self.inner}"]
 
     @property
     def free(self) -> bool:
@@ -66,8 +81,14 @@ class CellShape:
 _SIDES = (
     ("L/L", "L/s", "s/L", "s/s", "L/", "s/", "/L", "/s", "LL/", "ss/", "/LL", "/ss", "LLL/")
 )  # fmt: skip
-KINDS: tuple[CellShape, ...] = tuple(CellShape(*sides.split("/")) for sides in _SIDES)
-# what a kind costs in the search: plain cells are preferred when the fit is alike
+# Spurs: the outer chain runs out and back again, with rungs across. Four links with a short rung
+# are a sharp point, others an arm half as wide as a tube, pointed where their links are even.
+_SPURS = (("LLLL", "s"), ("LLLLL", "L"), ("LLLLLL", "Ls"), ("LLLLLLL", "LL"), ("LLLLLLLL", "LLs"))
+KINDS: tuple[CellShape, ...] = (
+    *(CellShape(*sides.split("/")) for sides in _SIDES),
+    *(CellShape(outer, "", rungs) for outer, rungs in _SPURS),
+)
+# what a kind that is no spur costs in the search: plain cells are preferred when the fit is alike
 COST = {
     "L/L": 0.0, "L/s": 0.2, "s/L": 0.3, "s/s": 0.4, "L/": 0.2, "s/": 0.5, "/L": 0.3, "/s": 0.6,
     "LL/": 0.3, "ss/": 0.6, "/LL": 0.4, "/ss": 0.7, "LLL/": 0.8,
@@ -87,12 +108,35 @@ class Laid:
     cost: float
 
 
-def bulged_edge(
-    start: complex, finish: complex, lengths_m: Sequence[float], radius_m: float
+def spur_joints(
+    start: complex, finish: complex, lengths_m: Sequence[float], rungs_m: Sequence[float]
 ) -> list[complex]:
-    """The edge of a run of links that bows out between two outer joints: the middle of each
-    body, and the knots between them. Two links are of one length."""
-    if len(lengths_m) == 2:
+    """The joints of a spur between the two at its base; each rung keeps two of them apart."""
+    across = (finish - start) / max(abs(finish - start), 1e-9)
+    last = [] if len(lengths_m) % 2 == 0 else [lengths_m[len(rungs_m) + 1] / 2]
+    halves = [abs(finish - start) / 2, *(rung / 2 for rung in rungs_m), *(last or [0.0])]
+    rises = [
+        max(link**2 - (two - one) ** 2, 0.0) ** 0.5
+        for link, (one, two) in zip(lengths_m, pairwise(halves), strict=False)
+    ]
+    out = (start + finish) / 2 + 1j * across * np.cumsum(rises)
+    sides = np.array(halves[1:]) * across
+    peak = len(rises) - (0 if last else 1)
+    return [*(out - sides)[:peak], *(out if not last else [])[-1:], *(out + sides)[:peak][::-1]]
+
+
+def bulged_edge(
+    start: complex,
+    finish: complex,
+    lengths_m: Sequence[float],
+    radius_m: float,
+    rungs_m: Sequence[float] = (),
+) -> list[complex]:
+    """The edge of a run of links that bows out between two outer joints, or stands out as a spur:
+    the middle of each body, and the knots between them. Two links are of one length."""
+    if rungs_m:
+        peaks = spur_joints(start, finish, lengths_m, rungs_m)
+    elif len(lengths_m) == 2:
         half = abs(finish - start) / 2
         out = 1j * (finish - start) / max(2 * half, 1e-9)
         peaks = [(start + finish) / 2 + max(lengths_m[0] ** 2 - half**2, 0.0) ** 0.5 * out]
@@ -127,11 +171,12 @@ def _lay(number: int, kind: CellShape, turn: float, sizes: Sizes, bent_cost: flo
         crown = middle + EDGE_AT_BODY * radius * up
         edge = [start + 1j * knot, crown, last]
     else:
-        edge = bulged_edge(start, finish, [sizes.length_m(key) for key in kind.outer], radius)
+        lengths, rungs = ([sizes.length_m(key) for key in keys] for keys in (kind.outer, kind.rungs))
+        edge = bulged_edge(start, finish, lengths, radius, rungs)
         edge = [start + 1j * knot, *edge, last]
         crown = edge[len(edge) // 2]
-    cost = COST[f"{kind.outer}/{kind.inner}"]
-    if kind.free:
+    cost = kind.cost
+    if kind.free and not kind.rungs:
         cost += bent_cost * abs(abs(turn) - np.pi / 2) / np.radians(9)
     return Laid(number, turn, complex(move), np.array(edge), complex(crown), cost)
 
@@ -148,7 +193,8 @@ def laid_cells(
         inner = sum(sizes.length_m(key) for key in kind.inner)
         if kind.free:
             most = 2 * np.arcsin(min(1.0, max(outer, inner) / (2 * sizes.long_m)) * 0.98)
-            turns = {min(np.radians(turn), most) for turn in rhombus_turns_deg}
+            tried_deg = SPUR_TURNS_DEG if kind.rungs else rhombus_turns_deg
+            turns = {min(np.radians(turn), most) for turn in tried_deg}
             signed = [np.copysign(turn, outer - inner) for turn in sorted(turns)]
         else:
             signed = [2 * np.arcsin((outer - inner) / (2 * sizes.long_m))]

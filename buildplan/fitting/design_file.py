@@ -8,7 +8,7 @@ from textwrap import wrap
 
 from buildplan.design.model import Design
 from buildplan.language.voice import Voice
-from buildplan.patterns.tube_keys import CourseItem, Repeat, Tube
+from buildplan.patterns.tube_keys import CourseItem, Extra, ExtraBalloon, Repeat, Tube
 from buildplan.source.balloons import Balloon
 
 WIDTH, COMMENT_WIDTH = 96, 90
@@ -39,6 +39,7 @@ def design_text(design: Design, head: Sequence[str] = (), voice: Voice = ENGLISH
         f"    lock: {tube.lock}",
         "    course:",
         *_course(tube.course, 6),
+        *_extra(tube.extra, voice),
     ]
     if design.colour_pattern:
         curving = voice.say(
@@ -94,6 +95,22 @@ def _course(items: Sequence[CourseItem], indent: int) -> list[str]:
             lines += [f"{pad}- repeat: {item.repeat}", f"{pad}  cells:"]
             lines += _course(item.cells, indent + 4)
     return lines
+
+
+def _extra(rungs: Sequence[Extra], voice: Voice) -> list[str]:
+    if not rungs:
+        return []
+    across = voice.say(
+        "Balloons across the spurs, where the outer chains run out to a point or an arm and back."
+    )
+    lines = ["    extra:"]
+    for rung in rungs:
+        if isinstance(rung, ExtraBalloon):
+            ends = ", ".join(rung.joints)
+            lines.append(f"      - {{joints: [{ends}], balloon: {rung.balloon}}}")
+        else:
+            lines.append(f"      - [{', '.join(rung)}]")
+    return [f"    {line}" for line in _comment(across)] + lines
 
 
 def _wrapped(begin: str, words: Sequence[str], end: str) -> list[str]:

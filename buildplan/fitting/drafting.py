@@ -81,8 +81,10 @@ def _edge(course: Course, sizes: Sizes) -> tuple[ComplexArray, complex]:
     for kind, start, finish, out in zip(kinds, joint[:-1], joint[1:], up[:-1], strict=True):
         points.append(complex(start + EDGE_AT_KNOT * radius * out))
         if kind.outer:
-            lengths = [sizes.length_m(key) for key in kind.outer]
-            points += bulged_edge(complex(start), complex(finish), lengths, radius)
+            lengths, rungs = (
+                [sizes.length_m(key) for key in keys] for keys in (kind.outer, kind.rungs)
+            )
+            points += bulged_edge(complex(start), complex(finish), lengths, radius, rungs)
     outward = up[0]
     if course.mirrored and course.first is not None:
         outward = up[0] * np.exp(-0.5j * turn[0])

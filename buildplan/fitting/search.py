@@ -30,7 +30,9 @@ from buildplan.fitting.track import MARGIN, PER_LINK, Track, track_along
 
 IntArray = npt.NDArray[np.int_]
 
-REACH = round(2.8 * PER_LINK)  # how many samples a cell may carry the course along the outline
+# how many samples a cell may carry the course along the outline, and a spur
+REACH, SPUR_REACH = round(2.8 * PER_LINK), round(8.5 * PER_LINK)
+PEAK_ASTRAY = 0.7  # how far from the outline the peak of a spur may lie, in links
 PER_BUCKET = 60  # states kept among those that have come equally far
 BUCKET = 0.25  # how far apart along the outline states still count as equally far, in links
 POSE_STEP = 0.12  # links and radians: nearer poses count as one
@@ -100,6 +102,10 @@ class _Ahead:
         """The same for some states and less far ahead."""
         return _Ahead(self.x[rows, :reach], self.y[rows, :reach])
 
+    def near(self, reach: int) -> _Ahead:
+        """The same for all states and less far ahead."""
+        return _Ahead(self.x[:, :reach], self.y[:, :reach])
+
     def squared(self, point: complex) -> FloatArray:
         """Squared distances to a point."""
         return np.asarray((self.x - point.real) ** 2 + (self.y - point.imag) ** 2)
@@ -114,7 +120,7 @@ class _Ahead:
 
 
 def _ahead(states: _States, track: Track) -> _Ahead:
-    steps = states.passed[:, None] + np.arange(REACH)[None]
+    steps = states.passed[:, None] + np.arange(SPUR_REACH)[None]
     seen = track.samples[np.minimum(steps, len(track.samples) - 1)]
     local = (seen - states.place[:, None]) * np.exp(-1j * states.heading)[:, None]
     return _Ahead(np.ascontiguousarray(local.real), np.ascontiguousarray(local.imag))
@@ -122,9 +128,18 @@ def _ahead(states: _States, track: Track) -> _Ahead:
 
 def _laid_on(states: _States, ahead: _Ahead, cell: Laid, number: int) -> _States:
     """Every state with `cell` laid next, but for those that it would lead off the outline."""
+    spur = bool(KINDS[cell.kind].rungs)
+    reach = SPUR_REACH if spur else REACH
+    ahead = ahead.near(reach)
     last = ahead.squared(complex(cell.edge[-1]))
+    if spur:
+        # where it comes back lies beyond its peak
+        crown = ahead.squared(cell.crown)
+        peak = crown.argmin(axis=1)
+        last[np.arange(reach)[None] < peak[:, None]] = np.inf
+        last[crown[np.arange(len(peak)), peak] > PEAK_ASTRAY**2] = np.inf
     # the edge may end near a later fold of the outline: nearer ones win
-    come = (last + 0.01 * np.arange(REACH) / PER_LINK).argmin(axis=1)
+    come = (last + 0.01 * np.arange(reach) / PER_LINK).argmin(axis=1)
     ends = np.take_along_axis(last, come[:, None], axis=1)[:, 0]
     on = np.flatnonzero(ends <= ASTRAY**2)
     come, ends = come[on], ends[on]
@@ -134,7 +149,7 @@ def _laid_on(states: _States, ahead: _Ahead, cell: Laid, number: int) -> _States
         np.minimum(away, near.squared_to_line(a, b), out=away)
     away[:, 0] = 0.0
     away[np.arange(away.shape[1])[None] > come[:, None]] = 0.0
-    crowns = ahead.some(on, REACH).squared(cell.crown).min(axis=1)
+    crowns = ahead.some(on, reach).squared(cell.crown).min(axis=1)
     cost = away.sum(axis=1) / PER_LINK + 0.15 * ends + 0.25 * crowns + PLAINNESS * cell.cost
     return _States(
         place=states.place[on] + cell.move * np.exp(1j * states.heading[on]),

@@ -46,7 +46,7 @@ def track_along(outline: Outline, symmetry: Symmetry, link_m: float) -> Track:
         first = float(np.angle(tangent)) + np.pi / 2
         second = first - 2 * np.pi / symmetry.fold
     around = np.concatenate([samples[-MARGIN:], samples, samples, samples])
-    return Track(around[: MARGIN + length + 6 * PER_LINK], length, centre, first, second)
+    return Track(around[: MARGIN + length + 9 * PER_LINK], length, centre, first, second)
 
 
 def start_direction(outline: Outline, symmetry: Symmetry, sizes: Sizes) -> float:

@@ -16,7 +16,7 @@ from buildplan.fitting.courses import Course
 from buildplan.language.voice import Voice
 from buildplan.patterns.build import built_as
 from buildplan.patterns.colour_order import ColouredPart, ColourOrder
-from buildplan.patterns.tube_keys import CourseItem, Repeat, Tube
+from buildplan.patterns.tube_keys import CourseItem, Extra, ExtraBalloon, Repeat, Tube
 from buildplan.source.balloons import Balloon
 from buildplan.source.lengths import TIE_TO_TIE_PER_GAUGE
 
@@ -93,6 +93,23 @@ def _pattern(course: Course) -> dict[ColouredPart, ColourOrder]:
     }
 
 
+def _rungs(course: Course) -> list[Extra]:
+    """The balloons across each spur, front and back, each between two joints of a chain."""
+    keys, found, reached = {"L": BRACE, "s": SHORT}, list[Extra](), 0
+    outer = sum(len(KINDS[kind].outer) for kind in course.part) * course.fold
+    for kind in course.part * course.fold:
+        links = len(KINDS[kind].outer)
+        for step, key in enumerate(KINDS[kind].rungs, 1):
+            ends = [(reached + at) % outer + 1 for at in (step, links - step)]
+            found += [_rung([f"{letter}{end}" for end in ends], keys[key]) for letter in "AD"]
+        reached += links
+    return found
+
+
+def _rung(joints: list[str], key: str) -> Extra:
+    return joints if key == BRACE else ExtraBalloon(joints=joints, balloon=key)
+
+
 def design_of(
     course: Course, gauges: Gauges, name: str, stand_on: Sequence[str] = (), voice: Voice = ENGLISH
 ) -> Design:
@@ -101,7 +118,8 @@ def design_of(
     units = gauges.units
     blue, ivory, sky = "#1F5F8B", "#F7F3E8", "#6FA8C9"
     balloons = {LONG: _link(gauges.long, units, blue, voice.say("deep blue"))}
-    if pattern:
+    rungs = _rungs(course)
+    if pattern or any(isinstance(rung, ExtraBalloon) for rung in rungs):
         balloons[SHORT] = _link(gauges.short, units, sky, voice.say("sky blue"))
     balloons[BRACE] = _link(gauges.long, units, ivory, voice.say("ivory"))
     step = GAUGE_STEP[units]
@@ -118,7 +136,14 @@ def design_of(
     if course.fold > 1:
         cells = [Repeat(repeat=course.fold, cells=cells)]
     tube = Tube(
-        closed=True, chains=4, long=LONG, brace=BRACE, single=BRACE, lock=LOCK, course=cells
+        closed=True,
+        chains=4,
+        long=LONG,
+        brace=BRACE,
+        single=BRACE,
+        lock=LOCK,
+        extra=rungs,
+        course=cells,
     )
     return Design(
         buildplan=1,
