@@ -171,7 +171,9 @@ def _lay(number: int, kind: CellShape, turn: float, sizes: Sizes, bent_cost: flo
         crown = middle + EDGE_AT_BODY * radius * up
         edge = [start + 1j * knot, crown, last]
     else:
-        lengths, rungs = ([sizes.length_m(key) for key in keys] for keys in (kind.outer, kind.rungs))
+        lengths, rungs = (
+            [sizes.length_m(key) for key in keys] for keys in (kind.outer, kind.rungs)
+        )
         edge = bulged_edge(start, finish, lengths, radius, rungs)
         edge = [start + 1j * knot, *edge, last]
         crown = edge[len(edge) // 2]

@@ -94,16 +94,21 @@ def _pattern(course: Course) -> dict[ColouredPart, ColourOrder]:
 
 
 def _rungs(course: Course) -> list[Extra]:
-    """The balloons across each spur, front and back, each between two joints of a chain."""
-    keys, found, reached = {"L": BRACE, "s": SHORT}, list[Extra](), 0
+    """The balloons across each spur, each between two joints of a chain: those in front, then those
+    at the back, of one size after another, as they are best tied in."""
+    keys, ends, reached = {"L": BRACE, "s": SHORT}, list[tuple[int, int, str]](), 0
     outer = sum(len(KINDS[kind].outer) for kind in course.part) * course.fold
     for kind in course.part * course.fold:
         links = len(KINDS[kind].outer)
         for step, key in enumerate(KINDS[kind].rungs, 1):
-            ends = [(reached + at) % outer + 1 for at in (step, links - step)]
-            found += [_rung([f"{letter}{end}" for end in ends], keys[key]) for letter in "AD"]
+            one, other = ((reached + at) % outer + 1 for at in (step, links - step))
+            ends.append((one, other, keys[key]))
         reached += links
-    return found
+    return [
+        _rung([f"{letter}{one}", f"{letter}{other}"], key)
+        for letter in "AD"
+        for one, other, key in sorted(ends, key=lambda rung: rung[2])
+    ]
 
 
 def _rung(joints: list[str], key: str) -> Extra:

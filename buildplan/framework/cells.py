@@ -97,6 +97,12 @@ TIP = CellKind(
     ),
     polygon_turn,
 )
+SPUR = CellWords(
+    message_in("kind of cell", "spur"),
+    message("a spur"),
+    message("A spur of the outer chains stands out there."),
+)
+SPUR_LINKS = 4  # outer balloons of a spur at least: out and back again
 UNEVEN = CellWords(
     message_in("kind of cell", "uneven cell"),
     message("an uneven cell"),
@@ -112,4 +118,5 @@ def cell_kind(outer: int, inner: int) -> CellKind:
     for kind in CELL_KINDS.values():
         if kind.advances == (outer, inner):
             return kind
-    return CellKind(f"{outer},{inner}", outer, inner, UNEVEN, polygon_turn)
+    words = SPUR if outer >= SPUR_LINKS and not inner else UNEVEN
+    return CellKind(f"{outer},{inner}", outer, inner, words, polygon_turn)
