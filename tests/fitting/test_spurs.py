@@ -41,7 +41,7 @@ def angle_deg(at: complex, one: complex, other: complex) -> float:
 
 
 def square_task() -> Task:
-    corners = np.array([-1 - 1j, -1 + 1j, 1 + 1j, 1 - 1j]) * 0.8
+    corners = [-0.8 - 0.8j, -0.8 + 0.8j, 0.8 + 0.8j, 0.8 - 0.8j]
     return tasks_for(outline_of("square", corners, 1.6), gauges_from(8.0), Voice())[0]
 
 
