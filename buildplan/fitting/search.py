@@ -10,11 +10,18 @@ repeated it closes exactly and is as symmetric as the outline. Lengths here are 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
-import numpy.typing as npt
 
+from buildplan.fitting.beam import (
+    PLAINNESS,
+    Best,
+    IntArray,
+    States,
+    ahead_of,
+    joined,
+    laid_on,
+)
 from buildplan.fitting.cells import (
     AXIS_TURNS_DEG,
     BENT_COST,
@@ -28,41 +35,12 @@ from buildplan.fitting.courses import Course
 from buildplan.fitting.outline import ComplexArray, FloatArray, Outline, Symmetry
 from buildplan.fitting.track import MARGIN, PER_LINK, Track, track_along
 
-IntArray = npt.NDArray[np.int_]
-
-# how many samples a cell may carry the course along the outline, and a spur
-REACH, SPUR_REACH = round(2.8 * PER_LINK), round(8.5 * PER_LINK)
-PEAK_ASTRAY = 0.7  # how far from the outline the peak of a spur may lie, in links
-PER_BUCKET = 60  # states kept among those that have come equally far
-BUCKET = 0.25  # how far apart along the outline states still count as equally far, in links
-POSE_STEP = 0.12  # links and radians: nearer poses count as one
 START_OFFSETS = (-0.45, -0.3, -0.15, 0.0, 0.15, 0.3)
-ASTRAY = 0.8  # how far from the outline the end of a cell's edge may lie, in links
-PLAINNESS = 0.04  # worth of one plainer cell, in links cubed of squared distance along the edge
-CLOSING = 2.5  # the same for a gap of one link where the course should meet itself
+HALF_CELL, HALF_SPUR = 2.0, 4.6  # how much of the outline half of one brings at most, in links
+CLOSING = 2.5  # as PLAINNESS, for a gap of one link where the course should meet itself
 
 
-@dataclass
-class _States:
-    """Courses so far, as columns: pose, samples passed, cost, and where each came from."""
-
-    place: ComplexArray
-    heading: FloatArray
-    passed: IntArray
-    cost: FloatArray
-    parent: IntArray
-    cell: IntArray
-
-    def some(self, rows: IntArray) -> _States:
-        return _States(*(column[rows] for column in vars(self).values()))
-
-
-def _joined(parts: Sequence[_States]) -> _States:
-    columns = zip(*(vars(part).values() for part in parts), strict=True)
-    return _States(*(np.concatenate(column) for column in columns))
-
-
-def _starts(track: Track, cells: Sequence[Laid], sizes: Sizes, mirrored: bool) -> _States:
+def _starts(track: Track, cells: Sequence[Laid], sizes: Sizes, mirrored: bool) -> States:
     """Sections on the first axis, and sections after the half of a cell on it."""
     unit = np.exp(1j * track.start_direction)
     target = track.samples[MARGIN]
@@ -82,119 +60,29 @@ def _starts(track: Track, cells: Sequence[Laid], sizes: Sizes, mirrored: bool) -
             rows.append((complex(after), before - cell.turn, MARGIN, cost, -1, number))
     columns = list(zip(*rows, strict=True))
     types = (complex, float, int, float, int, int)
-    states = _States(*(np.array(c, t) for c, t in zip(columns, types, strict=True)))
+    states = States(*(np.array(c, t) for c, t in zip(columns, types, strict=True)))
     # half a cell has passed what lies up to its own end
     edge = states.place + (0.5 + EDGE_AT_KNOT * radius) * 1j * np.exp(1j * states.heading)
-    ahead = track.samples[MARGIN : MARGIN + 2 * PER_LINK]
-    nearest = np.abs(edge[:, None] - ahead[None]).argmin(axis=1)
-    states.passed = MARGIN + np.where(states.cell >= 0, nearest, 0)
+    spur = np.array([n >= 0 and bool(KINDS[cells[n].kind].rungs) for n in states.cell])
+    passed = np.where(states.cell >= 0, _nearest(edge, track, HALF_CELL), 0)
+    states.passed = MARGIN + np.where(spur, _nearest(edge, track, HALF_SPUR), passed)
     return states
 
 
-@dataclass(frozen=True)
-class _Ahead:
-    """The outline ahead of every state, in the state's own frame: x and y, (states, reach)."""
-
-    x: FloatArray
-    y: FloatArray
-
-    def some(self, rows: IntArray, reach: int) -> _Ahead:
-        """The same for some states and less far ahead."""
-        return _Ahead(self.x[rows, :reach], self.y[rows, :reach])
-
-    def near(self, reach: int) -> _Ahead:
-        """The same for all states and less far ahead."""
-        return _Ahead(self.x[:, :reach], self.y[:, :reach])
-
-    def squared(self, point: complex) -> FloatArray:
-        """Squared distances to a point."""
-        return np.asarray((self.x - point.real) ** 2 + (self.y - point.imag) ** 2)
-
-    def squared_to_line(self, a: complex, b: complex) -> FloatArray:
-        """Squared distances to the straight line from a to b."""
-        length = max(abs(b - a), 1e-9)
-        along = (b - a) / length
-        x, y = self.x - a.real, self.y - a.imag
-        t = np.clip(x * along.real + y * along.imag, 0.0, length)
-        return np.asarray((x - t * along.real) ** 2 + (y - t * along.imag) ** 2)
+def _nearest(points: ComplexArray, track: Track, links: float) -> IntArray:
+    """Which of the samples within so many links of the beginning lies nearest to each point."""
+    ahead = track.samples[MARGIN : MARGIN + round(links * PER_LINK)]
+    return np.asarray(np.abs(points[:, None] - ahead[None]).argmin(axis=1))
 
 
-def _ahead(states: _States, track: Track) -> _Ahead:
-    steps = states.passed[:, None] + np.arange(SPUR_REACH)[None]
-    seen = track.samples[np.minimum(steps, len(track.samples) - 1)]
-    local = (seen - states.place[:, None]) * np.exp(-1j * states.heading)[:, None]
-    return _Ahead(np.ascontiguousarray(local.real), np.ascontiguousarray(local.imag))
+def _half_passed(cell: Laid) -> float:
+    """How much of the outline half a cell brings, in links."""
+    if KINDS[cell.kind].rungs:
+        return float(np.abs(np.diff(cell.edge)).sum()) / 2
+    return abs(cell.edge[-1] - cell.edge[0]) / 2 if len(cell.edge) > 2 else 0.0
 
 
-def _laid_on(states: _States, ahead: _Ahead, cell: Laid, number: int) -> _States:
-    """Every state with `cell` laid next, but for those that it would lead off the outline."""
-    spur = bool(KINDS[cell.kind].rungs)
-    reach = SPUR_REACH if spur else REACH
-    ahead = ahead.near(reach)
-    last = ahead.squared(complex(cell.edge[-1]))
-    if spur:
-        # where it comes back lies beyond its peak
-        crown = ahead.squared(cell.crown)
-        peak = crown.argmin(axis=1)
-        last[np.arange(reach)[None] < peak[:, None]] = np.inf
-        last[crown[np.arange(len(peak)), peak] > PEAK_ASTRAY**2] = np.inf
-    # the edge may end near a later fold of the outline: nearer ones win
-    come = (last + 0.01 * np.arange(reach) / PER_LINK).argmin(axis=1)
-    ends = np.take_along_axis(last, come[:, None], axis=1)[:, 0]
-    on = np.flatnonzero(ends <= ASTRAY**2)
-    come, ends = come[on], ends[on]
-    near = ahead.some(on, 1 + int(come.max(initial=0)))
-    away = near.squared_to_line(cell.edge[0], cell.edge[1])
-    for a, b in zip(cell.edge[1:-1], cell.edge[2:], strict=True):
-        np.minimum(away, near.squared_to_line(a, b), out=away)
-    away[:, 0] = 0.0
-    away[np.arange(away.shape[1])[None] > come[:, None]] = 0.0
-    crowns = ahead.some(on, reach).squared(cell.crown).min(axis=1)
-    cost = away.sum(axis=1) / PER_LINK + 0.15 * ends + 0.25 * crowns + PLAINNESS * cell.cost
-    return _States(
-        place=states.place[on] + cell.move * np.exp(1j * states.heading[on]),
-        heading=states.heading[on] - cell.turn,
-        passed=states.passed[on] + come,
-        cost=states.cost[on] + cost,
-        parent=on,
-        cell=np.full(len(on), number),
-    )
-
-
-class _Best:
-    """The costs of the best courses so far that have come equally far, whatever their number of
-    cells: those that are not among the best there go no further."""
-
-    def __init__(self, samples: int) -> None:
-        self.cost = np.full((_bucket(np.array(samples)) + 1, PER_BUCKET), np.inf)
-
-    def of(self, states: _States) -> _States:
-        """The states that are among the best, no two in the same pose."""
-        order = np.lexsort((np.arange(len(states.cost)), states.cost))
-        order = order[states.cost[order] <= self.cost[_bucket(states.passed[order]), -1]]
-        states = states.some(order)
-        key = bucket = _bucket(states.passed)
-        for column in (states.place.real, states.place.imag, states.heading):
-            # poses as whole numbers below 4096, so that one number holds the whole state
-            key = key * 4096 + (np.round(column / POSE_STEP).astype(np.int64) & 4095)
-        _, first = np.unique(key, return_index=True)
-        states, bucket = states.some(first), bucket[first]
-        order = np.lexsort((states.cost, bucket))
-        _, begins, sizes = np.unique(bucket[order], return_index=True, return_counts=True)
-        rank = np.arange(len(order)) - np.repeat(begins, sizes)
-        order, rank = order[rank < PER_BUCKET], rank[rank < PER_BUCKET]
-        states, bucket = states.some(order), bucket[order]
-        new = np.full_like(self.cost, np.inf)
-        new[bucket, rank] = states.cost
-        self.cost = np.sort(np.hstack([self.cost, new]), axis=1)[:, :PER_BUCKET]
-        return states.some(np.flatnonzero(states.cost <= self.cost[bucket, -1]))
-
-
-def _bucket(passed: IntArray) -> IntArray:
-    return np.asarray((passed / (BUCKET * PER_LINK)).astype(np.int64))
-
-
-def _closings(states: _States, track: Track, cells: Sequence[Laid]) -> list[tuple[float, int, int]]:
+def _closings(states: States, track: Track, cells: Sequence[Laid]) -> list[tuple[float, int, int]]:
     """(cost, state, last cell or -1) of the states that can end where they are."""
     left = (track.length + MARGIN - states.passed) / PER_LINK
     heading = track.end_direction - np.pi / 2
@@ -219,20 +107,20 @@ def _closings(states: _States, track: Track, cells: Sequence[Laid]) -> list[tupl
         np.where(near, states.cost + left**2 * 0.5 + gap(aside, states.heading - heading), np.inf),
         -1,
     )
-    near = np.abs(left) < 2.2
     for number, cell in enumerate(cells):
         middle = states.heading - cell.turn / 2
         crown = states.place + cell.crown * np.exp(1j * states.heading)
         aside = ((crown - track.centre) * np.conj(unit)).imag
         miss = ((crown - target) * np.conj(unit)).real
-        short = left - abs(cell.edge[-1] - cell.edge[0]) / 2 if len(cell.edge) > 2 else left
+        short = left - _half_passed(cell)
+        near = np.abs(left) < (HALF_SPUR if KINDS[cell.kind].rungs else HALF_CELL + 0.2)
         cost = gap(aside, middle - heading) + 0.5 * miss**2 + 0.5 * short**2
         add(np.where(near, states.cost + cost + PLAINNESS * cell.cost, np.inf), number)
     return found
 
 
 def _rounds(
-    states: _States, track: Track, starts: _States, origin: IntArray, fold: int
+    states: States, track: Track, starts: States, origin: IntArray, fold: int
 ) -> list[tuple[float, int, int]]:
     """The same for a part that must end as it began, turned by a part of a full turn."""
     left = (track.length + MARGIN - states.passed) / PER_LINK
@@ -260,8 +148,8 @@ def search_courses(outline: Outline, symmetry: Symmetry, sizes: Sizes, count: in
     on_axis = laid_cells(unit, AXIS_TURNS_DEG, BENT_COST / 4)
     starts = _starts(track, on_axis, unit, mirrored)
     states, origin = starts, np.arange(len(starts.cost))
-    history: list[_States] = [starts]
-    best_so_far = _Best(len(track.samples))
+    history: list[States] = [starts]
+    best_so_far = Best(len(track.samples))
     best: dict[Course, float] = {}
     steps = int(track.length / PER_LINK * 1.8) + 6
 
@@ -287,8 +175,8 @@ def search_courses(outline: Outline, symmetry: Symmetry, sizes: Sizes, count: in
             course = Course(first, tuple(walked), end, mirrored, symmetry.fold)
             if course.even and cost < best.get(course, np.inf):
                 best[course] = cost
-        ahead = _ahead(states, track)
-        new = _joined([_laid_on(states, ahead, cell, n) for n, cell in enumerate(cells)])
+        ahead = ahead_of(states, track)
+        new = joined([laid_on(states, ahead, cell, n) for n, cell in enumerate(cells)])
         going = new.passed <= MARGIN + track.length + PER_LINK
         new = new.some(np.flatnonzero(going))
         if not len(new.cost):
