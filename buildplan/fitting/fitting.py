@@ -86,8 +86,9 @@ def _will_do(fit: Fit) -> bool:
 
 
 def _rank(fit: Fit) -> tuple[bool, bool, bool, float]:
-    """What makes one design of a gauge better than another, most telling first."""
-    return fit.buildable, fit.as_high, fit.as_drawn, -fit.close.score
+    """What makes one design of a gauge better than another, most telling first; how high one is
+    that turns over tells nothing."""
+    return fit.buildable, fit.as_drawn, fit.as_drawn and fit.as_high, -fit.close.score
 
 
 def _worth_showing(fits: Sequence[Fit]) -> tuple[Fit, ...]:
