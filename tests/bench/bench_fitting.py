@@ -6,8 +6,8 @@ usual gauges and effort. Overlap and distance are measured by other means than t
 (`fitted_measure.py`), on the piece as it stands; then what the whole should come to, and what it
 does.
 
-`bench_fitting.py rivals [OUTLINE ...]` has two rivals on six outlines, each with links of one gauge,
-all figures from one run:
+`bench_fitting.py rivals [OUTLINE ...]` has two rivals on six outlines, each with links of one
+gauge, all figures from one run:
 
 - a long run: 20 times the budget of solved shapes, from 20 times as many courses and with other
   chances. Printed is the share of its overlap that the usual effort reaches; wanted is 97 %.
@@ -156,7 +156,8 @@ def table(given: Sequence[str]) -> None:
     far = [row.piece.farthest for row in rows]
     print(
         f"overlap {statistics.median(overlaps):.3f} in median (goal 0.93), {min(overlaps):.3f} at "
-        f"worst (goal 0.88); farthest {statistics.median(far):.2f} of a link in median (goal 0.45); "
+        f"worst (goal 0.88); farthest {statistics.median(far):.2f} of a link in median (goal "
+        f"0.45); "
         f"{sum(row.piece.as_wished for row in rows)} of {len(rows)} stand as drawn, as high as "
         f"asked, without a problem; processor {statistics.median(r.processor_s for r in rows):.1f} "
         f"s in median, {max(row.processor_s for row in rows):.1f} s at most (goal 30: 15 s on two "
