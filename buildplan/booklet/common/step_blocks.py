@@ -12,7 +12,7 @@ from buildplan.booklet.common.ballasting import ballast_link, ballast_row, is_ba
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views
 from buildplan.booklet.common.map_sheets import MapSheets, map_place, step_place
-from buildplan.booklet.common.step_moves import how_to, new_moves
+from buildplan.booklet.common.step_moves import corner_of, how_to, new_moves
 from buildplan.booklet.common.step_pictures import (
     PlacedPicture,
     StepPictures,
@@ -30,6 +30,7 @@ from buildplan.sequence.model import Kind, Stage, Step
 MOST_HEIGHT = 200.0
 PICTURE_HEIGHT, JOINED_HEIGHT = 140.0, 116.0
 NARROWEST, WIDEST = 150.0, 250.0
+FEW_JOINTS, NARROWEST_OF_FEW = 2, 104.0  # a close-up of so few joints that meet needs less
 PLACE = (84.0, 62.0)
 WORDS_SHARE = 0.52
 TITLE_SHARES = (0.74, 0.26)
@@ -79,34 +80,50 @@ def _as_before(book: Book, views: Views, step: Step) -> list[Flowable]:
 
 
 def _on_the_piece(book: Book, views: Views, sheets: MapSheets, step: Step) -> list[Flowable]:
-    """Title and words beside a small picture of the whole piece; below them a panel for each brace
-    with its rows under it, and the diagram of a corner; the check last."""
-    measure, closeups = book.paper.measure, len(shown_in(book, views.of(step)))
+    """Title and words; the hand moves that are new; a panel for each brace with its rows under it,
+    and the diagram of a corner; the whole piece where a row of them has a place left, else beside
+    the words; the check last."""
+    measure = book.paper.measure
     turns = [list(turn.lines) for turn in book.told(step).turns if turn.name]
+    size, has_place = _sizes(book, views, step)
+    panels = step_panels(book, step, views, size, size if has_place else PLACE)
+    closeups = len(panels.closeups)
     alone = len(turns) != closeups  # several turns in one panel: their rows stand by themselves
-    across = max(1, min(closeups, int((measure + GAP) / (NARROWEST + GAP))))
-    across = -(-closeups // -(-closeups // across))  # rows alike: two and two, not three and one
-    wide = min(WIDEST, (measure - GAP * (across - 1)) / across)
-    tall = JOINED_HEIGHT if step.kind is Kind.JOIN else PICTURE_HEIGHT
-    panels = step_panels(book, step, views, (wide, tall), PLACE)
-    words: list[Flowable] = [Words(markup, style) for style, markup in paragraphs(book, step)]
-    shares = (measure - PLACE[0] - COLUMN_GAP, PLACE[0])
-    beside = [*_to_the_map(book, sheets, step), Shown(panels.where)]
-    head = Columns(([_title_words(book, step), *words], beside), shares, gap=COLUMN_GAP, after=4.0)
     told: Sequence[Sequence[str]] = [()] * closeups if alone else turns
     cells = [_panel(picture, rows) for picture, rows in zip(panels.closeups, told, strict=True)]
-    if panels.corner is not None:
-        cells.append([Shown(panels.corner)])
+    cells += [[Shown(one)] for one in (panels.corner, panels.where if has_place else None) if one]
     rows = [row for turn in turns for row in turn] if alone else []
-    checks = Items([check_words(book, step)], ticked=True, gap=ROW_GAP)
     moves = [how_to(book, step, move) for move in new_moves(book, step, PICTURE_HEIGHT)]
     return [
-        head,
+        _head(book, sheets, step, None if has_place else panels.where),
+        *_in_rows([[Shown(move)] for move in moves], measure),
         *_in_rows(cells, measure),
         *_abreast(rows, measure),
-        checks,
-        *_in_rows([[Shown(m)] for m in moves], measure),
+        Items([check_words(book, step)], ticked=True, gap=ROW_GAP),
     ]
+
+
+def _head(book: Book, sheets: MapSheets, step: Step, where: Picture | None) -> Columns:
+    """The title and words of work on the piece, and beside them where it is on the map and, if it
+    is given, the small picture of where on the whole piece."""
+    words: list[Flowable] = [Words(markup, style) for style, markup in paragraphs(book, step)]
+    shares = (book.paper.measure - PLACE[0] - COLUMN_GAP, PLACE[0])
+    beside = [*_to_the_map(book, sheets, step), *([Shown(where)] if where else [])]
+    return Columns(([_title_words(book, step), *words], beside), shares, gap=COLUMN_GAP, after=4.0)
+
+
+def _sizes(book: Book, views: Views, step: Step) -> tuple[tuple[float, float], bool]:
+    """How wide and high the close-ups of a step are, and whether the whole piece has a place as
+    large as theirs in a row of them that is not full."""
+    measure, shown = book.paper.measure, shown_in(book, views.of(step))
+    few = all(len(closeup.panel.joints) <= FEW_JOINTS for closeup in shown)
+    narrowest = NARROWEST_OF_FEW if step.kind is Kind.JOIN and few else NARROWEST
+    fit = max(1, int((measure + GAP) / (narrowest + GAP)))
+    lines = -(-len(shown) // fit)
+    has_place = corner_of(book, step) is None and len(shown) < lines * fit
+    across = -(-(len(shown) + has_place) // lines)  # rows alike: two and two, not three and one
+    wide = min(WIDEST, (measure - GAP * (across - 1)) / across)
+    return (wide, JOINED_HEIGHT if step.kind is Kind.JOIN else PICTURE_HEIGHT), has_place
 
 
 def _panel(picture: Picture, rows: Sequence[str]) -> list[Flowable]:
@@ -163,8 +180,10 @@ def _beside_the_piece(book: Book, views: Views, step: Step) -> list[Flowable]:
         wide = placed[0].picture.width
         shares = (measure - wide - COLUMN_GAP, wide)
         return [Columns(([*words, *checks], rows), shares, gap=COLUMN_GAP)]
+    if rows:
+        return [*words, *rows, *checks]
     shares = (WORDS_SHARE, 1 - WORDS_SHARE)
-    return [Columns((words, checks), shares, gap=COLUMN_GAP, after=6.0), *rows]
+    return [Columns((words, checks), shares, gap=COLUMN_GAP, after=6.0)]
 
 
 def _pictures(book: Book, views: Views, step: Step) -> StepPictures:

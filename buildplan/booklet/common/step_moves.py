@@ -15,7 +15,7 @@ from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
 from buildplan.drawing.section_diagram import section_diagram
 from buildplan.drawing.standing_up import standing_up_picture
-from buildplan.drawing.techniques import moves
+from buildplan.drawing.techniques import balloons_brought, moves
 from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.model import Cell, Role
 from buildplan.sequence.model import Kind, Operation, Step
@@ -116,10 +116,20 @@ def captioned(picture: Picture, words: str) -> Picture:
 
 
 def _new_kinds(book: Book, step: Step) -> frozenset[Kind]:
-    """The kinds of work that first come up in a step; tying parts together is one of its own."""
+    """The kinds of work that first come up in a step; tying parts together is one of its own, and
+    so is bringing more balloons together than before."""
     before = [other for other in book.steps if other.number < step.number]
     known = {kind for other in before if _ties(other) == _ties(step) for kind in other.kinds}
+    if step.kind is Kind.JOIN and not _ties(step):
+        joins = [one for one in before if one.kind is Kind.JOIN and not _ties(one)]
+        met = max((_met(book, other) for other in joins), default=0)
+        known -= {Kind.JOIN} if _met(book, step) > met else set()
     return frozenset(step.kinds) - known
+
+
+def _met(book: Book, step: Step) -> int:
+    """Most balloons that meet at a joint of a step that joins chains."""
+    return max(balloons_brought(book.framework, op.joints[0]) for op in step.of_kind(Kind.JOIN))
 
 
 def _is_first_of_kind(book: Book, step: Step) -> bool:

@@ -17,9 +17,10 @@ from buildplan.drawing.techniques.braces import (
     tie_single,
     wrap_brace,
 )
+from buildplan.drawing.techniques.joints import balloons_brought, join_chains
 from buildplan.drawing.techniques.knots import chain_pairs, pair_rounds, tie_off, tie_pair
 from buildplan.drawing.techniques.laying import lay_chains, lay_course
-from buildplan.drawing.techniques.locks import join_chains, tie_parts, twist_lock
+from buildplan.drawing.techniques.locks import tie_parts, twist_lock
 from buildplan.drawing.techniques.rings import close_ring
 from buildplan.drawing.techniques.tags import tag_joints
 from buildplan.drawing.techniques.work import size_balloons, stand_up, turn_over
@@ -55,6 +56,9 @@ def moves(
     first: dict[Kind, Operation] = {}
     for operation in step.operations:
         first.setdefault(operation.kind, operation)
+    joins = step.of_kind(Kind.JOIN)
+    if joins:  # of joints, the first where most balloons meet
+        first[Kind.JOIN] = max(joins, key=lambda join: balloons_brought(framework, join.joints[0]))
     return tuple(
         move
         for kind, operation in first.items()
@@ -96,6 +100,8 @@ def _moves_of(framework: Framework, first: Operation, voice: Voice) -> tuple[Pic
         return (tag_joints(framework.built_with(first.joints[0]), voice, first.joints),)
     if first.kind is Kind.JOIN and len(first.joints) > 1:
         return (tie_parts(framework, first.joints, voice),)
+    if first.kind is Kind.JOIN:
+        return (join_chains(framework, voice, first.joints[0]),)
     return technique_pictures(framework, first.kind, voice)
 
 
@@ -120,4 +126,4 @@ def _applies(draw: Technique, framework: Framework) -> bool:
     return True
 
 
-__all__ = ["TECHNIQUES", "Technique", "moves", "technique_pictures"]
+__all__ = ["TECHNIQUES", "Technique", "balloons_brought", "moves", "technique_pictures"]

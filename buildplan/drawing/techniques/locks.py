@@ -1,11 +1,11 @@
-"""Locks, and what they hold: knots of two chains, joints of two parts."""
+"""Locks, and the joints of two parts that they hold."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 
 from buildplan.drawing.colours import mix
-from buildplan.drawing.line_art import INK, PAPER, rope
+from buildplan.drawing.line_art import PAPER
 from buildplan.drawing.map_style import joint_marks, joint_radius
 from buildplan.drawing.marks import Mark, Picture
 from buildplan.drawing.techniques.props import (
@@ -14,7 +14,6 @@ from buildplan.drawing.techniques.props import (
     knot,
     link,
     move,
-    neck_colour,
     palette,
     picture,
     round_,
@@ -152,47 +151,5 @@ def tie_parts(framework: Framework, joints: Sequence[str], voice: Voice) -> Pict
             "Left, {joints}, joints of different parts, each with its own lock, brought together."
             " Right, laid knot on knot: one more lock is twisted round both.",
             joints=voice.listed(joints),
-        ),
-    )
-
-
-def join_chains(framework: Framework, voice: Voice) -> Picture:
-    """Knots of two chains with the same tag, brought together at one joint."""
-    colours = palette(framework)
-    meeting = (j for j, links in framework.links_at.items() if len(links) > 2)
-    joint = next(meeting, framework.joints[0])
-    marks: list[Mark] = []
-    y = 72.0
-    # apart: two chains that bend towards one another
-    for side in (1, -1):
-        at = (52.0, y + side * 13)
-        for way in (1, -1):
-            marks += link(
-                (at[0] + way * 7, at[1]), (at[0] + way * 43, at[1] + side * 20), 27, colours.chain
-            )
-        nozzle = [(at[0] - 9, at[1] + side), at, (at[0] + 9, at[1] + side)]
-        marks += rope(nozzle, 4.5, neck_colour(colours.chain), INK)
-        marks += knot(at, 0 if side > 0 else 180, colours.chain, 3.2)
-    # together: the two chains cross at the joint
-    x = 168.0
-    for dx, dy in ((0.82, -0.57), (0.82, 0.57)):
-        for way in (1, -1):
-            near, far = 8 * way, 46 * way
-            ends = (x + near * dx, y + near * dy), (x + far * dx, y + far * dy)
-            marks += link(*ends, 27, colours.chain)
-        nozzle = [(x + r * dx, y + r * dy) for r in (-9, -3, 3, 9)]
-        marks += rope(nozzle, 4.5, neck_colour(colours.chain), INK)
-    marks += knot((x, y), 35, colours.chain, 3.6)
-    marks += move([(99, 72), (109, 72), (119, 72)])
-    marks += [
-        words((52, 6), voice.say("two knots tagged {joint}", joint=joint)),
-        words((x, 6), voice.say("one joint")),
-    ]
-    return picture(
-        marks,
-        voice.say(
-            "Left, the knots of two chains, both tagged {joint}. Right, brought together, knot on"
-            " knot, with the four nozzles crossing: one joint, to be locked.",
-            joint=joint,
         ),
     )

@@ -1,0 +1,147 @@
+"""Knots and free ends of chains, brought together at one joint."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from buildplan.drawing.line_art import INK, between, rope
+from buildplan.drawing.marks import Mark, Picture, Point
+from buildplan.drawing.techniques.props import (
+    knot,
+    link,
+    move,
+    neck_colour,
+    picture,
+    signs,
+    words,
+)
+from buildplan.framework.model import Framework, LongChain
+from buildplan.language.voice import Voice
+
+APART, TOGETHER = (51.0, 77.0), (169.0, 77.0)
+NEAR, FAR = 8.0, 47.0  # of a balloon's two ends, from the middle of the joint
+PULLED_OUT = 11.0  # how far each chain lies from the others before
+STOUTEST = 27.0
+
+
+@dataclass(frozen=True)
+class _Brought:
+    """What one chain brings to a joint: the balloons on either side of its knot, or the one
+    of its free end."""
+
+    links: tuple[str, ...]
+
+
+def join_chains(framework: Framework, voice: Voice, joint: str = "") -> Picture:
+    """Every knot and free end that meets at `joint`, apart and brought together; without one, at
+    the first joint where chains meet."""
+    if not joint:
+        meeting = (j for j, links in framework.links_at.items() if len(links) > 2)
+        joint = next(meeting, framework.joints[0])
+    brought = _brought_to(framework, joint)
+    balloons = sum(len(one.links) for one in brought)
+    marks: list[Mark] = []
+    for middle, pulled_out in ((APART, PULLED_OUT), (TOGETHER, 0.0)):
+        marks += _star(framework, brought, middle, pulled_out)
+    marks += knot(TOGETHER, 35, _colour(framework, brought[0].links[0]), 3.6)
+    marks += move([(103, 77), (109, 77), (116, 77)])
+    parts = _counted(brought, voice)
+    marks += [
+        words((APART[0], 6), parts),
+        words(
+            (TOGETHER[0], 6),
+            voice.say_count(
+                "joint {joint}: {number} balloon",
+                "joint {joint}: {number} balloons",
+                balloons,
+                joint=joint,
+            ),
+        ),
+    ]
+    return picture(
+        marks,
+        voice.say(
+            "Left, {parts}, all tagged {joint}. Right, brought together, knot on knot: one joint,"
+            " with {number} balloons round it.",
+            parts=parts,
+            joint=joint,
+            number=balloons,
+        ),
+    )
+
+
+def balloons_brought(framework: Framework, joint: str) -> int:
+    """How many balloons meet at a joint where chains are brought together."""
+    return len(framework.links_at[joint])
+
+
+def _brought_to(framework: Framework, joint: str) -> list[_Brought]:
+    """What each chain brings to a joint, knots before free ends."""
+    found = [_Brought(links) for long in framework.chains for links in _links_beside(long, joint)]
+    return sorted(found, key=lambda one: -len(one.links))
+
+
+def _links_beside(long: LongChain, joint: str) -> list[tuple[str, ...]]:
+    """The balloons on both sides of each of a chain's knots at a joint, and at its free ends."""
+    chain, count = long.chain, len(long.chain.links)
+    found = []
+    for place, at in enumerate(chain.joints):
+        if at != joint:
+            continue
+        beside = [place - 1, place]
+        if chain.closed:
+            beside = [number % count for number in beside]
+        found.append(tuple(chain.links[n] for n in beside if 0 <= n < count))
+    return found
+
+
+def _counted(brought: Sequence[_Brought], voice: Voice) -> str:
+    """`2 knots and 1 free end`."""
+    knots = sum(len(one.links) > 1 for one in brought)
+    ends = len(brought) - knots
+    told = []
+    if knots:
+        told.append(voice.say_count("{number} knot", "{number} knots", knots))
+    if ends:
+        told.append(voice.say_count("{number} free end", "{number} free ends", ends))
+    return voice.listed(told)
+
+
+def _star(
+    framework: Framework, brought: Sequence[_Brought], middle: Point, pulled_out: float
+) -> list[Mark]:
+    """The balloons round a joint, each chain's beside one another and `pulled_out` from it."""
+    count = sum(len(one.links) for one in brought)
+    slot = 2 * math.pi / count
+    stout = min(STOUTEST, 1.9 * (NEAR + FAR) / 2 * math.sin(slot / 2)) if count > 2 else STOUTEST
+    colour_sign = signs(framework)
+    marks: list[Mark] = []
+    turn = math.pi / 2 - slot * (len(brought[0].links) - 1) / 2
+    for one in brought:
+        facing = turn + slot * (len(one.links) - 1) / 2
+        at = _from(middle, facing, pulled_out)
+        far = FAR - pulled_out * 0.6
+        ends = []
+        for number, id_ in enumerate(one.links):
+            way, colour = turn + slot * number, _colour(framework, id_)
+            near, tip = _from(at, way, NEAR), _from(at, way, far)
+            sign = colour_sign[framework.link[id_].balloon]
+            marks += link(near, tip, stout, colour, sign=sign)
+            ends.append(_from(at, way, NEAR + 1.0))
+        turn += slot * len(one.links)
+        colour = _colour(framework, one.links[0])
+        line = [ends[0], at, ends[1]] if len(ends) > 1 else [ends[0], between(ends[0], at), at]
+        marks += rope(line, 4.5, neck_colour(colour), INK)
+        if pulled_out and len(ends) > 1:
+            marks += knot(at, math.degrees(facing) - 90, colour, 3.2)
+    return marks
+
+
+def _from(at: Point, way: float, far: float) -> Point:
+    return at[0] + far * math.cos(way), at[1] + far * math.sin(way)
+
+
+def _colour(framework: Framework, id_: str) -> str:
+    return framework.balloons[framework.link[id_].balloon].colour
