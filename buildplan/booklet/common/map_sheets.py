@@ -11,6 +11,7 @@ from buildplan.document.canvas import UNKNOWN_PAGE
 from buildplan.document.text import BODY, TITLE, paragraph_height, plain
 from buildplan.drawing.labels import label_boxes
 from buildplan.drawing.maps.joint_map import joint_map
+from buildplan.drawing.maps.stacked_map import is_stacked
 from buildplan.drawing.marks import Box, Picture
 from buildplan.framework.model import Framework
 from buildplan.language.phrases import sentences
@@ -21,6 +22,7 @@ from buildplan.sequence.model import Kind, Step
 TITLE_ROOM, GAPS = TITLE.leading + 8.0, 16.0
 INDEX_COLUMNS = 2
 INDEX_GAP = 8.0
+NO_BREAK = "\N{NO-BREAK SPACE}"  # a page and its number stay on one line
 
 # Steps whose joints a builder looks up on the map, and those that the map leads back to.
 LOOKED_UP = frozenset({Kind.CLOSE_RING, Kind.TAG, Kind.LAY, Kind.BRACE, Kind.SINGLE, Kind.JOIN})
@@ -72,7 +74,7 @@ def map_sheets(book: Book) -> MapSheets:
 
 def index_words(book: Book, step: Step, page: int) -> tuple[str, str]:
     """A step in a sheet's index: its title, and where it is found."""
-    found = book.voice.say("page {page}", page=page)
+    found = book.voice.say("page {page}", page=page).replace(" ", NO_BREAK)
     return book.told(step).title, found
 
 
@@ -127,6 +129,12 @@ def how_to_read(book: Book) -> str:
                 "Every disc is a joint, every line a balloon. Knots of the same name are brought "
                 "together under one lock."
             ),
+            voice.say("Rings are unrolled, seen from outside, the lowest at the foot.")
+            if any(map(is_stacked, _built_alone(framework)))
+            else "",
+            voice.say("The back is drawn behind the front, up and to the right.")
+            if any(map(_has_a_back, _built_alone(framework)))
+            else "",
             voice.say("A balloon without a letter is called by its two joints.")
             if any(loose_chains(part) for part in _built_alone(framework))
             else "",
@@ -135,6 +143,11 @@ def how_to_read(book: Book) -> str:
         "The piece unrolled flat. Each row is a long chain, each column a brace; "
         "where lines meet, knots are brought together under one lock."
     )
+
+
+def _has_a_back(framework: Framework) -> bool:
+    """Whether a piece that its pattern lays has joints behind its front."""
+    return any(z < 0 for _, _, z in framework.laid.values())
 
 
 def _built_alone(framework: Framework) -> list[Framework]:

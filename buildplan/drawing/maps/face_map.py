@@ -3,6 +3,9 @@ back behind it, up and to the right."""
 
 from __future__ import annotations
 
+import math
+from itertools import combinations
+
 from buildplan.drawing.line_art import between
 from buildplan.drawing.map_style import (
     BRACE,
@@ -16,14 +19,21 @@ from buildplan.drawing.map_style import (
     link_marks,
 )
 from buildplan.drawing.map_words import chains_words, ties_words
+from buildplan.drawing.maps.graph_layout import CLEAR, Layout, laid_flat
 from buildplan.drawing.maps.legend import Item, Sign, chain_items, legend
 from buildplan.drawing.marks import Mark, Picture, Point
-from buildplan.framework.model import Framework, Link, Role
+from buildplan.framework.model import Brace, Framework, Link, Role
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 
-BACK = (0.5, 0.5)  # of a link: how far to the right and up the back is drawn
 LARGEST_LINK = 66.0  # points
+NEARLY = 0.01
+# how far the back may be drawn from the front, in links to the right and up: slanting strokes are
+# clear of one another in one way or another
+BACKS = ((0.5, 0.5), (0.5, 0.35), (0.4, 0.5), (0.6, 0.25), (0.3, 0.6), (0.65, 0.5), (0.5, 0.65))
+NUMBER_SHARES = (0.5, 0.4, 0.6, 0.33, 0.67, 0.27, 0.73)
+FREE_OF_NUMBER = 22.0  # points from the middle of a number to that of a joint
+WIDEST = 1.9  # times as wide as high: how far the map is drawn out so that discs stand clear
 
 
 def face_map(framework: Framework, width: float, height: float, voice: Voice) -> Picture:
@@ -31,17 +41,13 @@ def face_map(framework: Framework, width: float, height: float, voice: Voice) ->
     it is laid; at most `width` by `height` points."""
     radius = joint_radius(framework)
     key_height, key = legend(_legend_items(framework, voice), width)
-    link_m = max(one.tie_to_tie_m for one in framework.balloons.values() if one.kind.is_strut)
-    flat = {joint: _flat(framework.laid[joint], link_m) for joint in framework.joints}
-    wide = max(x for x, _ in flat.values()) - min(x for x, _ in flat.values())
-    tall = max(y for _, y in flat.values()) - min(y for _, y in flat.values())
     margin = radius + 4
-    scale = min(
-        LARGEST_LINK, (width - 2 * margin) / wide, (height - key_height - 2 * margin - 8) / tall
-    )
-    left = min(x for x, _ in flat.values()) * scale - (width - wide * scale) / 2
-    low = min(y for _, y in flat.values()) * scale - key_height - margin - 4
-    spots = {joint: (x * scale - left, y * scale - low) for joint, (x, y) in flat.items()}
+    room = width - 2 * margin, height - key_height - 2 * margin - 8
+    tries = [_fitted(laid_flat(framework, back), room, radius) for back in BACKS]
+    placed = max(tries, key=lambda layout: min(_apart(layout), 2 * radius + CLEAR))
+    wide = max(x for x, _ in placed.values())
+    left, low = (width - wide) / 2, key_height + margin + 4
+    spots = {joint: (x + left, y + low) for joint, (x, y) in placed.items()}
     marks: list[Mark] = [*key]
     for link in sorted(framework.links, key=lambda link: _depth(framework, link)):
         marks += link_marks(spots[link.start], spots[link.finish], _style(framework, link))
@@ -52,16 +58,42 @@ def face_map(framework: Framework, width: float, height: float, voice: Voice) ->
             spots[joint], radius, joint, skipped=not braced, locked=locked, repeat=False
         )
     for brace in framework.braces:
-        middle = between(spots[brace.section[0]], spots[brace.section[1]])
-        marks += brace_number(middle, str(brace.number))
+        marks += brace_number(_number_spot(spots, brace), str(brace.number))
     top = max(y for _, y in spots.values()) + margin
     return Picture(width, top, tuple(marks), _alt(framework, voice))
 
 
-def _flat(at: tuple[float, float, float], link_m: float) -> Point:
-    """Where a joint is drawn, in links."""
-    back = at[2] < 0
-    return at[0] / link_m + back * BACK[0], at[1] / link_m + back * BACK[1]
+def _fitted(flat: Layout, room: tuple[float, float], radius: float) -> Layout:
+    """A layout in links, in points from its lower left corner: as high as there is room, and drawn
+    out across no further than it takes for discs and numbers to stand clear of one another."""
+    xs, ys = [x for x, _ in flat.values()], [y for _, y in flat.values()]
+    most = room[0] / (max(xs) - min(xs))
+    high = min(LARGEST_LINK, most, room[1] / (max(ys) - min(ys)))
+    across, need = high, 2 * radius + 2 * CLEAR
+    for (x, y), (other_x, other_y) in combinations(flat.values(), 2):
+        dx, dy = abs(x - other_x), abs(y - other_y) * high
+        if dx > NEARLY and dy < need:
+            across = max(across, math.sqrt(need**2 - dy**2) / dx)
+    across = min(across, WIDEST * high, most)
+    return {joint: ((x - min(xs)) * across, (y - min(ys)) * high) for joint, (x, y) in flat.items()}
+
+
+def _apart(layout: Layout) -> float:
+    """How far the two nearest joints lie from one another."""
+    return min(math.dist(one, other) for one, other in combinations(layout.values(), 2))
+
+
+def _number_spot(spots: Layout, brace: Brace) -> Point:
+    """Where a brace's number stands on its front balloon: as near its middle as leaves every joint
+    bare, or as bare as can be."""
+    ends = spots[brace.section[0]], spots[brace.section[1]]
+
+    def bare(share: float) -> tuple[float, float]:
+        at = between(*ends, share)
+        free = min(math.dist(at, joint) for joint in spots.values())
+        return min(round(free, 3), FREE_OF_NUMBER), -abs(share - 0.5)
+
+    return between(*ends, max(NUMBER_SHARES, key=bare))
 
 
 def _depth(framework: Framework, link: Link) -> float:

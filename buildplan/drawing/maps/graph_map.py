@@ -18,10 +18,12 @@ from buildplan.drawing.map_style import (
 from buildplan.drawing.maps.chain_rows import chain_rows
 from buildplan.drawing.maps.graph_layout import Layout, fitted, has_room, is_clear, layouts
 from buildplan.drawing.maps.legend import Item, Sign, chain_items, legend
+from buildplan.drawing.maps.stacked_map import is_stacked, stacked_map
 from buildplan.drawing.marks import Curve, Ink, Label, Mark, Picture, Point, Polyline
-from buildplan.framework.model import Framework
+from buildplan.framework.model import Framework, Link
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
+from buildplan.sequence.courses import built_pieces, loose_chains
 
 LETTER_ROOM = 22.0  # least bare line that a chain's letter is set on
 
@@ -29,7 +31,11 @@ LETTER_ROOM = 22.0  # least bare line that a chain's letter is set on
 def graph_map(
     framework: Framework, width: float, height: float, voice: Voice
 ) -> tuple[Picture, ...]:
-    """One sheet with the diagram, or, when that would be too crowded, the chains in rows."""
+    """Stacked rings unrolled; of others one sheet with the diagram, or, when that would be too
+    crowded, the chains in rows."""
+    alt = _alt(framework, voice)
+    if is_stacked(framework) and (sheets := stacked_map(framework, width, height, voice, alt)):
+        return sheets
     radius = joint_radius(framework)
     items = _legend_items(framework, voice)
     key_height, key = legend(items, width)
@@ -42,10 +48,10 @@ def graph_map(
             spots = {j: (x + middle[0], y + middle[1]) for j, (x, y) in placed.items()}
             tall = max(y for _, y in spots.values()) + radius + 4
             marks = (*key, *_diagram(framework, spots, radius))
-            return (Picture(width, tall, marks, _alt(framework, voice)),)
+            return (Picture(width, tall, marks, alt),)
     before = voice.say_in("legend", "joint shown before: chains meet here")
     rows_key = legend([*items, (Sign.SHOWN_BEFORE, before)], width)
-    return chain_rows(framework, width, height, rows_key, _alt(framework, voice))
+    return chain_rows(framework, width, height, rows_key, alt)
 
 
 def _legend_items(framework: Framework, voice: Voice) -> list[Item]:
@@ -78,15 +84,32 @@ def _diagram(framework: Framework, spots: Layout, radius: float) -> list[Mark]:
         else:
             marks += link_marks(a, b, style)
     if len(framework.chains) > 1:
-        for link in framework.links:
+        for link in _lettered(framework):
             a, b = spots[link.start], spots[link.finish]
             if math.dist(a, b) >= 2 * radius + LETTER_ROOM:
                 letter = framework.chains[chain_of[link.id]].letter
-                marks += _letter(between(a, b), letter)
+                # in a grid, lines of the other layer cross in the middle
+                share = (radius / math.dist(a, b) + 0.5) / 2 if framework.laid else 0.5
+                marks += _letter(between(a, b, share), letter)
     for joint, at in spots.items():
         locked = joint in framework.lock_at
         marks += joint_marks(at, radius, joint, skipped=False, locked=locked, repeat=False)
     return marks
+
+
+def _lettered(framework: Framework) -> list[Link]:
+    """The links that bear their chain's letter: all; of a grid, whose chains go straight on, the
+    first and the last of each, and none of a chain that is called by its joints."""
+    if not framework.laid:
+        return list(framework.links)
+    alone = {letter for _, own in built_pieces(framework) for letter in loose_chains(own)}
+    ids = (
+        id_
+        for long in framework.chains
+        if long.letter not in alone
+        for id_ in dict.fromkeys((long.chain.links[0], long.chain.links[-1]))
+    )
+    return [framework.link[id_] for id_ in ids]
 
 
 def _letter(at: Point, letter: str) -> list[Mark]:

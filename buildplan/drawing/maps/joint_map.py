@@ -7,6 +7,7 @@ stacked on sheets; a strip begins with the section that the strip before it ends
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from buildplan.drawing.map_style import BRACE, SHARED, SINGLE
@@ -16,9 +17,12 @@ from buildplan.drawing.maps.graph_map import graph_map
 from buildplan.drawing.maps.legend import Item, Sign, chain_items, legend
 from buildplan.drawing.maps.strip_grid import ROW_GAPS, StripGrid, filling, strip_grid, strip_height
 from buildplan.drawing.maps.strips import StripDrawing
-from buildplan.drawing.marks import Picture
+from buildplan.drawing.marks import Inset, Picture
 from buildplan.framework.model import Framework
+from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
+
+PART_GAP = 16.0  # between the maps of two parts on one sheet
 
 
 def joint_map(
@@ -38,11 +42,12 @@ def joint_map(
         sheets = (
             (part, joint_map(part.framework, width, height, voice)) for part in framework.parts
         )
-        return tuple(
+        told = [
             replace(sheet, alt=voice.say("Part {part}. {words}", part=part.name, words=sheet.alt))
             for part, pictures in sheets
             for sheet in pictures
-        )
+        ]
+        return tuple(_on_sheets(told, height))
     if framework.laid and framework.mirror and not framework.cells:
         return (face_map(framework, width, height, voice),)
     if not framework.cells:
@@ -70,6 +75,38 @@ def joint_map(
         words = voice.say("Key of the joint map: {signs}.", signs=signs)
         pictures.append(Picture(width, key_height, tuple(key), words))
     return tuple(pictures)
+
+
+def _on_sheets(maps: Sequence[Picture], height: float) -> Iterator[Picture]:
+    """Maps of parts on sheets `height` points high, each below the others on the first sheet that
+    has room for it."""
+    sheets: list[list[Picture]] = []
+    for one in maps:
+        for sheet in sheets:
+            if _stacked_height([*sheet, one]) <= height:
+                sheet.append(one)
+                break
+        else:
+            sheets.append([one])
+    yield from map(_stacked, sheets)
+
+
+def _stacked_height(maps: Sequence[Picture]) -> float:
+    return sum(one.height for one in maps) + PART_GAP * (len(maps) - 1)
+
+
+def _stacked(maps: Sequence[Picture]) -> Picture:
+    """Maps as one picture, the first at the top."""
+    if len(maps) == 1:
+        return maps[0]
+    top = tall = _stacked_height(maps)
+    insets = []
+    for one in maps:
+        top -= one.height
+        insets.append(Inset(one, (0.0, top)))
+        top -= PART_GAP
+    wide = max(one.width for one in maps)
+    return Picture(wide, tall, tuple(insets), sentences(*(one.alt for one in maps)))
 
 
 def _leaves_no_strip(grid: StripGrid, height: float, key_height: float) -> bool:
