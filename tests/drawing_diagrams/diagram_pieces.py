@@ -57,6 +57,11 @@ def tube(course: Sequence[object], chains: int = 4, closed: bool = False) -> Fra
     )
 
 
+def built(build: dict[str, object]) -> Framework:
+    """A piece of any pattern, of the balloons `long`, `cross` and `lock`."""
+    return _design(build, BALLOONS, "in")
+
+
 def listed(edges: list[tuple[str, str]]) -> Framework:
     joints = list(dict.fromkeys(joint for edge in edges for joint in edge))
     balloons = [{"from": a, "to": b, "balloon": "long"} for a, b in edges]

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import math
 from collections import Counter
+from itertools import combinations
 
 import networkx as nx
 import pytest
-from diagram_pieces import assert_inside, assert_readable, listed, pieces, star, tube
+from diagram_pieces import assert_inside, assert_readable, built, listed, pieces, star, tube
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -230,3 +231,46 @@ def test_crowded_listed_piece_is_written_out_in_rows() -> None:
 def test_labels_stand_out_from_their_discs(text: str, ground: str) -> None:
     """WCAG 2.2, success criterion 1.4.3: a contrast of at least 4.5 : 1."""
     assert contrast(text, ground) >= 4.5
+
+
+LAID: dict[str, dict[str, object]] = {
+    "column": {"column": {"around": 6, "rings": 9}},
+    "tall column": {"column": {"around": 5, "rings": 40}},
+    "wall": {"wall": {"across": 7, "up": 7, "layers": 2}},
+}
+
+
+def _laid(name: str) -> Framework:
+    ((pattern, keys),) = LAID[name].items()
+    uses = {"column": ("ring", "between"), "wall": ("row", "upright", "between")}[pattern]
+    assert isinstance(keys, dict)
+    return built({pattern: {**keys, **dict.fromkeys(uses, "long"), "lock": "lock"}})
+
+
+@pytest.mark.parametrize("name", LAID)
+def test_columns_and_walls_are_drawn_as_they_are(name: str) -> None:
+    framework = _laid(name)
+    sheets = joint_map(framework, *SHEET, Voice())
+    assert_map_is_the_piece(framework, sheets)
+    for sheet in sheets:
+        assert sheet.height <= SHEET[1] + 1e-6
+        assert_inside(sheet)
+        assert_readable(sheet)
+        spots = discs(sheet, set(framework.joints))
+        assert all(math.dist(a[1], b[1]) >= 2 * a[2] + 1 for a, b in combinations(spots, 2))
+
+
+def test_a_column_is_unrolled_as_an_antiprism() -> None:
+    """In an antiprism's band every corner above stands over the middle of the edge below it
+    (Kepler, Harmonices Mundi 1619, book II; from memory). Seen from outside, what runs clockwise
+    from above runs to the left."""
+    framework = _laid("column")
+    (sheet,) = joint_map(framework, *SHEET, Voice())
+    at = {joint: spot for joint, spot, _, full in discs(sheet, set(framework.joints)) if full}
+    step = at["A1"][0] - at["A2"][0]
+    assert step > 0
+    for link in framework.links:
+        (x, y), (u, v) = at[link.start], at[link.finish]
+        turned = abs(x - u) / step
+        expected = 1.0 if y == v else 0.5
+        assert min(turned, 6 - turned) == pytest.approx(expected)

@@ -7,6 +7,7 @@ from diagram_pieces import assert_inside, assert_readable, listed, pieces, star
 
 from buildplan.drawing.marks import Label, Stamp
 from buildplan.drawing.techniques import TECHNIQUES, moves, technique_pictures
+from buildplan.drawing.techniques.joints import join_chains
 from buildplan.drawing.techniques.knots import chain_strands, closing_strand, pair_strands
 from buildplan.drawing.techniques.laying import lay_chains
 from buildplan.drawing.techniques.props import HEIGHT, WIDTH, Strand, sampled
@@ -175,5 +176,19 @@ def test_rows_laid_out_show_the_way_from_joint_1_to_joint_2(mirrored: bool) -> N
     at = {mark.text: mark.at for mark in picture.marks if isinstance(mark, Label)}
     outer = framework.chains[0].chain.joints
     assert (at[outer[1]][0] > at[outer[0]][0]) is not mirrored
+    assert_inside(picture)
+    assert_readable(picture)
+
+
+@pytest.mark.parametrize("middle", [1, 3, 5])
+def test_a_join_shows_every_balloon_that_meets_there(middle: int) -> None:
+    """At a joint as many balloons meet as the graph has edges there (its degree): so many are drawn
+    apart, and so many brought together."""
+    framework = listed([("M", f"P{i}") for i in range(middle + 2)] + [("P0", "P1")])
+    picture = join_chains(framework, Voice(), "M")
+    bodies = [
+        mark for mark in picture.marks if isinstance(mark, Stamp) and mark.look.form == "link"
+    ]
+    assert len(bodies) == 2 * len(framework.links_at["M"])
     assert_inside(picture)
     assert_readable(picture)
