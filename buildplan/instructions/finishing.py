@@ -26,10 +26,19 @@ def inspect(context: Context, step: Step) -> Wording:
             voice.say("Go once round the whole piece."),
             voice.say("Look for a joint that has lost its lock or has two.") if locks else "",
             voice.say("Replace every balloon that is soft or torn."),
-            voice.say("The back must look exactly like the front.") if mirrored else "",
+            _like_the_front(context) if mirrored else "",
         ),
         check=sentences(counted, held if locks else ""),
     )
+
+
+def _like_the_front(context: Context) -> str:
+    """What the back of a piece looks like that mirrors the front: writing reads from right to left
+    there."""
+    voice = context.voice
+    if context.framework.reads:
+        return voice.say("Behind every joint of the front lies one of the back, tied alike.")
+    return voice.say("The back must look exactly like the front.")
 
 
 def stand_up(context: Context, step: Step) -> Wording:

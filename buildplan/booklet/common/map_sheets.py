@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from itertools import accumulate
 
 from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.loads import joints_words
 from buildplan.document.canvas import UNKNOWN_PAGE
 from buildplan.document.text import BODY, TITLE, paragraph_height, plain
 from buildplan.drawing.labels import label_boxes
@@ -73,8 +74,12 @@ def map_sheets(book: Book) -> MapSheets:
 
 
 def index_words(book: Book, step: Step, page: int) -> tuple[str, str]:
-    """A step in a sheet's index: its title, and where it is found."""
+    """A step in a sheet's index: the joints that it brings together, or its title, and where it is
+    found."""
     found = book.voice.say("page {page}", page=page).replace(" ", NO_BREAK)
+    joins = step.of_kind(Kind.JOIN)
+    if joins and all(len(join.joints) == 1 for join in joins):
+        return joints_words([join.joints[0] for join in joins], book.voice), found
     return book.told(step).title, found
 
 

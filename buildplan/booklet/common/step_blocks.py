@@ -48,15 +48,19 @@ def step_block(
     step: Step,
     before: Sequence[Flowable] = (),
 ) -> Stack:
-    """A step, and what comes `before` it, on one page if a page has room for them."""
+    """A step, and what comes `before` it, on one page if a page has room for them; else what comes
+    before has the page before it. What is learnt before work on the piece has its hand moves."""
     progress = (step.number, len(book.steps))
     place = Anchor(step_place(step), f"{step.number} {book.told(step).title}", progress)
     if views.of(step) and not built_alike(book, step):
-        body = _on_the_piece(book, views, sheets, step)
+        moves = _moves(book, step)
+        body = _on_the_piece(book, views, sheets, step, () if before else moves)
+        before = [*before, *moves] if before else ()
     else:
         told = _as_before if built_alike(book, step) else _beside_the_piece
         body = [_title(book, sheets, step), *told(book, views, step)]
-    return Stack([*before, Rule(), place, *body], whole=True)
+    stack = Stack([Rule(), place, *body], whole=True)
+    return Stack([*before, stack], whole=True) if before else stack
 
 
 def built_alike(book: Book, step: Step) -> bool:
@@ -79,7 +83,15 @@ def _as_before(book: Book, views: Views, step: Step) -> list[Flowable]:
     return [*words, Items([check_words(book, step)], ticked=True, gap=ROW_GAP)]
 
 
-def _on_the_piece(book: Book, views: Views, sheets: MapSheets, step: Step) -> list[Flowable]:
+def _moves(book: Book, step: Step) -> list[Flowable]:
+    """The hand moves that a step on the piece is the first to show, side by side."""
+    moves = [how_to(book, step, move) for move in new_moves(book, step, PICTURE_HEIGHT)]
+    return _in_rows([[Shown(move)] for move in moves], book.paper.measure)
+
+
+def _on_the_piece(
+    book: Book, views: Views, sheets: MapSheets, step: Step, moves: Sequence[Flowable]
+) -> list[Flowable]:
     """Title and words; the hand moves that are new; a panel for each brace with its rows under it,
     and the diagram of a corner; the whole piece where a row of them has a place left, else beside
     the words; the check last."""
@@ -93,10 +105,9 @@ def _on_the_piece(book: Book, views: Views, sheets: MapSheets, step: Step) -> li
     cells = [_panel(picture, rows) for picture, rows in zip(panels.closeups, told, strict=True)]
     cells += [[Shown(one)] for one in (panels.corner, panels.where if has_place else None) if one]
     rows = [row for turn in turns for row in turn] if alone else []
-    moves = [how_to(book, step, move) for move in new_moves(book, step, PICTURE_HEIGHT)]
     return [
         _head(book, sheets, step, None if has_place else panels.where),
-        *_in_rows([[Shown(move)] for move in moves], measure),
+        *moves,
         *_in_rows(cells, measure),
         *_abreast(rows, measure),
         Items([check_words(book, step)], ticked=True, gap=ROW_GAP),

@@ -20,6 +20,7 @@ from buildplan.sequence.courses import built_pieces, loose_chains
 # a chain's letter (None of a balloon that is called by its joints), its number, its joints
 ChainRow = tuple[str | None, int, Sequence[str]]
 ROW_GAP = 14.0
+LINE_GAPS = (16.0, 12.0, 9.0)  # between two lines of discs: the widest that takes no more sheets
 
 
 def _beside(
@@ -50,7 +51,7 @@ def chain_rows(
     joint that an earlier row has shown is pale: there the two chains meet. The `key` (its height
     and marks) stands at the foot of each sheet."""
     radius = joint_radius(framework)
-    left, step, line = 26.0, 2 * radius + 14, 2 * radius + 16
+    left, step = 26.0, 2 * radius + 14
     fit = max(2, int((width - left - 2 * radius) // step) + 1)
     rows: list[ChainRow] = []
     alone = {letter for _, own in built_pieces(framework) for letter in loose_chains(own)}
@@ -61,8 +62,14 @@ def chain_rows(
             rows.append((called, number, walk[first : first + fit]))
     key_height, signs = key
     lines = _beside(rows, width, left + 2 * radius + ROW_GAP, step)
-    per_sheet = max(1, int((height - key_height - 8) // line))
-    sheets = -(-len(lines) // per_sheet)
+    fits = [max(1, int((height - key_height - 8) // (2 * radius + gap))) for gap in LINE_GAPS]
+    sheets = -(-len(lines) // max(fits))
+    per_sheet, gap = next(
+        (many, gap)
+        for many, gap in zip(fits, LINE_GAPS, strict=True)
+        if -(-len(lines) // many) == sheets
+    )
+    line = 2 * radius + gap
     seen: set[str] = set()
     pictures = []
     for sheet in range(sheets):
