@@ -14,6 +14,7 @@ from buildplan.commands.app import app
 from buildplan.commands.options import (
     IN_ENGLISH,
     CsvOption,
+    HandsOption,
     JsonOption,
     LanguageOption,
     PaperName,
@@ -85,6 +86,7 @@ def quote(
     brand: BrandOption = None,
     paper: PaperOption = PaperName.A4,
     as_json: JsonOption = False,
+    hands: HandsOption = None,
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """Price one design, several, or an event, all at the design files' own prices.
@@ -106,7 +108,7 @@ def quote(
         _refuse_without_pages({**of_pages, "--valid": valid, "--brand": brand}, voice)
     to, by = _party(customer, address, voice), _party("", sender, voice)
     share = _deposit(deposit, voice)
-    pieces = _pieces(designs, voice)
+    pieces = _pieces(designs, hands, voice)
     whole, lines = _priced(pieces, voice)
     job = _job(designs, voice)
     offer = Offer(whole, lines, to, by, number, date, valid, share, job)
@@ -172,7 +174,7 @@ def _deposit(text: str, voice: Voice) -> Decimal | None:
     return share
 
 
-def _pieces(paths: Sequence[Path], voice: Voice) -> list[QuotedPiece]:
+def _pieces(paths: Sequence[Path], hands: Path | None, voice: Voice) -> list[QuotedPiece]:
     """The pieces that are priced: of an event file all that it names."""
     from buildplan.business.quoting.offer import QuotedPiece
     from buildplan.commands.pieces import evaluation_of
@@ -186,7 +188,10 @@ def _pieces(paths: Sequence[Path], voice: Voice) -> list[QuotedPiece]:
         counted = [(events[0].parent / one.design, one.count) for one in named]
     else:
         counted = [(path, 1) for path in paths]
-    return [QuotedPiece(str(path), evaluation_of(path, voice), count) for path, count in counted]
+    return [
+        QuotedPiece(str(path), evaluation_of(path, voice, hands=hands), count)
+        for path, count in counted
+    ]
 
 
 def _job(paths: Sequence[Path], voice: Voice) -> str:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
@@ -17,6 +18,7 @@ from buildplan.commands.options import (
     CsvOption,
     DesignsArgument,
     FolderOption,
+    HandsOption,
     LanguageOption,
     PaperName,
     PaperOption,
@@ -77,9 +79,10 @@ def event(
         bool,
         typer.Option("--draft", metavar=FLAG, help="Print even when a piece has problems."),
     ] = False,
+    hands: HandsOption = None,
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
-    """Plan several designs at one event: one shopping list, one timetable, one load list.
+    """Plan several designs at one event: shopping, the day, the load, taking down.
 
     Writes a PDF and a table of each list, and prints the path of each.
     """
@@ -90,13 +93,16 @@ def event(
     voice = Voice(language)
     asked = translated_event(read_event(file), voice.language)
     name = file.name.removesuffix(EVENT_SUFFIX).removesuffix(".yaml")
-    for what, ending, data in _printed(_plan(asked, file, paper, draft, voice), paper, voice):
+    plan = _plan(asked, file, paper, draft, hands, voice)
+    for what, ending, data in _printed(plan, paper, voice):
         written = out / f"{in_language(f'{name}-{what}', voice)}{ending}"
         write_whole(written, data)
         typer.echo(written)
 
 
-def _plan(asked: Event, file: Path, paper: PaperName, draft: bool, voice: Voice) -> EventPlan:
+def _plan(
+    asked: Event, file: Path, paper: PaperName, draft: bool, hands: Path | None, voice: Voice
+) -> EventPlan:
     """The plan of an event, unless its pieces have problems or cannot be built from their steps."""
     from buildplan.business.buying.shopping import ShoppedFor, shopping_list
     from buildplan.business.events.event_plan import plan_event
@@ -106,13 +112,13 @@ def _plan(asked: Event, file: Path, paper: PaperName, draft: bool, voice: Voice)
     from buildplan.design.building import build_framework
 
     paths = [file.parent / piece.design for piece in asked.designs]
-    read = read_all(paths, read_known, voice)
+    read = read_all(paths, partial(read_known, hands=hands), voice)
     needed = [
         ShoppedFor(str(path), design, build_framework(design), piece.count)
         for (path, design), piece in zip(read.items(), asked.designs, strict=True)
     ]
     found = shopping_list(needed)
-    books = [book_of(path, voice, paper.value, edition="crew") for path in paths]
+    books = [book_of(path, voice, paper.value, edition="crew", hands=hands) for path in paths]
     _refuse_problems(file, paths, books, draft, voice)
     plan = plan_event(asked, books, found, voice)
     built = [rebuilds(paths[one.design], one.book, one.words, voice) for one in _each_once(plan)]

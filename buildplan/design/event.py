@@ -37,6 +37,7 @@ LENGTHS: Mapping[str, tuple[str, ...]] = {
 }
 
 Line = Annotated[str, Field(min_length=1, max_length=120, pattern=ONE_LINE)]
+TimeOfDay = Annotated[str, Field(pattern=r"^([01][0-9]|2[0-3]):[0-5][0-9]$")]
 Waiting = Annotated[float, Field(ge=0, le=1440, allow_inf_nan=False)]
 
 
@@ -109,8 +110,11 @@ class Event(FileModel):
     crew: Annotated[int, Field(ge=1, le=100)] = Field(
         description=mark("how many people build all of it")
     )
-    opening: Annotated[str, Field(pattern=r"^([01][0-9]|2[0-3]):[0-5][0-9]$")] = Field(
+    opening: TimeOfDay = Field(
         description=mark('the time of day by which all stands, in quotes: "10:00"')
+    )
+    closing: TimeOfDay | None = Field(
+        None, description=mark('the time of day at which taking down begins, in quotes: "17:00"')
     )
     place: Line | None = Field(None, description=mark("where it is: the address, on one line"))
     contact: Line | None = Field(
@@ -147,6 +151,13 @@ class Event(FileModel):
         description=mark(
             "the minutes that one operation takes this crew, by its kind, in place of "
             "those of the designs"
+        ),
+    )
+    taking_down: dict[Literal["clear", "lay", "untie", "let out", "sweep"], Waiting] = Field(
+        default_factory=dict,
+        description=mark(
+            "the minutes that taking down takes this crew: clear (once), lay (a piece), untie (a "
+            "place of ballast), let out (a balloon), sweep (a piece)"
         ),
     )
     translations: dict[Language, EventTranslation] = Field(

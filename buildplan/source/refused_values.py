@@ -46,6 +46,11 @@ _TEXT_FORMS: Mapping[str, tuple[str, str, str]] = {
         mark("write hours and minutes, in quotes: {example}"),
         '"10:00"',
     ),
+    "closing": (
+        mark("{value} is not a time of day"),
+        mark("write hours and minutes, in quotes: {example}"),
+        '"17:00"',
+    ),
     "text": (
         mark("{value} holds signs that no letters are built for"),
         mark("write capitals from A to Z, digits, and a space between words: {example}"),

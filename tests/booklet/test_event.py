@@ -19,12 +19,14 @@ from buildplan.booklet.office.event_booklet import print_event
 from buildplan.booklet.office.event_chart import chart, stays
 from buildplan.booklet.office.event_load import load_lines, load_rows, shared_lists
 from buildplan.booklet.office.event_times import timed, timetable_rows
+from buildplan.booklet.office.event_ways import fit_words
 from buildplan.business.buying.csv_text import csv_bytes
 from buildplan.business.buying.money import money_words
 from buildplan.business.buying.shopping import ShoppedFor, shopping_list, shopping_rows
 from buildplan.business.events.day import DayStep, day_of, moment_words
 from buildplan.business.events.event_plan import EventPlan, labour_of, numbered_on, plan_event
 from buildplan.business.events.loading import Load, LoadKind, ballast_of, load_of
+from buildplan.business.events.stowing import volume_m3
 from buildplan.design.event import Event, Vehicle, read_event
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
@@ -283,3 +285,16 @@ def test_a_crew_of_one_is_told_when_to_call_for_help(books: list[Book]) -> None:
     text = " ".join(" ".join(page.extract_text() for page in reader.pages).split())
     assert "Call for help" in text
     assert "1 person; 2 to turn, lift and stand it up" in text, "the first page says so too"
+
+
+def test_where_no_place_is_found_the_words_do_not_say_that_it_cannot_fit(
+    plan: EventPlan, books: list[Book]
+) -> None:
+    small = Vehicle(name="Cart", length=100.0, width=60.0, height=60.0)
+    assert "It does not fit: the boxes take more room" in fit_words(
+        plan, with_vehicles(books, small), VOICE
+    )
+    boxes = with_vehicles(books, small).boxes
+    whole_cm = 100 * (volume_m3(boxes) * 1.001) ** (1 / 3)
+    cube = Vehicle(name="Cube", length=whole_cm, width=whole_cm, height=whole_cm)
+    assert "may still fit" in fit_words(plan, with_vehicles(books, cube), VOICE)

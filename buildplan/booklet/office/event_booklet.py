@@ -8,6 +8,7 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.cautions import LATEX_WORDS, choking_blocks
 from buildplan.booklet.crew.front import SHORT_CAUTIONS, WARNING
+from buildplan.booklet.office.event_down import down_blocks
 from buildplan.booklet.office.event_front import front_blocks
 from buildplan.booklet.office.event_load import load_blocks
 from buildplan.booklet.office.event_times import times_blocks
@@ -41,6 +42,7 @@ def event_sections(plan: EventPlan, paper: Paper, voice: Voice) -> list[Section]
         (voice.say("Vehicles"), vehicle_blocks(plan, load, voice), True),
         (voice.say("At the place"), place_blocks(plan, voice), True),
         (voice.say("Who does what when"), times_blocks(plan, paper.measure, voice), False),
+        (voice.say("Taking down"), down_blocks(plan, voice), True),
         (voice.say("Cautions"), _cautions(paper, voice), True),
         (voice.say("Shopping list"), counted_blocks(plan.shopping, voice), True),
     )

@@ -6,6 +6,7 @@ import math
 
 from reportlab.platypus import Flowable
 
+from buildplan.booklet.office.event_down import down_words
 from buildplan.booklet.office.event_ways import fit_words, sides_words
 from buildplan.business.events.day import DayStep, Moment, day_of, five_minutes_before, moment_words
 from buildplan.business.events.event_plan import Copy, EventPlan
@@ -48,8 +49,9 @@ def front_blocks(plan: EventPlan, load: Load, voice: Voice) -> list[Flowable]:
                 reserve=voice.percent(RESERVE),
             ),
             SMALL,
-            after=10,
+            after=4,
         ),
+        Words(plain(down_words(plan, voice)), after=10),
         heading(voice.say("Pieces")),
         _pieces(plan, voice),
         Words(

@@ -10,6 +10,7 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.crew.times import act_words, place_name, place_word
 from buildplan.booklet.office.event_chart import chart, clock, legend
+from buildplan.booklet.office.event_down import down_rows
 from buildplan.business.buying.csv_text import Cell
 from buildplan.business.events.day import (
     DayStep,
@@ -222,7 +223,7 @@ def timetable_rows(plan: EventPlan, voice: Voice) -> list[list[Cell]]:
             ]
             for one in timed(plan, part)
         ]
-    return rows
+    return [*rows, *down_rows(plan, voice)]
 
 
 def _way_row(moment: Moment, voice: Voice) -> list[Cell]:

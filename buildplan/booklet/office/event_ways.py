@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.loads import bulk_words
 from buildplan.business.events.event_plan import Copy, EventPlan
 from buildplan.business.events.loading import Load, bag_m, doors_of, room_of
-from buildplan.business.events.stowing import volume_m3
+from buildplan.business.events.stowing import TooMuch, too_much, volume_m3
 from buildplan.design.measures import Units, size_words
 from buildplan.document.blocks import Items, Words, heading
 from buildplan.document.tables import Grid
@@ -21,6 +21,7 @@ from buildplan.evaluation.passing_words import (
     opening_words,
     way_words,
 )
+from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
 from buildplan.shape.carrying import walk_through
 
@@ -77,6 +78,26 @@ def vehicle_blocks(plan: EventPlan, load: Load, voice: Voice) -> list[Flowable]:
     ]
 
 
+WHY_NOT: Mapping[TooMuch | None, str] = {
+    TooMuch.SIZE: mark(
+        "It does not fit: a box is too large, or too heavy, for every vehicle or its door. Take "
+        "another vehicle, or the piece in its bags."
+    ),
+    TooMuch.VOLUME: mark(
+        "It does not fit: the boxes take more room than the vehicles have. Go twice, or take a "
+        "larger vehicle."
+    ),
+    TooMuch.WEIGHT: mark(
+        "It does not fit: it weighs more than the vehicles may carry. Go twice, or take ballast "
+        "from the place."
+    ),
+    None: mark(
+        "It may still fit by another way of packing: try it before the day, go twice, or take a "
+        "larger vehicle."
+    ),
+}
+
+
 def fit_words(plan: EventPlan, load: Load, voice: Voice) -> str:
     """Whether the load fits, in a sentence."""
     if load.fits:
@@ -86,14 +107,14 @@ def fit_words(plan: EventPlan, load: Load, voice: Voice) -> str:
             sum(1 for placed in load.stowed.placed if placed),
         )
     left = load.stowed.left
-    return voice.say_count(
-        "It does not fit: no place was found for {number} box, {bulk}. Go twice, or take a larger "
-        "vehicle.",
-        "It does not fit: no place was found for {number} boxes, {bulk}. Go twice, or take a "
-        "larger vehicle.",
+    why = too_much(load.boxes, load.rooms)
+    found = voice.say_count(
+        "No place was found for {number} box, {bulk}.",
+        "No place was found for {number} boxes, {bulk}.",
         len(left),
         bulk=bulk_words(volume_m3(left), plan.units, voice),
     )
+    return f"{found} {voice.say(WHY_NOT[why])}"
 
 
 def sides_words(sides_m: Iterable[float], units: Units, voice: Voice) -> str:

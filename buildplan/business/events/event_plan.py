@@ -89,7 +89,12 @@ class EventPlan:
 
 def opening_of(event: Event) -> datetime:
     """The event's opening time, on a day that stands for any."""
-    hours, minutes = event.opening.split(":")
+    return moment_on(event.opening)
+
+
+def moment_on(time: str) -> datetime:
+    """A time of day, `17:30`, on the day of the opening, which stands for any."""
+    hours, minutes = time.split(":")
     return _SOME_DAY.replace(hour=int(hours), minute=int(minutes))
 
 

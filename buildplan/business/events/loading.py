@@ -12,7 +12,7 @@ import numpy as np
 
 from buildplan.business.buying.packing import Bag, bags
 from buildplan.business.events.event_plan import Copy, EventPlan
-from buildplan.business.events.stowing import Box, Room, Size, Stowed, stow, volume_m3
+from buildplan.business.events.stowing import Box, Room, Size, Stowed, in_place, stow, volume_m3
 from buildplan.design.event import Event, Vehicle
 from buildplan.evaluation.ballast import ballast_kg
 from buildplan.evaluation.passing import Door
@@ -65,8 +65,13 @@ class Load:
 
     @property
     def fits(self) -> bool:
-        """Whether a place was found for everything."""
-        return not self.stowed.left
+        """Whether a place was found for everything; the places are looked over anew."""
+        return not self.stowed.left and in_place(self.stowed, self.rooms)
+
+    @property
+    def rooms(self) -> tuple[Room, ...]:
+        """The rooms of the vehicles."""
+        return tuple(room_of(one) for one in self.vehicles)
 
     @property
     def boxes(self) -> tuple[Box, ...]:

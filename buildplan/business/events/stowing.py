@@ -2,16 +2,20 @@
 
 Boxes are set one by one, the low ones of what is still free first, and what is free is cut beside,
 before and above each box, so that no cut goes through one (guillotine cutting; Christofides and
-Whitlock 1977, from memory). Where it finds a place for all, they fit; where it does not, another
-hand may still find one.
+Whitlock 1977, from memory). That is done in several orders, and the best is taken. To tell for
+certain whether boxes can be packed takes time beyond all bounds (it is NP-hard), so there are three
+answers, and only two of them are certain: places that were found are looked over box by box before
+they count (`in_place`); boxes that cannot go in by their size, room or weight are told as that
+(`too_much`); of all others no place was found, and another hand may still find one.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
-from itertools import permutations
-from math import prod
+from enum import Enum, auto
+from itertools import combinations, permutations
+from math import hypot, prod
 
 Size = tuple[float, float, float]
 LEAST_M = 1e-6
@@ -66,13 +70,92 @@ class Stowed:
 
 
 def stow(boxes: Sequence[Box], rooms: Sequence[Room]) -> Stowed:
-    """Find a place for each box, in the order given, in the first vehicle that has one."""
+    """Find a place for each box: in the order given, or in another that leaves less behind."""
+    found: list[Stowed] = []
+    for order in _orders(boxes):
+        found.append(_stowed(order, rooms))
+        if not found[-1].left:
+            break
+    return min(found, key=lambda one: round(volume_m3(one.left), 9))
+
+
+def _orders(boxes: Sequence[Box]) -> Iterator[Sequence[Box]]:
+    """Orders in which boxes may be set: as given, and large, long and broad ones first."""
+    yield boxes
+    yield sorted(boxes, key=lambda box: (-box.volume_m3, box.size_m))
+    yield sorted(boxes, key=lambda box: (-max(box.size_m), -box.volume_m3))
+    yield sorted(boxes, key=lambda box: (-sorted(box.size_m)[1], -box.volume_m3))
+
+
+def _stowed(boxes: Sequence[Box], rooms: Sequence[Room]) -> Stowed:
+    """A place for each box, in the order given, in the first vehicle that has one."""
     vehicles = [_Vehicle(room, [((0.0, 0.0, 0.0), room.size_m)], []) for room in rooms]
     left = []
     for box in boxes:
         if not any(vehicle.take(box) for vehicle in vehicles):
             left.append(box)
     return Stowed(tuple(tuple(vehicle.placed) for vehicle in vehicles), tuple(left))
+
+
+def in_place(stowed: Stowed, rooms: Sequence[Room]) -> bool:
+    """Whether what was found can be: every box inside, through the door, pressed no more than it
+    gives, none in the place of another, and no vehicle overloaded. It knows nothing of how the
+    places were found."""
+    for placed, room in zip(stowed.placed, rooms, strict=True):
+        mass = sum(one.box.mass_kg for one in placed)
+        if room.carries_kg is not None and mass > room.carries_kg:
+            return False
+        for one in placed:
+            ends = [at + side for at, side in zip(one.at_m, one.size_m, strict=True)]
+            if min(one.at_m) < -LEAST_M or not _fits((ends[0], ends[1], ends[2]), room.size_m):
+                return False
+            if one.size_m not in _turned(one.box) or not _through(one.box.size_m, room.door_m):
+                return False
+        if any(_share_a_place(one, other) for one, other in combinations(placed, 2)):
+            return False
+    return True
+
+
+def _share_a_place(one: Placed, other: Placed) -> bool:
+    return all(
+        at < start + length - LEAST_M and start < at + side - LEAST_M
+        for at, side, start, length in zip(
+            one.at_m, one.size_m, other.at_m, other.size_m, strict=True
+        )
+    )
+
+
+class TooMuch(Enum):
+    """Why boxes cannot go in, in whatever order and however they lie."""
+
+    SIZE = auto()
+    VOLUME = auto()
+    WEIGHT = auto()
+
+
+def too_much(boxes: Sequence[Box], rooms: Sequence[Room]) -> TooMuch | None:
+    """Why these boxes can never all go in at once; None where they may, as far as is known."""
+    if not all(any(_may_go_into(box, room) for room in rooms) for box in boxes):
+        return TooMuch.SIZE
+    if volume_m3(boxes) > sum(prod(room.size_m) for room in rooms) + LEAST_M:
+        return TooMuch.VOLUME
+    carried = [room.carries_kg for room in rooms]
+    if None not in carried and sum(box.mass_kg for box in boxes) > sum(filter(None, carried)):
+        return TooMuch.WEIGHT
+    return None
+
+
+def _may_go_into(box: Box, room: Room) -> bool:
+    """Whether a box may go into an empty vehicle, aslant too: nothing that is longer than a room's
+    diagonal, or thicker than the room, does."""
+    if room.carries_kg is not None and box.mass_kg > room.carries_kg:
+        return False
+    low, high = sorted(room.door_m)
+    for narrow, middle, longest in map(sorted, _turned(box)):
+        door = narrow <= low + LEAST_M and middle <= hypot(low, high) + LEAST_M
+        if door and narrow <= min(room.size_m) + LEAST_M and longest <= hypot(*room.size_m):
+            return True
+    return False
 
 
 @dataclass
