@@ -49,6 +49,7 @@ def measure(
 
     voice = Voice(language)
     refuse_ending(pdf, (".pdf",), voice)
+    refuse_ending(out, (".csv",), voice)
     piece = bare_evaluation(design, voice)
     data = csv_bytes(sheet_rows(piece, design.name))
     if out is not None:

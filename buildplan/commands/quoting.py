@@ -98,11 +98,13 @@ def quote(
     from buildplan.business.buying.csv_text import csv_bytes
     from buildplan.business.quoting.offer import Offer
     from buildplan.business.quoting.quote_words import offer_as_data, offer_lines, quote_rows
-    from buildplan.commands.files import write_whole
+    from buildplan.commands.files import refuse_ending, write_whole
     from buildplan.commands.pieces import brand_of
     from buildplan.document.paper import PAPERS
 
     voice = Voice(language)
+    refuse_ending(pdf, (".pdf",), voice)
+    refuse_ending(csv, (".csv",), voice)
     if pdf is None:
         of_pages = {"--for": customer, "--address": address, "--from": sender}
         _refuse_without_pages({**of_pages, "--valid": valid, "--brand": brand}, voice)
@@ -166,10 +168,17 @@ def _deposit(text: str, voice: Voice) -> Decimal | None:
     try:
         share = Decimal(text.strip().removesuffix("%").strip().replace(",", ".")) / 100
     except InvalidOperation:
-        share = Decimal(-1)
-    if not text.strip().endswith("%") or not 0 < share <= 1:
+        share = Decimal("NaN")
+    if share.is_nan() or not text.strip().endswith("%"):
         raise typer.BadParameter(
             voice.say("--deposit is a share of the whole, such as {example}", example="30%")
+        )
+    if not 0 < share <= 1:
+        raise typer.BadParameter(
+            voice.say(
+                "--deposit is more than 0 % and at most 100 % of the whole, not {given}",
+                given=text.strip(),
+            )
         )
     return share
 

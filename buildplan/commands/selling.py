@@ -53,12 +53,14 @@ def shopping(
         shopping_list,
         shopping_rows,
     )
-    from buildplan.commands.files import without_events, write_whole
+    from buildplan.commands.files import refuse_ending, without_events, write_whole
     from buildplan.commands.pieces import read_all, read_known
     from buildplan.design.building import build_framework
     from buildplan.document.paper import PAPERS
 
     voice = Voice(language)
+    refuse_ending(pdf, (".pdf",), voice)
+    refuse_ending(csv, (".csv",), voice)
     read = read_all(without_events(designs, voice), read_known, voice)
     found = shopping_list([ShoppedFor(str(p), d, build_framework(d)) for p, d in read.items()])
     if csv is not None:

@@ -35,11 +35,12 @@ OnSiteOption = Annotated[
     bool,
     typer.Option("--on-site", metavar=FLAG, help="Nothing is made beforehand in the workshop."),
 ]
+FIRST_YEAR, LAST_YEAR = 1900, 2199
 OpeningOption = Annotated[
-    datetime | None,
+    str,
     typer.Option(
-        formats=["%Y-%m-%dT%H:%M", "%Y-%m-%d %H:%M"],
-        help="When it must stand; says when to start at the latest.",
+        metavar="DAY TIME",
+        help="When it must stand, such as '2027-05-08 10:00'; says when to start at the latest.",
         show_default=False,
     ),
 ]
@@ -52,7 +53,7 @@ def steps(
     crew: CrewOption = None,
     inflate_only: InflateOnlyOption = 0,
     on_site: OnSiteOption = False,
-    opening: OpeningOption = None,
+    opening: OpeningOption = "",
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """List the steps of the work in order, each with what it adds and a count to check.
@@ -68,6 +69,7 @@ def steps(
     from buildplan.sequence.timetable import latest_starts
 
     voice = Voice(language)
+    stands_at = _moment(opening, voice)
     piece = evaluation_of(design, voice)
     figures = told_figures(piece.framework, piece.shape)
     words = tell_steps(piece.steps, piece.framework, piece.units, voice, figures)
@@ -83,8 +85,27 @@ def steps(
     typer.echo(steps_report(piece.framework, piece.steps, words, voice))
     if planned is not None:
         typer.echo("\n" + "\n".join(timetable_lines(voice, planned)))
-        if opening is not None:
-            typer.echo("\n" + "\n".join(start_lines(voice, latest_starts(planned, opening))))
+        if stands_at is not None:
+            typer.echo("\n" + "\n".join(start_lines(voice, latest_starts(planned, stands_at))))
+
+
+def _moment(text: str, voice: Voice) -> datetime | None:
+    """The day and time that a user gave, if any; a wrong call where it is none."""
+    if not text:
+        return None
+    try:
+        moment = datetime.strptime(text.strip().replace("T", " "), "%Y-%m-%d %H:%M")
+    except ValueError:
+        moment = datetime.min
+    if not FIRST_YEAR <= moment.year <= LAST_YEAR:
+        raise typer.BadParameter(
+            voice.say(
+                "--opening is a day and a time, such as {example}, not {given}",
+                example="2027-05-08 10:00",
+                given=text,
+            )
+        )
+    return moment
 
 
 def _planned(
