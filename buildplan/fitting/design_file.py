@@ -89,7 +89,7 @@ def _course(items: Sequence[CourseItem], indent: int) -> list[str]:
     for item in items:
         if not isinstance(item, Repeat):
             lines.append(f"{pad}- {item}")
-        elif len(item.cells) == 1:
+        elif len(item.cells) == 1 and not isinstance(item.cells[0], Repeat):
             lines.append(f"{pad}- {{repeat: {item.repeat}, cells: [{item.cells[0]}]}}")
         else:
             lines += [f"{pad}- repeat: {item.repeat}", f"{pad}  cells:"]

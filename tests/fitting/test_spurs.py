@@ -94,6 +94,15 @@ def test_rungs_lie_in_front_and_at_the_back_and_are_written(spur: int, tmp_path:
     assert balloon_counts(build_framework(read_design(file))) == balloon_counts(framework)
 
 
+def test_a_run_that_is_repeated_whole_is_written_and_read(tmp_path: Path) -> None:
+    """A ring of six parts, each of four straight cells."""
+    course = Course(None, (NUMBER["L/s"],) * 4, None, False, 6)
+    design = design_of(course, gauges_from(6.0), "ring")
+    file = tmp_path / "ring.yaml"
+    file.write_text(design_text(design), "utf-8")
+    assert len(build_framework(read_design(file)).braces) == 24
+
+
 def test_what_is_laid_says_what_solving_will_find() -> None:
     """An outline that is a piece with sharp points itself is followed by it, as laid and solved."""
     spur = NUMBER["LLLL/"]
