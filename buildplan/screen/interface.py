@@ -68,6 +68,7 @@ STEPS: Mapping[str, str] = {
     "how it is done": mark("How it is done"),
     "map": mark("Joint map"),
     "map how": mark("The piece unrolled flat, as in print. Tap a joint."),
+    "no pictures": mark("This browser cannot show the printed pictures; the booklet has them."),
     "done": mark("done"),
     "done of": mark("{done} of {count} done"),
     "find how": mark("Write a joint's label, or tap a balloon in the picture."),

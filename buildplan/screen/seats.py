@@ -29,7 +29,7 @@ def seat_of(book: Book, kind: Kind, turns: Sequence[Turn]) -> SeatData:
     joints = list(dict.fromkeys(joint for turn in turns for joint in turn.joints))
     if kind not in ON_THE_PIECE or not joints:
         lying = kind is not Kind.STAND_UP and _is_laid(book)
-        return _whole(book.shape, FROM_ABOVE if lying else WHOLE, lying)
+        return _whole(book.shape, FROM_ABOVE if lying else WHOLE, lying, _part_of(book, joints))
     spots = np.array([book.shape.at[joint] for joint in joints])
     low, high = spots.min(axis=0), spots.max(axis=0)
     room = TIED_ROOM if kind in (Kind.BRACE, Kind.SINGLE) else JOINED_ROOM
@@ -69,8 +69,18 @@ def _is_laid(book: Book) -> bool:
     return any(part.cells for part in [framework, *(each.framework for each in framework.parts)])
 
 
-def _whole(shape: Shape, camera: Camera, lying: bool) -> SeatData:
-    return _around(shape.positions_m.min(axis=0), shape.positions_m.max(axis=0), camera, lying)
+def _part_of(book: Book, joints: Sequence[str]) -> Sequence[str]:
+    """The joints of the part that all of some joints belong to; none where it is not one part."""
+    for part in book.framework.parts:
+        if joints and set(joints) <= set(part.framework.joints):
+            return part.framework.joints
+    return ()
+
+
+def _whole(shape: Shape, camera: Camera, lying: bool, joints: Sequence[str] = ()) -> SeatData:
+    """The seat before a whole piece, or before the part of it that has some joints."""
+    spots = np.array([shape.at[joint] for joint in joints]) if joints else shape.positions_m
+    return _around(spots.min(axis=0), spots.max(axis=0), camera, lying)
 
 
 def _around(low: FloatArray, high: FloatArray, camera: Camera, lying: bool) -> SeatData:

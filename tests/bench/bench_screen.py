@@ -31,20 +31,11 @@ from buildplan.screen.page import companion
 
 ROOT = Path(__file__).parents[2]
 sys.path.insert(0, str(ROOT / "tests" / "screen"))
-from browser import chromium  # noqa: E402 - it lies beside the tests of the screen
+from browser import chromium  # noqa: E402 - they lie beside the tests of the screen
+from screen_pieces import GREAT_WALL  # noqa: E402
 
 SLOWED = 6
 PATIENCE_MS = 300_000
-WALL = """\
-buildplan: 1
-name: Great Wall
-units: cm
-balloons:
-  long: {kind: link, nominal: 30, inflate_to: 20, colour: "#1F5F8B", label: deep blue}
-  lock: {kind: round, nominal: 13, inflate_to: 9, colour: "#F7F3E8", label: ivory}
-build:
-  wall: {across: 27, up: 27, layers: 1, row: long, upright: long, lock: lock}
-"""
 CLOCK = """async () => {
   const at = name => (performance.getEntriesByName(name)[0] ?? {}).startTime
   while (at('first-contentful-paint') === undefined) await new Promise(done => setTimeout(done, 20))
@@ -92,7 +83,7 @@ def written(folder: Path, design: Path) -> Path:
 def main() -> None:
     with tempfile.TemporaryDirectory() as name, chromium() as browser:
         folder = Path(name)
-        (folder / "great_wall.yaml").write_text(WALL, encoding="utf-8")
+        (folder / "great_wall.yaml").write_text(GREAT_WALL, encoding="utf-8")
         nothing = folder / "empty.html"
         nothing.write_text("<!doctype html><p>nothing</p>", encoding="utf-8")
         empty = taken(browser, nothing.as_uri(), "p")

@@ -26,9 +26,20 @@ FLAGS = (
     "--use-fake-device-for-media-stream",
     "--use-fake-ui-for-media-stream",
 )
+WEB = Path(__file__).parents[2] / "buildplan" / "screen" / "web"
 FLAT = "?flat"  # plain pictures: making WebGL ready by software takes long
 PHONE, DESKTOP = (390, 844), (1280, 860)
 PATIENCE_MS = 60_000  # the drawing is done by the processor, which others use too
+
+
+def node_module(*name: str) -> Path:
+    """A file that `npm ci` puts beside the viewer's sources; the test is skipped without it."""
+    file = WEB.joinpath("node_modules", *name)
+    if not file.exists():
+        if NEEDED:
+            pytest.fail(f"no {file}, and BUILDPLAN_NEEDS_CHROMIUM is set")
+        pytest.skip("needs `npm ci` in buildplan/screen/web; .ci/run has it")
+    return file
 
 
 @contextmanager
@@ -66,13 +77,21 @@ class Opened:
 
 
 def opened(
-    browser: Browser, file: Path, *, fragment: str = FLAT, size: tuple[int, int] = PHONE
+    browser: Browser,
+    file: Path,
+    *,
+    fragment: str = FLAT,
+    size: tuple[int, int] = PHONE,
+    first: str = "",
 ) -> Opened:
-    """Open a companion from its file and wait for its first picture."""
+    """Open a companion from its file and wait for its first picture; `first` is a script that
+    runs before the page's own."""
     context = browser.new_context(
         viewport={"width": size[0], "height": size[1]}, accept_downloads=True
     )
     context.set_default_timeout(PATIENCE_MS)
+    if first:
+        context.add_init_script(first)
     found = Opened(context.new_page())
     watch(found)
     found.page.goto(f"{file.as_uri()}{fragment}")

@@ -24,6 +24,19 @@ NAMES = (
 )
 
 
+# of about 3,000 balloons
+GREAT_WALL = """\
+buildplan: 1
+name: Great Wall
+units: cm
+balloons:
+  long: {kind: link, nominal: 30, inflate_to: 20, colour: "#1F5F8B", label: deep blue}
+  lock: {kind: round, nominal: 13, inflate_to: 9, colour: "#F7F3E8", label: ivory}
+build:
+  wall: {across: 27, up: 27, layers: 1, row: long, upright: long, lock: lock}
+"""
+
+
 @cache
 def book(name: str) -> Book:
     """A shipped design, evaluated for the training edition."""

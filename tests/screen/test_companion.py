@@ -7,14 +7,16 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from browser import DESKTOP, FLAT, begin, chromium, opened
+from browser import DESKTOP, FLAT, WEB, begin, chromium, node_module, opened
 from companions import ORDINARY, go, post, written
 from playwright.sync_api import Browser
-from screen_pieces import VOICES, book
+from screen_pieces import GREAT_WALL, VOICES, book
 
+from buildplan.booklet.common.book import gather_book
+from buildplan.design.reading import read_design
+from buildplan.document.paper import PAPERS
 from buildplan.screen.page import companion
 
-WEB = Path(__file__).parents[2] / "buildplan" / "screen" / "web"
 AXE = """async theme => {
   document.documentElement.dataset.theme = theme
   return (await axe.run()).violations
@@ -38,6 +40,13 @@ def star(tmp_path_factory: pytest.TempPathFactory) -> Path:
 def test_same_book_same_bytes_and_small_enough(star: Path) -> None:
     assert star.read_text("utf-8") == companion(book("reading_star"), VOICES)
     assert star.stat().st_size < 1_600_000
+
+
+def test_three_thousand_balloons_are_small_enough_too(tmp_path: Path) -> None:
+    read = read_design(written(tmp_path, "wall.yaml", GREAT_WALL))
+    wall = gather_book(read, PAPERS["a4"], read.units, "crew")
+    assert 2_900 < wall.facts.total < 3_100
+    assert len(companion(wall, VOICES).encode()) < 3_000_000
 
 
 def test_readme_names_what_is_built_in_and_its_licence() -> None:
@@ -114,9 +123,7 @@ def test_the_whole_build_by_keyboard_alone(browser: Browser, tmp_path: Path) -> 
 
 def test_axe_finds_no_serious_violation(browser: Browser, star: Path) -> None:
     """axe-core (Deque), the rules of WCAG 2 A and AA, on every screen, light and dark."""
-    axe = WEB / "node_modules" / "axe-core" / "axe.min.js"
-    if not axe.exists():
-        pytest.skip("needs `npm ci` in buildplan/screen/web; .ci/run has it")
+    axe = node_module("axe-core", "axe.min.js")
     found = opened(browser, star)
     page = found.page
     page.evaluate(axe.read_text("utf-8"))
@@ -131,15 +138,54 @@ def test_axe_finds_no_serious_violation(browser: Browser, star: Path) -> None:
 
     assert violations() == []
     begin(page)
-    for screen in SCREENS:
+    page.click(".timing summary")
+    page.check("#c1")
+    assert violations() == [], "step"
+    page.evaluate("location.hash = '#step-15'")
+    page.click(".text .ref >> nth=0")
+    page.wait_for_selector("main.find .steps")
+    assert violations() == [], "find, with a way back"
+    for screen in ("list", "film", "more"):
         go(found, screen)
         assert violations() == [], screen
+    go(found, "burst")
+    page.select_option("#burst", "A1-A2")
+    assert violations() == [], "burst"
+
+
+@pytest.mark.parametrize("type_size", ["normal", "largest"])
+def test_magnified_four_times_nothing_lies_beside_the_page(
+    browser: Browser, star: Path, type_size: str
+) -> None:
+    """WCAG 2.2, 1.4.10 Reflow: 1280 by 1024 magnified to 400 % is 320 by 256."""
+    found = opened(browser, star, size=(320, 256))
+    page = found.page
+    begin(page)
+    for place in ("step-15", "list", "find-A9", "film", "burst-A1-A2", "more"):
+        page.evaluate(f"location.hash = '#{place}'")
+        page.wait_for_selector(f"main.{place.partition('-')[0]}")
+        page.evaluate(f"document.documentElement.dataset.type = '{type_size}'")
+        assert page.evaluate("document.documentElement.scrollWidth") == 320, place
+
+
+def test_where_little_motion_is_wanted_the_film_waits(browser: Browser, tmp_path: Path) -> None:
+    found = opened(browser, post(tmp_path))
+    page = found.page
+    page.emulate_media(reduced_motion="reduce")
+    begin(page)
+    go(found, "film")
+    assert "asks for little motion" in page.inner_text("main")
+    was = page.inner_text("main.film .where")
+    page.wait_for_timeout(2 * TAKEN)
+    assert page.inner_text("main.film .where") == was
+    page.click("text=One on")
+    assert page.inner_text("main.film .where") != was
 
 
 def test_buttons_are_large_enough_for_a_finger(browser: Browser, star: Path) -> None:
     found = opened(browser, star)
     begin(found.page)
-    for screen in ("step", "list", "film", "burst", "more"):
+    for screen in ("step", "list", "find", "film", "burst", "more"):
         go(found, screen)
         for button in found.page.query_selector_all("button:visible"):
             box = button.bounding_box()

@@ -5,13 +5,13 @@ from __future__ import annotations
 
 import io
 import json
-import shutil
 import subprocess
 import warnings
 from pathlib import Path
 
 import numpy as np
 import pytest
+from browser import WEB, node_module
 from screen_pieces import NAMES, piece
 
 from buildplan.screen.gltf import piece_glb, revolved
@@ -22,7 +22,6 @@ with warnings.catch_warnings():
     import pygltflib
     import trimesh
 
-WEB = Path(__file__).parents[2] / "buildplan" / "screen" / "web"
 VALIDATE = """
 const { validateBytes } = require("gltf-validator");
 const bytes = new Uint8Array(require("fs").readFileSync(process.argv[1]));
@@ -75,12 +74,9 @@ def test_faces_look_outwards() -> None:
     assert np.all(np.einsum("ij,ij->i", points, normals) >= 0)
 
 
-@pytest.mark.skipif(
-    shutil.which("node") is None or not (WEB / "node_modules" / "gltf-validator").exists(),
-    reason="needs Node.js and `npm ci` in buildplan/screen/web; .ci/run has both",
-)
 @pytest.mark.parametrize("name", NAMES)
 def test_the_validator_of_the_standard_finds_nothing(name: str, tmp_path: Path) -> None:
+    node_module("gltf-validator")
     file = tmp_path / "piece.glb"
     file.write_bytes(piece_glb(piece(name)))
     run = ["node", "-e", VALIDATE, str(file)]

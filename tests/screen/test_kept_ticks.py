@@ -51,10 +51,19 @@ def test_ticks_come_back_and_another_design_keeps_its_own(browser: Browser, tmp_
     assert page.is_checked("#c1")
 
 
-def test_where_nothing_can_be_kept_the_page_says_so(browser: Browser, tmp_path: Path) -> None:
-    found = opened(browser, post(tmp_path))
+FULL = "Storage.prototype.setItem = () => { throw new DOMException('x', 'QuotaExceededError') }"
+FORBIDDEN = """Object.defineProperty(window, 'localStorage', {
+  get() { throw new DOMException('x', 'SecurityError') }
+})"""
+
+
+@pytest.mark.parametrize("storage", [FULL, FORBIDDEN], ids=["full", "forbidden"])
+def test_where_nothing_can_be_kept_the_page_says_so(
+    browser: Browser, tmp_path: Path, storage: str
+) -> None:
+    """Web Storage (WHATWG HTML, 12.2): a full one and a forbidden one throw these."""
+    found = opened(browser, post(tmp_path), first=storage)
     page = found.page
-    page.evaluate("() => { Storage.prototype.setItem = () => { throw new Error('full') } }")
     begin(page)
     page.check("#c1")
     assert "does not let the page keep" in page.inner_text(".notice")
@@ -63,6 +72,18 @@ def test_where_nothing_can_be_kept_the_page_says_so(browser: Browser, tmp_path: 
     page.keyboard.press("ArrowLeft")
     page.wait_for_timeout(TAKEN)
     assert page.is_checked("#c1")
+    assert found.said == []
+
+
+def test_what_is_kept_for_another_page_or_is_broken_does_no_harm(
+    browser: Browser, tmp_path: Path
+) -> None:
+    """Anything may lie in a store that pages from files share."""
+    rubbish = {"theme": '"><b>', "language": "zz", "type": "9", "piece:0": "{", "piece:1": "7"}
+    first = "".join(f"localStorage.setItem('buildplan:{k}', '{v}');" for k, v in rubbish.items())
+    found = opened(browser, post(tmp_path), first=first)
+    begin(found.page)
+    assert found.page.locator(".notice").count() == 0
     assert found.said == []
 
 

@@ -39,6 +39,15 @@ export function parsed(text: string | null): Kept {
   return kept;
 }
 
+/** The name of the design that something was kept for. */
+function nameIn(text: string | null): unknown {
+  try {
+    return (JSON.parse(text ?? "null") as { name?: unknown } | null)?.name;
+  } catch {
+    return undefined;
+  }
+}
+
 /** Both together: of a tick its last change, of notes and minutes one's own first. */
 export function merged(own: Kept, other: Kept): Kept {
   const ticks = { ...own.ticks };
@@ -95,18 +104,12 @@ export class Keeper {
 
   /** Whether an earlier form of the design, of the same name, has ticks here. */
   others(): string[] {
-    const found: string[] = [];
     try {
-      for (let i = 0; i < (this.store?.length ?? 0); i++) {
-        const key = this.store?.key(i) ?? "";
-        if (!key.startsWith(PREFIX) || key === this.key) continue;
-        const told: unknown = JSON.parse(this.store?.getItem(key) ?? "null");
-        if (typeof told === "object" && told !== null && (told as { name?: unknown }).name === this.name) found.push(key);
-      }
+      const keys = Array.from({ length: this.store?.length ?? 0 }, (_, i) => this.store?.key(i) ?? "");
+      return keys.filter((key) => key.startsWith(PREFIX) && key !== this.key && nameIn(this.store?.getItem(key) ?? null) === this.name);
     } catch {
-      return found;
+      return [];
     }
-    return found;
   }
 
   clear(): void {

@@ -70,9 +70,9 @@ function elementOf(inside: string, box: string): SVGElement {
   return document.importNode(parsed.documentElement, true) as unknown as SVGElement;
 }
 
-/** A place for pictures that are there as soon as they are unpacked. */
-export function shownLater(fill: (all: Pictures) => readonly Node[]): HTMLElement {
+/** A place for pictures that are there as soon as they are unpacked; words where they cannot be. */
+export function shownLater(without: string, fill: (all: Pictures) => readonly Node[]): HTMLElement {
   const place = h("div", { class: "pictures" });
-  void pictures().then((all) => all && place.replaceChildren(...fill(all)));
+  void pictures().then((all) => place.replaceChildren(...(all ? fill(all) : [h("p", {}, without)])));
   return place;
 }

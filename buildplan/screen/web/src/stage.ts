@@ -3,7 +3,7 @@ import { bodyAt, looks, type Body, type Look, type Shown } from "./bodies";
 import { AT_THE_SEAT, pose, type Pose, type Turned } from "./camera";
 import type { Page, Point, Seat } from "./data";
 import { h, s } from "./dom";
-import { tags, tallness, ways, type Tag, type Written } from "./overlay";
+import { labelAt, tags, tallness, ways, type Tag, type Written } from "./overlay";
 import type { Ground, Painter } from "./painter";
 import type { Words } from "./words";
 
@@ -31,7 +31,6 @@ const FIRST_PICTURE = "first picture"; // for tests/bench/bench_screen.py
 const TURN = 0.008; // radians to a point of the screen
 const KEY_TURN = 0.15;
 const KEPT = 56; // points of the screen at the right, for what turns the picture
-const REACH = 18; // points of the screen round a joint that take a tap on its label
 
 export class Stage {
   readonly element: HTMLElement;
@@ -194,8 +193,8 @@ export class Stage {
     if (!this.from) return;
     const box = this.element.getBoundingClientRect();
     const [x, y] = [event.clientX - box.left, event.clientY - box.top];
-    const label = this.written.find((each) => x > each.left - REACH && x < each.right && Math.abs(y - each.y) < REACH);
-    if (label && this.onTag) this.onTag(label.joint);
+    const label = labelAt(this.written, x, y);
+    if (label !== undefined && this.onTag) this.onTag(label);
     else this.onPick?.(bodyAt(this.bodies, this.look, this.from, x, y));
   }
 }

@@ -12,7 +12,7 @@ export function find(app: App): HTMLElement {
   const labels = h("datalist", { id: "labels" }, ...page.piece.joints.map((joint) => h("option", { value: joint.label })));
   const field = h("input", { id: "joint", type: "text", list: "labels", autocomplete: "off", autocapitalize: "characters", spellcheck: "false", value: app.at.what });
   const found = h("div", { class: "found", "aria-live": "polite" });
-  const map = shownLater((all) => all.map.map((sheet) => drawn(all, sheet, words.language)));
+  const map = shownLater(words.say("no pictures"), (all) => all.map.map((sheet) => drawn(all, sheet, words.language)));
   const show = () => {
     const asked = field.value.trim();
     if (asked !== app.at.what) app.settle(asked);

@@ -133,7 +133,7 @@ function rows(app: App, now: Step): HTMLElement {
 function moves(app: App, now: Step): HTMLElement | null {
   const { words, page } = app;
   if (!page.moves.includes(now.number)) return null;
-  const place = shownLater((all) => (all.moves[now.number] ?? []).map((move) => drawn(all, move, words.language)));
+  const place = shownLater(words.say("no pictures"), (all) => (all.moves[now.number] ?? []).map((move) => drawn(all, move, words.language)));
   return h("details", { class: "moves", open: page.piece.edition !== "crew" }, h("summary", {}, words.say("how it is done")), place);
 }
 
