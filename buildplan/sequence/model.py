@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
+from functools import cached_property
 
 from buildplan.framework.cells import CellKind
 from buildplan.framework.ends import End
@@ -152,12 +153,12 @@ class Step:
     side_work: int | None = None
     repeats: int | None = None
 
-    @property
+    @cached_property
     def operations(self) -> tuple[Operation, ...]:
         """Every operation of every turn, in order."""
         return tuple(operation for turn in self.turns for operation in turn.operations)
 
-    @property
+    @cached_property
     def kinds(self) -> tuple[Kind, ...]:
         """The kinds of work in it, in the order in which they first come up."""
         return tuple(dict.fromkeys(operation.kind for operation in self.operations))
