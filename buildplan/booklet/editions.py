@@ -8,6 +8,7 @@ from functools import partial
 
 from buildplan.booklet.common.after import standing, taking_down
 from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.closeups import plan_views
 from buildplan.booklet.common.front import cautions, cover, reading_guide
 from buildplan.booklet.common.gauges import gauges_within, true_gauges
 from buildplan.booklet.common.map_sheets import map_sheets
@@ -35,26 +36,26 @@ from buildplan.document.text import SMALL
 
 def training_sections(book: Book) -> list[Section]:
     """The pages of the training edition."""
-    sheets, practice = map_sheets(book), practice_of(book)
+    views, sheets, practice = plan_views(book), map_sheets(book), practice_of(book)
     rest = [
         needs(book, practice.counts if practice else None),
         *gauges_within(book),
         finished_piece(book),
         *joint_maps(book, sheets),
         *practice_piece(book, practice),
-        *step_sections(book, sheets, partial(lessons_before, book)),
+        *step_sections(book, views, sheets, partial(lessons_before, book)),
         sign_off(book),
         standing(book),
         taking_down(book),
     ]
     first_build = beginners_total(book)
-    return [cover(book, first_build), cautions(book), reading_guide(book, rest), *rest]
+    return [cover(book, first_build), cautions(book), reading_guide(book, views, rest), *rest]
 
 
 def sale_sections(book: Book) -> list[Section]:
     """The pages of the sale edition: those of the training edition, less what a trainer signs,
     and the seller's own."""
-    sheets = map_sheets(book)
+    views, sheets = plan_views(book), map_sheets(book)
     rest = [
         before_you_start(book),
         needs(book),
@@ -62,12 +63,12 @@ def sale_sections(book: Book) -> list[Section]:
         *gauges_within(book),
         finished_piece(book),
         *joint_maps(book, sheets),
-        *step_sections(book, sheets),
+        *step_sections(book, views, sheets),
         standing(book),
         taking_down(book),
         licence(book),
     ]
-    return [sale_cover(book), cautions(book), reading_guide(book, rest), *rest]
+    return [sale_cover(book), cautions(book), reading_guide(book, views, rest), *rest]
 
 
 SECTIONS: Mapping[str, Callable[[Book], list[Section]]] = {

@@ -178,13 +178,11 @@ def every_body(framework: Framework, shape: Shape) -> Bodies:
 
 def _named(bodies: Bodies, links: frozenset[str], locks: frozenset[str]) -> BoolArray:
     """Which bodies are among the links, or the locks, named."""
-    return np.array(
-        [
-            name in (links if is_link else locks)
-            for name, is_link in zip(bodies.names, bodies.is_link, strict=True)
-        ],
-        dtype=bool,
-    )
+    found = np.zeros(len(bodies.names), dtype=bool)
+    for names, rows in ((links, bodies.is_link), (locks, ~bodies.is_link)):
+        if names:
+            found[rows] = list(map(names.__contains__, bodies.names[rows].tolist()))
+    return found
 
 
 def link_length_m(framework: Framework) -> float:

@@ -9,6 +9,7 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.cautions import CAUTIONS, CHOKING_HAZARD, LATEX_WORDS, choking_blocks
+from buildplan.booklet.common.closeups import Views
 from buildplan.booklet.common.manner import people_figure
 from buildplan.booklet.common.phone_code import with_code_of_piece
 from buildplan.booklet.common.picture_key import picture_key
@@ -147,7 +148,7 @@ def cautions(book: Book) -> Section:
     return Section(voice.say("Cautions: read before you start"), blocks, titled=True)
 
 
-def reading_guide(book: Book, rest: Sequence[Section]) -> Section:
+def reading_guide(book: Book, views: Views, rest: Sequence[Section]) -> Section:
     """How to read the booklet: what follows in it, the trade's words, and how parts are drawn."""
     voice = book.voice
     first = [heading(voice.say("In this booklet")), contents(rest, voice)]
@@ -163,7 +164,7 @@ def reading_guide(book: Book, rest: Sequence[Section]) -> Section:
     ]
     columns = Columns((first, second), GUIDE_SHARES, gap=24.0)
     title = voice.say("How to read this booklet")
-    return Section(title, [columns, *picture_key(book)], titled=True)
+    return Section(title, [columns, *picture_key(book, views)], titled=True)
 
 
 def words_used(book: Book) -> list[tuple[str, str]]:

@@ -7,7 +7,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
-from buildplan.booklet.common.closeups import Views, plan_views
+from buildplan.booklet.common.closeups import Views
 from buildplan.booklet.common.step_blocks import PLACE, built_alike
 from buildplan.booklet.common.step_moves import shows_locks
 from buildplan.booklet.common.step_pictures import eyes_of, shown_in
@@ -42,9 +42,8 @@ MEANINGS: Mapping[PictureSign, str] = {
 EITHER_KNOT = mark("joint of the closing or last knot")
 
 
-def picture_key(book: Book) -> list[Flowable]:
+def picture_key(book: Book, views: Views) -> list[Flowable]:
     """A heading, and each sign beside what it means; nothing where no step works on the piece."""
-    views = plan_views(book)
     meanings = dict(_told(signs_used(book, views)))
     if not meanings:
         return []

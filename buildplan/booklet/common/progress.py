@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left, bisect_right
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from functools import cached_property
 
 import numpy as np
 from scipy.spatial import cKDTree
@@ -28,6 +30,24 @@ class Arrival:
 
     step: int
     turn: int
+
+
+@dataclass(frozen=True)
+class _ByStep:
+    """Names in the order of the steps in which they come in, and those steps."""
+
+    names: Sequence[str]
+    steps: Sequence[int]
+
+    @classmethod
+    def of(cls, arrivals: Mapping[str, Arrival]) -> _ByStep:
+        names = sorted(arrivals, key=lambda name: arrivals[name].step)
+        return cls(names, [arrivals[name].step for name in names])
+
+    def parted(self, step: int) -> tuple[Sequence[str], Sequence[str], Sequence[str]]:
+        """What came before a step, with it and after it."""
+        first, last = bisect_left(self.steps, step), bisect_right(self.steps, step)
+        return self.names[:first], self.names[first:last], self.names[last:]
 
 
 class BuildProgress:
@@ -75,14 +95,25 @@ class BuildProgress:
             for joint in cell.skipped:
                 self._held.setdefault(joint, count)
 
+    @cached_property
+    def _links_by_step(self) -> _ByStep:
+        return _ByStep.of(self._links)
+
+    @cached_property
+    def _locks_by_step(self) -> _ByStep:
+        return _ByStep.of(self._locks)
+
     def whole(self, step: Step) -> Scene:
         """The whole piece, or the part that is worked on: what a step adds is new, what earlier
         steps added stands."""
-        return _scene(
+        done_links, new_links, _ = self._links_by_step.parted(step.number)
+        done_locks, new_locks, _ = self._locks_by_step.parted(step.number)
+        return replace(
             self._about(step),
-            {name: moment.step for name, moment in self._links.items()},
-            {name: moment.step for name, moment in self._locks.items()},
-            step.number,
+            new_links=frozenset(new_links),
+            done_links=frozenset(done_links),
+            new_locks=frozenset(new_locks),
+            done_locks=frozenset(done_locks),
         )
 
     def finished(self, step: Step) -> Scene:
@@ -175,17 +206,6 @@ class BuildProgress:
         """For each body (n,), whether it is of a part."""
         names = {*part.framework.link, *part.framework.joints}
         return np.array([name in names for name in self._whole.names.tolist()], dtype=bool)
-
-
-def _scene(empty: Scene, links: Mapping[str, int], locks: Mapping[str, int], now: int) -> Scene:
-    """What comes at `now` is new, what came before stands."""
-    return replace(
-        empty,
-        new_links=frozenset(name for name, at in links.items() if at == now),
-        done_links=frozenset(name for name, at in links.items() if at < now),
-        new_locks=frozenset(name for name, at in locks.items() if at == now),
-        done_locks=frozenset(name for name, at in locks.items() if at < now),
-    )
 
 
 def _in_order(steps: Sequence[Step]) -> Iterator[tuple[Step, int, Turn]]:

@@ -8,7 +8,7 @@ from itertools import groupby
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
-from buildplan.booklet.common.closeups import plan_views
+from buildplan.booklet.common.closeups import Views
 from buildplan.booklet.common.map_sheets import MapSheets
 from buildplan.booklet.common.phone_code import code_at_step
 from buildplan.booklet.common.step_blocks import step_block
@@ -27,10 +27,11 @@ def _title(book: Book, part: str, steps: Sequence[Step]) -> str:
     return book.voice.say("{part}: steps {first} to {last}", part=part, first=first, last=last)
 
 
-def step_sections(book: Book, sheets: MapSheets, lesson: Lesson = lambda step: ()) -> list[Section]:
+def step_sections(
+    book: Book, views: Views, sheets: MapSheets, lesson: Lesson = lambda step: ()
+) -> list[Section]:
     """Every step, in order, each part of the work from a new page on. Its steps lead to the
     sheets of the joint map; `lesson` is what comes before a step."""
-    views = plan_views(book)
     known: set[str] = set()
     sections: list[Section] = []
     named = zip(work_names(book.voice, book.framework, book.steps), book.steps, strict=True)
