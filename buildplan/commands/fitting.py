@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from buildplan.commands.app import app
+from buildplan.commands.aside import aside
 from buildplan.commands.fit_search import (
     EffortName,
     FitWish,
@@ -29,7 +30,7 @@ OutlineArgument = Annotated[
     typer.Argument(
         metavar="OUTLINE",
         help="An .svg file with a closed path, or several side by side; a .png or .jpg picture of "
-        "one drawing or cut-out; "
+        "drawings or cut-outs; "
         "letter:A and the like; or one of star (star-6), crescent, shield, arrow, drop, cloud, "
         "house, ring, rounded-square, leaf, fish, lightning.",
         show_default=False,
@@ -89,6 +90,14 @@ TakenOption = Annotated[
         help="Where OUTLINE is a picture: a .png of what was taken of it.", show_default=False
     ),
 ]
+PieceOption = Annotated[
+    int | None,
+    typer.Option(
+        min=1,
+        help="Of several outlines in OUTLINE this one alone, from the left.",
+        show_default=False,
+    ),
+]
 
 
 @app.command(name="fit")
@@ -105,6 +114,7 @@ def fit_design(
     out: OutOption = None,
     picture: PictureOption = None,
     taken: TakenOption = None,
+    piece: PieceOption = None,
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """Find the tube whose solved shape comes closest to an outline.
@@ -126,7 +136,7 @@ def fit_design(
         asked(seconds_of, within, voice)
     wishes = [
         FitWish(one, given or gauges_for(one, unit), unit, prefer, effort, within, out, picture)
-        for one in _outlines(outline, height_m, taken, voice)
+        for one in _outlines(outline, height_m, piece, taken, voice)
     ]
     try:
         with working(workers, cluster):
@@ -155,22 +165,36 @@ def _check_names(out: Path | None, picture: Path | None, taken: Path | None, voi
 
 
 def _outlines(
-    source: str, height_m: float, taken: Path | None, voice: Voice
+    source: str, height_m: float, piece: int | None, taken: Path | None, voice: Voice
 ) -> tuple[Outline, ...]:
-    """The outlines that are named; of a picture, what was taken of it is drawn too."""
+    """The outlines that are named, or the one of them that was asked for; of a picture, what was
+    taken of it is drawn too."""
     from buildplan.commands.files import asked, unreadable, write_whole
-    from buildplan.fitting.photo_outline import PHOTOS, silhouette_in, taken_picture
-    from buildplan.fitting.sources import read_outlines
+    from buildplan.fitting.photo_outline import PHOTOS, silhouettes_in, taken_picture
+    from buildplan.fitting.sources import piece_by_number, read_outlines
+
+    def read(text: str) -> tuple[Outline, ...]:
+        if piece is None:
+            return read_outlines(text, height_m, voice)
+        return (piece_by_number(text, piece, height_m),)
 
     try:
-        wanted = asked(lambda text: read_outlines(text, height_m, voice), source, voice)
+        wanted = asked(read, source, voice)
         if taken is not None:
             if Path(source).suffix.lower() not in PHOTOS:
                 raise typer.BadParameter(
                     voice.say("--taken goes with a picture: a .png or .jpg as the outline")
                 )
-            write_whole(taken, taken_picture(silhouette_in(Path(source))))
+            write_whole(taken, taken_picture(silhouettes_in(Path(source))))
             typer.echo(taken)
     except OSError as error:
         raise typer.BadParameter(unreadable(source, error, voice)) from error
+    if len(wanted) > 1:
+        words = voice.say(
+            "{file} shows {count} outlines: a design each, and one that joins them; --piece 1 "
+            "takes the first from the left alone",
+            file=source,
+            count=len(wanted),
+        )
+        aside(words)
     return wanted

@@ -8,15 +8,15 @@ being the piece. A line drawing is filled. The edge is traced by contourpy.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from io import BytesIO
 from pathlib import Path
 
 import numpy as np
 import numpy.typing as npt
 from contourpy import contour_generator
-from PIL import Image, UnidentifiedImageError
-from scipy.ndimage import binary_fill_holes, gaussian_filter, label
+from PIL import Image, ImageDraw, ImageFont, UnidentifiedImageError
+from scipy.ndimage import binary_fill_holes, distance_transform_edt, gaussian_filter, label
 from shapely import Polygon
 
 from buildplan.fitting.outline import Drawn, FloatArray, OutlineError, ring_points
@@ -36,36 +36,45 @@ BoolArray = npt.NDArray[np.bool_]
 
 
 @dataclass(frozen=True)
-class Silhouette:
+class Silhouettes:
     """What was taken of a picture: the grey picture that was looked at, 0 to 1, (rows, columns),
-    and where in it the piece is."""
+    and where in it each piece is, from left to right."""
 
     grey: FloatArray
-    inside: BoolArray
+    pieces: tuple[BoolArray, ...]
 
 
 def photo_outline(file: Path) -> Drawn:
-    """The outline of the one piece in a picture, with its holes, y up, in pixels. Raises
-    OutlineError; OSError passes through."""
-    return _traced(silhouette_in(file).inside, file)
+    """The outline of the largest piece in a picture, with its holes, y up, in pixels; and how many
+    others there are. Raises OutlineError; OSError passes through."""
+    found = silhouettes_in(file).pieces
+    largest = max(found, key=lambda piece: int(piece.sum()))
+    return replace(_traced(largest, file), left_out=len(found) - 1)
 
 
-def silhouette_in(file: Path) -> Silhouette:
-    """The largest piece in a picture. Raises OutlineError when there is none, or several."""
+def photo_outlines(file: Path) -> tuple[Drawn, ...]:
+    """The outlines of the pieces in a picture, from left to right, in the same pixels. Raises as
+    `photo_outline` does."""
+    return tuple(_traced(piece, file) for piece in silhouettes_in(file).pieces)
+
+
+def silhouettes_in(file: Path) -> Silhouettes:
+    """The pieces in a picture: the largest, and what is not much smaller. Raises OutlineError when
+    there is none."""
     grey, alpha = _opened(file)
     inside = _by_alpha(alpha) if alpha is not None else _by_brightness(grey, file)
     parts, count = label(inside)
     sizes = np.bincount(parts.ravel(), minlength=count + 1)[1:]
-    pieces = sizes[sizes >= SPECK * inside.size]
-    if not len(pieces):
+    least = max(SPECK * inside.size, ANOTHER * int(sizes.max(initial=0)))
+    pieces = [parts == number for number, size in enumerate(sizes, start=1) if size >= least]
+    if not pieces:
         raise _no_piece(file)
-    several = int((pieces >= ANOTHER * pieces.max()).sum())
-    if several > 1:
-        raise OutlineError(
-            message("{file} shows {count} pieces", file=str(file), count=several),
-            message("cut out one of them, or save them as one SVG file with a path for each"),
-        )
-    return Silhouette(grey, parts == 1 + int(sizes.argmax()))
+    return Silhouettes(grey, tuple(sorted(pieces, key=_left)))
+
+
+def _left(piece: BoolArray) -> int:
+    """The first column of a picture in which a piece is."""
+    return int(piece.any(axis=0).argmax())
 
 
 def _no_piece(file: Path) -> OutlineError:
@@ -148,11 +157,25 @@ def _traced(inside: BoolArray, file: Path) -> Drawn:
     return Drawn(ring_points(whole).conj(), tuple(ring_points(ring).conj() for ring in holes))
 
 
-def taken_picture(silhouette: Silhouette) -> bytes:
-    """A PNG of what was taken: the picture pale, the piece in colour, the same bytes each time."""
-    pale = 0.6 + 0.4 * silhouette.grey[..., None].repeat(3, axis=2)
-    piece = np.array(PIECE_RGB) * (0.6 + 0.4 * silhouette.grey[..., None])
-    shown = np.where(silhouette.inside[..., None], piece, pale)
+def taken_picture(found: Silhouettes) -> bytes:
+    """A PNG of what was taken: the picture pale, the pieces in colour, numbered from the left where
+    there are several; the same bytes each time."""
+    pale = 0.6 + 0.4 * found.grey[..., None].repeat(3, axis=2)
+    coloured = np.array(PIECE_RGB) * (0.6 + 0.4 * found.grey[..., None])
+    inside = np.logical_or.reduce(found.pieces)
+    shown = np.where(inside[..., None], coloured, pale)
+    picture = Image.fromarray(np.round(shown * 255).astype(np.uint8))
+    if len(found.pieces) > 1:
+        drawn = ImageDraw.Draw(picture)
+        font = ImageFont.load_default(max(12, picture.width // 16))
+        for number, piece in enumerate(found.pieces, start=1):
+            drawn.text(_deepest(piece), str(number), fill="white", font=font, anchor="mm")
     stream = BytesIO()
-    Image.fromarray(np.round(shown * 255).astype(np.uint8)).save(stream, "PNG")
+    picture.save(stream, "PNG")
     return stream.getvalue()
+
+
+def _deepest(piece: BoolArray) -> tuple[int, int]:
+    """The column and the row of a piece that are farthest from its edge."""
+    row, column = np.unravel_index(int(distance_transform_edt(piece).argmax()), piece.shape)
+    return int(column), int(row)

@@ -17,9 +17,12 @@ from buildplan.fitting.tube_design import BRACE, LOCK
 from buildplan.framework.chain_roles import OUTER, Layer
 from buildplan.language.voice import Voice
 from buildplan.patterns.build import built_as
+from buildplan.patterns.tube import PATTERN as TUBE
 from buildplan.patterns.tube_keys import Tube
 from buildplan.shape.model import FloatArray
 from buildplan.source.balloons import Balloon
+from buildplan.source.file_changes import changed_data
+from buildplan.source.suggestions import Put
 
 LEVEL_SHARE = 0.5  # of a link: joints that a balloon ties are about as high
 FACING_SHARE = 0.08  # of a link: how far from one link apart they may be
@@ -41,25 +44,31 @@ def of_one_palette(fits: Sequence[Fit]) -> tuple[Fit, ...]:
             for key, balloon in fit.design.balloons.items()
             if palette.get(key, balloon) != balloon
         }
-        one = replace(fit, design=_renamed(fit.design, renamed))
+        one = replace(fit, design=with_keys(fit.design, renamed))
         palette |= one.design.balloons
         found.append(one)
     return tuple(found)
 
 
-def _renamed(design: Design, keys: Mapping[str, str]) -> Design:
+def with_keys(design: Design, keys: Mapping[str, str]) -> Design:
     """A tube's design with balloons called otherwise, by their keys."""
     tube = design.build.keys_of(Tube)
     assert tube is not None, "a fit is a tube"
-    used = {"long": tube.long, "brace": tube.brace, "single": tube.single, "lock": tube.lock}
-    called = {place: keys.get(str(key), key) for place, key in used.items()}
+    given = tube.model_dump(by_alias=True)
+    called = [
+        Put(at, keys[key])
+        for use in TUBE.uses
+        for at, key in use.named(given)
+        if isinstance(key, str) and key in keys
+    ]
+    renamed = Tube.model_validate(changed_data(given, called))
     orders = {
         part: [keys.get(key, key) for key in order] if isinstance(order, list) else order
         for part, order in design.colour_pattern.items()
     }
     update = {
         "balloons": {keys.get(key, key): one for key, one in design.balloons.items()},
-        "build": built_as("tube", tube.model_copy(update=called)),
+        "build": built_as("tube", renamed),
         "colour_pattern": orders,
     }
     return design.model_copy(update=update)

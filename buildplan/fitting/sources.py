@@ -16,9 +16,9 @@ from buildplan.fitting.inside import band_gauge_m, band_width_m
 from buildplan.fitting.lettering import letter_outline
 from buildplan.fitting.outline import Drawn, Outline, OutlineError, outline_of
 from buildplan.fitting.outlines import named_outline
-from buildplan.fitting.photo_outline import PHOTOS, photo_outline
+from buildplan.fitting.photo_outline import PHOTOS, photo_outline, photo_outlines
 from buildplan.fitting.svg_outline import svg_outline, svg_outlines
-from buildplan.language.messages import message
+from buildplan.language.messages import message, message_count
 from buildplan.language.told import ToldError
 from buildplan.language.voice import Voice
 
@@ -98,21 +98,47 @@ def gauges_for(outline: Outline, units: Units = "in") -> tuple[float, ...]:
 
 
 def read_outlines(source: str, height_m: float, voice: Voice = ENGLISH) -> tuple[Outline, ...]:
-    """The outlines that `source` names, from left to right: those of an `.svg` file, all together
-    `height_m` high, or the one that `read_outline` reads. Raises as that does."""
-    if Path(source).suffix.lower() != ".svg":
+    """The outlines that `source` names, from left to right: those of an `.svg` file or of a
+    picture, all together `height_m` high, or the one that `read_outline` reads. Raises as that
+    does."""
+    file, suffix = Path(source), Path(source).suffix.lower()
+    if suffix not in (".svg", *PHOTOS):
         return (read_outline(source, height_m, voice),)
-    drawn, stem = svg_outlines(Path(source)), Path(source).stem
+    drawn = svg_outlines(file) if suffix == ".svg" else photo_outlines(file)
     if len(drawn) == 1:
-        return (_sized(stem, drawn[0], height_m),)
+        return (_sized(file.stem, drawn[0], height_m),)
     low = min(float(one.points.imag.min()) for one in drawn)
     high = max(float(one.points.imag.max()) for one in drawn)
     scale = height_m / (high - low)
     named = zip(ascii_lowercase, drawn[:MOST_PIECES], strict=False)
     return tuple(
-        _sized(f"{stem} {letter}", one, scale * float(np.ptp(one.points.imag)))
+        _sized(f"{file.stem} {letter}", one, scale * float(np.ptp(one.points.imag)))
         for letter, one in named
     )
+
+
+def piece_by_number(source: str, number: int, height_m: float) -> Outline:
+    """One of several outlines of an `.svg` file or of a picture, by its number from the left, and
+    `height_m` high by itself. Raises OutlineError where there are fewer; OSError passes through.
+    """
+    file, suffix = Path(source), Path(source).suffix.lower()
+    drawn: tuple[Drawn, ...] = ()
+    if suffix in (".svg", *PHOTOS):
+        drawn = svg_outlines(file) if suffix == ".svg" else photo_outlines(file)
+    elif number == 1:
+        return read_outline(source, height_m)
+    if not 1 <= number <= len(drawn):
+        raise OutlineError(
+            message_count(
+                "{file} shows {number} outline",
+                "{file} shows {number} outlines",
+                max(1, len(drawn)),
+                file=source,
+            ),
+            message("count them from the left, from 1; --taken draws the numbers of a picture"),
+        )
+    letter = f" {ascii_lowercase[number - 1]}" if 1 < len(drawn) <= len(ascii_lowercase) else ""
+    return _sized(f"{file.stem}{letter}", drawn[number - 1], height_m)
 
 
 def read_outline(source: str, height_m: float, voice: Voice = ENGLISH) -> Outline:

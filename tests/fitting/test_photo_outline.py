@@ -13,7 +13,13 @@ from typer.testing import CliRunner
 
 from buildplan.cli import app
 from buildplan.fitting.outline import OutlineError, enclosed
-from buildplan.fitting.photo_outline import photo_outline, silhouette_in, taken_picture
+from buildplan.fitting.photo_outline import (
+    photo_outline,
+    photo_outlines,
+    silhouettes_in,
+    taken_picture,
+)
+from buildplan.fitting.sources import piece_by_number, read_outlines
 from buildplan.language.voice import Voice
 
 WIDE, HIGH = 300, 200
@@ -89,16 +95,40 @@ def two(d: ImageDraw.ImageDraw) -> None:
     d.rectangle((170, 60, 260, 170), fill=INK)
 
 
+def test_several_pieces_are_taken_from_the_left_and_keep_their_sizes(tmp_path: Path) -> None:
+    file = picture(tmp_path / "two.png", PAPER, two)
+    left, right = photo_outlines(file)
+    assert photo_outline(file).left_out == 1
+    assert enclosed(left.points).bounds[0] < enclosed(right.points).bounds[0]
+    # drawn 120 and 110 high, from row 40 to row 170: together as high as was asked for
+    first, second = read_outlines(str(file), 1.3)
+    assert (first.height_m, second.height_m) == pytest.approx((1.2, 1.1), abs=0.02)
+    assert first.name != second.name
+    assert piece_by_number(str(file), 2, 1.3).height_m == pytest.approx(1.3, abs=0.01)
+    with pytest.raises(OutlineError) as told:
+        piece_by_number(str(file), 3, 1.3)
+    assert "shows 2 outlines" in Voice().tell(told.value.told)
+
+
+def test_the_picture_of_several_numbers_them(tmp_path: Path) -> None:
+    file = picture(tmp_path / "two.png", PAPER, two)
+    found = silhouettes_in(file)
+    (tmp_path / "taken.png").write_bytes(taken_picture(found))
+    shown = np.asarray(Image.open(tmp_path / "taken.png").convert("L"), dtype=int)
+    for piece in found.pieces:
+        assert (shown[piece] > 240).any(), "a white number stands on each"
+    assert taken_picture(found) == taken_picture(found)
+
+
 @pytest.mark.parametrize(
     ("draw", "says"),
     [
-        (two, "shows 2 pieces; cut out one of them"),
         (lambda d: None, "no piece stands out from the ground"),
         (lambda d: d.point([(4, 4), (90, 90)], fill=INK), "no piece stands out"),
     ],
-    ids=["two", "empty", "specks"],
+    ids=["empty", "specks"],
 )
-def test_several_pieces_or_none_are_told(
+def test_that_there_is_no_piece_is_told(
     tmp_path: Path, draw: Callable[[ImageDraw.ImageDraw], None], says: str
 ) -> None:
     file = picture(tmp_path / "x.png", PAPER, draw)
@@ -118,7 +148,7 @@ def test_what_is_no_picture_is_told_in_one_line_and_status_2(tmp_path: Path) -> 
 def test_the_picture_of_what_was_taken_colours_the_piece_alone(tmp_path: Path) -> None:
     file = picture(tmp_path / "kite.png", PAPER, lambda d: d.polygon(KITE, fill=INK))
     shown = tmp_path / "taken.png"
-    shown.write_bytes(taken_picture(silhouette_in(file)))
+    shown.write_bytes(taken_picture(silhouettes_in(file)))
     taken = np.asarray(Image.open(shown).convert("RGB"), dtype=int)
     blue = taken[..., 2] - taken[..., 0] > 40
     assert blue.sum() / blue.size == pytest.approx(Polygon(KITE).area / (WIDE * HIGH), rel=0.03)

@@ -8,11 +8,14 @@ import pytest
 from typer.testing import CliRunner
 
 from buildplan.cli import app
+from buildplan.design.model import Design
 from buildplan.evaluation.measured import measure
 from buildplan.evaluation.seating import read_whole
 from buildplan.fitting.outline import enclosed
+from buildplan.fitting.side_by_side import with_keys
 from buildplan.fitting.sources import read_outlines
 from buildplan.fitting.svg_outline import svg_outlines
+from buildplan.patterns.tube_keys import ExtraBalloon, Tube
 
 SVG = '<svg xmlns="http://www.w3.org/2000/svg">{}</svg>'
 LARGE = '<rect x="100" y="0" width="60" height="80"/>'
@@ -59,3 +62,27 @@ def test_a_drawing_of_two_becomes_an_assembly_that_stands(tmp_path: Path) -> Non
     first, second = (part.framework.joints for part in piece.framework.parts)
     right = max(piece.shape.at[joint][0] for joint in first)
     assert right < min(piece.shape.at[joint][0] for joint in second), "side by side, as drawn"
+
+
+def test_a_palette_calls_every_balloon_of_a_tube_by_its_new_key() -> None:
+    """Also those that are tied one by one, and those of each chain."""
+    long = {"A": "long", "B": "short", "C": "short", "D": "long"}
+    extra = [{"joints": ["A1", "D3"], "balloon": "short"}, ["A2", "D4"]]
+    tube = {"closed": True, "chains": 4, "long": long, "brace": "cross", "lock": "lock"}
+    link = {"kind": "link", "nominal": 12, "inflate_to": 8, "colour": "navy", "label": "navy"}
+    design = Design.model_validate(
+        {
+            "buildplan": 1,
+            "name": "T",
+            "units": "in",
+            "balloons": dict.fromkeys(("long", "short", "cross", "lock"), link),
+            "build": {"tube": {**tube, "extra": extra, "course": ["straight", "fan"]}},
+        }
+    )
+    renamed = with_keys(design, {"short": "short_b", "cross": "cross_b"})
+    made = renamed.build.keys_of(Tube)
+    assert made is not None
+    assert made.long == {"A": "long", "B": "short_b", "C": "short_b", "D": "long"}
+    assert made.brace == "cross_b"
+    assert made.extra[0] == ExtraBalloon(joints=["A1", "D3"], balloon="short_b")
+    assert set(renamed.balloons) == {"long", "short_b", "cross_b", "lock"}
