@@ -7,7 +7,7 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 
 from buildplan.commands.standing_report import Row, standing_rows
-from buildplan.design.measures import Units, length_words, size_words
+from buildplan.design.measures import Units, gauged_words, length_words, nominal_words, size_words
 from buildplan.evaluation.evaluating import Evaluation
 from buildplan.evaluation.facts import Facts
 from buildplan.evaluation.passing import Door, ways
@@ -107,8 +107,8 @@ def _balloons(facts: Facts, voice: Voice) -> Iterator[Row]:
             words = voice.say(
                 balloon.kind.words.in_stock,
                 colour=balloon.label,
-                size=length_words(balloon.nominal_m, facts.units),
-                gauge=length_words(balloon.gauge_m, facts.units),
+                size=nominal_words(balloon.nominal_m, facts.units),
+                gauge=gauged_words(balloon.gauge_m, facts.units),
                 key=balloon.key,
             )
             yield count, words

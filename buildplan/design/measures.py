@@ -14,6 +14,7 @@ Units = Literal["in", "cm"]
 
 METRES_PER_INCH = 0.0254
 INCHES_PER_FOOT = 12
+EXACTLY = 4e-3  # quarters of an inch that a gauge may be off by for each inch, and be called whole
 
 
 def length_words(length_m: float, units: Units) -> Message:
@@ -26,6 +27,28 @@ def length_words(length_m: float, units: Units) -> Message:
     whole, rest = divmod(Fraction(quarters, 4), 1)
     parts = [str(whole)] if whole or not rest else []
     return message("{length} in", length=" ".join([*parts, *([str(rest)] if rest else [])]))
+
+
+def gauged_words(gauge_m: float, units: Units) -> Message:
+    """The size that a balloon is brought to, as steps and the cut-out of its gauge say it:
+    `3 1/2 in` where it is whole quarters, else `3.4 in`, or `20.3 cm` to the millimetre."""
+    if units == "cm":
+        millimetres = max(1, round(gauge_m * 1000))
+        return message("{length} cm", length=Decimal(millimetres / 10, int(millimetres % 10 > 0)))
+    inches = gauge_m / METRES_PER_INCH
+    if abs(inches * 4 - round(inches * 4)) <= EXACTLY * inches:
+        return length_words(gauge_m, units)
+    hundredths = max(1, round(inches * 100))
+    places = next(n for n in range(3) if not hundredths % 10 ** (2 - n))
+    return message("{length} in", length=Decimal(hundredths / 100, places))
+
+
+def nominal_words(nominal_m: float, units: Units) -> Message:
+    """The size that a balloon is sold by: `12 in`, or `30 cm`, as the trade rounds it (common
+    practice, no source)."""
+    if units == "in":
+        return length_words(nominal_m, units)
+    return message("{length} cm", length=Decimal(max(1, round(nominal_m * 100)), 0))
 
 
 def size_words(length_m: float, units: Units) -> Message:

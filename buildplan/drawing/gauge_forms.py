@@ -7,11 +7,11 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
-from buildplan.design.measures import METRES_PER_INCH, Units, length_words
+from buildplan.design.measures import METRES_PER_INCH, Units, gauged_words
 from buildplan.drawing.fonts import text_width, wrapped
 from buildplan.drawing.line_art import INK, PAPER, SOFT, TYPE, WASH, arc
 from buildplan.drawing.marks import Circle, Curve, Ink, Label, Mark, Point, Polyline
-from buildplan.language.messages import Value, mark
+from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
 
 MM = 72 / 25.4
@@ -59,17 +59,12 @@ def points(length_m: float) -> float:
 
 
 def diameter_words(diameter_m: float, units: Units, voice: Voice) -> str:
-    """The diameter as the steps call it, and exactly in millimetres: `3 1/2 in (88.9 mm)`.
-
-    A diameter that the steps round is given exactly in its own unit too: `3.4 in (86.4 mm)`.
-    """
-    said: Value = length_words(diameter_m, units)
-    per_unit, step = (METRES_PER_INCH, 0.25) if units == "in" else (0.01, 0.5)
-    parts = diameter_m / per_unit / step
-    if abs(parts - round(parts)) > 1e-3 * parts:
-        message = mark("{length} in") if units == "in" else mark("{length} cm")
-        said = voice.say(message, length=_short(diameter_m / per_unit, voice))
-    return voice.say("{size} ({mm} mm)", size=said, mm=_short(diameter_m * 1000, voice, 1))
+    """The diameter as the steps call it, and exactly in millimetres: `3 1/2 in (88.9 mm)`."""
+    return voice.say(
+        "{size} ({mm} mm)",
+        size=gauged_words(diameter_m, units),
+        mm=_short(diameter_m * 1000, voice, 1),
+    )
 
 
 def _short(value: float, voice: Voice, places: int = 2) -> str:

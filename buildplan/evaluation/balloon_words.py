@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from buildplan.design.measures import Units, length_words
+from buildplan.design.measures import Units, nominal_words
 from buildplan.evaluation.materials import Purchase
 from buildplan.framework.model import BalloonType
 from buildplan.language.messages import Message, message
@@ -10,17 +10,17 @@ from buildplan.language.messages import Message, message
 
 def sized(balloon: BalloonType, units: Units) -> Message:
     """A balloon by its size alone, where its colour stands beside: `12 in link`."""
-    return message(balloon.kind.words.sized, size=length_words(balloon.nominal_m, units))
+    return message(balloon.kind.words.sized, size=nominal_words(balloon.nominal_m, units))
 
 
 def coloured(balloon: BalloonType, units: Units) -> Message:
     """A balloon by its colour, and its size beside it: `deep blue, 12 in link`."""
-    size = length_words(balloon.nominal_m, units)
+    size = nominal_words(balloon.nominal_m, units)
     return message(balloon.kind.words.coloured_and_sized, colour=balloon.label, size=size)
 
 
 def bought(purchase: Purchase, units: Units) -> Message:
     """What is bought, by all that its colour is called: `deep blue 12 in link`."""
     balloon = purchase.balloon
-    size = length_words(balloon.nominal_m, units)
+    size = nominal_words(balloon.nominal_m, units)
     return message(balloon.kind.words.coloured_sized, colour=purchase.label, size=size)

@@ -8,7 +8,8 @@ import numpy as np
 
 from buildplan.evaluation.setting_up import built_flat, built_standing, set_up
 from buildplan.framework.cells import STRAIGHT
-from buildplan.framework.model import Brace, Framework
+from buildplan.framework.chain_roles import RING
+from buildplan.framework.model import Brace, Framework, LongChain
 from buildplan.instructions.model import Figures, Side, Span
 from buildplan.sequence.directions import directions
 from buildplan.shape.calibration import ring_checks
@@ -29,6 +30,7 @@ def told_figures(framework: Framework, shape: Shape) -> Figures:
     return Figures(
         rings=rings,
         sides=_sides(framework, shape),
+        heights=_heights(framework, shape),
         ways=directions(framework, shape),
         stands=built_standing(framework, shape),
         held_by=tuple(conditions(shape.holding)),
@@ -50,6 +52,25 @@ def _sides(framework: Framework, shape: Shape) -> Mapping[int, Side]:
         first, last = braces[0].number, braces[-1].number
         found[last] = Side(first, last, Span(length, length - slack, length + slack))
     return found
+
+
+def _heights(framework: Framework, shape: Shape) -> Mapping[str, Span]:
+    """How high the knots of stacked rings are above the floor on which the lowest lies."""
+    found = {}
+    for built in [part.framework for part in framework.parts] or [framework]:
+        rings = [long for long in built.chains if long.role == RING]
+        for ring in rings[1:]:
+            lowest, middle = (_ring_middle(shape, one) for one in (rings[0], ring))
+            lying = built.balloons[built.link[rings[0].chain.links[0]].balloon].gauge_m / 2
+            height = float(np.linalg.norm(middle - lowest)) + lying
+            slack = height * max(built.balloons[link.balloon].tie_within for link in built.links)
+            found[ring.letter] = Span(height, height - slack, height + slack)
+    return found
+
+
+def _ring_middle(shape: Shape, ring: LongChain) -> FloatArray:
+    middle: FloatArray = np.mean([shape.at[joint] for joint in ring.chain.joints], axis=0)
+    return middle
 
 
 def _straight_runs(framework: Framework) -> Iterator[list[Brace]]:

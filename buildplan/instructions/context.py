@@ -7,7 +7,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
-from buildplan.design.measures import Units, length_words
+from buildplan.design.measures import Units, gauged_words
 from buildplan.framework.model import Framework, LongChain
 from buildplan.instructions.model import Figures
 from buildplan.instructions.moves import Move, first_taught
@@ -44,7 +44,7 @@ class Context:
             key: b.label
             if seen[b.kind, b.label] == 1
             else self.voice.say(
-                "{colour} {gauge}", colour=b.label, gauge=length_words(b.gauge_m, self.units)
+                "{colour} {gauge}", colour=b.label, gauge=gauged_words(b.gauge_m, self.units)
             )
             for key, b in balloons.items()
         }

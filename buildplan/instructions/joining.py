@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from buildplan.instructions import courses, names, rows
 from buildplan.instructions.context import Context
 from buildplan.instructions.locking import done, getting_at, how_to_lock, locks_rows
+from buildplan.instructions.measuring import rings_above_floor
 from buildplan.instructions.model import RowWords, TurnWords, Wording
 from buildplan.instructions.moves import Hand
 from buildplan.instructions.setting_up import setting_up
@@ -59,6 +60,7 @@ def _join(context: Context, step: Step) -> Wording:
             else "",
             *meeting(context, joints),
             *courses.new_widths(context, step),
+            *rings_above_floor(context, step),
         ),
     )
 

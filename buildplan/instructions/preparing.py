@@ -6,7 +6,7 @@ from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from buildplan.design.measures import length_words
+from buildplan.design.measures import gauged_words, nominal_words
 from buildplan.framework.counts import BALLOONS_PER_LOCK
 from buildplan.instructions import rows
 from buildplan.instructions.context import Context
@@ -40,8 +40,8 @@ def _sizing(context: Context, step: Step) -> list[_Sized]:
         _Sized(
             count,
             context.names[key],
-            context.voice.tell(length_words(balloons[key].nominal_m, units)),
-            context.voice.tell(length_words(balloons[key].gauge_m, units)),
+            context.voice.tell(nominal_words(balloons[key].nominal_m, units)),
+            context.voice.tell(gauged_words(balloons[key].gauge_m, units)),
         )
         for key, count in counts.items()
     ]

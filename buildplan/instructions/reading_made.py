@@ -6,7 +6,7 @@ from collections import Counter
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from buildplan.design.measures import length_words
+from buildplan.design.measures import gauged_words, nominal_words
 from buildplan.framework.counts import BALLOONS_PER_LOCK
 from buildplan.instructions.heard_rows import Rows, must
 from buildplan.instructions.heard_texts import SizedTold, Texts
@@ -35,8 +35,8 @@ class ReadingMade:
             SizedTold(
                 count,
                 self.right.called[key],
-                self.right.voice.tell(length_words(balloons[key].nominal_m, self.right.units)),
-                self.right.voice.tell(length_words(balloons[key].gauge_m, self.right.units)),
+                self.right.voice.tell(nominal_words(balloons[key].nominal_m, self.right.units)),
+                self.right.voice.tell(gauged_words(balloons[key].gauge_m, self.right.units)),
                 rounds,
             )
             for (key, rounds), count in counts.items()

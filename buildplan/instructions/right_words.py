@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
-from buildplan.design.measures import Units, length_words
+from buildplan.design.measures import Units, gauged_words
 from buildplan.framework.model import Framework, LongChain
 from buildplan.language.voice import Voice
 
@@ -32,7 +32,7 @@ class Right:
             key: one.label
             if alike[one.kind, one.label] == 1
             else self.voice.say(
-                "{colour} {gauge}", colour=one.label, gauge=length_words(one.gauge_m, self.units)
+                "{colour} {gauge}", colour=one.label, gauge=gauged_words(one.gauge_m, self.units)
             )
             for key, one in balloons.items()
         }

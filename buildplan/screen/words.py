@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from buildplan.booklet.common.book import Book
 from buildplan.design.building import build_framework
-from buildplan.design.measures import length_words, size_words
+from buildplan.design.measures import gauged_words, size_words
 from buildplan.design.model import Design
 from buildplan.design.translating import translated_brand, translated_design
 from buildplan.evaluation.figures import minutes_words
@@ -54,7 +54,7 @@ def _told(book: Book, voice: Voice, figures: Figures) -> Told:
         refers=tuple(references(step.text) for step in marked),
         stages={str(stage): stage_name(voice, stage, framework, book.steps) for stage in Stage},
         gauges={
-            key: voice.tell(length_words(balloon.gauge_m, book.units))
+            key: voice.tell(gauged_words(balloon.gauge_m, book.units))
             for key, balloon in framework.balloons.items()
         },
     )

@@ -113,7 +113,7 @@ def test_hole_is_true_in_the_pdf(gauge: float, units: Units, mm: float) -> None:
         (8, "in", "8 in (203.2 mm)"),
         (3.4, "in", "3.4 in (86.4 mm)"),
         (20, "cm", "20 cm (200 mm)"),
-        (20.32, "cm", "20.32 cm (203.2 mm)"),
+        (20.32, "cm", "20.3 cm (203.2 mm)"),
     ],
 )
 def test_a_gauge_is_called_as_in_the_steps(gauge: float, units: Units, words: str) -> None:

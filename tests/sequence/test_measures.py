@@ -2,7 +2,7 @@
 
 import pytest
 
-from buildplan.design.measures import length_words, size_words
+from buildplan.design.measures import gauged_words, length_words, nominal_words, size_words
 from buildplan.language.voice import Voice
 
 INCH = 0.0254  # exact: international inch, 1959
@@ -28,6 +28,23 @@ def test_inches_are_told_to_the_quarter(inches: float, words: str) -> None:
 )
 def test_centimetres_are_told_to_the_half(metres: float, words: str) -> None:
     assert Voice().tell(length_words(metres, "cm")) == words
+
+
+@pytest.mark.parametrize(
+    ("inches", "in_inches", "in_cm"),
+    [(8, "8 in", "20.3 cm"), (3.5, "3 1/2 in", "8.9 cm"), (3.4, "3.4 in", "8.6 cm")],
+)
+def test_gauges_are_told_as_they_are_cut(inches: float, in_inches: str, in_cm: str) -> None:
+    said = [Voice().tell(gauged_words(inches * INCH, units)) for units in ("in", "cm")]
+    assert said == [in_inches, in_cm]
+    assert Voice().tell(gauged_words(0.2, "cm")) == "20 cm"
+
+
+@pytest.mark.parametrize(("inches", "words"), [(12, "30 cm"), (5, "13 cm"), (11, "28 cm")])
+def test_balloons_are_sold_in_whole_centimetres(inches: float, words: str) -> None:
+    """A 12 in balloon is called 30 cm (common practice, no source)."""
+    assert Voice().tell(nominal_words(inches * INCH, "cm")) == words
+    assert Voice().tell(nominal_words(inches * INCH, "in")) == f"{inches} in"
 
 
 @pytest.mark.parametrize(

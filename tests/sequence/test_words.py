@@ -144,7 +144,7 @@ def test_a_step_refers_to_one_that_teaches_its_moves() -> None:
             assert star[number - 1][0].kind is step.kind or step.kind is Kind.PAIR
 
 
-@pytest.mark.parametrize(("units", "gauge"), [("in", "8 in"), ("cm", "20.5 cm")])
+@pytest.mark.parametrize(("units", "gauge"), [("in", "8 in"), ("cm", "20.3 cm")])
 def test_gauges_are_told_in_the_units_asked_for(units: Units, gauge: str) -> None:
     framework = tube(STAR, closed=True)
     first = tell_steps(plan_steps(framework), framework, units, Voice())[0]

@@ -11,7 +11,7 @@ from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.holding import to_hold_it_down
 from buildplan.booklet.common.manner import people_words
 from buildplan.booklet.common.swatches import swatch
-from buildplan.design.measures import length_words, size_words
+from buildplan.design.measures import gauged_words, size_words
 from buildplan.document.blocks import Items, Words, heading, together
 from buildplan.document.layout import beside
 from buildplan.document.printing import Section
@@ -68,7 +68,7 @@ def _balloons(book: Book, practice: Mapping[str, int]) -> Grid:
             plain(_purchase_words(book, purchase)),
             ", ".join(
                 dict.fromkeys(
-                    voice.tell(length_words(one.gauge_m, book.units)) for one in purchase.balloons
+                    voice.tell(gauged_words(one.gauge_m, book.units)) for one in purchase.balloons
                 )
             ),
             voice.whole(purchase.needed),

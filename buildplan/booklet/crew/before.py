@@ -16,7 +16,7 @@ from buildplan.booklet.common.phone_code import code_at_step
 from buildplan.booklet.crew.standing_so_far import turn_lines
 from buildplan.business.buying.packing import Bag
 from buildplan.business.buying.shopping import packs_words
-from buildplan.design.measures import length_words
+from buildplan.design.measures import gauged_words
 from buildplan.document.blocks import Items, Words, heading
 from buildplan.document.layout import Columns, is_wide
 from buildplan.document.tables import Grid
@@ -141,7 +141,7 @@ def _balloons(book: Book) -> list[Flowable]:
 
 
 def _gauge(book: Book, balloon: BalloonType) -> str:
-    return book.voice.tell(length_words(balloon.gauge_m, book.units))
+    return book.voice.tell(gauged_words(balloon.gauge_m, book.units))
 
 
 def _lines(book: Book, steps: Sequence[Step]) -> list[str]:

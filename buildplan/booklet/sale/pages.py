@@ -14,7 +14,7 @@ from buildplan.booklet.sale.cover import dots
 from buildplan.booklet.sale.seller import branding_of
 from buildplan.business.copies.serial import SERIAL_LETTERS
 from buildplan.business.copies.verifying import NOT_PROVED, PROVES
-from buildplan.design.measures import length_words, size_words
+from buildplan.design.measures import gauged_words, size_words
 from buildplan.document.blanks import LeftFree
 from buildplan.document.blocks import Items, Shown, Words, WriteBox, heading
 from buildplan.document.layout import Filled, beside
@@ -207,7 +207,7 @@ def _choices(book: Book) -> Grid:
             (
                 strong(letters[balloon.key]),
                 plain(named),
-                voice.tell(length_words(balloon.gauge_m, book.units)),
+                voice.tell(gauged_words(balloon.gauge_m, book.units)),
                 voice.whole(purchase.needed),
                 plain(balloon.label),
                 WriteBox(),

@@ -10,7 +10,7 @@ from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import ON_THE_PIECE
 from buildplan.booklet.common.map_sheets import step_place
 from buildplan.booklet.training.practice import Practice, practice
-from buildplan.design.measures import length_words
+from buildplan.design.measures import gauged_words
 from buildplan.document.blocks import Items, Shown, Words, heading
 from buildplan.document.layout import beside
 from buildplan.document.links import PageLink
@@ -140,7 +140,7 @@ def _practice_balloons(book: Book, made: Practice) -> Grid:
                     colour=balloons[key].label,
                 )
             ),
-            voice.tell(length_words(balloons[key].gauge_m, book.units)),
+            voice.tell(gauged_words(balloons[key].gauge_m, book.units)),
             strong(voice.whole(count)),
         )
         for key, count in made.counts.items()

@@ -1,0 +1,34 @@
+"""How high a column is while it grows: what its steps tell whoever holds a tape to it."""
+
+from __future__ import annotations
+
+import pytest
+from sequence_pieces import balloon
+
+from buildplan.evaluation.told_figures import told_figures
+from buildplan.instructions.telling import tell_steps
+from buildplan.language.voice import Voice
+from buildplan.patterns.column import Column, build_column
+from buildplan.sequence.steps import plan_steps
+from buildplan.shape.finding import find_shape
+
+# A square antiprism of edge 1 is 2 ** (-1/4) high (Johnson, Convex polyhedra with regular faces,
+# 1966; from memory). Soft balloons crowd one another a little apart.
+RISE, CROWDED = 2**-0.25, 0.1
+
+
+def test_each_ring_is_told_so_high_above_the_floor() -> None:
+    balloons = {key: balloon(key) for key in ("ring", "between")}
+    balloons["lock"] = balloon("lock", "round", gauge_m=0.0889)
+    keys = Column(around=4, rings=4, ring="ring", between="between", lock="lock")
+    framework = build_column("Column", balloons, keys)
+    figures = told_figures(framework, find_shape(framework))
+    edge, lying = balloons["ring"].tie_to_tie_m, balloons["ring"].gauge_m / 2
+    assert list(figures.heights) == ["B", "C", "D"]
+    for ring, span in enumerate(figures.heights.values(), start=1):
+        assert span.low_m <= span.length_m <= span.high_m
+        assert span.length_m - lying == pytest.approx(ring * RISE * edge, rel=CROWDED)
+    steps = plan_steps(framework)
+    told = tell_steps(steps, framework, "in", Voice(), figures)
+    checks = [one.check for one in told if "above the floor" in one.check]
+    assert [check.split("knots of ring ")[1][0] for check in checks] == ["B", "C", "D"]
