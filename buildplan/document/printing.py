@@ -85,14 +85,14 @@ def print_document(document: Document) -> bytes:
     """The document as a tagged PDF. The same document gives the same bytes."""
     register_fonts()
     first = _Setting(document, Pages(), draft=True).set()
-    given = first.given()
-    pages = first.pages
+    given, pages = first.given(), first.pages
+    if given:  # what comes after moves
+        pages = _Setting(document, pages, given, draft=True).set().pages
     for _ in range(MOST_SETTINGS):
-        found = _Setting(document, pages, given, draft=True).set().pages
-        if found == pages:
+        done = _Setting(document, pages, given, draft=False).set()
+        if done.pages == pages:
             break
-        pages = found
-    done = _Setting(document, pages, given, draft=False).set()
+        pages = done.pages
     data = done.canvas.target.getvalue()
     return finish(data, done.canvas, title=document.title, language=document.voice.tag)
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 import numpy as np
 
 from buildplan.drawing.arrays import FloatArray
@@ -17,15 +19,16 @@ def smooth(points: FloatArray, ink: Ink, closed: bool = True) -> Curve:
         before = np.vstack([points[:1], points[:-1]])
         after = np.vstack([points[1:], points[-1:]])
     slope = (after - before) / 6
-    pieces = []
-    for i in range(count if closed else count - 1):
-        j = (i + 1) % count
-        first, second = points[i] + slope[i], points[j] - slope[j]
-        pieces.append((round_point(first), round_point(second), round_point(points[j])))
-    return Curve(round_point(points[0]), tuple(pieces), ink, closed)
+    leaving, coming, through = (
+        [round_point(point) for point in several.tolist()]
+        for several in (points + slope, points - slope, points)
+    )
+    following = [*range(1, count), 0] if closed else range(1, count)
+    pieces = tuple((leaving[j - 1], coming[j], through[j]) for j in following)
+    return Curve(through[0], pieces, ink, closed)
 
 
-def round_point(value: FloatArray) -> Point:
+def round_point(value: FloatArray | Sequence[float]) -> Point:
     """A point rounded to what paper can show of a form."""
     return (round(float(value[0]), 4), round(float(value[1]), 4))
 

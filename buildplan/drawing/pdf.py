@@ -77,7 +77,10 @@ def _path(mark: PathMark) -> str:
         lines = [f"{_at(mark.points[0])} m", *(f"{_at(p)} l" for p in mark.points[1:])]
     else:
         lines = [f"{_at(mark.start)} m"]
-        lines += [f"{_at(a)} {_at(b)} {_at(c)} c" for a, b, c in mark.pieces]
+        n = _number  # a page has thousands of these
+        lines += [
+            f"{n(a)} {n(b)} {n(c)} {n(d)} {n(e)} {n(f)} c" for (a, b), (c, d), (e, f) in mark.pieces
+        ]
     if mark.closed:
         lines.append("h")
     return " ".join(lines)

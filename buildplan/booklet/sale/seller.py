@@ -8,10 +8,9 @@ from reportlab.graphics import renderPDF
 from reportlab.lib.styles import ParagraphStyle
 from reportlab.lib.utils import ImageReader
 from reportlab.platypus import Flowable
-from svglib.svglib import svg2rlg
 
 from buildplan.booklet.common.book import Book
-from buildplan.business.copies.brand import Branding, Logo
+from buildplan.business.copies.brand import Branding, Logo, svg_drawing
 from buildplan.design.model import Brand
 from buildplan.document.blocks import Words
 from buildplan.document.layout import Boxed, Columns
@@ -54,7 +53,7 @@ class LogoShown(Flowable):  # type: ignore[misc]
                 reader = ImageReader(io.BytesIO(self._logo.data))
                 canvas.drawImage(reader, PLATE, PLATE, wide, tall, mask="auto")
             else:
-                drawing = svg2rlg(io.BytesIO(self._logo.data))
+                drawing = svg_drawing(self._logo.data)
                 assert drawing is not None, "it could be read before"
                 canvas.saveState()
                 canvas.translate(PLATE, PLATE)

@@ -7,9 +7,9 @@ import re
 from dataclasses import dataclass
 from enum import auto
 from pathlib import Path
+from typing import Any
 
 from reportlab.lib.utils import ImageReader
-from svglib.svglib import svg2rlg
 
 from buildplan.design.model import Brand
 from buildplan.drawing.colours import luminance
@@ -145,12 +145,19 @@ def _png(data: bytes) -> Logo:
     return Logo("png", data, width / height)
 
 
+def svg_drawing(data: bytes) -> Any:
+    """An SVG logo as a drawing of reportlab's, or None. Its reader raises errors of many kinds."""
+    from svglib.svglib import svg2rlg  # long to import, and few designs have a logo
+
+    return svg2rlg(io.BytesIO(data))
+
+
 def _svg(data: bytes) -> Logo:
     for pattern, what, right in NOT_IN_SVG:
         if re.search(pattern, data, re.IGNORECASE):
             raise _LogoError(what, right)
     try:
-        drawing = svg2rlg(io.BytesIO(data))
+        drawing = svg_drawing(data)
     except Exception:  # noqa: BLE001 - the reader of SVG raises many kinds
         drawing = None
     if drawing is None or drawing.width <= 0 or drawing.height <= 0:
