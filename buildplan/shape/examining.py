@@ -38,7 +38,7 @@ SPRINGS = ("strut_stiffness", "over_pressure", "lock_stiffness")
 REST_SHARE = 0.002  # of what the heaviest joint carries: pushed less, a piece counts as at rest
 NUDGE_M = 0.001
 LINE_M = 0.01  # feet that are off a line by less lie in one
-STEP_SHARE = 0.02  # of the height, that a joint moves by at most between two looks at a fall
+STEP_SHARE = 0.05  # of the height, that a joint moves by at most between two looks at a fall
 
 
 def settled(
@@ -80,15 +80,19 @@ def settled(
             lost=fallen,
         )
 
+    pushed_n = 5 * REST_SHARE * float(weight.max())  # at most, where a piece is at rest
     result = rested(positions, REST_SHARE)
-    if not fallen(result.positions_m) and not holds(springs, freedoms, result.positions_m):
+    if (
+        result.residual_n <= pushed_n
+        and not fallen(result.positions_m)
+        and not holds(springs, freedoms, result.positions_m)
+    ):
         # as even as the piece, it rests on a ridge: nudged, it finds the hollow beside, or falls
         nudge = NUDGE_M * np.random.default_rng(1).standard_normal(positions.shape)
         start_m = np.where(held, positions, result.positions_m + nudge)
         result = rested(start_m, REST_SHARE / 100)
     settled_m = result.positions_m
-    moving = result.residual_n > 5 * REST_SHARE * float(weight.max())
-    if moving or fallen(settled_m) or not holds(springs, freedoms, settled_m):
+    if result.residual_n > pushed_n or fallen(settled_m) or not holds(springs, freedoms, settled_m):
         return shape.height_m, shape.height_m
     move = settled_m - positions
     return float(-move[top, 1]), float(np.hypot(move[:, 0], move[:, 2]).max())

@@ -15,7 +15,8 @@ from buildplan.shape.bodies import LinkBodies
 from buildplan.shape.model import FloatArray, IntArray
 from buildplan.shape.standing import hull_corners
 
-GRID = 400  # squares along the longer side of a drawn outline
+GRID = 400  # squares along the longer side of a drawn outline, at least
+FINER = 2  # squares in the radius of the smallest body, at least
 COMPASS = 24  # wind directions looked at
 
 # Lowest speed of each force, m/s at 10 m over open flat land (WMO Beaufort scale).
@@ -71,7 +72,8 @@ def outline_towards(bodies: LinkBodies, positions_m: FloatArray, azimuth: float)
     form = np.linalg.inv(spread)
     reach = np.sqrt(np.stack([spread[:, 0, 0], spread[:, 1, 1]], axis=1))
     low, high = (middle - reach).min(axis=0), (middle + reach).max(axis=0)
-    step = float((high - low).max()) / GRID
+    # however long the piece is, no balloon falls between the middles of squares
+    step = min(float((high - low).max()) / GRID, float(bodies.radius_m.min()) / FINER)
     columns, rows = (np.ceil((high - low) / step).astype(int)).tolist()
     filled = _filled((middle - low) / step, reach / step, form * step**2, columns, rows)
     area = int(filled.sum())
