@@ -22,7 +22,8 @@ CORNERS: dict[int, tuple[Point, ...]] = {
     3: ((0.9, 1.04), (0.0, 0.52), (0.9, 0.0)),
     4: ((1.0, 1.0), (0.0, 1.0), (0.0, 0.0), (1.0, 0.0)),
 }
-EDGE = 40.0  # room round the section for words and arrows
+EDGE = 40.0  # room round the section for words and arrows, at joints of no more than
+PLAIN_RADIUS = 15.0  # points; joints with longer labels are larger and need as much more
 
 
 def section_diagram(
@@ -42,17 +43,18 @@ def section_diagram(
     brace = framework.brace[brace_number]
     unit = CORNERS[len(brace.section)]
     wide = max(x for x, _ in unit) or 0.0
-    scale = size - 2 * EDGE
+    radius = joint_radius(framework)
+    edge = EDGE + max(0.0, radius - PLAIN_RADIUS)
+    scale = size - 2 * edge
     left = (size - scale * wide) / 2
     at = {
-        joint: (left + x * scale, EDGE + y * scale)
+        joint: (left + x * scale, edge + y * scale)
         for joint, (x, y) in zip(brace.section, unit, strict=True)
     }
     middle = (
         sum(x for x, _ in at.values()) / len(at),
         sum(y for _, y in at.values()) / len(at),
     )
-    radius = joint_radius(framework)
     marks: list[Mark] = []
     for link_id in brace.shared:
         marks += _shared(framework, link_id, at, middle, size, voice)

@@ -3,12 +3,17 @@
 from __future__ import annotations
 
 import math
+from itertools import combinations
+from pathlib import Path
 
 import pytest
 from diagram_pieces import assert_inside, assert_readable, pieces, star
 
+from buildplan.design.building import build_framework
+from buildplan.design.reading import read_design
 from buildplan.drawing.cell_diagrams import cell_diagram
 from buildplan.drawing.cell_plan import INNER, OUTER, polygon, run_plan
+from buildplan.drawing.labels import label_boxes
 from buildplan.drawing.line_art import PAPER
 from buildplan.drawing.map_style import LOCK_RADIUS
 from buildplan.drawing.marks import Circle, Curve, Label, Picture
@@ -18,6 +23,7 @@ from buildplan.framework.model import Cell
 from buildplan.language.voice import Voice
 
 PIECES = pieces()
+WORD = Path(__file__).parents[2] / "designs" / "gallery" / "leo_5.yaml"
 CASES = sorted(
     {
         (name, next(c.number for c in framework.cells if c.name == kind))
@@ -137,6 +143,18 @@ def test_sections(name: str) -> None:
         assert words.count("shared") == len(brace.shared)
         for chain in brace.chains:
             assert " to ".join(chain.joints) in picture.alt
+
+
+def test_words_of_a_section_keep_apart_where_labels_are_long() -> None:
+    """A part's name makes its joints' discs large, up to where the picture's own words are."""
+    word = build_framework(read_design(WORD))
+    for brace in word.braces[:12]:
+        picture = section_diagram(word, brace.number, word.lock_at, Voice())
+        boxes = [box for found in label_boxes(picture).values() for box in found]
+        for one, other in combinations(boxes, 2):
+            wide = min(one[2], other[2]) - max(one[0], other[0])
+            high = min(one[3], other[3]) - max(one[1], other[1])
+            assert wide <= 0 or high <= 0
 
 
 def test_a_section_shows_the_locks_that_are_set_now() -> None:

@@ -34,6 +34,7 @@ const SMALL_LETTER = 7;
 const HIGH = 17; // as high as a label
 const NUMBER = 13; // half of the disc of a number
 const DOT = 4;
+const ROOM = 3; // between labels that can be left out
 const FINGER = 16; // what is so near a finger is touched
 
 /** The ways that new chains run, as arrows from joint to joint. */
@@ -54,7 +55,7 @@ export function tags(all: readonly Tag[], from: Pose): { drawn: SVGElement[]; wr
   const written: Written[] = [];
   const drawn = seen.flatMap(({ tag, spot }) => {
     const taken = [...discs, ...written.map((each) => each.box)];
-    const [best, covered] = bestCorner(tag, spot, taken, from);
+    const [best, covered] = bestCorner(tag, spot, tag.order ? taken : taken.map(loose), from);
     if (covered > 0 && !tag.order) return [];
     written.push({ joint: tag.joint, spot, box: best });
     return [drawnTag(tag, spot, best)];
@@ -64,6 +65,11 @@ export function tags(all: readonly Tag[], from: Pose): { drawn: SVGElement[]; wr
 
 function round({ x, y }: Spot, half: number): Box {
   return { left: x - half, right: x + half, top: y - half, foot: y + half };
+}
+
+/** With room round it, where labels are many. */
+function loose({ left, right, top, foot }: Box): Box {
+  return { left: left - ROOM, right: right + ROOM, top: top - ROOM, foot: foot + ROOM };
 }
 
 /** Where a label covers least: right above its joint, else at another corner of it. */
