@@ -104,8 +104,9 @@ GLYPHS: Mapping[str, tuple[Stroke, ...]] = {
     "O": (stroke(RIGHTWARDS, *BOX, end=ITS_START),),
     "P": (
         stroke(UP, HEIGHT),
+        # no wider above than its foot is below: what stands beside it is tied to its foot
         stroke(
-            right_of(0, HEIGHT - 1), SHORT_BAR, *HALF_ROUND, SHORT_BAR, end=right_of(0, BETWEEN + 1)
+            right_of(0, HEIGHT - 1), BAR, RIGHT, BETWEEN, RIGHT, BAR, end=right_of(0, BETWEEN + 1)
         ),
         *FEET,
     ),
