@@ -12,6 +12,7 @@ from buildplan.evaluation.evaluating import Evaluation
 from buildplan.evaluation.facts import Facts
 from buildplan.evaluation.passing import Door, ways
 from buildplan.evaluation.passing_words import opening_caution, opening_words, way_lines
+from buildplan.fitting.mending import Stiffer
 from buildplan.framework.model import Framework
 from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
@@ -28,13 +29,18 @@ MOST_NAMED = 8  # chains that are named one by one
 
 
 def check_report(
-    piece: Evaluation, voice: Voice, height: Sequence[str] = (), doors: Sequence[Door] = ()
+    piece: Evaluation,
+    voice: Voice,
+    height: Sequence[str] = (),
+    doors: Sequence[Door] = (),
+    stiffer: Stiffer | None = None,
 ) -> str:
     """The figures of a piece in plain words and the reader's units, problems last; `height` is
-    what is said of how high it will stand, `doors` are those that it has to go through."""
+    what is said of how high it will stand, `doors` are those that it has to go through,
+    `stiffer` is what was tried that stiffens it."""
     facts = piece.facts
     lines = [facts.name, "", *_lines(_counts(facts, voice)), ""]
-    lines += [*_lines(standing_rows(piece, height, voice))]
+    lines += [*_lines(standing_rows(piece, height, voice, stiffer))]
     lines += [*_lines(_passing(piece, doors, voice)), ""]
     lines += [*_lines(_measuring(piece.framework, piece.shape, facts.units, voice)), ""]
     cautions = piece.examination.cautions

@@ -29,6 +29,7 @@ if TYPE_CHECKING:
     from buildplan.commands.watching import Glance
     from buildplan.evaluation.evaluating import Evaluation
     from buildplan.evaluation.passing import Door
+    from buildplan.fitting.mending import Stiffer
     from buildplan.hands.model import Hands
 
 CHARTS = (".svg", ".pdf", ".png")
@@ -90,7 +91,7 @@ def check(
     from buildplan.commands.check_report import check_report
     from buildplan.commands.files import ProblemsFoundError, asked, refuse_ending
     from buildplan.commands.joint_report import joint_lines
-    from buildplan.commands.pieces import measured_by
+    from buildplan.commands.pieces import measured_by, stiffer_by
     from buildplan.evaluation.joint_places import joint_places
     from buildplan.evaluation.passing import parse_door
     from buildplan.hands.applying import learned_for
@@ -108,11 +109,13 @@ def check(
     doors = [asked(parse_door, one, voice) for one in door or ()]
     piece = _examined(design, gust, hands, as_json, voice)
     known = learned_for(piece.design, measured_by(design, hands))
+    stiffer = stiffer_by(design, piece, voice)
     if as_json:
-        data = _as_data(piece, known, doors, voice)
+        data = _as_data(piece, stiffer, known, doors, voice)
         typer.echo(json.dumps(data, indent=2, ensure_ascii=False))
     else:
-        typer.echo(check_report(piece, voice, list(height_lines(known, piece, voice)), doors))
+        height = list(height_lines(known, piece, voice))
+        typer.echo(check_report(piece, voice, height, doors, stiffer))
     if joints:
         typer.echo("\n" + "\n".join(joint_lines(joint_places(piece), voice)))
     if write:
@@ -147,17 +150,18 @@ def _examined(
 
 
 def _as_data(
-    piece: Evaluation, known: Hands, doors: Sequence[Door], voice: Voice
+    piece: Evaluation,
+    stiffer: Stiffer | None,
+    known: Hands,
+    doors: Sequence[Door],
+    voice: Voice,
 ) -> dict[str, object]:
     """The figures of a piece for scripts."""
     from buildplan.evaluation.facts import examination_as_json, facts_as_json
     from buildplan.evaluation.passing import passing_as_json
     from buildplan.hands.forecast import forecast, height_of
-    from buildplan.shape.constants import constants_with
-    from buildplan.shape.stiffness import stiffening_brace
 
-    constants = constants_with(piece.design.constants)
-    extra = stiffening_brace(piece.framework, piece.shape, constants)
+    extra = None if stiffer is None else stiffer.extra
     tall = forecast(known.taken_for_granted, height_of(piece))
     return {
         **facts_as_json(piece.facts, voice),

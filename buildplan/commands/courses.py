@@ -66,8 +66,7 @@ def course(
     elif found:
         typer.echo(_report(found, data["units"], voice))
     if not found:
-        words = voice.say("{file}: no course near this one closes and stands", file=str(design))
-        aside(words)
+        _tell_none(design, data, voice)
         raise ProblemsFoundError
     if picture is not None:
         sheet = course_sheet(found, data["units"], voice)
@@ -92,6 +91,17 @@ def _looked_for(
             show(words)
 
         return near_courses(data, count, effort, tell)
+
+
+def _tell_none(design: Path, data: Mapping[str, Any], voice: Voice) -> None:
+    """That no course was found, and what else would mend the piece."""
+    from buildplan.fitting.mending import Broken, without_what_breaks
+    from buildplan.source.suggestions import Suggestion, suggestion_words
+
+    words = voice.say("{file}: no course near this one closes and stands", file=str(design))
+    ways = without_what_breaks(Broken(data, design.parent))
+    mends = f"; {suggestion_words(Suggestion(ways=ways), voice)}" if ways else ""
+    errors.print(f"{words}{mends}", markup=False)
 
 
 def _report(found: Sequence[NearCourse], units: Any, voice: Voice) -> str:

@@ -26,9 +26,11 @@ if TYPE_CHECKING:
     from buildplan.business.copies.brand import Branding
     from buildplan.design.model import Design
     from buildplan.evaluation.evaluating import Evaluation
+    from buildplan.fitting.mending import Stiffer
     from buildplan.hands.model import Measurement
 
 Read = TypeVar("Read")
+MOST_STIFFENED = 3000  # balloons of a piece that what would stiffen it is tried on
 
 
 def book_of(
@@ -225,3 +227,17 @@ def tried(path: Path, problems: Sequence[Problem], voice: Voice) -> tuple[Proble
         return tuple(problems)
     with busy(voice.say("Trying what would mend it ...")):
         return tried_on_the_piece(data, problems, path.parent)
+
+
+def stiffer_by(path: Path, piece: Evaluation, voice: Voice) -> Stiffer | None:
+    """What stiffens a piece that has no problems, tried on it; None where nothing does, or where
+    trying takes longer than the check itself should."""
+    from buildplan.evaluation.measured import Measured
+    from buildplan.fitting.mending import Broken, stiffer
+
+    if piece.facts.problems or piece.facts.total > MOST_STIFFENED:
+        return None
+    _, data = file_data(path)
+    measured = Measured(piece.design, piece.framework, piece.shape)
+    with errors.status(voice.say("Trying what would stiffen it ...")):
+        return stiffer(Broken(data, path.parent), measured)

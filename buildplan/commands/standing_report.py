@@ -15,11 +15,10 @@ from buildplan.evaluation.figures import (
     weight_words,
     wind_words,
 )
+from buildplan.fitting.mending import Stiffer
 from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
-from buildplan.shape.constants import constants_with
 from buildplan.shape.holding import conditions
-from buildplan.shape.stiffness import stiffening_brace
 from buildplan.source.runs import runs_words
 
 Row = tuple[str, str]
@@ -28,14 +27,19 @@ Row = tuple[str, str]
 MOST_CARRIED_KG = 25.0  # what one person lifts at most; common practice, no source
 
 
-def standing_rows(piece: Evaluation, height: Sequence[str], voice: Voice) -> Iterator[Row]:
-    """The figures of a piece as it stands; `height` is what is said of how high it will."""
+def standing_rows(
+    piece: Evaluation, height: Sequence[str], voice: Voice, stiffer: Stiffer | None = None
+) -> Iterator[Row]:
+    """The figures of a piece as it stands; `height` is what is said of how high it will, `stiffer`
+    what was tried that stiffens it."""
     facts = piece.facts
     yield from _size(facts, height, voice)
     yield voice.say("Closes"), _closes(facts, voice)
     yield from _stands(piece, voice)
     yield from _wind(piece, voice)
     yield from _gives(piece, voice)
+    if stiffer is not None:
+        yield "", _stiffer(stiffer, voice)
     work = voice.say(
         "{work} in all, {time} for {people} people (estimate)",
         work=minutes_words(facts.work_minutes, voice),
@@ -116,7 +120,7 @@ def _reach_with_m(piece: Evaluation, base_kg: float) -> float:
 
 
 def _gives(piece: Evaluation, voice: Voice) -> Iterator[Row]:
-    """How far it sags, how stiff it is, and what would stiffen it."""
+    """How far it sags, and how stiff it is."""
     units = piece.facts.units
     sag, stiffness = piece.examination.sag, piece.examination.stiffness
     words = voice.say(
@@ -135,13 +139,15 @@ def _gives(piece: Evaluation, voice: Voice) -> Iterator[Row]:
     )
     yield voice.say("Stiffness"), words
     yield "", voice.say("it gives most at {joints}", joints=", ".join(stiffness.locked.joints))
-    extra = stiffening_brace(piece.framework, piece.shape, constants_with(piece.design.constants))
-    if extra is not None and extra.gain is not None:
-        first, second = extra.joints
-        words = voice.say(
-            "one more balloon between {first} and {second} would stiffen it by {gain} %",
-            first=first,
-            second=second,
-            gain=voice.decimal(100 * (extra.gain - 1), 0),
-        )
-        yield "", words
+
+
+def _stiffer(stiffer: Stiffer, voice: Voice) -> str:
+    """What was tried, and how much stiffer the piece is with it."""
+    way = voice.tell(stiffer.way.words)
+    if stiffer.extra.gain is None:
+        return voice.say("tried on the piece: {way}, and it folds no more", way=way)
+    return voice.say(
+        "tried on the piece: {way}, and it is {gain} % stiffer",
+        way=way,
+        gain=voice.decimal(100 * (stiffer.extra.gain - 1), 0),
+    )

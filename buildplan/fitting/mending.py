@@ -15,12 +15,15 @@ from typing import Any
 
 from buildplan.evaluation.measured import HERE, Measured, first_mistake, measure
 from buildplan.fitting.assembly_mending import OF_ASSEMBLIES, OF_PLACES, assembly_ways
+from buildplan.fitting.extra_balloon import balloons_more
+from buildplan.fitting.extras_out import without_extras
 from buildplan.fitting.near_courses import COURSE_TRIALS, OF_THE_COURSE, near_courses
 from buildplan.fitting.piece_ways import WAYS, piece_ways
 from buildplan.language.messages import Message, listing, message, message_count
 from buildplan.shape.constants import constants_with
 from buildplan.shape.examining import examine
 from buildplan.shape.kinds import ShapeKind
+from buildplan.shape.model import ExtraBrace
 from buildplan.source.file_changes import CannotChangeError, changed_data
 from buildplan.source.problems import DesignProblemsError, Problem, ProblemKind
 from buildplan.source.suggestions import Remedy, Suggestion, by_hand
@@ -62,6 +65,29 @@ class Broken:
         if not isinstance(self.data["build"].get("tube"), Mapping):
             return ()
         return [one.way for one in near_courses(self.data, 1, COURSE_TRIALS)]
+
+
+@dataclass(frozen=True)
+class Stiffer:
+    """One balloon more that stiffens a piece, and the change of its file, tried, that ties it."""
+
+    extra: ExtraBrace
+    way: Remedy
+
+
+def stiffer(sound: Broken, piece: Measured) -> Stiffer | None:
+    """The one balloon more that stiffens a piece without a problem most and leaves it without one;
+    None where none does."""
+    for extra, ways in balloons_more(sound.data, piece):
+        for way in ways:
+            if _solved(sound, way) == frozenset():
+                return Stiffer(extra, way)
+    return None
+
+
+def without_what_breaks(broken: Broken) -> tuple[Remedy, ...]:
+    """The balloons more that, taken out, leave a piece without a problem."""
+    return tuple(one for one in without_extras(broken.data) if _solved(broken, one) == frozenset())
 
 
 def tried_on_the_piece(
@@ -131,6 +157,10 @@ def _kinds(piece: Measured) -> Kinds:
 def _with_what_mends(problem: Problem, broken: Broken, mends: Mends) -> Problem:
     """A problem with the ways that mend it; where there are none, with what was tried in vain."""
     good, vain = list[Remedy](), list[Remedy]()
+    added = tuple(way for way in without_extras(broken.data) if mends(way, problem.kind))
+    if added:
+        # what was added to a good piece is what broke it
+        return replace(problem, suggestion=Suggestion(ways=added[:MOST_WAYS]))
     named = problem.suggestion.ways
     for number, way in enumerate(chain(named, _further(problem.kind, broken))):
         if number >= len(named) and len(good) >= MOST_WAYS:

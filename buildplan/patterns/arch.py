@@ -11,7 +11,9 @@ from buildplan.framework.model import Framework
 from buildplan.language.messages import mark
 from buildplan.patterns import growing
 from buildplan.patterns.colour_runs import ColourRun, tube_runs
+from buildplan.patterns.extra_keys import Extras, extras_field
 from buildplan.patterns.pattern import (
+    EXTRA,
     LOCK,
     Colouring,
     Given,
@@ -50,6 +52,7 @@ class Arch(FileModel):
     long: Key = Field(description=mark("the link balloon of the long chains"))
     brace: Key = Field(description=mark("the link balloon of the braces across the chains"))
     lock: Key = Field(description=mark("the round balloon of the locks"))
+    extra: Extras = extras_field()
 
 
 def arch_tube(arch: Arch) -> Tube:
@@ -102,10 +105,11 @@ PATTERN = Pattern(
     name="arch",
     about=mark("an open tube on two feet"),
     keys=Arch,
-    uses=(link("long", A_LONG_CHAIN), link("brace", A_BRACE), LOCK),
+    uses=(link("long", A_LONG_CHAIN), link("brace", A_BRACE), LOCK, EXTRA),
     joints=_joints,
     build=_built,
     colours=Colouring(TUBE_PARTS, ("long",), _coloured, TUBE_COLOURS_WORDS),
     more_cells=_more_cells,
     most_joints=0,
+    extra_as="brace",
 )

@@ -18,7 +18,9 @@ from buildplan.framework.naming import letters
 from buildplan.language.messages import mark
 from buildplan.patterns import colour_runs, growing
 from buildplan.patterns.colour_patterns import RunPlace
+from buildplan.patterns.extra_keys import Extras, extras_field
 from buildplan.patterns.pattern import (
+    EXTRA,
     LOCK,
     Colouring,
     Given,
@@ -46,6 +48,7 @@ class Column(FileModel):
     ring: Key = Field(description=mark("the link balloon of the rings"))
     between: Key = Field(description=mark("the link balloon of the zigzags between two rings"))
     lock: Key = Field(description=mark("the round balloon of the locks"))
+    extra: Extras = extras_field()
 
 
 def build_column(name: str, balloons: Mapping[str, BalloonType], column: Column) -> Framework:
@@ -113,9 +116,10 @@ PATTERN = Pattern(
     name="column",
     about=mark("stacked rings with zigzags between them"),
     keys=Column,
-    uses=(link("ring", mark("a ring")), link("between", mark("a zigzag")), LOCK),
+    uses=(link("ring", mark("a ring")), link("between", mark("a zigzag")), LOCK, EXTRA),
     joints=_joints,
     build=_built,
     colours=Colouring(("ring", "between"), ("ring", "between"), _coloured),
     more_cells=_more_cells,
+    extra_as="between",
 )

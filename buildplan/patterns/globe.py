@@ -12,7 +12,9 @@ from buildplan.framework.listed import build_listed
 from buildplan.framework.model import BalloonType, Framework
 from buildplan.framework.naming import numbered
 from buildplan.language.messages import mark
+from buildplan.patterns.extra_keys import Extras, extras_field
 from buildplan.patterns.pattern import (
+    EXTRA,
     LOCK,
     AllOf,
     Given,
@@ -42,6 +44,7 @@ class Globe(FileModel):
         )
     )
     lock: Key = Field(description=mark("the round balloon of the locks"))
+    extra: Extras = extras_field()
 
 
 def globe_edges() -> tuple[int, list[tuple[int, int, bool]]]:
@@ -87,7 +90,7 @@ PATTERN = Pattern(
     name="globe",
     about=mark("a globe of triangles"),
     keys=Globe,
-    uses=(link("long", A_STRUT), link("short", A_STRUT), LOCK),
+    uses=(link("long", A_STRUT), link("short", A_STRUT), LOCK, EXTRA),
     joints=_joints,
     build=_built,
     colours=Uncoloured(
@@ -95,4 +98,5 @@ PATTERN = Pattern(
         mark("give its parts balloons of other colours instead"),
     ),
     more_cells=AllOf(mark("a globe has 80 triangles, no more and no fewer")),
+    extra_as="long",
 )

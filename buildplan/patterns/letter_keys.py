@@ -7,6 +7,7 @@ from typing import Annotated, Literal
 from pydantic import Field
 
 from buildplan.language.messages import mark
+from buildplan.patterns.extra_keys import Extras, extras_field
 from buildplan.source.values import FileModel, Key, Length
 
 
@@ -37,3 +38,4 @@ class Letters(FileModel):
         ),
     )
     lock: Key = Field(description=mark("the round balloon of the locks"))
+    extra: Extras = extras_field()

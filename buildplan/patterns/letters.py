@@ -14,6 +14,7 @@ from buildplan.patterns.letter_keys import Letters
 from buildplan.patterns.letter_rows import cells_high, letter_joints
 from buildplan.patterns.lettering import HEIGHTS, can_draw
 from buildplan.patterns.pattern import (
+    EXTRA,
     LOCK,
     Given,
     Joints,
@@ -115,6 +116,7 @@ PATTERN = Pattern(
         link("brace", mark("a brace")),
         link("bar", mark("a bar")),
         LOCK,
+        EXTRA,
     ),
     joints=_joints,
     build=_built,
@@ -124,4 +126,5 @@ PATTERN = Pattern(
     ),
     more_cells=_more_cells,
     check=_check,
+    extra_as="brace",
 )

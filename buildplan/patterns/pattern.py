@@ -57,6 +57,7 @@ def link(at: str, use: str) -> Use:
 
 
 LOCK = Use(("lock",), "round", mark("a lock"))
+EXTRA = link("extra.*.balloon", mark("a balloon more"))
 
 
 @dataclass(frozen=True)
@@ -174,7 +175,8 @@ class Pattern(Generic[Keys]):
     keys that are right. `check` is told what the file gives, right or wrong. `more_cells` are the
     changes of a file (plain data) that make its piece about so many times as large. A piece may
     have `most_joints`; 0 leaves the limit to `check`. `join` brings parts that are pieces of their
-    own inline; only a pattern that has such parts gives it.
+    own inline; only a pattern that has such parts gives it. `extra_as` is the key of the balloon
+    that balloons more (its key `extra`) are like; empty where it has none or ties them itself.
     """
 
     name: str
@@ -187,6 +189,7 @@ class Pattern(Generic[Keys]):
     more_cells: Callable[[Given, float], Iterator[Put]] | AllOf
     check: Callable[[Given, Whole], Iterator[Mistake]] = nothing_wrong
     most_joints: int = 6000
+    extra_as: str = ""
     join: Callable[[Keys, Around], Joined[Keys]] | None = None
 
     @property

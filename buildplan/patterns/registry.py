@@ -23,6 +23,7 @@ from buildplan.patterns import (
 from buildplan.patterns.assembly_keys import Assembly, AssemblyPart
 from buildplan.patterns.build import Build as Build
 from buildplan.patterns.colour_order import COLOURED_PARTS
+from buildplan.patterns.extra_balloons import check_own_extras
 from buildplan.patterns.pattern import Given, Joints, Pattern, Whole
 from buildplan.source.kinds import FileKind
 from buildplan.source.mistake import Mistake, listed
@@ -113,7 +114,8 @@ def check_patterns(build: Given, whole: Whole) -> Iterator[Mistake]:
                     )
                 ),
             )
-        yield from pattern.check(given, whole)
+        mistakes = list(pattern.check(given, whole))
+        yield from mistakes or check_own_extras(pattern, given, whole)
 
 
 def pattern_words() -> Value:

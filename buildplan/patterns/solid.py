@@ -19,7 +19,9 @@ from buildplan.framework.listed import build_listed
 from buildplan.framework.model import BalloonType, Framework
 from buildplan.framework.naming import numbered
 from buildplan.language.messages import mark
+from buildplan.patterns.extra_keys import Extras, extras_field
 from buildplan.patterns.pattern import (
+    EXTRA,
     LOCK,
     AllOf,
     Given,
@@ -50,6 +52,7 @@ class Solid(FileModel):
     shape: SolidName = Field(description=mark("which solid: its name in geometry"))
     edge: Key = Field(description=mark("the link balloon of the edges"))
     lock: Key = Field(description=mark("the round balloon of the locks"))
+    extra: Extras = extras_field()
 
 
 FloatArray = npt.NDArray[np.float64]
@@ -177,7 +180,7 @@ PATTERN = Pattern(
     name="solid",
     about=mark("a regular or half-regular solid by its edges"),
     keys=Solid,
-    uses=(link("edge", mark("an edge")), LOCK),
+    uses=(link("edge", mark("an edge")), LOCK, EXTRA),
     joints=_joints,
     build=_built,
     colours=Uncoloured(
@@ -185,4 +188,5 @@ PATTERN = Pattern(
         mark("give its parts balloons of other colours instead"),
     ),
     more_cells=AllOf(mark("a solid has one balloon to an edge, and no cells to add")),
+    extra_as="edge",
 )

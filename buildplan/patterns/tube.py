@@ -12,7 +12,9 @@ from buildplan.language.messages import listing, mark
 from buildplan.patterns.colour_runs import ColourRun, tube_runs
 from buildplan.patterns.course import cell_counts, expand_course
 from buildplan.patterns.course_runs import moved_joint, run_changes, stretches
+from buildplan.patterns.extra_keys import extra_links
 from buildplan.patterns.pattern import (
+    EXTRA,
     LOCK,
     Colouring,
     Given,
@@ -25,7 +27,7 @@ from buildplan.patterns.pattern import (
 )
 from buildplan.patterns.pattern_joints import run_words
 from buildplan.patterns.tube_checks import check_tube, joint_counts
-from buildplan.patterns.tube_keys import ExtraBalloon, Tube
+from buildplan.patterns.tube_keys import Tube
 from buildplan.patterns.tube_lengths import chain_letters
 from buildplan.source.mistake import Mistake, Path
 from buildplan.source.partial_validation import salvage
@@ -58,12 +60,7 @@ def _tube_plan(tube: Tube) -> TubePlan:
         brace=tube.brace,
         single=tube.single,
         lock=tube.lock,
-        extra=[
-            (one.joints[0], one.joints[1], one.balloon)
-            if isinstance(one, ExtraBalloon)
-            else (one[0], one[1], tube.brace)
-            for one in tube.extra
-        ],
+        extra=extra_links(tube.extra, tube.brace),
         course=expand_course(tube),
     )
 
@@ -128,7 +125,7 @@ PATTERN = Pattern(
         link("long.*", A_LONG_CHAIN),
         link("brace", A_BRACE),
         link("single", mark("a single")),
-        link("extra.*.balloon", mark("a balloon more")),
+        EXTRA,
         LOCK,
     ),
     joints=joints_of_tube,

@@ -8,6 +8,7 @@ from pydantic import Discriminator, Field, Tag
 
 from buildplan.framework.cells import CELL_KINDS
 from buildplan.language.messages import mark
+from buildplan.patterns.extra_keys import Extras
 from buildplan.source.values import (
     KEYS_FORM,
     LIST_FORM,
@@ -15,7 +16,6 @@ from buildplan.source.values import (
     Advance,
     ChainLetter,
     FileModel,
-    JointLabel,
     Key,
     OneOf,
     form_of,
@@ -49,22 +49,6 @@ LongChains = Annotated[
 Repeat.model_rebuild()
 
 
-class ExtraBalloon(FileModel):
-    """A balloon more between two joints of a tube."""
-
-    joints: Annotated[list[JointLabel], Field(min_length=2, max_length=2)] = Field(
-        description=mark("the two joints that it is tied between, such as [A2, D20]")
-    )
-    balloon: Key = Field(description=mark("which link balloon it is"))
-
-
-Extra = Annotated[
-    Annotated[list[JointLabel], Field(min_length=2, max_length=2), Tag(LIST_FORM)]
-    | Annotated[ExtraBalloon, Tag(KEYS_FORM)],
-    Discriminator(form_of),
-]
-
-
 class Tube(FileModel):
     """Long chains side by side, held apart by braces, along a course of cells."""
 
@@ -95,7 +79,7 @@ class Tube(FileModel):
     lock: Key = Field(
         description=mark("the round balloon of the locks; a lock is a pair of them at a joint")
     )
-    extra: Annotated[list[Extra], Field(max_length=200)] = Field(
+    extra: Extras = Field(
         default_factory=list,
         description=mark(
             "balloons more, each tied between two joints that no other joins: [[A2, D20]], like "

@@ -6,11 +6,9 @@ from collections.abc import Iterator
 
 from buildplan.language.messages import message
 from buildplan.patterns.course import INNER_CHAINS, OUTER_CHAINS, expand_course
+from buildplan.patterns.extra_keys import check_extras
 from buildplan.patterns.tube_keys import Tube
-from buildplan.source.kinds import FileKind
-from buildplan.source.mistake import Mistake, Path, listed, quoted
-from buildplan.source.partial_validation import list_in, mapping_in
-from buildplan.source.suggestions import TakeOut, by_hand, change
+from buildplan.source.mistake import Mistake, Path, listed
 
 AT: Path = ("build", "tube", "extra")
 
@@ -49,34 +47,9 @@ def joined(tube: Tube) -> set[frozenset[str]]:
 
 def check_extra(tube: Tube, joints: dict[str, int], given: object) -> Iterator[Mistake]:
     """What is wrong with the further balloons of a tube whose chains have so many joints each."""
-    there = joined(tube)
     labels = {f"{letter}{i + 1}": None for letter, count in joints.items() for i in range(count)}
-    for i, one in enumerate(list_in(given)):
-        ends = list_in(one) or list_in(mapping_in(one).get("joints"))
-        at = (*AT, i) if isinstance(one, list) else (*AT, i, "joints")
-        unknown = [end for end in ends if isinstance(end, str) and end not in labels]
-        for end in unknown:
-            place = (*at, ends.index(end))
-            runs = listed(
-                message("{first} to {last}", first=f"{letter}1", last=f"{letter}{count}")
-                for letter, count in joints.items()
-            )
-            yield Mistake(
-                FileKind.NO_SUCH_JOINT,
-                place,
-                message("there is no joint {joint}", joint=quoted(end)),
-                by_hand(message("the joints are {names}", names=runs)),
-            )
-        if unknown or len(ends) != 2:
-            continue
-        pair = frozenset(ends)
-        if len(pair) < 2 or pair in there:
-            yield Mistake(
-                FileKind.JOINED_ALREADY,
-                (*AT, i),
-                message("{joint} cannot be tied to itself", joint=str(ends[0]))
-                if len(pair) < 2
-                else message("a balloon joins {joints} already", joints=listed(sorted(pair))),
-                change(message("take it out, or name other joints"), TakeOut((*AT, i))),
-            )
-        there.add(pair)
+    runs = listed(
+        message("{first} to {last}", first=f"{letter}1", last=f"{letter}{count}")
+        for letter, count in joints.items()
+    )
+    yield from check_extras(AT, given, labels, runs, joined(tube))

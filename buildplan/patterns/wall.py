@@ -16,7 +16,9 @@ from buildplan.framework.naming import letters
 from buildplan.language.messages import mark
 from buildplan.patterns import colour_runs, growing
 from buildplan.patterns.colour_patterns import RunPlace
+from buildplan.patterns.extra_keys import Extras, extras_field
 from buildplan.patterns.pattern import (
+    EXTRA,
     LOCK,
     Colouring,
     Given,
@@ -59,6 +61,7 @@ class Wall(FileModel):
         None, description=mark("the link balloon between two layers, from front to back")
     )
     lock: Key = Field(description=mark("the round balloon of the locks"))
+    extra: Extras = extras_field()
     openings: Annotated[list[Opening], Field(max_length=40)] = Field(
         default_factory=list, description=mark("rectangles that are left out: windows and doorways")
     )
@@ -219,10 +222,12 @@ PATTERN = Pattern(
         link("upright", mark("an upright")),
         link("between", mark("what is between two layers")),
         LOCK,
+        EXTRA,
     ),
     joints=_joints,
     build=_built,
     colours=Colouring(("row", "upright"), (), _coloured),
     more_cells=_more_cells,
     check=check_wall,
+    extra_as="upright",
 )

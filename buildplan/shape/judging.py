@@ -9,6 +9,7 @@ import numpy as np
 from buildplan.framework.model import Framework
 from buildplan.language.messages import Decimal, message, message_count
 from buildplan.shape.bodies import LinkBodies, neighbours, touching_m
+from buildplan.shape.drawn import not_as_drawn
 from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import FREE, FloatArray, Holding, Standing
 from buildplan.shape.plan import EASE_RIGID, plan_of
@@ -216,5 +217,6 @@ def problems_of(
         _ambiguous(framework, results, positions_m),
         _falling(standing, holding),
         _unlike(framework, mirrored),
+        not_as_drawn(framework, positions_m),
     )
     return tuple(problem for problem in found if problem is not None)

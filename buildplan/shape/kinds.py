@@ -20,6 +20,7 @@ class ShapeKind(ProblemKind):
     TIES_CANNOT_MEET = auto()
     READS_BACKWARDS = auto()
     NOTHING_MEETS = auto()
+    NOT_AS_DRAWN = auto()
     FOLDS = auto()
     DOES_NOT_HOLD_ITSELF = auto()
     # cautions

@@ -146,7 +146,7 @@ def brace_candidates(
     return np.asarray(pairs[order[first]], int)
 
 
-def best_extra_brace(
+def extra_braces(
     matrix: sparse.csr_array,
     found: tuple[FloatArray, FloatArray],
     bodies: LinkBodies,
@@ -154,14 +154,15 @@ def best_extra_brace(
     joint_mass_kg: FloatArray,
     labels: Sequence[str],
     strut_n_per_m: float,
-) -> ExtraBrace | None:
-    """The one balloon more that stiffens the piece most: the likeliest few are tried.
+) -> tuple[ExtraBrace, ...]:
+    """The balloons of which one more stiffens the piece most, the best first: the likeliest few
+    are tried.
 
     `found` are the softest modes of `matrix`. None where no balloon fits, or none is worth
     its while (a gain of WORTH).
     """
     values, modes = found
-    best: ExtraBrace | None = None
+    worth: list[ExtraBrace] = []
     for one, other in brace_candidates(bodies, positions_m, values, modes)[:TRIED]:
         length = float(np.linalg.norm(positions_m[one] - positions_m[other]))
         brace = springs_between(
@@ -179,8 +180,9 @@ def best_extra_brace(
             continue
         ends = (labels[one], labels[other])
         if values[0] <= 0:  # the piece folded by itself and no longer does
-            return ExtraBrace(ends, length, None)
+            worth.append(ExtraBrace(ends, length, None))
+            continue
         gain = compliance(values) / compliance(tried)
-        if gain > (WORTH if best is None or best.gain is None else best.gain + 1e-6):
-            best = ExtraBrace(ends, length, gain)
-    return best
+        if gain > WORTH:
+            worth.append(ExtraBrace(ends, length, gain))
+    return tuple(sorted(worth, key=lambda one: -round(one.gain or 0.0, 6)))

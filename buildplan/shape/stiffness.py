@@ -20,7 +20,7 @@ from buildplan.shape.bodies import (
 from buildplan.shape.constants import CONSTANTS, Constant
 from buildplan.shape.locking import locks
 from buildplan.shape.model import ExtraBrace, FloatArray, Shape, Stiffness
-from buildplan.shape.softness import best_extra_brace, folds, softest_modes, softest_of_all
+from buildplan.shape.softness import extra_braces, folds, softest_modes, softest_of_all
 from buildplan.shape.springs import Springs, answering, stiffness_matrix, together
 from buildplan.shape.standing import masses
 
@@ -98,16 +98,16 @@ def stiffness_of(framework: Framework, bodies: LinkBodies, shape: Shape, table: 
     )
 
 
-def stiffening_brace(
+def stiffening_braces(
     framework: Framework, shape: Shape, constants: Table = CONSTANTS
-) -> ExtraBrace | None:
-    """The one balloon more that stiffens the piece, with its locks, most; see
-    `best_extra_brace`. Asked by itself: on a large piece it takes as long as all the rest."""
+) -> tuple[ExtraBrace, ...]:
+    """The balloons of which one more stiffens the piece, with its locks, most, the best first; see
+    `extra_braces`. Asked by itself: on a large piece it takes as long as all the rest."""
     bodies, positions = bodies_of(framework), shape.positions_m
     mass = joint_masses_kg(framework, bodies, positions, constants)
     built = locked(framework, bodies, positions, constants, constants)
     matrix = stiffness_matrix(built, positions)
-    return best_extra_brace(
+    return extra_braces(
         matrix,
         softest_modes(matrix, mass, positions),
         bodies,

@@ -1,4 +1,4 @@
-"""Balloons that a design adds to a tube one by one: in its graph, its shape and its steps."""
+"""Balloons that a design adds one by one, in any pattern: in its graph, its shape, its steps."""
 
 from __future__ import annotations
 
@@ -128,3 +128,72 @@ def test_what_cannot_be_tied_is_told(extra: str, kind: str, path: str, tmp_path:
     with pytest.raises(DesignProblemsError) as found:
         design(tmp_path, extra)
     assert [(one.kind.value, one.path) for one in found.value.problems] == [(kind, path)]
+
+
+HEAD = RING.partition("build:")[0]
+# a pattern, the balloons more, and what a plain pair of joints is tied with
+PATTERNS = {
+    "column": ("{around: 4, rings: 3, ring: a, between: b, lock: k, EXTRA}", "A1", "A3", "b"),
+    "wall": ("{across: 2, up: 2, layers: 1, row: a, upright: b, lock: k, EXTRA}", "A1", "B2", "b"),
+    "solid": ("{shape: cube, edge: a, lock: k, EXTRA}", "A1", "A3", "a"),
+    "globe": ("{long: a, short: b, lock: k, EXTRA}", "A1", "A20", "a"),
+    "arch": ("{kind: square, leg: 2, span: 2, long: a, brace: b, lock: k, EXTRA}", "A1", "B2", "b"),
+    "letters": ("{text: L, cells: 5, long: a, brace: b, lock: k, EXTRA}", "A1", "B3", "b"),
+}
+WORD = "{text: HI, cells: 5, long: a, brace: b, lock: k, EXTRA}"
+# within a letter, and from one letter to the other
+PATTERNS["letters "] = (WORD, "I.A2", "I.A4", "b")
+PATTERNS["letters  "] = (WORD, "H.A8", "I.A4", "b")
+
+
+def of_pattern(folder: Path, build: str) -> Design:
+    file = folder / "trial.yaml"
+    file.write_text(f"{HEAD}build:\n  {build}\n", "utf-8")
+    return read_design(file)
+
+
+@pytest.mark.parametrize("name", PATTERNS)
+@pytest.mark.parametrize("in_part", [False, True])
+def test_every_pattern_takes_balloons_more_and_its_steps_tie_them(
+    tmp_path: Path, name: str, in_part: bool
+) -> None:
+    keys, one, other, usual = PATTERNS[name]
+    build = f"{name.strip()}: {keys}"
+    if in_part:
+        build = (
+            f"assembly: {{parts: [{{name: S, build: {{{build}}}}}, {{name: T, build: {{solid: "
+            f"{{shape: cube, edge: a, lock: k}}}}}}], ties: [[S.{one}, T.A1]], lock: k}}"
+        )
+    plain = build_framework(of_pattern(tmp_path, build.replace(", EXTRA", "")))
+    listed = f"extra: [[{one}, {other}]]"
+    more = build_framework(of_pattern(tmp_path, build.replace("EXTRA", listed)))
+    ends = (f"S.{one}", f"S.{other}") if in_part else (one, other)
+    (added,) = [link for link in more.links if link.id not in plain.link]
+    assert (added.start, added.finish, added.balloon) == (*ends, usual)
+    assert added.id in more.singles
+    steps = plan_steps(more)
+    rebuilt = replay(steps_as_json(steps))
+    links = sorted(tuple(sorted((link.start, link.finish))) for link in more.links)
+    assert sorted(tuple(sorted(edge[:2])) for edge in rebuilt.graph.edges) == links
+    told = " ".join(row for said in tell_steps(steps, more, "in", Voice()) for row in said.rows)
+    assert f"{ends[0]}-{ends[1]}" in told or f"{ends[0]} to {ends[1]}" in told
+
+
+@pytest.mark.parametrize(
+    ("extra", "kind"),
+    [
+        ("[[A1, A2]]", "joined-already"),
+        ("[[A1, A1]]", "joined-already"),
+        ("[[A1, Z9]]", "no-such-joint"),
+        ("[{joints: [A1, A3], balloon: k}]", "wrong-kind-of-balloon"),
+    ],
+)
+@pytest.mark.parametrize("name", ["column", "wall", "solid", "letters"])
+def test_what_cannot_be_tied_in_any_pattern_is_told(
+    name: str, extra: str, kind: str, tmp_path: Path
+) -> None:
+    build = f"{name}: {PATTERNS[name][0]}".replace("EXTRA", f"extra: {extra}")
+    with pytest.raises(DesignProblemsError) as found:
+        of_pattern(tmp_path, build)
+    assert [one.kind.value for one in found.value.problems] == [kind]
+    assert found.value.problems[0].path.startswith(f"build.{name}.extra[0]")
