@@ -106,7 +106,13 @@ GLYPHS: Mapping[str, tuple[Stroke, ...]] = {
         stroke(UP, HEIGHT),
         # no wider above than its foot is below: what stands beside it is tied to its foot
         stroke(
-            right_of(0, HEIGHT - 1), BAR, RIGHT, BETWEEN, RIGHT, BAR, end=right_of(0, BETWEEN + 1)
+            right_of(0, HEIGHT - 1),
+            SHORT_BAR,
+            RIGHT,
+            BETWEEN,
+            RIGHT,
+            SHORT_BAR,
+            end=right_of(0, BETWEEN + 1),
         ),
         *FEET,
     ),

@@ -67,6 +67,8 @@ def assembling(framework: Framework, order: WorkOrder, lifters: int) -> Iterator
             heads = _joins(own, course, number, loose, order.later)
             done = yield from _worked(own, heads, done)
         done = yield from _worked(own, _joins_later(own, put_off, loose, lifters, name), done)
+        added = [_Head(single_work(own, link)) for link in own.singles]
+        done = yield from _worked(own, added, done)
         courses += len(order.courses[name])
     if framework.parts:
         yield from _worked(framework, _tying(framework, lifters), done)

@@ -73,8 +73,10 @@ def order_of(framework: Framework, at: Places | None = None) -> WorkOrder:
 
 
 def in_courses(framework: Framework) -> bool:
-    """Whether a piece or part is nothing but chains that meet, and is built course by course."""
-    return bool(framework.chains) and not framework.braces and not framework.singles
+    """Whether a piece or part is nothing but chains that meet, and is built course by course; what
+    the design adds one by one is tied in when all of it stands."""
+    own = framework.extras.issuperset(framework.singles)
+    return bool(framework.chains) and not framework.braces and own
 
 
 def loose_chains(framework: Framework) -> frozenset[str]:

@@ -22,13 +22,11 @@ MOST_NAMED = 4  # letters
 
 
 def words_of(framework: Framework) -> Mapping[str, tuple[Part, ...]]:
-    """The letters of each word of an assembly, bars among them, by the name of the word; a letter
-    that is a part by itself is a word too."""
+    """The letters of each word of an assembly, bars among them, by the name of the word."""
     found: dict[str, tuple[Part, ...]] = {}
     for part in framework.parts:
-        if part.framework.reads:
-            name = part.drawing or part.name
-            found[name] = (*found.get(name, ()), part)
+        if part.drawing:
+            found[part.drawing] = (*found.get(part.drawing, ()), part)
     return found
 
 
@@ -45,7 +43,8 @@ def not_as_drawn(framework: Framework, positions_m: FloatArray) -> Problem | Non
                 letters=listing([part.name for part in loose]),
             )
             return _problem(said, loose)
-        moved = dict(_off(framework, letters, positions_m))
+        off = sorted(_off(framework, letters, positions_m), key=lambda one: -round(one[1], 1))
+        moved = dict(off[:MOST_NAMED])
         if moved:
             lean = max(moved.values())
             said = message_count(
@@ -54,10 +53,11 @@ def not_as_drawn(framework: Framework, positions_m: FloatArray) -> Problem | Non
                 "the word does not stay as drawn: {letters} go out of place (by up to {angle} "
                 "degrees)",
                 len(moved),
-                letters=listing(list(moved)[:MOST_NAMED]),
+                letters=listing(list(moved)),
                 angle=Decimal(lean, 0),
             )
-            return _problem(said, [part for part in letters if part.name in moved])
+            named = {part.name: part for part in letters}
+            return _problem(said, [named[name] for name in moved])
     return None
 
 

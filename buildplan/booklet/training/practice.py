@@ -80,11 +80,13 @@ def _small(design: Design, framework: Framework) -> tuple[str, FileModel] | None
     match keys:
         case Column():
             around = min(keys.around, MOST_AROUND)
-            return "column", keys.model_copy(update={"around": around, "rings": 2})
+            return "column", keys.model_copy(update={"around": around, "rings": 2, "extra": []})
         case Wall():
-            return "wall", keys.model_copy(update={"across": 1, "up": 1, "openings": []})
+            return "wall", keys.model_copy(
+                update={"across": 1, "up": 1, "openings": [], "extra": []}
+            )
         case Solid():
-            return "solid", keys.model_copy(update={"shape": "tetrahedron"})
+            return "solid", keys.model_copy(update={"shape": "tetrahedron", "extra": []})
         case Globe():
             return "solid", Solid(shape="tetrahedron", edge=keys.long, lock=keys.lock)
     return None

@@ -8,6 +8,7 @@ from itertools import pairwise
 
 from buildplan.drawing.line_art import INK, SOFT, TYPE
 from buildplan.drawing.map_style import (
+    SINGLE,
     chain_style,
     joint_marks,
     joint_radius,
@@ -21,6 +22,9 @@ from buildplan.sequence.courses import built_pieces, loose_chains
 ChainRow = tuple[str | None, int, Sequence[str]]
 ROW_GAP = 14.0
 LINE_GAPS = (16.0, 12.0, 9.0)  # between two lines of discs: the widest that takes no more sheets
+
+
+OF_SINGLES = -1  # in place of a chain's number
 
 
 def _beside(
@@ -48,8 +52,8 @@ def chain_rows(
     alt: str,
 ) -> tuple[Picture, ...]:
     """Each chain as a row of joints, walked from end to end, short ones beside one another; a
-    joint that an earlier row has shown is pale: there the two chains meet. The `key` (its height
-    and marks) stands at the foot of each sheet."""
+    joint that an earlier row has shown is pale: there the two chains meet. Singles come last.
+    The `key` (its height and marks) stands at the foot of each sheet."""
     radius = joint_radius(framework)
     left, step = 26.0, 2 * radius + 14
     fit = max(2, int((width - left - 2 * radius) // step) + 1)
@@ -60,6 +64,8 @@ def chain_rows(
         for first in range(0, len(walk) - 1, fit - 1):
             called = None if long.letter in alone else long.letter if first == 0 else ""
             rows.append((called, number, walk[first : first + fit]))
+    for link in (framework.link[one] for one in framework.singles):
+        rows.append((None, OF_SINGLES, [link.start, link.finish]))
     key_height, signs = key
     lines = _beside(rows, width, left + 2 * radius + ROW_GAP, step)
     fits = [max(1, int((height - key_height - 8) // (2 * radius + gap))) for gap in LINE_GAPS]
@@ -85,7 +91,8 @@ def chain_rows(
                 marks.append(Label((start, y - 3), "...", TYPE, SOFT, anchor="start"))
             xs = [start + left + radius + k * step for k in range(len(joints))]
             for a, b in pairwise(xs):
-                marks += link_marks((a, y), (b, y), chain_style(number))
+                style = SINGLE if number == OF_SINGLES else chain_style(number)
+                marks += link_marks((a, y), (b, y), style)
             for x, joint in zip(xs, joints, strict=True):
                 locked = joint in framework.lock_at
                 marks += joint_marks(

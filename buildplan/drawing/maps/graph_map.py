@@ -10,6 +10,7 @@ import math
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.line_art import INK, PAPER, TYPE, between
 from buildplan.drawing.map_style import (
+    SINGLE,
     chain_style,
     joint_marks,
     joint_radius,
@@ -67,7 +68,10 @@ def _legend_items(framework: Framework, voice: Voice) -> list[Item]:
         )
         for chain in framework.chains
     ]
-    return [*items, *chain_items(framework, named, voice)]
+    items += chain_items(framework, named, voice)
+    if framework.singles:
+        items.append((SINGLE, voice.say_in("legend", "single")))
+    return items
 
 
 def _diagram(framework: Framework, spots: Layout, radius: float) -> list[Mark]:
@@ -75,7 +79,7 @@ def _diagram(framework: Framework, spots: Layout, radius: float) -> list[Mark]:
     beside: dict[frozenset[str], int] = {}
     marks: list[Mark] = []
     for link in framework.links:
-        style = chain_style(chain_of.get(link.id, 0))
+        style = chain_style(chain_of[link.id]) if link.id in chain_of else SINGLE
         pair = frozenset((link.start, link.finish))
         copy = beside[pair] = beside.get(pair, -1) + 1
         a, b = (spots[joint] for joint in sorted(pair))
@@ -86,7 +90,7 @@ def _diagram(framework: Framework, spots: Layout, radius: float) -> list[Mark]:
     if len(framework.chains) > 1:
         for link in _lettered(framework):
             a, b = spots[link.start], spots[link.finish]
-            if math.dist(a, b) >= 2 * radius + LETTER_ROOM:
+            if link.id in chain_of and math.dist(a, b) >= 2 * radius + LETTER_ROOM:
                 letter = framework.chains[chain_of[link.id]].letter
                 # in a grid, lines of the other layer cross in the middle
                 share = (radius / math.dist(a, b) + 0.5) / 2 if framework.laid else 0.5
@@ -150,4 +154,6 @@ def _alt(framework: Framework, voice: Voice) -> str:
                 joints=", ".join(joints),
             )
         )
+    if framework.singles:
+        parts.append(voice.say("Singles: {singles}.", singles=", ".join(framework.singles)))
     return sentences(*parts)
