@@ -147,10 +147,10 @@ def _solved(broken: Broken, way: Remedy) -> Kinds | None:
 def _kinds(piece: Measured) -> Kinds:
     """What is wrong with a solved piece."""
     found = {one.kind for one in piece.shape.problems}
-    if not found and piece.balloons <= MOST_BALLOONS:
+    if not found & FITTING and piece.balloons <= MOST_BALLOONS:
         constants = constants_with(piece.design.constants)
         examined = examine(piece.framework, piece.shape, constants=constants)
-        found = {one.kind for one in examined.problems}
+        found |= {one.kind for one in examined.problems}
     return frozenset(found)
 
 
