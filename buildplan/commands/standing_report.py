@@ -147,7 +147,7 @@ def _stiffer(stiffer: Stiffer, voice: Voice) -> str:
     if stiffer.extra.gain is None:
         return voice.say("tried on the piece: {way}, and it folds no more", way=way)
     return voice.say(
-        "tried on the piece: {way}, and it is {gain} % stiffer",
+        "tried on the piece: {way}, and it is stiffer by {gain} %",
         way=way,
         gain=voice.decimal(100 * (stiffer.extra.gain - 1), 0),
     )
