@@ -101,7 +101,7 @@ def _tell_none(design: Path, data: Mapping[str, Any], voice: Voice) -> None:
     words = voice.say("{file}: no course near this one closes and stands", file=str(design))
     ways = without_what_breaks(Broken(data, design.parent))
     mends = f"; {suggestion_words(Suggestion(ways=ways), voice)}" if ways else ""
-    errors.print(f"{words}{mends}", markup=False)
+    aside(f"{words}{mends}")
 
 
 def _report(found: Sequence[NearCourse], units: Any, voice: Voice) -> str:

@@ -239,5 +239,5 @@ def stiffer_by(path: Path, piece: Evaluation, voice: Voice) -> Stiffer | None:
         return None
     _, data = file_data(path)
     measured = Measured(piece.design, piece.framework, piece.shape)
-    with errors.status(voice.say("Trying what would stiffen it ...")):
+    with busy(voice.say("Trying what would stiffen it ...")):
         return stiffer(Broken(data, path.parent), measured)
