@@ -8,7 +8,8 @@ from textwrap import wrap
 
 from buildplan.design.model import Design
 from buildplan.language.voice import Voice
-from buildplan.patterns.tube_keys import CourseItem, Extra, ExtraBalloon, Repeat, Tube
+from buildplan.patterns.extra_keys import Extra, ExtraBalloon
+from buildplan.patterns.tube_keys import CourseItem, Repeat, Tube
 from buildplan.source.balloons import Balloon
 
 WIDTH, COMMENT_WIDTH = 96, 90

@@ -16,7 +16,8 @@ from buildplan.fitting.courses import Course
 from buildplan.language.voice import Voice
 from buildplan.patterns.build import built_as
 from buildplan.patterns.colour_order import ColouredPart, ColourOrder
-from buildplan.patterns.tube_keys import CourseItem, Extra, ExtraBalloon, Repeat, Tube
+from buildplan.patterns.extra_keys import Extra, ExtraBalloon
+from buildplan.patterns.tube_keys import CourseItem, Repeat, Tube
 from buildplan.source.balloons import Balloon
 from buildplan.source.lengths import TIE_TO_TIE_PER_GAUGE
 

@@ -15,7 +15,8 @@ from buildplan.fitting.outline import enclosed
 from buildplan.fitting.side_by_side import with_keys
 from buildplan.fitting.sources import read_outlines
 from buildplan.fitting.svg_outline import svg_outlines
-from buildplan.patterns.tube_keys import ExtraBalloon, Tube
+from buildplan.patterns.extra_keys import ExtraBalloon
+from buildplan.patterns.tube_keys import Tube
 
 SVG = '<svg xmlns="http://www.w3.org/2000/svg">{}</svg>'
 LARGE = '<rect x="100" y="0" width="60" height="80"/>'
