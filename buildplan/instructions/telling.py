@@ -19,8 +19,9 @@ from buildplan.instructions import (
 from buildplan.instructions.context import Context
 from buildplan.instructions.model import NO_FIGURES, Figures, StepWords, TurnWords, Wording
 from buildplan.instructions.read_back import LIKE_PART, MIRRORED_PART
+from buildplan.instructions.stages import part_of_step
 from buildplan.instructions.ways import ways_told
-from buildplan.language.phrases import sentences
+from buildplan.language.phrases import count_word, sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind, Step, Turn
 from buildplan.sequence.piece import PieceIndex
@@ -68,7 +69,11 @@ def _told(context: Context, step: Step) -> StepWords:
     return StepWords(
         number=step.number,
         title=said.title,
-        text=sentences(_again(context, step) or said.text, _side_work(context.voice, step)),
+        text=sentences(
+            _how_many(context, step),
+            _again(context, step) or said.text,
+            _side_work(context.voice, step),
+        ),
         turns=tuple(tell_rows(context, step, turn) for turn in step.turns),
         check=said.check,
     )
@@ -94,6 +99,25 @@ def _again(context: Context, step: Step) -> str:
     return context.voice.say(
         LIKE_PART,
         **told,
+    )
+
+
+def _how_many(context: Context, step: Step) -> str:
+    """How many equal parts are built, with the first step of the first of them."""
+    framework, voice = context.framework, context.voice
+    part = part_of_step(framework, step)
+    if part is None or part_of_step(framework, context.steps[step.number - 2]) is part:
+        return ""
+    again = [one for one in context.steps if one.repeats == step.number]
+    others = [other for one in again if (other := part_of_step(framework, one)) is not None]
+    alike = [part.name, *(one.name for one in others if one.mirrored == part.mirrored)]
+    if len(alike) == 1:
+        return ""
+    return voice.say(
+        "Build {count} of this part: {parts} are alike. Each can be built by somebody else at the "
+        "same time.",
+        count=count_word(voice, len(alike)),
+        parts=voice.listed(alike),
     )
 
 

@@ -3,10 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Hashable, Mapping, Sequence
+from dataclasses import replace
 
 from buildplan.framework.model import Chain, Framework, Part
 from buildplan.sequence.grouping import Group
 from buildplan.sequence.model import Kind, Operation
+from buildplan.sequence.work_names import Name
+
+# Work that is done before a part's chains are laid.
+BEFORE = frozenset({Kind.SIZE, Kind.PAIR, Kind.TIE_OFF, Kind.CHAIN, Kind.CLOSE_RING, Kind.TAG})
 
 
 def equal_parts(framework: Framework) -> Mapping[str, str]:
@@ -34,6 +39,41 @@ def _make(part: Part) -> Hashable:
         tuple((lock.joint[start:], lock.balloon) for lock in own.locks),
         own.extras and tuple(sorted(link[start:] for link in own.extras)),
     )
+
+
+def side_by_side(framework: Framework, ordered: Sequence[Operation]) -> tuple[Operation, ...]:
+    """Operations in their order, where equal parts wait for nothing of one another: as many people
+    can build them at the same time. What waits for the last of them waits for them all."""
+    part_of = {operation.id: _part_at(framework, operation) for operation in ordered}
+    made_at = {thing: part_of[one.id] for one in ordered for thing in one.makes}
+    equal = equal_parts(framework)
+    laid: dict[str, Operation] = {}
+    waited: dict[str, list[Name]] = {}  # for what a part would have waited, were it no equal one
+    found = []
+    for operation in ordered:
+        part = part_of[operation.id]
+        own = [thing for thing in operation.needs if made_at[thing] in ("", part)]
+        others = [thing for thing in operation.needs if made_at[thing] not in ("", part)]
+        others += [late for thing in others for late in waited.get(made_at[thing], ())]
+        if part and operation.kind is Kind.LAY and part not in laid:
+            laid[part] = operation
+            first = laid.get(equal.get(part, ""))
+            if first is not None:
+                waited[part] = others
+                there = part_of[first.id]
+                others = [thing for thing in first.needs if made_at[thing] not in ("", there)]
+        found.append(replace(operation, needs=tuple(dict.fromkeys((*own, *others)))))
+    return tuple(found)
+
+
+def _part_at(framework: Framework, operation: Operation) -> str:
+    """The name of the part at which an operation is on the piece; empty of what is made before, or
+    ties parts to one another."""
+    if operation.kind in BEFORE:
+        return ""
+    parts = [framework.part_at(joint) for joint in operation.joints]
+    names = {part.name for part in parts if part is not None}
+    return names.pop() if len(names) == 1 else ""
 
 
 def repeated(framework: Framework, groups: Sequence[Group]) -> Mapping[int, int]:

@@ -25,14 +25,15 @@ PORTABLE = frozenset({Kind.SIZE, Kind.PAIR, Kind.TIE_OFF, Kind.CHAIN})
 class Work:
     """Operations that the same hands do in one go, and the number of the step that stands for
     the work they belong with (the first of two that are taken together). `piece` is empty when
-    only one is built. `after` are the ids of works that come before it though it does not need
-    what they make."""
+    only one is built, `place` tells the equal parts of an assembly apart. `after` are the ids of
+    works that come before it though it does not need what they make."""
 
     operations: tuple[Operation, ...]
     steps: tuple[int, ...]
     block: int
     piece: str
     after: tuple[str, ...] = ()
+    place: str = ""
 
     @property
     def kind(self) -> Kind:
@@ -81,6 +82,7 @@ def works_of(steps: Sequence[Step], everyone_ties: bool, piece_of: Mapping[int, 
         if op.kind in (Kind.PAIR, Kind.TIE_OFF)
         for thing in op.needs
     }
+    place_of = _places(steps)
     swallowed = {one.id for ones in before.values() for one in ones}
     works = []
     for step in steps:
@@ -89,8 +91,21 @@ def works_of(steps: Sequence[Step], everyone_ties: bool, piece_of: Mapping[int, 
                 operations = (*before[op.id], op)
                 numbers = tuple(dict.fromkeys(step_of[one.id].number for one in operations))
                 block = tied_in.get(op.makes[0], step.number)
-                works.append(Work(operations, numbers, block, piece_of.get(step.number, "")))
+                piece = piece_of.get(step.number, "")
+                works.append(
+                    Work(operations, numbers, block, piece, place=place_of.get(step.number, ""))
+                )
     return sorted(works, key=lambda work: work.block)
+
+
+def _places(steps: Sequence[Step]) -> Mapping[int, str]:
+    """Which of some equal parts a step builds, by its number: people stay where they are."""
+    found: dict[int, str] = {}
+    for step in steps:
+        if step.repeats is not None:
+            found[step.repeats] = "first"
+            found[step.number] = f"{step.number - step.repeats} on"
+    return found
 
 
 def prepared_first(works: Sequence[Work], built: Collection[str]) -> list[Work]:
@@ -124,7 +139,7 @@ def activities_of(
                 skill=INFLATE if work.kind in WITHOUT_TYING else TIE,
                 people=min(work.people, len(crew)),
                 block=str(work.block),
-                piece=work.piece,
+                piece=work.piece + work.place,
             )
         )
     return activities

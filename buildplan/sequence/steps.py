@@ -7,7 +7,7 @@ from collections.abc import Hashable, Iterable
 
 from buildplan.framework.counts import BALLOONS_PER_LOCK
 from buildplan.framework.model import Framework
-from buildplan.sequence.copies import repeated
+from buildplan.sequence.copies import repeated, side_by_side
 from buildplan.sequence.grouping import groups
 from buildplan.sequence.model import Access, Kind, Operation, Step, Turn
 from buildplan.sequence.operations import operations
@@ -31,7 +31,8 @@ def plan_steps(
     `reach.find_reach`), steps also know the joints for which the piece has to be lifted.
     """
     piece = PieceIndex(framework)
-    ordered = in_order(operations(framework) if reach is None else reach.operations)
+    planned = operations(framework) if reach is None else reach.operations
+    ordered = side_by_side(framework, in_order(planned))
     plan = StepGroups(groups(piece, ordered, new_parts_limit))
     again = repeated(framework, plan.groups)
     first_of: dict[Hashable, int] = {}

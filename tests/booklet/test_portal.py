@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+from dataclasses import replace
 
 import numpy as np
 import pypdf
@@ -40,6 +41,23 @@ def test_an_equal_part_is_told_once(book: Book, whole: str) -> None:
     for step in again:
         assert book.told(step).text in whole
         assert all(row not in whole for row in book.told(step).rows)
+
+
+def test_a_crew_reads_an_equal_part_once(book: Book) -> None:
+    """The rows of the first column stand there, and one line for the second."""
+    crew = replace(book, edition="crew")
+    reader = pypdf.PdfReader(io.BytesIO(print_booklet(crew)))
+    text = " ".join(" ".join(page.extract_text().split()) for page in reader.pages)
+    assert "Parts L and R are alike: do as jobs" in text
+    assert "read R for L" in text
+    assert "before the next: L.B1 L.B2 L.B3 L.B4" in text
+    assert "before the next: R.B1" not in text
+
+
+def test_the_first_of_equal_parts_says_how_many(book: Book) -> None:
+    told = [said.text for said in book.words if "Build two of this part" in said.text]
+    assert len(told) == 1
+    assert "L and R are alike" in told[0]
 
 
 def test_the_columns_are_set_as_far_apart_as_the_feet_of_the_arch(book: Book) -> None:

@@ -23,10 +23,11 @@ from buildplan.sequence.courses import courses, order_of
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.model import Kind
 from buildplan.sequence.operations import operations
-from buildplan.sequence.ordering import in_order
+from buildplan.sequence.ordering import in_order, needs_graph
 from buildplan.sequence.reach import find_reach
 from buildplan.sequence.replay import replay
 from buildplan.sequence.steps import plan_steps
+from buildplan.sequence.timetable import crew_of, timetable
 from buildplan.shape.finding import find_shape
 
 
@@ -181,6 +182,39 @@ def test_parts_keep_their_order_whatever_else_is_in_the_assembly() -> None:
         assert f"step {first.number}" in said.text
         joints = [[j.replace("R.", "L.") for j in turn.joints] for turn in step.turns]
         assert joints == [list(turn.joints) for turn in steps[step.repeats - 1].turns]
+
+
+def test_equal_parts_are_built_side_by_side_and_what_comes_next_waits_for_all() -> None:
+    alone, arch = column(4, 3), tube(["straight", "tip", "straight"])
+    parts = [Part("L", alone), Part("R", alone), Part("T", arch), Part("S", alone)]
+    ties = [("L.C1", "T.A1"), ("R.C1", "T.A5"), ("S.C1", "R.C3")]
+    whole = build_assembly("Gate", BALLOONS, parts, ties, [], "lock")
+    steps = plan_steps(whole)
+    replay(steps_as_json(steps))
+    work = [operation for step in steps for operation in step.operations]
+    graph = needs_graph(work)
+    laid: dict[str, str] = {}
+    for operation in work:
+        if operation.kind is Kind.LAY:
+            laid.setdefault(operation.joints[0].split(".")[0], operation.id)
+
+    def locked_before(name: str) -> set[str]:
+        """The parts where something is locked before an operation can be done."""
+        needed = nx.ancestors(graph, name)
+        return {one.removeprefix("lock ")[0] for one in needed if one.startswith("lock ")}
+
+    assert {part: locked_before(name) for part, name in laid.items()} == {
+        "L": set(),
+        "R": set(),
+        "T": {"L", "R"},
+        "S": set(),
+    }
+    tied = next(op for op in work if op.kind is Kind.JOIN and len(op.joints) > 1)
+    assert locked_before(tied.id) == set("LRTS")
+    # so two people are sooner done, though they cannot help one another at a joint
+    plan = timetable(steps, crew_of(2), {}, in_workshop=False)
+    single = timetable(steps, crew_of(1), {}, in_workshop=False)
+    assert plan.parts[0].minutes < 0.65 * single.parts[0].minutes
 
 
 def test_a_mirror_image_says_so_and_other_colours_are_no_copy() -> None:

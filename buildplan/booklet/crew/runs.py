@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import groupby
 
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.phone_code import code_at_step
 from buildplan.booklet.crew.courses import course_blocks, is_of_courses
+from buildplan.booklet.crew.equal_parts import equal_part, equal_part_blocks, steps_words
 from buildplan.booklet.crew.run_lines import run_lines
 from buildplan.booklet.crew.standing_so_far import standing, turn_lines
 from buildplan.document.blocks import Items, Shown, Words, heading, together
@@ -38,28 +40,35 @@ CORNER_WIDTH, CORNER_HEIGHT = 226.0, 126.0
 
 def assembling(book: Book, work: Sequence[Job]) -> list[Flowable]:
     """The jobs on site: each run of braces a table beside one picture."""
-    voice = book.voice
     first = next((job for job in work if not job.portable), None)
     blocks = code_at_step(book, first.steps[0]) if first else []
     blocks += _corners_drawn(book)
     blocks += _how_to_read(book, work)
-    for job in work:
-        if job.portable:
+    job_of = {step.number: job.number for job in work for step in job.steps}
+    for name, run in groupby(work, key=lambda job: equal_part(book, job)):
+        if name:
+            blocks += equal_part_blocks(book, tuple(run), name, job_of)
             continue
-        name = voice.say(
-            "Job {number}: {title}  ({steps})",
-            number=job.number,
-            title=job_title(voice, job, book.told),
-            steps=_steps(job, voice),
-        )
-        blocks.append(heading(name))
-        if is_of_courses(job):
-            blocks += beside_picture(book, course_blocks(book, job), _run_picture(book, job))
-        elif job.rows:
-            blocks += _run(book, job)
-        else:
-            blocks.append(Items(tuple(_floor_lines(book, job.steps)), ticked=True))
+        for job in run:
+            blocks += [] if job.portable else _told(book, job)
     return blocks
+
+
+def _told(book: Book, job: Job) -> list[Flowable]:
+    voice = book.voice
+    name = voice.say(
+        "Job {number}: {title}  ({steps})",
+        number=job.number,
+        title=job_title(voice, job, book.told),
+        steps=steps_words(job.steps, voice),
+    )
+    if is_of_courses(job):
+        told = beside_picture(book, course_blocks(book, job), _run_picture(book, job))
+    elif job.rows:
+        told = _run(book, job)
+    else:
+        told = (Items(tuple(_floor_lines(book, job.steps)), ticked=True),)
+    return [heading(name), *told]
 
 
 def _how_to_read(book: Book, work: Sequence[Job]) -> list[Flowable]:
@@ -97,13 +106,6 @@ def _corners_drawn(book: Book) -> list[Flowable]:
     )
     first, *others = rows
     return [together(heading(book.voice.say("Corners")), first), *others, Words(words)]
-
-
-def _steps(job: Job, voice: Voice) -> str:
-    first, last = job.steps[0].number, job.steps[-1].number
-    if first == last:
-        return voice.say("step {number}", number=first)
-    return voice.say("steps {first} to {last}", first=first, last=last)
 
 
 def _floor_lines(book: Book, steps: Sequence[Step]) -> list[str]:
