@@ -35,6 +35,7 @@ from buildplan.sequence.model import Kind, Step
 RUN_PICTURE, BESIDE_TABLE = 250.0, 120.0  # greatest heights
 TABLE_SHARE = 0.83
 CLOSEST_ROWS = 1.2
+LONGEST_NAME = 16  # letters of a name that stays on one line
 CORNER_WIDTH, CORNER_HEIGHT = 226.0, 126.0
 
 
@@ -126,7 +127,7 @@ def _run(book: Book, job: Job) -> tuple[Flowable, ...]:
     with_locks = any(line.locks for line in told)
     rows = tuple(
         (
-            " ".join(filter(None, (strong(unbroken(line.name)), plain(line.cell)))),
+            " ".join(filter(None, (strong(_unparted(line.name)), plain(line.cell)))),
             plain(line.joints),
             *((plain(line.locks),) if with_locks else ()),
             "",
@@ -153,6 +154,10 @@ def _run(book: Book, job: Job) -> tuple[Flowable, ...]:
         ),
     ]
     return beside_picture(book, table, _run_picture(book, job))
+
+
+def _unparted(name: str) -> str:
+    return unbroken(name) if len(name) <= LONGEST_NAME else name
 
 
 def beside_picture(book: Book, told: list[Flowable], drawn: Picture) -> tuple[Flowable, ...]:
