@@ -49,7 +49,7 @@ TIED_ROOM, JOINED_ROOM = 0.8, 1.3
 # A stub: so much of a balloon's length, so much of its width; two at one joint stand so far apart.
 STUB_LONG, STUB_WIDE, STUB_APART_DEG = 0.5, 0.6, 44.0
 # How much tags shun new work, against standing near their joints.
-SHUN = 3.0
+SHUN = 8.0
 
 
 @dataclass(frozen=True, eq=False)
@@ -266,16 +266,21 @@ class _CloseUpDrawing:
             blocked=blocked,
             discs=self.discs,
             wider={joint: order.wider(joint, type_pt) for joint in panel.joints},
+            reaching={joint: self._cross_pt(joint) for joint in panel.skipped},
             shun=SHUN,
         )
         marks = leaders(tags)
         hidden = behind_new(self.scene.bodies, self.view.camera, joints_m(self.scene, panel.joints))
         for joint in panel.skipped:
-            marks += crossed_out(spots[joint], 2 * CROSS_PT if joint in panel.joints else CROSS_PT)
+            marks += crossed_out(spots[joint], self._cross_pt(joint))
         for joint, behind in zip(panel.joints, hidden, strict=True):
             marks += joint_dot(spots[joint], True, bool(behind))
         marks += ordered_tags([tag for tag in tags if tag.text not in open_], order)
         return [*marks, *joint_tags(tag for tag in tags if tag.text in open_)]
+
+    def _cross_pt(self, joint: str) -> float:
+        """How far the cross on a skipped joint reaches: past the rounds of its lock, if any."""
+        return 2 * CROSS_PT if joint in self.panel.joints else CROSS_PT
 
 
 def uncovered(panel: Panel, width: float = 200.0, height: float = 200.0) -> Uncovered:

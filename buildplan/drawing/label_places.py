@@ -16,6 +16,9 @@ from buildplan.drawing.marks import Box, Point
 
 GAP = 1.0
 _ANGLES = 20
+# What it costs a tag, in points of distance, that its leader runs over another joint, and that it
+# stands nearer to another joint than to its own: both would be tied at the wrong one.
+OVER_A_JOINT, NEARER_ANOTHER = 80.0, 40.0
 _REACHES = (9.0, 13.0, 18.0, 25.0, 34.0, 46.0, 62.0, 84.0)
 
 
@@ -99,6 +102,7 @@ def place_tags(
     blocked: Sequence[Box] = (),
     discs: FloatArray | None = None,
     wider: Mapping[str, float] | None = None,
+    reaching: Mapping[str, float] | None = None,
     shun: float = 1.0,
 ) -> tuple[Tag, ...]:
     """Places for the labels of joints (words, place), in the order given.
@@ -106,13 +110,16 @@ def place_tags(
     Tags lie inside the picture and cover no joint of `wanted` or `keep_clear`, no box of
     `blocked` and no other tag. A label for which no such place is left is left out. Tags
     also shun `discs` (n, 3: x, y, radius), small ones most, where another place is about as
-    near. `wider` is what a tag needs for signs beside its words; `shun` how much they
-    shun discs.
+    near. `wider` is what a tag needs for signs beside its words, `reaching` how far from its
+    joint a mark reaches that is larger than a dot; `shun` how much tags shun discs.
     """
     if not wanted:
         return ()
     dots = np.array([*(spot for _, spot in wanted), *keep_clear], dtype=float)
-    dot_boxes = np.hstack([dots - TIE_RADIUS, dots + TIE_RADIUS])
+    radii = np.full(len(dots), TIE_RADIUS)
+    for i, (text, _) in enumerate(wanted):
+        radii[i] = (reaching or {}).get(text, TIE_RADIUS)
+    dot_boxes = np.hstack([dots - radii[:, None], dots + radii[:, None]])
     dot_boxes = np.vstack([dot_boxes, np.array(blocked, dtype=float).reshape(-1, 4)])
     choices, costs = [], []
     sizes = [tag_size(text, size) for text, _ in wanted]
@@ -129,7 +136,8 @@ def place_tags(
         choices.append(boxes)
         middles = (boxes[:, :2] + boxes[:, 2:]) / 2
         away = np.linalg.norm(middles - np.asarray(spot), axis=1)
-        cost = away + 6.0 * _covered(middles, spot, dots)
+        cost = away + OVER_A_JOINT * _covered(middles, spot, dots, radii)
+        cost += NEARER_ANOTHER * _nearer_another(boxes, spot, dots)
         if discs is not None and len(discs):
             cost += shun * _shun(boxes, discs)
         costs.append(cost)
@@ -148,19 +156,35 @@ def _shun(boxes: FloatArray, discs: FloatArray) -> FloatArray:
     return np.asarray(np.sum(np.max(inside * price, axis=2), axis=1))
 
 
-def _covered(middles: FloatArray, spot: Point, dots: FloatArray) -> FloatArray:
+def _covered(middles: FloatArray, spot: Point, dots: FloatArray, radii: FloatArray) -> FloatArray:
     """How many other joints the leader to each of `middles` runs over."""
     start = np.asarray(spot)
     run = middles - start
     length = np.maximum(np.sum(run**2, axis=1), 1e-9)
-    others = dots[np.linalg.norm(dots - start, axis=1) > 0.5]
+    apart = np.linalg.norm(dots - start, axis=1) > 0.5
+    others = dots[apart]
     if not len(others):
         return np.zeros(len(middles))
     share = np.clip(((others[None] - start) @ run[:, :, None])[..., 0] / length[:, None], 0, 1)
     nearest = start + share[..., None] * run[:, None]
     return np.asarray(
-        np.sum(np.linalg.norm(nearest - others[None], axis=2) < TIE_RADIUS, axis=1)
+        np.sum(np.linalg.norm(nearest - others[None], axis=2) < radii[apart], axis=1)
     ).astype(float)
+
+
+def _nearer_another(boxes: FloatArray, spot: Point, dots: FloatArray) -> FloatArray:
+    """1 where a tag in one of `boxes` (n, 4) is nearer to another joint than to its own, else 0."""
+    start = np.asarray(spot)
+    others = dots[np.linalg.norm(dots - start, axis=1) > 0.5]
+    if not len(others):
+        return np.zeros(len(boxes))
+
+    def gap(points: FloatArray) -> FloatArray:
+        low, high = boxes[:, None, :2] - points, points - boxes[:, None, 2:]
+        return np.asarray(np.linalg.norm(np.maximum(np.maximum(low, high), 0.0), axis=2))
+
+    nearer = gap(others[None]).min(axis=1) < gap(start[None, None])[:, 0]
+    return np.asarray(nearer, float)
 
 
 def _settle(

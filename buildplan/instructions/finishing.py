@@ -65,7 +65,7 @@ def stand_up(context: Context, step: Step) -> Wording:
         title = voice.say("Stand the piece up")
         moves = sentences(
             _lifting(context, people),
-            voice.say("One of you stays at the foot and keeps it from sliding.")
+            voice.say("One of them keeps the foot from sliding.")
             if step.operations[0].people >= WITH_ONE_AT_FOOT
             else "",
         )

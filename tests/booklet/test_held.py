@@ -65,7 +65,8 @@ def test_the_crew_reads_it_first_brings_it_and_checks_it(held: Book) -> None:
     text = text_of(print_booklet(held))
     assert text.count(condition) >= 3, "on the cover, at its place, in the last step"
     assert brought in text
-    assert ("Ballast low at" in text) == ("Ballast, " in text) == (not held.shape.holding.fixed)
+    free = not held.shape.holding.fixed
+    assert ("Ballast low at" in text) == ("Ballast: " in text) == free
 
 
 def test_an_event_brings_it(held: Book) -> None:

@@ -5,7 +5,7 @@ from itertools import combinations
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from shapely.geometry import Point, box
+from shapely.geometry import LineString, Point, box
 
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.label_places import place_tags
@@ -89,3 +89,21 @@ def test_tags_keep_off_blocked_boxes() -> None:
     assert len(tags) == len(wanted)
     for tag in tags:
         assert not any(box(*tag.box).intersects(box(*other)) for other in blocked)
+
+
+@given(
+    st.lists(st.tuples(st.integers(3, 17), st.integers(3, 17)), min_size=2, max_size=6, unique=True)
+)
+def test_a_tag_is_not_taken_for_another_joints(spots: list[tuple[int, int]]) -> None:
+    """With room around: its leader runs over no other joint, and none is nearer to it."""
+    wanted = [(f"A{i}", (10.0 * x, 10.0 * y)) for i, (x, y) in enumerate(spots)]
+    reaching = {"A0": 8.4}
+    at = dict(wanted)
+    for tag in place_tags(wanted, 200, 200, reaching=reaching):
+        left, low, right, high = tag.box
+        body = box(left, low, right, high)
+        leader = LineString([tag.spot, ((left + right) / 2, (low + high) / 2)])
+        for name, spot in at.items():
+            if name != tag.text:
+                assert leader.distance(Point(spot)) >= reaching.get(name, TIE_RADIUS) - 1e-6
+                assert body.distance(Point(spot)) >= body.distance(Point(tag.spot)) - 1e-6

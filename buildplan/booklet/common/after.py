@@ -97,7 +97,7 @@ def _holding_down(book: Book) -> list[str]:
             angle=strong(lean),
         ),
         voice.say(
-            "Tie ballast low, at {joints}: water weights or sand bags, {each} at each.",
+            "Ballast, tied low: water or sand, {each} at each of {joints}.",
             joints=strong(voice.listed(book.examination.wind.ballast_at)),
             each=strong(mass_words(ballast_each_kg(book.examination), voice)),
         ),

@@ -9,7 +9,7 @@ from buildplan.booklet.common.loads import mass_words
 from buildplan.document.links import PageLink
 from buildplan.document.printing import Section
 from buildplan.document.text import underlined
-from buildplan.evaluation.ballast import ballast_each_kg, ballast_kg
+from buildplan.evaluation.ballast import ballast_each_kg
 from buildplan.language.messages import mark
 from buildplan.sequence.model import Kind, Step
 
@@ -25,9 +25,8 @@ def is_ballasted(book: Book, step: Step) -> bool:
 def ballast_row(book: Book) -> str:
     """Ballast, to be ticked before anybody lets go."""
     return book.voice.say(
-        "Tie ballast at {joints}: {each} at each, {mass} in all; then let go",
+        "Tie ballast of {each} to each of {joints}, then let go",
         each=mass_words(ballast_each_kg(book.examination), book.voice),
-        mass=mass_words(ballast_kg(book.examination), book.voice),
         joints=book.voice.listed(book.examination.wind.ballast_at),
     )
 

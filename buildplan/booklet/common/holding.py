@@ -5,10 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from buildplan.booklet.common.book import Book
-from buildplan.booklet.common.loads import filled_words, mass_words
+from buildplan.booklet.common.loads import mass_words
 from buildplan.document.text import plain, strong
-from buildplan.evaluation.ballast import DRAUGHT_M_PER_S, ballast_each_kg, ballast_kg
-from buildplan.evaluation.figures import speed_words
+from buildplan.evaluation.ballast import ballast_each_kg, ballast_kg
 from buildplan.language.voice import Voice
 from buildplan.shape.model import Holding
 
@@ -65,16 +64,12 @@ def to_hold_it_down(book: Book) -> Iterator[str]:
     voice, found = book.voice, book.examination
     yield from (strong(one) for one in holders(book.shape.holding, voice))
     if found.wind.ballast_at:
-        mass = ballast_kg(found)
         yield plain(
             voice.say(
-                "Ballast, {each} at each of {joints}: {mass} in all, that is {filled}, for a "
-                "draught of {gust} (estimate)",
+                "Ballast: {mass}, {each} at each of {joints}",
+                mass=mass_words(ballast_kg(found), voice),
                 each=mass_words(ballast_each_kg(found), voice),
                 joints=voice.listed(found.wind.ballast_at),
-                mass=mass_words(mass, voice),
-                filled=filled_words(mass, voice),
-                gust=speed_words(DRAUGHT_M_PER_S, book.units, voice),
             )
         )
     yield voice.say("Soft ties or webbing, no wire")

@@ -31,7 +31,7 @@ MEANINGS: Mapping[PictureSign, str] = {
     PictureSign.TWIST: mark("twist a lock on"),
     PictureSign.LOCK: mark("lock"),
     PictureSign.HAND: mark("reach in from below"),
-    PictureSign.SKIPPED: mark("skipped joint: tie nothing"),
+    PictureSign.SKIPPED: mark("no brace is tied here"),
     PictureSign.SHARED: mark("shared balloon"),
     PictureSign.STUB: mark("chain that goes on"),
     PictureSign.EYE: mark("you look from here"),
