@@ -165,21 +165,41 @@ def _tied(
     two_sided = mirrors(framework, bodies)
     freedoms = mirrored(_twins(framework)) if two_sided else all_free(bodies.joints)
     at = sorted({number[lock.joint] for lock in framework.locks})
-    # the parts stand on the floor when they are tied: their feet stay level
-    feet = np.array(sorted({number[joint] for joint in placed.feet}), int)
-    start = placed.positions_m - [0.0, float(placed.positions_m[feet, 1].mean()), 0.0]
-    start[feet, 1] = 0.0
+    # the parts stand on the floor when they are tied: their feet stay on it
+    feet, heights = _feet_of(framework, placed)
+    lift = float((placed.positions_m[feet, 1] - heights).mean())
+    start = placed.positions_m - [0.0, lift, 0.0]
+    start[feet, 1] = heights
     freedoms = freedoms.held_at(3 * feet + 1)
+    held = np.zeros_like(start)
+    held[feet, 1] = heights
     parts = [part(bodies, constants) for part in (struts, crowding, opening)]
     positions, iterations = start, 0
     for _ in range(SETTLINGS):
-        held = together([*parts, locks(bodies, positions, at, constants)])
-        found = relax_apart(bodies, held, freedoms, positions, settings.tolerance_n, constants)
+        springs = together([*parts, locks(bodies, positions, at, constants)])
+        found = relax_apart(
+            bodies, springs, freedoms, positions, settings.tolerance_n, constants, held_m=held
+        )
         moved = float(np.abs(found.positions_m - positions).max(initial=0.0))
         positions, iterations = found.positions_m, iterations + found.iterations
         if moved < SETTLED_M:
             break
     return replace(found, iterations=iterations)
+
+
+def _feet_of(framework: Framework, placed: PlacedJoints) -> tuple[IntArray, FloatArray]:
+    """The numbers of the joints on the floor, in order, and how high each lies above it."""
+    height = {framework.place_number[joint]: one for joint, one in placed.feet_m.items()}
+    feet = np.array(sorted(height), int)
+    return feet, np.array([height[number] for number in feet])
+
+
+def _levelled(framework: Framework, placed: PlacedJoints, found: Relaxed) -> FloatArray:
+    """What was found, with feet of larger and of smaller balloons equally high."""
+    feet, heights = _feet_of(framework, placed)
+    level = found.positions_m.copy()
+    level[feet, 1] -= heights - heights.mean()
+    return level
 
 
 def find_shape(
@@ -204,19 +224,19 @@ def find_shape(
     if framework.parts:
         placed = place_parts(framework, shapes_of_parts(framework, settings))
         results, misfits = [_tied(framework, bodies, placed, settings)], placed.problems
-        stand_on = stand_on or placed.feet
+        level = results[0].positions_m if stand_on else _levelled(framework, placed, results[0])
+        stand_on = stand_on or tuple(placed.feet_m)
     else:
         results = at_rest(framework, bodies, settings)
-    best = results[0]
-    two_sided = mirrors(framework, bodies)
+        level = results[0].positions_m
+    best, two_sided = results[0], mirrors(framework, bodies)
     flat = two_sided or is_flat(best.positions_m)
-    rotation = upright(framework, bodies, best.positions_m, stand_on, flat, settings.constants, top)
+    rotation = upright(framework, bodies, level, stand_on, flat, settings.constants, top)
     posed = facing_the_viewer(framework, best.positions_m @ rotation.T)
     positions = on_the_floor(bodies, of_one_hand(framework, posed))
     standing, mass = stand(framework, bodies, positions, settings.constants)
-    if holding.base is not None:
-        standing = on_base(standing, mass, holding.base)
-    width, height, depth = size_m(bodies, positions)
+    standing = standing if holding.base is None else on_base(standing, mass, holding.base)
+    size = size_m(bodies, positions)
     strain = float(np.abs(bodies.strain(positions)).max(initial=0.0))
     rigid = rigidity(bodies.ends, positions)
     return Shape(
@@ -227,9 +247,9 @@ def find_shape(
         residual_n=best.residual_n,
         largest_strain=strain,
         closes=strain <= settings.strain_allowed,
-        width_m=float(width),
-        height_m=float(height),
-        depth_m=float(depth),
+        width_m=float(size[0]),
+        height_m=float(size[1]),
+        depth_m=float(size[2]),
         mass_kg=mass,
         mechanisms=rigid.mechanisms,
         self_stresses=rigid.self_stresses,

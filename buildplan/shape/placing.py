@@ -31,11 +31,12 @@ MOST_NAMED = 8  # joints that a problem names: where the first of the ties are
 
 @dataclass(frozen=True)
 class PlacedJoints:
-    """Where every joint is (places, 3) before the parts pull at one another, the joints that are
-    on the floor, and the ties that cannot be made as they are."""
+    """Where every joint is (places, 3) before the parts pull at one another, the joints of the
+    feet that are on the floor with how high each lies above it, half a balloon, and the ties that
+    cannot be made as they are."""
 
     positions_m: FloatArray
-    feet: tuple[str, ...]
+    feet_m: Mapping[str, float]
     problems: tuple[Problem, ...]
 
 
@@ -78,8 +79,8 @@ def place_parts(framework: Framework, shapes: Sequence[Shape]) -> PlacedJoints:
         # half way between joints that lie crosswise all are at one place
         first = {framework.place(joint): joint for joint in reversed(framework.joints)}
         positions = np.array([down.spots[first[place]] for place in framework.places])
-    feet = _feet(shapes, down.spots, link_m(framework))
-    return PlacedJoints(positions, feet, down.problems)
+    feet_m = _feet_m(shapes, down.spots, link_m(framework))
+    return PlacedJoints(positions, feet_m, down.problems)
 
 
 def set_down(
@@ -215,8 +216,16 @@ def _misfit(
     )
 
 
-def _feet(shapes: Sequence[Shape], placed: Spots, a_link_m: float) -> tuple[str, ...]:
-    """The feet of those parts that come down to the floor."""
-    feet = [joint for shape in shapes for joint in shape.standing.feet]
-    floor = min(placed[joint][1] for joint in feet)
-    return tuple(j for j in feet if placed[j][1] < floor + ON_FLOOR_SHARE * a_link_m)
+def _feet_m(shapes: Sequence[Shape], placed: Spots, a_link_m: float) -> Mapping[str, float]:
+    """The feet of those parts that come down to the floor, and how high they lie above it: feet of
+    smaller balloons lie lower."""
+    lifts, heights = {}, {}
+    for shape in shapes:
+        own = shape.standing.feet
+        height = float(np.mean([shape.at[joint][1] for joint in own])) if own else 0.0
+        for joint in own:
+            heights[joint] = height
+            lifts[joint] = float(placed[joint][1]) - height
+    floor = min(lifts.values())
+    near = ON_FLOOR_SHARE * a_link_m
+    return {joint: heights[joint] for joint, lift in lifts.items() if lift < floor + near}

@@ -206,8 +206,9 @@ def relax_apart(
     constants: Mapping[str, Constant],
     newton_steps: int = NEWTON_STEPS,
     rounds: int = ROUNDS,
+    held_m: FloatArray | None = None,
 ) -> Relaxed:
-    """Relax with the bodies that share no joint kept apart.
+    """Relax with the bodies that share no joint kept apart; `held_m` is that of `relax`.
 
     Neighbours are sought within a skin; the run is repeated while the piece has met bodies that
     were not looked at. The residual is that with every contact counted.
@@ -224,6 +225,7 @@ def relax_apart(
             positions,
             tolerance_n,
             longest,
+            held_m=held_m,
             newton_steps=newton_steps,
             rounds=rounds,
         )

@@ -87,3 +87,44 @@ def test_a_palette_calls_every_balloon_of_a_tube_by_its_new_key() -> None:
     assert made.brace == "cross_b"
     assert made.extra[0] == ExtraBalloon(joints=["A1", "D3"], balloon="short_b")
     assert set(renamed.balloons) == {"long", "short_b", "cross_b", "lock"}
+
+
+def test_pieces_of_larger_and_of_smaller_balloons_stand_on_one_floor() -> None:
+    """A link lies half its thickness above the floor, so that feet of unlike balloons are unlike
+    high; the whole still comes down on all of them."""
+    link = {"kind": "link", "nominal": 12, "colour": "navy", "label": "navy"}
+    lock = {"kind": "round", "nominal": 5, "inflate_to": 3.5, "colour": "navy", "label": "navy"}
+
+    def wall(key: str) -> dict[str, object]:
+        grid = {"across": 2, "up": 2, "layers": 2, "lock": "lock"}
+        return {"wall": {**grid, "row": key, "upright": key, "between": key}}
+
+    ties = [{"joints": [f"L.{row}3", f"R.{row}1"], "balloon": "large"} for row in "ABDE"]
+    piece = measure(
+        {
+            "buildplan": 1,
+            "name": "Two",
+            "units": "in",
+            "balloons": {
+                "large": {**link, "inflate_to": 8},
+                "small": {**link, "inflate_to": 7},
+                "lock": lock,
+            },
+            "build": {
+                "assembly": {
+                    "parts": [
+                        {"name": "L", "build": wall("large")},
+                        {"name": "R", "build": wall("small")},
+                    ],
+                    "ties": ties,
+                    "lock": "lock",
+                }
+            },
+        }
+    )
+    lowest = {
+        part.name: min(piece.shape.at[joint][1] for joint in part.framework.joints)
+        for part in piece.framework.parts
+    }
+    assert {joint[0] for joint in piece.shape.standing.feet} == {"L", "R"}, lowest
+    assert lowest["L"] > lowest["R"]
