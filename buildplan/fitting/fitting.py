@@ -15,6 +15,7 @@ from buildplan.fitting.candidates import Progress, rounds
 from buildplan.fitting.effort import USUAL, Effort
 from buildplan.fitting.fit import Fit
 from buildplan.fitting.following import tasks_for
+from buildplan.fitting.measuring import PER_LINK_FARTHER
 from buildplan.fitting.outline import Outline
 from buildplan.fitting.standing_fit import judged
 from buildplan.fitting.tube_design import ENGLISH, Gauges, gauges_from
@@ -102,8 +103,10 @@ def _worth_showing(fits: Sequence[Fit]) -> tuple[Fit, ...]:
 
 
 def _closer(fit: Fit, other: Fit) -> bool:
+    """Whether it wins more in overlap than it loses in distance, weighed as in a score."""
     near_m = max(other.close.farthest_m, UNSEEN * fit.close.link_m)
-    return fit.likeness > other.likeness and fit.close.farthest_m <= near_m
+    farther = max(0.0, fit.close.farthest_m - near_m) / fit.close.link_m
+    return fit.likeness - other.likeness > PER_LINK_FARTHER * farther
 
 
 def recommended(fits: Sequence[Fit], prefer: Preference = "close") -> Fit:

@@ -22,6 +22,7 @@ from buildplan.framework.model import Framework, Link
 
 # what counts as a good fit
 OVERLAP_GOAL, FARTHEST_GOAL = 0.88, 0.6
+PER_LINK_FARTHER = 0.1  # what a link of largest distance weighs, in overlap
 BODY_POINTS = 20
 EDGE_SAMPLES = 360
 BRIDGED = 0.5  # half the width of a dent that is bridged, in links
@@ -56,7 +57,7 @@ class Closeness:
         of either beyond the goals."""
         short = 0.3 * max(0.0, OVERLAP_GOAL - self.overlap)
         far = 0.05 * max(0.0, self.farthest - FARTHEST_GOAL)
-        return 1 - self.overlap + 0.1 * self.farthest + short + far
+        return 1 - self.overlap + PER_LINK_FARTHER * self.farthest + short + far
 
 
 def silhouette(framework: Framework, front: ComplexArray, link_m: float) -> Polygon:
