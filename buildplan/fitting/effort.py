@@ -41,7 +41,7 @@ RESIZED = 1  # shapes solved for each that is judged, at the gauge that brings i
 
 EFFORTS: Mapping[str, Effort] = {
     "quick": Effort(courses=24, first=6, rounds=1, kept=2, tries=6, judged=2, taller=2),
-    "usual": Effort(courses=40, first=10, rounds=3, kept=3, tries=7, judged=3, taller=4),
+    "usual": Effort(courses=50, first=14, rounds=4, kept=3, tries=9, judged=3, taller=4),
     "long": Effort(courses=120, first=40, rounds=20, kept=6, tries=16, judged=6, taller=8),
 }
 USUAL, QUICK = EFFORTS["usual"], EFFORTS["quick"]

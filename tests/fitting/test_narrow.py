@@ -1,0 +1,62 @@
+"""What of an outline is too narrow for a tube, and from which height on it no longer is."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+from shapely import box
+
+from buildplan.fitting.effort import EFFORTS
+from buildplan.fitting.heights import smallest_height
+from buildplan.fitting.narrow import least_height_m, narrow_share, tube_width_m
+from buildplan.fitting.outline import outline_of, ring_points
+from buildplan.fitting.report import larger_words
+from buildplan.fitting.sources import read_outline
+from buildplan.language.voice import Voice
+
+# a flag: a square of 1, and a pole of 0.2 by 2 below it
+FLAG = box(0, 2, 1, 3).union(box(0.4, 0, 0.6, 2))
+
+
+def test_the_share_is_the_area_of_what_is_narrower() -> None:
+    """By hand: the pole is 0.4 of 1.4; a square is no narrower than itself."""
+    assert narrow_share(FLAG, 0.5) == pytest.approx(0.4 / 1.4, abs=1e-6)
+    assert narrow_share(FLAG, 0.19) == pytest.approx(0, abs=1e-6)
+    assert narrow_share(box(0, 0, 1, 1), 0.99) == pytest.approx(0, abs=1e-6)
+    assert narrow_share(FLAG, 1.01) == pytest.approx(1)
+
+
+def test_at_the_least_height_the_narrow_part_is_as_wide_as_the_tube() -> None:
+    """A pole of a fifteenth of the height comes to 0.43 m at 6.45 m."""
+    outline = outline_of("flag", ring_points(FLAG), 1.5)
+    assert least_height_m(outline, 0.43) == pytest.approx(0.43 * 15, rel=1e-3)
+    assert least_height_m(outline, 0.05) == 1.5
+
+
+def test_no_height_is_tried_at_which_too_much_is_narrow(monkeypatch: pytest.MonkeyPatch) -> None:
+    tried: list[float] = []
+
+    def never(outline: object, gauge: float, units: str, height_m: float) -> bool:
+        tried.append(height_m)
+        return False
+
+    monkeypatch.setattr("buildplan.fitting.heights._good_at", never)
+    flag = outline_of("flag", ring_points(FLAG), 1.5)
+    larger = smallest_height(flag, 8.0, "in", EFFORTS["long"])
+    assert not tried
+    assert larger.least_m == pytest.approx(15 * tube_width_m(8.0, "in"), rel=1e-3)
+    said = larger_words(larger, 8.0, "in", Voice())
+    assert "29% of the outline is narrower than a tube of 8 in links" in said
+    assert "below about 258 in" in said
+    assert "any height tried" not in said
+    thick = outline_of("flag", ring_points(FLAG.buffer(0.25)), 1.5)
+    larger = smallest_height(thick, 6.0, "in", EFFORTS["long"])
+    assert tried
+    assert min(tried) >= larger.least_m > 1.5
+    assert "any height tried" in larger_words(larger, 6.0, "in", Voice())
+
+
+def test_a_ring_is_nowhere_narrow() -> None:
+    ring = read_outline("ring", 1.2)
+    assert least_height_m(ring, tube_width_m(8.0, "in")) == 1.2
+    assert np.isclose(narrow_share(ring.region, 0.4), 0, atol=0.01)
