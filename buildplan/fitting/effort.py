@@ -36,7 +36,7 @@ class Effort:
         return searches * self.courses + self.rounds * self.kept * self.tries * LAID_PER_TRY
 
 
-LAID_PER_TRY = 5  # changes laid at most for each that is solved
+LAID_PER_TRY = 8  # changes laid at most for each that is solved
 RESIZED = 1  # shapes solved for each that is judged, at the gauge that brings it to its height
 
 EFFORTS: Mapping[str, Effort] = {
