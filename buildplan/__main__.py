@@ -1,5 +1,40 @@
-"""`python -m buildplan`."""
+"""The entry point of the command, and of `python -m buildplan`: from the first moment on, an
+interrupt ends in one plain line, while the rest is still being loaded too."""
 
-from buildplan.cli import main
+from __future__ import annotations
 
-main()
+import signal
+import sys
+from types import FrameType
+
+# 128 and the number of the signal, as shells have it
+INTERRUPTED, ENDED = 130, 143
+
+
+def _end(number: int, frame: FrameType | None) -> None:
+    raise SystemExit(ENDED)
+
+
+def main() -> None:
+    """Run the command; see `buildplan.cli`."""
+    signal.signal(signal.SIGTERM, _end)
+    try:
+        from buildplan.cli import main as run
+    except KeyboardInterrupt:
+        _stopped(INTERRUPTED)
+    except SystemExit:
+        _stopped(ENDED)
+    try:
+        run()
+    except KeyboardInterrupt:  # before a command was found, or after it was done
+        _stopped(INTERRUPTED)
+
+
+def _stopped(status: int) -> None:
+    """Stop before the reader's language is known."""
+    print("Stopped.", file=sys.stderr)
+    sys.exit(status)
+
+
+if __name__ == "__main__":
+    main()

@@ -1,5 +1,5 @@
 """The commands. Exit status: 0 good; 1 the design was read and has problems, each listed;
-2 it could not be read, or the call is wrong."""
+2 it could not be read, or the call is wrong; 130 interrupted; 143 told to end."""
 
 from __future__ import annotations
 
@@ -61,6 +61,10 @@ COMMANDS = (
 COLLECT_AT = (50_000, 20, 50)
 
 
+# Statuses of a command that was interrupted or told to end: 128 and the number of the signal.
+STOPPED = (130, 143)
+
+
 def _version(asked: bool) -> None:
     if asked:
         typer.echo(f"buildplan {__version__}")
@@ -97,6 +101,10 @@ def main() -> None:
         sys.exit(1)
     except ProblemsFoundError:
         sys.exit(1)
+    except SystemExit as ended:
+        if ended.code in STOPPED:
+            aside(reader.voice.say("Stopped: what was not finished is not written."))
+        raise
     except BrokenPipeError:
         # the reader of our output has gone; nothing is left to say
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())

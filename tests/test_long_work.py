@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from buildplan.commands import pieces
+from buildplan.commands import pieces, printing
 from buildplan.design.reading import read_design
 from buildplan.evaluation.expected_time import seconds_to_print, seconds_to_work_out
 from buildplan.language.voice import Voice
@@ -28,3 +28,10 @@ def test_the_estimate_grows_with_the_piece() -> None:
     for seconds in (seconds_to_work_out, seconds_to_print):
         assert seconds(400) < 5
         assert seconds(2_000) < seconds(10_000) < seconds(30_000) < 3600
+
+
+def test_many_copies_are_told_and_few_are_not(capsys: pytest.CaptureFixture[str]) -> None:
+    printing._tell_if_many(200, Voice())
+    assert capsys.readouterr().err == ""
+    printing._tell_if_many(2_400, Voice())
+    assert "2,400 copies: this takes about 2 minutes" in capsys.readouterr().err

@@ -153,12 +153,28 @@ def _print_all(designs: Sequence[Path], how: _Printing) -> bool:
             good &= printed.good
             _write(printed.files, how)
     else:  # the copies of one design are many enough for all cores
+        _tell_if_many(len(designs) * len(how.buyers), how.voice)
         for path in designs:
             book, is_good = _book_to_print(path, how)
             good &= is_good
             for files in _copies(path, book, how) if book is not None else ():
                 _write(files, how)
     return good
+
+
+def _tell_if_many(copies: int, voice: Voice) -> None:
+    """How long many copies are likely to take, before they are begun."""
+    from buildplan.evaluation.expected_time import WORTH_SAYING_S, seconds_to_copy
+
+    expected = seconds_to_copy(copies)
+    if expected >= WORTH_SAYING_S:
+        words = voice.say_count(
+            "{copies} copies: this takes about {number} minute of work for one processor.",
+            "{copies} copies: this takes about {number} minutes of work for one processor.",
+            max(1, round(expected / 60)),
+            copies=copies,
+        )
+        aside(words)
 
 
 @dataclass(frozen=True)

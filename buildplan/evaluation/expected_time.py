@@ -10,6 +10,7 @@ from __future__ import annotations
 # seconds for 1,000 balloons, and the power of their number by which the time grows
 WORK_OUT_S, WORK_OUT_POWER = 1.0, 1.2
 PRINT_S, PRINT_POWER = 3.5, 1.1
+COPY_S = 0.05
 WORTH_SAYING_S = 20.0
 
 
@@ -21,3 +22,8 @@ def seconds_to_work_out(balloons: int) -> float:
 def seconds_to_print(balloons: int) -> float:
     """To work them out, and to print a booklet."""
     return seconds_to_work_out(balloons) + float(PRINT_S * (balloons / 1000) ** PRINT_POWER)
+
+
+def seconds_to_copy(copies: int) -> float:
+    """To fill in so many sold copies of a booklet that has been drawn."""
+    return COPY_S * copies

@@ -1,0 +1,67 @@
+"""An interrupt, or being told to end, stops a command at once: one plain line, nothing written.
+
+The statuses are those of shells: 128 and the number of the signal (POSIX.1-2017, 2.8.2, says more
+than 128; that it is the sum is common practice).
+"""
+
+from __future__ import annotations
+
+import signal
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from buildplan.commands import files
+
+STAR = Path(__file__).parent.parent / "designs" / "reading_star.yaml"
+# sends itself a signal when a module is about to be loaded
+CALL = """
+import os, sys
+moment, number = sys.argv[1], int(sys.argv[2])
+
+class Sender:
+    def find_spec(self, name, path=None, target=None):
+        if name == moment:
+            sys.meta_path.remove(self)
+            os.kill(os.getpid(), number)
+
+sys.meta_path.insert(0, Sender())
+sys.argv = ["buildplan", *sys.argv[3:]]
+from buildplan.__main__ import main
+main()
+"""
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="signals")
+@pytest.mark.parametrize("moment", ["typer", "numpy", "buildplan.booklet.editions"])
+@pytest.mark.parametrize("number", [signal.SIGINT, signal.SIGTERM])
+def test_a_command_that_is_stopped_says_so_and_leaves_nothing(
+    moment: str, number: signal.Signals, tmp_path: Path
+) -> None:
+    call = ["booklet", str(STAR), "--out", str(tmp_path / "out")]
+    run = [sys.executable, "-c", CALL, moment, str(int(number)), *call]
+    ended = subprocess.run(run, capture_output=True, text=True, check=False)
+    assert ended.returncode == 128 + number
+    assert ended.stdout == ""
+    (line,) = ended.stderr.splitlines()
+    assert line.startswith("Stopped")
+    assert not (tmp_path / "out").exists()
+
+
+@pytest.mark.parametrize("stop", [KeyboardInterrupt, SystemExit])
+def test_a_file_that_is_being_written_is_not_left_half_written(
+    stop: type[BaseException], tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    target = tmp_path / "booklet.pdf"
+    target.write_bytes(b"before")
+
+    def stopped(*_: object) -> None:
+        raise stop
+
+    monkeypatch.setattr(Path, "chmod", stopped)
+    with pytest.raises(stop):
+        files.write_whole(target, b"after")
+    assert [path.name for path in tmp_path.iterdir()] == ["booklet.pdf"]
+    assert target.read_bytes() == b"before"
