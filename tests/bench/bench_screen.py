@@ -11,11 +11,13 @@ For the star, and for a wall of about 3,000 balloons:
 - milliseconds by the clock until WebGL takes over. Chromium draws it here by its software
   renderer, which a desktop or a phone does not.
 
-The rival of the same run is an empty page in the same browser. Needs a Chromium.
+The rival of the same run is an empty page in the same browser. Times by the clock mean something
+on a quiet machine alone, so its load is printed. Needs a Chromium.
 """
 
 from __future__ import annotations
 
+import os
 import sys
 import tempfile
 from dataclasses import dataclass
@@ -87,7 +89,12 @@ def main() -> None:
         nothing = folder / "empty.html"
         nothing.write_text("<!doctype html><p>nothing</p>", encoding="utf-8")
         empty = taken(browser, nothing.as_uri(), "p")
-        print(f"empty page: shown {empty.shown:.0f} ms, own {empty.own:.0f} ms of the processor")
+        idle = taken(browser, nothing.as_uri(), "p", SLOWED)
+        print(
+            f"empty page: shown {empty.shown:.0f} ms, slowed {SLOWED} times {idle.shown:.0f} ms; "
+            f"own {empty.own:.0f} ms of the processor; load {os.getloadavg()[0]:.1f} on "
+            f"{os.cpu_count()} processors"
+        )
         for design in (ROOT / "designs" / "reading_star.yaml", folder / "great_wall.yaml"):
             file = written(folder, design)
             plain = f"{file.as_uri()}?flat"
@@ -98,7 +105,8 @@ def main() -> None:
                 f"{design.stem}: {file.stat().st_size / 1e6:.2f} MB; first picture drawn after "
                 f"{light.drawn:.0f} ms, shown after {light.shown:.0f} ms "
                 f"({light.shown / empty.shown:.1f} empty pages); slowed {SLOWED} times drawn "
-                f"{slow.drawn:.0f} ms, shown {slow.shown:.0f} ms; own {own.own:.0f} ms of the "
+                f"{slow.drawn:.0f} ms, shown {slow.shown:.0f} ms "
+                f"({slow.shown / idle.shown:.1f} empty pages); own {own.own:.0f} ms of the "
                 f"processor; WebGL by software after {light.ready:.0f} ms"
             )
 

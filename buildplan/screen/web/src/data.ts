@@ -96,6 +96,9 @@ export interface Piece {
   edition: string;
   name: Said;
   languages: readonly string[];
+  width_m: number;
+  height_m: number;
+  depth_m: number;
   draft: boolean;
   balloons: readonly Balloon[];
   joints: readonly Joint[];

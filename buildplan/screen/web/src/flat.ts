@@ -4,7 +4,7 @@ import type { Body, Look } from "./bodies";
 import type { Page, Point } from "./data";
 import { mixed, PERSON_COLOUR, PICKED_COLOUR, round, type Frame, type Painter } from "./painter";
 
-const SEEN_THROUGH = 0.35; // how much is seen of what stands before new work
+const SEEN_THROUGH = 0.22; // how much is seen of what stands before new work
 
 type Pen = CanvasRenderingContext2D;
 

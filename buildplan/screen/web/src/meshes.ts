@@ -32,7 +32,7 @@ const PALE_FINISH = "matt"; // what stands already does not shine
 // points of an outline left out, and points round a balloon: near by, and of the whole piece
 const FINE = [1, 24] as const;
 const COARSE = [3, 10] as const;
-const SEEN_THROUGH = 0.35; // opacity of what stands before new work
+const SEEN_THROUGH = 0.22; // opacity of what stands before new work
 const OUTLINE = 1.07; // the edge round what is new, in sizes of a balloon
 const OUTLINE_COLOUR = "#15191e";
 const UP = new Vector3(0, 1, 0);

@@ -1,7 +1,7 @@
 // A balloon has burst: which one it is, and how to put a new one in, act by act.
 import type { App } from "../app";
 import type { Body } from "../bodies";
-import type { Act, Balloon } from "../data";
+import type { Act, Balloon, Piece, Point } from "../data";
 import { h } from "../dom";
 import { frame } from "../frame";
 import { reference } from "../refer";
@@ -129,7 +129,7 @@ function picture(app: App, gone: Burst | undefined, chosen: number): void {
   const isGone = (body: Body) => (body.isLink ? body.name : LOCK + body.name) === gone.name;
   const across = Math.min(page.whole.across_m, ROUND_IT);
   app.stage.show({
-    seat: { ...page.whole, about, across_m: across, to_eye: facing(about, page.whole.about) },
+    seat: { ...page.whole, about, across_m: across, to_eye: facing(about, page.whole.about, page.piece) },
     shown: {
       moment,
       isNew: (body) => (now?.link ? near.has(now.link) && body.name === now.link : near.has(body.name)) || (!body.isLink && body.name === now?.joint),
@@ -143,8 +143,11 @@ function picture(app: App, gone: Burst | undefined, chosen: number): void {
   });
 }
 
-/** From outside the piece, looking at it from before its front or its back. */
-function facing(at: readonly number[], middle: readonly number[]): readonly [number, number, number] {
-  const [x, y, z] = [0, 1, 2].map((i) => (at[i] ?? 0) - (middle[i] ?? 0));
-  return [(x ?? 0) * 0.4, (y ?? 0) * 0.3, (z ?? 0) < -0.02 ? -1 : 1];
+/** From outside the piece: straight before the front or back of a flat one, all round a round one. */
+function facing(at: Point, middle: Point, piece: Piece): Point {
+  const roundness = Math.min(1, piece.depth_m / Math.max(piece.width_m, 0.1));
+  const out = (axis: 0 | 1 | 2, extent: number) => (2 * (at[axis] - middle[axis])) / Math.max(extent, 0.1);
+  const side = at[2] - middle[2] < -0.02 ? -1 : 1;
+  const [x, y, z] = [out(0, piece.width_m), out(1, piece.height_m), out(2, piece.depth_m)];
+  return [x * roundness, 0.6 * y * roundness, z * roundness + side * (1 - roundness) || 1];
 }
