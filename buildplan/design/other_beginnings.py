@@ -16,6 +16,7 @@ from buildplan.design.wishes import (
 )
 from buildplan.language.messages import message
 from buildplan.language.voice import Voice
+from buildplan.patterns.letter_rows import SIGN_OVER
 from buildplan.patterns.lettering import HEIGHTS, can_draw
 
 WALL_CELLS = range(3, 13)
@@ -27,9 +28,7 @@ GLOBE_ACROSS = 3.84
 # ring in the columns and for each; the rings are odd, so that the upper lies as the lowest.
 ENTRANCE_RINGS = (3, 5, 7, 9)
 ENTRANCE_AT = (3.03, 0.846)
-ENTRANCE_LEG, ENTRANCE_SPAN = 2, 4
-# Height of letters so many cells high, in tie-to-tie lengths.
-SIGN_OVER = 0.83
+ENTRANCE_LEG, ENTRANCE_SPAN = 2, 6
 MOST_LETTERS = 12
 
 
@@ -95,7 +94,7 @@ def entrance(wish: Wish, size: float | None, voice: Voice) -> BuildLines:
         f"{{arch: {{kind: square, leg: {ENTRANCE_LEG}, span: {ENTRANCE_SPAN}, long: long, "
         "brace: cross, lock: lock}}"
     )
-    word = "{letters: {text: HI, cells: 7, long: long, brace: cross, bar: cross, lock: lock}}"
+    word = "{letters: {text: HI, cells: 5, long: long, brace: cross, bar: cross, lock: lock}}"
     return BuildLines(
         (
             "assembly:",

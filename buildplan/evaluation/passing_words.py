@@ -110,24 +110,27 @@ def opening_words(opening: DoorOpening, units: Units, voice: Voice) -> str:
 
 
 def opening_caution(opening: DoorOpening, units: Units, voice: Voice) -> str:
-    """What is to be known of an opening that is narrow or low; empty for another."""
+    """What is to be known of an opening that is narrow, low, or both; empty for another."""
     least = {
         "width": size_words(WHEELCHAIR_WIDTH_M, units),
         "height": size_words(HEADROOM_M, units),
     }
+    told = []
     if opening.width_m < WHEELCHAIR_WIDTH_M:
-        return voice.say(
+        narrow = voice.say(
             "Too narrow for a wheelchair (doorways: {width} clear at least, 2010 ADA Standards "
             "404.2.3): another way has to stay open. Local codes come first.",
             **least,
         )
+        told.append(narrow)
     if opening.height_m < HEADROOM_M:
-        return voice.say(
+        low = voice.say(
             "Lower than {height} of headroom at its sides (2010 ADA Standards 307.4): keep it off "
             "ways that have to stay open. Local codes come first.",
             **least,
         )
-    return ""
+        told.append(low)
+    return " ".join(told)
 
 
 def way_lines(ways: Sequence[WayThrough], units: Units, voice: Voice) -> list[str]:

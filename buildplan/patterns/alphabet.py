@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from buildplan.patterns.letter_strokes import (
-    JOINER,
+    JOINERS,
     SPACE,
     Bend,
     Heading,
@@ -202,5 +202,5 @@ GLYPHS: Mapping[str, tuple[Stroke, ...]] = {
         stroke(second_left_of(0, BAR + BETWEEN + 1), BETWEEN, RIGHT, BAR),
     ),
     SPACE: (stroke(RIGHTWARDS, BAR),),
-    JOINER: (stroke(RIGHTWARDS, 1),),
+    **{bar: (stroke(RIGHTWARDS, len(bar)),) for bar in JOINERS},
 }

@@ -95,7 +95,7 @@ PATTERN = Pattern(
     build=_built,
     colours=Uncoloured(
         mark("a globe has no long chains to lay a colour pattern along"),
-        mark("give its parts balloons of other colours instead"),
+        mark("name other balloons in long and short"),
     ),
     more_cells=AllOf(mark("a globe has 80 triangles, no more and no fewer")),
     extra_as="long",

@@ -12,8 +12,6 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 
-import numpy as np
-
 from buildplan.framework.assembly import Spacer, build_assembly, part_joint
 from buildplan.framework.chain_roles import INNER, OUTER, Layer
 from buildplan.framework.model import (
@@ -29,13 +27,11 @@ from buildplan.framework.naming import letters as chain_letters
 from buildplan.framework.tube import LinksMade, tie_brace
 from buildplan.patterns.letter_keys import Letters
 from buildplan.patterns.letter_rows import characters, front_chains
+from buildplan.patterns.letter_spacing import facing
 from buildplan.patterns.letter_strokes import BARS
 from buildplan.patterns.lettering import Glyph, glyph
 
 LOW = 0.15  # of a link: joints up to this above the lowest are the foot
-FACING = 0.08  # of a link: how far from one link apart two joints may be to face one another
-STEP = 0.05  # of a link: how finely places of the next character are tried
-MOST_BETWEEN = 4  # pairs of joints that are tied between two characters
 
 
 @dataclass(frozen=True)
@@ -51,7 +47,7 @@ def build_letters(
 ) -> Framework:
     """Build the framework of a text, `height` cells high: one character, or a word as an
     assembly."""
-    row = characters(letters.text)
+    row = characters(letters.text, height)
     names, drawn = list(row), [glyph(one, height) for one in row.values()]
     if len(drawn) == 1:
         return _build_glyph(name, balloons, letters, drawn[0], 0.0)
@@ -150,37 +146,6 @@ def _laid(
     for label, z in ((labels.front, half_m), (labels.back, -half_m)):
         for joint, at in enumerate(drawn.at):
             yield label[joint], ((at.real + x) * link_m, at.imag * link_m, z)
-
-
-def facing(left: Glyph, right: Glyph) -> tuple[float, list[tuple[int, int]]]:
-    """How far right of a character the next one stands, from left edge to left edge in links, and
-    the pairs of joints that are then a link apart with nothing between.
-
-    The next character comes nearer until something is in its way; it stays where most joints
-    face one another. Both stand on the floor, so that there is always a pair.
-    """
-    a, b = np.array(left.at), np.array(right.at)
-    x = float(a.real.max()) + 1
-    found: tuple[float, list[tuple[int, int]]] = (x, [])
-    while x > 0:
-        apart = np.abs(b[None] + x - a[:, None])
-        if apart.min() < 1 - FACING:
-            break
-        near = [(int(i), int(j)) for i, j in np.argwhere(apart < 1 + FACING)]
-        pairs = _abreast(left, near)
-        if len(pairs) > len(found[1]):
-            found = x, pairs
-        x -= STEP
-    return found
-
-
-def _abreast(left: Glyph, pairs: list[tuple[int, int]]) -> list[tuple[int, int]]:
-    """Pairs from the lowest up, each joint in one, the lowest and the highest among them."""
-    kept: list[tuple[int, int]] = []
-    for i, j in sorted(pairs, key=lambda pair: left.at[pair[0]].imag):
-        if all(i != a and j != b for a, b in kept):
-            kept.append((i, j))
-    return [*kept[: MOST_BETWEEN - 1], kept[-1]] if len(kept) > MOST_BETWEEN else kept
 
 
 def _spacers(

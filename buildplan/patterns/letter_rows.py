@@ -3,27 +3,33 @@
 from __future__ import annotations
 
 from buildplan.framework.naming import letters
-from buildplan.patterns.letter_strokes import JOINER, SPACE
+from buildplan.patterns.letter_spacing import joiner
+from buildplan.patterns.letter_strokes import BARS, SPACE
 from buildplan.patterns.lettering import HEIGHTS, Glyph, glyph
+
+SIGN_OVER = 0.83  # of a link: how much higher letters stand than their cells, for their bodies
 
 
 def cells_high(height: float, link: float) -> int:
-    """How many cells high letters about so high are; `link` is the length of a long link, in the
-    same unit."""
-    return min(HEIGHTS, key=lambda cells: abs(cells * link - height))
+    """How many cells high letters about so high are, the lower of two as near; `link` is the length
+    of a long link, in the same unit."""
+    return min(HEIGHTS, key=lambda cells: abs((cells + SIGN_OVER) * link - height))
 
 
-def characters(text: str) -> dict[str, str]:
-    """The glyphs of a text from left to right, bars among them, by a name for each: its
-    character, with a number where that comes again."""
-    words = ("".join(f"{one}{JOINER}" for one in word)[:-1] for word in text.split())
-    row = SPACE.join(words)
+def characters(text: str, height: int) -> dict[str, str]:
+    """The glyphs of a text `height` cells high from left to right, bars among them, by a name for
+    each: its character, with a number where that comes again."""
+    row: list[str] = []
+    for word in text.split():
+        row += [SPACE] if row else []
+        for i, one in enumerate(word):
+            row += [joiner(word[i - 1], one, height), one] if i else [one]
+    plain = [{SPACE: "SPACE"}.get(one, "BAR" if one in BARS else one) for one in row]
     seen: dict[str, int] = {}
     named = {}
-    for one in row:
-        seen[one] = seen.get(one, 0) + 1
-        name = {SPACE: "SPACE", JOINER: "BAR"}.get(one, one)
-        named[f"{name}-{seen[one]}" if row.count(one) > 1 else name] = one
+    for name, one in zip(plain, row, strict=True):
+        seen[name] = seen.get(name, 0) + 1
+        named[f"{name}-{seen[name]}" if plain.count(name) > 1 else name] = one
     return named
 
 
@@ -38,7 +44,7 @@ def front_chains(drawn: Glyph) -> list[list[str]]:
 def letter_joints(text: str, height: int) -> list[str]:
     """The labels of all joints of letters `height` cells high, the front of each first."""
     found = []
-    for name, one in characters(text).items():
+    for name, one in characters(text, height).items():
         drawn = glyph(one, height)
         own = front_chains(drawn)
         rings = [len(ring) for ring in own]

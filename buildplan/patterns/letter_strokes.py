@@ -18,7 +18,8 @@ from enum import Enum, auto
 
 # a low bar keeps a word one piece: a short one between two letters, a long one for a space
 SPACE, JOINER = "_", "-"
-BARS = frozenset({SPACE, JOINER})
+JOINERS = tuple(JOINER * cells for cells in range(1, 18))  # a longer one where a letter leans out
+BARS = frozenset({SPACE, *JOINERS})
 
 
 class LetterSize(Enum):

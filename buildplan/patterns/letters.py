@@ -10,7 +10,7 @@ from buildplan.framework.model import Framework
 from buildplan.language.messages import mark, message
 from buildplan.patterns.alphabet import GLYPHS
 from buildplan.patterns.letter_frames import build_letters
-from buildplan.patterns.letter_keys import Letters
+from buildplan.patterns.letter_keys import Letters, in_capitals
 from buildplan.patterns.letter_rows import cells_high, letter_joints
 from buildplan.patterns.lettering import HEIGHTS, can_draw
 from buildplan.patterns.pattern import (
@@ -54,7 +54,7 @@ def _built(letters: Letters, making: Making) -> Framework:
 
 def _check(letters: Given, whole: Whole) -> Iterator[Mistake]:
     at = ("build", "letters")
-    text, cells = letters.get("text"), letters.get("cells")
+    text, cells = in_capitals(letters.get("text")), letters.get("cells")
     if (cells is None) == (letters.get("height") is None):
         yield Mistake(
             FileKind.CELLS_OR_HEIGHT,
@@ -122,7 +122,7 @@ PATTERN = Pattern(
     build=_built,
     colours=Uncoloured(
         mark("letters have no long chains to lay a colour pattern along"),
-        mark("give its parts balloons of other colours instead"),
+        mark("name other balloons in long, brace and bar, or make each letter a part of its own"),
     ),
     more_cells=_more_cells,
     check=_check,

@@ -185,7 +185,7 @@ PATTERN = Pattern(
     build=_built,
     colours=Uncoloured(
         mark("a solid has no long chains to lay a colour pattern along"),
-        mark("give its parts balloons of other colours instead"),
+        mark("name another balloon in edge"),
     ),
     more_cells=AllOf(mark("a solid has one balloon to an edge, and no cells to add")),
     extra_as="edge",

@@ -17,8 +17,9 @@ from buildplan.shape.model import FloatArray, Shape
 
 # A tilt is worth its trouble when it saves so much of the height.
 WORTH_TILTING = 0.97
-# What is lower or narrower than this nobody walks through.
-LEAST_WALK_WIDTH_M, LEAST_WALK_HEIGHT_M = 0.5, 1.8
+# What is lower or narrower than this nobody walks into; a child does where it is higher. From
+# memory.
+LEAST_WALK_WIDTH_M, LEAST_WALK_HEIGHT_M = 0.5, 1.0
 COLUMN_M = 0.01  # how finely an opening is looked at
 
 

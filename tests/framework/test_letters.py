@@ -143,6 +143,19 @@ def test_height_in_units_takes_the_nearest_cells(tmp_path: Path) -> None:
     assert by_height == built(tmp_path, letters("E", "cells: 9"))
 
 
+def test_letters_are_raised_to_capitals_and_the_nearest_height_is_taken(tmp_path: Path) -> None:
+    """By how high it stands when it is solved, bodies and all."""
+    assert built(tmp_path, letters("Leo")) == built(tmp_path, letters("LEO"))
+    stands = {
+        cells: find_shape(built(tmp_path, letters("L", f"cells: {cells}"))) for cells in (5, 7)
+    }
+    inches = {cells: shape.height_m / 0.0254 for cells, shape in stands.items()}
+    middle = sum(inches.values()) / 2
+    for height, cells in ((middle - 2, 5), (middle + 2, 7), (inches[5] / 2, 5)):
+        asked = built(tmp_path, letters("L", f"height: {height:.1f}"))
+        assert asked == built(tmp_path, letters("L", f"cells: {cells}"))
+
+
 def test_a_word_is_one_piece_of_characters_and_bars(tmp_path: Path) -> None:
     framework = built(tmp_path, letters("LO 1L"))
     names = [part.name for part in framework.parts]
@@ -179,7 +192,7 @@ def test_what_cannot_stand_says_so(tmp_path: Path) -> None:
     [
         (letters("W", "cells: 5"), "build.letters.cells", "W cannot be had 5 cells high"),
         (letters("E", "cells: 6"), "build.letters.cells", "cells"),
-        (letters("e"), "build.letters.text", "holds signs that no letters"),
+        (letters("E!"), "build.letters.text", "holds signs that no letters"),
         (letters("E", "cells: 7, height: 60"), "build.letters", "twice over"),
         (letters("E").replace("cells: 7, ", ""), "build.letters", "neither"),
         (letters("E").replace("brace: a", "brace: k"), "build.letters.brace", "link"),

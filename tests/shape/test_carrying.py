@@ -10,6 +10,7 @@ import pytest
 
 from buildplan.design.reading import read_design
 from buildplan.evaluation.evaluating import Evaluation, evaluate
+from buildplan.evaluation.measured import measure
 from buildplan.evaluation.passing import Door, Ease, bag_passes, parse_door, passage, ways
 from buildplan.evaluation.passing_words import opening_caution, way_lines
 from buildplan.language.told import ToldError
@@ -111,11 +112,31 @@ def test_narrow_and_low_openings_are_told() -> None:
     """2010 ADA Standards for Accessible Design: 404.2.3, 32 in clear; 307.4, 80 in of headroom."""
     told = [
         opening_caution(DoorOpening(width, height, height), "in", Voice())
-        for width, height in ((0.80, 2.2), (0.82, 2.0), (0.82, 2.04))
+        for width, height in ((0.80, 2.2), (0.82, 2.0), (0.82, 2.04), (0.67, 1.3))
     ]
     assert "404.2.3" in told[0]
     assert "307.4" in told[1]
     assert not told[2]
+    assert "404.2.3" in told[3]
+    assert "307.4" in told[3]
+
+
+@pytest.mark.parametrize(("leg", "tells"), [(4, False), (6, True), (10, True)])
+def test_an_opening_that_a_child_walks_into_is_told(leg: int, tells: bool) -> None:
+    """An arch of legs so many balloons high, 0.23 m each."""
+    link = {"kind": "link", "nominal": 12, "inflate_to": 8, "colour": "#1F5F8B", "label": "navy"}
+    lock = {**link, "kind": "round", "nominal": 5, "inflate_to": 3.5}
+    arch = {"kind": "square", "leg": leg, "span": 6, "long": "a", "brace": "a", "lock": "k"}
+    found = measure(
+        {
+            "buildplan": 1,
+            "name": "Trial",
+            "units": "in",
+            "balloons": {"a": link, "k": lock},
+            "build": {"arch": arch},
+        }
+    )
+    assert (walk_through(found.framework, found.shape) is not None) is tells
 
 
 @pytest.mark.parametrize(

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from itertools import product
 from pathlib import Path
 
 import numpy as np
@@ -11,7 +13,7 @@ from scipy.spatial.transform import Rotation
 from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
 from buildplan.framework.model import Framework
-from buildplan.patterns.letter_frames import facing
+from buildplan.patterns.letter_spacing import facing, joiner
 from buildplan.patterns.lettering import HEIGHTS, can_draw, glyph
 from buildplan.shape.drawn import not_as_drawn
 from buildplan.shape.kinds import ShapeKind
@@ -76,14 +78,25 @@ def test_a_letter_that_sinks_is_told(tmp_path: Path) -> None:
 
 
 def test_a_letter_that_nothing_ties_is_named(tmp_path: Path) -> None:
-    """A V stands on its point, and no bar comes near it under its arms."""
-    file = tmp_path / "trial.yaml"
-    file.write_text(FILE.replace("TEXT", "IV").replace("cells: 5", "cells: 7"), "utf-8")
-    framework = build_framework(read_design(file))
-    at = np.array([framework.laid[joint] for joint in framework.places])
-    problem = not_as_drawn(framework, at)
+    framework, at = word(tmp_path, "HI")
+    kept = [one for one in framework.links if {one.start[:2], one.finish[:2]} != {"BA", "I."}]
+    problem = not_as_drawn(replace(framework, links=tuple(kept)), at)
     assert problem is not None
-    assert problem.joints == ("V.A1",)
+    assert problem.joints == ("I.A1",)
+
+
+@pytest.mark.parametrize("height", HEIGHTS)
+def test_every_two_letters_are_tied_to_the_bar_between_them(height: int) -> None:
+    """A longer bar where one leans out over the other; and nothing of one is in the other."""
+    for one, other in product("ADFHJKLPSTVXYZ347", repeat=2):
+        if can_draw(one, height) and can_draw(other, height):
+            a, b = glyph(one, height), glyph(other, height)
+            bar = glyph(joiner(one, other, height), height)
+            (near, first), (far, second) = facing(a, bar), facing(bar, b)
+            assert first, (one, other)
+            assert second, (one, other)
+            apart = np.array(b.at)[None] + near + far - np.array(a.at)[:, None]
+            assert np.abs(apart).min() > 0.9, (one, other)
 
 
 @pytest.mark.parametrize("height", HEIGHTS)
