@@ -78,9 +78,10 @@ def groups(piece: PieceIndex, ordered: Sequence[Operation], new_parts_limit: int
     ]
     held = {op.id for op in building}
     ahead = [op for op in ordered if op.id not in held]
+    place = {long.letter: number for number, long in enumerate(piece.framework.chains)}
     preparing = sorted(
         (op for op in ahead if op.stage is not Stage.FINISH),
-        key=lambda op: (phase(op), _purpose(piece, op)),
+        key=lambda op: (phase(op), _purpose(piece, op), place.get(op.chain, -1)),
     )
     finishing = [op for op in ahead if op.stage is Stage.FINISH]
     return [
