@@ -22,8 +22,10 @@ from buildplan.shape.model import Shape
 ROUND_DEG, ABOVE_DEG = 62.0, 25.0
 # Before work that stands: how steeply eyes look down on it from an arm's length.
 DOWN_DEG = 27.0
-# What the cameras of the two seats are called.
-OPEN_END, STANDING = "open end", "standing"
+# Over the pole of a globe: into it while it is open, onto it once it closes.
+OVER_POLE_DEG = 78.0
+# What the cameras of the seats are called.
+OPEN_END, STANDING, OVER_POLE = "open end", "standing", "over the pole"
 # The whole of a piece that stands, seen from its front and a little from above.
 STANDING_WHOLE = Camera((0.0, 0.42, 0.9), (0.0, 1.0, 0.0), "whole")
 # Over a wall that lies on its back, from its head, where the next course comes; its foot is below.
@@ -96,8 +98,8 @@ def standing_seat(shape: Shape, joints: Sequence[str], body: Sequence[str]) -> C
     """The seat before some joints of what is built as it stands: outside the piece, in front
     of them, eyes above that course of the work. Up is drawn upwards.
 
-    `body` are the joints of the part that they are of; joints all round it, or in its middle,
-    are seen from its front.
+    `body` are the joints of the part that they are of; joints all round it are seen from its
+    front, one at its lowest or highest point from above.
     """
     spots = np.array([shape.at[joint] for joint in joints])
     whole = np.array([shape.at[joint] for joint in body])
@@ -113,9 +115,11 @@ def standing_seat(shape: Shape, joints: Sequence[str], body: Sequence[str]) -> C
         level = _unit(away)
     else:
         level = np.array([0.0, 0.0, 1.0])
-    down = np.radians(DOWN_DEG)
+    off = np.linalg.norm(spots[:, [0, 2]] - ((low + high) / 2)[[0, 2]], axis=1)
+    at_pole = spread[thin] >= FLAT * np.max(spread) and float(off.max()) <= ASIDE * np.max(spread)
+    down = np.radians(OVER_POLE_DEG if at_pole else DOWN_DEG)
     direction = level * np.cos(down) + np.array([0.0, np.sin(down), 0.0])
-    return Camera(_vector(direction), (0.0, 1.0, 0.0), STANDING)
+    return Camera(_vector(direction), (0.0, 1.0, 0.0), OVER_POLE if at_pole else STANDING)
 
 
 def seat_before(framework: Framework, shape: Shape, joints: Sequence[str]) -> Camera:

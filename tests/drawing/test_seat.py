@@ -2,20 +2,28 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import numpy as np
 import pytest
 from drawn_pieces import straight_tube
 
+from buildplan.design.building import build_framework
+from buildplan.design.reading import read_design
 from buildplan.drawing.camera import project
 from buildplan.drawing.seat import (
     ABOVE_DEG,
     DOWN_DEG,
+    OVER_POLE,
     ROUND_DEG,
     brace_axes,
     open_end_seat,
     seat_before,
     standing_seat,
 )
+from buildplan.evaluation.evaluating import resting_shape
+
+DESIGNS = Path(__file__).parents[2] / "designs"
 
 
 @pytest.mark.parametrize("brace", range(4))
@@ -72,3 +80,21 @@ def test_joints_by_themselves_are_seen_from_the_brace_nearest_to_them(brace: int
     near = framework.braces[brace]
     seat = seat_before(framework, shape, near.section[:2])
     assert seat == open_end_seat(framework, shape, near)
+
+
+def test_the_pole_of_a_globe_is_seen_from_above_and_all_that_meets_there() -> None:
+    design = read_design(DESIGNS / "gallery" / "reading_globe.yaml")
+    framework = build_framework(design)
+    shape = resting_shape(design, framework)
+    heights = {joint: shape.at[joint][1] for joint in framework.joints}
+    for pole in (min(heights, key=heights.__getitem__), max(heights, key=heights.__getitem__)):
+        seat = seat_before(framework, shape, [pole])
+        assert seat.name == OVER_POLE
+        links = [framework.link[name] for name in framework.links_at[pole]]
+        middles = [(shape.at[one.start] + shape.at[one.finish]) / 2 for one in links]
+        flat, _ = project(seat, np.array([*middles, shape.at[pole]]))
+        away = flat[:-1] - flat[-1]
+        # they lie round it, each in a direction of its own
+        turned = np.sort(np.degrees(np.arctan2(away[:, 1], away[:, 0])) % 360)
+        gaps = np.diff([*turned, turned[0] + 360])
+        assert gaps.max() < 180

@@ -174,7 +174,8 @@ def _rounds(book: Book, step: Step) -> list[list[int]]:
             joints = _joints([step.turns[i] for i in (*run, number)])
             layers = {joint in step.behind for joint in joints}
             turned = angle_between_deg(seat, facing)
-            if len(joints) <= MOST_JOINTS and len(layers) == 1 and turned <= FURTHEST_ROUND_DEG:
+            alike = seat.name == facing.name and turned <= FURTHEST_ROUND_DEG
+            if len(joints) <= MOST_JOINTS and len(layers) == 1 and alike:
                 run.append(number)
                 break
         else:
