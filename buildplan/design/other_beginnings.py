@@ -16,8 +16,7 @@ from buildplan.design.wishes import (
 )
 from buildplan.language.messages import message
 from buildplan.language.voice import Voice
-from buildplan.patterns.letter_rows import SIGN_OVER
-from buildplan.patterns.lettering import HEIGHTS, can_draw
+from buildplan.patterns.lettering import HEIGHTS, SIGN_OVER, can_draw
 
 WALL_CELLS = range(3, 13)
 COLUMN_RINGS = range(3, 17)

@@ -5,9 +5,7 @@ from __future__ import annotations
 from buildplan.framework.naming import letters
 from buildplan.patterns.letter_spacing import joiner
 from buildplan.patterns.letter_strokes import BARS, SPACE
-from buildplan.patterns.lettering import HEIGHTS, Glyph, glyph
-
-SIGN_OVER = 0.83  # of a link: how much higher letters stand than their cells, for their bodies
+from buildplan.patterns.lettering import HEIGHTS, SIGN_OVER, Glyph, glyph
 
 
 def cells_high(height: float, link: float) -> int:

@@ -19,6 +19,7 @@ from buildplan.patterns.letter_strokes import (
 )
 
 HEIGHTS = (5, 7, 9, 11, 13)
+SIGN_OVER = 0.83  # of a link: how much higher letters stand than their cells, for their bodies
 NARROW = frozenset("BMRW")  # stems that would run into one another in 5 cells
 
 _TURN_60, _TURN_90 = complex(0.5, 0.75**0.5), 1j
