@@ -51,6 +51,28 @@ def chains_words(framework: Framework, voice: Voice) -> str:
     )
 
 
+def all_chains_words(framework: Framework, voice: Voice) -> str:
+    """How much there is of a piece without braces, and the joints of each chain."""
+    parts = [
+        voice.say(
+            "Joint map: {joints} joints, {balloons} balloons.",
+            joints=len(framework.joints),
+            balloons=len(framework.links),
+        )
+    ]
+    for long in framework.chains:
+        joints = [*long.chain.joints, *(long.chain.joints[:1] if long.chain.closed else ())]
+        parts.append(
+            voice.say(
+                "Chain {letter} ({place}): {joints}.",
+                letter=long.letter,
+                place=voice.tell(long.where),
+                joints=", ".join(joints),
+            )
+        )
+    return sentences(*parts)
+
+
 def brace_words(plan: UnrolledTube, section: int, voice: Voice) -> str:
     """What the brace at a section ties, and which joints are skipped after it."""
     framework = plan.framework

@@ -32,6 +32,7 @@ class Polyline:
     points: tuple[Point, ...]
     ink: Ink
     closed: bool = False
+    data: MarkData = ()
 
 
 @dataclass(frozen=True)
@@ -42,6 +43,7 @@ class Curve:
     pieces: tuple[tuple[Point, Point, Point], ...]
     ink: Ink
     closed: bool = False
+    data: MarkData = ()
 
 
 @dataclass(frozen=True)

@@ -75,7 +75,7 @@ def _element(mark: Mark, ids: dict[Look, str]) -> str:
         pieces = "".join(f"C{_at(a)} {_at(b)} {_at(c)}" for a, b, c in mark.pieces)
         path = f"{_at(mark.start)}{pieces}"
     end = "Z" if mark.closed else ""
-    return f'<path d="M{path}{end}" {_ink(mark.ink)}/>'
+    return f'<path d="M{path}{end}" {_ink(mark.ink)}{_data(mark.data)}/>'
 
 
 def _inset(inset: Inset, ids: dict[Look, str]) -> str:

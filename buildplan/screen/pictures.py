@@ -48,7 +48,7 @@ def page_pictures(book: Book, voices: Sequence[Voice]) -> dict[str, Any]:
     in their order, and its `alt`.
     """
     store = _Store()
-    sheets = {v: joint_map(book.framework, MAP_WIDTH, MAP_HEIGHT, v) for v in voices}
+    sheets = {v: joint_map(book.framework, MAP_WIDTH, MAP_HEIGHT, v, book.shape.at) for v in voices}
     told = {v: _moves(book, v) for v in voices}
     some = next(iter(voices))
     moves = {

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from itertools import combinations
 from pathlib import Path
 
@@ -39,6 +39,11 @@ def _design(build: dict[str, object], balloons: Balloons, units: str) -> Framewo
     )
 
 
+def built(build: Mapping[str, object]) -> Framework:
+    """A piece of any pattern, of the balloons `long`, `cross` and `lock`."""
+    return _design(dict(build), BALLOONS, "in")
+
+
 def tube(course: Sequence[object], chains: int = 4, closed: bool = False) -> Framework:
     return _design(
         {
@@ -55,11 +60,6 @@ def tube(course: Sequence[object], chains: int = 4, closed: bool = False) -> Fra
         BALLOONS,
         "in",
     )
-
-
-def built(build: dict[str, object]) -> Framework:
-    """A piece of any pattern, of the balloons `long`, `cross` and `lock`."""
-    return _design(build, BALLOONS, "in")
 
 
 def listed(edges: list[tuple[str, str]]) -> Framework:

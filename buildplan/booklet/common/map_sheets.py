@@ -2,17 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Sequence, Set
 from dataclasses import dataclass
-from itertools import accumulate
+from itertools import accumulate, pairwise
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.loads import joints_words
 from buildplan.document.canvas import UNKNOWN_PAGE
 from buildplan.document.text import BODY, TITLE, paragraph_height, plain
 from buildplan.drawing.labels import label_boxes
+from buildplan.drawing.maps.blocks import joints_shown
 from buildplan.drawing.maps.joint_map import joint_map
-from buildplan.drawing.maps.stacked_map import is_stacked
 from buildplan.drawing.marks import Box, Picture
 from buildplan.framework.model import Framework
 from buildplan.language.phrases import sentences
@@ -21,7 +21,7 @@ from buildplan.sequence.model import Kind, Step
 
 # What a map page holds beside the map: its title, the words below that, and the gaps.
 TITLE_ROOM, GAPS = TITLE.leading + 8.0, 16.0
-INDEX_COLUMNS = 2
+INDEX_COLUMNS = (4, 3, 2)
 INDEX_GAP = 8.0
 NO_BREAK = "\N{NO-BREAK SPACE}"  # a page and its number stay on one line
 
@@ -32,18 +32,18 @@ LED_BACK_TO = frozenset({Kind.BRACE, Kind.SINGLE, Kind.JOIN})
 
 @dataclass(frozen=True)
 class MapSheets:
-    """The sheets of a piece's joint map; `sheet_of` gives the number (from 0) of the sheet
-    that shows most of a step's joints, by step number."""
+    """The sheets of a piece's joint map; `sheets_of` gives the numbers (from 0) of the fewest
+    sheets that show all of a step's joints, by step number."""
 
     pictures: tuple[Picture, ...]
-    sheet_of: dict[int, int]
+    sheets_of: dict[int, tuple[int, ...]]
 
     def steps_on(self, book: Book, sheet: int) -> tuple[Step, ...]:
         """The steps that a sheet leads back to, in order."""
         return tuple(
             step
             for step in book.steps
-            if step.kind in LED_BACK_TO and self.sheet_of.get(step.number) == sheet
+            if step.kind in LED_BACK_TO and sheet in self.sheets_of.get(step.number, ())
         )
 
 
@@ -64,10 +64,11 @@ def map_sheets(book: Book) -> MapSheets:
     lines = 0
     while True:
         index = INDEX_GAP + lines * BODY.leading
-        pictures = joint_map(book.framework, book.paper.measure, room - index, book.voice)
-        sheets = MapSheets(pictures, _sheet_of(book, pictures))
-        indexes = [index_columns(book, sheets.steps_on(book, n)) for n in range(len(pictures))]
-        needed = max(sum(_index_lines(book, s) for s in steps) for c in indexes for steps in c)
+        pictures = joint_map(
+            book.framework, book.paper.measure, room - index, book.voice, book.shape.at
+        )
+        sheets = MapSheets(pictures, _sheets_of(book, pictures))
+        needed = max(_index_height(book, sheets.steps_on(book, n)) for n in range(len(pictures)))
         if needed <= lines:
             return sheets
         lines = needed
@@ -83,29 +84,58 @@ def index_words(book: Book, step: Step, page: int) -> tuple[str, str]:
     return book.told(step).title, found
 
 
-def _index_lines(book: Book, step: Step) -> int:
+def _index_lines(book: Book, step: Step, columns: int) -> int:
     """Lines that a step's entry takes there."""
-    width = book.paper.measure / INDEX_COLUMNS - INDEX_GAP
+    width = book.paper.measure / columns - INDEX_GAP
     words = ": ".join(index_words(book, step, UNKNOWN_PAGE))
     return int(paragraph_height(plain(words), BODY, width) / BODY.leading + 0.5)
 
 
-def index_columns(book: Book, steps: Sequence[Step]) -> tuple[Sequence[Step], Sequence[Step]]:
-    """A sheet's index in two columns, the second as long as the first or shorter."""
-    lines = list(accumulate(_index_lines(book, step) for step in steps))
-    first = next((n for n, used in enumerate(lines, start=1) if 2 * used >= lines[-1]), 0)
-    return steps[:first], steps[first:]
+def index_columns(book: Book, steps: Sequence[Step]) -> list[Sequence[Step]]:
+    """A sheet's index in columns of about the same length: as many as leave every entry on one
+    line, two at least."""
+    across = next(
+        columns
+        for columns in INDEX_COLUMNS
+        if columns == INDEX_COLUMNS[-1]
+        or all(_index_lines(book, step, columns) == 1 for step in steps)
+    )
+    lines = list(accumulate(_index_lines(book, step, across) for step in steps))
+    ends = [
+        next(n for n, used in enumerate(lines, 1) if across * used >= lines[-1] * column)
+        for column in range(1, across + 1)
+        if lines
+    ]
+    return [steps[first:last] for first, last in pairwise([0, *ends])]
 
 
-def _sheet_of(book: Book, pictures: tuple[Picture, ...]) -> dict[int, int]:
-    named = [label_boxes(picture).keys() for picture in pictures]
-    found = {}
-    for step in book.steps:
-        if step.kind in LOOKED_UP:
-            joints = {joint for turn in step.turns for joint in turn.joints}
-            shown = [len(joints & labels) for labels in named]
-            found[step.number] = shown.index(max(shown))
-    return found
+def _index_height(book: Book, steps: Sequence[Step]) -> int:
+    """Lines of the longest column of a sheet's index."""
+    columns = index_columns(book, steps)
+    lengths = (sum(_index_lines(book, one, len(columns)) for one in some) for some in columns)
+    return max(lengths, default=0)
+
+
+def _sheets_of(book: Book, pictures: tuple[Picture, ...]) -> dict[int, tuple[int, ...]]:
+    shown = [joints_shown(picture) for picture in pictures]
+    return {
+        step.number: _covering({joint for turn in step.turns for joint in turn.joints}, shown)
+        for step in book.steps
+        if step.kind in LOOKED_UP
+    }
+
+
+def _covering(joints: Set[str], shown: Sequence[Set[str]]) -> tuple[int, ...]:
+    """The numbers of few sheets that show all of some joints, each the one that shows most of those
+    left (Chvatal 1979)."""
+    left, found = set(joints), []
+    while left:
+        most = max(range(len(shown)), key=lambda sheet: len(left & shown[sheet]))
+        if not left & shown[most]:
+            break
+        found.append(most)
+        left -= shown[most]
+    return tuple(sorted(found))
 
 
 def brace_flags(book: Book, picture: Picture, step: Step) -> list[Box]:
@@ -125,8 +155,8 @@ def how_to_read(book: Book) -> str:
     voice, framework = book.voice, book.framework
     if framework.laid and framework.mirror:
         return voice.say(
-            "The front as it is seen, the back behind it, up and to the right. Small numbers are "
-            "those of braces; where lines meet, knots are brought together under one lock."
+            "Small numbers are those of braces; where lines meet, knots are brought together under "
+            "one lock."
         )
     if any(not part.braces for part in _built_alone(framework)):
         return sentences(
@@ -134,12 +164,6 @@ def how_to_read(book: Book) -> str:
                 "Every disc is a joint, every line a balloon. Knots of the same name are brought "
                 "together under one lock."
             ),
-            voice.say("Rings are unrolled, seen from outside, the lowest at the foot.")
-            if any(map(is_stacked, _built_alone(framework)))
-            else "",
-            voice.say("The back is drawn behind the front, up and to the right.")
-            if any(map(_has_a_back, _built_alone(framework)))
-            else "",
             voice.say("A balloon without a letter is called by its two joints.")
             if any(loose_chains(part) for part in _built_alone(framework))
             else "",
@@ -148,11 +172,6 @@ def how_to_read(book: Book) -> str:
         "The piece unrolled flat. Each row is a long chain, each column a brace; "
         "where lines meet, knots are brought together under one lock."
     )
-
-
-def _has_a_back(framework: Framework) -> bool:
-    """Whether a piece that its pattern lays has joints behind its front."""
-    return any(z < 0 for _, _, z in framework.laid.values())
 
 
 def _built_alone(framework: Framework) -> list[Framework]:

@@ -221,9 +221,8 @@ def _title_words(book: Book, step: Step) -> Words:
 
 
 def _to_the_map(book: Book, sheets: MapSheets, step: Step) -> list[Flowable]:
-    """Where a step's joints are on the map, if they are on one."""
-    sheet = sheets.sheet_of.get(step.number)
-    return [] if sheet is None else [_map_link(book, sheet, step)]
+    """Where a step's joints are on the map: every sheet that shows some which no other does."""
+    return [_map_link(book, sheet, step) for sheet in sheets.sheets_of.get(step.number, ())]
 
 
 def _map_link(book: Book, sheet: int, step: Step) -> PageLink:

@@ -89,7 +89,9 @@ def _map_sheets(book: Book) -> tuple[Paper, float, tuple[Picture, ...]]:
         for paper in (book.paper, landscape(book.paper)):
             scale = enlarged * paper.picture_scale
             room = paper.top - paper.bottom
-            sheets = joint_map(book.framework, paper.measure / scale, room / scale, book.voice)
+            sheets = joint_map(
+                book.framework, paper.measure / scale, room / scale, book.voice, book.shape.at
+            )
             # a strip that is too high for the sheet is drawn all the same
             fits = all(sheet.height * scale <= room + 0.01 for sheet in sheets)
             if fits and len(sheets) <= MAP_SHEETS and enlarged >= 1:

@@ -3,28 +3,74 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
 from itertools import pairwise
 
 from buildplan.drawing.line_art import INK, SOFT, TYPE
-from buildplan.drawing.map_style import (
-    SINGLE,
-    chain_style,
-    joint_marks,
-    joint_radius,
-    link_marks,
-)
-from buildplan.drawing.marks import Label, Mark, Picture
-from buildplan.framework.model import Framework
-from buildplan.sequence.courses import built_pieces, loose_chains
+from buildplan.drawing.map_style import SINGLE, LinkStyle, chain_style
+from buildplan.drawing.maps.blocks import DrawnJoint, DrawnLink, MapBlock, MapNames
+from buildplan.drawing.marks import Label
+from buildplan.framework.model import Framework, Link
+from buildplan.sequence.courses import loose_chains
 
-# a chain's letter (None of a balloon that is called by its joints), its number, its joints
-ChainRow = tuple[str | None, int, Sequence[str]]
 ROW_GAP = 14.0
-LINE_GAPS = (16.0, 12.0, 9.0)  # between two lines of discs: the widest that takes no more sheets
+LETTER_ROOM = 26.0
 
 
-OF_SINGLES = -1  # in place of a chain's number
+@dataclass(frozen=True)
+class ChainRow:
+    """A stretch of a chain: its letter (none of a balloon that is called by its joints, an empty
+    one where it goes on), its style, its joints and the links between them."""
+
+    letter: str | None
+    style: LinkStyle
+    joints: Sequence[str]
+    links: Sequence[Link]
+
+
+def row_blocks(framework: Framework, names: MapNames, width: float) -> list[MapBlock]:
+    """Each chain as a row of joints, walked from end to end, short ones beside one another; a
+    joint that an earlier row has shown is pale: there the two chains meet."""
+    radius = names.radius(framework.joints)
+    step, tall = 2 * radius + 14, 2 * radius + 4
+    fit = max(2, int((width - LETTER_ROOM - 2 * radius) // step) + 1)
+    seen: set[str] = set()
+    blocks = []
+    for line in _beside(list(_rows(framework, fit)), width, LETTER_ROOM + 2 * radius, step):
+        joints: list[DrawnJoint] = []
+        links: list[DrawnLink] = []
+        letters: list[Label] = []
+        y = tall / 2
+        for start, row in line:
+            if row.letter:
+                letter = names.short(row.letter)
+                letters.append(Label((start, y - 4), letter, 11, INK, anchor="start", bold=True))
+            elif row.letter is not None:
+                letters.append(Label((start, y - 3), "...", TYPE, SOFT, anchor="start"))
+            xs = [start + LETTER_ROOM + radius + k * step for k in range(len(row.joints))]
+            for link, (a, b) in zip(row.links, pairwise(xs), strict=True):
+                links.append(DrawnLink(link, (a, y), (b, y), row.style))
+            for x, joint in zip(xs, row.joints, strict=True):
+                joints.append(DrawnJoint(joint, (x, y), joint in seen))
+                seen.add(joint)
+        blocks.append(MapBlock(width, tall, tuple(joints), tuple(links), tuple(letters)))
+    return blocks
+
+
+def _rows(framework: Framework, fit: int) -> Iterator[ChainRow]:
+    """Every chain, cut into stretches of so many joints; singles come last."""
+    alone = loose_chains(framework)
+    for number, long in enumerate(framework.chains):
+        style = chain_style(number)
+        walk = [*long.chain.joints, *(long.chain.joints[:1] if long.chain.closed else ())]
+        links = [framework.link[id_] for id_ in long.chain.links]
+        for first in range(0, len(walk) - 1, fit - 1):
+            called = None if long.letter in alone else long.letter if first == 0 else ""
+            joints = walk[first : first + fit]
+            yield ChainRow(called, style, joints, links[first : first + len(joints) - 1])
+    for link in map(framework.link.__getitem__, framework.singles):
+        yield ChainRow(None, SINGLE, (link.start, link.finish), (link,))
 
 
 def _beside(
@@ -35,69 +81,10 @@ def _beside(
     lines: list[list[tuple[float, ChainRow]]] = []
     right = math.inf
     for row in rows:
-        wide = ends + step * (len(row[2]) - 1)
-        if right + wide - ROW_GAP > width:
+        wide = ends + step * (len(row.joints) - 1)
+        if right + wide > width:
             lines.append([])
             right = 0.0
         lines[-1].append((right, row))
-        right += wide
+        right += wide + ROW_GAP
     return lines
-
-
-def chain_rows(
-    framework: Framework,
-    width: float,
-    height: float,
-    key: tuple[float, list[Mark]],
-    alt: str,
-) -> tuple[Picture, ...]:
-    """Each chain as a row of joints, walked from end to end, short ones beside one another; a
-    joint that an earlier row has shown is pale: there the two chains meet. Singles come last.
-    The `key` (its height and marks) stands at the foot of each sheet."""
-    radius = joint_radius(framework)
-    left, step = 26.0, 2 * radius + 14
-    fit = max(2, int((width - left - 2 * radius) // step) + 1)
-    rows: list[ChainRow] = []
-    alone = {letter for _, own in built_pieces(framework) for letter in loose_chains(own)}
-    for number, long in enumerate(framework.chains):
-        walk = [*long.chain.joints, *(long.chain.joints[:1] if long.chain.closed else ())]
-        for first in range(0, len(walk) - 1, fit - 1):
-            called = None if long.letter in alone else long.letter if first == 0 else ""
-            rows.append((called, number, walk[first : first + fit]))
-    for link in (framework.link[one] for one in framework.singles):
-        rows.append((None, OF_SINGLES, [link.start, link.finish]))
-    key_height, signs = key
-    lines = _beside(rows, width, left + 2 * radius + ROW_GAP, step)
-    fits = [max(1, int((height - key_height - 8) // (2 * radius + gap))) for gap in LINE_GAPS]
-    sheets = -(-len(lines) // max(fits))
-    per_sheet, gap = next(
-        (many, gap)
-        for many, gap in zip(fits, LINE_GAPS, strict=True)
-        if -(-len(lines) // many) == sheets
-    )
-    line = 2 * radius + gap
-    seen: set[str] = set()
-    pictures = []
-    for sheet in range(sheets):
-        here = lines[sheet * per_sheet : (sheet + 1) * per_sheet]
-        tall = key_height + 8 + line * len(here)
-        placed = [(i, x, row) for i, one in enumerate(here) for x, row in one]
-        marks: list[Mark] = [*signs]
-        for i, start, (letter, number, joints) in placed:
-            y = tall - line * (i + 0.5)
-            if letter:
-                marks.append(Label((start, y - 4), letter, 11, INK, anchor="start", bold=True))
-            elif letter is not None:
-                marks.append(Label((start, y - 3), "...", TYPE, SOFT, anchor="start"))
-            xs = [start + left + radius + k * step for k in range(len(joints))]
-            for a, b in pairwise(xs):
-                style = SINGLE if number == OF_SINGLES else chain_style(number)
-                marks += link_marks((a, y), (b, y), style)
-            for x, joint in zip(xs, joints, strict=True):
-                locked = joint in framework.lock_at
-                marks += joint_marks(
-                    (x, y), radius, joint, skipped=False, locked=locked, repeat=joint in seen
-                )
-                seen.add(joint)
-        pictures.append(Picture(width, tall, tuple(marks), alt))
-    return tuple(pictures)

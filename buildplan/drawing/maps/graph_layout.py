@@ -1,9 +1,9 @@
 """Where the joints of a piece that is listed joint by joint lie on its map.
 
-A piece that its pattern lays flat is drawn as it lies, the back up and to the right. One whose
-graph is planar and well connected is laid out by Tutte's method ("How to draw a graph", 1963): its
-longest face is the frame, every other joint lies at the mean of its neighbours, and no two lines
-cross. Others are laid out with line lengths near the graph distances (Kamada and Kawai 1989).
+A piece whose graph is planar and well connected is laid out by Tutte's method ("How to draw a
+graph", 1963): its longest face is the frame, every other joint lies at the mean of its
+neighbours, and no two lines cross. Others are laid out with line lengths near the graph
+distances (Kamada and Kawai 1989).
 """
 
 from __future__ import annotations
@@ -20,30 +20,17 @@ from buildplan.framework.model import Framework
 
 Layout = dict[str, Point]
 Ties = tuple[tuple[str, str], ...]
-BACK = (0.5, 0.5)  # of a link: how far to the right and up the back is drawn
 CLEAR = 6.0  # bare paper between two discs
 
 
 def layouts(framework: Framework) -> Iterator[Layout]:
     """Ways to lay the graph out, the best to read first; a map is tried in several sizes, and each
     way is worked out once."""
-    if framework.laid:
-        yield laid_flat(framework)
     ties = tuple((link.start, link.finish) for link in framework.links)
     for way in (_flat, _by_distance, _by_springs):
         layout = way(framework.joints, ties)
         if layout is not None:
             yield layout
-
-
-def laid_flat(framework: Framework, back: Point = BACK) -> Layout:
-    """Where joints lie as the pattern lays them, in links: the front as it is seen, what is behind
-    it by `back` to the right and up."""
-    link_m = max(one.tie_to_tie_m for one in framework.balloons.values() if one.kind.is_strut)
-    return {
-        joint: (x / link_m + (z < 0) * back[0], y / link_m + (z < 0) * back[1])
-        for joint, (x, y, z) in framework.laid.items()
-    }
 
 
 def _graph(joints: tuple[str, ...], ties: Ties) -> nx.Graph:

@@ -6,154 +6,136 @@ When the discs would not stand clear of one another the chains are written out r
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
+from dataclasses import dataclass
 
-from buildplan.drawing.fonts import text_width
-from buildplan.drawing.line_art import INK, PAPER, TYPE, between
-from buildplan.drawing.map_style import (
-    SINGLE,
-    chain_style,
-    joint_marks,
-    joint_radius,
-    link_marks,
+from buildplan.drawing.line_art import between
+from buildplan.drawing.map_style import SINGLE, chain_style
+from buildplan.drawing.map_words import all_chains_words
+from buildplan.drawing.maps.blocks import (
+    DrawnJoint,
+    DrawnLink,
+    MapBlock,
+    MapNames,
+    chain_numbers,
+    letter_on_line,
 )
-from buildplan.drawing.maps.chain_rows import chain_rows
+from buildplan.drawing.maps.chain_rows import row_blocks
 from buildplan.drawing.maps.graph_layout import Layout, fitted, has_room, is_clear, layouts
 from buildplan.drawing.maps.legend import Item, Sign, chain_items, legend
-from buildplan.drawing.maps.stacked_map import is_stacked, stacked_map
-from buildplan.drawing.marks import Curve, Ink, Label, Mark, Picture, Point, Polyline
-from buildplan.framework.model import Framework, Link
-from buildplan.language.phrases import sentences
+from buildplan.drawing.maps.sheets import FlatPlan
+from buildplan.drawing.marks import Mark, Point
+from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
-from buildplan.sequence.courses import built_pieces, loose_chains
 
 LETTER_ROOM = 22.0  # least bare line that a chain's letter is set on
+MARGIN = 5.0
+BOW = 0.2  # of a line's length: how far a second one between its joints is bent aside
 
 
-def graph_map(
-    framework: Framework, width: float, height: float, voice: Voice
-) -> tuple[Picture, ...]:
-    """Stacked rings unrolled; of others one sheet with the diagram, or, when that would be too
-    crowded, the chains in rows."""
-    alt = _alt(framework, voice)
-    if is_stacked(framework) and (sheets := stacked_map(framework, width, height, voice, alt)):
-        return sheets
-    radius = joint_radius(framework)
-    items = _legend_items(framework, voice)
-    key_height, key = legend(items, width)
-    room = (width - 2 * radius - 4, height - key_height - 2 * radius - 14)
-    clear = has_room(len(framework.joints), room, radius)
-    for layout in layouts(framework) if clear else ():
-        placed = fitted(layout, room)
-        if is_clear(framework, placed, radius):
-            middle = radius + 2, key_height + radius + 10
-            spots = {j: (x + middle[0], y + middle[1]) for j, (x, y) in placed.items()}
-            tall = max(y for _, y in spots.values()) + radius + 4
-            marks = (*key, *_diagram(framework, spots, radius))
-            return (Picture(width, tall, marks, alt),)
-    before = voice.say_in("legend", "joint shown before: chains meet here")
-    rows_key = legend([*items, (Sign.SHOWN_BEFORE, before)], width)
-    return chain_rows(framework, width, height, rows_key, alt)
-
-
-def _legend_items(framework: Framework, voice: Voice) -> list[Item]:
+def graph_plan(
+    framework: Framework, names: MapNames, width: float, height: float, voice: Voice
+) -> FlatPlan:
+    """The map of a piece that is listed joint by joint, on sheets of a width and height."""
     items: list[Item] = [(Sign.JOINT, voice.say_in("legend", "joint"))]
     if framework.locks:
         items.append((Sign.LOCK, voice.say_in("legend", "lock")))
-    named = [
+    counted = [
         voice.say_count(
             "chain {letter} ({number} balloon)",
             "chain {letter} ({number} balloons)",
             len(chain.chain.links),
-            letter=chain.letter,
+            letter=names.short(chain.letter),
         )
         for chain in framework.chains
     ]
-    items += chain_items(framework, named, voice)
+    items += chain_items(framework, counted, voice)
     if framework.singles:
         items.append((SINGLE, voice.say_in("legend", "single")))
-    return items
+    alt = all_chains_words(framework, voice)
+    key_height, _ = legend(items, width)
+    layout = _readable(framework, names, width, height - key_height)
+    if layout is not None:
+        blocks = Diagram(framework, names, layout).blocks
+        return FlatPlan(framework, names, "", items, alt, blocks)
+    before = voice.say_in("legend", "joint shown before: chains meet here")
+    items.append((Sign.SHOWN_BEFORE, before))
+
+    def rows(share: float, width: float, height: float) -> Sequence[MapBlock]:
+        return row_blocks(framework, names, width)
+
+    return FlatPlan(framework, names, "", items, alt, rows)
 
 
-def _diagram(framework: Framework, spots: Layout, radius: float) -> list[Mark]:
-    chain_of = {id_: i for i, long in enumerate(framework.chains) for id_ in long.chain.links}
-    beside: dict[frozenset[str], int] = {}
-    marks: list[Mark] = []
-    for link in framework.links:
-        style = chain_style(chain_of[link.id]) if link.id in chain_of else SINGLE
-        pair = frozenset((link.start, link.finish))
-        copy = beside[pair] = beside.get(pair, -1) + 1
-        a, b = (spots[joint] for joint in sorted(pair))
-        if copy:
-            marks.append(_bowed(a, b, copy, Ink(stroke=INK, width=style.width, dash=style.dash)))
-        else:
-            marks += link_marks(a, b, style)
-    if len(framework.chains) > 1:
-        for link in _lettered(framework):
-            a, b = spots[link.start], spots[link.finish]
-            if link.id in chain_of and math.dist(a, b) >= 2 * radius + LETTER_ROOM:
-                letter = framework.chains[chain_of[link.id]].letter
-                # in a grid, lines of the other layer cross in the middle
-                share = (radius / math.dist(a, b) + 0.5) / 2 if framework.laid else 0.5
-                marks += _letter(between(a, b, share), letter)
-    for joint, at in spots.items():
-        locked = joint in framework.lock_at
-        marks += joint_marks(at, radius, joint, skipped=False, locked=locked, repeat=False)
-    return marks
+def _edge(framework: Framework, names: MapNames) -> float:
+    """What a disc at the rim of a diagram takes beside it."""
+    return names.radius(framework.joints) + MARGIN
 
 
-def _lettered(framework: Framework) -> list[Link]:
-    """The links that bear their chain's letter: all; of a grid, whose chains go straight on, the
-    first and the last of each, and none of a chain that is called by its joints."""
-    if not framework.laid:
-        return list(framework.links)
-    alone = {letter for _, own in built_pieces(framework) for letter in loose_chains(own)}
-    ids = (
-        id_
-        for long in framework.chains
-        if long.letter not in alone
-        for id_ in dict.fromkeys((long.chain.links[0], long.chain.links[-1]))
+def _readable(framework: Framework, names: MapNames, width: float, height: float) -> Layout | None:
+    """The first way to lay the piece out that can be read on a sheet."""
+    radius, edge = names.radius(framework.joints), _edge(framework, names)
+    room = width - 2 * edge, height - 2 * edge
+    if not has_room(len(framework.joints), room, radius):
+        return None
+    found = (
+        layout for layout in layouts(framework) if is_clear(framework, fitted(layout, room), radius)
     )
-    return [framework.link[id_] for id_ in ids]
+    return next(found, None)
 
 
-def _letter(at: Point, letter: str) -> list[Mark]:
-    """A chain's letter on one of its lines, paper left bare behind it."""
-    half = text_width(letter, TYPE) / 2 + 1
-    x, y = at
-    box = ((x - half, y - 4.5), (x + half, y - 4.5), (x + half, y + 4.5), (x - half, y + 4.5))
-    return [
-        Polyline(box, Ink(fill=PAPER), closed=True),
-        Label((x, y - TYPE * 0.36), letter, TYPE, INK),
-    ]
+@dataclass(frozen=True)
+class Diagram:
+    """Joints as discs, balloons as lines, in a layout that can be drawn at any size."""
+
+    framework: Framework
+    names: MapNames
+    layout: Layout
+
+    def blocks(self, share: float, width: float, height: float) -> list[MapBlock]:
+        """One block, at most so wide and so high, that share of it where that can be read."""
+        edge = _edge(self.framework, self.names)
+        for part in (share, (1 + share) / 2, 1.0):
+            room = part * width - 2 * edge, part * height - 2 * edge
+            if min(room) <= 0:
+                continue
+            placed = fitted(self.layout, room)
+            if is_clear(self.framework, placed, self.names.radius(self.framework.joints)):
+                break
+        left = min(x for x, _ in placed.values())
+        spots = {joint: (x - left + edge, y + edge) for joint, (x, y) in placed.items()}
+        links = tuple(self._links(spots))
+        joints = tuple(DrawnJoint(joint, at) for joint, at in spots.items())
+        wide, tall = (max(at[axis] for at in spots.values()) + edge for axis in (0, 1))
+        return [MapBlock(wide, tall, joints, links, tuple(self._letters(spots)))]
+
+    def _links(self, spots: Layout) -> list[DrawnLink]:
+        chain = chain_numbers(self.framework)
+        beside: dict[frozenset[str], int] = {}
+        found = []
+        for link in self.framework.links:
+            pair = frozenset((link.start, link.finish))
+            copy = beside[pair] = beside.get(pair, -1) + 1
+            a, b = spots[link.start], spots[link.finish]
+            through = (_bowed(min(a, b), max(a, b), copy),) if copy else ()
+            style = chain_style(chain[link.id]) if link.id in chain else SINGLE
+            found.append(DrawnLink(link, a, b, style, through=through))
+        return found
+
+    def _letters(self, spots: Layout) -> list[Mark]:
+        framework = self.framework
+        chain, radius = chain_numbers(framework), self.names.radius(framework.joints)
+        marks: list[Mark] = []
+        for link in framework.links if len(framework.chains) > 1 else ():
+            a, b = spots[link.start], spots[link.finish]
+            if link.id in chain and math.dist(a, b) >= 2 * radius + LETTER_ROOM:
+                letter = framework.chains[chain[link.id]].letter
+                marks += letter_on_line(between(a, b), self.names.short(letter))
+        return marks
 
 
-def _bowed(a: Point, b: Point, copy: int, ink: Ink) -> Curve:
-    """A line beside a straight one between the same two joints."""
-    side = 0.22 * ((copy + 1) // 2) * (1 if copy % 2 else -1)
-    nx_, ny_ = -(b[1] - a[1]) * side, (b[0] - a[0]) * side
-    one = (a[0] + (b[0] - a[0]) / 3 + nx_, a[1] + (b[1] - a[1]) / 3 + ny_)
-    two = (a[0] + (b[0] - a[0]) * 2 / 3 + nx_, a[1] + (b[1] - a[1]) * 2 / 3 + ny_)
-    return Curve(a, ((one, two, b),), ink)
-
-
-def _alt(framework: Framework, voice: Voice) -> str:
-    parts = [
-        voice.say(
-            "Joint map: {joints} joints, {balloons} balloons.",
-            joints=len(framework.joints),
-            balloons=len(framework.links),
-        )
-    ]
-    for long in framework.chains:
-        joints = [*long.chain.joints, *(long.chain.joints[:1] if long.chain.closed else ())]
-        parts.append(
-            voice.say(
-                "Chain {letter} ({place}): {joints}.",
-                letter=long.letter,
-                place=voice.tell(long.where),
-                joints=", ".join(joints),
-            )
-        )
-    if framework.singles:
-        parts.append(voice.say("Singles: {singles}.", singles=", ".join(framework.singles)))
-    return sentences(*parts)
+def _bowed(a: Point, b: Point, copy: int) -> Point:
+    """The middle of a line beside a straight one between the same two joints."""
+    side = BOW * ((copy + 1) // 2) * (1 if copy % 2 else -1)
+    x, y = between(a, b)
+    return x - (b[1] - a[1]) * side, y + (b[0] - a[0]) * side

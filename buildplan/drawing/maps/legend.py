@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from enum import Enum, auto
 
-from buildplan.drawing.fonts import text_width
+from buildplan.drawing.fonts import text_width, wrapped
 from buildplan.drawing.line_art import INK, TYPE, lock_mark
 from buildplan.drawing.map_style import (
     CHAIN_DASHES,
@@ -16,16 +16,22 @@ from buildplan.drawing.map_style import (
     link_marks,
     number_box,
 )
+from buildplan.drawing.maps.blocks import MapNames
 from buildplan.drawing.marks import Label, Mark, Point
 from buildplan.drawing.way_round import pointed
-from buildplan.framework.model import Framework
+from buildplan.framework.chain_roles import ChainRole
+from buildplan.framework.model import Framework, LongChain
+from buildplan.instructions.grammar import chain_letters
 from buildplan.language.voice import Voice
 
-SAMPLE, LINE, GAP = 26.0, 17.0, 16.0  # a sample's width, a row's height, between two items
+SAMPLE, LINE, GAP = 26.0, 14.5, 16.0  # a sample's width, a row's height, between two items
 WORDS_AT = 31.0
+TOLD_LINE, TOLD_GAP = 11.0, 4.0  # of what is told in words, and between it and the signs
 # Up to so many chains are named one by one.
 MOST_CHAINS = 12
-DISC_RADIUS, LINES_APART = 7.0, 4.2
+# In columns the signs may take so many more rows than one after another.
+MORE_ROWS = 1
+DISC_RADIUS, LINES_APART = 6.2, 3.6
 
 
 class Sign(Enum):
@@ -42,6 +48,7 @@ class Sign(Enum):
 
 
 Item = tuple[Sign | LinkStyle, str]
+_Row = list[tuple[float, Item]]  # signs with their left edges
 
 
 def chain_items(framework: Framework, words: Sequence[str], voice: Voice) -> list[Item]:
@@ -52,25 +59,90 @@ def chain_items(framework: Framework, words: Sequence[str], voice: Voice) -> lis
     return [(chain_style(i), each) for i, each in enumerate(words)]
 
 
-def legend(items: Sequence[Item], width: float) -> tuple[float, list[Mark]]:
-    """The key, laid out in rows from the picture's foot: its height, and its marks."""
-    rows: list[list[tuple[Sign | LinkStyle, str, float]]] = [[]]
-    x = 0.0
-    for sign, words in items:
-        wide = WORDS_AT + text_width(words, TYPE)
-        if rows[-1] and x + wide > width:
-            rows.append([])
-            x = 0.0
-        rows[-1].append((sign, words, x))
-        x += wide + GAP
+def role_items(
+    chains: Sequence[LongChain],
+    styles: Mapping[ChainRole, LinkStyle],
+    names: MapNames,
+    voice: Voice,
+) -> list[Item]:
+    """The line of each kind of chain, with the letters of its chains."""
+    found: list[Item] = []
+    for role, style in styles.items():
+        letters = [names.short(long.letter) for long in chains if long.role == role]
+        if letters:
+            ordered = sorted(letters, key=lambda letter: (len(letter), letter))
+            told = voice.say_in(
+                "legend",
+                "{kind}: {letters}",
+                kind=voice.tell(role.words[None]),
+                letters=chain_letters(voice, ordered),
+            )
+            found.append((style, told))
+    return found
+
+
+def legend(
+    items: Sequence[Item], width: float, told: Sequence[str] = ()
+) -> tuple[float, list[Mark]]:
+    """The key from the picture's foot: its height, and its marks. The signs stand in columns, on
+    narrow sheets one after another; above them is what is `told` in words."""
+    rows = _in_columns(items, width)
+    one_by_one = _one_after_another(items, width)
+    if len(rows) > len(one_by_one) + MORE_ROWS:
+        rows = one_by_one
     marks: list[Mark] = []
-    for i, row in enumerate(rows):
-        y = LINE * (len(rows) - 1 - i) + LINE / 2
-        for sign, words, left in row:
+    for number, row in enumerate(rows):
+        y = LINE * (len(rows) - 1 - number) + LINE / 2
+        for left, (sign, words) in row:
             marks += _sample(sign, (left, y))
             at = (left + WORDS_AT, y - TYPE * 0.35)
             marks.append(Label(at, words, TYPE, INK, anchor="start"))
-    return LINE * len(rows), marks
+    lines = [line for each in told for line in wrapped(each, width, TYPE)]
+    height = LINE * len(rows) + (len(lines) * TOLD_LINE + TOLD_GAP if lines else 0.0)
+    for number, line in enumerate(lines):
+        y = height - TOLD_GAP - TOLD_LINE * (number + 1) + TYPE * 0.4
+        marks.append(Label((0.0, y), line, TYPE, INK, anchor="start"))
+    return height, marks
+
+
+def _one_after_another(items: Sequence[Item], width: float) -> list[_Row]:
+    """The signs in rows that each hold as many as there is room for."""
+    rows: list[_Row] = [[]]
+    right = 0.0
+    for item in items:
+        wide = _wide([item])
+        if rows[-1] and right + wide > width:
+            rows.append([])
+            right = 0.0
+        rows[-1].append((right, item))
+        right += wide + GAP
+    return rows
+
+
+def _in_columns(items: Sequence[Item], width: float) -> list[_Row]:
+    """The signs in columns, in as few rows as there is room for."""
+    for rows in range(1, len(items) + 1):
+        across = -(-len(items) // rows)
+        down = [items[first : first + rows] for first in range(0, len(items), rows)]
+        along = [items[column::across] for column in range(across)]
+        for columns in (down, along):
+            wide = list(map(_wide, columns))
+            if len(columns) == 1 or sum(wide) + GAP * (len(columns) - 1) <= width:
+                lefts = [sum(wide[:i]) + GAP * i for i in range(len(columns))]
+                return [
+                    [
+                        (left, column[row])
+                        for left, column in zip(lefts, columns, strict=True)
+                        if row < len(column)
+                    ]
+                    for row in range(rows)
+                ]
+    return []
+
+
+def _wide(column: Sequence[Item]) -> float:
+    """How wide a column is."""
+    return max(WORDS_AT + text_width(words, TYPE) for _, words in column)
 
 
 def _sample(sign: Sign | LinkStyle, at: Point) -> list[Mark]:

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from buildplan.drawing.fonts import text_width, wrapped
 from buildplan.drawing.line_art import TYPE
 from buildplan.drawing.map_layout import Strip, UnrolledTube
-from buildplan.drawing.map_style import joint_radius
+from buildplan.drawing.maps.blocks import MapNames
 from buildplan.framework.model import Framework, LongChain
 from buildplan.language.voice import Voice
 
@@ -25,6 +25,7 @@ class StripGrid:
     """The measures that all strips have in common, in points."""
 
     framework: Framework
+    names: MapNames
     voice: Voice
     plan: UnrolledTube
     strips: tuple[Strip, ...]
@@ -67,9 +68,11 @@ def strip_height(plan: UnrolledTube, radius: float, row_gap: float) -> float:
     return HEAD + 2 * radius + (len(plan.rows) - 1) * row_gap + STRIP_GAP
 
 
-def strip_grid(framework: Framework, width: float, height: float, voice: Voice) -> StripGrid:
+def strip_grid(
+    framework: Framework, names: MapNames, width: float, height: float, voice: Voice
+) -> StripGrid:
     """Cut the plan into strips and choose measures that fill sheets `height` points high."""
-    plan, radius = UnrolledTube(framework), joint_radius(framework)
+    plan, radius = UnrolledTube(framework), names.radius(framework.joints)
     lines = [line for chain in framework.chains for line in place_lines(chain, voice)]
     left = max(LEFT, *(text_width(line, TYPE) + 6 for line in lines))
     faces = (text_width(face, TYPE) for face in side_names(len(framework.chains), voice))
@@ -80,7 +83,7 @@ def strip_grid(framework: Framework, width: float, height: float, voice: Voice) 
     widest = max(plan.columns[strip.last] - plan.columns[strip.first] for strip in strips)
     column = min(room / widest, 2 * radius + DISC_GAPS[1])
     grid = StripGrid(
-        framework, voice, plan, tuple(strips), width, 1, left, radius, column, ROW_GAPS[0]
+        framework, names, voice, plan, tuple(strips), width, 1, left, radius, column, ROW_GAPS[0]
     )
     return filling(grid, height)
 

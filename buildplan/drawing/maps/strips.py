@@ -16,10 +16,9 @@ from buildplan.drawing.map_style import (
     LinkStyle,
     brace_number,
     chain_style,
-    joint_marks,
-    link_marks,
 )
 from buildplan.drawing.map_words import cell_label
+from buildplan.drawing.maps.blocks import DrawnJoint, DrawnLink, MapBlock
 from buildplan.drawing.maps.strip_grid import FACE_GAPS, HEAD, StripGrid, place_lines, side_names
 from buildplan.drawing.marks import Ink, Label, Mark, Point, Polyline
 from buildplan.drawing.way_round import pointed
@@ -30,23 +29,28 @@ from buildplan.language.voice import Voice
 
 @dataclass(frozen=True)
 class StripDrawing:
-    """One strip on its sheet, its upper edge at `top`."""
+    """One strip, drawn from the lower left corner of its place on a sheet."""
 
     grid: StripGrid
     number: int
-    top: float
 
-    def marks(self, seen: set[str]) -> list[Mark]:
-        """The strip's marks. `seen` names what earlier strips drew in full (joints, links and
-        `brace 5`), and takes in what this one draws."""
-        return [
-            *self._title(),
-            *self._row_names(),
-            *self._lines(seen),
-            *self._flags(seen),
-            *self._discs(seen),
-            *self._way(),
-        ]
+    def block(self, seen: set[str]) -> MapBlock:
+        """The strip with the gap below it. `seen` names what earlier strips drew in full (joints,
+        links and `brace 5`), and takes in what this one draws."""
+        links = tuple(self._lines(seen))
+        flags = tuple(self._flags(seen))
+        return MapBlock(
+            self.grid.width,
+            self.grid.strip_height,
+            tuple(self._discs(seen)),
+            links,
+            (*self._title(), *self._row_names(), *flags),
+            tuple(self._way()),
+        )
+
+    @property
+    def _top(self) -> float:
+        return self.grid.strip_height
 
     @property
     def _voice(self) -> Voice:
@@ -62,7 +66,7 @@ class StripDrawing:
         return grid.left + grid.radius + (column - first) * grid.column
 
     def _y(self, row: int) -> float:
-        return self.top - HEAD - self.grid.radius - row * self.grid.row_gap
+        return self._top - HEAD - self.grid.radius - row * self.grid.row_gap
 
     def _title(self) -> Iterator[Mark]:
         plan, width = self.grid.plan, self.grid.width
@@ -80,11 +84,11 @@ class StripDrawing:
             words = self._voice.say(
                 "Strip {number} of {strips}", number=self.number + 1, strips=len(self.grid.strips)
             )
-        rule = ((0, self.top - 13), (width, self.top - 13))
+        rule = ((0, self._top - 13), (width, self._top - 13))
         yield Polyline(rule, Ink(stroke=PALE, width=0.5))
-        yield Label((0, self.top - 9), words, 9, INK, anchor="start", bold=True)
-        yield Label((width, self.top - 9), goes_on, TYPE, INK, anchor="end")
-        foot = self.top - 34 - TYPE * 0.35
+        yield Label((0, self._top - 9), words, 9, INK, anchor="start", bold=True)
+        yield Label((width, self._top - 9), goes_on, TYPE, INK, anchor="end")
+        foot = self._top - 34 - TYPE * 0.35
         yield Label((0, foot), self._voice.say_in("label", "brace"), TYPE, INK, anchor="start")
 
     def _goes_on(self, last: int) -> str:
@@ -129,22 +133,25 @@ class StripDrawing:
             )
             y = self._y(row)
             foot = y - 9 + 3 * (len(lines) - 1)
-            yield Label((0, foot + 11), chain.letter, 11, colour, anchor="start", bold=True)
+            letter = self.grid.names.short(chain.letter)
+            yield Label((0, foot + 11), letter, 11, colour, anchor="start", bold=True)
             for number, line in enumerate(lines):
                 yield Label((0, foot - 9 * number), line, TYPE, SOFT, anchor="start")
-            yield Label((right, y - 4), chain.letter, 11, colour, anchor="start", bold=True)
+            yield Label((right, y - 4), letter, 11, colour, anchor="start", bold=True)
         for row, face in enumerate(side_names(len(chains), self._voice)):
             y = (self._y(row) + self._y(row + 1)) / 2 - TYPE * 0.35
             yield Label((right, y), face, TYPE, SOFT, anchor="start")
 
-    def _lines(self, seen: set[str]) -> Iterator[Mark]:
+    def _lines(self, seen: set[str]) -> Iterator[DrawnLink]:
         plan = self.grid.plan
         spots = plan.spots(self._strip)
         for line in plan.lines(self._strip):
-            start, finish = (
-                (self._x(spots[place]), self._y(place[0])) for place in (line.start, line.finish)
-            )
-            yield from link_marks(start, finish, self._style(line), line.link in seen)
+            link = self.grid.framework.link[line.link]
+            places = [line.start, line.finish]
+            if plan.joint(places[0]) != link.start:
+                places.reverse()
+            start, finish = ((self._x(spots[place]), self._y(place[0])) for place in places)
+            yield DrawnLink(link, start, finish, self._style(line), line.link in seen)
             seen.add(line.link)
 
     def _way(self) -> Iterator[Mark]:
@@ -176,17 +183,17 @@ class StripDrawing:
             number = plan.brace_number(section)
             name = f"brace {number}"
             joint = self._x(spots[0, plan.section_places(section)[0][1]]), self._y(0)
-            at = (self._x(plan.columns[section]), self.top - 34)
+            at = (self._x(plan.columns[section]), self._top - 34)
             yield from _flag(at, number, joint, name in seen)
             seen.add(name)
         for section in range(self._strip.first, self._strip.last):
             cell = self.grid.framework.cells[section]
             if cell.kind != STRAIGHT:
                 middle = (plan.columns[section] + plan.columns[section + 1]) / 2
-                at = (self._x(middle), self.top - 22)
+                at = (self._x(middle), self._top - 22)
                 yield Label(at, cell_label(cell.kind, self._voice), TYPE, SOFT)
 
-    def _discs(self, seen: set[str]) -> Iterator[Mark]:
+    def _discs(self, seen: set[str]) -> Iterator[DrawnJoint]:
         plan = self.grid.plan
         reached = {
             place
@@ -195,15 +202,8 @@ class StripDrawing:
         }
         spots: dict[PlanPlace, float] = plan.spots(self._strip)
         for place in sorted(spots):
-            joint = plan.joint(place)
-            yield from joint_marks(
-                (self._x(spots[place]), self._y(place[0])),
-                self.grid.radius,
-                joint,
-                skipped=place not in reached,
-                locked=joint in self.grid.framework.lock_at,
-                repeat=joint in seen,
-            )
+            joint, at = plan.joint(place), (self._x(spots[place]), self._y(place[0]))
+            yield DrawnJoint(joint, at, joint in seen, skipped=place not in reached)
             seen.add(joint)
 
 

@@ -1,0 +1,341 @@
+"""The map of what closes round its middle, a solid or a globe: azimuthal equidistant projections
+(Snyder, Map Projections: A Working Manual, USGS Professional Paper 1395, 1987, chapter 25), centred
+over it and, where a joint lies near the point below it, also under it.
+
+A joint's distance from the centre of a map is its angle from the line through the middle, and its
+bearing is true; a level of joints is a circle. Balloons are great circles between their joints:
+two that do not cross on the piece do not cross on the map.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from functools import cached_property
+from itertools import combinations
+
+import numpy as np
+
+from buildplan.drawing.fonts import text_width
+from buildplan.drawing.line_art import INK, TYPE, between
+from buildplan.drawing.map_style import SINGLE, LinkStyle
+from buildplan.drawing.map_words import all_chains_words
+from buildplan.drawing.maps.blocks import (
+    DrawnJoint,
+    DrawnLink,
+    MapBlock,
+    MapNames,
+    chain_numbers,
+    letter_on_line,
+    moved,
+)
+from buildplan.drawing.maps.legend import Item, Sign, role_items
+from buildplan.drawing.maps.sheets import FlatPlan
+from buildplan.drawing.marks import Label, Mark, Point
+from buildplan.framework.chain_roles import OPEN_CHAIN, RING, ZIGZAG, ChainRole
+from buildplan.framework.model import Framework, Link
+from buildplan.language.voice import Voice
+from buildplan.sequence.courses import loose_chains
+from buildplan.shape.model import FloatArray
+
+RING_LINE, ZIGZAG_LINE = LinkStyle(2.2), LinkStyle(1.6, (8, 2.5))
+OPEN_LINE, LOOSE_LINE = LinkStyle(2.2, (8, 2.5, 2, 2.5)), LinkStyle(1.3, (1.6, 2.2))
+STYLES: Mapping[ChainRole, LinkStyle] = {
+    RING: RING_LINE,
+    ZIGZAG: ZIGZAG_LINE,
+    OPEN_CHAIN: OPEN_LINE,
+}
+SIZES = (90.0, 240.0)  # least and most radius of a map, in points
+HEAD = 17.0  # what a map is called, over it
+CLEAR = 2.0  # least bare paper between two discs, and between a disc and another's line
+# Half a map goes so far past the level of the middle that joints about there are on it.
+LEVEL_DEG = 5.0
+# One map shows it all if no joint lies nearer than this to the point under the middle.
+FROM_BELOW_DEG = 30.0
+SAMPLES = 9  # points of a great circle between its joints
+STRAIGHT = 0.6  # points by which a line may be off a great circle that is drawn straight
+GROWING = 12.0  # points by which a map is drawn larger until it can be read
+LEAST_AWAY = 0.3  # of the farthest joint's distance from the middle: nearer, it is not round
+
+
+@dataclass(frozen=True)
+class Half:
+    """One map: from below or from above, which joints and links it shows in full, and which of
+    those that other maps show it draws again."""
+
+    from_below: bool
+    joints: tuple[str, ...]
+    links: tuple[Link, ...]
+    joints_again: tuple[str, ...] = ()
+    links_again: tuple[Link, ...] = ()
+
+
+@dataclass(frozen=True)
+class RoundPiece:
+    """Where the joints of a piece are seen from its middle: unit vectors, with y up."""
+
+    framework: Framework
+    seen: Mapping[str, FloatArray]
+
+    def from_pole_deg(self, joint: str, from_below: bool) -> float:
+        """The angle between a joint and the line down from the middle, or up."""
+        up = float(np.clip(self.seen[joint][1], -1, 1))
+        return math.degrees(math.acos(-up if from_below else up))
+
+    def way(self, link: Link) -> list[FloatArray]:
+        """Points of the great circle from joint to joint of a link."""
+        start, finish = self.seen[link.start], self.seen[link.finish]
+        mixed = (start + (finish - start) * i / (SAMPLES + 1) for i in range(SAMPLES + 2))
+        return [one / np.linalg.norm(one) for one in mixed]
+
+    @cached_property
+    def halves(self) -> tuple[Half, ...]:
+        """One map or two; every joint and every link is on one of them in full."""
+        joints, links = self.framework.joints, self.framework.links
+        if all(self.from_pole_deg(joint, True) > FROM_BELOW_DEG for joint in joints):
+            return (Half(False, joints, links),)
+        low = {j for j in joints if self.from_pole_deg(j, True) <= 90 + LEVEL_DEG}
+        level = {j for j in low if self.from_pole_deg(j, False) <= 90 + LEVEL_DEG}
+
+        def ends_in(link: Link, some: set[str]) -> int:
+            return (link.start in some) + (link.finish in some)
+
+        below = [x for x in links if ends_in(x, low) == 2]
+        # from below the middle to above it: on both maps
+        past = [x for x in links if ends_in(x, low) == 1 and not ends_in(x, level)]
+        above = [x for x in links if x not in below and x not in past]
+        ends = {joint for x in past for joint in (x.start, x.finish)}
+        again = [*(x for x in below if ends_in(x, level) == 2), *past]
+        return (
+            Half(True, _of(joints, low), (*below, *past), _of(joints, ends - low)),
+            Half(
+                False,
+                _of(joints, set(joints) - low),
+                tuple(above),
+                _of(joints, level | ends & low),
+                tuple(again),
+            ),
+        )
+
+
+def _of(joints: Sequence[str], some: set[str]) -> tuple[str, ...]:
+    """Those joints that are among some, in their order."""
+    return tuple(joint for joint in joints if joint in some)
+
+
+def round_piece(framework: Framework, at: Mapping[str, FloatArray] | None) -> RoundPiece | None:
+    """A piece of rings, zigzags and single balloons, as seen from its middle; None where it has
+    something else, or it is not known where its joints are."""
+    roles = {long.role for long in framework.chains}
+    if at is None or not roles <= {RING, ZIGZAG, OPEN_CHAIN} or len(framework.joints) < 4:
+        return None
+    places = np.array([at[joint] for joint in framework.joints])
+    off = places - places.mean(axis=0)
+    away = np.linalg.norm(off, axis=1)
+    if float(away.min()) < LEAST_AWAY * float(away.max()):
+        return None
+    seen = dict(zip(framework.joints, off / away[:, None], strict=True))
+    return RoundPiece(framework, seen)
+
+
+def round_plan(piece: RoundPiece, names: MapNames, voice: Voice) -> FlatPlan | None:
+    """The map of a round piece; None where it cannot be read: two lines cross or lie in a disc, or
+    a chain has no line long enough for its letter."""
+    framework = piece.framework
+    maps = RoundMaps(piece, names, voice)
+    if not maps.can_be_read:
+        return None
+    loose = loose_chains(framework)
+    items: list[Item] = [(Sign.JOINT, voice.say_in("legend", "joint"))]
+    if len(piece.halves) > 1:
+        items.append((Sign.AGAIN, voice.say_in("legend", "drawn again")))
+    if framework.locks:
+        items.append((Sign.LOCK, voice.say_in("legend", "lock")))
+    named = [long for long in framework.chains if long.letter not in loose]
+    items += role_items(named, STYLES, names, voice)
+    if loose:
+        told = voice.say_in("legend", "single balloon, called by its two joints")
+        items.append((LOOSE_LINE, told))
+    if framework.singles:
+        items.append((SINGLE, voice.say_in("legend", "single")))
+    told = (
+        voice.say(
+            "Its top is in the middle, as it is seen from above; the further out a joint is, the "
+            "lower it lies."
+        )
+        if len(piece.halves) == 1
+        else voice.say(
+            "Its lower half as it is seen from below, its foot in the middle, and its upper half "
+            "as it is seen from above, its top in the middle; the outermost joints of both are "
+            "the same."
+        )
+    )
+    return FlatPlan(framework, names, told, items, all_chains_words(framework, voice), maps.blocks)
+
+
+@dataclass(frozen=True)
+class RoundMaps:
+    """The maps of a round piece, drawn at any size."""
+
+    piece: RoundPiece
+    names: MapNames
+    voice: Voice
+
+    @property
+    def radius(self) -> float:
+        """Radius of a joint's disc."""
+        return self.names.radius(self.piece.framework.joints)
+
+    @property
+    def can_be_read(self) -> bool:
+        """Whether the maps, as large as they are drawn, can be read."""
+        halves = [self._half(half, SIZES[1]) for half in self.piece.halves]
+        lettered = {mark.text for one in halves for mark in one.notes if isinstance(mark, Label)}
+        loose = loose_chains(self.piece.framework)
+        wanted = {long.letter for long in self.piece.framework.chains} - loose
+        named = lettered >= set(map(self.names.short, wanted))
+        return named and all(is_clear(one, self.radius) for one in halves)
+
+    def blocks(self, share: float, width: float, height: float) -> list[MapBlock]:
+        """The maps, at most so wide and so high, and no smaller than they can be read."""
+        most = min(width / 2, (height - HEAD) / 2) - self.radius - 4
+        sizes = [SIZES[0] + share * (SIZES[1] - SIZES[0])]
+        while sizes[-1] < SIZES[1]:
+            sizes.append(sizes[-1] + GROWING)
+        for size in sizes:
+            blocks = [self._half(half, min(size, most)) for half in self.piece.halves]
+            if size >= most or all(is_clear(one, self.radius) for one in blocks):
+                break
+        return blocks
+
+    @cached_property
+    def _farthest_deg(self) -> float:
+        """How far from the middle of its map anything lies."""
+        piece = self.piece
+        return max(
+            math.degrees(math.acos(np.clip(-one[1] if half.from_below else one[1], -1, 1)))
+            for half in piece.halves
+            for link in (*half.links, *half.links_again)
+            for one in piece.way(link)
+        )
+
+    def _half(self, half: Half, size: float) -> MapBlock:
+        """One map of the given radius, cut off where nothing is drawn."""
+        piece, scale = self.piece, size / self._farthest_deg
+
+        def spot(seen: FloatArray) -> Point:
+            x, y, z = (float(value) for value in seen)
+            level = math.hypot(x, z)
+            if level < 1e-9:
+                return (0.0, 0.0)
+            angle = math.degrees(math.acos(np.clip(-y if half.from_below else y, -1, 1)))
+            out = angle * scale / level
+            return x * out, (z if half.from_below else -z) * out
+
+        lines = [(link, False) for link in half.links] + [(x, True) for x in half.links_again]
+        drawn = [self._line(link, again, spot) for link, again in lines]
+        joints = [DrawnJoint(joint, spot(piece.seen[joint])) for joint in half.joints]
+        joints += [DrawnJoint(joint, spot(piece.seen[joint]), True) for joint in half.joints_again]
+        return self._cropped(half, drawn, joints)
+
+    def _line(self, link: Link, again: bool, spot: Callable[[FloatArray], Point]) -> DrawnLink:
+        start, *through, finish = (spot(one) for one in self.piece.way(link))
+        bow = _from_line(np.array(through), np.array([start, finish])).max()
+        bent = tuple(through) if bow > STRAIGHT else ()
+        return DrawnLink(link, start, finish, self._style[link.id], again, bent)
+
+    @cached_property
+    def _style(self) -> Mapping[str, LinkStyle]:
+        loose = loose_chains(self.piece.framework)
+        singles = dict.fromkeys(self.piece.framework.singles, SINGLE)
+        return singles | {
+            id_: LOOSE_LINE if long.letter in loose else STYLES[long.role]
+            for long in self.piece.framework.chains
+            for id_ in long.chain.links
+        }
+
+    def _letters(self, drawn: Sequence[DrawnLink]) -> Iterator[Mark]:
+        """The letter of its chain on every line that has room for it."""
+        framework = self.piece.framework
+        chain, loose = chain_numbers(framework), loose_chains(framework)
+        for line in drawn:
+            if line.link.id not in chain:
+                continue
+            letter = framework.chains[chain[line.link.id]].letter
+            short = self.names.short(letter)
+            bare = math.dist(line.start, line.finish) - 2 * self.radius
+            if letter not in loose and not line.again and bare > text_width(short, TYPE) + 5:
+                middle = line.through[SAMPLES // 2] if line.through else None
+                yield from letter_on_line(middle or between(line.start, line.finish), short)
+
+    def _cropped(
+        self,
+        half: Half,
+        lines: Sequence[DrawnLink],
+        joints: Sequence[DrawnJoint],
+    ) -> MapBlock:
+        points = [*(joint.at for joint in joints), *(p for line in lines for p in line.points)]
+        edge = self.radius + 4
+        left, low = (min(p[axis] for p in points) - edge for axis in (0, 1))
+        right, high = (max(p[axis] for p in points) + edge for axis in (0, 1))
+        by = (-left, -low)
+
+        def put(point: Point) -> Point:
+            return point[0] + by[0], point[1] + by[1]
+
+        title = (
+            self.voice.say_in("view of the map", "From below")
+            if half.from_below
+            else self.voice.say_in("view of the map", "From above")
+        )
+        head = Label((0, high - low + HEAD - 10), title, 10, INK, anchor="start", bold=True)
+        return MapBlock(
+            right - left,
+            high - low + HEAD,
+            tuple(replace(joint, at=put(joint.at)) for joint in joints),
+            tuple(line.moved(by) for line in lines),
+            (*moved(self._letters(lines), by), head),
+        )
+
+
+def is_clear(block: MapBlock, radius: float) -> bool:
+    """Whether the discs of a block stand clear of one another and of lines that do not end at them,
+    and no two lines cross but at a joint of both."""
+    at = np.array([joint.at for joint in block.joints])
+    apart = np.hypot(*(at[:, None] - at[None, :]).transpose(2, 0, 1))
+    if np.any(apart[np.triu_indices(len(at), 1)] < 2 * radius + CLEAR):
+        return False
+    for line in block.links:
+        ends = {line.link.start, line.link.finish}
+        others = np.array([j.at for j in block.joints if j.joint not in ends])
+        if len(others) and np.any(_from_line(others, np.array(line.points)) < radius + CLEAR):
+            return False
+    return not any(
+        _cross(np.array(one.points), np.array(other.points))
+        for one, other in combinations(block.links, 2)
+        if {one.link.start, one.link.finish}.isdisjoint((other.link.start, other.link.finish))
+    )
+
+
+def _from_line(points: FloatArray, line: FloatArray) -> FloatArray:
+    """How far each point (n, 2) is from a line through points (m, 2)."""
+    start, along = line[:-1], np.diff(line, axis=0)
+    off = points[:, None] - start[None]
+    share = np.clip((off * along).sum(axis=2) / (along**2).sum(axis=1), 0, 1)
+    apart = np.linalg.norm(off - share[:, :, None] * along, axis=2)
+    return np.asarray(apart.min(axis=1))
+
+
+def _cross(one: FloatArray, other: FloatArray) -> bool:
+    """Whether two lines through points cross."""
+    if np.any(one.max(axis=0) < other.min(axis=0)) or np.any(other.max(axis=0) < one.min(axis=0)):
+        return False
+
+    def side(line: FloatArray, points: FloatArray) -> FloatArray:
+        along = np.diff(line, axis=0)[:, None]
+        off = points[None] - line[:-1, None]
+        return np.asarray(np.sign(along[..., 0] * off[..., 1] - along[..., 1] * off[..., 0]))
+
+    first, second = side(one, other), side(other, one)
+    return bool(np.any((first[:, :-1] * first[:, 1:] < 0) & (second[:, :-1] * second[:, 1:] < 0).T))

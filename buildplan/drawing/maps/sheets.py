@@ -1,0 +1,187 @@
+"""Blocks of a map put on sheets, each with the key at its foot."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from typing import Protocol
+
+from buildplan.drawing.fonts import text_width
+from buildplan.drawing.line_art import INK
+from buildplan.drawing.maps.blocks import MapBlock, MapNames
+from buildplan.drawing.maps.legend import Item, legend
+from buildplan.drawing.marks import Label, Mark, MarkData, Picture
+from buildplan.framework.assembly import part_joint
+from buildplan.framework.model import Framework
+from buildplan.language.voice import Voice
+
+# How large blocks are tried, from the largest that helps to the smallest that can be read.
+SHARES = (1.0, 0.7, 0.4, 0.2, 0.0)
+HALVINGS = 3  # of the step between the largest that takes the fewest sheets and the next
+GAP = 16.0  # between blocks
+TITLE, TITLE_ROOM = 11.0, 18.0
+MAP_DATA: MarkData = (("picture", "joint map"),)
+
+
+class Laid(Protocol):
+    """Lays a piece out in blocks of at most a width and a height in points; a share of 1 asks for
+    the largest that helps, of 0 for the smallest that can be read."""
+
+    def __call__(self, share: float, width: float, height: float) -> Sequence[MapBlock]: ...
+
+
+@dataclass(frozen=True)
+class FlatPlan:
+    """How one piece, or equal parts, are laid out flat: what the key says of it (`told` in words,
+    `items` by signs), what the map says to those who cannot see it, its blocks, and the title that
+    stands over them."""
+
+    framework: Framework
+    names: MapNames
+    told: str
+    items: Sequence[Item]
+    alt: str
+    blocks: Laid
+    title: str = ""
+
+
+@dataclass(frozen=True)
+class Placed:
+    """A block on a sheet: its left edge, and its top from the top of the sheet, the title over
+    it."""
+
+    plan: FlatPlan
+    block: MapBlock
+    left: float
+    top: float
+
+    @property
+    def head(self) -> float:
+        """Height of its title."""
+        return TITLE_ROOM if self.plan.title else 0.0
+
+
+def flat_sheets(
+    plans: Sequence[FlatPlan], width: float, height: float, voice: Voice
+) -> tuple[Picture, ...]:
+    """The plans on as few sheets as can be read, drawn as large as those allow. Where the key would
+    leave no room for a block, it is a sheet of its own."""
+    told = [plan.told for plan in plans if plan.told]
+    items = list(dict.fromkeys(item for plan in plans for item in plan.items))
+    named = next((plan.names for plan in plans if plan.names.parts), None)
+    if named is not None:
+        called = part_joint(named.parts[0], "A1")
+        words = voice.say(
+            "Joints are called by their part in the steps: A1 under {part} is {joint}.",
+            part=named.parts[0],
+            joint=called,
+        )
+        told.append(words)
+    key_height, key = legend(items, width, tuple(dict.fromkeys(told)))
+    room = height - key_height
+    apart = any(
+        one.block.height + one.head > room + 0.01
+        for sheet in _packed(plans, 0.0, width, room)
+        for one in sheet
+    )
+    room = height if apart else room
+    best = _largest(plans, width, room)
+    foot = 0.0 if apart else key_height
+    pictures = [_picture(sheet, width, foot, [] if apart else key, voice) for sheet in best]
+    if apart:
+        signs = voice.listed([words for _, words in items])
+        alt = voice.say("Key of the joint map: {signs}.", signs=signs)
+        pictures.append(Picture(width, key_height, tuple(key), alt, MAP_DATA))
+    return tuple(pictures)
+
+
+def _largest(plans: Sequence[FlatPlan], width: float, room: float) -> list[list[Placed]]:
+    """The blocks packed, as large as they come on the fewest sheets."""
+    tried = {share: _packed(plans, share, width, room) for share in SHARES}
+    fewest = min(map(len, tried.values()))
+    best = max(share for share, sheets in tried.items() if len(sheets) == fewest)
+    larger = min((share for share in SHARES if share > best), default=best)
+    for _ in range(HALVINGS if larger > best else 0):
+        middle = (best + larger) / 2
+        tried[middle] = _packed(plans, middle, width, room)
+        if len(tried[middle]) == fewest:
+            best = middle
+        else:
+            larger = middle
+    return tried[best]
+
+
+def _packed(
+    plans: Sequence[FlatPlan], share: float, width: float, room: float
+) -> list[list[Placed]]:
+    """Blocks side by side in rows, rows below one another on sheets: each in the first row that
+    has room for it, those of several parts from the highest to the lowest."""
+    blocks = [
+        (plan, block, block.height + (TITLE_ROOM if plan.title else 0.0))
+        for plan in plans
+        for block in plan.blocks(share, width, room - (TITLE_ROOM if plan.title else 0.0))
+    ]
+    if len(plans) > 1:
+        blocks.sort(key=lambda one: -round(one[2], 3))
+    sheets: list[list[_Row]] = []
+    for plan, block, high in blocks:
+        wide = max(block.width, text_width(plan.title, TITLE, bold=True))
+        row = _row_for(sheets, wide, high, width, room)
+        row.blocks.append((plan, block, row.used))
+        row.used += wide + GAP
+    return [
+        [
+            Placed(plan, block, left + (width - row.used + GAP) / 2, row.top)
+            for row in sheet
+            for plan, block, left in row.blocks
+        ]
+        for sheet in sheets
+    ]
+
+
+@dataclass
+class _Row:
+    """A row of blocks on a sheet: its top from that of the sheet, its height, how much of the width
+    is used, and its blocks with their left edges."""
+
+    top: float
+    height: float
+    used: float = 0.0
+    blocks: list[tuple[FlatPlan, MapBlock, float]] = field(default_factory=list)
+
+
+def _row_for(sheets: list[list[_Row]], wide: float, high: float, width: float, room: float) -> _Row:
+    """The first row with room for a block, or a new one, on a new sheet if need be."""
+    for sheet in sheets:
+        for row in sheet:
+            if high <= row.height + 0.01 and row.used + wide <= width + 0.01:
+                return row
+        top = sheet[-1].top + sheet[-1].height + GAP
+        if top + high <= room + 0.01:
+            sheet.append(_Row(top, high))
+            return sheet[-1]
+    sheets.append([_Row(0.0, high)])
+    return sheets[-1][0]
+
+
+def _picture(
+    sheet: Sequence[Placed], width: float, foot: float, key: Sequence[Mark], voice: Voice
+) -> Picture:
+    tall = foot + max(one.top + one.head + one.block.height for one in sheet)
+    marks: list[Mark] = [*key]
+    for one in sheet:
+        plan, y = one.plan, tall - one.top
+        if plan.title:
+            at = (one.left, y - TITLE)
+            marks.append(Label(at, plan.title, TITLE, INK, anchor="start", bold=True))
+        corner = (one.left, y - one.head - one.block.height)
+        marks += one.block.marks(plan.framework, plan.names, corner)
+    shown = {id(one.plan): one.plan for one in sheet}.values()
+    alt = " ".join(_said(plan, voice) for plan in shown)
+    return Picture(width, tall, tuple(marks), alt, MAP_DATA)
+
+
+def _said(plan: FlatPlan, voice: Voice) -> str:
+    if not plan.names.parts:
+        return plan.alt
+    return voice.say("Part {part}. {words}", part=voice.listed(plan.names.parts), words=plan.alt)
