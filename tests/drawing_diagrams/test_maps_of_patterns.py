@@ -17,7 +17,8 @@ from buildplan.design.building import build_framework
 from buildplan.drawing.map_style import REPEAT_FILL
 from buildplan.drawing.maps.blocks import MapNames
 from buildplan.drawing.maps.joint_map import joint_map
-from buildplan.drawing.maps.round_map import RoundMaps, round_piece
+from buildplan.drawing.maps.round_map import RoundMaps
+from buildplan.drawing.maps.round_piece import round_piece
 from buildplan.drawing.marks import Circle, Label, Picture
 from buildplan.evaluation.seating import read_whole
 from buildplan.framework.chain_roles import RING, ROW, UPRIGHT, ZIGZAG

@@ -19,7 +19,7 @@ LETTER_ROOM = 26.0
 
 
 @dataclass(frozen=True)
-class ChainRow:
+class WrittenRow:
     """A stretch of a chain: its letter (none of a balloon that is called by its joints, an empty
     one where it goes on), its style, its joints and the links between them."""
 
@@ -58,7 +58,7 @@ def row_blocks(framework: Framework, names: MapNames, width: float) -> list[MapB
     return blocks
 
 
-def _rows(framework: Framework, fit: int) -> Iterator[ChainRow]:
+def _rows(framework: Framework, fit: int) -> Iterator[WrittenRow]:
     """Every chain, cut into stretches of so many joints; singles come last."""
     alone = loose_chains(framework)
     for number, long in enumerate(framework.chains):
@@ -68,17 +68,17 @@ def _rows(framework: Framework, fit: int) -> Iterator[ChainRow]:
         for first in range(0, len(walk) - 1, fit - 1):
             called = None if long.letter in alone else long.letter if first == 0 else ""
             joints = walk[first : first + fit]
-            yield ChainRow(called, style, joints, links[first : first + len(joints) - 1])
+            yield WrittenRow(called, style, joints, links[first : first + len(joints) - 1])
     for link in map(framework.link.__getitem__, framework.singles):
-        yield ChainRow(None, SINGLE, (link.start, link.finish), (link,))
+        yield WrittenRow(None, SINGLE, (link.start, link.finish), (link,))
 
 
 def _beside(
-    rows: Sequence[ChainRow], width: float, ends: float, step: float
-) -> list[list[tuple[float, ChainRow]]]:
+    rows: Sequence[WrittenRow], width: float, ends: float, step: float
+) -> list[list[tuple[float, WrittenRow]]]:
     """Rows put on lines, as many beside one another as there is room for, each with its left
     edge; a row is `ends` wide and a `step` more for each joint after its first."""
-    lines: list[list[tuple[float, ChainRow]]] = []
+    lines: list[list[tuple[float, WrittenRow]]] = []
     right = math.inf
     for row in rows:
         wide = ends + step * (len(row.joints) - 1)

@@ -10,7 +10,8 @@ from buildplan.drawing.maps.face_map import face_plan, is_face
 from buildplan.drawing.maps.graph_map import graph_plan
 from buildplan.drawing.maps.grids import grid_plan, is_grid
 from buildplan.drawing.maps.rings import rings_plan, stacked_rings
-from buildplan.drawing.maps.round_map import round_piece, round_plan
+from buildplan.drawing.maps.round_map import round_plan
+from buildplan.drawing.maps.round_piece import round_piece
 from buildplan.drawing.maps.sheets import FlatPlan, flat_sheets
 from buildplan.drawing.maps.tie_map import ties_plan
 from buildplan.drawing.maps.tube_map import tube_plan, tube_sheets

@@ -13,7 +13,6 @@ import math
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
-from itertools import combinations
 
 import numpy as np
 
@@ -30,11 +29,13 @@ from buildplan.drawing.maps.blocks import (
     letter_on_line,
     moved,
 )
+from buildplan.drawing.maps.clearance import from_line, is_clear
 from buildplan.drawing.maps.legend import Item, Sign, role_items
+from buildplan.drawing.maps.round_piece import SAMPLES, Half, RoundPiece
 from buildplan.drawing.maps.sheets import FlatPlan
 from buildplan.drawing.marks import Label, Mark, Point
 from buildplan.framework.chain_roles import OPEN_CHAIN, RING, ZIGZAG, ChainRole
-from buildplan.framework.model import Framework, Link
+from buildplan.framework.model import Link
 from buildplan.language.voice import Voice
 from buildplan.sequence.courses import loose_chains
 from buildplan.shape.model import FloatArray
@@ -48,95 +49,8 @@ STYLES: Mapping[ChainRole, LinkStyle] = {
 }
 SIZES = (90.0, 240.0)  # least and most radius of a map, in points
 HEAD = 17.0  # what a map is called, over it
-CLEAR = 2.0  # least bare paper between two discs, and between a disc and another's line
-# Half a map goes so far past the level of the middle that joints about there are on it.
-LEVEL_DEG = 5.0
-# One map shows it all if no joint lies nearer than this to the point under the middle.
-FROM_BELOW_DEG = 30.0
-SAMPLES = 9  # points of a great circle between its joints
 STRAIGHT = 0.6  # points by which a line may be off a great circle that is drawn straight
 GROWING = 12.0  # points by which a map is drawn larger until it can be read
-LEAST_AWAY = 0.3  # of the farthest joint's distance from the middle: nearer, it is not round
-
-
-@dataclass(frozen=True)
-class Half:
-    """One map: from below or from above, which joints and links it shows in full, and which of
-    those that other maps show it draws again."""
-
-    from_below: bool
-    joints: tuple[str, ...]
-    links: tuple[Link, ...]
-    joints_again: tuple[str, ...] = ()
-    links_again: tuple[Link, ...] = ()
-
-
-@dataclass(frozen=True)
-class RoundPiece:
-    """Where the joints of a piece are seen from its middle: unit vectors, with y up."""
-
-    framework: Framework
-    seen: Mapping[str, FloatArray]
-
-    def from_pole_deg(self, joint: str, from_below: bool) -> float:
-        """The angle between a joint and the line down from the middle, or up."""
-        up = float(np.clip(self.seen[joint][1], -1, 1))
-        return math.degrees(math.acos(-up if from_below else up))
-
-    def way(self, link: Link) -> list[FloatArray]:
-        """Points of the great circle from joint to joint of a link."""
-        start, finish = self.seen[link.start], self.seen[link.finish]
-        mixed = (start + (finish - start) * i / (SAMPLES + 1) for i in range(SAMPLES + 2))
-        return [one / np.linalg.norm(one) for one in mixed]
-
-    @cached_property
-    def halves(self) -> tuple[Half, ...]:
-        """One map or two; every joint and every link is on one of them in full."""
-        joints, links = self.framework.joints, self.framework.links
-        if all(self.from_pole_deg(joint, True) > FROM_BELOW_DEG for joint in joints):
-            return (Half(False, joints, links),)
-        low = {j for j in joints if self.from_pole_deg(j, True) <= 90 + LEVEL_DEG}
-        level = {j for j in low if self.from_pole_deg(j, False) <= 90 + LEVEL_DEG}
-
-        def ends_in(link: Link, some: set[str]) -> int:
-            return (link.start in some) + (link.finish in some)
-
-        below = [x for x in links if ends_in(x, low) == 2]
-        # from below the middle to above it: on both maps
-        past = [x for x in links if ends_in(x, low) == 1 and not ends_in(x, level)]
-        above = [x for x in links if x not in below and x not in past]
-        ends = {joint for x in past for joint in (x.start, x.finish)}
-        again = [*(x for x in below if ends_in(x, level) == 2), *past]
-        return (
-            Half(True, _of(joints, low), (*below, *past), _of(joints, ends - low)),
-            Half(
-                False,
-                _of(joints, set(joints) - low),
-                tuple(above),
-                _of(joints, level | ends & low),
-                tuple(again),
-            ),
-        )
-
-
-def _of(joints: Sequence[str], some: set[str]) -> tuple[str, ...]:
-    """Those joints that are among some, in their order."""
-    return tuple(joint for joint in joints if joint in some)
-
-
-def round_piece(framework: Framework, at: Mapping[str, FloatArray] | None) -> RoundPiece | None:
-    """A piece of rings, zigzags and single balloons, as seen from its middle; None where it has
-    something else, or it is not known where its joints are."""
-    roles = {long.role for long in framework.chains}
-    if at is None or not roles <= {RING, ZIGZAG, OPEN_CHAIN} or len(framework.joints) < 4:
-        return None
-    places = np.array([at[joint] for joint in framework.joints])
-    off = places - places.mean(axis=0)
-    away = np.linalg.norm(off, axis=1)
-    if float(away.min()) < LEAST_AWAY * float(away.max()):
-        return None
-    seen = dict(zip(framework.joints, off / away[:, None], strict=True))
-    return RoundPiece(framework, seen)
 
 
 def round_plan(piece: RoundPiece, names: MapNames, voice: Voice) -> FlatPlan | None:
@@ -241,7 +155,7 @@ class RoundMaps:
 
     def _line(self, link: Link, again: bool, spot: Callable[[FloatArray], Point]) -> DrawnLink:
         start, *through, finish = (spot(one) for one in self.piece.way(link))
-        bow = _from_line(np.array(through), np.array([start, finish])).max()
+        bow = from_line(np.array(through), np.array([start, finish])).max()
         bent = tuple(through) if bow > STRAIGHT else ()
         return DrawnLink(link, start, finish, self._style[link.id], again, bent)
 
@@ -297,45 +211,3 @@ class RoundMaps:
             tuple(line.moved(by) for line in lines),
             (*moved(self._letters(lines), by), head),
         )
-
-
-def is_clear(block: MapBlock, radius: float) -> bool:
-    """Whether the discs of a block stand clear of one another and of lines that do not end at them,
-    and no two lines cross but at a joint of both."""
-    at = np.array([joint.at for joint in block.joints])
-    apart = np.hypot(*(at[:, None] - at[None, :]).transpose(2, 0, 1))
-    if np.any(apart[np.triu_indices(len(at), 1)] < 2 * radius + CLEAR):
-        return False
-    for line in block.links:
-        ends = {line.link.start, line.link.finish}
-        others = np.array([j.at for j in block.joints if j.joint not in ends])
-        if len(others) and np.any(_from_line(others, np.array(line.points)) < radius + CLEAR):
-            return False
-    return not any(
-        _cross(np.array(one.points), np.array(other.points))
-        for one, other in combinations(block.links, 2)
-        if {one.link.start, one.link.finish}.isdisjoint((other.link.start, other.link.finish))
-    )
-
-
-def _from_line(points: FloatArray, line: FloatArray) -> FloatArray:
-    """How far each point (n, 2) is from a line through points (m, 2)."""
-    start, along = line[:-1], np.diff(line, axis=0)
-    off = points[:, None] - start[None]
-    share = np.clip((off * along).sum(axis=2) / (along**2).sum(axis=1), 0, 1)
-    apart = np.linalg.norm(off - share[:, :, None] * along, axis=2)
-    return np.asarray(apart.min(axis=1))
-
-
-def _cross(one: FloatArray, other: FloatArray) -> bool:
-    """Whether two lines through points cross."""
-    if np.any(one.max(axis=0) < other.min(axis=0)) or np.any(other.max(axis=0) < one.min(axis=0)):
-        return False
-
-    def side(line: FloatArray, points: FloatArray) -> FloatArray:
-        along = np.diff(line, axis=0)[:, None]
-        off = points[None] - line[:-1, None]
-        return np.asarray(np.sign(along[..., 0] * off[..., 1] - along[..., 1] * off[..., 0]))
-
-    first, second = side(one, other), side(other, one)
-    return bool(np.any((first[:, :-1] * first[:, 1:] < 0) & (second[:, :-1] * second[:, 1:] < 0).T))

@@ -23,7 +23,7 @@ TITLE, TITLE_ROOM = 11.0, 18.0
 MAP_DATA: MarkData = (("picture", "joint map"),)
 
 
-class Laid(Protocol):
+class LaidOut(Protocol):
     """Lays a piece out in blocks of at most a width and a height in points; a share of 1 asks for
     the largest that helps, of 0 for the smallest that can be read."""
 
@@ -41,12 +41,12 @@ class FlatPlan:
     told: str
     items: Sequence[Item]
     alt: str
-    blocks: Laid
+    blocks: LaidOut
     title: str = ""
 
 
 @dataclass(frozen=True)
-class Placed:
+class PlacedBlock:
     """A block on a sheet: its left edge, and its top from the top of the sheet, the title over
     it."""
 
@@ -95,7 +95,7 @@ def flat_sheets(
     return tuple(pictures)
 
 
-def _largest(plans: Sequence[FlatPlan], width: float, room: float) -> list[list[Placed]]:
+def _largest(plans: Sequence[FlatPlan], width: float, room: float) -> list[list[PlacedBlock]]:
     """The blocks packed, as large as they come on the fewest sheets."""
     tried = {share: _packed(plans, share, width, room) for share in SHARES}
     fewest = min(map(len, tried.values()))
@@ -113,7 +113,7 @@ def _largest(plans: Sequence[FlatPlan], width: float, room: float) -> list[list[
 
 def _packed(
     plans: Sequence[FlatPlan], share: float, width: float, room: float
-) -> list[list[Placed]]:
+) -> list[list[PlacedBlock]]:
     """Blocks side by side in rows, rows below one another on sheets: each in the first row that
     has room for it, those of several parts from the highest to the lowest."""
     blocks = [
@@ -131,7 +131,7 @@ def _packed(
         row.used += wide + GAP
     return [
         [
-            Placed(plan, block, left + (width - row.used + GAP) / 2, row.top)
+            PlacedBlock(plan, block, left + (width - row.used + GAP) / 2, row.top)
             for row in sheet
             for plan, block, left in row.blocks
         ]
@@ -165,7 +165,7 @@ def _row_for(sheets: list[list[_Row]], wide: float, high: float, width: float, r
 
 
 def _picture(
-    sheet: Sequence[Placed], width: float, foot: float, key: Sequence[Mark], voice: Voice
+    sheet: Sequence[PlacedBlock], width: float, foot: float, key: Sequence[Mark], voice: Voice
 ) -> Picture:
     tall = foot + max(one.top + one.head + one.block.height for one in sheet)
     marks: list[Mark] = [*key]
