@@ -10,8 +10,8 @@ import numpy as np
 from buildplan.drawing.bodies import finished
 from buildplan.drawing.camera import Camera, fit
 from buildplan.drawing.labels import DARK
-from buildplan.drawing.line_art import smooth
-from buildplan.drawing.marks import Circle, Ink, Mark, Picture, Point, Polyline
+from buildplan.drawing.line_art import TYPE, smooth
+from buildplan.drawing.marks import Circle, Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.drawing.scene import body_marks
 from buildplan.drawing.way_round import PAPER, WAY, pointed
 from buildplan.framework.model import Framework
@@ -24,7 +24,8 @@ SEEN_FROM = Camera((0.42, 0.5, 0.76), (0.0, 1.0, 0.0), "standing up")
 PERSON_M = 1.7  # as tall as a grown person (from memory, for looks only)
 MARGIN_PT = 8.0
 LIES = Ink(fill="#F1F4F6", stroke="#8A9AA8", width=0.8, dash=(3, 2))
-STAYS = Ink(stroke=DARK, width=2.4)
+STAYS = Ink(stroke=WAY, width=2.0)  # in the colour of the arrow: the piece turns about it
+WORDS_PT = 1.8  # above the foot of the picture
 BAG_PT = 5.0
 TIE = Ink(stroke=DARK, width=1.6)
 # Half a person's width, and from one row of people to the next; how far a wall is behind the
@@ -37,14 +38,20 @@ Point3 = tuple[float, float, float]
 
 
 def standing_up_picture(
-    framework: Framework, shape: Shape, width: float, height: float, alt: str, people: int = 2
+    framework: Framework,
+    shape: Shape,
+    width: float,
+    height: float,
+    alt: str,
+    people: int = 2,
+    words: str = "",
 ) -> Picture:
     """The piece as it stands, its outline as it lies front up behind its foot, the edge that
     stays on the floor, the way it comes up, the people at its sides, and ballast on its feet or
     the lines of what holds it.
 
     Of three `people` or more one holds the foot, in front of it; the others stand by turns to the
-    left and to the right. Lengths of the picture are points.
+    left and to the right. `words` stand at its foot. Lengths of the picture are points.
     """
     low, high = np.min(shape.positions_m, axis=0), np.max(shape.positions_m, axis=0)
     edge_z = float(low[2])
@@ -73,9 +80,8 @@ def standing_up_picture(
     corners = (at(low[0], 0, edge_z), at(high[0], 0, edge_z))
     far = (at(high[0], 0, edge_z - high[1]), at(low[0], 0, edge_z - high[1]))
     marks: list[Mark] = [Polyline((*corners, *far), LIES, closed=True)]
+    marks.append(Polyline(corners, STAYS))  # where the piece stands on it, it is hidden
     marks += body_marks(finished(framework, shape), view, width, height)
-    marks.append(Polyline(corners, Ink(stroke=PAPER, width=4.4)))
-    marks.append(Polyline(corners, STAYS))
     middle = float(low[0] + high[0]) / 2
     sweep = [
         at(middle, high[1] * math.sin(turn), edge_z - high[1] * math.cos(turn))
@@ -91,6 +97,8 @@ def standing_up_picture(
     marks += [Polyline((at(*one), at(*other)), TIE) for one, other in held]
     for joint in ballast_places(framework, shape):
         marks += _bag(at(*(float(value) for value in shape.at[joint] * (1, 0, 1))))
+    if words:
+        marks.append(Label((width / 2, WORDS_PT), words, TYPE, DARK, halo=PAPER))
     return Picture(width, height, tuple(marks), alt, (("picture", "standing up"),))
 
 

@@ -99,7 +99,8 @@ def _stood_up(book: Book, step: Step) -> Picture:
         " foot. Bags of ballast lie at its foot, or lines show what holds it.",
         piece=book.framework.name,
     )
-    return standing_up_picture(book.framework, book.shape, *STAND_UP_SIZE, words, people)
+    stays = book.voice.say("the edge on the thick line stays on the floor")
+    return standing_up_picture(book.framework, book.shape, *STAND_UP_SIZE, words, people, stays)
 
 
 def how_to(book: Book, step: Step, picture: Picture) -> Picture:
