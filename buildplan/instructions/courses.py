@@ -129,10 +129,12 @@ def _is_flat(context: Context, step: Step) -> bool:
 
 
 def _built_lying(context: Context, step: Step) -> list[str]:
-    """Which side is up, of what is built lying on its back."""
-    if not _is_flat(context, step):
-        return []
+    """Which side is up, of what is built lying on its back; from where the pictures see what is
+    not."""
     voice, part = context.voice, _part(context, step)
+    if not _is_flat(context, step):
+        outside = voice.say("The pictures show each joint from outside the piece.")
+        return [outside] if context.teacher(Hand.BRING_IN, step) is None else []
     how = (
         voice.say("Part {part} is built lying on its back, front up, from foot to head.", part=part)
         if part
