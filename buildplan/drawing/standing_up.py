@@ -77,10 +77,9 @@ def standing_up_picture(
         ((right, up),), _ = view.place(np.array([[x, y, z]]))
         return (float(right), float(up))
 
-    corners = (at(low[0], 0, edge_z), at(high[0], 0, edge_z))
-    far = (at(high[0], 0, edge_z - high[1]), at(low[0], 0, edge_z - high[1]))
-    marks: list[Mark] = [Polyline((*corners, *far), LIES, closed=True)]
-    marks.append(Polyline(corners, STAYS))  # where the piece stands on it, it is hidden
+    left, right, far_left, far_right = (at(*map(float, corner)) for corner in back[[0, 2, 1, 3]])
+    marks: list[Mark] = [Polyline((left, right, far_right, far_left), LIES, closed=True)]
+    marks.append(Polyline((left, right), STAYS))  # where the piece stands on it, it is hidden
     marks += body_marks(finished(framework, shape), view, width, height)
     middle = float(low[0] + high[0]) / 2
     sweep = [
@@ -88,12 +87,10 @@ def standing_up_picture(
         for turn in np.radians([8.0, 30.0, 52.0, 74.0])
     ]
     marks += pointed(sweep, WAY)
-    for number in range(lifting):
-        x, _, z = stand[number % 2]
-        row_z = z + ROW_M * (number // 2)
-        marks += _person(at(x, 0.0, row_z), at(x, PERSON_M, row_z))
-    for x, _, z in at_foot:
-        marks += _person(at(x, 0.0, z), at(x, CROUCHED_M, z))
+    turns = [(stand[number % 2], ROW_M * (number // 2)) for number in range(lifting)]
+    people_at = [(x, z + back_m, PERSON_M) for (x, _, z), back_m in turns]
+    for x, z, tall_m in [*people_at, *((x, z, CROUCHED_M) for x, _, z in at_foot)]:
+        marks += _person(at(x, 0.0, z), at(x, tall_m, z))
     marks += [Polyline((at(*one), at(*other)), TIE) for one, other in held]
     for joint in ballast_places(framework, shape):
         marks += _bag(at(*(float(value) for value in shape.at[joint] * (1, 0, 1))))
