@@ -78,8 +78,8 @@ def measured(name: str, design: Design) -> tuple[int, float]:
 def main() -> None:
     most = int(sys.argv[1]) if len(sys.argv) > 1 else 30_000
     pieces: tuple[tuple[str, Callable[[int], Design], tuple[int, ...]], ...] = (
-        ("wall", wall, (12, 37, 85)),
-        ("tube", tube, (100, 800, 2500)),
+        ("wall", wall, (10, 32, 57)),
+        ("tube", tube, (100, 600, 1900)),
     )
     measured("tube", tube(100))  # what is imported and kept at the first is not counted
     for name, make, sizes in pieces:
@@ -91,7 +91,7 @@ def main() -> None:
                 power = math.log(found[1] / before[1]) / math.log(found[0] / before[0])
                 print(f"{name:6} grows by the power {power:.2f}")
             before = found
-            if found[0] * 3 > most:
+            if found[0] * 2 > most:
                 break
 
 

@@ -1,7 +1,8 @@
 """How fast the shape stage is, as ratios measured in one run: `python tests/bench/bench_shape.py`.
 
 Form finding against the same energy handed to scipy's general minimiser without derivatives and
-with dense ones; the pin-jointed solver against PyNiteFEA; growth from 100 to 10,000 joints.
+with dense ones, and against compas_fd's force densities on the same net; the pin-jointed solver
+against PyNiteFEA; growth from 100 to 10,000 joints. Needs `pip install -e '.[bench]'`.
 """
 
 from __future__ import annotations
@@ -27,10 +28,10 @@ from buildplan.framework.model import Framework
 from buildplan.shape.bodies import bodies_of, crowding, opening, struts
 from buildplan.shape.constants import CONSTANTS
 from buildplan.shape.finding import Settings, find_shape
-from buildplan.shape.freedoms import Freedoms, Stiffening, mirrored
+from buildplan.shape.freedoms import Freedoms, Stiffening, mirrored, pinned
 from buildplan.shape.plan import close_plan, plan_of, plan_positions
-from buildplan.shape.relaxing import relax
-from buildplan.shape.springs import Springs, energy_and_gradient, together
+from buildplan.shape.relaxing import Relaxed, relax
+from buildplan.shape.springs import Springs, energy_and_gradient, springs_between, together
 
 
 def timed(work: Callable[[], Any], times: int = 1) -> tuple[float, Any]:
@@ -87,6 +88,44 @@ def against_general_minimisers(points: int, straights: int, derivatives: bool) -
         f"{len(piece.joints):6d} joints  ours {ours:8.3f} s ({found.residual_n:.0e} N)   "
         f"{name} {theirs:8.3f} s ({np.abs(gradient(general.x)).max():.0e} N)   "
         f"ratio {theirs / ours:8.1f}"
+    )
+
+
+def against_force_densities(side: int) -> None:
+    """A square net of `side`^2 joints that hangs from its rim, its links of one force density: for
+    springs without a length of their own that is their stiffness (Schek 1974), so that both have
+    one and the same shape to find."""
+    from compas_fd.solvers import fd_numpy
+
+    row, column = np.divmod(np.arange(side * side), side)
+    flat = np.column_stack([column, np.zeros(side * side), row]).astype(float)
+    across, up = np.flatnonzero(column < side - 1), np.flatnonzero(row < side - 1)
+    ends = np.vstack([np.column_stack([across, across + 1]), np.column_stack([up, up + side])])
+    rim = (row % (side - 1) == 0) | (column % (side - 1) == 0)
+    load = np.where(rim[:, None], 0.0, [0.0, -1.0, 0.0])
+    density = np.full(len(ends), 10.0)
+    given: dict[str, Any] = {
+        "vertices": flat.tolist(),  # an array would be changed
+        "fixed": np.flatnonzero(rim).tolist(),
+        "edges": ends.tolist(),
+        "forcedensities": density.tolist(),
+        "loads": load,
+    }
+    theirs, net = timed(lambda: fd_numpy(**given), 3)
+    row_of = np.array([1.0, -1.0])
+    held = np.repeat(rim[:, None], 3, axis=1)
+
+    def ours_found() -> Relaxed:
+        springs = springs_between(ends, row_of, len(flat), 0 * density, density, push_only=False)
+        start = np.where(held, flat, 0.0)
+        return relax(springs, pinned(held), flat, 1e-6, np.inf, load, start)
+
+    ours, found = timed(ours_found, 3)
+    gap = np.abs(np.asarray(net.vertices) - found.positions_m).max()
+    print(
+        f"{len(flat):6d} joints {len(ends):6d} links  ours {ours:8.3f} s   "
+        f"compas_fd {theirs:8.3f} s"
+        f"   ratio {theirs / ours:8.1f}   (difference {gap:.0e} m)"
     )
 
 
@@ -164,6 +203,9 @@ if __name__ == "__main__":
     against_general_minimisers(5, 1, derivatives=False)
     against_general_minimisers(10, 3, derivatives=True)
     against_general_minimisers(25, 4, derivatives=True)
+    print("Form finding against compas_fd's force densities on the same net")
+    for side in (10, 30, 100):
+        against_force_densities(side)
     print("Pin-jointed stiffness solve against PyNiteFEA")
     for side in (3, 5, 8, 12):
         against_pynite(side)
