@@ -31,6 +31,7 @@ from buildplan.source.suggestions import Remedy, Suggestion, by_hand
 Data = Mapping[str, Any]
 Kinds = frozenset[ProblemKind]
 Mends = Callable[[Remedy, ProblemKind], bool]
+LeftBy = Callable[[Remedy], Kinds | None]
 
 ON_THE_PIECE = frozenset((*OF_THE_COURSE, *OF_ASSEMBLIES, *WAYS))
 # what keeps a piece from fitting together is mended before what it then does
@@ -114,7 +115,8 @@ def tried_on_the_piece(
             first = by_hand(message("mend first what keeps it from fitting together"))
             found.append(replace(problem, suggestion=first))
         else:
-            found.append(_with_what_mends(problem, broken, mends))
+            alone = len(known) == 1
+            found.append(_with_what_mends(problem, broken, mends, left_by, alone))
     return tuple(found)
 
 
@@ -154,20 +156,26 @@ def _kinds(piece: Measured) -> Kinds:
     return frozenset(found)
 
 
-def _with_what_mends(problem: Problem, broken: Broken, mends: Mends) -> Problem:
-    """A problem with the ways that mend it; where there are none, with what was tried in vain."""
-    good, vain = list[Remedy](), list[Remedy]()
+def _with_what_mends(
+    problem: Problem, broken: Broken, mends: Mends, left_by: LeftBy, alone: bool
+) -> Problem:
+    """A problem with the ways that mend it; where there are none, with what was tried in vain.
+    `alone` says that nothing else is wrong with the piece."""
+    good, vain, whole = list[Remedy](), list[Remedy](), list[Remedy]()
     added = tuple(way for way in without_extras(broken.data) if mends(way, problem.kind))
     if added:
         # what was added to a good piece is what broke it
         return replace(problem, suggestion=Suggestion(ways=added[:MOST_WAYS]))
     named = problem.suggestion.ways
     for number, way in enumerate(chain(named, _further(problem.kind, broken))):
-        if number >= len(named) and len(good) >= MOST_WAYS:
+        if number >= len(named) and len(good if alone else whole) >= MOST_WAYS:
             break
         (good if mends(way, problem.kind) else vain).append(way)
+        if good[-1:] == [way] and left_by(way) == frozenset():
+            whole.append(way)
     if good:
-        return replace(problem, suggestion=Suggestion(ways=tuple(good)))
+        # of ways that mend this problem, those after which no other is left
+        return replace(problem, suggestion=Suggestion(ways=tuple(whole or good)))
     words = [*_in_vain(vain), *problem.suggestion.words]
     if problem.kind in OF_THE_COURSE and "tube" in broken.data["build"]:
         words.append(message("buildplan course looks further for courses that close and stand"))

@@ -7,6 +7,7 @@ from typing import Any
 
 import pytest
 
+from buildplan.evaluation.evaluating import evaluate
 from buildplan.evaluation.measured import Measured, measure
 from buildplan.fitting.extra_balloon import balloons_more
 from buildplan.fitting.mending import Broken, stiffer, tried_on_the_piece, without_what_breaks
@@ -70,3 +71,16 @@ def test_what_was_added_and_breaks_a_piece_is_taken_out(sound: Measured) -> None
             assert all(isinstance(change, TakeOut) for change in way.changes)
             assert problem.kind.value not in problems(followed(data, way))
     assert without_what_breaks(broken)
+
+
+def test_of_ways_to_hold_a_piece_up_those_are_told_that_leave_nothing_wrong() -> None:
+    """A tall letter that falls over and does not hold itself up: on a base it still sinks."""
+    letter = {"text": "P", "cells": 13, "long": "a", "brace": "a", "lock": "k"}
+    data = {**piece(), "build": {"letters": letter}}
+    found = measure(data)
+    known = evaluate(found.design, "in", 12).facts.problems
+    assert {one.kind.value for one in known} == {"does-not-stand", "does-not-hold-itself"}
+    for problem in tried_on_the_piece(data, known):
+        assert problem.suggestion.ways
+        for way in problem.suggestion.ways:
+            assert not problems(followed(data, way)), way.words
