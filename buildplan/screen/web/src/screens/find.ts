@@ -49,8 +49,8 @@ export function find(app: App): HTMLElement {
 function nearest(app: App, map: HTMLElement, x: number, y: number): string | undefined {
   let best: [number, string] = [REACH, ""];
   map.querySelectorAll("text").forEach((text) => {
-    const label = text.textContent ?? "";
-    if (!app.joints.has(label)) return;
+    const [label] = jointsAt(text).filter((joint) => app.joints.has(joint));
+    if (label === undefined) return;
     const box = text.getBoundingClientRect();
     const away = Math.hypot(box.x + box.width / 2 - x, box.y + box.height / 2 - y);
     if (away < best[0]) best = [away, label];
@@ -58,12 +58,17 @@ function nearest(app: App, map: HTMLElement, x: number, y: number): string | und
   return best[1] || undefined;
 }
 
+/** The joints that a text of the map names: one, or its likes in equal parts. */
+function jointsAt(text: Element): string[] {
+  return text.getAttribute("data-joint")?.split(" ") ?? [];
+}
+
 /** A ring round a joint wherever the map shows it. */
 function mark(map: HTMLElement, label: string): void {
   map.querySelectorAll(".ring").forEach((ring) => ring.remove());
   if (!label) return;
   map.querySelectorAll("text").forEach((text) => {
-    if (text.textContent?.toLowerCase() !== label.toLowerCase()) return;
+    if (!jointsAt(text).some((joint) => joint.toLowerCase() === label.toLowerCase())) return;
     const [x, y] = text.getAttribute("transform")?.match(/-?[\d.]+/g)?.slice(-2).map(Number) ?? [];
     text.after(s("circle", { class: "ring", cx: x ?? 0, cy: (y ?? 0) + 3, r: 11 }));
   });
