@@ -29,7 +29,7 @@ def test_every_page_of_a_draft_says_so_and_the_first_says_why(edition: str) -> N
     with pypdfium2.PdfDocument(print_booklet(replace(book, edition=edition, facts=facts))) as pdf:
         pages = [" ".join(page.get_textpage().get_text_range().split()) for page in pdf]
     assert all("DRAFT" in page for page in pages)
-    assert "at A1, B2: The post has no head." in pages[0]
+    assert "at A1 and B2: The post has no head." in pages[0]
     assert "do not build" in pages[0]
 
 

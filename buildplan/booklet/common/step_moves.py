@@ -99,7 +99,7 @@ def _stood_up(book: Book, step: Step) -> Picture:
         " foot. Bags of ballast lie at its foot, or lines show what holds it.",
         piece=book.framework.name,
     )
-    stays = book.voice.say("the edge on the thick line stays on the floor")
+    stays = book.voice.say("thick line: stays down")
     return standing_up_picture(book.framework, book.shape, *STAND_UP_SIZE, words, people, stays)
 
 

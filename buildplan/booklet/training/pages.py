@@ -70,8 +70,7 @@ def _practice(book: Book, made: Practice) -> list[Flowable]:
     words: list[Flowable] = [
         Words(
             voice.say(
-                "Build this first: {links} link balloons and {locks} locks, by the piece's own "
-                "hand moves.",
+                "Build this first: {links} link balloons and {locks} locks.",
                 links=len(framework.links),
                 locks=len(framework.locks),
             )
@@ -83,7 +82,7 @@ def _practice(book: Book, made: Practice) -> list[Flowable]:
                 strong(
                     voice.say("{number} balloons of its own.", number=sum(made.counts.values()))
                 ),
-                voice.say("They are not counted into the piece, but on the list of what to buy."),
+                voice.say("They are not counted into the piece; buy them too."),
             )
         ),
         Words(
