@@ -28,7 +28,7 @@ def path_lengths_m(bodies: LinkBodies) -> FloatArray:
 
 
 def _graph(bodies: LinkBodies, weight: FloatArray) -> sparse.csr_array:
-    i, j = bodies.ends.T
+    i, j = bodies.ends.T.astype(np.int32)  # the numbers that every scipy takes here
     shape = (bodies.joints, bodies.joints)
     return sparse.csr_array((weight, (i, j)), shape=shape)
 
