@@ -70,6 +70,8 @@ def all_chains_words(framework: Framework, voice: Voice) -> str:
                 joints=", ".join(joints),
             )
         )
+    if framework.singles:
+        parts.append(voice.say("Singles: {singles}.", singles=", ".join(framework.singles)))
     return sentences(*parts)
 
 
