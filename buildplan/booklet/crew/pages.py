@@ -24,9 +24,8 @@ from buildplan.drawing.marks import Picture
 from buildplan.sequence.jobs import jobs
 from buildplan.sequence.timetable import crew_of, timetable
 
-# The joint map is drawn as large as it can be on so many sheets.
+# The joint map is drawn as large as the fewest sheets allow, upright or across.
 MAP_SCALES = (1.5, 1.35, 1.25, 1.15, 1.0, 0.85)
-MAP_SHEETS = 2
 MAPS_BEFORE = 3  # the part of the work that the maps stand before
 
 
@@ -94,8 +93,6 @@ def _map_sheets(book: Book) -> tuple[Paper, float, tuple[Picture, ...]]:
             )
             # a strip that is too high for the sheet is drawn all the same
             fits = all(sheet.height * scale <= room + 0.01 for sheet in sheets)
-            if fits and len(sheets) <= MAP_SHEETS and enlarged >= 1:
-                return paper, scale, sheets
             # type that is too small rather than a map that is cut off
-            tried.append(((not fits, enlarged < 1, len(sheets)), (paper, scale, sheets)))
+            tried.append(((not fits, enlarged < 1, len(sheets), -enlarged), (paper, scale, sheets)))
     return min(tried, key=lambda option: option[0])[1]
