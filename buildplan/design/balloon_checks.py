@@ -30,15 +30,24 @@ from buildplan.source.suggestions import Put, Remedy, Suggestion, TakeOut, by_ha
 
 Balloons = Mapping[str, Salvaged[Balloon]]
 
+CM_PER_INCH = 2.54
+
 
 THE_BALLOONS = mark("the balloons are: {names}")
 
 
-def check_sizes(at: Path, balloon: Salvaged[Balloon]) -> Iterator[Mistake]:
-    """What the sizes of a balloon must agree on."""
+# A balloon sized to less of its nominal size is hardly filled: more likely the two are in different
+# units. From memory.
+LEAST_FILLED = 0.3
+
+
+def check_sizes(at: Path, balloon: Salvaged[Balloon], units: object) -> Iterator[Mistake]:
+    """What the sizes of a balloon, in the file's `units`, must agree on."""
     part, right = balloon.part, balloon.right
     if right("nominal", "inflate_to") and part.inflate_to > part.nominal:
         yield _gauge_over_nominal(at, part)
+    elif right("nominal", "inflate_to") and part.inflate_to < LEAST_FILLED * part.nominal:
+        yield _hardly_filled(at, part, units)
     measured = [
         name
         for name in ("tie_to_tie", "chain_of_ten")
@@ -79,6 +88,37 @@ def _gauge_over_nominal(at: Path, part: Balloon) -> Mistake:
                 ),
             )
         ),
+    )
+
+
+def _hardly_filled(at: Path, part: Balloon, units: object) -> Mistake:
+    """A gauge in inches on a balloon in centimetres, or the like."""
+    gauge, nominal = f"{part.inflate_to:g}", f"{part.nominal:g}"
+    usual = float(f"{part.nominal * 2 / 3:.3g}")
+    in_cm, in_inches = round(CM_PER_INCH * part.inflate_to, 1), round(part.nominal / CM_PER_INCH, 1)
+    ways = [
+        Remedy(
+            message("size it to {usual} (common practice: about two thirds)", usual=f"{usual:g}"),
+            (Put((*at, "inflate_to"), usual),),
+        )
+    ]
+    if units == "cm" and LEAST_FILLED * part.nominal <= in_cm <= part.nominal:
+        words = message("{gauge} in are {cm} cm: write {cm}", gauge=gauge, cm=f"{in_cm:g}")
+        ways.insert(0, Remedy(words, (Put((*at, "inflate_to"), in_cm),)))
+    if units == "in" and part.inflate_to <= in_inches:
+        words = message(
+            "{cm} cm are {inches} in: write {inches}", cm=nominal, inches=f"{in_inches:g}"
+        )
+        ways.insert(0, Remedy(words, (Put((*at, "nominal"), in_inches),)))
+    return Mistake(
+        FileKind.HARDLY_FILLED,
+        (*at, "inflate_to"),
+        message(
+            "inflate_to {gauge} hardly fills a balloon of nominal size {nominal}",
+            gauge=gauge,
+            nominal=nominal,
+        ),
+        Suggestion(ways=tuple(ways)),
     )
 
 

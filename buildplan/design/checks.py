@@ -52,7 +52,7 @@ def check(data: object, known_constants: Collection[str] | None = None) -> Itera
         key: salvage(Balloon, value) for key, value in mapping_in(top.get("balloons")).items()
     }
     for key, balloon in balloons.items():
-        yield from check_sizes(("balloons", key), balloon)
+        yield from check_sizes(("balloons", key), balloon, top.get("units"))
     if balloons:
         for reference in references(top):
             yield from check_reference(reference, balloons)

@@ -63,6 +63,7 @@ class FileKind(ProblemKind):
     # balloons
     WAY_UP_TWICE = auto()
     GAUGE_OVER_NOMINAL = auto()
+    HARDLY_FILLED = auto()
     MEASURED_TWICE = auto()
     ROUND_HAS_NO_LENGTH = auto()
     UNLIKELY_LENGTH = auto()

@@ -47,6 +47,8 @@ BROKEN = [
     (RING, SPARE, "stand_on: [A1, A1]", K.LISTED_TWICE, 1),
     (RING, SPARE, "currency: GBB", K.NO_SUCH_CURRENCY, 1),
     (RING, "inflate_to: 8", "inflate_to: 18", K.GAUGE_OVER_NOMINAL, 2),
+    (RING, "inflate_to: 8", "inflate_to: 3", K.HARDLY_FILLED, 2),
+    (RING, "nominal: 12", "nominal: 30", K.HARDLY_FILLED, 2),
     (RING, CROSS, CROSS + "tie_to_tie: 9, chain_of_ten: 90, ", K.MEASURED_TWICE, 2),
     (RING, "{kind: round,", "{kind: round, tie_to_tie: 4,", K.ROUND_HAS_NO_LENGTH, 2),
     (RING, SPARE, "prices: {long: 1}\npack_prices: {long: 9}", K.PRICED_TWICE, 2),
