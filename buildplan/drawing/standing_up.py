@@ -25,7 +25,7 @@ PERSON_M = 1.7  # as tall as a grown person (from memory, for looks only)
 MARGIN_PT = 8.0
 LIES = Ink(fill="#F1F4F6", stroke="#8A9AA8", width=0.8, dash=(3, 2))
 STAYS = Ink(stroke=WAY, width=2.0)  # in the colour of the arrow: the piece turns about it
-WORDS_PT = 1.8  # above the foot of the picture
+WORDS_PT = 2.4  # above the foot of the picture
 BAG_PT = 5.0
 TIE = Ink(stroke=DARK, width=1.6)
 # Half a person's width, and from one row of people to the next; how far a wall is behind the
