@@ -36,7 +36,7 @@ CM_PER_INCH = 2.54
 THE_BALLOONS = mark("the balloons are: {names}")
 
 
-# A balloon sized to less of its nominal size is hardly filled: more likely the two are in different
+# A link sized to less of its nominal size is hardly filled: more likely the two are in different
 # units. From memory.
 LEAST_FILLED = 0.3
 
@@ -46,7 +46,7 @@ def check_sizes(at: Path, balloon: Salvaged[Balloon], units: object) -> Iterator
     part, right = balloon.part, balloon.right
     if right("nominal", "inflate_to") and part.inflate_to > part.nominal:
         yield _gauge_over_nominal(at, part)
-    elif right("nominal", "inflate_to") and part.inflate_to < LEAST_FILLED * part.nominal:
+    elif right("kind", "nominal", "inflate_to") and _is_hardly_filled(part):
         yield _hardly_filled(at, part, units)
     measured = [
         name
@@ -59,6 +59,10 @@ def check_sizes(at: Path, balloon: Salvaged[Balloon], units: object) -> Iterator
         yield _round_with_length(at, measured[0])
     elif measured and right("kind", "inflate_to") and not likely(part):
         yield _unlikely_length(at, part, measured[0])
+
+
+def _is_hardly_filled(part: Balloon) -> bool:
+    return part.is_strut and part.inflate_to < LEAST_FILLED * part.nominal
 
 
 def _gauge_over_nominal(at: Path, part: Balloon) -> Mistake:
