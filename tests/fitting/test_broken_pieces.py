@@ -159,8 +159,8 @@ TWO_LETTERS = {"letters": {**PIECES["letters"]["letters"], "text": "LO", "bar": 
 UNLIKE = design(RING, colour_pattern={"A": ["a", "a", "b"]})
 # what is wrong with it, and the piece: wrong only where it is solved
 WRONG_SHAPES = {
-    "does-not-fit": with_small("row", 3.5, {"wall": {**WALL, "up": 2, "openings": []}}),
-    "does-not-close": with_small("between", 3.5, COLUMN),
+    "does-not-fit": with_small("row", 3.7, {"wall": {**WALL, "up": 2, "openings": []}}),
+    "does-not-close": with_small("between", 3.7, COLUMN),
     "folds": with_small("long", 6, TWO_LETTERS),
     "nothing-meets": with_small("ring", 4, PIECES["assembly"]),
     "does-not-hold-itself": design(SHEET),
