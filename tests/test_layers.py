@@ -24,6 +24,7 @@ ORDER = [
     "business",
     "booklet",
     "screen",
+    "desk",
     "commands",
     "cli",
 ]
