@@ -1,0 +1,129 @@
+// What can be done with the open design: changes one after another, each on the version before it.
+import { doToCard, getDesign, getFacts, getHome, getPiece, hasMet, NotThere, postBack, postEdits, putText, Refused } from "./api";
+import type { CardDeed, Worked } from "./api";
+import type { Design, Edit, Made, Met } from "./contract";
+import { connected, design, facts, home, met, missing, notice, piece, saving, unworkable } from "./state";
+import { say } from "./words";
+
+/** Say what went wrong, in the server's words where it has some. */
+export function tellError(error: unknown): void {
+  if (error instanceof NotThere) connected.value = false;
+  else if (error instanceof Refused) notice(error.message, true);
+  else throw error;
+}
+
+export async function loadHome(): Promise<void> {
+  try {
+    home.value = await getHome();
+  } catch (error) {
+    tellError(error);
+  }
+}
+
+export async function cardDeed(name: string, deed: CardDeed, newName?: string): Promise<Made | null> {
+  try {
+    const made = await doToCard(name, deed, newName);
+    await loadHome();
+    return made;
+  } catch (error) {
+    tellError(error);
+    return null;
+  }
+}
+
+/** Take over a design as the server has it, and have it worked out. */
+function take(found: Design): void {
+  const was = design.value;
+  design.value = found;
+  if (was?.name !== found.name) {
+    facts.value = piece.value = unworkable.value = met.value = null;
+  }
+  if (was?.name !== found.name || was.version !== found.version) void loadWorked(found.name, found.version);
+}
+
+export async function openDesign(name: string): Promise<void> {
+  missing.value = null;
+  if (design.value?.name !== name) design.value = null;
+  try {
+    take(await getDesign(name));
+  } catch (error) {
+    if (error instanceof Refused && error.status === 404) missing.value = error.message;
+    else tellError(error);
+  }
+}
+
+/** Facts and shape of a version; asked again when the server says that they are there. */
+export async function loadWorked(name: string, of: string): Promise<void> {
+  const still = (): boolean => design.value?.name === name && design.value.version === of;
+  const cannot = <T>(found: Worked<T>): void => {
+    if (found.state === "cannot" && still()) unworkable.value = { name, version: of, value: found.problems };
+  };
+  try {
+    await Promise.all([
+      getFacts(name, of).then((found) => {
+        if (found.state === "there" && still()) facts.value = { name, version: of, value: found.value };
+        cannot(found);
+      }),
+      getPiece(name, of).then((found) => {
+        if (found.state === "there" && still()) piece.value = { name, version: of, value: found.value };
+        cannot(found);
+      }),
+    ]);
+  } catch (error) {
+    if (still()) tellError(error);
+  }
+}
+
+type Change = (name: string, base: string) => Promise<Design | Met>;
+let queue: Promise<unknown> = Promise.resolve();
+let waiting = 0;
+
+/** Make a change after those before it. Answers whether it stands in the file. */
+function change(name: string, make: Change): Promise<boolean> {
+  waiting += 1;
+  saving.value = "saving";
+  const done = queue.then(async () => {
+    try {
+      if (design.value?.name !== name) return false;
+      return await stands(await make(name, design.value.version));
+    } catch (error) {
+      saving.value = "not saved";
+      tellError(error);
+      return false;
+    } finally {
+      waiting -= 1;
+      if (waiting === 0 && saving.value === "saving") saving.value = "saved";
+    }
+  });
+  queue = done;
+  return done;
+}
+
+async function stands(answer: Design | Met): Promise<boolean> {
+  if (!hasMet(answer)) {
+    if (saving.value === "not saved") saving.value = "saving";
+    take(answer);
+    return true;
+  }
+  met.value = answer;
+  const name = design.value?.name;
+  if (name !== undefined) await openDesign(name);
+  return false;
+}
+
+const open = (): string => design.value?.name ?? "";
+
+/** Change values of the open design. */
+export const edit = (edits: readonly Edit[]): Promise<boolean> => change(open(), (name, base) => postEdits(name, base, edits));
+/** Take a whole text as the open design's file; `base` is the version that was being written on. */
+export const saveText = (text: string, base: string): Promise<boolean> => change(open(), (name) => putText(name, base, text));
+export const undo = (): Promise<boolean> => change(open(), (name, base) => postBack(name, base, "undo"));
+export const redo = (): Promise<boolean> => change(open(), (name, base) => postBack(name, base, "redo"));
+
+/** The file changed, here in another window or by another program. */
+export async function changedElsewhere(name: string, to: string, by: "outside" | "desk"): Promise<void> {
+  await queue;
+  if (design.value?.name !== name || design.value.version === to) return;
+  await openDesign(name);
+  if (by === "outside") notice(say("changed outside", { file: `${name}.yaml` }));
+}

@@ -1,0 +1,3 @@
+export function FilePage({ name }: { name: string }) {
+  return <main>{name}</main>;
+}

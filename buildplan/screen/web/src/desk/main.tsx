@@ -1,0 +1,16 @@
+import { render } from "preact";
+import { listen } from "./events";
+import { Shell } from "./shell";
+import { place } from "./state";
+import { placeOf } from "./route";
+import { loadWords } from "./words";
+
+document.documentElement.dataset.theme = "auto";
+addEventListener("hashchange", () => (place.value = placeOf(location.hash)));
+const ground = document.getElementById("desk") ?? document.body;
+void loadWords()
+  .catch(() => undefined) // without a server the page still says so, by its keys
+  .then(() => {
+    listen();
+    render(<Shell />, ground);
+  });

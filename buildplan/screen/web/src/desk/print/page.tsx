@@ -1,0 +1,3 @@
+export function PrintPage({ name }: { name: string }) {
+  return <main>{name}</main>;
+}

@@ -1,0 +1,26 @@
+// The page's words, in the language that the server says them in.
+import { signal } from "@preact/signals";
+import { getWords } from "./api";
+import type { PageWords } from "./contract";
+
+export const words = signal<PageWords>({ language: "en", languages: {}, words: {} });
+
+export function filled(text: string, values: Readonly<Record<string, string | number>>): string {
+  return text.replace(/\{(\w+)\}/g, (whole, name: string) => String(values[name] ?? whole));
+}
+
+/** A message of the page, its {placeholders} filled. */
+export function say(key: string, values: Readonly<Record<string, string | number>> = {}): string {
+  return filled(words.value.words[key] ?? key, values);
+}
+
+export async function loadWords(): Promise<void> {
+  words.value = await getWords();
+  document.documentElement.lang = words.value.language;
+}
+
+/** Have everything said in another language: the server reads it from this cookie. */
+export async function speak(language: string): Promise<void> {
+  document.cookie = `language=${encodeURIComponent(language)}; SameSite=Strict; path=/; max-age=31536000`;
+  await loadWords();
+}
