@@ -1,5 +1,6 @@
 import { render } from "preact";
 import { listen } from "./events";
+import { takeDropped } from "./home/drop";
 import { Shell } from "./shell";
 import { place } from "./state";
 import { placeOf } from "./route";
@@ -12,5 +13,6 @@ void loadWords()
   .catch(() => undefined) // without a server the page still says so, by its keys
   .then(() => {
     listen();
+    takeDropped();
     render(<Shell />, ground);
   });
