@@ -3,12 +3,12 @@ import { doToCard, getDesign, getFacts, getHome, getPiece, hasMet, NotThere, pos
 import type { CardDeed, Worked } from "./api";
 import type { Design, Edit, Made, Met } from "./contract";
 import { connected, design, facts, home, met, missing, notice, piece, saving, unworkable } from "./state";
-import { say } from "./words";
+import { say, sentence } from "./words";
 
 /** Say what went wrong, in the server's words where it has some. */
 export function tellError(error: unknown): void {
   if (error instanceof NotThere) connected.value = false;
-  else if (error instanceof Refused) notice(error.message, true);
+  else if (error instanceof Refused) notice(sentence(error.message), true);
   else throw error;
 }
 
@@ -47,7 +47,7 @@ export async function openDesign(name: string): Promise<void> {
   try {
     take(await getDesign(name));
   } catch (error) {
-    if (error instanceof Refused && error.status === 404) missing.value = error.message;
+    if (error instanceof Refused && error.status === 404) missing.value = sentence(error.message);
     else tellError(error);
   }
 }
@@ -75,50 +75,66 @@ export async function loadWorked(name: string, of: string): Promise<void> {
 }
 
 type Change = (name: string, base: string) => Promise<Design | Met>;
+/** Whether a change stands in the file, met another one, or was not made. */
+export type Outcome = "stands" | "met" | "failed";
+
 let queue: Promise<unknown> = Promise.resolve();
 let waiting = 0;
+let unsaved: (() => Promise<unknown>) | null = null;
 
-/** Make a change after those before it. Answers whether it stands in the file. */
-function change(name: string, make: Change): Promise<boolean> {
+/** What is still being written is saved before anything else is done with the file. */
+export function saveFirst(save: (() => Promise<unknown>) | null): void {
+  unsaved = save;
+}
+
+/** Make a change after those before it. */
+function change(name: string, make: Change): Promise<Outcome> {
   waiting += 1;
   saving.value = "saving";
-  const done = queue.then(async () => {
+  const done = queue.then(async (): Promise<Outcome> => {
+    let outcome: Outcome = "failed";
     try {
-      if (design.value?.name !== name) return false;
-      return await stands(await make(name, design.value.version));
+      if (design.value?.name === name) outcome = await taken(await make(name, design.value.version));
     } catch (error) {
-      saving.value = "not saved";
       tellError(error);
-      return false;
-    } finally {
-      waiting -= 1;
-      if (waiting === 0 && saving.value === "saving") saving.value = "saved";
     }
+    waiting -= 1;
+    if (outcome === "failed") saving.value = "not saved";
+    else if (waiting === 0) saving.value = "saved";
+    return outcome;
   });
   queue = done;
   return done;
 }
 
-async function stands(answer: Design | Met): Promise<boolean> {
+async function taken(answer: Design | Met): Promise<Outcome> {
   if (!hasMet(answer)) {
-    if (saving.value === "not saved") saving.value = "saving";
     take(answer);
-    return true;
+    return "stands";
   }
   met.value = answer;
-  const name = design.value?.name;
-  if (name !== undefined) await openDesign(name);
-  return false;
+  if (design.value) await openDesign(design.value.name);
+  return "met";
 }
 
 const open = (): string => design.value?.name ?? "";
 
 /** Change values of the open design. */
-export const edit = (edits: readonly Edit[]): Promise<boolean> => change(open(), (name, base) => postEdits(name, base, edits));
-/** Take a whole text as the open design's file; `base` is the version that was being written on. */
-export const saveText = (text: string, base: string): Promise<boolean> => change(open(), (name) => putText(name, base, text));
-export const undo = (): Promise<boolean> => change(open(), (name, base) => postBack(name, base, "undo"));
-export const redo = (): Promise<boolean> => change(open(), (name, base) => postBack(name, base, "redo"));
+export async function edit(edits: readonly Edit[]): Promise<Outcome> {
+  await unsaved?.();
+  return change(open(), (name, base) => postEdits(name, base, edits));
+}
+
+/** Take a whole text as the open design's file; `base` is the version that it was written on. */
+export const saveText = (text: string, base: string): Promise<Outcome> => change(open(), (name) => putText(name, base, text));
+
+async function step(way: "undo" | "redo"): Promise<Outcome> {
+  await unsaved?.();
+  return change(open(), (name, base) => postBack(name, base, way));
+}
+
+export const undo = (): Promise<Outcome> => step("undo");
+export const redo = (): Promise<Outcome> => step("redo");
 
 /** The file changed, here in another window or by another program. */
 export async function changedElsewhere(name: string, to: string, by: "outside" | "desk"): Promise<void> {

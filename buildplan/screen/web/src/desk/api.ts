@@ -15,9 +15,32 @@ export class Refused extends Error {
 /** The server did not answer at all. */
 export class NotThere extends Error {}
 
+const KEPT = "buildplan:language";
+let language = "";
+try {
+  language = localStorage.getItem(KEPT) ?? "";
+} catch {
+  // a browser that keeps nothing: the server's own language then
+}
+
+/** Have all that is answered said in a language. */
+export function answerIn(wanted: string): void {
+  language = wanted;
+  try {
+    localStorage.setItem(KEPT, wanted);
+  } catch {
+    // it holds for as long as the page is open
+  }
+}
+
+/** An address with the language that its answer is to be in. */
+export function addressed(address: string): string {
+  return language ? `${address}${address.includes("?") ? "&" : "?"}language=${language}` : address;
+}
+
 async function answered(address: string, asked: RequestInit): Promise<Response> {
   try {
-    return await fetch(address, { ...asked, credentials: "same-origin", cache: "no-store" });
+    return await fetch(addressed(address), { ...asked, credentials: "same-origin", cache: "no-store" });
   } catch {
     throw new NotThere(address);
   }
@@ -82,7 +105,7 @@ export const doToCard = (name: string, deed: CardDeed, newName?: string): Promis
 export const print = (name: string, what: Readonly<Record<string, string>>): Promise<{ job: string }> => send("POST", `${at(name)}/print`, what);
 
 /** The address of a step's picture as it will be printed. */
-export const stepPicture = (name: string, step: number, version: string): string => `${at(name)}/step/${step}.svg?version=${version}`;
+export const stepPicture = (name: string, step: number, version: string): string => addressed(`${at(name)}/step/${step}.svg?version=${version}`);
 
 /** A change of a design; where two met, both. */
 async function changed(call: Promise<Design>): Promise<Design | Met> {

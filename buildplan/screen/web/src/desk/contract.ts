@@ -105,7 +105,7 @@ export interface Problem {
   path: Path;
   line: number | null;
   joints: readonly string[];
-  suggestion: { words: string; can_apply: boolean } | null;
+  suggestion: { words: string; can_apply: boolean; ways: readonly { way: number; words: string }[] } | null;
 }
 
 /** A design as it is in its file. */
@@ -122,7 +122,7 @@ export interface Design {
   course: Course | null;
   palette: readonly { value: string; name: string; hex: string }[];
   problems: readonly Problem[]; // of the file alone: what a reader of it says
-  broken: string | null;
+  unreadable: string | null;
 }
 
 /** Two changes met: what is there now, and where the other is kept. */
@@ -138,7 +138,7 @@ export type Edit =
   | { op: "take_out"; path: Path }
   | { op: "insert"; path: Path; value: unknown }
   | { op: "move"; path: Path; to: number }
-  | { op: "suggestion"; number: number }
+  | { op: "suggestion"; number: number; way: number }
   | { op: "paint"; links: readonly string[]; balloon: string };
 
 export interface Overlays {
@@ -183,6 +183,7 @@ export interface Printing {
   editions: readonly Choice[];
   papers: readonly Choice[];
   languages: readonly Choice[];
+  units: readonly Choice[];
   brands: readonly Choice[];
 }
 

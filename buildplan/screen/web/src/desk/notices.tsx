@@ -1,8 +1,8 @@
 // What the desk has to say: a lost connection, a change from outside, two changes that met.
 import { useEffect, useRef } from "preact/hooks";
 import { Sign } from "./sign";
-import { connected, dismiss, met, notices, place, saving } from "./state";
-import { say } from "./words";
+import { connected, dismiss, met, mine, notices, place, saving } from "./state";
+import { say, sentence } from "./words";
 
 const SHOWN_MS = 8000;
 
@@ -48,12 +48,12 @@ function TwoVersions() {
   useEffect(() => {
     if (found) ground.current?.focus();
   }, [found]);
-  if (!found) return null;
+  if (!found || mine.value !== null) return null; // the file tab says it itself
   return (
     <div class="notice grave met" role="alertdialog" aria-labelledby="met" tabIndex={-1} ref={ground}>
       <Sign name="caution" />
       <p id="met">
-        {found.message} {found.kept && say("met kept", { file: found.kept })}
+        {sentence(found.message)} {found.kept && say("met kept", { file: found.kept })}
       </p>
       <button type="button" onClick={() => (met.value = null)}>
         {say("have read")}

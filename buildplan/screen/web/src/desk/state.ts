@@ -38,6 +38,8 @@ export const problems = computed((): readonly Problem[] => {
 export const saving = signal<"saved" | "saving" | "not saved">("saved");
 /** Two changes met; kept on the page until the reader has read it. */
 export const met = signal<Met | null>(null);
+/** What was being written in the file tab when a change from elsewhere met it. */
+export const mine = signal<string | null>(null);
 export const jobs = signal<Readonly<Record<string, Job>>>({});
 
 export interface Notice {

@@ -1,6 +1,6 @@
 // The page's words, in the language that the server says them in.
 import { signal } from "@preact/signals";
-import { getWords } from "./api";
+import { answerIn, getWords } from "./api";
 import type { PageWords } from "./contract";
 
 export const words = signal<PageWords>({ language: "en", languages: {}, words: {} });
@@ -19,8 +19,14 @@ export async function loadWords(): Promise<void> {
   document.documentElement.lang = words.value.language;
 }
 
-/** Have everything said in another language: the server reads it from this cookie. */
+/** Have everything said in another language. */
 export async function speak(language: string): Promise<void> {
-  document.cookie = `language=${encodeURIComponent(language)}; SameSite=Strict; path=/; max-age=31536000`;
+  answerIn(language);
   await loadWords();
+}
+
+/** What the server says of a refusal, as a sentence that stands by itself. */
+export function sentence(text: string): string {
+  const whole = text.slice(0, 1).toLocaleUpperCase(words.value.language) + text.slice(1);
+  return /[.!?]$/.test(whole) ? whole : `${whole}.`;
 }

@@ -70,9 +70,10 @@ export function CardPicture({ card }: { card: Card }) {
 }
 
 function Told({ card }: { card: Card }) {
+  const size = card.width && card.height ? say("wide and high", { width: card.width, height: card.height }) : card.height;
   return (
     <>
-      <p class="size">{card.state === "working" ? say("being worked out") : [card.width && card.height ? say("wide and high", { width: card.width, height: card.height }) : card.height, card.balloons].filter(Boolean).join(" · ")}</p>
+      <p class="size">{card.state === "working" ? say("being worked out") : [size, card.balloons].filter(Boolean).map((one) => <span key={one}>{one}</span>)}</p>
       {card.state === "ready" && (
         <p class="stands" data-stands={card.stands}>
           <Sign name={card.stands} />

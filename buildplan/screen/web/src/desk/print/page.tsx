@@ -1,3 +1,110 @@
+// The print tab: what is to be printed of a design and how; what was made, and how far the rest is.
+import { useEffect, useState } from "preact/hooks";
+import { tellError } from "../actions";
+import { getPrinting, print } from "../api";
+import type { Choice, Printing } from "../contract";
+import { jobs, problems } from "../state";
+import { say, words } from "../words";
+import { PrintJobs } from "./jobs";
+
+const ASKED = ["edition", "paper", "language", "units", "brand"] as const;
+type Asked = (typeof ASKED)[number];
+
 export function PrintPage({ name }: { name: string }) {
-  return <main>{name}</main>;
+  const [printing, setPrinting] = useState<Printing | null>(null);
+  const [what, setWhat] = useState("");
+  const [chosen, setChosen] = useState<Partial<Record<Asked, string>>>({});
+  useEffect(() => {
+    void getPrinting().then((found) => {
+      setPrinting(found);
+      setWhat((was) => was || (found.whats[0]?.key ?? ""));
+    }, tellError);
+  }, [words.value.language]);
+  const kind = printing?.whats.find((one) => one.key === what);
+  if (!printing || !kind) return <main id="main" class="print" />;
+  const asked = ASKED.filter((one) => kind.takes.includes(one) && choicesOf(printing, one).length > 0);
+  const make = async (event: Event): Promise<void> => {
+    event.preventDefault();
+    const sent = asked.map((one) => [one, chosen[one] ?? firstOf(printing, one)]).filter(([, value]) => value !== "");
+    try {
+      const { job } = await print(name, { what, ...Object.fromEntries(sent) });
+      document.querySelector(".jobs")?.scrollIntoView({ block: "nearest" });
+      jobs.value = { [job]: { job, what, name, state: "waiting", share: 0, words: "", message: "", files: [] }, ...jobs.value };
+    } catch (error) {
+      tellError(error);
+    }
+  };
+  return (
+    <main id="main" class="print">
+      <form onSubmit={(event) => void make(event)}>
+        <h1 class="hidden">{say("print")}</h1>
+        {problems.value.length > 0 && <p class="caution">{say("print problems")}</p>}
+        <fieldset class="whats">
+          <legend>{say("what to print")}</legend>
+          {printing.whats.map((one) => (
+            <label key={one.key} class="what">
+              <input type="radio" name="what" checked={one.key === what} onChange={() => setWhat(one.key)} />
+              <span>
+                <strong>{one.words}</strong>
+                <small>{one.about}</small>
+              </span>
+            </label>
+          ))}
+        </fieldset>
+        <div class="asked">
+          {asked.map((one) => (
+            <Chooser key={one} asked={one} choices={choicesOf(printing, one)} value={chosen[one] ?? firstOf(printing, one)} choose={(value) => setChosen((was) => ({ ...was, [one]: value }))} />
+          ))}
+        </div>
+        <button type="submit" class="main large">
+          {say("make it")}
+        </button>
+      </form>
+      <PrintJobs name={name} whats={printing.whats} />
+    </main>
+  );
+}
+
+function choicesOf(printing: Printing, asked: Asked): readonly Choice[] {
+  switch (asked) {
+    case "edition":
+      return printing.editions;
+    case "paper":
+      return printing.papers;
+    case "language":
+      return printing.languages;
+    case "units":
+      return printing.units;
+    case "brand":
+      return printing.brands.length > 0 ? [{ value: "", label: say("no brand") }, ...printing.brands] : [];
+  }
+}
+
+/** What is taken where nothing else was chosen: the page's language, else what is named first. */
+function firstOf(printing: Printing, asked: Asked): string {
+  const choices = choicesOf(printing, asked);
+  const own = asked === "language" ? choices.find((one) => one.value === words.value.language) : undefined;
+  return (own ?? choices[0])?.value ?? "";
+}
+
+interface ChooserProps {
+  asked: Asked;
+  choices: readonly Choice[];
+  value: string;
+  choose: (value: string) => void;
+}
+
+function Chooser({ asked, choices, value, choose }: ChooserProps) {
+  return (
+    <label class="field">
+      {say(asked === "language" ? "print language" : asked)}
+      <select value={value} onChange={(event) => choose(event.currentTarget.value)}>
+        {choices.map((one) => (
+          <option key={one.value} value={one.value}>
+            {one.label}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
 }
