@@ -47,9 +47,7 @@ HOME: Mapping[str, str] = {
     "designs": mark("Designs"),
     "looking": mark("Looking into the folder ..."),
     "new design": mark("New design"),
-    "read only": mark(
-        "Nothing can be written into this folder: its designs can be seen, not changed."
-    ),
+    "read only": mark("This folder cannot be written to: its designs can be seen, not changed."),
     "no designs": mark("There is no design in this folder yet."),
     "no designs how": mark("Begin one, or drop a picture of an outline here."),
     "search": mark("Search the designs"),
