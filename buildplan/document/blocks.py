@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from contextlib import nullcontext
+from math import fsum
 
 from reportlab.lib.styles import ParagraphStyle
 from reportlab.platypus import Flowable, Paragraph
@@ -265,7 +266,7 @@ class PictureRow(Flowable):  # type: ignore[misc]
 
     def wrap(self, width: float, room: float) -> tuple[float, float]:
         gaps = self._gap * (len(self._pictures) - 1)
-        wide = sum(picture.width for picture in self._pictures)
+        wide = fsum(picture.width for picture in self._pictures)
         self._scale = min(1.0, (width - gaps) / wide)
         self._shown = [Shown(picture, self._scale) for picture in self._pictures]
         self.width = width

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from copy import copy
+from math import fsum
 
 from reportlab.platypus import Flowable
 
@@ -41,7 +42,7 @@ class Columns(Flowable):  # type: ignore[misc]
 
     def _widths(self, width: float) -> list[float]:
         room = width - self._gap * (len(self.columns) - 1)
-        return [room * share / sum(self._shares) for share in self._shares]
+        return [room * share / fsum(self._shares) for share in self._shares]
 
     def wrap(self, width: float, room: float) -> tuple[float, float]:
         self.width, self._room = width, room
@@ -155,7 +156,7 @@ class Filled(Flowable):  # type: ignore[misc]
         """Height of all but the picture."""
         parts = [part for part in (self._above, self._below) if part]
         heights = [stack_height(part, width, room, self.canv) + self._gap for part in parts]
-        return sum(heights)
+        return fsum(heights)
 
     def _picture(self, width: float, tall: float) -> Picture:
         size = (round(width / self._enlarged, 2), round(tall / self._enlarged - 0.01, 2))

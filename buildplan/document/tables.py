@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from contextlib import AbstractContextManager
 from dataclasses import dataclass
 from functools import cached_property
+from math import fsum
 from typing import Any, TypeAlias
 
 from reportlab.lib.styles import ParagraphStyle
@@ -134,7 +135,7 @@ class Grid(Flowable):  # type: ignore[misc]
         return least
 
     def _widths(self, width: float) -> list[float]:
-        wanted = [width * share / sum(self._shares) for share in self._shares]
+        wanted = [width * share / fsum(self._shares) for share in self._shares]
         return column_widths(wanted, self._least)
 
     def _cell(self, row: int, column: int, cell: Cell, width: float) -> list[Flowable]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from functools import lru_cache
+from math import fsum
 from xml.sax.saxutils import escape, unescape
 
 from reportlab.lib.enums import TA_RIGHT
@@ -89,12 +90,12 @@ def least_widths(rows: Sequence[Sequence[str]], pad: float) -> list[float]:
 def column_widths(wanted: Sequence[float], least: Sequence[float]) -> list[float]:
     """Widths as wanted, but none below its least where the others can give way; where not even
     that leaves room for every word, each as its words ask for it."""
-    short = sum(max(0.0, low - width) for low, width in zip(least, wanted, strict=True))
-    spare = sum(max(0.0, width - low) for low, width in zip(least, wanted, strict=True))
+    short = fsum(max(0.0, low - width) for low, width in zip(least, wanted, strict=True))
+    spare = fsum(max(0.0, width - low) for low, width in zip(least, wanted, strict=True))
     if not short:
         return list(wanted)
     if spare <= short:
-        whole = sum(wanted) / sum(least)
+        whole = fsum(wanted) / fsum(least)
         return [low * whole for low in least]
     kept = 1 - short / spare
     return [

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from math import fsum
 
 import numpy as np
 import shapely
@@ -218,7 +219,7 @@ class _CloseUpDrawing:
         """What comes out of the joints of chains that go on unbraced, away from the work."""
         framework = self.scene.framework
         spots = [self.spot(joint) for joint in self.panel.joints]
-        middle = (sum(x for x, _ in spots) / len(spots), sum(y for _, y in spots) / len(spots))
+        middle = (fsum(x for x, _ in spots) / len(spots), fsum(y for _, y in spots) / len(spots))
         ink = Ink(fill="#FFFFFF", stroke=OUTLINE_LINE, width=0.7)
         marks: list[Mark] = []
         for joint, spot in zip(self.panel.joints, spots, strict=True):

@@ -123,7 +123,7 @@ def _in_the_way(own: Box, size: tuple[float, float], taken: Sequence[Box]) -> fl
     """How much of a box lies beyond a picture or over what is taken, in square points."""
     left, low, right, high = own
     out = max(0.0, -left) + max(0.0, -low) + max(0.0, right - size[0]) + max(0.0, high - size[1])
-    over = sum(
+    over = math.fsum(
         max(0.0, min(right, other[2]) - max(left, other[0]))
         * max(0.0, min(high, other[3]) - max(low, other[1]))
         for other in taken

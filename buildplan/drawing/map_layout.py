@@ -11,6 +11,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cached_property
 from itertools import pairwise
+from math import fsum
 
 from buildplan.framework import chain_roles
 from buildplan.framework.model import Framework, LongChain
@@ -102,7 +103,7 @@ class UnrolledTube:
             at: dict[int, list[float]] = {}
             for section in sections:
                 at.setdefault(self.reached[section][side], []).append(self.columns[section])
-            known = {index: sum(columns) / len(columns) for index, columns in at.items()}
+            known = {index: fsum(columns) / len(columns) for index, columns in at.items()}
             marks = sorted(known)
             for index in marks:
                 found[row, index] = known[index]

@@ -52,8 +52,8 @@ def section_diagram(
         for joint, (x, y) in zip(brace.section, unit, strict=True)
     }
     middle = (
-        sum(x for x, _ in at.values()) / len(at),
-        sum(y for _, y in at.values()) / len(at),
+        math.fsum(x for x, _ in at.values()) / len(at),
+        math.fsum(y for _, y in at.values()) / len(at),
     )
     marks: list[Mark] = []
     for link_id in brace.shared:

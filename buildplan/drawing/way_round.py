@@ -53,8 +53,8 @@ def way_marks(rows: Sequence[TiedRow], spots: Mapping[str, Point]) -> list[Mark]
     for row in rows:
         places = [spots[joint] for joint in row.joints]
         middle = (
-            sum(x for x, _ in places) / len(places),
-            sum(y for _, y in places) / len(places),
+            math.fsum(x for x, _ in places) / len(places),
+            math.fsum(y for _, y in places) / len(places),
         )
         for start, finish in row.runs:
             marks += _along(spots[start], spots[finish], middle)

@@ -135,7 +135,7 @@ def _purchase(needs: Sequence[BalloonNeed]) -> Purchase:
     return Purchase(
         balloons=tuple(need.balloon for need in needs),
         needed=sum(need.count for need in needs),
-        spare=math.ceil(sum(need.spare for need in needs)),
+        spare=math.ceil(math.fsum(need.spare for need in needs)),
         pack_size=sizes[0] if sizes else None,
         price=prices[0] if prices else None,
     )
@@ -164,7 +164,7 @@ def volume_m3(balloon: BalloonType) -> float:
 def air_m3(framework: Framework) -> float:
     """Air in all balloons of a piece, an estimate; at the pressure inside, which is that of
     the room within a few hundredths."""
-    return sum(
+    return math.fsum(
         count * volume_m3(framework.balloons[key])
         for key, count in balloon_counts(framework).items()
     )

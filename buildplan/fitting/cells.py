@@ -11,6 +11,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
+from math import fsum
 
 import numpy as np
 
@@ -154,8 +155,8 @@ def bulged_edge(
 
 def _lay(number: int, kind: CellShape, turn: float, sizes: Sizes, bent_cost: float) -> Laid:
     width, radius = sizes.long_m, sizes.long_gauge_m / 2
-    outer = sum(sizes.length_m(key) for key in kind.outer)
-    inner = sum(sizes.length_m(key) for key in kind.inner)
+    outer = fsum(sizes.length_m(key) for key in kind.outer)
+    inner = fsum(sizes.length_m(key) for key in kind.inner)
     gain = width * np.sin(turn / 2)
     advance = inner + gain if outer >= inner else outer - gain
     move = advance * np.exp(-0.5j * turn)
@@ -191,8 +192,8 @@ def laid_cells(
     """Every kind of cell in every turn that it is tried at."""
     found = []
     for number, kind in enumerate(KINDS):
-        outer = sum(sizes.length_m(key) for key in kind.outer)
-        inner = sum(sizes.length_m(key) for key in kind.inner)
+        outer = fsum(sizes.length_m(key) for key in kind.outer)
+        inner = fsum(sizes.length_m(key) for key in kind.inner)
         if kind.free:
             most = 2 * np.arcsin(min(1.0, max(outer, inner) / (2 * sizes.long_m)) * 0.98)
             tried_deg = SPUR_TURNS_DEG if kind.rungs else rhombus_turns_deg

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from math import fsum
 from typing import Any
 
 from buildplan.evaluation.measured import Measured
@@ -49,7 +50,7 @@ def as_tied(
     """Balloons more between pairs of joints that are so many metres apart, and between their
     twins; all of one balloon, of their mean length. None where the file has no place for them."""
     mirror = piece.framework.mirror
-    key, sized = _balloon_for(data, piece, sum(length for _, length in held) / len(held))
+    key, sized = _balloon_for(data, piece, fsum(length for _, length in held) / len(held))
     pairs = [list(pair) for pair, _ in held]
     pairs += [twins for pair in pairs if (twins := [mirror[one] for one in pair]) not in pairs]
     put = _tied(data, pairs, key)

@@ -94,8 +94,8 @@ def minutes_learned(measurements: Iterable[Measurement]) -> Mapping[Kind, Learne
     found = {}
     for kind in Kind:
         if kind in rows:
-            count = sum(row.count for row in rows[kind])
-            minutes = sum(row.minutes for row in rows[kind])
+            count = math.fsum(row.count for row in rows[kind])
+            minutes = math.fsum(row.minutes for row in rows[kind])
             found[kind] = Learned(minutes / count, round(count), len(rows[kind]))
     return found
 

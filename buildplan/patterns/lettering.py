@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cache
+from math import fsum
 
 from buildplan.patterns.alphabet import GLYPHS
 from buildplan.patterns.letter_strokes import (
@@ -199,4 +200,4 @@ def _loops(
 def _area(loop: Sequence[int], at: Sequence[complex]) -> float:
     """The area within a ring that runs clockwise; of a hole, less than 0 (shoelace formula)."""
     ends = zip(loop, (*loop[1:], loop[0]), strict=True)
-    return -0.5 * sum((at[a].conjugate() * at[b]).imag for a, b in ends)
+    return -0.5 * fsum((at[a].conjugate() * at[b]).imag for a, b in ends)

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import replace
-from math import degrees
+from math import degrees, fsum
 
 from buildplan.framework.cell_turns import FULL_TURN_DEG as FULL_TURN_DEG
 from buildplan.framework.cell_turns import CourseTurn as CourseTurn
@@ -33,8 +33,8 @@ def course_turn(counts: Mapping[CellKind, int], lengths: SideLengths) -> CourseT
     """How far a course with so many of each cell turns."""
     turns = [(count, cell_turn(cell, lengths)) for cell, count in counts.items()]
     return CourseTurn(
-        sum(count * turn.least_deg for count, turn in turns),
-        sum(count * turn.most_deg for count, turn in turns),
+        fsum(count * turn.least_deg for count, turn in turns),
+        fsum(count * turn.most_deg for count, turn in turns),
     )
 
 

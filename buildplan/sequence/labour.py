@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from math import fsum
 
 from buildplan.sequence.model import Kind, Operation, Step
 
@@ -75,6 +76,6 @@ def operation_minutes(operation: Operation, overrides: Mapping[str, float]) -> f
 
 def work_minutes(steps: Sequence[Step], overrides: Mapping[str, float]) -> float:
     """Minutes of work in all, one pair of hands; `overrides` by kind of operation."""
-    return sum(
+    return fsum(
         operation_minutes(operation, overrides) for step in steps for operation in step.operations
     )

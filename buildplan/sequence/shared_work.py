@@ -5,6 +5,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, replace
+from math import fsum
 
 from buildplan.sequence.labour import operation_minutes
 from buildplan.sequence.model import Kind, Operation, Step
@@ -134,7 +135,7 @@ def activities_of(
         activities.append(
             Activity(
                 id=work.id,
-                minutes=sum(operation_minutes(op, minutes) for op in work.operations),
+                minutes=fsum(operation_minutes(op, minutes) for op in work.operations),
                 needs=tuple(dict.fromkeys(need for need in needs if need != work.id)),
                 skill=INFLATE if work.kind in WITHOUT_TYING else TIE,
                 people=min(work.people, len(crew)),

@@ -10,6 +10,7 @@ from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from enum import StrEnum
+from math import fsum
 
 from buildplan.language.messages import message
 from buildplan.language.told import ToldError
@@ -85,7 +86,7 @@ class Timetable:
     @property
     def minutes(self) -> float:
         """All parts, one after another."""
-        return sum(part.minutes for part in self.parts)
+        return fsum(part.minutes for part in self.parts)
 
 
 def crew_of(people: int, inflate_only: int = 0) -> tuple[Person, ...]:
@@ -136,7 +137,7 @@ def _part(
 ) -> PlaceWork:
     activities = activities_of(works, crew, minutes)
     critical = max(ways_to_the_end(activities).values(), default=0.0)
-    work = sum(activity.minutes * activity.people for activity in activities)
+    work = fsum(activity.minutes * activity.people for activity in activities)
     planned = schedule(activities, crew, GRAIN * max(critical, work / len(crew)))
     work_of = {work.id: work for work in works}
     return PlaceWork(

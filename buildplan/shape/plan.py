@@ -12,7 +12,7 @@ The plane is that of complex numbers, x + iy; the course runs clockwise, outer s
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import cos
+from math import cos, fsum
 
 import numpy as np
 import numpy.typing as npt
@@ -192,7 +192,7 @@ def bulge(start: complex, finish: complex, lengths: FloatArray, outward: int) ->
     links = tuple(zip(lengths.tolist(), place.tolist(), strict=True))
 
     def reach(bend: float) -> float:  # of two or three links: numpy would take longer
-        return float(sum(length * cos(bend * at) for length, at in links))
+        return float(fsum(length * cos(bend * at) for length, at in links))
 
     bend = 0.0
     if chord < total * (1 - 1e-9):

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from itertools import groupby
+from math import fsum
 
 from reportlab.lib.styles import ParagraphStyle
 from reportlab.platypus import Flowable
@@ -173,7 +174,7 @@ def _in_rows(cells: Sequence[Sequence[Flowable]], measure: float) -> list[Flowab
     found: list[Flowable] = []
     for row in rows:
         widths = [cell[0].picture.width for cell in row]
-        rest = measure - sum(widths) - GAP * len(widths)
+        rest = measure - fsum(widths) - GAP * len(widths)
         columns = [*row, []] if rest > 0 else row
         shares = (*widths, rest) if rest > 0 else tuple(widths)
         found.append(Columns(columns, shares, gap=GAP, after=4.0))

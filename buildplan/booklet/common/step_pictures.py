@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from math import fsum
 
 from buildplan.booklet.common.book import Book, adds_words
 from buildplan.booklet.common.closeups import (
@@ -71,7 +72,7 @@ def step_pictures(
     hand_moves = [how_to(book, step, move) for move in hand_moves]
     if step.kind in ON_THE_WHOLE and not _laid_loosely(book, step):
         finished = views.progress.finished(step)
-        left = measure - sum(move.width + GAP for move in hand_moves)
+        left = measure - fsum(move.width + GAP for move in hand_moves)
         tall = whole_height if step.kind is Kind.LAY else LOOKED_OVER
         left = left if step.kind is Kind.LAY else min(left, WIDEST_LOOKED_OVER)
         return _rows(
@@ -86,7 +87,7 @@ def step_pictures(
     if cell is not None:
         diagrams.append(_corner(book, step, cell, height))
         room -= CELL_WIDTH + GAP
-    moves_width = sum(move.width + GAP for move in hand_moves)
+    moves_width = fsum(move.width + GAP for move in hand_moves)
     if room - moves_width >= NARROWEST_CLOSEUP * min(len(views.of(step)), MOST_ABREAST):
         room -= moves_width
     shown = shown_in(book, views.of(step))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
+from math import fsum
 
 from reportlab.platypus import Flowable
 
@@ -61,7 +62,7 @@ def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Fl
         "",
         voice.say("all together"),
         strong(voice.whole(sum(bag.balloons for bag in packed))),
-        strong(bulk_words(sum(bag.bulk_m3 for bag in packed), book.units, voice)),
+        strong(bulk_words(fsum(bag.bulk_m3 for bag in packed), book.units, voice)),
         "",
         "",
     )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from math import fsum
 
 from reportlab.platypus import Flowable
 
@@ -116,7 +117,7 @@ def _given(book: Book) -> list[Flowable]:
 
 def _in_loads(book: Book, packed: Sequence[Bag]) -> tuple[str, ...]:
     voice = book.voice
-    bulk = bulk_words(sum(bag.bulk_m3 for bag in packed), book.units, voice)
+    bulk = bulk_words(fsum(bag.bulk_m3 for bag in packed), book.units, voice)
     return (
         voice.say(
             "{in_one_piece} when one pose fits every opening on the way, with a hand's "

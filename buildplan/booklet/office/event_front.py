@@ -82,7 +82,7 @@ def people_words(plan: EventPlan, voice: Voice) -> str:
 
 def ballast_words(plan: EventPlan, voice: Voice) -> str:
     """The ballast of all pieces: what it weighs, and what that fills."""
-    mass = sum(ballast_of(plan.copies))
+    mass = math.fsum(ballast_of(plan.copies))
     return voice.say(
         "Ballast for all pieces, against a draught indoors: {kg} kg ({lb} lb), that is {water} L "
         "of water or {sand} L of dry sand.",

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from math import fsum
 
 from reportlab.platypus import Flowable
 
@@ -239,7 +240,7 @@ def load_rows(plan: EventPlan, load: Load, voice: Voice) -> list[list[Cell]]:
 def _row(plan: EventPlan, item: Item, vehicle: str, boxes: int, voice: Voice) -> list[Cell]:
     name = "" if item.piece is None else plan.copies[item.piece].name
     share = boxes / len(item.boxes)
-    litres = round(1000 * sum(box.volume_m3 for box in item.boxes) * share)
+    litres = round(1000 * fsum(box.volume_m3 for box in item.boxes) * share)
     what, part, balloons = "", voice.say("Tools"), None
     if item.bag is not None:
         part, balloons = voice.say("Bags"), round(item.bag.balloons * share)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
+from math import fsum
 
 from reportlab.platypus import Flowable
 
@@ -157,7 +158,7 @@ def _told(step: Step, said: StepWords) -> str:
 
 def _minutes(book: Book, operations: Iterable[Operation]) -> float:
     own = {str(kind): value for kind, value in book.design.labour.items()}
-    return sum(operation_minutes(operation, own) for operation in operations)
+    return fsum(operation_minutes(operation, own) for operation in operations)
 
 
 def _operations(steps: Sequence[Step]) -> list[Operation]:
@@ -257,7 +258,7 @@ def _targets(book: Book) -> list[tuple[str, ...]]:
 
 def beginners_total(book: Book) -> str:
     """How long a first build takes one pair of hands, all its parts together as each is told."""
-    minutes = sum(_beginners_minutes(book, steps) for steps in _by_work(book).values())
+    minutes = fsum(_beginners_minutes(book, steps) for steps in _by_work(book).values())
     return duration(book.voice, minutes)
 
 

@@ -1,6 +1,7 @@
 """What is made beforehand, and how it is packed: bags by chain and by kind of brace."""
 
 from __future__ import annotations
+from math import fsum
 
 from collections import Counter
 from collections.abc import Iterable, Iterator
@@ -173,7 +174,7 @@ def _for_braces(voice: Voice, count: int, length: int, colours: str) -> str:
 
 def _bag(framework: Framework, label: str, holds: str, keys: Iterable[str]) -> Bag:
     counts = Counter(keys)
-    volume = sum(_volume_m3(framework, key) * count for key, count in counts.items())
+    volume = fsum(_volume_m3(framework, key) * count for key, count in counts.items())
     return Bag(label, holds, dict(counts), volume / PACKED)
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
+from math import fsum
 
 from buildplan.business.buying.csv_text import Cell
 from buildplan.business.buying.money import (
@@ -101,8 +102,8 @@ def shopping_list(asked: Sequence[ShoppedFor]) -> ShoppingList:
         units=asked[0].design.units,
         purchases=purchases(need for of_file in needs.values() for need in of_file),
         currency=currencies[0] if currencies else None,
-        air_m3=sum(one.times * air_m3(one.framework) for one in asked),
-        pump_minutes=sum(
+        air_m3=fsum(one.times * air_m3(one.framework) for one in asked),
+        pump_minutes=fsum(
             one.times * pump_minutes(air_m3(one.framework), one.design.constants) for one in asked
         ),
     )

@@ -52,7 +52,7 @@ class Item:
     @property
     def mass_kg(self) -> float:
         """Its weight."""
-        return sum(box.mass_kg for box in self.boxes)
+        return math.fsum(box.mass_kg for box in self.boxes)
 
 
 @dataclass(frozen=True)
@@ -89,7 +89,7 @@ class Load:
 
     def mass_kg(self, vehicle: int) -> float:
         """What a vehicle has to carry."""
-        return sum(box.mass_kg for box in self.aboard(vehicle))
+        return math.fsum(box.mass_kg for box in self.aboard(vehicle))
 
 
 def by_item(boxes: Iterable[Box]) -> Mapping[int, int]:
@@ -130,7 +130,7 @@ def _size_m(copy: Copy) -> Size:
 
 def _bags(event: Event, piece: int, copy: Copy, voice: Voice) -> Iterator[Item]:
     packed = bags(copy.book.framework, voice)
-    bulk = sum(bag.bulk_m3 for bag in packed)
+    bulk = math.fsum(bag.bulk_m3 for bag in packed)
     # the bags of the chains come first, in their order
     letters = [long.letter for long in copy.book.framework.chains]
     letters += [""] * (len(packed) - len(letters))

@@ -15,7 +15,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from enum import Enum, auto
 from itertools import combinations, permutations
-from math import hypot, prod
+from math import fsum, hypot, prod
 
 Size = tuple[float, float, float]
 LEAST_M = 1e-6
@@ -39,7 +39,7 @@ class Box:
 
 def volume_m3(boxes: Iterable[Box]) -> float:
     """The room that boxes take."""
-    return sum(box.volume_m3 for box in boxes)
+    return fsum(box.volume_m3 for box in boxes)
 
 
 @dataclass(frozen=True)
@@ -102,7 +102,7 @@ def in_place(stowed: Stowed, rooms: Sequence[Room]) -> bool:
     gives, none in the place of another, and no vehicle overloaded. It knows nothing of how the
     places were found."""
     for placed, room in zip(stowed.placed, rooms, strict=True):
-        mass = sum(one.box.mass_kg for one in placed)
+        mass = fsum(one.box.mass_kg for one in placed)
         if room.carries_kg is not None and mass > room.carries_kg:
             return False
         for one in placed:
@@ -137,10 +137,10 @@ def too_much(boxes: Sequence[Box], rooms: Sequence[Room]) -> TooMuch | None:
     """Why these boxes can never all go in at once; None where they may, as far as is known."""
     if not all(any(_may_go_into(box, room) for room in rooms) for box in boxes):
         return TooMuch.SIZE
-    if volume_m3(boxes) > sum(prod(room.size_m) for room in rooms) + LEAST_M:
+    if volume_m3(boxes) > fsum(prod(room.size_m) for room in rooms) + LEAST_M:
         return TooMuch.VOLUME
     carried = [room.carries_kg for room in rooms]
-    if None not in carried and sum(box.mass_kg for box in boxes) > sum(filter(None, carried)):
+    if None not in carried and fsum(box.mass_kg for box in boxes) > fsum(filter(None, carried)):
         return TooMuch.WEIGHT
     return None
 
@@ -168,7 +168,7 @@ class _Vehicle:
 
     def take(self, box: Box) -> bool:
         """Load a box if there is a place for it, low and far in."""
-        loaded = sum(one.box.mass_kg for one in self.placed) + box.mass_kg
+        loaded = fsum(one.box.mass_kg for one in self.placed) + box.mass_kg
         too_heavy = self.room.carries_kg is not None and loaded > self.room.carries_kg
         if too_heavy or not _through(box.size_m, self.room.door_m):
             return False

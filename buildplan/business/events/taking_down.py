@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from enum import StrEnum
+from math import fsum
 
 from buildplan.business.events.event_plan import Copy, EventPlan, moment_on
 from buildplan.sequence.reach import lifters
@@ -81,7 +82,7 @@ def _rows(plan: EventPlan) -> Iterator[DownRow]:
 
 def minutes_down(rows: tuple[DownRow, ...]) -> float:
     """How long taking down lasts, without the way."""
-    return sum(row.minutes for row in rows)
+    return fsum(row.minutes for row in rows)
 
 
 def away_by(plan: EventPlan) -> tuple[datetime, datetime] | None:

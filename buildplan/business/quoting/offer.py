@@ -11,6 +11,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from decimal import ROUND_FLOOR, Decimal
+from math import fsum
 
 from babel.numbers import get_currency_precision
 
@@ -91,7 +92,7 @@ def price_together(
     pieces: Sequence[QuotedPiece], shopping: ShoppingList, currency: str, rates: Rates
 ) -> tuple[Quote, tuple[PricedPiece, ...]]:
     """Price pieces as one job, and share the price out among them by what each costs alone."""
-    minutes = sum(one.count * one.made.facts.work_minutes for one in pieces)
+    minutes = fsum(one.count * one.made.facts.work_minutes for one in pieces)
     whole = quote(shopping.purchases, minutes, currency, rates)
     alone = [
         one.count

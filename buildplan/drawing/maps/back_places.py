@@ -109,8 +109,8 @@ class _Settled:
             np.maximum(self.line - lies_on, 0) / self.line,
             np.maximum(self.line - under, 0).ravel() / self.line,
         ]
-        unlike = sum(math.dist(move, other) for other in (*alike, USUAL))
-        return float(sum((each**2).sum() for each in short)) + ALIKE * unlike
+        unlike = math.fsum(math.dist(move, other) for other in (*alike, USUAL))
+        return float(math.fsum((each**2).sum() for each in short)) + ALIKE * unlike
 
 
 def from_lines(points: FloatArray, start: FloatArray, finish: FloatArray) -> FloatArray:

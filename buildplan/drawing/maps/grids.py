@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
+from math import fsum
 
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.line_art import INK, SOFT, TYPE
@@ -114,7 +115,7 @@ class Grids:
         fit on a sheet together are drawn so large that they do."""
         radius = self.names.radius(self.framework.joints)
         steps = [max(spot[axis] for spot in self.spot.values()) for axis in (0, 1)]
-        side = sum(self.sides) + 2 * radius
+        side = fsum(self.sides) + 2 * radius
         high = HEAD + FOOT + 2 * radius
         columns = cut_evenly(steps[0], max(1, int((width - side) / (2 * radius + PITCHES[0]))))
         rows = cut_evenly(steps[1], max(1, int((height - high) / ROW_GAPS[0])))
@@ -151,7 +152,7 @@ class GridTile:
         links = [*self._lines(seen), *self._to_the_back(seen)]
         joints = list(self._joints(seen))
         width = (
-            sum(self.grids.sides)
+            fsum(self.grids.sides)
             + 2 * self.radius
             + (self.across[1] - self.across[0]) * self.steps[0]
         )

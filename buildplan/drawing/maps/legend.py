@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from enum import Enum, auto
+from math import fsum
 
 from buildplan.drawing.fonts import text_width, wrapped
 from buildplan.drawing.line_art import INK, TYPE, lock_mark
@@ -127,8 +128,8 @@ def _in_columns(items: Sequence[Item], width: float) -> list[_Row]:
         along = [items[column::across] for column in range(across)]
         for columns in (down, along):
             wide = list(map(_wide, columns))
-            if len(columns) == 1 or sum(wide) + GAP * (len(columns) - 1) <= width:
-                lefts = [sum(wide[:i]) + GAP * i for i in range(len(columns))]
+            if len(columns) == 1 or fsum(wide) + GAP * (len(columns) - 1) <= width:
+                lefts = [fsum(wide[:i]) + GAP * i for i in range(len(columns))]
                 return [
                     [
                         (left, column[row])

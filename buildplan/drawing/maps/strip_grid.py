@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from math import fsum
 
 from buildplan.drawing.fonts import text_width, wrapped
 from buildplan.drawing.line_art import TYPE
@@ -76,7 +77,7 @@ def strip_grid(
     lines = [line for chain in framework.chains for line in place_lines(chain, voice)]
     left = max(LEFT, *(text_width(line, TYPE) + 6 for line in lines))
     faces = (text_width(face, TYPE) for face in side_names(len(framework.chains), voice))
-    right = max((TYPE, *faces)) + sum(FACE_GAPS)
+    right = max((TYPE, *faces)) + fsum(FACE_GAPS)
     room = width - left - right - 2 * radius
     gap = DISC_GAPS[0] if width >= NARROW else NARROW_DISC_GAP
     strips = plan.strips(room / (2 * radius + gap))

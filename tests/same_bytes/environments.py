@@ -1,0 +1,84 @@
+"""The surroundings that must not change a byte, and what designs give in them.
+
+    .venv/bin/python tests/same_bytes/environments.py [PYTHON ...]
+
+prints for every shipped and gallery design whether all that can be printed of it is the same in all
+surroundings, and in each further PYTHON (one that has buildplan installed with its own newest
+libraries; of another version, that is).
+"""
+
+from __future__ import annotations
+
+import json
+import os
+import subprocess
+import sys
+from collections.abc import Mapping, Sequence
+from concurrent.futures import ThreadPoolExecutor
+from itertools import product
+from pathlib import Path
+
+ROOT = Path(__file__).parent.parent.parent
+SCRIPT = Path(__file__).parent / "printing_all.py"
+DESIGNS = sorted(
+    path
+    for folder in (ROOT / "designs", ROOT / "designs" / "gallery")
+    for path in folder.glob("*.yaml")
+    if not path.stem.endswith(".event")
+)
+ALL = ("check", "steps", "crewed", "training", "crew", "sale", "model", "data", "companion")
+
+HASH_SEEDS = ("0", "1", "2", "4294967295")
+# far apart, one of them with half an hour
+TIME_ZONES = ("Pacific/Kiritimati", "America/St_Johns")
+# one that knows no letter beyond ASCII; with it no plain sum of floats
+LOCALES: tuple[Mapping[str, str], ...] = (
+    {"LC_ALL": "C.UTF-8"},
+    {"LC_ALL": "C", "PYTHONCOERCECLOCALE": "0", "PYTHONUTF8": "0", "NO_PLAIN_SUM": "1"},
+)
+# every pair of zone and locale, each with a seed of its own
+SURROUNDINGS: tuple[Mapping[str, str], ...] = tuple(
+    {"PYTHONHASHSEED": seed, "TZ": zone, **locale}
+    for seed, (zone, locale) in zip(HASH_SEEDS, product(TIME_ZONES, LOCALES), strict=True)
+)
+
+
+def sums_in(
+    surroundings: Mapping[str, str],
+    outputs: Sequence[str],
+    designs: Sequence[Path],
+    python: str = sys.executable,
+) -> dict[str, str]:
+    """The sums of all outputs of designs, by "design output", in a fresh process."""
+    call = [python, str(SCRIPT), ",".join(outputs), *map(str, designs)]
+    done = subprocess.run(
+        call, env={**os.environ, **surroundings}, stdout=subprocess.PIPE, check=True
+    )
+    sums: dict[str, str] = json.loads(done.stdout)
+    return sums
+
+
+def unlike(found: Sequence[Mapping[str, str]]) -> tuple[str, ...]:
+    """What is not the same in all of them."""
+    return tuple(key for key in found[0] if len({one[key] for one in found}) > 1)
+
+
+def run(pythons: Sequence[str]) -> None:
+    """Print the table."""
+    jobs = [(one, sys.executable) for one in SURROUNDINGS]
+    jobs += [({"PYTHONHASHSEED": "0"}, python) for python in pythons]
+    with ThreadPoolExecutor(os.cpu_count()) as pool:
+        for design in DESIGNS:
+            found = list(
+                pool.map(lambda job, design=design: sums_in(job[0], ALL, [design], job[1]), jobs)
+            )
+            here, elsewhere = found[: len(SURROUNDINGS)], found[len(SURROUNDINGS) :]
+            row = ", ".join(unlike(here)) or f"the same in {len(here)} surroundings"
+            for python, other in zip(pythons, elsewhere, strict=True):
+                differing = ", ".join(unlike([here[0], other])) or "the same"
+                row += f"; {python}: {differing}"
+            print(f"{design.stem:24} {row}", flush=True)
+
+
+if __name__ == "__main__":
+    run(sys.argv[1:])

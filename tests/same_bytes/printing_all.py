@@ -1,0 +1,85 @@
+"""What designs give, as sums of bytes; run in a process of its own.
+
+    python tests/same_bytes/printing_all.py OUTPUTS DESIGN ...
+
+OUTPUTS are keys of `CALLS`, joined by commas. Prints one JSON object:
+{"reading_star check": "sha256", ...}. With NO_PLAIN_SUM=1 our own code must not
+use the built-in `sum` of floats, whose last digits differ between Pythons ("What's New In Python
+3.12": "sum() now uses Neumaier summation"); `math.fsum` is the same in all.
+"""
+
+from __future__ import annotations
+
+import builtins
+import contextlib
+import hashlib
+import io
+import json
+import operator
+import os
+import sys
+import tempfile
+from collections.abc import Iterable
+from functools import reduce
+from pathlib import Path
+from typing import Any
+
+from buildplan.cli import main
+
+# what each is called with beside the design; OUT is a folder of its own
+OUT = "OUT"
+CALLS = {
+    "check": ("check", "--json"),
+    "steps": ("steps", "--json"),
+    "crewed": ("steps", "--crew", "3", "--opening", "2027-05-01T10:00", "--language", "es"),
+    "training": ("booklet", "--out", OUT),
+    "crew": ("booklet", "--edition", "crew", "--language", "es", "--out", OUT),
+    "sale": ("booklet", "--edition", "sale", "--for", "Ana Example", "--out", OUT),
+    "model": ("export", "--out", f"{OUT}/piece.glb"),
+    "data": ("export", "--out", f"{OUT}/piece.json"),
+    "companion": ("companion", "--out", f"{OUT}/piece.html"),
+}
+
+
+def _sum(call: tuple[str, ...], design: Path, folder: Path) -> str:
+    """The sum of what a command says and of all that it writes."""
+    sys.argv = ["buildplan", *(part.replace(OUT, str(folder)) for part in call), str(design)]
+    said, aside = io.StringIO(), io.StringIO()
+    with contextlib.redirect_stdout(said), contextlib.redirect_stderr(aside):
+        try:
+            main()
+        except SystemExit as ended:
+            if ended.code not in (None, 0, 1):
+                raise RuntimeError(aside.getvalue()) from ended
+    summed = hashlib.sha256(said.getvalue().replace(str(folder), OUT).encode())
+    for path in sorted(folder.iterdir()):
+        summed.update(path.read_bytes())
+        path.unlink()
+    return summed.hexdigest()
+
+
+def _sum_of_whole_numbers(values: Iterable[Any], /, start: Any = 0) -> Any:
+    items = [start, *values]
+    caller = sys._getframe(1)
+    ours = caller.f_globals.get("__name__", "").startswith("buildplan")
+    if ours and any(isinstance(one, float) for one in items):
+        raise TypeError(f"floats: {caller.f_code.co_filename}:{caller.f_lineno}")
+    return reduce(operator.add, items)
+
+
+def run() -> None:
+    """Print the sums that the call asks for."""
+    if os.environ.get("NO_PLAIN_SUM"):
+        builtins.sum = _sum_of_whole_numbers
+    outputs, designs = sys.argv[1].split(","), [Path(name) for name in sys.argv[2:]]
+    with tempfile.TemporaryDirectory() as name:
+        sums = {
+            f"{design.stem} {output}": _sum(CALLS[output], design, Path(name))
+            for design in designs
+            for output in outputs
+        }
+    print(json.dumps(sums))
+
+
+if __name__ == "__main__":
+    run()
