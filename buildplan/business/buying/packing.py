@@ -1,11 +1,11 @@
 """What is made beforehand, and how it is packed: bags by chain and by kind of brace."""
 
 from __future__ import annotations
-from math import fsum
 
 from collections import Counter
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
+from math import fsum
 
 from buildplan.framework.counts import BALLOONS_PER_LOCK
 from buildplan.framework.model import Framework, LongChain
