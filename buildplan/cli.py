@@ -15,6 +15,7 @@ from buildplan import __version__
 from buildplan.commands import (
     checking,
     courses,
+    desking,
     drawing,
     fitting,
     hands,
@@ -43,6 +44,7 @@ __all__ = ["app", "main"]
 COMMANDS = (
     checking,
     courses,
+    desking,
     drawing,
     fitting,
     hands,

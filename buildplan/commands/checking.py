@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
@@ -24,13 +23,8 @@ from buildplan.language.voice import Voice
 from buildplan.source.problems import DesignProblemsError, problem_as_data
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
-
     from buildplan.commands.watching import Glance
     from buildplan.evaluation.evaluating import Evaluation
-    from buildplan.evaluation.passing import Door
-    from buildplan.fitting.mending import Stiffer
-    from buildplan.hands.model import Hands
 
 CHARTS = (".svg", ".pdf", ".png")
 
@@ -88,13 +82,13 @@ def check(
 
     With --door, also whether the finished piece goes through, and how it is turned for it.
     """
-    from buildplan.commands.check_report import check_report
     from buildplan.commands.files import ProblemsFoundError, asked, refuse_ending
     from buildplan.commands.joint_report import joint_lines
-    from buildplan.commands.pieces import measured_by, stiffer_by
+    from buildplan.commands.pieces import checked_piece
     from buildplan.evaluation.joint_places import joint_places
     from buildplan.evaluation.passing import parse_door
-    from buildplan.hands.applying import learned_for
+    from buildplan.fitting.check_report import check_report
+    from buildplan.fitting.checking import checked_as_json
     from buildplan.hands.words import height_lines
 
     voice = Voice(language)
@@ -107,15 +101,14 @@ def check(
     if as_json and joints:
         raise typer.BadParameter(voice.say("--joints goes without --json"))
     doors = [asked(parse_door, one, voice) for one in door or ()]
-    piece = _examined(design, gust, hands, as_json, voice)
-    known = learned_for(piece.design, measured_by(design, hands))
-    stiffer = stiffer_by(design, piece, voice)
+    found = checked_piece(design, _examined(design, gust, hands, as_json, voice), voice, hands)
+    piece = found.piece
     if as_json:
-        data = _as_data(piece, stiffer, known, doors, voice)
+        data = checked_as_json(found, voice, doors)
         typer.echo(json.dumps(data, indent=2, ensure_ascii=False))
     else:
-        height = list(height_lines(known, piece, voice))
-        typer.echo(check_report(piece, voice, height, doors, stiffer))
+        height = list(height_lines(found.known, piece, voice))
+        typer.echo(check_report(piece, voice, height, doors, found.stiffer))
     if joints:
         typer.echo("\n" + "\n".join(joint_lines(joint_places(piece), voice)))
     if write:
@@ -129,15 +122,15 @@ def check(
 def _examined(
     design: Path, gust: str | None, hands: Path | None, as_json: bool, voice: Voice
 ) -> Evaluation:
-    """The piece, what would mend its problems tried; where its file has problems that nothing can
-    be worked out for, they end the command, as plain data where that was asked for."""
+    """The piece; where its file has problems that nothing can be worked out for, they end the
+    command, as plain data where that was asked for."""
     from buildplan.commands.files import ProblemsFoundError, asked
     from buildplan.commands.pieces import evaluation_of, tried
     from buildplan.design.measures import parse_speed
 
     gust_m_per_s = asked(parse_speed, gust, voice) if gust is not None else None
     try:
-        piece = evaluation_of(design, voice, gust_m_per_s, hands)
+        return evaluation_of(design, voice, gust_m_per_s, hands)
     except DesignProblemsError as error:
         problems = tried(design, error.problems, voice)
         if not as_json:
@@ -145,38 +138,14 @@ def _examined(
         listed = [problem_as_data(problem, voice, str(design)) for problem in problems]
         typer.echo(json.dumps({"name": error.name, "problems": listed}, indent=2))
         raise ProblemsFoundError from error
-    problems = tried(design, piece.facts.problems, voice)
-    return replace(piece, facts=replace(piece.facts, problems=problems))
-
-
-def _as_data(
-    piece: Evaluation,
-    stiffer: Stiffer | None,
-    known: Hands,
-    doors: Sequence[Door],
-    voice: Voice,
-) -> dict[str, object]:
-    """The figures of a piece for scripts."""
-    from buildplan.evaluation.facts import examination_as_json, facts_as_json
-    from buildplan.evaluation.passing import passing_as_json
-    from buildplan.hands.forecast import forecast, height_of
-
-    extra = None if stiffer is None else stiffer.extra
-    tall = forecast(known.taken_for_granted, height_of(piece))
-    return {
-        **facts_as_json(piece.facts, voice),
-        **examination_as_json(piece.examination, extra, voice),
-        "height_range_m": [round(tall.low_m, 4), round(tall.high_m, 4)],
-        **passing_as_json(piece, doors),
-    }
 
 
 def _write_ties(design: Path, voice: Voice) -> None:
     """The ties that are worked out, written into the design file."""
     from buildplan.commands.files import write_whole
-    from buildplan.commands.pieces import file_data
     from buildplan.design.reading import read_design
     from buildplan.evaluation.seating import seated
+    from buildplan.fitting.checking import file_data
     from buildplan.fitting.written_ties import written_ties
     from buildplan.shape.constants import CONSTANTS
     from buildplan.source.file_changes import changed_text

@@ -45,8 +45,8 @@ def course(
     Starts from the course that the design has, come round or not, and changes few cells.
     """
     from buildplan.commands.files import ProblemsFoundError, refuse_ending, write_whole
-    from buildplan.commands.pieces import data_of
     from buildplan.drawing.forms import FORMS
+    from buildplan.fitting.checking import data_of
     from buildplan.fitting.course_sheet import course_sheet
     from buildplan.source.file_changes import changed_text
 

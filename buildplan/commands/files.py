@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import os
-import tempfile
 from collections.abc import Callable, Collection, Sequence
 from pathlib import Path
 from typing import TypeVar
@@ -14,6 +12,7 @@ from buildplan.commands.aside import aside
 from buildplan.language.told import ToldError
 from buildplan.language.voice import ENGLISH, Voice
 from buildplan.source.problems import Problem, in_words
+from buildplan.source.whole_files import write_whole as write_whole
 
 Given = TypeVar("Given")
 
@@ -74,20 +73,3 @@ def without_events(paths: Sequence[Path], voice: Voice) -> list[Path]:
 def in_language(stem: str, voice: Voice) -> str:
     """The stem of a printed file's name, with the language at its end where it is not English."""
     return stem if voice.language == ENGLISH else f"{stem}-{voice.language}"
-
-
-def write_whole(path: Path, data: bytes) -> None:
-    """Write a file whole or not at all; its folder is made if it is not there."""
-    path.parent.mkdir(parents=True, exist_ok=True)
-    handle, name = tempfile.mkstemp(prefix=f".{path.name}-", dir=path.parent)
-    os.close(handle)
-    part = Path(name)
-    try:
-        part.write_bytes(data)
-        # a temporary file is private; a booklet is as open as any new file
-        umask = os.umask(0)
-        os.umask(umask)
-        part.chmod(0o666 & ~umask)
-        part.replace(path)
-    finally:
-        part.unlink(missing_ok=True)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Sequence
 from functools import partial
 from pathlib import Path
-from typing import TYPE_CHECKING, Any, TypeVar
+from typing import TYPE_CHECKING, TypeVar
 
 import typer
 
@@ -26,11 +26,9 @@ if TYPE_CHECKING:
     from buildplan.business.copies.brand import Branding
     from buildplan.design.model import Design
     from buildplan.evaluation.evaluating import Evaluation
-    from buildplan.fitting.mending import Stiffer
-    from buildplan.hands.model import Measurement
+    from buildplan.fitting.checking import Checked
 
 Read = TypeVar("Read")
-MOST_STIFFENED = 3000  # balloons of a piece that what would stiffen it is tried on
 
 
 def book_of(
@@ -45,6 +43,7 @@ def book_of(
     from buildplan.booklet.common.book import gather_book
     from buildplan.document.paper import PAPERS
     from buildplan.evaluation.expected_time import seconds_to_print
+    from buildplan.hands.reading import read_known
 
     design = read_known(path, voice, hands)
     _tell_if_long(design, seconds_to_print, voice)
@@ -59,6 +58,7 @@ def evaluation_of(
     """A design run through every stage, with nothing that a printed booklet needs beyond that."""
     from buildplan.evaluation.evaluating import NEW_PARTS, evaluate
     from buildplan.evaluation.expected_time import seconds_to_work_out
+    from buildplan.hands.reading import read_known
 
     design = read_known(path, voice, hands)
     _tell_if_long(design, seconds_to_work_out, voice)
@@ -125,32 +125,6 @@ def brand_in(file: Path, voice: Voice) -> Branding:
     return branding(translated_brand(read_brand(file), voice.language), file)
 
 
-def measured_by(path: Path, hands: Path | None = None) -> tuple[Measurement, ...]:
-    """The measurements of the hands that build a design: of the file named, else of the one
-    beside the design; none where there is none."""
-    from buildplan.hands.model import HANDS_FILE
-
-    file = hands or path.parent / HANDS_FILE
-    if hands is None and not file.exists():
-        return ()
-    from buildplan.hands.file import read_hands
-
-    return read_hands(file)
-
-
-def read_known(path: Path, voice: Voice, hands: Path | None = None) -> Design:
-    """Read a design, in the reader's language as far as it has its own words in it, and with the
-    lengths and minutes of the hands that are known of."""
-    from buildplan.design.translating import translated_design
-    from buildplan.evaluation.seating import read_whole
-    from buildplan.hands.applying import learned_for, with_hands
-    from buildplan.shape.constants import CONSTANTS
-
-    design = translated_design(read_whole(path, CONSTANTS), voice.language)
-    measured = measured_by(path, hands)
-    return with_hands(design, learned_for(design, measured)) if measured else design
-
-
 def read_all(
     paths: Iterable[Path], read: Callable[[Path, Voice], Read], voice: Voice
 ) -> dict[Path, Read]:
@@ -184,60 +158,28 @@ def _read_or_not(
         return error
 
 
-def file_data(path: Path) -> tuple[str, dict[str, Any]]:
-    """The text of a design file that has been read, and its content as plain data."""
-    from buildplan.source.file_text import text_of
-    from buildplan.source.trade_words import in_file_words
-    from buildplan.source.yaml_nodes import plain
-    from buildplan.source.yaml_source import load
-
-    text = text_of(path)
-    data = in_file_words(plain(load(text, str(path)).root))
-    assert isinstance(data, dict), "a design that has been read is made of keys"
-    return text, data
-
-
-def data_of(path: Path, voice: Voice) -> tuple[str, dict[str, Any]]:
-    """The text of a design file and its content as plain data, which is right but for its course
-    and the places of its parts.
-
-    Raises UnreadableDesignError, or DesignProblemsError when other things are wrong with it.
-    """
-    from buildplan.fitting.mending import READ_ALL_THE_SAME
-
-    try:
-        read_known(path, voice)
-    except DesignProblemsError as error:
-        if not all(one.kind in READ_ALL_THE_SAME for one in error.problems):
-            raise
-    return file_data(path)
-
-
 def tried(path: Path, problems: Sequence[Problem], voice: Voice) -> tuple[Problem, ...]:
-    """The problems of a design, each change that they suggest tried on the piece itself."""
+    """The problems of a design, each change that they suggest tried on the piece itself; says
+    meanwhile that this goes on."""
     if not problems:
         return ()
-    from buildplan.fitting.mending import ON_THE_PIECE, tried_on_the_piece
+    from buildplan.fitting.checking import to_try
+    from buildplan.fitting.checking import tried as tried_on_it
 
-    if not any(one.kind in ON_THE_PIECE for one in problems):
-        return tuple(problems)
-    try:
-        _, data = data_of(path, voice)
-    except DesignProblemsError:
+    if not to_try(problems):
         return tuple(problems)
     with busy(voice.say("Trying what would mend it ...")):
-        return tried_on_the_piece(data, problems, path.parent)
+        return tried_on_it(path, problems, voice)
 
 
-def stiffer_by(path: Path, piece: Evaluation, voice: Voice) -> Stiffer | None:
-    """What stiffens a piece that has no problems, tried on it; None where nothing does, or where
-    trying takes longer than the check itself should."""
-    from buildplan.evaluation.measured import Measured
-    from buildplan.fitting.mending import Broken, stiffer
+def checked_piece(path: Path, piece: Evaluation, voice: Voice, hands: Path | None) -> Checked:
+    """A piece checked; says meanwhile that this goes on."""
+    from buildplan.fitting.checking import checked
 
-    if piece.facts.problems or piece.facts.total > MOST_STIFFENED:
-        return None
-    _, data = file_data(path)
-    measured = Measured(piece.design, piece.framework, piece.shape)
-    with busy(voice.say("Trying what would stiffen it ...")):
-        return stiffer(Broken(data, path.parent), measured)
+    words = (
+        voice.say("Trying what would mend it ...")
+        if piece.facts.problems
+        else voice.say("Trying what would stiffen it ...")
+    )
+    with busy(words):
+        return checked(path, piece, voice, hands)

@@ -54,11 +54,12 @@ def resize(
     Prints what each way costs in balloons and minutes and the size that it really reaches.
     """
     from buildplan.commands.files import ProblemsFoundError, asked, refuse_ending
-    from buildplan.commands.pieces import file_data, read_known
     from buildplan.evaluation.measured import measure
+    from buildplan.fitting.checking import file_data
     from buildplan.fitting.resize_report import resize_report
     from buildplan.fitting.resizing import one_way, ways
     from buildplan.fitting.sources import parse_height
+    from buildplan.hands.reading import read_known
 
     voice = Voice(language)
     if out is not None and by is None:

@@ -54,9 +54,10 @@ def shopping(
         shopping_rows,
     )
     from buildplan.commands.files import refuse_ending, without_events, write_whole
-    from buildplan.commands.pieces import read_all, read_known
+    from buildplan.commands.pieces import read_all
     from buildplan.design.building import build_framework
     from buildplan.document.paper import PAPERS
+    from buildplan.hands.reading import read_known
 
     voice = Voice(language)
     refuse_ending(pdf, (".pdf",), voice)
@@ -109,9 +110,10 @@ def _plan(
     from buildplan.business.buying.shopping import ShoppedFor, shopping_list
     from buildplan.business.events.event_plan import plan_event
     from buildplan.commands.files import ProblemsFoundError
-    from buildplan.commands.pieces import book_of, read_all, read_known
+    from buildplan.commands.pieces import book_of, read_all
     from buildplan.commands.rebuilding import rebuilds
     from buildplan.design.building import build_framework
+    from buildplan.hands.reading import read_known
 
     paths = [file.parent / piece.design for piece in asked.designs]
     read = read_all(paths, partial(read_known, hands=hands), voice)

@@ -1,1 +1,1 @@
-"""The desk: designing by hand and eye, in a browser on this machine."""
+"""The desk: designing a piece in a browser, by hand and eye, on this machine alone."""

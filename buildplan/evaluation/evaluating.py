@@ -75,6 +75,18 @@ def evaluate(
     """
     framework = build_framework(design)
     shape = resting_shape(design, framework)
+    return evaluate_shape(design, framework, shape, units, new_parts, gust_m_per_s)
+
+
+def evaluate_shape(
+    design: Design,
+    framework: Framework,
+    shape: Shape,
+    units: Units,
+    new_parts: int,
+    gust_m_per_s: float | None = None,
+) -> Evaluation:
+    """Run a design of which the shape is known through the other stages."""
     constants = constants_with(design.constants)
     found = examine(framework, shape, gust_m_per_s=gust_m_per_s, constants=constants)
     reach = find_reach(framework, shape, hands_with(constants))

@@ -9,11 +9,15 @@ from fractions import Fraction
 
 import numpy as np
 
-from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.book import Book, letters_of
 from buildplan.business.copies.serial import design_digest
+from buildplan.design.measures import Units, gauged_words
+from buildplan.design.model import Design
+from buildplan.design.translating import translated_design
 from buildplan.drawing.bodies import lock_centres
 from buildplan.drawing.outlines import profile
-from buildplan.framework.model import BalloonType
+from buildplan.framework.counts import balloon_counts
+from buildplan.framework.model import BalloonType, Framework
 from buildplan.language.voice import Voice
 from buildplan.screen.model import (
     SCHEMA_ID,
@@ -32,7 +36,9 @@ from buildplan.screen.seats import rounded, seat_of
 from buildplan.screen.turns import coming, moments_of, turn_data
 from buildplan.screen.words import Told, told_in
 from buildplan.sequence.labour import units
+from buildplan.sequence.model import Step
 from buildplan.sequence.repair import Act, repairs
+from buildplan.shape.model import Shape
 
 # Points of a balloon's outline from knot to knot.
 PROFILE_POINTS = 25
@@ -59,13 +65,13 @@ def gather_piece(book: Book, voices: Sequence[Voice]) -> Piece:
         height_m=round(facts.height_m, 4),
         depth_m=round(facts.depth_m, 4),
         draft=bool(facts.problems),
-        balloons=[_balloon(book, told, key) for key, count in facts.counts.items() if count],
-        joints=_joints(book),
-        links=_links(book, comes),
-        locks=_locks(book, comes),
-        chains=_chains(book),
-        braces=_braces(book),
-        cells=_cells(book),
+        balloons=_balloons(book.design, framework, book.units, voices),
+        joints=_joints(framework, book.shape, book.steps),
+        links=_links(framework, comes),
+        locks=_locks(framework, book.shape, comes),
+        chains=_chains(framework),
+        braces=_braces(framework),
+        cells=_cells(framework),
         steps=[_step(book, told, number, moments) for number in range(len(book.steps))],
         stages={
             stage: {language: each.stages[stage] for language, each in told.items()}
@@ -79,7 +85,39 @@ def gather_piece(book: Book, voices: Sequence[Voice]) -> Piece:
     )
 
 
-def _links(book: Book, comes: Mapping[str, int]) -> list[LinkData]:
+def gather_shape(
+    design: Design, framework: Framework, shape: Shape, units: Units, voices: Sequence[Voice]
+) -> Piece:
+    """A piece as it lies in space, before its order of work is known: without steps, and all of
+    it there from the first moment on."""
+    named = {voice.language: translated_design(design, voice.language).name for voice in voices}
+    return Piece(
+        **{"$schema": SCHEMA_ID},
+        version=1,
+        design=design_digest(design),
+        edition="training",
+        name=named,
+        languages=list(named),
+        units=units,
+        width_m=round(shape.width_m, 4),
+        height_m=round(shape.height_m, 4),
+        depth_m=round(shape.depth_m, 4),
+        draft=bool(shape.problems),
+        balloons=_balloons(design, framework, units, voices),
+        joints=_joints(framework, shape, ()),
+        links=_links(framework, {}),
+        locks=_locks(framework, shape, {}),
+        chains=_chains(framework),
+        braces=_braces(framework),
+        cells=_cells(framework),
+        steps=[],
+        stages={},
+        moments=[],
+        repairs={},
+    )
+
+
+def _links(framework: Framework, comes: Mapping[str, int]) -> list[LinkData]:
     return [
         LinkData(
             id=link.id,
@@ -89,17 +127,17 @@ def _links(book: Book, comes: Mapping[str, int]) -> list[LinkData]:
             finish=link.finish,
             neck=link.neck,
             tail=link.tail,
-            moment=comes[link.id],
+            moment=comes.get(link.id, 0),
             held=max(
-                comes.get(f"lock {book.framework.place(joint)}", comes[link.id])
+                comes.get(f"lock {framework.place(joint)}", comes.get(link.id, 0))
                 for joint in (link.start, link.finish)
             ),
         )
-        for link in book.framework.links
+        for link in framework.links
     ]
 
 
-def _chains(book: Book) -> list[ChainData]:
+def _chains(framework: Framework) -> list[ChainData]:
     return [
         ChainData(
             letter=long.letter,
@@ -107,11 +145,11 @@ def _chains(book: Book) -> list[ChainData]:
             links=list(long.chain.links),
             closed=long.chain.closed,
         )
-        for long in book.framework.chains
+        for long in framework.chains
     ]
 
 
-def _braces(book: Book) -> list[BraceData]:
+def _braces(framework: Framework) -> list[BraceData]:
     return [
         BraceData(
             number=brace.number,
@@ -119,11 +157,11 @@ def _braces(book: Book) -> list[BraceData]:
             links=list(brace.links),
             shared=list(brace.shared),
         )
-        for brace in book.framework.braces
+        for brace in framework.braces
     ]
 
 
-def _cells(book: Book) -> list[CellData]:
+def _cells(framework: Framework) -> list[CellData]:
     return [
         CellData(
             number=cell.number,
@@ -134,7 +172,7 @@ def _cells(book: Book) -> list[CellData]:
             second=cell.second,
             skipped=list(cell.skipped),
         )
-        for cell in book.framework.cells
+        for cell in framework.cells
     ]
 
 
@@ -154,23 +192,32 @@ def balloon_profile(balloon: BalloonType) -> list[tuple[float, float]]:
     ]
 
 
-def _balloon(book: Book, told: Mapping[str, Told], key: str) -> BalloonData:
-    balloon, count = book.framework.balloons[key], book.facts.counts[key]
-    return BalloonData(
-        key=key,
-        kind="link" if balloon.kind.is_strut else "round",
-        label={language: each.design.balloons[key].label or "" for language, each in told.items()},
-        size={language: each.gauges[key] for language, each in told.items()},
-        letter=book.colour_letters.get(key, ""),
-        colour=balloon.colour,
-        finish=balloon.finish,
-        nominal_m=round(balloon.nominal_m, 4),
-        gauge_m=round(balloon.gauge_m, 4),
-        tie_to_tie_m=round(balloon.tie_to_tie_m, 4),
-        count=count,
-        spare=math.ceil(count * Fraction(str(book.design.spare))),
-        profile=balloon_profile(balloon),
-    )
+def _balloons(
+    design: Design, framework: Framework, units: Units, voices: Sequence[Voice]
+) -> list[BalloonData]:
+    """The kinds of balloon that a piece uses."""
+    used = {key: count for key, count in balloon_counts(framework).items() if count}
+    letters = letters_of(used)
+    named = {voice: translated_design(design, voice.language) for voice in voices}
+    return [
+        BalloonData(
+            key=key,
+            kind="link" if balloon.kind.is_strut else "round",
+            label={voice.language: own.balloons[key].label or "" for voice, own in named.items()},
+            size={v.language: v.tell(gauged_words(balloon.gauge_m, units)) for v in voices},
+            letter=letters.get(key, ""),
+            colour=balloon.colour,
+            finish=balloon.finish,
+            nominal_m=round(balloon.nominal_m, 4),
+            gauge_m=round(balloon.gauge_m, 4),
+            tie_to_tie_m=round(balloon.tie_to_tie_m, 4),
+            count=count,
+            spare=math.ceil(count * Fraction(str(design.spare))),
+            profile=balloon_profile(balloon),
+        )
+        for key, count in used.items()
+        for balloon in (framework.balloons[key],)
+    ]
 
 
 def _act(act: Act) -> ActData:
@@ -185,33 +232,34 @@ def _act(act: Act) -> ActData:
     )
 
 
-def _joints(book: Book) -> list[JointData]:
+def _joints(framework: Framework, shape: Shape, steps: Sequence[Step]) -> list[JointData]:
     touched: dict[str, list[int]] = {}
-    for step in book.steps:
+    for step in steps:
         for joint in dict.fromkeys(joint for turn in step.turns for joint in turn.joints):
             touched.setdefault(joint, []).append(step.number)
     return [
         JointData(
             label=joint,
-            at=rounded(book.shape.at[joint]),
-            place=book.framework.place(joint),
-            links=list(book.framework.links_at[joint]),
+            at=rounded(shape.at[joint]),
+            place=framework.place(joint),
+            links=list(framework.links_at[joint]),
             steps=touched.get(joint, []),
         )
-        for joint in book.framework.joints
+        for joint in framework.joints
     ]
 
 
-def _locks(book: Book, comes: Mapping[str, int]) -> list[LockData]:
-    centres = lock_centres(book.framework, book.shape)
+def _locks(framework: Framework, shape: Shape, comes: Mapping[str, int]) -> list[LockData]:
     return [
         LockData(
             joint=lock.joint,
             balloon=lock.balloon,
             at=(rounded(first), rounded(second)),
-            moment=comes[f"lock {lock.joint}"],
+            moment=comes.get(f"lock {lock.joint}", 0),
         )
-        for lock, (first, second) in zip(book.framework.locks, centres, strict=True)
+        for lock, (first, second) in zip(
+            framework.locks, lock_centres(framework, shape), strict=True
+        )
     ]
 
 

@@ -17,9 +17,14 @@ BESIDE_M, HALF_WIDE_M = 0.5, 0.3
 
 
 def person_data(book: Book, voices: Sequence[Voice]) -> dict[str, Any]:
-    """An outline in metres, upright, its feet at (0, 0): `body` as cubic Bezier curves (`start`,
-    and six numbers a piece: control, control, end), `head` as the middle and radius of a circle;
-    `foot_x` where it stands, `tall` how tall it is in words."""
+    """The person beside the piece of a book; see `person_outline`."""
+    return person_outline(book.facts.width_m, voices)
+
+
+def person_outline(width_m: float, voices: Sequence[Voice]) -> dict[str, Any]:
+    """A person beside a piece so wide. An outline in metres, upright, its feet at (0, 0): `body`
+    as cubic Bezier curves (`start`, and six numbers a piece: control, control, end), `head` as the
+    middle and radius of a circle; `foot_x` where it stands, `tall` how tall it is in words."""
     body: dict[str, Any] = {}
     head: list[float] = []
     for mark in person_marks((0.0, 0.0), PERSON_M):
@@ -33,5 +38,5 @@ def person_data(book: Book, voices: Sequence[Voice]) -> dict[str, Any]:
         f" ({voice.tell(size_words(PERSON_M, 'in'))})"
         for voice in voices
     }
-    x = round(book.facts.width_m / 2 + BESIDE_M, 4)
+    x = round(width_m / 2 + BESIDE_M, 4)
     return {"foot_x": x, "height_m": PERSON_M, "body": body, "head": head, "tall": tall}

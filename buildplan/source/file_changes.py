@@ -66,15 +66,24 @@ def changed_text(text: str, changes: Sequence[Change]) -> tuple[str, bool]:
     value that an alias shares, say), the file is written anew from its data, without comments.
     Raises CannotChangeError where there is no such place.
     """
-    root = load(text, "").root
-    wanted = changed_data(plain(root), changes)
-    made = _edited(text, root, changes)
-    if made is not None and _holds(made, wanted):
+    wanted = changed_data(plain(load(text, "").root), changes)
+    made = edited_text(text, changes)
+    if made is not None:
         return made, True
     return yaml.safe_dump(wanted, sort_keys=False, allow_unicode=True, width=WIDTH), False
 
 
-def _holds(text: str, wanted: object) -> bool:
+def edited_text(text: str, changes: Sequence[Change]) -> str | None:
+    """The text of a file with the changes made in their places and nothing else touched; None
+    where that cannot be done. Raises as `changed_text` does."""
+    root = load(text, "").root
+    wanted = changed_data(plain(root), changes)
+    made = _edited(text, root, changes)
+    return made if made is not None and holds(made, wanted) else None
+
+
+def holds(text: str, wanted: object) -> bool:
+    """Whether a text says this, as plain data."""
     try:
         return plain(load(text, "").root) == wanted
     except UnreadableDesignError:
@@ -101,7 +110,7 @@ class _Edit:
 
 def _edited(text: str, root: Node, changes: Iterable[Change]) -> str | None:
     """The text with each change made in its place; None where one cannot be."""
-    lines = _Lines(text)
+    lines = Lines(text)
     edits: list[_Edit] = []
     for change in changes:
         edit = _edit(lines, root, change)
@@ -116,7 +125,7 @@ def _edited(text: str, root: Node, changes: Iterable[Change]) -> str | None:
 
 
 @dataclass(frozen=True)
-class _Lines:
+class Lines:
     """A text by its lines."""
 
     text: str
@@ -140,7 +149,7 @@ class _Lines:
         return len(self.text) if found < 0 else found + 1
 
 
-def _edit(lines: _Lines, root: Node, change: Change) -> _Edit | None:
+def _edit(lines: Lines, root: Node, change: Change) -> _Edit | None:
     holder, step = node_at(root, change.at[:-1]), change.at[-1]
     match change:
         case Put(at, value, last):
@@ -151,20 +160,20 @@ def _edit(lines: _Lines, root: Node, change: Change) -> _Edit | None:
             if last is None and isinstance(first, NodeItems) and not first.flow:
                 written = _block_items(first, value)
             else:
-                written = _written(value)
+                written = _written_like(lines.text[lines.at(first.mark) : lines.at(end)], value)
             return _Edit(lines.at(first.mark), lines.at(end), written)
         case Rename(at, key) if isinstance(holder, Keys) and step in holder.key_marks:
             start = lines.at(holder.key_marks[str(step)])
             for quote in ("", '"', "'"):
                 old = f"{quote}{step}{quote}"
                 if lines.text.startswith(old, start):
-                    return _Edit(start, start + len(old), _written(key))
+                    return _Edit(start, start + len(old), written_value(key))
         case TakeOut(at):
             return _taken_out(lines, holder, step)
     return None
 
 
-def _added(lines: _Lines, root: Node, at: Path, value: object) -> _Edit | None:
+def _added(lines: Lines, root: Node, at: Path, value: object) -> _Edit | None:
     """A key that is added at the end of its mapping; with those above it that are missing."""
     for depth in range(len(at) - 1, -1, -1):
         holder = node_at(root, at[:depth])
@@ -174,7 +183,7 @@ def _added(lines: _Lines, root: Node, at: Path, value: object) -> _Edit | None:
             return None
         for step in reversed(at[depth + 1 :]):
             value = {str(step): value}
-        entry = f"{_written(str(at[depth]))}: {_written(value)}"
+        entry = f"{written_value(str(at[depth]))}: {written_value(value)}"
         if holder.flow:
             place = lines.at(holder.end) - 1
             return _Edit(place, place, f", {entry}")
@@ -182,16 +191,16 @@ def _added(lines: _Lines, root: Node, at: Path, value: object) -> _Edit | None:
         ended = "" if lines.text[:place].endswith("\n") else "\n"
         indent = " " * (holder.mark[1] - 1)
         if isinstance(value, list) and len(indent) + len(entry) > WIDTH:
-            items = "".join(f"\n{indent}  - {_written(item)}" for item in value)
-            entry = f"{_written(str(at[depth]))}:{items}"
+            items = "".join(f"\n{indent}  - {written_value(item)}" for item in value)
+            entry = f"{written_value(str(at[depth]))}:{items}"
         return _Edit(place, place, f"{ended}{indent}{entry}\n")
     return None
 
 
-def _taken_out(lines: _Lines, holder: Node | None, step: str | int) -> _Edit | None:
+def _taken_out(lines: Lines, holder: Node | None, step: str | int) -> _Edit | None:
     if not isinstance(holder, Keys | NodeItems):
         return None
-    spans = list(_spans(lines, holder))
+    spans = list(spans_of(lines, holder))
     names: list[str | int] = [*holder.nodes] if isinstance(holder, Keys) else [*range(len(spans))]
     if step not in names or len(names) == 1:
         return None
@@ -204,7 +213,7 @@ def _taken_out(lines: _Lines, holder: Node | None, step: str | int) -> _Edit | N
     return _Edit(spans[place - 1][1], end, "")
 
 
-def _spans(lines: _Lines, holder: Keys | NodeItems) -> Iterator[tuple[int, int]]:
+def spans_of(lines: Lines, holder: Keys | NodeItems) -> Iterator[tuple[int, int]]:
     """Where each entry of a list or mapping begins and ends."""
     if isinstance(holder, Keys):
         for key, node in holder.nodes.items():
@@ -217,22 +226,36 @@ def _spans(lines: _Lines, holder: Keys | NodeItems) -> Iterator[tuple[int, int]]
 def _block_items(old: NodeItems, value: object) -> str:
     """A list in place of one that is written an item a line."""
     if not isinstance(value, list) or not value:
-        return _written(value)
-    return f"\n{' ' * (old.mark[1] - 1)}".join(f"- {_written(item)}" for item in value)
+        return written_value(value)
+    return f"\n{' ' * (old.mark[1] - 1)}".join(f"- {written_value(item)}" for item in value)
 
 
-def _written(value: object) -> str:
+def written_value(value: object) -> str:
+    """A value as a design file has it, on one line."""
     match value:
         case dict():
-            entries = (f"{_written(str(key))}: {_written(one)}" for key, one in value.items())
+            entries = (
+                f"{written_value(str(key))}: {written_value(one)}" for key, one in value.items()
+            )
             return "{" + ", ".join(entries) + "}"
         case list():
-            return "[" + ", ".join(map(_written, value)) + "]"
+            return "[" + ", ".join(map(written_value, value)) + "]"
         case float():
             return f"{value:.6g}"
         case str() if _is_plain(value):
             return value
     return json.dumps(value, ensure_ascii=False)
+
+
+def _written_like(old: str, value: object) -> str:
+    """A value in place of another; what needs quotes has those that were there."""
+    if isinstance(value, str) and old and value and not _is_plain(value):
+        if old[0] == "'" and value.isprintable():
+            return "'" + value.replace("'", "''") + "'"
+        words = value.split(" ")
+        if old[0] not in "'\"[{|>&*!" and all(words) and all(map(_is_plain, words)):
+            return value
+    return written_value(value)
 
 
 def _is_plain(text: str) -> bool:

@@ -55,7 +55,7 @@ def test_a_drawing_of_two_becomes_an_assembly_that_stands(tmp_path: Path) -> Non
     assert design.units == "cm"
     names = {file.name for file in tmp_path.glob("*.yaml")}
     assert names == {"two.yaml", "two_a.yaml", "two_b.yaml"}
-    from buildplan.commands.pieces import file_data
+    from buildplan.fitting.checking import file_data
 
     piece = measure(file_data(out)[1], tmp_path)
     assert piece.problem is None

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from functools import cached_property
 
@@ -80,15 +80,24 @@ class Book(Evaluation):
 
     @property
     def colour_letters(self) -> dict[str, str]:
-        """The letter of each balloon that the piece uses, from the end of the alphabet so
-        that it is not taken for a chain."""
-        used = [key for key, count in self.facts.counts.items() if count]
-        return dict(zip(used, "ZYXWVUTSRQPNMLKJ", strict=False))
+        """The letter of each balloon that the piece uses."""
+        return letters_of(key for key, count in self.facts.counts.items() if count)
 
     @property
     def patterns(self) -> Mapping[str, int]:
         """The sign that tells each balloon's colour without colour, where colours differ."""
         return balloon_signs(self.framework, [k for k, count in self.facts.counts.items() if count])
+
+
+def letters_of(used: Iterable[str]) -> dict[str, str]:
+    """The letter of each balloon that a piece uses, from the end of the alphabet so that it is not
+    taken for a chain."""
+    return dict(zip(used, "ZYXWVUTSRQPNMLKJ", strict=False))
+
+
+def book_of_piece(found: Evaluation, paper: Paper, edition: str, language: str = ENGLISH) -> Book:
+    """The contents of a booklet of a piece that was run through every stage."""
+    return Book(**vars(found), paper=paper, edition=edition, language=language)
 
 
 def gather_book(
@@ -100,7 +109,7 @@ def gather_book(
 ) -> Book:
     """Run a design through every stage."""
     found = evaluate(design, units, NEW_PARTS[edition])
-    return Book(**vars(found), paper=paper, edition=edition, language=language)
+    return book_of_piece(found, paper, edition, language)
 
 
 def adds_words(book: Book, step: Step) -> str:

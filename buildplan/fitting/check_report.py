@@ -6,13 +6,13 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator, Sequence
 
-from buildplan.commands.standing_report import Row, standing_rows
 from buildplan.design.measures import Units, gauged_words, length_words, nominal_words, size_words
 from buildplan.evaluation.evaluating import Evaluation
 from buildplan.evaluation.facts import Facts
 from buildplan.evaluation.passing import Door, ways
 from buildplan.evaluation.passing_words import opening_caution, opening_words, way_lines
 from buildplan.fitting.mending import Stiffer
+from buildplan.fitting.standing_report import Row, standing_rows
 from buildplan.framework.model import Framework
 from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
@@ -107,9 +107,14 @@ def _passing(piece: Evaluation, doors: Sequence[Door], voice: Voice) -> Iterator
 
 def _balloons(facts: Facts, voice: Voice) -> Iterator[Row]:
     """How many of each balloon there are."""
+    for key, words in balloon_rows(facts, voice):
+        yield f"{voice.whole(facts.counts[key]):>{NAME_WIDTH - 2}}", words
+
+
+def balloon_rows(facts: Facts, voice: Voice) -> Iterator[Row]:
+    """Each balloon of a piece by its key: what it is, how large and where its gauge is."""
     for purchase in facts.purchases:
         for balloon in purchase.balloons:
-            count = f"{voice.whole(facts.counts[balloon.key]):>{NAME_WIDTH - 2}}"
             words = voice.say(
                 balloon.kind.words.in_stock,
                 colour=balloon.label,
@@ -117,7 +122,7 @@ def _balloons(facts: Facts, voice: Voice) -> Iterator[Row]:
                 gauge=gauged_words(balloon.gauge_m, facts.units),
                 key=balloon.key,
             )
-            yield count, words
+            yield balloon.key, words
 
 
 def _measuring(framework: Framework, shape: Shape, units: Units, voice: Voice) -> Iterator[Row]:

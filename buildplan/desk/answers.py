@@ -1,0 +1,219 @@
+"""What is answered to each call about designs."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from typing import Any
+
+from babel import Locale
+from starlette.requests import Request
+from starlette.responses import JSONResponse, Response
+
+from buildplan.desk import saving
+from buildplan.desk.calls import BaseCall, EditCall, NameCall, PutCall
+from buildplan.desk.desk import (
+    Desk,
+    Looked,
+    at_version,
+    card_in,
+    facts_in,
+    facts_now,
+    have_worked_out,
+    looked_at,
+    piece_now,
+    saved_as_data,
+    saved_by_desk,
+)
+from buildplan.desk.editing import edited
+from buildplan.desk.events import EVERYTHING
+from buildplan.desk.outline import outline_of
+from buildplan.desk.refusals import RefusedError
+from buildplan.desk.task import PICTURE
+from buildplan.desk.words import desk_words
+from buildplan.language.messages import message
+from buildplan.language.voice import LOCALES, Voice
+
+
+def _language(desk: Desk, request: Request) -> str:
+    asked = request.query_params.get("language", "")
+    return asked if asked in LOCALES else desk.language
+
+
+def _name(request: Request) -> str:
+    name: str = request.path_params["name"]
+    return name
+
+
+def words(desk: Desk, request: Request, sent: Any) -> Response:
+    """Every text of the page."""
+    language = _language(desk, request)
+    own = {code: Locale.parse(code).get_display_name() or code for code in LOCALES}
+    return JSONResponse(
+        {
+            "language": language,
+            "tag": Voice(language).tag,
+            "languages": {code: name[:1].upper() + name[1:] for code, name in own.items()},
+            "words": desk_words(Voice(language)),
+        }
+    )
+
+
+def home(desk: Desk, request: Request, sent: Any) -> Response:
+    """The designs of the folder as cards; what is not worked out yet is ordered."""
+    language = _language(desk, request)
+    folder = desk.folder
+    cards = []
+    for name in folder.names():
+        looked = looked_at(desk, name, language)
+        have_worked_out(desk, looked, whole=False)
+        cards.append(_card(desk, looked))
+    away = [{"name": name, "file": f"{name}.yaml", "title": name} for name in folder.names_away()]
+    return JSONResponse(
+        {
+            "folder": str(folder.root),
+            "read_only": folder.read_only,
+            "designs": cards,
+            "away": away,
+        }
+    )
+
+
+def _card(desk: Desk, looked: Looked) -> Mapping[str, object]:
+    known = card_in(looked.results)
+    drawn = looked.results.path(PICTURE).is_file()
+    picture = f"/api/design/{looked.name}/picture?version={looked.version}" if drawn else None
+    head = {
+        "name": looked.name,
+        "file": f"{looked.name}.yaml",
+        "version": looked.version,
+        "picture": picture,
+    }
+    if known is not None:
+        return {**head, **known, "title": known["title"] or looked.name}
+    failed = desk.failed.get(looked.results.key)
+    return {
+        **head,
+        "title": looked.name,
+        "pattern": "",
+        "height": "",
+        "width": "",
+        "balloons": "",
+        "stands": "unknown",
+        "stands_words": "",
+        "problems": 0,
+        "state": "working" if failed is None else "broken",
+        "message": failed or "",
+    }
+
+
+def design(desk: Desk, request: Request, sent: Any) -> Response:
+    """A design: its text, and what it is made of."""
+    with desk.lock:
+        saved = saving.design_now(desk.folder, _name(request))
+    have_worked_out(desk, looked_at(desk, saved.name, _language(desk, request)))
+    return JSONResponse(_with_outline(desk, request, saved))
+
+
+def _with_outline(desk: Desk, request: Request, saved: saving.Saved) -> Mapping[str, object]:
+    outline = outline_of(saved.text, Voice(_language(desk, request)))
+    return {**saved_as_data(saved), **outline}
+
+
+def _changed(desk: Desk, request: Request, change: Callable[[], saving.Saved]) -> Response:
+    """A design after a change, of which every page is told."""
+    with desk.lock:
+        saved = change()
+        saved_by_desk(desk, saved)
+    have_worked_out(desk, looked_at(desk, saved.name, _language(desk, request)))
+    return JSONResponse(_with_outline(desk, request, saved))
+
+
+def put(desk: Desk, request: Request, sent: Any) -> Response:
+    """The design with another text."""
+    call = PutCall.model_validate_json(sent)
+    return _changed(
+        desk, request, lambda: saving.save(desk.folder, _name(request), call.base, call.text)
+    )
+
+
+def edit(desk: Desk, request: Request, sent: Any) -> Response:
+    """The design with changes made in its text."""
+    call = EditCall.model_validate_json(sent)
+    name = _name(request)
+
+    def change() -> saving.Saved:
+        looked = looked_at(desk, name, _language(desk, request))
+        text = saving.design_now(desk.folder, name).text
+        facts = facts_in(looked.results) if looked.version == call.base else None
+        made = edited(text, call.edits, facts or {})
+        return saving.save(desk.folder, name, call.base, made)
+
+    return _changed(desk, request, change)
+
+
+def undo(desk: Desk, request: Request, sent: Any) -> Response:
+    """The design as it was before."""
+    call = BaseCall.model_validate_json(sent)
+    return _changed(desk, request, lambda: saving.undo(desk.folder, _name(request), call.base))
+
+
+def redo(desk: Desk, request: Request, sent: Any) -> Response:
+    """The design as it was before the last undo."""
+    call = BaseCall.model_validate_json(sent)
+    return _changed(desk, request, lambda: saving.redo(desk.folder, _name(request), call.base))
+
+
+def copy(desk: Desk, request: Request, sent: Any) -> Response:
+    """The design once more."""
+    wanted = NameCall.model_validate_json(sent or b"{}").name
+    return _renamed(desk, lambda: saving.copy(desk.folder, _name(request), wanted))
+
+
+def rename(desk: Desk, request: Request, sent: Any) -> Response:
+    """The design under another name."""
+    wanted = NameCall.model_validate_json(sent).name
+    return _renamed(desk, lambda: saving.rename(desk.folder, _name(request), wanted))
+
+
+def away(desk: Desk, request: Request, sent: Any) -> Response:
+    """The design out of sight."""
+    return _renamed(desk, lambda: saving.put_away(desk.folder, _name(request)))
+
+
+def back(desk: Desk, request: Request, sent: Any) -> Response:
+    """A design that was put away, back on the desk."""
+    return _renamed(desk, lambda: saving.bring_back(desk.folder, _name(request)))
+
+
+def _renamed(desk: Desk, change: Callable[[], str]) -> Response:
+    with desk.lock:
+        name = change()
+        desk.seen.came_or_went()
+    desk.hub.tell(**EVERYTHING)
+    return JSONResponse({"name": name})
+
+
+def _looked(desk: Desk, request: Request) -> Looked:
+    version = request.query_params.get("version", "")
+    return at_version(desk, _name(request), version, _language(desk, request))
+
+
+def picture(desk: Desk, request: Request, sent: Any) -> Response:
+    """The picture of a design's card."""
+    looked = looked_at(desk, _name(request), _language(desk, request))
+    data = looked.results.get(PICTURE)
+    if data is None:
+        raise RefusedError(404, message("this picture is not drawn yet"))
+    return Response(data, media_type="image/png")
+
+
+def piece(desk: Desk, request: Request, sent: Any) -> Response:
+    """The piece in space."""
+    status, data = piece_now(desk, _looked(desk, request))
+    return Response(data, status, media_type="application/json")
+
+
+def facts(desk: Desk, request: Request, sent: Any) -> Response:
+    """The figures of a design, and what is wrong with it."""
+    status, data = facts_now(desk, _looked(desk, request))
+    return JSONResponse(data, status)

@@ -1,0 +1,153 @@
+"""The desk's answers over HTTP: who asks for what, and nothing of how it comes about."""
+
+from __future__ import annotations
+
+import asyncio
+import contextlib
+from collections.abc import AsyncIterator, Callable
+from typing import TYPE_CHECKING, Any
+
+from pydantic import ValidationError
+from starlette.applications import Starlette
+from starlette.middleware import Middleware
+from starlette.requests import Request
+from starlette.responses import JSONResponse, Response, StreamingResponse
+from starlette.routing import Route
+
+from buildplan.desk import answers, page, printing_calls
+from buildplan.desk.desk import Desk
+from buildplan.desk.events import watch
+from buildplan.desk.refusals import RefusedError
+from buildplan.desk.safety import Entrance, Guard, TooLargeError, too_large
+from buildplan.language.messages import message
+from buildplan.language.voice import LOCALES, Voice
+
+if TYPE_CHECKING:
+    from starlette.types import Lifespan
+
+Answer = Callable[[Desk, Request, Any], Response]
+
+
+def desk_app(desk: Desk, entrance: Entrance) -> Starlette:
+    """The application of a desk, behind its entrance."""
+    routes = [
+        Route("/", page.index),
+        Route("/page/{file}", page.bundled),
+        Route("/output/{file:path}", page.printed),
+        Route("/api/events", _events),
+        *(Route(path, _call(answer), methods=[method]) for method, path, answer in _CALLS),
+    ]
+    app = Starlette(
+        routes=routes,
+        middleware=[Middleware(Guard, entrance=entrance, voice=Voice(desk.language))],
+        exception_handlers={
+            RefusedError: _refused,
+            TooLargeError: _too_large,
+            ValidationError: _not_understood,
+            404: _not_there,
+            Exception: _fault,
+            405: _not_there,
+        },
+        lifespan=_lifespan(desk),
+    )
+    app.state.desk = desk
+    return app
+
+
+_CALLS: tuple[tuple[str, str, Answer], ...] = (
+    ("GET", "/api/words", answers.words),
+    ("GET", "/api/home", answers.home),
+    ("GET", "/api/design/{name}", answers.design),
+    ("PUT", "/api/design/{name}", answers.put),
+    ("POST", "/api/design/{name}/edit", answers.edit),
+    ("POST", "/api/design/{name}/undo", answers.undo),
+    ("POST", "/api/design/{name}/redo", answers.redo),
+    ("POST", "/api/design/{name}/copy", answers.copy),
+    ("POST", "/api/design/{name}/rename", answers.rename),
+    ("POST", "/api/design/{name}/away", answers.away),
+    ("POST", "/api/design/{name}/back", answers.back),
+    ("GET", "/api/design/{name}/picture", answers.picture),
+    ("GET", "/api/design/{name}/piece", answers.piece),
+    ("GET", "/api/design/{name}/facts", answers.facts),
+    *printing_calls.CALLS,
+)
+
+
+def language_of(request: Request) -> str:
+    """The language of who asks: as the call says, else that of the desk."""
+    asked = request.query_params.get("language", "")
+    desk: Desk = request.app.state.desk
+    return asked if asked in LOCALES else desk.language
+
+
+def _call(answer: Answer) -> Callable[[Request], Any]:
+    """A call that is answered in a thread: files are read and written, and nothing waits."""
+
+    async def called(request: Request) -> Response:
+        sent: Any = None
+        if request.method in ("POST", "PUT"):
+            sent = await request.body()
+        desk: Desk = request.app.state.desk
+        return await asyncio.to_thread(answer, desk, request, sent)
+
+    return called
+
+
+async def _events(request: Request) -> Response:
+    desk: Desk = request.app.state.desk
+    return StreamingResponse(desk.hub.stream(), media_type="text/event-stream")
+
+
+def _lifespan(desk: Desk) -> Lifespan[Starlette]:
+    @contextlib.asynccontextmanager
+    async def lifespan(app: Starlette) -> AsyncIterator[None]:
+        desk.hub.open()
+        stop = asyncio.Event()
+        watching = asyncio.create_task(watch(desk.folder, desk.seen, desk.hub, stop))
+        try:
+            yield
+        finally:
+            stop.set()
+            desk.hub.close()
+            watching.cancel()
+            with contextlib.suppress(asyncio.CancelledError):
+                await watching
+            desk.workers.close()
+
+    return lifespan
+
+
+def _told(request: Request, status: int, told: Any, more: dict[str, object]) -> Response:
+    words = Voice(language_of(request)).tell(told)
+    return JSONResponse({"message": words, **more}, status)
+
+
+async def _refused(request: Request, error: Exception) -> Response:
+    assert isinstance(error, RefusedError)
+    return _told(request, error.status, error.told, error.more)
+
+
+async def _too_large(request: Request, error: Exception) -> Response:
+    assert isinstance(error, TooLargeError)
+    return _told(request, 413, too_large(error.limit), {})
+
+
+async def _not_understood(request: Request, error: Exception) -> Response:
+    assert isinstance(error, ValidationError)
+    first = error.errors(include_url=False)[0]
+    place = ".".join(map(str, first["loc"]))
+    told = message(
+        "the desk does not understand this call ({place}: {why})", place=place, why=first["msg"]
+    )
+    return _told(request, 400, told, {})
+
+
+async def _not_there(request: Request, error: Exception) -> Response:
+    status = getattr(error, "status_code", 404)
+    return _told(request, status, message("the desk has no such page"), {})
+
+
+async def _fault(request: Request, error: Exception) -> Response:
+    name = f"{type(error).__name__}: {error}"
+    told = message("buildplan has a fault ({fault}). Please report it.", fault=name)
+    return _told(request, 500, told, {})

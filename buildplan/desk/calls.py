@@ -1,0 +1,91 @@
+"""What a page sends, as it is read."""
+
+from __future__ import annotations
+
+from typing import Annotated, Any, Literal
+
+from pydantic import BaseModel, ConfigDict, Field
+
+Path = Annotated[list[str | int], Field(min_length=1, max_length=40)]
+Version = Annotated[str, Field(pattern="^[0-9a-f]{64}$")]
+
+
+class _Call(BaseModel):
+    model_config = ConfigDict(frozen=True, extra="forbid")
+
+
+class PutEdit(_Call):
+    """Another value at a place; a key that is not there is added."""
+
+    op: Literal["put"]
+    path: Path
+    value: Any
+
+
+class TakeOutEdit(_Call):
+    """A key or an item goes."""
+
+    op: Literal["take_out"]
+    path: Path
+
+
+class InsertEdit(_Call):
+    """An item more in a list, before the one that stands at its place."""
+
+    op: Literal["insert"]
+    path: Path
+    value: Any
+
+
+class MoveEdit(_Call):
+    """An item to another place of its list, counted as it is once the item is taken out."""
+
+    op: Literal["move"]
+    path: Path
+    to: Annotated[int, Field(ge=0, le=100_000)]
+
+
+class RenameEdit(_Call):
+    """A key is written otherwise."""
+
+    op: Literal["rename"]
+    path: Path
+    key: Annotated[str, Field(min_length=1, max_length=80)]
+
+
+class SuggestionEdit(_Call):
+    """What a problem suggests: the problem by its number, and which of its ways."""
+
+    op: Literal["suggestion"]
+    number: Annotated[int, Field(ge=0, le=10_000)]
+    way: Annotated[int, Field(ge=0, le=100)] = 0
+
+
+Edit = Annotated[
+    PutEdit | TakeOutEdit | InsertEdit | MoveEdit | RenameEdit | SuggestionEdit,
+    Field(discriminator="op"),
+]
+
+
+class BaseCall(_Call):
+    """A call that says which version it was made from."""
+
+    base: Version
+
+
+class PutCall(BaseCall):
+    """Another text."""
+
+    text: str
+
+
+class EditCall(BaseCall):
+    """Changes, made one after another."""
+
+    edits: Annotated[list[Edit], Field(min_length=1, max_length=200)]
+
+
+class NameCall(_Call):
+    """A name."""
+
+    name: Annotated[str, Field(max_length=80)] = ""

@@ -1,0 +1,77 @@
+"""A design as its card at home shows it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from buildplan.design.measures import size_words
+from buildplan.drawing.camera import CAMERAS
+from buildplan.drawing.png import picture_png
+from buildplan.drawing.scene import finished_picture
+from buildplan.evaluation.evaluating import Evaluation
+from buildplan.language.voice import Voice
+from buildplan.patterns.registry import pattern_of
+from buildplan.source.problems import Problem, in_words
+
+SIDE_POINTS, DPI = 240.0, 144.0
+
+
+def card_of(piece: Evaluation, voice: Voice) -> dict[str, object]:
+    """What a card says of a piece that could be worked out."""
+    facts = piece.facts
+    height, width = (
+        voice.tell(size_words(length, facts.units)) for length in (facts.height_m, facts.width_m)
+    )
+    stands, words = standing(piece, voice)
+    return {
+        "title": facts.name,
+        "pattern": pattern_of(piece.design.build)[0].name,
+        "height": height,
+        "width": width,
+        "balloons": balloons_words(facts.total, voice),
+        "stands": stands,
+        "stands_words": words,
+        "problems": len(facts.problems),
+        "state": "ready",
+        "message": in_words(facts.problems[0], voice) if facts.problems else "",
+    }
+
+
+def broken_card(name: str, problems: Sequence[Problem], voice: Voice) -> dict[str, object]:
+    """What a card says of a file that no piece can be worked out from."""
+    return {
+        "title": name,
+        "pattern": "",
+        "height": "",
+        "width": "",
+        "balloons": "",
+        "stands": "unknown",
+        "stands_words": "",
+        "problems": len(problems),
+        "state": "broken",
+        "message": in_words(problems[0], voice) if problems else "",
+    }
+
+
+def balloons_words(count: int, voice: Voice) -> str:
+    """How many balloons a piece has, in words."""
+    return voice.say_count("{number} balloon", "{number} balloons", count)
+
+
+def standing(piece: Evaluation, voice: Voice) -> tuple[str, str]:
+    """Whether a piece stands: a code, and words."""
+    if piece.facts.stands:
+        if piece.shape.standing.stands:
+            return "stands", voice.say("stands by itself")
+        return "held", voice.say("stands when it is held")
+    if piece.shape.standing.stands:
+        return "leans", voice.say("does not stand as it is: see its problems")
+    return "falls", voice.say("falls over")
+
+
+def card_picture(piece: Evaluation) -> bytes:
+    """The piece from the front, as PNG."""
+    picture = finished_picture(
+        piece.framework, piece.shape, CAMERAS["front"], SIDE_POINTS, SIDE_POINTS
+    )
+    return picture_png(picture, DPI)

@@ -1,0 +1,169 @@
+"""The desk of one folder: what is asked of it, answered from files, and the work it orders."""
+
+from __future__ import annotations
+
+import json
+import threading
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import Any
+
+from buildplan.desk.events import Hub, Seen
+from buildplan.desk.folder import Folder, version_of
+from buildplan.desk.outcome import Failed, Made
+from buildplan.desk.refusals import RefusedError
+from buildplan.desk.results import Results, results_of
+from buildplan.desk.saving import Saved
+from buildplan.desk.task import CARD, FACTS, PICTURE, PIECE, SHAPE, DesignWork
+from buildplan.desk.workers import Workers, WorkOrder
+from buildplan.language.messages import message
+from buildplan.language.voice import Voice
+
+
+@dataclass(frozen=True)
+class Desk:
+    """One folder, those who look at it, and those who work for it. `failed` are the results that a
+    fault of ours kept from being there, and what it was."""
+
+    folder: Folder
+    hub: Hub
+    seen: Seen
+    workers: Workers
+    language: str
+    lock: threading.RLock = field(default_factory=threading.RLock)
+    failed: dict[str, str] = field(default_factory=dict)
+
+
+@dataclass(frozen=True)
+class Looked:
+    """A design that is looked at by a reader: its version, and what is worked out of it."""
+
+    name: str
+    version: str
+    language: str
+    results: Results
+
+
+def looked_at(desk: Desk, name: str, language: str) -> Looked:
+    """A design as it is now. Raises RefusedError where there is none."""
+    data = desk.folder.read(name)
+    return Looked(name, version_of(data), language, results_of(desk.folder, data, language))
+
+
+def at_version(desk: Desk, name: str, version: str, language: str) -> Looked:
+    """A design of which a version is asked for. Raises RefusedError where it has become another."""
+    found = looked_at(desk, name, language)
+    if version and version != found.version:
+        told = message("{name} has another version meanwhile", name=name)
+        raise RefusedError(409, told, {"version": found.version})
+    return found
+
+
+def have_worked_out(desk: Desk, looked: Looked, *, whole: bool = True) -> None:
+    """WorkOrder what is not there yet of a design, unless that is under way."""
+    key = looked.results.key
+    if is_settled(looked.results) if whole else looked.results.get(CARD) is not None:
+        return
+    lane = f"design {looked.name}"
+    with desk.lock:
+        if key in desk.failed or desk.workers.busy_with(lane, key):
+            return
+        if not whole and desk.workers.busy_with(f"card {looked.name}", key):
+            return
+        task = DesignWork(desk.folder.root, looked.name, looked.version, looked.language, whole)
+        lane = lane if whole else f"card {looked.name}"
+        desk.workers.ask(_order(desk, looked, lane, task, behind=not whole))
+
+
+def is_settled(results: Results) -> bool:
+    """Whether all is worked out."""
+    facts = facts_in(results)
+    if facts is None or not facts["settled"]:
+        return False
+    return facts["check"] is None or results.get(PIECE) is not None
+
+
+def facts_in(results: Results) -> dict[str, Any] | None:
+    """The figures, as far as they are there."""
+    data = results.get(FACTS)
+    return None if data is None else json.loads(data)
+
+
+def card_in(results: Results) -> dict[str, Any] | None:
+    """What a card says, if it is there."""
+    data = results.get(CARD)
+    return None if data is None else json.loads(data)
+
+
+def _order(desk: Desk, looked: Looked, lane: str, task: DesignWork, *, behind: bool) -> WorkOrder:
+    name, version = looked.name, looked.version
+
+    def told(part: object) -> None:
+        match part:
+            case Made(what=what) if what in (CARD, PICTURE):
+                desk.hub.tell(kind="card", name=name, version=version)
+            case Made(what=what):
+                desk.hub.tell(kind="worked", name=name, version=version, what=what.split(".")[0])
+            case Failed(error=error):
+                desk.failed[looked.results.key] = error
+                desk.hub.tell(kind="worked", name=name, version=version, what="failed")
+
+    def ended(whole: bool) -> None:
+        """What came of it has been told."""
+
+    return WorkOrder(lane, looked.results.key, task, told, ended, behind)
+
+
+def fault(error: str, voice: Voice) -> RefusedError:
+    """A fault of ours."""
+    return RefusedError(
+        500, message("buildplan has a fault ({fault}). Please report it.", fault=error)
+    )
+
+
+def piece_now(desk: Desk, looked: Looked) -> tuple[int, bytes]:
+    """The piece as data: whole, or as it lies in space while its order of work is worked out (its
+    list of steps is empty then). Its status, and JSON."""
+    have_worked_out(desk, looked)
+    whole = looked.results.get(PIECE)
+    if whole is not None:
+        return 200, whole
+    shape = looked.results.get(SHAPE)
+    if shape is not None:
+        return 200, shape
+    facts = facts_in(looked.results)
+    if facts is not None and facts["check"] is None:
+        return 422, json.dumps({"problems": facts["problems"]}, ensure_ascii=False).encode()
+    failed = desk.failed.get(looked.results.key)
+    if failed is not None:
+        raise fault(failed, Voice(looked.language))
+    return 202, b'{"state":"working"}'
+
+
+def facts_now(desk: Desk, looked: Looked) -> tuple[int, dict[str, Any]]:
+    """The figures of a design, with the state that they are in."""
+    have_worked_out(desk, looked)
+    facts = facts_in(looked.results)
+    if facts is not None:
+        return 200, {"version": looked.version, **facts}
+    failed = desk.failed.get(looked.results.key)
+    if failed is not None:
+        raise fault(failed, Voice(looked.language))
+    return 202, {"state": "working"}
+
+
+def saved_by_desk(desk: Desk, saved: Saved) -> None:
+    """Tell every page of a version that was made here."""
+    desk.seen.told(saved.name, saved.version)
+    desk.hub.tell(kind="changed", name=saved.name, version=saved.version, by="desk")
+
+
+def saved_as_data(saved: Saved) -> Mapping[str, object]:
+    """What is answered to a change."""
+    return {
+        "name": saved.name,
+        "version": saved.version,
+        "text": saved.text,
+        "can_undo": saved.history.can_undo,
+        "can_redo": saved.history.can_redo,
+    }

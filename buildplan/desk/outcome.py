@@ -1,0 +1,41 @@
+"""What the processes at work report, as plain data."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True)
+class Made:
+    """A result is there: `what` of a design."""
+
+    what: str
+
+
+@dataclass(frozen=True)
+class Share:
+    """How much of the work is done, and what is being done now; words of the reader's language."""
+
+    share: float
+    words: str = ""
+
+
+@dataclass(frozen=True)
+class Files:
+    """What was printed: names below the folder of what is printed."""
+
+    names: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class Refused:
+    """Why nothing came of it, in the reader's language."""
+
+    words: str
+
+
+@dataclass(frozen=True)
+class Failed:
+    """A fault of ours."""
+
+    error: str

@@ -1,0 +1,7 @@
+"""Calls that print."""
+
+from __future__ import annotations
+
+from typing import Any
+
+CALLS: tuple[Any, ...] = ()

@@ -1,0 +1,85 @@
+"""What was worked out of designs, kept by what it was worked out from."""
+
+from __future__ import annotations
+
+import hashlib
+import os
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path
+
+from buildplan import __version__
+from buildplan.desk.folder import Folder
+from buildplan.hands.model import HANDS_FILE
+from buildplan.source.whole_files import write_whole
+
+# Raised when results of older desks are of no use any more.
+FORM = 1
+MOST_KEPT = 4000  # files; the oldest go first
+# a design file that another names as its part; one too many does no harm
+_PART = re.compile(rb"\bdesign\s*:\s*[\"']?([^\"',}\r\n#]+)")
+MOST_PARTS = 200
+
+
+@dataclass(frozen=True)
+class Results:
+    """What was worked out of one version of one design, in one language."""
+
+    folder: Path
+    key: str
+
+    def path(self, what: str) -> Path:
+        """The file of a result: `card.json`, `picture.png`."""
+        return self.folder / f"{self.key}.{what}"
+
+    def get(self, what: str) -> bytes | None:
+        """A result; None where it is not there."""
+        try:
+            return self.path(what).read_bytes()
+        except OSError:
+            return None
+
+    def put(self, what: str, data: bytes) -> None:
+        """Keep a result."""
+        write_whole(self.path(what), data)
+
+
+def results_of(folder: Folder, data: bytes, language: str) -> Results:
+    """The results of a design whose file holds `data`: with it goes all that they rest on."""
+    digest = hashlib.sha256(f"{FORM} {__version__} {language}\n".encode())
+    for part in (data, *_beside(folder, data)):
+        digest.update(hashlib.sha256(part).digest())
+    return Results(folder.results, digest.hexdigest()[:40])
+
+
+def _beside(folder: Folder, data: bytes) -> Iterator[bytes]:
+    """What the files hold that a design is read with: measurements, and parts of assemblies."""
+    hands = folder.root / HANDS_FILE
+    if hands.is_file():
+        yield hands.read_bytes()
+    known: set[Path] = set()
+    texts = [(folder.root, data)]
+    while texts and len(known) < MOST_PARTS:
+        beside, text = texts.pop()
+        for found in _PART.finditer(text):
+            path = beside / os.fsdecode(found[1].strip())
+            if path in known or not path.is_file():
+                continue
+            known.add(path)
+            texts.append((path.parent, path.read_bytes()))
+            yield texts[-1][1]
+
+
+def parts_named(data: bytes) -> set[str]:
+    """The design files that a design names as its parts, by name."""
+    return {Path(os.fsdecode(found[1].strip())).name for found in _PART.finditer(data)}
+
+
+def prune(folder: Folder) -> None:
+    """Let the oldest results go, where there are very many."""
+    if not folder.results.is_dir():
+        return
+    found = [(entry.stat().st_mtime, entry.path) for entry in os.scandir(folder.results)]
+    for _, path in sorted(found)[: max(0, len(found) - MOST_KEPT)]:
+        Path(path).unlink(missing_ok=True)

@@ -1,0 +1,216 @@
+"""Changing the designs of the folder: every change is a version, and none writes over another.
+
+Each of these is called with the version that the change was made from. Where the file has become
+another meanwhile (another tab, an editor, another desk), nothing is written over: the change is
+kept beside, and both are told of.
+"""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass
+from pathlib import Path
+
+from buildplan.desk.folder import SUFFIX, Folder, version_of
+from buildplan.desk.history import History, add, caught_up, history_of, settle
+from buildplan.desk.refusals import RefusedError, no_such_design, not_written
+from buildplan.language.messages import message
+from buildplan.source.file_text import MOST_BYTES
+from buildplan.source.whole_files import write_whole
+
+
+@dataclass(frozen=True)
+class Saved:
+    """A design as it is now."""
+
+    name: str
+    data: bytes
+    history: History
+
+    @property
+    def version(self) -> str:
+        """What the next change says that it was made from."""
+        return version_of(self.data)
+
+    @property
+    def text(self) -> str:
+        """What its file says; what is no UTF-8 is shown as signs that stand for it."""
+        return self.data.decode("utf-8-sig", errors="replace")
+
+
+def design_now(folder: Folder, name: str) -> Saved:
+    """A design as its file is. Raises RefusedError where there is none."""
+    data = folder.read(name)
+    return Saved(name, data, history_of(folder.history / name, data))
+
+
+def save(folder: Folder, name: str, base: str, text: str) -> Saved:
+    """The design with another text. Raises RefusedError where it has another version than `base`
+    (then the text is kept beside), is too large, or cannot be written."""
+    data = text.encode()
+    if len(data) > MOST_BYTES:
+        raise RefusedError(
+            413,
+            message(
+                "a design has {size} KiB at most: nothing was changed; use repeat for long courses",
+                size=MOST_BYTES // 1024,
+            ),
+        )
+    with writing():
+        now = _at_base(folder, name, base, data)
+        if data == now:
+            return design_now(folder, name)
+        found = add(folder.history / name, now, data)
+        write_whole(folder.file(name), data)
+        return Saved(name, data, settle(found, found.last))
+
+
+def undo(folder: Folder, name: str, base: str) -> Saved:
+    """The design as it was one version before."""
+    return _stepped(folder, name, base, -1)
+
+
+def redo(folder: Folder, name: str, base: str) -> Saved:
+    """The design as it was before the last undo."""
+    return _stepped(folder, name, base, 1)
+
+
+def _stepped(folder: Folder, name: str, base: str, by: int) -> Saved:
+    with writing():
+        now = _at_base(folder, name, base, None)
+        found = caught_up(folder.history / name, now)
+        position = found.position + by
+        if not 1 <= position <= found.last:
+            raise RefusedError(
+                409,
+                message("there is nothing to take back")
+                if by < 0
+                else message("there is nothing to bring back"),
+                {"version": base},
+            )
+        data = found.at(position)
+        write_whole(folder.file(name), data)
+        return Saved(name, data, settle(found, position))
+
+
+def _at_base(folder: Folder, name: str, base: str, other: bytes | None) -> bytes:
+    """The bytes of a design of which the version is known. Raises RefusedError where it is
+    another; `other` is then kept beside."""
+    now = folder.read(name)
+    if version_of(now) == base:
+        return now
+    kept = ""
+    if other is not None and other != now:
+        path = folder.both / f"{name}-{version_of(other)[:12]}{SUFFIX}"
+        write_whole(path, other)
+        kept = str(path.relative_to(folder.kept.parent))
+    raise RefusedError(
+        409,
+        message(
+            "{name} was changed elsewhere meanwhile: nothing was written over, and both versions "
+            "are kept",
+            name=name,
+        ),
+        {"version": version_of(now), "text": now.decode("utf-8-sig", "replace"), "kept": kept},
+    )
+
+
+@contextmanager
+def writing() -> Iterator[None]:
+    """What cannot be written is told as that."""
+    try:
+        yield
+    except OSError as error:
+        raise not_written(error) from error
+
+
+def begin(folder: Folder, name: str, data: bytes) -> str:
+    """A new design, under a name that is free; the name."""
+    with writing():
+        return _placed(folder, name, lambda path: _new_file(path, data))
+
+
+def copy(folder: Folder, name: str, wanted: str) -> str:
+    """The same design once more, under another name."""
+    return begin(folder, wanted or name, folder.read(name))
+
+
+def rename(folder: Folder, name: str, wanted: str) -> str:
+    """The design under another name, its history with it. Raises RefusedError where that is
+    taken."""
+    folder.read(name)
+    target = folder.file(wanted)
+    if target.exists() and not target.samefile(folder.file(name)):
+        told = message("there is a design {name} already; choose another name", name=wanted)
+        raise RefusedError(409, told)
+    with writing():
+        folder.file(name).rename(target)
+        _with_history(folder, name, wanted)
+    return wanted
+
+
+def put_away(folder: Folder, name: str) -> str:
+    """The design out of sight, and nothing of it deleted; the name it has there."""
+    folder.read(name)
+    with writing():
+        folder.away.mkdir(parents=True, exist_ok=True)
+        taken, number = name, 1
+        while folder.away_file(taken).exists():
+            number += 1
+            taken = f"{name} {number}"
+        folder.file(name).rename(folder.away_file(taken))
+        _with_history(folder, name, taken)
+    return taken
+
+
+def bring_back(folder: Folder, name: str) -> str:
+    """A design that was put away, back on the desk; the name it has here."""
+    source = folder.away_file(name)
+    if not source.is_file():
+        raise no_such_design(name)
+    with writing():
+        back, number = name, 1
+        while folder.file(back).exists():
+            number += 1
+            back = f"{name} {number}"
+        source.rename(folder.file(back))
+        _with_history(folder, name, back)
+    return back
+
+
+def _with_history(folder: Folder, name: str, wanted: str) -> None:
+    """The versions of a design go with its name."""
+    old, new = folder.history / name, folder.history / wanted
+    if name == wanted or not old.is_dir():
+        return
+    if new.is_dir():  # of a design of that name that is no longer there
+        number = 1
+        while (spare := folder.history / f"{wanted} (before {number})").exists():
+            number += 1
+        new.rename(spare)
+    old.rename(new)
+
+
+def _placed(folder: Folder, name: str, put: Callable[[Path], None]) -> str:
+    while True:
+        free = folder.free_name(name)
+        try:
+            put(folder.file(free))
+        except FileExistsError:  # another process was quicker
+            continue
+        return free
+
+
+def _new_file(path: Path, data: bytes) -> None:
+    """A file where there is none, whole or not at all. Raises FileExistsError where there is."""
+    part = path.with_name(f".{path.name}-new")
+    write_whole(part, data)
+    try:
+        os.link(part, path)
+    except (NotImplementedError, PermissionError):  # a disk without hard links
+        with path.open("xb") as file:
+            file.write(data)
+    finally:
+        part.unlink(missing_ok=True)

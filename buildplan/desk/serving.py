@@ -1,0 +1,69 @@
+"""Serving the desk on this machine until it is ended."""
+
+from __future__ import annotations
+
+import socket
+import threading
+import webbrowser
+from collections.abc import Callable
+from pathlib import Path
+
+import uvicorn
+
+from buildplan.desk.app import desk_app
+from buildplan.desk.desk import Desk
+from buildplan.desk.events import Hub, Seen
+from buildplan.desk.folder import Folder
+from buildplan.desk.results import prune
+from buildplan.desk.safety import Entrance, new_token
+from buildplan.desk.workers import Workers
+
+LOOPBACK = "127.0.0.1"
+ENDING_S = 1
+SOON_S = 0.3
+
+
+def listener(port: int) -> socket.socket:
+    """A socket on the loopback address; port 0 takes one that is free. Raises OSError where the
+    port is taken."""
+    found = socket.socket(socket.AF_INET, socket.SOCK_STREAM)
+    try:
+        found.bind((LOOPBACK, port))
+    except OSError:
+        found.close()
+        raise
+    return found
+
+
+def desk_of(root: Path, language: str, workers: int | None = None) -> Desk:
+    """The desk of a folder."""
+    folder = Folder(root.resolve())
+    prune(folder)
+    return Desk(folder, Hub(), Seen(folder), Workers(workers), language)
+
+
+def serve(
+    root: Path, listening: socket.socket, language: str, begun: Callable[[str], None], opens: bool
+) -> None:
+    """Serve until Ctrl-C; `begun` hears the address, and `opens` shows it in the browser.
+
+    Raises KeyboardInterrupt when it was ended so; no process of it is left then.
+    """
+    entrance = Entrance(listening.getsockname()[1], new_token())
+    desk = desk_of(root, language)
+    config = uvicorn.Config(
+        desk_app(desk, entrance),
+        log_level="error",
+        access_log=False,
+        server_header=False,
+        date_header=False,
+        timeout_graceful_shutdown=ENDING_S,
+        lifespan="on",
+    )
+    begun(entrance.address)
+    if opens:
+        threading.Timer(SOON_S, webbrowser.open, [entrance.address]).start()
+    try:
+        uvicorn.Server(config).run(sockets=[listening])
+    finally:
+        desk.workers.close()

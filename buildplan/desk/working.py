@@ -1,0 +1,119 @@
+"""What is worked out of a design, in a process of its own; each part is kept as soon as there.
+
+This module loads all that the work needs: processes are forked from one that has loaded it.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Sequence
+from dataclasses import dataclass
+from pathlib import Path
+
+from buildplan.booklet.common.book import book_of_piece
+from buildplan.design.building import build_framework
+from buildplan.design.model import Design
+from buildplan.desk.cards import broken_card, card_of, card_picture
+from buildplan.desk.figures import piece_figures, problems_as_data
+from buildplan.desk.folder import Folder, version_of
+from buildplan.desk.outcome import Made
+from buildplan.desk.refusals import RefusedError
+from buildplan.desk.results import Results, results_of
+from buildplan.desk.task import CARD, FACTS, PICTURE, PIECE, SHAPE, DesignWork, Report
+from buildplan.document.paper import PAPERS
+from buildplan.evaluation.evaluating import NEW_PARTS, Evaluation, evaluate_shape, resting_shape
+from buildplan.fitting.checking import Checked, checked, tried
+from buildplan.hands.applying import learned_for
+from buildplan.hands.reading import measured_by, read_known
+from buildplan.language.voice import Voice
+from buildplan.screen.gather import gather_piece, gather_shape
+from buildplan.screen.model import piece_json
+from buildplan.source.problems import DesignProblemsError, Problem, UnreadableDesignError
+
+EDITION = "training"
+
+
+@dataclass(frozen=True)
+class _Bench:
+    """Where the results of a task go."""
+
+    task: DesignWork
+    path: Path
+    results: Results
+    voice: Voice
+    report: Report
+
+    def put(self, what: str, data: bytes) -> None:
+        self.results.put(what, data)
+        self.report(Made(what))
+
+    def put_json(self, what: str, data: object) -> None:
+        self.put(what, as_json(data))
+
+
+def as_json(data: object) -> bytes:
+    """Plain data as JSON."""
+    return json.dumps(data, ensure_ascii=False, separators=(",", ":")).encode()
+
+
+def work_out(task: DesignWork, report: Report) -> None:
+    """Work out a version of a design; nothing where the file has become another."""
+    folder = Folder(task.root)
+    try:
+        data = folder.read(task.name)
+    except RefusedError:
+        return
+    if version_of(data) != task.version:
+        return
+    results = results_of(folder, data, task.language)
+    bench = _Bench(task, folder.file(task.name), results, Voice(task.language), report)
+    try:
+        design = read_known(bench.path, bench.voice)
+    except UnreadableDesignError as error:
+        _broken(bench, [error.problem], "")
+        return
+    except DesignProblemsError as error:
+        _broken(bench, error.problems, error.name)
+        return
+    if version_of(folder.read(task.name)) == task.version:
+        _whole(bench, design)
+
+
+def _broken(bench: _Bench, problems: Sequence[Problem], name: str) -> None:
+    """A file that no piece can be worked out from."""
+    bench.put_json(CARD, broken_card(name, problems, bench.voice))
+    known = problems_as_data(problems, bench.voice)
+    bench.put_json(FACTS, {"name": name, "settled": False, "check": None, "problems": known})
+    if not bench.task.whole:
+        return
+    found = tried(bench.path, problems, bench.voice)
+    known = problems_as_data(found, bench.voice)
+    bench.put_json(FACTS, {"name": name, "settled": True, "check": None, "problems": known})
+
+
+def _whole(bench: _Bench, design: Design) -> None:
+    """The shape first, then what it weighs and how it stands, then the order of work."""
+    voice, whole = bench.voice, bench.task.whole
+    framework = build_framework(design)
+    shape = resting_shape(design, framework)
+    if whole:
+        piece = gather_shape(design, framework, shape, design.units, [voice])
+        bench.put(SHAPE, piece_json(piece).encode())
+    made = evaluate_shape(design, framework, shape, design.units, NEW_PARTS[EDITION])
+    if whole:
+        known = learned_for(design, measured_by(bench.path))
+        unsettled = Checked(made, None, known)
+        bench.put_json(FACTS, piece_figures(unsettled, bench.path, voice, settled=False))
+    bench.put_json(CARD, card_of(made, voice))
+    bench.put(PICTURE, card_picture(made))
+    if whole:
+        _rest(bench, made)
+
+
+def _rest(bench: _Bench, made: Evaluation) -> None:
+    """The order of work, and what would mend the piece or stiffen it, tried."""
+    voice = bench.voice
+    book = book_of_piece(made, PAPERS["a4"], EDITION, voice.language)
+    bench.put(PIECE, piece_json(gather_piece(book, [voice])).encode())
+    found = checked(bench.path, made, voice)
+    bench.put_json(FACTS, piece_figures(found, bench.path, voice, settled=True))
