@@ -15,7 +15,7 @@ from buildplan.desk.refusals import RefusedError
 from buildplan.desk.results import Results, results_of
 from buildplan.desk.saving import Saved
 from buildplan.desk.task import CARD, FACTS, PICTURE, PIECE, SHAPE, DesignWork
-from buildplan.desk.workers import Workers, WorkOrder
+from buildplan.desk.workers import Workers, Errand
 from buildplan.language.messages import message
 from buildplan.language.voice import Voice
 
@@ -60,7 +60,7 @@ def at_version(desk: Desk, name: str, version: str, language: str) -> Looked:
 
 
 def have_worked_out(desk: Desk, looked: Looked, *, whole: bool = True) -> None:
-    """WorkOrder what is not there yet of a design, unless that is under way."""
+    """Errand what is not there yet of a design, unless that is under way."""
     key = looked.results.key
     if is_settled(looked.results) if whole else looked.results.get(CARD) is not None:
         return
@@ -95,7 +95,7 @@ def card_in(results: Results) -> dict[str, Any] | None:
     return None if data is None else json.loads(data)
 
 
-def _order(desk: Desk, looked: Looked, lane: str, task: DesignWork, *, behind: bool) -> WorkOrder:
+def _order(desk: Desk, looked: Looked, lane: str, task: DesignWork, *, behind: bool) -> Errand:
     name, version = looked.name, looked.version
 
     def told(part: object) -> None:
@@ -111,7 +111,7 @@ def _order(desk: Desk, looked: Looked, lane: str, task: DesignWork, *, behind: b
     def ended(whole: bool) -> None:
         """What came of it has been told."""
 
-    return WorkOrder(lane, looked.results.key, task, told, ended, behind)
+    return Errand(lane, looked.results.key, task, told, ended, behind)
 
 
 def fault(error: str, voice: Voice) -> RefusedError:

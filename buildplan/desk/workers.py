@@ -1,6 +1,6 @@
 """Processes that work on designs: warm, few, and none of them left when the desk ends.
 
-An order belongs to a lane. A newer order of the same lane takes the place of one that waits; one
+An errand belongs to a lane. A newer order of the same lane takes the place of one that waits; one
 that is at work for the lane is ended at once, its process with it: what is no longer wanted holds
 nobody up. A new process is forked, where the system has that, from one that has loaded all that
 the work needs.
@@ -32,7 +32,7 @@ ENDING_S = 2.0
 
 
 @dataclass(frozen=True)
-class WorkOrder:
+class Errand:
     """Work to be done; `key` says what it is worked out from. `told` hears what it reports, and
     `ended` whether it came to its end (else it was superseded, or has failed); both in a thread of
     their own. What is `behind` waits until nothing else does."""
@@ -50,7 +50,7 @@ class Workers:
 
     def __init__(self, count: int | None = None) -> None:
         self._context = _context()
-        self._waiting: list[WorkOrder] = []
+        self._waiting: list[Errand] = []
         self._changed = threading.Condition()
         self._closed = False
         number = count or max(2, min(MOST_WORKERS, os.cpu_count() or 2))
@@ -70,7 +70,7 @@ class Workers:
         with self._changed:
             return not self._waiting and all(hand.order is None for hand in self._hands)
 
-    def ask(self, order: WorkOrder) -> None:
+    def ask(self, order: Errand) -> None:
         """Have work done; what the same lane has waiting or at work is dropped."""
         dropped = []
         with self._changed:
@@ -114,7 +114,7 @@ class Workers:
         for hand in self._hands:
             hand.thread.join(ENDING_S)
 
-    def next_for(self, hand: _Hand) -> WorkOrder | None:
+    def next_for(self, hand: _Hand) -> Errand | None:
         """The next order that a hand may take, waited for; None at the end."""
         with self._changed:
             while not self._closed:
@@ -153,7 +153,7 @@ class _Hand:
     def __init__(self, workers: Workers, *, takes_behind: bool) -> None:
         self.workers = workers
         self.takes_behind = takes_behind
-        self.order: WorkOrder | None = None
+        self.order: Errand | None = None
         self.dropped = False
         self._process: BaseProcess | None = None
         self._way: Connection | None = None
@@ -181,7 +181,7 @@ class _Hand:
             order.ended(ended)
         self._end()
 
-    def _work(self, order: WorkOrder) -> bool:
+    def _work(self, order: Errand) -> bool:
         """Whether the process came to the end of an order."""
         try:
             way = self._ready()
