@@ -15,7 +15,7 @@ from buildplan.desk.refusals import RefusedError
 from buildplan.desk.results import Results, results_of
 from buildplan.desk.saving import Saved
 from buildplan.desk.task import CARD, FACTS, PICTURE, PIECE, SHAPE, DesignWork
-from buildplan.desk.workers import Workers, Errand
+from buildplan.desk.workers import Errand, Workers
 from buildplan.language.messages import message
 from buildplan.language.voice import Voice
 

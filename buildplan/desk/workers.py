@@ -1,6 +1,6 @@
 """Processes that work on designs: warm, few, and none of them left when the desk ends.
 
-An errand belongs to a lane. A newer order of the same lane takes the place of one that waits; one
+An errand belongs to a lane. A newer one of the same lane takes the place of one that waits; one
 that is at work for the lane is ended at once, its process with it: what is no longer wanted holds
 nobody up. A new process is forked, where the system has that, from one that has loaded all that
 the work needs.
@@ -68,19 +68,19 @@ class Workers:
     def idle(self) -> bool:
         """Whether nothing is waiting or at work."""
         with self._changed:
-            return not self._waiting and all(hand.order is None for hand in self._hands)
+            return not self._waiting and all(hand.errand is None for hand in self._hands)
 
-    def ask(self, order: Errand) -> None:
+    def ask(self, errand: Errand) -> None:
         """Have work done; what the same lane has waiting or at work is dropped."""
         dropped = []
         with self._changed:
             if self._closed:
                 return
-            dropped = [one for one in self._waiting if one.lane == order.lane]
-            self._waiting = [one for one in self._waiting if one.lane != order.lane]
-            self._waiting.append(order)
+            dropped = [one for one in self._waiting if one.lane == errand.lane]
+            self._waiting = [one for one in self._waiting if one.lane != errand.lane]
+            self._waiting.append(errand)
             for hand in self._hands:
-                if hand.order is not None and hand.order.lane == order.lane:
+                if hand.errand is not None and hand.errand.lane == errand.lane:
                     hand.drop()
             self._changed.notify_all()
         for one in dropped:
@@ -89,7 +89,7 @@ class Workers:
     def busy_with(self, lane: str, key: str) -> bool:
         """Whether such work of a lane waits or is being done."""
         with self._changed:
-            at_work = [hand.order for hand in self._hands if hand.order and not hand.dropped]
+            at_work = [hand.errand for hand in self._hands if hand.errand and not hand.dropped]
             return any((one.lane, one.key) == (lane, key) for one in (*self._waiting, *at_work))
 
     def drop(self, lane: str) -> None:
@@ -98,7 +98,7 @@ class Workers:
             dropped = [one for one in self._waiting if one.lane == lane]
             self._waiting = [one for one in self._waiting if one.lane != lane]
             for hand in self._hands:
-                if hand.order is not None and hand.order.lane == lane:
+                if hand.errand is not None and hand.errand.lane == lane:
                     hand.drop()
         for one in dropped:
             one.ended(False)
@@ -115,24 +115,24 @@ class Workers:
             hand.thread.join(ENDING_S)
 
     def next_for(self, hand: _Hand) -> Errand | None:
-        """The next order that a hand may take, waited for; None at the end."""
+        """The next errand that a hand may take, waited for; None at the end."""
         with self._changed:
             while not self._closed:
-                order = next((one for one in self._waiting if not one.behind), None)
-                if order is None and hand.takes_behind:
-                    order = next(iter(self._waiting), None)
-                if order is not None:
-                    self._waiting.remove(order)
-                    hand.order = order
+                errand = next((one for one in self._waiting if not one.behind), None)
+                if errand is None and hand.takes_behind:
+                    errand = next(iter(self._waiting), None)
+                if errand is not None:
+                    self._waiting.remove(errand)
+                    hand.errand = errand
                     hand.dropped = False
-                    return order
+                    return errand
                 self._changed.wait()
             return None
 
     def done(self, hand: _Hand) -> bool:
         """A hand is free again; whether what it did is still wanted."""
         with self._changed:
-            hand.order = None
+            hand.errand = None
             self._changed.notify_all()
             return not hand.dropped
 
@@ -148,12 +148,12 @@ class Workers:
 
 
 class _Hand:
-    """A thread that has one process, and gives it one order after another."""
+    """A thread that has one process, and gives it one errand after another."""
 
     def __init__(self, workers: Workers, *, takes_behind: bool) -> None:
         self.workers = workers
         self.takes_behind = takes_behind
-        self.order: Errand | None = None
+        self.errand: Errand | None = None
         self.dropped = False
         self._process: BaseProcess | None = None
         self._way: Connection | None = None
@@ -167,7 +167,7 @@ class _Hand:
     def drop(self) -> None:
         """End what is at work; its process goes with it."""
         self.dropped = True
-        if self._process is not None and (self.order is not None or self.workers_closed):
+        if self._process is not None and (self.errand is not None or self.workers_closed):
             self._process.kill()
 
     @property
@@ -175,28 +175,28 @@ class _Hand:
         return self.workers._closed
 
     def _run(self) -> None:
-        while (order := self.workers.next_for(self)) is not None:
-            ended = self._work(order)
+        while (errand := self.workers.next_for(self)) is not None:
+            ended = self._work(errand)
             ended = self.workers.done(self) and ended
-            order.ended(ended)
+            errand.ended(ended)
         self._end()
 
-    def _work(self, order: Errand) -> bool:
-        """Whether the process came to the end of an order."""
+    def _work(self, errand: Errand) -> bool:
+        """Whether the process came to the end of an errand."""
         try:
             way = self._ready()
-            way.send(order.work)
+            way.send(errand.work)
             while (part := way.recv()) is not None:
                 if self.dropped:
                     break
-                order.told(part)
+                errand.told(part)
             else:
                 return True
         except (EOFError, OSError):
             pass
         self._end()
         if not self.dropped:
-            order.told(Failed("EOFError"))
+            errand.told(Failed("EOFError"))
         return False
 
     def _ready(self) -> Connection:
@@ -224,7 +224,7 @@ def _context() -> BaseContext:
 
 
 def _serve(way: Connection) -> None:
-    """What a process does: one order after another, until nobody is there any more."""
+    """What a process does: one errand after another, until nobody is there any more."""
     signal.signal(signal.SIGINT, signal.SIG_IGN)  # the desk ends it
     signal.signal(signal.SIGTERM, signal.SIG_DFL)
     threading.Thread(target=_end_with_parent, daemon=True).start()
