@@ -1,17 +1,17 @@
 // Pictures without WebGL: balloons as shaded ovals, far ones first.
 import { place } from "./camera";
 import type { Body, Look } from "./bodies";
-import type { Page, Point } from "./data";
-import { mixed, PERSON_COLOUR, PICKED_COLOUR, round, type Frame, type Painter } from "./painter";
+import type { Point } from "./data";
+import { mixed, PERSON_COLOUR, PICKED_COLOUR, round, type Frame, type Painter, type Subject } from "./painter";
 
 const SEEN_THROUGH = 0.22; // how much is seen of what stands before new work
 
 type Pen = CanvasRenderingContext2D;
 
-export function flatPainter(page: Page): Painter {
+export function flatPainter(first: Subject): Painter {
   const canvas = document.createElement("canvas");
   const pen = canvas.getContext("2d");
-  const colours = page.piece.balloons.map((balloon) => balloon.colour);
+  let subject = first;
 
   function paint(frame: Frame): void {
     const dense = Math.min(window.devicePixelRatio || 1, 2);
@@ -24,18 +24,22 @@ export function flatPainter(page: Page): Painter {
       .map((body, i) => ({ body, look: frame.looks[i] ?? "gone", depth: depthOf(frame, body.middle) }))
       .filter((each) => each.look !== "gone")
       .sort((a, b) => b.depth - a.depth);
-    const person = frame.person ? depthOf(frame, [page.person.foot_x, page.person.height_m / 2, 0]) : -1;
+    const { person: beside, piece } = subject;
+    const person = frame.person ? depthOf(frame, [beside.foot_x, beside.height_m / 2, 0]) : -1;
     let due = frame.person;
     for (const { body, look, depth } of far) {
       if (due && depth < person) {
-        figure(pen, page, frame);
+        figure(pen, subject, frame);
         due = false;
       }
-      oval(pen, frame, body, look, colours[body.balloon] ?? "#888888");
+      oval(pen, frame, body, look, frame.colours?.get(body) ?? piece.balloons[body.balloon]?.colour ?? "#888888");
     }
-    if (due) figure(pen, page, frame);
+    if (due) figure(pen, subject, frame);
   }
-  return { canvas, kind: "flat", paint };
+  const take = (next: Subject): void => {
+    subject = next;
+  };
+  return { canvas, kind: "flat", paint, take };
 }
 
 function depthOf(frame: Frame, at: Point): number {
@@ -66,8 +70,8 @@ function oval(pen: Pen, frame: Frame, body: Body, look: Look, own: string): void
 }
 
 /** Who stands beside the piece, turned to the eye. */
-function figure(pen: Pen, page: Page, frame: Frame): void {
-  const { foot_x, body, head } = page.person;
+function figure(pen: Pen, subject: Subject, frame: Frame): void {
+  const { foot_x, body, head } = subject.person;
   const turn = round(frame.from);
   const at = (x: number, y: number): [number, number] => {
     const spot = place(frame.from, [foot_x + x * Math.cos(turn), y, -x * Math.sin(turn)]);

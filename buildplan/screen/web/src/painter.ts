@@ -1,11 +1,17 @@
 // What can put bodies on a canvas: WebGL where there is one, else plain shapes.
 import type { Body, Look } from "./bodies";
 import type { Pose } from "./camera";
-import type { Seat } from "./data";
+import type { Balloon, Person, Seat } from "./data";
 
 export interface Ground {
   paper: string; // colour of the page
   pale: number; // how much of it is mixed into what stands already
+}
+
+/** What a painter has to know of a piece beside its bodies. */
+export interface Subject {
+  readonly piece: { readonly balloons: readonly Balloon[] };
+  readonly person: Person;
 }
 
 export interface Frame {
@@ -16,12 +22,15 @@ export interface Frame {
   person: boolean;
   near: boolean; // close to the work: light by the eye, finer bodies, no shadow
   ground: Ground;
+  colours: ReadonlyMap<Body, string> | null; // bodies in another colour than their own
 }
 
 export interface Painter {
   readonly canvas: HTMLCanvasElement;
   readonly kind: "webgl" | "flat";
   paint(frame: Frame): void;
+  /** Paint another piece from now on. */
+  take(subject: Subject, bodies: readonly Body[]): void;
 }
 
 export const PERSON_COLOUR = "#98A3AF";

@@ -4,7 +4,7 @@ import { AT_THE_SEAT, pose, type Pose, type Turned } from "./camera";
 import type { Page, Point, Seat } from "./data";
 import { h, s } from "./dom";
 import { labelAt, tags, tallness, ways, type Tag, type Written } from "./overlay";
-import type { Ground, Painter } from "./painter";
+import type { Ground, Painter, Subject } from "./painter";
 import type { Words } from "./words";
 
 /** Who stands beside the piece, for scale: words, and where the feet are. */
@@ -25,6 +25,8 @@ export interface Scene {
   ways: readonly (readonly Tag[])[]; // what each new chain runs through
   person: Beside | null;
   alt: string;
+  colours?: ReadonlyMap<Body, string>; // bodies in another colour than their own
+  over?: (from: Pose) => SVGElement[]; // what else is drawn over the picture
 }
 
 const FIRST_PICTURE = "first picture"; // for tests/bench/bench_screen.py
@@ -37,6 +39,10 @@ export class Stage {
   onPick: ((body: Body | undefined) => void) | null = null;
   onTurned: ((away: boolean) => void) | null = null;
   onTag: ((joint: string) => void) | null = null;
+  /** Told of a tap before anything under it is looked for; answers whether that was all. */
+  onPoint: ((x: number, y: number, from: Pose) => boolean) | null = null;
+  /** Told of what a mouse is over. */
+  onOver: ((body: Body | undefined) => void) | null = null;
   private by: Turned = AT_THE_SEAT;
   private scene: Scene | null = null;
   private look: Look[] = [];
@@ -48,7 +54,7 @@ export class Stage {
   private moved = 0;
 
   constructor(
-    private readonly bodies: readonly Body[],
+    private bodies: readonly Body[],
     private painter: Painter,
     private readonly ground: () => Ground,
   ) {
@@ -66,6 +72,13 @@ export class Stage {
     this.painter = painter;
     this.element.dataset["painter"] = painter.kind;
     this.draw();
+  }
+
+  /** Show another piece from now on; what is seen of it is told by `show`. */
+  take(subject: Subject, bodies: readonly Body[]): void {
+    this.bodies = bodies;
+    this.look = [];
+    this.painter.take(subject, bodies);
   }
 
   show(scene: Scene, keep = false): void {
@@ -116,6 +129,7 @@ export class Stage {
       person: this.scene.person !== null,
       near: shown.near !== null,
       ground: this.ground(),
+      colours: this.scene.colours ?? null,
     });
     this.write(this.scene, this.from);
     if (!this.element.dataset["drawn"]) performance.mark(FIRST_PICTURE);
@@ -127,7 +141,7 @@ export class Stage {
     this.written = written;
     const person = scene.person ? [tallness(scene.person.tall, scene.person.feet, from)] : [];
     this.over.setAttribute("viewBox", `0 0 ${from.width} ${from.height}`);
-    this.over.replaceChildren(...ways(scene.ways, from), ...drawn, ...person);
+    this.over.replaceChildren(...(scene.over?.(from) ?? []), ...ways(scene.ways, from), ...drawn, ...person);
   }
 
   private listen(): void {
@@ -144,6 +158,7 @@ export class Stage {
     };
     element.addEventListener("pointerup", lift);
     element.addEventListener("pointercancel", lift);
+    element.addEventListener("pointerleave", () => this.onOver?.(undefined));
     element.addEventListener(
       "wheel",
       (event) => {
@@ -158,7 +173,10 @@ export class Stage {
 
   private drag(event: PointerEvent): void {
     const before = this.touches.get(event.pointerId);
-    if (!before) return;
+    if (!before) {
+      if (this.onOver && event.pointerType === "mouse") this.onOver(this.under(event));
+      return;
+    }
     const x = event.clientX - before.x;
     const y = event.clientY - before.y;
     this.moved += Math.abs(x) + Math.abs(y);
@@ -191,10 +209,19 @@ export class Stage {
   /** A tap: on a label, else on a balloon. */
   private pick(event: PointerEvent): void {
     if (!this.from) return;
-    const box = this.element.getBoundingClientRect();
-    const [x, y] = [event.clientX - box.left, event.clientY - box.top];
+    const [x, y] = this.spot(event);
+    if (this.onPoint?.(x, y, this.from)) return;
     const label = labelAt(this.written, x, y);
     if (label !== undefined && this.onTag) this.onTag(label);
-    else this.onPick?.(bodyAt(this.bodies, this.look, this.from, x, y));
+    else this.onPick?.(this.under(event));
+  }
+
+  private under(event: PointerEvent): Body | undefined {
+    return this.from ? bodyAt(this.bodies, this.look, this.from, ...this.spot(event)) : undefined;
+  }
+
+  private spot(event: PointerEvent): [number, number] {
+    const box = this.element.getBoundingClientRect();
+    return [event.clientX - box.left, event.clientY - box.top];
   }
 }

@@ -3,6 +3,8 @@ import {
   Color,
   DirectionalLight,
   HemisphereLight,
+  type InstancedMesh,
+  type Material,
   type Matrix4,
   Mesh,
   PCFShadowMap,
@@ -15,9 +17,8 @@ import {
 } from "three";
 import type { Body, Look } from "./bodies";
 import { VIEW_ANGLE } from "./camera";
-import type { Page } from "./data";
 import { edgeOf, figureOf, kindOf, matrixOf, type KindOfBalloon, type Manner } from "./meshes";
-import { mixed, PICKED_COLOUR, round, type Frame, type Painter } from "./painter";
+import { mixed, PICKED_COLOUR, round, type Frame, type Painter, type Subject } from "./painter";
 
 const SHADOW_POINTS = 1024;
 const MANNERS: Readonly<Record<Exclude<Look, "gone">, Manner>> = { new: "solid", own: "solid", picked: "solid", done: "pale", clear: "clear" };
@@ -30,31 +31,62 @@ class WebglPainter implements Painter {
   private readonly camera = new PerspectiveCamera((VIEW_ANGLE * 180) / Math.PI, 1, 0.05, 200);
   private readonly sun = new DirectionalLight("#ffffff", 1.9);
   private readonly floor: Mesh;
-  private readonly figure: Mesh;
-  private readonly kinds: readonly KindOfBalloon[];
-  private readonly matrices: readonly Matrix4[];
-  private readonly reach: number; // how far the piece goes from the middle of the floor
-  private readonly lowest: number; // of the piece as it lies
+  private subject: Subject;
+  private bodies: readonly Body[] = [];
+  private figure = new Mesh();
+  private kinds: readonly KindOfBalloon[] = [];
+  private matrices: readonly Matrix4[] = [];
+  private reach = 1; // how far the piece goes from the middle of the floor
+  private lowest = 0; // of the piece as it lies
   private told = ""; // what was filled in last
+  private coloured: Frame["colours"] = null;
 
-  constructor(
-    private readonly page: Page,
-    private readonly bodies: readonly Body[],
-  ) {
+  constructor(subject: Subject, bodies: readonly Body[]) {
     const { canvas, scene } = this;
     const context = canvas.getContext("webgl2", { antialias: true, alpha: true, powerPreference: "low-power" });
     if (!context) throw new Error("no WebGL");
     this.renderer = new WebGLRenderer({ canvas, context, antialias: true, alpha: true });
     Object.assign(this.renderer.shadowMap, { enabled: true, type: PCFShadowMap, autoUpdate: false });
-    this.reach = Math.max(...bodies.map((body) => Math.hypot(...body.middle)), 1) * 1.3;
-    this.lowest = Math.min(...bodies.map((body) => body.middle[2] - body.radius), 0);
-    this.floor = new Mesh(new PlaneGeometry(this.reach * 6, this.reach * 6), new ShadowMaterial({ opacity: 0.22 }));
+    this.floor = new Mesh(new PlaneGeometry(6, 6), new ShadowMaterial({ opacity: 0.22 }));
     this.floor.receiveShadow = true;
-    this.figure = figureOf(page.person);
-    this.kinds = page.piece.balloons.map((balloon, kind) => kindOf(balloon, bodies.filter((body) => body.balloon === kind).length));
+    this.sun.castShadow = true;
+    this.sun.shadow.mapSize.set(SHADOW_POINTS, SHADOW_POINTS);
+    this.sun.shadow.radius = 6;
+    scene.add(this.floor, new HemisphereLight("#ffffff", "#b9b2a6", 2.1), this.sun, this.sun.target);
+    this.subject = subject;
+    this.take(subject, bodies);
+  }
+
+  take(subject: Subject, bodies: readonly Body[]): void {
+    this.clear();
+    this.subject = subject;
+    this.bodies = bodies;
+    this.reach = bodies.reduce((reach, body) => Math.max(reach, Math.hypot(...body.middle)), 1) * 1.3;
+    this.lowest = bodies.reduce((lowest, body) => Math.min(lowest, body.middle[2] - body.radius), 0);
+    this.floor.scale.set(this.reach, this.reach, 1);
+    this.figure = figureOf(subject.person);
+    const counts = subject.piece.balloons.map(() => 0);
+    for (const body of bodies) counts[body.balloon] = (counts[body.balloon] ?? 0) + 1;
+    this.kinds = subject.piece.balloons.map((balloon, kind) => kindOf(balloon, counts[kind] ?? 0));
     this.matrices = bodies.map(matrixOf);
     this.lit();
-    scene.add(this.floor, this.figure, ...this.kinds.flatMap((kind) => Object.values(kind.meshes)));
+    this.scene.add(this.figure, ...this.meshes());
+    this.told = "";
+  }
+
+  private meshes(): InstancedMesh[] {
+    return this.kinds.flatMap((kind) => Object.values(kind.meshes));
+  }
+
+  /** Give back what the piece before took. */
+  private clear(): void {
+    this.scene.remove(this.figure, ...this.meshes());
+    this.figure.geometry.dispose();
+    for (const mesh of this.meshes()) {
+      mesh.dispose();
+      (mesh.material as Material).dispose();
+    }
+    for (const kind of this.kinds) for (const shape of [kind.fine, kind.coarse]) shape.dispose();
   }
 
   paint(frame: Frame): void {
@@ -66,10 +98,11 @@ class WebglPainter implements Painter {
     // the figure turns to the eye, and its shadow with it
     this.figure.rotation.y = round(frame.from);
     const now = [frame.looks.join(), frame.near, frame.seat.lying, frame.person && this.figure.rotation.y, frame.ground.paper].join("|");
-    if (now !== this.told) {
+    if (now !== this.told || frame.colours !== this.coloured) {
       this.settle(frame);
       this.fill(frame);
       this.told = now;
+      this.coloured = frame.colours;
     }
     camera.aspect = width / height;
     camera.setViewOffset(width, height, width / 2 - middle, 0, width, height);
@@ -81,12 +114,9 @@ class WebglPainter implements Painter {
   }
 
   private lit(): void {
-    const { sun, reach, scene } = this;
-    sun.castShadow = true;
-    sun.shadow.mapSize.set(SHADOW_POINTS, SHADOW_POINTS);
-    sun.shadow.radius = 6;
+    const { sun, reach } = this;
     Object.assign(sun.shadow.camera, { left: -reach, right: reach, top: reach, bottom: -reach, near: 0.1, far: reach * 6 });
-    scene.add(new HemisphereLight("#ffffff", "#b9b2a6", 2.1), sun, sun.target);
+    sun.shadow.camera.updateProjectionMatrix();
   }
 
   /** Near by the light comes with the eye, over its left shoulder, and throws no shadow. */
@@ -135,7 +165,7 @@ class WebglPainter implements Painter {
         meshes.edge.count += 1;
       }
     });
-    for (const mesh of this.kinds.flatMap((kind) => Object.values(kind.meshes))) {
+    for (const mesh of this.meshes()) {
       mesh.instanceMatrix.needsUpdate = true;
       if (mesh.instanceColor) mesh.instanceColor.needsUpdate = true;
     }
@@ -143,13 +173,13 @@ class WebglPainter implements Painter {
   }
 
   private colourOf(body: Body, look: Look, frame: Frame): Color {
-    const own = this.page.piece.balloons[body.balloon]?.colour ?? "#888888";
+    const own = frame.colours?.get(body) ?? this.subject.piece.balloons[body.balloon]?.colour ?? "#888888";
     if (look === "picked") return new Color(PICKED_COLOUR);
     return new Color(look === "done" || look === "clear" ? mixed(own, frame.ground.paper, frame.ground.pale) : own);
   }
 }
 
 /** Throws where the browser has no WebGL. */
-export function webglPainter(page: Page, bodies: readonly Body[]): Painter {
-  return new WebglPainter(page, bodies);
+export function webglPainter(subject: Subject, bodies: readonly Body[]): Painter {
+  return new WebglPainter(subject, bodies);
 }
