@@ -9,7 +9,7 @@ import { flatPainter } from "./flat";
 import { onArrows, onSwipes } from "./gestures";
 import { Keeper, merged, type Kept } from "./keep";
 import type { Tag } from "./overlay";
-import { afterFirstPaint } from "./painter";
+import { afterFirstPaint, groundNow } from "./painter";
 import { onPaper } from "./paper";
 import { labelPattern } from "./refer";
 import { hashOf, placeOf, type Place, type Screen } from "./route";
@@ -59,7 +59,7 @@ export class App {
     this.links = new Map(piece.links.map((link) => [link.id, link]));
     this.labels = labelPattern(this.joints.keys());
     this.tickIds = tickIds(piece.steps);
-    this.stage = new Stage(this.bodies, flatPainter(page), () => this.ground());
+    this.stage = new Stage(this.bodies, flatPainter(page), groundNow);
     this.keeper = new Keeper(store(), piece.design, Object.values(piece.name)[0] ?? "", () => {
       this.notice = "not kept";
     });
@@ -90,11 +90,6 @@ export class App {
     } catch {
       return;
     }
-  }
-
-  private ground(): { paper: string; pale: number } {
-    const dark = getComputedStyle(document.documentElement).getPropertyValue("--dark").trim() === "1";
-    return dark ? { paper: "#2a2f36", pale: 0.72 } : { paper: "#d9d7d2", pale: 0.74 };
   }
 
   // what the reader wants

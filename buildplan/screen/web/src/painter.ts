@@ -33,6 +33,12 @@ export interface Painter {
   take(subject: Subject, bodies: readonly Body[]): void;
 }
 
+/** The ground that the page has now, light or dark. */
+export function groundNow(): Ground {
+  const dark = getComputedStyle(document.documentElement).getPropertyValue("--dark").trim() === "1";
+  return dark ? { paper: "#2a2f36", pale: 0.72 } : { paper: "#d9d7d2", pale: 0.74 };
+}
+
 export const PERSON_COLOUR = "#98A3AF";
 export const PICKED_COLOUR = "#D4351C";
 

@@ -66,6 +66,7 @@ export interface Control {
   text: string;
   hex?: string;
   default: unknown;
+  optional?: boolean; // whether it can be left out
   low?: number;
   high?: number;
   items?: readonly Control[];
@@ -105,6 +106,7 @@ export interface Problem {
   path: Path;
   line: number | null;
   joints: readonly string[];
+  text?: string; // the message with its place and what would be right
   suggestion: { words: string; can_apply: boolean; ways: readonly { way: number; words: string }[] } | null;
 }
 
@@ -120,6 +122,7 @@ export interface Design {
   read_only: boolean;
   controls: readonly Control[];
   course: Course | null;
+  courses?: readonly Course[]; // of the parts of an assembly
   palette: readonly { value: string; name: string; hex: string }[];
   problems: readonly Problem[]; // of the file alone: what a reader of it says
   unreadable: string | null;
@@ -139,28 +142,45 @@ export type Edit =
   | { op: "insert"; path: Path; value: unknown }
   | { op: "move"; path: Path; to: number }
   | { op: "suggestion"; number: number; way: number }
+  | { op: "rename"; path: Path; key: string }
   | { op: "paint"; links: readonly string[]; balloon: string };
 
 export interface Overlays {
-  dimensions: readonly { from: Point; to: Point; words: string }[];
+  dimensions: readonly { name: string; words: string; from?: Point; to?: Point }[];
   foot: readonly (readonly [number, number])[];
-  mass: readonly [number, number] | null;
-  lean: { from: readonly [number, number]; to: readonly [number, number]; words: string } | null;
-  gusts: readonly { speed: number; words: string; ballast_kg: number; ballast_words: string }[];
-  doors: readonly { name: string; width_m: number; height_m: number; words: string; passes: boolean }[];
-  van: readonly { name: string; width_m: number; height_m: number; depth_m: number; words: string; passes: boolean }[];
+  middle: readonly [number, number];
+  lean: readonly [number, number]; // the direction in which it goes over first
+  lean_edge: readonly (readonly [number, number])[];
+  gusts: readonly { m_per_s: number; speed: string; words: string }[];
+  doors: readonly { door: string; width_m: number; height_m: number; goes_through: string; words: string }[];
+  van: { door: string; length_m: number; width_m: number; height_m: number; goes_in: string; words: string };
+}
+
+/** A part that can be painted: the links of each of its places; `at` is where the file has its colours. */
+export interface Paintable {
+  part: string;
+  at: Path;
+  places: readonly (readonly string[])[];
 }
 
 /** What is known of a design's shape, in words and as `check --json` has it. */
 export interface Facts {
-  version: string;
-  figures: readonly { key: string; label: string; words: string }[];
-  counts: readonly { key: string; label: string; colour: string; number: number }[];
-  stands: Stands;
-  turn: { total: number; needed: number | null; left: string; right: string } | null;
+  version?: string;
+  settled: boolean; // what would mend it has been tried
+  balloons: string;
+  counts: readonly { key: string; label: string; colour: string; count: number; words: string }[];
+  sizes: { width: string; height: string; depth: string };
+  weight: string;
+  air: string;
+  hours: string;
+  cost: string | null; // only at the design's own prices
+  stands: { state: Stands; words: string };
+  rows: readonly (readonly [string, string])[];
+  turn?: { total: number; needed: number | null; left: string; right: string } | null;
   problems: readonly Problem[];
+  cautions: readonly string[];
   overlays: Overlays;
-  paint: { parts: readonly { part: string; label: string; runs: readonly (readonly string[])[] }[]; why: string | null };
+  paint?: { parts: readonly Paintable[]; why: string };
   check: Readonly<Record<string, unknown>>;
 }
 

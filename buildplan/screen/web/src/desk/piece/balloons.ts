@@ -1,0 +1,44 @@
+// The balloons of the file, as its controls tell them.
+import type { Control, Design } from "../contract";
+
+export interface OwnBalloon {
+  key: string;
+  label: string;
+  hex: string;
+  isLink: boolean;
+  control: Control;
+}
+
+/** The control at a place of the tree, by its path. */
+export function controlAt(controls: readonly Control[], wanted: readonly (string | number)[]): Control | undefined {
+  for (const control of controls) {
+    if (control.path.length === wanted.length && control.path.every((step, i) => step === wanted[i])) return control;
+    const found = controlAt(control.items ?? [], wanted);
+    if (found) return found;
+  }
+  return undefined;
+}
+
+export function ownBalloons(design: Design | null): OwnBalloon[] {
+  const all = controlAt(design?.controls ?? [], ["balloons"]);
+  return (all?.items ?? []).map((control) => {
+    const of = (key: string): Control | undefined => control.items?.find((item) => item.key === key);
+    return {
+      key: control.key,
+      label: of("label")?.text || control.key,
+      hex: of("colour")?.hex ?? "#888888",
+      isLink: of("kind")?.value === "link",
+      control,
+    };
+  });
+}
+
+/** A key for one more balloon: made from a word, and of no other. */
+export function freeKey(word: string, taken: readonly string[]): string {
+  const plain = word.normalize("NFD").replace(/[^\w ]/g, "").trim().toLowerCase().replace(/\W+/g, "_") || "balloon";
+  const start = /^[a-z]/.test(plain) ? plain : `b_${plain}`;
+  for (let n = 1; ; n += 1) {
+    const key = n === 1 ? start : `${start}_${n}`;
+    if (!taken.includes(key)) return key;
+  }
+}

@@ -1,0 +1,58 @@
+// What can be done with the tile that is meant, by buttons: for thumbs, and for those who do not drag.
+import type { Course, Path } from "../contract";
+import { design } from "../state";
+import { say } from "../words";
+import { tile as chosen } from "./choices";
+import { holderOf, indexIn, keyOf } from "./paths";
+import { make, toldPlace } from "./strip";
+import { added, addedAt, isGroup, joined, laidOut, removed, repeated, stepped, tileAt, valueOf, type Changed } from "./tiles";
+
+export function TileDeeds({ course, path }: { course: Course; path: Path }) {
+  const tile = tileAt(course, path);
+  if (!tile || design.value?.read_only) return null;
+  const go = (change: Changed | null, words: string) => () => void make(change, toldPlace(words));
+  const back = stepped(course, path, -1);
+  const on = stepped(course, path, 1);
+  const gone = removed(course, path);
+  const join = joined(course, path);
+  const copy = tile.cell === null ? addedAt(holderOf(path), indexIn(path) + 1, valueOf(tile) as never) : added(course, path, tile.cell);
+  return (
+    <div class="tile-deeds" role="group" aria-label={say("piece of tile", { tile: tile.label })}>
+      <b>{tile.label}</b>
+      <div class="stepper">
+        <button type="button" aria-label={say("piece once less")} disabled={tile.repeat <= 1} onClick={go(repeated(course, path, tile.repeat - 1), "piece tile repeated")}>
+          −
+        </button>
+        <output aria-label={say("piece times")}>{say("piece times over", { times: tile.repeat })}</output>
+        <button type="button" aria-label={say("piece once more")} onClick={go(repeated(course, path, tile.repeat + 1), "piece tile repeated")}>
+          +
+        </button>
+      </div>
+      <button type="button" aria-label={say("piece tile back")} title={say("piece tile back")} disabled={!back} onClick={go(back, "piece tile moved")}>
+        ←
+      </button>
+      <button type="button" aria-label={say("piece tile on")} title={say("piece tile on")} disabled={!on} onClick={go(on, "piece tile moved")}>
+        →
+      </button>
+      <button type="button" onClick={go(copy, "piece tile added")}>
+        {say("piece tile copy")}
+      </button>
+      {join && (
+        <button type="button" onClick={go(join, "piece tile joined")}>
+          {say("piece tile join")}
+        </button>
+      )}
+      {isGroup(tile) && (
+        <button type="button" onClick={go(laidOut(course, path), "piece tile laid out")}>
+          {say("piece tile lay out")}
+        </button>
+      )}
+      <button type="button" class="danger" disabled={!gone} onClick={go(gone, "piece tile removed")}>
+        {say("piece tile remove")}
+      </button>
+      <button type="button" class="plain" onClick={() => chosen.value === keyOf(path) && (chosen.value = null)}>
+        {say("piece tile done")}
+      </button>
+    </div>
+  );
+}
