@@ -47,7 +47,7 @@ export function Mistakes({ found, id }: { found: readonly Problem[]; id: string 
         <p key={problem.number}>
           {problem.message}
           {!isFixed() &&
-            problem.suggestion?.ways?.map(({ way, words }) => (
+            problem.suggestion?.ways.map(({ way, words }) => (
               <button key={way} type="button" onClick={() => void mend(problem, way, words)}>
                 {words}
               </button>
