@@ -34,14 +34,7 @@ def overlays_of(piece: Evaluation, voice: Voice) -> dict[str, object]:
     person = person_outline(facts.width_m, [voice])
     beside = beside_seat(shape, person["foot_x"] + HALF_WIDE_M, PERSON_M)
     return {
-        "dimensions": [
-            {"name": name, "m": round(length, 4), "words": voice.tell(size_words(length, units))}
-            for name, length in (
-                ("width", facts.width_m),
-                ("height", facts.height_m),
-                ("depth", facts.depth_m),
-            )
-        ],
+        "dimensions": _dimensions(piece, voice),
         "person": person,
         "whole": whole_seat(shape).model_dump(),
         "beside": beside.model_dump(),
@@ -59,6 +52,31 @@ def overlays_of(piece: Evaluation, voice: Voice) -> dict[str, object]:
         ],
         "van": _van(piece, voice),
     }
+
+
+def _dimensions(piece: Evaluation, voice: Voice) -> list[dict[str, object]]:
+    """The sizes of a piece, each with its ends in space: on the floor along its front and its right
+    side, and upright at its left."""
+    facts, positions = piece.facts, piece.shape.positions_m
+    middle = (positions.min(axis=0) + positions.max(axis=0)) / 2
+    half = np.array([facts.width_m, 0.0, facts.depth_m]) / 2
+    left, right = middle[0] - half[0], middle[0] + half[0]
+    front, back = middle[2] + half[2], middle[2] - half[2]
+    ends = {
+        "width": (facts.width_m, (left, 0.0, front), (right, 0.0, front)),
+        "height": (facts.height_m, (left, 0.0, front), (left, facts.height_m, front)),
+        "depth": (facts.depth_m, (right, 0.0, front), (right, 0.0, back)),
+    }
+    return [
+        {
+            "name": name,
+            "m": round(length, 4),
+            "words": voice.tell(size_words(length, piece.units)),
+            "from": _rounded([start])[0],
+            "to": _rounded([end])[0],
+        }
+        for name, (length, start, end) in ends.items()
+    ]
 
 
 def _on_the_floor(piece: Evaluation) -> dict[str, object]:

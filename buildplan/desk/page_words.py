@@ -8,7 +8,6 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from buildplan.language.messages import mark
-from buildplan.language.voice import Voice
 
 GENERAL: Mapping[str, str] = {
     "skip": mark("To the main part"),
@@ -142,8 +141,3 @@ PRINT: Mapping[str, str] = {
 }
 
 EVERY: Mapping[str, str] = {**GENERAL, **HOME, **NEW, **FILE, **PRINT}
-
-
-def page_words(voice: Voice) -> dict[str, str]:
-    """Every message of the page by its key, its placeholders left open."""
-    return {key: voice.say_whole(text) for key, text in EVERY.items()}

@@ -5,12 +5,12 @@ They are said whole: the page fills their {placeholders}, in the order that a la
 
 from __future__ import annotations
 
-from buildplan.desk.home_words import HOME
+from buildplan.desk.page_words import EVERY
 from buildplan.desk.piece_words import PIECE
 from buildplan.language.voice import Voice
 
 
 def desk_words(voice: Voice) -> dict[str, str]:
     """Every message of the page by its key, its placeholders left open."""
-    every = {**HOME, **PIECE}
+    every = {**EVERY, **PIECE}
     return {key: voice.say_whole(text) for key, text in every.items()}
