@@ -20,15 +20,17 @@ export async function loadHome(): Promise<void> {
   }
 }
 
-export async function cardDeed(name: string, deed: CardDeed, newName?: string): Promise<Made | null> {
-  try {
-    const made = await doToCard(name, deed, newName);
-    await loadHome();
-    return made;
-  } catch (error) {
-    tellError(error);
-    return null;
-  }
+/** What was refused, to be said at its place; all else is told. */
+export function refusal(error: unknown): string {
+  if (error instanceof Refused) return sentence(error.message);
+  tellError(error);
+  return "";
+}
+
+export async function cardDeed(name: string, deed: CardDeed, newName?: string): Promise<Made> {
+  const made = await doToCard(name, deed, newName);
+  await loadHome();
+  return made;
 }
 
 /** Take over a design as the server has it, and have it worked out. */

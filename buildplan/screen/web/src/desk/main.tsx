@@ -1,5 +1,6 @@
 import { render } from "preact";
 import { listen } from "./events";
+import { keepFocus } from "./focus";
 import { takeDropped } from "./home/drop";
 import { Shell } from "./shell";
 import { place } from "./state";
@@ -14,5 +15,6 @@ void loadWords()
   .then(() => {
     listen();
     takeDropped();
+    keepFocus();
     render(<Shell />, ground);
   });

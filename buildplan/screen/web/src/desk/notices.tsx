@@ -1,7 +1,7 @@
 // What the desk has to say: a lost connection, a change from outside, two changes that met.
 import { useEffect, useRef } from "preact/hooks";
 import { Sign } from "./sign";
-import { connected, dismiss, met, mine, notices, place, saving } from "./state";
+import { connected, dismiss, met, mine, notices, place, saving, type Notice } from "./state";
 import { say, sentence } from "./words";
 
 const SHOWN_MS = 8000;
@@ -24,7 +24,7 @@ export function Notices() {
   );
 }
 
-function OneNotice({ id, text, grave }: { id: number; text: string; grave: boolean }) {
+function OneNotice({ id, text, grave, deed }: Notice) {
   useEffect(() => {
     if (grave) return undefined;
     const clock = setTimeout(() => dismiss(id), SHOWN_MS);
@@ -34,6 +34,17 @@ function OneNotice({ id, text, grave }: { id: number; text: string; grave: boole
     <p class={grave ? "notice grave" : "notice"}>
       {grave && <Sign name="caution" />}
       <span>{text}</span>
+      {deed && (
+        <button
+          type="button"
+          onClick={() => {
+            dismiss(id);
+            deed.act();
+          }}
+        >
+          {deed.words}
+        </button>
+      )}
       <button type="button" class="plain" aria-label={say("close")} onClick={() => dismiss(id)}>
         <Sign name="close" />
       </button>

@@ -42,18 +42,24 @@ export const met = signal<Met | null>(null);
 export const mine = signal<string | null>(null);
 export const jobs = signal<Readonly<Record<string, Job>>>({});
 
+/** What can be done at once about what is said. */
+export interface Deed {
+  words: string;
+  act: () => void;
+}
 export interface Notice {
   id: number;
   text: string;
   grave: boolean;
+  deed: Deed | null;
 }
 export const notices = signal<readonly Notice[]>([]);
 let counted = 0;
 
-export function notice(text: string, grave = false): void {
+export function notice(text: string, grave = false, deed: Deed | null = null): void {
   counted += 1;
   const others = notices.value.filter((one) => one.text !== text);
-  notices.value = [...others.slice(-2), { id: counted, text, grave }];
+  notices.value = [...others.slice(-2), { id: counted, text, grave, deed }];
 }
 
 export function dismiss(id: number): void {

@@ -1,6 +1,6 @@
 // One design: its picture, how large, of how many balloons, whether it stands; and what to do with it.
 import { useState } from "preact/hooks";
-import { cardDeed } from "../actions";
+import { cardDeed, tellError } from "../actions";
 import type { Card } from "../contract";
 import { hashOf } from "../route";
 import { Sign } from "../sign";
@@ -32,10 +32,8 @@ export function DesignCard({ card, fixed }: { card: Card; fixed: boolean }) {
           heading={say(asked === "copy" ? "copy of" : "rename of", { name: card.title })}
           first={asked === "copy" ? say("copy name", { name: card.title }) : card.title}
           verb={say(asked)}
-          done={(name) => {
-            setAsked(null);
-            if (name !== null) void cardDeed(card.name, asked, name);
-          }}
+          take={(name) => cardDeed(card.name, asked, name)}
+          close={() => setAsked(null)}
         />
       )}
     </li>
@@ -43,7 +41,13 @@ export function DesignCard({ card, fixed }: { card: Card; fixed: boolean }) {
 }
 
 async function putAway(card: Card): Promise<void> {
-  if (await cardDeed(card.name, "away")) notice(say("is put away", { name: card.title }));
+  try {
+    const { name } = await cardDeed(card.name, "away");
+    const back = (): void => void cardDeed(name ?? card.name, "back").catch(tellError);
+    notice(say("is put away", { name: card.title }), false, { words: say("bring back"), act: back });
+  } catch (error) {
+    tellError(error);
+  }
 }
 
 function Deed({ sign, words, of, act }: { sign: "copy" | "rename" | "away"; words: string; of: string; act: () => void }) {

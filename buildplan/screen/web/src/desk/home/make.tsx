@@ -1,6 +1,6 @@
 // The foot of the page for a new design: its name, its height, and the button that makes it.
 import { useState } from "preact/hooks";
-import { tellError } from "../actions";
+import { refusal } from "../actions";
 import { makeFromPicture, makeNew } from "../api";
 import type { From, Made } from "../contract";
 import { hashOf } from "../route";
@@ -59,7 +59,7 @@ export function Make({ way, chosen, change, begun }: MakeProps) {
       if (made.job !== undefined) begun(made.job);
       else if (made.name !== undefined) location.hash = hashOf({ screen: "design", name: made.name, tab: "piece" });
     } catch (error) {
-      tellError(error);
+      setWanting(refusal(error));
     } finally {
       setBusy(false);
     }

@@ -1,5 +1,5 @@
 // The designs that were put away: still there, and brought back with one press.
-import { cardDeed } from "../actions";
+import { cardDeed, tellError } from "../actions";
 import type { Card } from "../contract";
 import { Sign } from "../sign";
 import { say } from "../words";
@@ -18,7 +18,7 @@ export function Shelf({ away, fixed }: { away: readonly Card[]; fixed: boolean }
             </div>
             {!fixed && (
               <div class="deeds">
-                <button type="button" class="plain" aria-label={`${say("bring back")}: ${one.title}`} onClick={() => void cardDeed(one.name, "back")}>
+                <button type="button" class="plain" aria-label={`${say("bring back")}: ${one.title}`} onClick={() => void cardDeed(one.name, "back").catch(tellError)}>
                   <Sign name="bring" />
                   <span>{say("bring back")}</span>
                 </button>

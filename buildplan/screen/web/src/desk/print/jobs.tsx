@@ -21,6 +21,9 @@ export function PrintJobs({ name, whats }: { name: string; whats: Printing["what
   );
 }
 
+/** Whether nobody is at work with the keys elsewhere. */
+const isIdle = (): boolean => document.activeElement === null || document.activeElement.matches("body, main, .print button");
+
 /** Open what was made; where the browser allows no new window, the way to it has the focus. */
 function useOpened(job: Job) {
   const first = useRef<HTMLAnchorElement>(null);
@@ -28,7 +31,7 @@ function useOpened(job: Job) {
   useEffect(() => {
     if (job.state === "done" && was.current !== "done") {
       const file = job.files[0];
-      if (file && window.open(file.url, "_blank") === null) first.current?.focus();
+      if (file && window.open(file.url, "_blank") === null && isIdle()) first.current?.focus();
     }
     was.current = job.state;
   }, [job.state]);

@@ -1,6 +1,6 @@
 // The print tab: what is to be printed of a design and how; what was made, and how far the rest is.
 import { useEffect, useState } from "preact/hooks";
-import { tellError } from "../actions";
+import { refusal, tellError } from "../actions";
 import { getPrinting, print } from "../api";
 import type { Choice, Printing } from "../contract";
 import { jobs, problems } from "../state";
@@ -13,6 +13,7 @@ type Asked = (typeof ASKED)[number];
 export function PrintPage({ name }: { name: string }) {
   const [printing, setPrinting] = useState<Printing | null>(null);
   const [what, setWhat] = useState("");
+  const [wanting, setWanting] = useState("");
   const [chosen, setChosen] = useState<Partial<Record<Asked, string>>>({});
   useEffect(() => {
     void getPrinting().then((found) => {
@@ -26,12 +27,13 @@ export function PrintPage({ name }: { name: string }) {
   const make = async (event: Event): Promise<void> => {
     event.preventDefault();
     const sent = asked.map((one) => [one, chosen[one] ?? firstOf(printing, one)]).filter(([, value]) => value !== "");
+    setWanting("");
     try {
       const { job } = await print(name, { what, ...Object.fromEntries(sent) });
       document.querySelector(".jobs")?.scrollIntoView({ block: "nearest" });
       jobs.value = { [job]: { job, what, name, state: "waiting", share: 0, words: "", message: "", files: [] }, ...jobs.value };
     } catch (error) {
-      tellError(error);
+      setWanting(refusal(error));
     }
   };
   return (
@@ -59,6 +61,9 @@ export function PrintPage({ name }: { name: string }) {
         <button type="submit" class="main large">
           {say("make it")}
         </button>
+        <p class="wanting" role="alert">
+          {wanting}
+        </p>
       </form>
       <PrintJobs name={name} whats={printing.whats} />
     </main>
