@@ -25,8 +25,11 @@ export async function speak(language: string): Promise<void> {
   await loadWords();
 }
 
+/** What the server says, begun with a capital. */
+export const capital = (text: string): string => text.slice(0, 1).toLocaleUpperCase(words.value.language) + text.slice(1);
+
 /** What the server says of a refusal, as a sentence that stands by itself. */
 export function sentence(text: string): string {
-  const whole = text.slice(0, 1).toLocaleUpperCase(words.value.language) + text.slice(1);
+  const whole = capital(text);
   return /[.!?]$/.test(whole) ? whole : `${whole}.`;
 }

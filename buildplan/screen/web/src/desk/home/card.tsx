@@ -5,7 +5,7 @@ import type { Card } from "../contract";
 import { hashOf } from "../route";
 import { Sign } from "../sign";
 import { notice } from "../state";
-import { say } from "../words";
+import { capital, say, sentence } from "../words";
 import { AskName } from "./ask_name";
 
 export function DesignCard({ card, fixed }: { card: Card; fixed: boolean }) {
@@ -18,7 +18,7 @@ export function DesignCard({ card, fixed }: { card: Card; fixed: boolean }) {
         <h2>
           <a href={hashOf({ screen: "design", name: card.name, tab: broken ? "file" : "piece" })}>{card.title || card.name}</a>
         </h2>
-        {broken ? <p class="broken">{card.message}</p> : <Told card={card} />}
+        {broken ? <p class="broken">{sentence(card.message)}</p> : <Told card={card} />}
       </div>
       {!fixed && (
         <div class="deeds">
@@ -81,7 +81,7 @@ function Told({ card }: { card: Card }) {
       {card.state === "ready" && (
         <p class="stands" data-stands={card.stands}>
           <Sign name={card.stands} />
-          {card.stands_words}
+          {capital(card.stands_words)}
         </p>
       )}
       {card.problems > 0 && (
