@@ -30,13 +30,14 @@ from buildplan.commands import (
 )
 from buildplan.commands.app import Reader, app
 from buildplan.commands.aside import aside
-from buildplan.commands.files import ProblemsFoundError, list_problems
+from buildplan.commands.files import ProblemsFoundError, list_problems, unreadable
 from buildplan.commands.options import FLAG
 from buildplan.source.problems import (
     DesignProblemsError,
     UnreadableDesignError,
     in_words,
 )
+from buildplan.source.whole_files import NotWrittenError, why_not
 
 __all__ = ["app", "main"]
 
@@ -89,12 +90,25 @@ def _options(
     pass
 
 
+def _answer(reader: Reader) -> None:
+    """Run a command, to the last of what it says."""
+    try:
+        app(obj=reader)
+    finally:
+        sys.stdout.flush()
+
+
+def _say_no_more() -> None:
+    """Let nothing more be written to where standard output led."""
+    os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+
+
 def main() -> None:
     """Run a command; every error that a user can cause ends in one clear message."""
     gc.set_threshold(*COLLECT_AT)
     reader = Reader()
     try:
-        app(obj=reader)
+        _answer(reader)
     except UnreadableDesignError as error:
         aside(in_words(error.problem, reader.voice, error.file))
         sys.exit(2)
@@ -109,13 +123,19 @@ def main() -> None:
         raise
     except BrokenPipeError:
         # the reader of our output has gone; nothing is left to say
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        _say_no_more()
         sys.exit(1)
+    except NotWrittenError as error:
+        why = reader.voice.tell(error.told)
+        aside(reader.voice.say("cannot write {file}: {why}", file=error.filename, why=why))
+        sys.exit(2)
     except OSError as error:
-        words = reader.voice.say(
-            "cannot write {file}: {why}", file=str(error.filename), why=str(error.strerror)
-        )
-        aside(words)
+        if error.filename is None:
+            _say_no_more()
+            why = reader.voice.tell(why_not(error))
+            aside(reader.voice.say("cannot write the answer: {why}", why=why))
+        else:
+            aside(unreadable(str(error.filename), error, reader.voice))
         sys.exit(2)
     except Exception as error:
         if os.environ.get("BUILDPLAN_DEBUG"):

@@ -192,6 +192,7 @@ def new(
     Asks for what is not given.
     """
     from buildplan.design.starting import file_stem
+    from buildplan.source.whole_files import write_new
 
     voice = Voice(language)
     given = {
@@ -206,8 +207,7 @@ def new(
     text, wish = _written(given, usual, voice)
     path = out or Path(f"{file_stem(wish.name)}.yaml")
     try:
-        with path.open("x", encoding="utf-8") as file:
-            file.write(text)
+        write_new(path, text.encode())
     except FileExistsError:
         raise typer.BadParameter(
             voice.say(

@@ -8,7 +8,6 @@ from __future__ import annotations
 import hashlib
 import os
 import re
-import tempfile
 from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cached_property
@@ -16,6 +15,7 @@ from pathlib import Path
 
 from buildplan.desk.refusals import bad_name, no_such_design, outside
 from buildplan.source.file_text import MOST_BYTES
+from buildplan.source.whole_files import may_write
 
 SUFFIX = ".yaml"
 # files of the folder that are no designs, by how their names end
@@ -40,13 +40,7 @@ class Folder:
     @cached_property
     def read_only(self) -> bool:
         """Whether nothing can be written here."""
-        try:
-            handle, name = tempfile.mkstemp(prefix=".desk-", dir=self.root)
-        except OSError:
-            return True
-        os.close(handle)
-        Path(name).unlink()
-        return False
+        return not may_write(self.root)
 
     @cached_property
     def kept(self) -> Path:

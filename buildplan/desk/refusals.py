@@ -5,6 +5,7 @@ from __future__ import annotations
 import errno
 
 from buildplan.language.messages import Message, message
+from buildplan.source.whole_files import why_not
 
 
 class RefusedError(Exception):
@@ -52,5 +53,7 @@ def not_written(error: OSError) -> RefusedError:
             403,
             message("this folder may not be written to: nothing was changed; copy it to your own"),
         )
-    told = message("nothing was changed, for the file cannot be written ({why})", why=str(error))
+    told = message(
+        "nothing was changed, for the file cannot be written ({why})", why=why_not(error)
+    )
     return RefusedError(507, told)

@@ -7,7 +7,6 @@ kept beside, and both are told of.
 
 from __future__ import annotations
 
-import os
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
@@ -18,7 +17,7 @@ from buildplan.desk.history import History, add, caught_up, history_of, settle
 from buildplan.desk.refusals import RefusedError, no_such_design, not_written
 from buildplan.language.messages import message
 from buildplan.source.file_text import MOST_BYTES
-from buildplan.source.whole_files import write_whole
+from buildplan.source.whole_files import write_new, write_whole
 
 
 @dataclass(frozen=True)
@@ -129,7 +128,7 @@ def writing() -> Iterator[None]:
 def begin(folder: Folder, name: str, data: bytes) -> str:
     """A new design, under a name that is free; the name."""
     with writing():
-        return _placed(folder, name, lambda path: _new_file(path, data))
+        return _placed(folder, name, lambda path: write_new(path, data))
 
 
 def copy(folder: Folder, name: str, wanted: str) -> str:
@@ -201,16 +200,3 @@ def _placed(folder: Folder, name: str, put: Callable[[Path], None]) -> str:
         except FileExistsError:  # another process was quicker
             continue
         return free
-
-
-def _new_file(path: Path, data: bytes) -> None:
-    """A file where there is none, whole or not at all. Raises FileExistsError where there is."""
-    part = path.with_name(f".{path.name}-new")
-    write_whole(part, data)
-    try:
-        os.link(part, path)
-    except (NotImplementedError, PermissionError):  # a disk without hard links
-        with path.open("xb") as file:
-            file.write(data)
-    finally:
-        part.unlink(missing_ok=True)
