@@ -110,7 +110,8 @@ class Rates(FileModel):
 
 
 class GivenBase(FileModel):
-    """A weighted base that the foot of the piece is tied to."""
+    """A weighted base that the foot of the piece is tied to; of feet that it does not reach
+    under, each has one of its own."""
 
     width: Length = Field(description=mark("how wide the base is from side to side"))
     depth: Length = Field(description=mark("how deep the base is from front to back"))

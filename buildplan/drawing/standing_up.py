@@ -4,6 +4,7 @@ floor, which way it comes up, who stands where, and where ballast goes."""
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 
 import numpy as np
 
@@ -16,7 +17,7 @@ from buildplan.drawing.scene import body_marks
 from buildplan.drawing.way_round import PAPER, WAY, pointed
 from buildplan.framework.model import Framework
 from buildplan.sequence.reach import WITH_ONE_AT_FOOT
-from buildplan.shape.ballasting import ballast_places
+from buildplan.shape.holding import base_middles
 from buildplan.shape.model import FloatArray, Shape
 
 # From before the piece, above, and from one side, so that the floor behind it is seen.
@@ -45,10 +46,11 @@ def standing_up_picture(
     alt: str,
     people: int = 2,
     words: str = "",
+    ballast_at: Sequence[str] = (),
 ) -> Picture:
     """The piece as it stands, its outline as it lies front up behind its foot, the edge that
-    stays on the floor, the way it comes up, the people at its sides, and ballast on its feet or
-    the lines of what holds it.
+    stays on the floor, the way it comes up, the people at its sides, ballast on the joints
+    `ballast_at`, and the lines of what holds it.
 
     Of three `people` or more one holds the foot, in front of it; the others stand by turns to the
     left and to the right. `words` stand at its foot. Lengths of the picture are points.
@@ -81,22 +83,27 @@ def standing_up_picture(
     marks: list[Mark] = [Polyline((left, right, far_right, far_left), LIES, closed=True)]
     marks.append(Polyline((left, right), STAYS))  # where the piece stands on it, it is hidden
     marks += body_marks(finished(framework, shape), view, width, height)
-    middle = float(low[0] + high[0]) / 2
-    sweep = [
-        at(middle, high[1] * math.sin(turn), edge_z - high[1] * math.cos(turn))
-        for turn in np.radians([8.0, 30.0, 52.0, 74.0])
-    ]
-    marks += pointed(sweep, WAY)
+    marks += pointed([at(*one) for one in _way_up_m(low, high)], WAY)
     turns = [(stand[number % 2], ROW_M * (number // 2)) for number in range(lifting)]
     people_at = [(x, z + back_m, PERSON_M) for (x, _, z), back_m in turns]
     for x, z, tall_m in [*people_at, *((x, z, CROUCHED_M) for x, _, z in at_foot)]:
         marks += _person(at(x, 0.0, z), at(x, tall_m, z))
     marks += [Polyline((at(*one), at(*other)), TIE) for one, other in held]
-    for joint in ballast_places(framework, shape):
+    for joint in ballast_at:
         marks += _bag(at(*(float(value) for value in shape.at[joint] * (1, 0, 1))))
     if words:
         marks.append(Label((width / 2, WORDS_PT), words, TYPE, DARK, halo=PAPER))
     return Picture(width, height, tuple(marks), alt, (("picture", "standing up"),))
+
+
+def _way_up_m(low: FloatArray, high: FloatArray) -> list[Point3]:
+    """The way that the top goes while the piece is stood up about the edge at its back; `low` and
+    `high` are the corners (3,) of the box that it stands in."""
+    middle, tall, edge_z = float(low[0] + high[0]) / 2, float(high[1]), float(low[2])
+    return [
+        (middle, tall * math.sin(turn), edge_z - tall * math.cos(turn))
+        for turn in np.radians([8.0, 30.0, 52.0, 74.0]).tolist()
+    ]
 
 
 def _held_m(shape: Shape) -> list[tuple[Point3, Point3]]:
@@ -107,9 +114,9 @@ def _held_m(shape: Shape) -> list[tuple[Point3, Point3]]:
     top, behind = float(high[1]), float(low[2])
     found: list[tuple[Point3, Point3]] = []
     if holding.base is not None:
-        x, _, z = (float(v) for v in np.mean([shape.at[j] for j in shape.standing.feet], axis=0))
         wide, deep = holding.base.width_m / 2, holding.base.depth_m / 2
-        found += _round([(x + i * wide, 0.0, z + k * deep) for i, k in _CORNERS])
+        for x, z in base_middles(shape.standing, holding.base).tolist():
+            found += _round([(x + i * wide, 0.0, z + k * deep) for i, k in _CORNERS])
     if holding.pole:
         x = float(low[0] + high[0]) / 2
         found.append(((x, 0.0, behind), (x, top + 0.1, behind)))

@@ -4,12 +4,11 @@ from __future__ import annotations
 
 import math
 
+from buildplan.shape.holding import ADVISED_KG, DRAUGHT_M_PER_S
 from buildplan.shape.model import Examination
 
-# A draught from a door (from memory).
-DRAUGHT_M_PER_S = 2.0
-# Against people who brush past, even where the air is still (from memory).
-LEAST_BALLAST_KG = 5.0
+# Against people who brush past, even where the air is still: as much as a base that is advised.
+LEAST_BALLAST_KG = ADVISED_KG
 STILL_AIR_M_PER_S = 0.05
 # Water, exact enough; dry sand poured loosely (from memory: 1.4 to 1.6).
 WATER_KG_PER_L, SAND_KG_PER_L = 1.0, 1.5
@@ -20,7 +19,8 @@ def ballast_kg(found: Examination, gust_m_per_s: float = DRAUGHT_M_PER_S) -> flo
 
     Drag's moment goes with the square of the speed and just tips the piece, of mass m with what
     it is tied to, at the speed v0; so ballast at the same arm is m ((v / v0)^2 - 1), and more
-    where its arm is less. None where something that does not fall over holds it.
+    where its arm is less. None where something that does not fall over holds it, or a base that
+    is heavy enough for a draught.
     """
     return ballast_each_kg(found, gust_m_per_s) * len(found.wind.ballast_at)
 

@@ -7,9 +7,9 @@ from dataclasses import replace
 
 from buildplan.design.building import METRES_PER_UNIT
 from buildplan.design.measures import Units
-from buildplan.language.messages import message
+from buildplan.language.messages import message, message_count
 from buildplan.shape.advice import LEANS_LIGHTLY_DEG
-from buildplan.shape.holding import advised_base, on_base
+from buildplan.shape.holding import advised_base, on_base, placed_base
 from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import Shape
 from buildplan.source.problems import Problem
@@ -32,21 +32,30 @@ def with_base(problems: Iterable[Problem], shape: Shape, units: Units) -> tuple[
 
 
 def _advice(problem: Problem, shape: Shape, units: Units) -> Suggestion:
-    ways = []
-    base, scale = advised_base(shape.standing, shape.mass_kg), METRES_PER_UNIT[units]
-    width, depth = (round(side / scale, 0) for side in (base.width_m, base.depth_m))
-    told = replace(base, width_m=width * scale, depth_m=depth * scale)
-    if on_base(shape.standing, shape.mass_kg, told).tip_angle_deg >= LEANS_LIGHTLY_DEG:
-        words = message(
-            "tie it to a base {width} {units} wide and {depth} {units} deep that weighs {weight} "
-            "kg",
-            width=f"{width:g}",
-            depth=f"{depth:g}",
-            weight=f"{base.weight_kg:g}",
-            units=units,
-        )
-        given = {"width": width, "depth": depth, "weight": base.weight_kg}
-        ways.append(Remedy(words, (Put(("base",), given),)))
+    based = base_way(shape, units)
+    ways = [] if based is None else [based]
     ways.append(Remedy(message("tie it to a wall"), (Put(("tied_to_wall",), True),)))
     kept = problem.suggestion.words if problem.kind is ShapeKind.DOES_NOT_STAND else ()
     return Suggestion(kept, tuple(ways))
+
+
+def base_way(shape: Shape, units: Units) -> Remedy | None:
+    """The base, or one for each foot, that keeps up a piece; None where none that is advised
+    does. Its words are in `units`, which are those of the file that it is put into."""
+    base, scale = advised_base(shape.standing, shape.mass_kg), METRES_PER_UNIT[units]
+    width, depth = (round(side / scale, 0) for side in (base.width_m, base.depth_m))
+    told = placed_base(shape.standing, replace(base, width_m=width * scale, depth_m=depth * scale))
+    if on_base(shape.standing, shape.mass_kg, told).tip_angle_deg < LEANS_LIGHTLY_DEG:
+        return None
+    words = message_count(
+        "tie it to a base {width} {units} wide and {depth} {units} deep that weighs {weight} kg",
+        "tie each of its {number} feet to a base of its own, {width} {units} wide and {depth} "
+        "{units} deep, that weighs {weight} kg",
+        told.count,
+        width=f"{width:g}",
+        depth=f"{depth:g}",
+        weight=f"{base.weight_kg:g}",
+        units=units,
+    )
+    given = {"width": width, "depth": depth, "weight": base.weight_kg}
+    return Remedy(words, (Put(("base",), given),))

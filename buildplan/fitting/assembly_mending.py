@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from itertools import combinations
+from math import ceil
 from pathlib import Path
 from typing import Any
 
@@ -14,6 +15,7 @@ from buildplan.language.messages import listing, message
 from buildplan.shape.constants import constants_with
 from buildplan.shape.finding import Settings, shapes_of_parts
 from buildplan.shape.kinds import ShapeKind
+from buildplan.shape.reaching import reaches
 from buildplan.shape.retying import retied
 from buildplan.source.kinds import FileKind
 from buildplan.source.problems import ProblemKind
@@ -25,6 +27,7 @@ AT = ("build", "assembly")
 OF_PLACES = (FileKind.LOOSE_PART, ShapeKind.NOTHING_MEETS)
 OF_TIES = (ShapeKind.TIES_CANNOT_MEET, ShapeKind.READS_BACKWARDS)
 OF_ASSEMBLIES = (*OF_PLACES, *OF_TIES, *OF_THE_COURSE)
+WIDTHS: Mapping[str, str] = {"wall": "across", "arch": "span"}  # what says how wide a part is
 MOST_PLACES = 6  # places of a part that are tried: each takes as long as a check
 
 
@@ -40,6 +43,8 @@ def assembly_ways(kind: ProblemKind, data: Data, folder: Path) -> Iterator[Remed
         yield from _on_in_place_of_ties(data)
     elif kind in OF_THE_COURSE:
         yield from _courses_of_parts(data)
+    elif kind is ShapeKind.REACHES_PAST:
+        yield from _wider(data, measure(data, folder))
 
 
 def _parts(data: Data) -> Sequence[Data]:
@@ -97,6 +102,25 @@ def _places(data: Data, names: Sequence[str]) -> Iterator[Remedy]:
         kept = [one for one in clear if one.at[-1] != key]
         words = message("give part {part} its place: {right}", part=parts[own]["name"], right=right)
         yield Remedy(words, (*kept, Put((*at, key), place)))
+
+
+def _wider(data: Data, piece: Measured) -> Iterator[Remedy]:
+    """What carries a word made as wide as the word is: the part that was set down last."""
+    lengths = [one.tie_to_tie_m for one in piece.framework.balloons.values()]
+    for reach in reaches(piece.framework, piece.shape):
+        # as many on either side: what is in its middle stays there
+        more = 2 * ceil(max(reach.left_m, reach.right_m) / max(lengths))
+        for i, part in reversed(list(enumerate(_parts(data)))):
+            for pattern, key in WIDTHS.items():
+                keys = (part.get("build") or {}).get(pattern)
+                if part["name"] not in reach.carriers or not isinstance(keys, Mapping):
+                    continue
+                if not isinstance(keys.get(key), int):
+                    continue
+                right = f"{key}: {keys[key] + more}"
+                words = message("make part {part} wider: {right}", part=part["name"], right=right)
+                wider = Put((*AT, "parts", i, "build", pattern, key), keys[key] + more)
+                yield Remedy(words, (wider,))
 
 
 # --- ties ---------------------------------------------------------------------------------

@@ -17,6 +17,7 @@ from buildplan.evaluation.passing import Door, passing_as_json
 from buildplan.fitting.mending import (
     ON_THE_PIECE,
     READ_ALL_THE_SAME,
+    TRIED_CAUTIONS,
     Broken,
     Stiffer,
     stiffer,
@@ -46,9 +47,17 @@ class Checked:
 
 
 def checked(path: Path, piece: Evaluation, voice: Voice, hands: Path | None = None) -> Checked:
-    """The piece of a design file checked: what would mend its problems tried on it."""
-    problems = tried(path, piece.facts.problems, voice)
-    piece = replace(piece, facts=replace(piece.facts, problems=problems))
+    """The piece of a design file checked: what would mend its problems and cautions tried on it."""
+    found = piece.examination.cautions
+    cautions = [one for one in found if one.kind in TRIED_CAUTIONS]
+    told = tried(path, (*piece.facts.problems, *cautions), voice)
+    kept = len(piece.facts.problems)
+    others = [one for one in found if one not in cautions]
+    piece = replace(
+        piece,
+        facts=replace(piece.facts, problems=told[:kept]),
+        examination=replace(piece.examination, cautions=(*told[kept:], *others)),
+    )
     known = learned_for(piece.design, measured_by(path, hands))
     return Checked(piece, stiffer_of(path, piece), known)
 

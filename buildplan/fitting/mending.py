@@ -38,6 +38,8 @@ ON_THE_PIECE = frozenset((*OF_THE_COURSE, *OF_ASSEMBLIES, *WAYS))
 FITTING = frozenset((*OF_THE_COURSE, *OF_ASSEMBLIES, ShapeKind.DOES_NOT_FIT, ShapeKind.NOT_AT_REST))
 # what does not keep a file from being read as plain data
 READ_ALL_THE_SAME = (*OF_THE_COURSE, *OF_PLACES)
+# cautions with ways that are tried as those of problems are
+TRIED_CAUTIONS = frozenset({ShapeKind.REACHES_PAST})
 MOST_BALLOONS = 3000  # solving a larger piece anew takes longer than anybody waits
 MOST_TRIALS, BALLOONS_IN_ALL = 24, 12_000  # pieces that are solved anew for one design
 MOST_WAYS = 2  # that are told: with two to choose from, no third is looked for
@@ -81,7 +83,8 @@ def stiffer(sound: Broken, piece: Measured) -> Stiffer | None:
     None where none does."""
     for extra, ways in balloons_more(sound.data, piece):
         for way in ways:
-            if _solved(sound, way) == frozenset():
+            left = _solved(sound, way)
+            if left is not None and left <= TRIED_CAUTIONS:
                 return Stiffer(extra, way)
     return None
 
@@ -153,6 +156,7 @@ def _kinds(piece: Measured) -> Kinds:
         constants = constants_with(piece.design.constants)
         examined = examine(piece.framework, piece.shape, constants=constants)
         found |= {one.kind for one in examined.problems}
+        found |= {one.kind for one in examined.cautions} & TRIED_CAUTIONS
     return frozenset(found)
 
 

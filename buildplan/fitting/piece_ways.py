@@ -8,7 +8,7 @@ from typing import Any
 
 from buildplan.evaluation.measured import Measured
 from buildplan.fitting.extra_balloon import one_more_balloon
-from buildplan.fitting.word_mending import word_ways
+from buildplan.fitting.word_mending import lower_letters, word_ways
 from buildplan.language.messages import message, written
 from buildplan.patterns.pattern import AllOf
 from buildplan.patterns.registry import patterns_in
@@ -143,6 +143,7 @@ WAYS: Mapping[ProblemKind, tuple[Ways, ...]] = {
     ShapeKind.TIES_CANNOT_MEET: (_sizes,),
     ShapeKind.NOTHING_MEETS: (_sizes,),
     ShapeKind.NOT_AS_DRAWN: (word_ways, one_more_balloon),
+    ShapeKind.REACHES_PAST: (lower_letters,),
     ShapeKind.FOLDS: (_two_layers, one_more_balloon, _sizes),
     ShapeKind.DOES_NOT_HOLD_ITSELF: (_two_layers, _sizes, _held),
 }

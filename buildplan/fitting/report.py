@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from buildplan.design.measures import Units
+from buildplan.evaluation.base_advice import base_way
 from buildplan.fitting.candidates import Progress
 from buildplan.fitting.fit import Fit
 from buildplan.fitting.fitting import Preference, recommended
@@ -14,6 +15,7 @@ from buildplan.fitting.measuring import FARTHEST_GOAL, OVERLAP_GOAL
 from buildplan.fitting.narrow import NARROW_ALLOWED, tube_width_m
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
+from buildplan.source.suggestions import Put
 
 TIPS_LIGHTLY_DEG = 5
 
@@ -193,11 +195,9 @@ def _remarks(fit: Fit, voice: Voice) -> list[str]:
             )
         )
     if not fit.stands_as_drawn:
+        said = _held_words(fit, voice)
         remarks.append(
-            voice.say(
-                "It does not stand by itself the way it is drawn. Tie it to a weighted base, or "
-                "hang it, to keep it so."
-            )
+            voice.say("It does not stand by itself the way it is drawn: {ways}.", ways=said)
         )
     elif fit.footed:
         remarks.append(
@@ -209,13 +209,29 @@ def _remarks(fit: Fit, voice: Voice) -> list[str]:
     if fit.stands_as_drawn and fit.shape.standing.tip_angle_deg < TIPS_LIGHTLY_DEG:
         remarks.append(
             voice.say(
-                "It stands as drawn on a narrow foot and tips at {angle} degrees of lean: give it "
-                "a base.",
+                "It stands as drawn on a narrow foot and tips at {angle} degrees of lean: {ways}.",
                 angle=round(fit.shape.standing.tip_angle_deg),
+                ways=_held_words(fit, voice),
             )
         )
     remarks += [voice.say("Problem: {problem}", problem=one) for one in fit.problems]
     return remarks
+
+
+def _held_words(fit: Fit, voice: Voice) -> str:
+    """What keeps it up: the base that `check` advises for it where it is as it is drawn."""
+    way = base_way(fit.shape, fit.gauges.units) if fit.as_drawn else None
+    if way is None:
+        return voice.say("hang it, or tie it to a pole or a wall, as it is drawn")
+    (put,) = way.changes
+    assert isinstance(put, Put), "a base is put into the file"
+    assert isinstance(put.value, Mapping), "by its keys"
+    keys = ", ".join(f"{key}: {value:g}" for key, value in put.value.items())
+    return voice.say(
+        "{way} (in its file: {right})",
+        way=voice.tell(way.words),
+        right=f"base: {{{keys}}}",
+    )
 
 
 def _why_not_well(fit: Fit, voice: Voice) -> str:

@@ -90,9 +90,14 @@ def _wind(piece: Evaluation, voice: Voice) -> Iterator[Row]:
     """The gust that tips it, and the ballast that holds the gust that was asked for."""
     wind, units = piece.examination.wind, piece.facts.units
     tips = wind_words(wind.tips_at.value, units, voice)
-    words = voice.say("a gust of {speed} tips it when nothing holds it down (estimate)", speed=tips)
-    yield voice.say("Wind"), words
-    if wind.ballast is None or wind.gust_m_per_s is None:
+    if not piece.shape.holding.fixed:
+        said = (
+            mark("a gust of {speed} tips it when nothing holds it down (estimate)")
+            if piece.shape.holding.base is None
+            else mark("a gust of {speed} tips it on its base (estimate)")
+        )
+        yield voice.say("Wind"), voice.say(said, speed=tips)
+    if wind.ballast is None or wind.gust_m_per_s is None or piece.shape.holding.fixed:
         return
     said = (
         mark("{weight} on its foot hold {speed} (estimate)")

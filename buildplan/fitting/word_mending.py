@@ -29,11 +29,22 @@ def word_ways(data: Data, piece: Measured | None) -> Iterator[Remedy]:
     if piece is not None:
         yield from _held(data, piece)
     for at, letters in _letters_in(data):
-        for cells in HEIGHTS:
-            if cells != letters.get("cells"):
-                words = message("make the letters {cells} cells high", cells=cells)
-                clear: list[Change] = [TakeOut((*at, "height"))] if letters.get("height") else []
-                yield Remedy(words, (*clear, Put((*at, "cells"), cells)))
+        yield from _other_cells(at, letters, HEIGHTS)
+
+
+def lower_letters(data: Data, piece: Measured | None) -> Iterator[Remedy]:
+    """The letters of fewer cells, the highest of them first: they are narrower too."""
+    for at, letters in _letters_in(data):
+        now = letters.get("cells") or 0
+        yield from _other_cells(at, letters, [one for one in reversed(HEIGHTS) if one < now])
+
+
+def _other_cells(at: Path, letters: Data, heights: Sequence[int]) -> Iterator[Remedy]:
+    for cells in heights:
+        if cells != letters.get("cells"):
+            words = message("make the letters {cells} cells high", cells=cells)
+            clear: list[Change] = [TakeOut((*at, "height"))] if letters.get("height") else []
+            yield Remedy(words, (*clear, Put((*at, "cells"), cells)))
 
 
 def _letters_in(data: Data) -> Iterator[tuple[Path, Data]]:

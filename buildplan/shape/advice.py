@@ -86,7 +86,7 @@ def cautions_of(shape: Shape, sag: Estimate, tip: Estimate, wind: Wind) -> list[
                 joints=shape.standing.feet,
             )
         )
-    if wind.tips_at.value < OUTDOORS_M_PER_S:
+    if shape.standing.stands and wind.tips_at.value < OUTDOORS_M_PER_S:
         cautions.append(
             Problem(
                 ShapeKind.TIPS_IN_A_DRAUGHT,

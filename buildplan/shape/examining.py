@@ -19,7 +19,7 @@ from buildplan.shape.bodies import (
 )
 from buildplan.shape.constants import CONSTANTS, Constant, at_bound
 from buildplan.shape.freedoms import pinned
-from buildplan.shape.holding import on_base
+from buildplan.shape.holding import ADVISED_KG, DRAUGHT_M_PER_S, on_base
 from buildplan.shape.model import (
     Estimate,
     Examination,
@@ -27,6 +27,7 @@ from buildplan.shape.model import (
     Shape,
     Wind,
 )
+from buildplan.shape.reaching import reaching_past
 from buildplan.shape.relaxing import Relaxed, holds, relax
 from buildplan.shape.standing import latex_kg, masses, stand
 from buildplan.shape.stiffness import joint_masses_kg, locked, stiffness_of
@@ -184,12 +185,14 @@ def _wind(
         return tip_speed_m_per_s(weight, worst.reach_m, density, drag, worst.moment_m3, 1.0)
 
     base = shape.holding.base
-    under = 0.0 if base is None else base.weight_kg
+    under = 0.0 if base is None else base.all_kg
     kilograms = (mass.low + under, mass.value + under, mass.high + under)
     drags = [at_bound(table, {"drag": "high"}), table, at_bound(table, {"drag": "low"})]
     speeds = [tips_at(t, kg * gravity) for t, kg in zip(drags, kilograms, strict=True)]
     rests = (*mass.rests_on, "drag")
-    places = ballast_places(framework, shape)
+    # a base that holds a draught weighs the piece down by itself
+    held = base is not None and base.all_kg >= ADVISED_KG and speeds[0] >= DRAUGHT_M_PER_S
+    places = () if held else ballast_places(framework, shape)
     factor = ballast_factor(shape, places)
     ballast = reach = None
     if gust is not None:
@@ -263,5 +266,5 @@ def examine(
         stiffness=found,
         wind=wind,
         problems=tuple(problems_of(shape, found, sag)),
-        cautions=tuple(cautions_of(shape, sag, tip, wind)),
+        cautions=(*reaching_past(framework, shape), *cautions_of(shape, sag, tip, wind)),
     )

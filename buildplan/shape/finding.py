@@ -17,7 +17,7 @@ from buildplan.shape.bodies import (
     struts,
 )
 from buildplan.shape.freedoms import all_free, mirrored
-from buildplan.shape.holding import on_base
+from buildplan.shape.holding import held
 from buildplan.shape.judging import overlaps, problems_of
 from buildplan.shape.locking import locks
 from buildplan.shape.model import FREE, FloatArray, Holding, IntArray, Shape
@@ -235,7 +235,7 @@ def find_shape(
     posed = facing_the_viewer(framework, best.positions_m @ rotation.T)
     positions = on_the_floor(bodies, of_one_hand(framework, posed))
     standing, mass = stand(framework, bodies, positions, settings.constants)
-    standing = standing if holding.base is None else on_base(standing, mass, holding.base)
+    holding, standing = held(standing, mass, holding)
     size = size_m(bodies, positions)
     strain = float(np.abs(bodies.strain(positions)).max(initial=0.0))
     rigid = rigidity(bodies.ends, positions)

@@ -24,6 +24,7 @@ class ShapeKind(ProblemKind):
     FOLDS = auto()
     DOES_NOT_HOLD_ITSELF = auto()
     # cautions
+    REACHES_PAST = auto()
     SAGS = auto()
     MAY_NOT_HOLD_ITSELF = auto()
     TIPS_LIGHTLY = auto()

@@ -27,7 +27,8 @@ class Standing:
     `feet` are the joints nearest the floor that carry it, `foot_polygon_m` the (k, 2)
     corners in x and z of what touches the floor, `tip_angle_deg` the angle of lean at which
     it goes over in its worst direction. `stands` is false when the centre of mass lies
-    outside the foot.
+    outside the foot. `feet_m` are the middles (k, 2) of feet that stand apart from one another, as
+    those of an arch do; none where it is not known of more than one.
     """
 
     stands: bool
@@ -35,15 +36,23 @@ class Standing:
     foot_polygon_m: FloatArray
     centre_of_mass_m: FloatArray
     tip_angle_deg: float
+    feet_m: FloatArray = field(default_factory=lambda: np.zeros((0, 2)))
 
 
 @dataclass(frozen=True)
 class Base:
-    """A weighted base under the foot, to which the piece is tied."""
+    """A weighted base under the foot, to which the piece is tied; where `count` is more than one,
+    as many, each under a foot of its own."""
 
     width_m: float
     depth_m: float
     weight_kg: float
+    count: int = 1
+
+    @property
+    def all_kg(self) -> float:
+        """What all of them weigh."""
+        return self.count * self.weight_kg
 
 
 @dataclass(frozen=True)

@@ -7,7 +7,9 @@ from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
+from scipy.sparse.csgraph import connected_components
 from scipy.spatial import ConvexHull
+from scipy.spatial.distance import cdist
 
 from buildplan.framework.counts import BALLOONS_PER_LOCK
 from buildplan.framework.model import BalloonType, Framework
@@ -19,6 +21,7 @@ from buildplan.shape.roots import bisected
 INCH_M = 0.0254
 EDGE_POINTS = 24  # corners drawn round one body's contact patch
 NEARLY_DOWN = 0.1  # of a body's radius
+APART = 1.5  # lengths of the longest body: what touches the floor wider apart is another foot
 
 
 def latex_kg(balloon: BalloonType, constants: Mapping[str, Constant]) -> float:
@@ -210,5 +213,17 @@ def stand(
         foot_polygon_m=polygon,
         centre_of_mass_m=centre,
         tip_angle_deg=max(angle, 0.0),
+        feet_m=_feet_apart(
+            np.vstack([patches.centres_m, touches]), APART * float(bodies.length_m.max())
+        ),
     )
     return standing, total
+
+
+def _feet_apart(touching_m: FloatArray, apart_m: float) -> FloatArray:
+    """The middle (k, 2) of each foot, of all points (n, 2) that touch the floor: points of one
+    foot are less than `apart_m` from another of it. From left to right."""
+    count, number = connected_components(cdist(touching_m, touching_m) < apart_m, directed=False)
+    feet = [touching_m[number == foot] for foot in range(count)]
+    middles = [0.5 * (foot.min(axis=0) + foot.max(axis=0)) for foot in feet]
+    return np.array(sorted(middles, key=lambda at: (round(float(at[0]), 3), float(at[1]))))

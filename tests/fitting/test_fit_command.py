@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+import re
 import subprocess
 import sys
 from pathlib import Path
 
 from buildplan.design.reading import read_design
+from buildplan.evaluation.evaluating import evaluate
+from buildplan.shape.advice import LEANS_LIGHTLY_DEG
 
 
 def fit(*arguments: str | Path) -> subprocess.CompletedProcess[str]:
@@ -25,6 +28,13 @@ def test_an_svg_of_her_own_becomes_a_design_and_a_picture(tmp_path: Path) -> Non
     lines = ended.stdout.splitlines()
     assert lines[-2:] == [str(design), str(picture)]
     assert "overlap" in lines[1]
+    # the base that it names for the narrow foot holds it
+    (base,) = re.findall(r"in its file: (base: \{.*?\})", ended.stdout)
+    assert float(re.findall(r"tips at (\d+) degrees", ended.stdout)[0]) < LEANS_LIGHTLY_DEG
+    design.write_text(f"{design.read_text('utf-8')}{base}\n", "utf-8")
+    held = read_design(design)
+    piece = evaluate(held, held.units, 12)
+    assert piece.shape.standing.tip_angle_deg >= LEANS_LIGHTLY_DEG
 
 
 def test_a_wrong_call_ends_in_status_2(tmp_path: Path) -> None:

@@ -136,6 +136,33 @@ def test_letters_of_a_word_keep_the_places_at_which_they_are_drawn(tmp_path: Pat
     assert float(np.abs(apart).max()) < 0.2 * LINK_M
 
 
+def test_a_word_wider_than_its_beam_is_told_and_what_is_told_mends_it(tmp_path: Path) -> None:
+    """How far it reaches is measured on the solved joints."""
+    file = file_of(
+        tmp_path,
+        f"name: B, build: {BEAM.replace('across: 5', 'across: 3')}",
+        f"name: S, on: B, build: {WORD}",
+    )
+    before = checked(file)[1]
+    (past,) = [one for one in before["cautions"] if one["kind"] == "reaches-past"]
+    _, shape = solved(file)
+    x = {joint: at[0] for joint, at in shape.at.items()}
+    beam, word = (
+        [at for joint, at in x.items() if joint.startswith(name)] for name in ("B.", "S.")
+    )
+    assert past["data"]["left"] == pytest.approx(100 * (min(beam) - min(word)), abs=0.1)
+    assert past["data"]["right"] == pytest.approx(100 * (max(word) - max(beam)), abs=0.1)
+    assert past["data"]["word"] == "LI"
+    for way in past["changes"]:
+        text = file.read_text("utf-8")
+        applied(file, {"changes": [way]})
+        after = checked(file)[1]
+        assert "reaches-past" not in {one["kind"] for one in after["cautions"]}
+        assert not after["problems"]
+        file.write_text(text, "utf-8")
+    assert any("across" in way["text"] for way in past["changes"])
+
+
 def checked(file: Path, *options: str) -> tuple[int, dict[str, Any]]:
     found = CliRunner().invoke(app, ["check", str(file), "--json", *options])
     assert found.exit_code in (0, 1), found.output

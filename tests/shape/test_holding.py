@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import math
 import sys
+from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
@@ -12,15 +13,24 @@ import pytest
 
 from buildplan.cli import main
 from buildplan.design.building import build_framework
-from buildplan.design.model import Design
+from buildplan.design.model import Design, GivenBase
 from buildplan.design.reading import read_design
+from buildplan.evaluation.ballast import ballast_kg
 from buildplan.evaluation.evaluating import evaluate, resting_shape
+from buildplan.evaluation.seating import read_whole
 from buildplan.framework.places import joints_named
-from buildplan.shape.holding import advised_base, on_base
+from buildplan.shape.holding import (
+    ADVISED_KG,
+    DRAUGHT_M_PER_S,
+    advised_base,
+    on_base,
+    placed_base,
+)
 from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import Base, Standing
 from buildplan.source.file_changes import changed_text
 from buildplan.source.problems import DesignProblemsError
+from buildplan.source.suggestions import Put
 
 HEAD = """\
 buildplan: 1
@@ -51,6 +61,10 @@ stand_on: start
 )
 
 
+DESIGNS = Path(__file__).parents[2] / "designs"
+FOOT = ((1, 1), (1, -1), (-1, -1), (-1, 1))
+
+
 def design(folder: Path, text: str) -> Design:
     file = folder / "trial.yaml"
     file.write_text(text, "utf-8")
@@ -59,7 +73,7 @@ def design(folder: Path, text: str) -> Design:
 
 def block(height_m: float, half_m: float) -> Standing:
     """A piece with its centre of mass over the middle of a square foot."""
-    foot = half_m * np.array([[1, 1], [1, -1], [-1, -1], [-1, 1]], float)
+    foot = half_m * np.array(FOOT, float)
     centre = np.array([0.0, height_m, 0.0])
     angle = math.degrees(math.atan2(half_m, height_m))
     return Standing(True, ("A1",), foot, centre, angle)
@@ -81,6 +95,43 @@ def test_the_base_that_is_advised_holds_and_can_be_carried(height_m: float) -> N
     base = advised_base(lean, 1.5)
     assert on_base(lean, 1.5, base).tip_angle_deg >= 15
     assert base.weight_kg <= 25
+
+
+def test_feet_that_no_base_reaches_under_have_one_each() -> None:
+    """Moments about an edge by hand: the front edges of both bases are one line."""
+    feet = np.array([[-1.5, 0.0], [1.5, 0.0]])
+    wide = replace(block(1.0, 0.05), foot_polygon_m=np.array(FOOT) * (1.6, 0.05), feet_m=feet)
+    base = placed_base(wide, Base(0.4, 0.4, 4.0))
+    assert base.count == 2
+    stood = on_base(wide, 2.0, base)
+    assert stood.centre_of_mass_m[1] == pytest.approx(2.0 * 1.0 / 10.0)
+    assert stood.tip_angle_deg == pytest.approx(math.degrees(math.atan2(0.2, 0.2)))
+    assert np.abs(stood.foot_polygon_m).max(axis=0) == pytest.approx([1.7, 0.2])
+    # one that reaches under both is one
+    assert placed_base(wide, Base(3.2, 0.4, 4.0)).count == 1
+    advised = advised_base(wide, 2.0)
+    assert advised.count == 2
+    assert advised.all_kg >= ADVISED_KG
+    assert on_base(wide, 2.0, advised).tip_angle_deg >= 15
+
+
+@pytest.mark.parametrize("name", ["gallery/portal", "gallery/evening_moon", "gallery/slim_column"])
+def test_what_stands_on_the_base_that_is_advised_bears_a_draught_without_ballast(name: str) -> None:
+    found = read_whole(DESIGNS / f"{name}.yaml")
+    free = evaluate(found, found.units, 12)
+    assert free.examination.wind.tips_at.low < DRAUGHT_M_PER_S
+    assert ballast_kg(free.examination) >= ADVISED_KG
+    (tips,) = [p for p in free.examination.cautions if p.kind is ShapeKind.TIPS_LIGHTLY]
+    (put,) = tips.suggestion.ways[0].changes
+    assert isinstance(put, Put)
+    given = GivenBase.model_validate(put.value)
+    held = evaluate(found.model_copy(update={"base": given}), found.units, 12)
+    assert held.examination.wind.tips_at.low >= DRAUGHT_M_PER_S
+    assert ballast_kg(held.examination) == 0
+    base = held.shape.holding.base
+    assert base is not None
+    assert base.count == (2 if name.endswith("portal") else 1)
+    assert base.all_kg >= ADVISED_KG
 
 
 def test_a_light_piece_is_told_a_base_or_a_wall_and_either_mends_it(tmp_path: Path) -> None:

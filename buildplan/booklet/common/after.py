@@ -15,6 +15,7 @@ from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.ballast import ballast_each_kg
 from buildplan.evaluation.figures import weight_words, wind_words
+from buildplan.language.messages import mark
 from buildplan.sequence.reach import WITH_ONE_AT_FOOT, lifters
 
 VIEW_HEIGHT, SIDE_HEIGHT = 250.0, 170.0
@@ -88,25 +89,39 @@ def _holding_down(book: Book) -> list[str]:
     if book.shape.holding.fixed:
         weight = strong(weight_words(facts.mass_kg, voice))
         return [*fastening(book), voice.say("It weighs about {weight} (estimate).", weight=weight)]
+    ballasted = book.examination.wind.ballast_at
+    weighs = (
+        mark(
+            "It weighs about {weight} and goes over when it leans {angle} (estimates): add ballast "
+            "indoors too."
+        )
+        if ballasted
+        else mark("It weighs about {weight} and goes over when it leans {angle} (estimates).")
+    )
+    ballast = voice.say(
+        "Ballast, tied low: water or sand, {each} at each of {joints}.",
+        joints=strong(voice.listed(ballasted)),
+        each=strong(mass_words(ballast_each_kg(book.examination), voice)),
+    )
     return [
         *fastening(book),
-        voice.say(
-            "It weighs about {weight} and goes over when it leans {angle} (estimates): add ballast "
-            "indoors too.",
-            weight=strong(weight_words(facts.mass_kg, voice)),
-            angle=strong(lean),
-        ),
-        voice.say(
-            "Ballast, tied low: water or sand, {each} at each of {joints}.",
-            joints=strong(voice.listed(book.examination.wind.ballast_at)),
-            each=strong(mass_words(ballast_each_kg(book.examination), voice)),
-        ),
-        voice.say(
-            "With nothing to hold it, a gust of {gust} tips it (estimate): tie it to something "
-            "as well where there is a draught, and keep it indoors in more than a light breeze.",
-            gust=strong(gust),
-        ),
+        voice.say(weighs, weight=strong(weight_words(facts.mass_kg, voice)), angle=strong(lean)),
+        *([ballast] if ballasted else []),
+        voice.say(_tips(book), gust=strong(gust)),
     ]
+
+
+def _tips(book: Book) -> str:
+    """What a gust does to a piece that nothing fixed holds."""
+    if book.shape.holding.base is not None:
+        return mark(
+            "On its base, a gust of {gust} tips it (estimate): tie it to something as well where "
+            "there is more than a draught, and keep it indoors in more than a light breeze."
+        )
+    return mark(
+        "With nothing to hold it, a gust of {gust} tips it (estimate): tie it to something "
+        "as well where there is a draught, and keep it indoors in more than a light breeze."
+    )
 
 
 def _carrying(book: Book) -> list[str]:

@@ -26,7 +26,11 @@ def fastening(book: Book) -> list[str]:
     voice, holding = book.voice, book.shape.holding
     told = [strong(one) for one in held_words(book)]
     if holding.base is not None:
-        told.append(voice.say("Tie its foot to the middle of the base before anybody lets go."))
+        told.append(
+            voice.say("Tie its foot to the middle of the base before anybody lets go.")
+            if holding.base.count == 1
+            else voice.say("Tie each foot to the middle of its base before anybody lets go.")
+        )
     if holding.pole:
         told.append(
             voice.say("Set the pole up first; tie the piece to it low, half way up and at the top.")
@@ -45,8 +49,10 @@ def holders(holding: Holding, voice: Voice) -> Iterator[str]:
     """What to bring to hold a piece that does not stand by itself."""
     base = holding.base
     if base is not None:
-        yield voice.say(
+        yield voice.say_count(
             "A base, {width} cm wide and {depth} cm deep, of {weight} kg",
+            "{number} bases, {width} cm wide and {depth} cm deep, of {weight} kg each",
+            base.count,
             width=voice.decimal(100 * base.width_m, 0),
             depth=voice.decimal(100 * base.depth_m, 0),
             weight=voice.decimal(base.weight_kg, 1),

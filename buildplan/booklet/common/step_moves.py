@@ -9,7 +9,6 @@ from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import (
     ON_THE_PIECE,
 )
-from buildplan.booklet.common.laid_courses import laid_pictures
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.cell_layout import newest_brace
 from buildplan.drawing.marks import Picture
@@ -21,8 +20,6 @@ from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.model import Cell, Role
 from buildplan.sequence.model import Kind, Operation, Step
 
-# What is done to a chain before it is laid.
-BEFORE_LAYING = frozenset({Kind.CLOSE_RING, Kind.TAG})
 STAND_UP_SIZE = (226.0, 172.0)
 
 
@@ -32,17 +29,11 @@ def first_moves(book: Book, step: Step, height: float) -> tuple[Picture, ...]:
     diagram `height` points high."""
     if step.kind is Kind.STAND_UP:
         return (_stood_up(book, step),)
-    laid = laid_pictures(book, step)
     if step.kind not in ON_THE_PIECE:
-        kinds = set(step.kinds) - ({Kind.LAY} if laid else set())
-        return (*moves(book.framework, step, book.voice, kinds), *laid)
-    # other chains that come in are where they lie on the close-ups
+        return moves(book.framework, step, book.voice)
+    # chains that come in are where they lie on the close-ups
     new = _new_kinds(book, step) - {Kind.LAY}
-    pictures = (
-        *moves(book.framework, step, book.voice, new & BEFORE_LAYING),
-        *laid,
-        *moves(book.framework, step, book.voice, new - BEFORE_LAYING),
-    )
+    pictures = moves(book.framework, step, book.voice, new)
     brace = _first_brace(book, step)
     if brace and _is_first_of_kind(book, step) and corner_of(book, step) is None:
         # the way round is in the diagram, as the close-ups have it
@@ -71,8 +62,7 @@ def new_moves(book: Book, step: Step, height: float) -> tuple[Picture, ...]:
         for operation in other.operations
     }
     new = {operation.kind for operation in step.operations if _move(book, operation) not in shown}
-    laid = laid_pictures(book, step)
-    return (*moves(book.framework, step, book.voice, new - ({Kind.LAY} if laid else set())), *laid)
+    return moves(book.framework, step, book.voice, new)
 
 
 def _move(book: Book, operation: Operation) -> Hashable:
@@ -110,7 +100,10 @@ def _stood_up(book: Book, step: Step) -> Picture:
         piece=book.framework.name,
     )
     stays = book.voice.say("thick line: stays down")
-    return standing_up_picture(book.framework, book.shape, *STAND_UP_SIZE, words, people, stays)
+    bags = book.examination.wind.ballast_at
+    return standing_up_picture(
+        book.framework, book.shape, *STAND_UP_SIZE, words, people, stays, bags
+    )
 
 
 def how_to(book: Book, step: Step, picture: Picture) -> Picture:

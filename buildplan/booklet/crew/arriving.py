@@ -20,11 +20,12 @@ from buildplan.document.blocks import Items, heading
 from buildplan.document.layout import beside
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong
-from buildplan.evaluation.ballast import DRAUGHT_M_PER_S, ballast_kg
+from buildplan.evaluation.ballast import ballast_kg
 from buildplan.evaluation.figures import speed_words
 from buildplan.language.messages import mark
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
+from buildplan.shape.holding import DRAUGHT_M_PER_S
 
 # Speeds that ballast is told for; outdoors the ends of Beaufort 2 and 3 (mean speeds: gusts run
 # above them).
