@@ -61,12 +61,12 @@ def check_coming_round(
     yield Mistake(
         FileKind.NOT_COMING_ROUND,
         at,
-        message("{turns}: {short}", turns=turns, short=_short_words(lengths, short_deg)),
+        message("{turns}: {short}", turns=turns, short=short_side_words(lengths, short_deg)),
         _what_would_do(cells, lengths, short_deg, at, sized),
     )
 
 
-def _short_words(lengths: SideLengths, short_deg: float) -> Message:
+def short_side_words(lengths: SideLengths, short_deg: float) -> Message:
     """By how many balloons which side is too short."""
     link = lengths.outer if short_deg > 0 else lengths.inner
     balloons = round(abs(short_deg) / fan_turn_deg(link, lengths.brace), 1)
