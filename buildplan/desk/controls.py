@@ -31,7 +31,6 @@ from buildplan.desk.value_kinds import (
 )
 from buildplan.desk.whole_file import WholeFile
 from buildplan.evaluation.figures import FINISHES
-from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
 from buildplan.patterns.build import Build
 from buildplan.source.mistake import Path
@@ -39,7 +38,7 @@ from buildplan.source.partial_validation import list_in, mapping_in
 from buildplan.source.values import FileModel, Minutes
 
 MOST_ITEMS = 120  # of a list: what is longer is changed in the file
-KILOGRAMS, MINUTES = mark("kg"), mark("min")
+KILOGRAMS, MINUTES = "kg", "min"  # symbols of the SI and beside it, the same in every language
 Control = dict[str, Any]
 
 
@@ -127,8 +126,8 @@ def _unit(place: _Place, kind: ValueKind, whole: WholeFile) -> str:
     if kind.control == "size":
         return "" if isinstance(place.value, str) else whole.units
     if place.name == "GivenBase.weight":
-        return whole.voice.say(KILOGRAMS)
-    return whole.voice.say(MINUTES) if kind.names(Minutes) else ""
+        return KILOGRAMS
+    return MINUTES if kind.names(Minutes) else ""
 
 
 def _of_choice(place: _Place, kind: ValueKind, whole: WholeFile) -> Control:
