@@ -32,7 +32,7 @@ Data = dict[str, object]
 
 
 @dataclass(frozen=True)
-class _Course:
+class _TiledTube:
     """A tube of the file, as far as it is right: what its tiles are told by."""
 
     at: Path
@@ -68,7 +68,7 @@ def _course(
         return None
     tube = salvage(Tube, given)
     balloons = {key: salvage(Balloon, one) for key, one in mapping_in(data.get("balloons")).items()}
-    course = _Course(
+    course = _TiledTube(
         (*at, "course"),
         tube,
         _lengths(tube, balloons, mapping_in(data.get("colour_pattern"))),
@@ -125,7 +125,7 @@ def _colours(tube: Salvaged[Tube], balloons: Mapping[str, Salvaged[Balloon]]) ->
     )
 
 
-def _tiles(items: list[object], at: Path, course: _Course) -> Iterator[Data]:
+def _tiles(items: list[object], at: Path, course: _TiledTube) -> Iterator[Data]:
     """The tiles of a list of the file; what is no cell is a tile too, with its text."""
     for i, item in enumerate(items):
         path = (*at, i)
@@ -141,7 +141,7 @@ def _tiles(items: list[object], at: Path, course: _Course) -> Iterator[Data]:
             yield _tile(path, item, course)
 
 
-def _tile(path: Path, item: object, course: _Course) -> Data:
+def _tile(path: Path, item: object, course: _TiledTube) -> Data:
     cell = _cell(item)
     told = {} if cell is None else _kind(cell, course)
     label = "" if item is None else str(item)
@@ -171,7 +171,7 @@ def _is_advance(one: object) -> bool:
     return isinstance(one, int) and not isinstance(one, bool) and 0 <= one <= MOST_ADVANCE
 
 
-def _kind(cell: CellKind, course: _Course) -> Data:
+def _kind(cell: CellKind, course: _TiledTube) -> Data:
     """A kind of cell as a tile of the course would be."""
     voice = course.whole.voice
     own = cell.name not in CELL_KINDS
@@ -210,7 +210,7 @@ def _closing(turn: CourseTurn, fits: bool) -> Message:
     )
 
 
-def _turning(course: _Course) -> Data:
+def _turning(course: _TiledTube) -> Data:
     """How far it turns, and how its two sides are to each other, in figures and in words."""
     tube, lengths, voice = course.tube, course.lengths, course.whole.voice
     if lengths is None:
