@@ -21,6 +21,9 @@ from pathlib import Path
 
 from buildplan.language.messages import Message, mark, message
 
+if sys.platform != "win32":
+    import fcntl
+
 PREFIX, SUFFIX = ".buildplan-", ".part"
 # where files are not locked, one that is written this long is written by nobody any more
 ABANDONED_S = 3600.0
@@ -187,8 +190,6 @@ def _locked(handle: int) -> bool | None:
     """Whether an open file is now locked by us, and not by another; None where none is locked."""
     if sys.platform == "win32":
         return None
-    import fcntl
-
     try:
         fcntl.flock(handle, fcntl.LOCK_EX | fcntl.LOCK_NB)
     except BlockingIOError:
