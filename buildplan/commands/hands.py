@@ -90,13 +90,15 @@ def learn(
     from buildplan.hands.learning import learn as learn_from
     from buildplan.hands.model import HANDS_FILE
     from buildplan.hands.words import learned_lines
+    from buildplan.source.whole_files import alone_in
 
     voice = Voice(language)
     target = hands or log.parent / HANDS_FILE
-    before = read_hands(target) if target.exists() else ()
     new = measured_in(log, voice)
-    known = gathered(before, new)
-    write_whole(target, hands_text(known).encode())
+    with alone_in(target.parent):
+        before = read_hands(target) if target.exists() else ()
+        known = gathered(before, new)
+        write_whole(target, hands_text(known).encode())
     typer.echo(target)
     repeated = len(before) + len(new) - len(known)
     if repeated:

@@ -14,8 +14,8 @@ import secrets
 import stat
 import sys
 import time
-from collections.abc import Callable
-from contextlib import suppress
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager, suppress
 from functools import cache
 from pathlib import Path
 
@@ -76,6 +76,24 @@ def write_new(path: Path, data: bytes) -> None:
     _written(path, data, _put_new)
 
 
+@contextmanager
+def alone_in(folder: Path) -> Iterator[None]:
+    """One process at a time: what is read there, changed and written again loses nothing. Nobody
+    waits where folders are not locked, or where there is none."""
+    if sys.platform == "win32":
+        yield
+        return
+    handle = None
+    with suppress(OSError):
+        handle = os.open(folder, os.O_RDONLY)
+        fcntl.flock(handle, fcntl.LOCK_EX)
+    try:
+        yield
+    finally:
+        if handle is not None:
+            os.close(handle)
+
+
 def may_write(folder: Path) -> bool:
     """Whether files can be written into a folder, tried by one."""
     try:
@@ -108,7 +126,7 @@ def _put(path: Path, data: bytes) -> None:
         path.write_bytes(data)
         return
     target = Path(os.path.realpath(path))
-    if mode is not None and not os.access(target, os.W_OK):
+    if target.exists() and not os.access(target, os.W_OK):
         raise PermissionError(errno.EACCES, os.strerror(errno.EACCES))
     _placed(target, data, mode, os.replace)
 

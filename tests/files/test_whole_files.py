@@ -204,3 +204,27 @@ def test_of_many_who_write_one_file_each_writes_it_whole(tmp_path: Path) -> None
         writer.join()
     assert all(len(data) == 99999 and len(set(data)) == 1 for data in seen)
     assert [found.name for found in tmp_path.iterdir()] == ["plan.pdf"]
+
+
+LEARN = """
+import sys
+from buildplan.cli import main
+sys.argv = ["buildplan", "learn", sys.argv[1]]
+main()
+"""
+
+
+@posix
+def test_two_who_learn_at_once_lose_none_of_what_the_other_measured(tmp_path: Path) -> None:
+    logs = []
+    for number in range(1, 4):
+        logs.append(tmp_path / f"log{number}.csv")
+        logs[-1].write_text(f"kind,count,minutes\npair,{number},{number}\n", "utf-8")
+    with whole_files.alone_in(tmp_path):  # all of them have read their logs before any may go on
+        running = [
+            subprocess.Popen([sys.executable, "-c", LEARN, str(log)], stdout=subprocess.DEVNULL)
+            for log in logs
+        ]
+    assert [one.wait() for one in running] == [0, 0, 0]
+    text = (tmp_path / "hands.yaml").read_text("utf-8")
+    assert all(f"count: {number}," in text for number in range(1, 4))

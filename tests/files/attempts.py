@@ -1,0 +1,293 @@
+"""A command that writes, brought to its first write and from there on made to fail in many ways.
+
+The command runs in a process of its own up to its first write; there that process is copied (fork)
+once for each attempt, so that nothing is worked out twice. Every attempt begins with the same files
+and ends with what they have become.
+"""
+
+from __future__ import annotations
+
+import contextlib
+import json
+import os
+import resource
+import shutil
+import signal
+import sys
+import time
+import traceback
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from pathlib import Path
+from types import FrameType
+from typing import Any
+
+from buildplan.source import whole_files
+
+Files = dict[str, bytes]
+NOBODY = 65534
+
+
+@dataclass(frozen=True)
+class Writer:
+    """A command, or a call, that writes into a folder; `inputs` are there before, and where it
+    writes `over` files, old ones of those names."""
+
+    name: str
+    run: Callable[[Path], None]
+    inputs: Mapping[str, bytes] = field(default_factory=dict)
+    over: bool = True
+
+
+@dataclass(frozen=True)
+class Ended:
+    """How an attempt ended: status (negative: the signal), what was said, the files then."""
+
+    status: int
+    said: str
+    files: Files
+    left: int
+
+
+def files_in(folder: Path) -> tuple[Files, int]:
+    """The files of a folder, and how many more were left half written."""
+    found: Files = {}
+    left = 0
+    for path in sorted(folder.rglob("*")) if folder.is_dir() else ():
+        if path.name.startswith(whole_files.PREFIX):
+            left += 1
+        elif path.is_file():
+            found[str(path.relative_to(folder))] = path.read_bytes()
+    return found, left
+
+
+def laid(folder: Path, files: Files) -> None:
+    """Make the folder hold these files; what is half written stays as it lies."""
+    folder.mkdir(parents=True, exist_ok=True)
+    folder.chmod(0o755)
+    for path in sorted(folder.rglob("*"), reverse=True):
+        if path.is_file() and not path.name.startswith(whole_files.PREFIX):
+            path.unlink()
+    for name, data in files.items():
+        (folder / name).parent.mkdir(parents=True, exist_ok=True)
+        (folder / name).write_bytes(data)
+
+
+@dataclass(frozen=True)
+class Copy:
+    """A copy of this process, and where what it says is heard."""
+
+    pid: int
+    hearing: int
+
+    def end(self) -> tuple[int, str]:
+        """Wait for its end: the status, and what it has said (less than a pipe holds)."""
+        status = os.waitstatus_to_exitcode(os.waitpid(self.pid, 0)[1])
+        with open(self.hearing, encoding="utf-8", errors="replace") as heard:
+            return status, heard.read()
+
+
+def copied() -> Copy | None:
+    """A copy of this process; None in the copy itself."""
+    hearing, saying = os.pipe()
+    pid = os.fork()
+    if pid:
+        os.close(saying)
+        return Copy(pid, hearing)
+    os.dup2(saying, 1)
+    os.dup2(saying, 2)
+    os.close(saying)
+    os.close(hearing)
+    return None
+
+
+def doing(work: Callable[[], None]) -> Copy:
+    """A copy of this process that does some work and ends."""
+    copy = copied()
+    if copy is not None:
+        return copy
+    status = 0
+    try:
+        work()
+    except SystemExit as ended:
+        status = int(ended.code or 0)
+    except BaseException:  # noqa: BLE001 - a copy of a process never returns
+        traceback.print_exc()
+        status = 99
+    with contextlib.suppress(OSError, ValueError):
+        sys.stdout.flush()
+        sys.stderr.flush()
+    os._exit(status)
+
+
+class Attempts:
+    """The attempts on one writer, in a folder of its own below `place`."""
+
+    def __init__(self, writer: Writer, place: Path) -> None:
+        self.writer = writer
+        self.folder = place / "out"
+        self.place = place
+        self.old: Files = dict(writer.inputs)
+        self.new: Files = {}
+
+    def learn(self) -> tuple[int, float]:
+        """Run it once undisturbed: the lines of the writer that it goes through, and its time."""
+        laid(self.folder, self.old)
+        lines = self.place / "lines"
+
+        def work() -> None:
+            counted = [0]
+            _trace(counted, lambda: lines.write_text(str(counted[0]), "ascii"))
+            self.writer.run(self.folder)
+
+        begun = time.monotonic()
+        status, said = doing(work).end()
+        took = time.monotonic() - begun
+        self.new, left = files_in(self.folder)
+        if status or left or self.new == self.old:
+            raise RuntimeError(f"{self.writer.name}: {status} {said}")
+        if self.writer.over:
+            made = {name: b"old\n" for name in self.new if name not in self.writer.inputs}
+            self.old = {**made, **self.writer.inputs}
+        return int(lines.read_text("ascii")), took
+
+    def timed(self, after: float) -> Ended:
+        """Killed so many seconds after its beginning."""
+        laid(self.folder, self.old)
+        copy = doing(lambda: self.writer.run(self.folder))
+        time.sleep(after)
+        os.kill(copy.pid, signal.SIGKILL)
+        return self._ended(*copy.end())
+
+    def from_first_write(self, disturbances: list[Callable[[], None]]) -> list[Ended]:
+        """One attempt for each disturbance, which is called just before the first write."""
+        answers = self.place / "answers"
+        answers.unlink(missing_ok=True)
+        laid(self.folder, self.old)
+
+        def work() -> None:
+            written = whole_files._written
+
+            def first(*given: Any) -> None:
+                _put_in_place(written)
+                ended: list[Any] = []
+                for disturb in disturbances:
+                    laid(self.folder, self.old)
+                    copy = copied()
+                    if copy is None:
+                        disturb()
+                        written(*given)
+                        return
+                    one = self._ended(*copy.end())
+                    ended.append([one.status, one.said, _hexed(one.files), one.left])
+                answers.write_text(json.dumps(ended), "utf-8")
+                os._exit(0)
+
+            _put_in_place(first)
+            self.writer.run(self.folder)
+
+        _, said = doing(work).end()
+        if not answers.exists():
+            raise RuntimeError(said)
+        found = json.loads(answers.read_text("utf-8"))
+        return [
+            Ended(status, said, {name: bytes.fromhex(data) for name, data in files.items()}, left)
+            for status, said, files, left in found
+        ]
+
+    def two_at_once(self) -> tuple[list[int], Ended]:
+        """Two of them, begun together."""
+        laid(self.folder, self.old)
+        copies = [doing(lambda: self.writer.run(self.folder)) for _ in range(2)]
+        ended = [copy.end() for copy in copies]
+        return [status for status, _ in ended], self._ended(*max(ended))
+
+    def _ended(self, status: int, said: str) -> Ended:
+        files, left = files_in(self.folder)
+        return Ended(status, said, files, left)
+
+
+def _put_in_place(written: Any) -> None:
+    """What is called to write a file, from now on."""
+    whole_files._written = written
+
+
+def _hexed(files: Files) -> dict[str, str]:
+    return {name: data.hex() for name, data in files.items()}
+
+
+def _trace(counted: list[int], told: Callable[[], object]) -> None:
+    """From the next write on, count the lines of the writer that are run, telling each."""
+    source = whole_files.__file__
+
+    def lines(_: FrameType, event: str, __: object) -> Any:
+        if event == "line":
+            counted[0] += 1
+            told()
+        return lines
+
+    def calls(frame: FrameType, _: str, __: object) -> Any:
+        return lines if frame.f_code.co_filename == source else None
+
+    sys.settrace(calls)
+
+
+def killed_at(line: int) -> Callable[[], None]:
+    """Killed at a line of the writer, counted over all files that are written."""
+
+    def disturb() -> None:
+        counted = [0]
+
+        def told() -> None:
+            if counted[0] == line:
+                os.kill(os.getpid(), signal.SIGKILL)
+
+        _trace(counted, told)
+
+    return disturb
+
+
+def vanished_at(line: int, folder: Path) -> Callable[[], None]:
+    """The folder goes at a line of the writer."""
+
+    def disturb() -> None:
+        counted = [0]
+
+        def told() -> None:
+            if counted[0] == line:
+                sys.settrace(None)
+                shutil.rmtree(folder, ignore_errors=True)
+
+        _trace(counted, told)
+
+    return disturb
+
+
+def no_more_than(size: int) -> Callable[[], None]:
+    """No file may grow beyond a size (POSIX.1-2017, RLIMIT_FSIZE): a write fails at that byte."""
+    return lambda: resource.setrlimit(resource.RLIMIT_FSIZE, (size, resource.RLIM_INFINITY))
+
+
+def forbidden(folder: Path) -> Callable[[], None]:
+    """Nothing may be written into the folder."""
+
+    def disturb() -> None:
+        for path in (*folder.rglob("*"), folder):
+            path.chmod(0o555 if path.is_dir() else 0o444)
+        if os.geteuid() == 0:  # nothing is forbidden to root
+            os.setuid(NOBODY)
+
+    return disturb
+
+
+def linked(folder: Path, away: Path) -> Callable[[], None]:
+    """Each file that stands there becomes a link to one elsewhere."""
+
+    def disturb() -> None:
+        shutil.rmtree(away, ignore_errors=True)
+        away.mkdir()
+        for number, path in enumerate(sorted(p for p in folder.rglob("*") if p.is_file())):
+            path.rename(away / str(number))
+            path.symlink_to(away / str(number))
+
+    return disturb

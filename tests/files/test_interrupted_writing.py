@@ -1,0 +1,25 @@
+"""A file is whole after whatever has happened while it was written; all writers by `table.py`."""
+
+from __future__ import annotations
+
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="fork")
+@pytest.mark.parametrize("writer", ["hands", "desk's save"])
+def test_files_are_whole_whatever_happens(writer: str) -> None:
+    run = [sys.executable, str(Path(__file__).parent / "table.py"), "--moments", "16", writer]
+    ended = subprocess.run(run, capture_output=True, text=True, check=True)
+    head, row = (line.split("\t") for line in ended.stdout.splitlines())
+    found = dict(zip(head, row, strict=True))
+    killed = [int(found[key]) for key in ("old", "between", "new", "broken", "left")]
+    assert sum(killed[:3]) == 16
+    assert killed[3:] == [0, 0]
+    assert found["full"] == "5/5"
+    assert found["vanished"] == "25/25"
+    assert found["forbidden"] == found["two"] == "good"
+    assert found["links"] in ("good", "-")
