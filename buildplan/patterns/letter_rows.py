@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from buildplan.framework.naming import letters
+from buildplan.patterns.flat_frames import flat_joints
 from buildplan.patterns.letter_spacing import joiner
 from buildplan.patterns.letter_strokes import BARS, SPACE
-from buildplan.patterns.lettering import HEIGHTS, SIGN_OVER, Glyph, glyph
+from buildplan.patterns.lettering import HEIGHTS, SIGN_OVER, glyph
 
 
 def cells_high(height: float, link: float) -> int:
@@ -31,26 +31,10 @@ def characters(text: str, height: int) -> dict[str, str]:
     return named
 
 
-def front_chains(drawn: Glyph) -> list[list[str]]:
-    """The labels of the joints of a character's outlines, front only, ring by ring."""
-    return [
-        [f"{letters(ring)}{place + 1}" for place in range(len(loop))]
-        for ring, loop in enumerate(drawn.loops)
-    ]
-
-
 def letter_joints(text: str, height: int) -> list[str]:
     """The labels of all joints of letters `height` cells high, the front of each first."""
     found = []
     for name, one in characters(text, height).items():
-        drawn = glyph(one, height)
-        own = front_chains(drawn)
-        rings = [len(ring) for ring in own]
-        back = [
-            f"{letters(len(own) + i)}{place + 1}"
-            for i, count in enumerate(reversed(rings))
-            for place in range(count)
-        ]
         part = f"{name}." if len(text) > 1 else ""
-        found += [f"{part}{joint}" for joint in (*(j for ring in own for j in ring), *back)]
+        found += [f"{part}{joint}" for joint in flat_joints(glyph(one, height))]
     return found

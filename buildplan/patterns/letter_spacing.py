@@ -6,8 +6,9 @@ from functools import cache
 
 import numpy as np
 
+from buildplan.patterns.cell_outlines import Glyph
 from buildplan.patterns.letter_strokes import JOINERS
-from buildplan.patterns.lettering import Glyph, glyph
+from buildplan.patterns.lettering import glyph
 
 FACING = 0.08  # of a link: how far from one link apart two joints may be to face one another
 STEP = 0.05  # of a link: how finely places of the next character are tried

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cache
-from math import fsum
 
 from buildplan.patterns.alphabet import GLYPHS
+from buildplan.patterns.cell_outlines import Glyph, outlined
 from buildplan.patterns.letter_strokes import (
     Bend,
     CellCount,
@@ -40,19 +40,6 @@ _HEADINGS: Mapping[Heading, complex] = {
     Heading.UP_RIGHT: complex(0.5**0.5, 0.5**0.5),
     Heading.DOWN_STEEPLY: _TURN_60.conjugate(),
 }
-
-
-@dataclass(frozen=True)
-class Glyph:
-    """A character's front, drawn with links of length 1, its lowest joint at height 0.
-
-    Joints are numbers into `at`. `loops` are its outlines as rings of joints, clockwise, the
-    outer one first; `rungs` the sides that two cells share, in the order of the strokes.
-    """
-
-    at: tuple[complex, ...]
-    loops: tuple[tuple[int, ...], ...]
-    rungs: tuple[tuple[int, int], ...]
 
 
 @dataclass
@@ -91,7 +78,10 @@ def glyph(character: str, height: int) -> Glyph:
     drawing = _Drawing()
     for stroke in GLYPHS[character]:
         _lay(drawing, stroke, size)
-    return _outlined(drawing)
+    laid = [cell for cells in drawing.cells for cell in cells]
+    # round each cell, clockwise as seen from the front
+    corners = [[drawing.find(joint) for joint in (*one, *reversed(other))] for one, other in laid]
+    return outlined(drawing.at, corners)
 
 
 def _lay(drawing: _Drawing, stroke: Stroke, size: Mapping[LetterSize, int]) -> None:
@@ -149,55 +139,3 @@ def _side(drawing: _Drawing, side: CellSide, size: Mapping[LetterSize, int]) -> 
         return rights[1], rights[0]
     first = 1 if side.flank is Flank.SECOND_LEFT else 0
     return lefts[first], lefts[first + 1]
-
-
-def _outlined(drawing: _Drawing) -> Glyph:
-    """The outlines and rungs of what was laid: sides of one cell, and of two."""
-    count: dict[tuple[int, int], int] = {}
-    for lefts, rights in (cell for cells in drawing.cells for cell in cells):
-        # round the cell, clockwise as seen from the front
-        corners = [drawing.find(joint) for joint in (*lefts, *reversed(rights))]
-        for side in zip(corners, [*corners[1:], corners[0]], strict=True):
-            count[side] = count.get(side, 0) + 1
-    rungs: list[tuple[int, int]] = []
-    for a, b in count:
-        if (b, a) in count and (b, a) not in rungs:
-            rungs.append((a, b))
-    following = {a: b for a, b in count if (b, a) not in count}
-    kept = sorted({joint for side in count for joint in side})
-    low = min(drawing.at[joint].imag for joint in kept)
-    left = min(drawing.at[joint].real for joint in kept)
-    number = {joint: i for i, joint in enumerate(kept)}
-    at = tuple(drawing.at[joint] - complex(left, low) for joint in kept)
-    loops = sorted(_loops(following, number, at), key=lambda loop: -_area(loop, at))
-    return Glyph(
-        at,
-        tuple(loops),
-        tuple((number[a], number[b]) for a, b in rungs),
-    )
-
-
-def _loops(
-    following: Mapping[int, int], number: Mapping[int, int], at: Sequence[complex]
-) -> Iterator[tuple[int, ...]]:
-    """Rings of joints, each from its lowest joint on the left."""
-    left = dict(following)
-    while left:
-        start = next(iter(left))
-        ring = [start]
-        joint = left.pop(start)
-        while joint != start:
-            ring.append(joint)
-            joint = left.pop(joint)
-        numbers = [number[joint] for joint in ring]
-        first = min(
-            range(len(ring)),
-            key=lambda i: (round(at[numbers[i]].imag, 3), round(at[numbers[i]].real, 3)),
-        )
-        yield (*numbers[first:], *numbers[:first])
-
-
-def _area(loop: Sequence[int], at: Sequence[complex]) -> float:
-    """The area within a ring that runs clockwise; of a hole, less than 0 (shoelace formula)."""
-    ends = zip(loop, (*loop[1:], loop[0]), strict=True)
-    return -0.5 * fsum((at[a].conjugate() * at[b]).imag for a, b in ends)

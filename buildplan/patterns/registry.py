@@ -13,6 +13,7 @@ from buildplan.patterns import (
     arch,
     assembly,
     column,
+    figure,
     globe,
     graph,
     letters,
@@ -33,7 +34,7 @@ from buildplan.source.values import FileModel
 
 Form = TypeVar("Form", bound=FileModel)
 
-MODULES = (tube, column, wall, solid, globe, arch, graph, letters, assembly)
+MODULES = (tube, column, wall, solid, globe, arch, graph, letters, figure, assembly)
 PATTERNS: dict[str, Pattern[Any]] = {}
 # what has a build in it, and is read anew when patterns come or go
 _holders: list[type[FileModel]] = [Build, AssemblyPart, Assembly]

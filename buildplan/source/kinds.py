@@ -85,6 +85,8 @@ class FileKind(ProblemKind):
     NOT_COMING_ROUND = auto()
     CELLS_OR_HEIGHT = auto()
     LETTER_TOO_LOW = auto()
+    NO_SUCH_SIDE = auto()
+    CELL_IN_THE_WAY = auto()
     OPENING_AT_EDGE = auto()
     OPENINGS_MEET = auto()
     # pieces listed joint by joint

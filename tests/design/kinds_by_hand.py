@@ -28,7 +28,7 @@ BY_HAND: frozenset[ProblemKind] = frozenset(
         *(K.ONE_COLOUR_ORDER, K.NO_SPIRAL_HERE, K.DESIGN_OR_BUILD, K.NAME_TAKEN),
         *(K.TWO_JOINTS_TO_NEXT, K.PART_OF_ITSELF, K.PART_UNREADABLE, K.PART_HAS_PROBLEMS),
         *(K.OTHER_UNITS, K.OTHER_KIND_OF_BALLOON, K.SAME_PART_TWICE, K.TIED_ALREADY),
-        *(K.ONE_PLACE_FOR_SEVERAL,),
+        *(K.ONE_PLACE_FOR_SEVERAL, K.NO_SUCH_SIDE, K.CELL_IN_THE_WAY),
         *MoneyKind,
         *BrandKind,
         # on the day, with the balloons in hand
