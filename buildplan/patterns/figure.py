@@ -10,6 +10,7 @@ from buildplan.framework.model import Framework
 from buildplan.language.messages import mark, message
 from buildplan.patterns.figure_cells import (
     NoSuchSideError,
+    cell_count,
     cells_of,
     drawn_figure,
     in_the_way,
@@ -34,6 +35,9 @@ from buildplan.patterns.pattern_joints import first_to_last
 from buildplan.source.kinds import FileKind
 from buildplan.source.mistake import Mistake
 from buildplan.source.suggestions import by_hand
+
+
+MOST_IN_ALL = 1500  # cells
 
 
 def _read(given: Given) -> Figure | None:
@@ -64,6 +68,14 @@ def _check(given: Given, whole: Whole) -> Iterator[Mistake]:
 def _wrong(figure: Figure) -> Iterator[Mistake]:
     """The first thing that is wrong with its strokes: what comes after rests on it."""
     at = ("build", "figure", "strokes")
+    if cell_count(figure) > MOST_IN_ALL:
+        yield Mistake(
+            FileKind.TOO_MANY_JOINTS,
+            at,
+            message("these strokes have {count} cells", count=cell_count(figure)),
+            by_hand(message("a figure may have {count}; make it smaller", count=MOST_IN_ALL)),
+        )
+        return
     try:
         sheet = lay_figure(figure)
     except NoSuchSideError as error:

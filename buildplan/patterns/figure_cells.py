@@ -69,6 +69,15 @@ class FigureSheet:
         return self._known[key]
 
 
+def cell_count(figure: Figure) -> int:
+    """How many cells a figure has, without laying them."""
+    return sum(
+        item.repeat * len(item.cells) if isinstance(item, FigureRun) else 1
+        for stroke in figure.strokes
+        for item in stroke.cells
+    )
+
+
 def cells_of(items: Sequence[FigureItem]) -> Iterator[FigureCell]:
     """The cells of a stroke one by one."""
     for item in items:
@@ -107,37 +116,50 @@ def _counted(number: int | None) -> int:
 
 
 def _lay(sheet: FigureSheet, start: Ends, square: bool, place: tuple[int, int]) -> LaidCell:
-    left, right = start
-    at_left, at_right = sheet.at[left], sheet.at[right]
-    across = at_right - at_left
+    corners = corners_on(sheet, start, square)
+    left, *far, right = corners
+    sides: dict[Side, Ends] = {LEFT: (left, far[0]), RIGHT: (far[-1], right)}
     if square:
-        far = sheet.joint(at_left + 1j * across), sheet.joint(at_right + 1j * across)
-        sides: dict[Side, Ends] = {LEFT: (left, far[0]), AHEAD: far, RIGHT: (far[1], right)}
-        corners: tuple[int, ...] = (left, *far, right)
-    else:
-        tip = sheet.joint(at_left + across * _TURN_60)
-        sides = {LEFT: (left, tip), RIGHT: (tip, right)}
-        corners = (left, tip, right)
+        sides[AHEAD] = (far[0], far[1])
     laid = LaidCell(corners, sides, *place)
     sheet.cells.append(laid)
     return laid
 
 
+def corners_on(sheet: FigureSheet, start: Ends, square: bool) -> tuple[int, ...]:
+    """The corners of a cell on a side, clockwise: that side's left joint first, its right last."""
+    left, right = start
+    at_left, at_right = sheet.at[left], sheet.at[right]
+    across = at_right - at_left
+    if square:
+        far = sheet.joint(at_left + 1j * across), sheet.joint(at_right + 1j * across)
+        return (left, *far, right)
+    return (left, sheet.joint(at_left + across * _TURN_60), right)
+
+
 def in_the_way(sheet: FigureSheet) -> LaidCell | None:
     """The first cell that cannot be where it is: it lies on another, meets others at a joint alone,
     or shuts a joint in, so that no outline reaches it. None where all can."""
-    for count in range(1, len(sheet.cells) + 1):
-        if not _possible(sheet.cells[:count]):
-            return sheet.cells[count - 1]
-    return None
+    taken: set[Ends] = set()
+    for cell in sheet.cells:
+        sides = set(sides_of(cell.corners))
+        if taken & sides:
+            return cell
+        taken |= sides
+    passed = Counter(a for a, b in taken if (b, a) not in taken)
+    wrong = {a for a, _ in taken if passed[a] != 1}
+    return next((cell for cell in reversed(sheet.cells) if wrong & set(cell.corners)), None)
 
 
-def _possible(cells: Sequence[LaidCell]) -> bool:
-    sides = [
-        side
-        for cell in cells
-        for side in zip(cell.corners, (*cell.corners[1:], cell.corners[0]), strict=True)
-    ]
+def sides_of(corners: Sequence[int]) -> Iterator[Ends]:
+    """The sides of a cell, clockwise."""
+    return zip(corners, (*corners[1:], corners[0]), strict=True)
+
+
+def go_together(cells: Sequence[Sequence[int]]) -> bool:
+    """Whether cells, each given by its corners clockwise, are a flat piece: none lies on another,
+    and one outline at a time passes every joint."""
+    sides = [side for corners in cells for side in sides_of(corners)]
     there = set(sides)
     if len(there) < len(sides):
         return False
