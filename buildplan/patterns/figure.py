@@ -36,7 +36,6 @@ from buildplan.source.kinds import FileKind
 from buildplan.source.mistake import Mistake
 from buildplan.source.suggestions import by_hand
 
-
 MOST_IN_ALL = 1500  # cells
 
 
