@@ -136,7 +136,8 @@ class WriteBox(Flowable):  # type: ignore[misc]
 class Stack(Flowable):  # type: ignore[misc]
     """Blocks one below another as one, an element of the structure where they have a role.
 
-    With `whole` they stay on one page if a page has room for them.
+    With `whole` they stay on one page if a page has room for them; with no more than a title
+    `below_title` points high above them they are parted all the same, for it should not stand alone.
     """
 
     def __init__(
@@ -145,10 +146,12 @@ class Stack(Flowable):  # type: ignore[misc]
         role: Role | None = None,
         *,
         whole: bool = False,
+        below_title: float = 0.0,
         after: float | None = None,
     ) -> None:
         super().__init__()
         self.blocks, self._role, self._whole = list(blocks), role, whole
+        self._below_title = below_title
         last = self.blocks[-1].getSpaceAfter() if self.blocks else 0.0
         self.spaceAfter = last if after is None else after
         self.keepWithNext = bool(self.blocks) and all(b.getKeepWithNext() for b in self.blocks)
@@ -162,7 +165,7 @@ class Stack(Flowable):  # type: ignore[misc]
         page = self.canv.room
         if (
             self._whole
-            and room < page
+            and room < page - self._below_title
             and stack_height(self.blocks, width, page, self.canv) <= page
         ):
             return []

@@ -156,17 +156,6 @@ def sides_of(corners: Sequence[int]) -> Iterator[Ends]:
     return zip(corners, (*corners[1:], corners[0]), strict=True)
 
 
-def go_together(cells: Sequence[Sequence[int]]) -> bool:
-    """Whether cells, each given by its corners clockwise, are a flat piece: none lies on another,
-    and one outline at a time passes every joint."""
-    sides = [side for corners in cells for side in sides_of(corners)]
-    there = set(sides)
-    if len(there) < len(sides):
-        return False
-    setting_out = Counter(a for a, b in sides if (b, a) not in there)
-    return len(setting_out) == len({a for a, _ in sides}) and max(setting_out.values()) == 1
-
-
 def drawn_figure(figure: Figure) -> Glyph:
     """A figure that is right, as its front is drawn."""
     sheet = lay_figure(figure)

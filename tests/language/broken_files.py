@@ -55,6 +55,7 @@ WALL = """\
   wall: {across: 4, up: 4, layers: 2, row: long, upright: long, lock: lock,
     openings: [{along: 0, up: 1, wide: 1, high: 1}]}
 """
+FIGURE = "  figure: {{long: long, brace: cross, lock: lock, strokes: [{{cells: [{}]}}]}}\n"
 TUBE = RING[RING.index("  tube:") : RING.index("spare")]
 COURSE = "      - repeat: 6\n        cells: [straight, fan]\n"
 BROKEN = [
@@ -109,6 +110,10 @@ BROKEN = [
             (TUBE, "  letters: {text: A, long: long, brace: cross, lock: lock}\n"),
             (TUBE, "  letters: {text: M, cells: 5, long: long, brace: cross, lock: lock}\n"),
             (TUBE, "  letters: {text: Ñu, cells: 5, long: long, brace: cross, lock: lock}\n"),
+            (TUBE, FIGURE.format("straight, corner_left, corner_left, corner_left, straight")),
+            (TUBE, FIGURE.format("straight]}, {stroke: 1, cell: 2, side: left, cells: [straight")),
+            (TUBE, FIGURE.format("straight]}, {cells: [straight")),
+            (TUBE, FIGURE.format("{repeat: 200, cells: [" + "straight, " * 10 + "]}")),
             ("spare: 0.05", "spare: 5"),
             ("spare: 0.05", "prices: {long: -0.3}"),
             ("spare: 0.05", "prices: {long: 1, cross: 2}\npack_prices: {long: 3}"),

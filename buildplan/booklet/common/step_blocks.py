@@ -38,6 +38,7 @@ TITLE_SHARES = (0.74, 0.26)
 COLUMN_GAP, GAP = 14.0, 10.0
 ROW_GAP = 4.0
 NEARLY = 0.01
+BELOW_TITLE = 60.0  # a title of the work, and the space about it
 # Rows of so many letters, and so many of them, stand two abreast on a page so wide; points.
 SHORT_ROW, FEWEST_ABREAST, ABREAST_FROM = 42, 4, 420.0
 
@@ -61,7 +62,7 @@ def step_block(
         told = _as_before if built_alike(book, step) else _beside_the_piece
         body = [_title(book, sheets, step), *told(book, views, step)]
     stack = Stack([Rule(), place, *body], whole=True)
-    return Stack([*before, stack], whole=True) if before else stack
+    return Stack([*before, stack], whole=True, below_title=BELOW_TITLE) if before else stack
 
 
 def built_alike(book: Book, step: Step) -> bool:
