@@ -137,7 +137,8 @@ class Stack(Flowable):  # type: ignore[misc]
     """Blocks one below another as one, an element of the structure where they have a role.
 
     With `whole` they stay on one page if a page has room for them; with no more than a title
-    `below_title` points high above them they are parted all the same, for it should not stand alone.
+    `below_title` points high above them they are parted all the same, for that does not stand
+    alone.
     """
 
     def __init__(
