@@ -17,6 +17,7 @@ from buildplan.design.balloon_checks import (
 )
 from buildplan.design.money_checks import check_money
 from buildplan.design.standing_checks import check_standing
+from buildplan.design.unit_checks import check_units
 from buildplan.language.messages import mark, message, message_in
 from buildplan.patterns.colour_checks import check_colours
 from buildplan.patterns.pattern import Whole
@@ -51,8 +52,7 @@ def check(data: object, known_constants: Collection[str] | None = None) -> Itera
     balloons = {
         key: salvage(Balloon, value) for key, value in mapping_in(top.get("balloons")).items()
     }
-    for key, balloon in balloons.items():
-        yield from check_sizes(("balloons", key), balloon, top.get("units"))
+    yield from _check_balloons(balloons, top.get("units"))
     if balloons:
         for reference in references(top):
             yield from check_reference(reference, balloons)
@@ -77,6 +77,16 @@ def check(data: object, known_constants: Collection[str] | None = None) -> Itera
                         mark("the constants are: {names}"),
                     ),
                 )
+
+
+def _check_balloons(balloons: Balloons, units: object) -> Iterator[Mistake]:
+    together = list(check_units(balloons, units))
+    told_of_all = {one.kind for one in together}
+    yield from together
+    for key, balloon in balloons.items():
+        for one in check_sizes(("balloons", key), balloon, units):
+            if one.kind not in told_of_all:
+                yield one
 
 
 def _check_translations(top: Mapping[str, object], balloons: Balloons) -> Iterator[Mistake]:

@@ -64,6 +64,7 @@ class FileKind(ProblemKind):
     WAY_UP_TWICE = auto()
     GAUGE_OVER_NOMINAL = auto()
     HARDLY_FILLED = auto()
+    SIZES_IN_OTHER_UNITS = auto()
     MEASURED_TWICE = auto()
     ROUND_HAS_NO_LENGTH = auto()
     UNLIKELY_LENGTH = auto()

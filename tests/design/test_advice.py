@@ -28,6 +28,15 @@ ASSEMBLY = (
 """
 )
 SAME = RING.replace("#1F5F8B", "#F7F3E8")  # two balloons out of the same packs
+# the ring's balloons as a metric shop sells them, sized in centimetres, and sized in inches
+IN_CM, GAUGES = (
+    RING.replace("units: in", "units: cm")
+    .replace("nominal: 12", "nominal: 30")
+    .replace("nominal: 5", "nominal: 13")
+    .replace("inflate_to: 8", f"inflate_to: {link}")
+    .replace("inflate_to: 3.5", f"inflate_to: {lock}")
+    for link, lock in ((20, 9), (10, 3.5))
+)
 SPARE, CROSS = "spare: 0.05", "  cross: {kind: link, "
 # a file, what is made wrong in it, the code, and how many ways of mending it are named
 BROKEN = [
@@ -49,6 +58,9 @@ BROKEN = [
     (RING, "inflate_to: 8", "inflate_to: 18", K.GAUGE_OVER_NOMINAL, 2),
     (RING, "inflate_to: 8", "inflate_to: 3", K.HARDLY_FILLED, 2),
     (RING, "nominal: 12", "nominal: 30", K.HARDLY_FILLED, 2),
+    (RING, "units: in", "units: cm", K.SIZES_IN_OTHER_UNITS, 2),
+    (IN_CM, "units: cm", "units: in", K.SIZES_IN_OTHER_UNITS, 2),
+    (GAUGES, "units: cm", "units:  cm", K.HARDLY_FILLED, 1),
     (RING, CROSS, CROSS + "tie_to_tie: 9, chain_of_ten: 90, ", K.MEASURED_TWICE, 2),
     (RING, "{kind: round,", "{kind: round, tie_to_tie: 4,", K.ROUND_HAS_NO_LENGTH, 2),
     (RING, SPARE, "prices: {long: 1}\npack_prices: {long: 9}", K.PRICED_TWICE, 2),
@@ -126,6 +138,12 @@ def test_every_change_that_is_suggested_mends_its_problem(
         for way in problem.suggestion.ways:
             mended, _ = changed_text(broken, way.changes)
             assert not like(problem, mended), way
+
+
+def test_sizes_as_they_are_sold_are_not_told_of() -> None:
+    """From memory: 12-inch links are sold as 30 cm, 5-inch rounds as 13 cm."""
+    assert not problems(IN_CM)
+    assert not problems(RING)
 
 
 def like(problem: Problem, text: str) -> list[Problem]:
