@@ -70,7 +70,9 @@ export interface Control {
   low?: number;
   high?: number;
   items?: readonly Control[];
+  more?: number; // items that are not listed
   add?: unknown;
+  forms?: readonly { label: string; value: unknown }[]; // that the value could have instead
 }
 
 export interface Tile {
@@ -78,7 +80,9 @@ export interface Tile {
   cell: string | readonly number[] | null;
   label: string;
   repeat: number;
-  turns_deg: number | null;
+  outer: number | null; // by how many balloons the outer chains advance; null of what is no cell
+  inner: number | null;
+  turns: string; // in words
   picture: string;
   tiles: readonly Tile[];
 }
@@ -86,17 +90,19 @@ export interface Tile {
 export interface CellKind {
   cell: string | readonly number[];
   label: string;
-  turns_deg: number | null;
+  outer: number;
+  inner: number;
+  turns: string;
   picture: string;
 }
 
 export interface Course {
+  path: Path;
   tiles: readonly Tile[];
   kinds: readonly CellKind[];
-  needed_deg: number | null;
-  total_deg: number | null;
-  left: string;
-  right: string;
+  turn: { least_deg: number; most_deg: number; needed_deg: number | null; fits: boolean; words: string } | null;
+  sides: readonly string[];
+  short: string; // which side is too short, and by how much
 }
 
 export interface Problem {
@@ -176,7 +182,6 @@ export interface Facts {
   cost: string | null; // only at the design's own prices
   stands: { state: Stands; words: string };
   rows: readonly (readonly [string, string])[];
-  turn?: { total: number; needed: number | null; left: string; right: string } | null;
   problems: readonly Problem[];
   cautions: readonly string[];
   overlays: Overlays;

@@ -1,6 +1,6 @@
 // The file's balloons: colour, size and number of each, what can be changed, and one more.
 import { useSignal } from "@preact/signals";
-import { edit } from "../actions";
+import { made } from "./made";
 import { design, facts } from "../state";
 import { say } from "../words";
 import { freeKey, ownBalloons, type OwnBalloon } from "./balloons";
@@ -33,7 +33,7 @@ function OneBalloon({ one, count, alone }: { one: OwnBalloon; count: number | un
     </>
   );
   const takeOut = async (): Promise<void> => {
-    if (await edit([{ op: "take_out", path: one.control.path }])) tell(say("piece balloon gone", { balloon: one.label }));
+    if (await made([{ op: "take_out", path: one.control.path }])) tell(say("piece balloon gone", { balloon: one.label }));
   };
   return (
     <Folded control={control} extra={head}>
@@ -55,8 +55,8 @@ function NewBalloon({ own }: { own: readonly OwnBalloon[] }) {
   if (!model || isFixed()) return null;
   const add = async (value: string, name: string): Promise<void> => {
     const key = freeKey(name, own.map((one) => one.key));
-    const made = { ...(model.control.value as object), colour: value, label: name };
-    if (await edit([{ op: "put", path: ["balloons", key], value: made }])) tell(say("piece balloon new", { colour: name }));
+    const one = { ...(model.control.value as object), colour: value, label: name };
+    if (await made([{ op: "put", path: ["balloons", key], value: one }])) tell(say("piece balloon new", { colour: name }));
     open.value = false;
   };
   return (

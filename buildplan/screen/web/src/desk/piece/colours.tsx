@@ -1,6 +1,6 @@
 // A colour by its name, or mixed by eye: the file's own first.
 import { useSignal } from "@preact/signals";
-import { edit } from "../actions";
+import { made } from "./made";
 import type { Control, Design } from "../contract";
 import { design } from "../state";
 import { say } from "../words";
@@ -11,7 +11,7 @@ import { Field, isFixed } from "./controls";
 export function ColourControl({ control }: { control: Control }) {
   const open = useSignal(false);
   const choose = async (value: string, name: string): Promise<void> => {
-    if (await edit([{ op: "put", path: control.path, value }])) tell(say("piece colour now", { colour: name }));
+    if (await made([{ op: "put", path: control.path, value }])) tell(say("piece colour now", { colour: name }));
   };
   return (
     <Field control={control}>

@@ -3,6 +3,7 @@ import { useSignal } from "@preact/signals";
 import type { ComponentChildren } from "preact";
 import { useId } from "preact/hooks";
 import { edit } from "../actions";
+import { made } from "./made";
 import type { Control, Problem } from "../contract";
 import { design, problems } from "../state";
 import { say } from "../words";
@@ -60,7 +61,7 @@ export function Mistakes({ found, id }: { found: readonly Problem[]; id: string 
 
 /** Do what a problem suggests. */
 export async function mend(problem: Problem, way: number, words: string): Promise<void> {
-  if (await edit([{ op: "suggestion", number: problem.number, way }])) tell(say("piece mended", { what: words }));
+  if (await made([{ op: "suggestion", number: problem.number, way }])) tell(say("piece mended", { what: words }));
 }
 
 interface FieldProps {
@@ -85,14 +86,29 @@ export function Field({ control, children }: FieldProps) {
           {control.help}
         </small>
       )}
+      <Forms control={control} />
       <Mistakes found={found} id={`${id}-wrong`} />
+    </div>
+  );
+}
+
+/** The other forms that a value can have, each a button. */
+export function Forms({ control }: { control: Control }) {
+  if (!control.forms || isFixed()) return null;
+  return (
+    <div class="forms">
+      {control.forms.map(({ label, value }) => (
+        <button key={label} type="button" class="plain" onClick={() => void edit([{ op: "put", path: control.path, value }])}>
+          {label}
+        </button>
+      ))}
     </div>
   );
 }
 
 async function write(control: Control, text: string): Promise<boolean> {
   const edits = editsFor(control, text);
-  return edits.length === 0 || edit(edits);
+  return edits.length === 0 || made(edits);
 }
 
 function TextControl({ control }: { control: Control }) {

@@ -1,9 +1,10 @@
 // The course with its meter, and courses to pick instead.
 import { useSignal } from "@preact/signals";
-import { edit, tellError } from "../actions";
+import { tellError } from "../actions";
+import { made } from "./made";
 import { getOffers } from "../api";
 import type { Course, Offer } from "../contract";
-import { design, facts } from "../state";
+import { design } from "../state";
 import { say } from "../words";
 import { tell } from "./choices";
 import { Strip } from "./strip";
@@ -18,29 +19,26 @@ export function CourseOfTube({ course, offers }: { course: Course; offers: boole
   );
 }
 
-/** How far the course turns, and how its sides balance, in the server's figures. */
+/** How far the course turns, and how its sides balance, in the server's figures and words. */
 function Meter({ course }: { course: Course }) {
-  const turn = facts.value?.version === design.value?.version ? facts.value?.value.turn : null;
-  const total = course.total_deg ?? turn?.total ?? null;
-  const needed = course.needed_deg ?? turn?.needed ?? null;
-  if (total === null) return null;
-  const words = needed === null ? say("piece turns", { total: degrees(total) }) : say("piece turns of", { total: degrees(total), needed: degrees(needed) });
+  const { turn } = course;
+  if (!turn) return null;
+  const needed = turn.needed_deg;
+  const now = Math.max(turn.least_deg, Math.min(turn.most_deg, needed ?? turn.most_deg));
   return (
-    <div class="meter-of-turn">
-      {needed !== null && needed > 0 && <meter min={0} max={2 * needed} value={Math.max(0, Math.min(2 * needed, total))} aria-hidden="true" data-round={total === needed} />}
+    <div class="meter-of-turn" data-fits={turn.fits}>
+      {needed !== null && <meter min={0} max={2 * needed} low={needed - 1} value={Math.max(0, Math.min(2 * needed, now))} aria-hidden="true" />}
       <p>
-        <b>{words}</b>
+        <b>{turn.words}</b> {course.short && <span>{course.short}</span>}
       </p>
-      {(course.left || course.right) && (
-        <p class="sides">
-          <span>{course.left}</span> <span>{course.right}</span>
-        </p>
-      )}
+      <p class="sides">
+        {course.sides.map((side) => (
+          <span key={side}>{side}</span>
+        ))}
+      </p>
     </div>
   );
 }
-
-const degrees = (value: number): string => String(Math.round(value));
 
 /** Courses near this one that close and stand; asked for by hand, for the search takes a while. */
 function Offers() {
@@ -61,7 +59,7 @@ function Offers() {
     }
   };
   const take = async (offer: Offer): Promise<void> => {
-    if (await edit(offer.edits)) {
+    if (await made(offer.edits)) {
       tell(say("piece offer taken"));
       found.value = null;
     }

@@ -6,7 +6,7 @@ import type { Control } from "../contract";
 import { problems } from "../state";
 import { say } from "../words";
 import { tapping } from "./choices";
-import { ControlView, isFixed, LeaveOut, Mistakes } from "./controls";
+import { ControlView, Forms, isFixed, LeaveOut, Mistakes } from "./controls";
 import { keyOf } from "./paths";
 import { canBeLeftOut, hasProblems, isThere, problemsOf } from "./written";
 
@@ -64,6 +64,7 @@ export function GroupControl({ control }: { control: Control }) {
       ) : (
         <GroupItems control={control} />
       )}
+      <Forms control={control} />
     </Folded>
   );
 }
@@ -84,7 +85,6 @@ export function ListControl({ control }: { control: Control }) {
     void edit(isThere(control) ? [{ op: "insert", path: [...control.path, items.length], value }] : [{ op: "put", path: control.path, value: [value] }]);
   };
   const takeOut = (item: Control): void => void edit([{ op: "take_out", path: items.length === 1 && canBeLeftOut(control) ? control.path : item.path }]);
-  const isTies = control.key === "ties" || control.key === "to_next";
   return (
     <Folded control={control} extra={<span class="count">{items.length || ""}</span>}>
       <Mistakes found={problemsOf(control, problems.value)} id={`wrong ${keyOf(control.path)}`} />
@@ -107,14 +107,19 @@ export function ListControl({ control }: { control: Control }) {
           </li>
         ))}
       </ol>
-      {isTies && control.key === "ties" ? <TieInPicture control={control} /> : null}
+      {control.more ? <p class="soft">{say("piece more items", { count: control.more })}</p> : null}
+      {TIED.includes(control.key) && <TieInPicture control={control} />}
       <AddButton label={say("piece add to", { what: control.label })} onClick={add} />
     </Folded>
   );
 }
 
+/** Lists of what is tied between two joints. */
+const TIED: readonly (string | number)[] = ["ties", "extra"];
+
 function TieInPicture({ control }: { control: Control }) {
-  const on = tapping.value?.does === "tie";
+  const now = tapping.value;
+  const on = now?.does === "tie" && keyOf(now.to) === keyOf(control.path);
   if (isFixed()) return null;
   return (
     <button type="button" aria-pressed={on} onClick={() => (tapping.value = on ? null : { does: "tie", first: null, to: control.path })}>

@@ -1,5 +1,5 @@
 // Painting in the picture: what a tap paints, and the change of the file that does it.
-import { edit } from "../actions";
+import { made } from "./made";
 import { design, facts } from "../state";
 import { say } from "../words";
 import { ownBalloons } from "./balloons";
@@ -20,5 +20,5 @@ export async function paintAt(link: string): Promise<void> {
   if (now?.does !== "paint") return;
   if (links.length === 0) return tell(say("piece paint not here"));
   const label = ownBalloons(design.value).find((one) => one.key === now.balloon)?.label ?? now.balloon;
-  if (await edit([{ op: "paint", links, balloon: now.balloon }])) tell(say("piece painted", { count: links.length, colour: label }));
+  if (await made([{ op: "paint", links, balloon: now.balloon }])) tell(say("piece painted", { count: links.length, colour: label }));
 }

@@ -3,8 +3,9 @@ import { place, type Pose } from "../../camera";
 import type { Joint } from "../../data";
 import type { Paintable } from "../contract";
 
-/** What a tap paints: one balloon, all round at one place, a whole chain, or all of its kind. */
-export const SCOPES = ["one", "round", "chain", "all"] as const;
+/** What a tap paints: one balloon, all round at one place, a whole chain, all of its kind, or
+ * stripes: all round at every second or third place from there. */
+export const SCOPES = ["one", "round", "chain", "all", "second", "third"] as const;
 export type Scope = (typeof SCOPES)[number];
 
 const FINGER = 28; // points of the screen: what is so near is meant
@@ -24,7 +25,17 @@ export function stroke(parts: readonly Paintable[], link: string, scope: Scope):
       return (chain ?? whole)?.places.flat() ?? [];
     case "all":
       return (whole ?? chain)?.places.flat() ?? [];
+    case "second":
+      return striped(whole ?? chain, link, 2);
+    case "third":
+      return striped(whole ?? chain, link, 3);
   }
+}
+
+/** Every so many places along a part, that of a link among them. */
+function striped(part: Paintable | undefined, link: string, every: number): readonly string[] {
+  const first = part?.places.findIndex((place) => place.includes(link)) ?? 0;
+  return part?.places.filter((_, i) => (i - first) % every === 0).flat() ?? [];
 }
 
 /** The joint that a tap is nearest to, those nearer to the eye first. */

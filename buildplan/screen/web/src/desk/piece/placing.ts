@@ -1,5 +1,5 @@
 // Putting a part of an assembly on or between others, and tying joints, by picking in the picture.
-import { edit } from "../actions";
+import { made } from "./made";
 import type { Edit, Path } from "../contract";
 import { design } from "../state";
 import { say } from "../words";
@@ -15,14 +15,14 @@ export async function pickPart(joint: string): Promise<void> {
   if (other === now.part) return tell(say("piece part itself", { part: other }));
   if (now.does === "on") {
     tapping.value = null;
-    if (await edit(placed(now.at, "on", other))) tell(say("piece part on", { part: now.part, other }));
+    if (await made(placed(now.at, "on", other))) tell(say("piece part on", { part: now.part, other }));
   } else if (now.first === null || now.first === other) {
     tapping.value = { ...now, first: other };
     tell(say("piece part first", { part: other }));
   } else {
     tapping.value = null;
     const pair = [now.first, other];
-    if (await edit(placed(now.at, "between", pair))) tell(say("piece part between", { part: now.part, first: now.first, second: other }));
+    if (await made(placed(now.at, "between", pair))) tell(say("piece part between", { part: now.part, first: now.first, second: other }));
   }
 }
 
@@ -39,14 +39,15 @@ export async function pickJoint(joint: string): Promise<void> {
   const now = tapping.value;
   if (now?.does === "joint") {
     tapping.value = null;
-    if (await edit(appended(now.into, joint))) tell(say("piece joint taken", { joint }));
+    if (await made(appended(now.into, joint))) tell(say("piece joint taken", { joint }));
   } else if (now?.does === "tie") {
-    if (now.first === null || partOf(now.first) === partOf(joint)) {
+    const ofParts = now.to.at(-1) === "ties"; // that are tied to one another; balloons more join any two
+    if (now.first === null || now.first === joint || (ofParts && partOf(now.first) === partOf(joint))) {
       tapping.value = { ...now, first: joint };
       tell(say("piece tie first", { joint }));
     } else {
       tapping.value = { ...now, first: null };
-      if (await edit(appended(now.to, [now.first, joint]))) tell(say("piece tied", { first: now.first, second: joint }));
+      if (await made(appended(now.to, [now.first, joint]))) tell(say("piece tied", { first: now.first, second: joint }));
     }
   }
 }

@@ -1,7 +1,7 @@
 // The course of a tube as a strip of tiles, to be added to, moved, repeated and taken out of.
 import { useComputed, useSignal, useSignalEffect } from "@preact/signals";
 import { useRef } from "preact/hooks";
-import { edit } from "../actions";
+import { made } from "./made";
 import type { CellKind, Course, Path, Tile } from "../contract";
 import { design } from "../state";
 import { say } from "../words";
@@ -14,7 +14,7 @@ import { added, addedAt, inOrder, isGroup, listOf, moved, placeIn, removed, repe
 /** Make a change of the strip, go with its tile, and say what happened. */
 export async function make(change: Changed | null, words: (course: Course, path: Path) => string): Promise<void> {
   if (!change || change.edits.length === 0) return;
-  if (!(await edit(change.edits))) return;
+  if (!(await made(change.edits))) return;
   const now = courseNow(change.path);
   if (now && tileAt(now, change.path)) chosen.value = keyOf(change.path);
   if (now) tell(words(now, change.path));
@@ -143,7 +143,7 @@ function OneTile({ tile, stop }: { tile: Tile; stop: string }) {
       data-carried={drag.value?.what === key}
       tabIndex={stop === key ? 0 : -1}
       aria-pressed={chosen.value === key}
-      title={tile.label}
+      title={[tile.label, tile.turns].filter(Boolean).join(": ")}
       onClick={() => (chosen.value = chosen.value === key ? null : key)}
       onFocus={(event) => event.currentTarget.matches(":focus-visible") && (chosen.value = key)}
     >
@@ -192,7 +192,7 @@ function Kinds({ course, at, held }: { course: Course; at: Path | null; held: Pa
 
 function Kind({ kind, press, add }: { kind: CellKind; press: (event: PointerEvent) => void; add: () => void }) {
   return (
-    <button type="button" class="tile kind" aria-label={say("piece add one", { tile: kind.label })} title={say("piece add one", { tile: kind.label })} onPointerDown={press} onClick={add}>
+    <button type="button" class="tile kind" aria-label={say("piece add one", { tile: kind.label })} title={[kind.label, kind.turns].filter(Boolean).join(": ")} onPointerDown={press} onClick={add}>
       <img src={kind.picture} alt="" draggable={false} />
       <span>{kind.label}</span>
     </button>

@@ -5,7 +5,7 @@ import { say } from "../words";
 import { tile as chosen } from "./choices";
 import { holderOf, indexIn, keyOf } from "./paths";
 import { make, toldPlace } from "./strip";
-import { added, addedAt, isGroup, joined, laidOut, removed, repeated, stepped, tileAt, valueOf, type Changed } from "./tiles";
+import { added, addedAt, advanced, isGroup, joined, laidOut, removed, repeated, stepped, tileAt, valueOf, type Changed } from "./tiles";
 
 export function TileDeeds({ course, path }: { course: Course; path: Path }) {
   const tile = tileAt(course, path);
@@ -28,6 +28,12 @@ export function TileDeeds({ course, path }: { course: Course; path: Path }) {
           +
         </button>
       </div>
+      {tile.outer !== null && tile.inner !== null && (
+        <>
+          <Advance label={say("piece tile outer")} now={tile.outer} to={(by) => advanced(course, path, (tile.outer ?? 0) + by, tile.inner ?? 0)} />
+          <Advance label={say("piece tile inner")} now={tile.inner} to={(by) => advanced(course, path, tile.outer ?? 0, (tile.inner ?? 0) + by)} />
+        </>
+      )}
       <button type="button" aria-label={say("piece tile back")} title={say("piece tile back")} disabled={!back} onClick={go(back, "piece tile moved")}>
         ←
       </button>
@@ -52,6 +58,24 @@ export function TileDeeds({ course, path }: { course: Course; path: Path }) {
       </button>
       <button type="button" class="plain" onClick={() => chosen.value === keyOf(path) && (chosen.value = null)}>
         {say("piece tile done")}
+      </button>
+    </div>
+  );
+}
+
+/** How many balloons a side of a cell has. */
+function Advance({ label, now, to }: { label: string; now: number; to: (by: 1 | -1) => Changed | null }) {
+  const [less, more] = [to(-1), to(1)];
+  const go = (change: Changed | null) => () => void make(change, toldPlace("piece tile made"));
+  return (
+    <div class="stepper advance" role="group" aria-label={label}>
+      <span>{label}</span>
+      <button type="button" aria-label={say("piece one less", { what: label })} disabled={!less} onClick={go(less)}>
+        −
+      </button>
+      <output>{now}</output>
+      <button type="button" aria-label={say("piece one more", { what: label })} disabled={!more} onClick={go(more)}>
+        +
       </button>
     </div>
   );

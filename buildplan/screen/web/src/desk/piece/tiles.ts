@@ -8,6 +8,8 @@ export interface Changed {
   path: Path; // of the tile afterwards
 }
 
+const MOST_ADVANCE = 20; // as the file has it
+
 type CellValue = string | readonly number[] | { repeat: number; cells: readonly CellValue[] };
 
 /** A tile as the file has it. */
@@ -33,10 +35,7 @@ function listAt(course: Course, list: Path): readonly Tile[] {
 }
 
 /** Where the list of a course stands in the file. */
-export function listOf(course: Course): Path {
-  const first = course.tiles[0];
-  return first ? holderOf(first.path) : [];
-}
+export const listOf = (course: Course): Path => course.path;
 
 /** The group that a tile lies in. */
 function groupOf(course: Course, path: Path): Tile | undefined {
@@ -113,6 +112,13 @@ export function repeated(course: Course, path: Path, times: number): Changed | n
   if (!isGroup(tile)) return times === 1 ? null : { edits: [{ op: "put", path, value: { repeat: times, cells: [valueOf(tile)] } }], path };
   if (times === 1 && only && tile.tiles.length === 1) return { edits: [{ op: "put", path, value: valueOf(only) }], path };
   return { edits: [{ op: "put", path: [...path, "repeat"], value: times }], path };
+}
+
+/** Make a tile a cell in which the chains advance so far: by its name, where it has one. */
+export function advanced(course: Course, path: Path, outer: number, inner: number): Changed | null {
+  if (outer < 0 || inner < 0 || outer + inner === 0 || Math.max(outer, inner) > MOST_ADVANCE) return null;
+  const kind = course.kinds.find((one) => one.outer === outer && one.inner === inner);
+  return { edits: [{ op: "put", path, value: kind?.cell ?? [outer, inner] }], path };
 }
 
 /** Take a tile and the one before it together, to be repeated as one. */

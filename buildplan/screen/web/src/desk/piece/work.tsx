@@ -11,7 +11,7 @@ export function OrderOfWork() {
   const found = piece.value;
   const printed = useSignal(false);
   useEffect(() => () => void (moment.value = null), []);
-  if (!found) return null;
+  if (!found || found.value.piece.steps.length === 0) return null;
   const { piece: shown } = found.value;
   const coming = momentsThatCome(found.value);
   const last = coming.length - 1;
@@ -20,7 +20,7 @@ export function OrderOfWork() {
   const step = shown.steps[number - 1];
   const said = (words: Readonly<Record<string, string>> | undefined): string => Object.values(words ?? {})[0] ?? "";
   const title = said(step?.turns[turn]?.name) || said(step?.title);
-  const words = say("piece step of", { number, count: shown.steps.length, name: title });
+  const words = moment.value === null ? say("piece all done", { count: shown.steps.length }) : say("piece step of", { number, count: shown.steps.length, name: title });
   const go = (to: number): void => {
     moment.value = to >= last ? null : (coming[to] ?? null);
   };
@@ -39,7 +39,7 @@ export function OrderOfWork() {
       <p class="step-name" role="status">
         {words}
       </p>
-      <p class="step-words">{said(step?.text)}</p>
+      {moment.value !== null && <p class="step-words">{said(step?.text)}</p>}
       <label class="switch">
         <input type="checkbox" role="switch" checked={printed.value} onChange={() => (printed.value = !printed.value)} />
         <span>{say("piece as printed")}</span>

@@ -7,7 +7,18 @@ export function valueTyped(control: Control, text: string): unknown {
   const plain = text.trim();
   const isNumber = control.kind === "number" || control.kind === "whole" || control.kind === "size";
   if (isNumber && /^[+-]?\d+([.,]\d+)?$/.test(plain)) return Number(plain.replace(",", "."));
+  if (control.kind === "joints") return jointsTyped(control, plain);
   return isNumber ? plain : text;
+}
+
+const LABELS = /^[A-Za-z0-9.]*\d$/;
+
+/** Joints with commas between, or only spaces; one of them stands alone where it may. */
+function jointsTyped(control: Control, text: string): unknown {
+  const spaced = text.split(/\s+/);
+  const parted = text.includes(",") || !spaced.every((each) => LABELS.test(each)) ? text.split(",") : spaced;
+  const joints = parted.map((each) => each.trim()).filter(Boolean);
+  return joints.length === 1 && (control.low ?? 1) < 2 ? joints[0] : joints;
 }
 
 /** The edits for a text; an empty one takes what can be left out away. */
