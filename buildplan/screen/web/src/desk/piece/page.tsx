@@ -1,5 +1,6 @@
 // The piece itself: its shape in the middle, what it is made of beside it, and what it comes to.
 import { useEffect } from "preact/hooks";
+import type { Control } from "../contract";
 import { design, problems } from "../state";
 import { say } from "../words";
 import { BalloonList } from "./balloon_list";
@@ -51,6 +52,9 @@ function SheetTabs() {
   );
 }
 
+/** The course is what a tube is designed by. */
+const courseFirst = (items: readonly Control[]): readonly Control[] => [...items].sort((one, other) => Number(other.kind === "cells") - Number(one.kind === "cells"));
+
 /** The build first, then the balloons, then all that can be said besides, folded. */
 function MadeOf() {
   const controls = design.value?.controls ?? [];
@@ -63,7 +67,7 @@ function MadeOf() {
       {build.flatMap(({ items }) => items ?? []).map((pattern) => (
         <section key={pattern.key} class="pattern" aria-label={pattern.label}>
           <h2>{pattern.label}</h2>
-          {(pattern.items ?? [pattern]).map((item) => (
+          {courseFirst(pattern.items ?? [pattern]).map((item) => (
             <ControlView key={item.key} control={item} />
           ))}
         </section>
