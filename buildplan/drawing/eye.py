@@ -27,11 +27,14 @@ from buildplan.drawing.marks import (
     Point,
 )
 from buildplan.drawing.scene import RING_MARGIN_PT
+from buildplan.drawing.seat import STANDING_WHOLE
 from buildplan.drawing.visibility import joints_m
 
 EYE_PT = 15.0
 # An eye stands so far from the joints, in link lengths, and no nearer than this on the page.
 AWAY, LEAST_AWAY_PT = 1.6, 20.0
+# An eye whose way is no more level than this looks down on a pole.
+STEEP = 0.5
 # Eyes nearer to one another than this are one.
 APART_PT = 14.0
 NUMBER_PT = 8.0
@@ -55,7 +58,7 @@ def eyes_for(
     view = view_of(scene, camera, *size, scene.shape.joints, margin=RING_MARGIN_PT)
     eyes: list[Eye] = []
     for number, panel in enumerate(panels, 1):
-        at, turn = _place(scene, view, panel, size)
+        at, turn = _place(scene, view, panel, size, standing=camera == STANDING_WHOLE)
         near = [i for i, eye in enumerate(eyes) if math.dist(at, eye.at) <= APART_PT]
         if near:
             eyes[near[0]] = replace(eyes[near[0]], panels=(*eyes[near[0]].panels, number))
@@ -132,11 +135,17 @@ def _in_the_way(own: Box, size: tuple[float, float], taken: Sequence[Box]) -> fl
 
 
 def _place(
-    scene: Scene, view: PaperView, panel: Panel, size: tuple[float, float]
+    scene: Scene, view: PaperView, panel: Panel, size: tuple[float, float], *, standing: bool
 ) -> tuple[Point, float]:
-    """Where a panel's eye stands on the page, within the picture, and which way it looks."""
+    """Where a panel's eye stands on the page, within the picture, and which way it looks. Of what
+    is standing it is the way round that counts, not how steeply an eye looks down: one before the
+    piece is below the joints on the page, one behind it above them."""
     middle = np.mean(joints_m(scene, panel.joints), axis=0)
-    toward = panel.camera.axes[2] * AWAY * link_length_m(scene.framework)
+    away = panel.camera.axes[2]
+    level = away * (1.0, 0.0, 1.0)
+    if standing and np.linalg.norm(level) > STEEP:
+        away = level / np.linalg.norm(level)
+    toward = away * AWAY * link_length_m(scene.framework)
     places, _ = view.place(np.array([middle, middle + toward]))
     run = places[1] - places[0]
     length = max(float(np.hypot(*run)), 1e-9)

@@ -9,13 +9,14 @@ from buildplan.framework.model import LongChain
 from buildplan.instructions import names, rows
 from buildplan.instructions.chaining import chain_rows_of
 from buildplan.instructions.context import Context
-from buildplan.instructions.grammar import chain_letters
+from buildplan.instructions.grammar import chain_letters, joint_names
 from buildplan.instructions.measuring import rings_across
 from buildplan.instructions.model import TurnWords, Wording
 from buildplan.instructions.moves import Hand
 from buildplan.instructions.ways import ways_told
 from buildplan.language.voice import Voice
 from buildplan.sequence.chains import walk
+from buildplan.sequence.laid import RoundCourse, round_course, row_of
 from buildplan.sequence.model import Kind, Step, Turn
 from buildplan.sequence.work_names import long_chain
 
@@ -59,7 +60,7 @@ def lay_course(context: Context, step: Step) -> Wording:
 def course_title(context: Context, step: Step, joints: Sequence[str]) -> str:
     """The heading of a step that brings chains in and joins them."""
     voice, part, count = context.voice, _part(context, step), len(coming(context, step))
-    told = {"letters": _letters(context, step), "joints": voice.listed(joints)}
+    told = {"letters": _letters(context, step), "joints": joint_names(voice, joints)}
     if part:
         return voice.say_count(
             "Part {part}: lay chain {letters}, join {joints}",
@@ -98,7 +99,7 @@ def bringing_in(context: Context, step: Step) -> list[str]:
         if context.framework.part_at(step.of_kind(Kind.LAY)[0].joints[0]) and taught is not None:
             told.append(voice.say("Put the parts that are built where nobody needs the floor."))
         told.append(voice.say("Clear and sweep a floor larger than the piece, and lay the chains."))
-        told += _built_lying(context, step)
+        told += [*_laid(context, step), *_built_lying(context, step)]
     elif context.teacher(Hand.SET_ON, step) is None:
         told.append(
             voice.say(
@@ -106,7 +107,7 @@ def bringing_in(context: Context, step: Step) -> list[str]:
                 "top."
             )
             if _is_flat(context, step)
-            else voice.say("Set the chains in their place on what is built.")
+            else _set_on(context, step)
         )
     if taught is not None:
         if taught != context.teacher(Hand.JOIN, step) or step.kind is Kind.LAY:
@@ -118,8 +119,51 @@ def bringing_in(context: Context, step: Step) -> list[str]:
         told.append(_close_ends(voice))
     elif closed:
         told.append(_close_tails(voice))
-    told.append(voice.say("Tag its knots and free ends with the names of its row, in their order."))
+    told.append(
+        voice.say("Tag its knots with the names of its row, in their order.")
+        if len(closed) == len(coming(context, step))
+        else voice.say("Tag its knots and free ends with the names of its row, in their order.")
+    )
     return [*told, *([way] if way else [])]
+
+
+def _round(context: Context, step: Step) -> RoundCourse | None:
+    """The ring and the zigzags of a step, if it brings nothing else in."""
+    earlier = context.steps[: step.number - 1]
+    return round_course(coming(context, step), [c for one in earlier for c in coming(context, one)])
+
+
+def _laid(context: Context, step: Step) -> list[str]:
+    """Where the first chains of a piece lie to one another."""
+    course, row = _round(context, step), row_of(coming(context, step))
+    if course is not None and course.up is not None:
+        told = context.voice.say(
+            "Chain {ring} lies flat, chain {zigzag} round it: every second knot at the knot of"
+            " {ring} with its name, the others pointing outwards.",
+            ring=course.ring.letter,
+            zigzag=course.up.letter,
+        )
+    elif row is not None:
+        told = context.voice.say(
+            "Chain {row} lies along the foot, every other chain up from the joint where it begins.",
+            row=row.letter,
+        )
+    else:
+        return []
+    return [told]
+
+
+def _set_on(context: Context, step: Step) -> str:
+    """Where chains come on what is built."""
+    voice, course = context.voice, _round(context, step)
+    if course is None or course.down is None:
+        return voice.say("Set the chains in their place on what is built.")
+    return voice.say(
+        "Lift the free knots of chain {below}: chain {ring} comes on them, each knot on the one"
+        " with its name.",
+        below=course.down.letter,
+        ring=course.ring.letter,
+    )
 
 
 def _is_flat(context: Context, step: Step) -> bool:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 
 from buildplan.instructions.read_back import ALL_OF, OVER_AND_OVER, RUN
@@ -22,6 +23,15 @@ def colours(voice: Voice, runs: Sequence[tuple[int, str]], over_and_over: bool) 
 def chain_letters(voice: Voice, letters: Sequence[str]) -> str:
     """`A to D and G`: the letters of chains."""
     return voice.listed(runs_told(voice, letters, [_number(letter) for letter in letters]))
+
+
+def joint_names(voice: Voice, joints: Sequence[str]) -> str:
+    """`B1 to B6 and C2`: joints in the order given."""
+    split = [re.fullmatch(r"(.*?)(\d*)", joint) for joint in joints]
+    stems = dict.fromkeys(found[1] for found in split if found)
+    apart = {stem: place * 10**6 for place, stem in enumerate(stems)}
+    numbers = [apart[found[1]] + int(found[2] or 0) for found in split if found]
+    return voice.listed(runs_told(voice, joints, numbers))
 
 
 def _number(letters: str) -> int:

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from buildplan.instructions import courses, names, rows
 from buildplan.instructions.context import Context
+from buildplan.instructions.grammar import joint_names
 from buildplan.instructions.locking import done, getting_at, how_to_lock, locks_rows
 from buildplan.instructions.measuring import rings_above_floor
 from buildplan.instructions.model import RowWords, TurnWords, Wording
@@ -32,7 +33,9 @@ def _join(context: Context, step: Step) -> Wording:
             voice.say(
                 "Find every knot and free end tagged with the joint's name and bring them together."
                 " Tie free ends into the joint."
-            ),
+            )
+            if any(ends for _, ends in map(context.piece.passing.__getitem__, joints))
+            else voice.say("Find every knot tagged with the joint's name and bring them together."),
             *getting_at(context, step),
             *(how_to_lock(context, step) if step.locks else [_bind(context)]),
         ]
@@ -49,7 +52,7 @@ def _join(context: Context, step: Step) -> Wording:
             "Bring together joint {joints}",
             "Bring together joints {joints}",
             len(joints),
-            joints=voice.listed(joints),
+            joints=joint_names(voice, joints),
         ),
         text=sentences(*moves),
         check=done(

@@ -159,9 +159,11 @@ def _assembly(piece: PieceIndex, ordered: Sequence[Operation], limit: int) -> li
     for run in runs:
         coming = [round_ for round_ in run if round_.comes_in]
         tied = run[len(coming) :]
-        most = max(1, limit // most_parts(piece, tied)) if tied else 1
+        with_first = len(coming) <= MOST_COMING
+        room = limit - len(coming) if with_first else limit
+        most = max(1, room // most_parts(tied)) if tied else 1
         first, *others = _even_parts(tied, most) if tied else [[]]
-        together = [[*coming, *first]] if len(coming) <= MOST_COMING else [coming, first]
+        together = [[*coming, *first]] if with_first else [coming, first]
         groups += [_group(piece, part) for part in (*together, *others) if part]
     return groups
 

@@ -5,7 +5,6 @@ from __future__ import annotations
 
 from collections.abc import Hashable, Iterable, Sequence
 from dataclasses import dataclass
-from math import ceil
 
 from buildplan.framework.cells import STRAIGHT, CellKind
 from buildplan.sequence.model import Kind, Operation
@@ -81,16 +80,13 @@ def same_move(piece: PieceIndex, before: Round, after: Round) -> bool:
     return singles[0] == singles[1] and move_of(piece, before.head) == move_of(piece, after.head)
 
 
-def most_parts(piece: PieceIndex, run: Sequence[Round]) -> int:
+def most_parts(run: Sequence[Round]) -> int:
     """The most links or locks that one round of `run` has to do with."""
-    return max(max(_parts(piece, round_), len(round_.joints(Kind.LOCK)), 1) for round_ in run)
+    return max(max(_parts(round_), len(round_.joints(Kind.LOCK)), 1) for round_ in run)
 
 
-def _parts(piece: PieceIndex, round_: Round) -> int:
-    head = round_.head
-    if head.kind is Kind.JOIN and len(head.joints) == 1:
-        # knots that are brought together: each holds two ends, or a free one
-        return sum(ceil(len(piece.framework.links_at[joint]) / 2) for joint in head.joints)
+def _parts(round_: Round) -> int:
+    # where chains meet a joint is one, with the balloons that are tied in there
     return sum(len(operation.links) for operation in round_.turn)
 
 

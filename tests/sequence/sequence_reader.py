@@ -28,7 +28,8 @@ PHRASES = re.compile(
             r"Chain \w+, balloons? (?P<first>\d+)(?: to (?P<last>\d+))? \((?P<section>[^)]+)\)",
             rf"Brace \d+(?: \((?P<coloured>[^)]+)\))?: (?P<brace>{WAY}(?:; and {WAY})*)",
             rf"Balloon \S+ \((?P<between>[^)]+)\): (?P<across>{LABEL} – {LABEL})",
-            rf"Joint (?P<joined>{LABEL}): (?:(?!Joint ).)*?; then lock it",
+            rf"Joint (?P<joined>{LABEL}): (?:(?!Joints? ).)*?; then lock it",
+            r"Joints (?P<several>[^:]+), one after another: (?:(?!Joints? ).)*?; then lock it",
             rf"Single(?: \S+)?: (?P<single>{LABEL} – {LABEL})",
             rf"Tie \S+: (?P<tie>{LABEL}(?: – {LABEL})+)",
             rf"Locks(?: with the back up)?: (?P<locks>{LABEL}(?:, {LABEL})*)",
@@ -102,6 +103,10 @@ def read_words(text: str) -> Read:  # noqa: C901 - a case for each phrase
         elif said["joined"]:
             assert said["joined"] not in read.locks
             read.locks[said["joined"]] = rounds
+        elif said["several"]:
+            for joint in _listed(said["several"]):
+                assert joint not in read.locks
+                read.locks[joint] = rounds
         elif said["locks"]:
             for joint in said["locks"].split(", "):
                 assert joint not in read.locks
@@ -125,6 +130,18 @@ def _way(words: str) -> list[str]:
     assert counted, words
     joints = [f"{counted[1]}{i + 1}" for i in range(int(counted[2]))]
     return [*joints, joints[0]] if counted[3] else joints
+
+
+def _listed(words: str) -> Iterator[str]:
+    """`B1 to B6, C2 and C3`, one by one."""
+    for run in re.split(r", | and ", words):
+        first, _, last = run.partition(" to ")
+        counted = re.fullmatch(r"(.*?)(\d+)", first)
+        end = re.fullmatch(r"(.*?)(\d+)", last or first)
+        assert counted, run
+        assert end, run
+        assert counted[1] == end[1], run
+        yield from (f"{counted[1]}{i}" for i in range(int(counted[2]), int(end[2]) + 1))
 
 
 def _names(order: str, count: int) -> list[str]:

@@ -5,10 +5,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.progress import BuildProgress
-from buildplan.drawing.camera import Camera, angle_between_deg
+from buildplan.drawing.camera import angle_between_deg
 from buildplan.drawing.cell_layout import newest_brace
 from buildplan.drawing.closeup import Panel
 from buildplan.drawing.seat import open_end_seat, seat_before
@@ -163,24 +164,31 @@ def _below(book: Book, joints: Sequence[str]) -> frozenset[str]:
 
 
 def _rounds(book: Book, step: Step) -> list[list[int]]:
-    """The turns of a step that brings joints together, by number: those that can be seen from
-    one seat, and are of one layer, are shown together, in the order in which they are done."""
-    runs: list[tuple[Camera, list[int]]] = []
-    for number, turn in enumerate(step.turns):
-        if not _ties(turn):
-            continue
-        facing = seat_before(book.framework, book.shape, turn.joints)
-        for seat, run in runs:
-            joints = _joints([step.turns[i] for i in (*run, number)])
-            layers = {joint in step.behind for joint in joints}
-            turned = angle_between_deg(seat, facing)
-            alike = seat.name == facing.name and turned <= FURTHEST_ROUND_DEG
-            if len(joints) <= MOST_JOINTS and len(layers) == 1 and alike:
-                run.append(number)
-                break
+    """The turns of a step that brings joints together, by number, in the order in which they are
+    done: as few runs as can each be seen from one seat, and are of one layer, as even as can be."""
+    tying = [number for number, turn in enumerate(step.turns) if _ties(turn)]
+    runs: list[list[int]] = []
+    for number in tying:
+        if runs and _seen_together(book, step, [*runs[-1], number]):
+            runs[-1].append(number)
         else:
-            runs.append((facing, [number]))
-    return [run for _, run in runs]
+            runs.append([number])
+    cuts = [place * len(tying) // max(len(runs), 1) for place in range(len(runs) + 1)]
+    even = [tying[first:last] for first, last in pairwise(cuts)]
+    return even if all(_seen_together(book, step, run) for run in even) else runs
+
+
+def _seen_together(book: Book, step: Step, numbers: Sequence[int]) -> bool:
+    """Whether turns can be seen from the seat before all of them."""
+    joints = _joints([step.turns[number] for number in numbers])
+    if len(joints) > MOST_JOINTS or len({joint in step.behind for joint in joints}) > 1:
+        return False
+    before = seat_before(book.framework, book.shape, joints)
+    seats = [seat_before(book.framework, book.shape, step.turns[n].joints) for n in numbers]
+    return all(
+        seat.name == before.name and angle_between_deg(seat, before) <= FURTHEST_ROUND_DEG
+        for seat in seats
+    )
 
 
 def _joints(turns: Sequence[Turn]) -> tuple[str, ...]:

@@ -26,6 +26,7 @@ from buildplan.document.layout import Columns
 from buildplan.document.links import Anchor, PageLink
 from buildplan.document.text import BODY, HEADING, plain, strong, underlined
 from buildplan.drawing.marks import Picture
+from buildplan.instructions.rows import printed
 from buildplan.sequence.model import Kind, Stage, Step
 
 MOST_HEIGHT = 200.0
@@ -57,7 +58,7 @@ def step_block(
     if views.of(step) and not built_alike(book, step):
         moves = _moves(book, step)
         body = _on_the_piece(book, views, sheets, step, () if before else moves)
-        before = [*before, *moves] if before else ()
+        before = [Stack([*before, *moves], whole=True)] if before else ()
     else:
         told = _as_before if built_alike(book, step) else _beside_the_piece
         body = [_title(book, sheets, step), *told(book, views, step)]
@@ -98,7 +99,8 @@ def _on_the_piece(
     and the diagram of a corner; the whole piece where a row of them has a place left, else beside
     the words; the check last."""
     measure = book.paper.measure
-    turns = [list(turn.lines) for turn in book.told(step).turns if turn.name]
+    told_turns = book.told(step).turns
+    turns = [list(turn.lines) for turn in told_turns if turn.name]
     size, has_place = _sizes(book, views, step)
     panels = step_panels(book, step, views, size, size if has_place else PLACE)
     closeups = len(panels.closeups)
@@ -106,7 +108,7 @@ def _on_the_piece(
     told: Sequence[Sequence[str]] = [()] * closeups if alone else turns
     cells = [_panel(picture, rows) for picture, rows in zip(panels.closeups, told, strict=True)]
     cells += [[Shown(one)] for one in (panels.corner, panels.where if has_place else None) if one]
-    rows = [row for turn in turns for row in turn] if alone else []
+    rows = list(printed(book.voice, step.turns, told_turns)) if alone else []
     return [
         _head(book, sheets, step, None if has_place else panels.where),
         *moves,

@@ -9,6 +9,7 @@ from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import (
     ON_THE_PIECE,
 )
+from buildplan.booklet.common.laid_courses import laid_pictures
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.cell_layout import newest_brace
 from buildplan.drawing.marks import Picture
@@ -20,6 +21,8 @@ from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.model import Cell, Role
 from buildplan.sequence.model import Kind, Operation, Step
 
+# What is done to a chain before it is laid.
+BEFORE_LAYING = frozenset({Kind.CLOSE_RING, Kind.TAG})
 STAND_UP_SIZE = (226.0, 172.0)
 
 
@@ -29,11 +32,17 @@ def first_moves(book: Book, step: Step, height: float) -> tuple[Picture, ...]:
     diagram `height` points high."""
     if step.kind is Kind.STAND_UP:
         return (_stood_up(book, step),)
+    laid = laid_pictures(book, step)
     if step.kind not in ON_THE_PIECE:
-        return moves(book.framework, step, book.voice)
-    # chains that come in are where they lie on the close-ups
+        kinds = set(step.kinds) - ({Kind.LAY} if laid else set())
+        return (*moves(book.framework, step, book.voice, kinds), *laid)
+    # other chains that come in are where they lie on the close-ups
     new = _new_kinds(book, step) - {Kind.LAY}
-    pictures = moves(book.framework, step, book.voice, new)
+    pictures = (
+        *moves(book.framework, step, book.voice, new & BEFORE_LAYING),
+        *laid,
+        *moves(book.framework, step, book.voice, new - BEFORE_LAYING),
+    )
     brace = _first_brace(book, step)
     if brace and _is_first_of_kind(book, step) and corner_of(book, step) is None:
         # the way round is in the diagram, as the close-ups have it
@@ -62,7 +71,8 @@ def new_moves(book: Book, step: Step, height: float) -> tuple[Picture, ...]:
         for operation in other.operations
     }
     new = {operation.kind for operation in step.operations if _move(book, operation) not in shown}
-    return moves(book.framework, step, book.voice, new)
+    laid = laid_pictures(book, step)
+    return (*moves(book.framework, step, book.voice, new - ({Kind.LAY} if laid else set())), *laid)
 
 
 def _move(book: Book, operation: Operation) -> Hashable:

@@ -14,7 +14,6 @@ from buildplan.drawing.techniques.props import (
     WIDTH,
     knot,
     link,
-    palette,
     picture,
     words,
 )
@@ -24,10 +23,12 @@ from buildplan.language.voice import Voice
 
 
 def tag_joints(framework: Framework, voice: Voice, tags: Collection[str] | None = None) -> Picture:
-    """Paper tags fastened to the knots along the first chain, to those of `tags` where they are
-    given."""
-    colours = palette(framework)
-    long = framework.chains[0]
+    """Paper tags fastened to the knots along the first chain, or the first that has the joints of
+    `tags` where they are given, to those."""
+    wanted = set(tags or ())
+    having = (one for one in framework.chains if wanted <= set(one.chain.joints))
+    long = next(having, framework.chains[0])
+    colour = framework.balloons[framework.link[long.chain.links[0]].balloon].colour
     back = long.chain.joints[:1] if long.chain.closed else ()
     joints = (*long.chain.joints, *back)[:6]
     counted = all(j == f"{long.letter}{i}" for i, j in enumerate(long.chain.joints, 1))
@@ -41,9 +42,9 @@ def tag_joints(framework: Framework, voice: Voice, tags: Collection[str] | None 
     marks: list[Mark] = []
     knots = [(14 + 38.0 * i, 92 + 6 * math.sin(i)) for i in range(len(joints))]
     for a, b in pairwise(knots):
-        marks += link((a[0] + 1, a[1]), (b[0] - 1, b[1]), 31, colours.chain)
+        marks += link((a[0] + 1, a[1]), (b[0] - 1, b[1]), 31, colour)
     for i, (x, y) in enumerate(knots):
-        marks += knot((x, y), 0, colours.chain, 2.8)
+        marks += knot((x, y), 0, colour, 2.8)
         if i in tagged:
             marks += _tag_on((x, y), joints[i])
         else:

@@ -1,0 +1,70 @@
+"""Pictures of chains that come in with a course, where they lie, the first time that each way of
+laying them comes up."""
+
+from __future__ import annotations
+
+import math
+
+import numpy as np
+
+from buildplan.booklet.common.book import Book
+from buildplan.drawing.marks import Picture
+from buildplan.drawing.techniques.rounds import lay_round, lay_row, set_round
+from buildplan.framework.model import LongChain
+from buildplan.sequence.directions import Direction
+from buildplan.sequence.laid import RoundCourse, round_course, row_of
+from buildplan.sequence.model import Kind, Step
+
+BACKWARD = frozenset({Direction.CLOCKWISE, Direction.LEFT})
+
+
+def laid_pictures(book: Book, step: Step) -> tuple[Picture, ...]:
+    """Where the chains of a step lie: a row with its uprights; a ring with its zigzag, or set on
+    the one below, where none before was laid so. None of other chains."""
+    coming = _coming(book, step)
+    row = row_of(coming)
+    if step.kind is Kind.LAY and row is not None:
+        turn = _turn(book, row)
+        return (lay_row(book.framework, book.voice, row, coming, turn),)
+    course = _round(book, step)
+    if course is None:
+        return ()
+    before = [_round(book, other) for other in book.steps[: step.number - 1]]
+    known = {other.down is None for other in before if other is not None}
+    if (course.down is None) in known:
+        return ()
+    turn = _turn(book, course.ring)
+    if course.down is not None:
+        return (set_round(book.framework, book.voice, course, turn),)
+    if course.up is None:
+        return ()
+    first = _first_deg(book, course.ring)
+    return (lay_round(book.framework, book.voice, course.ring, course.up, first, turn),)
+
+
+def _round(book: Book, step: Step) -> RoundCourse | None:
+    coming = _coming(book, step)
+    if not coming:
+        return None
+    earlier = book.steps[: step.number - 1]
+    return round_course(coming, [one for other in earlier for one in _coming(book, other)])
+
+
+def _coming(book: Book, step: Step) -> list[LongChain]:
+    """The chains that come in with a step, to be joined course by course."""
+    laid = step.of_kind(Kind.LAY)
+    if not laid or book.framework.built_with(laid[0].joints[0]).braces:
+        return []
+    return [book.context.long_of(operation) for operation in step.of_kind(Kind.TAG)]
+
+
+def _turn(book: Book, long: LongChain) -> int:
+    """1 where numbers run anticlockwise or to the right, -1 where they run the other way."""
+    return -1 if book.context.figures.ways.get(long.letter) in BACKWARD else 1
+
+
+def _first_deg(book: Book, ring: LongChain) -> float:
+    """Where joint 1 of a ring is, seen from above with the front at the foot; degrees."""
+    at = np.array([book.shape.at[joint] for joint in ring.chain.joints])
+    x, _, z = at[0] - at.mean(axis=0)
+    return math.degrees(math.atan2(-z, x))

@@ -1,0 +1,217 @@
+"""Chains that come in with a course, where they lie: a ring on the floor with the zigzag round it,
+a ring set on the zigzag below, a row with the uprights that begin at it.
+
+What is drawn comes from the joints of the chains alone, so it serves every piece that has such a
+course.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping, Sequence
+
+from buildplan.drawing.line_art import INK, TYPE
+from buildplan.drawing.map_style import joint_marks, joint_radius
+from buildplan.drawing.marks import Label, Mark, Picture, Point
+from buildplan.drawing.techniques.props import link, move, picture, signs, words
+from buildplan.drawing.techniques.rings import round_points
+from buildplan.drawing.way_round import pointed
+from buildplan.framework.model import Framework, LongChain
+from buildplan.language.phrases import first_to_last
+from buildplan.language.voice import Voice
+from buildplan.sequence.laid import RoundCourse
+
+# Points. The ring lies about MIDDLE, the tips of its zigzag so far from there.
+MIDDLE, TIPS = (76.0, 70.0), 56.0
+MOST_NAMED = 9  # of more joints round a ring only the first and the last are named
+# Stoutness of a balloon to its length, as drawn; lean ones leave those beside them to be seen.
+PLUMP, LEAN = 0.75, 0.56
+NAMES_X = 148.0
+# A ring set on: so many of its joints are shown, so far apart, at these heights.
+SHOWN, APART, FIRST_X = 4, 46.0, 42.0
+BELOW, TIP, LIFTED, HIGHEST = 10.0, 46.0, 84.0, 124.0
+# A row on the floor: where it lies, how many joints and how many balloons up have room.
+ROW_X, ROW_Y, ROW_WIDTH, LETTERS_Y = 16.0, 14.0, 188.0, 130.0
+MOST_ALONG, MOST_UP = 9, 5
+
+
+def lay_round(
+    framework: Framework,
+    voice: Voice,
+    ring: LongChain,
+    zigzag: LongChain,
+    first_deg: float,
+    turn: int,
+) -> Picture:
+    """A ring on the floor and the zigzag round it, straight from above: its first joint at an
+    angle (degrees, anticlockwise from the right), the numbers going round anticlockwise where
+    `turn` is 1 and clockwise where it is -1."""
+    count = len(ring.chain.joints)
+    step = 2 * math.pi / count * turn
+    near = _ring_radius(count)
+    first = math.radians(first_deg)
+    at = {joint: _round_about(near, first + step * i) for i, joint in enumerate(ring.chain.joints)}
+    walk = _walk(zigzag)
+    for (before, _, tip), (_, _, after) in zip(walk, [*walk[1:], walk[0]], strict=True):
+        if before in ring.chain.joints:
+            x, y = (at[before][i] + at[after][i] - 2 * MIDDLE[i] for i in (0, 1))
+            at[tip] = _round_about(TIPS, math.atan2(y, x))
+    marks = [*_links(framework, zigzag, at), *_links(framework, ring, at)]
+    tips = [joint for joint in zigzag.chain.joints if joint not in set(ring.chain.joints)]
+    for joint in (*_named(ring.chain.joints), *_named(tips)):
+        marks += _disc(framework, at[joint], joint)
+    within = (near * 0.5, near * 0.5)
+    start = math.degrees(first)
+    marks += pointed(round_points(MIDDLE, *within, 8, start, math.degrees(step) * 1.2))
+    for row, one in enumerate((ring, zigzag)):
+        name = f"{one.letter} {voice.tell(one.role.words[None])}"
+        marks.append(Label((NAMES_X, 84 - 16 * row), name, TYPE, INK, anchor="start", bold=True))
+    marks.append(words((NAMES_X, 46), voice.say("From above"), "start"))
+    return picture(
+        marks,
+        voice.say(
+            "From above: ring {ring} lies flat, joints {joints}, an arrow from joint 1 to joint 2."
+            " Zigzag {zigzag} lies round it, every second knot on a knot of the ring; its other"
+            " knots, {tips}, point outwards.",
+            ring=ring.letter,
+            joints=first_to_last(voice, ring.chain.joints[0], ring.chain.joints[-1]),
+            zigzag=zigzag.letter,
+            tips=first_to_last(voice, tips[0], tips[-1]),
+        ),
+    )
+
+
+def set_round(framework: Framework, voice: Voice, course: RoundCourse, turn: int) -> Picture:
+    """A ring that comes down on the tips of the zigzag below, a stretch of it as it is seen from
+    outside; `turn` as for `lay_round`."""
+    joints = course.ring.chain.joints[:SHOWN]
+    # clockwise from above runs to the left of one who stands outside
+    along = joints if turn > 0 else joints[::-1]
+    x = {joint: FIRST_X + APART * place for place, joint in enumerate(along)}
+    tips = {joint: (x[joint], TIP) for joint in joints}
+    lifted = {joint: (x[joint], LIFTED) for joint in joints}
+    marks: list[Mark] = []
+    named = [(course.down, TIP - 22), (course.ring, LIFTED - 3), (course.up, LIFTED + 20)]
+    for one, y in named:
+        if one is not None:
+            marks.append(Label((2, y), one.letter, TYPE + 1, INK, anchor="start", bold=True))
+    if course.down is not None:
+        at = _with_turns(course.down, tips, BELOW)
+        marks += _links(framework, course.down, at, "done", LEAN)
+    if course.up is not None:
+        at = _with_turns(course.up, lifted, HIGHEST)
+        marks += _links(framework, course.up, at, stoutness=LEAN)
+    marks += _links(framework, course.ring, lifted)
+    for joint in joints:
+        marks += move([(x[joint], LIFTED - 12), (x[joint], LIFTED - 16), (x[joint], TIP + 12)])
+        marks += [*_disc(framework, tips[joint], joint), *_disc(framework, lifted[joint], joint)]
+    return picture(
+        marks,
+        voice.say(
+            "From outside: ring {ring} comes down on the tips of zigzag {zigzag}, knots of one"
+            " name on each other: {joints}.",
+            ring=course.ring.letter,
+            zigzag=course.down.letter if course.down else "",
+            joints=voice.listed(joints),
+        ),
+    )
+
+
+def lay_row(
+    framework: Framework, voice: Voice, row: LongChain, coming: Sequence[LongChain], turn: int
+) -> Picture:
+    """A row on the floor with the chains that begin at its joints, straight from above, the head
+    of the piece at the top; the row runs to the right where `turn` is 1, to the left where -1."""
+    joints = row.chain.joints
+    more = len(joints) > MOST_ALONG
+    shown = joints[: MOST_ALONG - 1] if more else joints
+    apart = min(ROW_WIDTH / max(len(shown) - (0 if more else 1), 1), 30.0)
+    begin = ROW_X if turn > 0 else ROW_X + ROW_WIDTH
+    at = {joint: (begin + turn * apart * i, ROW_Y) for i, joint in enumerate(shown)}
+    marks = _links(framework, row, at)
+    if more:
+        x = begin + turn * apart * (len(shown) - 0.5)
+        marks += [words((x + turn * 5 * i, ROW_Y), ".") for i in range(3)]
+    pitch = min(apart, (LETTERS_Y - 20 - ROW_Y) / MOST_UP)
+    for one in coming:
+        foot = at.get(one.chain.joints[0])
+        if one is row or foot is None:
+            continue
+        high = min(len(one.chain.links), MOST_UP)
+        up = {joint: (foot[0], foot[1] + pitch * i) for i, joint in enumerate(one.chain.joints)}
+        kept = {joint: spot for joint, spot in up.items() if spot[1] <= ROW_Y + pitch * high + 1}
+        marks += _links(framework, one, kept)
+        top = ROW_Y + pitch * high
+        if high < len(one.chain.links):
+            marks += [words((foot[0], top + 3 + 3 * i), ".") for i in range(3)]
+            top += 9
+        marks.append(Label((foot[0], top + 6), one.letter, TYPE, INK, bold=True))
+    for joint in shown:
+        marks += _disc(framework, at[joint], joint)
+    return picture(
+        marks,
+        voice.say(
+            "From above: row {row} lies on the floor at the foot, joints {joints} in order; chains"
+            " {chains} each lie up from the joint where they begin.",
+            row=row.letter,
+            joints=first_to_last(voice, joints[0], joints[-1]),
+            chains=voice.listed([one.letter for one in coming if one is not row]),
+        ),
+    )
+
+
+def _ring_radius(count: int) -> float:
+    """How far a ring's joints lie from the middle, so that its balloons are drawn as long as those
+    of the zigzag, by the law of cosines."""
+    half = math.pi / count
+    return TIPS / (math.cos(half) + math.sqrt(math.cos(half) ** 2 - 1 + 4 * math.sin(half) ** 2))
+
+
+def _round_about(far: float, angle: float) -> Point:
+    return MIDDLE[0] + far * math.cos(angle), MIDDLE[1] + far * math.sin(angle)
+
+
+def _walk(chain: LongChain) -> list[tuple[str, str, str]]:
+    """Each balloon of a chain between its joints."""
+    joints = chain.chain.joints
+    after = (*joints[1:], joints[0])
+    return list(zip(joints, chain.chain.links, after, strict=False))
+
+
+def _with_turns(zigzag: LongChain, own: Mapping[str, Point], y: float) -> dict[str, Point]:
+    """Some joints of a zigzag, and between each two of them its other one at a height."""
+    found = dict(own)
+    walk = _walk(zigzag)
+    for (before, _, turn), (_, _, after) in zip(walk, [*walk[1:], walk[0]], strict=True):
+        near = before in own and after in own and turn not in own
+        if near and abs(own[before][0] - own[after][0]) < 1.5 * APART:
+            found[turn] = ((own[before][0] + own[after][0]) / 2, y)
+    return found
+
+
+def _links(
+    framework: Framework,
+    chain: LongChain,
+    at: Mapping[str, Point],
+    state: str = "new",
+    stoutness: float = PLUMP,
+) -> list[Mark]:
+    """The balloons of a chain both ends of which have a place; none that goes round the back."""
+    marks: list[Mark] = []
+    colour_sign = signs(framework)
+    for one, id_, other in _walk(chain):
+        if one in at and other in at and math.dist(at[one], at[other]) < 1.5 * APART:
+            kind = framework.link[id_].balloon
+            stout = stoutness * math.dist(at[one], at[other])
+            colour = framework.balloons[kind].colour
+            marks += link(at[one], at[other], stout, colour, state, colour_sign[kind])
+    return marks
+
+
+def _disc(framework: Framework, at: Point, joint: str) -> list[Mark]:
+    radius = joint_radius(framework)
+    return joint_marks(at, radius, joint, skipped=False, locked=False, repeat=False)
+
+
+def _named(joints: Sequence[str]) -> Sequence[str]:
+    return joints if len(joints) <= MOST_NAMED else (*joints[:3], joints[-1])

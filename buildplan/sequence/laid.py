@@ -1,0 +1,51 @@
+"""What the chains that come in with a course are to one another: a ring and the zigzag about it, a
+row and the chains that begin at it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+
+from buildplan.framework.model import LongChain
+
+
+@dataclass(frozen=True)
+class RoundCourse:
+    """A closed ring, the zigzag that goes up from it and the one whose tips it is set on, where
+    there are any."""
+
+    ring: LongChain
+    up: LongChain | None
+    down: LongChain | None
+
+
+def round_course(coming: Sequence[LongChain], standing: Sequence[LongChain]) -> RoundCourse | None:
+    """What comes in with a course, if that is a ring and at most one zigzag; of what stands, the
+    zigzag that comes up to the ring."""
+    for ring in coming:
+        others = [one for one in coming if one is not ring]
+        if len(others) > 1 or not all(goes_about(ring, one) for one in others):
+            continue
+        down = next((one for one in standing if goes_about(ring, one)), None)
+        if others or down:
+            return RoundCourse(ring, others[0] if others else None, down)
+    return None
+
+
+def goes_about(ring: LongChain, zigzag: LongChain) -> bool:
+    """Whether every second joint of a closed chain is one of a ring, each once."""
+    own, joints = set(ring.chain.joints), zigzag.chain.joints
+    on = [joint in own for joint in joints]
+    alternate = all(one != other for one, other in pairwise(on))
+    closed = ring.chain.closed and zigzag.chain.closed
+    return closed and alternate and len(joints) == 2 * len(own) and own <= set(joints)
+
+
+def row_of(coming: Sequence[LongChain]) -> LongChain | None:
+    """The row among chains that come in, if all others begin at its joints, one at each."""
+    for row in coming:
+        begun = [one.chain.joints[0] for one in coming if one is not row]
+        if begun and not row.chain.closed and set(begun) <= set(row.chain.joints):
+            return row if len(set(begun)) == len(begun) else None
+    return None
