@@ -93,27 +93,20 @@ def course_title(context: Context, step: Step, joints: Sequence[str]) -> str:
 
 def bringing_in(context: Context, step: Step) -> list[str]:
     """How chains come in: whole where it is new, else where it was taught."""
+    way = ways_told(context, coming(context, step))
+    if context.teacher(Hand.BRING_IN, step) is not None and way == _told_last(context, step):
+        way = ""
+    return [*_taking(context, step), *_placing(context, step), *([way] if way else [])]
+
+
+def _taking(context: Context, step: Step) -> list[str]:
+    """How chains are taken from those that were made, closed and tagged."""
     voice, taught = context.voice, context.teacher(Hand.BRING_IN, step)
-    told, way = [], ways_told(context, coming(context, step))
-    if is_first(context, step):
-        if context.framework.part_at(step.of_kind(Kind.LAY)[0].joints[0]) and taught is not None:
-            told.append(voice.say("Put the parts that are built where nobody needs the floor."))
-        told.append(voice.say("Clear and sweep a floor larger than the piece, and lay the chains."))
-        told += [*_laid(context, step), *_built_lying(context, step)]
-    elif context.teacher(Hand.SET_ON, step) is None:
-        told.append(
-            voice.say(
-                "Lay the chains in their place at the head of what is built, those of the front on "
-                "top."
-            )
-            if _is_flat(context, step)
-            else _set_on(context, step)
-        )
     if taught is not None:
-        if taught != context.teacher(Hand.JOIN, step) or step.kind is Kind.LAY:
-            told.append(voice.say("Take the chains of the rows as in step {step}.", step=taught))
-        return [*told, *([way] if way and way != _told_last(context, step) else [])]
-    told.append(voice.say("Take one chain for each row."))
+        if taught == context.teacher(Hand.JOIN, step) and step.kind is not Kind.LAY:
+            return []
+        return [voice.say("Take the chains of the rows as in step {step}.", step=taught)]
+    told = [voice.say("Take one chain for each row.")]
     closed = [long.chain for long in coming(context, step) if long.chain.closed]
     if any(chain.odd is not None for chain in closed):
         told.append(_close_ends(voice))
@@ -124,7 +117,31 @@ def bringing_in(context: Context, step: Step) -> list[str]:
         if len(closed) == len(coming(context, step))
         else voice.say("Tag its knots and free ends with the names of its row, in their order.")
     )
-    return [*told, *([way] if way else [])]
+    return told
+
+
+def _placing(context: Context, step: Step) -> list[str]:
+    """Where chains are laid on the floor or set on what is built."""
+    voice, taught = context.voice, context.teacher(Hand.BRING_IN, step)
+    if is_first(context, step):
+        parts = context.framework.part_at(step.of_kind(Kind.LAY)[0].joints[0])
+        aside = voice.say("Put the parts that are built where nobody needs the floor.")
+        return [
+            *([aside] if parts and taught is not None else []),
+            voice.say("Clear and sweep a floor larger than the piece, and lay the chains."),
+            *_laid(context, step),
+            *_built_lying(context, step),
+        ]
+    if context.teacher(Hand.SET_ON, step) is not None:
+        return []
+    if _is_flat(context, step):
+        return [
+            voice.say(
+                "Lay the chains in their place at the head of what is built, those of the front on "
+                "top."
+            )
+        ]
+    return [_set_on(context, step)]
 
 
 def _round(context: Context, step: Step) -> RoundCourse | None:

@@ -21,6 +21,7 @@ from buildplan.booklet.common.step_pictures import (
     step_panels,
     step_pictures,
 )
+from buildplan.booklet.common.strips import strip_rows
 from buildplan.document.blocks import Items, PictureRow, Rule, Shown, Stack, Words
 from buildplan.document.layout import Columns
 from buildplan.document.links import Anchor, PageLink
@@ -62,7 +63,8 @@ def step_block(
     else:
         told = _as_before if built_alike(book, step) else _beside_the_piece
         body = [_title(book, sheets, step), *told(book, views, step)]
-    stack = Stack([Rule(), place, *body], whole=True)
+    # chains with their colours can be parted from one another
+    stack = Stack([Rule(), place, *body], whole=not strip_rows(book, step))
     return Stack([*before, stack], whole=True, below_title=BELOW_TITLE) if before else stack
 
 
@@ -188,14 +190,16 @@ def _beside_the_piece(book: Book, views: Views, step: Step) -> list[Flowable]:
     """A single narrow picture at the right of the words, others below them."""
     pictures = _pictures(book, views, step)
     words: list[Flowable] = [Words(markup, style) for style, markup in paragraphs(book, step)]
-    checks = [Items(ticks(book, step), ticked=True, gap=ROW_GAP), *ballast_link(book, step)]
+    strips = strip_rows(book, step)
+    marked = [check_words(book, step)] if strips else ticks(book, step)
+    checks = [*strips, Items(marked, ticked=True, gap=ROW_GAP), *ballast_link(book, step)]
     rows = [PictureRow([at.picture for at in row]) for row in _rows(pictures)]
     measure, placed = book.paper.measure, pictures.placed
-    if len(placed) == 1 and placed[0].picture.width < measure / 2:
+    if len(placed) == 1 and placed[0].picture.width < measure / 2 and not strips:
         wide = placed[0].picture.width
         shares = (measure - wide - COLUMN_GAP, wide)
         return [Columns(([*words, *checks], rows), shares, gap=COLUMN_GAP)]
-    if rows:
+    if rows or strips:
         return [*words, *rows, *checks]
     shares = (WORDS_SHARE, 1 - WORDS_SHARE)
     return [Columns((words, checks), shares, gap=COLUMN_GAP, after=6.0)]

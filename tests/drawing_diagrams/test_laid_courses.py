@@ -1,0 +1,124 @@
+"""Pictures of chains as they are laid, course by course, and of their colours, read back from their
+marks against the graph."""
+
+from __future__ import annotations
+
+import math
+from itertools import pairwise
+
+import pytest
+from diagram_pieces import assert_inside, assert_readable, built
+
+from buildplan.drawing.marks import Label, Picture, Point, Stamp
+from buildplan.drawing.techniques.rounds import lay_round, lay_row, set_round
+from buildplan.drawing.techniques.strips import colour_strip
+from buildplan.framework.chain_roles import RING, ROW, UPRIGHT, ZIGZAG
+from buildplan.framework.model import Framework
+from buildplan.language.voice import Voice
+from buildplan.sequence.laid import round_course, row_of
+
+COLUMN = {"rings": 3, "ring": "long", "between": "cross", "lock": "lock"}
+WALL = {"row": "long", "upright": "cross", "lock": "lock"}
+
+
+def column(around: int) -> Framework:
+    return built({"column": {**COLUMN, "around": around}})
+
+
+def balloons(picture: Picture) -> list[Stamp]:
+    return [m for m in picture.marks if isinstance(m, Stamp) and m.look.form == "link"]
+
+
+def places(picture: Picture) -> list[tuple[str, Point]]:
+    return [(m.text, m.at) for m in picture.marks if isinstance(m, Label)]
+
+
+def angle(at: Point, middle: Point) -> float:
+    return math.atan2(at[1] - middle[1], at[0] - middle[0])
+
+
+@pytest.mark.parametrize("around", [3, 4, 6, 9])
+@pytest.mark.parametrize("turn", [1, -1])
+def test_a_ring_lies_with_its_zigzag_round_it(around: int, turn: int) -> None:
+    """Joints go round the way that is asked for, every tip outside between the two joints that the
+    zigzag leads to; all balloons of both are there."""
+    framework = column(around)
+    ring = next(one for one in framework.chains if one.role is RING)
+    zigzag = next(one for one in framework.chains if one.role is ZIGZAG)
+    picture = lay_round(framework, Voice(), ring, zigzag, 40.0, turn)
+    assert_inside(picture)
+    assert_readable(picture)
+    assert len(balloons(picture)) == len(ring.chain.links) + len(zigzag.chain.links)
+    at = dict(places(picture))
+    inner = [at[joint] for joint in ring.chain.joints]
+    middle = (math.fsum(x for x, _ in inner) / around, math.fsum(y for _, y in inner) / around)
+    for one, other in pairwise([*inner, inner[0]]):
+        step = (angle(other, middle) - angle(one, middle)) * turn % (2 * math.pi)
+        assert step == pytest.approx(2 * math.pi / around)
+    walk = zigzag.chain.joints
+    for before, tip, after in zip(walk[::2], walk[1::2], (*walk[2::2], walk[0]), strict=True):
+        assert math.dist(at[tip], middle) > math.dist(at[before], middle)
+        assert math.dist(at[tip], at[before]) == pytest.approx(math.dist(at[tip], at[after]))
+
+
+def test_a_ring_comes_down_on_the_tips_of_its_own_names() -> None:
+    framework = column(6)
+    rings = [one for one in framework.chains if one.role is RING]
+    zigzags = [one for one in framework.chains if one.role is ZIGZAG]
+    course = round_course([rings[1], zigzags[1]], [rings[0], zigzags[0]])
+    assert course is not None
+    assert (course.down, course.up) == (zigzags[0], zigzags[1])
+    picture = set_round(framework, Voice(), course, -1)
+    assert_inside(picture)
+    for joint in rings[1].chain.joints[:4]:
+        (x, low), (other_x, high) = (at for text, at in places(picture) if text == joint)
+        assert x == other_x
+        assert high > low
+
+
+def test_the_chains_of_a_wall_stand_on_the_joints_of_its_row() -> None:
+    framework = built({"wall": {"across": 6, "up": 4, "layers": 1, **WALL}})
+    rows = [one for one in framework.chains if one.role is ROW]
+    uprights = [one for one in framework.chains if one.role is UPRIGHT]
+    row, coming = rows[0], [rows[0], *uprights]
+    assert row_of(coming) == row
+    picture = lay_row(framework, Voice(), row, coming, 1)
+    at = dict(places(picture))
+    xs = [at[joint][0] for joint in row.chain.joints if joint in at]
+    assert xs == sorted(xs)
+    for one in uprights:
+        assert at[one.letter][0] == at[one.chain.joints[0]][0]
+
+
+@pytest.mark.parametrize("width", [120.0, 480.0])
+def test_a_strip_shows_a_chain_colour_by_colour(width: float) -> None:
+    """Balloons read line by line, from the left, are those of the chain, and each name stands under
+    its knot."""
+    framework = built(
+        {
+            "graph": {
+                "joints": [f"J{i}" for i in range(24)],
+                "balloons": [
+                    {
+                        "from": f"J{i}",
+                        "to": f"J{i + 1}",
+                        "balloon": "long" if i % 3 else "cross",
+                    }
+                    for i in range(23)
+                ],
+            }
+        }
+    )
+    links = tuple(link.id for link in framework.links)
+    joints = [f"J{i}" for i in range(24)]
+    picture = colour_strip(framework, Voice(), links, joints, width)
+    assert picture.width <= width
+    assert_inside(picture)
+    assert_readable(picture)
+    drawn = sorted(balloons(picture), key=lambda one: (-round(one.matrix[5]), one.matrix[4]))
+    colours = [framework.balloons[framework.link[link].balloon].colour for link in links]
+    assert [one.look.colour for one in drawn] == colours
+    read = sorted(places(picture), key=lambda one: (-round(one[1][1]), one[1][0]))
+    numbers = [int(text.removeprefix("J")) for text, _ in read]
+    assert numbers == sorted(numbers)
+    assert set(numbers) >= {0, 8, 16} if width > 400 else {0, 3, 6}
