@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import replace
-from functools import partial
 
 from buildplan.booklet.common.after import standing, taking_down
 from buildplan.booklet.common.book import Book
@@ -19,34 +18,43 @@ from buildplan.booklet.crew.pages import crew_sections
 from buildplan.booklet.sale.copy_words import FOOT, words_of_copy
 from buildplan.booklet.sale.cover import sale_cover
 from buildplan.booklet.sale.pages import before_you_start, licence, your_colours
-from buildplan.booklet.training.pages import (
-    beginners_total,
+from buildplan.booklet.training.pages import beginners_total, sign_off
+from buildplan.booklet.training.practice_page import (
+    learnt_before,
     practice_of,
-    practice_piece,
-    sign_off,
+    practice_pages,
+    taught_by,
 )
-from buildplan.booklet.training.teaching import lessons_before
+from buildplan.booklet.training.teaching import lessons_of
 from buildplan.business.copies.filling import Sold, sold_copies
 from buildplan.business.copies.serial import SoldCopy, design_digest, serial_of
 from buildplan.document.blanks import Blank
 from buildplan.document.imposition import folded
 from buildplan.document.printing import Document, Section, print_document
 from buildplan.document.text import SMALL
+from buildplan.sequence.model import Kind
 
 
 def training_sections(book: Book) -> list[Section]:
     """The pages of the training edition."""
     views, sheets, practice = plan_views(book), map_sheets(book), practice_of(book)
+    taught = taught_by(book, practice)
     rest = [
         needs(book, practice.counts if practice else None),
         *gauges_within(book),
         finished_piece(book),
         *joint_maps(book, sheets),
-        *practice_piece(book, practice),
-        *step_sections(book, views, sheets, partial(lessons_before, book)),
-        sign_off(book),
+        *step_sections(
+            book,
+            views,
+            sheets,
+            lambda step: lessons_of(book, learnt_before(book, practice, step), step),
+            practice_pages(book, practice),
+            taught - {Kind.JOIN},  # more balloons may meet in the piece
+        ),
         standing(book),
         taking_down(book),
+        sign_off(book),
     ]
     first_build = beginners_total(book)
     return [cover(book, first_build), cautions(book), reading_guide(book, views, rest), *rest]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 import numpy as np
 
@@ -31,11 +31,12 @@ def labelled_picture(
     edges: Sequence[str],
     voice: Voice,
     name: str,
+    patterns: Mapping[str, int] | None = None,
 ) -> Picture:
     """The finished piece in a square, each joint with its label; of a large one, `edges` alone.
-    The dots of joints that lie behind balloons are hollow."""
+    The dots of joints that lie behind balloons are hollow; `patterns` are the colours' signs."""
     joints = list(framework.joints if len(framework.joints) <= MOST_LABELS else edges)
-    scene = finished(framework, shape)
+    scene = finished(framework, shape, patterns)
     view = view_of(scene, camera, size_pt, size_pt, shape.joints, margin=RING_MARGIN_PT)
     places, depth = view.place(joints_m(scene, joints))
     spots = [(joint, (float(x), float(y))) for joint, (x, y) in zip(joints, places, strict=True)]

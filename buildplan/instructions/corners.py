@@ -8,19 +8,24 @@ from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.model import Brace, Cell, LongChain
 from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import chain_letters
-from buildplan.instructions.moves import Corner
+from buildplan.instructions.moves import Corner, Hand
 from buildplan.sequence.model import Kind, Step
 
 
 def taught(context: Context, step: Step) -> Iterator[str]:
-    """What the long chains do at a corner of a kind that is new."""
+    """The joints that a corner leaves out, and what the long chains do at one of a kind that is
+    new."""
     voice = context.voice
     for cell in _cells(context, step):
-        if cell.kind != STRAIGHT and context.teacher(Corner(cell.kind), step) is None:
+        is_new = cell.kind != STRAIGHT and context.teacher(Corner(cell.kind), step) is None
+        if is_new:
             yield from _goes(context, cell)
-            if cell.skipped:
-                yield voice.say("No brace reaches {joints}.", joints=voice.listed(cell.skipped))
+        if cell.skipped:
+            yield voice.say("No brace reaches {joints}.", joints=voice.listed(cell.skipped))
+        if is_new:
             yield voice.tell(cell.kind.words.effect or "")
+            if cell.inner > cell.outer:
+                yield voice.say("In its pictures what is built lies on the other side.")
 
 
 def _cells(context: Context, step: Step) -> list[Cell]:
@@ -76,6 +81,14 @@ def between_braces(context: Context, step: Step) -> list[str]:
     pairs = [(brace[cell.first], brace[cell.second]) for cell in cells]
     counts = [_between(context, *pair) for pair in pairs]
     alike = {count for found in counts for count in found.values()}
+    if len(alike) == 1 and context.teacher(Hand.SETTLE, step) is not None:
+        return [
+            context.voice.say_count(
+                "{number} balloon between braces.",
+                "{number} balloons between braces.",
+                alike.pop(),
+            )
+        ]
     if len(alike) == 1:
         return [
             context.voice.say_count(
@@ -84,11 +97,26 @@ def between_braces(context: Context, step: Step) -> list[str]:
                 alike.pop(),
             )
         ]
-    uneven = [_uneven(context, *pair, found) for pair, found in zip(pairs, counts, strict=True)]
-    return [*uneven, *bare(context, [step])]
+    corners = {Corner(cell.kind) for cell in cells if cell.kind != STRAIGHT}
+    known = all(context.teacher(corner, step) is not None for corner in corners)
+    voice = context.voice
+    told = [_uneven(context, found) for found in counts]
+    if known and len(told) == 1:
+        return [voice.say("Between braces: {counts}.", counts=told[0])]
+    uneven = [
+        voice.say(
+            "Between braces {before} and {brace}: {counts}.",
+            before=before.number,
+            brace=after.number,
+            counts=found,
+        )
+        for (before, after), found in zip(pairs, told, strict=True)
+    ]
+    return uneven if known else [*uneven, *bare(context, [step])]
 
 
-def _uneven(context: Context, before: Brace, after: Brace, counts: Mapping[str, int]) -> str:
+def _uneven(context: Context, counts: Mapping[str, int]) -> str:
+    """The balloons of each chain between two braces, chains of the same count together."""
     voice, by_count = context.voice, dict[int, list[str]]()
     for letter, count in counts.items():
         by_count.setdefault(count, []).append(letter)
@@ -103,12 +131,7 @@ def _uneven(context: Context, before: Brace, after: Brace, counts: Mapping[str, 
             )
         else:
             told.append(voice.say("{chains} none", chains=chains))
-    return voice.say(
-        "Between braces {before} and {brace}: {counts}.",
-        before=before.number,
-        brace=after.number,
-        counts=", ".join(told),
-    )
+    return ", ".join(told)
 
 
 def bare(context: Context, steps: Sequence[Step]) -> Iterator[str]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from buildplan.framework.chain_roles import INNER, Layer
+from buildplan.framework.corners import corner_joints
 from buildplan.framework.model import Framework, LongChain
 from buildplan.instructions import rows
 from buildplan.instructions.context import Context
@@ -72,8 +73,7 @@ def _laid(context: Context, laid: Framework) -> list[str]:
     over = _lies_on(laid)
     order = voice.listed([_placed(voice, long, over) for long in _lowest_first(laid)])
     flat = [_lay_flat(voice, laid, order)]
-    if laid.closed:
-        flat.append(voice.say("Inner chains go inside the outer ones."))
+    flat.append(_figure(voice, laid))
     if _is_outline(laid):
         on_one_another = [
             voice.say("{front} on {back}", front=joint, back=laid.mirror[joint])
@@ -89,6 +89,18 @@ def _laid(context: Context, laid: Framework) -> list[str]:
         voice.say("Bring joints {joints} together.", joints=together),
         ways_told(context, laid.chains),
     ]
+
+
+def _figure(voice: Voice, laid: Framework) -> str:
+    """What figure the chains lie in, by the corners of those on top."""
+    top = max(_layer(long) for long in laid.chains)
+    corners = corner_joints(laid, [long for long in laid.chains if _layer(long) == top])
+    if not corners:
+        return voice.say("They lie in the figure of the finished piece.")
+    return voice.say(
+        "They lie in the figure of the finished piece, {joints} at its corners.",
+        joints=voice.listed(corners),
+    )
 
 
 def _lay_flat(voice: Voice, laid: Framework, order: str) -> str:

@@ -3,22 +3,22 @@
 from __future__ import annotations
 
 from buildplan.booklet.common.ballasting import STANDING
-from buildplan.booklet.common.book import Book, counted_words
+from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.holding import fastening
 from buildplan.booklet.common.loads import joints_words, mass_words
 from buildplan.design.measures import size_words
 from buildplan.document.blocks import Items, Shown, WriteLines, heading
 from buildplan.document.layout import beside, is_wide
 from buildplan.document.printing import Section
-from buildplan.document.text import plain, strong
+from buildplan.document.text import strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.ballast import ballast_each_kg
 from buildplan.evaluation.figures import weight_words, wind_words
 from buildplan.language.messages import mark
-from buildplan.sequence.reach import WITH_ONE_AT_FOOT, lifters
+from buildplan.sequence.reach import lifters
 
-VIEW_HEIGHT, SIDE_HEIGHT = 250.0, 170.0
+VIEW_HEIGHT, SIDE_HEIGHT = 190.0, 110.0
 
 
 def standing(book: Book) -> Section:
@@ -75,9 +75,6 @@ def _standing_up(book: Book) -> list[str]:
             "will be.",
             joints=strong(feet),
         ),
-        voice.say("One person holds the foot, the others walk the far side up together.")
-        if lifters(book.shape) >= WITH_ONE_AT_FOOT
-        else voice.say("One person at each side: walk the far side up together."),
         voice.say("Let it settle for a minute. Turn back any joint that has twisted."),
     ]
 
@@ -120,7 +117,7 @@ def _tips(book: Book) -> str:
         )
     return mark(
         "With nothing to hold it, a gust of {gust} tips it (estimate): tie it to something "
-        "as well where there is a draught, and keep it indoors in more than a light breeze."
+        "as well in a draught, and keep it indoors."
     )
 
 
@@ -154,14 +151,10 @@ def taking_down(book: Book) -> Section:
 
 def _while_it_stands(book: Book) -> list[str]:
     voice = book.voice
-    spare = "; ".join(
-        counted_words(book, p.balloon.key, p.spare) for p in book.facts.purchases if p.spare
-    )
     return [
         voice.say(
-            "Keep the spares ({spares}) and a hand pump near: a new balloon of the same gauge is "
-            "tied between the two joints of one that burst.",
-            spares=plain(spare),
+            "Keep the spares and a hand pump near. For one that burst, tie a new one of its gauge "
+            "to its two joints."
         ),
         voice.say("Look it over each morning: locks, feet, ballast, exits."),
         voice.say("Pick up every piece of a broken balloon at once."),

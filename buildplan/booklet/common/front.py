@@ -14,7 +14,7 @@ from buildplan.booklet.common.manner import people_figure
 from buildplan.booklet.common.phone_code import with_code_of_piece
 from buildplan.booklet.common.picture_key import picture_key
 from buildplan.design.measures import size_words
-from buildplan.document.blocks import Items, Rule, Stack, Words, heading
+from buildplan.document.blocks import Items, Rule, Shown, Stack, Words, heading
 from buildplan.document.layout import Boxed, Columns, Filled
 from buildplan.document.links import ContentsLine
 from buildplan.document.printing import Section
@@ -23,7 +23,9 @@ from buildplan.document.text import DISPLAY, LEAD, SMALL, STRONG, plain, strong,
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
+from buildplan.drawing.techniques.ends import balloon_ends
 from buildplan.evaluation.figures import minutes_words
+from buildplan.framework import cells as cells_of
 from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind
@@ -40,6 +42,12 @@ LINK_BALLOON = (
     mark("link balloon"),
     mark("a balloon to be tied at both ends: its neck, where it is filled, and its tail"),
 )
+PAIR = (mark("pair"), mark("two balloons tied neck to neck"))
+GAUGE = (mark("gauge"), mark("the cut-out that a balloon is sized by"))
+NOZZLE = (mark("nozzle"), mark("bare rubber between body and knot"))
+TIP = (mark("tip"), mark("a corner that stands out; outer joints are left out"))
+DIP = (mark("dip"), mark("a notch folded in; inner joints are left out"))
+PART = (mark("part"), mark("what is built by itself, then tied to others; its name comes first"))
 CHAIN = (
     mark("chain"),
     mark("link balloons tied end to end; its joints are numbered: A1, A2, A3 ..."),
@@ -158,7 +166,9 @@ def reading_guide(book: Book, views: Views, rest: Sequence[Section]) -> Section:
     ]
     second = [
         heading(voice.say("Words")),
-        *words,
+        words[0],
+        Shown(balloon_ends(book.framework, voice), after=3.0),
+        *words[1:],
         heading(voice.say("Pictures")),
         Items(_about_pictures(book)),
     ]
@@ -171,12 +181,19 @@ def words_used(book: Book) -> list[tuple[str, str]]:
     """The trade's words that the booklet of a piece uses, each with its meaning: messages."""
     framework = book.framework
     has_rings = any(Kind.CLOSE_RING in step.kinds for step in book.steps)
+    has_pairs = any(Kind.PAIR in step.kinds for step in book.steps)
+    cells = {cell.kind for cell in framework.cells}
     return [
         LINK_BALLOON,
+        GAUGE,
+        *([PAIR] if has_pairs else []),
         CHAIN,
         *([RING] if has_rings else []),
         JOINT,
-        *([BRACE] if framework.braces else []),
+        *([PART] if framework.parts else []),
+        *([BRACE, NOZZLE] if framework.braces else []),
+        *([TIP] if cells_of.TIP in cells else []),
+        *([DIP] if cells_of.DIP in cells else []),
         *([LOCK] if framework.locks else []),
         *([SINGLE] if framework.singles else []),
     ]

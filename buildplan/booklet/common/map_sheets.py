@@ -15,13 +15,13 @@ from buildplan.drawing.maps.blocks import joints_shown
 from buildplan.drawing.maps.joint_map import joint_map
 from buildplan.drawing.marks import Box, Picture
 from buildplan.framework.model import Framework
-from buildplan.language.phrases import sentences
+from buildplan.language.phrases import number_ranges, sentences
 from buildplan.sequence.courses import loose_chains
 from buildplan.sequence.model import Kind, Step
 
 # What a map page holds beside the map: its title, the words below that, and the gaps.
 TITLE_ROOM, GAPS = TITLE.leading + 8.0, 16.0
-INDEX_COLUMNS = (4, 3, 2)
+INDEX_COLUMNS = (6, 4, 3, 2)
 INDEX_GAP = 8.0
 NO_BREAK = "\N{NO-BREAK SPACE}"  # a page and its number stay on one line
 
@@ -63,7 +63,7 @@ def map_sheets(book: Book) -> MapSheets:
     room = book.paper.top - book.paper.bottom - TITLE_ROOM - words - GAPS
     lines = 0
     while True:
-        index = INDEX_GAP + lines * BODY.leading
+        index = INDEX_GAP + (lines + is_by_brace(book)) * BODY.leading
         pictures = joint_map(
             book.framework, book.paper.measure, room - index, book.voice, book.shape.at
         )
@@ -75,13 +75,21 @@ def map_sheets(book: Book) -> MapSheets:
 
 
 def index_words(book: Book, step: Step, page: int) -> tuple[str, str]:
-    """A step in a sheet's index: the joints that it brings together, or its title, and where it is
-    found."""
+    """A step in a sheet's index: the joints that it brings together, its braces or its title, and
+    where it is found."""
     found = book.voice.say("page {page}", page=page).replace(" ", NO_BREAK)
     joins = step.of_kind(Kind.JOIN)
     if joins and all(len(join.joints) == 1 for join in joins):
         return joints_words([join.joints[0] for join in joins], book.voice), found
+    if is_by_brace(book):
+        braces = [operation.brace for operation in step.of_kind(Kind.BRACE)]
+        return number_ranges(book.voice, braces), found
     return book.told(step).title, found
+
+
+def is_by_brace(book: Book) -> bool:
+    """Whether braces alone are looked up on the map: the index then has their numbers."""
+    return all(step.kind is Kind.BRACE for step in book.steps if step.kind in LED_BACK_TO)
 
 
 def _index_lines(book: Book, step: Step, columns: int) -> int:

@@ -19,6 +19,7 @@ from buildplan.language.messages import mark
 from buildplan.sequence.model import Step
 
 GAP, ROW_GAP = 8.0, 3.0
+LARGER = 1.45  # than in the pictures
 
 MEANINGS: Mapping[PictureSign, str] = {
     PictureSign.JOINT: mark("joint"),
@@ -88,6 +89,7 @@ def _told(used: frozenset[PictureSign]) -> Iterator[tuple[PictureSign, str]]:
 
 def _row(book: Book, sign: PictureSign, joint: str, meaning: str) -> Columns:
     alt = book.voice.say("Sign: {meaning}.", meaning=meaning)
-    picture = Shown(sign_picture(sign, joint, alt), after=0.0)
-    shares: Sequence[float] = (WIDE, book.paper.measure / 2 - WIDE)
+    picture = Shown(sign_picture(sign, joint, alt), LARGER, after=0.0)
+    wide = LARGER * WIDE
+    shares: Sequence[float] = (wide, book.paper.measure / 2 - wide)
     return Columns(([picture], [Words(plain(meaning), after=0.0)]), shares, gap=GAP, after=ROW_GAP)

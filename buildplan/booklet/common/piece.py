@@ -15,6 +15,7 @@ from buildplan.booklet.common.map_sheets import (
     how_to_read,
     index_columns,
     index_words,
+    is_by_brace,
     map_place,
     step_place,
 )
@@ -23,7 +24,7 @@ from buildplan.document.blocks import Shown, Stack, Words
 from buildplan.document.layout import Columns, Filled
 from buildplan.document.links import Anchor, PageLink, Spots
 from buildplan.document.printing import Section
-from buildplan.document.text import SMALL, plain, underlined
+from buildplan.document.text import SMALL, plain, strong, underlined
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.dimensions import dimensioned_view
 from buildplan.drawing.marks import Picture
@@ -114,6 +115,7 @@ def _map_sheet(book: Book, sheets: MapSheets, number: int) -> Section:
         index = Columns(
             [[Stack(some, "L")] for some in columns], (1,) * len(columns), gap=INDEX_GAP
         )
+        blocks += [Words(strong(voice.say("Braces")))] if is_by_brace(book) else []
         blocks.append(index)
     return Section(title, blocks, running=voice.say("Joint map"), listed=not number, titled=True)
 

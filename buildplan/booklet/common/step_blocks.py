@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Sequence, Set
 from itertools import groupby
 from math import fsum
 
@@ -39,6 +39,7 @@ WORDS_SHARE = 0.52
 TITLE_SHARES = (0.74, 0.26)
 COLUMN_GAP, GAP = 14.0, 10.0
 ROW_GAP = 4.0
+LEAST_BESIDE = 150.0  # so wide is room beside pictures for rows of joints
 NEARLY = 0.01
 BELOW_TITLE = 60.0  # a title of the work, and the space about it
 # Rows of so many letters, and so many of them, stand two abreast on a page so wide; points.
@@ -51,13 +52,15 @@ def step_block(
     sheets: MapSheets,
     step: Step,
     before: Sequence[Flowable] = (),
+    taught: Set[Kind] = frozenset(),
 ) -> Stack:
     """A step, and what comes `before` it, on one page if a page has room for them; else what comes
-    before has the page before it. What is learnt before work on the piece has its hand moves."""
+    before has the page before it. What is learnt before work on the piece has its hand moves; those
+    of `taught` kinds of work are shown elsewhere."""
     progress = (step.number, len(book.steps))
     place = Anchor(step_place(step), f"{step.number} {book.told(step).title}", progress)
     if views.of(step) and not built_alike(book, step):
-        moves = _moves(book, step)
+        moves = _moves(book, step, taught)
         body = _on_the_piece(book, views, sheets, step, () if before else moves)
         before = [Stack([*before, *moves], whole=True)] if before else ()
     else:
@@ -88,10 +91,10 @@ def _as_before(book: Book, views: Views, step: Step) -> list[Flowable]:
     return [*words, Items([check_words(book, step)], ticked=True, gap=ROW_GAP)]
 
 
-def _moves(book: Book, step: Step) -> list[Flowable]:
+def _moves(book: Book, step: Step, taught: Set[Kind]) -> list[Flowable]:
     """The hand moves that a step on the piece is the first to show, side by side."""
-    moves = [how_to(book, step, move) for move in new_moves(book, step, PICTURE_HEIGHT)]
-    return _in_rows([[Shown(move)] for move in moves], book.paper.measure)
+    moves = [how_to(book, step, move) for move in new_moves(book, step, PICTURE_HEIGHT, taught)]
+    return in_rows([[Shown(move)] for move in moves], book.paper.measure)
 
 
 def _on_the_piece(
@@ -114,7 +117,7 @@ def _on_the_piece(
     return [
         _head(book, sheets, step, None if has_place else panels.where),
         *moves,
-        *_in_rows(cells, measure),
+        *in_rows(cells, measure),
         *_abreast(rows, measure),
         Items([check_words(book, step)], ticked=True, gap=ROW_GAP),
     ]
@@ -155,18 +158,25 @@ def _abreast(rows: Sequence[str], measure: float) -> list[Flowable]:
     long, short = rows[:first], rows[first:]
     fit = len(short) >= FEWEST_ABREAST and max(map(len, short)) <= SHORT_ROW
     if not fit or measure < ABREAST_FROM:
-        return [Items([plain(row) for row in rows], ticked=True, gap=ROW_GAP, after=ROW_GAP)]
+        return _listed(rows)
     half = -(-len(short) // 2)
     columns = [
         [Items([plain(row) for row in some], ticked=True, gap=ROW_GAP, after=0.0)]
         for some in (short[:half], short[half:])
     ]
-    above = [Items([plain(row) for row in long], ticked=True, gap=ROW_GAP, after=ROW_GAP)]
-    return [*(above if long else []), Columns(columns, gap=GAP, after=ROW_GAP)]
+    above = _listed(long) if long else []
+    return [*above, Columns(columns, gap=GAP, after=ROW_GAP)]
 
 
-def _in_rows(cells: Sequence[Sequence[Flowable]], measure: float) -> list[Flowable]:
-    """Cells that each begin with a picture, side by side while there is room."""
+def _listed(rows: Sequence[str]) -> list[Flowable]:
+    return [Items([plain(row) for row in rows], ticked=True, gap=ROW_GAP, after=ROW_GAP)]
+
+
+def in_rows(
+    cells: Sequence[Sequence[Flowable]], measure: float, ticked: Sequence[str] = ()
+) -> list[Flowable]:
+    """Cells that each begin with a picture, side by side while there is room; what is to be
+    `ticked` stands in the room that the last row of them leaves, or below it."""
     rows: list[list[Sequence[Flowable]]] = []
     left = 0.0
     for cell in cells:
@@ -177,13 +187,16 @@ def _in_rows(cells: Sequence[Sequence[Flowable]], measure: float) -> list[Flowab
         rows[-1].append(cell)
         left -= wide + GAP
     found: list[Flowable] = []
+    below = ticked
     for row in rows:
         widths = [cell[0].picture.width for cell in row]
         rest = measure - fsum(widths) - GAP * len(widths)
-        columns = [*row, []] if rest > 0 else row
+        filled = row is rows[-1] and rest >= LEAST_BESIDE
+        columns = [*row, _listed(ticked) if filled else []] if rest > 0 else row
         shares = (*widths, rest) if rest > 0 else tuple(widths)
         found.append(Columns(columns, shares, gap=GAP, after=4.0))
-    return found
+        below = () if filled else ticked
+    return [*found, *(_abreast(below, measure) if below else ())]
 
 
 def _beside_the_piece(book: Book, views: Views, step: Step) -> list[Flowable]:

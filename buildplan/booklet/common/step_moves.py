@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Hashable
+from collections.abc import Hashable, Set
 from dataclasses import replace
 
 from buildplan.booklet.common.book import Book
@@ -12,6 +12,7 @@ from buildplan.booklet.common.closeups import (
 from buildplan.booklet.common.laid_courses import laid_pictures
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.cell_layout import newest_brace
+from buildplan.drawing.laid_out import laid_layers
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
 from buildplan.drawing.section_diagram import section_diagram
@@ -24,26 +25,33 @@ from buildplan.sequence.model import Kind, Operation, Step
 # What is done to a chain before it is laid.
 BEFORE_LAYING = frozenset({Kind.CLOSE_RING, Kind.TAG})
 STAND_UP_SIZE = (226.0, 172.0)
+LAYERS_SIZE = (230.0, 260.0)
 
 
-def first_moves(book: Book, step: Step, height: float) -> tuple[Picture, ...]:
+def first_moves(
+    book: Book, step: Step, height: float, taught: Set[Kind] = frozenset()
+) -> tuple[Picture, ...]:
     """The hand moves that a step shows: its own with work beside the piece; where a kind of
     work on the piece first comes up, its moves, and a brace's course round the tube in a
-    diagram `height` points high."""
+    diagram `height` points high. Those of `taught` kinds of work on the piece are shown
+    elsewhere."""
     if step.kind is Kind.STAND_UP:
         return (_stood_up(book, step),)
+    if is_laid_to_brace(book, step):
+        own = book.framework.built_with(step.operations[0].joints[0])
+        return (laid_layers(own, book.shape.at, *LAYERS_SIZE, book.voice),)
     laid = laid_pictures(book, step)
     if step.kind not in ON_THE_PIECE:
         kinds = set(step.kinds) - ({Kind.LAY} if laid else set())
         return (*moves(book.framework, step, book.voice, kinds), *laid)
     # other chains that come in are where they lie on the close-ups
-    new = _new_kinds(book, step) - {Kind.LAY}
+    new = _new_kinds(book, step) - {Kind.LAY} - taught
     pictures = (
         *moves(book.framework, step, book.voice, new & BEFORE_LAYING),
         *laid,
         *moves(book.framework, step, book.voice, new - BEFORE_LAYING),
     )
-    brace = _first_brace(book, step)
+    brace = _first_brace(book, step) if Kind.BRACE in new else None
     if brace and _is_first_of_kind(book, step) and corner_of(book, step) is None:
         # the way round is in the diagram, as the close-ups have it
         locked = {joint for operation in step.of_kind(Kind.LOCK) for joint in operation.locks}
@@ -61,10 +69,12 @@ def shows_locks(book: Book, step: Step) -> bool:
     return _is_first_of_kind(book, step) and bool(step.of_kind(Kind.LOCK))
 
 
-def new_moves(book: Book, step: Step, height: float) -> tuple[Picture, ...]:
+def new_moves(
+    book: Book, step: Step, height: float, taught: Set[Kind] = frozenset()
+) -> tuple[Picture, ...]:
     """The hand moves that a step is the first to show: what was shown is not shown again."""
-    if step.kind in ON_THE_PIECE or step.kind is Kind.STAND_UP:
-        return first_moves(book, step, height)
+    if step.kind in ON_THE_PIECE or step.kind is Kind.STAND_UP or is_laid_to_brace(book, step):
+        return first_moves(book, step, height, taught)
     shown = {
         _move(book, operation)
         for other in book.steps[: step.number - 1]
@@ -73,6 +83,12 @@ def new_moves(book: Book, step: Step, height: float) -> tuple[Picture, ...]:
     new = {operation.kind for operation in step.operations if _move(book, operation) not in shown}
     laid = laid_pictures(book, step)
     return (*moves(book.framework, step, book.voice, new - ({Kind.LAY} if laid else set())), *laid)
+
+
+def is_laid_to_brace(book: Book, step: Step) -> bool:
+    """Whether a step lays chains down in the figure of the piece, where braces will hold them."""
+    joints = step.operations[0].joints
+    return step.kind is Kind.LAY and bool(book.framework.built_with(joints[0]).braces)
 
 
 def _move(book: Book, operation: Operation) -> Hashable:

@@ -10,17 +10,17 @@ from buildplan.booklet.common.book import Book, adds_words
 from buildplan.booklet.common.closeups import (
     MOST_ABREAST,
     ON_THE_PIECE,
-    ON_THE_WHOLE,
     CloseUp,
     Views,
     step_joints,
 )
-from buildplan.booklet.common.step_moves import captioned, corner_of, how_to
+from buildplan.booklet.common.step_moves import captioned, corner_of, how_to, is_laid_to_brace
 from buildplan.drawing.bodies import Scene
 from buildplan.drawing.camera import Camera
 from buildplan.drawing.cell_diagrams import cell_diagram
 from buildplan.drawing.closeup import close_up
 from buildplan.drawing.eye import Eye, eyes_for, eyes_on
+from buildplan.drawing.laid_out import laid_from_above
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import step_picture
 from buildplan.drawing.seat import FROM_ABOVE, LOOKING_DOWN, OPEN_END, STANDING_WHOLE
@@ -70,7 +70,7 @@ def step_pictures(
     come the hand moves that are given.
     """
     hand_moves = [how_to(book, step, move) for move in hand_moves]
-    if step.kind in ON_THE_WHOLE and not _laid_loosely(book, step):
+    if step.kind is Kind.INSPECT or is_laid_to_brace(book, step):
         finished = views.progress.finished(step)
         left = measure - fsum(move.width + GAP for move in hand_moves)
         tall = whole_height if step.kind is Kind.LAY else LOOKED_OVER
@@ -177,12 +177,6 @@ def _rows(pictures: Sequence[Picture], width: float) -> StepPictures:
     return StepPictures(tuple(placed), y + row)
 
 
-def _laid_loosely(book: Book, step: Step) -> bool:
-    """Whether a step lays chains down that later steps bring together."""
-    joints = step.operations[0].joints
-    return step.kind is Kind.LAY and not book.framework.built_with(joints[0]).braces
-
-
 def _closeups(
     book: Book,
     step: Step,
@@ -273,14 +267,11 @@ def _where_words(book: Book, step: Step) -> str:
 
 
 def _on_the_piece(book: Book, step: Step, scene: Scene, width: float, height: float) -> Picture:
-    return step_picture(
-        scene,
-        FROM_ABOVE,
-        width,
-        height,
-        labels=step_joints(step) if step.kind is Kind.LAY else (),
-        alt=_piece_words(book, step),
-    )
+    told = _piece_words(book, step)
+    if step.kind is Kind.LAY:
+        own = book.framework.built_with(step.operations[0].joints[0])
+        return laid_from_above(own, scene, width, height, book.voice, told)
+    return step_picture(scene, FROM_ABOVE, width, height, alt=told)
 
 
 def _piece_words(book: Book, step: Step) -> str:

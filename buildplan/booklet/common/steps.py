@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence, Set
 from itertools import groupby
+from types import MappingProxyType
 
 from reportlab.platypus import Flowable
 
@@ -14,7 +15,7 @@ from buildplan.booklet.common.phone_code import code_at_step
 from buildplan.booklet.common.step_blocks import step_block
 from buildplan.document.printing import Section
 from buildplan.instructions.stages import work_names
-from buildplan.sequence.model import Step
+from buildplan.sequence.model import Kind, Step
 
 # What a learner is told before a step.
 Lesson = Callable[[Step], Sequence[Flowable]]
@@ -28,10 +29,17 @@ def _title(book: Book, part: str, steps: Sequence[Step]) -> str:
 
 
 def step_sections(
-    book: Book, views: Views, sheets: MapSheets, lesson: Lesson = lambda step: ()
+    book: Book,
+    views: Views,
+    sheets: MapSheets,
+    lesson: Lesson = lambda step: (),
+    before: Mapping[int, Sequence[Section]] = MappingProxyType({}),
+    taught: Set[Kind] = frozenset(),
 ) -> list[Section]:
     """Every step, in order, each part of the work from a new page on. Its steps lead to the
-    sheets of the joint map; `lesson` is what comes before a step."""
+    sheets of the joint map; `lesson` is what comes before a step, `before` the sections that come
+    before the part of the work with the step of a number, where the hand moves of work of the
+    `taught` kinds are shown."""
     known: set[str] = set()
     sections: list[Section] = []
     named = zip(work_names(book.voice, book.framework, book.steps), book.steps, strict=True)
@@ -39,7 +47,8 @@ def step_sections(
         steps = [step for _, step in run]
         blocks = code_at_step(book, steps[0])
         for step in steps:
-            blocks.append(step_block(book, views, sheets, step, lesson(step)))
+            blocks.append(step_block(book, views, sheets, step, lesson(step), taught))
+        sections += [one for step in steps for one in before.get(step.number, ())]
         sections.append(
             Section(
                 _title(book, work, steps),

@@ -10,6 +10,7 @@ from buildplan.design.building import build_framework
 from buildplan.design.measures import Units
 from buildplan.design.model import Design
 from buildplan.evaluation.told_figures import told_figures
+from buildplan.framework.cells import CELL_KINDS, STRAIGHT
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import Framework
 from buildplan.instructions.model import StepWords
@@ -29,8 +30,8 @@ from buildplan.shape.model import Shape
 from buildplan.source.values import FileModel
 
 NAME = mark("Practice piece")
-# Two cells: each chain is one pair, and three short braces stand across the chains.
-COURSE = ("straight", "straight")
+# Cells that go straight on; where the piece turns, one of its corners lies between them.
+STRAIGHTS = 2
 USUAL_CHAINS = 4
 MOST_AROUND = 4
 
@@ -93,7 +94,8 @@ def _small(design: Design, framework: Framework) -> tuple[str, FileModel] | None
 
 
 def _post(framework: Framework) -> Tube:
-    """A short post of the balloons that come most often in the piece."""
+    """A short post of the balloons that come most often in the piece, with the corner that the
+    piece has first, if it has any."""
     link = framework.link
     along = _usual(link[i].balloon for long in framework.chains for i in long.chain.links)
     across = _usual(link[i].balloon for brace in framework.braces for i in brace.links)
@@ -104,10 +106,19 @@ def _post(framework: Framework) -> Tube:
             "chains": chains if chains in (2, 3, 4) else USUAL_CHAINS,
             "long": along,
             "brace": across,
+            "single": _usual(link[i].balloon for i in framework.singles) or across,
             "lock": _usual(lock.balloon for lock in framework.locks),
-            "course": list(COURSE),
+            "course": _course(framework),
         }
     )
+
+
+def _course(framework: Framework) -> list[str]:
+    """The cells of the post, by their names."""
+    corners = [cell.name for cell in framework.cells if cell.kind != STRAIGHT]
+    named = [name for name in corners if name in CELL_KINDS]
+    half = [STRAIGHT.name] * (STRAIGHTS // 2)
+    return [*half, *named[:1], *half]
 
 
 def _usual(keys: Iterable[str]) -> str:

@@ -26,20 +26,22 @@ from buildplan.sequence.model import Kind, Step
 PAD = 8.0
 
 
-def lessons_before(book: Book, step: Step) -> Sequence[Flowable]:
-    """The lessons of the kinds of work that first come up in a step, on one ground; with the first
-    brace, that of the corners too if the piece has any. The step itself shows the moves."""
-    before = {kind for other in book.steps[: step.number - 1] for kind in other.kinds}
-    told: list[Flowable] = []
-    for kind in step.kinds:
-        if kind in before or kind not in LESSONS:
-            continue
-        told.append(_lesson(book.voice, _lesson_of(book, kind, step)))
-        if kind is Kind.BRACE and any(set(other.cells) - {STRAIGHT} for other in book.steps):
-            told.append(_lesson(book.voice, CORNERS))
+def lessons_of(book: Book, learnt: Sequence[Step], step: Step) -> Sequence[Flowable]:
+    """The lessons of what first comes up in a step, kinds of work and corners, on one ground; not
+    of what has been `learnt` in others. The step itself shows the moves."""
+    known = {kind for other in learnt for kind in other.kinds}
+    new = set(step.kinds) - known
+    told = [_lesson(book.voice, _lesson_of(book, kind, step)) for kind in LESSONS if kind in new]
+    if _turns(step) and not any(_turns(other) for other in learnt):
+        told.append(_lesson(book.voice, CORNERS))
     if not told:
         return ()
     return (Boxed(told, PAD, line=None, fill=TINT),)
+
+
+def _turns(step: Step) -> bool:
+    """Whether a step finishes a corner."""
+    return not set(step.cells) <= {STRAIGHT}
 
 
 def _lesson_of(book: Book, kind: Kind, step: Step) -> Lesson:

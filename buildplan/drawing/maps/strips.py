@@ -72,7 +72,7 @@ class StripDrawing:
         plan, width = self.grid.plan, self.grid.width
         first, last = (plan.brace_number(k) for k in (self._strip.first, self._strip.last))
         words = self._voice.say(
-            "Strip {number} of {strips}: brace {first} to brace {last}",
+            "Strip {number} of {strips}: braces {first} to {last}",
             number=self.number + 1,
             strips=len(self.grid.strips),
             first=first,

@@ -94,10 +94,10 @@ def _legend_items(grid: StripGrid) -> list[Item]:
         for chain in framework.chains
     ]
     items += chain_items(framework, named, voice)
-    items.append((Sign.WAY, voice.say_in("legend", "from joint 1 to joint 2")))
+    items.append((Sign.WAY, voice.say_in("legend", "joint 1 to joint 2")))
     items.append((BRACE, voice.say_in("legend", "brace balloon")))
     if any(brace.shared for brace in framework.braces):
-        items.append((SHARED, voice.say_in("legend", "brace balloon that two braces share")))
+        items.append((SHARED, voice.say_in("legend", "brace balloon of two braces")))
     if framework.singles:
         items.append((SINGLE, voice.say_in("legend", "single")))
     return items

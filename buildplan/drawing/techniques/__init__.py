@@ -2,7 +2,7 @@
 
 `TECHNIQUES` holds the moves of each kind of step; `moves` draws those of one step with its own
 balloons and joints. Settling is told in the step of its brace, and looking a piece over takes no
-move of its own, so neither has a picture in `TECHNIQUES`.
+move of its own, so neither has a picture in `TECHNIQUES`; chains are laid out as the piece lies.
 """
 
 from __future__ import annotations
@@ -14,12 +14,13 @@ from buildplan.drawing.marks import Picture
 from buildplan.drawing.techniques.braces import (
     brace_chain,
     settle_joint,
+    tie_end,
     tie_single,
     wrap_brace,
 )
 from buildplan.drawing.techniques.joints import balloons_brought, join_chains
 from buildplan.drawing.techniques.knots import chain_pairs, pair_rounds, tie_off, tie_pair
-from buildplan.drawing.techniques.laying import lay_chains, lay_course
+from buildplan.drawing.techniques.laying import lay_course
 from buildplan.drawing.techniques.locks import tie_parts, twist_lock
 from buildplan.drawing.techniques.rings import close_ring
 from buildplan.drawing.techniques.tags import tag_joints
@@ -38,9 +39,9 @@ TECHNIQUES: Mapping[Kind, tuple[Technique, ...]] = MappingProxyType(
         Kind.CHAIN: (chain_pairs,),
         Kind.CLOSE_RING: (close_ring,),
         Kind.TAG: (tag_joints,),
-        Kind.LAY: (lay_chains,),
+        Kind.LAY: (lay_course,),
         Kind.BRACE: (brace_chain, wrap_brace, settle_joint),
-        Kind.SINGLE: (tie_single,),
+        Kind.SINGLE: (tie_end, tie_single),
         Kind.JOIN: (join_chains,),
         Kind.TURN_OVER: (turn_over,),
         Kind.LOCK: (twist_lock,),
@@ -90,12 +91,12 @@ def _moves_of(framework: Framework, first: Operation, voice: Voice) -> tuple[Pic
         number = next(b.number for b in framework.braces if first.links[0] in b.links)
         return (wrap_brace(framework, voice, number), settle_joint(framework, voice))
     if first.kind is Kind.LAY:
-        part = framework.part_at(first.joints[0])
         own = framework.built_with(first.joints[0])
         coming = [one for one in own.chains if not {*one.chain.links}.isdisjoint(first.links)]
-        if coming:  # with a course: those that later steps bring in lie elsewhere
-            return (lay_course(own, voice, coming),)
-        return (lay_chains(own, voice, mirrored=part is not None and part.mirrored),)
+        if own.braces:
+            return ()  # laid in the figure of the piece: `laid_out.py`
+        # of a course those that later steps bring in lie elsewhere
+        return (lay_course(own, voice, coming),)
     if first.kind is Kind.TAG:
         return (tag_joints(framework.built_with(first.joints[0]), voice, first.joints),)
     if first.kind is Kind.JOIN and len(first.joints) > 1:
@@ -117,7 +118,9 @@ def _applies(draw: Technique, framework: Framework) -> bool:
         return bool(framework.braces)
     if draw is brace_chain:
         return any(len(chain.links) > 1 for brace in framework.braces for chain in brace.chains)
-    if draw is tie_single:
+    if draw is lay_course:
+        return not framework.braces  # these lie in the figure of the piece
+    if draw in (tie_end, tie_single):
         return bool(framework.singles)
     if draw is twist_lock:
         return bool(framework.locks)

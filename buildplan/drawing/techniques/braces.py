@@ -20,6 +20,7 @@ from buildplan.drawing.techniques.props import (
     neck_colour,
     palette,
     picture,
+    tail_end,
     weave,
     words,
 )
@@ -213,3 +214,59 @@ def tie_single(framework: Framework, voice: Voice) -> Picture:
             second=single.neck,
         ),
     )
+
+
+def tie_end(framework: Framework, voice: Voice) -> Picture:
+    """A free end tied into a joint: once round between the balloons, then knotted on itself."""
+    colours = palette(framework)
+    marks: list[Mark] = []
+    y, reach, long, fat = 88.0, 13.0, 34.0, 30.0
+    for x in (54.0, 166.0):
+        marks += link((x - reach - long, y), (x - reach, y), fat, colours.chain, "done")
+        marks += link((x + reach, y), (x + reach + long, y), fat, colours.chain, "done")
+    loose, tied = (54.0, y), (166.0, y)
+    marks += _round_a_joint(loose, colours.chain, colours.brace)
+    x, _ = tied
+    nozzles = [(x - reach - 1, y), (x - 4, y), (x + 4, y), (x + reach + 1, y)]
+    marks += rope(nozzles, 5, neck_colour(colours.chain), INK)
+    marks += knot(tied, 0, colours.chain, 3.6)
+    marks += link((x, 24), (x, 62), 34, colours.brace)
+    marks += rope([(x, 62), (x, 68), (x, 76), (x, y - 3)], 5, neck_colour(colours.brace), INK)
+    marks += knot((x, y - 3), 90, colours.brace, 3.6)
+    marks += move([(102, y), (110, y), (118, y)])
+    marks += [
+        words((54, 6), voice.say("once round the joint")),
+        words((166, 6), voice.say("knot it twice")),
+    ]
+    return picture(
+        marks,
+        voice.say(
+            "A free end, tail or closed neck, is tied into a joint: it goes once round the knot"
+            " that is there, between the balloons, and is knotted twice on itself, so that it"
+            " cannot slide off."
+        ),
+    )
+
+
+def _round_a_joint(at: Point, chain: str, brace: str) -> list[Mark]:
+    """A balloon below a joint, its free end led once round the chain's knot and under itself."""
+    x, y = at
+    line = Strand(((x - 16, y, 1), (x, y, 1), (x + 16, y, 1)), chain, 5)
+    end = Strand(
+        (
+            (x, 62, 2),
+            (x - 3, y - 14, 2),
+            (x - 9, y - 3, 2),
+            (x - 8, y + 11, 2),
+            (x + 2, y + 14, 2),
+            (x + 9, y + 8, 0),
+            (x + 8, y - 6, 0),
+            (x - 1, y - 13, 0),
+            (x - 14, y - 16, 0),
+            (x - 22, y - 24, 0),
+        ),
+        brace,
+        5,
+    )
+    marks = link((x, 24), (x, 62), 34, brace)
+    return [*marks, *weave([line, end]), *knot(at, 0, chain, 3.6), *tail_end(end)]

@@ -1,0 +1,215 @@
+"""The practice piece: what is learnt of work on the piece, on a small one first."""
+
+from __future__ import annotations
+
+from collections.abc import Hashable, Iterator, Mapping, Sequence
+from dataclasses import replace
+
+from reportlab.platypus import Flowable
+
+from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.closeups import ON_THE_PIECE
+from buildplan.booklet.common.map_sheets import step_place
+from buildplan.booklet.common.step_blocks import PICTURE_HEIGHT, in_rows
+from buildplan.booklet.common.step_moves import corner_of, first_moves
+from buildplan.booklet.common.step_pictures import CELL_HEIGHT, CELL_WIDTH
+from buildplan.booklet.training.pages import BEGINNER, DATE_LINE, LINE, in_fives, minutes_of
+from buildplan.booklet.training.practice import Practice, practice
+from buildplan.booklet.training.teaching import lessons_of
+from buildplan.design.measures import gauged_words
+from buildplan.document.blocks import Items, Shown, Stack, Words
+from buildplan.document.layout import beside
+from buildplan.document.links import PageLink
+from buildplan.document.printing import Section
+from buildplan.document.tables import Grid
+from buildplan.document.text import plain, strong, underlined
+from buildplan.drawing.camera import CAMERAS
+from buildplan.drawing.cell_diagrams import cell_diagram
+from buildplan.drawing.labelled import labelled_picture
+from buildplan.drawing.marks import Picture
+from buildplan.evaluation import balloon_words
+from buildplan.framework.cells import STRAIGHT
+from buildplan.instructions.model import StepWords
+from buildplan.instructions.stages import work_names
+from buildplan.instructions.times import duration
+from buildplan.sequence.model import Kind, Step
+
+# The labelled picture is so high, more for each joint, and at most so high.
+LEAST_LABELLED_PT, A_JOINT_PT, LABELLED_PT = 120.0, 3.5, 190.0
+PICTURE_SHARE = 0.6
+CORNER_SIZE = (CELL_WIDTH, CELL_HEIGHT)
+
+
+def practice_of(book: Book) -> Practice | None:
+    """The practice piece of a book, if it has one."""
+    return practice(book.design, book.framework, book.steps, book.units, book.voice)
+
+
+def practice_pages(book: Book, made: Practice | None) -> Mapping[int, Sequence[Section]]:
+    """The practice piece, by the number of the step before whose part of the work it comes; nothing
+    when there is no such piece."""
+    if made is None:
+        return {}
+    first = _comes_before(book, made)
+    title = book.voice.say("A first practice piece")
+    return {first.number: [Section(title, _practice(book, made, first), titled=True, runs_on=True)]}
+
+
+def taught_by(book: Book, made: Practice | None) -> frozenset[Kind]:
+    """The kinds of work that are first learnt with the practice piece."""
+    if made is None:
+        return frozenset()
+    first = _comes_before(book, made)
+    before = {kind for step in book.steps[: first.number - 1] for kind in step.kinds}
+    used = {kind for step in _shown(made) for kind in step.kinds}
+    return frozenset(used - before)
+
+
+def _comes_before(book: Book, made: Practice) -> Step:
+    """The first step of the part of the work in which there first is work as on the practice
+    piece: what it takes beside the piece has been learnt by then."""
+    head = next(step.kind for step in made.steps if step.kind in ON_THE_PIECE)
+    at = next(number for number, step in enumerate(book.steps) if step.kind is head)
+    named = work_names(book.voice, book.framework, book.steps)
+    while at and named[at - 1] == named[at]:
+        at -= 1
+    return book.steps[at]
+
+
+def learnt_before(book: Book, made: Practice | None, step: Step) -> Sequence[Step]:
+    """What a trainee has built before a step: the practice piece if it is before it, and the steps
+    before it."""
+    own = book.steps[: step.number - 1]
+    if made is None or step.number < _comes_before(book, made).number:
+        return own
+    return [*_shown(made), *own]
+
+
+def _shown(made: Practice) -> list[Step]:
+    """Its steps as far as work on the piece goes: how a piece is finished is learnt on the real
+    one."""
+    last = max(step.number for step in made.steps if step.kind in ON_THE_PIECE)
+    return [step for step in made.steps if step.number <= last]
+
+
+def _practice(book: Book, made: Practice, first: Step) -> list[Flowable]:
+    voice, framework = book.voice, made.framework
+    own = replace(book, framework=framework, shape=made.shape, steps=made.steps)
+    name = voice.say("Practice piece")
+    picture = labelled_picture(
+        framework,
+        made.shape,
+        CAMERAS["corner"],
+        min(LABELLED_PT, LEAST_LABELLED_PT + A_JOINT_PT * len(framework.joints)),
+        framework.joints,
+        voice,
+        name,
+        patterns=book.patterns,
+    )
+    shown = _shown(made)
+    practised = minutes_of(book, [operation for step in shown for operation in step.operations])
+    words: list[Flowable] = [
+        Words(
+            voice.say(
+                "Build this now, before step {step}, of balloons of its own.", step=first.number
+            )
+        ),
+        _balloons(book, made),
+        Words(
+            voice.say(
+                "Time: {beginner} for a beginner, {practised} for a practised hand (estimates). "
+                "Took: {line} min",
+                beginner=strong(duration(voice, in_fives(practised * BEGINNER))),
+                practised=strong(duration(voice, in_fives(practised))),
+                line="_" * 6,
+            )
+        ),
+    ]
+    told = [(step, made.words[step.number - 1]) for step in shown]
+    beside_it = [strong(said.title) for one, said in told if one.kind not in ON_THE_PIECE]
+    half = -(-len(beside_it) // 2)
+    on_it = [
+        _on_the_piece(book, own, made, one, said) for one, said in told if one.kind in ON_THE_PIECE
+    ]
+    return [
+        *beside(book.paper, words, [Shown(picture)], PICTURE_SHARE),
+        *beside(book.paper, _listed(beside_it[:half]), _listed(beside_it[half:])),
+        *on_it,
+        Words(
+            voice.say(
+                "Shown and done. Trainee {line}  Trainer {line}  Date {date}",
+                line=LINE,
+                date=DATE_LINE,
+            )
+        ),
+    ]
+
+
+def _on_the_piece(book: Book, own: Book, made: Practice, step: Step, said: StepWords) -> Stack:
+    """A step of work on the practice piece: what is learnt with it, its moves, and its joints."""
+    moves = [[Shown(move)] for move in _moves(own, step)]
+    first = _comes_before(book, made)
+    learnt = [*book.steps[: first.number - 1], *made.steps[: step.number - 1]]
+    rows = [row for turn in said.turns for row in turn.lines]
+    blocks = [
+        *lessons_of(own, learnt, step),
+        Words(strong(said.title), after=3.0),
+        *_how(book, learnt, step),
+        *in_rows(moves, book.paper.measure, rows),
+    ]
+    return Stack(blocks, whole=True)
+
+
+def _how(book: Book, learnt: Sequence[Step], step: Step) -> list[Flowable]:
+    """Where the words for a step are, if it is the first of its kind: at that of the piece."""
+    alike = [one for one in book.steps if _sort_of(one) == _sort_of(step)]
+    if not alike or any(_sort_of(one) == _sort_of(step) for one in learnt):
+        return []
+    voice, number = book.voice, alike[0].number
+
+    def words(page: int) -> str:
+        return voice.say("How it is done: step {step}, page {page}", step=number, page=page)
+
+    place = step_place(alike[0])
+    return [PageLink(place, lambda page: underlined(words(page)), words, after=4.0)]
+
+
+def _sort_of(step: Step) -> Hashable:
+    """What tells steps apart that are done otherwise: the kind of work and its corners."""
+    return step.kind, frozenset(step.cells) - {STRAIGHT}
+
+
+def _listed(lines: Sequence[str]) -> list[Flowable]:
+    return [Items(lines, ticked=True, gap=1.0, after=4.0)]
+
+
+def _moves(own: Book, step: Step) -> Iterator[Picture]:
+    """The hand moves that a step on the practice piece is the first to show, and the diagram of
+    its corner."""
+    yield from first_moves(own, step, PICTURE_HEIGHT)
+    corner = corner_of(own, step)
+    if corner is not None:
+        locked = set(own.framework.lock_at)
+        yield cell_diagram(own.framework, corner.number, *CORNER_SIZE, own.voice, locked)
+
+
+def _balloons(book: Book, made: Practice) -> Grid:
+    voice = book.voice
+    balloons = made.framework.balloons
+    rows = [
+        (
+            strong(book.colour_letters.get(key, "")),
+            plain(
+                voice.say(
+                    "{balloon}, {colour}",
+                    balloon=balloon_words.sized(balloons[key], book.units),
+                    colour=balloons[key].label,
+                )
+            ),
+            voice.tell(gauged_words(balloons[key].gauge_m, book.units)),
+            strong(voice.whole(count)),
+        )
+        for key, count in made.counts.items()
+    ]
+    head = ("", voice.say("Balloon"), voice.say("Size to"), voice.say("Count"))
+    return Grid(head, rows, (8, 60, 22, 20), frozenset({3}), after=6)
