@@ -10,7 +10,7 @@ from starlette.requests import Request
 from starlette.responses import JSONResponse, Response
 
 from buildplan.desk import saving
-from buildplan.desk.calls import BaseCall, EditCall, NameCall, PutCall
+from buildplan.desk.calls import BaseCall, EditCall, PutCall, TitleCall
 from buildplan.desk.desk import (
     Desk,
     Looked,
@@ -24,10 +24,13 @@ from buildplan.desk.desk import (
     saved_as_data,
     saved_by_desk,
 )
-from buildplan.desk.editing import edited
+from buildplan.desk.editing import Around, edited
 from buildplan.desk.events import EVERYTHING
+from buildplan.desk.folder import read_design_file, version_of
 from buildplan.desk.outline import outline_of
+from buildplan.desk.problem_data import file_as_data, title_of
 from buildplan.desk.refusals import RefusedError
+from buildplan.desk.results import Results, results_of
 from buildplan.desk.task import PICTURE
 from buildplan.desk.words import desk_words
 from buildplan.language.messages import message
@@ -67,7 +70,7 @@ def home(desk: Desk, request: Request, sent: Any) -> Response:
         looked = looked_at(desk, name, language)
         have_worked_out(desk, looked, whole=False)
         cards.append(_card(desk, looked))
-    away = [{"name": name, "file": f"{name}.yaml", "title": name} for name in folder.names_away()]
+    away = [_card_away(desk, name, language) for name in folder.names_away()]
     return JSONResponse(
         {
             "folder": str(folder.root),
@@ -78,10 +81,17 @@ def home(desk: Desk, request: Request, sent: Any) -> Response:
     )
 
 
-def _card(desk: Desk, looked: Looked) -> Mapping[str, object]:
+def _card_away(desk: Desk, name: str, language: str) -> Mapping[str, object]:
+    data = read_design_file(desk.folder.away_file(name), name)
+    results = results_of(desk.folder, data, language)
+    looked = Looked(name, version_of(data), language, results)
+    return {**_card(desk, looked, "away"), "title": title_of(data) or name}
+
+
+def _card(desk: Desk, looked: Looked, of: str = "design") -> Mapping[str, object]:
     known = card_in(looked.results)
     drawn = looked.results.path(PICTURE).is_file()
-    picture = f"/api/design/{looked.name}/picture?version={looked.version}" if drawn else None
+    picture = f"/api/{of}/{looked.name}/picture?version={looked.version}" if drawn else None
     head = {
         "name": looked.name,
         "file": f"{looked.name}.yaml",
@@ -115,8 +125,15 @@ def design(desk: Desk, request: Request, sent: Any) -> Response:
 
 
 def _with_outline(desk: Desk, request: Request, saved: saving.Saved) -> Mapping[str, object]:
-    outline = outline_of(saved.text, Voice(_language(desk, request)))
-    return {**saved_as_data(saved), **outline}
+    voice = Voice(_language(desk, request))
+    looked = looked_at(desk, saved.name, voice.language)
+    facts = facts_in(looked.results) if looked.version == saved.version else None
+    return {
+        **saved_as_data(saved),
+        "read_only": desk.folder.read_only,
+        **outline_of(saved.text, voice),
+        **file_as_data(saved.text, facts, voice),
+    }
 
 
 def _changed(desk: Desk, request: Request, change: Callable[[], saving.Saved]) -> Response:
@@ -145,7 +162,7 @@ def edit(desk: Desk, request: Request, sent: Any) -> Response:
         looked = looked_at(desk, name, _language(desk, request))
         text = saving.design_now(desk.folder, name).text
         facts = facts_in(looked.results) if looked.version == call.base else None
-        made = edited(text, call.edits, facts or {})
+        made = edited(text, call.edits, Around(desk.folder.root, facts or {}))
         return saving.save(desk.folder, name, call.base, made)
 
     return _changed(desk, request, change)
@@ -165,14 +182,16 @@ def redo(desk: Desk, request: Request, sent: Any) -> Response:
 
 def copy(desk: Desk, request: Request, sent: Any) -> Response:
     """The design once more."""
-    wanted = NameCall.model_validate_json(sent or b"{}").name
-    return _renamed(desk, lambda: saving.copy(desk.folder, _name(request), wanted))
+    title = TitleCall.model_validate_json(sent or b"{}").name.strip()
+    return _renamed(desk, lambda: saving.copy(desk.folder, _name(request), title))
 
 
 def rename(desk: Desk, request: Request, sent: Any) -> Response:
-    """The design under another name."""
-    wanted = NameCall.model_validate_json(sent).name
-    return _renamed(desk, lambda: saving.rename(desk.folder, _name(request), wanted))
+    """The design under another title."""
+    title = TitleCall.model_validate_json(sent).name.strip()
+    if not title:
+        raise RefusedError(400, message("type the name that it is to have"))
+    return _renamed(desk, lambda: saving.rename(desk.folder, _name(request), title))
 
 
 def away(desk: Desk, request: Request, sent: Any) -> Response:
@@ -201,7 +220,18 @@ def _looked(desk: Desk, request: Request) -> Looked:
 def picture(desk: Desk, request: Request, sent: Any) -> Response:
     """The picture of a design's card."""
     looked = looked_at(desk, _name(request), _language(desk, request))
-    data = looked.results.get(PICTURE)
+    return _picture(looked.results)
+
+
+def picture_away(desk: Desk, request: Request, sent: Any) -> Response:
+    """The picture of the card of a design that was put away."""
+    name = _name(request)
+    data = read_design_file(desk.folder.away_file(name), name)
+    return _picture(results_of(desk.folder, data, _language(desk, request)))
+
+
+def _picture(results: Results) -> Response:
+    data = results.get(PICTURE)
     if data is None:
         raise RefusedError(404, message("this picture is not drawn yet"))
     return Response(data, media_type="image/png")

@@ -67,6 +67,7 @@ _CALLS: tuple[tuple[str, str, Answer], ...] = (
     ("POST", "/api/design/{name}/away", answers.away),
     ("POST", "/api/design/{name}/back", answers.back),
     ("GET", "/api/design/{name}/picture", answers.picture),
+    ("GET", "/api/away/{name}/picture", answers.picture_away),
     ("GET", "/api/design/{name}/piece", answers.piece),
     ("GET", "/api/design/{name}/facts", answers.facts),
     *printing_calls.CALLS,

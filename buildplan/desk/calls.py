@@ -61,8 +61,16 @@ class SuggestionEdit(_Call):
     way: Annotated[int, Field(ge=0, le=100)] = 0
 
 
+class PaintEdit(_Call):
+    """Links of the piece become another balloon of the file."""
+
+    op: Literal["paint"]
+    links: Annotated[list[Annotated[str, Field(max_length=200)]], Field(max_length=100_000)]
+    balloon: Annotated[str, Field(max_length=80)]
+
+
 Edit = Annotated[
-    PutEdit | TakeOutEdit | InsertEdit | MoveEdit | RenameEdit | SuggestionEdit,
+    PutEdit | TakeOutEdit | InsertEdit | MoveEdit | RenameEdit | SuggestionEdit | PaintEdit,
     Field(discriminator="op"),
 ]
 
@@ -85,7 +93,7 @@ class EditCall(BaseCall):
     edits: Annotated[list[Edit], Field(min_length=1, max_length=200)]
 
 
-class NameCall(_Call):
-    """A name."""
+class TitleCall(_Call):
+    """A title as a person types it."""
 
-    name: Annotated[str, Field(max_length=80)] = ""
+    name: Annotated[str, Field(max_length=200)] = ""

@@ -145,7 +145,7 @@ def facts_now(desk: Desk, looked: Looked) -> tuple[int, dict[str, Any]]:
     have_worked_out(desk, looked)
     facts = facts_in(looked.results)
     if facts is not None:
-        return 200, {"version": looked.version, **facts}
+        return 422 if facts["check"] is None else 200, {"version": looked.version, **facts}
     failed = desk.failed.get(looked.results.key)
     if failed is not None:
         raise fault(failed, Voice(looked.language))

@@ -8,18 +8,22 @@ order and its quotes.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from pathlib import Path
 from typing import Any
 
 from buildplan.desk.calls import (
     Edit,
     InsertEdit,
     MoveEdit,
+    PaintEdit,
     PutEdit,
     RenameEdit,
     SuggestionEdit,
     TakeOutEdit,
 )
 from buildplan.desk.list_edits import inserted, moved
+from buildplan.desk.painted import painted
 from buildplan.desk.refusals import RefusedError
 from buildplan.desk.round_trip import changed_round
 from buildplan.language.messages import message
@@ -28,12 +32,21 @@ from buildplan.source.problems import UnreadableDesignError
 from buildplan.source.suggestions import Change, Put, Rename, TakeOut
 
 
-def edited(text: str, edits: Sequence[Edit], facts: Mapping[str, Any]) -> str:
-    """The text with changes made one after another; `facts` are the figures of the design, whose
-    problems suggest some of them. Raises RefusedError where one cannot be made: then none is."""
+@dataclass(frozen=True)
+class Around:
+    """What a change may need beside the text: the `folder` that its parts lie in, and the `facts`,
+    the figures of the design, whose problems suggest some changes."""
+
+    folder: Path
+    facts: Mapping[str, Any]
+
+
+def edited(text: str, edits: Sequence[Edit], around: Around) -> str:
+    """The text with changes made one after another. Raises RefusedError where one cannot be made:
+    then none is."""
     try:
         for edit in edits:
-            text = _edited(text, edit, facts)
+            text = _edited(text, edit, around)
     except UnreadableDesignError as error:
         raise RefusedError(
             422,
@@ -49,7 +62,7 @@ def edited(text: str, edits: Sequence[Edit], facts: Mapping[str, Any]) -> str:
     return text
 
 
-def _edited(text: str, edit: Edit, facts: Mapping[str, Any]) -> str:
+def _edited(text: str, edit: Edit, around: Around) -> str:
     match edit:
         case InsertEdit(path=path, value=value):
             return inserted(text, tuple(path), value)
@@ -62,7 +75,9 @@ def _edited(text: str, edit: Edit, facts: Mapping[str, Any]) -> str:
         case RenameEdit(path=path, key=key):
             return _changed(text, [Rename(tuple(path), key)])
         case SuggestionEdit():
-            return _changed(text, suggested(edit, facts))
+            return _changed(text, suggested(edit, around.facts))
+        case PaintEdit(links=links, balloon=balloon):
+            return _changed(text, painted(text, around.folder, links, balloon))
 
 
 def _changed(text: str, changes: Sequence[Change]) -> str:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping
 from decimal import Decimal
 from pathlib import Path
 
@@ -10,14 +10,16 @@ from buildplan.business.buying.money import cost, money_words
 from buildplan.design.measures import size_words
 from buildplan.desk.cards import balloons_words, standing
 from buildplan.desk.overlays import overlays_of
+from buildplan.desk.painted import paint_as_data
+from buildplan.desk.problem_data import problems_as_data, untried
 from buildplan.evaluation.evaluating import Evaluation
 from buildplan.evaluation.figures import air_words, minutes_words, weight_words
 from buildplan.fitting.check_report import balloon_rows
-from buildplan.fitting.checking import Checked, checked_as_json
+from buildplan.fitting.checking import Checked, checked_as_json, file_data
 from buildplan.fitting.standing_report import standing_rows
 from buildplan.hands.words import height_lines
 from buildplan.language.voice import Voice
-from buildplan.source.problems import Problem, in_words, problem_as_data
+from buildplan.source.problems import in_words
 
 
 def piece_figures(
@@ -51,9 +53,10 @@ def piece_figures(
         "crew_hours": minutes_words(facts.crew_minutes, voice),
         "cost": material_words(piece, voice),
         "stands": {"state": stands, "words": words},
-        "problems": problems_as_data(facts.problems, voice),
+        "problems": problems_as_data(facts.problems if settled else untried(facts.problems), voice),
         "cautions": [in_words(one, voice) for one in piece.examination.cautions],
         "overlays": overlays_of(piece, voice),
+        "paint": paint_as_data(piece.design, file_data(path)[1], voice),
     }
 
 
@@ -81,31 +84,3 @@ def material_words(piece: Evaluation, voice: Voice) -> str | None:
     if len(known) < len(costs) or not known:
         return None
     return money_words(sum(known, Decimal(0)), currency, voice)
-
-
-def problems_as_data(problems: Sequence[Problem], voice: Voice) -> list[dict[str, object]]:
-    """Problems as the page lists them. A way that can be applied is told by its number."""
-    found: list[dict[str, object]] = []
-    for number, problem in enumerate(problems):
-        data = problem_as_data(problem, voice)
-        ways = problem.suggestion.ways
-        found.append(
-            {
-                "number": number,
-                "kind": data["kind"],
-                "text": data["text"],
-                "message": data["message"],
-                "path": data["path"],
-                "line": data["line"],
-                "joints": data["joints"],
-                "suggestion": {
-                    "words": data["suggestion"],
-                    "can_apply": bool(ways),
-                    "ways": [
-                        {"way": way, "words": voice.tell(one.words)} for way, one in enumerate(ways)
-                    ],
-                },
-                "changes": data["changes"],
-            }
-        )
-    return found

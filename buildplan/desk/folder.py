@@ -104,7 +104,7 @@ class Folder:
         name, number = wanted, 1
         while name.casefold() in taken or (self.root / f"{name}{SUFFIX}").exists():
             number += 1
-            name = f"{wanted} {number}"
+            name = f"{wanted}_{number}"
         return name
 
 

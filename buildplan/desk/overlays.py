@@ -8,15 +8,12 @@ from dataclasses import replace
 import numpy as np
 
 from buildplan.design.measures import size_words
-from buildplan.drawing.dimensions import PERSON_M
 from buildplan.evaluation.ballast import ballast_kg
 from buildplan.evaluation.evaluating import Evaluation
 from buildplan.evaluation.figures import weight_words, wind_words
 from buildplan.evaluation.passing import Door, ways
 from buildplan.evaluation.passing_words import door_words, way_words
 from buildplan.language.voice import Voice
-from buildplan.screen.person import HALF_WIDE_M, person_outline
-from buildplan.screen.seats import beside_seat, whole_seat
 from buildplan.shape.standing import hull_corners
 
 # Speeds that the wind can be put to, m/s: to the end of Beaufort's force 5 (WMO), from which on
@@ -30,14 +27,9 @@ VAN_M = (2.4, 1.6, 1.3)
 
 def overlays_of(piece: Evaluation, voice: Voice) -> dict[str, object]:
     """All of them, in metres, and in words."""
-    facts, shape, units = piece.facts, piece.shape, piece.units
-    person = person_outline(facts.width_m, [voice])
-    beside = beside_seat(shape, person["foot_x"] + HALF_WIDE_M, PERSON_M)
+    units = piece.units
     return {
         "dimensions": _dimensions(piece, voice),
-        "person": person,
-        "whole": whole_seat(shape).model_dump(),
-        "beside": beside.model_dump(),
         **_on_the_floor(piece),
         "gusts": [_gust(piece, speed, voice) for speed in GUSTS_M_PER_S],
         "doors": [

@@ -80,6 +80,9 @@ def _change(root: Any, change: Change) -> None:
                 del holder[step + 1]
         case Put(value=value):
             holder[step] = _flow(value)
+        case TakeOut() if len(holder) == 1 and len(change.at) > 1:
+            # what has nothing in it any more is written on the line of its key
+            _holder(root, change.at[:-1])[change.at[-2]] = _flow(type(holder)())
         case TakeOut():
             del holder[step]
         case Rename(key=key):

@@ -15,6 +15,7 @@ from pathlib import Path
 from buildplan.desk.folder import SUFFIX, Folder, version_of
 from buildplan.desk.history import History, add, caught_up, history_of, settle
 from buildplan.desk.refusals import RefusedError, no_such_design, not_written
+from buildplan.desk.titles import is_a_part, stem_of, titled
 from buildplan.language.messages import message
 from buildplan.source.file_text import MOST_BYTES
 from buildplan.source.whole_files import write_new, write_whole
@@ -131,23 +132,32 @@ def begin(folder: Folder, name: str, data: bytes) -> str:
         return _placed(folder, name, lambda path: write_new(path, data))
 
 
-def copy(folder: Folder, name: str, wanted: str) -> str:
-    """The same design once more, under another name."""
-    return begin(folder, wanted or name, folder.read(name))
+def copy(folder: Folder, name: str, title: str) -> str:
+    """The same design once more, under another title; the name of its file."""
+    data = folder.read(name)
+    if not title:
+        return begin(folder, name, data)
+    return begin(folder, stem_of(title), titled(data, title))
 
 
-def rename(folder: Folder, name: str, wanted: str) -> str:
-    """The design under another name, its history with it. Raises RefusedError where that is
-    taken."""
-    folder.read(name)
-    target = folder.file(wanted)
-    if target.exists() and not target.samefile(folder.file(name)):
-        told = message("there is a design {name} already; choose another name", name=wanted)
-        raise RefusedError(409, told)
+def rename(folder: Folder, name: str, title: str) -> str:
+    """The design under another title, its history with it; the name of its file, which stays as
+    it is where another design has that file as a part."""
+    now = folder.read(name)
+    named = titled(now, title)
+    if named != now:
+        save(folder, name, version_of(now), named.decode())
+    wanted = stem_of(title)
+    if wanted == name or is_a_part(folder, name):
+        return name
     with writing():
-        folder.file(name).rename(target)
-        _with_history(folder, name, wanted)
-    return wanted
+        return _moved(folder, name, folder.free_name(wanted))
+
+
+def _moved(folder: Folder, name: str, free: str) -> str:
+    folder.file(name).rename(folder.file(free))
+    _with_history(folder, name, free)
+    return free
 
 
 def put_away(folder: Folder, name: str) -> str:
@@ -158,7 +168,7 @@ def put_away(folder: Folder, name: str) -> str:
         taken, number = name, 1
         while folder.away_file(taken).exists():
             number += 1
-            taken = f"{name} {number}"
+            taken = f"{name}_{number}"
         folder.file(name).rename(folder.away_file(taken))
         _with_history(folder, name, taken)
     return taken
@@ -170,10 +180,7 @@ def bring_back(folder: Folder, name: str) -> str:
     if not source.is_file():
         raise no_such_design(name)
     with writing():
-        back, number = name, 1
-        while folder.file(back).exists():
-            number += 1
-            back = f"{name} {number}"
+        back = name if not folder.file(name).exists() else folder.free_name(name)
         source.rename(folder.file(back))
         _with_history(folder, name, back)
     return back

@@ -9,6 +9,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 import uvicorn
+from starlette.applications import Starlette
 
 from buildplan.desk.app import desk_app
 from buildplan.desk.desk import Desk
@@ -42,6 +43,19 @@ def desk_of(root: Path, language: str, workers: int | None = None) -> Desk:
     return Desk(folder, Hub(), Seen(folder), Workers(workers), language)
 
 
+def settings_of(application: Starlette) -> uvicorn.Config:
+    """How the desk is served."""
+    return uvicorn.Config(
+        application,
+        log_level="error",
+        access_log=False,
+        server_header=False,
+        date_header=False,
+        timeout_graceful_shutdown=ENDING_S,
+        lifespan="on",
+    )
+
+
 def serve(
     root: Path, listening: socket.socket, language: str, begun: Callable[[str], None], opens: bool
 ) -> None:
@@ -51,19 +65,10 @@ def serve(
     """
     entrance = Entrance(listening.getsockname()[1], new_token())
     desk = desk_of(root, language)
-    config = uvicorn.Config(
-        desk_app(desk, entrance),
-        log_level="error",
-        access_log=False,
-        server_header=False,
-        date_header=False,
-        timeout_graceful_shutdown=ENDING_S,
-        lifespan="on",
-    )
     begun(entrance.address)
     if opens:
         threading.Timer(SOON_S, webbrowser.open, [entrance.address]).start()
     try:
-        uvicorn.Server(config).run(sockets=[listening])
+        uvicorn.Server(settings_of(desk_app(desk, entrance))).run(sockets=[listening])
     finally:
         desk.workers.close()

@@ -14,11 +14,13 @@ from buildplan.booklet.common.book import book_of_piece
 from buildplan.design.building import build_framework
 from buildplan.design.model import Design
 from buildplan.desk.cards import broken_card, card_of, card_picture
-from buildplan.desk.figures import piece_figures, problems_as_data
+from buildplan.desk.figures import piece_figures
 from buildplan.desk.folder import Folder, version_of
 from buildplan.desk.outcome import Made
+from buildplan.desk.problem_data import problems_as_data, untried
 from buildplan.desk.refusals import RefusedError
 from buildplan.desk.results import Results, results_of
+from buildplan.desk.shown import shown_json
 from buildplan.desk.task import CARD, FACTS, PICTURE, PIECE, SHAPE, DesignWork, Report
 from buildplan.document.paper import PAPERS
 from buildplan.evaluation.evaluating import NEW_PARTS, Evaluation, evaluate_shape, resting_shape
@@ -27,7 +29,6 @@ from buildplan.hands.applying import learned_for
 from buildplan.hands.reading import measured_by, read_known
 from buildplan.language.voice import Voice
 from buildplan.screen.gather import gather_piece, gather_shape
-from buildplan.screen.model import piece_json
 from buildplan.source.problems import DesignProblemsError, Problem, UnreadableDesignError
 
 EDITION = "training"
@@ -82,7 +83,7 @@ def work_out(task: DesignWork, report: Report) -> None:
 def _broken(bench: _Bench, problems: Sequence[Problem], name: str) -> None:
     """A file that no piece can be worked out from."""
     bench.put_json(CARD, broken_card(name, problems, bench.voice))
-    known = problems_as_data(problems, bench.voice)
+    known = problems_as_data(untried(problems), bench.voice)
     bench.put_json(FACTS, {"name": name, "settled": False, "check": None, "problems": known})
     if not bench.task.whole:
         return
@@ -98,7 +99,7 @@ def _whole(bench: _Bench, design: Design) -> None:
     shape = resting_shape(design, framework)
     if whole:
         piece = gather_shape(design, framework, shape, design.units, [voice])
-        bench.put(SHAPE, piece_json(piece).encode())
+        bench.put(SHAPE, shown_json(piece, shape, voice))
     made = evaluate_shape(design, framework, shape, design.units, NEW_PARTS[EDITION])
     if whole:
         known = learned_for(design, measured_by(bench.path))
@@ -114,6 +115,6 @@ def _rest(bench: _Bench, made: Evaluation) -> None:
     """The order of work, and what would mend the piece or stiffen it, tried."""
     voice = bench.voice
     book = book_of_piece(made, PAPERS["a4"], EDITION, voice.language)
-    bench.put(PIECE, piece_json(gather_piece(book, [voice])).encode())
+    bench.put(PIECE, shown_json(gather_piece(book, [voice]), made.shape, voice))
     found = checked(bench.path, made, voice)
     bench.put_json(FACTS, piece_figures(found, bench.path, voice, settled=True))

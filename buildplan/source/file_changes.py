@@ -202,11 +202,16 @@ def _taken_out(lines: Lines, holder: Node | None, step: str | int) -> _Edit | No
         return None
     spans = list(spans_of(lines, holder))
     names: list[str | int] = [*holder.nodes] if isinstance(holder, Keys) else [*range(len(spans))]
-    if step not in names or len(names) == 1:
+    if step not in names:
         return None
+    if len(names) == 1:
+        nothing = "{}" if isinstance(holder, Keys) else "[]"
+        return _Edit(lines.at(holder.mark), lines.at(holder.end), nothing)
     place = names.index(step)
     start, end = spans[place]
-    if not holder.flow:
+    # the first key of an item stands behind the dash of the item
+    behind_a_dash = place == 0 and lines.text[lines.line_start(start) : start].strip() != ""
+    if not holder.flow and not (behind_a_dash and isinstance(holder, Keys)):
         return _Edit(lines.line_start(start), lines.line_end(end), "")
     if place + 1 < len(spans):
         return _Edit(start, spans[place + 1][0], "")

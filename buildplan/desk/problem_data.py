@@ -1,0 +1,90 @@
+"""What is wrong with a design, as the page lists it."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+from typing import Any
+
+from buildplan.fitting.mending import ON_THE_PIECE
+from buildplan.language.messages import message
+from buildplan.language.voice import Voice
+from buildplan.source.problems import Problem, UnreadableDesignError, problem_as_data
+from buildplan.source.suggestions import by_hand
+from buildplan.source.yaml_nodes import Keys, Node, Scalar
+from buildplan.source.yaml_source import load
+
+
+def file_as_data(text: str, facts: Mapping[str, Any] | None, voice: Voice) -> dict[str, object]:
+    """The title of a design, and what is wrong with its file, as far as that is known: `facts` are
+    its figures, if they are worked out."""
+    try:
+        root = load(text, "").root
+    except UnreadableDesignError as error:
+        return {"title": "", "problems": problems_as_data([error.problem], voice)}
+    known = [] if facts is None or facts["check"] is not None else facts["problems"]
+    return {"title": _title(root), "problems": known}
+
+
+def title_of(data: bytes) -> str:
+    """The name that a design has in its file; nothing where that cannot be read."""
+    try:
+        return _title(load(data.decode("utf-8-sig"), "").root)
+    except (UnreadableDesignError, UnicodeDecodeError):
+        return ""
+
+
+def _title(root: Node) -> str:
+    name = root.nodes.get("name") if isinstance(root, Keys) else None
+    return str(name.value) if isinstance(name, Scalar) else ""
+
+
+# one step of a place in words, as `source.mistake.path_in_words` writes it
+_STEP = re.compile(r'\[(?P<item>[0-9]+)\]|\["(?P<quoted>(?:[^"\\]|\\.)*)"\]|(?P<key>[^.\[\]]+)')
+
+
+def place_in(words: str) -> list[str | int]:
+    """A place in words, `build.tube.course[3]`, step by step: `["build", "tube", "course", 3]`."""
+    return [
+        int(step["item"])
+        if step["item"]
+        else step["key"] or re.sub(r"\\(.)", r"\1", step["quoted"])
+        for step in _STEP.finditer(words)
+    ]
+
+
+def untried(problems: Sequence[Problem]) -> list[Problem]:
+    """Problems without what is to be tried on the piece first: nothing is advised untried."""
+    meanwhile = by_hand(message("Trying what would mend it ..."))
+    return [
+        replace(one, suggestion=meanwhile) if one.kind in ON_THE_PIECE else one for one in problems
+    ]
+
+
+def problems_as_data(problems: Sequence[Problem], voice: Voice) -> list[dict[str, object]]:
+    """Problems as the page lists them. A way that can be applied is told by its number."""
+    found: list[dict[str, object]] = []
+    for number, problem in enumerate(problems):
+        data = problem_as_data(problem, voice)
+        ways = problem.suggestion.ways
+        found.append(
+            {
+                "number": number,
+                "kind": data["kind"],
+                "text": data["text"],
+                "message": data["message"],
+                "path": place_in(problem.path),
+                "line": data["line"],
+                "joints": data["joints"],
+                "suggestion": {
+                    "words": data["suggestion"],
+                    "can_apply": bool(ways),
+                    "ways": [
+                        {"way": way, "words": voice.tell(one.words)} for way, one in enumerate(ways)
+                    ],
+                },
+                "changes": data["changes"],
+            }
+        )
+    return found

@@ -1,0 +1,160 @@
+"""Designs at the desk: saved at every change, taken back, brought back, never written over."""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from desks import DESIGNS, AtOnce, Page, open_page, with_designs
+
+STAR = DESIGNS / "reading_star.yaml"
+AT_STAR = "/api/design/reading_star"
+
+
+@pytest.fixture
+def page(tmp_path: Path) -> Iterator[Page]:
+    with open_page(with_designs(tmp_path, [STAR]), AtOnce(waits=True)) as page:
+        yield page
+
+
+def coloured(colour: str) -> dict[str, object]:
+    return {"op": "put", "path": ["balloons", "long", "colour"], "value": colour}
+
+
+def test_a_version_is_the_sha_256_of_the_file(page: Page) -> None:
+    """FIPS 180-4, as hashlib has it."""
+    design = page.data(AT_STAR)
+    assert design["version"] == hashlib.sha256(STAR.read_bytes()).hexdigest()
+    assert design["text"] == STAR.read_text("utf-8")
+    assert (design["title"], design["read_only"]) == ("Reading Star", False)
+
+
+def test_every_change_can_be_taken_back_and_brought_back_by_another_desk(page: Page) -> None:
+    texts = [page.text("reading_star")]
+    for colour in ("crimson", "teal", "gold"):
+        answer = page.edit("reading_star", coloured(colour))
+        assert answer.status_code == 200, answer.text
+        texts.append(page.text("reading_star"))
+        assert answer.json()["text"] == texts[-1]
+    assert len(set(texts)) == 4
+    for wanted in reversed(texts[:-1]):
+        with open_page(page.root, AtOnce(waits=True)) as another:  # a desk begun anew knows it all
+            base = another.data(AT_STAR)["version"]
+            answer = another.send(f"{AT_STAR}/undo", {"base": base})
+            assert answer.json()["text"] == wanted == page.text("reading_star")
+    assert page.data(AT_STAR)["can_undo"] is False
+    assert page.send(f"{AT_STAR}/undo", {"base": answer.json()["version"]}).status_code == 409
+    for wanted in texts[1:]:
+        base = page.data(AT_STAR)["version"]
+        assert page.send(f"{AT_STAR}/redo", {"base": base}).json()["text"] == wanted
+    assert page.data(AT_STAR)["can_redo"] is False
+
+
+def test_a_change_after_taking_back_begins_a_new_line(page: Page) -> None:
+    page.edit("reading_star", coloured("crimson"))
+    base = page.data(AT_STAR)["version"]
+    page.send(f"{AT_STAR}/undo", {"base": base})
+    page.edit("reading_star", coloured("teal"))
+    design = page.data(AT_STAR)
+    assert (design["can_undo"], design["can_redo"]) == (True, False)
+    page.send(f"{AT_STAR}/undo", {"base": design["version"]})
+    assert page.text("reading_star") == STAR.read_text("utf-8")
+
+
+def test_a_change_made_outside_is_a_version_like_any_other(page: Page) -> None:
+    page.edit("reading_star", coloured("crimson"))
+    outside = page.text("reading_star") + "# by an editor\n"
+    (page.root / "reading_star.yaml").write_text(outside, "utf-8")
+    page.edit("reading_star", coloured("teal"))
+    base = page.data(AT_STAR)["version"]
+    assert page.send(f"{AT_STAR}/undo", {"base": base}).json()["text"] == outside
+
+
+@pytest.mark.parametrize("by", ["put", "edit"])
+def test_where_two_changes_meet_neither_is_lost(page: Page, by: str) -> None:
+    base = page.data(AT_STAR)["version"]
+    first = page.edit("reading_star", coloured("crimson"), base=base).json()
+    mine = STAR.read_text("utf-8").replace("Reading Star", "Mine")
+    if by == "put":
+        answer = page.send(AT_STAR, {"base": base, "text": mine}, "PUT")
+    else:
+        answer = page.edit(
+            "reading_star", {"op": "put", "path": ["name"], "value": "Mine"}, base=base
+        )
+    assert answer.status_code == 409
+    said = answer.json()
+    assert (said["version"], said["text"]) == (first["version"], first["text"])
+    assert page.text("reading_star") == first["text"]
+    assert "name: Mine" in (page.root / said["kept"]).read_text("utf-8")
+    assert "both versions are kept" in said["message"]
+
+
+def test_a_text_that_is_no_design_is_kept_and_said(page: Page) -> None:
+    base = page.data(AT_STAR)["version"]
+    answer = page.send(AT_STAR, {"base": base, "text": "name: [half"}, "PUT")
+    assert answer.status_code == 200
+    assert page.text("reading_star") == "name: [half"
+    said = answer.json()
+    assert said["unreadable"]
+    assert said["problems"][0]["line"] == 1
+    assert said["problems"][0]["suggestion"]["words"]
+
+
+def test_copies_have_a_title_and_a_file_of_their_own(page: Page) -> None:
+    made = page.send(f"{AT_STAR}/copy", {"name": "Star for Ann's shop"}).json()
+    assert made == {"name": "star_for_ann_s_shop"}
+    text = page.text("star_for_ann_s_shop")
+    assert "name: Reading Star" not in text
+    assert """name: "Star for Ann's shop"\n""" in text
+    assert text.splitlines()[-1] == STAR.read_text("utf-8").splitlines()[-1]
+    spanish = page.data("/api/design/star_for_ann_s_shop?language=es")
+    assert spanish["title"] == "Star for Ann's shop"
+    assert "Estrella" not in text  # the old name in another language
+    again = page.send(f"{AT_STAR}/copy", {"name": "Star for Ann's shop"}).json()
+    assert again == {"name": "star_for_ann_s_shop_2"}
+    assert page.data("/api/home")["designs"][-1]["name"] == "star_for_ann_s_shop_2"
+
+
+def test_another_title_takes_the_history_along(page: Page) -> None:
+    page.edit("reading_star", coloured("crimson"))
+    made = page.send(f"{AT_STAR}/rename", {"name": "Night Star"}).json()
+    assert made == {"name": "night_star"}
+    assert not (page.root / "reading_star.yaml").exists()
+    for wanted in ("crimson", "Reading Star"):
+        design = page.data("/api/design/night_star")
+        assert wanted in design["text"]
+        page.send("/api/design/night_star/undo", {"base": design["version"]})
+    assert page.text("night_star") == STAR.read_text("utf-8")
+
+
+def test_the_file_of_a_part_keeps_its_name(page: Page) -> None:
+    """Another design names it."""
+    part = "{name: a, design: reading_star.yaml}"
+    whole = f"buildplan: 1\nbuild:\n  assembly:\n    parts:\n      - {part}\n"
+    (page.root / "whole.yaml").write_text(whole, "utf-8")
+    assert page.send(f"{AT_STAR}/rename", {"name": "Night Star"}).json() == {"name": "reading_star"}
+    assert "name: Night Star" in page.text("reading_star")
+
+
+def test_what_is_put_away_is_there_and_comes_back(page: Page) -> None:
+    page.edit("reading_star", coloured("crimson"))
+    text = page.text("reading_star")
+    assert page.send(f"{AT_STAR}/away", {}).status_code == 200
+    home = page.data("/api/home")
+    assert home["designs"] == []
+    assert [(one["name"], one["title"]) for one in home["away"]] == [
+        ("reading_star", "Reading Star")
+    ]
+    assert page.get(AT_STAR).status_code == 404
+    with_designs(page.root, [STAR])  # a new one of the same name meanwhile
+    back = page.send(f"{AT_STAR}/back", {}).json()
+    assert back == {"name": "reading_star_2"}
+    assert page.text("reading_star_2") == text
+    assert page.text("reading_star") == STAR.read_text("utf-8")
+    design = page.data("/api/design/reading_star_2")
+    assert (
+        page.send("/api/design/reading_star_2/undo", {"base": design["version"]}).status_code == 200
+    )
+    assert page.text("reading_star_2") == STAR.read_text("utf-8")
