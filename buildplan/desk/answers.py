@@ -24,7 +24,7 @@ from buildplan.desk.desk import (
     saved_as_data,
     saved_by_desk,
 )
-from buildplan.desk.editing import Around, edited
+from buildplan.desk.editing import Beside, edited
 from buildplan.desk.events import EVERYTHING
 from buildplan.desk.folder import read_design_file, version_of
 from buildplan.desk.outline import outline_of
@@ -162,7 +162,7 @@ def edit(desk: Desk, request: Request, sent: Any) -> Response:
         looked = looked_at(desk, name, _language(desk, request))
         text = saving.design_now(desk.folder, name).text
         facts = facts_in(looked.results) if looked.version == call.base else None
-        made = edited(text, call.edits, Around(desk.folder.root, facts or {}))
+        made = edited(text, call.edits, Beside(desk.folder.root, facts or {}))
         return saving.save(desk.folder, name, call.base, made)
 
     return _changed(desk, request, change)

@@ -33,7 +33,7 @@ from buildplan.source.suggestions import Change, Put, Rename, TakeOut
 
 
 @dataclass(frozen=True)
-class Around:
+class Beside:
     """What a change may need beside the text: the `folder` that its parts lie in, and the `facts`,
     the figures of the design, whose problems suggest some changes."""
 
@@ -41,12 +41,12 @@ class Around:
     facts: Mapping[str, Any]
 
 
-def edited(text: str, edits: Sequence[Edit], around: Around) -> str:
+def edited(text: str, edits: Sequence[Edit], beside: Beside) -> str:
     """The text with changes made one after another. Raises RefusedError where one cannot be made:
     then none is."""
     try:
         for edit in edits:
-            text = _edited(text, edit, around)
+            text = _edited(text, edit, beside)
     except UnreadableDesignError as error:
         raise RefusedError(
             422,
@@ -62,7 +62,7 @@ def edited(text: str, edits: Sequence[Edit], around: Around) -> str:
     return text
 
 
-def _edited(text: str, edit: Edit, around: Around) -> str:
+def _edited(text: str, edit: Edit, beside: Beside) -> str:
     match edit:
         case InsertEdit(path=path, value=value):
             return inserted(text, tuple(path), value)
@@ -75,9 +75,9 @@ def _edited(text: str, edit: Edit, around: Around) -> str:
         case RenameEdit(path=path, key=key):
             return _changed(text, [Rename(tuple(path), key)])
         case SuggestionEdit():
-            return _changed(text, suggested(edit, around.facts))
+            return _changed(text, suggested(edit, beside.facts))
         case PaintEdit(links=links, balloon=balloon):
-            return _changed(text, painted(text, around.folder, links, balloon))
+            return _changed(text, painted(text, beside.folder, links, balloon))
 
 
 def _changed(text: str, changes: Sequence[Change]) -> str:

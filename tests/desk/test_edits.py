@@ -15,7 +15,7 @@ import yaml
 from desks import EVERY_DESIGN, FILES
 
 from buildplan.desk.calls import EditCall
-from buildplan.desk.editing import Around, edited
+from buildplan.desk.editing import Beside, edited
 from buildplan.desk.refusals import RefusedError
 
 VERSION = "0" * 64
@@ -26,7 +26,7 @@ Place = list[str | int]
 def changed(text: str, *edits: dict[str, object]) -> str:
     """A text with changes as the page sends them."""
     call = EditCall.model_validate({"base": VERSION, "edits": edits})
-    return edited(text, call.edits, Around(Path(), {}))
+    return edited(text, call.edits, Beside(Path(), {}))
 
 
 def read(text: str) -> Any:
