@@ -186,26 +186,28 @@ def others(tries: Attempts, lines: int) -> tuple[str, ...]:
     """The other ways to fail: how many attempts ended as they should, of how many."""
     old, new, folder = tries.old, tries.new, tries.folder
     most = max(len(data) for data in new.values())
-    full = tries.from_first_write(
-        [no_more_than(size) for size in (0, 1, most // 3, most // 2, most - 1)]
+    sizes, goings = (0, 1, most // 3, most // 2, most - 1), spread(lines, 25)
+    tried = tries.from_first_write(
+        [
+            *(no_more_than(size) for size in sizes),
+            *(vanished_at(line, folder) for line in goings),
+            forbidden(folder),
+            *([linked(folder, tries.place / "away")] if tries.writer.over else []),
+        ]
     )
+    full, gone = tried[: len(sizes)], tried[len(sizes) :][: len(goings)]
+    closed, *links = tried[len(sizes) + len(goings) :]
     good_full = sum(told(one) and one.status == 2 and whole(one, old, new) for one in full)
-    (closed,) = tries.from_first_write([forbidden(folder)])
+    good_gone = sum(told(one) and b"" not in one.files.values() for one in gone)
     good_closed = told(closed) and closed.status == 2 and closed.files == old
+    stay = all((folder / name).is_symlink() and one.files == new for one in links for name in old)
     statuses, both = tries.two_at_once()
     good_both = both.files == new and sorted(statuses) in ([0, 0], [0, 2])
-    links = "-"
-    if tries.writer.over:
-        (one,) = tries.from_first_write([linked(folder, tries.place / "away")])
-        stay = all((folder / name).is_symlink() for name in old)
-        links = "good" if stay and one.files == new and one.status == 0 else "BAD"
-    gone = tries.from_first_write([vanished_at(n, folder) for n in spread(lines, 25)])
-    good_gone = sum(told(one) and not any(d == b"" for d in one.files.values()) for one in gone)
     return (
         f"{good_full}/{len(full)}",
         "good" if good_closed else f"BAD {closed.status} {closed.said}",
         "good" if good_both else f"BAD {statuses}",
-        links,
+        ("good" if stay else "BAD") if links else "-",
         f"{good_gone}/{len(gone)}",
     )
 
