@@ -6,9 +6,11 @@ than 128; that it is the sum is common practice).
 
 from __future__ import annotations
 
+import os
 import signal
 import subprocess
 import sys
+import time
 from pathlib import Path
 
 import pytest
@@ -65,3 +67,54 @@ def test_a_file_that_is_being_written_is_not_left_half_written(
         files.write_whole(target, b"after")
     assert [path.name for path in tmp_path.iterdir()] == ["booklet.pdf"]
     assert target.read_bytes() == b"before"
+
+
+# works in two processes that tell their ids, and never comes to an end
+ENDLESS = """
+import os, sys, time
+sys.path.insert(0, os.path.dirname(sys.argv[1]))
+from endless import say
+from buildplan.fitting.workers import each, working
+with working(2):
+    each(say, [sys.argv[1] + "1", sys.argv[1] + "2"])
+"""
+SAY = """
+import os, time
+def say(name):
+    with open(name + ".new", "w") as file:
+        file.write(str(os.getpid()))
+    os.replace(name + ".new", name)
+    time.sleep(600)
+"""
+
+
+def _there(pid: int) -> bool:
+    """Whether a process is at work (one that nobody has waited for yet is not)."""
+    try:
+        return " Z " not in Path(f"/proc/{pid}/stat").read_text("utf-8")
+    except OSError:
+        return False
+
+
+@pytest.mark.skipif(sys.platform != "linux", reason="/proc")
+@pytest.mark.parametrize("number", [signal.SIGKILL, signal.SIGTERM])
+def test_processes_at_work_for_a_command_end_with_it(
+    number: signal.Signals, tmp_path: Path
+) -> None:
+    (tmp_path / "endless.py").write_text(SAY, "utf-8")
+    told = [tmp_path / "pid1", tmp_path / "pid2"]
+    environment = {**os.environ, "PYTHONPATH": str(tmp_path)}
+    asker = subprocess.Popen(
+        [sys.executable, "-c", ENDLESS, str(tmp_path / "pid")],
+        env=environment,
+        stderr=subprocess.DEVNULL,
+    )
+    while not all(path.exists() for path in told):
+        assert asker.poll() is None
+        time.sleep(0.05)
+    workers = [int(path.read_text("ascii")) for path in told]
+    assert all(map(_there, workers))
+    asker.send_signal(number)
+    asker.wait()
+    while any(map(_there, workers)):  # the suite's own limit ends this where they stay
+        time.sleep(0.05)

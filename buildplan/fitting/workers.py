@@ -6,8 +6,12 @@ order: the result is the same whatever the number of workers.
 
 from __future__ import annotations
 
+import os
+import threading
+import time
 from collections.abc import Callable, Generator, Iterator, Sequence
 from contextlib import contextmanager
+from functools import cache
 from typing import TypeVar
 from warnings import catch_warnings, simplefilter
 
@@ -15,6 +19,8 @@ from joblib import Parallel, cpu_count, delayed, parallel_config
 
 # answers that may wait for those before them, for each core
 AHEAD = 16
+# how often a process at work looks whether the one that it works for is still there
+LOOK_S = 0.5
 
 Given = TypeVar("Given")
 Answer = TypeVar("Answer")
@@ -52,7 +58,9 @@ def each_in_turn(
     ahead = AHEAD * cpu_count()
     with Parallel(n_jobs=-1, max_nbytes=None, return_as="generator") as parallel:
         for start in range(0, len(given), ahead):
-            answers = parallel(delayed(work)(one) for one in given[start : start + ahead])
+            answers = parallel(
+                delayed(_at)(os.getpid(), work, one) for one in given[start : start + ahead]
+            )
             try:
                 for answer in answers:  # noqa: UP028 - it is closed here, not by whoever asks
                     yield answer
@@ -64,4 +72,24 @@ def each_in_turn(
 
 def each(work: Callable[[Given], Answer], given: Sequence[Given]) -> list[Answer]:
     """`work` done on each, in order; in the processes of the `working` round it, or here."""
-    return list(Parallel(max_nbytes=None)(delayed(work)(one) for one in given))
+    return list(Parallel(max_nbytes=None)(delayed(_at)(os.getpid(), work, one) for one in given))
+
+
+def _at(asker: int, work: Callable[[Given], Answer], given: Given) -> Answer:
+    """`work`, in a process that ends when the one that asks, by its id, does."""
+    if os.getppid() == asker:
+        _end_with(asker)
+    return work(given)
+
+
+@cache
+def _end_with(parent: int) -> None:
+    """From now on, end this process when its parent is gone, however it went: a child that is left
+    alone has another parent (POSIX.1-2017, _exit)."""
+
+    def watch() -> None:
+        while os.getppid() == parent:
+            time.sleep(LOOK_S)
+        os._exit(1)
+
+    threading.Thread(target=watch, daemon=True).start()
