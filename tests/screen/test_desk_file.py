@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 from browser import chromium
-from desks import FIRST, SECOND, THIRD, at_desk, post_text, served, written_posts
+from desk_pages import FIRST, SECOND, THIRD, at_desk, post_text, served, written_posts
 from playwright.sync_api import Browser, Locator, Page, Route, expect
 
 

@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 from browser import PHONE, chromium, node_module
 from conftest import Call
-from desks import FIRST, SECOND, at_desk, served, tab_to, violations, written_posts
+from desk_pages import FIRST, SECOND, at_desk, served, tab_to, violations, written_posts
 from playwright.sync_api import Browser, Locator, Page, expect
 
 WALL = (3840, 2160)
