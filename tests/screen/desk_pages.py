@@ -98,9 +98,7 @@ def violations(page: Page, axe: str) -> list[tuple[str, str]]:
     """What axe-core finds that is serious (WCAG 2.2 rules, as axe-core 4 ranks them)."""
     page.evaluate(axe)
     found = page.evaluate(AXE)
-    return [
-        (one["id"], one["nodes"][0]["html"]) for one in found if one["impact"] in GRAVE
-    ]
+    return [(one["id"], one["nodes"][0]["html"]) for one in found if one["impact"] in GRAVE]
 
 
 def tab_to(page: Page, selector: str, most: int = 60) -> None:

@@ -1,6 +1,6 @@
 // The head of the page: home, the open design and its tabs, undo and redo, whether it is saved.
 import { useEffect } from "preact/hooks";
-import { redo, undo } from "./actions";
+import { loadHome, redo, tellError, undo } from "./actions";
 import { hashOf, TABS, type Tab } from "./route";
 import { Sign } from "./sign";
 import { connected, design, place, saving } from "./state";
@@ -90,7 +90,7 @@ function Languages() {
   return (
     <label class="language">
       <span class="hidden">{say("language")}</span>
-      <select value={language} onChange={(event) => void speak(event.currentTarget.value)}>
+      <select value={language} onChange={(event) => void speak(event.currentTarget.value).then(loadHome, tellError)}>
         {Object.entries(languages).map(([key, name]) => (
           <option key={key} value={key} lang={key}>
             {name}

@@ -65,7 +65,7 @@ export class FileEditor {
           syntaxHighlighting(COLOURS),
           LOOK,
           EditorView.lineWrapping,
-          EditorView.contentAttributes.of({ "aria-label": label, spellcheck: "false" }),
+          EditorView.contentAttributes.of({ "aria-label": label, spellcheck: "false", tabindex: "0" }),
           EditorState.readOnly.of(fixed),
           keymap.of([...defaultKeymap, ...historyKeymap]), // Tab goes on: nobody is held here
           EditorView.updateListener.of((update) => {

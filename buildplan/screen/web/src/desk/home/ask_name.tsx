@@ -1,5 +1,5 @@
 // Asks for a name, in a window over the page; what is wrong with one is said below it.
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import { refusal } from "../actions";
 import { say } from "../words";
 
@@ -16,7 +16,7 @@ export function AskName({ heading, first, verb, take, close }: Asking) {
   const field = useRef<HTMLInputElement>(null);
   const [name, setName] = useState(first);
   const [wrong, setWrong] = useState("");
-  useEffect(() => {
+  useLayoutEffect(() => {
     const dialog = ground.current;
     dialog?.showModal();
     field.current?.select();
