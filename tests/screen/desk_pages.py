@@ -16,7 +16,7 @@ from browser import DESKTOP, PATIENCE_MS, Opened, watch
 from companions import ORDINARY, POST
 from playwright.sync_api import Browser, Page, expect
 
-expect.set_options(timeout=15_000)
+expect.set_options(timeout=PATIENCE_MS)
 
 ENDING_S = 60
 FIRST, SECOND, THIRD = "Small Post", "Tall Post", "Wide Post"
