@@ -5,7 +5,7 @@ Where they lie is `cell_layout.py`'s.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -29,13 +29,12 @@ from buildplan.drawing.line_art import (
 from buildplan.drawing.map_style import joint_marks, joint_radius
 from buildplan.drawing.map_words import cell_label
 from buildplan.drawing.marks import Box, Circle, Curve, Ink, Label, Mark, Picture, Point, Polyline
-from buildplan.drawing.way_round import WAY, TiedRow, order_of
+from buildplan.drawing.order_discs import order_discs, rows_of
 from buildplan.framework.model import Brace, Cell, Framework, Link, Role
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 
 IN_FRONT = -1e3  # the depth of joints' discs, over every balloon
-NUMBER_RADIUS = 4.9
 
 
 @dataclass(frozen=True)
@@ -125,7 +124,7 @@ class _CellDrawing:
             layers.append((IN_FRONT, marks))
         for joint in cell.skipped:
             layers.append((IN_FRONT + 1, crossed_out(laid.spots[joint], radius * 1.1)))
-        layers.append((IN_FRONT - 1, _numbers(self._newest, laid.spots, radius)))
+        layers.append((IN_FRONT - 1, order_discs(rows_of(self._newest), laid.spots, radius)))
         return [marks for _, marks in sorted(layers, key=lambda layer: -layer[0])]
 
     def _body(self, bar: _Bar) -> list[Mark]:
@@ -258,18 +257,6 @@ def _list(words: Iterable[str], voice: Voice) -> str:
 def _area(body: Curve) -> Polygon:
     """The paper that a balloon's outline takes in."""
     return Polygon([body.start, *(end for _, _, end in body.pieces)]).buffer(0)
-
-
-def _numbers(brace: Brace, spots: Mapping[str, Point], radius: float) -> list[Mark]:
-    """The order in which a brace is tied, at the upper left of its joints' discs."""
-    marks: list[Mark] = []
-    for joint, place in order_of([TiedRow(c.joints, c.closed) for c in brace.chains]).place.items():
-        x, y = spots[joint]
-        at = (x - radius * 0.95, y + radius * 0.95)
-        marks.append(Circle(at, NUMBER_RADIUS, Ink(fill=WAY, stroke=PAPER, width=0.8)))
-        data = (("joint", joint), ("order", str(place)))
-        marks.append(Label(_baseline(at), str(place), TYPE, PAPER, bold=True, data=data))
-    return marks
 
 
 def _stub(stub: Stub, radius: float) -> list[Mark]:

@@ -23,8 +23,10 @@ from buildplan.drawing.gauge_forms import (
     JAWS,
     MM,
     WALL,
+    WORDS_PT,
     Gauge,
     GaugeForm,
+    GaugeWords,
     gauge_words,
     half_marks,
     hole_marks,
@@ -111,35 +113,37 @@ def gauge_sheets(
     *,
     head: float = 0.0,
     foot: float = 0.0,
+    words_pt: float = WORDS_PT,
 ) -> tuple[GaugeSheet, ...]:
     """All gauges that the piece needs, on as few pages of `page_size` points as they fit.
 
     Each picture is a whole page, to be placed at the page's corner at scale 1; `head` and
     `foot` are heights kept free at its top and bottom inside the margin of 12 mm. `units` is
-    "in" or "cm".
+    "in" or "cm"; what is said on the gauges is `words_pt` large.
     """
     width, height = page_size
+    words = GaugeWords(units, voice, words_pt)
 
     def fresh() -> _Page:
         return _Page(width, height - MARGIN - head, MARGIN + foot + RULER_HEIGHT)
 
     pages = [fresh()]
     for need in needed_gauges(framework, units, voice):
-        if any(_place(page, need, units, voice) for page in pages):
+        if any(_place(page, need, words) for page in pages):
             continue
         blank = fresh()
-        if _place(blank, need, units, voice):
+        if _place(blank, need, words):
             pages.append(blank)
-        elif _place_half(fresh(), need, units, True, voice):
+        elif _place_half(fresh(), need, True, words):
             for upper in (True, False):
-                if not any(_place_half(page, need, units, upper, voice) for page in pages):
+                if not any(_place_half(page, need, upper, words) for page in pages):
                     pages.append(fresh())
-                    _place_half(pages[-1], need, units, upper, voice)
+                    _place_half(pages[-1], need, upper, words)
         else:
-            _note(pages[-1], need, units, voice)
+            _note(pages[-1], need, words)
     sheets = []
     for page in pages:
-        marks = (*page.marks, *ruler_marks((MARGIN, MARGIN + foot), units, voice))
+        marks = (*page.marks, *ruler_marks((MARGIN, MARGIN + foot), width - MARGIN, words))
         alt = voice.say(
             "Gauges at true size. {gauges} A ruler of 100 mm and one of 4 in.",
             gauges=" ".join(gauge_words(gauge, units, voice) for gauge in page.gauges),
@@ -148,7 +152,7 @@ def gauge_sheets(
     return tuple(sheets)
 
 
-def _place(page: _Page, need: NeededGauge, units: Units, voice: Voice) -> bool:
+def _place(page: _Page, need: NeededGauge, words: GaugeWords) -> bool:
     """Draw a gauge on the page, if it has room for it in one piece."""
     across = points(need.diameter_m)
     notches = [(GaugeForm.NOTCH, across / 2 + jaw + WALL, jaw) for jaw in JAWS]
@@ -161,16 +165,16 @@ def _place(page: _Page, need: NeededGauge, units: Units, voice: Voice) -> bool:
         inward = 1.0 if side == 0 else -1.0
         if form is GaugeForm.HOLE:
             gauge = Gauge(need.diameter_m, form, need.balloons, (edge + inward * deep / 2, middle))
-            page.marks += hole_marks(gauge, units, voice)
+            page.marks += hole_marks(gauge, words)
         else:
             gauge = Gauge(need.diameter_m, form, need.balloons, (edge, middle), jaw)
-            page.marks += notch_marks(gauge, inward, units, voice)
+            page.marks += notch_marks(gauge, inward, words)
         page.gauges.append(gauge)
         return True
     return False
 
 
-def _place_half(page: _Page, need: NeededGauge, units: Units, upper: bool, voice: Voice) -> bool:
+def _place_half(page: _Page, need: NeededGauge, upper: bool, words: GaugeWords) -> bool:
     """Draw half a notch on the page, if it has room for it."""
     radius = points(need.diameter_m) / 2
     tall = radius + WALL + 20
@@ -182,24 +186,24 @@ def _place_half(page: _Page, need: NeededGauge, units: Units, upper: bool, voice
     edge, middle = page.take(side, deep, tall)
     line = middle - tall / 2 + 20 if upper else middle + tall / 2 - 20
     gauge = Gauge(need.diameter_m, GaugeForm.HALF, need.balloons, (edge, line), jaw)
-    page.marks += half_marks(gauge, 1.0 if side == 0 else -1.0, upper, units, voice)
+    page.marks += half_marks(gauge, 1.0 if side == 0 else -1.0, upper, words)
     page.gauges.append(gauge)
     return True
 
 
-def _note(page: _Page, need: NeededGauge, units: Units, voice: Voice) -> None:
+def _note(page: _Page, need: NeededGauge, words: GaugeWords) -> None:
     """A gauge that no page has room for: what a tape measure shows round the balloon."""
-    deep, tall = page.width - 2 * MARGIN, 44.0
+    larger = words.size_pt / WORDS_PT
+    deep, tall = page.width - 2 * MARGIN, 44.0 * larger
     page.top = min(page.level)
     page.level = [page.top - tall, page.top - tall]
     page.reach = [MARGIN, MARGIN]
     gauge = Gauge(need.diameter_m, GaugeForm.TAPE, need.balloons, (MARGIN, page.top - tall / 2))
     page.gauges.append(gauge)
+    told, title, foot = tape_words(gauge, words.units, words.voice), 11 * larger, 30 * larger
     page.marks += [
-        Label(
-            (MARGIN, page.top - 16), tape_words(gauge, units, voice), 11, INK, "start", bold=True
-        ),
-        Label((MARGIN, page.top - 30), "; ".join(need.balloons), 9, SOFT, "start"),
+        Label((MARGIN, page.top - 16 * larger), told, title, INK, "start", bold=True),
+        Label((MARGIN, page.top - foot), "; ".join(need.balloons), words.size_pt, SOFT, "start"),
         Polyline(
             ((MARGIN, page.top - tall + 6), (MARGIN + deep, page.top - tall + 6)),
             Ink(stroke=SOFT, width=0.5),

@@ -21,6 +21,7 @@ WALL = 14.0  # least card left round a gauge
 JAWS = (20 * MM, 14 * MM, 26.0)
 CUT = Ink(stroke=INK, width=1.0)
 EDGE = Ink(stroke=SOFT, width=0.6, dash=(5, 3))
+WORDS_PT, TITLE_PT, LEAST_TITLE_PT = 9.0, 15.0, 9.0
 
 
 class GaugeForm(StrEnum):
@@ -123,20 +124,34 @@ def _wrapped(words: Sequence[str], width: float, size: float) -> Iterator[str]:
         yield from wrapped(name, width, size)
 
 
-def _names(gauge: Gauge, units: Units, middle: Point, width: float, voice: Voice) -> list[Mark]:
-    """The gauge's size and its balloons, centred on a point."""
-    title = diameter_words(gauge.diameter_m, units, voice)
-    big = 15.0
-    while text_width(title, big, bold=True) > width and big > 9:
-        big -= 1
-    lines = list(_wrapped(gauge.balloons, width, 9))
-    x, y = middle[0], middle[1] + 6
-    marks: list[Mark] = [Label((x, y), title, big, INK, bold=True)]
-    marks += [Label((x, y - 14 - 12 * i), line, 9, SOFT) for i, line in enumerate(lines)]
-    return marks
+@dataclass(frozen=True)
+class GaugeWords:
+    """How gauges are told on paper: in which units and voice, and how large (points)."""
+
+    units: Units
+    voice: Voice
+    size_pt: float = WORDS_PT
+
+    def names(self, gauge: Gauge, middle: Point, width: float) -> list[Mark]:
+        """The gauge's size and its balloons, centred on a point."""
+        title = diameter_words(gauge.diameter_m, self.units, self.voice)
+        small = self.size_pt
+        least, big = max(small, LEAST_TITLE_PT), max(small, TITLE_PT)
+        while text_width(title, big, bold=True) > width and big > least:
+            big -= 1
+        heads = list(wrapped(title, width, big)) if big == small > WORDS_PT else [title]
+        lines = list(_wrapped(gauge.balloons, width, small))
+        x, y = middle[0], middle[1] + 6
+        marks: list[Mark] = [
+            Label((x, y + big * 1.25 * i), line, big, INK, bold=True)
+            for i, line in enumerate(reversed(heads))
+        ]
+        below = [y - small * 14 / 9 - small * 12 / 9 * i for i in range(len(lines))]
+        marks += [Label((x, at), line, small, SOFT) for at, line in zip(below, lines, strict=True)]
+        return marks
 
 
-def hole_marks(gauge: Gauge, units: Units, voice: Voice) -> list[Mark]:
+def hole_marks(gauge: Gauge, words: GaugeWords) -> list[Mark]:
     """A full circle in its card."""
     (x, y), radius = gauge.mouth, gauge.diameter / 2
     side = radius + WALL
@@ -144,11 +159,11 @@ def hole_marks(gauge: Gauge, units: Units, voice: Voice) -> list[Mark]:
         _card(x - side, y - side, 2 * side, 2 * side),
         Circle(gauge.mouth, radius, Ink(PAPER, CUT.stroke, CUT.width)),
         *_dimension((x - radius, y), (x + radius, y)),
-        *_names(gauge, units, (x, y + radius * 0.36), radius * 1.5, voice),
+        *words.names(gauge, (x, y + radius * 0.36), radius * 1.5),
     ]
 
 
-def notch_marks(gauge: Gauge, inward: float, units: Units, voice: Voice) -> list[Mark]:
+def notch_marks(gauge: Gauge, inward: float, words: GaugeWords) -> list[Mark]:
     """Two jaws closed by a half circle; `inward` 1 from the left edge of the page, -1 from the
     right."""
     (x, y), radius = gauge.mouth, gauge.diameter / 2
@@ -168,11 +183,11 @@ def notch_marks(gauge: Gauge, inward: float, units: Units, voice: Voice) -> list
         Curve(start, jaws, Ink(fill=PAPER)),
         Curve(start, jaws, CUT),
         *_dimension((across, y + radius), (across, y - radius)),
-        *_names(gauge, units, (x + inward * (jaw + radius * 0.42), y), radius * 0.95, voice),
+        *words.names(gauge, (x + inward * (jaw + radius * 0.42), y), radius * 0.95),
     ]
 
 
-def half_marks(gauge: Gauge, inward: float, upper: bool, units: Units, voice: Voice) -> list[Mark]:
+def half_marks(gauge: Gauge, inward: float, upper: bool, words: GaugeWords) -> list[Mark]:
     """One jaw and a quarter circle, above or below the line along which its other half is taped
     to it."""
     (x, y), radius = gauge.mouth, gauge.diameter / 2
@@ -184,20 +199,24 @@ def half_marks(gauge: Gauge, inward: float, upper: bool, units: Units, voice: Vo
     filled = (*edge, _straight(edge[-1][2], (x, y)))
     left = x if inward > 0 else x - deep
     low = y if upper else y - radius - WALL
+    voice = words.voice
     if upper:
-        words = voice.say("upper half: tape to the other half along this line")
+        taped = voice.say("upper half: tape to the other half along this line")
     else:
-        words = voice.say("lower half: tape to the other half along this line")
+        taped = voice.say("lower half: tape to the other half along this line")
     return [
         _card(left, low, deep, radius + WALL),
         Curve(start, filled, Ink(fill=PAPER)),
         Curve(start, edge, CUT),
         Polyline(((left, y), (left + deep, y)), Ink(stroke=INK, width=0.8, dash=(10, 3, 2, 3))),
         *_dimension((x + inward * jaw / 2, y), (x + inward * jaw / 2, y + up * radius)),
-        *_names(
-            gauge, units, (x + inward * (jaw + radius * 0.42), y + up * radius * 0.4), radius, voice
+        *words.names(gauge, (x + inward * (jaw + radius * 0.42), y + up * radius * 0.4), radius),
+        Label(
+            (left + deep / 2, y - 12 if upper else y + 6),
+            taped,
+            max(TYPE, words.size_pt * TYPE / WORDS_PT),
+            INK,
         ),
-        Label((left + deep / 2, y - 12 if upper else y + 6), words, TYPE, INK),
     ]
 
 
@@ -211,8 +230,19 @@ def _straight(start: Point, finish: Point) -> tuple[Point, Point, Point]:
     )
 
 
-def ruler_marks(at: Point, units: Units, voice: Voice) -> list[Mark]:
-    """Lines of exactly 100 mm and 4 in, one over the other, to check the printer's scale."""
+def ruler_words(units: Units, voice: Voice) -> tuple[str, ...]:
+    """What is done with the ruler and the gauges."""
+    first, second = ("4 in", "100 mm") if units == "in" else ("100 mm", "4 in")
+    return (
+        voice.say("Print at 100 %, then lay a ruler here:"),
+        voice.say("{first} and {second} must be true.", first=first, second=second),
+        voice.say("Cut dashed and solid lines; keep the grey card."),
+    )
+
+
+def ruler_marks(at: Point, right_edge: float, words: GaugeWords) -> list[Mark]:
+    """Lines of exactly 100 mm and 4 in, one over the other, to check the printer's scale; beside
+    them what is done with them, if it has room as far as `right_edge`."""
     x, y = at[0], at[1] + 22
     thin, thick = Ink(stroke=INK, width=0.5), Ink(stroke=INK, width=1.0)
     marks: list[Mark] = [
@@ -231,19 +261,14 @@ def ruler_marks(at: Point, units: Units, voice: Voice) -> list[Mark]:
         if eighth % 8 == 0:
             marks.append(Label((top[0], y - 22), str(eighth // 8), TYPE, INK))
     right = x + 4 * INCH + 12
-    first, second = ("4 in", "100 mm") if units == "in" else ("100 mm", "4 in")
     marks += [
         Label((right, y + 2), "mm", TYPE, INK, "start"),
         Label((right, y - 14), "in", TYPE, INK, "start"),
-        *(
-            Label((right + 24, y + 9 - 11 * i), line, 9, INK, "start")
-            for i, line in enumerate(
-                (
-                    voice.say("Print at 100 %, then lay a ruler here:"),
-                    voice.say("{first} and {second} must be true.", first=first, second=second),
-                    voice.say("Cut the solid lines; keep the grey card."),
-                )
-            )
-        ),
     ]
+    size, told = words.size_pt, ruler_words(words.units, words.voice)
+    if right + 24 + max(text_width(line, size) for line in told) <= right_edge:
+        marks += [
+            Label((right + 24, y + size - 11 * size / WORDS_PT * i), line, size, INK, "start")
+            for i, line in enumerate(told)
+        ]
     return marks

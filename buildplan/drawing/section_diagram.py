@@ -10,7 +10,8 @@ from buildplan.drawing.fonts import text_width
 from buildplan.drawing.line_art import INK, PAPER, SOFT, TYPE, arrow, between, link_outline, toward
 from buildplan.drawing.map_style import joint_marks, joint_radius
 from buildplan.drawing.map_words import walk_words
-from buildplan.drawing.marks import Circle, Ink, Label, Mark, Picture, Point
+from buildplan.drawing.marks import Ink, Label, Mark, Picture, Point
+from buildplan.drawing.order_discs import order_discs, rows_of
 from buildplan.framework.model import Brace, Chain, Framework
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
@@ -36,9 +37,9 @@ def section_diagram(
     """The tube's cross-section at a brace, `size` points square.
 
     Joints carry their labels, those of `locked` (locked in the same step) the sign of a lock;
-    balloons of the brace are numbered in the order of tying, with a thin arrow beside them from
-    the start to the closing knot; a balloon that an earlier brace brought is pale and marked
-    "shared". Designed for 170 points or more.
+    they are numbered in the order of tying, with a thin arrow beside each balloon from the start
+    to the closing knot; a balloon that an earlier brace brought is pale and marked "shared".
+    Designed for 170 points or more.
     """
     brace = framework.brace[brace_number]
     unit = CORNERS[len(brace.section)]
@@ -63,6 +64,7 @@ def section_diagram(
     for joint, spot in at.items():
         lock = joint in locked
         marks += joint_marks(spot, radius, joint, skipped=False, locked=lock, repeat=False)
+    marks += order_discs(rows_of(brace), at, radius)
     marks += [
         Label(
             (2, size - 9),
@@ -136,11 +138,6 @@ def _chain(
         fill = mix(framework.balloons[link.balloon].colour, PAPER, 0.15)
         ends = toward(a, b, radius - 1), toward(b, a, radius - 1)
         marks.append(link_outline(*ends, thick, Ink(fill, INK, 1.8)))
-        x, y = between(a, b)
-        marks += [
-            Circle((x, y), 7.5, Ink(PAPER, INK, 0.7)),
-            Label((x, y - TYPE * 0.36), str(number), TYPE, INK, bold=True),
-        ]
         nx, ny = _outward(a, b, middle)
         inside = thick / 2 + 5
         line = [
@@ -169,7 +166,7 @@ def _end_words(
         right, up = x > middle[0] + 1, y >= middle[1]
         anchor = "end" if right else "start"
         edge = x + (radius + 2 if right else -radius - 2)
-        rise = radius + 7 if up else -radius - 13
+        rise = radius + 8 if up else -radius - 13
         marks.append(Label((edge, y + rise), word, TYPE, INK, anchor=anchor))
     return marks
 

@@ -137,9 +137,13 @@ def test_sections(name: str) -> None:
         assert_readable(picture)
         words = texts(picture)
         assert set(brace.section) <= set(words)
-        numbers = sorted(int(text) for text in words if text.isdigit())
-        expected = [i for chain in brace.chains for i in range(1, len(chain.links) + 1)]
-        assert numbers == sorted(expected)
+        order = {
+            data["joint"]: int(data["order"])
+            for mark in picture.marks
+            if isinstance(mark, Label) and "order" in (data := dict(mark.data))
+        }
+        walked = dict.fromkeys(joint for chain in brace.chains for joint in chain.joints)
+        assert sorted(order, key=lambda joint: order[joint]) == list(walked)
         assert words.count("shared") == len(brace.shared)
         for chain in brace.chains:
             assert " to ".join(chain.joints) in picture.alt

@@ -197,3 +197,15 @@ def test_jaws_are_20_mm_long_where_there_is_room() -> None:
     sheets = gauge_sheets(sized([8.0], "in"), A4, "in", Voice())
     (gauge,) = (gauge for sheet in sheets for gauge in sheet.gauges if gauge.form == "notch")
     assert gauge.jaw == pytest.approx(20 / 25.4 * 72)
+
+
+@pytest.mark.parametrize("paper", [A4, LETTER])
+def test_large_words_on_the_gauges_are_large_and_within_them(paper: tuple[float, float]) -> None:
+    """16 pt is the usual least for large print (from memory); only the ruler's own figures stay
+    small, and what has no room beside it is left out."""
+    (sheet,) = gauge_sheets(star(), paper, "in", Voice(), head=40, foot=16, words_pt=16)
+    said = [mark for mark in sheet.picture.marks if isinstance(mark, Label)]
+    words = [mark for mark in said if mark.text not in {"mm", "in"} and not mark.text.isdigit()]
+    assert min(mark.size for mark in words) >= 16
+    assert {"ivory, 5 in", "round"} <= {mark.text for mark in words}
+    assert_inside(sheet.picture)

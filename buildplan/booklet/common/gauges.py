@@ -10,7 +10,8 @@ from buildplan.document.paper import Paper, mm, true_size
 from buildplan.document.printing import Section
 from buildplan.document.text import plain
 from buildplan.drawing.gauge import GaugeSheet, gauge_sheets
-from buildplan.drawing.gauge_forms import gauge_words
+from buildplan.drawing.gauge_forms import WORDS_PT, gauge_words, ruler_words
+from buildplan.drawing.line_art import TYPE
 from buildplan.language.voice import Voice
 
 
@@ -19,7 +20,13 @@ def true_gauges(book: Book) -> list[Section]:
     printer kept it."""
     voice, paper = book.voice, true_size(book.paper)
     sheets = gauge_sheets(
-        book.framework, (paper.width, paper.height), book.units, voice, head=mm(8), foot=mm(6)
+        book.framework,
+        (paper.width, paper.height),
+        book.units,
+        voice,
+        head=mm(8),
+        foot=mm(6),
+        words_pt=max(WORDS_PT, TYPE * book.paper.scale * book.paper.picture_scale),
     )
     words = [_in_words(book, sheets)] if paper.scale != book.paper.scale else []
     return [
@@ -29,9 +36,10 @@ def true_gauges(book: Book) -> list[Section]:
 
 
 def _in_words(book: Book, sheets: Sequence[GaugeSheet]) -> Section:
-    """What is printed on the gauges, for readers of large print: on the gauges themselves, which
-    stay at true size, there is no room for large words."""
+    """What is printed on the gauges and beside their ruler, for readers of large print: small
+    gauges, which stay at true size, have no room for much in large words."""
     voice = book.voice
+    *_, cut = ruler_words(book.units, voice)
     told = [
         plain(gauge_words(gauge, book.units, voice)) for sheet in sheets for gauge in sheet.gauges
     ]
@@ -43,6 +51,7 @@ def _in_words(book: Book, sheets: Sequence[GaugeSheet]) -> Section:
             )
         ),
         Items(list(dict.fromkeys(told))),
+        Words(cut),
     ]
     return Section(voice.say("The gauges in words"), blocks, titled=True, runs_on=True)
 

@@ -191,16 +191,16 @@ def tie_single(framework: Framework, voice: Voice) -> Picture:
         marks += link((x + 1, y), (x + 54, y), 32, colours.chain, "done")
     radius = joint_radius(framework)
     marks += joint_marks(back, radius, single.neck, skipped=True, locked=False, repeat=False)
-    near, far = between(front, back, 0.06), (128.0, 70.0)
+    near, far = between(front, back, 0.06), (120.0, 61.0)
     marks += link(near, far, 40, colours.brace)
-    neck = Strand(((*far, 0), (133, 74, 0), (137, 81, 0)), colours.brace, 4.5)
+    neck = Strand(((*far, 0), (125, 64, 0), (130, 70, 0)), colours.brace, 4.5)
     marks += weave([neck])
-    marks += knot((134, 76), 55, colours.brace, 3.0)
+    marks += knot((126, 66), 45, colours.brace, 3.0)
     marks += lip(neck)
-    marks += move([(152, 70), (158, 79), (155, 88)])
+    marks += move([(133, 74), (136, 81), (140, 89)])  # from the neck to its joint
     marks += joint_marks(front, radius, single.tail, skipped=True, locked=False, repeat=False)
     marks += [
-        words((160, 70 - 10 * line), text, "start")
+        words((150, 72 - 10 * line), text, "start")
         for line, text in enumerate(voice.say("2: closed\nneck").splitlines())
     ]
     marks.append(words((62, 10), voice.say("1: tail, tied in")))
