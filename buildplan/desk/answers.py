@@ -10,6 +10,7 @@ from starlette.requests import Request
 from starlette.responses import JSONResponse, Response
 
 from buildplan.desk import saving
+from buildplan.desk.asking import language_of
 from buildplan.desk.calls import BaseCall, EditCall, PutCall, TitleCall
 from buildplan.desk.desk import (
     Desk,
@@ -37,11 +38,6 @@ from buildplan.language.messages import message
 from buildplan.language.voice import LOCALES, Voice
 
 
-def _language(desk: Desk, request: Request) -> str:
-    asked = request.query_params.get("language", "")
-    return asked if asked in LOCALES else desk.language
-
-
 def _name(request: Request) -> str:
     name: str = request.path_params["name"]
     return name
@@ -49,7 +45,7 @@ def _name(request: Request) -> str:
 
 def words(desk: Desk, request: Request, sent: Any) -> Response:
     """Every text of the page."""
-    language = _language(desk, request)
+    language = language_of(desk, request)
     own = {code: Locale.parse(code).get_display_name() or code for code in LOCALES}
     return JSONResponse(
         {
@@ -63,7 +59,7 @@ def words(desk: Desk, request: Request, sent: Any) -> Response:
 
 def home(desk: Desk, request: Request, sent: Any) -> Response:
     """The designs of the folder as cards; what is not worked out yet is ordered."""
-    language = _language(desk, request)
+    language = language_of(desk, request)
     folder = desk.folder
     cards = []
     for name in folder.names():
@@ -120,12 +116,12 @@ def design(desk: Desk, request: Request, sent: Any) -> Response:
     """A design: its text, and what it is made of."""
     with desk.lock:
         saved = saving.design_now(desk.folder, _name(request))
-    have_worked_out(desk, looked_at(desk, saved.name, _language(desk, request)))
+    have_worked_out(desk, looked_at(desk, saved.name, language_of(desk, request)))
     return JSONResponse(_with_outline(desk, request, saved))
 
 
 def _with_outline(desk: Desk, request: Request, saved: saving.Saved) -> Mapping[str, object]:
-    voice = Voice(_language(desk, request))
+    voice = Voice(language_of(desk, request))
     looked = looked_at(desk, saved.name, voice.language)
     facts = facts_in(looked.results) if looked.version == saved.version else None
     return {
@@ -141,7 +137,7 @@ def _changed(desk: Desk, request: Request, change: Callable[[], saving.Saved]) -
     with desk.lock:
         saved = change()
         saved_by_desk(desk, saved)
-    have_worked_out(desk, looked_at(desk, saved.name, _language(desk, request)))
+    have_worked_out(desk, looked_at(desk, saved.name, language_of(desk, request)))
     return JSONResponse(_with_outline(desk, request, saved))
 
 
@@ -159,7 +155,7 @@ def edit(desk: Desk, request: Request, sent: Any) -> Response:
     name = _name(request)
 
     def change() -> saving.Saved:
-        looked = looked_at(desk, name, _language(desk, request))
+        looked = looked_at(desk, name, language_of(desk, request))
         text = saving.design_now(desk.folder, name).text
         facts = facts_in(looked.results) if looked.version == call.base else None
         made = edited(text, call.edits, Beside(desk.folder.root, facts or {}))
@@ -214,12 +210,12 @@ def _renamed(desk: Desk, change: Callable[[], str]) -> Response:
 
 def _looked(desk: Desk, request: Request) -> Looked:
     version = request.query_params.get("version", "")
-    return at_version(desk, _name(request), version, _language(desk, request))
+    return at_version(desk, _name(request), version, language_of(desk, request))
 
 
 def picture(desk: Desk, request: Request, sent: Any) -> Response:
     """The picture of a design's card."""
-    looked = looked_at(desk, _name(request), _language(desk, request))
+    looked = looked_at(desk, _name(request), language_of(desk, request))
     return _picture(looked.results)
 
 
@@ -227,7 +223,7 @@ def picture_away(desk: Desk, request: Request, sent: Any) -> Response:
     """The picture of the card of a design that was put away."""
     name = _name(request)
     data = read_design_file(desk.folder.away_file(name), name)
-    return _picture(results_of(desk.folder, data, _language(desk, request)))
+    return _picture(results_of(desk.folder, data, language_of(desk, request)))
 
 
 def _picture(results: Results) -> Response:

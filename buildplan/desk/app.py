@@ -9,18 +9,20 @@ from typing import TYPE_CHECKING, Any
 
 from pydantic import ValidationError
 from starlette.applications import Starlette
+from starlette.exceptions import HTTPException
 from starlette.middleware import Middleware
 from starlette.requests import Request
 from starlette.responses import JSONResponse, Response, StreamingResponse
 from starlette.routing import Route
 
-from buildplan.desk import answers, page, printing_calls
+from buildplan.desk import answers, new_calls, page, printing_calls
+from buildplan.desk.asking import language_of
 from buildplan.desk.desk import Desk
 from buildplan.desk.events import watch
 from buildplan.desk.refusals import RefusedError
 from buildplan.desk.safety import Entrance, Guard, TooLargeError, too_large
 from buildplan.language.messages import message
-from buildplan.language.voice import LOCALES, Voice
+from buildplan.language.voice import Voice
 
 if TYPE_CHECKING:
     from starlette.types import Lifespan
@@ -35,6 +37,8 @@ def desk_app(desk: Desk, entrance: Entrance) -> Starlette:
         Route("/page/{file}", page.bundled),
         Route("/output/{file:path}", page.printed),
         Route("/api/events", _events),
+        Route("/api/new/picture", new_calls.from_picture, methods=["POST"]),
+        Route("/api/beginnings/{key}.png", new_calls.picture),
         *(Route(path, _call(answer), methods=[method]) for method, path, answer in _CALLS),
     ]
     app = Starlette(
@@ -44,9 +48,8 @@ def desk_app(desk: Desk, entrance: Entrance) -> Starlette:
             RefusedError: _refused,
             TooLargeError: _too_large,
             ValidationError: _not_understood,
-            404: _not_there,
+            HTTPException: _not_there,
             Exception: _fault,
-            405: _not_there,
         },
         lifespan=_lifespan(desk),
     )
@@ -70,15 +73,11 @@ _CALLS: tuple[tuple[str, str, Answer], ...] = (
     ("GET", "/api/away/{name}/picture", answers.picture_away),
     ("GET", "/api/design/{name}/piece", answers.piece),
     ("GET", "/api/design/{name}/facts", answers.facts),
-    *printing_calls.CALLS,
+    ("GET", "/api/beginnings", new_calls.listed),
+    ("POST", "/api/new", new_calls.new),
+    ("GET", "/api/jobs/{job}", printing_calls.job),
+    ("DELETE", "/api/jobs/{job}", printing_calls.stop_job),
 )
-
-
-def language_of(request: Request) -> str:
-    """The language of who asks: as the call says, else that of the desk."""
-    asked = request.query_params.get("language", "")
-    desk: Desk = request.app.state.desk
-    return asked if asked in LOCALES else desk.language
 
 
 def _call(answer: Answer) -> Callable[[Request], Any]:
@@ -119,7 +118,7 @@ def _lifespan(desk: Desk) -> Lifespan[Starlette]:
 
 
 def _told(request: Request, status: int, told: Any, more: dict[str, object]) -> Response:
-    words = Voice(language_of(request)).tell(told)
+    words = Voice(language_of(request.app.state.desk, request)).tell(told)
     return JSONResponse({"message": words, **more}, status)
 
 
@@ -144,8 +143,13 @@ async def _not_understood(request: Request, error: Exception) -> Response:
 
 
 async def _not_there(request: Request, error: Exception) -> Response:
-    status = getattr(error, "status_code", 404)
-    return _told(request, status, message("the desk has no such page"), {})
+    assert isinstance(error, HTTPException)
+    if error.status_code == 400:  # of a form
+        told = message(
+            "the desk does not understand this call ({place}: {why})", place="", why=error.detail
+        )
+        return _told(request, 400, told, {})
+    return _told(request, error.status_code, message("the desk has no such page"), {})
 
 
 async def _fault(request: Request, error: Exception) -> Response:

@@ -97,3 +97,36 @@ class TitleCall(_Call):
     """A title as a person types it."""
 
     name: Annotated[str, Field(max_length=200)] = ""
+
+
+class FromPattern(_Call):
+    """Begun with the usual piece of a pattern."""
+
+    kind: Literal["pattern"]
+    key: Annotated[str, Field(max_length=40)]
+
+
+class FromWords(_Call):
+    """Begun with words, in letters."""
+
+    kind: Literal["words"]
+    text: Annotated[str, Field(min_length=1, max_length=80)]
+    height: Annotated[str, Field(max_length=40)] = ""
+
+
+class FromOutline(_Call):
+    """Begun with an outline: one that has a name, or one that was drawn, as SVG path data."""
+
+    kind: Literal["outline"]
+    key: Annotated[str, Field(max_length=40)] = ""
+    path: Annotated[str, Field(max_length=500_000)] = ""
+    height: Annotated[str, Field(max_length=40)]
+
+
+class NewCall(_Call):
+    """A new design."""
+
+    name: Annotated[str, Field(min_length=1, max_length=80)]
+    beginning: Annotated[
+        FromPattern | FromWords | FromOutline, Field(discriminator="kind", alias="from")
+    ]

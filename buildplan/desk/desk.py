@@ -10,12 +10,13 @@ from typing import Any
 
 from buildplan.desk.events import Hub, Seen
 from buildplan.desk.folder import Folder, version_of
+from buildplan.desk.jobs import Jobs
 from buildplan.desk.outcome import Failed, Made
 from buildplan.desk.refusals import RefusedError
 from buildplan.desk.results import Results, results_of
 from buildplan.desk.saving import Saved
 from buildplan.desk.task import CARD, FACTS, PICTURE, PIECE, SHAPE, DesignWork
-from buildplan.desk.workers import Errand, Workers
+from buildplan.desk.workers import LATER, NOW, Errand, Workers
 from buildplan.language.messages import message
 from buildplan.language.voice import Voice
 
@@ -32,6 +33,7 @@ class Desk:
     language: str
     lock: threading.RLock = field(default_factory=threading.RLock)
     failed: dict[str, str] = field(default_factory=dict)
+    jobs: Jobs = field(default_factory=Jobs)
 
 
 @dataclass(frozen=True)
@@ -72,7 +74,7 @@ def have_worked_out(desk: Desk, looked: Looked, *, whole: bool = True) -> None:
             return
         task = DesignWork(desk.folder.root, looked.name, looked.version, looked.language, whole)
         lane = lane if whole else f"card {looked.name}"
-        desk.workers.ask(_order(desk, looked, lane, task, behind=not whole))
+        desk.workers.ask(_order(desk, looked, lane, task, NOW if whole else LATER))
 
 
 def is_settled(results: Results) -> bool:
@@ -95,7 +97,7 @@ def card_in(results: Results) -> dict[str, Any] | None:
     return None if data is None else json.loads(data)
 
 
-def _order(desk: Desk, looked: Looked, lane: str, task: DesignWork, *, behind: bool) -> Errand:
+def _order(desk: Desk, looked: Looked, lane: str, task: DesignWork, rank: int) -> Errand:
     name, version = looked.name, looked.version
 
     def told(part: object) -> None:
@@ -111,7 +113,7 @@ def _order(desk: Desk, looked: Looked, lane: str, task: DesignWork, *, behind: b
     def ended(whole: bool) -> None:
         """What came of it has been told."""
 
-    return Errand(lane, looked.results.key, task, told, ended, behind)
+    return Errand(lane, looked.results.key, task, told, ended, rank)
 
 
 def fault(error: str, voice: Voice) -> RefusedError:

@@ -28,6 +28,13 @@ class Files:
 
 
 @dataclass(frozen=True)
+class Begun:
+    """A new design: the name of its file."""
+
+    name: str
+
+
+@dataclass(frozen=True)
 class Refused:
     """Why nothing came of it, in the reader's language."""
 

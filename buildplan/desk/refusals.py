@@ -42,6 +42,14 @@ def outside(name: str) -> RefusedError:
     return RefusedError(403, told)
 
 
+def may_not_be_written() -> RefusedError:
+    """The folder belongs to somebody else, or its disk is locked."""
+    return RefusedError(
+        403,
+        message("this folder may not be written to: nothing was changed; copy it to your own"),
+    )
+
+
 def not_written(error: OSError) -> RefusedError:
     """The disk does not take what is written: what stood there stands."""
     if error.errno in (errno.ENOSPC, errno.EDQUOT):
@@ -49,10 +57,7 @@ def not_written(error: OSError) -> RefusedError:
             507, message("the disk is full: nothing was changed; make room and try again")
         )
     if error.errno in (errno.EACCES, errno.EPERM, errno.EROFS):
-        return RefusedError(
-            403,
-            message("this folder may not be written to: nothing was changed; copy it to your own"),
-        )
+        return may_not_be_written()
     told = message(
         "nothing was changed, for the file cannot be written ({why})", why=why_not(error)
     )

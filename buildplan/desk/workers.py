@@ -28,6 +28,8 @@ Work = Callable[[Report], None]
 
 WARM = "buildplan.desk.working"
 MOST_WORKERS = 4
+# what somebody waits for, what somebody has ordered, what may be wanted later
+NOW, ORDERED, LATER = range(3)
 ENDING_S = 2.0
 
 
@@ -35,14 +37,15 @@ ENDING_S = 2.0
 class Errand:
     """Work to be done; `key` says what it is worked out from. `told` hears what it reports, and
     `ended` whether it came to its end (else it was superseded, or has failed); both in a thread of
-    their own. What is `behind` waits until nothing else does."""
+    their own. What is of a smaller `rank` is done first, and one process is always free for what is
+    of rank NOW."""
 
     lane: str
     key: str
     work: Work
     told: Callable[[object], None]
     ended: Callable[[bool], None]
-    behind: bool = False
+    rank: int = NOW
 
 
 class Workers:
@@ -53,9 +56,8 @@ class Workers:
         self._waiting: list[Errand] = []
         self._changed = threading.Condition()
         self._closed = False
-        number = count or max(2, min(MOST_WORKERS, os.cpu_count() or 2))
-        # one is always free for what somebody waits for
-        self._hands = [_Hand(self, takes_behind=at > 0) for at in range(number)]
+        number = count if count is not None else max(2, min(MOST_WORKERS, os.cpu_count() or 2))
+        self._hands = [_Hand(self, LATER if at else NOW) for at in range(number)]
         for hand in self._hands:
             hand.thread.start()
 
@@ -118,10 +120,9 @@ class Workers:
         """The next errand that a hand may take, waited for; None at the end."""
         with self._changed:
             while not self._closed:
-                errand = next((one for one in self._waiting if not one.behind), None)
-                if errand is None and hand.takes_behind:
-                    errand = next(iter(self._waiting), None)
-                if errand is not None:
+                takes = [one for one in self._waiting if one.rank <= hand.takes]
+                if takes:
+                    errand = min(takes, key=lambda one: one.rank)
                     self._waiting.remove(errand)
                     hand.errand = errand
                     hand.dropped = False
@@ -150,9 +151,9 @@ class Workers:
 class _Hand:
     """A thread that has one process, and gives it one errand after another."""
 
-    def __init__(self, workers: Workers, *, takes_behind: bool) -> None:
+    def __init__(self, workers: Workers, takes: int) -> None:
         self.workers = workers
-        self.takes_behind = takes_behind
+        self.takes = takes  # up to this rank
         self.errand: Errand | None = None
         self.dropped = False
         self._process: BaseProcess | None = None

@@ -15,7 +15,7 @@ from pathlib import Path
 import numpy as np
 import numpy.typing as npt
 from contourpy import contour_generator
-from PIL import Image, ImageDraw, ImageFont, UnidentifiedImageError
+from PIL import Image, ImageDraw, ImageFont
 from scipy.ndimage import binary_fill_holes, distance_transform_edt, gaussian_filter, label
 from shapely import Polygon
 
@@ -94,8 +94,9 @@ def _opened(file: Path) -> tuple[FloatArray, FloatArray | None]:
                     message("save it smaller; some 1000 pixels across are plenty"),
                 )
             picture = opened.convert("RGBA")
-    except (UnidentifiedImageError, SyntaxError, ValueError, Image.DecompressionBombError) as error:
-        if isinstance(error, OutlineError):
+    except (OSError, SyntaxError, ValueError, Image.DecompressionBombError) as error:
+        # the system's own errors have a number; those of a picture that is cut short have none
+        if isinstance(error, OutlineError) or getattr(error, "errno", None) is not None:
             raise
         raise OutlineError(
             message("{file} cannot be read as a picture", file=str(file)),
