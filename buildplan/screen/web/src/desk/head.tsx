@@ -10,7 +10,7 @@ export function Head() {
   const now = place.value;
   const open = now.screen === "design" && design.value?.name === now.name ? design.value : null;
   useEffect(() => {
-    document.title = open ? open.title : say("desk");
+    document.title = open ? open.title || open.name : say("desk");
   }, [open?.title, words.value]);
   return (
     <header class={now.screen === "design" ? "of-a-design" : ""}>
@@ -24,7 +24,7 @@ export function Head() {
       )}
       {now.screen === "design" && (
         <>
-          <span class="title">{open?.title ?? now.name}</span>
+          <span class="title">{open?.title || now.name}</span>
           <Tabs name={now.name} tab={now.tab} />
           {open && <Steps back={open.can_undo} on={open.can_redo} fixed={open.read_only} />}
         </>

@@ -4,7 +4,7 @@ import { edit } from "../actions";
 import type { Problem } from "../contract";
 import { Sign } from "../sign";
 import { design, met, mine, problems } from "../state";
-import { say } from "../words";
+import { say, sentence } from "../words";
 import { FileEditor } from "./editor";
 import { Writing } from "./writing";
 
@@ -87,7 +87,7 @@ function Problems({ known, fixed, go }: ProblemsProps) {
           <li key={`${one.number} ${one.message}`}>
             <p>
               <Sign name="caution" />
-              <span>{one.message}</span>
+              <span>{sentence(one.message)}</span>
             </p>
             <div class="row">
               {one.line !== null && (
@@ -102,7 +102,7 @@ function Problems({ known, fixed, go }: ProblemsProps) {
                   </button>
                 ))}
             </div>
-            {one.suggestion?.words && (fixed || !one.suggestion.can_apply) && <p class="advice">{one.suggestion.words}</p>}
+            {one.suggestion?.words && (fixed || !one.suggestion.can_apply) && <p class="advice">{sentence(one.suggestion.words)}</p>}
           </li>
         ))}
       </ul>
