@@ -29,6 +29,7 @@ from buildplan.drawing.plates import corner_plate, plate_box, title_plate
 from buildplan.drawing.scene import Stamper, frame_line
 from buildplan.drawing.shading import faint, paled
 from buildplan.drawing.symbols import DONE_LINE, FAR_LINE, OUTLINE_LINE
+from buildplan.drawing.tied_sides import tied_sides
 from buildplan.drawing.visibility import behind_new, joints_m, paint_order
 from buildplan.drawing.way_round import (
     TiedRow,
@@ -269,6 +270,7 @@ class _CloseUpDrawing:
             wider={joint: order.wider(joint, type_pt) for joint in panel.joints},
             reaching={joint: self._cross_pt(joint) for joint in panel.skipped},
             shun=SHUN,
+            sides=tied_sides(self.scene.framework, self.scene.shape, self.view, panel.joints),
         )
         marks = leaders(tags)
         hidden = behind_new(self.scene.bodies, self.view.camera, joints_m(self.scene, panel.joints))

@@ -19,6 +19,7 @@ _ANGLES = 20
 # What it costs a tag, in points of distance, that its leader runs over another joint, and that it
 # stands nearer to another joint than to its own: both would be tied at the wrong one.
 OVER_A_JOINT, NEARER_ANOTHER = 80.0, 40.0
+WRONG_SIDE = 60.0  # and that it stands on the other side than it should
 _REACHES = (9.0, 13.0, 18.0, 25.0, 34.0, 46.0, 62.0, 84.0)
 
 
@@ -104,6 +105,7 @@ def place_tags(
     wider: Mapping[str, float] | None = None,
     reaching: Mapping[str, float] | None = None,
     shun: float = 1.0,
+    sides: Mapping[str, int] | None = None,
 ) -> tuple[Tag, ...]:
     """Places for the labels of joints (words, place), in the order given.
 
@@ -111,7 +113,8 @@ def place_tags(
     `blocked` and no other tag. A label for which no such place is left is left out. Tags
     also shun `discs` (n, 3: x, y, radius), small ones most, where another place is about as
     near. `wider` is what a tag needs for signs beside its words, `reaching` how far from its
-    joint a mark reaches that is larger than a dot; `shun` how much tags shun discs.
+    joint a mark reaches that is larger than a dot; `shun` how much tags shun discs. `sides` says
+    of which tags the middle should be above their joint (1) or below it (-1).
     """
     if not wanted:
         return ()
@@ -127,7 +130,7 @@ def place_tags(
         sizes = [
             (w + wider.get(text, 0.0), h) for (w, h), (text, _) in zip(sizes, wanted, strict=True)
         ]
-    for (_, spot), box in zip(wanted, sizes, strict=True):
+    for (text, spot), box in zip(wanted, sizes, strict=True):
         boxes = _candidates(box, spot, width, height)
         boxes = boxes[_clear(boxes, dot_boxes)]
         if not len(boxes):
@@ -138,6 +141,7 @@ def place_tags(
         away = np.linalg.norm(middles - np.asarray(spot), axis=1)
         cost = away + OVER_A_JOINT * _covered(middles, spot, dots, radii)
         cost += NEARER_ANOTHER * _nearer_another(boxes, spot, dots)
+        cost += WRONG_SIDE * ((middles[:, 1] - spot[1]) * (sides or {}).get(text, 0) < 0)
         if discs is not None and len(discs):
             cost += shun * _shun(boxes, discs)
         costs.append(cost)

@@ -130,7 +130,9 @@ def seat_before(framework: Framework, shape: Shape, joints: Sequence[str]) -> Ca
     if not others and not part.braces and is_flat(part, shape):
         return LOOKING_DOWN
     if others or not part.braces:
-        return standing_seat(shape, joints, framework.joints if others else part.joints)
+        # of parts that are tied, one stands before the one that takes least room
+        body = min(parts.values(), key=lambda one: _room(shape, one.joints))
+        return standing_seat(shape, joints, body.joints)
     middle = np.mean([shape.at[joint] for joint in joints], axis=0)
 
     def away(brace: Brace) -> float:
@@ -138,6 +140,12 @@ def seat_before(framework: Framework, shape: Shape, joints: Sequence[str]) -> Ca
         return float(np.linalg.norm(section - middle))
 
     return open_end_seat(framework, shape, min(part.braces, key=away))
+
+
+def _room(shape: Shape, joints: Sequence[str]) -> float:
+    """How long the diagonal is of what joints take up on the floor; metres."""
+    plan = np.array([shape.at[joint] for joint in joints])[:, [0, 2]]
+    return float(np.linalg.norm(np.ptp(plan, axis=0)))
 
 
 # A part thinner than this share of its width is a wall; joints further than the other share of

@@ -6,7 +6,7 @@ from itertools import pairwise
 
 import numpy as np
 
-from buildplan.framework.model import Framework
+from buildplan.framework.model import Framework, Part
 from buildplan.instructions.model import SetUp
 from buildplan.sequence.courses import built_pieces, in_courses
 from buildplan.sequence.reach import is_flat
@@ -15,6 +15,9 @@ from buildplan.shape.model import FloatArray, Shape
 # A part stands on the floor if its lowest joint is no higher above the lowest of all than this
 # share of the longest link. Ours.
 ON_THE_FLOOR = 0.5
+# A joint faces the front that is further before the middle of its part than this share of its
+# depth. Ours.
+BEFORE = 0.2
 
 
 def built_standing(framework: Framework, shape: Shape) -> bool:
@@ -46,7 +49,18 @@ def set_up(framework: Framework, shape: Shape) -> SetUp | None:
         tuple(float(np.linalg.norm(middle[b] - middle[a])) for a, b in pairwise(standing)),
         tuple(sorted((name for name in at if low[name] > floor), key=lambda name: low[name])),
         tuple(part.name for part in framework.parts if not _stands(part.framework, shape)),
+        {part.name: _at_front(framework, part, shape) for part in framework.parts},
     )
+
+
+def _at_front(framework: Framework, part: Part, shape: Shape) -> tuple[str, ...]:
+    """The joints of a part that are tied to others and lie before its middle, from the left."""
+    own = set(part.framework.joints)
+    depth = np.array([shape.at[joint][2] for joint in own])
+    before = (float(depth.min()) + float(depth.max())) / 2 + BEFORE * float(np.ptp(depth))
+    tied = [joint for tie in framework.ties for joint in tie.joints if joint in own]
+    facing = [joint for joint in tied if shape.at[joint][2] > before]
+    return tuple(sorted(facing, key=lambda joint: float(shape.at[joint][0])))
 
 
 def built_flat(framework: Framework, shape: Shape) -> frozenset[str]:

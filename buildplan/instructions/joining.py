@@ -11,7 +11,7 @@ from buildplan.instructions.locking import done, getting_at, how_to_lock, locks_
 from buildplan.instructions.measuring import rings_above_floor
 from buildplan.instructions.model import RowWords, TurnWords, Wording
 from buildplan.instructions.moves import Hand
-from buildplan.instructions.setting_up import setting_up
+from buildplan.instructions.setting_up import is_tying, setting_up
 from buildplan.language.phrases import count_word, sentences
 from buildplan.sequence.model import Kind, Step, Turn
 
@@ -99,27 +99,42 @@ def meeting(context: Context, joints: Sequence[str]) -> list[str]:
 def _tie_parts(context: Context, step: Step) -> Wording:
     voice, ties = context.voice, step.of_kind(Kind.JOIN)
     parts = voice.listed(context.parts_at(ties))
-    beside = voice.say("The lock goes round all the joints that meet, beside their own locks.")
-    fast = voice.say("Bind the joints fast to one another with a strip of latex.")
+    first = next(other for other in context.steps if is_tying(other))
+    locked = [*how_to_lock(context, step), *_round_all(context, step)]
     return Wording(
         title=voice.say("Tie parts {parts} together", parts=parts),
-        text=sentences(
-            *setting_up(context, step),
-            voice.say(
-                "Bring parts {parts} to where the finished view has them and hold them there,"
-                " {people} people or more in all; never carry a part by one balloon.",
-                parts=parts,
-                people=ties[0].people,
-            ),
-            voice.say_count(
-                "Lay the joints of the row on one another, knot on knot.",
-                "Lay the joints of each row on one another, knot on knot; there are {number} rows.",
-                len(ties),
-            ),
-            *([*how_to_lock(context, step), beside] if step.locks else [fast]),
-        ),
+        text=sentences(*setting_up(context, step), *_held(context, step, parts), *locked)
+        if step is first or (step.locks and not first.locks)
+        else voice.say("As in step {step}.", step=first.number),
         check=done(context, step),
     )
+
+
+def _held(context: Context, step: Step, parts: str) -> list[str]:
+    """How parts are brought to where they are tied, and held there."""
+    voice, ties = context.voice, step.of_kind(Kind.JOIN)
+    return [
+        voice.say(
+            "Bring parts {parts} to where the finished view has them, {people} people or more in"
+            " all, never by one balloon: one ties and locks, the others hold the parts there until"
+            " the last row is locked.",
+            parts=parts,
+            people=ties[0].people,
+        ),
+        voice.say_count(
+            "Lay the joints of the row on one another, knot on knot.",
+            "Lay the joints of each row on one another, knot on knot; there are {number} rows.",
+            len(ties),
+        ),
+    ]
+
+
+def _round_all(context: Context, step: Step) -> list[str]:
+    """What holds joints that meet together."""
+    voice = context.voice
+    if step.locks:
+        return [voice.say("The lock goes round all the joints that meet, beside their own locks.")]
+    return [voice.say("Bind the joints fast to one another with a strip of latex.")]
 
 
 def join_rows(context: Context, step: Step, turn: Turn) -> TurnWords:

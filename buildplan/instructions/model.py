@@ -81,13 +81,15 @@ class Side:
 class SetUp:
     """How the parts of an assembly that is put together standing come to where they are tied:
     those that stand on the floor, from left to right, how far their middles are apart (metres,
-    neighbour by neighbour), those that are lifted on top, lowest first, and those of them all that
-    were built lying on their backs."""
+    neighbour by neighbour), those that are lifted on top, lowest first, those of them all that
+    were built lying on their backs, and of each part the joints that are tied and face the front,
+    from left to right."""
 
     standing: tuple[str, ...]
     apart_m: tuple[float, ...]
     lifted: tuple[str, ...]
     lying: tuple[str, ...]
+    front: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
 
 
 @dataclass(frozen=True)

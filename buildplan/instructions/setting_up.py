@@ -35,6 +35,13 @@ def setting_up(context: Context, step: Step) -> Iterator[str]:
         )
     else:
         yield voice.say("Set part {part} upright on the floor.", part=told.standing[0])
+    for part in told.standing:
+        if told.front.get(part):
+            yield voice.say(
+                "Turn part {part} so that {joints} face the front.",
+                part=part,
+                joints=voice.listed(list(told.front[part])),
+            )
     if told.lying:
         yield voice.say_count(
             "Part {parts} was built lying: turn it up on its foot, its front to the front.",

@@ -11,10 +11,14 @@ import pytest
 from shipped import DESIGNS
 
 from buildplan.booklet.common.book import Book, gather_book
+from buildplan.booklet.common.closeups import plan_views
+from buildplan.booklet.common.parts_together import tying_pictures
 from buildplan.booklet.common.progress import BuildProgress
 from buildplan.booklet.editions import print_booklet
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
+from buildplan.drawing.closeup import close_up
+from buildplan.drawing.marks import Label
 from buildplan.sequence.model import Kind, Step
 
 
@@ -35,12 +39,57 @@ def _ties(book: Book) -> list[Step]:
 
 
 def test_an_equal_part_is_told_once(book: Book, whole: str) -> None:
-    """The second column: its steps name those of the first, and print no rows."""
+    """The second column: a line that names the steps of the first, a row to tick for each of its
+    own, and none of what was told."""
     again = [step for step in book.steps if step.repeats is not None]
     assert again
+    first, last = (step.repeats for step in (again[0], again[-1]))
+    assert f"do as steps {first} to {last} say, and read R for L" in whole
     for step in again:
-        assert book.told(step).text in whole
+        assert f"{step.number} {book.told(step).title}" in whole
         assert all(row not in whole for row in book.told(step).rows)
+    assert book.told(again[-1]).check in whole
+
+
+def test_the_columns_are_turned_so_that_named_joints_face_the_front(book: Book, whole: str) -> None:
+    """Of the four joints at its head the two that are nearest to who looks at the front, the left
+    one first; the arch's joints that come on them are named with them."""
+    told = book.figures.set_up
+    assert told is not None
+    at = book.shape.at
+    for part in told.standing:
+        ring = [f"{part}.E{i}" for i in range(1, 5)]
+        facing = sorted(ring, key=lambda joint: -float(at[joint][2]))[:2]
+        assert told.front[part] == tuple(sorted(facing, key=lambda joint: float(at[joint][0])))
+        assert f"Turn part {part} so that {' and '.join(told.front[part])} face the front" in whole
+        for joint in told.front[part]:
+            (other,) = (one for one in book.framework.tie_of[joint].joints if one != joint)
+            assert other in told.front["T"]
+
+
+def test_the_names_at_a_tie_stand_as_the_parts_do(book: Book) -> None:
+    """The arch is above the columns (the design says so), and so are its names, and its joint where
+    the tying is shown."""
+    views = plan_views(book)
+    for step in _ties(book):
+        for closeup in views.of(step):
+            drawn = close_up(closeup.panel, 200, 116)
+            at = {mark.text: mark.at[1] for mark in drawn.marks if isinstance(mark, Label)}
+            for joint in closeup.panel.joints:
+                tied = book.framework.tie_of[joint].joints
+                (above,) = (one for one in tied if one.startswith("T."))
+                assert all(at[above] > at[one] for one in tied if one != above)
+    shown = tying_pictures(book, _ties(book)[0])[1]
+    height = {mark.text: mark.at[1] for mark in shown.marks if isinstance(mark, Label)}
+    assert height["T.A1"] > height["L.E1"]
+
+
+def test_the_arch_is_drawn_above_the_columns_on_which_it_is_lifted(book: Book) -> None:
+    picture = tying_pictures(book, _ties(book)[0])[0]
+    height = {mark.text: mark.at[1] for mark in picture.marks if isinstance(mark, Label)}
+    assert height["T"] > height["L"] == pytest.approx(height["R"])
+    assert {"L.E1", "L.E4", "R.E1", "R.E2", "T.A1", "T.A13"} <= set(height)
+    assert any(text.startswith("46") for text in height)
 
 
 def test_a_crew_reads_an_equal_part_once(book: Book) -> None:

@@ -181,7 +181,8 @@ def _rounds(book: Book, step: Step) -> list[list[int]]:
 def _seen_together(book: Book, step: Step, numbers: Sequence[int]) -> bool:
     """Whether turns can be seen from the seat before all of them."""
     joints = _joints([step.turns[number] for number in numbers])
-    if len(joints) > MOST_JOINTS or len({joint in step.behind for joint in joints}) > 1:
+    behind = {any(j in step.behind for j in step.turns[number].joints) for number in numbers}
+    if len(joints) > MOST_JOINTS or len(behind) > 1:
         return False
     before = seat_before(book.framework, book.shape, joints)
     seats = [seat_before(book.framework, book.shape, step.turns[n].joints) for n in numbers]

@@ -65,7 +65,8 @@ def step_block(
         before = [Stack([*before, *moves], whole=True)] if before else ()
     else:
         told = _as_before if built_alike(book, step) else _beside_the_piece
-        body = [_title(book, sheets, step), *told(book, views, step)]
+        title = f"{step.number} {book.told(step).title}"
+        body = [title_beside_map(book, sheets, step, title), *told(book, views, step)]
     # chains with their colours can be parted from one another
     stack = Stack([Rule(), place, *body], whole=not strip_rows(book, step))
     return Stack([*before, stack], whole=True, below_title=BELOW_TITLE) if before else stack
@@ -228,9 +229,9 @@ def _rows(pictures: StepPictures) -> list[list[PlacedPicture]]:
     return [list(row) for _, row in groupby(pictures.placed, key=lambda at: at.y)]
 
 
-def _title(book: Book, sheets: MapSheets, step: Step) -> Flowable:
-    """The number and the title, and at their right where the step's joints are on the map."""
-    title, link = _title_words(book, step), _to_the_map(book, sheets, step)
+def title_beside_map(book: Book, sheets: MapSheets, step: Step, words: str) -> Flowable:
+    """A title, and at its right where the step's joints are on the map."""
+    title, link = Words(plain(words), HEADING, "H2"), _to_the_map(book, sheets, step)
     columns = [[title], link] if link else [[title]]
     block = Columns(columns, TITLE_SHARES if link else (), after=4.0)
     block.keepWithNext = True

@@ -10,6 +10,7 @@ from buildplan.booklet.common.closeups import (
     ON_THE_PIECE,
 )
 from buildplan.booklet.common.laid_courses import laid_pictures
+from buildplan.booklet.common.parts_together import tying_pictures
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.cell_layout import newest_brace
 from buildplan.drawing.laid_out import laid_layers
@@ -40,6 +41,8 @@ def first_moves(
     if is_laid_to_brace(book, step):
         own = book.framework.built_with(step.operations[0].joints[0])
         return (laid_layers(own, book.shape.at, *LAYERS_SIZE, book.voice),)
+    if _ties(step):
+        return tying_pictures(book, step) if _is_first_of_kind(book, step) else ()
     laid = laid_pictures(book, step)
     if step.kind not in ON_THE_PIECE:
         kinds = set(step.kinds) - ({Kind.LAY} if laid else set())
@@ -147,9 +150,10 @@ def captioned(picture: Picture, words: str) -> Picture:
 
 def _new_kinds(book: Book, step: Step) -> frozenset[Kind]:
     """The kinds of work that first come up in a step; tying parts together is one of its own, and
-    so is bringing more balloons together than before."""
+    so is bringing more balloons together than before. A lock is a lock everywhere."""
     before = [other for other in book.steps if other.number < step.number]
     known = {kind for other in before if _ties(other) == _ties(step) for kind in other.kinds}
+    known |= {Kind.LOCK for other in before if Kind.LOCK in other.kinds}
     if step.kind is Kind.JOIN and not _ties(step):
         joins = [one for one in before if one.kind is Kind.JOIN and not _ties(one)]
         met = max((_met(book, other) for other in joins), default=0)

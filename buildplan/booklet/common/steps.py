@@ -10,6 +10,7 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views
+from buildplan.booklet.common.equal_steps import equal_part_block, runs_alike
 from buildplan.booklet.common.map_sheets import MapSheets
 from buildplan.booklet.common.phone_code import code_at_step
 from buildplan.booklet.common.step_blocks import step_block
@@ -46,8 +47,11 @@ def step_sections(
     for work, run in groupby(named, key=lambda one: one[0]):
         steps = [step for _, step in run]
         blocks = code_at_step(book, steps[0])
-        for step in steps:
-            blocks.append(step_block(book, views, sheets, step, lesson(step), taught))
+        for alike in runs_alike(book, steps):
+            if len(alike) > 1:
+                blocks.append(equal_part_block(book, sheets, alike))
+            else:
+                blocks.append(step_block(book, views, sheets, alike[0], lesson(alike[0]), taught))
         sections += [one for step in steps for one in before.get(step.number, ())]
         sections.append(
             Section(

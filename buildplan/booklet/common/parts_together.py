@@ -1,0 +1,59 @@
+"""The picture of parts as they come together, before the first of them are tied."""
+
+from __future__ import annotations
+
+from buildplan.booklet.common.book import Book
+from buildplan.design.measures import length_words
+from buildplan.drawing.marks import Picture
+from buildplan.drawing.putting_together import Placed, put_together_picture
+from buildplan.drawing.techniques import moves
+from buildplan.drawing.techniques.locks import tie_parts
+from buildplan.drawing.tied_sides import tied_heights
+from buildplan.sequence.model import Kind, Step
+
+SIZE = (252.0, 224.0)
+
+
+def tying_pictures(book: Book, step: Step) -> tuple[Picture, ...]:
+    """How parts come together, if they do so standing, how the first joints of a step are tied to
+    one another, the upper above, and how a lock is made if no step before shows it."""
+    joints = step.of_kind(Kind.JOIN)[0].joints
+    up = tied_heights(book.framework, book.shape, joints)
+    tied = tie_parts(book.framework, sorted(joints, key=lambda one: -up[one]), book.voice)
+    known = any(Kind.LOCK in other.kinds for other in book.steps[: step.number - 1])
+    locks = moves(book.framework, step, book.voice, () if known else (Kind.LOCK,))
+    return (*_put_together(book, step), tied, *locks)
+
+
+def _put_together(book: Book, step: Step) -> tuple[Picture, ...]:
+    told = book.figures.set_up
+    if told is None:
+        return ()
+    parts = [
+        Placed(name, told.front.get(name, ()), name in told.lifted)
+        for name in (*told.standing, *told.lifted)
+    ]
+    apart = [book.voice.tell(length_words(length_m, book.units)) for length_m in told.apart_m]
+    return (
+        put_together_picture(
+            book.framework,
+            book.shape,
+            parts,
+            apart,
+            max(operation.people for operation in step.operations),
+            SIZE,
+            book.voice.say(
+                "From the front: {standing} on the floor, {lifted} above, people beside them."
+                " Named are the joints that face the front.",
+                standing=book.voice.listed(list(told.standing)),
+                lifted=book.voice.listed(list(told.lifted)),
+            )
+            if told.lifted
+            else book.voice.say(
+                "From the front: {standing} on the floor, people beside them. Named are the joints"
+                " that face the front.",
+                standing=book.voice.listed(list(told.standing)),
+            ),
+            book.patterns,
+        ),
+    )

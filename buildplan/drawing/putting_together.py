@@ -1,0 +1,149 @@
+"""How the parts of an assembly come together standing: which stand where, which is lifted on top,
+who is at it, and the joints that come to the front."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from buildplan.drawing.bodies import Bodies, Scene, every_body, finished, link_length_m
+from buildplan.drawing.camera import CAMERAS, fit
+from buildplan.drawing.dimensions import PERSON_M, dimension_marks, person_marks
+from buildplan.drawing.framing import MARGIN_PT
+from buildplan.drawing.label_places import place_tags
+from buildplan.drawing.labels import DARK, joint_dot, joint_tags, leaders
+from buildplan.drawing.line_art import PAPER, TYPE
+from buildplan.drawing.marks import Ink, Label, Mark, Picture, Point, Polyline
+from buildplan.drawing.scene import body_marks
+from buildplan.drawing.way_round import pointed
+from buildplan.framework.model import Framework
+from buildplan.shape.model import FloatArray, Shape
+
+# A part that is lifted is drawn so far above its place, in link lengths; a person so far beside
+# the piece, in metres: for looks only.
+LIFTED, BESIDE_M = 2.0, 0.45
+BELOW_PT = 20.0  # under the floor, for how far parts are apart
+NAME_PT = 13.0
+FLOOR = Ink(stroke="#8A9AA8", width=0.8)
+
+
+@dataclass(frozen=True)
+class Placed:
+    """A part as it is put: its name, its joints that are named, and whether it is lifted."""
+
+    name: str
+    joints: tuple[str, ...]
+    lifted: bool
+
+
+def put_together_picture(
+    framework: Framework,
+    shape: Shape,
+    parts: Sequence[Placed],
+    apart: Sequence[str],
+    people: int,
+    size: tuple[float, float],
+    alt: str,
+    patterns: Mapping[str, int],
+) -> Picture:
+    """Parts on the floor, seen from the front, and above them those that are lifted on; `people`
+    stand beside them. `apart` says how far each standing part is from the next, middle to middle.
+    Lengths of the picture are points."""
+    width, height = size
+    rise = np.array([0.0, LIFTED * link_length_m(framework), 0.0])
+    own = {part.name: part.framework for part in framework.parts}
+    middles = {one.name: _middle(shape, own[one.name]) + rise * one.lifted for one in parts}
+    bodies = every_body(framework, shape)
+    raised = _of(bodies, [own[one.name] for one in parts if one.lifted])
+    moved = _risen(bodies, raised, rise)
+    low, high = moved.centre.min(axis=0), moved.centre.max(axis=0)
+    people_at = [_beside(low, high, number) for number in range(people)]
+    ends = [(x, y, 0.0) for x in people_at for y in (0.0, PERSON_M)]
+    points = np.vstack([moved.centre, np.array(ends).reshape(-1, 3)])
+    view = fit(CAMERAS["front"], points, 0.14, width, height - BELOW_PT, MARGIN_PT)
+    view = replace(view, origin=(view.origin[0], view.origin[1] + BELOW_PT))
+
+    def at(place: FloatArray) -> Point:
+        ((x, y),), _ = view.place(np.asarray(place, dtype=float)[None])
+        return (float(x), float(y))
+
+    floor = at(np.zeros(3))[1]
+    marks: list[Mark] = [Polyline(((4.0, floor), (width - 4.0, floor)), FLOOR)]
+    for x in people_at:
+        marks += person_marks(at(np.array([x, 0.0, 0.0])), PERSON_M * view.scale)
+    marks += body_marks(_scene(framework, shape, moved, patterns), view, width, height)
+    for meeting in _meetings(framework, shape, {one.name for one in parts if one.lifted}):
+        marks += pointed([at(meeting + rise * share) for share in (0.85, 0.5, 0.15)])
+    spots = [
+        (joint, at(shape.at[joint] + rise * one.lifted)) for one in parts for joint in one.joints
+    ]
+    sides = {joint: 1 if one.lifted else -1 for one in parts for joint in one.joints}
+    tags = place_tags(spots, width, height, size=TYPE, sides=sides)
+    marks += [*leaders(tags), *(mark for _, spot in spots for mark in joint_dot(spot))]
+    marks += joint_tags(tags)
+    for name, middle in middles.items():
+        x, y = at(middle)
+        marks.append(Label((x, y - 4), name, NAME_PT, DARK, bold=True, halo=PAPER))
+    feet = [(at(middles[one.name])[0], BELOW_PT / 2) for one in parts if not one.lifted]
+    for start, end, words in zip(feet, feet[1:], apart, strict=False):
+        marks += dimension_marks(start, end, words, TYPE)
+    return Picture(width, height, tuple(marks), alt, (("picture", "putting together"),))
+
+
+def _beside(low: FloatArray, high: FloatArray, number: int) -> float:
+    """Where a person stands, by turns to the left and to the right of the piece; metres."""
+    away = BESIDE_M * (1 + number // 2)
+    return float(low[0]) - away if number % 2 else float(high[0]) + away
+
+
+def _middle(shape: Shape, own: Framework) -> FloatArray:
+    at = np.array([shape.at[joint] for joint in own.joints])
+    middle: FloatArray = (at.min(axis=0) + at.max(axis=0)) / 2
+    # a part that is open below, as an arch is, has its name where it is
+    over = at[np.abs(at[:, 0] - middle[0]) < np.ptp(at[:, 0]) / 4]
+    if len(over):
+        middle[1] = float(np.mean(over[:, 1]))
+    return middle
+
+
+def _of(bodies: Bodies, parts: Sequence[Framework]) -> FloatArray:
+    """1 for each body that is of one of some parts, else 0."""
+    links = {link.id for own in parts for link in own.links}
+    locks = {lock.joint for own in parts for lock in own.locks}
+    return np.array(
+        [
+            float(name in (links if is_link else locks))
+            for name, is_link in zip(bodies.names, bodies.is_link, strict=True)
+        ]
+    )
+
+
+def _risen(bodies: Bodies, raised: FloatArray, rise: FloatArray) -> Bodies:
+    up = raised[:, None] * rise
+    return replace(
+        bodies, first=bodies.first + up, second=bodies.second + up, centre=bodies.centre + up
+    )
+
+
+def _scene(
+    framework: Framework, shape: Shape, bodies: Bodies, patterns: Mapping[str, int]
+) -> Scene:
+    """Everything but the locks of what is not tied yet."""
+    ties = {tie.name for tie in framework.ties}
+    return replace(
+        finished(framework, shape, patterns),
+        every_body=bodies,
+        new_locks=frozenset(framework.lock_at) - ties,
+    )
+
+
+def _meetings(framework: Framework, shape: Shape, lifted: set[str]) -> list[FloatArray]:
+    """The middle (3,) of each place where a part that is lifted is tied to another."""
+    found: dict[tuple[str, ...], list[FloatArray]] = {}
+    for tie in framework.ties:
+        parts = [part.name for part in map(framework.part_at, tie.joints) if part is not None]
+        if lifted & set(parts):
+            found.setdefault(tuple(sorted(parts)), []).append(shape.at[tie.joints[0]])
+    return [np.asarray(np.mean(places, axis=0)) for places in found.values()]
