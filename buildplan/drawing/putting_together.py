@@ -30,7 +30,7 @@ FLOOR = Ink(stroke="#8A9AA8", width=0.8)
 
 
 @dataclass(frozen=True)
-class Placed:
+class PartShown:
     """A part as it is put: its name, its joints that are named, and whether it is lifted."""
 
     name: str
@@ -41,7 +41,7 @@ class Placed:
 def put_together_picture(
     framework: Framework,
     shape: Shape,
-    parts: Sequence[Placed],
+    parts: Sequence[PartShown],
     apart: Sequence[str],
     people: int,
     size: tuple[float, float],

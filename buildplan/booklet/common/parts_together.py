@@ -5,7 +5,7 @@ from __future__ import annotations
 from buildplan.booklet.common.book import Book
 from buildplan.design.measures import length_words
 from buildplan.drawing.marks import Picture
-from buildplan.drawing.putting_together import Placed, put_together_picture
+from buildplan.drawing.putting_together import PartShown, put_together_picture
 from buildplan.drawing.techniques import moves
 from buildplan.drawing.techniques.locks import tie_parts
 from buildplan.drawing.tied_sides import tied_heights
@@ -30,7 +30,7 @@ def _put_together(book: Book, step: Step) -> tuple[Picture, ...]:
     if told is None:
         return ()
     parts = [
-        Placed(name, told.front.get(name, ()), name in told.lifted)
+        PartShown(name, told.front.get(name, ()), name in told.lifted)
         for name in (*told.standing, *told.lifted)
     ]
     apart = [book.voice.tell(length_words(length_m, book.units)) for length_m in told.apart_m]
