@@ -67,7 +67,7 @@ KEYS: Mapping[str, str] = {
     "along": mark("From the left"),
     "wide": mark("Wide"),
     "high": mark("High"),
-    "shape": mark("Solid"),
+    "shape": mark("Which solid"),
     "edge": mark("Edges of"),
     "short": mark("Shorter struts of"),
     "leg": mark("Balloons up a leg"),

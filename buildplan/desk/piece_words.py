@@ -13,6 +13,10 @@ _SHEETS: Mapping[str, str] = {
     "piece sheet work": mark("Order of work"),
     "piece in the file": mark("The file cannot be read as it is. Mend it in its own tab."),
     "piece others": mark("Besides"),
+    "piece others stands": mark("How it stands"),
+    "piece others money": mark("Prices and packs"),
+    "piece others work": mark("People, minutes, notes"),
+    "piece others words": mark("Brand and languages"),
 }
 
 _PICTURE: Mapping[str, str] = {
@@ -81,11 +85,13 @@ _COURSE: Mapping[str, str] = {
     "piece add behind": mark("Add behind {tile}:"),
     "piece add one": mark("Add: {tile}"),
     "piece times": mark("How many times"),
+    "piece once": mark("once"),
     "piece times over": mark("{times} times"),
+    "piece group short": mark("{count} tiles together"),
     "piece once less": mark("Once less"),
     "piece once more": mark("Once more"),
-    "piece tile outer": mark("Outer balloons"),
-    "piece tile inner": mark("Inner balloons"),
+    "piece tile outer": mark("Outer"),
+    "piece tile inner": mark("Inner"),
     "piece tile back": mark("Move it back"),
     "piece tile on": mark("Move it on"),
     "piece tile copy": mark("Once more behind it"),
@@ -119,13 +125,16 @@ _CONTROLS: Mapping[str, str] = {
     "piece add to": mark("Add to: {what}"),
     "piece name of new": mark("Name of a new one"),
     "piece more items": mark("And {count} more, in the file."),
-    "piece pick in picture": mark("Pick in the picture"),
+    "piece pick": mark("Pick"),
+    "piece pick in picture": mark("Pick in the picture: {what}"),
     "piece mended": mark("Done: {what}"),
 }
 
 _PARTS: Mapping[str, str] = {
     "piece parts": mark("Parts"),
     "piece parts how": mark("Set parts on or between others by tapping in the picture."),
+    "piece one more part": mark("One more part"),
+    "piece part earlier": mark("Build it earlier"),
     "piece part is on": mark("on {other}"),
     "piece part is between": mark("between {first} and {second}"),
     "piece part is free": mark("on the floor, or held by its ties"),
@@ -165,7 +174,7 @@ _FIGURES: Mapping[str, str] = {
     "piece problems": mark("Problems"),
     "piece no problems": mark("No problem is known."),
     "piece looking": mark("Looking for problems ..."),
-    "piece show where": mark("Show where"),
+    "piece show where": mark("Show where: {joints}"),
     "piece to its place": mark("To its control"),
 }
 

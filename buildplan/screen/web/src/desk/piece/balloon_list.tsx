@@ -24,7 +24,7 @@ export function BalloonList() {
 }
 
 function OneBalloon({ one, count, alone }: { one: OwnBalloon; count: number | undefined; alone: boolean }) {
-  const control = { ...one.control, label: one.label, help: "" };
+  const control = { ...one.control, label: one.told, help: "" };
   const head = (
     <>
       <i class="dot" style={{ background: one.hex }} aria-hidden="true" />
@@ -71,7 +71,7 @@ function NewBalloon({ own }: { own: readonly OwnBalloon[] }) {
             <select value={model.key} onChange={(event) => (like.value = event.currentTarget.value)}>
               {own.map((one) => (
                 <option key={one.key} value={one.key}>
-                  {one.label}
+                  {one.told}
                 </option>
               ))}
             </select>

@@ -4,6 +4,7 @@ import type { Control, Design } from "../contract";
 export interface OwnBalloon {
   key: string;
   label: string;
+  told: string; // its label, and its size where others are called so too
   hex: string;
   isLink: boolean;
   control: Control;
@@ -21,16 +22,20 @@ export function controlAt(controls: readonly Control[], wanted: readonly (string
 
 export function ownBalloons(design: Design | null): OwnBalloon[] {
   const all = controlAt(design?.controls ?? [], ["balloons"]);
-  return (all?.items ?? []).map((control) => {
+  const found = (all?.items ?? []).map((control): OwnBalloon => {
     const of = (key: string): Control | undefined => control.items?.find((item) => item.key === key);
+    const label = of("label")?.text || control.key;
+    const size = of("nominal");
     return {
       key: control.key,
-      label: of("label")?.text || control.key,
+      label,
+      told: `${label}, ${size?.text ?? ""} ${size?.unit ?? ""}`.trim(),
       hex: of("colour")?.hex ?? "#888888",
       isLink: of("kind")?.value === "link",
       control,
     };
   });
+  return found.map((one) => (found.filter(({ label }) => label === one.label).length > 1 ? one : { ...one, told: one.label }));
 }
 
 /** A key for one more balloon: made from a word, and of no other. */

@@ -161,8 +161,14 @@ function PickJoints({ control }: { control: Control }) {
   const now = tapping.value;
   const on = now?.does === "joint" && keyOf(now.into) === keyOf(control.path);
   return (
-    <button type="button" aria-pressed={on} onClick={() => (tapping.value = on ? null : { does: "joint", into: control.path })}>
-      {say("piece pick in picture")}
+    <button
+      type="button"
+      aria-pressed={on}
+      aria-label={say("piece pick in picture", { what: control.label })}
+      title={say("piece pick in picture", { what: control.label })}
+      onClick={() => (tapping.value = on ? null : { does: "joint", into: control.path })}
+    >
+      {say("piece pick")}
     </button>
   );
 }

@@ -1,7 +1,8 @@
 // What the piece comes to: the server's figures in its words, and what is wrong with a button each.
 import type { Facts, Problem } from "../contract";
 import { design, facts, problems, unworkable, version, working } from "../state";
-import { say } from "../words";
+import { say, sentence } from "../words";
+import { ownBalloons } from "./balloons";
 import { lit, sheet } from "./choices";
 import { isFixed, mend } from "./controls";
 
@@ -18,6 +19,7 @@ export function Figures() {
 
 function Known({ known }: { known: Facts }) {
   const { stands } = known;
+  const called = new Map(ownBalloons(design.value).map((one) => [one.key, one.told]));
   const rows: readonly (readonly [string, string | null])[] = [
     ["piece height", known.sizes.height],
     ["piece width", known.sizes.width],
@@ -39,7 +41,7 @@ function Known({ known }: { known: Facts }) {
         {known.counts.map((one) => (
           <li key={one.key}>
             <i class="dot" style={{ background: one.colour }} aria-hidden="true" />
-            <span>{one.label}</span>
+            <span>{called.get(one.key) ?? one.label}</span>
             <b>{one.count}</b>
           </li>
         ))}
@@ -95,7 +97,7 @@ function OneProblem({ problem }: { problem: Problem }) {
   const pointed = joints.length > 0 && joints === lit.value;
   return (
     <li class="problem">
-      <p>{problem.text ?? problem.message}</p>
+      <p>{sentence(problem.message)}</p>
       <div class="ways">
         {!isFixed() &&
           ways.map(({ way, words }) => (
@@ -105,7 +107,7 @@ function OneProblem({ problem }: { problem: Problem }) {
           ))}
         {joints.length > 0 && (
           <button type="button" class="plain" aria-pressed={pointed} onClick={() => (lit.value = pointed ? [] : joints)}>
-            {say("piece show where")}
+            {say("piece show where", { joints: few(joints) })}
           </button>
         )}
         {problem.path.length > 0 && (
@@ -114,10 +116,13 @@ function OneProblem({ problem }: { problem: Problem }) {
           </button>
         )}
       </div>
-      {ways.length === 0 && suggestion?.words && <p class="soft">{suggestion.words}</p>}
+      {ways.length === 0 && suggestion?.words && <p class="soft">{sentence(suggestion.words)}</p>}
     </li>
   );
 }
+
+const FEW = 4;
+const few = (joints: readonly string[]): string => joints.slice(0, FEW).join(", ") + (joints.length > FEW ? " ..." : "");
 
 /** Open the folds round the control that a problem is of, and go there. */
 function goTo(problem: Problem): void {

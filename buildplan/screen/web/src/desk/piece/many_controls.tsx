@@ -13,9 +13,16 @@ import { canBeLeftOut, hasProblems, isThere, problemsOf } from "./written";
 /** Which groups the reader has opened; kept while the page is. */
 const opened = new Map<string, boolean>();
 
-export function Folded({ control, children, extra, open }: { control: Control; children: preact.ComponentChildren; extra?: preact.ComponentChildren; open?: boolean }) {
-  const key = keyOf(control.path);
-  const wrong = hasProblems(control, problems.value);
+interface FoldProps {
+  control: Control;
+  children: preact.ComponentChildren;
+  extra?: preact.ComponentChildren;
+  open?: boolean;
+}
+
+export function Folded({ control, children, extra, open }: FoldProps) {
+  const key = control.path.length > 0 ? keyOf(control.path) : control.key;
+  const wrong = control.path.length > 0 ? hasProblems(control, problems.value) : (control.items ?? []).some((item) => hasProblems(item, problems.value));
   const is = opened.get(key) ?? (open || wrong);
   return (
     <details class="fold" open={is} onToggle={(event) => opened.set(key, event.currentTarget.open)} data-wrong={wrong}>

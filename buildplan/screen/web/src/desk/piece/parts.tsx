@@ -1,10 +1,13 @@
 // The parts of an assembly, each with where it is set, by hand in the picture or by its controls.
-import { design, facts } from "../state";
+import { edit } from "../actions";
+import type { Control } from "../contract";
+import { design, facts, problems } from "../state";
 import { say } from "../words";
 import { controlAt } from "./balloons";
 import { tapping, type Tapping } from "./choices";
-import { isFixed } from "./controls";
-import type { Control } from "../contract";
+import { isFixed, Mistakes } from "./controls";
+import { AddButton, Folded, GroupItems } from "./many_controls";
+import { problemsOf } from "./written";
 
 const PARTS = ["build", "assembly", "parts"];
 
@@ -19,19 +22,22 @@ export function Parts() {
     <section class="parts" aria-labelledby="parts">
       <h2 id="parts">{say("piece parts")}</h2>
       <p class="soft">{say("piece parts how")}</p>
+      <Mistakes found={problemsOf(all, problems.value)} id="wrong-parts" />
       <ul>
-        {(all.items ?? []).map((part) => (
-          <OnePart key={part.path.join(".")} part={part} />
+        {(all.items ?? []).map((part, i, { length }) => (
+          <OnePart key={part.path.join(".")} part={part} alone={length === 1} place={i} />
         ))}
       </ul>
+      <AddButton label={say("piece one more part")} onClick={() => void edit([{ op: "insert", path: [...all.path, all.items?.length ?? 0], value: all.add }])} />
       {!isFixed() && facts.value && <TieJoints />}
     </section>
   );
 }
 
-function OnePart({ part }: { part: Control }) {
+function OnePart({ part, alone, place }: { part: Control; alone: boolean; place: number }) {
   const of = (key: string): unknown => part.items?.find((item) => item.key === key)?.value;
   const name = String(of("name") ?? part.label);
+  const made = part.items?.find((item) => item.key === "build")?.items?.[0]?.label ?? String(of("design") ?? "");
   const [on, between] = [of("on"), of("between")];
   const where = on
     ? say("piece part is on", { other: [on].flat().join(", ") })
@@ -47,8 +53,22 @@ function OnePart({ part }: { part: Control }) {
   const is = (does: "on" | "between"): boolean => tapping.value?.does === does && tapping.value.part === name;
   return (
     <li>
-      <b>{name}</b>
-      <span class="soft">{where}</span>
+      <Folded control={{ ...part, label: name, help: "" }} extra={<span class="kind">{[made, where].filter(Boolean).join(", ")}</span>}>
+        <Mistakes found={problemsOf(part, problems.value)} id={`wrong ${name}`} />
+        <GroupItems control={part} />
+        {!alone && !isFixed() && (
+          <p class="part-deeds">
+            {place > 0 && (
+              <button type="button" onClick={() => void edit([{ op: "move", path: part.path, to: place - 1 }])}>
+                {say("piece part earlier")}
+              </button>
+            )}
+            <button type="button" class="danger" onClick={() => void edit([{ op: "take_out", path: part.path }])}>
+              {say("piece balloon remove", { balloon: name })}
+            </button>
+          </p>
+        )}
+      </Folded>
       {!isFixed() && (
         <span class="part-deeds">
           <button type="button" aria-pressed={is("on")} aria-label={say("piece set on", { part: name })} onClick={() => press("on")}>

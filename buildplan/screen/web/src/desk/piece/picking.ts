@@ -53,10 +53,3 @@ export function jointAt(joints: readonly Joint[], from: Pose, x: number, y: numb
 export function partOf(label: string): string {
   return label.includes(".") ? (label.split(".")[0] ?? "") : "";
 }
-
-/** Keep the reader's seat while the piece stays about as large and where it is. */
-export function seatKept<S extends { across_m: number; about: readonly [number, number, number] }>(before: S, now: S): S {
-  const grown = now.across_m / before.across_m;
-  const away = Math.hypot(...now.about.map((value, i) => value - (before.about[i] ?? 0)));
-  return grown > 0.8 && grown < 1.12 && away < 0.12 * before.across_m ? before : now;
-}

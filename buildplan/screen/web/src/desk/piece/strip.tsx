@@ -59,8 +59,9 @@ export function Strip({ course }: { course: Course }) {
   };
   const held = { strip: () => strip.current, let: letDown(course) };
   const press = (event: KeyboardEvent): void => {
-    const path = (event.target as HTMLElement).closest<HTMLElement>("[data-path]")?.dataset["path"];
-    if (path !== undefined && pressed(event, course, pathOf(path), follow)) event.preventDefault();
+    const under = (event.target as HTMLElement).closest<HTMLElement>("[data-path]")?.dataset["path"];
+    const path = asked.value && at ? keyOf(at) : under; // the focus may still be on its way there
+    if (under !== undefined && path !== undefined && pressed(event, course, pathOf(path), follow)) event.preventDefault();
   };
   const first = course.tiles[0];
   const stop = at ?? first?.path ?? list;
@@ -84,8 +85,8 @@ export function Strip({ course }: { course: Course }) {
       <p id="strip-keys" class="keys">
         {say("piece strip keys")}
       </p>
-      {at && <TileDeeds course={course} path={at} />}
       <Kinds course={course} at={at} held={held} />
+      {at && <TileDeeds course={course} path={at} />}
       <Carried course={course} />
     </div>
   );

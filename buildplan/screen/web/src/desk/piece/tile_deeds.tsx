@@ -18,12 +18,17 @@ export function TileDeeds({ course, path }: { course: Course; path: Path }) {
   const copy = tile.cell === null ? addedAt(holderOf(path), indexIn(path) + 1, valueOf(tile) as never) : added(course, path, tile.cell);
   return (
     <div class="tile-deeds" role="group" aria-label={say("piece of tile", { tile: tile.label })}>
-      <b>{tile.label}</b>
+      <div class="deeds-head">
+        <b>{isGroup(tile) ? say("piece group short", { count: tile.tiles.length }) : tile.label}</b>
+        <button type="button" class="plain" onClick={() => chosen.value === keyOf(path) && (chosen.value = null)}>
+          {say("piece tile done")}
+        </button>
+      </div>
       <div class="stepper">
         <button type="button" aria-label={say("piece once less")} disabled={tile.repeat <= 1} onClick={go(repeated(course, path, tile.repeat - 1), "piece tile repeated")}>
           −
         </button>
-        <output aria-label={say("piece times")}>{say("piece times over", { times: tile.repeat })}</output>
+        <output aria-label={say("piece times")}>{tile.repeat === 1 ? say("piece once") : say("piece times over", { times: tile.repeat })}</output>
         <button type="button" aria-label={say("piece once more")} onClick={go(repeated(course, path, tile.repeat + 1), "piece tile repeated")}>
           +
         </button>
@@ -55,9 +60,6 @@ export function TileDeeds({ course, path }: { course: Course; path: Path }) {
       )}
       <button type="button" class="danger" disabled={!gone} onClick={go(gone, "piece tile removed")}>
         {say("piece tile remove")}
-      </button>
-      <button type="button" class="plain" onClick={() => chosen.value === keyOf(path) && (chosen.value = null)}>
-        {say("piece tile done")}
       </button>
     </div>
   );

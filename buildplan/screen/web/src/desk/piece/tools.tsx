@@ -140,7 +140,7 @@ function PaintTool() {
                       onChange={() => (tapping.value = { ...painting, balloon: balloon.key })}
                     />
                     <i style={{ background: balloon.hex }} />
-                    <span>{balloon.label}</span>
+                    <span>{balloon.told}</span>
                   </label>
                 ))}
               </div>

@@ -2,14 +2,12 @@
 // after another is shown from where the reader has turned it to.
 import { bodiesOf, type Body } from "../../bodies";
 import type { Pose } from "../../camera";
-import type { Seat } from "../../data";
 import { flatPainter } from "../../flat";
 import type { Tag } from "../../overlay";
 import { afterFirstPaint, groundNow } from "../../painter";
 import { Stage, type Scene } from "../../stage";
 import { webglPainter } from "../../webgl";
 import type { Shown } from "../contract";
-import { seatKept } from "./picking";
 
 const ALL = Number.MAX_SAFE_INTEGER; // a moment after all work
 const FLAT = typeof location !== "undefined" && location.search.includes("flat"); // for tests: WebGL by software takes long
@@ -30,7 +28,6 @@ export class View {
   readonly stage: Stage;
   private shown: Shown;
   private bodies: Body[];
-  private seat: Seat;
   private name = "";
   private seen: Seen | null = null;
 
@@ -38,7 +35,6 @@ export class View {
     this.name = name;
     this.shown = shown;
     this.bodies = bodiesOf(shown.piece);
-    this.seat = shown.whole;
     this.stage = new Stage(this.bodies, flatPainter(shown), groundNow);
     if (!FLAT) afterFirstPaint(() => this.light());
     matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => this.stage.draw());
@@ -52,14 +48,13 @@ export class View {
     }
   }
 
-  /** Show another shape; that of the same piece is seen from where the reader is. */
+  /** Show another shape; that of the same piece is seen from the side that it is turned to. */
   take(name: string, shown: Shown): void {
     const other = name !== this.name;
     if (!other && shown === this.shown) return;
     this.name = name;
     this.shown = shown;
     this.bodies = bodiesOf(shown.piece);
-    this.seat = other ? shown.whole : seatKept(this.seat, shown.whole);
     this.stage.take(shown, this.bodies);
     if (other) this.stage.toTheSeat();
     if (this.seen) this.show(this.seen);
@@ -79,7 +74,7 @@ export class View {
     const lit = new Set(seen.lit);
     const at = seen.moment ?? ALL;
     return {
-      seat: { ...(seen.person !== null ? shown.beside : this.seat), lying: seen.lying },
+      seat: { ...(seen.person !== null ? shown.beside : shown.whole), lying: seen.lying },
       shown: {
         moment: at,
         isNew: (body) => body.moment === seen.moment,
