@@ -63,7 +63,7 @@ def evaluation_of(
     design = read_known(path, voice, hands)
     _tell_if_long(design, seconds_to_work_out, voice)
     with busy(_finding(design, voice)):
-        return evaluate(design, design.units, NEW_PARTS["training"], gust_m_per_s)
+        return evaluate(design, design.units, NEW_PARTS, gust_m_per_s)
 
 
 def _tell_if_long(design: Design, seconds: Callable[[int], float], voice: Voice) -> None:
@@ -104,7 +104,7 @@ def bare_evaluation(path: Path, voice: Voice | None = None) -> Evaluation:
         from buildplan.design.translating import translated_design
 
         design = translated_design(design, voice.language)
-    return evaluate(design, design.units, NEW_PARTS["crew"])
+    return evaluate(design, design.units, NEW_PARTS)
 
 
 def brand_of(design: Design, path: Path, file: Path | None, voice: Voice) -> Branding | None:

@@ -100,7 +100,7 @@ def _whole(bench: _Bench, design: Design) -> None:
     if whole:
         piece = gather_shape(design, framework, shape, design.units, [voice])
         bench.put(SHAPE, shown_json(piece, shape, voice))
-    made = evaluate_shape(design, framework, shape, design.units, NEW_PARTS[EDITION])
+    made = evaluate_shape(design, framework, shape, design.units, NEW_PARTS)
     if whole:
         known = learned_for(design, measured_by(bench.path))
         unsettled = Checked(made, None, known)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from buildplan.design.building import METRES_PER_UNIT, build_framework
@@ -21,8 +20,9 @@ from buildplan.shape.finding import Settings, find_shape
 from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import Base, Examination, Holding, Shape
 
-# New link balloons in one step, at most: few for those who learn, ten braces of four for crews.
-NEW_PARTS: Mapping[str, int] = {"training": 12, "crew": 40, "sale": 12}
+# New link balloons in one step, at most: few enough for those who learn, and the same in every
+# edition, so that a step has one number on all papers of a piece.
+NEW_PARTS = 12
 
 
 @dataclass(frozen=True)

@@ -86,6 +86,15 @@ def test_bags_hold_the_whole_piece(book: Book) -> None:
     assert len(set(labels)) == len(labels)
 
 
+def test_the_bags_add_up_to_what_stands_below_them(book: Book, printed: bytes) -> None:
+    """As printed: each is rounded up, and so must their sum not be rounded for itself."""
+    text = words(printed)
+    table = text[text.index("Bulk Packed Loaded") : text.index("Bulk is loosely filled")]
+    *each, total = (int(told) for told in re.findall(r"(\d+) (?:cu ft|L)\b", table))
+    assert len(each) == len(bags(book.framework, Voice()))
+    assert sum(each) == total
+
+
 def test_a_bag_of_balls_is_filled_as_loose_balls_fill(book: Book) -> None:
     """Random close packing of spheres fills about 0.64 of the space (from memory); the locks
     are spheres of the gauge's diameter, 4/3 pi r^3 each."""

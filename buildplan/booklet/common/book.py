@@ -108,7 +108,7 @@ def gather_book(
     language: str = ENGLISH,
 ) -> Book:
     """Run a design through every stage."""
-    found = evaluate(design, units, NEW_PARTS[edition])
+    found = evaluate(design, units, NEW_PARTS)
     return book_of_piece(found, paper, edition, language)
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 
 from buildplan.design.measures import Units
 from buildplan.evaluation.ballast import sand_l, water_l
@@ -16,10 +16,23 @@ LITRES_PER_CUBIC_FOOT = 28.316846592
 
 def bulk_words(volume_m3: float, units: Units, voice: Voice) -> str:
     """Bulk in the reader's units, rounded up: `12 cu ft` or `340 L`."""
+    return all_bulk_words([volume_m3], units, voice)
+
+
+def all_bulk_words(volumes_m3: Iterable[float], units: Units, voice: Voice) -> str:
+    """Bulk of several things: the sum of what is told of each, so that a list adds up."""
+    told = sum(_rounded_up(volume_m3, units) for volume_m3 in volumes_m3)
+    if units == "in":
+        return voice.say("{volume} cu ft", volume=told)
+    return voice.say("{volume} L", volume=told)
+
+
+def _rounded_up(volume_m3: float, units: Units) -> int:
+    """Whole cubic feet, or tens of litres."""
     litres = volume_m3 * 1000
     if units == "in":
-        return voice.say("{volume} cu ft", volume=math.ceil(litres / LITRES_PER_CUBIC_FOOT))
-    return voice.say("{volume} L", volume=math.ceil(litres / 10) * 10)
+        return math.ceil(litres / LITRES_PER_CUBIC_FOOT)
+    return math.ceil(litres / 10) * 10
 
 
 def joints_words(labels: Sequence[str], voice: Voice) -> str:

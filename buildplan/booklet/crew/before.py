@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from math import fsum
 
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book, counted_words
 from buildplan.booklet.common.holding import to_hold_it_down
-from buildplan.booklet.common.loads import bulk_words
+from buildplan.booklet.common.loads import all_bulk_words, bulk_words
 from buildplan.booklet.common.manner import people_words
 from buildplan.booklet.common.needs import TAGS, TOOLS
 from buildplan.booklet.common.phone_code import code_at_step
@@ -62,7 +61,7 @@ def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Fl
         "",
         voice.say("all together"),
         strong(voice.whole(sum(bag.balloons for bag in packed))),
-        strong(bulk_words(fsum(bag.bulk_m3 for bag in packed), book.units, voice)),
+        strong(all_bulk_words((bag.bulk_m3 for bag in packed), book.units, voice)),
         "",
         "",
     )
@@ -78,7 +77,7 @@ def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Fl
                 voice.say("Loaded"),
             ),
             (*rows, all_bags),
-            (36, 104, 19, 18, 14, 14),
+            (42, 86, 20, 21, 18, 18),
             frozenset({2, 3}),
             pad=CLOSE_ROWS,
             after=6,

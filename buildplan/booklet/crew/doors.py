@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from math import fsum
 
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
-from buildplan.booklet.common.loads import bulk_words
+from buildplan.booklet.common.loads import all_bulk_words
 from buildplan.business.buying.packing import Bag
 from buildplan.design.measures import size_words
 from buildplan.document.blocks import Items, heading
@@ -117,7 +116,7 @@ def _given(book: Book) -> list[Flowable]:
 
 def _in_loads(book: Book, packed: Sequence[Bag]) -> tuple[str, ...]:
     voice = book.voice
-    bulk = bulk_words(fsum(bag.bulk_m3 for bag in packed), book.units, voice)
+    bulk = all_bulk_words((bag.bulk_m3 for bag in packed), book.units, voice)
     return (
         voice.say(
             "{in_one_piece} when one pose fits every opening on the way, with a hand's "
