@@ -103,5 +103,5 @@ def draw_beginnings(task: BeginningsWork, report: Report) -> None:
             file = Path(folder) / f"{key}.yaml"
             file.write_bytes(pattern_design(key, key, Voice()))
             design = read_design(file)
-        write_whole(target, card_picture(evaluate(design, design.units, NEW_PARTS["training"])))
+        write_whole(target, card_picture(evaluate(design, design.units, NEW_PARTS)))
         report(Made(target.name))
