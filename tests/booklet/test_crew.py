@@ -22,10 +22,12 @@ from buildplan.booklet.editions import print_booklet
 from buildplan.business.buying.money import money_words
 from buildplan.business.buying.packing import bags
 from buildplan.business.buying.shopping import ShoppedFor, packs_words, shopping_list
+from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS, large_print
 from buildplan.evaluation.ballast import ballast_kg
 from buildplan.evaluation.passing import Door
+from buildplan.framework.counts import balloon_counts
 from buildplan.instructions.jobs import job_row
 from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import JobKind, jobs
@@ -84,6 +86,16 @@ def test_bags_hold_the_whole_piece(book: Book) -> None:
     assert dict(packed) == {key: n for key, n in book.facts.counts.items() if n}
     labels = [bag.label for bag in bags(book.framework, book.voice)]
     assert len(set(labels)) == len(labels)
+
+
+@pytest.mark.parametrize("name", ["story_wall", "dawn_column", "portal", "reading_globe"])
+def test_bags_of_chains_that_come_in_with_courses_hold_the_whole_piece(name: str) -> None:
+    """Each balloon in one bag, of pieces whose chains are packed by their make and length."""
+    framework = build_framework(read_design(DESIGNS / "gallery" / f"{name}.yaml"))
+    packed: Counter[str] = Counter()
+    for bag in bags(framework, Voice()):
+        packed.update(bag.counts)
+    assert packed == Counter(balloon_counts(framework))
 
 
 def test_the_bags_add_up_to_what_stands_below_them(book: Book, printed: bytes) -> None:

@@ -138,9 +138,8 @@ def _alike(framework: Framework, chains: Iterable[LongChain], voice: Voice) -> I
                     **told,
                 )
             )
-            yield _bag(
-                framework, voice.say("Chains of {kind}", kind=f"{length}{which}"), holds, keys
-            )
+            label = voice.say("Chains of {kind}", kind=f"{length}{which}")
+            yield _bag(framework, label, holds, held)
 
 
 def _colours(voice: Voice, framework: Framework, keys: Iterable[str]) -> str:
