@@ -3,15 +3,9 @@
 from __future__ import annotations
 
 import re
-from pathlib import Path
-from typing import TYPE_CHECKING
-from urllib.parse import quote
 
 from buildplan.language.messages import message
 from buildplan.language.told import ToldError
-
-if TYPE_CHECKING:
-    from buildplan.design.model import Brand
 
 
 def page_address(text: str) -> str:
@@ -28,10 +22,3 @@ def page_address(text: str) -> str:
             )
         )
     return text
-
-
-def leads_to(given: str | None, seller: Brand | None, design: Path) -> str:
-    """The address of a design's page for phones: as given, else the seller's own; empty without
-    one. {piece} in it stands for the name of the design's file."""
-    own = None if seller is None else seller.link
-    return (given or own or "").replace("{piece}", quote(design.stem))

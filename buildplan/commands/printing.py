@@ -212,7 +212,7 @@ def _book_to_print(path: Path, how: _Printing) -> tuple[Book | None, bool]:
 def _book(path: Path, how: _Printing) -> Book:
     """The contents of a design's booklets, but for their buyers."""
     from buildplan.business.copies.brand import branding
-    from buildplan.commands.links import leads_to
+    from buildplan.business.copies.page_link import leads_to
     from buildplan.commands.pieces import book_of
     from buildplan.document.paper import large_print
 

@@ -39,6 +39,8 @@ def desk_app(desk: Desk, entrance: Entrance) -> Starlette:
         Route("/api/events", _events),
         Route("/api/new/picture", new_calls.from_picture, methods=["POST"]),
         Route("/api/beginnings/{key}.png", new_calls.picture),
+        Route("/api/design/{name}/step/{step:int}.svg", printing_calls.step),
+        Route("/api/design/{name}/offers", printing_calls.offers),
         *(Route(path, _call(answer), methods=[method]) for method, path, answer in _CALLS),
     ]
     app = Starlette(
@@ -75,6 +77,8 @@ _CALLS: tuple[tuple[str, str, Answer], ...] = (
     ("GET", "/api/design/{name}/facts", answers.facts),
     ("GET", "/api/beginnings", new_calls.listed),
     ("POST", "/api/new", new_calls.new),
+    ("GET", "/api/print", printing_calls.options),
+    ("POST", "/api/design/{name}/print", printing_calls.print_design),
     ("GET", "/api/jobs/{job}", printing_calls.job),
     ("DELETE", "/api/jobs/{job}", printing_calls.stop_job),
 )

@@ -130,3 +130,14 @@ class NewCall(_Call):
     beginning: Annotated[
         FromPattern | FromWords | FromOutline, Field(discriminator="kind", alias="from")
     ]
+
+
+class PrintCall(_Call):
+    """A design is to be printed so; `units` and `brand` are empty for its own."""
+
+    what: Annotated[str, Field(max_length=120)]
+    edition: Literal["training", "crew", "sale"] = "training"
+    paper: Literal["a4", "letter"] = "a4"
+    language: Annotated[str, Field(pattern="^([a-z]{2})?$")] = ""
+    units: Literal["", "in", "cm"] = ""
+    brand: Annotated[str, Field(max_length=200)] = ""

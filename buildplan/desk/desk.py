@@ -18,7 +18,6 @@ from buildplan.desk.saving import Saved
 from buildplan.desk.task import CARD, FACTS, PICTURE, PIECE, SHAPE, DesignWork
 from buildplan.desk.workers import LATER, NOW, Errand, Workers
 from buildplan.language.messages import message
-from buildplan.language.voice import Voice
 
 
 @dataclass(frozen=True)
@@ -116,7 +115,7 @@ def _order(desk: Desk, looked: Looked, lane: str, task: DesignWork, rank: int) -
     return Errand(lane, looked.results.key, task, told, ended, rank)
 
 
-def fault(error: str, voice: Voice) -> RefusedError:
+def fault(error: str) -> RefusedError:
     """A fault of ours."""
     return RefusedError(
         500, message("buildplan has a fault ({fault}). Please report it.", fault=error)
@@ -138,7 +137,7 @@ def piece_now(desk: Desk, looked: Looked) -> tuple[int, bytes]:
         return 422, json.dumps({"problems": facts["problems"]}, ensure_ascii=False).encode()
     failed = desk.failed.get(looked.results.key)
     if failed is not None:
-        raise fault(failed, Voice(looked.language))
+        raise fault(failed)
     return 202, b'{"state":"working"}'
 
 
@@ -150,7 +149,7 @@ def facts_now(desk: Desk, looked: Looked) -> tuple[int, dict[str, Any]]:
         return 422 if facts["check"] is None else 200, {"version": looked.version, **facts}
     failed = desk.failed.get(looked.results.key)
     if failed is not None:
-        raise fault(failed, Voice(looked.language))
+        raise fault(failed)
     return 202, {"state": "working"}
 
 

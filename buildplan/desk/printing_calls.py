@@ -1,14 +1,59 @@
-"""Calls that print, and jobs."""
+"""What is answered to calls that print, that draw what is printed, and about jobs."""
 
 from __future__ import annotations
 
+import asyncio
 from typing import Any
 
 from starlette.requests import Request
 from starlette.responses import JSONResponse, Response
 
-from buildplan.desk.desk import Desk
-from buildplan.desk.jobs import stop
+from buildplan.desk.asking import language_of, tell_of_job
+from buildplan.desk.calls import PrintCall
+from buildplan.desk.desk import Desk, Looked, at_version, fault
+from buildplan.desk.jobs import Ordered, order, stop
+from buildplan.desk.outcome import Failed
+from buildplan.desk.print_options import print_options
+from buildplan.desk.print_task import OFFERS, OffersWork, PrintWork, StepsWork, step_result
+from buildplan.desk.refusals import RefusedError, may_not_be_written
+from buildplan.desk.workers import NOW, Errand, Work
+from buildplan.language.messages import message
+from buildplan.language.voice import LOCALES, Voice
+
+PATIENCE_S, AGAIN_S = 120.0, 0.05
+
+
+def options(desk: Desk, request: Request, sent: Any) -> Response:
+    """What can be printed, and how."""
+    return JSONResponse(print_options(desk.folder, Voice(language_of(desk, request))))
+
+
+def print_design(desk: Desk, request: Request, sent: Any) -> Response:
+    """A design is to be printed: the job that does it."""
+    call = PrintCall.model_validate_json(sent)
+    name: str = request.path_params["name"]
+    desk.folder.read(name)
+    if desk.folder.read_only:
+        raise may_not_be_written()
+    own = Voice(language_of(desk, request))
+    known = print_options(desk.folder, own)
+    what = next((one for one in known["whats"] if one["key"] == call.what), None)
+    brands = ["", *(one["value"] for one in known["brands"])]
+    if what is None or call.brand not in brands or call.language not in ("", *LOCALES):
+        raise RefusedError(400, message("this cannot be printed of this folder: look at it anew"))
+    work = PrintWork(
+        desk.folder.root,
+        name,
+        call.what,
+        call.edition,
+        call.paper,
+        call.language or own.language,
+        call.units,
+        call.brand,
+    )
+    ordered = Ordered(call.what, name, work)
+    job = order(desk.jobs, desk.workers, ordered, own, tell_of_job(desk))
+    return JSONResponse({"job": job.id})
 
 
 def job(desk: Desk, request: Request, sent: Any) -> Response:
@@ -18,4 +63,55 @@ def job(desk: Desk, request: Request, sent: Any) -> Response:
 
 def stop_job(desk: Desk, request: Request, sent: Any) -> Response:
     """A job is not done any further."""
-    return JSONResponse(stop(desk.jobs, desk.workers, request.path_params["job"]).as_data())
+    stopped = stop(desk.jobs, desk.workers, request.path_params["job"])
+    tell_of_job(desk)(stopped)
+    return JSONResponse(stopped.as_data())
+
+
+async def step(request: Request) -> Response:
+    """The picture of a step as it will be printed."""
+    desk, looked = await asyncio.to_thread(_looked, request)
+    number: int = request.path_params["step"]
+    work = StepsWork(desk.folder.root, looked.name, looked.version, looked.language, number)
+    drawn = await _awaited(desk, looked, step_result(number), "steps", work)
+    return Response(drawn, media_type="image/svg+xml")
+
+
+async def offers(request: Request) -> Response:
+    """Courses near that of the design that close and stand."""
+    desk, looked = await asyncio.to_thread(_looked, request)
+    work = OffersWork(desk.folder.root, looked.name, looked.version, looked.language)
+    found = await _awaited(desk, looked, OFFERS, "offers", work)
+    return Response(found, media_type="application/json")
+
+
+def _looked(request: Request) -> tuple[Desk, Looked]:
+    desk: Desk = request.app.state.desk
+    version = request.query_params.get("version", "")
+    name: str = request.path_params["name"]
+    return desk, at_version(desk, name, version, language_of(desk, request))
+
+
+async def _awaited(desk: Desk, looked: Looked, what: str, kind: str, work: Work) -> bytes:
+    """A result, worked out if it is not there. Raises RefusedError where it cannot be."""
+    failed: list[str] = []
+
+    def told(part: object) -> None:
+        if isinstance(part, Failed):
+            failed.append(part.error)
+
+    lane, results = f"{kind} {looked.name}", looked.results
+    if results.get(what) is None and not desk.workers.busy_with(lane, results.key):
+        errand = Errand(lane, results.key, work, told, lambda whole: None, NOW)
+        await asyncio.to_thread(desk.workers.ask, errand)
+    for _ in range(round(PATIENCE_S / AGAIN_S)):
+        busy = desk.workers.busy_with(lane, results.key)
+        found = results.get(what)
+        if found is not None:
+            return found
+        if failed:
+            raise fault(failed[0])
+        if not busy:
+            break
+        await asyncio.sleep(AGAIN_S)
+    raise RefusedError(404, message("this picture is not drawn yet"))

@@ -47,8 +47,10 @@ HEADERS: Mapping[str, str] = {
     "cross-origin-opener-policy": "same-origin",
     "cross-origin-resource-policy": "same-origin",
 }
-# what is printed opens by itself: a companion page has a policy of its own in it, and no origin
-PRINTED = "sandbox allow-scripts allow-downloads allow-modals; frame-ancestors 'none'"
+# what is printed opens by itself: a companion page has a policy of its own in it, and no origin;
+# a PDF in a sandbox is shown by no browser
+PRINTED = "frame-ancestors 'none'"
+PRINTED_PAGE = f"sandbox allow-scripts allow-downloads allow-modals; {PRINTED}"
 
 
 @dataclass(frozen=True)
@@ -181,7 +183,8 @@ def _with_headers(send: Send, path: str) -> Send:
             for name, value in HEADERS.items():
                 headers[name] = value
             if path.startswith("/output/"):
-                headers["content-security-policy"] = PRINTED
+                runs = path.endswith((".html", ".svg"))
+                headers["content-security-policy"] = PRINTED_PAGE if runs else PRINTED
             headers.setdefault("cache-control", "no-store")
         await send(part)
 

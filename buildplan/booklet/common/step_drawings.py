@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import plan_views
@@ -16,13 +16,16 @@ MARGIN = 8.0
 
 def step_drawings(book: Book) -> Mapping[int, Picture]:
     """Every step's pictures side by side as on its page, by step number."""
+    return dict(drawings_from(book, 1))
+
+
+def drawings_from(book: Book, first: int) -> Iterator[tuple[int, Picture]]:
+    """The same one after another, beginning with a step and those behind it."""
     views = plan_views(book)
-    drawn = {}
-    for step in book.steps:
+    for step in (*book.steps[first - 1 :], *book.steps[: first - 1]):
         moves = first_moves(book, step, MOST_HEIGHT)
         pictures = step_pictures(book, step, views, moves, book.paper.measure, MOST_HEIGHT)
-        drawn[step.number] = _together(pictures.placed, pictures.height)
-    return drawn
+        yield step.number, _together(pictures.placed, pictures.height)
 
 
 def _together(placed: tuple[PlacedPicture, ...], height: float) -> Picture:

@@ -1,0 +1,105 @@
+"""What can be printed at the desk, and how."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from babel import Locale
+
+from buildplan.design.event import EVENT_SUFFIX
+from buildplan.desk.folder import Folder
+from buildplan.document.paper import PAPERS
+from buildplan.language.messages import mark
+from buildplan.language.voice import LOCALES, Voice
+from buildplan.source.problems import DesignProblemsError, UnreadableDesignError
+
+PAPER_NAMES = {"a4": "A4", "letter": "Letter"}
+# each with what is said of it, and the choices that it takes
+WHATS: Mapping[str, tuple[str, str, tuple[str, ...]]] = {
+    "booklet": (
+        mark("Booklet"),
+        mark("The steps of the work, numbered and illustrated, to build from."),
+        ("edition", "paper", "language", "units", "brand"),
+    ),
+    "companion": (
+        mark("Page for phones"),
+        mark("The work step by step in 3D; it opens without a network."),
+        ("edition", "language", "units", "brand"),
+    ),
+    "quote": (mark("Quote"), mark("Prices for the customer."), ("paper", "language", "brand")),
+    "shopping": (
+        mark("Shopping list"),
+        mark("The balloons to buy, in whole packs."),
+        ("paper", "language"),
+    ),
+    "gallery": (
+        mark("Gallery of designs"),
+        mark("Every design of this folder."),
+        ("paper", "language"),
+    ),
+}
+EVENT = "event "
+EVENT_TAKES = ("paper", "language")
+EDITIONS = {
+    "training": mark("to learn it by"),
+    "crew": mark("for a crew that knows the work"),
+    "sale": mark("to be sold"),
+}
+UNITS = {"": mark("as in the file"), "in": mark("inches"), "cm": mark("centimetres")}
+
+
+def print_options(folder: Folder, voice: Voice) -> dict[str, Any]:
+    """All that can be chosen."""
+    whats = [
+        {"key": key, "words": voice.say(words), "about": voice.say(about), "takes": list(takes)}
+        for key, (words, about, takes) in WHATS.items()
+    ]
+    whats += [
+        {
+            "key": f"{EVENT}{name}",
+            "words": voice.say("Event: {name}", name=name),
+            "about": voice.say("The day of all its pieces: shopping, work, load, taking down."),
+            "takes": list(EVENT_TAKES),
+        }
+        for name in event_names(folder)
+    ]
+    return {
+        "whats": whats,
+        "editions": [_choice(key, voice.say(words)) for key, words in EDITIONS.items()],
+        "papers": [_choice(key, PAPER_NAMES.get(key, key)) for key in PAPERS],
+        "languages": [_choice(code, own_name(code)) for code in LOCALES],
+        "units": [_choice(key, voice.say(words)) for key, words in UNITS.items()],
+        "brands": [_choice(file, words) for file, words in brands(folder).items()],
+    }
+
+
+def _choice(value: str, label: str) -> dict[str, str]:
+    return {"value": value, "label": label}
+
+
+def own_name(language: str) -> str:
+    """A language's name in itself."""
+    name = Locale.parse(language).get_display_name() or language
+    return name[:1].upper() + name[1:]
+
+
+def event_names(folder: Folder) -> list[str]:
+    """The event files of the folder, without their ending."""
+    found = (path.name for path in folder.root.glob(f"*{EVENT_SUFFIX}") if path.is_file())
+    return sorted(name.removesuffix(EVENT_SUFFIX) for name in found)
+
+
+def brands(folder: Folder) -> dict[str, str]:
+    """The brand files in the folder and in a folder `brand` of it, with the brands' names."""
+    from buildplan.design.reading import read_brand
+
+    found = {}
+    for path in sorted((*folder.root.glob("*.yaml"), *folder.root.glob("brand/*.yaml"))):
+        if path.name.endswith(EVENT_SUFFIX) or path.stem in folder.names():
+            continue
+        try:
+            found[str(path.relative_to(folder.root))] = read_brand(path).name
+        except (UnreadableDesignError, DesignProblemsError, OSError):
+            continue
+    return found

@@ -1,0 +1,71 @@
+"""What is to be printed of a design, and what else is drawn of it when it is asked for."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from pathlib import Path
+
+OFFERS = "offers.json"
+
+Report = Callable[[object], None]
+
+
+@dataclass(frozen=True)
+class PrintWork:
+    """A design of a folder, to be printed: `what` it is to be, and how. `units` and `brand`, a file
+    below the folder, are empty for the design's own."""
+
+    root: Path
+    name: str
+    what: str
+    edition: str
+    paper: str
+    language: str
+    units: str
+    brand: str
+
+    def __call__(self, report: Report) -> None:
+        """Print it, in a process that has loaded what that needs."""
+        from buildplan.desk.print_working import print_asked
+
+        print_asked(self, report)
+
+
+@dataclass(frozen=True)
+class StepsWork:
+    """The pictures of the steps of a version of a design, to be drawn: that of step `first`, then
+    the others."""
+
+    root: Path
+    name: str
+    version: str
+    language: str
+    first: int
+
+    def __call__(self, report: Report) -> None:
+        """Draw them."""
+        from buildplan.desk.drawn_working import draw_steps
+
+        draw_steps(self, report)
+
+
+@dataclass(frozen=True)
+class OffersWork:
+    """Courses near that of a version of a design that close and stand, to be looked for."""
+
+    root: Path
+    name: str
+    version: str
+    language: str
+
+    def __call__(self, report: Report) -> None:
+        """Look for them."""
+        from buildplan.desk.drawn_working import find_offers
+
+        find_offers(self, report)
+
+
+def step_result(step: int) -> str:
+    """What the picture of a step is called among what was worked out."""
+    return f"step-{step}.svg"

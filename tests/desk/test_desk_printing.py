@@ -1,0 +1,171 @@
+"""What is printed at the desk is what the commands print, byte for byte."""
+
+from __future__ import annotations
+
+import io
+import json
+import shutil
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from conftest import Call
+from desks import DESIGNS, AtOnce, Page, open_page, with_designs
+from PIL import Image
+from pypdf import PdfReader
+
+from buildplan.design.starting import design_text
+from buildplan.design.wishes import Wish
+from buildplan.language.voice import Voice
+
+AT_SMALL = "/api/design/small"
+PRICES = """\
+currency: GBP
+prices: {long: 0.32, cross: 0.32, lock: 0.09}
+rates: {hour: 18.0, margin: 0.35}
+"""
+EVENT = """\
+event: 1
+name: Our Day
+designs:
+  - {design: small.yaml}
+crew: 2
+opening: "10:00"
+"""
+
+
+@pytest.fixture(scope="module")
+def page(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Page]:
+    """A small frame, an event of it, and a brand: all invented."""
+    root = tmp_path_factory.mktemp("printing") / "desk"
+    root.mkdir()
+    text = design_text(Wish("Small Frame", "frame", size=50), Voice())
+    (root / "small.yaml").write_text(text + PRICES, "utf-8")
+    (root / "day.event.yaml").write_text(EVENT, "utf-8")
+    shutil.copytree(DESIGNS / "brand", root / "brand")
+    with open_page(root) as page:
+        yield page
+
+
+def printed(page: Page, **asked: str) -> tuple[str, bytes]:
+    """The name and the bytes of what is printed."""
+    answer = page.send(f"{AT_SMALL}/print", asked)
+    assert answer.status_code == 200, answer.text
+    job = page.data(f"/api/jobs/{answer.json()['job']}")
+    assert (job["state"], job["message"]) == ("done", "")
+    (file,) = job["files"]
+    return file["name"], page.get(file["url"]).content
+
+
+def test_everything_that_can_be_printed_is_listed(page: Page) -> None:
+    options = page.data("/api/print?language=es")
+    keys = [one["key"] for one in options["whats"]]
+    assert keys == ["booklet", "companion", "quote", "shopping", "gallery", "event day"]
+    assert [one["value"] for one in options["brands"]] == ["brand/lantern_street.yaml"]
+    assert {one["value"] for one in options["languages"]} >= {"en", "es"}
+    assert all(one["words"] and one["about"] for one in options["whats"])
+
+
+@pytest.mark.parametrize("edition", ["training", "crew", "sale"])
+def test_booklets_are_those_of_the_command(page: Page, call: Call, edition: str) -> None:
+    brand = "brand/lantern_street.yaml" if edition == "sale" else ""
+    more = ["--brand", page.root / brand] if brand else []
+    language, paper = ("es", "letter") if edition == "crew" else ("en", "a4")
+    name, data = printed(
+        page, what="booklet", edition=edition, paper=paper, language=language, brand=brand
+    )
+    _, out, _ = call(
+        "booklet", page.root / "small.yaml", "--edition", edition, "--paper", paper,
+        "--language", language, *more,
+    )  # fmt: skip
+    assert Path(out.strip()).name == name
+    assert Path(out.strip()).read_bytes() == data
+    served = page.get(f"/output/{name}").headers
+    assert served["content-type"] == "application/pdf"
+    assert "sandbox" not in served["content-security-policy"]  # browsers show no PDF in one
+    assert "Small Frame" in (PdfReader(io.BytesIO(data)).metadata or {}).get("/Title", "")
+
+
+def test_the_rest_is_that_of_the_commands(page: Page, call: Call) -> None:
+    small, day = page.root / "small.yaml", page.root / "day.event.yaml"
+    name, data = printed(page, what="companion", edition="crew", language="es")
+    assert name == "small-crew-es.html"
+    call("companion", small, "--edition", "crew", "--language", "es", "--out", "page.html")
+    assert Path("page.html").read_bytes() == data
+    _, data = printed(page, what="shopping")
+    call("shopping", small, "--pdf", "list.pdf")
+    assert Path("list.pdf").read_bytes() == data
+    _, data = printed(page, what="quote", paper="letter")
+    call("quote", small, "--pdf", "quote.pdf", "--paper", "letter")
+    assert Path("quote.pdf").read_bytes() == data
+    name, data = printed(page, what="event day", language="en")
+    _, out, _ = call("event", day)
+    assert Path(out.split()[0]).name == name
+    assert Path(out.split()[0]).read_bytes() == data
+
+
+def test_the_gallery_shows_every_design_of_the_folder(page: Page) -> None:
+    name, data = printed(page, what="gallery", paper="letter", language="es")
+    assert name == "gallery-letter-es.pdf"
+    words = " ".join(one.extract_text() for one in PdfReader(io.BytesIO(data)).pages)
+    assert "Small Frame" in words
+    assert "Galería" in words
+
+
+def test_what_cannot_be_printed_is_said(page: Page) -> None:
+    text = page.text("small")
+    (page.root / "half.yaml").write_text(text.replace(PRICES, ""), "utf-8")
+    for asked, status in (
+        ({"what": "poster"}, 400),
+        ({"what": "booklet", "brand": "../brand.yaml"}, 400),
+        ({"what": "booklet", "language": "xx"}, 400),
+        ({"what": "booklet", "paper": "a0"}, 400),
+    ):
+        assert page.send(f"{AT_SMALL}/print", asked).status_code == status
+    answer = page.send("/api/design/half/print", {"what": "quote"})
+    job = page.data(f"/api/jobs/{answer.json()['job']}")
+    assert (job["state"], job["files"]) == ("failed", [])
+    assert "currency" in job["message"] or "price" in job["message"]
+    (page.root / "half.yaml").unlink()
+
+
+def test_a_job_that_waits_can_be_stopped(tmp_path: Path) -> None:
+    designs = with_designs(tmp_path / "desk", [DESIGNS / "reading_star.yaml"])
+    with open_page(designs, AtOnce(waits=True)) as page:
+        answer = page.send("/api/design/reading_star/print", {"what": "booklet"})
+        at = f"/api/jobs/{answer.json()['job']}"
+        assert page.data(at)["state"] == "waiting"
+        assert page.http.delete(at).json()["state"] == "stopped"
+        assert page.data(at)["state"] == "stopped"
+        assert page.get("/api/jobs/none").status_code == 404
+
+
+def test_pictures_of_steps_are_those_that_draw_makes(page: Page, call: Call) -> None:
+    call("draw", page.root / "small.yaml", "--step", "3", "--out", "three.svg")
+    drawn = page.get(f"{AT_SMALL}/step/3.svg")
+    assert drawn.headers["content-type"] == "image/svg+xml"
+    assert drawn.content == Path("three.svg").read_bytes()
+    assert page.get(f"{AT_SMALL}/step/1.svg").status_code == 200
+    assert page.get(f"{AT_SMALL}/step/900.svg").status_code == 404
+
+
+def test_offers_are_those_of_course(page: Page, call: Call) -> None:
+    offers = page.data(f"{AT_SMALL}/offers")
+    _, out, _ = call("course", page.root / "small.yaml", "--json")
+    assert [one["words"] for one in offers] == [one["text"] for one in json.loads(out)]
+    for offer in offers:
+        assert offer["picture"].startswith("data:image/png;base64,")
+    if offers:
+        version = page.data(AT_SMALL)["version"]
+        answer = page.edit("small", *offers[0]["edits"])
+        assert answer.status_code == 200
+        assert page.data(f"{AT_SMALL}/facts")["check"]["problems"] == []
+        undo = {"base": answer.json()["version"]}
+        assert page.send(f"{AT_SMALL}/undo", undo).json()["version"] == version
+
+
+def test_card_pictures_are_pictures(page: Page) -> None:
+    page.data(f"{AT_SMALL}/facts")
+    (card,) = [one for one in page.data("/api/home")["designs"] if one["name"] == "small"]
+    drawn = Image.open(io.BytesIO(page.get(card["picture"]).content))
+    assert drawn.size == (480, 480)
