@@ -51,7 +51,7 @@ def draw_steps(task: StepsWork, report: Report) -> None:
         design = read_known(Folder(task.root).file(task.name), voice)
     except (UnreadableDesignError, DesignProblemsError):
         return
-    made = evaluate(design, design.units, NEW_PARTS[EDITION])
+    made = evaluate(design, design.units, NEW_PARTS)
     book = book_of_piece(made, PAPERS[PAPER], EDITION, voice.language)
     first = task.first if task.first <= len(book.steps) else 1
     for number, picture in drawings_from(book, first):

@@ -144,7 +144,7 @@ def _companion(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
 def _quote(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
     path = _path(task)
     design = read_known(path, voice)
-    made = evaluate(design, design.units, NEW_PARTS["training"])
+    made = evaluate(design, design.units, NEW_PARTS)
     show(GATHERED)
     problems = [*missing_prices(design, made.facts.purchases), *made.facts.problems]
     if problems:

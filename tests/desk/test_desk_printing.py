@@ -83,7 +83,9 @@ def test_booklets_are_those_of_the_command(page: Page, call: Call, edition: str)
     served = page.get(f"/output/{name}").headers
     assert served["content-type"] == "application/pdf"
     assert "sandbox" not in served["content-security-policy"]  # browsers show no PDF in one
-    assert "Small Frame" in (PdfReader(io.BytesIO(data)).metadata or {}).get("/Title", "")
+    about = PdfReader(io.BytesIO(data)).metadata
+    assert about is not None
+    assert "Small Frame" in str(about.title)
 
 
 def test_the_rest_is_that_of_the_commands(page: Page, call: Call) -> None:
