@@ -15,7 +15,7 @@ from buildplan.language.messages import listing, message
 from buildplan.shape.constants import constants_with
 from buildplan.shape.finding import Settings, shapes_of_parts
 from buildplan.shape.kinds import ShapeKind
-from buildplan.shape.reaching import reaches
+from buildplan.shape.reaching import off_the_middle, reaches
 from buildplan.shape.retying import retied
 from buildplan.source.kinds import FileKind
 from buildplan.source.problems import ProblemKind
@@ -27,6 +27,14 @@ AT = ("build", "assembly")
 OF_PLACES = (FileKind.LOOSE_PART, ShapeKind.NOTHING_MEETS)
 OF_TIES = (ShapeKind.TIES_CANNOT_MEET, ShapeKind.READS_BACKWARDS)
 OF_ASSEMBLIES = (*OF_PLACES, *OF_TIES, *OF_THE_COURSE)
+# what a part that is tied between two may do where it would stand across them
+OF_BETWEEN = (
+    ShapeKind.DOES_NOT_FIT,
+    ShapeKind.RUNS_INTO_ITSELF,
+    ShapeKind.DOES_NOT_STAND,
+    ShapeKind.FOLDS,
+    ShapeKind.DOES_NOT_HOLD_ITSELF,
+)
 WIDTHS: Mapping[str, str] = {"wall": "across", "arch": "span"}  # what says how wide a part is
 MOST_PLACES = 6  # places of a part that are tried: each takes as long as a check
 
@@ -44,7 +52,11 @@ def assembly_ways(kind: ProblemKind, data: Data, folder: Path) -> Iterator[Remed
     elif kind in OF_THE_COURSE:
         yield from _courses_of_parts(data)
     elif kind is ShapeKind.REACHES_PAST:
-        yield from _wider(data, measure(data, folder))
+        yield from _as_wide(data, measure(data, folder))
+    elif kind is ShapeKind.OFF_THE_MIDDLE:
+        yield from _odd_or_even(data, measure(data, folder))
+    if kind in OF_BETWEEN:
+        yield from _across_in_place_of_between(data)
 
 
 def _parts(data: Data) -> Sequence[Data]:
@@ -90,37 +102,61 @@ def _places(data: Data, names: Sequence[str]) -> Iterator[Remedy]:
     parts = _parts(data)
     own = next(i for i in reversed(range(len(parts))) if parts[i]["name"] in names)
     others = [part["name"] for part in parts[:own] if part.get("repeat", 1) == 1]
-    at = (*AT, "parts", own)
-    clear = [TakeOut((*at, key)) for key in ("on", "between") if parts[own].get(key) is not None]
     found: list[tuple[str, Any]] = [("on", name) for name in reversed(others)]
     for pair in combinations(others, 2):
         found += [("on", list(pair)), ("between", list(pair))]
     for key, place in found[:MOST_PLACES]:
-        if parts[own].get(key) == place:
-            continue
-        right = f"{key}: {place}" if isinstance(place, str) else f"{key}: [{', '.join(place)}]"
-        kept = [one for one in clear if one.at[-1] != key]
-        words = message("give part {part} its place: {right}", part=parts[own]["name"], right=right)
-        yield Remedy(words, (*kept, Put((*at, key), place)))
+        yield from _placed(data, parts[own]["name"], key, place)
 
 
-def _wider(data: Data, piece: Measured) -> Iterator[Remedy]:
+def _placed(data: Data, name: str, key: str, place: str | list[str]) -> Iterator[Remedy]:
+    """A part set `on` or `between` others, unless it is so already."""
+    own = next(i for i, part in enumerate(_parts(data)) if part["name"] == name)
+    part, at = _parts(data)[own], (*AT, "parts", own)
+    if part.get(key) == place:
+        return
+    right = f"{key}: {place}" if isinstance(place, str) else f"{key}: [{', '.join(place)}]"
+    other = "between" if key == "on" else "on"
+    clear = [TakeOut((*at, other))] if part.get(other) is not None else []
+    words = message("give part {part} its place: {right}", part=name, right=right)
+    yield Remedy(words, (*clear, Put((*at, key), place)))
+
+
+def _across_in_place_of_between(data: Data) -> Iterator[Remedy]:
+    """What is tied between two parts set across them."""
+    for part in _parts(data):
+        if part.get("between") is not None:
+            yield from _placed(data, part["name"], "on", list(part["between"]))
+
+
+def _as_wide(data: Data, piece: Measured) -> Iterator[Remedy]:
     """What carries a word made as wide as the word is: the part that was set down last."""
     lengths = [one.tie_to_tie_m for one in piece.framework.balloons.values()]
     for reach in reaches(piece.framework, piece.shape):
         # as many on either side: what is in its middle stays there
         more = 2 * ceil(max(reach.left_m, reach.right_m) / max(lengths))
-        for i, part in reversed(list(enumerate(_parts(data)))):
-            for pattern, key in WIDTHS.items():
-                keys = (part.get("build") or {}).get(pattern)
-                if part["name"] not in reach.carriers or not isinstance(keys, Mapping):
-                    continue
-                if not isinstance(keys.get(key), int):
-                    continue
-                right = f"{key}: {keys[key] + more}"
-                words = message("make part {part} wider: {right}", part=part["name"], right=right)
-                wider = Put((*AT, "parts", i, "build", pattern, key), keys[key] + more)
-                yield Remedy(words, (wider,))
+        yield from _wider(data, reach.carriers, more)
+
+
+def _odd_or_even(data: Data, piece: Measured) -> Iterator[Remedy]:
+    """What stands off the middle, or what carries it, a balloon wider."""
+    for one in off_the_middle(piece.framework, piece.shape):
+        yield from _wider(data, (*one.carriers, one.name), 1)
+
+
+def _wider(data: Data, names: Sequence[str], more: int) -> Iterator[Remedy]:
+    """Parts of those names so many balloons wider, the last first."""
+    for i, part in reversed(list(enumerate(_parts(data)))):
+        for pattern, key in WIDTHS.items():
+            keys = (part.get("build") or {}).get(pattern)
+            if part["name"] not in names or not isinstance(keys, Mapping):
+                continue
+            if not isinstance(keys.get(key), int):
+                continue
+            right = f"{key}: {keys[key] + more}"
+            words = message("make part {part} wider: {right}", part=part["name"], right=right)
+            wider = Put((*AT, "parts", i, "build", pattern, key), keys[key] + more)
+            yield Remedy(words, (wider,))
 
 
 # --- ties ---------------------------------------------------------------------------------

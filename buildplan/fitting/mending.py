@@ -33,13 +33,13 @@ Kinds = frozenset[ProblemKind]
 Mends = Callable[[Remedy, ProblemKind], bool]
 LeftBy = Callable[[Remedy], Kinds | None]
 
-ON_THE_PIECE = frozenset((*OF_THE_COURSE, *OF_ASSEMBLIES, *WAYS))
 # what keeps a piece from fitting together is mended before what it then does
 FITTING = frozenset((*OF_THE_COURSE, *OF_ASSEMBLIES, ShapeKind.DOES_NOT_FIT, ShapeKind.NOT_AT_REST))
 # what does not keep a file from being read as plain data
 READ_ALL_THE_SAME = (*OF_THE_COURSE, *OF_PLACES)
 # cautions with ways that are tried as those of problems are
-TRIED_CAUTIONS = frozenset({ShapeKind.REACHES_PAST})
+TRIED_CAUTIONS = frozenset({ShapeKind.REACHES_PAST, ShapeKind.OFF_THE_MIDDLE})
+ON_THE_PIECE = frozenset((*OF_THE_COURSE, *OF_ASSEMBLIES, *WAYS, *TRIED_CAUTIONS))
 MOST_BALLOONS = 3000  # solving a larger piece anew takes longer than anybody waits
 MOST_TRIALS, BALLOONS_IN_ALL = 24, 12_000  # pieces that are solved anew for one design
 MOST_WAYS = 2  # that are told: with two to choose from, no third is looked for
@@ -91,7 +91,8 @@ def stiffer(sound: Broken, piece: Measured) -> Stiffer | None:
 
 def without_what_breaks(broken: Broken) -> tuple[Remedy, ...]:
     """The balloons more that, taken out, leave a piece without a problem."""
-    return tuple(one for one in without_extras(broken.data) if _solved(broken, one) == frozenset())
+    left = ((one, _solved(broken, one)) for one in without_extras(broken.data))
+    return tuple(one for one, kinds in left if kinds is not None and kinds <= TRIED_CAUTIONS)
 
 
 def tried_on_the_piece(
@@ -106,9 +107,11 @@ def tried_on_the_piece(
     left_by = _trials(broken)
 
     def mends(way: Remedy, kind: ProblemKind) -> bool:
-        """Whether the problem is gone, and no other has come, with the piece solved anew."""
+        """Whether the problem is gone, and no other has come, with the piece solved anew; a problem
+        may leave a caution in its place."""
         left = left_by(way)
-        return left is not None and left <= known - {kind}
+        cautions = frozenset() if kind in TRIED_CAUTIONS else TRIED_CAUTIONS
+        return left is not None and left <= (known - {kind}) | cautions
 
     found = []
     for problem in problems:

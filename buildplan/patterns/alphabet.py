@@ -129,8 +129,9 @@ GLYPHS: Mapping[str, tuple[Stroke, ...]] = {
     ),
     "S": (stroke(LEFTWARDS, SHORT_BAR, *HALF_ROUND_LEFT, SHORT_BAR, *HALF_ROUND, SHORT_BAR),),
     "T": (
-        stroke(RIGHTWARDS, HALF_BAR, 1, HALF_BAR),
-        stroke(right_of(0, HALF_BAR), HEIGHT - 2, 1),
+        # its bar reaches out over its feet: else it would be an I
+        stroke(RIGHTWARDS, SERIF + 1, 1, SERIF + 1),
+        stroke(right_of(0, SERIF + 1), HEIGHT - 2, 1),
         stroke(left_of(1, -1), SERIF),
         stroke(right_of(1, -1), SERIF),
     ),

@@ -76,7 +76,7 @@ def _no_such_part(name: str, part: str, colours: Colouring[Any]) -> Mistake:
         FileKind.NO_SUCH_PART_TO_COLOUR,
         (AT, part),
         message(
-            "a {pattern} has no {part} to lay a colour pattern along",
+            "{pattern}: there is no {part} to lay a colour pattern along",
             pattern=name,
             part=key_in_words(part),
         ),

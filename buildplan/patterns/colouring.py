@@ -30,5 +30,11 @@ def coloured(
             laid = lay_colours(order, run.places, run.length, run.closed)
             for ids, key in zip(run.links, laid, strict=True):
                 keys.update(dict.fromkeys(ids, key))
+    parts = (replace(one, framework=_recoloured(one.framework, keys)) for one in framework.parts)
+    return replace(_recoloured(framework, keys), parts=tuple(parts))
+
+
+def _recoloured(framework: Framework, keys: Mapping[str, str]) -> Framework:
+    """The framework with other balloons for some of its links, by their ids."""
     links = (replace(link, balloon=keys.get(link.id, link.balloon)) for link in framework.links)
     return replace(framework, links=tuple(links))

@@ -10,6 +10,7 @@ from buildplan.patterns.cell_outlines import Glyph
 from buildplan.patterns.letter_strokes import JOINERS
 from buildplan.patterns.lettering import glyph
 
+APART = 1.9  # links: characters nearer to one another would run into one for whoever reads them
 FACING = 0.08  # of a link: how far from one link apart two joints may be to face one another
 STEP = 0.05  # of a link: how finely places of the next character are tried
 MOST_BETWEEN = 4  # pairs of joints that are tied between two characters
@@ -18,13 +19,13 @@ MOST_BETWEEN = 4  # pairs of joints that are tied between two characters
 @cache
 def joiner(left: str, right: str, height: int) -> str:
     """The shortest bar between two characters of a height that both are tied to, and with which
-    neither is in the other's way; the shortest of all where none is."""
+    they can be told apart; the shortest of all where none is."""
     one, other = glyph(left, height), glyph(right, height)
     for bar in JOINERS:
         between = glyph(bar, height)
         (near, first), (far, second) = facing(one, between), facing(between, other)
         a, b = np.array(one.at), np.array(other.at) + near + far
-        if first and second and np.abs(b[None] - a[:, None]).min() >= 1:
+        if first and second and np.abs(b[None] - a[:, None]).min() >= APART:
             return bar
     return JOINERS[0]
 

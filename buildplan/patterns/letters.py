@@ -9,6 +9,7 @@ from pydantic import ValidationError
 from buildplan.framework.model import Framework
 from buildplan.language.messages import mark, message
 from buildplan.patterns.alphabet import GLYPHS
+from buildplan.patterns.letter_colours import COLOURS
 from buildplan.patterns.letter_frames import build_letters
 from buildplan.patterns.letter_keys import Letters, in_capitals
 from buildplan.patterns.letter_rows import cells_high, letter_joints
@@ -21,7 +22,6 @@ from buildplan.patterns.pattern import (
     JointsOf,
     Making,
     Pattern,
-    Uncoloured,
     Whole,
     link,
 )
@@ -120,10 +120,7 @@ PATTERN = Pattern(
     ),
     joints=_joints,
     build=_built,
-    colours=Uncoloured(
-        mark("letters have no long chains to lay a colour pattern along"),
-        mark("name other balloons in long, brace and bar, or make each letter a part of its own"),
-    ),
+    colours=COLOURS,
     more_cells=_more_cells,
     check=_check,
     extra_as="brace",

@@ -27,7 +27,7 @@ from buildplan.shape.model import (
     Shape,
     Wind,
 )
-from buildplan.shape.reaching import reaching_past
+from buildplan.shape.reaching import reaching_past, standing_off
 from buildplan.shape.relaxing import Relaxed, holds, relax
 from buildplan.shape.standing import latex_kg, masses, stand
 from buildplan.shape.stiffness import joint_masses_kg, locked, stiffness_of
@@ -266,5 +266,9 @@ def examine(
         stiffness=found,
         wind=wind,
         problems=tuple(problems_of(shape, found, sag)),
-        cautions=(*reaching_past(framework, shape), *cautions_of(shape, sag, tip, wind)),
+        cautions=(
+            *reaching_past(framework, shape),
+            *standing_off(framework, shape),
+            *cautions_of(shape, sag, tip, wind),
+        ),
     )

@@ -25,6 +25,7 @@ class ShapeKind(ProblemKind):
     DOES_NOT_HOLD_ITSELF = auto()
     # cautions
     REACHES_PAST = auto()
+    OFF_THE_MIDDLE = auto()
     SAGS = auto()
     MAY_NOT_HOLD_ITSELF = auto()
     TIPS_LIGHTLY = auto()

@@ -1,15 +1,15 @@
-"""Whether a word reaches past what carries it: letters over its ends stand on nothing."""
+"""Whether a word reaches past what carries it, or a part stands off the middle of that."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 import numpy as np
 
 from buildplan.framework.assembly import outer_part
 from buildplan.framework.model import Framework, Part
-from buildplan.language.messages import Decimal, listing, message
+from buildplan.language.messages import Decimal, listing, mark, message
 from buildplan.shape.drawn import words_of
 from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import FloatArray, Shape
@@ -17,6 +17,26 @@ from buildplan.source.problems import Problem
 from buildplan.source.suggestions import to_try
 
 REACHES_SHARE = 1.0  # of a link: what a letter may reach out and still stand on most of its foot
+
+
+# Of a link: what stands farther from the middle than the one and nearer than the other was meant to
+# stand there; and how far below the top of what carries it a part may begin.
+OFF_SHARES = 0.25, 0.75
+ABOVE_SHARE = 0.3
+
+
+TO_THE_RIGHT = mark("{part} stands {off} cm to the right of the middle of {parts}")
+TO_THE_LEFT = mark("{part} stands {off} cm to the left of the middle of {parts}")
+
+
+@dataclass(frozen=True)
+class OffMiddle:
+    """A part or a word that stands `off_m` to the right of the middle of what carries it."""
+
+    name: str
+    carriers: tuple[str, ...]
+    off_m: float
+    parts: tuple[Part, ...]
 
 
 @dataclass(frozen=True)
@@ -71,16 +91,53 @@ def reaching_past(framework: Framework, shape: Shape) -> tuple[Problem, ...]:
     )
 
 
+def off_the_middle(framework: Framework, shape: Shape) -> Iterator[OffMiddle]:
+    """What stands on others and about half a link from their middle: as near as joints meet.
+    What stands farther off is taken to be meant so."""
+    lengths = [framework.balloons[link.balloon].tie_to_tie_m for link in framework.links]
+    link_m = float(np.mean(lengths))
+    words = words_of(framework)
+    of_words = {part.name for parts in words.values() for part in parts}
+    alone = {part.name: [part] for part in framework.parts if part.name not in of_words}
+    beside = _beside(framework)
+    for name, parts in (*words.items(), *alone.items()):
+        own = {part.name for part in parts}
+        carriers = [
+            part
+            for part in framework.parts
+            if part.name not in own and any(part.name in beside.get(one, ()) for one in own)
+        ]
+        below = [joint for part in carriers for joint in part.framework.joints]
+        joints = [joint for part in parts for joint in part.framework.joints]
+        if not below or _lowest(shape, joints) < _highest(shape, below) - ABOVE_SHARE * link_m:
+            continue
+        off = sum(_across(shape, joints)) / 2 - sum(_across(shape, below)) / 2
+        if OFF_SHARES[0] * link_m < abs(off) < OFF_SHARES[1] * link_m:
+            names = tuple(dict.fromkeys(outer_part(f"{part.name}.") for part in carriers))
+            yield OffMiddle(name.rpartition(".")[2], names, off, tuple(parts))
+
+
+def standing_off(framework: Framework, shape: Shape) -> tuple[Problem, ...]:
+    """A caution for each part or word that stands off the middle of what carries it."""
+    return tuple(
+        Problem(
+            ShapeKind.OFF_THE_MIDDLE,
+            message(
+                TO_THE_RIGHT if one.off_m > 0 else TO_THE_LEFT,
+                part=one.name,
+                off=Decimal(100 * abs(one.off_m), 0),
+                parts=listing(one.carriers),
+            ),
+            to_try(message("make one of them a balloon wider")),
+            joints=tuple(part.framework.joints[0] for part in one.parts[:1]),
+        )
+        for one in off_the_middle(framework, shape)
+    )
+
+
 def _carriers(framework: Framework, letters: Sequence[Part]) -> list[Part]:
     """The parts that ties or balloons hold to some letters, and those that hold these."""
-    own = {part.name for part in letters}
-    part_of = {joint: part.name for part in framework.parts for joint in part.framework.joints}
-    beside: dict[str, set[str]] = {}
-    ends = [(link.start, link.finish) for link in framework.links]
-    for together in (*ends, *(tie.joints for tie in framework.ties)):
-        names = {part_of[joint] for joint in together if joint in part_of}
-        for name in names:
-            beside.setdefault(name, set()).update(names)
+    own, beside = {part.name for part in letters}, _beside(framework)
     reached = set(own)
     waiting = sorted(own)
     while waiting:
@@ -88,6 +145,26 @@ def _carriers(framework: Framework, letters: Sequence[Part]) -> list[Part]:
             reached.add(name)
             waiting.append(name)
     return [part for part in framework.parts if part.name in reached - own]
+
+
+def _beside(framework: Framework) -> Mapping[str, set[str]]:
+    """The parts that ties or balloons hold to each part, itself among them."""
+    part_of = {joint: part.name for part in framework.parts for joint in part.framework.joints}
+    beside: dict[str, set[str]] = {}
+    ends = [(link.start, link.finish) for link in framework.links]
+    for together in (*ends, *(tie.joints for tie in framework.ties)):
+        names = {part_of[joint] for joint in together if joint in part_of}
+        for name in names:
+            beside.setdefault(name, set()).update(names)
+    return beside
+
+
+def _lowest(shape: Shape, joints: Sequence[str]) -> float:
+    return float(min(shape.at[joint][1] for joint in joints))
+
+
+def _highest(shape: Shape, joints: Sequence[str]) -> float:
+    return float(max(shape.at[joint][1] for joint in joints))
 
 
 def _across(shape: Shape, joints: Sequence[str]) -> tuple[float, float]:

@@ -15,12 +15,13 @@ from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
 from buildplan.framework.chain_roles import RING, ROW, UPRIGHT, ZIGZAG, Layer
 from buildplan.framework.counts import balloon_counts
-from buildplan.framework.model import Framework
+from buildplan.framework.model import Framework, Role
 from buildplan.shape.finding import find_shape
 
 COLUMN = "  column: {around: 8, rings: 9, ring: a, between: a, lock: k}\n"
 WALL = "  wall: {across: 6, up: 5, layers: 2, row: a, upright: a, between: a, lock: k, openings: "
 WALL += "[{along: 2, up: 2, wide: 2, high: 2}]}\n"
+WORD = "  letters: {text: LO, cells: 5, long: a, brace: a, bar: b, lock: k}\n"
 ARCH = "  arch: {kind: gabled, leg: 8, span: 4, long: a, brace: a, lock: k}\n"
 
 
@@ -137,3 +138,33 @@ def test_braces_have_each_one_colour(tmp_path: Path) -> None:
     framework = built(tmp_path, ARCH, "{brace: {stripes: {a: 2, b: 1}}}")
     for number, brace in enumerate(framework.braces):
         assert set(keys(framework, brace.links)) == {"b" if number % 3 == 2 else "a"}
+
+
+def test_letters_are_striped_from_the_floor_up(tmp_path: Path) -> None:
+    """By how high the middle of each balloon lies on the solved word."""
+    word = built(tmp_path, WORD, "{long: {stripes: {a: 2, b: 3}}, brace: {stripes: {b: 1, a: 4}}}")
+    shape = find_shape(word)
+    low = min(at[1] for at in shape.at.values())
+    link_m = word.balloons["a"].tie_to_tie_m
+    letters = {
+        joint for part in word.parts if len(part.name) == 1 for joint in part.framework.joints
+    }
+    for link in word.links:
+        if link.start in letters and link.finish in letters:
+            height = (shape.at[link.start][1] + shape.at[link.finish][1]) / 2 - low
+            row = int(height / link_m + 0.1)
+            first = ("a", "b", 2) if link.role is Role.CHAIN else ("b", "a", 1)
+            assert link.balloon == (first[0] if row < first[2] else first[1]), link.id
+    # its parts are built from the same balloons as the whole
+    assert {link for part in word.parts for link in part.framework.links} <= set(word.links)
+
+
+def test_letters_are_coloured_one_after_another(tmp_path: Path) -> None:
+    word = built(tmp_path, WORD, "{letter: [b, a]}")
+    used = {
+        part.name: {link.balloon for link in part.framework.links if link.role is Role.CHAIN}
+        for part in word.parts
+    }
+    assert used == {"L": {"b"}, "BAR": {"b"}, "O": {"a"}}
+    alone = built(tmp_path, WORD.replace("LO", "L"), "{letter: [b, a]}")
+    assert {link.balloon for link in alone.links} == {"b"}

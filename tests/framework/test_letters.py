@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from itertools import product
 from pathlib import Path
 
 import networkx as nx
@@ -15,6 +16,7 @@ from buildplan.framework.model import Framework, Role
 from buildplan.language.voice import Voice
 from buildplan.patterns.alphabet import GLYPHS
 from buildplan.patterns.letter_rows import letter_joints
+from buildplan.patterns.letter_spacing import facing, joiner
 from buildplan.patterns.lettering import HEIGHTS, can_draw, glyph
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.replay import replay
@@ -180,6 +182,32 @@ def test_a_word_is_one_piece_of_characters_and_bars(tmp_path: Path) -> None:
     assert {frozenset(e[:2]) for e in rebuilt.graph.edges} == {
         frozenset(e[:2]) for e in graph.edges
     }
+
+
+@pytest.mark.parametrize("height", HEIGHTS)
+def test_characters_of_a_word_are_told_apart(height: int) -> None:
+    """Bodies are about as thick as a link is long: so much is free between two characters at least
+    (1.9 links from joint to joint), and no more than is asked for by what leans out."""
+    drawn = [one for one in CHARACTERS if can_draw(one, height)]
+    apart = []
+    for left, right in product(drawn, drawn):
+        bar = glyph(joiner(left, right, height), height)
+        x = facing(glyph(left, height), bar)[0] + facing(bar, glyph(right, height))[0]
+        one, other = np.array(glyph(left, height).at), np.array(glyph(right, height).at) + x
+        apart.append(np.abs(other[None] - one[:, None]).min())
+    assert min(apart) > 1.85
+    assert np.mean(np.array(apart) < 3.2) > 0.99
+
+
+@pytest.mark.parametrize("height", HEIGHTS)
+def test_a_t_is_wider_at_the_top_and_an_i_is_not(height: int) -> None:
+    def widths(one: str) -> tuple[float, float]:
+        at = np.array(glyph(one, height).at)
+        top, foot = at[at.imag > at.imag.max() - 0.5], at[at.imag < at.imag.min() + 0.5]
+        return float(np.ptp(top.real)), float(np.ptp(foot.real))
+
+    assert widths("T")[0] >= widths("T")[1] + 2
+    assert widths("I")[0] == pytest.approx(widths("I")[1])
 
 
 def test_what_cannot_stand_says_so(tmp_path: Path) -> None:

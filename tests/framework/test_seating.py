@@ -163,6 +163,30 @@ def test_a_word_wider_than_its_beam_is_told_and_what_is_told_mends_it(tmp_path: 
     assert any("across" in way["text"] for way in past["changes"])
 
 
+def test_what_stands_half_a_link_off_the_middle_is_told_and_what_is_told_mends_it(
+    tmp_path: Path,
+) -> None:
+    """How far is measured on the solved joints."""
+    wide = BEAM.replace("across: 5", "across: 4")
+    file = file_of(tmp_path, f"name: B, build: {wide}", f"name: T, on: B, build: {TOWER}")
+    (told,) = [one for one in checked(file)[1]["cautions"] if one["kind"] == "off-the-middle"]
+    _, shape = solved(file)
+    middle = {
+        name: np.mean([at[0] for joint, at in shape.at.items() if joint.startswith(name)])
+        for name in ("B.", "T.")
+    }
+    assert told["data"]["off"] == pytest.approx(100 * abs(middle["T."] - middle["B."]), abs=0.1)
+    assert ("right" in told["message"]) == (middle["T."] > middle["B."])
+    assert told["changes"]
+    for way in told["changes"]:
+        text = file.read_text("utf-8")
+        applied(file, {"changes": [way]})
+        status, after = checked(file)
+        assert status == 0
+        assert "off-the-middle" not in {one["kind"] for one in after["cautions"]}
+        file.write_text(text, "utf-8")
+
+
 def checked(file: Path, *options: str) -> tuple[int, dict[str, Any]]:
     found = CliRunner().invoke(app, ["check", str(file), "--json", *options])
     assert found.exit_code in (0, 1), found.output
@@ -224,10 +248,12 @@ CROSSED = "    ties: [[S.A1, B.B4], [S.A13, B.B2], [S.B1, B.D4], [S.B13, B.D2]]\
         (FOUR, CROSSED, "ties-cannot-meet"),
         ((FOUR[0], f"name: S, mirrored: true, on: B, build: {SIGN}"), "", "reads-backwards"),
         (FOUR, "", "loose-part"),
+        ((*(f"name: {name}, build: {COLUMN.replace('rings: 3', 'rings: 7')}" for name in "LR"),
+          f"name: B, between: [L, R], build: {BEAM}"), "", "folds"),
         ((FOUR[0], f"name: S, between: [B, T], build: {SIGN}", f"name: T, on: B, build: {TOWER}"),
          "", "nothing-meets"),
     ],
-    ids=["seen-from-behind", "crossed", "mirrored", "loose", "nowhere"],
+    ids=["seen-from-behind", "crossed", "mirrored", "loose", "between", "nowhere"],
 )  # fmt: skip
 def test_what_check_says_mends_it(
     tmp_path: Path, parts: tuple[str, ...], more: str, kind: str
