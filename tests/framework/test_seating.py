@@ -14,6 +14,7 @@ import numpy as np
 import pytest
 import yaml
 from seated_parts import BEAM, COLUMN, LINK_M, SIGN, TOWER, WORD, file_of, solved
+from trial_file import HEAD
 from typer.testing import CliRunner
 
 from buildplan.cli import app
