@@ -257,9 +257,7 @@ def single(context: Context, step: Step) -> Wording:
             voice.say("Lay parts {parts} side by side as in the finished view.", parts=parts)
             if apart
             else "",
-            voice.say(TAKE_SINGLE, colour=context.balloons_of(links)),
-            _across(voice),
-            *(how_to_lock(context, step) if step.locks else [_beside_locks(voice)]),
+            *_tying_in(context, step, apart),
         ),
         check=done(
             context,
@@ -269,6 +267,22 @@ def single(context: Context, step: Step) -> Wording:
             else voice.say("Both ends of each are tied in, and each is straight."),
         ),
     )
+
+
+def _tying_in(context: Context, step: Step, apart: bool) -> list[str]:
+    """How singles are tied in: where the first like them is told, if one was before."""
+    voice, links = context.voice, [op.links[0] for op in step.of_kind(Kind.SINGLE)]
+    for other in (one for one in context.steps[: step.number - 1] if one.kind is Kind.SINGLE):
+        heads = other.of_kind(Kind.SINGLE)
+        alike = between_parts(context.piece, heads[0]) == apart
+        colour = context.balloons_of([op.links[0] for op in heads])
+        if alike and bool(other.locks) == bool(step.locks) and colour == context.balloons_of(links):
+            return [voice.say("As in step {step}.", step=other.number)]
+    return [
+        voice.say(TAKE_SINGLE, colour=context.balloons_of(links)),
+        _across(voice),
+        *(how_to_lock(context, step) if step.locks else [_beside_locks(voice)]),
+    ]
 
 
 def _beside_locks(voice: Voice) -> str:

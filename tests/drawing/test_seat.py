@@ -14,14 +14,17 @@ from buildplan.drawing.camera import project
 from buildplan.drawing.seat import (
     ABOVE_DEG,
     DOWN_DEG,
+    LOOKING_DOWN,
     OVER_POLE,
     ROUND_DEG,
+    STANDING,
     brace_axes,
     open_end_seat,
     seat_before,
     standing_seat,
 )
 from buildplan.evaluation.evaluating import resting_shape
+from buildplan.evaluation.seating import read_whole
 
 DESIGNS = Path(__file__).parents[2] / "designs"
 
@@ -98,3 +101,21 @@ def test_the_pole_of_a_globe_is_seen_from_above_and_all_that_meets_there() -> No
         turned = np.sort(np.degrees(np.arctan2(away[:, 1], away[:, 0])) % 360)
         gaps = np.diff([*turned, turned[0] + 360])
         assert gaps.max() < 180
+
+
+@pytest.mark.parametrize(("name", "lies"), [("leo_5", True), ("portal", False)])
+def test_parts_are_tied_as_they_lie_or_as_they_stand(name: str, lies: bool) -> None:
+    """A word lies on its back while its letters are tied, and one looks down on all of it from one
+    side; columns stand."""
+    design = read_whole(DESIGNS / "gallery" / f"{name}.yaml")
+    framework = build_framework(design)
+    shape = resting_shape(design, framework)
+    apart = [
+        (link.start, link.finish)
+        for link in framework.links
+        if framework.part_at(link.start) is not framework.part_at(link.finish)
+    ]
+    meeting = apart or [tie.joints for tie in framework.ties]
+    seats = {seat_before(framework, shape, joints) for joints in meeting}
+    assert (seats == {LOOKING_DOWN}) is lies
+    assert all(seat.name == STANDING for seat in seats)

@@ -32,11 +32,13 @@ from buildplan.sequence.model import Kind, Stage, Step
 
 MOST_HEIGHT = 200.0
 PICTURE_HEIGHT, JOINED_HEIGHT = 140.0, 116.0
+KNOWN_HEIGHT = 124.0  # of work that was shown before: three steps of it have room on a page
 NARROWEST, WIDEST = 150.0, 250.0
 FEW_JOINTS, NARROWEST_OF_FEW = 2, 104.0  # a close-up of so few joints that meet needs less
 PLACE = (84.0, 62.0)
 WORDS_SHARE = 0.52
 TITLE_SHARES = (0.74, 0.26)
+SHORT_CHECK = 60  # letters; a longer check stands below the pictures, not under one of them
 COLUMN_GAP, GAP = 14.0, 10.0
 ROW_GAP = 4.0
 LEAST_BESIDE = 150.0  # so wide is room beside pictures for rows of joints
@@ -113,15 +115,18 @@ def _on_the_piece(
     alone = len(turns) != closeups  # several turns in one panel: their rows stand by themselves
     told: Sequence[Sequence[str]] = [()] * closeups if alone else turns
     cells = [_panel(picture, rows) for picture, rows in zip(panels.closeups, told, strict=True)]
+    check = Items([check_words(book, step)], ticked=True, gap=ROW_GAP)
+    head = [_head(book, sheets, step, None if has_place else panels.where), *moves]
+    if has_place and not alone and measure >= ABREAST_FROM:
+        if closeups == 1:  # what is to be ticked has the room between the pictures
+            ticked = Items([*map(plain, turns[0]), check_words(book, step)], ticked=True)
+            row = [[Shown(panels.closeups[0])], [ticked], [Shown(panels.where)]]
+            return [*head, Columns(row, gap=GAP, after=4.0)]
+        if len(book.told(step).check) <= SHORT_CHECK:
+            return [*head, *in_rows([*cells, [Shown(panels.where, after=4.0), check]], measure)]
     cells += [[Shown(one)] for one in (panels.corner, panels.where if has_place else None) if one]
     rows = list(printed(book.voice, step.turns, told_turns)) if alone else []
-    return [
-        _head(book, sheets, step, None if has_place else panels.where),
-        *moves,
-        *in_rows(cells, measure),
-        *_abreast(rows, measure),
-        Items([check_words(book, step)], ticked=True, gap=ROW_GAP),
-    ]
+    return [*head, *in_rows(cells, measure), *_abreast(rows, measure), check]
 
 
 def _head(book: Book, sheets: MapSheets, step: Step, where: Picture | None) -> Columns:
@@ -138,13 +143,17 @@ def _sizes(book: Book, views: Views, step: Step) -> tuple[tuple[float, float], b
     large as theirs in a row of them that is not full."""
     measure, shown = book.paper.measure, shown_in(book, views.of(step))
     few = all(len(closeup.panel.joints) <= FEW_JOINTS for closeup in shown)
-    narrowest = NARROWEST_OF_FEW if step.kind is Kind.JOIN and few else NARROWEST
+    narrow = few and step.kind in (Kind.JOIN, Kind.SINGLE)
+    narrowest = NARROWEST_OF_FEW if narrow else NARROWEST
     fit = max(1, int((measure + GAP) / (narrowest + GAP)))
     lines = -(-len(shown) // fit)
     has_place = corner_of(book, step) is None and len(shown) < lines * fit
     across = -(-(len(shown) + has_place) // lines)  # rows alike: two and two, not three and one
+    if has_place and len(shown) == 1 and step.kind is not Kind.JOIN and measure >= ABREAST_FROM:
+        across = 3  # the words are between
     wide = min(WIDEST, (measure - GAP * (across - 1)) / across)
-    return (wide, JOINED_HEIGHT if step.kind is Kind.JOIN else PICTURE_HEIGHT), has_place
+    tall = PICTURE_HEIGHT if step.alike is None else KNOWN_HEIGHT
+    return (wide, JOINED_HEIGHT if narrow or step.kind is Kind.JOIN else tall), has_place
 
 
 def _panel(picture: Picture, rows: Sequence[str]) -> list[Flowable]:
