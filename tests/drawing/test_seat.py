@@ -110,7 +110,7 @@ def test_parts_are_tied_as_they_lie_or_as_they_stand(name: str, lies: bool) -> N
     design = read_whole(DESIGNS / "gallery" / f"{name}.yaml")
     framework = build_framework(design)
     shape = resting_shape(design, framework)
-    apart = [
+    apart: list[tuple[str, ...]] = [
         (link.start, link.finish)
         for link in framework.links
         if framework.part_at(link.start) is not framework.part_at(link.finish)
