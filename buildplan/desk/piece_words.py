@@ -51,7 +51,6 @@ _PAINTING: Mapping[str, str] = {
     "piece paint all": mark("all of its kind"),
     "piece paint second": mark("every second place from here"),
     "piece paint third": mark("every third place from here"),
-    "piece paint how": mark("Tap balloons in the picture."),
     "piece paint not here": mark("This balloon cannot be painted by itself."),
     "piece painted": mark("Painted {colour}. Balloons: {count}"),
 }

@@ -16,7 +16,7 @@ function path(spots: readonly Spot[], name: string, closed = false): SVGElement 
   return s("path", { d: closed ? `${d}Z` : d, class: name });
 }
 
-export const passes = (fit: string): boolean => fit !== "no";
+export const passes = (fit: string): boolean => fit !== "not";
 
 /** Words at a spot, kept within the picture. */
 function words(text: string, { x, y }: Spot, from: Pose): SVGElement {
@@ -38,7 +38,7 @@ export function dimensions(all: Overlays["dimensions"], from: Pose): SVGElement[
   return all.flatMap((one) => {
     if (!one.from || !one.to) return [];
     const [start, end] = [at(from, one.from), at(from, one.to)];
-    return [...measured(start, end), words(one.words, { x: (start.x + end.x) / 2, y: (start.y + end.y) / 2 - 6 }, from)];
+    return [...measured(start, end), words(one.words, { x: (start.x + end.x) / 2, y: (start.y + end.y) / 2 + (one.name === "height" ? -6 : 18) }, from)];
   });
 }
 
@@ -76,7 +76,7 @@ export function wind(share: number, high_m: number, text: string, from: Pose): S
 export function doorway(door: Overlays["doors"][number], from: Pose): SVGElement[] {
   const half = door.width_m / 2;
   const corners: Point[] = [[-half, 0, 0], [-half, door.height_m, 0], [half, door.height_m, 0], [half, 0, 0]];
-  return [path(corners.map((corner) => at(from, corner)), passes(door.goes_through) ? "way" : "way no"), words(door.words, at(from, [0, door.height_m, 0]), from)];
+  return [path(corners.map((corner) => at(from, corner)), passes(door.goes_through) ? "way" : "way no"), words(door.door, at(from, [0, door.height_m, 0]), from)];
 }
 
 /** The room inside a van, its edges. */
@@ -87,5 +87,5 @@ export function hold(van: Overlays["van"], from: Pose): SVGElement[] {
   const posts = ([[-x, z], [x, z], [x, -z], [-x, -z]] as const).map(([a, b]) =>
     path([at(from, [a, 0, b]), at(from, [a, y, b])], passes(van.goes_in) ? "way" : "way no"),
   );
-  return [ring(0), ring(y), ...posts, words(van.words, at(from, [0, y, z]), from)];
+  return [ring(0), ring(y), ...posts, words(van.door, at(from, [0, y, z]), from)];
 }

@@ -12,7 +12,7 @@ import { dimensions, doorway, foot, hold, wind } from "./drawn";
 import { hexOf, paintAt, strokeAt } from "./painting";
 import { jointAt } from "./picking";
 import { pickJoint, pickPart } from "./placing";
-import { PictureTools } from "./tools";
+import { PictureBar, Seeing } from "./tools";
 import { viewOf, type View } from "./view";
 
 export function Picture({ name }: { name: string }) {
@@ -60,8 +60,11 @@ function Turning({ found }: { found: Of<Shown> }) {
   useSignalEffect(() => show(view, found.value, over));
   useEffect(() => show(view, found.value, over), [view, found, over]);
   return (
-    <div class="turning" ref={ground} data-tapping={tapping.value?.does}>
-      <PictureTools view={view} turned={turned} />
+    <div class="turning" data-tapping={tapping.value?.does}>
+      <PictureBar />
+      <div class="ground" ref={ground}>
+        <Seeing view={view} turned={turned} />
+      </div>
     </div>
   );
 }

@@ -1,16 +1,16 @@
-// What stands over the picture: turning it back, drawing near, overlays, and what a tap does.
+// What stands before and over the picture: overlays, painting, turning it back, drawing near.
 import { useSignal } from "@preact/signals";
-import type { ComponentChildren } from "preact";
 import { design, facts } from "../state";
 import { say } from "../words";
 import { ownBalloons } from "./balloons";
-import type { Overlays } from "../contract";
-import { door, gust, OVERLAYS, overlays, tapping, type Overlay } from "./choices";
+import type { Overlays as Known } from "../contract";
+import { door, gust, OVERLAYS, overlays, tapping, type Overlay, type Tapping } from "./choices";
 import { passes } from "./drawn";
 import { SCOPES, type Scope } from "./picking";
 import type { View } from "./view";
 
-export function PictureTools({ view, turned }: { view: View; turned: boolean }) {
+/** Over the picture: drawing near, turning back, and what a tap is waited for. */
+export function Seeing({ view, turned }: { view: View; turned: boolean }) {
   return (
     <>
       <div class="near-and-far" role="group" aria-label={say("piece seeing")}>
@@ -26,12 +26,32 @@ export function PictureTools({ view, turned }: { view: View; turned: boolean }) 
           </button>
         )}
       </div>
-      <div class="over-tools">
-        <Showing />
-        <PaintTool />
-      </div>
       <Told />
     </>
+  );
+}
+
+/** Before the picture, so that nothing covers it: what is shown over it, and painting. */
+export function PictureBar() {
+  const open = useSignal(false);
+  const painting = tapping.value?.does === "paint" ? tapping.value : null;
+  const show = (): void => {
+    open.value = !open.value;
+    if (painting) tapping.value = null;
+  };
+  return (
+    <div class="picture-bar">
+      <div class="bar-row">
+        <button type="button" aria-expanded={open.value && !painting} aria-controls="overlays" onClick={show}>
+          {say("piece show")}
+          {overlays.value.size > 0 && <span class="count">{overlays.value.size}</span>}
+        </button>
+        <PaintButton painting={painting !== null} />
+        {open.value && !painting && <Overlays />}
+        {painting && <Painting now={painting} />}
+      </div>
+      <Shown />
+    </div>
   );
 }
 
@@ -41,28 +61,28 @@ function toggled(overlay: Overlay): void {
   overlays.value = now;
 }
 
-/** The overlays, each a switch, with what it says when it is on. */
-function Showing() {
-  const open = useSignal(false);
-  const known = facts.value?.value.overlays;
+/** The overlays, each shown or not. */
+function Overlays() {
   return (
-    <div class="showing">
-      <button type="button" aria-expanded={open.value} aria-controls="overlays" onClick={() => (open.value = !open.value)}>
-        {say("piece show")}
-        {overlays.value.size > 0 && <span class="count">{overlays.value.size}</span>}
-      </button>
-      {open.value && (
-        <div class="panel" id="overlays" role="group" aria-label={say("piece show")}>
-          {OVERLAYS.map((one) => (
-            <label key={one} class="switch">
-              <input type="checkbox" role="switch" checked={overlays.value.has(one)} onChange={() => toggled(one)} />
-              <span>{say(`piece show ${one}`)}</span>
-            </label>
-          ))}
-        </div>
-      )}
-      {known && overlays.value.has("gust") && known.gusts.length > 0 && (
-        <Card>
+    <div class="chosen" id="overlays" role="group" aria-label={say("piece show")}>
+      {OVERLAYS.map((one) => (
+        <button key={one} type="button" class="chip-button" aria-pressed={overlays.value.has(one)} onClick={() => toggled(one)}>
+          {say(`piece show ${one}`)}
+        </button>
+      ))}
+    </div>
+  );
+}
+
+/** What the overlays that are shown say. */
+function Shown() {
+  const known = facts.value?.value.overlays;
+  const on = overlays.value;
+  if (!known || !(on.has("gust") || on.has("door") || on.has("van"))) return null;
+  return (
+    <div class="shown-cards">
+      {on.has("gust") && known.gusts.length > 0 && (
+        <div class="shown-card">
           <label class="slider">
             <span>{say("piece gust")}</span>
             <input
@@ -74,92 +94,79 @@ function Showing() {
               onInput={(event) => (gust.value = Number(event.currentTarget.value))}
             />
           </label>
-          <output>
-            {known.gusts[gust.value]?.words}
-          </output>
-        </Card>
+          <output>{known.gusts[gust.value]?.words}</output>
+        </div>
       )}
-      {known && overlays.value.has("door") && <Doors doors={known.doors} />}
-      {known && overlays.value.has("van") && (
-        <Card>
+      {on.has("door") && <Doors doors={known.doors} />}
+      {on.has("van") && (
+        <div class="shown-card">
+          <b>{known.van.door}</b>
           <output data-passes={passes(known.van.goes_in)}>{known.van.words}</output>
-        </Card>
+        </div>
       )}
     </div>
   );
 }
 
-function Card({ children }: { children: ComponentChildren }) {
-  return <div class="panel shown-card">{children}</div>;
-}
-
-function Doors({ doors }: { doors: Overlays["doors"] }) {
+function Doors({ doors }: { doors: Known["doors"] }) {
   const now = doors[door.value];
   if (!now) return null;
   return (
-    <Card>
-      {doors.length > 1 && (
-        <select aria-label={say("piece show door")} value={door.value} onChange={(event) => (door.value = Number(event.currentTarget.value))}>
-          {doors.map((one, i) => (
-            <option key={one.door} value={i}>
-              {one.door}
-            </option>
-          ))}
-        </select>
-      )}
+    <div class="shown-card">
+      <select aria-label={say("piece show door")} value={door.value} onChange={(event) => (door.value = Number(event.currentTarget.value))}>
+        {doors.map((one, i) => (
+          <option key={one.door} value={i}>
+            {one.door}
+          </option>
+        ))}
+      </select>
       <output data-passes={passes(now.goes_through)}>{now.words}</output>
-    </Card>
+    </div>
   );
 }
 
-/** Painting: which balloon, and how much of the piece a tap paints; or why it cannot be. */
-function PaintTool() {
-  const now = tapping.value;
-  const paint = facts.value?.value.paint;
-  const links = ownBalloons(design.value).filter((balloon) => balloon.isLink);
-  const [first] = links;
-  if (!paint || !first || design.value?.read_only) return null;
-  const painting = now?.does === "paint" ? now : null;
-  const begin = () => (tapping.value = painting ? null : { does: "paint", balloon: first.key, scope: "one" });
+const toPaint = () => ownBalloons(design.value).filter((balloon) => balloon.isLink);
+
+function PaintButton({ painting }: { painting: boolean }) {
+  const [first] = toPaint();
+  if (!facts.value?.value.paint || !first || design.value?.read_only) return null;
   return (
-    <div class="painting">
-      <button type="button" aria-pressed={painting !== null} onClick={begin}>
-        {say("piece paint")}
-      </button>
-      {painting && (
-        <div class="panel" role="group" aria-label={say("piece paint")}>
-          {paint.parts.length > 0 && (
-            <>
-              <div class="swatches" role="radiogroup" aria-label={say("piece paint with")}>
-                {links.map((balloon) => (
-                  <label key={balloon.key} class="swatch" title={balloon.label}>
-                    <input
-                      type="radio"
-                      name="paint-with"
-                      checked={painting.balloon === balloon.key}
-                      onChange={() => (tapping.value = { ...painting, balloon: balloon.key })}
-                    />
-                    <i style={{ background: balloon.hex }} />
-                    <span>{balloon.told}</span>
-                  </label>
-                ))}
-              </div>
-              <label class="scope">
-                <span>{say("piece paint how much")}</span>
-                <select value={painting.scope} onChange={(event) => (tapping.value = { ...painting, scope: event.currentTarget.value as Scope })}>
-                  {SCOPES.map((scope) => (
-                    <option key={scope} value={scope}>
-                      {say(`piece paint ${scope}`)}
-                    </option>
-                  ))}
-                </select>
+    <button type="button" aria-pressed={painting} onClick={() => (tapping.value = painting ? null : { does: "paint", balloon: first.key, scope: "one" })}>
+      {say("piece paint")}
+    </button>
+  );
+}
+
+/** Which balloon a tap paints with, and how much of the piece; or why it cannot be. */
+function Painting({ now }: { now: Extract<Tapping, { does: "paint" }> }) {
+  const paint = facts.value?.value.paint;
+  if (!paint) return null;
+  return (
+    <div class="chosen" role="group" aria-label={say("piece paint")}>
+      {paint.parts.length > 0 && (
+        <>
+          <div class="swatches" role="radiogroup" aria-label={say("piece paint with")}>
+            {toPaint().map((balloon) => (
+              <label key={balloon.key} class="swatch" title={balloon.told}>
+                <input type="radio" name="paint-with" checked={now.balloon === balloon.key} onChange={() => (tapping.value = { ...now, balloon: balloon.key })} />
+                <i style={{ background: balloon.hex }} />
+                <span>{balloon.told}</span>
               </label>
-              <p class="how">{say("piece paint how")}</p>
-            </>
-          )}
-          {paint.why !== "" && <p class="how">{paint.why}</p>}
-        </div>
+            ))}
+          </div>
+          <label class="scope">
+            <span>{say("piece paint how much")}</span>
+            <select value={now.scope} onChange={(event) => (tapping.value = { ...now, scope: event.currentTarget.value as Scope })}>
+              {SCOPES.map((scope) => (
+                <option key={scope} value={scope}>
+                  {say(`piece paint ${scope}`)}
+                </option>
+              ))}
+            </select>
+          </label>
+        </>
       )}
+      {paint.why !== "" && <p class="how">{paint.why}</p>}
     </div>
   );
 }

@@ -3,7 +3,7 @@
 import { useEffect } from "preact/hooks";
 import { useSignal } from "@preact/signals";
 import { stepPicture } from "../api";
-import { piece } from "../state";
+import { piece, unworkable, working } from "../state";
 import { say } from "../words";
 import { moment } from "./choices";
 
@@ -11,7 +11,7 @@ export function OrderOfWork() {
   const found = piece.value;
   const printed = useSignal(false);
   useEffect(() => () => void (moment.value = null), []);
-  if (!found || found.value.piece.steps.length === 0) return null;
+  if (!found || found.value.piece.steps.length === 0) return <NotYet />;
   const { piece: shown } = found.value;
   const coming = momentsThatCome(found.value);
   const last = coming.length - 1;
@@ -45,6 +45,27 @@ export function OrderOfWork() {
         <span>{say("piece as printed")}</span>
       </label>
       {printed.value && step && <img class="printed-step" src={stepPicture(found.name, number, found.version)} alt={say("piece printed step", { number, name: said(step.title) })} />}
+    </section>
+  );
+}
+
+/** The order of work comes last of what is worked out; its place is kept meanwhile. */
+function NotYet() {
+  return (
+    <section class="work" aria-labelledby="work">
+      <h2 id="work">{say("piece work")}</h2>
+      <div class="along">
+        <button type="button" disabled aria-label={say("piece one step back")}>
+          ←
+        </button>
+        <input type="range" disabled aria-label={say("piece work along")} />
+        <button type="button" disabled aria-label={say("piece one step on")}>
+          →
+        </button>
+      </div>
+      <p class="soft" role="status">
+        {working.value || !unworkable.value ? say("piece first working") : say("piece no figures")}
+      </p>
     </section>
   );
 }
