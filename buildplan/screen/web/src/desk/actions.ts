@@ -72,7 +72,8 @@ export async function loadWorked(name: string, of: string): Promise<void> {
       }),
     ]);
   } catch (error) {
-    if (still()) tellError(error);
+    // a version that another has followed is not asked about any more: that one is worked out
+    if (still() && !(error instanceof Refused && error.status === 409)) tellError(error);
   }
 }
 

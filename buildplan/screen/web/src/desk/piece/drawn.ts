@@ -38,8 +38,17 @@ export function dimensions(all: Overlays["dimensions"], from: Pose): SVGElement[
   return all.flatMap((one) => {
     if (!one.from || !one.to) return [];
     const [start, end] = [at(from, one.from), at(from, one.to)];
-    return [...measured(start, end), words(one.words, { x: (start.x + end.x) / 2, y: (start.y + end.y) / 2 + (one.name === "height" ? -6 : 18) }, from)];
+    return [...measured(start, end), words(one.words, beside(one.name, one.words, start, end), from)];
   });
+}
+
+/** Where the words of a measure stand: beside its line, clear of those of the others and of the foot. */
+function beside(name: string, text: string, start: Spot, end: Spot): Spot {
+  const half = (text.length * LETTER) / 2;
+  const along = name === "width" ? 0.25 : 0.5;
+  const [x, y] = [start.x + along * (end.x - start.x), start.y + along * (end.y - start.y)];
+  if (name === "height") return { x: x - half - 8, y };
+  return { x: name === "depth" ? x - half : x, y: y + 20 };
 }
 
 /** The foot that it stands on, the point that its weight is over, and the edge it would tip over. */
@@ -80,12 +89,12 @@ export function doorway(door: Overlays["doors"][number], from: Pose): SVGElement
 }
 
 /** The room inside a van, its edges. */
-export function hold(van: Overlays["van"], from: Pose): SVGElement[] {
+export function hold(van: Overlays["van"], name: string, from: Pose): SVGElement[] {
   const [x, y, z] = [van.width_m / 2, van.height_m, van.length_m / 2];
   const ring = (height: number): SVGElement =>
     path(([[-x, height, z], [x, height, z], [x, height, -z], [-x, height, -z]] as Point[]).map((corner) => at(from, corner)), passes(van.goes_in) ? "way" : "way no", true);
   const posts = ([[-x, z], [x, z], [x, -z], [-x, -z]] as const).map(([a, b]) =>
     path([at(from, [a, 0, b]), at(from, [a, y, b])], passes(van.goes_in) ? "way" : "way no"),
   );
-  return [ring(0), ring(y), ...posts, words(van.door, at(from, [0, y, z]), from)];
+  return [ring(0), ring(y), ...posts, words(name, at(from, [0, y, z]), from)];
 }

@@ -117,6 +117,6 @@ function drawn(shown: Shown): (from: Pose) => SVGElement[] {
     ...(wants("foot") ? foot(known, say("piece tips here"), from) : []),
     ...(wants("gust") && blow ? wind(blow.m_per_s / most, shown.piece.height_m, blow.speed, from) : []),
     ...(wants("door") && through ? doorway(through, from) : []),
-    ...(wants("van") ? hold(known.van, from) : []),
+    ...(wants("van") ? hold(known.van, say("piece show van"), from) : []),
   ];
 }

@@ -100,7 +100,7 @@ function Shown() {
       {on.has("door") && <Doors doors={known.doors} />}
       {on.has("van") && (
         <div class="shown-card">
-          <b>{known.van.door}</b>
+          <b>{say("piece show van")}</b> <span class="soft">{known.van.door}</span>
           <output data-passes={passes(known.van.goes_in)}>{known.van.words}</output>
         </div>
       )}
