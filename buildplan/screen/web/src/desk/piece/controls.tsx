@@ -6,7 +6,7 @@ import { edit } from "../actions";
 import { made } from "./made";
 import type { Control, Problem } from "../contract";
 import { design, problems } from "../state";
-import { say } from "../words";
+import { say, sentence } from "../words";
 import { tapping, tell } from "./choices";
 import { ColourControl } from "./colours";
 import { CourseOfTube } from "./course";
@@ -46,7 +46,7 @@ export function Mistakes({ found, id }: { found: readonly Problem[]; id: string 
     <div class="mistakes" id={id}>
       {found.map((problem) => (
         <p key={problem.number}>
-          {problem.message}
+          {sentence(problem.message)}
           {!isFixed() &&
             problem.suggestion?.ways.map(({ way, words }) => (
               <button key={way} type="button" onClick={() => void mend(problem, way, words)}>

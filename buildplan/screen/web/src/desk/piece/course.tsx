@@ -14,10 +14,13 @@ export function CourseOfTube({ course, offers }: { course: Course; offers: boole
     <>
       <Meter course={course} />
       <Strip course={course} />
-      {offers && !design.value?.read_only && <Offers />}
+      {offers && closes(course) && !design.value?.read_only && <Offers />}
     </>
   );
 }
+
+/** An open course closes nowhere: there is nothing to look for. */
+const closes = ({ turn }: Course): boolean => turn === null || turn.needed_deg !== null;
 
 /** How far the course turns, and how its sides balance, in the server's figures and words. */
 function Meter({ course }: { course: Course }) {
