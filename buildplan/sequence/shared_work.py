@@ -3,7 +3,7 @@ needs first, how long it takes and who can do it."""
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Collection, Hashable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from math import fsum
 
@@ -20,6 +20,10 @@ WITHOUT_TYING = frozenset(
 
 # Kinds whose makings can be carried to the site.
 PORTABLE = frozenset({Kind.SIZE, Kind.PAIR, Kind.TIE_OFF, Kind.CHAIN})
+
+
+# What is done to the chains of a course before they are laid.
+BEFORE_LAYING = frozenset({Kind.CLOSE_RING, Kind.TAG})
 
 
 @dataclass(frozen=True)
@@ -122,16 +126,57 @@ def prepared_first(works: Sequence[Work], built: Collection[str]) -> list[Work]:
     ]
 
 
+def _laid_before(works: Sequence[Work]) -> Mapping[str, Sequence[str]]:
+    """What is laid before somebody closes and tags the chains of a course: those of the course
+    before it, so that it is done by whoever is free beside the work, and not all of it at first."""
+    lays: dict[tuple[str, str], dict[int, str]] = {}
+    for work in works:
+        if work.kind is Kind.LAY and any(op.course for op in work.operations):
+            lays.setdefault((work.piece, work.place), {})[work.step] = work.id
+    found = {}
+    for work in works:
+        if work.kind in BEFORE_LAYING:
+            laid = lays.get((work.piece, work.place), {})
+            before = [step for step in laid if step < work.step]
+            found[work.id] = [laid[max(before)]] if work.step in laid and before else []
+    return found
+
+
+def _course(work: Work) -> Hashable:
+    """The course that work belongs to, of those that are joined joint by joint; None of other
+    work."""
+    number = work.operations[-1].course
+    return (work.piece, work.place, number) if number else None
+
+
 def activities_of(
     works: Sequence[Work], crew: Sequence[Person], minutes: Mapping[str, float]
 ) -> list[Activity]:
-    """Works as activities of a network, whose needs are other works."""
-    maker = {thing: work.id for work in works for op in work.operations for thing in op.makes}
+    """Works as activities of a network, whose needs are other works.
+
+    One person joins and locks in turn. Two share it: the joints of a course are joined one after
+    another, whoever comes behind locks them, and what comes upon the course waits for every lock.
+    """
+    maker = {thing: work for work in works for op in work.operations for thing in op.makes}
     here = {work.id for work in works}
+    locks: dict[Hashable, list[str]] = {}
+    for work in works:
+        if work.kind is Kind.LOCK:
+            locks.setdefault(_course(work), []).append(work.id)
+    laid_before = _laid_before(works)
     activities = []
     for work in works:
-        needs = [maker[t] for op in work.operations for t in op.needs if t in maker]
-        needs += [before for before in work.after if before in here]
+        needs: list[str] = []
+        for made in (maker[t] for op in work.operations for t in op.needs if t in maker):
+            if _course(made) not in (None, _course(work)):
+                needs += [made.id, *locks.get(_course(made), ())]
+            elif made.kind is Kind.LOCK and work.kind is Kind.JOIN and _course(made) is not None:
+                needs += [maker[t].id for op in made.operations for t in op.needs if t in maker]
+            else:
+                needs.append(made.id)
+        needs += [
+            before for before in (*work.after, *laid_before.get(work.id, ())) if before in here
+        ]
         activities.append(
             Activity(
                 id=work.id,

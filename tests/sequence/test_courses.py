@@ -26,6 +26,7 @@ from buildplan.sequence.operations import operations
 from buildplan.sequence.ordering import in_order, needs_graph
 from buildplan.sequence.reach import find_reach
 from buildplan.sequence.replay import replay
+from buildplan.sequence.shared_work import activities_of, works_of
 from buildplan.sequence.steps import plan_steps
 from buildplan.sequence.timetable import crew_of, timetable
 from buildplan.shape.finding import find_shape
@@ -238,3 +239,29 @@ def test_every_order_of_a_listed_piece_can_be_built(framework: Framework, limit:
     )
     for before, after in pairwise(s for s in steps if any(op.course for op in s.operations)):
         assert before.operations[-1].course <= after.operations[0].course
+
+
+def test_two_share_the_joints_of_a_wall() -> None:
+    """One joins, the other locks behind: every joint is joined after the one before it and locked
+    after it is joined, and nothing is laid on a course before all of it is locked."""
+    steps = plan_steps(wall(8, 6, 1))
+    planned = timetable(steps, crew_of(2), {}, in_workshop=False)
+    (part,) = planned.parts
+    assert part.minutes < 0.75 * timetable(steps, crew_of(1), {}, in_workshop=False).minutes
+    activities = {one.id: one for one in activities_of(works_of(steps, True, {}), crew_of(2), {})}
+    course_of = {op.id: op.course for step in steps for op in step.operations}
+    for course in range(1, max(course_of.values()) + 1):
+        own = [op for step in steps for op in step.operations if op.course == course]
+        numbers = {step.number for step in steps if set(own) & set(step.operations)}
+        spans = [span for span in part.spans if numbers & set(span.steps)]
+        assert {span.person for span in spans} == {0, 1}
+        joins = [op for op in own if op.kind is Kind.JOIN]
+        for before, join in pairwise(joins):
+            assert before.id in activities[join.id].needs
+        joined = {op.joints: op.id for op in joins}
+        for lock in (op for op in own if op.kind is Kind.LOCK):
+            assert joined[lock.joints] in activities[lock.id].needs
+        above = [name for name, number in course_of.items() if number == course + 1]
+        waited = {need for name in above if name in activities for need in activities[name].needs}
+        if above:
+            assert {op.id for op in own if op.kind is Kind.LOCK} <= waited
