@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import errno
+from contextlib import suppress
 from pathlib import Path
 from typing import Annotated
 
@@ -64,4 +65,5 @@ def desk(
         typer.echo(address)
         aside(voice.say("The desk is open; Ctrl-C ends it."))
 
-    serve(folder, listening, str(language.value), begun, not no_open)
+    with suppress(KeyboardInterrupt):  # that is how it is ended
+        serve(folder, listening, str(language.value), begun, not no_open)

@@ -25,7 +25,7 @@ from buildplan.desk.desk import (
     saved_as_data,
     saved_by_desk,
 )
-from buildplan.desk.editing import Beside, edited
+from buildplan.desk.editing import edited_file
 from buildplan.desk.events import EVERYTHING
 from buildplan.desk.folder import read_design_file, version_of
 from buildplan.desk.outline import outline_of
@@ -156,9 +156,8 @@ def edit(desk: Desk, request: Request, sent: Any) -> Response:
 
     def change() -> saving.Saved:
         looked = looked_at(desk, name, language_of(desk, request))
-        text = saving.design_now(desk.folder, name).text
         facts = facts_in(looked.results) if looked.version == call.base else None
-        made = edited(text, call.edits, Beside(desk.folder.root, facts or {}))
+        made = edited_file(desk.folder.file(name), call.edits, facts or {})
         return saving.save(desk.folder, name, call.base, made)
 
     return _changed(desk, request, change)

@@ -7,7 +7,8 @@ order and its quotes.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
@@ -28,6 +29,7 @@ from buildplan.desk.refusals import RefusedError
 from buildplan.desk.round_trip import changed_round
 from buildplan.language.messages import message
 from buildplan.source.file_changes import CannotChangeError, edited_text
+from buildplan.source.file_text import text_of
 from buildplan.source.problems import UnreadableDesignError
 from buildplan.source.suggestions import Change, Put, Rename, TakeOut
 
@@ -41,12 +43,28 @@ class Beside:
     facts: Mapping[str, Any]
 
 
+def edited_file(path: Path, edits: Sequence[Edit], facts: Mapping[str, Any]) -> str:
+    """The text of a design's file with changes made; raises as `edited` does, and where the file
+    is no text."""
+    with _refusing():
+        text = text_of(path)
+    return edited(text, edits, Beside(path.parent, facts))
+
+
 def edited(text: str, edits: Sequence[Edit], beside: Beside) -> str:
     """The text with changes made one after another. Raises RefusedError where one cannot be made:
     then none is."""
-    try:
+    with _refusing():
         for edit in edits:
             text = _edited(text, edit, beside)
+    return text
+
+
+@contextmanager
+def _refusing() -> Iterator[None]:
+    """What cannot be changed is told as that."""
+    try:
+        yield
     except UnreadableDesignError as error:
         raise RefusedError(
             422,
@@ -59,7 +77,6 @@ def edited(text: str, edits: Sequence[Edit], beside: Beside) -> str:
         raise RefusedError(
             422, message("the file has no such place as this change names: look at it anew")
         ) from error
-    return text
 
 
 def _edited(text: str, edit: Edit, beside: Beside) -> str:

@@ -42,6 +42,11 @@ class Hub:
         if self._loop is not None and not self._loop.is_closed():
             self._loop.call_soon_threadsafe(self._pass_on, event)
 
+    def end_soon(self) -> None:
+        """End every stream of events; may be called from anywhere, a signal's handler too."""
+        if self._loop is not None and not self._loop.is_closed():
+            self._loop.call_soon_threadsafe(self.close)
+
     def close(self) -> None:
         """End every stream of events."""
         self._closed = True

@@ -18,7 +18,7 @@ from buildplan.desk.refusals import RefusedError, no_such_design, not_written
 from buildplan.desk.titles import is_a_part, stem_of, titled
 from buildplan.language.messages import message
 from buildplan.source.file_text import MOST_BYTES
-from buildplan.source.whole_files import write_new, write_whole
+from buildplan.source.whole_files import alone_in, write_new, write_whole
 
 
 @dataclass(frozen=True)
@@ -58,7 +58,7 @@ def save(folder: Folder, name: str, base: str, text: str) -> Saved:
                 size=MOST_BYTES // 1024,
             ),
         )
-    with writing():
+    with writing(), alone_in(folder.root):
         now = _at_base(folder, name, base, data)
         if data == now:
             return design_now(folder, name)
@@ -78,7 +78,7 @@ def redo(folder: Folder, name: str, base: str) -> Saved:
 
 
 def _stepped(folder: Folder, name: str, base: str, by: int) -> Saved:
-    with writing():
+    with writing(), alone_in(folder.root):
         now = _at_base(folder, name, base, None)
         found = caught_up(folder.history / name, now)
         position = found.position + by

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import os
 import socket
 import threading
 import webbrowser
 from collections.abc import Callable
 from pathlib import Path
+from types import FrameType
 
 import uvicorn
 from starlette.applications import Starlette
@@ -28,8 +30,11 @@ def listener(port: int) -> socket.socket:
     """A socket on the loopback address; port 0 takes one that is free. Raises OSError where the
     port is taken."""
     found = socket.socket(socket.AF_INET, socket.SOCK_STREAM)
+    if os.name == "posix":  # a desk begun again at once has its port again; elsewhere two could
+        found.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
     try:
         found.bind((LOOPBACK, port))
+        found.listen()
     except OSError:
         found.close()
         raise
@@ -69,6 +74,18 @@ def serve(
     if opens:
         threading.Timer(SOON_S, webbrowser.open, [entrance.address]).start()
     try:
-        uvicorn.Server(settings_of(desk_app(desk, entrance))).run(sockets=[listening])
+        _Server(desk, settings_of(desk_app(desk, entrance))).run(sockets=[listening])
     finally:
         desk.workers.close()
+
+
+class _Server(uvicorn.Server):
+    """Ends the streams of events as soon as it is to end: else it would wait for the pages."""
+
+    def __init__(self, desk: Desk, config: uvicorn.Config) -> None:
+        super().__init__(config)
+        self._desk = desk
+
+    def handle_exit(self, sig: int, frame: FrameType | None) -> None:
+        self._desk.hub.end_soon()
+        super().handle_exit(sig, frame)

@@ -7,6 +7,7 @@ import threading
 from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
+from multiprocessing.connection import Connection
 from pathlib import Path
 from typing import Any
 
@@ -121,3 +122,13 @@ def with_designs(folder: Path, designs: Sequence[Path]) -> Path:
     for design in designs:
         shutil.copy(design, folder)
     return folder
+
+
+def serve_until_killed(root: Path, port: int, told: Connection) -> None:
+    """A desk in a process that somebody kills: says when it can be asked."""
+    folder = Folder(root)
+    desk = Desk(folder, Hub(), Seen(folder), AtOnce(waits=True), "en")
+    listening = listener(port)
+    entrance = Entrance(listening.getsockname()[1], TOKEN)
+    told.send(entrance.port)
+    uvicorn.Server(settings_of(desk_app(desk, entrance))).run(sockets=[listening])
