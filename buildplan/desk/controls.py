@@ -20,7 +20,7 @@ from buildplan.desk.key_words import (
     PATTERN_NAMES,
 )
 from buildplan.desk.palette import colour_as_data
-from buildplan.desk.value_forms import forms_of, template
+from buildplan.desk.value_forms import forms_of, parts_to_add, template
 from buildplan.desk.value_kinds import (
     FileKey,
     ValueKind,
@@ -32,6 +32,7 @@ from buildplan.desk.value_kinds import (
 from buildplan.desk.whole_file import WholeFile
 from buildplan.evaluation.figures import FINISHES
 from buildplan.language.voice import Voice
+from buildplan.patterns.assembly_keys import AssemblyPart
 from buildplan.patterns.build import Build
 from buildplan.source.mistake import Path
 from buildplan.source.partial_validation import list_in, mapping_in
@@ -201,6 +202,8 @@ def _of_list(place: _Place, kind: ValueKind, whole: WholeFile) -> Control:
         for i, value in enumerate(given[:MOST_ITEMS])
     ]
     made: Control = {"items": items, "add": template(of_item[0], (*place.path, len(given)), whole)}
+    if of_item[0].bare is AssemblyPart:
+        made["adds"] = parts_to_add((*place.path, len(given)), whole)
     if len(given) > MOST_ITEMS:
         made["more"] = len(given) - MOST_ITEMS
     low, high = kind.limits

@@ -78,6 +78,12 @@ KEYS: Mapping[str, str] = {
     "balloon": mark("Balloon"),
     "from": mark("From joint"),
     "to": mark("To joint"),
+    # a figure
+    "strokes": mark("Strokes"),
+    "heading": mark("Sets out at, in degrees"),
+    "stroke": mark("From stroke"),
+    "cell": mark("From its cell"),
+    "side": mark("From its side"),
     # an assembly
     "parts": mark("Parts"),
     "ties": mark("Ties between parts"),
@@ -137,7 +143,16 @@ PATTERN_NAMES: Mapping[str, str] = {
     "arch": mark("Arch"),
     "graph": mark("Joint by joint"),
     "letters": mark("Letters"),
+    "figure": mark("Figure"),
     "assembly": mark("Assembly"),
+}
+
+_FIGURE_CELLS: Mapping[str, str] = {
+    "straight": mark("straight"),
+    "corner_left": mark("corner to the left"),
+    "corner_right": mark("corner to the right"),
+    "fan_left": mark("fan to the left"),
+    "fan_right": mark("fan to the right"),
 }
 
 # by class and key, the words of what can be chosen
@@ -151,6 +166,13 @@ CHOICES: Mapping[str, Mapping[str, str]] = {
     },
     "Wall.layers": {"1": mark("one sheet"), "2": mark("two, tied together")},
     "Arch.kind": {"square": mark("square, two corners"), "gabled": mark("gabled, three bends")},
+    "FigureStroke.side": {
+        "left": mark("left"),
+        "ahead": mark("ahead"),
+        "right": mark("right"),
+    },
+    "FigureStroke.cells": _FIGURE_CELLS,
+    "FigureRun.cells": _FIGURE_CELLS,
     "ColourPattern.direction": {"left": mark("left"), "right": mark("right")},
     "Solid.shape": {
         "tetrahedron": mark("tetrahedron"),
@@ -217,6 +239,8 @@ ITEMS: Mapping[str, str] = {
     "to_next": mark("Tie {number}"),
     "parts": mark("Part {number}"),
     "balloons": mark("Balloon {number}"),
+    "strokes": mark("Stroke {number}"),
+    "cells": mark("Cell {number}"),
 }
 ITEM = mark("Number {number}")
 

@@ -12,6 +12,7 @@ from buildplan.desk.key_words import (
     ONE_FOR_ALL,
     ONE_FOR_EACH,
     ONE_VALUE,
+    PATTERN_NAMES,
     WITH_A_BALLOON,
     WITHOUT_A_BALLOON,
 )
@@ -21,10 +22,11 @@ from buildplan.patterns.assembly_keys import AssemblyPart, TieByBalloon
 from buildplan.patterns.colour_order import ColourPattern
 from buildplan.patterns.course import INNER_CHAINS, OUTER_CHAINS
 from buildplan.patterns.extra_keys import ExtraBalloon
+from buildplan.patterns.registry import PATTERNS
 from buildplan.source.balloons import Balloon
 from buildplan.source.mistake import Path
 from buildplan.source.partial_validation import list_in, mapping_in
-from buildplan.source.values import ConstantRange
+from buildplan.source.values import ConstantRange, FileModel
 
 ABOUT = 0.1  # a range to begin with, about its value
 USUAL_LENGTH: Mapping[str, float] = {"in": 12, "cm": 30}
@@ -34,13 +36,23 @@ USUAL_BALLOON: Mapping[str, Mapping[str, float]] = {
     "cm": {"nominal": 30, "inflate_to": 20},
 }
 ANY_TEXT = "..."  # where some text must stand
+# What a part of a pattern begins with, small enough to be seen at once.
+PART_BEGINNINGS: Mapping[str, Mapping[str, object]] = {
+    "column": {"around": 4, "rings": 3},
+    "arch": {"kind": "square", "leg": 2, "span": 6},
+    "wall": {"across": 4, "up": 3, "layers": 2},
+    "letters": {"text": "A", "cells": 5},
+    "globe": {},
+    "solid": {"shape": "cube"},
+}
+OTHERS = frozenset({"between", "brace", "upright", "short"})
 PART_LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
 
 
 def template(kind: ValueKind, at: Path, whole: WholeFile) -> object:
     """A value of a kind to begin with, as right as it can be."""
     if kind.bare is AssemblyPart:
-        return _part(at, whole)
+        return _part("column", at, whole)
     if kind.bare is Balloon:
         return {"kind": "link", **USUAL_BALLOON[whole.units], "colour": "ivory", "label": "ivory"}
     if kind.control == "group":
@@ -89,24 +101,31 @@ def _joints(kind: ValueKind, whole: WholeFile) -> object:
     return [labels[0], labels[-1]] if get_origin(kind.bare) is list else labels[0]
 
 
-def _part(at: Path, whole: WholeFile) -> object:
-    """A column beside the parts that there are."""
+def parts_to_add(at: Path, whole: WholeFile) -> list[dict[str, object]]:
+    """Parts that an assembly can have one more of, by what they are, each with a name of its own;
+    `at` is the place that it would stand at."""
+    return [
+        {"label": whole.voice.say_whole(PATTERN_NAMES[name]), "value": _part(name, at, whole)}
+        for name in PART_BEGINNINGS
+    ]
+
+
+def _part(name: str, at: Path, whole: WholeFile) -> dict[str, object]:
+    """A small part of a pattern, beside those that there are."""
     parts = list_in(mapping_in(mapping_in(whole.data.get("build")).get("assembly")).get("parts"))
     taken = {str(mapping_in(part).get("name")) for part in parts}
-    name = next((letter for letter in PART_LETTERS if letter not in taken), "P")
-    column = ("build", "column")
-    return {
-        "name": name,
-        "build": {
-            "column": {
-                "around": 4,
-                "rings": 3,
-                "ring": whole.first_balloon((*column, "ring")),
-                "between": whole.first_balloon((*column, "between"), other=True),
-                "lock": whole.first_balloon((*column, "lock")),
-            }
-        },
+    letter = next((letter for letter in PART_LETTERS if letter not in taken), "P")
+    build = (*at, "build", name)
+    model: type[FileModel] = PATTERNS[name].keys
+    keys: dict[str, object] = {
+        key.name: PART_BEGINNINGS[name].get(key.name)
+        or template(key.kinds[0], (*build, key.name), whole)
+        for key in keys_of(model)
+        if not key.optional or key.name in OTHERS
     }
+    for key in OTHERS & keys.keys():  # of another colour than what they are tied to
+        keys[key] = whole.first_balloon((*build, key), other=True)
+    return {"name": letter, "build": {name: keys}}
 
 
 def forms_of(

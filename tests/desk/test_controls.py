@@ -17,6 +17,7 @@ import pytest
 import yaml
 
 from buildplan.design.model import Design
+from buildplan.design.reading import joined_data
 from buildplan.design.schema import design_schema
 from buildplan.desk.controls import controls_of
 from buildplan.desk.course_tiles import courses_of
@@ -26,6 +27,7 @@ from buildplan.desk.palette import NAMES
 from buildplan.desk.whole_file import WholeFile
 from buildplan.language.voice import Voice
 from buildplan.patterns.registry import PATTERNS
+from buildplan.shape.constants import CONSTANTS
 from buildplan.source.colour_names import hex_of
 from buildplan.source.file_changes import changed_data
 from buildplan.source.suggestions import Put
@@ -241,3 +243,14 @@ def test_colours_to_choose_are_known_by_name() -> None:
 @pytest.mark.parametrize("text", ["", "[", "name: [", "42", "build: {tube: 7}", "balloons: 3"])
 def test_a_broken_file_has_what_can_be_read_of_it(text: str) -> None:
     outline_of(text, ENGLISH)
+
+
+def test_every_part_that_can_be_added_is_one_that_can_be_built() -> None:
+    """Each kind of part, taken into an assembly, is read without a problem of its own keys."""
+    text = (DESIGNS / "gallery/portal.yaml").read_text()
+    parts = _by_path(text)["build", "assembly", "parts"]
+    assert len(parts["adds"]) > 3
+    for one in parts["adds"]:
+        name, keys = next(iter(one["value"]["build"].items()))
+        alone = {**yaml.safe_load(text), "build": {name: keys}}
+        joined_data(alone, DESIGNS, CONSTANTS)

@@ -209,12 +209,12 @@ def test_what_is_painted_is_counted(browser: Browser, address: str, folder: Path
         assert box is not None
         page.mouse.click(box["x"] + box["width"] / 2, box["y"] + box["height"] / 2)
         expect(told(page)).to_contain_text("Painted pink.")
-        assert "pink" in str(yaml.safe_load(file.read_text("utf-8"))["colour_pattern"])
         expect(page.locator(".figures")).to_have_attribute("data-old", "false")
         answer = CliRunner().invoke(app, ["check", str(file), "--json"])
         counts = json.loads(answer.stdout)["counts"]
+        assert counts["pink"] > 0
         shown = page.locator(".counts li b").all_inner_texts()
-        assert shown == [str(counts[key]) for key in TOWER["balloons"]]  # type: ignore[attr-defined]
+        assert shown == [str(count) for count in counts.values() if count]
 
 
 @pytest.mark.skipif(not AXE.is_file(), reason="the screen's packages are not installed")

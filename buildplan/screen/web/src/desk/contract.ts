@@ -72,6 +72,7 @@ export interface Control {
   items?: readonly Control[];
   more?: number; // items that are not listed
   add?: unknown;
+  adds?: readonly { label: string; value: unknown }[]; // what one more can be, by what it is
   forms?: readonly { label: string; value: unknown }[]; // that the value could have instead
 }
 

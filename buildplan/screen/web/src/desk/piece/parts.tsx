@@ -1,4 +1,5 @@
 // The parts of an assembly, each with where it is set, by hand in the picture or by its controls.
+import { useSignal } from "@preact/signals";
 import { edit } from "../actions";
 import type { Control } from "../contract";
 import { design, facts, problems } from "../state";
@@ -6,7 +7,7 @@ import { say } from "../words";
 import { controlAt } from "./balloons";
 import { tapping, type Tapping } from "./choices";
 import { isFixed, Mistakes } from "./controls";
-import { AddButton, Folded, GroupItems } from "./many_controls";
+import { Folded, GroupItems } from "./many_controls";
 import { problemsOf } from "./written";
 
 const PARTS = ["build", "assembly", "parts"];
@@ -28,9 +29,35 @@ export function Parts() {
           <OnePart key={part.path.join(".")} part={part} alone={length === 1} place={i} />
         ))}
       </ul>
-      <AddButton label={say("piece one more part")} onClick={() => void edit([{ op: "insert", path: [...all.path, all.items?.length ?? 0], value: all.add }])} />
+      <MorePart all={all} />
       {!isFixed() && facts.value && <TieJoints />}
     </section>
+  );
+}
+
+/** One more part: what it is to be is chosen; where it goes is picked afterwards. */
+function MorePart({ all }: { all: Control }) {
+  const open = useSignal(false);
+  if (isFixed()) return null;
+  const add = (value: unknown): void => {
+    open.value = false;
+    void edit([{ op: "insert", path: [...all.path, all.items?.length ?? 0], value }]);
+  };
+  return (
+    <div class="more-part">
+      <button type="button" class="add" aria-expanded={open.value} onClick={() => (open.value = !open.value)}>
+        + {say("piece one more part")}
+      </button>
+      {open.value && (
+        <div class="panel-in forms">
+          {(all.adds ?? []).map(({ label, value }) => (
+            <button key={label} type="button" onClick={() => add(value)}>
+              {label}
+            </button>
+          ))}
+        </div>
+      )}
+    </div>
   );
 }
 
