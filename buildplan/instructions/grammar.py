@@ -27,11 +27,16 @@ def chain_letters(voice: Voice, letters: Sequence[str]) -> str:
 
 def joint_names(voice: Voice, joints: Sequence[str]) -> str:
     """`B1 to B6 and C2`: joints in the order given."""
+    return names_in_runs(voice, joints, joints)
+
+
+def names_in_runs(voice: Voice, names: Sequence[str], joints: Sequence[str]) -> str:
+    """The names of things at joints, in the order given, joined up where the joints count on."""
     split = [re.fullmatch(r"(.*?)(\d*)", joint) for joint in joints]
     stems = dict.fromkeys(found[1] for found in split if found)
     apart = {stem: place * 10**6 for place, stem in enumerate(stems)}
     numbers = [apart[found[1]] + int(found[2] or 0) for found in split if found]
-    return voice.listed(runs_told(voice, joints, numbers))
+    return voice.listed(runs_told(voice, names, numbers))
 
 
 def _number(letters: str) -> int:

@@ -90,7 +90,7 @@ def meeting(context: Context, joints: Sequence[str]) -> list[str]:
             "{number} balloon at {joints}.",
             "{number} balloons at {joints}.",
             count,
-            joints=voice.listed(same),
+            joints=joint_names(voice, same),
         )
         for count, same in sorted(by_count.items())
     ]

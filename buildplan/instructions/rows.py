@@ -6,11 +6,10 @@ A row is its name, a colon, and the words that go with it.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from itertools import groupby
+from collections.abc import Sequence
 
-from buildplan.instructions.grammar import ALONG, joint_names
-from buildplan.instructions.model import RowWords, TurnWords
+from buildplan.instructions.grammar import ALONG
+from buildplan.instructions.model import RowWords
 from buildplan.instructions.read_back import (
     AND_ANOTHER,
     AND_BACK,
@@ -37,7 +36,6 @@ from buildplan.instructions.read_back import (
 )
 from buildplan.language.phrases import count_word, first_to_last
 from buildplan.language.voice import Voice
-from buildplan.sequence.model import Kind, Turn
 
 
 def row(voice: Voice, name: str, words: str, colour: str = "") -> RowWords:
@@ -204,10 +202,10 @@ def join(
             voice.say_count(
                 *KNOTS,
                 len(passing),
-                chains=voice.listed([_passes(voice, *one) for one in passing]),
+                chains=voice.listed([passes(voice, *one) for one in passing]),
             )
         )
-    free = [_passes(voice, *one) for one in ends]
+    free = [passes(voice, *one) for one in ends]
     free += [voice.say(BALLOON_END, link=link) for link in balloons]
     if free:
         parts.append(
@@ -220,32 +218,7 @@ def join(
     return row(voice, name, "; ".join(parts))
 
 
-def printed(voice: Voice, turns: Sequence[Turn], told: Sequence[TurnWords]) -> Iterator[str]:
-    """The rows of turns as they are printed: joints at which the same is brought together have one
-    row, `Joints B1 to B6, one after another: knots of chain B and chain J; then lock it`."""
-    both = [pair for pair in zip(turns, told, strict=True) if pair[1].name]
-    for said, run in groupby(both, key=lambda pair: _alike(*pair)):
-        same = list(run)
-        if said is None or len(same) < 2:
-            yield from (line for _, one in same for line in one.lines)
-            continue
-        joints = [turn.operations[0].joints[0] for turn, _ in same]
-        yield voice.say(
-            "Joints {joints}, one after another: {words}",
-            joints=joint_names(voice, joints),
-            words=said,
-        )
-
-
-def _alike(turn: Turn, told: TurnWords) -> str | None:
-    """What is said of a joint where nothing but chains meet; None of anything else."""
-    head = turn.operations[0]
-    if head.kind is not Kind.JOIN or len(head.joints) > 1 or len(told.rows) > 1:
-        return None
-    return told.rows[0].said
-
-
-def _passes(voice: Voice, letter: str, times: int) -> str:
+def passes(voice: Voice, letter: str, times: int) -> str:
     """One chain, and how often it passes."""
     if times == 1:
         return voice.say(PASSES, letter=letter)

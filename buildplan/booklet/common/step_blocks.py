@@ -27,7 +27,7 @@ from buildplan.document.layout import Columns
 from buildplan.document.links import Anchor, PageLink
 from buildplan.document.text import BODY, HEADING, plain, strong, underlined
 from buildplan.drawing.marks import Picture
-from buildplan.instructions.rows import printed
+from buildplan.instructions.printed_rows import printed
 from buildplan.sequence.model import Kind, Stage, Step
 
 MOST_HEIGHT = 200.0
@@ -125,7 +125,7 @@ def _on_the_piece(
         if len(book.told(step).check) <= SHORT_CHECK:
             return [*head, *in_rows([*cells, [Shown(panels.where, after=4.0), check]], measure)]
     cells += [[Shown(one)] for one in (panels.corner, panels.where if has_place else None) if one]
-    rows = list(printed(book.voice, step.turns, told_turns)) if alone else []
+    rows = list(printed(book.context, step.turns, told_turns)) if alone else []
     return [*head, *in_rows(cells, measure), *_abreast(rows, measure), check]
 
 
