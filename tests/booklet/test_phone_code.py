@@ -98,3 +98,18 @@ def test_a_brand_file_with_a_wrong_address_names_its_line(tmp_path: Path) -> Non
     said = in_words(problem, Voice(), "brand.yaml")
     assert said.startswith("brand.yaml:2")
     assert "https://" in said
+
+
+def test_the_title_of_a_part_stands_above_its_code_and_its_first_step() -> None:
+    """Of the star's sale edition too, in which the first brace with its hand moves fills a page."""
+    design = read_design(DESIGN.parents[1] / "reading_star.yaml")
+    book = replace(gather_book(design, PAPERS["a4"], design.units, "sale"), link=LINK)
+    printed = print_booklet(book)
+    with pypdfium2.PdfDocument(printed) as pdf:
+        texts = [page.get_textpage().get_text_range() for page in pdf]
+    parts = [next(part)[1] for _, part in groupby(_parts(book, "sale"), key=lambda one: one[0])]
+    for number in parts:
+        title = book.told(book.steps[number - 1]).title
+        (page,) = (text for text in texts if f"from step {number} on, in 3D" in text)
+        assert f"{number} {title}" in " ".join(page.split())
+        assert f": steps {number} to" in page

@@ -36,14 +36,16 @@ def with_code_of_piece(book: Book, blocks: Sequence[Flowable]) -> list[Flowable]
 
 
 def code_at_step(book: Book, step: Step) -> list[Flowable]:
-    """A line with the code that opens the page for phones at a step; nothing where the booklet
-    leads to no page."""
+    """A line with the code that opens the page for phones at a step, kept with it; nothing where
+    the booklet leads to no page."""
     if not book.link:
         return []
     words = book.voice.say("On a phone, from step {number} on, in 3D.", number=step.number)
     address = step_address(book.link, step.number)
     shares = (mm(STEPS_MM), book.paper.measure - mm(STEPS_MM) - GAP)
-    return [_beside_code(book, address, STEPS_MM, shares, [Words(words, SMALL)])]
+    line = _beside_code(book, address, STEPS_MM, shares, [Words(words, SMALL)])
+    line.keepWithNext = True
+    return [line]
 
 
 def step_address(link: str, number: int) -> str:

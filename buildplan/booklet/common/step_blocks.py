@@ -13,6 +13,7 @@ from buildplan.booklet.common.ballasting import ballast_link, ballast_row, is_ba
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views
 from buildplan.booklet.common.map_sheets import MapSheets, map_place, step_place
+from buildplan.booklet.common.phone_code import STEPS_MM
 from buildplan.booklet.common.step_moves import corner_of, how_to, new_moves
 from buildplan.booklet.common.step_pictures import (
     PlacedPicture,
@@ -25,6 +26,7 @@ from buildplan.booklet.common.strips import strip_rows
 from buildplan.document.blocks import Items, PictureRow, Rule, Shown, Stack, Words
 from buildplan.document.layout import Columns
 from buildplan.document.links import Anchor, PageLink
+from buildplan.document.paper import mm
 from buildplan.document.text import BODY, HEADING, plain, strong, underlined
 from buildplan.drawing.marks import Picture
 from buildplan.instructions.printed_rows import printed
@@ -70,8 +72,10 @@ def step_block(
         title = f"{step.number} {book.told(step).title}"
         body = [title_beside_map(book, sheets, step, title), *told(book, views, step)]
     # chains with their colours can be parted from one another
-    stack = Stack([Rule(), place, *body], whole=not strip_rows(book, step))
-    return Stack([*before, stack], whole=True, below_title=BELOW_TITLE) if before else stack
+    below = BELOW_TITLE + (mm(STEPS_MM) if book.link else 0.0)
+    parted = bool(strip_rows(book, step))
+    stack = Stack([Rule(), place, *body], whole=not parted, below_title=below)
+    return Stack([*before, stack], whole=True, below_title=below) if before else stack
 
 
 def built_alike(book: Book, step: Step) -> bool:
