@@ -41,15 +41,14 @@ ARCH_LEGS = range(2, 19)
 # Height of a drop, point up, in tie-to-tie lengths at no straight cell on its flanks and for each.
 DROP_FLANKS = range(2, 7)
 DROP_AT = (3.50, 0.965)
-# Crescents, narrow to wide: width in tie-to-tie lengths, resting on its back with one horn up; and
-# the straight cells from a horn to its first bend, between the bends outside, and between those of
-# the hollow.
-CRESCENTS: Sequence[tuple[float, int, int, int]] = (
-    (7.72, 1, 2, 1),
-    (8.29, 2, 2, 1),
-    (9.61, 1, 3, 2),
-    (10.15, 2, 3, 2),
-    (11.65, 1, 4, 3),
+# Crescents, narrow to wide: width in tie-to-tie lengths, resting on its back with one horn up; how
+# many balloons long its horns are, and the straight cells from a horn to its first bend, between
+# the bends outside, and between those of the hollow.
+CRESCENTS: Sequence[tuple[float, int, int, int, int]] = (
+    (7.72, 2, 1, 2, 1),
+    (9.57, 3, 1, 3, 2),
+    (10.1, 3, 2, 3, 2),
+    (11.63, 3, 1, 4, 3),
 )
 CRESCENT_BENDS, CRESCENT_BENDS_INSIDE = 5, 3
 COMMENT_WIDTH = 84
@@ -62,8 +61,9 @@ def _tube(
     inner_gauge: float | None = None,
     stand_on: tuple[str, ...] = (),
     top: str = "",
+    extra: tuple[str, ...] = (),
 ) -> BuildLines:
-    """A tube of four chains along a course."""
+    """A tube of four chains along a course, with balloons more between pairs of joints."""
     closes = (
         f"true     # {voice.say('the chains are tied into rings')}"
         if closed
@@ -75,6 +75,7 @@ def _tube(
         "degrees, fan_in outward, tip is a sharp corner on the outside, dip a sharp notch on the "
         "inside."
     )
+    across = voice.say("balloons across the horns")
     long = "long" if inner_gauge is None else "{A: long, B: inner, C: inner, D: long}"
     return BuildLines(
         (
@@ -88,6 +89,7 @@ def _tube(
             *(f"  # {line}" for line in wrap(cells, COMMENT_WIDTH)),
             "  course:",
             *(f"    {line}" for line in course),
+            *((f"  extra: [{', '.join(extra)}]    # {across}",) if extra else ()),
         ),
         inner_gauge,
         stand_on=stand_on,
@@ -144,28 +146,34 @@ def _drop(wish: Wish, size: float | None, voice: Voice) -> BuildLines:
 
 
 def _crescent(wish: Wish, size: float | None, voice: Voice) -> BuildLines:
-    which = count_for(wish, size, 0, range(len(CRESCENTS)), lambda number: CRESCENTS[number][0])
-    _, horn, outside, inside = CRESCENTS[which]
+    which = count_for(wish, size, 1, range(len(CRESCENTS)), lambda number: CRESCENTS[number][0])
+    _, long, horn, outside, inside = CRESCENTS[which]
     outer = f"[fan, {{repeat: {outside}, cells: [straight]}}]"
     inner = f"[fan_in, {{repeat: {inside}, cells: [straight]}}]"
     back, hollow = voice.say("round its back"), voice.say("and back along the hollow")
-    second = CRESCENT_BENDS + (CRESCENT_BENDS - 1) * outside + 2 * horn + 2
+    between = 2 * horn + CRESCENT_BENDS + (CRESCENT_BENDS - 1) * outside
     return _tube(
         voice,
         True,
         (
-            f"- tip                     # {voice.say('one horn')}",
+            f"- [{2 * long}, 0]                  # {voice.say('one horn')}",
             f"- {{repeat: {horn}, cells: [straight]}}      # {back}",
             f"- {{repeat: {CRESCENT_BENDS - 1}, cells: {outer}}}",
             "- fan",
             f"- {{repeat: {horn}, cells: [straight]}}",
-            f"- tip                     # {voice.say('the other horn')}",
+            f"- [{2 * long}, 0]                  # {voice.say('the other horn')}",
             f"- straight                # {hollow}",
             f"- {{repeat: {CRESCENT_BENDS_INSIDE - 1}, cells: {inner}}}",
             "- fan_in",
             "- straight",
         ),
-        top=f"cell {second}",
+        top=f"cell {between + 2}",
+        extra=tuple(
+            f"[{chain}{start + i + 1}, {chain}{start + 2 * long - i + 1}]"
+            for start in (0, 2 * long + between)
+            for i in range(1, long)
+            for chain in "AD"
+        ),
     )
 
 

@@ -153,6 +153,8 @@ def _colour_line(plan: BuildLines, voice: Voice) -> Iterator[str]:
     # balloons of another size would change how a round course bends
     bends = plan.inner_gauge is not None
     key = plan.build[0].partition(":")[0]
+    if key == "letters":
+        yield f"# colour_pattern: {{letter: [long, cross]}}      # {voice.say('letter by letter')}"
     pattern = "brace: {stripes: {cross: 2, long: 1}}" if bends else patterns.get(key)
     if pattern:
         yield f"# colour_pattern: {{{pattern}}}      # {voice.say('or stripes, or a spiral')}"

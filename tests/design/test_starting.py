@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import numpy as np
 import pytest
 import yaml
 from design_texts import problems, read
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from shapely import Point, Polygon
 
 from buildplan.design.beginnings import PIECES, STAR_WIDTH
 from buildplan.design.building import METRES_PER_UNIT, build_framework
@@ -32,7 +34,7 @@ def test_the_usual_of_each_piece_is_read(piece: str, units: Units) -> None:
 @pytest.mark.parametrize("piece", PIECES)
 def test_its_colour_pattern_serves_once_the_hash_is_taken_away(piece: str) -> None:
     text = design_text(Wish("Evening", piece), Voice())
-    coloured = piece not in ("globe", "entrance", "sign")
+    coloured = piece not in ("globe", "entrance")
     assert ("# colour_pattern" in text) == coloured
     design = read(text.replace("# colour_pattern", "colour_pattern"))
     plain = build_framework(read(text))
@@ -94,6 +96,24 @@ def test_a_piece_is_about_as_large_as_was_asked(piece: str, size: float, step: f
     assert shape.closes
     assert shape.standing.stands
     assert not shape.problems
+
+
+def test_a_crescent_has_two_pointed_horns_and_a_hollow() -> None:
+    """By the solved outer chain: it comes to a point of about 60 degrees at the end of each horn
+    (three balloons of one length), and the nearest way between these is not filled."""
+    design = read(design_text(Wish("Moon", "crescent"), Voice()))
+    framework = build_framework(design)
+    shape = resting_shape(design, framework)
+    at = np.array([shape.at[joint][:2] for joint in framework.chains[0].chain.joints])
+    before, after = np.roll(at, 1, axis=0) - at, np.roll(at, -1, axis=0) - at
+    cosine = (before * after).sum(axis=1) / np.hypot(*before.T) / np.hypot(*after.T)
+    turned = np.degrees(np.arccos(np.clip(cosine, -1, 1)))
+    horns = np.flatnonzero(turned < 75)
+    assert len(horns) == 2
+    one, other = at[horns]
+    along = one + np.linspace(0.1, 0.9, 9)[:, None] * (other - one)
+    outline = Polygon(at)
+    assert not any(outline.contains(Point(*point)) for point in along)
 
 
 def test_colours_by_name_or_by_number() -> None:
