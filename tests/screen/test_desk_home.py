@@ -126,7 +126,7 @@ def test_a_design_that_comes_from_outside_has_its_card_at_once(
         expect(card(found.page, "Post of a Friend")).to_have_count(0)
 
 
-PLACES = ("#home", "#small_post/file")
+PLACES = ("#home", "#new", "#small_post/file", "#small_post/print")
 
 
 @pytest.mark.parametrize("place", PLACES)

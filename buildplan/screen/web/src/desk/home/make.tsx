@@ -52,6 +52,10 @@ export function Make({ way, chosen, change, begun }: MakeProps) {
     event.preventDefault();
     const from = fromOf(way, chosen);
     setWanting(typeof from === "string" ? from : "");
+    if (typeof from === "string") {
+      const height = (event.currentTarget as HTMLFormElement).querySelector<HTMLInputElement>(".height input:invalid");
+      if (from === say("say how high")) height?.focus();
+    }
     if (typeof from === "string" || busy) return;
     setBusy(true);
     try {
@@ -65,7 +69,7 @@ export function Make({ way, chosen, change, begun }: MakeProps) {
     }
   };
   return (
-    <form class="make" onSubmit={(event) => void make(event)}>
+    <form class="make" noValidate onSubmit={(event) => void make(event)}>
       <label class="field">
         {say("name")}
         <input type="text" value={chosen.name} maxLength={80} placeholder={name} onInput={(event) => change({ name: event.currentTarget.value })} />

@@ -29,7 +29,7 @@ export function Making({ job, stopped }: { job: string; stopped: () => void }) {
       ) : (
         <>
           <progress value={found?.share ?? 0} max={1} aria-label={say("making")} />
-          <p role="status">{found?.words ?? ""}</p>
+          <p role="status">{found?.words || say("being worked out")}</p>
         </>
       )}
       <button type="button" onClick={stop}>

@@ -1,6 +1,7 @@
 // The four ways to begin: what is chosen, drawn, taken or written in each.
 import { useEffect, useState } from "preact/hooks";
 import type { Beginning } from "../contract";
+import { Sign } from "../sign";
 import { say } from "../words";
 import { OutlineBoard } from "./board";
 import type { WayProps } from "./new";
@@ -22,7 +23,7 @@ function Pick({ legend, name, from, picked, pick }: PickProps) {
         {from.map((one) => (
           <label key={`${one.kind} ${one.key}`} class="card">
             <input type="radio" name={name} checked={picked?.kind === one.kind && picked.key === one.key} onChange={() => pick(one)} />
-            <div class="picture">{one.picture !== null && <img src={one.picture} alt="" loading="lazy" decoding="async" />}</div>
+            <BeginningPicture address={one.picture} />
             <div class="told">
               <strong>{one.title}</strong>
               {one.about && <p>{one.about}</p>}
@@ -31,6 +32,21 @@ function Pick({ legend, name, from, picked, pick }: PickProps) {
         ))}
       </div>
     </fieldset>
+  );
+}
+
+/** Drawn once for every desk: the first time that takes a moment. */
+function BeginningPicture({ address }: { address: string | null }) {
+  const [drawn, setDrawn] = useState(false);
+  return (
+    <div class="picture">
+      {!drawn && (
+        <span class="none">
+          <Sign name="working" />
+        </span>
+      )}
+      {address !== null && <img src={address} alt="" decoding="async" data-drawn={drawn} onLoad={() => setDrawn(true)} />}
+    </div>
   );
 }
 

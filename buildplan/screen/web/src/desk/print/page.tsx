@@ -4,7 +4,7 @@ import { refusal, tellError } from "../actions";
 import { getPrinting, print } from "../api";
 import type { Choice, Printing } from "../contract";
 import { jobs, problems } from "../state";
-import { say, words } from "../words";
+import { capital, say, words } from "../words";
 import { PrintJobs } from "./jobs";
 
 const ASKED = ["edition", "paper", "language", "units", "brand"] as const;
@@ -106,7 +106,7 @@ function Chooser({ asked, choices, value, choose }: ChooserProps) {
       <select value={value} onChange={(event) => choose(event.currentTarget.value)}>
         {choices.map((one) => (
           <option key={one.value} value={one.value}>
-            {one.label}
+            {capital(one.label)}
           </option>
         ))}
       </select>
