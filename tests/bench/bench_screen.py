@@ -1,6 +1,14 @@
-"""The companion's figures: how large it is, and how soon its first picture is there.
+"""The figures of what is shown on a screen: the companion's first picture, and the desk's waits.
 
-    .venv/bin/python tests/bench/bench_screen.py
+    .venv/bin/python tests/bench/bench_screen.py            both
+    .venv/bin/python tests/bench/bench_screen.py desk       the desk alone
+
+The desk's, by the clock, asked as its page asks it, on a folder of 200 designs: home with all its
+cards, the first time and by a desk that is begun anew (pictures are kept by what is in the file);
+and from a changed cell or colour to the new shape, of the star and of a wall of about 3,000
+balloons, the median of several and the longest. Asked for are 2 s, 0.5 s and 3 s.
+
+The companion's: how large it is, and how soon its first picture is there.
 
 For the star, and for a wall of about 3,000 balloons:
 
@@ -18,11 +26,18 @@ on a quiet machine alone, so its load is printed. Needs a Chromium.
 from __future__ import annotations
 
 import os
+import shutil
+import statistics
+import subprocess
 import sys
 import tempfile
+import time
+from collections.abc import Iterator, Mapping
+from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 
+import httpx
 from playwright.sync_api import Browser
 
 from buildplan.booklet.common.book import gather_book
@@ -82,7 +97,107 @@ def written(folder: Path, design: Path) -> Path:
     return file
 
 
+HOME_OF = 200  # designs
+TIMES = 8
+
+
+@contextmanager
+def desk_on(folder: Path) -> Iterator[httpx.Client]:
+    """A desk as a person starts it, asked as its page asks it."""
+    command = [sys.executable, "-m", "buildplan", "desk", str(folder), "--no-open"]
+    process = subprocess.Popen(command, stdout=subprocess.PIPE, text=True)
+    assert process.stdout is not None
+    address = process.stdout.readline().strip()
+    own = address.split("/?")[0]
+    try:
+        with httpx.Client(base_url=own, headers={"origin": own}, timeout=600) as http:
+            http.get(address)
+            yield http
+    finally:
+        process.terminate()
+        process.wait()
+
+
+def home_shown(http: httpx.Client) -> float:
+    """Seconds until home has every card, with its picture loaded."""
+    begun = time.perf_counter()
+    while True:
+        designs = http.get("/api/home").json()["designs"]
+        if all(one["picture"] for one in designs):
+            break
+        time.sleep(0.2)
+    for one in designs:
+        http.get(one["picture"]).raise_for_status()
+    return time.perf_counter() - begun
+
+
+def put(path: list[str | int], value: object) -> Mapping[str, object]:
+    return {"op": "put", "path": path, "value": value}
+
+
+def star_edit(number: int) -> Mapping[str, object]:
+    """Sides of three cells, or of two."""
+    side = ["straight"] * (3 - number % 2)
+    return put(["build", "tube", "course", 0, "cells"], [*side, "tip", *side, "dip"])
+
+
+def wall_edit(number: int) -> Mapping[str, object]:
+    """A wall of 27 cells across, or of 26."""
+    return put(["build", "wall", "across"], 27 - number % 2)
+
+
+def shape_shown(http: httpx.Client, name: str, number: int, edit: Mapping[str, object]) -> float:
+    """Seconds from a change to the data of the new shape, of a version that was not there before."""
+    edits = [edit, put(["name"], f"Tried {number}")]
+    at = f"/api/design/{name}"
+    base = http.get(at).json()["version"]
+    begun = time.perf_counter()
+    made = http.post(f"{at}/edit", json={"base": base, "edits": edits}).json()
+    while True:
+        answer = http.get(f"{at}/piece", params={"version": made["version"]})
+        if answer.status_code != 202:
+            break
+        time.sleep(0.01)
+    assert answer.status_code == 200, answer.text
+    return time.perf_counter() - begun
+
+
+def desk_figures(folder: Path) -> None:
+    """Home, and changed cells."""
+    designs = sorted((ROOT / "designs").rglob("*.yaml"))
+    whole = [one for one in designs if "\nbuild:" in one.read_text("utf-8")]
+    for number in range(HOME_OF - 2):
+        design = whole[number % len(whole)]
+        text = design.read_text("utf-8")
+        (folder / f"piece_{number:03}.yaml").write_text(f"{text}# {number}\n", "utf-8")
+    (folder / "great_wall.yaml").write_text(GREAT_WALL, encoding="utf-8")
+    shutil.copy(ROOT / "designs" / "reading_star.yaml", folder)
+    with desk_on(folder) as http:
+        first = home_shown(http)
+    with desk_on(folder) as http:
+        again = home_shown(http)
+        print(
+            f"home of {HOME_OF}: {again:.2f} s; {first:.0f} s the first time; "
+            f"load {os.getloadavg()[0]:.1f} on {os.cpu_count()} processors"
+        )
+        for name, edit in (("reading_star", star_edit), ("great_wall", wall_edit)):
+            taken_s = [shape_shown(http, name, n, edit(n)) for n in range(1, TIMES + 1)]
+            links = http.get(f"/api/design/{name}/piece").json()["piece"]["links"]
+            print(
+                f"{name}, {len(links)} links: from a changed cell to the new shape "
+                f"{statistics.median(taken_s):.2f} s, {max(taken_s):.2f} s the longest"
+            )
+
+
 def main() -> None:
+    with tempfile.TemporaryDirectory() as name:
+        desk_figures(Path(name))
+    if sys.argv[1:] != ["desk"]:
+        companion_figures()
+
+
+def companion_figures() -> None:
+    """The companion's first picture."""
     with tempfile.TemporaryDirectory() as name, chromium() as browser:
         folder = Path(name)
         (folder / "great_wall.yaml").write_text(GREAT_WALL, encoding="utf-8")
