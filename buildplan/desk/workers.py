@@ -14,6 +14,7 @@ import signal
 import sys
 import threading
 from collections.abc import Callable
+from contextlib import suppress
 from dataclasses import dataclass
 from multiprocessing.connection import Connection, wait
 from multiprocessing.context import BaseContext
@@ -176,6 +177,8 @@ class _Hand:
         return self.workers._closed
 
     def _run(self) -> None:
+        with suppress(OSError):
+            self._ready()  # warm by the time that somebody asks
         while (errand := self.workers.next_for(self)) is not None:
             ended = self._work(errand)
             ended = self.workers.done(self) and ended

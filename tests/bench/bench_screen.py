@@ -147,7 +147,7 @@ def wall_edit(number: int) -> Mapping[str, object]:
 
 
 def shape_shown(http: httpx.Client, name: str, number: int, edit: Mapping[str, object]) -> float:
-    """Seconds from a change to the data of the new shape, of a version that was not there before."""
+    """Seconds from a change to the data of the new shape, of a version that is new."""
     edits = [edit, put(["name"], f"Tried {number}")]
     at = f"/api/design/{name}"
     base = http.get(at).json()["version"]
