@@ -16,7 +16,7 @@ from buildplan.business.copies.serial import SERIAL_LETTERS
 from buildplan.business.copies.verifying import NOT_PROVED, PROVES
 from buildplan.design.measures import gauged_words, size_words
 from buildplan.document.blanks import LeftFree
-from buildplan.document.blocks import Items, Shown, Words, WriteBox, heading
+from buildplan.document.blocks import Items, Shown, Words, WriteBox, heading, together
 from buildplan.document.layout import Filled, beside
 from buildplan.document.printing import Section
 from buildplan.document.tables import Cell, Grid
@@ -279,4 +279,4 @@ def licence(book: Book) -> Section:
             )
         ),
     ]
-    return Section(voice.say("Licence"), blocks, titled=True, runs_on=True)
+    return Section(voice.say("Licence"), [together(*blocks)], titled=True, runs_on=True)

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 from math import fsum
 
 from buildplan.booklet.common.book import Book
-from buildplan.document.blocks import Items, Words, heading
+from buildplan.document.blocks import Items, Words, heading, together
 from buildplan.document.printing import Section
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong
@@ -104,7 +104,8 @@ def sign_off(book: Book) -> Section:
             after=6,
         ),
     ]
-    return Section(voice.say("Time targets and sign-off"), blocks, titled=True, runs_on=True)
+    title = voice.say("Time targets and sign-off")
+    return Section(title, [together(*blocks)], titled=True, runs_on=True)
 
 
 def _targets(book: Book) -> list[tuple[str, ...]]:
