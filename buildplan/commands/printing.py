@@ -27,13 +27,20 @@ from buildplan.commands.options import (
     UnitsName,
     UnitsOption,
 )
-from buildplan.commands.sale import BrandOption, BuyerOption, BuyersOption, KeyOption
+from buildplan.commands.sale import (
+    BrandOption,
+    BuyerOption,
+    BuyersOption,
+    KeyOption,
+    SignOption,
+)
 from buildplan.language.voice import Voice
 
 if TYPE_CHECKING:
     from buildplan.booklet.common.book import Book
     from buildplan.business.copies.brand import Branding
     from buildplan.business.copies.buyers import Buyer
+    from buildplan.business.copies.signing import Signer
     from buildplan.evaluation.passing import Door
 
 EditionOption = Annotated[Edition, typer.Option(help="Who it is for.", show_choices=True)]
@@ -77,6 +84,7 @@ class _Printing:
     brand: Branding | None
     buyers: tuple[Buyer, ...]
     secret: bytes
+    signer: Signer | None
     link: str | None
     doors: tuple[Door, ...]
     hands: Path | None
@@ -97,6 +105,7 @@ def booklet(
     buyer: BuyerOption = None,
     buyers: BuyersOption = None,
     key: KeyOption = None,
+    sign: SignOption = None,
     link: LinkOption = None,
     door: DoorOption = None,
     hands: HandsOption = None,
@@ -110,11 +119,16 @@ def booklet(
     from buildplan.commands.files import ProblemsFoundError, asked, without_events
     from buildplan.commands.links import page_address
     from buildplan.commands.pieces import brand_in
-    from buildplan.commands.sale import buyers_named, refuse_for_other_editions, secret_of
+    from buildplan.commands.sale import (
+        buyers_named,
+        refuse_for_other_editions,
+        secret_of,
+        signer_of,
+    )
     from buildplan.evaluation.passing import parse_door
 
     voice = Voice(language)
-    for_sale = {"--brand": brand, "--for": buyer, "--buyers": buyers, "--key": key}
+    for_sale = {"--brand": brand, "--for": buyer, "--buyers": buyers, "--key": key, "--sign": sign}
     refuse_for_other_editions(edition, Edition.SALE, for_sale, voice)
     for_crews = {"--large-print": large_print, "--door": door}
     refuse_for_other_editions(edition, Edition.CREW, for_crews, voice)
@@ -133,6 +147,7 @@ def booklet(
         seller,
         sold_to,
         secret,
+        signer_of(sign, voice),
         address,
         tuple(asked(parse_door, one, voice) for one in door or ()),
         hands,
@@ -252,5 +267,5 @@ def _write(files: Sequence[tuple[str, bytes]], how: _Printing) -> None:
     from buildplan.commands.files import write_whole
 
     for name, data in files:
-        write_whole(how.out / name, data)
+        write_whole(how.out / name, data if how.signer is None else how.signer.signed(data))
         typer.echo(how.out / name)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Mapping
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
@@ -15,9 +16,11 @@ from buildplan.language.voice import Voice
 
 if TYPE_CHECKING:
     from buildplan.business.copies.buyers import Buyer
+    from buildplan.business.copies.signing import Signer
 
 # shorter keys could be guessed
 LEAST_KEY = 16
+PASSWORD = "BUILDPLAN_SIGN_PASSWORD"
 
 BrandOption = Annotated[
     Path | None,
@@ -46,6 +49,15 @@ KeyOption = Annotated[
     Path | None,
     typer.Option(
         help="Sale edition: a file of your own, kept secret, that seals the copies.",
+        show_default=False,
+    ),
+]
+SignOption = Annotated[
+    Path | None,
+    typer.Option(
+        metavar="KEY.p12",
+        help="Sale edition: sign with this certificate and key, so that any PDF reader can check "
+        "the copies. Asks for its password, or takes BUILDPLAN_SIGN_PASSWORD.",
         show_default=False,
     ),
 ]
@@ -110,6 +122,35 @@ def _buyers_in(file: Path, voice: Voice) -> tuple[tuple[Buyer, ...], bool]:
         words = voice.say("{file}: no buyer in it, nothing printed", file=str(file))
         aside(words)
     return buyers, bool(bad) or not buyers
+
+
+def signer_of(file: Path | None, voice: Voice) -> Signer | None:
+    """Who signs, opened with the password that the environment holds or the user types."""
+    if file is None:
+        return None
+    from buildplan.business.copies.signing import NoSignerError, Signer
+    from buildplan.commands.files import unreadable
+
+    try:
+        with file.open("rb") as stream:
+            stream.read(1)
+    except OSError as error:
+        raise typer.BadParameter(unreadable(file, error, voice)) from error
+    password = os.environ.get(PASSWORD)
+    if password is None:
+        question = voice.say("Password of {file}", file=str(file))
+        password = str(typer.prompt(question, hide_input=True, default="", show_default=False))
+    signer = Signer(file, password)
+    try:
+        signer.check()
+    except NoSignerError as error:
+        raise typer.BadParameter(
+            voice.say(
+                "{file} holds no certificate with its key (PKCS #12), or the password is another",
+                file=str(file),
+            )
+        ) from error
+    return signer
 
 
 def secret_of(key: Path | None, voice: Voice) -> bytes:

@@ -34,7 +34,8 @@ def verify_copy(
     A good check proves that no page was changed, added, removed or moved since the file was
     printed, and that serial, buyer and plan belong together; with the seller's key, that whoever
     has that key made it. It does not prove who has read, copied or passed on the file. A copy that
-    was sealed with a key can only be judged with that key (exit status 2 without it).
+    was sealed with a key can only be judged with that key (exit status 2 without it, as where one
+    is given and none sealed it).
     """
     from buildplan.business.copies.verifying import Verdict, verified_lines
     from buildplan.commands.files import ProblemsFoundError
@@ -47,7 +48,7 @@ def verify_copy(
         typer.echo(json.dumps(asdict(found) | judged, indent=2, ensure_ascii=False))
     else:
         typer.echo("\n".join(verified_lines(found, voice)))
-    if found.verdict is Verdict.NEEDS_KEY:
+    if found.verdict in (Verdict.NEEDS_KEY, Verdict.KEYLESS):
         raise typer.Exit(2)
     if not found.good:
         raise ProblemsFoundError
@@ -55,10 +56,8 @@ def verify_copy(
 
 def _verified(file: Path, secret: bytes, voice: Voice) -> Verified:
     """What the check of a file finds; a wrong call where it is no sold copy."""
-    from pikepdf import PdfError
-
     from buildplan.business.copies.serial import NoSerialError
-    from buildplan.business.copies.verifying import verify
+    from buildplan.business.copies.verifying import DamagedFileError, verify
     from buildplan.commands.files import unreadable
     from buildplan.screen.sold import verify_companion
 
@@ -67,9 +66,11 @@ def _verified(file: Path, secret: bytes, voice: Voice) -> Verified:
         return verify_companion(file, secret) if page else verify(file, secret)
     except OSError as error:
         raise typer.BadParameter(unreadable(file, error, voice)) from error
-    except PdfError:
+    except DamagedFileError:
         raise typer.BadParameter(
-            voice.say("{file} is no PDF that can be read", file=str(file))
+            voice.say(
+                "{file} is no PDF, or a damaged one: ask the seller for another", file=str(file)
+            )
         ) from None
     except NoSerialError:
         raise typer.BadParameter(

@@ -16,7 +16,6 @@ from pathlib import Path
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.editions import copy_of
 from buildplan.business.copies.serial import (
-    FORMAT,
     NoSerialError,
     SoldCopy,
     Stored,
@@ -50,7 +49,8 @@ def verify_companion(file: Path, key: bytes = b"") -> Verified:
     page = file.read_text("utf-8", errors="replace")
     stored = _stored(page)
     bare = BLOCK.sub("", page, count=1)
-    holds = seal_holds(replace(stored, pages=(_digest(bare),)), key)
+    used = key if stored.copy.keyed else b""
+    holds = seal_holds(replace(stored, pages=(_digest(bare),)), used)
     judged = bool(key) or not stored.copy.keyed  # else nothing can be said of the page
     changed = (1,) if judged and not holds else ()
     marked = script_safe({"serial": stored.serial, "buyer": stored.copy.buyer}) in bare
@@ -58,7 +58,7 @@ def verify_companion(file: Path, key: bytes = b"") -> Verified:
         copy=stored.copy,
         serial=stored.serial,
         pages=1,
-        serial_holds=serial_of(stored.copy, key) == stored.serial,
+        serial_holds=serial_of(stored.copy, used) == stored.serial,
         seal_holds=holds,
         changes=PageChanges(changed=changed, unmarked=() if marked else (1,)),
         key_given=bool(key),
@@ -75,7 +75,7 @@ def _stored(page: str) -> Stored:
         stored = Stored(copy, str(told["serial"]), (), str(told["seal"]))
     except (KeyError, TypeError, ValueError):
         raise NoSerialError from None
-    if copy.format != FORMAT:
+    if not copy.well_formed:
         raise NoSerialError
     return stored
 

@@ -13,13 +13,8 @@ from functools import lru_cache, partial
 
 import pikepdf
 
-from buildplan.business.copies.serial import (
-    ObjectName,
-    SoldCopy,
-    lasting_digests,
-    number_pages,
-    seal,
-)
+from buildplan.business.copies.digests import ObjectName, lasting_digests, number_pages
+from buildplan.business.copies.serial import SoldCopy, seal
 from buildplan.document.blanks import blanks_of, fill_blanks
 
 # A copy takes less than a tenth of a second; to start a process for it takes longer than this many.

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import unicodedata
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from difflib import SequenceMatcher
@@ -11,14 +12,17 @@ from pathlib import Path
 import pikepdf
 import pypdfium2
 
+from buildplan.business.copies.digests import FORM, INFO, OUTLINES, page_digests, part_digests
 from buildplan.business.copies.serial import (
+    NoSerialError,
     SoldCopy,
-    page_digests,
     seal_holds,
     serial_of,
     stored_in,
 )
+from buildplan.business.copies.signing import Signature, signatures_in
 from buildplan.language.messages import mark
+from buildplan.language.shown import shown
 from buildplan.language.voice import Voice
 
 PROVES = mark(
@@ -27,7 +31,13 @@ PROVES = mark(
 )
 KEYED = mark("The seal was made with the key that you gave.")
 UNKEYED = mark(
-    "It was sealed without a seller's key, so anybody with buildplan could have made such a file."
+    "All pages are as the file's own list has them, and serial, buyer and plan belong together. It "
+    "was sealed without a seller's key: this proves nothing, for anybody with buildplan could have "
+    "made such a file."
+)
+OTHER_KEY = mark(
+    "It was sealed without a key, so whether it is yours cannot be told: the key that you gave "
+    "says nothing of it, and anybody with buildplan could have made such a file."
 )
 NOT_PROVED = mark("It does not prove who has read, copied or passed on the file.")
 NOT_JUDGED = mark(
@@ -35,6 +45,18 @@ NOT_JUDGED = mark(
     "with --key. All its pages are there as its own list has them."
 )
 NAME_WIDTH = 10
+# parts of a file beside its pages, by their keys in its catalogue (ISO 32000-1, 7.7.2)
+PARTS = {
+    OUTLINES: mark("bookmarks"),
+    INFO: mark("title or author"),
+    FORM: mark("a form"),
+    "/Names": mark("attachments, scripts or places that links lead to"),
+    "/StructTreeRoot": mark("the words that are read aloud"),
+    "/OCProperties": mark("layers"),
+    "/OpenAction": mark("what happens when it is opened"),
+    "/AA": mark("what happens when it is opened"),
+}
+OTHER_PART = mark("how it is shown or read aloud")
 
 
 class Verdict(StrEnum):
@@ -43,6 +65,7 @@ class Verdict(StrEnum):
     GOOD = "good"
     NOT_GOOD = "not good"
     NEEDS_KEY = "needs the key"
+    KEYLESS = "made without a key"
 
 
 @dataclass(frozen=True)
@@ -68,7 +91,8 @@ class PageChanges:
 @dataclass(frozen=True)
 class Verified:
     """What the check of a file found. Without the key of a keyed copy, serial and seal cannot be
-    judged, and do not hold."""
+    judged, and do not hold. `parts` are those beside the pages that are not as they were sealed, by
+    their keys in the file."""
 
     copy: SoldCopy
     serial: str
@@ -77,15 +101,20 @@ class Verified:
     seal_holds: bool
     changes: PageChanges
     key_given: bool
+    parts: tuple[str, ...] = ()
+    signatures: tuple[Signature, ...] = ()
 
     @property
     def verdict(self) -> Verdict:
         """Good if everything holds; what is plainly wrong is so without a key too."""
-        if not self.changes.none:
+        broken = not all(signature.holds for signature in self.signatures)
+        if not self.changes.none or self.parts or broken:
             return Verdict.NOT_GOOD
         if self.copy.keyed and not self.key_given:
             return Verdict.NEEDS_KEY
-        return Verdict.GOOD if self.serial_holds and self.seal_holds else Verdict.NOT_GOOD
+        if not (self.serial_holds and self.seal_holds):
+            return Verdict.NOT_GOOD
+        return Verdict.KEYLESS if self.key_given and not self.copy.keyed else Verdict.GOOD
 
     @property
     def good(self) -> bool:
@@ -93,26 +122,47 @@ class Verified:
         return self.verdict is Verdict.GOOD
 
 
+class DamagedFileError(Exception):
+    """A file that is no PDF, or one of which parts cannot be read."""
+
+
 def verify(path: Path, key: bytes = b"") -> Verified:
-    """Check a printed file. Raises NoSerialError when it has none, and pikepdf.PdfError when it
-    is no readable PDF."""
+    """Check a printed file. Raises NoSerialError when it has none, DamagedFileError when it is no
+    PDF that can be read, and OSError."""
+    try:
+        return _verified(path, key)
+    except (NoSerialError, OSError):
+        raise
+    except Exception as error:  # the readers of PDF raise errors of many kinds
+        raise DamagedFileError from error
+
+
+def _verified(path: Path, key: bytes) -> Verified:
     with pikepdf.open(path) as pdf:
         stored = stored_in(pdf)
-        found = page_digests(pdf)
+        found, parts = page_digests(pdf), part_digests(pdf)
+        signed = FORM in pdf.Root
     wanted = (stored.serial, stored.copy.buyer)
-    unmarked = tuple(
-        i
-        for i, text in enumerate(_texts(path), start=1)
-        if not all(_squeezed(w) in text for w in wanted)
-    )
+    texts = _texts(path)
+    unmarked = {
+        i for i, text in enumerate(texts, start=1) if not all(_stands_in(w, text) for w in wanted)
+    }
+    unmarked |= set(range(len(texts) + 1, len(found) + 1))  # pages that only one reader sees
+    used = key if stored.copy.keyed else b""
     return Verified(
         copy=stored.copy,
         serial=stored.serial,
         pages=len(found),
-        serial_holds=serial_of(stored.copy, key) == stored.serial,
-        seal_holds=seal_holds(stored, key),
-        changes=replace(page_changes(stored.pages, found), unmarked=unmarked),
+        serial_holds=serial_of(stored.copy, used) == stored.serial,
+        seal_holds=seal_holds(stored, used),
+        changes=replace(page_changes(stored.pages, found), unmarked=tuple(sorted(unmarked))),
         key_given=bool(key),
+        parts=tuple(
+            sorted(
+                one for one in {**stored.parts, **parts} if stored.parts.get(one) != parts.get(one)
+            )
+        ),
+        signatures=signatures_in(path) if signed else (),
     )
 
 
@@ -157,8 +207,21 @@ def _texts(path: Path) -> list[str]:
 
 
 def _squeezed(text: str) -> str:
-    # where words are broken or spaced on paper says nothing
-    return "".join(text.split()).replace("\u00ad", "").replace("\ufffe", "-")
+    # where words are broken or spaced on paper says nothing, nor whether letters are joined
+    plain = unicodedata.normalize("NFKC", "".join(text.split()))
+    return "".join(c for c in plain if unicodedata.category(c) != "Cf").replace("\ufffe", "-")
+
+
+def _stands_in(words: str, text: str) -> bool:
+    """Whether words are among those of a page; what is written from the right stands there in the
+    order in which it is drawn."""
+    bare = _squeezed(words)
+    if bare in text:
+        return True
+    from_right = any(unicodedata.bidirectional(c) in ("R", "AL") for c in bare)
+    return from_right and all(
+        part in text or part[::-1] in text for part in map(_squeezed, words.split())
+    )
 
 
 def verified_lines(found: Verified, voice: Voice) -> list[str]:
@@ -167,19 +230,24 @@ def verified_lines(found: Verified, voice: Voice) -> list[str]:
     # only copies of the sale edition have a serial
     plan = voice.say("{piece}, sale edition", piece=copy.piece)
     serial = _fits(found.serial_holds, judged, voice)
-    named = (
-        (voice.say("Plan"), ", ".join(filter(None, (plan, copy.brand)))),
-        (voice.say("For"), copy.buyer or voice.say("nobody named")),
-        (voice.say("Serial"), f"{found.serial}: {serial}"),
+    named = [
+        (voice.say("Plan"), ", ".join(filter(None, (shown(plan), shown(copy.brand))))),
+        (voice.say("For"), shown(copy.buyer) or voice.say("nobody named")),
+        (voice.say("Serial"), f"{shown(found.serial)}: {serial}"),
         (voice.say("Seal"), _fits(found.seal_holds, judged, voice)),
         (voice.say("Pages"), f"{voice.whole(found.pages)}: {_pages_words(found.changes, voice)}"),
-    )
+    ]
+    if found.parts:
+        named.append((voice.say("Beside"), _parts_words(found.parts, voice)))
+    named += [(voice.say("Signed"), _signature_words(one, voice)) for one in found.signatures]
     wide = max(NAME_WIDTH, *(len(name) + 2 for name, _ in named))
     lines = [*(f"{name:<{wide}}{words}" for name, words in named), ""]
     match found.verdict:
         case Verdict.GOOD:
-            said = (PROVES, KEYED if copy.keyed else UNKEYED, NOT_PROVED)
+            said = (PROVES, KEYED, NOT_PROVED) if copy.keyed else (UNKEYED,)
             return [*lines, voice.say("Good."), *(voice.say(one) for one in said)]
+        case Verdict.KEYLESS:
+            return [*lines, voice.say(OTHER_KEY)]
         case Verdict.NEEDS_KEY:
             return [*lines, voice.say(NOT_JUDGED)]
     return [*lines, voice.say("NOT GOOD: this is not the file that was printed.")]
@@ -201,3 +269,17 @@ def _pages_words(changes: PageChanges, voice: Voice) -> str:
     )
     wrong = [voice.say(words, pages=", ".join(map(str, pages))) for pages, words in said if pages]
     return "; ".join(wrong) or voice.say("none changed")
+
+
+def _parts_words(parts: Sequence[str], voice: Voice) -> str:
+    """What is not as it was beside the pages."""
+    told = dict.fromkeys(voice.say(PARTS.get(part, OTHER_PART)) for part in parts)
+    return voice.say("CHANGED: {pages}", pages=", ".join(told))
+
+
+def _signature_words(signature: Signature, voice: Voice) -> str:
+    if not signature.holds:
+        return voice.say("BROKEN: {name}", name=shown(signature.name))
+    return voice.say(
+        "by {name}, unbroken; ask whether that is the seller", name=shown(signature.name)
+    )

@@ -1,0 +1,24 @@
+"""Text that somebody else has written, shown so that it cannot pass for ours.
+
+Control signs end lines and move the cursor; direction signs (Unicode Standard Annex 9, 2) put what
+follows them in another order. Both are shown by their number.
+"""
+
+from __future__ import annotations
+
+import unicodedata
+
+DIRECTIONS = frozenset("\u061c\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069")
+UNSEEN = frozenset(("Cc", "Zl", "Zp", "Cs"))
+
+
+def shown(text: str) -> str:
+    """The text with its control and direction signs as `<U+202E>`."""
+    if text.isascii() and text.isprintable():
+        return text
+    return "".join(f"<U+{ord(c):04X}>" if is_unseen(c) else c for c in text)
+
+
+def is_unseen(sign: str) -> bool:
+    """Whether a sign is not seen, and moves what is."""
+    return sign in DIRECTIONS or unicodedata.category(sign) in UNSEEN
