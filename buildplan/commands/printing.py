@@ -133,26 +133,12 @@ def booklet(
     for_crews = {"--large-print": large_print, "--door": door}
     refuse_for_other_editions(edition, Edition.CREW, for_crews, voice)
     sold_to, bad_rows = buyers_named(buyer, buyers, voice)
-    secret = secret_of(key, voice)
     address = None if link is None else asked(page_address, link, voice)
     seller = None if brand is None else brand_in(brand, voice)
-    how = _Printing(
-        edition,
-        paper,
-        units,
-        out,
-        draft,
-        large_print,
-        fold,
-        seller,
-        sold_to,
-        secret,
-        signer_of(sign, voice),
-        address,
-        tuple(asked(parse_door, one, voice) for one in door or ()),
-        hands,
-        voice,
-    )
+    doors = tuple(asked(parse_door, one, voice) for one in door or ())
+    sealed = (sold_to, secret_of(key, voice), signer_of(sign, voice))
+    kind = (edition, paper, units, out, draft, large_print, fold, seller)
+    how = _Printing(*kind, *sealed, address, doors, hands, voice)
     good = _print_all(without_events(designs, voice), how)
     if bad_rows or not good:
         raise ProblemsFoundError
