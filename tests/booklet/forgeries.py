@@ -18,7 +18,7 @@ from typing import Any
 
 import pikepdf
 from pikepdf import Array, Dictionary, Name, String
-from sold_copies import BUYER, sold_copy
+from sold_copies import sold_copy
 
 from buildplan.business.copies.verifying import DamagedFileError, verify
 
@@ -38,11 +38,6 @@ def opened(change: Callable[[Pdf], None], **how: Any) -> Forgery:
         return out.getvalue()
 
     return forged
-
-
-def drawn(content: bytes) -> Callable[[Pdf], None]:
-    """More on a page."""
-    return lambda pdf: pdf.pages[3].contents_add(content, prepend=False)
 
 
 def words(pdf: Pdf) -> None:
@@ -142,10 +137,6 @@ def layer(pdf: Pdf) -> None:
     pdf.Root.OCProperties = Dictionary(OCGs=Array([group]), D=Dictionary(ON=Array([group])))
 
 
-def attached(pdf: Pdf) -> None:
-    pdf.attachments["more.txt"] = b"more"
-
-
 def script(pdf: Pdf) -> Dictionary:
     return Dictionary(S=Name.JavaScript, JS=String("app.alert(1)"))
 
@@ -172,12 +163,11 @@ def renumbered(pdf: Pdf) -> None:
     pdf.pages[3].obj["/BPLN_Number"] = 9
 
 
-def title(pdf: Pdf) -> None:
-    pdf.docinfo["/Title"] = "Another plan"
+def described(key: str) -> Callable[[Pdf], None]:
+    def change(pdf: Pdf) -> None:
+        pdf.docinfo[key] = "another"
 
-
-def bookmark(pdf: Pdf) -> None:
-    pdf.Root.Outlines.First.Title = String("Elsewhere")
+    return change
 
 
 def meta(key: str, old: str, new: str) -> Callable[[Pdf], None]:
@@ -187,10 +177,6 @@ def meta(key: str, old: str, new: str) -> Callable[[Pdf], None]:
             found[key] = str(found[key]).replace(old, new, 1)
 
     return change
-
-
-def producer(pdf: Pdf) -> None:
-    pdf.docinfo["/Producer"] = "another program"
 
 
 def nothing(_: Pdf) -> None:
@@ -230,7 +216,9 @@ PACKED = {
     "linearize": True,
 }
 SEEN: dict[str, Forgery] = {
-    "words drawn over": opened(drawn(b" 0 0 80 80 re f")),
+    "words drawn over": opened(
+        lambda pdf: pdf.pages[3].contents_add(b" 0 0 80 80 re f", prepend=False)
+    ),
     "words shown": opened(words),
     "glyph map (ToUnicode)": opened(glyph_map),
     "glyphs of the font": opened(other_glyphs),
@@ -249,7 +237,7 @@ SEEN: dict[str, Forgery] = {
     "field to fill": opened(note("Widget", FT=Name.Tx, T=String("a"), V=String("99"))),
     "signature with a picture": opened(note("Widget", FT=Name.Sig, T=String("a"))),
     "link elsewhere": opened(link_elsewhere),
-    "attachment": opened(attached),
+    "attachment": opened(lambda pdf: pdf.attachments.__setitem__("more.txt", b"more")),
     "script at opening": opened(in_catalogue("/OpenAction", script)),
     "script of a page": opened(on_page("/AA", lambda pdf: Dictionary(O=script(pdf)))),
     "form that fills itself": opened(
@@ -260,8 +248,8 @@ SEEN: dict[str, Forgery] = {
     "pages reordered": opened(swapped),
     "page added": opened(added),
     "page's own number": opened(renumbered),
-    "title": opened(title),
-    "bookmark": opened(bookmark),
+    "title": opened(described("/Title")),
+    "bookmark": opened(lambda pdf: pdf.Root.Outlines.First.__setitem__("/Title", "Elsewhere")),
     "page labels": opened(
         in_catalogue("/PageLabels", lambda _: Dictionary(Nums=Array([0, Dictionary(S=Name.r)])))
     ),
@@ -283,7 +271,7 @@ UNSEEN: dict[str, Forgery] = {
     "encrypted, open to all": opened(
         nothing, encryption=pikepdf.Encryption(owner="owner", user="")
     ),
-    "another program's name": opened(producer),
+    "another program's name": opened(described("/Producer")),
     "revision of nothing appended": appended(nothing),
     "bytes after the end": lambda data: data + b"\n% more\n",
 }
@@ -302,7 +290,6 @@ def verdict(data: bytes, key: bytes = b"") -> str:
 
 def main() -> None:
     """Print the table."""
-    assert BUYER
     for head, forgeries in (("has to be found", SEEN), ("has to be good", UNSEEN)):
         for name, forged in forgeries.items():
             print(f"{head:18}{name:32}{verdict(forged(sold_copy()))}")
