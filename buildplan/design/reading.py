@@ -15,6 +15,7 @@ from buildplan.language.messages import mark, message
 from buildplan.patterns.build import built_as
 from buildplan.patterns.pattern import Around, PartFile
 from buildplan.patterns.registry import joints_of, pattern_of
+from buildplan.source.decimal_commas import without_commas
 from buildplan.source.file_text import text_of, unreadable
 from buildplan.source.kinds import FileKind
 from buildplan.source.mistake import Mistake, path_in_words
@@ -137,7 +138,9 @@ def read_as(
     root = _keys_of(source.root, form, file)
 
     def look(data: object) -> tuple[Form | None, list[Mistake]]:
-        return _look(form, data, checked, completed)
+        whole, commas = without_commas(data)
+        read, mistakes = _look(form, whole, checked, completed)
+        return read, [*commas, *mistakes]
 
     data = plain(root)
     read, mistakes = look(data)

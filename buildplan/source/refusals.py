@@ -8,17 +8,14 @@ from typing import Any
 
 from pydantic_core import ErrorDetails
 
-from buildplan.language.messages import message
-from buildplan.source.kinds import FileKind
 from buildplan.source.mistake import (
     Mistake,
     Path,
     most_likely,
 )
-from buildplan.source.refused_values import Wrong, wrong_key, wrong_value
+from buildplan.source.refused_values import wrong_key, wrong_value
 from buildplan.source.right_forms import Root
 from buildplan.source.schema_lookup import described, types_at
-from buildplan.source.suggestions import Put, TakeOut, change
 
 """What is wrong with a value: its code, the words, and what would be right."""
 
@@ -33,10 +30,7 @@ def mistakes_in(errors: Iterable[ErrorDetails], data: object, root: Root) -> Ite
     for one, at, is_key in found:
         if one["type"] == "missing" and at in misspelt:
             continue
-        comma = _comma(at, data) if one["type"] == "extra_forbidden" else None
-        if comma is not None:
-            kind, said, suggestion = comma
-        elif is_key:
+        if is_key:
             kind, said, suggestion = wrong_key(at, root)
         else:
             limits: Mapping[str, Any] = one.get("ctx", {})
@@ -85,29 +79,3 @@ def _value_at(at: Path, data: object) -> object:
     for step in at:
         _, data = _step(data, step)
     return data
-
-
-def _comma(at: Path, data: object) -> Wrong | None:
-    """A number in { } with a decimal comma, which YAML reads as a whole number and a key."""
-    holder, name = _value_at(at[:-1], data), at[-1]
-    if not (isinstance(holder, dict) and str(name).isdecimal() and holder[name] is None):
-        return None
-    keys = list(holder)
-    before = keys[keys.index(name) - 1]
-    if type(holder[before]) is not int:
-        return None
-    number = float(f"{holder[before]}.{name}")
-    return (
-        FileKind.COMMA_IN_NUMBER,
-        message(
-            "{number} is read as {whole} and a key {key}",
-            number=f"{holder[before]},{name}",
-            whole=str(holder[before]),
-            key=str(name),
-        ),
-        change(
-            message("write a point: {right}", right=f"{before}: {number:g}"),
-            Put((*at[:-1], before), number),
-            TakeOut(at),
-        ),
-    )

@@ -25,6 +25,7 @@ from buildplan.source.right_forms import (
     purpose,
     reminder,
     right_form,
+    right_time,
 )
 from buildplan.source.schema_lookup import described, form_in_words, types_at
 from buildplan.source.suggestions import Put, Remedy, Suggestion, by_hand, change
@@ -173,7 +174,7 @@ def _wrong_text(kind: str, at: Path, value: object, limits: Mapping[str, Any], r
         return (
             FileKind.WRONG_FORM,
             message(is_none, value=shown(value)),
-            by_hand(message(right, example=example)),
+            right_time(at, str(value)) or by_hand(message(right, example=example)),
         )
     if kind == "string_pattern_mismatch" and limits.get("pattern") == PART_NAME:
         return FileKind.WRONG_FORM, *_no_name_of_part(at, str(value))

@@ -16,7 +16,11 @@ Root = type[FileModel]
 """The form of a whole file: that of a design, or of an event."""
 
 # a number that is almost one: with a unit or a per cent sign, or a decimal comma
-_NUMBER_IN_TEXT = re.compile(r"\s*(-?[0-9]{1,9}([.,][0-9]{1,9})?)\s*(%|in|inch|inches|\"|cm)?\s*")
+_NUMBER_IN_TEXT = re.compile(
+    r"\s*(-?[0-9]{1,9}([.,][0-9]{1,9})?)\s*(%|in|inch|inches|\"|cm|kg|min|minutes)?\s*"
+)
+_TIME = re.compile(r"([0-9]{1,2})(?:[:.,h ]([0-9]{1,2}))? *(am|pm|h)?")
+TIMES_OF_DAY = ("opening", "closing")
 LISTS_OF_CELLS = ("course", "cells")
 _TRUE_WORDS = ("yes", "on", "y", "true")
 _FALSE_WORDS = ("no", "off", "n", "false")
@@ -64,7 +68,24 @@ def _number_in(text: str) -> str:
     return f"{float(plain) / 100:g}" if found[3] == "%" else plain
 
 
+def right_time(at: Path, value: float | str) -> Suggestion | None:
+    """A time of day that is written otherwise: 10, 10.30, 10h, 9 am, 5:30 pm."""
+    found = _TIME.fullmatch(str(value).strip().lower())
+    if not at or at[-1] not in TIMES_OF_DAY or found is None:
+        return None
+    hour, minutes = int(found[1]), (found[2] or "0").ljust(2, "0")
+    hour = hour % 12 + 12 * (found[3] == "pm") if found[3] in ("am", "pm") else hour
+    if hour > 23 or int(minutes) > 59:
+        return None
+    time = f"{hour:02}:{minutes}"
+    right = message("write hours and minutes, in quotes: {example}", example=f'"{time}"')
+    return change(right, Put(at, time))
+
+
 def _right_number(at: Path, kinds: Sequence[Any], value: float, name: str) -> Suggestion | None:
+    time = right_time(at, value)
+    if time is not None:
+        return time
     if str in kinds and not choices(kinds):
         written = str(shown(value))
         right = message("put it in quotes if that is meant: {right}", right=f'{name}"{written}"')

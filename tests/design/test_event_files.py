@@ -13,6 +13,8 @@ from buildplan.design.event import read_event
 from buildplan.design.reading import read_design
 from buildplan.design.schema import event_schema
 from buildplan.language.voice import Voice
+from buildplan.source.file_changes import changed_text
+from buildplan.source.kinds import FileKind
 from buildplan.source.problems import DesignProblemsError, UnreadableDesignError
 from buildplan.source.suggestions import suggestion_words
 
@@ -156,3 +158,40 @@ def test_what_is_no_event_is_refused(event: Path) -> None:
     with pytest.raises(UnreadableDesignError) as refused:
         read_event(event)
     assert "event: 1" in suggestion_words(refused.value.problem.suggestion, Voice())
+
+
+@pytest.mark.parametrize(
+    ("written", "right"),
+    [
+        ("10", "10:00"),
+        ("9.30", "09:30"),
+        ("10h", "10:00"),
+        ("9 am", "09:00"),
+        ("5:30 pm", "17:30"),
+        ("12 pm", "12:00"),
+    ],
+)
+def test_a_time_of_day_written_otherwise_is_told_as_it_has_to_be(
+    event: Path, written: str, right: str
+) -> None:
+    event.write_text(EVENT.replace('"10:00"', written))
+    with pytest.raises(DesignProblemsError) as found:
+        read_event(event)
+    (problem,) = found.value.problems
+    (way,) = problem.suggestion.ways
+    mended, _ = changed_text(event.read_text(), way.changes)
+    event.write_text(mended)
+    assert read_event(event).opening == right
+
+
+def test_lengths_with_decimal_commas_are_told_as_that_alone(event: Path) -> None:
+    event.write_text(EVENT + "doors: [{name: Side, width: 1,2 m, height: 2,05 m}]\n")
+    with pytest.raises(DesignProblemsError) as found:
+        read_event(event)
+    assert [p.kind for p in found.value.problems] == [FileKind.COMMA_IN_NUMBER] * 2
+    text = event.read_text()
+    for problem in found.value.problems:
+        text, _ = changed_text(text, problem.suggestion.ways[0].changes)
+    event.write_text(text)
+    (door,) = read_event(event).doors
+    assert (door.width, door.height) == (120, 205)
