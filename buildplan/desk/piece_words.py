@@ -6,6 +6,8 @@ from collections.abc import Mapping
 
 from buildplan.language.messages import mark
 
+SIZED_TO = mark("{label}, sized to {gauge}")  # tells balloons of one name apart
+
 _SHEETS: Mapping[str, str] = {
     "piece sheets": mark("What is shown below the piece"),
     "piece sheet made": mark("Made of"),
@@ -59,6 +61,7 @@ _BALLOONS: Mapping[str, str] = {
     "piece balloons": mark("Balloons"),
     "piece link": mark("link balloon"),
     "piece round": mark("round"),
+    "piece sized to": SIZED_TO,
     "piece balloon new": mark("One more balloon: {colour}."),
     "piece balloon gone": mark("{balloon} is taken out."),
     "piece balloon remove": mark("Take {balloon} out"),
@@ -82,6 +85,7 @@ _COURSE: Mapping[str, str] = {
     "piece add tile": mark("Tiles to add"),
     "piece add at end": mark("Add at the end:"),
     "piece add behind": mark("Add behind {tile}:"),
+    "piece add behind in": mark("Add behind {tile}, in each of {times} turns:"),
     "piece add one": mark("Add: {tile}"),
     "piece times": mark("How many times"),
     "piece once": mark("once"),

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import Any
 
+from buildplan.desk.piece_words import SIZED_TO
 from buildplan.language.voice import Voice
 from buildplan.patterns.pattern import ANY
 from buildplan.patterns.registry import PATTERNS, joints_of, patterns_in
@@ -46,20 +47,28 @@ class WholeFile:
             for key, one in self.balloons.items()
             if wanted is None or one.get("kind", wanted) == wanted
         ]
-        labels = [self.balloon_label(key) for key in keys]
-        sized = [
-            label if labels.count(label) == 1 else self._sized(key, label)
-            for key, label in zip(keys, labels, strict=True)
-        ]
-        return [
-            {"value": key, "label": label if sized.count(label) == 1 else f"{label} ({key})"}
-            for key, label in zip(keys, sized, strict=True)
-        ]
+        told = self._told_apart()
+        return [{"value": key, "label": told[key]} for key in keys]
 
-    def _sized(self, key: str, label: str) -> str:
-        size = self.balloons[key].get("nominal")
-        written = f"{size:g} {self.units}" if isinstance(size, int | float) else str(size)
-        return f"{label}, {written}"
+    def _told_apart(self) -> Mapping[str, str]:
+        """What each balloon is called: by its label; those of one label by their size too, or by
+        what they are sized to; and by their key where nothing else tells them apart."""
+        told = {key: self.balloon_label(key) for key in self.balloons}
+        for further in (self._by_size, self._by_gauge, lambda key: f"{told[key]} ({key})"):
+            alike = [key for key in told if list(told.values()).count(told[key]) > 1]
+            told |= {key: further(key) for key in alike}
+        return told
+
+    def _by_size(self, key: str) -> str:
+        return f"{self.balloon_label(key)}, {self._length(key, 'nominal')}"
+
+    def _by_gauge(self, key: str) -> str:
+        gauge = self._length(key, "inflate_to")
+        return self.voice.say(SIZED_TO, label=self.balloon_label(key), gauge=gauge)
+
+    def _length(self, key: str, of: str) -> str:
+        length = self.balloons[key].get(of)
+        return f"{length:g} {self.units}" if isinstance(length, int | float) else str(length)
 
     def coloured_parts(self, at: Path) -> Sequence[str]:
         """The parts that colours can be laid along, of the piece that has its `colour_pattern` at a

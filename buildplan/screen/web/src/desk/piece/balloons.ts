@@ -1,10 +1,12 @@
 // The balloons of the file, as its controls tell them.
 import type { Control, Design } from "../contract";
+import { say } from "../words";
 
 export interface OwnBalloon {
   key: string;
   label: string;
   told: string; // its label, and its size where others are called so too
+  gauge: string; // the same by what it is sized to
   hex: string;
   isLink: boolean;
   control: Control;
@@ -26,16 +28,19 @@ export function ownBalloons(design: Design | null): OwnBalloon[] {
     const of = (key: string): Control | undefined => control.items?.find((item) => item.key === key);
     const label = of("label")?.text || control.key;
     const size = of("nominal");
+    const gauge = of("inflate_to");
     return {
       key: control.key,
       label,
       told: `${label}, ${size?.text ?? ""} ${size?.unit ?? ""}`.trim(),
+      gauge: say("piece sized to", { label, gauge: `${gauge?.text ?? ""} ${gauge?.unit ?? ""}`.trim() }),
       hex: of("colour")?.hex ?? "#888888",
       isLink: of("kind")?.value === "link",
       control,
     };
   });
-  return found.map((one) => (found.filter(({ label }) => label === one.label).length > 1 ? one : { ...one, told: one.label }));
+  const alike = (one: OwnBalloon, by: "label" | "told"): boolean => found.filter((other) => other[by] === one[by]).length > 1;
+  return found.map((one) => ({ ...one, told: !alike(one, "label") ? one.label : alike(one, "told") ? one.gauge : one.told }));
 }
 
 /** A key for one more balloon: made from a word, and of no other. */

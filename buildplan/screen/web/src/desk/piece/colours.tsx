@@ -1,17 +1,17 @@
 // A colour by its name, or mixed by eye: the file's own first.
 import { useSignal } from "@preact/signals";
 import { made } from "./made";
-import type { Control, Design } from "../contract";
+import type { Control, Design, Edit } from "../contract";
 import { design } from "../state";
 import { say } from "../words";
-import { ownBalloons } from "./balloons";
+import { controlAt, ownBalloons } from "./balloons";
 import { tell } from "./choices";
 import { Field, isFixed } from "./controls";
 
 export function ColourControl({ control }: { control: Control }) {
   const open = useSignal(false);
   const choose = async (value: string, name: string): Promise<void> => {
-    if (await made([{ op: "put", path: control.path, value }])) tell(say("piece colour now", { colour: name }));
+    if (await made([{ op: "put", path: control.path, value }, ...renamed(control, name)])) tell(say("piece colour now", { colour: name }));
   };
   return (
     <Field control={control}>
@@ -35,6 +35,15 @@ export function ColourControl({ control }: { control: Control }) {
       )}
     </Field>
   );
+}
+
+/** A balloon that is called by its colour's name is called by that of the new one. */
+function renamed(control: Control, name: string): readonly Edit[] {
+  const path = [...control.path.slice(0, -1), "label"];
+  const label = control.path[0] === "balloons" ? controlAt(design.value?.controls ?? [], path)?.text : undefined;
+  const names = [control.text, ...(design.value?.palette ?? []).map((one) => one.name)].map((each) => each.toLowerCase());
+  const isColour = label !== undefined && names.includes(label.toLowerCase());
+  return isColour && !name.startsWith("#") ? [{ op: "put", path, value: name }] : [];
 }
 
 /** Colours to choose from: those of the file's own balloons, those with a name, and any other. */

@@ -9,7 +9,7 @@ import { tell, tile as chosen } from "./choices";
 import { carry, drag, type Drag } from "./dragging";
 import { keyOf, pathOf } from "./paths";
 import { TileDeeds } from "./tile_deeds";
-import { added, addedAt, inOrder, isGroup, listOf, moved, placeIn, removed, repeated, stepped, tileAt, type Changed } from "./tiles";
+import { added, addedAt, groupOf, inOrder, isGroup, listOf, moved, placeIn, removed, repeated, stepped, tileAt, type Changed } from "./tiles";
 
 /** Make a change of the strip, go with its tile, and say what happened. */
 export async function make(change: Changed | null, words: (course: Course, path: Path) => string): Promise<void> {
@@ -181,9 +181,11 @@ function Group({ tile, stop }: { tile: Tile; stop: string }) {
 /** The kinds of cell to add: pressed, it comes behind the tile that is meant; or it is dragged. */
 function Kinds({ course, at, held }: { course: Course; at: Path | null; held: Parameters<typeof carry>[3] }) {
   if (design.value?.read_only) return null;
+  const times = at ? (groupOf(course, at)?.repeat ?? 1) : 1;
+  const where = say(!at ? "piece add at end" : times > 1 ? "piece add behind in" : "piece add behind", { tile: at ? nameAt(course, at) : "", times });
   return (
     <div class="kinds" role="group" aria-label={say("piece add tile")}>
-      <span class="kinds-words">{say(at ? "piece add behind" : "piece add at end", { tile: at ? nameAt(course, at) : "" })}</span>
+      <span class="kinds-words">{where}</span>
       {course.kinds.map((kind, i) => (
         <Kind key={kind.label} kind={kind} press={(event) => carry(event, String(i), true, held)} add={() => void make(added(course, at, kind.cell), toldPlace("piece tile added"))} />
       ))}

@@ -38,7 +38,7 @@ function listAt(course: Course, list: Path): readonly Tile[] {
 export const listOf = (course: Course): Path => course.path;
 
 /** The group that a tile lies in. */
-function groupOf(course: Course, path: Path): Tile | undefined {
+export function groupOf(course: Course, path: Path): Tile | undefined {
   const list = holderOf(path);
   return list.at(-1) === "cells" ? tileAt(course, holderOf(list)) : undefined;
 }

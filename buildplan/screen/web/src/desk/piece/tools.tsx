@@ -9,7 +9,7 @@ import { passes } from "./drawn";
 import { SCOPES, type Scope } from "./picking";
 import type { View } from "./view";
 
-/** Over the picture: drawing near, turning back, and what a tap is waited for. */
+/** Over the picture: drawing near, and turning back. */
 export function Seeing({ view, turned }: { view: View; turned: boolean }) {
   return (
     <>
@@ -26,12 +26,11 @@ export function Seeing({ view, turned }: { view: View; turned: boolean }) {
           </button>
         )}
       </div>
-      <Told />
     </>
   );
 }
 
-/** Before the picture, so that nothing covers it: what is shown over it, and painting. */
+/** Before the picture, so that nothing covers it: what is shown over it, painting, and what a tap is waited for. */
 export function PictureBar() {
   const open = useSignal(false);
   const painting = tapping.value?.does === "paint" ? tapping.value : null;
@@ -51,6 +50,7 @@ export function PictureBar() {
         {painting && <Painting now={painting} />}
       </div>
       <Shown />
+      <Told />
     </div>
   );
 }
