@@ -54,7 +54,7 @@ class WholeFile:
         """What each balloon is called: by its label; those of one label by their size too, or by
         what they are sized to; and by their key where nothing else tells them apart."""
         told = {key: self.balloon_label(key) for key in self.balloons}
-        for further in (self._by_size, self._by_gauge, lambda key: f"{told[key]} ({key})"):
+        for further in (self._by_size, self._by_gauge, self._by_key):
             alike = [key for key in told if list(told.values()).count(told[key]) > 1]
             told |= {key: further(key) for key in alike}
         return told
@@ -65,6 +65,9 @@ class WholeFile:
     def _by_gauge(self, key: str) -> str:
         gauge = self._length(key, "inflate_to")
         return self.voice.say(SIZED_TO, label=self.balloon_label(key), gauge=gauge)
+
+    def _by_key(self, key: str) -> str:
+        return f"{self.balloon_label(key)} ({key})"
 
     def _length(self, key: str, of: str) -> str:
         length = self.balloons[key].get(of)
