@@ -23,6 +23,7 @@ from buildplan.patterns.colour_order import ColourPattern
 from buildplan.patterns.course import INNER_CHAINS, OUTER_CHAINS
 from buildplan.patterns.extra_keys import ExtraBalloon
 from buildplan.patterns.registry import PATTERNS
+from buildplan.patterns.wall import Opening
 from buildplan.source.balloons import Balloon
 from buildplan.source.mistake import Path
 from buildplan.source.partial_validation import list_in, mapping_in
@@ -53,6 +54,13 @@ def template(kind: ValueKind, at: Path, whole: WholeFile) -> object:
     """A value of a kind to begin with, as right as it can be."""
     if kind.bare is AssemblyPart:
         return _part("column", at, whole)
+    if kind.bare is Opening:
+        return {
+            "along": 1,
+            "up": 0,
+            "wide": 2,
+            "high": 2,
+        }  # the least that is seen: a small doorway
     if kind.bare is Balloon:
         return {"kind": "link", **USUAL_BALLOON[whole.units], "colour": "ivory", "label": "ivory"}
     if kind.control == "group":

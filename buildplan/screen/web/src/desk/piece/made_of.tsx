@@ -4,7 +4,7 @@ import { design } from "../state";
 import { say } from "../words";
 import { BalloonList } from "./balloon_list";
 import { ControlView } from "./controls";
-import { Folded, GroupItems } from "./many_controls";
+import { Folded } from "./many_controls";
 import { isAssembly, Parts } from "./parts";
 
 /** What is said besides, by what it is about; what is in none comes last. */
@@ -65,7 +65,9 @@ function Besides({ label, about, items }: { label: string; about: string; items:
   const control: Control = { path: [], key: `besides ${about}`, label, help: "", kind: "group", value: {}, text: "", default: null, items };
   return (
     <Folded control={control}>
-      <GroupItems control={control} />
+      {items.map((item) => (
+        <ControlView key={item.key} control={item} />
+      ))}
     </Folded>
   );
 }
