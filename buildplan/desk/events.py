@@ -42,6 +42,11 @@ class Hub:
         if self._loop is not None and not self._loop.is_closed():
             self._loop.call_soon_threadsafe(self._pass_on, event)
 
+    @property
+    def is_closed(self) -> bool:
+        """Whether the desk ends: nobody is to wait for anything any more."""
+        return self._closed
+
     def end_soon(self) -> None:
         """End every stream of events; may be called from anywhere, a signal's handler too."""
         if self._loop is not None and not self._loop.is_closed():

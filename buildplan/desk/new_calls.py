@@ -71,7 +71,7 @@ async def picture(request: Request) -> Response:
             if file.exists():
                 kept = {"cache-control": "private, max-age=86400"}
                 return Response(file.read_bytes(), media_type="image/png", headers=kept)
-            if not desk.workers.busy_with("beginnings", "beginnings"):
+            if desk.hub.is_closed or not desk.workers.busy_with("beginnings", "beginnings"):
                 break
             await asyncio.sleep(AGAIN_S)
     raise RefusedError(404, message("this picture is not drawn yet"))

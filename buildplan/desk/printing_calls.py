@@ -111,7 +111,7 @@ async def _awaited(desk: Desk, looked: Looked, what: str, kind: str, work: Work)
             return found
         if failed:
             raise fault(failed[0])
-        if not busy:
+        if not busy or desk.hub.is_closed:
             break
         await asyncio.sleep(AGAIN_S)
     raise RefusedError(404, message("this picture is not drawn yet"))
