@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from itertools import groupby
 
 from buildplan.instructions import rows
 from buildplan.instructions.context import Context
@@ -39,15 +38,25 @@ class _Meeting:
 
 def printed(context: Context, turns: Sequence[Turn], told: Sequence[TurnWords]) -> Iterator[str]:
     """The rows of turns: `Joints B1 to B6, one after another: knots of chain B and chain J; then
-    lock it` where the same meets at each, and what meets there in turn where it is alike."""
-    both = [(_meeting(context, turn), words) for turn, words in zip(turns, told, strict=True)]
-    for shape, run in groupby(
-        (pair for pair in both if pair[1].name), key=lambda pair: pair[0] and pair[0].shape
-    ):
-        alike = list(run)
-        met = [one for one, _ in alike if one is not None]
-        shared = list(_shared(context, met)) if shape else []
-        yield from shared or (line for _, words in alike for line in words.lines)
+    lock it` where the same meets at each, and what meets there in turn where it is alike. Joints
+    between which others come are named so: `Joints B1 and B8, as they come`."""
+    both = [
+        (_meeting(context, turn), words)
+        for turn, words in zip(turns, told, strict=True)
+        if words.name
+    ]
+    alike: dict[object, list[int]] = {}
+    for place, (meeting, _) in enumerate(both):
+        alike.setdefault(place if meeting is None else meeting.shape, []).append(place)
+    rows_at: dict[int, list[str]] = {}
+    for places in alike.values():
+        met = [one for one in (both[place][0] for place in places) if one is not None]
+        shared = list(_shared(context, met, places[-1] - places[0] == len(places) - 1))
+        for place in places:
+            rows_at[place] = [] if shared else list(both[place][1].lines)
+        rows_at[places[0]] = shared or rows_at[places[0]]
+    for place in sorted(rows_at):
+        yield from rows_at[place]
 
 
 def _meeting(context: Context, turn: Turn) -> _Meeting | None:
@@ -69,15 +78,18 @@ def _meeting(context: Context, turn: Turn) -> _Meeting | None:
     )
 
 
-def _shared(context: Context, met: Sequence[_Meeting]) -> Iterator[str]:
+def _shared(context: Context, met: Sequence[_Meeting], in_a_row: bool) -> Iterator[str]:
     """The row of joints that are alike, and one of the balloons that are tied in there; nothing
-    where they are too few, or more than one thing differs from joint to joint."""
+    where they are too few, or more than one thing differs from joint to joint. `in_a_row` says that
+    no other joint comes between them."""
+    if len(met) < FEWEST:
+        return
     voice = context.voice
     knots = _things(context, [one.passing for one in met])
     chains = _things(context, [one.ends for one in met])
     balloons = [one.balloons for one in met]
     same = len({(*one.passing, "", *one.ends, "", *one.balloons) for one in met}) == 1
-    if knots is None or chains is None or len(met) < FEWEST:
+    if knots is None or chains is None:
         return
     if any(len(one) > 1 for one in balloons):
         return
@@ -93,10 +105,11 @@ def _shared(context: Context, met: Sequence[_Meeting]) -> Iterator[str]:
         for one in things
         if one
     ]
-    said = voice.say(
-        "Joints {joints}, one after another: {words}",
-        joints=joint_names(voice, joints),
-        words="; ".join(parts),
+    names = {"joints": joint_names(voice, joints), "words": "; ".join(parts)}
+    said = (
+        voice.say("Joints {joints}, one after another: {words}", **names)
+        if in_a_row
+        else voice.say("Joints {joints}, as they come: {words}", **names)
     )
     yield voice.say(THEN_LOCKED, joint=said) if met[0].locked else said
     brought = [context.framework.link[link] for one in met for link in one.brought]

@@ -53,7 +53,8 @@ def test_balloons_between_the_layers_are_no_chains(book: Book) -> None:
 
 
 SHARED = re.compile(
-    r"Joints (?P<joints>.+?), one after another: (?:knots? of (?P<knots>.+?))?(?:; )?"
+    r"Joints (?P<joints>.+?), (?:one after another|as they come): "
+    r"(?:knots? of (?P<knots>.+?))?(?:; )?"
     r"(?:free ends? of (?P<ends>.+?))?; then lock it"
 )
 

@@ -29,7 +29,8 @@ PHRASES = re.compile(
             rf"Brace \d+(?: \((?P<coloured>[^)]+)\))?: (?P<brace>{WAY}(?:; and {WAY})*)",
             rf"Balloon \S+ \((?P<between>[^)]+)\): (?P<across>{LABEL} – {LABEL})",
             rf"Joint (?P<joined>{LABEL}): (?:(?!Joints? ).)*?; then lock it",
-            r"Joints (?P<several>[^:]+), one after another: (?:(?!Joints? ).)*?; then lock it",
+            r"Joints (?P<several>[^:]+), (?:one after another|as they come): "
+            r"(?:(?!Joints? ).)*?; then lock it",
             rf"Single(?: \S+)?: (?P<single>{LABEL} – {LABEL})",
             rf"Tie \S+: (?P<tie>{LABEL}(?: – {LABEL})+)",
             rf"Locks(?: with the back up)?: (?P<locks>{LABEL}(?:, {LABEL})*)",

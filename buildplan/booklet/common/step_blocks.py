@@ -66,7 +66,8 @@ def step_block(
     if views.of(step) and not built_alike(book, step):
         moves = _moves(book, step, taught)
         body = _on_the_piece(book, views, sheets, step, () if before else moves)
-        before = [Stack([*before, *moves], whole=True)] if before else ()
+        shown = in_rows([[Shown(move)] for move in moves], book.paper.measure)
+        before = [Stack([*before, *shown], whole=True)] if before else ()
     else:
         told = _as_before if built_alike(book, step) else _beside_the_piece
         title = f"{step.number} {book.told(step).title}"
@@ -98,18 +99,17 @@ def _as_before(book: Book, views: Views, step: Step) -> list[Flowable]:
     return [*words, Items([check_words(book, step)], ticked=True, gap=ROW_GAP)]
 
 
-def _moves(book: Book, step: Step, taught: Set[Kind]) -> list[Flowable]:
+def _moves(book: Book, step: Step, taught: Set[Kind]) -> list[Picture]:
     """The hand moves that a step on the piece is the first to show, side by side."""
-    moves = [how_to(book, step, move) for move in new_moves(book, step, PICTURE_HEIGHT, taught)]
-    return in_rows([[Shown(move)] for move in moves], book.paper.measure)
+    return [how_to(book, step, move) for move in new_moves(book, step, PICTURE_HEIGHT, taught)]
 
 
 def _on_the_piece(
-    book: Book, views: Views, sheets: MapSheets, step: Step, moves: Sequence[Flowable]
+    book: Book, views: Views, sheets: MapSheets, step: Step, moves: Sequence[Picture]
 ) -> list[Flowable]:
     """Title and words; the hand moves that are new; a panel for each brace with its rows under it,
-    and the diagram of a corner; the whole piece where a row of them has a place left, else beside
-    the words; the check last."""
+    and the diagram of a corner; the whole piece where a row of them has a place left, else with
+    the hand moves or beside the words; the check last."""
     measure = book.paper.measure
     told_turns = book.told(step).turns
     turns = [list(turn.lines) for turn in told_turns if turn.name]
@@ -120,7 +120,9 @@ def _on_the_piece(
     told: Sequence[Sequence[str]] = [()] * closeups if alone else turns
     cells = [_panel(picture, rows) for picture, rows in zip(panels.closeups, told, strict=True)]
     check = Items([check_words(book, step)], ticked=True, gap=ROW_GAP)
-    head = [_head(book, sheets, step, None if has_place else panels.where), *moves]
+    aside = [] if has_place else [panels.where]
+    head = [_head(book, sheets, step, None if moves else next(iter(aside), None))]
+    head += in_rows([[Shown(one)] for one in (*moves, *(aside if moves else ()))], measure)
     if has_place and not alone and measure >= ABREAST_FROM:
         if closeups == 1:  # what is to be ticked has the room between the pictures
             ticked = Items([*map(plain, turns[0]), check_words(book, step)], ticked=True)
