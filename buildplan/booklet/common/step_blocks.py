@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence, Set
 from itertools import groupby
-from math import fsum
 
 from reportlab.lib.styles import ParagraphStyle
 from reportlab.platypus import Flowable
@@ -13,6 +12,7 @@ from buildplan.booklet.common.ballasting import ballast_link, ballast_row, is_ba
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views
 from buildplan.booklet.common.map_sheets import MapSheets, map_place, step_place
+from buildplan.booklet.common.panel_rows import ABREAST_FROM, GAP, ROW_GAP, abreast, in_rows, panel
 from buildplan.booklet.common.phone_code import STEPS_MM
 from buildplan.booklet.common.step_moves import corner_of, how_to, new_moves
 from buildplan.booklet.common.step_pictures import (
@@ -41,13 +41,8 @@ PLACE = (84.0, 62.0)
 WORDS_SHARE = 0.52
 TITLE_SHARES = (0.74, 0.26)
 SHORT_CHECK = 60  # letters; a longer check stands below the pictures, not under one of them
-COLUMN_GAP, GAP = 14.0, 10.0
-ROW_GAP = 4.0
-LEAST_BESIDE = 150.0  # so wide is room beside pictures for rows of joints
-NEARLY = 0.01
+COLUMN_GAP = 14.0
 BELOW_TITLE = 60.0  # a title of the work, and the space about it
-# Rows of so many letters, and so many of them, stand two abreast on a page so wide; points.
-SHORT_ROW, FEWEST_ABREAST, ABREAST_FROM = 42, 4, 420.0
 
 
 def step_block(
@@ -118,7 +113,7 @@ def _on_the_piece(
     closeups = len(panels.closeups)
     alone = len(turns) != closeups  # several turns in one panel: their rows stand by themselves
     told: Sequence[Sequence[str]] = [()] * closeups if alone else turns
-    cells = [_panel(picture, rows) for picture, rows in zip(panels.closeups, told, strict=True)]
+    cells = [panel(picture, rows) for picture, rows in zip(panels.closeups, told, strict=True)]
     check = Items([check_words(book, step)], ticked=True, gap=ROW_GAP)
     aside = [] if has_place else [panels.where]
     head = [_head(book, sheets, step, None if moves else next(iter(aside), None))]
@@ -132,7 +127,7 @@ def _on_the_piece(
             return [*head, *in_rows([*cells, [Shown(panels.where, after=4.0), check]], measure)]
     cells += [[Shown(one)] for one in (panels.corner, panels.where if has_place else None) if one]
     rows = list(printed(book.context, step.turns, told_turns)) if alone else []
-    return [*head, *in_rows(cells, measure), *_abreast(rows, measure), check]
+    return [*head, *in_rows(cells, measure), *abreast(rows, measure), check]
 
 
 def _head(book: Book, sheets: MapSheets, step: Step, where: Picture | None) -> Columns:
@@ -160,59 +155,6 @@ def _sizes(book: Book, views: Views, step: Step) -> tuple[tuple[float, float], b
     wide = min(WIDEST, (measure - GAP * (across - 1)) / across)
     tall = PICTURE_HEIGHT if step.alike is None else KNOWN_HEIGHT
     return (wide, JOINED_HEIGHT if narrow or step.kind is Kind.JOIN else tall), has_place
-
-
-def _panel(picture: Picture, rows: Sequence[str]) -> list[Flowable]:
-    """A picture, and under it what is to be ticked of it."""
-    items = Items([plain(row) for row in rows], ticked=True, gap=2.0, after=2.0)
-    return [Shown(picture, after=4.0), *([items] if rows else [])]
-
-
-def _abreast(rows: Sequence[str], measure: float) -> list[Flowable]:
-    """Rows to be ticked; those after the long ones two abreast where all are short and several."""
-    first = next((n for n, row in enumerate(rows) if len(row) <= SHORT_ROW), len(rows))
-    long, short = rows[:first], rows[first:]
-    fit = len(short) >= FEWEST_ABREAST and max(map(len, short)) <= SHORT_ROW
-    if not fit or measure < ABREAST_FROM:
-        return _listed(rows)
-    half = -(-len(short) // 2)
-    columns = [
-        [Items([plain(row) for row in some], ticked=True, gap=ROW_GAP, after=0.0)]
-        for some in (short[:half], short[half:])
-    ]
-    above = _listed(long) if long else []
-    return [*above, Columns(columns, gap=GAP, after=ROW_GAP)]
-
-
-def _listed(rows: Sequence[str]) -> list[Flowable]:
-    return [Items([plain(row) for row in rows], ticked=True, gap=ROW_GAP, after=ROW_GAP)]
-
-
-def in_rows(
-    cells: Sequence[Sequence[Flowable]], measure: float, ticked: Sequence[str] = ()
-) -> list[Flowable]:
-    """Cells that each begin with a picture, side by side while there is room; what is to be
-    `ticked` stands in the room that the last row of them leaves, or below it."""
-    rows: list[list[Sequence[Flowable]]] = []
-    left = 0.0
-    for cell in cells:
-        wide = cell[0].picture.width
-        if not rows or wide > left + NEARLY:
-            rows.append([])
-            left = measure
-        rows[-1].append(cell)
-        left -= wide + GAP
-    found: list[Flowable] = []
-    below = ticked
-    for row in rows:
-        widths = [cell[0].picture.width for cell in row]
-        rest = measure - fsum(widths) - GAP * len(widths)
-        filled = row is rows[-1] and rest >= LEAST_BESIDE
-        columns = [*row, _listed(ticked) if filled else []] if rest > 0 else row
-        shares = (*widths, rest) if rest > 0 else tuple(widths)
-        found.append(Columns(columns, shares, gap=GAP, after=4.0))
-        below = () if filled else ticked
-    return [*found, *(_abreast(below, measure) if below else ())]
 
 
 def _beside_the_piece(book: Book, views: Views, step: Step) -> list[Flowable]:

@@ -10,7 +10,8 @@ from reportlab.platypus import Flowable
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import ON_THE_PIECE
 from buildplan.booklet.common.map_sheets import step_place
-from buildplan.booklet.common.step_blocks import PICTURE_HEIGHT, in_rows
+from buildplan.booklet.common.panel_rows import in_rows
+from buildplan.booklet.common.step_blocks import PICTURE_HEIGHT
 from buildplan.booklet.common.step_moves import corner_of, first_moves
 from buildplan.booklet.common.step_pictures import CELL_HEIGHT, CELL_WIDTH
 from buildplan.booklet.training.pages import BEGINNER, DATE_LINE, LINE, in_fives, minutes_of
