@@ -46,6 +46,7 @@ class FitWish:
 
     outline: Outline
     gauges: Sequence[float]
+    of_figures: Sequence[float]
     units: Units
     prefer: PreferenceName
     effort: EffortName
@@ -118,7 +119,9 @@ def _searched(wish: FitWish, until: float | None, voice: Voice) -> tuple[tuple[F
     with busy(voice.say("Fitting {name} ...", name=wish.outline.name)):
         watch = _watching(until, reached, voice)
         effort = EFFORTS[wish.effort]
-        fits = fit_outline(wish.outline, wish.gauges, wish.units, effort, voice, watch)
+        fits = fit_outline(
+            wish.outline, wish.gauges, wish.units, effort, voice, watch, wish.of_figures
+        )
     if not fits:
         aside(
             voice.say(
@@ -127,7 +130,7 @@ def _searched(wish: FitWish, until: float | None, voice: Voice) -> tuple[tuple[F
             )
         )
         raise ProblemsFoundError
-    cut_short = reached[-1].done < reached[-1].rounds
+    cut_short = not reached[-1].figures and reached[-1].done < reached[-1].rounds
     return fits, wish.within if wish.within is not None and cut_short else ""
 
 

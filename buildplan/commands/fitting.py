@@ -117,14 +117,21 @@ def fit_design(
     piece: PieceOption = None,
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
-    """Find the tube whose solved shape comes closest to an outline.
+    """Find the piece whose solved shape comes closest to an outline: a tube, or a figure of cells.
 
     Several outlines of one drawing become a design each, and one that joins them side by side.
     Prints how close one design for each gauge comes; the one marked * is written. Ctrl-C ends the
     search with the best so far.
     """
     from buildplan.commands.files import asked
-    from buildplan.fitting.sources import gauges_for, parse_gauges, parse_height, units_of
+    from buildplan.fitting.fitting import FINEST
+    from buildplan.fitting.sources import (
+        FIGURE_GAUGES,
+        gauges_for,
+        parse_gauges,
+        parse_height,
+        units_of,
+    )
     from buildplan.fitting.workers import NoClusterError, working
 
     voice = Voice(language)
@@ -135,7 +142,17 @@ def fit_design(
     if within is not None:
         asked(seconds_of, within, voice)
     wishes = [
-        FitWish(one, given or gauges_for(one, unit), unit, prefer, effort, within, out, picture)
+        FitWish(
+            one,
+            given or gauges_for(one, unit),
+            sorted(given)[:FINEST] if given else FIGURE_GAUGES[unit],
+            unit,
+            prefer,
+            effort,
+            within,
+            out,
+            picture,
+        )
         for one in _outlines(outline, height_m, piece, taken, voice)
     ]
     try:

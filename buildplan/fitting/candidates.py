@@ -29,12 +29,14 @@ NOTHING_BETTER = 0.05  # a score that no eye could tell from a better one
 
 @dataclass(frozen=True)
 class Progress:
-    """The best courses so far with each gauge, best first, after `done` of `rounds` rounds."""
+    """The best courses so far with each gauge, best first, after `done` of `rounds` rounds; when
+    `figures` are grown now, for none of them is good."""
 
     found: Found
     done: int
     rounds: int
     spent: Spent
+    figures: bool = False
 
     @property
     def best(self) -> Solved | None:

@@ -1,4 +1,4 @@
-"""The text of a tube's design file, written for people."""
+"""The text of a fit's design file, written for people."""
 
 from __future__ import annotations
 
@@ -9,6 +9,7 @@ from textwrap import wrap
 from buildplan.design.model import Design
 from buildplan.language.voice import Voice
 from buildplan.patterns.extra_keys import Extra, ExtraBalloon
+from buildplan.patterns.figure_keys import Figure, FigureRun, FigureStroke
 from buildplan.patterns.tube_keys import CourseItem, Repeat, Tube
 from buildplan.source.balloons import Balloon
 
@@ -17,10 +18,8 @@ ENGLISH = Voice()
 
 
 def design_text(design: Design, head: Sequence[str] = (), voice: Voice = ENGLISH) -> str:
-    """The text of the design file of a tube; what `head` says stands over it as comments."""
-    tube = design.build.keys_of(Tube)
-    assert tube is not None, "a fit is a tube"
-    chains = voice.say("A outer front, B inner front, C inner back, D outer back")
+    """The text of the design file of a tube or a figure, with what `head` says over it."""
+    tube, figure = design.build.keys_of(Tube), design.build.keys_of(Figure)
     lines = [
         *(line for said in head for line in _comment(said, COMMENT_WIDTH)),
         "buildplan: 1",
@@ -31,16 +30,8 @@ def design_text(design: Design, head: Sequence[str] = (), voice: Voice = ENGLISH
         *balloon_lines(design),
         "",
         "build:",
-        "  tube:",
-        "    closed: true",
-        f"    chains: 4         # {chains}",
-        f"    long: {tube.long}",
-        f"    brace: {tube.brace}",
-        f"    single: {tube.single}",
-        f"    lock: {tube.lock}",
-        "    course:",
-        *_course(tube.course, 6),
-        *_extra(tube.extra, voice),
+        *(_tube(tube, voice) if tube is not None else []),
+        *(_figure(figure, voice) if figure is not None else []),
     ]
     if design.colour_pattern:
         curving = voice.say(
@@ -56,6 +47,53 @@ def design_text(design: Design, head: Sequence[str] = (), voice: Voice = ENGLISH
         lines += ["", f"# {touching}"]
         lines += _wrapped("stand_on: [", design.stand_on, "]")
     return "\n".join(lines) + "\n"
+
+
+def _tube(tube: Tube, voice: Voice) -> list[str]:
+    chains = voice.say("A outer front, B inner front, C inner back, D outer back")
+    return [
+        "  tube:",
+        "    closed: true",
+        f"    chains: 4         # {chains}",
+        f"    long: {tube.long}",
+        f"    brace: {tube.brace}",
+        f"    single: {tube.single}",
+        f"    lock: {tube.lock}",
+        "    course:",
+        *_course(tube.course, 6),
+        *_extra(tube.extra, voice),
+    ]
+
+
+def _figure(figure: Figure, voice: Voice) -> list[str]:
+    from_a_side = voice.say(
+        "Each stroke but the first sets out from a side of a cell of one before."
+    )
+    return [
+        "  figure:",
+        f"    long: {figure.long}",
+        f"    brace: {figure.brace}",
+        f"    lock: {figure.lock}",
+        f"    heading: {figure.heading:g}",
+        *(f"    {line}" for line in _comment(from_a_side)),
+        "    strokes:",
+        *(line for stroke in figure.strokes for line in _stroke(stroke)),
+    ]
+
+
+def _stroke(stroke: FigureStroke) -> list[str]:
+    out_of = (
+        f"stroke: {stroke.stroke}, cell: {stroke.cell}, side: {stroke.side}, "
+        if stroke.stroke is not None
+        else ""
+    )
+    cells = [
+        f"{{repeat: {item.repeat}, cells: [{', '.join(item.cells)}]}}"
+        if isinstance(item, FigureRun)
+        else str(item)
+        for item in stroke.cells
+    ]
+    return _wrapped(f"      - {{{out_of}cells: [", cells, "]}")
 
 
 def _comment(text: str, width: int = WIDTH) -> list[str]:

@@ -15,8 +15,10 @@ class Effort:
 
     Of every search the likeliest `courses` are laid, and the best `first` of them solved. Then, in
     `rounds`, each of the `kept` best is changed until `tries` changes of it have been solved. At
-    last the `judged` best are judged as every file is. Where the outline cannot be had well, at
-    most `taller` larger heights are tried, each with a quick search.
+    last the `judged` best are judged as every file is. Where none of them is good, figures of cells
+    are grown from `roots` places in `changes` changes each, and the best `grown_on` of them again
+    in `longer` times as many. Where the outline cannot be had well, at most `taller` larger heights
+    are tried, each with a quick search.
     """
 
     courses: int
@@ -26,6 +28,10 @@ class Effort:
     tries: int
     judged: int
     taller: int
+    roots: int
+    changes: int
+    grown_on: int
+    longer: int
 
     def most_solved(self, searches: int) -> int:
         """Shapes solved with one gauge at most; `searches` is how many the outline asks for."""
@@ -40,9 +46,45 @@ LAID_PER_TRY = 8  # changes laid at most for each that is solved
 RESIZED = 1  # shapes solved for each that is judged, at the gauge that brings it to its height
 
 EFFORTS: Mapping[str, Effort] = {
-    "quick": Effort(courses=24, first=6, rounds=1, kept=2, tries=6, judged=2, taller=2),
-    "usual": Effort(courses=50, first=14, rounds=4, kept=3, tries=9, judged=3, taller=4),
-    "long": Effort(courses=120, first=40, rounds=20, kept=6, tries=16, judged=6, taller=8),
+    "quick": Effort(
+        courses=24,
+        first=6,
+        rounds=1,
+        kept=2,
+        tries=6,
+        judged=2,
+        taller=2,
+        roots=3,
+        changes=60,
+        grown_on=1,
+        longer=3,
+    ),
+    "usual": Effort(
+        courses=50,
+        first=14,
+        rounds=4,
+        kept=3,
+        tries=9,
+        judged=3,
+        taller=4,
+        roots=8,
+        changes=150,
+        grown_on=2,
+        longer=5,
+    ),
+    "long": Effort(
+        courses=120,
+        first=40,
+        rounds=20,
+        kept=6,
+        tries=16,
+        judged=6,
+        taller=8,
+        roots=24,
+        changes=400,
+        grown_on=6,
+        longer=10,
+    ),
 }
 USUAL, QUICK = EFFORTS["usual"], EFFORTS["quick"]
 

@@ -12,6 +12,7 @@ from buildplan.fitting.tube_design import Gauges
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import Framework
 from buildplan.language.messages import Message
+from buildplan.patterns.figure_keys import Figure
 from buildplan.shape.model import Shape
 
 UPRIGHT_DEG = 4.0  # a piece turned by less stands as it is drawn
@@ -47,6 +48,11 @@ class Fit:
     def balloons(self) -> int:
         """Balloons of every kind."""
         return sum(balloon_counts(self.framework).values())
+
+    @property
+    def is_figure(self) -> bool:
+        """Whether it is drawn in cells, and no tube."""
+        return self.design.build.keys_of(Figure) is not None
 
     @property
     def height_m(self) -> float:

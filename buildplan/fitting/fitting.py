@@ -1,21 +1,26 @@
-"""Fitting: designs of closed tubes whose solved shape comes close to an outline.
+"""Fitting: designs of closed tubes, or of figures, whose solved shape comes close to an outline.
 
 For each gauge that links may be sized to: search courses, solve the likeliest in 3D, improve the
-best by small changes; then judge them as any design is judged. What may be spent is counted
-(`effort.py`), and the search and the changes are the same every time.
+best by small changes; then judge them as any design is judged. Where no tube does well, figures of
+cells are grown over the outline. What may be spent is counted (`effort.py`), and the search and
+the changes are the same every time.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from contextlib import suppress
 from typing import Literal
 
 from buildplan.design.measures import Units
 from buildplan.fitting.candidates import Progress, rounds
-from buildplan.fitting.effort import USUAL, Effort
+from buildplan.fitting.drafting import Task
+from buildplan.fitting.effort import QUICK, USUAL, Effort, Spent
+from buildplan.fitting.figure_fits import figure_fits
 from buildplan.fitting.fit import Fit
 from buildplan.fitting.following import tasks_for
 from buildplan.fitting.measuring import PER_LINK_FARTHER
+from buildplan.fitting.narrow import promising
 from buildplan.fitting.outline import Outline
 from buildplan.fitting.standing_fit import judged
 from buildplan.fitting.tube_design import ENGLISH, Gauges, gauges_from
@@ -23,6 +28,8 @@ from buildplan.fitting.workers import each
 from buildplan.language.voice import Voice
 
 Preference = Literal["few", "close"]
+FIGURES_NOW = Progress({}, 0, 0, Spent(), figures=True)
+FINEST = 2  # of the gauges, that figures are grown with
 UNSEEN = 0.25  # a distance between two edges that nobody sees, in links
 
 
@@ -38,29 +45,55 @@ def fit_outline(
     effort: Effort = USUAL,
     voice: Voice = ENGLISH,
     watch: Callable[[Progress], bool] = go_on,
+    of_figures: Sequence[float] = (),
 ) -> tuple[Fit, ...]:
     """Designs whose shape comes close to `outline`, by number of balloons, fewest first.
 
-    `gauges` are of the long links, in `units`. After every round `watch` is told how far the
-    search is; it ends when that says no, or at Ctrl-C, with the best so far. The answer holds
-    one design for each gauge at most. Of those that can be built, one that takes more balloons and
-    fits no better is left out; one that cannot is there only where it is closer than all that can.
+    `gauges` are of the long links, in `units`; `of_figures` those of figures, else the finest two
+    of `gauges`. After every round `watch` is told how far the search is; it ends when that says no,
+    or at Ctrl-C, with the best so far. The answer holds one tube and one figure for each gauge at
+    most, and no tube too wide for most of the outline where a figure will do. Of those that can be
+    built, one that takes more balloons and fits no better is left out; one that cannot is there
+    only where it is closer than all that can.
     """
+    likely = promising(outline, gauges, units)
+    finest = [gauges_from(gauge, units) for gauge in of_figures or sorted(gauges)[:FINEST]]
+    figures: list[Fit] = []
+    if not likely and not outline.holes:
+        watch(FIGURES_NOW)
+        figures = figure_fits(outline, finest, effort, voice)
+        if any(fit.buildable for fit in figures):
+            return _worth_showing(figures)
+    tubes = effort if likely else QUICK
     tasks = [
         task
-        for gauge in sorted(gauges)
+        for gauge in sorted(likely or gauges)
         for task in tasks_for(outline, gauges_from(gauge, units), voice)
     ]
+    last, to_its_end = _searched(tasks, tubes, watch)
+    fits = [*figures, *_judged_best(last, tubes)]
+    if to_its_end and not figures and not outline.holes and not any(fit.good for fit in fits):
+        with suppress(KeyboardInterrupt):
+            watch(FIGURES_NOW)
+            fits += figure_fits(outline, finest, effort, voice)
+    return _worth_showing(fits)
+
+
+def _searched(
+    tasks: Sequence[Task], effort: Effort, watch: Callable[[Progress], bool]
+) -> tuple[Progress, bool]:
+    """The courses found, and whether the search came to its end."""
     last: Progress | None = None
     try:
         for last in rounds(tasks, effort):
             if not watch(last):
-                break
+                return last, False
     except KeyboardInterrupt:
         if last is None:
             raise
+        return last, False
     assert last is not None, "there is always a first round"
-    return _worth_showing(_judged_best(last, effort))
+    return last, True
 
 
 def _judged_best(progress: Progress, effort: Effort) -> list[Fit]:

@@ -44,6 +44,11 @@ def tasks_for(outline: Outline, gauges: Gauges, voice: Voice) -> list[Task]:
     return found
 
 
+def with_a_foot(outline: Outline, link_m: float) -> Outline:
+    """The outline, on a foot below its weight where it has none of its own."""
+    return next(_footed(outline, link_m), outline)
+
+
 def _symmetries(symmetry: Symmetry, perimeter_links: float) -> list[Symmetry]:
     """The symmetry itself, or the most of it whose parts are long enough for cells, and the next
     that it contains."""

@@ -6,7 +6,9 @@ away (Serra 1982), with corners left as they are.
 
 from __future__ import annotations
 
-from shapely import Polygon
+from collections.abc import Sequence
+
+from shapely import Polygon, intersection
 
 from buildplan.design.building import METRES_PER_UNIT
 from buildplan.design.measures import Units
@@ -17,6 +19,8 @@ from buildplan.fitting.outline import Outline
 NARROW_ALLOWED = 1 - OVERLAP_GOAL  # of the area: more cannot be missing from a good fit
 SHARPEST = 3.0  # a corner that reaches so many times as far as the disc's radius is kept
 HALVINGS = 24
+HOPELESS = 0.5  # of the area too narrow for a tube: the rest is no likeness
+GRID_M = 1e-6
 
 
 def tube_width_m(gauge: float, units: Units) -> float:
@@ -28,7 +32,17 @@ def narrow_share(region: Polygon, width_m: float) -> float:
     """The share of a region's area that lies in parts narrower than `width_m`."""
     inner = region.buffer(-width_m / 2, join_style="mitre", mitre_limit=SHARPEST)
     opened = inner.buffer(width_m / 2, join_style="mitre", mitre_limit=SHARPEST)
-    return float(1 - opened.intersection(region).area / region.area)
+    # on a grid: edges that fall together may else have no intersection at all
+    return float(1 - intersection(opened, region, grid_size=GRID_M).area / region.area)
+
+
+def promising(outline: Outline, gauges: Sequence[float], units: Units) -> list[float]:
+    """Those of the gauges with which a tube comes to most of an outline."""
+    return [
+        gauge
+        for gauge in gauges
+        if narrow_share(outline.region, tube_width_m(gauge, units)) <= HOPELESS
+    ]
 
 
 def least_height_m(outline: Outline, width_m: float) -> float:

@@ -22,6 +22,8 @@ TIPS_LIGHTLY_DEG = 5
 
 def progress_words(progress: Progress, voice: Voice) -> str:
     """How far the search is, and the best so far."""
+    if progress.figures:
+        return voice.say("no tube follows it well: drawing it as a figure of cells")
     best = progress.best
     if best is None:
         return voice.say(
@@ -183,7 +185,9 @@ def _opening_words(inside: Inside, voice: Voice) -> str:
 
 def _remarks(fit: Fit, voice: Voice) -> list[str]:
     remarks = []
-    if fit.close.overlap < OVERLAP_GOAL or fit.close.farthest > FARTHEST_GOAL:
+    if fit.is_figure:
+        remarks.append(_figure_words(fit, voice))
+    elif fit.close.overlap < OVERLAP_GOAL or fit.close.farthest > FARTHEST_GOAL:
         remarks.append(_why_not_well(fit, voice))
     if not fit.as_high:
         remarks.append(
@@ -244,6 +248,15 @@ def _why_not_well(fit: Fit, voice: Voice) -> str:
         share=voice.percent(OVERLAP_GOAL),
         distance=voice.written(f"{FARTHEST_GOAL:g}"),
         width=width,
+    )
+
+
+def _figure_words(fit: Fit, voice: Voice) -> str:
+    """What a figure is, and what stands in the way of a closer one."""
+    return voice.say(
+        "It is a figure: square and triangular cells with sides of {length}, braced where they "
+        "meet. What is finer than a cell is left out; smaller gauges bring it closer.",
+        length=height_words(fit.gauges.sizes.long_m, fit.gauges.units, voice),
     )
 
 

@@ -17,8 +17,7 @@ from buildplan.fitting.tube_design import BRACE, LOCK
 from buildplan.framework.chain_roles import OUTER, Layer
 from buildplan.language.voice import Voice
 from buildplan.patterns.build import built_as
-from buildplan.patterns.tube import PATTERN as TUBE
-from buildplan.patterns.tube_keys import Tube
+from buildplan.patterns.registry import PATTERNS
 from buildplan.shape.model import FloatArray
 from buildplan.source.balloons import Balloon
 from buildplan.source.file_changes import changed_data
@@ -51,24 +50,24 @@ def of_one_palette(fits: Sequence[Fit]) -> tuple[Fit, ...]:
 
 
 def with_keys(design: Design, keys: Mapping[str, str]) -> Design:
-    """A tube's design with balloons called otherwise, by their keys."""
-    tube = design.build.keys_of(Tube)
-    assert tube is not None, "a fit is a tube"
-    given = tube.model_dump(by_alias=True)
+    """A design with balloons called otherwise, by their keys."""
+    name, made = design.build.given
+    pattern = PATTERNS[name]
+    given = made.model_dump(by_alias=True)
     called = [
         Put(at, keys[key])
-        for use in TUBE.uses
+        for use in pattern.uses
         for at, key in use.named(given)
         if isinstance(key, str) and key in keys
     ]
-    renamed = Tube.model_validate(changed_data(given, called))
+    renamed = pattern.keys.model_validate(changed_data(given, called))
     orders = {
         part: [keys.get(key, key) for key in order] if isinstance(order, list) else order
         for part, order in design.colour_pattern.items()
     }
     update = {
         "balloons": {keys.get(key, key): one for key, one in design.balloons.items()},
-        "build": built_as("tube", renamed),
+        "build": built_as(name, renamed),
         "colour_pattern": orders,
     }
     return design.model_copy(update=update)

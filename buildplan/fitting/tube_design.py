@@ -20,6 +20,7 @@ from buildplan.patterns.extra_keys import Extra, ExtraBalloon
 from buildplan.patterns.tube_keys import CourseItem, Repeat, Tube
 from buildplan.source.balloons import Balloon
 from buildplan.source.lengths import TIE_TO_TIE_PER_GAUGE
+from buildplan.source.values import FileModel
 
 ENGLISH = Voice()
 
@@ -120,23 +121,8 @@ def design_of(
     course: Course, gauges: Gauges, name: str, stand_on: Sequence[str] = (), voice: Voice = ENGLISH
 ) -> Design:
     """The design of a closed tube of four chains along `course`."""
-    pattern = _pattern(course)
-    units = gauges.units
-    blue, ivory, sky = "#1F5F8B", "#F7F3E8", "#6FA8C9"
-    balloons = {LONG: _link(gauges.long, units, blue, voice.say("deep blue"))}
-    rungs = _rungs(course)
-    if pattern or any(isinstance(rung, ExtraBalloon) for rung in rungs):
-        balloons[SHORT] = _link(gauges.short, units, sky, voice.say("sky blue"))
-    balloons[BRACE] = _link(gauges.long, units, ivory, voice.say("ivory"))
-    step = GAUGE_STEP[units]
-    lock = Balloon(
-        kind="round",
-        nominal=LOCK_NOMINAL[units],
-        inflate_to=round(LOCK_SHARE * gauges.long / step) * step,
-        colour=ivory,
-        label=voice.say("ivory"),
-    )
-    balloons[LOCK] = lock
+    pattern, rungs = _pattern(course), _rungs(course)
+    shorter = bool(pattern) or any(isinstance(rung, ExtraBalloon) for rung in rungs)
     named = [KINDS[kind].item for kind in course.part]
     cells = course_items(named)
     if course.fold > 1:
@@ -151,14 +137,43 @@ def design_of(
         extra=rungs,
         course=cells,
     )
+    design = design_with("tube", tube, gauges, name, stand_on, voice, shorter=shorter)
+    return design.model_copy(update={"colour_pattern": pattern})
+
+
+def design_with(
+    pattern: str,
+    keys: FileModel,
+    gauges: Gauges,
+    name: str,
+    stand_on: Sequence[str],
+    voice: Voice,
+    *,
+    shorter: bool = False,
+) -> Design:
+    """The design of a piece of one pattern, with the balloons of these gauges; the short links too
+    where it is `shorter` somewhere."""
+    units = gauges.units
+    blue, ivory, sky = "#1F5F8B", "#F7F3E8", "#6FA8C9"
+    balloons = {LONG: _link(gauges.long, units, blue, voice.say("deep blue"))}
+    if shorter:
+        balloons[SHORT] = _link(gauges.short, units, sky, voice.say("sky blue"))
+    balloons[BRACE] = _link(gauges.long, units, ivory, voice.say("ivory"))
+    step = GAUGE_STEP[units]
+    balloons[LOCK] = Balloon(
+        kind="round",
+        nominal=LOCK_NOMINAL[units],
+        inflate_to=round(LOCK_SHARE * gauges.long / step) * step,
+        colour=ivory,
+        label=voice.say("ivory"),
+    )
     return Design(
         buildplan=1,
         name=_title(name) or voice.say("Fitted Piece"),
         units=units,
         balloons=balloons,
-        build=built_as("tube", tube),
+        build=built_as(pattern, keys),
         stand_on=list(stand_on) or None,
-        colour_pattern=pattern,
     )
 
 

@@ -41,7 +41,7 @@ from buildplan.fitting.following import tasks_for
 from buildplan.fitting.improving import _Turns
 from buildplan.fitting.outlines import NAMED
 from buildplan.fitting.solving import Solved, solve
-from buildplan.fitting.sources import gauges_for, read_outline
+from buildplan.fitting.sources import FIGURE_GAUGES, gauges_for, read_outline
 from buildplan.fitting.tube_design import gauges_from
 from buildplan.language.voice import Voice
 
@@ -50,14 +50,13 @@ OUTLINES = ("acorn", "bell", "kite", "mitten", "tooth", "vase")
 HEIGHT_M, GAUGE_IN = 1.2, 8.0
 TIMES, WANTED = 20, 0.97
 HEIGHTS_M = (1.2, 1.5, 1.8)
-LONG = Effort(
+LONG = replace(
+    USUAL,
     courses=TIMES * USUAL.courses,
     first=TIMES * USUAL.first,
     rounds=5 * USUAL.rounds,
     kept=2 * USUAL.kept,
     tries=2 * USUAL.tries,
-    judged=USUAL.judged,
-    taller=USUAL.taller,
 )
 NO_PIECE = 10.0  # the score of a course that cannot be had
 
@@ -126,7 +125,7 @@ def fitted(name: str, height_m: float) -> Row:
     file = UNSEEN / f"{name}.svg"
     outline = read_outline(str(file) if file.exists() else name, height_m)
     start, begun = time.process_time(), time.monotonic()
-    fit = recommended(fit_outline(outline, gauges_for(outline)))
+    fit = recommended(fit_outline(outline, gauges_for(outline), of_figures=FIGURE_GAUGES["in"]))
     return Row(measured(fit), time.process_time() - start, time.monotonic() - begun)
 
 

@@ -11,7 +11,7 @@ import pytest
 
 from buildplan.fitting import candidates, heights, improving
 from buildplan.fitting.candidates import Progress, first_candidates
-from buildplan.fitting.effort import EFFORTS, QUICK, USUAL, Effort
+from buildplan.fitting.effort import EFFORTS, QUICK, USUAL
 from buildplan.fitting.fitting import fit_outline
 from buildplan.fitting.following import tasks_for
 from buildplan.fitting.heights import smallest_height
@@ -23,7 +23,9 @@ from buildplan.fitting.tube_design import gauges_from
 from buildplan.language.voice import Voice
 
 UNSEEN = Path(__file__).parent / "unseen"
-SMALL = Effort(courses=6, first=2, rounds=1, kept=2, tries=2, judged=1, taller=3)
+SMALL = replace(
+    QUICK, courses=6, first=2, rounds=1, kept=2, tries=2, judged=1, taller=3, roots=1, changes=4
+)
 
 
 @pytest.mark.parametrize("name", ["crown", "bubble", "whale", "anchor"])

@@ -1,0 +1,163 @@
+"""Figures over an outline that no tube can follow: grown, solved, and judged as any design is."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import partial
+
+import numpy as np
+
+from buildplan.design.building import build_framework
+from buildplan.design.model import Design
+from buildplan.fitting.effort import Effort
+from buildplan.fitting.figure_growing import Grown, grow, starts_of
+from buildplan.fitting.figure_strokes import figure_design
+from buildplan.fitting.fit import HEIGHT_WITHIN, UPRIGHT_DEG, Fit
+from buildplan.fitting.following import with_a_foot
+from buildplan.fitting.measuring import Closeness, closeness, silhouette
+from buildplan.fitting.outline import Outline
+from buildplan.fitting.solving import HEIGHT_NEAR, OFF_HEIGHT
+from buildplan.fitting.standing_fit import FEET_WITHIN, problems_of
+from buildplan.fitting.tube_design import Gauges, gauges_for_height
+from buildplan.fitting.workers import each
+from buildplan.framework.model import Framework
+from buildplan.language.voice import Voice
+from buildplan.shape.finding import find_shape
+from buildplan.shape.model import Shape
+
+
+@dataclass(frozen=True)
+class _Stood:
+    """A figure on its feet, how close it comes laid on the outline, and the turn and shift that
+    take the outline to it."""
+
+    design: Design
+    framework: Framework
+    shape: Shape
+    close: Closeness
+    turn: complex
+    shift: complex
+
+    @property
+    def turned_deg(self) -> float:
+        return float(np.degrees(np.angle(self.turn)))
+
+    @property
+    def height_m(self) -> float:
+        """Of the silhouette, as the outline is drawn."""
+        low, high = self.close.silhouette.bounds[1::2]
+        return float(high - low)
+
+    def score(self, outline: Outline) -> tuple[bool, float]:
+        """Lower is better; as high as asked for comes first."""
+        off = abs(self.height_m / outline.height_m - 1)
+        return off > HEIGHT_WITHIN, self.close.score + OFF_HEIGHT * max(0.0, off - HEIGHT_NEAR)
+
+    @property
+    def as_drawn(self) -> bool:
+        return abs(self.turned_deg) <= UPRIGHT_DEG and self.shape.standing.stands
+
+
+def figure_fits(
+    outline: Outline, gauges: Sequence[Gauges], effort: Effort, voice: Voice
+) -> list[Fit]:
+    """The best figure with each gauge: from every root one is grown, the likeliest are changed on,
+    and the best of those that stands as it is drawn and passes every check is taken."""
+    starts = [
+        start
+        for one in gauges
+        for start in starts_of(with_a_foot(outline, one.sizes.long_m), one, effort.roots)
+    ]
+    first = each(partial(grow, changes=effort.changes), starts)
+    likely = [found.start for one in gauges for found in _best_with(one, first)[: effort.grown_on]]
+    last = each(partial(grow, changes=effort.changes * effort.longer), likely)
+    ranked = [_best_with(one, last) for one in gauges]
+    fits = each(partial(_first_that_will_do, outline=outline, voice=voice), ranked)
+    return [fit for fit in fits if fit is not None]
+
+
+def _first_that_will_do(grown: Sequence[Grown], outline: Outline, voice: Voice) -> Fit | None:
+    """The best figure that can be built as high as asked for, else the best there is."""
+    fits = []
+    for one in grown:
+        fit = judged_figure(one, outline, voice)
+        if fit is not None:
+            fits.append(fit)
+            if fit.buildable and fit.as_high:
+                return fit
+    return next((fit for fit in fits if fit.buildable), fits[0] if fits else None)
+
+
+def _best_with(gauges: Gauges, grown: Sequence[Grown]) -> list[Grown]:
+    """The figures of links of these gauges, best first."""
+    return sorted((one for one in grown if one.start.gauges == gauges), key=lambda one: one.score)
+
+
+def judged_figure(grown: Grown, outline: Outline, voice: Voice) -> Fit | None:
+    """A grown figure as high as asked for, standing as the outline is drawn if it can, with all
+    that a check of its file finds wrong; None where it cannot be laid."""
+    gauges = grown.start.gauges
+    stood = _upright(grown, gauges, outline, voice)
+    if stood is None:
+        return None
+    share = stood.height_m / outline.height_m
+    resized = gauges_for_height(gauges, 1 / share)
+    if abs(share - 1) > HEIGHT_NEAR and resized != gauges:
+        again = _upright(grown, resized, outline, voice)
+        if again is not None and again.score(outline) < stood.score(outline):
+            stood, gauges = again, resized
+    return Fit(
+        outline=outline,
+        target=outline.points * stood.turn + stood.shift,
+        target_holes=(),
+        design=stood.design,
+        framework=stood.framework,
+        shape=stood.shape,
+        close=stood.close,
+        inside=None,
+        problems=problems_of(stood.design, gauges.units),
+        gauges=gauges,
+        turned_deg=stood.turned_deg,
+        footed=not np.array_equal(grown.start.followed.points, outline.points),
+    )
+
+
+def _upright(grown: Grown, gauges: Gauges, outline: Outline, voice: Voice) -> _Stood | None:
+    """As the outline is drawn, on the first feet that it stands on so; else on its own."""
+    tried: list[_Stood] = []
+    for within in (None, *FEET_WITHIN):
+        stood = _stood(grown, gauges, outline, within, voice)
+        if stood is not None:
+            tried.append(stood)
+            if stood.as_drawn:
+                return stood
+    return min(tried, key=lambda one: abs(one.turned_deg), default=None)
+
+
+def _stood(
+    grown: Grown, gauges: Gauges, outline: Outline, within: float | None, voice: Voice
+) -> _Stood | None:
+    """On the joints that lie so little above the lowest, in links, or on those that it finds for
+    itself."""
+    design = figure_design(grown.at, grown.cells, gauges, outline.name, voice=voice)
+    framework = build_framework(design)
+    drawn = np.array([complex(*framework.laid[joint][:2]) for joint in framework.joints])
+    feet: list[str] = []
+    if within is not None:
+        limit = drawn.imag.min() + within * gauges.sizes.long_m
+        low = zip(framework.joints, drawn, strict=True)
+        feet = [joint for joint, place in low if place.imag <= limit]
+        design = design.model_copy(update={"stand_on": feet})
+    shape = find_shape(framework, stand_on=feet)
+    front = shape.positions_m[:, 0] + 1j * shape.positions_m[:, 1]
+    turn = complex((np.conj(drawn - drawn.mean()) * (front - front.mean())).sum())
+    turn /= abs(turn) or 1.0
+    upright = front * np.conj(turn)
+    link_m = gauges.sizes.long_m
+    seen = silhouette(framework, upright, link_m)
+    if seen.is_empty:
+        return None
+    close = closeness(seen, outline.region, link_m, turning=False)
+    shift = complex(front.mean() - turn * (upright.mean() + close.shifted))
+    return _Stood(design, framework, shape, close, turn, shift)
