@@ -37,6 +37,10 @@ class Effort:
         """Shapes solved with one gauge at most; `searches` is how many the outline asks for."""
         return searches * self.first + self.rounds * self.kept * self.tries + RESIZED * self.judged
 
+    def most_changes(self, gauges: int) -> int:
+        """Changes of figures at most, with so many gauges."""
+        return gauges * self.changes * (self.roots + self.grown_on * self.longer)
+
     def most_laid(self, searches: int) -> int:
         """Courses laid with one gauge at most."""
         return searches * self.courses + self.rounds * self.kept * self.tries * LAID_PER_TRY

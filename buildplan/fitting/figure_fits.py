@@ -26,6 +26,8 @@ from buildplan.language.voice import Voice
 from buildplan.shape.finding import find_shape
 from buildplan.shape.model import Shape
 
+BRIDGED = 0.2  # half the width of a dent that is bridged, in links: between strokes it is open
+
 
 @dataclass(frozen=True)
 class _Stood:
@@ -155,7 +157,7 @@ def _stood(
     turn /= abs(turn) or 1.0
     upright = front * np.conj(turn)
     link_m = gauges.sizes.long_m
-    seen = silhouette(framework, upright, link_m)
+    seen = silhouette(framework, upright, link_m, BRIDGED)
     if seen.is_empty:
         return None
     close = closeness(seen, outline.region, link_m, turning=False)

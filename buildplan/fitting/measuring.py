@@ -60,16 +60,19 @@ class Closeness:
         return 1 - self.overlap + PER_LINK_FARTHER * self.farthest + short + far
 
 
-def silhouette(framework: Framework, front: ComplexArray, link_m: float) -> Polygon:
-    """The filled, bridged outer silhouette of all bodies of a tube, seen along its depth.
+def silhouette(
+    framework: Framework, front: ComplexArray, link_m: float, bridged: float = BRIDGED
+) -> Polygon:
+    """The filled, bridged outer silhouette of all bodies of a piece, seen along its depth.
 
-    `front` (joints,) are the joints' places in the plane of the view.
+    `front` (joints,) are the joints' places in the plane of the view; dents twice as wide as
+    `bridged`, in links, are left open.
     """
     number = {joint: i for i, joint in enumerate(framework.joints)}
     outer = framework.chains[0].chain
     rows = [number[joint] for joint in outer.joints]
     parts = [Polygon(np.column_stack([front[rows].real, front[rows].imag])).buffer(0)]
-    reach = BRIDGED * link_m
+    reach = bridged * link_m
     bodies = bodies_seen(framework, front, framework.links)
     # front and back of a tube look alike from the front, and are taken once
     once = np.unique(bodies[:, ::5].round(5).reshape(len(bodies), -1), axis=0, return_index=True)[1]

@@ -9,13 +9,15 @@ from typing import Any
 
 import pytest
 
-from buildplan.fitting import candidates, heights, improving
+from buildplan.fitting import candidates, figure_fits, heights, improving
 from buildplan.fitting.candidates import Progress, first_candidates
 from buildplan.fitting.effort import EFFORTS, QUICK, USUAL
+from buildplan.fitting.figure_growing import Grown, Start, grow
 from buildplan.fitting.fitting import fit_outline
 from buildplan.fitting.following import tasks_for
 from buildplan.fitting.heights import smallest_height
 from buildplan.fitting.measuring import OVERLAP_GOAL
+from buildplan.fitting.narrow import promising
 from buildplan.fitting.outline import Outline
 from buildplan.fitting.solving import STRAIN_ALLOWED, Solved
 from buildplan.fitting.sources import read_outline
@@ -44,6 +46,13 @@ def test_no_outline_gets_past_its_budget(name: str, monkeypatch: pytest.MonkeyPa
     for module in (candidates, improving):
         monkeypatch.setattr(module, "solve", counted("solved", module.solve))
         monkeypatch.setattr(module, "drafted_score", counted("laid", module.drafted_score))
+    asked: list[int] = []
+
+    def growing(start: Start, changes: int) -> Grown:
+        asked.append(changes)
+        return grow(start, changes)
+
+    monkeypatch.setattr(figure_fits, "grow", growing)
     told: list[Progress] = []
 
     def watch(progress: Progress) -> bool:
@@ -51,9 +60,16 @@ def test_no_outline_gets_past_its_budget(name: str, monkeypatch: pytest.MonkeyPa
         return True
 
     fit_outline(outline, (8.0,), effort=SMALL, watch=watch)
-    assert [one.done for one in told] == list(range(1, SMALL.rounds + 2))
-    assert told[-1].spent.solved == count["solved"] <= SMALL.most_solved(searches)
-    assert told[-1].spent.laid == count["laid"] <= SMALL.most_laid(searches)
+    rounds = [one for one in told if not one.figures]
+    # an outline that no tube comes to is drawn as a figure at once
+    assert [one.done for one in rounds] == (
+        list(range(1, SMALL.rounds + 2)) if promising(outline, (8.0,), "in") else []
+    )
+    if rounds:
+        assert rounds[-1].spent.solved == count["solved"] <= SMALL.most_solved(searches)
+        assert rounds[-1].spent.laid == count["laid"] <= SMALL.most_laid(searches)
+    assert sum(one.figures for one in told) == 1
+    assert 0 < sum(asked) <= SMALL.most_changes(gauges=1)
 
 
 def test_the_search_ends_when_told_and_keeps_the_best() -> None:

@@ -28,7 +28,7 @@ from buildplan.patterns.figure_cells import in_the_way, lay_figure, sides_of
 from buildplan.patterns.figure_keys import Figure
 
 UNSEEN = Path(__file__).parent / "unseen"
-CHANGES = 40
+CHANGES = 100
 GAUGES = gauges_from(5.0)
 
 
