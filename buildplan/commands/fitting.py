@@ -141,18 +141,10 @@ def fit_design(
     given = None if gauges is None else asked(lambda text: parse_gauges(text, unit), gauges, voice)
     if within is not None:
         asked(seconds_of, within, voice)
+    asked_for = (unit, prefer, effort, within, out, picture)
+    figures = sorted(given)[:FINEST] if given else FIGURE_GAUGES[unit]
     wishes = [
-        FitWish(
-            one,
-            given or gauges_for(one, unit),
-            sorted(given)[:FINEST] if given else FIGURE_GAUGES[unit],
-            unit,
-            prefer,
-            effort,
-            within,
-            out,
-            picture,
-        )
+        FitWish(one, given or gauges_for(one, unit), figures, *asked_for)
         for one in _outlines(outline, height_m, piece, taken, voice)
     ]
     try:
