@@ -21,6 +21,8 @@ from buildplan.commands.options import IN_ENGLISH, LanguageOption, UnitsName
 from buildplan.language.voice import Voice
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from buildplan.design.measures import Units
     from buildplan.fitting.outline import Outline
 
@@ -124,14 +126,7 @@ def fit_design(
     search with the best so far.
     """
     from buildplan.commands.files import asked
-    from buildplan.fitting.fitting import FINEST
-    from buildplan.fitting.sources import (
-        FIGURE_GAUGES,
-        gauges_for,
-        parse_gauges,
-        parse_height,
-        units_of,
-    )
+    from buildplan.fitting.sources import gauges_for, parse_gauges, parse_height, units_of
     from buildplan.fitting.workers import NoClusterError, working
 
     voice = Voice(language)
@@ -142,9 +137,8 @@ def fit_design(
     if within is not None:
         asked(seconds_of, within, voice)
     asked_for = (unit, prefer, effort, within, out, picture)
-    figures = sorted(given)[:FINEST] if given else FIGURE_GAUGES[unit]
     wishes = [
-        FitWish(one, given or gauges_for(one, unit), figures, *asked_for)
+        FitWish(one, given or gauges_for(one, unit), _of_figures(given, unit), *asked_for)
         for one in _outlines(outline, height_m, piece, taken, voice)
     ]
     try:
@@ -154,14 +148,26 @@ def fit_design(
             else:
                 fit_side_by_side(wishes, voice)
     except NoClusterError as error:
-        raise typer.BadParameter(
-            voice.say(
-                "the cluster at {address} cannot be worked on ({why}); is its scheduler running, "
-                "and is dask installed (pip install 'buildplan[cluster]')?",
-                address=str(cluster),
-                why=str(error),
-            )
-        ) from error
+        raise _cannot_be_worked_on(str(cluster), error, voice) from error
+
+
+def _of_figures(given: Sequence[float] | None, unit: Units) -> Sequence[float]:
+    """Gauges of figures: the finest of those that were given, or the usual ones."""
+    from buildplan.fitting.fitting import FINEST
+    from buildplan.fitting.sources import FIGURE_GAUGES
+
+    return sorted(given)[:FINEST] if given else FIGURE_GAUGES[unit]
+
+
+def _cannot_be_worked_on(address: str, error: Exception, voice: Voice) -> typer.BadParameter:
+    return typer.BadParameter(
+        voice.say(
+            "the cluster at {address} cannot be worked on ({why}); is its scheduler running, "
+            "and is dask installed (pip install 'buildplan[cluster]')?",
+            address=address,
+            why=str(error),
+        )
+    )
 
 
 def _check_names(out: Path | None, picture: Path | None, taken: Path | None, voice: Voice) -> None:

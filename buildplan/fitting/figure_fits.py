@@ -30,7 +30,7 @@ BRIDGED = 0.2  # half the width of a dent that is bridged, in links: between str
 
 
 @dataclass(frozen=True)
-class _Stood:
+class _StoodFigure:
     """A figure on its feet, how close it comes laid on the outline, and the turn and shift that
     take the outline to it."""
 
@@ -125,9 +125,9 @@ def judged_figure(grown: Grown, outline: Outline, voice: Voice) -> Fit | None:
     )
 
 
-def _upright(grown: Grown, gauges: Gauges, outline: Outline, voice: Voice) -> _Stood | None:
+def _upright(grown: Grown, gauges: Gauges, outline: Outline, voice: Voice) -> _StoodFigure | None:
     """As the outline is drawn, on the first feet that it stands on so; else on its own."""
-    tried: list[_Stood] = []
+    tried: list[_StoodFigure] = []
     for within in (None, *FEET_WITHIN):
         stood = _stood(grown, gauges, outline, within, voice)
         if stood is not None:
@@ -139,7 +139,7 @@ def _upright(grown: Grown, gauges: Gauges, outline: Outline, voice: Voice) -> _S
 
 def _stood(
     grown: Grown, gauges: Gauges, outline: Outline, within: float | None, voice: Voice
-) -> _Stood | None:
+) -> _StoodFigure | None:
     """On the joints that lie so little above the lowest, in links, or on those that it finds for
     itself."""
     design = figure_design(grown.at, grown.cells, gauges, outline.name, voice=voice)
@@ -162,4 +162,4 @@ def _stood(
         return None
     close = closeness(seen, outline.region, link_m, turning=False)
     shift = complex(front.mean() - turn * (upright.mean() + close.shifted))
-    return _Stood(design, framework, shape, close, turn, shift)
+    return _StoodFigure(design, framework, shape, close, turn, shift)
