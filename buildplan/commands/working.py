@@ -71,7 +71,7 @@ def steps(
     voice = Voice(language)
     stands_at = _moment(opening, voice)
     piece = evaluation_of(design, voice)
-    figures = told_figures(piece.framework, piece.shape)
+    figures = told_figures(piece.framework, piece.shape, piece.units)
     words = tell_steps(piece.steps, piece.framework, piece.units, voice, figures)
     planned = None
     if crew is not None:

@@ -63,6 +63,13 @@ def size_words(length_m: float, units: Units) -> Message:
     return message("{feet} ft {inches} in", feet=feet, inches=inches)
 
 
+def side_words(length_m: float, units: Units) -> Message:
+    """A side of something small, as it is cut: `24 in` or `60 cm`."""
+    if units == "cm":
+        return message("{length} cm", length=Decimal(length_m * 100, 0))
+    return message("{length} in", length=Decimal(length_m / METRES_PER_INCH, 0))
+
+
 # International mile and hour, exact.
 METRES_PER_SECOND: Mapping[str, float] = {"km/h": 1 / 3.6, "mph": 1609.344 / 3600, "m/s": 1.0}
 

@@ -188,7 +188,7 @@ def facts_as_json(facts: Facts, voice: Voice) -> dict[str, object]:
         "mechanisms": facts.mechanisms,
         "stands": facts.stands,
         "held_by": _held_by(facts.holding),
-        "conditions": [voice.tell(one) for one in conditions(facts.holding)],
+        "conditions": [voice.tell(one) for one in conditions(facts.holding, facts.units)],
         "tip_angle": round(facts.tip_angle_deg, 1),
         "closes": facts.closes,
         "minutes": round(facts.work_minutes),

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping
 
 import numpy as np
 
+from buildplan.design.measures import Units
 from buildplan.evaluation.setting_up import built_flat, built_standing, set_up
 from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.chain_roles import RING
@@ -21,9 +22,10 @@ from buildplan.shape.model import FloatArray, Shape
 FEWEST_CELLS, STRAIGHTEST = 2, 0.98
 
 
-def told_figures(framework: Framework, shape: Shape) -> Figures:
+def told_figures(framework: Framework, shape: Shape, units: Units) -> Figures:
     """How wide each ring is, laid round on the floor, how long each straight side, which way the
-    numbers of chains run, whether the piece is built standing, and how its parts come together."""
+    numbers of chains run, whether the piece is built standing, and how its parts come together.
+    `units` are the reader's."""
     rings = {
         ring.chain: Span(ring.outside_m, ring.low_m, ring.high_m) for ring in ring_checks(framework)
     }
@@ -33,7 +35,7 @@ def told_figures(framework: Framework, shape: Shape) -> Figures:
         heights=_heights(framework, shape),
         ways=directions(framework, shape),
         stands=built_standing(framework, shape),
-        held_by=tuple(conditions(shape.holding)),
+        held_by=tuple(conditions(shape.holding, units)),
         set_up=set_up(framework, shape),
         flat=built_flat(framework, shape),
     )

@@ -70,7 +70,7 @@ def _closes(facts: Facts, voice: Voice) -> str:
 
 def _stands(piece: Evaluation, voice: Voice) -> Iterator[Row]:
     """Whether it stands, and what holds it."""
-    held = [voice.tell(one) for one in conditions(piece.shape.holding)]
+    held = [voice.tell(one) for one in conditions(piece.shape.holding, piece.units)]
     by_itself = piece.shape.standing.stands
     stands = voice.say_in("does it stand", "no")
     if piece.facts.stands and by_itself:

@@ -8,6 +8,7 @@ from math import radians, tan
 
 import numpy as np
 
+from buildplan.design.measures import Units, side_words
 from buildplan.language.messages import Decimal, Message, message, message_count
 from buildplan.shape.model import Base, FloatArray, Holding, Standing
 from buildplan.shape.standing import hull_corners, tip_lean
@@ -98,17 +99,17 @@ def advised_base(standing: Standing, mass_kg: float) -> Base:
     return placed_base(standing, Base(side, side, float(np.ceil(weight / count))))
 
 
-def conditions(holding: Holding) -> Iterator[Message]:
+def conditions(holding: Holding, units: Units) -> Iterator[Message]:
     """On what the piece stands or hangs, as it must be set up."""
     base = holding.base
     if base is not None:
         yield message_count(
-            "stands tied to a base {width} cm wide and {depth} cm deep that weighs {weight} kg",
-            "stands with each of its {number} feet tied to a base of its own, {width} cm wide and "
-            "{depth} cm deep, that weighs {weight} kg",
+            "stands tied to a base {width} wide and {depth} deep that weighs {weight} kg",
+            "stands with each of its {number} feet tied to a base of its own, {width} wide and "
+            "{depth} deep, that weighs {weight} kg",
             base.count,
-            width=Decimal(100 * base.width_m, 0),
-            depth=Decimal(100 * base.depth_m, 0),
+            width=side_words(base.width_m, units),
+            depth=side_words(base.depth_m, units),
             weight=Decimal(base.weight_kg, 1),
         )
     if holding.pole:

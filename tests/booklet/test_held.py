@@ -28,8 +28,8 @@ DESIGNS = Path(__file__).parents[2] / "designs"
 VOICE = Voice()
 HELD = {
     "base: {width: 16, depth: 12, weight: 6}": (
-        "base 41 cm wide and 30 cm deep",
-        "A base, 41 cm wide",
+        "base 16 in wide and 12 in deep",
+        "A base, 16 in wide",
     ),
     "pole: true": ("held up by a pole", "A pole that stands by itself"),
     "hung: true": ("hangs from above", "Lines to hang it from above"),

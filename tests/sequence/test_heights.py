@@ -22,7 +22,7 @@ def test_each_ring_is_told_so_high_above_the_floor() -> None:
     balloons["lock"] = balloon("lock", "round", gauge_m=0.0889)
     keys = Column(around=4, rings=4, ring="ring", between="between", lock="lock")
     framework = build_column("Column", balloons, keys)
-    figures = told_figures(framework, find_shape(framework))
+    figures = told_figures(framework, find_shape(framework), "in")
     edge, lying = balloons["ring"].tie_to_tie_m, balloons["ring"].gauge_m / 2
     assert list(figures.heights) == ["B", "C", "D"]
     for ring, span in enumerate(figures.heights.values(), start=1):

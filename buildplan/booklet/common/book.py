@@ -62,7 +62,7 @@ class Book(Evaluation):
     @cached_property
     def figures(self) -> Figures:
         """The figures that its steps quote."""
-        return told_figures(self.framework, self.shape)
+        return told_figures(self.framework, self.shape, self.units)
 
     @cached_property
     def locked_in(self) -> Mapping[str, int]:

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.loads import mass_words
+from buildplan.design.measures import Units, side_words
 from buildplan.document.text import plain, strong
 from buildplan.evaluation.ballast import ballast_each_kg, ballast_kg
 from buildplan.language.voice import Voice
@@ -45,16 +46,16 @@ def fastening(book: Book) -> list[str]:
     return told
 
 
-def holders(holding: Holding, voice: Voice) -> Iterator[str]:
+def holders(holding: Holding, units: Units, voice: Voice) -> Iterator[str]:
     """What to bring to hold a piece that does not stand by itself."""
     base = holding.base
     if base is not None:
         yield voice.say_count(
-            "A base, {width} cm wide and {depth} cm deep, of {weight} kg",
-            "{number} bases, {width} cm wide and {depth} cm deep, of {weight} kg each",
+            "A base, {width} wide and {depth} deep, of {weight} kg",
+            "{number} bases, {width} wide and {depth} deep, of {weight} kg each",
             base.count,
-            width=voice.decimal(100 * base.width_m, 0),
-            depth=voice.decimal(100 * base.depth_m, 0),
+            width=voice.tell(side_words(base.width_m, units)),
+            depth=voice.tell(side_words(base.depth_m, units)),
             weight=voice.decimal(base.weight_kg, 1),
         )
     if holding.pole:
@@ -68,7 +69,7 @@ def holders(holding: Holding, voice: Voice) -> Iterator[str]:
 def to_hold_it_down(book: Book) -> Iterator[str]:
     """What to bring to hold the piece: what it stands on or hangs from, ballast, ties."""
     voice, found = book.voice, book.examination
-    yield from (strong(one) for one in holders(book.shape.holding, voice))
+    yield from (strong(one) for one in holders(book.shape.holding, book.units, voice))
     if found.wind.ballast_at:
         yield plain(
             voice.say(

@@ -191,7 +191,7 @@ def shared_lists(plan: EventPlan, voice: Voice) -> list[tuple[str, list[str]]]:
 
 def _holding_down(plan: EventPlan, voice: Voice) -> Iterator[str]:
     for copy, mass in zip(plan.copies, ballast_of(plan.copies), strict=True):
-        for held in holders(copy.book.shape.holding, voice):
+        for held in holders(copy.book.shape.holding, plan.units, voice):
             yield voice.say("{piece}: {held}", piece=copy.name, held=held)
         if not mass:
             continue

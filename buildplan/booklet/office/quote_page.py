@@ -206,8 +206,8 @@ def _what_we_offer(
 
 
 def _stands(piece: QuotedPiece, voice: Voice) -> str:
-    holding = piece.made.facts.holding
-    if held := [voice.tell(one) for one in conditions(holding)]:
+    facts = piece.made.facts
+    if held := [voice.tell(one) for one in conditions(facts.holding, facts.units)]:
         return voice.listed(held)
     return voice.say("by itself on the floor, held down with ballast")
 

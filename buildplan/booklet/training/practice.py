@@ -68,7 +68,7 @@ def practice(
         return None
     counts = {key: count for key, count in balloon_counts(built).items() if count}
     shape = find_shape(built)
-    words = tell_steps(made, built, units, voice, told_figures(built, shape))
+    words = tell_steps(made, built, units, voice, told_figures(built, shape, units))
     return Practice(built, shape, made, words, counts)
 
 
