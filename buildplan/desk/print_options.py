@@ -7,7 +7,9 @@ from typing import Any
 
 from babel import Locale
 
-from buildplan.design.event import EVENT_SUFFIX
+from buildplan.design.event import EVENT_SUFFIX, read_event
+from buildplan.design.reading import read_brand
+from buildplan.design.translating import translated_event
 from buildplan.desk.folder import Folder
 from buildplan.document.paper import PAPERS
 from buildplan.language.messages import mark
@@ -58,7 +60,7 @@ def print_options(folder: Folder, voice: Voice) -> dict[str, Any]:
     whats += [
         {
             "key": f"{EVENT}{name}",
-            "words": voice.say("Event: {name}", name=name),
+            "words": voice.say("Event: {name}", name=_event_words(folder, name, voice)),
             "about": voice.say("The day of all its pieces: shopping, work, load, taking down."),
             "takes": list(EVENT_TAKES),
         }
@@ -90,10 +92,17 @@ def event_names(folder: Folder) -> list[str]:
     return sorted(name.removesuffix(EVENT_SUFFIX) for name in found)
 
 
+def _event_words(folder: Folder, name: str, voice: Voice) -> str:
+    """What an event is called; its file's name where that cannot be read."""
+    try:
+        event = read_event(folder.root / f"{name}{EVENT_SUFFIX}")
+    except (UnreadableDesignError, DesignProblemsError, OSError):
+        return name
+    return translated_event(event, voice.language).name
+
+
 def brands(folder: Folder) -> dict[str, str]:
     """The brand files in the folder and in a folder `brand` of it, with the brands' names."""
-    from buildplan.design.reading import read_brand
-
     found = {}
     for path in sorted((*folder.root.glob("*.yaml"), *folder.root.glob("brand/*.yaml"))):
         if path.name.endswith(EVENT_SUFFIX) or path.stem in folder.names():

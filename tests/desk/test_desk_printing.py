@@ -61,6 +61,7 @@ def test_everything_that_can_be_printed_is_listed(page: Page) -> None:
     options = page.data("/api/print?language=es")
     keys = [one["key"] for one in options["whats"]]
     assert keys == ["booklet", "companion", "quote", "shopping", "gallery", "event day"]
+    assert options["whats"][-1]["words"] == "Evento: Our Day"
     assert [one["value"] for one in options["brands"]] == ["brand/lantern_street.yaml"]
     assert {one["value"] for one in options["languages"]} >= {"en", "es"}
     assert all(one["words"] and one["about"] for one in options["whats"])
