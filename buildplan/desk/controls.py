@@ -40,6 +40,8 @@ from buildplan.source.values import FileModel, Minutes
 
 MOST_ITEMS = 120  # of a list: what is longer is changed in the file
 KILOGRAMS, MINUTES = "kg", "min"  # symbols of the SI and beside it, the same in every language
+# What is told with the signs of the file is told to those who write it; here there are controls.
+FILE_SIGNS = frozenset("{[`#")
 Control = dict[str, Any]
 
 
@@ -87,7 +89,7 @@ def _control(place: _Place, whole: WholeFile) -> Control:
         "path": list(place.path),
         "key": str(place.path[-1]),
         "label": place.label,
-        "help": whole.voice.say_whole(key.about),
+        "help": "" if FILE_SIGNS & set(key.about) else whole.voice.say_whole(key.about),
         "kind": kind.control,
         "value": value,
         "text": _text(value),

@@ -83,7 +83,7 @@ export function Field({ control, children }: FieldProps) {
       {children({ id, about, wrong })}
       {control.help && (
         <small id={`${id}-help`} class="help">
-          {control.help}
+          {sentence(control.help)}
         </small>
       )}
       <Forms control={control} />

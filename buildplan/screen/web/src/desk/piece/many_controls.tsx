@@ -4,7 +4,7 @@ import { useId } from "preact/hooks";
 import { edit } from "../actions";
 import type { Control } from "../contract";
 import { problems } from "../state";
-import { say } from "../words";
+import { say, sentence } from "../words";
 import { tapping } from "./choices";
 import { ControlView, Forms, isFixed, LeaveOut, Mistakes } from "./controls";
 import { keyOf } from "./paths";
@@ -31,7 +31,7 @@ export function Folded({ control, children, extra, open }: FoldProps) {
         {extra}
         {wrong && <span class="wrong-sign">{say("piece has problems")}</span>}
       </summary>
-      {control.help && <small class="help shown">{control.help}</small>}
+      {control.help && <small class="help shown">{sentence(control.help)}</small>}
       {children}
     </details>
   );
@@ -139,6 +139,7 @@ export function MapControl({ control }: { control: Control }) {
   const key = useSignal("");
   const id = useId();
   const items = control.items ?? [];
+  const full = control.choices?.every(({ value }) => items.some((item) => item.key === value)) === true;
   const takeOut = (item: Control): void => void edit([{ op: "take_out", path: items.length === 1 && canBeLeftOut(control) ? control.path : item.path }]);
   const add = (): void => {
     if (key.value.trim() === "") return;
@@ -160,7 +161,7 @@ export function MapControl({ control }: { control: Control }) {
           </li>
         ))}
       </ul>
-      {!isFixed() && (
+      {!isFixed() && !full && (
         <form
           class="add-key"
           onSubmit={(event) => {
