@@ -15,7 +15,7 @@ import numpy as np
 from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.camera import CAMERAS, Camera, Vector
 from buildplan.framework.model import Brace, Framework
-from buildplan.sequence.courses import built_pieces, in_courses
+from buildplan.sequence.courses import in_courses
 from buildplan.sequence.reach import is_flat
 from buildplan.shape.model import Shape
 
@@ -128,7 +128,11 @@ def seat_before(framework: Framework, shape: Shape, joints: Sequence[str]) -> Ca
     nearest to them, over what lies on its back, else before them as they stand."""
     parts = {id(part): part for part in map(framework.built_with, joints)}
     (part, *others) = parts.values()
-    if _lies(framework, shape) if others else not part.braces and is_flat(part, shape):
+    if (
+        _lie(framework, list(parts.values()), shape)
+        if others
+        else not part.braces and is_flat(part, shape)
+    ):
         return LOOKING_DOWN
     if others or not part.braces:
         # of parts that are tied, one stands before the one that takes least room
@@ -143,10 +147,10 @@ def seat_before(framework: Framework, shape: Shape, joints: Sequence[str]) -> Ca
     return open_end_seat(framework, shape, min(part.braces, key=away))
 
 
-def _lies(framework: Framework, shape: Shape) -> bool:
-    """Whether parts are tied as they lie on their backs."""
-    standing = (own for _, own in built_pieces(framework) if in_courses(own))
-    return is_flat(framework, shape) and all(is_flat(own, shape) for own in standing)
+def _lie(framework: Framework, parts: Sequence[Framework], shape: Shape) -> bool:
+    """Whether parts are tied as they lie on their backs: none of them is built standing."""
+    standing = any(in_courses(own) and not is_flat(own, shape) for own in parts)
+    return is_flat(framework, shape) and not standing
 
 
 def _room(shape: Shape, joints: Sequence[str]) -> float:

@@ -119,3 +119,40 @@ def test_parts_are_tied_as_they_lie_or_as_they_stand(name: str, lies: bool) -> N
     seats = {seat_before(framework, shape, joints) for joints in meeting}
     assert (seats == {LOOKING_DOWN}) is lies
     assert all(seat.name == STANDING for seat in seats)
+
+
+ON_COLUMNS = """
+buildplan: 1
+name: Gate
+units: in
+balloons:
+  link: {kind: link,  nominal: 12, inflate_to: 8,   colour: cream, label: cream}
+  lock: {kind: round, nominal: 5,  inflate_to: 3.5, colour: ivory, label: ivory}
+build:
+  assembly:
+    parts:
+      - name: L
+        build: {column: {around: 4, rings: 3, ring: link, between: link, lock: lock}}
+      - name: R
+        build: {column: {around: 4, rings: 3, ring: link, between: link, lock: lock}}
+      - name: W
+        build: {letters: {text: AL, cells: 7, long: link, brace: link, bar: link, lock: lock}}
+        on: [L, R]
+    lock: lock
+"""
+
+
+def test_letters_are_tied_to_one_another_lying_and_to_columns_standing(tmp_path: Path) -> None:
+    file = tmp_path / "gate.yaml"
+    file.write_text(ON_COLUMNS, "utf-8")
+    design = read_whole(file)
+    framework = build_framework(design)
+    shape = resting_shape(design, framework)
+    for link in framework.links:
+        if framework.part_at(link.start) is not framework.part_at(link.finish):
+            assert seat_before(framework, shape, (link.start, link.finish)) == LOOKING_DOWN
+    assert framework.ties
+    for tie in framework.ties:
+        seat = seat_before(framework, shape, tie.joints)
+        assert seat != LOOKING_DOWN
+        assert seat.name == STANDING
