@@ -229,3 +229,67 @@ def test_the_page_of_a_piece_is_accessible(
         page.get_by_role("button", name="Show", exact=True).click()
         page.get_by_role("button", name="Wind", exact=True).click()
         assert violations(page, AXE.read_text("utf-8")) == []
+
+
+def test_overlays_say_what_the_figures_say(browser: Browser, address: str) -> None:
+    with at_desk(browser, address, "#tower/piece") as found:
+        page = found.page
+        page.get_by_role("button", name="Show", exact=True).click()
+        page.get_by_role("button", name="Sizes, with a person").click()
+        page.get_by_role("button", name="Foot and tipping").click()
+        sizes = page.locator(".figures dd").all_inner_texts()[:3]
+        drawn = page.locator(".over .measure")
+        expect(drawn).to_have_count(4)
+        assert {*sizes, "tips over here first"} == set(drawn.all_text_contents())
+        expect(page.locator(".over .foot")).to_have_count(1)
+        page.get_by_role("button", name="Wind", exact=True).click()
+        wind = page.get_by_label("A gust of")
+        wind.press("End")
+        expect(page.locator(".shown-card output")).to_contain_text("it goes over")
+        wind.press("Home")
+        expect(page.locator(".shown-card output")).to_contain_text("it stands")
+
+
+def test_the_order_of_work_is_gone_through_with_the_pictures_that_are_printed(
+    browser: Browser, address: str
+) -> None:
+    with at_desk(browser, address, "#tower/piece") as found:
+        page = found.page
+        along = page.get_by_label("Along the work")
+        expect(along).to_be_enabled()
+        expect(page.locator(".step-name")).to_contain_text("All is built")
+        along.press("Home")
+        page.get_by_role("button", name="One step on").click()
+        expect(page.locator(".step-name")).to_contain_text("Step ")
+        page.get_by_role("switch", name="As it will be printed").check()
+        picture = page.locator("img.printed-step")
+        expect(picture).to_have_js_property("complete", True)
+        assert picture.evaluate("image => image.naturalWidth") > 0
+        along.press("End")
+        expect(page.locator(".step-name")).to_contain_text("All is built")
+
+
+def test_a_part_is_added_and_set_on_another_by_a_tap(
+    browser: Browser, address: str, folder: Path
+) -> None:
+    column = {"around": 4, "rings": 3, "ring": "blue", "between": "ivory", "lock": "lock"}
+    stack = {key: value for key, value in TOWER.items() if key != "stand_on"}
+    parts = [
+        {"name": "L", "build": {"column": column}},
+        {"name": "T", "on": "L", "build": {"column": column}},
+    ]
+    write(folder, {**stack, "build": {"assembly": {"parts": parts, "lock": "lock"}}}, "stack")
+    with at_desk(browser, address, "#stack/piece") as found:
+        page = found.page
+        page.locator('.picture[data-state="now"] .stage').wait_for()
+        page.get_by_role("button", name="One more part").click()
+        page.get_by_role("button", name="Column", exact=True).click()
+        expect(page.locator(".problem")).to_contain_text("part A")
+        page.get_by_role("button", name="Set A on another part").click()
+        box = page.locator(".stage").bounding_box()
+        assert box is not None
+        page.mouse.click(box["x"] + box["width"] / 2, box["y"] + box["height"] * 0.3)
+        expect(told(page)).to_have_text("A stands on T.")
+        expect(page.locator(".problems")).to_contain_text("No problem is known.")
+        made = yaml.safe_load((folder / "stack.yaml").read_text("utf-8"))
+        assert made["build"]["assembly"]["parts"][2]["on"] == "T"
