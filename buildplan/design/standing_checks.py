@@ -59,6 +59,16 @@ def _check_named(key: str, given: object, build: Mapping[str, object]) -> Iterat
                 change(message("list each joint once"), TakeOut(at)),
             )
         elif joints is not None and not joints.named(label):
+            several = re.split(r"[\s,;+]+", label.strip())
+            if len(at) == 1 and len(several) > 1 and all(map(joints.named, several)):
+                right = f"{at[-1]}: [{', '.join(several)}]"
+                yield Mistake(
+                    FileKind.NO_SUCH_JOINT,
+                    at,
+                    message("there is no joint {joint}", joint=shown(label)),
+                    change(message("write it as a list: {right}", right=right), Put(at, several)),
+                )
+                continue
             guess = _meant_joint(label, joints.labels)
             yield Mistake(
                 FileKind.NO_SUCH_JOINT,

@@ -12,7 +12,7 @@ from buildplan.source.mistake import Mistake, Path, key_in_words
 from buildplan.source.suggestions import Put, TakeOut, change
 
 # what is left of a number behind its comma, with its unit if it has one
-AFTER_THE_COMMA = re.compile(r"([0-9]+)( *[a-z%\"]{1,6})?")
+AFTER_THE_COMMA = re.compile(r"([0-9]+)(?: *[£$€]|( *[a-z%\"]{1,6}))?")
 
 
 def without_commas(data: object, at: Path = ()) -> tuple[object, list[Mistake]]:

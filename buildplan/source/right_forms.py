@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
+from decimal import Decimal
 from typing import Any, get_origin
 
 from buildplan.language.messages import Message, Value, message, message_whole
@@ -17,9 +18,21 @@ Root = type[FileModel]
 
 # a number that is almost one: with a unit or a per cent sign, or a decimal comma
 _NUMBER_IN_TEXT = re.compile(
-    r"\s*(-?[0-9]{1,9}([.,][0-9]{1,9})?)\s*(%|in|inch|inches|\"|cm|kg|min|minutes)?\s*"
+    r"\s*[£$€]?\s*(-?[0-9]{1,9}([.,][0-9]{1,9})?)\s*(%|in|inch|inches|\"|cm|kg|min|minutes|[£$€])?\s*"
 )
 _TIME = re.compile(r"([0-9]{1,2})(?:[:.,h ]([0-9]{1,2}))? *(am|pm|h)?")
+_NUMBERS = frozenset({int, float, Decimal})
+# choices by other names
+OTHER_NAMES: Mapping[str, str] = {
+    **dict.fromkeys(("inch", "inches", '"', "zoll", "pulgada", "pulgadas"), "in"),
+    **dict.fromkeys(("centimetre", "centimetres", "centimeter", "centimeters", "cms"), "cm"),
+}
+# lists of pairs of joints, each with an example
+PAIRS: Mapping[str | int, str] = {
+    "extra": "extra: [[A2, D20], [A3, D19]]",
+    "ties": "ties: [[L.A1, B.A1], [L.A2, B.A2]]",
+    "to_next": "to_next: [[A1, A1], [A2, A2]]",
+}
 TIMES_OF_DAY = ("opening", "closing")
 LISTS_OF_CELLS = ("course", "cells")
 _TRUE_WORDS = ("yes", "on", "y", "true")
@@ -43,16 +56,18 @@ def right_form(at: Path, kinds: Sequence[Any], value: object, root: Root) -> Sug
 def _right_text(at: Path, kinds: Sequence[Any], value: str, name: str) -> Suggestion | None:
     known = choices(kinds)
     plain = _number_in(value)
-    if (plain in known) if known else (plain and str not in kinds and bool not in kinds):
+    if (plain in known) if known else (plain and _NUMBERS.intersection(kinds)):
         right = message("write the number alone, without quotes: {right}", right=f"{name}{plain}")
         return change(right, Put(at, float(plain) if "." in plain else int(plain)))
     if bool in kinds and value.lower() in (*_TRUE_WORDS, *_FALSE_WORDS):
         truth = value.lower() in _TRUE_WORDS
         right = message("write {right}, without quotes", right=f"{name}{shown(truth)}")
         return change(right, Put(at, truth))
-    guess = nearest(value, known)
-    if guess:
+    guess = nearest(value, known) or OTHER_NAMES.get(value.strip().lower())
+    if guess in known:
         return change(meant(guess), Put(at, guess))
+    if len(at) > 1 and at[-2] in PAIRS:
+        return by_hand(message("give each pair a list of its own: {right}", right=PAIRS[at[-2]]))
     if any(get_origin(kind) is list for kind in kinds) and not known:
         right = message("write it as a list: {right}", right=f"{name}[{key_in_words(value)}]")
         return change(right, Put(at, [value]))

@@ -20,6 +20,10 @@ PLAIN_SPACES = dict.fromkeys(map(ord, "\u00a0\u2007\u202f\ufeff"), " ")
 _CURLY = re.compile("[\u201c\u201d\u201e\u00ab\u2018](.*)[\u201d\u201c\u00bb\u2019]")
 # a list item whose dash has no space after it
 _DASH = re.compile(r"(\s*)(-[A-Za-z\[{][\w.-]*)")
+# a list item with another dash than a hyphen, a key whose colon has no space after it, or none
+_LONG_DASH = re.compile(r"(\s*)[\u2013\u2014\u2212] *(\S.*)")
+_COLON = re.compile(r"(\s*(?:- )?)([a-z_]+):([^\s/].*)")
+_NO_COLON = re.compile(r"(\s*(?:- )?)([a-z_]+) +([^\s:#\[{]+)")
 _FOLDED_DASH = re.compile(r"(?:^|(?<=\s))-[A-Za-z]\w*")
 # what a text holds that runs on into the keys below it
 _KEY_INSIDE = re.compile(r"\b[a-z_]+: ")
@@ -64,6 +68,10 @@ def slip_near(lines: Sequence[str], line: int) -> Problem | None:
             return Problem(
                 FileKind.NOT_YAML, *_dash_without_space(dash[2], dash.start(2) + 1), line=number
             )
+    for number in (line, line - 1, line + 1):
+        mistyped = _mistyped(lines[number - 1]) if 1 <= number <= len(lines) else None
+        if mistyped:
+            return Problem(FileKind.NOT_YAML, *mistyped, line=number)
     opened = _opened_quote(lines, line)
     if opened is not None:
         number, column = opened
@@ -72,6 +80,27 @@ def slip_near(lines: Sequence[str], line: int) -> Problem | None:
             at_column(column, message("a quotation mark is opened and never closed")),
             by_hand(message("close the text with the same mark, on the same line")),
             line=number,
+        )
+    return None
+
+
+def _mistyped(line: str) -> tuple[Message, Suggestion] | None:
+    """What is wrong with a line whose dash is no hyphen, or whose colon is not as YAML needs it."""
+    dash, colon, bare = (form.fullmatch(line.rstrip()) for form in (_LONG_DASH, _COLON, _NO_COLON))
+    if dash:
+        said = message("the dash of {item} is not a hyphen", item=line.strip())
+        return at_column(dash.end(1) + 1, said), by_hand(
+            message("write {right}", right=f"- {dash[2]}")
+        )
+    if colon:
+        said = message("the colon of {item} has no space after it", item=f"{colon[2]}:{colon[3]}")
+        return at_column(colon.end(2) + 1, said), by_hand(
+            message("write {right}", right=f"{colon[2]}: {colon[3]}")
+        )
+    if bare:
+        said = message("there is no colon in {item}", item=f"{bare[2]} {bare[3]}")
+        return at_column(bare.end(2) + 1, said), by_hand(
+            message("write {right}", right=f"{bare[2]}: {bare[3]}")
         )
     return None
 

@@ -65,7 +65,10 @@ def test_content_that_is_no_design(content: bytes, line: int | None, words: str)
     ("old", "new", "line", "message", "right"),
     [
         ("units: in", "\tunits: in", 3, "tab", "spaces"),
-        ("units: in", "units in", 4, "colon", "key: value"),
+        ("units: in", "units in", 3, "no colon in units in", "units: in"),
+        ("closed: true", "closed true", 15, "no colon", "closed: true"),
+        ("closed: true", "closed:true", 15, "no space", "closed: true"),
+        ("- repeat: 6", "\u2013 repeat: 6", 21, "not a hyphen", "- repeat: 6"),
         ("units: in", "units: 'in", 3, "never closed", "same mark"),
         ("units: in", "units: a: b", 3, "key: value", "quotes"),
         ("units: in", "units: @in", 3, "keeps for itself", "quotes"),
