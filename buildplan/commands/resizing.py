@@ -10,7 +10,7 @@ import typer
 
 from buildplan.commands.app import app
 from buildplan.commands.aside import busy
-from buildplan.commands.options import IN_ENGLISH, DesignArgument, LanguageOption
+from buildplan.commands.options import IN_ENGLISH, DesignArgument, HandsOption, LanguageOption
 from buildplan.design.measures import Units
 from buildplan.language.voice import Voice
 
@@ -47,6 +47,7 @@ def resize(
         Path | None,
         typer.Option(help="Design file to write, a .yaml; with --by.", show_default=False),
     ] = None,
+    hands: HandsOption = None,
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """Make a design another height: by gauge, by balloon size, or by more cells.
@@ -59,7 +60,7 @@ def resize(
     from buildplan.fitting.resize_report import resize_report
     from buildplan.fitting.resizing import one_way, ways
     from buildplan.fitting.sources import parse_height
-    from buildplan.hands.reading import read_known
+    from buildplan.hands.reading import built_by_hands, read_known
 
     voice = Voice(language)
     if out is not None and by is None:
@@ -69,10 +70,10 @@ def resize(
     refuse_ending(out, (".yaml", ".yml"), voice)
     height_m = asked(parse_height, height, voice)
     units: Units = "cm" if height.rstrip().endswith("m") else "in"
-    name = read_known(design, voice).name
+    name = read_known(design, voice, hands).name
     text, data = file_data(design)
     with busy(voice.say("Resizing {piece} ...", piece=name)):
-        now = measure(data)
+        now = measure(data, design.parent, built_by_hands(design, hands))
         tried = ways(data, now, height_m) if by is None else [one_way(by, data, now, height_m)]
     typer.echo(resize_report(now, tried, height_m, units, voice))
     if all(way.measured is None for way in tried):

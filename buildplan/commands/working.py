@@ -15,6 +15,7 @@ from buildplan.commands.options import (
     FLAG,
     IN_ENGLISH,
     DesignArgument,
+    HandsOption,
     JsonOption,
     LanguageOption,
 )
@@ -54,6 +55,7 @@ def steps(
     inflate_only: InflateOnlyOption = 0,
     on_site: OnSiteOption = False,
     opening: OpeningOption = "",
+    hands: HandsOption = None,
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
     """List the steps of the work in order, each with what it adds and a count to check.
@@ -70,7 +72,7 @@ def steps(
 
     voice = Voice(language)
     stands_at = _moment(opening, voice)
-    piece = evaluation_of(design, voice)
+    piece = evaluation_of(design, voice, hands=hands)
     figures = told_figures(piece.framework, piece.shape, piece.units)
     words = tell_steps(piece.steps, piece.framework, piece.units, voice, figures)
     planned = None

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cached_property
 from pathlib import Path
@@ -28,14 +29,24 @@ from buildplan.source.refusals import mistakes_in
 
 HERE = Path()
 
+BuiltBy = Callable[[Design], Design]
+"""A design as certain hands build it: with their own lengths, stiffness and minutes."""
+
+
+def as_written(design: Design) -> Design:
+    """A design as the hands build it that are taken for granted."""
+    return design
+
 
 @dataclass(frozen=True)
 class Measured:
-    """A design at rest, its size, and how many balloons and minutes of work it takes."""
+    """A design at rest, its size, and how many balloons and minutes of work it takes, by the hands
+    that build it; `design` is as its file has it."""
 
     design: Design
     framework: Framework
     shape: Shape
+    built_by: BuiltBy = as_written
 
     @property
     def height_m(self) -> float:
@@ -63,13 +74,14 @@ class Measured:
     @cached_property
     def reach(self) -> Reach:
         """How hands get at its joints."""
-        hands = hands_with(constants_with(self.design.constants))
+        hands = hands_with(constants_with(self.built_by(self.design).constants))
         return find_reach(self.framework, self.shape, hands)
 
     @cached_property
     def minutes(self) -> float:
         """Minutes of work in all, one pair of hands."""
-        minutes = {str(kind): value for kind, value in self.design.labour.items()}
+        labour = self.built_by(self.design).labour
+        minutes = {str(kind): value for kind, value in labour.items()}
         return work_minutes(plan_steps(self.framework, reach=self.reach), minutes)
 
 
@@ -83,12 +95,12 @@ def first_mistake(data: object) -> Message | None:
     return next((mistake.message for mistake in mistakes), None)
 
 
-def measure(data: object, folder: Path = HERE) -> Measured:
+def measure(data: object, folder: Path = HERE, built_by: BuiltBy = as_written) -> Measured:
     """Solve the design that plain data makes; it must pass `check`. The files of an assembly's
     parts lie in `folder`. Raises DesignProblemsError where its parts cannot be joined."""
     found = seated(joined_data(data, folder, CONSTANTS))
     if found.problems:
         raise DesignProblemsError(str(folder), found.problems, found.design.name)
-    design = found.design
-    framework = build_framework(design)
-    return Measured(design, framework, resting_shape(design, framework))
+    built = built_by(found.design)
+    framework = build_framework(built)
+    return Measured(found.design, framework, resting_shape(built, framework), built_by)

@@ -52,7 +52,9 @@ def by_cells(data: Data, now: Measured, height_m: float) -> ResizeWay:
             break
         seen.append(changes)
         try:
-            way = nearest("cells", _that_come_round(data, now, changes), data, height_m)
+            way = nearest(
+                "cells", _that_come_round(data, now, changes), data, height_m, now.built_by
+            )
         except NotHadError as error:
             why_not = error.told
             factor *= NUDGE if factor > 1 else 1 / NUDGE

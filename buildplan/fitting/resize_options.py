@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from buildplan.evaluation.measured import Measured, first_mistake, measure
+from buildplan.evaluation.measured import BuiltBy, Measured, first_mistake, measure
 from buildplan.language.messages import Message, message
 from buildplan.language.told import ToldError
 from buildplan.source.file_changes import changed_data
@@ -37,6 +37,7 @@ def nearest(
     trials: Iterator[Trial],
     data: Mapping[str, Any],
     height_m: float,
+    built_by: BuiltBy,
 ) -> ResizeWay:
     """Of the changes to try, those that pass and come nearest to the height."""
     found: list[ResizeWay] = []
@@ -47,7 +48,7 @@ def nearest(
         if mistake is not None:
             why_not = mistake
             continue
-        measured = measure(made)
+        measured = measure(made, built_by=built_by)
         if measured.problem:
             why_not = message("solved, {problem}", problem=measured.problem)
         else:

@@ -68,7 +68,7 @@ def by_gauge(data: Mapping[str, Any], now: Measured, height_m: float) -> ResizeW
                     most=written(f"{most:.3g}"),
                 )
             )
-    return nearest("gauge", _gauges(data, now, numbers, {}), data, height_m)
+    return nearest("gauge", _gauges(data, now, numbers, {}), data, height_m, now.built_by)
 
 
 def _steps(now: Measured, factor: float) -> list[int]:
@@ -126,7 +126,7 @@ def by_balloon(data: Mapping[str, Any], now: Measured, height_m: float) -> Resiz
                 larger = [size for size in ROUND_SIZES[units] if gauge <= size]
                 bags[key] = larger[0] if larger else balloon.nominal
     trials = _gauges(data, now, _steps(now, factor), bags)
-    return nearest("balloon", trials, data, height_m)
+    return nearest("balloon", trials, data, height_m, now.built_by)
 
 
 def _gauges(

@@ -6,6 +6,7 @@ from pathlib import Path
 
 from buildplan.design.model import Design
 from buildplan.design.translating import translated_design
+from buildplan.evaluation.measured import BuiltBy
 from buildplan.evaluation.seating import read_whole
 from buildplan.hands.applying import learned_for, with_hands
 from buildplan.hands.file import read_hands
@@ -29,3 +30,13 @@ def read_known(path: Path, voice: Voice, hands: Path | None = None) -> Design:
     design = translated_design(read_whole(path, CONSTANTS), voice.language)
     measured = measured_by(path, hands)
     return with_hands(design, learned_for(design, measured)) if measured else design
+
+
+def built_by_hands(path: Path, hands: Path | None = None) -> BuiltBy:
+    """How designs are built by the hands of the file named, else of the one beside the design."""
+    measured = measured_by(path, hands)
+
+    def built(design: Design) -> Design:
+        return with_hands(design, learned_for(design, measured)) if measured else design
+
+    return built

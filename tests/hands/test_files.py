@@ -4,21 +4,24 @@ from __future__ import annotations
 
 import csv
 import io
+import json
 from pathlib import Path
 
 import pdfua
 import pikepdf
 import pypdf
 import pytest
+from typer.testing import CliRunner
 
 from buildplan.booklet.office.measure_page import print_sheet
+from buildplan.cli import app
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
 from buildplan.evaluation.evaluating import Evaluation, evaluate
 from buildplan.hands.applying import learned_for, with_hands
 from buildplan.hands.file import gathered, hands_text, read_hands
 from buildplan.hands.log import LogError, minutes_learned, read_log
-from buildplan.hands.model import ChainOfTen, RingAcross, StandingHeight, TimedWork
+from buildplan.hands.model import ChainOfTen, RingAcross, Size, StandingHeight, TimedWork
 from buildplan.hands.sheet import sheet_rows
 from buildplan.instructions.timetables import labour_lines
 from buildplan.language.voice import Voice
@@ -27,6 +30,18 @@ from buildplan.sequence.model import Kind
 from buildplan.sequence.timetable import crew_of, timetable
 
 DESIGNS = Path(__file__).parents[2] / "designs"
+
+
+COLUMN = """\
+buildplan: 1
+name: Column
+units: in
+balloons:
+  a: {kind: link,  nominal: 12, inflate_to: 8, colour: navy, label: blue}
+  k: {kind: round, nominal: 5,  inflate_to: 3.5, colour: gold, label: gold}
+build:
+  column: {around: 4, rings: 5, ring: a, between: a, lock: k}
+"""
 
 
 @pytest.fixture(scope="module")
@@ -74,6 +89,34 @@ def test_the_file_gives_back_what_was_written(frame: Evaluation, tmp_path: Path)
     assert len(again) == len(found)
     assert hands_text(again) == hands_text(found)
     assert gathered(again, found) == list(again), "nothing is counted twice"
+
+
+def test_a_piece_made_higher_and_its_steps_are_those_of_the_hands(tmp_path: Path) -> None:
+    """Ten links measured a tenth longer than is taken for granted (1.15 of the gauge) make the
+    piece a tenth higher before it is resized, and work that was timed long is planned long."""
+    column, hands = tmp_path / "column.yaml", tmp_path / "measured.yaml"
+    column.write_text(COLUMN, "utf-8")
+    chain = ChainOfTen(Size(12 * 0.0254, 8 * 0.0254), 1.1 * 10 * 1.15 * 8 * 0.0254)
+    hands.write_text(hands_text([chain, TimedWork(Kind.CHAIN, 10, 500.0)]), "utf-8")
+
+    def told(*command: str) -> list[str]:
+        found = []
+        for more in ([], ["--hands", str(hands)]):
+            result = CliRunner().invoke(app, [command[0], str(column), *command[1:], *more])
+            assert result.exit_code == 0, result.output
+            found.append(result.stdout)
+        return found
+
+    heights = [
+        float(row.split()[3])
+        for text in told("resize", "--height", "150cm", "--by", "cells")
+        for row in text.splitlines()
+        if row.startswith("as it is")
+    ]
+    assert heights[1] == pytest.approx(1.1 * heights[0], abs=0.03)
+    usual, slow = (json.loads(text) for text in told("steps", "--crew", "1", "--json"))
+    assert [one["text"] for one in usual] == [one["text"] for one in slow]
+    assert slow != usual
 
 
 def test_a_log_of_times_is_read_too() -> None:
