@@ -6,7 +6,7 @@ matplotlib's PdfPages. Matplotlib is handed our finished pictures, their paths w
 beforehand for nothing; ours works everything out from the scene. It draws them twice: every
 path (the same picture), and flat, one patch for each balloon (less than the same picture).
 Then the figures of a booklet of 10,000 balloons, and what research's rules come to on the
-shipped designs.
+shipped designs, and how many pages and words their booklets have and how full the pages are.
 """
 
 from __future__ import annotations
@@ -34,6 +34,7 @@ from reportlab.pdfgen.canvas import Canvas
 from buildplan.booklet.common.book import Book, gather_book
 from buildplan.booklet.common.closeups import ON_THE_PIECE, plan_views
 from buildplan.booklet.common.picture_figures import figures
+from buildplan.booklet.editions import print_booklet
 from buildplan.design.building import build_framework
 from buildplan.design.model import Design
 from buildplan.design.reading import read_design
@@ -49,6 +50,7 @@ from buildplan.framework.counts import balloon_counts
 from buildplan.shape.finding import find_shape
 
 sys.path.insert(0, str(Path(__file__).parents[1] / "booklet"))
+from page_fill import page_fill
 from random_tubes import RANDOM, random_book
 
 mpl.use("Agg")
@@ -243,6 +245,24 @@ def rules() -> None:
         )
 
 
+def pages() -> None:
+    """How many pages and words each booklet has, and how full its pages are."""
+    print("design               pages (training, crew, sale)  words  filled (mean)  half empty")
+    for name, book in books():
+        printed = {
+            edition: page_fill(
+                print_booklet(gather_book(book.design, book.paper, book.units, edition))
+            )
+            for edition in ("training", "crew", "sale")
+        }
+        training = printed["training"]
+        counts = "".join(f"{len(one.filled):6}" for one in printed.values())
+        print(
+            f"{name:20} {counts:>28} {training.words:6} {np.mean(training.filled):14.2f}"
+            f" {len(training.short):11}"
+        )
+
+
 def books() -> Iterator[tuple[str, Book]]:
     """The shipped designs and three random tubes, gathered for the training edition."""
     folder = Path(__file__).parents[2] / "designs"
@@ -258,4 +278,5 @@ if __name__ == "__main__":
     against_matplotlib()
     ten_thousand()
     rules()
+    pages()
     sys.stdout.flush()

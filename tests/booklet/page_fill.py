@@ -1,0 +1,52 @@
+"""How full the pages of a printed booklet are, and how many words stand on them."""
+
+from __future__ import annotations
+
+import io
+from dataclasses import dataclass
+
+import numpy as np
+import pypdfium2
+
+HALF = 0.5
+# The foot of a page, and its head: neither counts as filled. Shares of the sheet's height.
+FOOT, HEAD = 0.06, 0.08
+
+
+@dataclass(frozen=True)
+class PageFill:
+    """How far down each page there is ink, as a share of what is between head and foot; the
+    numbers of those that are less than half full, the last page of a part aside; all words."""
+
+    filled: tuple[float, ...]
+    short: tuple[int, ...]
+    words: int
+
+
+def page_fill(printed: bytes) -> PageFill:
+    """Of a booklet as it was printed."""
+    with pypdfium2.PdfDocument(io.BytesIO(printed)) as pdf:
+        filled = [_filled(page) for page in pdf]
+        ends = [_begins_a_part(pdf[number]) for number in range(1, len(pdf))] + [True]
+        words = sum(len(page.get_textpage().get_text_range().split()) for page in pdf)
+    short = [
+        number
+        for number, (full, end) in enumerate(zip(filled, ends, strict=True), 1)
+        if full < HALF and not end
+    ]
+    return PageFill(tuple(filled), tuple(short), words)
+
+
+def _filled(page: pypdfium2.PdfPage) -> float:
+    """How far down a page there is ink, as a share of what is between head and foot."""
+    ink = np.asarray(page.render(scale=0.25, grayscale=True).to_pil().convert("L")) < 250
+    rows = np.flatnonzero(ink.any(axis=1)) / ink.shape[0]
+    within = rows[(rows > HEAD) & (rows < 1 - FOOT)]
+    return float((within.max() - HEAD) / (1 - HEAD - FOOT)) if len(within) else 0.0
+
+
+def _begins_a_part(page: pypdfium2.PdfPage) -> bool:
+    """Whether the head of a page is empty: its title stands there."""
+    text = page.get_textpage()
+    width, height = page.get_size()
+    return not text.get_text_bounded(0, height * (1 - 0.06), width * 0.5, height).strip()
