@@ -11,6 +11,7 @@ import typer
 from buildplan.commands.aside import aside
 from buildplan.language.told import ToldError
 from buildplan.language.voice import ENGLISH, Voice
+from buildplan.source.bounded import why_not_read
 from buildplan.source.problems import Problem, in_words
 from buildplan.source.whole_files import write_whole as write_whole
 
@@ -48,7 +49,9 @@ def refuse_ending(file: Path | None, endings: Collection[str], voice: Voice) -> 
 
 def unreadable(file: Path | str, error: OSError, voice: Voice) -> str:
     """What is said of a file that the system does not open."""
-    return voice.say("{file} cannot be read ({why})", file=str(file), why=str(error.strerror))
+    return voice.say(
+        "{file} cannot be read ({why})", file=str(file), why=voice.tell(why_not_read(error))
+    )
 
 
 def list_problems(file: Path, problems: Sequence[Problem], voice: Voice) -> None:

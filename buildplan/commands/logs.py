@@ -11,6 +11,8 @@ from buildplan.commands.aside import aside
 from buildplan.commands.files import ProblemsFoundError, unreadable
 from buildplan.commands.pieces import bare_evaluation
 from buildplan.language.voice import Voice
+from buildplan.source.bounded import bytes_within
+from buildplan.source.file_text import MOST_BYTES
 
 if TYPE_CHECKING:
     from buildplan.hands.model import Measurement
@@ -22,7 +24,7 @@ def measured_in(log: Path, voice: Voice) -> tuple[Measurement, ...]:
     from buildplan.hands.words import bad_rows
 
     try:
-        text = log.read_text("utf-8-sig")
+        text = bytes_within(log, MOST_BYTES).decode("utf-8-sig")
         found = read_log(text, lambda name: bare_evaluation(log.parent / name))
     except UnicodeDecodeError as error:
         raise typer.BadParameter(voice.say("{file} is no text", file=str(log))) from error

@@ -13,6 +13,7 @@ from buildplan.commands.aside import aside
 from buildplan.commands.options import Edition
 from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
+from buildplan.source.bounded import bytes_within
 
 if TYPE_CHECKING:
     from buildplan.business.copies.buyers import Buyer
@@ -20,6 +21,7 @@ if TYPE_CHECKING:
 
 # shorter keys could be guessed
 LEAST_KEY = 16
+MOST_KEY = 1024 * 1024
 PASSWORD = "BUILDPLAN_SIGN_PASSWORD"
 
 BrandOption = Annotated[
@@ -160,7 +162,7 @@ def secret_of(key: Path | None, voice: Voice) -> bytes:
     if key is None:
         return b""
     try:
-        secret = key.read_bytes()
+        secret = bytes_within(key, MOST_KEY)
     except OSError as error:
         raise typer.BadParameter(unreadable(key, error, voice)) from error
     if len(secret) < LEAST_KEY:

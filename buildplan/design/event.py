@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Iterator, Mapping
 from pathlib import Path
 from typing import Annotated, Any, Literal
@@ -229,7 +230,8 @@ def _designs(designs: list[Any], folder: Path) -> Iterator[Mistake]:
         if not isinstance(name, str) or not name.strip() or len(name) > 400:
             continue
         at = ("designs", i, "design")
-        if name in seen:
+        file = os.path.realpath(folder / name) if "\0" not in name else name
+        if file in seen:
             yield Mistake(
                 FileKind.LISTED_TWICE,
                 at,
@@ -251,7 +253,7 @@ def _designs(designs: list[Any], folder: Path) -> Iterator[Mistake]:
                 message("there is no design file {name}", name=shown(name)),
                 by_hand(message("give its path as seen from {folder}", folder=where)),
             )
-        seen.add(name)
+        seen.add(file)
 
 
 def _named_once(key: str, entries: list[Any]) -> Iterator[Mistake]:

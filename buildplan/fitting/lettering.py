@@ -7,6 +7,7 @@ from matplotlib.font_manager import FontProperties
 from matplotlib.textpath import TextPath
 from shapely import Polygon
 
+from buildplan.drawing.fonts import unprintable
 from buildplan.fitting.outline import Drawn, OutlineError, ring_points
 from buildplan.language.messages import message
 
@@ -20,6 +21,11 @@ def letter_outline(letter: str, font: str = FONT) -> Drawn:
         raise OutlineError(
             message("{text} is not one letter", text=repr(letter)),
             message("give one letter, as in letter:A"),
+        )
+    if unprintable(letter):
+        raise OutlineError(
+            message("the font {font} draws nothing for {letter}", font=font, letter=repr(letter)),
+            message("choose another letter"),
         )
     path = TextPath((0, 0), letter, size=100, prop=FontProperties(family=font, weight="bold"))
     parts = [Polygon(part) for part in path.to_polygons() if len(np.asarray(part)) > 3]

@@ -10,6 +10,7 @@ import io
 from dataclasses import dataclass
 from functools import cached_property
 from pathlib import Path as FilePath
+from xml.etree import ElementTree
 
 import numpy as np
 from shapely import Polygon
@@ -17,9 +18,12 @@ from svgelements import SVG, Arc, Close, Line, Move, Path, Shape
 
 from buildplan.fitting.outline import ComplexArray, Drawn, OutlineError, enclosed
 from buildplan.language.messages import message
+from buildplan.source.bounded import UnfitFileError, bytes_within
+from buildplan.source.svg_size import drawn_elements
 
 MOST_BYTES = 2 * 1024 * 1024
 MOST_SEGMENTS = 20_000
+MOST_POINTS = 100_000
 A_PIECE = 0.04  # of the largest: a smaller path is no piece of its own
 POINTS_PER_CURVE, POINTS_PER_ARC = 24, 96
 
@@ -52,6 +56,7 @@ def svg_outlines(file: FilePath) -> tuple[Drawn, ...]:
 def _closed_paths(file: FilePath) -> list[_Closed]:
     """Every closed path of a file, one at least. Raises OutlineError."""
     text = _text(file)
+    _check_size(file, text)
     try:
         drawing = SVG.parse(io.StringIO(text), reify=True)
     except Exception as error:
@@ -59,23 +64,22 @@ def _closed_paths(file: FilePath) -> list[_Closed]:
             message("{file} cannot be read as SVG ({error})", file=str(file), error=str(error)),
             message("save it again as plain SVG"),
         ) from error
+    if not isinstance(drawing, SVG):
+        raise OutlineError(
+            message("{file} is no SVG: its outermost element is another", file=str(file)),
+            message("save it again as plain SVG"),
+        )
     found: list[_Closed] = []
-    segments = 0
+    segments = drawn = 0
     for number, element in enumerate(drawing.elements()):
         if not isinstance(element, Shape):
             continue
         for part in Path(element).as_subpaths():
             path = list(Path(part))
             segments += len(path)
-            if segments > MOST_SEGMENTS:
-                raise OutlineError(
-                    message(
-                        "{file} holds more than {count} path segments",
-                        file=str(file),
-                        count=MOST_SEGMENTS,
-                    ),
-                    message("simplify the drawing to one outline"),
-                )
+            drawn += sum(map(_points_of, path))
+            if segments > MOST_SEGMENTS or drawn > MOST_POINTS:
+                raise _too_much(file)
             points = _closed(path)
             if points is not None:
                 found.append(_Closed(np.conj(points), number, _even_odd(element)))
@@ -85,6 +89,35 @@ def _closed_paths(file: FilePath) -> list[_Closed]:
             message("close the outline: end its path with Z"),
         )
     return found
+
+
+def _check_size(file: FilePath, text: str) -> None:
+    """Raises OutlineError where a file draws too much, or is no XML."""
+    try:
+        elements = drawn_elements(text, MOST_SEGMENTS)
+    except (ElementTree.ParseError, RecursionError) as error:
+        raise OutlineError(
+            message("{file} cannot be read as SVG ({error})", file=str(file), error=str(error)),
+            message("save it again as plain SVG"),
+        ) from error
+    if elements > MOST_SEGMENTS:
+        raise _too_much(file)
+
+
+def _too_much(file: FilePath) -> OutlineError:
+    return OutlineError(
+        message(
+            "{file} holds more than {count} path segments", file=str(file), count=MOST_SEGMENTS
+        ),
+        message("simplify the drawing to one outline"),
+    )
+
+
+def _points_of(segment: object) -> int:
+    """How many points a segment is taken at."""
+    if isinstance(segment, Move | Line | Close):
+        return 1
+    return POINTS_PER_ARC if isinstance(segment, Arc) else POINTS_PER_CURVE
 
 
 @dataclass(frozen=True)
@@ -116,9 +149,9 @@ def _even_odd(element: Shape) -> bool:
 
 
 def _text(file: FilePath) -> str:
-    with file.open("rb") as stream:
-        data = stream.read(MOST_BYTES + 1)
-    if len(data) > MOST_BYTES:
+    try:
+        data = bytes_within(file, MOST_BYTES)
+    except UnfitFileError:
         raise OutlineError(
             message(
                 "{file} is larger than {size} KiB, which no outline is",
@@ -126,7 +159,7 @@ def _text(file: FilePath) -> str:
                 size=MOST_BYTES // 1024,
             ),
             message("save only the outline, as plain SVG without pictures in it"),
-        )
+        ) from None
     try:
         text = data.decode("utf-8-sig")
     except UnicodeDecodeError as error:
@@ -151,8 +184,7 @@ def _closed(path: list[object]) -> ComplexArray | None:
             if segment.end is not None:
                 points.append(complex(segment.end))
         else:
-            count = POINTS_PER_ARC if isinstance(segment, Arc) else POINTS_PER_CURVE
-            steps = np.linspace(0, 1, count + 1)[1:]
+            steps = np.linspace(0, 1, _points_of(segment) + 1)[1:]
             at = [segment.point(float(step)) for step in steps]  # type: ignore[attr-defined]
             points += [complex(float(point.x), float(point.y)) for point in at]
     shut = any(isinstance(segment, Close) for segment in path)

@@ -27,6 +27,8 @@ from buildplan.sequence.labour import Learned
 from buildplan.sequence.model import Kind
 
 COLUMNS = ("design", "what", "which", "count", "expected", "unit", "measured")
+# what is measured by hand lies between
+LEAST, MOST = 1e-6, 1e6
 METRES: Mapping[str, float] = {"mm": 0.001, "cm": 0.01, "m": 1.0, "in": 0.0254, "ft": 0.3048}
 MINUTES: Mapping[str, float] = {"min": 1.0, "h": 60.0, "s": 1 / 60}
 # the column of a log of times, by what it is in
@@ -160,9 +162,10 @@ def _table(text: str) -> tuple[list[str], Iterator[tuple[int, list[str]]]]:
 
 
 def number(text: str) -> float:
-    """A number above 0, with a decimal point or comma. Raises ValueError for anything else."""
+    """A number above 0, with a decimal point or comma, that hands can come to. Raises ValueError
+    for anything else."""
     value = float(text.replace(",", "."))
-    if not math.isfinite(value) or value <= 0:
+    if not math.isfinite(value) or not LEAST <= value <= MOST:
         raise ValueError(text)
     return value
 

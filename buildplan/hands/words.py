@@ -27,6 +27,7 @@ from buildplan.sequence.model import Kind
 
 # A measurement that leaves more than this of the range is not worth its while.
 LEFT = 0.9
+MOST_TOLD = 20  # bad rows of a log, each on a line
 EACH: dict[Kind, Message] = {
     Kind.SIZE: message_in("minutes of work", "sizing a balloon"),
     Kind.PAIR: message_in("minutes of work", "tying a pair"),
@@ -121,5 +122,9 @@ def learned_lines(hands: Hands, voice: Voice) -> Iterator[str]:
 
 
 def bad_rows(error: LogError, log: str, voice: Voice) -> list[str]:
-    """What is wrong with a log, a line each."""
-    return [f"{log}:{row.line}: {voice.tell(row.why)}" for row in error.rows]
+    """What is wrong with a log, a line each; of very many the first."""
+    lines = [f"{log}:{row.line}: {voice.tell(row.why)}" for row in error.rows[:MOST_TOLD]]
+    more = len(error.rows) - len(lines)
+    if more:
+        lines.append(voice.say_count("and {number} row more", "and {number} rows more", more))
+    return lines

@@ -5,6 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from buildplan.language.messages import Message, message
+from buildplan.source.bounded import UnfitFileError, bytes_within, why_not_read
 from buildplan.source.kinds import FileKind
 from buildplan.source.problems import Problem, UnreadableDesignError
 from buildplan.source.suggestions import Suggestion, by_hand
@@ -21,10 +22,18 @@ def text_of(path: Path) -> str:
 
 
 def _bytes_of(path: Path) -> bytes:
-    """What the file holds, up to one byte more than may be."""
+    """What the file holds."""
     try:
-        with path.open("rb") as file:
-            return file.read(MOST_BYTES + 1)
+        return bytes_within(path, MOST_BYTES)
+    except UnfitFileError as error:
+        if not path.is_file():
+            raise unreadable(
+                path,
+                FileKind.UNREADABLE,
+                message("cannot be read ({why})", why=error.told),
+                by_hand(message("check the name")),
+            ) from None
+        raise _too_large(path) from None
     except FileNotFoundError:
         raise unreadable(
             path,
@@ -47,7 +56,7 @@ def _bytes_of(path: Path) -> bytes:
             by_hand(message("ask its owner, or copy it to your own folder")),
         ) from None
     except (OSError, ValueError) as error:
-        why = error.strerror if isinstance(error, OSError) and error.strerror else str(error)
+        why = why_not_read(error) if isinstance(error, OSError) else message("its name is none")
         raise unreadable(
             path,
             FileKind.UNREADABLE,
@@ -58,18 +67,6 @@ def _bytes_of(path: Path) -> bytes:
 
 def _decoded(path: Path, data: bytes) -> str:
     """The text that bytes are."""
-    if len(data) > MOST_BYTES:
-        raise unreadable(
-            path,
-            FileKind.TOO_LARGE,
-            message("larger than {size} KiB, which no design is", size=str(MOST_BYTES // 1024)),
-            by_hand(
-                message(
-                    "name the design file, a .yaml of a few dozen lines; use repeat for long "
-                    "courses"
-                )
-            ),
-        )
     if data.startswith((b"\xff\xfe", b"\xfe\xff")):
         raise unreadable(
             path,
@@ -95,6 +92,19 @@ def _decoded(path: Path, data: bytes) -> str:
             by_hand(message("save it as UTF-8 text")),
             line,
         ) from None
+
+
+def _too_large(path: Path) -> UnreadableDesignError:
+    return unreadable(
+        path,
+        FileKind.TOO_LARGE,
+        message("larger than {size} KiB, which no design is", size=str(MOST_BYTES // 1024)),
+        by_hand(
+            message(
+                "name the design file, a .yaml of a few dozen lines; use repeat for long courses"
+            )
+        ),
+    )
 
 
 def unreadable(

@@ -3,21 +3,27 @@
 from __future__ import annotations
 
 import io
+import math
 import re
 from dataclasses import dataclass
 from enum import auto
 from pathlib import Path
 from typing import Any
 
+from PIL import Image
 from reportlab.lib.utils import ImageReader
 
 from buildplan.design.model import Brand
 from buildplan.drawing.colours import luminance
-from buildplan.language.messages import mark, message
+from buildplan.language.messages import Value, mark, message
+from buildplan.source.bounded import UnfitFileError, bytes_within, why_not_read
 from buildplan.source.problems import DesignProblemsError, Problem, ProblemKind
 from buildplan.source.suggestions import by_hand
+from buildplan.source.svg_size import drawn_elements
 
 LARGEST_LOGO = 4 * 1024 * 1024
+MOST_PIXELS = 16_000_000
+MOST_ELEMENTS = 20_000
 PNG_MAGIC = b"\x89PNG\r\n\x1a\n"
 # What an SVG logo may not hold, and what would be right.
 NOT_IN_SVG = (
@@ -105,22 +111,24 @@ def branding(brand: Brand, file: Path) -> Branding:
 class _LogoError(Exception):
     """What is wrong with a logo, and what would be right, as marked messages."""
 
-    def __init__(self, message: str, right: str, why: str = "") -> None:
+    def __init__(self, message: str, right: str, why: Value = "") -> None:
         super().__init__(message)
         self.message, self.right, self.why = message, right, why
 
 
 def _logo(path: Path) -> Logo:
     try:
-        data = path.read_bytes()
+        data = bytes_within(path, LARGEST_LOGO)
+    except UnfitFileError:
+        raise _LogoError(
+            mark("the logo {file} is no file, or larger than 4 MiB"), mark("save a smaller one")
+        ) from None
     except OSError as error:
         raise _LogoError(
             mark("the logo {file} cannot be read ({why})"),
             mark("check its name"),
-            str(error.strerror),
+            why_not_read(error),
         ) from None
-    if len(data) > LARGEST_LOGO:
-        raise _LogoError(mark("the logo {file} is larger than 4 MiB"), mark("save a smaller one"))
     if path.suffix.lower() == ".png":
         return _png(data)
     if path.suffix.lower() == ".svg":
@@ -136,8 +144,14 @@ def _png(data: bytes) -> Logo:
             mark("the logo {file} is no PNG picture, whatever its name"), mark("save it as PNG")
         )
     try:
-        width, height = ImageReader(io.BytesIO(data)).getSize()
+        width, height = Image.open(io.BytesIO(data)).size
+        if width * height > MOST_PIXELS:
+            raise _LogoError(
+                mark("the logo {file} has too many pixels"), mark("save a smaller one")
+            )
         ImageReader(io.BytesIO(data)).getRGBData()
+    except _LogoError:
+        raise
     except Exception:  # noqa: BLE001 - the picture library raises many kinds
         raise _LogoError(
             mark("the logo {file} is a broken PNG picture"), mark("save it again as PNG")
@@ -153,16 +167,24 @@ def svg_drawing(data: bytes) -> Any:
 
 
 def _svg(data: bytes) -> Logo:
+    try:
+        data.decode("utf-8")
+    except UnicodeDecodeError:  # what is written in another way would pass the patterns
+        raise _LogoError(
+            mark("the logo {file} is not UTF-8 text"), mark("save it as plain SVG")
+        ) from None
     for pattern, what, right in NOT_IN_SVG:
         if re.search(pattern, data, re.IGNORECASE):
             raise _LogoError(what, right)
     try:
-        drawing = svg_drawing(data)
+        small = drawn_elements(data.decode("utf-8"), MOST_ELEMENTS) <= MOST_ELEMENTS
+        drawing = svg_drawing(data) if small else None
     except Exception:  # noqa: BLE001 - the reader of SVG raises many kinds
         drawing = None
-    if drawing is None or drawing.width <= 0 or drawing.height <= 0:
+    sizes = (0.0, 0.0) if drawing is None else (float(drawing.width), float(drawing.height))
+    if not all(math.isfinite(size) and size > 0 for size in sizes):
         raise _LogoError(
             mark("the logo {file} is no SVG that can be drawn"),
             mark("save it as plain SVG with a size"),
         )
-    return Logo("svg", data, drawing.width / drawing.height)
+    return Logo("svg", data, sizes[0] / sizes[1])

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import csv
+import hashlib
 import io
 import re
 import unicodedata
@@ -12,10 +13,13 @@ from pathlib import Path
 from buildplan.drawing.fonts import unprintable
 from buildplan.language.messages import Message, message
 from buildplan.language.told import ToldError
+from buildplan.source.bounded import bytes_within
 
 LONGEST_NAME = 80
 LONGEST_SLUG = 40
+OWN_DIGITS = 8
 MOST_BUYERS = 10_000
+MOST_BYTES = 4 * 1024 * 1024
 COLUMN = "name"
 
 
@@ -59,9 +63,17 @@ def tidy(name: str) -> str:
 
 
 def slug(name: str) -> str:
-    """A name as part of a file name on any system: small letters a to z, digits, hyphens."""
-    bare = unicodedata.normalize("NFKD", name).encode("ascii", "ignore").decode().lower()
-    return re.sub(r"[^a-z0-9]+", "-", bare).strip("-")[:LONGEST_SLUG].strip("-") or "buyer"
+    """A name as part of a file name on any system: small letters a to z, digits, hyphens. What no
+    such letters stand for is told apart by digits of its SHA-256 (FIPS 180-4)."""
+    apart = unicodedata.normalize("NFKD", name)
+    bare = apart.encode("ascii", "ignore").decode().lower()
+    found = re.sub(r"[^a-z0-9]+", "-", bare).strip("-")[:LONGEST_SLUG].strip("-")
+    lost = any(not c.isascii() and unicodedata.category(c) != "Mn" for c in apart)
+    if found and not lost:
+        return found
+    # two whose other letters differ are two
+    told = hashlib.sha256(tidy(name).encode()).hexdigest()[:OWN_DIGITS]
+    return f"{found or 'buyer'}-{told}"
 
 
 def read_buyers(path: Path) -> tuple[tuple[Buyer, ...], tuple[BadBuyerRow, ...]]:
@@ -71,7 +83,7 @@ def read_buyers(path: Path) -> tuple[tuple[Buyer, ...], tuple[BadBuyerRow, ...]]
     BuyersUnreadableError when the file is no such list, and OSError.
     """
     try:
-        text = path.read_bytes().decode("utf-8-sig")
+        text = bytes_within(path, MOST_BYTES).decode("utf-8-sig")
     except UnicodeDecodeError:
         raise BuyersUnreadableError(message("it is not UTF-8 text; save it as CSV UTF-8")) from None
     try:

@@ -1,0 +1,170 @@
+"""Files that are no files, endless, enormous once drawn, or say the same twice: each is told, and
+nothing is taken in before it is looked at. All sizes are counted, none is timed.
+
+References: POSIX.1-2017 (device files, FIFOs); SVG 2, 5.6 (`use`); PNG (Third Edition), 11.2.1.
+"""
+
+from __future__ import annotations
+
+import os
+import struct
+import sys
+import zlib
+from pathlib import Path
+
+import pytest
+from conftest import Call
+
+from buildplan.business.copies import brand
+from buildplan.business.copies.buyers import slug
+from buildplan.fitting import svg_outline
+from buildplan.fitting.outline import OutlineError
+from buildplan.source.bounded import UnfitFileError, bytes_within
+from buildplan.source.svg_size import drawn_elements
+
+LAMP = Path(__file__).parents[2] / "designs" / "gallery" / "lamp_octahedron.yaml"
+posix = pytest.mark.skipif(sys.platform == "win32", reason="files of POSIX")
+
+
+def pipe(folder: Path) -> Path:
+    os.mkfifo(folder / "pipe")
+    return folder / "pipe"
+
+
+@posix
+def test_devices_and_pipes_are_not_read(tmp_path: Path) -> None:
+    for path in (Path("/dev/zero"), pipe(tmp_path)):
+        with pytest.raises(UnfitFileError):
+            bytes_within(path, 99)
+
+
+def test_a_file_is_read_to_its_most_and_no_further(tmp_path: Path) -> None:
+    file = tmp_path / "file"
+    file.write_bytes(b"12345")
+    assert bytes_within(file, 5) == b"12345"
+    with pytest.raises(UnfitFileError):
+        bytes_within(file, 4)
+
+
+@posix
+@pytest.mark.parametrize("where", ["log", "key", "buyers", "design", "outline"])
+def test_a_pipe_where_a_file_is_asked_for_is_told(call: Call, tmp_path: Path, where: str) -> None:
+    named = str(pipe(tmp_path))
+    sale = ("booklet", str(LAMP), "--edition", "sale", "--out", "out")
+    status, out, said = call(
+        *{
+            "log": ("learn", named),
+            "key": (*sale, "--key", named),
+            "buyers": (*sale, "--buyers", named),
+            "design": ("check", named),
+            "outline": ("fit", f"{Path(named).rename(tmp_path / 'pipe.svg')}"),
+        }[where]
+    )
+    assert status == 2
+    assert "fault" not in said
+    assert out == ""
+
+
+NESTED = "".join(f'<g id="g{n}">' + f'<use href="#g{n - 1}"/>' * 10 + "</g>" for n in range(1, 9))
+BOMB = f'<svg xmlns="http://www.w3.org/2000/svg"><g id="g0"><path d="M0 0h9v9z"/></g>{NESTED}</svg>'
+SNAKE = '<svg xmlns="http://www.w3.org/2000/svg"><g id="a"><use href="#a"/></g></svg>'
+
+
+def test_what_is_used_again_and_again_is_counted_before_it_is_drawn() -> None:
+    assert drawn_elements(BOMB, 1000) == 1001
+    assert drawn_elements(SNAKE, 1000) == 1001
+    once = '<svg xmlns="http://www.w3.org/2000/svg"><g id="a"><path/></g><use href="#a"/></svg>'
+    assert drawn_elements(once, 1000) == 6  # svg, g, path; use, and g and path again
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        BOMB,
+        SNAKE,
+        "<html/>",
+        '<svg xmlns="http://www.w3.org/2000/svg"><path d="M0 0'
+        + "".join(f"A 9 9 0 0 1 {n} {n % 7} " for n in range(6000))
+        + 'z"/></svg>',
+        '<svg xmlns="http://www.w3.org/2000/svg"><path d="M0 0'
+        + "".join(f"C 1 2 3 4 {n} {n % 7} " for n in range(19000))
+        + 'z"/></svg>',
+    ],
+    ids=["uses", "itself", "html", "arcs", "curves"],
+)
+def test_an_outline_that_is_too_much_is_refused(text: str, tmp_path: Path) -> None:
+    file = tmp_path / "outline.svg"
+    file.write_text(text, "utf-8")
+    with pytest.raises(OutlineError):
+        svg_outline.svg_outline(file)
+
+
+def png_of(width: int, height: int) -> bytes:
+    """A PNG of one grey, which packs to next to nothing."""
+
+    def chunk(kind: bytes, data: bytes) -> bytes:
+        return (
+            struct.pack(">I", len(data)) + kind + data + struct.pack(">I", zlib.crc32(kind + data))
+        )
+
+    head = struct.pack(">IIBBBBB", width, height, 8, 0, 0, 0, 0)
+    rows = zlib.compress((b"\0" + bytes(width)) * height)
+    return b"\x89PNG\r\n\x1a\n" + chunk(b"IHDR", head) + chunk(b"IDAT", rows) + chunk(b"IEND", b"")
+
+
+def test_a_logo_is_looked_at_before_it_is_drawn() -> None:
+    assert brand._png(png_of(30, 20)).aspect == 1.5
+    with pytest.raises(brand._LogoError, match="too many pixels"):
+        brand._png(png_of(5000, 4000))
+    plain = (
+        '<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"><path d="M0 0h9v9z"/></svg>'
+    )
+    assert brand._svg(plain.encode()).aspect == 1
+    for bad in (
+        plain.encode("utf-16"),
+        plain.replace('width="9"', 'width="NaN"').encode(),
+        BOMB.encode(),
+    ):
+        with pytest.raises(brand._LogoError):
+            brand._svg(bad)
+
+
+def test_buyers_whose_letters_differ_have_files_that_differ() -> None:
+    names = ("Анна", "Олег", "Anna", "Anna Иванова", "Anna Петрова", "山田", "שרה", "Zoë")
+    assert len({slug(name) for name in names}) == len(names)
+    assert slug("Zoë Vermeulen") == "zoe-vermeulen"
+
+
+def test_an_event_that_names_a_file_two_ways_is_told(call: Call, tmp_path: Path) -> None:
+    (tmp_path / "lamp.yaml").write_bytes(LAMP.read_bytes())
+    text = "event: 1\nname: E\ndesigns: [{design: lamp.yaml}, {design: ./lamp.yaml}]\ncrew: 2\n"
+    (tmp_path / "e.event.yaml").write_text(text + 'opening: "10:00"\n', "utf-8")
+    status, _, said = call("event", "e.event.yaml")
+    assert status == 1
+    assert "listed twice" in said
+
+
+@pytest.mark.parametrize(
+    "row", ["pair,2,1e300", "pair,1e300,3", "pair,1e-300,3", f"pair,{9**3000},1"]
+)
+def test_a_log_with_a_number_that_no_hands_come_to_is_told(
+    call: Call, tmp_path: Path, row: str
+) -> None:
+    (tmp_path / "log.csv").write_text(f"kind,count,minutes\n{row}\n", "utf-8")
+    status, _, said = call("times", "log.csv")
+    assert status in (1, 2)
+    assert "fault" not in said
+
+
+def test_of_ten_thousand_bad_rows_the_first_are_told(call: Call, tmp_path: Path) -> None:
+    (tmp_path / "log.csv").write_text("kind,count,minutes\n" + "zzz,x,y\n" * 10_000, "utf-8")
+    status, _, said = call("times", "log.csv")
+    assert status == 1
+    assert len(said.splitlines()) == 21
+    assert "9,980" in said
+
+
+def test_a_letter_that_the_font_has_not_is_refused(call: Call) -> None:
+    status, _, said = call("fit", "letter:灯")
+    assert status in (1, 2)
+    assert "draws nothing" in said
