@@ -56,7 +56,11 @@ def _bytes_of(path: Path) -> bytes:
             by_hand(message("ask its owner, or copy it to your own folder")),
         ) from None
     except (OSError, ValueError) as error:
-        why = why_not_read(error) if isinstance(error, OSError) else message("no file can have this name")
+        why = (
+            why_not_read(error)
+            if isinstance(error, OSError)
+            else message("no file can have this name")
+        )
         raise unreadable(
             path,
             FileKind.UNREADABLE,
