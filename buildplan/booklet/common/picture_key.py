@@ -12,14 +12,15 @@ from buildplan.booklet.common.step_blocks import PLACE, built_alike
 from buildplan.booklet.common.step_moves import shows_locks
 from buildplan.booklet.common.step_pictures import eyes_of, shown_in
 from buildplan.document.blocks import Shown, Words, heading
-from buildplan.document.layout import Columns, is_wide
+from buildplan.document.layout import Columns, Fitting, is_wide
 from buildplan.document.text import plain
 from buildplan.drawing.sign_key import WIDE, PictureSign, sign_picture, signs_of
 from buildplan.language.messages import mark
 from buildplan.sequence.model import Step
 
 GAP, ROW_GAP = 8.0, 3.0
-LARGER = 1.45  # than in the pictures
+# Larger than in the pictures, as far as the page has room for them.
+LARGER = (1.45, 1.25, 1.1, 1.0)
 
 MEANINGS: Mapping[PictureSign, str] = {
     PictureSign.JOINT: mark("joint"),
@@ -49,10 +50,16 @@ def picture_key(book: Book, views: Views) -> list[Flowable]:
     if not meanings:
         return []
     joint = next(step for step in book.steps if views.of(step)).turns[0].joints[0]
-    rows = [_row(book, sign, joint, book.voice.say(said)) for sign, said in meanings.items()]
-    half = -(-len(rows) // 2)
-    columns = [rows[:half], rows[half:]] if is_wide(book.paper) and half else [rows]
-    return [heading(book.voice.say("Signs in pictures")), Columns(columns, after=4.0, whole=False)]
+
+    def sized(larger: float) -> list[Flowable]:
+        rows = [
+            _row(book, sign, joint, book.voice.say(said), larger) for sign, said in meanings.items()
+        ]
+        half = -(-len(rows) // 2)
+        columns = [rows[:half], rows[half:]] if is_wide(book.paper) and half else [rows]
+        return [Columns(columns, after=4.0, whole=False)]
+
+    return [heading(book.voice.say("Signs in pictures")), Fitting(sized, LARGER)]
 
 
 def signs_used(book: Book, views: Views) -> frozenset[PictureSign]:
@@ -87,9 +94,9 @@ def _told(used: frozenset[PictureSign]) -> Iterator[tuple[PictureSign, str]]:
             yield sign, meanings[sign]
 
 
-def _row(book: Book, sign: PictureSign, joint: str, meaning: str) -> Columns:
+def _row(book: Book, sign: PictureSign, joint: str, meaning: str, larger: float) -> Columns:
     alt = book.voice.say("Sign: {meaning}.", meaning=meaning)
-    picture = Shown(sign_picture(sign, joint, alt), LARGER, after=0.0)
-    wide = LARGER * WIDE
+    picture = Shown(sign_picture(sign, joint, alt), larger, after=0.0)
+    wide = larger * WIDE
     shares: Sequence[float] = (wide, book.paper.measure / 2 - wide)
     return Columns(([picture], [Words(plain(meaning), after=0.0)]), shares, gap=GAP, after=ROW_GAP)
