@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterator
 
 from reportlab.platypus import Flowable
 
@@ -26,6 +27,8 @@ from buildplan.sequence.timetable import RESERVE, WorkPlace
 CLOSE_ROWS = 2.5
 BLANK = "______________________"
 PICTURE_WIDTH, PICTURE_HEIGHT = 62.0, 46.0
+# From memory: directives on working time ask for 11 hours of rest in each 24.
+LONGEST_MINUTES = 13 * 60
 MOST_PICTURES = 8  # more would push the day off the page
 
 
@@ -51,6 +54,7 @@ def front_blocks(plan: EventPlan, load: Load, voice: Voice) -> list[Flowable]:
             SMALL,
             after=4,
         ),
+        *(Words(strong(one)) for one in night_words(plan, voice)),
         Words(plain(down_words(plan, voice)), after=10),
         heading(voice.say("Pieces")),
         _pieces(plan, voice),
@@ -169,6 +173,17 @@ def _figures(plan: EventPlan, copy: Copy, voice: Voice) -> str:
 
 def _travels(copy: Copy, voice: Voice) -> str:
     return voice.say("built, whole") if copy.built else voice.say("in bags, built there")
+
+
+def night_words(plan: EventPlan, voice: Voice) -> Iterator[str]:
+    """A caution where the day by the clock is longer than anybody should work."""
+    minutes = (plan.opening - day_of(plan)[0].at).total_seconds() / 60
+    if minutes > LONGEST_MINUTES:
+        yield voice.say(
+            "From the first start to the opening it is {time}, too long to work at a stretch: take "
+            "more people, or do the work of the workshop on the days before.",
+            time=minutes_words(minutes, voice),
+        )
 
 
 def _moment(plan: EventPlan, moment: Moment, voice: Voice) -> tuple[str, str]:
