@@ -17,7 +17,6 @@ from shipped import book_of
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.office.event_booklet import print_event
 from buildplan.booklet.office.event_chart import chart, stays
-from buildplan.booklet.office.event_front import night_words
 from buildplan.booklet.office.event_load import load_lines, load_rows, shared_lists
 from buildplan.booklet.office.event_times import timed, timetable_rows
 from buildplan.booklet.office.event_ways import fit_words
@@ -277,15 +276,6 @@ def test_the_pages_are_accessible(plan: EventPlan, tmp_path: Path) -> None:
         path = tmp_path / f"{paper.name}.pdf"
         path.write_bytes(print_event(plan, paper, VOICE))
         assert not pdfua.validate(str(path)).findings
-
-
-def test_a_day_through_the_night_is_told(books: list[Book], plan: EventPlan) -> None:
-    """From memory: directives on working time ask for 11 hours of rest in each 24."""
-    assert not [*night_words(plan, VOICE)]
-    alone = planned(EVENT.model_copy(update={"crew": 1}), books)
-    assert alone.opening - day_of(alone)[0].at > timedelta(hours=24 - 11)
-    (told,) = night_words(alone, VOICE)
-    assert "more people" in told
 
 
 def test_a_crew_of_one_is_told_when_to_call_for_help(books: list[Book]) -> None:
