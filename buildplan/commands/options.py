@@ -48,7 +48,10 @@ class LanguageName(StrEnum):
     """Language of what is printed: those of `language.voice.LOCALES`."""
 
     ENGLISH = "en"
+    GERMAN = "de"
     SPANISH = "es"
+    FRENCH = "fr"
+    PORTUGUESE = "pt"
 
 
 def _read_in(context: typer.Context, language: str) -> str:

@@ -22,7 +22,13 @@ DOMAIN = "buildplan"
 CATALOGUES = Path(__file__).parent / "catalogues"
 ENGLISH = "en"
 # The language of a catalogue, as the locale whose numbers and lists it uses (Unicode CLDR).
-LOCALES: Mapping[str, str] = {ENGLISH: "en_GB", "es": "es"}
+LOCALES: Mapping[str, str] = {
+    ENGLISH: "en_GB",
+    "de": "de",
+    "es": "es",
+    "fr": "fr",
+    "pt": "pt_BR",
+}
 # up to here every locale of LOCALES writes a whole number with its digits alone
 UNGROUPED = 1000
 

@@ -25,7 +25,7 @@ from buildplan.source.trade_words import LENGTH_WORDS
 
 ChainLetter = Literal["A", "B", "C", "D"]
 # the languages that the pages can be in: those of language.voice.LOCALES
-Language = Literal["en", "es"]
+Language = Literal["de", "en", "es", "fr", "pt"]
 StageName = Literal["size", "pair", "chain", "close rings", "brace", "lock joints", "finish"]
 LabourKind = Literal[
     "size",

@@ -189,11 +189,11 @@ def chain_pairs(framework: Framework, voice: Voice, links: Sequence[str] = ()) -
         *badge((110, 131), "2"),
     ]
     for i in range(4):
-        left_end = 48.0 + 31 * i
-        marks += link((left_end + 0.5, 29), (left_end + 30.5, 29), 26, colours[i], sign=sign[i])
+        left_end = 22.0 + 44 * i
+        marks += link((left_end + 0.5, 33), (left_end + 43.5, 33), 34, colours[i], sign=sign[i])
     for i, word in enumerate((voice.say("necks"), voice.say("tails"), voice.say("necks")), 1):
-        marks += knot((48 + 31 * i, 29), 0, colours[i], 2.4)
-        marks.append(words((48 + 31 * i, 5), word))
+        marks += knot((22 + 44 * i, 33), 0, colours[i], 2.8)
+        marks.append(words((22 + 44 * i, 5), word))
     return picture(
         marks,
         voice.say(
