@@ -1,8 +1,8 @@
 """Every word of every page is a catalogue's, or the user's own.
 
 The pages are printed in a made-up language, whose catalogue writes each message in Cyrillic
-letters: a Latin word on such a page came past the catalogues. Then Spanish pages are read for
-words that only English messages have.
+letters: a Latin word on such a page came past the catalogues. Then pages in every other language
+are read for words that only English messages have.
 """
 
 from __future__ import annotations
@@ -31,7 +31,15 @@ from buildplan.language.voice import CATALOGUES, ENGLISH
 
 DESIGNS = Path(__file__).parent.parent.parent / "designs"
 BRAND = DESIGNS / "brand" / "lantern_street.yaml"
-PIECES = ["reading_star", "picture_frame", "walk_through_gate"]
+# a piece for each language, and every piece for one of them
+PIECES = [
+    ("es", "reading_star"),
+    ("es", "picture_frame"),
+    ("es", "walk_through_gate"),
+    ("de", "reading_star"),
+    ("fr", "picture_frame"),
+    ("pt", "walk_through_gate"),
+]
 EDITIONS = ["training", "crew", "sale"]
 LEFT_ALONE = {
     "buildplan",  # our name
@@ -40,7 +48,7 @@ LEFT_ALONE = {
     "in",  # symbols of units, on the ruler
     "mm",
 }
-# with accents too: no English word is found within a Spanish one
+# with accents too: no English word is found within another language's
 LETTERS = re.compile(r"[^\W\d_]{2,}")
 SERIAL = re.compile(r"[A-Z0-9]{4}(-[A-Z0-9]{2,6})+")
 
@@ -102,9 +110,9 @@ def test_every_word_on_every_page_comes_from_the_catalogues(
 
 
 @cache
-def english_only() -> frozenset[str]:
-    """Words that stand in English messages and in no Spanish one."""
-    path = CATALOGUES / "es" / "LC_MESSAGES" / "buildplan.po"
+def english_only(language: str) -> frozenset[str]:
+    """Words that stand in English messages and in none of the language's."""
+    path = CATALOGUES / language / "LC_MESSAGES" / "buildplan.po"
     with path.open("rb") as file:
         messages = [m for m in read_po(file) if m.id]
     return frozenset(words_in(m.id for m in messages) - words_in(m.string for m in messages))
@@ -120,10 +128,12 @@ def words_in(texts: Iterable[object]) -> set[str]:
     }
 
 
-@pytest.mark.parametrize("name", PIECES)
+@pytest.mark.parametrize(("language", "name"), PIECES)
 @pytest.mark.parametrize("edition", EDITIONS)
-def test_no_english_is_left_on_spanish_pages(name: str, edition: str) -> None:
-    book, pdf = printed(name, edition, "es")
+def test_no_english_is_left_on_pages_in_other_languages(
+    language: str, name: str, edition: str
+) -> None:
+    book, pdf = printed(name, edition, language)
     own = own_words(book)
     for where, text in words_of(pdf):
-        assert words_in([text]) & english_only() <= own, where
+        assert words_in([text]) & english_only(language) <= own, where

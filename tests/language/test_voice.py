@@ -83,4 +83,4 @@ def test_units_are_written_as_cldr_writes_them(
     )
     value = length_m if places else length_m * 100
     expected = units.format_unit(value, unit, "short", locale=LOCALES[language])
-    assert told.replace("\N{NO-BREAK SPACE}", " ") == expected.replace("\N{NO-BREAK SPACE}", " ")
+    assert told.split() == expected.split()  # whatever space stands between them

@@ -129,6 +129,9 @@ def test_steps_that_texts_name_are_where_the_data_say(name: str) -> None:
     said = {
         "en": r"\bsteps? ((?:\d+(?:, | and | to )?)+)",
         "es": r"\bpasos? ((?:\d+(?:, | y | a )?)+)",
+        "de": r"\bSchritt(?:en|e)? ((?:\d+(?:, | und | bis )?)+)",
+        "fr": r"\bétapes? ((?:\d+(?:, | et | à )?)+)",
+        "pt": r"\bpassos? ((?:\d+(?:, | e | a )?)+)",
     }
     seen = 0
     for step in piece(name).steps:
