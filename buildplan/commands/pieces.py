@@ -13,7 +13,7 @@ from buildplan.commands.aside import aside, busy
 from buildplan.commands.files import ProblemsFoundError, list_problems
 from buildplan.commands.options import UnitsName
 from buildplan.design.measures import Units
-from buildplan.language.voice import Voice
+from buildplan.language.voice import ENGLISH, Voice
 from buildplan.source.problems import (
     DesignProblemsError,
     Problem,
@@ -29,6 +29,12 @@ if TYPE_CHECKING:
     from buildplan.fitting.checking import Checked
 
 Read = TypeVar("Read")
+
+
+def units_read(voice: Voice) -> Units | None:
+    """The units of pages in a language: metric in all but English, which is read in both and keeps
+    to those of the file (Unicode CLDR, measurementData: US, and GB but for heights)."""
+    return None if voice.language == ENGLISH else "cm"
 
 
 def book_of(
@@ -48,14 +54,20 @@ def book_of(
     design = read_known(path, voice, hands)
     _tell_if_long(design, seconds_to_print, voice)
     with busy(_finding(design, voice)):
-        chosen: Units = design.units if units is None else "in" if units == "in" else "cm"
+        asked: Units | None = None if units is None else "in" if units == "in" else "cm"
+        chosen = asked or units_read(voice) or design.units
         return gather_book(design, PAPERS[paper], chosen, edition, voice.language)
 
 
 def evaluation_of(
-    path: Path, voice: Voice, gust_m_per_s: float | None = None, hands: Path | None = None
+    path: Path,
+    voice: Voice,
+    gust_m_per_s: float | None = None,
+    hands: Path | None = None,
+    units: Units | None = None,
 ) -> Evaluation:
-    """A design run through every stage, with nothing that a printed booklet needs beyond that."""
+    """A design run through every stage, with nothing that a printed booklet needs beyond that; in
+    the units of its file if none are given."""
     from buildplan.evaluation.evaluating import NEW_PARTS, evaluate
     from buildplan.evaluation.expected_time import seconds_to_work_out
     from buildplan.hands.reading import read_known
@@ -63,7 +75,7 @@ def evaluation_of(
     design = read_known(path, voice, hands)
     _tell_if_long(design, seconds_to_work_out, voice)
     with busy(_finding(design, voice)):
-        return evaluate(design, design.units, NEW_PARTS, gust_m_per_s)
+        return evaluate(design, units or design.units, NEW_PARTS, gust_m_per_s)
 
 
 def _tell_if_long(design: Design, seconds: Callable[[int], float], voice: Voice) -> None:

@@ -186,7 +186,7 @@ def _deposit(text: str, voice: Voice) -> Decimal | None:
 def _pieces(paths: Sequence[Path], hands: Path | None, voice: Voice) -> list[QuotedPiece]:
     """The pieces that are priced: of an event file all that it names."""
     from buildplan.business.quoting.offer import QuotedPiece
-    from buildplan.commands.pieces import evaluation_of
+    from buildplan.commands.pieces import evaluation_of, units_read
     from buildplan.design.event import EVENT_SUFFIX, read_event
 
     events = [path for path in paths if path.name.endswith(EVENT_SUFFIX)]
@@ -197,8 +197,9 @@ def _pieces(paths: Sequence[Path], hands: Path | None, voice: Voice) -> list[Quo
         counted = [(events[0].parent / one.design, one.count) for one in named]
     else:
         counted = [(path, 1) for path in paths]
+    units = units_read(voice)
     return [
-        QuotedPiece(str(path), evaluation_of(path, voice, hands=hands), count)
+        QuotedPiece(str(path), evaluation_of(path, voice, hands=hands, units=units), count)
         for path, count in counted
     ]
 

@@ -113,7 +113,7 @@ def companion(
     All languages are in it, and it opens in the one that is asked for. Prints the path it wrote.
     """
     from buildplan.commands.files import refuse_ending, write_whole
-    from buildplan.commands.pieces import brand_of
+    from buildplan.commands.pieces import brand_of, units_read
     from buildplan.commands.sale import buyers_named, refuse_for_other_editions, secret_of
     from buildplan.screen.page import companion as companion_page
     from buildplan.screen.sold import sold_companion
@@ -126,6 +126,8 @@ def companion(
     slug = f"-{sold_to.slug}" if sold_to.slug else ""
     target = out or OUTPUT / f"{design.stem}-{edition.value}{slug}.html"
     refuse_ending(target, (".html",), voice)
+    if units is None and units_read(voice) == "cm":
+        units = UnitsName.CENTIMETRES
     book = _untranslated(design, units, edition.value, hands)
     voices = [Voice(each) for each in LOCALES]
     _refuse(book, design, draft, voices, voice)

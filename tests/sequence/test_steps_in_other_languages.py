@@ -22,7 +22,9 @@ from buildplan.sequence.timetable import crew_of, timetable
 FIGURES = re.compile(r"[A-Za-z]?\d+")
 OTHERS = [language for language in LOCALES if language != ENGLISH]
 # `a` is a word of Spanish and Portuguese; letters of chains are capitals
-ENGLISH_WORDS = re.compile(r"\b(the|of|and|with|each|its|then|them|together|balloons?|joints?|step)\b")
+ENGLISH_WORDS = re.compile(
+    r"\b(the|of|and|with|each|its|then|them|together|balloons?|joints?|step)\b"
+)
 
 
 def texts(words: StepWords) -> list[str]:
