@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
@@ -54,7 +55,7 @@ def shopping(
         shopping_rows,
     )
     from buildplan.commands.files import refuse_ending, without_events, write_whole
-    from buildplan.commands.pieces import read_all
+    from buildplan.commands.pieces import read_all, units_read
     from buildplan.design.building import build_framework
     from buildplan.document.paper import PAPERS
     from buildplan.hands.reading import read_known
@@ -64,6 +65,7 @@ def shopping(
     refuse_ending(csv, (".csv",), voice)
     read = read_all(without_events(designs, voice), read_known, voice)
     found = shopping_list([ShoppedFor(str(p), d, build_framework(d)) for p, d in read.items()])
+    found = replace(found, units=units_read(voice) or found.units)
     if csv is not None:
         write_whole(csv, csv_bytes(shopping_rows(found, voice)))
     if pdf is not None:
@@ -110,7 +112,7 @@ def _plan(
     from buildplan.business.buying.shopping import ShoppedFor, shopping_list
     from buildplan.business.events.event_plan import plan_event
     from buildplan.commands.files import ProblemsFoundError
-    from buildplan.commands.pieces import book_of, read_all
+    from buildplan.commands.pieces import book_of, read_all, units_read
     from buildplan.commands.rebuilding import rebuilds
     from buildplan.design.building import build_framework
     from buildplan.hands.reading import read_known
@@ -122,6 +124,8 @@ def _plan(
         for (path, design), piece in zip(read.items(), asked.designs, strict=True)
     ]
     found = shopping_list(needed)
+    found = replace(found, units=units_read(voice) or found.units)
+    asked = asked.model_copy(update={"units": units_read(voice) or asked.units})
     books = [book_of(path, voice, paper.value, edition="crew", hands=hands) for path in paths]
     _refuse_problems(file, paths, books, draft, voice)
     plan = plan_event(asked, books, found, voice)

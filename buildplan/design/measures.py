@@ -43,12 +43,17 @@ def gauged_words(gauge_m: float, units: Units) -> Message:
     return message("{length} in", length=Decimal(hundredths / 100, places))
 
 
+def nominal_number(nominal_m: float, units: Units) -> float:
+    """The size that a balloon is sold by, in inches, or in whole centimetres as the trade rounds it
+    (common practice, no source)."""
+    return nominal_m / METRES_PER_INCH if units == "in" else max(1, round(nominal_m * 100))
+
+
 def nominal_words(nominal_m: float, units: Units) -> Message:
-    """The size that a balloon is sold by: `12 in`, or `30 cm`, as the trade rounds it (common
-    practice, no source)."""
+    """The size that a balloon is sold by: `12 in`, or `30 cm`."""
     if units == "in":
         return length_words(nominal_m, units)
-    return message("{length} cm", length=Decimal(max(1, round(nominal_m * 100)), 0))
+    return message("{length} cm", length=Decimal(nominal_number(nominal_m, units), 0))
 
 
 def size_words(length_m: float, units: Units) -> Message:

@@ -15,8 +15,7 @@ from buildplan.business.buying.money import (
     money_words,
     rounded,
 )
-from buildplan.design.building import METRES_PER_UNIT
-from buildplan.design.measures import Units
+from buildplan.design.measures import Units, nominal_number
 from buildplan.design.model import Design
 from buildplan.evaluation import balloon_words
 from buildplan.evaluation.figures import air_words
@@ -201,14 +200,13 @@ def shopping_rows(shopping: ShoppingList, voice: Voice) -> list[list[Cell]]:
             voice.say_in("column", "currency"),
         ]
     ]
-    scale = METRES_PER_UNIT[shopping.units]
     for purchase, amount in zip(shopping.purchases, shopping.costs(), strict=True):
         rows.append(
             [
                 voice.tell(purchase.label),
                 purchase.balloon.colour,
                 voice.tell(purchase.balloon.kind.words.called),
-                f"{purchase.balloon.nominal_m / scale:.4g}",
+                f"{nominal_number(purchase.balloon.nominal_m, shopping.units):.4g}",
                 shopping.units,
                 purchase.needed,
                 purchase.spare,
