@@ -26,7 +26,7 @@ from buildplan.business.quoting.quote_words import quote_rows
 from buildplan.design.model import Rates
 from buildplan.design.reading import read_brand
 from buildplan.document.paper import PAPERS, Paper, mm
-from buildplan.language.voice import Voice
+from buildplan.language.voice import LOCALES, Voice
 
 A4 = PAPERS["a4"]
 BRAND_FILE = DESIGNS / "brand" / "lantern_street.yaml"
@@ -56,7 +56,7 @@ def pages(data: bytes) -> list[str]:
 
 
 @pytest.mark.parametrize("paper", PAPERS.values(), ids=PAPERS)
-@pytest.mark.parametrize("language", ["en", "es"])
+@pytest.mark.parametrize("language", LOCALES)
 def test_it_is_one_accessible_page(book: Book, paper: Paper, language: str, tmp_path: Path) -> None:
     """pdfua (a subset of ISO 14289-1): no rule has a finding."""
     made = offer(book, priced(book), "Zed", 30)

@@ -23,7 +23,7 @@ from buildplan.drawing.marks import Circle, Label, Picture
 from buildplan.evaluation.seating import read_whole
 from buildplan.framework.chain_roles import RING, ROW, UPRIGHT, ZIGZAG
 from buildplan.framework.model import Framework
-from buildplan.language.voice import Voice
+from buildplan.language.voice import LOCALES, Voice
 from buildplan.shape.finding import find_shape
 from buildplan.shape.model import FloatArray
 
@@ -69,7 +69,7 @@ def test_the_map_is_the_piece(name: str, sheet: tuple[float, float]) -> None:
     assert_rebuilds(piece(name), sheets(name, sheet))
 
 
-@pytest.mark.parametrize("language", ["en", "es"])
+@pytest.mark.parametrize("language", LOCALES)
 @pytest.mark.parametrize("sheet", [A4, LETTER, PHONE])
 @pytest.mark.parametrize("name", SHEETS)
 def test_every_label_can_be_read(name: str, sheet: tuple[float, float], language: str) -> None:

@@ -24,7 +24,7 @@ from buildplan.hands.log import LogError, minutes_learned, read_log
 from buildplan.hands.model import ChainOfTen, RingAcross, Size, StandingHeight, TimedWork
 from buildplan.hands.sheet import sheet_rows
 from buildplan.instructions.timetables import labour_lines
-from buildplan.language.voice import Voice
+from buildplan.language.voice import LOCALES, Voice
 from buildplan.sequence.labour import MINUTES
 from buildplan.sequence.model import Kind
 from buildplan.sequence.timetable import crew_of, timetable
@@ -202,7 +202,7 @@ def test_a_log_without_its_columns_is_refused() -> None:
         read_log("what,minutes\n", never_asked)
 
 
-@pytest.mark.parametrize("language", ["en", "es"])
+@pytest.mark.parametrize("language", LOCALES)
 @pytest.mark.parametrize("paper", ["a4", "letter"])
 def test_the_page_has_a_box_for_each_measurement_of_the_sheet(
     frame: Evaluation, paper: str, language: str, tmp_path: Path
