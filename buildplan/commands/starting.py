@@ -47,6 +47,7 @@ class _Question:
 def _question(about: str, answers: Mapping[str, str], voice: Voice) -> _Question | None:
     """The question for one part of a wish, in the light of the answers before it; None where it is
     not asked."""
+    from buildplan.commands.pieces import units_read
     from buildplan.design.starting import colour_names
     from buildplan.design.wishes import TALL, USUAL_COLOURS, USUAL_GAUGE
 
@@ -62,7 +63,8 @@ def _question(about: str, answers: Mapping[str, str], voice: Voice) -> _Question
         case "points" if answers["piece"] == "star":
             return _Question(voice.say("How many points"), "5")
         case "units":
-            return _Question(voice.say("Inches or centimetres (in, cm)"), "in", ("in", "cm"))
+            usual = units_read(voice) or "in"
+            return _Question(voice.say("Inches or centimetres (in, cm)"), usual, ("in", "cm"))
         case "gauge":
             gauge = f"{USUAL_GAUGE[unit]:g}"
             return _Question(voice.say("Links sized to ({units})", units=unit), gauge)

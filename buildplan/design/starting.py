@@ -197,7 +197,7 @@ def _colour(name: str, voice: Voice) -> tuple[str, str]:
     if re.fullmatch(HEX, name):
         return name, name
     for colour in OFFERED:  # in English, or as it is said
-        if name.lower() in (colour, voice.say(colour)):
+        if name.casefold() in (colour, voice.say(colour).casefold()):
             return voice.say(colour), hex_of(colour) or name
     value = hex_of(name)
     if value is not None:

@@ -56,7 +56,7 @@ def check_report(
 
 
 def _lines(rows: Iterator[Row]) -> Iterator[str]:
-    return (f"{name:<{NAME_WIDTH}}{words}" for name, words in rows)
+    return (f"{name:<{NAME_WIDTH - 1}} {words}" for name, words in rows)
 
 
 def _counts(facts: Facts, voice: Voice) -> Iterator[Row]:
