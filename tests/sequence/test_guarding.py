@@ -153,7 +153,7 @@ FAULTS: Sequence[tuple[str, object, str, Callable[..., Any], str]] = (
     ("tube", rows, "at_joints", _in_other_words("B3", "B4"), "a row names other joints"),
     ("tube", rows, "along", _first_wrong, "other joints than are tied"),
     # joins
-    ("listed", rows, "_passes", _in_other_words("chain A", "chain B"), "other"),
+    ("listed", rows, "passes", _in_other_words("chain A", "chain B"), "other"),
     ("wall", rows, "balloon", _in_other_words("A1 – ", "A2 – "), "another balloon"),
     ("wall", rows, "balloon", _in_other_words("(cream)", "(navy)"), "another balloon"),
     ("listed", rows, "then_locked", _in_other_words("; then lock it", ""), "locks another joint"),
