@@ -80,7 +80,8 @@ def figure_fits(
 
 
 def _first_that_will_do(grown: Sequence[Grown], outline: Outline, voice: Voice) -> Fit | None:
-    """The best figure that can be built as high as asked for, else the best there is."""
+    """The best figure that can be built as high as asked for, else the best that can be built, else
+    the best without a problem, else the best there is."""
     fits = []
     for one in grown:
         fit = judged_figure(one, outline, voice)
@@ -88,7 +89,7 @@ def _first_that_will_do(grown: Sequence[Grown], outline: Outline, voice: Voice) 
             fits.append(fit)
             if fit.buildable and fit.as_high:
                 return fit
-    return next((fit for fit in fits if fit.buildable), fits[0] if fits else None)
+    return min(fits, key=lambda fit: (not fit.buildable, bool(fit.problems)), default=None)
 
 
 def _best_with(gauges: Gauges, grown: Sequence[Grown]) -> list[Grown]:

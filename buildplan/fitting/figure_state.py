@@ -22,6 +22,11 @@ SURE_FOOT, FALLING = 0.3, 0.2  # of a link within its foot; and what falling wei
 SQUARE_DEG, TRIANGLE_DEG, MOST_DEG = 90, 60, 270  # about a joint; the outline has the rest
 
 
+def few_enough(outline: Outline, gauges: Gauges) -> bool:
+    """Whether the squares that are as large as an outline are no more than a figure may have."""
+    return bool(outline.region.area <= MOST_CELLS * gauges.sizes.long_m**2)
+
+
 @dataclass(frozen=True)
 class Root:
     """The first square: the left end of the side that it stands on, the direction of that side (a

@@ -17,6 +17,7 @@ from buildplan.fitting.candidates import Progress, rounds
 from buildplan.fitting.drafting import Task
 from buildplan.fitting.effort import QUICK, USUAL, Effort, Spent
 from buildplan.fitting.figure_fits import figure_fits
+from buildplan.fitting.figure_state import few_enough
 from buildplan.fitting.fit import Fit
 from buildplan.fitting.following import tasks_for
 from buildplan.fitting.measuring import PER_LINK_FARTHER
@@ -52,16 +53,18 @@ def fit_outline(
     `gauges` are of the long links, in `units`; `of_figures` those of figures, else the finest two
     of `gauges`. After every round `watch` is told how far the search is; it ends when that says no,
     or at Ctrl-C, with the best so far. The answer holds one tube and one figure for each gauge at
-    most, and no tube too wide for most of the outline where a figure will do. Of those that can be
+    most, and no tube too wide for most of the outline where a figure will do; figures only where
+    they are not too many cells. Of those that can be
     built, one that takes more balloons and fits no better is left out; one that cannot is there
     only where it is closer than all that can.
     """
     likely = promising(outline, gauges, units)
     finest = [gauges_from(gauge, units) for gauge in of_figures or sorted(gauges)[:FINEST]]
+    enough = [one for one in finest if not outline.holes and few_enough(outline, one)]
     figures: list[Fit] = []
-    if not likely and not outline.holes:
+    if not likely and enough:
         watch(FIGURES_NOW)
-        figures = figure_fits(outline, finest, effort, voice)
+        figures = figure_fits(outline, enough, effort, voice)
         if any(fit.buildable for fit in figures):
             return _worth_showing(figures)
     tubes = effort if likely else QUICK
@@ -72,7 +75,9 @@ def fit_outline(
     ]
     last, to_its_end = _searched(tasks, tubes, watch)
     fits = [*figures, *_judged_best(last, tubes)]
-    if to_its_end and not figures and not outline.holes and not any(fit.good for fit in fits):
+    # a shape too large for figures of the finest links is one for tubes
+    untried = bool(likely) and len(enough) == len(finest)
+    if to_its_end and untried and not any(fit.good for fit in fits):
         with suppress(KeyboardInterrupt):
             watch(FIGURES_NOW)
             fits += figure_fits(outline, finest, effort, voice)
@@ -119,10 +124,11 @@ def _will_do(fit: Fit) -> bool:
     return fit.buildable and fit.as_high
 
 
-def _rank(fit: Fit) -> tuple[bool, bool, bool, float]:
-    """What makes one design of a gauge better than another, most telling first; how high one is
-    that turns over tells nothing."""
-    return fit.buildable, fit.as_drawn, fit.as_drawn and fit.as_high, -fit.close.score
+def _rank(fit: Fit) -> tuple[bool, bool, bool, bool, float]:
+    """What makes one design better than another, most telling first: one without a problem can be
+    made, if only hung or on a base; how high one is that turns over tells nothing."""
+    as_high = fit.as_drawn and fit.as_high
+    return fit.buildable, not fit.problems, fit.as_drawn, as_high, -fit.close.score
 
 
 def _worth_showing(fits: Sequence[Fit]) -> tuple[Fit, ...]:

@@ -97,7 +97,7 @@ def _row(fit: Fit, voice: Voice) -> list[str]:
 
 def _stands_words(fit: Fit, voice: Voice) -> str:
     if fit.buildable:
-        angle = round(fit.shape.standing.tip_angle_deg)
+        angle = voice.decimal(fit.shape.standing.tip_angle_deg, 1)
         return voice.say("yes, to {angle} degrees of lean", angle=angle)
     if fit.stands_as_drawn:
         return voice.say("yes, but it cannot be built so")
@@ -214,7 +214,7 @@ def _remarks(fit: Fit, voice: Voice) -> list[str]:
         remarks.append(
             voice.say(
                 "It stands as drawn on a narrow foot and tips at {angle} degrees of lean: {ways}.",
-                angle=round(fit.shape.standing.tip_angle_deg),
+                angle=voice.decimal(fit.shape.standing.tip_angle_deg, 1),
                 ways=_held_words(fit, voice),
             )
         )

@@ -2,18 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
 import pytest
 
-from buildplan.fitting import candidates, figure_fits, heights, improving
+from buildplan.fitting import candidates, figure_fits, fitting, heights, improving
 from buildplan.fitting.candidates import Progress, first_candidates
 from buildplan.fitting.effort import EFFORTS, QUICK, USUAL
 from buildplan.fitting.figure_growing import Grown, Start, grow
-from buildplan.fitting.fitting import fit_outline
+from buildplan.fitting.fit import Fit
+from buildplan.fitting.fitting import fit_outline, recommended
 from buildplan.fitting.following import tasks_for
 from buildplan.fitting.heights import smallest_height
 from buildplan.fitting.measuring import OVERLAP_GOAL
@@ -21,7 +22,8 @@ from buildplan.fitting.narrow import promising
 from buildplan.fitting.outline import Outline
 from buildplan.fitting.solving import STRAIN_ALLOWED, Solved
 from buildplan.fitting.sources import read_outline
-from buildplan.fitting.tube_design import gauges_from
+from buildplan.fitting.tube_design import Gauges, gauges_from
+from buildplan.language.messages import message
 from buildplan.language.voice import Voice
 
 UNSEEN = Path(__file__).parent / "unseen"
@@ -70,6 +72,49 @@ def test_no_outline_gets_past_its_budget(name: str, monkeypatch: pytest.MonkeyPa
         assert rounds[-1].spent.laid == count["laid"] <= SMALL.most_laid(searches)
     assert sum(one.figures for one in told) == 1
     assert 0 < sum(asked) <= SMALL.most_changes(gauges=1)
+
+
+def growing_of(name: str, height_m: float, monkeypatch: pytest.MonkeyPatch) -> set[float]:
+    """The gauges of the figures that a fit grows, in inches."""
+    grown: set[float] = set()
+
+    def none(starts: object, gauges: Sequence[Gauges], *given: object) -> list[Fit]:
+        grown.update(one.long for one in gauges)
+        return []
+
+    monkeypatch.setattr(fitting, "figure_fits", none)
+    outline = read_outline(str(UNSEEN / f"{name}.svg"), height_m)
+    fit_outline(outline, (8.0,), effort=SMALL, of_figures=(5.0, 4.0))
+    return grown
+
+
+def test_a_shape_too_large_for_figures_grows_none(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Of the finest links a bubble is 78 squares at 1.2 m, and 176 at 1.8 m: 160 is the most."""
+    assert growing_of("bubble", 1.2, monkeypatch) == {5.0, 4.0}
+    assert growing_of("bubble", 1.8, monkeypatch) == set()
+
+
+def test_where_no_tube_will_do_figures_are_of_links_long_enough(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    """An anchor 2.6 m high is 171 squares of the finest links, and 110 of the next."""
+    assert growing_of("anchor", 1.8, monkeypatch) == {5.0, 4.0}
+    assert growing_of("anchor", 2.6, monkeypatch) == {5.0}
+
+
+@pytest.mark.parametrize("turned_deg", [0.0, 90.0])
+def test_what_has_problems_wins_over_none_without(turned_deg: float) -> None:
+    """One that does not hold itself up is written only where there is no other, however close."""
+    outline = read_outline("ring", 1.2)
+    (fit,) = fit_outline(outline, (8.0,), effort=SMALL)
+    problem = message("the piece does not hold itself up")
+    falls = replace(fit.shape, standing=replace(fit.shape.standing, stands=False))
+    sound = replace(fit, problems=(), shape=falls, turned_deg=turned_deg)
+    closer = replace(fit.close, overlap=0.99, farthest=0.0)
+    broken = replace(fit, problems=(problem,), turned_deg=0.0, close=closer)
+    assert not sound.buildable
+    assert recommended([broken, sound]) is sound
+    assert recommended([broken]) is broken
 
 
 def test_the_search_ends_when_told_and_keeps_the_best() -> None:
