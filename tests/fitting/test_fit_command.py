@@ -30,7 +30,7 @@ def test_an_svg_of_her_own_becomes_a_design_and_a_picture(tmp_path: Path) -> Non
     assert "overlap" in lines[1]
     # the base that it names for the narrow foot holds it
     (base,) = re.findall(r"in its file: (base: \{.*?\})", ended.stdout)
-    assert float(re.findall(r"tips at (\d+) degrees", ended.stdout)[0]) < LEANS_LIGHTLY_DEG
+    assert float(re.findall(r"tips at (\d+\.\d) degrees", ended.stdout)[0]) < LEANS_LIGHTLY_DEG
     design.write_text(f"{design.read_text('utf-8')}{base}\n", "utf-8")
     held = read_design(design)
     piece = evaluate(held, held.units, 12)
