@@ -12,8 +12,8 @@ import typer
 from buildplan.commands.aside import aside, busy
 from buildplan.commands.files import ProblemsFoundError, list_problems
 from buildplan.commands.options import UnitsName
-from buildplan.design.measures import Units
-from buildplan.language.voice import ENGLISH, Voice
+from buildplan.design.measures import Units, units_read
+from buildplan.language.voice import Voice
 from buildplan.source.problems import (
     DesignProblemsError,
     Problem,
@@ -29,12 +29,6 @@ if TYPE_CHECKING:
     from buildplan.fitting.checking import Checked
 
 Read = TypeVar("Read")
-
-
-def units_read(voice: Voice) -> Units | None:
-    """The units of pages in a language: metric in all but English, which is read in both and keeps
-    to those of the file (Unicode CLDR, measurementData: US, and GB but for heights)."""
-    return None if voice.language == ENGLISH else "cm"
 
 
 def book_of(

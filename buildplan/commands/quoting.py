@@ -186,8 +186,9 @@ def _deposit(text: str, voice: Voice) -> Decimal | None:
 def _pieces(paths: Sequence[Path], hands: Path | None, voice: Voice) -> list[QuotedPiece]:
     """The pieces that are priced: of an event file all that it names."""
     from buildplan.business.quoting.offer import QuotedPiece
-    from buildplan.commands.pieces import evaluation_of, units_read
+    from buildplan.commands.pieces import evaluation_of
     from buildplan.design.event import EVENT_SUFFIX, read_event
+    from buildplan.design.measures import units_read
 
     events = [path for path in paths if path.name.endswith(EVENT_SUFFIX)]
     if events and len(paths) > 1:

@@ -113,8 +113,9 @@ def companion(
     All languages are in it, and it opens in the one that is asked for. Prints the path it wrote.
     """
     from buildplan.commands.files import refuse_ending, write_whole
-    from buildplan.commands.pieces import brand_of, units_read
+    from buildplan.commands.pieces import brand_of
     from buildplan.commands.sale import buyers_named, refuse_for_other_editions, secret_of
+    from buildplan.design.measures import units_read
     from buildplan.screen.page import companion as companion_page
     from buildplan.screen.sold import sold_companion
 

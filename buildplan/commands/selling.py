@@ -55,8 +55,9 @@ def shopping(
         shopping_rows,
     )
     from buildplan.commands.files import refuse_ending, without_events, write_whole
-    from buildplan.commands.pieces import read_all, units_read
+    from buildplan.commands.pieces import read_all
     from buildplan.design.building import build_framework
+    from buildplan.design.measures import units_read
     from buildplan.document.paper import PAPERS
     from buildplan.hands.reading import read_known
 
@@ -112,9 +113,10 @@ def _plan(
     from buildplan.business.buying.shopping import ShoppedFor, shopping_list
     from buildplan.business.events.event_plan import plan_event
     from buildplan.commands.files import ProblemsFoundError
-    from buildplan.commands.pieces import book_of, read_all, units_read
+    from buildplan.commands.pieces import book_of, read_all
     from buildplan.commands.rebuilding import rebuilds
     from buildplan.design.building import build_framework
+    from buildplan.design.measures import units_read
     from buildplan.hands.reading import read_known
 
     paths = [file.parent / piece.design for piece in asked.designs]

@@ -47,7 +47,7 @@ class _Question:
 def _question(about: str, answers: Mapping[str, str], voice: Voice) -> _Question | None:
     """The question for one part of a wish, in the light of the answers before it; None where it is
     not asked."""
-    from buildplan.commands.pieces import units_read
+    from buildplan.design.measures import units_read
     from buildplan.design.starting import colour_names
     from buildplan.design.wishes import TALL, USUAL_COLOURS, USUAL_GAUGE
 

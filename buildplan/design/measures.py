@@ -9,6 +9,7 @@ from typing import Literal
 
 from buildplan.language.messages import Decimal, Message, message
 from buildplan.language.told import ToldError
+from buildplan.language.voice import ENGLISH, Voice
 
 Units = Literal["in", "cm"]
 
@@ -41,6 +42,12 @@ def gauged_words(gauge_m: float, units: Units) -> Message:
     hundredths = max(1, round(inches * 100))
     places = next(n for n in range(3) if not hundredths % 10 ** (2 - n))
     return message("{length} in", length=Decimal(hundredths / 100, places))
+
+
+def units_read(voice: Voice) -> Units | None:
+    """The units of pages in a language: metric in all but English, which is read in both and keeps
+    to those of the file (Unicode CLDR, measurementData: US, and GB but for heights)."""
+    return None if voice.language == ENGLISH else "cm"
 
 
 def nominal_number(nominal_m: float, units: Units) -> float:

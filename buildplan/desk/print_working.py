@@ -20,7 +20,7 @@ from buildplan.business.events.event_plan import plan_event
 from buildplan.business.quoting.offer import Offer, QuotedPiece, price_together, shared_list
 from buildplan.design.building import build_framework
 from buildplan.design.event import EVENT_SUFFIX, read_event
-from buildplan.design.measures import Units
+from buildplan.design.measures import Units, units_read
 from buildplan.design.model import Design
 from buildplan.design.reading import read_brand
 from buildplan.design.translating import translated_brand, translated_event
@@ -97,11 +97,13 @@ def _stem(stem: str, voice: Voice) -> str:
     return stem if voice.language == ENGLISH else f"{stem}-{voice.language}"
 
 
-def _book(task: PrintWork, language: str, show: Show) -> Book:
-    """The contents of a booklet, with the brand that was chosen or the design's own."""
+def _book(task: PrintWork, language: str, read_in: Voice, show: Show) -> Book:
+    """The contents of a booklet in a language, with the brand that was chosen or the design's own;
+    in the units that were chosen, or those of the language that it is read in."""
     path = _path(task)
     design = read_known(path, Voice(language))
-    units: Units = design.units if not task.units else "in" if task.units == "in" else "cm"
+    asked: Units | None = None if not task.units else "in" if task.units == "in" else "cm"
+    units = asked or units_read(read_in) or design.units
     book = gather_book(design, PAPERS[task.paper], units, task.edition, language)
     show(GATHERED)
     if task.edition == SALE:
@@ -122,7 +124,7 @@ def _brand_in(task: PrintWork, language: str) -> Branding:
 
 
 def _booklet(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
-    book = _book(task, voice.language, show)
+    book = _book(task, voice.language, voice, show)
     assert_rebuilds(book.framework, book.steps, book.words, book.units, voice)
     show(READ_BACK)
     yield f"{_stem(f'{task.name}-{task.edition}-{task.paper}', voice)}.pdf", print_booklet(book)
@@ -130,7 +132,7 @@ def _booklet(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
 
 def _companion(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
     """The page for phones: it holds every language, and opens in the one that was asked for."""
-    book = _book(task, ENGLISH, show)
+    book = _book(task, ENGLISH, voice, show)
     voices = [Voice(language) for language in LOCALES]
     for language, told in told_in(book, voices).items():
         framework = build_framework(told.design)
@@ -144,7 +146,7 @@ def _companion(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
 def _quote(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
     path = _path(task)
     design = read_known(path, voice)
-    made = evaluate(design, design.units, NEW_PARTS)
+    made = evaluate(design, units_read(voice) or design.units, NEW_PARTS)
     show(GATHERED)
     problems = [*missing_prices(design, made.facts.purchases), *made.facts.problems]
     if problems:
@@ -164,7 +166,9 @@ def _quote(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
 def _shopping(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
     design = read_known(_path(task), voice)
     needed = ShoppedFor(f"{task.name}.yaml", design, build_framework(design))
-    page = print_shopping(shopping_list([needed]), PAPERS[task.paper], voice)
+    found = shopping_list([needed])
+    found = replace(found, units=units_read(voice) or found.units)
+    page = print_shopping(found, PAPERS[task.paper], voice)
     yield f"{_stem(f'{task.name}-shopping-{task.paper}', voice)}.pdf", page
 
 
@@ -177,7 +181,8 @@ def _gallery(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
             design = read_known(folder.file(name), voice)
         except (UnreadableDesignError, DesignProblemsError):
             continue
-        book = gather_book(design, PAPERS[task.paper], design.units, "training", voice.language)
+        units = units_read(voice) or design.units
+        book = gather_book(design, PAPERS[task.paper], units, "training", voice.language)
         exhibits.append(Exhibit(f"{name}.yaml", book))
         show(PRINTED * number / len(names))
     if not exhibits:
@@ -198,7 +203,10 @@ def _event(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
         ShoppedFor(str(path), design, build_framework(design), piece.count)
         for path, design, piece in zip(paths, designs, asked.designs, strict=True)
     ]
-    plan = plan_event(asked, books, shopping_list(needed), voice)
+    found = shopping_list(needed)
+    found = replace(found, units=units_read(voice) or found.units)
+    asked = asked.model_copy(update={"units": units_read(voice) or asked.units})
+    plan = plan_event(asked, books, found, voice)
     for copy in plan.copies:
         if copy.number == 1:
             book = copy.book
@@ -210,7 +218,8 @@ def _event(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
 def _books_of(designs: Sequence[Design], task: PrintWork, voice: Voice, show: Show) -> list[Book]:
     books = []
     for number, design in enumerate(designs, 1):
-        books.append(gather_book(design, PAPERS[task.paper], design.units, CREW, voice.language))
+        units = units_read(voice) or design.units
+        books.append(gather_book(design, PAPERS[task.paper], units, CREW, voice.language))
         show(PRINTED * number / len(designs))
     return books
 

@@ -2,7 +2,8 @@
 
 Everything is in the page: script, style, data. Its Content-Security-Policy (W3C, level 3) lets
 nothing else in and nothing out; of scripts and styles it lets through those alone whose SHA-256
-it names. The data stand in a block that is never run, and the page sets them as text only.
+it names. The data stand in blocks that are never run, the piece and its pictures packed, and the
+page sets them as text only.
 """
 
 from __future__ import annotations
@@ -54,6 +55,7 @@ def companion(book: Book, voices: Sequence[Voice], language: str = ENGLISH) -> s
         script.read_text("utf-8"),
         style.read_text("utf-8"),
         data,
+        packed(json.loads(piece_json(gather_piece(book, voices)))),
         packed(pictures),
     )
 
@@ -67,7 +69,6 @@ def _data(
 ) -> dict[str, Any]:
     person = person_data(book, voices)
     return {
-        "piece": json.loads(piece_json(gather_piece(book, voices))),
         "language": language,
         "names": {v.language: _own_name(v) for v in voices},
         "tags": {v.language: v.tag for v in voices},
@@ -124,7 +125,9 @@ def packed(data: Mapping[str, Any]) -> str:
     return base64.b64encode(zlib.compress(text.encode(), 9)).decode("ascii")
 
 
-def _page(title: str, language: str, script: str, style: str, data: str, pictures: str) -> str:
+def _page(
+    title: str, language: str, script: str, style: str, data: str, piece: str, pictures: str
+) -> str:
     policy = "; ".join(
         [
             *NOTHING,
@@ -148,6 +151,7 @@ def _page(title: str, language: str, script: str, style: str, data: str, picture
             "</head>",
             "<body>",
             f'<script type="application/json" id="data">{data}</script>',
+            f'<script type="text/plain" id="piece">{piece}</script>',
             f'<script type="text/plain" id="pictures">{pictures}</script>',
             f"<script>{script}</script>",
             "</body>",

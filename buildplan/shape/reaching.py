@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
@@ -111,7 +112,7 @@ def off_the_middle(framework: Framework, shape: Shape) -> Iterator[OffMiddle]:
         joints = [joint for part in parts for joint in part.framework.joints]
         if not below or _lowest(shape, joints) < _highest(shape, below) - ABOVE_SHARE * link_m:
             continue
-        off = sum(_across(shape, joints)) / 2 - sum(_across(shape, below)) / 2
+        off = math.fsum(_across(shape, joints)) / 2 - math.fsum(_across(shape, below)) / 2
         if OFF_SHARES[0] * link_m < abs(off) < OFF_SHARES[1] * link_m:
             names = tuple(dict.fromkeys(outer_part(f"{part.name}.") for part in carriers))
             yield OffMiddle(name.rpartition(".")[2], names, off, tuple(parts))

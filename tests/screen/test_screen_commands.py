@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import base64
 import json
 import re
+import zlib
 from pathlib import Path
 
 import jsonschema
@@ -112,9 +114,9 @@ def test_wrong_calls_are_told_and_write_nothing(
 def test_names_of_any_letters_are_kept_and_are_never_markup(call: Call, name: str) -> None:
     assert call("companion", design(name), "--out", "post.html")[0] == 0
     page = Path("post.html").read_text("utf-8")
-    data = re.search(r'<script type="application/json" id="data">([^<]*)</script>', page)
-    assert data is not None
-    assert json.loads(data[1])["piece"]["name"]["en"] == name
+    piece = re.search(r'<script type="text/plain" id="piece">([^<]*)</script>', page)
+    assert piece is not None
+    assert json.loads(zlib.decompress(base64.b64decode(piece[1])))["name"]["en"] == name
     assert "window.ran=1</script>" not in page
 
 

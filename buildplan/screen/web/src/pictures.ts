@@ -1,6 +1,7 @@
 // The printed booklet's own pictures: hand moves and the joint map. They lie packed in the page
-// (RFC 1951) and are unpacked when the first of them is asked for.
+// and are unpacked when the first of them is asked for.
 import { h, s } from "./dom";
+import { unpacked } from "./unpack";
 
 interface Told {
   drawing: number;
@@ -18,20 +19,16 @@ export interface Pictures {
 }
 
 const SVG = "http://www.w3.org/2000/svg";
-let unpacked: Promise<Pictures | null> | null = null;
+let all: Promise<Pictures | null> | null = null;
 let shared: SVGElement | null = null;
 const defined = new Set<string>();
 
 /** The pictures, or null where the browser cannot unpack them. */
 export function pictures(): Promise<Pictures | null> {
-  unpacked ??= unpack(document.getElementById("pictures")?.textContent ?? "").catch(() => null);
-  return unpacked;
-}
-
-export async function unpack(packed: string): Promise<Pictures> {
-  const bytes = Uint8Array.from(atob(packed), (letter) => letter.charCodeAt(0));
-  const stream = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("deflate"));
-  return JSON.parse(await new Response(stream).text()) as Pictures;
+  all ??= Promise.resolve()
+    .then(() => JSON.parse(unpacked("pictures")) as Pictures)
+    .catch(() => null);
+  return all;
 }
 
 /** A picture in a language; its words are set as text alone. */
