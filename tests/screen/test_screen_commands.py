@@ -7,12 +7,14 @@ import json
 import re
 import zlib
 from pathlib import Path
+from typing import Any
 
 import jsonschema
 import pytest
 from conftest import Call
 
 import buildplan.screen
+from buildplan.language.voice import LOCALES
 
 SCHEMA = Path(buildplan.screen.__file__).parent / "piece.schema.json"
 SCRIPT = '"><script>window.ran=1</script>'
@@ -45,6 +47,14 @@ def problems(messages: str) -> list[str]:
     return [part for part in joined.split("post.yaml: ") if part and "--draft" not in part]
 
 
+def piece_in(page: str) -> dict[str, Any]:
+    """The piece that lies packed in a page."""
+    packed = re.search(r'<script type="text/plain" id="piece">([^<]*)</script>', page)
+    assert packed is not None
+    piece: dict[str, Any] = json.loads(zlib.decompress(base64.b64decode(packed[1])))
+    return piece
+
+
 def test_problems_are_refused_as_the_booklet_refuses_them(call: Call) -> None:
     file = design(chains=2)
     told = []
@@ -64,7 +74,7 @@ def test_a_draft_is_written_with_the_same_mark_as_the_booklets(call: Call) -> No
     assert status == 0
     assert messages
     page = Path(out.strip()).read_text("utf-8")
-    assert '"draft":true' in page
+    assert piece_in(page)["draft"] is True
     assert '"draft":"DRAFT: this piece has problems"' in page
     status, out, _ = call("export", file, "--draft")
     assert status == 0
@@ -114,9 +124,7 @@ def test_wrong_calls_are_told_and_write_nothing(
 def test_names_of_any_letters_are_kept_and_are_never_markup(call: Call, name: str) -> None:
     assert call("companion", design(name), "--out", "post.html")[0] == 0
     page = Path("post.html").read_text("utf-8")
-    piece = re.search(r'<script type="text/plain" id="piece">([^<]*)</script>', page)
-    assert piece is not None
-    assert json.loads(zlib.decompress(base64.b64decode(piece[1])))["name"]["en"] == name
+    assert piece_in(page)["name"] == dict.fromkeys(LOCALES, name)
     assert "window.ran=1</script>" not in page
 
 
