@@ -81,7 +81,7 @@ def at_desk(
         go_to(found.page, place)
         yield found
         said = [text for text in found.said if not MEANT.search(text)]
-        assert said == []
+        assert said == [], said
         elsewhere = {urlsplit(asked).netloc for asked in found.asked if asked.startswith("http")}
         assert elsewhere == {urlsplit(address).netloc}
     finally:
