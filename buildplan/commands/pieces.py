@@ -49,19 +49,14 @@ def book_of(
     _tell_if_long(design, seconds_to_print, voice)
     with busy(_finding(design, voice)):
         asked: Units | None = None if units is None else "in" if units == "in" else "cm"
-        chosen = asked or units_read(voice) or design.units
+        chosen = asked or units_read(voice, design.units)
         return gather_book(design, PAPERS[paper], chosen, edition, voice.language)
 
 
 def evaluation_of(
-    path: Path,
-    voice: Voice,
-    gust_m_per_s: float | None = None,
-    hands: Path | None = None,
-    units: Units | None = None,
+    path: Path, voice: Voice, gust_m_per_s: float | None = None, hands: Path | None = None
 ) -> Evaluation:
-    """A design run through every stage, with nothing that a printed booklet needs beyond that; in
-    the units of its file if none are given."""
+    """A design run through every stage, with nothing that a printed booklet needs beyond that."""
     from buildplan.evaluation.evaluating import NEW_PARTS, evaluate
     from buildplan.evaluation.expected_time import seconds_to_work_out
     from buildplan.hands.reading import read_known
@@ -69,7 +64,7 @@ def evaluation_of(
     design = read_known(path, voice, hands)
     _tell_if_long(design, seconds_to_work_out, voice)
     with busy(_finding(design, voice)):
-        return evaluate(design, units or design.units, NEW_PARTS, gust_m_per_s)
+        return evaluate(design, design.units, NEW_PARTS, gust_m_per_s)
 
 
 def _tell_if_long(design: Design, seconds: Callable[[int], float], voice: Voice) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from decimal import Decimal, InvalidOperation
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
@@ -198,11 +199,12 @@ def _pieces(paths: Sequence[Path], hands: Path | None, voice: Voice) -> list[Quo
         counted = [(events[0].parent / one.design, one.count) for one in named]
     else:
         counted = [(path, 1) for path in paths]
-    units = units_read(voice)
-    return [
-        QuotedPiece(str(path), evaluation_of(path, voice, hands=hands, units=units), count)
-        for path, count in counted
-    ]
+    pieces = []
+    for path, count in counted:
+        piece = evaluation_of(path, voice, hands=hands)
+        told = replace(piece, units=units_read(voice, piece.units))
+        pieces.append(QuotedPiece(str(path), told, count))
+    return pieces
 
 
 def _job(paths: Sequence[Path], voice: Voice) -> str:

@@ -127,7 +127,7 @@ def companion(
     slug = f"-{sold_to.slug}" if sold_to.slug else ""
     target = out or OUTPUT / f"{design.stem}-{edition.value}{slug}.html"
     refuse_ending(target, (".html",), voice)
-    if units is None and units_read(voice) == "cm":
+    if units is None and units_read(voice, "in") == "cm":
         units = UnitsName.CENTIMETRES
     book = _untranslated(design, units, edition.value, hands)
     voices = [Voice(each) for each in LOCALES]

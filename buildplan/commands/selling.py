@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
@@ -65,8 +64,8 @@ def shopping(
     refuse_ending(pdf, (".pdf",), voice)
     refuse_ending(csv, (".csv",), voice)
     read = read_all(without_events(designs, voice), read_known, voice)
-    found = shopping_list([ShoppedFor(str(p), d, build_framework(d)) for p, d in read.items()])
-    found = replace(found, units=units_read(voice) or found.units)
+    needed = [ShoppedFor(str(p), d, build_framework(d)) for p, d in read.items()]
+    found = shopping_list(needed, units_read(voice, needed[0].design.units))
     if csv is not None:
         write_whole(csv, csv_bytes(shopping_rows(found, voice)))
     if pdf is not None:
@@ -125,9 +124,7 @@ def _plan(
         ShoppedFor(str(path), design, build_framework(design), piece.count)
         for (path, design), piece in zip(read.items(), asked.designs, strict=True)
     ]
-    found = shopping_list(needed)
-    found = replace(found, units=units_read(voice) or found.units)
-    asked = asked.model_copy(update={"units": units_read(voice) or asked.units})
+    found = shopping_list(needed, units_read(voice, needed[0].design.units))
     books = [book_of(path, voice, paper.value, edition="crew", hands=hands) for path in paths]
     _refuse_problems(file, paths, books, draft, voice)
     plan = plan_event(asked, books, found, voice)

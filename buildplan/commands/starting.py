@@ -63,7 +63,7 @@ def _question(about: str, answers: Mapping[str, str], voice: Voice) -> _Question
         case "points" if answers["piece"] == "star":
             return _Question(voice.say("How many points"), "5")
         case "units":
-            usual = units_read(voice) or "in"
+            usual = units_read(voice, "in")
             return _Question(voice.say("Inches or centimetres (in, cm)"), usual, ("in", "cm"))
         case "gauge":
             gauge = f"{USUAL_GAUGE[unit]:g}"

@@ -44,10 +44,10 @@ def gauged_words(gauge_m: float, units: Units) -> Message:
     return message("{length} in", length=Decimal(hundredths / 100, places))
 
 
-def units_read(voice: Voice) -> Units | None:
+def units_read(voice: Voice, of_file: Units) -> Units:
     """The units of pages in a language: metric in all but English, which is read in both and keeps
     to those of the file (Unicode CLDR, measurementData: US, and GB but for heights)."""
-    return None if voice.language == ENGLISH else "cm"
+    return of_file if voice.language == ENGLISH else "cm"
 
 
 def nominal_number(nominal_m: float, units: Units) -> float:

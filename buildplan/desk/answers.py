@@ -12,6 +12,7 @@ from starlette.responses import JSONResponse, Response
 from buildplan.desk import saving
 from buildplan.desk.asking import language_of
 from buildplan.desk.calls import BaseCall, EditCall, PutCall, TitleCall
+from buildplan.desk.cards import blank_card
 from buildplan.desk.desk import (
     Desk,
     Looked,
@@ -97,19 +98,8 @@ def _card(desk: Desk, looked: Looked, of: str = "design") -> Mapping[str, object
     if known is not None:
         return {**head, **known, "title": known["title"] or looked.name}
     failed = desk.failed.get(looked.results.key)
-    return {
-        **head,
-        "title": looked.name,
-        "pattern": "",
-        "height": "",
-        "width": "",
-        "balloons": "",
-        "stands": "unknown",
-        "stands_words": "",
-        "problems": 0,
-        "state": "working" if failed is None else "broken",
-        "message": failed or "",
-    }
+    state = "working" if failed is None else "broken"
+    return {**head, **blank_card(looked.name, state, failed or "")}
 
 
 def design(desk: Desk, request: Request, sent: Any) -> Response:

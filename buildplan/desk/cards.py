@@ -39,17 +39,23 @@ def card_of(piece: Evaluation, voice: Voice) -> dict[str, object]:
 
 def broken_card(name: str, problems: Sequence[Problem], voice: Voice) -> dict[str, object]:
     """What a card says of a file that no piece can be worked out from."""
+    message = in_words(problems[0], voice) if problems else ""
+    return blank_card(name, "broken", message) | {"problems": len(problems)}
+
+
+def blank_card(title: str, state: str, message: str) -> dict[str, object]:
+    """A card of which nothing is known beyond its title."""
     return {
-        "title": name,
+        "title": title,
         "pattern": "",
         "height": "",
         "width": "",
         "balloons": "",
         "stands": "unknown",
         "stands_words": "",
-        "problems": len(problems),
-        "state": "broken",
-        "message": in_words(problems[0], voice) if problems else "",
+        "problems": 0,
+        "state": state,
+        "message": message,
     }
 
 

@@ -103,7 +103,7 @@ def _book(task: PrintWork, language: str, read_in: Voice, show: Show) -> Book:
     path = _path(task)
     design = read_known(path, Voice(language))
     asked: Units | None = None if not task.units else "in" if task.units == "in" else "cm"
-    units = asked or units_read(read_in) or design.units
+    units = asked or units_read(read_in, design.units)
     book = gather_book(design, PAPERS[task.paper], units, task.edition, language)
     show(GATHERED)
     if task.edition == SALE:
@@ -146,7 +146,7 @@ def _companion(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
 def _quote(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
     path = _path(task)
     design = read_known(path, voice)
-    made = evaluate(design, units_read(voice) or design.units, NEW_PARTS)
+    made = evaluate(design, units_read(voice, design.units), NEW_PARTS)
     show(GATHERED)
     problems = [*missing_prices(design, made.facts.purchases), *made.facts.problems]
     if problems:
@@ -166,8 +166,7 @@ def _quote(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
 def _shopping(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
     design = read_known(_path(task), voice)
     needed = ShoppedFor(f"{task.name}.yaml", design, build_framework(design))
-    found = shopping_list([needed])
-    found = replace(found, units=units_read(voice) or found.units)
+    found = shopping_list([needed], units_read(voice, design.units))
     page = print_shopping(found, PAPERS[task.paper], voice)
     yield f"{_stem(f'{task.name}-shopping-{task.paper}', voice)}.pdf", page
 
@@ -181,7 +180,7 @@ def _gallery(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
             design = read_known(folder.file(name), voice)
         except (UnreadableDesignError, DesignProblemsError):
             continue
-        units = units_read(voice) or design.units
+        units = units_read(voice, design.units)
         book = gather_book(design, PAPERS[task.paper], units, "training", voice.language)
         exhibits.append(Exhibit(f"{name}.yaml", book))
         show(PRINTED * number / len(names))
@@ -203,9 +202,7 @@ def _event(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
         ShoppedFor(str(path), design, build_framework(design), piece.count)
         for path, design, piece in zip(paths, designs, asked.designs, strict=True)
     ]
-    found = shopping_list(needed)
-    found = replace(found, units=units_read(voice) or found.units)
-    asked = asked.model_copy(update={"units": units_read(voice) or asked.units})
+    found = shopping_list(needed, units_read(voice, designs[0].units))
     plan = plan_event(asked, books, found, voice)
     for copy in plan.copies:
         if copy.number == 1:
@@ -218,7 +215,7 @@ def _event(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
 def _books_of(designs: Sequence[Design], task: PrintWork, voice: Voice, show: Show) -> list[Book]:
     books = []
     for number, design in enumerate(designs, 1):
-        units = units_read(voice) or design.units
+        units = units_read(voice, design.units)
         books.append(gather_book(design, PAPERS[task.paper], units, CREW, voice.language))
         show(PRINTED * number / len(designs))
     return books

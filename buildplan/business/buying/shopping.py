@@ -71,7 +71,7 @@ class ShoppingList:
         return sum(amounts, Decimal(0)) if len(amounts) == len(self.purchases) else None
 
 
-def shopping_list(asked: Sequence[ShoppedFor]) -> ShoppingList:
+def shopping_list(asked: Sequence[ShoppedFor], units: Units | None = None) -> ShoppingList:
     """One list for all that is `asked` for, in the units of the first.
 
     Raises DesignProblemsError when the files name different packs, prices or currencies for
@@ -98,7 +98,7 @@ def shopping_list(asked: Sequence[ShoppedFor]) -> ShoppingList:
         raise DesignProblemsError("shopping", problems)
     return ShoppingList(
         pieces=tuple((one.design.name, one.times) for one in asked),
-        units=asked[0].design.units,
+        units=units or asked[0].design.units,
         purchases=purchases(need for of_file in needs.values() for need in of_file),
         currency=currencies[0] if currencies else None,
         air_m3=fsum(one.times * air_m3(one.framework) for one in asked),

@@ -9,7 +9,7 @@ from datetime import datetime, timedelta
 
 from buildplan.business.buying.shopping import ShoppingList
 from buildplan.design.event import Event
-from buildplan.design.measures import Units
+from buildplan.design.measures import Units, units_read
 from buildplan.design.model import Design
 from buildplan.evaluation.evaluating import Evaluation
 from buildplan.evaluation.told_figures import told_figures
@@ -58,23 +58,20 @@ class Copy:
 
 @dataclass(frozen=True)
 class EventPlan:
-    """An event worked out. `starts` says when each part must be begun at the latest."""
+    """An event worked out. `starts` says when each part must be begun at the latest; `units` are
+    the reader's: those of the event file, else of its first design, where it is read in both."""
 
     event: Event
     copies: tuple[Copy, ...]
     shopping: ShoppingList
     timetable: Timetable
     starts: Mapping[WorkPlace, datetime]
+    units: Units
 
     @property
     def opening(self) -> datetime:
         """When all stands, on the same calendar as `starts`."""
         return opening_of(self.event)
-
-    @property
-    def units(self) -> Units:
-        """The reader's units: those of the event file, else of its first design."""
-        return self.event.units or self.shopping.units
 
     @property
     def firsts(self) -> tuple[Copy, ...]:
@@ -112,7 +109,8 @@ def plan_event(
     )
     way = timedelta(minutes=event.loading + event.travel + event.unloading)
     starts = latest_starts(planned, opening_of(event), way)
-    return EventPlan(event, copies, shopping, planned, starts)
+    units = units_read(voice, event.units or shopping.units)
+    return EventPlan(event, copies, shopping, planned, starts, units)
 
 
 def copies_of(event: Event, books: Sequence[Evaluation], voice: Voice) -> tuple[Copy, ...]:
