@@ -26,7 +26,7 @@ def _join(context: Context, step: Step) -> Wording:
     voice = context.voice
     joints = [op.joints[0] for op in step.of_kind(Kind.JOIN)]
     comes_in = bool(courses.coming(context, step))
-    taught = context.teacher(Hand.JOIN, step)
+    taught, set_on = context.teacher(Hand.JOIN, step), context.teacher(Hand.SET_ON, step)
     moves = courses.bringing_in(context, step) if comes_in else []
     if taught is None:
         moves += [
@@ -43,7 +43,8 @@ def _join(context: Context, step: Step) -> Wording:
         moves += [
             *getting_at(context, step),
             *how_to_lock(context, step),
-            voice.say("As in step {step}.", step=taught),
+            # how chains are set on what stands is told with the first that are
+            voice.say("As in step {step}.", step=(comes_in and set_on) or taught),
         ]
     return Wording(
         title=courses.course_title(context, step, joints)

@@ -54,9 +54,11 @@ def step_address(link: str, number: int) -> str:
 
 
 def _address_words(link: str) -> str:
-    """An address as markup, its host on a line of its own."""
+    """An address as markup, its host on a line of its own; `https://`, which every browser takes
+    for granted, would not leave that line room."""
     scheme, host, path = re.split(r"(?<=//)([^/]+/?)", link, maxsplit=1)
-    return f"{plain(scheme + host)}<br/>{plain(path)}" if path else plain(link)
+    shown = host if scheme == "https://" else scheme + host
+    return f"{plain(shown)}<br/>{plain(path)}" if path else plain(shown)
 
 
 def _beside_code(

@@ -65,7 +65,7 @@ def _told(book: Book, job: Job) -> list[Flowable]:
     )
     if is_of_courses(job):
         told = beside_picture(book, course_blocks(book, job), _run_picture(book, job))
-    elif job.rows:
+    elif any(row.kind is not Kind.LAY for row in job.rows):
         told = _run(book, job)
     else:
         told = (Items(tuple(_floor_lines(book, job.steps)), ticked=True),)
@@ -123,7 +123,8 @@ def _floor_lines(book: Book, steps: Sequence[Step]) -> list[str]:
 
 def _run(book: Book, job: Job) -> tuple[Flowable, ...]:
     voice = book.voice
-    told = run_lines(book, job.rows)
+    laid = [step for step in job.steps if step.kind is Kind.LAY]
+    told = run_lines(book, [row for row in job.rows if row.kind is not Kind.LAY])
     with_locks = any(line.locks for line in told)
     rows = tuple(
         (
@@ -144,6 +145,7 @@ def _run(book: Book, job: Job) -> tuple[Flowable, ...]:
     shares = (27, 106, *((68,) if with_locks else ()), 14)
     counted = f"{'; '.join(standing(book, job.steps))}."
     table: list[Flowable] = [
+        *([Items(tuple(_floor_lines(book, laid)), ticked=True)] if laid else []),
         Grid(head, rows, shares, pad=CLOSEST_ROWS, after=5),
         Words(
             voice.say(
