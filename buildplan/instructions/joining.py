@@ -26,7 +26,10 @@ def _join(context: Context, step: Step) -> Wording:
     voice = context.voice
     joints = [op.joints[0] for op in step.of_kind(Kind.JOIN)]
     comes_in = bool(courses.coming(context, step))
-    taught, set_on = context.teacher(Hand.JOIN, step), context.teacher(Hand.SET_ON, step)
+    taught = context.teacher(Hand.JOIN, step)
+    if comes_in and taught is not None and not courses.is_first(context, step):
+        # how chains are set on what stands is told with the first that are
+        taught = context.teacher(Hand.SET_ON, step) or taught
     moves = courses.bringing_in(context, step) if comes_in else []
     if taught is None:
         moves += [
@@ -43,8 +46,7 @@ def _join(context: Context, step: Step) -> Wording:
         moves += [
             *getting_at(context, step),
             *how_to_lock(context, step),
-            # how chains are set on what stands is told with the first that are
-            voice.say("As in step {step}.", step=(comes_in and set_on) or taught),
+            voice.say("As in step {step}.", step=taught),
         ]
     return Wording(
         title=courses.course_title(context, step, joints)
