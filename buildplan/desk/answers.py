@@ -32,7 +32,7 @@ from buildplan.desk.folder import read_design_file, version_of
 from buildplan.desk.outline import outline_of
 from buildplan.desk.problem_data import file_as_data, title_of
 from buildplan.desk.refusals import RefusedError
-from buildplan.desk.results import Results, results_of
+from buildplan.desk.results import Results, is_key, results_of
 from buildplan.desk.task import PICTURE
 from buildplan.desk.words import desk_words
 from buildplan.language.messages import message
@@ -82,13 +82,13 @@ def _card_away(desk: Desk, name: str, language: str) -> Mapping[str, object]:
     data = read_design_file(desk.folder.away_file(name), name)
     results = results_of(desk.folder, data, language)
     looked = Looked(name, version_of(data), language, results)
-    return {**_card(desk, looked, "away"), "title": title_of(data) or name}
+    return {**_card(desk, looked), "title": title_of(data) or name}
 
 
-def _card(desk: Desk, looked: Looked, of: str = "design") -> Mapping[str, object]:
+def _card(desk: Desk, looked: Looked) -> Mapping[str, object]:
     known = card_in(looked.results)
     drawn = looked.results.path(PICTURE).is_file()
-    picture = f"/api/{of}/{looked.name}/picture?version={looked.version}" if drawn else None
+    picture = f"/api/pictures/{looked.results.key}.png" if drawn else None
     head = {
         "name": looked.name,
         "file": f"{looked.name}.yaml",
@@ -203,20 +203,9 @@ def _looked(desk: Desk, request: Request) -> Looked:
 
 
 def picture(desk: Desk, request: Request, sent: Any) -> Response:
-    """The picture of a design's card."""
-    looked = looked_at(desk, _name(request), language_of(desk, request))
-    return _picture(looked.results)
-
-
-def picture_away(desk: Desk, request: Request, sent: Any) -> Response:
-    """The picture of the card of a design that was put away."""
-    name = _name(request)
-    data = read_design_file(desk.folder.away_file(name), name)
-    return _picture(results_of(desk.folder, data, language_of(desk, request)))
-
-
-def _picture(results: Results) -> Response:
-    data = results.get(PICTURE)
+    """The picture of a card, by what it shows: it is there though its design has gone since."""
+    found = Results(desk.folder.results, request.path_params["key"])
+    data = found.get(PICTURE) if is_key(found.key) else None
     if data is None:
         raise RefusedError(404, message("this picture is not drawn yet"))
     return Response(data, media_type="image/png")

@@ -9,7 +9,6 @@ from tempfile import TemporaryDirectory
 from typing import get_args
 
 from buildplan.design.measures import Units
-from buildplan.design.reading import read_design
 from buildplan.desk.beginnings import CALLED, pattern_design
 from buildplan.desk.cards import card_picture
 from buildplan.desk.fit_task import BeginningsWork, FitWork, Report
@@ -19,6 +18,7 @@ from buildplan.desk.refusals import RefusedError
 from buildplan.desk.saving import begin
 from buildplan.desk.titles import stem_of, titled
 from buildplan.evaluation.evaluating import NEW_PARTS, evaluate
+from buildplan.evaluation.seating import read_whole
 from buildplan.fitting.candidates import Progress
 from buildplan.fitting.effort import USUAL
 from buildplan.fitting.fit_file import fit_text
@@ -102,6 +102,6 @@ def draw_beginnings(task: BeginningsWork, report: Report) -> None:
         with TemporaryDirectory() as folder:
             file = Path(folder) / f"{key}.yaml"
             file.write_bytes(pattern_design(key, key, Voice()))
-            design = read_design(file)
+            design = read_whole(file)
         write_whole(target, card_picture(evaluate(design, design.units, NEW_PARTS)))
         report(Made(target.name))

@@ -20,6 +20,7 @@ MOST_KEPT = 4000  # files; the oldest go first
 # a design file that another names as its part; one too many does no harm
 _PART = re.compile(rb"\bdesign\s*:\s*[\"']?([^\"',}\r\n#]+)")
 MOST_PARTS = 200
+_KEY = re.compile(r"[0-9a-f]{40}")
 
 
 @dataclass(frozen=True)
@@ -51,6 +52,11 @@ def results_of(folder: Folder, data: bytes, language: str) -> Results:
     for part in (data, *_beside(folder, data)):
         digest.update(hashlib.sha256(part).digest())
     return Results(folder.results, digest.hexdigest()[:40])
+
+
+def is_key(text: str) -> bool:
+    """Whether a text can be what results are kept by, and no way out of their folder."""
+    return _KEY.fullmatch(text) is not None
 
 
 def _beside(folder: Folder, data: bytes) -> Iterator[bytes]:

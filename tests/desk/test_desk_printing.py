@@ -172,3 +172,7 @@ def test_card_pictures_are_pictures(page: Page) -> None:
     (card,) = [one for one in page.data("/api/home")["designs"] if one["name"] == "small"]
     drawn = Image.open(io.BytesIO(page.get(card["picture"]).content))
     assert drawn.size == (480, 480)
+    page.send(f"{AT_SMALL}/away", {})
+    assert page.get(card["picture"]).status_code == 200  # asked for by a page that has not heard
+    assert page.get("/api/pictures/..%2Fsmall.png").status_code == 404
+    page.send(f"{AT_SMALL}/back", {})

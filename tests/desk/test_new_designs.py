@@ -16,7 +16,7 @@ from buildplan.desk import fit_working
 from buildplan.desk.new_calls import kind_of
 from buildplan.fitting.effort import QUICK
 
-HEART = "M50 90L10 50L10 25L30 10L50 25L70 10L90 25L90 50Z"
+SHIELD = "M50 90L10 50L10 15L90 15L90 50Z"
 
 
 @pytest.fixture
@@ -64,6 +64,16 @@ def test_every_beginning_has_a_picture_and_begins_a_design(page: Page) -> None:
     assert next(one["title"] for one in listed if one["key"] == "arch") == "Arco"
 
 
+def test_a_beginning_is_drawn_as_it_will_stand(page: Page) -> None:
+    """Its arch on its columns: the picture is that of the design that is begun with it."""
+    page.data("/api/beginnings")
+    page.send("/api/new", {"name": "Door", "from": {"kind": "pattern", "key": "entrance"}})
+    page.data("/api/design/door/facts")  # worked out, and its card drawn
+    drawn = page.get("/api/beginnings/entrance.png").content
+    (card,) = page.data("/api/home")["designs"]
+    assert page.get(card["picture"]).content == drawn
+
+
 def test_words_become_letters_of_the_height_asked_for(page: Page) -> None:
     asked = {"kind": "words", "text": "Leo 5", "height": "1.6 m"}
     made = page.send("/api/new", {"name": "For Leo", "from": asked}).json()
@@ -74,7 +84,7 @@ def test_words_become_letters_of_the_height_asked_for(page: Page) -> None:
 
 
 def test_an_outline_that_is_drawn_becomes_a_piece_as_high(page: Page) -> None:
-    asked = {"kind": "outline", "path": HEART, "height": "1.5 m"}
+    asked = {"kind": "outline", "path": SHIELD, "height": "1.5 m"}
     answer = page.send("/api/new", {"name": "My Outline", "from": asked})
     job = page.data(f"/api/jobs/{answer.json()['job']}")
     assert (job["state"], job["name"], job["share"]) == ("done", "my_outline", 1)
@@ -93,9 +103,9 @@ def test_a_picture_becomes_a_piece(page: Page) -> None:
 
 def test_a_drawing_becomes_a_piece(page: Page) -> None:
     drawing = (
-        f'<?xml version="1.0"?><svg xmlns="http://www.w3.org/2000/svg"><path d="{HEART}"/></svg>'
+        f'<?xml version="1.0"?><svg xmlns="http://www.w3.org/2000/svg"><path d="{SHIELD}"/></svg>'
     )
-    assert sent(page, drawing.encode(), file="heart.svg")["state"] == "done"
+    assert sent(page, drawing.encode(), file="shield.svg")["state"] == "done"
 
 
 def test_what_is_no_picture_is_refused_before_it_is_looked_at(page: Page) -> None:

@@ -126,6 +126,7 @@ def test_a_course_is_laid_by_keys_alone(browser: Browser, address: str, folder: 
         page.keyboard.press("ArrowRight")
         page.keyboard.press("+")
         laid(page, "straight", "straight", "straight", "2×", "fan")
+        expect(page.locator(":focus")).to_have_text("2×")
         page.keyboard.press("Delete")
         laid(page, "straight", "straight", "straight")
         expect(page.locator(":focus")).to_have_text("straight")

@@ -1,6 +1,6 @@
 // The course of a tube as a strip of tiles, to be added to, moved, repeated and taken out of.
-import { useComputed, useSignal, useSignalEffect } from "@preact/signals";
-import { useRef } from "preact/hooks";
+import { useComputed, useSignal } from "@preact/signals";
+import { useLayoutEffect, useRef } from "preact/hooks";
 import { made } from "./made";
 import type { CellKind, Course, Path, Tile } from "../contract";
 import { design } from "../state";
@@ -43,9 +43,10 @@ export function Strip({ course }: { course: Course }) {
   const list = listOf(course);
   const mine = useComputed(() => (chosen.value === null ? null : pathOf(chosen.value)));
   const at = mine.value && tileAt(course, mine.value) ? mine.value : null;
-  useSignalEffect(() => {
+  // with every change of the tiles, before another key can be pressed
+  useLayoutEffect(() => {
     const key = chosen.value;
-    if (asked.value && key !== null) requestAnimationFrame(() => tileElement(strip.current, key)?.focus());
+    if (asked.value && key !== null && isNearby(strip.current)) tileElement(strip.current, key)?.focus();
   });
   const follow = (change: Changed | null, words: string): void => {
     asked.value = true;
@@ -94,6 +95,9 @@ export function Strip({ course }: { course: Course }) {
 
 const tileElement = (strip: HTMLElement | null, key: string): HTMLElement | undefined =>
   [...(strip?.querySelectorAll<HTMLElement>("button[data-path]") ?? [])].find((each) => each.dataset["path"] === key);
+
+/** Whether the focus is in the strip, or was on a tile that is gone. */
+const isNearby = (strip: HTMLElement | null): boolean => document.activeElement === document.body || strip?.contains(document.activeElement) === true;
 
 /** What a key does at a tile; answers whether it did something. */
 function pressed(event: KeyboardEvent, course: Course, path: Path, follow: (change: Changed | null, words: string) => void): boolean {
