@@ -1,6 +1,7 @@
 """The column: stacked rings, each turned by half a step, with a zigzag ring between two.
 
-The band between two rings is that of an antiprism, all triangles, so that a column is stiff.
+The band between two rings is that of an antiprism, all triangles, so that a column is stiff. B1 lies
+between A1 and A2, and C1 straight above A1: joints of one number go up the column in two lines.
 """
 
 from __future__ import annotations
@@ -59,10 +60,14 @@ def build_column(name: str, balloons: Mapping[str, BalloonType], column: Column)
         joints = [column_joint(ring, place) for place in around]
         runs.append(ChainRun(RING, None, joints, column.ring, closed=True))
         if ring:
+            on = 0 if ring % 2 else 1  # a second ring has turned back
             zigzag = [
                 joint
                 for place in around
-                for joint in (column_joint(ring - 1, place), column_joint(ring, place))
+                for joint in (
+                    column_joint(ring - 1, place),
+                    column_joint(ring, (place + on) % column.around),
+                )
             ]
             runs.append(ChainRun(ZIGZAG, None, zigzag, column.between, closed=True))
     foot = [column_joint(0, place) for place in around]
@@ -94,8 +99,7 @@ def _built(column: Column, making: Making) -> Framework:
 
 def _coloured(framework: Framework, column: Column, part: str) -> Iterator[colour_runs.ColourRun]:
     """All rings (or all zigzags) one after another from the foot, each balloon at its place
-    round: a ring is turned by half a step against the one below, and a zigzag goes up and down
-    twice as often."""
+    round: every second one begins half a step on, and a zigzag goes up and down twice as often."""
     role, steps = (RING, 1) if part == "ring" else (ZIGZAG, 2)
     chains = [long.chain for long in framework.chains if long.role == role]
     places, links = [], []
@@ -103,7 +107,7 @@ def _coloured(framework: Framework, column: Column, part: str) -> Iterator[colou
         around = len(chain.links)
         for i, one in enumerate(chain.links):
             # joints are numbered clockwise seen from above, and turns count the other way
-            places.append(RunPlace(along, Fraction(-(2 * i + steps * along), 2 * around)))
+            places.append(RunPlace(along, Fraction(-(2 * i + steps * (along % 2)), 2 * around)))
             links.append([one])
     yield colour_runs.ColourRun(places, links, len(chains))
 

@@ -22,6 +22,7 @@ from buildplan.drawing.maps.round_piece import round_piece
 from buildplan.drawing.marks import Circle, Label, Picture
 from buildplan.evaluation.seating import read_whole
 from buildplan.framework.chain_roles import RING, ROW, UPRIGHT, ZIGZAG
+from buildplan.framework.chained import ChainRun, build_chained
 from buildplan.framework.model import Framework
 from buildplan.language.voice import LOCALES, Voice
 from buildplan.shape.finding import find_shape
@@ -131,6 +132,43 @@ def test_rings_are_rows_and_joints_lie_between_the_two_below(name: str) -> None:
             assert across == pytest.approx(width / 2, abs=0.1)
 
 
+def test_joints_of_one_number_lie_above_one_another_in_every_second_ring() -> None:
+    """On the piece and on its map: B1 between A1 and A2, C1 above A1."""
+    at = find_shape(piece("slim_column")).at
+    drawn = read_map(sheets("slim_column"))
+    x = {one.names[0]: one.middle[0] for one in drawn.joints if not one.again}
+    for number in range(1, 5):
+        low, above = at[f"A{number}"], at[f"C{number}"]
+        assert np.allclose(low[[0, 2]], above[[0, 2]], atol=0.01)
+        assert x[f"C{number}"] == pytest.approx(x[f"A{number}"])
+    middle = (at["A1"] + at["A2"]) / 2
+    sides = [np.hypot(*(at[f"B{number}"] - middle)[[0, 2]]) for number in range(1, 5)]
+    assert min(sides) == sides[0]
+    assert x["B1"] == pytest.approx((x["A1"] + x["A2"]) / 2)
+
+
+def test_rings_that_all_turn_on_lean_on_the_map() -> None:
+    """As they do listed by hand with each zigzag from joint 1 to joint 1."""
+    own = piece("slim_column")
+    names = [[f"{letter}{n}" for n in range(1, 5)] for letter in "ABC"]
+    runs = [ChainRun(RING, None, ring, "ring", closed=True) for ring in names]
+    runs += [
+        ChainRun(
+            ZIGZAG,
+            None,
+            [joint for both in zip(low, high, strict=True) for joint in both],
+            "between",
+            closed=True,
+        )
+        for low, high in pairwise(names)
+    ]
+    leaning = build_chained("Leaning", own.balloons, runs, "lock", names[0])
+    drawn = joint_map(leaning, *A4, Voice())
+    assert_rebuilds(leaning, drawn)
+    x = {one.names[0]: one.middle[0] for one in read_map(drawn).joints if not one.again}
+    assert x["C1"] == pytest.approx(x["A2"])
+
+
 def test_a_column_is_seen_from_outside() -> None:
     """Numbers that run clockwise seen from above run to the left for whoever stands outside."""
     framework = piece("slim_column")
@@ -215,7 +253,8 @@ def test_large_walls_and_columns_are_cut_into_tiles() -> None:
     for build in (
         {"wall": {"across": 22, "up": 18, "layers": 2, "row": "long", "upright": "long",
                   "between": "long", "lock": "lock"}},
-        {"column": {"around": 24, "rings": 9, "ring": "long", "between": "cross", "lock": "lock"}},
+        {"column": {"around": 24, "rings": 40, "ring": "long", "between": "cross",
+                    "lock": "lock"}},
     ):  # fmt: skip
         framework = built(build)
         drawn = joint_map(framework, *A4, Voice())

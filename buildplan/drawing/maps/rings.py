@@ -2,14 +2,15 @@
 seen from outside, a ring a row.
 
 Each ring is turned by half a step against the one below, so that a joint lies between the two
-below it; the plan leans. What is too wide or too high is cut into tiles, each of which begins with
+below it: on where the zigzag's second joint has the number of its first, back where it has the next.
+Rings that all turn on make a plan that leans. What is too wide or too high is cut into tiles, each of which begins with
 the ring or the joints with which the tile before it ends.
 """
 
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
@@ -27,6 +28,7 @@ from buildplan.drawing.marks import Label, Mark, Point
 from buildplan.drawing.way_round import pointed
 from buildplan.framework.chain_roles import RING, ZIGZAG
 from buildplan.framework.model import Framework, LongChain
+from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.shape.model import FloatArray
 
@@ -39,11 +41,13 @@ FEWEST_RINGS = 3  # of a tile that leans no further than it must
 
 @dataclass(frozen=True)
 class StackedRings:
-    """Rings from the lowest, and the zigzag between each two of them. `leftwards` says that the
-    numbers run to the left, seen from outside; `upside_down` that the last ring is the lowest."""
+    """Rings from the lowest, and the zigzag between each two of them. `turned` says of each ring by
+    how many half steps it is turned against the first; `leftwards` that the numbers run to the
+    left, seen from outside; `upside_down` that the last ring is the lowest."""
 
     rings: tuple[LongChain, ...]
     zigzags: tuple[LongChain, ...]
+    turned: tuple[int, ...]
     leftwards: bool = True
     upside_down: bool = False
 
@@ -55,6 +59,16 @@ class StackedRings:
     def joint(self, ring: int, place: int) -> str:
         """The joint at a place round a ring, both from 0; after the last comes the first."""
         return self.rings[ring].chain.joints[place % self.around]
+
+    def on(self, ring: int) -> int:
+        """The half step on (1) or back (-1) from a ring to the one above it."""
+        return self.turned[ring + 1] - self.turned[ring]
+
+    def lean(self, low: int, high: int) -> float:
+        """Steps between the joints 1 of two rings, or of any two between them, that are furthest
+        apart."""
+        turned = self.turned[low : high + 1]
+        return (max(turned) - min(turned)) / 2
 
 
 def stacked_rings(
@@ -68,19 +82,21 @@ def stacked_rings(
         return None
     if len(zigzags) != len(rings) - 1:
         return None
+    turned = [0]
     for (low, high), zigzag in zip(pairwise(rings), zigzags, strict=True):
-        ends = low.chain.joints, high.chain.joints
-        if (zigzag.chain.joints[0::2], zigzag.chain.joints[1::2]) != ends:
+        own, above, joints = low.chain.joints, high.chain.joints, zigzag.chain.joints
+        if joints[0::2] != own or joints[1::2] not in (above, (*above[1:], above[0])):
             return None
+        turned.append(turned[-1] + (1 if joints[1::2] == above else -1))
     if not all(long.chain.closed for long in framework.chains):
         return None
     if at is None:
-        return StackedRings(rings, zigzags)
+        return StackedRings(rings, zigzags, tuple(turned))
     first, last = (np.array([at[j] for j in one.chain.joints]) for one in (rings[0], rings[-1]))
     off = first - first.mean(axis=0)
     clockwise = float(np.cross(off, np.roll(off, -1, axis=0))[:, 1].sum()) < 0
     lower = bool(first[:, 1].mean() <= last[:, 1].mean())
-    return StackedRings(rings, zigzags, clockwise, not lower)
+    return StackedRings(rings, zigzags, tuple(turned), clockwise, not lower)
 
 
 def rings_plan(
@@ -98,7 +114,17 @@ def rings_plan(
             "at the right edge joint 1 comes again."
         )
     )
-
+    if stacked.turned[:3] == (0, 1, 0):
+        lower, between, upper = (names.short(stacked.joint(ring, 0)) for ring in range(3))
+        over = voice.say(
+            "{upper} lies straight above {lower}, and so on in every second ring; {between} lies "
+            "above the balloon from {lower} to {next}.",
+            upper=upper,
+            lower=lower,
+            between=between,
+            next=names.short(stacked.joint(0, 1)),
+        )
+        told = sentences(told, over)
     items: list[Item] = [(Sign.JOINT, voice.say_in("legend", "joint"))]
     items.append((Sign.AGAIN, voice.say_in("legend", "drawn again")))
     if framework.locks:
@@ -113,8 +139,8 @@ def rings_plan(
 
 @dataclass(frozen=True)
 class Unrolled:
-    """The plan of stacked rings in lattice steps: a joint lies at its place round its ring and half
-    a step on for each ring below it."""
+    """The plan of stacked rings in lattice steps: a joint lies at its place round its ring, turned
+    as that is."""
 
     framework: Framework
     stacked: StackedRings
@@ -127,12 +153,15 @@ class Unrolled:
         most = room / (2 * radius + PITCHES[0])
         rows = max(2, int((height - 2 * radius) / ROW_GAPS[0]) + 1)
         around, rings = self.stacked.around, len(self.stacked.rings)
-        leaning = (FEWEST_RINGS - 1) / 2
+        leaning = self.stacked.lean(0, min(FEWEST_RINGS, rings) - 1)
         places = min(around, max(2, int(most - leaning)))
         lean = max(most - places, 0.5)
-        rings_cut = cut_evenly(rings - 1, min(rows - 1, max(1, int(2 * lean))))
+        level = self.stacked.lean(0, rings - 1) <= lean
+        rings_cut = cut_evenly(rings - 1, rows - 1 if level else min(rows - 1, int(2 * lean)))
         places_cut = cut_evenly(around, places)
-        widest = max(b - a for a, b in places_cut) + max(b - a for a, b in rings_cut) / 2
+        widest = max(b - a for a, b in places_cut) + max(
+            self.stacked.lean(a, b) for a, b in rings_cut
+        )
         tallest = max(b - a for a, b in rings_cut)
         pitch = min(2 * radius + PITCHES[0] + share * (PITCHES[1] - PITCHES[0]), room / widest)
         gap = ROW_GAPS[0] + share * (ROW_GAPS[1] - ROW_GAPS[0])
@@ -157,7 +186,7 @@ class RingTile:
 
     @property
     def _width(self) -> float:
-        steps = self.places[1] - self.places[0] + (self.ends[1] - self.ends[0]) / 2
+        steps = self.places[1] - self.places[0] + self.plan.stacked.lean(*self.ends)
         return steps * self.pitch + 2 * (self.radius + SIDE)
 
     @property
@@ -165,7 +194,9 @@ class RingTile:
         return 2 * self.radius + 4 + (self.ends[1] - self.ends[0]) * self.gap
 
     def _at(self, ring: int, place: float) -> Point:
-        steps = place - self.places[0] + (ring - self.ends[0]) / 2
+        turned = self.plan.stacked.turned
+        furthest_back = min(turned[self.ends[0] : self.ends[1] + 1])
+        steps = place - self.places[0] + (turned[ring] - furthest_back) / 2
         x = self.radius + SIDE + steps * self.pitch
         if self.plan.stacked.leftwards:
             x = self._width - x
@@ -196,19 +227,21 @@ class RingTile:
                 ends = (ring, place), (ring, place + 1)
                 yield self._link(stacked.rings[ring], place, ends, RING_LINE, seen)
         for ring in range(low, high):
-            zigzag = stacked.zigzags[ring]
+            zigzag, back = stacked.zigzags[ring], int(stacked.on(ring) < 0)
             for place in range(first, last + 1):
-                up = (ring, place), (ring + 1, place)
-                yield self._link(zigzag, 2 * (place % around), up, ZIGZAG_LINE, seen)
+                # balloon 2n of a zigzag goes up from joint n of the ring, the next one down again
+                same = 2 * place - back
+                level = [(ring, place), (ring + 1, place)][:: -1 if back else 1]
+                yield self._link(zigzag, same % (2 * around), level, ZIGZAG_LINE, seen)
                 if place < last:
-                    down = (ring + 1, place), (ring, place + 1)
-                    yield self._link(zigzag, 2 * place + 1, down, ZIGZAG_LINE, seen)
+                    over = (ring + 1 - back, place), (ring + back, place + 1)
+                    yield self._link(zigzag, same + 1, over, ZIGZAG_LINE, seen)
 
     def _link(
         self,
         long: LongChain,
         number: int,
-        ends: tuple[tuple[int, int], tuple[int, int]],
+        ends: Sequence[tuple[int, int]],
         style: LinkStyle,
         seen: set[str],
     ) -> DrawnLink:
