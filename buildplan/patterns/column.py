@@ -1,7 +1,7 @@
 """The column: stacked rings, each turned by half a step, with a zigzag ring between two.
 
-The band between two rings is that of an antiprism, all triangles, so that a column is stiff. B1 lies
-between A1 and A2, and C1 straight above A1: joints of one number go up the column in two lines.
+The band between two rings is that of an antiprism, all triangles, so that a column is stiff. B1
+lies between A1 and A2, and C1 straight above A1: joints of one number go up in two lines.
 """
 
 from __future__ import annotations

@@ -2,9 +2,9 @@
 seen from outside, a ring a row.
 
 Each ring is turned by half a step against the one below, so that a joint lies between the two
-below it: on where the zigzag's second joint has the number of its first, back where it has the next.
-Rings that all turn on make a plan that leans. What is too wide or too high is cut into tiles, each of which begins with
-the ring or the joints with which the tile before it ends.
+below it: on where the zigzag's second joint has the number of its first, back where it has the
+next. Rings that all turn on make a plan that leans. What is too wide or too high is cut into tiles,
+each of which begins with the ring or the joints with which the tile before it ends.
 """
 
 from __future__ import annotations
