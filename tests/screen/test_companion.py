@@ -80,9 +80,12 @@ def test_without_webgl_there_are_pictures_all_the_same(browser: Browser, tmp_pat
     found = opened(browser, post(tmp_path))
     begin(found.page)
     assert found.page.get_attribute(".stage", "data-painter") == "flat"
-    drawn = "c => c.getContext('2d').getImageData(0, 0, c.width, c.height).data.some(v => v > 0)"
-    found.page.wait_for_timeout(TAKEN)
-    assert found.page.eval_on_selector(".stage canvas", drawn)
+    found.page.wait_for_function(
+        """() => {
+          const c = document.querySelector('.stage canvas')
+          return c.getContext('2d').getImageData(0, 0, c.width, c.height).data.some(v => v > 0)
+        }"""
+    )
     assert found.said == []
 
 

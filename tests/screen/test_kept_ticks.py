@@ -13,7 +13,7 @@ import zxingcpp
 from browser import another, begin, chromium, opened
 from companions import go, post
 from PIL import Image
-from playwright.sync_api import Browser
+from playwright.sync_api import Browser, expect
 
 from buildplan.hands.log import minutes_learned, read_log
 from buildplan.hands.model import TimedWork
@@ -68,10 +68,9 @@ def test_where_nothing_can_be_kept_the_page_says_so(
     page.check("#c1")
     assert "does not let the page keep" in page.inner_text(".notice")
     page.keyboard.press("ArrowRight")
-    page.wait_for_timeout(TAKEN)
+    expect(page.locator("#c1")).to_have_count(0)
     page.keyboard.press("ArrowLeft")
-    page.wait_for_timeout(TAKEN)
-    assert page.is_checked("#c1")
+    expect(page.locator("#c1")).to_be_checked()
     assert found.said == []
 
 
