@@ -21,10 +21,12 @@ def rows_of(brace: Brace) -> list[TiedRow]:
 
 def order_discs(rows: Sequence[TiedRow], spots: Mapping[str, Point], radius: float) -> list[Mark]:
     """Each joint's place in the order of the work, as close-ups number it, at the upper left of
-    its disc of `radius` points."""
+    its disc of `radius` points; joints without a spot are not shown."""
     marks: list[Mark] = []
     apart = max(radius * 0.95, (radius + CLEAR) / math.sqrt(2))
     for joint, place in order_of(rows).place.items():
+        if joint not in spots:
+            continue
         x, y = spots[joint]
         at = (x - apart, y + apart)
         marks.append(Circle(at, NUMBER_RADIUS, Ink(fill=WAY, stroke=PAPER, width=0.8)))

@@ -12,6 +12,8 @@ from dataclasses import dataclass, field
 from buildplan.framework.cell_turns import CourseTurn, SideLengths, polygon_turn
 from buildplan.language.messages import Message, message, message_in
 
+SPUR_LINKS = 4  # balloons of a spur at least: out and back again
+
 
 @dataclass(frozen=True)
 class CellWords:
@@ -39,6 +41,11 @@ class CellKind:
     def advances(self) -> tuple[int, int]:
         """How many balloons the outer and the inner chains advance by."""
         return self.outer, self.inner
+
+    @property
+    def is_spur(self) -> bool:
+        """Whether the chains of one side run out and back again, as the rails of a ladder."""
+        return max(self.advances) >= SPUR_LINKS and not min(self.advances)
 
 
 STRAIGHT = CellKind(
@@ -102,7 +109,6 @@ SPUR = CellWords(
     message("a spur"),
     message("A spur of the outer chains stands out there."),
 )
-SPUR_LINKS = 4  # outer balloons of a spur at least: out and back again
 UNEVEN = CellWords(
     message_in("kind of cell", "uneven cell"),
     message("an uneven cell"),

@@ -1,4 +1,4 @@
-"""Telling the braces, the singles, and their locks.
+"""Telling the braces, with their singles and their locks.
 
 What hands do is taught in the first step that has it; a later one says where to look it up, and
 what is different.
@@ -11,23 +11,18 @@ from collections.abc import Iterator, Sequence
 from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.ends import End
 from buildplan.framework.model import Brace
-from buildplan.instructions import corners, names, rows
+from buildplan.instructions import corners, names, rows, singles
 from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import colours
 from buildplan.instructions.locking import done, getting_at, how_to_lock, locks_rows
 from buildplan.instructions.measuring import sides_along
-from buildplan.instructions.model import RowWords, TurnWords, Wording
-from buildplan.instructions.moves import Hand, Lead, between_parts, lead_of
-from buildplan.instructions.read_back import TAKE_CHAIN, TAKE_ONE, TAKE_PAIR, TAKE_SINGLE
+from buildplan.instructions.model import TurnWords, Wording
+from buildplan.instructions.moves import Hand, Lead, lead_of
+from buildplan.instructions.read_back import TAKE_CHAIN, TAKE_ONE, TAKE_PAIR
 from buildplan.language.phrases import count_word, number_ranges, sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.colour_order import colour_runs
-from buildplan.sequence.model import Access, Kind, Operation, Step, Turn
-
-# What the reader of words looks for: balloons of braces and of singles.
-
-
-# --- braces -------------------------------------------------------------------------------
+from buildplan.sequence.model import Access, Kind, Step, Turn
 
 
 def brace(context: Context, step: Step) -> Wording:
@@ -51,7 +46,7 @@ def brace(context: Context, step: Step) -> Wording:
         text=sentences(
             *corners.taught(context, step),
             *_moves(context, step, braces),
-            *_singles(context, step),
+            *singles.at_corner(context, step),
             *getting_at(context, step),
             *how_to_lock(context, step),
             *_waiting(context, step),
@@ -167,32 +162,6 @@ def _end(voice: Voice, end: End) -> str:
     return voice.say("closed neck") if end is End.NECK else voice.say("free tail")
 
 
-def _singles(context: Context, step: Step) -> Iterator[str]:
-    """The singles that belong to the corner of a brace."""
-    voice, singles = context.voice, step.of_kind(Kind.SINGLE)
-    if singles and context.teacher(Hand.SINGLE, step) is None:
-        yield voice.say(TAKE_SINGLE, colour=context.balloons_of(singles[0].links))
-        yield _across(voice)
-    elif singles and _single_before(context, step) != context.balloons_of(singles[0].links):
-        yield voice.say(TAKE_SINGLE, colour=context.balloons_of(singles[0].links))
-
-
-def _single_before(context: Context, step: Step) -> str:
-    """What the balloon of the last single before a step is called."""
-    for earlier in reversed(context.steps[: step.number - 1]):
-        found = earlier.of_kind(Kind.SINGLE)
-        if found:
-            return context.balloons_of(found[-1].links)
-    return ""
-
-
-def _across(voice: Voice) -> str:
-    return voice.say(
-        "Tie its tail into the first joint of its row and its closed neck into the second, straight"
-        " across."
-    )
-
-
 def _waiting(context: Context, step: Step) -> list[str]:
     """What is said of joints whose lock waits for a brace of a later step."""
     voice, heads = context.voice, step.of_kind(Kind.BRACE)
@@ -228,7 +197,7 @@ def brace_rows(context: Context, step: Step, turn: Turn) -> TurnWords:
     said = [rows.brace(voice, name, colour, ways, one.shared)]
     for operation in turn.operations:
         if operation.kind is Kind.SINGLE:
-            said.append(_single_row(context, operation, names.single_row(voice)))
+            said.append(singles.single_row(context, step, operation, names.single_row(voice)))
     return TurnWords(name, (*said, *locks_rows(context, turn)))
 
 
@@ -236,65 +205,3 @@ def _row_colour(context: Context, one: Brace) -> str:
     """The colour of a brace, or of its balloons in their order."""
     runs, over = colour_runs(context.names_of(one.links))
     return runs[0][1] if len(runs) == 1 else colours(context.voice, runs, over)
-
-
-# --- singles --------------------------------------------------------------------------------
-
-
-def single(context: Context, step: Step) -> Wording:
-    """Singles that come apart from a brace: across joints, or between two parts."""
-    voice, heads = context.voice, step.of_kind(Kind.SINGLE)
-    links = [op.links[0] for op in heads]
-    apart = between_parts(context.piece, heads[0])
-    parts = voice.listed(context.parts_at(heads))
-    return Wording(
-        title=voice.say("Tie parts {parts} together", parts=parts)
-        if apart
-        else voice.say_count(
-            "Single {singles}", "Singles {singles}", len(links), singles=voice.listed(links)
-        ),
-        text=sentences(
-            voice.say("Lay parts {parts} side by side as in the finished view.", parts=parts)
-            if apart
-            else "",
-            *_tying_in(context, step, apart),
-        ),
-        check=done(
-            context,
-            step,
-            voice.say("Both its ends are tied in, and it is straight.")
-            if len(links) == 1
-            else voice.say("Both ends of each are tied in, and each is straight."),
-        ),
-    )
-
-
-def _tying_in(context: Context, step: Step, apart: bool) -> list[str]:
-    """How singles are tied in: where the first like them is told, if one was before."""
-    voice, links = context.voice, [op.links[0] for op in step.of_kind(Kind.SINGLE)]
-    for other in (one for one in context.steps[: step.number - 1] if one.kind is Kind.SINGLE):
-        heads = other.of_kind(Kind.SINGLE)
-        alike = between_parts(context.piece, heads[0]) == apart
-        colour = context.balloons_of([op.links[0] for op in heads])
-        if alike and bool(other.locks) == bool(step.locks) and colour == context.balloons_of(links):
-            return [voice.say("As in step {step}.", step=other.number)]
-    return [
-        voice.say(TAKE_SINGLE, colour=context.balloons_of(links)),
-        _across(voice),
-        *(how_to_lock(context, step) if step.locks else [_beside_locks(voice)]),
-    ]
-
-
-def _beside_locks(voice: Voice) -> str:
-    return voice.say("The joints are locked already: tie in close beside the locks.")
-
-
-def single_rows(context: Context, step: Step, turn: Turn) -> TurnWords:
-    """`Single A5-D5: A5 – D5`, and its locks."""
-    single = turn.operations[0]
-    said = _single_row(context, single, names.single_name(context.voice, single.links[0]))
-    return TurnWords(said.name, (said, *locks_rows(context, turn)))
-
-
-def _single_row(context: Context, operation: Operation, name: str) -> RowWords:
-    return rows.row(context.voice, name, rows.along(operation.joints))

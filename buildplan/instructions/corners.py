@@ -7,8 +7,9 @@ from collections.abc import Iterator, Mapping, Sequence
 from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.model import Brace, Cell, LongChain
 from buildplan.instructions.context import Context
-from buildplan.instructions.grammar import chain_letters
+from buildplan.instructions.grammar import chain_letters, joint_names
 from buildplan.instructions.moves import Corner, Hand
+from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind, Step
 
 
@@ -21,7 +22,7 @@ def taught(context: Context, step: Step) -> Iterator[str]:
         if is_new:
             yield from _goes(context, cell)
         if cell.skipped:
-            yield voice.say("No brace reaches {joints}.", joints=voice.listed(cell.skipped))
+            yield voice.say("No brace reaches {joints}.", joints=_skipped(voice, cell))
         if is_new:
             yield voice.tell(cell.kind.words.effect or "")
             if cell.inner > cell.outer:
@@ -31,6 +32,11 @@ def taught(context: Context, step: Step) -> Iterator[str]:
 def _cells(context: Context, step: Step) -> list[Cell]:
     braces = [context.piece.framework.brace[op.brace] for op in step.of_kind(Kind.BRACE)]
     return [cell for brace in braces for cell in context.piece.cells_at(brace)]
+
+
+def _skipped(voice: Voice, cell: Cell) -> str:
+    """The joints that a cell leaves out; those of a spur from where to where."""
+    return joint_names(voice, cell.skipped) if cell.kind.is_spur else voice.listed(cell.skipped)
 
 
 def _goes(context: Context, cell: Cell) -> Iterator[str]:
@@ -112,6 +118,8 @@ def between_braces(context: Context, step: Step) -> list[str]:
         )
         for (before, after), found in zip(pairs, told, strict=True)
     ]
+    if any(cell.kind.is_spur for cell in cells):
+        return uneven  # what its joints carry comes after the brace
     return uneven if known else [*uneven, *bare(context, [step])]
 
 

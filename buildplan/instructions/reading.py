@@ -158,9 +158,9 @@ class Reading:
         self._locked(turn, [row for row in rows if ALONG not in row.said])
 
     def _single(self, head: Operation, row: RowWords) -> Iterator[Edge]:
-        must(self.rows.is_printed(row), "a row as printed is not its name and its words")
+        colour = self.rows.colour_of(row)
         for way in self.rows.ways(row.said):
-            yield from alternating(way, (self.taken.single,) * (len(way) - 1))
+            yield from alternating(way, (colour or self.taken.single,) * (len(way) - 1))
 
     def _brace(self, head: Operation, row: RowWords) -> Iterator[Edge]:
         """What a row says a brace is: in the colours that it tells, else in those of the text."""

@@ -15,6 +15,7 @@ from buildplan.instructions import (
     joining,
     laying,
     preparing,
+    singles,
 )
 from buildplan.instructions.context import Context
 from buildplan.instructions.model import NO_FIGURES, Figures, StepWords, TurnWords, Wording
@@ -37,7 +38,7 @@ _TOLD: Mapping[Kind, tuple[_Tell, _Rows]] = {
     Kind.TAG: (closing.tag, closing.tag_rows),
     Kind.LAY: (laying.lay, laying.lay_rows),
     Kind.BRACE: (assembling.brace, assembling.brace_rows),
-    Kind.SINGLE: (assembling.single, assembling.single_rows),
+    Kind.SINGLE: (singles.single, singles.single_rows),
     Kind.JOIN: (joining.join, joining.join_rows),
     Kind.TURN_OVER: (joining.turn_over, joining.turned_rows),
     Kind.INSPECT: (finishing.inspect, joining.nothing_particular),

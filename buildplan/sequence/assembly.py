@@ -7,7 +7,7 @@ Two rules of the work decide the order along the piece:
   into a joint too (the next one, or the one that closes a ring), its lock waits for that brace.
 
 A skipped joint's single is tied with the second of the braces on its two sides, and locked with
-that brace.
+that brace; those of a spur together after it.
 
 The parts of an assembly are built one after another, each from the laying of its chains to its
 last lock; then they are tied to one another.
@@ -39,6 +39,7 @@ from buildplan.sequence.piece_work import (
     turning_over_work,
 )
 from buildplan.sequence.preparation import coming_in, laying
+from buildplan.sequence.spurs import singles_in_cells
 from buildplan.sequence.work_names import Name
 
 
@@ -150,12 +151,15 @@ def _heads(framework: Framework, later: frozenset[str], lifters: int, part: str)
     put_off: list[str] = []
     up = "front" if later.intersection(framework.joints) else ""
     for brace in framework.braces:
-        singles = [single_work(framework, link) for link in singles_after.get(brace.number, ())]
-        ends = [joint for single in singles for joint in single.joints]
-        locked = list(dict.fromkeys((*locked_after.get(brace.number, ()), *ends)))
-        put_off += [joint for joint in locked if joint in later]
-        now = tuple(joint for joint in locked if joint not in later)
-        yield _Head(brace_work(framework, brace), now, tuple(singles), up)
+        own, *spurs = _by_spur(framework, singles_after.get(brace.number, ()))
+        heads = [[brace_work(framework, brace), *own], *spurs]
+        for head, *singles in heads:
+            first = locked_after.get(brace.number, ()) if head.kind is Kind.BRACE else head.joints
+            ends = [joint for single in singles for joint in single.joints]
+            locked = list(dict.fromkeys((*first, *ends)))
+            put_off += [joint for joint in locked if joint in later]
+            now = tuple(joint for joint in locked if joint not in later)
+            yield _Head(head, now, tuple(singles), up)
     for link_id in singles_after.get(0, ()):
         single = single_work(framework, link_id)
         # what the design adds one by one is tied into joints that are locked already
@@ -164,6 +168,20 @@ def _heads(framework: Framework, later: frozenset[str], lifters: int, part: str)
         yield _Head(single, tuple(joint for joint in locked if joint not in later), up=up)
     if put_off:
         yield _Head(turning_over_work(lifters, part), tuple(put_off), up="back")
+
+
+def _by_spur(framework: Framework, links: Sequence[str]) -> list[list[Operation]]:
+    """The singles that are tied with a brace, then those of each spur, the rungs between its two
+    rails first."""
+    cell_of = singles_in_cells(framework)
+    own: list[Operation] = []
+    spurs: dict[int, list[Operation]] = {}
+    for link in sorted(links, key=lambda link: link in framework.extras):
+        cell = cell_of.get(link)
+        on_spur = cell is not None and cell.kind.is_spur
+        group = spurs.setdefault(cell.number, []) if cell and on_spur else own
+        group.append(single_work(framework, link))
+    return [own, *spurs.values()]
 
 
 def _joins(
@@ -191,14 +209,14 @@ def _joins_later(
 def _singles_after(framework: Framework) -> Mapping[int, list[str]]:
     """Singles by the number of the brace with which they are tied: the one that finishes their
     cell, or else the later of the nearest two along the chain."""
-    cell_of = {joint: cell for cell in framework.cells for joint in cell.skipped}
+    cell_of = singles_in_cells(framework)
     after: dict[int, list[str]] = {}
     for link_id in framework.singles:
-        if link_id in framework.extras:
+        cell = cell_of.get(link_id)
+        if link_id in framework.extras and cell is None:
             after.setdefault(0, []).append(link_id)
             continue
         joint = framework.link[link_id].start
-        cell = cell_of.get(joint)
         number = max(cell.first, cell.second) if cell else _braced_about(framework, joint)
         after.setdefault(number, []).append(link_id)
     return after

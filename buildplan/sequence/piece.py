@@ -11,6 +11,7 @@ from buildplan.framework.chain_roles import Layer
 from buildplan.framework.model import Brace, Cell, Framework, LongChain
 from buildplan.sequence.chains import counts_along
 from buildplan.sequence.courses import built_pieces, loose_chains
+from buildplan.sequence.spurs import singles_in_cells
 
 
 @dataclass(frozen=True)
@@ -89,6 +90,11 @@ class PieceIndex:
     def cell_of_skipped(self) -> Mapping[str, Cell]:
         """The cell in which each skipped joint lies."""
         return {joint: cell for cell in self.framework.cells for joint in cell.skipped}
+
+    @cached_property
+    def cell_of_single(self) -> Mapping[str, Cell]:
+        """The cell of each single within one."""
+        return singles_in_cells(self.framework)
 
     def keys(self, links: Iterable[str]) -> tuple[str, ...]:
         """Balloon keys of links."""

@@ -7,6 +7,7 @@ from collections.abc import Hashable, Iterable, Sequence
 from dataclasses import dataclass
 
 from buildplan.framework.cells import STRAIGHT, CellKind
+from buildplan.framework.model import Cell
 from buildplan.sequence.model import Kind, Operation
 from buildplan.sequence.piece import PieceIndex
 
@@ -55,12 +56,22 @@ def rounds_of(piece: PieceIndex, ordered: Sequence[Operation]) -> list[Round]:
     return [Round(tuple(turn)) for turn in rounds]
 
 
+def spur_of(piece: PieceIndex, head: Operation) -> Cell | None:
+    """The spur that a single is of, if it is of one."""
+    cell = piece.cell_of_single.get(head.links[0]) if head.kind is Kind.SINGLE else None
+    return cell if cell is not None and cell.kind.is_spur else None
+
+
 def _at_corner(piece: PieceIndex, head: Operation, single: Operation) -> bool:
     """Whether a single belongs to the brace before it: it is of the same part, and not between
-    two parts."""
+    two parts; or to the spur that the single before it is of."""
+    spur = spur_of(piece, single)
+    if spur is not None:
+        return spur is spur_of(piece, head)
     if (head.kind, single.kind) != (Kind.BRACE, Kind.SINGLE):
         return False
-    if single.links[0] in piece.framework.extras:
+    link = single.links[0]
+    if link in piece.framework.extras and link not in piece.cell_of_single:
         return False
     joints = (head.joints[0], *single.joints)
     return len({piece.framework.built_with(joint).joints for joint in joints}) == 1
@@ -71,6 +82,8 @@ def same_move(piece: PieceIndex, before: Round, after: Round) -> bool:
     both without, and no cell but straight ones between them."""
     if after.comes_in or before.comes_in or before.head.course != after.head.course:
         return before.comes_in and before.head.course == after.head.course
+    if spur_of(piece, before.head) or spur_of(piece, after.head):
+        return False
     cells = {*cells_of(piece, before.head), *cells_of(piece, after.head)}
     if before.head.kind is Kind.BRACE and not cells <= {STRAIGHT}:
         return False

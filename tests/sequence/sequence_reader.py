@@ -31,7 +31,7 @@ PHRASES = re.compile(
             rf"Joint (?P<joined>{LABEL}): (?:(?!Joints? ).)*?; then lock it",
             r"Joints (?P<several>[^:]+), (?:one after another|as they come): "
             r"(?:(?!Joints? ).)*?; then lock it",
-            rf"Single(?: \S+)?: (?P<single>{LABEL} – {LABEL})",
+            rf"Single(?: [^\s(]\S*)?(?: \((?P<own>[^)]+)\))?: (?P<single>{LABEL} – {LABEL})",
             rf"Tie \S+: (?P<tie>{LABEL}(?: – {LABEL})+)",
             rf"Locks(?: with the back up)?: (?P<locks>{LABEL}(?:, {LABEL})*)",
         )
@@ -98,7 +98,7 @@ def read_words(text: str) -> Read:  # noqa: C901 - a case for each phrase
             read.links[neck, tail, said["between"], "chain"] += 1
         elif said["single"]:
             tail, neck = said["single"].split(" – ")
-            read.links[neck, tail, single, "single"] += 1
+            read.links[neck, tail, said["own"] or single, "single"] += 1
         elif said["tie"]:
             read.tie(said["tie"].split(" – "))
         elif said["joined"]:

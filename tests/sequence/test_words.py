@@ -13,8 +13,9 @@ from sequence_reader import Edge, Read, read_words
 
 from buildplan.design.measures import Units
 from buildplan.framework.assembly import Spacer, build_assembly
-from buildplan.framework.cells import TIP
+from buildplan.framework.cells import TIP, cell_kind
 from buildplan.framework.model import Framework, Part
+from buildplan.framework.tube import TubePlan, build_tube
 from buildplan.instructions.model import Figures, Side, Span
 from buildplan.instructions.telling import tell_steps
 from buildplan.language.phrases import number_ranges
@@ -58,6 +59,14 @@ def test_a_listed_piece_can_be_rebuilt_from_words(framework: Framework) -> None:
 
 def test_the_star_can_be_rebuilt_from_words() -> None:
     assert_told(tube(STAR, closed=True))
+
+
+def test_a_spur_of_two_colours_can_be_rebuilt_from_words() -> None:
+    cells = [cell_kind(*advances) for advances in ((1, 1), (6, 0), (1, 1), (4, 0), (1, 1))]
+    long = {letter: ["long"] for letter in "ABCD"}
+    extras = [("A3", "A7", "cross"), ("D3", "D7", "other"), ("A9", "A11", "other")]
+    plan = TubePlan(False, long, "cross", "cross", "lock", cells, extras)
+    assert_told(build_tube("Piece", BALLOONS, plan))
 
 
 def test_an_assembly_can_be_rebuilt_from_words() -> None:

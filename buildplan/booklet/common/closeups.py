@@ -9,6 +9,7 @@ from itertools import pairwise
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.progress import BuildProgress
+from buildplan.booklet.common.spurs import spur_of_step
 from buildplan.drawing.camera import angle_between_deg
 from buildplan.drawing.cell_layout import newest_brace
 from buildplan.drawing.closeup import Panel
@@ -51,14 +52,15 @@ class Views:
 
 
 def plan_views(book: Book) -> Views:
-    """Close-ups for every step on the piece, each from the seat of its kind of work."""
+    """Close-ups for every step on the piece, each from the seat of its kind of work; a spur has
+    diagrams instead."""
     progress = BuildProgress(book)
     return Views(
         progress,
         {
             step.number: tuple(_closeups(book, progress, step))
             for step in book.steps
-            if step.kind in ON_THE_PIECE
+            if step.kind in ON_THE_PIECE and spur_of_step(book, step) is None
         },
     )
 
@@ -128,7 +130,7 @@ def _tied(book: Book, progress: BuildProgress, step: Step, number: int) -> Panel
     skipped = tuple(
         joint
         for cell in framework.cells
-        if newest_brace(framework, cell).number == brace.number
+        if newest_brace(framework, cell).number == brace.number and not cell.kind.is_spur
         for joint in cell.skipped
     )
     camera = open_end_seat(framework, book.shape, brace)

@@ -16,6 +16,7 @@ GAP, ROW_GAP = 10.0, 4.0
 LEAST_BESIDE = 150.0  # so wide is room beside pictures for rows of joints
 NEARLY = 0.01
 # Rows of so many letters, and so many of them, stand two abreast on a page so wide; points.
+LETTER_PT, TICK_PT = 5.6, 30.0  # a letter of a row, and what stands before it and behind
 SHORT_ROW, FEWEST_ABREAST, ABREAST_FROM = 42, 4, 420.0
 
 
@@ -39,6 +40,18 @@ def abreast(rows: Sequence[str], measure: float) -> list[Flowable]:
     ]
     above = _listed(long) if long else []
     return [*above, Columns(columns, gap=GAP, after=ROW_GAP)]
+
+
+def in_columns(rows: Sequence[str], measure: float) -> list[Flowable]:
+    """Rows to be ticked, down one column after another, as many as their words leave room for."""
+    longest = max(map(len, rows), default=0)
+    across = max(1, min(len(rows), int(measure / (longest * LETTER_PT + TICK_PT))))
+    deep = -(-len(rows) // across)
+    columns = [
+        [Items([plain(row) for row in rows[at : at + deep]], ticked=True, gap=ROW_GAP, after=0.0)]
+        for at in range(0, len(rows), deep)
+    ]
+    return [Columns(columns, gap=GAP, after=ROW_GAP)] if rows else []
 
 
 def _listed(rows: Sequence[str]) -> list[Flowable]:

@@ -12,8 +12,17 @@ from buildplan.booklet.common.ballasting import ballast_link, ballast_row, is_ba
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views
 from buildplan.booklet.common.map_sheets import MapSheets, map_place, step_place
-from buildplan.booklet.common.panel_rows import ABREAST_FROM, GAP, ROW_GAP, abreast, in_rows, panel
+from buildplan.booklet.common.panel_rows import (
+    ABREAST_FROM,
+    GAP,
+    ROW_GAP,
+    abreast,
+    in_columns,
+    in_rows,
+    panel,
+)
 from buildplan.booklet.common.phone_code import STEPS_MM
+from buildplan.booklet.common.spurs import spur_of_step, spur_pictures, spur_place
 from buildplan.booklet.common.step_moves import corner_of, how_to, new_moves
 from buildplan.booklet.common.step_pictures import (
     PlacedPicture,
@@ -58,9 +67,10 @@ def step_block(
     of `taught` kinds of work are shown elsewhere."""
     progress = (step.number, len(book.steps))
     place = Anchor(step_place(step), f"{step.number} {book.told(step).title}", progress)
-    if views.of(step) and not built_alike(book, step):
+    if _has_pictures(book, views, step):
         moves = _moves(book, step, taught)
-        body = _on_the_piece(book, views, sheets, step, () if before else moves)
+        work = _on_the_piece if views.of(step) else _along_a_spur
+        body = work(book, views, sheets, step, () if before else moves)
         shown = in_rows([[Shown(move)] for move in moves], book.paper.measure)
         before = [Stack([*before, *shown], whole=True)] if before else ()
     else:
@@ -72,6 +82,31 @@ def step_block(
     parted = bool(strip_rows(book, step))
     stack = Stack([Rule(), place, *body], whole=not parted, below_title=below)
     return Stack([*before, stack], whole=True, below_title=below) if before else stack
+
+
+def _has_pictures(book: Book, views: Views, step: Step) -> bool:
+    """Whether a step has close-ups, or the diagrams of a spur, of its own."""
+    shown = views.of(step) or spur_of_step(book, step) is not None
+    return bool(shown) and not built_alike(book, step)
+
+
+def _along_a_spur(
+    book: Book, views: Views, sheets: MapSheets, step: Step, moves: Sequence[Picture]
+) -> list[Flowable]:
+    """Title and words beside where it is; the hand moves that are new; the diagrams of the spur;
+    its rows and the check."""
+    measure = book.paper.measure
+    drawn = [[Shown(picture)] for picture in (*moves, *spur_pictures(book, step))]
+    (turn,) = book.told(step).turns
+    singles = turn.lines[: len(step.of_kind(Kind.SINGLE))]
+    rest = [*map(plain, turn.lines[len(singles) :]), check_words(book, step)]
+    where = spur_place(book, views.progress, step, PLACE, book.told(step).title)
+    return [
+        _head(book, sheets, step, where),
+        *in_rows(drawn, measure),
+        *in_columns(singles, measure),
+        Items(rest, ticked=True, gap=ROW_GAP),
+    ]
 
 
 def built_alike(book: Book, step: Step) -> bool:

@@ -11,7 +11,9 @@ from buildplan.booklet.common.closeups import (
 )
 from buildplan.booklet.common.laid_courses import laid_pictures
 from buildplan.booklet.common.parts_together import tying_pictures
+from buildplan.booklet.common.spurs import spur_before
 from buildplan.drawing.camera import CAMERAS
+from buildplan.drawing.cell_diagrams import cell_diagram
 from buildplan.drawing.cell_layout import newest_brace
 from buildplan.drawing.laid_out import laid_layers
 from buildplan.drawing.marks import Picture
@@ -195,3 +197,14 @@ def corner_of(book: Book, step: Step) -> Cell | None:
         if newest_brace(book.framework, cell).number == number and cell.kind != STRAIGHT
     ]
     return finished[-1] if finished else None
+
+
+def corner_picture(book: Book, step: Step, cell: Cell, size: tuple[float, float]) -> Picture:
+    """The diagram of a corner as it is at the end of its step: locks that are set later are not
+    there yet. A spur is drawn as it lies."""
+    if cell.kind.is_spur:
+        drawn = spur_before(book, step.number, cell)
+    else:
+        locked = {joint for joint, number in book.locked_in.items() if number <= step.number}
+        drawn = cell_diagram(book.framework, cell.number, *size, book.voice, locked)
+    return captioned(drawn, book.voice.say("Diagram of step {number}.", number=step.number))

@@ -14,17 +14,21 @@ from buildplan.booklet.common.closeups import (
     Views,
     step_joints,
 )
-from buildplan.booklet.common.step_moves import captioned, corner_of, how_to, is_laid_to_brace
+from buildplan.booklet.common.spurs import (
+    LADDER_HEIGHT,
+    spur_of_step,
+    spur_pictures,
+    spur_place,
+)
+from buildplan.booklet.common.step_moves import corner_of, corner_picture, how_to, is_laid_to_brace
 from buildplan.drawing.bodies import Scene
 from buildplan.drawing.camera import Camera
-from buildplan.drawing.cell_diagrams import cell_diagram
 from buildplan.drawing.closeup import close_up
 from buildplan.drawing.eye import Eye, eyes_for, eyes_on
 from buildplan.drawing.laid_out import laid_from_above
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import step_picture
 from buildplan.drawing.seat import FROM_ABOVE, LOOKING_DOWN, OPEN_END, STANDING_WHOLE
-from buildplan.framework.model import Cell
 from buildplan.instructions.stages import part_of_step
 from buildplan.sequence.model import Kind, Step
 
@@ -79,13 +83,16 @@ def step_pictures(
             [*hand_moves, _on_the_piece(book, step, finished, left, tall)],
             measure,
         )
+    if spur_of_step(book, step) is not None:
+        place = _where(book, step, views, (), (), (PLACE_WIDTH, LADDER_HEIGHT))
+        return _rows([*hand_moves, *spur_pictures(book, step), place], measure)
     if step.kind not in ON_THE_PIECE:
         return _rows(hand_moves, measure)  # also chains on the floor, which have no shape yet
     cell = corner_of(book, step)
     diagrams: list[Picture] = []
     room = measure - PLACE_WIDTH - GAP
     if cell is not None:
-        diagrams.append(_corner(book, step, cell, height))
+        diagrams.append(corner_picture(book, step, cell, (CELL_WIDTH, height)))
         room -= CELL_WIDTH + GAP
     moves_width = fsum(move.width + GAP for move in hand_moves)
     if room - moves_width >= NARROWEST_CLOSEUP * min(len(views.of(step)), MOST_ABREAST):
@@ -107,14 +114,6 @@ class StepPanels:
     where: Picture
 
 
-def _corner(book: Book, step: Step, cell: Cell, height: float) -> Picture:
-    """The diagram of a corner as it is at the end of its step: locks that are set later are not
-    there yet."""
-    locked = {joint for joint, number in book.locked_in.items() if number <= step.number}
-    drawn = cell_diagram(book.framework, cell.number, CELL_WIDTH, height, book.voice, locked)
-    return captioned(drawn, book.voice.say("Diagram of step {number}.", number=step.number))
-
-
 def step_panels(
     book: Book, step: Step, views: Views, size: tuple[float, float], place: tuple[float, float]
 ) -> StepPanels:
@@ -123,7 +122,11 @@ def step_panels(
     width, height = size
     shown = shown_in(book, views.of(step))
     cell = corner_of(book, step)
-    diagram = None if cell is None else _corner(book, step, cell, max(height, CELL_HEIGHT))
+    diagram = (
+        None
+        if cell is None
+        else corner_picture(book, step, cell, (CELL_WIDTH, max(height, CELL_HEIGHT)))
+    )
     eyes = eyes_of(step, views, shown, place)
     numbers = _numbers_of(eyes)
     return StepPanels(
@@ -239,6 +242,8 @@ def _where(
 ) -> Picture:
     """The whole piece as it lies or stands, with a circle where the work is and the eyes of
     the one who sees it so."""
+    if spur_of_step(book, step) is not None:
+        return spur_place(book, views.progress, step, size, _where_words(book, step))
     picture = step_picture(
         views.progress.whole(step),
         _seat_of_whole(closeups),

@@ -9,6 +9,7 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.phone_code import code_at_step
+from buildplan.booklet.common.spurs import spur_before, spur_whole
 from buildplan.booklet.crew.courses import course_blocks, is_of_courses
 from buildplan.booklet.crew.equal_parts import equal_part, equal_part_blocks, steps_words
 from buildplan.booklet.crew.run_lines import run_lines
@@ -95,8 +96,9 @@ def _corners_drawn(book: Book) -> list[Flowable]:
     enlarged = book.paper.picture_scale
     wide = min(CORNER_WIDTH, book.paper.measure / enlarged)
     drawn = [
-        Shown(cell_diagram(book.framework, cell.number, wide, CORNER_HEIGHT, book.voice), enlarged)
+        Shown(picture, enlarged)
         for cell in first.values()
+        for picture in _corner_drawn(book, cell, wide)
     ]
     across = max(1, int((book.paper.measure + COLUMN_GAP) / (wide * enlarged + COLUMN_GAP)))
     columns = [[shown] for shown in drawn] + [[]] * (-len(drawn) % across)
@@ -107,6 +109,13 @@ def _corners_drawn(book: Book) -> list[Flowable]:
     )
     first, *others = rows
     return [together(heading(book.voice.say("Corners")), first), *others, Words(words)]
+
+
+def _corner_drawn(book: Book, cell: Cell, wide: float) -> list[Picture]:
+    if cell.kind.is_spur:
+        size = (wide, CORNER_HEIGHT)
+        return spur_whole(book, cell) or [spur_before(book, len(book.steps), cell, size)]
+    return [cell_diagram(book.framework, cell.number, wide, CORNER_HEIGHT, book.voice)]
 
 
 def _floor_lines(book: Book, steps: Sequence[Step]) -> list[str]:
