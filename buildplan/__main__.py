@@ -3,8 +3,11 @@ interrupt ends in one plain line, while the rest is still being loaded too."""
 
 from __future__ import annotations
 
+import logging
+import os
 import signal
 import sys
+import warnings
 from types import FrameType
 
 # 128 and the number of the signal, as shells have it
@@ -18,6 +21,8 @@ def _end(number: int, frame: FrameType | None) -> None:
 def main() -> None:
     """Run the command; see `buildplan.cli`."""
     signal.signal(signal.SIGTERM, _end)
+    if not os.environ.get("BUILDPLAN_DEBUG"):
+        _quieten()
     try:
         from buildplan.cli import main as run
     except KeyboardInterrupt:
@@ -28,6 +33,14 @@ def main() -> None:
         run()
     except KeyboardInterrupt:  # before a command was found, or after it was done
         _stopped(INTERRUPTED)
+
+
+def _quieten() -> None:
+    """Let no library log or warn in words of its own, here or in the processes begun from here:
+    what is wrong is told by us."""
+    logging.getLogger().addHandler(logging.NullHandler())
+    warnings.simplefilter("ignore")
+    os.environ.setdefault("PYTHONWARNINGS", "ignore")
 
 
 def _stopped(status: int) -> None:

@@ -134,8 +134,7 @@ def signer_of(file: Path | None, voice: Voice) -> Signer | None:
     from buildplan.commands.files import unreadable
 
     try:
-        with file.open("rb") as stream:
-            stream.read(1)
+        bytes_within(file, MOST_KEY)  # before anybody types a password for it
     except OSError as error:
         raise typer.BadParameter(unreadable(file, error, voice)) from error
     password = os.environ.get(PASSWORD)

@@ -2,17 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection, Iterable, Mapping
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
 from itertools import islice
 from pathlib import Path
 from typing import TypeVar
 
 from pydantic import ValidationError
 
+from buildplan.design.building import build_framework
 from buildplan.design.checks import check
 from buildplan.design.model import Brand, Design
+from buildplan.framework.counts import balloon_counts
 from buildplan.language.messages import mark, message
+from buildplan.patterns.assembly_keys import assemblies_deep
 from buildplan.patterns.build import built_as
+from buildplan.patterns.limits import MOST_BALLOONS, too_many_balloons
 from buildplan.patterns.pattern import Around, PartFile
 from buildplan.patterns.registry import joints_of, pattern_of
 from buildplan.source.decimal_commas import without_commas
@@ -36,21 +40,30 @@ KIND_OF_FILE: Mapping[str, str] = {
 }
 # a file that is wrong throughout is not listed throughout
 MOST_PROBLEMS = 1000
+# assemblies that a part lies in
+MOST_WITHIN = 10
 
 Form = TypeVar("Form", bound=FileModel)
+Known = dict[Path, Design | UnreadableDesignError | DesignProblemsError]
+"""What has been read for one design, by where the file is."""
 
 
-def read_design(
-    path: Path, known_constants: Collection[str] | None = None, within: tuple[Path, ...] = ()
-) -> Design:
+def read_design(path: Path, known_constants: Collection[str] | None = None) -> Design:
     """Read and check the design file at `path`; the parts of an assembly come inline.
 
     `known_constants` are the names that the file's `constants` may use; None lets any pass.
-    `within` are the assemblies that this file is read for as a part, outermost first.
 
     Raises UnreadableDesignError when the file cannot be read as a design at all, and
     DesignProblemsError with every problem of the file, in its order, when it can.
     """
+    return _read(path, known_constants, (), {})
+
+
+def _read(
+    path: Path, constants: Collection[str] | None, within: tuple[Path, ...], known: Known
+) -> Design:
+    """As `read_design`, of a part of the assemblies `within`, outermost first; `known` keeps what
+    was read before, so that a file that many parts name is read once."""
     files = (*within, path)
 
     def part(name: str) -> PartFile:
@@ -62,21 +75,52 @@ def read_design(
                 message("this assembly would have itself as a part"),
                 by_hand(message("name another design, or none")),
             )
-        own = read_design(file, known_constants, files)
+        if len(files) > MOST_WITHIN:
+            raise _too_deep(files[0])
+        own = _read_once(file, constants, files, known)
+        if len(files) + assemblies_deep(own.build) > MOST_WITHIN:
+            raise _too_deep(files[0])
         return PartFile(own.build, own.units, own.balloons, own.colour_pattern, own.stand_on)
 
     def checked(data: object) -> Iterable[Mistake]:
-        return check(data, known_constants)
+        return check(data, constants)
 
     return read_as(Design, path, checked, lambda design: _joined(design, part, checked))
+
+
+def _read_once(
+    file: Path, constants: Collection[str] | None, within: tuple[Path, ...], known: Known
+) -> Design:
+    """As `_read`, of a file that may be known by now, or that it cannot be read."""
+    at = _resolved(file)
+    if at not in known:
+        try:
+            known[at] = _read(file, constants, within, known)
+        except (UnreadableDesignError, DesignProblemsError) as error:
+            known[at] = error
+    found = known[at]
+    if isinstance(found, Exception):
+        raise found
+    return found
+
+
+def _too_deep(outermost: Path) -> UnreadableDesignError:
+    return unreadable(
+        outermost,
+        FileKind.PARTS_TOO_DEEP,
+        message("this assembly has parts within parts more than {count} deep", count=MOST_WITHIN),
+        by_hand(message("let fewer files lead from one to the next")),
+    )
 
 
 def joined_data(data: object, folder: Path, known_constants: Collection[str]) -> Design:
     """The design that plain data makes, which passes `check`; the files of its parts lie in
     `folder`. Raises DesignProblemsError where the parts are wrong."""
 
+    known: Known = {}
+
     def part(name: str) -> PartFile:
-        own = read_design(folder / name, known_constants)
+        own = _read_once(folder / name, known_constants, (), known)
         return PartFile(own.build, own.units, own.balloons, own.colour_pattern, own.stand_on)
 
     design = Design.model_validate(data)
@@ -104,14 +148,27 @@ def _joined(
     joined = pattern.join(keys, around)
     build = built_as(pattern.name, joined.keys)
     update = {"build": build, "balloons": dict(joined.balloons)}
-    return design.model_copy(update=update), list(joined.mistakes)
+    whole = design.model_copy(update=update)
+    return whole, list(joined.mistakes or _too_many(whole))
+
+
+def _too_many(whole: Design) -> Iterator[Mistake]:
+    """Whether a piece of parts takes more balloons than are worked on."""
+    count = sum(balloon_counts(build_framework(whole)).values())
+    if count > MOST_BALLOONS:
+        yield too_many_balloons(("build", whole.build.given[0]), count)
 
 
 def _same_file(one: Path, other: Path) -> bool:
+    return _resolved(one) == _resolved(other)
+
+
+def _resolved(file: Path) -> Path:
+    """Where a file is, whichever way it is named; one that is nowhere as it is named."""
     try:
-        return one.resolve() == other.resolve()
+        return file.resolve()
     except (OSError, ValueError, RuntimeError):
-        return False
+        return file
 
 
 def read_brand(path: Path) -> Brand:

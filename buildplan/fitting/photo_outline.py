@@ -21,9 +21,11 @@ from shapely import Polygon
 
 from buildplan.fitting.outline import Drawn, FloatArray, OutlineError, ring_points
 from buildplan.language.messages import message
+from buildplan.source.bounded import bytes_within
 
 PHOTOS = (".png", ".jpg", ".jpeg")
 LONGEST_PX = 640  # of the sides of the picture that is looked at
+MOST_BYTES = 64 * 1024 * 1024
 MOST_PIXELS = 60_000_000
 BLUR_PX, SIMPLER_PX = 1.2, 0.7
 # Of the picture: what is smaller is a speck; of the largest piece: what is larger is one more.
@@ -84,20 +86,26 @@ def _no_piece(file: Path) -> OutlineError:
     )
 
 
+def _too_large(file: Path) -> OutlineError:
+    return OutlineError(
+        message("{file} is too large a picture", file=str(file)),
+        message("save it smaller; some 1000 pixels across are plenty"),
+    )
+
+
 def _opened(file: Path) -> tuple[FloatArray, FloatArray | None]:
     """The picture in grey, and its alpha where anything in it is transparent, 0 to 1."""
+    held = bytes_within(file, MOST_BYTES)
     try:
-        with Image.open(file) as opened:
+        with Image.open(BytesIO(held)) as opened:
             if opened.width * opened.height > MOST_PIXELS:
-                raise OutlineError(
-                    message("{file} is too large a picture", file=str(file)),
-                    message("save it smaller; some 1000 pixels across are plenty"),
-                )
+                raise _too_large(file)
             picture = opened.convert("RGBA")
-    except (OSError, SyntaxError, ValueError, Image.DecompressionBombError) as error:
-        # the system's own errors have a number; those of a picture that is cut short have none
-        if isinstance(error, OutlineError) or getattr(error, "errno", None) is not None:
-            raise
+    except OutlineError:
+        raise
+    except Image.DecompressionBombError:
+        raise _too_large(file) from None
+    except Exception as error:  # the picture library raises errors of many kinds
         raise OutlineError(
             message("{file} cannot be read as a picture", file=str(file)),
             message("save it again as PNG or JPEG"),

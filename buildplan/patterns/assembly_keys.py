@@ -113,3 +113,11 @@ class Assembly(FileModel):
         ),
     )
     lock: Key = Field(description=mark("the round balloon of the locks where parts are tied"))
+
+
+def assemblies_deep(build: Build | None) -> int:
+    """How many assemblies lie within one another in a build: 0 where it is none."""
+    assembly = build.keys_of(Assembly) if build is not None else None
+    if assembly is None:
+        return 0
+    return 1 + max(assemblies_deep(part.build) for part in assembly.parts)

@@ -11,6 +11,7 @@ from buildplan.framework.listed import build_listed
 from buildplan.framework.model import Framework
 from buildplan.language.messages import mark
 from buildplan.patterns.graph_checks import check_graph
+from buildplan.patterns.limits import MOST_BALLOONS
 from buildplan.patterns.pattern import (
     LOCK,
     AllOf,
@@ -39,10 +40,10 @@ class GraphBalloon(FileModel):
 class Graph(FileModel):
     """A piece listed one by one: joints, and the link balloon between each two."""
 
-    joints: Annotated[list[JointLabel], Field(min_length=2, max_length=20_000)] = Field(
+    joints: Annotated[list[JointLabel], Field(min_length=2, max_length=MOST_BALLOONS)] = Field(
         description=mark("the labels of the joints, each once")
     )
-    balloons: Annotated[list[GraphBalloon], Field(min_length=1, max_length=20_000)] = Field(
+    balloons: Annotated[list[GraphBalloon], Field(min_length=1, max_length=MOST_BALLOONS)] = Field(
         description=mark("the link balloons, each with the two joints that it ties together")
     )
     lock: Key | None = Field(

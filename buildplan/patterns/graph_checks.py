@@ -7,6 +7,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
 from buildplan.language.messages import mark, message
+from buildplan.patterns.limits import BALLOONS_PER_LOCK, MOST_BALLOONS, too_many_balloons
 from buildplan.source.kinds import FileKind
 from buildplan.source.mistake import Mistake, Path, key_in_words, listed, one_of, shown
 from buildplan.source.partial_validation import list_in, mapping_in
@@ -21,6 +22,11 @@ def check_graph(graph: Mapping[str, object]) -> Iterator[Mistake]:
     """Every disagreement in `graph`, plain data of the file."""
     labels = list_in(graph.get("joints"))
     yield from _check_labels(labels)
+    locks = len(labels) if isinstance(graph.get("lock"), str) else 0
+    count = len(list_in(graph.get("balloons"))) + BALLOONS_PER_LOCK * locks
+    if count > MOST_BALLOONS:
+        yield too_many_balloons(AT, count)
+        return
     joints: dict[str, int] = {}
     for i, label in enumerate(labels):
         if isinstance(label, str):

@@ -17,7 +17,7 @@ from buildplan.source.mistake import Mistake, Path, one_of, shown
 from buildplan.source.suggestions import Put, Remedy, Suggestion, TakeOut, by_hand, within
 
 AT: Path = ("build", "assembly")
-MOST_JOINTS = 20_000
+MOST_JOINTS = 6_000
 
 JoinInner = Callable[[Assembly, Around], Joined[Assembly]]
 
@@ -56,6 +56,8 @@ def read_parts(assembly: Assembly, around: Around, join: JoinInner) -> PartsRead
     balloons = around.balloons
     mistakes = [*_names_taken(assembly), *_carried(assembly)]
     for i, part in enumerate(assembly.parts):
+        if sum(map(len, joints)) > MOST_JOINTS:
+            break
         at: Path = (*AT, "parts", i)
         wrong = [*_itself(part, at)]
         if not wrong:
@@ -74,12 +76,13 @@ def read_parts(assembly: Assembly, around: Around, join: JoinInner) -> PartsRead
                     joints.append(known.labels if known is not None else ())
         mistakes += wrong
     read = PartsRead(tuple(parts), tuple(joints), balloons, tuple(mistakes))
-    if len(read.labels) <= MOST_JOINTS:
+    count = sum(map(len, joints))
+    if count <= MOST_JOINTS:
         return read
     too_many = Mistake(
         FileKind.TOO_MANY_JOINTS,
         AT,
-        message("this assembly has {count} joints", count=len(read.labels)),
+        message("this assembly has {count} joints", count=count),
         by_hand(message("a piece may have {count}; repeat fewer times", count=MOST_JOINTS)),
     )
     return replace(read, mistakes=(*read.mistakes, too_many))

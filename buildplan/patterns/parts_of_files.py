@@ -37,6 +37,8 @@ def from_file(part: AssemblyPart, at: Path, around: Around) -> OnePart:
     try:
         own = around.read(str(part.design))
     except UnreadableDesignError as error:
+        if error.problem.kind is FileKind.PARTS_TOO_DEEP:
+            raise  # it is told once, of the outermost
         problem = as_message(error.problem, error.file)
         right = message("name a design file, as seen from this one's folder")
         mistake = Mistake(FileKind.PART_UNREADABLE, at, problem, by_hand(right))

@@ -16,6 +16,7 @@ from buildplan.patterns.course import (
     expand_course,
 )
 from buildplan.patterns.course_edits import added, as_items
+from buildplan.patterns.limits import BALLOONS_PER_LOCK, MOST_BALLOONS
 from buildplan.patterns.tube_keys import Tube
 from buildplan.patterns.tube_lengths import Balloons, chain_letters, side_lengths, sized_inner
 from buildplan.patterns.tube_links import check_extra
@@ -24,10 +25,8 @@ from buildplan.source.mistake import Mistake, Path, listed
 from buildplan.source.partial_validation import Salvaged, list_in
 from buildplan.source.suggestions import Put, Remedy, Suggestion, TakeOut, by_hand, change
 
-MOST_BALLOONS = 20_000
 LEAST_IN_RING = 3
 LINKS_PER_BRACE: Mapping[int, int] = {2: 1, 3: 3, 4: 4}
-BALLOONS_PER_LOCK = 2
 
 AT: Path = ("build", "tube")
 

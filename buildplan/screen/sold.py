@@ -26,9 +26,11 @@ from buildplan.business.copies.serial import (
 from buildplan.business.copies.verifying import PageChanges, Verified
 from buildplan.language.voice import ENGLISH, Voice
 from buildplan.screen.page import companion, script_safe
+from buildplan.source.bounded import bytes_within
 
 START, END = '<script type="application/json" id="copy">', "</script>"
 BLOCK = re.compile(re.escape(START) + r"([^<]*)" + re.escape(END))
+MOST_BYTES = 256 * 1024 * 1024
 ON_SCREEN = "screen"  # where a printed copy names its paper
 
 
@@ -46,7 +48,7 @@ def sold_companion(
 
 def verify_companion(file: Path, key: bytes = b"") -> Verified:
     """Check a companion. Raises NoSerialError where it carries none, and OSError."""
-    page = file.read_text("utf-8", errors="replace")
+    page = bytes_within(file, MOST_BYTES).decode("utf-8", errors="replace")
     stored = _stored(page)
     bare = BLOCK.sub("", page, count=1)
     used = key if stored.copy.keyed else b""

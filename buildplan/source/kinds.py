@@ -109,6 +109,7 @@ class FileKind(ProblemKind):
     NO_NEXT_PART = auto()
     TWO_JOINTS_TO_NEXT = auto()
     PART_OF_ITSELF = auto()
+    PARTS_TOO_DEEP = auto()
     PART_UNREADABLE = auto()
     PART_HAS_PROBLEMS = auto()
     OTHER_UNITS = auto()

@@ -9,13 +9,17 @@ from pathlib import Path
 
 import numpy as np
 import pypdf
+import pypdfium2
 import pytest
 from sold_copies import BRAND, DESIGNS, sold_book, sold_copy
 
-from buildplan.business.copies.brand import Branding, branding
+from buildplan.booklet.sale.seller import LogoShown
+from buildplan.business.copies.brand import Branding, Logo, branding
 from buildplan.business.copies.buyers import BuyersUnreadableError, read_buyers, slug
 from buildplan.design.model import Brand
 from buildplan.design.reading import read_brand
+from buildplan.document.paper import PAPERS
+from buildplan.document.printing import Document, Section, print_document
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.colouring import colouring_picture
 from buildplan.drawing.colours import contrast
@@ -200,3 +204,19 @@ def test_slug_is_never_empty() -> None:
 
 def test_shipped_brand_is_beside_no_design() -> None:
     assert BRAND.parent != DESIGNS
+
+
+def test_what_lies_outside_a_logos_frame_is_not_shown() -> None:
+    """SVG 2, 8.1: what lies outside the outermost frame is clipped. All that is far too large is
+    black, and the page is not."""
+    drawing = (
+        b'<svg xmlns="http://www.w3.org/2000/svg" width="90" height="30">'
+        b'<path d="M-9999 -9999h20000v20000h-20000z"/></svg>'
+    )
+    shown = LogoShown(Logo("svg", drawing, 3.0), "a logo")
+    paper, voice = PAPERS["a4"], Voice()
+    page = Document([Section("Page", [shown])], paper, voice, "Page", foot="")
+    image = pypdfium2.PdfDocument(print_document(page))[0].render(scale=1).to_pil().convert("L")
+    dark = float((np.asarray(image) < 64).mean())
+    frame = shown.wide * shown.wide / 3 / (paper.sheet[0] * paper.sheet[1])
+    assert 0.9 * frame < dark < 1.2 * frame

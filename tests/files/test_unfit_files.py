@@ -22,6 +22,18 @@ from buildplan.fitting.outline import OutlineError
 from buildplan.source.bounded import UnfitFileError, bytes_within
 from buildplan.source.svg_size import drawn_elements
 
+WHOLE = """\
+buildplan: 1
+name: Whole
+units: in
+balloons:
+  long: {kind: link, nominal: 12, inflate_to: 8, colour: "#1F5F8B", label: blue}
+  lock: {kind: round, nominal: 5, inflate_to: 3.5, colour: "#F7F3E8", label: ivory}
+build:
+  assembly:
+    parts: [{name: A, design: FILE.yaml}]
+    lock: lock
+"""
 LAMP = Path(__file__).parents[2] / "designs" / "gallery" / "lamp_octahedron.yaml"
 posix = pytest.mark.skipif(sys.platform == "win32", reason="files of POSIX")
 
@@ -47,21 +59,44 @@ def test_a_file_is_read_to_its_most_and_no_further(tmp_path: Path) -> None:
 
 
 @posix
-@pytest.mark.parametrize("where", ["log", "key", "buyers", "design", "outline"])
-def test_a_pipe_where_a_file_is_asked_for_is_told(call: Call, tmp_path: Path, where: str) -> None:
-    named = str(pipe(tmp_path))
-    sale = ("booklet", str(LAMP), "--edition", "sale", "--out", "out")
-    status, out, said = call(
-        *{
-            "log": ("learn", named),
-            "key": (*sale, "--key", named),
-            "buyers": (*sale, "--buyers", named),
-            "design": ("check", named),
-            "outline": ("fit", f"{Path(named).rename(tmp_path / 'pipe.svg')}"),
-        }[where]
-    )
-    assert status == 2
+@pytest.mark.parametrize("there", ["pipe", "/dev/zero"])
+@pytest.mark.parametrize(
+    "words",
+    [
+        "learn FILE",
+        "times FILE",
+        "check FILE",
+        "event FILE",
+        "check lamp.yaml --hands FILE",
+        "booklet lamp.yaml --edition sale --key FILE",
+        "booklet lamp.yaml --edition sale --sign FILE",
+        "booklet lamp.yaml --edition sale --buyers FILE",
+        "booklet lamp.yaml --edition sale --brand FILE",
+        "booklet lamp.yaml --edition sale --brand brand.yaml",
+        "check whole.yaml",
+        "verify FILE",
+        "verify FILE.html",
+        "fit FILE.svg",
+        "fit FILE.png",
+        "gallery .",
+    ],
+)
+def test_a_pipe_or_device_where_a_file_is_asked_for_is_told(
+    call: Call, tmp_path: Path, words: str, there: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv("BUILDPLAN_SIGN_PASSWORD", "x")
+    (tmp_path / "lamp.yaml").write_bytes(b"" if "gallery" in words else LAMP.read_bytes())
+    (tmp_path / "whole.yaml").write_text(WHOLE, "utf-8")
+    (tmp_path / "brand.yaml").write_text("name: S\nlogo: FILE.png\n", "utf-8")
+    for name in ("FILE", "FILE.html", "FILE.svg", "FILE.png", "FILE.yaml"):
+        if there == "pipe":
+            os.mkfifo(tmp_path / name)
+        else:
+            (tmp_path / name).symlink_to(there)
+    status, out, said = call(*words.split())
+    assert status in (1, 2)
     assert "fault" not in said
+    assert "FILE" in said or "no design" in said
     assert out == ""
 
 
@@ -116,6 +151,12 @@ def test_a_logo_is_looked_at_before_it_is_drawn() -> None:
     assert brand._png(png_of(30, 20)).aspect == 1.5
     with pytest.raises(brand._LogoError, match="too many pixels"):
         brand._png(png_of(5000, 4000))
+    vast = png_of(1, 1).replace(struct.pack(">II", 1, 1), struct.pack(">II", 1 << 30, 1 << 30))
+    head = vast[12:29]
+    vast = vast[:29] + struct.pack(">I", zlib.crc32(head)) + vast[33:]
+    assert len(vast) < 100
+    with pytest.raises(brand._LogoError, match="too many pixels"):
+        brand._png(vast)
     plain = (
         '<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"><path d="M0 0h9v9z"/></svg>'
     )

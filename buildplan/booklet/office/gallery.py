@@ -20,6 +20,8 @@ from buildplan.document.text import BODY, SMALL, plain, strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.scene import finished_picture
 from buildplan.language.voice import Voice
+from buildplan.source.bounded import bytes_within
+from buildplan.source.file_text import MOST_BYTES
 
 ACROSS, DOWN = 2, 3
 INDEX_SHARES = (22.5, 30.5, 10.0, 29.5, 7.5)
@@ -35,9 +37,13 @@ class Exhibit:
 
 
 def is_design_file(file: Path) -> bool:
-    """Whether a .yaml file is a design, not an event or a brand: designs say so at their start."""
-    with file.open(encoding="utf-8", errors="replace") as lines:
-        return any(line.startswith("buildplan:") for line in lines)
+    """Whether a .yaml file is a design, not an event or a brand: designs say so at their start.
+    What is larger than any design, a folder, a device or a pipe is none."""
+    try:
+        data = bytes_within(file, MOST_BYTES)
+    except OSError:
+        return False
+    return any(line.startswith(b"buildplan:") for line in data.splitlines())
 
 
 def print_gallery(exhibits: Sequence[Exhibit], paper: Paper, title: str, voice: Voice) -> bytes:

@@ -58,6 +58,10 @@ class LogoShown(Flowable):  # type: ignore[misc]
                 canvas.saveState()
                 canvas.translate(PLATE, PLATE)
                 canvas.scale(wide / drawing.width, tall / drawing.height)
+                # what lies outside a picture's own frame is not shown (SVG 2, 8.1: overflow)
+                frame = canvas.beginPath()
+                frame.rect(0, 0, drawing.width, drawing.height)
+                canvas.clipPath(frame, stroke=0, fill=0)
                 renderPDF.draw(drawing, canvas, 0, 0)
                 canvas.restoreState()
 

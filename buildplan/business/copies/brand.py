@@ -152,6 +152,10 @@ def _png(data: bytes) -> Logo:
         ImageReader(io.BytesIO(data)).getRGBData()
     except _LogoError:
         raise
+    except Image.DecompressionBombError:  # of so many that the library does not open it
+        raise _LogoError(
+            mark("the logo {file} has too many pixels"), mark("save a smaller one")
+        ) from None
     except Exception:  # noqa: BLE001 - the picture library raises many kinds
         raise _LogoError(
             mark("the logo {file} is a broken PNG picture"), mark("save it again as PNG")

@@ -12,7 +12,10 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
+from buildplan.source.bounded import bytes_within
+
 FIELD = "Seller"
+MOST_BYTES = 1024 * 1024
 
 
 @dataclass(frozen=True)
@@ -35,7 +38,7 @@ class Signer:
     password: str
 
     def signed(self, pdf: bytes) -> bytes:
-        """The file with a signature after it. Raises NoSignerError."""
+        """The file with a signature after it. Raises NoSignerError, and OSError."""
         from pyhanko.pdf_utils.incremental_writer import IncrementalPdfFileWriter
         from pyhanko.sign import signers
 
@@ -46,15 +49,16 @@ class Signer:
         return out.getvalue()
 
     def check(self) -> None:
-        """Raises NoSignerError where the file cannot be used to sign."""
+        """Raises NoSignerError where the file cannot be used to sign, and OSError."""
         self._opened()
 
     def _opened(self) -> Any:
         from pyhanko.sign import signers
 
+        data = bytes_within(self.file, MOST_BYTES)
         try:
-            load: Any = signers.SimpleSigner.load_pkcs12
-            found = load(str(self.file), passphrase=self.password.encode())
+            load: Any = signers.SimpleSigner.load_pkcs12_data
+            found = load(data, other_certs=set(), passphrase=self.password.encode())
         except Exception as error:  # files of many kinds are called .p12
             raise NoSignerError from error
         if found is None or found.signing_cert is None:
@@ -62,8 +66,8 @@ class Signer:
         return found
 
 
-def signatures_in(path: Path) -> tuple[Signature, ...]:
-    """The signatures of a file, judged against all of it but not against any list of whom to
+def signatures_in(pdf: bytes) -> tuple[Signature, ...]:
+    """The signatures of a PDF, judged against all of it but not against any list of whom to
     trust. One that cannot be read does not hold."""
     from pyhanko.pdf_utils.reader import PdfFileReader
     from pyhanko.sign.validation import validate_pdf_signature
@@ -71,15 +75,14 @@ def signatures_in(path: Path) -> tuple[Signature, ...]:
     from pyhanko_certvalidator import ValidationContext
 
     found = []
-    with path.open("rb") as file:
-        for one in PdfFileReader(file).embedded_signatures:
-            try:
-                # whom to trust is the reader's to say: here its own certificate will do
-                known = ValidationContext(trust_roots=[one.signer_cert])
-                status = validate_pdf_signature(one, known)
-                whole = status.coverage == SignatureCoverageLevel.ENTIRE_FILE
-                name = str(one.signer_cert.subject.native.get("common_name", ""))
-                found.append(Signature(name, status.intact and status.valid and whole))
-            except Exception:  # noqa: BLE001 - it raises errors of many kinds on broken ones
-                found.append(Signature("", holds=False))
+    for one in PdfFileReader(io.BytesIO(pdf)).embedded_signatures:
+        try:
+            # whom to trust is the reader's to say: here its own certificate will do
+            known = ValidationContext(trust_roots=[one.signer_cert])
+            status = validate_pdf_signature(one, known)
+            whole = status.coverage == SignatureCoverageLevel.ENTIRE_FILE
+            name = str(one.signer_cert.subject.native.get("common_name", ""))
+            found.append(Signature(name, status.intact and status.valid and whole))
+        except Exception:  # noqa: BLE001 - it raises errors of many kinds on broken ones
+            found.append(Signature("", holds=False))
     return tuple(found)

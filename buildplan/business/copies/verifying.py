@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import io
 import unicodedata
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
@@ -24,6 +25,7 @@ from buildplan.business.copies.signing import Signature, signatures_in
 from buildplan.language.messages import mark
 from buildplan.language.shown import shown
 from buildplan.language.voice import Voice
+from buildplan.source.bounded import bytes_within
 
 PROVES = mark(
     "This proves that no page was changed, added, removed or moved since the file was printed, "
@@ -45,6 +47,7 @@ NOT_JUDGED = mark(
     "with --key. All its pages are there as its own list has them."
 )
 NAME_WIDTH = 10
+MOST_BYTES = 256 * 1024 * 1024
 # parts of a file beside its pages, by their keys in its catalogue (ISO 32000-1, 7.7.2)
 PARTS = {
     OUTLINES: mark("bookmarks"),
@@ -129,21 +132,22 @@ class DamagedFileError(Exception):
 def verify(path: Path, key: bytes = b"") -> Verified:
     """Check a printed file. Raises NoSerialError when it has none, DamagedFileError when it is no
     PDF that can be read, and OSError."""
+    data = bytes_within(path, MOST_BYTES)
     try:
-        return _verified(path, key)
-    except (NoSerialError, OSError):
+        return _verified(data, key)
+    except NoSerialError:
         raise
     except Exception as error:  # the readers of PDF raise errors of many kinds
         raise DamagedFileError from error
 
 
-def _verified(path: Path, key: bytes) -> Verified:
-    with pikepdf.open(path) as pdf:
+def _verified(data: bytes, key: bytes) -> Verified:
+    with pikepdf.open(io.BytesIO(data)) as pdf:
         stored = stored_in(pdf)
         found, parts = page_digests(pdf), part_digests(pdf)
         signed = FORM in pdf.Root
     wanted = (stored.serial, stored.copy.buyer)
-    texts = _texts(path)
+    texts = _texts(data)
     unmarked = {
         i for i, text in enumerate(texts, start=1) if not all(_stands_in(w, text) for w in wanted)
     }
@@ -162,7 +166,7 @@ def _verified(path: Path, key: bytes) -> Verified:
                 one for one in {**stored.parts, **parts} if stored.parts.get(one) != parts.get(one)
             )
         ),
-        signatures=signatures_in(path) if signed else (),
+        signatures=signatures_in(data) if signed else (),
     )
 
 
@@ -191,8 +195,8 @@ def page_changes(printed: Sequence[str], found: Sequence[str]) -> PageChanges:
     )
 
 
-def _texts(path: Path) -> list[str]:
-    document = pypdfium2.PdfDocument(path)
+def _texts(data: bytes) -> list[str]:
+    document = pypdfium2.PdfDocument(data)
     try:
         texts = []
         for number in range(len(document)):
