@@ -7,6 +7,7 @@ twice, stands for 2**n pieces is arithmetic.
 from __future__ import annotations
 
 from collections import Counter
+from itertools import pairwise
 from pathlib import Path
 
 import pytest
@@ -131,8 +132,7 @@ def test_a_piece_of_too_many_balloons_is_told_before_it_is_worked_out(
     assembly = f"  assembly:\n    lock: lock\n    parts:\n{parts}"
     names = [f"J{number}" for number in range(6_800)]
     ties = "".join(
-        f"      - {{from: {one}, to: {other}, balloon: long}}\n"
-        for one, other in zip(names, names[1:], strict=False)
+        f"      - {{from: {one}, to: {other}, balloon: long}}\n" for one, other in pairwise(names)
     )
     graph = f"  graph:\n    lock: lock\n    joints: [{', '.join(names)}]\n    balloons:\n{ties}"
     for build in (assembly, graph):
