@@ -9,6 +9,7 @@ on the shipped designs.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 import numpy as np
 
@@ -27,6 +28,7 @@ DOWN_DEG = 27.0
 OVER_POLE_DEG = 78.0
 # What the cameras of the seats are called.
 OPEN_END, STANDING, OVER_POLE = "open end", "standing", "over the pole"
+OTHER_SIDE = "other side"
 # The whole of a piece that stands, seen from its front and a little from above.
 STANDING_WHOLE = Camera((0.0, 0.42, 0.9), (0.0, 1.0, 0.0), "whole")
 # Over a wall that lies on its back, from its head, where the next course comes; its foot is below.
@@ -52,6 +54,12 @@ def seat_toward(outside: FloatArray, along: FloatArray, front: FloatArray) -> Ca
     turn, rise = np.radians(ROUND_DEG), np.radians(ABOVE_DEG)
     level = outside * np.cos(turn) + along * np.sin(turn)
     return Camera(_vector(level * np.cos(rise) + front * np.sin(rise)), _vector(front), OPEN_END)
+
+
+def other_side(framework: Framework, shape: Shape, brace: Brace) -> Camera:
+    """Across from the seat at the open end: from inside the curve, as far round and as high."""
+    outside, along, front = brace_axes(framework, shape, brace)
+    return replace(seat_toward(-outside, along, front), name=OTHER_SIDE)
 
 
 def brace_axes(

@@ -12,6 +12,7 @@ from buildplan.booklet.common.ballasting import ballast_link, ballast_row, is_ba
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views
 from buildplan.booklet.common.map_sheets import MapSheets, map_place, step_place
+from buildplan.booklet.common.other_sides import is_seen_across
 from buildplan.booklet.common.panel_rows import (
     ABREAST_FROM,
     GAP,
@@ -25,6 +26,7 @@ from buildplan.booklet.common.phone_code import STEPS_MM
 from buildplan.booklet.common.spurs import spur_of_step, spur_pictures, spur_place
 from buildplan.booklet.common.step_moves import corner_of, how_to, new_moves
 from buildplan.booklet.common.step_pictures import (
+    CELL_WIDTH,
     PlacedPicture,
     StepPictures,
     shown_in,
@@ -161,6 +163,10 @@ def _on_the_piece(
         if len(book.told(step).check) <= SHORT_CHECK:
             return [*head, *in_rows([*cells, [Shown(panels.where, after=4.0), check]], measure)]
     cells += [[Shown(one)] for one in (panels.corner, panels.where if has_place else None) if one]
+    if panels.across:
+        drawn = (*panels.closeups, panels.across, panels.corner)
+        cells = [[Shown(one)] for one in drawn if one]
+        return [*head, *in_rows(cells, measure), *abreast(turns[0], measure), check]
     rows = list(printed(book.context, step.turns, told_turns)) if alone else []
     return [*head, *in_rows(cells, measure), *abreast(rows, measure), check]
 
@@ -188,6 +194,8 @@ def _sizes(book: Book, views: Views, step: Step) -> tuple[tuple[float, float], b
     if has_place and len(shown) == 1 and step.kind is not Kind.JOIN and measure >= ABREAST_FROM:
         across = 3  # the words are between
     wide = min(WIDEST, (measure - GAP * (across - 1)) / across)
+    if is_seen_across(book, step) and measure >= ABREAST_FROM:  # two close-ups and the diagram
+        wide = (measure - CELL_WIDTH - 2 * GAP) / 2
     tall = PICTURE_HEIGHT if step.alike is None else KNOWN_HEIGHT
     return (wide, JOINED_HEIGHT if narrow or step.kind is Kind.JOIN else tall), has_place
 

@@ -14,6 +14,7 @@ from buildplan.booklet.common.closeups import (
     Views,
     step_joints,
 )
+from buildplan.booklet.common.other_sides import from_the_other_side
 from buildplan.booklet.common.spurs import (
     LADDER_HEIGHT,
     spur_of_step,
@@ -100,18 +101,21 @@ def step_pictures(
     shown = shown_in(book, views.of(step))
     eyes = eyes_of(step, views, shown, (PLACE_WIDTH, height))
     near = _closeups(book, step, shown, _numbers_of(eyes), room, height)
+    across = from_the_other_side(book, step, views, room / 2, height)
+    near += [across] if across else []
     whole = _where(book, step, views, shown, eyes, (PLACE_WIDTH, height))
     return _rows([*near, *diagrams, whole, *hand_moves], measure)
 
 
 @dataclass(frozen=True)
 class StepPanels:
-    """The pictures of work on the piece, one by one: the close-ups, the diagram of a corner where
-    the course turns, and where on the whole piece it is."""
+    """The pictures of work on the piece, one by one: the close-ups, the diagram of a corner, where
+    on the whole piece it is, and the close-up seen from across, if that is shown."""
 
     closeups: tuple[Picture, ...]
     corner: Picture | None
     where: Picture
+    across: Picture | None = None
 
 
 def step_panels(
@@ -136,6 +140,7 @@ def step_panels(
         ),
         diagram,
         _where(book, step, views, shown, eyes, place),
+        from_the_other_side(book, step, views, width, height),
     )
 
 
