@@ -95,3 +95,22 @@ def test_the_braces_are_rebuilt_from_the_pictures_alone(name: str) -> None:
     braces = tuple(link for brace in book.framework.braces for link in brace.links)
     assert rebuilt >= balloons(book.framework, braces)
     assert locked == set(book.framework.lock_at)
+
+
+def test_the_first_dip_is_shown_from_both_sides() -> None:
+    """What is built lies on the other side there; later dips are seen from the seat alone."""
+    book = shipped.book_of("reading_star")
+    dips = [step for step in book.steps if any(cell.name == "dip" for cell in step.cells)]
+    shown = {
+        number: [
+            group
+            for group in ET.fromstring(picture_svg(picture)).iter()
+            if group.attrib.get("data-picture") == "other side"
+        ]
+        for number, picture in step_drawings(book).items()
+    }
+    assert len(dips) > 1
+    assert [number for number, found in shown.items() if found] == [dips[0].number]
+    (across,) = shown[dips[0].number]
+    named = {mark.attrib["data-joint"] for mark in across.iter() if "data-joint" in mark.attrib}
+    assert named == {joint for turn in dips[0].turns for joint in turn.joints}

@@ -125,12 +125,8 @@ def step_panels(
     another (width, height). No title is drawn in them: the rows below say it."""
     width, height = size
     shown = shown_in(book, views.of(step))
-    cell = corner_of(book, step)
-    diagram = (
-        None
-        if cell is None
-        else corner_picture(book, step, cell, (CELL_WIDTH, max(height, CELL_HEIGHT)))
-    )
+    cell, corner = corner_of(book, step), (CELL_WIDTH, max(height, CELL_HEIGHT))
+    diagram = None if cell is None else corner_picture(book, step, cell, corner)
     eyes = eyes_of(step, views, shown, place)
     numbers = _numbers_of(eyes)
     return StepPanels(
