@@ -19,6 +19,7 @@ from buildplan.shape.examining import examine
 from buildplan.shape.finding import Settings, find_shape
 from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import Base, Examination, Holding, Shape
+from buildplan.shape.unlocking import folds_unlocked_m, kept_by_locks
 
 # New link balloons in one step, at most: few enough for those who learn, and the same in every
 # edition, so that a step has one number on all papers of a piece.
@@ -92,8 +93,10 @@ def evaluate_shape(
     reach = find_reach(framework, shape, hands_with(constants))
     steps = plan_steps(framework, new_parts, reach)
     shape = replace(shape, problems=with_base(shape.problems, shape, design.units))
-    cautions = with_base(found.cautions, shape, design.units)
-    found = replace(found, cautions=(*cautions, *reach.cautions))
+    folds_m = folds_unlocked_m(framework, shape, found.stiffness, constants)
+    kept = kept_by_locks(folds_m, constants["lock_stiffness"].remembered)
+    cautions = (*kept, *with_base(found.cautions, shape, design.units), *reach.cautions)
+    found = replace(found, cautions=cautions, folds_unlocked_m=folds_m)
     problems = shape.problems
     # of parts that cannot be tied so, nothing holds together
     if not any(one.kind is ShapeKind.TIES_CANNOT_MEET for one in shape.problems):

@@ -144,6 +144,7 @@ def examination_as_json(
             "self_stresses": stiffness.self_stresses,
             "folds_crowded": stiffness.folds,
             "folds_locked": stiffness.folds_locked,
+            "folds_unlocked_by_m": round(examination.folds_unlocked_m, 3),
             "softest_crowded_n_per_m": round(stiffness.crowded.stiffness_n_per_m, 3),
             "softest_locked_n_per_m": round(stiffness.locked.stiffness_n_per_m, 3),
             "gives_at": list(stiffness.locked.joints),

@@ -9,6 +9,7 @@ import numpy as np
 from buildplan.framework.model import Framework
 from buildplan.language.messages import Decimal, message, message_count
 from buildplan.shape.bodies import LinkBodies, neighbours, touching_m
+from buildplan.shape.comparing import apart_m
 from buildplan.shape.drawn import not_as_drawn
 from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import FREE, FloatArray, Holding, Standing
@@ -34,13 +35,6 @@ def overlaps(
     apart = np.linalg.norm(middle[pairs[:, 0]] - middle[pairs[:, 1]], axis=1)
     deep = apart < (1 - settings.overlap_allowed) * touching_m(bodies, pairs, settings.constants)
     return [(int(i), int(j)) for i, j in pairs[deep]]
-
-
-def _same_shape(first: FloatArray, second: FloatArray) -> float:
-    """Root mean square distance left when `second` is laid on `first` (Kabsch 1976)."""
-    a, b = first - first.mean(axis=0), second - second.mean(axis=0)
-    u, _, v = np.linalg.svd(a.T @ b)
-    return float(np.sqrt(((a - b @ (u @ v).T) ** 2).sum(axis=1).mean()))
 
 
 def _turn_deg(framework: Framework) -> float | None:
@@ -148,13 +142,17 @@ def _overlapping(
     )
 
 
+def _rms(distances_m: FloatArray) -> float:
+    return float(np.sqrt((distances_m**2).mean()))
+
+
 def _ambiguous(
     framework: Framework, results: Sequence[Relaxed], positions_m: FloatArray
 ) -> Problem | None:
     best, size = results[0], float(np.ptp(positions_m, axis=0).max())
     for rival in results[1:]:
         alike = rival.energy_j < RIVAL_ENERGY * best.energy_j + 1e-9
-        if alike and _same_shape(best.positions_m, rival.positions_m) > RIVAL_SHAPE * size:
+        if alike and _rms(apart_m(best.positions_m, rival.positions_m)) > RIVAL_SHAPE * size:
             apart = np.linalg.norm(rival.positions_m - best.positions_m, axis=1)
             most = np.argsort(-np.round(apart, 6), kind="stable")[:4]
             return Problem(

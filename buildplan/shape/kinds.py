@@ -26,6 +26,7 @@ class ShapeKind(ProblemKind):
     # cautions
     REACHES_PAST = auto()
     OFF_THE_MIDDLE = auto()
+    KEPT_BY_ITS_LOCKS = auto()
     SAGS = auto()
     MAY_NOT_HOLD_ITSELF = auto()
     TIPS_LIGHTLY = auto()

@@ -206,6 +206,8 @@ class Examination:
     """What is known of a standing piece beyond its shape. Estimates say so.
 
     `problems` must be mended; `cautions` are to be known when the piece is set up.
+    `folds_unlocked_m` is how far a joint moves, at least, when the piece folds before its locks
+    are set (`unlocking.py`); 0 where it keeps its shape, or was not asked.
     """
 
     mass: Estimate
@@ -216,3 +218,4 @@ class Examination:
     wind: Wind
     problems: tuple[Problem, ...]
     cautions: tuple[Problem, ...]
+    folds_unlocked_m: float = 0.0

@@ -5,6 +5,7 @@ from __future__ import annotations
 from buildplan.booklet.common.ballasting import STANDING
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.holding import fastening
+from buildplan.booklet.common.lifting import all_locked
 from buildplan.booklet.common.loads import joints_words, mass_words
 from buildplan.design.measures import size_words
 from buildplan.document.blocks import Items, Shown, WriteLines, heading
@@ -58,6 +59,7 @@ def _view(book: Book, name: str, height: float) -> Shown:
 def _before(book: Book) -> list[str]:
     voice = book.voice
     return [
+        *map(strong, all_locked(book)),
         voice.say("The way to its place is clear, and so are exits and sockets"),
         voice.say(
             "{people} people or more are there, shoes on, hands free",

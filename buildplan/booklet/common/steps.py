@@ -11,6 +11,7 @@ from reportlab.platypus import Flowable
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views
 from buildplan.booklet.common.equal_steps import equal_part_block, runs_alike
+from buildplan.booklet.common.lifting import first_lift_notice
 from buildplan.booklet.common.map_sheets import MapSheets
 from buildplan.booklet.common.phone_code import code_at_step
 from buildplan.booklet.common.step_blocks import step_block
@@ -46,7 +47,7 @@ def step_sections(
     named = zip(work_names(book.voice, book.framework, book.steps), book.steps, strict=True)
     for work, run in groupby(named, key=lambda one: one[0]):
         steps = [step for _, step in run]
-        blocks = code_at_step(book, steps[0])
+        blocks = [*code_at_step(book, steps[0]), *first_lift_notice(book, steps)]
         for alike in runs_alike(book, steps):
             if len(alike) > 1:
                 blocks.append(equal_part_block(book, sheets, alike))

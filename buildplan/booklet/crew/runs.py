@@ -8,6 +8,7 @@ from itertools import groupby
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.lifting import first_lift_notice
 from buildplan.booklet.common.phone_code import code_at_step
 from buildplan.booklet.common.spurs import spur_before, spur_whole
 from buildplan.booklet.crew.courses import course_blocks, is_of_courses
@@ -46,6 +47,7 @@ def assembling(book: Book, work: Sequence[Job]) -> list[Flowable]:
     blocks = code_at_step(book, first.steps[0]) if first else []
     blocks += _corners_drawn(book)
     blocks += _how_to_read(book, work)
+    blocks += first_lift_notice(book, book.steps)
     job_of = {step.number: job.number for job in work for step in job.steps}
     for name, run in groupby(work, key=lambda job: equal_part(book, job)):
         if name:

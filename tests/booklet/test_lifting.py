@@ -1,0 +1,45 @@
+"""The booklet says when a piece that only its locks keep in shape may first be lifted."""
+
+from __future__ import annotations
+
+import io
+from dataclasses import replace
+
+import pypdf
+import pytest
+from shipped import book_of, page_texts
+
+from buildplan.booklet.editions import print_booklet
+from buildplan.design.measures import size_words
+from buildplan.shape.kinds import ShapeKind
+
+NOTICE, TICKED = "Do not stand it up or carry it", "All of it is tied and locked"
+
+
+def one_line(text: str) -> str:
+    return " ".join(text.split())
+
+
+@pytest.mark.parametrize("edition", ["training", "crew"])
+def test_a_star_is_not_lifted_before_its_last_lock(edition: str) -> None:
+    book = replace(book_of("reading_star"), edition=edition)
+    assert ShapeKind.KEPT_BY_ITS_LOCKS in {one.kind for one in book.examination.cautions}
+    if edition == "crew":
+        reader = pypdf.PdfReader(io.BytesIO(print_booklet(book)))
+        pages = [one_line(page.extract_text()) for page in reader.pages]
+    else:
+        pages = [*map(one_line, page_texts("reading_star"))]
+    (told,) = [page for page in pages if NOTICE in page]
+    length = book.voice.tell(size_words(book.examination.folds_unlocked_m, book.units))
+    last = max(step.number for step in book.steps if any(step.adds.values()))
+    assert f"before step {last} is done" in told
+    assert f"fold by {length} or more" in told
+    assert sum(TICKED in page for page in pages) == (edition == "training")
+
+
+def test_what_keeps_its_shape_says_nothing_of_it() -> None:
+    book = book_of("picture_frame")
+    assert ShapeKind.KEPT_BY_ITS_LOCKS not in {one.kind for one in book.examination.cautions}
+    text = one_line(" ".join(page_texts("picture_frame")))
+    assert NOTICE not in text
+    assert TICKED not in text
