@@ -20,6 +20,7 @@ from buildplan.shape.finding import Settings, find_shape
 from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import Base, Examination, Holding, Shape
 from buildplan.shape.unlocking import folds_unlocked_m, kept_by_locks
+from buildplan.shape.whereabouts import with_places
 
 # New link balloons in one step, at most: few enough for those who learn, and the same in every
 # edition, so that a step has one number on all papers of a piece.
@@ -96,10 +97,11 @@ def evaluate_shape(
     folds_m = folds_unlocked_m(framework, shape, found.stiffness, constants)
     kept = kept_by_locks(folds_m, constants["lock_stiffness"].remembered)
     cautions = (*kept, *with_base(found.cautions, shape, design.units), *reach.cautions)
-    found = replace(found, cautions=cautions, folds_unlocked_m=folds_m)
+    found = replace(found, cautions=with_places(cautions, shape), folds_unlocked_m=folds_m)
     problems = shape.problems
     # of parts that cannot be tied so, nothing holds together
     if not any(one.kind is ShapeKind.TIES_CANNOT_MEET for one in shape.problems):
         problems += found.problems
+    problems = with_places(problems, shape)
     facts = gather_facts(design, framework, shape, found, steps, problems)
     return Evaluation(design, framework, shape, found, steps, facts, units)

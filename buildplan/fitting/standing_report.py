@@ -19,7 +19,7 @@ from buildplan.fitting.mending import Stiffer
 from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
 from buildplan.shape.holding import conditions
-from buildplan.source.runs import runs_words
+from buildplan.shape.whereabouts import group_words
 
 Row = tuple[str, str]
 """The name of a figure, empty where the one above goes on, and its words."""
@@ -76,7 +76,7 @@ def _stands(piece: Evaluation, voice: Voice) -> Iterator[Row]:
     if piece.facts.stands and by_itself:
         stands = voice.say(
             "yes, on {joints}; goes over when it leans {angle} (estimate)",
-            joints=runs_words(piece.shape.standing.feet),
+            joints=group_words(piece.shape, piece.shape.standing.feet),
             angle=estimate_words(piece.examination.tip_angle, 1, voice.say("degrees"), voice),
         )
     elif piece.facts.stands and held:

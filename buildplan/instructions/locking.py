@@ -12,6 +12,7 @@ from buildplan.instructions.read_back import TAKE_LOCK, THESE_ROUNDS
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Access, Kind, Step, Turn
+from buildplan.source.runs import runs_words
 
 # What the reader of words looks for: the rounds of the locks.
 
@@ -52,7 +53,7 @@ def getting_at(context: Context, step: Step) -> Iterator[str]:
     if step.behind and not any(other.behind for other in context.steps[: step.number - 1]):
         yield voice.say("Kneel down to the joints at the back and reach in low.")
     for way, joints in step.ways.items():
-        listed = voice.listed(joints)
+        listed = voice.tell(runs_words(joints))
         match way:
             case Access.LIFTED:
                 yield voice.say_count(

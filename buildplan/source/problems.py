@@ -34,7 +34,8 @@ class Problem:
 
     `message` says it, in any language. `path` is the place in the design file
     (`build.tube.course[3]`) and `line` its line, from 1; `joints` are the labels concerned, when
-    the piece rather than the file is at fault. `suggestion` says what would be right.
+    the piece rather than the file is at fault, `place` where these are when they are too many to be
+    named. `suggestion` says what would be right.
     """
 
     kind: ProblemKind
@@ -43,6 +44,7 @@ class Problem:
     path: str = ""
     line: int | None = None
     joints: tuple[str, ...] = ()
+    place: Listing | Message | None = None
 
     @property
     def data(self) -> Mapping[str, object]:
@@ -103,7 +105,8 @@ def in_words(problem: Problem, voice: Voice, file: str = "") -> str:
         place = f"{place}:{problem.line}" if place else voice.say("line {line}", line=problem.line)
     parts = [part for part in (place, problem.path) if part]
     if problem.joints:
-        parts.append(voice.say("at {joints}", joints=runs_words(problem.joints)))
+        where = problem.place or runs_words(problem.joints)
+        parts.append(voice.say("at {joints}", joints=where))
     words = ": ".join([*parts, voice.tell(problem.message)])
     if not problem.suggestion:
         return words

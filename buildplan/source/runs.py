@@ -37,8 +37,22 @@ class _Run:
 
 
 def runs_words(labels: Iterable[str]) -> Listing | Message:
-    """Labels in few words, none left out: `A24 to A32, D24 and D25`; `1 to 4 of each of M to AN`;
-    of an assembly that has too many, `12 joints of L and 8 joints of R`."""
+    """Labels in few words, none left out: as `few_runs`, else how many they are."""
+    told = few_runs(labels := list(labels))
+    if told is not None:
+        return told
+    known = sorted(dict.fromkeys(labels), key=_order)
+    return message(
+        "{count} in all, from {first} to {last}",
+        count=len(known),
+        first=known[0],
+        last=known[-1],
+    )
+
+
+def few_runs(labels: Iterable[str]) -> Listing | None:
+    """Labels in few words: `A24 to A32, D24 and D25`; `1 to 4 of each of M to AN`; of an assembly
+    that has too many, `12 joints of L and 8 joints of R`; None where that takes many words too."""
     given = list(dict.fromkeys(labels))
     known = sorted(given, key=_order)
     runs, others = _runs(known)
@@ -48,17 +62,12 @@ def runs_words(labels: Iterable[str]) -> Listing | Message:
     if len(told) + len(others) <= MOST_TOLD:
         return listing([*told, *others])
     parts = Counter(label.rpartition(".")[0] for label in given)
-    if len(parts) > 1 and "" not in parts:
+    if 1 < len(parts) <= MOST_TOLD and "" not in parts:
         return listing(
             message_count("{number} joint of {part}", "{number} joints of {part}", count, part=part)
             for part, count in parts.items()
         )
-    return message(
-        "{count} in all, from {first} to {last}",
-        count=len(known),
-        first=known[0],
-        last=known[-1],
-    )
+    return None
 
 
 def _order(label: str) -> tuple[str, int, str, int]:

@@ -18,6 +18,7 @@ from buildplan.evaluation.ballast import ballast_each_kg
 from buildplan.evaluation.figures import weight_words, wind_words
 from buildplan.language.messages import mark
 from buildplan.sequence.reach import lifters
+from buildplan.shape.whereabouts import group_words
 
 VIEW_HEIGHT, SIDE_HEIGHT = 190.0, 110.0
 
@@ -70,7 +71,7 @@ def _before(book: Book) -> list[str]:
 
 def _standing_up(book: Book) -> list[str]:
     voice = book.voice
-    feet = joints_words(book.shape.standing.feet, voice)
+    feet = voice.tell(group_words(book.shape, book.shape.standing.feet))
     return [
         voice.say(
             "It stands on {joints}. Turn it on the floor until they point to where its foot "
@@ -99,7 +100,7 @@ def _holding_down(book: Book) -> list[str]:
     )
     ballast = voice.say(
         "Ballast, tied low: water or sand, {each} at each of {joints}.",
-        joints=strong(voice.listed(ballasted)),
+        joints=strong(joints_words(ballasted, voice)),
         each=strong(mass_words(ballast_each_kg(book.examination), voice)),
     )
     return [

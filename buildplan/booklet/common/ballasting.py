@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from buildplan.booklet.common.book import Book
-from buildplan.booklet.common.loads import mass_words
+from buildplan.booklet.common.loads import joints_words, mass_words
 from buildplan.document.links import PageLink
 from buildplan.document.printing import Section
 from buildplan.document.text import underlined
@@ -27,7 +27,7 @@ def ballast_row(book: Book) -> str:
     return book.voice.say(
         "Tie ballast of {each} to each of {joints}, then let go",
         each=mass_words(ballast_each_kg(book.examination), book.voice),
-        joints=book.voice.listed(book.examination.wind.ballast_at),
+        joints=joints_words(book.examination.wind.ballast_at, book.voice),
     )
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from buildplan.booklet.common.book import Book
-from buildplan.booklet.common.loads import mass_words
+from buildplan.booklet.common.loads import joints_words, mass_words
 from buildplan.design.measures import Units, side_words
 from buildplan.document.text import plain, strong
 from buildplan.evaluation.ballast import ballast_each_kg, ballast_kg
@@ -76,7 +76,7 @@ def to_hold_it_down(book: Book) -> Iterator[str]:
                 "Ballast: {mass}, {each} at each of {joints}",
                 mass=mass_words(ballast_kg(found), voice),
                 each=mass_words(ballast_each_kg(found), voice),
-                joints=voice.listed(found.wind.ballast_at),
+                joints=joints_words(found.wind.ballast_at, voice),
             )
         )
     yield voice.say("Soft ties or webbing, no wire")

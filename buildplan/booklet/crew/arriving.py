@@ -26,6 +26,7 @@ from buildplan.language.messages import mark
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.shape.holding import DRAUGHT_M_PER_S
+from buildplan.shape.whereabouts import group_words
 
 # Speeds that ballast is told for; outdoors the ends of Beaufort 2 and 3 (mean speeds: gusts run
 # above them).
@@ -50,9 +51,9 @@ def arriving(book: Book, packed: Sequence[Bag]) -> list[Flowable]:
 def _placing(book: Book) -> list[Flowable]:
     """Where it stands, and what holds it there."""
     voice = book.voice
-    feet = strong(joints_words(book.shape.standing.feet, voice))
+    feet = strong(voice.tell(group_words(book.shape, book.shape.standing.feet)))
     ballasted = book.examination.wind.ballast_at
-    weighed = strong(voice.listed(ballasted))
+    weighed = strong(joints_words(ballasted, voice))
     tips = voice.decimal(book.facts.tip_angle_deg, 1)
     leans = (
         voice.say("Ballast low at {joints}, the same on each", joints=weighed),

@@ -10,7 +10,6 @@ from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.cautions import LATEX_WORDS, choking_box
 from buildplan.booklet.common.front import draft_notice
 from buildplan.booklet.common.holding import held_words
-from buildplan.booklet.common.loads import joints_words
 from buildplan.booklet.common.manner import people_words
 from buildplan.booklet.common.phone_code import code_of_piece
 from buildplan.design.measures import size_words
@@ -24,6 +23,7 @@ from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.figures import minutes_words, weight_words
 from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
+from buildplan.shape.whereabouts import group_words
 
 WARNING = mark("WARNING")
 # The cautions of cautions.py as a crew reads them again before each job.
@@ -115,7 +115,7 @@ def _figures(book: Book) -> tuple[str, ...]:
         ),
         voice.say(
             "Stands on {joints}",
-            joints=strong(joints_words(book.shape.standing.feet, voice)),
+            joints=strong(voice.tell(group_words(book.shape, book.shape.standing.feet))),
         ),
         *map(strong, held_words(book)),
     )
