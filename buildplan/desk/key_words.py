@@ -89,6 +89,10 @@ KEYS: Mapping[str, str] = {
     "ties": mark("Ties between parts"),
     "design": mark("Its design file"),
     "on": mark("Set on"),
+    "left_of": mark("To the left of"),
+    "right_of": mark("To the right of"),
+    "in_front_of": mark("In front of"),
+    "behind": mark("Behind"),
     "mirrored": mark("Mirrored"),
     "to_next": mark("Ties to the next"),
     # colours in order

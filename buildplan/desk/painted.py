@@ -11,8 +11,16 @@ from buildplan.design.building import build_framework
 from buildplan.design.checks import check
 from buildplan.design.model import Design
 from buildplan.design.reading import joined_data
-from buildplan.desk.painting import CannotPaintError, paint_changes, painted_parts, unpainted
+from buildplan.desk.key_words import COLOURED
+from buildplan.desk.painting import (
+    CannotPaintError,
+    PaintedPart,
+    paint_changes,
+    painted_parts,
+    unpainted,
+)
 from buildplan.desk.refusals import RefusedError
+from buildplan.framework.assembly import outer_part
 from buildplan.language.messages import message
 from buildplan.language.voice import Voice
 from buildplan.shape.constants import CONSTANTS
@@ -30,6 +38,7 @@ def paint_as_data(design: Design, data: object, voice: Voice) -> dict[str, objec
         "parts": [
             {
                 "part": one.part,
+                "label": _label(one, voice),
                 "at": list(one.colours_at),
                 "places": [list(place) for place in one.places],
             }
@@ -37,6 +46,16 @@ def paint_as_data(design: Design, data: object, voice: Voice) -> dict[str, objec
         ],
         "why": " ".join(voice.tell(told) for told in unpainted(design, data)),
     }
+
+
+def _label(part: PaintedPart, voice: Voice) -> str:
+    """What a painted part is called, with the part of an assembly that it is of."""
+    called = COLOURED.get(part.part)
+    words = part.part if called is None else voice.say_whole(called)
+    link = part.places[0][0]
+    if "." not in link:
+        return words
+    return voice.say("{part}: {what}", part=outer_part(link), what=words)
 
 
 def painted(text: str, folder: Path, links: Collection[str], balloon: str) -> Sequence[Change]:

@@ -1,4 +1,4 @@
-"""Ties of parts that are said to stand on others, or between two: worked out on their shapes."""
+"""Ties of parts that are said to stand on others, or beside them: worked out on their shapes."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from typing import TypeVar
 from buildplan.design.building import build_framework
 from buildplan.design.model import Design
 from buildplan.design.reading import read_design
-from buildplan.patterns.assembly_keys import Assembly, AssemblyPart
+from buildplan.patterns.assembly_keys import PLACES, Assembly, AssemblyPart
 from buildplan.patterns.build import built_as
 from buildplan.shape.constants import constants_with
 from buildplan.shape.finding import Settings, shapes_of_parts
@@ -43,7 +43,7 @@ def read_whole(path: Path, known_constants: Collection[str] | None = None) -> De
 
 
 def seated(design: Design) -> Seated:
-    """A design that has been read, with the ties of what stands on or between its parts."""
+    """A design that has been read, with the ties of what is set on or beside its parts."""
     assembly = design.build.keys_of(Assembly)
     if assembly is None:
         return Seated(design, {}, ())
@@ -55,7 +55,7 @@ def seated(design: Design) -> Seated:
         within |= {(part.name, *names): pairs for names, pairs in inner.ties.items()}
         parts.append(part.model_copy(update={"build": inner.design.build}))
         problems += inner.problems
-    seats = [Seat(one.name, one.carried_by, one.on is None) for one in parts if one.carried_by]
+    seats = [Seat(one.name, one.carried_by, next(iter(one.places))) for one in parts if one.places]
     if not seats or problems:
         whole = assembly.model_copy(update={"parts": parts})
         return Seated(_with(design, whole), within, tuple(problems))
@@ -63,7 +63,7 @@ def seated(design: Design) -> Seated:
     framework = build_framework(tied)
     settings = Settings(constants=constants_with(design.constants))
     found = ties_worked_out(framework, shapes_of_parts(framework, settings), seats)
-    plain = [one.model_copy(update={"on": None, "between": None}) for one in parts]
+    plain = [one.model_copy(update=dict.fromkeys(PLACES)) for one in parts]
     ties = ties_with(assembly.ties, [pair for pairs in found.ties.values() for pair in pairs])
     whole = Assembly.model_construct(parts=plain, ties=ties, lock=assembly.lock)
     own = {(name,): pairs for name, pairs in found.ties.items()}

@@ -12,6 +12,7 @@ from buildplan.evaluation.measured import Measured, first_mistake, measure
 from buildplan.fitting.near_courses import COURSE_TRIALS, OF_THE_COURSE, near_courses
 from buildplan.framework.assembly import outer_part
 from buildplan.language.messages import listing, message
+from buildplan.patterns.assembly_keys import PLACES
 from buildplan.shape.constants import constants_with
 from buildplan.shape.finding import Settings, shapes_of_parts
 from buildplan.shape.kinds import ShapeKind
@@ -69,7 +70,7 @@ def _ties(data: Data) -> Sequence[Any]:
 
 
 def _carried(part: Data) -> bool:
-    return part.get("on") is not None or part.get("between") is not None
+    return any(part.get(key) is not None for key in PLACES)
 
 
 def _joints(tie: Any) -> list[str]:
@@ -91,7 +92,7 @@ def _loose(data: Data) -> list[str]:
 
 
 def _carriers(part: Data) -> list[str]:
-    given = part.get("on") or part.get("between") or []
+    given: Any = next((part[key] for key in PLACES if part.get(key)), [])
     return [given] if isinstance(given, str) else list(given)
 
 
@@ -110,14 +111,14 @@ def _places(data: Data, names: Sequence[str]) -> Iterator[Remedy]:
 
 
 def _placed(data: Data, name: str, key: str, place: str | list[str]) -> Iterator[Remedy]:
-    """A part set `on` or `between` others, unless it is so already."""
+    """A part set at a place of that key, unless it is so already."""
     own = next(i for i, part in enumerate(_parts(data)) if part["name"] == name)
     part, at = _parts(data)[own], (*AT, "parts", own)
     if part.get(key) == place:
         return
     right = f"{key}: {place}" if isinstance(place, str) else f"{key}: [{', '.join(place)}]"
-    other = "between" if key == "on" else "on"
-    clear = [TakeOut((*at, other))] if part.get(other) is not None else []
+    others = [one for one in PLACES if one != key and part.get(one) is not None]
+    clear = [TakeOut((*at, other)) for other in others]
     words = message("give part {part} its place: {right}", part=name, right=right)
     yield Remedy(words, (*clear, Put((*at, key), place)))
 

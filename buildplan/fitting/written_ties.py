@@ -6,13 +6,14 @@ from collections.abc import Iterator, Mapping
 from typing import Any
 
 from buildplan.evaluation.seating import Pairs, ties_with
+from buildplan.patterns.assembly_keys import PLACES
 from buildplan.source.suggestions import Change, Path, Put, TakeOut
 
 Data = Mapping[str, Any]
 
 
 def written_ties(data: Data, ties: Mapping[tuple[str, ...], Pairs]) -> tuple[Change, ...]:
-    """The changes of a file, as plain data, that put `ties` in place of `on` and `between`; they
+    """The changes of a file, as plain data, that put `ties` in place of `on` and the like; they
     are given by the names of the part that they are of and of those that it is within."""
     return tuple(_of_build(data["build"], (), ("build",), ties))
 
@@ -28,7 +29,7 @@ def _of_build(
     for i, part in enumerate(assembly["parts"]):
         names = (*within, part["name"])
         place: Path = (*here, "parts", i)
-        for key in ("on", "between"):
+        for key in PLACES:
             if part.get(key) is not None and names in ties:
                 yield TakeOut((*place, key))
         found = ties_with(found, ties.get(names, ()))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Annotated
+from typing import Annotated, Literal, get_args
 
 from pydantic import Discriminator, Field, Tag
 
@@ -27,6 +27,8 @@ OneOrMoreParts = Annotated[
     | Annotated[list[PartName], Field(min_length=1, max_length=8), Tag(LIST_FORM)],
     Discriminator(form_of),
 ]
+Place = Literal["on", "between", "left_of", "right_of", "in_front_of", "behind"]
+PLACES: tuple[Place, ...] = get_args(Place)  # the keys that say where a part is set
 PartJoint = Annotated[str, Field(min_length=1, max_length=30, pattern=ONE_LINE)]
 TiedJoints = Annotated[list[PartJoint], Field(min_length=2, max_length=6)]
 
@@ -79,6 +81,22 @@ class AssemblyPart(FileModel):
             "the ties are worked out"
         ),
     )
+    left_of: PartName | None = Field(
+        None,
+        description=mark(
+            "the part that it is tied to the left of, both on the floor if they can be; the ties "
+            "are worked out"
+        ),
+    )
+    right_of: PartName | None = Field(
+        None, description=mark("the part that it is tied to the right of, as `left_of`")
+    )
+    in_front_of: PartName | None = Field(
+        None, description=mark("the part that it is tied in front of, as `left_of`")
+    )
+    behind: PartName | None = Field(
+        None, description=mark("the part that it is tied behind, as `left_of`")
+    )
     mirrored: bool = Field(False, description=mark("whether it is built left to right"))
     repeat: Annotated[int, Field(ge=1, le=40)] = Field(
         1, description=mark("how many there are of it; with S for a name they are S1, S2, S3 ...")
@@ -92,11 +110,20 @@ class AssemblyPart(FileModel):
     )
 
     @property
+    def places(self) -> dict[Place, tuple[str, ...]]:
+        """The parts that it is set on or beside, by the key that says so; one at most once it is
+        checked, none where ties alone say where it goes."""
+        found: dict[Place, tuple[str, ...]] = {}
+        for key in PLACES:
+            given: str | list[str] | None = getattr(self, key)
+            if given is not None:
+                found[key] = (given,) if isinstance(given, str) else tuple(given)
+        return found
+
+    @property
     def carried_by(self) -> tuple[str, ...]:
-        """The parts that it is set on or between, none where ties alone say where it goes."""
-        if isinstance(self.on, str):
-            return (self.on,)
-        return tuple(self.on or self.between or ())
+        """The parts that it is set on or beside."""
+        return next(iter(self.places.values()), ())
 
 
 class Assembly(FileModel):

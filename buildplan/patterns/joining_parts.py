@@ -103,23 +103,13 @@ def _names_taken(assembly: Assembly) -> Iterator[Mistake]:
 
 
 def _carried(assembly: Assembly) -> Iterator[Mistake]:
-    """What is wrong with what parts are said to be set on or between."""
+    """What is wrong with what parts are said to be set on or beside."""
     names = [name for part in assembly.parts for name in part_names(part)]
     for i, part in enumerate(assembly.parts):
         at: Path = (*AT, "parts", i)
-        key = "on" if part.on is not None else "between"
-        if part.on is not None and part.between is not None:
-            yield Mistake(
-                FileKind.ON_OR_BETWEEN,
-                at,
-                message("part {part} is set both on and between others", part=part.name),
-                Suggestion(
-                    ways=tuple(
-                        Remedy(message("take {key} out", key=one), (TakeOut((*at, one)),))
-                        for one in ("between", "on")
-                    )
-                ),
-            )
+        key, *others_given = part.places or ("on",)
+        if others_given:
+            yield _two_places(part, at)
         elif part.carried_by and part.repeat > 1:
             yield Mistake(
                 FileKind.ONE_PLACE_FOR_SEVERAL,
@@ -129,7 +119,8 @@ def _carried(assembly: Assembly) -> Iterator[Mistake]:
             )
         others = [name for name in names if name not in part_names(part)]
         for j, name in enumerate(part.carried_by):
-            place: Path = (*at, key) if isinstance(part.on, str) else (*at, key, j)
+            listed = isinstance(getattr(part, key), list)
+            place: Path = (*at, key, j) if listed else (*at, key)
             if name not in others:
                 yield Mistake(
                     FileKind.NO_SUCH_PART,
@@ -144,6 +135,26 @@ def _carried(assembly: Assembly) -> Iterator[Mistake]:
                     message("part {part} is named twice here", part=name),
                     by_hand(message("name two different parts")),
                 )
+
+
+def _two_places(part: AssemblyPart, at: Path) -> Mistake:
+    given = tuple(part.places)
+    ways = []
+    for kept in given:
+        others = [one for one in given if one != kept]
+        words = message("take {key} out", key=", ".join(others))
+        ways.append(Remedy(words, tuple(TakeOut((*at, one)) for one in others)))
+    return Mistake(
+        FileKind.ON_OR_BETWEEN,
+        at,
+        message(
+            "part {part} has both {one} and {other}: it can be set at one place alone",
+            part=part.name,
+            one=given[0],
+            other=given[1],
+        ),
+        Suggestion(ways=tuple(ways)),
+    )
 
 
 def _itself(part: AssemblyPart, at: Path) -> Iterator[Mistake]:

@@ -23,7 +23,14 @@ from buildplan.shape.locking import locks
 from buildplan.shape.model import FREE, FloatArray, Holding, IntArray, Shape
 from buildplan.shape.placing import PlacedJoints, place_parts
 from buildplan.shape.plan import EASE_RIGID, close_plan, plan_of, plan_positions
-from buildplan.shape.posing import facing_the_viewer, of_one_hand, on_the_floor, size_m, upright
+from buildplan.shape.posing import (
+    as_placed,
+    facing_the_viewer,
+    of_one_hand,
+    on_the_floor,
+    size_m,
+    upright,
+)
 from buildplan.shape.relaxing import Relaxed, relax_apart
 from buildplan.shape.rigidity import rigidity
 from buildplan.shape.settings import DEFAULT, MANY_JOINTS, Settings
@@ -232,6 +239,8 @@ def find_shape(
     best, two_sided = results[0], mirrors(framework, bodies)
     flat = two_sided or is_flat(best.positions_m)
     rotation = upright(framework, bodies, level, stand_on, flat, settings.constants, top)
+    if framework.parts and not top:
+        rotation = as_placed(rotation)
     posed = facing_the_viewer(framework, best.positions_m @ rotation.T)
     positions = on_the_floor(bodies, of_one_hand(framework, posed))
     standing, mass = stand(framework, bodies, positions, settings.constants)

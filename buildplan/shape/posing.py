@@ -77,6 +77,17 @@ def upright(
     return np.eye(3) if best is None else best.rotation
 
 
+def as_placed(rotation: FloatArray) -> FloatArray:
+    """The rotation (3, 3) that sets an assembly upright, without its turn about the upright axis:
+    its parts are placed as they are seen from the front."""
+    ahead = rotation @ [0.0, 0.0, 1.0]
+    reach = float(np.hypot(ahead[0], ahead[2]))
+    if reach < NO_FRONT_M:
+        return rotation
+    x, z = ahead[0] / reach, ahead[2] / reach
+    return np.asarray(np.array([[z, 0.0, -x], [0.0, 1.0, 0.0], [x, 0.0, z]]) @ rotation)
+
+
 def of_one_hand(framework: Framework, positions_m: FloatArray) -> FloatArray:
     """The piece as it stands upright, or its mirror image, which is at rest as well: the one whose
     lowest ring is numbered clockwise seen from above, or whose rows, seen from the

@@ -1,9 +1,10 @@
-"""Ties worked out for parts that are said to stand on others, or to be tied between two.
+"""Ties worked out for parts that are said to stand on others, or to be tied beside them.
 
 Each part stands upright as it was found by itself. What is set on another is moved until its
 lowest joints meet the highest of what carries it, in the middle; across several, these stand below
 its ends and evenly between. What is tied between two meets one with its joints on the left and
-the other with those on the right, as high as it can. Joints that meet are tied.
+the other with those on the right, as high as it can. What is tied to one side of another meets
+the joints on that side of it, on the floor where it can. Joints that meet are tied.
 """
 
 from __future__ import annotations
@@ -28,15 +29,24 @@ EDGE_SHARE = 0.3  # of a link: joints this near the highest, lowest or outermost
 FEW_SHARE = 0.75  # of the most joints that can meet: with so many a place is as good
 CENTRED_SHARE = 0.25  # of a link: places are told apart by how far off they are, in such steps
 LEAST_PAIRS = 2
+X, Y, Z = 0, 1, 2
+# where a part is tied beside another: on which side of that, as an axis and a way along it
+SIDES: Mapping[str, tuple[int, int]] = {
+    "left_of": (X, -1),
+    "right_of": (X, 1),
+    "in_front_of": (Z, 1),
+    "behind": (Z, -1),
+}
 
 
 @dataclass(frozen=True)
 class Seat:
-    """A part, by its name, and the parts that it is set on, from left to right, or between."""
+    """A part, by its name, and the parts that it is set on, from left to right, or beside: `place`
+    is the key of the file that says how."""
 
     part: str
     carriers: tuple[str, ...]
-    between: bool
+    place: str
 
 
 @dataclass(frozen=True)
@@ -109,8 +119,10 @@ class _Scene:
             carriers = [name for name in seat.carriers if any(b.is_of(name) for b in group)]
             if any(group[0] is block for block in own):
                 found = self._where_they_are(seat, carriers, spots)
-            elif seat.between:
-                found = self._beside(seat, carriers, spots, self._down(group), own, group)
+            elif seat.place in SIDES:
+                found = self._at_side(seat, spots, self._down(group), own, group)
+            elif seat.place == "between":
+                found = self._between(seat, carriers, spots, self._down(group), own, group)
             else:
                 found = self._below(seat, carriers, spots, self._down(group), share, own, group)
             if found is not None and len(found.pairs) >= LEAST_PAIRS:
@@ -208,7 +220,7 @@ class _Scene:
         many = [one for one in found if len(one.pairs) >= FEW_SHARE * most]
         return min(many, key=rank, default=None)
 
-    def _beside(
+    def _between(
         self,
         seat: Seat,
         carriers: Sequence[str],
@@ -249,6 +261,31 @@ class _Scene:
             return -len(one.pairs), above, floor, round(abs(one.angle), 2), one.miss_m
 
         return min(found, key=rank, default=None)
+
+    def _at_side(
+        self, seat: Seat, spots: Spots, others: Spots, own: Sequence[Block], group: Sequence[Block]
+    ) -> Meeting | None:
+        """The part moved to a side of its carrier, where it meets it with most joints, both on the
+        floor and in the middle of one another if that can be."""
+        axis, sign = SIDES[seat.place]
+        across = Z if axis == X else X
+        near = EDGE_SHARE * self.a_link_m
+        (name,) = seat.carriers
+        moves = {joint: at for joint, at in spots.items() if is_of_part(joint, seat.part)}
+        points = np.array(list(moves.values()))
+        side = self._edge(others, [name], axis, sign)
+        stays = np.array([at for joint, at in others.items() if is_of_part(joint, name)])
+        beyond = (sign * stays[:, axis]).max() - near
+        found: list[tuple[tuple[float, ...], Meeting]] = []
+        for one in meetings(side, moves, self.a_link_m, self._angles(side, moves, own, group)):
+            moved = one.moved(points)
+            if (sign * moved[:, axis]).min() >= beyond:
+                off = abs(sum(_span(moved, across)) - sum(_span(stays, across))) / 2
+                floor, middle = round(abs(float(one.move_m[Y])) / near), round(off / near)
+                pairs = tuple((joint, other) for other, joint in one.pairs)
+                rank = (-len(pairs), floor, middle, round(abs(one.angle), 2), one.miss_m)
+                found.append((rank, replace(one, pairs=pairs)))
+        return min(found, key=lambda each: each[0], default=(None, None))[1]
 
 
 def _span(points: FloatArray, axis: int) -> tuple[float, float]:

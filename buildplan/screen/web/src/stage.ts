@@ -41,6 +41,8 @@ export class Stage {
   onTag: ((joint: string) => void) | null = null;
   /** Told of a tap before anything under it is looked for; answers whether that was all. */
   onPoint: ((x: number, y: number, from: Pose) => boolean) | null = null;
+  /** Told where a mouse is, before what is under it. */
+  onAim: ((x: number, y: number, from: Pose) => void) | null = null;
   /** Told of what a mouse is over. */
   onOver: ((body: Body | undefined) => void) | null = null;
   private by: Turned = AT_THE_SEAT;
@@ -174,7 +176,9 @@ export class Stage {
   private drag(event: PointerEvent): void {
     const before = this.touches.get(event.pointerId);
     if (!before) {
-      if (this.onOver && event.pointerType === "mouse") this.onOver(this.under(event));
+      if (event.pointerType !== "mouse") return;
+      if (this.from) this.onAim?.(...this.spot(event), this.from);
+      this.onOver?.(this.under(event));
       return;
     }
     const x = event.clientX - before.x;

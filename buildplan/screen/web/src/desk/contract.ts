@@ -166,6 +166,7 @@ export interface Overlays {
 /** A part that can be painted: the links of each of its places; `at` is where the file has its colours. */
 export interface Paintable {
   part: string;
+  label: string; // what is called so in the whole piece
   at: Path;
   places: readonly (readonly string[])[];
 }

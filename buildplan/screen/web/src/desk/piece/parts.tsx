@@ -1,13 +1,16 @@
 // The parts of an assembly, each with where it is set, by hand in the picture or by its controls.
 import { useSignal } from "@preact/signals";
 import { edit } from "../actions";
+import { made } from "./made";
 import type { Control } from "../contract";
 import { design, facts, problems } from "../state";
 import { say } from "../words";
 import { controlAt } from "./balloons";
-import { tapping, type Tapping } from "./choices";
+import { setPart, stopTapping, tapping } from "./choices";
 import { isFixed, Mistakes } from "./controls";
+import { SIDES } from "./faces";
 import { Folded, GroupItems } from "./many_controls";
+import { OtherDesigns } from "./other_designs";
 import { problemsOf } from "./written";
 
 const PARTS = ["build", "assembly", "parts"];
@@ -39,9 +42,10 @@ export function Parts() {
 function MorePart({ all }: { all: Control }) {
   const open = useSignal(false);
   if (isFixed()) return null;
-  const add = (value: unknown): void => {
+  const add = async (value: unknown): Promise<void> => {
     open.value = false;
-    void edit([{ op: "insert", path: [...all.path, all.items?.length ?? 0], value }]);
+    const path = [...all.path, all.items?.length ?? 0];
+    if (await made([{ op: "insert", path, value }])) setPart((value as { name: string }).name, path, "side");
   };
   return (
     <div class="more-part">
@@ -51,36 +55,34 @@ function MorePart({ all }: { all: Control }) {
       {open.value && (
         <div class="panel-in forms">
           {(all.adds ?? []).map(({ label, value }) => (
-            <button key={label} type="button" onClick={() => add(value)}>
+            <button key={label} type="button" onClick={() => void add(value)}>
               {label}
             </button>
           ))}
+          <OtherDesigns choose={(value) => void add(value)} name={all.adds?.[0]?.value} />
         </div>
       )}
     </div>
   );
 }
 
+/** Where a part is set, by what its keys say. */
+function whereIs(of: (key: string) => unknown): string {
+  const between = of("between");
+  if (Array.isArray(between)) return say("piece part is between", { first: String(between[0]), second: String(between[1]) });
+  const side = SIDES.find((key) => of(key));
+  return side ? say(`piece part is ${side}`, { other: [of(side)].flat().join(", ") }) : say("piece part is free");
+}
+
 function OnePart({ part, alone, place }: { part: Control; alone: boolean; place: number }) {
   const of = (key: string): unknown => part.items?.find((item) => item.key === key)?.value;
   const name = String(of("name") ?? part.label);
   const made = part.items?.find((item) => item.key === "build")?.items?.[0]?.label ?? String(of("design") ?? "");
-  const [on, between] = [of("on"), of("between")];
-  const where = on
-    ? say("piece part is on", { other: [on].flat().join(", ") })
-    : Array.isArray(between)
-      ? say("piece part is between", { first: String(between[0]), second: String(between[1]) })
-      : say("piece part is free");
-  const press = (does: "on" | "between"): void => {
-    const now = tapping.value;
-    const same = now?.does === does && now.part === name;
-    const next: Tapping = does === "on" ? { does, part: name, at: part.path } : { does, part: name, at: part.path, first: null };
-    tapping.value = same ? null : next;
-  };
-  const is = (does: "on" | "between"): boolean => tapping.value?.does === does && tapping.value.part === name;
+  const now = tapping.value;
+  const isSet = now !== null && "part" in now && now.part === name;
   return (
     <li>
-      <Folded control={{ ...part, label: name, help: "" }} extra={<span class="kind">{[made, where].filter(Boolean).join(", ")}</span>}>
+      <Folded control={{ ...part, label: name, help: "" }} extra={<span class="kind">{[made, whereIs(of)].filter(Boolean).join(", ")}</span>}>
         <Mistakes found={problemsOf(part, problems.value)} id={`wrong ${name}`} />
         <GroupItems control={part} />
         {!alone && !isFixed() && (
@@ -98,11 +100,8 @@ function OnePart({ part, alone, place }: { part: Control; alone: boolean; place:
       </Folded>
       {!isFixed() && (
         <span class="part-deeds">
-          <button type="button" aria-pressed={is("on")} aria-label={say("piece set on", { part: name })} onClick={() => press("on")}>
-            {say("piece set on short")}
-          </button>
-          <button type="button" aria-pressed={is("between")} aria-label={say("piece set between", { part: name })} onClick={() => press("between")}>
-            {say("piece set between short")}
+          <button type="button" aria-pressed={isSet} aria-label={say("piece set", { part: name })} onClick={() => (isSet ? stopTapping() : setPart(name, part.path, "side"))}>
+            {say("piece set short")}
           </button>
         </span>
       )}

@@ -7,12 +7,13 @@ import type { Of } from "../state";
 import type { Shown } from "../contract";
 import { facts, piece, unworkable, version, working } from "../state";
 import { say } from "../words";
-import { door, gust, lit, moment, overlays, tapping, type Overlay } from "./choices";
+import { aimed, brushed, door, gust, lit, moment, overlays, tapping, type Overlay } from "./choices";
 import { dimensions, doorway, foot, hold, wind } from "./drawn";
 import { hexOf, paintAt, strokeAt } from "./painting";
-import { jointAt } from "./picking";
-import { pickJoint, pickPart } from "./placing";
-import { PictureBar, Seeing } from "./tools";
+import { drawnFaces, faceAt } from "./faces";
+import { jointAt, partOf } from "./picking";
+import { pickJoint, pickPart, pickSide } from "./placing";
+import { PictureBar, Seeing, Told } from "./tools";
 import { viewOf, type View } from "./view";
 
 export function Picture({ name }: { name: string }) {
@@ -39,7 +40,16 @@ function stateWords(found: Of<Shown> | null): string {
 
 function Nothing() {
   const cannot = unworkable.value?.version === version.value;
-  return <div class="stage empty">{cannot ? say("piece no shape") : ""}</div>;
+  return (
+    <div class="turning">
+      {tapping.value && (
+        <div class="picture-bar">
+          <Told />
+        </div>
+      )}
+      <div class="stage empty">{cannot ? say("piece no shape") : ""}</div>
+    </div>
+  );
 }
 
 function Turning({ found }: { found: Of<Shown> }) {
@@ -55,6 +65,10 @@ function Turning({ found }: { found: Of<Shown> }) {
     view.stage.onTurned = setTurned;
     view.stage.onOver = (body) => setOver(body ? strokeAt(body.name) : []);
     view.stage.onPick = (body) => picked(body);
+    view.stage.onAim = (x, y, from) => {
+      const now = tapping.value;
+      if (now?.does === "side") aimed.value = faceAt(found.value.piece.joints, from, x, y, now.part);
+    };
     view.stage.onPoint = (x, y, from) => pointed(found.value, x, y, from);
   }, [view, found]);
   useSignalEffect(() => show(view, found.value, over));
@@ -73,11 +87,16 @@ function picked(body: Body | undefined): void {
   if (!body) return;
   const now = tapping.value;
   if (now?.does === "paint" && body.isLink) void paintAt(body.name);
-  else if (now?.does === "on" || now?.does === "between") void pickPart(body.ends[0] ?? "");
+  else if (now?.does === "across" || now?.does === "between") void pickPart(partOf(body.ends[0] ?? ""));
 }
 
 function pointed(shown: Shown, x: number, y: number, from: Pose): boolean {
   const now = tapping.value;
+  if (now?.does === "side") {
+    const face = faceAt(shown.piece.joints, from, x, y, now.part);
+    if (face) void pickSide(face);
+    return true;
+  }
   if (now?.does !== "tie" && now?.does !== "joint") return false;
   const joint = jointAt(shown.piece.joints, from, x, y);
   if (joint) void pickJoint(joint.label);
@@ -91,14 +110,14 @@ function show(view: View, shown: Shown, over: readonly string[]): void {
   const [number, turn] = shown.piece.moments[at ?? -1] ?? [0, 0];
   const step = shown.piece.steps[number - 1];
   const picking = now?.does === "tie" || now?.does === "joint";
-  const colours = now?.does === "paint" ? new Map(over.map((link) => [link, hexOf(now.balloon)])) : new Map<string, string>();
+  const colours = now?.does === "paint" ? new Map([...over, ...brushed.value].map((link) => [link, hexOf(now.balloon)])) : new Map<string, string>();
   view.show({
     alt: say("piece alt", { name: Object.values(shown.piece.name)[0] ?? "" }),
     moment: at,
     lying: step?.turns[turn]?.seat.lying ?? false,
     person: overlays.value.has("dimensions") ? (Object.values(shown.person.tall)[0] ?? "") : null,
     labels: picking || overlays.value.has("labels"),
-    lit: picking && now.does === "tie" && now.first ? [now.first] : lit.value,
+    lit: picking && now.does === "tie" && now.first ? [now.first, ...lit.value] : lit.value,
     colours,
     over: drawn(shown),
   });
@@ -107,12 +126,15 @@ function show(view: View, shown: Shown, over: readonly string[]): void {
 function drawn(shown: Shown): (from: Pose) => SVGElement[] {
   const known = facts.value?.value.overlays;
   const on = overlays.value;
-  if (!known || on.size === 0) return () => [];
+  const sides = tapping.value?.does === "side" ? { without: tapping.value.part, meant: aimed.value } : null;
+  const faces = (from: Pose): SVGElement[] => (sides ? drawnFaces(shown.piece.joints, sides.meant, sides.without, from) : []);
+  if (!known || on.size === 0) return faces;
   const wants = (overlay: Overlay): boolean => on.has(overlay);
   const blow = known.gusts[gust.value];
   const most = Math.max(...known.gusts.map(({ m_per_s }) => m_per_s), 1);
   const through = known.doors[door.value];
   return (from) => [
+    ...faces(from),
     ...(wants("dimensions") ? dimensions(known.dimensions, from) : []),
     ...(wants("foot") ? foot(known, say("piece tips here"), from) : []),
     ...(wants("gust") && blow ? wind(blow.m_per_s / most, shown.piece.height_m, blow.speed, from) : []),

@@ -4,33 +4,40 @@ import type { Edit, Path } from "../contract";
 import { design } from "../state";
 import { say } from "../words";
 import { controlAt } from "./balloons";
-import { tapping, tell } from "./choices";
+import { aimed, tapping, tell } from "./choices";
+import { SIDES, type Face } from "./faces";
 import { partOf } from "./picking";
 
-/** The balloon picked belongs to a part: set the waiting part on it, or between it and another. */
-export async function pickPart(joint: string): Promise<void> {
+const PLACES = [...SIDES, "between"] as const; // the keys of the file that say where a part is set
+type Place = (typeof PLACES)[number];
+
+/** A side of a part was picked: the waiting part is set there. */
+export async function pickSide({ part: other, side }: Face): Promise<void> {
   const now = tapping.value;
-  const other = partOf(joint);
-  if (other === "" || (now?.does !== "on" && now?.does !== "between")) return;
-  if (other === now.part) return tell(say("piece part itself", { part: other }));
-  if (now.does === "on") {
-    tapping.value = null;
-    if (await made(placed(now.at, "on", other))) tell(say("piece part on", { part: now.part, other }));
-  } else if (now.first === null || now.first === other) {
-    tapping.value = { ...now, first: other };
-    tell(say("piece part first", { part: other }));
-  } else {
-    tapping.value = null;
-    const pair = [now.first, other];
-    if (await made(placed(now.at, "between", pair))) tell(say("piece part between", { part: now.part, first: now.first, second: other }));
-  }
+  if (now?.does !== "side" || other === now.part) return;
+  tapping.value = aimed.value = null;
+  if (await made(placed(now.at, side, other))) tell(say(`piece part ${side}`, { part: now.part, other }));
 }
 
-/** A part is on others or between them, never both. */
-function placed(at: Path, key: "on" | "between", value: unknown): Edit[] {
-  const other = key === "on" ? "between" : "on";
-  const is = controlAt(design.value?.controls ?? [], [...at, other])?.value;
-  const away: Edit[] = is === undefined || is === null ? [] : [{ op: "take_out", path: [...at, other] }];
+/** One of the two parts that the waiting one is set between, or lies across. */
+export async function pickPart(other: string): Promise<void> {
+  const now = tapping.value;
+  if (other === "" || (now?.does !== "across" && now?.does !== "between")) return;
+  if (other === now.part) return tell(say("piece part itself", { part: other }));
+  if (now.first === null || now.first === other) {
+    tapping.value = { ...now, first: other };
+    return tell(say("piece part first", { part: other }));
+  }
+  tapping.value = null;
+  const pair = [now.first, other];
+  const done = await made(placed(now.at, now.does === "across" ? "on" : "between", pair));
+  if (done) tell(say(`piece part ${now.does}`, { part: now.part, first: now.first, second: other }));
+}
+
+/** A part is set at one place alone. */
+function placed(at: Path, key: Place, value: unknown): Edit[] {
+  const there = (other: Place): boolean => controlAt(design.value?.controls ?? [], [...at, other])?.value != null;
+  const away = PLACES.filter((other) => other !== key && there(other)).map((other): Edit => ({ op: "take_out", path: [...at, other] }));
   return [...away, { op: "put", path: [...at, key], value }];
 }
 

@@ -4,9 +4,10 @@ import { design, facts } from "../state";
 import { say } from "../words";
 import { ownBalloons } from "./balloons";
 import type { Overlays as Known } from "../contract";
-import { door, gust, OVERLAYS, overlays, tapping, type Overlay, type Tapping } from "./choices";
+import { door, gust, OVERLAYS, overlays, setPart, SETTINGS, stopTapping, tapping, type Overlay, type Tapping } from "./choices";
 import { passes } from "./drawn";
 import { SCOPES, type Scope } from "./picking";
+import { BrushByName, BrushByNameButton, ByName } from "./by_name";
 import type { View } from "./view";
 
 /** Over the picture: drawing near, and turning back. */
@@ -49,6 +50,7 @@ export function PictureBar() {
         {open.value && !painting && <Overlays />}
         {painting && <Painting now={painting} />}
       </div>
+      {painting && <BrushByName parts={facts.value?.value.paint?.parts ?? []} />}
       <Shown />
       <Told />
     </div>
@@ -164,6 +166,7 @@ function Painting({ now }: { now: Extract<Tapping, { does: "paint" }> }) {
               ))}
             </select>
           </label>
+          <BrushByNameButton />
         </>
       )}
       {paint.why !== "" && <p class="how">{paint.why}</p>}
@@ -171,24 +174,40 @@ function Painting({ now }: { now: Extract<Tapping, { does: "paint" }> }) {
   );
 }
 
-/** What a tap is waited for. */
-function Told() {
+/** What a tap is waited for, and the same to be chosen by name. */
+export function Told() {
   const now = tapping.value;
   if (!now || now.does === "paint") return null;
-  const words =
-    now.does === "on"
-      ? say("piece pick on", { part: now.part })
-      : now.does === "between"
-        ? say(now.first === null ? "piece pick between" : "piece pick between second", { part: now.part, first: now.first ?? "" })
-        : now.does === "tie"
-          ? say(now.first === null ? "piece pick tie" : "piece pick tie second", { first: now.first ?? "" })
-          : say("piece pick joint");
   return (
-    <p class="waiting" role="status">
-      <span>{words}</span>
-      <button type="button" onClick={() => (tapping.value = null)}>
+    <div class="waiting">
+      {"part" in now && (
+        <span class="settings" role="group" aria-label={say("piece set", { part: now.part })}>
+          {SETTINGS.map((does) => (
+            <button key={does} type="button" class="chip-button" aria-pressed={now.does === does} onClick={() => setPart(now.part, now.at, does)}>
+              {say(`piece set ${does}`)}
+            </button>
+          ))}
+        </span>
+      )}
+      <button type="button" onClick={stopTapping}>
         {say("piece stop picking")}
       </button>
-    </p>
+      <p role="status">{waitsFor(now)}</p>
+      <ByName now={now} />
+    </div>
   );
+}
+
+function waitsFor(now: Exclude<Tapping, { does: "paint" }>): string {
+  switch (now.does) {
+    case "side":
+      return say("piece pick side", { part: now.part });
+    case "across":
+    case "between":
+      return say(now.first === null ? `piece pick ${now.does}` : `piece pick ${now.does} second`, { part: now.part, first: now.first ?? "" });
+    case "tie":
+      return say(now.first === null ? "piece pick tie" : "piece pick tie second", { first: now.first ?? "" });
+    case "joint":
+      return say("piece pick joint");
+  }
 }
