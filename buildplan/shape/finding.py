@@ -24,7 +24,6 @@ from buildplan.shape.model import FREE, FloatArray, Holding, IntArray, Shape
 from buildplan.shape.placing import PlacedJoints, place_parts
 from buildplan.shape.plan import EASE_RIGID, close_plan, plan_of, plan_positions
 from buildplan.shape.posing import (
-    as_placed,
     facing_the_viewer,
     of_one_hand,
     on_the_floor,
@@ -239,8 +238,6 @@ def find_shape(
     best, two_sided = results[0], mirrors(framework, bodies)
     flat = two_sided or is_flat(best.positions_m)
     rotation = upright(framework, bodies, level, stand_on, flat, settings.constants, top)
-    if framework.parts and not top:
-        rotation = as_placed(rotation)
     posed = facing_the_viewer(framework, best.positions_m @ rotation.T)
     positions = on_the_floor(bodies, of_one_hand(framework, posed))
     standing, mass = stand(framework, bodies, positions, settings.constants)

@@ -54,7 +54,8 @@ def upright(
     chosen = stand_on or framework.foot or end_feet(framework, positions_m)
     feet = [number[joint] for joint in chosen]
     if feet and not top:
-        return pose_on(np.array(feet), positions_m, flat).rotation
+        rotation = pose_on(np.array(feet), positions_m, flat).rotation
+        return as_placed(rotation) if framework.parts else rotation
     mass, where = masses(framework, bodies, positions_m, constants)
     centre = mass @ where / mass.sum()
     middle = bodies.midpoints_m(positions_m)
