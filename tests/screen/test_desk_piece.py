@@ -12,42 +12,13 @@ import yaml
 from browser import PHONE, chromium
 from desk_pages import at_desk, served, tab_to, violations
 from playwright.sync_api import Browser, Page, expect
+from towers import TOWER, told, write
 from typer.testing import CliRunner
 
 from buildplan.cli import app
 
 FOLDER = Path(__file__).parents[2]
 AXE = FOLDER / "buildplan/screen/web/node_modules/axe-core/axe.min.js"
-LINK = {"kind": "link", "nominal": 12, "inflate_to": 8}
-TOWER = {
-    "buildplan": 1,
-    "name": "Reading Tower",
-    "units": "in",
-    "balloons": {
-        "blue": {**LINK, "colour": "deep blue", "label": "deep blue"},
-        "ivory": {**LINK, "colour": "ivory", "label": "ivory"},
-        "pink": {**LINK, "colour": "pink", "label": "pink"},
-        "lock": {
-            "kind": "round",
-            "nominal": 5,
-            "inflate_to": 3.5,
-            "colour": "gold",
-            "label": "gold",
-        },
-    },
-    "stand_on": "start",
-    "build": {
-        "tube": {
-            "closed": False,
-            "chains": 4,
-            "long": "blue",
-            "brace": "ivory",
-            "single": "ivory",
-            "lock": "lock",
-            "course": ["straight", "straight", "fan", "straight"],
-        }
-    },
-}
 
 
 @pytest.fixture(scope="module")
@@ -68,12 +39,6 @@ def address(folder: Path, browser: Browser) -> Iterator[str]:
         yield found
 
 
-def write(folder: Path, data: Any, name: str = "tower") -> Path:
-    file = folder / f"{name}.yaml"
-    file.write_text(yaml.safe_dump(data, sort_keys=False), "utf-8")
-    return file
-
-
 def tube_of(folder: Path, name: str = "tower") -> Any:
     return yaml.safe_load((folder / f"{name}.yaml").read_text("utf-8"))["build"]["tube"]
 
@@ -82,10 +47,6 @@ def laid(page: Page, *labels: str) -> None:
     """The strip shows these tiles, and they are saved."""
     expect(page.locator(".strip .tile")).to_have_text(list(labels))
     expect(page.locator("header .saving")).to_have_text("Saved")
-
-
-def told(page: Page) -> Any:
-    return page.locator("main > [role=status]")
 
 
 def test_a_course_is_laid_by_mouse(browser: Browser, address: str, folder: Path) -> None:
@@ -110,7 +71,7 @@ def test_a_course_is_laid_by_mouse(browser: Browser, address: str, folder: Path)
         laid(page, "2×", "tip", "straight", "straight", "fan", "straight")
         page.get_by_role("button", name="Take it out").click()
         laid(page, "straight", "straight", "fan", "straight")
-        assert tube_of(folder, "by_mouse") == TOWER["build"]["tube"]  # type: ignore[index]
+        assert tube_of(folder, "by_mouse") == TOWER["build"]["tube"]
 
 
 def test_a_course_is_laid_by_keys_alone(browser: Browser, address: str, folder: Path) -> None:
@@ -268,112 +229,3 @@ def test_the_order_of_work_is_gone_through_with_the_pictures_that_are_printed(
         assert picture.evaluate("image => image.naturalWidth") > 0
         along.press("End")
         expect(page.locator(".step-name")).to_contain_text("All is built")
-
-
-COLUMN = {"around": 4, "rings": 3, "ring": "blue", "between": "ivory", "lock": "lock"}
-
-
-def parts_of(folder: Path, name: str) -> Any:
-    made = yaml.safe_load((folder / f"{name}.yaml").read_text("utf-8"))
-    return made["build"]["assembly"]["parts"]
-
-
-def write_parts(folder: Path, name: str, *parts: Any) -> None:
-    rest = {key: value for key, value in TOWER.items() if key != "stand_on"}
-    assembly = {"parts": list(parts), "lock": "lock"}
-    write(folder, {**rest, "build": {"assembly": assembly}}, name)
-
-
-def test_a_part_is_added_and_set_on_another_by_a_tap(
-    browser: Browser, address: str, folder: Path
-) -> None:
-    """The side of a part that a tap is on is seen before it is taken."""
-    write_parts(
-        folder,
-        "stack",
-        {"name": "L", "build": {"column": COLUMN}},
-        {"name": "T", "on": "L", "build": {"column": COLUMN}},
-    )
-    with at_desk(browser, address, "#stack/piece") as found:
-        page = found.page
-        page.locator('.picture[data-state="now"] .stage').wait_for()
-        page.get_by_role("button", name="One more part").click()
-        page.get_by_role("button", name="Column", exact=True).click()
-        expect(page.locator(".problem")).to_contain_text("part A")
-        expect(page.locator(".waiting")).to_contain_text("Tap the side of a part that A is")
-        side = page.locator(".over .side")
-        expect(side).to_have_count(10)
-        top = side.nth(5).bounding_box()  # of T, the first of its five sides
-        box = page.locator(".stage").bounding_box()
-        assert top is not None
-        assert box is not None
-        spot = top["x"] + top["width"] / 2, top["y"] + top["height"] / 2
-        page.mouse.move(*spot)
-        expect(side.nth(5)).to_have_class("side meant")
-        page.mouse.click(*spot)
-        expect(told(page)).to_have_text("A stands on T.")
-        expect(page.locator(".problems")).to_contain_text("No problem is known.")
-        assert parts_of(folder, "stack")[2]["on"] == "T"
-
-
-def test_parts_are_set_beside_and_between_by_their_names(
-    browser: Browser, address: str, folder: Path
-) -> None:
-    """By keys alone; the file says where each is."""
-    tower = {"row": "blue", "upright": "blue", "between": "blue", "lock": "lock", "layers": 2}
-    sides = {"wall": {"across": 1, "up": 2, **tower}}
-    beam = {"wall": {"across": 3, "up": 1, **tower}}
-    write_parts(
-        folder,
-        "gate",
-        *({"name": name, "build": sides} for name in "LR"),
-        {"name": "B", "build": beam},
-    )
-    with at_desk(browser, address, "#gate/piece") as found:
-        page = found.page
-        expect(page.locator(".problem").first).to_contain_text("part")
-        page.get_by_role("button", name="Set B on, beside or between others").press("Enter")
-        page.get_by_role("button", name="Between two").press("Enter")
-        for name in "LR":
-            page.get_by_label("Part", exact=True).select_option(name)
-            page.get_by_role("button", name="Take it").press("Enter")
-        expect(told(page)).to_have_text("B is between L and R.")
-        expect(page.locator(".problems")).to_contain_text("No problem is known.")
-        assert parts_of(folder, "gate")[2]["between"] == ["L", "R"]
-        page.get_by_role("button", name="Set B on, beside or between others").press("Enter")
-        page.get_by_label("Part", exact=True).select_option("L")
-        page.get_by_role("button", name="To the right").press("Enter")
-        expect(told(page)).to_have_text("B is to the right of L.")
-        assert parts_of(folder, "gate")[2] == {"name": "B", "build": beam, "right_of": "L"}
-
-
-def test_another_design_is_a_part_and_is_chosen_by_its_picture(
-    browser: Browser, address: str, folder: Path
-) -> None:
-    write_parts(folder, "pair", {"name": "L", "build": {"column": COLUMN}})
-    with at_desk(browser, address, "#pair/piece") as found:
-        page = found.page
-        page.get_by_role("button", name="One more part").click()
-        page.get_by_role("button", name="Another design of this folder").click()
-        others = page.get_by_role("list", name="Another design of this folder")
-        others.get_by_role("button", name="Reading Tower").first.click()
-        expect(page.locator(".waiting")).to_contain_text("Tap the side of a part that A is")
-        made = parts_of(folder, "pair")[1]
-        assert made["name"] == "A"
-        assert (folder / made["design"]).is_file()
-
-
-def test_balloons_are_painted_by_keys_alone(browser: Browser, address: str, folder: Path) -> None:
-    write(folder, TOWER, "keyed")
-    with at_desk(browser, address, "#keyed/piece") as found:
-        page = found.page
-        page.locator('.picture[data-state="now"] .stage').wait_for()
-        page.get_by_role("button", name="Paint", exact=True).press("Enter")
-        page.get_by_role("radio", name="pink").press("Space")
-        page.get_by_role("button", name="Choose by name").press("Enter")
-        page.get_by_label("What to paint").select_option(label="Braces")
-        page.get_by_label("A tap paints").select_option("second")
-        page.get_by_role("button", name="Paint these").press("Enter")
-        expect(told(page)).to_contain_text("Painted pink.")
-        painted = yaml.safe_load((folder / "keyed.yaml").read_text("utf-8"))
-        assert painted["colour_pattern"] == {"brace": ["pink", "ivory"]}

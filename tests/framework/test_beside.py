@@ -1,0 +1,39 @@
+"""Parts tied to one side of another, checked against where joints of the solved parts lie."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import numpy as np
+import pytest
+from seated_parts import COLUMN, LINK_M, TOWER, file_of, solved
+
+from buildplan.design.reading import read_design
+from buildplan.evaluation.seating import seated
+
+
+@pytest.mark.parametrize(
+    ("place", "axis", "sign"),
+    [("left_of", 0, -1), ("right_of", 0, 1), ("in_front_of", 2, 1), ("behind", 2, -1)],
+)
+@pytest.mark.parametrize(("build", "met"), [(TOWER, 8), (COLUMN, 3)], ids=["tower", "column"])
+def test_a_part_is_tied_to_one_side_of_another(
+    tmp_path: Path, build: str, met: int, place: str, axis: int, sign: int
+) -> None:
+    """Both on the floor, clear of one another, and level in the other direction: measured on the
+    solved joints (plain geometry, no source needed). Every other ring of a column has a corner
+    where the one below has a side, so that three rings meet at three corners."""
+    file = file_of(tmp_path, f"name: L, build: {build}", f"name: T, {place}: L, build: {build}")
+    (pairs,) = seated(read_design(file)).ties.values()
+    assert len(pairs) == met
+    framework, shape = solved(file)
+    assert not shape.problems
+    at = {
+        name: np.array([shape.at[j] for j in framework.joints if j.startswith(f"{name}.")])
+        for name in "LT"
+    }
+    apart = at["T"].mean(axis=0) - at["L"].mean(axis=0)
+    assert sign * apart[axis] > 0.8 * LINK_M
+    assert abs(apart[1]) < 0.1 * LINK_M
+    assert abs(apart[2 - axis]) < 0.5 * LINK_M, "to the nearest joint"
+    assert {joint.split(".")[0] for joint in shape.standing.feet} == {"L", "T"}
