@@ -32,6 +32,7 @@ from buildplan.commands.app import Reader, app
 from buildplan.commands.aside import aside
 from buildplan.commands.files import ProblemsFoundError, list_problems, unreadable
 from buildplan.commands.options import FLAG
+from buildplan.language.told import NoSignError
 from buildplan.source.problems import (
     DesignProblemsError,
     UnreadableDesignError,
@@ -94,6 +95,9 @@ def _answer(reader: Reader) -> None:
     """Run a command, to the last of what it says."""
     try:
         app(obj=reader)
+    except NoSignError as error:
+        aside(reader.voice.tell(error.told))
+        sys.exit(1)
     finally:
         sys.stdout.flush()
 

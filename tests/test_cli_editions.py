@@ -9,6 +9,7 @@ from pathlib import Path
 import pypdf
 import pytest
 from conftest import Call
+from square_fonts import square_font
 
 POST = """\
 buildplan: 1
@@ -45,6 +46,23 @@ def test_a_copy_for_each_good_row(call: Call, tmp_path: Path) -> None:
     assert status == 0
     assert found["good"]
     assert found["copy"]["buyer"] == "Ana Example"
+
+
+def test_names_of_any_script_and_one_that_no_font_has(call: Call, tmp_path: Path) -> None:
+    square_font(tmp_path / "squares.otf", "\u661f\u4e2d", curves="CFF")
+    (tmp_path / "brand.yaml").write_text("name: \u661f \u2606\nfont: squares.otf\n", "utf-8")
+    # the second has a sign that Unicode has not assigned
+    (tmp_path / "buyers.csv").write_text("name\n\u4e2d\nA\u0378\n\u05d3\u05d5\u05d3\n", "utf-8")
+    sale = ("booklet", "post.yaml", "--edition", "sale", "--brand", "brand.yaml")
+    status, out, messages = call(*sale, "--buyers", "buyers.csv")
+    assert (status, len(out.split())) == (1, 2)
+    assert "no font has U+0378 of A\u0378" in messages
+    for file, name in zip(out.split(), ("\u4e2d", "\u05d3\u05d5\u05d3"), strict=True):
+        status, told, _ = call("verify", file, "--json")
+        assert (status, json.loads(told)["copy"]["buyer"]) == (0, name)
+    status, out, messages = call(*sale, "--for", "A\u0378")
+    assert (status, out) == (1, "")
+    assert "no font has U+0378 of" in messages
 
 
 def test_changed_copy_is_told_with_its_page(call: Call, tmp_path: Path) -> None:

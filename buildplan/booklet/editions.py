@@ -32,6 +32,7 @@ from buildplan.document.blanks import Blank
 from buildplan.document.imposition import folded
 from buildplan.document.printing import Document, Section, print_document
 from buildplan.document.text import SMALL
+from buildplan.drawing.typeset.font_files import with_fonts
 from buildplan.sequence.model import Kind
 
 
@@ -119,7 +120,8 @@ def print_folded_copies(
 def _copies(
     book: Book, buyers: Sequence[str], key: bytes, parts: Sequence[Callable[[Book], bytes]]
 ) -> Iterator[tuple[bytes, ...]]:
-    drawn = [part(replace(book, buyer=buyers[0])) for part in parts]
+    with with_fonts(book.fonts):
+        drawn = [part(replace(book, buyer=buyers[0])) for part in parts]
     if book.edition != "sale":
         yield tuple(drawn)
         return
@@ -129,7 +131,7 @@ def _copies(
 
 def _sold(book: Book, buyer: str, key: bytes) -> Sold:
     copy = replace(copy_of(book, keyed=bool(key)), buyer=buyer)
-    return Sold(copy, words_of_copy(buyer, serial_of(copy, key), book.voice))
+    return Sold(copy, words_of_copy(buyer, serial_of(copy, key), book.voice), book.fonts)
 
 
 def copy_of(book: Book, keyed: bool) -> SoldCopy:

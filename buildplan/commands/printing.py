@@ -158,9 +158,33 @@ def _print_all(designs: Sequence[Path], how: _Printing) -> bool:
         for path in designs:
             book, is_good = _book_to_print(path, how)
             good &= is_good
-            for files in _copies(path, book, how) if book is not None else ():
+            if book is None:
+                continue
+            buyers = _with_signs(book, how)
+            good &= len(buyers) == len(how.buyers)
+            for files in _copies(path, book, replace(how, buyers=buyers)) if buyers else ():
                 _write(files, how)
     return good
+
+
+def _with_signs(book: Book, how: _Printing) -> tuple[Buyer, ...]:
+    """The buyers whose names can be printed; the others are told."""
+    from buildplan.drawing.fonts import refuse_unprintable
+    from buildplan.drawing.typeset.font_files import with_fonts
+    from buildplan.language.told import NoSignError
+
+    found = []
+    with with_fonts(book.fonts):
+        for buyer in how.buyers:
+            try:
+                refuse_unprintable(buyer.name)
+                found.append(buyer)
+            except NoSignError as error:
+                words = how.voice.say(
+                    "{place}: {problem}; no copy printed", place=buyer.name, problem=error.told
+                )
+                aside(words)
+    return tuple(found)
 
 
 def _tell_if_many(copies: int, voice: Voice) -> None:
@@ -212,7 +236,7 @@ def _book_to_print(path: Path, how: _Printing) -> tuple[Book | None, bool]:
 
 def _book(path: Path, how: _Printing) -> Book:
     """The contents of a design's booklets, but for their buyers."""
-    from buildplan.business.copies.brand import branding
+    from buildplan.business.copies.brand import branding, fonts_of
     from buildplan.business.copies.page_link import leads_to
     from buildplan.commands.pieces import book_of
     from buildplan.document.paper import large_print
@@ -224,7 +248,8 @@ def _book(path: Path, how: _Printing) -> Book:
     elif how.edition is Edition.SALE and own is not None:
         book = replace(book, branding=branding(own, path))
     seller = own if book.branding is None else book.branding.brand
-    book = replace(book, link=leads_to(how.link, seller, path), doors=how.doors)
+    fonts = fonts_of(own, path) if book.branding is None else book.branding.fonts
+    book = replace(book, link=leads_to(how.link, seller, path), doors=how.doors, fonts=fonts)
     return replace(book, paper=large_print(book.paper)) if how.large_print else book
 
 

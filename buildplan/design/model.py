@@ -72,6 +72,13 @@ class Brand(FileModel):
         None,
         description=mark("the logo, a .png or .svg file, as seen from the folder of this file"),
     )
+    font: Annotated[str, Field(min_length=1, max_length=1000, pattern=ONE_LINE)] | None = Field(
+        None,
+        description=mark(
+            "a font file for signs that the booklet's own type has not (.ttf, .otf or .ttc), as "
+            "seen from the folder of this file"
+        ),
+    )
     licence: Annotated[str, Field(max_length=6000)] = Field(
         "", description=mark("the words of the licence page; an empty line parts paragraphs")
     )

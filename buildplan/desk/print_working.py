@@ -14,7 +14,7 @@ from buildplan.booklet.office.quote_page import print_quote
 from buildplan.booklet.office.shopping_page import print_shopping
 from buildplan.business.buying.money import missing_prices
 from buildplan.business.buying.shopping import ShoppedFor, shopping_list
-from buildplan.business.copies.brand import Branding, branding
+from buildplan.business.copies.brand import Branding, branding, fonts_of
 from buildplan.business.copies.page_link import leads_to
 from buildplan.business.events.event_plan import plan_event
 from buildplan.business.quoting.offer import Offer, QuotedPiece, price_together, shared_list
@@ -35,6 +35,7 @@ from buildplan.evaluation.evaluating import NEW_PARTS, evaluate
 from buildplan.hands.reading import read_known
 from buildplan.instructions.guarding import DoesNotRebuildError, assert_rebuilds
 from buildplan.language.messages import message
+from buildplan.language.told import NoSignError
 from buildplan.language.voice import ENGLISH, LOCALES, Voice
 from buildplan.screen.page import companion
 from buildplan.screen.sold import sold_companion
@@ -68,7 +69,7 @@ def print_asked(task: PrintWork, report: Report) -> None:
         report(Refused(in_words(error.problem, voice)))
     except DesignProblemsError as error:
         report(Refused(in_words(error.problems[0], voice)))
-    except RefusedError as error:
+    except (NoSignError, RefusedError) as error:
         report(Refused(voice.tell(error.told)))
     except DoesNotRebuildError as error:
         words = voice.say(
@@ -109,7 +110,8 @@ def _book(task: PrintWork, language: str, read_in: Voice, show: Show) -> Book:
     if task.edition == SALE:
         book = replace(book, branding=_brand(task, book, language))
     seller = design.brand if book.branding is None else book.branding.brand
-    return replace(book, link=leads_to(None, seller, path))
+    fonts = fonts_of(design.brand, path) if book.branding is None else book.branding.fonts
+    return replace(book, link=leads_to(None, seller, path), fonts=fonts)
 
 
 def _brand(task: PrintWork, book: Book, language: str) -> Branding | None:

@@ -1,4 +1,5 @@
-"""The type that pictures and pages are set in: DejaVu Sans, which comes with matplotlib."""
+"""The type that pictures and pages are set in: DejaVu Sans, which comes with matplotlib; for signs
+that it has not, fonts that are named or found (`typeset/`)."""
 
 from __future__ import annotations
 
@@ -8,7 +9,8 @@ from importlib.util import find_spec
 from pathlib import Path
 
 from reportlab.pdfbase import pdfmetrics
-from reportlab.pdfbase.ttfonts import TTFont
+
+from buildplan.drawing.typeset.face import Face
 
 REGULAR = "DejaVuSans"
 BOLD = "DejaVuSans-Bold"
@@ -26,7 +28,7 @@ def register_fonts() -> None:
     assert spec.origin is not None
     folder = Path(spec.origin).parent / "mpl-data" / "fonts" / "ttf"
     for name in (REGULAR, BOLD):
-        pdfmetrics.registerFont(TTFont(name, str(folder / f"{name}.ttf")))
+        pdfmetrics.registerFont(Face(name, folder / f"{name}.ttf", bold=name == BOLD))
 
 
 def face(bold: bool) -> str:
@@ -40,11 +42,15 @@ def text_width(text: str, size: float, bold: bool = False) -> float:
     return float(pdfmetrics.stringWidth(text, face(bold), size))
 
 
-def unprintable(text: str) -> str:
-    """The characters of a text that the type has no letters for, each once."""
+def refuse_unprintable(text: str) -> None:
+    """Raise NoSignError if a text has signs that no font has."""
+    text_width(text, 1.0)
+
+
+def our_own(sign: str) -> bool:
+    """Whether the type itself has a letter for a character."""
     register_fonts()
-    known = pdfmetrics.getFont(REGULAR).face.charToGlyph
-    return "".join(dict.fromkeys(c for c in text if ord(c) not in known))
+    return ord(sign) in pdfmetrics.getFont(REGULAR).face.charToGlyph
 
 
 def wrapped(text: str, width: float, size: float) -> Iterator[str]:

@@ -7,7 +7,7 @@ from matplotlib.font_manager import FontProperties
 from matplotlib.textpath import TextPath
 from shapely import Polygon
 
-from buildplan.drawing.fonts import unprintable
+from buildplan.drawing.fonts import our_own
 from buildplan.fitting.outline import Drawn, OutlineError, ring_points
 from buildplan.language.messages import message
 
@@ -22,7 +22,7 @@ def letter_outline(letter: str, font: str = FONT) -> Drawn:
             message("{text} is not one letter", text=repr(letter)),
             message("give one letter, as in letter:A"),
         )
-    if unprintable(letter):
+    if not our_own(letter):
         raise OutlineError(
             message("the font {font} draws nothing for {letter}", font=font, letter=repr(letter)),
             message("choose another letter"),

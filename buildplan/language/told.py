@@ -12,3 +12,7 @@ class ToldError(ValueError):
     def __init__(self, told: Message) -> None:
         super().__init__(Voice().tell(told))
         self.told = told
+
+
+class NoSignError(ToldError):
+    """A text cannot be printed: no font has its signs; `told` names them, and what to do."""

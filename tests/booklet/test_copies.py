@@ -29,7 +29,7 @@ from buildplan.document.tagged import BLANK
 from buildplan.drawing.fonts import text_width
 
 LONGEST = "Wilhelmina " * 7 + "Wxy"
-BUYERS = ["Ana Example", "Бен & <Söhne>", LONGEST]
+BUYERS = ["Ana Example", "Бен & <Söhne>", LONGEST, "דָּוִד כהן (אב 12)", "محمد (لا) علي‌رضا"]
 KEY = b"invented, for this test only"
 
 

@@ -15,7 +15,12 @@ from sold_copies import BRAND, DESIGNS, sold_book, sold_copy
 
 from buildplan.booklet.sale.seller import LogoShown
 from buildplan.business.copies.brand import Branding, Logo, branding
-from buildplan.business.copies.buyers import BuyersUnreadableError, read_buyers, slug
+from buildplan.business.copies.buyers import (
+    BuyersUnreadableError,
+    name_problem,
+    read_buyers,
+    slug,
+)
 from buildplan.design.model import Brand
 from buildplan.design.reading import read_brand
 from buildplan.document.paper import PAPERS
@@ -171,11 +176,26 @@ def test_buyers_have_safe_and_unique_file_names(tmp_path: Path) -> None:
 
 
 def test_bad_rows_are_listed_with_line_and_reason(tmp_path: Path) -> None:
-    text = f"email,name\na,Ana\nb,\nc,Ana\nd,{'x' * 81}\ne,a\u200bb\nf,\u4e2d\ng\nh,Ben\n"
+    text = f"email,name\na,Ana\nb,\nc,Ana\nd,{'x' * 81}\ne,a\u200bb\nf,a\u202eb\ng\nh,Ben\n"
     buyers, bad = read_buyers(listed(tmp_path, text))
     assert [buyer.name for buyer in buyers] == ["Ana", "Ben"]
     assert [row.line for row in bad] == [3, 4, 5, 6, 7, 8]
     assert "line 2" in Voice().tell(bad[1].why)
+
+
+@pytest.mark.parametrize(
+    ("name", "good"),
+    [
+        ("\u0639\u0644\u06cc\u200c\u0631\u0636\u0627", True),  # between Arabic letters
+        ("\u0915\u094d\u200d\u0937", True),  # after a virama
+        ("Ana\u200c", False),
+        ("A\u200dna", False),
+        ("\u200d\u0639", False),
+    ],
+)
+def test_joiners_stand_where_they_do_something(name: str, good: bool) -> None:
+    """RFC 5892, A.1 and A.2: elsewhere two names that look alike could differ."""
+    assert (name_problem(name) is None) == good
 
 
 def test_a_name_written_two_ways_is_one_name(tmp_path: Path) -> None:

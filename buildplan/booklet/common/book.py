@@ -11,6 +11,7 @@ from buildplan.design.measures import Units
 from buildplan.design.model import Design
 from buildplan.document.paper import Paper
 from buildplan.drawing.signs import balloon_signs
+from buildplan.drawing.typeset.font_files import FontFile
 from buildplan.evaluation.evaluating import NEW_PARTS, Evaluation, evaluate
 from buildplan.evaluation.passing import Door
 from buildplan.evaluation.told_figures import told_figures
@@ -29,8 +30,9 @@ class Book(Evaluation):
     `colour_letters` gives each balloon key the letter that stands beside its colour on every
     page. `edition` is who it is for. A sold copy has the seller's `branding`, its `buyer`
     (empty when nobody is named) and its `serial`. With `gauges_apart` the gauges are printed
-    by themselves. `link` is the address of its page for phones, empty without one. `doors` are
-    those on the way in, as far as they are known. `language` is the one of its words.
+    by themselves. `fonts` are those that its seller names. `link` is the address of its page for
+    phones, empty without one. `doors` are those on the way in, as far as they are known.
+    `language` is the one of its words.
     """
 
     paper: Paper
@@ -39,6 +41,7 @@ class Book(Evaluation):
     buyer: str = ""
     serial: str = ""
     gauges_apart: bool = False
+    fonts: tuple[FontFile, ...] = ()
     link: str = ""
     doors: tuple[Door, ...] = ()
     language: str = ENGLISH

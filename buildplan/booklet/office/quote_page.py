@@ -24,6 +24,7 @@ from buildplan.document.text import BODY, LEAD, TITLE, plain, strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
+from buildplan.drawing.typeset.font_files import with_fonts
 from buildplan.language.voice import Voice
 from buildplan.shape.holding import conditions
 
@@ -36,13 +37,14 @@ MOST_COLOURS = 8
 def print_quote(offer: Offer, paper: Paper, branding: Branding | None, voice: Voice) -> bytes:
     """The offer as a tagged PDF: one page for one piece; for several a page of all of them with
     their prices, and one each with its picture. The same offer gives the same bytes."""
-    sections = [quote_section(offer, paper, branding, voice)]
-    if len(offer.lines) > 1:
-        sections += [_piece_section(line, offer, paper, voice) for line in offer.lines]
-    author = "buildplan" if branding is None else branding.name
-    return print_document(
-        Document(sections, paper, voice, sections[0].title, author, _about(offer, voice))
-    )
+    with with_fonts(() if branding is None else branding.fonts):
+        sections = [quote_section(offer, paper, branding, voice)]
+        if len(offer.lines) > 1:
+            sections += [_piece_section(line, offer, paper, voice) for line in offer.lines]
+        author = "buildplan" if branding is None else branding.name
+        return print_document(
+            Document(sections, paper, voice, sections[0].title, author, _about(offer, voice))
+        )
 
 
 def _about(offer: Offer, voice: Voice) -> str:

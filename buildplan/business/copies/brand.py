@@ -15,6 +15,7 @@ from reportlab.lib.utils import ImageReader
 
 from buildplan.design.model import Brand
 from buildplan.drawing.colours import luminance
+from buildplan.drawing.typeset.font_files import FontFile, UnfitFontError, read_font
 from buildplan.language.messages import Value, mark, message
 from buildplan.source.bounded import UnfitFileError, bytes_within, why_not_read
 from buildplan.source.problems import DesignProblemsError, Problem, ProblemKind
@@ -55,6 +56,7 @@ class BrandKind(ProblemKind):
     """What is wrong with a brand."""
 
     UNUSABLE_LOGO = auto()
+    UNUSABLE_FONT = auto()
 
 
 @dataclass(frozen=True)
@@ -68,10 +70,11 @@ class Logo:
 
 @dataclass(frozen=True)
 class Branding:
-    """A brand with its logo read."""
+    """A brand with its logo and its font read."""
 
     brand: Brand
     logo: Logo | None = None
+    fonts: tuple[FontFile, ...] = ()
 
     @property
     def name(self) -> str:
@@ -89,15 +92,16 @@ class Branding:
 
 
 def branding(brand: Brand, file: Path) -> Branding:
-    """The brand that `file` names, with its logo, found from the folder of that file.
+    """The brand that `file` names, with its logo and its font, found from the folder of that file.
 
-    Raises DesignProblemsError when the logo cannot be used.
+    Raises DesignProblemsError when the logo or the font cannot be used.
     """
+    fonts = fonts_of(brand, file)
     if brand.logo is None:
-        return Branding(brand)
+        return Branding(brand, fonts=fonts)
     path = file.parent / brand.logo
     try:
-        return Branding(brand, _logo(path))
+        return Branding(brand, _logo(path), fonts)
     except _LogoError as error:
         problem = Problem(
             BrandKind.UNUSABLE_LOGO,
@@ -106,6 +110,21 @@ def branding(brand: Brand, file: Path) -> Branding:
             path="brand: logo",
         )
         raise DesignProblemsError(str(file), [problem], brand.name) from None
+
+
+def fonts_of(brand: Brand | None, file: Path) -> tuple[FontFile, ...]:
+    """The font that a brand of `file` names, none if it does not. Raises DesignProblemsError."""
+    if brand is None or brand.font is None:
+        return ()
+    try:
+        return (read_font(file.parent / brand.font),)
+    except UnfitFontError as error:
+        told = error.told
+    except OSError as error:
+        told = message("{file} cannot be read ({why})", file=brand.font, why=why_not_read(error))
+    right = by_hand(message("name a .ttf, .otf or .ttc file beside this one"))
+    problem = Problem(BrandKind.UNUSABLE_FONT, told, right, path="brand: font")
+    raise DesignProblemsError(str(file), [problem], brand.name)
 
 
 class _LogoError(Exception):

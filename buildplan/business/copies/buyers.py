@@ -10,7 +10,6 @@ import unicodedata
 from dataclasses import dataclass
 from pathlib import Path
 
-from buildplan.drawing.fonts import unprintable
 from buildplan.language.messages import Message, message
 from buildplan.language.told import ToldError
 from buildplan.source.bounded import bytes_within
@@ -21,6 +20,8 @@ OWN_DIGITS = 8
 MOST_BUYERS = 10_000
 MOST_BYTES = 4 * 1024 * 1024
 COLUMN = "name"
+JOINERS = "\u200c\u200d"
+VIRAMA = 9  # its combining class (Unicode Standard, 4.3)
 
 
 @dataclass(frozen=True)
@@ -49,12 +50,18 @@ def name_problem(name: str) -> Message | None:
         return message("no name")
     if len(name) > LONGEST_NAME:
         return message("the name is longer than {most} letters", most=LONGEST_NAME)
-    if any(unicodedata.category(c) in ("Cc", "Cf", "Zl", "Zp") for c in name):
+    if any(map(_is_unseen, name, f" {name}", f"{name[1:]} ")):
         return message("the name has characters in it that cannot be seen")
-    missing = unprintable(name)
-    if missing:
-        return message("the booklet's type has no {letters}", letters=" ".join(missing))
     return None
+
+
+def _is_unseen(sign: str, before: str, after: str) -> bool:
+    """Whether a sign cannot be seen. The joiners are, by what they do to letters that join (RFC
+    5892, A.1 and A.2, in short): after a virama, or between Arabic letters."""
+    if sign in JOINERS:
+        between = [unicodedata.bidirectional(one) == "AL" for one in (before, after)]
+        return unicodedata.combining(before) != VIRAMA and not all(between)
+    return unicodedata.category(sign) in ("Cc", "Cf", "Zl", "Zp")
 
 
 def tidy(name: str) -> str:

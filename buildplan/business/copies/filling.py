@@ -16,6 +16,7 @@ import pikepdf
 from buildplan.business.copies.digests import ObjectName, lasting_digests, number_pages
 from buildplan.business.copies.serial import SoldCopy, seal
 from buildplan.document.blanks import blanks_of, fill_blanks
+from buildplan.drawing.typeset.font_files import FontFile, with_fonts
 
 # A copy takes less than a tenth of a second; to start a process for it takes longer than this many.
 WORTH_PROCESSES = 64
@@ -23,10 +24,12 @@ WORTH_PROCESSES = 64
 
 @dataclass(frozen=True)
 class Sold:
-    """What a sold copy is, and the words for the blanks of its pages, by their names."""
+    """What a sold copy is, and the words for the blanks of its pages, by their names; the fonts
+    that its seller names."""
 
     copy: SoldCopy
     words: Mapping[str, str]
+    fonts: tuple[FontFile, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -50,7 +53,8 @@ def sold_copy(drawn: bytes, key: bytes, sold: Sold) -> bytes:
     """The file of one copy, sealed. Same input, same bytes."""
     known = _studied(drawn)
     with pikepdf.open(io.BytesIO(drawn)) as pdf:
-        fill_blanks(pdf, known.blanks, sold.words)
+        with with_fonts(sold.fonts):
+            fill_blanks(pdf, known.blanks, sold.words)
         seal(pdf, sold.copy, key, known.digests)
         out = io.BytesIO()
         pdf.save(out, min_version="1.7", deterministic_id=True)

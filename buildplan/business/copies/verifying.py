@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import re
 import unicodedata
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
@@ -59,6 +60,7 @@ PARTS = {
     "/OpenAction": mark("what happens when it is opened"),
     "/AA": mark("what happens when it is opened"),
 }
+BETWEEN_WORDS = r"[\s()\[\]{}<>.,:;'\"&/+-]+"
 OTHER_PART = mark("how it is shown or read aloud")
 
 
@@ -217,15 +219,27 @@ def _squeezed(text: str) -> str:
 
 
 def _stands_in(words: str, text: str) -> bool:
-    """Whether words are among those of a page; what is written from the right stands there in the
-    order in which it is drawn."""
+    """Whether words are among those of a page. Of what is written from the right, readers of PDF
+    put words, brackets and letters with marks in orders of their own: there the letters of each
+    word are looked for, side by side. (What was changed is found by the pages' digests.)"""
     bare = _squeezed(words)
     if bare in text:
         return True
     from_right = any(unicodedata.bidirectional(c) in ("R", "AL") for c in bare)
-    return from_right and all(
-        part in text or part[::-1] in text for part in map(_squeezed, words.split())
+    if not from_right:
+        return False
+    seen = _letters(text)
+    parts = map(_letters, map(_squeezed, re.split(BETWEEN_WORDS, words)))
+    return all(
+        any(sorted(seen[at : at + len(part)]) == sorted(part) for at in range(len(seen) + 1))
+        for part in parts
     )
+
+
+def _letters(text: str) -> str:
+    """Without the marks above and below."""
+    apart = unicodedata.normalize("NFKD", text)
+    return "".join(c for c in apart if unicodedata.category(c) != "Mn")
 
 
 def verified_lines(found: Verified, voice: Voice) -> list[str]:

@@ -1,0 +1,1 @@
+"""Text of any script set in type: the order of its signs, their fonts and their shapes."""

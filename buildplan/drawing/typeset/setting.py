@@ -1,0 +1,174 @@
+"""A line of text as what is drawn from left to right: plain text, and shapes of other signs.
+
+Plain is what our own face draws sign by sign. All else (letters that join or are written from the
+right, marks above and below, signs that our face has not) is shaped by HarfBuzz in runs of one
+direction and one font.
+"""
+
+from __future__ import annotations
+
+import unicodedata
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from functools import lru_cache
+from itertools import groupby
+
+import uharfbuzz as hb
+
+from buildplan.drawing.typeset.font_files import (
+    FontFile,
+    fonts_of_machine,
+    holds,
+    named_fonts,
+    opened,
+)
+from buildplan.drawing.typeset.order import as_seen, is_from_right, levels, mirrored
+from buildplan.language.messages import listing, message
+from buildplan.language.told import NoSignError
+
+# Marks, and joiners, which are drawn with what stands before them.
+WITH_BEFORE = frozenset(("Mn", "Mc", "Me", "Cf"))
+UNSEEN = frozenset(("Cf", "Cc", "Zl", "Zp", "Cs"))
+MOST_NAMED = 3  # signs that a message names
+
+
+@dataclass(frozen=True)
+class OwnFace:
+    """A face of ours: its file, whether it is bold, and the signs that it draws one by one."""
+
+    file: FontFile
+    bold: bool
+    plain: frozenset[str]
+
+
+@dataclass(frozen=True)
+class Glyph:
+    """A glyph of a font and where its origin lies, in units of the font."""
+
+    number: int
+    x: int
+    y: int
+
+
+@dataclass(frozen=True)
+class Shape:
+    """What is drawn for some signs of a text that are shaped together: `advance` in units of the
+    font, `text` the signs from left to right: readers of PDF turn round sign by sign what is
+    written from the right (measured with pdfium and poppler)."""
+
+    font: FontFile
+    glyphs: tuple[Glyph, ...]
+    advance: int
+    text: str
+
+
+def sign_name(sign: str) -> str:
+    """A sign by its number and its name in Unicode: `U+05D0 HEBREW LETTER ALEF`."""
+    return f"U+{ord(sign):04X} {unicodedata.name(sign, '')}".rstrip()
+
+
+def _unset_signs(text: str, own: OwnFace) -> tuple[str, ...]:
+    """The signs of a text that no font has, each once."""
+    signs = dict.fromkeys(sign for sign in text if not _is_unseen(sign) and sign not in own.plain)
+    fonts = _fonts(own) if signs else ()
+    return tuple(sign for sign in signs if not any(holds(font, sign) for font in fonts))
+
+
+@lru_cache(maxsize=4096)
+def set_line(text: str, own: OwnFace, named: tuple[FontFile, ...]) -> tuple[str | Shape, ...]:
+    """A line as it is drawn from left to right. `named` are the fonts that are named, on which what
+    is remembered rests.
+
+    Raises NoSignError.
+    """
+    assert named == named_fonts()
+    lost = _unset_signs(text, own)
+    if lost:
+        raise NoSignError(
+            message(
+                "no font has {signs} of {text}: put a font that has them on this machine, or name "
+                "its file in the brand (font: FILE)",
+                signs=listing(map(sign_name, lost[:MOST_NAMED])),
+                text=text,
+            )
+        )
+    # a sign for each letter with its mark, where there is one
+    text = "".join(sign for sign in unicodedata.normalize("NFC", text) if not _is_moving(sign))
+    places = levels(text, from_right=is_from_right(text))
+    return tuple(_pieces(text, places, own))
+
+
+def _pieces(text: str, places: Sequence[int], own: OwnFace) -> Iterator[str | Shape]:
+    shaped = [sign not in own.plain for sign in text]
+    for at in range(len(text) - 1, 0, -1):
+        if unicodedata.category(text[at]) in WITH_BEFORE and text[at - 1] != " ":
+            shaped[at - 1] = True
+    run_of: dict[int, int] = {}
+    runs: list[tuple[int, int]] = []
+    for _, group in groupby(range(len(text)), lambda at: (shaped[at], places[at])):
+        signs = list(group)
+        runs.append((signs[0], signs[-1] + 1))
+        run_of.update(dict.fromkeys(signs, len(runs) - 1))
+    # the signs of a run lie side by side however the line is turned
+    for number in dict.fromkeys(run_of[at] for at in as_seen(places)):
+        first, last = runs[number]
+        run, turned = text[first:last], places[first] % 2 == 1
+        if shaped[first]:
+            parts = list(_by_font(run, own))
+            for font, part in reversed(parts) if turned else parts:
+                yield from _shapes(part, font, turned=turned)
+        else:
+            yield "".join(map(mirrored, reversed(run))) if turned else run
+
+
+def _by_font(run: str, own: OwnFace) -> Iterator[tuple[FontFile, str]]:
+    """A run in parts of one font: the first that has all of it, else sign by sign."""
+    fonts = _fonts(own)
+    whole = next((font for font in fonts if _has(font, run)), None)
+    if whole is not None:
+        yield whole, run
+        return
+    chosen: list[FontFile] = []
+    for sign in run:
+        again = chosen and (_is_unseen(sign) or unicodedata.category(sign) in WITH_BEFORE)
+        fitting = (font for font in (*chosen[-1:], *fonts) if holds(font, sign))
+        chosen.append(chosen[-1] if again else next(fitting, own.file))
+    for font, group in groupby(range(len(run)), chosen.__getitem__):
+        yield font, "".join(run[at] for at in group)
+
+
+def _fonts(own: OwnFace) -> tuple[FontFile, ...]:
+    further = (*named_fonts(), *fonts_of_machine())
+    return (own.file, *(FontFile(font.path, font.index, own.bold) for font in further))
+
+
+def _has(font: FontFile, run: str) -> bool:
+    return all(_is_unseen(sign) or holds(font, sign) for sign in run)
+
+
+def _is_unseen(sign: str) -> bool:
+    return unicodedata.category(sign) in UNSEEN
+
+
+def _is_moving(sign: str) -> bool:
+    """Whether a sign is no part of what is drawn: all that is unseen but the two joiners."""
+    return _is_unseen(sign) and sign not in "\u200c\u200d"
+
+
+def _shapes(run: str, font: FontFile, *, turned: bool) -> Iterator[Shape]:
+    """What is drawn of a run, from left to right."""
+    buffer = hb.Buffer()
+    buffer.add_str(run)
+    buffer.guess_segment_properties()
+    buffer.direction = "rtl" if turned else "ltr"
+    hb.shape(opened(font), buffer)
+    drawn = list(zip(buffer.glyph_infos, buffer.glyph_positions, strict=True))
+    starts = sorted({info.cluster for info, _ in drawn})
+    ends = dict(zip(starts, [*starts[1:], len(run)], strict=True))
+    for start, group in groupby(drawn, lambda one: one[0].cluster):
+        glyphs, pen = [], 0
+        for info, place in group:
+            glyphs.append(Glyph(info.codepoint, pen + place.x_offset, place.y_offset))
+            pen += place.x_advance
+        signs = run[start : ends[start]]
+        yield Shape(font, tuple(glyphs), pen, signs[::-1] if turned else signs)

@@ -1,0 +1,242 @@
+"""Text of any script: its order, its shapes, the fonts that hold it, and what is refused.
+
+Outside references: python-bidi's second implementation of UAX 9 (in Rust; ours stands on the first)
+for the order of signs; the presentation forms of the Unicode Character Database for the shapes of
+Arabic letters; pdfium and pypdf for what a reader finds on the page.
+"""
+
+from __future__ import annotations
+
+import io
+import random
+import re
+import unicodedata
+from collections.abc import Iterator
+from pathlib import Path
+
+import pypdf
+import pypdfium2
+import pytest
+from bidi import get_display
+from fontTools.fontBuilder import FontBuilder
+from fontTools.pens.ttGlyphPen import TTGlyphPen
+from reportlab.pdfbase import pdfmetrics
+from reportlab.pdfbase.ttfonts import TTFont
+from reportlab.pdfgen.canvas import Canvas
+from reportlab.platypus import Paragraph
+from square_fonts import square_font
+
+from buildplan.document.text import BODY, plain
+from buildplan.drawing.fonts import BOLD, REGULAR, register_fonts, text_width
+from buildplan.drawing.typeset import font_files, setting
+from buildplan.drawing.typeset.face import Face
+from buildplan.drawing.typeset.font_files import (
+    FontFile,
+    UnfitFontError,
+    opened,
+    read_font,
+    with_fonts,
+)
+from buildplan.drawing.typeset.order import as_seen, levels
+from buildplan.drawing.typeset.setting import Shape, set_line
+from buildplan.language.told import NoSignError
+
+HEBREW, ARABIC, CHINESE = "כוכב קריאה", "نجمة القراءة", "阅读之星"
+# letters of all kinds of direction, numbers, marks, brackets and signs between
+DIRECTED = "abcאבגدهم 12٣()[]{}.,-+/%:\"'!   &ֹ"
+
+
+@pytest.fixture(autouse=True)
+def no_fonts_of_the_machine(monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
+    """What is tested does not rest on the fonts that this machine has."""
+    register_fonts()
+    set_line.cache_clear()
+    monkeypatch.setattr(setting, "fonts_of_machine", lambda: ())
+    yield
+    set_line.cache_clear()
+
+
+def face(name: str = REGULAR) -> Face:
+    found = pdfmetrics.getFont(name)
+    assert isinstance(found, Face)
+    return found
+
+
+def pieces(text: str) -> tuple[str | Shape, ...]:
+    return set_line(text, face().own, font_files.named_fonts())
+
+
+def printed(*lines: str, name: str = REGULAR) -> bytes:
+    out = io.BytesIO()
+    canvas = Canvas(out, pagesize=(400, 40 * len(lines)), invariant=1, initialFontName=REGULAR)
+    for number, line in enumerate(lines):
+        canvas.setFont(name, 20)
+        canvas.drawString(10, 40 * number + 12, line)
+    canvas.save()
+    return out.getvalue()
+
+
+def read_back(data: bytes) -> str:
+    document = pypdfium2.PdfDocument(data)
+    text = str(document[0].get_textpage().get_text_bounded())
+    document.close()
+    return text
+
+
+def test_signs_stand_in_the_order_of_the_unicode_algorithm() -> None:
+    choose = random.Random(20)
+    for _ in range(1500):
+        text = "".join(choose.choice(DIRECTED) for _ in range(choose.randint(1, 16)))
+        for from_right in (False, True):
+            seen = "".join(text[at] for at in as_seen(levels(text, from_right=from_right)))
+            assert seen == get_display(text, base_dir="R" if from_right else "L"), repr(text)
+
+
+@pytest.mark.parametrize(
+    ("text", "seen"),
+    [
+        ("For דוד (אב 12) now", "For (12 בא) דוד now"),  # our sentence stays our way round
+        ("דוד: three pairs", "דוד: three pairs".replace("דוד", "דוד"[::-1])),  # so it does here
+        ("שלום (עולם) 12", "12 (םלוע) םולש"),
+    ],
+)
+def test_a_name_does_not_turn_round_the_line_that_it_stands_in(text: str, seen: str) -> None:
+    assert "".join(p if isinstance(p, str) else p.text for p in pieces(text)) == seen
+
+
+def test_arabic_letters_join() -> None:
+    glyph_of = face().face.charToGlyph
+    shapes = [piece for piece in pieces("نجمة") if isinstance(piece, Shape)]
+    # Unicode's presentation forms: final teh marbuta, medial meem and jeem, initial noon
+    forms = ("\ufe94", "\ufee4", "\ufea0", "\ufee7")
+    assert [unicodedata.decomposition(form).split()[0] for form in forms] == [
+        "<final>",
+        "<medial>",
+        "<medial>",
+        "<initial>",
+    ]
+    assert [shape.glyphs[0].number for shape in shapes] == [glyph_of[ord(f)] for f in forms]
+    # lam and alef are one shape, which stands for both
+    (ligature,) = (piece for piece in pieces("لا") if isinstance(piece, Shape))
+    assert ligature.glyphs[0].number == glyph_of[0xFEFB]
+
+
+@pytest.mark.parametrize("name", [REGULAR, BOLD])
+def test_what_is_printed_is_read_again_and_as_wide_as_it_is_drawn(name: str) -> None:
+    lines = [HEBREW, ARABIC, "שָׁלוֹם", "Ångström Ελληνικά Русский", "x\u0302"]
+    found = read_back(printed(*lines, name=name))
+    for line in lines:
+        assert unicodedata.normalize("NFC", line) in unicodedata.normalize("NFC", found), line
+    document = pypdfium2.PdfDocument(printed(HEBREW, name=name))
+    page = document[0].get_textpage()
+    right = max(page.get_charbox(at)[2] for at in range(page.count_chars()))
+    assert right == pytest.approx(10 + text_width(HEBREW, 20, bold=name == BOLD), abs=2.0)
+    document.close()
+
+
+def test_what_our_type_has_is_printed_as_reportlab_prints_it() -> None:
+    line = "Ana, Žižek – Ελληνικά, Русский ½ º “…”"
+    file = face().face.filename
+    ours = printed(line)
+    pdfmetrics.registerFont(TTFont(REGULAR, file))
+    try:
+        theirs = printed(line)
+    finally:
+        register_fonts.cache_clear()
+        register_fonts()
+    assert ours == theirs
+
+
+def test_what_no_font_has_is_refused_by_its_name() -> None:
+    with pytest.raises(NoSignError, match=r"U\+0939 DEVANAGARI LETTER HA"):
+        printed("हिन्दी")
+    with pytest.raises(NoSignError, match="阅读之星"):
+        Paragraph(plain(f"{CHINESE} 3"), BODY).wrap(200, 200)
+    with pytest.raises(NoSignError, match="U\\+1F388 BALLOON"):
+        text_width("🎈", 10)
+
+
+@pytest.mark.parametrize("curves", ["glyf", "CFF"])
+def test_a_font_that_is_named_prints_what_ours_has_not(tmp_path: Path, curves: str) -> None:
+    font = read_font(square_font(tmp_path / "squares.ttf", CHINESE, curves=curves))
+    line = f"{CHINESE} for {HEBREW}"
+    with with_fonts([font]):
+        data = printed(line)
+        printed("Something else before it, with 星")
+        assert printed(line) == data
+        assert text_width(CHINESE, 10) == pytest.approx(4 * 9.0)
+    assert CHINESE in read_back(data)
+    assert CHINESE in pypdf.PdfReader(io.BytesIO(data)).pages[0].extract_text()
+    with pytest.raises(NoSignError):
+        printed(line)
+
+
+def test_shapes_beyond_one_font_of_a_document_go_on_in_the_next(tmp_path: Path) -> None:
+    signs = "".join(map(chr, range(0x4E00, 0x4E00 + 300)))
+    font = read_font(square_font(tmp_path / "squares.ttf", signs))
+    with with_fonts([font]):
+        data = printed(signs)
+    found = pypdf.PdfReader(io.BytesIO(data)).pages[0].extract_text()
+    assert "".join(found.split()) == signs
+
+
+def test_a_bold_line_in_a_font_without_a_bold_face_is_drawn_thicker(tmp_path: Path) -> None:
+    font = read_font(square_font(tmp_path / "squares.ttf", CHINESE))
+    thick = opened(FontFile(font.path, font.index, bold=True))
+    glyph = thick.get_nominal_glyph(ord(CHINESE[0]))
+    assert thick.get_glyph_extents(glyph).width > opened(font).get_glyph_extents(glyph).width
+
+
+@pytest.mark.parametrize(
+    ("made", "said"),
+    [
+        (lambda file: file.write_text("no font at all"), "is no font"),
+        (lambda file: square_font(file, "星", licence=2), "may not be embedded"),
+    ],
+)
+def test_a_font_that_cannot_be_used_is_refused(tmp_path: Path, made: object, said: str) -> None:
+    file = tmp_path / "named.ttf"
+    assert callable(made)
+    made(file)
+    with pytest.raises(UnfitFontError, match=said):
+        read_font(file)
+
+
+def test_a_sign_that_a_font_draws_nothing_for_is_not_held(tmp_path: Path) -> None:
+    file = square_font(tmp_path / "squares.ttf", "星")
+    assert font_files.holds(FontFile(str(file)), "星")
+    builder = FontBuilder(1000, isTTF=True)
+    builder.setupGlyphOrder([".notdef", "empty"])
+    builder.setupCharacterMap({ord("星"): "empty"})
+    empty = TTGlyphPen(None).glyph()
+    builder.setupGlyf({".notdef": empty, "empty": empty})
+    builder.setupHorizontalMetrics({".notdef": (900, 0), "empty": (900, 0)})
+    builder.setupHorizontalHeader(ascent=800, descent=-200)
+    builder.setupPost()
+    bare = tmp_path / "empty.ttf"
+    builder.save(str(bare))
+    assert not font_files.holds(FontFile(str(bare)), "星")
+
+
+def test_fonts_of_the_machine_are_found_plain_styles_first(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    for name in ("B-BoldItalic.ttf", "Z-Regular.ttf", "A-Bold.ttf"):
+        square_font(tmp_path / name, "星")
+    (tmp_path / "broken.ttf").write_bytes(b"nothing")
+    square_font(tmp_path / "ours alone.ttf", "星", licence=2)
+    monkeypatch.setattr(font_files, "_folders", lambda: [tmp_path])
+    font_files.fonts_of_machine.cache_clear()
+    try:
+        found = [Path(font.path).name for font in font_files.fonts_of_machine()]
+    finally:
+        font_files.fonts_of_machine.cache_clear()
+    assert found == ["Z-Regular.ttf", "A-Bold.ttf", "B-BoldItalic.ttf"]
+
+
+def test_a_page_never_holds_the_box_of_a_missing_sign() -> None:
+    """Code 0 draws `.notdef` in reportlab's fonts: no text of the page uses it."""
+    data = printed(HEBREW, ARABIC, "Ελληνικά")
+    content = pypdf.PdfReader(io.BytesIO(data)).pages[0].get_contents()
+    assert content is not None
+    assert not re.search(rb"\([^)]*\\000", content.get_data())
