@@ -44,7 +44,7 @@ def test_a_copy_for_each_good_row(call: Call, tmp_path: Path) -> None:
     status, out, _ = call("verify", f"output/{written[0]}", "--json")
     found = json.loads(out)
     assert status == 0
-    assert found["good"]
+    assert (found["whole"], found["good"], found["verdict"]) == (True, False, "whole")
     assert found["copy"]["buyer"] == "Ana Example"
 
 

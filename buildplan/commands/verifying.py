@@ -31,26 +31,31 @@ def verify_copy(
 ) -> None:
     """Check the serial of a sold copy, and that no page of it was changed.
 
-    A good check proves that no page was changed, added, removed or moved since the file was
-    printed, and that serial, buyer and plan belong together; with the seller's key, that whoever
-    has that key made it. It does not prove who has read, copied or passed on the file. A copy that
-    was sealed with a key can only be judged with that key (exit status 2 without it, as where one
-    is given and none sealed it).
+    "Good" proves that whoever has the key that you gave made the file, and that no page was
+    changed, added, removed or moved since. "Whole", of a copy that was sealed without a key, says
+    that nothing was changed by accident: anybody can change such a copy and seal it anew. Neither
+    proves who has read, copied or passed on the file. Exit status 0 for both, 1 when something was
+    changed, 2 when it cannot be judged: no key for a copy that has one, or a key for one without.
     """
-    from buildplan.business.copies.verifying import Verdict, verified_lines
+    from buildplan.business.copies.verified_words import verified_lines
+    from buildplan.business.copies.verifying import Verdict
     from buildplan.commands.files import ProblemsFoundError
     from buildplan.commands.sale import secret_of
 
     voice = Voice(language)
     found = _verified(file, secret_of(key, voice), voice)
     if as_json:
-        judged = {"good": found.good, "verdict": found.verdict}
+        judged = {
+            "good": found.verdict is Verdict.GOOD,
+            "whole": found.whole,
+            "verdict": found.verdict,
+        }
         typer.echo(json.dumps(asdict(found) | judged, indent=2, ensure_ascii=False))
     else:
         typer.echo("\n".join(verified_lines(found, voice)))
     if found.verdict in (Verdict.NEEDS_KEY, Verdict.KEYLESS):
         raise typer.Exit(2)
-    if not found.good:
+    if not found.whole:
         raise ProblemsFoundError
 
 

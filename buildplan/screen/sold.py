@@ -1,7 +1,7 @@
 """Sold companions: the copy, its serial and its seal in the page, and how they are checked.
 
 The seal binds what the copy is to the digest of the page without the block that holds it. What a
-good check proves and does not prove is the same as of a printed copy (`copies/serial.py`).
+check proves and does not prove is the same as of a printed copy (`copies/serial.py`).
 """
 
 from __future__ import annotations

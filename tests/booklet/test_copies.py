@@ -57,7 +57,7 @@ def test_each_copy_has_the_bytes_of_one_printed_alone(
         file = tmp_path / "copy.pdf"
         file.write_bytes(data)
         found = verify(file, KEY)
-        assert found.good
+        assert found.whole
         assert found.copy.buyer == buyer
     assert copies[1] == print_booklet(replace(sold_book(), buyer=BUYERS[1]), KEY)
 
@@ -68,7 +68,7 @@ def test_folded_copies_too(drawings: list[Document], tmp_path: Path) -> None:
     for sheets, alone in copies:
         for data in (sheets, alone):
             (tmp_path / "copy.pdf").write_bytes(data)
-            assert verify(tmp_path / "copy.pdf").good
+            assert verify(tmp_path / "copy.pdf").whole
     assert copies[1] == print_folded(replace(sold_book(), buyer=BUYERS[1]))
 
 

@@ -29,7 +29,8 @@ from sold_copies import BUYER, sold_book, sold_copy
 from buildplan.booklet.editions import copy_of, print_booklet
 from buildplan.business.copies.serial import NoSerialError, seal
 from buildplan.business.copies.signing import NoSignerError, Signer
-from buildplan.business.copies.verifying import DamagedFileError, Verdict, verified_lines, verify
+from buildplan.business.copies.verified_words import verified_lines
+from buildplan.business.copies.verifying import DamagedFileError, Verdict, verify
 from buildplan.language.shown import shown
 from buildplan.language.voice import Voice
 
@@ -44,8 +45,8 @@ def test_what_changes_what_a_reader_sees_is_found(name: str) -> None:
 
 
 @pytest.mark.parametrize("name", UNSEEN)
-def test_what_a_reader_sees_nothing_of_is_called_good(name: str) -> None:
-    assert verdict(UNSEEN[name](sold_copy())) == Verdict.GOOD.value
+def test_what_a_reader_sees_nothing_of_is_called_whole(name: str) -> None:
+    assert verdict(UNSEEN[name](sold_copy())) == Verdict.WHOLE.value
 
 
 def test_what_changed_beside_the_pages_is_named(tmp_path: Path) -> None:
@@ -163,7 +164,7 @@ def test_a_signature_is_one_that_others_can_check(
     subprocess.run(call, check=True, capture_output=True)
 
     found = verify(file)
-    assert found.good
+    assert found.whole
     assert [one.name for one in found.signatures] == ["Lantern Street (invented)"]
     assert "Lantern Street" in " ".join(verified_lines(found, Voice()))
 

@@ -25,12 +25,12 @@ from buildplan.business.copies.serial import (
     seal,
     serial_of,
 )
+from buildplan.business.copies.verified_words import verified_lines
 from buildplan.business.copies.verifying import (
     PageChanges,
     Verdict,
     Verified,
     page_changes,
-    verified_lines,
     verify,
 )
 from buildplan.language.voice import Voice
@@ -95,7 +95,7 @@ def changed(data: bytes, change: Change, **how: Any) -> bytes:
 
 def test_untouched_copy_is_good(tmp_path: Path) -> None:
     found = checked(tmp_path, sold_copy())
-    assert found.good
+    assert found.whole
     assert found.copy.buyer == BUYER
     assert "none changed" in "\n".join(verified_lines(found, Voice()))
 
@@ -109,7 +109,7 @@ def test_storing_it_another_way_changes_nothing(tmp_path: Path) -> None:
         linearize=True,
     )
     assert packed != sold_copy()
-    assert checked(tmp_path, packed).good
+    assert checked(tmp_path, packed).whole
 
 
 def draw_on(number: int) -> Change:
@@ -155,7 +155,7 @@ def other_picture(pdf: pikepdf.Pdf) -> None:
     ids=["cover", "page 10", "buyer", "swapped", "less", "last gone", "more", "form"],
 )
 def test_change_is_noticed(tmp_path: Path, change: Change) -> None:
-    assert not checked(tmp_path, changed(sold_copy(), change)).good
+    assert not checked(tmp_path, changed(sold_copy(), change)).whole
 
 
 def test_changed_page_is_named(tmp_path: Path) -> None:
@@ -210,22 +210,36 @@ def test_sealing_changed_pages_again_does_not_give_another_name(tmp_path: Path) 
     assert found.serial_holds
     assert found.seal_holds
     assert len(found.changes.unmarked) == found.pages
-    assert not found.good
+    assert not found.whole
+
+
+def test_a_copy_without_a_key_is_said_to_be_whole_and_no_more(tmp_path: Path) -> None:
+    """Anybody can change such a copy and seal it anew; what is said of one is true of the other."""
+    anew = sealed(changed(sold_copy(), draw_on(9)), copy_of(sold_book(), keyed=False))
+    told = []
+    for data in (sold_copy(), anew):
+        found = checked(tmp_path, data)
+        assert found.verdict is Verdict.WHOLE
+        told.append(verified_lines(found, Voice()))
+    assert told[0] == told[1]
+    assert told[0][-2] == "Whole."
+    assert "anybody with buildplan can change such a file and seal it anew" in told[0][-1]
+    assert not any("good." in line.lower() or "this proves" in line.lower() for line in told[0])
 
 
 def test_key_is_needed_to_seal_and_to_check(tmp_path: Path) -> None:
     key = b"invented, for this test only"
     data = print_booklet(sold_book(), key)
-    assert checked(tmp_path, data, key).good
+    assert checked(tmp_path, data, key).verdict is Verdict.GOOD
     unjudged = checked(tmp_path, data)
     assert unjudged.verdict is Verdict.NEEDS_KEY
     assert "NOT GOOD" not in "\n".join(verified_lines(unjudged, Voice()))
     # what is plainly wrong needs no key
     assert checked(tmp_path, changed(data, one_less)).verdict is Verdict.NOT_GOOD
-    assert not checked(tmp_path, data, b"another key").good
+    assert not checked(tmp_path, data, b"another key").whole
     # a forger without the key cannot seal a changed page again
     forged = sealed(changed(data, draw_on(9)), copy_of(sold_book(), keyed=True))
-    assert not checked(tmp_path, forged, key).good
+    assert not checked(tmp_path, forged, key).whole
 
 
 def test_file_without_a_serial_is_told(tmp_path: Path) -> None:

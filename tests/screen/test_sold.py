@@ -30,7 +30,7 @@ def kept(folder: Path, page: str) -> Path:
 
 def test_a_copy_as_it_was_written_is_good(sold: str, tmp_path: Path) -> None:
     found = verify_companion(kept(tmp_path, sold), KEY)
-    assert found.good
+    assert found.whole
     letters = found.serial.replace("-", "")
     assert check_character(letters[:-1]) == letters[-1]
     assert found.copy.buyer == 'Ana "Ex" <b>&ample</b>'
@@ -40,7 +40,7 @@ def test_a_copy_as_it_was_written_is_good(sold: str, tmp_path: Path) -> None:
 def test_another_key_or_none_proves_nothing(sold: str, tmp_path: Path) -> None:
     file = kept(tmp_path, sold)
     assert verify_companion(file).verdict is Verdict.NEEDS_KEY
-    assert not verify_companion(file, b"another key of sixteen bytes").good
+    assert not verify_companion(file, b"another key of sixteen bytes").whole
 
 
 @pytest.mark.parametrize(
@@ -55,7 +55,7 @@ def test_another_key_or_none_proves_nothing(sold: str, tmp_path: Path) -> None:
 )
 def test_every_change_is_found(sold: str, tmp_path: Path, was: str, now: str) -> None:
     assert was in sold
-    assert not verify_companion(kept(tmp_path, sold.replace(was, now, 1)), KEY).good
+    assert not verify_companion(kept(tmp_path, sold.replace(was, now, 1)), KEY).whole
 
 
 def test_what_was_not_sold_has_no_serial(tmp_path: Path) -> None:

@@ -13,7 +13,7 @@ from buildplan.booklet.sale.copy_words import LICENCE_BUYER, LICENCE_SERIAL
 from buildplan.booklet.sale.cover import dots
 from buildplan.booklet.sale.seller import branding_of
 from buildplan.business.copies.serial import SERIAL_LETTERS
-from buildplan.business.copies.verifying import NOT_PROVED, PROVES
+from buildplan.business.copies.verified_words import NOT_PROVED
 from buildplan.design.measures import gauged_words, size_words
 from buildplan.document.blanks import LeftFree
 from buildplan.document.blocks import Items, Shown, Words, WriteBox, heading, together
@@ -267,8 +267,14 @@ def licence(book: Book) -> Section:
                     command=strong("buildplan verify"),
                 ),
                 sentences(
-                    voice.say(PROVES),
-                    voice.say("With the seller's own key, it also proves that the seller made it."),
+                    voice.say(
+                        "It finds what was changed by accident; anybody with buildplan can change "
+                        "a copy that has no seller's key, and seal it anew."
+                    ),
+                    voice.say(
+                        "With the seller's own key it proves that the seller made it, and that "
+                        "nothing was changed since."
+                    ),
                 ),
                 voice.say(NOT_PROVED),
                 voice.say(

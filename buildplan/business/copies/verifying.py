@@ -14,7 +14,7 @@ from pathlib import Path
 import pikepdf
 import pypdfium2
 
-from buildplan.business.copies.digests import FORM, INFO, OUTLINES, page_digests, part_digests
+from buildplan.business.copies.digests import FORM, page_digests, part_digests
 from buildplan.business.copies.serial import (
     NoSerialError,
     SoldCopy,
@@ -23,51 +23,18 @@ from buildplan.business.copies.serial import (
     stored_in,
 )
 from buildplan.business.copies.signing import Signature, signatures_in
-from buildplan.language.messages import mark
-from buildplan.language.shown import shown
-from buildplan.language.voice import Voice
 from buildplan.source.bounded import bytes_within
 
-PROVES = mark(
-    "This proves that no page was changed, added, removed or moved since the file was printed, "
-    "and that serial, buyer and plan belong together."
-)
-KEYED = mark("The seal was made with the key that you gave.")
-UNKEYED = mark(
-    "All pages are as the file's own list has them, and serial, buyer and plan belong together. It "
-    "was sealed without a seller's key: this proves nothing, for anybody with buildplan could have "
-    "made such a file."
-)
-OTHER_KEY = mark(
-    "It was sealed without a key, so whether it is yours cannot be told: the key that you gave "
-    "says nothing of it, and anybody with buildplan could have made such a file."
-)
-NOT_PROVED = mark("It does not prove who has read, copied or passed on the file.")
-NOT_JUDGED = mark(
-    "It was sealed with a seller's key, and without that key it cannot be judged: give the key "
-    "with --key. All its pages are there as its own list has them."
-)
-NAME_WIDTH = 10
 MOST_BYTES = 256 * 1024 * 1024
-# parts of a file beside its pages, by their keys in its catalogue (ISO 32000-1, 7.7.2)
-PARTS = {
-    OUTLINES: mark("bookmarks"),
-    INFO: mark("title or author"),
-    FORM: mark("a form"),
-    "/Names": mark("attachments, scripts or places that links lead to"),
-    "/StructTreeRoot": mark("the words that are read aloud"),
-    "/OCProperties": mark("layers"),
-    "/OpenAction": mark("what happens when it is opened"),
-    "/AA": mark("what happens when it is opened"),
-}
 BETWEEN_WORDS = r"[\s()\[\]{}<>.,:;'\"&/+-]+"
-OTHER_PART = mark("how it is shown or read aloud")
 
 
 class Verdict(StrEnum):
-    """What a check comes to."""
+    """What a check comes to: good is what the seller's key has sealed, whole what was sealed
+    without one and fits together."""
 
     GOOD = "good"
+    WHOLE = "whole"
     NOT_GOOD = "not good"
     NEEDS_KEY = "needs the key"
     KEYLESS = "made without a key"
@@ -111,7 +78,7 @@ class Verified:
 
     @property
     def verdict(self) -> Verdict:
-        """Good if everything holds; what is plainly wrong is so without a key too."""
+        """Good or whole if everything holds; what is plainly wrong is so without a key too."""
         broken = not all(signature.holds for signature in self.signatures)
         if not self.changes.none or self.parts or broken:
             return Verdict.NOT_GOOD
@@ -119,12 +86,14 @@ class Verified:
             return Verdict.NEEDS_KEY
         if not (self.serial_holds and self.seal_holds):
             return Verdict.NOT_GOOD
-        return Verdict.KEYLESS if self.key_given and not self.copy.keyed else Verdict.GOOD
+        if self.copy.keyed:
+            return Verdict.GOOD
+        return Verdict.KEYLESS if self.key_given else Verdict.WHOLE
 
     @property
-    def good(self) -> bool:
+    def whole(self) -> bool:
         """Whether everything holds."""
-        return self.verdict is Verdict.GOOD
+        return self.verdict in (Verdict.GOOD, Verdict.WHOLE)
 
 
 class DamagedFileError(Exception):
@@ -240,64 +209,3 @@ def _letters(text: str) -> str:
     """Without the marks above and below."""
     apart = unicodedata.normalize("NFKD", text)
     return "".join(c for c in apart if unicodedata.category(c) != "Mn")
-
-
-def verified_lines(found: Verified, voice: Voice) -> list[str]:
-    """What was found, in words."""
-    copy, judged = found.copy, found.key_given or not found.copy.keyed
-    # only copies of the sale edition have a serial
-    plan = voice.say("{piece}, sale edition", piece=copy.piece)
-    serial = _fits(found.serial_holds, judged, voice)
-    named = [
-        (voice.say("Plan"), ", ".join(filter(None, (shown(plan), shown(copy.brand))))),
-        (voice.say("For"), shown(copy.buyer) or voice.say("nobody named")),
-        (voice.say("Serial"), f"{shown(found.serial)}: {serial}"),
-        (voice.say("Seal"), _fits(found.seal_holds, judged, voice)),
-        (voice.say("Pages"), f"{voice.whole(found.pages)}: {_pages_words(found.changes, voice)}"),
-    ]
-    if found.parts:
-        named.append((voice.say("Beside"), _parts_words(found.parts, voice)))
-    named += [(voice.say("Signed"), _signature_words(one, voice)) for one in found.signatures]
-    wide = max(NAME_WIDTH, *(len(name) + 2 for name, _ in named))
-    lines = [*(f"{name:<{wide}}{words}" for name, words in named), ""]
-    match found.verdict:
-        case Verdict.GOOD:
-            said = (PROVES, KEYED, NOT_PROVED) if copy.keyed else (UNKEYED,)
-            return [*lines, voice.say("Good."), *(voice.say(one) for one in said)]
-        case Verdict.KEYLESS:
-            return [*lines, voice.say(OTHER_KEY)]
-        case Verdict.NEEDS_KEY:
-            return [*lines, voice.say(NOT_JUDGED)]
-    return [*lines, voice.say("NOT GOOD: this is not the file that was printed.")]
-
-
-def _fits(holds: bool, judged: bool, voice: Voice) -> str:
-    if not judged:
-        return voice.say("cannot be judged without the key")
-    return voice.say("good") if holds else voice.say("DOES NOT FIT")
-
-
-def _pages_words(changes: PageChanges, voice: Voice) -> str:
-    said = (
-        (changes.missing, mark("TAKEN OUT, as numbered in print: {pages}")),
-        (changes.added, mark("ADDED: {pages}")),
-        (changes.moved, mark("MOVED: {pages}")),
-        (changes.changed, mark("CHANGED: {pages}")),
-        (changes.unmarked, mark("without the serial or the name: {pages}")),
-    )
-    wrong = [voice.say(words, pages=", ".join(map(str, pages))) for pages, words in said if pages]
-    return "; ".join(wrong) or voice.say("none changed")
-
-
-def _parts_words(parts: Sequence[str], voice: Voice) -> str:
-    """What is not as it was beside the pages."""
-    told = dict.fromkeys(voice.say(PARTS.get(part, OTHER_PART)) for part in parts)
-    return voice.say("CHANGED: {pages}", pages=", ".join(told))
-
-
-def _signature_words(signature: Signature, voice: Voice) -> str:
-    if not signature.holds:
-        return voice.say("BROKEN: {name}", name=shown(signature.name))
-    return voice.say(
-        "by {name}, unbroken; ask whether that is the seller", name=shown(signature.name)
-    )

@@ -1,0 +1,108 @@
+"""What the check of a sold copy found, in words."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from buildplan.business.copies.digests import FORM, INFO, OUTLINES
+from buildplan.business.copies.signing import Signature
+from buildplan.business.copies.verifying import PageChanges, Verdict, Verified
+from buildplan.language.messages import mark
+from buildplan.language.shown import shown
+from buildplan.language.voice import Voice
+
+PROVES = mark(
+    "This proves that no page was changed, added, removed or moved since the file was printed, "
+    "and that serial, buyer and plan belong together."
+)
+KEYED = mark("The seal was made with the key that you gave.")
+UNKEYED = mark(
+    "Nothing of it was changed by accident since it was sealed: its pages, serial, buyer and plan "
+    "fit one another. It was sealed without a seller's key, and anybody with buildplan can change "
+    "such a file and seal it anew: who made it is not proved."
+)
+OTHER_KEY = mark(
+    "It was sealed without a key, so whether it is yours cannot be told: the key that you gave "
+    "says nothing of it, and anybody with buildplan could have made such a file."
+)
+NOT_PROVED = mark("It does not prove who has read, copied or passed on the file.")
+NOT_JUDGED = mark(
+    "It was sealed with a seller's key, and without that key it cannot be judged: give the key "
+    "with --key. All its pages are there as its own list has them."
+)
+NAME_WIDTH = 10
+# parts of a file beside its pages, by their keys in its catalogue (ISO 32000-1, 7.7.2)
+PARTS = {
+    OUTLINES: mark("bookmarks"),
+    INFO: mark("title or author"),
+    FORM: mark("a form"),
+    "/Names": mark("attachments, scripts or places that links lead to"),
+    "/StructTreeRoot": mark("the words that are read aloud"),
+    "/OCProperties": mark("layers"),
+    "/OpenAction": mark("what happens when it is opened"),
+    "/AA": mark("what happens when it is opened"),
+}
+OTHER_PART = mark("how it is shown or read aloud")
+
+
+def verified_lines(found: Verified, voice: Voice) -> list[str]:
+    """What was found, in words."""
+    copy, judged = found.copy, found.key_given or not found.copy.keyed
+    # only copies of the sale edition have a serial
+    plan = voice.say("{piece}, sale edition", piece=copy.piece)
+    serial = _fits(found.serial_holds, judged, voice)
+    named = [
+        (voice.say("Plan"), ", ".join(filter(None, (shown(plan), shown(copy.brand))))),
+        (voice.say("For"), shown(copy.buyer) or voice.say("nobody named")),
+        (voice.say("Serial"), f"{shown(found.serial)}: {serial}"),
+        (voice.say("Seal"), _fits(found.seal_holds, judged, voice)),
+        (voice.say("Pages"), f"{voice.whole(found.pages)}: {_pages_words(found.changes, voice)}"),
+    ]
+    if found.parts:
+        named.append((voice.say("Beside"), _parts_words(found.parts, voice)))
+    named += [(voice.say("Signed"), _signature_words(one, voice)) for one in found.signatures]
+    wide = max(NAME_WIDTH, *(len(name) + 2 for name, _ in named))
+    lines = [*(f"{name:<{wide}}{words}" for name, words in named), ""]
+    match found.verdict:
+        case Verdict.GOOD:
+            said = (PROVES, KEYED, NOT_PROVED)
+            return [*lines, voice.say("Good."), *(voice.say(one) for one in said)]
+        case Verdict.WHOLE:
+            return [*lines, voice.say("Whole."), voice.say(UNKEYED)]
+        case Verdict.KEYLESS:
+            return [*lines, voice.say(OTHER_KEY)]
+        case Verdict.NEEDS_KEY:
+            return [*lines, voice.say(NOT_JUDGED)]
+    return [*lines, voice.say("NOT GOOD: this is not the file that was printed.")]
+
+
+def _fits(holds: bool, judged: bool, voice: Voice) -> str:
+    if not judged:
+        return voice.say("cannot be judged without the key")
+    return voice.say("good") if holds else voice.say("DOES NOT FIT")
+
+
+def _pages_words(changes: PageChanges, voice: Voice) -> str:
+    said = (
+        (changes.missing, mark("TAKEN OUT, as numbered in print: {pages}")),
+        (changes.added, mark("ADDED: {pages}")),
+        (changes.moved, mark("MOVED: {pages}")),
+        (changes.changed, mark("CHANGED: {pages}")),
+        (changes.unmarked, mark("without the serial or the name: {pages}")),
+    )
+    wrong = [voice.say(words, pages=", ".join(map(str, pages))) for pages, words in said if pages]
+    return "; ".join(wrong) or voice.say("none changed")
+
+
+def _parts_words(parts: Sequence[str], voice: Voice) -> str:
+    """What is not as it was beside the pages."""
+    told = dict.fromkeys(voice.say(PARTS.get(part, OTHER_PART)) for part in parts)
+    return voice.say("CHANGED: {pages}", pages=", ".join(told))
+
+
+def _signature_words(signature: Signature, voice: Voice) -> str:
+    if not signature.holds:
+        return voice.say("BROKEN: {name}", name=shown(signature.name))
+    return voice.say(
+        "by {name}, unbroken; ask whether that is the seller", name=shown(signature.name)
+    )
