@@ -10,7 +10,7 @@ from pathlib import Path
 
 from reportlab.pdfbase import pdfmetrics
 
-from buildplan.drawing.typeset.face import Face
+from buildplan.drawing.typeset.face import Typeface
 
 REGULAR = "DejaVuSans"
 BOLD = "DejaVuSans-Bold"
@@ -28,7 +28,7 @@ def register_fonts() -> None:
     assert spec.origin is not None
     folder = Path(spec.origin).parent / "mpl-data" / "fonts" / "ttf"
     for name in (REGULAR, BOLD):
-        pdfmetrics.registerFont(Face(name, folder / f"{name}.ttf", bold=name == BOLD))
+        pdfmetrics.registerFont(Typeface(name, folder / f"{name}.ttf", bold=name == BOLD))
 
 
 def face(bold: bool) -> str:

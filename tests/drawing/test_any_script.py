@@ -29,7 +29,7 @@ from square_fonts import square_font
 from buildplan.document.text import BODY, plain
 from buildplan.drawing.fonts import BOLD, REGULAR, register_fonts, text_width
 from buildplan.drawing.typeset import font_files, setting
-from buildplan.drawing.typeset.face import Face
+from buildplan.drawing.typeset.face import Typeface
 from buildplan.drawing.typeset.font_files import (
     FontFile,
     UnfitFontError,
@@ -38,7 +38,7 @@ from buildplan.drawing.typeset.font_files import (
     with_fonts,
 )
 from buildplan.drawing.typeset.order import as_seen, levels
-from buildplan.drawing.typeset.setting import Shape, set_line
+from buildplan.drawing.typeset.setting import Letterform, set_line
 from buildplan.language.told import NoSignError
 
 HEBREW, ARABIC, CHINESE = "כוכב קריאה", "نجمة القراءة", "阅读之星"
@@ -56,13 +56,13 @@ def no_fonts_of_the_machine(monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
     set_line.cache_clear()
 
 
-def face(name: str = REGULAR) -> Face:
+def face(name: str = REGULAR) -> Typeface:
     found = pdfmetrics.getFont(name)
-    assert isinstance(found, Face)
+    assert isinstance(found, Typeface)
     return found
 
 
-def pieces(text: str) -> tuple[str | Shape, ...]:
+def pieces(text: str) -> tuple[str | Letterform, ...]:
     return set_line(text, face().own, font_files.named_fonts())
 
 
@@ -106,7 +106,7 @@ def test_a_name_does_not_turn_round_the_line_that_it_stands_in(text: str, seen: 
 
 def test_arabic_letters_join() -> None:
     glyph_of = face().face.charToGlyph
-    shapes = [piece for piece in pieces("نجمة") if isinstance(piece, Shape)]
+    shapes = [piece for piece in pieces("نجمة") if isinstance(piece, Letterform)]
     # Unicode's presentation forms: final teh marbuta, medial meem and jeem, initial noon
     forms = ("\ufe94", "\ufee4", "\ufea0", "\ufee7")
     assert [unicodedata.decomposition(form).split()[0] for form in forms] == [
@@ -117,7 +117,7 @@ def test_arabic_letters_join() -> None:
     ]
     assert [shape.glyphs[0].number for shape in shapes] == [glyph_of[ord(f)] for f in forms]
     # lam and alef are one shape, which stands for both
-    (ligature,) = (piece for piece in pieces("لا") if isinstance(piece, Shape))
+    (ligature,) = (piece for piece in pieces("لا") if isinstance(piece, Letterform))
     assert ligature.glyphs[0].number == glyph_of[0xFEFB]
 
 

@@ -24,8 +24,8 @@ from buildplan.drawing.typeset.order import FROM_RIGHT
 from buildplan.drawing.typeset.setting import (
     UNSEEN,
     WITH_BEFORE,
+    Letterform,
     OwnFace,
-    Shape,
     set_line,
 )
 
@@ -45,16 +45,16 @@ DESCRIBED = {"Type": "/FontDescriptor", "Flags": SYMBOLIC, "ItalicAngle": 0, "St
 class _Gathered:
     """The shapes of one document: fonts of shapes, each by code, and where each shape stands."""
 
-    fonts: list[dict[int, Shape]] = field(default_factory=list)
-    places: dict[Shape, tuple[int, int]] = field(default_factory=dict)
+    fonts: list[dict[int, Letterform]] = field(default_factory=list)
+    places: dict[Letterform, tuple[int, int]] = field(default_factory=dict)
 
-    def place(self, shape: Shape) -> tuple[int, int]:
+    def place(self, shape: Letterform) -> tuple[int, int]:
         """The font and the code of a shape, which gets the next one where it is new."""
         if shape not in self.places:
             self.places[shape] = self._next(shape)
         return self.places[shape]
 
-    def _next(self, shape: Shape) -> tuple[int, int]:
+    def _next(self, shape: Letterform) -> tuple[int, int]:
         with_room = (
             number
             for number, font in enumerate(self.fonts)
@@ -68,7 +68,7 @@ class _Gathered:
         return number, code
 
 
-class Face(TTFont):  # type: ignore[misc]
+class Typeface(TTFont):  # type: ignore[misc]
     """One of our faces, with whatever other fonts a text needs."""
 
     def __init__(self, name: str, file: Path, *, bold: bool) -> None:
@@ -139,7 +139,9 @@ def _is_plain(sign: str) -> bool:
     return not unplain and unicodedata.bidirectional(sign) not in (*FROM_RIGHT, "AN")
 
 
-def _font(doc: Any, name: str, base: str, shapes: Mapping[int, Shape]) -> pdfdoc.PDFTrueTypeFont:
+def _font(
+    doc: Any, name: str, base: str, shapes: Mapping[int, Letterform]
+) -> pdfdoc.PDFTrueTypeFont:
     """A simple TrueType font (ISO 32000-1, 9.6.3) of shapes, by their codes."""
     called = f"{TAG}+{base}"
     from buildplan.drawing.typeset.program import font_program  # few documents need it
@@ -179,7 +181,7 @@ def _stream(doc: Any, content: bytes) -> pdfdoc.PDFStream:
     return stream
 
 
-def _to_unicode(called: str, shapes: Mapping[int, Shape]) -> str:
+def _to_unicode(called: str, shapes: Mapping[int, Letterform]) -> str:
     """What each code stands for, as UTF-16 (ISO 32000-1, 9.10.3)."""
     meant = [
         f"<{code:02X}> <{shape.text.encode('utf-16-be').hex().upper()}>"

@@ -17,7 +17,7 @@ from fontTools.pens.ttGlyphPen import TTGlyphPen
 from fontTools.ttLib.tables._c_m_a_p import cmap_format_6
 
 from buildplan.drawing.typeset.font_files import opened
-from buildplan.drawing.typeset.setting import Shape
+from buildplan.drawing.typeset.setting import Letterform
 
 CLOSENESS = 0.001  # of the em
 NOT_DEFINED = ".notdef"
@@ -31,7 +31,7 @@ class Program:
     box: tuple[int, int, int, int]
 
 
-def font_program(shapes: Mapping[int, Shape], name: str) -> Program:
+def font_program(shapes: Mapping[int, Letterform], name: str) -> Program:
     """A program of shapes of one font, by their codes (1 to 255)."""
     font = opened(next(iter(shapes.values())).font)
     upem = font.face.upem
@@ -65,7 +65,7 @@ def font_program(shapes: Mapping[int, Shape], name: str) -> Program:
     return Program(out.getvalue(), (a, b, c, d))
 
 
-def _outline(shape: Shape) -> object:
+def _outline(shape: Letterform) -> object:
     font = opened(shape.font)
     pen = TTGlyphPen(None)
     smooth = Cu2QuPen(pen, CLOSENESS * font.face.upem)

@@ -42,7 +42,7 @@ class OwnFace:
 
 
 @dataclass(frozen=True)
-class Glyph:
+class PlacedGlyph:
     """A glyph of a font and where its origin lies, in units of the font."""
 
     number: int
@@ -51,13 +51,13 @@ class Glyph:
 
 
 @dataclass(frozen=True)
-class Shape:
+class Letterform:
     """What is drawn for some signs of a text that are shaped together: `advance` in units of the
     font, `text` the signs from left to right: readers of PDF turn round sign by sign what is
     written from the right (measured with pdfium and poppler)."""
 
     font: FontFile
-    glyphs: tuple[Glyph, ...]
+    glyphs: tuple[PlacedGlyph, ...]
     advance: int
     text: str
 
@@ -75,7 +75,7 @@ def _unset_signs(text: str, own: OwnFace) -> tuple[str, ...]:
 
 
 @lru_cache(maxsize=4096)
-def set_line(text: str, own: OwnFace, named: tuple[FontFile, ...]) -> tuple[str | Shape, ...]:
+def set_line(text: str, own: OwnFace, named: tuple[FontFile, ...]) -> tuple[str | Letterform, ...]:
     """A line as it is drawn from left to right. `named` are the fonts that are named, on which what
     is remembered rests.
 
@@ -98,7 +98,7 @@ def set_line(text: str, own: OwnFace, named: tuple[FontFile, ...]) -> tuple[str 
     return tuple(_pieces(text, places, own))
 
 
-def _pieces(text: str, places: Sequence[int], own: OwnFace) -> Iterator[str | Shape]:
+def _pieces(text: str, places: Sequence[int], own: OwnFace) -> Iterator[str | Letterform]:
     shaped = [sign not in own.plain for sign in text]
     for at in range(len(text) - 1, 0, -1):
         if unicodedata.category(text[at]) in WITH_BEFORE and text[at - 1] != " ":
@@ -155,7 +155,7 @@ def _is_moving(sign: str) -> bool:
     return _is_unseen(sign) and sign not in "\u200c\u200d"
 
 
-def _shapes(run: str, font: FontFile, *, turned: bool) -> Iterator[Shape]:
+def _shapes(run: str, font: FontFile, *, turned: bool) -> Iterator[Letterform]:
     """What is drawn of a run, from left to right."""
     buffer = hb.Buffer()
     buffer.add_str(run)
@@ -168,7 +168,7 @@ def _shapes(run: str, font: FontFile, *, turned: bool) -> Iterator[Shape]:
     for start, group in groupby(drawn, lambda one: one[0].cluster):
         glyphs, pen = [], 0
         for info, place in group:
-            glyphs.append(Glyph(info.codepoint, pen + place.x_offset, place.y_offset))
+            glyphs.append(PlacedGlyph(info.codepoint, pen + place.x_offset, place.y_offset))
             pen += place.x_advance
         signs = run[start : ends[start]]
-        yield Shape(font, tuple(glyphs), pen, signs[::-1] if turned else signs)
+        yield Letterform(font, tuple(glyphs), pen, signs[::-1] if turned else signs)
