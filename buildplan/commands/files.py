@@ -31,8 +31,6 @@ def asked(parse: Callable[[Given], Parsed], text: Given, voice: Voice) -> Parsed
         return parse(text)
     except ToldError as error:
         raise typer.BadParameter(voice.tell(error.told)) from error
-    except ValueError as error:
-        raise typer.BadParameter(str(error)) from error
 
 
 def refuse_ending(file: Path | None, endings: Collection[str], voice: Voice) -> None:

@@ -148,7 +148,7 @@ def fit_design(
             else:
                 fit_side_by_side(wishes, voice)
     except NoClusterError as error:
-        raise _cannot_be_worked_on(str(cluster), error, voice) from error
+        raise _cannot_be_worked_on(str(cluster), voice) from error
 
 
 def _of_figures(given: Sequence[float] | None, unit: Units) -> Sequence[float]:
@@ -159,13 +159,12 @@ def _of_figures(given: Sequence[float] | None, unit: Units) -> Sequence[float]:
     return sorted(given)[:FINEST] if given else FIGURE_GAUGES[unit]
 
 
-def _cannot_be_worked_on(address: str, error: Exception, voice: Voice) -> typer.BadParameter:
+def _cannot_be_worked_on(address: str, voice: Voice) -> typer.BadParameter:
     return typer.BadParameter(
         voice.say(
-            "the cluster at {address} cannot be worked on ({why}); is its scheduler running, "
+            "the cluster at {address} cannot be worked on; is its scheduler running, "
             "and is dask installed (pip install 'buildplan[cluster]')?",
             address=address,
-            why=str(error),
         )
     )
 

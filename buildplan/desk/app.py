@@ -21,7 +21,7 @@ from buildplan.desk.desk import Desk
 from buildplan.desk.events import watch
 from buildplan.desk.refusals import RefusedError
 from buildplan.desk.safety import Entrance, Guard, TooLargeError, too_large
-from buildplan.language.messages import message
+from buildplan.language.messages import Message, message
 from buildplan.language.voice import Voice
 
 if TYPE_CHECKING:
@@ -139,19 +139,20 @@ async def _not_understood(request: Request, error: Exception) -> Response:
     assert isinstance(error, ValidationError)
     first = error.errors(include_url=False)[0]
     place = ".".join(map(str, first["loc"]))
-    told = message(
-        "the desk does not understand this call ({place}: {why})", place=place, why=first["msg"]
-    )
-    return _told(request, 400, told, {})
+    return _told(request, 400, _unlike(place), {})
+
+
+def _unlike(place: str) -> Message:
+    """What is said of a call that is not as the page sends it, and where."""
+    if not place:
+        return message("the desk does not understand this call")
+    return message("the desk does not understand this call: see its {place}", place=place)
 
 
 async def _not_there(request: Request, error: Exception) -> Response:
     assert isinstance(error, HTTPException)
     if error.status_code == 400:  # of a form
-        told = message(
-            "the desk does not understand this call ({place}: {why})", place="", why=error.detail
-        )
-        return _told(request, 400, told, {})
+        return _told(request, 400, message("the desk does not understand this call"), {})
     return _told(request, error.status_code, message("the desk has no such page"), {})
 
 

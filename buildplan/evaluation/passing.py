@@ -11,6 +11,7 @@ from buildplan.evaluation.evaluating import Evaluation
 from buildplan.language.messages import message
 from buildplan.language.told import ToldError
 from buildplan.shape.carrying import Carried, CarriedPose, parts, poses, walk_through, whole
+from buildplan.source.mistake import quoted
 from buildplan.source.trade_words import INCHES
 
 # A hand's breadth on each side: what is carried sways, and sizes are estimates. From memory.
@@ -120,7 +121,7 @@ def parse_door(text: str) -> Door:
         raise ToldError(
             message(
                 "{text} is no door; write its clear width and height like {examples}",
-                text=f'"{text}"',
+                text=quoted(text),
                 examples="90x205cm, 36x80in, Lift=80x200cm",
             )
         )

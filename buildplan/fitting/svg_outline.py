@@ -24,6 +24,7 @@ from buildplan.source.svg_size import drawn_elements
 MOST_BYTES = 2 * 1024 * 1024
 MOST_SEGMENTS = 20_000
 MOST_POINTS = 100_000
+FURTHEST = 1e9  # from where the drawing begins, in its own units
 A_PIECE = 0.04  # of the largest: a smaller path is no piece of its own
 POINTS_PER_CURVE, POINTS_PER_ARC = 24, 96
 
@@ -60,10 +61,7 @@ def _closed_paths(file: FilePath) -> list[_Closed]:
     try:
         drawing = SVG.parse(io.StringIO(text), reify=True)
     except Exception as error:
-        raise OutlineError(
-            message("{file} cannot be read as SVG ({error})", file=str(file), error=str(error)),
-            message("save it again as plain SVG"),
-        ) from error
+        raise _unread(file) from error
     if not isinstance(drawing, SVG):
         raise OutlineError(
             message("{file} is no SVG: its outermost element is another", file=str(file)),
@@ -82,6 +80,8 @@ def _closed_paths(file: FilePath) -> list[_Closed]:
                 raise _too_much(file)
             points = _closed(path)
             if points is not None:
+                if float(np.abs(points).max()) > FURTHEST:
+                    raise _too_far(file)
                 found.append(_Closed(np.conj(points), number, _even_odd(element)))
     if not found:
         raise OutlineError(
@@ -95,13 +95,26 @@ def _check_size(file: FilePath, text: str) -> None:
     """Raises OutlineError where a file draws too much, or is no XML."""
     try:
         elements = drawn_elements(text, MOST_SEGMENTS)
-    except (ElementTree.ParseError, RecursionError) as error:
+    except ElementTree.ParseError as error:
         raise OutlineError(
-            message("{file} cannot be read as SVG ({error})", file=str(file), error=str(error)),
+            message(
+                "{file} is not written as SVG is: see its line {line}",
+                file=str(file),
+                line=str(error.position[0]),
+            ),
             message("save it again as plain SVG"),
         ) from error
+    except RecursionError as error:
+        raise _unread(file) from error
     if elements > MOST_SEGMENTS:
         raise _too_much(file)
+
+
+def _unread(file: FilePath) -> OutlineError:
+    return OutlineError(
+        message("{file} cannot be read as SVG", file=str(file)),
+        message("save it again as plain SVG"),
+    )
 
 
 def _too_much(file: FilePath) -> OutlineError:
@@ -110,6 +123,13 @@ def _too_much(file: FilePath) -> OutlineError:
             "{file} holds more than {count} path segments", file=str(file), count=MOST_SEGMENTS
         ),
         message("simplify the drawing to one outline"),
+    )
+
+
+def _too_far(file: FilePath) -> OutlineError:
+    return OutlineError(
+        message("{file} draws further out than any sheet reaches", file=str(file)),
+        message("save it again as plain SVG"),
     )
 
 

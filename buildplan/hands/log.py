@@ -10,7 +10,7 @@ from __future__ import annotations
 import csv
 import io
 import math
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from buildplan.evaluation.evaluating import Evaluation
@@ -25,6 +25,7 @@ from buildplan.hands.model import (
 from buildplan.language.messages import Message, listing, message, message_count
 from buildplan.sequence.labour import Learned
 from buildplan.sequence.model import Kind
+from buildplan.source.mistake import quoted
 
 COLUMNS = ("design", "what", "which", "count", "expected", "unit", "measured")
 # what is measured by hand lies between
@@ -145,20 +146,19 @@ class _BadCellError(Exception):
         self.why = why
 
 
-def _table(text: str) -> tuple[list[str], Iterator[tuple[int, list[str]]]]:
-    """The heads of a log, and its rows that are not empty, each with its line."""
+def _table(text: str) -> tuple[list[str], list[tuple[int, list[str]]]]:
+    """The heads of a log, and its rows that are not empty, each with its line. Raises LogError."""
     text = text.lstrip("\ufeff")
     first = text.partition("\n")[0]
     delimiter = max(",;\t", key=first.count)
     lines = csv.reader(io.StringIO(text, newline=""), delimiter=delimiter)
-    head = [cell.strip().lower() for cell in next(lines, [])]
-
-    def rows() -> Iterator[tuple[int, list[str]]]:
-        for cells in lines:
-            if any(cell.strip() for cell in cells):
-                yield lines.line_num, [cell.strip() for cell in cells]
-
-    return head, rows()
+    try:
+        head = [cell.strip().lower() for cell in next(lines, [])]
+        rows = [(lines.line_num, [cell.strip() for cell in cells]) for cells in lines]
+    except csv.Error:
+        why = message("this line is not written as CSV is: is a quotation mark closed?")
+        raise LogError([BadLogRow(lines.line_num, why)]) from None
+    return head, [(line, cells) for line, cells in rows if any(cells)]
 
 
 def number(text: str) -> float:
@@ -177,7 +177,7 @@ def _number(row: Mapping[str, str], column: str) -> float:
         why = message(
             "{column} is to be a number above 0, and is {value}",
             column=column,
-            value=f'"{row.get(column, "")}"',
+            value=quoted(row.get(column, "")),
         )
         raise _BadCellError(why) from None
 
@@ -220,9 +220,9 @@ def _measured(
     if found is None:
         why = message(
             "{what} {which} is nothing that can be measured on {design}; see buildplan measure",
-            what=what,
-            which=row["which"],
-            design=design,
+            what=quoted(what),
+            which=quoted(row["which"]),
+            design=quoted(design),
         )
         raise _BadCellError(why)
     match found.measurement:

@@ -77,9 +77,9 @@ def check_extras(
                 message("there is no joint {joint}", joint=quoted(end)),
                 by_hand(message("the joints are {names}", names=labels_words)),
             )
-        if unknown or len(ends) != 2:
+        if unknown or len(ends) != 2 or not all(isinstance(end, str) for end in ends):
             continue
-        pair = frozenset(ends)
+        pair = frozenset(map(str, ends))
         if len(pair) < 2 or pair in there:
             yield Mistake(
                 FileKind.JOINED_ALREADY,

@@ -35,7 +35,7 @@ def why_not_read(error: OSError) -> Message:
     known = WHY.get(error.errno or 0)
     if known is not None:
         return message(known)
-    return message("the system says: {why}", why=error.strerror or str(error))
+    return message("the system says: {why}", why=error.strerror or str(error.errno))
 
 
 def bytes_within(path: Path, most: int) -> bytes:

@@ -91,7 +91,9 @@ _ITEMS = {
     "ties": mark("a tie"),
     "to_next": mark("a tie"),
 }
-_ANY_ITEM = mark("a balloon's key")
+# lists whose items are lists of joints
+_TIED = ("ties", "to_next", "extra")
+_BALLOON, _ANY_ITEM = mark("a balloon's key"), mark("an item of {key}")
 
 _RANGES: Mapping[str, str] = {
     "greater_than": mark("{what} must be more than {bound}, not {value}"),
@@ -100,9 +102,7 @@ _RANGES: Mapping[str, str] = {
     "less_than_equal": mark("{what} must be at most {bound}, not {value}"),
 }
 
-
 KNOWN_HERE = mark("known here: {names}")
-
 
 Wrong = tuple[FileKind, Message, Suggestion]
 
@@ -205,7 +205,10 @@ def _what(at: Path) -> Value:
         return message(_ENTRIES[at[:-1]], key=key) if at[:-1] in _ENTRIES else key
     if is_advance(at):
         return message("a cell's advance")
-    return message(_ITEMS.get(str(at[-2]), _ANY_ITEM))
+    if isinstance(at[-2], int) and str(at[-3]) in _TIED:
+        return message(_ITEMS["joints"])
+    known = _BALLOON if "colour_pattern" in at else _ANY_ITEM
+    return message(_ITEMS.get(str(at[-2]), known), key=str(at[-2]))
 
 
 def _unknown_key(at: Path, root: Root) -> Wrong:

@@ -16,6 +16,7 @@ from buildplan.source.yaml_words import at_column
 
 # no-break spaces, and the mark that some editors begin a file with: to the eye they are spaces,
 # and YAML does not take them for any
+LONGEST_SHOWN = 200  # of a line that is told as it stands
 PLAIN_SPACES = dict.fromkeys(map(ord, "\u00a0\u2007\u202f\ufeff"), " ")
 _CURLY = re.compile("[\u201c\u201d\u201e\u00ab\u2018](.*)[\u201d\u201c\u00bb\u2019]")
 # a list item whose dash has no space after it
@@ -86,6 +87,8 @@ def slip_near(lines: Sequence[str], line: int) -> Problem | None:
 
 def _mistyped(line: str) -> tuple[Message, Suggestion] | None:
     """What is wrong with a line whose dash is no hyphen, or whose colon is not as YAML needs it."""
+    if len(line) > LONGEST_SHOWN:
+        return None
     dash, colon, bare = (form.fullmatch(line.rstrip()) for form in (_LONG_DASH, _COLON, _NO_COLON))
     if dash:
         said = message("the dash of {item} is not a hyphen", item=line.strip())

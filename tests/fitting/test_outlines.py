@@ -143,7 +143,7 @@ def test_a_letter_has_the_holes_of_the_font() -> None:
     [
         (f'{HEAD}<path d="M0 0 L10 0 L10 10"/></svg>', "no closed path"),
         (f"{HEAD}</svg>", "no closed path"),
-        ("no drawing at all", "cannot be read as SVG"),
+        ("no drawing at all", "not written as SVG is: see its line 1"),
         (
             '<!DOCTYPE svg [<!ENTITY a "aaaa"><!ENTITY b "&a;&a;&a;">]>' + HEAD + "&b;</svg>",
             "entities",

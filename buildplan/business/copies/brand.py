@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import io
-import math
 import re
 from dataclasses import dataclass
 from enum import auto
@@ -11,7 +10,9 @@ from pathlib import Path
 from typing import Any
 
 from PIL import Image
+from reportlab.graphics import renderPDF
 from reportlab.lib.utils import ImageReader
+from reportlab.pdfgen.canvas import Canvas
 
 from buildplan.design.model import Brand
 from buildplan.drawing.colours import luminance
@@ -25,6 +26,7 @@ from buildplan.source.svg_size import drawn_elements
 LARGEST_LOGO = 4 * 1024 * 1024
 MOST_PIXELS = 16_000_000
 MOST_ELEMENTS = 20_000
+LEAST_SIDE, MOST_SIDE = 0.01, 100_000.0  # points
 PNG_MAGIC = b"\x89PNG\r\n\x1a\n"
 # What an SVG logo may not hold, and what would be right.
 NOT_IN_SVG = (
@@ -168,7 +170,8 @@ def _png(data: bytes) -> Logo:
             raise _LogoError(
                 mark("the logo {file} has too many pixels"), mark("save a smaller one")
             )
-        ImageReader(io.BytesIO(data)).getRGBData()
+        reader = ImageReader(io.BytesIO(data))
+        Canvas(io.BytesIO()).drawImage(reader, 0, 0, mask="auto")
     except _LogoError:
         raise
     except Image.DecompressionBombError:  # of so many that the library does not open it
@@ -202,10 +205,12 @@ def _svg(data: bytes) -> Logo:
     try:
         small = drawn_elements(data.decode("utf-8"), MOST_ELEMENTS) <= MOST_ELEMENTS
         drawing = svg_drawing(data) if small else None
+        if drawing is not None:
+            renderPDF.drawToString(drawing)  # what it holds may be refused only when it is drawn
     except Exception:  # noqa: BLE001 - the reader of SVG raises many kinds
         drawing = None
     sizes = (0.0, 0.0) if drawing is None else (float(drawing.width), float(drawing.height))
-    if not all(math.isfinite(size) and size > 0 for size in sizes):
+    if not all(LEAST_SIDE <= size <= MOST_SIDE for size in sizes):
         raise _LogoError(
             mark("the logo {file} is no SVG that can be drawn"),
             mark("save it as plain SVG with a size"),

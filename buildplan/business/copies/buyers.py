@@ -93,8 +93,8 @@ def read_buyers(path: Path) -> tuple[tuple[Buyer, ...], tuple[BadBuyerRow, ...]]
         text = bytes_within(path, MOST_BYTES).decode("utf-8-sig")
     except UnicodeDecodeError:
         raise BuyersUnreadableError(message("it is not UTF-8 text; save it as CSV UTF-8")) from None
+    rows = csv.reader(io.StringIO(text, newline=""), dialect=_dialect(text), strict=True)
     try:
-        rows = csv.reader(io.StringIO(text, newline=""), dialect=_dialect(text), strict=True)
         head = [cell.strip().lower() for cell in next(rows, [])]
         if head.count(COLUMN) != 1:
             raise BuyersUnreadableError(
@@ -102,9 +102,12 @@ def read_buyers(path: Path) -> tuple[tuple[Buyer, ...], tuple[BadBuyerRow, ...]]
             )
         at = head.index(COLUMN)
         return _sorted_out([(rows.line_num, tidy(r[at]) if at < len(r) else "") for r in rows if r])
-    except csv.Error as error:
+    except csv.Error:
         raise BuyersUnreadableError(
-            message("it is no CSV that can be read ({error})", error=str(error))
+            message(
+                "its line {line} is not written as CSV is: is a quotation mark closed?",
+                line=str(rows.line_num),
+            )
         ) from None
 
 
