@@ -95,7 +95,7 @@ def evaluate_shape(
     steps = plan_steps(framework, new_parts, reach)
     shape = replace(shape, problems=with_base(shape.problems, shape, design.units))
     folds_m = folds_unlocked_m(framework, shape, found.stiffness, constants)
-    kept = kept_by_locks(folds_m, constants["lock_stiffness"].remembered)
+    kept = kept_by_locks(folds_m, units, constants["lock_stiffness"].remembered)
     cautions = (*kept, *with_base(found.cautions, shape, design.units), *reach.cautions)
     found = replace(found, cautions=with_places(cautions, shape), folds_unlocked_m=folds_m)
     problems = shape.problems

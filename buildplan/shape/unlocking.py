@@ -11,8 +11,9 @@ from collections.abc import Mapping
 
 import numpy as np
 
+from buildplan.design.measures import Units, side_words
 from buildplan.framework.model import Framework
-from buildplan.language.messages import Decimal, message
+from buildplan.language.messages import message
 from buildplan.shape.bodies import bodies_of, crowding, opening, struts
 from buildplan.shape.comparing import apart_m
 from buildplan.shape.constants import Constant
@@ -56,22 +57,22 @@ def folds_unlocked_m(
     return moved if moved > FOLDS_SHARE * size else 0.0
 
 
-def kept_by_locks(folds_m: float, remembered: bool) -> tuple[Problem, ...]:
-    """The caution for a piece that folds by `folds_m` before its locks are set; none for 0.
-    `remembered` says that how firmly locks hold was not measured."""
+def kept_by_locks(folds_m: float, units: Units, remembered: bool) -> tuple[Problem, ...]:
+    """The caution for a piece that folds by `folds_m` before its locks are set, told in `units`;
+    none for 0. `remembered` says that how firmly locks hold was not measured."""
     if not folds_m:
         return ()
     said = (
         message(
             "laid flat and even it has this shape, and its locks alone keep it so: without them it"
-            " folds by {fold} cm or more, and how firmly locks hold is known from memory only",
-            fold=Decimal(100 * folds_m, 0),
+            " folds by {fold} or more, and how firmly locks hold is known from memory only",
+            fold=side_words(folds_m, units),
         )
         if remembered
         else message(
             "laid flat and even it has this shape, and its locks alone keep it so: without them it"
-            " folds by {fold} cm or more",
-            fold=Decimal(100 * folds_m, 0),
+            " folds by {fold} or more",
+            fold=side_words(folds_m, units),
         )
     )
     how = by_hand(message("lock every joint before anybody lifts it"))

@@ -8,6 +8,7 @@ from scipy.optimize import minimize
 from shape_pieces import arch, frame, star
 
 from buildplan.framework.model import Framework
+from buildplan.language.voice import Voice
 from buildplan.shape.bodies import bodies_of, contacts, neighbours
 from buildplan.shape.constants import CONSTANTS
 from buildplan.shape.finding import find_shape
@@ -64,14 +65,14 @@ def test_a_star_folds_until_it_is_locked_whatever_pushes_it() -> None:
 def test_what_keeps_its_shape_without_locks_says_nothing(piece: Framework) -> None:
     shape, folds_m = folding(piece)
     assert folds_m == 0
-    assert not kept_by_locks(folds_m, remembered=True)
+    assert not kept_by_locks(folds_m, "in", remembered=True)
     assert changed(shape, kicked(piece, shape, 1)) < 0.005
 
 
 def test_the_caution_says_what_to_do_and_what_is_from_memory() -> None:
-    (told,) = kept_by_locks(0.78, remembered=True)
-    (measured,) = kept_by_locks(0.78, remembered=False)
+    (told,) = kept_by_locks(0.78, "in", remembered=True)
+    (measured,) = kept_by_locks(0.78, "in", remembered=False)
     assert told.kind is measured.kind is ShapeKind.KEPT_BY_ITS_LOCKS
     assert told.message != measured.message
-    assert told.data == {"fold": pytest.approx(78)}
+    assert "31 in or more" in Voice().tell(told.message)
     assert told.suggestion.by_hand
