@@ -67,8 +67,9 @@ def fit_one(wish: FitWish, voice: Voice) -> None:
     chosen = recommended(fits, wish.prefer.value)
     typer.echo(fit_report(fits, voice, wish.prefer.value))
     _write(chosen, wish, clock, voice)
-    if not chosen.good:
+    if not chosen.well:
         _tell_larger(chosen, min(wish.gauges), EFFORTS[wish.effort], until, voice)
+    if not chosen.good:
         raise ProblemsFoundError
 
 
@@ -180,7 +181,8 @@ def _tell_larger(
 ) -> None:
     """At which larger size it can be had; what was asked for has been written before."""
     from buildplan.fitting.heights import smallest_height
-    from buildplan.fitting.report import height_words, larger_words
+    from buildplan.fitting.larger_report import larger_words
+    from buildplan.fitting.report import height_words
 
     units = chosen.gauges.units
 

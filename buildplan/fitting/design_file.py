@@ -17,8 +17,11 @@ WIDTH, COMMENT_WIDTH = 96, 90
 ENGLISH = Voice()
 
 
-def design_text(design: Design, head: Sequence[str] = (), voice: Voice = ENGLISH) -> str:
-    """The text of the design file of a tube or a figure, with what `head` says over it."""
+def design_text(
+    design: Design, head: Sequence[str] = (), voice: Voice = ENGLISH, stands: bool = True
+) -> str:
+    """The text of the design file of a tube or a figure, with what `head` says over it; `stands`
+    tells whether it stands by itself on the joints of `stand_on`."""
     tube, figure = design.build.keys_of(Tube), design.build.keys_of(Figure)
     lines = [
         *(line for said in head for line in _comment(said, COMMENT_WIDTH)),
@@ -43,7 +46,11 @@ def design_text(design: Design, head: Sequence[str] = (), voice: Voice = ENGLISH
             assert isinstance(keys, list), "a fit lists the balloons of a chain"
             lines += _wrapped(f"  {letter}: [", keys, "]")
     if design.stand_on:
-        touching = voice.say("The joints that touch the floor when it stands as it is drawn.")
+        touching = (
+            voice.say("The joints that touch the floor when it stands as it is drawn.")
+            if stands
+            else voice.say("Joints that are level when it is held the way up that it is drawn.")
+        )
         lines += ["", f"# {touching}"]
         lines += _wrapped("stand_on: [", design.stand_on, "]")
     return "\n".join(lines) + "\n"

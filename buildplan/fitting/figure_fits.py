@@ -16,14 +16,15 @@ from buildplan.fitting.figure_strokes import figure_design
 from buildplan.fitting.fit import HEIGHT_WITHIN, UPRIGHT_DEG, Fit
 from buildplan.fitting.following import with_a_foot
 from buildplan.fitting.measuring import Closeness, closeness, silhouette
-from buildplan.fitting.outline import Outline
+from buildplan.fitting.outline import ComplexArray, Outline
 from buildplan.fitting.solving import HEIGHT_NEAR, OFF_HEIGHT
-from buildplan.fitting.standing_fit import FEET_WITHIN, problems_of
+from buildplan.fitting.standing_fit import problems_of
 from buildplan.fitting.tube_design import Gauges, gauges_for_height
+from buildplan.fitting.way_up import feet_to_try
 from buildplan.fitting.workers import each
 from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
-from buildplan.shape.finding import find_shape
+from buildplan.shape.finding import come_to_rest, set_down
 from buildplan.shape.model import Shape
 
 BRIDGED = 0.2  # half the width of a dent that is bridged, in links: between strokes it is open
@@ -119,7 +120,7 @@ def judged_figure(grown: Grown, outline: Outline, voice: Voice) -> Fit | None:
         shape=stood.shape,
         close=stood.close,
         inside=None,
-        problems=problems_of(stood.design, gauges.units),
+        problems=problems_of(stood.design, stood.framework, stood.shape, gauges.units),
         gauges=gauges,
         turned_deg=stood.turned_deg,
         footed=not np.array_equal(grown.start.followed.points, outline.points),
@@ -127,10 +128,17 @@ def judged_figure(grown: Grown, outline: Outline, voice: Voice) -> Fit | None:
 
 
 def _upright(grown: Grown, gauges: Gauges, outline: Outline, voice: Voice) -> _StoodFigure | None:
-    """As the outline is drawn, on the first feet that it stands on so; else on its own."""
+    """As the outline is drawn, on the first feet that it stands on so; else the way up that comes
+    nearest to that."""
+    design = figure_design(grown.at, grown.cells, gauges, outline.name, voice=voice)
+    framework = build_framework(design)
+    resting = come_to_rest(framework)
+    drawn = np.array([complex(*framework.laid[joint][:2]) for joint in framework.joints])
     tried: list[_StoodFigure] = []
-    for within in (None, *FEET_WITHIN):
-        stood = _stood(grown, gauges, outline, within, voice)
+    for feet in feet_to_try(framework.joints, drawn, gauges.sizes.long_m):
+        set_on = design.model_copy(update={"stand_on": feet or None})
+        shape = set_down(resting, stand_on=feet)
+        stood = _laid(set_on, framework, shape, drawn, outline, gauges.sizes.long_m)
         if stood is not None:
             tried.append(stood)
             if stood.as_drawn:
@@ -138,26 +146,19 @@ def _upright(grown: Grown, gauges: Gauges, outline: Outline, voice: Voice) -> _S
     return min(tried, key=lambda one: abs(one.turned_deg), default=None)
 
 
-def _stood(
-    grown: Grown, gauges: Gauges, outline: Outline, within: float | None, voice: Voice
+def _laid(
+    design: Design,
+    framework: Framework,
+    shape: Shape,
+    drawn: ComplexArray,
+    outline: Outline,
+    link_m: float,
 ) -> _StoodFigure | None:
-    """On the joints that lie so little above the lowest, in links, or on those that it finds for
-    itself."""
-    design = figure_design(grown.at, grown.cells, gauges, outline.name, voice=voice)
-    framework = build_framework(design)
-    drawn = np.array([complex(*framework.laid[joint][:2]) for joint in framework.joints])
-    feet: list[str] = []
-    if within is not None:
-        limit = drawn.imag.min() + within * gauges.sizes.long_m
-        low = zip(framework.joints, drawn, strict=True)
-        feet = [joint for joint, place in low if place.imag <= limit]
-        design = design.model_copy(update={"stand_on": feet})
-    shape = find_shape(framework, stand_on=feet)
+    """A figure as it was set down, laid on the outline; `drawn` (joints,) is as it was drawn."""
     front = shape.positions_m[:, 0] + 1j * shape.positions_m[:, 1]
     turn = complex((np.conj(drawn - drawn.mean()) * (front - front.mean())).sum())
     turn /= abs(turn) or 1.0
     upright = front * np.conj(turn)
-    link_m = gauges.sizes.long_m
     seen = silhouette(framework, upright, link_m, BRIDGED)
     if seen.is_empty:
         return None

@@ -22,7 +22,7 @@ HEIGHT_WITHIN = 0.03  # of the height asked for: a piece farther from it is anot
 @dataclass(frozen=True)
 class Fit:
     """A design, its solved shape, how close that comes to `outline`, and every problem that a
-    check of its file would name.
+    check of its file would name, but for its not standing by itself.
 
     `target` is the outline as it lies on the standing piece, in x and y of the shape, and
     `target_holes` its holes; `inside` is what lies within the piece where the outline has any.
@@ -80,10 +80,20 @@ class Fit:
         return not self.problems and self.stands_as_drawn
 
     @property
+    def near(self) -> bool:
+        """Whether it is as close as it should be."""
+        return self.close.overlap >= OVERLAP_GOAL and self.close.farthest <= FARTHEST_GOAL
+
+    @property
+    def well(self) -> bool:
+        """Whether it is as close as it should be and right in every other way, but that it may
+        have to be held."""
+        return self.near and not self.problems and self.as_drawn and self.as_high
+
+    @property
     def good(self) -> bool:
         """Whether it is as close as it should be, and right in every other way."""
-        near = self.close.overlap >= OVERLAP_GOAL and self.close.farthest <= FARTHEST_GOAL
-        return near and self.buildable and self.as_high
+        return self.well and self.shape.standing.stands
 
     @property
     def likeness(self) -> float:

@@ -34,4 +34,4 @@ def fit_text(fit: Fit, voice: Voice, within: str = "") -> str:
                 time=within,
             )
         )
-    return design_text(fit.design, head, voice)
+    return design_text(fit.design, head, voice, fit.shape.standing.stands)

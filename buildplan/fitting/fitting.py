@@ -20,7 +20,7 @@ from buildplan.fitting.figure_fits import figure_fits
 from buildplan.fitting.figure_state import few_enough
 from buildplan.fitting.fit import Fit
 from buildplan.fitting.following import tasks_for
-from buildplan.fitting.measuring import PER_LINK_FARTHER
+from buildplan.fitting.measuring import OVERLAP_GOAL, PER_LINK_FARTHER
 from buildplan.fitting.narrow import promising
 from buildplan.fitting.outline import Outline
 from buildplan.fitting.standing_fit import judged
@@ -77,7 +77,7 @@ def fit_outline(
     fits = [*figures, *_judged_best(last, tubes)]
     # a shape too large for figures of the finest links is one for tubes
     untried = bool(likely) and len(enough) == len(finest)
-    if to_its_end and untried and not any(fit.good for fit in fits):
+    if to_its_end and untried and not any(map(_covers_well, fits)):
         with suppress(KeyboardInterrupt):
             watch(FIGURES_NOW)
             fits += figure_fits(outline, finest, effort, voice)
@@ -120,6 +120,13 @@ def _judged_best(progress: Progress, effort: Effort) -> list[Fit]:
     return list(found.values())
 
 
+def _covers_well(fit: Fit) -> bool:
+    """Whether it overlaps as it should and is right otherwise, so that a figure, whose edge is made
+    of whole cells, would hardly come closer."""
+    right = not fit.problems and fit.as_drawn and fit.as_high
+    return right and fit.close.overlap >= OVERLAP_GOAL
+
+
 def _will_do(fit: Fit) -> bool:
     return fit.buildable and fit.as_high
 
@@ -150,13 +157,12 @@ def _closer(fit: Fit, other: Fit) -> bool:
 
 def recommended(fits: Sequence[Fit], prefer: Preference = "close") -> Fit:
     """The closest of those that can be built, or with `few` the one of fewest balloons that is
-    good. One that does not stand as drawn, or not as high as asked for, only where there is no
-    other."""
-    buildable = [fit for fit in fits if _will_do(fit)] or [fit for fit in fits if fit.buildable]
-    if prefer == "few":
-        good = [fit for fit in buildable if fit.good]
-        if good:
-            return min(good, key=lambda fit: fit.balloons)
-    if buildable:
-        return max(buildable, key=lambda fit: fit.likeness)
-    return max(fits, key=_rank)
+    good. One that has to be held is next where it is close and none that stands is; then those that
+    are not as high as asked for, or have a problem."""
+    good = [fit for fit in fits if fit.good]
+    if good and prefer == "few":
+        return min(good, key=lambda fit: fit.balloons)
+    held = [] if good else [fit for fit in fits if fit.well]
+    will_do = held or [fit for fit in fits if _will_do(fit)]
+    likely = will_do or [fit for fit in fits if fit.buildable]
+    return max(likely, key=lambda fit: fit.likeness) if likely else max(fits, key=_rank)

@@ -74,4 +74,4 @@ def smallest_height(
 
 def _good_at(outline: Outline, gauge: float, units: Units, height_m: float) -> bool:
     scaled = outline.scaled(height_m / outline.height_m)
-    return any(fit.good for fit in fit_outline(scaled, (gauge,), units, QUICK))
+    return any(fit.well for fit in fit_outline(scaled, (gauge,), units, QUICK))

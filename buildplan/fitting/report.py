@@ -4,16 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
+from shapely import Point, Polygon
+
 from buildplan.design.measures import Units
 from buildplan.evaluation.base_advice import base_way
 from buildplan.fitting.candidates import Progress
 from buildplan.fitting.fit import Fit
 from buildplan.fitting.fitting import Preference, recommended
-from buildplan.fitting.heights import Larger
 from buildplan.fitting.inside import WIDTH_PER_GAUGE, Inside, band_width_m
 from buildplan.fitting.measuring import FARTHEST_GOAL, OVERLAP_GOAL
-from buildplan.fitting.narrow import NARROW_ALLOWED, tube_width_m
-from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.source.suggestions import Put
 
@@ -203,6 +202,8 @@ def _remarks(fit: Fit, voice: Voice) -> list[str]:
         remarks.append(
             voice.say("It does not stand by itself the way it is drawn: {ways}.", ways=said)
         )
+        if fit.as_drawn:
+            remarks.append(_unbalanced_words(fit, voice))
     elif fit.footed:
         remarks.append(
             voice.say(
@@ -220,6 +221,17 @@ def _remarks(fit: Fit, voice: Voice) -> list[str]:
         )
     remarks += [voice.say("Problem: {problem}", problem=one) for one in fit.problems]
     return remarks
+
+
+def _unbalanced_words(fit: Fit, voice: Voice) -> str:
+    """How far its weight is beside its foot: in proportion as far at any greater height."""
+    standing = fit.shape.standing
+    off_m = Polygon(standing.foot_polygon_m).distance(Point(standing.centre_of_mass_m[[0, 2]]))
+    return voice.say(
+        "Its weight lies {distance} beside its foot, for so it is drawn, and a higher one, whose "
+        "weight lies farther off, would fall as well.",
+        distance=height_words(off_m, fit.gauges.units, voice),
+    )
 
 
 def _held_words(fit: Fit, voice: Voice) -> str:
@@ -258,39 +270,3 @@ def _figure_words(fit: Fit, voice: Voice) -> str:
         "meet. What is finer than a cell is left out; smaller gauges bring it closer.",
         length=height_words(fit.gauges.sizes.long_m, fit.gauges.units, voice),
     )
-
-
-def larger_words(larger: Larger, gauge: float, units: Units, voice: Voice) -> str:
-    """At which larger size an outline that cannot be had well at its own can be, and what of it is
-    too narrow where it cannot."""
-    links = gauge_words(gauge, units, voice)
-    said = []
-    if larger.narrow > NARROW_ALLOWED:
-        said.append(
-            voice.say(
-                "{share} of the outline is narrower than a tube of {gauge} links, which is {width} "
-                "wide: with them it cannot be had well below about {height}.",
-                share=voice.percent(larger.narrow),
-                gauge=links,
-                width=height_words(tube_width_m(gauge, units), units, voice),
-                height=height_words(larger.least_m, units, voice),
-            )
-        )
-    if larger.height_m is not None:
-        said.append(
-            voice.say(
-                "The smallest height at which it can be had well is about {height}, with links of "
-                "{gauge}.",
-                height=height_words(larger.height_m, units, voice),
-                gauge=links,
-            )
-        )
-    elif not said or larger.tried_m >= larger.least_m:
-        said.append(
-            voice.say(
-                "With links of {gauge} it cannot be had well at any height tried, up to {height}.",
-                gauge=links,
-                height=height_words(larger.tried_m, units, voice),
-            )
-        )
-    return sentences(*said)

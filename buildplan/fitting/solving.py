@@ -17,11 +17,13 @@ from buildplan.fitting.tube_design import design_of
 from buildplan.framework.model import Framework
 from buildplan.shape.bodies import bodies_of
 from buildplan.shape.finding import Settings, at_rest
+from buildplan.shape.judging import overlaps
 
 # A piece that comes near an outline is at rest within a few steps; one that has farther to go
 # folds, and is no fit.
 ONE_START = Settings(starts=1, tolerance_n=1e-4, newton_steps=25, rounds=1)
 STRAIN_ALLOWED = 0.025  # a little less than find_shape allows
+IN_ONE_PLACE = 0.1  # what a piece is marked down by that runs into itself, which is no design
 # What a piece is marked down by: so much of each share of its height beyond the near, and of each
 # link that its weight is short of being surely within its foot. What is within NEARLY_DOWN of a
 # radius of the floor carries; the symmetric piece on one point is right at its edge.
@@ -32,8 +34,8 @@ SURE_FOOT, FALLING, NEARLY_DOWN = 0.0, 0.12, 0.2
 @dataclass(frozen=True)
 class Solved:
     """A course, its design and framework, where its joints rest as the outline lies (complex,
-    metres), its largest strain, how close it comes, how high it is over what was asked for, and
-    how far its weight is within its foot, in links."""
+    metres), its largest strain, how close it comes, how high it is over what was asked for, how
+    far its weight is within its foot, in links, and whether it runs into itself."""
 
     task: Task
     course: Course
@@ -44,15 +46,19 @@ class Solved:
     close: Closeness
     height_share: float
     within_foot: float
+    runs_into_itself: bool = False
 
     @property
     def score(self) -> float:
         """Lower is better; strain that find_shape would not allow rules a course out, and one that
-        would fall over or is not as high as asked for is marked down."""
+        would fall over, is not as high as asked for or runs into itself is marked down."""
         off = max(0.0, abs(self.height_share - 1) - HEIGHT_NEAR)
         falling = float(np.clip(SURE_FOOT - self.within_foot, 0.0, 1.0))
         strained = max(0.0, self.strain - STRAIN_ALLOWED)
-        return self.close.score + 10 * strained + OFF_HEIGHT * off + FALLING * falling
+        in_one_place = IN_ONE_PLACE * self.runs_into_itself
+        return (
+            self.close.score + 10 * strained + OFF_HEIGHT * off + FALLING * falling + in_one_place
+        )
 
 
 def _within_foot(framework: Framework, places: ComplexArray, link_m: float) -> float:
@@ -113,7 +119,8 @@ def solve(task: Task, course: Course) -> Solved | None:
     low, high = close.silhouette.bounds[1::2]
     share = (high - low) / task.outline.height_m
     foot = _within_foot(framework, places, task.gauges.sizes.long_m)
-    return Solved(task, course, design, framework, places, strain, close, share, foot)
+    in_one_place = bool(overlaps(bodies, best.positions_m, ONE_START))
+    return Solved(task, course, design, framework, places, strain, close, share, foot, in_one_place)
 
 
 def _front(positions_m: FloatArray) -> ComplexArray:

@@ -8,9 +8,10 @@ from math import degrees
 
 import numpy as np
 
+from buildplan.design.building import build_framework
 from buildplan.design.measures import Units
 from buildplan.design.model import Design
-from buildplan.evaluation.evaluating import evaluate
+from buildplan.evaluation.evaluating import evaluate, evaluate_shape
 from buildplan.evaluation.measured import first_mistake
 from buildplan.fitting.design_file import design_text
 from buildplan.fitting.fit import UPRIGHT_DEG, Fit
@@ -19,15 +20,16 @@ from buildplan.fitting.measuring import Closeness
 from buildplan.fitting.outline import ComplexArray
 from buildplan.fitting.solving import HEIGHT_NEAR, Solved, laid, solve
 from buildplan.fitting.tube_design import gauges_for_height
+from buildplan.fitting.way_up import feet_to_try
+from buildplan.framework.model import Framework
 from buildplan.language.messages import Message
-from buildplan.shape.finding import find_shape
+from buildplan.shape.finding import AtRest, come_to_rest, set_down
+from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import FloatArray, Shape
 from buildplan.source.trade_words import in_file_words
 from buildplan.source.yaml_nodes import plain
 from buildplan.source.yaml_source import load
 
-# How far above the lowest outer joint others may be that are its feet too, in links
-FEET_WITHIN = (0.25, 0.5, 0.1)
 NEW_PARTS = 12  # in a step, as in a booklet for training
 
 
@@ -69,22 +71,32 @@ def judged(solved: Solved) -> Fit | None:
         shape=stood.shape,
         close=stood.close,
         inside=_inside(solved, stood),
-        problems=problems_of(stood.design, task.gauges.units),
+        problems=problems_of(stood.design, solved.framework, stood.shape, task.gauges.units),
         gauges=task.gauges,
         turned_deg=stood.turned_deg,
         footed=task.footed,
     )
 
 
-def problems_of(design: Design, units: Units) -> tuple[Message, ...]:
-    """Every problem that `check` names in the file of a design: first those of the file, then
-    those of the piece."""
+def problems_of(
+    design: Design, framework: Framework, shape: Shape, units: Units
+) -> tuple[Message, ...]:
+    """Every problem that `check` names in the file of a design, but for its not standing by itself:
+    first those of the file, then those of the piece. `shape` is that of `framework`."""
     data = in_file_words(plain(load(design_text(design), design.name).root))
     mistake = first_mistake(data)
     if mistake is not None:
         return (mistake,)
-    found = evaluate(Design.model_validate(data), units, NEW_PARTS)
-    return tuple(problem.message for problem in found.facts.problems)
+    read = Design.model_validate(data)
+    if build_framework(read) != framework:  # its file says something else: judged by its file
+        found = evaluate(read, units, NEW_PARTS)
+    else:
+        found = evaluate_shape(read, framework, shape, units, NEW_PARTS)
+    return tuple(
+        problem.message
+        for problem in found.facts.problems
+        if problem.kind is not ShapeKind.DOES_NOT_STAND
+    )
 
 
 def _as_high(solved: Solved) -> Solved:
@@ -101,10 +113,14 @@ def _as_high(solved: Solved) -> Solved:
 
 
 def _upright(solved: Solved) -> _Stood | None:
-    """As the outline is drawn, on the first feet that it stands on so; else on its lowest."""
+    """As the outline is drawn, on the first feet that it stands on so; else the way up that comes
+    nearest to that."""
+    resting = come_to_rest(solved.framework)
+    outer = [n for n, joint in enumerate(solved.framework.joints) if joint[0] in "AD"]
+    labels = [solved.framework.joints[n] for n in outer]
     tried: list[_Stood] = []
-    for feet in ([], *(_lowest_joints(solved, within) for within in FEET_WITHIN)):
-        stood = _stood(solved, feet)
+    for feet in feet_to_try(labels, solved.places[outer], solved.task.gauges.sizes.long_m):
+        stood = _stood(solved, resting, feet)
         if stood is not None:
             tried.append(stood)
             if stood.as_drawn:
@@ -112,18 +128,9 @@ def _upright(solved: Solved) -> _Stood | None:
     return min(tried, key=lambda one: abs(one.turned_deg), default=None)
 
 
-def _lowest_joints(solved: Solved, within: float) -> list[str]:
-    """The outer joints that lie lowest as the outline is drawn."""
-    outer = [joint for joint in solved.framework.joints if joint[0] in "AD"]
-    number = {joint: i for i, joint in enumerate(solved.framework.joints)}
-    height = {joint: float(solved.places[number[joint]].imag) for joint in outer}
-    limit = min(height.values()) + within * solved.task.gauges.sizes.long_m
-    return [joint for joint in outer if height[joint] <= limit]
-
-
-def _stood(solved: Solved, feet: Sequence[str]) -> _Stood | None:
+def _stood(solved: Solved, resting: AtRest, feet: Sequence[str]) -> _Stood | None:
     design = solved.design.model_copy(update={"stand_on": list(feet) or None})
-    shape = find_shape(solved.framework, stand_on=feet)
+    shape = set_down(resting, stand_on=feet)
     front = _front(shape.positions_m)
     found = laid(solved.task, solved.course, solved.framework, front)
     if found is None:

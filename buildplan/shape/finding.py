@@ -1,4 +1,4 @@
-"""Finding the shape: lay the plan, let it come to rest, set it on the floor, judge it."""
+"""Finding the shape: lay the plan, let it come to rest, and have it set on the floor."""
 
 from __future__ import annotations
 
@@ -8,7 +8,6 @@ from dataclasses import replace
 import numpy as np
 
 from buildplan.framework.model import Framework
-from buildplan.framework.places import joints_named
 from buildplan.shape.bodies import (
     LinkBodies,
     bodies_of,
@@ -17,31 +16,30 @@ from buildplan.shape.bodies import (
     struts,
 )
 from buildplan.shape.freedoms import all_free, mirrored
-from buildplan.shape.holding import held
-from buildplan.shape.judging import overlaps, problems_of
+from buildplan.shape.judging import overlaps
 from buildplan.shape.locking import locks
 from buildplan.shape.model import FREE, FloatArray, Holding, IntArray, Shape
 from buildplan.shape.placing import PlacedJoints, place_parts
 from buildplan.shape.plan import EASE_RIGID, close_plan, plan_of, plan_positions
-from buildplan.shape.posing import (
-    facing_the_viewer,
-    of_one_hand,
-    on_the_floor,
-    size_m,
-    upright,
-)
 from buildplan.shape.relaxing import Relaxed, relax_apart
-from buildplan.shape.rigidity import rigidity
+from buildplan.shape.setting_down import AtRest, feet_of, set_down
 from buildplan.shape.settings import DEFAULT, MANY_JOINTS, Settings
 from buildplan.shape.springs import together
-from buildplan.shape.standing import stand
 from buildplan.shape.starts import can_lie_flat, flat_start, is_flat, spread_starts
-from buildplan.source.problems import Problem
 
 SETTLINGS, SETTLED_M = 8, 1e-5  # how often parts are settled anew, and when they are settled
 FLAT_STRAIN = 0.01  # up to which a bare graph counts as fitting together flat
 
-__all__ = ["DEFAULT", "Settings", "at_rest", "find_shape", "shapes_of_parts"]
+__all__ = [
+    "DEFAULT",
+    "AtRest",
+    "Settings",
+    "at_rest",
+    "come_to_rest",
+    "find_shape",
+    "set_down",
+    "shapes_of_parts",
+]
 
 
 def _twins(framework: Framework) -> IntArray:
@@ -172,7 +170,7 @@ def _tied(
     freedoms = mirrored(_twins(framework)) if two_sided else all_free(bodies.joints)
     at = sorted({number[lock.joint] for lock in framework.locks})
     # the parts stand on the floor when they are tied: their feet stay on it
-    feet, heights = _feet_of(framework, placed)
+    feet, heights = feet_of(framework, placed)
     lift = float((placed.positions_m[feet, 1] - heights).mean())
     start = placed.positions_m - [0.0, lift, 0.0]
     start[feet, 1] = heights
@@ -193,19 +191,15 @@ def _tied(
     return replace(found, iterations=iterations)
 
 
-def _feet_of(framework: Framework, placed: PlacedJoints) -> tuple[IntArray, FloatArray]:
-    """The numbers of the joints on the floor, in order, and how high each lies above it."""
-    height = {framework.place_number[joint]: one for joint, one in placed.feet_m.items()}
-    feet = np.array(sorted(height), int)
-    return feet, np.array([height[number] for number in feet])
-
-
-def _levelled(framework: Framework, placed: PlacedJoints, found: Relaxed) -> FloatArray:
-    """What was found, with feet of larger and of smaller balloons equally high."""
-    feet, heights = _feet_of(framework, placed)
-    level = found.positions_m.copy()
-    level[feet, 1] -= heights - heights.mean()
-    return level
+def come_to_rest(framework: Framework, settings: Settings = DEFAULT) -> AtRest:
+    """The piece at rest, its parts tied where it is an assembly."""
+    bodies = bodies_of(framework)
+    if framework.parts:
+        placed = place_parts(framework, shapes_of_parts(framework, settings))
+        tied = _tied(framework, bodies, placed, settings)
+        return AtRest(framework, bodies, settings, mirrors(framework, bodies), (tied,), placed)
+    results = tuple(at_rest(framework, bodies, settings))
+    return AtRest(framework, bodies, settings, mirrors(framework, bodies), results)
 
 
 def find_shape(
@@ -216,55 +210,5 @@ def find_shape(
     holding: Holding = FREE,
     settings: Settings = DEFAULT,
 ) -> Shape:
-    """The shape of a piece, set on the floor.
-
-    `stand_on` names joints that are to be the foot; without it an open tube stands on its two ends
-    and any other piece on its stablest side; a flat piece is stood up on its edge. With `top` it is
-    set on the side that has those joints highest. `holding` says what holds it. What is wrong
-    with the piece is in `problems`; nothing is raised. Raises KeyError for a joint in `stand_on`
-    that the piece does not have.
-    """
-    bodies = bodies_of(framework)
-    stand_on, top = joints_named(framework, stand_on), joints_named(framework, top)
-    misfits: tuple[Problem, ...] = ()
-    if framework.parts:
-        placed = place_parts(framework, shapes_of_parts(framework, settings))
-        results, misfits = [_tied(framework, bodies, placed, settings)], placed.problems
-        level = results[0].positions_m if stand_on else _levelled(framework, placed, results[0])
-        stand_on = stand_on or tuple(placed.feet_m)
-    else:
-        results = at_rest(framework, bodies, settings)
-        level = results[0].positions_m
-    best, two_sided = results[0], mirrors(framework, bodies)
-    flat = two_sided or is_flat(best.positions_m)
-    rotation = upright(framework, bodies, level, stand_on, flat, settings.constants, top)
-    posed = facing_the_viewer(framework, best.positions_m @ rotation.T)
-    positions = on_the_floor(bodies, of_one_hand(framework, posed))
-    standing, mass = stand(framework, bodies, positions, settings.constants)
-    holding, standing = held(standing, mass, holding)
-    size = size_m(bodies, positions)
-    strain = float(np.abs(bodies.strain(positions)).max(initial=0.0))
-    rigid = rigidity(bodies.ends, positions)
-    return Shape(
-        joints=framework.places,
-        positions_m=positions,
-        converged=best.residual_n <= settings.at_rest_n,
-        iterations=best.iterations,
-        residual_n=best.residual_n,
-        largest_strain=strain,
-        closes=strain <= settings.strain_allowed,
-        width_m=float(size[0]),
-        height_m=float(size[1]),
-        depth_m=float(size[2]),
-        mass_kg=mass,
-        mechanisms=rigid.mechanisms,
-        self_stresses=rigid.self_stresses,
-        mirrored=two_sided,
-        standing=standing,
-        problems=misfits
-        or problems_of(
-            framework, bodies, results, positions, standing, two_sided, settings, holding
-        ),
-        holding=holding,
-        tied={j: framework.place_number[j] for j in framework.tie_of},
-    )
+    """The shape of a piece, set on the floor as `set_down` does."""
+    return set_down(come_to_rest(framework, settings), stand_on=stand_on, top=top, holding=holding)

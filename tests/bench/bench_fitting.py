@@ -32,6 +32,7 @@ import numpy as np
 from fitted_measure import Measured, measured
 from scipy.optimize import differential_evolution
 
+import buildplan  # noqa: F401 - before numpy, so that its linear algebra is in one thread
 from buildplan.fitting.candidates import Progress, rounds
 from buildplan.fitting.cells import KINDS
 from buildplan.fitting.courses import Course

@@ -8,9 +8,9 @@ from shapely import box
 
 from buildplan.fitting.effort import EFFORTS
 from buildplan.fitting.heights import smallest_height
+from buildplan.fitting.larger_report import larger_words
 from buildplan.fitting.narrow import least_height_m, narrow_share, tube_width_m
 from buildplan.fitting.outline import outline_of, ring_points
-from buildplan.fitting.report import larger_words
 from buildplan.fitting.sources import read_outline
 from buildplan.language.voice import Voice
 

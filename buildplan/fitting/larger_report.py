@@ -1,0 +1,46 @@
+"""Larger sizes of an outline in words."""
+
+from __future__ import annotations
+
+from buildplan.design.measures import Units
+from buildplan.fitting.heights import Larger
+from buildplan.fitting.narrow import NARROW_ALLOWED, tube_width_m
+from buildplan.fitting.report import gauge_words, height_words
+from buildplan.language.phrases import sentences
+from buildplan.language.voice import Voice
+
+
+def larger_words(larger: Larger, gauge: float, units: Units, voice: Voice) -> str:
+    """At which larger size an outline that cannot be had well at its own can be, and what of it is
+    too narrow where it cannot."""
+    links = gauge_words(gauge, units, voice)
+    said = []
+    if larger.narrow > NARROW_ALLOWED:
+        said.append(
+            voice.say(
+                "{share} of the outline is narrower than a tube of {gauge} links, which is {width} "
+                "wide: with them it cannot be had well below about {height}.",
+                share=voice.percent(larger.narrow),
+                gauge=links,
+                width=height_words(tube_width_m(gauge, units), units, voice),
+                height=height_words(larger.least_m, units, voice),
+            )
+        )
+    if larger.height_m is not None:
+        said.append(
+            voice.say(
+                "The smallest height at which it can be had well is about {height}, with links of "
+                "{gauge}.",
+                height=height_words(larger.height_m, units, voice),
+                gauge=links,
+            )
+        )
+    elif not said or larger.tried_m >= larger.least_m:
+        said.append(
+            voice.say(
+                "With links of {gauge} it cannot be had well at any height tried, up to {height}.",
+                gauge=links,
+                height=height_words(larger.tried_m, units, voice),
+            )
+        )
+    return sentences(*said)
