@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import fields
 from typing import Annotated, Any, Literal
 
 from pydantic import BaseModel, ConfigDict, Field
+
+from buildplan.desk.print_task import Wishes
 
 Path = Annotated[list[str | int], Field(min_length=1, max_length=40)]
 Version = Annotated[str, Field(pattern="^[0-9a-f]{64}$")]
@@ -141,3 +144,20 @@ class PrintCall(_Call):
     language: Annotated[str, Field(pattern="^([a-z]{2})?$")] = ""
     units: Literal["", "in", "cm"] = ""
     brand: Annotated[str, Field(max_length=200)] = ""
+    fold: bool = False
+    large: bool = False
+    doors: Annotated[str, Field(max_length=2_000)] = ""
+    buyers: Annotated[str, Field(max_length=1_000_000)] = ""
+    key: Annotated[str, Field(max_length=200)] = ""
+    customer: Annotated[str, Field(max_length=200)] = ""
+    address: Annotated[str, Field(max_length=1_000)] = ""
+    sender: Annotated[str, Field(max_length=1_000)] = ""
+    number: Annotated[str, Field(max_length=40)] = ""
+    date: Annotated[str, Field(max_length=40)] = ""
+    deposit: Annotated[int, Field(ge=0, le=100)] = 0
+    valid: Annotated[int, Field(ge=0, le=999)] = 0
+
+    @property
+    def wishes(self) -> Wishes:
+        """What is asked for beside."""
+        return Wishes(**{one.name: getattr(self, one.name) for one in fields(Wishes)})

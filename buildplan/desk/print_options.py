@@ -17,19 +17,27 @@ from buildplan.language.voice import LOCALES, Voice
 from buildplan.source.problems import DesignProblemsError, UnreadableDesignError
 
 PAPER_NAMES = {"a4": "A4", "letter": "Letter"}
+_USUAL = ("edition", "paper", "language", "units")
+_TERMS = ("customer", "address", "sender", "number", "date", "deposit", "valid")
+# what is asked for one edition alone
+OF_EDITION = {"large": "crew", "doors": "crew", "buyers": "sale", "key": "sale", "brand": "sale"}
 # each with what is said of it, and the choices that it takes
 WHATS: Mapping[str, tuple[str, str, tuple[str, ...]]] = {
     "booklet": (
         mark("Booklet"),
         mark("The steps of the work, numbered and illustrated, to build from."),
-        ("edition", "paper", "language", "units", "brand"),
+        (*_USUAL, "brand", "fold", "large", "doors", "buyers", "key"),
     ),
     "companion": (
         mark("Page for phones"),
         mark("The work step by step in 3D; it opens without a network."),
-        ("edition", "language", "units", "brand"),
+        ("edition", "language", "units", "brand", "buyers", "key"),
     ),
-    "quote": (mark("Quote"), mark("Prices for the customer."), ("paper", "language", "brand")),
+    "quote": (
+        mark("Quote"),
+        mark("Prices for the customer."),
+        ("paper", "language", "brand", *_TERMS),
+    ),
     "shopping": (
         mark("Shopping list"),
         mark("The balloons to buy, in whole packs."),
@@ -72,6 +80,8 @@ def print_options(folder: Folder, voice: Voice) -> dict[str, Any]:
         "papers": [_choice(key, PAPER_NAMES.get(key, key)) for key in PAPERS],
         "languages": [_choice(code, own_name(code)) for code in LOCALES],
         "units": [_choice(key, voice.say(words)) for key, words in UNITS.items()],
+        "of_edition": OF_EDITION,
+        "keys": [_choice(name, name) for name in _keys(folder)],
         "brands": [_choice(file, words) for file, words in brands(folder).items()],
     }
 
@@ -99,6 +109,11 @@ def _event_words(folder: Folder, name: str, voice: Voice) -> str:
     except (UnreadableDesignError, DesignProblemsError, OSError):
         return name
     return translated_event(event, voice.language).name
+
+
+def _keys(folder: Folder) -> list[str]:
+    """The files of the folder that can seal sold copies."""
+    return sorted(path.name for path in folder.root.glob("*.key") if path.is_file())
 
 
 def brands(folder: Folder) -> dict[str, str]:

@@ -12,6 +12,27 @@ Report = Callable[[object], None]
 
 
 @dataclass(frozen=True)
+class Wishes:
+    """What can be asked for beside: pages to fold, large print and doors of a crew's booklet, the
+    buyers of sold copies and the file of the folder that seals them, and the terms of a quote.
+    Texts are as they were written, a door, a buyer or a line of an address on each line; `deposit`
+    is in percent, 0 for none; `valid` in days, 0 where it is left open."""
+
+    fold: bool = False
+    large: bool = False
+    doors: str = ""
+    buyers: str = ""
+    key: str = ""
+    customer: str = ""
+    address: str = ""
+    sender: str = ""
+    number: str = ""
+    date: str = ""
+    deposit: int = 0
+    valid: int = 0
+
+
+@dataclass(frozen=True)
 class PrintWork:
     """A design of a folder, to be printed: `what` it is to be, and how. `units` and `brand`, a file
     below the folder, are empty for the design's own."""
@@ -24,6 +45,7 @@ class PrintWork:
     language: str
     units: str
     brand: str
+    wishes: Wishes = Wishes()
 
     def __call__(self, report: Report) -> None:
         """Print it, in a process that has loaded what that needs."""

@@ -15,6 +15,7 @@ from buildplan.desk.jobs import Ordered, order, stop
 from buildplan.desk.outcome import Failed
 from buildplan.desk.print_options import print_options
 from buildplan.desk.print_task import OFFERS, OffersWork, PrintWork, StepsWork, step_result
+from buildplan.desk.print_wishes import refuse_unfit
 from buildplan.desk.refusals import RefusedError, may_not_be_written
 from buildplan.desk.workers import NOW, Errand, Work
 from buildplan.language.messages import message
@@ -39,8 +40,12 @@ def print_design(desk: Desk, request: Request, sent: Any) -> Response:
     known = print_options(desk.folder, own)
     what = next((one for one in known["whats"] if one["key"] == call.what), None)
     brands = ["", *(one["value"] for one in known["brands"])]
-    if what is None or call.brand not in brands or call.language not in ("", *LOCALES):
+    keys = ["", *(one["value"] for one in known["keys"])]
+    if what is None or call.brand not in brands or call.key not in keys:
         raise RefusedError(400, message("this cannot be printed of this folder: look at it anew"))
+    if call.language not in ("", *LOCALES):
+        raise RefusedError(400, message("this cannot be printed of this folder: look at it anew"))
+    refuse_unfit(call.wishes)
     work = PrintWork(
         desk.folder.root,
         name,
@@ -50,6 +55,7 @@ def print_design(desk: Desk, request: Request, sent: Any) -> Response:
         call.language or own.language,
         call.units,
         call.brand,
+        call.wishes,
     )
     ordered = Ordered(call.what, name, work)
     job = order(desk.jobs, desk.workers, ordered, own, tell_of_job(desk))

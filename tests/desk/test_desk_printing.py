@@ -47,14 +47,25 @@ def page(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Page]:
         yield page
 
 
-def printed(page: Page, **asked: str) -> tuple[str, bytes]:
-    """The name and the bytes of what is printed."""
+def all_printed(page: Page, **asked: str | int | bool) -> dict[str, bytes]:
+    """What is printed, by its name."""
     answer = page.send(f"{AT_SMALL}/print", asked)
     assert answer.status_code == 200, answer.text
     job = page.data(f"/api/jobs/{answer.json()['job']}")
     assert (job["state"], job["message"]) == ("done", "")
-    (file,) = job["files"]
-    return file["name"], page.get(file["url"]).content
+    return {file["name"]: page.get(file["url"]).content for file in job["files"]}
+
+
+def printed(page: Page, **asked: str | int | bool) -> tuple[str, bytes]:
+    """The name and the bytes of the first file that is printed: pages come before tables."""
+    return next(iter(all_printed(page, **asked).items()))
+
+
+def by_command(call: Call, *words: object) -> dict[str, bytes]:
+    """What a command says that it wrote, by its name."""
+    status, out, told = call(*words)
+    assert status == 0, told
+    return {Path(line).name: Path(line).read_bytes() for line in out.split()}
 
 
 def test_everything_that_can_be_printed_is_listed(page: Page) -> None:
@@ -101,10 +112,52 @@ def test_the_rest_is_that_of_the_commands(page: Page, call: Call) -> None:
     _, data = printed(page, what="quote", paper="letter")
     call("quote", small, "--pdf", "quote.pdf", "--paper", "letter")
     assert Path("quote.pdf").read_bytes() == data
-    name, data = printed(page, what="event day", language="en")
-    _, out, _ = call("event", day)
-    assert Path(out.split()[0]).name == name
-    assert Path(out.split()[0]).read_bytes() == data
+    assert all_printed(page, what="event day", language="en") == by_command(call, "event", day)
+
+
+def test_copies_are_sold_to_a_list_of_buyers_and_sealed(page: Page, call: Call) -> None:
+    """A name on each line, or the table that the command takes; pages for phones as well."""
+    small, key = page.root / "small.yaml", page.root / "mine.key"
+    key.write_bytes(b"sixteen bytes or more")
+    Path("buyers.csv").write_text("name,town\nAna Example,Here\nBen Example,There\n", "utf-8")
+    names = "Ana Example\nBen Example\n"
+    more = ("--edition", "sale", "--key", key)
+    wanted = by_command(call, "booklet", small, *more, "--buyers", "buyers.csv")
+    assert len(wanted) == 2
+    sale = {"what": "booklet", "edition": "sale", "key": "mine.key"}
+    assert all_printed(page, **sale, buyers=names) == wanted
+    assert all_printed(page, **sale, buyers=Path("buyers.csv").read_text("utf-8")) == wanted
+    pages = all_printed(
+        page, what="companion", edition="sale", key="mine.key", buyers="Ana Example"
+    )
+    assert pages == by_command(call, "companion", small, *more, "--for", "Ana Example")
+
+
+def test_crews_have_doors_and_large_print_and_pages_fold(page: Page, call: Call) -> None:
+    small = page.root / "small.yaml"
+    doors = ("--door", "90x205cm", "--door", "Lift=80x200cm")
+    wanted = by_command(call, "booklet", small, "--edition", "crew", "--large-print", *doors)
+    crew = {"what": "booklet", "edition": "crew", "doors": "90x205cm\nLift=80x200cm\n"}
+    assert all_printed(page, **crew, large=True) == wanted
+    folded = by_command(call, "booklet", small, "--edition", "crew", "--fold", *doors)
+    assert all_printed(page, **crew, fold=True) == folded
+
+
+def test_a_quote_says_whom_it_is_for_and_on_what_terms(page: Page, call: Call) -> None:
+    terms: dict[str, str | int] = {
+        "customer": "Ana Example",
+        "number": "7",
+        "date": "1 May",
+        "deposit": 30,
+        "valid": 14,
+    }
+    made = all_printed(page, what="quote", address="1 Foxglove Lane\nHere", **terms)
+    call(
+        "quote", page.root / "small.yaml", "--pdf", "quote.pdf", "--csv", "quote.csv",
+        "--for", "Ana Example", "--address", "1 Foxglove Lane;Here", "--number", "7",
+        "--date", "1 May", "--deposit", "30%", "--valid", "14",
+    )  # fmt: skip
+    assert list(made.values()) == [Path("quote.pdf").read_bytes(), Path("quote.csv").read_bytes()]
 
 
 def test_the_gallery_shows_every_design_of_the_folder(page: Page) -> None:
@@ -123,6 +176,10 @@ def test_what_cannot_be_printed_is_said(page: Page) -> None:
         ({"what": "booklet", "brand": "../brand.yaml"}, 400),
         ({"what": "booklet", "language": "xx"}, 400),
         ({"what": "booklet", "paper": "a0"}, 400),
+        ({"what": "booklet", "key": "../mine.key"}, 400),
+        ({"what": "booklet", "edition": "crew", "doors": "wide"}, 422),
+        ({"what": "booklet", "edition": "sale", "buyers": "Ana\nAna"}, 422),
+        ({"what": "quote", "address": "a\n" * 7}, 422),
     ):
         assert page.send(f"{AT_SMALL}/print", asked).status_code == status
     answer = page.send("/api/design/half/print", {"what": "quote"})

@@ -86,13 +86,21 @@ def slug(name: str) -> str:
 def read_buyers(path: Path) -> tuple[tuple[Buyer, ...], tuple[BadBuyerRow, ...]]:
     """The buyers of a CSV file with a column `name`, and the rows that are no good.
 
-    A name that comes again is a bad row: its copy would be the same file. Raises
-    BuyersUnreadableError when the file is no such list, and OSError.
+    Raises as `buyers_in`, and OSError.
     """
     try:
         text = bytes_within(path, MOST_BYTES).decode("utf-8-sig")
     except UnicodeDecodeError:
         raise BuyersUnreadableError(message("it is not UTF-8 text; save it as CSV UTF-8")) from None
+    return buyers_in(text)
+
+
+def buyers_in(text: str) -> tuple[tuple[Buyer, ...], tuple[BadBuyerRow, ...]]:
+    """The buyers of a table (CSV) with a column `name`, and the rows that are no good.
+
+    A name that comes again is a bad row: its copy would be the same file. Raises
+    BuyersUnreadableError when the text is no such list.
+    """
     rows = csv.reader(io.StringIO(text, newline=""), dialect=_dialect(text), strict=True)
     try:
         head = [cell.strip().lower() for cell in next(rows, [])]

@@ -212,6 +212,8 @@ export interface Printing {
   languages: readonly Choice[];
   units: readonly Choice[];
   brands: readonly Choice[];
+  keys: readonly Choice[];
+  of_edition: Readonly<Record<string, string>>; // what is asked for one edition alone
 }
 
 export interface Job {

@@ -6,14 +6,16 @@ import type { Choice, Printing } from "../contract";
 import { jobs, problems } from "../state";
 import { capital, say, words } from "../words";
 import { PrintJobs } from "./jobs";
+import { WISHES, Wishes, type Wished } from "./wishes";
 
-const ASKED = ["edition", "paper", "language", "units", "brand"] as const;
+const ASKED = ["edition", "paper", "language", "units", "brand", "key"] as const;
 type Asked = (typeof ASKED)[number];
 
 export function PrintPage({ name }: { name: string }) {
   const [printing, setPrinting] = useState<Printing | null>(null);
   const [what, setWhat] = useState("");
   const [wanting, setWanting] = useState("");
+  const [wishes, setWishes] = useState<Wished>({});
   const [chosen, setChosen] = useState<Partial<Record<Asked, string>>>({});
   useEffect(() => {
     void getPrinting().then((found) => {
@@ -23,13 +25,17 @@ export function PrintPage({ name }: { name: string }) {
   }, [words.value.language]);
   const kind = printing?.whats.find((one) => one.key === what);
   if (!printing || !kind) return <main id="main" class="print" />;
-  const asked = ASKED.filter((one) => kind.takes.includes(one) && choicesOf(printing, one).length > 0);
+  const edition = kind.takes.includes("edition") ? (chosen.edition ?? firstOf(printing, "edition")) : "";
+  const isAsked = (one: string): boolean => kind.takes.includes(one) && (edition === "" || (printing.of_edition[one] ?? edition) === edition);
+  const asked = ASKED.filter((one) => isAsked(one) && choicesOf(printing, one).length > 0);
+  const wished = WISHES.filter(({ key }) => isAsked(key));
   const make = async (event: Event): Promise<void> => {
     event.preventDefault();
     const sent = asked.map((one) => [one, chosen[one] ?? firstOf(printing, one)]).filter(([, value]) => value !== "");
     setWanting("");
     try {
-      const { job } = await print(name, { what, ...Object.fromEntries(sent) });
+      const more = wished.flatMap(({ key }) => (wishes[key] ? [[key, wishes[key]] as const] : []));
+      const { job } = await print(name, { what, ...Object.fromEntries(sent), ...Object.fromEntries(more) });
       document.querySelector(".jobs")?.scrollIntoView({ block: "nearest" });
       jobs.value = { [job]: { job, what, name, state: "waiting", share: 0, words: "", message: "", files: [] }, ...jobs.value };
     } catch (error) {
@@ -58,6 +64,7 @@ export function PrintPage({ name }: { name: string }) {
             <Chooser key={one} asked={one} choices={choicesOf(printing, one)} value={chosen[one] ?? firstOf(printing, one)} choose={(value) => setChosen((was) => ({ ...was, [one]: value }))} />
           ))}
         </div>
+        <Wishes wished={wished} now={wishes} wish={(key, value) => setWishes((was) => ({ ...was, [key]: value }))} />
         <button type="submit" class="main large">
           {say("make it")}
         </button>
@@ -80,6 +87,8 @@ function choicesOf(printing: Printing, asked: Asked): readonly Choice[] {
       return printing.languages;
     case "units":
       return printing.units;
+    case "key":
+      return printing.keys.length > 0 ? [{ value: "", label: say("no key") }, ...printing.keys] : [];
     case "brand":
       return printing.brands.length > 0 ? [{ value: "", label: say("no brand") }, ...printing.brands] : [];
   }

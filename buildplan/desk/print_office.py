@@ -1,0 +1,132 @@
+"""Printing for the decorator's own desk: quote, shopping, gallery and event, with their tables."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from buildplan.booklet.common.book import Book, gather_book
+from buildplan.booklet.office.event_booklet import print_event
+from buildplan.booklet.office.event_load import load_rows
+from buildplan.booklet.office.event_times import timetable_rows
+from buildplan.booklet.office.gallery import Exhibit, print_gallery
+from buildplan.booklet.office.quote_page import print_quote
+from buildplan.booklet.office.shopping_page import print_shopping
+from buildplan.business.buying.csv_text import csv_bytes
+from buildplan.business.buying.money import missing_prices
+from buildplan.business.buying.shopping import ShoppedFor, shopping_list, shopping_rows
+from buildplan.business.copies.brand import branding
+from buildplan.business.events.event_plan import plan_event
+from buildplan.business.events.loading import load_of
+from buildplan.business.quoting.offer import Offer, QuotedPiece, price_together, shared_list
+from buildplan.business.quoting.quote_words import quote_rows
+from buildplan.design.building import build_framework
+from buildplan.design.event import EVENT_SUFFIX, read_event
+from buildplan.design.measures import units_read
+from buildplan.design.model import Design
+from buildplan.design.translating import translated_event
+from buildplan.desk.folder import Folder
+from buildplan.desk.print_options import EVENT
+from buildplan.desk.print_parts import GATHERED, PRINTED, Named, Show, brand_in, path_of, stem_in
+from buildplan.desk.print_task import PrintWork
+from buildplan.desk.print_wishes import with_terms
+from buildplan.desk.refusals import RefusedError
+from buildplan.document.paper import PAPERS
+from buildplan.evaluation.evaluating import NEW_PARTS, evaluate
+from buildplan.hands.reading import read_known
+from buildplan.instructions.guarding import assert_rebuilds
+from buildplan.language.messages import message
+from buildplan.language.voice import Voice
+from buildplan.source.problems import DesignProblemsError, UnreadableDesignError
+
+CREW = "crew"
+
+
+def quote(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
+    """Pages for the customer, and a table of what the price is made of."""
+    path = path_of(task)
+    design = read_known(path, voice)
+    made = evaluate(design, units_read(voice, design.units), NEW_PARTS)
+    show(GATHERED)
+    problems = [*missing_prices(design, made.facts.purchases), *made.facts.problems]
+    if problems:
+        raise DesignProblemsError(str(path), problems, design.name)
+    assert design.currency is not None, "missing_prices names it"
+    assert design.rates is not None, "missing_prices names them"
+    pieces = [QuotedPiece(f"{task.name}.yaml", made)]
+    bought = shared_list(pieces)
+    priced, lines = price_together(pieces, bought, design.currency, design.rates)
+    offer = with_terms(Offer(priced, lines), task.wishes)
+    seller = brand_in(task, voice.language) if task.brand else None
+    if seller is None and design.brand is not None:
+        seller = branding(design.brand, path)
+    page = print_quote(offer, PAPERS[task.paper], seller, voice)
+    yield f"{stem_in(f'{task.name}-quote-{task.paper}', voice)}.pdf", page
+    rows = csv_bytes(quote_rows(priced, made.units, voice))
+    yield f"{stem_in(f'{task.name}-quote', voice)}.csv", rows
+
+
+def shopping(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
+    """A page to tick off, and the same as a table."""
+    design = read_known(path_of(task), voice)
+    needed = ShoppedFor(f"{task.name}.yaml", design, build_framework(design))
+    found = shopping_list([needed], units_read(voice, design.units))
+    page = print_shopping(found, PAPERS[task.paper], voice)
+    yield f"{stem_in(f'{task.name}-shopping-{task.paper}', voice)}.pdf", page
+    rows = csv_bytes(shopping_rows(found, voice))
+    yield f"{stem_in(f'{task.name}-shopping', voice)}.csv", rows
+
+
+def gallery(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
+    """Every design of the folder that can be worked out; one at least."""
+    folder, exhibits = Folder(task.root), list[Exhibit]()
+    names = folder.names()
+    for number, name in enumerate(names, 1):
+        try:
+            design = read_known(folder.file(name), voice)
+        except (UnreadableDesignError, DesignProblemsError):
+            continue
+        units = units_read(voice, design.units)
+        book = gather_book(design, PAPERS[task.paper], units, "training", voice.language)
+        exhibits.append(Exhibit(f"{name}.yaml", book))
+        show(PRINTED * number / len(names))
+    if not exhibits:
+        raise RefusedError(422, message("no design of this folder can be worked out as it is"))
+    title = voice.say("Gallery of designs")
+    page = print_gallery(exhibits, PAPERS[task.paper], title, voice)
+    yield f"{stem_in(f'gallery-{task.paper}', voice)}.pdf", page
+
+
+def event(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
+    name = task.what.removeprefix(EVENT)
+    file = task.root / f"{name}{EVENT_SUFFIX}"
+    asked = translated_event(read_event(file), voice.language)
+    paths = [file.parent / piece.design for piece in asked.designs]
+    designs = [read_known(path, voice) for path in paths]
+    books = _books_of(designs, task, voice, show)
+    needed = [
+        ShoppedFor(str(path), design, build_framework(design), piece.count)
+        for path, design, piece in zip(paths, designs, asked.designs, strict=True)
+    ]
+    found = shopping_list(needed, units_read(voice, designs[0].units))
+    plan = plan_event(asked, books, found, voice)
+    for copy in plan.copies:
+        if copy.number == 1:
+            book = copy.book
+            assert_rebuilds(book.framework, book.steps, copy.words, book.units, voice)
+    page = print_event(plan, PAPERS[task.paper], voice)
+    yield f"{stem_in(f'{name}-event-{task.paper}', voice)}.pdf", page
+    for what, rows in (
+        ("shopping", shopping_rows(found, voice)),
+        ("timetable", timetable_rows(plan, voice)),
+        ("load", load_rows(plan, load_of(plan, voice), voice)),
+    ):
+        yield f"{stem_in(f'{name}-{what}', voice)}.csv", csv_bytes(rows)
+
+
+def _books_of(designs: Sequence[Design], task: PrintWork, voice: Voice, show: Show) -> list[Book]:
+    books = []
+    for number, design in enumerate(designs, 1):
+        units = units_read(voice, design.units)
+        books.append(gather_book(design, PAPERS[task.paper], units, CREW, voice.language))
+        show(PRINTED * number / len(designs))
+    return books

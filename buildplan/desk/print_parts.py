@@ -1,0 +1,35 @@
+"""What all printing at the desk shares: names of files, the brand, how far the work is."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+from buildplan.business.copies.brand import Branding, branding
+from buildplan.design.reading import read_brand
+from buildplan.design.translating import translated_brand
+from buildplan.desk.folder import Folder
+from buildplan.desk.print_task import PrintWork
+from buildplan.language.voice import ENGLISH, Voice
+
+# how far the work is, by the time of it: the shape and the steps, reading them back, the pages
+GATHERED, READ_BACK, PRINTED = 0.3, 0.4, 0.95
+
+Named = tuple[str, bytes]
+Show = Callable[[float], None]
+
+
+def path_of(task: PrintWork) -> Path:
+    """The design that is printed."""
+    return Folder(task.root).file(task.name)
+
+
+def stem_in(stem: str, voice: Voice) -> str:
+    """As the commands call it: with the language where that is not English."""
+    return stem if voice.language == ENGLISH else f"{stem}-{voice.language}"
+
+
+def brand_in(task: PrintWork, language: str) -> Branding:
+    """The brand that was chosen."""
+    file = task.root / task.brand
+    return branding(translated_brand(read_brand(file), language), file)

@@ -1,0 +1,99 @@
+"""What can be asked for beside: doors, buyers, the terms of a quote; read as it was written."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from decimal import Decimal
+
+from buildplan.business.copies.buyers import (
+    COLUMN,
+    Buyer,
+    BuyersUnreadableError,
+    buyers_in,
+    name_problem,
+    tidy,
+)
+from buildplan.business.quoting.offer import Offer, Party
+from buildplan.desk.print_task import Wishes
+from buildplan.desk.refusals import RefusedError
+from buildplan.evaluation.passing import Door, parse_door
+from buildplan.language.messages import message
+from buildplan.language.told import ToldError
+
+NOBODY = Buyer("", "")
+MOST_LINES, MOST_LETTERS = 6, 80
+PERCENT = Decimal(100)
+
+
+def doors_of(wishes: Wishes) -> tuple[Door, ...]:
+    """The doors on the way in, one on each line. Raises RefusedError for what is none."""
+    try:
+        return tuple(parse_door(line) for line in _lines(wishes.doors))
+    except ToldError as error:
+        raise RefusedError(422, error.told) from error
+
+
+def buyers_of(wishes: Wishes) -> tuple[Buyer, ...]:
+    """Whom copies are for, from a name on each line or a table (CSV) with a column `name`; one who
+    is not named where nothing is given. Raises RefusedError where a line is no good."""
+    if not wishes.buyers.strip():
+        return (NOBODY,)
+    text = wishes.buyers.lstrip("\ufeff").strip() + "\n"
+    head = [cell.strip().strip('"').lower() for cell in _cells(text)]
+    if COLUMN not in head:
+        quoted = ('"' + line.replace('"', '""') + '"' for line in _lines(text))
+        text = "\n".join([COLUMN, *quoted, ""])
+    try:
+        found, bad = buyers_in(text)
+    except BuyersUnreadableError as error:
+        raise RefusedError(422, error.told) from error
+    if bad:
+        line = bad[0].line if COLUMN in head else bad[0].line - 1
+        told = message("buyers, line {line}: {problem}", line=line, problem=bad[0].why)
+        raise RefusedError(422, told)
+    return found
+
+
+def _cells(text: str) -> Sequence[str]:
+    first = text.split("\n", 1)[0]
+    return first.replace(";", ",").replace("\t", ",").split(",")
+
+
+def _lines(text: str) -> list[str]:
+    return [line.strip() for line in text.splitlines() if line.strip()]
+
+
+def with_terms(offer: Offer, wishes: Wishes) -> Offer:
+    """An offer with whom it is for and what is agreed. Raises RefusedError as `party_of`."""
+    return Offer(
+        offer.quote,
+        offer.lines,
+        party_of(wishes.customer, wishes.address),
+        party_of("", wishes.sender),
+        tidy(wishes.number),
+        tidy(wishes.date),
+        wishes.valid or None,
+        Decimal(wishes.deposit) / PERCENT if wishes.deposit else None,
+        offer.job,
+    )
+
+
+def party_of(name: str, address: str) -> Party:
+    """Somebody with the lines of an address. Raises RefusedError where a quote has no room for
+    them."""
+    named, lines = tidy(name), tuple(map(tidy, _lines(address)))
+    problem = name_problem(named) if named else None
+    if problem is not None:
+        raise RefusedError(422, problem)
+    if len(lines) > MOST_LINES or any(len(line) > MOST_LETTERS for line in lines):
+        told = message("an address has six lines at most, of 80 letters at most")
+        raise RefusedError(422, told)
+    return Party(named, lines)
+
+
+def refuse_unfit(wishes: Wishes) -> None:
+    """Raise RefusedError for the first wish that cannot be had, before any work is done."""
+    doors_of(wishes)
+    buyers_of(wishes)
+    party_of(wishes.customer, wishes.address)
+    party_of("", wishes.sender)
