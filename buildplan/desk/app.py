@@ -38,7 +38,7 @@ def desk_app(desk: Desk, entrance: Entrance) -> Starlette:
         Route("/output/{file:path}", page.printed),
         Route("/api/events", _events),
         Route("/api/new/picture", new_calls.from_picture, methods=["POST"]),
-        Route("/api/beginnings/{key}.png", new_calls.picture),
+        Route("/api/beginnings/{key:path}.png", new_calls.picture),
         Route("/api/design/{name}/step/{step:int}.svg", printing_calls.step),
         Route("/api/design/{name}/offers", printing_calls.offers),
         *(Route(path, _call(answer), methods=[method]) for method, path, answer in _CALLS),

@@ -3,14 +3,21 @@
 from __future__ import annotations
 
 import base64
+import hashlib
 from collections.abc import Mapping
+from functools import cache
+from urllib.parse import quote
 
 import numpy as np
 
+from buildplan import __version__
 from buildplan.design.measures import Units
 from buildplan.design.starting import design_text
 from buildplan.design.wishes import Wish
+from buildplan.desk.begun_pieces import begun_piece, begun_pieces
+from buildplan.desk.folder import Folder
 from buildplan.desk.refusals import RefusedError
+from buildplan.desk.results import FORM
 from buildplan.desk.titles import titled
 from buildplan.drawing.marks import Ink, Picture, Polyline
 from buildplan.drawing.svg import picture_svg
@@ -38,17 +45,38 @@ CALLED: Mapping[str, str] = {
 }
 
 
-def beginnings(voice: Voice) -> list[dict[str, object]]:
-    """Patterns with their usual pieces, then outlines that have a name."""
+@cache
+def drawn_from() -> str:
+    """What the pictures of patterns are drawn from, as a short digest: another program or another
+    usual piece draws others."""
+    told = hashlib.sha256(f"{FORM} {__version__}\n".encode())
+    for key in CALLED:
+        told.update(pattern_design(key, key, Voice()))
+    return told.hexdigest()[:16]
+
+
+def beginnings(folder: Folder, voice: Voice) -> list[dict[str, object]]:
+    """Patterns with their usual pieces, whole pieces of the folders within, then outlines that have
+    a name."""
     patterns: list[dict[str, object]] = [
         {
             "kind": "pattern",
             "key": key,
             "title": _capital(voice.say(called)),
             "about": "",
-            "picture": f"/api/beginnings/{key}.png",
+            "picture": f"/api/beginnings/{key}.png?of={drawn_from()}",
         }
         for key, called in CALLED.items()
+    ]
+    pieces: list[dict[str, object]] = [
+        {
+            "kind": "gallery",
+            "key": piece.key,
+            "title": piece.title,
+            "about": "",
+            "picture": f"/api/beginnings/{quote(piece.key)}.png" if piece.picture else None,
+        }
+        for piece in begun_pieces(folder)
     ]
     outlines: list[dict[str, object]] = [
         {
@@ -60,7 +88,7 @@ def beginnings(voice: Voice) -> list[dict[str, object]]:
         }
         for key in NAMED
     ]
-    return [*patterns, *outlines]
+    return [*patterns, *pieces, *outlines]
 
 
 def _capital(words: str) -> str:
@@ -86,6 +114,14 @@ def pattern_design(key: str, title: str, voice: Voice) -> bytes:
     if key not in CALLED:
         raise RefusedError(404, message("there is no such piece to begin with"))
     return _text(Wish(title, key), voice).encode()
+
+
+def piece_design(folder: Folder, key: str, title: str) -> bytes:
+    """A whole piece under another title. Raises RefusedError for a key that is none."""
+    piece = begun_piece(folder, key)
+    if piece is None:
+        raise RefusedError(404, message("there is no such piece to begin with"))
+    return titled(piece.data, title)
 
 
 def sign_design(title: str, text: str, height: str, voice: Voice) -> bytes:

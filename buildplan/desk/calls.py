@@ -109,6 +109,13 @@ class FromPattern(_Call):
     key: Annotated[str, Field(max_length=40)]
 
 
+class FromPiece(_Call):
+    """Begun with a whole piece of a folder within the desk's."""
+
+    kind: Literal["gallery"]
+    key: Annotated[str, Field(max_length=400)]
+
+
 class FromWords(_Call):
     """Begun with words, in letters."""
 
@@ -131,7 +138,7 @@ class NewCall(_Call):
 
     name: Annotated[str, Field(min_length=1, max_length=80)]
     beginning: Annotated[
-        FromPattern | FromWords | FromOutline, Field(discriminator="kind", alias="from")
+        FromPattern | FromPiece | FromWords | FromOutline, Field(discriminator="kind", alias="from")
     ]
 
 

@@ -9,8 +9,10 @@ from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.png import picture_png
 from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.evaluating import Evaluation
+from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
 from buildplan.patterns.registry import pattern_of
+from buildplan.shape.model import Shape
 from buildplan.source.problems import Problem, in_words
 
 SIDE_POINTS, DPI = 240.0, 144.0
@@ -75,9 +77,7 @@ def standing(piece: Evaluation, voice: Voice) -> tuple[str, str]:
     return "falls", voice.say("falls over")
 
 
-def card_picture(piece: Evaluation) -> bytes:
+def card_picture(framework: Framework, shape: Shape) -> bytes:
     """The piece from the front, as PNG."""
-    picture = finished_picture(
-        piece.framework, piece.shape, CAMERAS["front"], SIDE_POINTS, SIDE_POINTS
-    )
+    picture = finished_picture(framework, shape, CAMERAS["front"], SIDE_POINTS, SIDE_POINTS)
     return picture_png(picture, DPI)

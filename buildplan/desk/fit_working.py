@@ -103,5 +103,6 @@ def draw_beginnings(task: BeginningsWork, report: Report) -> None:
             file = Path(folder) / f"{key}.yaml"
             file.write_bytes(pattern_design(key, key, Voice()))
             design = read_whole(file)
-        write_whole(target, card_picture(evaluate(design, design.units, NEW_PARTS)))
+        made = evaluate(design, design.units, NEW_PARTS)
+        write_whole(target, card_picture(made.framework, made.shape))
         report(Made(target.name))

@@ -12,11 +12,18 @@ from starlette.datastructures import UploadFile
 from starlette.requests import Request
 from starlette.responses import JSONResponse, Response
 
-from buildplan import __version__
 from buildplan.desk import saving
 from buildplan.desk.asking import language_of, tell_of_job
-from buildplan.desk.beginnings import CALLED, beginnings, pattern_design, sign_design
-from buildplan.desk.calls import FromOutline, FromPattern, FromWords, NewCall
+from buildplan.desk.beginnings import (
+    CALLED,
+    beginnings,
+    drawn_from,
+    pattern_design,
+    piece_design,
+    sign_design,
+)
+from buildplan.desk.begun_pieces import begun_piece
+from buildplan.desk.calls import FromOutline, FromPattern, FromPiece, FromWords, NewCall
 from buildplan.desk.desk import Desk
 from buildplan.desk.events import EVERYTHING
 from buildplan.desk.fit_task import BeginningsWork, FitWork
@@ -29,6 +36,7 @@ from buildplan.fitting.sources import parse_height, units_of
 from buildplan.language.messages import message
 from buildplan.language.told import ToldError
 from buildplan.language.voice import Voice
+from buildplan.source.bounded import bytes_within
 from buildplan.source.whole_files import write_whole
 
 PATIENCE_S, AGAIN_S = 60.0, 0.1
@@ -45,7 +53,7 @@ def listed(desk: Desk, request: Request, sent: Any) -> Response:
     if missing and not desk.workers.busy_with(lane, lane):
         work = BeginningsWork(folder)
         desk.workers.ask(Errand(lane, lane, work, _heard, _ended, ORDERED))
-    return JSONResponse(beginnings(Voice(language_of(desk, request))))
+    return JSONResponse(beginnings(desk.folder, Voice(language_of(desk, request))))
 
 
 def _heard(part: object) -> None:
@@ -58,13 +66,19 @@ def _ended(whole: bool) -> None:
 
 def pictures(desk: Desk) -> Path:
     """Where the pictures of beginnings are."""
-    return desk.folder.kept / "beginnings" / __version__
+    return desk.folder.kept / "beginnings" / drawn_from()
 
 
 async def picture(request: Request) -> Response:
     """What a pattern is begun with, as PNG; waited for while it is drawn."""
     desk: Desk = request.app.state.desk
     key = request.path_params["key"]
+    if "/" in key:
+        piece = await asyncio.to_thread(begun_piece, desk.folder, key)
+        if piece is not None and piece.picture is not None:
+            drawn = await asyncio.to_thread(bytes_within, piece.picture, MOST_PICTURE)
+            if drawn.startswith(BEGUN_SO[".png"]):
+                return Response(drawn, media_type="image/png")
     if key in CALLED:
         file = pictures(desk) / f"{key}.png"
         for _ in range(round(PATIENCE_S / AGAIN_S)):
@@ -86,6 +100,8 @@ def new(desk: Desk, request: Request, sent: Any) -> Response:
     match call.beginning:
         case FromPattern(key=key):
             return _begun(desk, title, pattern_design(key, title, voice))
+        case FromPiece(key=key):
+            return _begun(desk, title, piece_design(desk.folder, key, title))
         case FromWords(text=text, height=height):
             return _begun(desk, title, sign_design(title, text, height, voice))
         case FromOutline(key=key, path=path, height=height):

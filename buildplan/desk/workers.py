@@ -57,7 +57,8 @@ class Workers:
         self._waiting: list[Errand] = []
         self._changed = threading.Condition()
         self._closed = False
-        number = count if count is not None else max(2, min(MOST_WORKERS, os.cpu_count() or 2))
+        # one more than processors: it is free for what somebody waits for
+        number = count if count is not None else 1 + max(1, min(MOST_WORKERS, os.cpu_count() or 2))
         self._hands = [_Hand(self, LATER if at else NOW) for at in range(number)]
         for hand in self._hands:
             hand.thread.start()

@@ -100,14 +100,16 @@ def _whole(bench: _Bench, design: Design) -> None:
     if whole:
         piece = gather_shape(design, framework, shape, design.units, [voice])
         bench.put(SHAPE, shown_json(piece, shape, voice))
+    else:  # a card shows its picture first
+        bench.put(PICTURE, card_picture(framework, shape))
     made = evaluate_shape(design, framework, shape, design.units, NEW_PARTS)
     if whole:
         known = learned_for(design, measured_by(bench.path))
         unsettled = Checked(made, None, known)
         bench.put_json(FACTS, piece_figures(unsettled, bench.path, voice, settled=False))
     bench.put_json(CARD, card_of(made, voice))
-    bench.put(PICTURE, card_picture(made))
     if whole:
+        bench.put(PICTURE, card_picture(framework, shape))
         _rest(bench, made)
 
 
