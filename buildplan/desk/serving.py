@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import logging
 import os
 import socket
 import threading
@@ -24,6 +25,7 @@ from buildplan.desk.workers import Workers
 LOOPBACK = "127.0.0.1"
 ENDING_S = 1
 SOON_S = 0.3
+SERVER_LOG = "uvicorn.error"
 
 
 def listener(port: int) -> socket.socket:
@@ -70,6 +72,7 @@ def serve(
     """
     entrance = Entrance(listening.getsockname()[1], new_token())
     desk = desk_of(root, language)
+    logging.getLogger(SERVER_LOG).addFilter(NothingOnceEnded(desk.hub))
     begun(entrance.address)
     if opens:
         threading.Timer(SOON_S, webbrowser.open, [entrance.address]).start()
@@ -77,6 +80,19 @@ def serve(
         _Server(desk, settings_of(desk_app(desk, entrance))).run(sockets=[listening])
     finally:
         desk.workers.close()
+
+
+class NothingOnceEnded(logging.Filter):
+    """Lets nothing be logged once the desk is to end: who still waited for something is not told
+    anything any more, and that is no fault."""
+
+    def __init__(self, hub: Hub) -> None:
+        super().__init__()
+        self._hub = hub
+
+    def filter(self, record: logging.LogRecord) -> bool:
+        """Whether a record is logged."""
+        return not self._hub.is_closed
 
 
 class _Server(uvicorn.Server):

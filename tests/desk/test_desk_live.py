@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import logging
 import os
 import signal
 import subprocess
@@ -19,7 +20,8 @@ import httpx
 import pytest
 from desks import DESIGNS, with_designs
 
-from buildplan.desk.serving import listener
+from buildplan.desk.events import Hub
+from buildplan.desk.serving import SERVER_LOG, NothingOnceEnded, listener
 
 STAR = DESIGNS / "reading_star.yaml"
 AT_STAR = "/api/design/reading_star"
@@ -258,3 +260,13 @@ def test_a_port_that_is_taken_is_said(folder: Path) -> None:
         with started(folder, "--port", port) as once_more:  # at once, and where it was
             assert once_more.port == port
         assert os.listdir(folder)
+
+
+def test_who_still_waits_when_it_ends_is_no_fault() -> None:
+    """uvicorn logs every call that it cuts off as a fault, with its lines of code."""
+    hub = Hub()
+    quiet = NothingOnceEnded(hub)
+    record = logging.LogRecord(SERVER_LOG, logging.ERROR, "", 0, "cut off", None, None)
+    assert quiet.filter(record)
+    hub.close()
+    assert not quiet.filter(record)

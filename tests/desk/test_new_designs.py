@@ -3,16 +3,17 @@
 from __future__ import annotations
 
 import io
+import shutil
 from collections.abc import Iterator
 from dataclasses import replace
 from pathlib import Path
 
 import pytest
-from desks import Page, open_page
+from desks import DESIGNS, Page, open_page
 from PIL import Image, ImageDraw
 
 from buildplan.design.reading import read_design
-from buildplan.desk import fit_working
+from buildplan.desk import beginnings, fit_working
 from buildplan.desk.new_calls import kind_of
 from buildplan.fitting.effort import QUICK
 
@@ -62,6 +63,44 @@ def test_every_beginning_has_a_picture_and_begins_a_design(page: Page) -> None:
         design = read_design(page.root / f"{made.json()['name']}.yaml")
         assert design.name == one["title"]
     assert next(one["title"] for one in listed if one["key"] == "arch") == "Arco"
+
+
+def test_whole_pieces_of_the_folders_within_begin_a_design(page: Page) -> None:
+    """With the picture that is kept beside them; what names other files would not find them."""
+    within = page.root / "gallery"
+    within.mkdir()
+    for name in ("slim_column.yaml", "slim_column.png", "leo_5.yaml"):
+        shutil.copy(DESIGNS / "gallery" / name, within)
+    text = (within / "leo_5.yaml").read_text("utf-8")
+    (within / "of_parts.yaml").write_text(f"{text}\n# design: leo_5.yaml\n", "utf-8")
+    (within / "torn.yaml").write_text("build: [", "utf-8")
+    listed = {one["key"]: one for one in page.data("/api/beginnings") if one["kind"] == "gallery"}
+    assert list(listed) == ["gallery/leo_5", "gallery/slim_column"]
+    assert listed["gallery/leo_5"]["picture"] is None
+    shown = page.get(listed["gallery/slim_column"]["picture"])
+    assert shown.content == (within / "slim_column.png").read_bytes()
+    asked = {"kind": "gallery", "key": "gallery/leo_5"}
+    assert page.send("/api/new", {"name": "For Mia", "from": asked}).json() == {"name": "for_mia"}
+    begun = read_design(page.root / "for_mia.yaml")
+    assert (begun.name, begun.build) == ("For Mia", read_design(within / "leo_5.yaml").build)
+    for key in ("gallery/of_parts", "../leo_5", "gallery/../for_mia", ".desk/pictures/x"):
+        asked = {"kind": "gallery", "key": key}
+        assert page.send("/api/new", {"name": "No", "from": asked}).status_code == 404
+    assert page.get("/api/beginnings/gallery/torn.png").status_code == 404
+
+
+def test_pictures_of_another_program_are_not_shown(
+    page: Page, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def address() -> str:
+        beginnings.drawn_from.cache_clear()
+        return str(page.data("/api/beginnings")[0]["picture"])
+
+    before = address()
+    with monkeypatch.context() as patch:
+        patch.setattr(beginnings, "__version__", "another")
+        assert address() != before
+    assert address() == before
 
 
 def test_a_beginning_is_drawn_as_it_will_stand(page: Page) -> None:
