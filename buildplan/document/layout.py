@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from copy import copy
 from math import fsum
+from typing import Generic, TypeVar
 
 from reportlab.platypus import Flowable
 
@@ -18,6 +19,7 @@ COLUMN_GAP = 20.0
 TWO_COLUMNS_FROM = 420.0
 LEAST_FILLED = 150.0
 LINE = 3.0
+Size = TypeVar("Size")  # what blocks are made for
 
 
 class Columns(Flowable):  # type: ignore[misc]
@@ -201,12 +203,12 @@ class Filled(Flowable):  # type: ignore[misc]
             self.canv.rect(0, low - LINE, self.width, LINE, stroke=0, fill=1)
 
 
-class Fitting(Flowable):  # type: ignore[misc]
-    """Blocks made for the largest of some sizes with which they fit the rest of the page, and
+class Fitting(Flowable, Generic[Size]):  # type: ignore[misc]
+    """Blocks made for the first of some sizes with which they fit the rest of the page, and
     leave so much `free` at its foot."""
 
     def __init__(
-        self, make: Callable[[float], Blocks], sizes: Sequence[float], free: float = 0.0
+        self, make: Callable[[Size], Blocks], sizes: Sequence[Size], free: float = 0.0
     ) -> None:
         super().__init__()
         self._make, self._sizes, self._free = make, tuple(sizes), free

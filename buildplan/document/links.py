@@ -58,7 +58,7 @@ class Spots:
 class PageLink(Flowable):  # type: ignore[misc]
     """A paragraph that leads to a named place. `markup` and `words` (where it leads, for who
     cannot see it) are said with the number of that page; `within` are the roles of the elements
-    that it stands in."""
+    that it stands in. `here` is said instead where the place is on the same page."""
 
     def __init__(
         self,
@@ -70,11 +70,13 @@ class PageLink(Flowable):  # type: ignore[misc]
         within: Sequence[Role] = ("P",),
         after: float = 0.0,
         spots: Spots | None = None,
+        here: str = "",
     ) -> None:
         super().__init__()
         register_fonts()
         self._place, self._markup, self._words, self._style = place, markup, words, style
         self._within, self.spaceAfter, self._spots = tuple(within), after, spots
+        self._here = here
         self._set_to: tuple[int, float] | None = None
 
     def wrap(self, width: float, room: float) -> tuple[float, float]:
@@ -87,6 +89,10 @@ class PageLink(Flowable):  # type: ignore[misc]
         return width, self.height
 
     def draw(self) -> None:
+        if self._here and self._page == self.canv.getPageNumber():
+            self._paragraph = Paragraph(self._here, self._style)
+            self._paragraph.wrapOn(self.canv, self.width, self.height)
+            self._set_to = None
         self._draw_within(self._within)
 
     def _draw_within(self, roles: Sequence[Role]) -> None:

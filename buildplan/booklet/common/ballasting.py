@@ -44,4 +44,5 @@ def ballast_link(book: Book, step: Step) -> Sequence[PageLink]:
     def words(page: int) -> str:
         return voice.say("To {title}, page {page}", title=title, page=page)
 
-    return (PageLink(Section(title, ()).place, markup, words),)
+    here = underlined(voice.say("ballast: below on this page"))
+    return (PageLink(Section(title, ()).place, markup, words, here=here),)

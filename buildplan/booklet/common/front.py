@@ -59,6 +59,7 @@ LOCK = (mark("lock"), mark("a pair of small rounds twisted round a joint to hold
 SINGLE = (mark("single"), mark("one link balloon tied across two joints that no brace reaches"))
 
 GUIDE_SHARES = (0.36, 0.64)
+ROOM_LEFT = 4  # the contents may have so many lines more than there are words, and be shorter
 
 
 def cover(book: Book, first_build: str) -> Section:
@@ -159,6 +160,7 @@ def cautions(book: Book) -> Section:
 def reading_guide(book: Book, views: Views, rest: Sequence[Section]) -> Section:
     """How to read the booklet: what follows in it, the trade's words, and how parts are drawn."""
     voice = book.voice
+    pictures = [heading(voice.say("Pictures")), Items(_about_pictures(book))]
     first = [heading(voice.say("In this booklet")), contents(rest, voice)]
     words = [
         Words(f"{strong(voice.say(word))}: {plain(voice.say(meaning))}", after=3)
@@ -169,9 +171,9 @@ def reading_guide(book: Book, views: Views, rest: Sequence[Section]) -> Section:
         words[0],
         Shown(balloon_ends(book.framework, voice), after=3.0),
         *words[1:],
-        heading(voice.say("Pictures")),
-        Items(_about_pictures(book)),
     ]
+    listed = sum(section.listed for section in rest)
+    (first if listed < len(words) + ROOM_LEFT else second).extend(pictures)
     columns = Columns((first, second), GUIDE_SHARES, gap=24.0)
     title = voice.say("How to read this booklet")
     return Section(title, [columns, *picture_key(book, views)], titled=True)

@@ -18,9 +18,9 @@ from buildplan.drawing.sign_key import WIDE, PictureSign, sign_picture, signs_of
 from buildplan.language.messages import mark
 from buildplan.sequence.model import Step
 
-GAP, ROW_GAP = 8.0, 3.0
-# Larger than in the pictures, as far as the page has room for them.
-LARGER = (1.45, 1.25, 1.1, 1.0)
+GAP, ROW_GAP, CLOSE_GAP = 8.0, 3.0, 1.5
+# Larger than in the pictures, as far as the page has room for them, and so many abreast.
+SIZES = ((1.45, 2), (1.25, 2), (1.1, 2), (1.0, 2), (1.0, 3))
 
 MEANINGS: Mapping[PictureSign, str] = {
     PictureSign.JOINT: mark("joint"),
@@ -51,15 +51,18 @@ def picture_key(book: Book, views: Views) -> list[Flowable]:
         return []
     joint = next(step for step in book.steps if views.of(step)).turns[0].joints[0]
 
-    def sized(larger: float) -> list[Flowable]:
+    def sized(size: tuple[float, int]) -> list[Flowable]:
+        larger, across = size if is_wide(book.paper) else (size[0], 1)
+        measure = book.paper.measure / across
         rows = [
-            _row(book, sign, joint, book.voice.say(said), larger) for sign, said in meanings.items()
+            _row(book, sign, joint, book.voice.say(said), larger, measure)
+            for sign, said in meanings.items()
         ]
-        half = -(-len(rows) // 2)
-        columns = [rows[:half], rows[half:]] if is_wide(book.paper) and half else [rows]
+        deep = -(-len(rows) // across)
+        columns = [rows[at : at + deep] for at in range(0, len(rows), deep)]
         return [Columns(columns, after=4.0, whole=False)]
 
-    return [heading(book.voice.say("Signs in pictures")), Fitting(sized, LARGER)]
+    return [heading(book.voice.say("Signs in pictures")), Fitting(sized, SIZES)]
 
 
 def signs_used(book: Book, views: Views) -> frozenset[PictureSign]:
@@ -94,9 +97,12 @@ def _told(used: frozenset[PictureSign]) -> Iterator[tuple[PictureSign, str]]:
             yield sign, meanings[sign]
 
 
-def _row(book: Book, sign: PictureSign, joint: str, meaning: str, larger: float) -> Columns:
+def _row(
+    book: Book, sign: PictureSign, joint: str, meaning: str, larger: float, measure: float
+) -> Columns:
     alt = book.voice.say("Sign: {meaning}.", meaning=meaning)
     picture = Shown(sign_picture(sign, joint, alt), larger, after=0.0)
     wide = larger * WIDE
-    shares: Sequence[float] = (wide, book.paper.measure / 2 - wide)
-    return Columns(([picture], [Words(plain(meaning), after=0.0)]), shares, gap=GAP, after=ROW_GAP)
+    gap = ROW_GAP if larger > 1.0 else CLOSE_GAP
+    shares: Sequence[float] = (wide, measure - wide)
+    return Columns(([picture], [Words(plain(meaning), after=0.0)]), shares, gap=GAP, after=gap)
