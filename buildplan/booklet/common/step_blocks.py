@@ -52,6 +52,7 @@ PLACE = (84.0, 62.0)
 WORDS_SHARE = 0.52
 TITLE_SHARES = (0.74, 0.26)
 SHORT_CHECK = 60  # letters; a longer check stands below the pictures, not under one of them
+LONG_CHECK = 240  # letters; a check longer than this has the whole width
 COLUMN_GAP = 14.0
 BELOW_TITLE = 60.0  # a title of the work, and the space about it
 
@@ -206,17 +207,20 @@ def _beside_the_piece(book: Book, views: Views, step: Step) -> list[Flowable]:
     words: list[Flowable] = [Words(markup, style) for style, markup in paragraphs(book, step)]
     strips = strip_rows(book, step)
     marked = [check_words(book, step)] if strips else ticks(book, step)
+    below: list[Flowable] = []
+    if len(book.told(step).check) > LONG_CHECK and len(marked) > 1:
+        below = [Items([marked.pop()], ticked=True, gap=ROW_GAP)]
     checks = [*strips, Items(marked, ticked=True, gap=ROW_GAP), *ballast_link(book, step)]
     rows = [PictureRow([at.picture for at in row]) for row in _rows(pictures)]
     measure, placed = book.paper.measure, pictures.placed
     if len(placed) == 1 and placed[0].picture.width < measure / 2 and not strips:
         wide = placed[0].picture.width
         shares = (measure - wide - COLUMN_GAP, wide)
-        return [Columns(([*words, *checks], rows), shares, gap=COLUMN_GAP)]
+        return [Columns(([*words, *checks], rows), shares, gap=COLUMN_GAP), *below]
     if rows or strips:
-        return [*words, *rows, *checks]
+        return [*words, *rows, *checks, *below]
     shares = (WORDS_SHARE, 1 - WORDS_SHARE)
-    return [Columns((words, checks), shares, gap=COLUMN_GAP, after=6.0)]
+    return [Columns((words, checks), shares, gap=COLUMN_GAP, after=6.0), *below]
 
 
 def _pictures(book: Book, views: Views, step: Step) -> StepPictures:
