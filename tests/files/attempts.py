@@ -41,12 +41,14 @@ class Writer:
 
 @dataclass(frozen=True)
 class Ended:
-    """How an attempt ended: status (negative: the signal), what was said, the files then."""
+    """How an attempt ended: status (negative: the signal), what was said, the files then; how many
+    seconds it took from the first write on, where it began there."""
 
     status: int
     said: str
     files: Files
     left: int
+    took: float = 0.0
 
 
 def files_in(folder: Path) -> tuple[Files, int]:
@@ -173,13 +175,16 @@ class Attempts:
                 ended: list[Any] = []
                 for disturb in disturbances:
                     laid(self.folder, self.old)
+                    begun = time.monotonic()
                     copy = copied()
                     if copy is None:
                         disturb()
                         written(*given)
                         return
-                    one = self._ended(*copy.end())
-                    ended.append([one.status, one.said, _hexed(one.files), one.left])
+                    status, said = copy.end()
+                    took = time.monotonic() - begun
+                    one = self._ended(status, said)
+                    ended.append([one.status, one.said, _hexed(one.files), one.left, took])
                 answers.write_text(json.dumps(ended), "utf-8")
                 os._exit(0)
 
@@ -191,8 +196,8 @@ class Attempts:
             raise RuntimeError(said)
         found = json.loads(answers.read_text("utf-8"))
         return [
-            Ended(status, said, {name: bytes.fromhex(data) for name, data in files.items()}, left)
-            for status, said, files, left in found
+            Ended(status, said, {n: bytes.fromhex(data) for n, data in files.items()}, left, took)
+            for status, said, files, left, took in found
         ]
 
     def two_at_once(self) -> tuple[list[int], Ended]:
@@ -243,6 +248,17 @@ def killed_at(line: int) -> Callable[[], None]:
                 os.kill(os.getpid(), signal.SIGKILL)
 
         _trace(counted, told)
+
+    return disturb
+
+
+def killed_after(seconds: float) -> Callable[[], None]:
+    """Killed so many seconds after the first write began, wherever it then is."""
+
+    def disturb() -> None:
+        # without a handler the system ends the process there and then (POSIX.1-2017, SIGALRM)
+        signal.signal(signal.SIGALRM, signal.SIG_DFL)
+        signal.setitimer(signal.ITIMER_REAL, max(seconds, 1e-6))
 
     return disturb
 

@@ -2,10 +2,11 @@
 
     .venv/bin/python tests/files/table.py [--moments 200] [WRITER ...]
 
-prints a row for each: killed (SIGKILL) at so many moments, at every line of the writer first and
-the rest spread over the whole run; a disk that takes no more from byte n on; no permission; two at
-once; links as targets; a folder that goes while it is written into. `old` and `new` count how often
-all files were as before and as after; in between, each file is one of the two.
+prints a row for each: killed at so many moments, most of them (SIGKILL) at a line of the writer,
+some spread over the whole run and the rest over what follows the first write; a disk that takes no
+more from byte n on; no permission; two at once; links as targets; a folder that goes while it is
+written into. `old` and `new` count how often all files were as before and as after; in between, each
+file is one of the two.
 """
 
 from __future__ import annotations
@@ -23,6 +24,7 @@ from attempts import (
     Files,
     Writer,
     forbidden,
+    killed_after,
     killed_at,
     linked,
     no_more_than,
@@ -49,6 +51,20 @@ designs: [{design: lamp.yaml, count: 2}]
 crew: 2
 opening: "10:00"
 vehicles: [{name: Van, length: 3.4 m, width: 1.8 m, height: 1.9 m}]
+"""
+LINK = '{kind: link, nominal: 12, inflate_to: 8, colour: "#1F5F8B", label: deep blue}'
+ROUND = '{kind: round, nominal: 5, inflate_to: 3.5, colour: "#F7F3E8", label: ivory}'
+COLUMN = "build: {column: {around: 4, rings: 2, ring: a, between: a, lock: b}}"
+GATE = f"""buildplan: 1
+name: Two Posts
+units: in
+balloons: {{a: {LINK}, b: {ROUND}}}
+build:
+  assembly:
+    parts:
+      - {{name: L, {COLUMN}}}
+      - {{name: S, on: L, {COLUMN}}}
+    lock: b
 """
 LOG = "kind,count,minutes\npair,20,10\npair,30,16\n"
 HANDS = "buildplan_hands: 1\nwork:\n- {kind: pair, count: 5, minutes: 4}\n"
@@ -108,6 +124,28 @@ WRITERS = (
         command("learn", "log.csv", "--hands", f"{OUT}/hands.yaml"),
         {"hands.yaml": HANDS.encode()},
     ),
+    Writer("gallery", command("gallery", ".", "--out", f"{OUT}/gallery.pdf")),
+    Writer("quote", command("quote", FRAME, "--csv", f"{OUT}/q.csv", "--pdf", f"{OUT}/q.pdf")),
+    Writer(
+        "courses",
+        command(
+            *("course", FRAME, "--count", "1", "--effort", "2"),
+            *("--picture", f"{OUT}/c.png", "--out", f"{OUT}/c.yaml"),
+        ),
+    ),
+    Writer(
+        "ties",
+        command("check", f"{OUT}/gate.yaml", "--write"),
+        {"gate.yaml": GATE.encode()},
+        over=False,
+    ),
+    Writer(
+        "fit",
+        command(
+            *("fit", "drop", "--height", "100cm", "--effort", "quick", "--out", f"{OUT}/f.yaml"),
+            *("--picture", f"{OUT}/f.png"),
+        ),
+    ),
     Writer("new", command("new", "Star", "--usual", "--out", f"{OUT}/star.yaml"), over=False),
     Writer("desk's save", saved, {"lamp.yaml": LAMP.read_bytes()}, over=False),
 )
@@ -151,8 +189,13 @@ def row(writer: Writer, moments: int) -> tuple[object, ...]:
         lines, took = tries.learn()
         stops = spread(lines, moments * 3 // 4)
         ended = tries.from_first_write([killed_at(line) for line in stops])
-        rest = moments - len(stops)
-        ended += [tries.timed(took * (n + 0.5) / rest) for n in range(rest)]
+        over_all = max(1, moments // 20)
+        ended += [tries.timed(took * (n + 0.5) / over_all) for n in range(over_all)]
+        (undisturbed,) = tries.from_first_write([lambda: None])
+        rest = moments - len(ended)
+        ended += tries.from_first_write(
+            [killed_after(undisturbed.took * (n + 0.5) / rest) for n in range(rest)]
+        )
         return (
             writer.name,
             len(tries.new),
