@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import json
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
 import typer
 
 from buildplan.commands.app import app
-from buildplan.commands.aside import aside
+from buildplan.commands.aside import answer, answer_data, aside
 from buildplan.commands.options import (
     FLAG,
     IN_ENGLISH,
@@ -105,12 +104,12 @@ def check(
     piece = found.piece
     if as_json:
         data = checked_as_json(found, voice, doors)
-        typer.echo(json.dumps(data, indent=2, ensure_ascii=False))
+        answer_data(data)
     else:
         height = list(height_lines(found.known, piece, voice))
-        typer.echo(check_report(piece, voice, height, doors, found.stiffer))
+        answer(check_report(piece, voice, height, doors, found.stiffer))
     if joints:
-        typer.echo("\n" + "\n".join(joint_lines(joint_places(piece), voice)))
+        answer("\n" + "\n".join(joint_lines(joint_places(piece), voice)))
     if write:
         _write_ties(design, voice)
     if chart is not None:
@@ -136,7 +135,7 @@ def _examined(
         if not as_json:
             raise DesignProblemsError(error.file, problems, error.name) from None
         listed = [problem_as_data(problem, voice, str(design)) for problem in problems]
-        typer.echo(json.dumps({"name": error.name, "problems": listed}, indent=2))
+        answer_data({"name": error.name, "problems": listed})
         raise ProblemsFoundError from error
 
 
@@ -159,7 +158,7 @@ def _write_ties(design: Path, voice: Voice) -> None:
     made, kept = changed_text(text, changes)
     lost = "" if kept else f"# {voice.say('Its comments could not be kept.')}\n"
     write_whole(design, f"{lost}{made}".encode())
-    typer.echo(design)
+    answer(design)
 
 
 def _draw_chart(piece: Evaluation, target: Path, voice: Voice) -> None:
@@ -167,7 +166,7 @@ def _draw_chart(piece: Evaluation, target: Path, voice: Voice) -> None:
     from buildplan.drawing.charts import FORMS, check_chart
 
     write_whole(target, check_chart(piece, FORMS[target.suffix.lower()], voice))
-    typer.echo(target, err=True)
+    answer(target, err=True)
 
 
 def _watch(design: Path, voice: Voice) -> None:
@@ -183,12 +182,12 @@ def _watch(design: Path, voice: Voice) -> None:
     def show(seen: Glance) -> None:
         if seen.picture is not None:
             write_whole(preview, picture_png(seen.picture))
-        typer.echo("\n".join([*seen.lines, f"  {preview}" if seen.picture else ""]).rstrip())
+        answer("\n".join([*seen.lines, f"  {preview}" if seen.picture else ""]).rstrip())
 
     try:
         watch_design(design, saves(design), show, voice, CONSTANTS)
     except KeyboardInterrupt:
-        typer.echo("")
+        answer("")
 
 
 @app.command()
@@ -206,4 +205,4 @@ def schema(
     from buildplan.design.schema import design_schema, event_schema
 
     chosen = event_schema() if event else design_schema()
-    typer.echo(json.dumps(chosen, indent=2, ensure_ascii=False))
+    answer_data(chosen)

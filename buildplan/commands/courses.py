@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated, Any
@@ -10,7 +9,7 @@ from typing import TYPE_CHECKING, Annotated, Any
 import typer
 
 from buildplan.commands.app import app
-from buildplan.commands.aside import aside, busy
+from buildplan.commands.aside import answer, answer_data, aside, busy
 from buildplan.commands.options import IN_ENGLISH, DesignArgument, JsonOption, LanguageOption
 from buildplan.language.voice import Voice
 
@@ -62,20 +61,20 @@ def course(
     found = _looked_for(data, count, effort, voice)
     if as_json:
         listed = [_as_data(one, number, voice) for number, one in enumerate(found, 1)]
-        typer.echo(json.dumps(listed, indent=2, ensure_ascii=False))
+        answer_data(listed)
     elif found:
-        typer.echo(_report(found, data["units"], voice))
+        answer(_report(found, data["units"], voice))
     if not found:
         _tell_none(design, data, voice)
         raise ProblemsFoundError
     if picture is not None:
         sheet = course_sheet(found, data["units"], voice)
         write_whole(picture, FORMS[picture.suffix.lower()](sheet))
-        typer.echo(picture, err=as_json)
+        answer(picture, err=as_json)
     if out is not None:
         made, _ = changed_text(text, found[min(take, len(found)) - 1].changes)
         write_whole(out, made.encode())
-        typer.echo(out, err=as_json)
+        answer(out, err=as_json)
 
 
 def _looked_for(

@@ -10,7 +10,7 @@ from typing import Annotated
 import typer
 
 from buildplan.commands.app import app
-from buildplan.commands.aside import aside
+from buildplan.commands.aside import answer, aside
 from buildplan.commands.options import FLAG, IN_ENGLISH, LanguageOption
 from buildplan.language.voice import Voice
 
@@ -62,7 +62,7 @@ def desk(
         listening = listener(0)
 
     def begun(address: str) -> None:
-        typer.echo(address)
+        answer(address)
         aside(voice.say("The desk is open; Ctrl-C ends it."))
 
     with suppress(KeyboardInterrupt):  # that is how it is ended

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from buildplan.commands.app import app
-from buildplan.commands.aside import busy
+from buildplan.commands.aside import answer, busy
 from buildplan.commands.options import (
     FLAG,
     IN_ENGLISH,
@@ -173,7 +173,7 @@ def _write_picture(picture: Picture, target: Path) -> None:
     from buildplan.drawing.forms import FORMS
 
     write_whole(target, FORMS[target.suffix.lower()](picture))
-    typer.echo(target)
+    answer(target)
 
 
 @app.command()
@@ -221,6 +221,6 @@ def gallery(
         list_problems(folder / exhibit.file, exhibit.book.facts.problems, voice)
     title = voice.say("Gallery of designs")
     write_whole(target, print_gallery(exhibits, PAPERS[paper.value], title, voice))
-    typer.echo(target)
+    answer(target)
     if any(exhibit.book.facts.problems for exhibit in exhibits):
         raise ProblemsFoundError

@@ -10,9 +10,7 @@ from pathlib import Path
 from string import ascii_lowercase
 from typing import TYPE_CHECKING
 
-import typer
-
-from buildplan.commands.aside import aside, busy
+from buildplan.commands.aside import answer, aside, busy
 from buildplan.language.voice import Voice
 
 if TYPE_CHECKING:
@@ -65,7 +63,7 @@ def fit_one(wish: FitWish, voice: Voice) -> None:
     until = _until(wish)
     fits, clock = _searched(wish, until, voice)
     chosen = recommended(fits, wish.prefer.value)
-    typer.echo(fit_report(fits, voice, wish.prefer.value))
+    answer(fit_report(fits, voice, wish.prefer.value))
     _write(chosen, wish, clock, voice)
     if not chosen.well:
         _tell_larger(chosen, min(wish.gauges), EFFORTS[wish.effort], until, voice)
@@ -85,7 +83,7 @@ def fit_side_by_side(wishes: Sequence[FitWish], voice: Voice) -> None:
     names = []
     for letter, fit, wish, (_, clock) in zip(ascii_lowercase, fits, wishes, found, strict=False):
         own = replace(wish, out=_beside(wish.out, letter), picture=_beside(wish.picture, letter))
-        typer.echo(fit_report([fit], voice))
+        answer(fit_report([fit], voice))
         _write(fit, own, clock, voice)
         names.append(own.out.name if own.out is not None else "")
     whole = wishes[0].out
@@ -95,7 +93,7 @@ def fit_side_by_side(wishes: Sequence[FitWish], voice: Voice) -> None:
             aside(voice.say("no joints of these pieces face one another: tie them by hand"))
             raise ProblemsFoundError
         write_whole(whole, text.encode())
-        typer.echo(whole)
+        answer(whole)
     if not all(fit.good for fit in fits):
         raise ProblemsFoundError
 
@@ -144,11 +142,11 @@ def _write(chosen: Fit, wish: FitWish, clock: str, voice: Voice) -> None:
 
     if wish.out is not None:
         write_whole(wish.out, fit_text(chosen, voice, clock).encode())
-        typer.echo(wish.out)
+        answer(wish.out)
     if wish.picture is not None:
         form = FORMS[wish.picture.suffix.lower()]
         write_whole(wish.picture, form(fit_picture(chosen, voice)))
-        typer.echo(wish.picture)
+        answer(wish.picture)
 
 
 def seconds_of(text: str) -> float:
@@ -199,7 +197,7 @@ def _tell_larger(
             larger = smallest_height(chosen.outline, gauge, units, effort, watch)
     except KeyboardInterrupt:
         return
-    typer.echo(f"   {larger_words(larger, gauge, units, voice)}")
+    answer(f"   {larger_words(larger, gauge, units, voice)}")
 
 
 def _time_left(until: float | None) -> bool:

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from buildplan.commands.app import app
-from buildplan.commands.aside import aside
+from buildplan.commands.aside import answer, aside
 from buildplan.commands.fit_search import (
     EffortName,
     FitWish,
@@ -200,7 +200,7 @@ def _outlines(
                     voice.say("--taken goes with a picture: a .png or .jpg as the outline")
                 )
             write_whole(taken, taken_picture(silhouettes_in(Path(source))))
-            typer.echo(taken)
+            answer(taken)
     except OSError as error:
         raise typer.BadParameter(unreadable(source, error, voice)) from error
     if len(wanted) > 1:

@@ -8,7 +8,7 @@ from typing import Annotated
 import typer
 
 from buildplan.commands.app import app
-from buildplan.commands.aside import aside
+from buildplan.commands.aside import answer, aside
 from buildplan.commands.files import write_whole
 from buildplan.commands.logs import measured_in
 from buildplan.commands.options import (
@@ -54,13 +54,13 @@ def measure(
     data = csv_bytes(sheet_rows(piece, design.name))
     if out is not None:
         write_whole(out, data)
-        typer.echo(out)
+        answer(out)
     elif pdf is None:
         typer.echo(data.decode("utf-8-sig"), nl=False)
     if pdf is not None:
         log = "log.csv" if out is None else out.name
         write_whole(pdf, print_sheet(piece, log, PAPERS[paper.value], voice))
-        typer.echo(pdf)
+        answer(pdf)
 
 
 @app.command()
@@ -99,7 +99,7 @@ def learn(
         before = read_hands(target) if target.exists() else ()
         known = gathered(before, new)
         write_whole(target, hands_text(known).encode())
-    typer.echo(target)
+    answer(target)
     repeated = len(before) + len(new) - len(known)
     if repeated:
         words = voice.say_count(
@@ -108,4 +108,4 @@ def learn(
             repeated,
         )
         aside(words)
-    typer.echo("\n".join(learned_lines(learn_from(known), voice)))
+    answer("\n".join(learned_lines(learn_from(known), voice)))

@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from buildplan.commands.app import app
-from buildplan.commands.aside import aside, busy
+from buildplan.commands.aside import answer, aside, busy
 from buildplan.commands.options import (
     FLAG,
     IN_ENGLISH,
@@ -279,4 +279,4 @@ def _write(files: Sequence[tuple[str, bytes]], how: _Printing) -> None:
 
     for name, data in files:
         write_whole(how.out / name, data if how.signer is None else how.signer.signed(data))
-        typer.echo(how.out / name)
+        answer(how.out / name)

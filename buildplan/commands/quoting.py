@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from decimal import Decimal, InvalidOperation
@@ -12,6 +11,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from buildplan.commands.app import app
+from buildplan.commands.aside import answer, answer_data
 from buildplan.commands.options import (
     IN_ENGLISH,
     CsvOption,
@@ -119,14 +119,14 @@ def quote(
     if csv is not None:
         write_whole(csv, csv_bytes(quote_rows(whole, made.units, voice)))
     if as_json:
-        typer.echo(json.dumps(offer_as_data(offer), indent=2, ensure_ascii=False))
+        answer_data(offer_as_data(offer))
     else:
-        typer.echo("\n".join(offer_lines(offer, voice)))
+        answer("\n".join(offer_lines(offer, voice)))
     _refuse_problems(pieces, voice)
     if pdf is not None:
         seller = brand_of(made.design, Path(pieces[0].file), brand, voice)
         write_whole(pdf, print_quote(offer, PAPERS[paper.value], seller, voice))
-        typer.echo(pdf, err=as_json)
+        answer(pdf, err=as_json)
 
 
 def _refuse_without_pages(given: Mapping[str, object], voice: Voice) -> None:

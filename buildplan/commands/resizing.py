@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from buildplan.commands.app import app
-from buildplan.commands.aside import busy
+from buildplan.commands.aside import answer, busy
 from buildplan.commands.options import IN_ENGLISH, DesignArgument, HandsOption, LanguageOption
 from buildplan.design.measures import Units
 from buildplan.language.voice import Voice
@@ -75,7 +75,7 @@ def resize(
     with busy(voice.say("Resizing {piece} ...", piece=name)):
         now = measure(data, design.parent, built_by_hands(design, hands))
         tried = ways(data, now, height_m) if by is None else [one_way(by, data, now, height_m)]
-    typer.echo(resize_report(now, tried, height_m, units, voice))
+    answer(resize_report(now, tried, height_m, units, voice))
     if all(way.measured is None for way in tried):
         raise ProblemsFoundError
     if out is not None:
@@ -100,4 +100,4 @@ def _write(
     made, kept = changed_text(text, tried[0].changes)
     lost = "" if kept else f"# {voice.say('Its comments could not be kept.')}\n"
     write_whole(out, f"# {head}\n{lost}{made}".encode())
-    typer.echo(out)
+    answer(out)

@@ -12,6 +12,7 @@ import typer
 from buildplan.commands.aside import aside
 from buildplan.commands.options import Edition
 from buildplan.language.messages import mark
+from buildplan.language.shown import shown
 from buildplan.language.voice import Voice
 from buildplan.source.bounded import bytes_within
 
@@ -114,7 +115,7 @@ def _buyers_in(file: Path, voice: Voice) -> tuple[tuple[Buyer, ...], bool]:
     except OSError as error:
         raise typer.BadParameter(unreadable(file, error, voice)) from error
     except BuyersUnreadableError as error:
-        raise typer.BadParameter(f"{file}: {voice.tell(error.told)}") from error
+        raise typer.BadParameter(f"{shown(str(file))}: {voice.tell(error.told)}") from error
     for row in bad:
         words = voice.say(
             "{place}: {problem}; no copy printed", place=f"{file}:{row.line}", problem=row.why

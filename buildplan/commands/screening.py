@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from buildplan.commands.app import app
-from buildplan.commands.aside import aside
+from buildplan.commands.aside import answer, aside
 from buildplan.commands.options import (
     FLAG,
     IN_ENGLISH,
@@ -67,7 +67,7 @@ def export(
     piece = gather_piece(book, voices)
     data = piece_glb(piece) if target.suffix.lower() == ".glb" else piece_json(piece).encode()
     write_whole(target, data)
-    typer.echo(target)
+    answer(target)
 
 
 def _untranslated(path: Path, units: UnitsName | None, edition: str, hands: Path | None) -> Book:
@@ -139,4 +139,4 @@ def companion(
     else:
         page = companion_page(book, voices, language.value)
     write_whole(target, page.encode())
-    typer.echo(target)
+    answer(target)

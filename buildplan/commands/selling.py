@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from buildplan.commands.app import app
-from buildplan.commands.aside import aside
+from buildplan.commands.aside import answer, aside
 from buildplan.commands.options import (
     FLAG,
     IN_ENGLISH,
@@ -70,7 +70,7 @@ def shopping(
         write_whole(csv, csv_bytes(shopping_rows(found, voice)))
     if pdf is not None:
         write_whole(pdf, print_shopping(found, PAPERS[paper.value], voice))
-    typer.echo("\n".join(shopping_lines(found, voice)))
+    answer("\n".join(shopping_lines(found, voice)))
 
 
 @app.command()
@@ -102,7 +102,7 @@ def event(
     for what, ending, data in _printed(plan, paper, voice):
         written = out / f"{in_language(f'{name}-{what}', voice)}{ending}"
         write_whole(written, data)
-        typer.echo(written)
+        answer(written)
 
 
 def _plan(

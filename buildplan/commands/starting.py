@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from buildplan.commands.app import app
-from buildplan.commands.aside import aside
+from buildplan.commands.aside import answer, aside
 from buildplan.commands.options import FLAG, IN_ENGLISH, LanguageOption, UnitsName
 from buildplan.design.beginnings import PIECES
 from buildplan.design.measures import Units, size_words
@@ -217,7 +217,7 @@ def new(
                 file=str(path),
             )
         ) from None
-    typer.echo(path)
+    answer(path)
     _sum_up(path, wish.units, voice)
 
 
@@ -233,7 +233,7 @@ def _sum_up(path: Path, units: Units, voice: Voice) -> None:
         facts.total,
         height=size_words(facts.height_m, units),
     )
-    typer.echo(summary, err=True)
+    answer(summary, err=True)
     if facts.problems:
         list_problems(path, facts.problems, voice)
         raise ProblemsFoundError

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 from dataclasses import asdict
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
@@ -10,6 +9,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from buildplan.commands.app import app
+from buildplan.commands.aside import answer, answer_data
 from buildplan.commands.options import IN_ENGLISH, JsonOption, LanguageOption
 from buildplan.language.voice import Voice
 
@@ -50,9 +50,9 @@ def verify_copy(
             "whole": found.whole,
             "verdict": found.verdict,
         }
-        typer.echo(json.dumps(asdict(found) | judged, indent=2, ensure_ascii=False))
+        answer_data(asdict(found) | judged)
     else:
-        typer.echo("\n".join(verified_lines(found, voice)))
+        answer("\n".join(verified_lines(found, voice)))
     if found.verdict in (Verdict.NEEDS_KEY, Verdict.KEYLESS):
         raise typer.Exit(2)
     if not found.whole:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
@@ -10,7 +9,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from buildplan.commands.app import app
-from buildplan.commands.aside import aside
+from buildplan.commands.aside import answer, answer_data, aside
 from buildplan.commands.options import (
     FLAG,
     IN_ENGLISH,
@@ -82,13 +81,13 @@ def steps(
         listed = told_as_json(piece.steps, words)
         if planned is not None:
             listed = steps_with_times(listed, planned, voice)
-        typer.echo(json.dumps(listed, indent=2, ensure_ascii=False))
+        answer_data(listed)
         return
-    typer.echo(steps_report(piece.framework, piece.steps, words, voice))
+    answer(steps_report(piece.framework, piece.steps, words, voice))
     if planned is not None:
-        typer.echo("\n" + "\n".join(timetable_lines(voice, planned)))
+        answer("\n" + "\n".join(timetable_lines(voice, planned)))
         if stands_at is not None:
-            typer.echo("\n" + "\n".join(start_lines(voice, latest_starts(planned, stands_at))))
+            answer("\n" + "\n".join(start_lines(voice, latest_starts(planned, stands_at))))
 
 
 def _moment(text: str, voice: Voice) -> datetime | None:
@@ -147,8 +146,8 @@ def times(
     if not learned:
         aside(voice.say("{file}: no times are in it", file=str(log)))
         raise ProblemsFoundError
-    typer.echo("\n".join(labour_lines(voice, learned)))
+    answer("\n".join(labour_lines(voice, learned)))
     words = voice.say(
         "minutes; buildplan learn {file} keeps them for all designs beside it", file=str(log)
     )
-    typer.echo(f"# {words}")
+    answer(f"# {words}")

@@ -22,3 +22,8 @@ def shown(text: str) -> str:
 def is_unseen(sign: str) -> bool:
     """Whether a sign is not seen, and moves what is."""
     return sign in DIRECTIONS or unicodedata.category(sign) in UNSEEN
+
+
+def sign_name(sign: str) -> str:
+    """A sign by its number and its name in Unicode: `U+05D0 HEBREW LETTER ALEF`."""
+    return f"U+{ord(sign):04X} {unicodedata.name(sign, '')}".rstrip()

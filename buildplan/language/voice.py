@@ -17,6 +17,7 @@ from babel.lists import format_list
 from babel.numbers import format_decimal, format_percent
 
 from buildplan.language.messages import Decimal, Listing, Message, Style, Value
+from buildplan.language.shown import shown
 
 DOMAIN = "buildplan"
 CATALOGUES = Path(__file__).parent / "catalogues"
@@ -81,8 +82,8 @@ class Voice:
     def tell(self, value: Value) -> str:
         """A message, number or list that was made before the language was known."""
         match value:
-            case str():
-                return value
+            case str():  # here the names, texts and files of others come into messages
+                return shown(value)
             case int():
                 return self.whole(value)
             case Decimal():

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from buildplan.language.messages import Decimal, Listing, Message, Value, message
+from buildplan.language.shown import shown
 from buildplan.language.voice import Voice
 from buildplan.source.runs import runs_words
 from buildplan.source.suggestions import (
@@ -100,10 +101,10 @@ class DesignProblemsError(Exception):
 
 def in_words(problem: Problem, voice: Voice, file: str = "") -> str:
     """One line for people: `file:line: path: message; suggestion`."""
-    place = file
+    place = shown(file)
     if problem.line is not None:
         place = f"{place}:{problem.line}" if place else voice.say("line {line}", line=problem.line)
-    parts = [part for part in (place, problem.path) if part]
+    parts = [part for part in (place, shown(problem.path)) if part]
     if problem.joints:
         where = problem.place or runs_words(problem.joints)
         parts.append(voice.say("at {joints}", joints=where))

@@ -26,7 +26,7 @@ from buildplan.source.problems import Problem, UnreadableDesignError
 from buildplan.source.suggestions import by_hand
 from buildplan.source.yaml_nodes import Keys, Node, NodeItems, Scalar, extent
 from buildplan.source.yaml_refusals import Refusal
-from buildplan.source.yaml_scalars import has_leading_zero, is_printable, resolved
+from buildplan.source.yaml_scalars import has_leading_zero, resolved, unprintable_in
 from buildplan.source.yaml_slips import slip_near, slips_of
 from buildplan.source.yaml_words import at_column, parse_problem
 
@@ -146,8 +146,8 @@ class Composer:
 
     def _written(self, event: yaml.ScalarEvent, path: Path) -> str:
         self._refuse_tag(event, path)
-        if not is_printable(event.value):
-            self._mistake(event, path, refusals.unprintable())
+        if lost := unprintable_in(event.value):
+            self._mistake(event, path, refusals.unprintable(lost))
         return event.value
 
     def _scalar(self, event: yaml.ScalarEvent, path: Path) -> Scalar:

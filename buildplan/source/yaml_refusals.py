@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
-from buildplan.language.messages import Message, message
+from collections.abc import Sequence
+
+from buildplan.language.messages import Message, listing, message
+from buildplan.language.shown import sign_name
 from buildplan.source.kinds import FileKind
 from buildplan.source.mistake import key_in_words, shown
 from buildplan.source.suggestions import Suggestion, by_hand
@@ -84,11 +87,13 @@ def tagged(name: str) -> Refusal:
     )
 
 
-def unprintable() -> Refusal:
+def unprintable(signs: Sequence[str]) -> Refusal:
     """Characters that cannot be printed."""
     return (
         FileKind.UNPRINTABLE,
-        message("this text holds characters that cannot be printed"),
+        message(
+            "this text holds {signs}: that cannot be printed", signs=listing(map(sign_name, signs))
+        ),
         by_hand(message("take them out")),
     )
 

@@ -8,6 +8,8 @@ from __future__ import annotations
 
 import re
 
+from buildplan.language.shown import DIRECTIONS
+
 MAX_DIGITS = 30
 
 Value = str | int | float | bool | None
@@ -23,7 +25,9 @@ _NOT_FINITE = re.compile(r"[-+]?(\.inf|\.Inf|\.INF)|\.nan|\.NaN|\.NAN")
 
 _LEADING_ZERO = re.compile(r"[-+]?0[0-9]+")
 # control characters, halves of surrogate pairs and non-characters, which no paper can show
-_UNPRINTABLE = re.compile(r"[\x00-\x08\x0b-\x1f\x7f-\x9f\ud800-\udfff\ufffe\uffff]")
+_UNPRINTABLE = re.compile(
+    r"[\x00-\x08\x0b-\x1f\x7f-\x9f\ud800-\udfff\ufffe\uffff" + "".join(sorted(DIRECTIONS)) + "]"
+)
 
 
 def resolved(written: str) -> Value:
@@ -52,6 +56,7 @@ def has_leading_zero(written: str) -> bool:
     return len(written) <= MAX_DIGITS and _LEADING_ZERO.fullmatch(written) is not None
 
 
-def is_printable(text: str) -> bool:
-    """Whether `text` holds only what can stand on paper, and line breaks and tabs."""
-    return _UNPRINTABLE.search(text) is None
+def unprintable_in(text: str) -> list[str]:
+    """The signs of a text that cannot stand on paper, each once: not line breaks and tabs, but what
+    turns round the text that follows."""
+    return list(dict.fromkeys(_UNPRINTABLE.findall(text)))

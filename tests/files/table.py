@@ -5,8 +5,8 @@
 prints a row for each: killed at so many moments, most of them (SIGKILL) at a line of the writer,
 some spread over the whole run and the rest over what follows the first write; a disk that takes no
 more from byte n on; no permission; two at once; links as targets; a folder that goes while it is
-written into. `old` and `new` count how often all files were as before and as after; in between, each
-file is one of the two.
+written into. `old` and `new` count how often all files were as before and as after; in between,
+each file is one of the two.
 """
 
 from __future__ import annotations

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import io
+import re
 from collections.abc import Iterable, Sequence
 from decimal import Decimal
 
@@ -11,7 +12,9 @@ Cell = str | int | float | Decimal | None
 
 # A spreadsheet runs a cell that begins so as a formula (known as CSV injection, OWASP; from
 # memory). An apostrophe before it makes it text.
-FORMULA_SIGNS = ("=", "+", "-", "@", "\t", "\r", "\n")
+FORMULA_SIGNS = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")
+# In countries that write 1,5 a semicolon parts cells, quotes or not; so may a tab or a line end.
+FORMULA_WITHIN = re.compile(r"([;\t\r\n]\s*)(?=[=+@＝＋－＠-])")
 # Spreadsheets tell UTF-8 by it; without it they take £ for two signs.
 BYTE_ORDER_MARK = "\ufeff"
 
@@ -19,8 +22,9 @@ BYTE_ORDER_MARK = "\ufeff"
 def csv_bytes(rows: Iterable[Sequence[Cell]]) -> bytes:
     """Rows as RFC 4180 has them (lines end in CR LF, quotes doubled), in UTF-8 with its mark.
 
-    Text that a spreadsheet would run as a formula gets an apostrophe before it; numbers are
-    written plainly, with a point, and None as an empty cell.
+    Text that a spreadsheet would run as a formula, or a part of it that could come to stand in a
+    cell of its own, gets an apostrophe before it; numbers are written plainly, with a point, and
+    None as an empty cell.
     """
     target = io.StringIO()
     writer = csv.writer(target, lineterminator="\r\n")
@@ -33,6 +37,8 @@ def _cell(cell: Cell) -> str:
         return ""
     if isinstance(cell, Decimal):
         return f"{cell:f}"
-    if isinstance(cell, str) and cell.lstrip(" ").startswith(FORMULA_SIGNS):
-        return f"'{cell}"
-    return str(cell)
+    if not isinstance(cell, str):
+        return str(cell)
+    begun = any(text.startswith(FORMULA_SIGNS) for text in (cell, cell.lstrip()))
+    text = FORMULA_WITHIN.sub(r"\1'", cell)
+    return f"'{text}" if begun else text

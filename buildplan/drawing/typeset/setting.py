@@ -24,6 +24,7 @@ from buildplan.drawing.typeset.font_files import (
 )
 from buildplan.drawing.typeset.order import as_seen, is_from_right, levels, mirrored
 from buildplan.language.messages import listing, message
+from buildplan.language.shown import sign_name
 from buildplan.language.told import NoSignError
 
 # Marks, and joiners, which are drawn with what stands before them.
@@ -60,11 +61,6 @@ class Letterform:
     glyphs: tuple[PlacedGlyph, ...]
     advance: int
     text: str
-
-
-def sign_name(sign: str) -> str:
-    """A sign by its number and its name in Unicode: `U+05D0 HEBREW LETTER ALEF`."""
-    return f"U+{ord(sign):04X} {unicodedata.name(sign, '')}".rstrip()
 
 
 def _unset_signs(text: str, own: OwnFace) -> tuple[str, ...]:
