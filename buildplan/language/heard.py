@@ -13,7 +13,9 @@ COUNTS = (1, 2, 5, 1_000_000)
 NUMBER = r"\d[\d.,\u00a0\u202f]*"
 """Whole numbers as any locale writes them."""
 _PLACEHOLDER = re.compile(r"\{(\w+)\}")
-_SENTINEL = re.compile("\0(\\w+)\0")
+# a noncharacter (Unicode Standard, 23.7), which no text holds and no voice shows otherwise
+_MARK = "\ufdd0"
+_SENTINEL = re.compile(f"{_MARK}(\\w+){_MARK}")
 
 
 @dataclass(frozen=True)
@@ -59,7 +61,7 @@ def number_in(text: str) -> int:
 
 
 def _sentinels(text: str) -> dict[str, str]:
-    return {name: f"\0{name}\0" for name in _PLACEHOLDER.findall(text)}
+    return {name: f"{_MARK}{name}{_MARK}" for name in _PLACEHOLDER.findall(text)}
 
 
 def _form(said: str, stands: Mapping[str, str]) -> re.Pattern[str]:
