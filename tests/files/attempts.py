@@ -10,8 +10,6 @@ from __future__ import annotations
 import contextlib
 import json
 import os
-import resource
-import shutil
 import signal
 import sys
 import time
@@ -19,13 +17,13 @@ import traceback
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
-from types import FrameType
 from typing import Any
+
+from disturbances import traced
 
 from buildplan.source import whole_files
 
 Files = dict[str, bytes]
-NOBODY = 65534
 
 
 @dataclass(frozen=True)
@@ -139,7 +137,7 @@ class Attempts:
 
         def work() -> None:
             counted = [0]
-            _trace(counted, lambda: lines.write_text(str(counted[0]), "ascii"))
+            traced(counted, lambda: lines.write_text(str(counted[0]), "ascii"))
             self.writer.run(self.folder)
 
         begun = time.monotonic()
@@ -219,91 +217,3 @@ def _put_in_place(written: Any) -> None:
 
 def _hexed(files: Files) -> dict[str, str]:
     return {name: data.hex() for name, data in files.items()}
-
-
-def _trace(counted: list[int], told: Callable[[], object]) -> None:
-    """From the next write on, count the lines of the writer that are run, telling each."""
-    source = whole_files.__file__
-
-    def lines(_: FrameType, event: str, __: object) -> Any:
-        if event == "line":
-            counted[0] += 1
-            told()
-        return lines
-
-    def calls(frame: FrameType, _: str, __: object) -> Any:
-        return lines if frame.f_code.co_filename == source else None
-
-    sys.settrace(calls)
-
-
-def killed_at(line: int) -> Callable[[], None]:
-    """Killed at a line of the writer, counted over all files that are written."""
-
-    def disturb() -> None:
-        counted = [0]
-
-        def told() -> None:
-            if counted[0] == line:
-                os.kill(os.getpid(), signal.SIGKILL)
-
-        _trace(counted, told)
-
-    return disturb
-
-
-def killed_after(seconds: float) -> Callable[[], None]:
-    """Killed so many seconds after the first write began, wherever it then is."""
-
-    def disturb() -> None:
-        # without a handler the system ends the process there and then (POSIX.1-2017, SIGALRM)
-        signal.signal(signal.SIGALRM, signal.SIG_DFL)
-        signal.setitimer(signal.ITIMER_REAL, max(seconds, 1e-6))
-
-    return disturb
-
-
-def vanished_at(line: int, folder: Path) -> Callable[[], None]:
-    """The folder goes at a line of the writer."""
-
-    def disturb() -> None:
-        counted = [0]
-
-        def told() -> None:
-            if counted[0] == line:
-                sys.settrace(None)
-                shutil.rmtree(folder, ignore_errors=True)
-
-        _trace(counted, told)
-
-    return disturb
-
-
-def no_more_than(size: int) -> Callable[[], None]:
-    """No file may grow beyond a size (POSIX.1-2017, RLIMIT_FSIZE): a write fails at that byte."""
-    return lambda: resource.setrlimit(resource.RLIMIT_FSIZE, (size, resource.RLIM_INFINITY))
-
-
-def forbidden(folder: Path) -> Callable[[], None]:
-    """Nothing may be written into the folder."""
-
-    def disturb() -> None:
-        for path in (*folder.rglob("*"), folder):
-            path.chmod(0o555 if path.is_dir() else 0o444)
-        if os.geteuid() == 0:  # nothing is forbidden to root
-            os.setuid(NOBODY)
-
-    return disturb
-
-
-def linked(folder: Path, away: Path) -> Callable[[], None]:
-    """Each file that stands there becomes a link to one elsewhere."""
-
-    def disturb() -> None:
-        shutil.rmtree(away, ignore_errors=True)
-        away.mkdir()
-        for number, path in enumerate(sorted(p for p in folder.rglob("*") if p.is_file())):
-            path.rename(away / str(number))
-            path.symlink_to(away / str(number))
-
-    return disturb

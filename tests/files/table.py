@@ -18,11 +18,8 @@ import tempfile
 from collections.abc import Callable, Sequence
 from pathlib import Path
 
-from attempts import (
-    Attempts,
-    Ended,
-    Files,
-    Writer,
+from attempts import Attempts, Ended, Files, Writer
+from disturbances import (
     forbidden,
     killed_after,
     killed_at,
