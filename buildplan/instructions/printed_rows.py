@@ -80,8 +80,7 @@ def _meeting(context: Context, turn: Turn) -> _Meeting | None:
 
 def _shared(context: Context, met: Sequence[_Meeting], in_a_row: bool) -> Iterator[str]:
     """The row of joints that are alike, and one of the balloons that are tied in there; nothing
-    where they are too few, or more than one thing differs from joint to joint. `in_a_row` says that
-    no other joint comes between them."""
+    where they are too few. `in_a_row` says that no other joint comes between them."""
     if len(met) < FEWEST:
         return
     voice = context.voice
@@ -94,14 +93,14 @@ def _shared(context: Context, met: Sequence[_Meeting], in_a_row: bool) -> Iterat
     if any(len(one) > 1 for one in balloons):
         return
     joints = [one.joint for one in met]
-    free = [[one] for one in chains]
+    free = [[one] for group in chains for one in group]
     if any(balloons):
         links = names_in_runs(voice, [link for one in balloons for link in one], joints)
         free.append([voice.say("balloons {links}, one at each in turn", links=links)])
     # what is the same at all of them is named together, each thing that differs by itself
     parts = [
         voice.say_count(*message, 1 if same and len(one) == 1 else 2, chains=voice.listed(one))
-        for message, things in ((KNOTS, [knots]), (FREE_ENDS, free))
+        for message, things in ((KNOTS, knots), (FREE_ENDS, free))
         for one in things
         if one
     ]
@@ -119,9 +118,10 @@ def _shared(context: Context, met: Sequence[_Meeting], in_a_row: bool) -> Iterat
         yield voice.say(COLOURED_ROW, name=name, colour=met[0].colour, words="; ".join(ways))
 
 
-def _things(context: Context, at_each: Sequence[Mapping[str, int]]) -> list[str] | None:
-    """Chains that pass or end at each of some joints: those of all of them, then those that
-    differ, if that is one at each; None if it is more."""
+def _things(context: Context, at_each: Sequence[Mapping[str, int]]) -> list[list[str]] | None:
+    """Chains that pass or end at each of some joints, as they are told together: those of all of
+    them with one that differs from joint to joint; more that differ, each by itself. None where
+    there are not as many at each, or one comes several times."""
     voice, first = context.voice, at_each[0]
     common = [
         letter
@@ -130,11 +130,14 @@ def _things(context: Context, at_each: Sequence[Mapping[str, int]]) -> list[str]
     ]
     rest = [[letter for letter in one if letter not in common] for one in at_each]
     told = [rows.passes(voice, letter, first[letter]) for letter in common]
-    if not any(rest):
-        return told
-    if any(len(one) != 1 for one in rest):
+    if len({len(one) for one in rest}) > 1:
         return None
-    if any(one[own] != 1 for one, (own,) in zip(at_each, rest, strict=True)):
+    if any(one[own] != 1 for one, letters in zip(at_each, rest, strict=True) for own in letters):
         return None
-    letters = chain_letters(voice, [own for (own,) in rest])
-    return [*told, voice.say("chains {letters}, one at each in turn", letters=letters)]
+    in_turn = [
+        voice.say("chains {letters}, one at each in turn", letters=chain_letters(voice, letters))
+        for letters in zip(*rest, strict=True)
+    ]
+    if len(in_turn) < 2:
+        return [[*told, *in_turn]]
+    return [*([told] if told else []), *([one] for one in in_turn)]

@@ -95,7 +95,8 @@ def repeated(framework: Framework, groups: Sequence[Group]) -> Mapping[int, int]
 
 def _part_of(framework: Framework, group: Group) -> Part | None:
     """The part that a step on the piece is at; None of what ties parts or comes before them."""
-    if not any(operation.adds or operation.kind is Kind.LAY for operation in group.operations):
+    on_it = (Kind.LAY, Kind.JOIN)  # a corner that is brought together brings nothing, nor a lock
+    if not any(operation.adds or operation.kind in on_it for operation in group.operations):
         return None
     if group.kind not in (Kind.LAY, Kind.BRACE, Kind.SINGLE, Kind.JOIN, Kind.TURN_OVER):
         return None

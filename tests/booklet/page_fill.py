@@ -27,7 +27,7 @@ def page_fill(printed: bytes) -> PageFill:
     """Of a booklet as it was printed."""
     with pypdfium2.PdfDocument(io.BytesIO(printed)) as pdf:
         filled = [_filled(page) for page in pdf]
-        ends = [_begins_a_part(pdf[number]) for number in range(1, len(pdf))] + [True]
+        ends = [_begins_apart(pdf[n - 1], pdf[n]) for n in range(1, len(pdf))] + [True]
         words = sum(len(page.get_textpage().get_text_range().split()) for page in pdf)
     short = [
         number
@@ -45,8 +45,14 @@ def _filled(page: pypdfium2.PdfPage) -> float:
     return float((within.max() - HEAD) / (1 - HEAD - FOOT)) if len(within) else 0.0
 
 
-def _begins_a_part(page: pypdfium2.PdfPage) -> bool:
-    """Whether the head of a page is empty: its title stands there."""
-    text = page.get_textpage()
+def _begins_apart(before: pypdfium2.PdfPage, page: pypdfium2.PdfPage) -> bool:
+    """Whether a part begins with a page: its title stands below the head, which is empty, or, of
+    what has a sheet of its own (maps, gauges), in the head, and not on the page before."""
+    head = _head(page)
+    return not head or head not in before.get_textpage().get_text_range()
+
+
+def _head(page: pypdfium2.PdfPage) -> str:
     width, height = page.get_size()
-    return not text.get_text_bounded(0, height * (1 - 0.06), width * 0.5, height).strip()
+    text = page.get_textpage().get_text_bounded(0, height * (1 - 0.06), width * 0.5, height)
+    return text.strip()

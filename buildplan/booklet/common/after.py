@@ -147,7 +147,7 @@ def taking_down(book: Book) -> Section:
         heading(voice.say("Take it down")),
         Items(_down(book), ticked=True, gap=6.0),
         heading(voice.say("Notes")),
-        WriteLines(most=12),
+        WriteLines(most=16),
     ]
     return Section(voice.say("Afterwards"), blocks, titled=True, runs_on=True)
 

@@ -11,7 +11,7 @@ from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import ON_THE_PIECE
 from buildplan.booklet.common.map_sheets import step_place
 from buildplan.booklet.common.panel_rows import in_rows
-from buildplan.booklet.common.step_blocks import PICTURE_HEIGHT
+from buildplan.booklet.common.step_blocks import MOST_EMPTY, PICTURE_HEIGHT
 from buildplan.booklet.common.step_moves import corner_of, first_moves
 from buildplan.booklet.common.step_pictures import CELL_HEIGHT, CELL_WIDTH
 from buildplan.booklet.training.pages import BEGINNER, DATE_LINE, LINE, in_fives, minutes_of
@@ -152,13 +152,13 @@ def _on_the_piece(book: Book, own: Book, made: Practice, step: Step, said: StepW
     first = _comes_before(book, made)
     learnt = [*book.steps[: first.number - 1], *made.steps[: step.number - 1]]
     rows = [row for turn in said.turns for row in turn.lines]
-    blocks = [
-        *lessons_of(own, learnt, step),
-        Words(strong(said.title), after=3.0),
+    lessons = lessons_of(own, learnt, step)
+    shown = [
+        Words(strong(said.title), after=3.0, keep=True),
         *_how(book, learnt, step),
         *in_rows(moves, book.paper.measure, rows),
     ]
-    return Stack(blocks, whole=True)
+    return Stack([*lessons, Stack(shown, whole=not lessons, most_empty=MOST_EMPTY)])
 
 
 def _how(book: Book, learnt: Sequence[Step], step: Step) -> list[Flowable]:
