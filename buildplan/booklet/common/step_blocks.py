@@ -55,7 +55,7 @@ SHORT_CHECK = 60  # letters; a longer check stands below the pictures, not under
 LONG_CHECK = 240  # letters; a check longer than this has the whole width
 COLUMN_GAP = 14.0
 BELOW_TITLE = 60.0  # a title of the work, and the space about it
-MOST_EMPTY = 0.42  # of a page: rather than leave more of it, a step is parted
+MOST_EMPTY = 0.42  # of a page: rather than leave more of it, what comes before a step goes there
 
 
 def step_block(
@@ -84,9 +84,7 @@ def step_block(
     # chains with their colours can be parted from one another
     below = BELOW_TITLE + (mm(STEPS_MM) if book.link else 0.0)
     parted = bool(strip_rows(book, step))
-    stack = Stack(
-        [Rule(), place, *body], whole=not parted, below_title=below, most_empty=MOST_EMPTY
-    )
+    stack = Stack([Rule(), place, *body], whole=not parted, below_title=below)
     if not before:
         return stack
     return Stack([*before, stack], whole=True, below_title=below, most_empty=MOST_EMPTY)
