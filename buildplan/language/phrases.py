@@ -64,3 +64,8 @@ def runs_told(voice: Voice, names: Sequence[str], numbers: Sequence[int]) -> lis
 def number_ranges(voice: Voice, numbers: Sequence[int]) -> str:
     """`1 to 4, 6 and 9`."""
     return voice.listed(runs_told(voice, [voice.whole(number) for number in numbers], numbers))
+
+
+def people_counted(voice: Voice, number: int) -> str:
+    """How many people, within a sentence: `1 person`, `2 people`."""
+    return voice.say_count("{number} person", "{number} people", number)

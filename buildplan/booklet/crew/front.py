@@ -22,6 +22,7 @@ from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.figures import minutes_words, weight_words
 from buildplan.language.messages import mark
+from buildplan.language.phrases import people_counted
 from buildplan.language.voice import Voice
 from buildplan.shape.whereabouts import group_words
 
@@ -109,9 +110,9 @@ def _figures(book: Book) -> tuple[str, ...]:
         ),
         strong(people_words(book)),
         voice.say(
-            "About {time} of practised work for {people} people (estimate)",
+            "About {time} of practised work for {people} (estimate)",
             time=strong(minutes_words(facts.crew_minutes, voice)),
-            people=facts.crew,
+            people=people_counted(voice, facts.crew),
         ),
         voice.say(
             "Stands on {joints}",

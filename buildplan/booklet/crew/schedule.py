@@ -15,6 +15,7 @@ from buildplan.evaluation.figures import minutes_words
 from buildplan.instructions.jobs import job_title
 from buildplan.instructions.times import duration
 from buildplan.language.messages import mark
+from buildplan.language.phrases import people_counted
 from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job
 from buildplan.sequence.stretches import Stretch
@@ -67,10 +68,10 @@ def _part(book: Book, work: Sequence[Job], part: PlaceWork) -> list[Flowable]:
     return [
         heading(
             voice.say(
-                "{part}: {time} for {people} people",
+                "{part}: {time} for {people}",
                 part=name,
                 time=duration(voice, part.minutes),
-                people=book.facts.crew,
+                people=people_counted(voice, book.facts.crew),
             )
         ),
         Words(voice.say(begin, time=strong(latest))),

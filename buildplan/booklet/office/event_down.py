@@ -21,6 +21,7 @@ from buildplan.document.tables import Grid
 from buildplan.document.text import SMALL, STRONG, plain, strong
 from buildplan.instructions.times import duration
 from buildplan.language.messages import mark
+from buildplan.language.phrases import people_counted
 from buildplan.language.voice import Voice
 
 CLOSE_ROWS = 2.5
@@ -79,17 +80,16 @@ def down_words(plan: EventPlan, voice: Voice) -> str:
     times = away_by(plan)
     if times is None:
         return voice.say(
-            "Taking down: {time} for {people} people, then carry out and load (estimate).",
+            "Taking down: {time} for {people}, then carry out and load (estimate).",
             time=lasts,
-            people=plan.event.crew,
+            people=people_counted(voice, plan.event.crew),
         )
     begins, away = times
     return voice.say(
-        "Taking down from {from_time}: {time} for {people} people; loaded and away by {away} "
-        "(estimate).",
+        "Taking down from {from_time}: {time} for {people}; loaded and away by {away} (estimate).",
         from_time=f"{begins:%H:%M}",
         time=lasts,
-        people=plan.event.crew,
+        people=people_counted(voice, plan.event.crew),
         away=f"{away:%H:%M}",
     )
 

@@ -21,6 +21,7 @@ from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.ballast import sand_l, water_l
 from buildplan.evaluation.figures import KG_PER_LB, minutes_words, weight_words
 from buildplan.instructions.times import duration
+from buildplan.language.phrases import people_counted
 from buildplan.language.voice import Voice
 from buildplan.sequence.timetable import RESERVE, WorkPlace
 
@@ -196,9 +197,9 @@ def _what(plan: EventPlan, moment: Moment, voice: Voice) -> str:
     match moment.step:
         case DayStep.WORKSHOP:
             return voice.say(
-                "Start in the workshop: {time} for {people} people, {work} of work",
+                "Start in the workshop: {time} for {people}, {work} of work",
                 time=minutes_words(moment.minutes, voice),
-                people=plan.event.crew,
+                people=people_counted(voice, plan.event.crew),
                 work=minutes_words(_work(plan, WorkPlace.WORKSHOP), voice),
             )
         case DayStep.LOAD:
@@ -209,9 +210,9 @@ def _what(plan: EventPlan, moment: Moment, voice: Voice) -> str:
             return voice.say("Arrive; park, measure the doors, carry in: {time}", time=lasts)
         case DayStep.SITE:
             return voice.say(
-                "Start on site: {time} for {people} people, {work} of work",
+                "Start on site: {time} for {people}, {work} of work",
                 time=minutes_words(moment.minutes, voice),
-                people=plan.event.crew,
+                people=people_counted(voice, plan.event.crew),
                 work=minutes_words(_work(plan, WorkPlace.SITE), voice),
             )
         case _:

@@ -24,6 +24,7 @@ from buildplan.document.blocks import Shown, Words, heading
 from buildplan.document.tables import Grid
 from buildplan.document.text import SMALL, STRONG, plain, strong
 from buildplan.instructions.jobs import job_title
+from buildplan.language.phrases import people_counted
 from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job
 from buildplan.sequence.stretches import Stretch, stretches
@@ -165,10 +166,10 @@ def _part(plan: EventPlan, part: PlaceWork, measure: float, voice: Voice) -> lis
     return [
         heading(
             voice.say(
-                "{part}, from {time}: {people} people",
+                "{part}, from {time}: {people}",
                 part=place_name(part.place, voice),
                 time=begins,
-                people=plan.event.crew,
+                people=people_counted(voice, plan.event.crew),
             )
         ),
         Shown(picture),
