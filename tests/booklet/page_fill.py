@@ -55,4 +55,4 @@ def _begins_apart(before: pypdfium2.PdfPage, page: pypdfium2.PdfPage) -> bool:
 def _head(page: pypdfium2.PdfPage) -> str:
     width, height = page.get_size()
     text = page.get_textpage().get_text_bounded(0, height * (1 - 0.06), width * 0.5, height)
-    return text.strip()
+    return str(text).strip()
