@@ -283,10 +283,8 @@ def test_a_crew_of_one_is_told_when_to_call_for_help(books: list[Book]) -> None:
     assert alone.timetable.short_of
     reader = pypdf.PdfReader(io.BytesIO(print_event(alone, PAPERS["letter"], VOICE)))
     text = " ".join(" ".join(page.extract_text() for page in reader.pages).split())
-    assert "Call for help" in text
+    assert ("Call for help" in text, " 1 people" in text) == (True, False)
     assert "1 person; 2 to turn, lift and stand it up" in text, "the first page says so too"
-    assert "for 1 person, " in text
-    assert " 1 people" not in text
 
 
 def test_where_no_place_is_found_the_words_do_not_say_that_it_cannot_fit(
