@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import base64
 import hashlib
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from functools import cache
 from urllib.parse import quote
 
@@ -55,16 +55,16 @@ def drawn_from() -> str:
     return told.hexdigest()[:16]
 
 
-def beginnings(folder: Folder, voice: Voice) -> list[dict[str, object]]:
+def beginnings(folder: Folder, drawn: Collection[str], voice: Voice) -> list[dict[str, object]]:
     """Patterns with their usual pieces, whole pieces of the folders within, then outlines that have
-    a name."""
+    a name. `drawn` are the patterns whose picture is there."""
     patterns: list[dict[str, object]] = [
         {
             "kind": "pattern",
             "key": key,
             "title": _capital(voice.say(called)),
             "about": "",
-            "picture": f"/api/beginnings/{key}.png?of={drawn_from()}",
+            "picture": f"/api/beginnings/{key}.png?of={drawn_from()}" if key in drawn else None,
         }
         for key, called in CALLED.items()
     ]

@@ -39,29 +39,26 @@ from buildplan.language.voice import Voice
 from buildplan.source.bounded import bytes_within
 from buildplan.source.whole_files import write_whole
 
-PATIENCE_S, AGAIN_S = 60.0, 0.1
 # how each kind of picture begins: PNG (ISO/IEC 15948, 5.2), JPEG (ISO/IEC 10918-1, B.1.1.3)
 BEGUN_SO = {".png": b"\x89PNG\r\n\x1a\n", ".jpg": b"\xff\xd8\xff"}
 SVG_BEGUN = (b"<svg", b"<?xml", b"<!--", b"<!DOCTYPE svg")
 
 
 def listed(desk: Desk, request: Request, sent: Any) -> Response:
-    """What a new design can be begun with; the pictures of it are ordered."""
+    """What a new design can be begun with; pictures that are not there are ordered, and every page
+    is told of each: none waits for one, for a browser asks for few things at a time."""
     folder = pictures(desk)
     missing = [key for key in CALLED if not (folder / f"{key}.png").exists()]
     lane = "beginnings"
+
+    def heard(part: object) -> None:
+        desk.hub.tell(kind=lane)
+
     if missing and not desk.workers.busy_with(lane, lane):
-        work = BeginningsWork(folder)
-        desk.workers.ask(Errand(lane, lane, work, _heard, _ended, ORDERED))
-    return JSONResponse(beginnings(desk.folder, Voice(language_of(desk, request))))
-
-
-def _heard(part: object) -> None:
-    """A picture is there: who waits for it sees it."""
-
-
-def _ended(whole: bool) -> None:
-    """All that could be drawn is."""
+        errand = Errand(lane, lane, BeginningsWork(folder), heard, lambda whole: None, ORDERED)
+        desk.workers.ask(errand)
+    drawn = frozenset(key for key in CALLED if (folder / f"{key}.png").exists())
+    return JSONResponse(beginnings(desk.folder, drawn, Voice(language_of(desk, request))))
 
 
 def pictures(desk: Desk) -> Path:
@@ -69,25 +66,19 @@ def pictures(desk: Desk) -> Path:
     return desk.folder.kept / "beginnings" / drawn_from()
 
 
-async def picture(request: Request) -> Response:
-    """What a pattern is begun with, as PNG; waited for while it is drawn."""
-    desk: Desk = request.app.state.desk
-    key = request.path_params["key"]
+def picture(desk: Desk, request: Request, sent: Any) -> Response:
+    """What a new design can be begun with, as PNG: a pattern drawn, or the picture that is kept
+    beside a whole piece."""
+    key: str = request.path_params["key"]
     if "/" in key:
-        piece = await asyncio.to_thread(begun_piece, desk.folder, key)
-        if piece is not None and piece.picture is not None:
-            drawn = await asyncio.to_thread(bytes_within, piece.picture, MOST_PICTURE)
-            if drawn.startswith(BEGUN_SO[".png"]):
-                return Response(drawn, media_type="image/png")
-    if key in CALLED:
-        file = pictures(desk) / f"{key}.png"
-        for _ in range(round(PATIENCE_S / AGAIN_S)):
-            if file.exists():
-                kept = {"cache-control": "private, max-age=86400"}
-                return Response(file.read_bytes(), media_type="image/png", headers=kept)
-            if desk.hub.is_closed or not desk.workers.busy_with("beginnings", "beginnings"):
-                break
-            await asyncio.sleep(AGAIN_S)
+        piece = begun_piece(desk.folder, key)
+        file = None if piece is None else piece.picture
+    else:
+        file = pictures(desk) / f"{key}.png" if key in CALLED else None
+    if file is not None and file.is_file():
+        drawn = bytes_within(file, MOST_PICTURE)
+        if drawn.startswith(BEGUN_SO[".png"]):
+            return Response(drawn, media_type="image/png")
     raise RefusedError(404, message("this picture is not drawn yet"))
 
 

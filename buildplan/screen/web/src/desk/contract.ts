@@ -232,6 +232,7 @@ export type Happened =
   | { kind: "worked"; name: string; version: string }
   | { kind: "card"; name: string }
   | ({ kind: "job" } & Job)
+  | { kind: "beginnings" }
   | { kind: "folder" };
 
 export interface PageWords {

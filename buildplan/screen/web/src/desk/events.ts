@@ -1,7 +1,7 @@
 // What the server says by itself: something changed, was worked out, was printed.
 import { changedElsewhere, loadHome, loadWorked, openDesign } from "./actions";
 import type { Happened } from "./contract";
-import { connected, design, jobs, notice } from "./state";
+import { connected, design, drawn, jobs, notice } from "./state";
 import { say } from "./words";
 
 let lost = false;
@@ -24,6 +24,9 @@ export function hear(happened: Happened): void {
       break;
     case "job":
       jobs.value = { ...jobs.value, [happened.job]: happened };
+      break;
+    case "beginnings":
+      drawn.value += 1;
       break;
     case "card":
     case "folder":

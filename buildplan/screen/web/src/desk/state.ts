@@ -35,6 +35,8 @@ export const problems = computed((): readonly Problem[] => {
   return design.value?.problems ?? [];
 });
 
+/** How often the server said that a picture of a beginning is there. */
+export const drawn = signal(0);
 export const saving = signal<"saved" | "saving" | "not saved">("saved");
 /** Two changes met; kept on the page until the reader has read it. */
 export const met = signal<Met | null>(null);

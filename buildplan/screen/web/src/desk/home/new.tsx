@@ -5,6 +5,7 @@ import { getBeginnings } from "../api";
 import { tellError } from "../actions";
 import type { Beginning } from "../contract";
 import { Sign } from "../sign";
+import { drawn } from "../state";
 import { say } from "../words";
 import { Make } from "./make";
 import { Making } from "./making";
@@ -36,7 +37,7 @@ export function NewPage() {
   const [chosen, setChosen] = useState<Chosen>({ ...NOTHING, picture: dropped.value });
   const [beginnings, setBeginnings] = useState<readonly Beginning[]>([]);
   const [job, setJob] = useState<string | null>(null);
-  useEffect(() => void getBeginnings().then(setBeginnings, tellError), []);
+  useEffect(() => void getBeginnings().then(setBeginnings, tellError), [drawn.value]);
   useEffect(() => {
     if (!dropped.value) return;
     setWay("picture");

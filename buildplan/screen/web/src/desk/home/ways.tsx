@@ -23,7 +23,7 @@ function Pick({ legend, name, from, picked, pick }: PickProps) {
         {from.map((one) => (
           <label key={`${one.kind} ${one.key}`} class="card">
             <input type="radio" name={name} checked={picked?.kind === one.kind && picked.key === one.key} onChange={() => pick(one)} />
-            <BeginningPicture address={one.picture} />
+            <BeginningPicture one={one} />
             <div class="told">
               <strong>{one.title}</strong>
               {one.about && <p>{one.about}</p>}
@@ -36,16 +36,17 @@ function Pick({ legend, name, from, picked, pick }: PickProps) {
 }
 
 /** Drawn once for every desk: the first time that takes a moment. */
-function BeginningPicture({ address }: { address: string | null }) {
+function BeginningPicture({ one }: { one: Beginning }) {
   const [drawn, setDrawn] = useState(false);
+  const address = one.picture;
   return (
     <div class="picture">
       {!drawn && (
         <span class="none">
-          <Sign name="working" />
+          <Sign name={address === null && one.kind === "gallery" ? "piece" : "working"} />
         </span>
       )}
-      {address !== null && <img src={address} alt="" decoding="async" data-drawn={drawn} onLoad={() => setDrawn(true)} />}
+      {address !== null && <img src={address} alt="" loading="lazy" decoding="async" data-drawn={drawn} onLoad={() => setDrawn(true)} />}
     </div>
   );
 }
