@@ -129,7 +129,7 @@ def _part(name: str, at: Path, whole: WholeFile) -> dict[str, object]:
         key.name: PART_BEGINNINGS[name].get(key.name)
         or template(key.kinds[0], (*build, key.name), whole)
         for key in keys_of(model)
-        if not key.optional or key.name in OTHERS
+        if not key.optional or key.name in OTHERS or key.name in PART_BEGINNINGS[name]
     }
     for key in OTHERS & keys.keys():  # of another colour than what they are tied to
         keys[key] = whole.first_balloon((*build, key), other=True)

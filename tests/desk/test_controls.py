@@ -16,6 +16,7 @@ from xml.etree.ElementTree import fromstring
 import pytest
 import yaml
 
+from buildplan.design.checks import check
 from buildplan.design.model import Design
 from buildplan.design.reading import joined_data
 from buildplan.design.schema import design_schema
@@ -253,4 +254,5 @@ def test_every_part_that_can_be_added_is_one_that_can_be_built() -> None:
     for one in parts["adds"]:
         name, keys = next(iter(one["value"]["build"].items()))
         alone = {**yaml.safe_load(text), "build": {name: keys}}
+        assert not list(check(alone, CONSTANTS)), name
         joined_data(alone, DESIGNS, CONSTANTS)

@@ -11,10 +11,14 @@ import { tapping, tell } from "./choices";
 import { ColourControl } from "./colours";
 import { CourseOfTube } from "./course";
 import { GroupControl, ListControl, MapControl } from "./many_controls";
+import { SIDES } from "./faces";
 import { isUnder, keyOf } from "./paths";
 import { courses } from "./strip";
 import { listOf } from "./tiles";
 import { canBeLeftOut, editsFor, isThere, problemsOf } from "./written";
+
+/** Keys whose values are names of parts, and no joints: those are set by "Set it ...". */
+const NAMES_PARTS: readonly string[] = [...SIDES, "between", "name"];
 
 export const isFixed = (): boolean => design.value?.read_only === true;
 
@@ -148,7 +152,7 @@ function TextControl({ control }: { control: Control }) {
               +
             </button>
           )}
-          {control.kind === "joints" && !isFixed() && <PickJoints control={control} />}
+          {control.kind === "joints" && !NAMES_PARTS.includes(control.key) && !isFixed() && <PickJoints control={control} />}
           <LeaveOut control={control} />
         </div>
       )}
