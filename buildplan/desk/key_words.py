@@ -29,6 +29,7 @@ KEYS: Mapping[str, str] = {
     "spare": mark("Extra balloons, as a share"),
     "labour": mark("Minutes for one operation"),
     "brand": mark("Brand"),
+    "font": mark("File of the font"),
     "text": mark("Notes to print"),
     "colour_pattern": mark("Order of colours"),
     "translations": mark("In other languages"),
