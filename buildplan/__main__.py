@@ -3,11 +3,9 @@ interrupt ends in one plain line, while the rest is still being loaded too."""
 
 from __future__ import annotations
 
-import logging
 import os
 import signal
 import sys
-import warnings
 from types import FrameType
 
 # 128 and the number of the signal, as shells have it
@@ -21,9 +19,9 @@ def _end(number: int, frame: FrameType | None) -> None:
 def main() -> None:
     """Run the command; see `buildplan.cli`."""
     signal.signal(signal.SIGTERM, _end)
-    if not os.environ.get("BUILDPLAN_DEBUG"):
-        _quieten()
     try:
+        if not os.environ.get("BUILDPLAN_DEBUG"):
+            _quieten()
         from buildplan.cli import main as run
     except KeyboardInterrupt:
         _stopped(INTERRUPTED)
@@ -38,6 +36,9 @@ def main() -> None:
 def _quieten() -> None:
     """Let no library log or warn in words of its own, here or in the processes begun from here:
     what is wrong is told by us."""
+    import logging
+    import warnings
+
     logging.getLogger().addHandler(logging.NullHandler())
     warnings.simplefilter("ignore")
     os.environ.setdefault("PYTHONWARNINGS", "ignore")

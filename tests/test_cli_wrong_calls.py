@@ -15,6 +15,9 @@ FRAME = Path(__file__).parent.parent / "designs" / "picture_frame.yaml"
     [
         (("steps", "--crew", "2", "--opening", "10am"), "such as 2027-05-08 10:00, not 10am"),
         (("steps", "--crew", "2", "--opening", "0001-01-01 08:00"), "such as 2027-05-08 10:00"),
+        (("check", "--gust", "99999999999999999999km/h"), "is not a speed"),
+        (("check", "--door", "0x0cm"), "is no door"),
+        (("check", "--door", "99999999999999999999x200cm"), "is no door"),
         (("quote", "--deposit", "200%"), "at most 100 % of the whole, not 200%"),
         (("quote", "--deposit", "0%"), "more than 0 %"),
         (("quote", "--deposit", "30"), "such as 30%"),

@@ -84,6 +84,8 @@ def side_words(length_m: float, units: Units) -> Message:
 
 # International mile and hour, exact.
 METRES_PER_SECOND: Mapping[str, float] = {"km/h": 1 / 3.6, "mph": 1609.344 / 3600, "m/s": 1.0}
+# above the strongest gust that was ever measured, 113.2 m/s (WMO, Barrow Island 1996; from memory)
+FASTEST_M_PER_S = 120.0
 
 
 def parse_speed(text: str) -> float:
@@ -92,8 +94,9 @@ def parse_speed(text: str) -> float:
     Raises ToldError for anything else.
     """
     found = re.fullmatch(r"\s*(\d+(?:\.\d+)?)\s*(km/h|mph|m/s)\s*", text)
-    if found is None or not float(found[1]):
+    speed = 0.0 if found is None else float(found[1]) * METRES_PER_SECOND[found[2]]
+    if not 0 < speed <= FASTEST_M_PER_S:
         raise ToldError(
             message("{text} is not a speed; write it like 25km/h, 15mph or 7m/s", text=repr(text))
         )
-    return float(found[1]) * METRES_PER_SECOND[found[2]]
+    return speed

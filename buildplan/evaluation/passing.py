@@ -15,6 +15,7 @@ from buildplan.source.mistake import quoted
 from buildplan.source.trade_words import INCHES
 
 # A hand's breadth on each side: what is carried sways, and sizes are estimates. From memory.
+LEAST_DOOR_M, MOST_DOOR_M = 0.1, 100.0
 SPARE_M = 0.08
 METRES_PER_INCH = 0.0254  # exact
 _DOOR = re.compile(
@@ -118,19 +119,25 @@ def parse_door(text: str) -> Door:
     """The door of `90x205cm`, `36in x 80in` or `Front door=0.9m x 2.05m`. Raises ToldError."""
     found = _DOOR.fullmatch(text.strip())
     if found is None:
-        raise ToldError(
-            message(
-                "{text} is no door; write its clear width and height like {examples}",
-                text=quoted(text),
-                examples="90x205cm, 36x80in, Lift=80x200cm",
-            )
-        )
+        raise _no_door(text)
     unit = found["unit"] or found["last"]
     width, height = (
         float(number.replace(",", ".")) * INCHES[of] * METRES_PER_INCH
         for number, of in ((found["width"], unit), (found["height"], found["last"]))
     )
+    if not all(LEAST_DOOR_M <= side <= MOST_DOOR_M for side in (width, height)):
+        raise _no_door(text)
     return Door(found["name"] or "", width, height)
+
+
+def _no_door(text: str) -> ToldError:
+    return ToldError(
+        message(
+            "{text} is no door; write its clear width and height like {examples}",
+            text=quoted(text),
+            examples="90x205cm, 36x80in, Lift=80x200cm",
+        )
+    )
 
 
 def bag_passes(bag_m: Sequence[float], door: Door) -> bool:
