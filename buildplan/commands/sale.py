@@ -23,6 +23,7 @@ if TYPE_CHECKING:
 # shorter keys could be guessed
 LEAST_KEY = 16
 MOST_KEY = 1024 * 1024
+MOST_TOLD = 20  # bad rows of a list, each on a line
 PASSWORD = "BUILDPLAN_SIGN_PASSWORD"
 
 BrandOption = Annotated[
@@ -116,11 +117,14 @@ def _buyers_in(file: Path, voice: Voice) -> tuple[tuple[Buyer, ...], bool]:
         raise typer.BadParameter(unreadable(file, error, voice)) from error
     except BuyersUnreadableError as error:
         raise typer.BadParameter(f"{shown(str(file))}: {voice.tell(error.told)}") from error
-    for row in bad:
+    for row in bad[:MOST_TOLD]:
         words = voice.say(
             "{place}: {problem}; no copy printed", place=f"{file}:{row.line}", problem=row.why
         )
         aside(words)
+    more = len(bad) - MOST_TOLD
+    if more > 0:
+        aside(voice.say_count("and {number} row more", "and {number} rows more", more))
     if not buyers:
         words = voice.say("{file}: no buyer in it, nothing printed", file=str(file))
         aside(words)

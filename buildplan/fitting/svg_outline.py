@@ -13,7 +13,7 @@ from pathlib import Path as FilePath
 from xml.etree import ElementTree
 
 import numpy as np
-from shapely import Polygon
+from shapely import Polygon, STRtree, linestrings
 from svgelements import SVG, Arc, Close, Line, Move, Path, Shape
 
 from buildplan.fitting.outline import ComplexArray, Drawn, OutlineError, enclosed
@@ -24,6 +24,7 @@ from buildplan.source.svg_size import drawn_elements
 MOST_BYTES = 2 * 1024 * 1024
 MOST_SEGMENTS = 20_000
 MOST_POINTS = 100_000
+MOST_CROSSINGS, LINES_AT_ONCE = 10_000, 200
 FURTHEST = 1e9  # from where the drawing begins, in its own units
 A_PIECE = 0.04  # of the largest: a smaller path is no piece of its own
 POINTS_PER_CURVE, POINTS_PER_ARC = 24, 96
@@ -82,6 +83,8 @@ def _closed_paths(file: FilePath) -> list[_Closed]:
             if points is not None:
                 if float(np.abs(points).max()) > FURTHEST:
                     raise _too_far(file)
+                if _tangled(points):
+                    raise _too_tangled(file)
                 found.append(_Closed(np.conj(points), number, _even_odd(element)))
     if not found:
         raise OutlineError(
@@ -131,6 +134,28 @@ def _too_far(file: FilePath) -> OutlineError:
         message("{file} draws further out than any sheet reaches", file=str(file)),
         message("save it again as plain SVG"),
     )
+
+
+def _too_tangled(file: FilePath) -> OutlineError:
+    return OutlineError(
+        message("a path of {file} crosses itself too often for an outline", file=str(file)),
+        message("simplify the drawing to one outline"),
+    )
+
+
+def _tangled(points: ComplexArray) -> bool:
+    """Whether a path crosses itself so often that the regions between would be too many."""
+    points = points[points != np.roll(points, 1)]
+    ends = np.stack([points, np.roll(points, -1)], axis=1)
+    lines = linestrings(np.stack([ends.real, ends.imag], axis=2))
+    tree, found = STRtree(lines), 0
+    # each line meets itself and its two neighbours
+    most = 3 * len(lines) + 2 * MOST_CROSSINGS
+    for start in range(0, len(lines), LINES_AT_ONCE):
+        found += tree.query(lines[start : start + LINES_AT_ONCE], "intersects").shape[1]
+        if found > most:
+            return True
+    return False
 
 
 def _points_of(segment: object) -> int:

@@ -124,8 +124,12 @@ def test_what_is_used_again_and_again_is_counted_before_it_is_drawn() -> None:
         '<svg xmlns="http://www.w3.org/2000/svg"><path d="M0 0'
         + "".join(f"C 1 2 3 4 {n} {n % 7} " for n in range(19000))
         + 'z"/></svg>',
+        # of n chords drawn at random about a third of all pairs cross
+        '<svg xmlns="http://www.w3.org/2000/svg"><path d="M0 0'
+        + "".join(f"L{n * 7919 % 1000} {n * 104729 % 997} " for n in range(19000))
+        + 'z"/></svg>',
     ],
-    ids=["uses", "itself", "html", "arcs", "curves"],
+    ids=["uses", "itself", "html", "arcs", "curves", "tangle"],
 )
 def test_an_outline_that_is_too_much_is_refused(text: str, tmp_path: Path) -> None:
     file = tmp_path / "outline.svg"
@@ -202,6 +206,16 @@ def test_of_ten_thousand_bad_rows_the_first_are_told(call: Call, tmp_path: Path)
     status, _, said = call("times", "log.csv")
     assert status == 1
     assert len(said.splitlines()) == 21
+    assert "9,980" in said
+
+
+def test_of_ten_thousand_bad_buyers_the_first_are_told(call: Call, tmp_path: Path) -> None:
+    (tmp_path / "lamp.yaml").write_bytes(LAMP.read_bytes())
+    sale = ("booklet", "lamp.yaml", "--edition", "sale", "--buyers", "buyers.csv")
+    (tmp_path / "buyers.csv").write_text("name\n" + '""\n' * 10_000, "utf-8")
+    status, _, said = call(*sale)
+    assert status == 1
+    assert len(said.splitlines()) == 22
     assert "9,980" in said
 
 
