@@ -36,6 +36,13 @@ OF_BETWEEN = (
     ShapeKind.FOLDS,
     ShapeKind.DOES_NOT_HOLD_ITSELF,
 )
+# what a beam that too few joints hold may do
+OF_A_BEAM = (
+    ShapeKind.NOT_AS_DRAWN,
+    ShapeKind.FOLDS,
+    ShapeKind.DOES_NOT_STAND,
+    ShapeKind.DOES_NOT_HOLD_ITSELF,
+)
 WIDTHS: Mapping[str, str] = {"wall": "across", "arch": "span"}  # what says how wide a part is
 MOST_PLACES = 6  # places of a part that are tried: each takes as long as a check
 
@@ -56,6 +63,8 @@ def assembly_ways(kind: ProblemKind, data: Data, folder: Path) -> Iterator[Remed
         yield from _as_wide(data, measure(data, folder))
     elif kind is ShapeKind.OFF_THE_MIDDLE:
         yield from _odd_or_even(data, measure(data, folder))
+    if kind in OF_A_BEAM:
+        yield from _columns_of_four(data)
     if kind in OF_BETWEEN:
         yield from _across_in_place_of_between(data)
 
@@ -158,6 +167,25 @@ def _wider(data: Data, names: Sequence[str], more: int) -> Iterator[Remedy]:
             words = message("make part {part} wider: {right}", part=part["name"], right=right)
             wider = Put((*AT, "parts", i, "build", pattern, key), keys[key] + more)
             yield Remedy(words, (wider,))
+
+
+def _columns_of_four(data: Data) -> Iterator[Remedy]:
+    """Columns that carry others built four balloons around: a beam then lies on all four joints of
+    their tops, and on two of most others."""
+    carriers = {name for part in _parts(data) for name in _carriers(part)}
+    found = {
+        part["name"]: Put((*AT, "parts", i, "build", "column", "around"), 4)
+        for i, part in enumerate(_parts(data))
+        if part["name"] in carriers and (part.get("build") or {}).get("column")
+        if part["build"]["column"].get("around") != 4
+    }
+    if found:
+        words = message(
+            "build what carries it, {parts}, four balloons around: {right}",
+            parts=listing([*found]),
+            right="around: 4",
+        )
+        yield Remedy(words, tuple(found.values()))
 
 
 # --- ties ---------------------------------------------------------------------------------

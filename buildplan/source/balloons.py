@@ -2,17 +2,26 @@
 
 from __future__ import annotations
 
-from typing import Annotated
+from typing import Annotated, Any
 
-from pydantic import Field
+from pydantic import ConfigDict, Field
 
 from buildplan.framework.balloon_kinds import BALLOON_KINDS
 from buildplan.language.messages import mark
 from buildplan.source.values import ONE_LINE, FileModel, Finish, HexColour, Length, OneOf
 
 
+def _label_where_colour_is_no_name(schema: dict[str, Any]) -> None:
+    """In the schema a label is asked for with a colour in hex digits alone."""
+    schema["required"] = [key for key in schema["required"] if key != "label"]
+    schema["if"] = {"properties": {"colour": {"pattern": "^ *#"}}}
+    schema["then"] = {"required": ["label"]}
+
+
 class Balloon(FileModel):
     """One kind of balloon in the piece: its size, its colour, and how far it is inflated."""
+
+    model_config = ConfigDict(json_schema_extra=_label_where_colour_is_no_name)
 
     kind: Annotated[str, OneOf(BALLOON_KINDS)] = Field(
         description=mark(

@@ -1,7 +1,8 @@
 """Lengths and colours as people write them, made what the rest of the program reads.
 
 A length may carry its unit (`12 in`, `30 cm`, `3 1/2"`): it is then converted to the file's. A
-colour may be a name: of CSS, of our own, or the label of another balloon of the file.
+colour may be a name: of CSS, of our own, or the label of another balloon of the file; a balloon
+without a label is then called so.
 """
 
 from __future__ import annotations
@@ -80,7 +81,15 @@ def _labelled(balloons: Iterable[object]) -> Mapping[str, str]:
 
 
 def _balloon(given: dict[str, Any], units: object, labels: Mapping[str, str]) -> dict[str, Any]:
-    return with_colours(_with_lengths(given, _LENGTH_KEYS, units), ("colour",), labels)
+    made = with_colours(_with_lengths(given, _LENGTH_KEYS, units), ("colour",), labels)
+    return _called(given.get("colour"), made)
+
+
+def _called(colour: object, made: dict[str, Any]) -> dict[str, Any]:
+    """What a balloon without a label is called: by its colour, where that is a name."""
+    if "label" in made or not isinstance(colour, str) or re.match(" *#|[ \\n]*$", colour):
+        return made
+    return {**made, "label": " ".join(colour.split())}
 
 
 def _with_lengths(given: dict[str, Any], keys: Iterable[str], units: object) -> dict[str, Any]:

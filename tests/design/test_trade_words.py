@@ -15,6 +15,7 @@ from matplotlib.colors import CSS4_COLORS
 from buildplan.design.schema import design_schema
 from buildplan.source.colour_names import OWN, hex_of
 from buildplan.source.file_changes import changed_text
+from buildplan.source.kinds import FileKind
 from buildplan.source.problems import Problem, UnreadableDesignError
 from buildplan.source.trade_words import length_in
 
@@ -78,6 +79,19 @@ def test_colours_by_name_and_by_a_label_of_the_file() -> None:
     by_label = changed(text, ("colour: cream", "colour: Ivory"))
     assert read(by_label).balloons["cross"].colour == "#F7F3E9", "the file's own ivory"
     VALIDATOR.validate(yaml.safe_load(by_label))
+
+
+def test_a_balloon_without_a_label_is_called_by_its_colours_name() -> None:
+    text = changed(RING, ('"#1F5F8B"', "dark  Orange"), ("    label: deep blue\n", ""))
+    assert read(text).balloons["long"].label == "dark Orange"
+    VALIDATOR.validate(yaml.safe_load(text))
+    for colour in ('"#1F5F8B"', '" #1F5F8B"'):
+        digits = changed(RING, ('"#1F5F8B"', colour), ("    label: deep blue\n", ""))
+        missing = [one for one in problems(digits) if one.path == "balloons.long.label"]
+        assert [one.kind for one in missing] == [FileKind.KEY_MISSING]
+        assert not VALIDATOR.is_valid(yaml.safe_load(digits))
+    (nameless,) = problems(changed(text, ("dark  Orange", "darc orange")))
+    assert nameless.path == "balloons.long.colour"
 
 
 def test_a_group_without_repeat_is_laid_once() -> None:

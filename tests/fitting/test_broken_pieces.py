@@ -156,6 +156,9 @@ def with_small(key: str, gauge: float, build: dict[str, Any]) -> dict[str, Any]:
 
 SHEET = {"wall": {"across": 2, "up": 9, "layers": 1, "row": "a", "upright": "a", **LOCKED}}
 TWO_LETTERS = {"letters": {**PIECES["letters"]["letters"], "text": "LO", "bar": "a"}}
+# an entrance whose beam lies on two joints of each column
+OF_THREE = json.loads(json.dumps(PIECES["assembly"]).replace('"around": 4', '"around": 3'))
+OF_THREE["assembly"]["parts"].append({"name": "S", "on": "B", "build": PIECES["letters"]})
 UNLIKE = design(RING, colour_pattern={"A": ["a", "a", "b"]})
 # what is wrong with it, and the piece: wrong only where it is solved
 WRONG_SHAPES = {
@@ -164,6 +167,7 @@ WRONG_SHAPES = {
     "folds": with_small("long", 6, TWO_LETTERS),
     "nothing-meets": with_small("ring", 4, PIECES["assembly"]),
     "does-not-hold-itself": design(SHEET),
+    "does-not-stand": design(OF_THREE),
     "unlike-back": UNLIKE,
 }
 

@@ -24,12 +24,14 @@ MOST_MAKES = 4
 
 @dataclass(frozen=True)
 class Bag:
-    """What goes into one bag (or, where it is too much for one, into bags of one label)."""
+    """What goes into one bag (or, where it is too much for one, into bags of one label); `chain`
+    is the letter of the chain that has it to itself, if one has."""
 
     label: str
     holds: str
     counts: dict[str, int]
     bulk_m3: float
+    chain: str = ""
 
     @property
     def balloons(self) -> int:
@@ -52,6 +54,7 @@ def bags(framework: Framework, voice: Voice) -> tuple[Bag, ...]:
                 joint=long.chain.joints[0],
             ),
             (framework.link[link].balloon for link in long.chain.links),
+            long.letter,
         )
         for long in framework.chains
         if long not in together
@@ -171,10 +174,12 @@ def _for_braces(voice: Voice, count: int, length: int, colours: str) -> str:
     )
 
 
-def _bag(framework: Framework, label: str, holds: str, keys: Iterable[str]) -> Bag:
+def _bag(
+    framework: Framework, label: str, holds: str, keys: Iterable[str], chain: str = ""
+) -> Bag:
     counts = Counter(keys)
     volume = fsum(_volume_m3(framework, key) * count for key, count in counts.items())
-    return Bag(label, holds, dict(counts), volume / PACKED)
+    return Bag(label, holds, dict(counts), volume / PACKED, chain)
 
 
 def _volume_m3(framework: Framework, key: str) -> float:

@@ -41,13 +41,17 @@ class LoadKind(Enum):
 @dataclass(frozen=True)
 class Item:
     """A thing to load for a piece (its place among the copies; None for all of them), in so many
-    boxes. `bag` is what a bag of balloons holds, `chain` the letter of its chain if it is one."""
+    boxes. `bag` is what a bag of balloons holds."""
 
     kind: LoadKind
     piece: int | None
     boxes: tuple[Box, ...]
     bag: Bag | None = None
-    chain: str = ""
+
+    @property
+    def chain(self) -> str:
+        """The letter of the chain whose bag it is, if it is one's."""
+        return "" if self.bag is None else self.bag.chain
 
     @property
     def mass_kg(self) -> float:
@@ -131,12 +135,9 @@ def _size_m(copy: Copy) -> Size:
 def _bags(event: Event, piece: int, copy: Copy, voice: Voice) -> Iterator[Item]:
     packed = bags(copy.book.framework, voice)
     bulk = math.fsum(bag.bulk_m3 for bag in packed)
-    # the bags of the chains come first, in their order
-    letters = [long.letter for long in copy.book.framework.chains]
-    letters += [""] * (len(packed) - len(letters))
-    for bag, letter in zip(packed, letters, strict=True):
+    for bag in packed:
         mass = copy.book.facts.mass_kg * bag.bulk_m3 / bulk
-        yield Item(LoadKind.BAG, piece, _filled(bag.bulk_m3, mass, bag_m(event)), bag, letter)
+        yield Item(LoadKind.BAG, piece, _filled(bag.bulk_m3, mass, bag_m(event)), bag)
 
 
 def _filled(bulk_m3: float, mass_kg: float, size: Size) -> tuple[Box, ...]:
