@@ -174,9 +174,7 @@ def _for_braces(voice: Voice, count: int, length: int, colours: str) -> str:
     )
 
 
-def _bag(
-    framework: Framework, label: str, holds: str, keys: Iterable[str], chain: str = ""
-) -> Bag:
+def _bag(framework: Framework, label: str, holds: str, keys: Iterable[str], chain: str = "") -> Bag:
     counts = Counter(keys)
     volume = fsum(_volume_m3(framework, key) * count for key, count in counts.items())
     return Bag(label, holds, dict(counts), volume / PACKED, chain)
