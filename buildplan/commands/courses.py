@@ -10,11 +10,14 @@ import typer
 
 from buildplan.commands.app import app
 from buildplan.commands.aside import answer, answer_data, aside, busy
+from buildplan.commands.expecting import tell_expected
 from buildplan.commands.options import IN_ENGLISH, DesignArgument, JsonOption, LanguageOption
 from buildplan.language.voice import Voice
 
 if TYPE_CHECKING:
     from buildplan.fitting.near_courses import NearCourse
+
+BALLOONS_A_CELL = 14  # of a tube of four chains, braces and locks and all
 
 
 @app.command()
@@ -81,8 +84,13 @@ def _looked_for(
     data: Mapping[str, Any], count: int, effort: int, voice: Voice
 ) -> Sequence[NearCourse]:
     """The courses found; says meanwhile how far the search is."""
+    from buildplan.evaluation.expected_time import seconds_to_try_courses
     from buildplan.fitting.near_courses import near_courses
+    from buildplan.patterns.course import expand_course
+    from buildplan.patterns.tube_keys import Tube
 
+    cells = expand_course(Tube.model_validate(data["build"]["tube"]))
+    tell_expected(seconds_to_try_courses(BALLOONS_A_CELL * len(cells), effort), voice)
     with busy(voice.say("Trying other courses ...")) as show:
 
         def tell(solved: int, found: int) -> None:

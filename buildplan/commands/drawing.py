@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from enum import StrEnum
 from functools import partial
 from pathlib import Path
@@ -11,6 +12,7 @@ import typer
 
 from buildplan.commands.app import app
 from buildplan.commands.aside import answer, busy
+from buildplan.commands.expecting import tell_expected
 from buildplan.commands.options import (
     FLAG,
     IN_ENGLISH,
@@ -212,6 +214,7 @@ def gallery(
         raise typer.BadParameter(
             voice.say("{folder} holds no design files (.yaml)", folder=str(folder))
         )
+    tell_expected(math.fsum(_seconds_of(file, voice) for file in files), voice)
     gathered = partial(book_of, voice=voice, paper=paper.value)
     exhibits = [
         Exhibit(str(file.relative_to(folder)), book)
@@ -224,3 +227,16 @@ def gallery(
     answer(target)
     if any(exhibit.book.facts.problems for exhibit in exhibits):
         raise ProblemsFoundError
+
+
+def _seconds_of(file: Path, voice: Voice) -> float:
+    """How long the piece of a design file takes to work out; none of one that has none."""
+    from buildplan.commands.pieces import balloons_of
+    from buildplan.evaluation.expected_time import seconds_to_work_out
+    from buildplan.hands.reading import read_known
+    from buildplan.source.problems import DesignProblemsError, UnreadableDesignError
+
+    try:
+        return seconds_to_work_out(balloons_of(read_known(file, voice)))
+    except (DesignProblemsError, UnreadableDesignError):
+        return 0.0  # told when it is gathered

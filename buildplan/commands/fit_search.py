@@ -11,6 +11,7 @@ from string import ascii_lowercase
 from typing import TYPE_CHECKING
 
 from buildplan.commands.aside import answer, aside, busy
+from buildplan.commands.expecting import tell_expected
 from buildplan.language.voice import Voice
 
 if TYPE_CHECKING:
@@ -73,10 +74,10 @@ def fit_one(wish: FitWish, voice: Voice) -> None:
 
 def fit_side_by_side(wishes: Sequence[FitWish], voice: Voice) -> None:
     """Search for each outline of a drawing; write a design for each, and one that joins them."""
-    from buildplan.commands.files import ProblemsFoundError, write_whole
+    from buildplan.commands.files import ProblemsFoundError
     from buildplan.fitting.fitting import recommended
     from buildplan.fitting.report import fit_report
-    from buildplan.fitting.side_by_side import assembly_text, of_one_palette
+    from buildplan.fitting.side_by_side import of_one_palette
 
     found = [_searched(wish, _until(wish), voice) for wish in wishes]
     fits = of_one_palette([recommended(choices, wishes[0].prefer.value) for choices, _ in found])
@@ -87,15 +88,32 @@ def fit_side_by_side(wishes: Sequence[FitWish], voice: Voice) -> None:
         _write(fit, own, clock, voice)
         names.append(own.out.name if own.out is not None else "")
     whole = wishes[0].out
-    if whole is not None:
-        text = assembly_text(whole.stem.replace("_", " ").title(), names, fits, voice)
-        if text is None:
-            aside(voice.say("no joints of these pieces face one another: tie them by hand"))
-            raise ProblemsFoundError
-        write_whole(whole, text.encode())
-        answer(whole)
-    if not all(fit.good for fit in fits):
+    sound = whole is None or _write_joined(whole, names, fits, voice)
+    if not sound or not all(fit.good for fit in fits):
         raise ProblemsFoundError
+
+
+def _write_joined(whole: Path, names: Sequence[str], fits: Sequence[Fit], voice: Voice) -> bool:
+    """Write the file that joins pieces which lie beside it; whether a check finds nothing wrong."""
+    from buildplan.commands.files import write_whole
+    from buildplan.fitting.side_by_side import joined
+
+    title = whole.stem.replace("_", " ").title()
+    found = joined(title, names, fits, whole.parent, voice)
+    if found is None:
+        aside(voice.say("no joints of these pieces face one another: tie them by hand"))
+        return False
+    write_whole(whole, found.text.encode())
+    answer(whole)
+    if found.on_pole and not found.problems:
+        words = voice.say(
+            "Side by side they stand with a pole that holds them: {right} is in the file.",
+            right="pole: true",
+        )
+        answer(f"   {words}")
+    for problem in found.problems:
+        answer(f"   {voice.say('Problem: {problem}', problem=problem)}")
+    return not found.problems
 
 
 def _beside(file: Path | None, letter: str) -> Path | None:
@@ -112,9 +130,12 @@ def _searched(wish: FitWish, until: float | None, voice: Voice) -> tuple[tuple[F
     """The designs that were found, and the time that the search was given, where that ended it."""
     from buildplan.commands.files import ProblemsFoundError
     from buildplan.fitting.effort import EFFORTS
-    from buildplan.fitting.fitting import fit_outline
+    from buildplan.fitting.fitting import expected_seconds, fit_outline
 
     reached: list[Progress] = []
+    if wish.within is None:
+        effort = EFFORTS[wish.effort]
+        tell_expected(expected_seconds(wish.outline, wish.gauges, wish.units, effort, voice), voice)
     with busy(voice.say("Fitting {name} ...", name=wish.outline.name)):
         watch = _watching(until, reached, voice)
         effort = EFFORTS[wish.effort]
@@ -164,11 +185,12 @@ def _watching(
     until: float | None, reached: list[Progress], voice: Voice
 ) -> Callable[[Progress], bool]:
     """Prints how far the search is after every round, and ends it when its time is over."""
-    from buildplan.fitting.report import progress_words
+    from buildplan.fitting.progress_report import progress_words
 
     def watch(progress: Progress) -> bool:
+        before = reached[-1].best if reached else None
         reached.append(progress)
-        aside(f"  {progress_words(progress, voice)}")
+        aside(f"  {progress_words(progress, voice, before)}")
         return _time_left(until)
 
     return watch

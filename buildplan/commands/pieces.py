@@ -46,7 +46,7 @@ def book_of(
     from buildplan.hands.reading import read_known
 
     design = read_known(path, voice, hands)
-    _tell_if_long(design, seconds_to_print, voice)
+    tell_if_long(design, seconds_to_print, voice)
     with busy(_finding(design, voice)):
         asked: Units | None = None if units is None else "in" if units == "in" else "cm"
         chosen = asked or units_read(voice, design.units)
@@ -62,18 +62,24 @@ def evaluation_of(
     from buildplan.hands.reading import read_known
 
     design = read_known(path, voice, hands)
-    _tell_if_long(design, seconds_to_work_out, voice)
+    tell_if_long(design, seconds_to_work_out, voice)
     with busy(_finding(design, voice)):
         return evaluate(design, design.units, NEW_PARTS, gust_m_per_s)
 
 
-def _tell_if_long(design: Design, seconds: Callable[[int], float], voice: Voice) -> None:
-    """How long a large piece is likely to take, before it is begun."""
+def balloons_of(design: Design) -> int:
+    """Balloons of every kind."""
     from buildplan.design.building import build_framework
-    from buildplan.evaluation.expected_time import WORTH_SAYING_S
     from buildplan.framework.counts import balloon_counts
 
-    balloons = sum(balloon_counts(build_framework(design)).values())
+    return sum(balloon_counts(build_framework(design)).values())
+
+
+def tell_if_long(design: Design, seconds: Callable[[int], float], voice: Voice) -> None:
+    """How long a large piece is likely to take, before it is begun."""
+    from buildplan.evaluation.expected_time import WORTH_SAYING_S
+
+    balloons = balloons_of(design)
     expected = seconds(balloons)
     if expected < WORTH_SAYING_S:
         return

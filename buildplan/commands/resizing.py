@@ -55,6 +55,8 @@ def resize(
     Prints what each way costs in balloons and minutes and the size that it really reaches.
     """
     from buildplan.commands.files import ProblemsFoundError, asked, refuse_ending
+    from buildplan.commands.pieces import tell_if_long
+    from buildplan.evaluation.expected_time import seconds_to_resize
     from buildplan.evaluation.measured import measure
     from buildplan.fitting.checking import file_data
     from buildplan.fitting.resize_report import resize_report
@@ -70,7 +72,9 @@ def resize(
     refuse_ending(out, (".yaml", ".yml"), voice)
     height_m = asked(parse_height, height, voice)
     units: Units = "cm" if height.rstrip().endswith("m") else "in"
-    name = read_known(design, voice, hands).name
+    read = read_known(design, voice, hands)
+    name = read.name
+    tell_if_long(read, seconds_to_resize, voice)
     text, data = file_data(design)
     with busy(voice.say("Resizing {piece} ...", piece=name)):
         now = measure(data, design.parent, built_by_hands(design, hands))

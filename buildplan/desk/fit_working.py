@@ -26,7 +26,7 @@ from buildplan.fitting.fitting import fit_outline, recommended
 from buildplan.fitting.outline import Outline, outline_of
 from buildplan.fitting.outlines import named_outline
 from buildplan.fitting.photo_outline import photo_outline
-from buildplan.fitting.report import progress_words
+from buildplan.fitting.progress_report import progress_words
 from buildplan.fitting.sources import gauges_for
 from buildplan.fitting.svg_outline import svg_outline
 from buildplan.fitting.workers import working

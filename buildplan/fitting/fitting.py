@@ -12,7 +12,10 @@ from collections.abc import Callable, Sequence
 from contextlib import suppress
 from typing import Literal
 
+import numpy as np
+
 from buildplan.design.measures import Units
+from buildplan.evaluation.expected_time import seconds_to_fit
 from buildplan.fitting.candidates import Progress, rounds
 from buildplan.fitting.drafting import Task
 from buildplan.fitting.effort import QUICK, USUAL, Effort, Spent
@@ -31,6 +34,7 @@ from buildplan.language.voice import Voice
 Preference = Literal["few", "close"]
 FIGURES_NOW = Progress({}, 0, 0, Spent(), figures=True)
 FINEST = 2  # of the gauges, that figures are grown with
+LINKS_ALONG = 9  # of a tube of four chains for each outer one along its edge, braces and all
 UNSEEN = 0.25  # a distance between two edges that nobody sees, in links
 
 
@@ -82,6 +86,20 @@ def fit_outline(
             watch(FIGURES_NOW)
             fits += figure_fits(outline, finest, effort, voice)
     return _worth_showing(fits)
+
+
+def expected_seconds(
+    outline: Outline, gauges: Sequence[float], units: Units, effort: Effort, voice: Voice
+) -> float:
+    """How long one processor is likely to take over a fit: over its tubes, or over figures."""
+    total = 0.0
+    for gauge in promising(outline, gauges, units) or gauges:
+        sizes = gauges_from(gauge, units)
+        edge = np.append(outline.points, outline.points[0])
+        along = float(np.abs(np.diff(edge)).sum()) / sizes.sizes.long_m
+        shapes = effort.most_solved(len(tasks_for(outline, sizes, voice)))
+        total += seconds_to_fit(shapes, LINKS_ALONG * along)
+    return total
 
 
 def _searched(

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 
 from shapely import Point, Polygon
 
 from buildplan.design.measures import Units
 from buildplan.evaluation.base_advice import base_way
-from buildplan.fitting.candidates import Progress
 from buildplan.fitting.fit import Fit
 from buildplan.fitting.fitting import Preference, recommended
 from buildplan.fitting.inside import WIDTH_PER_GAUGE, Inside, band_width_m
@@ -17,30 +16,6 @@ from buildplan.language.voice import Voice
 from buildplan.source.suggestions import Put
 
 TIPS_LIGHTLY_DEG = 5
-
-
-def progress_words(progress: Progress, voice: Voice) -> str:
-    """How far the search is, and the best so far."""
-    if progress.figures:
-        return voice.say("no tube follows it well: drawing it as a figure of cells")
-    best = progress.best
-    if best is None:
-        return voice.say(
-            "round {done} of {rounds}: no closed tube yet, {solved} shapes solved",
-            done=progress.done,
-            rounds=progress.rounds,
-            solved=progress.spent.solved,
-        )
-    return voice.say(
-        "round {done} of {rounds}: best so far overlaps by {share} with {links} links of {gauge}; "
-        "{solved} shapes solved",
-        done=progress.done,
-        rounds=progress.rounds,
-        share=share_words(best.close.overlap, voice),
-        links=len(best.framework.links),
-        gauge=gauge_words(best.task.gauges.long, best.task.gauges.units, voice),
-        solved=progress.spent.solved,
-    )
 
 
 def fit_report(fits: Sequence[Fit], voice: Voice, prefer: Preference = "close") -> str:
@@ -72,7 +47,31 @@ def fit_report(fits: Sequence[Fit], voice: Voice, prefer: Preference = "close") 
         lines.append(f" {star:1} {'  '.join([*cells, row[-1]])}")
     lines += [f"   {line}" for line in holes_words(chosen, voice)]
     lines += [f"   {line}" for line in _remarks(chosen, voice)]
+    lines += [f"   {line}" for line in _passed_over(chosen, fits, prefer, voice)]
     return "\n".join(lines)
+
+
+def _passed_over(
+    chosen: Fit, fits: Sequence[Fit], prefer: Preference, voice: Voice
+) -> Iterator[str]:
+    """Why a design of the table that comes closer than the chosen one is not written."""
+    closer = max(fits, key=lambda fit: fit.likeness)
+    if closer.likeness <= chosen.likeness or prefer == "few":
+        return
+    if not closer.buildable:
+        yield voice.say(
+            "The design of {balloons} balloons comes closer, but does not stand as drawn without "
+            "a problem: it is not written.",
+            balloons=closer.balloons,
+        )
+    elif not closer.as_high:
+        yield voice.say(
+            "The design of {balloons} balloons comes closer, but stands {height} high, not the "
+            "{wanted} asked for: it is not written.",
+            balloons=closer.balloons,
+            height=height_words(closer.height_m, closer.gauges.units, voice),
+            wanted=height_words(closer.outline.height_m, closer.gauges.units, voice),
+        )
 
 
 def _row(fit: Fit, voice: Voice) -> list[str]:

@@ -1,35 +1,99 @@
-"""Pieces of one drawing side by side: an assembly of fits, tied where their edges face."""
+"""Pieces of one drawing side by side: an assembly of fits, tied where their edges face.
+
+What joins them is checked as any file is before it is written: several ways to tie them are tried.
+"""
 
 from __future__ import annotations
 
 import json
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from itertools import pairwise
+from pathlib import Path
 from string import ascii_lowercase, ascii_uppercase
 
 import numpy as np
 
 from buildplan.design.model import Design
+from buildplan.design.reading import joined_data
+from buildplan.evaluation.evaluating import NEW_PARTS, evaluate
+from buildplan.evaluation.measured import first_mistake
+from buildplan.evaluation.seating import seated
 from buildplan.fitting.design_file import balloon_lines
 from buildplan.fitting.fit import Fit
 from buildplan.fitting.tube_design import BRACE, LOCK
 from buildplan.framework.chain_roles import OUTER, Layer
+from buildplan.language.messages import Message
 from buildplan.language.voice import Voice
 from buildplan.patterns.build import built_as
 from buildplan.patterns.registry import PATTERNS
+from buildplan.shape.constants import CONSTANTS
 from buildplan.shape.model import FloatArray
 from buildplan.source.balloons import Balloon
 from buildplan.source.file_changes import changed_data
+from buildplan.source.problems import DesignProblemsError
 from buildplan.source.suggestions import Put
+from buildplan.source.trade_words import in_file_words
+from buildplan.source.yaml_nodes import plain
+from buildplan.source.yaml_source import load
 
 LEVEL_SHARE = 0.5  # of a link: joints that a balloon ties are about as high
-FACING_SHARE = 0.08  # of a link: how far from one link apart they may be
+FACING_SHARES = (0.08, 0.16, 0.25)  # of a link: how far from one link apart they may be
 CLEAR_SHARE = 0.9  # of a link: nothing else may be nearer
 MOST_TIES = 3  # pairs of joints, front and back, between two pieces
 
+POLE = "\npole: true\n"
+
 Row = tuple[str, str]
 """Two joints of the front that face one another, of a piece and of the next."""
+
+
+@dataclass(frozen=True)
+class SideBySide:
+    """The file that joins pieces, whether a pole holds it, and what a check finds wrong with it."""
+
+    text: str
+    on_pole: bool
+    problems: tuple[Message, ...]
+
+
+def joined(
+    name: str, files: Sequence[str], fits: Sequence[Fit], folder: Path, voice: Voice
+) -> SideBySide | None:
+    """The pieces of `files`, which lie in `folder`, tied to their neighbours: the first way to tie
+    them that passes every check, if need be with a pole; where none does, the likeliest with its
+    problems. None where two neighbours have no joints that face one another."""
+    texts = dict.fromkeys(
+        text
+        for share in FACING_SHARES
+        if (text := assembly_text(name, files, fits, voice, share)) is not None
+    )
+    first: SideBySide | None = None
+    for on_pole in (False, True):
+        for text in texts:
+            whole = f"{text}{POLE}" if on_pole else text
+            one = SideBySide(whole, on_pole, problems_of_file(whole, folder))
+            if not one.problems:
+                return one
+            first = first or one
+    return first
+
+
+def problems_of_file(text: str, folder: Path) -> tuple[Message, ...]:
+    """Every problem that `check` names in a design file of that text; the files of an assembly's
+    parts lie in `folder`."""
+    data = in_file_words(plain(load(text, str(folder)).root))
+    mistake = first_mistake(data)
+    if mistake is not None:
+        return (mistake,)
+    try:
+        found = seated(joined_data(data, folder, CONSTANTS))
+    except DesignProblemsError as error:
+        return tuple(problem.message for problem in error.problems)
+    if found.problems:
+        return tuple(problem.message for problem in found.problems)
+    evaluated = evaluate(found.design, found.design.units, NEW_PARTS)
+    return tuple(problem.message for problem in evaluated.facts.problems)
 
 
 def of_one_palette(fits: Sequence[Fit]) -> tuple[Fit, ...]:
@@ -73,9 +137,10 @@ def with_keys(design: Design, keys: Mapping[str, str]) -> Design:
     return design.model_copy(update=update)
 
 
-def facing_rows(left: Fit, right: Fit) -> tuple[Row, ...]:
-    """Joints of two pieces that lie a brace apart when the one stands beside the other, as near as
-    it comes with most of them: the lowest, the highest and one between. Empty where none do."""
+def facing_rows(left: Fit, right: Fit, share: float) -> tuple[Row, ...]:
+    """Joints of two pieces that lie a brace apart, but for such a share of it, when the one stands
+    beside the other, as near as it comes with most of them: the lowest, the highest and one
+    between. Empty where none do."""
     one, other = _edge(left), _edge(right)
     a, b = np.array(list(one.values())), np.array(list(other.values()))
     link_m = left.framework.balloons[BRACE].tie_to_tie_m
@@ -86,9 +151,12 @@ def facing_rows(left: Fit, right: Fit) -> tuple[Row, ...]:
     best: list[tuple[int, int]] = []
     for shift in shifts:
         apart = np.hypot(b[None, :, 0] + shift - a[:, None, 0], rise)
-        if apart.min() < CLEAR_SHARE * link_m or b[:, 0].mean() + shift < a[:, 0].mean():
+        if (
+            apart.min() < min(CLEAR_SHARE, 1 - share) * link_m
+            or b[:, 0].mean() + shift < a[:, 0].mean()
+        ):
             continue
-        near = np.argwhere(level & (abs(apart - link_m) < FACING_SHARE * link_m))
+        near = np.argwhere(level & (abs(apart - link_m) < share * link_m))
         rows = _each_once([(int(i), int(j)) for i, j in near], a)
         if _hold(rows, a, link_m) > _hold(best, a, link_m):
             best = rows
@@ -127,12 +195,14 @@ def _few(rows: list[tuple[int, int]]) -> list[tuple[int, int]]:
     return [rows[0], rows[len(rows) // 2], rows[-1]]
 
 
-def assembly_text(name: str, files: Sequence[str], fits: Sequence[Fit], voice: Voice) -> str | None:
+def assembly_text(
+    name: str, files: Sequence[str], fits: Sequence[Fit], voice: Voice, share: float
+) -> str | None:
     """The text of the design file of pieces side by side, each from its own file; None where two
-    neighbours have no joints that face one another."""
+    neighbours have no joints that face one another, within such a share of a link."""
     ties: list[str] = []
     for (letter, one), (following, other) in pairwise(zip(ascii_uppercase, fits, strict=False)):
-        rows = facing_rows(one, other)
+        rows = facing_rows(one, other, share)
         if not rows:
             return None
         ties += _tie_lines(rows, (letter, one), (following, other))

@@ -22,6 +22,7 @@ from buildplan.shape.judging import overlaps
 # A piece that comes near an outline is at rest within a few steps; one that has farther to go
 # folds, and is no fit.
 ONE_START = Settings(starts=1, tolerance_n=1e-4, newton_steps=25, rounds=1)
+STRAINED = 10.0  # what each share of strain beyond the allowed marks a piece down by
 STRAIN_ALLOWED = 0.025  # a little less than find_shape allows
 IN_ONE_PLACE = 0.1  # what a piece is marked down by that runs into itself, which is no design
 # What a piece is marked down by: so much of each share of its height beyond the near, and of each
@@ -52,13 +53,24 @@ class Solved:
     def score(self) -> float:
         """Lower is better; strain that find_shape would not allow rules a course out, and one that
         would fall over, is not as high as asked for or runs into itself is marked down."""
-        off = max(0.0, abs(self.height_share - 1) - HEIGHT_NEAR)
-        falling = float(np.clip(SURE_FOOT - self.within_foot, 0.0, 1.0))
-        strained = max(0.0, self.strain - STRAIN_ALLOWED)
         in_one_place = IN_ONE_PLACE * self.runs_into_itself
-        return (
-            self.close.score + 10 * strained + OFF_HEIGHT * off + FALLING * falling + in_one_place
-        )
+        marked_down = self.strained + self.off_height + self.falling + in_one_place
+        return self.close.score + marked_down
+
+    @property
+    def off_height(self) -> float:
+        """What it is marked down by for its height."""
+        return OFF_HEIGHT * max(0.0, abs(self.height_share - 1) - HEIGHT_NEAR)
+
+    @property
+    def falling(self) -> float:
+        """What it is marked down by for a weight that is not within its foot."""
+        return FALLING * float(np.clip(SURE_FOOT - self.within_foot, 0.0, 1.0))
+
+    @property
+    def strained(self) -> float:
+        """What it is marked down by for strain that `find_shape` would not allow."""
+        return STRAINED * max(0.0, self.strain - STRAIN_ALLOWED)
 
 
 def _within_foot(framework: Framework, places: ComplexArray, link_m: float) -> float:

@@ -27,7 +27,7 @@ from buildplan.business.events.day import DayStep, day_of, moment_words
 from buildplan.business.events.event_plan import EventPlan, labour_of, numbered_on, plan_event
 from buildplan.business.events.loading import Load, LoadKind, ballast_of, load_of
 from buildplan.business.events.stowing import volume_m3
-from buildplan.design.event import Event, EventPiece, Vehicle, read_event
+from buildplan.design.event import Event, Vehicle, read_event
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
 from buildplan.drawing.marks import Label, Polyline
@@ -40,7 +40,6 @@ from buildplan.sequence.timetable import RESERVE, SHORT, WorkPlace
 DESIGNS = Path(__file__).parent.parent.parent / "designs"
 EVENT = read_event(DESIGNS / "reopening.event.yaml")
 VOICE = Voice()
-COLUMN = [EventPiece(design="slim_column.yaml")]
 
 
 @pytest.fixture(scope="module")
@@ -187,16 +186,6 @@ def test_the_load_holds_every_balloon_of_every_piece(plan: EventPlan, load: Load
     lists = dict(shared_lists(plan, VOICE))
     assert len(lists["Spares, not inflated"]) == sum(p.spare > 0 for p in plan.shopping.purchases)
     assert len(set(lists["Tools"])) == len(lists["Tools"]), "tools are taken once for all pieces"
-
-
-def test_chains_that_come_in_with_courses_are_loaded_in_their_bags() -> None:
-    """A column has more rings than bags: none is packed by its letter."""
-    book = book_of("gallery/slim_column")
-    plan = planned(Event(event=1, name="E", designs=COLUMN, crew=2, opening="10:00"), [book])
-    bags = [item.bag for item in load_of(plan, VOICE).items if item.bag is not None]
-    assert sum(bag.balloons for bag in bags) == book.facts.total
-    assert 0 < len(bags) < len(book.framework.chains)
-    assert not any(bag.chain for bag in bags)
 
 
 def test_bags_and_ballast_take_the_room_of_what_is_in_them(plan: EventPlan, load: Load) -> None:

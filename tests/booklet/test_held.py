@@ -16,7 +16,8 @@ from buildplan.booklet.office.event_load import shared_lists
 from buildplan.booklet.office.quote_page import print_quote
 from buildplan.business.buying.money import quote
 from buildplan.business.buying.shopping import ShoppedFor, shopping_list
-from buildplan.business.events.event_plan import plan_event
+from buildplan.business.events.event_plan import EventPlan, plan_event
+from buildplan.business.events.loading import load_of
 from buildplan.business.quoting.offer import Offer, Party, PricedPiece, QuotedPiece
 from buildplan.design.event import Event, EventPiece
 from buildplan.design.model import Rates
@@ -69,11 +70,23 @@ def test_the_crew_reads_it_first_brings_it_and_checks_it(held: Book) -> None:
     assert ("Ballast low at" in text) == ("Ballast: " in text) == free
 
 
-def test_an_event_brings_it(held: Book) -> None:
+def planned(held: Book) -> EventPlan:
     pieces = [EventPiece(design="held.yaml")]
     event = Event(event=1, name="E", designs=pieces, crew=2, opening="10:00")
     shopping = shopping_list([ShoppedFor("held.yaml", held.design, held.framework, 1)])
-    plan = plan_event(event, [held], shopping, VOICE)
+    return plan_event(event, [held], shopping, VOICE)
+
+
+def test_chains_that_come_in_with_courses_are_loaded_in_their_bags(held: Book) -> None:
+    """A column has more rings than bags: none is packed by its letter."""
+    bags = [one.bag for one in load_of(planned(held), VOICE).items if one.bag is not None]
+    assert sum(bag.balloons for bag in bags) == held.facts.total
+    assert 0 < len(bags) < len(held.framework.chains)
+    assert not any(bag.chain for bag in bags)
+
+
+def test_an_event_brings_it(held: Book) -> None:
+    plan = planned(held)
     lists = dict(shared_lists(plan, VOICE))
     down = " ".join(lists["To hold it down"])
     assert said(held)[1] in down

@@ -65,6 +65,23 @@ def test_a_drawing_of_two_becomes_an_assembly_that_stands(tmp_path: Path) -> Non
     assert right < min(piece.shape.at[joint][0] for joint in second), "side by side, as drawn"
 
 
+def test_what_joins_pieces_is_checked_before_it_is_written(tmp_path: Path) -> None:
+    """An ellipse and a triangle face one another low down alone: tied there, they lean on one
+    another, and a pole holds them; the file that says so has nothing wrong with it."""
+    ellipse = '<ellipse cx="50" cy="60" rx="45" ry="55"/>'
+    triangle = '<path d="M110 115 L210 115 L160 5 Z"/>'
+    out = tmp_path / "two.yaml"
+    call = ["fit", str(drawn(tmp_path, ellipse, triangle)), "--height", "120cm"]
+    ended = CliRunner().invoke(
+        app, [*call, "--gauges", "15cm", "--effort", "quick", "--out", str(out)]
+    )
+    assert out.exists(), ended.output
+    checked = CliRunner().invoke(app, ["check", str(out)])
+    assert (checked.exit_code == 0) == ("Problem:" not in ended.output.split("two_b.yaml")[-1])
+    assert checked.exit_code == 0, checked.output
+    assert ("pole: true" in ended.output) == ("pole: true" in out.read_text("utf-8"))
+
+
 def test_a_palette_calls_every_balloon_of_a_tube_by_its_new_key() -> None:
     """Also those that are tied one by one, and those of each chain."""
     long = {"A": "long", "B": "short", "C": "short", "D": "long"}

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Iterator
+from collections.abc import Collection, Iterable, Iterator
 from dataclasses import dataclass
 from math import fsum
 
@@ -42,23 +42,7 @@ class Bag:
 def bags(framework: Framework, voice: Voice) -> tuple[Bag, ...]:
     """Every balloon of the piece in exactly one bag, labelled as the pages call it."""
     together = [long for long in framework.chains if _comes_in(framework, long)]
-    packed = [
-        _bag(
-            framework,
-            voice.say("Chain {letter}", letter=long.letter),
-            voice.say_count(
-                "{place}: {number} balloon, joint {joint} marked",
-                "{place}: {number} balloons, joint {joint} marked",
-                len(long.chain.links),
-                place=voice.tell(long.where),
-                joint=long.chain.joints[0],
-            ),
-            (framework.link[link].balloon for link in long.chain.links),
-            long.letter,
-        )
-        for long in framework.chains
-        if long not in together
-    ]
+    packed = list(_by_letter(framework, together, voice))
     packed += _alike(framework, together, voice)
     kinds: dict[tuple[str, ...], list[int]] = {}
     for brace in framework.braces:
@@ -105,6 +89,22 @@ def bags(framework: Framework, voice: Voice) -> tuple[Bag, ...]:
 def _comes_in(framework: Framework, long: LongChain) -> bool:
     """Whether a chain comes in with a course: nobody wants it by its letter before."""
     return in_courses(framework.built_with(long.chain.joints[0]))
+
+
+def _by_letter(framework: Framework, others: Collection[LongChain], voice: Voice) -> Iterator[Bag]:
+    """Each long chain but `others` in a bag of its own."""
+    for long in framework.chains:
+        if long not in others:
+            holds = voice.say_count(
+                "{place}: {number} balloon, joint {joint} marked",
+                "{place}: {number} balloons, joint {joint} marked",
+                len(long.chain.links),
+                place=voice.tell(long.where),
+                joint=long.chain.joints[0],
+            )
+            keys = [framework.link[link].balloon for link in long.chain.links]
+            label = voice.say("Chain {letter}", letter=long.letter)
+            yield _bag(framework, label, holds, keys, long.letter)
 
 
 def _alike(framework: Framework, chains: Iterable[LongChain], voice: Voice) -> Iterator[Bag]:
