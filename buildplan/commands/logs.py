@@ -35,6 +35,12 @@ def measured_in(log: Path, voice: Voice) -> tuple[Measurement, ...]:
             aside(line)
         raise ProblemsFoundError from error
     if not found:
-        aside(voice.say("{file}: nothing is measured in it", file=str(log)))
+        aside(
+            voice.say(
+                "{file}: nothing is measured in it; write a row for each measurement, with its "
+                "number in the last column",
+                file=str(log),
+            )
+        )
         raise ProblemsFoundError
     return found

@@ -22,11 +22,12 @@ from buildplan.source.mistake import (
     key_in_words,
     key_of,
     listed,
+    meant,
     one_of,
     shown,
 )
 from buildplan.source.partial_validation import Salvaged, mapping_in
-from buildplan.source.suggestions import Put, Remedy, Suggestion, TakeOut, by_hand, change
+from buildplan.source.suggestions import Put, Remedy, Rename, Suggestion, TakeOut, by_hand, change
 
 Balloons = Mapping[str, Salvaged[Balloon]]
 
@@ -191,8 +192,13 @@ class Reference:
     kind: str | None
     use: str
 
-    def leads_to(self, keys: Iterable[str]) -> Suggestion:
-        """A suggestion that leads to one of these balloons, a value or a key of the file."""
+    def leads_to(self, keys: Iterable[str], called: str | None) -> Suggestion:
+        """A suggestion that leads to one of these balloons, a value or a key of the file: to the
+        one that is called what is given here, if one is."""
+        if called is not None:
+            is_key = self.at[-1] == self.key
+            mended = Rename(self.at, called) if is_key else Put(self.at, called)
+            return change(meant(called), mended)
         if self.at[-1] == self.key:
             return key_of(self.at, keys, THE_BALLOONS)
         return one_of(str(self.key), keys, THE_BALLOONS, self.at)
@@ -227,7 +233,7 @@ def check_reference(reference: Reference, balloons: Balloons) -> Iterator[Mistak
             FileKind.NO_SUCH_BALLOON,
             reference.at,
             message("there is no balloon {key}", key=shown(key)),
-            reference.leads_to(fitting or balloons),
+            reference.leads_to(fitting or balloons, _called(key, fitting, balloons)),
         )
     elif balloons[key].right("kind") and key not in fitting:
         wrong = BALLOON_KINDS[balloons[key].part.kind].words.not_for
@@ -239,6 +245,14 @@ def check_reference(reference: Reference, balloons: Balloons) -> Iterator[Mistak
             if fitting
             else by_hand(message("add a balloon of {right}", right=f"kind: {kind}")),
         )
+
+
+def _called(wanted: str, fitting: Sequence[str], balloons: Balloons) -> str | None:
+    """The key of the one balloon that is called what is given in place of its key."""
+    words = wanted.strip().lower()
+    labels = {key: balloons[key].part.label for key in fitting if balloons[key].right("label")}
+    found = [key for key, label in labels.items() if label.strip().lower() == words]
+    return found[0] if len(found) == 1 else None
 
 
 def _use(at: Path, fitting: Sequence[str]) -> Suggestion:

@@ -12,7 +12,7 @@ from pydantic import Field, model_validator
 from buildplan.design.reading import read_as
 from buildplan.language.messages import mark, message
 from buildplan.source.kinds import FileKind
-from buildplan.source.mistake import Mistake, shown
+from buildplan.source.mistake import Mistake, shown, with_ending
 from buildplan.source.partial_validation import list_in, mapping_in
 from buildplan.source.suggestions import by_hand
 from buildplan.source.trade_words import length_in
@@ -251,7 +251,8 @@ def _designs(designs: list[Any], folder: Path) -> Iterator[Mistake]:
                 FileKind.NO_SUCH_FILE,
                 at,
                 message("there is no design file {name}", name=shown(name)),
-                by_hand(message("give its path as seen from {folder}", folder=where)),
+                with_ending(at, name, folder)
+                or by_hand(message("give its path as seen from {folder}", folder=where)),
             )
         seen.add(file)
 

@@ -28,9 +28,11 @@ AT = ("build", "assembly")
 OF_PLACES = (FileKind.LOOSE_PART, ShapeKind.NOTHING_MEETS)
 OF_TIES = (ShapeKind.TIES_CANNOT_MEET, ShapeKind.READS_BACKWARDS)
 OF_ASSEMBLIES = (*OF_PLACES, *OF_TIES, *OF_THE_COURSE)
-# what a part that is tied between two may do where it would stand across them
+# what a part may do that is tied between two and would stand across them, or the other way round
 OF_BETWEEN = (
     ShapeKind.DOES_NOT_FIT,
+    ShapeKind.DOES_NOT_CLOSE,
+    ShapeKind.NOT_AS_DRAWN,
     ShapeKind.RUNS_INTO_ITSELF,
     ShapeKind.DOES_NOT_STAND,
     ShapeKind.FOLDS,
@@ -66,7 +68,7 @@ def assembly_ways(kind: ProblemKind, data: Data, folder: Path) -> Iterator[Remed
     if kind in OF_A_BEAM:
         yield from _columns_of_four(data)
     if kind in OF_BETWEEN:
-        yield from _across_in_place_of_between(data)
+        yield from _across_or_between(data)
 
 
 def _parts(data: Data) -> Sequence[Data]:
@@ -132,11 +134,13 @@ def _placed(data: Data, name: str, key: str, place: str | list[str]) -> Iterator
     yield Remedy(words, (*clear, Put((*at, key), place)))
 
 
-def _across_in_place_of_between(data: Data) -> Iterator[Remedy]:
-    """What is tied between two parts set across them."""
+def _across_or_between(data: Data) -> Iterator[Remedy]:
+    """What is tied between two parts set across them, and the other way round."""
     for part in _parts(data):
         if part.get("between") is not None:
             yield from _placed(data, part["name"], "on", list(part["between"]))
+        elif isinstance(part.get("on"), list) and len(part["on"]) == 2:
+            yield from _placed(data, part["name"], "between", list(part["on"]))
 
 
 def _as_wide(data: Data, piece: Measured) -> Iterator[Remedy]:

@@ -144,7 +144,7 @@ WAYS: Mapping[ProblemKind, tuple[Ways, ...]] = {
     ShapeKind.NOTHING_MEETS: (_sizes,),
     ShapeKind.NOT_AS_DRAWN: (word_ways, one_more_balloon),
     ShapeKind.REACHES_PAST: (lower_letters,),
-    ShapeKind.FOLDS: (_two_layers, one_more_balloon, _sizes),
+    ShapeKind.FOLDS: (_two_layers, one_more_balloon, _sizes, _held),
     ShapeKind.DOES_NOT_HOLD_ITSELF: (_two_layers, _sizes, _held),
 }
 """The ways of each kind of problem, the likeliest first."""

@@ -10,6 +10,7 @@ from __future__ import annotations
 import csv
 import io
 import math
+import re
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
@@ -25,11 +26,13 @@ from buildplan.hands.model import (
 from buildplan.language.messages import Message, listing, message, message_count
 from buildplan.sequence.labour import Learned
 from buildplan.sequence.model import Kind
-from buildplan.source.mistake import quoted
+from buildplan.source.almost_numbers import number_in
+from buildplan.source.mistake import nearest, quoted
 
 COLUMNS = ("design", "what", "which", "count", "expected", "unit", "measured")
 # what is measured by hand lies between
 LEAST, MOST = 1e-6, 1e6
+_CLOCK = re.compile(r"([0-9]{1,2}):([0-5][0-9])(?::([0-5][0-9]))?")
 METRES: Mapping[str, float] = {"mm": 0.001, "cm": 0.01, "m": 1.0, "in": 0.0254, "ft": 0.3048}
 MINUTES: Mapping[str, float] = {"min": 1.0, "h": 60.0, "s": 1 / 60}
 # the column of a log of times, by what it is in
@@ -137,6 +140,15 @@ def _row(head: Sequence[str], cells: Sequence[str], needed: Sequence[str]) -> di
                 columns=listing(needed),
             )
         )
+    if any(cells[len(head) :]):
+        raise _BadCellError(
+            message(
+                "has {number} cells below {columns}: write decimals with a point, or part the "
+                "cells by semicolons",
+                number=len(cells),
+                columns=listing(head),
+            )
+        )
     return dict.fromkeys(head, "") | dict(zip(head, cells, strict=False))
 
 
@@ -171,15 +183,38 @@ def number(text: str) -> float:
 
 
 def _number(row: Mapping[str, str], column: str) -> float:
+    given = row.get(column, "")
     try:
-        return number(row.get(column, ""))
+        return number(given)
     except ValueError:
-        why = message(
-            "{column} is to be a number above 0, and is {value}",
-            column=column,
-            value=quoted(row.get(column, "")),
-        )
+        right = _meant(given, column)
+        if right:
+            why = message(
+                "{column} is to be a number above 0, and is {value}; write {right}",
+                column=column,
+                value=quoted(given),
+                right=right,
+            )
+        else:
+            why = message(
+                "{column} is to be a number above 0, and is {value}",
+                column=column,
+                value=quoted(given),
+            )
         raise _BadCellError(why) from None
+
+
+def _meant(text: str, column: str) -> str:
+    """The number that a cell almost is, as the log has to write it: `ten`, `12 min`, `0:12:30`."""
+    clock = _CLOCK.fullmatch(text)
+    if clock is not None and column in TIMES:
+        hours, minutes, seconds = (float(part or 0) for part in clock.groups())
+        return f"{round((60 * hours + minutes + seconds / 60) / TIMES[column], 4):g}"
+    plain = number_in(text)
+    try:
+        return plain if plain and number(plain) else ""
+    except ValueError:
+        return ""
 
 
 def _unit(row: Mapping[str, str], units: Mapping[str, float]) -> float:
@@ -194,7 +229,22 @@ def _kind(text: str) -> Kind:
     try:
         return Kind(text.lower())
     except ValueError:
-        why = message("the kinds of work are {names}", names=listing([str(k) for k in Kind], "or"))
+        names = [str(kind) for kind in Kind]
+        guess = nearest(text, names)
+        value, listed = quoted(text), listing(names, "or")
+        if guess is None:
+            why = message(
+                "{value} is no kind of work; the kinds of work are {names}",
+                value=value,
+                names=listed,
+            )
+        else:
+            why = message(
+                "{value} is no kind of work; did you mean {right}? the kinds of work are {names}",
+                value=value,
+                right=guess,
+                names=listed,
+            )
         raise _BadCellError(why) from None
 
 

@@ -7,6 +7,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from difflib import get_close_matches
 from functools import lru_cache
+from pathlib import Path as FilePath
 from typing import Literal
 
 from buildplan.language.messages import Listing, Message, Value, listing, message, message_in
@@ -155,3 +156,11 @@ def _led_to(
 def meant(guess: str) -> Message:
     """Asks whether this name was meant."""
     return message("did you mean {guess}?", guess=key_in_words(guess))
+
+
+def with_ending(at: Path, name: str, folder: FilePath) -> Suggestion | None:
+    """A suggestion to name the design file in `folder` that is called so but for its ending."""
+    whole = f"{name}.yaml"
+    if "\0" in name or not (folder / whole).is_file():
+        return None
+    return Suggestion(ways=(Remedy(meant(whole), (Put(at, whole),)),))

@@ -90,6 +90,9 @@ _ITEMS = {
     "designs": mark("a piece of the event"),
     "ties": mark("a tie"),
     "to_next": mark("a tie"),
+    "vehicles": mark("a vehicle"),
+    "doors": mark("a door"),
+    "extra": mark("a balloon more"),
 }
 # lists whose items are lists of joints
 _TIED = ("ties", "to_next", "extra")

@@ -5,21 +5,19 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping, Sequence
 from decimal import Decimal
+from itertools import groupby
 from typing import Any, get_origin
 
 from buildplan.language.messages import Message, Value, message, message_whole
+from buildplan.source.almost_numbers import length_in, number_in
 from buildplan.source.mistake import Path, key_in_words, meant, nearest, shown
-from buildplan.source.schema_lookup import choices, described, types_at
+from buildplan.source.schema_lookup import choices, described, item_types, types_at
 from buildplan.source.suggestions import Put, Suggestion, by_hand, change
 from buildplan.source.values import FileModel
 
 Root = type[FileModel]
 """The form of a whole file: that of a design, or of an event."""
 
-# a number that is almost one: with a unit or a per cent sign, or a decimal comma
-_NUMBER_IN_TEXT = re.compile(
-    r"\s*[£$€]?\s*(-?[0-9]{1,9}([.,][0-9]{1,9})?)\s*(%|in|inch|inches|\"|cm|kg|min|minutes|[£$€])?\s*"
-)
 _TIME = re.compile(r"([0-9]{1,2})(?:[:.,h ]([0-9]{1,2}))? *(am|pm|h)?")
 _NUMBERS = frozenset({int, float, Decimal})
 # choices by other names
@@ -34,7 +32,12 @@ PAIRS: Mapping[str | int, str] = {
     "to_next": "to_next: [[A1, A1], [A2, A2]]",
 }
 TIMES_OF_DAY = ("opening", "closing")
+DESIGNS = "designs"
 LISTS_OF_CELLS = ("course", "cells")
+# keys that are true of a piece which something holds: whatever is said of that, it is there
+HOLDERS = ("pole", "hung", "tied_to_wall")
+COUNTED = ("stripes", "spiral")
+_GROUP = re.compile(r"(?:([0-9]{1,3}) *[x×*]? *)?([a-z_]+)(?: *[x×*] *([0-9]{1,3}))?")
 _TRUE_WORDS = ("yes", "on", "y", "true")
 _FALSE_WORDS = ("no", "off", "n", "false")
 
@@ -46,41 +49,86 @@ def right_form(at: Path, kinds: Sequence[Any], value: object, root: Root) -> Sug
     """
     name = f"{key_in_words(at[-1])}: " if at and isinstance(at[-1], str) else ""
     found: Suggestion | None = None
-    if isinstance(value, str):
+    if bool in kinds and at[-1] in HOLDERS and not isinstance(value, list | dict):
+        found = _right_truth(at, value)
+    elif isinstance(value, str):
         found = _right_text(at, kinds, value, name)
     elif isinstance(value, int | float):
         found = _right_number(at, kinds, value, name)
+        if found is None and len(at) > 1 and at[-2] in LISTS_OF_CELLS:
+            advances = message("write [outer, inner], such as [2, 1]")
+            found = Suggestion((reminder(at, root), advances))
+    elif isinstance(value, list) and at[-1] in COUNTED:
+        found = _right_counts(at, value, name)
     return by_hand(reminder(at, root)) if found is None else found
 
 
+def _right_truth(at: Path, value: object) -> Suggestion:
+    """That a piece is held, or that it is not."""
+    truth = value not in (0, 0.0) and str(value).strip().lower() not in _FALSE_WORDS
+    right = message("write {right}, without quotes", right=f"{at[-1]}: {shown(truth)}")
+    return change(right, Put(at, truth))
+
+
+def _right_counts(at: Path, value: Sequence[object], name: str) -> Suggestion | None:
+    """Balloons one after another, as how many of each."""
+    runs = [(key, len(list(same))) for key, same in groupby(value)]
+    counts = {key: number for key, number in runs if isinstance(key, str)}
+    if not counts or len(counts) < len(runs):
+        return None
+    said = ", ".join(f"{key_in_words(key)}: {number}" for key, number in counts.items())
+    right = message("say how many of each in turn: {right}", right=f"{name}{{{said}}}")
+    return change(right, Put(at, counts))
+
+
 def _right_text(at: Path, kinds: Sequence[Any], value: str, name: str) -> Suggestion | None:
-    known = choices(kinds)
-    plain = _number_in(value)
+    known, key = choices(kinds), str(at[-1]) if at else ""
+    plain = number_in(value, key)
     if (plain in known) if known else (plain and _NUMBERS.intersection(kinds)):
         right = message("write the number alone, without quotes: {right}", right=f"{name}{plain}")
         return change(right, Put(at, float(plain) if "." in plain else int(plain)))
+    length = length_in(value, key) if _NUMBERS.intersection(kinds) else ""
+    if length:
+        return change(message("write {right}", right=f"{name}{length}"), Put(at, length))
     if bool in kinds and value.lower() in (*_TRUE_WORDS, *_FALSE_WORDS):
         truth = value.lower() in _TRUE_WORDS
         right = message("write {right}, without quotes", right=f"{name}{shown(truth)}")
         return change(right, Put(at, truth))
+    group = _right_group(at, known, value)
+    if group is not None:
+        return group
     guess = nearest(value, known) or OTHER_NAMES.get(value.strip().lower())
     if guess in known:
         return change(meant(guess), Put(at, guess))
-    if len(at) > 1 and at[-2] in PAIRS:
-        return by_hand(message("give each pair a list of its own: {right}", right=PAIRS[at[-2]]))
-    if any(get_origin(kind) is list for kind in kinds) and not known:
-        right = message("write it as a list: {right}", right=f"{name}[{key_in_words(value)}]")
-        return change(right, Put(at, [value]))
-    return None
+    return _right_list(at, kinds, value, name)
 
 
-def _number_in(text: str) -> str:
-    """The number that a text almost is, as the file has to write it; else nothing."""
-    found = _NUMBER_IN_TEXT.fullmatch(text)
-    if found is None:
-        return ""
-    plain = found[1].replace(",", ".")
-    return f"{float(plain) / 100:g}" if found[3] == "%" else plain
+def _right_group(at: Path, known: Sequence[str], value: str) -> Suggestion | None:
+    """A cell that is said to be laid several times: `straight x2`."""
+    found = _GROUP.fullmatch(value.strip().lower())
+    if len(at) < 2 or at[-2] not in LISTS_OF_CELLS or found is None or found[2] not in known:
+        return None
+    if bool(found[1]) == bool(found[3]):
+        return None
+    times = int(found[1] or found[3])
+    right = message("write {right}", right=f"{{repeat: {times}, cells: [{found[2]}]}}")
+    return change(right, Put(at, {"repeat": times, "cells": [found[2]]}))
+
+
+def _right_list(at: Path, kinds: Sequence[Any], value: str, name: str) -> Suggestion | None:
+    """A text in place of a list, or of an item of one."""
+    list_of = next((str(step) for step in reversed(at[-2:]) if step in PAIRS), None)
+    if list_of is not None:
+        return by_hand(message("give each pair a list of its own: {right}", right=PAIRS[list_of]))
+    if len(at) > 1 and at[-2] == DESIGNS:
+        right = message("write {right}", right=f"{{design: {key_in_words(value)}}}")
+        return change(right, Put(at, {"design": value}))
+    inner = [one for kind in kinds if get_origin(kind) is list for one in item_types(kind)]
+    if not inner or choices(kinds) or not (str in inner or choices(inner)):
+        return None
+    items = [one for one in re.split(r"\s*,\s*", value.strip()) if one]
+    said = ", ".join(map(key_in_words, items))
+    return change(message("write it as a list: {right}", right=f"{name}[{said}]"), Put(at, items))
 
 
 def right_time(at: Path, value: float | str) -> Suggestion | None:

@@ -35,6 +35,11 @@ def _inside(kind: Any, step: str | int) -> list[Any]:
     return []
 
 
+def item_types(kind: Any) -> list[Any]:
+    """The types of the items of a list of type `kind`."""
+    return _apart(get_args(kind)[0])
+
+
 def _apart(kind: Any) -> list[Any]:
     """`kind` without its annotations, a union as its members."""
     if get_origin(kind) is Annotated:

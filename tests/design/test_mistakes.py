@@ -51,7 +51,7 @@ FORM = [
     ("units: in", "units: inch", 3, "units", ["in or cm", "inch"], ["in"]),
     ("kind: link", "kind: lnk", 6, "balloons.long.kind", ["link or round"], ["link"]),
     ("nominal: 12", 'nominal: "12"', 7, "balloons.long.nominal", ["text"], ["nominal: 12"]),
-    ("nominal: 12", "nominal: 12 ins", 7, "balloons.long.nominal", ["12 ins"], ["bag"]),
+    ("nominal: 12", "nominal: 12 ins", 7, "balloons.long.nominal", ["12 ins"], ["nominal: 12 in"]),
     ("nominal: 12", "nominal: 12,5", 7, "balloons.long.nominal", ["text"], ["nominal: 12.5"]),
     ("nominal: 12", "nominal: true", 7, "balloons.long.nominal", ["number", "true"], ["bag"]),
     ("nominal: 12", "nominal: .inf", 7, "balloons.long.nominal", ["ordinary number"], ["bag"]),

@@ -159,6 +159,9 @@ TWO_LETTERS = {"letters": {**PIECES["letters"]["letters"], "text": "LO", "bar": 
 # an entrance whose beam lies on two joints of each column
 OF_THREE = json.loads(json.dumps(PIECES["assembly"]).replace('"around": 4', '"around": 3'))
 OF_THREE["assembly"]["parts"].append({"name": "S", "on": "B", "build": PIECES["letters"]})
+# a letter that is too narrow to stand across two columns, and can be tied between them
+NARROW = json.loads(json.dumps(PIECES["assembly"]))
+NARROW["assembly"]["parts"][2]["build"] = PIECES["letters"]
 UNLIKE = design(RING, colour_pattern={"A": ["a", "a", "b"]})
 # what is wrong with it, and the piece: wrong only where it is solved
 WRONG_SHAPES = {
@@ -168,6 +171,7 @@ WRONG_SHAPES = {
     "nothing-meets": with_small("ring", 4, PIECES["assembly"]),
     "does-not-hold-itself": design(SHEET),
     "does-not-stand": design(OF_THREE),
+    "runs-into-itself": design(NARROW),
     "unlike-back": UNLIKE,
 }
 

@@ -162,7 +162,13 @@ def test_a_log_makes_every_later_plan_its_own(frame: Evaluation) -> None:
     ("log", "line", "says"),
     [
         ("kind,count,minutes\nsizing,3,4\n", 2, "close ring"),
+        ("kind,count,minutes\nbraces,3,4\n", 2, "did you mean brace?"),
         ("kind,count,minutes\nlock,none,2\n", 2, "count is to be a number"),
+        ("kind,count,minutes\nlock,ten,2\n", 2, "write 10"),
+        ("kind,count,minutes\nlock,10,12 min\n", 2, "write 12"),
+        ("kind,count,hours\nlock,10,1:30\n", 2, "write 1.5"),
+        ("kind,count,minutes\nlock,10,2027-05-01\n", 2, "a number above 0"),
+        ("kind,count,minutes\nlock,10,12,5\n", 2, "semicolons"),
         ("kind,count,minutes\nlock,4,2\npair,5\n", 3, "has 2 cells"),
         ("kind,number\n", 1, "minutes, hours or seconds"),
         ("", 1, "kind, count and minutes"),
