@@ -162,12 +162,14 @@ def _printed(plan: EventPlan, paper: PaperName, voice: Voice) -> tuple[tuple[str
     from buildplan.booklet.office.event_times import timetable_rows
     from buildplan.business.buying.csv_text import csv_bytes
     from buildplan.business.buying.shopping import shopping_rows
-    from buildplan.business.events.loading import load_of
+    from buildplan.business.events.loading import load_of, on_trips
     from buildplan.document.paper import PAPERS
 
+    load = load_of(plan, voice)
+    plan = on_trips(plan, load)
     return (
         (f"event-{paper.value}", ".pdf", print_event(plan, PAPERS[paper.value], voice)),
         ("shopping", ".csv", csv_bytes(shopping_rows(plan.shopping, voice))),
         ("timetable", ".csv", csv_bytes(timetable_rows(plan, voice))),
-        ("load", ".csv", csv_bytes(load_rows(plan, load_of(plan, voice), voice))),
+        ("load", ".csv", csv_bytes(load_rows(plan, load, voice))),
     )

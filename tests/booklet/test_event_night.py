@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import timedelta
 from pathlib import Path
 
@@ -11,19 +12,19 @@ from buildplan.booklet.office.event_front import night_words
 from buildplan.business.buying.shopping import ShoppedFor, shopping_list
 from buildplan.business.events.day import day_of
 from buildplan.business.events.event_plan import EventPlan, plan_event
-from buildplan.design.event import read_event
+from buildplan.design.event import Vehicle, read_event
 from buildplan.language.voice import Voice
 
 EVENT = read_event(Path(__file__).parents[2] / "designs" / "reopening.event.yaml")
 
 
-def planned(crew: int) -> EventPlan:
+def planned(crew: int, vehicles: Sequence[Vehicle] = EVENT.vehicles) -> EventPlan:
     books = [book_of(Path(piece.design).stem) for piece in EVENT.designs]
     asked = [
         ShoppedFor(piece.design, book.design, book.framework, piece.count)
         for piece, book in zip(EVENT.designs, books, strict=True)
     ]
-    event = EVENT.model_copy(update={"crew": crew})
+    event = EVENT.model_copy(update={"crew": crew, "vehicles": list(vehicles)})
     return plan_event(event, books, shopping_list(asked), Voice())
 
 

@@ -15,7 +15,7 @@ from buildplan.booklet.office.event_times import times_blocks
 from buildplan.booklet.office.event_ways import place_blocks, vehicle_blocks
 from buildplan.booklet.office.shopping_page import counted_blocks
 from buildplan.business.events.event_plan import EventPlan
-from buildplan.business.events.loading import load_of
+from buildplan.business.events.loading import load_of, on_trips
 from buildplan.document.blocks import Items, Words, heading, together
 from buildplan.document.paper import Paper
 from buildplan.document.printing import Document, Section, print_document
@@ -36,6 +36,7 @@ def print_event(plan: EventPlan, paper: Paper, voice: Voice) -> bytes:
 def event_sections(plan: EventPlan, paper: Paper, voice: Voice) -> list[Section]:
     """All pages of an event, in the order in which the day comes to need them."""
     load = load_of(plan, voice)
+    plan = on_trips(plan, load)
     parts: Sequence[tuple[str, Sequence[Flowable], bool]] = (
         (plan.event.name, front_blocks(plan, load, voice), False),
         (voice.say("Load list"), load_blocks(plan, load, paper, voice), False),

@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.office.event_down import down_words
+from buildplan.booklet.office.event_load import carried_words
 from buildplan.booklet.office.event_ways import fit_words, sides_words
 from buildplan.business.events.day import DayStep, Moment, day_of, five_minutes_before, moment_words
 from buildplan.business.events.event_plan import Copy, EventPlan
@@ -41,7 +42,7 @@ def front_blocks(plan: EventPlan, load: Load, voice: Voice) -> list[Flowable]:
         heading(voice.say("The day")),
         Grid(
             (voice.say("At the latest"), voice.say("What")),
-            tuple(_moment(plan, moment, voice) for moment in day_of(plan)),
+            tuple(_moment(plan, load, moment, voice) for moment in day_of(plan)),
             (110, 350),
             pad=CLOSE_ROWS,
             after=4,
@@ -187,9 +188,19 @@ def night_words(plan: EventPlan, voice: Voice) -> Iterator[str]:
         )
 
 
-def _moment(plan: EventPlan, moment: Moment, voice: Voice) -> tuple[str, str]:
+def _moment(plan: EventPlan, load: Load, moment: Moment, voice: Voice) -> tuple[str, str]:
     at = moment_words(five_minutes_before(moment.at), plan.opening, voice)
-    return strong(at), plain(_what(plan, moment, voice))
+    what = _what(plan, moment, voice)
+    if plan.trips > 1 and moment.step is DayStep.LOAD:
+        what = voice.say(
+            "Trip {trip} of {trips}, load {boxes} boxes: {time} ({pieces})",
+            trip=moment.trip,
+            trips=plan.trips,
+            boxes=len(load.on_trip(moment.trip)),
+            time=duration(voice, moment.minutes),
+            pieces=voice.listed(carried_words(plan, load, moment.trip, voice)),
+        )
+    return strong(at), plain(what)
 
 
 def _what(plan: EventPlan, moment: Moment, voice: Voice) -> str:
@@ -206,6 +217,8 @@ def _what(plan: EventPlan, moment: Moment, voice: Voice) -> str:
             return voice.say("Load: {time}", time=lasts)
         case DayStep.LEAVE:
             return voice.say("Leave: {time} to the place", time=lasts)
+        case DayStep.BACK:
+            return voice.say("Drive back for trip {trip}: {time}", trip=moment.trip, time=lasts)
         case DayStep.UNLOAD:
             return voice.say("Arrive; park, measure the doors, carry in: {time}", time=lasts)
         case DayStep.SITE:

@@ -53,6 +53,14 @@ def load_lines(plan: EventPlan, load: Load, boxes: Iterable[Box], voice: Voice) 
     return [_line(plan, group, voice) for group in groups.values()]
 
 
+def carried_words(plan: EventPlan, load: Load, trip: int, voice: Voice) -> list[str]:
+    """What a trip carries, in short: the pieces, and the tools."""
+    items = [load.items[number] for number in by_item(load.on_trip(trip))]
+    names = [plan.copies[item.piece].name for item in items if item.piece is not None]
+    tools = [voice.say("Tools")] if any(item.kind is LoadKind.TOOLS for item in items) else []
+    return [*dict.fromkeys(names), *tools]
+
+
 def _alike(item: Item) -> tuple[object, ...]:
     """What bags that stand on one line have in common."""
     if item.bag is None:
@@ -105,13 +113,16 @@ def load_blocks(plan: EventPlan, load: Load, paper: Paper, voice: Voice) -> list
             after=6,
         )
     ]
-    for number, vehicle in enumerate(load.vehicles):
-        blocks += _table(plan, load, load.aboard(number), vehicle.name, voice)
+    for trip in range(1, load.trips + 1):
+        for number, vehicle in enumerate(load.vehicles):
+            name = vehicle.name
+            if load.trips > 1:
+                name = voice.say("{vehicle}, trip {trip}", vehicle=vehicle.name, trip=trip)
+            blocks += _table(plan, load, load.aboard(number, trip), name, voice)
     if not load.vehicles:
         blocks += _table(plan, load, load.boxes, voice.say("All pieces"), voice)
     else:
-        name = voice.say("No place found (go twice)")
-        blocks += _table(plan, load, load.stowed.left, name, voice)
+        blocks += _table(plan, load, load.left, voice.say("No place found"), voice)
     return [*blocks, *_for_all(plan, paper, voice)]
 
 
@@ -226,10 +237,14 @@ def load_rows(plan: EventPlan, load: Load, voice: Voice) -> list[list[Cell]]:
         voice.say_in("column", "litres"),
         voice.say_in("column", "kg"),
     ]
-    placed = [(vehicle.name, load.aboard(number)) for number, vehicle in enumerate(load.vehicles)]
+    placed = [
+        (vehicle.name if trip == 1 else f"{vehicle.name} ({trip})", load.aboard(number, trip))
+        for trip in range(1, load.trips + 1)
+        for number, vehicle in enumerate(load.vehicles)
+    ]
     rows = [
         _row(plan, load.items[number], vehicle, count, voice)
-        for vehicle, boxes in [*placed, ("", load.stowed.left)]
+        for vehicle, boxes in [*placed, ("", load.left)]
         for number, count in by_item(boxes).items()
     ]
     for title, lines in shared_lists(plan, voice):

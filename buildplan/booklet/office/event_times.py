@@ -129,7 +129,7 @@ def _way(plan: EventPlan, voice: Voice) -> list[Flowable]:
 
 def way_moments(plan: EventPlan) -> list[Moment]:
     """Loading, the way and unloading, as far as they take any time."""
-    on_the_way = (DayStep.LOAD, DayStep.LEAVE, DayStep.UNLOAD)
+    on_the_way = (DayStep.BACK, DayStep.LOAD, DayStep.LEAVE, DayStep.UNLOAD)
     return [moment for moment in day_of(plan) if moment.step in on_the_way]
 
 
@@ -145,6 +145,8 @@ def _way_words(moment: Moment, voice: Voice) -> str:
             return voice.say("Load the vehicles, by the load list")
         case DayStep.LEAVE:
             return voice.say("On the way")
+        case DayStep.BACK:
+            return voice.say("Back to load again")
         case _:
             return voice.say("Park, measure the doors, carry in")
 

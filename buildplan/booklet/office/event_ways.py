@@ -22,6 +22,7 @@ from buildplan.evaluation.passing_words import (
     way_words,
 )
 from buildplan.language.messages import mark
+from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.shape.carrying import walk_through
 
@@ -114,7 +115,13 @@ def fit_words(plan: EventPlan, load: Load, voice: Voice) -> str:
         len(left),
         bulk=bulk_words(volume_m3(left), plan.units, voice),
     )
-    return f"{found} {voice.say(WHY_NOT[why])}"
+    again = ""
+    if load.trips > 1:
+        again = voice.say(
+            "The day is planned with {trips} trips, the same again after taking down.",
+            trips=load.trips,
+        )
+    return sentences(found, voice.say(WHY_NOT[why]), again)
 
 
 def sides_words(sides_m: Iterable[float], units: Units, voice: Voice) -> str:

@@ -18,6 +18,7 @@ class DayStep(Enum):
     LOAD = auto()
     LEAVE = auto()
     UNLOAD = auto()
+    BACK = auto()
     SITE = auto()
     OPEN = auto()
 
@@ -25,11 +26,12 @@ class DayStep(Enum):
 @dataclass(frozen=True)
 class Moment:
     """When a part of the day begins at the latest, and how many minutes it takes; what stands at
-    the opening takes none."""
+    the opening takes none. `trip` is which of the vehicles' trips it belongs to, from 1."""
 
     step: DayStep
     at: datetime
     minutes: float
+    trip: int = 1
 
 
 def day_of(plan: EventPlan) -> tuple[Moment, ...]:
@@ -38,20 +40,24 @@ def day_of(plan: EventPlan) -> tuple[Moment, ...]:
     event, opening = plan.event, plan.opening
     lasts = {part.place: part.minutes for part in plan.timetable.parts}
     site = plan.starts.get(WorkPlace.SITE, opening)
-    arrive = site - timedelta(minutes=event.unloading)
-    leave = arrive - timedelta(minutes=event.travel)
-    load = leave - timedelta(minutes=event.loading)
-    found = [
-        Moment(DayStep.LOAD, load, event.loading),
-        Moment(DayStep.LEAVE, leave, event.travel),
-        Moment(DayStep.UNLOAD, arrive, event.unloading),
-    ]
-    found = [moment for moment in found if moment.minutes]
+    found: list[Moment] = []
+    at = site
+    for trip in range(plan.trips, 0, -1):
+        steps = [
+            (DayStep.UNLOAD, event.unloading),
+            (DayStep.LEAVE, event.travel),
+            (DayStep.LOAD, event.loading),
+            *([(DayStep.BACK, event.travel)] if trip > 1 else []),
+        ]
+        for step, minutes in steps:
+            at -= timedelta(minutes=minutes)
+            if minutes:
+                found.append(Moment(step, at, minutes, trip))
     for place, step in ((WorkPlace.WORKSHOP, DayStep.WORKSHOP), (WorkPlace.SITE, DayStep.SITE)):
         if place in plan.starts:
             found.append(Moment(step, plan.starts[place], lasts[place]))
     found.append(Moment(DayStep.OPEN, opening, 0.0))
-    return tuple(sorted(found, key=lambda moment: (moment.at, moment.step.value)))
+    return tuple(sorted(found, key=lambda moment: (moment.at, moment.trip, moment.step.value)))
 
 
 def moment_words(moment: datetime, opening: datetime, voice: Voice) -> str:

@@ -59,7 +59,8 @@ class Copy:
 @dataclass(frozen=True)
 class EventPlan:
     """An event worked out. `starts` says when each part must be begun at the latest; `units` are
-    the reader's: those of the event file, else of its first design, where it is read in both."""
+    the reader's: those of the event file, else of its first design, where it is read in both.
+    The vehicles go in `trips`, the last of them back in time for the work on site."""
 
     event: Event
     copies: tuple[Copy, ...]
@@ -67,6 +68,7 @@ class EventPlan:
     timetable: Timetable
     starts: Mapping[WorkPlace, datetime]
     units: Units
+    trips: int = 1
 
     @property
     def opening(self) -> datetime:

@@ -6,7 +6,9 @@ import math
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from datetime import timedelta
 from enum import Enum, auto
+from itertools import islice
 
 import numpy as np
 
@@ -17,6 +19,7 @@ from buildplan.design.event import Event, Vehicle
 from buildplan.evaluation.ballast import ballast_kg
 from buildplan.evaluation.passing import Door
 from buildplan.language.voice import Voice
+from buildplan.sequence.timetable import WorkPlace
 from buildplan.shape.carrying import whole
 
 METRES_PER_CM = 0.01
@@ -27,6 +30,8 @@ CANISTER_M, CANISTER_KG = (0.3, 0.2, 0.2), 10.0
 BAG_GIVES = 1 / 6
 # A bag that is hardly filled takes this much of its height all the same.
 LEAST_BAG = 0.2
+# More trips than these nobody drives: a larger vehicle is asked for instead.
+MOST_TRIPS = 4
 
 
 class LoadKind(Enum):
@@ -61,16 +66,34 @@ class Item:
 
 @dataclass(frozen=True)
 class Load:
-    """All that is loaded, and where it goes; without vehicles, nowhere."""
+    """All that is loaded, and where it goes; without vehicles, nowhere. `later` is what goes when
+    the vehicles go again, trip by trip."""
 
     items: tuple[Item, ...]
     vehicles: tuple[Vehicle, ...]
     stowed: Stowed
+    later: tuple[Stowed, ...] = ()
 
     @property
     def fits(self) -> bool:
         """Whether a place was found for everything; the places are looked over anew."""
         return not self.stowed.left and in_place(self.stowed, self.rooms)
+
+    @property
+    def trips(self) -> int:
+        """How often the vehicles go."""
+        return 1 + len(self.later)
+
+    @property
+    def left(self) -> tuple[Box, ...]:
+        """What no trip has a place for."""
+        return (self.later or (self.stowed,))[-1].left
+
+    def on_trip(self, trip: int) -> tuple[Box, ...]:
+        """What all vehicles together carry on a trip, from 1."""
+        return tuple(
+            box for number in range(len(self.vehicles)) for box in self.aboard(number, trip)
+        )
 
     @property
     def rooms(self) -> tuple[Room, ...]:
@@ -82,9 +105,10 @@ class Load:
         """All of it."""
         return tuple(box for item in self.items for box in item.boxes)
 
-    def aboard(self, vehicle: int) -> tuple[Box, ...]:
-        """What goes into a vehicle."""
-        return tuple(one.box for one in self.stowed.placed[vehicle])
+    def aboard(self, vehicle: int, trip: int = 1) -> tuple[Box, ...]:
+        """What goes into a vehicle on a trip, from 1."""
+        stowed = (self.stowed, *self.later)[trip - 1]
+        return tuple(one.box for one in stowed.placed[vehicle])
 
     def share(self, vehicle: int) -> float:
         """How much of the room of a vehicle is taken, as a share of it."""
@@ -111,7 +135,32 @@ def load_of(plan: EventPlan, voice: Voice) -> Load:
     vehicles = tuple(plan.event.vehicles)
     order = sorted(items, key=lambda item: item.kind.value)
     boxes = [box for item in order for box in item.boxes]
-    return Load(items, vehicles, stow(boxes, [room_of(one) for one in vehicles]))
+    rooms = [room_of(one) for one in vehicles]
+    first = stow(boxes, rooms)
+    later = tuple(islice(_again(first, rooms), MOST_TRIPS))
+    return Load(items, vehicles, first, later if len(later) < MOST_TRIPS else ())
+
+
+def _again(stowed: Stowed, rooms: Sequence[Room]) -> Iterator[Stowed]:
+    """What is left over, trip by trip, until nothing is, or nothing more finds a place."""
+    while stowed.left and rooms:
+        stowed = stow(stowed.left, rooms)
+        if not any(stowed.placed):
+            return
+        yield stowed
+
+
+def on_trips(plan: EventPlan, load: Load) -> EventPlan:
+    """A plan whose vehicles go as often as the load asks for: what is done before they leave begins
+    so much earlier."""
+    event = plan.event
+    again = event.loading + event.unloading + 2 * event.travel
+    earlier = timedelta(minutes=(load.trips - plan.trips) * again)
+    starts = {
+        place: at - earlier if place is WorkPlace.WORKSHOP else at
+        for place, at in plan.starts.items()
+    }
+    return replace(plan, trips=load.trips, starts=starts)
 
 
 def _items(plan: EventPlan, voice: Voice) -> Iterator[Item]:
