@@ -82,14 +82,11 @@ _ENTRIES: Mapping[Path, str] = {
 
 # what an item of a list is, by the list
 _ITEMS = {
-    "course": mark("a cell"),
-    "cells": mark("a cell"),
-    "joints": mark("a joint's label"),
-    "stand_on": mark("a joint's label"),
+    **dict.fromkeys(("course", "cells"), mark("a cell")),
+    **dict.fromkeys(("joints", "stand_on"), mark("a joint's label")),
     "balloons": mark("a listed balloon"),
     "designs": mark("a piece of the event"),
-    "ties": mark("a tie"),
-    "to_next": mark("a tie"),
+    **dict.fromkeys(("ties", "to_next"), mark("a tie")),
     "vehicles": mark("a vehicle"),
     "doors": mark("a door"),
     "extra": mark("a balloon more"),

@@ -85,30 +85,36 @@ def people() -> tuple[tuple[FloatArray, Hands], ...]:
     return tuple(found)
 
 
-@pytest.mark.parametrize(
-    ("what", "shares"),
-    [
-        ("large links", {TieLength(): 1.0, TieLength(LARGE): 1.0}),
-        ("small links, never measured", {TieLength(): 1.0, TieLength(SMALL): 1.0}),
-        ("bodies", {BodyWidth(): 1.0}),
-        ("stiffness", {Give(): 1.0}),
-        ("braces", {Pace(): 1.0, Pace(Kind.BRACE): 1.0}),
-        ("locks, never timed", {Pace(): 1.0, Pace(Kind.LOCK): 1.0}),
-    ],
-)
-def test_the_truth_lies_in_the_ninety_per_cent_range(what: str, shares: dict[Habit, float]) -> None:
-    """Of 200 people the range that should hold nine in ten holds 85 to 95 in a hundred."""
+WHAT: dict[str, dict[Habit, float]] = {
+    "large links": {TieLength(): 1.0, TieLength(LARGE): 1.0},
+    "small links, never measured": {TieLength(): 1.0, TieLength(SMALL): 1.0},
+    "bodies": {BodyWidth(): 1.0},
+    "stiffness": {Give(): 1.0},
+    "braces": {Pace(): 1.0, Pace(Kind.BRACE): 1.0},
+    "locks, never timed": {Pace(): 1.0, Pace(Kind.LOCK): 1.0},
+}
+
+
+def share_inside(shares: dict[Habit, float]) -> float:
+    """The share of 200 people whose truth lies in the range that should hold nine in ten."""
     anybody = prior([LARGE, SMALL])
     inside = 0
     for logs, found in people():
         true = exp(float(anybody.weights(shares) @ logs))
         factor = found.factor(shares)
         inside += factor.low <= true <= factor.high
-    assert 0.85 <= inside / len(people()) <= 0.95, what
+    return inside / len(people())
 
 
-@pytest.mark.parametrize("name", SHIPPED)
-def test_one_chain_and_one_ring_foretell_the_height_within_three_per_cent(name: str) -> None:
+@pytest.mark.parametrize("what", WHAT)
+def test_the_truth_lies_in_the_ninety_per_cent_range(what: str) -> None:
+    """Of 200 people the range that should hold nine in ten holds 85 to 95 in a hundred."""
+    assert 0.85 <= share_inside(WHAT[what]) <= 0.95, what
+
+
+def height_off(name: str) -> float:
+    """By what share the foretold height of a shipped design is off, in 19 of 20 of 50 hands, after
+    a chain of ten and, where it has one, a ring."""
     made = piece(name)
     rng = np.random.default_rng(7)
     anybody = learned_for(made.design, ())
@@ -124,7 +130,12 @@ def test_one_chain_and_one_ring_foretell_the_height_within_three_per_cent(name: 
         measured = [told_by(anybody, logs, one, rng) for one in asked]
         learned = learned_for(made.design, measured)
         off.append(forecast(learned, height).value_m / expected(anybody, height, logs) - 1)
-    assert np.quantile(np.abs(off), 0.95) < 0.03
+    return float(np.quantile(np.abs(off), 0.95))
+
+
+@pytest.mark.parametrize("name", SHIPPED)
+def test_one_chain_and_one_ring_foretell_the_height_within_three_per_cent(name: str) -> None:
+    assert height_off(name) < 0.03
 
 
 def test_the_piece_worked_out_with_hands_is_the_piece_that_was_foretold() -> None:
