@@ -62,6 +62,14 @@ WriteOption = Annotated[
         help="Write the ties that `on` and `between` stand for into the file in their place.",
     ),
 ]
+WhyOption = Annotated[
+    list[str] | None,
+    typer.Option(
+        help="Say which numbers of the craft a figure rests on most, with their shares: height, "
+        "width, depth, weight, tip, sag, air, pump or minutes.",
+        show_default=False,
+    ),
+]
 
 
 @app.command()
@@ -74,6 +82,7 @@ def check(
     joints: JointsOption = False,
     write: WriteOption = False,
     door: DoorOption = None,
+    why: WhyOption = None,
     hands: HandsOption = None,
     language: LanguageOption = IN_ENGLISH,
 ) -> None:
@@ -83,11 +92,12 @@ def check(
     """
     from buildplan.commands.files import ProblemsFoundError, asked, refuse_ending
     from buildplan.commands.joint_report import joint_lines
-    from buildplan.commands.pieces import checked_piece
+    from buildplan.commands.pieces import checked_piece, reasons_of
     from buildplan.evaluation.joint_places import joint_places
     from buildplan.evaluation.passing import parse_door
     from buildplan.fitting.check_report import check_report
     from buildplan.fitting.checking import checked_as_json
+    from buildplan.hands.why_words import parse_figure, why_as_data, why_lines
     from buildplan.hands.words import height_lines
 
     voice = Voice(language)
@@ -100,14 +110,19 @@ def check(
     if as_json and joints:
         raise typer.BadParameter(voice.say("--joints goes without --json"))
     doors = [asked(parse_door, one, voice) for one in door or ()]
+    figures = [asked(parse_figure, one, voice) for one in why or ()]
     found = checked_piece(design, _examined(design, gust, hands, as_json, voice), voice, hands)
     piece = found.piece
+    reasons = reasons_of(piece, figures, voice)
     if as_json:
         data = checked_as_json(found, voice, doors)
-        answer_data(data)
+        asked_for = {"why": [why_as_data(one) for one in reasons]} if figures else {}
+        answer_data(data | asked_for)
     else:
         height = list(height_lines(found.known, piece, voice))
         answer(check_report(piece, voice, height, doors, found.stiffer))
+        for one in reasons:
+            answer("\n" + "\n".join(why_lines(one, piece.units, voice)))
     if joints:
         answer("\n" + "\n".join(joint_lines(joint_places(piece), voice)))
     if write:

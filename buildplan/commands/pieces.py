@@ -27,8 +27,12 @@ if TYPE_CHECKING:
     from buildplan.design.model import Design
     from buildplan.evaluation.evaluating import Evaluation
     from buildplan.fitting.checking import Checked
+    from buildplan.hands.craft import Moved
+    from buildplan.hands.why import Why
 
 Read = TypeVar("Read")
+
+SHAPES_FOUND_ANEW = 1.5  # what asking for a figure costs, over working out the piece (measured)
 
 
 def book_of(
@@ -190,3 +194,18 @@ def checked_piece(path: Path, piece: Evaluation, voice: Voice, hands: Path | Non
     )
     with busy(words):
         return checked(path, piece, voice, hands)
+
+
+def reasons_of(piece: Evaluation, figures: Sequence[Moved], voice: Voice) -> list[Why]:
+    """What figures of a piece rest on; says how long this takes where it is long."""
+    if not figures:
+        return []
+    from buildplan.evaluation.expected_time import seconds_to_work_out
+    from buildplan.hands.why import why
+
+    def seconds(balloons: int) -> float:
+        return SHAPES_FOUND_ANEW * len(figures) * seconds_to_work_out(balloons)
+
+    tell_if_long(piece.design, seconds, voice)
+    with busy(voice.say("Working the piece out with other numbers ...")):
+        return [why(piece, figure) for figure in figures]

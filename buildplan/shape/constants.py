@@ -13,6 +13,7 @@ from dataclasses import dataclass, replace
 from buildplan.source.values import ConstantRange
 
 FROM_MEMORY = "from memory"
+OF_THE_DESIGN = "the design"
 
 
 @dataclass(frozen=True)
@@ -93,7 +94,7 @@ def constants_with(overrides: Mapping[str, float | ConstantRange]) -> Mapping[st
             if isinstance(given, ConstantRange)
             else (given, given, given)
         )
-        table[name] = replace(table[name], value=value, low=low, high=high, source="the design")
+        table[name] = replace(table[name], value=value, low=low, high=high, source=OF_THE_DESIGN)
     return table
 
 

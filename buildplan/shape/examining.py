@@ -153,7 +153,7 @@ def _sags(
     return sag, sway
 
 
-def _latex_of(framework: Framework, table: Table) -> tuple[str, ...]:
+def latex_of(framework: Framework, table: Table) -> tuple[str, ...]:
     """The latex masses of the table that the piece's balloons rest on."""
 
     def all_kg(of: Table) -> list[float]:
@@ -250,7 +250,7 @@ def examine(
             standing = on_base(standing, kilograms, base)
         return (standing.tip_angle_deg,)
 
-    latex = _latex_of(framework, constants)
+    latex = latex_of(framework, constants)
     light = dict.fromkeys(latex, "low")
     weak = dict.fromkeys(SPRINGS, "low") | dict.fromkeys(latex, "high")
     (mass,) = _spread(weighed, constants, light | {"over_pressure": "low"}, ["kg"])

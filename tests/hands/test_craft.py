@@ -1,0 +1,207 @@
+"""The numbers that stand for the craft: the README's tables are those of the program, and each
+number moves what it is said to move and nothing else."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from functools import cache
+from pathlib import Path
+
+import pytest
+
+from buildplan.booklet.training.pages import BEGINNER
+from buildplan.business.events.loading import BAG_GIVES
+from buildplan.business.events.taking_down import DOWN_MINUTES
+from buildplan.design.model import Design
+from buildplan.design.reading import read_design
+from buildplan.evaluation.ballast import SAND_KG_PER_L
+from buildplan.evaluation.evaluating import Evaluation, evaluate
+from buildplan.evaluation.passing import SPARE_M
+from buildplan.hands.craft import CRAFT, CraftNumber, Moved
+from buildplan.hands.why import FIGURES, basis_of, value_of, why
+from buildplan.sequence.labour import MINUTES
+from buildplan.sequence.reach import METRES_PER_LIFTER
+from buildplan.shape.advice import FALLEN_SHARE, LEANS_LIGHTLY_DEG
+from buildplan.shape.constants import CONSTANTS, constants_with
+from buildplan.shape.examining import latex_of
+from buildplan.shape.holding import ADVISED_KG, ADVISED_LEAN_DEG, DRAUGHT_M_PER_S
+from buildplan.shape.settings import DEFAULT
+
+ROOT = Path(__file__).parents[2]
+HEAD = "| number | value | range | unit | from | moves |"
+RULES = "| rule of thumb | value | from |"
+
+
+def table(head: str) -> list[str]:
+    lines = (ROOT / "README.md").read_text("utf-8").splitlines()
+    rows = lines[lines.index(head) + 2 :]
+    return rows[: next(i for i, line in enumerate(rows) if not line.startswith("|"))]
+
+
+def row(number: CraftNumber) -> str:
+    low, high = (f"{one:.3g}" for one in (number.low, number.high))
+    value, moves = f"{number.value:g}", ", ".join(number.moves)
+    cells = (f"`{number.name}`", value, f"{low} to {high}", number.unit, number.source, moves)
+    return "| " + " | ".join(cells) + " |"
+
+
+def rules() -> Iterator[tuple[str, str, str]]:
+    spare = Design.model_fields["spare"].default
+    down = ", ".join(f"{kind} {minutes:g}" for kind, minutes in DOWN_MINUTES.items())
+    yield "a first build takes so many times as long", f"{BEGINNER:g}", "from memory"
+    yield "spare balloons, where the file says nothing", f"{100 * spare:g} %", "from memory"
+    yield "a draught from a door", f"{DRAUGHT_M_PER_S:g} m/s", "from memory"
+    yield "a base that is advised weighs at least", f"{ADVISED_KG:g} kg", "from memory"
+    yield "on such a base a piece may lean by", f"{ADVISED_LEAN_DEG:g} degrees", "from memory"
+    yield "tips lightly what goes over below", f"{LEANS_LIGHTLY_DEG:g} degrees", "ours"
+    yield "has fallen what sinks by more than", f"{100 * FALLEN_SHARE:g} % of its height", "ours"
+    yield "closes what strains no link by more than", f"{100 * DEFAULT.strain_allowed:g} %", "ours"
+    overlap = f"{100 * DEFAULT.overlap_allowed:g} % of where they touch"
+    yield "balloons that share no joint may press in by", overlap, "ours"
+    yield "one more pair of hands to lift for each", f"{METRES_PER_LIFTER:g} m", "from memory"
+    yield "room beside a piece in a door, in all", f"{100 * SPARE_M:g} cm", "from memory"
+    yield "a bag gives by", f"1/{1 / BAG_GIVES:g} of a side", "from memory"
+    yield "dry sand", f"{SAND_KG_PER_L:g} kg/L", "from memory"
+    yield "minutes of taking down", down, "from memory"
+
+
+def test_the_readme_s_tables_are_the_program_s() -> None:
+    assert table(HEAD) == [row(number) for number in CRAFT.values()]
+    assert table(RULES) == ["| " + " | ".join(cells) + " |" for cells in rules()]
+
+
+def test_the_registry_has_every_constant_and_every_kind_of_work() -> None:
+    assert set(CRAFT) >= {*CONSTANTS, *(f"labour: {kind}" for kind in MINUTES)}
+    for number in CRAFT.values():
+        assert number.low <= number.value <= number.high
+        assert number.low < number.high
+        assert number.source
+        assert number.moves
+
+
+@cache
+def piece(name: str) -> Evaluation:
+    design = read_design(ROOT / "designs" / f"{name}.yaml")
+    return evaluate(design, design.units, 12)
+
+
+LAMP = "gallery/lamp_octahedron"
+
+
+@pytest.mark.parametrize("name", CONSTANTS)
+def test_a_constant_moves_no_figure_but_those_it_names(name: str) -> None:
+    lamp = piece(LAMP)
+    start = basis_of(lamp)
+    constants = {**lamp.design.constants, name: CRAFT[name].high}
+    moved = replace(start, design=lamp.design.model_copy(update={"constants": constants}))
+    for figure in set(FIGURES) - set(CRAFT[name].moves):
+        assert value_of(lamp, moved, figure) == value_of(lamp, start, figure), figure
+
+
+def test_what_is_said_to_move_a_figure_does() -> None:
+    lamp = piece(LAMP)
+    found = {figure: {one.number.name for one in why(lamp, figure).movers} for figure in FIGURES}
+    latex = latex_of(lamp.framework, constants_with({}))
+    # nothing touches in so small a piece but what shares a joint; nor is all work in it
+    idle = {"overlap_stiffness", *(name for name in CONSTANTS if name.endswith("_in_g"))} - {*latex}
+    for figure in (Moved.HEIGHT, Moved.WEIGHT, Moved.TIP, Moved.AIR, Moved.PUMP):
+        named = {name for name, one in CRAFT.items() if figure in one.moves} - idle
+        # of a very stiff piece, what makes it sag moves hardly anything else
+        assert named - found[figure] <= {"lock_stiffness", "air_pressure", "air_density", "gravity"}
+
+
+@pytest.mark.parametrize("figure", FIGURES)
+def test_shares_add_up_to_one_and_the_largest_come_first(figure: Moved) -> None:
+    found = why(piece(LAMP), figure)
+    assert sum(one.share for one in found.movers) == pytest.approx(1, abs=1e-6)
+    shares = [round(one.share, 6) for one in found.movers]
+    assert shares == sorted(shares, reverse=True)
+    whole = sum(one.moves_by**2 for one in found.movers) ** 0.5
+    assert whole == pytest.approx(found.half_range, rel=1e-6)
+
+
+def by_name(name: str, figure: Moved) -> dict[str, float]:
+    return {one.number.name: one.moves_by for one in why(piece(name), figure).movers}
+
+
+@pytest.mark.parametrize("figure", [Moved.HEIGHT, Moved.TIP, Moved.WEIGHT])
+def test_slopes_are_those_of_designs_worked_out_anew(figure: Moved) -> None:
+    """Against forward and backward differences of whole designs, changed as a user would change the
+    file (`constants`, `tie_to_tie`), with a step five times as small."""
+    lamp, step = piece(LAMP), 0.02
+
+    def worked_out(design: Design) -> float:
+        found = evaluate(design, design.units, 12)
+        sag = found.examination.sag.value
+        return {
+            Moved.HEIGHT: found.shape.height_m - sag,
+            Moved.TIP: found.facts.tip_angle_deg,
+            Moved.WEIGHT: found.facts.mass_kg,
+        }[figure]
+
+    def changed(name: str, value: float) -> Design:
+        if name == "tie_to_tie_per_gauge":
+            balloons = {
+                key: one.model_copy(update={"tie_to_tie": one.inflate_to * value})
+                if one.is_strut
+                else one
+                for key, one in lamp.design.balloons.items()
+            }
+            return lamp.design.model_copy(update={"balloons": balloons})
+        return lamp.design.model_copy(update={"constants": {name: value}})
+
+    slopes = by_name(LAMP, figure)
+    largest = max(map(abs, slopes.values()))
+    checked = [
+        n
+        for n, slope in slopes.items()
+        if n in {*CONSTANTS, "tie_to_tie_per_gauge"} and abs(slope) > 0.02 * largest
+    ]
+    assert len(checked) >= 2
+    for name in checked:
+        number = CRAFT[name]
+        half = (number.high - number.low) / 2
+        ends = [worked_out(changed(name, number.value + sign * step * half)) for sign in (1, -1)]
+        assert slopes[name] == pytest.approx((ends[0] - ends[1]) / (2 * step), rel=0.03)
+
+
+def test_shares_of_a_sum_are_those_of_the_guide() -> None:
+    """JCGM 100:2008 (GUM), 5.1.3: for y = c1 x1 + c2 x2 the parts are c1 u(x1) and c2 u(x2). The
+    work of a piece is such a sum, of as many of each kind as its balloons and locks ask for."""
+    lamp = piece(LAMP)
+    slopes = by_name(LAMP, Moved.MINUTES)
+    links, locks = len(lamp.framework.links), len(lamp.framework.locks)
+    for kind, count in {"size": links + 2 * locks, "lock": locks}.items():
+        number = CRAFT[f"labour: {kind}"]
+        assert slopes[number.name] == pytest.approx(count * (number.high - number.low) / 2)
+
+
+def test_shares_of_a_product_are_those_of_the_guide() -> None:
+    """JCGM 100:2008 (GUM), 5.1.6, equation 12: for y = c x1^p1 x2^p2 the relative parts are
+    p u(x) / x. The pump runs for the air's volume over its rate: p is -1 for the rate, and near 1
+    for lengths and 2 for widths (the rounds are a little of it)."""
+    found = why(piece("reading_star"), Moved.PUMP)
+    relative = {one.number.name: one.moves_by / found.value for one in found.movers}
+    for name, power, within in (
+        ("pump_rate", -1, 0.01),
+        ("tie_to_tie_per_gauge", 1, 0.1),
+        ("width_per_gauge", 2, 0.1),
+    ):
+        number = CRAFT[name]
+        half = (number.high - number.low) / 2 / number.value
+        assert relative[name] == pytest.approx(power * half, rel=within)
+
+
+def test_what_the_design_knows_moves_nothing() -> None:
+    lamp = piece(LAMP)
+    known: Sequence[str] = ["pump_rate"]
+    constants = {name: CONSTANTS[name].value for name in known}
+    balloons = {
+        key: one.model_copy(update={"tie_to_tie": one.inflate_to * 1.15}) if one.is_strut else one
+        for key, one in lamp.design.balloons.items()
+    }
+    design = lamp.design.model_copy(update={"constants": constants, "balloons": balloons})
+    found = why(evaluate(design, design.units, 12), Moved.PUMP)
+    assert [one.number.name for one in found.movers] == ["width_per_gauge"]
+    assert found.movers[0].share == pytest.approx(1)
