@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import errno
 import os
+import re
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -39,7 +40,7 @@ def every_call(page: Page) -> Iterator[tuple[str, str]]:
     fill = {"name": "reading_star", "file": "desk.js", "step": 1, "key": "star", "job": "x"}
     for route in desk_app(page.desk, page.entrance).routes:
         assert isinstance(route, Route)
-        path = route.path.replace("{step:int}", "{step}").replace("{file:path}", "{file}")
+        path = re.sub(r"\{(\w+):\w+\}", r"{\1}", route.path)
         for method in sorted(route.methods or ()):
             yield method, path.format(**fill)
 
