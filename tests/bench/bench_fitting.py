@@ -20,6 +20,9 @@ processor, one process. An outline takes some minutes. Without a word both are p
 
 from __future__ import annotations
 
+import buildplan  # noqa: F401 - before numpy, so that its linear algebra is in one thread
+
+# isort: split
 import statistics
 import sys
 import time
@@ -32,7 +35,6 @@ import numpy as np
 from fitted_measure import Measured, measured
 from scipy.optimize import differential_evolution
 
-import buildplan  # noqa: F401 - before numpy, so that its linear algebra is in one thread
 from buildplan.fitting.candidates import Progress, rounds
 from buildplan.fitting.cells import KINDS
 from buildplan.fitting.courses import Course
