@@ -25,8 +25,6 @@ def taught(context: Context, step: Step) -> Iterator[str]:
             yield voice.say("No brace reaches {joints}.", joints=_skipped(voice, cell))
         if is_new:
             yield voice.tell(cell.kind.words.effect or "")
-            if cell.inner > cell.outer:
-                yield voice.say("In its pictures what is built lies on the other side.")
 
 
 def _cells(context: Context, step: Step) -> list[Cell]:

@@ -126,7 +126,4 @@ def _side_work(voice: Voice, step: Step) -> str:
     """Work that goes on beside the main line, until the step that first needs it."""
     if step.side_work is None:
         return ""
-    return voice.say(
-        "Side work, needed in step {step}.",
-        step=step.side_work,
-    )
+    return voice.say("Needed in step {step}.", step=step.side_work)

@@ -207,11 +207,10 @@ def _about_pictures(book: Book) -> list[str]:
     return [
         voice.say("What a step adds is in full colour; what stands is pale or cut away."),
         *(
-            [voice.say("Signs on balloons tell colours without colour: see the table of balloons.")]
+            [voice.say("Signs on balloons stand for colours: see the table of balloons.")]
             if several
             else []
         ),
-        voice.say("Tick each check before you go on."),
     ]
 
 

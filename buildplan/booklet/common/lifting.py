@@ -29,8 +29,8 @@ def first_lift_notice(book: Book, steps: Sequence[Step]) -> list[Flowable]:
     if not lifts or min(one.first_lock for one in lifts) not in {step.number for step in steps}:
         return []
     said = voice.say(
-        "Do not stand it up or carry it before {steps}: until all of it is tied and locked it can "
-        "fold by {length} or more.",
+        "Do not stand it up or carry it before {steps}: until then it can fold by {length} "
+        "or more.",
         steps=_done(lifts, book),
         length=size_words(book.examination.folds_unlocked_m, book.units),
     )
@@ -46,13 +46,7 @@ def all_locked(book: Book) -> list[str]:
     lifts, voice = _lifts(book), book.voice
     if not lifts:
         return []
-    return [
-        voice.say(
-            "All of it is tied and locked ({steps}): until then it can fold by {length} or more",
-            steps=_done(lifts, book),
-            length=size_words(book.examination.folds_unlocked_m, book.units),
-        )
-    ]
+    return [voice.say("All of it is tied and locked: {steps}", steps=_done(lifts, book))]
 
 
 def _done(lifts: Sequence[FirstLift], book: Book) -> str:
