@@ -167,7 +167,7 @@ def _edit(lines: Lines, root: Node, change: Change) -> _Edit | None:
             for quote in ("", '"', "'"):
                 old = f"{quote}{step}{quote}"
                 if lines.text.startswith(old, start):
-                    return _Edit(start, start + len(old), written_value(key))
+                    return _Edit(start, start + len(old), _written_key(key))
         case TakeOut(at):
             return _taken_out(lines, holder, step)
     return None
@@ -183,7 +183,7 @@ def _added(lines: Lines, root: Node, at: Path, value: object) -> _Edit | None:
             return None
         for step in reversed(at[depth + 1 :]):
             value = {str(step): value}
-        entry = f"{written_value(str(at[depth]))}: {written_value(value)}"
+        entry = f"{_written_key(str(at[depth]))}: {written_value(value)}"
         if holder.flow:
             place = lines.at(holder.end) - 1
             return _Edit(place, place, f", {entry}")
@@ -192,7 +192,7 @@ def _added(lines: Lines, root: Node, at: Path, value: object) -> _Edit | None:
         indent = " " * (holder.mark[1] - 1)
         if isinstance(value, list) and len(indent) + len(entry) > WIDTH:
             items = "".join(f"\n{indent}  - {written_value(item)}" for item in value)
-            entry = f"{written_value(str(at[depth]))}:{items}"
+            entry = f"{_written_key(str(at[depth]))}:{items}"
         return _Edit(place, place, f"{ended}{indent}{entry}\n")
     return None
 
@@ -240,7 +240,7 @@ def written_value(value: object) -> str:
     match value:
         case dict():
             entries = (
-                f"{written_value(str(key))}: {written_value(one)}" for key, one in value.items()
+                f"{_written_key(str(key))}: {written_value(one)}" for key, one in value.items()
             )
             return "{" + ", ".join(entries) + "}"
         case list():
@@ -250,6 +250,12 @@ def written_value(value: object) -> str:
         case str() if _is_plain(value):
             return value
     return json.dumps(value, ensure_ascii=False)
+
+
+def _written_key(key: str) -> str:
+    """A key as a design file has it: `on` of a part is a word (YAML 1.2.2, 10.3.2), as design files
+    are read and as people write them."""
+    return key if key.lower() in _OF_YAML_1_1 else written_value(key)
 
 
 def _written_like(old: str, value: object) -> str:
@@ -269,4 +275,5 @@ def _is_plain(text: str) -> bool:
     return word.isalnum() and not text[0].isdigit() and text.lower() not in _OF_YAML
 
 
-_OF_YAML = ("true", "false", "null", "yes", "no", "on", "off", "y", "n")
+_OF_YAML_1_1 = ("yes", "no", "on", "off", "y", "n")
+_OF_YAML = ("true", "false", "null", *_OF_YAML_1_1)

@@ -9,6 +9,7 @@ import yaml
 from hypothesis import given
 from hypothesis import strategies as st
 
+from buildplan.desk.list_edits import inserted
 from buildplan.framework.cells import CELL_KINDS
 from buildplan.patterns.course import expand_course
 from buildplan.patterns.course_runs import moved_joint, run_changes, stretches
@@ -16,6 +17,8 @@ from buildplan.patterns.growing import scaled
 from buildplan.patterns.tube_keys import Tube
 from buildplan.source.file_changes import CannotChangeError, changed_data, changed_text
 from buildplan.source.suggestions import Change, Put, Rename, TakeOut
+from buildplan.source.yaml_nodes import plain
+from buildplan.source.yaml_source import load
 
 TEXT = """\
 # a comment
@@ -137,3 +140,17 @@ def test_a_place_that_is_not_there_is_refused() -> None:
     for change in (TakeOut(("nothing",)), Rename(("nothing",), "a"), Put(("name", "a"), 1)):
         with pytest.raises(CannotChangeError):
             changed_data(yaml.safe_load(TEXT), [change])
+
+
+# YAML 1.2.2, 10.3.2 (core schema): words such as `on` are text. YAML 1.1 readers take them as true
+# or false, so they have quotes where they are values, which people seldom write.
+def test_where_a_part_stands_is_written_as_people_write_it() -> None:
+    text = "parts:\n  - {name: L}\n  - name: M\n"
+    changes = [Put(("parts", 0, "on"), "M"), Put(("parts", 1, "on"), ["L", "yes"])]
+    made, kept = changed_text(text, changes)
+    assert kept
+    assert made == 'parts:\n  - {name: L, on: M}\n  - name: M\n    on: [L, "yes"]\n'
+    wanted = {"parts": [{"name": "L", "on": "M"}, {"name": "M", "on": ["L", "yes"]}]}
+    assert plain(load(made, "a file").root) == wanted
+    more = inserted(made, ("parts", 2), {"name": "P", "on": "L"})
+    assert more == f"{made}  - {{name: P, on: L}}\n"

@@ -5,9 +5,10 @@ from __future__ import annotations
 import json
 from collections.abc import Iterator
 from pathlib import Path
+from typing import Literal
 
 import pytest
-from browser import PHONE, chromium, node_module
+from browser import DESKTOP, PHONE, chromium, node_module
 from conftest import Call
 from desk_pages import FIRST, SECOND, at_desk, served, tab_to, violations, written_posts
 from playwright.sync_api import Browser, Locator, Page, expect
@@ -126,6 +127,7 @@ def test_a_design_that_comes_from_outside_has_its_card_at_once(
         expect(card(found.page, "Post of a Friend")).to_have_count(0)
 
 
+SCHEMES: tuple[Literal["light", "dark"], ...] = ("light", "dark")
 PLACES = ("#home", "#new", "#small_post/file", "#small_post/print")
 
 
@@ -143,6 +145,31 @@ def test_every_screen_is_for_everybody(browser: Browser, address: str, place: st
         for wide, high in SIZES:
             page.set_viewport_size({"width": wide, "height": high})
             assert page.evaluate("document.documentElement.scrollWidth") <= wide
+
+
+# what is asked for is another for each
+ASKED = (("Booklet", "crew"), ("Booklet", "sale"), ("Quote", ""))
+
+
+def test_all_that_is_asked_for_a_print_is_for_everybody(browser: Browser, address: str) -> None:
+    """As above (axe-core 4), of every field that the print screen shows: doors, buyers, terms."""
+    axe = node_module("axe-core", "axe.min.js").read_text(encoding="utf-8")
+    with at_desk(browser, address, "#small_post/print") as found:
+        page = found.page
+        seen: set[str] = set()
+        for what, edition in ASKED:
+            page.get_by_role("radio", name=what).check()
+            if edition:
+                page.get_by_label("Edition").select_option(edition)
+            shown = page.locator(".asked label, .wishes label")
+            seen |= {text.split("\n")[0].strip() for text in shown.all_inner_texts()}
+            for wide, high in (PHONE, DESKTOP):
+                page.set_viewport_size({"width": wide, "height": high})
+                assert page.evaluate("document.documentElement.scrollWidth") <= wide
+                for scheme in SCHEMES:
+                    page.emulate_media(color_scheme=scheme)
+                    assert violations(page, axe) == []
+        assert seen >= {"Doors on the way in", "Large print", "Buyers", "For whom", "Date"}
 
 
 def test_said_in_spanish_from_the_same_catalogue(browser: Browser, address: str) -> None:

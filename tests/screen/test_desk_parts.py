@@ -13,6 +13,9 @@ from desk_pages import at_desk, served
 from playwright.sync_api import Browser, expect
 from towers import TOWER, told, write
 
+from buildplan.source.yaml_nodes import plain
+from buildplan.source.yaml_source import load
+
 
 @pytest.fixture(scope="module")
 def browser() -> Iterator[Browser]:
@@ -36,7 +39,7 @@ COLUMN = {"around": 4, "rings": 3, "ring": "blue", "between": "ivory", "lock": "
 
 
 def parts_of(folder: Path, name: str) -> Any:
-    made = yaml.safe_load((folder / f"{name}.yaml").read_text("utf-8"))
+    made: Any = plain(load((folder / f"{name}.yaml").read_text("utf-8"), name).root)
     return made["build"]["assembly"]["parts"]
 
 
@@ -76,6 +79,7 @@ def test_a_part_is_added_and_set_on_another_by_a_tap(
         expect(told(page)).to_have_text("A stands on T.")
         expect(page.locator(".problems")).to_contain_text("No problem is known.")
         assert parts_of(folder, "stack")[2]["on"] == "T"
+        assert ", on: T}" in (folder / "stack.yaml").read_text("utf-8")
 
 
 def test_parts_are_set_beside_and_between_by_their_names(
