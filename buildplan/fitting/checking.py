@@ -50,7 +50,10 @@ def checked(path: Path, piece: Evaluation, voice: Voice, hands: Path | None = No
     """The piece of a design file checked: what would mend its problems and cautions tried on it."""
     found = piece.examination.cautions
     cautions = [one for one in found if one.kind in TRIED_CAUTIONS]
-    told = tried(path, (*piece.facts.problems, *cautions), voice)
+    measured = measured_by(path, hands)
+    # changes are tried with the figures of the file: a piece of other hands is no measure for them
+    solved = None if measured else Measured(piece.design, piece.framework, piece.shape)
+    told = tried(path, (*piece.facts.problems, *cautions), voice, solved)
     kept = len(piece.facts.problems)
     others = [one for one in found if one not in cautions]
     piece = replace(
@@ -58,7 +61,7 @@ def checked(path: Path, piece: Evaluation, voice: Voice, hands: Path | None = No
         facts=replace(piece.facts, problems=told[:kept]),
         examination=replace(piece.examination, cautions=(*told[kept:], *others)),
     )
-    known = learned_for(piece.design, measured_by(path, hands))
+    known = learned_for(piece.design, measured)
     return Checked(piece, stiffer_of(path, piece), known)
 
 
@@ -104,15 +107,18 @@ def to_try(problems: Sequence[Problem]) -> bool:
     return any(one.kind in ON_THE_PIECE for one in problems)
 
 
-def tried(path: Path, problems: Sequence[Problem], voice: Voice) -> tuple[Problem, ...]:
-    """The problems of a design, each change that they suggest tried on the piece itself."""
+def tried(
+    path: Path, problems: Sequence[Problem], voice: Voice, solved: Measured | None = None
+) -> tuple[Problem, ...]:
+    """The problems of a design, each change that they suggest tried on the piece itself, which is
+    solved anew where it is not given as `solved`."""
     if not to_try(problems):
         return tuple(problems)
     try:
         _, data = data_of(path, voice)
     except DesignProblemsError:
         return tuple(problems)
-    return tried_on_the_piece(data, problems, path.parent)
+    return tried_on_the_piece(data, problems, path.parent, solved)
 
 
 def stiffer_of(path: Path, piece: Evaluation) -> Stiffer | None:

@@ -49,14 +49,17 @@ MOST_NAMED = 2  # of what was tried in vain
 @dataclass(frozen=True)
 class Broken:
     """A design file as plain data, right but for its course and its parts' places; the files of
-    its parts lie in `folder`."""
+    its parts lie in `folder`; `solved` is the piece itself where it has been solved already."""
 
     data: Data
     folder: FilePath
+    solved: Measured | None = None
 
     @cached_property
     def piece(self) -> Measured | None:
         """The piece as it is; None where its course or its parts' places leave none."""
+        if self.solved is not None:
+            return self.solved
         try:
             return None if first_mistake(self.data) else measure(self.data, self.folder)
         except DesignProblemsError:
@@ -96,13 +99,16 @@ def without_what_breaks(broken: Broken) -> tuple[Remedy, ...]:
 
 
 def tried_on_the_piece(
-    data: Data, problems: Sequence[Problem], folder: FilePath = HERE
+    data: Data,
+    problems: Sequence[Problem],
+    folder: FilePath = HERE,
+    solved: Measured | None = None,
 ) -> tuple[Problem, ...]:
     """The problems of a design with those ways alone that mend them when the piece is solved
     anew, and with ways that only a solved piece can name: another course, other ties, other sizes,
-    one more balloon. `data` and `folder` are those of `Broken`.
+    one more balloon. `data`, `folder` and `solved` are those of `Broken`.
     """
-    broken = Broken(data, folder)
+    broken = Broken(data, folder, solved)
     known = frozenset(one.kind for one in problems)
     left_by = _trials(broken)
 

@@ -48,6 +48,12 @@ class Band:
     place: IntArray
     width: int
 
+    @property
+    def work(self) -> float:
+        """Multiplications of one factoring, about: rows times the square of the width (Golub and
+        Van Loan, Matrix Computations, 4th edition, 4.3.5)."""
+        return len(self.order) * (self.width + 1.0) ** 2
+
     def factored(self, matrix: sparse.csc_array, damping: float) -> Solve | None:
         """What solves for a right side, given `matrix` with `damping` added to its diagonal;
         None when that is not positive definite (its Cholesky factors tell)."""

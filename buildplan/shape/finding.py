@@ -117,6 +117,7 @@ def _relaxed(
         constants,
         settings.newton_steps,
         settings.rounds,
+        work=settings.work,
     )
 
 
@@ -125,7 +126,8 @@ def at_rest(
 ) -> list[Relaxed]:
     """The piece at rest from every start, lowest energy first, neither posed nor judged.
 
-    A bare graph that fits together lying flat is built lying flat, and has that shape.
+    A bare graph that fits together lying flat is built lying flat, and has that shape. After a
+    start whose work ran out no further one is tried.
     """
     bare = not framework.cells and not framework.mirror
     if bare and not _laid_thick(framework) and can_lie_flat(bodies):
@@ -134,10 +136,11 @@ def at_rest(
         strain = float(np.abs(bodies.strain(lying.positions_m)).max(initial=0.0))
         if strain < FLAT_STRAIN and not overlaps(bodies, lying.positions_m, settings):
             return [lying]
-    results = [
-        _relaxed(framework, bodies, start, False, settings)
-        for start in _starts(framework, bodies, settings)
-    ]
+    results = list[Relaxed]()
+    for start in _starts(framework, bodies, settings):
+        results.append(_relaxed(framework, bodies, start, False, settings))
+        if results[-1].cut:
+            break
     # an earlier start wins among equals: the plan as laid comes first
     return sorted(results, key=lambda result: round(result.energy_j, 6))
 
@@ -182,11 +185,18 @@ def _tied(
     for _ in range(SETTLINGS):
         springs = together([*parts, locks(bodies, positions, at, constants)])
         found = relax_apart(
-            bodies, springs, freedoms, positions, settings.tolerance_n, constants, held_m=held
+            bodies,
+            springs,
+            freedoms,
+            positions,
+            settings.tolerance_n,
+            constants,
+            held_m=held,
+            work=settings.work,
         )
         moved = float(np.abs(found.positions_m - positions).max(initial=0.0))
         positions, iterations = found.positions_m, iterations + found.iterations
-        if moved < SETTLED_M:
+        if moved < SETTLED_M or found.cut:
             break
     return replace(found, iterations=iterations)
 

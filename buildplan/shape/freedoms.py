@@ -13,7 +13,7 @@ import numpy as np
 import numpy.typing as npt
 from scipy import sparse
 
-from buildplan.shape.factors import Band, Solve, band_of, positive_factors
+from buildplan.shape.factors import MOST_IN_BAND, Band, Solve, band_of, positive_factors
 from buildplan.shape.model import FloatArray, IntArray
 from buildplan.shape.springs import Springs, stiffness_blocks
 
@@ -120,6 +120,12 @@ class Stiffening:
         """What solves for a right side with `damping` on the diagonal of such a matrix; None where
         that is not positive definite. Raises RuntimeError when it is exactly singular."""
         return positive_factors(matrix, damping, self._band)
+
+    @property
+    def work(self) -> float:
+        """Multiplications that it takes to factor such a matrix, about; without a band those of the
+        narrowest that is too wide to be one."""
+        return MOST_IN_BAND**2 / self.freedoms.count if self._band is None else self._band.work
 
     @cached_property
     def _band(self) -> Band | None:

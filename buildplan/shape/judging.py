@@ -57,13 +57,19 @@ def _ends(framework: Framework, bodies: LinkBodies, links: Iterable[int]) -> tup
 def _unrest(best: Relaxed, settings: Settings) -> Problem | None:
     if best.residual_n <= settings.at_rest_n:
         return None
-    force = f"{best.residual_n:.2g}"
+    digits = f"{best.residual_n:.2g}"
+    force = digits if "e" in digits else Decimal(float(digits), len(digits.partition(".")[2]))
+    said = message("the shape has not come to rest: {force} N are left unbalanced", force=force)
+    if best.cut:
+        said = message(
+            "{problem}; the search was cut short, since each step is much work in a piece so large:"
+            " what else is said of it is of the shape where the search ended, and other shapes were"
+            " not looked for",
+            problem=said,
+        )
     return Problem(
         ShapeKind.NOT_AT_REST,
-        message(
-            "the shape has not come to rest: {force} N are left unbalanced",
-            force=force if "e" in force else Decimal(float(force), len(force.partition(".")[2])),
-        ),
+        said,
         to_try(message("make the piece simpler, or measure its links and give their tie_to_tie")),
     )
 
@@ -151,6 +157,8 @@ def _ambiguous(
 ) -> Problem | None:
     best, size = results[0], float(np.ptp(positions_m, axis=0).max())
     for rival in results[1:]:
+        if best.cut or rival.cut:
+            continue
         alike = rival.energy_j < RIVAL_ENERGY * best.energy_j + 1e-9
         if alike and _rms(apart_m(best.positions_m, rival.positions_m)) > RIVAL_SHAPE * size:
             apart = np.linalg.norm(rival.positions_m - best.positions_m, axis=1)

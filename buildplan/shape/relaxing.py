@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
+from functools import cached_property
 
 import numpy as np
 from scipy import sparse
@@ -17,41 +18,66 @@ from buildplan.shape.bodies import LinkBodies, contacts, neighbours
 from buildplan.shape.constants import Constant
 from buildplan.shape.freedoms import Freedoms, Stiffening
 from buildplan.shape.model import FloatArray, IntArray
+from buildplan.shape.settings import AT_REST
 from buildplan.shape.springs import Springs, energy_and_gradient, together
 
 NEWTON_STEPS, QUASI_NEWTON_STEPS, ROUNDS = 100, 500, 3
 MEETINGS = 6  # how often new neighbours are looked for
+FEWEST_FACTORED = 30  # at whatever work: what fits together needs no more (measured: 4 to 20)
 LONGEST_SHARE = 0.05  # of the piece's size: the farthest that one step may move a joint
 
 
 @dataclass(frozen=True)
 class Relaxed:
-    """Where a run ended: (joints, 3) positions, energy in J, largest force left in N."""
+    """Where a run ended: (joints, 3) positions, energy in J, largest force left in N.
+
+    `work` are the multiplications that its factors took; it is `cut` where it ended out of balance
+    because they were all that it was given.
+    """
 
     positions_m: FloatArray
     energy_j: float
     residual_n: float
     iterations: int
+    work: float = 0.0
+    cut: bool = False
 
 
 @dataclass(frozen=True)
 class _Rest:
-    """Where a minimiser stands: freedoms, energy, gradient, iterations so far."""
+    """Where a minimiser stands: freedoms, energy, gradient, iterations and factors so far."""
 
     freedom: FloatArray
     energy: float
     gradient: FloatArray
-    iterations: int
+    iterations: int = 0
+    factored: int = 0
+
+    @property
+    def pushed_n(self) -> float:
+        """The largest force along a freedom."""
+        return float(np.abs(self.gradient).max(initial=0.0))
 
 
 class _Energy:
     """Energy, gradient and second derivatives as functions of the freedoms."""
 
     def __init__(
-        self, springs: Springs, freedoms: Freedoms, held_m: FloatArray, load_n: FloatArray
+        self,
+        springs: Springs,
+        freedoms: Freedoms,
+        held_m: FloatArray,
+        load_n: FloatArray,
+        work: float,
     ) -> None:
         self.springs, self.freedoms, self.held, self.load = springs, freedoms, held_m, load_n
+        self.work = work
         self.stiffening = Stiffening(springs, freedoms)
+
+    @cached_property
+    def most_factored(self) -> float:
+        """How many factors the work is enough for."""
+        return max(FEWEST_FACTORED, self.work / self.stiffening.work)
 
     def positions(self, freedom: FloatArray) -> FloatArray:
         return np.asarray(self.held + self.freedoms.coordinates(freedom))
@@ -87,15 +113,16 @@ def _newton(
     brings the energy down; it shrinks where the quadratic model foretells the energy well.
     """
     now, damping = start, 1e-3 * float(problem.springs.stiffness_n_per_m.max(initial=1.0))
-    ceiling = 1e6 * damping
+    ceiling, factored = 1e6 * damping, now.factored
     for _ in range(steps):
-        if np.abs(now.gradient).max(initial=0.0) <= tolerance_n:
+        if now.pushed_n <= tolerance_n:
             break
         if lost(problem.positions(now.freedom)):
             break
         curvature = problem.curvature(now.freedom)
         ridge = False
-        while damping < ceiling:
+        while damping < ceiling and factored < problem.most_factored:
+            factored += 1
             solve = problem.stiffening.solving(curvature, damping)
             if solve is None:
                 ridge = True
@@ -114,10 +141,10 @@ def _newton(
             break
         if ridge and gain > 0.5:
             step, energy, gradient = _downhill(problem, now.freedom, step, energy, longest_m)
-        now = _Rest(now.freedom + step, energy, gradient, now.iterations + 1)
+        now = _Rest(now.freedom + step, energy, gradient, now.iterations + 1, factored)
         if gain > 0.5:
             damping = max(damping / 5, 1e-8)
-    return now
+    return replace(now, factored=factored)
 
 
 def _downhill(
@@ -145,7 +172,8 @@ def _quasi_newton(problem: _Energy, start: _Rest, tolerance_n: float, steps: int
         options={"maxiter": steps, "gtol": tolerance_n, "ftol": 1e-15, "maxcor": 20},
     )
     energy, gradient = problem.value(found.x)
-    return _Rest(found.x, energy, gradient, start.iterations + int(found.nit))
+    iterations = start.iterations + int(found.nit)
+    return _Rest(found.x, energy, gradient, iterations, start.factored)
 
 
 def relax(
@@ -159,6 +187,7 @@ def relax(
     newton_steps: int = NEWTON_STEPS,
     rounds: int = ROUNDS,
     lost: Callable[[FloatArray], bool] = _goes_on,
+    work: float = np.inf,
 ) -> Relaxed:
     """Bring `start_m` (joints, 3) to rest under `springs` and a dead load (joints, 3).
 
@@ -166,24 +195,27 @@ def relax(
     `longest_m` in one Newton step. `held_m` (joints, 3) is added to what the freedoms
     tell: where joints are that they leave out. Between `rounds` of Newton steps comes a
     quasi-Newton run. It ends early, out of balance, once positions are `lost`: where nobody asks
-    any more how it goes on.
+    any more how it goes on; and, past its first FEWEST_FACTORED factors, once these have taken
+    `work` multiplications.
     """
     nowhere = np.zeros_like(start_m)
     held = nowhere if held_m is None else held_m
-    problem = _Energy(springs, freedoms, held, nowhere if load_n is None else load_n)
+    problem = _Energy(springs, freedoms, held, nowhere if load_n is None else load_n, work)
     freedom = freedoms.nearest(start_m - held)
-    now = _Rest(freedom, *problem.value(freedom), 0)
+    now = _Rest(freedom, *problem.value(freedom))
     now = _newton(problem, now, tolerance_n, longest_m, newton_steps, lost)
     for _ in range(rounds - 1):
-        if np.abs(now.gradient).max(initial=0.0) <= tolerance_n:
+        if now.pushed_n <= tolerance_n or now.factored >= problem.most_factored:
             break
         now = _quasi_newton(problem, now, tolerance_n, QUASI_NEWTON_STEPS)
         now = _newton(problem, now, tolerance_n, longest_m, newton_steps, lost)
     return Relaxed(
         positions_m=problem.positions(now.freedom),
         energy_j=now.energy,
-        residual_n=float(np.abs(now.gradient).max(initial=0.0)),
+        residual_n=now.pushed_n,
         iterations=now.iterations,
+        work=now.factored * problem.stiffening.work if now.factored else 0.0,
+        cut=now.pushed_n > AT_REST * tolerance_n and now.factored >= problem.most_factored,
     )
 
 
@@ -207,14 +239,16 @@ def relax_apart(
     newton_steps: int = NEWTON_STEPS,
     rounds: int = ROUNDS,
     held_m: FloatArray | None = None,
+    work: float = np.inf,
 ) -> Relaxed:
-    """Relax with the bodies that share no joint kept apart; `held_m` is that of `relax`.
+    """Relax with the bodies that share no joint kept apart; `held_m` is that of `relax`, and so is
+    `work`, for all its runs together.
 
     Neighbours are sought within a skin; the run is repeated while the piece has met bodies that
     were not looked at. The residual is that with every contact counted.
     """
     skin = 0.5 * float(bodies.length_m.mean())
-    positions, iterations = start_m, 0
+    positions, iterations, worked = start_m, 0, 0.0
     for _ in range(MEETINGS):
         pairs = neighbours(bodies, positions, skin, constants)
         active = together([springs, contacts(bodies, pairs, constants)])
@@ -228,15 +262,19 @@ def relax_apart(
             held_m=held_m,
             newton_steps=newton_steps,
             rounds=rounds,
+            work=work - worked,
         )
         positions, iterations = result.positions_m, iterations + result.iterations
+        worked += result.work
         met = neighbours(bodies, positions, 0.0, constants)
         if np.isin(_keys(met, bodies), _keys(pairs, bodies)).all():
-            return replace(result, iterations=iterations)
+            return replace(result, iterations=iterations, work=worked)
+        if result.cut:
+            break
     every = together([springs, contacts(bodies, met, constants)])
     energy, gradient = energy_and_gradient(every, positions)
     left = float(np.abs(freedoms.felt(gradient)).max(initial=0.0))
-    return Relaxed(positions, energy, left, iterations)
+    return Relaxed(positions, energy, left, iterations, worked, result.cut)
 
 
 def _keys(pairs: IntArray, bodies: LinkBodies) -> IntArray:

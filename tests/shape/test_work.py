@@ -1,0 +1,96 @@
+"""The work that a piece is worth: what fits is solved whole, the rest ends and says so. Work is
+counted in multiplications and factors, never in seconds."""
+
+from __future__ import annotations
+
+import random
+from collections.abc import Callable
+from itertools import combinations, product
+
+import numpy as np
+import pytest
+from shape_pieces import arch, frame, graph, star
+
+from buildplan.framework.model import Framework
+from buildplan.language.voice import Voice
+from buildplan.shape.bodies import bodies_of
+from buildplan.shape.finding import at_rest, find_shape
+from buildplan.shape.kinds import ShapeKind
+from buildplan.shape.relaxing import FEWEST_FACTORED, MEETINGS
+from buildplan.shape.settings import DEFAULT, Settings
+
+NO_WORK, ANY_WORK = Settings(work=1.0), Settings(work=np.inf)
+
+
+def octet(side: int) -> Framework:
+    """Links between the near points of the face-centred cubic lattice: all are of one length, so
+    they fit (Conway and Sloane, Sphere Packings, Lattices and Groups, chapter 4; from memory)."""
+    spots = [spot for spot in product(range(side), repeat=3) if sum(spot) % 2 == 0]
+    near = [
+        (i, j)
+        for i, j in combinations(range(len(spots)), 2)
+        if np.square(np.subtract(spots[i], spots[j])).sum() == 2
+    ]
+    return graph(len(spots), near)
+
+
+FITTING: dict[str, Callable[[], Framework]] = {
+    "star": star,
+    "frame": frame,
+    "arch": arch,
+    "octet": lambda: octet(5),
+}
+
+
+def tangle(joints: int) -> Framework:
+    """A string of links with twice as many others between joints that chance draws: it does not
+    fit together."""
+    drawn = random.Random(1)
+    pairs = [sorted(drawn.sample(range(joints), 2)) for _ in range(2 * joints)]
+    pairs += [[i, i + 1] for i in range(joints - 1)]
+    return graph(joints, sorted({(one, other) for one, other in pairs}))
+
+
+@pytest.mark.parametrize("name", FITTING)
+def test_what_fits_needs_none_of_the_work_that_may_run_out(name: str) -> None:
+    """The first start ends where it ends with any work at all, to the last bit."""
+    piece = FITTING[name]()
+    bodies = bodies_of(piece)
+    least, any_work = at_rest(piece, bodies, NO_WORK)[0], at_rest(piece, bodies, ANY_WORK)[0]
+    assert not least.cut
+    assert least.positions_m.tobytes() == any_work.positions_m.tobytes()
+    assert any_work.work < DEFAULT.work
+
+
+def test_work_that_runs_out_ends_the_search() -> None:
+    piece = tangle(30)
+    bodies = bodies_of(piece)
+    (cut,) = at_rest(piece, bodies, NO_WORK)
+    whole = at_rest(piece, bodies)
+    assert cut.cut
+    assert cut.residual_n > NO_WORK.at_rest_n
+    # a factor of a full matrix of n rows is the dearest that a band of it can be
+    assert cut.work <= MEETINGS * FEWEST_FACTORED * (3 * bodies.joints) ** 3
+    assert len(whole) == DEFAULT.starts
+    assert not any(one.cut for one in whole)
+    assert cut.work < whole[0].work
+
+
+@pytest.mark.parametrize("share", [0.5, 0.75])
+def test_all_runs_of_a_start_share_its_work(share: float) -> None:
+    """Whatever is given, no more is spent but for the fewest factors of the run that it ends in."""
+    piece = tangle(30)
+    bodies = bodies_of(piece)
+    most = share * at_rest(piece, bodies)[0].work
+    first = at_rest(piece, bodies, Settings(work=most))[0]
+    assert first.work <= most + FEWEST_FACTORED * (3 * bodies.joints) ** 3
+
+
+def test_a_search_cut_short_is_told_and_names_no_rival_shape() -> None:
+    told = find_shape(tangle(30), settings=NO_WORK).problems
+    (unrest,) = [one for one in told if one.kind is ShapeKind.NOT_AT_REST]
+    assert "the search was cut short" in Voice().tell(unrest.message)
+    assert "other shapes were not looked for" in Voice().tell(unrest.message)
+    assert ShapeKind.AMBIGUOUS not in [one.kind for one in told]
+    whole = find_shape(tangle(30)).problems
+    assert ShapeKind.NOT_AT_REST not in [one.kind for one in whole]
