@@ -20,7 +20,7 @@ from buildplan.hands.reading import read_known
 from buildplan.language.voice import Voice
 from buildplan.source.problems import Problem
 
-KIND = {"kind": "link", "nominal": 12, "colour": "navy"}
+KIND = {"kind": "link", "nominal": 12, "colour": "#000080"}
 FIVE = {
     "buildplan": 1,
     "name": "Five",
@@ -28,7 +28,7 @@ FIVE = {
     "balloons": {
         "a": {**KIND, "inflate_to": 8, "label": "a"},
         "b": {**KIND, "inflate_to": 5, "label": "b"},
-        "l": {"kind": "round", "nominal": 5, "inflate_to": 3.5, "colour": "gold", "label": "l"},
+        "l": {"kind": "round", "nominal": 5, "inflate_to": 3.5, "colour": "#FFD700", "label": "l"},
     },
     "build": {
         "graph": {
