@@ -137,7 +137,9 @@ def mark_points(mark: Mark) -> list[Point]:
             start = piece[2]
         return found
     if isinstance(mark, Inset):
-        raise TypeError("no picture of these has another within it")
+        assert_inside(mark.picture)  # nothing of it is drawn outside its own box
+        (x, y), within = mark.at, mark.picture
+        return [(x, y), (x + within.width, y + within.height)]
     a, b, c, d, e, f = mark.matrix
     half = mark.look.aspect / 2 if mark.look.form == "link" else 0.5
     return [
@@ -170,5 +172,7 @@ def assert_readable(picture: Picture) -> None:
     for mark in picture.marks:
         if isinstance(mark, Label):
             assert mark.size >= 8
+        elif isinstance(mark, Inset):
+            assert_readable(mark.picture)
         elif isinstance(mark, Polyline | Curve | Circle) and mark.ink.stroke:
             assert mark.ink.width >= 0.5

@@ -5,7 +5,14 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
+from buildplan.drawing.fonts import text_width
+from buildplan.drawing.line_art import TYPE
 from buildplan.drawing.marks import Mark, Picture
+from buildplan.drawing.techniques.mistakes import (
+    links_wrapped_once,
+    rounds_wrapped_once,
+    with_mistake,
+)
 from buildplan.drawing.techniques.props import (
     Strand,
     badge,
@@ -18,12 +25,17 @@ from buildplan.drawing.techniques.props import (
     round_,
     signs,
     tail_end,
+    tick,
     told_apart,
     weave,
     words,
 )
 from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
+
+# where the knot pulled snug is, and the pair wrapped only once with its cross
+SNUG, LOW = 164.0, 30.0
+ONCE_AT = (2.0, 12.0), (57.0, 5.0)
 
 
 def pair_strands(colour: str, other: str) -> tuple[Strand, Strand]:
@@ -74,17 +86,20 @@ def tie_pair(framework: Framework, voice: Voice, links: Sequence[str] = ()) -> P
     balloons = [
         *link((4, 92), (62, 92), 50, one, sign=mine),
         *link((158, 92), (216, 92), 50, other, sign=yours),
-        *link((62, 26), (108, 26), 40, one, sign=mine),
-        *link((112, 26), (158, 26), 40, other, sign=yours),
+        *link((SNUG - 41, LOW), (SNUG - 1, LOW), 34, one, sign=mine),
+        *link((SNUG + 1, LOW), (SNUG + 41, LOW), 34, other, sign=yours),
     ]
-    return picture(
-        [*balloons, *_pair_knots(one, told_apart(one, other), voice)],
+    neck = told_apart(one, other)
+    mistake = links_wrapped_once(one, other, neck, (mine, yours), voice)
+    drawn = picture(
+        [*balloons, *_pair_knots(one, neck, voice)],
         voice.say(
             "Two link balloons tied neck to neck. One neck goes round the other twice: over,"
             " behind, over, behind. Its end then comes back under its own second turn and is pulled"
             " through. Below, the knot pulled snug, the two balloons close together."
         ),
     )
+    return with_mistake(drawn, mistake, *ONCE_AT)
 
 
 def pair_rounds(framework: Framework, voice: Voice) -> Picture:
@@ -94,22 +109,25 @@ def pair_rounds(framework: Framework, voice: Voice) -> Picture:
     balloons = [
         *round_((40, 92), (110, 92), 42, one, sign),
         *round_((180, 92), (110, 92), 42, one, sign),
-        *round_((89, 26), (110, 26), 36, one, sign),
-        *round_((131, 26), (110, 26), 36, one, sign),
+        *round_((SNUG - 18, LOW), (SNUG, LOW), 31, one, sign),
+        *round_((SNUG + 18, LOW), (SNUG, LOW), 31, one, sign),
     ]
-    return picture(
-        [*balloons, *_pair_knots(one, told_apart(one, one), voice)],
+    neck = told_apart(one, one)
+    drawn = picture(
+        [*balloons, *_pair_knots(one, neck, voice)],
         voice.say(
             "Two small rounds tied neck to neck to make a lock. One neck goes round the other"
             " twice: over, behind, over, behind. Its end then comes back under its own second turn"
             " and is pulled through. Below, the lock, its knot pulled snug."
         ),
     )
+    return with_mistake(drawn, rounds_wrapped_once(one, neck, sign, voice), *ONCE_AT)
 
 
 def _pair_knots(one: str, other: str, voice: Voice) -> list[Mark]:
     """The knot between two necks, open above and snug below."""
     wrap, core = pair_strands(one, other)
+    snug = voice.say("snug")
     return [
         *weave([core, wrap]),
         *lip(core),
@@ -118,8 +136,9 @@ def _pair_knots(one: str, other: str, voice: Voice) -> list[Mark]:
         *badge((122, 66), "2"),
         *move([(126, 118), (128, 128), (124, 136)]),
         words((134, 127), voice.say("pull through"), "start"),
-        *knot((110, 26), 0, one),
-        words((166, 23), voice.say("snug"), "start"),
+        *knot((SNUG, LOW), 0, one),
+        words((SNUG - 5, 2), snug),
+        *tick((SNUG + 3 + text_width(snug, TYPE) / 2, 5), 4),
     ]
 
 

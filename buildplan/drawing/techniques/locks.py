@@ -5,10 +5,18 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from buildplan.drawing.colours import mix
-from buildplan.drawing.line_art import PAPER
+from buildplan.drawing.fonts import text_width
+from buildplan.drawing.line_art import PAPER, TYPE
 from buildplan.drawing.map_style import joint_marks, joint_radius
 from buildplan.drawing.marks import Mark, Picture
+from buildplan.drawing.techniques.mistakes import (
+    SMALL,
+    joint_from_front,
+    lock_round_a_balloon,
+    with_mistake,
+)
 from buildplan.drawing.techniques.props import (
+    Palette,
     Strand,
     badge,
     knot,
@@ -17,22 +25,12 @@ from buildplan.drawing.techniques.props import (
     palette,
     picture,
     round_,
+    tick,
     weave,
     words,
 )
 from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
-
-
-def _joint_from_front(x: float, y: float, chain: str, brace: str) -> list[Mark]:
-    reach, long, fat = 3.5, 29.0, 22.0
-    return [
-        *link((x - reach - long, y), (x - reach, y), fat, chain, "done"),
-        *link((x + reach, y), (x + reach + long, y), fat, chain, "done"),
-        *link((x, y + reach + long), (x, y + reach), fat, brace, "done"),
-        *link((x, y - reach), (x, y - reach - long), fat, brace, "done"),
-        *knot((x, y), 20, mix(chain, PAPER, 0.5), 3.2),
-    ]
 
 
 def _twist_from_side(x: float, y: float, chain: str, lock: str) -> list[Mark]:
@@ -82,32 +80,19 @@ def twist_lock(framework: Framework, voice: Voice) -> Picture:
     """A lock's knot laid on the joint, its rounds led round it and twisted past each other."""
     colours = palette(framework)
     marks: list[Mark] = []
-    y, lock = 72.0, colours.lock
     for number, (x, word) in enumerate(
-        (
-            (37.0, voice.say("knot on joint")),
-            (110.0, voice.say("from the side")),
-            (183.0, voice.say("tight")),
-        ),
-        1,
+        ((37.0, voice.say("knot on joint")), (110.0, voice.say("from the side"))), 1
     ):
         marks.append(words((x, 4), word))
         marks += badge((x, 129), str(number))
-        if number == 2:
-            marks += _twist_from_side(x, 82.0, colours.chain, lock)
-            continue
-        out = 21.0 if number == 1 else 12.5
-        marks += _joint_from_front(x, y, colours.chain, colours.brace)
-        if number == 1:
-            neck = ((x - out, y + out, 0), (x, y, 0), (x + out, y - out, 0))
-            marks += weave([Strand(neck, lock, 4.0)])
-            marks += knot((x, y), -45, lock, 2.8)
-        marks += round_((x - out, y + out), (x, y), 18, lock)
-        marks += round_((x + out, y - out), (x, y), 18, lock)
-        if number == 1:
-            marks += move([(x - 33, y + 12), (x - 36, y - 6), (x - 27, y - 18)])
-            marks += move([(x + 33, y - 12), (x + 36, y + 6), (x + 27, y + 18)])
-    return picture(
+    marks += _knot_on_joint(37.0, 72.0, colours)
+    marks += _twist_from_side(110.0, 82.0, colours.chain, colours.lock)
+    marks += _held(185.0, 106.0, colours)
+    marks += badge((157, 129), "3")
+    tight = voice.say("tight")
+    marks.append(words((182, 68), tight))
+    marks += tick((190 + text_width(tight, TYPE) / 2, 71), 4)
+    drawn = picture(
         marks,
         voice.say(
             "A lock. One: the pair's knot is laid on the joint, a round to either side, in opposite"
@@ -115,6 +100,32 @@ def twist_lock(framework: Framework, voice: Voice) -> Picture:
             " twisted past each other behind it. Three: a round sits tight on either side."
         ),
     )
+    mistake = lock_round_a_balloon(colours, voice)
+    return with_mistake(drawn, mistake, (155.0, 4.0), (161.0, 10.0))
+
+
+def _knot_on_joint(x: float, y: float, colours: Palette) -> list[Mark]:
+    out, lock = 21.0, colours.lock
+    neck = ((x - out, y + out, 0), (x, y, 0), (x + out, y - out, 0))
+    return [
+        *joint_from_front((x, y), colours),
+        *weave([Strand(neck, lock, 4.0)]),
+        *knot((x, y), -45, lock, 2.8),
+        *round_((x - out, y + out), (x, y), 18, lock),
+        *round_((x + out, y - out), (x, y), 18, lock),
+        *move([(x - 33, y + 12), (x - 36, y - 6), (x - 27, y - 18)]),
+        *move([(x + 33, y - 12), (x + 36, y + 6), (x + 27, y + 18)]),
+    ]
+
+
+def _held(x: float, y: float, colours: Palette) -> list[Mark]:
+    """The joint with its lock, small."""
+    out, fat = 12.5 * SMALL, 18 * SMALL
+    return [
+        *joint_from_front((x, y), colours, SMALL),
+        *round_((x - out, y + out), (x, y), fat, colours.lock),
+        *round_((x + out, y - out), (x, y), fat, colours.lock),
+    ]
 
 
 def tie_parts(framework: Framework, joints: Sequence[str], voice: Voice) -> Picture:
