@@ -90,7 +90,7 @@ def tie_pair(framework: Framework, voice: Voice, links: Sequence[str] = ()) -> P
         *link((SNUG + 1, LOW), (SNUG + 41, LOW), 34, other, sign=yours),
     ]
     neck = told_apart(one, other)
-    mistake = links_wrapped_once(one, other, neck, (mine, yours), voice)
+    mistake = links_wrapped_once((one, other), neck, (mine, yours), voice)
     drawn = picture(
         [*balloons, *_pair_knots(one, neck, voice)],
         voice.say(

@@ -69,31 +69,33 @@ def once_wrapped(colour: str, other: str) -> tuple[Strand, Strand]:
     return small(wrap, colour), small(core, other)
 
 
-def pair_wrapped_once(bodies: tuple[list[Mark], list[Mark]], one: str, other: str) -> list[Mark]:
-    wrap, core = once_wrapped(one, other)
-    return [*bodies[0], *bodies[1], *weave([core, wrap]), *lip(core), *lip(wrap)]
-
-
 def links_wrapped_once(
-    one: str, other: str, neck: str, signs: tuple[int, int], voice: Voice
+    colours: tuple[str, str], neck: str, signs: tuple[int, int], voice: Voice
 ) -> Picture:
+    """Two link balloons whose necks are wrapped only once; `neck` colours the second's."""
     bodies = (
-        link((1, 18), (33, 18), 28, one, sign=signs[0]),
-        link((77, 18), (109, 18), 28, other, sign=signs[1]),
+        link((1, 18), (33, 18), 28, colours[0], sign=signs[0]),
+        link((77, 18), (109, 18), 28, colours[1], sign=signs[1]),
     )
-    return _mistake(PAIR_SIZE, "pair", pair_wrapped_once(bodies, one, neck), _wrapped_words(voice))
+    return _wrapped_once(bodies, colours[0], neck, voice)
 
 
-def rounds_wrapped_once(one: str, neck: str, sign: int, voice: Voice) -> Picture:
+def rounds_wrapped_once(colour: str, neck: str, sign: int, voice: Voice) -> Picture:
+    """Two rounds whose necks are wrapped only once; `neck` colours the second's."""
     bodies = (
-        round_((20, 18), (33, 18), 24, one, sign),
-        round_((90, 18), (77, 18), 24, one, sign),
+        round_((20, 18), (33, 18), 24, colour, sign),
+        round_((90, 18), (77, 18), 24, colour, sign),
     )
-    return _mistake(PAIR_SIZE, "pair", pair_wrapped_once(bodies, one, neck), _wrapped_words(voice))
+    return _wrapped_once(bodies, colour, neck, voice)
 
 
-def _wrapped_words(voice: Voice) -> str:
-    return voice.say("Crossed out: one neck goes round the other only once; the pair slips.")
+def _wrapped_once(
+    bodies: tuple[list[Mark], list[Mark]], one: str, neck: str, voice: Voice
+) -> Picture:
+    wrap, core = once_wrapped(one, neck)
+    marks = [*bodies[0], *bodies[1], *weave([core, wrap]), *lip(core), *lip(wrap)]
+    alt = voice.say("Crossed out: one neck goes round the other only once; the pair slips.")
+    return _mistake(PAIR_SIZE, "pair", marks, alt)
 
 
 def joint_from_front(at: Point, colours: Palette, size: float = 1.0) -> list[Mark]:
