@@ -6,7 +6,7 @@ what is different.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 
 from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.ends import End
@@ -17,7 +17,7 @@ from buildplan.instructions.grammar import colours
 from buildplan.instructions.locking import done, getting_at, how_to_lock, locks_rows
 from buildplan.instructions.measuring import sides_along
 from buildplan.instructions.model import TurnWords, Wording
-from buildplan.instructions.moves import Hand, Lead, lead_of
+from buildplan.instructions.moves import Corner, Hand, Lead, Move, lead_of
 from buildplan.instructions.read_back import TAKE_CHAIN, TAKE_ONE, TAKE_PAIR
 from buildplan.language.phrases import count_word, number_ranges, sentences
 from buildplan.language.voice import Voice
@@ -70,7 +70,7 @@ def _square(context: Context, step: Step) -> Iterator[str]:
 def _moves(context: Context, step: Step, braces: Sequence[Brace]) -> Iterator[str]:
     """How the short chains are tied in: whole where it is new, else where it was taught."""
     voice = context.voice
-    leads = dict.fromkeys(lead_of(context.framework, c) for b in braces for c in b.chains)
+    leads = _leads(context, braces)
     taught = [context.teacher(lead, step) for lead in leads]
     colour = _colour_of(context, braces)
     for chain in braces[0].chains:
@@ -85,7 +85,7 @@ def _moves(context: Context, step: Step, braces: Sequence[Brace]) -> Iterator[st
         yield voice.say("Where the row names a shared balloon, no new balloon is tied.")
     if context.teacher(Hand.SETTLE, step) is None:
         yield voice.say("Settle the brace until knot lies on knot and the nozzles cross.")
-    known = sorted({number for number in taught if number is not None})
+    known = sorted(_where_taught(context, step, leads))
     if known:
         yield voice.say_count(
             "As in step {steps}.",
@@ -93,6 +93,30 @@ def _moves(context: Context, step: Step, braces: Sequence[Brace]) -> Iterator[st
             len(known),
             steps=number_ranges(voice, known),
         )
+
+
+def _where_taught(context: Context, step: Step, leads: Iterable[Lead]) -> set[int]:
+    """The steps to look up: at a corner of a known kind the one that shows that corner, whose
+    braces are led so too; and any that a way of leading rests on besides."""
+    corner = _taught(context, step, (Corner(kind) for kind in step.cells if kind != STRAIGHT))
+    shown = {
+        lead
+        for number in corner
+        for op in context.steps[number - 1].of_kind(Kind.BRACE)
+        for lead in _leads(context, [context.piece.framework.brace[op.brace]])
+    }
+    return corner | _taught(context, step, (lead for lead in leads if lead not in shown))
+
+
+def _taught(context: Context, step: Step, moves: Iterable[Move]) -> set[int]:
+    """The steps before `step` that teach moves."""
+    found = (context.teacher(move, step) for move in moves)
+    return {number for number in found if number is not None}
+
+
+def _leads(context: Context, braces: Iterable[Brace]) -> Iterable[Lead]:
+    """How the short chains of braces are led, each way once."""
+    return dict.fromkeys(lead_of(context.framework, c) for one in braces for c in one.chains)
 
 
 def _last_taken(context: Context, step: Step, length: int) -> str | None:

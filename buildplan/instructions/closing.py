@@ -114,7 +114,7 @@ def tag(context: Context, step: Step) -> Wording:
         sentences(
             _start_counting(voice, chains),
             voice.say(
-                "Tag every joint of the rows. To find one without a tag, count on from the tag"
+                "Tag the joints of the rows. To find one without a tag, count on from the tag"
                 " before it."
             ),
         ),

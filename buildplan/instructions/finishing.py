@@ -24,7 +24,7 @@ def inspect(context: Context, step: Step) -> Wording:
         title=voice.say("Look the piece over"),
         text=sentences(
             voice.say("Go once round the whole piece."),
-            voice.say("Look for a joint that has lost its lock or has two.") if locks else "",
+            voice.say("Look for a joint that has lost a lock.") if locks else "",
             voice.say("Replace every balloon that is soft or torn."),
             _like_the_front(context) if mirrored else "",
         ),

@@ -10,12 +10,14 @@ import pytest
 from diagram_pieces import assert_inside, assert_readable, built
 
 from buildplan.drawing.marks import Label, Picture, Point, Stamp
+from buildplan.drawing.techniques.joints import join_chains
 from buildplan.drawing.techniques.rounds import lay_round, lay_row, set_round
 from buildplan.drawing.techniques.strips import colour_strip
 from buildplan.framework.chain_roles import RING, ROW, UPRIGHT, ZIGZAG
 from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
 from buildplan.sequence.laid import round_course, row_of
+from buildplan.shape.finding import find_shape
 
 COLUMN = {"rings": 3, "ring": "long", "between": "cross", "lock": "lock"}
 WALL = {"row": "long", "upright": "cross", "lock": "lock"}
@@ -122,3 +124,17 @@ def test_a_strip_shows_a_chain_colour_by_colour(width: float) -> None:
     numbers = [int(text.removeprefix("J")) for text, _ in read]
     assert numbers == sorted(numbers)
     assert set(numbers) >= {0, 8, 16} if width > 400 else {0, 3, 6}
+
+
+def test_at_a_joint_each_chain_leads_the_way_that_it_is_built() -> None:
+    """Round a joint of the second ring: the ring to both sides, the zigzag that it comes down on
+    below it, its own above it."""
+    framework = column(6)
+    second = [one for one in framework.chains if one.role is RING][1].chain
+    picture = join_chains(framework, Voice(), second.joints[0], find_shape(framework))
+    assert_readable(picture)
+    ring, low, high = zip(*[iter(balloons(picture)[6:])] * 2, strict=True)
+    level = sum(mark.matrix[5] for mark in ring) / 2
+    assert ring[0].matrix[5] == pytest.approx(ring[1].matrix[5], abs=10)
+    assert all(mark.matrix[5] < level - 10 for mark in low)
+    assert all(mark.matrix[5] > level + 10 for mark in high)

@@ -13,7 +13,7 @@ from sequence_reader import Edge, Read, read_words
 
 from buildplan.design.measures import Units
 from buildplan.framework.assembly import Spacer, build_assembly
-from buildplan.framework.cells import TIP, cell_kind
+from buildplan.framework.cells import STRAIGHT, TIP, cell_kind
 from buildplan.framework.model import Framework, Part
 from buildplan.framework.tube import TubePlan, build_tube
 from buildplan.instructions.model import Figures, Side, Span
@@ -204,3 +204,15 @@ def test_lists_and_ranges() -> None:
     assert Voice().listed(["A"]) == "A"
     assert Voice().listed(["A", "B", "C"]) == "A, B and C"
     assert number_ranges(Voice(), [1, 2, 3, 4, 6, 8, 9]) == "1 to 4, 6, 8 and 9"
+
+
+def test_a_corner_leads_to_the_first_of_its_kind() -> None:
+    """A dip is tied as the first dip was, not as a tip."""
+    first: dict[str, int] = {}
+    for step, said in told(tube(STAR, closed=True)):
+        corners = [str(kind) for kind in step.cells if kind != STRAIGHT]
+        if known := {first[name] for name in corners if name in first}:
+            assert set(map(int, re.findall(r"As in step (\d+)", said.text))) == known
+        for name in corners:
+            first.setdefault(name, step.number)
+    assert len(first) == 2

@@ -74,7 +74,7 @@ def to_hold_it_down(book: Book) -> Iterator[str]:
         yield plain(
             voice.say(
                 "Ballast: {mass}, {each} at each of {joints}",
-                mass=mass_words(ballast_kg(found), voice),
+                mass=mass_words(ballast_kg(found), voice, len(found.wind.ballast_at)),
                 each=mass_words(ballast_each_kg(found), voice),
                 joints=joints_words(found.wind.ballast_at, voice),
             )

@@ -40,10 +40,13 @@ def joints_words(labels: Sequence[str], voice: Voice) -> str:
     return voice.tell(runs_words(labels))
 
 
-def mass_words(mass_kg: float, voice: Voice) -> str:
-    """Ballast, in half kilograms and whole pounds: `13.5 kg (30 lb)`."""
+def mass_words(mass_kg: float, voice: Voice, places: int = 1) -> str:
+    """Ballast, in half kilograms and whole pounds: `13.5 kg (30 lb)`; of equal loads at several
+    places all of them together, so that the pounds of each add up to it."""
     kg = voice.decimal(mass_kg, 0 if mass_kg == round(mass_kg) else 1)
-    return voice.say("{kg} kg ({lb} lb)", kg=kg, lb=math.ceil(mass_kg / KG_PER_LB))
+    return voice.say(
+        "{kg} kg ({lb} lb)", kg=kg, lb=places * math.ceil(mass_kg / places / KG_PER_LB)
+    )
 
 
 def filled_words(mass_kg: float, voice: Voice) -> str:

@@ -54,7 +54,7 @@ def first_moves(
     pictures = (
         *moves(book.framework, step, book.voice, new & BEFORE_LAYING),
         *laid,
-        *moves(book.framework, step, book.voice, new - BEFORE_LAYING),
+        *moves(book.framework, step, book.voice, new - BEFORE_LAYING, book.shape),
     )
     brace = _first_brace(book, step) if Kind.BRACE in new else None
     if brace and _is_first_of_kind(book, step) and corner_of(book, step) is None:

@@ -26,7 +26,10 @@ LESSONS: Mapping[Kind, Lesson] = {
     Kind.SIZE: Lesson(
         mark("Size"),
         mark("A balloon too large or small pulls its neighbours away: the piece does not close."),
-        mark("stopping at the gauge: latex gives a moment longer, and the balloon ends up small."),
+        mark(
+            "filling no further than the gauge: latex gives a moment longer, and the balloon ends "
+            "up small."
+        ),
     ),
     Kind.PAIR: Lesson(
         mark("Pair"),

@@ -45,7 +45,7 @@ SIGNED: dict[Stage, str] = {
     Stage.CHAIN: mark("every chain counted by two people"),
     Stage.CLOSE_RINGS: mark("numbers run one way; nothing twisted"),
     Stage.BRACE: mark("every brace at its joints; corners as on the map"),
-    Stage.LOCK_JOINTS: mark("one lock at each joint; nothing slips"),
+    Stage.LOCK_JOINTS: mark("no lock is missing; nothing slips"),
     Stage.FINISH: mark("seen from all sides; stands and is held down"),
 }
 

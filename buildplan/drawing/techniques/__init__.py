@@ -28,6 +28,7 @@ from buildplan.drawing.techniques.work import size_balloons, stand_up, turn_over
 from buildplan.framework.model import Framework, Role
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind, Operation, Step
+from buildplan.shape.model import Shape
 
 Technique = Callable[..., Picture]  # of a framework, for a voice; more arguments have defaults
 
@@ -51,9 +52,14 @@ TECHNIQUES: Mapping[Kind, tuple[Technique, ...]] = MappingProxyType(
 
 
 def moves(
-    framework: Framework, step: Step, voice: Voice, kinds: Collection[Kind] = tuple(Kind)
+    framework: Framework,
+    step: Step,
+    voice: Voice,
+    kinds: Collection[Kind] = tuple(Kind),
+    shape: Shape | None = None,
 ) -> tuple[Picture, ...]:
-    """The hand moves that a step takes, with its own balloons and joints; of `kinds` of work."""
+    """The hand moves that a step takes, with its own balloons and joints; of `kinds` of work. With
+    the shape a joint's balloons are the way round that they are built."""
     first: dict[Kind, Operation] = {}
     for operation in step.operations:
         first.setdefault(operation.kind, operation)
@@ -64,11 +70,13 @@ def moves(
         move
         for kind, operation in first.items()
         if kind in kinds
-        for move in _moves_of(framework, operation, voice)
+        for move in _moves_of(framework, operation, voice, shape)
     )
 
 
-def _moves_of(framework: Framework, first: Operation, voice: Voice) -> tuple[Picture, ...]:
+def _moves_of(
+    framework: Framework, first: Operation, voice: Voice, shape: Shape | None
+) -> tuple[Picture, ...]:
     if first.kind is Kind.SIZE:
         return (size_balloons(framework, voice, first.balloon),)
     if first.kind is Kind.PAIR:
@@ -102,7 +110,7 @@ def _moves_of(framework: Framework, first: Operation, voice: Voice) -> tuple[Pic
     if first.kind is Kind.JOIN and len(first.joints) > 1:
         return (tie_parts(framework, first.joints, voice),)
     if first.kind is Kind.JOIN:
-        return (join_chains(framework, voice, first.joints[0]),)
+        return (join_chains(framework, voice, first.joints[0], shape),)
     return technique_pictures(framework, first.kind, voice)
 
 

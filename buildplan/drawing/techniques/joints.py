@@ -2,12 +2,17 @@
 
 from __future__ import annotations
 
+import cmath
 import math
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
+import numpy as np
+
+from buildplan.drawing.camera import project
 from buildplan.drawing.line_art import INK, between, rope
 from buildplan.drawing.marks import Mark, Picture, Point
+from buildplan.drawing.seat import seat_before
 from buildplan.drawing.techniques.props import (
     knot,
     link,
@@ -19,11 +24,13 @@ from buildplan.drawing.techniques.props import (
 )
 from buildplan.framework.model import Framework, LongChain
 from buildplan.language.voice import Voice
+from buildplan.shape.model import Shape
 
 APART, TOGETHER = (51.0, 77.0), (169.0, 77.0)
 NEAR, FAR = 8.0, 47.0  # of a balloon's two ends, from the middle of the joint
 PULLED_OUT = 11.0  # how far each chain lies from the others before
 STOUTEST = 27.0
+ACROSS = 0.3  # of a chain whose balloons lead away on both sides of its knot: it has no one side
 
 
 @dataclass(frozen=True)
@@ -34,17 +41,21 @@ class _Brought:
     links: tuple[str, ...]
 
 
-def join_chains(framework: Framework, voice: Voice, joint: str = "") -> Picture:
+def join_chains(
+    framework: Framework, voice: Voice, joint: str = "", shape: Shape | None = None
+) -> Picture:
     """Every knot and free end that meets at `joint`, apart and brought together; without one, at
-    the first joint where chains meet."""
+    the first joint where chains meet. With the shape they are the way round that the builder has
+    them: what leads up leads up."""
     if not joint:
         meeting = (j for j, links in framework.links_at.items() if len(links) > 2)
         joint = next(meeting, framework.joints[0])
     brought = _brought_to(framework, joint)
     balloons = sum(len(one.links) for one in brought)
+    ways = _ways_as_built(framework, shape, joint) if shape is not None else _ways(brought)
     marks: list[Mark] = []
     for middle, pulled_out in ((APART, PULLED_OUT), (TOGETHER, 0.0)):
-        marks += _star(framework, brought, middle, pulled_out)
+        marks += _star(framework, brought, ways, middle, pulled_out)
     marks += knot(TOGETHER, 35, _colour(framework, brought[0].links[0]), 3.6)
     marks += move([(103, 77), (109, 77), (116, 77)])
     parts = _counted(brought, voice)
@@ -109,28 +120,55 @@ def _counted(brought: Sequence[_Brought], voice: Voice) -> str:
     return voice.listed(told)
 
 
+def _ways(brought: Sequence[_Brought]) -> Mapping[str, float]:
+    """The way of each balloon from the joint, in radians: evenly round it, each chain's beside one
+    another, the first's upwards."""
+    ids = [id_ for one in brought for id_ in one.links]
+    slot = 2 * math.pi / len(ids)
+    first = math.pi / 2 - slot * (len(brought[0].links) - 1) / 2
+    return {id_: first + slot * number for number, id_ in enumerate(ids)}
+
+
+def _ways_as_built(framework: Framework, shape: Shape, joint: str) -> Mapping[str, float]:
+    """The same in the order round the joint that is seen from before it, and turned so as to come
+    nearest to what is seen."""
+    seat = seat_before(framework, shape, [joint])
+    links = [framework.link[id_] for id_ in framework.links_at[joint]]
+    ends = [link.finish if link.start == joint else link.start for link in links]
+    seen, _ = project(seat, np.array([shape.at[end] - shape.at[joint] for end in ends]))
+    angles = np.arctan2(seen[:, 1], seen[:, 0]).tolist()
+    ways = dict(zip((link.id for link in links), angles, strict=True))
+    ids, slot = sorted(ways, key=lambda id_: ways[id_]), 2 * math.pi / len(ways)
+    off = sum(cmath.exp(1j * (ways[id_] - slot * number)) for number, id_ in enumerate(ids))
+    return {id_: cmath.phase(off) + slot * number for number, id_ in enumerate(ids)}
+
+
 def _star(
-    framework: Framework, brought: Sequence[_Brought], middle: Point, pulled_out: float
+    framework: Framework,
+    brought: Sequence[_Brought],
+    ways: Mapping[str, float],
+    middle: Point,
+    pulled_out: float,
 ) -> list[Mark]:
-    """The balloons round a joint, each chain's beside one another and `pulled_out` from it."""
-    count = sum(len(one.links) for one in brought)
+    """The balloons round a joint, each chain's `pulled_out` to its side."""
+    count = len(ways)
     slot = 2 * math.pi / count
     stout = min(STOUTEST, 1.9 * (NEAR + FAR) / 2 * math.sin(slot / 2)) if count > 2 else STOUTEST
     colour_sign = signs(framework)
     marks: list[Mark] = []
-    turn = math.pi / 2 - slot * (len(brought[0].links) - 1) / 2
     for one in brought:
-        facing = turn + slot * (len(one.links) - 1) / 2
-        at = _from(middle, facing, pulled_out)
+        side = sum(cmath.exp(1j * ways[id_]) for id_ in one.links) / len(one.links)
+        across = abs(side) < ACROSS
+        facing = ways[one.links[0]] + math.pi / 2 if across else cmath.phase(side)
+        at = middle if across else _from(middle, facing, pulled_out)
         far = FAR - pulled_out * 0.6
         ends = []
-        for number, id_ in enumerate(one.links):
-            way, colour = turn + slot * number, _colour(framework, id_)
+        for id_ in one.links:
+            way, colour = ways[id_], _colour(framework, id_)
             near, tip = _from(at, way, NEAR), _from(at, way, far)
             sign = colour_sign[framework.link[id_].balloon]
             marks += link(near, tip, stout, colour, sign=sign)
             ends.append(_from(at, way, NEAR + 1.0))
-        turn += slot * len(one.links)
         colour = _colour(framework, one.links[0])
         line = [ends[0], at, ends[1]] if len(ends) > 1 else [ends[0], between(ends[0], at), at]
         marks += rope(line, 4.5, neck_colour(colour), INK)
