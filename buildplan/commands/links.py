@@ -2,23 +2,17 @@
 
 from __future__ import annotations
 
-import re
+import typer
 
-from buildplan.language.messages import message
-from buildplan.language.told import ToldError
+from buildplan.language.voice import Voice
 
 
-def page_address(text: str) -> str:
-    """The address of a page. Raises ToldError for what is none."""
-    from buildplan.source.values import MOST_OF_ADDRESS, PAGE_ADDRESS
+def link_asked(text: str | None, voice: Voice) -> str | None:
+    """What is given as `--link`; a wrong call where it is no address of a page."""
+    from buildplan.business.copies.page_link import page_address
+    from buildplan.language.told import ToldError
 
-    if len(text) > MOST_OF_ADDRESS or not re.fullmatch(PAGE_ADDRESS, text):
-        raise ToldError(
-            message(
-                "--link: {text} is no address of a page; write it whole, like "
-                "https://lantern-street.example/star, in {most} characters at most",
-                text=repr(text[: 2 * MOST_OF_ADDRESS]),
-                most=MOST_OF_ADDRESS,
-            )
-        )
-    return text
+    try:
+        return None if text is None else page_address(text)
+    except ToldError as error:
+        raise typer.BadParameter(f"--link: {voice.tell(error.told)}") from error

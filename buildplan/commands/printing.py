@@ -117,7 +117,7 @@ def booklet(
     printed, unless as a draft.
     """
     from buildplan.commands.files import ProblemsFoundError, asked, without_events
-    from buildplan.commands.links import page_address
+    from buildplan.commands.links import link_asked
     from buildplan.commands.pieces import brand_in
     from buildplan.commands.sale import (
         buyers_named,
@@ -133,7 +133,7 @@ def booklet(
     for_crews = {"--large-print": large_print, "--door": door}
     refuse_for_other_editions(edition, Edition.CREW, for_crews, voice)
     sold_to, bad_rows = buyers_named(buyer, buyers, voice)
-    address = None if link is None else asked(page_address, link, voice)
+    address = link_asked(link, voice)
     seller = None if brand is None else brand_in(brand, voice)
     doors = tuple(asked(parse_door, one, voice) for one in door or ())
     sealed = (sold_to, secret_of(key, voice), signer_of(sign, voice))

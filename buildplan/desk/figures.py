@@ -17,6 +17,7 @@ from buildplan.evaluation.figures import air_words, minutes_words, weight_words
 from buildplan.fitting.check_report import balloon_rows
 from buildplan.fitting.checking import Checked, checked_as_json, file_data
 from buildplan.fitting.standing_report import standing_rows
+from buildplan.hands.model import HANDS_FILE
 from buildplan.hands.words import height_lines
 from buildplan.language.voice import Voice
 from buildplan.source.problems import in_words
@@ -52,12 +53,22 @@ def piece_figures(
         "hours": minutes_words(facts.work_minutes, voice),
         "crew_hours": minutes_words(facts.crew_minutes, voice),
         "cost": material_words(piece, voice),
+        "hands": _hands_words(checked, voice),
         "stands": {"state": stands, "words": words},
         "problems": problems_as_data(facts.problems if settled else untried(facts.problems), voice),
         "cautions": [in_words(one, voice) for one in piece.examination.cautions],
         "overlays": overlays_of(piece, voice),
         "paint": paint_as_data(piece.design, file_data(path)[1], voice),
     }
+
+
+def _hands_words(checked: Checked, voice: Voice) -> str | None:
+    """Whose hands the figures are for, where theirs were measured."""
+    if not checked.known.measurements:
+        return None
+    return voice.say(
+        "These figures are for your own hands, as they are measured in {file}.", file=HANDS_FILE
+    )
 
 
 def _counts(piece: Evaluation, voice: Voice) -> Iterator[Mapping[str, object]]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 from babel import Locale
@@ -20,13 +20,17 @@ PAPER_NAMES = {"a4": "A4", "letter": "Letter"}
 _USUAL = ("edition", "paper", "language", "units")
 _TERMS = ("customer", "address", "sender", "number", "date", "deposit", "valid")
 # what is asked for one edition alone
-OF_EDITION = {"large": "crew", "doors": "crew", "buyers": "sale", "key": "sale", "brand": "sale"}
+OF_EDITION = {
+    **dict.fromkeys(("large", "doors"), "crew"),
+    **dict.fromkeys(("buyers", "key", "sign", "password", "brand"), "sale"),
+}
+KEYS, SIGNERS = ("*.key",), ("*.p12", "*.pfx")  # files of the folder that seal, that sign
 # each with what is said of it, and the choices that it takes
 WHATS: Mapping[str, tuple[str, str, tuple[str, ...]]] = {
     "booklet": (
         mark("Booklet"),
         mark("The steps of the work, numbered and illustrated, to build from."),
-        (*_USUAL, "brand", "fold", "large", "doors", "buyers", "key"),
+        (*_USUAL, "brand", "link", "fold", "large", "doors", "buyers", "key", "sign", "password"),
     ),
     "companion": (
         mark("Page for phones"),
@@ -81,7 +85,8 @@ def print_options(folder: Folder, voice: Voice) -> dict[str, Any]:
         "languages": [_choice(code, own_name(code)) for code in LOCALES],
         "units": [_choice(key, voice.say(words)) for key, words in UNITS.items()],
         "of_edition": OF_EDITION,
-        "keys": [_choice(name, name) for name in _keys(folder)],
+        "keys": [_choice(name, name) for name in _files(folder, KEYS)],
+        "signers": [_choice(name, name) for name in _files(folder, SIGNERS)],
         "brands": [_choice(file, words) for file, words in brands(folder).items()],
     }
 
@@ -111,9 +116,10 @@ def _event_words(folder: Folder, name: str, voice: Voice) -> str:
     return translated_event(event, voice.language).name
 
 
-def _keys(folder: Folder) -> list[str]:
-    """The files of the folder that can seal sold copies."""
-    return sorted(path.name for path in folder.root.glob("*.key") if path.is_file())
+def _files(folder: Folder, patterns: Sequence[str]) -> list[str]:
+    """The files of the folder that are called like one of these."""
+    found = (path for pattern in patterns for path in folder.root.glob(pattern))
+    return sorted(path.name for path in found if path.is_file())
 
 
 def brands(folder: Folder) -> dict[str, str]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from pathlib import Path
 
 OFFERS = "offers.json"
@@ -13,16 +13,20 @@ Report = Callable[[object], None]
 
 @dataclass(frozen=True)
 class Wishes:
-    """What can be asked for beside: pages to fold, large print and doors of a crew's booklet, the
-    buyers of sold copies and the file of the folder that seals them, and the terms of a quote.
+    """What can be asked for beside: pages to fold, where its pages lead, large print and doors of a
+    crew's booklet, the buyers of sold copies, the file of the folder that seals them and the one
+    that signs them with its password, which is kept nowhere, and the terms of a quote.
     Texts are as they were written, a door, a buyer or a line of an address on each line; `deposit`
     is in percent, 0 for none; `valid` in days, 0 where it is left open."""
 
     fold: bool = False
+    link: str = ""
     large: bool = False
     doors: str = ""
     buyers: str = ""
     key: str = ""
+    sign: str = ""
+    password: str = field(default="", repr=False)
     customer: str = ""
     address: str = ""
     sender: str = ""

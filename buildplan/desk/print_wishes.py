@@ -13,6 +13,7 @@ from buildplan.business.copies.buyers import (
     name_problem,
     tidy,
 )
+from buildplan.business.copies.page_link import page_address
 from buildplan.business.quoting.offer import Offer, Party
 from buildplan.desk.print_task import Wishes
 from buildplan.desk.refusals import RefusedError
@@ -29,6 +30,14 @@ def doors_of(wishes: Wishes) -> tuple[Door, ...]:
     """The doors on the way in, one on each line. Raises RefusedError for what is none."""
     try:
         return tuple(parse_door(line) for line in _lines(wishes.doors))
+    except ToldError as error:
+        raise RefusedError(422, error.told) from error
+
+
+def link_of(wishes: Wishes) -> str | None:
+    """Where printed pages lead. Raises RefusedError for what is no address of a page."""
+    try:
+        return page_address(wishes.link.strip()) if wishes.link.strip() else None
     except ToldError as error:
         raise RefusedError(422, error.told) from error
 
@@ -94,6 +103,7 @@ def party_of(name: str, address: str) -> Party:
 def refuse_unfit(wishes: Wishes) -> None:
     """Raise RefusedError for the first wish that cannot be had, before any work is done."""
     doors_of(wishes)
+    link_of(wishes)
     buyers_of(wishes)
     party_of(wishes.customer, wishes.address)
     party_of("", wishes.sender)

@@ -10,6 +10,7 @@ from buildplan.booklet.editions import print_copies, print_folded_copies
 from buildplan.business.copies.brand import Branding, branding, fonts_of
 from buildplan.business.copies.buyers import Buyer
 from buildplan.business.copies.page_link import leads_to
+from buildplan.business.copies.signing import NoSignerError, Signer
 from buildplan.design.building import build_framework
 from buildplan.design.measures import Units, units_read
 from buildplan.desk.folder import Folder
@@ -27,7 +28,7 @@ from buildplan.desk.print_parts import (
     stem_in,
 )
 from buildplan.desk.print_task import PrintWork, Report
-from buildplan.desk.print_wishes import NOBODY, buyers_of, doors_of
+from buildplan.desk.print_wishes import NOBODY, buyers_of, doors_of, link_of
 from buildplan.desk.refusals import RefusedError
 from buildplan.desk.saving import writing
 from buildplan.document.paper import PAPERS, large_print
@@ -98,7 +99,7 @@ def _book(task: PrintWork, language: str, read_in: Voice, show: Show) -> Book:
         book = replace(book, branding=_brand(task, book, language))
     seller = design.brand if book.branding is None else book.branding.brand
     fonts = fonts_of(design.brand, path) if book.branding is None else book.branding.fonts
-    return replace(book, link=leads_to(None, seller, path), fonts=fonts)
+    return replace(book, link=leads_to(link_of(task.wishes), seller, path), fonts=fonts)
 
 
 def _brand(task: PrintWork, book: Book, language: str) -> Branding | None:
@@ -109,7 +110,8 @@ def _brand(task: PrintWork, book: Book, language: str) -> Branding | None:
 
 def _booklet(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
     """The booklet, one for each buyer of it; folded, with the gauges in a file of their own."""
-    wishes, book = task.wishes, _book(task, voice.language, voice, show)
+    wishes, signer = task.wishes, _signer(task)
+    book = _book(task, voice.language, voice, show)
     if task.edition == CREW:
         book = replace(book, doors=doors_of(wishes))
         book = replace(book, paper=large_print(book.paper)) if wishes.large else book
@@ -123,7 +125,8 @@ def _booklet(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
     printed = copies(book, [buyer.name for buyer in buyers], _key(task))
     for number, (buyer, files) in enumerate(zip(buyers, printed, strict=True), 1):
         own = f"{stem}-{buyer.slug}" if buyer.slug else stem
-        yield from ((f"{own}{ending}", data) for ending, data in zip(endings, files, strict=True))
+        for ending, data in zip(endings, files, strict=True):
+            yield f"{own}{ending}", data if signer is None else signer.signed(data)
         show(READ_BACK + (PRINTED - READ_BACK) * number / len(buyers))
 
 
@@ -144,6 +147,23 @@ def _key(task: PrintWork) -> bytes:
         )
         raise RefusedError(422, told)
     return secret
+
+
+def _signer(task: PrintWork) -> Signer | None:
+    """Who signs sold copies, None where nobody does. Raises RefusedError where the file or its
+    password is no good."""
+    if task.edition != SALE or not task.wishes.sign:
+        return None
+    signer = Signer(task.root / task.wishes.sign, task.wishes.password)
+    try:
+        signer.check()
+    except (NoSignerError, OSError) as error:
+        told = message(
+            "{file} holds no certificate with its key (PKCS #12), or the password is another",
+            file=task.wishes.sign,
+        )
+        raise RefusedError(422, told) from error
+    return signer
 
 
 def _companion(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:

@@ -39,9 +39,10 @@ def print_design(desk: Desk, request: Request, sent: Any) -> Response:
     own = Voice(language_of(desk, request))
     known = print_options(desk.folder, own)
     what = next((one for one in known["whats"] if one["key"] == call.what), None)
-    brands = ["", *(one["value"] for one in known["brands"])]
-    keys = ["", *(one["value"] for one in known["keys"])]
-    if what is None or call.brand not in brands or call.key not in keys:
+    of_folder = ((call.brand, "brands"), (call.key, "keys"), (call.sign, "signers"))
+    if what is None or any(
+        file and file not in [one["value"] for one in known[kind]] for file, kind in of_folder
+    ):
         raise RefusedError(400, message("this cannot be printed of this folder: look at it anew"))
     if call.language not in ("", *LOCALES):
         raise RefusedError(400, message("this cannot be printed of this folder: look at it anew"))

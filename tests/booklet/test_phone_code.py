@@ -12,8 +12,7 @@ import zxingcpp
 
 from buildplan.booklet.common.book import Book, gather_book
 from buildplan.booklet.editions import print_booklet
-from buildplan.business.copies.page_link import leads_to
-from buildplan.commands.links import page_address
+from buildplan.business.copies.page_link import leads_to, page_address
 from buildplan.design.model import Brand
 from buildplan.design.reading import read_brand, read_design
 from buildplan.document.paper import PAPERS

@@ -86,6 +86,24 @@ def test_a_design_that_nothing_can_be_made_of_says_why(page: Page) -> None:
     assert page.data(AT_STAR)["problems"] == [problem]
 
 
+def test_it_is_said_when_figures_are_for_measured_hands(page: Page, call: Call) -> None:
+    """As `check` takes them: a chain of ten that came out short makes the frame smaller."""
+    at, file = "/api/design/picture_frame/facts", page.root / "hands.yaml"
+    before = page.data(at)
+    assert before["hands"] is None
+    design = read_design(page.root / FRAME.name)
+    assert design.units == "in"
+    frame = design.balloons["frame"]
+    nominal, gauge = (2.54 * inches for inches in (frame.nominal, frame.inflate_to))
+    chain = f"{{nominal: {nominal:g}, gauge: {gauge:g}, length: {9 * gauge:g}}}"
+    file.write_text(f"buildplan_hands: 1\nchains_of_ten: [{chain}]\n", "utf-8")
+    now = page.data(at)
+    assert "hands.yaml" in now["hands"]
+    _, out, _ = call("check", page.root / FRAME.name, "--json")
+    assert now["check"] == json.loads(out)
+    assert now["check"]["size"]["height"] < before["check"]["size"]["height"]
+
+
 def test_a_suggestion_mends_what_it_is_of(page: Page) -> None:
     """A course that does not come round, by the button beside the problem."""
     corners = ["build", "tube", "course", 0, "cells", 1]

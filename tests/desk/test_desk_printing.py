@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import datetime
 import io
 import json
 import shutil
@@ -10,12 +11,19 @@ from pathlib import Path
 
 import pytest
 from conftest import Call
+from cryptography import x509
+from cryptography.hazmat.primitives import hashes, serialization
+from cryptography.hazmat.primitives.asymmetric import rsa
+from cryptography.hazmat.primitives.serialization import pkcs12
+from cryptography.x509.oid import NameOID
 from desks import DESIGNS, AtOnce, Page, open_page, with_designs
 from PIL import Image
 from pypdf import PdfReader
 
+from buildplan.business.copies.signing import Signature, signatures_in
 from buildplan.design.starting import design_text
 from buildplan.design.wishes import Wish
+from buildplan.desk.print_task import Wishes
 from buildplan.language.voice import Voice
 
 AT_SMALL = "/api/design/small"
@@ -133,6 +141,51 @@ def test_copies_are_sold_to_a_list_of_buyers_and_sealed(page: Page, call: Call) 
     assert pages == by_command(call, "companion", small, *more, "--for", "Ana Example")
 
 
+def seller(file: Path, password: str) -> None:
+    """A key and a certificate signed by itself, made up (RFC 7292, by pyca/cryptography)."""
+    key = rsa.generate_private_key(public_exponent=65537, key_size=2048)
+    name = x509.Name([x509.NameAttribute(NameOID.COMMON_NAME, "Lantern Street (invented)")])
+    start = datetime.datetime(2026, 1, 1, tzinfo=datetime.UTC)
+    made = x509.CertificateBuilder().subject_name(name).issuer_name(name)
+    made = made.public_key(key.public_key()).serial_number(7)
+    made = made.not_valid_before(start).not_valid_after(start.replace(year=2090))
+    certificate = made.sign(key, hashes.SHA256())
+    locked = serialization.BestAvailableEncryption(password.encode())
+    file.write_bytes(pkcs12.serialize_key_and_certificates(b"", key, certificate, None, locked))
+
+
+def test_copies_are_signed_and_their_password_is_kept_nowhere(page: Page, call: Call) -> None:
+    """The signature is the one thing that the command's booklet has not (ISO 32000-2, 12.8: it
+    stands after the file as it was); pyHanko finds it good."""
+    small, password = page.root / "small.yaml", "open, lamp 4711"
+    seller(page.root / "mine.p12", password)
+    assert page.data("/api/print")["signers"] == [{"value": "mine.p12", "label": "mine.p12"}]
+    asked = {"what": "booklet", "edition": "sale", "sign": "mine.p12"}
+    ((name, data),) = all_printed(page, **asked, password=password).items()
+    ((plain_name, plain),) = by_command(call, "booklet", small, "--edition", "sale").items()
+    assert name == plain_name
+    assert data.startswith(plain)
+    assert signatures_in(data) == (Signature("Lantern Street (invented)", holds=True),)
+
+    answer = page.send(f"{AT_SMALL}/print", {**asked, "password": "another"})
+    job = page.data(f"/api/jobs/{answer.json()['job']}")
+    assert (job["state"], job["files"]) == ("failed", [])
+    assert "mine.p12" in job["message"]
+    assert "password" in job["message"]
+    assert "another" not in json.dumps(job).replace("is another", "")
+    assert password not in repr(Wishes(sign="mine.p12", password=password))
+    kept = [path for path in page.root.rglob("*") if path.is_file()]
+    assert not [path for path in kept if password.encode() in path.read_bytes()]
+    (page.root / "mine.p12").unlink()
+
+
+def test_codes_lead_where_it_is_said(page: Page, call: Call) -> None:
+    link = "https://lantern-street.example/{piece}"
+    wanted = by_command(call, "booklet", page.root / "small.yaml", "--link", link)
+    assert all_printed(page, what="booklet", link=link) == wanted
+    assert b"https://lantern-street.example/small" in next(iter(wanted.values()))
+
+
 def test_crews_have_doors_and_large_print_and_pages_fold(page: Page, call: Call) -> None:
     small = page.root / "small.yaml"
     doors = ("--door", "90x205cm", "--door", "Lift=80x200cm")
@@ -179,6 +232,8 @@ def test_what_cannot_be_printed_is_said(page: Page) -> None:
         ({"what": "booklet", "key": "../mine.key"}, 400),
         ({"what": "booklet", "edition": "crew", "doors": "wide"}, 422),
         ({"what": "booklet", "edition": "sale", "buyers": "Ana\nAna"}, 422),
+        ({"what": "booklet", "edition": "sale", "sign": "../mine.p12"}, 400),
+        ({"what": "booklet", "link": "lantern street"}, 422),
         ({"what": "quote", "address": "a\n" * 7}, 422),
     ):
         assert page.send(f"{AT_SMALL}/print", asked).status_code == status

@@ -26,6 +26,7 @@ def browser() -> Iterator[Browser]:
 def folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
     made = tmp_path_factory.mktemp("designs")
     written_posts(made, FIRST, SECOND)
+    (made / "mine.p12").write_bytes(b"a certificate, to be chosen")
     (made / "torn.yaml").write_text("buildplan: 1\nname: Torn\n  build: [\n", encoding="utf-8")
     return made
 
@@ -161,6 +162,8 @@ def test_all_that_is_asked_for_a_print_is_for_everybody(browser: Browser, addres
             page.get_by_role("radio", name=what).check()
             if edition:
                 page.get_by_label("Edition").select_option(edition)
+            if edition == "sale":
+                page.get_by_label("Signed with").select_option("mine.p12")
             shown = page.locator(".asked label, .wishes label")
             seen |= {text.split("\n")[0].strip() for text in shown.all_inner_texts()}
             for wide, high in (PHONE, DESKTOP):
@@ -170,6 +173,7 @@ def test_all_that_is_asked_for_a_print_is_for_everybody(browser: Browser, addres
                     page.emulate_media(color_scheme=scheme)
                     assert violations(page, axe) == []
         assert seen >= {"Doors on the way in", "Large print", "Buyers", "For whom", "Date"}
+        assert any(text.startswith("Password") for text in seen)
 
 
 def test_said_in_spanish_from_the_same_catalogue(browser: Browser, address: str) -> None:

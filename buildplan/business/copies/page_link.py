@@ -2,10 +2,28 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 from urllib.parse import quote
 
 from buildplan.design.model import Brand
+from buildplan.language.messages import message
+from buildplan.language.told import ToldError
+from buildplan.source.values import MOST_OF_ADDRESS, PAGE_ADDRESS
+
+
+def page_address(text: str) -> str:
+    """The address of a page. Raises ToldError for what is none."""
+    if len(text) > MOST_OF_ADDRESS or not re.fullmatch(PAGE_ADDRESS, text):
+        raise ToldError(
+            message(
+                "{text} is no address of a page; write it whole, like "
+                "https://lantern-street.example/star, in {most} characters at most",
+                text=repr(text[: 2 * MOST_OF_ADDRESS]),
+                most=MOST_OF_ADDRESS,
+            )
+        )
+    return text
 
 
 def leads_to(given: str | None, seller: Brand | None, design: Path) -> str:

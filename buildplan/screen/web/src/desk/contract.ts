@@ -181,7 +181,8 @@ export interface Facts {
   weight: string;
   air: string;
   hours: string;
-  cost: string | null; // only at the design's own prices
+  cost: string | null;
+  hands: string | null; // whose hands the figures are for, where theirs were measured // only at the design's own prices
   stands: { state: Stands; words: string };
   rows: readonly (readonly [string, string])[];
   problems: readonly Problem[];
@@ -213,6 +214,7 @@ export interface Printing {
   units: readonly Choice[];
   brands: readonly Choice[];
   keys: readonly Choice[];
+  signers: readonly Choice[];
   of_edition: Readonly<Record<string, string>>; // what is asked for one edition alone
 }
 

@@ -56,6 +56,7 @@ function Known({ known }: { known: Facts }) {
           ),
         )}
       </dl>
+      {known.hands !== null && <p class="soft hands">{known.hands}</p>}
       {known.cost === null && <p class="soft">{say("piece no prices")}</p>}
       <details class="fold">
         <summary>{say("piece all figures")}</summary>

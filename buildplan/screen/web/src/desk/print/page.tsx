@@ -8,7 +8,7 @@ import { capital, say, words } from "../words";
 import { PrintJobs } from "./jobs";
 import { WISHES, Wishes, type Wished } from "./wishes";
 
-const ASKED = ["edition", "paper", "language", "units", "brand", "key"] as const;
+const ASKED = ["edition", "paper", "language", "units", "brand", "key", "sign"] as const;
 type Asked = (typeof ASKED)[number];
 
 export function PrintPage({ name }: { name: string }) {
@@ -28,7 +28,7 @@ export function PrintPage({ name }: { name: string }) {
   const edition = kind.takes.includes("edition") ? (chosen.edition ?? firstOf(printing, "edition")) : "";
   const isAsked = (one: string): boolean => kind.takes.includes(one) && (edition === "" || (printing.of_edition[one] ?? edition) === edition);
   const asked = ASKED.filter((one) => isAsked(one) && choicesOf(printing, one).length > 0);
-  const wished = WISHES.filter(({ key }) => isAsked(key));
+  const wished = WISHES.filter(({ key }) => isAsked(key) && (key !== "password" || (asked.includes("sign") && chosen.sign)));
   const make = async (event: Event): Promise<void> => {
     event.preventDefault();
     const sent = asked.map((one) => [one, chosen[one] ?? firstOf(printing, one)]).filter(([, value]) => value !== "");
@@ -36,6 +36,7 @@ export function PrintPage({ name }: { name: string }) {
     try {
       const more = wished.flatMap(({ key }) => (wishes[key] ? [[key, wishes[key]] as const] : []));
       const { job } = await print(name, { what, ...Object.fromEntries(sent), ...Object.fromEntries(more) });
+      setWishes(({ password: _, ...kept }) => kept);
       document.querySelector(".jobs")?.scrollIntoView({ block: "nearest" });
       jobs.value = { [job]: { job, what, name, state: "waiting", share: 0, words: "", message: "", files: [] }, ...jobs.value };
     } catch (error) {
@@ -89,6 +90,8 @@ function choicesOf(printing: Printing, asked: Asked): readonly Choice[] {
       return printing.units;
     case "key":
       return printing.keys.length > 0 ? [{ value: "", label: say("no key") }, ...printing.keys] : [];
+    case "sign":
+      return printing.signers.length > 0 ? [{ value: "", label: say("no sign") }, ...printing.signers] : [];
     case "brand":
       return printing.brands.length > 0 ? [{ value: "", label: say("no brand") }, ...printing.brands] : [];
   }

@@ -2,7 +2,7 @@
 import { useId } from "preact/hooks";
 import { say } from "../words";
 
-type Kind = "flag" | "line" | "lines" | "whole";
+type Kind = "flag" | "line" | "lines" | "whole" | "secret";
 interface Wish {
   key: string;
   kind: Kind;
@@ -11,6 +11,8 @@ interface Wish {
 }
 
 export const WISHES: readonly Wish[] = [
+  { key: "password", kind: "secret", how: true },
+  { key: "link", kind: "line", how: true },
   { key: "fold", kind: "flag", how: true },
   { key: "large", kind: "flag" },
   { key: "doors", kind: "lines", how: true },
@@ -69,8 +71,10 @@ function Written({ id, about, one: { key, kind, most }, now, wish }: WrittenProp
       return <textarea id={id} rows={3} value={text} aria-describedby={about} onInput={(event) => wish(key, event.currentTarget.value)} />;
     case "whole":
       return <input id={id} type="number" min={0} max={most} step={1} value={text} onInput={(event) => wish(key, event.currentTarget.valueAsNumber || 0)} />;
+    case "secret":
+      return <input id={id} type="password" autocomplete="off" value={text} aria-describedby={about} onInput={(event) => wish(key, event.currentTarget.value)} />;
     case "line":
-      return <input id={id} type="text" value={text} onInput={(event) => wish(key, event.currentTarget.value)} />;
+      return <input id={id} type="text" value={text} aria-describedby={about} onInput={(event) => wish(key, event.currentTarget.value)} />;
   }
 }
 
