@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+import io
 from pathlib import Path
 
 import pytest
 from conftest import Call
+
+from buildplan.evaluation.passing import parse_door
+from buildplan.language.told import ToldError
 
 FRAME = Path(__file__).parent.parent / "designs" / "picture_frame.yaml"
 
@@ -18,6 +22,18 @@ FRAME = Path(__file__).parent.parent / "designs" / "picture_frame.yaml"
         (("check", "--gust", "99999999999999999999km/h"), "is not a speed"),
         (("check", "--door", "0x0cm"), "is no door"),
         (("check", "--door", "99999999999999999999x200cm"), "is no door"),
+        (("check", "--door", "90x205"), 'write "90x205cm"'),
+        (("check", "--door", "36x80"), 'write "36x80in"'),
+        (("check", "--door", "90x205m"), 'write "90x205cm"'),
+        (("check", "--door", "=90x205cm"), 'write "90x205cm"'),
+        (("check", "--door", "Door 2 90 by 205 cm"), 'write "Door 2=90x205cm"'),
+        (("check", "--door", "90cm"), "write its clear width and height like"),
+        (("resize", "--height", "60"), "has no unit; write 60cm or 60in"),
+        (("resize", "--height", "2,4"), "has no unit; write 2.4m or 2.4ft"),
+        (("times",), "writes one to fill in"),
+        (("learn",), "writes one to fill in"),
+        (("verify",), "is no sold copy; name its .pdf or .html"),
+        (("quote", "--deposit", "0.45"), "such as 45%"),
         (("quote", "--deposit", "200%"), "at most 100 % of the whole, not 200%"),
         (("quote", "--deposit", "0%"), "more than 0 %"),
         (("quote", "--deposit", "30"), "such as 30%"),
@@ -50,3 +66,24 @@ def test_the_day_and_time_may_be_written_either_way(call: Call) -> None:
         for moment in ("2027-05-08 10:00", "2027-05-08T10:00")
     }
     assert len(said) == 1
+
+
+@pytest.mark.parametrize("text", ["90x205", "36x80", "0.9x2", "900 x 2050", "Lift 80x200cm=2"])
+def test_the_door_that_is_advised_is_one(text: str) -> None:
+    with pytest.raises(ToldError) as refused:
+        parse_door(text)
+    door = parse_door(str(refused.value.told.values["right"]).strip('"'))
+    assert 0.7 < door.width_m < 1 < 1.9 < door.height_m < 2.1
+
+
+def test_a_new_design_whose_answers_end_is_told_how_to_go_on(
+    call: Call, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.chdir(tmp_path)
+    monkeypatch.setattr("sys.stdin", io.StringIO("Evening Star\nring\n"))
+    status, out, err = call("new")
+    assert (status, out) == (2, "")
+    assert "the answers end here; give the rest as options, or add --usual" in err
+    assert "Aborted" not in err
+    assert list(tmp_path.iterdir()) == []
+    assert call("new", "Evening Star", "--usual")[0] == 0

@@ -23,6 +23,14 @@ def measured_in(log: Path, voice: Voice) -> tuple[Measurement, ...]:
     from buildplan.hands.log import LogError, read_log
     from buildplan.hands.words import bad_rows
 
+    if log.suffix.lower() in (".yaml", ".yml"):
+        raise typer.BadParameter(
+            voice.say(
+                "{file} is no log; for a design, {command} writes one to fill in",
+                file=str(log),
+                command=f"buildplan measure {log} --out log.csv",
+            )
+        )
     try:
         text = bytes_within(log, MOST_BYTES).decode("utf-8-sig")
         found = read_log(text, lambda name: bare_evaluation(log.parent / name))

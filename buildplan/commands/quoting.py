@@ -172,7 +172,9 @@ def _deposit(text: str, voice: Voice) -> Decimal | None:
         share = Decimal("NaN")
     if share.is_nan() or not text.strip().endswith("%"):
         raise typer.BadParameter(
-            voice.say("--deposit is a share of the whole, such as {example}", example="30%")
+            voice.say(
+                "--deposit is a share of the whole, such as {example}", example=_share_meant(share)
+            )
         )
     if not 0 < share <= 1:
         raise typer.BadParameter(
@@ -182,6 +184,14 @@ def _deposit(text: str, voice: Voice) -> Decimal | None:
             )
         )
     return share
+
+
+def _share_meant(number: Decimal) -> str:
+    """What somebody meant who wrote 30 or 0.3 of a hundredth, where it is a share."""
+    for share in (100 * number, 10000 * number):
+        if not share.is_nan() and 1 <= share <= 100:
+            return f"{share.normalize():f}%"
+    return "30%"
 
 
 def _pieces(paths: Sequence[Path], hands: Path | None, voice: Voice) -> list[QuotedPiece]:

@@ -38,9 +38,17 @@ class _Question:
                 raise typer.BadParameter(voice.say("answer one of {names}", names=names))
             return answer
 
-        answer: str = typer.prompt(
-            self.words, default=self.usual, err=True, value_proc=one_of_known
-        )
+        try:
+            answer: str = typer.prompt(
+                self.words, default=self.usual, err=True, value_proc=one_of_known
+            )
+        except typer.Abort as ended:
+            if not isinstance(ended.__context__, EOFError):
+                raise  # Ctrl-C
+            typer.echo(err=True)
+            raise typer.BadParameter(
+                voice.say("the answers end here; give the rest as options, or add --usual")
+            ) from None
         return answer
 
 

@@ -67,6 +67,10 @@ def _verified(file: Path, secret: bytes, voice: Voice) -> Verified:
     from buildplan.screen.sold import verify_companion
 
     page = file.suffix.lower() in (".html", ".htm")
+    if file.is_dir() or (file.exists() and not page and file.suffix.lower() != ".pdf"):
+        raise typer.BadParameter(
+            voice.say("{file} is no sold copy; name its .pdf or .html", file=str(file))
+        )
     try:
         return verify_companion(file, secret) if page else verify(file, secret)
     except OSError as error:

@@ -18,11 +18,20 @@ from buildplan.source.trade_words import INCHES
 LEAST_DOOR_M, MOST_DOOR_M = 0.1, 100.0
 SPARE_M = 0.08
 METRES_PER_INCH = 0.0254  # exact
+_UNIT = r"inch|inches|mm|cm|m|in|ft|\""
 _DOOR = re.compile(
     r"(?:(?P<name>[^=]*\S) *= *)?"
-    r"(?P<width>\d+(?:[.,]\d+)?) *(?P<unit>mm|cm|m|in|ft)? *[xX×] *"
-    r"(?P<height>\d+(?:[.,]\d+)?) *(?P<last>mm|cm|m|in|ft)"
+    rf"(?P<width>\d+(?:[.,]\d+)?) *(?P<unit>{_UNIT})? *[xX×] *"
+    rf"(?P<height>\d+(?:[.,]\d+)?) *(?P<last>{_UNIT})"
 )
+# what people write for one, and how large most doors are, to tell the unit that they meant: 40 cm
+# to 5 m, from memory
+_ALMOST_DOOR = re.compile(
+    r"(?P<name>.*?)(?P<width>\d+(?:[.,]\d+)?) *(?P<unit>[a-z\"]*) *(?:[xX×*/]|by|,) *"
+    r"(?P<height>\d+(?:[.,]\d+)?)[ x\d]*(?P<last>[a-z\"]*).*"
+)
+LEAST_LIKELY_M, MOST_LIKELY_M = 0.4, 5.0
+LIKELY_UNITS = ("cm", "in", "m", "ft", "mm")
 
 
 @dataclass(frozen=True)
@@ -122,7 +131,7 @@ def parse_door(text: str) -> Door:
         raise _no_door(text)
     unit = found["unit"] or found["last"]
     width, height = (
-        float(number.replace(",", ".")) * INCHES[of] * METRES_PER_INCH
+        _metres(number, of)
         for number, of in ((found["width"], unit), (found["height"], found["last"]))
     )
     if not all(LEAST_DOOR_M <= side <= MOST_DOOR_M for side in (width, height)):
@@ -130,7 +139,32 @@ def parse_door(text: str) -> Door:
     return Door(found["name"] or "", width, height)
 
 
+def _door_meant(text: str) -> str:
+    """What would be a door with these numbers, of the units in which it is as large as doors are;
+    nothing where no such door is found."""
+    found = _ALMOST_DOOR.fullmatch(text.strip())
+    if found is None:
+        return ""
+    name, sides = found["name"].strip(" =:-"), f"{found['width']}x{found['height']}"
+    for unit in (found["last"] or found["unit"], *LIKELY_UNITS):
+        if unit in INCHES and all(
+            LEAST_LIKELY_M <= _metres(found[side], unit) <= MOST_LIKELY_M
+            for side in ("width", "height")
+        ):
+            return f"{name}={sides}{unit}" if name else f"{sides}{unit}"
+    return ""
+
+
+def _metres(number: str, unit: str) -> float:
+    return float(number.replace(",", ".")) * INCHES[unit] * METRES_PER_INCH
+
+
 def _no_door(text: str) -> ToldError:
+    right = _door_meant(text)
+    if right:
+        return ToldError(
+            message("{text} is no door; write {right}", text=quoted(text), right=quoted(right))
+        )
     return ToldError(
         message(
             "{text} is no door; write its clear width and height like {examples}",

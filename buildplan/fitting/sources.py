@@ -21,6 +21,7 @@ from buildplan.fitting.svg_outline import svg_outline, svg_outlines
 from buildplan.language.messages import message, message_count
 from buildplan.language.told import ToldError
 from buildplan.language.voice import Voice
+from buildplan.source.mistake import listed
 
 METRES = {"cm": 0.01, "m": 1.0, "mm": 0.001, "in": 0.0254, "ft": 0.3048}
 MOST_PIECES = 8  # outlines of one drawing that are fitted
@@ -37,6 +38,10 @@ ENGLISH = Voice()
 def parse_height(text: str) -> float:
     """Metres of a height such as `150cm`, `1.5 m`, `60in` or `5ft`. Raises ToldError."""
     found = re.fullmatch(r"\s*(\d+(?:\.\d+)?)\s*(cm|mm|m|in|ft)\s*", text)
+    if found is None and (meant := _heights_meant(text)):
+        raise ToldError(
+            message("{text} has no unit; write {right}", text=repr(text), right=listed(meant, "or"))
+        )
     if found is None:
         raise ToldError(
             message(
@@ -54,6 +59,18 @@ def parse_height(text: str) -> float:
             )
         )
     return height_m
+
+
+def _heights_meant(text: str) -> list[str]:
+    """The heights that a piece can have, of those that a number alone may mean."""
+    number = text.strip().replace(",", ".")
+    if not re.fullmatch(r"\d+(\.\d+)?", number):
+        return []
+    return [
+        f"{number}{unit}"
+        for unit in ("cm", "in", "m", "ft")
+        if LEAST_HEIGHT_M <= float(number) * METRES[unit] <= MOST_HEIGHT_M
+    ]
 
 
 def units_of(height: str) -> Units:

@@ -65,6 +65,11 @@ def number_in(text: str, key: str = "") -> str:
     return f"{float(number) * times:g}" if not keys or key in keys else ""
 
 
+def unit_named(text: str) -> str:
+    """The unit that is called so; nothing where none is."""
+    return _UNITS.get(text.strip().lower(), "")
+
+
 def length_in(text: str, key: str) -> str:
     """A length that is written with a unit of another name, as the file has to write it; nothing
     where it is none, or the key is not one of a length."""

@@ -13,6 +13,7 @@ from buildplan.source.mistake import (
     Path,
     most_likely,
 )
+from buildplan.source.other_units import units_meant
 from buildplan.source.refused_values import wrong_key, wrong_value
 from buildplan.source.right_forms import Root
 from buildplan.source.schema_lookup import described, types_at
@@ -34,7 +35,10 @@ def mistakes_in(errors: Iterable[ErrorDetails], data: object, root: Root) -> Ite
             kind, said, suggestion = wrong_key(at, root)
         else:
             limits: Mapping[str, Any] = one.get("ctx", {})
-            kind, said, suggestion = wrong_value(one["type"], at, _value_at(at, data), limits, root)
+            value = _value_at(at, data)
+            kind, said, suggestion = wrong_value(one["type"], at, value, limits, root)
+            if at == ("units",) and isinstance(value, str):
+                suggestion = units_meant(value, data) or suggestion
         yield Mistake(kind, at, said, suggestion)
 
 

@@ -37,6 +37,14 @@ IN_CM, GAUGES = (
     .replace("inflate_to: 3.5", f"inflate_to: {lock}")
     for link, lock in ((20, 9), (10, 3.5))
 )
+# its balloons in metres, in millimetres, and in feet; 1 in is about 25 mm
+METRES, MILLIMETRES, FEET = (
+    RING.replace("nominal: 12", f"nominal: {12 * inch}")
+    .replace("nominal: 5", f"nominal: {5 * inch}")
+    .replace("inflate_to: 8", f"inflate_to: {8 * inch}")
+    .replace("inflate_to: 3.5", f"inflate_to: {4 * inch}")
+    for inch in (0.025, 25, 0.1)
+)
 SPARE, CROSS = "spare: 0.05", "  cross: {kind: link, "
 # a file, what is made wrong in it, the code, and how many ways of mending it are named
 BROKEN = [
@@ -119,6 +127,11 @@ BROKEN = [
     (RING, SPARE, "prices: {long: 0,12 €}", K.COMMA_IN_NUMBER, 1),
     (RING, SPARE, "prices: {long: £0.12}", K.WRONG_TYPE, 1),
     (RING, "units: in", "units: inches", K.WRONG_TYPE, 1),
+    (METRES, "units: in", "units: m", K.WRONG_TYPE, 1),
+    (MILLIMETRES, "units: in", "units: mm", K.WRONG_TYPE, 1),
+    (FEET, "units: in", "units: feet", K.WRONG_TYPE, 1),
+    (RING, "units: in", "units: m", K.WRONG_TYPE, 1),
+    (IN_CM, "units: cm", "units: mm", K.WRONG_TYPE, 1),
     (RING, SPARE, "stand_on: A1, D1", K.NO_SUCH_JOINT, 1),
     (RING, SPARE, "base: 8 kg", K.WRONG_TYPE, 0),
     (TRIANGLE, "from: P", "from: p", K.NO_SUCH_JOINT, 2),
@@ -182,3 +195,15 @@ def test_what_does_not_mend_is_not_suggested() -> None:
         for way in problem.suggestion.ways
         for change in way.changes
     )
+
+
+def test_units_that_no_file_has_are_told_with_the_number_in_those_it_has() -> None:
+    """The metre has 100 centimetres (BIPM, The International System of Units, 9th edition)."""
+    (told,) = [
+        one for one in problems(changed(METRES, ("units: in", "units: m"))) if one.path == "units"
+    ]
+    (way,) = told.suggestion.ways
+    assert dict(way.words.values)["size"] == "nominal: 30"
+    puts = {one.at: one.value for one in way.changes if isinstance(one, Put)}
+    assert puts["units",] == "cm"
+    assert puts["balloons", "lock", "nominal"] == pytest.approx(12.5)

@@ -30,6 +30,10 @@ NOT_JUDGED = mark(
     "It was sealed with a seller's key, and without that key it cannot be judged: give the key "
     "with --key. All its pages are there as its own list has them."
 )
+WRONG_KEY = mark(
+    "NOT GOOD: the key that you gave did not seal this file. Its pages are as its own list has "
+    "them: look whether you have another key; if none fits, the file is not one of yours."
+)
 NAME_WIDTH = 10
 # parts of a file beside its pages, by their keys in its catalogue (ISO 32000-1, 7.7.2)
 PARTS = {
@@ -73,7 +77,20 @@ def verified_lines(found: Verified, voice: Voice) -> list[str]:
             return [*lines, voice.say(OTHER_KEY)]
         case Verdict.NEEDS_KEY:
             return [*lines, voice.say(NOT_JUDGED)]
+    if _key_alone_fails(found):
+        return [*lines, voice.say(WRONG_KEY)]
     return [*lines, voice.say("NOT GOOD: this is not the file that was printed.")]
+
+
+def _key_alone_fails(found: Verified) -> bool:
+    """Whether all is as it was printed but for the serial and the seal, as with another key."""
+    held = all(signature.holds for signature in found.signatures)
+    return (
+        found.copy.keyed
+        and found.changes.none
+        and held
+        and not (found.parts or found.serial_holds or found.seal_holds)
+    )
 
 
 def _fits(holds: bool, judged: bool, voice: Voice) -> str:
