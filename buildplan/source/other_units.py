@@ -3,7 +3,7 @@ sizes are in as they stand, or those that they would be converted to."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 
 from buildplan.language.messages import message
 from buildplan.source.almost_numbers import unit_named
@@ -14,18 +14,25 @@ FILE_UNITS = ("in", "cm")
 BALLOON_LENGTHS = ("nominal", "inflate_to", "tie_to_tie", "chain_of_ten")
 # the file's unit that another is converted to
 _CONVERTED: Mapping[str, str] = {"m": "cm", "mm": "cm", "ft": "in"}
-# The nominal sizes that are sold, from a little below 5 to a little above 36 inches: from memory.
-LEAST_NOMINAL_IN, MOST_NOMINAL_IN = 4.5, 38.0
+# The nominal sizes that are sold, in inches: links of about 6 to 24, other balloons of about 5 to
+# 36. From memory, and generous.
+LINKS_SOLD_IN, SOLD_IN = (5.5, 25.0), (4.5, 38.0)
 
 
 def units_meant(given: str, data: object) -> Suggestion | None:
     """What a file with such `units` would say, as its balloons' sizes tell; None where they say
     nothing, or the unit is no other than those of a file."""
-    sizes, unit = dict(_sizes(data)), unit_named(given)
+    sizes, unit = [one for one in _lengths(data) if one[0][-1] == "nominal"], unit_named(given)
     if unit not in _CONVERTED or not sizes:
         return None
-    (at, size), right = next(iter(sizes.items())), _CONVERTED[unit]
-    if _sold(sizes, unit):
+    (at, size), right = sizes[0], _CONVERTED[unit]
+    links = [length for at, length in sizes if _value(data, (*at[:-1], "kind")) == "link"]
+    others = [length for _, length in sizes]
+
+    def sold(in_unit: str) -> bool:
+        return _within(links, in_unit, LINKS_SOLD_IN) and _within(others, in_unit, SOLD_IN)
+
+    if sold(unit):
         scale = INCHES[unit] / INCHES[right]
         words = message(
             "write {right} and each length times {factor}: {size} for {given}",
@@ -40,21 +47,14 @@ def units_meant(given: str, data: object) -> Suggestion | None:
         ways=tuple(
             Remedy(message("write {right}", right=f"units: {one}"), (Put(("units",), one),))
             for one in FILE_UNITS
-            if _sold(sizes, one)
+            if sold(one)
         )
     )
 
 
-def _sold(sizes: Mapping[Path, float], unit: str) -> bool:
-    """Whether balloons of all these nominal sizes are sold, in such a unit."""
-    return all(
-        LEAST_NOMINAL_IN <= size * INCHES[unit] <= MOST_NOMINAL_IN for size in sizes.values()
-    )
-
-
-def _sizes(data: object) -> Iterator[tuple[Path, float]]:
-    """The nominal sizes of a file's balloons."""
-    return ((at, length) for at, length in _lengths(data) if at[-1] == "nominal")
+def _within(sizes: Iterable[float], unit: str, inches: tuple[float, float]) -> bool:
+    """Whether sizes in a unit are all between two of inches."""
+    return all(inches[0] <= size * INCHES[unit] <= inches[1] for size in sizes)
 
 
 def _lengths(data: object) -> Iterator[tuple[Path, float]]:
@@ -65,13 +65,17 @@ def _lengths(data: object) -> Iterator[tuple[Path, float]]:
     }
     rooms |= {("base",): ("width", "depth"), ("build", "letters"): ("height",)}
     for room, keys in rooms.items():
-        within = top
-        for step in room:
-            within = _mapping(within.get(str(step)))
         for key in keys:
-            length = within.get(key)
+            length = _value(data, (*room, key))
             if isinstance(length, int | float) and not isinstance(length, bool):
                 yield (*room, key), float(length)
+
+
+def _value(data: object, at: Path) -> object:
+    """What stands at a place of a file, or None."""
+    for step in at:
+        data = _mapping(data).get(step)
+    return data
 
 
 def _mapping(value: object) -> Mapping[object, object]:

@@ -236,7 +236,11 @@ def test_key_is_needed_to_seal_and_to_check(tmp_path: Path) -> None:
     assert "NOT GOOD" not in "\n".join(verified_lines(unjudged, Voice()))
     # what is plainly wrong needs no key
     assert checked(tmp_path, changed(data, one_less)).verdict is Verdict.NOT_GOOD
-    assert not checked(tmp_path, data, b"another key").whole
+    with_another = checked(tmp_path, data, b"another key")
+    assert with_another.verdict is Verdict.NOT_GOOD
+    assert "did not seal this file" in verified_lines(with_another, Voice())[-1]
+    spoilt = checked(tmp_path, changed(data, one_less), b"another key")
+    assert "not the file that was printed" in verified_lines(spoilt, Voice())[-1]
     # a forger without the key cannot seal a changed page again
     forged = sealed(changed(data, draw_on(9)), copy_of(sold_book(), keyed=True))
     assert not checked(tmp_path, forged, key).whole
