@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import io
 from pathlib import Path
 
 import pytest
@@ -80,8 +79,8 @@ def test_a_new_design_whose_answers_end_is_told_how_to_go_on(
     call: Call, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     monkeypatch.chdir(tmp_path)
-    monkeypatch.setattr("sys.stdin", io.StringIO("Evening Star\nring\n"))
-    status, out, err = call("new")
+    monkeypatch.setenv("COLUMNS", "300")
+    status, out, err = call("new", "Evening Star")  # and nothing on its input
     assert (status, out.strip()) == (2, "")
     assert "the answers end here; give the rest as options, or add --usual" in err
     assert "Aborted" not in err

@@ -61,7 +61,7 @@ def _lengths(data: object) -> Iterator[tuple[Path, float]]:
     """The lengths of a file that are numbers alone, and so in its units."""
     top = _mapping(data)
     rooms: dict[Path, tuple[str, ...]] = {
-        ("balloons", key): BALLOON_LENGTHS for key in _mapping(top.get("balloons"))
+        ("balloons", str(key)): BALLOON_LENGTHS for key in _mapping(top.get("balloons"))
     }
     rooms |= {("base",): ("width", "depth"), ("build", "letters"): ("height",)}
     for room, keys in rooms.items():
