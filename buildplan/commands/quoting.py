@@ -21,12 +21,10 @@ from buildplan.commands.options import (
     PaperName,
 )
 from buildplan.language.voice import Voice
-from buildplan.source.problems import DesignProblemsError
 
 if TYPE_CHECKING:
     from buildplan.business.buying.money import Quote
     from buildplan.business.quoting.offer import Party, PricedPiece, QuotedPiece
-    from buildplan.design.model import Rates
 
 PiecesArgument = Annotated[
     list[Path],
@@ -229,31 +227,9 @@ def _job(paths: Sequence[Path], voice: Voice) -> str:
 
 def _priced(pieces: Sequence[QuotedPiece], voice: Voice) -> tuple[Quote, tuple[PricedPiece, ...]]:
     """The pieces priced as one job."""
-    from buildplan.business.quoting.offer import price_together, shared_list
+    from buildplan.business.quoting.offer import price_together, shared_list, terms_of
+    from buildplan.commands.files import asked
 
     bought = shared_list(pieces)
-    currency, rates = _terms(pieces, voice)
+    currency, rates = asked(terms_of, pieces, voice)
     return price_together(pieces, bought, currency, rates)
-
-
-def _terms(pieces: Sequence[QuotedPiece], voice: Voice) -> tuple[str, Rates]:
-    """The currency and the rates that all pieces are priced at."""
-    from buildplan.business.buying.money import missing_prices
-
-    for one in pieces:
-        missing = missing_prices(one.made.design, one.made.facts.purchases)
-        if missing:
-            raise DesignProblemsError(one.file, missing)
-    first = pieces[0].made.design
-    for one in pieces[1:]:
-        if one.made.design.rates != first.rates:
-            raise typer.BadParameter(
-                voice.say(
-                    "{one} and {other} have different rates; one quote has one",
-                    one=pieces[0].file,
-                    other=one.file,
-                )
-            )
-    assert first.currency is not None, "missing_prices names it"
-    assert first.rates is not None, "missing_prices names them"
-    return first.currency, first.rates

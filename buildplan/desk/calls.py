@@ -166,6 +166,7 @@ class PrintCall(_Call):
     date: Annotated[str, Field(max_length=40)] = ""
     deposit: Annotated[int, Field(ge=0, le=100)] = 0
     valid: Annotated[int, Field(ge=0, le=999)] = 0
+    beside: Annotated[tuple[str, ...], Field(max_length=200)] = ()
 
     @property
     def wishes(self) -> Wishes:

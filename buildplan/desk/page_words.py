@@ -150,6 +150,7 @@ PRINT: Mapping[str, str] = {
     "number": mark("Number of the quote"),
     "date": mark("Date"),
     "deposit": mark("Paid on accepting, in percent"),
+    "beside": mark("Together with"),
     "valid": mark("Days that the price holds"),
     "printed": mark("Made here"),
     "printing": mark("{what} is being made"),

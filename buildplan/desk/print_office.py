@@ -12,12 +12,17 @@ from buildplan.booklet.office.gallery import Exhibit, print_gallery
 from buildplan.booklet.office.quote_page import print_quote
 from buildplan.booklet.office.shopping_page import print_shopping
 from buildplan.business.buying.csv_text import csv_bytes
-from buildplan.business.buying.money import missing_prices
 from buildplan.business.buying.shopping import ShoppedFor, shopping_list, shopping_rows
 from buildplan.business.copies.brand import branding
 from buildplan.business.events.event_plan import plan_event
 from buildplan.business.events.loading import load_of
-from buildplan.business.quoting.offer import Offer, QuotedPiece, price_together, shared_list
+from buildplan.business.quoting.offer import (
+    Offer,
+    QuotedPiece,
+    price_together,
+    shared_list,
+    terms_of,
+)
 from buildplan.business.quoting.quote_words import quote_rows
 from buildplan.design.building import build_framework
 from buildplan.design.event import EVENT_SUFFIX, read_event
@@ -26,7 +31,7 @@ from buildplan.design.model import Design
 from buildplan.design.translating import translated_event
 from buildplan.desk.folder import Folder
 from buildplan.desk.print_options import EVENT
-from buildplan.desk.print_parts import GATHERED, PRINTED, Named, Show, brand_in, path_of, stem_in
+from buildplan.desk.print_parts import PRINTED, Named, Show, brand_in, path_of, paths_of, stem_in
 from buildplan.desk.print_task import PrintWork
 from buildplan.desk.print_wishes import with_terms
 from buildplan.desk.refusals import RefusedError
@@ -44,36 +49,47 @@ CREW = "crew"
 def quote(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
     """Pages for the customer, and a table of what the price is made of."""
     path = path_of(task)
-    design = read_known(path, voice)
-    made = evaluate(design, units_read(voice, design.units), NEW_PARTS)
-    show(GATHERED)
-    problems = [*missing_prices(design, made.facts.purchases), *made.facts.problems]
-    if problems:
-        raise DesignProblemsError(str(path), problems, design.name)
-    assert design.currency is not None, "missing_prices names it"
-    assert design.rates is not None, "missing_prices names them"
-    pieces = [QuotedPiece(f"{task.name}.yaml", made)]
-    bought = shared_list(pieces)
-    priced, lines = price_together(pieces, bought, design.currency, design.rates)
+    pieces = list(_quoted(task, voice, show))
+    currency, rates = terms_of(pieces)
+    for one in pieces:
+        if one.made.facts.problems:
+            raise DesignProblemsError(one.file, one.made.facts.problems, one.made.design.name)
+    made, bought = pieces[0].made, shared_list(pieces)
+    priced, lines = price_together(pieces, bought, currency, rates)
     offer = with_terms(Offer(priced, lines), task.wishes)
     seller = brand_in(task, voice.language) if task.brand else None
-    if seller is None and design.brand is not None:
-        seller = branding(design.brand, path)
+    if seller is None and made.design.brand is not None:
+        seller = branding(made.design.brand, path)
     page = print_quote(offer, PAPERS[task.paper], seller, voice)
-    yield f"{stem_in(f'{task.name}-quote-{task.paper}', voice)}.pdf", page
+    yield f"{stem_in(f'{_together(task)}-quote-{task.paper}', voice)}.pdf", page
     rows = csv_bytes(quote_rows(priced, made.units, voice))
-    yield f"{stem_in(f'{task.name}-quote', voice)}.csv", rows
+    yield f"{stem_in(f'{_together(task)}-quote', voice)}.csv", rows
+
+
+def _quoted(task: PrintWork, voice: Voice, show: Show) -> Iterator[QuotedPiece]:
+    paths = paths_of(task)
+    for number, path in enumerate(paths, 1):
+        design = read_known(path, voice)
+        made = evaluate(design, units_read(voice, design.units), NEW_PARTS)
+        show(PRINTED * number / len(paths))
+        yield QuotedPiece(path.name, made)
+
+
+def _together(task: PrintWork) -> str:
+    """What files of the design, with others beside it, are called."""
+    others = len(task.wishes.beside)
+    return f"{task.name}-and-{others}" if others else task.name
 
 
 def shopping(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
     """A page to tick off, and the same as a table."""
-    design = read_known(path_of(task), voice)
-    needed = ShoppedFor(f"{task.name}.yaml", design, build_framework(design))
-    found = shopping_list([needed], units_read(voice, design.units))
+    read = {path: read_known(path, voice) for path in paths_of(task)}
+    needed = [ShoppedFor(path.name, one, build_framework(one)) for path, one in read.items()]
+    found = shopping_list(needed, units_read(voice, needed[0].design.units))
     page = print_shopping(found, PAPERS[task.paper], voice)
-    yield f"{stem_in(f'{task.name}-shopping-{task.paper}', voice)}.pdf", page
+    yield f"{stem_in(f'{_together(task)}-shopping-{task.paper}', voice)}.pdf", page
     rows = csv_bytes(shopping_rows(found, voice))
-    yield f"{stem_in(f'{task.name}-shopping', voice)}.csv", rows
+    yield f"{stem_in(f'{_together(task)}-shopping', voice)}.csv", rows
 
 
 def gallery(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:

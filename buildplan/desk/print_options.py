@@ -11,6 +11,8 @@ from buildplan.design.event import EVENT_SUFFIX, read_event
 from buildplan.design.reading import read_brand
 from buildplan.design.translating import translated_event
 from buildplan.desk.folder import Folder
+from buildplan.desk.problem_data import title_of
+from buildplan.desk.refusals import RefusedError
 from buildplan.document.paper import PAPERS
 from buildplan.language.messages import mark
 from buildplan.language.voice import LOCALES, Voice
@@ -40,12 +42,12 @@ WHATS: Mapping[str, tuple[str, str, tuple[str, ...]]] = {
     "quote": (
         mark("Quote"),
         mark("Prices for the customer."),
-        ("paper", "language", "brand", *_TERMS),
+        ("paper", "language", "brand", "beside", *_TERMS),
     ),
     "shopping": (
         mark("Shopping list"),
         mark("The balloons to buy, in whole packs."),
-        ("paper", "language"),
+        ("paper", "language", "beside"),
     ),
     "gallery": (
         mark("Gallery of designs"),
@@ -87,8 +89,17 @@ def print_options(folder: Folder, voice: Voice) -> dict[str, Any]:
         "of_edition": OF_EDITION,
         "keys": [_choice(name, name) for name in _files(folder, KEYS)],
         "signers": [_choice(name, name) for name in _files(folder, SIGNERS)],
+        "designs": [_choice(name, _title(folder, name)) for name in folder.names()],
         "brands": [_choice(file, words) for file, words in brands(folder).items()],
     }
+
+
+def _title(folder: Folder, name: str) -> str:
+    """What a design is called; its file's name where that cannot be read."""
+    try:
+        return title_of(folder.read(name)) or name
+    except (RefusedError, OSError):
+        return name
 
 
 def _choice(value: str, label: str) -> dict[str, str]:

@@ -24,6 +24,12 @@ def path_of(task: PrintWork) -> Path:
     return Folder(task.root).file(task.name)
 
 
+def paths_of(task: PrintWork) -> list[Path]:
+    """The design, and those that are printed together with it."""
+    folder = Folder(task.root)
+    return [folder.file(name) for name in (task.name, *task.wishes.beside)]
+
+
 def stem_in(stem: str, voice: Voice) -> str:
     """As the commands call it: with the language where that is not English."""
     return stem if voice.language == ENGLISH else f"{stem}-{voice.language}"

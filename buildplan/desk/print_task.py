@@ -15,7 +15,8 @@ Report = Callable[[object], None]
 class Wishes:
     """What can be asked for beside: pages to fold, where its pages lead, large print and doors of a
     crew's booklet, the buyers of sold copies, the file of the folder that seals them and the one
-    that signs them with its password, which is kept nowhere, and the terms of a quote.
+    that signs them with its password, which is kept nowhere, the terms of a quote, and the
+    designs that are quoted or shopped for `beside`, by their names in the folder.
     Texts are as they were written, a door, a buyer or a line of an address on each line; `deposit`
     is in percent, 0 for none; `valid` in days, 0 where it is left open."""
 
@@ -34,6 +35,7 @@ class Wishes:
     date: str = ""
     deposit: int = 0
     valid: int = 0
+    beside: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import replace
+from pathlib import Path
 
 from buildplan.booklet.common.book import Book, gather_book
 from buildplan.booklet.editions import print_copies, print_folded_copies
@@ -35,7 +36,7 @@ from buildplan.document.paper import PAPERS, large_print
 from buildplan.hands.reading import read_known
 from buildplan.instructions.guarding import DoesNotRebuildError, assert_rebuilds
 from buildplan.language.messages import message
-from buildplan.language.told import NoSignError
+from buildplan.language.told import ToldError
 from buildplan.language.voice import ENGLISH, LOCALES, Voice
 from buildplan.screen.page import companion
 from buildplan.screen.sold import sold_companion
@@ -65,8 +66,9 @@ def print_asked(task: PrintWork, report: Report) -> None:
     except UnreadableDesignError as error:
         report(Refused(in_words(error.problem, voice)))
     except DesignProblemsError as error:
-        report(Refused(in_words(error.problems[0], voice)))
-    except (NoSignError, RefusedError) as error:
+        other = Path(error.file).name if Path(error.file).stem in task.wishes.beside else ""
+        report(Refused(in_words(error.problems[0], voice, other)))
+    except (ToldError, RefusedError) as error:
         report(Refused(voice.tell(error.told)))
     except DoesNotRebuildError as error:
         words = voice.say(

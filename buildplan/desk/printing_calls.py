@@ -46,6 +46,9 @@ def print_design(desk: Desk, request: Request, sent: Any) -> Response:
         raise RefusedError(400, message("this cannot be printed of this folder: look at it anew"))
     if call.language not in ("", *LOCALES):
         raise RefusedError(400, message("this cannot be printed of this folder: look at it anew"))
+    others = set(call.beside)
+    if name in others or len(others) < len(call.beside) or not others <= {*desk.folder.names()}:
+        raise RefusedError(400, message("this cannot be printed of this folder: look at it anew"))
     refuse_unfit(call.wishes)
     work = PrintWork(
         desk.folder.root,

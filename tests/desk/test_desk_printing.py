@@ -17,7 +17,6 @@ from cryptography.hazmat.primitives.asymmetric import rsa
 from cryptography.hazmat.primitives.serialization import pkcs12
 from cryptography.x509.oid import NameOID
 from desks import DESIGNS, AtOnce, Page, open_page, with_designs
-from PIL import Image
 from pypdf import PdfReader
 
 from buildplan.business.copies.signing import Signature, signatures_in
@@ -55,7 +54,7 @@ def page(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Page]:
         yield page
 
 
-def all_printed(page: Page, **asked: str | int | bool) -> dict[str, bytes]:
+def all_printed(page: Page, **asked: str | int | bool | list[str]) -> dict[str, bytes]:
     """What is printed, by its name."""
     answer = page.send(f"{AT_SMALL}/print", asked)
     assert answer.status_code == 200, answer.text
@@ -213,6 +212,34 @@ def test_a_quote_says_whom_it_is_for_and_on_what_terms(page: Page, call: Call) -
     assert list(made.values()) == [Path("quote.pdf").read_bytes(), Path("quote.csv").read_bytes()]
 
 
+def test_several_designs_are_quoted_and_shopped_for_as_one(page: Page, call: Call) -> None:
+    """Those that are ticked beside the one that is open, as the commands take several files."""
+    small, other = page.root / "small.yaml", page.root / "other.yaml"
+    text = page.text("small")
+    other.write_text(text.replace("Small Frame", "Other Frame"), "utf-8")
+    named = {"value": "other", "label": "Other Frame"}
+    assert named in page.data("/api/print")["designs"]
+    quoted = all_printed(page, what="quote", beside=["other"])
+    call("quote", small, other, "--pdf", "quote.pdf", "--csv", "quote.csv")
+    assert quoted == {
+        "small-and-1-quote-a4.pdf": Path("quote.pdf").read_bytes(),
+        "small-and-1-quote.csv": Path("quote.csv").read_bytes(),
+    }
+    bought = all_printed(page, what="shopping", beside=["other"])
+    call("shopping", small, other, "--pdf", "list.pdf", "--csv", "list.csv")
+    assert list(bought.values()) == [Path("list.pdf").read_bytes(), Path("list.csv").read_bytes()]
+    for wrong in (["small"], ["other", "other"], ["../other"]):
+        asked = {"what": "quote", "beside": wrong}
+        assert page.send(f"{AT_SMALL}/print", asked).status_code == 400
+    for written, told in (("hour: 18.0", "different rates"), ("currency: GBP\n", "other.yaml")):
+        other.write_text(text.replace(written, "hour: 19.0" if "hour" in written else ""), "utf-8")
+        answer = page.send(f"{AT_SMALL}/print", {"what": "quote", "beside": ["other"]})
+        job = page.data(f"/api/jobs/{answer.json()['job']}")
+        assert job["state"] == "failed"
+        assert told in job["message"]
+    other.unlink()
+
+
 def test_the_gallery_shows_every_design_of_the_folder(page: Page) -> None:
     name, data = printed(page, what="gallery", paper="letter", language="es")
     assert name == "gallery-letter-es.pdf"
@@ -253,38 +280,3 @@ def test_a_job_that_waits_can_be_stopped(tmp_path: Path) -> None:
         assert page.http.delete(at).json()["state"] == "stopped"
         assert page.data(at)["state"] == "stopped"
         assert page.get("/api/jobs/none").status_code == 404
-
-
-def test_pictures_of_steps_are_those_that_draw_makes(page: Page, call: Call) -> None:
-    call("draw", page.root / "small.yaml", "--step", "3", "--out", "three.svg")
-    drawn = page.get(f"{AT_SMALL}/step/3.svg")
-    assert drawn.headers["content-type"] == "image/svg+xml"
-    assert drawn.content == Path("three.svg").read_bytes()
-    assert page.get(f"{AT_SMALL}/step/1.svg").status_code == 200
-    assert page.get(f"{AT_SMALL}/step/900.svg").status_code == 404
-
-
-def test_offers_are_those_of_course(page: Page, call: Call) -> None:
-    offers = page.data(f"{AT_SMALL}/offers")
-    _, out, _ = call("course", page.root / "small.yaml", "--json")
-    assert [one["words"] for one in offers] == [one["text"] for one in json.loads(out)]
-    for offer in offers:
-        assert offer["picture"].startswith("data:image/png;base64,")
-    if offers:
-        version = page.data(AT_SMALL)["version"]
-        answer = page.edit("small", *offers[0]["edits"])
-        assert answer.status_code == 200
-        assert page.data(f"{AT_SMALL}/facts")["check"]["problems"] == []
-        undo = {"base": answer.json()["version"]}
-        assert page.send(f"{AT_SMALL}/undo", undo).json()["version"] == version
-
-
-def test_card_pictures_are_pictures(page: Page) -> None:
-    page.data(f"{AT_SMALL}/facts")
-    (card,) = [one for one in page.data("/api/home")["designs"] if one["name"] == "small"]
-    drawn = Image.open(io.BytesIO(page.get(card["picture"]).content))
-    assert drawn.size == (480, 480)
-    page.send(f"{AT_SMALL}/away", {})
-    assert page.get(card["picture"]).status_code == 200  # asked for by a page that has not heard
-    assert page.get("/api/pictures/..%2Fsmall.png").status_code == 404
-    page.send(f"{AT_SMALL}/back", {})

@@ -104,6 +104,25 @@ KINDS = (
 )
 
 
+def test_designs_that_are_ticked_are_quoted_together(
+    browser: Browser, address: str, folder: Path
+) -> None:
+    (folder / "hall.yaml").write_text(post_text("Hall Post") + PRICES, "utf-8")
+    with at_desk(browser, address, "#post/print") as found:
+        page = found.page
+        page.get_by_role("radio", name="Quote").check()
+        page.get_by_role("group", name="Together with").get_by_label("Hall Post").check()
+        with page.context.expect_page() as opened:
+            page.get_by_role("button", name="Make it").click()
+            page.locator(".jobs li[data-state=done]").wait_for()
+        file = folder / "output" / opened.value.url.rpartition("/")[2]
+        opened.value.close()
+    text = "\n".join(each.extract_text() for each in PdfReader(file).pages)
+    assert "Small Post" in text
+    assert "Hall Post" in text
+    (folder / "hall.yaml").unlink()
+
+
 def test_every_kind_is_printed_by_its_button(browser: Browser, address: str, folder: Path) -> None:
     """Each opens by itself when it is ready, and is whole."""
     with at_desk(browser, address, "#post/print") as found:

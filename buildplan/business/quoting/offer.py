@@ -15,10 +15,19 @@ from math import fsum
 
 from babel.numbers import get_currency_precision
 
-from buildplan.business.buying.money import Quote, QuoteItem, quote, rounded
+from buildplan.business.buying.money import (
+    Quote,
+    QuoteItem,
+    missing_prices,
+    quote,
+    rounded,
+)
 from buildplan.business.buying.shopping import ShoppedFor, ShoppingList, shopping_list
 from buildplan.design.model import Rates
 from buildplan.evaluation.evaluating import Evaluation
+from buildplan.language.messages import message
+from buildplan.language.told import ToldError
+from buildplan.source.problems import DesignProblemsError
 
 
 @dataclass(frozen=True)
@@ -79,6 +88,29 @@ class Offer:
     def rest(self) -> Decimal:
         """What is paid afterwards."""
         return self.quote.total - (self.deposit or Decimal(0))
+
+
+def terms_of(pieces: Sequence[QuotedPiece]) -> tuple[str, Rates]:
+    """The currency and the rates that all pieces are priced at. Raises DesignProblemsError for a
+    piece that lacks what a price needs, ToldError where their rates differ."""
+    for one in pieces:
+        missing = missing_prices(one.made.design, one.made.facts.purchases)
+        if missing:
+            raise DesignProblemsError(one.file, missing, one.made.design.name)
+    first = pieces[0]
+    for one in pieces[1:]:
+        if one.made.design.rates != first.made.design.rates:
+            raise ToldError(
+                message(
+                    "{one} and {other} have different rates; one quote has one",
+                    one=first.file,
+                    other=one.file,
+                )
+            )
+    currency, rates = first.made.design.currency, first.made.design.rates
+    assert currency is not None, "missing_prices names it"
+    assert rates is not None, "missing_prices names them"
+    return currency, rates
 
 
 def shared_list(pieces: Sequence[QuotedPiece]) -> ShoppingList:

@@ -102,7 +102,7 @@ export type CardDeed = "copy" | "rename" | "away" | "back";
 export const doToCard = (name: string, deed: CardDeed, newName?: string): Promise<Made> =>
   send("POST", `${at(name)}/${deed}`, newName === undefined ? {} : { name: newName });
 
-export const print = (name: string, what: Readonly<Record<string, string | number | boolean>>): Promise<{ job: string }> => send("POST", `${at(name)}/print`, what);
+export const print = (name: string, what: Readonly<Record<string, string | number | boolean | readonly string[]>>): Promise<{ job: string }> => send("POST", `${at(name)}/print`, what);
 
 /** The address of a step's picture as it will be printed. */
 export const stepPicture = (name: string, step: number, version: string): string => addressed(`${at(name)}/step/${step}.svg?version=${version}`);

@@ -215,6 +215,7 @@ export interface Printing {
   brands: readonly Choice[];
   keys: readonly Choice[];
   signers: readonly Choice[];
+  designs: readonly Choice[];
   of_edition: Readonly<Record<string, string>>; // what is asked for one edition alone
 }
 

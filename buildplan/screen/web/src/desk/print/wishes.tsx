@@ -1,5 +1,6 @@
 // What can be asked for beside: how pages are laid, doors, buyers, the terms of a quote.
 import { useId } from "preact/hooks";
+import type { Choice } from "../contract";
 import { say } from "../words";
 
 type Kind = "flag" | "line" | "lines" | "whole" | "secret";
@@ -37,6 +38,30 @@ export function Wishes({ wished, now, wish }: { wished: readonly Wish[]; now: Wi
         <OneWish key={one.key} one={one} now={now[one.key]} wish={wish} />
       ))}
     </div>
+  );
+}
+
+interface BesideProps {
+  others: readonly Choice[];
+  ticked: readonly string[];
+  tick: (names: readonly string[]) => void;
+}
+
+/** The other designs of the folder: those that are ticked are priced or bought for at once with this. */
+export function Beside({ others, ticked, tick }: BesideProps) {
+  if (others.length === 0) return null;
+  return (
+    <fieldset class="beside">
+      <legend>{say("beside")}</legend>
+      <div class="ticks">
+        {others.map(({ value, label }) => (
+          <label key={value}>
+            <input type="checkbox" checked={ticked.includes(value)} onChange={(event) => tick(event.currentTarget.checked ? [...ticked, value] : ticked.filter((one) => one !== value))} />
+            <span>{label}</span>
+          </label>
+        ))}
+      </div>
+    </fieldset>
   );
 }
 
