@@ -46,6 +46,7 @@ OF_A_BEAM = (
     ShapeKind.DOES_NOT_HOLD_ITSELF,
 )
 WIDTHS: Mapping[str, str] = {"wall": "across", "arch": "span"}  # what says how wide a part is
+FEWER_ACROSS = 3  # balloons fewer that a wall between two parts is tried with
 MOST_PLACES = 6  # places of a part that are tried: each takes as long as a check
 
 
@@ -69,6 +70,7 @@ def assembly_ways(kind: ProblemKind, data: Data, folder: Path) -> Iterator[Remed
         yield from _columns_of_four(data)
     if kind in OF_BETWEEN:
         yield from _across_or_between(data)
+        yield from _narrower(data)
 
 
 def _parts(data: Data) -> Sequence[Data]:
@@ -190,6 +192,25 @@ def _columns_of_four(data: Data) -> Iterator[Remedy]:
             right="around: 4",
         )
         yield Remedy(words, tuple(found.values()))
+
+
+def _narrower(data: Data) -> Iterator[Remedy]:
+    """Walls of one layer that are tied between two parts set across them, with fewer balloons from
+    one to the other: what is wide sways where two edges alone hold it."""
+    for i, part in enumerate(_parts(data)):
+        wall, at = (part.get("build") or {}).get("wall"), (*AT, "parts", i)
+        if not isinstance(wall, Mapping) or wall["layers"] != 1 or part.get("between") is None:
+            continue
+        for fewer in range(1, min(FEWER_ACROSS, wall["across"] - 2) + 1):
+            across, pair = wall["across"] - fewer, list(part["between"])
+            words = message(
+                "set part {part} across the two, {place}, and make it narrower: {right}",
+                part=part["name"],
+                place=f"on: [{', '.join(pair)}]",
+                right=f"across: {across}",
+            )
+            narrower = Put((*at, "build", "wall", "across"), across)
+            yield Remedy(words, (TakeOut((*at, "between")), Put((*at, "on"), pair), narrower))
 
 
 # --- ties ---------------------------------------------------------------------------------

@@ -184,3 +184,29 @@ def test_a_way_is_found_where_only_the_solved_piece_tells(
     problems = checked(call, tmp_path / "piece.yaml", yaml.safe_dump(data))
     assert kind in [one["kind"] for one in problems]
     assert follow_all(call, tmp_path / "piece.yaml", data)
+
+
+def test_a_wide_sheet_between_columns_is_set_across_them_and_narrower(
+    call: Call, tmp_path: Path
+) -> None:
+    """Neither place alone holds it: what is told makes both changes, and they are tried together."""
+    column = {"column": {**COLUMN["column"], "rings": 9}}
+    sheet = {"wall": {**SHEET["wall"], "across": 6, "up": 6}}
+    parts = [{"name": one, "build": column} for one in "LR"]
+    data = design(
+        {"assembly": {"parts": [*parts, {"name": "W", "between": ["L", "R"], "build": sheet}]}}
+    )
+    data["build"]["assembly"] |= LOCKED
+    sizes = {"link": (30, 20), "round": (13, 9)}
+    data |= {
+        "units": "cm",
+        "balloons": {
+            key: {**one, "nominal": sizes[one["kind"]][0], "inflate_to": sizes[one["kind"]][1]}
+            for key, one in data["balloons"].items()
+        },
+    }
+    file = tmp_path / "sheet.yaml"
+    (folds,) = checked(call, file, yaml.safe_dump(data))
+    (way, _) = folds["suggestion"]["ways"]
+    assert [one["value"] for one in way["changes"] if "value" in one] == [["L", "R"], 5]
+    assert follow_all(call, file, data)
