@@ -212,5 +212,5 @@ def test_a_wide_sheet_between_columns_is_set_across_them_and_narrower(
     for way in ways:
         values = {one.at[-1]: one.value for one in way if isinstance(one, Put)}
         assert values["on"] == ["L", "R"]
-        assert values["across"] < 6
+        assert values["across"] in (3, 4, 5)
     assert follow_all(call, file, data) >= len(ways)
