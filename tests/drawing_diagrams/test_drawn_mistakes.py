@@ -3,7 +3,8 @@ its own, and a cross stands outside it."""
 
 from __future__ import annotations
 
-from collections.abc import Callable
+import math
+from collections.abc import Callable, Sequence
 from itertools import combinations
 
 import pytest
@@ -12,15 +13,19 @@ from strand_crossings import crossings
 
 from buildplan.drawing.marks import Inset, Mark, Picture, Point, Polyline, Stamp
 from buildplan.drawing.svg import picture_svg
+from buildplan.drawing.techniques.braces import settle_joint
 from buildplan.drawing.techniques.knots import pair_rounds, tie_pair
 from buildplan.drawing.techniques.locks import twist_lock
 from buildplan.drawing.techniques.mistakes import once_wrapped
+from buildplan.drawing.techniques.rings import close_ring
 from buildplan.framework.model import Framework
 from buildplan.language.voice import LOCALES, Voice
 
 DRAWN: dict[str, tuple[Callable[[Framework, Voice], Picture], str]] = {
     "pair": (tie_pair, "only once"),
     "pair of rounds": (pair_rounds, "only once"),
+    "ring": (close_ring, "crosses itself"),
+    "brace": (settle_joint, "beside the chain's knot"),
     "lock": (twist_lock, "round a balloon, not between"),
 }
 
@@ -123,3 +128,37 @@ def test_the_mistaken_lock_lies_on_a_balloon_and_leaves_the_joint_bare() -> None
     right = rounds(picture.marks)[-2:]
     assert right[0][0] + right[1][0] == pytest.approx(2 * 185.0)
     assert right[0][0] < 185.0 < right[1][0]
+
+
+def test_the_mistaken_ring_crosses_itself_once_and_the_right_one_never() -> None:
+    """A chain laid in a plain round has no crossing; twisted once over it has one, as the curve of
+    an eight (common practice, no source). Balloons that follow one another only meet."""
+
+    def laid_over_another(marks: Sequence[Mark]) -> int:
+        bodies = [m for m in marks if isinstance(m, Stamp) and m.look.form == "link"]
+        found = 0
+        for (i, one), (j, other) in combinations(enumerate(bodies), 2):
+            far = math.dist(one.matrix[4:], other.matrix[4:])
+            apart = min(j - i, len(bodies) - j + i)
+            found += apart > 1 and far < 0.5 * math.hypot(*one.matrix[:2])
+        return found
+
+    picture = close_ring(star(), Voice())
+    assert laid_over_another(mistake_of(picture).picture.marks) == 1
+    assert laid_over_another(picture.marks) == 0
+
+
+def test_the_mistaken_brace_lies_beside_the_chain_s_knot() -> None:
+    """Knot on knot: the lines of the brace's balloons and of the chain's meet where the chain's
+    balloons end; beside it they meet on a balloon (common practice, no source)."""
+
+    def off_the_joint(marks: Sequence[Mark]) -> float:
+        bodies = [m for m in marks if isinstance(m, Stamp) and m.look.form == "link"]
+        left, right, above, below = (m.matrix[4:] for m in bodies)
+        assert left[1] == right[1]
+        assert above[0] == below[0]
+        return abs(above[0] - (left[0] + right[0]) / 2)
+
+    picture = settle_joint(star(), Voice())
+    assert off_the_joint(picture.marks) == pytest.approx(0.0)
+    assert off_the_joint(mistake_of(picture).picture.marks) > 10

@@ -10,7 +10,9 @@ from buildplan.drawing.line_art import INK, between, rope
 from buildplan.drawing.map_style import joint_marks, joint_radius
 from buildplan.drawing.map_words import walk_words
 from buildplan.drawing.marks import Mark, Picture, Point
+from buildplan.drawing.techniques.mistakes import mistaken, with_mistake
 from buildplan.drawing.techniques.props import (
+    Palette,
     Strand,
     badge,
     knot,
@@ -21,6 +23,7 @@ from buildplan.drawing.techniques.props import (
     palette,
     picture,
     tail_end,
+    tick,
     weave,
     words,
 )
@@ -149,35 +152,47 @@ def _brace_words(brace: Brace, voice: Voice) -> str:
 def settle_joint(framework: Framework, voice: Voice) -> Picture:
     """A brace's knot beside the chain's knot, then settled on it so that nozzles cross."""
     colours = palette(framework)
-    marks: list[Mark] = []
-    y, reach, long, fat = 76.0, 9.0, 36.0, 30.0
-    for x, off, word in (
-        (49.0, (14.0, 10.0), voice.say("beside: push")),
-        (170.0, (0.0, 0.0), voice.say("nozzles cross")),
-    ):
-        # the chain lies level, below; the brace stands across it, above
-        marks += link((x - reach - long, y), (x - reach, y), fat, colours.chain)
-        marks += link((x + reach, y), (x + reach + long, y), fat, colours.chain)
-        marks += weave(
-            [Strand(((x - reach - 1, y, 0), (x, y, 0), (x + reach + 1, y, 0)), colours.chain, 5)]
-        )
-        marks += knot((x, y), 0, colours.chain, 3.6)
-        bx, by = x + off[0], y + off[1]
-        marks += link((bx, by + reach + long), (bx, by + reach), fat, colours.brace)
-        marks += link((bx, by - reach), (bx, by - reach - long), fat, colours.brace)
-        nozzle = [(bx, by + reach + 1), (bx, by + 4), (bx, by - 4), (bx, by - reach - 1)]
-        marks += rope(nozzle, 5, neck_colour(colours.brace), INK)
-        marks += knot((bx, by), 90, colours.brace, 3.6)
-        marks.append(words((x, 6), word))
-    marks += move([(96, 122), (86, 112), (74, 97)])
-    marks += move([(100, 76), (109, 76), (118, 76)])
-    return picture(
+    marks = [
+        *_brace_over_chain((170, 76), (0, 0), colours),
+        words((49, 6), voice.say("beside: push")),
+        words((170, 6), voice.say("nozzles cross")),
+        *tick((143, 46), 4),
+        *move([(96, 122), (86, 112), (74, 97)]),
+        *move([(100, 76), (109, 76), (118, 76)]),
+    ]
+    drawn = picture(
         marks,
         voice.say(
-            "Left, the brace's knot beside the chain's knot. Right, the brace pushed on to the"
-            " joint, so that its nozzles cross the chain's nozzles, brace over chain."
+            "Right, the brace pushed on to the joint, so that its nozzles cross the chain's"
+            " nozzles, brace over chain."
         ),
     )
+    beside = mistaken(
+        (102, 104),
+        "brace",
+        _brace_over_chain((49, 41), (14, 10), colours),
+        voice.say("Left, crossed out: the brace's knot lies beside the chain's knot."),
+    )
+    return with_mistake(drawn, beside, (0, 35), (22, 46))
+
+
+def _brace_over_chain(joint: Point, off: Point, colours: Palette) -> list[Mark]:
+    """A chain that lies level, its knot at `joint`, and over it a brace, its knot `off` from it."""
+    (x, y), reach, long, fat = joint, 9.0, 36.0, 30.0
+    (bx, by) = x + off[0], y + off[1]
+    nozzle = [(bx, by + reach + 1), (bx, by + 4), (bx, by - 4), (bx, by - reach - 1)]
+    return [
+        *link((x - reach - long, y), (x - reach, y), fat, colours.chain),
+        *link((x + reach, y), (x + reach + long, y), fat, colours.chain),
+        *weave(
+            [Strand(((x - reach - 1, y, 0), (x, y, 0), (x + reach + 1, y, 0)), colours.chain, 5)]
+        ),
+        *knot((x, y), 0, colours.chain, 3.6),
+        *link((bx, by + reach + long), (bx, by + reach), fat, colours.brace),
+        *link((bx, by - reach), (bx, by - reach - long), fat, colours.brace),
+        *rope(nozzle, 5, neck_colour(colours.brace), INK),
+        *knot((bx, by), 90, colours.brace, 3.6),
+    ]
 
 
 def tie_single(framework: Framework, voice: Voice) -> Picture:

@@ -6,6 +6,7 @@ it is), so that a program cannot take it for the right way.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 from buildplan.drawing.colours import mix
@@ -31,12 +32,14 @@ NECKS = 0.5  # how large the necks of a mistaken pair are drawn, to those of the
 
 
 def with_mistake(drawn: Picture, mistake: Picture, at: Point, crossed_at: Point) -> Picture:
-    """A technique picture with a mistake whose lower left corner is `at`, and its cross."""
-    marks = (*drawn.marks, Inset(mistake, at), *cross(crossed_at, 3))
+    """A technique picture with a mistake, under all else, whose lower left corner is `at`, and
+    its cross."""
+    marks = (Inset(mistake, at), *drawn.marks, *cross(crossed_at, 3))
     return replace(drawn, marks=marks, alt=sentences(drawn.alt, mistake.alt))
 
 
-def _mistake(size: tuple[float, float], name: str, marks: list[Mark], alt: str) -> Picture:
+def mistaken(size: tuple[float, float], name: str, marks: Sequence[Mark], alt: str) -> Picture:
+    """The picture of a mistake."""
     return Picture(*size, tuple(marks), alt, (("picture", "mistake"), ("mistake", name)))
 
 
@@ -95,7 +98,7 @@ def _wrapped_once(
     wrap, core = once_wrapped(one, neck)
     marks = [*bodies[0], *bodies[1], *weave([core, wrap]), *lip(core), *lip(wrap)]
     alt = voice.say("Crossed out: one neck goes round the other only once; the pair slips.")
-    return _mistake(PAIR_SIZE, "pair", marks, alt)
+    return mistaken(PAIR_SIZE, "pair", marks, alt)
 
 
 def joint_from_front(at: Point, colours: Palette, size: float = 1.0) -> list[Mark]:
@@ -124,4 +127,4 @@ def lock_round_a_balloon(colours: Palette, voice: Voice) -> Picture:
         *round_((belly, y - 17), (belly, y - 9), 18 * SMALL, colours.lock),
     ]
     alt = voice.say("Crossed out: the lock's necks go round a balloon, not between the balloons.")
-    return _mistake(LOCK_SIZE, "lock", marks, alt)
+    return mistaken(LOCK_SIZE, "lock", marks, alt)

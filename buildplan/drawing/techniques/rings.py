@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from itertools import pairwise
 
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.line_art import INK
 from buildplan.drawing.marks import Label, Mark, Picture, Point
+from buildplan.drawing.techniques.mistakes import mistaken, with_mistake
 from buildplan.drawing.techniques.props import (
     Strand,
     link,
@@ -23,6 +25,7 @@ from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
 
 WITHIN = 130.0  # points: what fits within the ring that is being closed
+TWISTED = 14  # balloons of the ring that is closed with a twist
 
 
 def round_points(
@@ -31,13 +34,18 @@ def round_points(
     """Points along an ellipse, equally far apart along its edge."""
     dense = [math.radians(first_deg + span_deg * i / 400) for i in range(401)]
     line = [(centre[0] + across * math.cos(a), centre[1] + high * math.sin(a)) for a in dense]
+    return evenly(line, count)
+
+
+def evenly(line: Sequence[Point], count: int) -> list[Point]:
+    """Points that part a line into `count` parts equally long."""
     along = [0.0]
     for a, b in pairwise(line):
         along.append(along[-1] + math.dist(a, b))
     found, k = [], 0
     for i in range(count + 1):
         goal = along[-1] * i / count
-        while k < 399 and along[k + 1] < goal:
+        while k < len(line) - 2 and along[k + 1] < goal:
             k += 1
         share = (goal - along[k]) / ((along[k + 1] - along[k]) or 1.0)
         (x0, y0), (x1, y1) = line[k], line[k + 1]
@@ -53,15 +61,15 @@ def close_ring(framework: Framework, voice: Voice) -> Picture:
     counts = [
         f"{c.letter} {voice.whole(len(c.chain.links))}" for c in framework.chains if c.chain.closed
     ]
-    centre = (110.0, 76.0)
-    points = round_points(centre, 92, 50, 16, -72, 324)
+    centre = (110.0, 78.0)
+    points = round_points(centre, 92, 48, 16, -72, 324)
     marks: list[Mark] = []
     order = sorted(range(16), key=lambda i: -(points[i][1] + points[i + 1][1]))
     for i in order:
         if i not in (7, 8):
             marks += link(points[i], points[i + 1], 25, colours.chain)
     for i in range(3):
-        marks.append(words((centre[0] - 8 + 8 * i, centre[1] + 48), "."))
+        marks.append(words((centre[0] - 8 + 8 * i, centre[1] + 46), "."))
     right, left = points[0], points[-1]
     ends = (
         Strand(((*left, 0), (left[0] + 8, left[1] - 6, 0), (106, 15, 0)), colours.chain, 4.5),
@@ -85,7 +93,7 @@ def close_ring(framework: Framework, voice: Voice) -> Picture:
     size = 20.0 if alike else 10.0
     for i, row in enumerate(reversed([row for row in rows if row])):
         marks.append(Label((110, 78 + 12 * i), row, size, INK, bold=True))
-    return picture(
+    drawn = picture(
         marks,
         voice.say(
             "A chain laid round, its two free ends brought together at the foot of the ring. Count"
@@ -93,3 +101,17 @@ def close_ring(framework: Framework, voice: Voice) -> Picture:
             counts=", ".join(counts),
         ),
     )
+    return with_mistake(drawn, _twisted(colours.chain, voice), (0.0, 0.0), (7.0, 36.0))
+
+
+def _twisted(colour: str, voice: Voice) -> Picture:
+    """A closed chain that lies in a figure of eight, for it was twisted: where it crosses itself,
+    one balloon lies over another."""
+    turns = [2 * math.pi * i / 400 for i in range(401)]
+    line = [(27 + 22 * math.sin(t), 14 + 10 * math.sin(2 * t)) for t in turns]
+    knots = evenly(line, 2 * TWISTED)[1::2]  # it crosses itself in the middle of a balloon
+    marks: list[Mark] = []
+    for one, other in pairwise([*knots, knots[0]]):
+        marks += link(one, other, 7.0, colour)
+    alt = voice.say("Crossed out: a chain closed with a twist, which crosses itself.")
+    return mistaken((54.0, 28.0), "ring", marks, alt)
