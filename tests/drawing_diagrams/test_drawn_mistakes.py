@@ -44,8 +44,8 @@ def cross_of(picture: Picture) -> list[Point]:
     raise AssertionError("no cross")
 
 
-def box(marks: list[Mark]) -> tuple[float, float, float, float]:
-    points = [point for mark in marks for point in mark_points(mark)]
+def box(mark: Mark) -> tuple[float, float, float, float]:
+    points = mark_points(mark)
     xs, ys = [x for x, _ in points], [y for _, y in points]
     return min(xs), min(ys), max(xs), max(ys)
 
@@ -70,19 +70,13 @@ def test_the_cross_is_beside_the_mistake_and_over_nothing(name: str) -> None:
     crossed = [m for m in picture.marks if isinstance(m, Polyline) and m.points[0] in ends[::2]]
     assert all(mark.ink.stroke == "#1F2A33" for mark in crossed)
     mistake = mistake_of(picture)
-    inner = [
-        (x + mistake.at[0], y + mistake.at[1])
-        for mark in mistake.picture.marks
-        if isinstance(mark, Stamp)
-        for x, y in mark_points(mark)
+    within = [
+        (x0 + mistake.at[0], y0 + mistake.at[1], x1 + mistake.at[0], y1 + mistake.at[1])
+        for x0, y0, x1, y1 in map(box, mistake.picture.marks)
     ]
-    for x, y in inner:
-        assert not (ends[0][0] <= x <= ends[1][0] and ends[0][1] <= y <= ends[1][1])
+    beside = [box(m) for m in picture.marks if m not in crossed and m is not mistake]
     left, low, right, high = ends[0][0], ends[0][1], ends[1][0], ends[1][1]
-    for mark in picture.marks:
-        if mark in crossed or isinstance(mark, Inset):
-            continue
-        x0, y0, x1, y1 = box([mark])
+    for x0, y0, x1, y1 in [*within, *beside]:
         assert min(right, x1) < max(left, x0) or min(high, y1) < max(low, y0)
 
 
