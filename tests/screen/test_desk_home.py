@@ -148,6 +148,7 @@ def test_every_screen_is_for_everybody(browser: Browser, address: str, place: st
             assert page.evaluate("document.documentElement.scrollWidth") <= wide
 
 
+FINGER = 24  # CSS pixels at least (WCAG 2.2, 2.5.8)
 # what is asked for is another for each
 ASKED = (("Booklet", "crew"), ("Booklet", "sale"), ("Quote", ""))
 
@@ -163,7 +164,10 @@ def test_all_that_is_asked_for_a_print_is_for_everybody(browser: Browser, addres
             if edition:
                 page.get_by_label("Edition").select_option(edition)
             if edition == "sale":
-                page.get_by_label("Signed with").select_option("mine.p12")
+                page.get_by_label("Signed with").select_option(label="mine.p12")
+                written = page.get_by_label("Password of the certificate").bounding_box()
+                assert written is not None
+                assert written["height"] >= FINGER
             shown = page.locator(".asked label, .wishes label")
             seen |= {text.split("\n")[0].strip() for text in shown.all_inner_texts()}
             for wide, high in (PHONE, DESKTOP):

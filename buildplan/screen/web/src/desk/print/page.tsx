@@ -108,6 +108,9 @@ function firstOf(printing: Printing, asked: Asked): string {
   return (own ?? choices[0])?.value ?? "";
 }
 
+/** Whether files of the folder are chosen from: their names stay as they are. */
+const isFile = (asked: Asked): boolean => asked === "key" || asked === "sign";
+
 interface ChooserProps {
   asked: Asked;
   choices: readonly Choice[];
@@ -122,7 +125,7 @@ function Chooser({ asked, choices, value, choose }: ChooserProps) {
       <select value={value} onChange={(event) => choose(event.currentTarget.value)}>
         {choices.map((one) => (
           <option key={one.value} value={one.value}>
-            {capital(one.label)}
+            {isFile(asked) && one.value !== "" ? one.label : capital(one.label)}
           </option>
         ))}
       </select>
