@@ -50,6 +50,9 @@ def _from_pivots(bodies: LinkBodies) -> FloatArray:
     _, axes = np.linalg.eigh(centred.T @ centred)
     places = centred @ axes[:, ::-1][:, :3]
     drawn = np.linalg.norm(places[bodies.ends[:, 0]] - places[bodies.ends[:, 1]], axis=1)
+    # linked joints that are as far as one another from every pivot: no force would part them
+    one = np.unique(bodies.ends[drawn < 1e-9 * drawn.mean(), 1])
+    places[one] += 1e-3 * drawn.mean() * np.random.default_rng(1).standard_normal((len(one), 3))
     return np.asarray(places * float(bodies.length_m.mean() / max(drawn.mean(), 1e-12)))
 
 

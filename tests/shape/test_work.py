@@ -18,6 +18,7 @@ from buildplan.shape.finding import at_rest, find_shape
 from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.relaxing import FEWEST_FACTORED, MEETINGS
 from buildplan.shape.settings import DEFAULT, Settings
+from buildplan.shape.starts import MANY, spread_starts
 
 NO_WORK, ANY_WORK = Settings(work=1.0), Settings(work=np.inf)
 
@@ -94,3 +95,14 @@ def test_a_search_cut_short_is_told_and_names_no_rival_shape() -> None:
     assert ShapeKind.AMBIGUOUS not in [one.kind for one in told]
     whole = find_shape(tangle(30)).problems
     assert ShapeKind.NOT_AT_REST not in [one.kind for one in whole]
+
+
+def test_linked_joints_that_no_distance_tells_apart_start_apart() -> None:
+    """Two joints linked to one another and to the same others are as far from all the rest: laid by
+    those distances they lie in one place, where the link between them has no direction."""
+    string = [(i, i + 1) for i in range(MANY)]
+    twins = [(MANY + 1, MANY + 2), (3, MANY + 1), (3, MANY + 2)]
+    bodies = bodies_of(graph(MANY + 3, string + twins))
+    (start,) = spread_starts(bodies, 1, np.random.default_rng(1))
+    apart = np.linalg.norm(start[bodies.ends[:, 0]] - start[bodies.ends[:, 1]], axis=1)
+    assert apart.min() > 1e-6 * apart.mean()
