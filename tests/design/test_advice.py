@@ -82,6 +82,7 @@ BROKEN = [
     (RING, "nominal: 12", "nominal: 30", K.HARDLY_FILLED, 2),
     (RING, "units: in", "units: cm", K.SIZES_IN_OTHER_UNITS, 2),
     (IN_CM, "units: cm", "units: in", K.SIZES_IN_OTHER_UNITS, 2),
+    (IN_CM, "inflate_to: 20", "inflate_to: 8", K.HARDLY_FILLED, 2),
     (GAUGES, "units: cm", "units:  cm", K.HARDLY_FILLED, 1),
     (RING, CROSS, CROSS + "tie_to_tie: 9, chain_of_ten: 90, ", K.MEASURED_TWICE, 2),
     (RING, "{kind: round,", "{kind: round, tie_to_tie: 4,", K.ROUND_HAS_NO_LENGTH, 2),

@@ -162,6 +162,11 @@ OF_THREE["assembly"]["parts"].append({"name": "S", "on": "B", "build": PIECES["l
 # a letter that is too narrow to stand across two columns, and can be tied between them
 NARROW = json.loads(json.dumps(PIECES["assembly"]))
 NARROW["assembly"]["parts"][2]["build"] = PIECES["letters"]
+# a word set on its beam back to front
+BACKWARDS = json.loads(json.dumps(PIECES["assembly"]))
+BACKWARDS["assembly"]["parts"].append(
+    {"name": "S", "on": "B", "mirrored": True, "build": PIECES["letters"]}
+)
 UNLIKE = design(RING, colour_pattern={"A": ["a", "a", "b"]})
 # what is wrong with it, and the piece: wrong only where it is solved
 WRONG_SHAPES = {
@@ -173,6 +178,7 @@ WRONG_SHAPES = {
     "does-not-stand": design(OF_THREE),
     "runs-into-itself": design(NARROW),
     "unlike-back": UNLIKE,
+    "reads-backwards": design(BACKWARDS),
 }
 
 
