@@ -35,15 +35,15 @@ def with_code_of_piece(book: Book, blocks: Sequence[Flowable]) -> list[Flowable]
     return [Columns((list(blocks), code), (0.55, 0.45), gap=GAP)] if code else list(blocks)
 
 
-def code_at_step(book: Book, step: Step) -> list[Flowable]:
-    """A line with the code that opens the page for phones at a step, kept with it; nothing where
-    the booklet leads to no page."""
+def code_at_step(book: Book, step: Step, told: Sequence[Flowable] = ()) -> list[Flowable]:
+    """A line with the code that opens the page for phones at a step, kept with it, and beside it
+    what is `told` before that step; this alone where the booklet leads to no page."""
     if not book.link:
-        return []
+        return list(told)
     words = book.voice.say("On a phone, from step {number} on, in 3D.", number=step.number)
     address = step_address(book.link, step.number)
     shares = (mm(STEPS_MM), book.paper.measure - mm(STEPS_MM) - GAP)
-    line = _beside_code(book, address, STEPS_MM, shares, [Words(words, SMALL)])
+    line = _beside_code(book, address, STEPS_MM, shares, [Words(words, SMALL), *told])
     line.keepWithNext = True
     return [line]
 

@@ -47,7 +47,7 @@ def step_sections(
     named = zip(work_names(book.voice, book.framework, book.steps), book.steps, strict=True)
     for work, run in groupby(named, key=lambda one: one[0]):
         steps = [step for _, step in run]
-        blocks = [*code_at_step(book, steps[0]), *first_lift_notice(book, steps)]
+        blocks = code_at_step(book, steps[0], first_lift_notice(book, steps))
         for alike in runs_alike(book, steps):
             if len(alike) > 1:
                 blocks.append(equal_part_block(book, sheets, alike))
