@@ -8,16 +8,16 @@ interface Wish {
   key: string;
   kind: Kind;
   most?: number;
-  how?: boolean; // whether something is said of how it is written
+  how?: string; // what is said of how it is written
 }
 
 export const WISHES: readonly Wish[] = [
-  { key: "password", kind: "secret", how: true },
-  { key: "link", kind: "line", how: true },
-  { key: "fold", kind: "flag", how: true },
+  { key: "password", kind: "secret", how: "password how" },
+  { key: "link", kind: "line", how: "link how" },
+  { key: "fold", kind: "flag", how: "fold how" },
   { key: "large", kind: "flag" },
-  { key: "doors", kind: "lines", how: true },
-  { key: "buyers", kind: "lines", how: true },
+  { key: "doors", kind: "lines", how: "doors how" },
+  { key: "buyers", kind: "lines", how: "buyers how" },
   { key: "customer", kind: "line" },
   { key: "address", kind: "lines" },
   { key: "sender", kind: "lines" },
@@ -73,7 +73,7 @@ function OneWish({ one, now, wish }: { one: Wish; now: Wished[string] | undefine
     <div class="field" data-kind={kind}>
       <label for={id}>{say(key)}</label>
       <Written id={id} about={about} one={one} now={now} wish={wish} />
-      {one.how && <small id={about}>{say(`${key} how`)}</small>}
+      {one.how && <small id={about}>{say(one.how)}</small>}
       {key === "buyers" && <FromTable take={(text) => wish(key, text)} />}
     </div>
   );
