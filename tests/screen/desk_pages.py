@@ -12,6 +12,7 @@ from contextlib import contextmanager
 from pathlib import Path
 from urllib.parse import urlsplit
 
+import pypdfium2
 from browser import DESKTOP, PATIENCE_MS, Opened, watch
 from companions import ORDINARY, POST
 from playwright.sync_api import Browser, Page, expect
@@ -108,3 +109,9 @@ def tab_to(page: Page, selector: str, most: int = 60) -> None:
             return
         page.keyboard.press("Tab")
     raise AssertionError(f"the Tab key never came to {selector}")
+
+
+def page_texts(file: Path) -> list[str]:
+    """What can be read on each page of a PDF."""
+    with pypdfium2.PdfDocument(file) as pdf:
+        return [page.get_textpage().get_text_range() for page in pdf]

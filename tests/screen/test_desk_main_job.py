@@ -12,9 +12,8 @@ from typing import Any
 import pytest
 import yaml
 from browser import chromium
-from desk_pages import at_desk, served, written_posts
+from desk_pages import at_desk, page_texts, served, written_posts
 from playwright.sync_api import Browser, Locator, Page, expect
-from pypdf import PdfReader
 from typer.testing import CliRunner
 
 from buildplan.cli import app
@@ -78,7 +77,7 @@ def printed(page: Page, press: Press, folder: Path) -> str:
         page.locator(".jobs li[data-state=done]").wait_for()
     file = folder / "output" / opened.value.url.rpartition("/")[2]
     opened.value.close()
-    return "\n".join(each.extract_text() for each in PdfReader(file).pages)
+    return "\n".join(page_texts(file))
 
 
 @pytest.mark.parametrize("press", [by_mouse, by_keys])

@@ -9,10 +9,9 @@ from pathlib import Path
 
 import pytest
 from browser import chromium
-from desk_pages import at_desk, post_text, served
+from desk_pages import at_desk, page_texts, post_text, served
 from PIL import Image, ImageDraw
 from playwright.sync_api import Browser, Page, expect
-from pypdf import PdfReader
 
 PRICES = "currency: GBP\nprices: {long: 0.32, lock: 0.09}\nrates: {hour: 18.0, margin: 0.35}\n"
 EVENT = "event: 1\nname: Our Day\ndesigns:\n  - {design: post.yaml}\ncrew: 2\nopening: '10:00'\n"
@@ -117,7 +116,7 @@ def test_designs_that_are_ticked_are_quoted_together(
             page.locator(".jobs li[data-state=done]").wait_for()
         file = folder / "output" / opened.value.url.rpartition("/")[2]
         opened.value.close()
-    text = "\n".join(each.extract_text() for each in PdfReader(file).pages)
+    text = "\n".join(page_texts(file))
     assert "Small Post" in text
     assert "Hall Post" in text
     (folder / "hall.yaml").unlink()
@@ -136,7 +135,7 @@ def test_every_kind_is_printed_by_its_button(browser: Browser, address: str, fol
             opened.value.close()
             made = folder / "output" / file
             if file.endswith(".pdf"):
-                text = "\n".join(each.extract_text() for each in PdfReader(made).pages)
+                text = "\n".join(page_texts(made))
                 assert "Small Post" in text
             else:
                 assert "</html>" in made.read_text("utf-8")
