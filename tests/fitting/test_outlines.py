@@ -191,9 +191,11 @@ def test_heights_and_gauges_are_read() -> None:
     assert parse_height("150cm") == pytest.approx(1.5)
     assert parse_height("60 in") == pytest.approx(1.524)  # 25.4 mm to the inch, exact
     assert parse_gauges("8, 6") == (8.0, 6.0)
-    for wrong in ("tall", "150", "9km", "1cm"):
+    for wrong in ("tall", "9km", "1cm"):
         with pytest.raises(ValueError, match="height"):
             parse_height(wrong)
+    with pytest.raises(ValueError, match="no unit; write 150cm or 150in"):
+        parse_height("150")
     for wrong in ("", "a", "0", "99"):
         with pytest.raises(ValueError, match="gauges"):
             parse_gauges(wrong)
