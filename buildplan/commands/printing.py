@@ -269,7 +269,7 @@ def _copies(path: Path, book: Book, how: _Printing) -> Iterator[Sequence[tuple[s
             voice.say("Printing {piece} {buyer} ...", piece=book.facts.name, buyer=buyer.name)
         ):
             files = next(copies)
-        own = f"{stem}-{buyer.slug}" if buyer.slug else stem
+        own = buyer.file_stem(stem)
         yield [(f"{own}{ending}", data) for ending, data in zip(endings, files, strict=True)]
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from decimal import Decimal, InvalidOperation
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
@@ -24,7 +25,7 @@ from buildplan.language.voice import Voice
 
 if TYPE_CHECKING:
     from buildplan.business.buying.money import Quote
-    from buildplan.business.quoting.offer import Party, PricedPiece, QuotedPiece
+    from buildplan.business.quoting.offer import PricedPiece, QuotedPiece
 
 PiecesArgument = Annotated[
     list[Path],
@@ -95,9 +96,9 @@ def quote(
     """
     from buildplan.booklet.office.quote_page import print_quote
     from buildplan.business.buying.csv_text import csv_bytes
-    from buildplan.business.quoting.offer import Offer
+    from buildplan.business.quoting.offer import Offer, party
     from buildplan.business.quoting.quote_words import offer_as_data, offer_lines, quote_rows
-    from buildplan.commands.files import refuse_ending, write_whole
+    from buildplan.commands.files import asked, refuse_ending, write_whole
     from buildplan.commands.pieces import brand_of
     from buildplan.document.paper import PAPERS
 
@@ -107,7 +108,8 @@ def quote(
     if pdf is None:
         of_pages = {"--for": customer, "--address": address, "--from": sender}
         _refuse_without_pages({**of_pages, "--valid": valid, "--brand": brand}, voice)
-    to, by = _party(customer, address, voice), _party("", sender, voice)
+    to = asked(partial(party, customer), address.split(";"), voice)
+    by = asked(partial(party, ""), sender.split(";"), voice)
     share = _deposit(deposit, voice)
     pieces = _pieces(designs, hands, voice)
     whole, lines = _priced(pieces, voice)
@@ -144,20 +146,6 @@ def _refuse_problems(pieces: Sequence[QuotedPiece], voice: Voice) -> None:
         list_problems(Path(one.file), one.made.facts.problems, voice)
     if any(one.made.facts.problems for one in pieces):
         raise ProblemsFoundError
-
-
-def _party(name: str, address: str, voice: Voice) -> Party:
-    from buildplan.business.copies.buyers import tidy
-    from buildplan.business.quoting.offer import Party
-    from buildplan.commands.sale import buyer_named
-
-    named = buyer_named(name, voice).name if name else ""
-    lines = tuple(tidy(line) for line in address.split(";") if line.strip())
-    if len(lines) > 6 or any(len(line) > 80 for line in lines):
-        raise typer.BadParameter(
-            voice.say("an address has six lines at most, of 80 letters at most")
-        )
-    return Party(named, lines)
 
 
 def _deposit(text: str, voice: Voice) -> Decimal | None:

@@ -13,6 +13,7 @@ from buildplan.commands.aside import aside
 from buildplan.commands.options import Edition
 from buildplan.language.messages import mark
 from buildplan.language.shown import shown
+from buildplan.language.told import ToldError
 from buildplan.language.voice import Voice
 from buildplan.source.bounded import bytes_within
 
@@ -20,9 +21,6 @@ if TYPE_CHECKING:
     from buildplan.business.copies.buyers import Buyer
     from buildplan.business.copies.signing import Signer
 
-# shorter keys could be guessed
-LEAST_KEY = 16
-MOST_KEY = 1024 * 1024
 MOST_TOLD = 20  # bad rows of a list, each on a line
 PASSWORD = "BUILDPLAN_SIGN_PASSWORD"
 
@@ -135,11 +133,11 @@ def signer_of(file: Path | None, voice: Voice) -> Signer | None:
     """Who signs, opened with the password that the environment holds or the user types."""
     if file is None:
         return None
-    from buildplan.business.copies.signing import NoSignerError, Signer
+    from buildplan.business.copies.signing import MOST_BYTES, Signer
     from buildplan.commands.files import unreadable
 
     try:
-        bytes_within(file, MOST_KEY)  # before anybody types a password for it
+        bytes_within(file, MOST_BYTES)  # before anybody types a password for it
     except OSError as error:
         raise typer.BadParameter(unreadable(file, error, voice)) from error
     password = os.environ.get(PASSWORD)
@@ -149,32 +147,21 @@ def signer_of(file: Path | None, voice: Voice) -> Signer | None:
     signer = Signer(file, password)
     try:
         signer.check()
-    except NoSignerError as error:
-        raise typer.BadParameter(
-            voice.say(
-                "{file} holds no certificate with its key (PKCS #12), or the password is another",
-                file=str(file),
-            )
-        ) from error
+    except ToldError as error:
+        raise typer.BadParameter(voice.tell(error.told)) from error
     return signer
 
 
 def secret_of(key: Path | None, voice: Voice) -> bytes:
     """The seller's key of a file; empty without one."""
+    from buildplan.business.copies.secret import secret_in
     from buildplan.commands.files import unreadable
 
     if key is None:
         return b""
     try:
-        secret = bytes_within(key, MOST_KEY)
+        return secret_in(key, str(key))
     except OSError as error:
         raise typer.BadParameter(unreadable(key, error, voice)) from error
-    if len(secret) < LEAST_KEY:
-        raise typer.BadParameter(
-            voice.say(
-                "{file} is too short for a key: {count} bytes or more",
-                file=str(key),
-                count=LEAST_KEY,
-            )
-        )
-    return secret
+    except ToldError as error:
+        raise typer.BadParameter(voice.tell(error.told)) from error

@@ -124,8 +124,8 @@ def companion(
     refuse_for_other_editions(edition, Edition.SALE, for_sale, voice)
     (sold_to,), _ = buyers_named(buyer, None, voice)
     secret = secret_of(key, voice)
-    slug = f"-{sold_to.slug}" if sold_to.slug else ""
-    target = out or OUTPUT / f"{design.stem}-{edition.value}{slug}.html"
+    stem = sold_to.file_stem(f"{design.stem}-{edition.value}")
+    target = out or OUTPUT / f"{stem}.html"
     refuse_ending(target, (".html",), voice)
     if units is None and units_read(voice, "in") == "cm":
         units = UnitsName.CENTIMETRES

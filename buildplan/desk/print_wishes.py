@@ -10,11 +10,10 @@ from buildplan.business.copies.buyers import (
     Buyer,
     BuyersUnreadableError,
     buyers_in,
-    name_problem,
     tidy,
 )
 from buildplan.business.copies.page_link import page_address
-from buildplan.business.quoting.offer import Offer, Party
+from buildplan.business.quoting.offer import Offer, Party, party
 from buildplan.desk.print_task import Wishes
 from buildplan.desk.refusals import RefusedError
 from buildplan.evaluation.passing import Door, parse_door
@@ -22,7 +21,6 @@ from buildplan.language.messages import message
 from buildplan.language.told import ToldError
 
 NOBODY = Buyer("", "")
-MOST_LINES, MOST_LETTERS = 6, 80
 PERCENT = Decimal(100)
 
 
@@ -90,14 +88,10 @@ def with_terms(offer: Offer, wishes: Wishes) -> Offer:
 def party_of(name: str, address: str) -> Party:
     """Somebody with the lines of an address. Raises RefusedError where a quote has no room for
     them."""
-    named, lines = tidy(name), tuple(map(tidy, _lines(address)))
-    problem = name_problem(named) if named else None
-    if problem is not None:
-        raise RefusedError(422, problem)
-    if len(lines) > MOST_LINES or any(len(line) > MOST_LETTERS for line in lines):
-        told = message("an address has six lines at most, of 80 letters at most")
-        raise RefusedError(422, told)
-    return Party(named, lines)
+    try:
+        return party(name, address.splitlines())
+    except ToldError as error:
+        raise RefusedError(422, error.told) from error
 
 
 def refuse_unfit(wishes: Wishes) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
+from contextlib import contextmanager
 from dataclasses import replace
 from pathlib import Path
 
@@ -11,7 +12,8 @@ from buildplan.booklet.editions import print_copies, print_folded_copies
 from buildplan.business.copies.brand import Branding, branding, fonts_of
 from buildplan.business.copies.buyers import Buyer
 from buildplan.business.copies.page_link import leads_to
-from buildplan.business.copies.signing import NoSignerError, Signer
+from buildplan.business.copies.secret import secret_in
+from buildplan.business.copies.signing import Signer
 from buildplan.design.building import build_framework
 from buildplan.design.measures import Units, units_read
 from buildplan.desk.folder import Folder
@@ -41,12 +43,11 @@ from buildplan.language.voice import ENGLISH, LOCALES, Voice
 from buildplan.screen.page import companion
 from buildplan.screen.sold import sold_companion
 from buildplan.screen.words import told_in
-from buildplan.source.bounded import bytes_within
+from buildplan.source.bounded import why_not_read
 from buildplan.source.problems import DesignProblemsError, UnreadableDesignError, in_words
 from buildplan.source.whole_files import write_whole
 
 SALE, CREW = "sale", "crew"
-LEAST_KEY, MOST_KEY = 16, 1024 * 1024  # bytes, as for the commands
 
 
 def print_asked(task: PrintWork, report: Report) -> None:
@@ -126,9 +127,11 @@ def _booklet(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
     stem = f"{task.name}-{task.edition}-{stem_in(size, voice)}"
     printed = copies(book, [buyer.name for buyer in buyers], _key(task))
     for number, (buyer, files) in enumerate(zip(buyers, printed, strict=True), 1):
-        own = f"{stem}-{buyer.slug}" if buyer.slug else stem
         for ending, data in zip(endings, files, strict=True):
-            yield f"{own}{ending}", data if signer is None else signer.signed(data)
+            yield (
+                f"{buyer.file_stem(stem)}{ending}",
+                data if signer is None else signer.signed(data),
+            )
         show(READ_BACK + (PRINTED - READ_BACK) * number / len(buyers))
 
 
@@ -140,15 +143,8 @@ def _key(task: PrintWork) -> bytes:
     """What seals sold copies; empty where nothing does. Raises RefusedError for too short a key."""
     if task.edition != SALE or not task.wishes.key:
         return b""
-    secret = bytes_within(task.root / task.wishes.key, MOST_KEY)
-    if len(secret) < LEAST_KEY:
-        told = message(
-            "{file} is too short for a key: {count} bytes or more",
-            file=task.wishes.key,
-            count=LEAST_KEY,
-        )
-        raise RefusedError(422, told)
-    return secret
+    with _read_for(task.wishes.key):
+        return secret_in(task.root / task.wishes.key, task.wishes.key)
 
 
 def _signer(task: PrintWork) -> Signer | None:
@@ -156,16 +152,20 @@ def _signer(task: PrintWork) -> Signer | None:
     password is no good."""
     if task.edition != SALE or not task.wishes.sign:
         return None
-    signer = Signer(task.root / task.wishes.sign, task.wishes.password)
-    try:
+    signer = Signer(task.root / task.wishes.sign, task.wishes.password, task.wishes.sign)
+    with _read_for(task.wishes.sign):
         signer.check()
-    except (NoSignerError, OSError) as error:
-        told = message(
-            "{file} holds no certificate with its key (PKCS #12), or the password is another",
-            file=task.wishes.sign,
-        )
-        raise RefusedError(422, told) from error
     return signer
+
+
+@contextmanager
+def _read_for(called: str) -> Iterator[None]:
+    """What is wrong with a file of the folder is told with its name."""
+    try:
+        yield
+    except OSError as error:
+        told = message("{file}: {problem}", file=called, problem=why_not_read(error))
+        raise RefusedError(422, told) from error
 
 
 def _companion(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
@@ -182,9 +182,8 @@ def _companion(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
         return
     key = _key(task)
     for buyer in _buyers(task):
-        own = f"{stem}-{buyer.slug}" if buyer.slug else stem
         page = sold_companion(replace(book, buyer=buyer.name), voices, voice.language, key)
-        yield f"{own}.html", page.encode()
+        yield f"{buyer.file_stem(stem)}.html", page.encode()
 
 
 _WHATS: Mapping[str, Callable[[PrintWork, Voice, Show], Iterator[Named]]] = {

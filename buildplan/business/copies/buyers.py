@@ -31,6 +31,10 @@ class Buyer:
     name: str
     slug: str
 
+    def file_stem(self, stem: str) -> str:
+        """What a file of this buyer's copy is called, where copies are called `stem`."""
+        return f"{stem}-{self.slug}" if self.slug else stem
+
 
 @dataclass(frozen=True)
 class BadBuyerRow:

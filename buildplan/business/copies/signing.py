@@ -12,6 +12,8 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
+from buildplan.language.messages import message
+from buildplan.language.told import ToldError
 from buildplan.source.bounded import bytes_within
 
 FIELD = "Seller"
@@ -26,16 +28,26 @@ class Signature:
     holds: bool
 
 
-class NoSignerError(Exception):
+class NoSignerError(ToldError):
     """The file holds no certificate with its key, or the password does not open it."""
+
+    def __init__(self, called: str) -> None:
+        super().__init__(
+            message(
+                "{file} holds no certificate with its key (PKCS #12), or the password is another",
+                file=called,
+            )
+        )
 
 
 @dataclass(frozen=True)
 class Signer:
-    """The key and certificate of a PKCS #12 file (RFC 7292), read and opened."""
+    """The key and certificate of a PKCS #12 file (RFC 7292), read and opened; `called` is what its
+    user calls the file, where that is not its path."""
 
     file: Path
     password: str
+    called: str = ""
 
     def signed(self, pdf: bytes) -> bytes:
         """The file with a signature after it. Raises NoSignerError, and OSError."""
@@ -60,9 +72,9 @@ class Signer:
             load: Any = signers.SimpleSigner.load_pkcs12_data
             found = load(data, other_certs=set(), passphrase=self.password.encode())
         except Exception as error:  # files of many kinds are called .p12
-            raise NoSignerError from error
+            raise NoSignerError(self.called or str(self.file)) from error
         if found is None or found.signing_cert is None:
-            raise NoSignerError
+            raise NoSignerError(self.called or str(self.file))
         return found
 
 

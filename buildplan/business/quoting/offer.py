@@ -23,11 +23,14 @@ from buildplan.business.buying.money import (
     rounded,
 )
 from buildplan.business.buying.shopping import ShoppedFor, ShoppingList, shopping_list
+from buildplan.business.copies.buyers import name_problem, tidy
 from buildplan.design.model import Rates
 from buildplan.evaluation.evaluating import Evaluation
 from buildplan.language.messages import message
 from buildplan.language.told import ToldError
 from buildplan.source.problems import DesignProblemsError
+
+MOST_LINES, MOST_LETTERS = 6, 80  # of an address
 
 
 @dataclass(frozen=True)
@@ -53,6 +56,17 @@ class Party:
 
     name: str = ""
     address: tuple[str, ...] = ()
+
+
+def party(name: str, address: Sequence[str]) -> Party:
+    """Somebody as they are written down. Raises ToldError where a page has no room for them."""
+    named, lines = tidy(name), tuple(tidy(line) for line in address if line.strip())
+    problem = name_problem(named) if named else None
+    if problem is not None:
+        raise ToldError(problem)
+    if len(lines) > MOST_LINES or any(len(line) > MOST_LETTERS for line in lines):
+        raise ToldError(message("an address has six lines at most, of 80 letters at most"))
+    return Party(named, lines)
 
 
 @dataclass(frozen=True)
