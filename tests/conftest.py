@@ -1,15 +1,21 @@
 """One way to try random examples, always the same ones and never against the clock; one way to
-run a command."""
+run a command; one browser for the tests of pages in a file."""
+
+from __future__ import annotations
 
 import io
 import sys
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import pytest
 from hypothesis import settings
 
 from buildplan.cli import main
+
+if TYPE_CHECKING:
+    from playwright.sync_api import Browser
 
 settings.register_profile("steady", derandomize=True, deadline=None, database=None)
 settings.load_profile("steady")
@@ -46,3 +52,12 @@ def call(
         return status, out, messages
 
     return called
+
+
+@pytest.fixture(scope="module")
+def browser() -> Iterator[Browser]:
+    """A Chromium; the test is skipped where none is installed."""
+    from browser import chromium
+
+    with chromium() as found:
+        yield found

@@ -4,11 +4,10 @@ large fingers."""
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from browser import begin, chromium, node_module, opened
+from browser import begin, node_module, opened
 from companions import go, post, written
 from playwright.sync_api import Browser
 from screen_pieces import VOICES, book
@@ -21,12 +20,6 @@ AXE = """async theme => {
 }"""
 FROM_THE_RIGHT = "עמוד קצר"
 TAKEN = 250  # milliseconds until a drawing has begun
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    with chromium() as found:
-        yield found
 
 
 @pytest.fixture(scope="module")

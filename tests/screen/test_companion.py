@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from browser import DESKTOP, FLAT, WEB, begin, chromium, opened
+from browser import DESKTOP, FLAT, WEB, begin, opened
 from companions import ORDINARY, go, post, written
 from playwright.sync_api import Browser
 from screen_pieces import GREAT_WALL, VOICES, book
@@ -19,12 +18,6 @@ from buildplan.screen.page import companion
 
 SCREENS = ("step", "list", "find", "film", "burst", "more")
 TAKEN = 250  # milliseconds until a drawing has begun
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    with chromium() as found:
-        yield found
 
 
 @pytest.fixture(scope="module")

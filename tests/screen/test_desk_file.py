@@ -6,15 +6,8 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from browser import chromium
 from desk_pages import FIRST, SECOND, THIRD, at_desk, post_text, served, written_posts
 from playwright.sync_api import Browser, Locator, Page, Route, expect
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    with chromium() as found:
-        yield found
 
 
 @pytest.fixture(scope="module")

@@ -8,18 +8,12 @@ from pathlib import Path
 from typing import Literal
 
 import pytest
-from browser import DESKTOP, PHONE, chromium, node_module
+from browser import DESKTOP, PHONE, node_module
 from conftest import Call
 from desk_pages import FIRST, SECOND, at_desk, served, tab_to, violations, written_posts
 from playwright.sync_api import Browser, Locator, Page, expect
 
 SIZES = ((360, 640), (390, 844), (768, 1024), (1440, 900), (3840, 2160))
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    with chromium() as found:
-        yield found
 
 
 @pytest.fixture(scope="module")

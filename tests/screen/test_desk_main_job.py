@@ -11,7 +11,6 @@ from typing import Any
 
 import pytest
 import yaml
-from browser import chromium
 from desk_pages import at_desk, page_texts, served, written_posts
 from playwright.sync_api import Browser, Locator, Page, expect
 from typer.testing import CliRunner
@@ -20,12 +19,6 @@ from buildplan.cli import app
 
 Press = Callable[[Locator], None]
 MOST_TABS = 150
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    with chromium() as found:
-        yield found
 
 
 @pytest.fixture(scope="module")

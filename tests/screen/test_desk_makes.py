@@ -8,7 +8,6 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from browser import chromium
 from desk_pages import at_desk, page_texts, post_text, served
 from PIL import Image, ImageDraw
 from playwright.sync_api import Browser, Page, expect
@@ -25,12 +24,6 @@ DROP = """([name, type, data]) => {
     document.body.dispatchEvent(
       new DragEvent(kind, { bubbles: true, cancelable: true, dataTransfer: held }));
 }"""
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    with chromium() as found:
-        yield found
 
 
 @pytest.fixture(scope="module")

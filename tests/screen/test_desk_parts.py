@@ -8,19 +8,12 @@ from typing import Any
 
 import pytest
 import yaml
-from browser import chromium
 from desk_pages import at_desk, served
 from playwright.sync_api import Browser, expect
 from towers import TOWER, told, write
 
 from buildplan.source.yaml_nodes import plain
 from buildplan.source.yaml_source import load
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    with chromium() as found:
-        yield found
 
 
 @pytest.fixture(scope="module")

@@ -9,7 +9,7 @@ from typing import Any
 
 import pytest
 import yaml
-from browser import PHONE, chromium
+from browser import PHONE
 from desk_pages import at_desk, served, tab_to, violations
 from playwright.sync_api import Browser, Page, expect
 from towers import TOWER, told, write
@@ -19,12 +19,6 @@ from buildplan.cli import app
 
 FOLDER = Path(__file__).parents[2]
 AXE = FOLDER / "buildplan/screen/web/node_modules/axe-core/axe.min.js"
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    with chromium() as found:
-        yield found
 
 
 @pytest.fixture(scope="module")

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from browser import DESKTOP, begin, chromium, opened
+from browser import DESKTOP, begin, opened
 from playwright.sync_api import Browser
 from screen_pieces import DESIGNS, VOICES
 
@@ -21,12 +20,6 @@ EVERY = sorted(
     if "brand" not in path.parts and ".event" not in path.name
 )
 MOST_BYTES = 1_600_000  # of a piece of the star's size; none that is shipped is much larger
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    with chromium() as found:
-        yield found
 
 
 @pytest.mark.parametrize("design", EVERY, ids=lambda path: path.stem)

@@ -4,13 +4,12 @@ from __future__ import annotations
 
 import csv
 import io
-from collections.abc import Iterator
 from io import BytesIO
 from pathlib import Path
 
 import pytest
 import zxingcpp
-from browser import another, begin, chromium, opened
+from browser import another, begin, opened
 from companions import go, post
 from PIL import Image
 from playwright.sync_api import Browser, expect
@@ -24,12 +23,6 @@ FRAMES = 5
 REFUSED = """() => {
   navigator.mediaDevices.getUserMedia = () => Promise.reject(new Error('refused'))
 }"""
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    with chromium() as found:
-        yield found
 
 
 def test_ticks_come_back_and_another_design_keeps_its_own(browser: Browser, tmp_path: Path) -> None:
