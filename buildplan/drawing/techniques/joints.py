@@ -46,13 +46,16 @@ def join_chains(
 ) -> Picture:
     """Every knot and free end that meets at `joint`, apart and brought together; without one, at
     the first joint where chains meet. With the shape they are the way round that the builder has
-    them: what leads up leads up."""
+    them, where they can be drawn apart so: what leads up leads up."""
     if not joint:
         meeting = (j for j, links in framework.links_at.items() if len(links) > 2)
         joint = next(meeting, framework.joints[0])
     brought = _brought_to(framework, joint)
     balloons = sum(len(one.links) for one in brought)
-    ways = _ways_as_built(framework, shape, joint) if shape is not None else _ways(brought)
+    ways = _ways(brought)
+    if shape is not None:
+        as_built = _ways_as_built(framework, shape, joint)
+        ways = as_built if _come_apart(brought, as_built) else ways
     marks: list[Mark] = []
     for middle, pulled_out in ((APART, PULLED_OUT), (TOGETHER, 0.0)):
         marks += _star(framework, brought, ways, middle, pulled_out)
@@ -141,6 +144,14 @@ def _ways_as_built(framework: Framework, shape: Shape, joint: str) -> Mapping[st
     ids, slot = sorted(ways, key=lambda id_: ways[id_]), 2 * math.pi / len(ways)
     off = sum(cmath.exp(1j * (ways[id_] - slot * number)) for number, id_ in enumerate(ids))
     return {id_: cmath.phase(off) + slot * number for number, id_ in enumerate(ids)}
+
+
+def _come_apart(brought: Sequence[_Brought], ways: Mapping[str, float]) -> bool:
+    """Whether chains can be drawn apart with their balloons that way round: but for one that goes
+    across, each has its own beside one another."""
+    place = {id_: number for number, id_ in enumerate(sorted(ways, key=lambda id_: ways[id_]))}
+    steps = [abs(place[one.links[0]] - place[one.links[-1]]) for one in brought]
+    return sum(step not in (0, 1, len(ways) - 1) for step in steps) <= 1
 
 
 def _star(
