@@ -47,7 +47,7 @@ class Effort:
 
 
 LAID_PER_TRY = 8  # changes laid at most for each that is solved
-RESIZED = 1  # shapes solved for each that is judged, at the gauge that brings it to its height
+RESIZED = 2  # shapes solved at most for each that is judged, at gauges that bring it to its height
 
 EFFORTS: Mapping[str, Effort] = {
     "quick": Effort(

@@ -13,9 +13,9 @@ from buildplan.design.model import Design
 from buildplan.fitting.effort import Effort
 from buildplan.fitting.figure_growing import Grown, grow, starts_of
 from buildplan.fitting.figure_strokes import figure_design
-from buildplan.fitting.fit import HEIGHT_WITHIN, UPRIGHT_DEG, Fit
+from buildplan.fitting.fit import UPRIGHT_DEG, Fit
 from buildplan.fitting.following import with_a_foot
-from buildplan.fitting.measuring import Closeness, closeness, silhouette
+from buildplan.fitting.measuring import HEIGHT_WITHIN, Closeness, closeness, silhouette
 from buildplan.fitting.outline import ComplexArray, Outline
 from buildplan.fitting.solving import HEIGHT_NEAR, OFF_HEIGHT
 from buildplan.fitting.standing_fit import problems_of

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from buildplan.design.model import Design
 from buildplan.fitting.inside import Inside
-from buildplan.fitting.measuring import FARTHEST_GOAL, OVERLAP_GOAL, Closeness
+from buildplan.fitting.measuring import FARTHEST_GOAL, HEIGHT_WITHIN, OVERLAP_GOAL, Closeness
 from buildplan.fitting.outline import ComplexArray, Outline
 from buildplan.fitting.tube_design import Gauges
 from buildplan.framework.counts import balloon_counts
@@ -16,7 +16,6 @@ from buildplan.patterns.figure_keys import Figure
 from buildplan.shape.model import Shape
 
 UPRIGHT_DEG = 4.0  # a piece turned by less stands as it is drawn
-HEIGHT_WITHIN = 0.03  # of the height asked for: a piece farther from it is another one
 
 
 @dataclass(frozen=True)

@@ -157,13 +157,19 @@ def _rank(fit: Fit) -> tuple[bool, bool, bool, bool, float]:
 
 
 def _worth_showing(fits: Sequence[Fit]) -> tuple[Fit, ...]:
+    """Those in which more balloons come closer, of all that can be built as high as asked for, or
+    if there are none that can be built; and of the others those that are closer than all these."""
+    as_high = any(map(_will_do, fits))
     kept: list[Fit] = []
+    others: list[Fit] = []
     for fit in sorted(fits, key=lambda fit: fit.balloons):
-        if fit.buildable and (not kept or _closer(fit, kept[-1])):
+        if not (_will_do(fit) if as_high else fit.buildable):
+            others.append(fit)
+        elif not kept or _closer(fit, kept[-1]):
             kept.append(fit)
     most = max((fit.likeness for fit in kept), default=0.0)
-    others = [fit for fit in fits if not fit.buildable and (not kept or fit.likeness > most)]
-    return tuple(sorted([*kept, *others], key=lambda fit: fit.balloons))
+    closer = [fit for fit in others if not kept or fit.likeness > most]
+    return tuple(sorted([*kept, *closer], key=lambda fit: fit.balloons))
 
 
 def _closer(fit: Fit, other: Fit) -> bool:

@@ -22,6 +22,7 @@ from buildplan.framework.model import Framework, Link
 
 # what counts as a good fit
 OVERLAP_GOAL, FARTHEST_GOAL = 0.88, 0.6
+HEIGHT_WITHIN = 0.03  # of the height asked for: a piece farther from it is another one
 PER_LINK_FARTHER = 0.1  # what a link of largest distance weighs, in overlap
 BODY_POINTS = 20
 EDGE_SAMPLES = 360

@@ -14,9 +14,10 @@ from buildplan.design.model import Design
 from buildplan.evaluation.evaluating import evaluate, evaluate_shape
 from buildplan.evaluation.measured import first_mistake
 from buildplan.fitting.design_file import design_text
+from buildplan.fitting.effort import RESIZED
 from buildplan.fitting.fit import UPRIGHT_DEG, Fit
 from buildplan.fitting.inside import Inside, inside_of
-from buildplan.fitting.measuring import Closeness
+from buildplan.fitting.measuring import HEIGHT_WITHIN, Closeness
 from buildplan.fitting.outline import ComplexArray
 from buildplan.fitting.solving import HEIGHT_NEAR, Solved, laid, solve
 from buildplan.fitting.tube_design import gauges_for_height
@@ -53,14 +54,19 @@ class _Stood:
     def as_drawn(self) -> bool:
         return abs(self.turned_deg) <= UPRIGHT_DEG and self.shape.standing.stands
 
+    def rank(self, wanted_m: float) -> tuple[bool, bool, float]:
+        """Lower is better, of the same course with other gauges."""
+        off = abs(self.shape.height_m / wanted_m - 1)
+        return not self.as_drawn, off > HEIGHT_WITHIN, self.close.score
+
 
 def judged(solved: Solved) -> Fit | None:
     """The solved course as high as asked for, standing as the outline is drawn if it can, with all
     that a check of its file finds wrong; None when it has lost its shape."""
-    solved = _as_high(solved)
-    stood = _upright(solved)
-    if stood is None:
+    found = _as_high(solved)
+    if found is None:
         return None
+    solved, stood = found
     outline, task = solved.task.outline, solved.task
     return Fit(
         outline=outline,
@@ -99,17 +105,30 @@ def problems_of(
     )
 
 
-def _as_high(solved: Solved) -> Solved:
-    """The same course with the gauge that brings it to the height asked for: every length of a
-    piece goes with its gauges."""
-    if abs(solved.height_share - 1) <= HEIGHT_NEAR:
-        return solved
+def _as_high(solved: Solved) -> tuple[Solved, _Stood] | None:
+    """The course standing, with the gauges that bring it to the height asked for, for every length
+    of a piece goes with its gauges: of those tried one that is as high, then the closest."""
+    wanted_m = solved.task.outline.height_m
+    tried: list[tuple[Solved, _Stood]] = []
+    again: Solved | None = solved
+    while again is not None and len(tried) <= RESIZED:
+        stood = _upright(again)
+        if stood is None:
+            break
+        tried.append((again, stood))
+        # how high one is that turns over tells nothing
+        share = stood.shape.height_m / wanted_m if stood.as_drawn else again.height_share
+        enough = HEIGHT_NEAR if len(tried) == 1 else HEIGHT_WITHIN
+        again = None if abs(share - 1) <= enough else _resized(again, share)
+    return min(tried, key=lambda one: one[1].rank(wanted_m), default=None)
+
+
+def _resized(solved: Solved, share: float) -> Solved | None:
+    """The course, so many times as high as it should be, with the gauges that bring it to its
+    height; None where they are those it has, or it has lost its shape."""
     task = solved.task
-    gauges = gauges_for_height(task.gauges, 1 / solved.height_share)
-    if gauges == task.gauges:
-        return solved
-    found = solve(replace(task, gauges=gauges), solved.course)
-    return found if found is not None and found.score < solved.score else solved
+    gauges = gauges_for_height(task.gauges, 1 / share)
+    return None if gauges == task.gauges else solve(replace(task, gauges=gauges), solved.course)
 
 
 def _upright(solved: Solved) -> _Stood | None:

@@ -26,6 +26,7 @@ ENGLISH = Voice()
 
 LOCK_SHARE = 0.45  # of the long link's gauge; common practice, no source: 3 1/2 inches for 8
 SHORT_SHARE = 0.75  # of the long link's gauge
+FINEST_MISS = 0.025  # of a height, that a step of the gauge may leave it off
 # How far a link is inflated at most, of the size printed on its bag, and the printed sizes of
 # rounds for locks and of links beyond the usual. Common practice, no source.
 INFLATED_SHARE = 0.84
@@ -57,8 +58,11 @@ def gauges_from(long: float, units: Units = "in") -> Gauges:
 
 
 def gauges_for_height(gauges: Gauges, factor: float) -> Gauges:
-    """Gauges so many times as large, to whole steps, the short links in proportion."""
+    """Gauges so many times as large, to whole steps, or where those are too coarse for the height
+    to halves of them; the short links in proportion."""
     step = GAUGE_STEP[gauges.units]
+    if step / 2 > FINEST_MISS * gauges.long * factor:
+        step /= 2
     long = round(gauges.long * factor / step) * step
     return Gauges(long, round(gauges.short * long / gauges.long / step) * step, gauges.units)
 

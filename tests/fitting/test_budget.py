@@ -11,7 +11,7 @@ import pytest
 
 from buildplan.fitting import candidates, figure_fits, fitting, heights, improving
 from buildplan.fitting.candidates import Progress, first_candidates
-from buildplan.fitting.effort import EFFORTS, QUICK, USUAL
+from buildplan.fitting.effort import EFFORTS, QUICK, USUAL, Spent
 from buildplan.fitting.figure_growing import Grown, Start, grow
 from buildplan.fitting.fit import Fit
 from buildplan.fitting.fitting import fit_outline, recommended
@@ -79,10 +79,14 @@ def growing_of(name: str, height_m: float, monkeypatch: pytest.MonkeyPatch) -> s
     """The gauges of the figures that a fit grows, in inches."""
     grown: set[float] = set()
 
+    def no_tubes(*given: object) -> list[Progress]:
+        return [Progress({}, 1, 1, Spent())]
+
     def none(starts: object, gauges: Sequence[Gauges], *given: object) -> list[Fit]:
         grown.update(one.long for one in gauges)
         return []
 
+    monkeypatch.setattr(fitting, "rounds", no_tubes)
     monkeypatch.setattr(fitting, "figure_fits", none)
     outline = read_outline(str(UNSEEN / f"{name}.svg"), height_m)
     fit_outline(outline, (8.0,), effort=SMALL, of_figures=(5.0, 4.0))
