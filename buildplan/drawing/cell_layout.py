@@ -18,7 +18,7 @@ from buildplan.drawing.line_art import between
 from buildplan.drawing.map_layout import side_of
 from buildplan.drawing.map_style import joint_radius
 from buildplan.drawing.marks import Point
-from buildplan.drawing.seat import seat_toward
+from buildplan.drawing.seat import held_joints, leaves_out, seat_across, seat_toward
 from buildplan.framework.model import Brace, Cell, Framework, Link
 
 # how far back each chain lies: 0 front, 1 back
@@ -27,6 +27,7 @@ UP = np.array([0.0, 0.0, 1.0])  # to the front of a piece that lies front up
 STUB = 0.38  # how much of a neighbouring balloon is shown
 THICKEST = 24.0
 DISC_GAP = 1.5
+FURTHER_ROUND_DEG = 16.0
 PUSHES, YIELD = 60, 0.3
 EDGE = 3.0  # bare paper round the diagram
 
@@ -61,6 +62,16 @@ class CellLayout:
 def newest_brace(framework: Framework, cell: Cell) -> Brace:
     """The brace of a cell that is tied last: of a ring's last cell it is the first."""
     return framework.brace[max(cell.first, cell.second)]
+
+
+def corner_at(framework: Framework, brace: Brace) -> Cell | None:
+    """The corner that a brace finishes and at which it leaves joints out, if there is one."""
+    finished = [
+        cell
+        for cell in framework.cells
+        if leaves_out(cell) and newest_brace(framework, cell).number == brace.number
+    ]
+    return finished[-1] if finished else None
 
 
 def lay_cell(
@@ -104,7 +115,7 @@ def lay_cell(
 
 
 def _seat(framework: Framework, cell: Cell, joints: Mapping[str, DeepPoint]) -> Camera:
-    """The seat at the newest brace, as `open_end_seat` has it of the real shape."""
+    """The seat at the newest brace, as `brace_seat` has it of the real shape."""
     first, second = framework.brace[cell.first], framework.brace[cell.second]
     newest = newest_brace(framework, cell)
     (outer, _), (inner, _) = joints[newest.section[0]], joints[newest.section[1]]
@@ -117,7 +128,16 @@ def _seat(framework: Framework, cell: Cell, joints: Mapping[str, DeepPoint]) -> 
             run[:2] += sign * np.array(joints[joint][0])
     if along @ run < 0:
         along = -along
-    return seat_toward(outside, along, UP)
+    if not leaves_out(cell):
+        return seat_toward(outside, along, UP)
+    held, skipped = (
+        np.mean([joints[joint][0] for joint in some], axis=0)
+        for some in (held_joints(framework, cell), cell.skipped)
+    )
+    # a little further round than the picture, so that the far brace is not behind the near one
+    turn = np.radians(FURTHER_ROUND_DEG) * (1 if cell.outer > cell.inner else -1)
+    (x, y), c, s = skipped - held, np.cos(turn), np.sin(turn)
+    return seat_across(outside, along, UP, np.array([x * c - y * s, x * s + y * c, 0.0]))
 
 
 def _plan(

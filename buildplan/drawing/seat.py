@@ -15,20 +15,24 @@ import numpy as np
 
 from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.camera import CAMERAS, Camera, Vector
-from buildplan.framework.model import Brace, Framework
+from buildplan.framework.model import Brace, Cell, Framework
 from buildplan.sequence.courses import in_courses
 from buildplan.sequence.reach import is_flat
 from buildplan.shape.model import Shape
 
 # At the open end of a tube: so far round from straight outside, and so far above the floor.
 ROUND_DEG, ABOVE_DEG = 62.0, 25.0
+# Straight across a corner that leaves joints out: so far above the floor, that each is seen apart.
+ACROSS_ABOVE_DEG = 30.0
 # Before work that stands: how steeply eyes look down on it from an arm's length.
 DOWN_DEG = 27.0
 # Over the pole of a globe: into it while it is open, onto it once it closes.
 OVER_POLE_DEG = 78.0
 # What the cameras of the seats are called.
 OPEN_END, STANDING, OVER_POLE = "open end", "standing", "over the pole"
-OTHER_SIDE = "other side"
+OTHER_SIDE, ACROSS = "other side", "across the corner"
+# Those before a piece that lies front up.
+LYING = frozenset({OPEN_END, ACROSS})
 # The whole of a piece that stands, seen from its front and a little from above.
 STANDING_WHOLE = Camera((0.0, 0.42, 0.9), (0.0, 1.0, 0.0), "whole")
 # Over a wall that lies on its back, from its head, where the next course comes; its foot is below.
@@ -54,6 +58,46 @@ def seat_toward(outside: FloatArray, along: FloatArray, front: FloatArray) -> Ca
     turn, rise = np.radians(ROUND_DEG), np.radians(ABOVE_DEG)
     level = outside * np.cos(turn) + along * np.sin(turn)
     return Camera(_vector(level * np.cos(rise) + front * np.sin(rise)), _vector(front), OPEN_END)
+
+
+def brace_seat(framework: Framework, shape: Shape, brace: Brace, corner: Cell | None) -> Camera:
+    """The seat at a brace: at the open end; straight across the `corner` that it finishes, if it
+    is one at which it leaves joints out."""
+    if corner is None or not leaves_out(corner):
+        return open_end_seat(framework, shape, brace)
+    held, skipped = (
+        np.mean([shape.at[joint] for joint in joints], axis=0)
+        for joints in (held_joints(framework, corner), corner.skipped)
+    )
+    return seat_across(*brace_axes(framework, shape, brace), skipped - held)
+
+
+def leaves_out(cell: Cell) -> bool:
+    """Whether a cell is a corner at which braces leave joints out."""
+    return bool(cell.skipped) and not cell.kind.is_spur
+
+
+def held_joints(framework: Framework, cell: Cell) -> list[str]:
+    """The joints of the side of a corner on which its chains hardly go on."""
+    sections = [framework.brace[number].section for number in (cell.first, cell.second)]
+    count = len(sections[0])
+    outer = {0, count - 1} if count > 2 else {0}
+    held = set(range(count)) - outer if cell.outer > cell.inner else outer
+    return [section[place] for section in sections for place in sorted(held)]
+
+
+def seat_across(
+    outside: FloatArray, along: FloatArray, front: FloatArray, out: FloatArray
+) -> Camera:
+    """The seat straight across a corner, from the side of the open end, by unit vectors (3,) as of
+    `seat_toward`, and `out` (3,), from the joints that hold it to those that it leaves out.
+
+    What stands out is then seen to one side of what holds it, and the near brace before the far
+    one, so that no joint lies behind another; outer joints are to the right as everywhere."""
+    level = np.cross(front, out)
+    level = _unit(level if level @ along > 0 else -level)
+    rise = np.radians(ACROSS_ABOVE_DEG)
+    return Camera(_vector(level * np.cos(rise) + front * np.sin(rise)), _vector(front), ACROSS)
 
 
 def other_side(framework: Framework, shape: Shape, brace: Brace) -> Camera:

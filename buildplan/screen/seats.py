@@ -11,7 +11,8 @@ from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import brace_of
 from buildplan.drawing.bodies import link_length_m
 from buildplan.drawing.camera import Camera
-from buildplan.drawing.seat import FROM_ABOVE, OPEN_END, open_end_seat, seat_before
+from buildplan.drawing.cell_layout import corner_at
+from buildplan.drawing.seat import FROM_ABOVE, LYING, brace_seat, seat_before
 from buildplan.screen.model import Point, SeatData
 from buildplan.sequence.model import Kind, Turn
 from buildplan.shape.model import FloatArray, Shape
@@ -35,14 +36,16 @@ def seat_of(book: Book, kind: Kind, turns: Sequence[Turn]) -> SeatData:
     room = TIED_ROOM if kind in (Kind.BRACE, Kind.SINGLE) else JOINED_ROOM
     across = float(np.linalg.norm(high - low)) + 2 * room * link_length_m(book.framework)
     camera = _before(book, turns, joints)
-    return _seat(camera, (low + high) / 2, across, lying=camera.name == OPEN_END)
+    return _seat(camera, (low + high) / 2, across, lying=camera.name in LYING)
 
 
 def _before(book: Book, turns: Sequence[Turn], joints: Sequence[str]) -> Camera:
     """Before the brace that is tied, of several the last; else before the joints."""
     ties = [op for turn in turns for op in turn.operations if op.kind is Kind.BRACE]
     if ties:
-        return open_end_seat(book.framework, book.shape, brace_of(book, ties[-1]))
+        brace = brace_of(book, ties[-1])
+        corner = corner_at(book.framework, brace)
+        return brace_seat(book.framework, book.shape, brace, corner)
     return seat_before(book.framework, book.shape, joints)
 
 

@@ -230,8 +230,9 @@ def rules() -> None:
     """What research's rules come to on the shipped designs and on three random tubes, and how
     their close-ups keep to the builder's seat."""
     print(
-        "design               steps kinds  new parts (median, most)  close-ups  flips of A-B-C-D"
-        "  joints out of their quarter  least uncovered  lines over new work"
+        "design               steps kinds  new parts (median, most)  close-ups  across a corner"
+        "  flips of A-B-C-D  joints out of their quarter  joints apart, least  least uncovered"
+        "  lines over new work"
     )
     for name, book in books():
         views = plan_views(book)
@@ -240,8 +241,8 @@ def rules() -> None:
         kinds = len({step.kind for step in book.steps})
         print(
             f"{name:20} {len(book.steps):5} {kinds:5}  {median(new):8.0f} {max(new):6}"
-            f" {found.closeups:17} {found.flips:17} {found.moved:28} {found.least_seen:16.2f}"
-            f" {found.crossing:20}"
+            f" {found.closeups:17} {found.across:16} {found.flips:17} {found.moved:28}"
+            f" {found.least_apart:20.2f} {found.least_seen:16.2f} {found.crossing:20}"
         )
 
 

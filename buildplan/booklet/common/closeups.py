@@ -10,14 +10,15 @@ from itertools import pairwise
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.progress import BuildProgress
 from buildplan.booklet.common.spurs import spur_of_step
-from buildplan.drawing.camera import angle_between_deg
-from buildplan.drawing.cell_layout import newest_brace
+from buildplan.drawing.camera import Camera, angle_between_deg
+from buildplan.drawing.cell_layout import corner_at, newest_brace
 from buildplan.drawing.closeup import Panel
-from buildplan.drawing.seat import open_end_seat, seat_before
+from buildplan.drawing.seat import ACROSS, LOOKING_DOWN, OPEN_END, brace_seat, seat_before
 from buildplan.drawing.way_round import TiedRow
 from buildplan.framework.chain_roles import Layer
 from buildplan.framework.model import Brace
 from buildplan.instructions.model import TurnWords
+from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind, Operation, Step, Turn
 
 # Steps whose work is on the piece, and those that concern the whole of it.
@@ -133,7 +134,7 @@ def _tied(book: Book, progress: BuildProgress, step: Step, number: int) -> Panel
         if newest_brace(framework, cell).number == brace.number and not cell.kind.is_spur
         for joint in cell.skipped
     )
-    camera = open_end_seat(framework, book.shape, brace)
+    camera = brace_seat(framework, book.shape, brace, corner_at(framework, brace))
     shown = tuple(dict.fromkeys((*brace.section, *joints)))
     return Panel(
         scene,
@@ -144,6 +145,17 @@ def _tied(book: Book, progress: BuildProgress, step: Step, number: int) -> Panel
         skipped,
         frozenset(brace.shared),
     )
+
+
+def seen_from(voice: Voice, camera: Camera) -> str:
+    """From where a close-up is seen, in words."""
+    if camera.name == OPEN_END:
+        return voice.say("from the open end")
+    if camera.name == ACROSS:
+        return voice.say("straight across the corner")
+    if camera == LOOKING_DOWN:
+        return voice.say("from above, the head at the top")
+    return voice.say("as one stands before it")
 
 
 def brace_of(book: Book, operation: Operation) -> Brace:

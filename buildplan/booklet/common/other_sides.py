@@ -1,7 +1,8 @@
 """A corner that is seen the other way round than the work before it, drawn from across as well.
 
 Where the inner chains go further than the outer ones, what is built lies on the other side of the
-builder's seat. The first corner of such a kind is shown from both sides.
+builder's seat. The first corner of such a kind is shown from both sides, unless it is seen straight
+across in any case.
 """
 
 from __future__ import annotations
@@ -13,7 +14,7 @@ from buildplan.booklet.common.closeups import Views, brace_of
 from buildplan.booklet.common.step_moves import corner_of
 from buildplan.drawing.closeup import close_up
 from buildplan.drawing.marks import Picture
-from buildplan.drawing.seat import other_side
+from buildplan.drawing.seat import leaves_out, other_side
 from buildplan.instructions.moves import Corner
 from buildplan.sequence.model import Kind, Step
 
@@ -22,7 +23,7 @@ def is_seen_across(book: Book, step: Step) -> bool:
     """Whether what is built lies otherwise at the corner of a step than in the steps before it, and
     no step has shown such a corner yet."""
     cell = corner_of(book, step)
-    if cell is None or cell.inner <= cell.outer:
+    if cell is None or cell.inner <= cell.outer or leaves_out(cell):
         return False
     return book.context.teacher(Corner(cell.kind), step) is None
 

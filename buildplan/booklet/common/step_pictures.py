@@ -12,6 +12,7 @@ from buildplan.booklet.common.closeups import (
     ON_THE_PIECE,
     CloseUp,
     Views,
+    seen_from,
     step_joints,
 )
 from buildplan.booklet.common.other_sides import from_the_other_side
@@ -29,7 +30,7 @@ from buildplan.drawing.eye import Eye, eyes_for, eyes_on
 from buildplan.drawing.laid_out import laid_from_above
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import step_picture
-from buildplan.drawing.seat import FROM_ABOVE, LOOKING_DOWN, OPEN_END, STANDING_WHOLE
+from buildplan.drawing.seat import ACROSS, FROM_ABOVE, LOOKING_DOWN, LYING, STANDING_WHOLE
 from buildplan.instructions.stages import part_of_step
 from buildplan.sequence.model import Kind, Step
 
@@ -158,7 +159,7 @@ def eyes_of(
 def _seat_of_whole(closeups: Sequence[CloseUp]) -> Camera:
     """From where the whole piece is seen beside close-ups: from above where it lies."""
     cameras = [closeup.panel.camera for closeup in closeups]
-    lies = all(camera.name == OPEN_END or camera == LOOKING_DOWN for camera in cameras)
+    lies = all(camera.name in LYING or camera == LOOKING_DOWN for camera in cameras)
     return FROM_ABOVE if lies else STANDING_WHOLE
 
 
@@ -204,16 +205,14 @@ def _closeups(
 def _closeup(
     book: Book, step: Step, closeup: CloseUp, width: float, height: float, title: str
 ) -> Picture:
-    from_the_end = closeup.panel.camera.name == OPEN_END
+    camera = closeup.panel.camera
     told: dict[str, str | int] = {
         "number": step.number,
-        "seen": book.voice.say("from the open end")
-        if from_the_end
-        else book.voice.say("from above, the head at the top")
-        if closeup.panel.camera == LOOKING_DOWN
-        else book.voice.say("as one stands before it"),
+        "seen": seen_from(book.voice, camera),
         "balloons": adds_words(book, step),
     }
+    if camera.name == ACROSS:  # not the seat of all other braces
+        title = f"{title} {book.voice.say('across the corner')}".strip()
     alt = (
         book.voice.say(
             "Close-up of step {number}, {turn}, seen {seen}. New: {balloons}.",
