@@ -40,13 +40,16 @@ def desk(
 
     Shows the designs of a folder; their files stay what they are. Ctrl-C ends it.
     """
-    from buildplan.desk.serving import listener, serve
+    from buildplan.desk.workers import warm_up
 
     voice = Voice(language)
     if not folder.is_dir():
         raise typer.BadParameter(
             voice.say("{folder} is no folder: name one with designs in it", folder=str(folder))
         )
+    warm_up()  # while what serves is loaded
+    from buildplan.desk.serving import listener, serve
+
     try:
         listening = listener(PORT if port is None else port)
     except OSError as error:

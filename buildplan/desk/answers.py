@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from pathlib import Path
 from typing import Any
 
 from babel import Locale
@@ -11,15 +12,17 @@ from starlette.responses import JSONResponse, Response
 
 from buildplan.desk import saving
 from buildplan.desk.asking import language_of
-from buildplan.desk.calls import BaseCall, EditCall, PutCall, TitleCall
+from buildplan.desk.calls import BaseCall, EditCall, PutCall, SeenCall, TitleCall
 from buildplan.desk.cards import blank_card
 from buildplan.desk.desk import (
     Desk,
     Looked,
     at_version,
     card_in,
+    card_lane,
     facts_in,
     facts_now,
+    have_card_made,
     have_worked_out,
     looked_at,
     piece_now,
@@ -65,8 +68,8 @@ def home(desk: Desk, request: Request, sent: Any) -> Response:
     cards = []
     for name in folder.names():
         looked = looked_at(desk, name, language)
-        have_worked_out(desk, looked, whole=False)
-        cards.append(_card(desk, looked))
+        have_card_made(desk, looked)
+        cards.append(_card(desk, looked, folder.file(name)))
     away = [_card_away(desk, name, language) for name in folder.names_away()]
     return JSONResponse(
         {
@@ -79,14 +82,14 @@ def home(desk: Desk, request: Request, sent: Any) -> Response:
 
 
 def _card_away(desk: Desk, name: str, language: str) -> Mapping[str, object]:
-    data = read_design_file(desk.folder.away_file(name), name)
+    file = desk.folder.away_file(name)
+    data = read_design_file(file, name)
     results = results_of(desk.folder, data, language)
     looked = Looked(name, version_of(data), language, results)
-    return {**_card(desk, looked), "title": title_of(data) or name}
+    return {**_card(desk, looked, file), "title": title_of(data) or name}
 
 
-def _card(desk: Desk, looked: Looked) -> Mapping[str, object]:
-    known = card_in(looked.results)
+def _card(desk: Desk, looked: Looked, file: Path) -> Mapping[str, object]:
     drawn = looked.results.path(PICTURE).is_file()
     picture = f"/api/pictures/{looked.results.key}.png" if drawn else None
     head = {
@@ -95,11 +98,19 @@ def _card(desk: Desk, looked: Looked) -> Mapping[str, object]:
         "version": looked.version,
         "picture": picture,
     }
-    if known is not None:
-        return {**head, **known, "title": known["title"] or looked.name}
+    known = card_in(looked.results)
     failed = desk.failed.get(looked.results.key)
-    state = "working" if failed is None else "broken"
-    return {**head, **blank_card(looked.name, state, failed or "")}
+    if known is not None and (failed is None or known["state"] != "working"):
+        return {**head, **known, "title": known["title"] or looked.name}
+    title = title_of(read_design_file(file, looked.name)) or looked.name
+    return {**head, **blank_card(title, "working" if failed is None else "broken", failed or "")}
+
+
+def seen(desk: Desk, request: Request, sent: Any) -> Response:
+    """What is in sight at home is worked out before what is not."""
+    names = SeenCall.model_validate_json(sent).names
+    desk.workers.first([card_lane(name) for name in names])
+    return JSONResponse({})
 
 
 def design(desk: Desk, request: Request, sent: Any) -> Response:

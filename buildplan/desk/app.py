@@ -61,6 +61,7 @@ def desk_app(desk: Desk, entrance: Entrance) -> Starlette:
 _CALLS: tuple[tuple[str, str, Answer], ...] = (
     ("GET", "/api/words", answers.words),
     ("GET", "/api/home", answers.home),
+    ("POST", "/api/home/seen", answers.seen),
     ("GET", "/api/design/{name}", answers.design),
     ("PUT", "/api/design/{name}", answers.put),
     ("POST", "/api/design/{name}/edit", answers.edit),

@@ -102,6 +102,12 @@ class TitleCall(_Call):
     name: Annotated[str, Field(max_length=200)] = ""
 
 
+class SeenCall(_Call):
+    """The designs whose cards are in sight, from the top."""
+
+    names: Annotated[list[Annotated[str, Field(max_length=120)]], Field(max_length=400)]
+
+
 class FromPattern(_Call):
     """Begun with the usual piece of a pattern."""
 

@@ -5,17 +5,19 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from buildplan.design.measures import size_words
+from buildplan.design.model import Design
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.png import picture_png
 from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.evaluating import Evaluation
+from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
 from buildplan.patterns.registry import pattern_of
 from buildplan.shape.model import Shape
 from buildplan.source.problems import Problem, in_words
 
-SIDE_POINTS, DPI = 240.0, 144.0
+SIDE_POINTS, DPI = 240.0, 108.0  # twice as fine as the page shows it
 
 
 def card_of(piece: Evaluation, voice: Voice) -> dict[str, object]:
@@ -36,6 +38,17 @@ def card_of(piece: Evaluation, voice: Voice) -> dict[str, object]:
         "problems": len(facts.problems),
         "state": "ready",
         "message": in_words(facts.problems[0], voice) if facts.problems else "",
+    }
+
+
+def counted_card(design: Design, framework: Framework, voice: Voice) -> dict[str, object]:
+    """What a card says of a piece before its shape is known: what it is called, what it is, and of
+    how many balloons."""
+    total = sum(balloon_counts(framework).values())
+    return {
+        **blank_card(design.name, "working", ""),
+        "pattern": pattern_of(design.build)[0].name,
+        "balloons": balloons_words(total, voice),
     }
 
 

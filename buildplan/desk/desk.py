@@ -6,6 +6,7 @@ import json
 import threading
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from pathlib import Path
 from typing import Any
 
 from buildplan.desk.events import Hub, Seen
@@ -15,7 +16,16 @@ from buildplan.desk.outcome import Failed, Made
 from buildplan.desk.refusals import RefusedError
 from buildplan.desk.results import Results, results_of
 from buildplan.desk.saving import Saved
-from buildplan.desk.task import CARD, FACTS, PICTURE, PIECE, SHAPE, DesignWork
+from buildplan.desk.task import (
+    CARD,
+    COUNTS,
+    FACTS,
+    PICTURE,
+    PIECE,
+    SHAPE,
+    CountWork,
+    DesignWork,
+)
 from buildplan.desk.workers import LATER, NOW, Errand, Workers
 from buildplan.language.messages import message
 
@@ -60,20 +70,42 @@ def at_version(desk: Desk, name: str, version: str, language: str) -> Looked:
     return found
 
 
-def have_worked_out(desk: Desk, looked: Looked, *, whole: bool = True) -> None:
-    """Errand what is not there yet of a design, unless that is under way."""
-    key = looked.results.key
-    if is_settled(looked.results) if whole else looked.results.get(CARD) is not None:
+def have_worked_out(desk: Desk, looked: Looked) -> None:
+    """Have all worked out that is not there yet of a design, unless that is under way."""
+    if not is_settled(looked.results):
+        lane = f"design {looked.name}"
+        _have_done(desk, looked, lane, DesignWork(*_what(desk, looked)), NOW)
+
+
+def have_card_made(desk: Desk, looked: Looked) -> None:
+    """Have that worked out which a card shows: its balloons at once, the rest after those of all
+    others, unless more of the design is under way."""
+    if looked.results.get(CARD) is not None:
         return
-    lane = f"design {looked.name}"
+    if desk.workers.busy_with(f"design {looked.name}", looked.results.key):
+        return
+    what = _what(desk, looked)
+    if looked.results.get(COUNTS) is None:
+        _have_done(desk, looked, f"counts {looked.name}", CountWork(*what), NOW)
+    _have_done(desk, looked, card_lane(looked.name), DesignWork(*what, whole=False), LATER)
+
+
+def card_lane(name: str) -> str:
+    """The lane of the work on a card."""
+    return f"card {name}"
+
+
+def _what(desk: Desk, looked: Looked) -> tuple[Path, str, str, str]:
+    return desk.folder.root, looked.name, looked.version, looked.language
+
+
+def _have_done(
+    desk: Desk, looked: Looked, lane: str, task: DesignWork | CountWork, rank: int
+) -> None:
+    key = looked.results.key
     with desk.lock:
-        if key in desk.failed or desk.workers.busy_with(lane, key):
-            return
-        if not whole and desk.workers.busy_with(f"card {looked.name}", key):
-            return
-        task = DesignWork(desk.folder.root, looked.name, looked.version, looked.language, whole)
-        lane = lane if whole else f"card {looked.name}"
-        desk.workers.ask(_order(desk, looked, lane, task, NOW if whole else LATER))
+        if key not in desk.failed and not desk.workers.busy_with(lane, key):
+            desk.workers.ask(_order(desk, looked, lane, task, rank))
 
 
 def is_settled(results: Results) -> bool:
@@ -91,22 +123,25 @@ def facts_in(results: Results) -> dict[str, Any] | None:
 
 
 def card_in(results: Results) -> dict[str, Any] | None:
-    """What a card says, if it is there."""
-    data = results.get(CARD)
+    """What a card says, as far as that is there."""
+    data = results.get(CARD) or results.get(COUNTS)
     return None if data is None else json.loads(data)
 
 
-def _order(desk: Desk, looked: Looked, lane: str, task: DesignWork, rank: int) -> Errand:
+def _order(
+    desk: Desk, looked: Looked, lane: str, task: DesignWork | CountWork, rank: int
+) -> Errand:
     name, version = looked.name, looked.version
 
     def told(part: object) -> None:
         match part:
-            case Made(what=what) if what in (CARD, PICTURE):
+            case Made(what=what) if what in (COUNTS, CARD, PICTURE):
                 desk.hub.tell(kind="card", name=name, version=version)
             case Made(what=what):
                 desk.hub.tell(kind="worked", name=name, version=version, what=what.split(".")[0])
             case Failed(error=error):
                 desk.failed[looked.results.key] = error
+                desk.hub.tell(kind="card", name=name, version=version)
                 desk.hub.tell(kind="worked", name=name, version=version, what="failed")
 
     def ended(whole: bool) -> None:

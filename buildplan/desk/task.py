@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 SHAPE, PIECE, FACTS = "shape.json", "piece.json", "facts.json"
-CARD, PICTURE = "card.json", "picture.png"
+COUNTS, CARD, PICTURE = "counts.json", "card.json", "picture.png"
 
 Report = Callable[[object], None]
 
@@ -28,3 +28,20 @@ class DesignWork:
         from buildplan.desk.working import work_out
 
         work_out(self, report)
+
+
+@dataclass(frozen=True)
+class CountWork:
+    """One version of one design in a folder, of which only its name and its balloons are wanted:
+    they are there before its shape is."""
+
+    root: Path
+    name: str
+    version: str
+    language: str
+
+    def __call__(self, report: Report) -> None:
+        """Count, in a process that has loaded what that needs; reports what is there."""
+        from buildplan.desk.working import count_out
+
+        count_out(self, report)

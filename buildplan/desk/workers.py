@@ -13,11 +13,12 @@ import os
 import signal
 import sys
 import threading
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from contextlib import suppress
 from dataclasses import dataclass
+from multiprocessing import forkserver
 from multiprocessing.connection import Connection, wait
-from multiprocessing.context import BaseContext
+from multiprocessing.context import BaseContext, ForkServerContext
 from multiprocessing.process import BaseProcess
 from typing import Any
 
@@ -69,6 +70,12 @@ class Workers:
         return [pid for hand in self._hands if (pid := hand.pid) is not None]
 
     @property
+    def waiting(self) -> list[str]:
+        """The lanes of what waits, in the order in which it is done."""
+        with self._changed:
+            return [one.lane for one in sorted(self._waiting, key=lambda one: one.rank)]
+
+    @property
     def idle(self) -> bool:
         """Whether nothing is waiting or at work."""
         with self._changed:
@@ -95,6 +102,12 @@ class Workers:
         with self._changed:
             at_work = [hand.errand for hand in self._hands if hand.errand and not hand.dropped]
             return any((one.lane, one.key) == (lane, key) for one in (*self._waiting, *at_work))
+
+    def first(self, lanes: Sequence[str]) -> None:
+        """What waits of these lanes is done, in their order, before all else of its rank."""
+        place = {lane: at for at, lane in enumerate(lanes)}
+        with self._changed:
+            self._waiting.sort(key=lambda one: place.get(one.lane, len(place)))
 
     def drop(self, lane: str) -> None:
         """What a lane has waiting or at work is not wanted any more."""
@@ -217,6 +230,13 @@ class _Hand:
         if self._way is not None:
             self._way.close()
         self._process = self._way = None
+
+
+def warm_up() -> None:
+    """Begin to load what the work needs, in the process that others are forked from: it is ready
+    sooner when the desk asks for them."""
+    if isinstance(_context(), ForkServerContext):
+        forkserver.ensure_running()
 
 
 def _context() -> BaseContext:

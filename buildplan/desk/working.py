@@ -13,7 +13,7 @@ from pathlib import Path
 from buildplan.booklet.common.book import book_of_piece
 from buildplan.design.building import build_framework
 from buildplan.design.model import Design
-from buildplan.desk.cards import broken_card, card_of, card_picture
+from buildplan.desk.cards import broken_card, card_of, card_picture, counted_card
 from buildplan.desk.figures import piece_figures
 from buildplan.desk.folder import Folder, version_of
 from buildplan.desk.outcome import Made
@@ -21,7 +21,17 @@ from buildplan.desk.problem_data import problems_as_data, untried
 from buildplan.desk.refusals import RefusedError
 from buildplan.desk.results import Results, results_of
 from buildplan.desk.shown import shown_json
-from buildplan.desk.task import CARD, FACTS, PICTURE, PIECE, SHAPE, DesignWork, Report
+from buildplan.desk.task import (
+    CARD,
+    COUNTS,
+    FACTS,
+    PICTURE,
+    PIECE,
+    SHAPE,
+    CountWork,
+    DesignWork,
+    Report,
+)
 from buildplan.document.paper import PAPERS
 from buildplan.evaluation.evaluating import NEW_PARTS, Evaluation, evaluate_shape, resting_shape
 from buildplan.fitting.checking import Checked, checked, tried
@@ -38,7 +48,7 @@ EDITION = "training"
 class _Bench:
     """Where the results of a task go."""
 
-    task: DesignWork
+    task: DesignWork | CountWork
     path: Path
     results: Results
     voice: Voice
@@ -59,42 +69,62 @@ def as_json(data: object) -> bytes:
 
 def work_out(task: DesignWork, report: Report) -> None:
     """Work out a version of a design; nothing where the file has become another."""
+    bench = _bench(task, report)
+    if bench is None:
+        return
+    design = _design(bench, whole=task.whole)
+    if design is not None:
+        _worked_out(bench, design, whole=task.whole)
+
+
+def count_out(task: CountWork, report: Report) -> None:
+    """Count the balloons of a version of a design; nothing where the file has become another."""
+    bench = _bench(task, report)
+    design = None if bench is None else _design(bench, whole=False)
+    if bench is not None and design is not None:
+        bench.put_json(COUNTS, counted_card(design, build_framework(design), bench.voice))
+
+
+def _bench(task: DesignWork | CountWork, report: Report) -> _Bench | None:
     folder = Folder(task.root)
     try:
         data = folder.read(task.name)
     except RefusedError:
-        return
+        return None
     if version_of(data) != task.version:
-        return
+        return None
     results = results_of(folder, data, task.language)
-    bench = _Bench(task, folder.file(task.name), results, Voice(task.language), report)
+    return _Bench(task, folder.file(task.name), results, Voice(task.language), report)
+
+
+def _design(bench: _Bench, *, whole: bool) -> Design | None:
+    """The design as it is read, if no piece can be worked out from it what is wrong is kept."""
     try:
         design = read_known(bench.path, bench.voice)
     except UnreadableDesignError as error:
-        _broken(bench, [error.problem], "")
-        return
+        _broken(bench, [error.problem], "", whole=whole)
+        return None
     except DesignProblemsError as error:
-        _broken(bench, error.problems, error.name)
-        return
-    if version_of(folder.read(task.name)) == task.version:
-        _whole(bench, design)
+        _broken(bench, error.problems, error.name, whole=whole)
+        return None
+    same = version_of(Folder(bench.task.root).read(bench.task.name)) == bench.task.version
+    return design if same else None
 
 
-def _broken(bench: _Bench, problems: Sequence[Problem], name: str) -> None:
+def _broken(bench: _Bench, problems: Sequence[Problem], name: str, *, whole: bool) -> None:
     """A file that no piece can be worked out from."""
     bench.put_json(CARD, broken_card(name, problems, bench.voice))
-    known = problems_as_data(untried(problems), bench.voice)
-    bench.put_json(FACTS, {"name": name, "settled": False, "check": None, "problems": known})
-    if not bench.task.whole:
+    if not whole:
         return
-    found = tried(bench.path, problems, bench.voice)
-    known = problems_as_data(found, bench.voice)
-    bench.put_json(FACTS, {"name": name, "settled": True, "check": None, "problems": known})
+    for settled in (False, True):
+        known = tried(bench.path, problems, bench.voice) if settled else untried(problems)
+        listed = problems_as_data(known, bench.voice)
+        bench.put_json(FACTS, {"name": name, "settled": settled, "check": None, "problems": listed})
 
 
-def _whole(bench: _Bench, design: Design) -> None:
+def _worked_out(bench: _Bench, design: Design, *, whole: bool) -> None:
     """The shape first, then what it weighs and how it stands, then the order of work."""
-    voice, whole = bench.voice, bench.task.whole
+    voice = bench.voice
     framework = build_framework(design)
     shape = resting_shape(design, framework)
     if whole:

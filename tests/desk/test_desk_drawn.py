@@ -9,11 +9,13 @@ from pathlib import Path
 
 import pytest
 from conftest import Call
-from desks import Page, open_page
+from desks import AtOnce, Page, open_page
 from PIL import Image
 
 from buildplan.design.starting import design_text
 from buildplan.design.wishes import Wish
+from buildplan.desk.task import CountWork
+from buildplan.desk.workers import Errand
 from buildplan.language.voice import Voice
 
 AT_SMALL = "/api/design/small"
@@ -58,8 +60,44 @@ def test_card_pictures_are_pictures(page: Page) -> None:
     page.data(f"{AT_SMALL}/facts")
     (card,) = [one for one in page.data("/api/home")["designs"] if one["name"] == "small"]
     drawn = Image.open(io.BytesIO(page.get(card["picture"]).content))
-    assert drawn.size == (480, 480)
+    assert drawn.size == (360, 360)
     page.send(f"{AT_SMALL}/away", {})
     assert page.get(card["picture"]).status_code == 200  # asked for by a page that has not heard
     assert page.get("/api/pictures/..%2Fsmall.png").status_code == 404
     page.send(f"{AT_SMALL}/back", {})
+
+
+class Counting(AtOnce):
+    """Counts balloons, and leaves what takes longer for later."""
+
+    def ask(self, errand: Errand) -> None:
+        """Do an errand that only counts."""
+        self.waits = not isinstance(errand.work, CountWork)
+        super().ask(errand)
+        if self.waits:
+            super(AtOnce, self).ask(errand)
+
+
+def test_home_counts_before_it_draws_and_what_is_in_sight_is_drawn_first(
+    tmp_path: Path, call: Call
+) -> None:
+    names = ("first", "second", "third")
+    for name in names:
+        text = design_text(Wish(f"The {name}", "frame", size=50), Voice())
+        (tmp_path / f"{name}.yaml").write_text(text, "utf-8")
+    (tmp_path / "torn.yaml").write_text("buildplan: 1\nname: Torn\n", "utf-8")
+    _, out, _ = call("check", tmp_path / "first.yaml", "--json")
+    count = f"{sum(json.loads(out)['counts'].values())} balloons"
+    with open_page(tmp_path, Counting()) as page:
+        page.data("/api/home")
+        *cards, torn = page.data("/api/home")["designs"]
+        assert [(one["title"], one["balloons"]) for one in cards] == [
+            (f"The {name}", count) for name in names
+        ]
+        assert {(one["state"], one["picture"], one["height"]) for one in cards} == {
+            ("working", None, "")
+        }
+        assert (torn["state"], torn["problems"] > 0) == ("broken", True)
+        assert page.send("/api/home/seen", {"names": ["third", "gone"]}).status_code == 200
+        lanes = ["card third", "card first", "card second", "card torn"]
+        assert page.desk.workers.waiting == lanes

@@ -12,9 +12,14 @@ export function tellError(error: unknown): void {
   else throw error;
 }
 
+let asked = 0;
+
+/** Home as it is now; of answers that come late the newest question's stands. */
 export async function loadHome(): Promise<void> {
+  const mine = ++asked;
   try {
-    home.value = await getHome();
+    const found = await getHome();
+    if (mine === asked) home.value = found;
   } catch (error) {
     tellError(error);
   }

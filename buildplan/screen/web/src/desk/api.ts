@@ -81,6 +81,7 @@ const at = (name: string): string => `/api/design/${encodeURIComponent(name)}`;
 
 export const getWords = (): Promise<PageWords> => get("/api/words");
 export const getHome = (): Promise<Home> => get("/api/home");
+export const tellSeen = (names: readonly string[]): Promise<unknown> => send("POST", "/api/home/seen", { names });
 export const getBeginnings = (): Promise<readonly Beginning[]> => get("/api/beginnings");
 export const getDesign = (name: string): Promise<Design> => get(at(name));
 export const getOffers = (name: string): Promise<readonly Offer[]> => get(`${at(name)}/offers`);

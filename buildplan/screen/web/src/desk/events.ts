@@ -5,12 +5,15 @@ import { connected, design, drawn, jobs, notice } from "./state";
 import { say } from "./words";
 
 let lost = false;
+const TOGETHER_MS = 250;
 let again: ReturnType<typeof setTimeout> | undefined;
 
-/** Many cards may change at once: home is asked for once. */
+/** Many cards may change at once: home is asked for once for all of a moment, and in each. */
 function homeSoon(): void {
-  clearTimeout(again);
-  again = setTimeout(() => void loadHome(), 150);
+  again ??= setTimeout(() => {
+    again = undefined;
+    void loadHome();
+  }, TOGETHER_MS);
 }
 
 export function hear(happened: Happened): void {

@@ -12,7 +12,7 @@ export function DesignCard({ card, fixed }: { card: Card; fixed: boolean }) {
   const [asked, setAsked] = useState<"copy" | "rename" | null>(null);
   const broken = card.state === "broken";
   return (
-    <li class="card" data-state={card.state}>
+    <li class="card" data-state={card.state} data-name={card.name}>
       <CardPicture card={card} />
       <div class="told">
         <h2>
@@ -74,10 +74,11 @@ export function CardPicture({ card }: { card: Card }) {
 }
 
 function Told({ card }: { card: Card }) {
-  const size = card.width && card.height ? say("wide and high", { width: card.width, height: card.height }) : card.height;
+  const told = card.width && card.height ? say("wide and high", { width: card.width, height: card.height }) : card.height;
+  const size = card.state === "working" ? say("being worked out") : told;
   return (
     <>
-      <p class="size">{card.state === "working" ? say("being worked out") : [size, card.balloons].filter(Boolean).map((one) => <span key={one}>{one}</span>)}</p>
+      <p class="size">{[size, card.balloons].filter(Boolean).map((one) => <span key={one}>{one}</span>)}</p>
       {card.state === "ready" && (
         <p class="stands" data-stands={card.stands}>
           <Sign name={card.stands} />

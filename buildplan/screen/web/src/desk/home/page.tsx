@@ -7,6 +7,7 @@ import { home } from "../state";
 import { say } from "../words";
 import { DesignCard } from "./card";
 import { Shelf } from "./shelf";
+import { useSight } from "./sight";
 
 const MANY = 8; // cards that are seen at a glance
 
@@ -23,6 +24,7 @@ export function HomePage() {
 function Designs({ found }: { found: Home }) {
   const [sought, setSought] = useState("");
   const shown = found.designs.filter((one) => isSought(one, sought));
+  useSight(shown.filter((one) => one.state === "working").map((one) => one.name));
   return (
     <>
       <div class="top">
