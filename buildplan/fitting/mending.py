@@ -9,10 +9,11 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
-from itertools import chain
+from itertools import chain, takewhile
 from pathlib import Path as FilePath
 from typing import Any
 
+from buildplan.evaluation.base_advice import KEPT_UP_BY_A_BASE
 from buildplan.evaluation.measured import HERE, Measured, first_mistake, measure
 from buildplan.fitting.assembly_mending import OF_ASSEMBLIES, OF_PLACES, assembly_ways
 from buildplan.fitting.extra_balloon import balloons_more
@@ -180,9 +181,13 @@ def _with_what_mends(
         # what was added to a good piece is what broke it
         return replace(problem, suggestion=Suggestion(ways=added[:MOST_WAYS]))
     named = problem.suggestion.ways
-    for number, way in enumerate(chain(named, _further(problem.kind, broken))):
-        if number >= len(named) and len(good if alone else whole) >= MOST_WAYS:
-            break
+    enough = good if alone else whole
+    further = takewhile(lambda _: len(enough) < MOST_WAYS, _further(problem.kind, broken))
+    # what mends the cause comes before what keeps the piece up all the same
+    caused = problem.kind in KEPT_UP_BY_A_BASE
+    for way in chain(further, named) if caused else chain(named, further):
+        if any(way.changes == one.changes for one in (*good, *vain)):
+            continue
         (good if mends(way, problem.kind) else vain).append(way)
         if good[-1:] == [way] and left_by(way) == frozenset():
             whole.append(way)

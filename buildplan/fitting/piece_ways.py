@@ -130,6 +130,19 @@ def _two_layers(data: Data, piece: Measured | None) -> Iterator[Remedy]:
     yield Remedy(message("make the wall of two layers: {right}", right=right), changes)
 
 
+def _four_chains(data: Data, piece: Measured | None) -> Iterator[Remedy]:
+    """A flat tube of two chains as one of four, whose back is like its front."""
+    tube = data["build"].get("tube")
+    if not isinstance(tube, Mapping) or tube["chains"] != 2:
+        return
+    at, long, single = ("build", "tube"), tube["long"], tube.get("single") or tube["brace"]
+    changes = [Put((*at, "chains"), 4), Put((*at, "single"), single)]
+    if isinstance(long, Mapping):
+        changes.append(Put((*at, "long"), {**long, "C": long["B"], "D": long["A"]}))
+    right = f"chains: 4, single: {single}"
+    yield Remedy(message("build it of four chains: {right}", right=right), tuple(changes))
+
+
 COLOURS = ("colour_pattern",)
 TWINS = {3: {"C": "A"}, 4: {"D": "A", "C": "B"}}
 WAYS: Mapping[ProblemKind, tuple[Ways, ...]] = {
@@ -137,14 +150,14 @@ WAYS: Mapping[ProblemKind, tuple[Ways, ...]] = {
     ShapeKind.DOES_NOT_FIT: (_sizes, _larger),
     ShapeKind.DOES_NOT_CLOSE: (_sizes,),
     ShapeKind.RUNS_INTO_ITSELF: (_sizes, _larger),
-    ShapeKind.AMBIGUOUS: (_two_layers, one_more_balloon, _sizes),
-    ShapeKind.DOES_NOT_STAND: (_other_foot, _two_layers),
+    ShapeKind.AMBIGUOUS: (_two_layers, _four_chains, one_more_balloon, _sizes),
+    ShapeKind.DOES_NOT_STAND: (_other_foot, _two_layers, _four_chains),
     ShapeKind.UNLIKE_BACK: (_front_and_back,),
     ShapeKind.TIES_CANNOT_MEET: (_sizes,),
     ShapeKind.NOTHING_MEETS: (_sizes,),
-    ShapeKind.NOT_AS_DRAWN: (word_ways, one_more_balloon),
+    ShapeKind.NOT_AS_DRAWN: (_sizes, word_ways, one_more_balloon),
     ShapeKind.REACHES_PAST: (lower_letters,),
-    ShapeKind.FOLDS: (_two_layers, one_more_balloon, _sizes, _held),
-    ShapeKind.DOES_NOT_HOLD_ITSELF: (_two_layers, _sizes, _held),
+    ShapeKind.FOLDS: (_two_layers, _four_chains, one_more_balloon, _sizes, _held),
+    ShapeKind.DOES_NOT_HOLD_ITSELF: (_two_layers, _four_chains, _sizes, _held),
 }
 """The ways of each kind of problem, the likeliest first."""

@@ -1,9 +1,13 @@
-"""Every kind of problem says how its advice is tried, so that no new one comes in untried."""
+"""Every kind of problem says how its advice is tried, and every wording that names a change is
+followed by a test, so that no new one comes in untried."""
 
 from __future__ import annotations
 
 import pytest
+from advice_wordings import wordings_of_changes
+from design_texts import changed, problems
 from kinds_by_hand import BY_HAND
+from piece_advice import BY_A_PROBLEM, BY_WHAT_STIFFENS
 from test_advice import BROKEN
 
 from buildplan.business.buying.money import MoneyKind
@@ -32,3 +36,23 @@ def test_every_kind_of_problem_says_how_its_advice_is_tried(kind: ProblemKind) -
 
 def test_kinds_are_those_of_all_packages() -> None:
     assert {K, ShapeKind, ReachKind, MoneyKind, BrandKind} <= set(ProblemKind.__subclasses__())
+
+
+# followed by tests/design/test_event_files.py
+OF_EVENTS = {"write hours and minutes, in quotes: {example}"}
+
+
+def test_every_wording_that_names_a_change_is_followed() -> None:
+    """In test_advice.py, or on the piece in tests/fitting/test_advice_on_the_piece.py."""
+    on_the_file = {
+        way.words.text
+        for text, old, new, *_ in BROKEN
+        for problem in problems(changed(text, (old, new)))
+        for way in problem.suggestion.ways
+    }
+    on_the_piece = {wording for told in BY_A_PROBLEM for wording in told.says}
+    followed = on_the_file | on_the_piece | {*BY_WHAT_STIFFENS} | OF_EVENTS
+    found = wordings_of_changes()
+    assert len(found) > 60, "they are found in the code"
+    assert found <= followed, found - followed
+    assert on_the_piece <= found
