@@ -66,8 +66,8 @@ class Words(Flowable):  # type: ignore[misc]
 
 def title(text: str) -> Words:
     """The title of a page, or of what begins on it."""
-    words = Words(plain(text), TITLE, "H1", after=8.0, keep=True)
-    words.spaceBefore = 14.0
+    words = Words(plain(text), TITLE, "H1", after=7.0, keep=True)
+    words.spaceBefore = 8.0
     return words
 
 

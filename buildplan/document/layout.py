@@ -128,6 +128,14 @@ def is_wide(paper: Paper) -> bool:
     return paper.measure >= TWO_COLUMNS_FROM
 
 
+def in_pairs(paper: Paper, told: Sequence[Blocks]) -> list[Flowable]:
+    """What is told in turn, two by two beside one another where the paper is wide enough, each
+    row on one page; the last has the width to itself where it is alone."""
+    across = 2 if is_wide(paper) else 1
+    rows = [list(told[at : at + across]) for at in range(0, len(told), across)]
+    return [Columns(row) for row in rows]
+
+
 class Filled(Flowable):  # type: ignore[misc]
     """The rest of a page: a picture as large as there is room for between blocks above it and
     below it. `make` draws it for a width and a height; it may come out lower.

@@ -32,7 +32,7 @@ from buildplan.drawing.fonts import register_fonts
 from buildplan.language.voice import Voice
 
 MOST_SETTINGS = 6
-ENOUGH = 0.25  # share of a page that is enough to begin a section on
+ENOUGH = 0.16  # share of a page that is enough to begin a section on
 LITTLE = 0.2  # share of a page that is too little for the last one of a section
 
 

@@ -13,11 +13,16 @@ from reportlab.lib.styles import ParagraphStyle
 from reportlab.platypus import Flowable, Table
 from reportlab.platypus.tables import TableRenderCB
 
-from buildplan.document.blocks import Shown, Words
+from buildplan.document.blocks import TICK_INDENT, Items, Shown, Words
 from buildplan.document.layout import Columns
 from buildplan.document.text import BODY, RULE, STRONG, TINT, column_widths, least_widths
 from buildplan.drawing.fonts import REGULAR
 from buildplan.drawing.marks import Picture
+
+# However close its rows are, a table's columns stand this far from the lines between them.
+LEAST_SIDE = 3.5
+
+SHORT = 0.14  # share of a page: a table that is as short as this is not parted
 
 # markup, or a flowable of its own
 Cell: TypeAlias = str | Flowable
@@ -106,6 +111,7 @@ class Grid(Flowable):  # type: ignore[misc]
 
     `shares` of the width go to the columns, none less than its longest word. A page that begins
     within it has its head again, no row is parted, and neither the first nor the last stands alone.
+    `pad` is what is free above and below each row; a `ticked` one has a box to tick before it.
     """
 
     def __init__(
@@ -119,17 +125,21 @@ class Grid(Flowable):  # type: ignore[misc]
         *,
         pictures: Mapping[int, Picture] | None = None,
         row_heads: bool = False,
+        ticked: bool = False,
     ) -> None:
         super().__init__()
         self._cells = Cells(tuple(head), tuple(map(tuple, rows)), pictures or {})
         self._shares, self._right, self._pad = tuple(shares), right_aligned, pad
-        self._row_heads = row_heads
+        self._side = max(pad, LEAST_SIDE)
+        self._row_heads, self._ticked = row_heads, ticked
         self.spaceAfter = after
         self._tables: dict[float, Table] = {}
 
     @cached_property
     def _least(self) -> list[float]:
-        least = least_widths(self._cells.words, self._pad)
+        least = least_widths(self._cells.words, self._side)
+        if self._ticked:
+            least[0] += TICK_INDENT
         if self._cells.pictures:
             least[0] += max(picture.width for picture in self._cells.pictures.values()) + 2
         return least
@@ -141,6 +151,8 @@ class Grid(Flowable):  # type: ignore[misc]
     def _cell(self, row: int, column: int, cell: Cell, width: float) -> list[Flowable]:
         if not isinstance(cell, str):
             return [cell]
+        if self._ticked and row and not column:
+            return [Items((cell,), ticked=True, gap=0, after=0)]
         style = STRONG if row == 0 else BODY
         if column in self._right:
             style = ParagraphStyle(f"{style.name}-right", parent=style, alignment=2)
@@ -149,7 +161,7 @@ class Grid(Flowable):  # type: ignore[misc]
             return [words]
         picture = self._cells.pictures[row]
         shown = Shown(picture, after=0, align="right")
-        inner = width - 2 * self._pad
+        inner = width - 2 * self._side
         shares = (inner - picture.width - 2, picture.width)
         return [Columns([[words], [shown]], shares, gap=2, after=0)]
 
@@ -164,13 +176,13 @@ class Grid(Flowable):  # type: ignore[misc]
         style = [
             ("FONTNAME", (0, 0), (-1, -1), REGULAR),
             ("VALIGN", (0, 0), (-1, -1), "TOP"),
-            ("LEFTPADDING", (0, 0), (-1, -1), pad),
-            ("RIGHTPADDING", (0, 0), (-1, -1), pad),
+            ("LEFTPADDING", (0, 0), (-1, -1), self._side),
+            ("RIGHTPADDING", (0, 0), (-1, -1), self._side),
             ("TOPPADDING", (0, 0), (-1, -1), pad),
             ("BOTTOMPADDING", (0, 0), (-1, -1), pad),
             ("BACKGROUND", (0, 0), (-1, 0), TINT),
             ("LINEBELOW", (0, 0), (-1, -1), 0.5, RULE),
-            ("NOSPLIT", (0, 0), (-1, min(1, len(cells) - 1))),
+            ("NOSPLIT", (0, 0), (-1, min(2, len(cells) - 1))),
             ("NOSPLIT", (0, max(len(cells) - 2, 0)), (-1, -1)),
         ]
         self._tables[width] = Table(
@@ -190,6 +202,9 @@ class Grid(Flowable):  # type: ignore[misc]
         return width, self.height
 
     def split(self, width: float, room: float) -> list[Flowable]:
+        page = self.canv.room
+        if room < page and self._table(width).wrapOn(self.canv, width, page)[1] < SHORT * page:
+            return []
         return list(self._table(width).splitOn(self.canv, width, room))
 
     def draw(self) -> None:

@@ -15,7 +15,7 @@ from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
 from buildplan.drawing.marks import Inset, Label
 from buildplan.instructions.repairs import act_told
-from buildplan.sequence.repair import repairs, ways_of
+from buildplan.sequence.repair import Deed, repairs, ways_of
 
 DESIGN = Path(__file__).parents[2] / "designs" / "gallery" / "letter_o.yaml"
 
@@ -33,9 +33,23 @@ def test_each_way_is_told_act_by_act_with_its_picture(book: Book) -> None:
     ways = ways_of(found)
     assert len(ways) == 3
     for way in ways:
-        link = best_seen(book, way)
-        for number, act in enumerate(found[link], start=1):
+        acts = found[best_seen(book, way)]
+        deeds = [act.deed for act in acts]
+        own = [act for act in acts if act.deed in (Deed.UNDO, Deed.CLOSE, Deed.TIE)]
+        for number, act in enumerate(own, start=1):
             assert f"{number}. {book.voice.tell(act_told(act))}" in text
+        # what is told once, before all ways, is first and last in each of them
+        assert deeds[:2] == [Deed.OPEN, Deed.OPEN]
+        assert deeds[-2:] == [Deed.LOCK, Deed.LOCK]
+        assert deeds.count(Deed.SIZE) == 1
+        assert Deed.UNDO not in deeds[deeds.index(Deed.SIZE) :]
+    told = [
+        text.index("First open the locks at its two joints"),
+        text.index("Size a new one"),
+        text.index("When it is tied in, lock both"),
+        text.index(f"Like {best_seen(book, ways[0])}"),
+    ]
+    assert told == sorted(told)
     for way in ways[1:]:
         assert ", ".join(way.links) in text
 

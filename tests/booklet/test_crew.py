@@ -189,7 +189,7 @@ def test_the_lines_of_the_runs_say_every_brace_with_its_locks(book: Book) -> Non
                 joints = [f"{joint[0]}{int(joint[1:]) + further}" for joint in start]
                 own = {j for single in singles for j in single.split()}
                 if line.locks.startswith("each"):
-                    read[first + further] = joints, set(joints) - locks
+                    read[first + further] = joints, {*joints, *own} - locks
                 else:
                     read[first + further] = joints, locks & {*joints, *own}
             if others:

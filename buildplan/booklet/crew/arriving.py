@@ -128,4 +128,4 @@ def _ballast(book: Book) -> Grid:
         )
         for name, gust, mass in masses
     )
-    return Grid(head, rows, (82, 18, 40, 66), pad=CLOSEST_ROWS)
+    return Grid(head, rows, (78, 20, 34, 76), pad=CLOSEST_ROWS)

@@ -8,75 +8,84 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
 from buildplan.document.blocks import Items, Shown, Words, heading, together
-from buildplan.document.layout import beside
+from buildplan.document.layout import Columns, in_pairs
 from buildplan.document.text import SMALL, STRONG, plain, unbroken
 from buildplan.drawing.bodies import Scene
 from buildplan.drawing.camera import Camera
 from buildplan.drawing.closeup import Panel, close_up
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.seat import standing_seat
-from buildplan.instructions.repairs import BURST_CAUTION, act_told, lock_act_told
+from buildplan.instructions.repairs import ACTS, BURST_CAUTION, act_told, lock_act_told
 from buildplan.language.messages import Message
-from buildplan.sequence.repair import Act, AlikeRepairs, lock_repair, repairs, ways_of
+from buildplan.language.phrases import sentences
+from buildplan.sequence.repair import Act, AlikeRepairs, Deed, lock_repair, repairs, ways_of
 
-WIDTH, HEIGHT = 140.0, 92.0
+WIDTH, HEIGHT = 140.0, 74.0
 CLOSE = 1.0
-LONGEST_BESIDE = 150  # letters of a list that has room under the picture
-PICTURE_SHARE = 0.26  # of the width: an act is then one line beside it, most of them
+LONGEST_BESIDE = 150  # letters of a list that has room beside the picture
+ALWAYS = frozenset({Deed.OPEN, Deed.SIZE, Deed.LOCK})  # told once for all ways
+PICTURE_SHARE, PICTURE_GAP = 0.58, 10.0  # of the width of a way
 
 
 def bursts(book: Book) -> list[Flowable]:
-    """How a burst balloon is replaced in the finished piece: each way once, on one balloon, with
-    the others that go the same way; then a lock."""
+    """How a burst balloon is replaced in the finished piece: what is done in every way; each way
+    once, on one balloon, with the others that go the same way; then a lock."""
     voice = book.voice
     found = repairs(book.framework, book.steps)
     first, *rest = ways_of(found)
     told = voice.say(
-        "Each way is shown on one balloon, hatched in the picture: its locks to open, the knots to "
-        "undo and to tie again, in order. At another of the same way the joints are its own two, "
-        "and its neighbours those whose ends hang in the same knots."
+        "Each way is shown on one balloon, hatched in the picture. At another of the same way the "
+        "joints are its own two, and its neighbours those whose ends hang in the same knots."
     )
     every = "" if rest else voice.say("Every link balloon of the piece goes this way.")
     others = voice.say("All link balloons that are not named below go this way.")
-    blocks: list[Flowable] = [
-        together(
-            Words(plain(voice.say(BURST_CAUTION)), STRONG),
-            Words(told),
-            *_shown(book, found, first, every or others),
-        )
-    ]
+    shown = [_shown(book, found, first, every or others)]
     for way in rest:
         links = ", ".join(unbroken(plain(link)) for link in way.links)
-        which = voice.say("These go this way: {links}", links=links)
-        blocks.append(together(*_shown(book, found, way, which)))
+        shown.append(_shown(book, found, way, voice.say("These go this way: {links}", links=links)))
     if book.framework.locks:
-        blocks.append(_lock(book))
-    return blocks
+        shown.append(_lock(book))
+    rows = in_pairs(book.paper, shown)
+    intro = together(Words(plain(voice.say(BURST_CAUTION)), STRONG), Words(told), *_always(book))
+    return [intro, *rows]
+
+
+def _always(book: Book) -> list[Flowable]:
+    """What comes first and last whatever the way; a piece without locks has no locks to open."""
+    voice = book.voice
+    sized = voice.say(ACTS["size"])
+    if not book.framework.locks:
+        return [Items((plain(sized),), after=4)]
+    first = voice.say("First open the locks at its two joints: untwist their rounds, keep them.")
+    last = voice.say(
+        "When it is tied in, lock both: twist the rounds past each other until all holds."
+    )
+    return [Items(tuple(map(plain, (first, sentences(sized, last)))), gap=2, after=4)]
 
 
 def _shown(
     book: Book, found: Mapping[str, Sequence[Act]], way: AlikeRepairs, which: str
-) -> tuple[Flowable, ...]:
+) -> list[Flowable]:
     voice = book.voice
     link = best_seen(book, way)
     acts = found[link]
     name = voice.say_count(
         "Like {link}: {number} balloon", "Like {link}: {number} balloons", len(way.links), link=link
     )
-    told = _numbered(book, [act_told(act) for act in acts])
-    drawn: list[Flowable] = [Shown(burst_picture(book, link, acts), book.paper.picture_scale)]
+    told = _numbered(book, [act_told(act) for act in acts if act.deed not in ALWAYS])
+    drawn = Shown(burst_picture(book, link, acts), book.paper.picture_scale)
     others = Words(which, SMALL)
     if len(which) <= LONGEST_BESIDE:
-        return heading(name), *beside(book.paper, [*drawn, others], [told], PICTURE_SHARE)
-    return heading(name), *beside(book.paper, drawn, [told], PICTURE_SHARE), others
+        shares = (PICTURE_SHARE, 1 - PICTURE_SHARE)
+        row = Columns([[drawn], [others]], shares, gap=PICTURE_GAP, after=4)
+        return [heading(name), row, told]
+    return [heading(name), drawn, told, others]
 
 
-def _lock(book: Book) -> Flowable:
+def _lock(book: Book) -> list[Flowable]:
     joint = book.framework.locks[0].joint
     told = _numbered(book, [lock_act_told(act) for act in lock_repair(joint)])
-    return together(
-        heading(book.voice.say("A round of a lock, here at {joint}", joint=joint)), told
-    )
+    return [heading(book.voice.say("A round of a lock, here at {joint}", joint=joint)), told]
 
 
 def _numbered(book: Book, told: Sequence[Message]) -> Items:

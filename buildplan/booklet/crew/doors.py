@@ -34,7 +34,7 @@ WAY_IN = (
     mark("Inner door, corridor"),
 )
 SHARES = (88, 30, 31, 35, 24)
-CLOSE_ROWS = 2.0
+CLOSE_ROWS = 1.2
 
 
 def does_it_fit(book: Book, packed: Sequence[Bag]) -> list[Flowable]:

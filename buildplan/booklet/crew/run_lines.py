@@ -100,7 +100,12 @@ def _line(book: Book, row: RunRow, singles: Sequence[RunRow]) -> RunLine:
         _tersely(book, row, said.words),
         *(voice.say("single {joints}", joints=" ".join(one.joints)) for one in singles),
     ]
-    locks = " ".join(joint for one in (row, *singles) for joint in one.locks)
+    rows = (row, *singles)
+    locked = [joint for one in rows for joint in one.locks]
+    named = {joint for one in rows for joint in one.joints}
+    locks = " ".join(locked)
+    if len(locked) > 1 and set(locked) == named:
+        locks = voice.say_in("which joints to lock", "each")
     name = said.name if row.brace is None else voice.whole(row.brace)
     return RunLine(name, said.cell, "; ".join(joints), locks)
 

@@ -16,7 +16,7 @@ from buildplan.booklet.crew.equal_parts import equal_part, equal_part_blocks, st
 from buildplan.booklet.crew.run_lines import run_lines
 from buildplan.booklet.crew.standing_so_far import standing, turn_lines
 from buildplan.document.blocks import Items, Shown, Words, heading, together
-from buildplan.document.layout import COLUMN_GAP, Columns, is_wide
+from buildplan.document.layout import COLUMN_GAP, Columns, in_pairs, is_wide
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong, unbroken
 from buildplan.drawing.bodies import Scene
@@ -35,27 +35,34 @@ from buildplan.sequence.jobs import Job, RunRow
 from buildplan.sequence.model import Kind, Step
 
 RUN_PICTURE, BESIDE_TABLE = 250.0, 120.0  # greatest heights
-TABLE_SHARE = 0.83
+LEAST_TALL = 74.0
+TABLE_SHARE, PICTURE_GAP = 0.87, 8.0
 CLOSEST_ROWS = 1.2
 LONGEST_NAME = 16  # letters of a name that stays on one line
-CORNER_WIDTH, CORNER_HEIGHT = 226.0, 126.0
+CORNER_WIDTH, CORNER_HEIGHT = 155.0, 110.0
 
 
 def assembling(book: Book, work: Sequence[Job]) -> list[Flowable]:
     """The jobs on site: each run of braces a table beside one picture."""
     first = next((job for job in work if not job.portable), None)
     blocks = code_at_step(book, first.steps[0]) if first else []
-    blocks += _corners_drawn(book)
-    blocks += _how_to_read(book, work)
+    blocks += _corners_drawn(book, _how_to_read(book, work))
     blocks += first_lift_notice(book, book.steps)
     job_of = {step.number: job.number for job in work for step in job.steps}
     for name, run in groupby(work, key=lambda job: equal_part(book, job)):
         if name:
             blocks += equal_part_blocks(book, tuple(run), name, job_of)
             continue
-        for job in run:
-            blocks += [] if job.portable else _told(book, job)
+        on_site = [job for job in run if not job.portable]
+        for short, several in groupby(on_site, key=lambda job: _is_short(book, job)):
+            told = [_told(book, job) for job in several]
+            blocks += in_pairs(book.paper, told) if short else [b for one in told for b in one]
     return blocks
+
+
+def _is_short(book: Book, job: Job) -> bool:
+    """Whether a job is one line, so that the next one has room beside it."""
+    return not job.rows and len(_floor_lines(book, job.steps)) == 1
 
 
 def _told(book: Book, job: Job) -> list[Flowable]:
@@ -87,30 +94,35 @@ def _how_to_read(book: Book, work: Sequence[Job]) -> list[Flowable]:
     return [Words(words)]
 
 
-def _corners_drawn(book: Book) -> list[Flowable]:
-    """Each kind of corner once: which joints are skipped, which balloon is shared."""
+def _corners_drawn(book: Book, told: Sequence[Flowable]) -> list[Flowable]:
+    """Each kind of corner once: which joints are skipped, which balloon is shared; and what is
+    told beside them."""
     first: dict[str, Cell] = {}
     for cell in book.framework.cells:
         if cell.kind != STRAIGHT:
             first.setdefault(cell.name, cell)
     if not first:
-        return []
+        return list(told)
     enlarged = book.paper.picture_scale
-    wide = min(CORNER_WIDTH, book.paper.measure / enlarged)
+    name, wide = book.voice.say("Corners"), min(CORNER_WIDTH, book.paper.measure / enlarged)
     drawn = [
         Shown(picture, enlarged)
         for cell in first.values()
         for picture in _corner_drawn(book, cell, wide)
     ]
-    across = max(1, int((book.paper.measure + COLUMN_GAP) / (wide * enlarged + COLUMN_GAP)))
-    columns = [[shown] for shown in drawn] + [[]] * (-len(drawn) % across)
-    rows = [Columns(columns[at : at + across]) for at in range(0, len(columns), across)]
     words = book.voice.say(
         "Each kind of corner, where it first comes up. At the others the joints are those of "
         "their rows."
     )
-    first, *others = rows
-    return [together(heading(book.voice.say("Corners")), first), *others, Words(words)]
+    beside: list[Flowable] = [Words(words), *told]
+    across = max(1, int((book.paper.measure + COLUMN_GAP) / (wide * enlarged + COLUMN_GAP)))
+    rows = [[[each] for each in drawn[at : at + across]] for at in range(0, len(drawn), across)]
+    if len(rows[-1]) < across:  # the words have room beside the last picture
+        rows[-1].append(beside)
+        rows[-1] += [[]] * (across - len(rows[-1]))
+        beside = []
+    top, *others = map(Columns, rows)
+    return [together(heading(name), top), *others, *beside]
 
 
 def _corner_drawn(book: Book, cell: Cell, wide: float) -> list[Picture]:
@@ -142,7 +154,6 @@ def _run(book: Book, job: Job) -> tuple[Flowable, ...]:
             " ".join(filter(None, (strong(_unparted(line.name)), plain(line.cell)))),
             plain(line.joints),
             *((plain(line.locks),) if with_locks else ()),
-            "",
         )
         for line in told
     )
@@ -151,22 +162,21 @@ def _run(book: Book, job: Job) -> tuple[Flowable, ...]:
         voice.say("Brace") if any(row.brace is not None for row in job.rows) else "",
         voice.say("Joints in order") if ties else voice.say("Knots that meet"),
         *((voice.say("Then lock"),) if with_locks else ()),
-        voice.say("Done"),
     )
-    shares = (27, 106, *((68,) if with_locks else ()), 14)
+    shares = (32, 130, *((48,) if with_locks else ()))
     counted = f"{'; '.join(standing(book, job.steps))}."
     table: list[Flowable] = [
         *([Items(tuple(_floor_lines(book, laid)), ticked=True)] if laid else []),
-        Grid(head, rows, shares, pad=CLOSEST_ROWS, after=5),
-        Words(
-            voice.say(
-                "{check} {counts}",
-                check=strong(voice.say("Check")),
-                counts=plain(sentences(*job_checks(book.context, job.steps), counted)),
-            )
-        ),
+        Grid(head, rows, shares, pad=CLOSEST_ROWS, after=5, ticked=True),
     ]
-    return beside_picture(book, table, _run_picture(book, job))
+    check = Words(
+        voice.say(
+            "{check} {counts}",
+            check=strong(voice.say("Check")),
+            counts=plain(sentences(*job_checks(book.context, job.steps), counted)),
+        )
+    )
+    return (*beside_picture(book, table, _run_picture(book, job)), check)
 
 
 def _unparted(name: str) -> str:
@@ -179,7 +189,7 @@ def beside_picture(book: Book, told: list[Flowable], drawn: Picture) -> tuple[Fl
     if not is_wide(book.paper):
         return (picture, *told)
     shares = (TABLE_SHARE, 1 - TABLE_SHARE)
-    return (Columns([told, [picture]], shares, whole=False),)
+    return (Columns([told, [picture]], shares, gap=PICTURE_GAP, after=4, whole=False),)
 
 
 def _brought(steps: Sequence[Step]) -> tuple[frozenset[str], frozenset[str]]:
@@ -203,10 +213,10 @@ def _run_picture(book: Book, job: Job) -> Picture:
         patterns=book.patterns,
     )
     measure, enlarged = book.paper.measure, book.paper.picture_scale
-    wide = (measure - COLUMN_GAP) * (1 - TABLE_SHARE) if is_wide(book.paper) else measure
+    wide = (measure - PICTURE_GAP) * (1 - TABLE_SHARE) if is_wide(book.paper) else measure
     facts = book.facts
     most = BESIDE_TABLE if is_wide(book.paper) else RUN_PICTURE
-    tall = min(most, max(120.0, wide * facts.height_m / max(facts.width_m, 0.1)))
+    tall = min(most, max(LEAST_TALL, wide * facts.height_m / max(facts.width_m, 0.1)))
     rows = "; ".join(_row_words(row, job_row(voice, row, book.told), voice) for row in job.rows)
     return step_picture(
         scene,

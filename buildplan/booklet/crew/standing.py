@@ -7,6 +7,7 @@ from reportlab.platypus import Flowable
 from buildplan.booklet.common.book import Book, counted_words
 from buildplan.design.measures import size_words
 from buildplan.document.blocks import Items, heading
+from buildplan.document.layout import beside
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong
 
@@ -14,14 +15,10 @@ from buildplan.document.text import plain, strong
 def while_standing(book: Book) -> list[Flowable]:
     """While it stands; taking down; waste; what was different this time."""
     voice = book.voice
-    return [
-        heading(voice.say("While it stands")),
-        _looking_after(book),
-        heading(voice.say("Take it down")),
-        _taking_down(book),
-        heading(voice.say("This time")),
-        _this_time(book),
-    ]
+    after = [heading(voice.say("While it stands")), _looking_after(book)]
+    took = [heading(voice.say("This time")), _this_time(book)]
+    down = [heading(voice.say("Take it down")), _taking_down(book)]
+    return [*beside(book.paper, after, took, 0.44), *down]
 
 
 def _looking_after(book: Book) -> Items:
@@ -81,4 +78,4 @@ def _this_time(book: Book) -> Grid:
         (voice.say("Balloons burst"), voice.whole(sum(p.spare for p in facts.purchases)), ""),
         (voice.say("Width x height, measured"), f"{width} x {height}", ""),
     )
-    return Grid(("", voice.say("Planned"), voice.say("Took")), rows, (60, 50, 50), pad=2.5)
+    return Grid(("", voice.say("Planned"), voice.say("Took")), rows, (64, 50, 40), pad=2.5)

@@ -95,10 +95,8 @@ def _by_letter(framework: Framework, others: Collection[LongChain], voice: Voice
     """Each long chain but `others` in a bag of its own."""
     for long in framework.chains:
         if long not in others:
-            holds = voice.say_count(
-                "{place}: {number} balloon, joint {joint} marked",
-                "{place}: {number} balloons, joint {joint} marked",
-                len(long.chain.links),
+            holds = voice.say(
+                "{place}; joint {joint} marked",
                 place=voice.tell(long.where),
                 joint=long.chain.joints[0],
             )

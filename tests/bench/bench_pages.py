@@ -1,0 +1,77 @@
+"""How many pages the booklets have and how full they are: `python tests/bench/bench_pages.py`.
+
+Every shipped design, or those that are named, in the three editions on both papers: pages, and
+the numbers of those less than half full, the last of a part aside (research asks for at most one
+in fifteen). `--language es` prints them in another language, `--large-print` in large print,
+`--out FOLDER` keeps them.
+"""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from collections.abc import Sequence
+from pathlib import Path
+
+from buildplan.booklet.common.book import book_of_piece
+from buildplan.booklet.editions import SECTIONS, print_booklet
+from buildplan.document.paper import PAPERS, large_print
+from buildplan.evaluation.evaluating import NEW_PARTS, evaluate
+from buildplan.evaluation.seating import read_whole
+
+sys.path.insert(0, str(Path(__file__).parents[1] / "booklet"))
+from page_fill import page_fill
+
+DESIGNS = Path(__file__).parents[2] / "designs"
+MOST = 1 / 15
+
+
+def shipped() -> list[Path]:
+    """The designs and those of the gallery."""
+    files = sorted((*DESIGNS.glob("*.yaml"), *(DESIGNS / "gallery").glob("*.yaml")))
+    return [file for file in files if not file.stem.endswith(".event")]
+
+
+def table(files: Sequence[Path], language: str, large: bool, out: Path | None) -> None:
+    """A line for each booklet, and what all of them come to."""
+    print("design               edition   paper   pages  words  less than half full")
+    totals: dict[str, list[int]] = {edition: [0, 0, 0] for edition in SECTIONS}
+    for file in files:
+        design = read_whole(file)
+        found = evaluate(design, design.units if language == "en" else "cm", NEW_PARTS)
+        for edition in SECTIONS:
+            for name, paper in PAPERS.items():
+                on = large_print(paper) if large else paper
+                data = print_booklet(book_of_piece(found, on, edition, language))
+                if out is not None:
+                    (out / f"{file.stem}-{edition}-{name}.pdf").write_bytes(data)
+                fill = page_fill(data)
+                pages, short = len(fill.filled), len(fill.short)
+                over = " <- too many" if short > MOST * pages else ""
+                totals[edition][0] += pages
+                totals[edition][1] += short
+                totals[edition][2] += bool(over)
+                which = " ".join(f"{n} ({fill.filled[n - 1]:.2f})" for n in fill.short)
+                print(
+                    f"{file.stem:20} {edition:9} {name:7} {pages:5} {fill.words:6}  {which}{over}",
+                    flush=True,
+                )
+    for edition, (pages, short, over) in totals.items():
+        print(
+            f"{edition}: {pages} pages, {short} less than half full; {over} booklets over 1 in 15"
+        )
+
+
+def main() -> None:
+    """Read the command line."""
+    asked = argparse.ArgumentParser(description=__doc__)
+    asked.add_argument("files", nargs="*", type=Path)
+    asked.add_argument("--language", default="en")
+    asked.add_argument("--large-print", action="store_true")
+    asked.add_argument("--out", type=Path)
+    given = asked.parse_args()
+    table(given.files or shipped(), given.language, given.large_print, given.out)
+
+
+if __name__ == "__main__":
+    main()
