@@ -56,9 +56,9 @@ def table(files: Sequence[Path], language: str, large: bool, out: Path | None) -
                     f"{file.stem:20} {edition:9} {name:7} {pages:5} {fill.words:6}  {which}{over}",
                     flush=True,
                 )
-    for edition, (all_pages, all_short, booklets) in totals.items():
+    for edition, (all_pages, all_short, many) in totals.items():
         print(
-            f"{edition}: {all_pages} pages, {all_short} less than half full; {booklets} booklets over 1 in 15"
+            f"{edition}: {all_pages} pages, {all_short} less than half full; over 1 in 15: {many}"
         )
 
 
