@@ -19,7 +19,6 @@ if TYPE_CHECKING:
 
     from buildplan.design.measures import Units
     from buildplan.fitting.candidates import Progress
-    from buildplan.fitting.effort import Effort
     from buildplan.fitting.fit import Fit
     from buildplan.fitting.outline import Outline
 
@@ -57,7 +56,6 @@ class FitWish:
 def fit_one(wish: FitWish, voice: Voice) -> None:
     """Search, print the choices, write the chosen one."""
     from buildplan.commands.files import ProblemsFoundError
-    from buildplan.fitting.effort import EFFORTS
     from buildplan.fitting.fitting import recommended
     from buildplan.fitting.report import fit_report
 
@@ -67,7 +65,7 @@ def fit_one(wish: FitWish, voice: Voice) -> None:
     answer(fit_report(fits, voice, wish.prefer.value))
     _write(chosen, wish, clock, voice)
     if not chosen.well:
-        _tell_larger(chosen, min(wish.gauges), EFFORTS[wish.effort], until, voice)
+        _tell_larger(chosen, wish, until, voice)
     if not chosen.good:
         raise ProblemsFoundError
 
@@ -196,15 +194,14 @@ def _watching(
     return watch
 
 
-def _tell_larger(
-    chosen: Fit, gauge: float, effort: Effort, until: float | None, voice: Voice
-) -> None:
+def _tell_larger(chosen: Fit, wish: FitWish, until: float | None, voice: Voice) -> None:
     """At which larger size it can be had; what was asked for has been written before."""
+    from buildplan.fitting.effort import EFFORTS
     from buildplan.fitting.heights import smallest_height
     from buildplan.fitting.larger_report import larger_words
     from buildplan.fitting.report import height_words
 
-    units = chosen.gauges.units
+    units, gauge, effort = chosen.gauges.units, min(wish.gauges), EFFORTS[wish.effort]
 
     def watch(tried_m: float) -> bool:
         height = height_words(tried_m, units, voice)
@@ -216,7 +213,7 @@ def _tell_larger(
     try:
         looking = voice.say("Looking for a size at which it can be had; Ctrl-C stops that ...")
         with busy(looking):
-            larger = smallest_height(chosen.outline, gauge, units, effort, watch)
+            larger = smallest_height(chosen.outline, gauge, units, effort, watch, wish.of_figures)
     except KeyboardInterrupt:
         return
     answer(f"   {larger_words(larger, gauge, units, voice)}")

@@ -64,7 +64,7 @@ def fit_outline(
     """
     likely = promising(outline, gauges, units)
     finest = [gauges_from(gauge, units) for gauge in of_figures or sorted(gauges)[:FINEST]]
-    enough = [one for one in finest if not outline.holes and few_enough(outline, one)]
+    enough = _for_figures(outline, finest, [gauges_from(gauge, units) for gauge in gauges])
     figures: list[Fit] = []
     if not likely and enough:
         watch(FIGURES_NOW)
@@ -79,13 +79,26 @@ def fit_outline(
     ]
     last, to_its_end = _searched(tasks, tubes, watch)
     fits = [*figures, *_judged_best(last, tubes)]
-    # a shape too large for figures of the finest links is one for tubes
-    untried = bool(likely) and len(enough) == len(finest)
+    # a shape too large for figures of the finest links is one for tubes, if any can be built
+    worth_it = enough == finest or not any(fit.buildable for fit in fits)
+    untried = bool(likely and enough) and worth_it
     if to_its_end and untried and not any(map(_covers_well, fits)):
         with suppress(KeyboardInterrupt):
             watch(FIGURES_NOW)
-            fits += figure_fits(outline, finest, effort, voice)
+            fits += figure_fits(outline, enough, effort, voice)
     return _worth_showing(fits)
+
+
+def _for_figures(
+    outline: Outline, finest: Sequence[Gauges], others: Sequence[Gauges]
+) -> list[Gauges]:
+    """Those of the finest gauges of which a figure would not be too many cells; where there are
+    none, the next of the others."""
+    if outline.holes:
+        return []
+    larger = sorted(others, key=lambda one: one.long)
+    enough = [one for one in finest if few_enough(outline, one)]
+    return enough or [one for one in larger if few_enough(outline, one)][:1]
 
 
 def expected_seconds(

@@ -2,19 +2,30 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from functools import partial
 from math import ceil
 
+import numpy as np
+
 from buildplan.design.measures import Units
 from buildplan.fitting.effort import QUICK, USUAL, Effort
+from buildplan.fitting.figure_state import few_enough
 from buildplan.fitting.fitting import fit_outline
-from buildplan.fitting.narrow import least_height_m, narrow_share, tube_width_m
+from buildplan.fitting.narrow import (
+    NarrowPart,
+    least_height_m,
+    narrow_parts,
+    narrow_share,
+    tube_width_m,
+)
 from buildplan.fitting.outline import Outline
+from buildplan.fitting.sources import MOST_HEIGHT_M
+from buildplan.fitting.tube_design import gauges_from
 from buildplan.fitting.workers import each
 
-# Heights tried, each so many times that asked for; and at once, so that no more are tried than
+# Heights tried, each so many times that asked for; and at once, so that few more are tried than
 # need be.
 TIMES = (1.1, 1.2, 1.35, 1.5, 1.75, 2.0, 2.5, 3.0)
 AT_ONCE, STEP_M = 2, 0.05
@@ -26,11 +37,12 @@ class Larger:
     it cannot at any that was tried, and the largest of those (that asked for when none was).
 
     `narrow` is the share of the outline that at the height asked for is narrower than the tube,
-    and `least_m` the height below which too much is."""
+    `parts` where that is, and `least_m` the height below which too much is."""
 
     height_m: float | None
     tried_m: float
     narrow: float
+    parts: tuple[NarrowPart, ...]
     least_m: float
 
 
@@ -45,33 +57,79 @@ def smallest_height(
     units: Units = "in",
     effort: Effort = USUAL,
     watch: Callable[[float], bool] = go_on,
+    of_figures: Sequence[float] = (),
 ) -> Larger:
-    """The smallest of some larger heights, to 5 cm, at which `outline` can be had with this gauge.
+    """The smallest of some larger heights, to 5 cm, at which `outline` can be had with this gauge,
+    or as a figure with one of `of_figures`.
 
-    No more heights are tried than `effort` has it, and none at which too much of the outline is
-    narrower than the tube. `watch` is told how high has been tried in vain;
-    the search ends when that says no.
+    No more heights are tried than `effort` has it, and none at which neither will do: too much of
+    the outline is narrower than the tube, and figures have too many cells. First they are tried in
+    strides, then those that were left out just below one that will do. `watch` is told how high has
+    been tried in vain; the search ends when that says no.
     """
     width_m = tube_width_m(gauge, units)
-    narrow, least_m = narrow_share(outline.region, width_m), least_height_m(outline, width_m)
-    taller = [round(outline.height_m * times / STEP_M) * STEP_M for times in TIMES]
-    if least_m < taller[-1]:
-        taller.append(ceil(least_m / STEP_M) * STEP_M)
-    likely = {height for height in taller if height > outline.height_m and height >= least_m}
-    heights = sorted(likely)[: effort.taller]
-    tried_m = outline.height_m
-    for first in range(0, len(heights), AT_ONCE):
-        at_once = heights[first : first + AT_ONCE]
-        good = each(partial(_good_at, outline, gauge, units), at_once)
-        for height, found in zip(at_once, good, strict=True):
-            if found:
-                return Larger(height, height, narrow, least_m)
+    least_m = least_height_m(outline, width_m)
+    likely = _likely_heights(outline, least_m, units, of_figures)
+    strides = _strides(likely, effort.taller)
+    tried_m, found_m = outline.height_m, None
+    work = partial(_good_at, outline, gauge, units, of_figures)
+    for first in range(0, len(strides), AT_ONCE):
+        at_once = strides[first : first + AT_ONCE]
+        found_m = _first_good(work, at_once)
+        if found_m is not None:
+            between = [height for height in likely if tried_m < height < found_m]
+            untried = [height for height in between if height not in at_once]
+            found_m = _first_good(work, untried[-AT_ONCE:]) or found_m
+            break
         tried_m = at_once[-1]
         if not watch(tried_m):
             break
-    return Larger(None, tried_m, narrow, least_m)
+    narrow, parts = narrow_share(outline.region, width_m), narrow_parts(outline.region, width_m)
+    return Larger(found_m, found_m or tried_m, narrow, parts, least_m)
 
 
-def _good_at(outline: Outline, gauge: float, units: Units, height_m: float) -> bool:
+def _likely_heights(
+    outline: Outline, least_m: float, units: Units, of_figures: Sequence[float]
+) -> list[float]:
+    """Larger heights that a piece can have, at which a tube or a figure may do."""
+    taller = {round(outline.height_m * times / STEP_M) * STEP_M for times in TIMES}
+    if least_m < max(taller):
+        taller.add(ceil(least_m / STEP_M) * STEP_M)
+    return sorted(
+        height_m
+        for height_m in taller
+        if outline.height_m < height_m <= MOST_HEIGHT_M
+        and (height_m >= least_m or _few_cells(outline, height_m, units, of_figures))
+    )
+
+
+def _few_cells(
+    outline: Outline, height_m: float, units: Units, of_figures: Sequence[float]
+) -> bool:
+    """Whether a figure as high has no more cells than one may have."""
+    if outline.holes:
+        return False
     scaled = outline.scaled(height_m / outline.height_m)
-    return any(fit.well for fit in fit_outline(scaled, (gauge,), units, QUICK))
+    return any(few_enough(scaled, gauges_from(gauge, units)) for gauge in of_figures)
+
+
+def _strides(heights: Sequence[float], most: int) -> list[float]:
+    """So many of the heights at most, evenly spread, the last among them."""
+    if len(heights) <= most:
+        return list(heights)
+    rows = np.linspace(len(heights) / most - 1, len(heights) - 1, most).round().astype(int)
+    return [heights[row] for row in rows]
+
+
+def _first_good(work: Callable[[float], bool], heights: Sequence[float]) -> float | None:
+    """The first of the heights at which it can be had."""
+    good = each(work, heights)
+    return next((height for height, found in zip(heights, good, strict=True) if found), None)
+
+
+def _good_at(
+    outline: Outline, gauge: float, units: Units, of_figures: Sequence[float], height_m: float
+) -> bool:
+    scaled = outline.scaled(height_m / outline.height_m)
+    fits = fit_outline(scaled, (gauge,), units, QUICK, of_figures=of_figures)
+    return any(fit.well for fit in fits)

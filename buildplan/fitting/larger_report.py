@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from buildplan.design.measures import Units
 from buildplan.fitting.heights import Larger
-from buildplan.fitting.narrow import NARROW_ALLOWED, tube_width_m
+from buildplan.fitting.narrow import HOPELESS, NARROW_ALLOWED, tube_width_m
 from buildplan.fitting.report import gauge_words, height_words
+from buildplan.fitting.sources import MOST_HEIGHT_M
+from buildplan.language.messages import mark
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 
@@ -16,16 +18,36 @@ def larger_words(larger: Larger, gauge: float, units: Units, voice: Voice) -> st
     links = gauge_words(gauge, units, voice)
     said = []
     if larger.narrow > NARROW_ALLOWED:
+        too_low = (
+            mark(
+                "{share} of the outline is narrower than a tube of {gauge} links, which is {width} "
+                "wide: with them it cannot be had well below about {height}."
+            )
+            if larger.least_m <= MOST_HEIGHT_M
+            else mark(
+                "{share} of the outline is narrower than a tube of {gauge} links, which is {width} "
+                "wide: with them it cannot be had well at any height that a piece can have."
+            )
+        )
         said.append(
             voice.say(
-                "{share} of the outline is narrower than a tube of {gauge} links, which is {width} "
-                "wide: with them it cannot be had well below about {height}.",
+                too_low,
                 share=voice.percent(larger.narrow),
                 gauge=links,
                 width=height_words(tube_width_m(gauge, units), units, voice),
                 height=height_words(larger.least_m, units, voice),
             )
         )
+    if larger.parts and larger.narrow <= HOPELESS:
+        parts = [
+            voice.say(
+                "the part {where}, about {width} wide",
+                where=part.where,
+                width=height_words(part.width_m, units, voice),
+            )
+            for part in larger.parts
+        ]
+        said.append(voice.say("Too narrow for it: {parts}.", parts=voice.listed(parts)))
     if larger.height_m is not None:
         said.append(
             voice.say(

@@ -14,7 +14,8 @@ from dataclasses import dataclass
 
 import numpy as np
 from scipy.spatial import cKDTree
-from shapely import Polygon, polygons, unary_union
+from shapely import Polygon, distance, get_coordinates, polygons, unary_union
+from shapely import points as shapely_points
 from shapely.affinity import affine_transform
 
 from buildplan.fitting.outline import ComplexArray, FloatArray, evenly, ring_points
@@ -59,6 +60,19 @@ class Closeness:
         short = 0.3 * max(0.0, OVERLAP_GOAL - self.overlap)
         far = 0.05 * max(0.0, self.farthest - FARTHEST_GOAL)
         return 1 - self.overlap + PER_LINK_FARTHER * self.farthest + short + far
+
+
+def farthest_at(shape: Polygon, target: Polygon) -> tuple[float, float]:
+    """Where the edges of two regions are farthest from one another: the point of the one that is
+    farthest from the other."""
+    edges = [Polygon(region.exterior).exterior for region in (shape, target)]
+    found: list[tuple[float, float, float]] = []
+    for one, other in (edges, edges[::-1]):
+        points = get_coordinates(one.segmentize(one.length / EDGE_SAMPLES))
+        away = distance(other, shapely_points(points))
+        x, y = points[int(away.argmax())]
+        found.append((float(away.max()), float(x), float(y)))
+    return max(found)[1:]
 
 
 def silhouette(

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
+import numpy as np
 from shapely import Point, Polygon
 
 from buildplan.design.measures import Units
@@ -11,8 +12,10 @@ from buildplan.evaluation.base_advice import base_way
 from buildplan.fitting.fit import Fit
 from buildplan.fitting.fitting import Preference, recommended
 from buildplan.fitting.inside import WIDTH_PER_GAUGE, Inside, band_width_m
-from buildplan.fitting.measuring import FARTHEST_GOAL, OVERLAP_GOAL
+from buildplan.fitting.measuring import FARTHEST_GOAL, OVERLAP_GOAL, farthest_at
+from buildplan.language.messages import Message
 from buildplan.language.voice import Voice
+from buildplan.shape.whereabouts import WHERE, cell_at
 from buildplan.source.suggestions import Put
 
 TIPS_LIGHTLY_DEG = 5
@@ -187,6 +190,8 @@ def _remarks(fit: Fit, voice: Voice) -> list[str]:
         remarks.append(_figure_words(fit, voice))
     elif fit.close.overlap < OVERLAP_GOAL or fit.close.farthest > FARTHEST_GOAL:
         remarks.append(_why_not_well(fit, voice))
+    if fit.close.farthest > FARTHEST_GOAL:
+        remarks.append(voice.say("It is farthest off {where}.", where=_farthest_off(fit)))
     if not fit.as_high:
         remarks.append(
             voice.say(
@@ -220,6 +225,14 @@ def _remarks(fit: Fit, voice: Voice) -> list[str]:
         )
     remarks += [voice.say("Problem: {problem}", problem=one) for one in fit.problems]
     return remarks
+
+
+def _farthest_off(fit: Fit) -> Message:
+    """In which third of the outline's height and width its edges are farthest apart."""
+    left, low, right, top = fit.outline.region.bounds
+    x, y = farthest_at(fit.close.silhouette, fit.outline.region)
+    across, up = (x - left) / (right - left), (y - low) / (top - low)
+    return WHERE[cell_at(*np.clip([across, up], 0.0, 1.0))]
 
 
 def _unbalanced_words(fit: Fit, voice: Voice) -> str:

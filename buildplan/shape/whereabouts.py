@@ -80,5 +80,9 @@ def _cells(shape: Shape, labels: Sequence[str]) -> Iterator[tuple[int, int]]:
     low, size = shape.positions_m.min(axis=0), np.ptp(shape.positions_m, axis=0)
     for label in labels:
         share = (shape.at[label] - low) / np.maximum(size, 1e-9)
-        across, up = (min(2, int(3 * one)) for one in (share[0], share[1]))
-        yield up, across
+        yield cell_at(share[0], share[1])
+
+
+def cell_at(across: float, up: float) -> tuple[int, int]:
+    """The third of the height and of the width at these shares of them, from 0 to 1."""
+    return min(2, int(3 * up)), min(2, int(3 * across))

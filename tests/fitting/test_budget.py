@@ -75,28 +75,46 @@ def test_no_outline_gets_past_its_budget(name: str, monkeypatch: pytest.MonkeyPa
     assert sum(asked) <= SMALL.most_changes(gauges=1)
 
 
-def growing_of(name: str, height_m: float, monkeypatch: pytest.MonkeyPatch) -> set[float]:
-    """The gauges of the figures that a fit grows, in inches."""
-    grown: set[float] = set()
+@pytest.fixture(scope="module")
+def ring() -> Fit:
+    (fit,) = fit_outline(read_outline("ring", 1.2), (8.0,), effort=SMALL)
+    assert fit.buildable
+    return fit
 
-    def no_tubes(*given: object) -> list[Progress]:
+
+def growing_of(
+    name: str, height_m: float, monkeypatch: pytest.MonkeyPatch, tube: Fit | None = None
+) -> set[float]:
+    """The gauges of the figures that a fit grows, in inches, where `tube` is what was found."""
+    grown: set[float] = set()
+    tubes = [] if tube is None else [tube]
+
+    def nothing(*given: object) -> list[Progress]:
         return [Progress({}, 1, 1, Spent())]
 
     def none(starts: object, gauges: Sequence[Gauges], *given: object) -> list[Fit]:
         grown.update(one.long for one in gauges)
         return []
 
-    monkeypatch.setattr(fitting, "rounds", no_tubes)
+    monkeypatch.setattr(fitting, "rounds", nothing)
+    monkeypatch.setattr(fitting, "_judged_best", lambda *given: tubes)
     monkeypatch.setattr(fitting, "figure_fits", none)
     outline = read_outline(str(UNSEEN / f"{name}.svg"), height_m)
     fit_outline(outline, (8.0,), effort=SMALL, of_figures=(5.0, 4.0))
     return grown
 
 
-def test_a_shape_too_large_for_figures_grows_none(monkeypatch: pytest.MonkeyPatch) -> None:
-    """Of the finest links a bubble is 78 squares at 1.2 m, and 176 at 1.8 m: 160 is the most."""
-    assert growing_of("bubble", 1.2, monkeypatch) == {5.0, 4.0}
-    assert growing_of("bubble", 1.8, monkeypatch) == set()
+def test_a_shape_too_large_for_figures_grows_none(
+    monkeypatch: pytest.MonkeyPatch, ring: Fit
+) -> None:
+    """Of the finest links a bubble is 78 squares at 1.2 m, and 176 at 1.8 m: 160 is the most. Only
+    where no tube can be built it is one of those that are few enough, or of longer links."""
+    far = replace(ring, close=replace(ring.close, overlap=OVERLAP_GOAL - 0.1))
+    assert growing_of("bubble", 1.2, monkeypatch, far) == {5.0, 4.0}
+    assert growing_of("bubble", 1.2, monkeypatch, ring) == set()
+    assert growing_of("bubble", 1.8, monkeypatch, far) == set()
+    assert growing_of("bubble", 1.8, monkeypatch) == {5.0}
+    assert growing_of("bubble", 3.0, monkeypatch) == {8.0}
 
 
 def test_where_no_tube_will_do_figures_are_of_links_long_enough(
@@ -108,15 +126,13 @@ def test_where_no_tube_will_do_figures_are_of_links_long_enough(
 
 
 @pytest.mark.parametrize("turned_deg", [0.0, 90.0])
-def test_what_has_problems_wins_over_none_without(turned_deg: float) -> None:
+def test_what_has_problems_wins_over_none_without(ring: Fit, turned_deg: float) -> None:
     """One that does not hold itself up is written only where there is no other, however close."""
-    outline = read_outline("ring", 1.2)
-    (fit,) = fit_outline(outline, (8.0,), effort=SMALL)
     problem = message("the piece does not hold itself up")
-    falls = replace(fit.shape, standing=replace(fit.shape.standing, stands=False))
-    sound = replace(fit, problems=(), shape=falls, turned_deg=turned_deg)
-    closer = replace(fit.close, overlap=0.99, farthest=0.0)
-    broken = replace(fit, problems=(problem,), turned_deg=0.0, close=closer)
+    falls = replace(ring.shape, standing=replace(ring.shape.standing, stands=False))
+    sound = replace(ring, problems=(), shape=falls, turned_deg=turned_deg)
+    closer = replace(ring.close, overlap=0.99, farthest=0.0)
+    broken = replace(ring, problems=(problem,), turned_deg=0.0, close=closer)
     assert not sound.buildable
     assert recommended([broken, sound]) is sound
     assert recommended([broken]) is broken
@@ -148,7 +164,7 @@ def test_larger_heights_are_bounded_by_the_effort_and_end_when_told(
     tried: list[float] = []
     told: list[float] = []
 
-    def never(outline: Outline, gauge: float, units: str, height_m: float) -> bool:
+    def never(outline: Outline, gauge: float, units: str, figures: object, height_m: float) -> bool:
         tried.append(height_m)
         return False
 
