@@ -76,6 +76,8 @@ def stand_up(context: Context, step: Step) -> Wording:
             *held,
             voice.say("Hold it until it is fastened so.")
             if held
+            else voice.say("Let go only when its ballast is on, one hand near it.")
+            if figures.stands
             else voice.say("Hold it until it is ballasted."),
         ),
         check=sentences(voice.say("The piece is upright, as in the finished view."), *held)

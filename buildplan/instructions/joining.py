@@ -5,13 +5,15 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from buildplan.instructions import courses, names, rows
+from buildplan.instructions.bringing_in import bringing_in, seen_from_outside, standing_up
+from buildplan.instructions.coming import coming, is_first
 from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import joint_names
 from buildplan.instructions.locking import done, getting_at, how_to_lock, locks_rows
 from buildplan.instructions.measuring import rings_above_floor
-from buildplan.instructions.model import RowWords, TurnWords, Wording
+from buildplan.instructions.model import Act, RowWords, TurnWords, Wording
 from buildplan.instructions.moves import Hand
-from buildplan.instructions.setting_up import is_tying, setting_up
+from buildplan.instructions.setting_up import is_tying, lifted_on, put_on_floor
 from buildplan.language.phrases import count_word, sentences
 from buildplan.sequence.model import Kind, Step, Turn
 
@@ -25,29 +27,24 @@ def join(context: Context, step: Step) -> Wording:
 def _join(context: Context, step: Step) -> Wording:
     voice = context.voice
     joints = [op.joints[0] for op in step.of_kind(Kind.JOIN)]
-    comes_in = bool(courses.coming(context, step))
+    comes_in = bool(coming(context, step))
     taught = context.teacher(Hand.JOIN, step)
-    if comes_in and taught is not None and not courses.is_first(context, step):
+    if comes_in and taught is not None and not is_first(context, step):
         # how chains are set on what stands is told with the first that are
         taught = context.teacher(Hand.SET_ON, step) or taught
-    moves = courses.bringing_in(context, step) if comes_in else []
+    acts = bringing_in(context, step) if comes_in else []
+    reach = sentences(*getting_at(context, step))
+    lock = sentences(*how_to_lock(context, step)) if step.locks else _bind(context)
     if taught is None:
-        moves += [
-            voice.say(
-                "Find every knot and free end tagged with the joint's name and bring them together."
-                " Tie free ends into the joint."
-            )
-            if any(ends for _, ends in map(context.piece.passing.__getitem__, joints))
-            else voice.say("Find every knot tagged with the joint's name and bring them together."),
-            *getting_at(context, step),
-            *(how_to_lock(context, step) if step.locks else [_bind(context)]),
+        outside = seen_from_outside(context, step) if comes_in else ""
+        acts += [
+            Act(sentences(_bring_together(context, joints), outside, reach), Kind.JOIN),
+            Act(lock, Kind.LOCK),
+            *(standing_up(context, step) if comes_in else ()),
         ]
     else:
-        moves += [
-            *getting_at(context, step),
-            *how_to_lock(context, step),
-            voice.say("As in step {step}.", step=taught),
-        ]
+        again = voice.say("As in step {step}.", step=taught)
+        acts.append(Act(sentences(reach, lock if step.locks else "", again), Kind.JOIN))
     return Wording(
         title=courses.course_title(context, step, joints)
         if comes_in
@@ -57,7 +54,8 @@ def _join(context: Context, step: Step) -> Wording:
             len(joints),
             joints=joint_names(voice, joints),
         ),
-        text=sentences(*moves),
+        text=sentences(*(act.said for act in acts)),
+        acts=tuple(acts),
         check=done(
             context,
             step,
@@ -68,6 +66,18 @@ def _join(context: Context, step: Step) -> Wording:
             *courses.new_widths(context, step),
             *rings_above_floor(context, step),
         ),
+    )
+
+
+def _bring_together(context: Context, joints: Sequence[str]) -> str:
+    """What is brought together at joints where chains meet."""
+    if any(ends for _, ends in map(context.piece.passing.__getitem__, joints)):
+        return context.voice.say(
+            "Find every knot and free end tagged with the joint's name and bring them together."
+            " Tie free ends into the joint."
+        )
+    return context.voice.say(
+        "Find every knot tagged with the joint's name and bring them together."
     )
 
 
@@ -103,41 +113,57 @@ def _tie_parts(context: Context, step: Step) -> Wording:
     voice, ties = context.voice, step.of_kind(Kind.JOIN)
     parts = voice.listed(context.parts_at(ties))
     first = next(other for other in context.steps if is_tying(other))
-    locked = [*how_to_lock(context, step), *_round_all(context, step)]
+    whole = step is first or (step.locks and not first.locks)
+    acts = _tying(context, step, parts) if whole else [Act(_tied_as(context, first))]
     return Wording(
         title=voice.say("Tie parts {parts} together", parts=parts),
-        text=sentences(*setting_up(context, step), *_held(context, step, parts), *locked)
-        if step is first or (step.locks and not first.locks)
-        else voice.say("As in step {step}.", step=first.number),
+        text=sentences(*(act.said for act in acts)),
         check=done(context, step),
+        acts=tuple(acts),
     )
 
 
-def _held(context: Context, step: Step, parts: str) -> list[str]:
-    """How parts are brought to where they are tied, and held there."""
+def _tied_as(context: Context, first: Step) -> str:
+    return context.voice.say(
+        "As in step {step}: one ties and locks, the others hold the parts where they are.",
+        step=first.number,
+    )
+
+
+def _tying(context: Context, step: Step, parts: str) -> list[Act]:
+    """How parts are set up, brought to where they are tied and held there, and tied."""
     voice, ties = context.voice, step.of_kind(Kind.JOIN)
+    floor = sentences(*put_on_floor(context, step))
+    held = voice.say(
+        "Bring parts {parts} to where the finished view has them, {people} people or more in all,"
+        " at both sides: one ties and locks, the others keep both hands on the parts, never on one"
+        " balloon, until the last row of this step is locked.",
+        parts=parts,
+        people=ties[0].people,
+    )
+    laid = voice.say_count(
+        "Lay the joints of the row on one another, knot on knot.",
+        "Lay the joints of each row on one another, knot on knot; there are {number} rows.",
+        len(ties),
+    )
     return [
-        voice.say(
-            "Bring parts {parts} to where the finished view has them, {people} people or more in"
-            " all, never by one balloon: one ties and locks, the others hold the parts there until"
-            " the last row is locked.",
-            parts=parts,
-            people=ties[0].people,
-        ),
-        voice.say_count(
-            "Lay the joints of the row on one another, knot on knot.",
-            "Lay the joints of each row on one another, knot on knot; there are {number} rows.",
-            len(ties),
-        ),
+        *([Act(floor, Kind.LAY)] if floor else []),
+        Act(sentences(*lifted_on(context, step), held)),
+        Act(sentences(laid, *how_to_lock(context, step), _round_all(context, step)), Kind.JOIN),
     ]
 
 
-def _round_all(context: Context, step: Step) -> list[str]:
+def _round_all(context: Context, step: Step) -> str:
     """What holds joints that meet together."""
     voice = context.voice
     if step.locks:
-        return [voice.say("The lock goes round all the joints that meet, beside their own locks.")]
-    return [voice.say("Bind the joints fast to one another with a strip of latex.")]
+        return voice.say(
+            "What ties them is one more lock for each row, a pair of {colour} rounds, twisted round"
+            " all the joints that meet, beside the locks that they have. No other balloon and no"
+            " line is needed.",
+            colour=context.lock_name(step.locks[0]),
+        )
+    return voice.say("Bind the joints fast to one another with a strip of latex.")
 
 
 def join_rows(context: Context, step: Step, turn: Turn) -> TurnWords:

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 
 from buildplan.language.messages import Message
 from buildplan.sequence.directions import Direction
+from buildplan.sequence.model import Kind
 
 
 @dataclass(frozen=True)
@@ -34,15 +35,27 @@ class TurnWords:
 
 
 @dataclass(frozen=True)
+class Act:
+    """One of several things that a step has done in order: what is said of it, and the kind of work
+    whose pictures show it, if any do."""
+
+    said: str
+    kind: Kind | None = None
+
+
+@dataclass(frozen=True)
 class StepWords:
     """What one step says: its heading, what to do, turn by turn what is particular to it, and what
-    to count when it is done."""
+    to count when it is done. Where what to do is long, `acts` is the same again, one thing after
+    another, and `intro` what the text says before them."""
 
     number: int
     title: str
     text: str
     turns: tuple[TurnWords, ...]
     check: str
+    intro: str = ""
+    acts: tuple[Act, ...] = ()
 
     @property
     def rows(self) -> tuple[str, ...]:
@@ -52,11 +65,12 @@ class StepWords:
 
 @dataclass(frozen=True)
 class Wording:
-    """What all turns of a step have in common."""
+    """What all turns of a step have in common; `acts` are its text, one thing after another."""
 
     title: str
     text: str
     check: str
+    acts: tuple[Act, ...] = ()
 
 
 @dataclass(frozen=True)

@@ -7,15 +7,21 @@ from itertools import pairwise
 
 from buildplan.design.measures import length_words
 from buildplan.instructions.context import Context
+from buildplan.instructions.model import SetUp
 from buildplan.sequence.model import Kind, Step
 
 
-def setting_up(context: Context, step: Step) -> Iterator[str]:
-    """What is done with the parts before the first of them are tied, each thing a sentence;
-    nothing in a later step, or where parts are tied as they lie."""
-    voice, told = context.voice, context.figures.set_up
+def _set_up(context: Context, step: Step) -> SetUp | None:
+    """How parts come together, in the first step that ties some; None in a later step, or where
+    parts are tied as they lie."""
     first = next(other for other in context.steps if is_tying(other))
-    if told is None or step.number != first.number:
+    return context.figures.set_up if step.number == first.number else None
+
+
+def put_on_floor(context: Context, step: Step) -> Iterator[str]:
+    """How the parts that stand on the floor come to their places, each thing a sentence."""
+    voice, told = context.voice, _set_up(context, step)
+    if told is None:
         return
     if told.apart_m:
         apart = [
@@ -42,6 +48,13 @@ def setting_up(context: Context, step: Step) -> Iterator[str]:
                 part=part,
                 joints=voice.listed(list(told.front[part])),
             )
+
+
+def lifted_on(context: Context, step: Step) -> Iterator[str]:
+    """How parts that were built lying come up, and others on top, each thing a sentence."""
+    voice, told = context.voice, _set_up(context, step)
+    if told is None:
+        return
     if told.lying:
         yield voice.say_count(
             "Part {parts} was built lying: turn it up on its foot, its front to the front.",

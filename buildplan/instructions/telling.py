@@ -17,6 +17,7 @@ from buildplan.instructions import (
     preparing,
     singles,
 )
+from buildplan.instructions.coming import coming
 from buildplan.instructions.context import Context
 from buildplan.instructions.model import NO_FIGURES, Figures, StepWords, TurnWords, Wording
 from buildplan.instructions.read_back import LIKE_PART, MIRRORED_PART
@@ -26,6 +27,8 @@ from buildplan.language.phrases import count_word, sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind, Step, Turn
 from buildplan.sequence.piece import PieceIndex
+
+FEWEST_ACTS = 3  # so many things to do, and they are told one by one
 
 _Tell = Callable[[Context, Step], Wording]
 _Rows = Callable[[Context, Step, Turn], TurnWords]
@@ -67,16 +70,16 @@ def _told(context: Context, step: Step) -> StepWords:
     if step.kind is Kind.LAY and step.operations[0].course:
         tell, tell_rows = courses.lay_course, courses.coming_rows
     said = tell(context, step)
+    intro, again = _how_many(context, step), _again(context, step)
+    apart = len(said.acts) >= FEWEST_ACTS and not again
     return StepWords(
         number=step.number,
         title=said.title,
-        text=sentences(
-            _how_many(context, step),
-            _again(context, step) or said.text,
-            _side_work(context.voice, step),
-        ),
+        text=sentences(intro, again or said.text, _side_work(context.voice, step)),
         turns=tuple(tell_rows(context, step, turn) for turn in step.turns),
         check=said.check,
+        intro=intro if apart else "",
+        acts=said.acts if apart else (),
     )
 
 
@@ -95,7 +98,7 @@ def _again(context: Context, step: Step) -> str:
             MIRRORED_PART,
             **told,
         )
-        laid = step.kind is Kind.LAY or bool(courses.coming(context, step))
+        laid = step.kind is Kind.LAY or bool(coming(context, step))
         return sentences(mirrored, ways_told(context, here.framework.chains) if laid else "")
     return context.voice.say(
         LIKE_PART,

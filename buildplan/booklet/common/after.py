@@ -5,7 +5,6 @@ from __future__ import annotations
 from buildplan.booklet.common.ballasting import STANDING
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.holding import fastening
-from buildplan.booklet.common.lifting import all_locked
 from buildplan.booklet.common.loads import joints_words, mass_words
 from buildplan.design.measures import size_words
 from buildplan.document.blocks import Items, Shown, WriteLines, heading
@@ -17,7 +16,6 @@ from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.ballast import ballast_each_kg
 from buildplan.evaluation.figures import weight_words, wind_words
 from buildplan.language.messages import mark
-from buildplan.sequence.reach import lifters
 from buildplan.shape.whereabouts import group_words
 
 VIEW_HEIGHT, SIDE_HEIGHT = 190.0, 110.0
@@ -28,14 +26,13 @@ def standing(book: Book) -> Section:
     voice = book.voice
     stands = book.figures.stands
     first = [
-        heading(voice.say("Before you let go") if stands else voice.say("Before you lift")),
-        Items(_before(book), ticked=True),
         *([] if stands else [heading(voice.say("Stand it up")), Items(_standing_up(book))]),
         heading(voice.say("Hold it down")),
         Items(_holding_down(book)),
     ]
     second = [
-        _view(book, "corner", VIEW_HEIGHT),
+        # what stands as it was built has been shown so with its last step
+        *([] if stands else [_view(book, "corner", VIEW_HEIGHT)]),
         _view(book, "side", SIDE_HEIGHT),
         heading(voice.say("Carry it")),
         Items(_carrying(book)),
@@ -55,18 +52,6 @@ def _view(book: Book, name: str, height: float) -> Shown:
     )
     picture = finished_picture(book.framework, book.shape, CAMERAS[name], width, height, alt=alt)
     return Shown(picture)
-
-
-def _before(book: Book) -> list[str]:
-    voice = book.voice
-    return [
-        *map(strong, all_locked(book)),
-        voice.say("The way to its place is clear, and so are exits and sockets"),
-        voice.say(
-            "{people} people or more are there, shoes on, hands free",
-            people=strong(voice.whole(lifters(book.shape))),
-        ),
-    ]
 
 
 def _standing_up(book: Book) -> list[str]:

@@ -1,39 +1,109 @@
-"""Ballast in the step that stands a piece up: how much, where, and the page that says more."""
+"""Ballast in the step that first needs it: how much, where, and the page that says more; and what
+is to be looked to before a piece is stood up."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
+
+from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.lifting import all_locked
 from buildplan.booklet.common.loads import joints_words, mass_words
+from buildplan.booklet.common.panel_rows import ROW_GAP
+from buildplan.document.blocks import Items, Words
 from buildplan.document.links import PageLink
 from buildplan.document.printing import Section
-from buildplan.document.text import underlined
+from buildplan.document.text import plain, strong, underlined
 from buildplan.evaluation.ballast import ballast_each_kg
+from buildplan.instructions.coming import coming
+from buildplan.instructions.model import Act
+from buildplan.instructions.setting_up import is_tying
 from buildplan.language.messages import mark
 from buildplan.sequence.model import Kind, Step
+from buildplan.sequence.reach import lifters
 
 STANDING = mark("Stand it up, hold it down")
 
 
 def is_ballasted(book: Book, step: Step) -> bool:
-    """Whether ballast comes on in a step: where the piece is stood up or let stand, unless it is
-    fastened to what holds it."""
-    return step.kind is Kind.STAND_UP and bool(book.examination.wind.ballast_at)
+    """Whether ballast comes on in a step, unless the piece is fastened to what holds it: where it
+    first grows up from the floor, where parts that stand are first tied, or where it is stood
+    up."""
+    at = book.examination.wind.ballast_at
+    return bool(at) and step.number == _first_needing(book, at)
+
+
+def _first_needing(book: Book, at: Sequence[str]) -> int:
+    """The number of the step in which ballast comes on at some joints."""
+    last = next(step.number for step in book.steps if step.kind is Kind.STAND_UP)
+    if not book.figures.stands:
+        return last
+    stood = book.figures.set_up
+    if book.framework.parts:
+        on_floor = stood is not None and {
+            part.name for part in map(book.framework.part_at, at) if part is not None
+        } <= set(stood.standing)
+        return next(filter(is_tying, book.steps)).number if on_floor else last
+    joined: set[str] = set()
+    for step in book.steps:
+        if set(at) <= joined and coming(book.context, step):
+            return step.number
+        joined |= {operation.joints[0] for operation in step.of_kind(Kind.JOIN)}
+    return last
+
+
+def ballast_act(book: Book) -> Act:
+    """Ballast tied on while more of the piece is still to come."""
+    return Act(
+        book.voice.say(
+            "Tie ballast of {each} to each of {joints} now: it keeps what stands from falling over"
+            " while the rest comes on.",
+            **_masses(book),
+        )
+    )
 
 
 def ballast_row(book: Book) -> str:
     """Ballast, to be ticked before anybody lets go."""
-    return book.voice.say(
-        "Tie ballast of {each} to each of {joints}, then let go",
-        each=mass_words(ballast_each_kg(book.examination), book.voice),
-        joints=joints_words(book.examination.wind.ballast_at, book.voice),
-    )
+    return book.voice.say("Tie ballast of {each} to each of {joints}, then let go", **_masses(book))
+
+
+def _masses(book: Book) -> Mapping[str, str]:
+    return {
+        "each": mass_words(ballast_each_kg(book.examination), book.voice),
+        "joints": joints_words(book.examination.wind.ballast_at, book.voice),
+    }
+
+
+def before_standing(book: Book, step: Step) -> Sequence[Flowable]:
+    """What is to be looked to before a piece is lifted, or let go; of any other step nothing."""
+    if step.kind is not Kind.STAND_UP:
+        return ()
+    voice, stands = book.voice, book.figures.stands
+    ready = []
+    if book.examination.wind.ballast_at:
+        ready.append(
+            voice.say("Ballast lies ready: {each} for each of {joints}", **_masses(book))
+            if is_ballasted(book, step)
+            else voice.say("Ballast is on: {each} at each of {joints}", **_masses(book))
+        )
+    rows = [
+        *map(strong, all_locked(book)),
+        voice.say("The way to its place is clear, and so are exits and sockets"),
+        voice.say(
+            "{people} people or more are there, shoes on, hands free",
+            people=strong(voice.whole(lifters(book.shape))),
+        ),
+        *map(plain, ready),
+    ]
+    title = voice.say("Before you let go") if stands else voice.say("Before you lift")
+    return (Words(strong(title), after=3.0, keep=True), Items(rows, ticked=True, gap=ROW_GAP))
 
 
 def ballast_link(book: Book, step: Step) -> Sequence[PageLink]:
-    """What leads from the step that stands a piece up to the page about it."""
-    if step.kind is not Kind.STAND_UP:
+    """What leads from a step that ballasts a piece or stands it up to the page about it."""
+    if step.kind is not Kind.STAND_UP and not is_ballasted(book, step):
         return ()
     voice = book.voice
     title = voice.say(STANDING)
@@ -45,4 +115,4 @@ def ballast_link(book: Book, step: Step) -> Sequence[PageLink]:
         return voice.say("To {title}, page {page}", title=title, page=page)
 
     here = underlined(voice.say("ballast: below on this page"))
-    return (PageLink(Section(title, ()).place, markup, words, here=here),)
+    return (PageLink(Section(title, ()).place, markup, words, after=10.0, here=here),)

@@ -9,7 +9,7 @@ import numpy as np
 
 from buildplan.booklet.common.book import Book
 from buildplan.drawing.marks import Picture
-from buildplan.drawing.techniques.rounds import lay_round, lay_row, set_round
+from buildplan.drawing.techniques.rounds import lay_round, lay_row, set_round, stand_round
 from buildplan.framework.model import LongChain
 from buildplan.sequence.directions import Direction
 from buildplan.sequence.laid import RoundCourse, round_course, row_of
@@ -40,6 +40,18 @@ def laid_pictures(book: Book, step: Step) -> tuple[Picture, ...]:
         return ()
     first = _first_deg(book, course.ring)
     return (lay_round(book.framework, book.voice, course.ring, course.up, first, turn),)
+
+
+def stood_pictures(book: Book, step: Step) -> tuple[Picture, ...]:
+    """How the zigzag of the first ring comes up once it is locked, where none before did."""
+    course = _round(book, step)
+    if course is None or course.down is not None or course.up is None:
+        return ()
+    before = [_round(book, other) for other in book.steps[: step.number - 1]]
+    if any(other is not None and other.down is None for other in before):
+        return ()
+    turn = _turn(book, course.ring)
+    return (stand_round(book.framework, book.voice, course.ring, course.up, turn),)
 
 
 def _round(book: Book, step: Step) -> RoundCourse | None:

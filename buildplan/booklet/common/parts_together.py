@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from buildplan.booklet.common.book import Book
 from buildplan.design.measures import length_words
 from buildplan.drawing.marks import Picture
@@ -14,15 +16,21 @@ from buildplan.sequence.model import Kind, Step
 SIZE = (252.0, 224.0)
 
 
-def tying_pictures(book: Book, step: Step) -> tuple[Picture, ...]:
-    """How parts come together, if they do so standing, how the first joints of a step are tied to
-    one another, the upper above, and how a lock is made if no step before shows it."""
+def tying_pictures(book: Book, step: Step) -> Mapping[Kind, tuple[Picture, ...]]:
+    """How parts come together (laying), if they do so standing, how the first joints of a step are
+    tied to one another, the upper above (joining), and how a lock is made if no step before shows
+    it."""
     joints = step.of_kind(Kind.JOIN)[0].joints
     up = tied_heights(book.framework, book.shape, joints)
     tied = tie_parts(book.framework, sorted(joints, key=lambda one: -up[one]), book.voice)
     known = any(Kind.LOCK in other.kinds for other in book.steps[: step.number - 1])
     locks = moves(book.framework, step, book.voice, () if known else (Kind.LOCK,))
-    return (*_put_together(book, step), tied, *locks)
+    together = _put_together(book, step)
+    return {
+        **({Kind.LAY: together} if together else {}),
+        Kind.JOIN: (tied,),
+        **({Kind.LOCK: locks} if locks else {}),
+    }
 
 
 def _put_together(book: Book, step: Step) -> tuple[Picture, ...]:

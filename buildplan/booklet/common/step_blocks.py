@@ -8,10 +8,18 @@ from itertools import groupby
 from reportlab.lib.styles import ParagraphStyle
 from reportlab.platypus import Flowable
 
-from buildplan.booklet.common.ballasting import ballast_link, ballast_row, is_ballasted
+from buildplan.booklet.common.acts import told_in_order
+from buildplan.booklet.common.ballasting import (
+    ballast_act,
+    ballast_link,
+    ballast_row,
+    before_standing,
+    is_ballasted,
+)
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views
-from buildplan.booklet.common.map_sheets import MapSheets, map_place, step_place
+from buildplan.booklet.common.map_links import title_beside_map, to_the_map
+from buildplan.booklet.common.map_sheets import MapSheets, step_place
 from buildplan.booklet.common.other_sides import is_seen_across
 from buildplan.booklet.common.panel_rows import (
     ABREAST_FROM,
@@ -24,7 +32,7 @@ from buildplan.booklet.common.panel_rows import (
 )
 from buildplan.booklet.common.phone_code import STEPS_MM
 from buildplan.booklet.common.spurs import spur_of_step, spur_pictures, spur_place
-from buildplan.booklet.common.step_moves import corner_of, how_to, new_moves
+from buildplan.booklet.common.step_moves import act_moves, corner_of, how_to, new_moves
 from buildplan.booklet.common.step_pictures import (
     CELL_WIDTH,
     PlacedPicture,
@@ -36,9 +44,9 @@ from buildplan.booklet.common.step_pictures import (
 from buildplan.booklet.common.strips import strip_rows
 from buildplan.document.blocks import Items, PictureRow, Rule, Shown, Stack, Words
 from buildplan.document.layout import Columns
-from buildplan.document.links import Anchor, PageLink
+from buildplan.document.links import Anchor
 from buildplan.document.paper import mm
-from buildplan.document.text import BODY, HEADING, plain, strong, underlined
+from buildplan.document.text import BODY, HEADING, plain, strong
 from buildplan.drawing.marks import Picture
 from buildplan.instructions.printed_rows import printed
 from buildplan.sequence.model import Kind, Stage, Step
@@ -50,7 +58,6 @@ NARROWEST, WIDEST = 150.0, 250.0
 FEW_JOINTS, NARROWEST_OF_FEW = 2, 104.0  # a close-up of so few joints that meet needs less
 PLACE = (84.0, 62.0)
 WORDS_SHARE = 0.52
-TITLE_SHARES = (0.74, 0.26)
 SHORT_CHECK = 60  # letters; a longer check stands below the pictures, not under one of them
 LONG_CHECK = 240  # letters; a check longer than this has the whole width
 COLUMN_GAP = 14.0
@@ -72,9 +79,14 @@ def step_block(
     progress = (step.number, len(book.steps))
     place = Anchor(step_place(step), f"{step.number} {book.told(step).title}", progress)
     if _has_pictures(book, views, step):
-        moves = _moves(book, step, taught)
-        work = _on_the_piece if views.of(step) else _along_a_spur
-        body = work(book, views, sheets, step, () if before else moves)
+        acts = acts_of(book, step, taught)
+        moves = [] if acts else _moves(book, step, taught)
+        below = () if before else moves
+        body = (
+            _on_the_piece(book, views, sheets, step, below, acts)
+            if views.of(step)
+            else _along_a_spur(book, views, sheets, step, below)
+        )
         shown = in_rows([[Shown(move)] for move in moves], book.paper.measure)
         before = [Stack([*before, *shown], whole=True)] if before else ()
     else:
@@ -82,12 +94,12 @@ def step_block(
         title = f"{step.number} {book.told(step).title}"
         body = [title_beside_map(book, sheets, step, title), *told(book, views, step)]
     # chains with their colours can be parted from one another
-    below = BELOW_TITLE + (mm(STEPS_MM) if book.link else 0.0)
+    under = BELOW_TITLE + (mm(STEPS_MM) if book.link else 0.0)
     parted = bool(strip_rows(book, step))
-    stack = Stack([Rule(), place, *body], whole=not parted, below_title=below)
+    stack = Stack([Rule(), place, *body], whole=not parted, below_title=under)
     if not before:
         return stack
-    return Stack([*before, stack], whole=True, below_title=below, most_empty=MOST_EMPTY)
+    return Stack([*before, stack], whole=True, below_title=under, most_empty=MOST_EMPTY)
 
 
 def _has_pictures(book: Book, views: Views, step: Step) -> bool:
@@ -140,12 +152,32 @@ def _moves(book: Book, step: Step, taught: Set[Kind]) -> list[Picture]:
     return [how_to(book, step, move) for move in new_moves(book, step, PICTURE_HEIGHT, taught)]
 
 
+def acts_of(book: Book, step: Step, taught: Set[Kind] = frozenset()) -> list[Flowable]:
+    """What a step has done one thing after another, each with the hand moves that are new with it;
+    nothing where its words are few."""
+    acts = list(book.told(step).acts)
+    if not acts:
+        return []
+    if is_ballasted(book, step):
+        acts.insert(1, ballast_act(book))
+    pictures = {
+        kind: [how_to(book, step, move) for move in some]
+        for kind, some in act_moves(book, step, taught).items()
+    }
+    return told_in_order(acts, pictures, book.paper.measure)
+
+
 def _on_the_piece(
-    book: Book, views: Views, sheets: MapSheets, step: Step, moves: Sequence[Picture]
+    book: Book,
+    views: Views,
+    sheets: MapSheets,
+    step: Step,
+    moves: Sequence[Picture],
+    acts: Sequence[Flowable],
 ) -> list[Flowable]:
-    """Title and words; the hand moves that are new; a panel for each brace with its rows under it,
-    and the diagram of a corner; the whole piece where a row of them has a place left, else with
-    the hand moves or beside the words; the check last."""
+    """Title and words; the hand moves that are new, or the acts with theirs; a panel for each brace
+    with its rows under it, and the diagram of a corner; the whole piece where a row of them has a
+    place left, else with the hand moves or beside the words; the check last."""
     measure = book.paper.measure
     told_turns = book.told(step).turns
     turns = [list(turn.lines) for turn in told_turns if turn.name]
@@ -155,9 +187,11 @@ def _on_the_piece(
     alone = len(turns) != closeups  # several turns in one panel: their rows stand by themselves
     told: Sequence[Sequence[str]] = [()] * closeups if alone else turns
     cells = [panel(picture, rows) for picture, rows in zip(panels.closeups, told, strict=True)]
-    check = Items([check_words(book, step)], ticked=True, gap=ROW_GAP)
+    check = Stack(
+        [Items([check_words(book, step)], ticked=True, gap=ROW_GAP), *ballast_link(book, step)]
+    )
     aside = [] if has_place else [panels.where]
-    head = [_head(book, sheets, step, None if moves else next(iter(aside), None))]
+    head = [_head(book, sheets, step, None if moves else next(iter(aside), None)), *acts]
     head += in_rows([[Shown(one)] for one in (*moves, *(aside if moves else ()))], measure)
     if has_place and not alone and measure >= ABREAST_FROM:
         if closeups == 1:  # what is to be ticked has the room between the pictures
@@ -180,7 +214,7 @@ def _head(book: Book, sheets: MapSheets, step: Step, where: Picture | None) -> C
     is given, the small picture of where on the whole piece."""
     words: list[Flowable] = [Words(markup, style) for style, markup in paragraphs(book, step)]
     shares = (book.paper.measure - PLACE[0] - COLUMN_GAP, PLACE[0])
-    beside = [*_to_the_map(book, sheets, step), *([Shown(where)] if where else [])]
+    beside = [*to_the_map(book, sheets, step), *([Shown(where)] if where else [])]
     return Columns(([_title_words(book, step), *words], beside), shares, gap=COLUMN_GAP, after=4.0)
 
 
@@ -206,8 +240,11 @@ def _sizes(book: Book, views: Views, step: Step) -> tuple[tuple[float, float], b
 
 def _beside_the_piece(book: Book, views: Views, step: Step) -> list[Flowable]:
     """A single narrow picture at the right of the words, others below them."""
-    pictures = _pictures(book, views, step)
-    words: list[Flowable] = [Words(markup, style) for style, markup in paragraphs(book, step)]
+    acts = acts_of(book, step)
+    words = [*before_standing(book, step)]
+    words += [Words(markup, style) for style, markup in paragraphs(book, step)]
+    pictures = StepPictures((), 0.0) if acts else _pictures(book, views, step)
+    words += acts
     strips = strip_rows(book, step)
     marked = [check_words(book, step)] if strips else ticks(book, step)
     below: list[Flowable] = []
@@ -236,41 +273,15 @@ def _rows(pictures: StepPictures) -> list[list[PlacedPicture]]:
     return [list(row) for _, row in groupby(pictures.placed, key=lambda at: at.y)]
 
 
-def title_beside_map(book: Book, sheets: MapSheets, step: Step, words: str) -> Flowable:
-    """A title, and at its right where the step's joints are on the map."""
-    title, link = Words(plain(words), HEADING, "H2"), _to_the_map(book, sheets, step)
-    columns = [[title], link] if link else [[title]]
-    block = Columns(columns, TITLE_SHARES if link else (), after=4.0)
-    block.keepWithNext = True
-    return block
-
-
 def _title_words(book: Book, step: Step) -> Words:
     return Words(plain(f"{step.number} {book.told(step).title}"), HEADING, "H2")
 
 
-def _to_the_map(book: Book, sheets: MapSheets, step: Step) -> list[Flowable]:
-    """Where a step's joints are on the map: every sheet that shows some which no other does."""
-    return [_map_link(book, sheet, step) for sheet in sheets.sheets_of.get(step.number, ())]
-
-
-def _map_link(book: Book, sheet: int, step: Step) -> PageLink:
-    voice = book.voice
-
-    def markup(page: int) -> str:
-        return underlined(voice.say("map: page {page}", page=page))
-
-    def words(page: int) -> str:
-        return voice.say(
-            "From step {number} to the joint map, page {page}", number=step.number, page=page
-        )
-
-    return PageLink(map_place(sheet), markup, words)
-
-
 def paragraphs(book: Book, step: Step) -> list[tuple[ParagraphStyle, str]]:
     """A step's words: style and markup of each paragraph."""
-    texts = [(BODY, plain(book.told(step).text))]
+    told = book.told(step)
+    text = told.intro if told.acts else told.text
+    texts = [(BODY, plain(text))] if text else []
     for stage in dict.fromkeys(operation.stage for operation in step.operations):
         note = book.design.text.get(stage.value)
         if note and step.number == _first_of_stage(book.steps, stage):
@@ -280,7 +291,8 @@ def paragraphs(book: Book, step: Step) -> list[tuple[ParagraphStyle, str]]:
 
 def ticks(book: Book, step: Step) -> list[str]:
     """What is to be ticked: the rows of the step, the ballast where it comes on, and the check."""
-    rows = [*book.told(step).rows, *([ballast_row(book)] if is_ballasted(book, step) else [])]
+    late = step.kind is Kind.STAND_UP and is_ballasted(book, step)
+    rows = [*book.told(step).rows, *([ballast_row(book)] if late else [])]
     return [*(plain(words) for words in rows), check_words(book, step)]
 
 

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Set
+from collections.abc import Hashable, Mapping, Set
 from dataclasses import replace
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import (
     ON_THE_PIECE,
 )
-from buildplan.booklet.common.laid_courses import laid_pictures
+from buildplan.booklet.common.laid_courses import laid_pictures, stood_pictures
 from buildplan.booklet.common.parts_together import tying_pictures
 from buildplan.booklet.common.spurs import spur_before
 from buildplan.drawing.camera import CAMERAS
@@ -20,7 +20,7 @@ from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
 from buildplan.drawing.section_diagram import section_diagram
 from buildplan.drawing.standing_up import standing_up_picture
-from buildplan.drawing.techniques import balloons_brought, moves
+from buildplan.drawing.techniques import balloons_brought, moves_by_kind
 from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.model import Cell, Role
 from buildplan.sequence.model import Kind, Operation, Step
@@ -44,18 +44,11 @@ def first_moves(
         own = book.framework.built_with(step.operations[0].joints[0])
         return (laid_layers(own, book.shape.at, *LAYERS_SIZE, book.voice),)
     if _ties(step):
-        return tying_pictures(book, step) if _is_first_of_kind(book, step) else ()
-    laid = laid_pictures(book, step)
+        return _flat(act_moves(book, step))
     if step.kind not in ON_THE_PIECE:
-        kinds = set(step.kinds) - ({Kind.LAY} if laid else set())
-        return (*moves(book.framework, step, book.voice, kinds), *laid)
-    # other chains that come in are where they lie on the close-ups
-    new = _new_kinds(book, step) - {Kind.LAY} - taught
-    pictures = (
-        *moves(book.framework, step, book.voice, new & BEFORE_LAYING),
-        *laid,
-        *moves(book.framework, step, book.voice, new - BEFORE_LAYING, book.shape),
-    )
+        return _flat(_by_kind(book, step, frozenset(step.kinds)))
+    new = _new_on_the_piece(book, step, taught)
+    pictures = _flat(_by_kind(book, step, new))
     brace = _first_brace(book, step) if Kind.BRACE in new else None
     if brace and _is_first_of_kind(book, step) and corner_of(book, step) is None:
         # the way round is in the diagram, as the close-ups have it
@@ -63,6 +56,43 @@ def first_moves(
         diagram = section_diagram(book.framework, brace, locked, book.voice, height)
         return (diagram, *pictures[1:])
     return pictures
+
+
+def _new_on_the_piece(book: Book, step: Step, taught: Set[Kind]) -> frozenset[Kind]:
+    """The kinds of work on the piece that a step is to show: other chains that come in are where
+    they lie on the close-ups."""
+    return _new_kinds(book, step) - {Kind.LAY} - taught
+
+
+def _by_kind(book: Book, step: Step, kinds: Set[Kind]) -> Mapping[Kind, tuple[Picture, ...]]:
+    """The hand moves of `kinds` of work in a step, in the order of the work; chains that come in
+    where they lie, and how they come up, the first time that each way of laying them comes up."""
+    laid = laid_pictures(book, step)
+    stood = stood_pictures(book, step) if Kind.CLOSE_RING in kinds else ()
+    drawn = moves_by_kind(book.framework, step, book.voice, kinds, book.shape)
+    found: dict[Kind, tuple[Picture, ...]] = {
+        kind: drawn[kind] for kind in drawn if kind in BEFORE_LAYING
+    }
+    if laid or Kind.LAY in drawn:
+        found[Kind.LAY] = laid or drawn[Kind.LAY]
+    found |= {kind: drawn[kind] for kind in drawn if kind not in {*BEFORE_LAYING, Kind.LAY}}
+    return found | ({Kind.STAND_UP: stood} if stood else {})
+
+
+def _flat(pictures: Mapping[Kind, tuple[Picture, ...]]) -> tuple[Picture, ...]:
+    return tuple(picture for some in pictures.values() for picture in some)
+
+
+def act_moves(
+    book: Book, step: Step, taught: Set[Kind] = frozenset()
+) -> Mapping[Kind, tuple[Picture, ...]]:
+    """The hand moves that a step is the first to show, by the kinds of work of its acts; those of
+    `taught` kinds of work on the piece are shown elsewhere."""
+    if _ties(step):
+        return tying_pictures(book, step) if _is_first_of_kind(book, step) else {}
+    if step.kind in ON_THE_PIECE:
+        return _by_kind(book, step, _new_on_the_piece(book, step, taught))
+    return _by_kind(book, step, _new_beside_it(book, step))
 
 
 def shows_locks(book: Book, step: Step) -> bool:
@@ -80,14 +110,17 @@ def new_moves(
     """The hand moves that a step is the first to show: what was shown is not shown again."""
     if step.kind in ON_THE_PIECE or step.kind is Kind.STAND_UP or is_laid_to_brace(book, step):
         return first_moves(book, step, height, taught)
+    return _flat(_by_kind(book, step, _new_beside_it(book, step)))
+
+
+def _new_beside_it(book: Book, step: Step) -> frozenset[Kind]:
+    """The kinds of work beside the piece that a step is the first to show so."""
     shown = {
         _move(book, operation)
         for other in book.steps[: step.number - 1]
         for operation in other.operations
     }
-    new = {operation.kind for operation in step.operations if _move(book, operation) not in shown}
-    laid = laid_pictures(book, step)
-    return (*moves(book.framework, step, book.voice, new - ({Kind.LAY} if laid else set())), *laid)
+    return frozenset(op.kind for op in step.operations if _move(book, op) not in shown)
 
 
 def is_laid_to_brace(book: Book, step: Step) -> bool:
@@ -156,11 +189,18 @@ def _new_kinds(book: Book, step: Step) -> frozenset[Kind]:
     before = [other for other in book.steps if other.number < step.number]
     known = {kind for other in before if _ties(other) == _ties(step) for kind in other.kinds}
     known |= {Kind.LOCK for other in before if Kind.LOCK in other.kinds}
+    if not any(map(_tags_round, before)):
+        known -= {Kind.TAG} if _tags_round(step) else set()
     if step.kind is Kind.JOIN and not _ties(step):
         joins = [one for one in before if one.kind is Kind.JOIN and not _ties(one)]
         met = max((_met(book, other) for other in joins), default=0)
         known -= {Kind.JOIN} if _met(book, step) > met else set()
     return frozenset(step.kinds) - known
+
+
+def _tags_round(step: Step) -> bool:
+    """Whether a step tags chains that it closes, each knot by its row."""
+    return {Kind.TAG, Kind.CLOSE_RING} <= set(step.kinds)
 
 
 def _met(book: Book, step: Step) -> int:

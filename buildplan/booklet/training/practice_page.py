@@ -7,12 +7,13 @@ from dataclasses import replace
 
 from reportlab.platypus import Flowable
 
+from buildplan.booklet.common.acts import told_in_order
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import ON_THE_PIECE
 from buildplan.booklet.common.map_sheets import step_place
 from buildplan.booklet.common.panel_rows import in_rows
 from buildplan.booklet.common.step_blocks import MOST_EMPTY, PICTURE_HEIGHT
-from buildplan.booklet.common.step_moves import corner_of, first_moves
+from buildplan.booklet.common.step_moves import act_moves, corner_of, first_moves
 from buildplan.booklet.common.step_pictures import CELL_HEIGHT, CELL_WIDTH
 from buildplan.booklet.training.pages import BEGINNER, DATE_LINE, LINE, in_fives, minutes_of
 from buildplan.booklet.training.practice import Practice, practice
@@ -153,12 +154,17 @@ def _on_the_piece(book: Book, own: Book, made: Practice, step: Step, said: StepW
     learnt = [*book.steps[: first.number - 1], *made.steps[: step.number - 1]]
     rows = [row for turn in said.turns for row in turn.lines]
     lessons = lessons_of(own, learnt, step)
-    shown = [
+    shown = act_moves(own, step)
+    known = {kind for other in made.steps[: step.number - 1] for kind in other.kinds}
+    new = [act for act in said.acts if act.kind in shown or act.kind not in known]
+    acts = told_in_order(new, shown, book.paper.measure)
+    blocks = [
         Words(strong(said.title), after=3.0, keep=True),
-        *_how(book, learnt, step),
-        *in_rows(moves, book.paper.measure, rows),
+        *([*acts, *_listed([plain(row) for row in rows])] if said.acts else ()),
+        *(() if said.acts else _how(book, learnt, step)),
+        *(() if said.acts else in_rows(moves, book.paper.measure, rows)),
     ]
-    return Stack([*lessons, Stack(shown, whole=not lessons, most_empty=MOST_EMPTY)])
+    return Stack([*lessons, Stack(blocks, whole=not lessons, most_empty=MOST_EMPTY)])
 
 
 def _how(book: Book, learnt: Sequence[Step], step: Step) -> list[Flowable]:

@@ -60,18 +60,32 @@ def moves(
 ) -> tuple[Picture, ...]:
     """The hand moves that a step takes, with its own balloons and joints; of `kinds` of work. With
     the shape a joint's balloons are the way round that they are built."""
+    found = moves_by_kind(framework, step, voice, kinds, shape)
+    return tuple(move for some in found.values() for move in some)
+
+
+def moves_by_kind(
+    framework: Framework,
+    step: Step,
+    voice: Voice,
+    kinds: Collection[Kind] = tuple(Kind),
+    shape: Shape | None = None,
+) -> Mapping[Kind, tuple[Picture, ...]]:
+    """The same as `moves`, by the kinds of work in the order in which they come up."""
     first: dict[Kind, Operation] = {}
     for operation in step.operations:
         first.setdefault(operation.kind, operation)
     joins = step.of_kind(Kind.JOIN)
     if joins:  # of joints, the first where most balloons meet
         first[Kind.JOIN] = max(joins, key=lambda join: balloons_brought(framework, join.joints[0]))
-    return tuple(
-        move
+    closed = tuple(operation.chain for operation in step.of_kind(Kind.CLOSE_RING))
+    return {
+        kind: (close_ring(framework, voice, closed),)
+        if kind is Kind.CLOSE_RING
+        else _moves_of(framework, operation, voice, shape)
         for kind, operation in first.items()
         if kind in kinds
-        for move in _moves_of(framework, operation, voice, shape)
-    )
+    }
 
 
 def _moves_of(
@@ -137,4 +151,11 @@ def _applies(draw: Technique, framework: Framework) -> bool:
     return True
 
 
-__all__ = ["TECHNIQUES", "Technique", "balloons_brought", "moves", "technique_pictures"]
+__all__ = [
+    "TECHNIQUES",
+    "Technique",
+    "balloons_brought",
+    "moves",
+    "moves_by_kind",
+    "technique_pictures",
+]

@@ -32,6 +32,8 @@ from buildplan.drawing.techniques.props import (
 from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
 
+OWN, EARLIER = 15.0, 0.45  # the locks that two joints have before they are tied: smaller, paler
+
 
 def _twist_from_side(x: float, y: float, chain: str, lock: str) -> list[Mark]:
     """The joint seen along the brace, front up: the lock's knot lies on it, its two necks
@@ -140,6 +142,10 @@ def tie_parts(framework: Framework, joints: Sequence[str], voice: Voice) -> Pict
             marks += link(
                 (at[0] + way * 8, at[1]), (at[0] + way * 46, at[1] + side * 16), 25, colours.chain
             )
+        for way in (1, -1):
+            knot_at = (at[0] + way * 4, at[1] + side * 6)
+            own_at = (at[0] + way * 13, at[1] + side * 17)
+            marks += round_(own_at, knot_at, OWN, mix(colours.lock, PAPER, EARLIER))
         marks += joint_marks(at, radius, joint, skipped=False, locked=True, repeat=False)
     marks += move([(60, y + 12), (60, y + 3)])
     marks += move([(60, y - 12), (60, y - 3)])
@@ -150,10 +156,13 @@ def tie_parts(framework: Framework, joints: Sequence[str], voice: Voice) -> Pict
             start, finish = (x + near * dx, y + near * dy), (x + far * dx, y + far * dy)
             marks += link(start, finish, 25, colours.chain)
     marks += knot((x, y), 35, colours.chain, 3.6)
-    for step in (-1, 1):
-        marks += round_((x, y + step * 15.0), (x, y + step * 3.0), 22, colours.lock)
+    for side in (1, -1):
+        for way in (1, -1):
+            own_at, knot_at = (x + way * 13, y + side * 24), (x + way * 3, y + side * 8)
+            marks += round_(own_at, knot_at, OWN, mix(colours.lock, PAPER, EARLIER))
+        marks += round_((x + side * 17.0, y), (x + side * 4.0, y), 24, colours.lock)
     marks += [
-        words((60, 6), voice.say("two joints of two parts")),
+        words((60, 6), voice.say("each with its own lock")),
         words((x, 6), voice.say("one lock round both")),
     ]
     return picture(

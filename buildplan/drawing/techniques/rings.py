@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from itertools import pairwise
 
 from buildplan.drawing.fonts import text_width
@@ -20,7 +20,6 @@ from buildplan.drawing.techniques.props import (
     weave,
     words,
 )
-from buildplan.framework.counts import ring_lengths
 from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
 
@@ -53,14 +52,16 @@ def evenly(line: Sequence[Point], count: int) -> list[Point]:
     return found
 
 
-def close_ring(framework: Framework, voice: Voice) -> Picture:
-    """The two free ends of a chain brought together, its balloons counted first."""
+def close_ring(framework: Framework, voice: Voice, letters: Collection[str] = ()) -> Picture:
+    """The two free ends of a chain brought together, its balloons counted first; of the chains
+    with `letters` only, where they are given."""
     colours = palette(framework)
-    lengths = ring_lengths(framework)
-    alike = len(set(lengths)) == 1
-    counts = [
-        f"{c.letter} {voice.whole(len(c.chain.links))}" for c in framework.chains if c.chain.closed
+    closed = [
+        c for c in framework.chains if c.chain.closed and (c.letter in letters or not letters)
     ]
+    lengths = [len(c.chain.links) for c in closed]
+    alike = len(set(lengths)) == 1
+    counts = [f"{c.letter} {voice.whole(len(c.chain.links))}" for c in closed]
     centre = (110.0, 78.0)
     points = round_points(centre, 92, 48, 16, -72, 324)
     marks: list[Mark] = []
@@ -89,7 +90,7 @@ def close_ring(framework: Framework, voice: Voice) -> Picture:
     ]
     rows = [voice.whole(lengths[0])] if alike else [", ".join(counts[i : i + 4]) for i in (0, 4)]
     if max(text_width(row, 10, bold=True) for row in rows) > WITHIN or len(counts) > 8:
-        rows = [f"{voice.whole(min(lengths))} – {voice.whole(max(lengths))}"]
+        rows = [voice.say("each as its row says")]
     size = 20.0 if alike else 10.0
     for i, row in enumerate(reversed([row for row in rows if row])):
         marks.append(Label((110, 78 + 12 * i), row, size, INK, bold=True))

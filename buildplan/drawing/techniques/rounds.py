@@ -13,7 +13,7 @@ from collections.abc import Mapping, Sequence
 from buildplan.drawing.line_art import INK, TYPE
 from buildplan.drawing.map_style import joint_marks, joint_radius
 from buildplan.drawing.marks import Label, Mark, Picture, Point
-from buildplan.drawing.techniques.props import link, move, picture, signs, words
+from buildplan.drawing.techniques.props import WIDTH, link, move, picture, signs, words
 from buildplan.drawing.techniques.rings import round_points
 from buildplan.drawing.way_round import pointed
 from buildplan.framework.model import Framework, LongChain
@@ -21,15 +21,17 @@ from buildplan.language.phrases import first_to_last
 from buildplan.language.voice import Voice
 from buildplan.sequence.laid import RoundCourse
 
-# Points. The ring lies about MIDDLE, the tips of its zigzag so far from there.
-MIDDLE, TIPS = (76.0, 70.0), 56.0
+# Points. The tips of a zigzag are so far from the middle of the ring that it lies round; so much
+# is free beyond the discs of their joints.
+TIPS, FREE = 56.0, 1.5
 MOST_NAMED = 9  # of more joints round a ring only the first and the last are named
 # Stoutness of a balloon to its length, as drawn; lean ones leave those beside them to be seen.
 PLUMP, LEAN = 0.75, 0.56
-NAMES_X = 148.0
+NAMES_WIDE, LEAST_ABOUT = 72.0, 70.0
 # A ring set on: so many of its joints are shown, so far apart, at these heights.
 SHOWN, APART, FIRST_X = 4, 46.0, 42.0
 BELOW, TIP, LIFTED, HIGHEST = 10.0, 46.0, 84.0, 124.0
+LYING, ON_FLOOR, CROWN = 20.0, 62.0, 116.0  # the first ring, its zigzag lying and standing
 # A row on the floor: where it lies, how many joints and how many balloons up have room.
 ROW_X, ROW_Y, ROW_WIDTH, LETTERS_Y = 16.0, 14.0, 188.0, 130.0
 MOST_ALONG, MOST_UP = 9, 5
@@ -50,25 +52,34 @@ def lay_round(
     step = 2 * math.pi / count * turn
     near = _ring_radius(count)
     first = math.radians(first_deg)
-    at = {joint: _round_about(near, first + step * i) for i, joint in enumerate(ring.chain.joints)}
+    about = max(LEAST_ABOUT, TIPS + joint_radius(framework) + FREE)
+    middle = (about, about)
+    at = {
+        joint: _round_about(middle, near, first + step * i)
+        for i, joint in enumerate(ring.chain.joints)
+    }
     walk = _walk(zigzag)
     for (before, _, tip), (_, _, after) in zip(walk, [*walk[1:], walk[0]], strict=True):
         if before in ring.chain.joints:
-            x, y = (at[before][i] + at[after][i] - 2 * MIDDLE[i] for i in (0, 1))
-            at[tip] = _round_about(TIPS, math.atan2(y, x))
+            x, y = (at[before][i] + at[after][i] - 2 * middle[i] for i in (0, 1))
+            at[tip] = _round_about(middle, TIPS, math.atan2(y, x))
     marks = [*_links(framework, zigzag, at), *_links(framework, ring, at)]
     tips = [joint for joint in zigzag.chain.joints if joint not in set(ring.chain.joints)]
     for joint in (*_named(ring.chain.joints), *_named(tips)):
         marks += _disc(framework, at[joint], joint)
     within = (near * 0.5, near * 0.5)
     start = math.degrees(first)
-    marks += pointed(round_points(MIDDLE, *within, 8, start, math.degrees(step) * 1.2))
+    marks += pointed(round_points(middle, *within, 8, start, math.degrees(step) * 1.2))
+    beside = 2 * about + 4
     for row, one in enumerate((ring, zigzag)):
         name = f"{one.letter} {voice.tell(one.role.words[None])}"
-        marks.append(Label((NAMES_X, 84 - 16 * row), name, TYPE, INK, anchor="start", bold=True))
-    marks.append(words((NAMES_X, 46), voice.say("From above"), "start"))
-    return picture(
-        marks,
+        at_row = (beside, about + 14 - 16 * row)
+        marks.append(Label(at_row, name, TYPE, INK, anchor="start", bold=True))
+    marks.append(words((beside, about - 24), voice.say("From above"), "start"))
+    return Picture(
+        beside + NAMES_WIDE,
+        2 * about,
+        tuple(marks),
         voice.say(
             "From above: ring {ring} lies flat, joints {joints}, an arrow from joint 1 to joint 2."
             " Zigzag {zigzag} lies round it, every second knot on a knot of the ring; its other"
@@ -77,6 +88,42 @@ def lay_round(
             joints=first_to_last(voice, ring.chain.joints[0], ring.chain.joints[-1]),
             zigzag=zigzag.letter,
             tips=first_to_last(voice, tips[0], tips[-1]),
+        ),
+    )
+
+
+def stand_round(
+    framework: Framework, voice: Voice, ring: LongChain, zigzag: LongChain, turn: int
+) -> Picture:
+    """How the zigzag of the first ring comes up from lying round it, a stretch as it is seen from
+    outside; `turn` as for `lay_round`."""
+    joints = ring.chain.joints[:SHOWN]
+    along = joints if turn > 0 else joints[::-1]
+    x = {joint: FIRST_X + APART * place for place, joint in enumerate(along)}
+    on_floor = {joint: (x[joint], ON_FLOOR) for joint in joints}
+    lying = _with_turns(zigzag, on_floor, LYING)
+    standing = _with_turns(zigzag, on_floor, CROWN)
+    tips = [joint for joint in zigzag.chain.joints if joint in standing and joint not in on_floor]
+    marks: list[Mark] = []
+    for one, y in ((zigzag, (ON_FLOOR + CROWN) / 2 - 3), (ring, ON_FLOOR - 3)):
+        marks.append(Label((2, y), one.letter, TYPE + 1, INK, anchor="start", bold=True))
+    marks += _links(framework, zigzag, lying, "done", LEAN)
+    marks += _links(framework, ring, on_floor)
+    marks += _links(framework, zigzag, standing, stoutness=LEAN)
+    for tip in tips:
+        marks += move([(standing[tip][0], y) for y in (LYING + 4, ON_FLOOR, CROWN - 16)])
+    for joint in (*joints, *tips):
+        marks += _disc(framework, standing[joint], joint)
+    return Picture(
+        WIDTH,
+        CROWN + joint_radius(framework) + FREE,
+        tuple(marks),
+        voice.say(
+            "From outside: the outer knots of zigzag {zigzag}, {tips}, are lifted from the floor"
+            " until it stands up from ring {ring}.",
+            zigzag=zigzag.letter,
+            tips=voice.listed(tips),
+            ring=ring.letter,
         ),
     )
 
@@ -167,8 +214,8 @@ def _ring_radius(count: int) -> float:
     return TIPS / (math.cos(half) + math.sqrt(math.cos(half) ** 2 - 1 + 4 * math.sin(half) ** 2))
 
 
-def _round_about(far: float, angle: float) -> Point:
-    return MIDDLE[0] + far * math.cos(angle), MIDDLE[1] + far * math.sin(angle)
+def _round_about(middle: Point, far: float, angle: float) -> Point:
+    return middle[0] + far * math.cos(angle), middle[1] + far * math.sin(angle)
 
 
 def _walk(chain: LongChain) -> list[tuple[str, str, str]]:

@@ -1,0 +1,66 @@
+"""What a step has done, one thing after another, each beside the pictures that show it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from string import ascii_lowercase
+
+from reportlab.platypus import Flowable
+
+from buildplan.booklet.common.panel_rows import ABREAST_FROM, GAP
+from buildplan.document.blocks import Shown, Words
+from buildplan.document.layout import Columns
+from buildplan.document.text import plain, strong
+from buildplan.drawing.marks import Picture
+from buildplan.instructions.model import Act
+from buildplan.sequence.model import Kind
+
+ABREAST = 2
+
+
+def told_in_order(
+    acts: Sequence[Act], pictures: Mapping[Kind, Sequence[Picture]], measure: float
+) -> list[Flowable]:
+    """Acts lettered in their order, the pictures of each below its words; then the pictures that
+    are of none of them. Where the page is wide enough pictures are two abreast, words without a
+    picture beside one that is alone or right across."""
+    cells = [
+        [
+            Words(f"{strong(letter)}  {plain(act.said)}"),
+            *(Shown(picture, after=4.0) for picture in _of(act, pictures)),
+        ]
+        for letter, act in zip(ascii_lowercase, acts, strict=False)
+    ]
+    told = {act.kind for act in acts}
+    rest = [picture for kind, some in pictures.items() if kind not in told for picture in some]
+    cells += [[Shown(picture, after=4.0)] for picture in rest]
+    if measure < ABREAST_FROM:
+        return [block for cell in cells for block in cell]
+    return [block for row in _in_rows(cells) for block in _row(row)]
+
+
+def _of(act: Act, pictures: Mapping[Kind, Sequence[Picture]]) -> Sequence[Picture]:
+    return () if act.kind is None else pictures.get(act.kind, ())
+
+
+def _in_rows(cells: Sequence[Sequence[Flowable]]) -> Iterator[Sequence[Sequence[Flowable]]]:
+    """Cells as they stand side by side: two with pictures, one with and one without, or one
+    without."""
+    at = 0
+    while at < len(cells):
+        drawn = [_is_drawn(cell) for cell in cells[at:]]
+        alone = not drawn[0] and [*drawn[1:], False].index(False) % ABREAST == 0
+        across = 1 if alone else ABREAST
+        yield cells[at : at + across]
+        at += across
+
+
+def _row(cells: Sequence[Sequence[Flowable]]) -> Sequence[Flowable]:
+    if not any(map(_is_drawn, cells)):
+        return [block for cell in cells for block in cell]
+    beside = [*cells, *[()] * (ABREAST - len(cells))]
+    return [Columns(beside, gap=2 * GAP, after=4.0)]
+
+
+def _is_drawn(cell: Sequence[Flowable]) -> bool:
+    return any(isinstance(block, Shown) for block in cell)

@@ -1,0 +1,192 @@
+"""Telling how the chains of a course come in: taken, closed, tagged, laid or set on what stands."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from buildplan.instructions.coming import coming, is_first, is_flat, part_begun, round_of
+from buildplan.instructions.context import Context
+from buildplan.instructions.model import Act
+from buildplan.instructions.moves import Hand
+from buildplan.instructions.ways import ways_told
+from buildplan.language.phrases import first_to_last, sentences
+from buildplan.language.voice import Voice
+from buildplan.sequence.laid import row_of
+from buildplan.sequence.model import Kind, Step
+
+
+def bringing_in(context: Context, step: Step) -> list[Act]:
+    """How chains come in, one thing after another: whole where it is new, else where it was
+    taught."""
+    way = ways_told(context, coming(context, step))
+    if context.teacher(Hand.BRING_IN, step) is not None and way == _told_last(context, step):
+        way = ""
+    placed = sentences(*_placing(context, step), way)
+    return [
+        *_taking(context, step),
+        *_holding(context, step),
+        *([Act(placed, Kind.LAY)] if placed else []),
+    ]
+
+
+def _taking(context: Context, step: Step) -> list[Act]:
+    """How chains are taken from those that were made, closed and tagged."""
+    voice, taught = context.voice, context.teacher(Hand.BRING_IN, step)
+    if taught is not None:
+        if taught == context.teacher(Hand.JOIN, step) and step.kind is not Kind.LAY:
+            return []
+        return [Act(voice.say("Take the chains of the rows as in step {step}.", step=taught))]
+    take = voice.say("Take the chains that this step names.")
+    closed = [long.chain for long in coming(context, step) if long.chain.closed]
+    every = len(closed) == len(coming(context, step))
+    tag = (
+        voice.say("Tag its knots with the names of its row, in their order.")
+        if every
+        else voice.say("Tag its knots and free ends with the names of its row, in their order.")
+    )
+    if not closed:
+        return [Act(sentences(take, tag), Kind.TAG)]
+    close = _close(voice, every=every, odd=any(chain.odd is not None for chain in closed))
+    return [Act(sentences(take, close), Kind.CLOSE_RING), Act(tag, Kind.TAG)]
+
+
+def _placing(context: Context, step: Step) -> list[str]:
+    """Where chains are laid on the floor or set on what is built."""
+    voice, taught = context.voice, context.teacher(Hand.BRING_IN, step)
+    if is_first(context, step):
+        parts = context.framework.part_at(step.of_kind(Kind.LAY)[0].joints[0])
+        aside = voice.say("Put the parts that are built where nobody needs the floor.")
+        return [
+            *([aside] if parts and taught is not None else []),
+            voice.say("Clear and sweep a floor larger than the piece, and lay the chains."),
+            *_laid(context, step),
+            *_built_lying(context, step),
+        ]
+    if context.teacher(Hand.SET_ON, step) is not None:
+        return []
+    if is_flat(context, step):
+        return [
+            voice.say(
+                "Lay the chains in their place at the head of what is built, those of the front on "
+                "top."
+            )
+        ]
+    return [_set_on(context, step)]
+
+
+def _laid(context: Context, step: Step) -> list[str]:
+    """Where the first chains of a piece lie to one another."""
+    course, row = round_of(context, step), row_of(coming(context, step))
+    if course is not None and course.up is not None:
+        told = context.voice.say(
+            "Chain {ring} lies flat, chain {zigzag} round it: every second knot at the knot of"
+            " {ring} with its name, the others pointing outwards.",
+            ring=course.ring.letter,
+            zigzag=course.up.letter,
+        )
+    elif row is not None:
+        told = context.voice.say(
+            "Chain {row} lies along the foot, every other chain up from the joint where it begins.",
+            row=row.letter,
+        )
+    else:
+        return []
+    return [told]
+
+
+def _set_on(context: Context, step: Step) -> str:
+    """Where chains come on what is built."""
+    voice, course = context.voice, round_of(context, step)
+    if course is None or course.down is None:
+        return voice.say("Set the chains in their place on what is built.")
+    return voice.say(
+        "Lift the free knots of chain {below}: chain {ring} comes on them, each knot on the one"
+        " with its name.",
+        below=course.down.letter,
+        ring=course.ring.letter,
+    )
+
+
+def standing_up(context: Context, step: Step) -> Sequence[Act]:
+    """How the free knots of the first zigzag come up, once it is locked to its ring: like a crown,
+    on which the next ring is set. Nothing where that was told, or of another course."""
+    course = round_of(context, step)
+    if course is None or course.up is None or not is_first(context, step):
+        return ()
+    on_the_ring = set(course.ring.chain.joints)
+    tips = [joint for joint in course.up.chain.joints if joint not in on_the_ring]
+    told = context.voice.say(
+        "Lift the outer knots, {tips}, off the floor: chain {zigzag} now stands up from chain"
+        " {ring} like a crown, and leans outwards until the next ring holds it.",
+        tips=first_to_last(context.voice, tips[0], tips[-1]),
+        zigzag=course.up.letter,
+        ring=course.ring.letter,
+    )
+    return (Act(told, Kind.STAND_UP),)
+
+
+def _holding(context: Context, step: Step) -> Sequence[Act]:
+    """Who holds what grows up from the floor, before it is needed for the first time."""
+    known = context.teacher(Hand.SET_ON, step) is not None
+    if known or is_first(context, step) or is_flat(context, step):
+        return ()
+    told = context.voice.say(
+        "From now on somebody holds what stands upright, both hands round joints, while another"
+        " works."
+    )
+    return (Act(told),)
+
+
+def _close(voice: Voice, *, every: bool, odd: bool) -> str:
+    """How chains are closed into rings: all, or those whose row says so; a chain of an odd number
+    of balloons ends in a tail and a closed neck."""
+    if every and odd:
+        return voice.say(
+            "Close each into a ring, without a twist: tie its two free ends together. That knot is"
+            " the first of its row."
+        )
+    if every:
+        return voice.say(
+            "Close each into a ring, without a twist: tie its two free tails together. That knot is"
+            " the first of its row."
+        )
+    if odd:
+        return voice.say(
+            "Close a chain whose row ends where it begins into a ring: tie its two free ends"
+            " together there, without a twist."
+        )
+    return voice.say(
+        "Close a chain whose row ends where it begins into a ring: tie its two free tails together"
+        " there, without a twist."
+    )
+
+
+def seen_from_outside(context: Context, step: Step) -> str:
+    """From where the pictures see what is built standing, where it is the first to be."""
+    known = context.teacher(Hand.BRING_IN, step) is not None or is_flat(context, step)
+    return (
+        "" if known else context.voice.say("The pictures show each joint from outside the piece.")
+    )
+
+
+def _built_lying(context: Context, step: Step) -> list[str]:
+    """Which side is up, of what is built lying on its back."""
+    voice, part = context.voice, part_begun(context, step)
+    if not is_flat(context, step):
+        return []
+    how = (
+        voice.say("Part {part} is built lying on its back, front up, from foot to head.", part=part)
+        if part
+        else voice.say("The piece is built lying on its back, front up, from foot to head.")
+    )
+    return [how, voice.say("The pictures look down on it; its head is at the top.")]
+
+
+def _told_last(context: Context, step: Step) -> str:
+    """What the last step before `step` that brought chains in said of their numbers; a course
+    whose numbers run as those of the one below says nothing of them."""
+    for earlier in reversed(context.steps[: step.number - 1]):
+        told = ways_told(context, coming(context, earlier))
+        if told:
+            return told
+    return ""
