@@ -127,8 +127,9 @@ def standing_up(context: Context, step: Step) -> Sequence[Act]:
 
 def _holding(context: Context, step: Step) -> Sequence[Act]:
     """Who holds what grows up from the floor, before it is needed for the first time."""
-    known = context.teacher(Hand.SET_ON, step) is not None
-    if known or is_first(context, step) or is_flat(context, step):
+    if is_first(context, step) or is_flat(context, step):
+        return ()
+    if context.teacher(Hand.SET_ON, step) is not None:
         return ()
     told = context.voice.say(
         "From now on somebody holds what stands upright, both hands round joints, while another"

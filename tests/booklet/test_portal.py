@@ -10,15 +10,18 @@ import pypdf
 import pytest
 from shipped import DESIGNS
 
+from buildplan.booklet.common.ballasting import is_ballasted
 from buildplan.booklet.common.book import Book, gather_book
 from buildplan.booklet.common.closeups import plan_views
+from buildplan.booklet.common.loads import joints_words
 from buildplan.booklet.common.parts_together import tying_pictures
 from buildplan.booklet.common.progress import BuildProgress
+from buildplan.booklet.common.step_moves import act_moves
 from buildplan.booklet.editions import print_booklet
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
 from buildplan.drawing.closeup import close_up
-from buildplan.drawing.marks import Label
+from buildplan.drawing.marks import Circle, Label
 from buildplan.sequence.model import Kind, Step
 
 
@@ -79,13 +82,13 @@ def test_the_names_at_a_tie_stand_as_the_parts_do(book: Book) -> None:
                 tied = book.framework.tie_of[joint].joints
                 (above,) = (one for one in tied if one.startswith("T."))
                 assert all(at[above] > at[one] for one in tied if one != above)
-    shown = tying_pictures(book, _ties(book)[0])[1]
+    shown = tying_pictures(book, _ties(book)[0])[Kind.JOIN][0]
     height = {mark.text: mark.at[1] for mark in shown.marks if isinstance(mark, Label)}
     assert height["T.A1"] > height["L.E1"]
 
 
 def test_the_arch_is_drawn_above_the_columns_on_which_it_is_lifted(book: Book) -> None:
-    picture = tying_pictures(book, _ties(book)[0])[0]
+    picture = tying_pictures(book, _ties(book)[0])[Kind.LAY][0]
     height = {mark.text: mark.at[1] for mark in picture.marks if isinstance(mark, Label)}
     assert height["T"] > height["L"] == pytest.approx(height["R"])
     assert {"L.E1", "L.E4", "R.E1", "R.E2", "T.A1", "T.A13"} <= set(height)
@@ -146,3 +149,42 @@ def test_each_part_has_its_own_head_and_its_own_count(book: Book, whole: str) ->
     assert "Brace and lock joints:" not in whole
     assert "Part L: 20/20 joints" in whole
     assert "8/8 ties between parts" in whole
+
+
+def test_ballast_is_on_before_anything_is_lifted_on_top(book: Book, whole: str) -> None:
+    """Common practice, no source: what stands is weighed down before more comes on it."""
+    at = joints_words(book.examination.wind.ballast_at, book.voice)
+    ballast, lifted = whole.index("Tie ballast of"), whole.index("Lift part T on top")
+    assert whole.index("upright on the floor") < ballast < lifted
+    assert at in whole[ballast:lifted]
+    last = book.steps[-1]
+    assert not is_ballasted(book, last)
+    before = whole.rindex("Before you let go")
+    assert f"{last.number} Let the piece stand" in whole[:before]
+    assert before < whole.index("Let go only when its ballast is on")
+
+
+def test_a_tie_says_what_it_is_tied_with(book: Book) -> None:
+    """The rounds that the graph has for the lock of the tie."""
+    step = _ties(book)[0]
+    colour = book.framework.balloons[book.framework.lock_at[step.locks[0]].balloon].label
+    assert f"a pair of {colour} rounds, twisted round all the joints that meet" in (
+        book.told(step).text
+    )
+
+
+def test_a_long_step_is_told_in_the_order_of_the_work(book: Book) -> None:
+    """What hands do one after another, each with its own pictures; together they are its text."""
+    step = next(step for step in book.steps if Kind.CLOSE_RING in step.kinds)
+    acts = book.told(step).acts
+    kinds = [act.kind for act in acts]
+    order = [Kind.CLOSE_RING, Kind.TAG, Kind.LAY, Kind.JOIN, Kind.LOCK, Kind.STAND_UP]
+    assert kinds == order
+    assert book.told(step).text.endswith(" ".join(act.said for act in acts))
+    pictures = act_moves(book, step)
+    assert list(pictures) == order
+    assert all(len(shown) == 1 for shown in pictures.values())
+    for picture in (shown[0] for shown in pictures.values()):  # no name is cut off
+        discs = [mark for mark in picture.marks if isinstance(mark, Circle)]
+        assert all(disc.radius <= disc.centre[1] + 1 for disc in discs)
+        assert all(disc.centre[1] + disc.radius <= picture.height + 1 for disc in discs)
