@@ -2,20 +2,38 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence, Set
 from string import ascii_lowercase
 
 from reportlab.platypus import Flowable
 
+from buildplan.booklet.common.ballasting import ballast_act, is_ballasted
+from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.panel_rows import ABREAST_FROM, GAP
+from buildplan.booklet.common.step_moves import act_moves, how_to
 from buildplan.document.blocks import Shown, Words
 from buildplan.document.layout import Columns
 from buildplan.document.text import plain, strong
 from buildplan.drawing.marks import Picture
 from buildplan.instructions.model import Act
-from buildplan.sequence.model import Kind
+from buildplan.sequence.model import Kind, Step
 
 ABREAST = 2
+
+
+def acts_of(book: Book, step: Step, taught: Set[Kind] = frozenset()) -> list[Flowable]:
+    """What a step has done one thing after another, each with the hand moves that are new with it;
+    nothing where its words are few."""
+    acts = list(book.told(step).acts)
+    if not acts:
+        return []
+    if is_ballasted(book, step):
+        acts.insert(1, ballast_act(book))
+    pictures = {
+        kind: [how_to(book, step, move) for move in some]
+        for kind, some in act_moves(book, step, taught).items()
+    }
+    return told_in_order(acts, pictures, book.paper.measure)
 
 
 def told_in_order(

@@ -8,9 +8,8 @@ from itertools import groupby
 from reportlab.lib.styles import ParagraphStyle
 from reportlab.platypus import Flowable
 
-from buildplan.booklet.common.acts import told_in_order
+from buildplan.booklet.common.acts import acts_of
 from buildplan.booklet.common.ballasting import (
-    ballast_act,
     ballast_link,
     ballast_row,
     before_standing,
@@ -32,7 +31,7 @@ from buildplan.booklet.common.panel_rows import (
 )
 from buildplan.booklet.common.phone_code import STEPS_MM
 from buildplan.booklet.common.spurs import spur_of_step, spur_pictures, spur_place
-from buildplan.booklet.common.step_moves import act_moves, corner_of, how_to, new_moves
+from buildplan.booklet.common.step_moves import corner_of, how_to, new_moves
 from buildplan.booklet.common.step_pictures import (
     CELL_WIDTH,
     PlacedPicture,
@@ -150,21 +149,6 @@ def _as_before(book: Book, views: Views, step: Step) -> list[Flowable]:
 def _moves(book: Book, step: Step, taught: Set[Kind]) -> list[Picture]:
     """The hand moves that a step on the piece is the first to show, side by side."""
     return [how_to(book, step, move) for move in new_moves(book, step, PICTURE_HEIGHT, taught)]
-
-
-def acts_of(book: Book, step: Step, taught: Set[Kind] = frozenset()) -> list[Flowable]:
-    """What a step has done one thing after another, each with the hand moves that are new with it;
-    nothing where its words are few."""
-    acts = list(book.told(step).acts)
-    if not acts:
-        return []
-    if is_ballasted(book, step):
-        acts.insert(1, ballast_act(book))
-    pictures = {
-        kind: [how_to(book, step, move) for move in some]
-        for kind, some in act_moves(book, step, taught).items()
-    }
-    return told_in_order(acts, pictures, book.paper.measure)
 
 
 def _on_the_piece(
