@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from buildplan.instructions.coming import coming, is_first, is_flat, part_begun, round_of
 from buildplan.instructions.context import Context
-from buildplan.instructions.model import Act
+from buildplan.instructions.model import Doing
 from buildplan.instructions.moves import Hand
 from buildplan.instructions.ways import ways_told
 from buildplan.language.phrases import first_to_last, sentences
@@ -15,7 +15,7 @@ from buildplan.sequence.laid import row_of
 from buildplan.sequence.model import Kind, Step
 
 
-def bringing_in(context: Context, step: Step) -> list[Act]:
+def bringing_in(context: Context, step: Step) -> list[Doing]:
     """How chains come in, one thing after another: whole where it is new, else where it was
     taught."""
     way = ways_told(context, coming(context, step))
@@ -25,17 +25,17 @@ def bringing_in(context: Context, step: Step) -> list[Act]:
     return [
         *_taking(context, step),
         *_holding(context, step),
-        *([Act(placed, Kind.LAY)] if placed else []),
+        *([Doing(placed, Kind.LAY)] if placed else []),
     ]
 
 
-def _taking(context: Context, step: Step) -> list[Act]:
+def _taking(context: Context, step: Step) -> list[Doing]:
     """How chains are taken from those that were made, closed and tagged."""
     voice, taught = context.voice, context.teacher(Hand.BRING_IN, step)
     if taught is not None:
         if taught == context.teacher(Hand.JOIN, step) and step.kind is not Kind.LAY:
             return []
-        return [Act(voice.say("Take the chains of the rows as in step {step}.", step=taught))]
+        return [Doing(voice.say("Take the chains of the rows as in step {step}.", step=taught))]
     take = voice.say("Take the chains that this step names.")
     closed = [long.chain for long in coming(context, step) if long.chain.closed]
     every = len(closed) == len(coming(context, step))
@@ -45,9 +45,9 @@ def _taking(context: Context, step: Step) -> list[Act]:
         else voice.say("Tag its knots and free ends with the names of its row, in their order.")
     )
     if not closed:
-        return [Act(sentences(take, tag), Kind.TAG)]
+        return [Doing(sentences(take, tag), Kind.TAG)]
     close = _close(voice, every=every, odd=any(chain.odd is not None for chain in closed))
-    return [Act(sentences(take, close), Kind.CLOSE_RING), Act(tag, Kind.TAG)]
+    return [Doing(sentences(take, close), Kind.CLOSE_RING), Doing(tag, Kind.TAG)]
 
 
 def _placing(context: Context, step: Step) -> list[str]:
@@ -107,7 +107,7 @@ def _set_on(context: Context, step: Step) -> str:
     )
 
 
-def standing_up(context: Context, step: Step) -> Sequence[Act]:
+def standing_up(context: Context, step: Step) -> Sequence[Doing]:
     """How the free knots of the first zigzag come up, once it is locked to its ring: like a crown,
     on which the next ring is set. Nothing where that was told, or of another course."""
     course = round_of(context, step)
@@ -122,10 +122,10 @@ def standing_up(context: Context, step: Step) -> Sequence[Act]:
         zigzag=course.up.letter,
         ring=course.ring.letter,
     )
-    return (Act(told, Kind.STAND_UP),)
+    return (Doing(told, Kind.STAND_UP),)
 
 
-def _holding(context: Context, step: Step) -> Sequence[Act]:
+def _holding(context: Context, step: Step) -> Sequence[Doing]:
     """Who holds what grows up from the floor, before it is needed for the first time."""
     if is_first(context, step) or is_flat(context, step):
         return ()
@@ -135,7 +135,7 @@ def _holding(context: Context, step: Step) -> Sequence[Act]:
         "From now on somebody holds what stands upright, both hands round joints, while another"
         " works."
     )
-    return (Act(told),)
+    return (Doing(told),)
 
 
 def _close(voice: Voice, *, every: bool, odd: bool) -> str:

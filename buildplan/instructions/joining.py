@@ -11,7 +11,7 @@ from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import joint_names
 from buildplan.instructions.locking import done, getting_at, how_to_lock, locks_rows
 from buildplan.instructions.measuring import rings_above_floor
-from buildplan.instructions.model import Act, RowWords, TurnWords, Wording
+from buildplan.instructions.model import Doing, RowWords, TurnWords, Wording
 from buildplan.instructions.moves import Hand
 from buildplan.instructions.setting_up import is_tying, lifted_on, put_on_floor
 from buildplan.language.phrases import count_word, sentences
@@ -38,13 +38,13 @@ def _join(context: Context, step: Step) -> Wording:
     if taught is None:
         outside = seen_from_outside(context, step) if comes_in else ""
         acts += [
-            Act(sentences(_bring_together(context, joints), outside, reach), Kind.JOIN),
-            Act(lock, Kind.LOCK),
+            Doing(sentences(_bring_together(context, joints), outside, reach), Kind.JOIN),
+            Doing(lock, Kind.LOCK),
             *(standing_up(context, step) if comes_in else ()),
         ]
     else:
         again = voice.say("As in step {step}.", step=taught)
-        acts.append(Act(sentences(reach, lock if step.locks else "", again), Kind.JOIN))
+        acts.append(Doing(sentences(reach, lock if step.locks else "", again), Kind.JOIN))
     return Wording(
         title=courses.course_title(context, step, joints)
         if comes_in
@@ -114,7 +114,7 @@ def _tie_parts(context: Context, step: Step) -> Wording:
     parts = voice.listed(context.parts_at(ties))
     first = next(other for other in context.steps if is_tying(other))
     whole = step is first or (step.locks and not first.locks)
-    acts = _tying(context, step, parts) if whole else [Act(_tied_as(context, first))]
+    acts = _tying(context, step, parts) if whole else [Doing(_tied_as(context, first))]
     return Wording(
         title=voice.say("Tie parts {parts} together", parts=parts),
         text=sentences(*(act.said for act in acts)),
@@ -130,7 +130,7 @@ def _tied_as(context: Context, first: Step) -> str:
     )
 
 
-def _tying(context: Context, step: Step, parts: str) -> list[Act]:
+def _tying(context: Context, step: Step, parts: str) -> list[Doing]:
     """How parts are set up, brought to where they are tied and held there, and tied."""
     voice, ties = context.voice, step.of_kind(Kind.JOIN)
     floor = sentences(*put_on_floor(context, step))
@@ -147,9 +147,9 @@ def _tying(context: Context, step: Step, parts: str) -> list[Act]:
         len(ties),
     )
     return [
-        *([Act(floor, Kind.LAY)] if floor else []),
-        Act(sentences(*lifted_on(context, step), held)),
-        Act(sentences(laid, *how_to_lock(context, step), _round_all(context, step)), Kind.JOIN),
+        *([Doing(floor, Kind.LAY)] if floor else []),
+        Doing(sentences(*lifted_on(context, step), held)),
+        Doing(sentences(laid, *how_to_lock(context, step), _round_all(context, step)), Kind.JOIN),
     ]
 
 

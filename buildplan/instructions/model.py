@@ -35,7 +35,7 @@ class TurnWords:
 
 
 @dataclass(frozen=True)
-class Act:
+class Doing:
     """One of several things that a step has done in order: what is said of it, and the kind of work
     whose pictures show it, if any do."""
 
@@ -55,7 +55,7 @@ class StepWords:
     turns: tuple[TurnWords, ...]
     check: str
     intro: str = ""
-    acts: tuple[Act, ...] = ()
+    acts: tuple[Doing, ...] = ()
 
     @property
     def rows(self) -> tuple[str, ...]:
@@ -70,7 +70,7 @@ class Wording:
     title: str
     text: str
     check: str
-    acts: tuple[Act, ...] = ()
+    acts: tuple[Doing, ...] = ()
 
 
 @dataclass(frozen=True)

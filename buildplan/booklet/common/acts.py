@@ -15,7 +15,7 @@ from buildplan.document.blocks import Shown, Words
 from buildplan.document.layout import Columns
 from buildplan.document.text import plain, strong
 from buildplan.drawing.marks import Picture
-from buildplan.instructions.model import Act
+from buildplan.instructions.model import Doing
 from buildplan.sequence.model import Kind, Step
 
 ABREAST = 2
@@ -37,7 +37,7 @@ def acts_of(book: Book, step: Step, taught: Set[Kind] = frozenset()) -> list[Flo
 
 
 def told_in_order(
-    acts: Sequence[Act], pictures: Mapping[Kind, Sequence[Picture]], measure: float
+    acts: Sequence[Doing], pictures: Mapping[Kind, Sequence[Picture]], measure: float
 ) -> list[Flowable]:
     """Acts lettered in their order, the pictures of each below its words; then the pictures that
     are of none of them. Where the page is wide enough pictures are two abreast, words without a
@@ -57,7 +57,7 @@ def told_in_order(
     return [block for row in _in_rows(cells) for block in _row(row)]
 
 
-def _of(act: Act, pictures: Mapping[Kind, Sequence[Picture]]) -> Sequence[Picture]:
+def _of(act: Doing, pictures: Mapping[Kind, Sequence[Picture]]) -> Sequence[Picture]:
     return () if act.kind is None else pictures.get(act.kind, ())
 
 

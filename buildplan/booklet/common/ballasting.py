@@ -17,7 +17,7 @@ from buildplan.document.printing import Section
 from buildplan.document.text import plain, strong, underlined
 from buildplan.evaluation.ballast import ballast_each_kg
 from buildplan.instructions.coming import coming
-from buildplan.instructions.model import Act
+from buildplan.instructions.model import Doing
 from buildplan.instructions.setting_up import is_tying
 from buildplan.language.messages import mark
 from buildplan.sequence.model import Kind, Step
@@ -53,9 +53,9 @@ def _first_needing(book: Book, at: Sequence[str]) -> int:
     return last
 
 
-def ballast_act(book: Book) -> Act:
+def ballast_act(book: Book) -> Doing:
     """Ballast tied on while more of the piece is still to come."""
-    return Act(
+    return Doing(
         book.voice.say(
             "Tie ballast of {each} to each of {joints} now: it keeps what stands from falling over"
             " while the rest comes on.",
