@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from buildplan.language.messages import Message, mark, message
-from buildplan.sequence.repair import Deed, Doing
+from buildplan.sequence.repair import Act, Deed
 
 BURST_CAUTION = mark(
     "Pick up every scrap at once: children and animals can choke on it. Wear safety glasses, "
@@ -49,7 +49,7 @@ LOCK_ACTS: Mapping[Deed, str] = {
 }
 
 
-def act_key(act: Doing) -> str:
+def act_key(act: Act) -> str:
     """The key of ACTS for an act: `tie neck to tail`, `undo tail alone`, `open`."""
     if act.deed not in (Deed.UNDO, Deed.TIE):
         return str(act.deed)
@@ -57,11 +57,11 @@ def act_key(act: Doing) -> str:
     return f"{act.deed} {act.own_end} {other}"
 
 
-def act_told(act: Doing) -> Message:
+def act_told(act: Act) -> Message:
     """What is said of an act of a link balloon's repair."""
     return message(ACTS[act_key(act)], joint=act.joint, link=act.link)
 
 
-def lock_act_told(act: Doing) -> Message:
+def lock_act_told(act: Act) -> Message:
     """What is said of an act of a lock's repair."""
     return message(LOCK_ACTS[act.deed], joint=act.joint)

@@ -18,7 +18,7 @@ from buildplan.drawing.seat import standing_seat
 from buildplan.instructions.repairs import ACTS, BURST_CAUTION, act_told, lock_act_told
 from buildplan.language.messages import Message
 from buildplan.language.phrases import sentences
-from buildplan.sequence.repair import AlikeRepairs, Deed, Doing, lock_repair, repairs, ways_of
+from buildplan.sequence.repair import Act, AlikeRepairs, Deed, lock_repair, repairs, ways_of
 
 WIDTH, HEIGHT = 140.0, 74.0
 CLOSE = 1.0
@@ -64,7 +64,7 @@ def _always(book: Book) -> list[Flowable]:
 
 
 def _shown(
-    book: Book, found: Mapping[str, Sequence[Doing]], way: AlikeRepairs, which: str
+    book: Book, found: Mapping[str, Sequence[Act]], way: AlikeRepairs, which: str
 ) -> list[Flowable]:
     voice = book.voice
     link = best_seen(book, way)
@@ -106,7 +106,7 @@ def best_seen(book: Book, way: AlikeRepairs) -> str:
     return min(way.links, key=hidden)
 
 
-def burst_picture(book: Book, link: str, acts: Sequence[Doing]) -> Picture:
+def burst_picture(book: Book, link: str, acts: Sequence[Act]) -> Picture:
     """A burst balloon in the finished piece, hatched, with the locks that are opened and the
     neighbours whose knots it hangs in; what would stand before them is cut away."""
     framework = book.framework
