@@ -6,10 +6,12 @@ from dataclasses import dataclass, field
 
 import typer
 
+from buildplan.commands.wrong_options import Commands
 from buildplan.language.voice import Voice
 
 app = typer.Typer(
     name="buildplan",
+    cls=Commands,
     help=(
         "Design a freestanding link-balloon piece once, in a small text file; get its counts, "
         "its shape and whether it stands, the order of work, and a printed, illustrated "

@@ -15,7 +15,7 @@ from buildplan.source.kinds import FileKind
 from buildplan.source.mistake import Mistake, shown, with_ending
 from buildplan.source.partial_validation import list_in, mapping_in
 from buildplan.source.suggestions import by_hand
-from buildplan.source.trade_words import length_in
+from buildplan.source.trade_words import length_in, units_in
 from buildplan.source.values import (
     ONE_LINE,
     FileModel,
@@ -177,13 +177,14 @@ def _with_lengths(data: object) -> object:
     told."""
     if not isinstance(data, dict):
         return data
-    made = dict(data)
+    made = {**data, **units_in(data)}
+    units = made.get("units")
     for key, names in LENGTHS.items():
         entry = made.get(key)
         if isinstance(entry, list):
-            made[key] = [_in_cm(one, names, data.get("units")) for one in entry]
+            made[key] = [_in_cm(one, names, units) for one in entry]
         elif entry is not None:
-            made[key] = _in_cm(entry, names, data.get("units"))
+            made[key] = _in_cm(entry, names, units)
     return made
 
 

@@ -13,6 +13,7 @@ from buildplan.patterns.pattern import ANY
 from buildplan.patterns.registry import PATTERNS, joints_of, patterns_in
 from buildplan.source.mistake import Path
 from buildplan.source.partial_validation import mapping_in
+from buildplan.source.trade_words import units_in
 
 LINK, ROUND = "link", "round"
 
@@ -27,7 +28,7 @@ class WholeFile:
     @property
     def units(self) -> str:
         """The unit of its lengths, as it is written behind a number."""
-        return "cm" if self.data.get("units") == "cm" else "in"
+        return units_in(self.data).get("units", "in")
 
     @cached_property
     def balloons(self) -> Mapping[str, Mapping[str, Any]]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
+from math import fsum
 from pathlib import Path
 from string import ascii_lowercase
 
@@ -21,7 +22,8 @@ from buildplan.fitting.svg_outline import svg_outline, svg_outlines
 from buildplan.language.messages import message, message_count
 from buildplan.language.told import ToldError
 from buildplan.language.voice import Voice
-from buildplan.source.mistake import listed
+from buildplan.source.almost_numbers import measured
+from buildplan.source.mistake import listed, quoted
 
 METRES = {"cm": 0.01, "m": 1.0, "mm": 0.001, "in": 0.0254, "ft": 0.3048}
 MOST_PIECES = 8  # outlines of one drawing that are fitted
@@ -36,19 +38,21 @@ ENGLISH = Voice()
 
 
 def parse_height(text: str) -> float:
-    """Metres of a height such as `150cm`, `1.5 m`, `60in` or `5ft`. Raises ToldError."""
-    found = re.fullmatch(r"\s*(\d+(?:\.\d+)?)\s*(cm|mm|m|in|ft)\s*", text)
-    if found is None and (meant := _heights_meant(text)):
-        raise ToldError(
-            message("{text} has no unit; write {right}", text=repr(text), right=listed(meant, "or"))
-        )
-    if found is None:
+    """Metres of a height such as `150cm`, `1.5 m`, `60in`, `5ft` or `7'10"`. Raises ToldError."""
+    found = measured(text)
+    if not found and (meant := _heights_meant(text)):
         raise ToldError(
             message(
-                "{text} is not a height; write it like 150cm, 1.5m, 60in or 5ft", text=repr(text)
+                "{text} has no unit; write {right}", text=quoted(text), right=listed(meant, "or")
             )
         )
-    height_m = float(found[1]) * METRES[found[2]]
+    if not found:
+        raise ToldError(
+            message(
+                "{text} is not a height; write it like 150cm, 1.5m, 60in or 5ft", text=quoted(text)
+            )
+        )
+    height_m = fsum(number * METRES[unit] for number, unit in found)
     if not LEAST_HEIGHT_M <= height_m <= MOST_HEIGHT_M:
         raise ToldError(
             message(
@@ -75,7 +79,7 @@ def _heights_meant(text: str) -> list[str]:
 
 def units_of(height: str) -> Units:
     """The units of a file for a height that was given so: `150cm` and `2m` are metric."""
-    return "cm" if height.rstrip().endswith("m") else "in"
+    return "cm" if all(unit in ("cm", "m", "mm") for _, unit in measured(height)) else "in"
 
 
 def parse_gauges(text: str, units: Units = "in") -> tuple[float, ...]:

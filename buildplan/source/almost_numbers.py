@@ -12,6 +12,11 @@ _NUMBER = re.compile(
     r"|h|hours?|[£$€]|[A-Z]{3})?"
 )
 _CLOCK = re.compile(r"([0-9]{1,2}):([0-5][0-9])")
+_NUMBER_OF = r"(\d{1,6}(?:[.,]\d{1,6})?)"
+# a length in one unit or in two, the second of which may go unsaid: 5 ft 3 in, 7'10", 1m80
+_UNIT = r"([^\W\d]+|''|[\"”″“'′’])\.?"
+_WHOLE_LENGTH = re.compile(rf"{_NUMBER_OF}[ -]*{_UNIT}[ ,]*(?:{_NUMBER_OF}[ -]*(?:{_UNIT})?)?")
+_SMALLER: Mapping[str, str] = {"ft": "in", "m": "cm"}
 _LENGTH = re.compile(r"([0-9]+(?:[.,][0-9]+)?)[ -]*([a-z]+|''|[”″“'′])\.?")
 IN_MINUTES = ("loading", "travel", "unloading")
 IN_KILOGRAMS = ("carries", "weight")
@@ -30,9 +35,11 @@ LENGTHS = (
     *("length", "door_width", "door_height"),
 )
 _UNITS: Mapping[str, str] = {
-    **dict.fromkeys(("in", "ins", "inch", "inches", "''", "”", "″", "“", "zoll"), "in"),
-    **dict.fromkeys(("ft", "feet", "foot", "'", "′"), "ft"),
+    **dict.fromkeys(("in", "ins", "inch", "inches", "''", '"', "”", "″", "“"), "in"),
+    **dict.fromkeys(("zoll", "pulgada", "pulgadas", "pouce", "pouces", "polegadas"), "in"),
+    **dict.fromkeys(("ft", "feet", "foot", "'", "′", "’"), "ft"),
     **dict.fromkeys(("cm", "cms", "centimetre", "centimetres", "centimeter", "centimeters"), "cm"),
+    **dict.fromkeys(("zentimeter", "centímetros", "centimètre", "centimètres"), "cm"),
     **dict.fromkeys(("m", "metre", "metres", "meter", "meters"), "m"),
     **dict.fromkeys(("mm", "millimetres", "millimeters"), "mm"),
 }
@@ -68,6 +75,22 @@ def number_in(text: str, key: str = "") -> str:
 def unit_named(text: str) -> str:
     """The unit that is called so; nothing where none is."""
     return _UNITS.get(text.strip().lower(), "")
+
+
+def measured(text: str) -> tuple[tuple[float, str], ...]:
+    """The numbers of a length with their units (`in`, `ft`, `cm`, `m`, `mm`), the larger first;
+    nothing where it is none."""
+    found = _WHOLE_LENGTH.fullmatch(text.strip().lower())
+    first = unit_named(found[2]) if found else ""
+    if found is None or not first:
+        return ()
+    large = float(found[1].replace(",", "."))
+    if found[3] is None:
+        return ((large, first),)
+    smaller = _SMALLER.get(first)
+    if smaller is None or (found[4] and unit_named(found[4]) != smaller):
+        return ()
+    return (large, first), (float(found[3].replace(",", ".")), smaller)
 
 
 def length_in(text: str, key: str) -> str:

@@ -1,6 +1,7 @@
 """Lengths and colours as people write them, made what the rest of the program reads.
 
-A length may carry its unit (`12 in`, `30 cm`, `3 1/2"`): it is then converted to the file's. A
+A length may carry its unit (`12 in`, `30 cm`, `3 1/2"`, `6 ft 3 in`): it is then converted to
+the file's, whose own may be called otherwise (`inches`). A
 colour may be a name: of CSS, of our own, or the label of another balloon of the file; a balloon
 without a label is then called so.
 """
@@ -11,6 +12,7 @@ import re
 from collections.abc import Iterable, Mapping
 from typing import Any
 
+from buildplan.source.almost_numbers import unit_named
 from buildplan.source.colour_names import HEX, hex_of
 
 # exact: the international inch is 25.4 mm
@@ -20,13 +22,14 @@ INCHES: Mapping[str, float] = {
     "inches": 1.0,
     '"': 1.0,
     "ft": 12.0,
+    "'": 12.0,
     "mm": 1 / 25.4,
     "cm": 1 / 2.54,
     "m": 100 / 2.54,
 }
 LENGTH_WORDS = (
-    r"^ *([0-9]+([.,][0-9]+)?|([0-9]+ +)?[0-9]+/[1-9][0-9]*)"
-    r' *(in|inch|inches|"|ft|mm|cm|m) *$'
+    r"^ *(([0-9]+) *(ft|') *)?([0-9]+([.,][0-9]+)?|([0-9]+ +)?[0-9]+/[1-9][0-9]*)"
+    r' *(in|inch|inches|"|ft|\'|mm|cm|m) *$'
 )
 _LENGTH_KEYS = ("nominal", "inflate_to", "tie_to_tie", "tie_to_tie_within", "chain_of_ten")
 PLACES = 4  # decimal places of a converted length
@@ -37,8 +40,11 @@ def length_in(text: str, units: object) -> float | None:
     found = re.match(LENGTH_WORDS, text)
     if found is None or units not in ("in", "cm"):
         return None
-    number = sum(map(_number, found[1].split()))
-    return round(number * INCHES[found[4]] / INCHES[str(units)], PLACES)
+    feet, unit = found[2], found[7]
+    if feet and INCHES[unit] != INCHES["in"]:
+        return None  # nothing but inches follows feet
+    inches = sum(map(_number, found[4].split())) * INCHES[unit] + 12 * int(feet or 0)
+    return round(inches / INCHES[str(units)], PLACES)
 
 
 def _number(text: str) -> float:
@@ -51,8 +57,8 @@ def in_file_words(data: object) -> object:
     digits, as far as they can be told. What cannot is left for the checks."""
     if not isinstance(data, dict):
         return data
-    units, balloons = data.get("units"), data.get("balloons")
-    made = dict(data)
+    made = {**data, **units_in(data)}
+    units, balloons = made.get("units"), data.get("balloons")
     if isinstance(balloons, dict):
         labels = _labelled(balloons.values())
         made["balloons"] = {
@@ -66,6 +72,14 @@ def in_file_words(data: object) -> object:
     if isinstance(data.get("brand"), dict):
         made["brand"] = with_colours(data["brand"], ("colour", "accent"))
     return made
+
+
+def units_in(data: Mapping[str, Any]) -> Mapping[str, str]:
+    """The units of a file's content as the rest of the program has them, `in` or `cm`: nothing
+    where it names none, or none that are either."""
+    given = data.get("units")
+    named = unit_named(given.strip(" .")) if isinstance(given, str) else ""
+    return {"units": named} if named in ("in", "cm") else {}
 
 
 def _labelled(balloons: Iterable[object]) -> Mapping[str, str]:

@@ -110,10 +110,11 @@ def test_lengths_are_read_in_any_units(event: Path) -> None:
     read = read_event(event)
     assert (read.vehicles[0].length, read.vehicles[0].height) == (240, 140)
     assert (read.doors[0].width, read.doors[0].height) == (90, 210)
-    bare = "units: in\n" + VAN.replace("2.4 m", "100")
+    bare = "units: inches\n" + VAN.replace("2.4 m", "100").replace("140 cm", "5 ft 3 in")
     event.write_text(EVENT + bare)
     # the international inch is 25.4 mm
-    assert read_event(event).vehicles[0].length == pytest.approx(254)
+    (van,) = read_event(event).vehicles
+    assert (van.length, van.height) == (pytest.approx(254), pytest.approx(63 * 2.54))
 
 
 @pytest.mark.parametrize(("old", "new", "line", "path", "message", "suggestion"), FORM)

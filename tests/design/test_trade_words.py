@@ -54,6 +54,8 @@ def test_inches_in_words_are_inches(whole: int, part: str) -> None:
         ("305 mm", 30.5),
         ("0.3 m", 30),
         ("1 ft", 30.48),
+        ("'1 ft 0.5 in'", 31.75),
+        ("0'12\"", 30.48),
     ],
 )
 def test_a_length_with_its_unit_is_read_in_the_file_s_own(words: str, cm: float) -> None:
@@ -129,6 +131,11 @@ def test_a_slip_of_typing_is_told_where_it_stands(old: str, new: str, line: int)
     first = told(changed(RING, (old, new)))[0]
     assert first.line == line
     assert first.suggestion
+
+
+@pytest.mark.parametrize("called", ["inch", "Inches", "in.", "Zoll", "pulgadas", "IN"])
+def test_the_file_s_units_may_be_called_otherwise(called: str) -> None:
+    assert read(changed(RING, ("units: in", f"units: {called}"))) == read(RING)
 
 
 def test_spaces_that_look_like_one_are_read_as_one() -> None:

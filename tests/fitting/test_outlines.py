@@ -14,7 +14,7 @@ from buildplan.fitting.inside import band_width_m
 from buildplan.fitting.lettering import letter_outline
 from buildplan.fitting.outline import OutlineError, outline_of, symmetry_of
 from buildplan.fitting.outlines import NAMED, named_outline
-from buildplan.fitting.sources import parse_gauges, parse_height, read_outline
+from buildplan.fitting.sources import parse_gauges, parse_height, read_outline, units_of
 from buildplan.fitting.svg_outline import svg_outline
 
 HEAD = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 100 100">'
@@ -190,8 +190,14 @@ def test_other_outlines_are_refused(source: str, says: str) -> None:
 def test_heights_and_gauges_are_read() -> None:
     assert parse_height("150cm") == pytest.approx(1.5)
     assert parse_height("60 in") == pytest.approx(1.524)  # 25.4 mm to the inch, exact
+    for feet in ("5 ft 3 in", "5'3\"", "5′3", "5ft3in", "5 feet 3 inches", "63 inches", '63"'):
+        assert parse_height(feet) == pytest.approx(63 * 0.0254)
+        assert units_of(feet) == "in"
+    for metric in ("1,8 m", "1m80", "180 centimetres", "1 m 80 cm", "1800mm"):
+        assert parse_height(metric) == pytest.approx(1.8)
+        assert units_of(metric) == "cm"
     assert parse_gauges("8, 6") == (8.0, 6.0)
-    for wrong in ("tall", "9km", "1cm"):
+    for wrong in ("tall", "9km", "1cm", "5 ft 3 cm", "5 in 3 ft", "-3in", "1.8.2m"):
         with pytest.raises(ValueError, match="height"):
             parse_height(wrong)
     with pytest.raises(ValueError, match="no unit; write 150cm or 150in"):

@@ -70,7 +70,7 @@ BROKEN = [
             ("name: Ring", 'name: "  "'),
             ("name: Ring", 'name: "Ring\\ntwo"'),
             ("name: Ring", f"name: {'x' * 81}"),
-            ("units: in", "units: inch"),
+            ("units: in", "units: inhc"),
             ("nominal: 12", "nominal: 12 cm"),
             ("nominal: 12", "nominal: true"),
             ("nominal: 12", "nominal: .inf"),
