@@ -114,7 +114,7 @@ def test_lengths_are_read_in_any_units(event: Path) -> None:
     event.write_text(EVENT + bare)
     # the international inch is 25.4 mm
     (van,) = read_event(event).vehicles
-    assert (van.length, van.height) == (pytest.approx(254), pytest.approx(63 * 2.54))
+    assert [van.length, van.height] == pytest.approx([254, 63 * 2.54])
 
 
 @pytest.mark.parametrize(("old", "new", "line", "path", "message", "suggestion"), FORM)
