@@ -82,7 +82,7 @@ def balloons_words(count: int, voice: Voice) -> str:
 def standing(piece: Evaluation, voice: Voice) -> tuple[str, str]:
     """Whether a piece stands: a code, and words."""
     if piece.facts.stands:
-        if piece.shape.standing.stands:
+        if piece.shape.standing.stands and piece.facts.holding.base is None:
             return "stands", voice.say("stands by itself")
         return "held", voice.say("stands when it is held")
     if piece.shape.standing.stands:
