@@ -15,7 +15,7 @@ from starlette.requests import Request
 from starlette.responses import JSONResponse, Response, StreamingResponse
 from starlette.routing import Route
 
-from buildplan.desk import answers, new_calls, page, printing_calls
+from buildplan.desk import answers, new_calls, page, printed, printing_calls
 from buildplan.desk.asking import language_of
 from buildplan.desk.desk import Desk
 from buildplan.desk.events import watch
@@ -40,6 +40,7 @@ def desk_app(desk: Desk, entrance: Entrance) -> Starlette:
         Route("/api/new/picture", new_calls.from_picture, methods=["POST"]),
         Route("/api/design/{name}/step/{step:int}.svg", printing_calls.step),
         Route("/api/design/{name}/offers", printing_calls.offers),
+        Route("/api/printed/{file}.png", printed.cover),
         *(Route(path, _call(answer), methods=[method]) for method, path, answer in _CALLS),
     ]
     app = Starlette(
@@ -78,6 +79,7 @@ _CALLS: tuple[tuple[str, str, Answer], ...] = (
     ("GET", "/api/beginnings/{key:path}.png", new_calls.picture),
     ("POST", "/api/new", new_calls.new),
     ("GET", "/api/print", printing_calls.options),
+    ("GET", "/api/design/{name}/printed", printed.printed),
     ("POST", "/api/design/{name}/print", printing_calls.print_design),
     ("GET", "/api/jobs/{job}", printing_calls.job),
     ("DELETE", "/api/jobs/{job}", printing_calls.stop_job),

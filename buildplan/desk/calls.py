@@ -10,6 +10,7 @@ from pydantic import BaseModel, ConfigDict, Field
 from buildplan.desk.print_task import Wishes
 
 Path = Annotated[list[str | int], Field(min_length=1, max_length=40)]
+Count = Annotated[int, Field(ge=1, le=999)]
 Version = Annotated[str, Field(pattern="^[0-9a-f]{64}$")]
 
 
@@ -172,9 +173,11 @@ class PrintCall(_Call):
     date: Annotated[str, Field(max_length=40)] = ""
     deposit: Annotated[int, Field(ge=0, le=100)] = 0
     valid: Annotated[int, Field(ge=0, le=999)] = 0
-    beside: Annotated[tuple[str, ...], Field(max_length=200)] = ()
+    count: Count = 1
+    beside: Annotated[dict[str, Count], Field(max_length=200)] = {}
 
     @property
     def wishes(self) -> Wishes:
         """What is asked for beside."""
-        return Wishes(**{one.name: getattr(self, one.name) for one in fields(Wishes)})
+        own = {one.name: getattr(self, one.name) for one in fields(Wishes)}
+        return Wishes(**{**own, "beside": tuple(self.beside.items())})

@@ -10,12 +10,20 @@ from buildplan.booklet.common.book import book_of_piece
 from buildplan.booklet.common.step_drawings import drawings_from
 from buildplan.desk.folder import Folder, version_of
 from buildplan.desk.outcome import Made
-from buildplan.desk.print_task import OFFERS, OffersWork, Report, StepsWork, step_result
+from buildplan.desk.print_task import (
+    COVER,
+    OFFERS,
+    CoverWork,
+    OffersWork,
+    Report,
+    StepsWork,
+    step_result,
+)
 from buildplan.desk.refusals import RefusedError
 from buildplan.desk.results import Results, results_of
 from buildplan.document.paper import PAPERS
 from buildplan.drawing.camera import CAMERAS
-from buildplan.drawing.png import picture_png
+from buildplan.drawing.png import first_page_png, picture_png
 from buildplan.drawing.scene import finished_picture
 from buildplan.drawing.svg import picture_svg
 from buildplan.evaluation.evaluating import NEW_PARTS, evaluate
@@ -28,6 +36,7 @@ from buildplan.source.problems import DesignProblemsError, UnreadableDesignError
 EDITION, PAPER = "training", "a4"
 MOST_OFFERED, MOST_SOLVED = 4, 24
 OFFER_POINTS, OFFER_DPI = 180.0, 96.0
+COVER_PIXELS = 420  # wide: twice as fine as the page shows it
 
 
 def _results(task: StepsWork | OffersWork) -> Results | None:
@@ -84,3 +93,12 @@ def find_offers(task: OffersWork, report: Report) -> None:
         offers.append({"words": words, "picture": f"data:image/png;base64,{drawn}", "edits": edits})
     results.put(OFFERS, json.dumps(offers, ensure_ascii=False).encode())
     report(Made(OFFERS))
+
+
+def draw_cover(task: CoverWork, report: Report) -> None:
+    """The first page of what was printed; nothing where it cannot be read."""
+    folder = Folder(task.root)
+    drawn = first_page_png((folder.output / task.file).read_bytes(), COVER_PIXELS)
+    if drawn is not None:
+        Results(folder.results, task.key).put(COVER, drawn)
+        report(Made(COVER))

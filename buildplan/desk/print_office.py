@@ -31,7 +31,15 @@ from buildplan.design.model import Design
 from buildplan.design.translating import translated_event
 from buildplan.desk.folder import Folder
 from buildplan.desk.print_options import EVENT
-from buildplan.desk.print_parts import PRINTED, Named, Show, brand_in, path_of, paths_of, stem_in
+from buildplan.desk.print_parts import (
+    PRINTED,
+    Named,
+    Show,
+    brand_in,
+    counted_paths,
+    path_of,
+    stem_in,
+)
 from buildplan.desk.print_task import PrintWork
 from buildplan.desk.print_wishes import with_terms
 from buildplan.desk.refusals import RefusedError
@@ -67,12 +75,12 @@ def quote(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
 
 
 def _quoted(task: PrintWork, voice: Voice, show: Show) -> Iterator[QuotedPiece]:
-    paths = paths_of(task)
-    for number, path in enumerate(paths, 1):
+    paths = counted_paths(task)
+    for number, (path, count) in enumerate(paths, 1):
         design = read_known(path, voice)
         made = evaluate(design, units_read(voice, design.units), NEW_PARTS)
         show(PRINTED * number / len(paths))
-        yield QuotedPiece(path.name, made)
+        yield QuotedPiece(path.name, made, count)
 
 
 def _together(task: PrintWork) -> str:
@@ -83,8 +91,10 @@ def _together(task: PrintWork) -> str:
 
 def shopping(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
     """A page to tick off, and the same as a table."""
-    read = {path: read_known(path, voice) for path in paths_of(task)}
-    needed = [ShoppedFor(path.name, one, build_framework(one)) for path, one in read.items()]
+    needed = []
+    for path, count in counted_paths(task):
+        design = read_known(path, voice)
+        needed.append(ShoppedFor(path.name, design, build_framework(design), count))
     found = shopping_list(needed, units_read(voice, needed[0].design.units))
     page = print_shopping(found, PAPERS[task.paper], voice)
     yield f"{stem_in(f'{_together(task)}-shopping-{task.paper}', voice)}.pdf", page

@@ -42,12 +42,12 @@ WHATS: Mapping[str, tuple[str, str, tuple[str, ...]]] = {
     "quote": (
         mark("Quote"),
         mark("Prices for the customer."),
-        ("paper", "language", "brand", "beside", *_TERMS),
+        ("paper", "language", "brand", "count", "beside", *_TERMS),
     ),
     "shopping": (
         mark("Shopping list"),
         mark("The balloons to buy, in whole packs."),
-        ("paper", "language", "beside"),
+        ("paper", "language", "count", "beside"),
     ),
     "gallery": (
         mark("Gallery of designs"),

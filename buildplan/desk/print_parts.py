@@ -24,10 +24,11 @@ def path_of(task: PrintWork) -> Path:
     return Folder(task.root).file(task.name)
 
 
-def paths_of(task: PrintWork) -> list[Path]:
-    """The design, and those that are printed together with it."""
-    folder = Folder(task.root)
-    return [folder.file(name) for name in (task.name, *task.wishes.beside)]
+def counted_paths(task: PrintWork) -> list[tuple[Path, int]]:
+    """The design, and those that are printed together with it; how many of each."""
+    folder, wishes = Folder(task.root), task.wishes
+    asked = ((task.name, wishes.count), *wishes.beside)
+    return [(folder.file(name), count) for name, count in asked]
 
 
 def stem_in(stem: str, voice: Voice) -> str:

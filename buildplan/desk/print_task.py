@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 from pathlib import Path
 
-OFFERS = "offers.json"
+OFFERS, COVER = "offers.json", "cover.png"
 
 Report = Callable[[object], None]
 
@@ -15,8 +15,9 @@ Report = Callable[[object], None]
 class Wishes:
     """What can be asked for beside: pages to fold, where its pages lead, large print and doors of a
     crew's booklet, the buyers of sold copies, the file of the folder that seals them and the one
-    that signs them with its password, which is kept nowhere, the terms of a quote, and the
-    designs that are quoted or shopped for `beside`, by their names in the folder.
+    that signs them with its password, which is kept nowhere, the terms of a quote, and how many
+    are quoted or shopped for: `count` of the design itself, and of those `beside`, each by its
+    name in the folder.
     Texts are as they were written, a door, a buyer or a line of an address on each line; `deposit`
     is in percent, 0 for none; `valid` in days, 0 where it is left open."""
 
@@ -35,7 +36,8 @@ class Wishes:
     date: str = ""
     deposit: int = 0
     valid: int = 0
-    beside: tuple[str, ...] = ()
+    count: int = 1
+    beside: tuple[tuple[str, int], ...] = ()
 
 
 @dataclass(frozen=True)
@@ -92,6 +94,22 @@ class OffersWork:
         from buildplan.desk.drawn_working import find_offers
 
         find_offers(self, report)
+
+
+@dataclass(frozen=True)
+class CoverWork:
+    """The first page of a PDF among what was printed, to be drawn small; `key` is what it is kept
+    by."""
+
+    root: Path
+    file: str
+    key: str
+
+    def __call__(self, report: Report) -> None:
+        """Draw it."""
+        from buildplan.desk.drawn_working import draw_cover
+
+        draw_cover(self, report)
 
 
 def step_result(step: int) -> str:

@@ -67,7 +67,8 @@ def print_asked(task: PrintWork, report: Report) -> None:
     except UnreadableDesignError as error:
         report(Refused(in_words(error.problem, voice)))
     except DesignProblemsError as error:
-        other = Path(error.file).name if Path(error.file).stem in task.wishes.beside else ""
+        others = [name for name, _ in task.wishes.beside]
+        other = Path(error.file).name if Path(error.file).stem in others else ""
         report(Refused(in_words(error.problems[0], voice, other)))
     except (ToldError, RefusedError) as error:
         report(Refused(voice.tell(error.told)))
@@ -176,7 +177,7 @@ def _companion(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
         framework = build_framework(told.design)
         assert_rebuilds(framework, book.steps, told.steps, book.units, Voice(language))
     show(READ_BACK)
-    stem = stem_in(f"{task.name}-{task.edition}", voice)
+    stem = f"{task.name}-{task.edition}"
     if task.edition != SALE:
         yield f"{stem}.html", companion(book, voices, voice.language).encode()
         return

@@ -9,19 +9,16 @@ from starlette.requests import Request
 from starlette.responses import JSONResponse, Response
 
 from buildplan.desk.asking import language_of, tell_of_job
+from buildplan.desk.awaiting import awaited
 from buildplan.desk.calls import PrintCall
-from buildplan.desk.desk import Desk, Looked, at_version, fault
+from buildplan.desk.desk import Desk, Looked, at_version
 from buildplan.desk.jobs import Ordered, order, stop
-from buildplan.desk.outcome import Failed
 from buildplan.desk.print_options import print_options
 from buildplan.desk.print_task import OFFERS, OffersWork, PrintWork, StepsWork, step_result
 from buildplan.desk.print_wishes import refuse_unfit
 from buildplan.desk.refusals import RefusedError, may_not_be_written
-from buildplan.desk.workers import NOW, Errand, Work
 from buildplan.language.messages import message
 from buildplan.language.voice import LOCALES, Voice
-
-PATIENCE_S, AGAIN_S = 120.0, 0.05
 
 
 def options(desk: Desk, request: Request, sent: Any) -> Response:
@@ -46,8 +43,7 @@ def print_design(desk: Desk, request: Request, sent: Any) -> Response:
         raise RefusedError(400, message("this cannot be printed of this folder: look at it anew"))
     if call.language not in ("", *LOCALES):
         raise RefusedError(400, message("this cannot be printed of this folder: look at it anew"))
-    others = set(call.beside)
-    if name in others or len(others) < len(call.beside) or not others <= {*desk.folder.names()}:
+    if name in call.beside or not call.beside.keys() <= {*desk.folder.names()}:
         raise RefusedError(400, message("this cannot be printed of this folder: look at it anew"))
     refuse_unfit(call.wishes)
     work = PrintWork(
@@ -83,7 +79,7 @@ async def step(request: Request) -> Response:
     desk, looked = await asyncio.to_thread(_looked, request)
     number: int = request.path_params["step"]
     work = StepsWork(desk.folder.root, looked.name, looked.version, looked.language, number)
-    drawn = await _awaited(desk, looked, step_result(number), "steps", work)
+    drawn = await awaited(desk, looked.results, step_result(number), f"steps {looked.name}", work)
     return Response(drawn, media_type="image/svg+xml")
 
 
@@ -91,7 +87,7 @@ async def offers(request: Request) -> Response:
     """Courses near that of the design that close and stand."""
     desk, looked = await asyncio.to_thread(_looked, request)
     work = OffersWork(desk.folder.root, looked.name, looked.version, looked.language)
-    found = await _awaited(desk, looked, OFFERS, "offers", work)
+    found = await awaited(desk, looked.results, OFFERS, f"offers {looked.name}", work)
     return Response(found, media_type="application/json")
 
 
@@ -100,28 +96,3 @@ def _looked(request: Request) -> tuple[Desk, Looked]:
     version = request.query_params.get("version", "")
     name: str = request.path_params["name"]
     return desk, at_version(desk, name, version, language_of(desk, request))
-
-
-async def _awaited(desk: Desk, looked: Looked, what: str, kind: str, work: Work) -> bytes:
-    """A result, worked out if it is not there. Raises RefusedError where it cannot be."""
-    failed: list[str] = []
-
-    def told(part: object) -> None:
-        if isinstance(part, Failed):
-            failed.append(part.error)
-
-    lane, results = f"{kind} {looked.name}", looked.results
-    if results.get(what) is None and not desk.workers.busy_with(lane, results.key):
-        errand = Errand(lane, results.key, work, told, lambda whole: None, NOW)
-        await asyncio.to_thread(desk.workers.ask, errand)
-    for _ in range(round(PATIENCE_S / AGAIN_S)):
-        busy = desk.workers.busy_with(lane, results.key)
-        found = results.get(what)
-        if found is not None:
-            return found
-        if failed:
-            raise fault(failed[0])
-        if not busy or desk.hub.is_closed:
-            break
-        await asyncio.sleep(AGAIN_S)
-    raise RefusedError(404, message("this picture is not drawn yet"))

@@ -22,3 +22,16 @@ def picture_png(picture: Picture, dpi: float = 150) -> bytes:
     out = io.BytesIO()
     image.save(out, format="PNG", dpi=(dpi, dpi))
     return out.getvalue()
+
+
+def first_page_png(pdf: bytes, width: int) -> bytes | None:
+    """The first page of a PDF on white, so many pixels wide; None where it cannot be read."""
+    out = io.BytesIO()
+    try:
+        with pypdfium2.PdfDocument(pdf) as document:
+            page = document[0]
+            image = page.render(scale=width / page.get_width()).to_pil()
+    except pypdfium2.PdfiumError:
+        return None
+    image.save(out, format="PNG")
+    return out.getvalue()

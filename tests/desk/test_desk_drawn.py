@@ -67,6 +67,26 @@ def test_card_pictures_are_pictures(page: Page) -> None:
     page.send(f"{AT_SMALL}/back", {})
 
 
+def test_what_was_printed_is_listed_with_its_covers(page: Page) -> None:
+    """The newest first; another design's files and what is no PDF have none."""
+    at = f"{AT_SMALL}/printed"
+    output = page.root / "output"
+    output.mkdir(exist_ok=True)
+    page.send(f"{AT_SMALL}/print", {"what": "shopping"})
+    for name in ("small-torn.pdf", "smaller-quote.pdf", "small-notes.txt"):
+        (output / name).write_bytes(b"nothing that a reader of PDF knows")
+    listed = {one["name"]: one for one in page.data(at)["files"]}
+    assert listed.keys() >= {"small-shopping-a4.pdf", "small-shopping.csv", "small-torn.pdf"}
+    assert not listed.keys() & {"smaller-quote.pdf", "small-notes.txt"}
+    cover = page.get(listed["small-shopping-a4.pdf"]["cover"])
+    wide, high = Image.open(io.BytesIO(cover.content)).size
+    assert high / wide == pytest.approx(297 / 210, rel=0.01)  # A4 (ISO 216)
+    assert listed["small-shopping.csv"]["cover"] is None
+    assert page.get(listed["small-torn.pdf"]["cover"]).status_code == 404
+    assert page.get("/api/printed/..%2Fsmall.yaml.png").status_code == 404
+    (output / "small-torn.pdf").unlink()
+
+
 class Counting(AtOnce):
     """Counts balloons, and leaves what takes longer for later."""
 

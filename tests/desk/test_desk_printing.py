@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import csv
 import datetime
 import io
 import json
 import shutil
 from collections.abc import Iterator
 from pathlib import Path
+from typing import Any
 
 import pytest
 from conftest import Call
@@ -54,7 +56,7 @@ def page(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Page]:
         yield page
 
 
-def all_printed(page: Page, **asked: str | int | bool | list[str]) -> dict[str, bytes]:
+def all_printed(page: Page, **asked: Any) -> dict[str, bytes]:
     """What is printed, by its name."""
     answer = page.send(f"{AT_SMALL}/print", asked)
     assert answer.status_code == 200, answer.text
@@ -66,6 +68,11 @@ def all_printed(page: Page, **asked: str | int | bool | list[str]) -> dict[str, 
 def printed(page: Page, **asked: str | int | bool) -> tuple[str, bytes]:
     """The name and the bytes of the first file that is printed: pages come before tables."""
     return next(iter(all_printed(page, **asked).items()))
+
+
+def needed(table: bytes) -> list[int]:
+    """How many of each balloon a shopping list asks for."""
+    return [int(row["needed"]) for row in csv.DictReader(table.decode("utf-8-sig").splitlines())]
 
 
 def by_command(call: Call, *words: object) -> dict[str, bytes]:
@@ -110,7 +117,7 @@ def test_booklets_are_those_of_the_command(page: Page, call: Call, edition: str)
 def test_the_rest_is_that_of_the_commands(page: Page, call: Call) -> None:
     small, day = page.root / "small.yaml", page.root / "day.event.yaml"
     name, data = printed(page, what="companion", edition="crew", language="es")
-    assert name == "small-crew-es.html"
+    assert name == "small-crew.html"  # every language is in it
     call("companion", small, "--edition", "crew", "--language", "es", "--out", "page.html")
     assert Path("page.html").read_bytes() == data
     _, data = printed(page, what="shopping")
@@ -219,21 +226,27 @@ def test_several_designs_are_quoted_and_shopped_for_as_one(page: Page, call: Cal
     other.write_text(text.replace("Small Frame", "Other Frame"), "utf-8")
     named = {"value": "other", "label": "Other Frame"}
     assert named in page.data("/api/print")["designs"]
-    quoted = all_printed(page, what="quote", beside=["other"])
-    call("quote", small, other, "--pdf", "quote.pdf", "--csv", "quote.csv")
-    assert quoted == {
-        "small-and-1-quote-a4.pdf": Path("quote.pdf").read_bytes(),
-        "small-and-1-quote.csv": Path("quote.csv").read_bytes(),
-    }
-    bought = all_printed(page, what="shopping", beside=["other"])
+    asked = "designs:\n  - {design: small.yaml, count: 3}\n  - {design: other.yaml, count: 2}"
+    event = page.root / "both.event.yaml"
+    event.write_text(EVENT.replace("designs:\n  - {design: small.yaml}", asked), "utf-8")
+    many = {"count": 3, "beside": {"other": 2}}
+    quoted = all_printed(page, what="quote", **many)
+    call("quote", event, "--csv", "quote.csv")
+    assert quoted.keys() == {"small-and-1-quote-a4.pdf", "small-and-1-quote.csv"}
+    assert quoted["small-and-1-quote.csv"] == Path("quote.csv").read_bytes()
+    bought = all_printed(page, what="shopping", **many)
+    event.unlink()
+    one_each = all_printed(page, what="shopping", beside={"other": 1})
     call("shopping", small, other, "--pdf", "list.pdf", "--csv", "list.csv")
-    assert list(bought.values()) == [Path("list.pdf").read_bytes(), Path("list.csv").read_bytes()]
-    for wrong in (["small"], ["other", "other"], ["../other"]):
-        asked = {"what": "quote", "beside": wrong}
-        assert page.send(f"{AT_SMALL}/print", asked).status_code == 400
+    assert list(one_each.values()) == [Path("list.pdf").read_bytes(), Path("list.csv").read_bytes()]
+    two, five = (needed(every["small-and-1-shopping.csv"]) for every in (one_each, bought))
+    assert [2 * count for count in five] == [5 * count for count in two]
+    for wrong in ({"small": 1}, {"other": 0}, {"../other": 1}, {"other": 1000}):
+        asked_so = {"what": "quote", "beside": wrong}
+        assert page.send(f"{AT_SMALL}/print", asked_so).status_code == 400
     for written, told in (("hour: 18.0", "different rates"), ("currency: GBP\n", "other.yaml")):
         other.write_text(text.replace(written, "hour: 19.0" if "hour" in written else ""), "utf-8")
-        answer = page.send(f"{AT_SMALL}/print", {"what": "quote", "beside": ["other"]})
+        answer = page.send(f"{AT_SMALL}/print", {"what": "quote", "beside": {"other": 1}})
         job = page.data(f"/api/jobs/{answer.json()['job']}")
         assert job["state"] == "failed"
         assert told in job["message"]

@@ -1,5 +1,5 @@
 // The calls to the desk's server on this machine. Nothing else is asked.
-import type { Beginning, Design, Edit, Facts, From, Home, Job, Made, Met, Offer, PageWords, Printing, Problem, Shown } from "./contract";
+import type { Beginning, Design, Edit, Facts, From, Home, Job, Made, Met, Offer, PageWords, Printed, Printing, Problem, Shown } from "./contract";
 
 /** What the server refused, in its words. */
 export class Refused extends Error {
@@ -86,6 +86,7 @@ export const getBeginnings = (): Promise<readonly Beginning[]> => get("/api/begi
 export const getDesign = (name: string): Promise<Design> => get(at(name));
 export const getOffers = (name: string): Promise<readonly Offer[]> => get(`${at(name)}/offers`);
 export const getPrinting = (): Promise<Printing> => get("/api/print");
+export const getPrinted = (name: string): Promise<Printed> => get(`${at(name)}/printed`);
 export const getJob = (job: string): Promise<Job> => get(`/api/jobs/${encodeURIComponent(job)}`);
 export const stopJob = (job: string): Promise<unknown> => send("DELETE", `/api/jobs/${encodeURIComponent(job)}`);
 
@@ -103,7 +104,7 @@ export type CardDeed = "copy" | "rename" | "away" | "back";
 export const doToCard = (name: string, deed: CardDeed, newName?: string): Promise<Made> =>
   send("POST", `${at(name)}/${deed}`, newName === undefined ? {} : { name: newName });
 
-export const print = (name: string, what: Readonly<Record<string, string | number | boolean | readonly string[]>>): Promise<{ job: string }> => send("POST", `${at(name)}/print`, what);
+export const print = (name: string, what: Readonly<Record<string, string | number | boolean | Readonly<Record<string, number>>>>): Promise<{ job: string }> => send("POST", `${at(name)}/print`, what);
 
 /** The address of a step's picture as it will be printed. */
 export const stepPicture = (name: string, step: number, version: string): string => addressed(`${at(name)}/step/${step}.svg?version=${version}`);

@@ -219,6 +219,12 @@ export interface Printing {
   of_edition: Readonly<Record<string, string>>; // what is asked for one edition alone
 }
 
+/** What was printed of a design earlier, and the picture of it. */
+export interface Printed {
+  picture: string | null;
+  files: readonly { name: string; url: string; made: number; cover: string | null }[]; // made: seconds since 1970
+}
+
 export interface Job {
   job: string;
   what: string;

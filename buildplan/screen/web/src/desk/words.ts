@@ -29,7 +29,7 @@ export async function speak(language: string): Promise<void> {
 export const capital = (text: string): string => text.slice(0, 1).toLocaleUpperCase(words.value.language) + text.slice(1);
 
 /** What the server says of a refusal, as a sentence that stands by itself. */
-export function sentence(text: string): string {
-  const whole = capital(text);
-  return /[.!?]$/.test(whole) ? whole : `${whole}.`;
-}
+export const sentence = (text: string): string => ended(capital(text));
+
+/** The same behind a colon: it begins as it is, be it with the name of a file. */
+export const ended = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`);

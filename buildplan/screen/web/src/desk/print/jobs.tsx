@@ -5,12 +5,12 @@ import { stopJob } from "../api";
 import type { Job, Printing } from "../contract";
 import { Sign } from "../sign";
 import { jobs } from "../state";
-import { say, sentence } from "../words";
+import { ended, say } from "../words";
 
 export function PrintJobs({ name, whats }: { name: string; whats: Printing["whats"] }) {
   const own = Object.values(jobs.value).filter((one) => one.name === name && whats.some((what) => what.key === one.what));
   return (
-    <section class="jobs" aria-label={say("printed")}>
+    <section class="jobs" aria-label={say("printed")} hidden={own.length === 0}>
       {own.length > 0 && <h2>{say("printed")}</h2>}
       <ul>
         {own.map((one) => (
@@ -79,6 +79,6 @@ function toldOf(job: Job, what: string): string {
     case "stopped":
       return say("print stopped", { what });
     case "failed":
-      return say("print failed", { what, message: sentence(job.message) });
+      return say("print failed", { what, message: ended(job.message) });
   }
 }

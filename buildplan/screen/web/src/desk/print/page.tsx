@@ -6,7 +6,8 @@ import type { Choice, Printing } from "../contract";
 import { jobs, problems } from "../state";
 import { capital, say, words } from "../words";
 import { PrintJobs } from "./jobs";
-import { Beside, WISHES, Wishes, type Wished } from "./wishes";
+import { Made } from "./made";
+import { Beside, WISHES, Wishes, type Counts, type Wished } from "./wishes";
 
 const ASKED = ["edition", "paper", "language", "units", "brand", "key", "sign"] as const;
 type Asked = (typeof ASKED)[number];
@@ -16,7 +17,7 @@ export function PrintPage({ name }: { name: string }) {
   const [what, setWhat] = useState("");
   const [wanting, setWanting] = useState("");
   const [wishes, setWishes] = useState<Wished>({});
-  const [ticked, setTicked] = useState<readonly string[]>([]);
+  const [counts, setCounts] = useState<Counts>({});
   const [chosen, setChosen] = useState<Partial<Record<Asked, string>>>({});
   useEffect(() => {
     void getPrinting().then((found) => {
@@ -31,14 +32,16 @@ export function PrintPage({ name }: { name: string }) {
   const asked = ASKED.filter((one) => isAsked(one) && choicesOf(printing, one).length > 0);
   const wished = WISHES.filter(({ key }) => isAsked(key) && (key !== "password" || (asked.includes("sign") && chosen.sign)));
   const others = kind.takes.includes("beside") ? printing.designs.filter((one) => one.value !== name) : [];
+  const own = kind.takes.includes("count") ? printing.designs.find((one) => one.value === name) : undefined;
   const make = async (event: Event): Promise<void> => {
     event.preventDefault();
     const sent = asked.map((one) => [one, chosen[one] ?? firstOf(printing, one)]).filter(([, value]) => value !== "");
     setWanting("");
     try {
       const more = wished.flatMap(({ key }) => (wishes[key] ? [[key, wishes[key]] as const] : []));
-      const beside = others.map((one) => one.value).filter((one) => ticked.includes(one));
-      const { job } = await print(name, { what, ...Object.fromEntries(sent), ...Object.fromEntries(more), ...(beside.length > 0 ? { beside } : {}) });
+      const beside = Object.fromEntries(others.flatMap(({ value }) => (value in counts ? [[value, counts[value] ?? 1]] : [])));
+      const many = own ? { count: counts[name] ?? 1, beside } : {};
+      const { job } = await print(name, { what, ...Object.fromEntries(sent), ...Object.fromEntries(more), ...many });
       setWishes(({ password: _, ...kept }) => kept);
       document.querySelector(".jobs")?.scrollIntoView({ block: "nearest" });
       jobs.value = { [job]: { job, what, name, state: "waiting", share: 0, words: "", message: "", files: [] }, ...jobs.value };
@@ -68,7 +71,7 @@ export function PrintPage({ name }: { name: string }) {
             <Chooser key={one} asked={one} choices={choicesOf(printing, one)} value={chosen[one] ?? firstOf(printing, one)} choose={(value) => setChosen((was) => ({ ...was, [one]: value }))} />
           ))}
         </div>
-        <Beside others={others} ticked={ticked} tick={setTicked} />
+        {own && <Beside own={own} others={others} counts={counts} count={setCounts} />}
         <Wishes wished={wished} now={wishes} wish={(key, value) => setWishes((was) => ({ ...was, [key]: value }))} />
         <button type="submit" class="main large">
           {say("make it")}
@@ -77,7 +80,10 @@ export function PrintPage({ name }: { name: string }) {
           {wanting}
         </p>
       </form>
-      <PrintJobs name={name} whats={printing.whats} />
+      <div class="aside">
+        <PrintJobs name={name} whats={printing.whats} />
+        <Made name={name} />
+      </div>
     </main>
   );
 }

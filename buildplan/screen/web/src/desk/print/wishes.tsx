@@ -41,26 +41,59 @@ export function Wishes({ wished, now, wish }: { wished: readonly Wish[]; now: Wi
   );
 }
 
+/** How many of each design, by its name; none of those that are not in it. */
+export type Counts = Readonly<Record<string, number>>;
 interface BesideProps {
+  own: Choice;
   others: readonly Choice[];
-  ticked: readonly string[];
-  tick: (names: readonly string[]) => void;
+  counts: Counts;
+  count: (counts: Counts) => void;
 }
 
-/** The other designs of the folder: those that are ticked are priced or bought for at once with this. */
-export function Beside({ others, ticked, tick }: BesideProps) {
-  if (others.length === 0) return null;
+const MOST = 999;
+
+/** How many of this design, and of the others of the folder that are priced or bought for with it. */
+export function Beside({ own, others, counts, count }: BesideProps) {
+  const put = (name: string, number: number): void => {
+    const { [name]: _, ...rest } = counts;
+    count(number > 0 ? { ...rest, [name]: number } : rest);
+  };
+  const many = ({ value, label }: Choice) => (
+    <input
+      type="number"
+      min={1}
+      max={MOST}
+      step={1}
+      value={counts[value] ?? 1}
+      aria-label={`${say("how many")}: ${label}`}
+      onChange={(event) => put(value, Math.min(MOST, Math.max(1, Math.round(event.currentTarget.valueAsNumber) || 1)))}
+    />
+  );
   return (
     <fieldset class="beside">
-      <legend>{say("beside")}</legend>
+      <legend>{say("how many")}</legend>
       <div class="ticks">
-        {others.map(({ value, label }) => (
-          <label key={value}>
-            <input type="checkbox" checked={ticked.includes(value)} onChange={(event) => tick(event.currentTarget.checked ? [...ticked, value] : ticked.filter((one) => one !== value))} />
-            <span>{label}</span>
-          </label>
-        ))}
+        <div>
+          <bdi>{own.label}</bdi>
+          {many(own)}
+        </div>
       </div>
+      {others.length > 0 && (
+        <div role="group" aria-label={say("beside")}>
+          <b>{say("beside")}</b>
+          <div class="ticks">
+            {others.map((one) => (
+              <div key={one.value}>
+                <label>
+                  <input type="checkbox" checked={one.value in counts} onChange={(event) => put(one.value, event.currentTarget.checked ? 1 : 0)} />
+                  <bdi>{one.label}</bdi>
+                </label>
+                {one.value in counts && many(one)}
+              </div>
+            ))}
+          </div>
+        </div>
+      )}
     </fieldset>
   );
 }
