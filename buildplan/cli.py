@@ -3,7 +3,6 @@
 
 from __future__ import annotations
 
-import gc
 import os
 import sys
 from pathlib import Path
@@ -60,10 +59,6 @@ COMMANDS = (
     working,
 )
 
-# A booklet is hundreds of thousands of objects that last, and few of them are ever in rings: look
-# for garbage less often than Python does by itself (measured: a twentieth of the time of a print).
-COLLECT_AT = (50_000, 20, 50)
-
 
 # Statuses of a command that was interrupted or told to end: 128 and the number of the signal.
 STOPPED = (130, 143)
@@ -109,7 +104,6 @@ def _say_no_more() -> None:
 
 def main() -> None:
     """Run a command; every error that a user can cause ends in one clear message."""
-    gc.set_threshold(*COLLECT_AT)
     reader = Reader()
     try:
         _answer(reader)

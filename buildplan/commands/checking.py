@@ -91,9 +91,7 @@ def check(
     With --door, also whether the finished piece goes through, and how it is turned for it.
     """
     from buildplan.commands.files import ProblemsFoundError, asked, refuse_ending
-    from buildplan.commands.joint_report import joint_lines
     from buildplan.commands.pieces import checked_piece, reasons_of
-    from buildplan.evaluation.joint_places import joint_places
     from buildplan.evaluation.passing import parse_door
     from buildplan.fitting.check_report import check_report
     from buildplan.fitting.checking import checked_as_json
@@ -124,7 +122,7 @@ def check(
         for one in reasons:
             answer("\n" + "\n".join(why_lines(one, piece.units, voice)))
     if joints:
-        answer("\n" + "\n".join(joint_lines(joint_places(piece), voice)))
+        _list_joints(piece, voice)
     if write:
         _write_ties(design, voice)
     if chart is not None:
@@ -152,6 +150,14 @@ def _examined(
         listed = [problem_as_data(problem, voice, str(design)) for problem in problems]
         answer_data({"name": error.name, "problems": listed})
         raise ProblemsFoundError from error
+
+
+def _list_joints(piece: Evaluation, voice: Voice) -> None:
+    """The joints of each part, by where they are."""
+    from buildplan.commands.joint_report import joint_lines
+    from buildplan.evaluation.joint_places import joint_places
+
+    answer("\n" + "\n".join(joint_lines(joint_places(piece), voice)))
 
 
 def _write_ties(design: Path, voice: Voice) -> None:

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections import Counter
-
-import networkx as nx
+from typing import TYPE_CHECKING
 
 from buildplan.framework.model import Framework
+
+if TYPE_CHECKING:
+    import networkx as nx
 
 BALLOONS_PER_LOCK = 2
 
@@ -18,6 +20,8 @@ def multigraph(framework: Framework) -> nx.MultiGraph:
     `neck` and `tail` (the joints at which those ends are tied). Joints that are tied together
     are one node, named by their tie.
     """
+    import networkx as nx  # takes as long to import as a piece to count
+
     graph = nx.MultiGraph(name=framework.name)
     graph.add_nodes_from(framework.places)
     for link in framework.links:
@@ -38,7 +42,7 @@ def balloon_counts(framework: Framework) -> dict[str, int]:
 
     A lock is two balloons. Keys that the piece does not use are counted as 0.
     """
-    used = Counter(key for _, _, key in multigraph(framework).edges(data="balloon"))
+    used = Counter(link.balloon for link in framework.links)
     for lock in framework.locks:
         used[lock.balloon] += BALLOONS_PER_LOCK
     return {key: used[key] for key in framework.balloons}

@@ -5,14 +5,15 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 from itertools import count
-
-import networkx as nx
+from typing import TYPE_CHECKING
 
 from buildplan.framework.chain_roles import OPEN_CHAIN, RING, ZIGZAG, ChainRole
 from buildplan.framework.ends import start_end
 from buildplan.framework.model import BalloonType, Chain, Framework, Link, Lock, LongChain, Role
 from buildplan.framework.naming import letters
-from buildplan.framework.trails import Trail, fewest_trails, levels_from, trails_by_level
+
+if TYPE_CHECKING:
+    from buildplan.framework.trails import Trail
 
 
 def build_listed(
@@ -31,6 +32,10 @@ def build_listed(
 
     Raises ValueError when no balloons lead from the joints it stands on to some other.
     """
+    import networkx as nx  # takes long to import, and few patterns are listed
+
+    from buildplan.framework.trails import fewest_trails, levels_from, trails_by_level
+
     graph = nx.MultiGraph()
     graph.add_nodes_from(joints)
     key_of: dict[str, str] = {}

@@ -10,7 +10,6 @@ from collections.abc import Iterator, Mapping, Sequence
 from itertools import combinations, permutations, product
 from typing import Literal
 
-import networkx as nx
 import numpy as np
 import numpy.typing as npt
 from pydantic import Field, ValidationError
@@ -110,6 +109,8 @@ def _edges(corners: FloatArray) -> list[tuple[int, int]]:
 
 def foot_of(corners: FloatArray, edges: Sequence[tuple[int, int]]) -> list[int]:
     """The face that a solid stands on: one with the most corners."""
+    import networkx as nx  # takes long to import, and a solid is one of many patterns
+
     planar, embedding = nx.check_planarity(nx.Graph(edges))
     assert planar, "solids without holes are"
     seen: set[tuple[int, int]] = set()
@@ -121,12 +122,21 @@ def foot_of(corners: FloatArray, edges: Sequence[tuple[int, int]]) -> list[int]:
     return min(faces, key=lambda face: (-len(face), face))
 
 
+def _levels(edges: Sequence[tuple[int, int]], foot: Sequence[int]) -> Mapping[int, int]:
+    """How many edges each corner is from `foot`."""
+    import networkx as nx
+
+    found: Mapping[int, int]
+    found = nx.multi_source_dijkstra_path_length(nx.Graph(edges), set(foot), weight=None)
+    return found
+
+
 def level_by_level(
     corners: FloatArray, edges: Sequence[tuple[int, int]], foot: Sequence[int]
 ) -> list[int]:
     """The corners by how many edges they are from `foot`, and in each level in the order round
     the line from the middle of the solid to that of the foot."""
-    levels = nx.multi_source_dijkstra_path_length(nx.Graph(edges), set(foot), weight=None)
+    levels = _levels(edges, foot)
     down = corners[list(foot)].mean(axis=0) - corners.mean(axis=0)
     down = down / np.linalg.norm(down)
     off = corners - corners.mean(axis=0)
@@ -142,7 +152,7 @@ def build_solid(name: str, balloons: Mapping[str, BalloonType], solid: Solid) ->
     joints = numbered(len(corners))
     listed = [(joints[i], joints[j], solid.edge) for i, j in edges]
     foot = foot_of(corners, edges)
-    levels = nx.multi_source_dijkstra_path_length(nx.Graph(edges), set(foot), weight=None)
+    levels = _levels(edges, foot)
     few = max(levels.values()) < FEW_LEVELS
     standing = () if few else [joints[i] for i in foot]
     return build_listed(name, balloons, joints, listed, solid.lock, standing)

@@ -14,7 +14,6 @@ from dataclasses import dataclass, field
 from functools import cached_property
 from itertools import pairwise
 
-import networkx as nx
 import numpy as np
 
 from buildplan.framework.model import Framework
@@ -123,6 +122,8 @@ def courses(framework: Framework, at: Places | None = None) -> tuple[JointCourse
 def _levels_by_steps(framework: Framework) -> list[list[str]]:
     """Joints by how many balloons they are from the foot, or from the first joint; in the order
     of the chains."""
+    import networkx as nx  # takes long to import, and most pieces have braces
+
     graph = nx.Graph((link.start, link.finish) for link in framework.links)
     number = {joint: i for i, joint in enumerate(framework.joints)}
     levels: list[list[str]] = []

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Mapping
-
-import networkx as nx
+from graphlib import CycleError, TopologicalSorter
+from heapq import heappop, heappush
 
 from buildplan.sequence.model import Kind, Operation
+from buildplan.sequence.work_names import Name
 
 # Work of an earlier phase comes first wherever needs leave a choice. Braces, their settling,
 # singles, joins and locks are one phase: there the needs alone rule.
@@ -29,13 +30,17 @@ _PHASE: Mapping[Kind, int] = {kind: i for i, kinds in enumerate(_PHASES) for kin
 _ASSEMBLING = _PHASE[Kind.BRACE]
 
 
+_Natural = tuple[tuple[int, int, str], ...]
+_Rank = tuple[int, int, int, _Natural]
+
+
 def phase(operation: Operation) -> int:
     """The place of an operation's kind in the course of the work: what is done course by course
     is all assembling."""
     return _ASSEMBLING if operation.course else _PHASE[operation.kind]
 
 
-def natural(label: str) -> tuple[tuple[int, int, str], ...]:
+def natural(label: str) -> _Natural:
     """A sort key under which A2 comes before A10, and chain Z before chain AA."""
     pieces = re.findall(r"\d+|[A-Z]+|[^\dA-Z]+", label)
     return tuple(
@@ -43,18 +48,18 @@ def natural(label: str) -> tuple[tuple[int, int, str], ...]:
     )
 
 
-def needs_graph(ops: Iterable[Operation]) -> nx.DiGraph:
-    """Operations by id, with an edge from each to those that need what it makes.
+def done_before(ops: Iterable[Operation]) -> dict[Name, list[Name]]:
+    """For each operation, by id, those that make what it needs.
 
     Raises ValueError when a thing is made twice, or needed and never made.
     """
-    graph = nx.DiGraph()
-    maker: dict[str, str] = {}
+    before: dict[Name, list[Name]] = {}
+    maker: dict[Name, Name] = {}
     operations = tuple(ops)
     for operation in operations:
-        if operation.id in graph:
+        if operation.id in before:
             raise ValueError(f"operation {operation.id!r} is listed twice")
-        graph.add_node(operation.id, operation=operation)
+        before[operation.id] = []
         for thing in operation.makes:
             if thing in maker:
                 raise ValueError(f"{thing!r} is made by {maker[thing]!r} and {operation.id!r}")
@@ -63,8 +68,8 @@ def needs_graph(ops: Iterable[Operation]) -> nx.DiGraph:
         for thing in operation.needs:
             if thing not in maker:
                 raise ValueError(f"{operation.id!r} needs {thing!r}, which nothing makes")
-            graph.add_edge(maker[thing], operation.id)
-    return graph
+            before[operation.id].append(maker[thing])
+    return before
 
 
 def in_order(ops: Iterable[Operation]) -> tuple[Operation, ...]:
@@ -74,14 +79,24 @@ def in_order(ops: Iterable[Operation]) -> tuple[Operation, ...]:
     label comes first, so the order does not depend on the order of `ops`. Raises ValueError
     when operations need one another in a circle.
     """
-    graph = needs_graph(ops)
-    by_id: Mapping[str, Operation] = dict(graph.nodes(data="operation"))
-
-    def rank(name: str) -> tuple[int, int, int, tuple[tuple[int, int, str], ...]]:
-        operation = by_id[name]
-        return phase(operation), operation.course, _PHASE[operation.kind], natural(name)
-
+    operations = tuple(ops)
+    waiting = TopologicalSorter(done_before(operations))
     try:
-        return tuple(by_id[name] for name in nx.lexicographical_topological_sort(graph, key=rank))
-    except nx.NetworkXUnfeasible as circle:
+        waiting.prepare()
+    except CycleError as circle:
         raise ValueError("some operations need one another in a circle") from circle
+    by_id = {operation.id: operation for operation in operations}
+    ready: list[tuple[_Rank, Name]] = []
+    found: list[Operation] = []
+    while waiting.is_active():
+        for name in waiting.get_ready():
+            heappush(ready, (_rank(by_id[name]), name))
+        _, name = heappop(ready)
+        found.append(by_id[name])
+        waiting.done(name)
+    return tuple(found)
+
+
+def _rank(operation: Operation) -> _Rank:
+    kind = _PHASE[operation.kind]
+    return phase(operation), operation.course, kind, natural(operation.id)

@@ -7,7 +7,6 @@ as it goes.
 
 from __future__ import annotations
 
-import networkx as nx
 import numpy as np
 from scipy import sparse
 from scipy.sparse.csgraph import connected_components, dijkstra
@@ -108,6 +107,8 @@ def can_lie_flat(bodies: LinkBodies) -> bool:
     """Whether the graph can be drawn in a plane without two links that cross: those of a piece that
     lies flat would lie in one another where they do. A test of planarity, which takes no longer
     than the graph is large (Brandes 2009)."""
+    import networkx as nx  # takes as long to import as most shapes to find
+
     graph = nx.Graph(map(tuple, bodies.ends.tolist()))
     return bool(nx.check_planarity(graph)[0])
 

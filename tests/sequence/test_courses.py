@@ -23,7 +23,7 @@ from buildplan.sequence.courses import courses, order_of
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.model import Kind
 from buildplan.sequence.operations import operations
-from buildplan.sequence.ordering import in_order, needs_graph
+from buildplan.sequence.ordering import in_order, done_before
 from buildplan.sequence.reach import find_reach
 from buildplan.sequence.replay import replay
 from buildplan.sequence.shared_work import activities_of, works_of
@@ -193,7 +193,8 @@ def test_equal_parts_are_built_side_by_side_and_what_comes_next_waits_for_all() 
     steps = plan_steps(whole)
     replay(steps_as_json(steps))
     work = [operation for step in steps for operation in step.operations]
-    graph = needs_graph(work)
+    before = done_before(work)
+    graph = nx.DiGraph((one, name) for name, ones in before.items() for one in ones)
     laid: dict[str, str] = {}
     for operation in work:
         if operation.kind is Kind.LAY:

@@ -10,7 +10,7 @@ from sequence_pieces import STAR, listed_pieces, tube, tubes
 from buildplan.framework.model import Framework
 from buildplan.sequence.model import Kind, Operation, Stage
 from buildplan.sequence.operations import operations
-from buildplan.sequence.ordering import in_order, natural, needs_graph
+from buildplan.sequence.ordering import in_order, natural, done_before
 from buildplan.sequence.work_names import Name
 
 
@@ -48,7 +48,8 @@ def test_the_order_does_not_hang_on_the_order_of_listing() -> None:
 
 
 def test_the_needs_form_an_acyclic_graph_that_ends_in_standing() -> None:
-    graph = needs_graph(operations(tube(STAR, closed=True)))
+    before = done_before(operations(tube(STAR, closed=True)))
+    graph = nx.DiGraph((one, name) for name, ones in before.items() for one in ones)
     assert nx.is_directed_acyclic_graph(graph)
     assert [node for node, degree in graph.out_degree() if degree == 0] == ["stand up"]
 
