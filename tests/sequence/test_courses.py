@@ -23,7 +23,7 @@ from buildplan.sequence.courses import courses, order_of
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.model import Kind
 from buildplan.sequence.operations import operations
-from buildplan.sequence.ordering import in_order, done_before
+from buildplan.sequence.ordering import done_before, in_order
 from buildplan.sequence.reach import find_reach
 from buildplan.sequence.replay import replay
 from buildplan.sequence.shared_work import activities_of, works_of

@@ -10,7 +10,7 @@ from sequence_pieces import STAR, listed_pieces, tube, tubes
 from buildplan.framework.model import Framework
 from buildplan.sequence.model import Kind, Operation, Stage
 from buildplan.sequence.operations import operations
-from buildplan.sequence.ordering import in_order, natural, done_before
+from buildplan.sequence.ordering import done_before, in_order, natural
 from buildplan.sequence.work_names import Name
 
 
