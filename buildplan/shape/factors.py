@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass
 
 import numpy as np
@@ -11,13 +10,12 @@ from scipy.linalg import LinAlgError, cho_solve_banded, cholesky_banded
 from scipy.sparse.csgraph import reverse_cuthill_mckee
 from scipy.sparse.linalg import SuperLU, splu
 
+from buildplan.shape.fronts import Fronts, Solve, fronts_of
 from buildplan.shape.model import FloatArray, IntArray
 
-# Numbers in a band up to which it is factored, not the sparse matrix. Walls of 50,000 balloons
-# stay below it: it takes a third of the time and less room (measured).
-MOST_IN_BAND = 5e7
-
-Solve = Callable[[FloatArray], FloatArray]
+# A wider band is factored front by front. Up to walls of 10,000 balloons a band takes as long, of
+# 30,000 twice as long (measured).
+WIDEST_BAND = 400
 
 
 def symmetric_factors(matrix: sparse.csr_array | sparse.csc_array) -> SuperLU:
@@ -50,7 +48,7 @@ class Band:
 
     @property
     def work(self) -> float:
-        """Multiplications of one factoring, about: rows times the square of the width (Golub and
+        """Operations of one factoring, about: rows times the square of the width (Golub and
         Van Loan, Matrix Computations, 4th edition, 4.3.5)."""
         return len(self.order) * (self.width + 1.0) ** 2
 
@@ -76,9 +74,9 @@ class Band:
         return solve
 
 
-def band_of(matrix: sparse.csc_array) -> Band | None:
-    """The band of a symmetric matrix with these places of entries (the order of Cuthill and McKee);
-    None where it is so wide that sparse factors cost less."""
+def band_of(matrix: sparse.csc_array) -> Band:
+    """The band of a symmetric matrix with these places of entries (the order of Cuthill and
+    McKee)."""
     order = reverse_cuthill_mckee(sparse.csr_array(matrix), symmetric_mode=True)
     size = len(order)
     rank = np.empty(size, int)
@@ -87,19 +85,11 @@ def band_of(matrix: sparse.csc_array) -> Band | None:
     column = np.repeat(rank, np.diff(matrix.indptr))
     below = row - column
     width = int(below.max(initial=0))
-    if size * (width + 1.0) > MOST_IN_BAND:
-        return None
     lower = np.flatnonzero(below >= 0)
     return Band(order, lower, (column * (width + 1) + below)[lower], width)
 
 
-def positive_factors(matrix: sparse.csc_array, damping: float, band: Band | None) -> Solve | None:
-    """What solves for a right side, given a symmetric matrix with `damping` added to its diagonal;
-    None when that is not positive definite. `band` is that of the matrix."""
-    if band is not None:
-        return band.factored(matrix, damping)
-    unit = sparse.eye_array(matrix.shape[0], format="csc")
-    factors = symmetric_factors(matrix + damping * unit)
-    positive = bool((factors.U.diagonal() > 0).all())
-    solve: Solve = factors.solve
-    return solve if positive else None
+def factoring_of(matrix: sparse.csc_array) -> Band | Fronts:
+    """How symmetric matrices with these places of entries are best factored."""
+    band = band_of(matrix)
+    return band if band.width <= WIDEST_BAND else fronts_of(matrix)

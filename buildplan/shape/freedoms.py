@@ -13,7 +13,8 @@ import numpy as np
 import numpy.typing as npt
 from scipy import sparse
 
-from buildplan.shape.factors import MOST_IN_BAND, Band, Solve, band_of, positive_factors
+from buildplan.shape.factors import Band, factoring_of
+from buildplan.shape.fronts import Fronts, Solve
 from buildplan.shape.model import FloatArray, IntArray
 from buildplan.shape.springs import Springs, stiffness_blocks
 
@@ -118,19 +119,18 @@ class Stiffening:
 
     def solving(self, matrix: sparse.csc_array, damping: float) -> Solve | None:
         """What solves for a right side with `damping` on the diagonal of such a matrix; None where
-        that is not positive definite. Raises RuntimeError when it is exactly singular."""
-        return positive_factors(matrix, damping, self._band)
+        that is not positive definite."""
+        return self._factoring.factored(matrix, damping)
 
     @property
     def work(self) -> float:
-        """Multiplications that it takes to factor such a matrix, about; without a band those of the
-        narrowest that is too wide to be one."""
-        return MOST_IN_BAND**2 / self.freedoms.count if self._band is None else self._band.work
+        """Operations that it takes to factor such a matrix, about."""
+        return self._factoring.work
 
     @cached_property
-    def _band(self) -> Band | None:
+    def _factoring(self) -> Band | Fronts:
         summing, _, _ = self._layout
-        return band_of(self._matrix(np.ones(summing.shape[0])))
+        return factoring_of(self._matrix(np.ones(summing.shape[0])))
 
     def _matrix(self, data: FloatArray) -> sparse.csc_array:
         _, indices, pointers = self._layout

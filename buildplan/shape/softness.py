@@ -16,7 +16,7 @@ from scipy.sparse.linalg import ArpackNoConvergence, LinearOperator, eigsh
 from scipy.spatial import cKDTree
 
 from buildplan.shape.bodies import LinkBodies
-from buildplan.shape.factors import band_of, positive_factors, symmetric_factors
+from buildplan.shape.factors import factoring_of, symmetric_factors
 from buildplan.shape.model import ExtraBrace, FloatArray, IntArray, SoftMode
 from buildplan.shape.springs import springs_between, stiffness_matrix
 
@@ -57,8 +57,8 @@ def softest_modes(
         # the nearer the shift lies to the lowest w, the sooner they are told apart: a long piece's
         # lie close together
         columns = sparse.csc_array(scaled)
-        band, shift = band_of(columns), 1e-8 * float(scaled.diagonal().max())
-        while (solve := positive_factors(columns, shift, band)) is None:
+        factoring, shift = factoring_of(columns), 1e-8 * float(scaled.diagonal().max())
+        while (solve := factoring.factored(columns, shift)) is None:
             shift *= 10
         inverse = LinearOperator((size, size), matvec=solve, dtype=float)
         start = np.cos(np.arange(size) * 1.7)  # fixed, so that the result repeats
