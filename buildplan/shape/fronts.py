@@ -186,10 +186,7 @@ def _moves(at: IntArray, own: int) -> tuple[Move, ...]:
     runs of rows that stay side by side, none of them both of the front's own and beyond."""
     cuts = np.flatnonzero((np.diff(at) != 1) | (at[1:] == own)) + 1
     bounds = [0, *cuts.tolist(), len(at)]
-    runs = [
-        (slice(a, b), int(at[a]), int(at[b - 1]) + 1)
-        for a, b in pairwise(bounds)
-    ]
+    runs = [(slice(a, b), int(at[a]), int(at[b - 1]) + 1) for a, b in pairwise(bounds)]
     moves = []
     for number, (columns, left, right) in enumerate(runs):
         off = 0 if left < own else own
