@@ -26,6 +26,7 @@ ENGLISH = Voice()
 
 LOCK_SHARE = 0.45  # of the long link's gauge; common practice, no source: 3 1/2 inches for 8
 SHORT_SHARE = 0.75  # of the long link's gauge
+MOST_RESIZED = 1.25  # how many times as large gauges may become for a height
 FINEST_MISS = 0.025  # of a height, that a step of the gauge may leave it off
 # How far a link is inflated at most, of the size printed on its bag, and the printed sizes of
 # rounds for locks and of links beyond the usual. Common practice, no source.
@@ -59,7 +60,10 @@ def gauges_from(long: float, units: Units = "in") -> Gauges:
 
 def gauges_for_height(gauges: Gauges, factor: float) -> Gauges:
     """Gauges so many times as large, to whole steps, or where those are too coarse for the height
-    to halves of them; the short links in proportion."""
+    to halves of them; the short links in proportion. The same where they would become others
+    altogether: what they were searched for lies in another way."""
+    if not 1 / MOST_RESIZED <= factor <= MOST_RESIZED:
+        return gauges
     step = GAUGE_STEP[gauges.units]
     if step / 2 > FINEST_MISS * gauges.long * factor:
         step /= 2

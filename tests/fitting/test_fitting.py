@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import itertools
+from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
@@ -41,6 +42,7 @@ from buildplan.patterns.tube_keys import Tube
 from buildplan.shape.finding import find_shape
 
 ENGLISH = Voice()
+FEW = replace(QUICK, courses=8, first=2, tries=3, judged=1)
 
 
 def course_of(design: Design) -> list[CellKind]:
@@ -87,6 +89,16 @@ def test_more_balloons_never_fit_worse(fits: tuple[Fit, ...]) -> None:
         assert more.close.overlap - fewer.close.overlap > 0.1 * farther
 
 
+def test_of_those_that_are_good_the_one_of_fewest_balloons_is_written_on_request(
+    fits: tuple[Fit, ...],
+) -> None:
+    """One with still fewer that is not good is no choice."""
+    poor = replace(fits[0], close=replace(fits[0].close, overlap=0.5))
+    fewest = recommended([poor, *fits], "few")
+    assert fewest.balloons == min(fit.balloons for fit in fits if fit.good)
+    assert fewest.good
+
+
 def test_the_written_file_is_the_same_design(fits: tuple[Fit, ...], tmp_path: Path) -> None:
     for fit in fits:
         file = tmp_path / "fit.yaml"
@@ -120,7 +132,7 @@ def test_the_same_input_gives_the_same_bytes() -> None:
     found = []
     for workers in (1, 2):
         with working(workers):
-            found.append(fit_outline(outline, (8.0, 6.0), effort=QUICK))
+            found.append(fit_outline(outline, (8.0, 6.0), effort=FEW))
     first, second = found
     assert [fit_text(fit, ENGLISH) for fit in first] == [fit_text(fit, ENGLISH) for fit in second]
 

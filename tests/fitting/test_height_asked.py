@@ -40,6 +40,13 @@ def test_there_are_gauges_for_every_height(given: float, factor: float, units: U
     assert (found.long * (8 if units == "in" else 4)).is_integer()
 
 
+def test_what_is_far_from_its_height_keeps_its_gauges() -> None:
+    """A disc with hair-thin spikes would become a disc twice as large."""
+    gauges = gauges_from(6.0)
+    assert gauges_for_height(gauges, 2.0) == gauges
+    assert gauges_for_height(gauges, 0.5) == gauges
+
+
 @pytest.fixture(scope="module")
 def low() -> Fit:
     """That star, judged: whose links of 6 inches make it too low."""
