@@ -49,7 +49,7 @@ KEYS: Mapping[str, str] = {
     "brace": mark("Braces of"),
     "single": mark("Singles of"),
     "lock": mark("Locks of"),
-    "extra": mark("Balloons more"),
+    "extra": mark("More balloons"),
     "course": mark("Course"),
     "cells": mark("Cells"),
     "repeat": mark("How many"),
@@ -238,7 +238,7 @@ MAPS: Mapping[str, Mapping[str, str]] = {
 
 # what one item of a list is called
 ITEMS: Mapping[str, str] = {
-    "extra": mark("Balloon more {number}"),
+    "extra": mark("Added balloon {number}"),
     "openings": mark("Opening {number}"),
     "ties": mark("Tie {number}"),
     "to_next": mark("Tie {number}"),
@@ -248,6 +248,13 @@ ITEMS: Mapping[str, str] = {
     "cells": mark("Cell {number}"),
 }
 ITEM = mark("Number {number}")
+
+# what an open tube can stand on, beside joints of it
+ENDS: Mapping[str, str] = {
+    "start": mark("The start"),
+    "finish": mark("The finish"),
+    "ends": mark("Both ends"),
+}
 
 # the other forms that a value can have
 ONE_FOR_ALL = mark("One balloon for all chains")

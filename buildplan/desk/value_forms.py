@@ -7,6 +7,7 @@ from typing import Any, get_args, get_origin
 
 from buildplan.desk.key_words import (
     A_RANGE,
+    ENDS,
     IN_TURN,
     KEYS,
     ONE_FOR_ALL,
@@ -140,10 +141,22 @@ def forms_of(
     kinds: Sequence[ValueKind], value: object, at: Path, whole: WholeFile
 ) -> Iterator[dict[str, object]]:
     """The other forms that a value can be given, each with what it would be then."""
+    if at == ("stand_on",):
+        yield from _ends(value, whole)
     if len(kinds) < 2 or value is None:
         return
     for label, other in _others(kinds, value, at, whole):
         yield {"label": whole.voice.say_whole(label), "value": other}
+
+
+def _ends(value: object, whole: WholeFile) -> Iterator[dict[str, object]]:
+    """The ends that an open tube can stand on."""
+    tube = mapping_in(whole.data.get("build")).get("tube")
+    if tube is None or mapping_in(tube).get("closed") is True:
+        return
+    for end, words in ENDS.items():
+        if end != value:
+            yield {"label": whole.voice.say_whole(words), "value": end}
 
 
 def _others(

@@ -1,5 +1,5 @@
 // The foot of the page for a new design: its name, its height, and the button that makes it.
-import { useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import { refusal } from "../actions";
 import { makeFromPicture, makeNew } from "../api";
 import type { From, Made } from "../contract";
@@ -46,6 +46,7 @@ function nameOf(way: Way, { name, begun, named, picture, text }: Chosen): string
 
 export function Make({ way, chosen, change, begun }: MakeProps) {
   const [wanting, setWanting] = useState("");
+  useEffect(() => setWanting(""), [way, chosen]); // what was wanting may be there now
   const [busy, setBusy] = useState(false);
   const name = nameOf(way, chosen);
   const make = async (event: Event): Promise<void> => {

@@ -76,6 +76,12 @@ function Nothing({ fixed }: { fixed: boolean }) {
     <div class="nothing">
       <p>{say("no designs")}</p>
       {!fixed && <p>{say("no designs how")}</p>}
+      {!fixed && (
+        <a class="button main large" href="#new">
+          <Sign name="add" />
+          {say("new design")}
+        </a>
+      )}
     </div>
   );
 }

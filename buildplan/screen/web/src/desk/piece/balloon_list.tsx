@@ -4,7 +4,7 @@ import { made } from "./made";
 import { design, facts } from "../state";
 import { say } from "../words";
 import { freeKey, ownBalloons, type OwnBalloon } from "./balloons";
-import { tell } from "./choices";
+import { tapping, tell } from "./choices";
 import { Palette } from "./colours";
 import { isFixed } from "./controls";
 import { Folded, GroupItems } from "./many_controls";
@@ -56,7 +56,10 @@ function NewBalloon({ own }: { own: readonly OwnBalloon[] }) {
   const add = async (value: string, name: string): Promise<void> => {
     const key = freeKey(name, own.map((one) => one.key));
     const one = { ...(model.control.value as object), colour: value, label: name };
-    if (await made([{ op: "put", path: ["balloons", key], value: one }])) tell(say("piece balloon new", { colour: name }));
+    if (await made([{ op: "put", path: ["balloons", key], value: one }])) {
+      tell(say("piece balloon new", { colour: name }));
+      if (tapping.value?.does === "paint" && model.isLink) tapping.value = { ...tapping.value, balloon: key };
+    }
     open.value = false;
   };
   return (
@@ -66,7 +69,7 @@ function NewBalloon({ own }: { own: readonly OwnBalloon[] }) {
       </button>
       {open.value && (
         <div class="panel-in">
-          <label>
+          <label class="sized-like">
             <span>{say("piece sized like")}</span>
             <select value={model.key} onChange={(event) => (like.value = event.currentTarget.value)}>
               {own.map((one) => (

@@ -5,7 +5,7 @@ import { say } from "../words";
 export interface OwnBalloon {
   key: string;
   label: string;
-  told: string; // its label, and its size where others are called so too
+  told: string; // its label, its size where others are called so too, its key where those are alike
   gauge: string; // the same by what it is sized to
   hex: string;
   isLink: boolean;
@@ -40,7 +40,7 @@ export function ownBalloons(design: Design | null): OwnBalloon[] {
     };
   });
   const alike = (one: OwnBalloon, by: "label" | "told"): boolean => found.filter((other) => other[by] === one[by]).length > 1;
-  return found.map((one) => ({ ...one, told: !alike(one, "label") ? one.label : alike(one, "told") ? one.gauge : one.told }));
+  return found.map((one) => ({ ...one, told: !alike(one, "label") ? one.label : alike(one, "told") ? one.gauge : one.told })).map((one, _, named) => (named.some((other) => other.told === one.told && other.key !== one.key) ? { ...one, told: `${one.label} (${one.key})` } : one));
 }
 
 /** A key for one more balloon: made from a word, and of no other. */

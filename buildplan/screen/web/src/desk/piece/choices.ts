@@ -23,6 +23,8 @@ export const gust = signal(0); // which of the gusts
 export const door = signal(0);
 /** How far the work has come in the picture; null: all of it. */
 export const moment = signal<number | null>(null);
+/** Whether a step is seen as it will be printed, in the picture's place. */
+export const asPrinted = signal(false);
 /** The side of a part that is pointed at. */
 export const aimed = signal<Face | null>(null);
 /** Links that are about to be painted, chosen by name. */

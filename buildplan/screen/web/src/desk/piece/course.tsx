@@ -30,6 +30,7 @@ function Meter({ course }: { course: Course }) {
   const now = Math.max(turn.least_deg, Math.min(turn.most_deg, needed ?? turn.most_deg));
   return (
     <div class="meter-of-turn" data-fits={turn.fits}>
+      {needed !== null && <span class="mark" aria-hidden="true" />}
       {needed !== null && <meter min={0} max={2 * needed} low={needed - 1} value={Math.max(0, Math.min(2 * needed, now))} aria-hidden="true" />}
       <p>
         <b>{turn.words}</b> {course.short && <span>{course.short}</span>}

@@ -60,7 +60,7 @@ export function foot(overlays: Overlays, tipping: string, from: Pose): SVGElemen
   drawn.push(s("circle", { cx: x.toFixed(1), cy: y.toFixed(1), r: 7, class: "mass" }));
   if (edge.length === 2) drawn.push(path(edge.map((corner) => at(from, onFloor(corner))), "lean"));
   const end: readonly [number, number] = [middle[0] + LEAN_M * lean[0], middle[1] + LEAN_M * lean[1]];
-  drawn.push(...arrow({ x, y }, at(from, onFloor(end)), "lean"), words(tipping, { x: at(from, onFloor(end)).x, y: at(from, onFloor(end)).y + 20 }, from));
+  drawn.push(...arrow({ x, y }, at(from, onFloor(end)), "lean"), words(tipping, { x: at(from, onFloor(end)).x, y: at(from, onFloor(end)).y + 40 }, from));
   return drawn;
 }
 

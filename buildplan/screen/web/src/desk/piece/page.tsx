@@ -2,7 +2,7 @@
 import { useEffect } from "preact/hooks";
 import { problems } from "../state";
 import { say } from "../words";
-import { forget, sheet, SHEETS, told } from "./choices";
+import { asPrinted, forget, sheet, SHEETS, told } from "./choices";
 import { Figures, InShort, Problems } from "./figures";
 import { MadeOf } from "./made_of";
 import { Picture } from "./picture";
@@ -12,7 +12,7 @@ export function PiecePage({ name }: { name: string }) {
   useEffect(() => forget, [name]);
   const now = sheet.value;
   return (
-    <main class="piece" id="main" data-sheet={now}>
+    <main class="piece" id="main" data-sheet={now} data-printed={asPrinted.value}>
       <div class="middle">
         <Picture name={name} />
         <InShort />

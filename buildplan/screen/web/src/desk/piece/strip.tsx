@@ -31,7 +31,13 @@ export function courses(): readonly Course[] {
   return own ? [own, ...(design.value?.courses ?? [])] : (design.value?.courses ?? []);
 }
 
-const nameAt = (course: Course, path: Path): string => tileAt(course, path)?.label ?? "";
+/** What a tile is called; a group by what is in it, and how often. */
+export const calledTile = (tile: Tile): string => (isGroup(tile) ? say("piece group", { times: tile.repeat, tiles: tile.tiles.map(calledTile).join(", ") }) : tile.label);
+
+const nameAt = (course: Course, path: Path): string => {
+  const tile = tileAt(course, path);
+  return tile ? calledTile(tile) : "";
+};
 export const toldPlace =
   (key: string) =>
   (course: Course, path: Path): string =>
@@ -160,7 +166,7 @@ function OneTile({ tile, stop }: { tile: Tile; stop: string }) {
 
 function Group({ tile, stop }: { tile: Tile; stop: string }) {
   const key = keyOf(tile.path);
-  const name = say("piece group", { times: tile.repeat, tiles: tile.tiles.map(({ label }) => label).join(", ") });
+  const name = calledTile(tile);
   return (
     <div class="bundle" data-carried={drag.value?.what === key}>
       <button

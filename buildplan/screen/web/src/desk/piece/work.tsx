@@ -1,16 +1,20 @@
 // The order of work: a slider along it that builds the piece in the picture, and each step's
 // picture as it will be printed.
 import { useEffect } from "preact/hooks";
-import { useSignal } from "@preact/signals";
 import { stepPicture } from "../api";
 import { piece, unworkable, working } from "../state";
 import { say } from "../words";
-import { moment } from "./choices";
+import { asPrinted as printed, moment } from "./choices";
 
 export function OrderOfWork() {
   const found = piece.value;
-  const printed = useSignal(false);
-  useEffect(() => () => void (moment.value = null), []);
+  useEffect(
+    () => () => {
+      moment.value = null;
+      printed.value = false;
+    },
+    [],
+  );
   if (!found || found.value.piece.steps.length === 0) return <NotYet />;
   const { piece: shown } = found.value;
   const coming = momentsThatCome(found.value);
