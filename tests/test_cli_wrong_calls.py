@@ -36,6 +36,11 @@ FRAME = Path(__file__).parent.parent / "designs" / "picture_frame.yaml"
         (("steps", "--crew", "two"), '"two" is not a whole number from 1 to 100'),
         (("steps", "--crew", "0"), '"0" is not a whole number from 1 to 100'),
         (("draw", "--step", "3.5"), '"3.5" is not a whole number'),
+        (
+            ("resize", "--height", "3m", "--by", "cells", "--out", str(FRAME)),
+            "is the design itself; name another file",
+        ),
+        (("course", "--out", str(FRAME)), "is the design itself; name another file"),
         (("times",), "writes one to fill in"),
         (("learn",), "writes one to fill in"),
         (("verify",), "is no sold copy; name its .pdf or .html"),
@@ -66,6 +71,42 @@ def test_a_wrong_call_is_told(
     assert told in said
     assert not any(words in said for words in ("Value error", "Input should"))
     assert list(tmp_path.iterdir()) == []
+
+
+HEAD = "design,what,which,count,expected,unit,measured\r\n"
+
+
+def test_a_sheet_that_is_filled_is_not_written_over(
+    call: Call, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv("COLUMNS", "300")
+    sheet = tmp_path / "log.csv"
+    for kept in (HEAD + "f.yaml,ring,A,1,113,in,112.5\r\n", "name;price\n"):
+        sheet.write_text(kept, "utf-8")
+        status, _, err = call("measure", FRAME, "--out", sheet)
+        assert status == 2
+        assert "is no empty sheet; learn from it first" in err
+        assert sheet.read_text("utf-8").split() == kept.split()
+
+
+def test_an_empty_sheet_is_told_where_to_write(call: Call, tmp_path: Path) -> None:
+    sheet = tmp_path / "log.csv"
+    sheet.write_text(HEAD + "f.yaml,ring,A,1,113,in,\r\n", "utf-8")
+    status, _, err = call("learn", sheet)
+    assert status == 1
+    assert "no row has a number yet; write what you measured into the last column" in err
+    assert not (tmp_path / "hands.yaml").exists()
+
+
+def test_a_page_that_is_none_of_ours_is_told_as_that(
+    call: Call, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv("COLUMNS", "300")
+    page = tmp_path / "page.html"
+    page.write_text("<!doctype html><title>A page</title>", "utf-8")
+    status, _, err = call("verify", page)
+    assert status == 2
+    assert "page.html is no page of ours, or a damaged one: ask the seller for another" in err
 
 
 def test_the_day_and_time_may_be_written_either_way(call: Call) -> None:

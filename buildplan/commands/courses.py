@@ -46,7 +46,12 @@ def course(
 
     Starts from the course that the design has, come round or not, and changes few cells.
     """
-    from buildplan.commands.files import ProblemsFoundError, refuse_ending, write_whole
+    from buildplan.commands.files import (
+        ProblemsFoundError,
+        refuse_ending,
+        refuse_itself,
+        write_whole,
+    )
     from buildplan.drawing.forms import FORMS
     from buildplan.fitting.checking import data_of
     from buildplan.fitting.course_sheet import course_sheet
@@ -54,6 +59,7 @@ def course(
 
     voice = Voice(language)
     refuse_ending(out, (".yaml", ".yml"), voice)
+    refuse_itself(out, design, voice)
     refuse_ending(picture, tuple(FORMS), voice)
     text, data = data_of(design, voice)
     tube = data["build"].get("tube")

@@ -45,6 +45,14 @@ def refuse_ending(file: Path | None, endings: Collection[str], voice: Voice) -> 
         )
 
 
+def refuse_itself(out: Path | None, design: Path, voice: Voice) -> None:
+    """A wrong call where what is made of a design would be written over it."""
+    if out is not None and out.exists() and design.exists() and out.samefile(design):
+        raise typer.BadParameter(
+            voice.say("{file} is the design itself; name another file", file=str(out))
+        )
+
+
 def unreadable(file: Path | str, error: OSError, voice: Voice) -> str:
     """What is said of a file that the system does not open."""
     return voice.say(

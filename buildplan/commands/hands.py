@@ -10,7 +10,7 @@ import typer
 from buildplan.commands.app import app
 from buildplan.commands.aside import answer, aside
 from buildplan.commands.files import write_whole
-from buildplan.commands.logs import measured_in
+from buildplan.commands.logs import keep_what_is_measured, measured_in
 from buildplan.commands.options import (
     IN_ENGLISH,
     DesignArgument,
@@ -50,6 +50,8 @@ def measure(
     voice = Voice(language)
     refuse_ending(pdf, (".pdf",), voice)
     refuse_ending(out, (".csv",), voice)
+    if out is not None:
+        keep_what_is_measured(out, voice)
     piece = bare_evaluation(design, voice)
     data = csv_bytes(sheet_rows(piece, design.name))
     if out is not None:

@@ -54,14 +54,14 @@ def resize(
 
     Prints what each way costs in balloons and minutes and the size that it really reaches.
     """
-    from buildplan.commands.files import ProblemsFoundError, asked, refuse_ending
+    from buildplan.commands.files import ProblemsFoundError, asked, refuse_ending, refuse_itself
     from buildplan.commands.pieces import tell_if_long
     from buildplan.evaluation.expected_time import seconds_to_resize
     from buildplan.evaluation.measured import measure
     from buildplan.fitting.checking import file_data
     from buildplan.fitting.resize_report import resize_report
     from buildplan.fitting.resizing import one_way, ways
-    from buildplan.fitting.sources import parse_height
+    from buildplan.fitting.sources import parse_height, units_of
     from buildplan.hands.reading import built_by_hands, read_known
 
     voice = Voice(language)
@@ -70,8 +70,9 @@ def resize(
             voice.say("--out goes with --by: which of the ways is to be written")
         )
     refuse_ending(out, (".yaml", ".yml"), voice)
+    refuse_itself(out, design, voice)
     height_m = asked(parse_height, height, voice)
-    units: Units = "cm" if height.rstrip().endswith("m") else "in"
+    units = units_of(height)
     read = read_known(design, voice, hands)
     name = read.name
     tell_if_long(read, seconds_to_resize, voice)

@@ -78,6 +78,11 @@ def _verified(file: Path, secret: bytes, voice: Voice) -> Verified:
     except DamagedFileError:
         raise typer.BadParameter(
             voice.say(
+                "{file} is no page of ours, or a damaged one: ask the seller for another",
+                file=str(file),
+            )
+            if page
+            else voice.say(
                 "{file} is no PDF, or a damaged one: ask the seller for another", file=str(file)
             )
         ) from None

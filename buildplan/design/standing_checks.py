@@ -6,10 +6,10 @@ import re
 from collections.abc import Collection, Iterator, Mapping
 from string import digits
 
+from buildplan.framework.places import CELL
 from buildplan.language.messages import message
-from buildplan.patterns.registry import (
-    joints_of,
-)
+from buildplan.patterns.pattern import Joints
+from buildplan.patterns.registry import joints_of
 from buildplan.source.kinds import FileKind
 from buildplan.source.mistake import (
     Mistake,
@@ -18,6 +18,7 @@ from buildplan.source.mistake import (
     nearest,
     shown,
 )
+from buildplan.source.runs import runs_words
 from buildplan.source.suggestions import Put, Remedy, Suggestion, TakeOut, change
 
 
@@ -69,17 +70,40 @@ def _check_named(key: str, given: object, build: Mapping[str, object]) -> Iterat
                     change(message("write it as a list: {right}", right=right), Put(at, several)),
                 )
                 continue
-            guess = _meant_joint(label, joints.labels)
             yield Mistake(
                 FileKind.NO_SUCH_JOINT,
                 at,
                 message("there is no joint {joint}", joint=shown(label)),
-                Suggestion(
-                    (message("the joints are {names}", names=joints.words),),
-                    (Remedy(meant(guess), (Put(at, guess),)),) if guess else (),
-                ),
+                _right_name(label, joints, at),
             )
         seen.add(label)
+
+
+def _right_name(label: str, joints: Joints, at: Path) -> Suggestion:
+    """What may be named instead; where a word names no joint, nothing needs to be: a piece finds
+    its foot by itself."""
+    words = [message("the joints are {names}", names=joints.words)]
+    if joints.places:
+        places = runs_words(joints.places)
+        words.append(message("places on its course are {names}", names=places))
+    guess = _meant_joint(label, joints.labels) or _meant_cell(label, joints.places)
+    if guess is not None:
+        return Suggestion(tuple(words), (Remedy(meant(guess), (Put(at, guess),)),))
+    if len(at) > 1 or any(sign.isdigit() for sign in label):
+        return Suggestion(tuple(words))
+    key = str(at[-1])
+    out = Remedy(message("take {key} out: it finds its foot", key=key), (TakeOut(at),))
+    return Suggestion(tuple(words), (out,))
+
+
+def _meant_cell(label: str, places: Collection[str]) -> str | None:
+    """The cell that is next to one beyond the ends of a course: the last for `cell 99`."""
+    given = re.fullmatch(r"\s*[Cc]ells?\s*([0-9]{1,6})\s*", label)
+    cells = [place for place in places if place.startswith(CELL)]
+    if given is None or not cells:
+        return None
+    asked = int(given[1])
+    return min(cells, key=lambda cell: abs(int(cell.removeprefix(CELL)) - asked))
 
 
 def _meant_joint(label: str, known: Collection[str]) -> str | None:

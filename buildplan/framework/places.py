@@ -10,12 +10,13 @@ from buildplan.framework.model import Framework
 
 START, FINISH, BOTH = "start", "finish", "ends"
 ENDS = (START, FINISH, BOTH)
+CELL = "cell "
 CELL_PLACE = r"cell ([1-9][0-9]{0,5})"
 
 
 def cell_place(number: int) -> str:
     """What a cell, from 1, is called as a place."""
-    return f"cell {number}"
+    return f"{CELL}{number}"
 
 
 def joints_named(framework: Framework, names: Iterable[str]) -> tuple[str, ...]:

@@ -90,6 +90,17 @@ def read_log(text: str, piece_of: Callable[[str], Evaluation]) -> tuple[Measurem
     return tuple(found)
 
 
+def is_unfilled(text: str) -> bool:
+    """Whether a text is a sheet in which nothing is measured yet."""
+    try:
+        head, rows = _table(text)
+        return set(COLUMNS) <= set(head) and not any(
+            _row(head, cells, ())["measured"] for _, cells in rows
+        )
+    except (LogError, _BadCellError):
+        return False
+
+
 def minutes_learned(measurements: Iterable[Measurement]) -> Mapping[Kind, Learned]:
     """Minutes of each kind of work, all its rows taken together: so that a long one counts for
     more than a short one."""

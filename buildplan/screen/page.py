@@ -38,6 +38,8 @@ from buildplan.screen.seats import beside_seat, whole_seat
 from buildplan.screen.words import brand_words, figures_told
 
 BUNDLE = files("buildplan.screen") / "bundle"
+# what a companion is known by: where its data begin
+DATA_START = '<script type="application/json" id="data">'
 NOTHING = ("default-src 'none'", "base-uri 'none'", "form-action 'none'")
 
 
@@ -150,7 +152,7 @@ def _page(
             f"<style>{style}</style>",
             "</head>",
             "<body>",
-            f'<script type="application/json" id="data">{data}</script>',
+            f"{DATA_START}{data}</script>",
             f'<script type="text/plain" id="piece">{piece}</script>',
             f'<script type="text/plain" id="pictures">{pictures}</script>',
             f"<script>{script}</script>",

@@ -23,9 +23,9 @@ from buildplan.business.copies.serial import (
     seal_of,
     serial_of,
 )
-from buildplan.business.copies.verifying import PageChanges, Verified
+from buildplan.business.copies.verifying import DamagedFileError, PageChanges, Verified
 from buildplan.language.voice import ENGLISH, Voice
-from buildplan.screen.page import companion, script_safe
+from buildplan.screen.page import DATA_START, companion, script_safe
 from buildplan.source.bounded import bytes_within
 
 START, END = '<script type="application/json" id="copy">', "</script>"
@@ -47,7 +47,8 @@ def sold_companion(
 
 
 def verify_companion(file: Path, key: bytes = b"") -> Verified:
-    """Check a companion. Raises NoSerialError where it carries none, and OSError."""
+    """Check a companion. Raises DamagedFileError where it is none, NoSerialError where it carries
+    no serial, and OSError."""
     page = bytes_within(file, MOST_BYTES).decode("utf-8", errors="replace")
     stored = _stored(page)
     bare = BLOCK.sub("", page, count=1)
@@ -70,7 +71,7 @@ def verify_companion(file: Path, key: bytes = b"") -> Verified:
 def _stored(page: str) -> Stored:
     block = BLOCK.search(page)
     if block is None:
-        raise NoSerialError
+        raise NoSerialError if DATA_START in page else DamagedFileError
     try:
         told = json.loads(block[1])
         copy = SoldCopy(**told["copy"])

@@ -75,6 +75,8 @@ BROKEN = [
     (RING, "lock: lock", "lock: cross", K.WRONG_KIND_OF_BALLOON, 1),
     (RING, SPARE, "stand_on: a12", K.NO_SUCH_JOINT, 1),
     (RING, SPARE, "stand_on: [B 3]", K.NO_SUCH_JOINT, 1),
+    (RING, SPARE, "stand_on: middle", K.NO_SUCH_JOINT, 1),
+    (RING, SPARE, "stand_on: cell 99", K.NO_SUCH_JOINT, 1),
     (RING, SPARE, "stand_on: [A1, A1]", K.LISTED_TWICE, 1),
     (RING, SPARE, "currency: GBB", K.NO_SUCH_CURRENCY, 1),
     (RING, "inflate_to: 8", "inflate_to: 18", K.GAUGE_OVER_NOMINAL, 2),

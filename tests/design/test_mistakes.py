@@ -48,7 +48,7 @@ FORM = [
         ["NIÑO", "signs"],
         ["capitals from A to Z"],
     ),
-    ("units: in", "units: inch", 3, "units", ["in or cm", "inch"], ["in"]),
+    ("units: in", "units: inn", 3, "units", ["in or cm", "inn"], ["in"]),
     ("kind: link", "kind: lnk", 6, "balloons.long.kind", ["link or round"], ["link"]),
     ("nominal: 12", 'nominal: "12"', 7, "balloons.long.nominal", ["text"], ["nominal: 12"]),
     ("nominal: 12", "nominal: 12 ins", 7, "balloons.long.nominal", ["12 ins"], ["nominal: 12 in"]),
@@ -258,7 +258,7 @@ def test_two_patterns_and_none() -> None:
 
 
 EIGHT_MISTAKES = [
-    (("units: in", "units: inches"), 3, "units"),
+    (("units: in", "units: inn"), 3, "units"),
     (("nominal: 12", "nominal: twelve"), 7, "balloons.long.nominal"),
     (("    label: deep blue", "    labell: deep blue"), 10, "balloons.long.labell"),
     (("inflate_to: 3.5", "inflate_to: 35"), 12, "balloons.lock.inflate_to"),
