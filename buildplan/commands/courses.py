@@ -46,21 +46,14 @@ def course(
 
     Starts from the course that the design has, come round or not, and changes few cells.
     """
-    from buildplan.commands.files import (
-        ProblemsFoundError,
-        refuse_ending,
-        refuse_itself,
-        write_whole,
-    )
+    from buildplan.commands.files import ProblemsFoundError, write_whole
     from buildplan.drawing.forms import FORMS
     from buildplan.fitting.checking import data_of
     from buildplan.fitting.course_sheet import course_sheet
     from buildplan.source.file_changes import changed_text
 
     voice = Voice(language)
-    refuse_ending(out, (".yaml", ".yml"), voice)
-    refuse_itself(out, design, voice)
-    refuse_ending(picture, tuple(FORMS), voice)
+    _refuse(out, design, picture, voice)
     text, data = data_of(design, voice)
     tube = data["build"].get("tube")
     if not (isinstance(tube, dict) and tube.get("closed") is True):
@@ -84,6 +77,16 @@ def course(
         made, _ = changed_text(text, found[min(take, len(found)) - 1].changes)
         write_whole(out, made.encode())
         answer(out, err=as_json)
+
+
+def _refuse(out: Path | None, design: Path, picture: Path | None, voice: Voice) -> None:
+    """A wrong call where a file to be written cannot be."""
+    from buildplan.commands.files import refuse_ending, refuse_itself
+    from buildplan.drawing.forms import FORMS
+
+    refuse_ending(out, (".yaml", ".yml"), voice)
+    refuse_itself(out, design, voice)
+    refuse_ending(picture, tuple(FORMS), voice)
 
 
 def _looked_for(
