@@ -186,9 +186,8 @@ def _watching(
     from buildplan.fitting.progress_report import progress_words
 
     def watch(progress: Progress) -> bool:
-        before = reached[-1].best if reached else None
+        aside(f"  {progress_words(progress, voice, reached)}")
         reached.append(progress)
-        aside(f"  {progress_words(progress, voice, before)}")
         return _time_left(until)
 
     return watch

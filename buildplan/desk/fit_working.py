@@ -56,9 +56,12 @@ def _fitted(task: FitWork, voice: Voice, report: Report) -> bytes | None:
     outline = _outline(task, voice)
     units: Units = next(unit for unit in get_args(Units) if unit == task.units)
 
+    reached: list[Progress] = []
+
     def watch(progress: Progress) -> bool:
         share = progress.done / max(1, progress.rounds)
-        report(Share(min(0.95, share), progress_words(progress, voice)))
+        report(Share(min(0.95, share), progress_words(progress, voice, reached)))
+        reached.append(progress)
         return True
 
     with working(1):

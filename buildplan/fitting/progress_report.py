@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Iterator, Sequence
+
 from buildplan.fitting.candidates import Progress
 from buildplan.fitting.report import gauge_words, share_words
 from buildplan.fitting.solving import Solved
@@ -9,9 +11,10 @@ from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
 
 
-def progress_words(progress: Progress, voice: Voice, before: Solved | None = None) -> str:
-    """How far the search is, and the best so far; where it overlaps by less than the one that was
-    told `before` it, also why it is better."""
+def progress_words(progress: Progress, voice: Voice, reached: Sequence[Progress] = ()) -> str:
+    """How far the search is; how close anything yet comes, which never falls, and the best to
+    build, with why it is better where it is not the closest. `reached` is what the search came to
+    before."""
     if progress.figures:
         return voice.say("no tube follows it well: drawing it as a figure of cells")
     best = progress.best
@@ -22,29 +25,40 @@ def progress_words(progress: Progress, voice: Voice, before: Solved | None = Non
             rounds=progress.rounds,
             solved=progress.spent.solved,
         )
+    closest = max(_all_found((*reached, progress)), key=lambda one: one.close.overlap)
     told = voice.say(
-        "round {done} of {rounds}: best so far overlaps by {share}, edges at most {distance} links "
-        "apart, with {links} links of {gauge}; {solved} shapes solved",
+        "round {done} of {rounds}: closest so far {closest}; best to build so far overlaps by "
+        "{share}, edges at most {distance} links apart, with {links} links of {gauge}; {solved} "
+        "shapes solved",
         done=progress.done,
         rounds=progress.rounds,
+        closest=share_words(closest.close.overlap, voice),
         share=share_words(best.close.overlap, voice),
         distance=voice.decimal(best.close.farthest, 2),
         links=len(best.framework.links),
         gauge=gauge_words(best.task.gauges.long, best.task.gauges.units, voice),
         solved=progress.spent.solved,
     )
-    reason = None if before is None else _why_better(best, before)
+    reason = _why_better(best, closest)
     return told if reason is None else voice.say(reason, progress=told)
 
 
-def _why_better(best: Solved, before: Solved) -> str | None:
-    """What makes a course better than one that overlaps by more, as a message: what weighs most in
-    its score."""
-    if round(best.close.overlap, 3) >= round(before.close.overlap, 3):
+def _all_found(reached: Iterable[Progress]) -> Iterator[Solved]:
+    """All courses that were kept in any round."""
+    for progress in reached:
+        for solved in progress.found.values():
+            yield from solved
+
+
+def _why_better(best: Solved, closest: Solved) -> str | None:
+    """What makes a course better to build than one that overlaps by more, as a message: what weighs
+    most in its score."""
+    if round(best.close.overlap, 3) >= round(closest.close.overlap, 3):
         return None
     return max(
-        (before.off_height - best.off_height, mark("{progress} (nearer the height asked for)")),
-        (before.falling - best.falling, mark("{progress} (its weight better above its foot)")),
-        (before.strained - best.strained, mark("{progress} (its balloons less stretched)")),
+        (closest.off_height - best.off_height, mark("{progress} (nearer the height asked for)")),
+        (closest.falling - best.falling, mark("{progress} (its weight better above its foot)")),
+        (closest.strained - best.strained, mark("{progress} (its balloons less stretched)")),
+        (closest.in_one_place - best.in_one_place, mark("{progress} (nothing of it in the way)")),
         (1e-9, mark("{progress} (its edges nearer one another)")),
     )[1]

@@ -53,9 +53,13 @@ class Solved:
     def score(self) -> float:
         """Lower is better; strain that find_shape would not allow rules a course out, and one that
         would fall over, is not as high as asked for or runs into itself is marked down."""
-        in_one_place = IN_ONE_PLACE * self.runs_into_itself
-        marked_down = self.strained + self.off_height + self.falling + in_one_place
+        marked_down = self.strained + self.off_height + self.falling + self.in_one_place
         return self.close.score + marked_down
+
+    @property
+    def in_one_place(self) -> float:
+        """What it is marked down by for running into itself."""
+        return IN_ONE_PLACE * self.runs_into_itself
 
     @property
     def off_height(self) -> float:

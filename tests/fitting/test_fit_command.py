@@ -29,6 +29,11 @@ def test_an_svg_of_her_own_becomes_a_design_and_a_picture(call: Call) -> None:
     lines = said.splitlines()
     assert lines[-2:] == [str(design), str(picture)]
     assert "overlap" in lines[1]
+    # what comes closest never falls, and is never less than what is best to build
+    told = re.findall(r"closest so far (\S+)%; best to build so far overlaps by (\S+)%", messages)
+    closest, best = ([float(one) for one in column] for column in zip(*told, strict=True))
+    assert closest == sorted(closest)
+    assert all(one >= other for one, other in zip(closest, best, strict=True))
     # the base that it names for the narrow foot holds it
     (base,) = re.findall(r"in its file: (base: \{.*?\})", said)
     assert float(re.findall(r"tips at (\d+\.\d) degrees", said)[0]) < LEANS_LIGHTLY_DEG
