@@ -186,8 +186,8 @@ def _watching(
     from buildplan.fitting.progress_report import progress_words
 
     def watch(progress: Progress) -> bool:
-        aside(f"  {progress_words(progress, voice, reached)}")
         reached.append(progress)
+        aside(f"  {progress_words(progress, voice, reached)}")
         return _time_left(until)
 
     return watch

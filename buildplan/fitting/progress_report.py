@@ -14,7 +14,7 @@ from buildplan.language.voice import Voice
 def progress_words(progress: Progress, voice: Voice, reached: Sequence[Progress] = ()) -> str:
     """How far the search is; how close anything yet comes, which never falls, and the best to
     build, with why it is better where it is not the closest. `reached` is what the search came to
-    before."""
+    until now."""
     if progress.figures:
         return voice.say("no tube follows it well: drawing it as a figure of cells")
     best = progress.best
