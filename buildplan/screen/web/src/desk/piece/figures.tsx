@@ -12,7 +12,7 @@ export function Figures() {
   return (
     <section class="figures" aria-labelledby="figures" aria-busy={working.value} data-old={old}>
       <h2 id="figures">{say("piece figures")}</h2>
-      {known ? <Known known={known} /> : <p class="soft">{unworkable.value ? say("piece no figures") : say("piece first working")}</p>}
+      {known ? <Known known={known} /> : <p class="soft">{unworkable.value?.version === version.value ? say("piece no figures") : say("piece first working")}</p>}
     </section>
   );
 }

@@ -2,7 +2,7 @@
 // picture as it will be printed.
 import { useEffect } from "preact/hooks";
 import { stepPicture } from "../api";
-import { piece, unworkable, working } from "../state";
+import { piece, unworkable, version } from "../state";
 import { say } from "../words";
 import { asPrinted as printed, moment } from "./choices";
 
@@ -68,7 +68,7 @@ function NotYet() {
         </button>
       </div>
       <p class="soft" role="status">
-        {working.value || !unworkable.value ? say("piece first working") : say("piece no figures")}
+        {unworkable.value?.version === version.value ? say("piece no figures") : say("piece first working")}
       </p>
     </section>
   );
