@@ -92,9 +92,13 @@ export function Problems() {
   );
 }
 
+/** What is done about a problem here, where its advice is for those who write the file. */
+const BY_HAND: Readonly<Record<string, string>> = { loose_part: "piece parts how" };
+
 function OneProblem({ problem }: { problem: Problem }) {
   const { suggestion, joints } = problem;
   const ways = suggestion?.ways ?? [];
+  const byHand = BY_HAND[problem.kind];
   const pointed = joints.length > 0 && joints === lit.value;
   return (
     <li class="problem">
@@ -117,7 +121,7 @@ function OneProblem({ problem }: { problem: Problem }) {
           </button>
         )}
       </div>
-      {ways.length === 0 && suggestion?.words && <p class="soft">{sentence(suggestion.words)}</p>}
+      {ways.length === 0 && suggestion?.words && <p class="soft">{sentence(byHand ? say(byHand) : suggestion.words)}</p>}
     </li>
   );
 }

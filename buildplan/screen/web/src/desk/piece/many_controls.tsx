@@ -20,7 +20,17 @@ interface FoldProps {
   open?: boolean;
 }
 
-export function Folded({ control, children, extra, open }: FoldProps) {
+/** A group under its name, to be opened; `beside` are buttons at the name's end. */
+export function Folded({ beside, ...rest }: FoldProps & { beside?: preact.ComponentChildren }) {
+  return (
+    <div class="folded">
+      <Fold {...rest} />
+      {beside}
+    </div>
+  );
+}
+
+function Fold({ control, children, extra, open }: FoldProps) {
   const key = control.path.length > 0 ? keyOf(control.path) : control.key;
   const wrong = control.path.length > 0 ? hasProblems(control, problems.value) : (control.items ?? []).some((item) => hasProblems(item, problems.value));
   const is = opened.get(key) ?? (open || wrong);
@@ -64,7 +74,7 @@ export function GroupControl({ control }: { control: Control }) {
   const found = problemsOf(control, problems.value);
   const absent = !isThere(control) && canBeLeftOut(control);
   return (
-    <Folded control={control} extra={<LeaveOut control={control} />}>
+    <Folded control={control} beside={<LeaveOut control={control} />}>
       <Mistakes found={found} id={`wrong ${keyOf(control.path)}`} />
       {absent && control.add !== undefined && control.add !== null ? (
         <AddButton label={say("piece add one", { tile: control.label })} onClick={() => void edit([{ op: "put", path: control.path, value: control.add }])} />

@@ -1,6 +1,6 @@
 // The piece itself: its shape in the middle, what it is made of beside it, and what it comes to.
 import { useEffect } from "preact/hooks";
-import { problems } from "../state";
+import { design, problems } from "../state";
 import { say } from "../words";
 import { asPrinted, forget, sheet, SHEETS, told } from "./choices";
 import { Figures, InShort, Problems } from "./figures";
@@ -13,6 +13,7 @@ export function PiecePage({ name }: { name: string }) {
   const now = sheet.value;
   return (
     <main class="piece" id="main" data-sheet={now} data-printed={asPrinted.value}>
+      <h1 class="hidden">{design.value?.title || name}</h1>
       <div class="middle">
         <Picture name={name} />
         <InShort />

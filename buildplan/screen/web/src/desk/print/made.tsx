@@ -31,7 +31,7 @@ function Covers({ files }: { files: Printed["files"] }) {
       <ul class="covers">
         {files.map((file) => (
           <li key={file.url}>
-            <a href={file.url} target="_blank" rel="noreferrer" aria-label={say("open", { file: file.name })}>
+            <a href={file.url} target="_blank" rel="noreferrer">
               <span class="cover">{file.cover ? <img src={file.cover} alt="" loading="lazy" /> : <Sign name="open" />}</span>
               <bdi>{file.name}</bdi>
               <small>{moment(file.made)}</small>
