@@ -184,6 +184,7 @@ def test_the_page_of_a_piece_is_accessible(
         page.locator(".strip .tile").nth(2).click()
         page.get_by_role("button", name="Show", exact=True).click()
         page.get_by_role("button", name="Wind", exact=True).click()
+        page.evaluate("document.querySelectorAll('details').forEach(fold => { fold.open = true })")
         assert violations(page, AXE.read_text("utf-8")) == []
 
 

@@ -93,7 +93,7 @@ export function Problems() {
 }
 
 /** What is done about a problem here, where its advice is for those who write the file. */
-const BY_HAND: Readonly<Record<string, string>> = { loose_part: "piece parts how" };
+const BY_HAND: Readonly<Record<string, string>> = { "loose-part": "piece parts how" };
 
 function OneProblem({ problem }: { problem: Problem }) {
   const { suggestion, joints } = problem;
