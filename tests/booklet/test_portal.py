@@ -188,3 +188,25 @@ def test_a_long_step_is_told_in_the_order_of_the_work(book: Book) -> None:
         discs = [mark for mark in picture.marks if isinstance(mark, Circle)]
         assert all(disc.radius <= disc.centre[1] + 1 for disc in discs)
         assert all(disc.centre[1] + disc.radius <= picture.height + 1 for disc in discs)
+
+
+def test_the_way_through_is_told_with_the_finished_piece(book: Book, whole: str) -> None:
+    """How wide it is between the nearest balloons of the columns, each a spheroid that reaches
+    sqrt(r^2 + (c^2 - r^2) a^2) across (a the share of its axis that lies across)."""
+    framework, at = book.framework, book.shape.at
+
+    def reach(part: str, side: int) -> float:
+        ends = []
+        for link in framework.links:
+            if link.start.startswith(f"{part}.") and link.finish.startswith(f"{part}."):
+                balloon = framework.balloons[link.balloon]
+                one, other = at[link.start], at[link.finish]
+                share = float((other - one)[0] / np.linalg.norm(other - one))
+                r, c = balloon.gauge_m / 2, balloon.tie_to_tie_m / 2
+                out = float(np.sqrt(r**2 + (c**2 - r**2) * share**2))
+                ends.append(side * float((one + other)[0] / 2) + out)
+        return side * max(ends)
+
+    clear_m = reach("R", -1) - reach("L", 1)
+    feet, inches = divmod(round(clear_m / 0.0254), 12)
+    assert f"Walked through: {feet} ft {inches} in wide" in whole

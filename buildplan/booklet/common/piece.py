@@ -19,6 +19,7 @@ from buildplan.booklet.common.map_sheets import (
     map_place,
     step_place,
 )
+from buildplan.booklet.common.walking_through import walked_through
 from buildplan.design.measures import size_words
 from buildplan.document.blocks import Shown, Stack, Words
 from buildplan.document.layout import Columns, Filled
@@ -63,7 +64,8 @@ def finished_piece(book: Book) -> Section:
         for name, told in SMALL_VIEWS.items()
     ]
     below = [Words(voice.say("From the front."), SMALL), Columns(small, gap=VIEW_GAP)]
-    page = Filled([Words(plain(words))], partial(_dimensioned, book, size), below)
+    above = [Words(plain(words)), *(Words(told) for told in walked_through(book))]
+    page = Filled(above, partial(_dimensioned, book, size), below)
     return Section(voice.say("The finished piece"), [page], titled=True)
 
 

@@ -8,6 +8,7 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.loads import all_bulk_words
+from buildplan.booklet.common.walking_through import walked_through
 from buildplan.business.buying.packing import Bag
 from buildplan.design.measures import size_words
 from buildplan.document.blocks import Items, heading
@@ -15,15 +16,12 @@ from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong
 from buildplan.evaluation.passing import Ease, WayThrough, ways
 from buildplan.evaluation.passing_words import (
-    opening_caution,
-    opening_words,
     pose_how,
     pose_name,
     way_words,
 )
 from buildplan.language.messages import mark
-from buildplan.language.phrases import sentences
-from buildplan.shape.carrying import poses, walk_through, whole
+from buildplan.shape.carrying import poses, whole
 
 # To be measured on arrival: of the way in, as far as its doors were not given before.
 VEHICLE = (mark("Vehicle: opening"), mark("Vehicle: inside"))
@@ -45,7 +43,7 @@ def does_it_fit(book: Book, packed: Sequence[Bag]) -> list[Flowable]:
         _poses(book),
         _way_in(book),
         *_given(book),
-        Items((*_in_loads(book, packed), *_walked_through(book))),
+        Items((*_in_loads(book, packed), *walked_through(book))),
     ]
 
 
@@ -135,13 +133,3 @@ def _in_loads(book: Book, packed: Sequence[Bag]) -> tuple[str, ...]:
             "lamps. One person walks ahead and opens doors."
         ),
     )
-
-
-def _walked_through(book: Book) -> tuple[str, ...]:
-    """What goes through the standing piece, where anybody does."""
-    voice = book.voice
-    opening = walk_through(book.framework, book.shape)
-    if opening is None:
-        return ()
-    told = voice.say("Walked through: {told}.", told=opening_words(opening, book.units, voice))
-    return (sentences(strong(told), plain(opening_caution(opening, book.units, voice))),)

@@ -1,0 +1,20 @@
+"""What goes through the standing piece, where anybody does."""
+
+from __future__ import annotations
+
+from buildplan.booklet.common.book import Book
+from buildplan.document.text import plain, strong
+from buildplan.evaluation.passing_words import opening_caution, opening_words
+from buildplan.language.phrases import sentences
+from buildplan.shape.carrying import walk_through
+
+
+def walked_through(book: Book) -> tuple[str, ...]:
+    """How wide and high the way through the piece is clear, and what is to be known of it, as
+    markup; nothing where nobody can walk."""
+    voice = book.voice
+    opening = walk_through(book.framework, book.shape)
+    if opening is None:
+        return ()
+    told = voice.say("Walked through: {told}.", told=opening_words(opening, book.units, voice))
+    return (sentences(strong(told), plain(opening_caution(opening, book.units, voice))),)
