@@ -4,7 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from buildplan.instructions.coming import coming, is_first, is_flat, part_begun, round_of
+from buildplan.instructions.coming import (
+    coming,
+    is_first,
+    is_flat,
+    part_begun,
+    round_of,
+    way_on_of,
+)
 from buildplan.instructions.context import Context
 from buildplan.instructions.model import Doing
 from buildplan.instructions.moves import Hand
@@ -31,7 +38,9 @@ def bringing_in(context: Context, step: Step) -> list[Doing]:
 
 def _taking(context: Context, step: Step) -> list[Doing]:
     """How chains are taken from those that were made, closed and tagged."""
-    voice, taught = context.voice, context.teacher(Hand.BRING_IN, step)
+    voice = context.voice
+    closes = any(long.chain.closed for long in coming(context, step))
+    taught = context.teacher(Hand.CLOSE_ROUND if closes else Hand.TAG_ENDS, step)
     if taught is not None:
         if taught == context.teacher(Hand.JOIN, step) and step.kind is not Kind.LAY:
             return []
@@ -62,7 +71,7 @@ def _placing(context: Context, step: Step) -> list[str]:
             *_laid(context, step),
             *_built_lying(context, step),
         ]
-    if context.teacher(Hand.SET_ON, step) is not None:
+    if context.teacher(way_on_of(context, step), step) is not None:
         return []
     if is_flat(context, step):
         return [
@@ -98,7 +107,7 @@ def _set_on(context: Context, step: Step) -> str:
     """Where chains come on what is built."""
     voice, course = context.voice, round_of(context, step)
     if course is None or course.down is None:
-        return voice.say("Set the chains in their place on what is built.")
+        return voice.say("Set the chains on what is built, each knot on the one with its name.")
     return voice.say(
         "Lift the free knots of chain {below}: chain {ring} comes on them, each knot on the one"
         " with its name.",
@@ -112,6 +121,8 @@ def standing_up(context: Context, step: Step) -> Sequence[Doing]:
     on which the next ring is set. Nothing where that was told, or of another course."""
     course = round_of(context, step)
     if course is None or course.up is None or not is_first(context, step):
+        return ()
+    if context.teacher(Hand.LIFT_CROWN, step) is not None:
         return ()
     on_the_ring = set(course.ring.chain.joints)
     tips = [joint for joint in course.up.chain.joints if joint not in on_the_ring]
@@ -129,7 +140,8 @@ def _holding(context: Context, step: Step) -> Sequence[Doing]:
     """Who holds what grows up from the floor, before it is needed for the first time."""
     if is_first(context, step) or is_flat(context, step):
         return ()
-    if context.teacher(Hand.SET_ON, step) is not None:
+    ways = (Hand.SET_ROUND, Hand.SET_ON)
+    if any(context.teacher(way, step) is not None for way in ways):
         return ()
     told = context.voice.say(
         "From now on somebody holds what stands upright, both hands round joints, while another"

@@ -5,6 +5,7 @@ from __future__ import annotations
 
 from buildplan.framework.model import LongChain
 from buildplan.instructions.context import Context
+from buildplan.instructions.moves import Hand, way_on
 from buildplan.sequence.laid import RoundCourse, round_course
 from buildplan.sequence.model import Kind, Step
 
@@ -29,6 +30,13 @@ def is_flat(context: Context, step: Step) -> bool:
     """Whether what a step works on is built lying on its back."""
     part = context.framework.part_at(step.of_kind(Kind.LAY)[0].joints[0])
     return (part.name if part else "") in context.figures.flat
+
+
+def way_on_of(context: Context, step: Step) -> Hand:
+    """How the course of a step comes on those of its part before it."""
+    earlier = context.steps[: step.number - 1]
+    standing = [one for other in earlier for one in coming(context, other)]
+    return way_on(coming(context, step), standing, is_flat(context, step))
 
 
 def round_of(context: Context, step: Step) -> RoundCourse | None:

@@ -134,9 +134,10 @@ class Context:
 
     @cached_property
     def _taught(self) -> Mapping[Move, int]:
-        return first_taught(self.piece, self.steps)
+        return first_taught(self.piece, self.steps, self.figures.flat)
 
     def teacher(self, move: Move, step: Step) -> int | None:
-        """The number of the step before `step` that teaches a hand move, None for `step` itself."""
-        taught = self._taught[move]
+        """The number of the step before `step` that teaches a hand move, None for `step` itself
+        and where no step does."""
+        taught = self._taught.get(move, step.number)
         return taught if taught < step.number else None

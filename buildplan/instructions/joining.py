@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from buildplan.instructions import courses, names, rows
 from buildplan.instructions.bringing_in import bringing_in, seen_from_outside, standing_up
-from buildplan.instructions.coming import coming, is_first
+from buildplan.instructions.coming import coming, is_first, way_on_of
 from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import joint_names
 from buildplan.instructions.locking import done, getting_at, how_to_lock, locks_rows
@@ -31,7 +31,7 @@ def _join(context: Context, step: Step) -> Wording:
     taught = context.teacher(Hand.JOIN, step)
     if comes_in and taught is not None and not is_first(context, step):
         # how chains are set on what stands is told with the first that are
-        taught = context.teacher(Hand.SET_ON, step) or taught
+        taught = context.teacher(way_on_of(context, step), step) or taught
     acts = bringing_in(context, step) if comes_in else []
     reach = sentences(*getting_at(context, step))
     lock = sentences(*how_to_lock(context, step)) if step.locks else _bind(context)
@@ -44,7 +44,11 @@ def _join(context: Context, step: Step) -> Wording:
         ]
     else:
         again = voice.say("As in step {step}.", step=taught)
+        ends = any(context.piece.passing[joint][1] for joint in joints)
+        if ends and context.teacher(Hand.JOIN_ENDS, step) is None:
+            reach = sentences(_bring_together(context, joints), reach)
         acts.append(Doing(sentences(reach, lock if step.locks else "", again), Kind.JOIN))
+        acts += standing_up(context, step) if comes_in else ()
     return Wording(
         title=courses.course_title(context, step, joints)
         if comes_in
@@ -114,7 +118,11 @@ def _tie_parts(context: Context, step: Step) -> Wording:
     parts = voice.listed(context.parts_at(ties))
     first = next(other for other in context.steps if is_tying(other))
     whole = step is first or (step.locks and not first.locks)
-    acts = _tying(context, step, parts) if whole else [Doing(_tied_as(context, first))]
+    acts = (
+        _tying(context, step, parts)
+        if whole
+        else [Doing(sentences(*lifted_on(context, step), _tied_as(context, first)))]
+    )
     return Wording(
         title=voice.say("Tie parts {parts} together", parts=parts),
         text=sentences(*(act.said for act in acts)),

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from enum import Enum, auto
 
 from buildplan.framework.cells import CellKind
 from buildplan.framework.ends import End
-from buildplan.framework.model import Chain, Framework
+from buildplan.framework.model import Chain, Framework, LongChain
+from buildplan.sequence.laid import round_course
 from buildplan.sequence.model import Kind, Operation, Step
 from buildplan.sequence.piece import PieceIndex
 
@@ -27,8 +28,14 @@ class Hand(Enum):
     JOIN = auto()
     TIE_PARTS = auto()
     SINGLE_BETWEEN_PARTS = auto()
+    JOIN_ENDS = auto()
     BRING_IN = auto()
+    CLOSE_ROUND = auto()
+    TAG_ENDS = auto()
+    LIFT_CROWN = auto()
+    SET_ROUND = auto()
     SET_ON = auto()
+    LAY_NEXT = auto()
 
 
 @dataclass(frozen=True)
@@ -73,26 +80,51 @@ def between_parts(piece: PieceIndex, single: Operation) -> bool:
     return one is not other
 
 
-def first_taught(piece: PieceIndex, steps: Sequence[Step]) -> Mapping[Move, int]:
-    """The number of the step in which each move first comes up."""
+def first_taught(
+    piece: PieceIndex, steps: Sequence[Step], flat: Collection[str] = ()
+) -> Mapping[Move, int]:
+    """The number of the step in which each move first comes up; `flat` are the parts that are built
+    course on course lying on their backs (the whole piece is "")."""
     first: dict[Move, int] = {}
-    laid: set[str] = set()
+    long = {one.letter: one for one in piece.framework.chains}
+    standing: dict[str, list[LongChain]] = {}
     for step in steps:
-        for move in (*_moves(piece, step), *_set_on(piece, step, laid)):
+        coming = [long[operation.chain] for operation in step.of_kind(Kind.TAG)]
+        laid = step.of_kind(Kind.LAY)
+        courses: Iterator[Move] = iter(())
+        if laid and coming:
+            part = piece.framework.part_at(laid[0].joints[0])
+            name = "" if part is None else part.name
+            courses = _course(step, coming, standing.setdefault(name, []), name in flat)
+        for move in (*_moves(piece, step), *courses):
             first.setdefault(move, step.number)
     return first
 
 
-def _set_on(piece: PieceIndex, step: Step, laid: set[str]) -> Iterator[Move]:
-    """The bringing in of a course, on the floor or on what stands; `laid` gathers what parts have
-    been begun."""
-    for operation in step.of_kind(Kind.LAY) if step.of_kind(Kind.TAG) else ():
-        part = piece.framework.part_at(operation.joints[0])
-        name = "" if part is None else part.name
-        yield Hand.BRING_IN
-        if name in laid:
-            yield Hand.SET_ON
-        laid.add(name)
+def _course(
+    step: Step, coming: Sequence[LongChain], standing: list[LongChain], flat: bool
+) -> Iterator[Move]:
+    """The bringing in of a course, on the floor or on what of its part stands; `standing` gathers
+    that."""
+    yield Hand.BRING_IN
+    if step.of_kind(Kind.CLOSE_RING):
+        yield Hand.CLOSE_ROUND
+    if not all(long.chain.closed for long in coming):
+        yield Hand.TAG_ENDS
+    if standing:
+        yield way_on(coming, standing, flat)
+    elif (course := round_course(coming, ())) is not None and course.up is not None:
+        yield Hand.LIFT_CROWN
+    standing += coming
+
+
+def way_on(coming: Sequence[LongChain], standing: Sequence[LongChain], flat: bool) -> Hand:
+    """How a course comes on the one before it: laid next to it, set on the tips of its zigzag, or
+    set on it otherwise."""
+    if flat:
+        return Hand.LAY_NEXT
+    course = round_course(coming, standing)
+    return Hand.SET_ROUND if course is not None and course.down is not None else Hand.SET_ON
 
 
 def _moves(piece: PieceIndex, step: Step) -> Iterator[Move]:
@@ -107,6 +139,8 @@ def _moves(piece: PieceIndex, step: Step) -> Iterator[Move]:
                 yield Hand.SINGLE_BETWEEN_PARTS if between_parts(piece, operation) else Hand.SINGLE
             case Kind.JOIN:
                 yield Hand.JOIN if len(operation.joints) == 1 else Hand.TIE_PARTS
+                if len(operation.joints) == 1 and piece.passing[operation.joints[0]][1]:
+                    yield Hand.JOIN_ENDS
             case Kind.BRACE:
                 brace = piece.framework.brace[operation.brace]
                 yield from (lead_of(piece.framework, chain) for chain in brace.chains)

@@ -7,22 +7,17 @@ from itertools import pairwise
 
 from buildplan.design.measures import length_words
 from buildplan.instructions.context import Context
-from buildplan.instructions.model import SetUp
 from buildplan.sequence.model import Kind, Step
 
 
-def _set_up(context: Context, step: Step) -> SetUp | None:
-    """How parts come together, in the first step that ties some; None in a later step, or where
-    parts are tied as they lie."""
-    first = next(other for other in context.steps if is_tying(other))
-    return context.figures.set_up if step.number == first.number else None
-
-
 def put_on_floor(context: Context, step: Step) -> Iterator[str]:
-    """How the parts that stand on the floor come to their places, each thing a sentence."""
-    voice, told = context.voice, _set_up(context, step)
-    if told is None:
+    """How the parts that stand on the floor come to their places before the first are tied, each
+    thing a sentence; nothing where parts are tied as they lie."""
+    voice, told = context.voice, context.figures.set_up
+    first = next(other for other in context.steps if is_tying(other))
+    if told is None or step.number != first.number:
         return
+    yield from _turned_up(context, [part for part in told.standing if part in told.lying])
     if told.apart_m:
         apart = [
             voice.say(
@@ -51,23 +46,34 @@ def put_on_floor(context: Context, step: Step) -> Iterator[str]:
 
 
 def lifted_on(context: Context, step: Step) -> Iterator[str]:
-    """How parts that were built lying come up, and others on top, each thing a sentence."""
-    voice, told = context.voice, _set_up(context, step)
+    """How the parts that a step is the first to tie come up from the floor, each thing a sentence;
+    nothing where parts are tied as they lie."""
+    voice, told = context.voice, context.figures.set_up
     if told is None:
         return
-    if told.lying:
+    tying = [other for other in context.steps[: step.number] if is_tying(other)]
+    tied = [{*context.parts_at(other.of_kind(Kind.JOIN))} for other in tying]
+    new = tied[-1].difference(*tied[:-1])
+    lifted = [part for part in told.lifted if part in new]
+    yield from _turned_up(context, [part for part in lifted if part in told.lying])
+    if lifted:
+        yield voice.say_count(
+            "Lift part {parts} to its place, upright.",
+            "Lift parts {parts} to their places, upright, in this order.",
+            len(lifted),
+            parts=voice.listed(lifted),
+        )
+
+
+def _turned_up(context: Context, lying: list[str]) -> Iterator[str]:
+    """How parts that were built lying come up on their feet."""
+    voice = context.voice
+    if lying:
         yield voice.say_count(
             "Part {parts} was built lying: turn it up on its foot, its front to the front.",
             "Parts {parts} were built lying: turn each up on its foot, its front to the front.",
-            len(told.lying),
-            parts=voice.listed(list(told.lying)),
-        )
-    if told.lifted:
-        yield voice.say_count(
-            "Lift part {parts} on top, upright.",
-            "Lift parts {parts} on top, upright, in this order.",
-            len(told.lifted),
-            parts=voice.listed(list(told.lifted)),
+            len(lying),
+            parts=voice.listed(lying),
         )
 
 
