@@ -35,7 +35,22 @@ def labelled_picture(
 ) -> Picture:
     """The finished piece in a square, each joint with its label; of a large one, `edges` alone.
     The dots of joints that lie behind balloons are hollow; `patterns` are the colours' signs."""
-    joints = list(framework.joints if len(framework.joints) <= MOST_LABELS else edges)
+    joints = framework.joints if len(framework.joints) <= MOST_LABELS else edges
+    alt = voice.say("{piece} with the labels of its joints.", piece=name)
+    return named_joints(framework, shape, camera, size_pt, joints, alt, patterns)
+
+
+def named_joints(
+    framework: Framework,
+    shape: Shape,
+    camera: Camera,
+    size_pt: float,
+    joints: Sequence[str],
+    alt: str,
+    patterns: Mapping[str, int] | None = None,
+) -> Picture:
+    """The finished piece in a square, some of its joints with their labels; `alt` is what is said
+    of it."""
     scene = finished(framework, shape, patterns)
     view = view_of(scene, camera, size_pt, size_pt, shape.joints, margin=RING_MARGIN_PT)
     places, depth = view.place(joints_m(scene, joints))
@@ -48,7 +63,6 @@ def labelled_picture(
         for mark in joint_dot(spot, hidden=hidden)
     ]
     marks = [*body_marks(scene, view, size_pt, size_pt), *leaders(tags), *dots, *joint_tags(tags)]
-    alt = voice.say("{piece} with the labels of its joints.", piece=name)
     return Picture(size_pt, size_pt, tuple(marks), alt, (("picture", "labels"),))
 
 

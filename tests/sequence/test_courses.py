@@ -14,6 +14,9 @@ from sequence_pieces import BALLOONS, listed_pieces, told, tube
 
 from buildplan.framework.assembly import build_assembly
 from buildplan.framework.model import Framework, Part
+from buildplan.instructions.model import Figures
+from buildplan.instructions.telling import tell_steps
+from buildplan.language.voice import Voice
 from buildplan.patterns.column import Column, build_column
 from buildplan.patterns.globe import Globe, build_globe
 from buildplan.patterns.solid import Solid, build_solid
@@ -266,3 +269,28 @@ def test_two_share_the_joints_of_a_wall() -> None:
         waited = {need for name in above if name in activities for need in activities[name].needs}
         if above:
             assert {op.id for op in own if op.kind is Kind.LOCK} <= waited
+
+
+def test_a_column_after_a_wall_is_told_its_own_way() -> None:
+    """What a wall taught (rows laid next to one another, free ends tied in) is not how rings are
+    closed and set on: a column says that in full, and its later rings look it up there."""
+    post, low = column(4, 3), wall(2, 3, 1)
+    piece = build_assembly(
+        "Post on a wall",
+        BALLOONS,
+        [Part("W", low), Part("C", post)],
+        [("W.D1", "C.A1")],
+        [],
+        "lock",
+    )
+    flat = Figures(flat=frozenset({"W"}))
+    steps = plan_steps(piece)
+    words = tell_steps(steps, piece, "in", Voice(), flat)
+    own = [one for one, step in zip(words, steps, strict=True) if step.operations[0].joints]
+    texts = [one.text for one in own if " C.A" in one.title or " C.B" in one.title]
+    assert "Close each into a ring" in texts[0]
+    assert "stands up from chain C.A like a crown" in texts[0]
+    assert "chain C.B comes on them" in texts[1]
+    first = next(one.number for one in own if " C.B" in one.title)
+    third = next(one for one in own if " C.C" in one.title)
+    assert f"As in step {first}." in third.text

@@ -15,6 +15,7 @@ from buildplan.booklet.common.spurs import spur_before
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.cell_diagrams import cell_diagram
 from buildplan.drawing.cell_layout import newest_brace
+from buildplan.drawing.labelled import named_joints
 from buildplan.drawing.laid_out import laid_layers
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
@@ -25,9 +26,11 @@ from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.model import Cell, Role
 from buildplan.sequence.model import Kind, Operation, Step
 
-# What is done to a chain before it is laid.
+# What is done to a chain before it is laid; what is done to the whole piece at once.
 BEFORE_LAYING = frozenset({Kind.CLOSE_RING, Kind.TAG})
+AS_A_WHOLE = frozenset({Kind.TURN_OVER, Kind.STAND_UP})
 STAND_UP_SIZE = (226.0, 172.0)
+TURNED_PT = 226.0
 LAYERS_SIZE = (230.0, 260.0)
 
 
@@ -40,6 +43,9 @@ def first_moves(
     elsewhere."""
     if step.kind is Kind.STAND_UP:
         return (_stood_up(book, step),)
+    if step.kind is Kind.TURN_OVER:
+        hands = _by_kind(book, step, frozenset({Kind.TURN_OVER}))
+        return (*_flat(hands), _turned(book, step))
     if is_laid_to_brace(book, step):
         own = book.framework.built_with(step.operations[0].joints[0])
         return (laid_layers(own, book.shape.at, *LAYERS_SIZE, book.voice),)
@@ -108,7 +114,7 @@ def new_moves(
     book: Book, step: Step, height: float, taught: Set[Kind] = frozenset()
 ) -> tuple[Picture, ...]:
     """The hand moves that a step is the first to show: what was shown is not shown again."""
-    if step.kind in ON_THE_PIECE or step.kind is Kind.STAND_UP or is_laid_to_brace(book, step):
+    if step.kind in {*ON_THE_PIECE, *AS_A_WHOLE} or is_laid_to_brace(book, step):
         return first_moves(book, step, height, taught)
     return _flat(_by_kind(book, step, _new_beside_it(book, step)))
 
@@ -168,6 +174,19 @@ def _stood_up(book: Book, step: Step) -> Picture:
     return standing_up_picture(
         book.framework, book.shape, *STAND_UP_SIZE, words, people, stays, bags
     )
+
+
+def _turned(book: Book, step: Step) -> Picture:
+    """The piece as it lies once it is turned over, from straight above, with the joints that are
+    locked then."""
+    joint = (*step.locks, *book.framework.joints)[0]
+    own = book.framework.built_with(joint)
+    alt = book.voice.say(
+        "Step {number}: the piece with its back up, from straight above. Named are the joints that"
+        " are locked now.",
+        number=step.number,
+    )
+    return named_joints(own, book.shape, CAMERAS["back"], TURNED_PT, step.locks, alt, book.patterns)
 
 
 def how_to(book: Book, step: Step, picture: Picture) -> Picture:
