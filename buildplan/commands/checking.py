@@ -66,7 +66,7 @@ WhyOption = Annotated[
     list[str] | None,
     typer.Option(
         help="Say which numbers of the craft a figure rests on most, with their shares: height, "
-        "width, depth, weight, tip, sag, air, pump or minutes.",
+        "width, depth, weight, tip, sag, wind, reach, air, pump or minutes.",
         show_default=False,
     ),
 ]

@@ -100,3 +100,10 @@ def parse_speed(text: str) -> float:
             message("{text} is not a speed; write it like 25km/h, 15mph or 7m/s", text=repr(text))
         )
     return speed
+
+
+def speed_words(speed_m_per_s: float, units: Units) -> Message:
+    """A speed in the reader's units: `4 mph` or `7 km/h`."""
+    if units == "in":
+        return message("{speed} mph", speed=round(speed_m_per_s / METRES_PER_SECOND["mph"]))
+    return message("{speed} km/h", speed=round(speed_m_per_s / METRES_PER_SECOND["km/h"]))

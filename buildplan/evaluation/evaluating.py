@@ -90,7 +90,7 @@ def evaluate_shape(
 ) -> Evaluation:
     """Run a design of which the shape is known through the other stages."""
     constants = constants_with(design.constants)
-    found = examine(framework, shape, gust_m_per_s=gust_m_per_s, constants=constants)
+    found = examine(framework, shape, gust_m_per_s=gust_m_per_s, constants=constants, units=units)
     reach = find_reach(framework, shape, hands_with(constants))
     steps = plan_steps(framework, new_parts, reach)
     shape = replace(shape, problems=with_base(shape.problems, shape, design.units))

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping
 
-from buildplan.design.measures import METRES_PER_SECOND, Units
+from buildplan.design.measures import Units, speed_words
 from buildplan.instructions.times import duration
 from buildplan.language.messages import Message, message_in
 from buildplan.language.voice import Voice
@@ -64,14 +64,7 @@ def air_words(volume_m3: float, pump_minutes: float, units: Units, voice: Voice)
     return voice.say("{volume} cubic metres, {minutes} min of pump", volume=volume, minutes=minutes)
 
 
-def speed_words(speed_m_per_s: float, units: Units, voice: Voice) -> str:
-    """A speed in the reader's units: `4 mph` or `7 km/h`."""
-    if units == "in":
-        return voice.say("{speed} mph", speed=round(speed_m_per_s / METRES_PER_SECOND["mph"]))
-    return voice.say("{speed} km/h", speed=round(speed_m_per_s / METRES_PER_SECOND["km/h"]))
-
-
 def wind_words(speed_m_per_s: float, units: Units, voice: Voice) -> str:
     """The speed of wind, and its number on Beaufort's scale."""
-    speed = speed_words(speed_m_per_s, units, voice)
+    speed = speed_words(speed_m_per_s, units)
     return voice.say("{speed} (Beaufort {force})", speed=speed, force=beaufort(speed_m_per_s))

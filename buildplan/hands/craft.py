@@ -51,7 +51,7 @@ class CraftNumber:
 TIE, BODY, PACE, WORK = "tie_to_tie_per_gauge", "width_per_gauge", "pace", "labour: "
 
 _SIZE = (Moved.HEIGHT, Moved.WIDTH, Moved.DEPTH)
-_SHAPE = (*_SIZE, Moved.TIP, Moved.SAG, Moved.WIND)
+_SHAPE = (*_SIZE, Moved.TIP, Moved.SAG, Moved.WIND, Moved.REACH)
 _GIVES = (Moved.HEIGHT, Moved.SAG)
 _MASS = (Moved.HEIGHT, Moved.WEIGHT, Moved.TIP, Moved.SAG, Moved.WIND)
 

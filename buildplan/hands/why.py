@@ -2,8 +2,9 @@
 
 The combined standard uncertainty of a figure F of independent inputs x is the root of the sum of
 (dF/dx u(x))^2 (JCGM 100:2008, the GUM, 5.1.2, equation 10); a number's share is its part of that
-sum. The derivatives are central differences over a tenth of the range, of the whole way from the
-design to the figure; every range is as wide in standard deviations.
+sum. The derivatives are central differences over a tenth of the range (of a count, which moves by
+leaps, over all of it), of the whole way from the design to the figure; every range is as wide in
+standard deviations.
 """
 
 from __future__ import annotations
@@ -18,14 +19,19 @@ from buildplan.evaluation.evaluating import Evaluation, resting_shape
 from buildplan.evaluation.materials import air_m3, pump_minutes
 from buildplan.framework.model import BalloonType, Framework
 from buildplan.hands.craft import BODY, CRAFT, PACE, TIE, CraftNumber, Moved, kind_of_work
+from buildplan.sequence.hand_reach import hands_with
 from buildplan.sequence.labour import MINUTES, work_minutes
+from buildplan.sequence.model import Access
+from buildplan.sequence.reach import find_reach
 from buildplan.shape.bodies import bodies_of
 from buildplan.shape.constants import constants_with
-from buildplan.shape.examining import latex_of, settled
+from buildplan.shape.examining import latex_of, settled, tips_at_m_per_s
 from buildplan.shape.model import Shape
 
-STEP = 0.1  # of half a range, either way
+STEP, STEP_OF_COUNTS = 0.1, 1.0  # of half a range, either way
 LEAST_SHARE = 1e-9  # what moves a figure by less of its variance does not move it
+
+JOINTS = "joints"
 
 FIGURES: Mapping[Moved, str] = {
     Moved.HEIGHT: "m",
@@ -34,11 +40,15 @@ FIGURES: Mapping[Moved, str] = {
     Moved.WEIGHT: "kg",
     Moved.TIP: "degrees",
     Moved.SAG: "m",
+    Moved.WIND: "m/s",
+    Moved.REACH: JOINTS,
     Moved.AIR: "m3",
     Moved.PUMP: "min",
     Moved.MINUTES: "min",
 }
-"""What can be asked about, and its unit. Height is that as the piece stands."""
+"""What can be asked about, and its unit. Height is that as the piece stands; reach is how many
+joints a hand does not get at as the piece lies, or stands, while it is built: it has to be lifted
+or turned, somebody stands on a stool, or no way is found."""
 
 
 @dataclass(frozen=True)
@@ -78,10 +88,11 @@ Put = Callable[[float], Basis]
 def why(piece: Evaluation, figure: Moved) -> Why:
     """What a figure of FIGURES rests on, of a piece."""
     start = basis_of(piece)
+    step = STEP_OF_COUNTS if FIGURES[figure] == JOINTS else STEP
     movers = []
     for number, put in _numbers(start, figure):
-        up, down = (value_of(piece, put(step), figure) for step in (STEP, -STEP))
-        movers.append(Mover(number, (up - down) / (2 * STEP), 0.0))
+        up, down = (value_of(piece, put(way), figure) for way in (step, -step))
+        movers.append(Mover(number, (up - down) / (2 * step), 0.0))
     variance = fsum(one.moves_by**2 for one in movers)
     shared = [replace(one, share=one.moves_by**2 / variance) for one in movers if variance]
     told = sorted(
@@ -119,6 +130,13 @@ def value_of(piece: Evaluation, given: Basis, figure: Moved) -> float:
             return shape.standing.tip_angle_deg
         case Moved.SAG:
             return _sag_m(given, shape)
+        case Moved.WIND:
+            table = constants_with(given.design.constants)
+            return tips_at_m_per_s(given.framework, shape, table)
+        case Moved.REACH:
+            hands = hands_with(constants_with(given.design.constants))
+            ways = find_reach(given.framework, shape, hands).ways
+            return float(sum(way is not Access.DIRECT for way in ways.values()))
     return shape.height_m - min(_sag_m(given, shape), shape.height_m / 4)
 
 
@@ -162,7 +180,7 @@ def half_of(number: CraftNumber) -> float:
 
 
 def _with_constant(start: Basis, number: CraftNumber, step: float) -> Basis:
-    value = number.value + step * half_of(number)
+    value = min(max(number.value + step * half_of(number), number.low), number.high)
     constants = {**start.design.constants, number.name: value}
     return replace(start, design=start.design.model_copy(update={"constants": constants}))
 

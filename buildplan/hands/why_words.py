@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
-from buildplan.design.measures import Units, length_words, size_words
+from buildplan.design.measures import Units, length_words, size_words, speed_words
 from buildplan.hands.craft import CraftNumber, Moved
-from buildplan.hands.why import FIGURES, Mover, Why, half_of
+from buildplan.hands.why import FIGURES, JOINTS, Mover, Why, half_of
 from buildplan.language.messages import Message, listing, mark, message, message_in
 from buildplan.language.told import ToldError
 from buildplan.language.voice import Voice
@@ -22,6 +22,8 @@ NAMES: Mapping[Moved, Message] = {
     Moved.WEIGHT: message_in("figure of a piece", "weight"),
     Moved.TIP: message_in("figure of a piece", "lean at which it goes over"),
     Moved.SAG: message_in("figure of a piece", "sag"),
+    Moved.WIND: message_in("figure of a piece", "gust that tips it"),
+    Moved.REACH: message_in("figure of a piece", "joints out of straight reach"),
     Moved.AIR: message_in("figure of a piece", "air"),
     Moved.PUMP: message_in("figure of a piece", "time of the pump"),
     Moved.MINUTES: message_in("figure of a piece", "work in all"),
@@ -32,6 +34,12 @@ MORE = mark(
 )
 LESS = mark(
     "{share} %  {name} is {value} ({low} to {high}, {source}); 1 % more of it makes {off} % less"
+)
+MORE_JOINTS = mark(
+    "{share} %  {name} is {value} ({low} to {high}, {source}); over that range {off} more"
+)
+FEWER_JOINTS = mark(
+    "{share} %  {name} is {value} ({low} to {high}, {source}); over that range {off} fewer"
 )
 
 
@@ -45,12 +53,7 @@ def why_lines(found: Why, units: Units, voice: Voice) -> Iterator[str]:
             value=value,
         )
         return
-    yield voice.say(
-        "Why {figure}: {value}, {off} % more or less. Of that, as shares of its variance:",
-        figure=NAMES[found.figure],
-        value=value,
-        off=_per_cent(found.half_range / found.value, voice),
-    )
+    yield _head(found, value, voice)
     told = [one for one in found.movers if one.share >= WORTH_TELLING]
     yield from (f"  {_line(found, one, voice)}" for one in told)
     rest = found.movers[len(told) :]
@@ -59,17 +62,39 @@ def why_lines(found: Why, units: Units, voice: Voice) -> Iterator[str]:
         yield "  " + voice.say("less than a hundredth each: {names}", names=names)
 
 
+def _head(found: Why, value: str, voice: Voice) -> str:
+    figure = NAMES[found.figure]
+    if FIGURES[found.figure] == JOINTS:
+        return voice.say(
+            "Why {figure}: {value}, {off} more or less. Of that, as shares of its variance:",
+            figure=figure,
+            value=value,
+            off=voice.decimal(found.half_range, 0),
+        )
+    return voice.say(
+        "Why {figure}: {value}, {off} % more or less. Of that, as shares of its variance:",
+        figure=figure,
+        value=value,
+        off=_per_cent(found.half_range / found.value, voice),
+    )
+
+
 def _line(found: Why, one: Mover, voice: Voice) -> str:
     number = one.number
+    if FIGURES[found.figure] == JOINTS:
+        words, off = (MORE_JOINTS, FEWER_JOINTS), voice.decimal(2 * abs(one.moves_by), 0)
+    else:
+        slope = abs(one.moves_by) / half_of(number) * number.value / found.value
+        words, off = (MORE, LESS), voice.decimal(slope, 2)
     return voice.say(
-        MORE if one.moves_by > 0 else LESS,
+        words[one.moves_by < 0],
         share=voice.decimal(100 * one.share, 0),
         name=number.name,
         value=_written(number.value, voice),
         low=_written(number.low, voice),
         high=_written(number.high, voice),
         source=_source(number),
-        off=voice.decimal(abs(one.moves_by) / half_of(number) * number.value / found.value, 2),
+        off=off,
     )
 
 
@@ -79,6 +104,10 @@ def _value(found: Why, units: Units, voice: Voice) -> str:
     if unit == "m":
         said = size_words if value >= LONG_M else length_words
         return voice.tell(said(value, units))
+    if unit == "m/s":
+        return voice.tell(speed_words(value, units))
+    if unit == JOINTS:
+        return voice.decimal(value, 0)
     if unit == "degrees":
         return voice.say("{angle} degrees", angle=voice.decimal(value, 1))
     return f"{_written(value, voice)} {unit}"

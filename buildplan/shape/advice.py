@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from buildplan.design.measures import Units, length_words, speed_words
 from buildplan.language.messages import Decimal, message
 from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import (
@@ -46,16 +47,18 @@ def problems_of(shape: Shape, found: Stiffness, sag: Estimate) -> list[Problem]:
     return problems
 
 
-def cautions_of(shape: Shape, sag: Estimate, tip: Estimate, wind: Wind) -> list[Problem]:
-    """What whoever stands it up is to know."""
+def cautions_of(
+    shape: Shape, sag: Estimate, tip: Estimate, wind: Wind, units: Units
+) -> list[Problem]:
+    """What whoever stands it up is to know, in the reader's units."""
     cautions = []
     if SAGS_SHARE * shape.height_m < sag.value <= FALLEN_SHARE * shape.height_m:
         cautions.append(
             Problem(
                 ShapeKind.SAGS,
                 message(
-                    "the top is likely to sag by {sag} cm under its own weight",
-                    sag=Decimal(100 * sag.value, 0),
+                    "the top is likely to sag by {sag} under its own weight",
+                    sag=length_words(sag.value, units),
                 ),
                 by_hand(message("try it before the day, and have a pole or a line ready")),
             )
@@ -91,8 +94,8 @@ def cautions_of(shape: Shape, sag: Estimate, tip: Estimate, wind: Wind) -> list[
             Problem(
                 ShapeKind.TIPS_IN_A_DRAUGHT,
                 message(
-                    "a draught of {speed} m/s tips the piece as it stands",
-                    speed=Decimal(wind.tips_at.value, 1),
+                    "a draught of {speed} tips the piece as it stands",
+                    speed=speed_words(wind.tips_at.value, units),
                 ),
                 by_hand(
                     message("keep it indoors away from open doors, or tie it to something fixed")

@@ -10,6 +10,7 @@ from collections.abc import Callable, Mapping, Sequence
 
 import numpy as np
 
+from buildplan.design.measures import Units
 from buildplan.framework.model import Framework
 from buildplan.shape.advice import FALLEN_SHARE, cautions_of, problems_of
 from buildplan.shape.ballasting import ballast_factor, ballast_places
@@ -31,7 +32,13 @@ from buildplan.shape.reaching import reaching_past, standing_off
 from buildplan.shape.relaxing import Relaxed, holds, relax
 from buildplan.shape.standing import latex_kg, masses, stand
 from buildplan.shape.stiffness import joint_masses_kg, locked, stiffness_of
-from buildplan.shape.wind import dynamic_pressure_pa, outline_towards, tip_speed_m_per_s, worst_wind
+from buildplan.shape.wind import (
+    WorstWind,
+    dynamic_pressure_pa,
+    outline_towards,
+    tip_speed_m_per_s,
+    worst_wind,
+)
 
 Table = Mapping[str, Constant]
 
@@ -167,6 +174,24 @@ def latex_of(framework: Framework, table: Table) -> tuple[str, ...]:
     )
 
 
+def tips_at_m_per_s(framework: Framework, shape: Shape, table: Table) -> float:
+    """The least gust that tips a piece, with its base, about an edge of its foot."""
+    standing, base = shape.standing, shape.holding.base
+    worst = worst_wind(
+        bodies_of(framework),
+        shape.positions_m,
+        standing.foot_polygon_m,
+        standing.centre_of_mass_m,
+    )
+    kilograms = shape.mass_kg + (0.0 if base is None else base.all_kg)
+    return _tips_at(worst, table, kilograms * table["gravity"].value)
+
+
+def _tips_at(worst: WorstWind, table: Table, weight_n: float) -> float:
+    density, drag = table["air_density"].value, table["drag"].value
+    return tip_speed_m_per_s(weight_n, worst.reach_m, density, drag, worst.moment_m3, 1.0)
+
+
 def _wind(
     framework: Framework,
     bodies: LinkBodies,
@@ -179,16 +204,11 @@ def _wind(
     foot, centre = standing.foot_polygon_m, standing.centre_of_mass_m
     worst = worst_wind(bodies, positions, foot, centre)
     gravity = table["gravity"].value
-
-    def tips_at(t: Table, weight: float) -> float:
-        density, drag = t["air_density"].value, t["drag"].value
-        return tip_speed_m_per_s(weight, worst.reach_m, density, drag, worst.moment_m3, 1.0)
-
     base = shape.holding.base
     under = 0.0 if base is None else base.all_kg
     kilograms = (mass.low + under, mass.value + under, mass.high + under)
     drags = [at_bound(table, {"drag": "high"}), table, at_bound(table, {"drag": "low"})]
-    speeds = [tips_at(t, kg * gravity) for t, kg in zip(drags, kilograms, strict=True)]
+    speeds = [_tips_at(worst, t, kg * gravity) for t, kg in zip(drags, kilograms, strict=True)]
     rests = (*mass.rests_on, "drag")
     # a base that holds a draught weighs the piece down by itself
     held = base is not None and base.all_kg >= ADVISED_KG and speeds[0] >= DRAUGHT_M_PER_S
@@ -231,11 +251,12 @@ def examine(
     *,
     gust_m_per_s: float | None = None,
     constants: Table = CONSTANTS,
+    units: Units = "cm",
 ) -> Examination:
     """Examine a shape that `find_shape` has set on the floor.
 
-    `gust_m_per_s` asks for the ballast that holds that gust. Nothing is raised; advice is in
-    `problems`.
+    `gust_m_per_s` asks for the ballast that holds that gust; `units` are those of the reader.
+    Nothing is raised; advice is in `problems`.
     """
     bodies = bodies_of(framework)
     positions = shape.positions_m
@@ -267,8 +288,8 @@ def examine(
         wind=wind,
         problems=tuple(problems_of(shape, found, sag)),
         cautions=(
-            *reaching_past(framework, shape),
-            *standing_off(framework, shape),
-            *cautions_of(shape, sag, tip, wind),
+            *reaching_past(framework, shape, units),
+            *standing_off(framework, shape, units),
+            *cautions_of(shape, sag, tip, wind, units),
         ),
     )

@@ -8,9 +8,10 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from buildplan.design.measures import Units, side_words
 from buildplan.framework.assembly import outer_part
 from buildplan.framework.model import Framework, Part
-from buildplan.language.messages import Decimal, listing, mark, message
+from buildplan.language.messages import listing, mark, message
 from buildplan.shape.drawn import words_of
 from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import FloatArray, Shape
@@ -26,8 +27,8 @@ OFF_SHARES = 0.25, 0.75
 ABOVE_SHARE = 0.3
 
 
-TO_THE_RIGHT = mark("{part} stands {off} cm to the right of the middle of {parts}")
-TO_THE_LEFT = mark("{part} stands {off} cm to the left of the middle of {parts}")
+TO_THE_RIGHT = mark("{part} stands {off} to the right of the middle of {parts}")
+TO_THE_LEFT = mark("{part} stands {off} to the left of the middle of {parts}")
 
 
 @dataclass(frozen=True)
@@ -72,18 +73,18 @@ def reaches(framework: Framework, shape: Shape) -> Iterator[Overhang]:
             yield Overhang(word, names, left, right, tuple(past))
 
 
-def reaching_past(framework: Framework, shape: Shape) -> tuple[Problem, ...]:
+def reaching_past(framework: Framework, shape: Shape, units: Units) -> tuple[Problem, ...]:
     """A caution for each word that reaches past what carries it, at its letters there."""
     return tuple(
         Problem(
             ShapeKind.REACHES_PAST,
             message(
-                "the word {word} is wider than what carries it ({parts}): it reaches {left} cm "
-                "past it on the left and {right} cm on the right",
+                "the word {word} is wider than what carries it ({parts}): it reaches {left} "
+                "past it on the left and {right} on the right",
                 word=one.word.rpartition(".")[2],
                 parts=listing(one.carriers),
-                left=Decimal(100 * one.left_m, 0),
-                right=Decimal(100 * one.right_m, 0),
+                left=side_words(one.left_m, units),
+                right=side_words(one.right_m, units),
             ),
             to_try(message("make what carries it wider, or the word smaller or shorter")),
             joints=tuple(part.framework.joints[0] for part in one.letters),
@@ -118,7 +119,7 @@ def off_the_middle(framework: Framework, shape: Shape) -> Iterator[OffMiddle]:
             yield OffMiddle(name.rpartition(".")[2], names, off, tuple(parts))
 
 
-def standing_off(framework: Framework, shape: Shape) -> tuple[Problem, ...]:
+def standing_off(framework: Framework, shape: Shape, units: Units) -> tuple[Problem, ...]:
     """A caution for each part or word that stands off the middle of what carries it."""
     return tuple(
         Problem(
@@ -126,7 +127,7 @@ def standing_off(framework: Framework, shape: Shape) -> tuple[Problem, ...]:
             message(
                 TO_THE_RIGHT if one.off_m > 0 else TO_THE_LEFT,
                 part=one.name,
-                off=Decimal(100 * abs(one.off_m), 0),
+                off=side_words(abs(one.off_m), units),
                 parts=listing(one.carriers),
             ),
             to_try(message("make one of them a balloon wider")),

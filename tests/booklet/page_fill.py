@@ -26,9 +26,17 @@ class PageFill:
 def page_fill(printed: bytes) -> PageFill:
     """Of a booklet as it was printed."""
     with pypdfium2.PdfDocument(io.BytesIO(printed)) as pdf:
-        filled = [_filled(page) for page in pdf]
-        ends = [_begins_apart(pdf[n - 1], pdf[n]) for n in range(1, len(pdf))] + [True]
-        words = sum(len(page.get_textpage().get_text_range().split()) for page in pdf)
+        pages = list(pdf)  # each is read once: that is what takes the time
+        texts = [page.get_textpage() for page in pages]
+        filled = [_filled(page) for page in pages]
+        heads = [_head(page, text) for page, text in zip(pages, texts, strict=True)]
+        whole = [str(text.get_text_range()) for text in texts]
+    # a part begins with a page: its title stands below the head, which is empty, or, of what has a
+    # sheet of its own (maps, gauges), in the head, and not on the page before
+    begins = [
+        not head or head not in before for head, before in zip(heads[1:], whole, strict=False)
+    ]
+    ends, words = [*begins, True], sum(len(text.split()) for text in whole)
     short = [
         number
         for number, (full, end) in enumerate(zip(filled, ends, strict=True), 1)
@@ -45,14 +53,6 @@ def _filled(page: pypdfium2.PdfPage) -> float:
     return float((within.max() - HEAD) / (1 - HEAD - FOOT)) if len(within) else 0.0
 
 
-def _begins_apart(before: pypdfium2.PdfPage, page: pypdfium2.PdfPage) -> bool:
-    """Whether a part begins with a page: its title stands below the head, which is empty, or, of
-    what has a sheet of its own (maps, gauges), in the head, and not on the page before."""
-    head = _head(page)
-    return not head or head not in before.get_textpage().get_text_range()
-
-
-def _head(page: pypdfium2.PdfPage) -> str:
+def _head(page: pypdfium2.PdfPage, text: pypdfium2.PdfTextPage) -> str:
     width, height = page.get_size()
-    text = page.get_textpage().get_text_bounded(0, height * (1 - 0.06), width * 0.5, height)
-    return str(text).strip()
+    return str(text.get_text_bounded(0, height * (1 - 0.06), width * 0.5, height)).strip()

@@ -8,7 +8,7 @@ from functools import cache
 from pathlib import Path
 from unittest import mock
 
-import pypdfium2
+from page_words import words_of_pages
 
 from buildplan.booklet.common.book import Book, gather_book
 from buildplan.booklet.common.closeups import Views, plan_views
@@ -71,9 +71,8 @@ def pictures(name: str, paper: str = "a4") -> Sequence[OnPage]:
 
 @cache
 def page_texts(name: str, paper: str = "a4") -> Sequence[str]:
-    """The words of each page, white space folded, as pdfium reads them."""
-    with pypdfium2.PdfDocument(printed(name, paper)) as pdf:
-        return [" ".join(page.get_textpage().get_text_range().split()) for page in pdf]
+    """The words of each page, white space folded."""
+    return words_of_pages(printed(name, paper))
 
 
 @cache

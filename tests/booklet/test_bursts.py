@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from io import BytesIO
 from pathlib import Path
 
 import pytest
-from pypdf import PdfReader
+from page_words import words_of
 
 from buildplan.booklet.common.book import Book, gather_book
 from buildplan.booklet.crew.bursts import best_seen, burst_picture
@@ -27,8 +26,7 @@ def book() -> Book:
 
 
 def test_each_way_is_told_act_by_act_with_its_picture(book: Book) -> None:
-    pages = PdfReader(BytesIO(print_booklet(book))).pages
-    text = " ".join(" ".join(page.extract_text().split()) for page in pages)
+    text = words_of(print_booklet(book))
     found = repairs(book.framework, book.steps)
     ways = ways_of(found)
     assert len(ways) == 3

@@ -12,6 +12,7 @@ import numpy as np
 import pikepdf
 import pypdf
 import pytest
+from page_words import words_of
 from type_sizes import type_sizes
 
 from buildplan.booklet.common.book import Book, gather_book
@@ -50,11 +51,6 @@ def book(request: pytest.FixtureRequest) -> Book:
 @pytest.fixture(scope="module")
 def printed(book: Book) -> bytes:
     return print_booklet(book)
-
-
-def words(data: bytes) -> str:
-    reader = pypdf.PdfReader(io.BytesIO(data))
-    return " ".join(" ".join(page.extract_text() for page in reader.pages).split())
 
 
 def test_every_step_is_in_exactly_one_job(book: Book) -> None:
@@ -100,7 +96,7 @@ def test_bags_of_chains_that_come_in_with_courses_hold_the_whole_piece(name: str
 
 def test_the_bags_add_up_to_what_stands_below_them(book: Book, printed: bytes) -> None:
     """As printed: each is rounded up, and so must their sum not be rounded for itself."""
-    text = words(printed)
+    text = words_of(printed)
     table = text[text.index("Bulk Packed Loaded") : text.index("Bulk is loosely filled")]
     *each, total = (int(told) for told in re.findall(r"(\d+) (?:cu ft|L)\b", table))
     assert len(each) == len(bags(book.framework, Voice()))
@@ -160,7 +156,7 @@ def test_ballast_is_that_of_the_examination(book: Book, gust: float) -> None:
 
 def test_pages_state_bags_locks_and_words_of_the_regulation(book: Book, printed: bytes) -> None:
     """16 CFR 1500.19(b)(2) by way of EDItEUR ONIX code list 143, value 02."""
-    text = words(printed)
+    text = words_of(printed)
     flat = " ".join(re.findall(r"[a-z0-9]+", text.lower()))
     assert (
         "warning choking hazard children under 8 yrs can choke or suffocate on uninflated or "
@@ -270,7 +266,7 @@ def test_joints_in_a_row_are_told_in_few_words() -> None:
 
 def test_what_to_have_is_told_and_what_it_costs_is_not(book: Book, printed: bytes) -> None:
     """In whole packs, as the shopping list has it; a crew's pages show no money."""
-    text = words(printed)
+    text = words_of(printed)
     listed = shopping_list([ShoppedFor("", book.design, book.framework)])
     assert listed.total is not None
     assert listed.currency is not None
@@ -286,7 +282,7 @@ def test_what_to_have_is_told_and_what_it_costs_is_not(book: Book, printed: byte
 
 def test_doors_that_are_given_are_told_with_the_pose_for_each(book: Book) -> None:
     doors = (Door("Barn", 1.2, 3.0), Door("Hatch", 0.4, 0.4))
-    text = words(print_booklet(replace(book, doors=doors)))
+    text = words_of(print_booklet(replace(book, doors=doors)))
     assert "Barn: Yes, as it stands, edge first" in text
     assert "Hatch: No" in text
     opening = walk_through(book.framework, book.shape)

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-import io
 from datetime import timedelta
 from itertools import pairwise
 
-import pypdf
+from page_words import words_of_pages
 from test_event_night import EVENT, planned
 
 from buildplan.booklet.office.event_booklet import print_event
@@ -42,8 +41,7 @@ def test_what_finds_no_place_goes_on_a_later_trip_and_the_day_begins_earlier() -
     for one, following in pairwise([*way, *(one for one in day if one.step is DayStep.SITE)]):
         assert one.at + timedelta(minutes=one.minutes) == following.at
 
-    reader = pypdf.PdfReader(io.BytesIO(print_event(once, PAPERS["a4"], Voice())))
-    front = " ".join(reader.pages[0].extract_text().split())
+    front = words_of_pages(print_event(once, PAPERS["a4"], Voice()))[0]
     assert "Drive back for trip 2" in front
     assert f"Trip 2 of 2, load {len(load.on_trip(2))} boxes" in front
 

@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pypdf
 import pytest
+from page_words import words_of_pages
 
 from buildplan.booklet.common.book import gather_book
 from buildplan.booklet.office.gallery import Exhibit, is_design_file, print_gallery
@@ -59,9 +60,7 @@ def test_sheets_and_index_name_every_piece() -> None:
     exhibits = [Exhibit(file.name, book) for file, book in zip(files, books, strict=True)]
     data = print_gallery(exhibits, PAPERS["a4"], "Gallery of designs", Voice())
     assert data == print_gallery(exhibits, PAPERS["a4"], "Gallery of designs", Voice())
-    pages = [
-        " ".join(page.extract_text().split()) for page in pypdf.PdfReader(io.BytesIO(data)).pages
-    ]
+    pages = words_of_pages(data)
     assert len(pages) == 2
     for book in books:
         assert all(book.facts.name in page for page in pages)

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-import io
 from dataclasses import replace
 from decimal import Decimal
 from pathlib import Path
 
-import pypdf
 import pytest
+from page_words import words_of
 
 from buildplan.booklet.common.book import Book, gather_book
 from buildplan.booklet.editions import print_booklet
@@ -56,14 +55,9 @@ def said(book: Book) -> tuple[str, str]:
     raise AssertionError(holding)
 
 
-def text_of(data: bytes) -> str:
-    reader = pypdf.PdfReader(io.BytesIO(data))
-    return " ".join(" ".join(page.extract_text() for page in reader.pages).split())
-
-
 def test_the_crew_reads_it_first_brings_it_and_checks_it(held: Book) -> None:
     condition, brought = said(held)
-    text = text_of(print_booklet(held))
+    text = words_of(print_booklet(held))
     assert text.count(condition) >= 3, "on the cover, at its place, in the last step"
     assert brought in text
     free = not held.shape.holding.fixed
@@ -98,6 +92,6 @@ def test_a_customer_is_not_told_that_it_stands_by_itself(held: Book) -> None:
     priced = [replace(one, price=Decimal(10), pack_size=50) for one in held.facts.purchases]
     made = quote(priced, held.facts.work_minutes, "EUR", rates)
     piece = PricedPiece(QuotedPiece("held.yaml", held), made.price)
-    text = text_of(print_quote(Offer(made, (piece,), Party("C")), PAPERS["a4"], None, VOICE))
+    text = words_of(print_quote(Offer(made, (piece,), Party("C")), PAPERS["a4"], None, VOICE))
     assert said(held)[0] in text
     assert "by itself on the floor" not in text

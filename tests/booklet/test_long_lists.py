@@ -31,46 +31,50 @@ BETWEEN = 12 * 5  # a chain of one balloon for each joint of a layer of 11 by 4 
 SLACK_PT, HANGING_PT = 12.0, 9.0
 
 
+Wall = tuple[Book, pypdfium2.PdfDocument]
+
+
 @pytest.fixture(scope="module", params=["training", "crew"])
-def wall(request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory) -> Book:
+def wall(request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory) -> Wall:
     file = tmp_path_factory.mktemp("wall") / "wall.yaml"
     file.write_text(WALL, "utf-8")
-    return gather_book(read_design(file), PAPERS["letter"], "in", request.param)
+    book = gather_book(read_design(file), PAPERS["letter"], "in", request.param)
+    return book, pypdfium2.PdfDocument(print_booklet(book))
 
 
-def test_no_text_runs_off_a_page(wall: Book) -> None:
+def test_no_text_runs_off_a_page(wall: Wall) -> None:
     """Every run of text, as PDFium finds it, is between the margins and on the sheet."""
-    document = pypdfium2.PdfDocument(print_booklet(wall))
+    book, document = wall
     said = []
     for page in document:
         width, height = page.get_size()
         text = page.get_textpage()
         said.append(text.get_text_bounded())
-        foot = wall.paper.bottom if width == wall.paper.width else 0
+        foot = book.paper.bottom if width == book.paper.width else 0
         for i in range(text.count_rects()):
             left, low, right, top = text.get_rect(i)
             words = text.get_text_bounded(left, low, right, top)
-            assert left >= wall.paper.left - SLACK_PT, words
-            assert right <= width - wall.paper.left + SLACK_PT, words
+            assert left >= book.paper.left - SLACK_PT, words
+            assert right <= width - book.paper.left + SLACK_PT, words
             assert low > 0, words
             assert top < height, words
             # below the type area there is only the foot of the page
             assert low >= foot - HANGING_PT or top <= foot, words
-    last = "Balloon E12-J12" if wall.edition == "training" else "E12-J12"
+    last = "Balloon E12-J12" if book.edition == "training" else "E12-J12"
     rows = ["hain Z", "hain AA", last]
     assert all(any(row in page for page in said) for row in rows)
 
 
-def test_every_balloon_between_the_layers_is_told_once(wall: Book) -> None:
-    if wall.edition != "training":
+def test_every_balloon_between_the_layers_is_told_once(wall: Wall) -> None:
+    book, document = wall
+    if book.edition != "training":
         return
-    document = pypdfium2.PdfDocument(print_booklet(wall))
     whole = " ".join(page.get_textpage().get_text_bounded() for page in document).split()
     text = " ".join(whole)
-    chains = (long.chain for long in wall.framework.chains)
+    chains = (long.chain for long in book.framework.chains)
     short = [chain.links[0] for chain in chains if len(chain.links) == 1]
     assert len(short) == BETWEEN
-    for link in map(wall.framework.link.__getitem__, short):
+    for link in map(book.framework.link.__getitem__, short):
         # in a row of its own or in one of several, always from its tail to its neck
         assert len(re.findall(rf"\b{link.tail} – {link.neck}\b", text)) == 1, link.id
 

@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-import io
-
 import pytest
-from pypdf import PdfReader
+from page_words import words_of_pages
 
 from buildplan.booklet.common.cautions import CHOKING_HAZARD, CHOKING_WORDS, choking_box
 from buildplan.document.paper import PAPERS
@@ -21,6 +19,6 @@ def test_the_regulations_own_words_stand_in_every_language(language: str) -> Non
     voice = Voice(language)
     section = Section("-", [choking_box(PAPER, voice)])
     pdf = print_document(Document([section], PAPER, voice, "-"))
-    read = " ".join(PdfReader(io.BytesIO(pdf)).pages[0].extract_text().split())
+    read = words_of_pages(pdf)[0]
     for words in (CHOKING_HAZARD, *CHOKING_WORDS):
         assert words in read

@@ -31,7 +31,7 @@ LINK = "https://lantern-street.example/slim_column?of=ñ"
 def read_codes(printed: bytes) -> list[list[str]]:
     """The texts of the codes on each page."""
     with pypdfium2.PdfDocument(printed) as document:
-        pages = [page.render(scale=3).to_pil() for page in document]
+        pages = [page.render(scale=2).to_pil() for page in document]
     return [[found.text for found in zxingcpp.read_barcodes(page)] for page in pages]
 
 

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-import io
 from dataclasses import replace
 
 import numpy as np
-import pypdf
 import pytest
+from page_words import words_of
 from shipped import DESIGNS
 
 from buildplan.booklet.common.ballasting import is_ballasted
@@ -33,8 +32,7 @@ def book() -> Book:
 
 @pytest.fixture(scope="module")
 def whole(book: Book) -> str:
-    reader = pypdf.PdfReader(io.BytesIO(print_booklet(book)))
-    return " ".join(" ".join(page.extract_text().split()) for page in reader.pages)
+    return words_of(print_booklet(book))
 
 
 def _ties(book: Book) -> list[Step]:
@@ -98,8 +96,7 @@ def test_the_arch_is_drawn_above_the_columns_on_which_it_is_lifted(book: Book) -
 def test_a_crew_reads_an_equal_part_once(book: Book) -> None:
     """The rows of the first column stand there, and one line for the second."""
     crew = replace(book, edition="crew")
-    reader = pypdf.PdfReader(io.BytesIO(print_booklet(crew)))
-    text = " ".join(" ".join(page.extract_text().split()) for page in reader.pages)
+    text = words_of(print_booklet(crew))
     assert "Parts L and R are alike: do as jobs" in text
     assert "read R for L" in text
     assert "before the next: L.B1 L.B2 L.B3 L.B4" in text

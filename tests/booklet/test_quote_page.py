@@ -3,16 +3,15 @@
 from __future__ import annotations
 
 import csv
-import io
 import re
 from dataclasses import replace
 from decimal import Decimal
 from pathlib import Path
 
 import pdfua
-import pypdf
 import pypdfium2
 import pytest
+from page_words import words_of_pages
 from shipped import DESIGNS, book_of
 
 from buildplan.booklet.common.book import Book
@@ -50,18 +49,13 @@ def offer(book: Book, quote: Quote, customer: str = "", days: int | None = None)
     return Offer(quote, (line,), Party(customer), valid_days=days)
 
 
-def pages(data: bytes) -> list[str]:
-    reader = pypdf.PdfReader(io.BytesIO(data))
-    return [" ".join(page.extract_text().split()) for page in reader.pages]
-
-
 @pytest.mark.parametrize("paper", PAPERS.values(), ids=PAPERS)
 @pytest.mark.parametrize("language", LOCALES)
 def test_it_is_one_accessible_page(book: Book, paper: Paper, language: str, tmp_path: Path) -> None:
     """pdfua (a subset of ISO 14289-1): no rule has a finding."""
     made = offer(book, priced(book), "Zed", 30)
     data = print_quote(made, paper, BRAND, Voice(language))
-    assert len(pages(data)) == 1
+    assert len(words_of_pages(data)) == 1
     with pypdfium2.PdfDocument(data) as document:
         words = document[0].get_textpage()
         lowest = min(words.get_rect(i)[1] for i in range(words.count_rects()))
@@ -75,7 +69,7 @@ def test_a_quote_of_an_event_names_it_and_keeps_off_the_edge_without_a_brand(boo
     job = replace(offer(book, priced(book)), job="Night market")
     job = replace(job, lines=(*job.lines, *job.lines))
     data = print_quote(job, A4, None, Voice())
-    first, *others = pages(data)
+    first, *others = words_of_pages(data)
     assert "Quote for Night market" in first
     assert len(others) == 2, "a page for each piece"
     with pypdfium2.PdfDocument(data) as document:
@@ -86,7 +80,7 @@ def test_a_quote_of_an_event_names_it_and_keeps_off_the_edge_without_a_brand(boo
 
 def test_price_and_tax_make_the_total_of_the_quote(book: Book) -> None:
     made = priced(book)
-    (text,) = pages(print_quote(offer(book, made), A4, None, Voice()))
+    (text,) = words_of_pages(print_quote(offer(book, made), A4, None, Voice()))
     shown = [Decimal(amount.replace(",", "")) for amount in re.findall(r"£([\d,.]+\d)", text)]
     assert shown == [made.price, made.sum(QuoteItem.TAX), made.total]
     assert shown[0] + shown[1] == shown[2]
@@ -94,7 +88,7 @@ def test_price_and_tax_make_the_total_of_the_quote(book: Book) -> None:
 
 def test_no_cost_margin_or_rate_is_shown(book: Book) -> None:
     made = priced(book)
-    (text,) = pages(print_quote(offer(book, made, "Zed", 30), A4, BRAND, Voice()))
+    (text,) = words_of_pages(print_quote(offer(book, made, "Zed", 30), A4, BRAND, Voice()))
     for line in made.lines:
         if line.item is not QuoteItem.TAX:
             assert money_words(line.amount, made.currency, book.voice) not in text
@@ -107,7 +101,7 @@ def test_no_cost_margin_or_rate_is_shown(book: Book) -> None:
 
 def test_what_is_not_priced_is_not_promised(book: Book) -> None:
     bare = Rates(hour=Decimal(18), margin=Decimal("0.35"))
-    (text,) = pages(print_quote(offer(book, priced(book, bare)), A4, None, Voice()))
+    (text,) = words_of_pages(print_quote(offer(book, priced(book, bare)), A4, None, Voice()))
     assert "taking away are not included" in text
     assert "no tax is added" in text
     assert "Tax," not in text
@@ -118,7 +112,7 @@ def test_what_is_not_priced_is_not_promised(book: Book) -> None:
     [(1, "Valid for 1 day from"), (30, "Valid for 30 days from"), (None, "Valid for ______ days")],
 )
 def test_how_long_it_holds(book: Book, days: int | None, words: str) -> None:
-    (text,) = pages(print_quote(offer(book, priced(book), "", days), A4, None, Voice()))
+    (text,) = words_of_pages(print_quote(offer(book, priced(book), "", days), A4, None, Voice()))
     assert words in text
 
 
@@ -140,7 +134,7 @@ def test_tables_can_be_read_by_machines_in_every_language(book: Book) -> None:
 
 def test_it_says_the_warning_of_the_regulation(book: Book) -> None:
     """16 CFR 1500.19(b)(2) by way of EDItEUR ONIX code list 143, value 02."""
-    (text,) = pages(print_quote(offer(book, priced(book)), A4, BRAND, Voice()))
+    (text,) = words_of_pages(print_quote(offer(book, priced(book)), A4, BRAND, Voice()))
     flat = " ".join(re.findall(r"[a-z0-9]+", text.lower()))
     assert (
         "warning choking hazard children under 8 yrs can choke or suffocate on uninflated or "

@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-import io
 import re
 from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
-import pypdf
 import pypdfium2
 import pytest
+from page_words import words_of_pages
 from sold_copies import BRAND, DESIGNS, sold_book, sold_copy
 
 from buildplan.booklet.sale.seller import LogoShown
@@ -37,8 +36,7 @@ from buildplan.source.suggestions import suggestion_words
 
 
 def texts() -> list[str]:
-    reader = pypdf.PdfReader(io.BytesIO(sold_copy()))
-    return [" ".join(page.extract_text().split()) for page in reader.pages]
+    return words_of_pages(sold_copy())
 
 
 def test_cover_names_seller_piece_and_warning() -> None:

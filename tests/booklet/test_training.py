@@ -8,9 +8,9 @@ from dataclasses import replace
 
 import networkx as nx
 import pikepdf
-import pypdf
 import pytest
-from sold_copies import DESIGNS, sold_book
+from page_words import words_of, words_of_pages
+from sold_copies import DESIGNS, sold_book, sold_copy
 from type_sizes import type_sizes
 
 from buildplan.booklet.common.book import gather_book
@@ -29,8 +29,7 @@ from buildplan.sequence.model import Kind
 @pytest.fixture(scope="module")
 def pages() -> list[str]:
     book = replace(sold_book(), edition="training", buyer="", branding=None)
-    reader = pypdf.PdfReader(io.BytesIO(print_booklet(book)))
-    return [" ".join(page.extract_text().split()) for page in reader.pages]
+    return words_of_pages(print_booklet(book))
 
 
 def test_each_technique_is_taught_once_before_its_first_step(pages: list[str]) -> None:
@@ -107,8 +106,7 @@ def test_targets_add_up_and_come_to_twice_a_practised_hand(pages: list[str]) -> 
 
 
 def test_sold_copies_have_nothing_to_sign() -> None:
-    reader = pypdf.PdfReader(io.BytesIO(print_booklet(sold_book())))
-    assert "Trainer" not in " ".join(page.extract_text() for page in reader.pages)
+    assert "Trainer" not in words_of(sold_copy())
 
 
 @pytest.mark.parametrize("paper", PAPERS)
@@ -116,9 +114,9 @@ def test_large_print_says_in_large_words_what_is_on_the_gauges(paper: str) -> No
     """The gauges stay at true size; 16 pt is the usual least for large print (from memory)."""
     design = read_design(DESIGNS / "gallery" / "slim_column.yaml")
     book = gather_book(design, large_print(PAPERS[paper]), design.units, "training")
-    with pikepdf.open(io.BytesIO(print_booklet(book))) as pdf:
-        reader = pypdf.PdfReader(io.BytesIO(print_booklet(book)))
-        texts = [" ".join(page.extract_text().split()) for page in reader.pages]
+    printed = print_booklet(book)
+    texts = words_of_pages(printed)
+    with pikepdf.open(io.BytesIO(printed)) as pdf:
         at = next(number for number, text in enumerate(texts) if "The gauges come next" in text)
         words = [pt for in_picture, pt in type_sizes(pdf.pages[at]) if not in_picture]
     assert min(words) >= 16.0 - 1e-6
@@ -134,8 +132,7 @@ def held(tmp_path_factory: pytest.TempPathFactory) -> list[str]:
     file.write_text(text.replace("\nbuild:", "\npole: true\nbuild:"), "utf-8")
     design = read_design(file)
     book = gather_book(design, PAPERS["a4"], design.units, "training")
-    reader = pypdf.PdfReader(io.BytesIO(print_booklet(book)))
-    return [" ".join(page.extract_text().split()) for page in reader.pages]
+    return words_of_pages(print_booklet(book))
 
 
 def test_what_holds_a_piece_is_said_on_the_pages_that_need_it(held: list[str]) -> None:

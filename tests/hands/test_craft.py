@@ -3,7 +3,7 @@ number moves what it is said to move and nothing else."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from functools import cache
 from pathlib import Path
@@ -20,8 +20,10 @@ from buildplan.evaluation.evaluating import Evaluation, evaluate
 from buildplan.evaluation.passing import SPARE_M
 from buildplan.hands.craft import CRAFT, CraftNumber, Moved
 from buildplan.hands.why import FIGURES, basis_of, value_of, why
+from buildplan.sequence.hand_reach import hands_with
 from buildplan.sequence.labour import MINUTES
-from buildplan.sequence.reach import METRES_PER_LIFTER
+from buildplan.sequence.model import Access
+from buildplan.sequence.reach import METRES_PER_LIFTER, find_reach
 from buildplan.shape.advice import FALLEN_SHARE, LEANS_LIGHTLY_DEG
 from buildplan.shape.constants import CONSTANTS, constants_with
 from buildplan.shape.examining import latex_of
@@ -81,12 +83,14 @@ def test_the_registry_has_every_constant_and_every_kind_of_work() -> None:
 
 
 @cache
-def piece(name: str) -> Evaluation:
+def piece(name: str, *constants: tuple[str, float]) -> Evaluation:
     design = read_design(ROOT / "designs" / f"{name}.yaml")
+    design = design.model_copy(update={"constants": {**design.constants, **dict(constants)}})
     return evaluate(design, design.units, 12)
 
 
 LAMP = "gallery/lamp_octahedron"
+SHORT_ARMS = ("upper_arm", 0.05), ("lean", 0.05)  # whoever builds it just gets at all joints
 
 
 @pytest.mark.parametrize("name", CONSTANTS)
@@ -113,7 +117,8 @@ def test_what_is_said_to_move_a_figure_does() -> None:
 
 @pytest.mark.parametrize("figure", FIGURES)
 def test_shares_add_up_to_one_and_the_largest_come_first(figure: Moved) -> None:
-    found = why(piece(LAMP), figure)
+    # usual hands get at every joint of so small a piece, whatever their measures
+    found = why(piece(LAMP, *SHORT_ARMS if figure is Moved.REACH else ()), figure)
     assert sum(one.share for one in found.movers) == pytest.approx(1, abs=1e-6)
     shares = [round(one.share, 6) for one in found.movers]
     assert shares == sorted(shares, reverse=True)
@@ -125,7 +130,27 @@ def by_name(name: str, figure: Moved) -> dict[str, float]:
     return {one.number.name: one.moves_by for one in why(piece(name), figure).movers}
 
 
-@pytest.mark.parametrize("figure", [Moved.HEIGHT, Moved.TIP, Moved.WEIGHT])
+def out_of_reach(of: Evaluation, constants: Mapping[str, float]) -> int:
+    ways = find_reach(of.framework, of.shape, hands_with(constants_with(constants))).ways
+    return sum(way is not Access.DIRECT for way in ways.values())
+
+
+def test_joints_out_of_reach_are_counted_at_both_ends_of_a_range() -> None:
+    lamp = piece(LAMP, *SHORT_ARMS)
+    found = why(lamp, Moved.REACH)
+    assert found.value == 0
+    assert {one.number.name for one in found.movers} >= {"forearm", "clear_floor"}
+    for one in found.movers:
+        low, high = (
+            out_of_reach(lamp, dict([*SHORT_ARMS, (one.number.name, bound)]))
+            for bound in (one.number.low, one.number.high)
+        )
+        assert one.moves_by == (high - low) / 2
+    # a longer forearm gets at more of them
+    assert next(one for one in found.movers if one.number.name == "forearm").moves_by < 0
+
+
+@pytest.mark.parametrize("figure", [Moved.HEIGHT, Moved.TIP, Moved.WEIGHT, Moved.WIND])
 def test_slopes_are_those_of_designs_worked_out_anew(figure: Moved) -> None:
     """Against forward and backward differences of whole designs, changed as a user would change the
     file (`constants`, `tie_to_tie`), with a step five times as small."""
@@ -138,6 +163,7 @@ def test_slopes_are_those_of_designs_worked_out_anew(figure: Moved) -> None:
             Moved.HEIGHT: found.shape.height_m - sag,
             Moved.TIP: found.facts.tip_angle_deg,
             Moved.WEIGHT: found.facts.mass_kg,
+            Moved.WIND: found.examination.wind.tips_at.value,
         }[figure]
 
     def changed(name: str, value: float) -> Design:
@@ -191,6 +217,15 @@ def test_shares_of_a_product_are_those_of_the_guide() -> None:
         number = CRAFT[name]
         half = (number.high - number.low) / 2 / number.value
         assert relative[name] == pytest.approx(power * half, rel=within)
+
+
+def test_the_gust_that_tips_goes_with_the_root_of_the_drag() -> None:
+    """GUM, 5.1.6 again: v = sqrt(W b / (1/2 rho Cd A h)) has the power -1/2 of the drag (dynamic
+    pressure, ASCE 7: q = 0.613 V^2 in N/m2)."""
+    found = why(piece(LAMP), Moved.WIND)
+    (drag,) = (one for one in found.movers if one.number.name == "drag")
+    half = (drag.number.high - drag.number.low) / 2
+    assert drag.moves_by / found.value == pytest.approx(-half / drag.number.value / 2, rel=0.01)
 
 
 def test_what_the_design_knows_moves_nothing() -> None:

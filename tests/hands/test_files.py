@@ -9,8 +9,8 @@ from pathlib import Path
 
 import pdfua
 import pikepdf
-import pypdf
 import pytest
+from page_words import words_of
 from typer.testing import CliRunner
 
 from buildplan.booklet.office.measure_page import print_sheet
@@ -228,6 +228,6 @@ def test_the_page_has_a_box_for_each_measurement_of_the_sheet(
         ]
     assert boxes.count(box) == len(lengths)
     assert boxes.count(voice.say("box to write in, {unit}", unit="min")) == len(works)
-    text = " ".join(page.extract_text() for page in pypdf.PdfReader(path).pages)
+    text = words_of(path)
     for row in lengths:
         assert f"{voice.decimal(float(row[4]), 1)} in" in text

@@ -16,12 +16,12 @@ from buildplan.booklet.common.loads import (
 from buildplan.booklet.common.manner import hold_words
 from buildplan.booklet.crew.doors import does_it_fit
 from buildplan.business.buying.packing import Bag
+from buildplan.design.measures import speed_words
 from buildplan.document.blocks import Items, heading
 from buildplan.document.layout import beside
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong
 from buildplan.evaluation.ballast import ballast_kg
-from buildplan.evaluation.figures import speed_words
 from buildplan.language.messages import mark
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
@@ -122,7 +122,7 @@ def _ballast(book: Book) -> Grid:
     rows = tuple(
         (
             voice.say(name),
-            speed_words(gust, book.units, voice),
+            voice.tell(speed_words(gust, book.units)),
             mass_words(mass, voice),
             plain(filled_words(mass, voice)),
         )
