@@ -2,8 +2,8 @@
 
 The combined standard uncertainty of a figure F of independent inputs x is the root of the sum of
 (dF/dx u(x))^2 (JCGM 100:2008, the GUM, 5.1.2, equation 10); a number's share is its part of that
-sum. The derivatives are central differences over a tenth of the range (of a count, which moves by
-leaps, over all of it), of the whole way from the design to the figure; every range is as wide in
+sum. The derivatives are central differences of the whole way from the design to the figure, over a
+tenth of the range; of what moves by leaps over all of it (5.1.3, note 2). Every range is as wide in
 standard deviations.
 """
 
@@ -28,7 +28,8 @@ from buildplan.shape.constants import constants_with
 from buildplan.shape.examining import latex_of, settled, tips_at_m_per_s
 from buildplan.shape.model import Shape
 
-STEP, STEP_OF_COUNTS = 0.1, 1.0  # of half a range, either way
+STEP = 0.1  # of half a range, either way
+BY_LEAPS = (Moved.WIND, Moved.REACH)  # an outline is counted in squares; joints are counted
 LEAST_SHARE = 1e-9  # what moves a figure by less of its variance does not move it
 
 JOINTS = "joints"
@@ -88,7 +89,7 @@ Put = Callable[[float], Basis]
 def why(piece: Evaluation, figure: Moved) -> Why:
     """What a figure of FIGURES rests on, of a piece."""
     start = basis_of(piece)
-    step = STEP_OF_COUNTS if FIGURES[figure] == JOINTS else STEP
+    step = 1.0 if figure in BY_LEAPS else STEP
     movers = []
     for number, put in _numbers(start, figure):
         up, down = (value_of(piece, put(way), figure) for way in (step, -step))
