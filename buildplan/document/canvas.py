@@ -34,8 +34,8 @@ class PageCanvas(TaggedCanvas):
     is set to find out where things come to stand: it draws neither pictures nor words. `room` is
     the height that a page has for what is set on it, and `top` the upper edge of that on the
     sheet; `enlarged` the points of the sheet to one of its grid, and `progress` how far the work
-    has come on the page. `running` is what its head says, and `running_next` what those of the
-    next pages will say.
+    has come on the page. `running` is what its head says; `running_next` and `progress_next` are
+    those of the next pages, unless more is named there.
     """
 
     def __init__(
@@ -47,6 +47,7 @@ class PageCanvas(TaggedCanvas):
         self.room, self.enlarged = sheet[1], 1.0
         self.top = sheet[1]
         self.progress: tuple[int, int] | None = None
+        self.progress_next: tuple[int, int] | None = None
         self.running = self.running_next = ""
 
     def name_place(
@@ -58,7 +59,8 @@ class PageCanvas(TaggedCanvas):
         if entry:
             self.bookmarkPage(f"{name}, place")
             self.addOutlineEntry(entry, f"{name}, place", level=level)
-        self.progress = progress or self.progress
+        if progress is not None:
+            self.progress = self.progress_next = progress
 
     def at_top(self) -> bool:
         """Whether the canvas's origin is at the upper edge of what is set on the page."""

@@ -108,9 +108,10 @@ class _Beginning(Anchor):
 
     def draw(self) -> None:
         super().draw()
-        self.canv.running_next = self._running
+        self.canv.running_next, self.canv.progress_next = self._running, None
         if self.canv.at_top():  # its title stands there already
             self.canv.running = "" if self._titled else self._running
+            self.canv.progress = None
 
 
 class _Setting(BaseDocTemplate):  # type: ignore[misc]
@@ -210,7 +211,8 @@ class _Setting(BaseDocTemplate):  # type: ignore[misc]
         canvas.room, canvas.enlarged = frame._aH, paper.scale
         canvas.top = frame._y2 * paper.scale
         if first:  # on later pages the work that came last may go on
-            canvas.running_next, canvas.progress = section.running or section.title, None
+            canvas.running_next, canvas.progress_next = section.running or section.title, None
+        canvas.progress = canvas.progress_next
         canvas.running = "" if first and section.titled else canvas.running_next
         canvas.scale(paper.scale, paper.scale)
         canvas.place(page_name(page), paper.height)

@@ -12,8 +12,9 @@ from buildplan.booklet.common.book import Book, gather_book
 from buildplan.booklet.common.closeups import plan_views
 from buildplan.booklet.common.front import words_used
 from buildplan.booklet.common.picture_key import signs_used
-from buildplan.booklet.common.step_blocks import PLACE, built_alike
+from buildplan.booklet.common.step_blocks import built_alike
 from buildplan.booklet.common.step_pictures import StepPanels, step_panels
+from buildplan.booklet.common.step_words import PLACE
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
 from buildplan.drawing.labels import label_boxes

@@ -24,7 +24,7 @@ from shapely.strtree import STRtree
 
 from buildplan.booklet.common.book import gather_book
 from buildplan.booklet.common.closeups import ON_THE_PIECE, plan_views, step_joints
-from buildplan.booklet.common.step_blocks import paragraphs, ticks
+from buildplan.booklet.common.step_words import paragraphs, ticks
 from buildplan.drawing.closeup import uncovered
 from buildplan.drawing.labels import DOT_RADIUS, TIE_RADIUS, label_boxes
 from buildplan.drawing.marks import Circle, Picture, Stamp

@@ -10,7 +10,8 @@ from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.map_links import title_beside_map
 from buildplan.booklet.common.map_sheets import MapSheets, step_place
 from buildplan.booklet.common.panel_rows import ROW_GAP
-from buildplan.booklet.common.step_blocks import built_alike, check_words
+from buildplan.booklet.common.step_blocks import built_alike
+from buildplan.booklet.common.step_words import check_words
 from buildplan.document.blocks import Items, Rule, Stack, Words
 from buildplan.document.links import Anchor
 from buildplan.document.text import plain

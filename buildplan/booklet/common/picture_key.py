@@ -8,9 +8,10 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views
-from buildplan.booklet.common.step_blocks import PLACE, built_alike
+from buildplan.booklet.common.step_blocks import built_alike
 from buildplan.booklet.common.step_moves import shows_locks
 from buildplan.booklet.common.step_pictures import eyes_of, shown_in
+from buildplan.booklet.common.step_words import PLACE
 from buildplan.document.blocks import Shown, Words, heading
 from buildplan.document.layout import Columns, Fitting, is_wide
 from buildplan.document.text import plain

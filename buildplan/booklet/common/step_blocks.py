@@ -5,19 +5,16 @@ from __future__ import annotations
 from collections.abc import Sequence, Set
 from itertools import groupby
 
-from reportlab.lib.styles import ParagraphStyle
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.acts import acts_of
 from buildplan.booklet.common.ballasting import (
     ballast_link,
-    ballast_row,
     before_standing,
-    is_ballasted,
 )
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views
-from buildplan.booklet.common.map_links import title_beside_map, to_the_map
+from buildplan.booklet.common.map_links import title_beside_map
 from buildplan.booklet.common.map_sheets import MapSheets, step_place
 from buildplan.booklet.common.other_sides import is_seen_across
 from buildplan.booklet.common.panel_rows import (
@@ -40,27 +37,34 @@ from buildplan.booklet.common.step_pictures import (
     step_panels,
     step_pictures,
 )
+from buildplan.booklet.common.step_words import (
+    COLUMN_GAP,
+    PLACE,
+    check_words,
+    paragraphs,
+    ticks,
+    told_with_moves,
+)
 from buildplan.booklet.common.strips import strip_rows
 from buildplan.document.blocks import Items, PictureRow, Rule, Shown, Stack, Words
 from buildplan.document.layout import Columns
 from buildplan.document.links import Anchor
 from buildplan.document.paper import mm
-from buildplan.document.text import BODY, HEADING, plain, strong
+from buildplan.document.text import plain
 from buildplan.drawing.marks import Picture
 from buildplan.instructions.printed_rows import printed
-from buildplan.sequence.model import Kind, Stage, Step
+from buildplan.sequence.model import Kind, Step
 
 MOST_HEIGHT = 200.0
 PICTURE_HEIGHT, JOINED_HEIGHT = 140.0, 116.0
 KNOWN_HEIGHT = 124.0  # of work that was shown before: three steps of it have room on a page
 NARROWEST, WIDEST = 150.0, 250.0
 FEW_JOINTS, NARROWEST_OF_FEW = 2, 104.0  # a close-up of so few joints that meet needs less
-PLACE = (84.0, 62.0)
 WORDS_SHARE = 0.52
 SHORT_CHECK = 60  # letters; a longer check stands below the pictures, not under one of them
 LONG_CHECK = 240  # letters; a check longer than this has the whole width
-COLUMN_GAP = 14.0
 BELOW_TITLE = 60.0  # a title of the work, and the space about it
+NOTICE = 60.0  # of so many points at most, where it may be lifted
 MOST_EMPTY = 0.42  # of a page: rather than leave more of it, what comes before a step goes there
 
 
@@ -71,10 +75,13 @@ def step_block(
     step: Step,
     before: Sequence[Flowable] = (),
     taught: Set[Kind] = frozenset(),
+    *,
+    below_notice: bool = False,
 ) -> Stack:
     """A step, and what comes `before` it, on one page if a page has room for them; else what comes
     before has the page before it. What is learnt before work on the piece has its hand moves; those
-    of `taught` kinds of work are shown elsewhere."""
+    of `taught` kinds of work are shown elsewhere. What stands below a title and a notice is parted
+    rather than leave those alone on a page."""
     progress = (step.number, len(book.steps))
     place = Anchor(step_place(step), f"{step.number} {book.told(step).title}", progress)
     if _has_pictures(book, views, step):
@@ -93,7 +100,7 @@ def step_block(
         title = f"{step.number} {book.told(step).title}"
         body = [title_beside_map(book, sheets, step, title), *told(book, views, step)]
     # chains with their colours can be parted from one another
-    under = BELOW_TITLE + (mm(STEPS_MM) if book.link else 0.0)
+    under = BELOW_TITLE + (mm(STEPS_MM) if book.link else 0.0) + (NOTICE if below_notice else 0.0)
     parted = bool(strip_rows(book, step))
     stack = Stack([Rule(), place, *body], whole=not parted, below_title=under)
     if not before:
@@ -119,7 +126,7 @@ def _along_a_spur(
     rest = [*map(plain, turn.lines[len(singles) :]), check_words(book, step)]
     where = spur_place(book, views.progress, step, PLACE, book.told(step).title)
     return [
-        _head(book, sheets, step, where),
+        *told_with_moves(book, sheets, step, (), (where,)),
         *in_rows(drawn, measure),
         *in_columns(singles, measure),
         Items(rest, ticked=True, gap=ROW_GAP),
@@ -175,8 +182,7 @@ def _on_the_piece(
         [Items([check_words(book, step)], ticked=True, gap=ROW_GAP), *ballast_link(book, step)]
     )
     aside = [] if has_place else [panels.where]
-    head = [_head(book, sheets, step, None if moves else next(iter(aside), None)), *acts]
-    head += in_rows([[Shown(one)] for one in (*moves, *(aside if moves else ()))], measure)
+    head = [*told_with_moves(book, sheets, step, moves, aside), *acts]
     if has_place and not alone and measure >= ABREAST_FROM:
         if closeups == 1:  # what is to be ticked has the room between the pictures
             ticked = Items([*map(plain, turns[0]), check_words(book, step)], ticked=True)
@@ -191,15 +197,6 @@ def _on_the_piece(
         return [*head, *in_rows(cells, measure), *abreast(turns[0], measure), check]
     rows = list(printed(book.context, step.turns, told_turns)) if alone else []
     return [*head, *in_rows(cells, measure), *abreast(rows, measure), check]
-
-
-def _head(book: Book, sheets: MapSheets, step: Step, where: Picture | None) -> Columns:
-    """The title and words of work on the piece, and beside them where it is on the map and, if it
-    is given, the small picture of where on the whole piece."""
-    words: list[Flowable] = [Words(markup, style) for style, markup in paragraphs(book, step)]
-    shares = (book.paper.measure - PLACE[0] - COLUMN_GAP, PLACE[0])
-    beside = [*to_the_map(book, sheets, step), *([Shown(where)] if where else [])]
-    return Columns(([_title_words(book, step), *words], beside), shares, gap=COLUMN_GAP, after=4.0)
 
 
 def _sizes(book: Book, views: Views, step: Step) -> tuple[tuple[float, float], bool]:
@@ -255,35 +252,3 @@ def _pictures(book: Book, views: Views, step: Step) -> StepPictures:
 
 def _rows(pictures: StepPictures) -> list[list[PlacedPicture]]:
     return [list(row) for _, row in groupby(pictures.placed, key=lambda at: at.y)]
-
-
-def _title_words(book: Book, step: Step) -> Words:
-    return Words(plain(f"{step.number} {book.told(step).title}"), HEADING, "H2")
-
-
-def paragraphs(book: Book, step: Step) -> list[tuple[ParagraphStyle, str]]:
-    """A step's words: style and markup of each paragraph."""
-    told = book.told(step)
-    text = told.intro if told.acts else told.text
-    texts = [(BODY, plain(text))] if text else []
-    for stage in dict.fromkeys(operation.stage for operation in step.operations):
-        note = book.design.text.get(stage.value)
-        if note and step.number == _first_of_stage(book.steps, stage):
-            texts.append((BODY, plain(note)))
-    return texts
-
-
-def ticks(book: Book, step: Step) -> list[str]:
-    """What is to be ticked: the rows of the step, the ballast where it comes on, and the check."""
-    late = step.kind is Kind.STAND_UP and is_ballasted(book, step)
-    rows = [*book.told(step).rows, *([ballast_row(book)] if late else [])]
-    return [*(plain(words) for words in rows), check_words(book, step)]
-
-
-def check_words(book: Book, step: Step) -> str:
-    """What shows that a step was done well."""
-    return f"{strong(book.voice.say('Check'))} {plain(book.told(step).check)}"
-
-
-def _first_of_stage(steps: Sequence[Step], stage: Stage) -> int:
-    return next(step.number for step in steps if any(op.stage is stage for op in step.operations))

@@ -47,12 +47,17 @@ def step_sections(
     named = zip(work_names(book.voice, book.framework, book.steps), book.steps, strict=True)
     for work, run in groupby(named, key=lambda one: one[0]):
         steps = [step for _, step in run]
-        blocks = code_at_step(book, steps[0], first_lift_notice(book, steps))
+        notice = first_lift_notice(book, steps)
+        blocks = code_at_step(book, steps[0], notice)
         for alike in runs_alike(book, steps):
             if len(alike) > 1:
                 blocks.append(equal_part_block(book, sheets, alike))
             else:
-                blocks.append(step_block(book, views, sheets, alike[0], lesson(alike[0]), taught))
+                (step,) = alike
+                told = lesson(step)
+                first = bool(notice) and step is steps[0]
+                block = step_block(book, views, sheets, step, told, taught, below_notice=first)
+                blocks.append(block)
         sections += [one for step in steps for one in before.get(step.number, ())]
         sections.append(
             Section(

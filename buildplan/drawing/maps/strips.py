@@ -87,7 +87,8 @@ class StripDrawing:
         rule = ((0, self._top - 13), (width, self._top - 13))
         yield Polyline(rule, Ink(stroke=PALE, width=0.5))
         yield Label((0, self._top - 9), words, 9, INK, anchor="start", bold=True)
-        yield Label((width, self._top - 9), goes_on, TYPE, INK, anchor="end")
+        if goes_on:
+            yield Label((width, self._top - 9), goes_on, TYPE, INK, anchor="end")
         foot = self._top - 34 - TYPE * 0.35
         yield Label((0, foot), self._voice.say_in("label", "brace"), TYPE, INK, anchor="start")
 
@@ -96,9 +97,7 @@ class StripDrawing:
         if after < len(grid.strips):
             sheet = grid.sheet_of(after)
             if sheet == grid.sheet_of(self.number):
-                return self._voice.say(
-                    "goes on at brace {brace}: strip {strip}", brace=last, strip=after + 1
-                )
+                return ""  # the next strip is the one below
             return self._voice.say(
                 "goes on at brace {brace}: strip {strip}, sheet {sheet}",
                 brace=last,

@@ -1,0 +1,97 @@
+"""The words of a step: its title beside where it is on the map, what is told, what is ticked; with
+hand moves beside them."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from reportlab.lib.styles import ParagraphStyle
+from reportlab.platypus import Flowable
+
+from buildplan.booklet.common.ballasting import ballast_row, is_ballasted
+from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.map_links import to_the_map
+from buildplan.booklet.common.map_sheets import MapSheets
+from buildplan.booklet.common.panel_rows import in_rows
+from buildplan.document.blocks import Shown, Words
+from buildplan.document.layout import Columns
+from buildplan.document.text import BODY, HEADING, plain, strong
+from buildplan.drawing.marks import Picture
+from buildplan.sequence.model import Kind, Stage, Step
+
+PLACE = (84.0, 62.0)
+COLUMN_GAP = 14.0
+LEAST_WORDS = 230.0  # so wide are words beside a hand move
+
+
+def told_with_moves(
+    book: Book, sheets: MapSheets, step: Step, moves: Sequence[Picture], aside: Sequence[Picture]
+) -> list[Flowable]:
+    """Title and words, and the hand moves that are new: the first of them beside the words where
+    that takes no more rows of pictures. The small picture of where goes with them, or stands beside
+    the words where there are none or it would have a row to itself."""
+    measure = book.paper.measure
+    with_place = _rows_of([*moves, *aside], measure) == _rows_of(moves, measure)
+    last = [*moves, *(aside if with_place else ())]
+    where = None if with_place else next(iter(aside), None)
+    if moves and measure - moves[0].width - COLUMN_GAP >= LEAST_WORDS:
+        beside = 1 + _rows_of(last[1:], measure)
+        if beside <= _rows_of(last, measure):
+            rest = in_rows([[Shown(one)] for one in last[1:]], measure)
+            return [_head(book, sheets, step, where, moves[0]), *rest]
+    head = _head(book, sheets, step, where)
+    head.keepWithNext = True
+    return [head, *in_rows([[Shown(one)] for one in last], measure)]
+
+
+def _rows_of(pictures: Sequence[Picture], measure: float) -> int:
+    return len(in_rows([[Shown(one)] for one in pictures], measure))
+
+
+def _head(
+    book: Book,
+    sheets: MapSheets,
+    step: Step,
+    where: Picture | None,
+    move: Picture | None = None,
+) -> Columns:
+    """The title and words of work on the piece, and beside them where it is on the map and, if they
+    are given, the small picture of where on the whole piece and a hand move."""
+    words: list[Flowable] = [Words(markup, style) for style, markup in paragraphs(book, step)]
+    wide = max(PLACE[0], move.width if move else 0.0)
+    shares = (book.paper.measure - wide - COLUMN_GAP, wide)
+    drawn = [Shown(one) for one in (where, move) if one]
+    beside = [*to_the_map(book, sheets, step), *drawn]
+    return Columns(([_title_words(book, step), *words], beside), shares, gap=COLUMN_GAP, after=4.0)
+
+
+def _title_words(book: Book, step: Step) -> Words:
+    return Words(plain(f"{step.number} {book.told(step).title}"), HEADING, "H2")
+
+
+def paragraphs(book: Book, step: Step) -> list[tuple[ParagraphStyle, str]]:
+    """A step's words: style and markup of each paragraph."""
+    told = book.told(step)
+    text = told.intro if told.acts else told.text
+    texts = [(BODY, plain(text))] if text else []
+    for stage in dict.fromkeys(operation.stage for operation in step.operations):
+        note = book.design.text.get(stage.value)
+        if note and step.number == _first_of_stage(book.steps, stage):
+            texts.append((BODY, plain(note)))
+    return texts
+
+
+def ticks(book: Book, step: Step) -> list[str]:
+    """What is to be ticked: the rows of the step, the ballast where it comes on, and the check."""
+    late = step.kind is Kind.STAND_UP and is_ballasted(book, step)
+    rows = [*book.told(step).rows, *([ballast_row(book)] if late else [])]
+    return [*(plain(words) for words in rows), check_words(book, step)]
+
+
+def check_words(book: Book, step: Step) -> str:
+    """What shows that a step was done well."""
+    return f"{strong(book.voice.say('Check'))} {plain(book.told(step).check)}"
+
+
+def _first_of_stage(steps: Sequence[Step], stage: Stage) -> int:
+    return next(step.number for step in steps if any(op.stage is stage for op in step.operations))
