@@ -24,7 +24,7 @@ export function Head() {
       )}
       {now.screen === "design" && (
         <>
-          <span class="title">{open?.title || now.name}</span>
+          <span class="title" dir="auto">{open?.title || now.name}</span>
           <Tabs name={now.name} tab={now.tab} />
           {open && <Steps back={open.can_undo} on={open.can_redo} fixed={open.read_only} />}
         </>

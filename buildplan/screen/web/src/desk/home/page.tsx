@@ -33,12 +33,7 @@ function Designs({ found }: { found: Home }) {
           <p class="folder">{found.folder}</p>
         </div>
         {found.designs.length > MANY && <Search sought={sought} seek={setSought} />}
-        {!found.read_only && (
-          <a class="button main" href="#new">
-            <Sign name="add" />
-            {say("new design")}
-          </a>
-        )}
+        {!found.read_only && found.designs.length > 0 && <ToNew />}
       </div>
       {found.read_only && <p class="caution">{say("read only")}</p>}
       {found.designs.length === 0 && <Nothing fixed={found.read_only} />}
@@ -71,17 +66,21 @@ function Search({ sought, seek }: { sought: string; seek: (text: string) => void
   );
 }
 
+function ToNew() {
+  return (
+    <a class="button main" href="#new">
+      <Sign name="add" />
+      {say("new design")}
+    </a>
+  );
+}
+
 function Nothing({ fixed }: { fixed: boolean }) {
   return (
     <div class="nothing">
       <p>{say("no designs")}</p>
       {!fixed && <p>{say("no designs how")}</p>}
-      {!fixed && (
-        <a class="button main large" href="#new">
-          <Sign name="add" />
-          {say("new design")}
-        </a>
-      )}
+      {!fixed && <ToNew />}
     </div>
   );
 }
