@@ -108,11 +108,15 @@ def expected_seconds(
     total = 0.0
     for gauge in promising(outline, gauges, units) or gauges:
         sizes = gauges_from(gauge, units)
-        edge = np.append(outline.points, outline.points[0])
-        along = float(np.abs(np.diff(edge)).sum()) / sizes.sizes.long_m
         shapes = effort.most_solved(len(tasks_for(outline, sizes, voice)))
-        total += seconds_to_fit(shapes, LINKS_ALONG * along)
+        total += seconds_to_fit(shapes, links_of_tube(outline, sizes))
     return total
+
+
+def links_of_tube(outline: Outline, gauges: Gauges) -> float:
+    """About how many links a tube along an outline has."""
+    edge = np.append(outline.points, outline.points[0])
+    return LINKS_ALONG * float(np.abs(np.diff(edge)).sum()) / gauges.sizes.long_m
 
 
 def _searched(

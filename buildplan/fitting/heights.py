@@ -12,7 +12,7 @@ import numpy as np
 from buildplan.design.measures import Units
 from buildplan.fitting.effort import QUICK, USUAL, Effort
 from buildplan.fitting.figure_state import few_enough
-from buildplan.fitting.fitting import fit_outline
+from buildplan.fitting.fitting import fit_outline, links_of_tube
 from buildplan.fitting.narrow import (
     NarrowPart,
     least_height_m,
@@ -29,6 +29,7 @@ from buildplan.fitting.workers import each
 # need be.
 TIMES = (1.1, 1.2, 1.35, 1.5, 1.75, 2.0, 2.5, 3.0)
 AT_ONCE, STEP_M = 2, 0.05
+MOST_LINKS = 1200  # of a piece that is tried: one of more would take minutes to solve
 
 
 @dataclass(frozen=True)
@@ -69,7 +70,12 @@ def smallest_height(
     """
     width_m = tube_width_m(gauge, units)
     least_m = least_height_m(outline, width_m)
-    likely = _likely_heights(outline, least_m, units, of_figures)
+    most_m = outline.height_m * MOST_LINKS / links_of_tube(outline, gauges_from(gauge, units))
+    likely = [
+        height_m
+        for height_m in _likely_heights(outline, least_m, units, of_figures)
+        if height_m <= most_m
+    ]
     strides = _strides(likely, effort.taller)
     tried_m, found_m = outline.height_m, None
     work = partial(_good_at, outline, gauge, units, of_figures)

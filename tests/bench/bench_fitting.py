@@ -14,8 +14,12 @@ gauge, all figures from one run:
 - scipy's differential_evolution (Storn and Price 1997) over the kinds of the cells, as many cells
   as in the best course that was found, given as many solved shapes as were spent on that.
 
+`bench_fitting.py nasty [OUTLINE ...]` fits outlines that nobody would draw for a tube
+(`nasty_outlines.py`) with the quick effort, and prints what was spent of what may be, what came of
+it, and whether the file that would be written says of itself what `check` says of it.
+
 Counted in solved shapes, so that the shares are the same on any machine; seconds are of the
-processor, one process. An outline takes some minutes. Without a word both are printed.
+processor, one process. An outline takes some minutes. Without a word all are printed.
 """
 
 from __future__ import annotations
@@ -26,33 +30,44 @@ import buildplan  # noqa: F401 - before numpy, so that its linear algebra is in 
 import statistics
 import sys
 import time
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from contextlib import suppress
 from dataclasses import dataclass, replace
 from pathlib import Path
+from tempfile import TemporaryDirectory
 
 import numpy as np
 from fitted_measure import Measured, measured
+from nasty_outlines import NASTY
 from scipy.optimize import differential_evolution
 
+from buildplan.design.reading import read_design
+from buildplan.evaluation.evaluating import evaluate
+from buildplan.fitting import figure_fits
 from buildplan.fitting.candidates import Progress, rounds
 from buildplan.fitting.cells import KINDS
 from buildplan.fitting.courses import Course
-from buildplan.fitting.effort import USUAL, Effort
+from buildplan.fitting.effort import QUICK, USUAL, Effort, Spent
+from buildplan.fitting.figure_growing import Grown, Start, grow
+from buildplan.fitting.fit import Fit
+from buildplan.fitting.fit_file import fit_text
 from buildplan.fitting.fitting import fit_outline, recommended
 from buildplan.fitting.following import tasks_for
 from buildplan.fitting.improving import _Turns
+from buildplan.fitting.outline import OutlineError, outline_of
 from buildplan.fitting.outlines import NAMED
 from buildplan.fitting.solving import Solved, solve
 from buildplan.fitting.sources import FIGURE_GAUGES, gauges_for, read_outline
 from buildplan.fitting.tube_design import gauges_from
 from buildplan.language.voice import Voice
+from buildplan.shape.kinds import ShapeKind
 
 UNSEEN = Path(__file__).parent.parent / "fitting" / "unseen"
 OUTLINES = ("acorn", "bell", "kite", "mitten", "tooth", "vase")
 HEIGHT_M, GAUGE_IN = 1.2, 8.0
 TIMES, WANTED = 20, 0.97
 HEIGHTS_M = (1.2, 1.5, 1.8)
+NASTY_HEIGHTS_M = (0.3, 1.2)
 LONG = replace(
     USUAL,
     courses=TIMES * USUAL.courses,
@@ -193,8 +208,70 @@ def rivals(given: Sequence[str]) -> None:
     print(f"least share {min(shares):.1%}, wanted {WANTED:.0%}")
 
 
+def nasty(given: Sequence[str]) -> None:
+    """A line for each outline: spent and allowed, and the design or why there is none."""
+    print("outline           height  shapes solved  changes of figures  overlap   high  its file")
+    for name in given or NASTY:
+        for height_m in NASTY_HEIGHTS_M:
+            print(f"{name:17} {height_m * 100:4.0f} cm  {_tried(name, height_m)}", flush=True)
+
+
+def _tried(name: str, height_m: float) -> str:
+    voice = Voice()
+    try:
+        outline = outline_of(name, NASTY[name], height_m)
+    except OutlineError as error:
+        return f"refused: {voice.tell(error.told)}"
+    gauges, figures, spent = gauges_for(outline), FIGURE_GAUGES["in"], Spent()
+
+    def watch(progress: Progress) -> bool:
+        nonlocal spent
+        spent = progress.spent if not progress.figures else spent
+        return True
+
+    changes: list[int] = []
+    figure_fits.grow, growing = _counted(changes), figure_fits.grow
+    try:
+        fits = fit_outline(outline, gauges, effort=QUICK, watch=watch, of_figures=figures)
+    finally:
+        figure_fits.grow = growing
+    most = sum(
+        QUICK.most_solved(len(tasks_for(outline, gauges_from(one), voice))) for one in gauges
+    )
+    told = (
+        f"{spent.solved:6} of {most:4}     {sum(changes):5} of {QUICK.most_changes(len(figures)):5}"
+    )
+    if not fits:
+        return f"{told}       nothing follows it: told"
+    fit = recommended(fits)
+    return (
+        f"{told}         {fit.close.overlap:.3f}  {fit.height_m / height_m:5.1%}  {_says_of(fit)}"
+    )
+
+
+def _counted(changes: list[int]) -> Callable[[Start, int], Grown]:
+    def growing(start: Start, changes_asked: int) -> Grown:
+        changes.append(changes_asked)
+        return grow(start, changes_asked)
+
+    return growing
+
+
+def _says_of(fit: Fit) -> str:
+    """Whether a check of the file of a fit finds what the fit says of itself."""
+    with TemporaryDirectory() as folder:
+        file = Path(folder) / "fit.yaml"
+        file.write_text(fit_text(fit, Voice()), "utf-8")
+        design = read_design(file)
+    found = evaluate(design, design.units, 12).facts.problems
+    wrong = [one.message for one in found if one.kind is not ShapeKind.DOES_NOT_STAND]
+    if tuple(wrong) != fit.problems:
+        return "OTHERWISE THAN CHECKED"
+    return f"{len(wrong)} problems, told" if wrong else "passes"
+
+
 def main() -> None:
-    parts = {"table": table, "rivals": rivals}
+    parts = {"table": table, "rivals": rivals, "nasty": nasty}
     asked, *given = sys.argv[1:] or [""]
     for name, part in parts.items():
         if asked in (name, ""):
