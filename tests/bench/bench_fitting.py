@@ -30,11 +30,12 @@ import buildplan  # noqa: F401 - before numpy, so that its linear algebra is in 
 import statistics
 import sys
 import time
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from contextlib import suppress
 from dataclasses import dataclass, replace
 from pathlib import Path
 from tempfile import TemporaryDirectory
+from unittest.mock import patch
 
 import numpy as np
 from fitted_measure import Measured, measured
@@ -210,7 +211,8 @@ def rivals(given: Sequence[str]) -> None:
 
 def nasty(given: Sequence[str]) -> None:
     """A line for each outline: spent and allowed, and the design or why there is none."""
-    print("outline           height  shapes solved  changes of figures  overlap   high  its file")
+    head = "outline           height  shapes solved  changes of figures  overlap   high  its file"
+    print(head, flush=True)
     for name in given or NASTY:
         for height_m in NASTY_HEIGHTS_M:
             print(f"{name:17} {height_m * 100:4.0f} cm  {_tried(name, height_m)}", flush=True)
@@ -229,17 +231,19 @@ def _tried(name: str, height_m: float) -> str:
         spent = progress.spent if not progress.figures else spent
         return True
 
-    changes: list[int] = []
-    figure_fits.grow, growing = _counted(changes), figure_fits.grow
-    try:
+    asked: list[int] = []
+
+    def growing(start: Start, changes: int) -> Grown:
+        asked.append(changes)
+        return grow(start, changes)
+
+    with patch.object(figure_fits, "grow", growing):
         fits = fit_outline(outline, gauges, effort=QUICK, watch=watch, of_figures=figures)
-    finally:
-        figure_fits.grow = growing
     most = sum(
         QUICK.most_solved(len(tasks_for(outline, gauges_from(one), voice))) for one in gauges
     )
     told = (
-        f"{spent.solved:6} of {most:4}     {sum(changes):5} of {QUICK.most_changes(len(figures)):5}"
+        f"{spent.solved:6} of {most:4}     {sum(asked):5} of {QUICK.most_changes(len(figures)):5}"
     )
     if not fits:
         return f"{told}       nothing follows it: told"
@@ -247,14 +251,6 @@ def _tried(name: str, height_m: float) -> str:
     return (
         f"{told}         {fit.close.overlap:.3f}  {fit.height_m / height_m:5.1%}  {_says_of(fit)}"
     )
-
-
-def _counted(changes: list[int]) -> Callable[[Start, int], Grown]:
-    def growing(start: Start, changes_asked: int) -> Grown:
-        changes.append(changes_asked)
-        return grow(start, changes_asked)
-
-    return growing
 
 
 def _says_of(fit: Fit) -> str:
