@@ -18,7 +18,7 @@ class Effort:
     last the `judged` best are judged as every file is. Where none of them is good, figures of cells
     are grown from `roots` places in `changes` changes each, and the best `grown_on` of them again
     in `longer` times as many. Where the outline cannot be had well, at most `taller` larger heights
-    are tried in strides, each with a quick search, and two just below the first that will do.
+    are tried in strides, each with a quick search, and three below the first that will do.
     """
 
     courses: int

@@ -28,7 +28,7 @@ from buildplan.fitting.workers import each
 # Heights tried, each so many times that asked for; and at once, so that few more are tried than
 # need be.
 TIMES = (1.1, 1.2, 1.35, 1.5, 1.75, 2.0, 2.5, 3.0)
-AT_ONCE, STEP_M = 2, 0.05
+AT_ONCE, STEP_M, HALVINGS = 2, 0.05, 3
 MOST_LINKS = 1200  # of a piece that is tried: one of more would take minutes to solve
 
 
@@ -65,7 +65,7 @@ def smallest_height(
 
     No more heights are tried than `effort` has it, and none at which neither will do: too much of
     the outline is narrower than the tube, and figures have too many cells. First they are tried in
-    strides, then those that were left out just below one that will do. `watch` is told how high has
+    strides, then what lies below the first that will do is halved. `watch` is told how high has
     been tried in vain; the search ends when that says no.
     """
     width_m = tube_width_m(gauge, units)
@@ -83,9 +83,8 @@ def smallest_height(
         at_once = strides[first : first + AT_ONCE]
         found_m = _first_good(work, at_once)
         if found_m is not None:
-            between = [height for height in likely if tried_m < height < found_m]
-            untried = [height for height in between if height not in at_once]
-            found_m = _first_good(work, untried[-AT_ONCE:]) or found_m
+            earlier = [height for height in at_once if height < found_m]
+            found_m = _halved(work, max(tried_m, least_m, *earlier), found_m)
             break
         tried_m = at_once[-1]
         if not watch(tried_m):
@@ -125,6 +124,20 @@ def _strides(heights: Sequence[float], most: int) -> list[float]:
         return list(heights)
     rows = np.linspace(len(heights) / most - 1, len(heights) - 1, most).round().astype(int)
     return [heights[row] for row in rows]
+
+
+def _halved(work: Callable[[float], bool], low_m: float, good_m: float) -> float:
+    """The smallest height found by halving what lies between one that will not do, or hardly, and
+    one that will."""
+    for _ in range(HALVINGS):
+        middle_m = round((low_m + good_m) / 2 / STEP_M) * STEP_M
+        if not low_m < middle_m < good_m:
+            break
+        if each(work, [middle_m])[0]:
+            good_m = middle_m
+        else:
+            low_m = middle_m
+    return good_m
 
 
 def _first_good(work: Callable[[float], bool], heights: Sequence[float]) -> float | None:

@@ -62,6 +62,7 @@ from buildplan.fitting.sources import FIGURE_GAUGES, gauges_for, read_outline
 from buildplan.fitting.tube_design import gauges_from
 from buildplan.language.voice import Voice
 from buildplan.shape.kinds import ShapeKind
+from buildplan.source.problems import DesignProblemsError
 
 UNSEEN = Path(__file__).parent.parent / "fitting" / "unseen"
 OUTLINES = ("acorn", "bell", "kite", "mitten", "tooth", "vase")
@@ -258,7 +259,11 @@ def _says_of(fit: Fit) -> str:
     with TemporaryDirectory() as folder:
         file = Path(folder) / "fit.yaml"
         file.write_text(fit_text(fit, Voice()), "utf-8")
-        design = read_design(file)
+        try:
+            design = read_design(file)
+        except DesignProblemsError as error:
+            refused = {problem.message for problem in error.problems}
+            return "refused, and told so" if refused & set(fit.problems) else "REFUSED, UNTOLD"
     found = evaluate(design, design.units, 12).facts.problems
     wrong = [one.message for one in found if one.kind is not ShapeKind.DOES_NOT_STAND]
     if tuple(wrong) != fit.problems:

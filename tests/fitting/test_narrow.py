@@ -83,3 +83,24 @@ def test_a_ring_is_nowhere_narrow() -> None:
     ring = read_outline("ring", 1.2)
     assert least_height_m(ring, tube_width_m(8.0, "in")) == 1.2
     assert np.isclose(narrow_share(ring.region, 0.4), 0, atol=0.01)
+
+
+def test_the_height_told_is_the_smallest_that_will_do_to_five_centimetres(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    """Of an outline that can be had from 1.37 m on: 1.4 m, found in few tries."""
+    tried: list[float] = []
+
+    def from_there_on(
+        outline: object, gauge: float, units: str, figures: object, at: float
+    ) -> bool:
+        tried.append(at)
+        return at >= 1.37
+
+    monkeypatch.setattr("buildplan.fitting.heights._good_at", from_there_on)
+    for effort in EFFORTS.values():
+        tried.clear()
+        larger = smallest_height(read_outline("ring", 1.0), 6.0, "in", effort)
+        assert larger.height_m == pytest.approx(1.4)
+        assert len(tried) <= effort.taller + 3
+        assert len(set(tried)) == len(tried)
