@@ -23,6 +23,7 @@ from buildplan.booklet.training.practice_page import (
     learnt_before,
     practice_of,
     practice_pages,
+    practised_at,
     taught_by,
 )
 from buildplan.booklet.training.teaching import lessons_of
@@ -52,6 +53,7 @@ def training_sections(book: Book) -> list[Section]:
             lambda step: lessons_of(book, learnt_before(book, practice, step), step),
             practice_pages(book, practice),
             taught - {Kind.JOIN},  # more balloons may meet in the piece
+            practised_at(book, practice),
         ),
         standing(book),
         taking_down(book),

@@ -50,7 +50,7 @@ class Furniture:
         if canvas.progress is None:
             return
         done, of = canvas.progress
-        words = canvas.voice.say("step {number} of {total}", number=done, total=of)
+        words = canvas.voice.say("step {number}/{total}", number=done, total=of)
         baseline = paper.height - HEAD_BASELINE
         left = paper.right - PROGRESS_WIDTH - text_width(words, SMALL.fontSize) - GAP
         with canvas.artifact():

@@ -31,12 +31,18 @@ def touching(framework: Framework) -> frozenset[Pair]:
 
 
 def balloon_signs(framework: Framework, used: Iterable[str]) -> Mapping[str, int]:
-    """The sign of each balloon key of `used` (`Look.pattern`): one for each colour.
+    """The sign of each balloon key of `used` (`Look.pattern`): one for each colour of each kind and
+    size that a bag holds.
 
-    When there are more colours than signs, colours that may be taken for one another where
-    they touch still get signs that differ.
+    When there are more of them than signs, one for each colour; when there are more colours too,
+    those that may be taken for one another where they touch still get signs that differ.
     """
-    colour = {key: framework.balloons[key].colour for key in used}
+    balloons = {key: framework.balloons[key] for key in used}
+    bag = {key: (one.colour, one.kind.name, one.nominal_m) for key, one in balloons.items()}
+    bags = list(dict.fromkeys(bag.values()))
+    if len(bags) <= PATTERNS:
+        return {key: bags.index(bag[key]) for key in bag}
+    colour = {key: one.colour for key, one in balloons.items()}
     colours = list(dict.fromkeys(colour.values()))
     if len(colours) <= PATTERNS:
         return {key: colours.index(colour[key]) for key in colour}

@@ -9,11 +9,12 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 
 from buildplan.framework.cells import STRAIGHT
+from buildplan.framework.chain_roles import Layer
 from buildplan.framework.ends import End
 from buildplan.framework.model import Brace
 from buildplan.instructions import corners, names, rows, singles
 from buildplan.instructions.context import Context
-from buildplan.instructions.grammar import colours
+from buildplan.instructions.grammar import chain_letters, colours
 from buildplan.instructions.locking import done, getting_at, how_to_lock, locks_rows
 from buildplan.instructions.measuring import sides_along
 from buildplan.instructions.model import TurnWords, Wording
@@ -45,6 +46,7 @@ def brace(context: Context, step: Step) -> Wording:
         title=title,
         text=sentences(
             *corners.taught(context, step),
+            *_numbered(context, step),
             *_moves(context, step, braces),
             *singles.at_corner(context, step),
             *getting_at(context, step),
@@ -58,6 +60,7 @@ def brace(context: Context, step: Step) -> Wording:
             *corners.between_braces(context, step),
             *sides_along(context, step.of_kind(Kind.BRACE)),
         ),
+        as_in=_where_taught(context, step, _leads(context, braces)),
     )
 
 
@@ -65,6 +68,23 @@ def _square(context: Context, step: Step) -> Iterator[str]:
     """How the first braces stand."""
     if context.teacher(Hand.SETTLE, step) is None and step.times > 1:
         yield context.voice.say("Brace stands square on brace.")
+
+
+def _numbered(context: Context, step: Step) -> Iterator[str]:
+    """A word of warning where a brace first has another number than its joints."""
+    if _numbers_differ(context, step) and not any(
+        _numbers_differ(context, one) for one in context.steps[: step.number - 1]
+    ):
+        yield context.voice.say("Brace numbers are not joint numbers: go by the row.")
+
+
+def _numbers_differ(context: Context, step: Step) -> bool:
+    braces = [context.framework.brace[op.brace] for op in step.of_kind(Kind.BRACE)]
+    return any(
+        context.place[context.piece.letter[joint]][joint] + 1 != one.number
+        for one in braces
+        for joint in one.section
+    )
 
 
 def _moves(context: Context, step: Step, braces: Sequence[Brace]) -> Iterator[str]:
@@ -84,8 +104,9 @@ def _moves(context: Context, step: Step, braces: Sequence[Brace]) -> Iterator[st
     if any(one.shared for one in braces) and context.teacher(Hand.SHARE, step) is None:
         yield voice.say("Where the row names a shared balloon, no new balloon is tied.")
     if context.teacher(Hand.SETTLE, step) is None:
+        yield from _lifted(context, braces[0])
         yield voice.say("Settle the brace until knot lies on knot and the nozzles cross.")
-    known = sorted(_where_taught(context, step, leads))
+    known = _where_taught(context, step, leads)
     if known:
         yield voice.say_count(
             "As in step {steps}.",
@@ -95,7 +116,20 @@ def _moves(context: Context, step: Step, braces: Sequence[Brace]) -> Iterator[st
         )
 
 
-def _where_taught(context: Context, step: Step, leads: Iterable[Lead]) -> set[int]:
+def _lifted(context: Context, brace: Brace) -> Iterator[str]:
+    """How the chains that lie on others come up."""
+    laid = context.framework.built_with(brace.section[0])
+    letters = [long.letter for long in laid.chains if long.layer is Layer.FRONT]
+    if letters:
+        yield context.voice.say_count(
+            "Somebody lifts chain {letters} meanwhile; the brace then holds it up.",
+            "Somebody lifts chains {letters} meanwhile; the brace then holds them up.",
+            len(letters),
+            letters=chain_letters(context.voice, letters),
+        )
+
+
+def _where_taught(context: Context, step: Step, leads: Iterable[Lead]) -> tuple[int, ...]:
     """The steps to look up: at a corner of a known kind the one that shows that corner, whose
     braces are led so too; and any that a way of leading rests on besides."""
     corner = _taught(context, step, (Corner(kind) for kind in step.cells if kind != STRAIGHT))
@@ -105,7 +139,8 @@ def _where_taught(context: Context, step: Step, leads: Iterable[Lead]) -> set[in
         for op in context.steps[number - 1].of_kind(Kind.BRACE)
         for lead in _leads(context, [context.piece.framework.brace[op.brace]])
     }
-    return corner | _taught(context, step, (lead for lead in leads if lead not in shown))
+    known = corner | _taught(context, step, (lead for lead in leads if lead not in shown))
+    return tuple(sorted(known))
 
 
 def _taught(context: Context, step: Step, moves: Iterable[Move]) -> set[int]:

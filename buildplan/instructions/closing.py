@@ -100,15 +100,7 @@ def tag(context: Context, step: Step) -> Wording:
     chains = [context.long_of(operation) for operation in step.operations]
     title = voice.say("Tag the joints")
     if not all(context.piece.counts_along(long) for long in chains):
-        return Wording(
-            title,
-            voice.say(
-                "Go along each chain from one end, knot by knot, and tag every knot and every free"
-                " end with the names of its row in their order. A name may come more than once:"
-                " those knots are brought together later."
-            ),
-            voice.say("Every knot and every free end has a tag."),
-        )
+        return _tag_by_row(voice, title, all(long.chain.closed for long in chains))
     return Wording(
         title,
         sentences(
@@ -119,6 +111,29 @@ def tag(context: Context, step: Step) -> Wording:
             ),
         ),
         _tag_check(voice, chains),
+    )
+
+
+def _tag_by_row(voice: Voice, title: str, closed: bool) -> Wording:
+    """Tagging chains whose joints do not count along them; `closed` ones have no free end."""
+    if closed:
+        return Wording(
+            title,
+            voice.say(
+                "Go round each ring, knot by knot, and tag every knot with the names of its row in"
+                " their order. A name may come more than once: those knots are brought together"
+                " later."
+            ),
+            voice.say("Every knot has a tag."),
+        )
+    return Wording(
+        title,
+        voice.say(
+            "Go along each chain from one end, knot by knot, and tag every knot and every free"
+            " end with the names of its row in their order. A name may come more than once:"
+            " those knots are brought together later."
+        ),
+        voice.say("Every knot and every free end has a tag."),
     )
 
 

@@ -70,6 +70,7 @@ def _join(context: Context, step: Step) -> Wording:
             *courses.new_widths(context, step),
             *rings_above_floor(context, step),
         ),
+        as_in=() if taught is None else (taught,),
     )
 
 

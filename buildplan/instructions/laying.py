@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from buildplan.framework.chain_roles import INNER, Layer
-from buildplan.framework.corners import corner_joints
 from buildplan.framework.model import Framework, LongChain
 from buildplan.instructions import rows
 from buildplan.instructions.context import Context
@@ -71,36 +72,29 @@ def _laid(context: Context, laid: Framework) -> list[str]:
             )
         ]
     over = _lies_on(laid)
-    order = voice.listed([_placed(voice, long, over) for long in _lowest_first(laid)])
+    order = voice.listed([_placed(voice, long) for long in _lowest_first(laid)])
     flat = [_lay_flat(voice, laid, order)]
-    flat.append(_figure(voice, laid))
-    if _is_outline(laid):
-        on_one_another = [
-            voice.say("{front} on {back}", front=joint, back=laid.mirror[joint])
-            for joint in _firsts(laid)
-            if joint in over
-        ]
-        joints = voice.listed(on_one_another)
-        said = voice.say("Lay joint on joint: {joints}, and so on round each ring.", joints=joints)
-        return [*flat, said, ways_told(context, laid.chains)]
-    together = voice.listed(_firsts(laid))
-    return [
-        *flat,
-        voice.say("Bring joints {joints} together.", joints=together),
-        ways_told(context, laid.chains),
+    flat.append(voice.say("They lie in the figure of the finished piece."))
+    return [*flat, *_on_one_another(voice, laid, over), ways_told(context, laid.chains)]
+
+
+def _on_one_another(voice: Voice, laid: Framework, over: dict[str, str]) -> Iterator[str]:
+    """Which joints lie on which, and how far apart those are that do not."""
+    pairs = [
+        voice.say("{front} on {back}", front=joint, back=laid.mirror[joint])
+        for joint in _firsts(laid)
+        if joint in over
     ]
-
-
-def _figure(voice: Voice, laid: Framework) -> str:
-    """What figure the chains lie in, by the corners of those on top."""
-    top = max(_layer(long) for long in laid.chains)
-    corners = corner_joints(laid, [long for long in laid.chains if _layer(long) == top])
-    if not corners:
-        return voice.say("They lie in the figure of the finished piece.")
-    return voice.say(
-        "They lie in the figure of the finished piece, {joints} at its corners.",
-        joints=voice.listed(corners),
-    )
+    if pairs:
+        joints = voice.listed(pairs)
+        yield (
+            voice.say("Lay joint on joint: {joints}, and so on round each ring.", joints=joints)
+            if laid.closed
+            else voice.say("Lay joint on joint: {joints}, and so on to the end.", joints=joints)
+        )
+    if not _is_outline(laid):
+        above = [long.chain.joints[0] for long in laid.chains if long.layer is not Layer.BACK]
+        yield voice.say("{joints} lie a balloon apart.", joints=voice.listed(above))
 
 
 def _lay_flat(voice: Voice, laid: Framework, order: str) -> str:
@@ -142,14 +136,9 @@ def _layer(long: LongChain) -> int:
     return {Layer.BACK: 0, None: 1, Layer.FRONT: 2}[long.layer]
 
 
-def _placed(voice: Voice, long: LongChain, over: dict[str, str]) -> str:
-    """Where one chain is laid: `A (outer front) on top of D`."""
-    where, on = voice.tell(long.where), over.get(long.chain.joints[0])
-    if on:
-        return voice.say(
-            "{letter} ({place}) on top of {other}", letter=long.letter, place=where, other=on
-        )
-    return voice.say("{letter} ({place})", letter=long.letter, place=where)
+def _placed(voice: Voice, long: LongChain) -> str:
+    """Where one chain is laid: `A (outer front)`."""
+    return voice.say("{letter} ({place})", letter=long.letter, place=voice.tell(long.where))
 
 
 def _lay_check(voice: Voice, laid: Framework) -> str:
@@ -159,14 +148,11 @@ def _lay_check(voice: Voice, laid: Framework) -> str:
             "{number} chains on the floor, every tag in sight.",
             len(laid.chains),
         )
-    if _is_outline(laid):
+    if _lies_on(laid):
         return voice.say(
             "Every joint of the front lies on its joint of the back, and no chain is twisted."
         )
-    return voice.say(
-        "Joints {joints} lie together, and no chain is twisted.",
-        joints=voice.listed(_firsts(laid)),
-    )
+    return voice.say("No chain is twisted.")
 
 
 def lay_rows(context: Context, step: Step, turn: Turn) -> TurnWords:

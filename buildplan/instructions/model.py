@@ -47,7 +47,8 @@ class Doing:
 class StepWords:
     """What one step says: its heading, what to do, turn by turn what is particular to it, and what
     to count when it is done. Where what to do is long, `acts` is the same again, one thing after
-    another, and `intro` what the text says before them."""
+    another, and `intro` what the text says before them. `as_in` are the numbers of the steps to
+    look up for its moves."""
 
     number: int
     title: str
@@ -56,6 +57,7 @@ class StepWords:
     check: str
     intro: str = ""
     acts: tuple[Doing, ...] = ()
+    as_in: tuple[int, ...] = ()
 
     @property
     def rows(self) -> tuple[str, ...]:
@@ -65,12 +67,14 @@ class StepWords:
 
 @dataclass(frozen=True)
 class Wording:
-    """What all turns of a step have in common; `acts` are its text, one thing after another."""
+    """What all turns of a step have in common; `acts` are its text, one thing after another,
+    `as_in` as of `StepWords`."""
 
     title: str
     text: str
     check: str
     acts: tuple[Doing, ...] = ()
+    as_in: tuple[int, ...] = ()
 
 
 @dataclass(frozen=True)

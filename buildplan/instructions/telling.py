@@ -80,6 +80,7 @@ def _told(context: Context, step: Step) -> StepWords:
         check=said.check,
         intro=intro if apart else "",
         acts=said.acts if apart else (),
+        as_in=said.as_in if step.repeats is None else (step.repeats,),
     )
 
 

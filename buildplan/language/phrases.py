@@ -66,6 +66,17 @@ def number_ranges(voice: Voice, numbers: Sequence[int]) -> str:
     return voice.listed(runs_told(voice, [voice.whole(number) for number in numbers], numbers))
 
 
+def short_ranges(numbers: Sequence[int]) -> str:
+    """As an index has them: `1–4, 6, 9`."""
+    runs: list[list[int]] = []
+    for number in numbers:
+        if runs and number == runs[-1][-1] + 1:
+            runs[-1].append(number)
+        else:
+            runs.append([number])
+    return ", ".join("–".join(dict.fromkeys(map(str, (run[0], run[-1])))) for run in runs)
+
+
 def people_counted(voice: Voice, number: int) -> str:
     """How many people, within a sentence: `1 person`, `2 people`."""
     return voice.say_count("{number} person", "{number} people", number)

@@ -109,7 +109,7 @@ def test_a_corner_that_is_seen_straight_across_says_so() -> None:
     said = {
         number
         for number, picture in drawn.items()
-        if "across the corner" in "".join(ET.fromstring(picture_svg(picture)).itertext())
+        if "from across" in "".join(ET.fromstring(picture_svg(picture)).itertext())
     }
     assert corners
     assert said == corners

@@ -39,10 +39,14 @@ def test_shipped_designs_are_told_apart_without_colour(path: Path) -> None:
     signs = dict(balloon_signs(framework, used))
     assert set(signs) == set(used)
     assert all(told_apart(framework, signs, pair) for pair in touching(framework))
-    # and colours differ in sign wherever they differ
+    # and what is in another bag has another sign, of the same colour too
     for one, other in combinations(used, 2):
-        same = framework.balloons[one].colour == framework.balloons[other].colour
-        assert (signs[one] == signs[other]) == same
+        assert (signs[one] == signs[other]) == (bag(framework, one) == bag(framework, other))
+
+
+def bag(framework: Framework, key: str) -> tuple[str, str, float]:
+    balloon = framework.balloons[key]
+    return balloon.colour, balloon.kind.name, balloon.nominal_m
 
 
 def necklace(shades: list[str]) -> Framework:

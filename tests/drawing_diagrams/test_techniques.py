@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from statistics import fmean
+
 import pytest
 from diagram_pieces import assert_inside, assert_readable, listed, pieces, star
 from strand_crossings import crossings
 
+from buildplan.drawing.line_art import PAPER
 from buildplan.drawing.marks import Label, Stamp
 from buildplan.drawing.techniques import TECHNIQUES, moves, technique_pictures
 from buildplan.drawing.techniques.joints import join_chains
@@ -85,10 +88,32 @@ def test_the_ring_is_counted() -> None:
 
 
 def test_the_brace_picture_names_the_piece_s_own_joints() -> None:
-    _, wrap, _ = technique_pictures(star(), Kind.BRACE, Voice())
+    _, wrap, *_ = technique_pictures(star(), Kind.BRACE, Voice())
     labels = {mark.text for mark in wrap.marks if isinstance(mark, Label)}
     assert {"A1", "B1", "C1", "D1", "1", "2", "3", "4"} <= labels
     assert "A1 to B1 to C1 to D1 to A1" in wrap.alt
+
+
+def test_a_brace_is_begun_and_closed_where_the_close_ups_have_its_joints() -> None:
+    """A upper right, B upper left, C lower left, D lower right; the order of the row beside them;
+    at the first joint one end comes from the second, the other from the last."""
+    _, _, begun, closed, _ = technique_pictures(star(), Kind.BRACE, Voice())
+    labels = [mark for mark in begun.marks if isinstance(mark, Label)]
+    spots = {mark.text: mark.at for mark in labels if mark.colour == PAPER and mark.bold}
+    middle = tuple(fmean(spots[joint][way] for joint in SECTION) for way in (0, 1))
+    quarters = [(spots[j][0] > middle[0], spots[j][1] > middle[1]) for j in SECTION]
+    assert quarters == [(True, True), (False, True), (False, False), (True, False)]
+    assert {"1", "2", "3", "4"} <= {mark.text for mark in labels}
+    for picture, said in ((begun, "hold one end"), (closed, "knot on knot")):
+        texts = [mark.text for mark in picture.marks if isinstance(mark, Label)]
+        assert said in texts
+        named = [mark for mark in picture.marks if isinstance(mark, Label)]
+        ends = sorted((one.at[0], one.text) for one in named if one.text in SECTION)
+        beside = [text for at, text in ends if at != spots[text][0] or picture is closed]
+        assert beside in (["B1", "D1"], ["B1", "D1", "B1", "D1"])
+
+
+SECTION = ("A1", "B1", "C1", "D1")
 
 
 @pytest.mark.parametrize("name", PIECES)

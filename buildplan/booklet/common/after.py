@@ -145,7 +145,6 @@ def _while_it_stands(book: Book) -> list[str]:
             "to its two joints."
         ),
         voice.say("Look it over each morning: locks, feet, ballast, exits."),
-        voice.say("Pick up every piece of a broken balloon at once."),
     ]
 
 

@@ -100,8 +100,8 @@ CAUTIONS: tuple[Caution, ...] = (
         mark("WARNING"),
         mark("Wind"),
         mark(
-            "The piece is a sail. Outdoors, have someone competent check ballast and ties, keep "
-            "people clear, and take it down when the wind rises."
+            "The piece is a sail. Keep it indoors unless someone competent has checked ballast and "
+            "ties; keep people clear, and take it down when the wind rises."
         ),
     ),
     Caution(

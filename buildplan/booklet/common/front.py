@@ -26,6 +26,7 @@ from buildplan.drawing.scene import finished_picture
 from buildplan.drawing.techniques.ends import balloon_ends
 from buildplan.evaluation.figures import minutes_words
 from buildplan.framework import cells as cells_of
+from buildplan.framework.chain_roles import ZIGZAG
 from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind
@@ -53,6 +54,9 @@ CHAIN = (
     mark("link balloons tied end to end; its joints are numbered: A1, A2, A3 ..."),
 )
 RING = (mark("ring"), mark("a chain whose two free ends are tied together"))
+ROW = (mark("row"), mark("joints in their order, on a line to tick"))
+ON_KNOT = (mark("knot on knot"), mark("one knot laid on the other, their nozzles crossed"))
+ZIGZAG_WORD = (mark("zigzag"), mark("a chain that goes up and down between two rings"))
 JOINT = (mark("joint"), mark("the place where balloon ends are knotted together"))
 BRACE = (mark("brace"), mark("a short chain tied across the long chains, holding them apart"))
 LOCK = (mark("lock"), mark("a pair of small rounds twisted round a joint to hold it"))
@@ -191,9 +195,11 @@ def words_used(book: Book) -> list[tuple[str, str]]:
         *([PAIR] if has_pairs else []),
         CHAIN,
         *([RING] if has_rings else []),
+        *([ZIGZAG_WORD] if any(one.role == ZIGZAG for one in framework.chains) else []),
         JOINT,
+        ROW,
         *([PART] if framework.parts else []),
-        *([BRACE, NOZZLE] if framework.braces else []),
+        *([BRACE, NOZZLE, ON_KNOT] if framework.braces else []),
         *([TIP] if cells_of.TIP in cells else []),
         *([DIP] if cells_of.DIP in cells else []),
         *([LOCK] if framework.locks else []),
@@ -207,7 +213,7 @@ def _about_pictures(book: Book) -> list[str]:
     return [
         voice.say("What a step adds is in full colour; what stands is pale or cut away."),
         *(
-            [voice.say("Signs on balloons stand for colours: see the table of balloons.")]
+            [voice.say("Signs on balloons tell colour and kind: see the table of balloons.")]
             if several
             else []
         ),

@@ -15,7 +15,7 @@ from buildplan.drawing.maps.blocks import joints_shown
 from buildplan.drawing.maps.joint_map import joint_map
 from buildplan.drawing.marks import Box, Picture
 from buildplan.framework.model import Framework
-from buildplan.language.phrases import number_ranges, sentences
+from buildplan.language.phrases import sentences, short_ranges
 from buildplan.sequence.courses import loose_chains
 from buildplan.sequence.model import Kind, Step
 
@@ -83,7 +83,7 @@ def index_words(book: Book, step: Step, page: int) -> tuple[str, str]:
         return joints_words([join.joints[0] for join in joins], book.voice), found
     if is_by_brace(book):
         braces = [operation.brace for operation in step.of_kind(Kind.BRACE)]
-        return number_ranges(book.voice, braces), found
+        return short_ranges(braces), found
     return book.told(step).title, found
 
 
@@ -176,10 +176,7 @@ def how_to_read(book: Book) -> str:
             if any(loose_chains(part) for part in _built_alone(framework))
             else "",
         )
-    return voice.say(
-        "The piece unrolled flat. Each row is a long chain, each column a brace; "
-        "where lines meet, knots are brought together under one lock."
-    )
+    return voice.say("The piece unrolled flat. Each row is a long chain, each column a brace.")
 
 
 def _built_alone(framework: Framework) -> list[Framework]:

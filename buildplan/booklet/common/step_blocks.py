@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence, Set
+from collections.abc import Mapping, Sequence, Set
 from itertools import groupby
+from types import MappingProxyType
 
 from reportlab.platypus import Flowable
 
@@ -28,6 +29,7 @@ from buildplan.booklet.common.panel_rows import (
 )
 from buildplan.booklet.common.phone_code import STEPS_MM
 from buildplan.booklet.common.spurs import spur_of_step, spur_pictures, spur_place
+from buildplan.booklet.common.step_links import looked_up
 from buildplan.booklet.common.step_moves import corner_of, how_to, new_moves
 from buildplan.booklet.common.step_pictures import (
     CELL_WIDTH,
@@ -75,23 +77,25 @@ def step_block(
     step: Step,
     before: Sequence[Flowable] = (),
     taught: Set[Kind] = frozenset(),
+    practised: Mapping[int, str] = MappingProxyType({}),
     *,
     below_notice: bool = False,
 ) -> Stack:
     """A step, and what comes `before` it, on one page if a page has room for them; else what comes
     before has the page before it. What is learnt before work on the piece has its hand moves; those
-    of `taught` kinds of work are shown elsewhere. What stands below a title and a notice is parted
-    rather than leave those alone on a page."""
+    of `taught` kinds of work are shown elsewhere, at the place that is `practised` of a step. What
+    stands below a title and a notice is parted rather than leave those alone on a page."""
     progress = (step.number, len(book.steps))
     place = Anchor(step_place(step), f"{step.number} {book.told(step).title}", progress)
     if _has_pictures(book, views, step):
         acts = acts_of(book, step, taught)
         moves = [] if acts else _moves(book, step, taught)
         below = () if before else moves
+        aside = looked_up(book, sheets, step, practised)
         body = (
-            _on_the_piece(book, views, sheets, step, below, acts)
+            _on_the_piece(book, views, aside, step, below, acts)
             if views.of(step)
-            else _along_a_spur(book, views, sheets, step, below)
+            else _along_a_spur(book, views, aside, step, below)
         )
         shown = in_rows([[Shown(move)] for move in moves], book.paper.measure)
         before = [Stack([*before, *shown], whole=True)] if before else ()
@@ -115,7 +119,7 @@ def _has_pictures(book: Book, views: Views, step: Step) -> bool:
 
 
 def _along_a_spur(
-    book: Book, views: Views, sheets: MapSheets, step: Step, moves: Sequence[Picture]
+    book: Book, views: Views, aside: Sequence[Flowable], step: Step, moves: Sequence[Picture]
 ) -> list[Flowable]:
     """Title and words beside where it is; the hand moves that are new; the diagrams of the spur;
     its rows and the check."""
@@ -126,7 +130,7 @@ def _along_a_spur(
     rest = [*map(plain, turn.lines[len(singles) :]), check_words(book, step)]
     where = spur_place(book, views.progress, step, PLACE, book.told(step).title)
     return [
-        *told_with_moves(book, sheets, step, (), (where,)),
+        *told_with_moves(book, aside, step, (), (where,)),
         *in_rows(drawn, measure),
         *in_columns(singles, measure),
         Items(rest, ticked=True, gap=ROW_GAP),
@@ -161,7 +165,7 @@ def _moves(book: Book, step: Step, taught: Set[Kind]) -> list[Picture]:
 def _on_the_piece(
     book: Book,
     views: Views,
-    sheets: MapSheets,
+    beside: Sequence[Flowable],
     step: Step,
     moves: Sequence[Picture],
     acts: Sequence[Flowable],
@@ -182,7 +186,7 @@ def _on_the_piece(
         [Items([check_words(book, step)], ticked=True, gap=ROW_GAP), *ballast_link(book, step)]
     )
     aside = [] if has_place else [panels.where]
-    head = [*told_with_moves(book, sheets, step, moves, aside), *acts]
+    head = [*told_with_moves(book, beside, step, moves, aside), *acts]
     if has_place and not alone and measure >= ABREAST_FROM:
         if closeups == 1:  # what is to be ticked has the room between the pictures
             ticked = Items([*map(plain, turns[0]), check_words(book, step)], ticked=True)

@@ -212,7 +212,7 @@ def _closeup(
         "balloons": adds_words(book, step),
     }
     if camera.name == ACROSS:  # not the seat of all other braces
-        title = f"{title} {book.voice.say('across the corner')}".strip()
+        title = f"{title} {book.voice.say('from across')}".strip()
     alt = (
         book.voice.say(
             "Close-up of step {number}, {turn}, seen {seen}. New: {balloons}.",

@@ -1,4 +1,4 @@
-"""The words of a step: its title beside where it is on the map, what is told, what is ticked; with
+"""The words of a step: its title beside what is looked up with it, what is told, what is ticked; with
 hand moves beside them."""
 
 from __future__ import annotations
@@ -10,8 +10,6 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.ballasting import ballast_row, is_ballasted
 from buildplan.booklet.common.book import Book
-from buildplan.booklet.common.map_links import to_the_map
-from buildplan.booklet.common.map_sheets import MapSheets
 from buildplan.booklet.common.panel_rows import in_rows
 from buildplan.document.blocks import Shown, Words
 from buildplan.document.layout import Columns
@@ -20,14 +18,19 @@ from buildplan.drawing.marks import Picture
 from buildplan.sequence.model import Kind, Stage, Step
 
 PLACE = (84.0, 62.0)
+ASIDE = 102.0  # of what leads to other pages, on one line
 COLUMN_GAP = 14.0
 LEAST_WORDS = 230.0  # so wide are words beside a hand move
 
 
 def told_with_moves(
-    book: Book, sheets: MapSheets, step: Step, moves: Sequence[Picture], aside: Sequence[Picture]
+    book: Book,
+    links: Sequence[Flowable],
+    step: Step,
+    moves: Sequence[Picture],
+    aside: Sequence[Picture],
 ) -> list[Flowable]:
-    """Title and words, and the hand moves that are new: the first of them beside the words where
+    """Title and words beside `links` to other pages, and the hand moves that are new: the first of them beside the words where
     that takes no more rows of pictures. The small picture of where goes with them, or stands beside
     the words where there are none or it would have a row to itself."""
     measure = book.paper.measure
@@ -38,8 +41,8 @@ def told_with_moves(
         beside = 1 + _rows_of(last[1:], measure)
         if beside <= _rows_of(last, measure):
             rest = in_rows([[Shown(one)] for one in last[1:]], measure)
-            return [_head(book, sheets, step, where, moves[0]), *rest]
-    head = _head(book, sheets, step, where)
+            return [_head(book, links, step, where, moves[0]), *rest]
+    head = _head(book, links, step, where)
     head.keepWithNext = True
     return [head, *in_rows([[Shown(one)] for one in last], measure)]
 
@@ -50,18 +53,18 @@ def _rows_of(pictures: Sequence[Picture], measure: float) -> int:
 
 def _head(
     book: Book,
-    sheets: MapSheets,
+    links: Sequence[Flowable],
     step: Step,
     where: Picture | None,
     move: Picture | None = None,
 ) -> Columns:
-    """The title and words of work on the piece, and beside them where it is on the map and, if they
+    """The title and words of work on the piece, and beside them what leads to other pages and, if they
     are given, the small picture of where on the whole piece and a hand move."""
     words: list[Flowable] = [Words(markup, style) for style, markup in paragraphs(book, step)]
-    wide = max(PLACE[0], move.width if move else 0.0)
+    wide = max(ASIDE, move.width if move else 0.0)
     shares = (book.paper.measure - wide - COLUMN_GAP, wide)
     drawn = [Shown(one) for one in (where, move) if one]
-    beside = [*to_the_map(book, sheets, step), *drawn]
+    beside = [*links, *drawn]
     return Columns(([_title_words(book, step), *words], beside), shares, gap=COLUMN_GAP, after=4.0)
 
 

@@ -26,10 +26,7 @@ LESSONS: Mapping[Kind, Lesson] = {
     Kind.SIZE: Lesson(
         mark("Size"),
         mark("A balloon too large or small pulls its neighbours away: the piece does not close."),
-        mark(
-            "filling no further than the gauge: latex gives a moment longer, and the balloon ends "
-            "up small."
-        ),
+        mark("filling no further than the gauge: latex gives, and the balloon ends up small."),
     ),
     Kind.PAIR: Lesson(
         mark("Pair"),
@@ -53,12 +50,12 @@ LESSONS: Mapping[Kind, Lesson] = {
     ),
     Kind.TAG: Lesson(
         mark("Tag"),
-        mark("Joints are called by name on every page; tags end all doubt."),
+        mark("Joints are called by name on every page."),
         mark("miscounting: one tag a joint off, and all that follow."),
     ),
     Kind.LAY: Lesson(
         mark("Lay in place"),
-        mark("Chains in their true place are within reach, and braces find their joints."),
+        mark("In its true place every joint is within reach."),
         mark("front and back changed over, or an inner chain outside an outer one."),
     ),
     Kind.BRACE: Lesson(
@@ -100,14 +97,14 @@ LESSONS: Mapping[Kind, Lesson] = {
 
 CORNERS = Lesson(
     mark("Turn a corner"),
-    mark("There outer and inner chains go on by different numbers of balloons: the piece bends."),
+    mark("Outer and inner chains go on by different numbers of balloons."),
     mark("going on by habit with the next joint of every chain."),
 )
 
 # Tagging chains whose joints do not count along them: every knot has its name on its row.
 TAGGED_BY_ROW = Lesson(
     mark("Tag"),
-    mark("Joints are called by name on every page; tags end all doubt."),
+    mark("Joints are called by name on every page."),
     mark("leaving out a knot: every tag after it is wrong. The last name falls on the last end."),
 )
 

@@ -56,8 +56,11 @@ def _signed(book: Book, steps: Sequence[Step]) -> str:
     stages = {operation.stage for operation in _operations(steps)}
     told = [voice.say(SIGNED[stage]) for stage in Stage if stage in stages]
     if Stage.BRACE in stages and Kind.BRACE not in kinds:
-        told[told.index(voice.say(SIGNED[Stage.BRACE]))] = voice.say(
-            "every knot and free end at the joint of its tag"
+        ends = any(not long.chain.closed for long in book.framework.chains)
+        told[told.index(voice.say(SIGNED[Stage.BRACE]))] = (
+            voice.say("every knot and free end at the joint of its tag")
+            if ends
+            else voice.say("every knot at the joint of its tag")
         )
     return "; ".join(told)
 

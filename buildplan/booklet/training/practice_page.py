@@ -10,9 +10,9 @@ from reportlab.platypus import Flowable
 from buildplan.booklet.common.acts import told_in_order
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import ON_THE_PIECE
-from buildplan.booklet.common.map_sheets import step_place
 from buildplan.booklet.common.panel_rows import in_rows
 from buildplan.booklet.common.step_blocks import MOST_EMPTY, PICTURE_HEIGHT
+from buildplan.booklet.common.step_links import page_of_step
 from buildplan.booklet.common.step_moves import act_moves, corner_of, first_moves
 from buildplan.booklet.common.step_pictures import CELL_HEIGHT, CELL_WIDTH
 from buildplan.booklet.training.pages import BEGINNER, DATE_LINE, LINE, in_fives, minutes_of
@@ -21,10 +21,10 @@ from buildplan.booklet.training.teaching import lessons_of
 from buildplan.design.measures import gauged_words
 from buildplan.document.blocks import Items, Shown, Stack, Words
 from buildplan.document.layout import beside
-from buildplan.document.links import PageLink
+from buildplan.document.links import Anchor
 from buildplan.document.printing import Section
 from buildplan.document.tables import Grid
-from buildplan.document.text import plain, strong, underlined
+from buildplan.document.text import plain, strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.cell_diagrams import cell_diagram
 from buildplan.drawing.labelled import labelled_picture
@@ -159,6 +159,7 @@ def _on_the_piece(book: Book, own: Book, made: Practice, step: Step, said: StepW
     new = [act for act in said.acts if act.kind in shown or act.kind not in known]
     acts = told_in_order(new, shown, book.paper.measure)
     blocks = [
+        Anchor(_place(step)),
         Words(strong(said.title), after=3.0, keep=True),
         *([*acts, *_listed([plain(row) for row in rows])] if said.acts else ()),
         *(() if said.acts else _how(book, learnt, step)),
@@ -169,16 +170,34 @@ def _on_the_piece(book: Book, own: Book, made: Practice, step: Step, said: StepW
 
 def _how(book: Book, learnt: Sequence[Step], step: Step) -> list[Flowable]:
     """Where the words for a step are, if it is the first of its kind: at that of the piece."""
+    told = _told_at(book, learnt, step)
+    return [] if told is None else [page_of_step(book.voice, told, after=4.0)]
+
+
+def practised_at(book: Book, made: Practice | None) -> Mapping[int, str]:
+    """Where the moves of steps are shown with the practice piece, by the number of the step."""
+    if made is None:
+        return {}
+    before = book.steps[: _comes_before(book, made).number - 1]
+    found: dict[int, str] = {}
+    for step in _shown(made):
+        told = _told_at(book, [*before, *made.steps[: step.number - 1]], step)
+        if step.kind in ON_THE_PIECE and told is not None:
+            found[told.number] = _place(step)
+    return found
+
+
+def _place(step: Step) -> str:
+    return f"practice {step.number}"
+
+
+def _told_at(book: Book, learnt: Sequence[Step], step: Step) -> Step | None:
+    """The first step of the piece that does what a step of the practice piece does, if that has
+    not been `learnt`."""
     alike = [one for one in book.steps if _sort_of(one) == _sort_of(step)]
     if not alike or any(_sort_of(one) == _sort_of(step) for one in learnt):
-        return []
-    voice, number = book.voice, alike[0].number
-
-    def words(page: int) -> str:
-        return voice.say("How it is done: step {step}, page {page}", step=number, page=page)
-
-    place = step_place(alike[0])
-    return [PageLink(place, lambda page: underlined(words(page)), words, after=4.0)]
+        return None
+    return alike[0]
 
 
 def _sort_of(step: Step) -> Hashable:

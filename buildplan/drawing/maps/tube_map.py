@@ -90,14 +90,14 @@ def _legend_items(grid: StripGrid) -> list[Item]:
     if framework.locks:
         items.append((Sign.LOCK, voice.say_in("legend", "lock")))
     named = [
-        voice.say_in("legend", "chain {letter}", letter=grid.names.short(chain.letter))
+        voice.say_in("legend", "chain {letter}, thick", letter=grid.names.short(chain.letter))
         for chain in framework.chains
     ]
     items += chain_items(framework, named, voice)
     items.append((Sign.WAY, voice.say_in("legend", "joint 1 to joint 2")))
-    items.append((BRACE, voice.say_in("legend", "brace balloon")))
+    items.append((BRACE, voice.say_in("legend", "brace balloon, thin")))
     if any(brace.shared for brace in framework.braces):
-        items.append((SHARED, voice.say_in("legend", "brace balloon of two braces")))
+        items.append((SHARED, voice.say_in("legend", "brace balloon of two braces, double")))
     if framework.singles:
-        items.append((SINGLE, voice.say_in("legend", "single")))
+        items.append((SINGLE, voice.say_in("legend", "single, dotted")))
     return items

@@ -18,6 +18,7 @@ from buildplan.drawing.techniques.braces import (
     tie_single,
     wrap_brace,
 )
+from buildplan.drawing.techniques.closing_tie import begin_brace, close_brace, goes_round
 from buildplan.drawing.techniques.joints import balloons_brought, join_chains
 from buildplan.drawing.techniques.knots import chain_pairs, pair_rounds, tie_off, tie_pair
 from buildplan.drawing.techniques.laying import lay_course
@@ -41,7 +42,7 @@ TECHNIQUES: Mapping[Kind, tuple[Technique, ...]] = MappingProxyType(
         Kind.CLOSE_RING: (close_ring,),
         Kind.TAG: (tag_joints,),
         Kind.LAY: (lay_course,),
-        Kind.BRACE: (brace_chain, wrap_brace, settle_joint),
+        Kind.BRACE: (brace_chain, wrap_brace, begin_brace, close_brace, settle_joint),
         Kind.SINGLE: (tie_end, tie_single),
         Kind.JOIN: (join_chains,),
         Kind.TURN_OVER: (turn_over,),
@@ -110,8 +111,7 @@ def _moves_of(
     if first.kind is Kind.CHAIN:
         return (chain_pairs(framework, voice, first.links),)
     if first.kind is Kind.BRACE and first.links:
-        number = next(b.number for b in framework.braces if first.links[0] in b.links)
-        return (wrap_brace(framework, voice, number), settle_joint(framework, voice))
+        return _brace_moves(framework, first, voice)
     if first.kind is Kind.LAY:
         own = framework.built_with(first.joints[0])
         coming = [one for one in own.chains if not {*one.chain.links}.isdisjoint(first.links)]
@@ -128,6 +128,19 @@ def _moves_of(
     return technique_pictures(framework, first.kind, voice)
 
 
+def _brace_moves(framework: Framework, first: Operation, voice: Voice) -> tuple[Picture, ...]:
+    """The way of a brace, how its ends are tied, and how its knots settle."""
+    brace = next(b for b in framework.braces if first.links[0] in b.links)
+    ends: tuple[Picture, ...] = (tie_end(framework, voice),)
+    if goes_round(brace):
+        ends = tuple(draw(framework, voice, brace.number) for draw in (begin_brace, close_brace))
+    return (
+        wrap_brace(framework, voice, brace.number),
+        *ends,
+        settle_joint(framework, voice),
+    )
+
+
 def technique_pictures(framework: Framework, kind: Kind, voice: Voice) -> tuple[Picture, ...]:
     """The pictures of one kind of work that have something to show for this piece."""
     return tuple(
@@ -136,6 +149,8 @@ def technique_pictures(framework: Framework, kind: Kind, voice: Voice) -> tuple[
 
 
 def _applies(draw: Technique, framework: Framework) -> bool:
+    if draw in (begin_brace, close_brace):
+        return bool(framework.braces) and goes_round(framework.braces[0])
     if draw in (wrap_brace, settle_joint):
         return bool(framework.braces)
     if draw is brace_chain:
