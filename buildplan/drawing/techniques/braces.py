@@ -32,7 +32,8 @@ from buildplan.language.messages import mark
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 
-ONE_CHAIN_HEIGHT = 62.0
+ONE_CHAIN_HEIGHT = 72.0
+FIRST_END, PITCH, FAT = 46.0, 40.0, 34.0  # of short chains: where they begin, and their balloons
 
 # by the number of balloons
 SHORT_CHAINS = {
@@ -53,16 +54,31 @@ def brace_chain(
     colour = framework.balloons[balloon].colour if balloon else palette(framework).brace
     marks: list[Mark] = []
     for row, size in enumerate(wanted):
-        y = (96.0, 34.0)[row] if len(wanted) > 1 else 24.0
-        ends = [34.0 + 45 * i for i in range(size + 1)]
+        y = (100.0, 34.0)[row] if len(wanted) > 1 else 34.0
+        ends = [FIRST_END + PITCH * i for i in range(size + 1)]
+        marks += _free_ends(ends[0], ends[-1], y, colour, closed=size % 2 == 1)
         for a, b in pairwise(ends):
-            marks += link((a + 1, y), (b - 1, y), 37, colour)
+            marks += link((a + 1, y), (b - 1, y), FAT, colour)
         for i, x in enumerate(ends[1:-1], 1):
             marks += knot((x, y), 0, colour, 3.0)
-            marks.append(words((x, y + 24), voice.say("necks") if i % 2 else voice.say("tails")))
+            marks.append(words((x, y + 22), voice.say("necks") if i % 2 else voice.say("tails")))
+        if size % 2:
+            marks.append(words((ends[-1] + 12, y - 29), voice.say("closed neck"), "end"))
         marks += badge((14, y), str(size))
     drawn = picture(marks, sentences(*(voice.say(SHORT_CHAINS[size]) for size in wanted)))
     return drawn if len(wanted) > 1 else replace(drawn, height=ONE_CHAIN_HEIGHT)
+
+
+def _free_ends(left: float, right: float, y: float, colour: str, closed: bool) -> list[Mark]:
+    """The free ends of a short chain: a tail, and another or a neck `closed` by its own knot."""
+    tail = Strand(((left, y, 0), (left - 6, y, 0), (left - 11, y, 0)), colour, 4.5)
+    marks = [*weave([tail]), *tail_end(tail)]
+    reach = 16 if closed else 11
+    end = Strand(((right, y, 0), (right + reach / 2, y, 0), (right + reach, y, 0)), colour, 4.5)
+    marks += weave([end])
+    if not closed:
+        return [*marks, *tail_end(end)]
+    return [*marks, *knot((right + 4, y), 0, colour, 3.0), *lip(end)]
 
 
 def _tube_corners(count: int) -> list[tuple[Point, float]]:
@@ -208,11 +224,11 @@ def tie_single(framework: Framework, voice: Voice) -> Picture:
     marks += joint_marks(back, radius, single.neck, skipped=True, locked=False, repeat=False)
     near, far = between(front, back, 0.06), (120.0, 61.0)
     marks += link(near, far, 40, colours.brace)
-    neck = Strand(((*far, 0), (125, 64, 0), (130, 70, 0)), colours.brace, 4.5)
+    neck = Strand(((*far, 0), (127, 66, 0), (136, 74, 0)), colours.brace, 4.5)
     marks += weave([neck])
-    marks += knot((126, 66), 45, colours.brace, 3.0)
+    marks += knot((125, 65), 42, colours.brace, 3.0)
     marks += lip(neck)
-    marks += move([(133, 74), (136, 81), (140, 89)])  # from the neck to its joint
+    marks += move([(139, 79), (141, 84), (143, 90)])  # from the neck to its joint
     marks += joint_marks(front, radius, single.tail, skipped=True, locked=False, repeat=False)
     marks += [
         words((150, 72 - 10 * line), text, "start")

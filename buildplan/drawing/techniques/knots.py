@@ -255,17 +255,17 @@ def tie_off(framework: Framework, voice: Voice, link_id: str = "") -> Picture:
     if link_id:
         colour = framework.balloons[framework.link[link_id].balloon].colour
     strand = closing_strand(colour)
-    short = Strand(((160, 26, 0), (166, 26, 0), (173, 26, 0)), colour, 5.0)
+    short = Strand(((146, 26, 0), (160, 26, 0), (175, 26, 0)), colour, 5.0)
     marks: list[Mark] = [
         *link((22, 84), (92, 84), 62, colour),
         *weave([strand]),
         *lip(strand),
         *move([(197, 119), (205, 121), (214, 120)]),
-        *link((116, 26), (160, 26), 38, colour),
+        *link((104, 26), (147, 26), 38, colour),
         *weave([short]),
-        *knot((165, 26), 0, colour, 3.2),
+        *knot((154, 26), 0, colour, 3.4),
         *lip(short),
-        words((180, 23), voice.say_in("neck", "closed"), "start"),
+        words((182, 23), voice.say_in("neck", "closed"), "start"),
     ]
     return picture(
         marks,
