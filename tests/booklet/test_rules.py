@@ -55,9 +55,7 @@ def pages_of_steps(name: str, paper: str) -> dict[int, set[int]]:
         title = re.compile(rf"(?<!\d){step.number} {re.escape(book.told(step).title)}")
         texts = enumerate(shipped.page_texts(name, paper), 1)
         found[step.number] = {
-            page
-            for page, text in texts
-            if re.search(r"step \d+ of \d+", text) and title.search(text)
+            page for page, text in texts if re.search(r"step \d+/\d+", text) and title.search(text)
         }
         found[step.number] |= with_pictures.get(step.number, set())
     return found

@@ -16,7 +16,7 @@ from buildplan.booklet.editions import print_booklet
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
 
-PROGRESS = re.compile(r"step \d+ of \d+")
+PROGRESS = re.compile(r"step \d+/\d+")
 # another piece, which stands among the steps
 PRACTICE = re.compile(r"A first practice piece.*?Shown and done[^\n]*", re.DOTALL)
 BALLOONS = """

@@ -95,9 +95,9 @@ def _legend_items(grid: StripGrid) -> list[Item]:
     ]
     items += chain_items(framework, named, voice)
     items.append((Sign.WAY, voice.say_in("legend", "joint 1 to joint 2")))
-    items.append((BRACE, voice.say_in("legend", "brace balloon, thin")))
+    items.append((BRACE, voice.say_in("legend", "of a brace, thin")))
     if any(brace.shared for brace in framework.braces):
-        items.append((SHARED, voice.say_in("legend", "brace balloon of two braces, double")))
+        items.append((SHARED, voice.say_in("legend", "of two braces, double")))
     if framework.singles:
         items.append((SINGLE, voice.say_in("legend", "single, dotted")))
     return items
