@@ -84,13 +84,13 @@ def before_standing(book: Book, step: Step) -> Sequence[Flowable]:
     ready = []
     if book.examination.wind.ballast_at:
         ready.append(
-            voice.say("Ballast lies ready: {each} for each of {joints}", **_masses(book))
+            voice.say("Ballast lies ready")
             if is_ballasted(book, step)
             else voice.say("Ballast is on: {each} at each of {joints}", **_masses(book))
         )
     rows = [
         *map(strong, all_locked(book)),
-        voice.say("The way to its place is clear, and so are exits and sockets"),
+        voice.say("The way to its place is clear"),
         voice.say(
             "{people} people or more are there, shoes on, hands free",
             people=strong(voice.whole(lifters(book.shape))),

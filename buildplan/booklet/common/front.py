@@ -213,11 +213,7 @@ def _about_pictures(book: Book) -> list[str]:
     several = len(set(book.patterns.values())) > 1
     return [
         voice.say("What a step adds is in full colour; what stands is pale or cut away."),
-        *(
-            [voice.say("Signs on balloons tell colour and kind: see the table of balloons.")]
-            if several
-            else []
-        ),
+        *([voice.say("Signs on balloons: see the table of balloons.")] if several else []),
     ]
 
 

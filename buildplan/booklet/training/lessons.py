@@ -45,7 +45,7 @@ LESSONS: Mapping[Kind, Lesson] = {
     ),
     Kind.CLOSE_RING: Lesson(
         mark("Close a ring"),
-        mark("The closing knot is joint 1: all counting starts there."),
+        mark("All counting starts at its closing knot."),
         mark("closing a chain that is twisted."),
     ),
     Kind.TAG: Lesson(

@@ -60,7 +60,7 @@ def _lesson(voice: Voice, lesson: Lesson) -> Words:
         sentences(
             strong(voice.say("Learn: {lesson}.", lesson=voice.say(lesson.title))),
             plain(voice.say(lesson.why)),
-            strong(voice.say("Usual mistake:")),
+            strong(voice.say("Mistake:")),
             plain(voice.say(lesson.mistake)),
         )
     )
