@@ -12,7 +12,6 @@ from types import MappingProxyType
 
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.techniques.braces import (
-    brace_chain,
     settle_joint,
     tie_end,
     tie_single,
@@ -24,6 +23,7 @@ from buildplan.drawing.techniques.knots import chain_pairs, pair_rounds, tie_off
 from buildplan.drawing.techniques.laying import lay_course
 from buildplan.drawing.techniques.locks import tie_parts, twist_lock
 from buildplan.drawing.techniques.rings import close_ring
+from buildplan.drawing.techniques.short_chains import brace_chain
 from buildplan.drawing.techniques.tags import tag_joints
 from buildplan.drawing.techniques.work import size_balloons, stand_up, turn_over
 from buildplan.framework.model import Framework, Role
