@@ -1,5 +1,5 @@
-"""The words of a step: its title beside what is looked up with it, what is told, what is ticked; with
-hand moves beside them."""
+"""The words of a step: its title beside what is looked up with it, what is told, what is ticked;
+with hand moves beside them."""
 
 from __future__ import annotations
 
@@ -30,9 +30,9 @@ def told_with_moves(
     moves: Sequence[Picture],
     aside: Sequence[Picture],
 ) -> list[Flowable]:
-    """Title and words beside `links` to other pages, and the hand moves that are new: the first of them beside the words where
-    that takes no more rows of pictures. The small picture of where goes with them, or stands beside
-    the words where there are none or it would have a row to itself."""
+    """Title and words beside `links` to other pages, and the hand moves that are new: the first of
+    them beside the words where that takes no more rows of pictures. The small picture of where goes
+    with them, or stands beside the words where there are none or it would have a row to itself."""
     measure = book.paper.measure
     with_place = _rows_of([*moves, *aside], measure) == _rows_of(moves, measure)
     last = [*moves, *(aside if with_place else ())]
@@ -58,8 +58,8 @@ def _head(
     where: Picture | None,
     move: Picture | None = None,
 ) -> Columns:
-    """The title and words of work on the piece, and beside them what leads to other pages and, if they
-    are given, the small picture of where on the whole piece and a hand move."""
+    """The title and words of work on the piece, and beside them what leads to other pages and, if
+    they are given, the small picture of where on the whole piece and a hand move."""
     words: list[Flowable] = [Words(markup, style) for style, markup in paragraphs(book, step)]
     wide = max(ASIDE, move.width if move else 0.0)
     shares = (book.paper.measure - wide - COLUMN_GAP, wide)
