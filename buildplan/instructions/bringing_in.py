@@ -13,12 +13,13 @@ from buildplan.instructions.coming import (
     way_on_of,
 )
 from buildplan.instructions.context import Context
+from buildplan.instructions.grammar import chain_letters
 from buildplan.instructions.model import Doing
 from buildplan.instructions.moves import Hand
 from buildplan.instructions.ways import ways_told
 from buildplan.language.phrases import first_to_last, sentences
 from buildplan.language.voice import Voice
-from buildplan.sequence.laid import row_of
+from buildplan.sequence.laid import rows_of
 from buildplan.sequence.model import Kind, Step
 
 
@@ -85,7 +86,7 @@ def _placing(context: Context, step: Step) -> list[str]:
 
 def _laid(context: Context, step: Step) -> list[str]:
     """Where the first chains of a piece lie to one another."""
-    course, row = round_of(context, step), row_of(coming(context, step))
+    course, rows = round_of(context, step), rows_of(coming(context, step))
     if course is not None and course.up is not None:
         told = context.voice.say(
             "Chain {ring} lies flat, chain {zigzag} round it: every second knot at the knot of"
@@ -93,10 +94,16 @@ def _laid(context: Context, step: Step) -> list[str]:
             ring=course.ring.letter,
             zigzag=course.up.letter,
         )
-    elif row is not None:
+    elif len(rows) > 1:
+        told = context.voice.say(
+            "Chains {rows} lie along the foot, every other chain up from the joint where it"
+            " begins.",
+            rows=chain_letters(context.voice, [row.letter for row in rows]),
+        )
+    elif rows:
         told = context.voice.say(
             "Chain {row} lies along the foot, every other chain up from the joint where it begins.",
-            row=row.letter,
+            row=rows[0].letter,
         )
     else:
         return []

@@ -42,10 +42,19 @@ def goes_about(ring: LongChain, zigzag: LongChain) -> bool:
     return closed and alternate and len(joints) == 2 * len(own) and own <= set(joints)
 
 
-def row_of(coming: Sequence[LongChain]) -> LongChain | None:
-    """The row among chains that come in, if all others begin at its joints, one at each."""
-    for row in coming:
-        begun = [one.chain.joints[0] for one in coming if one is not row]
-        if begun and not row.chain.closed and set(begun) <= set(row.chain.joints):
-            return row if len(set(begun)) == len(begun) else None
-    return None
+def rows_of(coming: Sequence[LongChain]) -> Sequence[LongChain]:
+    """The rows among chains that come in, if all others begin at their joints, one at each, and
+    lead away from them; none where that is not so."""
+    if any(one.chain.closed for one in coming):
+        return ()
+    rows = [
+        one
+        for one in coming
+        if any(other.chain.joints[0] in one.chain.joints[1:] for other in coming)
+    ]
+    along = [joint for row in rows for joint in row.chain.joints]
+    others = [one for one in coming if one not in rows]
+    feet = [one.chain.joints[0] for one in others]
+    away = all(set(one.chain.joints[1:]).isdisjoint(along) for one in others)
+    once = len(set(along)) == len(along) and len(set(feet)) == len(feet)
+    return rows if feet and away and once and set(feet) <= set(along) else ()

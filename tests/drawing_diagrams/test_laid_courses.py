@@ -11,12 +11,12 @@ from diagram_pieces import assert_inside, assert_readable, built
 
 from buildplan.drawing.marks import Label, Picture, Point, Stamp
 from buildplan.drawing.techniques.joints import join_chains
-from buildplan.drawing.techniques.rounds import lay_round, lay_row, set_round
+from buildplan.drawing.techniques.rounds import lay_round, lay_rows, set_round
 from buildplan.drawing.techniques.strips import colour_strip
 from buildplan.framework.chain_roles import RING, ROW, UPRIGHT, ZIGZAG
 from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
-from buildplan.sequence.laid import round_course, row_of
+from buildplan.sequence.laid import round_course, rows_of
 from buildplan.shape.finding import find_shape
 
 COLUMN = {"rings": 3, "ring": "long", "between": "cross", "lock": "lock"}
@@ -83,13 +83,29 @@ def test_the_chains_of_a_wall_stand_on_the_joints_of_its_row() -> None:
     rows = [one for one in framework.chains if one.role is ROW]
     uprights = [one for one in framework.chains if one.role is UPRIGHT]
     row, coming = rows[0], [rows[0], *uprights]
-    assert row_of(coming) == row
-    picture = lay_row(framework, Voice(), row, coming, 1)
+    assert rows_of(coming) == [row]
+    picture = lay_rows(framework, Voice(), [row], coming, 1)
     at = dict(places(picture))
     xs = [at[joint][0] for joint in row.chain.joints if joint in at]
     assert xs == sorted(xs)
     for one in uprights:
         assert at[one.letter][0] == at[one.chain.joints[0]][0]
+
+
+def test_the_rows_beside_a_doorway_lie_with_a_gap_between_them() -> None:
+    opening = {"along": 2, "up": 0, "wide": 2, "high": 2}
+    framework = built({"wall": {"across": 6, "up": 4, "layers": 1, "openings": [opening], **WALL}})
+    rows = [one for one in framework.chains if one.role is ROW][:2]
+    uprights = [one for one in framework.chains if one.role is UPRIGHT]
+    feet = {joint for row in rows for joint in row.chain.joints}
+    coming = [*rows, *(one for one in uprights if one.chain.joints[0] in feet)]
+    assert list(rows_of(coming)) == rows
+    at = dict(places(lay_rows(framework, Voice(), rows, coming, 1)))
+    left, right = ([at[joint][0] for joint in row.chain.joints] for row in rows)
+    assert right[0] - left[-1] > left[1] - left[0]
+    # of a solid no chain lies along a foot while others lead up from it
+    solid = built({"solid": {"shape": "tetrahedron", "edge": "long", "lock": "lock"}})
+    assert not rows_of(solid.chains)
 
 
 @pytest.mark.parametrize("width", [120.0, 480.0])

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence, Set
+from itertools import groupby
 from string import ascii_lowercase
 
 from reportlab.platypus import Flowable
@@ -62,15 +63,23 @@ def _of(act: Doing, pictures: Mapping[Kind, Sequence[Picture]]) -> Sequence[Pict
 
 
 def _in_rows(cells: Sequence[Sequence[Flowable]]) -> Iterator[Sequence[Sequence[Flowable]]]:
-    """Cells as they stand side by side: two with pictures, one with and one without, or one
-    without."""
+    """Cells as they stand in columns side by side: a picture and the next, or all words up to the
+    next; words before an odd picture; else words right across."""
+    runs = [run for drawn, some in groupby(cells, key=_is_drawn) for run in _split(drawn, [*some])]
     at = 0
-    while at < len(cells):
-        drawn = [_is_drawn(cell) for cell in cells[at:]]
+    while at < len(runs):
+        drawn = [_is_drawn(run[0]) for run in runs[at:]]
         alone = not drawn[0] and [*drawn[1:], False].index(False) % ABREAST == 0
         across = 1 if alone else ABREAST
-        yield cells[at : at + across]
+        yield [[block for cell in run for block in cell] for run in runs[at : at + across]]
         at += across
+
+
+def _split(
+    drawn: bool, cells: Sequence[Sequence[Flowable]]
+) -> Iterator[Sequence[Sequence[Flowable]]]:
+    """Cells with pictures one by one, words together."""
+    yield from ([cell] for cell in cells) if drawn else [cells]
 
 
 def _row(cells: Sequence[Sequence[Flowable]]) -> Sequence[Flowable]:

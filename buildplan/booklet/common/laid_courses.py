@@ -9,10 +9,10 @@ import numpy as np
 
 from buildplan.booklet.common.book import Book
 from buildplan.drawing.marks import Picture
-from buildplan.drawing.techniques.rounds import lay_round, lay_row, set_round, stand_round
+from buildplan.drawing.techniques.rounds import lay_round, lay_rows, set_round, stand_round
 from buildplan.framework.model import LongChain
 from buildplan.sequence.directions import Direction
-from buildplan.sequence.laid import RoundCourse, round_course, row_of
+from buildplan.sequence.laid import RoundCourse, round_course, rows_of
 from buildplan.sequence.model import Kind, Step
 
 BACKWARD = frozenset({Direction.CLOCKWISE, Direction.LEFT})
@@ -22,10 +22,10 @@ def laid_pictures(book: Book, step: Step) -> tuple[Picture, ...]:
     """Where the chains of a step lie: a row with its uprights; a ring with its zigzag, or set on
     the one below, where none before was laid so. None of other chains."""
     coming = _coming(book, step)
-    row = row_of(coming)
-    if step.kind is Kind.LAY and row is not None:
-        turn = _turn(book, row)
-        return (lay_row(book.framework, book.voice, row, coming, turn),)
+    rows = rows_of(coming)
+    if step.kind is Kind.LAY and rows:
+        turn = _turn(book, rows[0])
+        return (lay_rows(book.framework, book.voice, rows, coming, turn),)
     course = _round(book, step)
     if course is None:
         return ()

@@ -23,7 +23,9 @@ from buildplan.patterns.globe import Globe
 from buildplan.patterns.solid import Solid
 from buildplan.patterns.tube_keys import Tube
 from buildplan.patterns.wall import Wall
+from buildplan.sequence.courses import in_courses
 from buildplan.sequence.model import Step
+from buildplan.sequence.reach import find_reach
 from buildplan.sequence.steps import plan_steps
 from buildplan.shape.finding import find_shape
 from buildplan.shape.model import Shape
@@ -62,12 +64,14 @@ def practice(
         "colour_pattern": {},
     }
     built = build_framework(design.model_copy(update=changes))
-    made = plan_steps(built)
+    shape = find_shape(built)
+    # what is built course by course begins at the face or pole that it stands on
+    reach = find_reach(built, shape) if in_courses(built) else None
+    made = plan_steps(built, reach=reach)
     taught = {kind for step in steps for kind in step.kinds}
     if not {kind for step in made for kind in step.kinds} <= taught:
         return None
     counts = {key: count for key, count in balloon_counts(built).items() if count}
-    shape = find_shape(built)
     words = tell_steps(made, built, units, voice, told_figures(built, shape, units))
     return Practice(built, shape, made, words, counts)
 

@@ -14,7 +14,6 @@ from buildplan.drawing.techniques.props import (
     Strand,
     link,
     move,
-    palette,
     picture,
     tail_end,
     weave,
@@ -55,10 +54,11 @@ def evenly(line: Sequence[Point], count: int) -> list[Point]:
 def close_ring(framework: Framework, voice: Voice, letters: Collection[str] = ()) -> Picture:
     """The two free ends of a chain brought together, its balloons counted first; of the chains
     with `letters` only, where they are given."""
-    colours = palette(framework)
     closed = [
         c for c in framework.chains if c.chain.closed and (c.letter in letters or not letters)
     ]
+    some = closed[0].chain.links[0] if closed else framework.links[0].id
+    colour = framework.balloons[framework.link[some].balloon].colour
     lengths = [len(c.chain.links) for c in closed]
     alike = len(set(lengths)) == 1
     counts = [f"{c.letter} {voice.whole(len(c.chain.links))}" for c in closed]
@@ -68,13 +68,13 @@ def close_ring(framework: Framework, voice: Voice, letters: Collection[str] = ()
     order = sorted(range(16), key=lambda i: -(points[i][1] + points[i + 1][1]))
     for i in order:
         if i not in (7, 8):
-            marks += link(points[i], points[i + 1], 25, colours.chain)
+            marks += link(points[i], points[i + 1], 25, colour)
     for i in range(3):
         marks.append(words((centre[0] - 8 + 8 * i, centre[1] + 46), "."))
     right, left = points[0], points[-1]
     ends = (
-        Strand(((*left, 0), (left[0] + 8, left[1] - 6, 0), (106, 15, 0)), colours.chain, 4.5),
-        Strand(((*right, 0), (right[0] - 8, right[1] - 6, 0), (114, 15, 0)), colours.chain, 4.5),
+        Strand(((*left, 0), (left[0] + 8, left[1] - 6, 0), (106, 15, 0)), colour, 4.5),
+        Strand(((*right, 0), (right[0] - 8, right[1] - 6, 0), (114, 15, 0)), colour, 4.5),
     )
     marks += weave(ends)
     for end in ends:
@@ -102,7 +102,7 @@ def close_ring(framework: Framework, voice: Voice, letters: Collection[str] = ()
             counts=", ".join(counts),
         ),
     )
-    return with_mistake(drawn, _twisted(colours.chain, voice), (0.0, 0.0), (7.0, 36.0))
+    return with_mistake(drawn, _twisted(colour, voice), (0.0, 0.0), (7.0, 36.0))
 
 
 def _twisted(colour: str, voice: Voice) -> Picture:

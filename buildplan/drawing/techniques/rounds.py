@@ -164,25 +164,35 @@ def set_round(framework: Framework, voice: Voice, course: RoundCourse, turn: int
     )
 
 
-def lay_row(
-    framework: Framework, voice: Voice, row: LongChain, coming: Sequence[LongChain], turn: int
+def lay_rows(
+    framework: Framework,
+    voice: Voice,
+    rows: Sequence[LongChain],
+    coming: Sequence[LongChain],
+    turn: int,
 ) -> Picture:
-    """A row on the floor with the chains that begin at its joints, straight from above, the head
-    of the piece at the top; the row runs to the right where `turn` is 1, to the left where -1."""
-    joints = row.chain.joints
-    more = len(joints) > MOST_ALONG
-    shown = joints[: MOST_ALONG - 1] if more else joints
-    apart = min(ROW_WIDTH / max(len(shown) - (0 if more else 1), 1), 30.0)
+    """A row on the floor, or several with openings between them, and the chains that begin at its
+    joints, straight from above, the head of the piece at the top; rows run to the right where
+    `turn` is 1, to the left where -1."""
+    spots = [
+        (joint, place + number)  # an opening takes a place
+        for place, (number, joint) in enumerate(
+            (number, joint) for number, row in enumerate(rows) for joint in row.chain.joints
+        )
+    ]
+    more = spots[-1][1] >= MOST_ALONG
+    shown = [(joint, place) for joint, place in spots if place < MOST_ALONG - more]
+    apart = min(ROW_WIDTH / max(shown[-1][1] + more, 1), 30.0)
     begin = ROW_X if turn > 0 else ROW_X + ROW_WIDTH
-    at = {joint: (begin + turn * apart * i, ROW_Y) for i, joint in enumerate(shown)}
-    marks = _links(framework, row, at)
+    at = {joint: (begin + turn * apart * place, ROW_Y) for joint, place in shown}
+    marks = [mark for row in rows for mark in _links(framework, row, at)]
     if more:
-        x = begin + turn * apart * (len(shown) - 0.5)
+        x = begin + turn * apart * (shown[-1][1] + 0.5)
         marks += [words((x + turn * 5 * i, ROW_Y), ".") for i in range(3)]
     pitch = min(apart, (LETTERS_Y - 20 - ROW_Y) / MOST_UP)
     for one in coming:
         foot = at.get(one.chain.joints[0])
-        if one is row or foot is None:
+        if one in rows or foot is None:
             continue
         high = min(len(one.chain.links), MOST_UP)
         up = {joint: (foot[0], foot[1] + pitch * i) for i, joint in enumerate(one.chain.joints)}
@@ -193,16 +203,17 @@ def lay_row(
             marks += [words((foot[0], top + 3 + 3 * i), ".") for i in range(3)]
             top += 9
         marks.append(Label((foot[0], top + 6), one.letter, TYPE, INK, bold=True))
-    for joint in shown:
+    for joint in at:
         marks += _disc(framework, at[joint], joint)
+    ends = [first_to_last(voice, row.chain.joints[0], row.chain.joints[-1]) for row in rows]
     return picture(
         marks,
         voice.say(
             "From above: row {row} lies on the floor at the foot, joints {joints} in order; chains"
             " {chains} each lie up from the joint where they begin.",
-            row=row.letter,
-            joints=first_to_last(voice, joints[0], joints[-1]),
-            chains=voice.listed([one.letter for one in coming if one is not row]),
+            row=voice.listed([row.letter for row in rows]),
+            joints=voice.listed(ends),
+            chains=voice.listed([one.letter for one in coming if one not in rows]),
         ),
     )
 
