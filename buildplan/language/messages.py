@@ -23,6 +23,15 @@ class Decimal:
 
 
 @dataclass(frozen=True)
+class Measure:
+    """A length or a speed in the reader's units, and the number that scripts read of it, whatever
+    the reader's."""
+
+    words: Message
+    number: float
+
+
+@dataclass(frozen=True)
 class Listing:
     """Things said one after another: `A, B and C`, or with the style `or`, `A, B or C`."""
 
@@ -47,7 +56,7 @@ class Message:
     whole: bool = False
 
 
-Value = str | int | Decimal | Listing | Message
+Value = str | int | Decimal | Measure | Listing | Message
 
 
 def message(text: str, /, **values: Value) -> Message:

@@ -16,7 +16,7 @@ from babel import Locale
 from babel.lists import format_list
 from babel.numbers import format_decimal, format_percent
 
-from buildplan.language.messages import Decimal, Listing, Message, Style, Value
+from buildplan.language.messages import Decimal, Listing, Measure, Message, Style, Value
 from buildplan.language.shown import shown
 
 DOMAIN = "buildplan"
@@ -88,6 +88,8 @@ class Voice:
                 return self.whole(value)
             case Decimal():
                 return self.decimal(value.value, value.places)
+            case Measure():
+                return self.tell(value.words)
             case Listing():
                 return self.listed([self.tell(item) for item in value.items], value.style)
             case Message(whole=True):

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from buildplan.design.measures import Units, length_words, speed_words
-from buildplan.language.messages import Decimal, message
+from buildplan.language.messages import Decimal, Measure, message
 from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import (
     Estimate,
@@ -58,7 +58,7 @@ def cautions_of(
                 ShapeKind.SAGS,
                 message(
                     "the top is likely to sag by {sag} under its own weight",
-                    sag=length_words(sag.value, units),
+                    sag=Measure(length_words(sag.value, units), 100 * sag.value),
                 ),
                 by_hand(message("try it before the day, and have a pole or a line ready")),
             )
@@ -89,13 +89,14 @@ def cautions_of(
                 joints=shape.standing.feet,
             )
         )
-    if shape.standing.stands and wind.tips_at.value < OUTDOORS_M_PER_S:
+    tips_at = wind.tips_at.value
+    if shape.standing.stands and tips_at < OUTDOORS_M_PER_S:
         cautions.append(
             Problem(
                 ShapeKind.TIPS_IN_A_DRAUGHT,
                 message(
                     "a draught of {speed} tips the piece as it stands",
-                    speed=speed_words(wind.tips_at.value, units),
+                    speed=Measure(speed_words(tips_at, units), tips_at),
                 ),
                 by_hand(
                     message("keep it indoors away from open doors, or tie it to something fixed")

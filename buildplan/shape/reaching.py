@@ -11,7 +11,7 @@ import numpy as np
 from buildplan.design.measures import Units, side_words
 from buildplan.framework.assembly import outer_part
 from buildplan.framework.model import Framework, Part
-from buildplan.language.messages import listing, mark, message
+from buildplan.language.messages import Measure, listing, mark, message
 from buildplan.shape.drawn import words_of
 from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import FloatArray, Shape
@@ -83,8 +83,8 @@ def reaching_past(framework: Framework, shape: Shape, units: Units) -> tuple[Pro
                 "past it on the left and {right} on the right",
                 word=one.word.rpartition(".")[2],
                 parts=listing(one.carriers),
-                left=side_words(one.left_m, units),
-                right=side_words(one.right_m, units),
+                left=_centimetres(one.left_m, units),
+                right=_centimetres(one.right_m, units),
             ),
             to_try(message("make what carries it wider, or the word smaller or shorter")),
             joints=tuple(part.framework.joints[0] for part in one.letters),
@@ -127,7 +127,7 @@ def standing_off(framework: Framework, shape: Shape, units: Units) -> tuple[Prob
             message(
                 TO_THE_RIGHT if one.off_m > 0 else TO_THE_LEFT,
                 part=one.name,
-                off=side_words(abs(one.off_m), units),
+                off=_centimetres(abs(one.off_m), units),
                 parts=listing(one.carriers),
             ),
             to_try(message("make one of them a balloon wider")),
@@ -135,6 +135,11 @@ def standing_off(framework: Framework, shape: Shape, units: Units) -> tuple[Prob
         )
         for one in off_the_middle(framework, shape)
     )
+
+
+def _centimetres(length_m: float, units: Units) -> Measure:
+    """A length as its reader has it; scripts read centimetres."""
+    return Measure(side_words(length_m, units), 100 * length_m)
 
 
 def _carriers(framework: Framework, letters: Sequence[Part]) -> list[Part]:

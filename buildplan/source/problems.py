@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
-from buildplan.language.messages import Decimal, Listing, Message, Value, message
+from buildplan.language.messages import Decimal, Listing, Measure, Message, Value, message
 from buildplan.language.shown import shown
 from buildplan.language.voice import Voice
 from buildplan.source.runs import runs_words
@@ -67,6 +67,8 @@ def _plain(value: Value) -> object:
     match value:
         case Decimal():
             return round(value.value, value.places + 3)
+        case Measure():
+            return round(value.number, 3)
         case Listing():
             return [_plain(item) for item in value.items]
         case Message():

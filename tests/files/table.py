@@ -186,7 +186,7 @@ def row(writer: Writer, moments: int) -> tuple[object, ...]:
         lines, took = tries.learn()
         stops = spread(lines, moments * 3 // 4)
         ended = tries.from_first_write([killed_at(line) for line in stops])
-        over_all = max(1, moments // 20)
+        over_all = max(1, moments // 40)
         ended += [tries.timed(took * (n + 0.5) / over_all) for n in range(over_all)]
         (undisturbed,) = tries.from_first_write([lambda: None])
         rest = moments - len(ended)
