@@ -192,6 +192,7 @@ def gallery(
 ) -> None:
     """Print an index and contact sheets of every design in a folder."""
     from buildplan.booklet.office.gallery import Exhibit, is_design_file, print_gallery
+    from buildplan.business.copies.brand import fonts_of_designs
     from buildplan.commands.files import (
         ProblemsFoundError,
         in_language,
@@ -202,6 +203,7 @@ def gallery(
     from buildplan.commands.many_designs import MANY, each_design
     from buildplan.commands.pieces import book_of
     from buildplan.document.paper import PAPERS
+    from buildplan.drawing.typeset.font_files import with_fonts
 
     voice = Voice(language)
     stem = in_language(f"{folder.resolve().name}-gallery-{paper.value}", voice)
@@ -223,7 +225,10 @@ def gallery(
     for exhibit in exhibits:
         list_problems(folder / exhibit.file, exhibit.book.facts.problems, voice)
     title = voice.say("Gallery of designs")
-    write_whole(target, print_gallery(exhibits, PAPERS[paper.value], title, voice))
+    named = ((exhibit.book.design, folder / exhibit.file) for exhibit in exhibits)
+    with with_fonts(fonts_of_designs(named)):
+        page = print_gallery(exhibits, PAPERS[paper.value], title, voice)
+    write_whole(target, page)
     answer(target)
     if any(exhibit.book.facts.problems for exhibit in exhibits):
         raise ProblemsFoundError

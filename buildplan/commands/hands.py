@@ -43,8 +43,10 @@ def measure(
     """
     from buildplan.booklet.office.measure_page import print_sheet
     from buildplan.business.buying.csv_text import csv_bytes
+    from buildplan.business.copies.brand import fonts_of_designs
     from buildplan.commands.files import refuse_ending, write_whole
     from buildplan.document.paper import PAPERS
+    from buildplan.drawing.typeset.font_files import with_fonts
     from buildplan.hands.sheet import sheet_rows
 
     voice = Voice(language)
@@ -61,7 +63,9 @@ def measure(
         typer.echo(data.decode("utf-8-sig"), nl=False)
     if pdf is not None:
         log = "log.csv" if out is None else out.name
-        write_whole(pdf, print_sheet(piece, log, PAPERS[paper.value], voice))
+        with with_fonts(fonts_of_designs([(piece.design, design)])):
+            page = print_sheet(piece, log, PAPERS[paper.value], voice)
+        write_whole(pdf, page)
         answer(pdf)
 
 

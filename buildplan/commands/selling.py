@@ -53,11 +53,13 @@ def shopping(
         shopping_list,
         shopping_rows,
     )
+    from buildplan.business.copies.brand import fonts_of_designs
     from buildplan.commands.files import refuse_ending, without_events, write_whole
     from buildplan.commands.pieces import read_all
     from buildplan.design.building import build_framework
     from buildplan.design.measures import units_read
     from buildplan.document.paper import PAPERS
+    from buildplan.drawing.typeset.font_files import with_fonts
     from buildplan.hands.reading import read_known
 
     voice = Voice(language)
@@ -69,7 +71,9 @@ def shopping(
     if csv is not None:
         write_whole(csv, csv_bytes(shopping_rows(found, voice)))
     if pdf is not None:
-        write_whole(pdf, print_shopping(found, PAPERS[paper.value], voice))
+        with with_fonts(fonts_of_designs((design, path) for path, design in read.items())):
+            page = print_shopping(found, PAPERS[paper.value], voice)
+        write_whole(pdf, page)
     answer("\n".join(shopping_lines(found, voice)))
 
 
@@ -91,15 +95,21 @@ def event(
 
     Writes a PDF and a table of each list, and prints the path of each.
     """
+    from buildplan.business.copies.brand import fonts_of_designs
     from buildplan.commands.files import in_language, write_whole
     from buildplan.design.event import EVENT_SUFFIX, read_event
     from buildplan.design.translating import translated_event
+    from buildplan.drawing.typeset.font_files import with_fonts
 
     voice = Voice(language)
     asked = translated_event(read_event(file), voice.language)
     name = file.name.removesuffix(EVENT_SUFFIX).removesuffix(".yaml")
     plan = _plan(asked, file, paper, draft, hands, voice)
-    for what, ending, data in _printed(plan, paper, voice):
+    paths = [file.parent / piece.design for piece in asked.designs]
+    named = ((copy.book.design, paths[copy.design]) for copy in _each_once(plan))
+    with with_fonts(fonts_of_designs(named)):
+        printed = _printed(plan, paper, voice)
+    for what, ending, data in printed:
         written = out / f"{in_language(f'{name}-{what}', voice)}{ending}"
         write_whole(written, data)
         answer(written)

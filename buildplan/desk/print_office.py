@@ -13,7 +13,7 @@ from buildplan.booklet.office.quote_page import print_quote
 from buildplan.booklet.office.shopping_page import print_shopping
 from buildplan.business.buying.csv_text import csv_bytes
 from buildplan.business.buying.shopping import ShoppedFor, shopping_list, shopping_rows
-from buildplan.business.copies.brand import branding
+from buildplan.business.copies.brand import branding, fonts_of_designs
 from buildplan.business.events.event_plan import plan_event
 from buildplan.business.events.loading import load_of
 from buildplan.business.quoting.offer import (
@@ -44,6 +44,7 @@ from buildplan.desk.print_task import PrintWork
 from buildplan.desk.print_wishes import with_terms
 from buildplan.desk.refusals import RefusedError
 from buildplan.document.paper import PAPERS
+from buildplan.drawing.typeset.font_files import with_fonts
 from buildplan.evaluation.evaluating import NEW_PARTS, evaluate
 from buildplan.hands.reading import read_known
 from buildplan.instructions.guarding import assert_rebuilds
@@ -91,12 +92,14 @@ def _together(task: PrintWork) -> str:
 
 def shopping(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
     """A page to tick off, and the same as a table."""
-    needed = []
+    needed, named = [], []
     for path, count in counted_paths(task):
         design = read_known(path, voice)
+        named.append((design, path))
         needed.append(ShoppedFor(path.name, design, build_framework(design), count))
     found = shopping_list(needed, units_read(voice, needed[0].design.units))
-    page = print_shopping(found, PAPERS[task.paper], voice)
+    with with_fonts(fonts_of_designs(named)):
+        page = print_shopping(found, PAPERS[task.paper], voice)
     yield f"{stem_in(f'{_together(task)}-shopping-{task.paper}', voice)}.pdf", page
     rows = csv_bytes(shopping_rows(found, voice))
     yield f"{stem_in(f'{_together(task)}-shopping', voice)}.csv", rows
@@ -118,7 +121,9 @@ def gallery(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
     if not exhibits:
         raise RefusedError(422, message("no design of this folder can be worked out as it is"))
     title = voice.say("Gallery of designs")
-    page = print_gallery(exhibits, PAPERS[task.paper], title, voice)
+    named = ((exhibit.book.design, task.root / exhibit.file) for exhibit in exhibits)
+    with with_fonts(fonts_of_designs(named)):
+        page = print_gallery(exhibits, PAPERS[task.paper], title, voice)
     yield f"{stem_in(f'gallery-{task.paper}', voice)}.pdf", page
 
 
@@ -139,7 +144,8 @@ def event(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
         if copy.number == 1:
             book = copy.book
             assert_rebuilds(book.framework, book.steps, copy.words, book.units, voice)
-    page = print_event(plan, PAPERS[task.paper], voice)
+    with with_fonts(fonts_of_designs(zip(designs, paths, strict=True))):
+        page = print_event(plan, PAPERS[task.paper], voice)
     yield f"{stem_in(f'{name}-event-{task.paper}', voice)}.pdf", page
     for what, rows in (
         ("shopping", shopping_rows(found, voice)),

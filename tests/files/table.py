@@ -111,6 +111,7 @@ WRITERS = (
     Writer(
         "sheet",
         command("measure", "lamp.yaml", "--out", f"{OUT}/log.csv", "--pdf", f"{OUT}/log.pdf"),
+        over=False,
     ),
     Writer(
         "resized",

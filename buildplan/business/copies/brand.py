@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 import re
+from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import auto
 from pathlib import Path
@@ -14,7 +15,7 @@ from reportlab.graphics import renderPDF
 from reportlab.lib.utils import ImageReader
 from reportlab.pdfgen.canvas import Canvas
 
-from buildplan.design.model import Brand
+from buildplan.design.model import Brand, Design
 from buildplan.drawing.colours import luminance
 from buildplan.drawing.typeset.font_files import FontFile, UnfitFontError, read_font
 from buildplan.language.messages import Value, mark, message
@@ -127,6 +128,13 @@ def fonts_of(brand: Brand | None, file: Path) -> tuple[FontFile, ...]:
     right = by_hand(message("name a .ttf, .otf or .ttc file beside this one"))
     problem = Problem(BrandKind.UNUSABLE_FONT, told, right, path="brand: font")
     raise DesignProblemsError(str(file), [problem], brand.name)
+
+
+def fonts_of_designs(designs: Iterable[tuple[Design, Path]]) -> tuple[FontFile, ...]:
+    """The fonts that the brands of designs name, each once, of designs with their files. Raises
+    DesignProblemsError."""
+    found = [font for design, file in designs for font in fonts_of(design.brand, file)]
+    return tuple(dict.fromkeys(found))
 
 
 class _LogoError(Exception):
