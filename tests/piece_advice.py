@@ -118,6 +118,9 @@ BY_A_PROBLEM = [
     )),
     Told("folds", assembly(part("L", FIVE), part("R", FIVE), part("B", wall(7), on=["L", "R"])),
          ("build what carries it, {parts}, four balloons around: {right}",)),
+    Told("does-not-stand", assembly(part("L", COLUMN), part("R", {"column": {
+        **COLUMN["column"], "rings": 5}}), part("B", wall(7), on=["L", "R"])),
+        ("build {parts} of one height: {right}",)),
     Told("folds", WIDE,
          ("set part {part} across the two, {place}, and make it narrower: {right}",)),
     Told("loose-part", assembly(*ON_BEAM), ("set {part} on another part: {right}",)),

@@ -14,7 +14,8 @@ from buildplan.patterns.assembly_keys import PLACES, Assembly, AssemblyPart
 from buildplan.patterns.build import built_as
 from buildplan.shape.constants import constants_with
 from buildplan.shape.finding import Settings, shapes_of_parts
-from buildplan.shape.seats import Seat, ties_worked_out
+from buildplan.shape.seat_places import Seat
+from buildplan.shape.seats import ties_worked_out
 from buildplan.source.problems import DesignProblemsError, Problem
 
 Tie = TypeVar("Tie")

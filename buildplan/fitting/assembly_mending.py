@@ -4,27 +4,33 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from itertools import combinations
-from math import ceil
 from pathlib import Path
 from typing import Any
 
 from buildplan.evaluation.measured import Measured, first_mistake, measure
 from buildplan.fitting.near_courses import COURSE_TRIALS, OF_THE_COURSE, near_courses
+from buildplan.fitting.part_sizes import (
+    AT,
+    Data,
+    as_wide,
+    carriers_of,
+    columns_of_four,
+    narrower,
+    odd_or_even,
+    of_one_height,
+    parts_of,
+)
 from buildplan.framework.assembly import outer_part
 from buildplan.language.messages import listing, message
 from buildplan.patterns.assembly_keys import PLACES
 from buildplan.shape.constants import constants_with
 from buildplan.shape.finding import Settings, shapes_of_parts
 from buildplan.shape.kinds import ShapeKind
-from buildplan.shape.reaching import off_the_middle, reaches
 from buildplan.shape.retying import retied
 from buildplan.source.kinds import FileKind
 from buildplan.source.problems import ProblemKind
 from buildplan.source.suggestions import Change, Put, Remedy, Suggestion, TakeOut, within
 
-Data = Mapping[str, Any]
-
-AT = ("build", "assembly")
 OF_PLACES = (FileKind.LOOSE_PART, ShapeKind.NOTHING_MEETS)
 OF_TIES = (ShapeKind.TIES_CANNOT_MEET, ShapeKind.READS_BACKWARDS)
 OF_ASSEMBLIES = (*OF_PLACES, *OF_TIES, *OF_THE_COURSE)
@@ -45,8 +51,6 @@ OF_A_BEAM = (
     ShapeKind.DOES_NOT_STAND,
     ShapeKind.DOES_NOT_HOLD_ITSELF,
 )
-WIDTHS: Mapping[str, str] = {"wall": "across", "arch": "span"}  # what says how wide a part is
-FEWER_ACROSS = 3  # balloons fewer that a wall between two parts is tried with
 MOST_PLACES = 6  # places of a part that are tried: each takes as long as a check
 
 
@@ -55,7 +59,7 @@ def assembly_ways(kind: ProblemKind, data: Data, folder: Path) -> Iterator[Remed
     if kind is FileKind.LOOSE_PART:
         yield from _places(data, _loose(data))
     elif kind is ShapeKind.NOTHING_MEETS:
-        yield from _places(data, [one["name"] for one in _parts(data) if _carried(one)])
+        yield from _places(data, [one["name"] for one in parts_of(data) if _carried(one)])
     elif kind in OF_TIES:
         yield from _not_mirrored(data)
         yield from _swapped(data, measure(data, folder))
@@ -63,19 +67,15 @@ def assembly_ways(kind: ProblemKind, data: Data, folder: Path) -> Iterator[Remed
     elif kind in OF_THE_COURSE:
         yield from _courses_of_parts(data)
     elif kind is ShapeKind.REACHES_PAST:
-        yield from _as_wide(data, measure(data, folder))
+        yield from as_wide(data, measure(data, folder))
     elif kind is ShapeKind.OFF_THE_MIDDLE:
-        yield from _odd_or_even(data, measure(data, folder))
+        yield from odd_or_even(data, measure(data, folder))
     if kind in OF_A_BEAM:
-        yield from _columns_of_four(data)
+        yield from of_one_height(data)
+        yield from columns_of_four(data)
     if kind in OF_BETWEEN:
         yield from _across_or_between(data)
-        yield from _narrower(data)
-
-
-def _parts(data: Data) -> Sequence[Data]:
-    found: Sequence[Data] = data["build"]["assembly"]["parts"]
-    return found
+        yield from narrower(data)
 
 
 def _ties(data: Data) -> Sequence[Any]:
@@ -96,24 +96,19 @@ def _joints(tie: Any) -> list[str]:
 def _loose(data: Data) -> list[str]:
     """The parts, once built, that no tie names and that are set on nothing."""
     tied = {outer_part(joint) for tie in _ties(data) for joint in _joints(tie)}
-    named = {name for part in _parts(data) for name in _carriers(part)}
+    named = {name for part in parts_of(data) for name in carriers_of(part)}
     return [
         part["name"]
-        for part in _parts(data)
+        for part in parts_of(data)
         if part["name"] not in tied | named and not _carried(part) and part.get("repeat", 1) == 1
     ]
-
-
-def _carriers(part: Data) -> list[str]:
-    given: Any = next((part[key] for key in PLACES if part.get(key)), [])
-    return [given] if isinstance(given, str) else list(given)
 
 
 def _places(data: Data, names: Sequence[str]) -> Iterator[Remedy]:
     """Other places of the last of some parts: on another, across two, or between two."""
     if not names:
         return
-    parts = _parts(data)
+    parts = parts_of(data)
     own = next(i for i in reversed(range(len(parts))) if parts[i]["name"] in names)
     others = [part["name"] for part in parts[:own] if part.get("repeat", 1) == 1]
     found: list[tuple[str, Any]] = [("on", name) for name in reversed(others)]
@@ -125,8 +120,8 @@ def _places(data: Data, names: Sequence[str]) -> Iterator[Remedy]:
 
 def _placed(data: Data, name: str, key: str, place: str | list[str]) -> Iterator[Remedy]:
     """A part set at a place of that key, unless it is so already."""
-    own = next(i for i, part in enumerate(_parts(data)) if part["name"] == name)
-    part, at = _parts(data)[own], (*AT, "parts", own)
+    own = next(i for i, part in enumerate(parts_of(data)) if part["name"] == name)
+    part, at = parts_of(data)[own], (*AT, "parts", own)
     if part.get(key) == place:
         return
     right = f"{key}: {place}" if isinstance(place, str) else f"{key}: [{', '.join(place)}]"
@@ -138,86 +133,18 @@ def _placed(data: Data, name: str, key: str, place: str | list[str]) -> Iterator
 
 def _across_or_between(data: Data) -> Iterator[Remedy]:
     """What is tied between two parts set across them, and the other way round."""
-    for part in _parts(data):
+    for part in parts_of(data):
         if part.get("between") is not None:
             yield from _placed(data, part["name"], "on", list(part["between"]))
         elif isinstance(part.get("on"), list) and len(part["on"]) == 2:
             yield from _placed(data, part["name"], "between", list(part["on"]))
 
 
-def _as_wide(data: Data, piece: Measured) -> Iterator[Remedy]:
-    """What carries a word made as wide as the word is: the part that was set down last."""
-    lengths = [one.tie_to_tie_m for one in piece.framework.balloons.values()]
-    for reach in reaches(piece.framework, piece.shape):
-        # as many on either side: what is in its middle stays there
-        more = 2 * ceil(max(reach.left_m, reach.right_m) / max(lengths))
-        yield from _wider(data, reach.carriers, more)
-
-
-def _odd_or_even(data: Data, piece: Measured) -> Iterator[Remedy]:
-    """What stands off the middle, or what carries it, a balloon wider."""
-    for one in off_the_middle(piece.framework, piece.shape):
-        yield from _wider(data, (*one.carriers, one.name), 1)
-
-
-def _wider(data: Data, names: Sequence[str], more: int) -> Iterator[Remedy]:
-    """Parts of those names so many balloons wider, the last first."""
-    for i, part in reversed(list(enumerate(_parts(data)))):
-        for pattern, key in WIDTHS.items():
-            keys = (part.get("build") or {}).get(pattern)
-            if part["name"] not in names or not isinstance(keys, Mapping):
-                continue
-            if not isinstance(keys.get(key), int):
-                continue
-            right = f"{key}: {keys[key] + more}"
-            words = message("make part {part} wider: {right}", part=part["name"], right=right)
-            wider = Put((*AT, "parts", i, "build", pattern, key), keys[key] + more)
-            yield Remedy(words, (wider,))
-
-
-def _columns_of_four(data: Data) -> Iterator[Remedy]:
-    """Columns that carry others built four balloons around: a beam then lies on all four joints of
-    their tops, and on two of most others."""
-    carriers = {name for part in _parts(data) for name in _carriers(part)}
-    found = {
-        part["name"]: Put((*AT, "parts", i, "build", "column", "around"), 4)
-        for i, part in enumerate(_parts(data))
-        if part["name"] in carriers and (part.get("build") or {}).get("column")
-        if part["build"]["column"].get("around") != 4
-    }
-    if found:
-        words = message(
-            "build what carries it, {parts}, four balloons around: {right}",
-            parts=listing([*found]),
-            right="around: 4",
-        )
-        yield Remedy(words, tuple(found.values()))
-
-
-def _narrower(data: Data) -> Iterator[Remedy]:
-    """Walls of one layer that are tied between two parts set across them, with fewer balloons from
-    one to the other: what is wide sways where two edges alone hold it."""
-    for i, part in enumerate(_parts(data)):
-        wall, at = (part.get("build") or {}).get("wall"), (*AT, "parts", i)
-        if not isinstance(wall, Mapping) or wall["layers"] != 1 or part.get("between") is None:
-            continue
-        for fewer in range(1, min(FEWER_ACROSS, wall["across"] - 2) + 1):
-            across, pair = wall["across"] - fewer, list(part["between"])
-            words = message(
-                "set part {part} across the two, {place}, and make it narrower: {right}",
-                part=part["name"],
-                place=f"on: [{', '.join(pair)}]",
-                right=f"across: {across}",
-            )
-            narrower = Put((*at, "build", "wall", "across"), across)
-            yield Remedy(words, (TakeOut((*at, "between")), Put((*at, "on"), pair), narrower))
-
-
 # --- ties ---------------------------------------------------------------------------------
 
 
 def _not_mirrored(data: Data) -> Iterator[Remedy]:
-    for i, part in enumerate(_parts(data)):
+    for i, part in enumerate(parts_of(data)):
         if part.get("mirrored"):
             words = message("take {key} out of part {part}", key="mirrored", part=part["name"])
             yield Remedy(words, (TakeOut((*AT, "parts", i, "mirrored")),))
@@ -256,14 +183,14 @@ def _swapped(data: Data, piece: Measured) -> Iterator[Remedy]:
 
 def _on_in_place_of_ties(data: Data) -> Iterator[Remedy]:
     """A part set on the others that it is tied to, in place of all its ties to them."""
-    for i, part in reversed(list(enumerate(_parts(data)))):
+    for i, part in reversed(list(enumerate(parts_of(data)))):
         of_it = [
             (j, _joints(tie))
             for j, tie in enumerate(_ties(data))
             if any(outer_part(joint) == part["name"] for joint in _joints(tie))
         ]
         others = {outer_part(joint) for _, joints in of_it for joint in joints} - {part["name"]}
-        names = [one["name"] for one in _parts(data)[:i] if one["name"] in others]
+        names = [one["name"] for one in parts_of(data)[:i] if one["name"] in others]
         if not names or _carried(part) or len(names) < len(others):
             continue
         place: str | list[str] = names[0] if len(names) == 1 else names
@@ -286,7 +213,7 @@ OF_A_PIECE = ("buildplan", "name", "units", "balloons", "constants")  # what a p
 def _courses_of_parts(data: Data) -> Iterator[Remedy]:
     """The nearest course that closes, of each part that is a closed tube given in place and does
     not close by itself."""
-    for i, part in enumerate(_parts(data)):
+    for i, part in enumerate(parts_of(data)):
         tube = (part.get("build") or {}).get("tube")
         if not isinstance(tube, Mapping) or not tube.get("closed"):
             continue
