@@ -61,28 +61,31 @@ def _wider(data: Data, names: Sequence[str], more: int) -> Iterator[Remedy]:
 
 
 def of_one_height(data: Data) -> Iterator[Remedy]:
-    """What carries a part together built as high as the highest of it: else the lower hangs in the
-    air."""
+    """What carries a part together built as high as the highest of it, or as the lowest: else the
+    lower hangs in the air."""
     for part in parts_of(data):
         names = carriers_of(part) if isinstance(part.get("on"), list) else []
-        heights = {
-            (pattern, key): {i: found for i, one in enumerate(parts_of(data))
-                             if one["name"] in names
-                             and isinstance(found := _key_of(one, pattern, key), int)}
-            for pattern, key in HEIGHTS.items()
-        }  # fmt: skip
-        for (pattern, key), given in heights.items():
-            low = [i for i, height in given.items() if height < max(given.values())]
-            if len(given) < len(names) or not low:
+        for pattern, key in HEIGHTS.items():
+            found = {
+                i: _key_of(one, pattern, key)
+                for i, one in enumerate(parts_of(data))
+                if one["name"] in names
+            }
+            given = {i: height for i, height in found.items() if isinstance(height, int)}
+            if len(given) < len(names) or len(set(given.values())) < 2:
                 continue
-            most = max(given.values())
-            words = message(
-                "build {parts} of one height: {right}",
-                parts=listing(parts_of(data)[i]["name"] for i in given),
-                right=f"{key}: {most}",
-            )
-            puts = tuple(Put((*AT, "parts", i, "build", pattern, key), most) for i in low)
-            yield Remedy(words, puts)
+            for height in (max(given.values()), min(given.values())):
+                words = message(
+                    "build {parts} of one height: {right}",
+                    parts=listing(names),
+                    right=f"{key}: {height}",
+                )
+                puts = (
+                    Put((*AT, "parts", i, "build", pattern, key), height)
+                    for i, now in given.items()
+                    if now != height
+                )
+                yield Remedy(words, tuple(puts))
 
 
 def _key_of(part: Data, pattern: str, key: str) -> object:

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import numpy as np
 import pytest
-from seated_parts import COLUMN, LINK_M, TOWER, file_of, solved
+from seated_parts import BEAM, COLUMN, LINK_M, TOWER, file_of, solved
 
 from buildplan.design.reading import read_design
 from buildplan.evaluation.seating import seated
@@ -37,3 +37,27 @@ def test_a_part_is_tied_to_one_side_of_another(
     assert abs(apart[1]) < 0.1 * LINK_M
     assert abs(apart[2 - axis]) < 0.5 * LINK_M, "to the nearest joint"
     assert {joint.split(".")[0] for joint in shape.standing.feet} == {"L", "T"}
+
+
+@pytest.mark.parametrize(("left", "right"), [(3, 5), (5, 3)])
+def test_a_beam_between_towers_of_two_heights_meets_the_lower_at_its_top(
+    tmp_path: Path, left: int, right: int
+) -> None:
+    """Both stand on the floor, and the higher rises past the beam."""
+    towers = {"L": left, "R": right}
+    file = file_of(
+        tmp_path,
+        *(f"name: {name}, build: {TOWER.replace('up: 3', f'up: {up}')}"
+          for name, up in towers.items()),
+        f"name: B, between: [L, R], build: {BEAM}",
+    )  # fmt: skip
+    _, shape = solved(file)
+    assert not shape.problems
+    assert {joint.split(".")[0] for joint in shape.standing.feet} == {"L", "R"}
+    top = {
+        name: max(at[1] for joint, at in shape.at.items() if joint.startswith(name))
+        for name in "LRB"
+    }
+    low, high = sorted(towers, key=lambda name: towers[name])
+    assert top["B"] == pytest.approx(top[low], abs=0.05 * LINK_M)
+    assert top[high] == pytest.approx(top[low] + 2 * LINK_M, abs=0.1 * LINK_M)
