@@ -136,6 +136,8 @@ def _seat(framework: Framework, cell: Cell, joints: Mapping[str, DeepPoint]) -> 
     )
     # a little further round than the picture, so that the far brace is not behind the near one
     turn = np.radians(FURTHER_ROUND_DEG) * (1 if cell.outer > cell.inner else -1)
+    if len(newest.section) == 3:  # the other way, for its inner chain lies half way back
+        turn = -turn
     (x, y), c, s = skipped - held, np.cos(turn), np.sin(turn)
     return seat_across(outside, along, UP, np.array([x * c - y * s, x * s + y * c, 0.0]))
 

@@ -139,6 +139,11 @@ class Brace:
         """Every link that this brace brings."""
         return tuple(link for chain in self.chains for link in chain.links)
 
+    @property
+    def passes_joints(self) -> bool:
+        """Whether some of its own knots come to lie on those of the long chains."""
+        return any(len(chain.links) > 1 for chain in self.chains)
+
 
 @dataclass(frozen=True)
 class Cell:

@@ -105,6 +105,7 @@ def _moves(context: Context, step: Step, braces: Sequence[Brace]) -> Iterator[st
         yield voice.say("Where the row names a shared balloon, no new balloon is tied.")
     if context.teacher(Hand.SETTLE, step) is None:
         yield from _lifted(context, braces[0])
+    if braces[0].passes_joints and context.teacher(Hand.SETTLE, step) is None:
         yield voice.say("Settle the brace until knot lies on knot and the nozzles cross.")
     known = _where_taught(context, step, leads)
     if known:

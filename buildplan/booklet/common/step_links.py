@@ -34,10 +34,19 @@ def looked_up(
     return [*to_the_map(book, sheets, step), *links, *steps]
 
 
-def page_of_step(voice: Voice, step: Step, after: float = 0.0) -> PageLink:
+def page_of_step(voice: Voice, step: Step) -> PageLink:
     """What leads to a step: its number and its page."""
 
     def words(page: int) -> str:
         return voice.say("step {step}: page {page}", step=step.number, page=page)
 
-    return PageLink(step_place(step), lambda page: underlined(words(page)), words, after=after)
+    return PageLink(step_place(step), lambda page: underlined(words(page)), words)
+
+
+def told_at_step(voice: Voice, step: Step) -> PageLink:
+    """What leads from pictures to the step that has the words for them."""
+
+    def words(page: int) -> str:
+        return voice.say("How it is done: step {step}, page {page}", step=step.number, page=page)
+
+    return PageLink(step_place(step), lambda page: underlined(words(page)), words, after=4.0)

@@ -12,7 +12,7 @@ from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import ON_THE_PIECE
 from buildplan.booklet.common.panel_rows import in_rows
 from buildplan.booklet.common.step_blocks import MOST_EMPTY, PICTURE_HEIGHT
-from buildplan.booklet.common.step_links import page_of_step
+from buildplan.booklet.common.step_links import told_at_step
 from buildplan.booklet.common.step_moves import act_moves, corner_of, first_moves
 from buildplan.booklet.common.step_pictures import CELL_HEIGHT, CELL_WIDTH
 from buildplan.booklet.training.pages import BEGINNER, DATE_LINE, LINE, in_fives, minutes_of
@@ -171,7 +171,7 @@ def _on_the_piece(book: Book, own: Book, made: Practice, step: Step, said: StepW
 def _how(book: Book, learnt: Sequence[Step], step: Step) -> list[Flowable]:
     """Where the words for a step are, if it is the first of its kind: at that of the piece."""
     told = _told_at(book, learnt, step)
-    return [] if told is None else [page_of_step(book.voice, told, after=4.0)]
+    return [] if told is None else [told_at_step(book.voice, told)]
 
 
 def practised_at(book: Book, made: Practice | None) -> Mapping[int, str]:

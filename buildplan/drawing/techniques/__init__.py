@@ -129,16 +129,14 @@ def _moves_of(
 
 
 def _brace_moves(framework: Framework, first: Operation, voice: Voice) -> tuple[Picture, ...]:
-    """The way of a brace, how its ends are tied, and how its knots settle."""
+    """The way of a brace, how its ends are tied, and how the knots between them settle."""
     brace = next(b for b in framework.braces if first.links[0] in b.links)
-    ends: tuple[Picture, ...] = (tie_end(framework, voice),)
+    wrapped = wrap_brace(framework, voice, brace.number)
+    settled = (settle_joint(framework, voice),) if brace.passes_joints else ()
     if goes_round(brace):
-        ends = tuple(draw(framework, voice, brace.number) for draw in (begin_brace, close_brace))
-    return (
-        wrap_brace(framework, voice, brace.number),
-        *ends,
-        settle_joint(framework, voice),
-    )
+        ends = (draw(framework, voice, brace.number) for draw in (begin_brace, close_brace))
+        return (wrapped, *ends, *settled)
+    return (wrapped, tie_end(framework, voice), *settled)
 
 
 def technique_pictures(framework: Framework, kind: Kind, voice: Voice) -> tuple[Picture, ...]:
