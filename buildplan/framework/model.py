@@ -149,8 +149,7 @@ class Brace:
 class Cell:
     """What lies between two neighbouring braces.
 
-    `first` and `second` are the numbers of its braces; `skipped` are the joints that no brace
-    reaches.
+    `first` and `second` are the numbers of its braces, `skipped` the joints that none reaches.
     """
 
     number: int
