@@ -186,6 +186,9 @@ def test_the_page_of_a_piece_is_accessible(
         page.get_by_role("button", name="Wind", exact=True).click()
         page.evaluate("document.querySelectorAll('details').forEach(fold => { fold.open = true })")
         assert violations(page, AXE.read_text("utf-8")) == []
+        page.get_by_role("button", name="Paint", exact=True).click()
+        page.locator(".swatch input").last.check()  # it lies beside the edge of a phone
+        assert page.evaluate("document.querySelector('main').scrollLeft") == 0
 
 
 def test_overlays_say_what_the_figures_say(browser: Browser, address: str) -> None:
