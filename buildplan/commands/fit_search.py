@@ -65,7 +65,7 @@ def fit_one(wish: FitWish, voice: Voice) -> None:
     answer(fit_report(fits, voice, wish.prefer.value))
     _write(chosen, wish, clock, voice)
     if not chosen.well:
-        _tell_larger(chosen, wish, until, voice)
+        _tell_larger(wish, until, voice)
     if not chosen.good:
         raise ProblemsFoundError
 
@@ -147,6 +147,7 @@ def _searched(wish: FitWish, until: float | None, voice: Voice) -> tuple[tuple[F
                 outline=wish.outline.name,
             )
         )
+        _tell_larger(wish, until, voice)
         raise ProblemsFoundError
     cut_short = not reached[-1].figures and reached[-1].done < reached[-1].rounds
     return fits, wish.within if wish.within is not None and cut_short else ""
@@ -193,14 +194,15 @@ def _watching(
     return watch
 
 
-def _tell_larger(chosen: Fit, wish: FitWish, until: float | None, voice: Voice) -> None:
-    """At which larger size it can be had; what was asked for has been written before."""
+def _tell_larger(wish: FitWish, until: float | None, voice: Voice) -> None:
+    """At which larger size it can be had; what was asked for has been written before, if it can be
+    had at all."""
     from buildplan.fitting.effort import EFFORTS
     from buildplan.fitting.heights import smallest_height
     from buildplan.fitting.larger_report import larger_words
     from buildplan.fitting.report import height_words
 
-    units, gauge, effort = chosen.gauges.units, min(wish.gauges), EFFORTS[wish.effort]
+    units, gauge, effort = wish.units, min(wish.gauges), EFFORTS[wish.effort]
 
     def watch(tried_m: float) -> bool:
         height = height_words(tried_m, units, voice)
@@ -212,7 +214,7 @@ def _tell_larger(chosen: Fit, wish: FitWish, until: float | None, voice: Voice) 
     try:
         looking = voice.say("Looking for a size at which it can be had; Ctrl-C stops that ...")
         with busy(looking):
-            larger = smallest_height(chosen.outline, gauge, units, effort, watch, wish.of_figures)
+            larger = smallest_height(wish.outline, gauge, units, effort, watch, wish.of_figures)
     except KeyboardInterrupt:
         return
     answer(f"   {larger_words(larger, gauge, units, voice)}")

@@ -35,6 +35,7 @@ Preference = Literal["few", "close"]
 FIGURES_NOW = Progress({}, 0, 0, Spent(), figures=True)
 FINEST = 2  # of the gauges, that figures are grown with
 LINKS_ALONG = 9  # of a tube of four chains for each outer one along its edge, braces and all
+LEAST_LIKENESS = 0.3  # of a design that cannot be built as it is
 UNSEEN = 0.25  # a distance between two edges that nobody sees, in links
 
 
@@ -60,7 +61,7 @@ def fit_outline(
     most, and no tube too wide for most of the outline where a figure will do; figures only where
     they are not too many cells. Of those that can be
     built, one that takes more balloons and fits no better is left out; one that cannot is there
-    only where it is closer than all that can.
+    only where it is closer than all that can, and is a likeness at all.
     """
     likely = promising(outline, gauges, units)
     finest = [gauges_from(gauge, units) for gauge in of_figures or sorted(gauges)[:FINEST]]
@@ -179,7 +180,7 @@ def _worth_showing(fits: Sequence[Fit]) -> tuple[Fit, ...]:
     as_high = any(map(_will_do, fits))
     kept: list[Fit] = []
     others: list[Fit] = []
-    for fit in sorted(fits, key=lambda fit: fit.balloons):
+    for fit in sorted(filter(_is_likeness, fits), key=lambda fit: fit.balloons):
         if not (_will_do(fit) if as_high else fit.buildable):
             others.append(fit)
         elif not kept or _closer(fit, kept[-1]):
@@ -187,6 +188,11 @@ def _worth_showing(fits: Sequence[Fit]) -> tuple[Fit, ...]:
     most = max((fit.likeness for fit in kept), default=0.0)
     closer = [fit for fit in others if not kept or fit.likeness > most]
     return tuple(sorted([*kept, *closer], key=lambda fit: fit.balloons))
+
+
+def _is_likeness(fit: Fit) -> bool:
+    """Whether anybody would have it: one that cannot be built and hardly overlaps is none."""
+    return fit.buildable or fit.likeness >= LEAST_LIKENESS
 
 
 def _closer(fit: Fit, other: Fit) -> bool:

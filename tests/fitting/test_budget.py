@@ -117,6 +117,19 @@ def test_a_shape_too_large_for_figures_grows_none(
     assert growing_of("bubble", 3.0, monkeypatch) == {8.0}
 
 
+def test_what_cannot_be_built_and_hardly_overlaps_is_no_answer(
+    monkeypatch: pytest.MonkeyPatch, ring: Fit
+) -> None:
+    """Of a spiral no tube and no figure comes to be: there is nothing to write."""
+    broken = replace(ring, problems=(message("the piece does not hold itself up"),))
+    monkeypatch.setattr(fitting, "rounds", lambda *given: [Progress({}, 1, 1, Spent())])
+    monkeypatch.setattr(fitting, "figure_fits", lambda *given: [])
+    for overlap, shown in ((0.1, 0), (0.6, 1)):
+        found = [replace(broken, close=replace(ring.close, overlap=overlap))]
+        monkeypatch.setattr(fitting, "_judged_best", lambda *given, found=found: found)
+        assert len(fit_outline(ring.outline, (8.0,), effort=SMALL)) == shown
+
+
 def test_where_no_tube_will_do_figures_are_of_links_long_enough(
     monkeypatch: pytest.MonkeyPatch,
 ) -> None:
