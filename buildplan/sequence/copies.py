@@ -62,7 +62,8 @@ def side_by_side(framework: Framework, ordered: Sequence[Operation]) -> tuple[Op
                 waited[part] = others
                 there = part_of[first.id]
                 others = [thing for thing in first.needs if made_at[thing] not in ("", there)]
-        found.append(replace(operation, needs=tuple(dict.fromkeys((*own, *others)))))
+        needs = tuple(dict.fromkeys((*own, *others)))
+        found.append(operation if needs == operation.needs else replace(operation, needs=needs))
     return tuple(found)
 
 

@@ -52,7 +52,8 @@ def lifters(shape: Shape) -> int:
 
 @dataclass(frozen=True)
 class Reach:
-    """How each joint is got at, the operations in which it is, and what to take note of."""
+    """How each joint is got at, the operations in which it is, in their order, and what to take
+    note of."""
 
     ways: Mapping[str, Access]
     operations: tuple[Operation, ...]
@@ -65,12 +66,12 @@ def find_reach(framework: Framework, shape: Shape, hands: HandReach | None = Non
     piece, or part. `cautions` names the joints to which no way was found."""
     people = lifters(shape)
     order = order_of(framework, shape.at)
-    planned = operations(framework, order, people)
-    ways = ways_to_joints(framework, shape, in_order(planned), hands)
+    ordered = in_order(operations(framework, order, people))
+    ways = ways_to_joints(framework, shape, ordered, hands)
     turned = frozenset(joint for joint, way in ways.items() if way is Access.TURNED)
     if turned:
-        planned = operations(framework, replace(order, later=turned), people)
-    return Reach(ways, planned, _cautions(ways))
+        ordered = in_order(operations(framework, replace(order, later=turned), people))
+    return Reach(ways, ordered, _cautions(ways))
 
 
 def ways_to_joints(

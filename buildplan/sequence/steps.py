@@ -31,8 +31,8 @@ def plan_steps(
     `reach.find_reach`), steps also know the joints for which the piece has to be lifted.
     """
     piece = PieceIndex(framework)
-    planned = operations(framework) if reach is None else reach.operations
-    ordered = side_by_side(framework, in_order(planned))
+    ordered = in_order(operations(framework)) if reach is None else reach.operations
+    ordered = side_by_side(framework, ordered)
     plan = StepGroups(groups(piece, ordered, new_parts_limit))
     again = repeated(framework, plan.groups)
     first_of: dict[Hashable, int] = {}

@@ -19,7 +19,7 @@ from buildplan.shape.bodies import (
     bodies_of,
 )
 from buildplan.shape.constants import CONSTANTS, Constant, at_bound
-from buildplan.shape.freedoms import pinned
+from buildplan.shape.freedoms import Stiffening, pinned
 from buildplan.shape.holding import ADVISED_KG, DRAUGHT_M_PER_S, on_base
 from buildplan.shape.model import (
     Estimate,
@@ -72,13 +72,11 @@ def settled(
     load = np.zeros_like(positions)
     weight = joint_masses_kg(framework, bodies, positions, table) * table["gravity"].value
     load[:, 1] = -weight
-    springs = locked(framework, bodies, positions, found, table)
-    freedoms = pinned(held)
+    stiffening = Stiffening(locked(framework, bodies, positions, found, table), pinned(held))
 
     def rested(start_m: FloatArray, share: float) -> Relaxed:
         return relax(
-            springs,
-            freedoms,
+            stiffening,
             start_m,
             share * float(weight.max()),
             STEP_SHARE * shape.height_m,
@@ -93,14 +91,14 @@ def settled(
     if (
         result.residual_n <= pushed_n
         and not fallen(result.positions_m)
-        and not holds(springs, freedoms, result.positions_m)
+        and not holds(stiffening, result.positions_m)
     ):
         # as even as the piece, it rests on a ridge: nudged, it finds the hollow beside, or falls
         nudge = NUDGE_M * np.random.default_rng(1).standard_normal(positions.shape)
         start_m = np.where(held, positions, result.positions_m + nudge)
         result = rested(start_m, REST_SHARE / 100)
     settled_m = result.positions_m
-    if result.residual_n > pushed_n or fallen(settled_m) or not holds(springs, freedoms, settled_m):
+    if result.residual_n > pushed_n or fallen(settled_m) or not holds(stiffening, settled_m):
         return shape.height_m, shape.height_m
     move = settled_m - positions
     return float(-move[top, 1]), float(np.hypot(move[:, 0], move[:, 2]).max())

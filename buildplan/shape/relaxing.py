@@ -64,15 +64,14 @@ class _Energy:
 
     def __init__(
         self,
-        springs: Springs,
-        freedoms: Freedoms,
+        stiffening: Stiffening,
         held_m: FloatArray,
         load_n: FloatArray,
         work: float,
     ) -> None:
-        self.springs, self.freedoms, self.held, self.load = springs, freedoms, held_m, load_n
-        self.work = work
-        self.stiffening = Stiffening(springs, freedoms)
+        self.springs, self.freedoms = stiffening.springs, stiffening.freedoms
+        self.held, self.load, self.work = held_m, load_n, work
+        self.stiffening = stiffening
 
     @cached_property
     def most_factored(self) -> float:
@@ -177,8 +176,7 @@ def _quasi_newton(problem: _Energy, start: _Rest, tolerance_n: float, steps: int
 
 
 def relax(
-    springs: Springs,
-    freedoms: Freedoms,
+    stiffening: Stiffening,
     start_m: FloatArray,
     tolerance_n: float,
     longest_m: float = 0.1,
@@ -189,7 +187,8 @@ def relax(
     lost: Callable[[FloatArray], bool] = _goes_on,
     work: float = np.inf,
 ) -> Relaxed:
-    """Bring `start_m` (joints, 3) to rest under `springs` and a dead load (joints, 3).
+    """Bring `start_m` (joints, 3) to rest under the springs of `stiffening`, by its freedoms, and a
+    dead load (joints, 3).
 
     Ends when no freedom is pushed with more than `tolerance_n`. No freedom moves more than
     `longest_m` in one Newton step. `held_m` (joints, 3) is added to what the freedoms
@@ -200,8 +199,8 @@ def relax(
     """
     nowhere = np.zeros_like(start_m)
     held = nowhere if held_m is None else held_m
-    problem = _Energy(springs, freedoms, held, nowhere if load_n is None else load_n, work)
-    freedom = freedoms.nearest(start_m - held)
+    problem = _Energy(stiffening, held, nowhere if load_n is None else load_n, work)
+    freedom = stiffening.freedoms.nearest(start_m - held)
     now = _Rest(freedom, *problem.value(freedom))
     now = _newton(problem, now, tolerance_n, longest_m, newton_steps, lost)
     for _ in range(rounds - 1):
@@ -219,10 +218,9 @@ def relax(
     )
 
 
-def holds(springs: Springs, freedoms: Freedoms, positions_m: FloatArray) -> bool:
+def holds(stiffening: Stiffening, positions_m: FloatArray) -> bool:
     """Whether a piece at rest stays there when it is nudged: its second derivatives are positive
     definite. A start that is as even as the piece itself may come to rest on a ridge."""
-    stiffening = Stiffening(springs, freedoms)
     return stiffening.solving(stiffening.at(positions_m), 0.0) is not None
 
 
@@ -251,8 +249,7 @@ def relax_apart(
         active = together([springs, contacts(bodies, pairs, constants)])
         longest = max(skin, LONGEST_SHARE * float(np.ptp(positions, axis=0).max()))
         result = relax(
-            active,
-            freedoms,
+            Stiffening(active, freedoms),
             positions,
             tolerance_n,
             longest,

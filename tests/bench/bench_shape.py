@@ -70,7 +70,7 @@ def against_general_minimisers(points: int, straights: int, derivatives: bool) -
     def dense(q: np.ndarray) -> np.ndarray:
         return np.asarray(stiffening.at(freedoms.coordinates(q)).toarray())
 
-    ours, found = timed(lambda: relax(springs, freedoms, start, 1e-6), 3)
+    ours, found = timed(lambda: relax(Stiffening(springs, freedoms), start, 1e-6), 3)
     if derivatives:
         name = "trust-exact, dense derivatives"
         theirs, general = timed(
@@ -119,7 +119,7 @@ def against_force_densities(side: int) -> None:
     def ours_found() -> Relaxed:
         springs = springs_between(ends, row_of, len(flat), 0 * density, density, push_only=False)
         start = np.where(held, flat, 0.0)
-        return relax(springs, pinned(held), flat, 1e-6, np.inf, load, start)
+        return relax(Stiffening(springs, pinned(held)), flat, 1e-6, np.inf, load, start)
 
     ours, found = timed(ours_found, 3)
     gap = np.abs(np.asarray(net.vertices) - found.positions_m).max()
