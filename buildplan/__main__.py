@@ -18,6 +18,15 @@ INTERRUPTED, ENDED = 130, 143
 COLLECT_AT = (200_000, 20, 20)
 
 
+class _InterruptError(KeyboardInterrupt):
+    """Ctrl-C. Python's own would end the process by the signal, whatever is done about it, where
+    it comes while the text of a library is run (`exec`)."""
+
+
+def _interrupt(number: int, frame: FrameType | None) -> None:
+    raise _InterruptError
+
+
 def _end(number: int, frame: FrameType | None) -> None:
     raise SystemExit(ENDED)
 
@@ -26,6 +35,8 @@ def main() -> None:
     """Run the command; see `buildplan.cli`."""
     gc.set_threshold(*COLLECT_AT)
     signal.signal(signal.SIGTERM, _end)
+    if signal.getsignal(signal.SIGINT) is signal.default_int_handler:  # else it is not to be heard
+        signal.signal(signal.SIGINT, _interrupt)
     try:
         if not os.environ.get("BUILDPLAN_DEBUG"):
             _quieten()

@@ -7,15 +7,17 @@ order: the result is the same whatever the number of workers.
 from __future__ import annotations
 
 import os
+import signal
 import threading
 import time
 from collections.abc import Callable, Generator, Iterator, Sequence
 from contextlib import contextmanager
 from functools import cache
+from multiprocessing import resource_tracker
 from typing import TypeVar
 from warnings import catch_warnings, simplefilter
 
-from joblib import Parallel, cpu_count, delayed, parallel_config
+from joblib import Parallel, cpu_count, delayed, effective_n_jobs, parallel_config
 
 # answers that may wait for those before them, for each core
 AHEAD = 16
@@ -58,9 +60,10 @@ def each_in_turn(
     ahead = AHEAD * cpu_count()
     with Parallel(n_jobs=-1, max_nbytes=None, return_as="generator") as parallel:
         for start in range(0, len(given), ahead):
-            answers = parallel(
-                delayed(_at)(os.getpid(), work, one) for one in given[start : start + ahead]
-            )
+            with _out_of_reach():
+                answers = parallel(
+                    delayed(_at)(os.getpid(), work, one) for one in given[start : start + ahead]
+                )
             try:
                 for answer in answers:  # noqa: UP028 - it is closed here, not by whoever asks
                     yield answer
@@ -72,7 +75,26 @@ def each_in_turn(
 
 def each(work: Callable[[Given], Answer], given: Sequence[Given]) -> list[Answer]:
     """`work` done on each, in order; in the processes of the `working` round it, or here."""
-    return list(Parallel(max_nbytes=None)(delayed(_at)(os.getpid(), work, one) for one in given))
+    parallel = Parallel(max_nbytes=None, return_as="generator")
+    with _out_of_reach():
+        answers = parallel(delayed(_at)(os.getpid(), work, one) for one in given)
+    return list(answers)
+
+
+@contextmanager
+def _out_of_reach() -> Iterator[None]:
+    """Processes that are begun meanwhile are not reached by Ctrl-C, which a terminal sends to all
+    of them: this one ends them. It is told afterwards of one that came meanwhile (the mask of
+    signals is inherited: POSIX.1-2017, 2.4 and exec)."""
+    if effective_n_jobs() == 1 or not hasattr(signal, "pthread_sigmask"):  # not on Windows
+        yield
+        return
+    resource_tracker.ensure_running()  # begun meanwhile, it would take the mask away
+    before = signal.pthread_sigmask(signal.SIG_BLOCK, {signal.SIGINT})
+    try:
+        yield
+    finally:
+        signal.pthread_sigmask(signal.SIG_SETMASK, before)
 
 
 def _at(asker: int, work: Callable[[Given], Answer], given: Given) -> Answer:
