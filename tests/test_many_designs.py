@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+import signal
 import sys
 from collections.abc import Callable
+from functools import partial
 from pathlib import Path
 
 import pytest
 
 from buildplan.cli import main
+from buildplan.fitting.workers import each_in_turn
 
 POST = """\
 buildplan: 1
@@ -66,3 +69,12 @@ def test_booklets_come_in_order_with_what_is_wrong_and_the_same_bytes(
     assert written == ["one-crew-a4.pdf", "two-crew-a4.pdf"]
     for name in written:
         assert (tmp_path / "all" / name).read_bytes() == (tmp_path / "alone" / name).read_bytes()
+
+
+@pytest.mark.skipif(not hasattr(signal, "pthread_sigmask"), reason="no masks of signals here")
+def test_processes_leave_ctrl_c_to_the_one_that_began_them() -> None:
+    """One that is still loading would print where it was interrupted."""
+    held = partial(signal.pthread_sigmask, signal.SIG_BLOCK)
+    masks = list(each_in_turn(held, [(), ()]))
+    assert [signal.SIGINT in mask for mask in masks] == [True, True]
+    assert signal.SIGINT not in held(())
