@@ -73,7 +73,9 @@ def _stands(piece: Evaluation, voice: Voice) -> Iterator[Row]:
     held = [voice.tell(one) for one in conditions(piece.shape.holding, piece.units)]
     by_itself = piece.shape.standing.stands
     stands = voice.say_in("does it stand", "no")
-    if piece.facts.stands and by_itself:
+    if piece.facts.stands and by_itself and piece.shape.holding.fixed:
+        stands = voice.say("yes")  # as it is held; how it would stand without is nobody's concern
+    elif piece.facts.stands and by_itself:
         stands = voice.say(
             "yes, on {joints}; goes over when it leans {angle} (estimate)",
             joints=group_words(piece.shape, piece.shape.standing.feet),
@@ -134,7 +136,8 @@ def _gives(piece: Evaluation, voice: Voice) -> Iterator[Row]:
         low=length_words(sag.low, units),
         high=length_words(sag.high, units),
     )
-    yield voice.say("Sags"), words
+    if not piece.shape.holding.hung:  # what hangs does not sag at its top
+        yield voice.say("Sags"), words
     words = voice.say(
         "{bare} loose movements of the bare links; {crowded} left when the balloons crowd, "
         "{locked} with the locks",

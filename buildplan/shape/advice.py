@@ -52,7 +52,8 @@ def cautions_of(
 ) -> list[Problem]:
     """What whoever stands it up is to know, in the reader's units."""
     cautions = []
-    if SAGS_SHARE * shape.height_m < sag.value <= FALLEN_SHARE * shape.height_m:
+    hangs = shape.holding.hung  # it is held at its top, and does not sink on a foot
+    if not hangs and SAGS_SHARE * shape.height_m < sag.value <= FALLEN_SHARE * shape.height_m:
         cautions.append(
             Problem(
                 ShapeKind.SAGS,
@@ -63,7 +64,7 @@ def cautions_of(
                 by_hand(message("try it before the day, and have a pole or a line ready")),
             )
         )
-    if sag.value <= FALLEN_SHARE * shape.height_m < sag.high:
+    if not hangs and sag.value <= FALLEN_SHARE * shape.height_m < sag.high:
         cautions.append(
             Problem(
                 ShapeKind.MAY_NOT_HOLD_ITSELF,

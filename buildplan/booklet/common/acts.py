@@ -10,6 +10,7 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.ballasting import ballast_act, is_ballasted
 from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.holding import while_it_grows
 from buildplan.booklet.common.panel_rows import ABREAST_FROM, GAP
 from buildplan.booklet.common.step_moves import act_moves, how_to
 from buildplan.document.blocks import Shown, Words
@@ -30,6 +31,7 @@ def acts_of(book: Book, step: Step, taught: Set[Kind] = frozenset()) -> list[Flo
         return []
     if is_ballasted(book, step):
         acts.insert(1, ballast_act(book))
+    acts = [*while_it_grows(book, step), *acts]
     pictures = {
         kind: [how_to(book, step, move) for move in some]
         for kind, some in act_moves(book, step, taught).items()

@@ -25,8 +25,9 @@ def standing(book: Book) -> Section:
     """Standing it up, placing it, ballast, doors."""
     voice = book.voice
     stands = book.figures.stands
+    lifted = stands or book.shape.holding.hung  # nobody turns it up on a foot
     first = [
-        *([] if stands else [heading(voice.say("Stand it up")), Items(_standing_up(book))]),
+        *([] if lifted else [heading(voice.say("Stand it up")), Items(_standing_up(book))]),
         heading(voice.say("Hold it down")),
         Items(_holding_down(book)),
     ]
@@ -150,9 +151,21 @@ def _while_it_stands(book: Book) -> list[str]:
 
 def _down(book: Book) -> list[str]:
     voice = book.voice
+    first = (
+        [
+            voice.say(
+                "Clear people away, put on safety glasses; some hold the piece while one unties it"
+                " from what holds it; lay it flat"
+            )
+        ]
+        if book.figures.held_by
+        else [
+            voice.say("Clear people away, put on safety glasses, lay the piece flat"),
+            voice.say("Untie the ballast once the piece lies flat"),
+        ]
+    )
     return [
-        voice.say("Clear people away, put on safety glasses, lay the piece flat"),
-        voice.say("Untie the ballast once the piece lies flat"),
+        *first,
         voice.say(
             "Let the air out: snip each neck beside its knot with blunt scissors; do not burst "
             "balloons near people"

@@ -108,11 +108,14 @@ def ballast_link(book: Book, step: Step) -> Sequence[PageLink]:
     voice = book.voice
     title = voice.say(STANDING)
 
-    def markup(page: int) -> str:
-        return underlined(voice.say("ballast: page {page}", page=page))
+    ballasted = bool(book.examination.wind.ballast_at)
 
     def words(page: int) -> str:
         return voice.say("To {title}, page {page}", title=title, page=page)
 
-    here = underlined(voice.say("ballast: below on this page"))
+    def markup(page: int) -> str:
+        told = voice.say("ballast: page {page}", page=page) if ballasted else words(page)
+        return underlined(told)
+
+    here = underlined(voice.say("ballast: below on this page")) if ballasted else ""
     return (PageLink(Section(title, ()).place, markup, words, after=10.0, here=here),)

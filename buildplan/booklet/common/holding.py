@@ -9,8 +9,11 @@ from buildplan.booklet.common.loads import joints_words, mass_words
 from buildplan.design.measures import Units, side_words
 from buildplan.document.text import plain, strong
 from buildplan.evaluation.ballast import ballast_each_kg, ballast_kg
+from buildplan.instructions.coming import coming
+from buildplan.instructions.model import Doing
 from buildplan.language.voice import Voice
-from buildplan.shape.model import Holding
+from buildplan.sequence.model import Step
+from buildplan.shape.model import Base, Holding
 
 
 def held_words(book: Book) -> list[str]:
@@ -27,15 +30,9 @@ def fastening(book: Book) -> list[str]:
     voice, holding = book.voice, book.shape.holding
     told = [strong(one) for one in held_words(book)]
     if holding.base is not None:
-        told.append(
-            voice.say("Tie its foot to the middle of the base before anybody lets go.")
-            if holding.base.count == 1
-            else voice.say("Tie each foot to the middle of its base before anybody lets go.")
-        )
+        told.append(_to_the_base(book, holding.base))
     if holding.pole:
-        told.append(
-            voice.say("Set the pole up first; tie the piece to it low, half way up and at the top.")
-        )
+        told.append(_to_the_pole(book))
     if holding.hung or holding.tied_to_wall:
         told.append(
             voice.say(
@@ -44,6 +41,32 @@ def fastening(book: Book) -> list[str]:
             )
         )
     return told
+
+
+def while_it_grows(book: Book, step: Step) -> list[Doing]:
+    """What is made fast before what stands can fall: a pole before anything is built, a base once
+    the lowest course lies; nothing in other steps, or of a piece that is stood up in the end."""
+    holding, brings = book.shape.holding, bool(coming(book.context, step))
+    if not book.figures.stands or book.framework.parts or not brings:
+        return []
+    before = [other for other in book.steps[: step.number - 1] if coming(book.context, other)]
+    if holding.pole and not before:
+        return [Doing(_to_the_pole(book))]
+    if holding.base is not None and len(before) == 1:
+        return [Doing(_to_the_base(book, holding.base))]
+    return []
+
+
+def _to_the_pole(book: Book) -> str:
+    return book.voice.say(
+        "Set the pole up first; tie the piece to it low, half way up and at the top."
+    )
+
+
+def _to_the_base(book: Book, base: Base) -> str:
+    if base.count == 1:
+        return book.voice.say("Tie its foot to the middle of the base before anybody lets go.")
+    return book.voice.say("Tie each foot to the middle of its base before anybody lets go.")
 
 
 def holders(holding: Holding, units: Units, voice: Voice) -> Iterator[str]:

@@ -115,6 +115,13 @@ LOOSE = Lesson(
     mark("chains lying across one another: nobody can tell which knot is whose."),
 )
 
+# The end of what is held by something else than its own weight.
+HELD = Lesson(
+    mark("Let go"),
+    mark("Many hands have held the piece; now what it is tied to holds it."),
+    mark("letting go before it is tied fast, or without a hand ready on the other side."),
+)
+
 # The end of what was built standing.
 STOOD = Lesson(
     mark("Let go"),

@@ -9,6 +9,7 @@ from reportlab.platypus import Flowable
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.training.lessons import (
     CORNERS,
+    HELD,
     LESSONS,
     LOOSE,
     STOOD,
@@ -51,7 +52,7 @@ def _lesson_of(book: Book, kind: Kind, step: Step) -> Lesson:
     if kind is Kind.TAG and step.kind is not Kind.TAG:
         return TAGGED_BY_ROW
     if kind is Kind.STAND_UP and book.figures.stands:
-        return STOOD
+        return HELD if book.figures.held_by else STOOD
     return LESSONS[kind]
 
 
