@@ -10,6 +10,7 @@ import pytest
 from page_words import words_of
 
 from buildplan.booklet.common.book import Book, gather_book
+from buildplan.booklet.common.holding import while_it_grows
 from buildplan.booklet.editions import print_booklet
 from buildplan.booklet.office.event_load import shared_lists
 from buildplan.booklet.office.quote_page import print_quote
@@ -23,6 +24,7 @@ from buildplan.design.model import Rates
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
 from buildplan.language.voice import Voice
+from buildplan.sequence.model import Kind
 
 DESIGNS = Path(__file__).parents[2] / "designs"
 VOICE = Voice()
@@ -95,3 +97,19 @@ def test_a_customer_is_not_told_that_it_stands_by_itself(held: Book) -> None:
     text = words_of(print_quote(Offer(made, (piece,), Party("C")), PAPERS["a4"], None, VOICE))
     assert said(held)[0] in text
     assert "by itself on the floor" not in text
+
+
+def test_what_holds_it_is_made_fast_before_it_can_fall(held: Book) -> None:
+    """Common practice, no source: a pole stands before a column grows round it, and the foot is
+    tied to its base as soon as it lies."""
+    grown = [[one.said for one in while_it_grows(held, step)] for step in held.steps]
+    told = [number for number, said in enumerate(grown) if said]
+    holding, first = held.shape.holding, next(s for s in held.steps if s.of_kind(Kind.JOIN))
+    if holding.pole:
+        assert told == [first.number - 1]
+        assert grown[told[0]][0].startswith("Set the pole up first")
+    elif holding.base is not None:
+        assert told == [first.number]
+        assert grown[told[0]][0].startswith("Tie its foot to the middle of the base")
+    else:
+        assert not told

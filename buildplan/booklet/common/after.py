@@ -159,13 +159,12 @@ def _down(book: Book) -> list[str]:
             )
         ]
         if book.figures.held_by
-        else [
-            voice.say("Clear people away, put on safety glasses, lay the piece flat"),
-            voice.say("Untie the ballast once the piece lies flat"),
-        ]
+        else [voice.say("Clear people away, put on safety glasses, lay the piece flat")]
     )
+    ballasted = book.examination.wind.ballast_at or not book.figures.held_by
     return [
         *first,
+        *([voice.say("Untie the ballast once the piece lies flat")] if ballasted else []),
         voice.say(
             "Let the air out: snip each neck beside its knot with blunt scissors; do not burst "
             "balloons near people"
