@@ -57,8 +57,12 @@ def nominal_number(nominal_m: float, units: Units) -> float:
 
 
 def nominal_words(nominal_m: float, units: Units) -> Message:
-    """The size that a balloon is sold by: `12 in`, or `30 cm`."""
+    """The size that a balloon is sold by: `12 in`, or `30 cm`; one that is no quarter of an inch is
+    sold by whole inches too, as 30 cm are (common practice, no source)."""
     if units == "in":
+        inches = nominal_m / METRES_PER_INCH
+        if abs(inches * 4 - round(inches * 4)) > EXACTLY * inches:
+            return message("{length} in", length=max(1, round(inches)))
         return length_words(nominal_m, units)
     return message("{length} cm", length=Decimal(nominal_number(nominal_m, units), 0))
 

@@ -45,6 +45,9 @@ def test_balloons_are_sold_in_whole_centimetres(inches: float, words: str) -> No
     """A 12 in balloon is called 30 cm (common practice, no source)."""
     assert Voice().tell(nominal_words(inches * INCH, "cm")) == words
     assert Voice().tell(nominal_words(inches * INCH, "in")) == f"{inches} in"
+    # and what is sold by centimetres is called in whole inches
+    in_cm = float(words.removesuffix(" cm"))
+    assert Voice().tell(nominal_words(in_cm / 100, "in")) == f"{inches} in"
 
 
 @pytest.mark.parametrize(
