@@ -17,7 +17,7 @@ from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import chain_letters, colours
 from buildplan.instructions.locking import done, getting_at, how_to_lock, locks_rows
 from buildplan.instructions.measuring import sides_along
-from buildplan.instructions.model import TurnWords, Wording
+from buildplan.instructions.model import Doing, TurnWords, Wording
 from buildplan.instructions.moves import Corner, Hand, Lead, Move, lead_of
 from buildplan.instructions.read_back import TAKE_CHAIN, TAKE_ONE, TAKE_PAIR
 from buildplan.language.phrases import count_word, number_ranges, sentences
@@ -42,17 +42,11 @@ def brace(context: Context, step: Step) -> Wording:
         )
     else:
         title = voice.say_count("Brace {braces}", "Braces {braces}", len(braces), braces=numbers)
+    acts = _acts(context, step, braces)
     return Wording(
         title=title,
-        text=sentences(
-            *corners.taught(context, step),
-            *_numbered(context, step),
-            *_moves(context, step, braces),
-            *singles.at_corner(context, step),
-            *getting_at(context, step),
-            *how_to_lock(context, step),
-            *_waiting(context, step),
-        ),
+        text=sentences(*(act.said for act in acts)),
+        acts=acts if _teaches(context, step, braces) else (),
         check=done(
             context,
             step,
@@ -62,6 +56,25 @@ def brace(context: Context, step: Step) -> Wording:
         ),
         as_in=_where_taught(context, step, _leads(context, braces)),
     )
+
+
+def _acts(context: Context, step: Step, braces: Sequence[Brace]) -> tuple[Doing, ...]:
+    """What hands do, one thing after another: where to go on, the brace, its singles, its locks."""
+    told = (
+        ((*corners.taught(context, step), *_numbered(context, step)), None),
+        (_moves(context, step, braces), Kind.BRACE),
+        (_settled(context, step, braces[0]), Kind.BRACE),
+        (singles.at_corner(context, step), Kind.SINGLE),
+        ((*getting_at(context, step), *how_to_lock(context, step)), Kind.LOCK),
+        (_waiting(context, step), None),
+    )
+    acts = (Doing(sentences(*said), kind) for said, kind in told)
+    return tuple(act for act in acts if act.said)
+
+
+def _teaches(context: Context, step: Step, braces: Sequence[Brace]) -> bool:
+    """Whether a step is the first to lead a short chain so, which takes many words."""
+    return any(context.teacher(lead, step) is None for lead in _leads(context, braces))
 
 
 def _square(context: Context, step: Step) -> Iterator[str]:
@@ -103,10 +116,6 @@ def _moves(context: Context, step: Step, braces: Sequence[Brace]) -> Iterator[st
             yield _lead(voice, lead)
     if any(one.shared for one in braces) and context.teacher(Hand.SHARE, step) is None:
         yield voice.say("Where the row names a shared balloon, no new balloon is tied.")
-    if context.teacher(Hand.SETTLE, step) is None:
-        yield from _lifted(context, braces[0])
-    if braces[0].passes_joints and context.teacher(Hand.SETTLE, step) is None:
-        yield voice.say("Settle the brace until knot lies on knot and the nozzles cross.")
     known = _where_taught(context, step, leads)
     if known:
         yield voice.say_count(
@@ -115,6 +124,16 @@ def _moves(context: Context, step: Step, braces: Sequence[Brace]) -> Iterator[st
             len(known),
             steps=number_ranges(voice, known),
         )
+
+
+def _settled(context: Context, step: Step, brace: Brace) -> Iterator[str]:
+    """How a brace comes to lie, where that is new."""
+    if context.teacher(Hand.SETTLE, step) is None:
+        yield from _lifted(context, brace)
+        if brace.passes_joints:
+            yield context.voice.say(
+                "Settle the brace until knot lies on knot and the nozzles cross."
+            )
 
 
 def _lifted(context: Context, brace: Brace) -> Iterator[str]:

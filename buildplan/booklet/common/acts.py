@@ -25,9 +25,9 @@ ABREAST = 2
 
 def acts_of(book: Book, step: Step, taught: Set[Kind] = frozenset()) -> list[Flowable]:
     """What a step has done one thing after another, each with the hand moves that are new with it;
-    nothing where its words are few."""
+    nothing where its words are few, or stand by the row of pictures of how a brace is tied."""
     acts = list(book.told(step).acts)
-    if not acts:
+    if not acts or (step.kind is Kind.BRACE and Kind.BRACE not in taught):
         return []
     if is_ballasted(book, step):
         acts.insert(1, ballast_act(book))

@@ -43,9 +43,9 @@ from buildplan.booklet.common.step_words import (
     COLUMN_GAP,
     PLACE,
     check_words,
-    paragraphs,
     ticks,
     told_with_moves,
+    words_of,
 )
 from buildplan.booklet.common.strips import strip_rows
 from buildplan.document.blocks import Items, PictureRow, Rule, Shown, Stack, Words
@@ -130,7 +130,7 @@ def _along_a_spur(
     rest = [*map(plain, turn.lines[len(singles) :]), check_words(book, step)]
     where = spur_place(book, views.progress, step, PLACE, book.told(step).title)
     return [
-        *told_with_moves(book, aside, step, (), (where,)),
+        *told_with_moves(book, aside, step, words_of(book, step), (), (where,)),
         *in_rows(drawn, measure),
         *in_columns(singles, measure),
         Items(rest, ticked=True, gap=ROW_GAP),
@@ -153,8 +153,7 @@ def built_alike(book: Book, step: Step) -> bool:
 
 def _as_before(book: Book, views: Views, step: Step) -> list[Flowable]:
     """What is done again at an equal part: where it was told, and its check."""
-    words: list[Flowable] = [Words(markup, style) for style, markup in paragraphs(book, step)]
-    return [*words, Items([check_words(book, step)], ticked=True, gap=ROW_GAP)]
+    return [*words_of(book, step), Items([check_words(book, step)], ticked=True, gap=ROW_GAP)]
 
 
 def _moves(book: Book, step: Step, taught: Set[Kind]) -> list[Picture]:
@@ -186,7 +185,10 @@ def _on_the_piece(
         [Items([check_words(book, step)], ticked=True, gap=ROW_GAP), *ballast_link(book, step)]
     )
     aside = [] if has_place else [panels.where]
-    head = [*told_with_moves(book, beside, step, moves, aside), *acts]
+    said, below = words_of(book, step, acts), acts
+    if all(isinstance(act, Words) for act in acts):  # no pictures that need the whole width
+        said, below = [*said, *acts], ()
+    head = [*told_with_moves(book, beside, step, said, moves, aside), *below]
     if has_place and not alone and measure >= ABREAST_FROM:
         if closeups == 1:  # what is to be ticked has the room between the pictures
             ticked = Items([*map(plain, turns[0]), check_words(book, step)], ticked=True)
@@ -227,7 +229,7 @@ def _beside_the_piece(book: Book, views: Views, step: Step) -> list[Flowable]:
     """A single narrow picture at the right of the words, others below them."""
     acts = acts_of(book, step)
     words = [*before_standing(book, step)]
-    words += [Words(markup, style) for style, markup in paragraphs(book, step)]
+    words += words_of(book, step, acts)
     pictures = StepPictures((), 0.0) if acts else _pictures(book, views, step)
     words += acts
     strips = strip_rows(book, step)

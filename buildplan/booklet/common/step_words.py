@@ -5,7 +5,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from reportlab.lib.styles import ParagraphStyle
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.ballasting import ballast_row, is_ballasted
@@ -27,10 +26,11 @@ def told_with_moves(
     book: Book,
     links: Sequence[Flowable],
     step: Step,
+    said: Sequence[Flowable],
     moves: Sequence[Picture],
     aside: Sequence[Picture],
 ) -> list[Flowable]:
-    """Title and words beside `links` to other pages, and the hand moves that are new: the first of
+    """Title and what is `said` beside `links` to other pages, and the new hand moves: the first of
     them beside the words where that takes no more rows of pictures. The small picture of where goes
     with them, or stands beside the words where there are none or it would have a row to itself."""
     measure = book.paper.measure
@@ -41,8 +41,8 @@ def told_with_moves(
         beside = 1 + _rows_of(last[1:], measure)
         if beside <= _rows_of(last, measure):
             rest = in_rows([[Shown(one)] for one in last[1:]], measure)
-            return [_head(book, links, step, where, moves[0]), *rest]
-    head = _head(book, links, step, where)
+            return [_head(book, links, step, said, where, moves[0]), *rest]
+    head = _head(book, links, step, said, where)
     head.keepWithNext = True
     return [head, *in_rows([[Shown(one)] for one in last], measure)]
 
@@ -55,33 +55,33 @@ def _head(
     book: Book,
     links: Sequence[Flowable],
     step: Step,
+    said: Sequence[Flowable],
     where: Picture | None,
     move: Picture | None = None,
 ) -> Columns:
     """The title and words of work on the piece, and beside them what leads to other pages and, if
     they are given, the small picture of where on the whole piece and a hand move."""
-    words: list[Flowable] = [Words(markup, style) for style, markup in paragraphs(book, step)]
     wide = max(ASIDE, move.width if move else 0.0)
     shares = (book.paper.measure - wide - COLUMN_GAP, wide)
     drawn = [Shown(one) for one in (where, move) if one]
     beside = [*links, *drawn]
-    return Columns(([_title_words(book, step), *words], beside), shares, gap=COLUMN_GAP, after=4.0)
+    return Columns(([_title_words(book, step), *said], beside), shares, gap=COLUMN_GAP, after=4.0)
 
 
 def _title_words(book: Book, step: Step) -> Words:
     return Words(plain(f"{step.number} {book.told(step).title}"), HEADING, "H2")
 
 
-def paragraphs(book: Book, step: Step) -> list[tuple[ParagraphStyle, str]]:
-    """A step's words: style and markup of each paragraph."""
+def words_of(book: Book, step: Step, acts: Sequence[Flowable] = ()) -> list[Flowable]:
+    """A step's words: all of them, or what comes before its `acts`; then what the design adds."""
     told = book.told(step)
-    text = told.intro if told.acts else told.text
-    texts = [(BODY, plain(text))] if text else []
+    text = told.intro if acts else told.text
+    words: list[Flowable] = [Words(plain(text), BODY)] if text else []
     for stage in dict.fromkeys(operation.stage for operation in step.operations):
         note = book.design.text.get(stage.value)
         if note and step.number == _first_of_stage(book.steps, stage):
-            texts.append((BODY, plain(note)))
-    return texts
+            words.append(Words(plain(note), BODY))
+    return words
 
 
 def ticks(book: Book, step: Step) -> list[str]:

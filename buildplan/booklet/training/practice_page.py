@@ -156,14 +156,16 @@ def _on_the_piece(book: Book, own: Book, made: Practice, step: Step, said: StepW
     lessons = lessons_of(own, learnt, step)
     shown = act_moves(own, step)
     known = {kind for other in made.steps[: step.number - 1] for kind in other.kinds}
-    new = [act for act in said.acts if act.kind in shown or act.kind not in known]
+    # a brace's moves stand in a row
+    told = () if step.kind is Kind.BRACE else said.acts
+    new = [act for act in told if act.kind in shown or act.kind not in known]
     acts = told_in_order(new, shown, book.paper.measure)
     blocks = [
         Anchor(_place(step)),
         Words(strong(said.title), after=3.0, keep=True),
-        *([*acts, *_listed([plain(row) for row in rows])] if said.acts else ()),
-        *(() if said.acts else _how(book, learnt, step)),
-        *(() if said.acts else in_rows(moves, book.paper.measure, rows)),
+        *([*acts, *_listed([plain(row) for row in rows])] if told else ()),
+        *(() if told else _how(book, learnt, step)),
+        *(() if told else in_rows(moves, book.paper.measure, rows)),
     ]
     return Stack([*lessons, Stack(blocks, whole=not lessons, most_empty=MOST_EMPTY)])
 
