@@ -24,7 +24,7 @@ from shapely.strtree import STRtree
 
 from buildplan.booklet.common.book import gather_book
 from buildplan.booklet.common.closeups import ON_THE_PIECE, plan_views, step_joints
-from buildplan.booklet.common.step_words import paragraphs, ticks
+from buildplan.booklet.common.step_words import ticks, words_of
 from buildplan.drawing.closeup import uncovered
 from buildplan.drawing.labels import DOT_RADIUS, TIE_RADIUS, label_boxes
 from buildplan.drawing.marks import Circle, Picture, Stamp
@@ -92,7 +92,7 @@ def test_every_step_has_words_a_picture_and_a_check_on_its_page(name: str, paper
             assert shown in drawn
             assert book.steps[shown - 1].kind is step.kind
         assert ticks(book, step)[-1].endswith(told.check.split()[-1])
-        assert paragraphs(book, step)
+        assert words_of(book, step)
 
 
 @of_each
