@@ -39,7 +39,7 @@ _UNITS: Mapping[str, str] = {
     **dict.fromkeys(("zoll", "pulgada", "pulgadas", "pouce", "pouces", "polegadas"), "in"),
     **dict.fromkeys(("ft", "feet", "foot", "'", "′", "’"), "ft"),
     **dict.fromkeys(("cm", "cms", "centimetre", "centimetres", "centimeter", "centimeters"), "cm"),
-    **dict.fromkeys(("zentimeter", "centímetros", "centimètre", "centimètres"), "cm"),
+    **dict.fromkeys(("zentimeter", "centímetros", "centimetros", "centimètres"), "cm"),
     **dict.fromkeys(("m", "metre", "metres", "meter", "meters"), "m"),
     **dict.fromkeys(("mm", "millimetres", "millimeters"), "mm"),
 }

@@ -131,6 +131,8 @@ SYNONYMS = {
     "packs": "pack_sizes",
     "notes": "text",
     "locks": "lock",
+    "title": "name",
+    "times": "repeat",
     "braces": "brace",
 }
 

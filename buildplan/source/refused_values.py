@@ -25,7 +25,7 @@ from buildplan.source.right_forms import (
     purpose,
     reminder,
     right_form,
-    right_time,
+    right_words,
 )
 from buildplan.source.schema_lookup import described, form_in_words, types_at
 from buildplan.source.suggestions import Put, Remedy, Suggestion, by_hand, change
@@ -174,7 +174,7 @@ def _wrong_text(kind: str, at: Path, value: object, limits: Mapping[str, Any], r
         return (
             FileKind.WRONG_FORM,
             message(is_none, value=shown(value)),
-            right_time(at, str(value)) or by_hand(message(right, example=example)),
+            right_words(at, str(value)) or by_hand(message(right, example=example)),
         )
     if kind == "string_pattern_mismatch" and limits.get("pattern") == PART_NAME:
         return FileKind.WRONG_FORM, *_no_name_of_part(at, str(value))

@@ -39,6 +39,12 @@ HOLDERS = ("pole", "hung", "tied_to_wall")
 COUNTED = ("stripes", "spiral")
 _GROUP = re.compile(r"(?:([0-9]{1,3}) *[x×*]? *)?([a-z_]+)(?: *[x×*] *([0-9]{1,3}))?")
 _TRUE_WORDS = ("yes", "on", "y", "true")
+# the first of ISO 4217 that is meant by a word or a sign; from memory
+_CURRENCIES = {
+    **dict.fromkeys(("euro", "euros", "€"), "EUR"),
+    **dict.fromkeys(("pound", "pounds", "£", "sterling"), "GBP"),
+    **dict.fromkeys(("dollar", "dollars", "$", "us$"), "USD"),
+}
 _FALSE_WORDS = ("no", "off", "n", "false")
 
 
@@ -90,8 +96,9 @@ def _right_text(at: Path, kinds: Sequence[Any], value: str, name: str) -> Sugges
     length = length_in(value, key) if _NUMBERS.intersection(kinds) else ""
     if length:
         return change(message("write {right}", right=f"{name}{length}"), Put(at, length))
-    if bool in kinds and value.lower() in (*_TRUE_WORDS, *_FALSE_WORDS):
-        truth = value.lower() in _TRUE_WORDS
+    word = nearest(value.lower(), (*_TRUE_WORDS, *_FALSE_WORDS)) if bool in kinds else None
+    if word is not None:
+        truth = word in _TRUE_WORDS
         right = message("write {right}, without quotes", right=f"{name}{shown(truth)}")
         return change(right, Put(at, truth))
     group = _right_group(at, known, value)
@@ -129,6 +136,20 @@ def _right_list(at: Path, kinds: Sequence[Any], value: str, name: str) -> Sugges
     items = [one for one in re.split(r"\s*,\s*", value.strip()) if one]
     said = ", ".join(map(key_in_words, items))
     return change(message("write it as a list: {right}", right=f"{name}[{said}]"), Put(at, items))
+
+
+def right_words(at: Path, value: str) -> Suggestion | None:
+    """A text that has a form of its own and is written otherwise: a currency, a time of day."""
+    return _right_code(at, value) or right_time(at, value)
+
+
+def _right_code(at: Path, value: str) -> Suggestion | None:
+    """The code of a currency that a word or a sign stands for, if that can be told."""
+    given = value.strip().lower()
+    code = _CURRENCIES.get(given, given.upper() if re.fullmatch("[a-z]{3}", given) else "")
+    if at[-1] != "currency" or not code:
+        return None
+    return change(meant(code), Put(at, code))
 
 
 def right_time(at: Path, value: float | str) -> Suggestion | None:
