@@ -1,6 +1,6 @@
 """The surroundings that must not change a byte, and what designs give in them.
 
-    .venv/bin/python tests/same_bytes/environments.py [PYTHON ...]
+    .venv/bin/python tests/same_bytes/environments.py [PYTHON ...] [--only DESIGN] [--outputs A,B]
 
 prints for every shipped and gallery design whether all that can be printed of it is the same in all
 surroundings, and in each further PYTHON (one that has buildplan installed with its own newest
@@ -9,6 +9,7 @@ libraries; of another version, that is).
 
 from __future__ import annotations
 
+import argparse
 import json
 import os
 import subprocess
@@ -27,6 +28,15 @@ DESIGNS = sorted(
     if not path.stem.endswith(".event")
 )
 ALL = ("check", "steps", "crewed", "training", "crew", "sale", "model", "data", "companion")
+# what is made of several, or for the office: of one each
+FRAME = ROOT / "designs" / "picture_frame.yaml"
+OF_ONE: tuple[tuple[Path, tuple[str, ...]], ...] = (
+    (
+        FRAME,
+        ("drawing", "picture", "chart", "why", "shopping", "sheet", "quote", "resized", "gallery"),
+    ),
+    (ROOT / "designs" / "reopening.event.yaml", ("event",)),
+)
 
 HASH_SEEDS = ("0", "1", "2", "4294967295")
 # far apart, one of them with half an hour
@@ -63,22 +73,29 @@ def unlike(found: Sequence[Mapping[str, str]]) -> tuple[str, ...]:
     return tuple(key for key in found[0] if len({one[key] for one in found}) > 1)
 
 
-def run(pythons: Sequence[str]) -> None:
-    """Print the table."""
+def run(pythons: Sequence[str], only: Sequence[str], outputs_of_all: Sequence[str]) -> None:
+    """Print the table, of the designs of some names only where some are given."""
+    table = [*((design, outputs_of_all) for design in DESIGNS), *OF_ONE]
+    asked = [(d, outputs) for d, outputs in table if not only or d.stem in only]
     jobs = [(one, sys.executable) for one in SURROUNDINGS]
     jobs += [({"PYTHONHASHSEED": "0"}, python) for python in pythons]
     with ThreadPoolExecutor(os.cpu_count()) as pool:
-        for design in DESIGNS:
+        for design, outputs in asked:
             found = list(
-                pool.map(lambda job, design=design: sums_in(job[0], ALL, [design], job[1]), jobs)
+                pool.map(lambda job: sums_in(job[0], outputs, [design], job[1]), jobs)  # noqa: B023
             )
             here, elsewhere = found[: len(SURROUNDINGS)], found[len(SURROUNDINGS) :]
             row = ", ".join(unlike(here)) or f"the same in {len(here)} surroundings"
             for python, other in zip(pythons, elsewhere, strict=True):
                 differing = ", ".join(unlike([here[0], other])) or "the same"
                 row += f"; {python}: {differing}"
-            print(f"{design.stem:24} {row}", flush=True)
+            print(f"{design.stem:24} {' '.join(outputs)}: {row}", flush=True)
 
 
 if __name__ == "__main__":
-    run(sys.argv[1:])
+    parser = argparse.ArgumentParser()
+    parser.add_argument("pythons", nargs="*")
+    parser.add_argument("--only", action="append", default=[])
+    parser.add_argument("--outputs", default=",".join(ALL))
+    given = parser.parse_args()
+    run(given.pythons, given.only, given.outputs.split(","))

@@ -17,6 +17,7 @@ import io
 import json
 import operator
 import os
+import shutil
 import sys
 import tempfile
 from collections.abc import Iterable
@@ -26,8 +27,9 @@ from typing import Any
 
 from buildplan.cli import main
 
-# what each is called with beside the design; OUT is a folder of its own
-OUT = "OUT"
+# what each is called with beside the design; OUT is a folder of its own, ALONE one that holds the
+# design and nothing else, and stands for it
+OUT, ALONE = "OUT", "ALONE"
 CALLS = {
     "check": ("check", "--json"),
     "steps": ("steps", "--json"),
@@ -38,12 +40,36 @@ CALLS = {
     "model": ("export", "--out", f"{OUT}/piece.glb"),
     "data": ("export", "--out", f"{OUT}/piece.json"),
     "companion": ("companion", "--out", f"{OUT}/piece.html"),
+    "drawing": ("draw", "--out", f"{OUT}/piece.pdf"),
+    "picture": ("draw", "--view", "corner", "--out", f"{OUT}/piece.png"),
+    "chart": ("check", "--chart", f"{OUT}/chart.svg"),
+    "why": ("check", "--why", "height", "--why", "wind"),
+    "shopping": ("shopping", "--csv", f"{OUT}/list.csv", "--pdf", f"{OUT}/list.pdf"),
+    "sheet": ("measure", "--out", f"{OUT}/log.csv", "--pdf", f"{OUT}/log.pdf"),
+    "quote": ("quote", "--csv", f"{OUT}/quote.csv", "--pdf", f"{OUT}/quote.pdf"),
+    "resized": ("resize", "--height", "240cm", "--by", "gauge", "--out", f"{OUT}/resized.yaml"),
+    "gallery": ("gallery", ALONE, "--out", f"{OUT}/gallery.pdf"),
+    "event": ("event", "--out", OUT),
 }
 
 
 def _sum(call: tuple[str, ...], design: Path, folder: Path) -> str:
     """The sum of what a command says and of all that it writes."""
-    sys.argv = ["buildplan", *(part.replace(OUT, str(folder)) for part in call), str(design)]
+    with tempfile.TemporaryDirectory() as alone:
+        shutil.copy(design, alone)
+        named = () if ALONE in call else (str(design),)
+        put = [part.replace(OUT, str(folder)).replace(ALONE, alone) for part in call]
+        sys.argv = ["buildplan", *put, *named]
+        said = _said()
+    summed = hashlib.sha256(said.replace(str(folder), OUT).encode())
+    for path in sorted(folder.iterdir()):
+        summed.update(path.read_bytes())
+        path.unlink()
+    return summed.hexdigest()
+
+
+def _said() -> str:
+    """What the command says."""
     said, aside = io.StringIO(), io.StringIO()
     with contextlib.redirect_stdout(said), contextlib.redirect_stderr(aside):
         try:
@@ -51,11 +77,7 @@ def _sum(call: tuple[str, ...], design: Path, folder: Path) -> str:
         except SystemExit as ended:
             if ended.code not in (None, 0, 1):
                 raise RuntimeError(aside.getvalue()) from ended
-    summed = hashlib.sha256(said.getvalue().replace(str(folder), OUT).encode())
-    for path in sorted(folder.iterdir()):
-        summed.update(path.read_bytes())
-        path.unlink()
-    return summed.hexdigest()
+    return said.getvalue()
 
 
 def _sum_of_whole_numbers(values: Iterable[Any], /, start: Any = 0) -> Any:
