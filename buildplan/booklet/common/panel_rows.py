@@ -7,16 +7,17 @@ from math import fsum
 
 from reportlab.platypus import Flowable
 
-from buildplan.document.blocks import Items, Shown
+from buildplan.document.blocks import TICK_INDENT, Items, Shown
 from buildplan.document.layout import Columns
-from buildplan.document.text import plain
+from buildplan.document.text import BODY, plain
+from buildplan.drawing.fonts import text_width
 from buildplan.drawing.marks import Picture
 
-GAP, ROW_GAP = 10.0, 4.0
+GAP, ROW_GAP = 10.0, 3.0
 LEAST_BESIDE = 150.0  # so wide is room beside pictures for rows of joints
 NEARLY = 0.01
 # Rows of so many letters, and so many of them, stand two abreast on a page so wide; points.
-LETTER_PT, TICK_PT = 5.6, 30.0  # a letter of a row, and what stands before it and behind
+TICK_PT = TICK_INDENT + 0.5  # what stands before a row
 SHORT_ROW, FEWEST_ABREAST, ABREAST_FROM = 42, 4, 420.0
 
 
@@ -44,8 +45,8 @@ def abreast(rows: Sequence[str], measure: float) -> list[Flowable]:
 
 def in_columns(rows: Sequence[str], measure: float) -> list[Flowable]:
     """Rows to be ticked, down one column after another, as many as their words leave room for."""
-    longest = max(map(len, rows), default=0)
-    across = max(1, min(len(rows), int(measure / (longest * LETTER_PT + TICK_PT))))
+    longest = max((text_width(row, BODY.fontSize) for row in rows), default=0.0)
+    across = max(1, min(len(rows), int((measure + GAP) / (longest + TICK_PT + GAP))))
     deep = -(-len(rows) // across)
     columns = [
         [Items([plain(row) for row in rows[at : at + deep]], ticked=True, gap=ROW_GAP, after=0.0)]

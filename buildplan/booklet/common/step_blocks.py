@@ -58,12 +58,13 @@ from buildplan.instructions.printed_rows import printed
 from buildplan.sequence.model import Kind, Step
 
 MOST_HEIGHT = 200.0
-PICTURE_HEIGHT, JOINED_HEIGHT = 140.0, 116.0
+PICTURE_HEIGHT, JOINED_HEIGHT = 140.0, 108.0
 KNOWN_HEIGHT = 124.0  # of work that was shown before: three steps of it have room on a page
 NARROWEST, WIDEST = 150.0, 250.0
 FEW_JOINTS, NARROWEST_OF_FEW = 2, 104.0  # a close-up of so few joints that meet needs less
 WORDS_SHARE = 0.52
 SHORT_CHECK = 60  # letters; a longer check stands below the pictures, not under one of them
+MANY_ROWS = 6  # so many rows have the width of the page, in columns
 LONG_CHECK = 240  # letters; a check longer than this has the whole width
 BELOW_TITLE = 60.0  # a title of the work, and the space about it
 NOTICE = 60.0  # of so many points at most, where it may be lifted
@@ -182,7 +183,10 @@ def _on_the_piece(
     told: Sequence[Sequence[str]] = [()] * closeups if alone else turns
     cells = [panel(picture, rows) for picture, rows in zip(panels.closeups, told, strict=True)]
     check = Stack(
-        [Items([check_words(book, step)], ticked=True, gap=ROW_GAP), *ballast_link(book, step)]
+        [
+            Items([check_words(book, step)], ticked=True, gap=ROW_GAP, after=ROW_GAP),
+            *ballast_link(book, step),
+        ]
     )
     aside = [] if has_place else [panels.where]
     said, below = words_of(book, step, acts), acts
@@ -243,6 +247,12 @@ def _beside_the_piece(book: Book, views: Views, step: Step) -> list[Flowable]:
     if len(placed) == 1 and placed[0].picture.width < measure / 2 and not strips:
         wide = placed[0].picture.width
         shares = (measure - wide - COLUMN_GAP, wide)
+        told = book.told(step).rows
+        if len(told) >= MANY_ROWS and not ballast_link(book, step):  # below the picture
+            rest = [Items(marked[len(told) :], ticked=True, gap=ROW_GAP)]
+            rest = rest if len(marked) > len(told) else []
+            first = Columns((words, rows), shares, gap=COLUMN_GAP)
+            return [first, *in_columns(told, measure), *rest, *below]
         return [Columns(([*words, *checks], rows), shares, gap=COLUMN_GAP), *below]
     if rows or strips:
         return [*words, *rows, *checks, *below]

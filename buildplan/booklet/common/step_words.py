@@ -9,7 +9,7 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.ballasting import ballast_row, is_ballasted
 from buildplan.booklet.common.book import Book
-from buildplan.booklet.common.panel_rows import in_rows
+from buildplan.booklet.common.panel_rows import ABREAST_FROM, in_rows
 from buildplan.document.blocks import Shown, Words
 from buildplan.document.layout import Columns
 from buildplan.document.text import BODY, HEADING, plain, strong
@@ -19,6 +19,7 @@ from buildplan.sequence.model import Kind, Stage, Step
 PLACE = (84.0, 62.0)
 ASIDE = 102.0  # of what leads to other pages, on one line
 COLUMN_GAP = 14.0
+SHORT_TITLE, SHORT_TEXT = 32, 110  # letters
 LEAST_WORDS = 230.0  # so wide are words beside a hand move
 
 
@@ -64,8 +65,18 @@ def _head(
     wide = max(ASIDE, move.width if move else 0.0)
     shares = (book.paper.measure - wide - COLUMN_GAP, wide)
     drawn = [Shown(one) for one in (where, move) if one]
-    beside = [*links, *drawn]
-    return Columns(([_title_words(book, step), *said], beside), shares, gap=COLUMN_GAP, after=4.0)
+    told = [_title_words(book, step), *said]
+    if where and not move and _is_short(book, step):  # the links beside the picture, not above it
+        shares = (book.paper.measure - PLACE[0] - ASIDE - 2 * COLUMN_GAP, PLACE[0], ASIDE)
+        return Columns((told, drawn, links), shares, gap=COLUMN_GAP, after=4.0)
+    return Columns((told, [*links, *drawn]), shares, gap=COLUMN_GAP, after=4.0)
+
+
+def _is_short(book: Book, step: Step) -> bool:
+    """Whether title and words of a step are one line and two at most, however narrow."""
+    told = book.told(step)
+    wide = book.paper.measure >= ABREAST_FROM
+    return wide and len(told.title) <= SHORT_TITLE and len(told.text) <= SHORT_TEXT
 
 
 def _title_words(book: Book, step: Step) -> Words:
