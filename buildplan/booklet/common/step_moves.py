@@ -144,7 +144,7 @@ def _move(book: Book, operation: Operation) -> Hashable:
             return kind, bool(operation.locks), mixed
         case Kind.CHAIN:
             long = framework.link[operation.links[0]].role is not Role.BRACE
-            return kind, long, 0 if long else len(operation.links)
+            return kind, long, len(operation.links)
         case Kind.LAY:
             return kind, operation.joints
     return kind
