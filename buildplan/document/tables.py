@@ -145,6 +145,9 @@ class Grid(Flowable):  # type: ignore[misc]
         return least
 
     def _widths(self, width: float) -> list[float]:
+        if fsum(self._least) > width and self._side > self._pad:  # room for words comes first
+            self._side = self._pad
+            del self._least
         wanted = [width * share / fsum(self._shares) for share in self._shares]
         return column_widths(wanted, self._least)
 

@@ -48,7 +48,7 @@ def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Fl
             blocks.append(Items(tuple(_lines(book, job.steps)), ticked=True, gap=2.5))
     rows = tuple(
         (
-            strong(unbroken(bag.label)),
+            strong(unbroken(bag.label) if is_wide(book.paper) else bag.label),
             plain(bag.holds),
             voice.whole(bag.balloons),
             plain(bulk_words(bag.bulk_m3, book.units, voice)),

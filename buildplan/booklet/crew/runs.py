@@ -34,7 +34,7 @@ from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job, RunRow
 from buildplan.sequence.model import Kind, Step
 
-RUN_PICTURE, BESIDE_TABLE = 250.0, 120.0  # greatest heights
+RUN_PICTURE, BESIDE_TABLE = 140.0, 120.0  # greatest heights
 LEAST_TALL = 74.0
 TABLE_SHARE, PICTURE_GAP = 0.87, 8.0
 CLOSEST_ROWS = 1.2
