@@ -67,8 +67,8 @@ def _head(
     drawn = [Shown(one) for one in (where, move) if one]
     told = [_title_words(book, step), *said]
     if where and not move and _is_short(book, step):  # the links beside the picture, not above it
-        shares = (book.paper.measure - PLACE[0] - ASIDE - 2 * COLUMN_GAP, PLACE[0], ASIDE)
-        return Columns((told, drawn, links), shares, gap=COLUMN_GAP, after=4.0)
+        rest = book.paper.measure - PLACE[0] - ASIDE - 2 * COLUMN_GAP
+        return Columns((told, drawn, links), (rest, PLACE[0], ASIDE), gap=COLUMN_GAP, after=4.0)
     return Columns((told, [*links, *drawn]), shares, gap=COLUMN_GAP, after=4.0)
 
 
