@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Mapping
+from math import fsum
 from typing import Any
 
 from buildplan.source.almost_numbers import unit_named
@@ -43,7 +44,7 @@ def length_in(text: str, units: object) -> float | None:
     feet, unit = found[2], found[7]
     if feet and INCHES[unit] != INCHES["in"]:
         return None  # nothing but inches follows feet
-    inches = sum(map(_number, found[4].split())) * INCHES[unit] + 12 * int(feet or 0)
+    inches = fsum(map(_number, found[4].split())) * INCHES[unit] + 12 * int(feet or 0)
     return round(inches / INCHES[str(units)], PLACES)
 
 

@@ -77,7 +77,7 @@ def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Fl
                 voice.say("Loaded"),
             ),
             (*rows, all_bags),
-            (36, 104, 18, 18, 16, 16),
+            (36, 100, 18, 22, 16, 16),
             frozenset({2, 3}),
             pad=CLOSE_ROWS,
             after=6,
