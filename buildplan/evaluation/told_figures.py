@@ -36,6 +36,7 @@ def told_figures(framework: Framework, shape: Shape, units: Units) -> Figures:
         ways=directions(framework, shape),
         stands=built_standing(framework, shape),
         held_by=tuple(conditions(shape.holding, units)),
+        hung=shape.holding.hung,
         set_up=set_up(framework, shape),
         flat=built_flat(framework, shape),
     )

@@ -46,7 +46,7 @@ def stand_up(context: Context, step: Step) -> Wording:
     voice, figures = context.voice, context.figures
     people = count_word(voice, step.operations[0].people)
     held = [voice.say("The piece {condition}.", condition=voice.tell(c)) for c in figures.held_by]
-    if figures.stands:
+    if figures.stands and not figures.hung:
         title = voice.say("Let the piece stand")
         how = (
             voice.say("It stands as its parts were tied together.")
@@ -62,11 +62,11 @@ def stand_up(context: Context, step: Step) -> Wording:
             ),
         )
     else:
-        title = voice.say("Stand the piece up")
+        title = voice.say("Hang the piece up") if figures.hung else voice.say("Stand the piece up")
         moves = sentences(
             _lifting(context, people),
             voice.say("One of them keeps the foot from sliding.")
-            if step.operations[0].people >= WITH_ONE_AT_FOOT
+            if step.operations[0].people >= WITH_ONE_AT_FOOT and not figures.hung
             else "",
         )
     return Wording(
@@ -89,6 +89,12 @@ def stand_up(context: Context, step: Step) -> Wording:
 def _lifting(context: Context, people: str) -> str:
     """How a piece comes up."""
     voice = context.voice
+    if context.figures.hung:
+        return voice.say(
+            "Call {people} people or more. Take hold on both sides, both hands round a joint, never"
+            " by one balloon. Lift together on a count, up to where it hangs.",
+            people=people,
+        )
     if context.framework.braces:
         return voice.say(
             "Call {people} people or more. Take hold on both sides, both hands round the bundle of"

@@ -115,8 +115,8 @@ class Figures:
     """Figures of a piece that its steps quote, where they are known: how wide each ring is across
     its outside as it lies round on the floor (by letter), the straight sides by their last brace,
     how high the knots of a column's rings are above the floor and which way the numbers run (by
-    letter). `stands` says that it is built standing, so that
-    nobody stands it up; `held_by` what it is held by where it does not stand by itself; `set_up`
+    letter). `stands` says that it is built standing, so that nobody stands it up; `held_by` what
+    it is held by where it does not stand by itself, `hung` whether it hangs from above; `set_up`
     how its parts come together, of an assembly that is put together standing; `flat` the parts
     (the whole piece is "") that are built course on course lying on their backs."""
 
@@ -126,6 +126,7 @@ class Figures:
     ways: Mapping[str, Direction] = field(default_factory=dict)
     stands: bool = False
     held_by: tuple[Message, ...] = ()
+    hung: bool = False
     set_up: SetUp | None = None
     flat: frozenset[str] = frozenset()
 

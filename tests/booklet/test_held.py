@@ -113,3 +113,11 @@ def test_what_holds_it_is_made_fast_before_it_can_fall(held: Book) -> None:
         assert grown[told[0]][0].startswith("Tie its foot to the middle of the base")
     else:
         assert not told
+
+
+def test_what_hangs_is_lifted_to_where_it_hangs_and_not_onto_a_foot(held: Book) -> None:
+    (step,) = (step for step in held.steps if step.kind is Kind.STAND_UP)
+    told = held.told(step)
+    hangs = held.shape.holding.hung
+    assert ("Hang" in told.title) == ("to where it hangs" in told.text) == hangs
+    assert not (hangs and "foot" in told.text)
