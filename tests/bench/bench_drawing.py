@@ -11,6 +11,9 @@ shipped designs, and how many pages and words their booklets have and how full t
 
 from __future__ import annotations
 
+import buildplan  # noqa: F401 - before numpy, so that its linear algebra is in one thread
+
+# isort: split
 import io
 import resource
 import subprocess

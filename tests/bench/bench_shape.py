@@ -7,6 +7,9 @@ against PyNiteFEA; growth from 100 to 10,000 joints. Needs `pip install -e '.[be
 
 from __future__ import annotations
 
+import buildplan  # noqa: F401 - before numpy, so that its linear algebra is in one thread
+
+# isort: split
 import resource
 import sys
 import time
