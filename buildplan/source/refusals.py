@@ -8,6 +8,7 @@ from typing import Any
 
 from pydantic_core import ErrorDetails
 
+from buildplan.source.misplaced_keys import rightly_placed
 from buildplan.source.mistake import (
     Mistake,
     Path,
@@ -39,6 +40,8 @@ def mistakes_in(errors: Iterable[ErrorDetails], data: object, root: Root) -> Ite
             kind, said, suggestion = wrong_value(one["type"], at, value, limits, root)
             if at == ("units",) and isinstance(value, str):
                 suggestion = units_meant(value, data) or suggestion
+            if one["type"] == "extra_forbidden":
+                suggestion = rightly_placed(at, value, data, root) or suggestion
         yield Mistake(kind, at, said, suggestion)
 
 

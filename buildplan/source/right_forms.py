@@ -101,7 +101,7 @@ def _right_text(at: Path, kinds: Sequence[Any], value: str, name: str) -> Sugges
         truth = word in _TRUE_WORDS
         right = message("write {right}, without quotes", right=f"{name}{shown(truth)}")
         return change(right, Put(at, truth))
-    group = _right_group(at, known, value)
+    group = _right_group(at, known, value) or _right_cells(at, known, value)
     if group is not None:
         return group
     guess = nearest(value, known) or OTHER_NAMES.get(value.strip().lower())
@@ -120,6 +120,14 @@ def _right_group(at: Path, known: Sequence[str], value: str) -> Suggestion | Non
     times = int(found[1] or found[3])
     right = message("write {right}", right=f"{{repeat: {times}, cells: [{found[2]}]}}")
     return change(right, Put(at, {"repeat": times, "cells": [found[2]]}))
+
+
+def _right_cells(at: Path, known: Sequence[str], value: str) -> Suggestion | None:
+    """Several cells without commas between: `straight fan`."""
+    cells = value.lower().split()
+    if len(at) < 2 or at[-2] not in LISTS_OF_CELLS or len(cells) < 2 or not {*cells} <= {*known}:
+        return None
+    return by_hand(message("write {right}", right=", ".join(cells)))
 
 
 def _right_list(at: Path, kinds: Sequence[Any], value: str, name: str) -> Suggestion | None:
