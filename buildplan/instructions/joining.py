@@ -44,6 +44,8 @@ def _join(context: Context, step: Step) -> Wording:
         ]
     else:
         again = voice.say("As in step {step}.", step=taught)
+        if comes_in:  # a zigzag begins now at the one side, now at the other
+            again = sentences(again, voice.say("Go by the rows of this step."))
         ends = any(context.piece.passing[joint][1] for joint in joints)
         if ends and context.teacher(Hand.JOIN_ENDS, step) is None:
             reach = sentences(_bring_together(context, joints), reach)

@@ -75,7 +75,7 @@ def _told(context: Context, step: Step) -> StepWords:
     return StepWords(
         number=step.number,
         title=said.title,
-        text=sentences(intro, again or said.text, _side_work(context.voice, step)),
+        text=sentences(intro, again or said.text, _side_work(context, step)),
         turns=tuple(tell_rows(context, step, turn) for turn in step.turns),
         check=said.check,
         intro=intro if apart else "",
@@ -126,8 +126,9 @@ def _how_many(context: Context, step: Step) -> str:
     )
 
 
-def _side_work(voice: Voice, step: Step) -> str:
-    """Work that goes on beside the main line, until the step that first needs it."""
+def _side_work(context: Context, step: Step) -> str:
+    """Which step first takes up work that goes on beside the main line."""
     if step.side_work is None:
         return ""
-    return voice.say("Needed in step {step}.", step=step.side_work)
+    first = min(one.number for one in context.steps if step.number in one.needs)
+    return context.voice.say("Needed in step {step}.", step=first)

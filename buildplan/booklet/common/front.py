@@ -88,7 +88,7 @@ def cover(book: Book, first_build: str) -> Section:
         (voice.say("width"), voice.tell(size_words(facts.width_m, book.units))),
         (voice.say("people"), people_figure(book)),
         (voice.say("time, practised"), minutes_words(facts.crew_minutes, voice)),
-        (voice.say("beginner, alone"), first_build),
+        (voice.say("hours of one beginner"), first_build),
     )
     columns = [
         [Words(strong(figure), LEAD, after=1), Words(name, SMALL)] for name, figure in figures

@@ -41,12 +41,11 @@ def joints_words(labels: Sequence[str], voice: Voice) -> str:
 
 
 def mass_words(mass_kg: float, voice: Voice, places: int = 1) -> str:
-    """Ballast, in half kilograms and whole pounds: `13.5 kg (30 lb)`; of equal loads at several
+    """Ballast, in half kilograms and half pounds: `1.5 kg (3.5 lb)`; of equal loads at several
     places all of them together, so that the pounds of each add up to it."""
+    lb = places * math.ceil(2 * mass_kg / places / KG_PER_LB) / 2
     kg = voice.decimal(mass_kg, 0 if mass_kg == round(mass_kg) else 1)
-    return voice.say(
-        "{kg} kg ({lb} lb)", kg=kg, lb=places * math.ceil(mass_kg / places / KG_PER_LB)
-    )
+    return voice.say("{kg} kg ({lb} lb)", kg=kg, lb=voice.decimal(lb, 0 if lb == round(lb) else 1))
 
 
 def filled_words(mass_kg: float, voice: Voice) -> str:

@@ -173,7 +173,11 @@ def _on_the_piece(book: Book, own: Book, made: Practice, step: Step, said: StepW
 def _how(book: Book, learnt: Sequence[Step], step: Step) -> list[Flowable]:
     """Where the words for a step are, if it is the first of its kind: at that of the piece."""
     told = _told_at(book, learnt, step)
-    return [] if told is None else [told_at_step(book.voice, told)]
+    if told is None:
+        return []
+    link = told_at_step(book.voice, told)
+    link.keepWithNext = True
+    return [link]
 
 
 def practised_at(book: Book, made: Practice | None) -> Mapping[int, str]:

@@ -194,7 +194,7 @@ def _legend_items(framework: Framework, names: MapNames, voice: Voice) -> Sequen
         items.append((BRACE, voice.say_in("legend", "brace balloon")))
         items.append((Sign.NUMBER, voice.say_in("legend", "number of a brace")))
     if any(brace.shared for brace in framework.braces):
-        items.append((SHARED, voice.say_in("legend", "brace balloon of two braces")))
+        items.append((SHARED, voice.say_in("legend", "one balloon, shared by two braces")))
     if framework.singles:
         items.append((SINGLE, voice.say_in("legend", "single")))
     return items

@@ -66,7 +66,7 @@ def flat_sheets(
 ) -> tuple[Picture, ...]:
     """The plans on as few sheets as can be read, drawn as large as those allow. Where the key would
     leave no room for a block, it is a sheet of its own."""
-    told = [plan.told for plan in plans if plan.told]
+    told = _told(plans, voice)
     items = list(dict.fromkeys(item for plan in plans for item in plan.items))
     named = next((plan.names for plan in plans if plan.names.parts), None)
     if named is not None:
@@ -77,7 +77,7 @@ def flat_sheets(
             joint=called,
         )
         told.append(words)
-    key_height, key = legend(items, width, tuple(dict.fromkeys(told)))
+    key_height, key = legend(items, width, told)
     room = height - key_height
     apart = any(
         one.block.height + one.head > room + 0.01
@@ -93,6 +93,21 @@ def flat_sheets(
         alt = voice.say("Key of the joint map: {signs}.", signs=signs)
         pictures.append(Picture(width, key_height, tuple(key), alt, MAP_DATA))
     return tuple(pictures)
+
+
+def _told(plans: Sequence[FlatPlan], voice: Voice) -> list[str]:
+    """What is told in words of each plan, with its title where there are several: plans that are
+    told alike together."""
+    titles: dict[str, list[str]] = {}
+    for plan in plans:
+        if plan.told:
+            titles.setdefault(plan.told, []).append(plan.title)
+    if len(plans) == 1:
+        return list(titles)
+    return [
+        voice.say("{name}: {words}", name=voice.listed(names), words=words) if all(names) else words
+        for words, names in titles.items()
+    ]
 
 
 def _largest(plans: Sequence[FlatPlan], width: float, room: float) -> list[list[PlacedBlock]]:

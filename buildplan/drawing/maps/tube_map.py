@@ -97,7 +97,7 @@ def _legend_items(grid: StripGrid) -> list[Item]:
     items.append((Sign.WAY, voice.say_in("legend", "joint 1 to joint 2")))
     items.append((BRACE, voice.say_in("legend", "of a brace, thin")))
     if any(brace.shared for brace in framework.braces):
-        items.append((SHARED, voice.say_in("legend", "of two braces, double")))
+        items.append((SHARED, voice.say_in("legend", "shared by two braces, double")))
     if framework.singles:
         items.append((SINGLE, voice.say_in("legend", "single, dotted")))
     return items
