@@ -61,7 +61,7 @@ def brace(context: Context, step: Step) -> Wording:
 def _acts(context: Context, step: Step, braces: Sequence[Brace]) -> tuple[Doing, ...]:
     """What hands do, one thing after another: where to go on, the brace, its singles, its locks."""
     told = (
-        ((*corners.taught(context, step), *_numbered(context, step)), None),
+        ((*_seat(context, step), *corners.taught(context, step), *_numbered(context, step)), None),
         (_moves(context, step, braces), Kind.BRACE),
         (_settled(context, step, braces[0]), Kind.BRACE),
         (singles.at_corner(context, step), Kind.SINGLE),
@@ -70,6 +70,15 @@ def _acts(context: Context, step: Step, braces: Sequence[Brace]) -> tuple[Doing,
     )
     acts = (Doing(sentences(*said), kind) for said, kind in told)
     return tuple(act for act in acts if act.said)
+
+
+def _seat(context: Context, step: Step) -> Iterator[str]:
+    """Where the one who ties braces kneels, as all close-ups of braces are seen from there."""
+    if context.teacher(Hand.SETTLE, step) is None:
+        yield context.voice.say(
+            "Kneel where nothing is braced yet and look back along the work, as the pictures do: its"
+            " outer side is at your right."
+        )
 
 
 def _teaches(context: Context, step: Step, braces: Sequence[Brace]) -> bool:

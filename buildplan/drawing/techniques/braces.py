@@ -74,7 +74,7 @@ def wrap_brace(framework: Framework, voice: Voice, number: int = 1) -> Picture:
                 end = (between(a, b, 0.86)[0] + 6, between(a, b, 0.86)[1] + 22)
                 reach = (b[0] + 2, b[1] + 24), (b[0] - 2, b[1] + 14)
                 on_top += move([(end[0] - 4, end[1] - 2), *reach])
-            layers.append(((da + db) / 2, link(a, end, 23, own)))
+            layers.append(((da + db) / 2, link(a, end, 23, own, sign=colours.brace_sign)))
             on_top += badge(between(a, end), str(i + 1))
     layers.sort(key=lambda layer: -layer[0])
     marks = [mark for _, layer in layers for mark in layer]
@@ -147,14 +147,18 @@ def _brace_over_chain(joint: Point, off: Point, colours: Palette) -> list[Mark]:
     (bx, by) = x + off[0], y + off[1]
     nozzle = [(bx, by + reach + 1), (bx, by + 4), (bx, by - 4), (bx, by - reach - 1)]
     return [
-        *link((x - reach - long, y), (x - reach, y), fat, colours.chain),
-        *link((x + reach, y), (x + reach + long, y), fat, colours.chain),
+        *link((x - reach - long, y), (x - reach, y), fat, colours.chain, sign=colours.chain_sign),
+        *link((x + reach, y), (x + reach + long, y), fat, colours.chain, sign=colours.chain_sign),
         *weave(
             [Strand(((x - reach - 1, y, 0), (x, y, 0), (x + reach + 1, y, 0)), colours.chain, 5)]
         ),
         *knot((x, y), 0, colours.chain, 3.6),
-        *link((bx, by + reach + long), (bx, by + reach), fat, colours.brace),
-        *link((bx, by - reach), (bx, by - reach - long), fat, colours.brace),
+        *link(
+            (bx, by + reach + long), (bx, by + reach), fat, colours.brace, sign=colours.brace_sign
+        ),
+        *link(
+            (bx, by - reach), (bx, by - reach - long), fat, colours.brace, sign=colours.brace_sign
+        ),
         *rope(nozzle, 5, neck_colour(colours.brace), INK),
         *knot((bx, by), 90, colours.brace, 3.6),
     ]
@@ -172,7 +176,7 @@ def tie_single(framework: Framework, voice: Voice) -> Picture:
     radius = joint_radius(framework)
     marks += joint_marks(back, radius, single.neck, skipped=True, locked=False, repeat=False)
     near, far = between(front, back, 0.06), (120.0, 61.0)
-    marks += link(near, far, 40, colours.brace)
+    marks += link(near, far, 40, colours.brace, sign=colours.brace_sign)
     neck = Strand(((*far, 0), (127, 66, 0), (136, 74, 0)), colours.brace, 4.5)
     marks += weave([neck])
     marks += knot((125, 65), 42, colours.brace, 3.0)
@@ -210,7 +214,7 @@ def tie_end(framework: Framework, voice: Voice) -> Picture:
     nozzles = [(x - reach - 1, y), (x - 4, y), (x + 4, y), (x + reach + 1, y)]
     marks += rope(nozzles, 5, neck_colour(colours.chain), INK)
     marks += knot(tied, 0, colours.chain, 3.6)
-    marks += link((x, 24), (x, 62), 34, colours.brace)
+    marks += link((x, 24), (x, 62), 34, colours.brace, sign=colours.brace_sign)
     marks += rope([(x, 62), (x, 68), (x, 76), (x, y - 3)], 5, neck_colour(colours.brace), INK)
     marks += knot((x, y - 3), 90, colours.brace, 3.6)
     marks += move([(102, y), (110, y), (118, y)])

@@ -137,10 +137,10 @@ def _led_round(framework: Framework, brace: Brace, colours: Palette) -> list[Mar
     pale = Ink(mix(colours.chain, PAPER, 0.72), DONE_LINE, 0.6)
     marks: list[Mark] = [Circle(spot, END_ON, pale) for spot in at.values()]
     for one, other in pairwise(chain.joints):
-        marks += link(at[one], at[other], BRACE_FAT, colours.brace)
+        marks += link(at[one], at[other], BRACE_FAT, colours.brace, sign=colours.brace_sign)
     (x, y), (fx, fy) = at[chain.joints[0]], at[chain.joints[-1]]
     end = (x + 27, y - 14)
-    marks += link((fx, fy), end, BRACE_FAT, colours.brace)
+    marks += link((fx, fy), end, BRACE_FAT, colours.brace, sign=colours.brace_sign)
     radius = joint_radius(framework)
     for joint, spot in at.items():
         marks += joint_marks(spot, radius, joint, skipped=False, locked=False, repeat=False)
@@ -173,8 +173,8 @@ def _two_ends(
             INK,
         ),
         *knot(middle, 90, colours.chain, 3.6),
-        *link((x - reach - long, y), (x - reach, y), fat, colours.brace),
-        *link((x + reach, y), (x + reach + long, y), fat, colours.brace),
+        *link((x - reach - long, y), (x - reach, y), fat, colours.brace, sign=colours.brace_sign),
+        *link((x + reach, y), (x + reach + long, y), fat, colours.brace, sign=colours.brace_sign),
     ]
     for side, joint in ((-1, after), (1, last)):
         marks.append(words((x + side * (reach + long / 2 + 1), y - 22), joint))

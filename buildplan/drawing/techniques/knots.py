@@ -251,17 +251,19 @@ def closing_strand(colour: str) -> Strand:
 
 def tie_off(framework: Framework, voice: Voice, link_id: str = "") -> Picture:
     """The neck of a balloon without a partner, closed with a knot of its own."""
-    colour = palette(framework).brace
+    own = palette(framework)
+    colour, sign = own.brace, own.brace_sign
     if link_id:
-        colour = framework.balloons[framework.link[link_id].balloon].colour
+        key = framework.link[link_id].balloon
+        colour, sign = framework.balloons[key].colour, signs(framework)[key]
     strand = closing_strand(colour)
     short = Strand(((146, 26, 0), (160, 26, 0), (175, 26, 0)), colour, 5.0)
     marks: list[Mark] = [
-        *link((22, 84), (92, 84), 62, colour),
+        *link((22, 84), (92, 84), 62, colour, sign=sign),
         *weave([strand]),
         *lip(strand),
         *move([(197, 119), (205, 121), (214, 120)]),
-        *link((104, 26), (147, 26), 38, colour),
+        *link((104, 26), (147, 26), 38, colour, sign=sign),
         *weave([short]),
         *knot((154, 26), 0, colour, 3.4),
         *lip(short),

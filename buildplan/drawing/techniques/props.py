@@ -27,11 +27,13 @@ WAY = Ink(stroke=INK, width=1.1)  # arrows that say how a hand moves
 
 @dataclass(frozen=True)
 class Palette:
-    """Colours of the piece's own balloons."""
+    """Colours of the piece's own balloons, and the signs on those of chains and braces."""
 
     chain: str
     brace: str
     lock: str
+    chain_sign: int
+    brace_sign: int
 
 
 def palette(framework: Framework) -> Palette:
@@ -40,11 +42,13 @@ def palette(framework: Framework) -> Palette:
 
     def first(*roles: Role) -> str:
         found = next((link for link in framework.links if link.role in roles), framework.links[0])
-        return balloons[found.balloon].colour
+        return found.balloon
 
-    chain = first(Role.CHAIN)
-    lock = balloons[framework.locks[0].balloon].colour if framework.locks else chain
-    return Palette(chain, first(Role.BRACE, Role.SINGLE), lock)
+    chain, brace = first(Role.CHAIN), first(Role.BRACE, Role.SINGLE)
+    colour, other = balloons[chain].colour, balloons[brace].colour
+    lock = balloons[framework.locks[0].balloon].colour if framework.locks else colour
+    sign = signs(framework)
+    return Palette(colour, other, lock, sign[chain], sign[brace])
 
 
 def told_apart(colour: str, other: str) -> str:

@@ -15,6 +15,7 @@ from buildplan.drawing.techniques.props import (
     link,
     move,
     picture,
+    signs,
     tail_end,
     weave,
     words,
@@ -58,7 +59,8 @@ def close_ring(framework: Framework, voice: Voice, letters: Collection[str] = ()
         c for c in framework.chains if c.chain.closed and (c.letter in letters or not letters)
     ]
     some = closed[0].chain.links[0] if closed else framework.links[0].id
-    colour = framework.balloons[framework.link[some].balloon].colour
+    balloon = framework.link[some].balloon
+    colour, sign = framework.balloons[balloon].colour, signs(framework)[balloon]
     lengths = [len(c.chain.links) for c in closed]
     alike = len(set(lengths)) == 1
     counts = [f"{c.letter} {voice.whole(len(c.chain.links))}" for c in closed]
@@ -68,7 +70,7 @@ def close_ring(framework: Framework, voice: Voice, letters: Collection[str] = ()
     order = sorted(range(16), key=lambda i: -(points[i][1] + points[i + 1][1]))
     for i in order:
         if i not in (7, 8):
-            marks += link(points[i], points[i + 1], 25, colour)
+            marks += link(points[i], points[i + 1], 25, colour, sign=sign)
     for i in range(3):
         marks.append(words((centre[0] - 8 + 8 * i, centre[1] + 46), "."))
     right, left = points[0], points[-1]

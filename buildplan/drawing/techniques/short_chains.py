@@ -15,6 +15,7 @@ from buildplan.drawing.techniques.props import (
     lip,
     palette,
     picture,
+    signs,
     tail_end,
     weave,
     words,
@@ -43,14 +44,16 @@ def brace_chain(
     that the piece has; of the balloon of that key, or of the braces' own."""
     found = {len(chain.links) for brace in framework.braces for chain in brace.chains}
     wanted = sizes or sorted(found, reverse=True)[:2]
-    colour = framework.balloons[balloon].colour if balloon else palette(framework).brace
+    own = palette(framework)
+    colour = framework.balloons[balloon].colour if balloon else own.brace
+    sign = signs(framework).get(balloon, 0) if balloon else own.brace_sign
     marks: list[Mark] = []
     for row, size in enumerate(wanted):
         y = (100.0, 34.0)[row] if len(wanted) > 1 else 34.0
         ends = [FIRST_END + PITCH * i for i in range(size + 1)]
         marks += _free_ends(ends[0], ends[-1], y, colour, closed=size % 2 == 1)
         for a, b in pairwise(ends):
-            marks += link((a + 1, y), (b - 1, y), FAT, colour)
+            marks += link((a + 1, y), (b - 1, y), FAT, colour, sign=sign)
         for i, x in enumerate(ends[1:-1], 1):
             marks += knot((x, y), 0, colour, 3.0)
             marks.append(words((x, y + 22), voice.say("necks") if i % 2 else voice.say("tails")))

@@ -15,11 +15,15 @@ from buildplan.drawing.techniques.props import (
     knot,
     link,
     picture,
+    signs,
     words,
 )
 from buildplan.framework.model import Framework
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
+
+SHOWN, PITCH = 6, 38.0  # knots of a longer chain, and points from one to the next
+LOWER = 25.0  # points: a tag is 22 high
 
 
 def tag_joints(framework: Framework, voice: Voice, tags: Collection[str] | None = None) -> Picture:
@@ -28,27 +32,34 @@ def tag_joints(framework: Framework, voice: Voice, tags: Collection[str] | None 
     wanted = set(tags or ())
     having = (one for one in framework.chains if wanted <= set(one.chain.joints))
     long = next(having, framework.chains[0])
-    colour = framework.balloons[framework.link[long.chain.links[0]].balloon].colour
+    balloon = framework.link[long.chain.links[0]].balloon
+    colour, sign = framework.balloons[balloon].colour, signs(framework)[balloon]
     back = long.chain.joints[:1] if long.chain.closed else ()
-    joints = (*long.chain.joints, *back)[:6]
+    joints = (*long.chain.joints, *back)[:SHOWN]
     counted = all(j == f"{long.letter}{i}" for i, j in enumerate(long.chain.joints, 1))
     # of chains that are brought together knot by knot each knot has its tag
     every = not (counted and framework.braces)
     tagged = [
         i
         for i, joint in enumerate(joints)
-        if (joint in tags if tags is not None else every or i in (0, 4))
+        if i < len(long.chain.joints)
+        and (joint in tags if tags is not None else every or i in (0, 4))
     ]
     marks: list[Mark] = []
-    knots = [(14 + 38.0 * i, 92 + 6 * math.sin(i)) for i in range(len(joints))]
+    crowded = every and max(map(_tag_width, joints)) > PITCH - 4  # every second one hangs lower
+    knots = [(14 + PITCH * i, 92 + 6 * math.sin(i)) for i in range(len(joints))]
     for a, b in pairwise(knots):
-        marks += link((a[0] + 1, a[1]), (b[0] - 1, b[1]), 31, colour)
+        marks += link((a[0] + 1, a[1]), (b[0] - 1, b[1]), 31, colour, sign=sign)
     for i, (x, y) in enumerate(knots):
         marks += knot((x, y), 0, colour, 2.8)
         if i in tagged:
-            marks += _tag_on((x, y), joints[i])
+            marks += _tag_on((x, y), joints[i], LOWER if crowded and i % 2 else 0.0)
+        elif i == len(long.chain.joints):  # of a ring, that it comes back to
+            marks.append(words((x, y - 34), f"({joints[i]})"))
         else:
             marks.append(words((x, y - 34), str(i + 1)))
+    if len(long.chain.joints) + len(back) > SHOWN:
+        marks.append(words((knots[-1][0] + 6, knots[-1][1] - 3), "…", "start"))
     told = voice.say(
         "Part of chain {letter}: paper tags hang from its knots: {joints}.",
         letter=long.letter,
@@ -59,10 +70,14 @@ def tag_joints(framework: Framework, voice: Voice, tags: Collection[str] | None 
     return picture(marks, sentences(told, rest))
 
 
-def _tag_on(at: Point, joint: str) -> list[Mark]:
-    """A paper tag on a string."""
-    wide = text_width(joint, 10, bold=True) / 2 + 5
-    x, y = min(max(at[0] + 2, wide + 1), WIDTH - wide - 1), at[1] - 36
+def _tag_width(joint: str) -> float:
+    return text_width(joint, 10, bold=True) + 10
+
+
+def _tag_on(at: Point, joint: str, lower: float) -> list[Mark]:
+    """A paper tag on a string, which is longer where it hangs `lower`."""
+    wide = _tag_width(joint) / 2
+    x, y = min(max(at[0] + 2, wide + 1), WIDTH - wide - 1), at[1] - 36 - lower
     tag = (
         (x - wide, y - 18),
         (x + wide, y - 18),
