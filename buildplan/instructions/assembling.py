@@ -76,8 +76,7 @@ def _seat(context: Context, step: Step) -> Iterator[str]:
     """Where the one who ties braces kneels, as all close-ups of braces are seen from there."""
     if context.teacher(Hand.SETTLE, step) is None:
         yield context.voice.say(
-            "Kneel where nothing is braced yet and look back along the work, as the pictures do: its"
-            " outer side is at your right."
+            "Kneel where nothing is braced and look back, as the pictures do: outside at your right."
         )
 
 
