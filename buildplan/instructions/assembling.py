@@ -76,7 +76,8 @@ def _seat(context: Context, step: Step) -> Iterator[str]:
     """Where the one who ties braces kneels, as all close-ups of braces are seen from there."""
     if context.teacher(Hand.SETTLE, step) is None:
         yield context.voice.say(
-            "Kneel where nothing is braced and look back, as the pictures do: outside at your right."
+            "Kneel where nothing is braced and look back, as the pictures do: outside at your"
+            " right."
         )
 
 
