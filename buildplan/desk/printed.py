@@ -29,10 +29,12 @@ def printed_of(folder: Folder, name: str) -> list[Path]:
     """The files that were printed of a design, the newest first."""
     if not folder.output.is_dir():
         return []
+    longer = tuple(f"{one}-" for one in folder.names() if one.startswith(f"{name}-"))
     found = [
         (-int(path.stat().st_mtime), path.name, path)
         for path in folder.output.iterdir()
-        if path.name.startswith(f"{name}-") and path.suffix in PRINTED and path.is_file()
+        if path.name.startswith(f"{name}-") and not path.name.startswith(longer)
+        if path.suffix in PRINTED and path.is_file()
     ]
     return [path for *_, path in sorted(found)[:MOST_SHOWN]]
 

@@ -39,7 +39,7 @@ LEAST_TALL = 74.0
 TABLE_SHARE, PICTURE_GAP = 0.87, 8.0
 CLOSEST_ROWS = 1.2
 LONGEST_NAME = 16  # letters of a name that stays on one line
-CORNER_WIDTH, CORNER_HEIGHT = 155.0, 110.0
+CORNER_WIDTH, CORNER_HEIGHT = 155.0, 125.0
 
 
 def assembling(book: Book, work: Sequence[Job]) -> list[Flowable]:
