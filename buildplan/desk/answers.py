@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
+from http import HTTPStatus
 from pathlib import Path
 from typing import Any
 
@@ -41,6 +42,8 @@ from buildplan.desk.words import desk_words
 from buildplan.language.messages import message
 from buildplan.language.voice import LOCALES, Voice
 
+_Card = Mapping[str, object]
+
 
 def _name(request: Request) -> str:
     name: str = request.path_params["name"]
@@ -65,23 +68,34 @@ def home(desk: Desk, request: Request, sent: Any) -> Response:
     """The designs of the folder as cards; what is not worked out yet is ordered."""
     language = language_of(desk, request)
     folder = desk.folder
-    cards = []
-    for name in folder.names():
-        looked = looked_at(desk, name, language)
-        have_card_made(desk, looked)
-        cards.append(_card(desk, looked, folder.file(name)))
-    away = [_card_away(desk, name, language) for name in folder.names_away()]
+    here, away = folder.names(), folder.names_away()
     return JSONResponse(
         {
             "folder": str(folder.root),
             "read_only": folder.read_only,
-            "designs": cards,
-            "away": away,
+            "designs": list(_cards(here, lambda name: _card_here(desk, name, language))),
+            "away": list(_cards(away, lambda name: _card_away(desk, name, language))),
         }
     )
 
 
-def _card_away(desk: Desk, name: str, language: str) -> Mapping[str, object]:
+def _cards(names: Iterable[str], card: Callable[[str], _Card]) -> Iterator[_Card]:
+    """The cards of designs, but of those that have gone since their names were listed."""
+    for name in names:
+        try:
+            yield card(name)
+        except RefusedError as refused:
+            if refused.status != HTTPStatus.NOT_FOUND:
+                raise
+
+
+def _card_here(desk: Desk, name: str, language: str) -> _Card:
+    looked = looked_at(desk, name, language)
+    have_card_made(desk, looked)
+    return _card(desk, looked, desk.folder.file(name))
+
+
+def _card_away(desk: Desk, name: str, language: str) -> _Card:
     file = desk.folder.away_file(name)
     data = read_design_file(file, name)
     results = results_of(desk.folder, data, language)
@@ -89,7 +103,7 @@ def _card_away(desk: Desk, name: str, language: str) -> Mapping[str, object]:
     return {**_card(desk, looked, file), "title": title_of(data) or name}
 
 
-def _card(desk: Desk, looked: Looked, file: Path) -> Mapping[str, object]:
+def _card(desk: Desk, looked: Looked, file: Path) -> _Card:
     drawn = looked.results.path(PICTURE).is_file()
     picture = f"/api/pictures/{looked.results.key}.png" if drawn else None
     head = {

@@ -6,6 +6,7 @@ import hashlib
 import os
 import re
 from collections.abc import Iterator
+from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -73,8 +74,9 @@ def _beside(folder: Folder, data: bytes) -> Iterator[bytes]:
             if path in known or not path.is_file():
                 continue
             known.add(path)
-            texts.append((path.parent, path.read_bytes()))
-            yield texts[-1][1]
+            with suppress(FileNotFoundError):  # gone since it was seen
+                texts.append((path.parent, path.read_bytes()))
+                yield texts[-1][1]
 
 
 def parts_named(data: bytes) -> set[str]:

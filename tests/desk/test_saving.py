@@ -9,6 +9,8 @@ from pathlib import Path
 import pytest
 from desks import DESIGNS, AtOnce, Page, open_page, with_designs
 
+from buildplan.desk.folder import Folder
+
 STAR = DESIGNS / "reading_star.yaml"
 AT_STAR = "/api/design/reading_star"
 
@@ -158,3 +160,14 @@ def test_what_is_put_away_is_there_and_comes_back(page: Page) -> None:
         page.send("/api/design/reading_star_2/undo", {"base": design["version"]}).status_code == 200
     )
     assert page.text("reading_star_2") == STAR.read_text("utf-8")
+
+
+def test_home_shows_what_is_there_when_one_goes_while_it_is_listed(
+    page: Page, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    for names in ("names", "names_away"):
+        listed = getattr(Folder, names)
+        monkeypatch.setattr(Folder, names, lambda self, of=listed: [*of(self), "gone_since"])
+    home = page.data("/api/home")
+    assert [one["name"] for one in home["designs"]] == ["reading_star"]
+    assert home["away"] == []
