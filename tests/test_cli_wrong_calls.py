@@ -136,3 +136,53 @@ def test_a_new_design_whose_answers_end_is_told_how_to_go_on(
     assert "Aborted" not in err
     assert list(tmp_path.iterdir()) == []
     assert call("new", "Evening Star", "--usual")[0] == 0
+
+
+# German of the catalogues: each sort of wrong call that the library which reads calls knows of,
+# and wrong values of a command's own; the language is told after the mistake, as people do
+IN_GERMAN = [
+    (("check", "F", "--gusts", "3"), "eine Option --gusts gibt es nicht; meinten Sie --gust?"),
+    (("check", "F", "-9"), "eine Option -9 gibt es nicht"),
+    (("chekc", "F"), "einen Befehl chekc gibt es nicht; meinten Sie buildplan check?"),
+    (("check",), "DESIGN fehlt; schreiben Sie buildplan check DESIGN"),
+    (("resize", "F"), "--height fehlt; schreiben Sie buildplan resize DESIGN --height HEIGHT"),
+    (("check", "F", "too", "many"), "too many ist zu viel; schreiben Sie buildplan check DESIGN"),
+    (("check", "F", "--json=3"), "--json nimmt keinen Wert: schreiben Sie nur diese Option"),
+    (("steps", "F", "--crew", "0"), '--crew: "0" ist keine ganze Zahl von 1 bis 100'),
+    (("draw", "F", "--view", "5"), '--view: "5" ist nicht front'),
+    (("check", "F", "--gust", "9999"), "--gust: '9999' ist keine Geschwindigkeit"),
+    (("fit", "star", "--height", "abc"), '--height: "abc" ist keine Höhe'),
+]
+
+
+@pytest.mark.parametrize(("words", "told"), IN_GERMAN, ids=lambda value: " ".join(value[:4]))
+@pytest.mark.parametrize("environment", [False, True])
+def test_a_wrong_call_is_told_in_the_language_it_asks_for(
+    call: Call,
+    words: tuple[str, ...],
+    told: str,
+    environment: bool,
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    given = [str(FRAME) if word == "F" else word for word in words]
+    if environment:
+        monkeypatch.setenv("BUILDPLAN_LANGUAGE", "de")
+    else:
+        given += ["--language", "de"]
+    status, out, err = call(*given)
+    assert (status, out) == (2, "")
+    first, *more = err.splitlines()
+    assert first.startswith(told)
+    assert [line for line in more if not line.endswith("--help sagt mehr")] == []
+
+
+def test_a_value_that_is_missing_and_a_language_that_is_none_are_told(
+    call: Call, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    assert call("steps", FRAME, "--language=de", "--crew")[2].startswith("nach --crew fehlt")
+    assert call("--language", "de")[2].startswith(
+        "--language steht hinter dem Befehl, wie in buildplan check DESIGN --language de"
+    )
+    assert call("check", FRAME, "--language", "xx")[2].startswith('--language: "xx" is not one of')
+    monkeypatch.setenv("BUILDPLAN_LANGUAGE", "xx")
+    assert call("check", FRAME)[2].startswith('BUILDPLAN_LANGUAGE: "xx" is not one of en')

@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 
 import typer
 
-from buildplan.commands.wrong_options import Commands
+from buildplan.commands.wrong_calls import Commands
 from buildplan.language.voice import Voice
 
 app = typer.Typer(

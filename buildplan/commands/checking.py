@@ -107,8 +107,8 @@ def check(
         return
     if as_json and joints:
         raise typer.BadParameter(voice.say("--joints goes without --json"))
-    doors = [asked(parse_door, one, voice) for one in door or ()]
-    figures = [asked(parse_figure, one, voice) for one in why or ()]
+    doors = [asked(parse_door, one, voice, "--door") for one in door or ()]
+    figures = [asked(parse_figure, one, voice, "--why") for one in why or ()]
     found = checked_piece(design, _examined(design, gust, hands, as_json, voice), voice, hands)
     piece = found.piece
     reasons = reasons_of(piece, figures, voice)
@@ -140,7 +140,7 @@ def _examined(
     from buildplan.commands.pieces import evaluation_of, tried
     from buildplan.design.measures import parse_speed
 
-    gust_m_per_s = asked(parse_speed, gust, voice) if gust is not None else None
+    gust_m_per_s = asked(parse_speed, gust, voice, "--gust") if gust is not None else None
     try:
         return evaluation_of(design, voice, gust_m_per_s, hands)
     except DesignProblemsError as error:

@@ -25,12 +25,14 @@ class ProblemsFoundError(Exception):
     """The design was read and has problems that have been listed."""
 
 
-def asked(parse: Callable[[Given], Parsed], text: Given, voice: Voice) -> Parsed:
-    """What a user gave, read; a wrong call where it cannot be."""
+def asked(parse: Callable[[Given], Parsed], text: Given, voice: Voice, option: str = "") -> Parsed:
+    """What a user gave, read; a wrong call, of the option if it was given by one, where it cannot
+    be."""
     try:
         return parse(text)
     except ToldError as error:
-        raise typer.BadParameter(voice.tell(error.told)) from error
+        words = voice.tell(error.told)
+        raise typer.BadParameter(f"{option}: {words}" if option else words) from error
 
 
 def refuse_ending(file: Path | None, endings: Collection[str], voice: Voice) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
@@ -131,11 +132,15 @@ def fit_design(
 
     voice = Voice(language)
     _check_names(out, picture, taken, voice)
-    height_m = asked(parse_height, height, voice)
+    height_m = asked(parse_height, height, voice, "--height")
     unit: Units = units_of(height) if units is None else "cm" if units == "cm" else "in"
-    given = None if gauges is None else asked(lambda text: parse_gauges(text, unit), gauges, voice)
+    given = (
+        None
+        if gauges is None
+        else asked(partial(parse_gauges, units=unit), gauges, voice, "--gauges")
+    )
     if within is not None:
-        asked(seconds_of, within, voice)
+        asked(seconds_of, within, voice, "--within")
     asked_for = (unit, prefer, effort, within, out, picture)
     wishes = [
         FitWish(one, given or gauges_for(one, unit), _of_figures(given, unit), *asked_for)

@@ -135,7 +135,7 @@ def booklet(
     sold_to, bad_rows = buyers_named(buyer, buyers, voice)
     address = link_asked(link, voice)
     seller = None if brand is None else brand_in(brand, voice)
-    doors = tuple(asked(parse_door, one, voice) for one in door or ())
+    doors = tuple(asked(parse_door, one, voice, "--door") for one in door or ())
     sealed = (sold_to, secret_of(key, voice), signer_of(sign, voice))
     kind = (edition, paper, units, out, draft, large_print, fold, seller)
     how = _Printing(*kind, *sealed, address, doors, hands, voice)

@@ -71,7 +71,7 @@ def resize(
         )
     refuse_ending(out, (".yaml", ".yml"), voice)
     refuse_itself(out, design, voice)
-    height_m = asked(parse_height, height, voice)
+    height_m = asked(parse_height, height, voice, "--height")
     units = units_of(height)
     read = read_known(design, voice, hands)
     name = read.name

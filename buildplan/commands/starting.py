@@ -32,16 +32,11 @@ class _Question:
     def ask(self, voice: Voice) -> str:
         """The answer; one that is none of a few is asked for again."""
 
-        def one_of_known(answer: str) -> str:
-            if self.known and answer not in self.known:
-                names = ", ".join(self.known)
-                raise typer.BadParameter(voice.say("answer one of {names}", names=names))
-            return answer
-
         try:
-            answer: str = typer.prompt(
-                self.words, default=self.usual, err=True, value_proc=one_of_known
-            )
+            answer = self._typed()
+            while self.known and answer not in self.known:
+                aside(voice.say("answer one of {names}", names=", ".join(self.known)))
+                answer = self._typed()
         except typer.Abort as ended:
             if not isinstance(ended.__context__, EOFError):
                 raise  # Ctrl-C
@@ -50,6 +45,9 @@ class _Question:
                 voice.say("the answers end here; give the rest as options, or add --usual")
             ) from None
         return answer
+
+    def _typed(self) -> str:
+        return str(typer.prompt(self.words, default=self.usual, err=True))
 
 
 def _question(about: str, answers: Mapping[str, str], voice: Voice) -> _Question | None:

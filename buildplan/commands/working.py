@@ -116,7 +116,7 @@ def _planned(
     from buildplan.commands.files import asked
     from buildplan.sequence.timetable import crew_of, timetable
 
-    crew = asked(lambda count: crew_of(count, inflate_only), people, voice)
+    crew = asked(lambda count: crew_of(count, inflate_only), people, voice, "--crew")
     minutes = {str(kind): value for kind, value in piece.design.labour.items()}
     return timetable(piece.steps, crew, minutes, in_workshop=not on_site)
 

@@ -7,11 +7,7 @@ from collections.abc import Callable, Mapping
 from enum import StrEnum
 from typing import Any
 
-import typer
-from typer.core import TyperGroup
-
 from buildplan.language.messages import Message, Value, message
-from buildplan.language.voice import Voice
 
 # what people write for a choice that is called otherwise
 OTHER_NAMES: Mapping[str, str] = {
@@ -26,38 +22,19 @@ OTHER_NAMES: Mapping[str, str] = {
 }
 
 
-class Commands(TyperGroup):
-    """All commands, which tell a value that an option cannot take in words of our own."""
-
-    def invoke(self, ctx: Any) -> Any:
-        try:
-            return super().invoke(ctx)
-        except typer.BadParameter as error:
-            told = _told(error)
-            if told is not None:
-                error.message = _voice(ctx).tell(told)
-            raise
-
-
-def _voice(context: Any) -> Voice:
-    voice = getattr(context.obj, "voice", None)
-    return voice if isinstance(voice, Voice) else Voice()
-
-
-def _told(error: typer.BadParameter) -> Message | None:
-    """What is wrong with a value, by what its option was declared to take; None where the words
-    that came with the error are our own, or as plain."""
-    found: Callable[[], list[dict[str, Any]]] | None = getattr(error.__cause__, "errors", None)
+def wrong_value(error: Any, called: str) -> Message:
+    """What is wrong with a value, by what its option or argument, so `called`, was declared to
+    take: said with its place."""
     callback = getattr(getattr(error.ctx, "command", None), "callback", None)
-    name = getattr(error.param, "name", None)
-    if found is None or callback is None or name is None:
-        return None
-    kind, option = _declared(typing.get_type_hints(callback, include_extras=True).get(name))
-    value = str(found()[0].get("input", ""))
+    hints = typing.get_type_hints(callback, include_extras=True) if callback is not None else {}
+    kind, option = _declared(hints.get(error.param.name))
+    found: Callable[[], list[dict[str, Any]]] = getattr(error.__cause__, "errors", list)
+    value = str(next(iter(found()), {}).get("input", ""))
     if isinstance(kind, type) and issubclass(kind, StrEnum):
-        called = next(iter(getattr(error.param, "opts", ())), name)
-        return _no_choice(value, [str(one) for one in kind], called)
-    return _no_number(value, option) if kind is int else None
+        wrong = _no_choice(value, [str(one) for one in kind], called)
+    else:
+        wrong = _no_number(value, option)
+    return message("{place}: {wrong}", place=called, wrong=wrong)
 
 
 def _declared(hint: Any) -> tuple[Any, Any]:
