@@ -9,7 +9,7 @@ import numpy as np
 from buildplan.framework.model import Framework, Part
 from buildplan.instructions.model import SetUp
 from buildplan.sequence.courses import built_pieces, in_courses
-from buildplan.sequence.reach import is_flat
+from buildplan.sequence.reach import is_flat, is_one_layer
 from buildplan.shape.model import FloatArray, Shape
 
 # A part stands on the floor if its lowest joint is no higher above the lowest of all than this
@@ -69,6 +69,11 @@ def built_flat(framework: Framework, shape: Shape) -> frozenset[str]:
     return frozenset(
         name for name, own in built_pieces(framework) if in_courses(own) and not _stands(own, shape)
     )
+
+
+def one_layer(framework: Framework, shape: Shape) -> frozenset[str]:
+    """The names of the parts, "" for a whole piece, that have no inside."""
+    return frozenset(name for name, own in built_pieces(framework) if is_one_layer(own, shape))
 
 
 def _stands(own: Framework, shape: Shape) -> bool:

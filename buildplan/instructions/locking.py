@@ -8,7 +8,7 @@ from buildplan.instructions import rows
 from buildplan.instructions.context import Context
 from buildplan.instructions.model import RowWords
 from buildplan.instructions.moves import Hand
-from buildplan.instructions.read_back import TAKE_LOCK, THESE_ROUNDS
+from buildplan.instructions.read_back import TAKE_LOCK, TAKE_LOCK_OF_ONE_LAYER, THESE_ROUNDS
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Access, Kind, Step, Turn
@@ -23,7 +23,10 @@ def how_to_lock(context: Context, step: Step) -> Iterator[str]:
     if not step.locks:
         return
     if context.teacher(Hand.LOCK, step) is None:
-        yield voice.say(TAKE_LOCK, colour=context.lock_name(step.locks[0]))
+        part = context.framework.part_at(step.locks[0])
+        one_layer = (part.name if part else "") in context.figures.one_layer
+        taken = TAKE_LOCK_OF_ONE_LAYER if one_layer else TAKE_LOCK
+        yield voice.say(taken, colour=context.lock_name(step.locks[0]))
         if step.times > 1:
             yield voice.say("Lock each before you go on to the next.")
     elif _rounds_before(context, step) != context.lock_name(step.locks[0]):
@@ -87,7 +90,9 @@ def done(context: Context, step: Step, *checks: str) -> str:
     voice = context.voice
     first = step.locks and context.teacher(Hand.LOCK, step) is None
     return sentences(
-        voice.say("Pull gently: no joint slips.") if first else "",
+        voice.say("Pull each lock gently: its rounds spring back, no joint slips.")
+        if first
+        else "",
         *checks,
         _so_far(context, step),
     )

@@ -118,7 +118,8 @@ class Figures:
     letter). `stands` says that it is built standing, so that nobody stands it up; `held_by` what
     it is held by where it does not stand by itself, `hung` whether it hangs from above; `set_up`
     how its parts come together, of an assembly that is put together standing; `flat` the parts
-    (the whole piece is "") that are built course on course lying on their backs."""
+    (the whole piece is "") that are built course on course lying on their backs; `one_layer` those
+    whose joints lie in one plane."""
 
     rings: Mapping[str, Span] = field(default_factory=dict)
     sides: Mapping[int, Side] = field(default_factory=dict)
@@ -129,6 +130,7 @@ class Figures:
     hung: bool = False
     set_up: SetUp | None = None
     flat: frozenset[str] = frozenset()
+    one_layer: frozenset[str] = frozenset()
 
 
 NO_FIGURES = Figures()

@@ -40,6 +40,8 @@ METRES_PER_LIFTER = 1.5
 LIFTED_DEG = 40.0
 # A piece so many times as wide and as high as it is deep lies flat while it is built. Ours.
 FLAT = 2.5
+# Joints that lie so near their common plane, as a mean square, are one layer.
+ONE_LAYER_M = 0.02
 # Of so many people or more who stand a piece up one keeps its foot from sliding. Ours.
 WITH_ONE_AT_FOOT = 3
 
@@ -133,6 +135,13 @@ def is_flat(own: Framework, shape: Shape) -> bool:
     """Whether what is built without braces is flat, as a wall, and is built lying on its back."""
     width, height, depth = np.ptp(np.array([shape.at[joint] for joint in own.joints]), axis=0)
     return bool(min(width, height) > FLAT * depth)
+
+
+def is_one_layer(own: Framework, shape: Shape) -> bool:
+    """Whether the joints of what is built lie in one plane, so that it has no inside."""
+    places = np.array([shape.at[joint] for joint in own.joints])
+    off_the_plane = np.linalg.svd(places - places.mean(axis=0), compute_uv=False)[-1]
+    return bool(off_the_plane < ONE_LAYER_M * len(places) ** 0.5)
 
 
 class _About:

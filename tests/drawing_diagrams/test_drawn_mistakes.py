@@ -15,7 +15,7 @@ from buildplan.drawing.marks import Inset, Mark, Picture, Point, Polyline, Stamp
 from buildplan.drawing.svg import picture_svg
 from buildplan.drawing.techniques.braces import settle_joint
 from buildplan.drawing.techniques.knots import pair_rounds, tie_pair
-from buildplan.drawing.techniques.locks import twist_lock
+from buildplan.drawing.techniques.locks import HELD_AT, twist_lock
 from buildplan.drawing.techniques.mistakes import once_wrapped
 from buildplan.drawing.techniques.rings import close_ring
 from buildplan.framework.model import Framework
@@ -120,8 +120,8 @@ def test_the_mistaken_lock_lies_on_a_balloon_and_leaves_the_joint_bare() -> None
     ((_, y),) = beside
     assert low < y < high
     right = rounds(picture.marks)[-2:]
-    assert right[0][0] + right[1][0] == pytest.approx(2 * 185.0)
-    assert right[0][0] < 185.0 < right[1][0]
+    assert right[0][0] + right[1][0] == pytest.approx(2 * HELD_AT[0])
+    assert right[0][0] < HELD_AT[0] < right[1][0]
 
 
 def test_the_mistaken_ring_crosses_itself_once_and_the_right_one_never() -> None:

@@ -4,20 +4,26 @@ from __future__ import annotations
 
 from statistics import fmean
 
+import numpy as np
 import pytest
-from diagram_pieces import assert_inside, assert_readable, listed, pieces, star
+from diagram_pieces import assert_inside, assert_readable, listed, pieces, star, tube
 from strand_crossings import crossings
 
+from buildplan.drawing.bodies import lock_centres
+from buildplan.drawing.camera import project
 from buildplan.drawing.line_art import PAPER
 from buildplan.drawing.marks import Label, Stamp
 from buildplan.drawing.techniques import TECHNIQUES, moves, technique_pictures
+from buildplan.drawing.techniques.held_locks import from_outside
 from buildplan.drawing.techniques.joints import join_chains
 from buildplan.drawing.techniques.knots import chain_strands, closing_strand, pair_strands
+from buildplan.drawing.techniques.locks import twist_lock, twisted_necks
 from buildplan.drawing.techniques.props import HEIGHT, WIDTH, Strand
 from buildplan.instructions.telling import tell_steps
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind
 from buildplan.sequence.steps import plan_steps
+from buildplan.shape.finding import find_shape
 
 PIECES = {**pieces(), "listed": listed([("P", "Q"), ("Q", "R"), ("R", "P"), ("P", "S")])}
 
@@ -48,6 +54,42 @@ def test_the_double_knot_is_a_reef_knot() -> None:
     assert [over for _, over, _ in met] == [1, -1, 1, 1, -1, 1]
     assert abs(sum(sign for _, _, sign in met[:3])) == 3
     assert crossings(left, left) == []
+
+
+def test_a_lock_is_twisted_by_two_half_turns() -> None:
+    """Two strands wound about one another cross once each half turn, each time with the same sign
+    (knot theory, from memory); two half turns (common practice, no source) bring each neck back to
+    its own side."""
+    one, two = twisted_necks((0.0, 0.0), "#C9A227")
+    met = [cross for cross in crossings(one, two) if cross[0] > 1]  # they part at the lock's own knot
+    assert [over for _, over, _ in met] == [1, -1]
+    assert abs(sum(sign for _, _, sign in met)) == 2
+    for strand in (one, two):
+        assert (strand.points[1][0] > 0) == (strand.points[-1][0] > 0)
+
+
+def test_a_lock_is_shown_where_the_finished_piece_has_it() -> None:
+    """Seen from outside, its two rounds lie over the joint's balloons, one to either side of the
+    line of the chain, as the bodies of the model do."""
+    framework = tube(["straight"] * 2)
+    shape = find_shape(framework)
+    camera = from_outside(framework, shape, "A2")
+    seen, depth = project(camera, np.array([shape.at[j] for j in ("A1", "A2", "A3", "B2", "D2")]))
+    before, joint, after = seen[:3]
+    assert before[1] == pytest.approx(after[1], abs=1e-3)
+    assert max(depth[3:]) < depth[1]
+    rounds, near = project(camera, lock_centres(framework, shape)[framework.joints.index("A2")])
+    assert near == pytest.approx(np.full(2, near[0]))
+    assert near[0] > depth[1]
+    assert sum(rounds[:, 1] - joint[1]) == pytest.approx(0.0, abs=1e-6)
+    assert abs(rounds[0, 1] - joint[1]) > 0.03
+
+
+def test_what_is_one_layer_has_no_inside() -> None:
+    framework = tube(["straight"] * 2, chains=2)
+    picture = twist_lock(framework, Voice(), "A2", find_shape(framework))
+    assert "inside" not in picture.alt
+    assert not [m for m in picture.marks if isinstance(m, Label) and "inside" in m.text]
 
 
 def test_the_neck_is_closed_with_an_overhand_knot() -> None:

@@ -135,7 +135,7 @@ def test_a_hand_move_is_taught_once() -> None:
     everything = " ".join(words.text for _, words in star)
     for move in (
         "until it just slips through",
-        "twist the two rounds",
+        "twist the two rounds past each other by two half turns",
         "back to the first; tie",
     ):
         assert everything.count(move) == 1

@@ -121,11 +121,20 @@ def _moves_of(
         return (lay_course(own, voice, coming),)
     if first.kind is Kind.TAG:
         return (tag_joints(framework.built_with(first.joints[0]), voice, first.joints),)
-    if first.kind is Kind.JOIN and len(first.joints) > 1:
-        return (tie_parts(framework, first.joints, voice),)
-    if first.kind is Kind.JOIN:
-        return (join_chains(framework, voice, first.joints[0], shape),)
+    if first.kind in {Kind.JOIN, Kind.LOCK}:
+        return (_joint_move(framework, first, voice, shape),)
     return technique_pictures(framework, first.kind, voice)
+
+
+def _joint_move(
+    framework: Framework, first: Operation, voice: Voice, shape: Shape | None
+) -> Picture:
+    """How chains or parts are brought together at a joint, or how it is locked."""
+    if first.kind is Kind.LOCK:
+        return twist_lock(framework, voice, first.locks[0], shape)
+    if len(first.joints) > 1:
+        return tie_parts(framework, first.joints, voice)
+    return join_chains(framework, voice, first.joints[0], shape)
 
 
 def _brace_moves(framework: Framework, first: Operation, voice: Voice) -> tuple[Picture, ...]:

@@ -8,7 +8,8 @@ from buildplan.drawing.colours import mix
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.line_art import PAPER, TYPE
 from buildplan.drawing.map_style import joint_marks, joint_radius
-from buildplan.drawing.marks import Mark, Picture
+from buildplan.drawing.marks import Mark, Picture, Point
+from buildplan.drawing.techniques.held_locks import locked_joint
 from buildplan.drawing.techniques.mistakes import (
     SMALL,
     joint_from_front,
@@ -31,79 +32,95 @@ from buildplan.drawing.techniques.props import (
 )
 from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
+from buildplan.sequence.reach import is_one_layer
+from buildplan.shape.model import Shape
 
+HELD_AT, HELD_HALF = (189.0, 107.0), 31.0  # the finished joint: its middle, half its size
 OWN, EARLIER = 15.0, 0.45  # the locks that two joints have before they are tied: smaller, paler
 
 
-def _twist_from_side(x: float, y: float, chain: str, lock: str) -> list[Mark]:
-    """The joint seen along the brace, front up: the lock's knot lies on it, its two necks
-    straddle it and twist behind it."""
-    one = Strand(
-        (
-            (x, y + 10, 1),
-            (x - 7, y + 6, 1),
-            (x - 8, y - 3, 1),
-            (x - 4, y - 9, 2),
-            (x + 4, y - 14, 2),
-            (x + 5, y - 18, -1),
-            (x, y - 23, -1),
-            (x - 7, y - 28, -1),
-        ),
-        lock,
-        4.0,
-    )
-    two = Strand(
-        (
-            (x, y + 10, -1),
-            (x + 7, y + 6, -1),
-            (x + 8, y - 3, -1),
-            (x + 4, y - 9, 0),
-            (x - 4, y - 14, 0),
-            (x - 5, y - 18, 0),
-            (x, y - 23, 0),
-            (x + 7, y - 28, 0),
-        ),
-        lock,
-        4.0,
-    )
+def twisted_necks(at: Point, colour: str) -> tuple[Strand, Strand]:
+    """The two necks of a lock, from its knot on a joint down past the joint, where they cross
+    twice: two half turns, after which each is on its own side again."""
+    x, y = at
+
+    def neck(side: int, levels: Sequence[int]) -> Strand:
+        ways = ((0, 10), (7, 6), (8, -3), (5, -8), (-5, -17), (-5, -21), (5, -30), (8, -35))
+        placed = ((x + side * u, y + v, level) for (u, v), level in zip(ways, levels, strict=True))
+        return Strand(tuple(placed), colour, 4.0)
+
+    return neck(-1, (1, 1, 1, 2, 2, -1, -1, -1)), neck(1, (-1, -1, -1, 0, 0, 0, 0, 0))
+
+
+def _twist_from_side(x: float, y: float, colours: Palette) -> list[Mark]:
+    """The joint seen along one brace, the inside of the piece up: the lock's knot lies on it, its
+    two necks straddle it and cross twice outside."""
+    chain, lock = colours.chain, colours.lock
+    one, two = twisted_necks((x, y), lock)
     nozzle = Strand(((x - 8, y, 0), (x, y, 0), (x + 8, y, 0)), mix(chain, PAPER, 0.5), 5.0)
+    brace = link((x, y + 32), (x, y + 4), 22, colours.brace, "done")
     return [
+        *brace,
         *link((x - 35, y), (x - 6, y), 22, chain, "done"),
         *link((x + 6, y), (x + 35, y), 22, chain, "done"),
         *weave([nozzle, two, one]),
         *knot((x, y + 11), 0, lock, 2.8),
-        *round_((x - 13, y - 35), (x - 5, y - 27), 18, lock),
-        *round_((x + 13, y - 35), (x + 5, y - 27), 18, lock),
-        *move([(x - 22, y - 48), (x, y - 53), (x + 22, y - 48)]),
+        *round_((x - 15, y - 42), (x - 8, y - 35), 18, lock),
+        *round_((x + 15, y - 42), (x + 8, y - 35), 18, lock),
+        *move([(x - 22, y - 55), (x, y - 60), (x + 22, y - 55)]),
+        words((x + 13, y - 16), "1"),
+        words((x + 13, y - 29), "2"),
     ]
 
 
-def twist_lock(framework: Framework, voice: Voice) -> Picture:
-    """A lock's knot laid on the joint, its rounds led round it and twisted past each other."""
+def twist_lock(
+    framework: Framework, voice: Voice, joint: str = "", shape: Shape | None = None
+) -> Picture:
+    """A lock's knot laid on the joint from inside the piece, its rounds led round it and twisted
+    past each other outside. With the shape the last of it is `joint` as it is built; what is one
+    layer has no inside."""
     colours = palette(framework)
-    marks: list[Mark] = []
-    for number, (x, word) in enumerate(
-        ((37.0, voice.say("knot on joint")), (110.0, voice.say("from the side"))), 1
-    ):
-        marks.append(words((x, 4), word))
+    flat = shape is not None and is_one_layer(framework.built_with(joint), shape)
+    marks = [*_knot_on_joint(37.0, 76.0, colours), *_twist_from_side(110.0, 78.0, colours)]
+    if flat:
+        marks += [
+            words((37, 4), voice.say("knot on joint")),
+            words((110, 4), voice.say("from the side")),
+        ]
+    else:
+        marks += [
+            words((37, 4), voice.say("from inside")),
+            words((110, 4), voice.say("outside")),
+            words((110, 112), voice.say("inside")),
+        ]
+    if shape is None:
+        marks += _held(*HELD_AT, colours)
+    else:
+        marks.append(locked_joint(framework, shape, joint, HELD_AT, HELD_HALF))
+    for number, x in enumerate((37.0, 110.0, 157.0), 1):
         marks += badge((x, 129), str(number))
-    marks += _knot_on_joint(37.0, 72.0, colours)
-    marks += _twist_from_side(110.0, 82.0, colours.chain, colours.lock)
-    marks += _held(185.0, 106.0, colours)
-    marks += badge((157, 129), "3")
     tight = voice.say("tight")
-    marks.append(words((182, 68), tight))
-    marks += tick((190 + text_width(tight, TYPE) / 2, 71), 4)
-    drawn = picture(
-        marks,
-        voice.say(
-            "A lock. One: the pair's knot is laid on the joint, a round to either side, in opposite"
-            " corners. Two, seen from the side: its necks straddle the joint and the two rounds are"
-            " twisted past each other behind it. Three: a round sits tight on either side."
-        ),
-    )
+    marks.append(words((182, 67), tight))
+    marks += tick((190 + text_width(tight, TYPE) / 2, 70), 4)
+    drawn = picture(marks, _lock_words(voice, flat))
     mistake = lock_round_a_balloon(colours, voice)
     return with_mistake(drawn, mistake, (155.0, 4.0), (161.0, 10.0))
+
+
+def _lock_words(voice: Voice, flat: bool) -> str:
+    if flat:
+        return voice.say(
+            "A lock. One: the pair's knot is laid on the joint, a round to either side, in opposite"
+            " corners. Two, seen from the side: its necks straddle the joint and the two rounds are"
+            " twisted past each other by two half turns. Three: a round sits tight in front and one"
+            " behind."
+        )
+    return voice.say(
+        "A lock. One, from inside the piece: the pair's knot is laid on the joint, a round out on"
+        " either side, in opposite corners. Two, from the side: its necks straddle the joint;"
+        " outside, the two rounds are twisted past each other by two half turns. Three, from"
+        " outside: a round sits tight on either side of the chain."
+    )
 
 
 def _knot_on_joint(x: float, y: float, colours: Palette) -> list[Mark]:
@@ -115,8 +132,6 @@ def _knot_on_joint(x: float, y: float, colours: Palette) -> list[Mark]:
         *knot((x, y), -45, lock, 2.8),
         *round_((x - out, y + out), (x, y), 18, lock),
         *round_((x + out, y - out), (x, y), 18, lock),
-        *move([(x - 33, y + 12), (x - 36, y - 6), (x - 27, y - 18)]),
-        *move([(x + 33, y - 12), (x + 36, y + 6), (x + 27, y + 18)]),
     ]
 
 
