@@ -61,7 +61,8 @@ def test_a_lock_is_twisted_by_two_half_turns() -> None:
     (knot theory, from memory); two half turns (common practice, no source) bring each neck back to
     its own side."""
     one, two = twisted_necks((0.0, 0.0), "#C9A227")
-    met = [cross for cross in crossings(one, two) if cross[0] > 1]  # they part at the lock's own knot
+    # they part at the knot of the lock itself
+    met = [cross for cross in crossings(one, two) if cross[0] > 1]
     assert [over for _, over, _ in met] == [1, -1]
     assert abs(sum(sign for _, _, sign in met)) == 2
     for strand in (one, two):
