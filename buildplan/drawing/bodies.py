@@ -12,6 +12,11 @@ import numpy.typing as npt
 from buildplan.drawing.arrays import BoolArray, FloatArray
 from buildplan.framework.model import Framework, Link, Role
 from buildplan.shape.model import Shape
+from buildplan.shape.tied_parts import doubled, part_of, way_apart
+
+# Of two balloons that share both their knots each bows aside by this share of its gauge. Ours:
+# they touch, and give a little.
+BOWED = 0.42
 
 NameArray = npt.NDArray[np.object_]
 
@@ -46,6 +51,12 @@ class Bodies:
             second=self.second[rows],
             centre=self.centre[rows],
             radius=self.radius[rows],
+        )
+
+    def moved(self, by_m: FloatArray) -> Bodies:
+        """The bodies, each moved by its row of `by_m` (n, 3), metres."""
+        return replace(
+            self, first=self.first + by_m, second=self.second + by_m, centre=self.centre + by_m
         )
 
 
@@ -137,11 +148,12 @@ def _unit(vectors: FloatArray, instead: FloatArray) -> FloatArray:
 def lock_centres(framework: Framework, shape: Shape) -> FloatArray:
     """Centres (locks, 2, 3) of the two rounds of each lock, in the framework's order: they
     hug the joint from outside, side by side across the chain, in the valley between its
-    balloons."""
+    balloons; where parts are tied, across the way from part to part."""
     row = shape.row
     rows = [row[lock.joint] for lock in framework.locks]
     radius = np.array([framework.balloons[lock.balloon].gauge_m / 2 for lock in framework.locks])
     away, along = outward(framework, shape)[rows], along_chain(framework, shape)[rows]
+    along = _along_ties(framework, shape, along)
     across = np.cross(away, along)
     for instead in ((0.0, 0.0, 1.0), (0.0, 1.0, 0.0)):
         level = np.linalg.norm(across, axis=1) < 1e-6
@@ -152,8 +164,35 @@ def lock_centres(framework: Framework, shape: Shape) -> FloatArray:
     return np.stack([middle - side, middle + side], axis=1)
 
 
+def _along_ties(framework: Framework, shape: Shape, along: FloatArray) -> FloatArray:
+    """`along` (locks, 3), for the locks of ties the way from part to part instead."""
+    ways: dict[tuple[str, ...], FloatArray] = {}
+    found = along.copy()
+    tied = {tie.name: tie for tie in framework.ties}
+    for row, lock in enumerate(framework.locks):
+        if lock.joint in tied:
+            parts = tuple(part_of(framework, joint) for joint in tied[lock.joint].joints)
+            if parts not in ways:
+                ways[parts] = way_apart(framework, shape, parts[0], parts[1])
+            found[row] = ways[parts]
+    return found
+
+
 def every_body(framework: Framework, shape: Shape) -> Bodies:
-    """Every body of the whole piece; none of them is new."""
+    """Every body of the whole piece; none of them is new. Where balloons of two parts share their
+    knots, they bow aside of one another."""
+    bodies = straight_bodies(framework, shape)
+    aside = np.zeros((len(bodies.names), 3))
+    if framework.ties:
+        row = {link.id: i for i, link in enumerate(framework.links)}
+        for pair in doubled(framework, shape):
+            for link, way in ((pair.first, -pair.way), (pair.second, pair.way)):
+                aside[row[link]] += way * BOWED * 2 * bodies.radius[row[link]]
+    return bodies.moved(aside)
+
+
+def straight_bodies(framework: Framework, shape: Shape) -> Bodies:
+    """Every body of the whole piece, each straight from knot to knot."""
     row = shape.row
     links, locks = framework.links, framework.locks
     start, finish = _link_rows(framework, shape, links)

@@ -33,7 +33,10 @@ from buildplan.drawing.tied_sides import tied_sides
 from buildplan.drawing.visibility import behind_new, joints_m, paint_order
 from buildplan.drawing.way_round import (
     TiedRow,
+    boxes_between,
+    brought_together,
     hand_below,
+    meetings,
     order_of,
     ordered_tags,
     stub,
@@ -103,9 +106,7 @@ def close_up(
     """
     size = (width, height)
     drawing = _CloseUpDrawing(panel, _view(panel, width, height))
-    plates: list[Inset] = []
-    if title:
-        plates.append(title_plate(title, size))
+    plates = [title_plate(title, size)] if title else []
     if corner is not None:
         plates.append(corner_plate(corner, size, drawing.discs, plates))
     marks = drawing.bodies_drawn()
@@ -241,6 +242,7 @@ class _CloseUpDrawing:
         """The way round, and the twist of each new lock."""
         spots = {joint: self.spot(joint) for joint in self.panel.joints}
         marks = way_marks([row for row in self.panel.rows if len(row.joints) > 1], spots)
+        marks += brought_together(self.scene.framework, spots)
         for joint in self.panel.joints:
             if joint in self.scene.new_locks:
                 lock = self.scene.framework.lock_at[joint]
@@ -265,7 +267,7 @@ class _CloseUpDrawing:
             list(spots.items()),
             *size,
             size=type_pt,
-            blocked=blocked,
+            blocked=[*blocked, *boxes_between(self.scene.framework, spots)],
             discs=self.discs,
             wider={joint: order.wider(joint, type_pt) for joint in panel.joints},
             reaching={joint: self._cross_pt(joint) for joint in panel.skipped},
@@ -293,5 +295,6 @@ def uncovered(panel: Panel, width: float = 200.0, height: float = 200.0) -> Unco
 
 def _view(panel: Panel, width: float, height: float) -> PaperView:
     tied = any(len(row.joints) > 1 for row in panel.rows)
-    room = TIED_ROOM if tied else JOINED_ROOM
+    near = tied or meetings(panel.scene.framework, panel.joints)
+    room = TIED_ROOM if near else JOINED_ROOM
     return close_view(panel.scene, panel.camera, width, height, panel.joints, room)

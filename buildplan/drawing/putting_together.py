@@ -57,7 +57,7 @@ def put_together_picture(
     middles = {one.name: _middle(shape, own[one.name]) + rise * one.lifted for one in parts}
     bodies = every_body(framework, shape)
     raised = _of(bodies, [own[one.name] for one in parts if one.lifted])
-    moved = _risen(bodies, raised, rise)
+    moved = bodies.moved(raised[:, None] * rise)
     low, high = moved.centre.min(axis=0), moved.centre.max(axis=0)
     people_at = [_beside(low, high, number) for number in range(people)]
     ends = [(x, y, 0.0) for x in people_at for y in (0.0, PERSON_M)]
@@ -117,13 +117,6 @@ def _of(bodies: Bodies, parts: Sequence[Framework]) -> FloatArray:
             float(name in (links if is_link else locks))
             for name, is_link in zip(bodies.names, bodies.is_link, strict=True)
         ]
-    )
-
-
-def _risen(bodies: Bodies, raised: FloatArray, rise: FloatArray) -> Bodies:
-    up = raised[:, None] * rise
-    return replace(
-        bodies, first=bodies.first + up, second=bodies.second + up, centre=bodies.centre + up
     )
 
 

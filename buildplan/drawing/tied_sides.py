@@ -34,12 +34,6 @@ def tied_sides(
     return found
 
 
-def tied_heights(framework: Framework, shape: Shape, joints: Sequence[str]) -> Mapping[str, float]:
-    """How far up the balloons at each joint lead, on the mean; metres."""
-    upward = np.array([0.0, 1.0, 0.0])
-    return {joint: _along(framework, shape, upward, joint) for joint in joints}
-
-
 def _along(framework: Framework, shape: Shape, way: FloatArray, joint: str) -> float:
     """How far along a unit vector (3,) the balloons at a joint lead, on the mean; metres."""
     links = [framework.link[link] for link in framework.links_at[joint]]

@@ -4,13 +4,14 @@ joints, the knot that closes it, the hand from below, the twist of a lock."""
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.labels import DARK, PAD_X, PAD_Y, TIE_RADIUS, Tag, rounded_box
 from buildplan.drawing.line_art import between, smooth
 from buildplan.drawing.marks import (
+    Box,
     Circle,
     Curve,
     Ink,
@@ -22,11 +23,13 @@ from buildplan.drawing.marks import (
     Point,
     Polyline,
 )
+from buildplan.framework.model import Framework
 
 PAPER = "#FFFFFF"
 WAY = "#B3261E"  # the way of the hands; no balloon's outline has this colour
 HEAD_PT, TWIST_HEAD_PT = 5.5, 3.8
 START_RING_PT = 6.2
+LOCK_PT = 28.0  # what a lock takes, between joints that are apart
 # A way keeps so far to the inside of the balloons it runs along, of their length.
 INWARD = 0.17
 KNOT_PT, HAND_PT = 9.0, 13.0
@@ -101,6 +104,47 @@ def pointed(
         smooth(line, Ink(stroke=colour, width=width)),
         Polyline(head, Ink(fill=colour, stroke=colour, width=0.5), closed=True),
     ]
+
+
+def meetings(framework: Framework, joints: Collection[str]) -> list[tuple[str, ...]]:
+    """Those of some joints that ties bring together with one another, a tie after the other."""
+    ties = dict.fromkeys(framework.tie_of[one] for one in joints if one in framework.tie_of)
+    met = (tuple(joint for joint in tie.joints if joint in joints) for tie in ties)
+    return [together for together in met if len(together) > 1]
+
+
+def brought_together(framework: Framework, spots: Mapping[str, Point]) -> list[Mark]:
+    """Lines between the joints, at `spots`, that a tie brings together, where they are apart."""
+    marks: list[Mark] = []
+    for line in _lines_between(framework, spots):
+        marks.append(Polyline(line, Ink(stroke=PAPER, width=2.6)))
+        marks.append(Polyline(line, Ink(stroke=WAY, width=1.2, dash=(3.0, 2.2))))
+    return marks
+
+
+def boxes_between(framework: Framework, spots: Mapping[str, Point]) -> list[Box]:
+    """The boxes of those lines, with the lock that stands on each."""
+    found = []
+    for line in _lines_between(framework, spots):
+        xs, ys = zip(*line, strict=True)
+        middle = (min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2
+        wide, high = max(LOCK_PT, max(xs) - min(xs) - 12), max(LOCK_PT, max(ys) - min(ys) - 12)
+        found.append(
+            (
+                middle[0] - wide / 2,
+                middle[1] - high / 2,
+                middle[0] + wide / 2,
+                middle[1] + high / 2,
+            )
+        )
+    return found
+
+
+def _lines_between(framework: Framework, spots: Mapping[str, Point]) -> Iterator[tuple[Point, ...]]:
+    for joints in meetings(framework, spots):
+        line = tuple(spots[joint] for joint in joints)
+        if math.dist(line[0], line[-1]) > 1:
+            yield line
 
 
 def twist(joint: str, spot: Point, radius: float) -> Inset:

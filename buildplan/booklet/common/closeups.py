@@ -13,11 +13,13 @@ from buildplan.booklet.common.spurs import spur_of_step
 from buildplan.drawing.camera import Camera, angle_between_deg
 from buildplan.drawing.cell_layout import corner_at, newest_brace
 from buildplan.drawing.closeup import Panel
+from buildplan.drawing.parts_apart import parts_apart, seat_beside
 from buildplan.drawing.seat import ACROSS, LOOKING_DOWN, OPEN_END, brace_seat, seat_before
 from buildplan.drawing.way_round import TiedRow
 from buildplan.framework.chain_roles import Layer
 from buildplan.framework.model import Brace
 from buildplan.instructions.model import TurnWords
+from buildplan.instructions.setting_up import is_tying
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind, Operation, Step, Turn
 
@@ -89,9 +91,14 @@ def _closeups(book: Book, progress: BuildProgress, step: Step) -> Iterator[Close
             tied = [said[number] for number in numbers]
             title = tied[0].name if len(turns) == 1 else ""
             scene = progress.at_turns(step, numbers, joints)
+            camera = seat_before(book.framework, book.shape, joints)
+            ties = [book.framework.tie_of[joint] for joint in joints if is_tying(step)]
+            if ties:
+                camera = seat_beside(scene, ties, camera)
+                scene = parts_apart(scene, list(dict.fromkeys(ties)), camera)
             panel = Panel(
                 scene,
-                seat_before(book.framework, book.shape, joints),
+                camera,
                 joints,
                 tuple(TiedRow((joint,), False) for joint in joints),
                 numbered={

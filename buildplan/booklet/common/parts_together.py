@@ -6,23 +6,23 @@ from collections.abc import Mapping
 
 from buildplan.booklet.common.book import Book
 from buildplan.design.measures import length_words
+from buildplan.drawing.closeup import Panel, close_up
 from buildplan.drawing.marks import Picture
+from buildplan.drawing.parts_apart import parts_tied
 from buildplan.drawing.putting_together import PartShown, put_together_picture
+from buildplan.drawing.seat import seat_before
 from buildplan.drawing.techniques import moves
-from buildplan.drawing.techniques.locks import tie_parts
-from buildplan.drawing.tied_sides import tied_heights
 from buildplan.sequence.model import Kind, Step
 
 SIZE = (252.0, 224.0)
+TIED_SIZE = (220.0, 150.0)
 
 
 def tying_pictures(book: Book, step: Step) -> Mapping[Kind, tuple[Picture, ...]]:
     """How parts come together (laying), if they do so standing, how the first joints of a step are
     tied to one another, the upper above (joining), and how a lock is made if no step before shows
     it."""
-    joints = step.of_kind(Kind.JOIN)[0].joints
-    up = tied_heights(book.framework, book.shape, joints)
-    tied = tie_parts(book.framework, sorted(joints, key=lambda one: -up[one]), book.voice)
+    tied = _tied(book, step)
     known = any(Kind.LOCK in other.kinds for other in book.steps[: step.number - 1])
     locks = moves(book.framework, step, book.voice, () if known else (Kind.LOCK,))
     together = _put_together(book, step)
@@ -31,6 +31,27 @@ def tying_pictures(book: Book, step: Step) -> Mapping[Kind, tuple[Picture, ...]]
         Kind.JOIN: (tied,),
         **({Kind.LOCK: locks} if locks else {}),
     }
+
+
+def _tied(book: Book, step: Step) -> Picture:
+    """The first joints of a step as they are once they are tied, near by."""
+    framework, joints = book.framework, step.of_kind(Kind.JOIN)[0].joints
+    tie = framework.tie_of[joints[0]]
+    panel = Panel(
+        parts_tied(framework, book.shape, tie, book.patterns),
+        seat_before(framework, book.shape, joints),
+        joints,
+    )
+    return close_up(
+        panel,
+        *TIED_SIZE,
+        title=book.voice.say("one lock round both"),
+        alt=book.voice.say(
+            "{joints}, joints of different parts, laid knot on knot: one more lock is twisted round"
+            " both.",
+            joints=book.voice.listed(list(joints)),
+        ),
+    )
 
 
 def _put_together(book: Book, step: Step) -> tuple[Picture, ...]:

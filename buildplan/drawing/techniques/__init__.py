@@ -21,7 +21,7 @@ from buildplan.drawing.techniques.closing_tie import begin_brace, close_brace, g
 from buildplan.drawing.techniques.joints import balloons_brought, join_chains
 from buildplan.drawing.techniques.knots import chain_pairs, pair_rounds, tie_off, tie_pair
 from buildplan.drawing.techniques.laying import lay_course
-from buildplan.drawing.techniques.locks import tie_parts, twist_lock
+from buildplan.drawing.techniques.locks import twist_lock
 from buildplan.drawing.techniques.rings import close_ring
 from buildplan.drawing.techniques.short_chains import brace_chain
 from buildplan.drawing.techniques.tags import tag_joints
@@ -121,6 +121,8 @@ def _moves_of(
         return (lay_course(own, voice, coming),)
     if first.kind is Kind.TAG:
         return (tag_joints(framework.built_with(first.joints[0]), voice, first.joints),)
+    if first.kind is Kind.JOIN and len(first.joints) > 1:
+        return ()  # parts that are tied to one another are drawn as they lie: `parts_apart.py`
     if first.kind in {Kind.JOIN, Kind.LOCK}:
         return (_joint_move(framework, first, voice, shape),)
     return technique_pictures(framework, first.kind, voice)
@@ -129,11 +131,9 @@ def _moves_of(
 def _joint_move(
     framework: Framework, first: Operation, voice: Voice, shape: Shape | None
 ) -> Picture:
-    """How chains or parts are brought together at a joint, or how it is locked."""
+    """How chains are brought together at a joint, or how it is locked."""
     if first.kind is Kind.LOCK:
         return twist_lock(framework, voice, first.locks[0], shape)
-    if len(first.joints) > 1:
-        return tie_parts(framework, first.joints, voice)
     return join_chains(framework, voice, first.joints[0], shape)
 
 

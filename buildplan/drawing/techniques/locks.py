@@ -7,7 +7,6 @@ from collections.abc import Sequence
 from buildplan.drawing.colours import mix
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.line_art import PAPER, TYPE
-from buildplan.drawing.map_style import joint_marks, joint_radius
 from buildplan.drawing.marks import Mark, Picture, Point
 from buildplan.drawing.techniques.held_locks import locked_joint
 from buildplan.drawing.techniques.mistakes import (
@@ -143,48 +142,3 @@ def _held(x: float, y: float, colours: Palette) -> list[Mark]:
         *round_((x - out, y + out), (x, y), fat, colours.lock),
         *round_((x + out, y - out), (x, y), fat, colours.lock),
     ]
-
-
-def tie_parts(framework: Framework, joints: Sequence[str], voice: Voice) -> Picture:
-    """Joints of two parts, each locked already, laid on one another and locked together."""
-    colours = palette(framework)
-    radius = joint_radius(framework)
-    marks: list[Mark] = []
-    y = 78.0
-    for side, joint in zip((1, -1), joints, strict=False):
-        at = (60.0, y + side * 24)
-        for way in (1, -1):
-            marks += link(
-                (at[0] + way * 8, at[1]), (at[0] + way * 46, at[1] + side * 16), 25, colours.chain
-            )
-        for way in (1, -1):
-            knot_at = (at[0] + way * 4, at[1] + side * 6)
-            own_at = (at[0] + way * 13, at[1] + side * 17)
-            marks += round_(own_at, knot_at, OWN, mix(colours.lock, PAPER, EARLIER))
-        marks += joint_marks(at, radius, joint, skipped=False, locked=True, repeat=False)
-    marks += move([(60, y + 12), (60, y + 3)])
-    marks += move([(60, y - 12), (60, y - 3)])
-    x = 168.0
-    for dx, dy in ((0.82, 0.5), (0.82, -0.5)):
-        for way in (1, -1):
-            near, far = 10 * way, 52 * way
-            start, finish = (x + near * dx, y + near * dy), (x + far * dx, y + far * dy)
-            marks += link(start, finish, 25, colours.chain)
-    marks += knot((x, y), 35, colours.chain, 3.6)
-    for side in (1, -1):
-        for way in (1, -1):
-            own_at, knot_at = (x + way * 13, y + side * 24), (x + way * 3, y + side * 8)
-            marks += round_(own_at, knot_at, OWN, mix(colours.lock, PAPER, EARLIER))
-        marks += round_((x + side * 17.0, y), (x + side * 4.0, y), 24, colours.lock)
-    marks += [
-        words((60, 6), voice.say("each with its own lock")),
-        words((x, 6), voice.say("one lock round both")),
-    ]
-    return picture(
-        marks,
-        voice.say(
-            "Left, {joints}, joints of different parts, each with its own lock, brought together."
-            " Right, laid knot on knot: one more lock is twisted round both.",
-            joints=voice.listed(joints),
-        ),
-    )
