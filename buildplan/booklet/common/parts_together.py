@@ -24,7 +24,7 @@ def tying_pictures(book: Book, step: Step) -> Mapping[Kind, tuple[Picture, ...]]
     it."""
     tied = _tied(book, step)
     known = any(Kind.LOCK in other.kinds for other in book.steps[: step.number - 1])
-    locks = moves(book.framework, step, book.voice, () if known else (Kind.LOCK,))
+    locks = moves(book.framework, step, book.voice, () if known else (Kind.LOCK,), book.shape)
     together = _put_together(book, step)
     return {
         **({Kind.LAY: together} if together else {}),
