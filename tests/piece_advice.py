@@ -113,7 +113,7 @@ BY_A_PROBLEM = [
     Told("does-not-hold-itself", design(letters("F", 13)), (POLE, "hang it: {right}")),
     Told("does-not-stand", design(RING, stand_on=["A1"]), (
         "take {key} out: it finds its foot",
-        "tie it to a base {width} {units} wide and {depth} {units} deep that weighs {weight} kg",
+        "tie it to a base {width} {units} wide and {depth} {units} deep that weighs {weight}",
         "tie it to a wall",
     )),
     Told("folds", assembly(part("L", FIVE), part("R", FIVE), part("B", wall(7), on=["L", "R"])),

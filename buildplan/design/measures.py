@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 from fractions import Fraction
+from math import ceil
 from typing import Literal
 
 from buildplan.language.messages import Decimal, Message, message
@@ -14,6 +15,8 @@ from buildplan.language.voice import ENGLISH, Voice
 Units = Literal["in", "cm"]
 
 METRES_PER_INCH = 0.0254
+KG_PER_LB = 0.45359237
+SMALL_KG = 5.0  # a pound more or less is felt in what weighs less
 INCHES_PER_FOOT = 12
 EXACTLY = 4e-3  # quarters of an inch that a gauge may be off by for each inch, and be called whole
 
@@ -84,6 +87,19 @@ def side_words(length_m: float, units: Units) -> Message:
     if units == "cm":
         return message("{length} cm", length=Decimal(length_m * 100, 0))
     return message("{length} in", length=Decimal(length_m / METRES_PER_INCH, 0))
+
+
+def load_words(mass_kg: float, places: int = 1) -> Message:
+    """Ballast or a base, in kilograms and whole pounds: `13.5 kg (30 lb)`, a small one in half
+    pounds: `1.5 kg (3.5 lb)`; of equal loads at several places all of them together, so that the
+    pounds of each add up to it."""
+    parts = 2 if mass_kg / places < SMALL_KG else 1
+    lb = places * ceil(parts * mass_kg / places / KG_PER_LB) / parts
+    return message("{kg} kg ({lb} lb)", kg=_shortest(mass_kg), lb=_shortest(lb))
+
+
+def _shortest(value: float) -> Decimal:
+    return Decimal(value, 0 if value == round(value) else 1)
 
 
 # International mile and hour, exact.

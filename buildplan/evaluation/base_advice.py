@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from dataclasses import replace
 
 from buildplan.design.building import METRES_PER_UNIT
-from buildplan.design.measures import Units
+from buildplan.design.measures import Units, load_words
 from buildplan.language.messages import message, message_count
 from buildplan.shape.advice import LEANS_LIGHTLY_DEG
 from buildplan.shape.holding import advised_base, on_base, placed_base
@@ -48,13 +48,13 @@ def base_way(shape: Shape, units: Units) -> Remedy | None:
     if on_base(shape.standing, shape.mass_kg, told).tip_angle_deg < LEANS_LIGHTLY_DEG:
         return None
     words = message_count(
-        "tie it to a base {width} {units} wide and {depth} {units} deep that weighs {weight} kg",
+        "tie it to a base {width} {units} wide and {depth} {units} deep that weighs {weight}",
         "tie each of its {number} feet to a base of its own, {width} {units} wide and {depth} "
-        "{units} deep, that weighs {weight} kg",
+        "{units} deep, that weighs {weight}",
         told.count,
         width=f"{width:g}",
         depth=f"{depth:g}",
-        weight=f"{base.weight_kg:g}",
+        weight=load_words(base.weight_kg),
         units=units,
     )
     given = {"width": width, "depth": depth, "weight": base.weight_kg}

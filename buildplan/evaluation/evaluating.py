@@ -19,6 +19,7 @@ from buildplan.shape.examining import examine
 from buildplan.shape.finding import Settings, find_shape
 from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import Base, Examination, Holding, Shape
+from buildplan.shape.placing import told_in
 from buildplan.shape.unlocking import folds_unlocked_m, kept_by_locks
 from buildplan.shape.whereabouts import with_places
 
@@ -93,7 +94,8 @@ def evaluate_shape(
     found = examine(framework, shape, gust_m_per_s=gust_m_per_s, constants=constants, units=units)
     reach = find_reach(framework, shape, hands_with(constants))
     steps = plan_steps(framework, new_parts, reach)
-    shape = replace(shape, problems=with_base(shape.problems, shape, design.units))
+    problems = told_in(units, shape.problems)
+    shape = replace(shape, problems=with_base(problems, shape, design.units))
     folds_m = folds_unlocked_m(framework, shape, found.stiffness, constants)
     kept = kept_by_locks(folds_m, units, constants["lock_stiffness"].remembered)
     cautions = (*kept, *with_base(found.cautions, shape, design.units), *reach.cautions)

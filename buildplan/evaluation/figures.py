@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping
 
-from buildplan.design.measures import Units, speed_words
+from buildplan.design.measures import KG_PER_LB, Units, speed_words
 from buildplan.instructions.times import duration
 from buildplan.language.messages import Message, message_in
 from buildplan.language.voice import Voice
@@ -13,7 +13,6 @@ from buildplan.shape.model import Estimate
 from buildplan.shape.wind import beaufort
 
 # international avoirdupois pound, exact by the 1959 agreement
-KG_PER_LB = 0.45359237
 M3_PER_CUBIC_FOOT = 0.3048**3
 
 

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from math import fsum
 from typing import Any
 
+from buildplan.design.measures import Units
 from buildplan.evaluation.measured import Measured
 from buildplan.framework.assembly import outer_part
 from buildplan.language.messages import Message, listing, message
@@ -54,7 +55,11 @@ def as_tied(
     pairs = [list(pair) for pair, _ in held]
     pairs += [twins for pair in pairs if (twins := [mirror[one] for one in pair]) not in pairs]
     put = _tied(data, pairs, key)
-    return None if put is None else Remedy(_words(pairs, _told(key, sized)), (*sized, put))
+    return (
+        None
+        if put is None
+        else Remedy(_words(pairs, _told(key, sized, data["units"])), (*sized, put))
+    )
 
 
 def _ways(data: Data, piece: Measured, extra: ExtraBrace) -> Iterator[Remedy]:
@@ -68,7 +73,7 @@ def _ways(data: Data, piece: Measured, extra: ExtraBrace) -> Iterator[Remedy]:
         put = _tied(data, pairs, key)
         if put is None:
             return
-        yield Remedy(_words(pairs, _told(key, sized)), (*sized, put))
+        yield Remedy(_words(pairs, _told(key, sized, data["units"])), (*sized, put))
 
 
 def _words(pairs: Sequence[Pair], balloon: Message | str) -> Message:
@@ -140,10 +145,11 @@ def _balloon_for(data: Data, piece: Measured, length_m: float) -> tuple[str, tup
     return name, (Put(("balloons", name), sized),)
 
 
-def _told(key: str, sized: Sequence[Put]) -> Message | str:
-    """What a balloon is called: its key, and what it is sized to where it is added."""
+def _told(key: str, sized: Sequence[Put], units: Units) -> Message | str:
+    """What a balloon is called: its key, and what it is sized to, in the units of its file, where
+    it is added."""
     if not sized:
         return key
     given = sized[0].value
     assert isinstance(given, dict), "a balloon is added with its keys"
-    return message("{key}, sized to {gauge}", key=key, gauge=f"{given['inflate_to']:g}")
+    return message("{key}, sized to {gauge}", key=key, gauge=f"{given['inflate_to']:g} {units}")

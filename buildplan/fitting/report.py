@@ -131,27 +131,28 @@ def holes_words(fit: Fit, voice: Voice) -> list[str]:
     said = []
     if inside is not None:
         band_m = band_width_m(outline)
-        tube_m = WIDTH_PER_GAUGE * fit.gauges.sizes.long_gauge_m
+        units = fit.gauges.units
+        width = height_words(WIDTH_PER_GAUGE * fit.gauges.sizes.long_gauge_m, units, voice)
         if band_m is not None:
             said.append(
                 voice.say(
-                    "The outline is a band about {band} cm wide round a hole. The tube follows "
-                    "its outer edge and is about {width} cm wide, so that {opening}.",
-                    band=round(band_m * 100),
-                    width=round(tube_m * 100),
-                    opening=_opening_words(inside, voice),
+                    "The outline is a band about {band} wide round a hole. The tube follows "
+                    "its outer edge and is about {width} wide, so that {opening}.",
+                    band=height_words(band_m, units, voice),
+                    width=width,
+                    opening=_opening_words(inside, units, voice),
                 )
             )
         else:
             said.append(
                 voice.say_count(
                     "The outline has a hole that the course does not follow: a tube follows the "
-                    "outer edge alone, about {width} cm wide, and {opening}.",
+                    "outer edge alone, about {width} wide, and {opening}.",
                     "The outline has {number} holes that the course does not follow: a tube "
-                    "follows the outer edge alone, about {width} cm wide, and {opening}.",
+                    "follows the outer edge alone, about {width} wide, and {opening}.",
                     len(outline.holes),
-                    width=round(tube_m * 100),
-                    opening=_opening_words(inside, voice),
+                    width=width,
+                    opening=_opening_words(inside, units, voice),
                 )
             )
         said.append(
@@ -173,14 +174,14 @@ def holes_words(fit: Fit, voice: Voice) -> list[str]:
     return said
 
 
-def _opening_words(inside: Inside, voice: Voice) -> str:
+def _opening_words(inside: Inside, units: Units, voice: Voice) -> str:
     if inside.opening.is_empty:
         return voice.say("no opening is left within it")
     left, low, right, top = inside.opening.bounds
     return voice.say(
-        "one opening of its own, {across} by {up} cm, is left within it",
-        across=round((right - left) * 100),
-        up=round((top - low) * 100),
+        "one opening of its own, {across} by {up}, is left within it",
+        across=height_words(right - left, units, voice),
+        up=height_words(top - low, units, voice),
     )
 
 

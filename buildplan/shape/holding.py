@@ -8,8 +8,8 @@ from math import radians, tan
 
 import numpy as np
 
-from buildplan.design.measures import Units, side_words
-from buildplan.language.messages import Decimal, Message, message, message_count
+from buildplan.design.measures import Units, load_words, side_words
+from buildplan.language.messages import Measure, Message, message, message_count
 from buildplan.shape.model import Base, FloatArray, Holding, Standing
 from buildplan.shape.standing import hull_corners, tip_lean
 
@@ -104,13 +104,13 @@ def conditions(holding: Holding, units: Units) -> Iterator[Message]:
     base = holding.base
     if base is not None:
         yield message_count(
-            "stands tied to a base {width} wide and {depth} deep that weighs {weight} kg",
+            "stands tied to a base {width} wide and {depth} deep that weighs {weight}",
             "stands with each of its {number} feet tied to a base of its own, {width} wide and "
-            "{depth} deep, that weighs {weight} kg",
+            "{depth} deep, that weighs {weight}",
             base.count,
             width=side_words(base.width_m, units),
             depth=side_words(base.depth_m, units),
-            weight=Decimal(base.weight_kg, 1),
+            weight=Measure(load_words(base.weight_kg), base.weight_kg),
         )
     if holding.pole:
         yield message("is held up by a pole that stands by itself")

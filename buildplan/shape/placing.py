@@ -10,13 +10,14 @@ facing the viewer.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from scipy.spatial import cKDTree
 
+from buildplan.design.measures import Units, side_words
 from buildplan.framework.model import Framework
-from buildplan.language.messages import Decimal, message
+from buildplan.language.messages import Measure, Message, message
 from buildplan.shape.blocks import Block, Partner, Spots, blocks_of, partners_of
 from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import FloatArray, Shape
@@ -200,11 +201,7 @@ def _misfit(
     ]
     return Problem(
         ShapeKind.TIES_CANNOT_MEET,
-        message(
-            "the joints that these ties bring together cannot meet: with the parts upright they"
-            " stay {distance} cm apart",
-            distance=Decimal(100 * worst, 0),
-        ),
+        cannot_meet(worst, "cm"),
         to_try(
             message(
                 "name the joints of one part the other way round, tie other joints, or give the"
@@ -213,6 +210,25 @@ def _misfit(
         ),
         path="build.assembly.ties",
         joints=tuple(dict.fromkeys(named))[:MOST_NAMED],
+    )
+
+
+def cannot_meet(distance_m: float, units: Units) -> Message:
+    """That joints stay so far apart, in the reader's units."""
+    return message(
+        "the joints that these ties bring together cannot meet: with the parts upright they stay "
+        "{distance} apart",
+        distance=Measure(side_words(distance_m, units), 100 * distance_m),
+    )
+
+
+def told_in(units: Units, problems: Sequence[Problem]) -> tuple[Problem, ...]:
+    """The problems of a shape, their lengths in the reader's units."""
+    return tuple(
+        replace(one, message=cannot_meet(distance.number / 100, units))
+        if isinstance(distance := dict(one.message.values).get("distance"), Measure)
+        else one
+        for one in problems
     )
 
 

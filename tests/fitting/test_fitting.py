@@ -224,7 +224,7 @@ def test_a_band_gets_a_tube_of_its_width() -> None:
     (thick,) = fit_outline(outline, (8.0,), effort=QUICK)
     assert thick.likeness < fit.likeness
     said = " ".join(holes_words(fit, ENGLISH))
-    assert "band about 33 cm wide" in said
+    assert "band about 13 in wide" in said  # 33 cm, in the units of the gauges
     assert "opening of its own" in said
     assert "# The outline is a band" in fit_text(fit, ENGLISH)
 

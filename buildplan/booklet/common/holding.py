@@ -74,12 +74,12 @@ def holders(holding: Holding, units: Units, voice: Voice) -> Iterator[str]:
     base = holding.base
     if base is not None:
         yield voice.say_count(
-            "A base, {width} wide and {depth} deep, of {weight} kg",
-            "{number} bases, {width} wide and {depth} deep, of {weight} kg each",
+            "A base, {width} wide and {depth} deep, of {weight}",
+            "{number} bases, {width} wide and {depth} deep, of {weight} each",
             base.count,
             width=voice.tell(side_words(base.width_m, units)),
             depth=voice.tell(side_words(base.depth_m, units)),
-            weight=voice.decimal(base.weight_kg, 1),
+            weight=mass_words(base.weight_kg, voice),
         )
     if holding.pole:
         yield voice.say("A pole that stands by itself, as high as the piece")

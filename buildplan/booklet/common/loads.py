@@ -5,14 +5,12 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 
-from buildplan.design.measures import Units
+from buildplan.design.measures import Units, load_words
 from buildplan.evaluation.ballast import sand_l, water_l
-from buildplan.evaluation.figures import KG_PER_LB
 from buildplan.language.voice import Voice
 from buildplan.source.runs import runs_words
 
 LITRES_PER_CUBIC_FOOT = 28.316846592
-SMALL_KG = 5.0  # a pound more or less is felt in what weighs less
 
 
 def bulk_words(volume_m3: float, units: Units, voice: Voice) -> str:
@@ -42,13 +40,8 @@ def joints_words(labels: Sequence[str], voice: Voice) -> str:
 
 
 def mass_words(mass_kg: float, voice: Voice, places: int = 1) -> str:
-    """Ballast, in half kilograms and whole pounds: `13.5 kg (30 lb)`, small ones in half pounds:
-    `1.5 kg (3.5 lb)`; of equal loads at several places all of them together, so that the pounds of
-    each add up to it."""
-    parts = 2 if mass_kg / places < SMALL_KG else 1
-    lb = places * math.ceil(parts * mass_kg / places / KG_PER_LB) / parts
-    kg = voice.decimal(mass_kg, 0 if mass_kg == round(mass_kg) else 1)
-    return voice.say("{kg} kg ({lb} lb)", kg=kg, lb=voice.decimal(lb, 0 if lb == round(lb) else 1))
+    """Ballast, of equal loads at several places all of them together."""
+    return voice.tell(load_words(mass_kg, places))
 
 
 def filled_words(mass_kg: float, voice: Voice) -> str:

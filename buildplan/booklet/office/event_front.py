@@ -13,6 +13,7 @@ from buildplan.booklet.office.event_ways import fit_words, sides_words
 from buildplan.business.events.day import DayStep, Moment, day_of, five_minutes_before, moment_words
 from buildplan.business.events.event_plan import Copy, EventPlan
 from buildplan.business.events.loading import Load, ballast_of
+from buildplan.design.measures import KG_PER_LB
 from buildplan.document.blocks import Words, heading
 from buildplan.document.tables import Grid
 from buildplan.document.text import LEAD, SMALL, plain, strong
@@ -20,7 +21,7 @@ from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
 from buildplan.evaluation.ballast import sand_l, water_l
-from buildplan.evaluation.figures import KG_PER_LB, minutes_words, weight_words
+from buildplan.evaluation.figures import minutes_words, weight_words
 from buildplan.instructions.times import duration
 from buildplan.language.phrases import people_counted
 from buildplan.language.voice import Voice

@@ -10,7 +10,7 @@ from buildplan.booklet.common.loads import bulk_words
 from buildplan.business.events.event_plan import Copy, EventPlan
 from buildplan.business.events.loading import Load, bag_m, doors_of, room_of
 from buildplan.business.events.stowing import TooMuch, too_much, volume_m3
-from buildplan.design.measures import Units, size_words
+from buildplan.design.measures import KG_PER_LB, Units, size_words
 from buildplan.document.blocks import Items, Words, heading
 from buildplan.document.tables import Grid
 from buildplan.document.text import SMALL, STRONG, plain, strong
@@ -52,7 +52,7 @@ def vehicle_blocks(plan: EventPlan, load: Load, voice: Voice) -> list[Flowable]:
             plain(sides_words(room_of(vehicle).size_m, units, voice)),
             voice.whole(len(load.stowed.placed[number])),
             voice.percent(load.share(number)),
-            plain(_carries(load, number, voice)),
+            plain(_carries(load, number, units, voice)),
         )
         for number, vehicle in enumerate(load.vehicles)
     )
@@ -129,10 +129,14 @@ def sides_words(sides_m: Iterable[float], units: Units, voice: Voice) -> str:
     return " x ".join(voice.tell(size_words(side, units)) for side in sides_m)
 
 
-def _carries(load: Load, number: int, voice: Voice) -> str:
-    mass, most = round(load.mass_kg(number)), load.vehicles[number].carries
+def _carries(load: Load, number: int, units: Units, voice: Voice) -> str:
+    """What a vehicle carries of what it may, if that is said."""
+    unit = KG_PER_LB if units == "in" else 1.0
+    mass, most = round(load.mass_kg(number) / unit), load.vehicles[number].carries
     if most is None:
-        return voice.say("{kg} kg", kg=mass)
+        return voice.say("{lb} lb", lb=mass) if units == "in" else voice.say("{kg} kg", kg=mass)
+    if units == "in":
+        return voice.say("{lb} of {most} lb", lb=mass, most=round(most / unit))
     return voice.say("{kg} of {most} kg", kg=mass, most=round(most))
 
 

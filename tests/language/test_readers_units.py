@@ -1,0 +1,53 @@
+"""No message has a unit of length of its own: what is said of a piece is in the reader's units."""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+
+import pytest
+from babel.messages.pofile import read_po
+
+import buildplan
+from buildplan.design.measures import Units, load_words
+from buildplan.language.voice import Voice
+from buildplan.shape.kinds import ShapeKind
+from buildplan.shape.placing import cannot_meet, told_in
+from buildplan.source.problems import Problem
+
+TEMPLATE = Path(buildplan.__file__).parent / "language" / "catalogues" / "buildplan.pot"
+# what says a number of the reader's units, or both, or what is the same for all readers
+OF_UNITS = {
+    "{length} cm",
+    "{gauge} in are {cm} cm: write {cm}",
+    "{cm} cm are {inches} in: write {inches}",
+    "{size} ({mm} mm)",
+}
+METRIC_LENGTH = re.compile(r"\} (?:cm|mm|centimetres?|metres?)\b")
+
+
+def test_no_message_puts_a_length_in_metric_units_for_all_readers() -> None:
+    with TEMPLATE.open("rb") as file:
+        ids = [message.id for message in read_po(file) if message.id]
+    texts = [text for one in ids for text in ([one] if isinstance(one, str) else one)]
+    assert len(texts) > 2000
+    assert {text for text in texts if METRIC_LENGTH.search(text)} == OF_UNITS
+
+
+@pytest.mark.parametrize(
+    ("units", "said"), [("in", "stay 16 in apart"), ("cm", "stay 41 cm apart")]
+)
+def test_ties_that_cannot_meet_are_told_in_the_reader_s_units(units: Units, said: str) -> None:
+    found = Problem(ShapeKind.TIES_CANNOT_MEET, cannot_meet(0.4064, "cm"))  # 16 in, exact
+    (told,) = told_in(units, [found])
+    assert Voice().tell(told.message).endswith(said)
+    assert told.data == found.data == {"distance": 40.64}
+
+
+@pytest.mark.parametrize(
+    ("kg", "said"),
+    # international avoirdupois pound, 0.45359237 kg exactly; never less than the kilograms are
+    [(8.0, "8 kg (18 lb)"), (13.5, "13.5 kg (30 lb)"), (1.5, "1.5 kg (3.5 lb)")],
+)
+def test_a_load_is_told_in_both_units_of_weight(kg: float, said: str) -> None:
+    assert Voice().tell(load_words(kg)) == said
