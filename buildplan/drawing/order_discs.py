@@ -28,9 +28,15 @@ def order_discs(rows: Sequence[TiedRow], spots: Mapping[str, Point], radius: flo
         if joint not in spots:
             continue
         x, y = spots[joint]
-        at = (x - apart, y + apart)
-        marks.append(Circle(at, NUMBER_RADIUS, Ink(fill=WAY, stroke=PAPER, width=0.8)))
-        data = (("joint", joint), ("order", str(place)))
-        foot = (at[0], at[1] - TYPE * 0.36)
-        marks.append(Label(foot, str(place), TYPE, PAPER, bold=True, data=data))
+        marks += order_disc(joint, place, (x - apart, y + apart))
     return marks
+
+
+def order_disc(joint: str, place: int, at: Point) -> list[Mark]:
+    """A joint's place in the order of the work, in a disc about a point."""
+    data = (("joint", joint), ("order", str(place)))
+    foot = (at[0], at[1] - TYPE * 0.36)
+    return [
+        Circle(at, NUMBER_RADIUS, Ink(fill=WAY, stroke=PAPER, width=0.8)),
+        Label(foot, str(place), TYPE, PAPER, bold=True, data=data),
+    ]

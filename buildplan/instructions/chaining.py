@@ -10,6 +10,7 @@ from buildplan.instructions.grammar import balloons, chain_letters, colours, nec
 from buildplan.instructions.model import RowWords, TurnWords, Wording
 from buildplan.language.phrases import count_word, sentences
 from buildplan.language.voice import Voice
+from buildplan.sequence.chains import numbered_round
 from buildplan.sequence.colour_order import colour_runs, is_long, sections
 from buildplan.sequence.grouping import is_for_courses
 from buildplan.sequence.model import Operation, Step, Turn
@@ -225,7 +226,7 @@ def chain_rows_of(context: Context, operation: Operation, first: Operation | Non
     voice, long, links = context.voice, context.long_of(operation), operation.links
     joints = long.chain.joints
     way = rows.along(operation.joints)
-    if context.piece.counts_along(long):
+    if context.piece.counts_along(long) or numbered_round(long):
         way = rows.counted(voice, joints[0], joints[-1], joints[0] if long.chain.closed else "")
     name = names.chain_name(voice, long.letter)
     called = context.names_of(links)

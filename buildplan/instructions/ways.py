@@ -8,6 +8,7 @@ from buildplan.framework.model import LongChain
 from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import chain_letters
 from buildplan.language.messages import mark
+from buildplan.sequence.chains import numbered_round
 from buildplan.sequence.directions import Direction
 
 _ALL: Mapping[Direction, str] = {
@@ -33,23 +34,13 @@ _OF: Mapping[Direction, str] = {
 }
 
 
-def _counted_round(long: LongChain) -> bool:
-    """Whether the joints of a ring are numbered through round it: P7, P8, P9 ..."""
-    first, *_ = joints = long.chain.joints
-    sort = first.rstrip("0123456789")
-    start = first[len(sort) :]
-    if not long.chain.closed or not start:
-        return False
-    return all(joint == f"{sort}{int(start) + i}" for i, joint in enumerate(joints))
-
-
 def ways_told(context: Context, chains: Sequence[LongChain]) -> str:
     """Which way the numbers of chains run: once where all run one way. Nothing of chains whose
     joints are not counted along them, and of those that go neither round nor along."""
     voice, found = context.voice, dict[Direction, list[str]]()
     for long in chains:
         way = context.figures.ways.get(long.letter, Direction.NEITHER)
-        counted = context.piece.counts_along(long) or _counted_round(long)
+        counted = context.piece.counts_along(long) or numbered_round(long)
         if way is not Direction.NEITHER and counted:
             found.setdefault(way, []).append(long.letter)
     if not found:

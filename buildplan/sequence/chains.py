@@ -73,3 +73,13 @@ def closing_knot(framework: Framework, chain: Chain) -> Knot:
 def counts_along(long: LongChain) -> bool:
     """Whether the chain's joints are called by its letter and counted along it: A1, A2, ..."""
     return all(j == f"{long.letter}{i}" for i, j in enumerate(long.chain.joints, 1))
+
+
+def numbered_round(long: LongChain) -> bool:
+    """Whether the joints of a ring are numbered through round it: P7, P8, P9 ..."""
+    first, *_ = joints = long.chain.joints
+    sort = first.rstrip("0123456789")
+    start = first[len(sort) :]
+    if not long.chain.closed or not start:
+        return False
+    return all(joint == f"{sort}{int(start) + i}" for i, joint in enumerate(joints))

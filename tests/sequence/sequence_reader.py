@@ -127,10 +127,10 @@ def _alternating(joints: Sequence[str], names: Sequence[str], role: str) -> Iter
 def _way(words: str) -> list[str]:
     if " – " in words:
         return words.split(" – ")
-    counted = re.fullmatch(r"((?:\S+\.)?[A-Z]+)1 to \1(\d+)( and back to \1[1])?", words)
+    counted = re.fullmatch(r"((?:\S+\.)?[A-Z]+)(\d+) to \1(\d+)( and back to \1\2)?", words)
     assert counted, words
-    joints = [f"{counted[1]}{i + 1}" for i in range(int(counted[2]))]
-    return [*joints, joints[0]] if counted[3] else joints
+    joints = [f"{counted[1]}{i}" for i in range(int(counted[2]), int(counted[3]) + 1)]
+    return [*joints, joints[0]] if counted[4] else joints
 
 
 def _listed(words: str) -> Iterator[str]:

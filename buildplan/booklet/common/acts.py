@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence, Set
 from itertools import groupby
+from math import fsum
 from string import ascii_lowercase
 
 from reportlab.platypus import Flowable
@@ -11,7 +12,8 @@ from reportlab.platypus import Flowable
 from buildplan.booklet.common.ballasting import ballast_act, is_ballasted
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.holding import while_it_grows
-from buildplan.booklet.common.panel_rows import ABREAST_FROM, GAP
+from buildplan.booklet.common.laid_courses import is_planned
+from buildplan.booklet.common.panel_rows import ABREAST_FROM, GAP, rows_high
 from buildplan.booklet.common.step_moves import act_moves, how_to
 from buildplan.document.blocks import Shown, Words
 from buildplan.document.layout import Columns
@@ -36,6 +38,8 @@ def acts_of(book: Book, step: Step, taught: Set[Kind] = frozenset()) -> list[Flo
         kind: [how_to(book, step, move) for move in some]
         for kind, some in act_moves(book, step, taught).items()
     }
+    if is_planned(book, step):
+        return told_down_columns(acts, pictures, book.paper.measure)
     return told_in_order(acts, pictures, book.paper.measure)
 
 
@@ -45,6 +49,34 @@ def told_in_order(
     """Acts lettered in their order, the pictures of each below its words; then the pictures that
     are of none of them. Where the page is wide enough pictures are two abreast, words without a
     picture beside one that is alone or right across."""
+    cells = _cells(acts, pictures)
+    if measure < ABREAST_FROM:
+        return [block for cell in cells for block in cell]
+    return [block for row in _in_rows(cells) for block in _row(row)]
+
+
+def told_down_columns(
+    acts: Sequence[Doing], pictures: Mapping[Kind, Sequence[Picture]], measure: float
+) -> list[Flowable]:
+    """Acts as of `told_in_order`, down one column and then the next, where any has pictures and the
+    page is wide enough."""
+    cells = _cells(acts, pictures)
+    if measure < ABREAST_FROM or not any(map(_is_drawn, cells)):
+        return [block for cell in cells for block in cell]
+    wide = (measure - 2 * GAP) / ABREAST
+    high = [
+        rows_high([act.said], wide) + fsum(picture.height for picture in _of(act, pictures))
+        for act in acts
+    ]
+    cut = min(range(1, len(cells) + 1), key=lambda n: max(fsum(high[:n]), fsum(high[n:])))
+    columns = [[block for cell in some for block in cell] for some in (cells[:cut], cells[cut:])]
+    return [Columns(columns, gap=2 * GAP, after=4.0)]
+
+
+def _cells(
+    acts: Sequence[Doing], pictures: Mapping[Kind, Sequence[Picture]]
+) -> list[list[Flowable]]:
+    """Each act with its pictures, then the pictures that are of none."""
     cells = [
         [
             Words(f"{strong(letter)}  {plain(act.said)}"),
@@ -54,10 +86,7 @@ def told_in_order(
     ]
     told = {act.kind for act in acts}
     rest = [picture for kind, some in pictures.items() if kind not in told for picture in some]
-    cells += [[Shown(picture, after=4.0)] for picture in rest]
-    if measure < ABREAST_FROM:
-        return [block for cell in cells for block in cell]
-    return [block for row in _in_rows(cells) for block in _row(row)]
+    return [*cells, *([Shown(picture, after=4.0)] for picture in rest)]
 
 
 def _of(act: Doing, pictures: Mapping[Kind, Sequence[Picture]]) -> Sequence[Picture]:

@@ -21,6 +21,8 @@ BACKWARD = frozenset({Direction.CLOCKWISE, Direction.LEFT})
 def laid_pictures(book: Book, step: Step) -> tuple[Picture, ...]:
     """Where the chains of a step lie: a row with its uprights; a ring with its zigzag, or set on
     the one below, where none before was laid so. None of other chains."""
+    if is_planned(book, step):
+        return ()  # the plan of the course has them where they lie
     coming = _coming(book, step)
     rows = rows_of(coming)
     if step.kind is Kind.LAY and rows:
@@ -40,6 +42,24 @@ def laid_pictures(book: Book, step: Step) -> tuple[Picture, ...]:
         return ()
     first = _first_deg(book, course.ring)
     return (lay_round(book.framework, book.voice, course.ring, course.up, first, turn),)
+
+
+def is_planned(book: Book, step: Step) -> bool:
+    """Whether a step joins a course that has a plan: of a piece or part that is built standing, and
+    not of rings with zigzags alone, which lie over one another as seen from above."""
+    joins = step.of_kind(Kind.JOIN) if step.kind is Kind.JOIN else ()
+    if not joins or not joins[0].course or len(joins[0].joints) > 1:
+        return False
+    part_at = book.framework.part_at
+    part = part_at(joins[0].joints[0])
+    if (part.name if part else "") in book.figures.flat:
+        return False
+    own = [
+        one
+        for one in book.steps
+        if _coming(book, one) and part_at(one.of_kind(Kind.LAY)[0].joints[0]) is part
+    ]
+    return any(_round(book, one) is None for one in own)
 
 
 def stood_pictures(book: Book, step: Step) -> tuple[Picture, ...]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from math import fsum
+from math import ceil, fsum
 
 from reportlab.platypus import Flowable
 
@@ -16,6 +16,7 @@ from buildplan.drawing.marks import Picture
 GAP, ROW_GAP = 10.0, 3.0
 LEAST_BESIDE = 150.0  # so wide is room beside pictures for rows of joints
 NEARLY = 0.01
+LOOSE = 1.08  # lines end where a word does: so much longer is what they hold
 # Rows of so many letters, and so many of them, stand two abreast on a page so wide; points.
 TICK_PT = TICK_INDENT + 0.5  # what stands before a row
 SHORT_ROW, FEWEST_ABREAST, ABREAST_FROM = 42, 4, 420.0
@@ -53,6 +54,13 @@ def in_columns(rows: Sequence[str], measure: float) -> list[Flowable]:
         for at in range(0, len(rows), deep)
     ]
     return [Columns(columns, gap=GAP, after=ROW_GAP)] if rows else []
+
+
+def rows_high(rows: Sequence[str], wide: float) -> float:
+    """About how high rows to be ticked are in a column so wide, in points."""
+    room = wide - TICK_PT
+    lines = [max(1, ceil(LOOSE * text_width(row, BODY.fontSize) / room)) for row in rows]
+    return fsum(BODY.leading * count + ROW_GAP for count in lines)
 
 
 def _listed(rows: Sequence[str]) -> list[Flowable]:

@@ -15,6 +15,8 @@ from buildplan.booklet.common.ballasting import (
 )
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views
+from buildplan.booklet.common.course_steps import planned_step
+from buildplan.booklet.common.laid_courses import is_planned
 from buildplan.booklet.common.map_links import title_beside_map
 from buildplan.booklet.common.map_sheets import MapSheets, step_place
 from buildplan.booklet.common.other_sides import is_seen_across
@@ -110,7 +112,13 @@ def step_block(
     stack = Stack([Rule(), place, *body], whole=not parted, below_title=under)
     if not before:
         return stack
-    return Stack([*before, stack], whole=True, below_title=under, most_empty=MOST_EMPTY)
+    return Stack(
+        [*before, stack],
+        whole=True,
+        below_title=under,
+        most_empty=MOST_EMPTY,
+        above=BELOW_TITLE,
+    )
 
 
 def _has_pictures(book: Book, views: Views, step: Step) -> bool:
@@ -173,6 +181,8 @@ def _on_the_piece(
     """Title and words; the hand moves that are new, or the acts with theirs; a panel for each brace
     with its rows under it, and the diagram of a corner; the whole piece where a row of them has a
     place left, else with the hand moves or beside the words; the check last."""
+    if is_planned(book, step):
+        return planned_step(book, views, beside, step, acts)
     measure = book.paper.measure
     told_turns = book.told(step).turns
     turns = [list(turn.lines) for turn in told_turns if turn.name]

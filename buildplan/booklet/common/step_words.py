@@ -65,7 +65,7 @@ def _head(
     wide = max(ASIDE, move.width if move else 0.0)
     shares = (book.paper.measure - wide - COLUMN_GAP, wide)
     drawn = [Shown(one) for one in (where, move) if one]
-    told = [_title_words(book, step), *said]
+    told = [step_title(book, step), *said]
     if where and not move and _is_short(book, step):  # the links beside the picture, not above it
         rest = book.paper.measure - PLACE[0] - ASIDE - 2 * COLUMN_GAP
         return Columns((told, drawn, links), (rest, PLACE[0], ASIDE), gap=COLUMN_GAP, after=4.0)
@@ -79,7 +79,8 @@ def _is_short(book: Book, step: Step) -> bool:
     return wide and len(told.title) <= SHORT_TITLE and len(told.text) <= SHORT_TEXT
 
 
-def _title_words(book: Book, step: Step) -> Words:
+def step_title(book: Book, step: Step) -> Words:
+    """The number and title of work on the piece."""
     return Words(plain(f"{step.number} {book.told(step).title}"), HEADING, "H2")
 
 

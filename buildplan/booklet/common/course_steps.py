@@ -1,0 +1,144 @@
+"""Steps that bring in a course of what is neither a tube nor rings with zigzags: the plan of the
+course from above, and beside it what meets at each of its joints."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from reportlab.platypus import Flowable
+
+from buildplan.booklet.common.ballasting import ballast_link
+from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.closeups import Views
+from buildplan.booklet.common.panel_rows import ABREAST_FROM, ROW_GAP, rows_high
+from buildplan.booklet.common.step_words import check_words, step_title, words_of
+from buildplan.document.blocks import Items, Shown, Words
+from buildplan.document.layout import Columns
+from buildplan.document.tables import Grid
+from buildplan.document.text import plain
+from buildplan.drawing.course_plan import PlannedCourse, course_plan
+from buildplan.drawing.marks import Picture
+from buildplan.drawing.scene import step_picture
+from buildplan.drawing.seat import STANDING_WHOLE
+from buildplan.instructions.coming import coming
+from buildplan.instructions.joint_table import JointTable, balloons_between, joint_table
+from buildplan.instructions.printed_rows import printed
+from buildplan.sequence.model import Kind, Step
+
+# Points; shares of the page and of the table beside the plan.
+PLAN_SHARE, MOST_PLAN, GAP = 0.5, 248.0, 12.0
+HEAD_SHARES = (0.77, 0.23)
+STANDS, STANDING_LINES = (96.0, 66.0), 4
+ROW_HIGH = 16.0  # of the table, about
+COLUMNS, PAD = (0.25, 0.23, 0.52), 1.4
+
+
+def planned_step(
+    book: Book,
+    views: Views,
+    beside: Sequence[Flowable],
+    step: Step,
+    acts: Sequence[Flowable],
+) -> list[Flowable]:
+    """Title and words; the chains that come in; the plan, and beside it what is tied at each joint
+    in its turn and how the piece stands then; the check. Where there is room for the chains beside
+    the plan they are there."""
+    said, below = words_of(book, step, acts), acts
+    if all(isinstance(act, Words) for act in acts):
+        said, below = [*said, *acts], ()
+    measure = book.paper.measure
+    plan = plan_of(book, step, min(MOST_PLAN, PLAN_SHARE * measure))
+    wide = measure - plan.width - GAP
+    told, tied, check = _coming_lines(book, step), _tied(book, step), book.told(step).check
+    left, aside = plan.height - _high(tied, wide), []
+    for lines in (told, [check], [""] * STANDING_LINES):
+        left -= rows_high(lines, wide)
+        aside.append(left >= 0 and measure >= ABREAST_FROM)
+        left += 0.0 if aside[-1] else rows_high(lines, wide)
+    chains = _ticked(told)
+    checked: list[Flowable] = [Items([check_words(book, step)], ticked=True, after=ROW_GAP)]
+    standing: list[Flowable] = [Shown(_standing(book, views, step), align="right")]
+    column = [*(chains if aside[0] else ()), *_shown(tied)]
+    column += [*(checked if aside[1] else ()), *(standing if aside[2] else ())]
+    body = [Columns(([Shown(plan)], column), (plan.width, wide), gap=GAP, after=2.0)]
+    if measure < ABREAST_FROM:
+        body = [Shown(plan), *column]
+    links = [*beside, *ballast_link(book, step)]
+    head = Columns(([step_title(book, step), *said], links), HEAD_SHARES, gap=GAP, after=4.0)
+    head.keepWithNext = True
+    first = () if aside[0] else chains
+    return [head, *below, *first, *body, *(() if aside[1] else checked)]
+
+
+def _coming_lines(book: Book, step: Step) -> list[str]:
+    """The rows of what comes in with a step: chains, and balloons between two joints."""
+    told = [
+        line
+        for turn, words in zip(step.turns, book.told(step).turns, strict=True)
+        if turn.operations[0].kind is not Kind.JOIN
+        for line in words.lines
+    ]
+    return [*told, *balloons_between(book.context, step.turns)]
+
+
+def _ticked(lines: Sequence[str]) -> list[Flowable]:
+    return [Items([plain(line) for line in lines], ticked=True, gap=ROW_GAP, after=ROW_GAP)]
+
+
+def _high(tied: JointTable | list[str], wide: float) -> float:
+    """About how high what is tied at each joint is, in points."""
+    if isinstance(tied, JointTable):
+        return ROW_HIGH * (len(tied.rows) + 2)
+    return rows_high(tied, wide)
+
+
+def _tied(book: Book, step: Step) -> JointTable | list[str]:
+    """What meets at each joint: a table, or lines where it is the same at all of them."""
+    table = joint_table(book.context, step.turns)
+    if table is not None:
+        return table
+    both = [
+        (turn, words)
+        for turn, words in zip(step.turns, book.told(step).turns, strict=True)
+        if turn.operations[0].kind is Kind.JOIN
+    ]
+    return list(printed(book.context, [turn for turn, _ in both], [words for _, words in both]))
+
+
+def _shown(tied: JointTable | list[str]) -> list[Flowable]:
+    if isinstance(tied, list):
+        return _ticked(tied)
+    rows = [tuple(map(plain, row)) for row in tied.rows]
+    return [Grid(tied.head, rows, COLUMNS, pad=PAD, after=6.0, row_heads=True, ticked=True)]
+
+
+def plan_of(book: Book, step: Step, across: float) -> Picture:
+    """The plan of what a step joins, `across` points wide."""
+    voice, framework = book.voice, book.framework
+    tied = tuple(op.joints[0] for op in step.of_kind(Kind.JOIN))
+    between = tuple(id_ for op in step.of_kind(Kind.JOIN) for id_ in op.links)
+    chains = tuple(coming(book.context, step))
+    new = {*between, *(id_ for one in chains for id_ in one.chain.links)}
+    standing = tuple(
+        dict.fromkeys(id_ for joint in tied for id_ in framework.links_at[joint] if id_ not in new)
+    )
+    rows = "; ".join(line for turn in book.told(step).turns for line in turn.lines)
+    alt = voice.say("Plan of step {number}, from above: {rows}.", number=step.number, rows=rows)
+    before = frozenset(
+        joint
+        for other in book.steps[: step.number - 1]
+        for op in other.of_kind(Kind.JOIN)
+        for joint in op.joints
+    )
+    course = PlannedCourse(chains, between, standing, tied, before)
+    return course_plan(framework, book.shape, course, across, alt, voice.say("From above"))
+
+
+def _standing(book: Book, views: Views, step: Step) -> Picture:
+    """The piece as it stands after a step."""
+    alt = book.voice.say(
+        "How the piece stands after step {number}. {check}",
+        number=step.number,
+        check=book.told(step).check,
+    )
+    return step_picture(views.progress.whole(step), STANDING_WHOLE, *STANDS, alt=alt)

@@ -1,0 +1,93 @@
+"""The joints of a course as a table: at each the chains that have a knot there and the free ends
+that are tied in, tail or neck."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from buildplan.framework.model import LongChain
+from buildplan.instructions import rows
+from buildplan.instructions.context import Context
+from buildplan.instructions.read_back import COLOURED_ROW
+from buildplan.sequence.model import Kind, Turn
+
+NOTHING = "–"
+
+
+@dataclass(frozen=True)
+class JointTable:
+    """The heads of the columns, and a row for each joint in its turn: its place and name, what has
+    a knot there, what ends there."""
+
+    head: tuple[str, str, str]
+    rows: tuple[tuple[str, str, str], ...]
+
+
+def joint_table(context: Context, turns: Sequence[Turn]) -> JointTable | None:
+    """The table of the turns that join chains; None where the same chains meet at each, none of
+    them with an end, where some joints are locked and others not, or several come together: those
+    are told in lines."""
+    joins = [turn for turn in turns if turn.operations[0].kind is Kind.JOIN]
+    heads = [turn.operations[0] for turn in joins]
+    locked = {bool(turn.of_kind(Kind.LOCK)) for turn in joins}
+    if len(locked) != 1 or any(len(head.joints) > 1 for head in heads):
+        return None
+    joints = [head.joints[0] for head in heads]
+    met = {tuple(sorted(context.piece.passing[joint][0].items())) for joint in joints}
+    ends = [tuple(_ends(context, joint)) for joint in joints]
+    if len(met) == 1 and not any(ends):
+        return None
+    voice = context.voice
+    first = voice.say("Joint, then lock") if True in locked else voice.say("Joint")
+    return JointTable(
+        (first, voice.say("Knots of chains"), voice.say("Free ends")),
+        tuple(
+            (f"{place} {joint}", _knots(context, joint), ", ".join(told) or NOTHING)
+            for place, (joint, told) in enumerate(zip(joints, ends, strict=True), 1)
+        ),
+    )
+
+
+def balloons_between(context: Context, turns: Sequence[Turn]) -> Iterator[str]:
+    """`Balloons, tail first (leaf green): P2 – P7; P4 – P11`: those that are tied in with joints
+    of some turns, a line for each colour."""
+    found: dict[str, list[str]] = {}
+    for turn in turns:
+        for id_ in turn.operations[0].links if turn.operations[0].kind is Kind.JOIN else ():
+            link = context.framework.link[id_]
+            way = rows.along((link.tail, link.neck))
+            found.setdefault(context.names_of([id_])[0], []).append(way)
+    name = context.voice.say("Balloons, tail first")
+    for colour, ways in found.items():
+        yield context.voice.say(COLOURED_ROW, name=name, colour=colour, words="; ".join(ways))
+
+
+def _knots(context: Context, joint: str) -> str:
+    passing, _ = context.piece.passing[joint]
+    return ", ".join(passing.elements()) or NOTHING
+
+
+def _ends(context: Context, joint: str) -> Iterator[str]:
+    """The free ends at a joint: those that are tails, those that are necks."""
+    voice, piece = context.voice, context.piece
+    tails, necks = list[str](), list[str]()
+    for letter in piece.passing[joint][1]:
+        for id_ in _end_links(context.long[letter], joint):
+            ends = necks if piece.framework.link[id_].neck == joint else tails
+            ends.append(piece.alone.get(letter, letter))
+    if tails:
+        told = ", ".join(tails)
+        yield voice.say_count("{ends} (tail)", "{ends} (tails)", len(tails), ends=told)
+    if necks:
+        told = ", ".join(necks)
+        yield voice.say_count("{ends} (neck)", "{ends} (necks)", len(necks), ends=told)
+
+
+def _end_links(long: LongChain, joint: str) -> Iterator[str]:
+    """The balloons whose free end, at the start or the finish of a chain, is at a joint."""
+    chain = long.chain
+    if chain.joints[0] == joint:
+        yield chain.links[0]
+    if chain.joints[-1] == joint:
+        yield chain.links[-1]
