@@ -36,13 +36,14 @@ SINGLE = Ink(stroke=PAPER, width=1.6, dash=(1.4, 2.4))
 class PlannedCourse:
     """What a course brings together: the chains that come in, the balloons that are tied in
     between two joints, those that stand already and end at its joints, its joints in the order in
-    which they are tied, and those that are tied before."""
+    which they are tied, and those of them at the other ends that are tied before and later."""
 
     chains: tuple[LongChain, ...]
     between: tuple[str, ...]
     standing: tuple[str, ...]
     tied: tuple[str, ...]
     before: frozenset[str]
+    later: frozenset[str]
 
     @property
     def links(self) -> tuple[str, ...]:
@@ -70,8 +71,7 @@ def course_plan(
             marks.append(Polyline((spots[one.start], spots[one.finish]), SINGLE))
     radius = joint_radius(framework)
     for joint, spot in sorted(spots.items()):
-        before = joint in course.before
-        later = not before and joint not in course.tied
+        before, later = joint in course.before, joint in course.later
         marks += joint_marks(spot, radius, joint, skipped=later, locked=False, repeat=before)
     for place, joint in enumerate(course.tied, 1):
         marks += order_disc(joint, place, _number_at(framework, course, joint, spots))

@@ -7,17 +7,20 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from enum import Enum, auto
+from functools import partial
 
 from shapely.geometry import box
 
 from buildplan.drawing.bodies import Scene
 from buildplan.drawing.closeup import Panel
 from buildplan.drawing.corner_marks import CROSS_PT, crossed_out, hatching
+from buildplan.drawing.course_plan import SINGLE, PlannedCourse
 from buildplan.drawing.eye import Eye, eye_marks
 from buildplan.drawing.labels import DARK, Tag, joint_dot, tag_size
 from buildplan.drawing.line_art import lock_mark
-from buildplan.drawing.map_style import LOCK_RADIUS
+from buildplan.drawing.map_style import LOCK_RADIUS, joint_marks
 from buildplan.drawing.marks import Circle, Ink, Mark, Picture, Point, Polyline
+from buildplan.drawing.order_discs import order_disc
 from buildplan.drawing.scene import LEAST_RING_PT, RING_LINE
 from buildplan.drawing.symbols import OUTLINE_LINE
 from buildplan.drawing.visibility import behind_new, joints_m
@@ -36,7 +39,7 @@ from buildplan.drawing.way_round import (
 WIDE, HIGH = 42.0, 20.0
 MIDDLE: Point = (WIDE / 2, HIGH / 2)
 TAG_PT = 9.0
-TWIST_PT = 5.5
+TWIST_PT, DISC_PT = 5.5, 9.0
 
 
 class PictureSign(Enum):
@@ -58,6 +61,11 @@ class PictureSign(Enum):
     EYE = auto()
     NUMBERED_EYE = auto()  # one of several on a small picture
     PLACE = auto()
+    TURN = auto()  # the rest is of the plan of a course
+    LATER = auto()
+    BEFORE = auto()
+    BETWEEN = auto()
+    ROUND = auto()
 
 
 def signs_of(panel: Panel) -> frozenset[PictureSign]:
@@ -79,6 +87,18 @@ def signs_of(panel: Panel) -> frozenset[PictureSign]:
         PictureSign.SKIPPED: bool(panel.skipped),
         PictureSign.SHARED: bool(panel.shared),
         PictureSign.STUB: _has_stubs(scene, joints),
+    }
+    return frozenset(sign for sign, is_shown in shown.items() if is_shown)
+
+
+def plan_signs(course: PlannedCourse) -> frozenset[PictureSign]:
+    """The signs that the plan of a course shows."""
+    shown = {
+        PictureSign.TURN: True,
+        PictureSign.LATER: bool(course.later),
+        PictureSign.BEFORE: bool(course.before),
+        PictureSign.BETWEEN: bool(course.between),
+        PictureSign.ROUND: len(course.tied) > 1,
     }
     return frozenset(sign for sign, is_shown in shown.items() if is_shown)
 
@@ -176,6 +196,25 @@ def _place(joint: str) -> list[Mark]:
     return [Circle(MIDDLE, LEAST_RING_PT, RING_LINE)]
 
 
+def _turn(joint: str) -> list[Mark]:
+    return [*_disc(joint), *order_disc(joint, 1, (MIDDLE[0] + 12.0, MIDDLE[1] + 4.0))]
+
+
+def _disc(joint: str, *, later: bool = False, before: bool = False) -> list[Mark]:
+    return joint_marks(MIDDLE, DISC_PT, joint, skipped=later, locked=False, repeat=before)
+
+
+def _between(joint: str) -> list[Mark]:
+    ends = ((6.0, HIGH / 2), (WIDE - 6.0, HIGH / 2))
+    outline = Polyline(ends, Ink(stroke=DARK, width=8.0))
+    return [outline, Polyline(ends, SINGLE)]
+
+
+def _round(joint: str) -> list[Mark]:
+    line = [(15.0, HIGH / 2 - 2), (25.0, HIGH / 2 + 1), (WIDE - 4.0, HIGH / 2 - 2)]
+    return [*pointed(line), *eye_marks([Eye((8.0, HIGH / 2), 0.0, ())], (WIDE, HIGH))]
+
+
 _DRAWN: Mapping[PictureSign, Callable[[str], list[Mark]]] = {
     PictureSign.JOINT: _joint,
     PictureSign.BEHIND: _behind,
@@ -193,4 +232,9 @@ _DRAWN: Mapping[PictureSign, Callable[[str], list[Mark]]] = {
     PictureSign.EYE: _eye,
     PictureSign.NUMBERED_EYE: _numbered_eye,
     PictureSign.PLACE: _place,
+    PictureSign.TURN: _turn,
+    PictureSign.LATER: partial(_disc, later=True),
+    PictureSign.BEFORE: partial(_disc, before=True),
+    PictureSign.BETWEEN: _between,
+    PictureSign.ROUND: _round,
 }

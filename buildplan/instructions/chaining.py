@@ -17,6 +17,7 @@ from buildplan.sequence.model import Operation, Step, Turn
 
 # Pairs tied into a run, so that counts are kept; and the longest chain that is tied without.
 RUN_PAIRS = 4
+FEWEST_COUNTED = 4  # joints of a ring that are told from the first to the last
 LONGEST_WITHOUT_RUNS = 12
 
 
@@ -226,7 +227,8 @@ def chain_rows_of(context: Context, operation: Operation, first: Operation | Non
     voice, long, links = context.voice, context.long_of(operation), operation.links
     joints = long.chain.joints
     way = rows.along(operation.joints)
-    if context.piece.counts_along(long) or numbered_round(long):
+    counted = numbered_round(long) and len(joints) >= FEWEST_COUNTED
+    if counted or context.piece.counts_along(long):
         way = rows.counted(voice, joints[0], joints[-1], joints[0] if long.chain.closed else "")
     name = names.chain_name(voice, long.letter)
     called = context.names_of(links)

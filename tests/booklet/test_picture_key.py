@@ -21,7 +21,7 @@ from buildplan.drawing.labels import label_boxes
 from buildplan.drawing.marks import Inset, Label, MarkData, Picture
 from buildplan.drawing.sign_key import PictureSign
 
-PIECES = ["reading_star", "gallery/reading_globe", "gallery/dawn_column", "gallery/story_wall"]
+PIECES = ["reading_star", "gallery/dawn_column", "gallery/story_wall"]
 # Words of pieces that have braces.
 BRACED = {"knot on knot", "brace", "nozzle", "tip", "dip", "single"}
 # What close-ups say of their marks, and the sign that it stands for.

@@ -31,6 +31,7 @@ PHRASES = re.compile(
             rf"Joint (?P<joined>{LABEL}): (?:(?!Joints? ).)*?; then lock it",
             r"Joints (?P<several>[^:]+), (?:one after another|as they come): "
             r"(?:(?!Joints? ).)*?; then lock it",
+            r"Joint, then lock Knots of chains Free ends (?P<table>.*?) Check\b",
             rf"Single(?: [^\s(]\S*)?(?: \((?P<own>[^)]+)\))?: (?P<single>{LABEL} – {LABEL})",
             rf"Tie \S+: (?P<tie>{LABEL}(?: – {LABEL})+)",
             rf"Locks(?: with the back up)?: (?P<locks>{LABEL}(?:, {LABEL})*)",
@@ -108,6 +109,10 @@ def read_words(text: str) -> Read:  # noqa: C901 - a case for each phrase
             for joint in _listed(said["several"]):
                 assert joint not in read.locks
                 read.locks[joint] = rounds
+        elif said["table"]:
+            for joint in _rows(said["table"]):
+                assert joint not in read.locks
+                read.locks[joint] = rounds
         elif said["locks"]:
             for joint in said["locks"].split(", "):
                 assert joint not in read.locks
@@ -127,7 +132,7 @@ def _alternating(joints: Sequence[str], names: Sequence[str], role: str) -> Iter
 def _way(words: str) -> list[str]:
     if " – " in words:
         return words.split(" – ")
-    counted = re.fullmatch(r"((?:\S+\.)?[A-Z]+)(\d+) to \1(\d+)( and back to \1\2)?", words)
+    counted = re.fullmatch(r"(\S*?)(\d+) to \1(\d+)( and back to \1\2)?", words)
     assert counted, words
     joints = [f"{counted[1]}{i}" for i in range(int(counted[2]), int(counted[3]) + 1)]
     return [*joints, joints[0]] if counted[4] else joints
@@ -143,6 +148,14 @@ def _listed(words: str) -> Iterator[str]:
         assert end, run
         assert counted[1] == end[1], run
         yield from (f"{counted[1]}{i}" for i in range(int(counted[2]), int(end[2]) + 1))
+
+
+def _rows(table: str) -> Iterator[str]:
+    """The joints of a table whose rows are numbered: `1 P1 A, C P1-P3 (neck) 2 P2 D, E`."""
+    place, rest = 1, f" {table} "
+    while found := re.search(rf" {place} ({LABEL}) ", rest):
+        yield found[1]
+        place, rest = place + 1, rest[found.end() - 1 :]
 
 
 def _names(order: str, count: int) -> list[str]:

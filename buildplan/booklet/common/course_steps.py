@@ -114,24 +114,34 @@ def _shown(tied: JointTable | list[str]) -> list[Flowable]:
 
 def plan_of(book: Book, step: Step, across: float) -> Picture:
     """The plan of what a step joins, `across` points wide."""
-    voice, framework = book.voice, book.framework
-    tied = tuple(op.joints[0] for op in step.of_kind(Kind.JOIN))
-    between = tuple(id_ for op in step.of_kind(Kind.JOIN) for id_ in op.links)
-    chains = tuple(coming(book.context, step))
-    new = {*between, *(id_ for one in chains for id_ in one.chain.links)}
-    standing = tuple(
-        dict.fromkeys(id_ for joint in tied for id_ in framework.links_at[joint] if id_ not in new)
-    )
+    voice = book.voice
     rows = "; ".join(line for turn in book.told(step).turns for line in turn.lines)
     alt = voice.say("Plan of step {number}, from above: {rows}.", number=step.number, rows=rows)
-    before = frozenset(
-        joint
-        for other in book.steps[: step.number - 1]
-        for op in other.of_kind(Kind.JOIN)
-        for joint in op.joints
+    course = planned_course(book, step)
+    return course_plan(book.framework, book.shape, course, across, alt, voice.say("From above"))
+
+
+def planned_course(book: Book, step: Step) -> PlannedCourse:
+    """What a step joins, and what stands about it."""
+    links_at, joins = book.framework.links_at, step.of_kind(Kind.JOIN)
+    chains = tuple(coming(book.context, step))
+    between = tuple(id_ for op in joins for id_ in op.links)
+    tied = tuple(op.joints[0] for op in joins)
+    new = {*between, *(id_ for one in chains for id_ in one.chain.links)}
+    met = dict.fromkeys(id_ for joint in tied for id_ in links_at[joint])
+    drawn = {*new, *met}
+    earlier = [op for one in book.steps[: step.number - 1] for op in one.of_kind(Kind.JOIN)]
+    done = {joint for op in earlier for joint in op.joints}
+    found = [book.framework.link[id_] for id_ in sorted(drawn)]
+    ends = {joint for one in found for joint in (one.start, one.finish)}
+    return PlannedCourse(
+        chains,
+        between,
+        tuple(id_ for id_ in met if id_ not in new),
+        tied,
+        frozenset(ends & done),
+        frozenset(ends - done - set(tied)),
     )
-    course = PlannedCourse(chains, between, standing, tied, before)
-    return course_plan(framework, book.shape, course, across, alt, voice.say("From above"))
 
 
 def _standing(book: Book, views: Views, step: Step) -> Picture:

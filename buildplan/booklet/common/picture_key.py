@@ -8,6 +8,8 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views
+from buildplan.booklet.common.course_steps import planned_course
+from buildplan.booklet.common.laid_courses import is_planned
 from buildplan.booklet.common.step_blocks import built_alike
 from buildplan.booklet.common.step_moves import shows_locks
 from buildplan.booklet.common.step_pictures import eyes_of, shown_in
@@ -15,7 +17,7 @@ from buildplan.booklet.common.step_words import PLACE
 from buildplan.document.blocks import Shown, Words, heading
 from buildplan.document.layout import Columns, Fitting, is_wide
 from buildplan.document.text import plain
-from buildplan.drawing.sign_key import WIDE, PictureSign, sign_picture, signs_of
+from buildplan.drawing.sign_key import WIDE, PictureSign, plan_signs, sign_picture, signs_of
 from buildplan.language.messages import mark
 from buildplan.sequence.model import Step
 
@@ -40,7 +42,13 @@ MEANINGS: Mapping[PictureSign, str] = {
     PictureSign.EYE: mark("you look from here"),
     PictureSign.NUMBERED_EYE: mark("you look from here at picture 2"),
     PictureSign.PLACE: mark("you work here"),
+    PictureSign.TURN: mark("joint, and its turn"),
+    PictureSign.LATER: mark("joint of a later step"),
+    PictureSign.BEFORE: mark("joint that is done"),
+    PictureSign.BETWEEN: mark("balloon by itself"),
+    PictureSign.ROUND: mark("begin here, go round this way"),
 }
+
 # A closed row and an open one end in the same sign; told once where a booklet has both.
 EITHER_KNOT = mark("joint of the closing or last knot")
 
@@ -70,6 +78,9 @@ def signs_used(book: Book, views: Views) -> frozenset[PictureSign]:
     """The signs that the pictures of a booklet's steps show."""
     found: set[PictureSign] = set()
     for step in _pictured(book, views):
+        if is_planned(book, step):
+            found |= plan_signs(planned_course(book, step))
+            continue
         shown = shown_in(book, views.of(step))
         for closeup in shown:
             found |= signs_of(closeup.panel)
