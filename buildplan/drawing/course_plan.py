@@ -81,7 +81,7 @@ def course_plan(
 
 
 @dataclass(frozen=True)
-class _Page:
+class _Opened:
     """Where the joints of all that is drawn lie on the page, the marks of the way round them, and
     how high that is."""
 
@@ -90,7 +90,7 @@ class _Page:
     high: float
 
 
-def _on_page(framework: Framework, shape: Shape, course: PlannedCourse, across: float) -> _Page:
+def _on_page(framework: Framework, shape: Shape, course: PlannedCourse, across: float) -> _Opened:
     """A course fitted into a width, no higher than it must be."""
     links = [framework.link[id_] for id_ in course.links]
     joints = {joint for one in links for joint in (one.start, one.finish)} | set(course.tied)
@@ -117,7 +117,7 @@ def _on_page(framework: Framework, shape: Shape, course: PlannedCourse, across: 
         (at, *line) = [(middle[0] + x, middle[1] + y) for x, y in round_it]
         look = math.atan2(middle[1] - at[1], middle[0] - at[0])
         way = [*pointed(line), *eye_marks([Eye(at, look, ())], (across, high - low))]
-    return _Page(spots, tuple(way), high - low)
+    return _Opened(spots, tuple(way), high - low)
 
 
 def _way_round(ways: Sequence[float], far: float) -> list[Point]:
