@@ -27,7 +27,7 @@ from buildplan.fitting.outline import Outline, outline_of
 from buildplan.fitting.outlines import named_outline
 from buildplan.fitting.photo_outline import photo_outline
 from buildplan.fitting.progress_report import progress_words
-from buildplan.fitting.sources import gauges_for
+from buildplan.fitting.sources import FIGURE_GAUGES, gauges_for
 from buildplan.fitting.svg_outline import svg_outline
 from buildplan.fitting.workers import working
 from buildplan.language.told import ToldError
@@ -64,8 +64,9 @@ def _fitted(task: FitWork, voice: Voice, report: Report) -> bytes | None:
         reached.append(progress)
         return True
 
+    gauges, figures = gauges_for(outline, units), FIGURE_GAUGES[units]
     with working(1):
-        fits = fit_outline(outline, gauges_for(outline, units), units, USUAL, voice, watch)
+        fits = fit_outline(outline, gauges, units, USUAL, voice, watch, figures)
     if fits:
         return fit_text(recommended(fits), voice).encode()
     words = voice.say(

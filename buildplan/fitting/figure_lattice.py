@@ -37,8 +37,10 @@ class Lattice:
         self._number: dict[frozenset[int], int] = {}
         self._on: dict[Ends, tuple[Group, ...]] = {}
         self._middle: ComplexArray = np.zeros(256, complex)
-        # of each cell: its joints in order, where they are, and the middles of its sides
+        # of each cell: its joints in order, the one after each, where they are, and the middles of
+        # its sides
         self._joints: IntArray = np.full((256, MOST_CORNERS), -1)
+        self._following: IntArray = np.full((256, MOST_CORNERS), -1)
         self._at: ComplexArray = np.full((256, MOST_CORNERS), NOWHERE)
         self._halfway: ComplexArray = np.full((256, MOST_CORNERS), NOWHERE)
 
@@ -87,12 +89,17 @@ class Lattice:
         if cell == len(self._middle):
             self._middle = np.concatenate([self._middle, np.zeros_like(self._middle)])
             self._joints = np.concatenate([self._joints, np.full_like(self._joints, -1)])
+            self._following = np.concatenate([self._following, np.full_like(self._following, -1)])
             self._at = np.concatenate([self._at, np.full_like(self._at, NOWHERE)])
             self._halfway = np.concatenate([self._halfway, np.full_like(self._halfway, NOWHERE)])
-        at = np.array([self.sheet.at[joint] for joint in corners])
-        self._middle[cell] = at.mean()
+        following = (*corners[1:], corners[0])
+        at, at_next = np.array([self.sheet.at[joint] for joint in (*corners, *following)]).reshape(
+            2, count
+        )
+        self._middle[cell] = at.sum() / count
         self._joints[cell, :count], self._at[cell, :count] = corners, at
-        self._halfway[cell, :count] = (at + np.roll(at, -1)) / 2
+        self._following[cell, :count] = following
+        self._halfway[cell, :count] = (at + at_next) / 2
         self.corners.append(corners)
         self.sides.append(tuple(sides_of(corners)))
         apart = np.abs(self._middle[:cell] - self._middle[cell])
@@ -109,12 +116,8 @@ class Lattice:
     def _against(self, cell: int, near: IntArray, count: int) -> npt.NDArray[np.bool_]:
         """Which of the cells near a new one it cannot be beside: they have a side that runs the
         same way, bodies that share no joint too near one another, or joints."""
-        joints = self._joints[near]
-        following = np.roll(joints, -1, axis=1)
-        triangles = joints[:, -1] < 0
-        following[triangles, 2] = joints[triangles, 0]
-        own = self._joints[cell, :count]
-        next_own = np.roll(own, -1)
+        joints, following = self._joints[near], self._following[near]
+        own, next_own = self._joints[cell, :count], self._following[cell, :count]
         first = joints[:, :, None] == own
         second = following[:, :, None] == next_own
         crossed = (joints[:, :, None] == next_own) | (following[:, :, None] == own)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -93,11 +93,9 @@ class GrowingFigure:
 
     def fill(self, chance: np.random.Generator, noise: float) -> None:
         """Put cells on free sides, the best first, as long as one is worth it."""
-        while self._count < MOST_CELLS:
-            groups = list(self._options())
-            if not groups:
-                return
-            brought = np.array([self._group_brings(group) for group in groups])
+        options = {group: self._group_brings(group) for group in self._options(self._free)}
+        while options and self._count < MOST_CELLS:
+            groups, brought = list(options), np.array(list(options.values()))
             cells = np.array([len(group) for group in groups])
             overlap = self._raster.overlap()
             gained = self._raster.overlaps(brought[:, 0], brought[:, 1]) - overlap
@@ -110,6 +108,25 @@ class GrowingFigure:
             if best is None:
                 return
             self._put(best)
+            options = self._options_beside(best, options)
+
+    def _options_beside(
+        self, put: Group, before: Mapping[Group, tuple[int, int]]
+    ) -> dict[Group, tuple[int, int]]:
+        """What is left of the options, and what they bring, once one of them has been put; and
+        those on its own sides."""
+        near = {other for cell in put for other in self.lattice.near[cell]}
+        options: dict[Group, tuple[int, int]] = {}
+        for group, brought in before.items():
+            if near.isdisjoint(group):
+                options[group] = brought
+            elif not any(self._blocked(cell) for cell in group):
+                options[group] = self._group_brings(group)
+        sides = [side for cell in put for side in self.lattice.sides[cell] if side in self._free]
+        for group in self._options(sides):
+            if group not in options:
+                options[group] = self._group_brings(group)
+        return options
 
     def thinned(self, number: int, within: float) -> list[Group]:
         """The groups without one, those within so many links of it, and what then hangs on the
@@ -188,10 +205,10 @@ class GrowingFigure:
         for other in self.lattice.near[cell]:
             self._brought.pop(other, None)
 
-    def _options(self) -> Iterator[Group]:
+    def _options(self, sides: Iterable[Ends]) -> Iterator[Group]:
         """Groups on free sides that lie on the raster and on nothing else."""
         seen: set[Group] = set()
-        for side in list(self._free):
+        for side in sides:
             for group in self.lattice.groups_on(side):
                 if group in seen:
                     continue
@@ -200,8 +217,9 @@ class GrowingFigure:
                     yield group
 
     def _blocked(self, cell: int) -> bool:
-        there = not self._cells.isdisjoint(self.lattice.against[cell])
-        return there or self._footprint(cell) is None
+        if cell in self._cells or not self._cells.isdisjoint(self.lattice.against[cell]):
+            return True
+        return self._footprint(cell) is None
 
     def _footprint(self, cell: int) -> Footprint | None:
         if cell not in self._footprints:

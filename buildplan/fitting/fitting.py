@@ -24,7 +24,7 @@ from buildplan.fitting.figure_state import few_enough
 from buildplan.fitting.fit import Fit
 from buildplan.fitting.following import tasks_for
 from buildplan.fitting.measuring import OVERLAP_GOAL, PER_LINK_FARTHER
-from buildplan.fitting.narrow import promising
+from buildplan.fitting.narrow import crowded, promising
 from buildplan.fitting.outline import Outline
 from buildplan.fitting.standing_fit import judged
 from buildplan.fitting.tube_design import ENGLISH, Gauges, gauges_from
@@ -33,7 +33,7 @@ from buildplan.language.voice import Voice
 
 Preference = Literal["few", "close"]
 FIGURES_NOW = Progress({}, 0, 0, Spent(), figures=True)
-FINEST = 2  # of the gauges, that figures are grown with
+FINEST = 2  # of the gauges, that figures are grown with at once
 LINKS_ALONG = 9  # of a tube of four chains for each outer one along its edge, braces and all
 LEAST_LIKENESS = 0.3  # of a design that cannot be built as it is
 UNSEEN = 0.25  # a distance between two edges that nobody sees, in links
@@ -56,38 +56,58 @@ def fit_outline(
     """Designs whose shape comes close to `outline`, by number of balloons, fewest first.
 
     `gauges` are of the long links, in `units`; `of_figures` those of figures, else the finest two
-    of `gauges`. After every round `watch` is told how far the search is; it ends when that says no,
-    or at Ctrl-C, with the best so far. The answer holds one tube and one figure for each gauge at
-    most, and no tube too wide for most of the outline where a figure will do; figures only where
-    they are not too many cells. Of those that can be
-    built, one that takes more balloons and fits no better is left out; one that cannot is there
-    only where it is closer than all that can, and is a likeness at all.
+    of `gauges`: the first two at once, the others where those do not cover it as they should. After
+    every round `watch` is told how far the search is; it ends when that says no, or at Ctrl-C, with
+    the best so far.
+
+    The answer holds one tube and one figure for each gauge at most, and no tube too wide for most
+    of the outline where a figure will do; figures only where they are not too many cells. Of those
+    that can be built, one that takes more balloons and fits no better is left out; one that cannot
+    is there only where it is closer than all that can, and is a likeness at all.
     """
     likely = promising(outline, gauges, units)
-    finest = [gauges_from(gauge, units) for gauge in of_figures or sorted(gauges)[:FINEST]]
-    enough = _for_figures(outline, finest, [gauges_from(gauge, units) for gauge in gauges])
-    figures: list[Fit] = []
-    if not likely and enough:
+    asked = [gauges_from(gauge, units) for gauge in of_figures or sorted(gauges)[:FINEST]]
+    usual, finer = asked[:FINEST], [one for one in asked[FINEST:] if few_enough(outline, one)]
+    enough = _for_figures(outline, usual, [gauges_from(gauge, units) for gauge in gauges])
+    figures_first = bool(enough) and (not likely or crowded(outline, likely, units))
+    fits: list[Fit] = []
+    if figures_first:
         watch(FIGURES_NOW)
-        figures = figure_fits(outline, enough, effort, voice)
-        if any(fit.buildable for fit in figures):
-            return _worth_showing(figures)
-    tubes = effort if likely else QUICK
+        fits = _grown(outline, enough, finer, effort, voice)
+        if any(_covers_well(fit) if likely else fit.buildable for fit in fits):
+            return _worth_showing(fits)
+    hopeless = figures_first or not likely
+    tubes = min(effort, QUICK, key=lambda one: one.courses) if hopeless else effort
     tasks = [
         task
         for gauge in sorted(likely or gauges)
         for task in tasks_for(outline, gauges_from(gauge, units), voice)
     ]
     last, to_its_end = _searched(tasks, tubes, watch)
-    fits = [*figures, *_judged_best(last, tubes)]
+    fits += _judged_best(last, tubes)
     # a shape too large for figures of the finest links is one for tubes, if any can be built
-    worth_it = enough == finest or not any(fit.buildable for fit in fits)
-    untried = bool(likely and enough) and worth_it
+    worth_it = enough == usual or not any(fit.buildable for fit in fits)
+    untried = bool(likely and enough) and worth_it and not figures_first
     if to_its_end and untried and not any(map(_covers_well, fits)):
         with suppress(KeyboardInterrupt):
             watch(FIGURES_NOW)
-            fits += figure_fits(outline, enough, effort, voice)
+            fits += _grown(outline, enough, finer, effort, voice)
     return _worth_showing(fits)
+
+
+def _grown(
+    outline: Outline,
+    usual: Sequence[Gauges],
+    finer: Sequence[Gauges],
+    effort: Effort,
+    voice: Voice,
+) -> list[Fit]:
+    """Figures with the usual gauges, and with finer ones where those do not cover as they
+    should."""
+    fits = figure_fits(outline, usual, effort, voice)
+    if finer and not any(map(_covers_well, fits)):
+        fits += figure_fits(outline, finer, effort, voice)
+    return fits
 
 
 def _for_figures(

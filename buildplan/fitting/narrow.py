@@ -25,6 +25,9 @@ NARROW_ALLOWED = 1 - OVERLAP_GOAL  # of the area: more cannot be missing from a 
 SHARPEST = 3.0  # a corner that reaches so many times as far as the disc's radius is kept
 HALVINGS = 24
 HOPELESS = 0.5  # of the area too narrow for a tube: the rest is no likeness
+# how many tubes wide a part is that one runs out and back in, and the share of the area in narrower
+# ones that leaves no likeness
+ABREAST, HOPELESS_ABREAST = 1.5, 0.4
 GRID_M = 1e-6
 LEAST_PART = 0.02  # of the area, that is a part and not a corner
 MOST_PARTS = 3  # that are told
@@ -94,6 +97,15 @@ def promising(outline: Outline, gauges: Sequence[float], units: Units) -> list[f
         for gauge in gauges
         if narrow_share(outline.region, tube_width_m(gauge, units)) <= HOPELESS
     ]
+
+
+def crowded(outline: Outline, gauges: Sequence[float], units: Units) -> bool:
+    """Whether with each of the gauges so much of an outline is hardly wider than the tube that out
+    and back it would get in its own way."""
+    return all(
+        narrow_share(outline.region, ABREAST * tube_width_m(gauge, units)) > HOPELESS_ABREAST
+        for gauge in gauges
+    )
 
 
 def least_height_m(outline: Outline, width_m: float) -> float:

@@ -280,6 +280,6 @@ def _figure_words(fit: Fit, voice: Voice) -> str:
     """What a figure is, and what stands in the way of a closer one."""
     return voice.say(
         "It is a figure: square and triangular cells with sides of {length}, braced where they "
-        "meet. What is finer than a cell is left out; smaller gauges bring it closer.",
+        "meet. What is finer than a cell is left out.",
         length=height_words(fit.gauges.sizes.long_m, fit.gauges.units, voice),
     )

@@ -31,8 +31,9 @@ LEAST_HEIGHT_M, MOST_HEIGHT_M = 0.3, 6.0
 # Gauges that links are sized to: 8 and 6 inches of a 12-inch link, 5 of a 6-inch one, and the
 # like in centimetres. Common practice, no source.
 GAUGES: Mapping[Units, tuple[float, ...]] = {"in": (8.0, 6.0, 5.0), "cm": (20.0, 15.0, 12.5)}
-# Those of figures, whose cells are as wide as a link is long.
-FIGURE_GAUGES: Mapping[Units, tuple[float, ...]] = {"in": (5.0, 4.0), "cm": (12.5, 10.0)}
+# Those of figures, whose cells are as wide as a link is long; the last where the others are too
+# coarse.
+FIGURE_GAUGES: Mapping[Units, tuple[float, ...]] = {"in": (5.0, 4.0, 3.0), "cm": (12.5, 10.0, 7.5)}
 LEAST_GAUGE_IN, MOST_GAUGE_IN = 3.0, 10.0
 ENGLISH = Voice()
 

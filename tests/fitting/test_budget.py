@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from shapely import LineString
 
 from buildplan.fitting import candidates, figure_fits, fitting, heights, improving
 from buildplan.fitting.candidates import Progress, first_candidates
@@ -18,8 +19,8 @@ from buildplan.fitting.fitting import fit_outline, recommended
 from buildplan.fitting.following import tasks_for
 from buildplan.fitting.heights import smallest_height
 from buildplan.fitting.measuring import OVERLAP_GOAL
-from buildplan.fitting.narrow import promising
-from buildplan.fitting.outline import Outline
+from buildplan.fitting.narrow import promising, tube_width_m
+from buildplan.fitting.outline import Outline, outline_of, ring_points
 from buildplan.fitting.solving import STRAIN_ALLOWED, Solved
 from buildplan.fitting.sources import read_outline
 from buildplan.fitting.tube_design import Gauges, gauges_from
@@ -27,14 +28,19 @@ from buildplan.language.messages import message
 from buildplan.language.voice import Voice
 
 UNSEEN = Path(__file__).parent / "unseen"
+RING_M = 1.0
 SMALL = replace(
     QUICK, courses=6, first=2, rounds=1, kept=2, tries=2, judged=1, taller=3, roots=1, changes=4
 )
 
 
-@pytest.mark.parametrize("name", ["crown", "bubble", "whale", "anchor"])
-def test_no_outline_gets_past_its_budget(name: str, monkeypatch: pytest.MonkeyPatch) -> None:
-    outline = read_outline(str(UNSEEN / f"{name}.svg"), 1.2)
+@pytest.mark.parametrize(
+    ("name", "height_m"), [("crown", 1.05), ("bubble", 0.9), ("whale", 1.2), ("anchor", 1.2)]
+)
+def test_no_outline_gets_past_its_budget(
+    name: str, height_m: float, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    outline = read_outline(str(UNSEEN / f"{name}.svg"), height_m)
     searches = len(tasks_for(outline, gauges_from(8.0), Voice()))
     count = {"laid": 0, "solved": 0}
 
@@ -77,40 +83,52 @@ def test_no_outline_gets_past_its_budget(name: str, monkeypatch: pytest.MonkeyPa
 
 @pytest.fixture(scope="module")
 def ring() -> Fit:
-    (fit,) = fit_outline(read_outline("ring", 1.2), (8.0,), effort=SMALL)
+    (fit,) = fit_outline(read_outline("ring", RING_M), (8.0,), effort=SMALL)
     assert fit.buildable
     return fit
+
+
+def work_on(
+    outline: Outline,
+    monkeypatch: pytest.MonkeyPatch,
+    tube: Fit | None = None,
+    figure: Fit | None = None,
+) -> list[str | float]:
+    """What a fit does in order: `tubes`, and the gauges of the figures that it grows, in inches,
+    where `tube` and `figure` are what comes of either."""
+    done: list[str | float] = []
+
+    def tubes(*given: object) -> list[Progress]:
+        done.append("tubes")
+        return [Progress({}, 1, 1, Spent())]
+
+    def figures(starts: object, gauges: Sequence[Gauges], *given: object) -> list[Fit]:
+        done.extend(one.long for one in gauges)
+        return [] if figure is None else [figure]
+
+    monkeypatch.setattr(fitting, "rounds", tubes)
+    monkeypatch.setattr(fitting, "_judged_best", lambda *given: [] if tube is None else [tube])
+    monkeypatch.setattr(fitting, "figure_fits", figures)
+    fit_outline(outline, (8.0,), effort=SMALL, of_figures=(5.0, 4.0, 3.0))
+    return done
 
 
 def growing_of(
     name: str, height_m: float, monkeypatch: pytest.MonkeyPatch, tube: Fit | None = None
 ) -> set[float]:
     """The gauges of the figures that a fit grows, in inches, where `tube` is what was found."""
-    grown: set[float] = set()
-    tubes = [] if tube is None else [tube]
-
-    def nothing(*given: object) -> list[Progress]:
-        return [Progress({}, 1, 1, Spent())]
-
-    def none(starts: object, gauges: Sequence[Gauges], *given: object) -> list[Fit]:
-        grown.update(one.long for one in gauges)
-        return []
-
-    monkeypatch.setattr(fitting, "rounds", nothing)
-    monkeypatch.setattr(fitting, "_judged_best", lambda *given: tubes)
-    monkeypatch.setattr(fitting, "figure_fits", none)
     outline = read_outline(str(UNSEEN / f"{name}.svg"), height_m)
-    fit_outline(outline, (8.0,), effort=SMALL, of_figures=(5.0, 4.0))
-    return grown
+    done = work_on(outline, monkeypatch, tube)
+    return {gauge for gauge in done if isinstance(gauge, float)}
 
 
 def test_a_shape_too_large_for_figures_grows_none(
     monkeypatch: pytest.MonkeyPatch, ring: Fit
 ) -> None:
-    """Of the finest links a bubble is 78 squares at 1.2 m, and 176 at 1.8 m: 160 is the most. Only
+    """Of links of 4 inches a bubble is 78 squares at 1.2 m, and 176 at 1.8 m: 160 is the most. Only
     where no tube can be built it is one of those that are few enough, or of longer links."""
     far = replace(ring, close=replace(ring.close, overlap=OVERLAP_GOAL - 0.1))
-    assert growing_of("bubble", 1.2, monkeypatch, far) == {5.0, 4.0}
+    assert growing_of("bubble", 1.2, monkeypatch, far) == {5.0, 4.0, 3.0}
     assert growing_of("bubble", 1.2, monkeypatch, ring) == set()
     assert growing_of("bubble", 1.8, monkeypatch, far) == set()
     assert growing_of("bubble", 1.8, monkeypatch) == {5.0}
@@ -133,9 +151,38 @@ def test_what_cannot_be_built_and_hardly_overlaps_is_no_answer(
 def test_where_no_tube_will_do_figures_are_of_links_long_enough(
     monkeypatch: pytest.MonkeyPatch,
 ) -> None:
-    """An anchor 2.6 m high is 171 squares of the finest links, and 110 of the next."""
-    assert growing_of("anchor", 1.8, monkeypatch) == {5.0, 4.0}
+    """An anchor 2.6 m high is 171 squares of links of 4 inches, and 110 of 5."""
+    assert growing_of("anchor", 1.8, monkeypatch) == {5.0, 4.0, 3.0}
     assert growing_of("anchor", 2.6, monkeypatch) == {5.0}
+
+
+def test_the_finest_figures_are_grown_where_the_others_do_not_cover(
+    monkeypatch: pytest.MonkeyPatch, ring: Fit
+) -> None:
+    anchor = read_outline(str(UNSEEN / "anchor.svg"), 1.2)
+    close, far = (
+        replace(ring, close=replace(ring.close, overlap=OVERLAP_GOAL + more))
+        for more in (0.01, -0.01)
+    )
+    assert work_on(anchor, monkeypatch, figure=close) == [5.0, 4.0]
+    assert work_on(anchor, monkeypatch, figure=far) == [5.0, 4.0, 3.0]
+
+
+def test_where_a_tube_would_get_in_its_own_way_figures_come_first(
+    monkeypatch: pytest.MonkeyPatch, ring: Fit
+) -> None:
+    """A bent pipe that is a fifth wider than a tube of 8 inches, which is 0.44 m wide: the tube
+    comes there, but out and back it would need twice that. One as wide as two tubes has room."""
+    wide_m = 1.2 * tube_width_m(8.0, "in")
+
+    def pipe(wide_m: float) -> Outline:
+        bent = LineString([(0, 2), (0, 0), (2, 0), (2, 2)]).buffer(wide_m / 2, cap_style="flat")
+        return outline_of("pipe", ring_points(bent), 2 + wide_m / 2)
+
+    far = replace(ring, close=replace(ring.close, overlap=OVERLAP_GOAL - 0.01))
+    assert work_on(pipe(wide_m), monkeypatch, far, figure=ring) == [5.0]
+    assert work_on(pipe(wide_m), monkeypatch, far, figure=far) == [5.0, "tubes"]
+    assert work_on(pipe(2 * wide_m), monkeypatch, ring, figure=ring) == ["tubes"]
 
 
 @pytest.mark.parametrize("turned_deg", [0.0, 90.0])
@@ -152,7 +199,7 @@ def test_what_has_problems_wins_over_none_without(ring: Fit, turned_deg: float) 
 
 
 def test_the_search_ends_when_told_and_keeps_the_best() -> None:
-    outline = read_outline("ring", 1.2)
+    outline = read_outline("ring", RING_M)
     told: list[Progress] = []
 
     def once(progress: Progress) -> bool:
@@ -167,7 +214,7 @@ def test_ctrl_c_keeps_the_best() -> None:
     def interrupted(progress: Progress) -> bool:
         raise KeyboardInterrupt
 
-    assert fit_outline(read_outline("ring", 1.2), (8.0,), effort=SMALL, watch=interrupted)
+    assert fit_outline(read_outline("ring", RING_M), (8.0,), effort=SMALL, watch=interrupted)
 
 
 def test_larger_heights_are_bounded_by_the_effort_and_end_when_told(
