@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import lru_cache
 from xml.sax.saxutils import escape, quoteattr
 
 from buildplan.drawing.fonts import FAMILY
@@ -21,7 +22,10 @@ from buildplan.drawing.marks import (
 )
 from buildplan.drawing.symbols import look_marks
 
+NUMBERS_KEPT = 1 << 16  # the pictures of a piece share most of theirs
 
+
+@lru_cache(maxsize=NUMBERS_KEPT)
 def _number(value: float) -> str:
     text = f"{value:.4f}".rstrip("0").rstrip(".")
     return "0" if text in ("-0", "") else text

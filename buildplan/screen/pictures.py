@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
+from functools import lru_cache
 from typing import Any
 from xml.sax.saxutils import unescape
 
@@ -25,6 +26,7 @@ MAP_WIDTH, MAP_HEIGHT = 280.0, 1500.0
 MOVE_HEIGHT = 200.0
 # Decimals kept of what is drawn in points, and of looks, whose unit is a balloon's diameter.
 IN_POINTS, IN_LOOKS = 1, 3
+NUMBERS_KEPT = 1 << 16  # a picture has the same numbers in every language
 LOOK = re.compile(r'<g id="(look\d+)">(.*)</g>')
 LONG_NUMBER = re.compile(r"-?\d+\.\d+")
 WORDS = re.compile(r">([^<]*)</text>")
@@ -98,8 +100,10 @@ def _looks(store: _Store, defined: str) -> Iterator[tuple[str, int]]:
 
 
 def _rounded(text: str, places: int) -> str:
-    def short(found: re.Match[str]) -> str:
-        number = f"{float(found[0]):.{places}f}".rstrip("0").rstrip(".")
-        return "0" if number in ("-0", "") else number
+    return LONG_NUMBER.sub(lambda found: _short(found[0], places), text)
 
-    return LONG_NUMBER.sub(short, text)
+
+@lru_cache(maxsize=NUMBERS_KEPT)
+def _short(number: str, places: int) -> str:
+    text = f"{float(number):.{places}f}".rstrip("0").rstrip(".")
+    return "0" if text in ("-0", "") else text

@@ -14,6 +14,28 @@ from playwright.sync_api import Browser, Page, sync_playwright
 
 CHROMIUM = shutil.which("chromium") or shutil.which("chromium-browser")
 NEEDED = "BUILDPLAN_NEEDS_CHROMIUM" in os.environ
+# Of a whole browser what no page here needs: the pages of its address bar (two processes for each
+# page opened: half its time) and a process in reserve. The last such flag counts alone, so that
+# Playwright's own are named again.
+WITHOUT = (
+    "WebUIOmniboxPopup",
+    "WebUIOmniboxAimPopup",
+    "WebUIOmniboxFullPopup",
+    "SpareRendererForSitePerProcess",
+    "AimEnabled",
+    "AvoidCorsURLLoaderRestartOnRedirect",
+    "AvoidUnnecessaryBeforeUnloadCheckSync",
+    "DestroyProfileOnBrowserClose",
+    "HttpsFirstBalancedModeAutoEnable",
+    "HttpsUpgrades",
+    "LensOverlay",
+    "MediaRouter",
+    "NetworkTimeServiceQuerying",
+    "OptimizationHints",
+    "PaintHolding",
+    "PreconnectToSearch",
+    "ThirdPartyStoragePartitioning",
+)
 FLAGS = (
     "--no-sandbox",
     "--disable-quic",
@@ -23,12 +45,17 @@ FLAGS = (
     "--disable-sync",
     "--use-angle=swiftshader",
     "--enable-unsafe-swiftshader",
+    # the GPU is one of software: what is drawn in WebGL alone is left to it
+    "--disable-gpu-rasterization",
+    "--disable-gpu-compositing",
     "--use-fake-device-for-media-stream",
     "--use-fake-ui-for-media-stream",
+    f"--disable-features={','.join(WITHOUT)}",
 )
 WEB = Path(__file__).parents[2] / "buildplan" / "screen" / "web"
 FLAT = "?flat"  # plain pictures: making WebGL ready by software takes long
 PHONE, DESKTOP = (390, 844), (1280, 860)
+SMALL = (480, 480)  # for what is the same at any size: a fifth of the points to draw
 PATIENCE_MS = 60_000  # the drawing is done by the processor, which others use too
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-from browser import DESKTOP, begin, opened
+from browser import SMALL, begin, opened
 from playwright.sync_api import Browser
 from screen_pieces import DESIGNS, VOICES
 
@@ -29,7 +29,7 @@ def test_it_opens_and_is_silent(browser: Browser, tmp_path: Path, design: Path) 
     file = tmp_path / "page.html"
     file.write_text(companion(book, VOICES), encoding="utf-8")
     assert file.stat().st_size < MOST_BYTES
-    found = opened(browser, file, size=DESKTOP, fragment=f"#step-{len(book.steps) // 2}")
+    found = opened(browser, file, size=SMALL, fragment=f"#step-{len(book.steps) // 2}")
     page = found.page
     page.wait_for_selector(".stage[data-painter=webgl]")
     begin(page)

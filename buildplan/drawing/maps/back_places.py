@@ -16,7 +16,7 @@ from functools import lru_cache
 import numpy as np
 
 from buildplan.drawing.marks import Point
-from buildplan.shape.model import FloatArray
+from buildplan.shape.model import FloatArray, IntArray
 
 USUAL: Point = (0.5, 0.5)
 # Moves that are tried, in links, the usual one first.
@@ -88,34 +88,40 @@ class _Settled:
         own = self.ends[(self.ends == joint).any(axis=1)]
         beside = {int(end) for line in own for end in line} - {joint}
         alike = [self.move[other] for other in beside if other in self.move]
-        costs = [self._cost(joint, own, move, alike) for move in MOVES]
+        costs = self._costs(joint, own, alike)
         best = MOVES[int(np.argmin(np.round(costs, 9)))]
         changed = best != self.move[joint]
         self.move[joint] = best
         self.at[joint] = self.still[joint] + np.array(best)
         return changed
 
-    def _cost(self, joint: int, own: FloatArray, move: Point, alike: list[Point]) -> float:
-        at = self.at.copy()
-        at[joint] = self.still[joint] + np.array(move)
-        apart = np.hypot(*(at - at[joint]).T)
-        apart[joint] = np.inf
+    def _costs(self, joint: int, own: IntArray, alike: list[Point]) -> FloatArray:
+        """What each of the moves costs (k,) for a joint with lines of its own (m, 2)."""
+        at, moved = self.at, self.still[joint] + np.array(MOVES)
+        apart = np.hypot(*(at[None] - moved[:, None]).transpose(2, 0, 1))
+        apart[:, joint] = np.inf
         others = self.ends[(self.ends != joint).all(axis=1)]
-        lies_on = from_lines(at[joint][None], at[others[:, 0]], at[others[:, 1]])[:, 0]
-        under = from_lines(at, at[own[:, 0]], at[own[:, 1]])
-        under[np.arange(len(own))[:, None], own] = np.inf
-        short = [
+        lies_on = from_lines(moved, at[others[:, 0]], at[others[:, 1]])
+        fixed = at[own[own != joint]]  # the other end of each line of its own
+        wide, many = len(MOVES), len(own)
+        starts, finishes = np.repeat(moved, many, axis=0), np.tile(fixed, (wide, 1))
+        under = from_lines(at, starts, finishes).reshape(wide, many, -1)
+        under[:, np.arange(many)[:, None], own] = np.inf
+        short = (
             np.maximum(self.disc - apart, 0) / self.disc,
-            np.maximum(self.line - lies_on, 0) / self.line,
-            np.maximum(self.line - under, 0).ravel() / self.line,
-        ]
-        unlike = math.fsum(math.dist(move, other) for other in (*alike, USUAL))
-        return float(math.fsum((each**2).sum() for each in short)) + ALIKE * unlike
+            np.maximum(self.line - lies_on.T, 0) / self.line,
+            np.maximum(self.line - under, 0).reshape(wide, -1) / self.line,
+        )
+        unlike = [math.fsum(math.dist(move, other) for other in (*alike, USUAL)) for move in MOVES]
+        lying = np.sum([(each**2).sum(axis=1) for each in short], axis=0)
+        return np.asarray(lying + ALIKE * np.array(unlike))
 
 
 def from_lines(points: FloatArray, start: FloatArray, finish: FloatArray) -> FloatArray:
     """How far points (n, 2) are from lines with the ends (m, 2) each: (m, n)."""
-    along = (finish - start)[:, None]
-    off = points[None] - start[:, None]
-    share = np.clip((off * along).sum(axis=2) / np.maximum((along**2).sum(axis=2), 1e-12), 0, 1)
-    return np.asarray(np.linalg.norm(off - share[:, :, None] * along, axis=2))
+    # x and y by themselves: sums over an axis of two are slow
+    (along_x, along_y), (off_x, off_y) = (finish - start).T, points.T[:, None] - start.T[:, :, None]
+    along_x, along_y = along_x[:, None], along_y[:, None]
+    length = np.maximum(along_x**2 + along_y**2, 1e-12)
+    share = np.clip((off_x * along_x + off_y * along_y) / length, 0, 1)
+    return np.asarray(np.hypot(off_x - share * along_x, off_y - share * along_y))
