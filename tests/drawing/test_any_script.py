@@ -98,6 +98,12 @@ def test_signs_stand_in_the_order_of_the_unicode_algorithm() -> None:
         ("For דוד (אב 12) now", "For (12 בא) דוד now"),  # our sentence stays our way round
         ("דוד: three pairs", "דוד: three pairs".replace("דוד", "דוד"[::-1])),  # so it does here
         ("שלום (עולם) 12", "12 (םלוע) םולש"),
+        # by hand, of UAX 9 with a left-to-right mark before the number (2.6, HL3)
+        ("כחול עמוק 30 cm link", "קומע לוחכ 30 cm link"),
+        ("51, כחול 30 cm link at 9", "51, לוחכ 30 cm link at 9"),
+        ("כוכב קריאה, 1 of 2", "האירק בכוכ, 1 of 2"),
+        ("פתח 3: 14 boxes", "חתפ 3: 14 boxes"),
+        ("פתח 3 את שער A", "A רעש תא 3 חתפ"),  # a sentence of theirs stays theirs
     ],
 )
 def test_a_name_does_not_turn_round_the_line_that_it_stands_in(text: str, seen: str) -> None:

@@ -22,7 +22,7 @@ from buildplan.drawing.typeset.font_files import (
     named_fonts,
     opened,
 )
-from buildplan.drawing.typeset.order import as_seen, is_from_right, levels, mirrored
+from buildplan.drawing.typeset.order import as_seen, line_levels, mirrored
 from buildplan.language.messages import listing, message
 from buildplan.language.shown import sign_name
 from buildplan.language.told import NoSignError
@@ -90,7 +90,7 @@ def set_line(text: str, own: OwnFace, named: tuple[FontFile, ...]) -> tuple[str 
         )
     # a sign for each letter with its mark, where there is one
     text = "".join(sign for sign in unicodedata.normalize("NFC", text) if not _is_moving(sign))
-    places = levels(text, from_right=is_from_right(text))
+    places = line_levels(text)
     return tuple(_pieces(text, places, own))
 
 
