@@ -79,8 +79,7 @@ def opened(font: FontFile) -> hb.Font:
     if any(axis.tag == WEIGHT for axis in found.face.axis_infos):
         found.set_variations({WEIGHT: BOLD_WEIGHT if font.bold else REGULAR_WEIGHT})
     elif font.bold:
-        added = EMBOLDENED * found.face.upem
-        found.synthetic_bold = (added, added / 3, True)
+        found.synthetic_bold = (EMBOLDENED, EMBOLDENED / 3, True)
     return found
 
 
