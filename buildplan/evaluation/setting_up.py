@@ -7,10 +7,12 @@ from itertools import pairwise
 import numpy as np
 
 from buildplan.framework.model import Framework, Part
-from buildplan.instructions.model import SetUp
+from buildplan.instructions.model import Placed, SetUp, SharedKnots
 from buildplan.sequence.courses import built_pieces, in_courses
+from buildplan.sequence.hand_reach import HandReach
 from buildplan.sequence.reach import is_flat, is_one_layer
 from buildplan.shape.model import FloatArray, Shape
+from buildplan.shape.tied_parts import doubled, part_of
 
 # A part stands on the floor if its lowest joint is no higher above the lowest of all than this
 # share of the longest link. Ours.
@@ -44,13 +46,39 @@ def set_up(framework: Framework, shape: Shape) -> SetUp | None:
     standing = sorted(
         (name for name in at if low[name] <= floor), key=lambda name: tuple(middle[name])
     )
+    hands = HandReach()
+    reached_m = hands.forearm + hands.upper_arm + max(one.shoulder for one in hands.standing)
     return SetUp(
         tuple(standing),
         tuple(float(np.linalg.norm(middle[b] - middle[a])) for a, b in pairwise(standing)),
         tuple(sorted((name for name in at if low[name] > floor), key=lambda name: low[name])),
         tuple(part.name for part in framework.parts if not _stands(part.framework, shape)),
         {part.name: _at_front(framework, part, shape) for part in framework.parts},
+        _higher(framework, shape, reached_m),
+        _higher(framework, shape, reached_m + hands.stool),
     )
+
+
+def _higher(framework: Framework, shape: Shape, height_m: float) -> frozenset[str]:
+    """The ties that are higher above the floor than that; y is up."""
+    return frozenset(
+        tie.name for tie in framework.ties if float(shape.at[tie.joints[0]][1]) > height_m
+    )
+
+
+def shared_knots(framework: Framework, shape: Shape) -> tuple[SharedKnots, ...]:
+    """The parts that have balloons between the same two knots once they are tied, each pair of
+    parts once."""
+    found: dict[frozenset[str], SharedKnots] = {}
+    for pair in doubled(framework, shape):
+        links = framework.link[pair.first], framework.link[pair.second]
+        one, other = (part_of(framework, link.start) for link in links)
+        axis = int(np.argmax(np.abs(pair.way)))
+        if pair.way[axis] < 0:
+            one, other = other, one
+        placed = (Placed.RIGHT, Placed.ON_TOP, Placed.IN_FRONT)[axis]
+        found.setdefault(frozenset((one, other)), SharedKnots(one, other, placed))
+    return tuple(found.values())
 
 
 def _at_front(framework: Framework, part: Part, shape: Shape) -> tuple[str, ...]:

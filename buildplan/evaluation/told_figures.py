@@ -7,7 +7,13 @@ from collections.abc import Iterator, Mapping
 import numpy as np
 
 from buildplan.design.measures import Units
-from buildplan.evaluation.setting_up import built_flat, built_standing, one_layer, set_up
+from buildplan.evaluation.setting_up import (
+    built_flat,
+    built_standing,
+    one_layer,
+    set_up,
+    shared_knots,
+)
 from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.chain_roles import RING
 from buildplan.framework.model import Brace, Framework, LongChain
@@ -40,6 +46,7 @@ def told_figures(framework: Framework, shape: Shape, units: Units) -> Figures:
         set_up=set_up(framework, shape),
         flat=built_flat(framework, shape),
         one_layer=one_layer(framework, shape),
+        shared=shared_knots(framework, shape),
     )
 
 

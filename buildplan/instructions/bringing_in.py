@@ -14,6 +14,7 @@ from buildplan.instructions.coming import (
 )
 from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import chain_letters
+from buildplan.instructions.laying import ASIDE
 from buildplan.instructions.model import Doing
 from buildplan.instructions.moves import Hand
 from buildplan.instructions.ways import ways_told
@@ -65,7 +66,7 @@ def _placing(context: Context, step: Step) -> list[str]:
     voice, taught = context.voice, context.teacher(Hand.BRING_IN, step)
     if is_first(context, step):
         parts = context.framework.part_at(step.of_kind(Kind.LAY)[0].joints[0])
-        aside = voice.say("Put the parts that are built where nobody needs the floor.")
+        aside = voice.say(ASIDE)
         return [
             *([aside] if parts and taught is not None else []),
             voice.say("Clear and sweep a floor larger than the piece, and lay the chains."),

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections import Counter
+from collections.abc import Iterator, Sequence
 
 from buildplan.instructions import names, rows
 from buildplan.instructions.context import Context
@@ -43,9 +44,28 @@ def _stock(context: Context, step: Step) -> Wording:
             length=len(links),
             order=_order(context, links),
         ),
-        text=sentences(*_long_chain(voice, step.times, whole_pairs, bool(odd))),
+        text=sentences(
+            *_long_chain(voice, step.times, whole_pairs, bool(odd)), *_bagged(context, step)
+        ),
         check=_long_check(voice, step.times, len(links)),
     )
+
+
+def _bagged(context: Context, step: Step) -> Iterator[str]:
+    """In which bag chains go that are alike, where they are for several parts."""
+    voice = context.voice
+    firsts = (context.long_of(operation).chain.joints[0] for operation in step.operations)
+    counts = Counter(part.name for part in map(context.framework.part_at, firsts) if part)
+    if len(counts) > 1:
+        yield voice.say(
+            "Bag them by part, its name on the bag: {counts}.",
+            counts=voice.listed(
+                [
+                    voice.say("{count} for {part}", count=count, part=part)
+                    for part, count in counts.items()
+                ]
+            ),
+        )
 
 
 def _order(context: Context, links: Sequence[str]) -> str:

@@ -13,7 +13,13 @@ from buildplan.instructions.locking import done, getting_at, how_to_lock, locks_
 from buildplan.instructions.measuring import rings_above_floor
 from buildplan.instructions.model import Doing, RowWords, TurnWords, Wording
 from buildplan.instructions.moves import Hand
-from buildplan.instructions.setting_up import is_tying, lifted_on, put_on_floor
+from buildplan.instructions.setting_up import (
+    high_up,
+    is_tying,
+    lie_together,
+    lifted_on,
+    put_on_floor,
+)
 from buildplan.language.phrases import count_word, sentences
 from buildplan.sequence.model import Kind, Step, Turn
 
@@ -121,10 +127,20 @@ def _tie_parts(context: Context, step: Step) -> Wording:
     parts = voice.listed(context.parts_at(ties))
     first = next(other for other in context.steps if is_tying(other))
     whole = step is first or (step.locks and not first.locks)
+    lifted = list(lifted_on(context, step))
     acts = (
         _tying(context, step, parts)
         if whole
-        else [Doing(sentences(*lifted_on(context, step), _tied_as(context, first)))]
+        else [
+            Doing(
+                sentences(
+                    *lifted,
+                    _tied_as(context, first, held=bool(lifted)),
+                    *high_up(context, step),
+                    *lie_together(context, step),
+                )
+            )
+        ]
     )
     return Wording(
         title=voice.say("Tie parts {parts} together", parts=parts),
@@ -134,7 +150,10 @@ def _tie_parts(context: Context, step: Step) -> Wording:
     )
 
 
-def _tied_as(context: Context, first: Step) -> str:
+def _tied_as(context: Context, first: Step, *, held: bool) -> str:
+    """Where tying was told; `held` where it is said already who holds and who ties."""
+    if held:
+        return context.voice.say("As in step {step}.", step=first.number)
     return context.voice.say(
         "As in step {step}: one ties and locks, the others hold the parts where they are.",
         step=first.number,
@@ -145,7 +164,8 @@ def _tying(context: Context, step: Step, parts: str) -> list[Doing]:
     """How parts are set up, brought to where they are tied and held there, and tied."""
     voice, ties = context.voice, step.of_kind(Kind.JOIN)
     floor = sentences(*put_on_floor(context, step))
-    held = voice.say(
+    lifted = sentences(*lifted_on(context, step))
+    held = lifted or voice.say(
         "Bring parts {parts} to where the finished view has them, {people} people or more in all,"
         " at both sides: one ties and locks, the others keep both hands on the parts, never on one"
         " balloon, until the last row of this step is locked.",
@@ -157,10 +177,17 @@ def _tying(context: Context, step: Step, parts: str) -> list[Doing]:
         "Lay the joints of each row on one another, knot on knot; there are {number} rows.",
         len(ties),
     )
+    together = (
+        laid,
+        *lie_together(context, step),
+        *high_up(context, step),
+        *how_to_lock(context, step),
+        _round_all(context, step),
+    )
     return [
         *([Doing(floor, Kind.LAY)] if floor else []),
-        Doing(sentences(*lifted_on(context, step), held)),
-        Doing(sentences(laid, *how_to_lock(context, step), _round_all(context, step)), Kind.JOIN),
+        Doing(held),
+        Doing(sentences(*together), Kind.JOIN),
     ]
 
 

@@ -11,9 +11,16 @@ from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import chain_letters
 from buildplan.instructions.model import RowWords, TurnWords, Wording
 from buildplan.instructions.ways import ways_told
+from buildplan.language.messages import mark
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Step, Turn
+
+# What is built already is carried out of the way.
+ASIDE = mark(
+    "Carry what is built aside, both hands round joints: it waits as it was built, standing or"
+    " lying, where nobody walks."
+)
 
 
 def lay(context: Context, step: Step) -> Wording:
@@ -32,7 +39,7 @@ def lay(context: Context, step: Step) -> Wording:
 def _floor(voice: Voice, first: bool) -> str:
     if first:
         return voice.say("Clear and sweep a floor larger than the piece.")
-    return voice.say("Put the parts that are built where nobody needs the floor.")
+    return voice.say(ASIDE)
 
 
 def _lay_title(voice: Voice, laid: Framework, part: str) -> str:
@@ -74,7 +81,14 @@ def _laid(context: Context, laid: Framework) -> list[str]:
     over = _lies_on(laid)
     order = voice.listed([_placed(voice, long) for long in _lowest_first(laid)])
     flat = [_lay_flat(voice, laid, order)]
-    flat.append(voice.say("They lie in the figure of the finished piece."))
+    flat.append(
+        voice.say(
+            "They lie in the figure of the finished part, front up: from its foot, its left is at"
+            " your left."
+        )
+        if context.framework.parts
+        else voice.say("They lie in the figure of the finished piece.")
+    )
     return [*flat, *_on_one_another(voice, laid, over), ways_told(context, laid.chains)]
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from enum import Enum
 
 from buildplan.language.messages import Message
 from buildplan.sequence.directions import Direction
@@ -95,19 +96,40 @@ class Side:
     span: Span
 
 
+class Placed(Enum):
+    """Where balloons of one part come to lie beside those of another."""
+
+    ON_TOP = "on top"
+    RIGHT = "at the right"
+    IN_FRONT = "in front"
+
+
+@dataclass(frozen=True)
+class SharedKnots:
+    """Two parts that have balloons between the same two knots once they are tied: those of `part`
+    lie where `placed` says, as seen from the front."""
+
+    other: str
+    part: str
+    placed: Placed
+
+
 @dataclass(frozen=True)
 class SetUp:
     """How the parts of an assembly that is put together standing come to where they are tied:
     those that stand on the floor, from left to right, how far their middles are apart (metres,
     neighbour by neighbour), those that are lifted on top, lowest first, those of them all that
     were built lying on their backs, and of each part the joints that are tied and face the front,
-    from left to right."""
+    from left to right. `high` are the ties that are out of reach from the floor, `higher` those out
+    of reach from a step stool too."""
 
     standing: tuple[str, ...]
     apart_m: tuple[float, ...]
     lifted: tuple[str, ...]
     lying: tuple[str, ...]
     front: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
+    high: frozenset[str] = frozenset()
+    higher: frozenset[str] = frozenset()
 
 
 @dataclass(frozen=True)
@@ -119,7 +141,7 @@ class Figures:
     it is held by where it does not stand by itself, `hung` whether it hangs from above; `set_up`
     how its parts come together, of an assembly that is put together standing; `flat` the parts
     (the whole piece is "") that are built course on course lying on their backs; `one_layer` those
-    whose joints lie in one plane."""
+    whose joints lie in one plane; `shared` the parts that share knots."""
 
     rings: Mapping[str, Span] = field(default_factory=dict)
     sides: Mapping[int, Side] = field(default_factory=dict)
@@ -131,6 +153,7 @@ class Figures:
     set_up: SetUp | None = None
     flat: frozenset[str] = frozenset()
     one_layer: frozenset[str] = frozenset()
+    shared: tuple[SharedKnots, ...] = ()
 
 
 NO_FIGURES = Figures()

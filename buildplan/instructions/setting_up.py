@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from itertools import pairwise
 
 from buildplan.design.measures import length_words
 from buildplan.instructions.context import Context
+from buildplan.instructions.model import Placed, SharedKnots
+from buildplan.language.messages import mark
 from buildplan.sequence.model import Kind, Step
 
 
@@ -17,7 +19,8 @@ def put_on_floor(context: Context, step: Step) -> Iterator[str]:
     first = next(other for other in context.steps if is_tying(other))
     if told is None or step.number != first.number:
         return
-    yield from _turned_up(context, [part for part in told.standing if part in told.lying])
+    for part in told.standing:
+        yield from _turned_up(context, [part] if part in told.lying else [])
     if told.apart_m:
         apart = [
             voice.say(
@@ -29,13 +32,16 @@ def put_on_floor(context: Context, step: Step) -> Iterator[str]:
             for (one, other), length_m in zip(pairwise(told.standing), told.apart_m, strict=True)
         ]
         yield voice.say(
-            "Set parts {parts} upright on the floor, from left to right as seen from the front;"
-            " from middle to middle: {distances}.",
+            "Set parts {parts} upright on the floor where the piece will stand, from left to right"
+            " as seen from the front; from middle to middle: {distances}.",
             parts=voice.listed(list(told.standing)),
             distances=voice.listed(apart),
         )
     else:
-        yield voice.say("Set part {part} upright on the floor.", part=told.standing[0])
+        yield voice.say(
+            "Set part {part} upright on the floor where the piece will stand.",
+            part=told.standing[0],
+        )
     for part in told.standing:
         if told.front.get(part):
             yield voice.say(
@@ -47,22 +53,126 @@ def put_on_floor(context: Context, step: Step) -> Iterator[str]:
 
 def lifted_on(context: Context, step: Step) -> Iterator[str]:
     """How the parts that a step is the first to tie come up from the floor, each thing a sentence;
-    nothing where parts are tied as they lie."""
+    nothing where parts are tied as they lie. What is tied together already comes up as one."""
     voice, told = context.voice, context.figures.set_up
     if told is None:
         return
-    tying = [other for other in context.steps[: step.number] if is_tying(other)]
-    tied = [{*context.parts_at(other.of_kind(Kind.JOIN))} for other in tying]
-    new = tied[-1].difference(*tied[:-1])
-    lifted = [part for part in told.lifted if part in new]
-    yield from _turned_up(context, [part for part in lifted if part in told.lying])
-    if lifted:
+    blocks = _blocks(context, step)
+    seen = {part for other in _tying(context, step)[:-1] for part in _at(context, other)}
+    for part in [part for part in told.lifted if part in _at(context, step)]:
+        block = next((one for one in blocks if part in one), frozenset({part}))
+        if block & seen:
+            continue
+        seen |= block
+        parts = [one.name for one in context.framework.parts if one.name in block]
+        yield from _turned_up(context, [one for one in parts if one in told.lying])
         yield voice.say_count(
-            "Lift part {parts} to its place, upright.",
-            "Lift parts {parts} to their places, upright, in this order.",
-            len(lifted),
-            parts=voice.listed(lifted),
+            "{people} people take part {parts} at both sides, both hands round joints, never by one"
+            " balloon, lift it to its place, upright, and hold it there until the last row of step"
+            " {step} is locked; one more ties and locks.",
+            "{people} people take parts {parts}, tied together by now, at both sides, both hands"
+            " round joints, never by one balloon, lift them to their place, upright, and hold them"
+            " there until the last row of step {step} is locked; one more ties and locks.",
+            len(parts),
+            people=step.of_kind(Kind.JOIN)[0].people - 1,
+            parts=voice.listed(parts),
+            step=_last_tying(context, step, block),
         )
+
+
+def _last_tying(context: Context, step: Step, block: frozenset[str]) -> int:
+    """The number of the last of the steps, one after another from `step`, that tie a block of
+    parts to what stands."""
+    last = step.number
+    for other in context.steps[step.number :]:
+        if not is_tying(other) or not block & _at(context, other):
+            break
+        last = other.number
+    return last
+
+
+def _tying(context: Context, step: Step) -> list[Step]:
+    """The steps up to one, and it, that tie parts to one another."""
+    return [other for other in context.steps[: step.number] if is_tying(other)]
+
+
+def _at(context: Context, step: Step) -> frozenset[str]:
+    """The names of the parts that a step ties."""
+    return frozenset(context.parts_at(step.of_kind(Kind.JOIN)))
+
+
+def _blocks(context: Context, step: Step) -> list[frozenset[str]]:
+    """The parts that balloons between them hold together before a step."""
+    blocks: list[frozenset[str]] = []
+    for other in context.steps[: step.number - 1]:
+        for single in other.of_kind(Kind.SINGLE):
+            tied = frozenset(context.parts_at([single]))
+            if len(tied) > 1:
+                met = [block for block in blocks if block & tied]
+                blocks = [block for block in blocks if not block & tied]
+                blocks.append(tied.union(*met))
+    return blocks
+
+
+def high_up(context: Context, step: Step) -> Iterator[str]:
+    """What is said of joints that are tied out of reach from the floor, or from a step stool."""
+    voice, told = context.voice, context.figures.set_up
+    if told is None:
+        return
+    names = [context.framework.tie_of[op.joints[0]].name for op in step.of_kind(Kind.JOIN)]
+    high = [name for name in names if name in told.high and name not in told.higher]
+    if high == names and len(names) > 1:
+        yield voice.say(
+            "The joints of this step are high: work from a steady step stool, and have somebody"
+            " hold it."
+        )
+    elif high:
+        yield voice.say_count(
+            "{joints} is high: work from a steady step stool, and have somebody hold it.",
+            "{joints} are high: work from a steady step stool, and have somebody hold it.",
+            len(high),
+            joints=voice.listed(high),
+        )
+    higher = [name for name in names if name in told.higher]
+    if higher:
+        yield voice.say(
+            "Out of reach from a step stool: {joints}. Work from a ladder or platform that is made"
+            " for it, as your local rules ask.",
+            joints=voice.listed(higher),
+        )
+
+
+def lie_together(context: Context, step: Step) -> Iterator[str]:
+    """Which balloons lie where, of those that two parts have between the same two knots, the first
+    time that they lie so."""
+    told = set()
+    for other in _tying(context, step)[:-1]:
+        told |= {one.placed for one in context.figures.shared if _ties(context, other, one)}
+    for one in context.figures.shared:
+        if _ties(context, step, one) and one.placed not in told:
+            told.add(one.placed)
+            yield context.voice.say(LIE[one.placed], other=one.other, part=one.part)
+
+
+def _ties(context: Context, step: Step, shared: SharedKnots) -> bool:
+    return {shared.other, shared.part} <= _at(context, step)
+
+
+# What is said of balloons of two parts between the same two knots.
+LIE: Mapping[Placed, str] = {
+    Placed.ON_TOP: mark(
+        "Where both parts have a balloon between the same two joints both stay, that of part {part}"
+        " on top of that of part {other}."
+    ),
+    Placed.RIGHT: mark(
+        "Where both parts have a balloon between the same two joints both stay, that of part {part}"
+        " at the right of that of part {other}, as seen from the front."
+    ),
+    Placed.IN_FRONT: mark(
+        "Where both parts have a balloon between the same two joints both stay, that of part {part}"
+        " in front of that of part {other}."
+    ),
+}
 
 
 def _turned_up(context: Context, lying: list[str]) -> Iterator[str]:
@@ -71,7 +181,8 @@ def _turned_up(context: Context, lying: list[str]) -> Iterator[str]:
     if lying:
         yield voice.say_count(
             "Part {parts} was built lying: turn it up on its foot, its front to the front.",
-            "Parts {parts} were built lying: turn each up on its foot, its front to the front.",
+            "Parts {parts} were built lying: turn them up together on their foot, their front to"
+            " the front.",
             len(lying),
             parts=voice.listed(lying),
         )

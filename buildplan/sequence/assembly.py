@@ -72,7 +72,7 @@ def assembling(framework: Framework, order: WorkOrder, lifters: int) -> Iterator
         done = yield from _worked(own, added, done)
         courses += len(order.courses[name])
     if framework.parts:
-        yield from _worked(framework, _tying(framework, lifters), done)
+        yield from _worked(framework, _tying(framework, order.at_ties or lifters), done)
 
 
 @dataclass(frozen=True)
@@ -115,7 +115,7 @@ def _worked(
     return before
 
 
-def _tying(framework: Framework, lifters: int) -> Iterator[_Head]:
+def _tying(framework: Framework, people: int) -> Iterator[_Head]:
     """Balloons between parts, then joints of parts brought together; ties of the same parts one
     after another."""
     within = {link for part in framework.parts for link in part.framework.link}
@@ -136,7 +136,7 @@ def _tying(framework: Framework, lifters: int) -> Iterator[_Head]:
             needs=(),
             makes=(names.tie(tie.name),),
             joints=tie.joints,
-            people=lifters,
+            people=people,
         )
         yield _Head(tied, (tie.name,))
 

@@ -45,11 +45,13 @@ class WorkOrder:
     """What the needs of the work leave open.
 
     `courses` of what has no braces, by the name of its part (empty: the whole piece); `later` are
-    the joints that are locked, and joined, only once the piece is turned over.
+    the joints that are locked, and joined, only once the piece is turned over. `at_ties` is how
+    many people tie parts to one another, where one ties what others hold up (0: as many as lift).
     """
 
     courses: Mapping[str, tuple[JointCourse, ...]] = field(default_factory=dict)
     later: frozenset[str] = frozenset()
+    at_ties: int = 0
 
     @cached_property
     def course_of(self) -> Mapping[str, int]:

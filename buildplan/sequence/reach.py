@@ -67,13 +67,20 @@ def find_reach(framework: Framework, shape: Shape, hands: HandReach | None = Non
     side where that helps; joints for which it does not are locked after one turning over of the
     piece, or part. `cautions` names the joints to which no way was found."""
     people = lifters(shape)
-    order = order_of(framework, shape.at)
+    order = replace(order_of(framework, shape.at), at_ties=_tying(framework, shape))
     ordered = in_order(operations(framework, order, people))
     ways = ways_to_joints(framework, shape, ordered, hands)
     turned = frozenset(joint for joint, way in ways.items() if way is Access.TURNED)
     if turned:
         ordered = in_order(operations(framework, replace(order, later=turned), people))
     return Reach(ways, ordered, _cautions(ways))
+
+
+def _tying(framework: Framework, shape: Shape) -> int:
+    """How many people tie parts to one another: as many as lift the piece and, where parts are put
+    together standing, one who ties what the others hold."""
+    stands = any(in_courses(own) and not is_flat(own, shape) for _, own in built_pieces(framework))
+    return lifters(shape) + (1 if stands else 0)
 
 
 def ways_to_joints(

@@ -48,8 +48,8 @@ def equal_part_block(book: Book, sheets: MapSheets, run: Sequence[Step]) -> Flow
     names = {"part": part.name if part else "", "first": other.name if other else ""}
     title = voice.say("Part {part}, like part {first}", **names)
     told = voice.say(
-        "Parts {first} and {part} are alike: do as steps {from_step} to {to_step} say, and read"
-        " {part} for {first}.",
+        "Parts {first} and {part} are alike, colour for colour, and neither is the mirror of the"
+        " other: do as steps {from_step} to {to_step} say, and read {part} for {first}.",
         from_step=like.number,
         to_step=last.repeats or like.number,
         **names,

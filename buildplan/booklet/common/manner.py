@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from buildplan.booklet.common.book import Book
 from buildplan.sequence.model import Kind
-from buildplan.sequence.reach import lifters
 
 
 def is_braced(book: Book) -> bool:
@@ -12,24 +11,29 @@ def is_braced(book: Book) -> bool:
     return any(step.kind is Kind.BRACE for step in book.steps)
 
 
+def lifting(book: Book) -> int:
+    """How many people lift the piece, or put it together."""
+    return max(operation.people for step in book.steps for operation in step.operations)
+
+
 def people_figure(book: Book) -> str:
     """How many people it takes, as a figure: `2`, or `2 (3 to lift)`."""
-    crew, lifting = book.facts.crew, lifters(book.shape)
-    if lifting <= crew:
+    crew, needed = book.facts.crew, lifting(book)
+    if needed <= crew:
         return book.voice.whole(crew)
-    return book.voice.say("{people} ({lifters} to lift)", people=crew, lifters=lifting)
+    return book.voice.say("{people} ({lifters} to lift)", people=crew, lifters=needed)
 
 
 def people_words(book: Book) -> str:
     """How many people it takes, said the same on every page."""
-    crew, lifting = book.facts.crew, lifters(book.shape)
-    if lifting <= crew:
+    crew, needed = book.facts.crew, lifting(book)
+    if needed <= crew:
         return book.voice.say_count("{number} person", "{number} people", crew)
     return book.voice.say_count(
         "{number} person; {lifters} to turn, lift and stand it up",
         "{number} people; {lifters} to turn, lift and stand it up",
         crew,
-        lifters=lifting,
+        lifters=needed,
     )
 
 

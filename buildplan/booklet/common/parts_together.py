@@ -14,8 +14,8 @@ from buildplan.drawing.seat import seat_before
 from buildplan.drawing.techniques import moves
 from buildplan.sequence.model import Kind, Step
 
-SIZE = (252.0, 224.0)
-TIED_SIZE = (220.0, 150.0)
+SIZE = (252.0, 204.0)
+TIED_SIZE = (220.0, 122.0)
 
 
 def tying_pictures(book: Book, step: Step) -> Mapping[Kind, tuple[Picture, ...]]:
