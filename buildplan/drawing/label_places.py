@@ -141,7 +141,8 @@ def place_tags(
         away = np.linalg.norm(middles - np.asarray(spot), axis=1)
         cost = away + OVER_A_JOINT * _covered(middles, spot, dots, radii)
         cost += NEARER_ANOTHER * _nearer_another(boxes, spot, dots)
-        cost += WRONG_SIDE * ((middles[:, 1] - spot[1]) * (sides or {}).get(text, 0) < 0)
+        side = (sides or {}).get(text, 0)  # level with its joint it is on neither
+        cost += WRONG_SIDE * ((middles[:, 1] - spot[1]) * side < abs(side))
         if discs is not None and len(discs):
             cost += shun * _shun(boxes, discs)
         costs.append(cost)

@@ -15,7 +15,7 @@ from buildplan.drawing.techniques import moves
 from buildplan.sequence.model import Kind, Step
 
 SIZE = (252.0, 204.0)
-TIED_SIZE = (220.0, 122.0)
+TIED_SIZE = (190.0, 122.0)
 
 
 def tying_pictures(book: Book, step: Step) -> Mapping[Kind, tuple[Picture, ...]]:

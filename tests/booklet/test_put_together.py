@@ -1,0 +1,132 @@
+"""How the parts of an assembly come together: a word on a beam across two columns, and the arch of
+the portal on its two. That one ties while others hold, on both sides, and that a stool serves up to
+about 1.9 m is common practice, no source."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import numpy as np
+import pytest
+from shipped import DESIGNS
+
+from buildplan.booklet.common.book import Book, gather_book
+from buildplan.booklet.common.closeups import plan_views
+from buildplan.design.reading import read_design
+from buildplan.document.paper import PAPERS
+from buildplan.drawing.bodies import every_body
+from buildplan.evaluation.seating import read_whole
+from buildplan.instructions.model import Placed
+from buildplan.instructions.setting_up import is_tying
+from buildplan.sequence.model import Step
+from buildplan.shape.tied_parts import doubled, part_of
+
+WORD_ON_A_BEAM = """\
+buildplan: 1
+name: Trial
+units: in
+balloons:
+  a: {kind: link,  nominal: 12, inflate_to: 8, colour: "#1F5F8B", label: blue}
+  k: {kind: round, nominal: 5,  inflate_to: 3.5, colour: "#C9A227", label: gold}
+build:
+  assembly:
+    parts:
+      - {name: P, build: {column: {around: 4, rings: 2, ring: a, between: a, lock: k}}}
+      - {name: Q, build: {column: {around: 4, rings: 2, ring: a, between: a, lock: k}}}
+      - {name: B, on: [P, Q], build: {wall: {across: 7, up: 1, layers: 2, row: a, upright: a, between: a, lock: k}}}
+      - {name: W, on: B, build: {letters: {text: LI, cells: 5, long: a, brace: a, bar: a, lock: k}}}
+    lock: k
+"""  # noqa: E501
+
+
+@pytest.fixture(scope="module")
+def word(tmp_path_factory: pytest.TempPathFactory) -> Book:
+    file: Path = tmp_path_factory.mktemp("word") / "trial.yaml"
+    file.write_text(WORD_ON_A_BEAM, "utf-8")
+    design = read_whole(file)
+    return gather_book(design, PAPERS["a4"], design.units, "training")
+
+
+@pytest.fixture(scope="module")
+def portal() -> Book:
+    design = read_design(DESIGNS / "gallery" / "portal.yaml")
+    return gather_book(design, PAPERS["a4"], design.units, "training")
+
+
+def _tying(book: Book) -> list[Step]:
+    return [step for step in book.steps if is_tying(step)]
+
+
+def test_letters_that_are_tied_to_one_another_come_up_as_one_and_once(word: Book) -> None:
+    """The letters of a word are tied to one another lying, by the balloons between them."""
+    letters = sorted(p.name for p in word.framework.parts if p.name.startswith("W."))
+    assert len(letters) > 1
+    told = [word.told(step).text for step in _tying(word)]
+    lifting = [text for text in told if "people take part" in text and "W." in text]
+    assert len(lifting) == 1
+    assert all(name in lifting[0] for name in letters)
+    assert "tied together by now" in lifting[0]
+    last = _tying(word)[-1]
+    assert f"the last row of step {last.number} is locked" in lifting[0]
+
+
+def test_what_is_lifted_is_held_until_all_of_it_is_tied(portal: Book) -> None:
+    """The arch has a foot on each of the columns, a step for each."""
+    first, last = _tying(portal)
+    text = portal.told(first).text
+    people = portal.steps[-1].operations[0].people  # who stand it up
+    assert f"{people} people take part T at both sides" in text
+    assert f"until the last row of step {last.number} is locked; one more ties" in text
+    assert first.operations[0].people == people + 1
+    assert text.index("turn it up on its foot") < text.index("people take part T")
+    assert text.index("people take part T") < text.index("Lay the joints of each row")
+
+
+def test_ties_within_reach_ask_for_no_stool(word: Book, portal: Book) -> None:
+    """Shoulder and arm of a small adult standing reach 1.92 m; the stool is 0.45 m high."""
+    for book in (word, portal):
+        told = book.figures.set_up
+        assert told is not None
+        height = {tie.name: float(book.shape.at[tie.joints[0]][1]) for tie in book.framework.ties}
+        assert told.high == {name for name, y in height.items() if y > 1.92}
+        assert told.higher == {name for name, y in height.items() if y > 1.92 + 0.45}
+        said = any("step stool" in book.told(step).text for step in _tying(book))
+        assert said == bool(told.high)
+
+
+def test_of_two_balloons_that_share_their_knots_the_upper_parts_lies_on_top(portal: Book) -> None:
+    """The ring at the head of each column and the brace at each foot of the arch: four balloons
+    between the same four knots, so eight pairs; they touch, and so are nearly a gauge apart."""
+    framework, shape = portal.framework, portal.shape
+    pairs = list(doubled(framework, shape))
+    assert len(pairs) == 2 * 4
+    bodies = every_body(framework, shape)
+    row = {str(name): i for i, name in enumerate(bodies.names) if bodies.is_link[i]}
+    for pair in pairs:
+        upper = pair.second if pair.way[1] > 0 else pair.first
+        lower = pair.first if upper == pair.second else pair.second
+        assert part_of(framework, framework.link[upper].start) == "T"
+        gauge = framework.balloons[framework.link[upper].balloon].gauge_m
+        apart = bodies.centre[row[upper]] - bodies.centre[row[lower]]
+        assert 0.7 * gauge < apart[1] < gauge
+        assert np.hypot(apart[0], apart[2]) < 0.05 * gauge
+    assert {one.placed for one in portal.figures.shared} == {Placed.ON_TOP}
+    assert "that of part T on top of that of part L" in portal.told(_tying(portal)[0]).text
+
+
+def test_a_tie_is_drawn_with_both_parts_in_their_colours_and_its_lock_between(portal: Book) -> None:
+    """Every balloon that ends at a joint of a row is drawn as what is new, of the one part and of
+    the other; the rounds of the row's lock lie between its joints, which are apart."""
+    framework, views = portal.framework, plan_views(portal)
+    for step in _tying(portal):
+        shown = views.of(step)
+        assert shown
+        for panel in (one.panel for one in shown):
+            for joint in panel.joints:
+                assert set(framework.links_at[joint]) <= panel.scene.new_links
+            bodies, at = panel.scene.bodies, panel.scene.shape.at
+            for tie in {framework.tie_of[joint] for joint in panel.joints}:
+                heights = sorted(float(at[joint][1]) for joint in tie.joints)
+                rounds = bodies.centre[(bodies.names == tie.name) & ~bodies.is_link]
+                assert len(rounds) == 2
+                assert heights[0] < rounds[:, 1].min() <= rounds[:, 1].max() < heights[1]
