@@ -7,7 +7,7 @@ from itertools import pairwise
 import numpy as np
 
 from buildplan.framework.model import Framework, Part
-from buildplan.instructions.model import Placed, SetUp, SharedKnots
+from buildplan.instructions.model import LiesAt, SetUp, SharedKnots
 from buildplan.sequence.courses import built_pieces, in_courses
 from buildplan.sequence.hand_reach import HandReach
 from buildplan.sequence.reach import is_flat, is_one_layer
@@ -76,7 +76,7 @@ def shared_knots(framework: Framework, shape: Shape) -> tuple[SharedKnots, ...]:
         axis = int(np.argmax(np.abs(pair.way)))
         if pair.way[axis] < 0:
             one, other = other, one
-        placed = (Placed.RIGHT, Placed.ON_TOP, Placed.IN_FRONT)[axis]
+        placed = (LiesAt.RIGHT, LiesAt.ON_TOP, LiesAt.IN_FRONT)[axis]
         found.setdefault(frozenset((one, other)), SharedKnots(one, other, placed))
     return tuple(found.values())
 

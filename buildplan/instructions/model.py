@@ -96,7 +96,7 @@ class Side:
     span: Span
 
 
-class Placed(Enum):
+class LiesAt(Enum):
     """Where balloons of one part come to lie beside those of another."""
 
     ON_TOP = "on top"
@@ -111,7 +111,7 @@ class SharedKnots:
 
     other: str
     part: str
-    placed: Placed
+    placed: LiesAt
 
 
 @dataclass(frozen=True)

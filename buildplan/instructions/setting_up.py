@@ -7,7 +7,7 @@ from itertools import pairwise
 
 from buildplan.design.measures import length_words
 from buildplan.instructions.context import Context
-from buildplan.instructions.model import Placed, SharedKnots
+from buildplan.instructions.model import LiesAt, SharedKnots
 from buildplan.language.messages import mark
 from buildplan.sequence.model import Kind, Step
 
@@ -159,16 +159,16 @@ def _ties(context: Context, step: Step, shared: SharedKnots) -> bool:
 
 
 # What is said of balloons of two parts between the same two knots.
-LIE: Mapping[Placed, str] = {
-    Placed.ON_TOP: mark(
+LIE: Mapping[LiesAt, str] = {
+    LiesAt.ON_TOP: mark(
         "Where both parts have a balloon between the same two joints both stay, that of part {part}"
         " on top of that of part {other}."
     ),
-    Placed.RIGHT: mark(
+    LiesAt.RIGHT: mark(
         "Where both parts have a balloon between the same two joints both stay, that of part {part}"
         " at the right of that of part {other}, as seen from the front."
     ),
-    Placed.IN_FRONT: mark(
+    LiesAt.IN_FRONT: mark(
         "Where both parts have a balloon between the same two joints both stay, that of part {part}"
         " in front of that of part {other}."
     ),

@@ -16,7 +16,7 @@ from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
 from buildplan.drawing.bodies import every_body
 from buildplan.evaluation.seating import read_whole
-from buildplan.instructions.model import Placed
+from buildplan.instructions.model import LiesAt
 from buildplan.instructions.setting_up import is_tying
 from buildplan.sequence.model import Step
 from buildplan.shape.tied_parts import doubled, part_of
@@ -110,7 +110,7 @@ def test_of_two_balloons_that_share_their_knots_the_upper_parts_lies_on_top(port
         apart = bodies.centre[row[upper]] - bodies.centre[row[lower]]
         assert 0.7 * gauge < apart[1] < gauge
         assert np.hypot(apart[0], apart[2]) < 0.05 * gauge
-    assert {one.placed for one in portal.figures.shared} == {Placed.ON_TOP}
+    assert {one.placed for one in portal.figures.shared} == {LiesAt.ON_TOP}
     assert "that of part T on top of that of part L" in portal.told(_tying(portal)[0]).text
 
 
