@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import re
 import shutil
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -10,7 +11,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, Page, sync_playwright
+from playwright.sync_api import Browser, ConsoleMessage, Page, sync_playwright
 
 CHROMIUM = shutil.which("chromium") or shutil.which("chromium-browser")
 NEEDED = "BUILDPLAN_NEEDS_CHROMIUM" in os.environ
@@ -52,6 +53,8 @@ FLAGS = (
     "--use-fake-ui-for-media-stream",
     f"--disable-features={','.join(WITHOUT)}",
 )
+# what the driver notes where pictures in WebGL are put together without a GPU, as FLAGS has it
+READ_BACK = re.compile(r"\[\.WebGL-0x[0-9a-f]+\]GL Driver Message .*GPU stall due to ReadPixels")
 WEB = Path(__file__).parents[2] / "buildplan" / "screen" / "web"
 FLAT = "?flat"  # plain pictures: making WebGL ready by software takes long
 PHONE, DESKTOP = (390, 844), (1280, 860)
@@ -128,7 +131,12 @@ def opened(
 
 def watch(found: Opened) -> None:
     """Note what a page says in the console, and every request that it makes."""
-    found.page.on("console", lambda message: found.said.append(message.text))
+
+    def said(message: ConsoleMessage) -> None:
+        if not READ_BACK.match(message.text):
+            found.said.append(message.text)
+
+    found.page.on("console", said)
     found.page.on("pageerror", lambda error: found.said.append(str(error)))
     found.page.on("request", lambda request: found.asked.append(request.url))
 
