@@ -21,8 +21,10 @@ from buildplan.booklet.sale.pages import before_you_start, licence, your_colours
 from buildplan.booklet.training.pages import beginners_total, sign_off
 from buildplan.booklet.training.practice_page import (
     learnt_before,
+    practice_minutes,
     practice_of,
     practice_pages,
+    practised,
     practised_at,
     taught_by,
 )
@@ -40,9 +42,9 @@ from buildplan.sequence.model import Kind
 def training_sections(book: Book) -> list[Section]:
     """The pages of the training edition."""
     views, sheets, practice = plan_views(book), map_sheets(book), practice_of(book)
-    taught = taught_by(book, practice)
+    taught, practising = taught_by(book, practice), practice_minutes(book, practice)
     rest = [
-        needs(book, practice.counts if practice else None),
+        needs(book, practised(book, practice)),
         *gauges_within(book),
         finished_piece(book),
         *joint_maps(book, sheets),
@@ -57,9 +59,14 @@ def training_sections(book: Book) -> list[Section]:
         ),
         standing(book),
         taking_down(book),
-        sign_off(book),
+        sign_off(book, practising),
     ]
-    first_build = beginners_total(book)
+    first_build = (
+        book.voice.say("one beginner, with the practice piece")
+        if practice
+        else book.voice.say("hours of one beginner"),
+        beginners_total(book, practising),
+    )
     return [cover(book, first_build), cautions(book), reading_guide(book, views, rest), *rest]
 
 

@@ -63,12 +63,12 @@ TAKE_SINGLE = mark("For the single take one {colour} balloon that was tied off a
 TAKE_LOCK = mark(
     "Take one lock, a pair of {colour} rounds, for each joint of the row. From inside the piece lay"
     " its knot on the joint, a round out on either side. Outside, twist the two rounds past each"
-    " other by two half turns, until they sit tight on either side of the chain."
+    " other by two half turns, until both sit tight."
 )
 TAKE_LOCK_OF_ONE_LAYER = mark(
     "Take one lock, a pair of {colour} rounds, for each joint of the row. Lay its knot in a corner"
     " of the joint, one round in front and one behind. In the opposite corner twist the two rounds"
-    " past each other by two half turns, until they sit tight, one in front and one behind."
+    " past each other by two half turns, until both sit tight."
 )
 THESE_ROUNDS = mark("Lock with {colour} rounds.")
 LIKE_PART = mark(

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from buildplan.booklet.common.ballasting import STANDING
 from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.going_down import going_down
 from buildplan.booklet.common.holding import fastening
 from buildplan.booklet.common.loads import joints_words, mass_words
 from buildplan.design.measures import size_words
@@ -13,6 +14,7 @@ from buildplan.document.printing import Section
 from buildplan.document.text import strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.scene import finished_picture
+from buildplan.drawing.techniques.ballast import tie_ballast
 from buildplan.evaluation.ballast import ballast_each_kg
 from buildplan.evaluation.figures import weight_words, wind_words
 from buildplan.language.messages import mark
@@ -30,6 +32,7 @@ def standing(book: Book) -> Section:
         *([] if lifted else [heading(voice.say("Stand it up")), Items(_standing_up(book))]),
         heading(voice.say("Hold it down")),
         Items(_holding_down(book)),
+        *_tied_on(book),
     ]
     second = [
         # what stands as it was built has been shown so with its last step
@@ -85,7 +88,8 @@ def _holding_down(book: Book) -> list[str]:
         else mark("It weighs about {weight} and goes over when it leans {angle} (estimates).")
     )
     ballast = voice.say(
-        "Ballast, tied low: water or sand, {each} at each of {joints}.",
+        "Ballast: sandbags or cans of water on the floor, {each} at each of {joints}, tied as"
+        " drawn.",
         joints=strong(joints_words(ballasted, voice)),
         each=strong(mass_words(ballast_each_kg(book.examination), voice)),
     )
@@ -95,6 +99,14 @@ def _holding_down(book: Book) -> list[str]:
         *([ballast] if ballasted else []),
         voice.say(_tips(book), gust=strong(gust)),
     ]
+
+
+def _tied_on(book: Book) -> list[Shown]:
+    """How ballast is tied to its first joint, of a piece that takes any."""
+    at = book.examination.wind.ballast_at
+    if book.shape.holding.fixed or not at:
+        return []
+    return [Shown(tie_ballast(book.framework, at[0], book.voice))]
 
 
 def _tips(book: Book) -> str:
@@ -151,28 +163,8 @@ def _while_it_stands(book: Book) -> list[str]:
 
 def _down(book: Book) -> list[str]:
     voice = book.voice
-    first = (
-        [
-            voice.say(
-                "Clear people away, put on safety glasses; some hold the piece while one unties it"
-                " from what holds it; lay it flat"
-            )
-        ]
-        if book.figures.held_by
-        else [voice.say("Clear people away, put on safety glasses, lay the piece flat")]
-    )
-    ballasted = book.examination.wind.ballast_at or not book.figures.held_by
     return [
-        *first,
-        *([voice.say("Untie the ballast once the piece lies flat")] if ballasted else []),
-        voice.say(
-            "Let the air out: snip each neck beside its knot with blunt scissors; do not burst "
-            "balloons near people"
-        ),
-        voice.say(
-            "Count what goes into the bags: {balloons} balloons were in the piece",
-            balloons=strong(voice.whole(book.facts.total)),
-        ),
+        *going_down(book),
         voice.say("Tie the bags shut and keep them from children and animals"),
         voice.say("Let no balloon go outdoors; latex waste goes where local rules say"),
     ]

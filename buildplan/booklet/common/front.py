@@ -66,9 +66,9 @@ GUIDE_SHARES = (0.36, 0.64)
 ROOM_LEFT = 4  # the contents may have so many lines more than there are words, and be shorter
 
 
-def cover(book: Book, first_build: str) -> Section:
-    """The cover: name, picture, and the figures a builder asks for first; `first_build` is a
-    beginner's time."""
+def cover(book: Book, first_build: tuple[str, str]) -> Section:
+    """The cover: name, picture, and the figures a builder asks for first; `first_build` is what a
+    beginner's time is called, and how long it is."""
     voice, facts = book.voice, book.facts
     above: list[Flowable] = []
     if book.design.brand is not None:
@@ -88,7 +88,7 @@ def cover(book: Book, first_build: str) -> Section:
         (voice.say("width"), voice.tell(size_words(facts.width_m, book.units))),
         (voice.say("people"), people_figure(book)),
         (voice.say("time, practised"), minutes_words(facts.crew_minutes, voice)),
-        (voice.say("hours of one beginner"), first_build),
+        first_build,
     )
     columns = [
         [Words(strong(figure), LEAD, after=1), Words(name, SMALL)] for name, figure in figures

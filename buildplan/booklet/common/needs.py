@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from reportlab.platypus import Flowable
 
@@ -12,15 +12,26 @@ from buildplan.booklet.common.holding import to_hold_it_down
 from buildplan.booklet.common.manner import people_words
 from buildplan.booklet.common.swatches import swatch
 from buildplan.design.measures import gauged_words, size_words
-from buildplan.document.blocks import Items, Words, heading, together
+from buildplan.document.blocks import Items, heading, together
 from buildplan.document.layout import beside
 from buildplan.document.printing import Section
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong
 from buildplan.evaluation import balloon_words
-from buildplan.evaluation.figures import minutes_words, weight_words
+from buildplan.evaluation.figures import minutes_words
 from buildplan.evaluation.materials import Purchase
 from buildplan.language.messages import mark
+from buildplan.language.voice import Voice
+from buildplan.sequence.model import Kind, Step
+
+
+@dataclass(frozen=True)
+class Practised:
+    """What a practice piece takes: balloons by key, and tags."""
+
+    counts: Mapping[str, int]
+    tags: int
+
 
 ORDER_PAD = 7.0  # room to write by hand
 TAGS = mark("Paper tags or masking tape, and a marker")
@@ -35,11 +46,24 @@ TOOLS: Sequence[str] = (
 )
 
 
-def needs(book: Book, practice: Mapping[str, int] | None = None) -> Section:
-    """What you need: balloons with spares and packs, tools, people, room and time. `practice`
-    are the balloons of a practice piece, by key, which are bought as well."""
+def tags_of(steps: Sequence[Step]) -> list[str]:
+    """The joints that some steps tag, as often as each is tagged."""
+    return [
+        joint
+        for step in steps
+        for operation in step.of_kind(Kind.TAG)
+        for joint in operation.joints
+    ]
+
+
+def needs(book: Book, practice: Practised | None = None) -> Section:
+    """What you need: balloons with spares and packs, tools, people, room and time. What a
+    `practice` piece takes is bought as well."""
     voice = book.voice
-    tools = tuple(plain(voice.say(tool)) for tool in TOOLS)
+    tags = len(tags_of(book.steps)) + (practice.tags if practice else 0)
+    tools = tuple(
+        plain(_tags_words(voice, tags) if tool == TAGS else voice.say(tool)) for tool in TOOLS
+    )
     first = [heading(voice.say("Tools")), Items(tools, ticked=True, gap=6.0)]
     second = [
         heading(voice.say("People, room and time")),
@@ -49,12 +73,17 @@ def needs(book: Book, practice: Mapping[str, int] | None = None) -> Section:
     ]
     blocks = [
         heading(voice.say("Balloons")),
-        _balloons(book, practice or {}),
-        Words(_spares(book), after=12),
+        _balloons(book, practice.counts if practice else {}),
         *beside(book.paper, first, second),
         _order(book),
     ]
     return Section(voice.say("What you need"), blocks, titled=True)
+
+
+def _tags_words(voice: Voice, tags: int) -> str:
+    if not tags:
+        return voice.say(TAGS)
+    return voice.say("Paper or masking tape for {number} tags, and a marker", number=tags)
 
 
 def _balloons(book: Book, practice: Mapping[str, int]) -> Grid:
@@ -100,13 +129,13 @@ def _balloons(book: Book, practice: Mapping[str, int]) -> Grid:
         voice.say("Balloon"),
         voice.say("Size to"),
         voice.say("In the piece"),
-        voice.say("Spare"),
+        voice.say("Spare, {share}", share=voice.percent(book.design.spare)),
         *([voice.say("Practice")] if practice else []),
         voice.say("To buy"),
     )
-    shares = (62, 128, 56, 70, 48, *([62] if practice else []), 94)
+    shares = (62, 124, 56, 66, 56, *([62] if practice else []), 94)
     right = frozenset(range(3, len(head)))
-    return Grid(head, rows, shares, right, after=8, pictures=swatches)
+    return Grid(head, rows, shares, right, after=12, pictures=swatches)
 
 
 def _to_buy(book: Book, purchase: Purchase) -> str:
@@ -117,13 +146,6 @@ def _to_buy(book: Book, purchase: Purchase) -> str:
         "{number} packs of {size}",
         purchase.packs,
         size=purchase.pack_size,
-    )
-
-
-def _spares(book: Book) -> str:
-    voice = book.voice
-    return voice.say(
-        "Spares for bursts are {share}, rounded up.", share=voice.percent(book.design.spare)
     )
 
 
@@ -140,10 +162,6 @@ def _people(book: Book) -> list[str]:
             time=strong(minutes_words(facts.crew_minutes, voice)),
             people=facts.crew,
         ),
-        voice.say(
-            "Weight about {weight} (estimate)", weight=strong(weight_words(facts.mass_kg, voice))
-        ),
-        voice.say("An even room temperature: balloons sized in the cold grow in the warm"),
     ]
 
 

@@ -9,6 +9,7 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.ballasting import ballast_row, is_ballasted
 from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.needs import tags_of
 from buildplan.booklet.common.panel_rows import ABREAST_FROM, in_rows
 from buildplan.document.blocks import Shown, Words
 from buildplan.document.layout import Columns
@@ -97,9 +98,13 @@ def words_of(book: Book, step: Step, acts: Sequence[Flowable] = ()) -> list[Flow
 
 
 def ticks(book: Book, step: Step) -> list[str]:
-    """What is to be ticked: the rows of the step, the ballast where it comes on, and the check."""
+    """What is to be ticked: the rows of the step, the ballast where it comes on, the
+    tags that come off in the end, and the check."""
     late = step.kind is Kind.STAND_UP and is_ballasted(book, step)
     rows = [*book.told(step).rows, *([ballast_row(book)] if late else [])]
+    tags = len(tags_of(book.steps)) if step.kind is Kind.STAND_UP else 0
+    if tags:
+        rows.append(book.voice.say("Take off all {number} tags", number=tags))
     return [*(plain(words) for words in rows), check_words(book, step)]
 
 

@@ -11,7 +11,7 @@ from buildplan.booklet.common.book import Book, counted_words
 from buildplan.booklet.common.holding import to_hold_it_down
 from buildplan.booklet.common.loads import all_bulk_words, bulk_words
 from buildplan.booklet.common.manner import people_words
-from buildplan.booklet.common.needs import TAGS, TOOLS
+from buildplan.booklet.common.needs import TAGS, TOOLS, tags_of
 from buildplan.booklet.common.phone_code import code_at_step
 from buildplan.booklet.crew.standing_so_far import turn_lines
 from buildplan.business.buying.packing import Bag
@@ -28,7 +28,7 @@ from buildplan.instructions.jobs import job_title
 from buildplan.language.phrases import runs_told
 from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job
-from buildplan.sequence.model import Kind, Step
+from buildplan.sequence.model import Step
 
 CLOSE_ROWS = 1.5
 LONGEST_LIST = 40  # letters of a list of joints: of more, the steps name them
@@ -208,7 +208,7 @@ def _tools(book: Book) -> list[str]:
     """The tools, the tags written before among them."""
     voice = book.voice
     tools = [plain(voice.say(tool)) for tool in TOOLS if tool != TAGS]
-    tags = [j for s in book.steps if s.kind is Kind.TAG for o in s.operations for j in o.joints]
+    tags = tags_of(book.steps)
     some = _some(tags, voice)
     if tags and len(some) > LONGEST_LIST:
         written = voice.say(

@@ -5,11 +5,12 @@ from __future__ import annotations
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book, counted_words
+from buildplan.booklet.common.going_down import going_down
 from buildplan.design.measures import size_words
 from buildplan.document.blocks import Items, heading
 from buildplan.document.layout import beside
 from buildplan.document.tables import Grid
-from buildplan.document.text import plain, strong
+from buildplan.document.text import plain
 
 
 def while_standing(book: Book) -> list[Flowable]:
@@ -44,19 +45,8 @@ def _taking_down(book: Book) -> Items:
     voice = book.voice
     return Items(
         (
-            voice.say(
-                "Clear people away; safety glasses on; hold the piece while the upper ties go"
-            ),
-            voice.say("Lay it flat, ballast last; then untie the ballast"),
-            voice.say(
-                "Let air out: snip each neck beside its knot with blunt scissors, never burst "
-                "near people"
-            ),
-            voice.say(
-                "Count into the bags: {count} balloons were in the piece",
-                count=strong(voice.whole(book.facts.total)),
-            ),
-            voice.say("Take off tags, ties and tape; keep ballast and gauges for next time"),
+            *going_down(book),
+            voice.say("Take off ties and tape; keep ballast and gauges for next time"),
             voice.say("Sweep; look under furniture. Nothing goes outdoors, nothing down a drain"),
             voice.say(
                 "Tie the waste bags shut, out of the reach of children and animals; latex "

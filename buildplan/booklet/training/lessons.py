@@ -76,7 +76,7 @@ LESSONS: Mapping[Kind, Lesson] = {
     Kind.LOCK: Lesson(
         mark("Lock"),
         mark("Two small rounds twisted about all its knots make a joint: nothing slips."),
-        mark("twisting round the balloons and not between them: the lock comes off."),
+        mark("twisting round a balloon: the lock comes off."),
     ),
     Kind.TURN_OVER: Lesson(
         mark("Turn over"),
@@ -91,7 +91,7 @@ LESSONS: Mapping[Kind, Lesson] = {
     Kind.STAND_UP: Lesson(
         mark("Stand up"),
         mark("The piece is light, wide and easily bent on its way up."),
-        mark("lifting by a single balloon, or one side before the other."),
+        mark("lifting one side before the other."),
     ),
 }
 

@@ -81,8 +81,9 @@ def _learnt(book: Book) -> tuple[str, ...]:
     )
 
 
-def sign_off(book: Book) -> Section:
-    """Time targets by stage, and a place for both to sign each stage."""
+def sign_off(book: Book, practice_minutes: int) -> Section:
+    """Time targets by stage, after that of the practice piece if there is one, and a place for both
+    to sign each stage."""
     voice = book.voice
     head = (
         voice.say("Part of the work"),
@@ -93,13 +94,8 @@ def sign_off(book: Book) -> Section:
         voice.say("Trainer"),
     )
     blocks = [
-        Words(
-            voice.say(
-                "Targets are a beginner's, for one pair of hands; a practised hand takes half "
-                "(estimates)."
-            )
-        ),
-        Grid(head, _targets(book), (24, 28, 18, 64, 28, 28)),
+        Words(voice.say("Targets are for one beginner; a practised hand takes half (estimates).")),
+        Grid(head, _targets(book, practice_minutes), (24, 28, 18, 64, 28, 28)),
         heading(voice.say("The trainee can now do alone")),
         Items(_learnt(book), ticked=True),
         Words(
@@ -111,21 +107,30 @@ def sign_off(book: Book) -> Section:
     return Section(title, [together(*blocks)], titled=True, runs_on=True)
 
 
-def _targets(book: Book) -> list[tuple[str, ...]]:
-    """A row for each part of the work, called as its pages are, and one for all of them."""
+def _targets(book: Book, practice_minutes: int) -> list[tuple[str, ...]]:
+    """A row for the practice piece and for each part of the work, called as its pages are, and one
+    for all of them."""
     voice = book.voice
     rows: list[tuple[str, ...]] = []
+    if practice_minutes:
+        name, target = voice.say("Practice piece"), duration(voice, practice_minutes)
+        rows.append((strong(name), target, "", "", "<br/><br/>", ""))
     for name, steps in _by_work(book).items():
         target = duration(voice, _beginners_minutes(book, steps))
         rows.append((strong(name), target, "", plain(_signed(book, steps)), "<br/><br/>", ""))
-    rows.append((strong(voice.say("All")), strong(beginners_total(book)), "", "", "", ""))
+    rows.append(
+        (strong(voice.say("All")), strong(beginners_total(book, practice_minutes)), "", "", "", "")
+    )
     return rows
 
 
-def beginners_total(book: Book) -> str:
-    """How long a first build takes one pair of hands, all its parts together as each is told."""
-    minutes = fsum(_beginners_minutes(book, steps) for steps in _by_work(book).values())
-    return duration(book.voice, minutes)
+def beginners_total(book: Book, practice_minutes: int) -> str:
+    """How long a first build takes one pair of hands, all its parts together as each is told, with
+    the practice piece."""
+    minutes = practice_minutes + fsum(
+        _beginners_minutes(book, steps) for steps in _by_work(book).values()
+    )
+    return duration(book.voice, practice_minutes + minutes)
 
 
 def _by_work(book: Book) -> dict[str, list[Step]]:

@@ -10,6 +10,7 @@ from reportlab.platypus import Flowable
 from buildplan.booklet.common.acts import told_in_order
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import ON_THE_PIECE
+from buildplan.booklet.common.needs import Practised, tags_of
 from buildplan.booklet.common.panel_rows import in_rows
 from buildplan.booklet.common.step_blocks import MOST_EMPTY, PICTURE_HEIGHT
 from buildplan.booklet.common.step_links import told_at_step
@@ -94,6 +95,23 @@ def _shown(made: Practice) -> list[Step]:
     return [step for step in made.steps if step.number <= last]
 
 
+def _minutes(book: Book, shown: Sequence[Step]) -> float:
+    """What its steps take a practised hand, in minutes."""
+    return minutes_of(book, [operation for step in shown for operation in step.operations])
+
+
+def practice_minutes(book: Book, made: Practice | None) -> int:
+    """What the practice piece takes a beginner, in fives of minutes; 0 where there is none."""
+    return in_fives(_minutes(book, _shown(made)) * BEGINNER) if made else 0
+
+
+def practised(book: Book, made: Practice | None) -> Practised | None:
+    """What the practice piece takes, to be bought and made ready with what the piece takes."""
+    if made is None:
+        return None
+    return Practised(made.counts, len(tags_of(_shown(made))))
+
+
 def _practice(book: Book, made: Practice, first: Step) -> list[Flowable]:
     voice, framework = book.voice, made.framework
     own = replace(book, framework=framework, shape=made.shape, steps=made.steps)
@@ -109,7 +127,6 @@ def _practice(book: Book, made: Practice, first: Step) -> list[Flowable]:
         patterns=book.patterns,
     )
     shown = _shown(made)
-    practised = minutes_of(book, [operation for step in shown for operation in step.operations])
     words: list[Flowable] = [
         Words(
             voice.say(
@@ -119,10 +136,8 @@ def _practice(book: Book, made: Practice, first: Step) -> list[Flowable]:
         _balloons(book, made),
         Words(
             voice.say(
-                "Time: {beginner} for a beginner, {practised} for a practised hand (estimates). "
-                "Took: {line} min",
-                beginner=strong(duration(voice, in_fives(practised * BEGINNER))),
-                practised=strong(duration(voice, in_fives(practised))),
+                "Time: {beginner} for a beginner (estimate). Took: {line} min",
+                beginner=strong(duration(voice, practice_minutes(book, made))),
                 line="_" * 6,
             )
         ),
