@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import replace
 
-from buildplan.booklet.common.after import standing, taking_down
+from buildplan.booklet.common.after import notes, standing, taking_down
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import plan_views
 from buildplan.booklet.common.front import cautions, cover, reading_guide
@@ -83,7 +83,7 @@ def sale_sections(book: Book) -> list[Section]:
         *joint_maps(book, sheets),
         *step_sections(book, views, sheets),
         standing(book),
-        taking_down(book),
+        taking_down(book, [notes(book)]),
         licence(book),
     ]
     return [sale_cover(book), cautions(book), reading_guide(book, views, rest), *rest]

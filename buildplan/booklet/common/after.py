@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
+from reportlab.platypus import Flowable
+
 from buildplan.booklet.common.ballasting import STANDING
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.going_down import going_down
@@ -11,6 +15,7 @@ from buildplan.design.measures import size_words
 from buildplan.document.blocks import Items, Shown, WriteLines, heading
 from buildplan.document.layout import beside, is_wide
 from buildplan.document.printing import Section
+from buildplan.document.spare_room import InSpareRoom
 from buildplan.document.text import strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.scene import finished_picture
@@ -20,7 +25,7 @@ from buildplan.evaluation.figures import weight_words, wind_words
 from buildplan.language.messages import mark
 from buildplan.shape.whereabouts import group_words
 
-VIEW_HEIGHT, SIDE_HEIGHT = 190.0, 110.0
+VIEW_HEIGHT, SIDE_HEIGHT = 160.0, 110.0
 
 
 def standing(book: Book) -> Section:
@@ -32,12 +37,11 @@ def standing(book: Book) -> Section:
         *([] if lifted else [heading(voice.say("Stand it up")), Items(_standing_up(book))]),
         heading(voice.say("Hold it down")),
         Items(_holding_down(book)),
-        *_tied_on(book),
     ]
     second = [
         # what stands as it was built has been shown so with its last step
         *([] if stands else [_view(book, "corner", VIEW_HEIGHT)]),
-        _view(book, "side", SIDE_HEIGHT),
+        _tied_on(book) or _view(book, "side", SIDE_HEIGHT),
         heading(voice.say("Carry it")),
         Items(_carrying(book)),
     ]
@@ -101,12 +105,12 @@ def _holding_down(book: Book) -> list[str]:
     ]
 
 
-def _tied_on(book: Book) -> list[Shown]:
+def _tied_on(book: Book) -> Shown | None:
     """How ballast is tied to its first joint, of a piece that takes any."""
     at = book.examination.wind.ballast_at
     if book.shape.holding.fixed or not at:
-        return []
-    return [Shown(tie_ballast(book.framework, at[0], book.voice))]
+        return None
+    return Shown(tie_ballast(book.framework, at[0], book.voice))
 
 
 def _tips(book: Book) -> str:
@@ -136,18 +140,22 @@ def _carrying(book: Book) -> list[str]:
     ]
 
 
-def taking_down(book: Book) -> Section:
-    """While it stands, taking down, waste; and a place for notes."""
+def taking_down(book: Book, last: Sequence[Flowable] = ()) -> Section:
+    """While it stands, taking down, waste; and what comes `last`."""
     voice = book.voice
     blocks = [
         heading(voice.say("While it stands")),
         Items(_while_it_stands(book)),
         heading(voice.say("Take it down")),
         Items(_down(book), ticked=True, gap=6.0),
-        heading(voice.say("Notes")),
-        WriteLines(most=16),
+        *last,
     ]
     return Section(voice.say("Afterwards"), blocks, titled=True, runs_on=True)
+
+
+def notes(book: Book) -> Flowable:
+    """A place for notes, down to the foot of the page, where one has room for it."""
+    return InSpareRoom([heading(book.voice.say("Notes")), WriteLines(most=16)])
 
 
 def _while_it_stands(book: Book) -> list[str]:

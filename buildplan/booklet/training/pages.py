@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from math import fsum
 
+from buildplan.booklet.common.after import notes
 from buildplan.booklet.common.book import Book
 from buildplan.document.blocks import Items, Words, heading, together
 from buildplan.document.printing import Section
@@ -83,7 +84,7 @@ def _learnt(book: Book) -> tuple[str, ...]:
 
 def sign_off(book: Book, practice_minutes: int) -> Section:
     """Time targets by stage, after that of the practice piece if there is one, and a place for both
-    to sign each stage."""
+    to sign each stage; and one for notes."""
     voice = book.voice
     head = (
         voice.say("Part of the work"),
@@ -104,7 +105,7 @@ def sign_off(book: Book, practice_minutes: int) -> Section:
         ),
     ]
     title = voice.say("Time targets and sign-off")
-    return Section(title, [together(*blocks)], titled=True, runs_on=True)
+    return Section(title, [together(*blocks), notes(book)], titled=True, runs_on=True)
 
 
 def _targets(book: Book, practice_minutes: int) -> list[tuple[str, ...]]:
@@ -118,18 +119,15 @@ def _targets(book: Book, practice_minutes: int) -> list[tuple[str, ...]]:
     for name, steps in _by_work(book).items():
         target = duration(voice, _beginners_minutes(book, steps))
         rows.append((strong(name), target, "", plain(_signed(book, steps)), "<br/><br/>", ""))
-    rows.append(
-        (strong(voice.say("All")), strong(beginners_total(book, practice_minutes)), "", "", "", "")
-    )
+    total = beginners_total(book, practice_minutes)
+    rows.append((strong(voice.say("All")), strong(total), "", "", "", ""))
     return rows
 
 
 def beginners_total(book: Book, practice_minutes: int) -> str:
     """How long a first build takes one pair of hands, all its parts together as each is told, with
     the practice piece."""
-    minutes = practice_minutes + fsum(
-        _beginners_minutes(book, steps) for steps in _by_work(book).values()
-    )
+    minutes = fsum(_beginners_minutes(book, steps) for steps in _by_work(book).values())
     return duration(book.voice, practice_minutes + minutes)
 
 

@@ -1,0 +1,43 @@
+"""What a booklet says before work begins and after the piece stands, against the steps between: how
+many tags there are and that all come off; that a piece comes down in the order of hands.
+
+That ballast stays on until the piece lies, and that people are kept clear first, is common
+practice, no source.
+"""
+
+from __future__ import annotations
+
+import re
+
+import shipped
+
+DOWN = (
+    "Clear people away",
+    "let it down slowly",
+    "Untie the ballast once the piece lies flat",
+    "Let the air out",
+    "Count what goes into the bags: 640 balloons",
+    "Tie the bags shut",
+)
+
+
+def test_all_tags_are_counted_and_come_off() -> None:
+    pages = [" ".join(text.split()) for text in shipped.page_texts("reading_star")]
+    told = next(text for text in pages if "9 Tag the joints" in text)
+    rows = re.findall(r"Chain [A-D]: ((?:[A-D]\d+(?:, | ))+)", told.split("9 Tag the joints")[1])
+    tags = sum(len(re.findall(r"[A-D]\d+", row)) for row in rows)
+    assert len(rows) == 4
+    stood = next(text for text in pages if "33 Stand the piece up" in text)
+    assert f"Take off all {tags} tags" in stood
+    assert stood.index("then let go") < stood.index("Take off all")
+    made_ready = next(text for text in pages if "What you need Balloons" in text)
+    ready = re.search(r"for (\d+) tags", made_ready)
+    assert ready is not None
+    assert int(ready[1]) > tags, "the practice piece has tags too"
+
+
+def test_a_piece_comes_down_in_the_order_of_hands() -> None:
+    text = " ".join(" ".join(shipped.page_texts("reading_star")).split())
+    down = text[text.index("Take it down") :]
+    places = [down.index(one) for one in DOWN]
+    assert places == sorted(places)
