@@ -13,15 +13,16 @@ from buildplan.instructions.coming import (
     way_on_of,
 )
 from buildplan.instructions.context import Context
-from buildplan.instructions.grammar import chain_letters
+from buildplan.instructions.grammar import chain_letters, joint_names
 from buildplan.instructions.laying import ASIDE
 from buildplan.instructions.model import Doing
 from buildplan.instructions.moves import Hand
 from buildplan.instructions.ways import ways_told
 from buildplan.language.phrases import first_to_last, sentences
 from buildplan.language.voice import Voice
-from buildplan.sequence.laid import rows_of
+from buildplan.sequence.laid import RoundCourse, rows_of
 from buildplan.sequence.model import Kind, Step
+from buildplan.sequence.ordering import natural
 
 
 def bringing_in(context: Context, step: Step) -> list[Doing]:
@@ -43,6 +44,16 @@ def _taking(context: Context, step: Step) -> list[Doing]:
     voice = context.voice
     closes = any(long.chain.closed for long in coming(context, step))
     taught = context.teacher(Hand.CLOSE_ROUND if closes else Hand.TAG_ENDS, step)
+    if taught is not None and _is_first_set_round(context, step):
+        letters = [long.letter for long in coming(context, step)]
+        again = voice.say_count(
+            "Close chain {letters} into a ring and tag its knots, as in step {step}.",
+            "Close chains {letters} into rings and tag their knots, as in step {step}.",
+            len(letters),
+            letters=chain_letters(voice, letters),
+            step=taught,
+        )
+        return [Doing(again)]
     if taught is not None:
         if taught == context.teacher(Hand.JOIN, step) and step.kind is not Kind.LAY:
             return []
@@ -116,11 +127,63 @@ def _set_on(context: Context, step: Step) -> str:
     voice, course = context.voice, round_of(context, step)
     if course is None or course.down is None:
         return voice.say("Set the chains on what is built, each knot on the one with its name.")
-    return voice.say(
+    set_on = voice.say(
         "Lift the free knots of chain {below}: chain {ring} comes on them, each knot on the one"
         " with its name.",
         below=course.down.letter,
         ring=course.ring.letter,
+    )
+    if course.up is None:
+        return set_on
+    return sentences(
+        set_on,
+        voice.say(
+            "Chain {zigzag} comes on chain {ring}: every second knot at the knot of {ring} with its"
+            " name, the others, {tips}, upwards. One holds the knots of a joint together, another"
+            " locks it.",
+            zigzag=course.up.letter,
+            ring=course.ring.letter,
+            tips=joint_names(voice, _sorted_tips(course)),
+        ),
+        _first_tip(voice, course),
+    )
+
+
+def _is_first_set_round(context: Context, step: Step) -> bool:
+    """Whether a step is the first to set a ring on the tips of a zigzag, with a zigzag of its
+    own."""
+    course = round_of(context, step)
+    if course is None or course.down is None or course.up is None:
+        return False
+    return context.teacher(Hand.SET_ROUND, step) is None
+
+
+def _sorted_tips(course: RoundCourse) -> list[str]:
+    """The joints of a ring's zigzag that are not on the ring, by their numbers."""
+    own = set(course.ring.chain.joints)
+    tips = course.up.chain.joints if course.up is not None else ()
+    return sorted((joint for joint in tips if joint not in own), key=natural)
+
+
+def which_tip(context: Context, step: Step) -> str:
+    """What is another in a step than in the one that it is done as: where its zigzag begins."""
+    course = round_of(context, step)
+    if course is not None and course.up is None and course.down is not None:
+        return ""  # a ring that ends a column has nothing of its own
+    if course is None or course.up is None:
+        return context.voice.say("Go by the rows of this step.")
+    return "" if _is_first_set_round(context, step) else _first_tip(context.voice, course)
+
+
+def _first_tip(voice: Voice, course: RoundCourse) -> str:
+    """Which tip of a zigzag comes after its first joint on the ring: now the one of the same
+    number, now the next."""
+    if course.up is None:
+        return ""
+    first, tip, *_ = course.up.chain.joints
+    letter = course.up.letter
+    return voice.say(
+        "On chain {zigzag} {tip} comes after {joint}.", zigzag=letter, tip=tip, joint=first
     )
 
 

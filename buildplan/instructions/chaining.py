@@ -14,7 +14,7 @@ from buildplan.language.voice import Voice
 from buildplan.sequence.chains import numbered_round
 from buildplan.sequence.colour_order import colour_runs, is_long, sections
 from buildplan.sequence.grouping import is_for_courses
-from buildplan.sequence.model import Operation, Step, Turn
+from buildplan.sequence.model import Kind, Operation, Step, Turn
 
 # Pairs tied into a run, so that counts are kept; and the longest chain that is tied without.
 RUN_PAIRS = 4
@@ -36,16 +36,20 @@ def _stock(context: Context, step: Step) -> Wording:
     """Tying chains that are all alike, to be taken one by one later."""
     voice, links = context.voice, step.operations[0].links
     whole_pairs, odd = divmod(len(links), 2)
+    letters = [context.long_of(operation).letter for operation in step.operations]
     return Wording(
         title=voice.say_count(
-            "Make {number} chain of {length} ({order})",
-            "Make {number} chains of {length} ({order})",
+            "Make {number} chain of {length} ({order}): {letters}",
+            "Make {number} chains of {length} ({order}): {letters}",
             step.times,
             length=len(links),
             order=_order(context, links),
+            letters=chain_letters(voice, letters),
         ),
         text=sentences(
-            *_long_chain(voice, step.times, whole_pairs, bool(odd)), *_bagged(context, step)
+            *_long_chain(voice, step.times, whole_pairs, bool(odd)),
+            _tagged(context, step),
+            *_bagged(context, step),
         ),
         check=_long_check(voice, step.times, len(links)),
     )
@@ -88,9 +92,22 @@ def _long_chains(context: Context, step: Step) -> Wording:
             *_long_chain(voice, len(letters), whole_pairs, bool(odd)),
             _runs(voice, whole_pairs) if length > LONGEST_WITHOUT_RUNS else "",
             _colour_order(context, step),
+            _tagged(context, step),
         ),
         check=_long_check(voice, len(letters), length),
     )
+
+
+def _tagged(context: Context, step: Step) -> str:
+    """How chains that wait for their course are told apart until then; said of the first."""
+    waiting = [
+        other
+        for other in context.steps[: step.number]
+        if other.kind is Kind.CHAIN and is_for_courses(context.piece, other.operations[0])
+    ]
+    if waiting[:1] != [step]:
+        return ""
+    return context.voice.say("Tag one end of every chain with its letter, here and below.")
 
 
 def _long_chain(voice: Voice, count: int, whole_pairs: int, odd: bool) -> list[str]:

@@ -5,7 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from buildplan.instructions import courses, names, rows
-from buildplan.instructions.bringing_in import bringing_in, seen_from_outside, standing_up
+from buildplan.instructions.bringing_in import (
+    bringing_in,
+    seen_from_outside,
+    standing_up,
+    which_tip,
+)
 from buildplan.instructions.coming import coming, is_first, way_on_of
 from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import joint_names
@@ -51,7 +56,7 @@ def _join(context: Context, step: Step) -> Wording:
     else:
         again = voice.say("As in step {step}.", step=taught)
         if comes_in:  # a zigzag begins now at the one side, now at the other
-            again = sentences(again, voice.say("Go by the rows of this step."))
+            again = sentences(again, which_tip(context, step))
         ends = any(context.piece.passing[joint][1] for joint in joints)
         if ends and context.teacher(Hand.JOIN_ENDS, step) is None:
             reach = sentences(_bring_together(context, joints), reach)

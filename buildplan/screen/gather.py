@@ -197,7 +197,7 @@ def _balloons(
 ) -> list[BalloonData]:
     """The kinds of balloon that a piece uses."""
     used = {key: count for key, count in balloon_counts(framework).items() if count}
-    letters = letters_of(used)
+    letters = letters_of(used, framework)
     named = {voice: translated_design(design, voice.language) for voice in voices}
     return [
         BalloonData(

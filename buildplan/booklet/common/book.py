@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from functools import cached_property
+from string import ascii_uppercase
 
 from buildplan.business.copies.brand import Branding
 from buildplan.design.measures import Units
@@ -15,12 +16,15 @@ from buildplan.drawing.typeset.font_files import FontFile
 from buildplan.evaluation.evaluating import NEW_PARTS, Evaluation, evaluate
 from buildplan.evaluation.passing import Door
 from buildplan.evaluation.told_figures import told_figures
+from buildplan.framework.model import Framework
 from buildplan.instructions.context import Context
 from buildplan.instructions.model import Figures, StepWords
 from buildplan.instructions.telling import tell_steps
 from buildplan.language.voice import ENGLISH, Voice
 from buildplan.sequence.model import Kind, Step
 from buildplan.sequence.piece import PieceIndex
+
+UNCLEAR = frozenset("OIoil")  # taken for figures, or for one another
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -81,10 +85,11 @@ class Book(Evaluation):
         """What one of its steps says."""
         return self.words[step.number - 1]
 
-    @property
+    @cached_property
     def colour_letters(self) -> dict[str, str]:
         """The letter of each balloon that the piece uses."""
-        return letters_of(key for key, count in self.facts.counts.items() if count)
+        used = (key for key, count in self.facts.counts.items() if count)
+        return letters_of(used, self.framework)
 
     @property
     def patterns(self) -> Mapping[str, int]:
@@ -92,10 +97,15 @@ class Book(Evaluation):
         return balloon_signs(self.framework, [k for k, count in self.facts.counts.items() if count])
 
 
-def letters_of(used: Iterable[str]) -> dict[str, str]:
-    """The letter of each balloon that a piece uses, from the end of the alphabet so that it is not
-    taken for a chain."""
-    return dict(zip(used, "ZYXWVUTSRQPNMLKJ", strict=False))
+def letters_of(used: Iterable[str], framework: Framework) -> dict[str, str]:
+    """The letter of each balloon that a piece uses, from the end of the alphabet, none that a chain
+    or the joints of the piece are called by; small ones where those have taken too many."""
+    called = [one.letter for one in framework.chains if len(one.chain.links) > 1]
+    called += [joint.rstrip("0123456789") for joint in framework.joints]
+    taken = {name.rpartition(".")[2] for name in called}
+    backward = ascii_uppercase[::-1]
+    free = [letter for letter in backward + backward.lower() if letter not in {*taken, *UNCLEAR}]
+    return dict(zip(used, free, strict=False))
 
 
 def book_of_piece(found: Evaluation, paper: Paper, edition: str, language: str = ENGLISH) -> Book:

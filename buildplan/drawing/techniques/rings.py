@@ -24,6 +24,9 @@ from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
 
 WITHIN = 130.0  # points: what fits within the ring that is being closed
+MOST_DRAWN, SLOTS = 16, 16  # balloons of a ring that are all drawn; else so many places of it
+STOUTEST = 32.0
+FEWEST_LARGE, SMALL = 10, 0.6  # a ring of fewer balloons is drawn smaller, at most so large
 TWISTED = 14  # balloons of the ring that is closed with a twist
 
 
@@ -58,44 +61,40 @@ def close_ring(framework: Framework, voice: Voice, letters: Collection[str] = ()
     closed = [
         c for c in framework.chains if c.chain.closed and (c.letter in letters or not letters)
     ]
-    some = closed[0].chain.links[0] if closed else framework.links[0].id
-    balloon = framework.link[some].balloon
-    colour, sign = framework.balloons[balloon].colour, signs(framework)[balloon]
+    drawn_links = closed[0].chain.links if closed else (framework.links[0].id,) * SLOTS
+    keys = [framework.link[id_].balloon for id_ in drawn_links]
+    colour, sign = framework.balloons[keys[0]].colour, signs(framework)
+    every = len(keys) <= MOST_DRAWN
+    keys = keys if every else keys[: SLOTS // 2] + keys[-SLOTS // 2 :]
     lengths = [len(c.chain.links) for c in closed]
     alike = len(set(lengths)) == 1
     counts = [f"{c.letter} {voice.whole(len(c.chain.links))}" for c in closed]
-    centre = (110.0, 78.0)
-    points = round_points(centre, 92, 48, 16, -72, 324)
+    large = len(keys) >= FEWEST_LARGE  # a small one has its words beside it
+    share = 1.0 if large else SMALL * math.sqrt(len(keys) / FEWEST_LARGE)
+    centre, middle = ((110.0, 78.0), 110.0) if large else ((58.0, 84.0), 158.0)
+    points = round_points(centre, 92 * share, 48 * share, len(keys), -72, 324)
     marks: list[Mark] = []
-    order = sorted(range(16), key=lambda i: -(points[i][1] + points[i + 1][1]))
-    for i in order:
-        if i not in (7, 8):
-            marks += link(points[i], points[i + 1], 25, colour, sign=sign)
-    for i in range(3):
+    stout = min(STOUTEST, 0.85 * math.dist(points[0], points[1]))
+    for i in sorted(range(len(keys)), key=lambda i: -(points[i][1] + points[i + 1][1])):
+        if every or i not in (SLOTS // 2 - 1, SLOTS // 2):
+            own = framework.balloons[keys[i]].colour
+            marks += link(points[i], points[i + 1], stout, own, sign=sign[keys[i]])
+    for i in range(0 if every else 3):
         marks.append(words((centre[0] - 8 + 8 * i, centre[1] + 46), "."))
-    right, left = points[0], points[-1]
-    ends = (
-        Strand(((*left, 0), (left[0] + 8, left[1] - 6, 0), (106, 15, 0)), colour, 4.5),
-        Strand(((*right, 0), (right[0] - 8, right[1] - 6, 0), (114, 15, 0)), colour, 4.5),
-    )
-    marks += weave(ends)
-    for end in ends:
-        marks += tail_end(end)
-    marks += move([(72, 8), (84, 5), (98, 7)])
-    marks += move([(148, 8), (136, 5), (122, 7)])
+    marks += _closing(points, (centre[0], centre[1] - 48 * share - 15), colour)
     marks += [
         words(
-            (110, 64),
+            (middle, 64),
             voice.say("balloons in the ring:") if alike else voice.say("balloons in each ring:"),
         ),
-        words((110, 53), voice.say("count before you tie")),
+        words((middle, 53), voice.say("count before you tie")),
     ]
     rows = [voice.whole(lengths[0])] if alike else [", ".join(counts[i : i + 4]) for i in (0, 4)]
     if max(text_width(row, 10, bold=True) for row in rows) > WITHIN or len(counts) > 8:
         rows = [voice.say("each as its row says")]
     size = 20.0 if alike else 10.0
     for i, row in enumerate(reversed([row for row in rows if row])):
-        marks.append(Label((110, 78 + 12 * i), row, size, INK, bold=True))
+        marks.append(Label((middle, 78 + 12 * i), row, size, INK, bold=True))
     drawn = picture(
         marks,
         voice.say(
@@ -105,6 +104,21 @@ def close_ring(framework: Framework, voice: Voice, letters: Collection[str] = ()
         ),
     )
     return with_mistake(drawn, _twisted(colour, voice), (0.0, 0.0), (7.0, 36.0))
+
+
+def _closing(points: Sequence[Point], foot: Point, colour: str) -> list[Mark]:
+    """The two free ends of a chain that is laid round, and how they come together at its foot."""
+    right, left = points[0], points[-1]
+    x, y = foot
+    ends = (
+        Strand(((*left, 0), (left[0] + 8, left[1] - 6, 0), (x - 4, y, 0)), colour, 4.5),
+        Strand(((*right, 0), (right[0] - 8, right[1] - 6, 0), (x + 4, y, 0)), colour, 4.5),
+    )
+    marks = list(weave(ends))
+    for end in ends:
+        marks += tail_end(end)
+    marks += move([(x - 38, y - 7), (x - 26, y - 10), (x - 12, y - 8)])
+    return [*marks, *move([(x + 38, y - 7), (x + 26, y - 10), (x + 12, y - 8)])]
 
 
 def _twisted(colour: str, voice: Voice) -> Picture:
