@@ -128,3 +128,21 @@ def test_the_key_has_the_signs_of_plans() -> None:
     book = book_of("gallery/reading_globe")
     plans = {PictureSign.TURN, PictureSign.LATER, PictureSign.BEFORE, PictureSign.BETWEEN}
     assert signs_used(book, plan_views(book)) == plans | {PictureSign.ROUND}
+
+
+@pytest.mark.parametrize("name", PIECES)
+def test_chains_are_named_when_they_are_made_and_no_colour_is_called_as_they_are(name: str) -> None:
+    """Each chain that a course brings in is in the heading of the step that ties it."""
+    book = book_of(name)
+    called = {letter for step in _planned(book) for letter in _letters(book, step)}
+    made = [step for step in book.steps if step.kind is Kind.CHAIN]
+    tied = {op.chain: book.told(step).title for step in made for op in step.operations}
+    assert called <= tied.keys()
+    for letter in called:
+        _, _, named = tied[letter].rpartition(": ")
+        assert re.search(rf"\b{letter}\b", named) or " to " in named
+    assert not called & set(book.colour_letters.values())
+
+
+def _letters(book: Book, step: Step) -> list[str]:
+    return [one.letter for one in planned_course(book, step).chains]
