@@ -204,8 +204,8 @@ def test_a_round_map_is_azimuthal_equidistant(name: str) -> None:
         for joint in block.joints:
             off = at[joint.joint] - middle
             angle = math.acos(np.clip(off @ to_pole / np.linalg.norm(off), -1, 1))
-            # whoever looks from the pole to the middle has up on the paper to the left of the right
-            up = np.cross(to_pole, to_the_right)
+            # whoever looks down has what is at the back up on the paper, of both halves
+            up = np.cross(np.array([0.0, 1.0, 0.0]), to_the_right)
             bearing = math.atan2(off @ up, off @ to_the_right)
             expected.append((angle * math.cos(bearing), angle * math.sin(bearing)))
             drawn.append(joint.at)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import replace
 from itertools import pairwise
 
@@ -295,16 +294,3 @@ def test_a_column_after_a_wall_is_told_its_own_way() -> None:
     first = next(one.number for one in own if " C.B" in one.title)
     third = next(one for one in own if " C.C" in one.title)
     assert f"As in step {first}." in third.text
-
-
-def test_a_column_says_where_each_zigzag_begins() -> None:
-    """`On chain L D1 comes after C1`: two neighbours on that zigzag, the first on its ring."""
-    piece = column(4, 5)
-    steps = plan_steps(piece)
-    words = tell_steps(steps, piece, "in", Voice())
-    found = [re.findall(r"On chain (\w+) (\w+) comes after (\w+)\.", one.text) for one in words]
-    told = [one for some in found for one in some]
-    zigzags = [long for long in piece.chains if len(long.chain.joints) == 8]
-    assert [letter for letter, _, _ in told] == [long.letter for long in zigzags[1:]]
-    for long, (_, tip, joint) in zip(zigzags[1:], told, strict=True):
-        assert long.chain.joints[:2] == (joint, tip)

@@ -182,14 +182,17 @@ def chain_numbers(framework: Framework) -> Mapping[str, int]:
     return {id_: i for i, long in enumerate(framework.chains) for id_ in long.chain.links}
 
 
+ON_LINE = 9.0  # type of a letter on a line
+
+
 def letter_on_line(at: Point, letter: str) -> list[Mark]:
     """A chain's letter on one of its lines, paper left bare behind it."""
-    half = text_width(letter, TYPE) / 2 + 1
+    half, high = text_width(letter, ON_LINE, bold=True) / 2 + 1, 0.55 * ON_LINE
     x, y = at
-    box = ((x - half, y - 4.5), (x + half, y - 4.5), (x + half, y + 4.5), (x - half, y + 4.5))
+    box = ((x - half, y - high), (x + half, y - high), (x + half, y + high), (x - half, y + high))
     return [
         Polyline(box, Ink(fill=PAPER), closed=True),
-        Label((x, y - TYPE * 0.36), letter, TYPE, INK),
+        Label((x, y - ON_LINE * 0.36), letter, ON_LINE, INK, bold=True),
     ]
 
 

@@ -1,6 +1,7 @@
 """The map of what closes round its middle, a solid or a globe: azimuthal equidistant projections
 (Snyder, Map Projections: A Working Manual, USGS Professional Paper 1395, 1987, chapter 25), centred
-over it and, where a joint lies near the point below it, also under it.
+over it and, where a joint lies near the point below it, also under it. Both are drawn as one looks
+down on the piece, for whoever builds it does: what is under it is opened out like a flower.
 
 A joint's distance from the centre of a map is its angle from the line through the middle, and its
 bearing is true; a level of joints is a circle. Balloons are great circles between their joints:
@@ -17,10 +18,11 @@ from functools import cached_property
 import numpy as np
 
 from buildplan.drawing.fonts import text_width
-from buildplan.drawing.line_art import INK, TYPE, between
+from buildplan.drawing.line_art import INK, between
 from buildplan.drawing.map_style import SINGLE, LinkStyle
 from buildplan.drawing.map_words import all_chains_words
 from buildplan.drawing.maps.blocks import (
+    ON_LINE,
     DrawnJoint,
     DrawnLink,
     MapBlock,
@@ -80,8 +82,8 @@ def round_plan(piece: RoundPiece, names: MapNames, voice: Voice) -> FlatPlan | N
         )
         if len(piece.halves) == 1
         else voice.say(
-            "Its lower half as it is seen from below, its foot in the middle, and its upper half "
-            "as it is seen from above, its top in the middle; the outermost joints of both are "
+            "Both halves as you look down on them, opened out: the lower half with its foot in the "
+            "middle, the upper half with its top in the middle. The outermost joints of both are "
             "the same."
         )
     )
@@ -145,7 +147,7 @@ class RoundMaps:
                 return (0.0, 0.0)
             angle = math.degrees(math.acos(np.clip(-y if half.from_below else y, -1, 1)))
             out = angle * scale / level
-            return x * out, (z if half.from_below else -z) * out
+            return x * out, -z * out
 
         lines = [(link, False) for link in half.links] + [(x, True) for x in half.links_again]
         drawn = [self._line(link, again, spot) for link, again in lines]
@@ -179,7 +181,11 @@ class RoundMaps:
             letter = framework.chains[chain[line.link.id]].letter
             short = self.names.short(letter)
             bare = math.dist(line.start, line.finish) - 2 * self.radius
-            if letter not in loose and not line.again and bare > text_width(short, TYPE) + 5:
+            if (
+                letter not in loose
+                and not line.again
+                and bare > text_width(short, ON_LINE, bold=True) + 4
+            ):
                 middle = line.through[SAMPLES // 2] if line.through else None
                 yield from letter_on_line(middle or between(line.start, line.finish), short)
 
@@ -189,6 +195,7 @@ class RoundMaps:
         lines: Sequence[DrawnLink],
         joints: Sequence[DrawnJoint],
     ) -> MapBlock:
+        piece = self.piece
         points = [*(joint.at for joint in joints), *(p for line in lines for p in line.points)]
         edge = self.radius + 4
         left, low = (min(p[axis] for p in points) - edge for axis in (0, 1))
@@ -199,8 +206,10 @@ class RoundMaps:
             return point[0] + by[0], point[1] + by[1]
 
         title = (
-            self.voice.say_in("view of the map", "From below")
+            self.voice.say_in("view of the map", "Lower half, from above")
             if half.from_below
+            else self.voice.say_in("view of the map", "Upper half, from above")
+            if len(piece.halves) > 1
             else self.voice.say_in("view of the map", "From above")
         )
         head = Label((0, high - low + HEAD - 10), title, 10, INK, anchor="start", bold=True)
