@@ -133,7 +133,7 @@ def _set_on(context: Context, step: Step) -> str:
         below=course.down.letter,
         ring=course.ring.letter,
     )
-    if course.up is None:
+    if course.up is None or not _is_first_set_round(context, step):
         return set_on
     return sentences(
         set_on,
@@ -150,12 +150,13 @@ def _set_on(context: Context, step: Step) -> str:
 
 
 def _is_first_set_round(context: Context, step: Step) -> bool:
-    """Whether a step is the first to set a ring on the tips of a zigzag, with a zigzag of its
-    own."""
+    """Whether a step is the first to set chains on what stands: a ring on the tips of a zigzag,
+    with a zigzag of its own."""
     course = round_of(context, step)
     if course is None or course.down is None or course.up is None:
         return False
-    return context.teacher(Hand.SET_ROUND, step) is None
+    ways = (Hand.SET_ROUND, Hand.SET_ON)
+    return all(context.teacher(way, step) is None for way in ways)
 
 
 def _sorted_tips(course: RoundCourse) -> list[str]:
