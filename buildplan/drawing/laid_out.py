@@ -1,7 +1,7 @@
 """How the long chains of a braced piece lie on the floor before they are braced.
 
-Both pictures show the chains in the figure of the piece itself, joint 1 of each where it lies and
-an arrow beside each chain from there: one layer over the other as they are laid, and from straight
+The picture shows them in the figure of the piece itself, one layer over the other, joint 1 of each
+where it lies and an arrow beside each chain from there; `floor_plan.py` shows them from straight
 above as the step ends.
 """
 
@@ -14,21 +14,15 @@ from functools import cached_property
 import numpy as np
 
 from buildplan.drawing.arrays import FloatArray
-from buildplan.drawing.bodies import Scene
-from buildplan.drawing.camera import PaperView
 from buildplan.drawing.fonts import text_width
-from buildplan.drawing.framing import view_of
 from buildplan.drawing.label_places import place_tags
 from buildplan.drawing.labels import joint_dot, joint_tags, leaders
 from buildplan.drawing.line_art import INK, TYPE
 from buildplan.drawing.map_layout import INNER, side_of
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Point, Polyline
-from buildplan.drawing.scene import RING_MARGIN_PT, body_marks
-from buildplan.drawing.seat import FROM_ABOVE
 from buildplan.drawing.techniques.props import link, move
 from buildplan.drawing.way_round import pointed
 from buildplan.framework.chain_roles import Layer
-from buildplan.framework.corners import corner_joints
 from buildplan.framework.model import Framework, LongChain
 from buildplan.language.messages import Message, mark, message_in
 from buildplan.language.voice import Voice
@@ -40,7 +34,6 @@ LIFTED, LEAST_LIFTED_PT = 1.0, 26.0
 # An arrow runs beside so many balloons from joint 1 on, so far off: of their length, or in points.
 ALONG, ASIDE, LEAST_ASIDE_PT = 3, 0.62, 7.0
 MARGIN_PT, LABEL_PT = 12.0, 8.0
-TAG_MARGIN_PT = 2 * RING_MARGIN_PT  # round the figure from above, for arrows and tags
 JOINED = Ink(stroke=INK, width=0.9, dash=(3, 2))
 
 # from the floor up
@@ -61,7 +54,7 @@ CHAINS_LAID = mark(
 
 
 @dataclass(frozen=True, eq=False)
-class _Laid:
+class Laid:
     """A braced piece, or a part of one, and where its joints lie, seen from above: (x, y) in
     metres, the top of the piece upwards."""
 
@@ -108,7 +101,7 @@ def laid_layers(
 ) -> Picture:
     """The long chains of a braced piece, one layer above the other, as they are laid, and each
     chain's name; no higher than `height`."""
-    laid = _Laid(own, {joint: at_m[joint][:2] for joint in own.joints})
+    laid = Laid(own, {joint: at_m[joint][:2] for joint in own.joints})
     named = [
         [f"{one.letter} {voice.tell(one.role.words[None])}" for one in chains]
         for _, chains in laid.layers
@@ -155,7 +148,7 @@ def laid_layers(
 
 
 def _bodies(
-    laid: _Laid,
+    laid: Laid,
     chains: Sequence[LongChain],
     level: int,
     scale: float,
@@ -174,55 +167,7 @@ def _bodies(
     return [mark for _, body in sorted(drawn, key=lambda one: -one[0]) for mark in body]
 
 
-def laid_from_above(
-    own: Framework, scene: Scene, width: float, height: float, voice: Voice, told: str
-) -> Picture:
-    """The chains as they lie in the end, joint 1 of the uppermost named and the corners of the
-    figure; `told` begins its alternative text."""
-    laid = _Laid(own, {joint: scene.shape.at[joint][:2] for joint in own.joints})
-    height = min(height, _as_high(scene, width, height))
-    view = view_of(scene, FROM_ABOVE, width, height, scene.shape.joints, margin=TAG_MARGIN_PT)
-    _, upper = laid.layers[-1]
-    named = [chain.chain.joints[0] for chain in upper]
-    named += [j for j in corner_joints(laid.framework, upper) if j not in named]
-    spots = {joint: _on_page(view, scene, joint) for joint in named}
-    marks = body_marks(scene, view, width, height)
-    for chain in upper:
-        points = [_flat(view, point) for point in laid.aside(chain)]
-        marks += pointed(points)
-    tags = place_tags(list(spots.items()), width, height, size=LABEL_PT)
-    marks += leaders(tags)
-    for joint, at in spots.items():
-        marks += joint_dot(at, tied=joint in named[: len(upper)])
-    seen = voice.say(
-        "Joint 1 of {chains} has an arrow beside it, the way the numbers run.",
-        chains=voice.listed([chain.letter for chain in upper]),
-    )
-    alt = f"{told} {seen}"
-    return Picture(width, height, (*marks, *joint_tags(tags)), alt, (("picture", "whole piece"),))
-
-
-def _as_high(scene: Scene, width: float, height: float) -> float:
-    """How high the figure comes out with its margins in a picture so wide and no higher than
-    `height`."""
-    view = view_of(scene, FROM_ABOVE, width, height, scene.shape.joints, margin=TAG_MARGIN_PT)
-    flat, _ = view.place(scene.bodies.centre)
-    radius = scene.bodies.radius * view.scale
-    span = np.max(flat[:, 1] + radius) - np.min(flat[:, 1] - radius)
-    return float(span) + 2 * TAG_MARGIN_PT
-
-
-def _on_page(view: PaperView, scene: Scene, joint: str) -> Point:
-    (place,), _ = view.place(scene.shape.at[joint][None])
-    return float(place[0]), float(place[1])
-
-
-def _flat(view: PaperView, point: FloatArray) -> Point:
-    (place,), _ = view.place(np.array([[point[0], point[1], 0.0]]))
-    return float(place[0]), float(place[1])
-
-
-def _words(laid: _Laid, voice: Voice) -> str:
+def _words(laid: Laid, voice: Voice) -> str:
     layers = []
     for name, chains in laid.layers:
         names = voice.listed([f"{chain.letter} ({voice.tell(chain.where)})" for chain in chains])

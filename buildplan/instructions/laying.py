@@ -81,14 +81,13 @@ def _laid(context: Context, laid: Framework) -> list[str]:
     over = _lies_on(laid)
     order = voice.listed([_placed(voice, long) for long in _lowest_first(laid)])
     flat = [_lay_flat(voice, laid, order)]
-    flat.append(
-        voice.say(
-            "They lie in the figure of the finished part, front up: from its foot, its left is at"
-            " your left."
+    if context.framework.parts:
+        flat.append(
+            voice.say(
+                "They lie in the figure of the finished part, front up: from its foot, its left is"
+                " at your left."
+            )
         )
-        if context.framework.parts
-        else voice.say("They lie in the figure of the finished piece.")
-    )
     return [*flat, *_on_one_another(voice, laid, over), ways_told(context, laid.chains)]
 
 
@@ -164,9 +163,10 @@ def _lay_check(voice: Voice, laid: Framework) -> str:
         )
     if _lies_on(laid):
         return voice.say(
-            "Every joint of the front lies on its joint of the back, and no chain is twisted."
+            "Every joint of the front lies on its joint of the back, no chain is twisted, and a"
+            " tape finds the plan's lengths."
         )
-    return voice.say("No chain is twisted.")
+    return voice.say("No chain is twisted, and a tape finds the plan's lengths.")
 
 
 def lay_rows(context: Context, step: Step, turn: Turn) -> TurnWords:

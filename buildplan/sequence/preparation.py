@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
+from buildplan.framework.corners import tagged_joints
 from buildplan.framework.ends import End
 from buildplan.framework.model import Framework, LongChain
 from buildplan.sequence import work_names as names
@@ -21,8 +22,6 @@ from buildplan.sequence.chains import (
 from buildplan.sequence.courses import built_pieces, in_courses, loose_chains
 from buildplan.sequence.model import Kind, Knot, Operation, Stage
 from buildplan.sequence.work_names import Name
-
-TAG_EVERY = 5
 
 
 def preparing(framework: Framework) -> Iterator[Operation]:
@@ -141,13 +140,12 @@ def _built(long: LongChain) -> Name:
 
 
 def tagging(framework: Framework, course_of: Mapping[str, int]) -> Iterator[Operation]:
-    """Tag joint 1 and every fifth where joints count along their chains; else every joint."""
+    """Tag joint 1, corners and every fifth between them where joints count along their chains;
+    else every joint."""
     counted = all(counts_along(long) for long in framework.chains)
     loose = _loose(framework)
     for long in (long for long in framework.chains if long.letter not in loose):
-        joints = long.chain.joints
-        if counted:
-            joints = tuple(j for i, j in enumerate(joints, 1) if i == 1 or i % TAG_EVERY == 0)
+        joints = tagged_joints(framework, long) if counted else long.chain.joints
         yield Operation(
             id=names.tag(long.letter),
             kind=Kind.TAG,

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+import re
 from collections.abc import Callable
 from functools import cache
 
@@ -10,11 +12,12 @@ import pytest
 from diagram_pieces import assert_inside, assert_readable, pieces, star
 
 from buildplan.drawing.bodies import finished
+from buildplan.drawing.floor_plan import TAPED, floor_plan
 from buildplan.drawing.labels import label_boxes
-from buildplan.drawing.laid_out import laid_from_above, laid_layers
-from buildplan.drawing.marks import Circle, Curve, Picture, Point
+from buildplan.drawing.laid_out import Laid, laid_layers
+from buildplan.drawing.marks import Circle, Curve, Picture, Point, Polyline
 from buildplan.drawing.way_round import WAY
-from buildplan.framework.corners import corner_joints
+from buildplan.framework.corners import corner_joints, landmarks, tagged_joints
 from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
 from buildplan.shape.finding import find_shape
@@ -36,7 +39,8 @@ def _layers(name: str) -> Picture:
 
 def _above(name: str) -> Picture:
     framework, shape = _built(name)
-    return laid_from_above(framework, finished(framework, shape), 240.0, 300.0, Voice(), "Laid.")
+    laid = Laid(framework, {joint: shape.at[joint][:2] for joint in framework.joints})
+    return floor_plan(laid, finished(framework, shape), 520.0, 400.0, "cm", Voice(), "Laid.")
 
 
 def _arrows(picture: Picture) -> list[tuple[Point, Point]]:
@@ -102,6 +106,38 @@ def test_the_corners_of_the_star_are_named_and_are_its_corners() -> None:
     notches = sorted((j for j in away if j[0] == "B"), key=away.__getitem__)[:5]
     assert set(corners) == {*points, *notches}
     assert set(corners) <= set(label_boxes(_above("star")))
+
+
+def test_what_a_tape_finds_between_the_points_of_a_star() -> None:
+    """Five times the side of a regular pentagon, 1 / 0.8507 of the way from the middle to a point
+    (Machinery's Handbook, 31st ed., p. 82, R/S of 5 sides), and each line as long as its figure on
+    the scale of the plan."""
+    _, shape = _built("star")
+    picture = _above("star")
+    found = dict(re.findall(r"(A\d+ – A\d+): ([\d.]+) m", picture.alt))
+    assert list(found) == [f"A{n} – A{(n + 8) % 40}" for n in (5, 13, 21, 29, 37)]
+    points = [shape.at[f"A{n}"][:2] for n in (5, 13, 21, 29, 37)]
+    away = np.mean(np.linalg.norm(np.array(points) - np.mean(points, axis=0), axis=1))
+    for metres in found.values():
+        assert float(metres) == pytest.approx(away / 0.8507, rel=0.02)
+    lines = [one for one in picture.marks if isinstance(one, Polyline) and one.ink == TAPED]
+    assert len(lines) == 10  # from point to point and from notch to notch
+    lengths = sorted(math.dist(*line.points) for line in lines)
+    metres = sorted(float(one) for one in re.findall(r" – [AB]\d+: ([\d.]+) m", picture.alt))
+    scales = [points / metre for points, metre in zip(lengths, metres, strict=True)]
+    assert max(scales) == pytest.approx(min(scales), rel=0.02)
+
+
+def test_every_corner_that_the_plan_names_has_a_tag() -> None:
+    """And from one tag to the next are never more than five balloons."""
+    for name in ("star", OPEN):
+        framework, _ = _built(name)
+        for long in framework.chains:
+            tags = set(tagged_joints(framework, long))
+            assert set(landmarks(framework, [long])[long.letter]) <= tags
+            gaps = "".join("x" if joint in tags else "-" for joint in long.chain.joints)
+            assert gaps[0] == "x"
+            assert "-----" not in gaps
 
 
 @pytest.mark.parametrize("name", ["star", OPEN])

@@ -17,6 +17,7 @@ from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views
 from buildplan.booklet.common.course_steps import planned_step
 from buildplan.booklet.common.laid_courses import is_planned
+from buildplan.booklet.common.laying_out import laid_blocks
 from buildplan.booklet.common.map_links import title_beside_map
 from buildplan.booklet.common.map_sheets import MapSheets, step_place
 from buildplan.booklet.common.other_sides import is_seen_across
@@ -32,7 +33,12 @@ from buildplan.booklet.common.panel_rows import (
 from buildplan.booklet.common.phone_code import STEPS_MM
 from buildplan.booklet.common.spurs import spur_of_step, spur_pictures, spur_place
 from buildplan.booklet.common.step_links import looked_up
-from buildplan.booklet.common.step_moves import corner_of, how_to, new_moves
+from buildplan.booklet.common.step_moves import (
+    corner_of,
+    how_to,
+    is_laid_to_brace,
+    new_moves,
+)
 from buildplan.booklet.common.step_pictures import (
     CELL_WIDTH,
     PlacedPicture,
@@ -104,6 +110,8 @@ def step_block(
         before = [Stack([*before, *shown], whole=True)] if before else ()
     else:
         told = _as_before if built_alike(book, step) else _beside_the_piece
+        if told is _beside_the_piece and is_laid_to_brace(book, step):
+            told = laid_blocks
         title = f"{step.number} {book.told(step).title}"
         body = [title_beside_map(book, sheets, step, title), *told(book, views, step)]
     # chains with their colours can be parted from one another

@@ -27,7 +27,8 @@ from buildplan.drawing.bodies import Scene
 from buildplan.drawing.camera import Camera
 from buildplan.drawing.closeup import close_up
 from buildplan.drawing.eye import Eye, eyes_for, eyes_on
-from buildplan.drawing.laid_out import laid_from_above
+from buildplan.drawing.floor_plan import floor_plan
+from buildplan.drawing.laid_out import Laid
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import step_picture
 from buildplan.drawing.seat import ACROSS, FROM_ABOVE, LOOKING_DOWN, LYING, STANDING_WHOLE
@@ -76,15 +77,15 @@ def step_pictures(
     come the hand moves that are given.
     """
     hand_moves = [how_to(book, step, move) for move in hand_moves]
-    if step.kind is Kind.INSPECT or is_laid_to_brace(book, step):
+    if is_laid_to_brace(book, step):
+        return _rows(
+            [*hand_moves, floor_plan_of(book, views, step, measure, whole_height)], measure
+        )
+    if step.kind is Kind.INSPECT:
         finished = views.progress.finished(step)
         left = measure - fsum(move.width + GAP for move in hand_moves)
-        tall = whole_height if step.kind is Kind.LAY else LOOKED_OVER
-        left = left if step.kind is Kind.LAY else min(left, WIDEST_LOOKED_OVER)
-        return _rows(
-            [*hand_moves, _on_the_piece(book, step, finished, left, tall)],
-            measure,
-        )
+        wide = min(left, WIDEST_LOOKED_OVER)
+        return _rows([*hand_moves, _on_the_piece(book, step, finished, wide, LOOKED_OVER)], measure)
     if spur_of_step(book, step) is not None:
         place = _where(book, step, views, (), (), (PLACE_WIDTH, LADDER_HEIGHT))
         return _rows([*hand_moves, *spur_pictures(book, step), place], measure)
@@ -272,14 +273,19 @@ def _where_words(book: Book, step: Step) -> str:
 
 
 def _on_the_piece(book: Book, step: Step, scene: Scene, width: float, height: float) -> Picture:
-    told = _piece_words(book, step)
-    if step.kind is Kind.LAY:
-        own = book.framework.built_with(step.operations[0].joints[0])
-        return laid_from_above(own, scene, width, height, book.voice, told)
-    return step_picture(scene, FROM_ABOVE, width, height, alt=told)
+    return step_picture(scene, FROM_ABOVE, width, height, alt=whole_words(book, step))
 
 
-def _piece_words(book: Book, step: Step) -> str:
+def floor_plan_of(book: Book, views: Views, step: Step, width: float, height: float) -> Picture:
+    """The plan of the floor of a step that lays chains out."""
+    scene = views.progress.finished(step)
+    own = book.framework.built_with(step.operations[0].joints[0])
+    laid = Laid(own, {joint: scene.shape.at[joint][:2] for joint in own.joints})
+    return floor_plan(laid, scene, width, height, book.units, book.voice, whole_words(book, step))
+
+
+def whole_words(book: Book, step: Step) -> str:
+    """What a step shows on the whole piece, or on a part, seen from above."""
     voice, check = book.voice, book.told(step).check
     part = part_of_step(book.framework, step)
     if part is None:

@@ -1,0 +1,35 @@
+"""The step that lays the long chains of a braced piece out on the floor: its words beside the
+layers one above the other, and the plan of the floor as large as the page has room."""
+
+from __future__ import annotations
+
+from reportlab.platypus import Flowable
+
+from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.closeups import Views
+from buildplan.booklet.common.step_moves import how_to, new_moves
+from buildplan.booklet.common.step_pictures import floor_plan_of
+from buildplan.booklet.common.step_words import COLUMN_GAP, check_words, ticks, words_of
+from buildplan.document.blocks import Items, Shown
+from buildplan.document.layout import Columns, Filled
+from buildplan.drawing.marks import Picture
+from buildplan.sequence.model import Step
+
+LAYERS_HEIGHT = 140.0
+LEAST_PLAN, MOST_PLAN = 300.0, 560.0
+ROW_GAP = 3.0
+
+
+def laid_blocks(book: Book, views: Views, step: Step) -> list[Flowable]:
+    """Words beside the layers, the plan in what is left of the page, and what is to be ticked."""
+    layers = [how_to(book, step, move) for move in new_moves(book, step, LAYERS_HEIGHT)]
+    wide = max(picture.width for picture in layers)
+    shares = (book.paper.measure - wide - COLUMN_GAP, wide)
+    *rows, _ = ticks(book, step)
+    told = [*words_of(book, step), Items([*rows, check_words(book, step)], True, ROW_GAP)]
+    head = Columns((told, [Shown(one) for one in layers]), shares, gap=COLUMN_GAP, after=4.0)
+
+    def plan(width: float, height: float) -> Picture:
+        return floor_plan_of(book, views, step, width, min(height, MOST_PLAN))
+
+    return [Filled([head], plan, least=LEAST_PLAN)]

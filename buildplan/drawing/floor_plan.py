@@ -1,0 +1,205 @@
+"""The plan of the floor by which the long chains of a braced piece are laid out: from straight
+above, its corners named, with the distances between them that a tape can check."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Mapping, Sequence
+from itertools import pairwise
+
+import numpy as np
+
+from buildplan.design.measures import Units, size_words
+from buildplan.drawing.arrays import FloatArray
+from buildplan.drawing.bodies import Scene
+from buildplan.drawing.camera import PaperView, fit
+from buildplan.drawing.dimensions import dimension_marks
+from buildplan.drawing.fonts import text_width
+from buildplan.drawing.label_places import place_tags
+from buildplan.drawing.labels import DARK, joint_dot, joint_tags, leaders, rounded_box
+from buildplan.drawing.laid_out import Laid
+from buildplan.drawing.line_art import INK
+from buildplan.drawing.marks import Box, Ink, Label, Mark, Picture, Point, Polyline
+from buildplan.drawing.scene import body_marks
+from buildplan.drawing.seat import FROM_ABOVE
+from buildplan.drawing.way_round import pointed
+from buildplan.framework.chain_roles import Layer
+from buildplan.framework.corners import landmarks
+from buildplan.framework.model import LongChain
+from buildplan.language.voice import Voice
+
+LABEL_PT, FIGURE_PT = 9.0, 9.0
+# Room about the figure: for arrows and tags, and for its width below it and its height at its left.
+MARGIN_PT, SIDE_PT, FOOT_PT = 26.0, 54.0, 24.0
+LEGEND_PT = 12.0  # from one line of what lies on what to the next
+# A figure stands so far along its line, the first place at which it covers nothing.
+ALONG = (0.5, 0.4, 0.6, 0.32, 0.68, 0.25, 0.75)
+SHORTEST_PT = 60.0  # of a line that has room for its figure
+MOST_LINES = 16
+TAPED = Ink(stroke="#B3261E", width=0.9, dash=(5.0, 2.5))
+UNDER = Ink(stroke="#FFFFFF", width=2.6)
+
+
+def floor_plan(
+    laid: Laid, scene: Scene, width: float, height: float, units: Units, voice: Voice, told: str
+) -> Picture:
+    """The chains as they lie in the end, joint 1 of the uppermost named and the corners of the
+    figure, no higher than `height`. What lies on what stands in a corner; broken lines between
+    corners, and lines below and at the left of the whole, have their lengths. `told` begins its
+    alternative text."""
+    upper = [chain for chain in laid.framework.chains if chain.layer is not Layer.BACK]
+    upper = upper or list(laid.framework.chains)
+    view, height = _view(scene, width, height)
+    named = landmarks(laid.framework, upper)
+    spots = {joint: _on_page(view, laid, joint) for one in named.values() for joint in one}
+    spots |= {long.chain.joints[0]: _on_page(view, laid, long.chain.joints[0]) for long in upper}
+    legend = [_lies_on(laid, long, voice) for long in upper]
+    figures = {
+        ends: metres
+        for ends, metres in _distances(laid, upper, named).items()
+        if math.dist(*(spots[joint] for joint in ends)) >= SHORTEST_PT
+    }
+    marks = body_marks(scene, view, width, height)
+    for chain in upper:
+        marks += pointed([_flat(view, point) for point in laid.aside(chain)])
+    blocked: list[Box] = []
+    lines: list[Mark] = []
+    lengths: list[Mark] = []
+    for (start, finish), metres in figures.items():
+        words = voice.tell(size_words(metres, units))
+        ends = spots[start], spots[finish]
+        lines += [Polyline(ends, ink) for ink in (UNDER, TAPED)]
+        box = _length_box(*ends, words, [*spots.values()], blocked)
+        lengths += _length(box, words)
+        blocked.append(box)
+    overall, sizes = _overall(scene, view, units, voice)
+    corner = [
+        Label(
+            (2.0, height - LEGEND_PT * (row + 1)), words, LABEL_PT, INK, anchor="start", bold=True
+        )
+        for row, words in enumerate(legend)
+    ]
+    wide = max(text_width(words, LABEL_PT, bold=True) for words in legend)
+    blocked.append((0.0, height - LEGEND_PT * len(legend) - 4, wide + 6, height))
+    tags = place_tags(list(spots.items()), width, height, size=LABEL_PT, blocked=blocked)
+    firsts = {long.chain.joints[0] for long in upper}
+    dots = [mark for joint, at in spots.items() for mark in joint_dot(at, tied=joint in firsts)]
+    drawn = (*marks, *lines, *lengths, *overall, *corner, *leaders(tags), *dots, *joint_tags(tags))
+    alt = _words(laid, upper, figures, sizes, legend, units, voice)
+    return Picture(width, height, drawn, f"{told} {alt}", (("picture", "floor plan"),))
+
+
+def _view(scene: Scene, width: float, height: float) -> tuple[PaperView, float]:
+    """The view of the figure in a picture so wide and no higher than `height`, and how high the
+    picture comes out."""
+    bodies, room = scene.bodies, (width - SIDE_PT, height - FOOT_PT)
+    view = fit(FROM_ABOVE, bodies.centre, bodies.radius, *room, MARGIN_PT)
+    flat, _ = view.place(bodies.centre)
+    radius = bodies.radius * view.scale
+    low = float(np.min(flat[:, 1] - radius))
+    tall = float(np.max(flat[:, 1] + radius)) - low + 2 * MARGIN_PT + FOOT_PT
+    x, y = view.origin
+    origin = (x + SIDE_PT, y - low + MARGIN_PT + FOOT_PT)
+    return PaperView(FROM_ABOVE, view.scale, origin), tall
+
+
+def _on_page(view: PaperView, laid: Laid, joint: str) -> Point:
+    return _flat(view, laid.at[joint])
+
+
+def _flat(view: PaperView, point_m: FloatArray) -> Point:
+    (place,), _ = view.place(np.array([[point_m[0], point_m[1], 0.0]]))
+    return float(place[0]), float(place[1])
+
+
+def _lies_on(laid: Laid, long: LongChain, voice: Voice) -> str:
+    """`A on D: outer`, of a chain that has no other below it `A: outer`."""
+    below = laid.framework.mirror.get(long.chain.joints[0])
+    letter = next((o.letter for o in laid.framework.chains if below in o.chain.joints), "")
+    place = voice.tell(long.role.words[None])
+    if not letter or letter == long.letter:
+        return f"{long.letter}: {place}"
+    return f"{voice.say('{front} on {back}', front=long.letter, back=letter)}: {place}"
+
+
+def _distances(
+    laid: Laid, upper: Sequence[LongChain], named: Mapping[str, Sequence[str]]
+) -> dict[tuple[str, str], float]:
+    """From each named joint of a chain to the next, straight across, in metres; none of a figure
+    that would be all lines."""
+    found = {}
+    for long in upper:
+        joints = named[long.letter]
+        round_ = [*joints, joints[0]] if len(joints) > 2 else joints
+        for start, finish in pairwise(round_):
+            apart = laid.at[finish] - laid.at[start]
+            found[start, finish] = float(np.linalg.norm(apart))
+    return found if len(found) <= MOST_LINES else {}
+
+
+def _length_box(
+    start: Point, finish: Point, words: str, spots: Sequence[Point], taken: Sequence[Box]
+) -> Box:
+    """The box of the length of a line, where it covers least."""
+    half, tall = text_width(words, FIGURE_PT, bold=True) / 2 + 2, FIGURE_PT
+    boxes = []
+    for share in ALONG:
+        x, y = (a + (b - a) * share for a, b in zip(start, finish, strict=True))
+        boxes.append((x - half, y - tall / 2 - 1, x + half, y + tall / 2 + 1))
+    held = [*taken, *((x - 6, y - 6, x + 6, y + 6) for x, y in spots)]
+    return min(boxes, key=lambda one: sum(_meets(one, other) for other in held))
+
+
+def _length(box: Box, words: str) -> list[Mark]:
+    at = ((box[0] + box[2]) / 2, (box[1] + box[3]) / 2 - FIGURE_PT * 0.36)
+    plate = rounded_box(box, 2.0, Ink(fill="#FFFFFF"))
+    return [plate, Label(at, words, FIGURE_PT, DARK, bold=True)]
+
+
+def _meets(one: Box, other: Box) -> bool:
+    return one[0] < other[2] and other[0] < one[2] and one[1] < other[3] and other[1] < one[3]
+
+
+def _overall(
+    scene: Scene, view: PaperView, units: Units, voice: Voice
+) -> tuple[list[Mark], tuple[str, str]]:
+    """How wide and high the whole is, over its balloons: marks, and in words."""
+    flat, _ = view.place(scene.bodies.centre)
+    radius = scene.bodies.radius[:, None] * view.scale
+    x0, y0 = (float(value) for value in np.min(flat - radius, axis=0))
+    x1, y1 = (float(value) for value in np.max(flat + radius, axis=0))
+    wide, high = (
+        voice.tell(size_words(points / view.scale, units)) for points in (x1 - x0, y1 - y0)
+    )
+    below, left = FOOT_PT / 2, text_width(high, FIGURE_PT) / 2 + 3
+    marks = [
+        *dimension_marks((x0, below), (x1, below), wide, FIGURE_PT),
+        *dimension_marks((left, y0), (left, y1), high, FIGURE_PT),
+    ]
+    return marks, (wide, high)
+
+
+def _words(
+    laid: Laid,
+    upper: Sequence[LongChain],
+    figures: Mapping[tuple[str, str], float],
+    sizes: tuple[str, str],
+    legend: Sequence[str],
+    units: Units,
+    voice: Voice,
+) -> str:
+    said = [
+        voice.say(
+            "Joint 1 of {chains} has an arrow beside it, the way the numbers run.",
+            chains=voice.listed([chain.letter for chain in upper]),
+        ),
+        f"{'; '.join(legend)}.",
+        f"{sizes[0]} x {sizes[1]}.",
+        *_apart(figures, units, voice),
+    ]
+    return " ".join(said)
+
+
+def _apart(figures: Mapping[tuple[str, str], float], units: Units, voice: Voice) -> Iterator[str]:
+    for (start, finish), metres in figures.items():
+        yield f"{start} – {finish}: {voice.tell(size_words(metres, units))}."
