@@ -42,18 +42,18 @@ from buildplan.sequence.model import Kind
 def training_sections(book: Book) -> list[Section]:
     """The pages of the training edition."""
     views, sheets, practice = plan_views(book), map_sheets(book), practice_of(book)
-    taught, practising = taught_by(book, practice), practice_minutes(book, practice)
+    taught, practising = taught_by(practice), practice_minutes(book, practice)
     rest = [
         needs(book, practised(book, practice)),
         *gauges_within(book),
         finished_piece(book),
         *joint_maps(book, sheets),
+        *practice_pages(book, practice),
         *step_sections(
             book,
             views,
             sheets,
             lambda step: lessons_of(book, learnt_before(book, practice, step), step),
-            practice_pages(book, practice),
             taught - {Kind.JOIN},  # more balloons may meet in the piece
             practised_at(book, practice),
         ),

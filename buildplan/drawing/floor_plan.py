@@ -9,7 +9,7 @@ from itertools import pairwise
 
 import numpy as np
 
-from buildplan.design.measures import Units, size_words
+from buildplan.design.measures import Units, side_words
 from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.bodies import Scene
 from buildplan.drawing.camera import PaperView, fit
@@ -66,7 +66,7 @@ def floor_plan(
     lines: list[Mark] = []
     lengths: list[Mark] = []
     for (start, finish), metres in figures.items():
-        words = voice.tell(size_words(metres, units))
+        words = voice.tell(side_words(metres, units))
         ends = spots[start], spots[finish]
         lines += [Polyline(ends, ink) for ink in (UNDER, TAPED)]
         box = _length_box(*ends, words, [*spots.values()], blocked)
@@ -169,7 +169,7 @@ def _overall(
     x0, y0 = (float(value) for value in np.min(flat - radius, axis=0))
     x1, y1 = (float(value) for value in np.max(flat + radius, axis=0))
     wide, high = (
-        voice.tell(size_words(points / view.scale, units)) for points in (x1 - x0, y1 - y0)
+        voice.tell(side_words(points / view.scale, units)) for points in (x1 - x0, y1 - y0)
     )
     below, left = FOOT_PT / 2, text_width(high, FIGURE_PT) / 2 + 3
     marks = [
@@ -202,4 +202,4 @@ def _words(
 
 def _apart(figures: Mapping[tuple[str, str], float], units: Units, voice: Voice) -> Iterator[str]:
     for (start, finish), metres in figures.items():
-        yield f"{start} – {finish}: {voice.tell(size_words(metres, units))}."
+        yield f"{start} – {finish}: {voice.tell(side_words(metres, units))}."

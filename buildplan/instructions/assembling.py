@@ -64,7 +64,7 @@ def _acts(context: Context, step: Step, braces: Sequence[Brace]) -> tuple[Doing,
         ((*_seat(context, step), *corners.taught(context, step), *_numbered(context, step)), None),
         (_moves(context, step, braces), Kind.BRACE),
         (_settled(context, step, braces[0]), Kind.BRACE),
-        (singles.at_corner(context, step), Kind.SINGLE),
+        (singles.at_corner(context, step, _new_corner(context, step)), Kind.SINGLE),
         ((*getting_at(context, step), *how_to_lock(context, step)), Kind.LOCK),
         (_waiting(context, step), None),
     )
@@ -83,7 +83,9 @@ def _seat(context: Context, step: Step) -> Iterator[str]:
 
 def _teaches(context: Context, step: Step, braces: Sequence[Brace]) -> bool:
     """Whether a step is the first to lead a short chain so, which takes many words."""
-    return any(context.teacher(lead, step) is None for lead in _leads(context, braces))
+    return _new_corner(context, step) or any(
+        context.teacher(lead, step) is None for lead in _leads(context, braces)
+    )
 
 
 def _square(context: Context, step: Step) -> Iterator[str]:
@@ -119,20 +121,42 @@ def _moves(context: Context, step: Step, braces: Sequence[Brace]) -> Iterator[st
         lead, length = lead_of(context.framework, chain), len(chain.links)
         if colour is None:
             yield _take_in_row(voice, length)
-        elif _last_taken(context, step, length) != colour or None in taught:
+        elif (
+            _last_taken(context, step, length) != colour
+            or None in taught
+            or _new_corner(context, step)
+        ):
             yield _take(voice, length, colour)
-        if context.teacher(lead, step) is None:
+        if context.teacher(lead, step) is None or _new_corner(context, step):
             yield _lead(voice, lead)
     if any(one.shared for one in braces) and context.teacher(Hand.SHARE, step) is None:
         yield voice.say("Where the row names a shared balloon, no new balloon is tied.")
     known = _where_taught(context, step, leads)
-    if known:
+    if known and not _named_before(context, step, known):
         yield voice.say_count(
             "As in step {steps}.",
             "As in steps {steps}.",
             len(known),
             steps=number_ranges(voice, known),
         )
+
+
+def _new_corner(context: Context, step: Step) -> bool:
+    """Whether a step finishes a corner of a kind that is new, whose brace is told in full: it is
+    led by other joints than at the corners before."""
+    corners_ = (Corner(kind) for kind in step.cells if kind != STRAIGHT)
+    return any(context.teacher(corner, step) is None for corner in corners_)
+
+
+def _named_before(context: Context, step: Step, known: tuple[int, ...]) -> bool:
+    """Whether an earlier step has named the same steps to look up: twice is enough."""
+    earlier = context.steps[max(known) : step.number - 1]
+    return any(_known(context, other) == known for other in earlier if other.kind is Kind.BRACE)
+
+
+def _known(context: Context, step: Step) -> tuple[int, ...]:
+    braces = [context.piece.framework.brace[op.brace] for op in step.of_kind(Kind.BRACE)]
+    return _where_taught(context, step, _leads(context, braces))
 
 
 def _settled(context: Context, step: Step, brace: Brace) -> Iterator[str]:
@@ -161,6 +185,8 @@ def _lifted(context: Context, brace: Brace) -> Iterator[str]:
 def _where_taught(context: Context, step: Step, leads: Iterable[Lead]) -> tuple[int, ...]:
     """The steps to look up: at a corner of a known kind the one that shows that corner, whose
     braces are led so too; and any that a way of leading rests on besides."""
+    if _new_corner(context, step):
+        return ()
     corner = _taught(context, step, (Corner(kind) for kind in step.cells if kind != STRAIGHT))
     shown = {
         lead

@@ -20,12 +20,12 @@ from buildplan.sequence.rounds import spur_of
 # --- with a brace ---------------------------------------------------------------------------
 
 
-def at_corner(context: Context, step: Step) -> Iterator[str]:
-    """The singles that belong to the corner of a brace."""
+def at_corner(context: Context, step: Step, in_full: bool) -> Iterator[str]:
+    """The singles that belong to the corner of a brace, `in_full` where the corner is new."""
     voice, singles = context.voice, step.of_kind(Kind.SINGLE)
     if not singles:
         return
-    taught = context.teacher(Hand.SINGLE, step)
+    taught = None if in_full else context.teacher(Hand.SINGLE, step)
     colour = _colour_of(context, step)
     if colour is None:
         yield _take_in_row(voice)

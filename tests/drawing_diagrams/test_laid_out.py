@@ -114,16 +114,16 @@ def test_what_a_tape_finds_between_the_points_of_a_star() -> None:
     the scale of the plan."""
     _, shape = _built("star")
     picture = _above("star")
-    found = dict(re.findall(r"(A\d+ – A\d+): ([\d.]+) m", picture.alt))
+    found = dict(re.findall(r"(A\d+ – A\d+): (\d+) cm", picture.alt))
     assert list(found) == [f"A{n} – A{(n + 8) % 40}" for n in (5, 13, 21, 29, 37)]
     points = [shape.at[f"A{n}"][:2] for n in (5, 13, 21, 29, 37)]
     away = np.mean(np.linalg.norm(np.array(points) - np.mean(points, axis=0), axis=1))
     for metres in found.values():
-        assert float(metres) == pytest.approx(away / 0.8507, rel=0.02)
+        assert float(metres) / 100 == pytest.approx(away / 0.8507, rel=0.02)
     lines = [one for one in picture.marks if isinstance(one, Polyline) and one.ink == TAPED]
     assert len(lines) == 10  # from point to point and from notch to notch
     lengths = sorted(math.dist(*line.points) for line in lines)
-    metres = sorted(float(one) for one in re.findall(r" – [AB]\d+: ([\d.]+) m", picture.alt))
+    metres = sorted(float(one) for one in re.findall(r" – [AB]\d+: (\d+) cm", picture.alt))
     scales = [points / metre for points, metre in zip(lengths, metres, strict=True)]
     assert max(scales) == pytest.approx(min(scales), rel=0.02)
 

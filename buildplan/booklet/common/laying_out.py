@@ -32,4 +32,4 @@ def laid_blocks(book: Book, views: Views, step: Step) -> list[Flowable]:
     def plan(width: float, height: float) -> Picture:
         return floor_plan_of(book, views, step, width, min(height, MOST_PLAN))
 
-    return [Filled([head], plan, least=LEAST_PLAN)]
+    return [head, Filled([], plan, least=LEAST_PLAN)]

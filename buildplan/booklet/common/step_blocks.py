@@ -114,9 +114,9 @@ def step_block(
             told = laid_blocks
         title = f"{step.number} {book.told(step).title}"
         body = [title_beside_map(book, sheets, step, title), *told(book, views, step)]
-    # chains with their colours can be parted from one another
+    # chains with their colours can be parted from one another, and a plan from its words
     under = BELOW_TITLE + (mm(STEPS_MM) if book.link else 0.0) + (NOTICE if below_notice else 0.0)
-    parted = bool(strip_rows(book, step))
+    parted = bool(strip_rows(book, step)) or is_laid_to_brace(book, step)
     stack = Stack([Rule(), place, *body], whole=not parted, below_title=under)
     if not before:
         return stack

@@ -35,14 +35,13 @@ def step_sections(
     views: Views,
     sheets: MapSheets,
     lesson: Lesson = lambda step: (),
-    before: Mapping[int, Sequence[Section]] = MappingProxyType({}),
     taught: Set[Kind] = frozenset(),
     practised: Mapping[int, str] = MappingProxyType({}),
 ) -> list[Section]:
     """Every step, in order, each part of the work from a new page on. Its steps lead to the
-    sheets of the joint map; `lesson` is what comes before a step, `before` the sections that come
-    before the part of the work with the step of a number, where the hand moves of work of the
-    `taught` kinds are shown; the places are given for the steps whose moves are `practised`."""
+    sheets of the joint map; `lesson` is what comes before a step; the hand moves of work of the
+    `taught` kinds are shown elsewhere, at places that are given for the steps whose moves are
+    `practised`."""
     known: set[str] = set()
     sections: list[Section] = []
     named = zip(work_names(book.voice, book.framework, book.steps), book.steps, strict=True)
@@ -61,7 +60,6 @@ def step_sections(
                     book, views, sheets, step, told, taught, practised, below_notice=first
                 )
                 blocks.append(block)
-        sections += [one for step in steps for one in before.get(step.number, ())]
         sections.append(
             Section(
                 _title(book, work, steps),

@@ -33,7 +33,6 @@ from buildplan.drawing.marks import Picture
 from buildplan.evaluation import balloon_words
 from buildplan.framework.cells import STRAIGHT
 from buildplan.instructions.model import StepWords
-from buildplan.instructions.stages import work_names
 from buildplan.instructions.times import duration
 from buildplan.sequence.model import Kind, Step
 
@@ -48,44 +47,28 @@ def practice_of(book: Book) -> Practice | None:
     return practice(book.design, book.framework, book.steps, book.units, book.voice)
 
 
-def practice_pages(book: Book, made: Practice | None) -> Mapping[int, Sequence[Section]]:
-    """The practice piece, by the number of the step before whose part of the work it comes; nothing
-    when there is no such piece."""
+def practice_pages(book: Book, made: Practice | None) -> list[Section]:
+    """The practice piece, which is built before the piece itself; nothing when there is none."""
     if made is None:
-        return {}
-    first = _comes_before(book, made)
+        return []
     title = book.voice.say("A first practice piece")
-    return {first.number: [Section(title, _practice(book, made, first), titled=True, runs_on=True)]}
+    return [Section(title, _practice(book, made), titled=True, runs_on=True)]
 
 
-def taught_by(book: Book, made: Practice | None) -> frozenset[Kind]:
-    """The kinds of work that are first learnt with the practice piece."""
-    if made is None:
-        return frozenset()
-    first = _comes_before(book, made)
-    before = {kind for step in book.steps[: first.number - 1] for kind in step.kinds}
-    used = {kind for step in _shown(made) for kind in step.kinds}
-    return frozenset(used - before)
-
-
-def _comes_before(book: Book, made: Practice) -> Step:
-    """The first step of the part of the work in which there first is work as on the practice
-    piece: what it takes beside the piece has been learnt by then."""
-    head = next(step.kind for step in made.steps if step.kind in ON_THE_PIECE)
-    at = next(number for number, step in enumerate(book.steps) if step.kind is head)
-    named = work_names(book.voice, book.framework, book.steps)
-    while at and named[at - 1] == named[at]:
-        at -= 1
-    return book.steps[at]
+def taught_by(made: Practice | None) -> frozenset[Kind]:
+    """The kinds of work whose hand moves are shown with the practice piece."""
+    return frozenset(kind for step in _on_it(made) for kind in step.kinds)
 
 
 def learnt_before(book: Book, made: Practice | None, step: Step) -> Sequence[Step]:
-    """What a trainee has built before a step: the practice piece if it is before it, and the steps
-    before it."""
-    own = book.steps[: step.number - 1]
-    if made is None or step.number < _comes_before(book, made).number:
-        return own
-    return [*_shown(made), *own]
+    """What a trainee has learnt before a step: work on the practice piece, and the steps before
+    it. What that piece takes beside it is learnt with the steps."""
+    return [*_on_it(made), *book.steps[: step.number - 1]]
+
+
+def _on_it(made: Practice | None) -> list[Step]:
+    """The steps of work on the practice piece; none where there is no such piece."""
+    return [] if made is None else [step for step in made.steps if step.kind in ON_THE_PIECE]
 
 
 def _shown(made: Practice) -> list[Step]:
@@ -112,7 +95,7 @@ def practised(book: Book, made: Practice | None) -> Practised | None:
     return Practised(made.counts, len(tags_of(_shown(made))))
 
 
-def _practice(book: Book, made: Practice, first: Step) -> list[Flowable]:
+def _practice(book: Book, made: Practice) -> list[Flowable]:
     voice, framework = book.voice, made.framework
     own = replace(book, framework=framework, shape=made.shape, steps=made.steps)
     name = voice.say("Practice piece")
@@ -128,11 +111,8 @@ def _practice(book: Book, made: Practice, first: Step) -> list[Flowable]:
     )
     shown = _shown(made)
     words: list[Flowable] = [
-        Words(
-            voice.say(
-                "Build this now, before step {step}, of balloons of its own.", step=first.number
-            )
-        ),
+        Words(voice.say("Build this first, of balloons of its own.")),
+        told_at_step(voice, book.steps[0]),
         _balloons(book, made),
         Words(
             voice.say(
@@ -165,8 +145,7 @@ def _practice(book: Book, made: Practice, first: Step) -> list[Flowable]:
 def _on_the_piece(book: Book, own: Book, made: Practice, step: Step, said: StepWords) -> Stack:
     """A step of work on the practice piece: what is learnt with it, its moves, and its joints."""
     moves = [[Shown(move)] for move in _moves(own, step)]
-    first = _comes_before(book, made)
-    learnt = [*book.steps[: first.number - 1], *made.steps[: step.number - 1]]
+    learnt = made.steps[: step.number - 1]
     rows = [row for turn in said.turns for row in turn.lines]
     lessons = lessons_of(own, learnt, step)
     shown = act_moves(own, step)
@@ -199,10 +178,9 @@ def practised_at(book: Book, made: Practice | None) -> Mapping[int, str]:
     """Where the moves of steps are shown with the practice piece, by the number of the step."""
     if made is None:
         return {}
-    before = book.steps[: _comes_before(book, made).number - 1]
     found: dict[int, str] = {}
     for step in _shown(made):
-        told = _told_at(book, [*before, *made.steps[: step.number - 1]], step)
+        told = _told_at(book, made.steps[: step.number - 1], step)
         if step.kind in ON_THE_PIECE and told is not None:
             found[told.number] = _place(step)
     return found

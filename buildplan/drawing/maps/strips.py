@@ -119,6 +119,12 @@ class StripDrawing:
             sheet=1,
         )
 
+    @property
+    def _is_first(self) -> bool:
+        """Whether the strip is the first of its sheet, which says where rows and sides are."""
+        sheet = self.grid.sheet_of(self.number)
+        return self.number == 0 or sheet != self.grid.sheet_of(self.number - 1)
+
     def _row_names(self) -> Iterator[Mark]:
         plan, chains = self.grid.plan, self.grid.framework.chains
         right = self._x(plan.columns[self._strip.last]) + self.grid.radius + FACE_GAPS[0]
@@ -134,10 +140,10 @@ class StripDrawing:
             foot = y - 9 + 3 * (len(lines) - 1)
             letter = self.grid.names.short(chain.letter)
             yield Label((0, foot + 11), letter, 11, colour, anchor="start", bold=True)
-            for number, line in enumerate(lines):
+            for number, line in enumerate(lines if self._is_first else ()):
                 yield Label((0, foot - 9 * number), line, TYPE, SOFT, anchor="start")
-            yield Label((right, y - 4), letter, 11, colour, anchor="start", bold=True)
-        for row, face in enumerate(side_names(len(chains), self._voice)):
+        faces = side_names(len(chains), self._voice) if self._is_first else ()
+        for row, face in enumerate(faces):
             y = (self._y(row) + self._y(row + 1)) / 2 - TYPE * 0.35
             yield Label((right, y), face, TYPE, SOFT, anchor="start")
 
