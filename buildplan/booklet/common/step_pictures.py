@@ -85,7 +85,9 @@ def step_pictures(
         finished = views.progress.finished(step)
         left = measure - fsum(move.width + GAP for move in hand_moves)
         wide = min(left, WIDEST_LOOKED_OVER)
-        return _rows([*hand_moves, _on_the_piece(book, step, finished, wide, LOOKED_OVER)], measure)
+        words = whole_words(book, step)
+        whole = step_picture(finished, FROM_ABOVE, wide, LOOKED_OVER, alt=words)
+        return _rows([*hand_moves, whole], measure)
     if spur_of_step(book, step) is not None:
         place = _where(book, step, views, (), (), (PLACE_WIDTH, LADDER_HEIGHT))
         return _rows([*hand_moves, *spur_pictures(book, step), place], measure)
@@ -270,10 +272,6 @@ def _where_words(book: Book, step: Step) -> str:
         part=part.name,
         check=check,
     )
-
-
-def _on_the_piece(book: Book, step: Step, scene: Scene, width: float, height: float) -> Picture:
-    return step_picture(scene, FROM_ABOVE, width, height, alt=whole_words(book, step))
 
 
 def floor_plan_of(book: Book, views: Views, step: Step, width: float, height: float) -> Picture:
